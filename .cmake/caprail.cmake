@@ -1,0 +1,40 @@
+# One CMake target per folder. Each target sees only its own headers and those of the targets it names in LINK,
+# by way of a private include root that holds one link, <folder>, to the source folder. So `#include <ledger/x.h>`
+# from a folder that does not link the ledger fails to build, and the arrows of DEVELOPERS.md cannot be broken quietly.
+#
+#   caprail_library(units SOURCES length.cpp LINK tl::expected)        -> target caprail_units, headers <units/…>
+function(caprail_library name)
+  cmake_parse_arguments(ARG "QT" "" "SOURCES;LINK" ${ARGN})
+  set(target caprail_${name})
+  set(root ${CMAKE_BINARY_DIR}/include/${name})
+  file(MAKE_DIRECTORY ${root})
+  file(CREATE_LINK ${CMAKE_CURRENT_SOURCE_DIR} ${root}/${name} SYMBOLIC)
+  if(ARG_SOURCES)
+    add_library(${target} STATIC ${ARG_SOURCES})
+    target_include_directories(${target} PUBLIC ${root})
+    target_link_libraries(${target} PUBLIC ${ARG_LINK})
+    if(ARG_QT)
+      set_target_properties(${target} PROPERTIES AUTOMOC ON)
+    endif()
+  else()
+    add_library(${target} INTERFACE)
+    target_include_directories(${target} INTERFACE ${root})
+    target_link_libraries(${target} INTERFACE ${ARG_LINK})
+  endif()
+endfunction()
+
+# A GoogleTest program, registered with CTest test by test: caprail_test(units_test SOURCES … LINK …)
+function(caprail_test name)
+  cmake_parse_arguments(ARG "QT" "" "SOURCES;LINK;ENVIRONMENT" ${ARGN})
+  add_executable(${name} ${ARG_SOURCES})
+  target_link_libraries(${name} PRIVATE ${ARG_LINK} GTest::gmock GTest::gtest)
+  target_compile_definitions(${name} PRIVATE TEST_DATA="${CMAKE_SOURCE_DIR}/tests/data"
+                                             SAMPLE_BUILDS="${CMAKE_SOURCE_DIR}/sample-builds")
+  if(ARG_QT)
+    set_target_properties(${name} PROPERTIES AUTOMOC ON)
+  else()
+    target_link_libraries(${name} PRIVATE GTest::gtest_main)
+  endif()
+  gtest_discover_tests(${name} DISCOVERY_TIMEOUT 60 PROPERTIES
+                       ENVIRONMENT "QT_QPA_PLATFORM=offscreen;${ARG_ENVIRONMENT}" TIMEOUT 300)
+endfunction()

@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <units/format.h>
+
+#include <array>
+#include <cmath>
+#include <cstdio>
+
+namespace caprail {
+
+namespace {
+
+constexpr const char* minusSign = "\u2212";
+
+/// `units` whole steps of 10^-decimals, written exactly (no binary fraction on the way).
+std::string fixedPoint(std::int64_t steps, int decimals, char mark) {
+    const bool negative = steps < 0;
+    std::string digits = std::to_string(negative ? -steps : steps);
+    if (static_cast<int>(digits.size()) <= decimals) {
+        digits.insert(0, static_cast<std::size_t>(decimals + 1) - digits.size(), '0');
+    }
+    if (decimals > 0) {
+        digits.insert(digits.size() - static_cast<std::size_t>(decimals), 1, mark);
+    }
+    return (negative && steps != 0 ? minusSign : "") + digits;
+}
+
+/// a / b rounded half away from zero.
+std::int64_t divideRounded(std::int64_t a, std::int64_t b) {
+    const std::int64_t half = b / 2;
+    return a < 0 ? -((-a + half) / b) : (a + half) / b;
+}
+
+std::int64_t displaySteps(Length l, LengthUnit unit) {
+    return unit == LengthUnit::inch ? divideRounded(l.value(), 2'540) : divideRounded(l.value(), 1'000);
+}
+
+int displayDecimals(LengthUnit unit) { return unit == LengthUnit::inch ? 4 : 3; }
+
+} // namespace
+
+const char* symbol(LengthUnit unit) { return unit == LengthUnit::inch ? "in" : "mm"; }
+
+const char* symbol(TorqueUnit unit) {
+    switch (unit) {
+    case TorqueUnit::poundFoot:
+        return "lbf·ft";
+    case TorqueUnit::poundInch:
+        return "lbf·in";
+    case TorqueUnit::newtonMetre:
+        break;
+    }
+    return "N·m";
+}
+
+std::string formatNumber(double x, int decimals, char decimalMark) {
+    const double scale = std::pow(10.0, decimals);
+    if (std::isfinite(x) && std::abs(x * scale) < 9e15) {
+        return fixedPoint(std::llround(x * scale), decimals, decimalMark);
+    }
+    std::array<char, 64> text{};
+    std::snprintf(text.data(), text.size(), "%g", x);
+    return text.data();
+}
+
+std::string format(Length l, LengthUnit unit, char decimalMark) {
+    return fixedPoint(displaySteps(l, unit), displayDecimals(unit), decimalMark) + " " + symbol(unit);
+}
+
+std::string format(Length l, const Units& units) { return format(l, units.length, units.decimalMark); }
+
+std::string formatBare(Length l, const Units& units) {
+    return fixedPoint(displaySteps(l, units.length), displayDecimals(units.length), units.decimalMark);
+}
+
+std::string formatSigned(Length l, const Units& units) {
+    return (displaySteps(l, units.length) > 0 ? "+" : "") + format(l, units);
+}
+
+std::string formatShort(Length l, const Units& units) {
+    const bool inch = units.length == LengthUnit::inch;
+    std::string text = inch ? fixedPoint(divideRounded(l.value(), 2'540), 1, units.decimalMark)
+                            : fixedPoint(divideRounded(l.value(), 1'000), 3, units.decimalMark);
+    while (text.back() == '0') {
+        text.pop_back();
+    }
+    if (text.back() == units.decimalMark) {
+        text.pop_back();
+    }
+    return text;
+}
+
+std::string formatSpread(double nanometres, const Units& units) {
+    return units.length == LengthUnit::inch ? formatNumber(nanometres / 25'400'000.0, 5, units.decimalMark) + " in"
+                                            : formatNumber(nanometres / 1'000'000.0, 4, units.decimalMark) + " mm";
+}
+
+std::string format(Band band, const Units& units) {
+    return formatBare(band.lo(), units) + " to " + format(band.hi(), units);
+}
+
+std::string format(Torque t, const Units& units) {
+    const double value = units.torque == TorqueUnit::poundFoot   ? inPoundFeet(t)
+                         : units.torque == TorqueUnit::poundInch ? inPoundInches(t)
+                                                                 : inNewtonMetres(t);
+    return formatNumber(value, 1, units.decimalMark) + " " + symbol(units.torque);
+}
+
+std::string format(Force f, const Units& units) {
+    return units.length == LengthUnit::inch ? formatNumber(inPoundsForce(f), 0, units.decimalMark) + " lbf"
+                                            : formatNumber(inKilonewtons(f), 1, units.decimalMark) + " kN";
+}
+
+std::string format(Angle a, const Units& units) { return formatNumber(inDegrees(a), 1, units.decimalMark) + "°"; }
+
+std::string format(Temperature t, const Units& units) {
+    return formatNumber(inCelsius(t), 1, units.decimalMark) + " °C";
+}
+
+} // namespace caprail

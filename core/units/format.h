@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <string>
+#include <units/angle.h>
+#include <units/band.h>
+#include <units/force.h>
+#include <units/length.h>
+#include <units/torque.h>
+
+namespace caprail {
+
+enum class LengthUnit { inch, millimetre };
+enum class TorqueUnit { poundFoot, poundInch, newtonMetre };
+
+/// How quantities are shown: the user's choice, one object for screen, sheet and command line.
+struct Units {
+    LengthUnit length = LengthUnit::inch;
+    TorqueUnit torque = TorqueUnit::poundFoot;
+    char decimalMark = '.'; ///< '.' or ','
+    friend bool operator==(const Units&, const Units&) = default;
+};
+
+/// The one place that writes a quantity. Numbers are rounded half away from zero; the unit is always given.
+/// Lengths: "0.0575 in" (four decimals) or "1.461 mm" (three).
+std::string format(Length, LengthUnit, char decimalMark = '.');
+std::string format(Length, const Units&);
+/// As above without the unit, for tables whose head names it.
+std::string formatBare(Length, const Units&);
+/// With its sign always: "+0.0005 in", "−0.0005 in" (U+2212), "0.0000 in" for zero.
+std::string formatSigned(Length, const Units&);
+/// As the assembler writes it beside the stud: thousandths without trailing zeros ("57.5", "−0.5"), or millimetres ("1.46").
+std::string formatShort(Length, const Units&);
+/// A standard deviation or uncertainty in nanometres, one digit finer than a length: "0.00012 in", "0.0031 mm".
+std::string formatSpread(double nanometres, const Units&);
+std::string format(Band, const Units&);
+/// "75.0 lbf·ft", "101.7 N·m"
+std::string format(Torque, const Units&);
+/// "10 500 lbf" or "46.7 kN", after the length unit's system.
+std::string format(Force, const Units&);
+/// "3.5°"
+std::string format(Angle, const Units&);
+/// "21.0 °C"
+std::string format(Temperature, const Units&);
+
+/// A plain number with the given count of decimals and decimal mark; "-0.00" is written "0.00".
+std::string formatNumber(double, int decimals, char decimalMark = '.');
+
+/// "in" or "mm"
+const char* symbol(LengthUnit);
+/// "lbf·ft", "lbf·in", "N·m"
+const char* symbol(TorqueUnit);
+
+} // namespace caprail
