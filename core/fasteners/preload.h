@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <fasteners/grade.h>
+#include <fasteners/thread.h>
+#include <string>
+#include <units/force.h>
+#include <units/format.h>
+#include <units/problem.h>
+#include <units/torque.h>
+#include <vector>
+
+namespace caprail {
+
+/// An answer with the way to it, one line of text per step, in the units that the user chose.
+template <class Q> struct Worked {
+    Q value;
+    std::vector<std::string> working;
+};
+
+/// A torque on one fastener outside this range is asked back, not used (common practice, no source).
+inline constexpr Torque smallestPlausibleTorque = millinewtonMetres(100);
+inline constexpr Torque largestPlausibleTorque = millinewtonMetres(2'000'000);
+
+/// The torque itself, or a refusal that says what was read: nothing, negative, or outside the plausible range.
+Result<Torque> plausibleTorque(Torque torque, const Units& units);
+
+/// Short form, F = T / (K·D) (NASA RP-1228, «Fastener torque»). Refuses an implausible torque and K outside 0.03 to 1.
+Result<Worked<Force>> preloadShortForm(Torque torque, const Thread& thread, double nutFactor, const Units& units);
+/// Its inverse, T = K·D·F. Refuses F ≤ 0 and K as above.
+Result<Worked<Torque>> torqueShortForm(Force preload, const Thread& thread, double nutFactor, const Units& units);
+
+/// Friction as the long form needs it. Coefficients are dimensionless.
+struct JointFriction {
+    double thread;        ///< μt
+    double bearing;       ///< μb, under the part that turns
+    Length bearingRadius; ///< rb, mean radius of the bearing face
+};
+/// rb = (outer + hole diameter)/4 of the face that turns. Refuses a hole that is not smaller than the face.
+Result<Length> bearingRadius(Length faceDiameter, Length holeDiameter);
+/// rb = 0.65·D, for a hexagon nut on a washer whose face has not been measured (common practice, no source).
+Length usualBearingRadius(const Thread& thread);
+
+/// Long form, F = T / (P/2π + μt·d2/(2·cos 30°) + μb·rb) (ISO 16047; VDI 2230-1). Refuses an implausible torque, a
+/// friction coefficient outside 0.01 to 1, and a radius that is not positive.
+Result<Worked<Force>> preloadLongForm(Torque torque, const Thread& thread, const JointFriction& friction,
+                                      const Units& units);
+/// Its inverse. Refuses F ≤ 0 and friction as above.
+Result<Worked<Torque>> torqueLongForm(Force preload, const Thread& thread, const JointFriction& friction,
+                                      const Units& units);
+
+/// Scatter of the preload that torque control reaches, as a share: ±30 % (common practice ±25 to ±35 %, and the factors
+/// 0.25 lubricated and 0.35 dry of NASA-STD-5020).
+inline constexpr double usualScatter = 0.30;
+
+/// Preload as a share of the proof load: 0.75 means 75 %. `low` at the higher, `high` at the lower friction.
+struct ProofShare {
+    double low;
+    double nominal;
+    double high;
+    Force proofLoad;
+    std::vector<std::string> working;
+};
+/// Refuses a preload ≤ 0, scatter outside 0 to 0.9, and what proofLoad refuses.
+Result<ProofShare> shareOfProof(Force preload, const Thread& thread, const Grade& grade, double scatter,
+                                const Units& units);
+
+enum class TorqueWarningKind {
+    passesNinetyPercentOfProof, ///< at the lower friction
+    looksTwelveTimesTooLarge,   ///< as if lbf·in had been entered as lbf·ft
+    looksTwelveTimesTooSmall,   ///< as if lbf·ft had been entered as lbf·in
+};
+struct TorqueWarning {
+    TorqueWarningKind kind;
+    std::string sentence;
+};
+/// Warnings on a specified torque from the share of proof that it gives: `high` above 0.90; `nominal` below 0.12 or
+/// above 3 looks like the wrong unit (a factor of 12; the limits are common practice, no source). A value that looks
+/// like the wrong unit gets that warning alone.
+std::vector<TorqueWarning> torqueWarnings(Torque torque, const ProofShare& share, const Units& units);
+
+} // namespace caprail
