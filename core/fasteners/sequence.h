@@ -38,14 +38,14 @@ Result<std::vector<RodFastener>> rodSequence(int rods);
 Result<std::vector<std::size_t>> circularSequence(int count);
 
 /// A place in plan, in any axes.
-struct PlanPoint {
+struct FastenerPoint {
     Length x;
     Length y;
 };
 /// From the centre of the pattern outwards for any layout (pan rail, girdle, rectangle): nearest to the middle of the
 /// bounding box first, and among equals (within 1 mm) the one farthest from the last pulled, then the first listed.
 /// Gives the indices of `points` in the order to pull. Refuses an empty pattern and one of more than 500.
-Result<std::vector<std::size_t>> outwardSequence(const std::vector<PlanPoint>& points);
+Result<std::vector<std::size_t>> outwardSequence(const std::vector<FastenerPoint>& points);
 
 /// An order edited by hand, given back when it holds each of 0 … count−1 exactly once; else a sentence that names the
 /// first fastener (counted from 1) that is missing, doubled or unknown.

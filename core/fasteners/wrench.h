@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-#include <chrono>
 #include <cstdint>
 #include <fasteners/preload.h>
 #include <optional>
 #include <string>
 #include <units/angle.h>
+#include <units/date.h>
 
 namespace caprail {
 
@@ -46,20 +46,20 @@ std::string rangeMark(Torque reading, const WrenchRange& range, const Units& uni
 
 /// When a wrench was calibrated and how long that holds. Days are passed in: nothing here reads a clock.
 struct Calibration {
-    std::chrono::sys_days done;
-    std::optional<std::chrono::sys_days> due;  ///< none: the yearly default of dueByDefault
+    Date done;
+    std::optional<Date> due;                   ///< none: the yearly default of dueByDefault
     std::optional<std::int64_t> largestCycles; ///< none: the default of 5000
 };
 /// ISO 6789: without an interval of the shop's own, 12 months or 5000 cycles, whichever comes first.
 inline constexpr std::int64_t usualCalibrationCycles = 5'000;
 /// One year after the calibration; from 29 February it is 28 February.
-std::chrono::sys_days dueByDefault(std::chrono::sys_days done);
+Date dueByDefault(Date done);
 
 enum class CalibrationState { current, pastDate, pastCycles, notYetDone };
 /// The state on a day, with the pulls made since the calibration. The due day itself is still current; `notYetDone`
 /// when the day lies before the calibration. Past both date and cycles reads as pastDate.
-CalibrationState calibrationState(const Calibration& calibration, std::chrono::sys_days day, std::int64_t cyclesSince);
+CalibrationState calibrationState(const Calibration& calibration, Date day, std::int64_t cyclesSince);
 /// The mark for screen and sheet; empty when current.
-std::string calibrationMark(const Calibration& calibration, std::chrono::sys_days day, std::int64_t cyclesSince);
+std::string calibrationMark(const Calibration& calibration, Date day, std::int64_t cyclesSince);
 
 } // namespace caprail
