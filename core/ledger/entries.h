@@ -1,0 +1,519 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+/// Every kind of entry of a build record. A kind is one plain struct that describes itself once: `kind` (its name in
+/// files), `title` (how history lines begin) and `fields()` (names and members). The table, the JSON form, the seal,
+/// the CSV columns and the history line are all made from that one description (kinds.h). A new kind is one struct here
+/// and its name in `Body` at the end.
+#include <engine/layout.h>
+#include <ledger/entry_words.h>
+#include <ledger/field.h>
+#include <tuple>
+
+namespace caprail {
+
+// --- The engine and what is asked of it ------------------------------------------------------------------------
+
+struct EngineDescribed {
+    std::string shop, customer, engine, serial, note;
+    static constexpr std::string_view kind = "engine_described", title = "Engine described";
+    static constexpr auto fields() {
+        using S = EngineDescribed;
+        return std::make_tuple(field("shop", &S::shop), field("customer", &S::customer), field("engine", &S::engine),
+                               field("serial", &S::serial), field("note", &S::note));
+    }
+};
+
+struct LayoutSet : LayoutDescription {
+    std::string source;
+    static constexpr std::string_view kind = "layout_set", title = "Layout set";
+    static constexpr auto fields() {
+        using S = LayoutSet;
+        return std::make_tuple(
+            field("caps", &S::caps), field("fasteners_per_cap", &S::fastenersPerCap),
+            field("girdle_ring", &S::girdleRing), field("tied_first", &S::tiedFirst), field("tied_last", &S::tiedLast),
+            field("rods", &S::rods), field("throws", &S::throws), field("cap_spacing", &S::capSpacing),
+            field("stud_span", &S::studSpan), field("outer_stud_span", &S::outerStudSpan),
+            field("rail_span", &S::railSpan), field("pickup_cap", &S::pickupCap), field("pickup_side", &S::pickupSide),
+            field("dipstick_cap", &S::dipstickCap), field("dipstick_side", &S::dipstickSide),
+            field("source", &S::source));
+    }
+};
+
+/// A band that something is judged by. `band` is one of the names of band_names.h, or the shop's own name for a fit.
+struct BandSet {
+    std::string band;
+    Entered<Length> lo, hi;
+    std::optional<Entered<Length>> target;
+    std::string source; ///< who says so: a person, a document, "common practice"
+    static constexpr std::string_view kind = "band_set", title = "Band set";
+    static constexpr auto fields() {
+        using S = BandSet;
+        return std::make_tuple(field("band", &S::band), field("lo", &S::lo), field("hi", &S::hi),
+                               field("target", &S::target), field("source", &S::source));
+    }
+};
+
+/// How this record judges: one entry restates all of it.
+struct RulesSet {
+    DecisionWord decision = DecisionWord::guarded;
+    CoverageWord coverage = CoverageWord::two;
+    Length repeatLimit = thou(1.0);     ///< two readings of one gap differ by no more (common practice)
+    std::int64_t minimumPasses = 2;
+    Length kitTolerance = tenths(5);    ///< measured against marked thickness of a shim (common practice)
+    std::int64_t largestStack = 5;      ///< shims in one stack; 0: no limit
+    ObjectiveWord objective = ObjectiveWord::smallestResidual;
+    std::int64_t torqueScatterPercent = 30; ///< of preload at a given torque (common practice)
+    Length counterweightMinimum = thou(60);
+    std::string source;
+    static constexpr std::string_view kind = "rules_set", title = "Rules set";
+    static constexpr auto fields() {
+        using S = RulesSet;
+        return std::make_tuple(field("decision", &S::decision), field("coverage", &S::coverage),
+                               field("repeat_limit", &S::repeatLimit), field("minimum_passes", &S::minimumPasses),
+                               field("kit_tolerance", &S::kitTolerance), field("largest_stack", &S::largestStack),
+                               field("objective", &S::objective),
+                               field("torque_scatter_percent", &S::torqueScatterPercent),
+                               field("counterweight_minimum", &S::counterweightMinimum), field("source", &S::source));
+    }
+};
+
+struct FastenerGroupSet {
+    FastenerKind group = FastenerKind::mainCap;
+    std::optional<Ring> ring; ///< main caps of four fasteners may have one group per ring
+    std::int64_t count = 0;
+    std::string thread; ///< "7/16-20", "M10x1.5"
+    std::string grade;  ///< grade or material
+    std::string lubricant;
+    TighteningMethod method = TighteningMethod::torque;
+    std::optional<Entered<Torque>> torque;
+    std::optional<Entered<Angle>> angle;
+    std::optional<Entered<Length>> stretch;
+    std::int64_t steps = 3;
+    NameList sequence; ///< fastener codes in the order of tightening; empty: from the centre outwards
+    std::string source;
+    static constexpr std::string_view kind = "fastener_group_set", title = "Fastener group set";
+    static constexpr auto fields() {
+        using S = FastenerGroupSet;
+        return std::make_tuple(field("fastener_group", &S::group), field("ring", &S::ring), field("count", &S::count),
+                               field("thread", &S::thread), field("grade", &S::grade),
+                               field("lubricant", &S::lubricant), field("method", &S::method),
+                               field("torque", &S::torque), field("angle", &S::angle), field("stretch", &S::stretch),
+                               field("steps", &S::steps), field("sequence", &S::sequence), field("source", &S::source));
+    }
+};
+
+// --- People and instruments ------------------------------------------------------------------------------------
+
+struct PersonAdded {
+    std::string name, role;
+    static constexpr std::string_view kind = "person_added", title = "Person added";
+    static constexpr auto fields() {
+        using S = PersonAdded;
+        return std::make_tuple(field("name", &S::name), field("role", &S::role));
+    }
+};
+
+/// An instrument; adding one of the same name again restates it (a new calibration).
+struct InstrumentAdded {
+    std::string instrument; ///< its name in this record, without spaces: "MIC-1"
+    InstrumentType type = InstrumentType::micrometer;
+    std::string maker, serial;
+    std::optional<Entered<Length>> limitOfError;  ///< half-width, for length instruments
+    std::optional<Entered<Torque>> smallestTorque, largestTorque; ///< for wrenches
+    std::optional<Date> calibrated, due;
+    std::optional<std::int64_t> dueCycles, cycles; ///< pulls allowed between calibrations; pulls before this record
+    static constexpr std::string_view kind = "instrument_added", title = "Instrument added";
+    static constexpr auto fields() {
+        using S = InstrumentAdded;
+        return std::make_tuple(field("instrument", &S::instrument), field("type", &S::type), field("maker", &S::maker),
+                               field("serial", &S::serial), field("limit_of_error", &S::limitOfError),
+                               field("smallest_torque", &S::smallestTorque),
+                               field("largest_torque", &S::largestTorque), field("calibrated", &S::calibrated),
+                               field("due", &S::due), field("due_cycles", &S::dueCycles), field("cycles", &S::cycles));
+    }
+};
+
+// --- Bearings and fits -----------------------------------------------------------------------------------------
+
+struct JournalReading {
+    JournalId journal;
+    std::int64_t station = 1; ///< along the journal, 1 at the front
+    std::int64_t direction = 1; ///< around it: 1 vertical (square to the parting line), 2 horizontal
+    Entered<Length> diameter;
+    std::string instrument;
+    static constexpr std::string_view kind = "journal_reading", title = "Journal measured";
+    static constexpr auto fields() {
+        using S = JournalReading;
+        return std::make_tuple(field("journal", &S::journal), field("station", &S::station),
+                               field("direction", &S::direction), field("diameter", &S::diameter),
+                               field("instrument", &S::instrument));
+    }
+};
+
+/// The bore with shells in and the cap at full torque, the bare housing, or the clearance by gauging strip.
+struct BoreReading {
+    JournalId journal;
+    BoreMethod method = BoreMethod::boreWithShells;
+    std::int64_t station = 1;
+    Entered<Length> value; ///< a diameter, or a clearance when by strip
+    std::string instrument;
+    static constexpr std::string_view kind = "bore_reading", title = "Bore measured";
+    static constexpr auto fields() {
+        using S = BoreReading;
+        return std::make_tuple(field("journal", &S::journal), field("method", &S::method),
+                               field("station", &S::station), field("value", &S::value),
+                               field("instrument", &S::instrument));
+    }
+};
+
+/// A half shell on the shelf or in the engine, with its thickness at the crown.
+struct ShellMeasured {
+    std::string shell; ///< its name, without spaces
+    JournalKind fits = JournalKind::main;
+    ShellHalf half = ShellHalf::either;
+    Entered<Length> thickness;
+    bool isMarked = false; ///< the marked thickness; false: measured
+    std::string instrument;
+    static constexpr std::string_view kind = "shell_measured", title = "Shell thickness";
+    static constexpr auto fields() {
+        using S = ShellMeasured;
+        return std::make_tuple(field("shell", &S::shell), field("fits", &S::fits), field("half", &S::half),
+                               field("thickness", &S::thickness), field("is_marked", &S::isMarked),
+                               field("instrument", &S::instrument));
+    }
+};
+
+/// Which two shells lie in a bearing.
+struct ShellsFitted {
+    JournalId journal;
+    std::string upper, lower;
+    static constexpr std::string_view kind = "shells_fitted", title = "Shells fitted";
+    static constexpr auto fields() {
+        using S = ShellsFitted;
+        return std::make_tuple(field("journal", &S::journal), field("upper", &S::upper), field("lower", &S::lower));
+    }
+};
+
+/// Crank end play, rod side clearance, and any further banded reading that the shop adds.
+struct FitReading {
+    std::string fit;   ///< the band's name
+    std::int64_t place = 1; ///< which one: the throw for rod side clearance, the cylinder for a ring gap, else 1
+    Entered<Length> value;
+    std::string instrument;
+    static constexpr std::string_view kind = "fit_reading", title = "Fit measured";
+    static constexpr auto fields() {
+        using S = FitReading;
+        return std::make_tuple(field("fit", &S::fit), field("place", &S::place), field("value", &S::value),
+                               field("instrument", &S::instrument));
+    }
+};
+
+/// A part was changed or worked on, so that what was measured with the earlier one no longer stands.
+struct PartChanged {
+    Part part = Part::crank;
+    std::string place; ///< a position code for a nut and washer, a journal code for shells, else empty
+    std::string what;
+    static constexpr std::string_view kind = "part_changed", title = "Part changed";
+    static constexpr auto fields() {
+        using S = PartChanged;
+        return std::make_tuple(field("part", &S::part), field("place", &S::place), field("what", &S::what));
+    }
+};
+
+// --- Fasteners and verify rounds -------------------------------------------------------------------------------
+
+/// A fastener brought to its specified value outside a verify round.
+struct FastenerTightened {
+    FastenerId fastener;
+    std::optional<Entered<Torque>> torque;
+    std::optional<Entered<Angle>> angle;
+    std::optional<Entered<Length>> stretch;
+    std::string instrument;
+    static constexpr std::string_view kind = "fastener_tightened", title = "Fastener tightened";
+    static constexpr auto fields() {
+        using S = FastenerTightened;
+        return std::make_tuple(field("fastener", &S::fastener), field("torque", &S::torque), field("angle", &S::angle),
+                               field("stretch", &S::stretch), field("instrument", &S::instrument));
+    }
+};
+
+struct FastenerLoosened {
+    FastenerId fastener;
+    std::string why;
+    static constexpr std::string_view kind = "fastener_loosened", title = "Fastener loosened";
+    static constexpr auto fields() {
+        using S = FastenerLoosened;
+        return std::make_tuple(field("fastener", &S::fastener), field("why", &S::why));
+    }
+};
+
+struct RoundBegun {
+    std::int64_t round = 1;
+    std::string instrument;
+    static constexpr std::string_view kind = "round_begun", title = "Verify round begun";
+    static constexpr auto fields() {
+        using S = RoundBegun;
+        return std::make_tuple(field("round", &S::round), field("instrument", &S::instrument));
+    }
+};
+
+struct RoundOutcome {
+    std::int64_t round = 1;
+    FastenerId fastener;
+    Outcome outcome = Outcome::held;
+    std::optional<Entered<Angle>> angle; ///< that a moved one turned
+    std::optional<Entered<Torque>> torque;
+    std::string instrument;
+    static constexpr std::string_view kind = "round_outcome", title = "Verified";
+    static constexpr auto fields() {
+        using S = RoundOutcome;
+        return std::make_tuple(field("round", &S::round), field("fastener", &S::fastener),
+                               field("outcome", &S::outcome), field("angle", &S::angle), field("torque", &S::torque),
+                               field("instrument", &S::instrument));
+    }
+};
+
+// --- Gaps, shims and stacks ------------------------------------------------------------------------------------
+
+struct GapReading {
+    Position position;
+    std::int64_t pass = 1;
+    Entered<Length> gap;
+    std::string instrument;
+    static constexpr std::string_view kind = "gap_reading", title = "Gap read";
+    static constexpr auto fields() {
+        using S = GapReading;
+        return std::make_tuple(field("position", &S::position), field("pass", &S::pass), field("gap", &S::gap),
+                               field("instrument", &S::instrument));
+    }
+};
+
+struct ShimAdded {
+    std::string shim; ///< its name, without spaces
+    Entered<Length> marked;
+    std::string bag;
+    static constexpr std::string_view kind = "shim_added", title = "Shim added";
+    static constexpr auto fields() {
+        using S = ShimAdded;
+        return std::make_tuple(field("shim", &S::shim), field("marked", &S::marked), field("bag", &S::bag));
+    }
+};
+
+struct ShimMeasured {
+    std::string shim;
+    Entered<Length> thickness;
+    std::string instrument;
+    static constexpr std::string_view kind = "shim_measured", title = "Shim measured";
+    static constexpr auto fields() {
+        using S = ShimMeasured;
+        return std::make_tuple(field("shim", &S::shim), field("thickness", &S::thickness),
+                               field("instrument", &S::instrument));
+    }
+};
+
+struct ShimSetAside {
+    std::string shim;
+    bool isAside = true; ///< false: taken back into the kit
+    std::string why;
+    static constexpr std::string_view kind = "shim_set_aside", title = "Shim set aside";
+    static constexpr auto fields() {
+        using S = ShimSetAside;
+        return std::make_tuple(field("shim", &S::shim), field("is_aside", &S::isAside), field("why", &S::why));
+    }
+};
+
+/// The assembler fixes the stack at a position before planning the rest; no shims: the pin is taken away.
+struct StackPinned {
+    Position position;
+    bool isPinned = true;
+    NameList shims;
+    static constexpr std::string_view kind = "stack_pinned", title = "Stack pinned";
+    static constexpr auto fields() {
+        using S = StackPinned;
+        return std::make_tuple(field("position", &S::position), field("is_pinned", &S::isPinned),
+                               field("shims", &S::shims));
+    }
+};
+
+/// A stack put together at a position and laid on; it replaces the one before. No shims: the position needs none.
+struct StackBuilt {
+    Position position;
+    NameList shims;
+    static constexpr std::string_view kind = "stack_built", title = "Stack built";
+    static constexpr auto fields() {
+        using S = StackBuilt;
+        return std::make_tuple(field("position", &S::position), field("shims", &S::shims));
+    }
+};
+
+/// A built stack is lifted off and kept together by its label, put back on, or taken apart.
+struct StackMoved {
+    Position position;
+    StackMove move = StackMove::takenOff;
+    static constexpr std::string_view kind = "stack_moved", title = "Stack";
+    static constexpr auto fields() {
+        using S = StackMoved;
+        return std::make_tuple(field("position", &S::position), field("move", &S::move));
+    }
+};
+
+struct RecheckMade {
+    Position position;
+    Feel feel = Feel::drags;
+    std::string instrument;
+    static constexpr std::string_view kind = "recheck_made", title = "Recheck";
+    static constexpr auto fields() {
+        using S = RecheckMade;
+        return std::make_tuple(field("position", &S::position), field("feel", &S::feel),
+                               field("instrument", &S::instrument));
+    }
+};
+
+/// A person looks at a check that arithmetic alone made stale (a band changed, a shim measured anew) and lets the
+/// values stand against what is in force now. It cannot refresh what a movement or another part made stale.
+struct JudgedAgain {
+    std::string check; ///< the check's code, as `caprail show` prints it
+    std::string why;
+    static constexpr std::string_view kind = "judged_again", title = "Judged again";
+    static constexpr auto fields() {
+        using S = JudgedAgain;
+        return std::make_tuple(field("check", &S::check), field("why", &S::why));
+    }
+};
+
+// --- Trial fit and pickup --------------------------------------------------------------------------------------
+
+struct GirdleWaySet {
+    GirdleFace faceUp = GirdleFace::stamped;
+    EngineEnd cutoutTowards = EngineEnd::rear;
+    Side cutoutSide = Side::right;
+    static constexpr std::string_view kind = "girdle_way_set", title = "Girdle's way round";
+    static constexpr auto fields() {
+        using S = GirdleWaySet;
+        return std::make_tuple(field("face_up", &S::faceUp), field("cutout_towards", &S::cutoutTowards),
+                               field("cutout_side", &S::cutoutSide));
+    }
+};
+
+struct TrialFitResult {
+    TrialItem item = TrialItem::dipstick;
+    std::int64_t throwNumber = 0; ///< for counterweights and rod bolts, else 0
+    TrialResult result = TrialResult::pass;
+    std::optional<Entered<Length>> clearance;
+    std::string note;
+    static constexpr std::string_view kind = "trial_fit_result", title = "Trial fit";
+    static constexpr auto fields() {
+        using S = TrialFitResult;
+        return std::make_tuple(field("item", &S::item), field("throw_number", &S::throwNumber),
+                               field("result", &S::result), field("clearance", &S::clearance), field("note", &S::note));
+    }
+};
+
+struct PickupReading {
+    PickupTerm term = PickupTerm::panDepth;
+    Entered<Length> value;
+    std::string instrument;
+    static constexpr std::string_view kind = "pickup_reading", title = "Pickup term measured";
+    static constexpr auto fields() {
+        using S = PickupReading;
+        return std::make_tuple(field("term", &S::term), field("value", &S::value), field("instrument", &S::instrument));
+    }
+};
+
+// --- Findings, notes and photos --------------------------------------------------------------------------------
+
+struct FindingOpened {
+    std::string finding; ///< its number in this record: "F1"
+    std::string place;   ///< a position, journal, fastener or part; may be empty
+    std::string text;
+    static constexpr std::string_view kind = "finding_opened", title = "Finding opened";
+    static constexpr auto fields() {
+        using S = FindingOpened;
+        return std::make_tuple(field("finding", &S::finding), field("place", &S::place), field("text", &S::text));
+    }
+};
+
+struct FindingSettled {
+    std::string finding, done;
+    static constexpr std::string_view kind = "finding_settled", title = "Finding settled";
+    static constexpr auto fields() {
+        using S = FindingSettled;
+        return std::make_tuple(field("finding", &S::finding), field("done", &S::done));
+    }
+};
+
+struct NoteAdded {
+    std::string place, text;
+    static constexpr std::string_view kind = "note_added", title = "Note";
+    static constexpr auto fields() {
+        using S = NoteAdded;
+        return std::make_tuple(field("place", &S::place), field("text", &S::text));
+    }
+};
+
+/// What is known of an attachment. The bytes lie in the file under this hash.
+struct AttachmentAdded {
+    std::string place, fileName, mediaType, caption;
+    std::string sha256;         ///< of the bytes kept, 64 hexadecimal digits
+    std::string originalSha256; ///< of the file that was added, before it was scaled
+    std::int64_t size = 0;      ///< of the bytes kept
+    static constexpr std::string_view kind = "attachment_added", title = "Photo or file added";
+    static constexpr auto fields() {
+        using S = AttachmentAdded;
+        return std::make_tuple(field("place", &S::place), field("file_name", &S::fileName),
+                               field("media_type", &S::mediaType), field("caption", &S::caption),
+                               field("sha256", &S::sha256), field("original_sha256", &S::originalSha256),
+                               field("size_bytes", &S::size));
+    }
+};
+
+// --- Closing ---------------------------------------------------------------------------------------------------
+
+struct ClosingStepDone {
+    ClosingStep step = ClosingStep::stacksRefitted;
+    std::optional<std::int64_t> openMinutes; ///< of the sealant, as printed on its tube; with the bead
+    std::string note;
+    static constexpr std::string_view kind = "closing_step_done", title = "Closing step done";
+    static constexpr auto fields() {
+        using S = ClosingStepDone;
+        return std::make_tuple(field("step", &S::step), field("open_minutes", &S::openMinutes), field("note", &S::note));
+    }
+};
+
+struct SignedOff {
+    std::string statement;
+    static constexpr std::string_view kind = "signed_off", title = "Signed off";
+    static constexpr auto fields() { return std::make_tuple(field("statement", &SignedOff::statement)); }
+};
+
+/// A closed record is opened for a new build of the same engine; the earlier build is kept.
+struct BuildBegun {
+    std::int64_t build = 2;
+    std::string why;
+    static constexpr std::string_view kind = "build_begun", title = "New build begun";
+    static constexpr auto fields() {
+        using S = BuildBegun;
+        return std::make_tuple(field("build", &S::build), field("why", &S::why));
+    }
+};
+
+/// An earlier entry is withdrawn, with a reason; it stays readable, struck through.
+struct Struck {
+    std::int64_t entry = 0;
+    std::string why;
+    static constexpr std::string_view kind = "struck", title = "Struck";
+    static constexpr auto fields() {
+        using S = Struck;
+        return std::make_tuple(field("entry", &S::entry), field("why", &S::why));
+    }
+};
+
+using Body =
+    std::variant<EngineDescribed, LayoutSet, BandSet, RulesSet, FastenerGroupSet, PersonAdded, InstrumentAdded,
+                 JournalReading, BoreReading, ShellMeasured, ShellsFitted, FitReading, PartChanged, FastenerTightened,
+                 FastenerLoosened, RoundBegun, RoundOutcome, GapReading, ShimAdded, ShimMeasured, ShimSetAside,
+                 StackPinned, StackBuilt, StackMoved, RecheckMade, JudgedAgain, GirdleWaySet, TrialFitResult,
+                 PickupReading, FindingOpened, FindingSettled, NoteAdded, AttachmentAdded, ClosingStepDone, SignedOff,
+                 BuildBegun, Struck>;
+
+} // namespace caprail

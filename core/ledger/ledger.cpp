@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <ledger/ledger.h>
+
+namespace caprail {
+
+void Ledger::note(const Entry& entry) {
+    m_struckBy.push_back(0);
+    if (const auto* strike = std::get_if<Struck>(&entry.body)) {
+        if (strike->entry >= 1 && strike->entry < entry.sequence) {
+            m_struckBy[static_cast<std::size_t>(strike->entry - 1)] = entry.sequence;
+        }
+    }
+}
+
+const Entry& Ledger::append(UtcTime time, std::string person, Body body) {
+    Entry entry{size() + 1, time, std::move(person), std::move(body), {}};
+    entry.seal = sealOver(seal(), canonicalText(entry));
+    note(entry);
+    return m_entries.emplace_back(std::move(entry));
+}
+
+Result<void> Ledger::appendSealed(Entry entry) {
+    if (entry.sequence != size() + 1) {
+        return refuse("Entry " + std::to_string(entry.sequence) + " stands where entry " + std::to_string(size() + 1) +
+                      " must be: entries were removed, inserted or put in another order.");
+    }
+    if (sealOver(seal(), canonicalText(entry)) != entry.seal) {
+        return refuse("The seal of entry " + std::to_string(entry.sequence) +
+                      " does not fit: it, or an entry before it, was altered after it was sealed.");
+    }
+    note(entry);
+    m_entries.push_back(std::move(entry));
+    return {};
+}
+
+} // namespace caprail
