@@ -1,0 +1,381 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <units/parse.h>
+
+#include <array>
+#include <charconv>
+#include <vector>
+
+namespace caprail {
+
+namespace {
+
+std::string_view trimmed(std::string_view text) {
+    while (!text.empty() && (text.front() == ' ' || text.front() == '\t')) {
+        text.remove_prefix(1);
+    }
+    while (!text.empty() && (text.back() == ' ' || text.back() == '\t')) {
+        text.remove_suffix(1);
+    }
+    return text;
+}
+
+std::string quoted(std::string_view text) { return "“" + std::string(text) + "”"; }
+
+/// A decimal number held exactly: digits × 10^-decimals.
+struct Decimal {
+    std::int64_t digits = 0;
+    int decimals = 0;
+    bool hasMark = false;
+};
+
+/// Takes a decimal number off the front; at most 15 digits, so that every product below stays within 64 bits or is
+/// computed in `long double` without loss that a bench could see.
+std::optional<Decimal> takeDecimal(std::string_view& text, char mark) {
+    Decimal number;
+    int count = 0;
+    std::size_t i = 0;
+    for (; i < text.size(); ++i) {
+        const char c = text[i];
+        if (c >= '0' && c <= '9') {
+            if (++count > 15) {
+                return {};
+            }
+            number.digits = number.digits * 10 + (c - '0');
+            number.decimals += number.hasMark ? 1 : 0;
+        } else if ((c == '.' || (c == mark && mark == ',')) && !number.hasMark) {
+            number.hasMark = true;
+        } else {
+            break;
+        }
+    }
+    if (count == 0) {
+        return {};
+    }
+    text.remove_prefix(i);
+    return number;
+}
+
+/// digits × 10^-decimals × baseUnitsPerUnit / divisor, rounded half away from zero; exact wherever the result is whole.
+std::int64_t scaled(const Decimal& number, long double baseUnitsPerUnit) {
+    long double value = static_cast<long double>(number.digits) * baseUnitsPerUnit;
+    for (int i = 0; i < number.decimals; ++i) {
+        value /= 10.0L;
+    }
+    return static_cast<std::int64_t>(value + 0.5L);
+}
+
+/// A spelling of a unit and its size in base units.
+struct UnitSpelling {
+    std::string_view text;
+    long double size;
+    long double offset = 0; ///< of its zero, in base units (temperature scales)
+};
+
+using Spellings = std::vector<UnitSpelling>;
+
+const Spellings& lengthUnits() {
+    // Longer spellings before those that they begin with.
+    static const Spellings list{{"thousandths", 25'400},
+                                {"thou", 25'400},
+                                {"mil", 25'400},
+                                {"inches", 25'400'000},
+                                {"inch", 25'400'000},
+                                {"in", 25'400'000},
+                                {"\"", 25'400'000},
+                                {"″", 25'400'000},
+                                {"mm", 1'000'000},
+                                {"µm", 1'000},
+                                {"μm", 1'000},
+                                {"um", 1'000},
+                                {"microns", 1'000},
+                                {"micron", 1'000},
+                                {"cm", 10'000'000}};
+    return list;
+}
+
+const Spellings& torqueUnits() {
+    static constexpr long double foot = newtonMetresPerPoundFoot * 1'000.0L;
+    static const Spellings list{{"lbf·ft", foot}, {"lbf-ft", foot}, {"lbf ft", foot}, {"lbft", foot}, {"lb-ft", foot},
+                                {"lb ft", foot}, {"ft-lbf", foot}, {"ft·lbf", foot}, {"ft lbf", foot}, {"ft-lb", foot},
+                                {"ft lb", foot}, {"ftlb", foot}, {"lbf·in", foot / 12}, {"lbf-in", foot / 12},
+                                {"lbf in", foot / 12}, {"lb-in", foot / 12}, {"lb in", foot / 12},
+                                {"in-lbf", foot / 12}, {"in·lbf", foot / 12}, {"in lbf", foot / 12},
+                                {"in-lb", foot / 12}, {"in lb", foot / 12}, {"inlb", foot / 12}, {"N·m", 1'000},
+                                {"N-m", 1'000}, {"N m", 1'000}, {"Nm", 1'000}, {"nm", 1'000}};
+    return list;
+}
+
+const Spellings& angleUnits() {
+    static const Spellings list{{"degrees", 1'000}, {"degree", 1'000}, {"deg", 1'000}, {"°", 1'000}};
+    return list;
+}
+
+const Spellings& temperatureUnits() {
+    // An offset of 32 °F at 0 °C; size of a degree in thousandths of a degree Celsius.
+    static const Spellings list{{"°C", 1'000}, {"C", 1'000}, {"°F", 1'000 / 1.8L, -32 * 1'000 / 1.8L},
+                                {"F", 1'000 / 1.8L, -32 * 1'000 / 1.8L}};
+    return list;
+}
+
+const UnitSpelling* findUnit(const Spellings& units, std::string_view text) {
+    for (const auto& unit : units) {
+        if (unit.text == text) {
+            return &unit;
+        }
+    }
+    return nullptr;
+}
+
+/// What the text says before any field is asked: an amount, a common or mixed fraction, perhaps a sum.
+struct Term {
+    Decimal number;
+    std::int64_t numerator = 0; ///< 0: no fraction
+    std::int64_t denominator = 1;
+    const UnitSpelling* unit = nullptr; ///< null: bare
+};
+
+/// One term: "57.5", "57.5 thou", "1/4", "2 1/4 in".
+std::optional<Term> readTerm(std::string_view text, char mark, const Spellings& units) {
+    Term term;
+    const auto first = takeDecimal(text, mark);
+    if (!first) {
+        return {};
+    }
+    term.number = *first;
+    std::string_view rest = trimmed(text);
+    const auto fractionAfter = [&](std::int64_t numerator) {
+        rest.remove_prefix(1);
+        const auto below = takeDecimal(rest, mark);
+        if (!below || below->hasMark || below->digits == 0 || below->digits > 1024) {
+            return false;
+        }
+        term.numerator = numerator;
+        term.denominator = below->digits;
+        return true;
+    };
+    if (rest.starts_with('/')) {
+        if (first->hasMark || !fractionAfter(first->digits)) {
+            return {};
+        }
+        term.number = {};
+    } else if (!rest.empty() && rest.front() >= '0' && rest.front() <= '9' && !first->hasMark && rest.size() != text.size()) {
+        const auto numerator = takeDecimal(rest, mark);
+        if (!numerator || numerator->hasMark || !rest.starts_with('/') || !fractionAfter(numerator->digits)) {
+            return {};
+        }
+    }
+    rest = trimmed(rest);
+    if (!rest.empty()) {
+        term.unit = findUnit(units, rest);
+        if (term.unit == nullptr) {
+            return {};
+        }
+    }
+    return term;
+}
+
+std::int64_t valueOf(const Term& term, long double size) {
+    const std::int64_t whole = scaled(term.number, size);
+    if (term.numerator == 0) {
+        return whole;
+    }
+    return whole + static_cast<std::int64_t>(static_cast<long double>(term.numerator) * size /
+                                                 static_cast<long double>(term.denominator) +
+                                             0.5L);
+}
+
+struct Reading {
+    std::vector<Term> terms;
+    bool isNegative = false;
+    bool isInsisted = false; ///< a `!` behind it: the person says yes, really
+    const UnitSpelling* unit = nullptr; ///< of the last term; it covers bare terms before it
+};
+
+Result<Reading> readTerms(std::string_view typed, const std::string& what, const Units& units,
+                          const Spellings& spellings, const std::string& example) {
+    std::string_view text = trimmed(typed);
+    Reading reading;
+    if (text.ends_with('!')) {
+        reading.isInsisted = true;
+        text = trimmed(text.substr(0, text.size() - 1));
+    }
+    if (text.empty()) {
+        return refuse("Nothing was typed for " + what + ": type a value like " + example + ".");
+    }
+    for (const std::string_view sign : {"-", "−"}) {
+        if (text.starts_with(sign)) {
+            reading.isNegative = true;
+            text = trimmed(text.substr(sign.size()));
+        }
+    }
+    if (text.starts_with('+')) {
+        text = trimmed(text.substr(1));
+    }
+    if (units.decimalMark == '.' && text.find(',') != std::string_view::npos) {
+        return refuse(quoted(typed) + " has a comma, but the decimal mark here is a point: type " + what +
+                      " like " + example + ".");
+    }
+    if (text.find(',') != std::string_view::npos && text.find('.') != std::string_view::npos) {
+        return refuse(quoted(typed) + " has both a comma and a point, so " + what +
+                      " could be read in two ways: use one decimal mark and no other separator.");
+    }
+    std::size_t at = 0;
+    while (at <= text.size()) {
+        const std::size_t end = std::min(text.find('+', at), text.size());
+        const auto term = readTerm(trimmed(text.substr(at, end - at)), units.decimalMark, spellings);
+        if (!term) {
+            return refuse(quoted(typed) + " cannot be read as " + what + ": type a value like " + example + ".");
+        }
+        reading.terms.push_back(*term);
+        at = end + 1;
+    }
+    reading.unit = reading.terms.back().unit;
+    return reading;
+}
+
+template <class Q, class Format>
+Result<Entered<Q>> withinExpected(std::int64_t base, const Reading& reading, std::string_view typed,
+                                  const Expected<Q>& expected, Format show) {
+    const Q value(reading.isNegative ? -base : base);
+    const bool tooSmall = expected.smallest && value < *expected.smallest;
+    const bool tooLarge = expected.largest && value > *expected.largest;
+    if ((tooSmall || tooLarge) && !reading.isInsisted) {
+        const std::string range = expected.smallest && expected.largest
+                                      ? show(*expected.smallest) + " to " + show(*expected.largest)
+                                  : expected.smallest ? "at least " + show(*expected.smallest)
+                                                      : "at most " + show(*expected.largest);
+        return refuse(quoted(trimmed(typed)) + " was read as " + show(value) + ", but " + expected.what +
+                      " is expected within " + range + ": correct it, or type ! behind it if it is really so.");
+    }
+    std::string_view kept = trimmed(typed);
+    if (kept.ends_with('!')) {
+        kept = trimmed(kept.substr(0, kept.size() - 1));
+    }
+    return Entered<Q>{value, std::string(kept)};
+}
+
+std::int64_t sumOf(const Reading& reading, long double bareSize) {
+    std::int64_t sum = 0;
+    for (const Term& term : reading.terms) {
+        sum += valueOf(term, term.unit ? term.unit->size : reading.unit ? reading.unit->size : bareSize);
+    }
+    return sum;
+}
+
+/// The largest amount that any field takes, in base units: beyond it nothing on an engine stand is meant.
+constexpr std::int64_t beyondReason = 100'000'000'000;
+
+template <class Q, class Format>
+Result<Entered<Q>> readPlain(std::string_view text, const Units& units, const Expected<Q>& expected,
+                             const Spellings& spellings, long double bareSize, const std::string& example, Format show) {
+    const auto reading = readTerms(text, expected.what, units, spellings, example);
+    if (!reading) {
+        return tl::unexpected(reading.error());
+    }
+    if (reading->terms.size() > 1) {
+        return refuse(quoted(text) + " is a sum, but " + expected.what + " is one value: type it like " + example + ".");
+    }
+    const std::int64_t base = sumOf(*reading, bareSize);
+    if (base > beyondReason) {
+        return refuse(quoted(text) + " is larger than anything on an engine stand: correct " + expected.what + ".");
+    }
+    return withinExpected<Q>(base, *reading, text, expected, show);
+}
+
+Result<void> refuseAmbiguousLength(const Reading& reading, std::string_view typed, const Units& units,
+                                   const Expected<Length>& expected) {
+    if (reading.unit != nullptr) {
+        return {};
+    }
+    const bool inch = units.length == LengthUnit::inch;
+    const Term& only = reading.terms.front();
+    const bool isFraction = only.numerator != 0;
+    if (!inch && isFraction) {
+        return refuse(quoted(typed) + " is a fraction without a unit, and " + expected.what +
+                      " is in millimetres: type its unit, for example 1/4 in.");
+    }
+    if (reading.terms.size() == 1 && inch && !isFraction && !only.number.hasMark && only.number.digits != 0) {
+        const Length asInches(scaled(only.number, 25'400'000.0L));
+        const bool plausible = expected.largest && asInches <= *expected.largest &&
+                               (!expected.smallest || asInches >= *expected.smallest);
+        if (!plausible) {
+            const std::string n = std::to_string(only.number.digits);
+            return refuse(quoted(typed) + " could be " + n + " inches or " + n + " thousandths, and " + expected.what +
+                          " is in inches: type " + n + " thou, " + n + " in, or the decimal.");
+        }
+    }
+    return {};
+}
+
+} // namespace
+
+Result<Entered<Length>> parseLength(std::string_view text, const Units& units, const Expected<Length>& expected) {
+    const bool inch = units.length == LengthUnit::inch;
+    const auto reading = readTerms(text, expected.what, units, lengthUnits(), inch ? "0.0575 or 57.5 thou" : "1.46 mm");
+    if (!reading) {
+        return tl::unexpected(reading.error());
+    }
+    if (auto clear = refuseAmbiguousLength(*reading, trimmed(text), units, expected); !clear) {
+        return tl::unexpected(clear.error());
+    }
+    // Feeler leaves are marked in thousandths: a sum of bare numbers, none of them written as a decimal of an inch.
+    bool leaves = inch && reading->terms.size() > 1 && reading->unit == nullptr;
+    for (const Term& term : reading->terms) {
+        leaves = leaves && term.unit == nullptr && term.numerator == 0 && term.number.digits != 0 &&
+                 valueOf(term, 1.0L) >= 1;
+    }
+    const std::int64_t base = sumOf(*reading, inch ? (leaves ? 25'400.0L : 25'400'000.0L) : 1'000'000.0L);
+    if (base > beyondReason || base < 0) {
+        return refuse(quoted(text) + " is larger than anything on an engine stand: correct " + expected.what + ".");
+    }
+    return withinExpected<Length>(base, *reading, text, expected, [&](Length l) { return format(l, units); });
+}
+
+Result<Entered<Torque>> parseTorque(std::string_view text, const Units& units, const Expected<Torque>& expected) {
+    const long double bare = units.torque == TorqueUnit::poundFoot   ? newtonMetresPerPoundFoot * 1'000.0L
+                             : units.torque == TorqueUnit::poundInch ? newtonMetresPerPoundInch * 1'000.0L
+                                                                     : 1'000.0L;
+    return readPlain<Torque>(text, units, expected, torqueUnits(), bare, std::string("75 ") + symbol(units.torque),
+                             [&](Torque t) { return format(t, units); });
+}
+
+Result<Entered<Angle>> parseAngle(std::string_view text, const Units& units, const Expected<Angle>& expected) {
+    return readPlain<Angle>(text, units, expected, angleUnits(), 1'000.0L, "4.5°",
+                            [&](Angle a) { return format(a, units); });
+}
+
+Result<Entered<Temperature>> parseTemperature(std::string_view text, const Units& units,
+                                              const Expected<Temperature>& expected) {
+    const auto reading = readTerms(text, expected.what, units, temperatureUnits(), "21 °C");
+    if (!reading) {
+        return tl::unexpected(reading.error());
+    }
+    if (reading->terms.size() > 1) {
+        return refuse(quoted(text) + " is a sum, but " + expected.what + " is one value: type it like 21 °C.");
+    }
+    const UnitSpelling celsiusScale{"°C", 1'000};
+    const UnitSpelling& unit = reading->unit ? *reading->unit : celsiusScale;
+    const auto degreesUp = static_cast<long double>(valueOf(reading->terms.front(), unit.size));
+    const long double base = (reading->isNegative ? -degreesUp : degreesUp) + unit.offset;
+    Reading plain = *reading;
+    plain.isNegative = false;
+    if (base < -273'150.0L || base > 1e7L) {
+        return refuse(quoted(text) + " is no temperature of an engine: correct " + expected.what + ".");
+    }
+    return withinExpected<Temperature>(toNearest(static_cast<double>(base)), plain, text, expected,
+                                       [&](Temperature t) { return format(t, units); });
+}
+
+Result<std::int64_t> parseCount(std::string_view text, const std::string& what, std::int64_t smallest,
+                                std::int64_t largest) {
+    const std::string_view digits = trimmed(text);
+    std::int64_t n = 0;
+    const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), n);
+    if (error != std::errc() || end != digits.data() + digits.size() || n < smallest || n > largest) {
+        return refuse(quoted(text) + " does not do for " + what + ": type a whole number from " +
+                      std::to_string(smallest) + " to " + std::to_string(largest) + ".");
+    }
+    return n;
+}
+
+} // namespace caprail
