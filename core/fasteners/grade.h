@@ -13,13 +13,16 @@ enum class StandardGrade { sae5, sae8, iso8_8, iso10_9, iso12_9 };
 /// Young's modulus of bolt steel unless something else is given: 205 GPa (VDI 2230-1 table, from memory).
 inline constexpr Stress steelModulus = kilopascals(205'000'000);
 
+/// The modulus itself; refuses one outside 40 to 400 GPa.
+Result<Stress> plausibleModulus(Stress modulus);
+
 /// What a fastener is made of, as far as its preload goes: proof stress (by size, where the standard has it so) and
 /// Young's modulus. A grade without a positive proof stress and modulus cannot be built.
 class Grade {
 public:
     static Grade of(StandardGrade grade);
-    /// A grade with the proof stress that the part maker states. Refuses a proof stress outside 50 to 3000 MPa and a
-    /// modulus outside 40 to 400 GPa.
+    /// A grade with the proof stress that the part maker states. Refuses a proof stress outside 50 to 3000 MPa and
+    /// what plausibleModulus refuses.
     static Result<Grade> byHand(Stress proof, Stress modulus = steelModulus);
 
     /// Proof stress for this thread. SAE J429 table 1: grade 5 85 000 psi (1/4 to 1 in), 74 000 psi (over 1 to 1 1/2),

@@ -24,9 +24,14 @@ inline constexpr Torque largestPlausibleTorque = millinewtonMetres(2'000'000);
 /// The torque itself, or a refusal that says what was read: nothing, negative, or outside the plausible range.
 Result<Torque> plausibleTorque(Torque torque, const Units& units);
 
+/// The most that a fastener of an engine can hold; more is asked back (an M39 of class 12.9 proves at 947 kN).
+inline constexpr Force largestPlausiblePreload = newtons(2'000'000);
+/// The preload itself, or a refusal that says what was read: nothing, negative, or more than the largest plausible.
+Result<Force> plausiblePreload(Force preload, const Units& units);
+
 /// Short form, F = T / (K·D) (NASA RP-1228, «Fastener torque»). Refuses an implausible torque and K outside 0.03 to 1.
 Result<Worked<Force>> preloadShortForm(Torque torque, const Thread& thread, double nutFactor, const Units& units);
-/// Its inverse, T = K·D·F. Refuses F ≤ 0 and K as above.
+/// Its inverse, T = K·D·F. Refuses an implausible preload, and K as above.
 Result<Worked<Torque>> torqueShortForm(Force preload, const Thread& thread, double nutFactor, const Units& units);
 
 /// Friction as the long form needs it. Coefficients are dimensionless.
@@ -44,7 +49,7 @@ Length usualBearingRadius(const Thread& thread);
 /// friction coefficient outside 0.01 to 1, and a radius that is not positive.
 Result<Worked<Force>> preloadLongForm(Torque torque, const Thread& thread, const JointFriction& friction,
                                       const Units& units);
-/// Its inverse. Refuses F ≤ 0 and friction as above.
+/// Its inverse. Refuses an implausible preload, and friction as above.
 Result<Worked<Torque>> torqueLongForm(Force preload, const Thread& thread, const JointFriction& friction,
                                       const Units& units);
 
@@ -60,7 +65,7 @@ struct ProofShare {
     Force proofLoad;
     std::vector<std::string> working;
 };
-/// Refuses a preload ≤ 0, scatter outside 0 to 0.9, and what proofLoad refuses.
+/// Refuses an implausible preload, scatter outside 0 to 0.9, and what proofLoad refuses.
 Result<ProofShare> shareOfProof(Force preload, const Thread& thread, const Grade& grade, double scatter,
                                 const Units& units);
 

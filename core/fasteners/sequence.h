@@ -25,8 +25,8 @@ struct CapFastener {
 Result<std::vector<CapFastener>> mainCapSequence(int caps, int fastenersPerCap);
 
 struct RodFastener {
-    int rod;  ///< from 1 at the front
-    int bolt; ///< 1 or 2
+    int rod; ///< from 1 at the front
+    FastenerSide side;
     friend bool operator==(const RodFastener&, const RodFastener&) = default;
 };
 /// Rod by rod from the front, both fasteners of a rod one after the other (each rod is clamped by itself, so there is

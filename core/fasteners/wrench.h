@@ -16,7 +16,8 @@ struct WrenchExtension {
     Angle angle;         ///< α between the extension and the wrench: 0° straight on, 90° square, 180° folded back
 };
 /// What to set for `wanted` at the fastener: T·L/(L + E·cos α) (lever arms, statics). Refuses an implausible torque,
-/// L ≤ 0, E < 0, an angle outside 0 to 180°, and an extension folded back so far that no lever is left.
+/// L ≤ 0 or above 5 m, E < 0 or above 5 m, an angle outside 0 to 180°, and an extension folded back so far that no
+/// lever is left.
 Result<Worked<Torque>> wrenchSetting(Torque wanted, const WrenchExtension& extension, const Units& units);
 /// What the fastener gets when the wrench shows `setting`: T·(L + E·cos α)/L. Refuses the same.
 Result<Worked<Torque>> torqueAtFastener(Torque setting, const WrenchExtension& extension, const Units& units);

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <fasteners/lubricant.h>
+#include <fasteners/text.h>
+
+namespace caprail {
+
+const std::vector<Lubricant>& lubricants() {
+    // Each μ is the one that gives the K beside it on a 1/2-20 thread with a bearing radius of 0.65·D; the tests hold
+    // the two together.
+    static const std::string handbook = "Shigley, Mechanical Engineering Design, table 8-15 (K); μ worked out from K";
+    static const std::string practice = "common practice, no source";
+    static const std::vector<Lubricant> table{
+        {"dry, black oxide", 0.30, 0.24, handbook},
+        {"dry, zinc plated", 0.20, 0.155, handbook},
+        {"engine oil", 0.18, 0.135, handbook},
+        {"cadmium plated", 0.16, 0.12, handbook},
+        {"assembly lubricant with molybdenum disulphide", 0.13, 0.095, practice},
+        {"anti-seize paste", 0.12, 0.085, handbook},
+    };
+    return table;
+}
+
+Result<Lubricant> findLubricant(std::string_view name) {
+    const std::string wanted = fastenertext::lowered(fastenertext::trimmed(name));
+    std::string known;
+    for (const Lubricant& lubricant : lubricants()) {
+        if (fastenertext::lowered(lubricant.name) == wanted) {
+            return lubricant;
+        }
+        known += (known.empty() ? "" : "; ") + lubricant.name;
+    }
+    return refuse(fastenertext::quoted(name) + " is not in the list of lubricants (" + known +
+                  "): take one of these or give its nut factor by hand.");
+}
+
+} // namespace caprail

@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <cmath>
+#include <fasteners/preload.h>
+#include <fasteners/text.h>
+#include <numbers>
+
+namespace caprail {
+
+using namespace fastenertext;
+
+namespace {
+
+/// In inches a torque is worked in lbf·in, so that it divides by a diameter in inches; the step is shown.
+struct WorkedTorque {
+    std::string text;
+    std::vector<std::string> steps;
+};
+std::string workingTorqueText(Torque torque, const Units& units) {
+    return units.length == LengthUnit::inch ? formatNumber(inPoundInches(torque), 1, units.decimalMark) + " lbf·in"
+                                            : formatNumber(inNewtonMetres(torque), 1, units.decimalMark) + " N·m";
+}
+WorkedTorque workedTorque(Torque torque, const Units& units) {
+    WorkedTorque out{workingTorqueText(torque, units), {}};
+    if (const std::string shown = format(torque, units); shown != out.text) {
+        out.steps.push_back("T = " + shown + " = " + out.text);
+    }
+    return out;
+}
+/// "900.0 lbf·in = 75.0 lbf·ft", or the one when both are the same.
+std::string answerTorque(Torque torque, const Units& units) {
+    const std::string worked = workingTorqueText(torque, units);
+    const std::string shown = format(torque, units);
+    return worked == shown ? worked : worked + " = " + shown;
+}
+
+std::string ratio(double value, const Units& units) {
+    return shortNumber(value, 4, units.decimalMark);
+}
+
+Result<double> checkedNutFactor(double nutFactor) {
+    if (!(nutFactor >= 0.03 && nutFactor <= 1.0)) {
+        return refuse("A nut factor K of " + shortNumber(nutFactor, 4) +
+                      " is outside 0.03 to 1: steel threads have about 0.1 to 0.3.");
+    }
+    return nutFactor;
+}
+
+/// The lever P/2π + μt·d2/(2·cos 30°) + μb·rb that turns torque into preload, and how it adds up.
+Result<Worked<Length>> longFormLever(const Thread& thread, const JointFriction& friction, const Units& units) {
+    for (const double mu : {friction.thread, friction.bearing}) {
+        if (!(mu >= 0.01 && mu <= 1.0)) {
+            return refuse("A friction coefficient of " + shortNumber(mu, 4) +
+                          " is outside 0.01 to 1: steel on steel has about 0.08 to 0.25.");
+        }
+    }
+    if (friction.bearingRadius <= Length()) {
+        return refuse("The mean radius of the bearing face must be more than nothing, and " +
+                      format(friction.bearingRadius, units) + " was given.");
+    }
+    const double cos30 = std::numbers::sqrt3 / 2.0;
+    const Length wedge = millimetres(inMillimetres(thread.pitch()) / (2.0 * std::numbers::pi));
+    const Length threadArm = millimetres(friction.thread * inMillimetres(thread.pitchDiameter()) / (2.0 * cos30));
+    const Length bearingArm = millimetres(friction.bearing * inMillimetres(friction.bearingRadius));
+    const Length lever = wedge + threadArm + bearingArm;
+    return Worked<Length>{lever,
+                          {"P/2π = " + format(thread.pitch(), units) + " / 6.283 = " + format(wedge, units),
+                           "μt·d2/(2·cos 30°) = " + ratio(friction.thread, units) + " × " +
+                               format(thread.pitchDiameter(), units) + " / 1.732 = " + format(threadArm, units),
+                           "μb·rb = " + ratio(friction.bearing, units) + " × " + format(friction.bearingRadius, units) +
+                               " = " + format(bearingArm, units),
+                           "sum = " + format(lever, units)}};
+}
+
+Force forceAt(Torque torque, Length lever) {
+    return newtons(inNewtonMetres(torque) / inMillimetres(lever) * 1'000.0);
+}
+Torque torqueAt(Force force, Length lever) {
+    return newtonMetres(inNewtons(force) * inMillimetres(lever) / 1'000.0);
+}
+
+} // namespace
+
+Result<Torque> plausibleTorque(Torque torque, const Units& units) {
+    if (torque < smallestPlausibleTorque || torque > largestPlausibleTorque) {
+        return refuse("A torque of " + format(torque, units) + " is outside what a fastener here can have (" +
+                      format(smallestPlausibleTorque, units) + " to " + format(largestPlausibleTorque, units) +
+                      "): check the figure and its unit.");
+    }
+    return torque;
+}
+
+Result<Force> plausiblePreload(Force preload, const Units& units) {
+    if (preload <= Force() || preload > largestPlausiblePreload) {
+        return refuse("A preload of " + format(preload, units) + " is outside what a fastener here can have (up to " +
+                      format(largestPlausiblePreload, units) + "): check the figure and its unit.");
+    }
+    return preload;
+}
+
+Result<Worked<Force>> preloadShortForm(Torque torque, const Thread& thread, double nutFactor, const Units& units) {
+    if (const auto checked = plausibleTorque(torque, units); !checked) {
+        return tl::unexpected(checked.error());
+    }
+    if (const auto checked = checkedNutFactor(nutFactor); !checked) {
+        return tl::unexpected(checked.error());
+    }
+    const Force force = newtons(inNewtonMetres(torque) / (nutFactor * inMillimetres(thread.nominal())) * 1'000.0);
+    WorkedTorque worked = workedTorque(torque, units);
+    worked.steps.push_back("F = T / (K·D) = " + worked.text + " / (" + ratio(nutFactor, units) + " × " +
+                           format(thread.nominal(), units) + ") = " + format(force, units));
+    return Worked<Force>{force, std::move(worked.steps)};
+}
+
+Result<Worked<Torque>> torqueShortForm(Force preload, const Thread& thread, double nutFactor, const Units& units) {
+    if (const auto checked = plausiblePreload(preload, units); !checked) {
+        return tl::unexpected(checked.error());
+    }
+    if (const auto checked = checkedNutFactor(nutFactor); !checked) {
+        return tl::unexpected(checked.error());
+    }
+    const Torque torque = newtonMetres(nutFactor * inMillimetres(thread.nominal()) * inNewtons(preload) / 1'000.0);
+    return Worked<Torque>{torque,
+                          {"T = K·D·F = " + ratio(nutFactor, units) + " × " + format(thread.nominal(), units) + " × " +
+                           format(preload, units) + " = " + answerTorque(torque, units)}};
+}
+
+Result<Length> bearingRadius(Length faceDiameter, Length holeDiameter) {
+    if (holeDiameter <= Length() || holeDiameter >= faceDiameter) {
+        return refuse("The hole (" + format(holeDiameter, LengthUnit::inch) +
+                      ") must be more than nothing and smaller than the bearing face (" +
+                      format(faceDiameter, LengthUnit::inch) + ").");
+    }
+    return Length((faceDiameter.value() + holeDiameter.value()) / 4);
+}
+
+Length usualBearingRadius(const Thread& thread) {
+    return millimetres(0.65 * inMillimetres(thread.nominal()));
+}
+
+Result<Worked<Force>> preloadLongForm(Torque torque, const Thread& thread, const JointFriction& friction,
+                                      const Units& units) {
+    if (const auto checked = plausibleTorque(torque, units); !checked) {
+        return tl::unexpected(checked.error());
+    }
+    return longFormLever(thread, friction, units).map([&](Worked<Length> lever) {
+        const Force force = forceAt(torque, lever.value);
+        WorkedTorque worked = workedTorque(torque, units);
+        std::vector<std::string> lines = std::move(lever.working);
+        lines.insert(lines.end(), worked.steps.begin(), worked.steps.end());
+        lines.push_back("F = T / sum = " + worked.text + " / " + format(lever.value, units) + " = " +
+                        format(force, units));
+        return Worked<Force>{force, std::move(lines)};
+    });
+}
+
+Result<Worked<Torque>> torqueLongForm(Force preload, const Thread& thread, const JointFriction& friction,
+                                      const Units& units) {
+    if (const auto checked = plausiblePreload(preload, units); !checked) {
+        return tl::unexpected(checked.error());
+    }
+    return longFormLever(thread, friction, units).map([&](Worked<Length> lever) {
+        const Torque torque = torqueAt(preload, lever.value);
+        std::vector<std::string> lines = std::move(lever.working);
+        lines.push_back("T = F·sum = " + format(preload, units) + " × " + format(lever.value, units) + " = " +
+                        answerTorque(torque, units));
+        return Worked<Torque>{torque, std::move(lines)};
+    });
+}
+
+} // namespace caprail

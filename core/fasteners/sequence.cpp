@@ -1,0 +1,164 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <cmath>
+#include <cstdlib>
+#include <fasteners/sequence.h>
+#include <numeric>
+#include <string>
+
+namespace caprail {
+
+namespace {
+
+/// Picks every item once: always the one that `isBefore(a, b, done)` puts first, given those picked so far.
+template <class IsBefore> std::vector<std::size_t> greedyOrder(std::size_t count, IsBefore isBefore) {
+    std::vector<std::size_t> left(count);
+    std::iota(left.begin(), left.end(), std::size_t{0});
+    std::vector<std::size_t> order;
+    order.reserve(count);
+    while (!left.empty()) {
+        auto best = left.begin();
+        for (auto it = left.begin() + 1; it != left.end(); ++it) {
+            if (isBefore(*it, *best, order)) {
+                best = it;
+            }
+        }
+        order.push_back(*best);
+        left.erase(best);
+    }
+    return order;
+}
+
+std::vector<int> fromCentreOutwards(int count) {
+    std::vector<int> order(static_cast<std::size_t>(count));
+    std::iota(order.begin(), order.end(), 1);
+    const auto distance = [count](int number) { return std::abs(2 * number - (count + 1)); };
+    std::stable_sort(order.begin(), order.end(), [&](int a, int b) { return distance(a) < distance(b); });
+    return order;
+}
+
+} // namespace
+
+Result<std::vector<CapFastener>> mainCapSequence(int caps, int fastenersPerCap) {
+    if (caps < 3 || caps > 9) {
+        return refuse("A sequence is known for 3 to 9 main caps, and " + std::to_string(caps) + " were given.");
+    }
+    if (fastenersPerCap != 2 && fastenersPerCap != 4) {
+        return refuse("A main cap has 2 or 4 fasteners, and " + std::to_string(fastenersPerCap) + " were given.");
+    }
+    std::vector<CapFastener> order;
+    for (const FastenerRing ring : {FastenerRing::inner, FastenerRing::outer}) {
+        if (ring == FastenerRing::outer && fastenersPerCap == 2) {
+            break;
+        }
+        for (const int cap : fromCentreOutwards(caps)) {
+            order.push_back({cap, FastenerSide::left, ring});
+            order.push_back({cap, FastenerSide::right, ring});
+        }
+    }
+    return order;
+}
+
+Result<std::vector<RodFastener>> rodSequence(int rods) {
+    if (rods < 1 || rods > 16) {
+        return refuse("A sequence is known for 1 to 16 rods, and " + std::to_string(rods) + " were given.");
+    }
+    std::vector<RodFastener> order;
+    for (int rod = 1; rod <= rods; ++rod) {
+        order.push_back({rod, FastenerSide::left});
+        order.push_back({rod, FastenerSide::right});
+    }
+    return order;
+}
+
+Result<std::vector<std::size_t>> circularSequence(int count) {
+    if (count < 1 || count > 100) {
+        return refuse("A circle of 1 to 100 fasteners can be put in order, and " + std::to_string(count) +
+                      " were given.");
+    }
+    const auto n = static_cast<std::size_t>(count);
+    const auto apart = [n](std::size_t a, std::size_t b) {
+        const std::size_t d = a > b ? a - b : b - a;
+        return std::min(d, n - d);
+    };
+    const auto clearOf = [&](std::size_t item, const std::vector<std::size_t>& done) {
+        std::size_t nearest = n;
+        for (const std::size_t other : done) {
+            nearest = std::min(nearest, apart(item, other));
+        }
+        return nearest;
+    };
+    return greedyOrder(n, [&](std::size_t a, std::size_t b, const std::vector<std::size_t>& done) {
+        if (done.empty()) {
+            return a < b;
+        }
+        const std::size_t clearA = clearOf(a, done);
+        const std::size_t clearB = clearOf(b, done);
+        return clearA != clearB ? clearA > clearB : apart(a, done.back()) > apart(b, done.back());
+    });
+}
+
+Result<std::vector<std::size_t>> outwardSequence(const std::vector<FastenerPoint>& points) {
+    if (points.empty() || points.size() > 500) {
+        return refuse("A pattern of 1 to 500 fasteners can be put in order, and " + std::to_string(points.size()) +
+                      " were given.");
+    }
+    const auto [west, east] =
+        std::minmax_element(points.begin(), points.end(), [](const auto& a, const auto& b) { return a.x < b.x; });
+    const auto [south, north] =
+        std::minmax_element(points.begin(), points.end(), [](const auto& a, const auto& b) { return a.y < b.y; });
+    const double middleX = (inMillimetres(west->x) + inMillimetres(east->x)) / 2.0;
+    const double middleY = (inMillimetres(south->y) + inMillimetres(north->y)) / 2.0;
+
+    // Whole millimetres from the middle, so that readings of a layout that differ by less count as one ring.
+    std::vector<std::int64_t> ring;
+    ring.reserve(points.size());
+    for (const FastenerPoint& point : points) {
+        ring.push_back(toNearest(std::hypot(inMillimetres(point.x) - middleX, inMillimetres(point.y) - middleY)));
+    }
+    const auto apart = [&](std::size_t a, std::size_t b) {
+        return std::hypot(inMillimetres(points[a].x - points[b].x), inMillimetres(points[a].y - points[b].y));
+    };
+    return greedyOrder(points.size(), [&](std::size_t a, std::size_t b, const std::vector<std::size_t>& done) {
+        if (ring[a] != ring[b]) {
+            return ring[a] < ring[b];
+        }
+        return !done.empty() && apart(a, done.back()) > apart(b, done.back()) + 1e-6;
+    });
+}
+
+Result<std::vector<std::size_t>> checkedSequence(std::vector<std::size_t> order, std::size_t count) {
+    std::vector<bool> seen(count, false);
+    for (const std::size_t item : order) {
+        if (item >= count) {
+            return refuse("The sequence names fastener " + std::to_string(item + 1) + ", and there are only " +
+                          std::to_string(count) + ": take it out.");
+        }
+        if (seen[item]) {
+            return refuse("The sequence names fastener " + std::to_string(item + 1) + " twice: keep one of the two.");
+        }
+        seen[item] = true;
+    }
+    const auto missing = std::find(seen.begin(), seen.end(), false);
+    if (missing != seen.end()) {
+        return refuse("The sequence leaves out fastener " + std::to_string(missing - seen.begin() + 1) +
+                      ": put it where it is to be pulled.");
+    }
+    return order;
+}
+
+Result<std::vector<Torque>> equalSteps(Torque final, int count) {
+    if (final <= Torque()) {
+        return refuse("The final torque must be more than nothing: give the specified value.");
+    }
+    if (count < 1 || count > 10) {
+        return refuse("A torque is reached in 1 to 10 steps, and " + std::to_string(count) + " were given.");
+    }
+    std::vector<Torque> steps;
+    for (int step = 1; step <= count; ++step) {
+        steps.emplace_back(toNearest(static_cast<double>(final.value()) * step / count));
+    }
+    return steps;
+}
+
+} // namespace caprail
