@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <array>
+#include <assessment/facts.h>
+#include <string>
+#include <vector>
+
+namespace caprail {
+
+/// What is checked. The word is the first half of a check's code ("gap:3R").
+enum class CheckKind {
+    fastenersTightened,
+    mainClearance,
+    rodClearance,
+    fit,
+    gap,
+    stack,
+    recheck,
+    flushness,
+    girdleWay,
+    trialFit,
+    pickup,
+    verifyRound,
+    findings
+};
+template <>
+struct WordsOf<CheckKind> {
+    static constexpr std::array<Word<CheckKind>, 13> list{{{CheckKind::fastenersTightened, "fasteners"},
+                                                           {CheckKind::mainClearance, "main-clearance"},
+                                                           {CheckKind::rodClearance, "rod-clearance"},
+                                                           {CheckKind::fit, "fit"},
+                                                           {CheckKind::gap, "gap"},
+                                                           {CheckKind::stack, "stack"},
+                                                           {CheckKind::recheck, "recheck"},
+                                                           {CheckKind::flushness, "flushness"},
+                                                           {CheckKind::girdleWay, "girdle-way"},
+                                                           {CheckKind::trialFit, "trial-fit"},
+                                                           {CheckKind::pickup, "pickup"},
+                                                           {CheckKind::verifyRound, "verify-round"},
+                                                           {CheckKind::findings, "findings"}}};
+};
+
+enum class CheckState { notDone, good, out, tooCloseToCall, stale };
+template <>
+struct WordsOf<CheckState> {
+    static constexpr std::array<Word<CheckState>, 5> list{{{CheckState::notDone, "not done"},
+                                                           {CheckState::good, "good"},
+                                                           {CheckState::out, "out"},
+                                                           {CheckState::tooCloseToCall, "too close to call"},
+                                                           {CheckState::stale, "stale"}}};
+};
+
+/// Where in the program a check is worked on; one station each.
+enum class Station { engine, bearings, fasteners, girdle, trialFit, pickup, closing, history };
+template <>
+struct WordsOf<Station> {
+    static constexpr std::array<Word<Station>, 8> list{{{Station::engine, "Engine"},
+                                                        {Station::bearings, "Bearings"},
+                                                        {Station::fasteners, "Fasteners"},
+                                                        {Station::girdle, "Girdle"},
+                                                        {Station::trialFit, "Trial fit"},
+                                                        {Station::pickup, "Pickup"},
+                                                        {Station::closing, "Closing"},
+                                                        {Station::history, "History"}}};
+};
+
+/// A place to jump to: a station and what is selected there.
+struct Place {
+    Station station = Station::engine;
+    std::string subject; ///< "3R", "main-3", "main-3R", a fit's name …; empty: the station as a whole
+    friend bool operator==(const Place&, const Place&) = default;
+};
+
+/// What a check is about.
+using Subject = std::variant<std::monostate, Position, JournalId, FastenerKind, FitPlace, TrialPlace>;
+
+struct Check {
+    CheckKind kind = CheckKind::gap;
+    Subject subject;
+    std::string code;  ///< "gap:3R", "main-clearance:main-3", "trial-fit:counterweights clear:2"
+    std::string title; ///< "Gap at cap 3 right"
+    CheckState state = CheckState::notDone;
+    std::string sentence; ///< what was found: "0.0575 in, two passes within 0.0005 in"
+    std::string remedy;   ///< what to do when it is not good; empty when it is
+    std::vector<std::int64_t> restsOn; ///< the entries that it was made from
+    std::int64_t madeAt = 0;           ///< the newest of them; 0: none
+    Change staleBecause;               ///< what made it stale; entry 0: it is not
+    Place place;
+
+    [[nodiscard]] bool isGood() const { return state == CheckState::good; }
+};
+
+/// A set of checks that must all be good before the steps behind it unlock.
+enum class GateKind { trialFit, closing };
+template <>
+struct WordsOf<GateKind> {
+    static constexpr std::array<Word<GateKind>, 2> list{
+        {{GateKind::trialFit, "Trial fit"}, {GateKind::closing, "Closing"}}};
+};
+
+struct Gate {
+    GateKind kind = GateKind::closing;
+    bool isOpen = false;
+    std::vector<std::size_t> needs;   ///< indices into Assessment::checks: all that it needs
+    std::vector<std::size_t> holding; ///< those of them that are not good: why it is locked
+};
+
+} // namespace caprail

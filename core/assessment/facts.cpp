@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <assessment/facts.h>
+
+#include <algorithm>
+#include <numeric>
+
+namespace caprail {
+
+std::optional<Length> ShimFact::measured() const {
+    if (readings.empty()) {
+        return {};
+    }
+    std::int64_t sum = 0;
+    for (const auto& reading : readings) {
+        sum += reading.what.thickness.value.value();
+    }
+    return Length(toNearest(static_cast<double>(sum) / static_cast<double>(readings.size())));
+}
+
+bool RoundFact::anyMoved() const {
+    return std::ranges::any_of(outcomes, [](const auto& o) { return o.second.what.outcome == Outcome::moved; });
+}
+
+std::int64_t RoundFact::lastEntry() const {
+    return std::accumulate(outcomes.begin(), outcomes.end(), begun.entry,
+                           [](std::int64_t n, const auto& o) { return std::max(n, o.second.entry); });
+}
+
+Change Facts::changeOf(Topic topic, const std::string& about) const {
+    const auto at = changes.find({topic, about});
+    return at == changes.end() ? Change{} : at->second;
+}
+
+const BandFact* Facts::bandNamed(std::string_view name) const {
+    const auto at = bands.find(name);
+    return at == bands.end() ? nullptr : &at->second;
+}
+
+const Seen<FastenerGroupSet>* Facts::groupOf(FastenerId f) const {
+    auto at = groups.find({f.kind, f.ring});
+    if (at == groups.end()) {
+        at = groups.find({f.kind, std::nullopt});
+    }
+    return at == groups.end() ? nullptr : &at->second;
+}
+
+std::vector<Position> Facts::stacksOn() const {
+    std::vector<Position> list;
+    for (const auto& [position, stack] : stacks) {
+        if (stack.isOn) {
+            list.push_back(position);
+        }
+    }
+    return list;
+}
+
+Change Facts::gapFelledBy(Position p) const {
+    Change last = changeOf(Topic::capMovement, std::to_string(p.cap));
+    for (const Change& other : {changeOf(Topic::nutAndWasher, code(p)), changeOf(Topic::panRail)}) {
+        last = other.entry > last.entry ? other : last;
+    }
+    return last;
+}
+
+std::vector<Seen<GapReading>> Facts::standingGaps(Position p) const {
+    std::vector<Seen<GapReading>> list;
+    const auto at = gaps.find(p);
+    if (at != gaps.end()) {
+        const std::int64_t felled = gapFelledBy(p).entry;
+        std::ranges::copy_if(at->second, std::back_inserter(list), [&](const auto& r) { return r.entry > felled; });
+    }
+    return list;
+}
+
+Facts foldWithout(const Ledger& ledger, std::int64_t leftOut) {
+    Facts facts;
+    for (const Entry& entry : ledger.entries()) {
+        if (entry.sequence != leftOut && !ledger.isStruck(entry.sequence)) {
+            apply(facts, entry);
+        }
+    }
+    return facts;
+}
+
+Facts fold(const Ledger& ledger) { return foldWithout(ledger, 0); }
+
+} // namespace caprail

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <assessment/check.h>
+#include <span>
+
+namespace caprail {
+
+/// One row of the table of what rests on what: a check, and the topics whose change makes it stale.
+struct RestsOnRow {
+    CheckKind check;
+    std::span<const Topic> topics;
+};
+
+/// The whole table, in the order in which a job is done.
+std::span<const RestsOnRow> restsOnTable();
+
+/// The newest change of anything that the check rests on; entry 0 when nothing changed. A change of a band counts only
+/// if it is newer than the last time a person judged this check again.
+Change newestChange(const Facts&, const Check&);
+
+/// Makes the check stale if anything that it rests on changed after `madeAt`, and says so in its sentence and remedy.
+/// A check that was never made is left alone.
+void applyStaleness(Check&, const Facts&);
+
+} // namespace caprail
