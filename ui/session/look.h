@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <QColor>
+#include <QString>
+#include <assessment/check.h>
+
+namespace caprail {
+
+/// The colours of one look. A state is told by shape and word as well; colour only helps. The inks are told apart by
+/// people with any colour vision (blue, orange, vermilion, grey; no red against green) and keep 4.5 : 1 against `paper`.
+struct Look {
+    QColor paper;   ///< ground of diagrams and charts
+    QColor ink;     ///< lines and figures
+    QColor faint;   ///< construction lines, grids
+    QColor quiet;   ///< secondary text
+    QColor accent;  ///< the selected place
+    QColor good, out, close, stale, open; ///< one per check state
+    [[nodiscard]] QColor of(CheckState) const;
+};
+
+/// For screens, after the system's palette (dark when its window colour is darker than its text).
+Look screenLook();
+Look lightLook();
+Look darkLook();
+/// For paper: the light one on white.
+Look paperLook();
+
+/// A sign for a state that reads without colour: ✓ good, ✕ out, ≈ too close to call, ↻ stale, ○ not done.
+QString sign(CheckState);
+/// The state's word, for screens and screen readers.
+QString stateWord(CheckState);
+
+} // namespace caprail
