@@ -4,7 +4,7 @@
 #include <QJsonDocument>
 #include <QJsonObject>
 #include <cmath>
-#include <units/parse.h>
+#include <ledger/expectations.h>
 
 namespace caprail {
 
@@ -32,7 +32,7 @@ Result<Cell> cellFrom(const QJsonValue& value, const Column& column) {
 }
 
 /// Fills "x_nm" from "x_typed" where only the typed text was given.
-Result<std::optional<Cell>> cellFromTyped(const QJsonObject& object, const Column& column) {
+Result<std::optional<Cell>> cellFromTyped(const QJsonObject& object, const KindInfo& info, const Column& column) {
     const auto typedFor = [&](std::string_view unit) -> std::optional<std::string> {
         if (!std::string_view(column.name).ends_with(unit)) {
             return {};
@@ -41,15 +41,16 @@ Result<std::optional<Cell>> cellFromTyped(const QJsonObject& object, const Colum
         const QJsonValue typed = object.value(QString::fromStdString(typedName));
         return typed.isString() ? std::optional(utf8(typed.toString())) : std::nullopt;
     };
+    const auto field = [&](std::string_view unit) { return column.name.substr(0, column.name.size() - unit.size()); };
     const auto cell = [](const auto& entered) { return std::optional<Cell>(entered.value.value()); };
     if (const auto text = typedFor(columnUnit<Length>)) {
-        return parseLength(*text, Units{}, {"“" + column.name + "”", {}, {}}).map(cell);
+        return parseLength(*text, Units{}, expectedLength(info.kind, field(columnUnit<Length>))).map(cell);
     }
     if (const auto text = typedFor(columnUnit<Torque>)) {
-        return parseTorque(*text, Units{}, {"“" + column.name + "”", {}, {}}).map(cell);
+        return parseTorque(*text, Units{}, expectedTorque(info.kind, field(columnUnit<Torque>))).map(cell);
     }
     if (const auto text = typedFor(columnUnit<Angle>)) {
-        return parseAngle(*text, Units{}, {"“" + column.name + "”", {}, {}}).map(cell);
+        return parseAngle(*text, Units{}, expectedAngle(info.kind, field(columnUnit<Angle>))).map(cell);
     }
     return std::optional<Cell>();
 }
@@ -79,12 +80,15 @@ Result<std::vector<Cell>> takeCells(QJsonObject& object, const KindInfo& info) {
             cells.push_back(std::move(*cell));
             continue;
         }
-        auto typed = cellFromTyped(all, column);
+        auto typed = cellFromTyped(all, info, column);
         if (!typed) {
             return tl::unexpected(typed.error());
         }
         // A text that was not given is empty; a number that was not given is missing, which its kind may refuse.
-        const bool emptyText = column.type == Column::Type::text && !column.optional && column.words.empty();
+        const bool isTypedBesideValue = column.name.ends_with("_typed") && !cells.empty() &&
+                                        std::holds_alternative<std::int64_t>(cells.back());
+        const bool emptyText = column.type == Column::Type::text && column.words.empty() &&
+                               (!column.optional || isTypedBesideValue);
         cells.push_back(*typed ? std::move(**typed) : emptyText ? Cell(std::string()) : Cell());
     }
     if (!object.isEmpty()) {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <units/parse.h>
 
-#include <array>
+#include <algorithm>
 #include <charconv>
 #include <vector>
 
@@ -61,7 +61,8 @@ std::int64_t scaled(const Decimal& number, long double baseUnitsPerUnit) {
     for (int i = 0; i < number.decimals; ++i) {
         value /= 10.0L;
     }
-    return static_cast<std::int64_t>(value + 0.5L);
+    // Anything above is refused by its caller; the cut keeps the conversion defined.
+    return static_cast<std::int64_t>(std::min(value, 1e15L) + 0.5L);
 }
 
 /// A spelling of a unit and its size in base units.
@@ -228,6 +229,9 @@ Result<Reading> readTerms(std::string_view typed, const std::string& what, const
         }
         reading.terms.push_back(*term);
         at = end + 1;
+        if (reading.terms.size() > 20) {
+            return refuse("The sum typed for " + what + " has more than 20 terms: type fewer, or their total.");
+        }
     }
     reading.unit = reading.terms.back().unit;
     return reading;

@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <ledger/expectations.h>
+
+#include <ledger/entries.h>
+
+namespace caprail {
+
+namespace {
+
+struct LengthRange {
+    std::string_view kind, field;
+    Length smallest, largest;
+};
+
+constexpr LengthRange lengthRanges[] = {
+    {GapReading::kind, "gap", thou(-20), thou(250)},
+    {ShimAdded::kind, "marked", thou(0.5), thou(250)},
+    {ShimMeasured::kind, "thickness", thou(0.5), thou(250)},
+    {JournalReading::kind, "diameter", inches(0.75), inches(8)},
+    // A bore, or a clearance by gauging strip: the wider of the two; the station narrows it by method.
+    {BoreReading::kind, "value", thou(0.2), inches(9)},
+    {ShellMeasured::kind, "thickness", thou(30), thou(250)},
+    {FitReading::kind, "value", thou(-10), inches(1)},
+    {TrialFitResult::kind, "clearance", thou(0), inches(3)},
+    {PickupReading::kind, "value", thou(0), inches(16)},
+    {FastenerTightened::kind, "stretch", thou(0), thou(50)},
+    {FastenerGroupSet::kind, "stretch", thou(0), thou(50)},
+    {InstrumentAdded::kind, "limit_of_error", Length(), thou(10)},
+    {BandSet::kind, "lo", inches(-1), inches(16)},
+    {BandSet::kind, "hi", inches(-1), inches(16)},
+    {BandSet::kind, "target", inches(-1), inches(16)},
+};
+
+template <class Q>
+Expected<Q> expected(std::string what, std::string_view field, std::optional<Q> smallest, std::optional<Q> largest) {
+    if (what.empty()) {
+        what = "“" + std::string(field) + "”";
+    }
+    return {std::move(what), smallest, largest};
+}
+
+} // namespace
+
+Expected<Length> expectedLength(std::string_view kind, std::string_view field, std::string what) {
+    for (const auto& range : lengthRanges) {
+        if (range.kind == kind && range.field == field) {
+            return expected<Length>(std::move(what), field, range.smallest, range.largest);
+        }
+    }
+    return expected<Length>(std::move(what), field, {}, {});
+}
+
+Expected<Torque> expectedTorque(std::string_view, std::string_view field, std::string what) {
+    return expected<Torque>(std::move(what), field, newtonMetres(1), newtonMetres(1000));
+}
+
+Expected<Angle> expectedAngle(std::string_view kind, std::string_view field, std::string what) {
+    // A nut that turns further than a quarter in a verify round was not tight; one that is turned on may go a full turn.
+    const bool verified = kind == RoundOutcome::kind;
+    return expected<Angle>(std::move(what), field, degrees(0), verified ? degrees(90) : degrees(360));
+}
+
+} // namespace caprail
