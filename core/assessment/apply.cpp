@@ -54,7 +54,8 @@ public:
         const std::pair key{e.group, e.ring};
         const auto before = m_facts.groups.find(key);
         if (before != m_facts.groups.end() && !sameValue(before->second.what, e)) {
-            const std::string what = "what is specified for the " + std::string(word(e.group)) + " fasteners was changed";
+            const std::string what =
+                "what is specified for the " + std::string(word(e.group)) + " fasteners was changed";
             changed(Topic::groupValue, std::string(word(e.group)), what);
             voidRounds(e.group, what);
         }
@@ -79,14 +80,19 @@ public:
     void operator()(const FitReading& e) { m_facts.fits[{e.fit, e.place}].push_back(seen(e)); }
 
     void operator()(const PartChanged& e) {
-        static constexpr std::pair<Part, Topic> topics[] = {
-            {Part::nutAndWasher, Topic::nutAndWasher}, {Part::panRail, Topic::panRail}, {Part::shells, Topic::shells},
-            {Part::crank, Topic::crank},               {Part::pan, Topic::pan},         {Part::gasket, Topic::gasket},
-            {Part::plate, Topic::plate},               {Part::pickup, Topic::pickup}};
+        static constexpr std::pair<Part, Topic> topics[] = {{Part::nutAndWasher, Topic::nutAndWasher},
+                                                            {Part::panRail, Topic::panRail},
+                                                            {Part::shells, Topic::shells},
+                                                            {Part::crank, Topic::crank},
+                                                            {Part::pan, Topic::pan},
+                                                            {Part::gasket, Topic::gasket},
+                                                            {Part::plate, Topic::plate},
+                                                            {Part::pickup, Topic::pickup}};
         for (const auto& [part, topic] : topics) {
             if (part == e.part) {
-                changed(topic, e.place, "the " + std::string(word(e.part)) + (e.place.empty() ? "" : " at " + e.place) +
-                                            " was changed" + (e.what.empty() ? "" : ": " + e.what));
+                changed(topic, e.place,
+                        "the " + std::string(word(e.part)) + (e.place.empty() ? "" : " at " + e.place) +
+                            " was changed" + (e.what.empty() ? "" : ": " + e.what));
             }
         }
     }
@@ -120,7 +126,8 @@ public:
     }
 
     void operator()(const RoundOutcome& e) {
-        const auto round = std::ranges::find(m_facts.rounds, e.round, [](const RoundFact& r) { return r.begun.what.round; });
+        const auto round =
+            std::ranges::find(m_facts.rounds, e.round, [](const RoundFact& r) { return r.begun.what.round; });
         if (round != m_facts.rounds.end()) {
             round->outcomes.insert_or_assign(e.fastener, seen(e));
         }
@@ -141,7 +148,9 @@ public:
         }
     }
 
-    void operator()(const ShimAdded& e) { m_facts.shims.insert_or_assign(e.shim, ShimFact{seen(e), {}, false, {}, {}}); }
+    void operator()(const ShimAdded& e) {
+        m_facts.shims.insert_or_assign(e.shim, ShimFact{seen(e), {}, false, {}, {}});
+    }
 
     void operator()(const ShimMeasured& e) {
         const auto shim = m_facts.shims.find(e.shim);
@@ -172,7 +181,8 @@ public:
     }
 
     void operator()(const StackBuilt& e) {
-        const bool isConfirmed = m_facts.stacks.contains(e.position) && sameShims(m_facts.stacks[e.position].shims, e.shims.names);
+        const bool isConfirmed =
+            m_facts.stacks.contains(e.position) && sameShims(m_facts.stacks[e.position].shims, e.shims.names);
         release(e.position);
         for (const auto& name : e.shims.names) {
             if (const auto shim = m_facts.shims.find(name); shim != m_facts.shims.end()) {
@@ -265,8 +275,7 @@ public:
     void operator()(const Struck&) {}
 
 private:
-    template <class T>
-    Seen<T> seen(const T& what) const {
+    template <class T> Seen<T> seen(const T& what) const {
         return {m_entry.sequence, m_entry.time, m_entry.person, what};
     }
 
@@ -295,7 +304,8 @@ private:
 
     void torqueChanged(FastenerId f, const std::string& what) {
         if (isVerified(f.kind)) {
-            changed(f.kind == FastenerKind::mainCap ? Topic::capTorque : Topic::rodTorque, std::to_string(f.number), what);
+            changed(f.kind == FastenerKind::mainCap ? Topic::capTorque : Topic::rodTorque, std::to_string(f.number),
+                    what);
         }
     }
 
@@ -311,9 +321,8 @@ private:
     }
 
     [[nodiscard]] bool isComplete(const RoundFact& round) const {
-        return m_facts.layout && std::ranges::all_of(m_facts.layout->verifiedFasteners(), [&](FastenerId f) {
-                   return round.outcomes.contains(f);
-               });
+        return m_facts.layout && std::ranges::all_of(m_facts.layout->verifiedFasteners(),
+                                                     [&](FastenerId f) { return round.outcomes.contains(f); });
     }
 
     /// The torques are verified with the stacks off: one laid on in the middle of a round voids it.
@@ -323,7 +332,8 @@ private:
         }
         RoundFact& round = m_facts.rounds.back();
         if (round.voidedBy.entry == 0 && !isComplete(round)) {
-            round.voidedBy = {m_entry.sequence, "the stack at " + describe(p) + " was laid on before the round was complete"};
+            round.voidedBy = {m_entry.sequence,
+                              "the stack at " + describe(p) + " was laid on before the round was complete"};
         }
     }
 

@@ -47,7 +47,7 @@ struct PickupResult {
 
 /// Height of the plate over the bearing places after section 7 of the job: all in nanometres, positive = loose.
 struct FlushnessResult {
-    bool isComplete = false;                       ///< every position has a residual
+    bool isComplete = false;                          ///< every position has a residual
     std::optional<double> offset, pitch, roll, twist; ///< a term that cannot be told apart is left out
     std::map<Position, double> localError;
     std::string sentence;

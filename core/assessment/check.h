@@ -23,8 +23,7 @@ enum class CheckKind {
     verifyRound,
     findings
 };
-template <>
-struct WordsOf<CheckKind> {
+template <> struct WordsOf<CheckKind> {
     static constexpr std::array<Word<CheckKind>, 13> list{{{CheckKind::fastenersTightened, "fasteners"},
                                                            {CheckKind::mainClearance, "main-clearance"},
                                                            {CheckKind::rodClearance, "rod-clearance"},
@@ -41,8 +40,7 @@ struct WordsOf<CheckKind> {
 };
 
 enum class CheckState { notDone, good, out, tooCloseToCall, stale };
-template <>
-struct WordsOf<CheckState> {
+template <> struct WordsOf<CheckState> {
     static constexpr std::array<Word<CheckState>, 5> list{{{CheckState::notDone, "not done"},
                                                            {CheckState::good, "good"},
                                                            {CheckState::out, "out"},
@@ -52,8 +50,7 @@ struct WordsOf<CheckState> {
 
 /// Where in the program a check is worked on; one station each.
 enum class Station { engine, bearings, fasteners, girdle, trialFit, pickup, closing, history };
-template <>
-struct WordsOf<Station> {
+template <> struct WordsOf<Station> {
     static constexpr std::array<Word<Station>, 8> list{{{Station::engine, "Engine"},
                                                         {Station::bearings, "Bearings"},
                                                         {Station::fasteners, "Fasteners"},
@@ -80,8 +77,8 @@ struct Check {
     std::string code;  ///< "gap:3R", "main-clearance:main-3", "trial-fit:counterweights clear:2"
     std::string title; ///< "Gap at cap 3 right"
     CheckState state = CheckState::notDone;
-    std::string sentence; ///< what was found: "0.0575 in, two passes within 0.0005 in"
-    std::string remedy;   ///< what to do when it is not good; empty when it is
+    std::string sentence;              ///< what was found: "0.0575 in, two passes within 0.0005 in"
+    std::string remedy;                ///< what to do when it is not good; empty when it is
     std::vector<std::int64_t> restsOn; ///< the entries that it was made from
     std::int64_t madeAt = 0;           ///< the newest of them; 0: none
     Change staleBecause;               ///< what made it stale; entry 0: it is not
@@ -92,8 +89,7 @@ struct Check {
 
 /// A set of checks that must all be good before the steps behind it unlock.
 enum class GateKind { trialFit, closing };
-template <>
-struct WordsOf<GateKind> {
+template <> struct WordsOf<GateKind> {
     static constexpr std::array<Word<GateKind>, 2> list{
         {{GateKind::trialFit, "Trial fit"}, {GateKind::closing, "Closing"}}};
 };

@@ -82,6 +82,8 @@ Facts foldWithout(const Ledger& ledger, std::int64_t leftOut) {
     return facts;
 }
 
-Facts fold(const Ledger& ledger) { return foldWithout(ledger, 0); }
+Facts fold(const Ledger& ledger) {
+    return foldWithout(ledger, 0);
+}
 
 } // namespace caprail

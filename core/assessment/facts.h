@@ -8,8 +8,7 @@
 namespace caprail {
 
 /// An entry's struct with who made it, when, and its number.
-template <class T>
-struct Seen {
+template <class T> struct Seen {
     std::int64_t entry = 0;
     UtcTime time;
     std::string person;

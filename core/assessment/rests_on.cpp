@@ -67,7 +67,8 @@ std::string groupOf(const Check& check) {
     return std::string(word(check.kind == CheckKind::rodClearance ? FastenerKind::rod : FastenerKind::mainCap));
 }
 
-/// What a topic is about, for one check: the cap of its position, the shims of its stack, every position of a trial fit.
+/// What a topic is about, for one check: the cap of its position, the shims of its stack, every position of a trial
+/// fit.
 std::vector<std::string> abouts(Topic topic, const Check& check, const Facts& facts) {
     std::vector<Position> positions;
     if (const auto* p = std::get_if<Position>(&check.subject)) {
@@ -111,30 +112,40 @@ std::vector<std::string> abouts(Topic topic, const Check& check, const Facts& fa
 }
 
 /// Changes that only arithmetic feels: a person may look at the numbers and let them stand.
-constexpr bool isArithmetic(Topic topic) { return topic == band || topic == shimThickness || topic == gap; }
+constexpr bool isArithmetic(Topic topic) {
+    return topic == band || topic == shimThickness || topic == gap;
+}
 
-} // namespace
-
-std::span<const RestsOnRow> restsOnTable() { return table; }
-
-Change newestChange(const Facts& facts, const Check& check) {
+/// The newest change, leaving out those that the judgement at entry `judgedAt` looked at.
+Change newestChangeAfter(const Facts& facts, const Check& check, std::int64_t judgedAt) {
     const auto row = std::ranges::find(table, check.kind, &RestsOnRow::check);
-    const auto judged = facts.judgedAgain.find(check.code);
     Change newest;
     for (const Topic topic : row->topics) {
+        // A stack is arithmetic through and through: once its gap is good again, its numbers may be judged again.
+        const bool mayBeJudged = isArithmetic(topic) || check.kind == CheckKind::stack;
         for (const auto& about : abouts(topic, check, facts)) {
             Change change = facts.changeOf(topic, about);
-            // A stack is arithmetic through and through: its gap measured again after a movement may be judged again.
-            const bool mayBeJudged = isArithmetic(topic) || check.kind == CheckKind::stack;
-            if (mayBeJudged && judged != facts.judgedAgain.end() && judged->second > change.entry) {
-                continue;
-            }
-            if (change.entry > newest.entry) {
+            if (change.entry > newest.entry && !(mayBeJudged && judgedAt > change.entry)) {
                 newest = std::move(change);
             }
         }
     }
     return newest;
+}
+
+} // namespace
+
+std::span<const RestsOnRow> restsOnTable() {
+    return table;
+}
+
+Change newestChange(const Facts& facts, const Check& check) {
+    const auto judged = facts.judgedAgain.find(check.code);
+    return newestChangeAfter(facts, check, judged == facts.judgedAgain.end() ? 0 : judged->second);
+}
+
+bool canBeJudgedAgain(const Facts& facts, const Check& check) {
+    return newestChangeAfter(facts, check, facts.lastEntry + 1).entry <= check.madeAt;
 }
 
 void applyStaleness(Check& check, const Facts& facts) {

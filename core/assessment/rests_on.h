@@ -18,6 +18,11 @@ std::span<const RestsOnRow> restsOnTable();
 /// if it is newer than the last time a person judged this check again.
 Change newestChange(const Facts&, const Check&);
 
+/// Whether a stale check is stale only by arithmetic (a band, a shim's thickness, another accepted gap), so that a
+/// person may look at the numbers and let them stand. What a movement or another part made stale must be measured
+/// again.
+bool canBeJudgedAgain(const Facts&, const Check&);
+
 /// Makes the check stale if anything that it rests on changed after `madeAt`, and says so in its sentence and remedy.
 /// A check that was never made is left alone.
 void applyStaleness(Check&, const Facts&);

@@ -98,6 +98,8 @@ std::string canonicalText(const Entry& entry) {
     return canonicalText(entry.sequence, entry.time, entry.person, kindOf(entry.body), cellsOf(entry.body));
 }
 
-bool operator==(const Entry& a, const Entry& b) { return a.seal == b.seal && canonicalText(a) == canonicalText(b); }
+bool operator==(const Entry& a, const Entry& b) {
+    return a.seal == b.seal && canonicalText(a) == canonicalText(b);
+}
 
 } // namespace caprail

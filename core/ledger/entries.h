@@ -28,14 +28,14 @@ struct LayoutSet : LayoutDescription {
     static constexpr std::string_view kind = "layout_set", title = "Layout set";
     static constexpr auto fields() {
         using S = LayoutSet;
-        return std::make_tuple(
-            field("caps", &S::caps), field("fasteners_per_cap", &S::fastenersPerCap),
-            field("girdle_ring", &S::girdleRing), field("tied_first", &S::tiedFirst), field("tied_last", &S::tiedLast),
-            field("rods", &S::rods), field("throws", &S::throws), field("cap_spacing", &S::capSpacing),
-            field("stud_span", &S::studSpan), field("outer_stud_span", &S::outerStudSpan),
-            field("rail_span", &S::railSpan), field("pickup_cap", &S::pickupCap), field("pickup_side", &S::pickupSide),
-            field("dipstick_cap", &S::dipstickCap), field("dipstick_side", &S::dipstickSide),
-            field("source", &S::source));
+        return std::make_tuple(field("caps", &S::caps), field("fasteners_per_cap", &S::fastenersPerCap),
+                               field("girdle_ring", &S::girdleRing), field("tied_first", &S::tiedFirst),
+                               field("tied_last", &S::tiedLast), field("rods", &S::rods), field("throws", &S::throws),
+                               field("cap_spacing", &S::capSpacing), field("stud_span", &S::studSpan),
+                               field("outer_stud_span", &S::outerStudSpan), field("rail_span", &S::railSpan),
+                               field("pickup_cap", &S::pickupCap), field("pickup_side", &S::pickupSide),
+                               field("dipstick_cap", &S::dipstickCap), field("dipstick_side", &S::dipstickSide),
+                               field("source", &S::source));
     }
 };
 
@@ -57,10 +57,10 @@ struct BandSet {
 struct RulesSet {
     DecisionWord decision = DecisionWord::guarded;
     CoverageWord coverage = CoverageWord::two;
-    Length repeatLimit = thou(1.0);     ///< two readings of one gap differ by no more (common practice)
+    Length repeatLimit = thou(1.0); ///< two readings of one gap differ by no more (common practice)
     std::int64_t minimumPasses = 2;
-    Length kitTolerance = tenths(5);    ///< measured against marked thickness of a shim (common practice)
-    std::int64_t largestStack = 5;      ///< shims in one stack; 0: no limit
+    Length kitTolerance = tenths(5); ///< measured against marked thickness of a shim (common practice)
+    std::int64_t largestStack = 5;   ///< shims in one stack; 0: no limit
     ObjectiveWord objective = ObjectiveWord::smallestResidual;
     std::int64_t torqueScatterPercent = 30; ///< of preload at a given torque (common practice)
     Length counterweightMinimum = thou(60);
@@ -118,7 +118,7 @@ struct InstrumentAdded {
     std::string instrument; ///< its name in this record, without spaces: "MIC-1"
     InstrumentType type = InstrumentType::micrometer;
     std::string maker, serial;
-    std::optional<Entered<Length>> limitOfError;  ///< half-width, for length instruments
+    std::optional<Entered<Length>> limitOfError;                  ///< half-width, for length instruments
     std::optional<Entered<Torque>> smallestTorque, largestTorque; ///< for wrenches
     std::optional<Date> calibrated, due;
     std::optional<std::int64_t> dueCycles, cycles; ///< pulls allowed between calibrations; pulls before this record
@@ -127,9 +127,9 @@ struct InstrumentAdded {
         using S = InstrumentAdded;
         return std::make_tuple(field("instrument", &S::instrument), field("type", &S::type), field("maker", &S::maker),
                                field("serial", &S::serial), field("limit_of_error", &S::limitOfError),
-                               field("smallest_torque", &S::smallestTorque),
-                               field("largest_torque", &S::largestTorque), field("calibrated", &S::calibrated),
-                               field("due", &S::due), field("due_cycles", &S::dueCycles), field("cycles", &S::cycles));
+                               field("smallest_torque", &S::smallestTorque), field("largest_torque", &S::largestTorque),
+                               field("calibrated", &S::calibrated), field("due", &S::due),
+                               field("due_cycles", &S::dueCycles), field("cycles", &S::cycles));
     }
 };
 
@@ -137,7 +137,7 @@ struct InstrumentAdded {
 
 struct JournalReading {
     JournalId journal;
-    std::int64_t station = 1; ///< along the journal, 1 at the front
+    std::int64_t station = 1;   ///< along the journal, 1 at the front
     std::int64_t direction = 1; ///< around it: 1 vertical (square to the parting line), 2 horizontal
     Entered<Length> diameter;
     std::string instrument;
@@ -196,7 +196,7 @@ struct ShellsFitted {
 
 /// Crank end play, rod side clearance, and any further banded reading that the shop adds.
 struct FitReading {
-    std::string fit;   ///< the band's name
+    std::string fit;        ///< the band's name
     std::int64_t place = 1; ///< which one: the throw for rod side clearance, the cylinder for a ring gap, else 1
     Entered<Length> value;
     std::string instrument;
@@ -476,7 +476,8 @@ struct ClosingStepDone {
     static constexpr std::string_view kind = "closing_step_done", title = "Closing step done";
     static constexpr auto fields() {
         using S = ClosingStepDone;
-        return std::make_tuple(field("step", &S::step), field("open_minutes", &S::openMinutes), field("note", &S::note));
+        return std::make_tuple(field("step", &S::step), field("open_minutes", &S::openMinutes),
+                               field("note", &S::note));
     }
 };
 
@@ -508,12 +509,11 @@ struct Struck {
     }
 };
 
-using Body =
-    std::variant<EngineDescribed, LayoutSet, BandSet, RulesSet, FastenerGroupSet, PersonAdded, InstrumentAdded,
-                 JournalReading, BoreReading, ShellMeasured, ShellsFitted, FitReading, PartChanged, FastenerTightened,
-                 FastenerLoosened, RoundBegun, RoundOutcome, GapReading, ShimAdded, ShimMeasured, ShimSetAside,
-                 StackPinned, StackBuilt, StackMoved, RecheckMade, JudgedAgain, GirdleWaySet, TrialFitResult,
-                 PickupReading, FindingOpened, FindingSettled, NoteAdded, AttachmentAdded, ClosingStepDone, SignedOff,
-                 BuildBegun, Struck>;
+using Body = std::variant<EngineDescribed, LayoutSet, BandSet, RulesSet, FastenerGroupSet, PersonAdded, InstrumentAdded,
+                          JournalReading, BoreReading, ShellMeasured, ShellsFitted, FitReading, PartChanged,
+                          FastenerTightened, FastenerLoosened, RoundBegun, RoundOutcome, GapReading, ShimAdded,
+                          ShimMeasured, ShimSetAside, StackPinned, StackBuilt, StackMoved, RecheckMade, JudgedAgain,
+                          GirdleWaySet, TrialFitResult, PickupReading, FindingOpened, FindingSettled, NoteAdded,
+                          AttachmentAdded, ClosingStepDone, SignedOff, BuildBegun, Struck>;
 
 } // namespace caprail

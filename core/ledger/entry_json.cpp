@@ -10,7 +10,9 @@ namespace caprail {
 
 namespace {
 
-std::string utf8(const QString& text) { return text.toStdString(); }
+std::string utf8(const QString& text) {
+    return text.toStdString();
+}
 
 Result<std::int64_t> wholeNumber(const QJsonValue& value, const std::string& name) {
     // QJsonValue keeps whole numbers as 64-bit integers; anything else comes as a binary fraction.
@@ -85,10 +87,10 @@ Result<std::vector<Cell>> takeCells(QJsonObject& object, const KindInfo& info) {
             return tl::unexpected(typed.error());
         }
         // A text that was not given is empty; a number that was not given is missing, which its kind may refuse.
-        const bool isTypedBesideValue = column.name.ends_with("_typed") && !cells.empty() &&
-                                        std::holds_alternative<std::int64_t>(cells.back());
-        const bool emptyText = column.type == Column::Type::text && column.words.empty() &&
-                               (!column.optional || isTypedBesideValue);
+        const bool isTypedBesideValue =
+            column.name.ends_with("_typed") && !cells.empty() && std::holds_alternative<std::int64_t>(cells.back());
+        const bool emptyText =
+            column.type == Column::Type::text && column.words.empty() && (!column.optional || isTypedBesideValue);
         cells.push_back(*typed ? std::move(**typed) : emptyText ? Cell(std::string()) : Cell());
     }
     if (!object.isEmpty()) {
@@ -107,8 +109,8 @@ std::string toJsonLine(const Entry& entry) {
 
 Result<EntryDraft> fromJson(std::string_view json) {
     QJsonParseError error;
-    const auto document = QJsonDocument::fromJson(
-        QByteArray::fromRawData(json.data(), static_cast<qsizetype>(json.size())), &error);
+    const auto document =
+        QJsonDocument::fromJson(QByteArray::fromRawData(json.data(), static_cast<qsizetype>(json.size())), &error);
     if (!document.isObject()) {
         return refuse("This is no JSON object: " +
                       (document.isNull() ? utf8(error.errorString()) + " at character " + std::to_string(error.offset)

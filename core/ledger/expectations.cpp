@@ -55,7 +55,8 @@ Expected<Torque> expectedTorque(std::string_view, std::string_view field, std::s
 }
 
 Expected<Angle> expectedAngle(std::string_view kind, std::string_view field, std::string what) {
-    // A nut that turns further than a quarter in a verify round was not tight; one that is turned on may go a full turn.
+    // A nut that turns further than a quarter in a verify round was not tight; one that is turned on may go a full
+    // turn.
     const bool verified = kind == RoundOutcome::kind;
     return expected<Angle>(std::move(what), field, degrees(0), verified ? degrees(90) : degrees(360));
 }

@@ -29,8 +29,7 @@ struct Column {
 };
 
 /// One field of an entry kind: its name and the member that holds it. See entries.h.
-template <class Struct, class Member>
-struct Field {
+template <class Struct, class Member> struct Field {
     std::string_view name;
     Member Struct::*member;
 };
@@ -42,13 +41,13 @@ constexpr Field<Struct, Member> field(std::string_view name, Member Struct::*mem
 
 /// How one C++ type is laid out in columns: `columns(name)`, `write(value, cells)`, and `read(cells, at)` which takes
 /// as many cells as `columns` gives, or refuses. A new field type is one specialisation.
-template <class T>
-struct Codec;
+template <class T> struct Codec;
 
 /// Takes the cells of one entry one after another; every refusal names the column.
 class CellReader {
 public:
-    CellReader(const std::vector<Column>& columns, const std::vector<Cell>& cells) : m_columns(columns), m_cells(cells) {}
+    CellReader(const std::vector<Column>& columns, const std::vector<Cell>& cells)
+        : m_columns(columns), m_cells(cells) {}
     [[nodiscard]] bool atEmpty() const { return std::holds_alternative<std::monostate>(m_cells[m_at]); }
     void skip(std::size_t n) { m_at += n; }
     Result<std::int64_t> integer();
@@ -62,15 +61,15 @@ private:
     std::size_t m_at = 0;
 };
 
-template <>
-struct Codec<std::string> {
-    static std::vector<Column> columns(std::string_view name) { return {{std::string(name), Column::Type::text, false, {}}}; }
+template <> struct Codec<std::string> {
+    static std::vector<Column> columns(std::string_view name) {
+        return {{std::string(name), Column::Type::text, false, {}}};
+    }
     static void write(const std::string& value, std::vector<Cell>& out) { out.emplace_back(value); }
     static Result<std::string> read(CellReader& in) { return in.text(); }
 };
 
-template <>
-struct Codec<std::int64_t> {
+template <> struct Codec<std::int64_t> {
     static std::vector<Column> columns(std::string_view name) {
         return {{std::string(name), Column::Type::integer, false, {}}};
     }
@@ -78,8 +77,7 @@ struct Codec<std::int64_t> {
     static Result<std::int64_t> read(CellReader& in) { return in.integer(); }
 };
 
-template <>
-struct Codec<bool> {
+template <> struct Codec<bool> {
     static std::vector<Column> columns(std::string_view name) { return Codec<std::int64_t>::columns(name); }
     static void write(bool value, std::vector<Cell>& out) { out.emplace_back(std::int64_t(value ? 1 : 0)); }
     static Result<bool> read(CellReader& in) {
@@ -91,8 +89,7 @@ struct Codec<bool> {
     }
 };
 
-template <Worded E>
-struct Codec<E> {
+template <Worded E> struct Codec<E> {
     static std::vector<Column> columns(std::string_view name) {
         Column column{std::string(name), Column::Type::text, false, {}};
         for (const auto& entry : allWords<E>()) {
@@ -112,23 +109,15 @@ struct Codec<E> {
 };
 
 /// The unit at the end of a quantity's column name.
-template <class Q>
-constexpr std::string_view columnUnit = "";
-template <>
-inline constexpr std::string_view columnUnit<Length> = "_nm";
-template <>
-inline constexpr std::string_view columnUnit<Torque> = "_mNm";
-template <>
-inline constexpr std::string_view columnUnit<Angle> = "_mdeg";
-template <>
-inline constexpr std::string_view columnUnit<Temperature> = "_mdegC";
-template <>
-inline constexpr std::string_view columnUnit<Force> = "_mN";
-template <>
-inline constexpr std::string_view columnUnit<Stress> = "_kPa";
+template <class Q> constexpr std::string_view columnUnit = "";
+template <> inline constexpr std::string_view columnUnit<Length> = "_nm";
+template <> inline constexpr std::string_view columnUnit<Torque> = "_mNm";
+template <> inline constexpr std::string_view columnUnit<Angle> = "_mdeg";
+template <> inline constexpr std::string_view columnUnit<Temperature> = "_mdegC";
+template <> inline constexpr std::string_view columnUnit<Force> = "_mN";
+template <> inline constexpr std::string_view columnUnit<Stress> = "_kPa";
 
-template <class Tag>
-struct Codec<Quantity<Tag>> {
+template <class Tag> struct Codec<Quantity<Tag>> {
     using Q = Quantity<Tag>;
     static_assert(!columnUnit<Q>.empty());
     static std::vector<Column> columns(std::string_view name) {
@@ -146,8 +135,7 @@ struct Codec<Quantity<Tag>> {
 };
 
 /// A quantity and what was typed for it: two columns, "gap_nm" and "gap_typed".
-template <class Q>
-struct Codec<Entered<Q>> {
+template <class Q> struct Codec<Entered<Q>> {
     static std::vector<Column> columns(std::string_view name) {
         auto list = Codec<Q>::columns(name);
         list.push_back({std::string(name) + "_typed", Column::Type::text, false, {}});
@@ -166,8 +154,7 @@ struct Codec<Entered<Q>> {
     }
 };
 
-template <class T>
-struct Codec<std::optional<T>> {
+template <class T> struct Codec<std::optional<T>> {
     static std::vector<Column> columns(std::string_view name) {
         auto list = Codec<T>::columns(name);
         for (auto& column : list) {
@@ -192,8 +179,7 @@ struct Codec<std::optional<T>> {
 };
 
 /// Ids are written by their code ("3R", "main-3", "main-3R-outer") and read back by their parser.
-template <class Id, Result<Id> (*Parse)(std::string_view)>
-struct CodeCodec {
+template <class Id, Result<Id> (*Parse)(std::string_view)> struct CodeCodec {
     static std::vector<Column> columns(std::string_view name) { return Codec<std::string>::columns(name); }
     static void write(Id value, std::vector<Cell>& out) { out.emplace_back(code(value)); }
     static Result<Id> read(CellReader& in) {
@@ -205,15 +191,11 @@ struct CodeCodec {
         return value ? value : in.refuseLast(value.error().sentence);
     }
 };
-template <>
-struct Codec<Position> : CodeCodec<Position, parsePosition> {};
-template <>
-struct Codec<JournalId> : CodeCodec<JournalId, parseJournal> {};
-template <>
-struct Codec<FastenerId> : CodeCodec<FastenerId, parseFastener> {};
+template <> struct Codec<Position> : CodeCodec<Position, parsePosition> {};
+template <> struct Codec<JournalId> : CodeCodec<JournalId, parseJournal> {};
+template <> struct Codec<FastenerId> : CodeCodec<FastenerId, parseFastener> {};
 
-template <>
-struct Codec<Date> {
+template <> struct Codec<Date> {
     static std::vector<Column> columns(std::string_view name) { return Codec<std::string>::columns(name); }
     static void write(Date value, std::vector<Cell>& out) { out.emplace_back(format(value)); }
     static Result<Date> read(CellReader& in) {
@@ -231,8 +213,7 @@ struct NameList {
     std::vector<std::string> names;
     friend bool operator==(const NameList&, const NameList&) = default;
 };
-template <>
-struct Codec<NameList> {
+template <> struct Codec<NameList> {
     static std::vector<Column> columns(std::string_view name) { return Codec<std::string>::columns(name); }
     static void write(const NameList& value, std::vector<Cell>& out);
     static Result<NameList> read(CellReader& in);

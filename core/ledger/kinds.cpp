@@ -59,8 +59,7 @@ Result<NameList> Codec<NameList>::read(CellReader& in) {
 
 namespace {
 
-template <class S>
-std::vector<Column> columnsOf() {
+template <class S> std::vector<Column> columnsOf() {
     std::vector<Column> all;
     std::apply(
         [&]<class... F>(const F&... fields) {
@@ -75,8 +74,7 @@ std::vector<Column> columnsOf() {
     return all;
 }
 
-template <class S>
-std::vector<Cell> write(const S& body) {
+template <class S> std::vector<Cell> write(const S& body) {
     std::vector<Cell> cells;
     std::apply(
         [&]<class... F>(const F&... fields) {
@@ -89,8 +87,7 @@ std::vector<Cell> write(const S& body) {
     return cells;
 }
 
-template <class S>
-Result<Body> read(const std::vector<Column>& columns, const std::vector<Cell>& cells) {
+template <class S> Result<Body> read(const std::vector<Column>& columns, const std::vector<Cell>& cells) {
     S body;
     CellReader in(columns, cells);
     Result<void> outcome;
@@ -116,8 +113,7 @@ Result<Body> read(const std::vector<Column>& columns, const std::vector<Cell>& c
     return Body(std::move(body));
 }
 
-template <class S>
-KindInfo infoOf() {
+template <class S> KindInfo infoOf() {
     KindInfo info{S::kind, S::title, columnsOf<S>(), {}};
     info.canonicalOrder.resize(info.columns.size());
     std::iota(info.canonicalOrder.begin(), info.canonicalOrder.end(), std::size_t{0});
@@ -127,13 +123,11 @@ KindInfo infoOf() {
 
 using Reader = Result<Body> (*)(const std::vector<Column>&, const std::vector<Cell>&);
 
-template <class... S>
-std::vector<KindInfo> infosOf(const std::variant<S...>*) {
+template <class... S> std::vector<KindInfo> infosOf(const std::variant<S...>*) {
     return {infoOf<S>()...};
 }
 
-template <class... S>
-constexpr auto readersOf(const std::variant<S...>*) {
+template <class... S> constexpr auto readersOf(const std::variant<S...>*) {
     return std::array<Reader, sizeof...(S)>{&read<S>...};
 }
 
@@ -144,7 +138,9 @@ std::span<const KindInfo> allKinds() {
     return infos;
 }
 
-const KindInfo& kindOf(const Body& body) { return allKinds()[body.index()]; }
+const KindInfo& kindOf(const Body& body) {
+    return allKinds()[body.index()];
+}
 
 Result<std::size_t> kindIndex(std::string_view kind) {
     const auto kinds = allKinds();

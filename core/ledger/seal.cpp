@@ -8,7 +8,9 @@ namespace caprail {
 
 namespace {
 
-QByteArrayView view(std::string_view text) { return {text.data(), static_cast<qsizetype>(text.size())}; }
+QByteArrayView view(std::string_view text) {
+    return {text.data(), static_cast<qsizetype>(text.size())};
+}
 
 std::string hexOf(const std::uint8_t* bytes, std::size_t count) {
     static constexpr std::string_view digits = "0123456789abcdef";
@@ -30,7 +32,9 @@ int nibble(char c) {
 
 } // namespace
 
-std::string toHex(const Seal& seal) { return hexOf(seal.bytes.data(), seal.bytes.size()); }
+std::string toHex(const Seal& seal) {
+    return hexOf(seal.bytes.data(), seal.bytes.size());
+}
 
 Result<Seal> sealFromHex(std::string_view text) {
     Seal seal;
