@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "sentences.h"
+#include <fasteners/preload.h>
+#include <gtest/gtest.h>
+
+using namespace caprail;
+using testing::ElementsAre;
+using testing::HasSubstr;
+
+namespace {
+
+const Units inchUnits{};
+const Units metricUnits{LengthUnit::millimetre, TorqueUnit::newtonMetre, '.'};
+
+Thread studThread() {
+    return *parseThread("7/16-20");
+}
+
+} // namespace
+
+TEST(Preload, shows_its_working_in_the_units_of_the_shop) {
+    const auto metric = preloadShortForm(newtonMetres(101.7), studThread(), 0.2, metricUnits);
+    ASSERT_TRUE(metric);
+    EXPECT_THAT(metric->working, ElementsAre("F = T / (K·D) = 101.7 N·m / (0.2 × 11.113 mm) = 45.8 kN"));
+    const auto inch = preloadShortForm(poundFeet(75), studThread(), 0.2, inchUnits);
+    ASSERT_TRUE(inch);
+    EXPECT_THAT(inch->working, ElementsAre("T = 75.0 lbf·ft = 900.0 lbf·in",
+                                           "F = T / (K·D) = 900.0 lbf·in / (0.2 × 0.4375 in) = 10286 lbf"));
+}
+
+TEST(Preload, uses_the_decimal_mark_of_the_shop) {
+    const auto worked = preloadShortForm(newtonMetres(101.7), studThread(), 0.15,
+                                         Units{LengthUnit::millimetre, TorqueUnit::newtonMetre, ','});
+    EXPECT_EQ(worked->working.front(), "F = T / (K·D) = 101,7 N·m / (0,15 × 11,113 mm) = 61,0 kN");
+}
+
+TEST(Preload, of_both_forms_is_undone_by_its_inverse) {
+    const JointFriction friction{0.12, 0.14, inches(0.28)};
+    for (const double pounds : {500.0, 9'000.0, 31'000.0}) {
+        const Force force = poundsForce(pounds);
+        const auto shortTorque = torqueShortForm(force, studThread(), 0.17, inchUnits);
+        ASSERT_TRUE(shortTorque);
+        EXPECT_NEAR(inPoundsForce(preloadShortForm(shortTorque->value, studThread(), 0.17, inchUnits)->value), pounds,
+                    0.2);
+        const auto longTorque = torqueLongForm(force, studThread(), friction, inchUnits);
+        ASSERT_TRUE(longTorque);
+        EXPECT_NEAR(inPoundsForce(preloadLongForm(longTorque->value, studThread(), friction, inchUnits)->value), pounds,
+                    0.2);
+    }
+}
+
+TEST(Preload, of_the_long_form_shows_each_part_of_the_lever) {
+    const auto worked =
+        torqueLongForm(newtons(31'600), *parseThread("M10x1.25"), {0.12, 0.12, millimetres(6.4)}, metricUnits);
+    ASSERT_TRUE(worked);
+    EXPECT_THAT(worked->working, ElementsAre("P/2π = 1.250 mm / 6.283 = 0.199 mm",
+                                             "μt·d2/(2·cos 30°) = 0.12 × 9.188 mm / 1.732 = 0.637 mm",
+                                             "μb·rb = 0.12 × 6.400 mm = 0.768 mm", "sum = 1.604 mm",
+                                             "T = F·sum = 31.6 kN × 1.604 mm = 50.7 N·m"));
+}
+
+TEST(Preload, refuses_a_negative_or_absurd_torque_in_one_sentence) {
+    for (const double pounds : {-5.0, 0.0, 0.01, 5'000.0}) {
+        EXPECT_THAT(sentenceOf(preloadShortForm(poundFeet(pounds), studThread(), 0.2, inchUnits)),
+                    testing::AllOf(IsOneSentence(), HasSubstr("outside")))
+            << pounds;
+    }
+    EXPECT_THAT(sentenceOf(plausibleTorque(poundFeet(-5), inchUnits)), HasSubstr("−5.0 lbf·ft"));
+}
+
+TEST(Preload, refuses_friction_that_no_fastener_has) {
+    for (const double k : {-0.2, 0.0, 0.01, 2.0, std::numeric_limits<double>::quiet_NaN()}) {
+        EXPECT_THAT(sentenceOf(preloadShortForm(poundFeet(75), studThread(), k, inchUnits)), IsOneSentence()) << k;
+        EXPECT_THAT(sentenceOf(torqueShortForm(poundsForce(9'000), studThread(), k, inchUnits)), IsOneSentence()) << k;
+    }
+    EXPECT_THAT(sentenceOf(preloadLongForm(poundFeet(75), studThread(), {0.0, 0.1, inches(0.3)}, inchUnits)),
+                IsOneSentence());
+    EXPECT_THAT(sentenceOf(preloadLongForm(poundFeet(75), studThread(), {0.1, 1.5, inches(0.3)}, inchUnits)),
+                IsOneSentence());
+    EXPECT_THAT(sentenceOf(preloadLongForm(poundFeet(75), studThread(), {0.1, 0.1, Length()}, inchUnits)),
+                HasSubstr("mean radius"));
+    EXPECT_THAT(sentenceOf(torqueLongForm(Force(), studThread(), {0.1, 0.1, inches(0.3)}, inchUnits)), IsOneSentence());
+    EXPECT_THAT(sentenceOf(torqueShortForm(newtons(9e9), studThread(), 0.2, inchUnits)), IsOneSentence());
+}
+
+TEST(Preload, bearing_radius_is_the_mean_of_face_and_hole) {
+    EXPECT_EQ(bearingRadius(millimetres(14.6), millimetres(11)), millimetres(6.4));
+    EXPECT_THAT(sentenceOf(bearingRadius(millimetres(11), millimetres(14.6))), IsOneSentence());
+    EXPECT_EQ(usualBearingRadius(*parseThread("M10")), millimetres(6.5));
+}
+
+TEST(ProofShare, is_a_range_with_the_scatter_of_torque_control) {
+    // 7/16-20 grade 8: 120 000 psi × 0.1187 in² = 14 244 lbf; 10 286 lbf of it is 72 %, ±30 % of that 51 to 94 %.
+    const auto share =
+        shareOfProof(poundsForce(10'286), studThread(), Grade::of(StandardGrade::sae8), usualScatter, inchUnits);
+    ASSERT_TRUE(share);
+    EXPECT_NEAR(inPoundsForce(share->proofLoad), 14'244, 10);
+    EXPECT_NEAR(share->nominal, 0.722, 0.002);
+    EXPECT_NEAR(share->low, 0.505, 0.002);
+    EXPECT_NEAR(share->high, 0.939, 0.002);
+    ASSERT_EQ(share->working.size(), 3U);
+    EXPECT_EQ(share->working.back(), "with a scatter of ±30 %: 51 % at the higher friction to 94 % at the lower");
+}
+
+TEST(ProofShare, refuses_an_absurd_scatter_and_a_size_without_proof_stress) {
+    const Grade eight = Grade::of(StandardGrade::sae8);
+    EXPECT_THAT(sentenceOf(shareOfProof(poundsForce(9'000), studThread(), eight, 1.5, inchUnits)), IsOneSentence());
+    EXPECT_THAT(sentenceOf(shareOfProof(poundsForce(9'000), studThread(), eight, -0.1, inchUnits)), IsOneSentence());
+    EXPECT_THAT(sentenceOf(shareOfProof(Force(), studThread(), eight, 0.3, inchUnits)), IsOneSentence());
+    EXPECT_THAT(sentenceOf(shareOfProof(poundsForce(900), *parseThread("#8-32"), eight, 0.3, inchUnits)),
+                HasSubstr("#8-32"));
+}
+
+namespace {
+
+std::vector<TorqueWarning> warningsAt(Torque torque) {
+    const auto force = preloadShortForm(torque, studThread(), 0.2, inchUnits);
+    const auto share =
+        shareOfProof(force->value, studThread(), Grade::of(StandardGrade::sae8), usualScatter, inchUnits);
+    return torqueWarnings(torque, *share, inchUnits);
+}
+
+} // namespace
+
+TEST(TorqueWarning, is_absent_where_the_torque_keeps_below_ninety_percent) {
+    EXPECT_TRUE(warningsAt(poundFeet(60)).empty());
+}
+
+TEST(TorqueWarning, says_when_ninety_percent_of_proof_is_passed_at_the_lower_friction) {
+    const auto warnings = warningsAt(poundFeet(75));
+    ASSERT_EQ(warnings.size(), 1U);
+    EXPECT_EQ(warnings[0].kind, TorqueWarningKind::passesNinetyPercentOfProof);
+    EXPECT_THAT(warnings[0].sentence, testing::AllOf(IsOneSentence(), HasSubstr("94 %")));
+}
+
+TEST(TorqueWarning, says_when_inch_pounds_were_entered_as_foot_pounds_and_the_other_way) {
+    const auto large = warningsAt(poundFeet(900));
+    ASSERT_EQ(large.size(), 1U);
+    EXPECT_EQ(large[0].kind, TorqueWarningKind::looksTwelveTimesTooLarge);
+    EXPECT_THAT(large[0].sentence, HasSubstr("As lbf·in it would be 72 %"));
+    const auto small = warningsAt(poundInches(75));
+    ASSERT_EQ(small.size(), 1U);
+    EXPECT_EQ(small[0].kind, TorqueWarningKind::looksTwelveTimesTooSmall);
+    EXPECT_THAT(small[0].sentence, HasSubstr("As lbf·ft it would be 72 %"));
+}
