@@ -7,13 +7,14 @@
 namespace caprail {
 
 /// The colours of one look. A state is told by shape and word as well; colour only helps. The inks are told apart by
-/// people with any colour vision (blue, orange, vermilion, grey; no red against green) and keep 4.5 : 1 against `paper`.
+/// people with any colour vision (blue, orange, vermilion, grey; no red against green) and keep 4.5 : 1 against
+/// `paper`.
 struct Look {
-    QColor paper;   ///< ground of diagrams and charts
-    QColor ink;     ///< lines and figures
-    QColor faint;   ///< construction lines, grids
-    QColor quiet;   ///< secondary text
-    QColor accent;  ///< the selected place
+    QColor paper;                         ///< ground of diagrams and charts
+    QColor ink;                           ///< lines and figures
+    QColor faint;                         ///< construction lines, grids
+    QColor quiet;                         ///< secondary text
+    QColor accent;                        ///< the selected place
     QColor good, out, close, stale, open; ///< one per check state
     [[nodiscard]] QColor of(CheckState) const;
 };

@@ -10,7 +10,9 @@ namespace caprail {
 
 namespace {
 
-UtcTime now() { return {QDateTime::currentMSecsSinceEpoch()}; }
+UtcTime now() {
+    return {QDateTime::currentMSecsSinceEpoch()};
+}
 
 /// The person who made the last entry goes on working, until another one says so.
 QString lastPerson(const Ledger& ledger) {
@@ -73,7 +75,9 @@ Result<std::unique_ptr<RecordSession>> RecordSession::create(const QString& path
     return session;
 }
 
-QString RecordSession::readOnlyReason() const { return QString::fromStdString(m_file.readOnlyReason()); }
+QString RecordSession::readOnlyReason() const {
+    return QString::fromStdString(m_file.readOnlyReason());
+}
 
 void RecordSession::setUnits(const Units& units) {
     m_units = units;
@@ -86,7 +90,9 @@ void RecordSession::setPerson(const QString& name) {
     emit changed();
 }
 
-void RecordSession::assessAnew() { m_assessment = assess(m_facts, m_units); }
+void RecordSession::assessAnew() {
+    m_assessment = assess(m_facts, m_units);
+}
 
 Result<std::int64_t> RecordSession::refuseWith(const Problem& problem) {
     emit refused(QString::fromStdString(problem.sentence));

@@ -8,9 +8,9 @@
 
 namespace caprail {
 
-/// The one object that the screens share: an open record, who works on it, and what follows from it. It judges an entry,
-/// stores it, and announces the new assessment; nothing is shown before it is on disk. Entries that the disk refused are
-/// kept (`unstored()`), to be stored again or saved elsewhere.
+/// The one object that the screens share: an open record, who works on it, and what follows from it. It judges an
+/// entry, stores it, and announces the new assessment; nothing is shown before it is on disk. Entries that the disk
+/// refused are kept (`unstored()`), to be stored again or saved elsewhere.
 class RecordSession : public QObject {
     Q_OBJECT
 public:
@@ -18,8 +18,8 @@ public:
     static Result<std::unique_ptr<RecordSession>> open(const QString& path);
     /// A new record in `path` (not overwritten), begun by `person` from a template's drafts: one JSON entry a line, as
     /// `caprail append` takes them. With an empty template only the person is entered. Nothing is left on refusal.
-    static Result<std::unique_ptr<RecordSession>> create(const QString& path, const QString& person,
-                                                         const EngineDescribed& engine, const QByteArray& templateLines);
+    static Result<std::unique_ptr<RecordSession>>
+    create(const QString& path, const QString& person, const EngineDescribed& engine, const QByteArray& templateLines);
 
     [[nodiscard]] const Ledger& ledger() const { return m_file.ledger(); }
     [[nodiscard]] const Facts& facts() const { return m_facts; }
@@ -54,9 +54,9 @@ public:
     void goTo(const Place& place) { emit placeRequested(place); }
 
 signals:
-    void changed();                                      ///< facts, assessment, units or person are new
-    void stored(qint64 sequence, const QString& line);   ///< an entry is on disk
-    void refused(const QString& sentence);               ///< an entry was not taken
+    void changed();                                    ///< facts, assessment, units or person are new
+    void stored(qint64 sequence, const QString& line); ///< an entry is on disk
+    void refused(const QString& sentence);             ///< an entry was not taken
     void placeRequested(const caprail::Place& place);
 
 private:

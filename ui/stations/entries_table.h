@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <QTableView>
+#include <functional>
+#include <session/record_session.h>
+
+namespace caprail {
+
+class EntriesModel;
+
+/// Entries of the ledger, newest first, struck ones shown struck through with who struck them. Delete strikes the
+/// selected one, after asking for the reason; Ctrl+C copies the selected rows for a spreadsheet.
+class EntriesTable : public QTableView {
+    Q_OBJECT
+public:
+    explicit EntriesTable(RecordSession& session, QWidget* parent = nullptr);
+    /// Which entries are shown; they are looked through anew at each `refresh`.
+    void setFilter(std::function<bool(const Entry&)> filter);
+    void refresh();
+    void selectEntry(qint64 sequence);
+    [[nodiscard]] qint64 selectedEntry() const; ///< 0: none
+    /// Asks for the reason and strikes.
+    static void askAndStrike(RecordSession& session, qint64 sequence, QWidget* parent);
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void contextMenuEvent(QContextMenuEvent* event) override;
+
+private:
+    void copySelection() const;
+    RecordSession& m_session;
+    EntriesModel* m_model;
+};
+
+} // namespace caprail

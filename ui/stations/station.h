@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <QWidget>
+#include <session/record_session.h>
+
+namespace caprail {
+
+/// One panel per kind of work. The window shows one at a time, tells it when the session changed, and asks it to select
+/// the subject of a place that a person jumped to.
+class StationPanel : public QWidget {
+    Q_OBJECT
+public:
+    explicit StationPanel(RecordSession& session, QWidget* parent = nullptr) : QWidget(parent), m_session(session) {}
+
+    /// Which station it is.
+    [[nodiscard]] virtual Station station() const = 0;
+    /// Shows facts and assessment anew. Called after every change, and once when built; keeps selection and typed text.
+    virtual void refresh() = 0;
+    /// Selects what a place is about ("3R", "main-3" …) and puts the keyboard there; unknown subjects are ignored.
+    virtual void select(const QString& subject) = 0;
+
+protected:
+    [[nodiscard]] RecordSession& session() const { return m_session; }
+
+private:
+    RecordSession& m_session;
+};
+
+} // namespace caprail
