@@ -83,4 +83,15 @@ struct TorqueWarning {
 /// like the wrong unit gets that warning alone.
 std::vector<TorqueWarning> torqueWarnings(Torque torque, const ProofShare& share, const Units& units);
 
+/// All of the above for one specified torque, as screen and sheet show it.
+struct TorqueJudgement {
+    Force preload;
+    ProofShare share;
+    std::vector<TorqueWarning> warnings;
+    std::vector<std::string> working; ///< short form first, then the share of proof
+};
+/// By the short form. Refuses what preloadShortForm and shareOfProof refuse.
+Result<TorqueJudgement> judgeTorque(Torque torque, const Thread& thread, const Grade& grade, double nutFactor,
+                                    double scatter, const Units& units);
+
 } // namespace caprail

@@ -64,4 +64,19 @@ std::vector<TorqueWarning> torqueWarnings(Torque torque, const ProofShare& share
     return {};
 }
 
+Result<TorqueJudgement> judgeTorque(Torque torque, const Thread& thread, const Grade& grade, double nutFactor,
+                                    double scatter, const Units& units) {
+    auto preload = preloadShortForm(torque, thread, nutFactor, units);
+    if (!preload) {
+        return tl::unexpected(preload.error());
+    }
+    auto share = shareOfProof(preload->value, thread, grade, scatter, units);
+    if (!share) {
+        return tl::unexpected(share.error());
+    }
+    TorqueJudgement out{preload->value, *share, torqueWarnings(torque, *share, units), std::move(preload->working)};
+    out.working.insert(out.working.end(), share->working.begin(), share->working.end());
+    return out;
+}
+
 } // namespace caprail

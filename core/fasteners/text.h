@@ -66,8 +66,17 @@ inline std::string shortNumber(double value, int decimals, char decimalMark = '.
     return text;
 }
 
+/// The typed text in quotation marks; a long one is cut after some 40 bytes, between two characters.
 inline std::string quoted(std::string_view text) {
-    return "“" + std::string(text) + "”";
+    constexpr std::size_t longest = 40;
+    if (text.size() <= longest) {
+        return "“" + std::string(text) + "”";
+    }
+    std::size_t end = longest;
+    while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0U) == 0x80U) {
+        --end;
+    }
+    return "“" + std::string(text.substr(0, end)) + "…”";
 }
 
 /// "0.1187 in²" or "76.6 mm²"

@@ -114,10 +114,9 @@ TEST(ProofShare, refuses_an_absurd_scatter_and_a_size_without_proof_stress) {
 namespace {
 
 std::vector<TorqueWarning> warningsAt(Torque torque) {
-    const auto force = preloadShortForm(torque, studThread(), 0.2, inchUnits);
-    const auto share =
-        shareOfProof(force->value, studThread(), Grade::of(StandardGrade::sae8), usualScatter, inchUnits);
-    return torqueWarnings(torque, *share, inchUnits);
+    const auto judged = judgeTorque(torque, studThread(), Grade::of(StandardGrade::sae8), 0.2, usualScatter, inchUnits);
+    EXPECT_TRUE(judged);
+    return judged ? judged->warnings : std::vector<TorqueWarning>();
 }
 
 } // namespace
@@ -142,4 +141,23 @@ TEST(TorqueWarning, says_when_inch_pounds_were_entered_as_foot_pounds_and_the_ot
     ASSERT_EQ(small.size(), 1U);
     EXPECT_EQ(small[0].kind, TorqueWarningKind::looksTwelveTimesTooSmall);
     EXPECT_THAT(small[0].sentence, HasSubstr("As lbf·ft it would be 72 %"));
+}
+
+TEST(TorqueJudgement, shows_the_whole_way_from_torque_to_share_of_proof) {
+    const auto judged =
+        judgeTorque(poundFeet(60), studThread(), Grade::of(StandardGrade::sae8), 0.2, usualScatter, inchUnits);
+    ASSERT_TRUE(judged);
+    EXPECT_THAT(judged->working,
+                ElementsAre("T = 60.0 lbf·ft = 720.0 lbf·in",
+                            "F = T / (K·D) = 720.0 lbf·in / (0.2 × 0.4375 in) = 8229 lbf",
+                            "proof load = 120000 psi × 0.1187 in² = 14245 lbf (SAE J429 grade 8, 7/16-20)",
+                            "share of proof = 8229 lbf / 14245 lbf = 58 %",
+                            "with a scatter of ±30 %: 40 % at the higher friction to 75 % at the lower"));
+}
+
+TEST(TorqueJudgement, hands_on_the_reason_why_there_is_none) {
+    const Grade eight = Grade::of(StandardGrade::sae8);
+    EXPECT_THAT(sentenceOf(judgeTorque(poundFeet(-60), studThread(), eight, 0.2, 0.3, inchUnits)), HasSubstr("−60.0"));
+    EXPECT_THAT(sentenceOf(judgeTorque(poundFeet(2), *parseThread("#8-32"), eight, 0.2, 0.3, inchUnits)),
+                HasSubstr("#8-32"));
 }

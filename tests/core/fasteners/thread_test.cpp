@@ -3,6 +3,7 @@
 #include <fasteners/thread.h>
 #include <fasteners/threadtables.h>
 #include <gtest/gtest.h>
+#include <random>
 
 using namespace caprail;
 using testing::HasSubstr;
@@ -133,4 +134,34 @@ TEST(Thread, of_every_table_is_read_back_from_its_own_name) {
         }
     }
     EXPECT_GT(read, 90);
+}
+
+TEST(Thread, of_any_text_is_read_back_from_its_name_or_refused_with_a_reason) {
+    const std::vector<std::string> pieces{"M",  "m",  "x",   "×",   "-",       "/",      "#",    ".",
+                                          ",",  " ",  "0",   "1",   "2",       "5",      "7",    "16",
+                                          "10", "20", "UNF", "unc", "by hand", "999999", "\xff", "in"};
+    std::mt19937 random(20'240'501); // the same texts every time
+    std::uniform_int_distribution<std::size_t> piece(0, pieces.size() - 1);
+    std::uniform_int_distribution<int> length(1, 9);
+    int read = 0;
+    for (int i = 0; i < 200'000; ++i) {
+        std::string text;
+        for (int n = length(random); n > 0; --n) {
+            text += pieces[piece(random)];
+        }
+        const auto thread = parseThread(text);
+        if (thread) {
+            ++read;
+            ASSERT_EQ(parseThread(thread->name()), thread) << text << " became " << thread->name();
+            ASSERT_GT(thread->stressArea(), Area()) << text;
+        } else {
+            ASSERT_TRUE(thread.error().sentence.ends_with('.')) << text;
+            ASSERT_LT(thread.error().sentence.size(), 300U) << text;
+        }
+    }
+    EXPECT_GT(read, 100);
+}
+
+TEST(Thread, refusal_of_a_very_long_text_stays_short) {
+    EXPECT_LT(sentenceOf(parseThread(std::string(1'000'000, 'x'))).size(), 300U);
 }
