@@ -143,6 +143,8 @@ TEST(TorqueWarning, says_when_inch_pounds_were_entered_as_foot_pounds_and_the_ot
     EXPECT_THAT(small[0].sentence, HasSubstr("As lbf·ft it would be 72 %"));
 }
 
+// By hand: 0.7854·(0.4375 − 0.9743/20)² = 0.118716 in²; 120 000 psi · 0.118716 in² = 14 245.9 lbf; 720/(0.2·0.4375) =
+// 8228.6 lbf; 8228.6/14 245.9 = 57.8 %, ·0.7 = 40.4 %, ·1.3 = 75.1 %.
 TEST(TorqueJudgement, shows_the_whole_way_from_torque_to_share_of_proof) {
     const auto judged =
         judgeTorque(poundFeet(60), studThread(), Grade::of(StandardGrade::sae8), 0.2, usualScatter, inchUnits);
@@ -150,8 +152,8 @@ TEST(TorqueJudgement, shows_the_whole_way_from_torque_to_share_of_proof) {
     EXPECT_THAT(judged->working,
                 ElementsAre("T = 60.0 lbf·ft = 720.0 lbf·in",
                             "F = T / (K·D) = 720.0 lbf·in / (0.2 × 0.4375 in) = 8229 lbf",
-                            "proof load = 120000 psi × 0.1187 in² = 14245 lbf (SAE J429 grade 8, 7/16-20)",
-                            "share of proof = 8229 lbf / 14245 lbf = 58 %",
+                            "proof load = 120000 psi × 0.1187 in² = 14246 lbf (SAE J429 grade 8, 7/16-20)",
+                            "share of proof = 8229 lbf / 14246 lbf = 58 %",
                             "with a scatter of ±30 %: 40 % at the higher friction to 75 % at the lower"));
 }
 
