@@ -111,7 +111,7 @@ Result<FastenerId> parseFastener(std::string_view text) {
         FastenerId fastener{kind, 1, Side::left, Ring::inner};
         const auto number = takeNumber(rest);
         const auto side = takeSide(rest);
-        if (takePrefix(rest, "-outer") && kind == FastenerKind::mainCap) {
+        if (kind == FastenerKind::mainCap && takePrefix(rest, "-outer")) {
             fastener.ring = Ring::outer;
         }
         if (!number || !rest.empty() || side.has_value() != hasSides(kind)) {

@@ -98,7 +98,8 @@ struct FastenerGroupSet {
                                field("thread", &S::thread), field("grade", &S::grade),
                                field("lubricant", &S::lubricant), field("method", &S::method),
                                field("torque", &S::torque), field("angle", &S::angle), field("stretch", &S::stretch),
-                               field("steps", &S::steps), field("sequence", &S::sequence), field("source", &S::source));
+                               field("steps", &S::steps), field("tightening_order", &S::sequence),
+                               field("source", &S::source));
     }
 };
 

@@ -1,0 +1,182 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+#include <ledger/entry_json.h>
+#include <ledger/history_line.h>
+#include <ledger/ledger.h>
+#include <set>
+
+using namespace caprail;
+using testing::HasSubstr;
+
+namespace {
+
+Ledger sample() {
+    Ledger ledger;
+    ledger.append({1'700'000'000'000}, "Ada \"Quick\" Torq\n", PersonAdded{"Ada", "assembler"});
+    ledger.append({1'700'000'001'000}, "Ada", LayoutSet{});
+    ledger.append({1'700'000'002'000}, "Ada",
+                  GapReading{{3, Side::right}, 1, {thou(57.5), "22+23+12.5 thou"}, "FEELER-1"});
+    ledger.append({1'700'000'003'000}, "Ada", StackBuilt{{3, Side::right}, {{"S001", "S014"}}});
+    ledger.append({1'700'000'004'000}, "Ada", Struck{3, "wrong leaf"});
+    return ledger;
+}
+
+} // namespace
+
+TEST(Ledger, numbers_and_chains_its_entries) {
+    const Ledger ledger = sample();
+    Ledger again;
+    for (const Entry& entry : ledger.entries()) {
+        ASSERT_TRUE(again.appendSealed(entry));
+    }
+    EXPECT_EQ(again.seal(), ledger.seal());
+    EXPECT_EQ(ledger.at(3).sequence, 3);
+}
+
+TEST(Ledger, knows_which_entries_are_struck_and_by_which) {
+    const Ledger ledger = sample();
+    EXPECT_EQ(ledger.struckBy(3), 5);
+    EXPECT_FALSE(ledger.isStruck(2));
+}
+
+TEST(Ledger, refuses_an_altered_a_missing_and_a_moved_entry) {
+    const Ledger ledger = sample();
+    Ledger altered;
+    ASSERT_TRUE(altered.appendSealed(ledger.at(1)));
+    Entry changed = ledger.at(2);
+    std::get<LayoutSet>(changed.body).caps = 4;
+    EXPECT_THAT(altered.appendSealed(changed).error().sentence, HasSubstr("seal of entry 2"));
+    changed = ledger.at(2);
+    changed.time.milliseconds += 1;
+    EXPECT_FALSE(altered.appendSealed(changed));
+    changed = ledger.at(2);
+    changed.person = "Eve";
+    EXPECT_FALSE(altered.appendSealed(changed));
+    EXPECT_THAT(altered.appendSealed(ledger.at(3)).error().sentence, HasSubstr("stands where entry 2"));
+    Ledger otherStart;
+    otherStart.append({1}, "Eve", PersonAdded{"Eve", ""});
+    EXPECT_FALSE(otherStart.appendSealed(ledger.at(2)));
+}
+
+TEST(Seal, chains_with_sha_256) {
+    // FIPS 180-4 example "abc" (NIST cryptographic examples; from memory).
+    EXPECT_EQ(sha256Hex("abc"), "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
+    const Seal seal = sealOver({}, "x");
+    EXPECT_EQ(*sealFromHex(toHex(seal)), seal);
+    EXPECT_FALSE(sealFromHex("12"));
+    EXPECT_FALSE(sealFromHex(std::string(64, 'G')));
+    EXPECT_EQ(shortForm(Seal{}), "0000-0000-0000-0000-0000");
+}
+
+TEST(Canonical, is_json_with_sorted_members_and_nothing_to_spare) {
+    // RFC 8785: members sorted, no white space. Qt's compact writer sorts too, so it is an independent witness.
+    const Ledger ledger = sample();
+    for (const Entry& entry : ledger.entries()) {
+        const std::string text = canonicalText(entry);
+        const auto document = QJsonDocument::fromJson(QByteArray::fromStdString(text));
+        ASSERT_TRUE(document.isObject()) << text;
+        EXPECT_EQ(document.toJson(QJsonDocument::Compact).toStdString(), text);
+    }
+}
+
+TEST(Kinds, every_kind_survives_its_columns) {
+    const auto kinds = allKinds();
+    ASSERT_EQ(kinds.size(), std::variant_size_v<Body>);
+    std::set<std::string_view> names;
+    for (std::size_t i = 0; i < kinds.size(); ++i) {
+        EXPECT_TRUE(names.insert(kinds[i].kind).second) << kinds[i].kind << " stands twice";
+        std::set<std::string> columns{"sequence", "time", "person", "kind", "seal"};
+        std::vector<Cell> cells;
+        for (const Column& column : kinds[i].columns) {
+            EXPECT_TRUE(columns.insert(column.name).second) << kinds[i].kind << "." << column.name << " stands twice";
+            if (column.type == Column::Type::integer) {
+                cells.emplace_back(std::int64_t{1});
+            } else if (!column.words.empty()) {
+                cells.emplace_back(std::string(column.words.back()));
+            } else if (column.name == "position") {
+                cells.emplace_back(std::string("3R"));
+            } else if (column.name == "journal") {
+                cells.emplace_back(std::string("main-2"));
+            } else if (column.name == "fastener") {
+                cells.emplace_back(std::string("main-2L-outer"));
+            } else if (column.name == "calibrated" || column.name == "due") {
+                cells.emplace_back(std::string("2026-02-28"));
+            } else {
+                cells.emplace_back(std::string("text"));
+            }
+        }
+        const auto body = bodyFrom(i, cells);
+        ASSERT_TRUE(body) << kinds[i].kind << ": " << body.error().sentence;
+        EXPECT_EQ(body->index(), i);
+        EXPECT_EQ(cellsOf(*body), cells) << kinds[i].kind;
+    }
+}
+
+TEST(Kinds, refuse_wrong_cells_by_column) {
+    const std::size_t gap = *kindIndex("gap_reading");
+    const auto refusal = [&](const std::vector<Cell>& cells) {
+        const auto body = bodyFrom(gap, cells);
+        return body ? std::string("taken") : body.error().sentence;
+    };
+    using I = std::int64_t;
+    EXPECT_THAT(refusal({std::string("3X"), I{1}, I{5}, std::string(), std::string()}), HasSubstr("“position”"));
+    EXPECT_THAT(refusal({std::string("3R"), std::string("x"), I{5}, std::string(), std::string()}),
+                HasSubstr("“pass”"));
+    EXPECT_THAT(refusal({std::string("3R"), I{1}, Cell(), std::string(), std::string()}),
+                HasSubstr("“gap_nm” is missing"));
+    EXPECT_THAT(refusal({std::string("3R"), I{1}, I{1} << 62, std::string(), std::string()}), HasSubstr("too large"));
+    EXPECT_THAT(refusal({std::string("3R")}), HasSubstr("5"));
+    EXPECT_FALSE(kindIndex("gap"));
+}
+
+TEST(EntryJson, a_line_gives_back_the_entry_with_its_seal) {
+    const Ledger ledger = sample();
+    for (const Entry& entry : ledger.entries()) {
+        const auto draft = fromJson(toJsonLine(entry));
+        ASSERT_TRUE(draft) << draft.error().sentence;
+        EXPECT_EQ(draft->sequence, entry.sequence);
+        EXPECT_EQ(draft->time, entry.time);
+        EXPECT_EQ(draft->person, entry.person);
+        EXPECT_EQ(draft->seal, entry.seal);
+        EXPECT_EQ(cellsOf(draft->body), cellsOf(entry.body));
+    }
+}
+
+TEST(EntryJson, takes_a_line_typed_by_hand) {
+    const auto draft =
+        fromJson(R"({"kind":"gap_reading","person":"Ada","position":"3R","pass":1,"gap_typed":"57.5 thou"})");
+    ASSERT_TRUE(draft) << draft.error().sentence;
+    EXPECT_EQ(std::get<GapReading>(draft->body).gap.value, thou(57.5));
+    EXPECT_FALSE(draft->seal);
+}
+
+TEST(EntryJson, refuses_with_the_member_that_is_wrong) {
+    const auto refusal = [](const char* json) {
+        const auto draft = fromJson(json);
+        return draft ? std::string("taken") : draft.error().sentence;
+    };
+    EXPECT_THAT(refusal("nonsense"), HasSubstr("no JSON object"));
+    EXPECT_THAT(refusal("[]"), HasSubstr("braces"));
+    EXPECT_THAT(refusal("{}"), HasSubstr("“kind”"));
+    EXPECT_THAT(refusal(R"({"kind":"gap"})"), HasSubstr("“gap”"));
+    EXPECT_THAT(refusal(R"({"kind":"note_added","text":"x","colour":"red"})"), HasSubstr("“colour”"));
+    EXPECT_THAT(refusal(R"({"kind":"gap_reading","position":"3R","pass":1.5,"gap_nm":1})"), HasSubstr("“pass”"));
+    EXPECT_THAT(refusal(R"({"kind":"gap_reading","position":"3R","pass":1,"gap_typed":"57"})"),
+                HasSubstr("57 thousandths"));
+    EXPECT_THAT(refusal(R"({"kind":"gap_reading","position":"3R","pass":1,"gap_typed":"0.575"})"),
+                HasSubstr("expected within"));
+    EXPECT_THAT(refusal(R"({"kind":"note_added","text":5})"), HasSubstr("“text”"));
+    EXPECT_THAT(refusal(R"({"kind":"note_added","text":"x","time":"noon"})"), HasSubstr("noon"));
+    EXPECT_THAT(refusal(R"({"kind":"note_added","text":"x","seal":"12"})"), HasSubstr("seal"));
+}
+
+TEST(HistoryLine, reads_like_a_line_in_a_book) {
+    const Body body = GapReading{{3, Side::right}, 1, {thou(57.5), "57.5 thou"}, "FEELER-1"};
+    EXPECT_EQ(historyLine(body, {}),
+              "Gap read: position 3R, pass 1, gap 0.0575 in (typed “57.5 thou”), instrument FEELER-1");
+    const Units metric{LengthUnit::millimetre, TorqueUnit::newtonMetre, ','};
+    EXPECT_THAT(historyLine(body, metric), HasSubstr("gap 1,461 mm"));
+}

@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <gtest/gtest.h>
+#include <units/band.h>
+#include <units/format.h>
+
+using namespace caprail;
+
+TEST(Length, holds_ten_thousandths_and_microns_exactly) {
+    EXPECT_EQ(tenths(575), inches(0.0575));
+    EXPECT_EQ(thou(57.5), tenths(575));
+    EXPECT_EQ(millimetres(1.46), microns(1'460));
+    EXPECT_EQ(inches(1), millimetres(25.4));
+    // Three stacks of 0.1 in are 0.3 in, which no binary fraction of an inch would say.
+    EXPECT_EQ(inches(0.1) + inches(0.1) + inches(0.1), inches(0.3));
+}
+
+TEST(Format, writes_lengths_with_unit_and_fixed_digits) {
+    const Units inch;
+    const Units comma{LengthUnit::millimetre, TorqueUnit::newtonMetre, ','};
+    EXPECT_EQ(format(thou(57.5), inch), "0.0575 in");
+    EXPECT_EQ(format(thou(57.5), comma), "1,461 mm"); // 1.4605 rounds half away from zero
+    EXPECT_EQ(format(-thou(57.5), comma), "−1,461 mm");
+    EXPECT_EQ(formatSigned(tenths(5), inch), "+0.0005 in");
+    EXPECT_EQ(formatSigned(tenths(-5), inch), "−0.0005 in");
+    EXPECT_EQ(formatSigned(nanometres(-100), inch), "0.0000 in");
+    EXPECT_EQ(formatShort(thou(57.5), inch), "57.5");
+    EXPECT_EQ(formatShort(thou(60), inch), "60");
+    EXPECT_EQ(formatShort(Length(), inch), "0");
+    EXPECT_EQ(formatShort(microns(1'460), comma), "1,46");
+    EXPECT_EQ(formatSpread(3'048, inch), "0.00012 in");
+}
+
+TEST(Format, writes_the_other_quantities) {
+    const Units inch;
+    const Units metric{LengthUnit::millimetre, TorqueUnit::newtonMetre, '.'};
+    EXPECT_EQ(format(poundFeet(75), inch), "75.0 lbf·ft");
+    EXPECT_EQ(format(poundFeet(75), metric), "101.7 N·m");
+    EXPECT_EQ(format(newtons(46'700), metric), "46.7 kN");
+    EXPECT_EQ(format(degrees(3.5), inch), "3.5°");
+    EXPECT_EQ(formatNumber(-0.001, 2), "0.00");
+    EXPECT_EQ(format(*Band::between(tenths(-5), tenths(5)), inch), "−0.0005 to 0.0005 in");
+}
+
+TEST(Band, cannot_be_built_the_wrong_way_round) {
+    const auto band = Band::between(tenths(5), tenths(-5));
+    ASSERT_FALSE(band);
+    EXPECT_EQ(band.error().sentence.find("smaller one first") != std::string::npos, true);
+    EXPECT_TRUE(Band::between(tenths(5), tenths(5))->contains(tenths(5)));
+}
