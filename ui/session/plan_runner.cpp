@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <session/plan_runner.h>
+
+#include <QElapsedTimer>
+#include <ledger/band_names.h>
+
+namespace caprail {
+
+namespace {
+
+/// The residual band while the record sets none: common practice, no source.
+Band defaultResidualBand() {
+    return *Band::between(tenths(-5), tenths(5));
+}
+
+bool isSame(const PlanRequest& a, const PlanRequest& b) {
+    const auto sameShim = [](const PlanShim& x, const PlanShim& y) {
+        return x.id == y.id && x.thickness == y.thickness;
+    };
+    const auto samePosition = [](const PlanPosition& x, const PlanPosition& y) {
+        return x.id == y.id && x.cap == y.cap && x.side == y.side && x.gap == y.gap && x.pinned == y.pinned;
+    };
+    return a.band == b.band && a.largestStack == b.largestStack && a.caps == b.caps && a.objective == b.objective &&
+           std::ranges::equal(a.shims, b.shims, sameShim) && std::ranges::equal(a.positions, b.positions, samePosition);
+}
+
+/// Solves once with a deadline; `cancelled` is looked at on the way.
+PlanOutcome solveWithin(const PlanRequest& request, int milliseconds, const std::atomic<bool>& cancelled) {
+    QElapsedTimer clock;
+    clock.start();
+    PlanOptions options;
+    options.stop = [&] { return cancelled.load(std::memory_order_relaxed) || clock.elapsed() >= milliseconds; };
+    PlanOutcome outcome;
+    outcome.request = request;
+    if (auto plan = planStacks(request, options)) {
+        outcome.plan = std::move(*plan);
+    } else {
+        outcome.problem = QString::fromStdString(plan.error().sentence);
+    }
+    outcome.milliseconds = static_cast<double>(clock.nsecsElapsed()) / 1e6;
+    return outcome;
+}
+
+} // namespace
+
+PlanRequest planRequestFor(const Facts& facts, const Assessment& assessment) {
+    PlanRequest request;
+    const BandFact* band = facts.bandNamed(bands::residual);
+    request.band = band != nullptr ? band->band : defaultResidualBand();
+    request.largestStack = static_cast<int>(facts.rules.largestStack);
+    request.objective =
+        facts.rules.objective == ObjectiveWord::leastTwist ? Objective::leastTwist : Objective::smallestResidual;
+    if (!facts.layout) {
+        return request;
+    }
+    request.caps = facts.layout->caps();
+    for (const Position p : facts.layout->positions()) {
+        const auto gap = assessment.gaps.find(p);
+        if (gap == assessment.gaps.end() || !gap->second.accepted) {
+            continue;
+        }
+        PlanPosition position{code(p), p.cap, p.side == Side::left ? -1 : 1, *gap->second.accepted, {}};
+        if (const auto pin = facts.pins.find(p); pin != facts.pins.end()) {
+            position.pinned = pin->second;
+        }
+        request.positions.push_back(std::move(position));
+    }
+    for (const auto& [name, shim] : facts.shims) {
+        if (!shim.isSetAside) {
+            request.shims.push_back({name, shim.thickness()});
+        }
+    }
+    return request;
+}
+
+PlanRunner::PlanRunner(QObject* parent) : QObject(parent) {
+    m_pool.setMaxThreadCount(1);
+}
+
+PlanRunner::~PlanRunner() {
+    if (m_cancelled) {
+        m_cancelled->store(true);
+    }
+    m_pool.clear();
+    m_pool.waitForDone();
+}
+
+void PlanRunner::solve(const PlanRequest& request) {
+    if (m_request && isSame(*m_request, request)) {
+        return;
+    }
+    if (m_cancelled) {
+        m_cancelled->store(true);
+    }
+    m_pool.clear();
+    m_request = request;
+    m_outcome.reset();
+    m_isBusy = true;
+    const std::uint64_t generation = ++m_generation;
+    m_cancelled = std::make_shared<std::atomic<bool>>(false);
+    m_pool.start([this, request, generation, cancelled = m_cancelled] {
+        // The answer travels to the screen's thread as an event, which dies with this object.
+        const auto tell = [&](const PlanOutcome& outcome) {
+            if (!cancelled->load()) {
+                QMetaObject::invokeMethod(
+                    this, [this, generation, outcome] { take(generation, outcome); }, Qt::QueuedConnection);
+            }
+        };
+        PlanOutcome outcome = solveWithin(request, firstLook, *cancelled);
+        if (outcome.plan && !outcome.plan->proven && !cancelled->load()) {
+            tell(outcome);
+            outcome = solveWithin(request, lastLook, *cancelled);
+        }
+        const bool someUnmet = outcome.plan && !outcome.plan->unmet.empty();
+        outcome.isFinal = !someUnmet;
+        tell(outcome);
+        if (someUnmet && !cancelled->load()) {
+            QElapsedTimer clock;
+            clock.start();
+            PlanOptions options;
+            options.stop = [&] { return cancelled->load() || clock.elapsed() >= lastLook; };
+            if (auto remedies = whatWouldHelp(request, *outcome.plan, options)) {
+                outcome.remedies = std::move(*remedies);
+            }
+            outcome.isFinal = true;
+            tell(outcome);
+        }
+    });
+}
+
+void PlanRunner::take(std::uint64_t generation, PlanOutcome outcome) {
+    if (generation != m_generation) {
+        return;
+    }
+    m_isBusy = !outcome.isFinal;
+    m_outcome = std::move(outcome);
+    emit planReady();
+}
+
+} // namespace caprail

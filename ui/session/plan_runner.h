@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <QObject>
+#include <QThreadPool>
+#include <assessment/assessment.h>
+#include <atomic>
+#include <memory>
+#include <optional>
+#include <shims/stack_plan.h>
+
+namespace caprail {
+
+/// What there is to plan in a record: every position whose gap is accepted, every shim that is not set aside, the
+/// residual band (0.0005 in either way while the record sets none), the pins, and the rules' objective and largest
+/// stack. Positions without an accepted gap are left out.
+PlanRequest planRequestFor(const Facts& facts, const Assessment& assessment);
+
+/// What came of one request.
+struct PlanOutcome {
+    PlanRequest request;
+    std::optional<StackPlan> plan;
+    QString problem;              ///< why there is no plan; empty when there is one
+    std::vector<Remedy> remedies; ///< for unmet positions, once they are worked out
+    bool isFinal = false;         ///< nothing better will follow
+    double milliseconds = 0;      ///< that the plan took
+};
+
+/// Solves the stack plan away from the screen's thread. A new request cancels the one before; an answer to an outdated
+/// request is never shown. The first answer comes within a frame where the solver proves it so soon, else the best
+/// found after `firstLook`; then the solver goes on to proof, or to `lastLook`. What would help unmet positions comes
+/// last.
+class PlanRunner : public QObject {
+    Q_OBJECT
+public:
+    static constexpr int firstLook = 250;  ///< milliseconds
+    static constexpr int lastLook = 8'000; ///< milliseconds
+
+    explicit PlanRunner(QObject* parent = nullptr);
+    ~PlanRunner() override;
+
+    /// Begins to solve, unless the same request is solved or being solved already.
+    void solve(const PlanRequest& request);
+    /// The newest answer to the newest request; null while there is none.
+    [[nodiscard]] const PlanOutcome* outcome() const { return m_outcome ? &*m_outcome : nullptr; }
+    [[nodiscard]] bool isBusy() const { return m_isBusy; }
+
+signals:
+    void planReady();
+
+private:
+    void take(std::uint64_t generation, PlanOutcome outcome);
+
+    QThreadPool m_pool;
+    std::shared_ptr<std::atomic<bool>> m_cancelled;
+    std::optional<PlanRequest> m_request;
+    std::optional<PlanOutcome> m_outcome;
+    std::uint64_t m_generation = 0;
+    bool m_isBusy = false;
+};
+
+} // namespace caprail

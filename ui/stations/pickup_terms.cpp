@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <stations/pickup_terms.h>
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <ledger/band_names.h>
+#include <stations/station_text.h>
+
+namespace caprail {
+
+namespace {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("PickupStation", text);
+}
+
+Topic topicOf(PickupTerm term) {
+    switch (term) {
+    case PickupTerm::panDepth:
+        return Topic::pan;
+    case PickupTerm::gasket:
+        return Topic::gasket;
+    case PickupTerm::plate:
+        return Topic::plate;
+    case PickupTerm::pickupDepth:
+        break;
+    }
+    return Topic::pickup;
+}
+
+} // namespace
+
+Part partOf(PickupTerm term) {
+    switch (term) {
+    case PickupTerm::panDepth:
+        return Part::pan;
+    case PickupTerm::gasket:
+        return Part::gasket;
+    case PickupTerm::plate:
+        return Part::plate;
+    case PickupTerm::pickupDepth:
+        break;
+    }
+    return Part::pickup;
+}
+
+std::vector<Seen<PickupReading>> standingReadings(const Facts& facts, PickupTerm term) {
+    std::vector<Seen<PickupReading>> standing;
+    if (const auto all = facts.pickup.find(term); all != facts.pickup.end()) {
+        const std::int64_t changed = facts.changeOf(topicOf(term)).entry;
+        std::ranges::copy_if(all->second, std::back_inserter(standing),
+                             [&](const auto& reading) { return reading.entry > changed; });
+    }
+    return standing;
+}
+
+QString howToMeasure(PickupTerm term) {
+    switch (term) {
+    case PickupTerm::panDepth:
+        return tr("From the pan's flange face straight down to its floor, where the pickup will stand.");
+    case PickupTerm::gasket:
+        return tr("The thickness it has when the pan is tight, not as it comes from the bag. None: enter 0.");
+    case PickupTerm::plate:
+        return tr("Whatever holds the pan off the rail: the girdle plate where it lies between, else 0. A bead of "
+                  "sealant counts as nothing.");
+    case PickupTerm::pickupDepth:
+        break;
+    }
+    return tr("From the pan rail down to the lowest point of the pickup as it is mounted.");
+}
+
+QString termLine(const Facts& facts, PickupTerm term, const Units& units) {
+    const auto readings = standingReadings(facts, term);
+    if (readings.empty()) {
+        return tr("not measured");
+    }
+    std::int64_t sum = 0;
+    Length smallest = readings.front().what.value.value;
+    Length largest = smallest;
+    for (const auto& reading : readings) {
+        sum += reading.what.value.value.value();
+        smallest = std::min(smallest, reading.what.value.value);
+        largest = std::max(largest, reading.what.value.value);
+    }
+    const auto count = static_cast<std::int64_t>(readings.size());
+    const Length mean(toNearest(static_cast<double>(sum) / static_cast<double>(count)));
+    const QString value = qtText(format(mean, units));
+    if (count == 1) {
+        return tr("%1   one reading: one more is needed").arg(value);
+    }
+    return tr("%1   %2 readings within %3").arg(value).arg(count).arg(qtText(format(largest - smallest, units)));
+}
+
+QString towardsMiddle(const Facts& facts, const Assessment& assessment, const Units& units) {
+    const BandFact* band = facts.bandNamed(bands::pickupClearance);
+    if (band == nullptr || !assessment.pickup.clearance) {
+        return {};
+    }
+    const Length middle = band->target.value_or(band->band.middle());
+    const Length off = *assessment.pickup.clearance - middle;
+    if (off.magnitude() < thou(1)) {
+        return tr("The clearance stands in the middle of its band: leave it.");
+    }
+    const QString by = qtText(format(off.magnitude(), units));
+    const QString aim = qtText(format(middle, units));
+    return off > Length() ? tr("To stand in the middle, %1: bring the pickup down by %2, or take %2 off what lies "
+                               "between pan and rail.")
+                                .arg(aim, by)
+                          : tr("To stand in the middle, %1: bring the pickup up by %2, or put %2 more between pan and "
+                               "rail.")
+                                .arg(aim, by);
+}
+
+} // namespace caprail

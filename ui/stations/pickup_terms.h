@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <QString>
+#include <assessment/assessment.h>
+
+namespace caprail {
+
+/// The part that a term is measured on: another one makes the term's readings fall.
+Part partOf(PickupTerm term);
+/// The readings of a term that still stand: those made after its part was last changed.
+std::vector<Seen<PickupReading>> standingReadings(const Facts& facts, PickupTerm term);
+/// How a term is measured, in one sentence.
+QString howToMeasure(PickupTerm term);
+/// One line of what a term's readings come to: mean, count and range.
+QString termLine(const Facts& facts, PickupTerm term, const Units& units);
+/// What to change, and by how much, to bring the clearance to the middle of its band; empty without a clearance or a
+/// band.
+QString towardsMiddle(const Facts& facts, const Assessment& assessment, const Units& units);
+
+} // namespace caprail
