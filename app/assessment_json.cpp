@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "assessment_json.h"
+
+#include <QJsonArray>
+
+namespace caprail {
+
+namespace {
+
+QString q(std::string_view text) {
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+QJsonObject checkJson(const Check& check) {
+    QJsonArray restsOn;
+    for (const std::int64_t entry : check.restsOn) {
+        restsOn.append(qint64{entry});
+    }
+    QJsonObject json{{"check", q(check.code)},        {"title", q(check.title)},   {"state", q(word(check.state))},
+                     {"sentence", q(check.sentence)}, {"remedy", q(check.remedy)}, {"rests_on", restsOn}};
+    if (check.staleBecause.entry != 0) {
+        json["stale_because"] =
+            QJsonObject{{"entry", qint64{check.staleBecause.entry}}, {"what", q(check.staleBecause.what)}};
+    }
+    return json;
+}
+
+QJsonValue optionalLength(const std::optional<Length>& length) {
+    return length ? QJsonValue(qint64{length->value()}) : QJsonValue();
+}
+
+QJsonObject positionsJson(const Assessment& a) {
+    QJsonObject positions;
+    for (const auto& [position, gap] : a.gaps) {
+        QJsonObject json{{"gap_nm", optionalLength(gap.accepted)}, {"readings", qint64(gap.standing.size())}};
+        if (const auto stack = a.stacks.find(position); stack != a.stacks.end()) {
+            QJsonArray shims;
+            for (const auto& shim : stack->second.shims) {
+                shims.append(q(shim));
+            }
+            json["shims"] = shims;
+            json["thickness_nm"] = qint64{stack->second.thickness.value()};
+            json["residual_nm"] = optionalLength(stack->second.residual);
+        }
+        positions[q(code(position))] = json;
+    }
+    return positions;
+}
+
+} // namespace
+
+QJsonObject assessmentJson(const Facts& facts, const Assessment& a) {
+    QJsonArray checks;
+    for (const Check& check : a.checks) {
+        checks.append(checkJson(check));
+    }
+    QJsonArray gates;
+    for (const Gate& gate : a.gates) {
+        QJsonArray holding;
+        for (const std::size_t i : gate.holding) {
+            holding.append(q(a.checks[i].code));
+        }
+        gates.append(QJsonObject{{"gate", q(word(gate.kind))}, {"open", gate.isOpen}, {"held_by", holding}});
+    }
+    return {{"build", qint64{facts.build}},
+            {"closed", facts.isClosed()},
+            {"entries", qint64{facts.lastEntry}},
+            {"gates", gates},
+            {"checks", checks},
+            {"positions", positionsJson(a)},
+            {"next", q(a.next.sentence)}};
+}
+
+QString assessmentText(const Facts& facts, const Assessment& a, const Units& units) {
+    QString text;
+    if (facts.engine) {
+        const auto& e = facts.engine->what;
+        text += q(e.engine) + (e.serial.empty() ? QString() : " (" + q(e.serial) + ")") + " for " + q(e.customer) +
+                ", build " + QString::number(facts.build) + (facts.isClosed() ? ", closed" : "") + "\n";
+    }
+    text += "Next: " + q(a.next.sentence) + "\n";
+    if (a.survey.spread) {
+        text += "Survey: " + QString::number(a.survey.accepted) + " of " + QString::number(a.survey.positions) +
+                " gaps accepted, spread " + q(format(*a.survey.spread, units)) + "\n";
+    }
+    for (const Gate& gate : a.gates) {
+        text += "\nGate “" + q(word(gate.kind)) + "” is " + (gate.isOpen ? "open" : "locked") + "\n";
+        for (const std::size_t i : gate.holding) {
+            text += "    " + q(a.checks[i].title) + " is " + q(word(a.checks[i].state)) + "\n";
+        }
+    }
+    text += "\nChecks\n";
+    for (const Check& check : a.checks) {
+        text += "    " + q(word(check.state)).leftJustified(18) + q(check.title);
+        text += check.sentence.empty() ? QString() : ": " + q(check.sentence);
+        text += check.remedy.empty() ? QString() : " → " + q(check.remedy);
+        text += "\n";
+    }
+    return text;
+}
+
+} // namespace caprail

@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "command_line.h"
+
+#include "verbs.h"
+
+#include <array>
+#include <cstdio>
+#include <utility>
+
+namespace caprail {
+
+std::optional<int> runVerb(const QStringList& arguments) {
+    using Verb = int (*)(const QStringList&);
+    static constexpr std::array<std::pair<const char*, Verb>, 7> table{{{"plan", verbs::plan},
+                                                                        {"show", verbs::show},
+                                                                        {"check", verbs::check},
+                                                                        {"sheet", verbs::sheet},
+                                                                        {"export", verbs::exportRecord},
+                                                                        {"import", verbs::importLedger},
+                                                                        {"append", verbs::append}}};
+    if (arguments.isEmpty()) {
+        return {};
+    }
+    const QString& first = arguments.front();
+    for (const auto& [name, run] : table) {
+        if (first == QLatin1String(name)) {
+            return run(arguments.mid(1));
+        }
+    }
+    if (first == QLatin1String("--help") || first == QLatin1String("-h") || first == QLatin1String("help")) {
+        std::fputs(qPrintable(verbs::usage()), stdout);
+        return done;
+    }
+    if (first == QLatin1String("--version")) {
+        std::puts("caprail " CAPRAIL_VERSION);
+        return done;
+    }
+    if (first.startsWith(QLatin1Char('-'))) {
+        std::fputs(qPrintable("caprail: there is no option " + first + "\n" + verbs::usage()), stderr);
+        return wrongUsage;
+    }
+    return {};
+}
+
+bool needsPainting(const QString& verb) {
+    return verb == QLatin1String("sheet");
+}
+
+} // namespace caprail

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "command_line.h"
+
+#include <QApplication>
+#include <QIcon>
+#include <cstdio>
+#include <window/main_window.h>
+
+namespace {
+
+QStringList argumentsOf(int argc, char** argv) {
+    QStringList list;
+    for (int i = 1; i < argc; ++i) {
+        list << QString::fromLocal8Bit(argv[i]);
+    }
+    return list;
+}
+
+void nameProgram() {
+    QCoreApplication::setApplicationName(QStringLiteral("caprail"));
+    QCoreApplication::setOrganizationName(QStringLiteral("caprail"));
+    QCoreApplication::setApplicationVersion(QStringLiteral(CAPRAIL_VERSION));
+}
+
+/// A verb runs without a display: the sheet paints on Qt's offscreen platform, the others need no painting at all.
+std::optional<int> runWithoutWindow(int argc, char** argv, const QStringList& arguments) {
+    if (!arguments.isEmpty() && caprail::needsPainting(arguments.front())) {
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+        const QApplication application(argc, argv);
+        nameProgram();
+        return caprail::runVerb(arguments);
+    }
+    const QCoreApplication application(argc, argv);
+    nameProgram();
+    return caprail::runVerb(arguments);
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    const QStringList arguments = argumentsOf(argc, argv);
+    if (!arguments.isEmpty()) {
+        if (const auto exitCode = runWithoutWindow(argc, argv, arguments)) {
+            return *exitCode;
+        }
+    }
+    const QApplication application(argc, argv);
+    nameProgram();
+    return caprail::runWindows(arguments);
+}

@@ -1,0 +1,192 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "plan_case.h"
+
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <units/parse.h>
+
+namespace caprail {
+
+namespace {
+
+constexpr std::int64_t largestNumber = 1'000'000'000;
+
+Result<std::int64_t> whole(const QJsonValue& value, const std::string& where) {
+    const std::int64_t n = value.toInteger(INT64_MIN);
+    if (!value.isDouble() || n == INT64_MIN || n > largestNumber || n < -largestNumber) {
+        return refuse(where + " must be a whole number between −1 000 000 000 and 1 000 000 000.");
+    }
+    return n;
+}
+
+Result<std::string> text(const QJsonValue& value, const std::string& where) {
+    if (!value.isString() || value.toString().isEmpty()) {
+        return refuse(where + " must be a text that is not empty.");
+    }
+    return value.toString().toStdString();
+}
+
+Result<Length> unitOf(const QJsonValue& value) {
+    const auto name = text(value, "“unit”");
+    if (!name) {
+        return tl::unexpected(name.error());
+    }
+    const auto unit = parseLength(*name, {}, {"“unit”", Length(1), inches(1)});
+    if (!unit) {
+        return tl::unexpected(unit.error());
+    }
+    return unit->value;
+}
+
+Result<PlanPosition> positionFrom(const QJsonValue& value, Length unit, const std::string& where) {
+    const QJsonObject object = value.toObject();
+    const auto id = text(object["id"], where + " “id”");
+    const auto cap = whole(object["cap"], where + " “cap”");
+    const auto side = text(object["side"], where + " “side”");
+    const auto gap = whole(object["gap"], where + " “gap”");
+    if (!id || !cap || !side || !gap) {
+        return tl::unexpected(!id ? id.error() : !cap ? cap.error() : !side ? side.error() : gap.error());
+    }
+    if (*side != "left" && *side != "right") {
+        return refuse(where + " “side” must be left or right, not “" + *side + "”.");
+    }
+    if (*cap < 1 || *cap > 99) {
+        return refuse(where + " “cap” must be from 1 to 99.");
+    }
+    PlanPosition position{*id, static_cast<int>(*cap), *side == "left" ? -1 : 1, unit * *gap, {}};
+    if (const QJsonValue pinned = object["pinned"]; !pinned.isUndefined() && !pinned.isNull()) {
+        if (!pinned.isArray()) {
+            return refuse(where + " “pinned” must be a list of shims.");
+        }
+        position.pinned.emplace();
+        for (const QJsonValue& shim : pinned.toArray()) {
+            auto name = text(shim, where + " “pinned”");
+            if (!name) {
+                return tl::unexpected(name.error());
+            }
+            position.pinned->push_back(std::move(*name));
+        }
+    }
+    return position;
+}
+
+Result<void> readBand(const QJsonValue& value, Length unit, PlanRequest& request) {
+    const QJsonArray ends = value.toArray();
+    if (ends.size() != 2) {
+        return refuse("“band” must be two whole numbers, for example [-5, 5].");
+    }
+    const auto lo = whole(ends[0], "“band”");
+    const auto hi = whole(ends[1], "“band”");
+    if (!lo || !hi) {
+        return tl::unexpected(!lo ? lo.error() : hi.error());
+    }
+    const auto band = Band::between(unit * *lo, unit * *hi);
+    if (!band) {
+        return tl::unexpected(band.error());
+    }
+    request.band = *band;
+    return {};
+}
+
+} // namespace
+
+Result<PlanCase> readPlanCase(const QByteArray& json) {
+    QJsonParseError error;
+    const auto document = QJsonDocument::fromJson(json, &error);
+    if (!document.isObject()) {
+        return refuse(document.isNull() ? "This is no JSON: " + error.errorString().toStdString() + " at character " +
+                                              std::to_string(error.offset) + "."
+                                        : std::string("A plan case is one JSON object in braces."));
+    }
+    const QJsonObject object = document.object();
+    const auto unit = unitOf(object["unit"]);
+    if (!unit) {
+        return tl::unexpected(unit.error());
+    }
+    PlanCase planCase{{}, *unit};
+    PlanRequest& request = planCase.request;
+    if (auto band = readBand(object["band"], *unit, request); !band) {
+        return tl::unexpected(band.error());
+    }
+    const auto largest = whole(object["largest_stack"], "“largest_stack”");
+    if (!largest || *largest < 0 || *largest > 1000) {
+        return refuse("“largest_stack” must be a whole number from 0 (no limit) to 1000.");
+    }
+    request.largestStack = static_cast<int>(*largest);
+    if (const QJsonValue caps = object["caps"]; !caps.isUndefined()) {
+        const auto n = whole(caps, "“caps”");
+        if (!n || *n < 0 || *n > 99) {
+            return refuse("“caps” must be a whole number from 0 to 99.");
+        }
+        request.caps = static_cast<int>(*n);
+    }
+    if (!object["positions"].isArray() || !object["shims"].isArray()) {
+        return refuse("“positions” and “shims” must both be lists.");
+    }
+    int number = 0;
+    for (const QJsonValue& value : object["positions"].toArray()) {
+        auto position = positionFrom(value, *unit, "Position " + std::to_string(++number));
+        if (!position) {
+            return tl::unexpected(position.error());
+        }
+        request.positions.push_back(std::move(*position));
+    }
+    number = 0;
+    for (const QJsonValue& value : object["shims"].toArray()) {
+        const std::string where = "Shim " + std::to_string(++number);
+        const QJsonObject shim = value.toObject();
+        auto id = text(shim["id"], where + " “id”");
+        const auto thickness = whole(shim["thickness"], where + " “thickness”");
+        if (!id || !thickness) {
+            return tl::unexpected(!id ? id.error() : thickness.error());
+        }
+        if (!shim["set_aside"].toBool(false)) {
+            request.shims.push_back({std::move(*id), *unit * *thickness});
+        }
+    }
+    return planCase;
+}
+
+QJsonObject planJson(const PlanCase& planCase, const StackPlan& plan) {
+    const auto inUnits = [&](Length l) { return QJsonValue(qint64{l.value() / planCase.unit.value()}); };
+    QJsonObject stacks;
+    for (const PlannedStack& stack : plan.stacks) {
+        QJsonArray shims;
+        for (const auto& shim : stack.shims) {
+            shims.append(QString::fromStdString(shim));
+        }
+        stacks[QString::fromStdString(stack.position)] = shims;
+    }
+    QJsonArray unmet;
+    QJsonObject nearest;
+    for (const UnmetPosition& position : plan.unmet) {
+        const QString id = QString::fromStdString(position.position);
+        unmet.append(id);
+        QJsonArray shims;
+        for (const auto& shim : position.nearest) {
+            shims.append(QString::fromStdString(shim));
+        }
+        nearest[id] = QJsonObject{{"shims", shims}, {"residual", inUnits(position.residual)}};
+    }
+    QJsonObject json{{"stacks", stacks},
+                     {"in_band", plan.inBand},
+                     {"shims", plan.shims},
+                     {"largest_residual", inUnits(plan.largestResidual)},
+                     {"sum_residual", inUnits(plan.sumResidual)},
+                     {"twist_sum", qint64{plan.twistSum / planCase.unit.value()}},
+                     {"proven", plan.proven},
+                     {"unmet", unmet}};
+    if (!nearest.isEmpty()) {
+        json["nearest"] = nearest;
+    }
+    if (!plan.proven) {
+        json["bound"] = QJsonObject{{"in_band", plan.bound.inBand},
+                                    {"shims", plan.bound.shims},
+                                    {"largest_residual", inUnits(plan.bound.largestResidual)},
+                                    {"sum_residual", inUnits(plan.bound.sumResidual)},
+                                    {"twist_sum", qint64{plan.bound.twistSum / planCase.unit.value()}}};
+    }
+    return json;
+}
+
+} // namespace caprail

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <QByteArray>
+#include <QJsonObject>
+#include <shims/stack_plan.h>
+
+namespace caprail {
+
+/// A stack-plan case as it stands in a JSON file: the request, and the length that one whole number in it means.
+struct PlanCase {
+    PlanRequest request;
+    Length unit;
+};
+
+/// Reads a case: {"unit": "0.0001 in", "band": [lo, hi], "largest_stack": n, "positions": [{"id", "cap", "side", "gap",
+/// optional "pinned": [shim…]}…], "shims": [{"id", "thickness", optional "set_aside": true}…], optional "caps"};
+/// lengths are whole numbers of the unit. Other members are left alone. Refuses what is missing or of the wrong type,
+/// by name.
+Result<PlanCase> readPlanCase(const QByteArray& json);
+
+/// The answer as the command `plan` prints it, lengths in whole numbers of the case's unit.
+QJsonObject planJson(const PlanCase& planCase, const StackPlan& plan);
+
+} // namespace caprail

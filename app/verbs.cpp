@@ -1,0 +1,287 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "verbs.h"
+
+#include "assessment_json.h"
+#include "command_line.h"
+#include "plan_case.h"
+
+#include <QCommandLineParser>
+#include <QElapsedTimer>
+#include <QFile>
+#include <QJsonDocument>
+#include <cstdio>
+#include <ledger/entry_json.h>
+#include <session/record_session.h>
+#include <sheet/sheet.h>
+#include <store/check.h>
+#include <store/text_form.h>
+
+namespace caprail::verbs {
+
+namespace {
+
+void print(const QString& text) {
+    const QByteArray bytes = text.toUtf8();
+    std::fwrite(bytes.constData(), 1, static_cast<std::size_t>(bytes.size()), stdout);
+}
+
+int complain(ExitCode exitCode, const QString& sentence) {
+    const QByteArray bytes = (QStringLiteral("caprail: ") + sentence + QLatin1Char('\n')).toUtf8();
+    std::fwrite(bytes.constData(), 1, static_cast<std::size_t>(bytes.size()), stderr);
+    return exitCode;
+}
+
+int complain(ExitCode exitCode, const QString& where, const Problem& problem) {
+    const QString sentence = QString::fromStdString(problem.sentence);
+    return complain(exitCode, sentence.contains(where) ? sentence : where + QStringLiteral(": ") + sentence);
+}
+
+/// A verb's arguments; wrong ones are answered with its usage.
+class Call {
+public:
+    Call(const char* verb, const QStringList& arguments, qsizetype positional,
+         std::initializer_list<QCommandLineOption> options)
+        : m_verb(QString::fromUtf8(verb)) {
+        m_parser.setSingleDashWordOptionMode(QCommandLineParser::ParseAsLongOptions);
+        m_parser.addOptions(options);
+        m_isGood =
+            m_parser.parse(QStringList{m_verb} + arguments) && m_parser.positionalArguments().size() == positional;
+    }
+    [[nodiscard]] bool isGood() const { return m_isGood; }
+    [[nodiscard]] QString at(qsizetype i) const { return m_parser.positionalArguments().at(i); }
+    [[nodiscard]] bool has(const char* option) const { return m_parser.isSet(QString::fromUtf8(option)); }
+    [[nodiscard]] QString value(const char* option) const { return m_parser.value(QString::fromUtf8(option)); }
+    [[nodiscard]] int refuseUsage() const {
+        const QString reason =
+            m_parser.errorText().isEmpty() ? QStringLiteral("the arguments do not fit") : m_parser.errorText();
+        return complain(wrongUsage, QStringLiteral("%1: %2.\n%3").arg(m_verb, reason, usage()));
+    }
+
+private:
+    QString m_verb;
+    QCommandLineParser m_parser;
+    bool m_isGood = false;
+};
+
+Result<QByteArray> readFile(const QString& path, qint64 largest = 64 * 1024 * 1024) {
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly)) {
+        return refuse(path.toStdString() + " cannot be read (" + file.errorString().toStdString() +
+                      "): check the path.");
+    }
+    if (file.size() > largest) {
+        return refuse(path.toStdString() + " is larger than 64 MiB: this is not such a file.");
+    }
+    return file.readAll();
+}
+
+/// A record opened for reading only, folded and assessed.
+struct Opened {
+    RecordFile file;
+    Facts facts;
+    Assessment assessment;
+};
+
+Result<Opened> openRecord(const QString& path) {
+    auto file = RecordFile::open(path.toStdString(), OpenMode::readOnly);
+    if (!file) {
+        return tl::unexpected(file.error());
+    }
+    Facts facts = fold(file->ledger());
+    Assessment assessment = assess(facts);
+    return Opened{std::move(*file), std::move(facts), std::move(assessment)};
+}
+
+} // namespace
+
+QString usage() {
+    return QStringLiteral(
+        "caprail [FILE…]                                     the window\n"
+        "caprail plan CASE.json [--least-twist] [--deadline-ms N]  the stack plan, as JSON\n"
+        "caprail show FILE [--json]                          every check, its state and reasons; the gates\n"
+        "caprail check FILE                                  integrity, seals, version\n"
+        "caprail sheet FILE OUT.pdf [--letter] [--metric]    the build sheet\n"
+        "caprail export FILE DIR                             tables as CSV\n"
+        "caprail export FILE --ledger OUT.jsonl              the whole ledger, one JSON object a line\n"
+        "caprail import LEDGER.jsonl FILE                    a new record from such a ledger\n"
+        "caprail append FILE ENTRY.json                      one entry, or one a line; - reads standard input\n");
+}
+
+int plan(const QStringList& arguments) {
+    const Call call("plan", arguments, 1,
+                    {{QStringLiteral("least-twist")}, {QStringLiteral("deadline-ms"), {}, QStringLiteral("n")}});
+    if (!call.isGood()) {
+        return call.refuseUsage();
+    }
+    const auto json = readFile(call.at(0));
+    if (!json) {
+        return complain(unusable, call.at(0), json.error());
+    }
+    auto planCase = readPlanCase(*json);
+    if (!planCase) {
+        return complain(unusable, call.at(0), planCase.error());
+    }
+    PlanOptions options;
+    QElapsedTimer timer;
+    timer.start();
+    if (call.has("deadline-ms")) {
+        bool isNumber = false;
+        const qint64 deadline = call.value("deadline-ms").toLongLong(&isNumber);
+        if (!isNumber || deadline < 0) {
+            return complain(wrongUsage,
+                            QStringLiteral("plan: --deadline-ms takes a whole number of milliseconds, not “%1”.")
+                                .arg(call.value("deadline-ms")));
+        }
+        options.stop = [&timer, deadline] { return timer.elapsed() >= deadline; };
+    }
+    planCase->request.objective = call.has("least-twist") ? Objective::leastTwist : Objective::smallestResidual;
+    const auto best = planStacks(planCase->request, options);
+    if (!best) {
+        return complain(unusable, call.at(0), best.error());
+    }
+    print(QString::fromUtf8(QJsonDocument(planJson(*planCase, *best)).toJson()));
+    return done;
+}
+
+int show(const QStringList& arguments) {
+    const Call call("show", arguments, 1, {{QStringLiteral("json")}});
+    if (!call.isGood()) {
+        return call.refuseUsage();
+    }
+    const auto record = openRecord(call.at(0));
+    if (!record) {
+        return complain(unusable, call.at(0), record.error());
+    }
+    print(call.has("json")
+              ? QString::fromUtf8(QJsonDocument(assessmentJson(record->facts, record->assessment)).toJson())
+              : assessmentText(record->facts, record->assessment, {}));
+    return done;
+}
+
+int check(const QStringList& arguments) {
+    const Call call("check", arguments, 1, {});
+    if (!call.isGood()) {
+        return call.refuseUsage();
+    }
+    const CheckReport report = checkFile(call.at(0).toStdString());
+    QString text;
+    for (const auto& sentence : report.sentences) {
+        text += QString::fromStdString(sentence) + QLatin1Char('\n');
+    }
+    switch (report.outcome) {
+    case CheckOutcome::sound:
+        print(text);
+        return done;
+    case CheckOutcome::damagedOrAltered:
+        return complain(answerIsNo, call.at(0) + QStringLiteral(": ") + text.trimmed());
+    case CheckOutcome::notARecord:
+        break;
+    }
+    return complain(unusable, call.at(0) + QStringLiteral(": ") + text.trimmed());
+}
+
+int sheet(const QStringList& arguments) {
+    const Call call("sheet", arguments, 2, {{QStringLiteral("letter")}, {QStringLiteral("metric")}});
+    if (!call.isGood()) {
+        return call.refuseUsage();
+    }
+    const auto record = openRecord(call.at(0));
+    if (!record) {
+        return complain(unusable, call.at(0), record.error());
+    }
+    SheetOptions options;
+    options.pageSize = call.has("letter") ? QPageSize::Letter : QPageSize::A4;
+    if (call.has("metric")) {
+        options.units = {LengthUnit::millimetre, TorqueUnit::newtonMetre, '.'};
+    }
+    options.appVersion = QStringLiteral(CAPRAIL_VERSION);
+    // Sentences in the assessment are written in the sheet's units.
+    const Assessment assessment = assess(record->facts, options.units);
+    const SheetSource source{record->file.ledger(), record->facts, assessment, [&](const std::string& sha256) {
+                                 const auto bytes = record->file.attachmentBytes(sha256);
+                                 return bytes ? QByteArray::fromStdString(*bytes) : QByteArray();
+                             }};
+    if (const auto written = writeSheet(source, call.at(1), options); !written) {
+        return complain(answerIsNo, call.at(1), written.error());
+    }
+    return done;
+}
+
+int exportRecord(const QStringList& arguments) {
+    const bool isLedger = arguments.contains(QStringLiteral("--ledger"));
+    const Call call("export", arguments, isLedger ? 1 : 2, {{QStringLiteral("ledger"), {}, QStringLiteral("file")}});
+    if (!call.isGood()) {
+        return call.refuseUsage();
+    }
+    const auto file = RecordFile::open(call.at(0).toStdString(), OpenMode::readOnly);
+    if (!file) {
+        return complain(unusable, call.at(0), file.error());
+    }
+    const QString target = isLedger ? call.value("ledger") : call.at(1);
+    const auto written =
+        isLedger ? exportLedger(file->ledger(), target.toStdString()) : exportCsv(file->ledger(), target.toStdString());
+    return written ? int(done) : complain(answerIsNo, target, written.error());
+}
+
+int importLedger(const QStringList& arguments) {
+    const Call call("import", arguments, 2, {});
+    if (!call.isGood()) {
+        return call.refuseUsage();
+    }
+    const auto made = caprail::importLedger(call.at(0).toStdString(), call.at(1).toStdString());
+    return made ? int(done) : complain(unusable, call.at(0), made.error());
+}
+
+int append(const QStringList& arguments) {
+    const Call call("append", arguments, 2, {});
+    if (!call.isGood()) {
+        return call.refuseUsage();
+    }
+    QByteArray text;
+    if (call.at(1) == QLatin1String("-")) {
+        QFile input;
+        if (!input.open(stdin, QIODevice::ReadOnly)) {
+            return complain(unusable, QStringLiteral("standard input cannot be read."));
+        }
+        text = input.readAll();
+    } else {
+        auto read = readFile(call.at(1));
+        if (!read) {
+            return complain(unusable, call.at(1), read.error());
+        }
+        text = std::move(*read);
+    }
+    auto session = RecordSession::open(call.at(0));
+    if (!session) {
+        return complain(unusable, call.at(0), session.error());
+    }
+    if ((*session)->isReadOnly()) {
+        return complain(answerIsNo, call.at(0) + QStringLiteral(": ") + (*session)->readOnlyReason());
+    }
+    // A single entry may stand over several lines; otherwise there is one a line.
+    const bool isOne = QJsonDocument::fromJson(text).isObject();
+    int number = 0;
+    for (const QByteArray& line : isOne ? QList<QByteArray>{text} : text.split('\n')) {
+        ++number;
+        if (line.trimmed().isEmpty()) {
+            continue;
+        }
+        const QString where = isOne ? call.at(1) : QStringLiteral("%1, line %2").arg(call.at(1)).arg(number);
+        auto draft = fromJson(std::string_view(line.constData(), static_cast<std::size_t>(line.size())));
+        if (!draft) {
+            return complain(unusable, where, draft.error());
+        }
+        if (!draft->person.empty()) {
+            (*session)->setPerson(QString::fromStdString(draft->person));
+        }
+        const auto sequence = (*session)->append(std::move(draft->body));
+        if (!sequence) {
+            return complain(answerIsNo, where, sequence.error());
+        }
+        print(QString::number(*sequence) + QLatin1Char('\n'));
+        std::fflush(stdout);
+    }
+    return done;
+}
+
+} // namespace caprail::verbs

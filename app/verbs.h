@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <QStringList>
+
+namespace caprail::verbs {
+
+/// Each verb takes its arguments after its name and gives the exit code (command_line.h). What a call looks like is in
+/// `usage()`.
+int plan(const QStringList& arguments);
+int show(const QStringList& arguments);
+int check(const QStringList& arguments);
+int sheet(const QStringList& arguments);
+int exportRecord(const QStringList& arguments);
+int importLedger(const QStringList& arguments);
+int append(const QStringList& arguments);
+
+/// One line per verb.
+QString usage();
+
+} // namespace caprail::verbs

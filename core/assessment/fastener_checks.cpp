@@ -1,0 +1,159 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <assessment/checks.h>
+#include <assessment/rests_on.h>
+#include <cmath>
+
+namespace caprail {
+
+namespace {
+
+/// A click wrench repeats within a few per cent; a recorded value further off than this is not the specified one
+/// (ISO 6789: ±4 % of reading, from memory).
+constexpr double torqueTolerance = 0.04;
+
+bool isAtSpecified(const FastenerTightened& tightened, const FastenerGroupSet& group) {
+    if (group.method == TighteningMethod::stretch) {
+        return tightened.stretch && group.stretch &&
+               (tightened.stretch->value - group.stretch->value).magnitude() <= thou(0.3);
+    }
+    if (!tightened.torque || !group.torque) {
+        return false;
+    }
+    const double specified = inNewtonMetres(group.torque->value);
+    const bool torqueFits =
+        std::abs(inNewtonMetres(tightened.torque->value) - specified) <= torqueTolerance * specified;
+    const bool angleFits = group.method != TighteningMethod::torqueAndAngle ||
+                           (tightened.angle && group.angle &&
+                            std::abs(inDegrees(tightened.angle->value) - inDegrees(group.angle->value)) <= 5.0);
+    return torqueFits && angleFits;
+}
+
+void groupCheck(const Assessing& a, FastenerKind kind, const std::vector<FastenerId>& members) {
+    const std::string name(word(kind));
+    Check& check = a.add(CheckKind::fastenersTightened, kind, name,
+                         kind == FastenerKind::mainCap ? "Main-cap fasteners at torque" : "Rod fasteners at torque",
+                         {Station::fasteners, {}});
+    std::size_t done = 0;
+    std::vector<FastenerId> wrong;
+    std::optional<FastenerId> firstMissing;
+    const FastenerId* withoutGroup = nullptr;
+    for (const FastenerId& f : members) {
+        const auto* group = a.facts.groupOf(f);
+        const auto at = a.facts.fasteners.find(f);
+        if (group == nullptr) {
+            withoutGroup = &f;
+            break;
+        }
+        if (at == a.facts.fasteners.end() || !at->second.tightened || at->second.isLoose) {
+            firstMissing = firstMissing.value_or(f);
+            continue;
+        }
+        rest(check, at->second.tightened->entry);
+        ++done;
+        if (!isAtSpecified(at->second.tightened->what, group->what)) {
+            wrong.push_back(f);
+        }
+    }
+    if (withoutGroup != nullptr) {
+        check.sentence = "Nothing is specified for " + describe(*withoutGroup) + ".";
+        check.remedy = "Set the group “" + name + "” at the fasteners station.";
+        return;
+    }
+    check.sentence = std::to_string(done) + " of " + std::to_string(members.size()) + " tightened.";
+    if (!wrong.empty()) {
+        check.state = CheckState::out;
+        check.sentence = describe(wrong.front()) + " was not brought to its specified value" +
+                         (wrong.size() > 1 ? ", nor were " + std::to_string(wrong.size() - 1) + " more." : ".");
+        check.remedy = "Tighten it to what is specified, and enter it.";
+        check.place.subject = code(wrong.front());
+    } else if (firstMissing) {
+        check.remedy = "Tighten " + describe(*firstMissing) + " and the rest of the group.";
+        check.place.subject = code(*firstMissing);
+    } else {
+        check.state = CheckState::good;
+    }
+    // The oldest counts here: a group is as fresh as its stalest fastener.
+    if (!check.restsOn.empty()) {
+        check.madeAt = *std::ranges::min_element(check.restsOn);
+        applyStaleness(check, a.facts);
+        if (check.state == CheckState::stale) {
+            check.remedy = "Tighten the group to the value that is specified now.";
+        }
+    }
+}
+
+std::string progress(const RoundFact& round, std::size_t total) {
+    return std::to_string(round.outcomes.size()) + " of " + std::to_string(total) + " pulled";
+}
+
+/// The newest entry of the trial fit: a round must be newer.
+std::int64_t lastTrialFit(const Facts& facts) {
+    std::int64_t last = 0;
+    for (const auto& [item, result] : facts.trialFits) {
+        last = std::max(last, result.entry);
+    }
+    return last;
+}
+
+} // namespace
+
+void fastenerChecks(const Assessing& a) {
+    if (a.facts.layout) {
+        groupCheck(a, FastenerKind::mainCap, a.facts.layout->mainFasteners());
+        groupCheck(a, FastenerKind::rod, a.facts.layout->rodFasteners());
+    }
+}
+
+void verifyRoundCheck(const Assessing& a) {
+    if (!a.facts.layout) {
+        return;
+    }
+    Check& check = a.add(CheckKind::verifyRound, {}, {}, "Torques verified", {Station::fasteners, "round"});
+    const auto fasteners = a.facts.layout->verifiedFasteners();
+    if (a.facts.rounds.empty()) {
+        check.sentence = "No verify round was made.";
+        check.remedy = "Take the stacks off and pull every main-cap and rod fastener at full torque.";
+        return;
+    }
+    const RoundFact& round = a.facts.rounds.back();
+    const std::string name = "Round " + std::to_string(round.begun.what.round);
+    rest(check, round.begun.entry);
+    for (const auto& [fastener, outcome] : round.outcomes) {
+        rest(check, outcome.entry);
+    }
+    const auto isMissing = [&](FastenerId f) { return !round.outcomes.contains(f); };
+    const auto missing = std::ranges::find_if(fasteners, isMissing);
+    const std::int64_t trialFit = lastTrialFit(a.facts);
+    if (round.voidedBy.entry != 0) {
+        check.state = CheckState::stale;
+        check.staleBecause = round.voidedBy;
+        check.sentence = "Entry " + std::to_string(round.voidedBy.entry) + ": " + round.voidedBy.what + "; round " +
+                         std::to_string(round.begun.what.round) + " no longer counts.";
+        check.remedy = "With the stacks off, make a new round over every fastener.";
+    } else if (round.anyMoved()) {
+        const auto moved =
+            std::ranges::find_if(round.outcomes, [](const auto& o) { return o.second.what.outcome == Outcome::moved; });
+        check.state = CheckState::out;
+        check.sentence = name + ": " + describe(moved->first) + " moved" +
+                         (moved->second.what.angle ? " " + format(moved->second.what.angle->value, a.units) : "") +
+                         " (" + progress(round, fasteners.size()) + ").";
+        check.remedy = missing != fasteners.end()
+                           ? "Finish the round; every fastener must then hold in a later one."
+                           : "Measure what the movement spoiled, then make a round in which every fastener holds.";
+    } else if (missing != fasteners.end()) {
+        check.sentence = name + ": " + progress(round, fasteners.size()) + ".";
+        check.remedy = "Go on with " + describe(*missing) + ".";
+        check.place.subject = code(*missing);
+    } else if (trialFit > round.begun.entry) {
+        check.state = CheckState::stale;
+        check.staleBecause = {trialFit, "the girdle was trial-fitted after the round began"};
+        check.sentence = name + " is older than the last trial fit (entry " + std::to_string(trialFit) + ").";
+        check.remedy = "Take the stacks off and make a new round: nothing can be checked after closing.";
+    } else {
+        check.state = CheckState::good;
+        check.sentence = name + ": every one of " + std::to_string(fasteners.size()) + " fasteners held.";
+    }
+}
+
+} // namespace caprail

@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <assessment/checks.h>
+#include <assessment/rests_on.h>
+
+namespace caprail {
+
+namespace {
+
+std::string titleOf(TrialPlace place) {
+    std::string title = "Trial fit: " + std::string(word(place.first));
+    if (isPerThrow(place.first)) {
+        title += ", throw " + std::to_string(place.second);
+    }
+    return title;
+}
+
+/// A measured clearance is good from the shop's minimum on; elsewhere any clearance above nothing will do.
+Length minimumFor(TrialItem item, const RulesSet& rules) {
+    return isPerThrow(item) ? rules.counterweightMinimum : Length();
+}
+
+void itemCheck(const Assessing& a, TrialPlace place) {
+    const std::string code =
+        std::string(word(place.first)) + (isPerThrow(place.first) ? ":" + std::to_string(place.second) : std::string());
+    const std::string subject = isPerThrow(place.first) ? "throw-" + std::to_string(place.second) : code;
+    Check& check = a.add(CheckKind::trialFit, place, code, titleOf(place), {Station::trialFit, subject});
+    const auto at = a.facts.trialFits.find(place);
+    if (at == a.facts.trialFits.end()) {
+        check.remedy = "Lay the girdle on its stacks and look.";
+        return;
+    }
+    const TrialFitResult& result = at->second.what;
+    rest(check, at->second.entry);
+    check.remedy = "Make room, then try again.";
+    if (result.result == TrialResult::measured && result.clearance) {
+        const Length minimum = minimumFor(place.first, a.facts.rules);
+        const bool isEnough = result.clearance->value >= minimum && result.clearance->value > Length();
+        check.state = isEnough ? CheckState::good : CheckState::out;
+        check.sentence =
+            format(result.clearance->value, a.units) + " clear, at least " + format(minimum, a.units) + " asked.";
+    } else {
+        check.state = result.result == TrialResult::pass ? CheckState::good : CheckState::out;
+        check.sentence = std::string(word(result.result)) + (result.note.empty() ? "." : ": " + result.note + ".");
+    }
+    applyStaleness(check, a.facts);
+    if (check.state == CheckState::stale) {
+        check.remedy = "Fit the girdle for trial again.";
+    } else if (check.isGood()) {
+        check.remedy.clear();
+    }
+}
+
+} // namespace
+
+void trialFitChecks(const Assessing& a) {
+    if (!a.facts.layout) {
+        return;
+    }
+    Check& way = a.add(CheckKind::girdleWay, {}, {}, "Girdle's way round", {Station::trialFit, "way"});
+    if (a.facts.girdleWay) {
+        rest(way, a.facts.girdleWay->entry);
+        const auto& what = a.facts.girdleWay->what;
+        const bool cutoutAtPickup = what.cutoutSide == a.facts.layout->description().pickupSide;
+        way.state = cutoutAtPickup ? CheckState::good : CheckState::out;
+        way.sentence = std::string(word(what.faceUp)) + " up, cutout towards the " +
+                       std::string(word(what.cutoutTowards)) + " on the " + std::string(word(what.cutoutSide)) + ".";
+        way.remedy = cutoutAtPickup ? "" : "The cutout belongs on the pickup's side: turn the girdle round.";
+        applyStaleness(way, a.facts);
+        way.remedy = way.state == CheckState::stale ? "Say again which way the girdle goes." : way.remedy;
+    } else {
+        way.remedy = "Say which face is up and where the cutout is.";
+    }
+    for (const auto& [item, name] : allWords<TrialItem>()) {
+        if (!isPerThrow(item)) {
+            itemCheck(a, {item, 0});
+            continue;
+        }
+        for (int number = 1; number <= a.facts.layout->throws(); ++number) {
+            itemCheck(a, {item, number});
+        }
+    }
+}
+
+void findingsCheck(const Assessing& a) {
+    Check& check = a.add(CheckKind::findings, {}, {}, "Findings settled", {Station::closing, "findings"});
+    check.state = CheckState::good;
+    for (const auto& [name, finding] : a.facts.findings) {
+        rest(check, finding.settled ? finding.settled->entry : finding.opened.entry);
+        if (!finding.settled) {
+            a.out.openFindings.push_back(name);
+        }
+    }
+    if (a.out.openFindings.empty()) {
+        check.sentence = a.facts.findings.empty() ? "None was opened." : "All are settled.";
+        return;
+    }
+    const auto& first = a.facts.findings.find(a.out.openFindings.front())->second.opened.what;
+    check.state = CheckState::out;
+    check.sentence =
+        first.finding + (first.place.empty() ? "" : " at " + first.place) + ": " + first.text +
+        (a.out.openFindings.size() > 1 ? " (and " + std::to_string(a.out.openFindings.size() - 1) + " more)." : ".");
+    check.remedy = "Decide it, and enter what was done.";
+}
+
+} // namespace caprail
