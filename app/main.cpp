@@ -4,7 +4,7 @@
 #include <QApplication>
 #include <QIcon>
 #include <cstdio>
-#include <window/main_window.h>
+#include <window/run.h>
 
 namespace {
 

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <stations/all_stations.h>
+
+#include <stations/bearings_station.h>
+#include <stations/closing_station.h>
+#include <stations/engine_station.h>
+#include <stations/fasteners_station.h>
+#include <stations/girdle_station.h>
+#include <stations/history_station.h>
+#include <stations/pickup_station.h>
+#include <stations/trial_fit_station.h>
+
+namespace caprail {
+
+StationPanel* makeStation(Station station, RecordSession& session, QWidget* parent) {
+    switch (station) {
+    case Station::engine:
+        return new EngineStation(session, parent);
+    case Station::bearings:
+        return new BearingsStation(session, parent);
+    case Station::fasteners:
+        return new FastenersStation(session, parent);
+    case Station::girdle:
+        return new GirdleStation(session, parent);
+    case Station::trialFit:
+        return new TrialFitStation(session, parent);
+    case Station::pickup:
+        return new PickupStation(session, parent);
+    case Station::closing:
+        return new ClosingStation(session, parent);
+    case Station::history:
+        break;
+    }
+    return new HistoryStation(session, parent);
+}
+
+} // namespace caprail

@@ -1,0 +1,277 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <window/main_window.h>
+
+#include <QCloseEvent>
+#include <QComboBox>
+#include <QDir>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QLabel>
+#include <QMessageBox>
+#include <QMimeData>
+#include <QSettings>
+#include <QStackedWidget>
+#include <QStatusBar>
+#include <QTemporaryFile>
+#include <QVBoxLayout>
+#include <stations/all_stations.h>
+#include <window/menus.h>
+#include <window/new_record_dialog.h>
+#include <window/next_bar.h>
+#include <window/preferences_dialog.h>
+#include <window/start_page.h>
+#include <window/station_list.h>
+
+namespace caprail {
+
+MainWindow::MainWindow()
+    : m_preferences(Preferences::load()), m_person(new QComboBox(this)), m_lastStored(new QLabel(this)) {
+    setAttribute(Qt::WA_DeleteOnClose);
+    setAcceptDrops(true);
+    resize(1280, 800);
+    restoreGeometry(QSettings().value("window/geometry").toByteArray());
+    m_person->setAccessibleName(tr("Who works on it"));
+    m_person->setToolTip(tr("Every entry carries this name"));
+    m_lastStored->setTextFormat(Qt::PlainText);
+    statusBar()->addWidget(m_lastStored, 1);
+    statusBar()->addPermanentWidget(m_person);
+    connect(m_person, &QComboBox::textActivated, this, [this](const QString& name) {
+        if (m_session) {
+            m_session->setPerson(name);
+        }
+    });
+    makeMenus(*this);
+    showStart();
+}
+
+MainWindow::~MainWindow() {
+    // The panels hold the session by reference: they go first.
+    delete takeCentralWidget();
+}
+
+void MainWindow::showStart() {
+    auto* start = new StartPage(this);
+    connect(start, &StartPage::newRequested, this, &MainWindow::newRecord, Qt::QueuedConnection);
+    connect(start, &StartPage::openRequested, this, &MainWindow::chooseFile, Qt::QueuedConnection);
+    connect(start, &StartPage::fileChosen, this, &MainWindow::openFile, Qt::QueuedConnection);
+    connect(start, &StartPage::sampleChosen, this, &MainWindow::openSample, Qt::QueuedConnection);
+    setCentralWidget(start);
+    setWindowTitle(tr("Caprail"));
+    m_person->hide();
+}
+
+void MainWindow::take(std::unique_ptr<RecordSession> session) {
+    delete takeCentralWidget();
+    m_panels.clear();
+    m_session = std::move(session);
+    m_session->setUnits(m_preferences.units);
+
+    auto* page = new QWidget;
+    m_next = new NextBar(*m_session, page);
+    m_list = new StationList(*m_session, page);
+    m_stack = new QStackedWidget(page);
+    for (const auto& station : allWords<Station>()) {
+        m_panels[station.value] = makeStation(station.value, *m_session, m_stack);
+        m_stack->addWidget(m_panels[station.value]);
+    }
+    auto* row = new QHBoxLayout;
+    row->setSpacing(0);
+    row->addWidget(m_list);
+    row->addWidget(m_stack, 1);
+    auto* column = new QVBoxLayout(page);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(m_next);
+    column->addLayout(row, 1);
+    setCentralWidget(page);
+
+    connect(m_list, &StationList::stationChosen, this, [this](Station station) {
+        m_stack->setCurrentWidget(m_panels[station]);
+        m_panels[station]->refresh();
+    });
+    connect(m_session.get(), &RecordSession::changed, this, &MainWindow::refreshAll);
+    connect(m_session.get(), &RecordSession::placeRequested, this, &MainWindow::showPlace);
+    connect(m_session.get(), &RecordSession::refused, m_next, &NextBar::showRefusal);
+    connect(m_session.get(), &RecordSession::stored, this, [this](qint64 sequence, const QString& line) {
+        m_next->clearRefusal();
+        m_lastStored->setText(tr("On disk: entry %1. %2").arg(sequence).arg(line));
+        m_lastStored->setToolTip(line);
+    });
+    setWindowTitle(QFileInfo(m_session->path()).completeBaseName() + QStringLiteral(" — Caprail"));
+    setWindowFilePath(m_session->path());
+    noteRecentFile(m_session->path());
+    m_person->show();
+    refreshAll();
+    showPlace(m_session->assessment().next.place);
+    emit recordChanged();
+}
+
+bool MainWindow::openFile(const QString& path) {
+    auto session = RecordSession::open(path);
+    if (!session) {
+        offerSalvage(*this, path, QString::fromStdString(session.error().sentence));
+        return false;
+    }
+    MainWindow* window = m_session ? new MainWindow : this;
+    window->take(std::move(*session));
+    window->show();
+    return true;
+}
+
+void MainWindow::openSample(const QString& path) {
+    // A sample is opened as a copy among the user's own files, so that the sample stays as it is.
+    const QString folder = QDir::homePath();
+    for (int n = 1; n < 1000; ++n) {
+        const QString copy = QDir(folder).filePath(QFileInfo(path).completeBaseName() +
+                                                   (n == 1 ? "" : QStringLiteral("-%1").arg(n)) + ".caprail");
+        if (!QFileInfo::exists(copy)) {
+            if (!QFile::copy(path, copy)) {
+                complain(
+                    tr("The sample could not be copied to %1: check that the folder may be written to.").arg(copy));
+                return;
+            }
+            QFile::setPermissions(copy, QFile::ReadOwner | QFile::WriteOwner | QFile::ReadGroup | QFile::ReadOther);
+            openFile(copy);
+            return;
+        }
+    }
+}
+
+StationPanel* MainWindow::panel(Station station) const {
+    const auto at = m_panels.find(station);
+    return at == m_panels.end() ? nullptr : at->second;
+}
+
+Station MainWindow::currentStation() const {
+    for (const auto& [station, panel] : m_panels) {
+        if (m_stack != nullptr && m_stack->currentWidget() == panel) {
+            return station;
+        }
+    }
+    return Station::engine;
+}
+
+void MainWindow::showPlace(const Place& place) {
+    m_list->show(place.station);
+    m_stack->setCurrentWidget(m_panels[place.station]);
+    m_panels[place.station]->select(QString::fromStdString(place.subject));
+}
+
+void MainWindow::refreshAll() {
+    m_next->refresh();
+    m_list->refresh();
+    refreshPeople();
+    // Only what is in sight is drawn anew; a hidden panel is refreshed when it is shown.
+    m_panels[currentStation()]->refresh();
+}
+
+void MainWindow::refreshPeople() {
+    QStringList names;
+    for (const auto& [name, person] : m_session->facts().people) {
+        names << QString::fromStdString(name);
+    }
+    m_person->clear();
+    m_person->addItems(names);
+    m_person->setCurrentText(m_session->person());
+    m_person->setEnabled(!m_session->isReadOnly());
+}
+
+void MainWindow::complain(const QString& sentence) {
+    QMessageBox::warning(this, tr("Caprail"), sentence);
+}
+
+void MainWindow::newRecord() {
+    NewRecordDialog dialog(m_preferences.shopName, this);
+    if (dialog.exec() == QDialog::Accepted) {
+        MainWindow* window = m_session ? new MainWindow : this;
+        window->take(dialog.takeSession());
+        window->show();
+    }
+}
+
+void MainWindow::chooseFile() {
+    const QString path =
+        QFileDialog::getOpenFileName(this, tr("Open a record"), QSettings().value("records-folder").toString(),
+                                     tr("Build records (*.caprail);;All files (*)"));
+    if (!path.isEmpty()) {
+        openFile(path);
+    }
+}
+
+void MainWindow::strikeLast() {
+    if (!m_session) {
+        return;
+    }
+    const Ledger& ledger = m_session->ledger();
+    for (std::int64_t n = ledger.size(); n >= 1; --n) {
+        if (!ledger.isStruck(n) && !std::holds_alternative<Struck>(ledger.at(n).body)) {
+            askAndStrike(*this, n);
+            return;
+        }
+    }
+}
+
+void MainWindow::find() {
+    if (m_session) {
+        showPlace({Station::history, "find"});
+    }
+}
+
+void MainWindow::editPreferences() {
+    PreferencesDialog dialog(m_preferences, this);
+    if (dialog.exec() != QDialog::Accepted) {
+        return;
+    }
+    m_preferences = dialog.preferences();
+    m_preferences.save();
+    applyLook(m_preferences.look);
+    if (m_session) {
+        m_session->setUnits(m_preferences.units);
+    }
+}
+
+void MainWindow::switchUnits() {
+    const bool toMetric = m_preferences.units.length == LengthUnit::inch;
+    m_preferences.units.length = toMetric ? LengthUnit::millimetre : LengthUnit::inch;
+    m_preferences.units.torque = toMetric ? TorqueUnit::newtonMetre : TorqueUnit::poundFoot;
+    m_preferences.save();
+    if (m_session) {
+        m_session->setUnits(m_preferences.units);
+    }
+}
+
+void MainWindow::toggleFullScreen() {
+    setWindowState(windowState() ^ Qt::WindowFullScreen);
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    if (m_session && !m_session->unstored().empty()) {
+        const auto answer =
+            QMessageBox::question(this, tr("Entries wait to be stored"),
+                                  tr("%n entries could not be stored on disk and would be lost. Close all the same?",
+                                     "", static_cast<int>(m_session->unstored().size())),
+                                  QMessageBox::Close | QMessageBox::Cancel, QMessageBox::Cancel);
+        if (answer == QMessageBox::Cancel) {
+            event->ignore();
+            return;
+        }
+    }
+    QSettings().setValue("window/geometry", saveGeometry());
+    QMainWindow::closeEvent(event);
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+    if (event->mimeData()->hasUrls()) {
+        event->acceptProposedAction();
+    }
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+    for (const QUrl& url : event->mimeData()->urls()) {
+        if (url.isLocalFile()) {
+            openFile(url.toLocalFile());
+        }
+    }
+}
+
+} // namespace caprail

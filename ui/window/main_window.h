@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <QMainWindow>
+#include <map>
+#include <memory>
+#include <session/record_session.h>
+#include <window/preferences.h>
+
+class QComboBox;
+class QLabel;
+class QStackedWidget;
+
+namespace caprail {
+
+class NextBar;
+class StationList;
+class StationPanel;
+
+/// One window for one record, or the start page while none is open. It only wires: actions to the session, the session
+/// to the panels.
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+public:
+    MainWindow();
+    ~MainWindow() override;
+
+    /// Opens in this window when it holds no record yet, else in a new one. False: refused, and the sentence was shown.
+    bool openFile(const QString& path);
+    /// Takes over a record that is open already.
+    void take(std::unique_ptr<RecordSession> session);
+    [[nodiscard]] RecordSession* session() const { return m_session.get(); }
+    [[nodiscard]] const Preferences& preferences() const { return m_preferences; }
+    void showPlace(const Place& place);
+    [[nodiscard]] StationPanel* panel(Station station) const;
+
+public slots:
+    void newRecord();
+    void chooseFile();
+    void openSample(const QString& path);
+    void saveCopy();
+    void storeUnstored();
+    void writeSheetFile();
+    void writeCardFile();
+    void printSheet();
+    void previewSheet();
+    void exportTables();
+    void exportLedgerFile();
+    void strikeLast();
+    void find();
+    void editPreferences();
+    void switchUnits();
+    void toggleFullScreen();
+    void showHelp();
+    void showCautions();
+    void about();
+
+signals:
+    void recordChanged(); ///< another record, or none, is shown now
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+
+private:
+    void showStart();
+    void refreshAll();
+    void refreshPeople();
+    void complain(const QString& sentence);
+    [[nodiscard]] Station currentStation() const;
+
+    Preferences m_preferences;
+    std::unique_ptr<RecordSession> m_session;
+    QWidget* m_page = nullptr; ///< the record's page, or the start page
+    NextBar* m_next = nullptr;
+    StationList* m_list = nullptr;
+    QStackedWidget* m_stack = nullptr;
+    std::map<Station, StationPanel*> m_panels;
+    QComboBox* m_person;
+    QLabel* m_lastStored;
+};
+
+} // namespace caprail

@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <window/menus.h>
+
+#include <QAction>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMenuBar>
+#include <QMessageBox>
+#include <stations/entries_table.h>
+#include <store/check.h>
+#include <store/salvage.h>
+#include <window/main_window.h>
+
+namespace caprail {
+
+namespace {
+
+using Slot = void (MainWindow::*)();
+
+/// Adds an action; `needsRecord` ones are greyed while no record is open.
+QAction* add(MainWindow& window, QMenu* menu, const QString& text, const QKeySequence& shortcut, Slot slot,
+             bool needsRecord) {
+    QAction* action = menu->addAction(text);
+    action->setShortcut(shortcut);
+    QObject::connect(action, &QAction::triggered, &window, slot);
+    if (needsRecord) {
+        action->setEnabled(false);
+        QObject::connect(&window, &MainWindow::recordChanged, action, [action] { action->setEnabled(true); });
+    }
+    return action;
+}
+
+void fillRecent(MainWindow& window, QMenu* menu) {
+    menu->clear();
+    for (const QString& path : recentFiles()) {
+        menu->addAction(QFileInfo(path).completeBaseName(), &window, [&window, path] { window.openFile(path); })
+            ->setToolTip(path);
+    }
+    menu->setEnabled(!menu->isEmpty());
+}
+
+void makeFileMenu(MainWindow& window) {
+    QMenu* file = window.menuBar()->addMenu(MainWindow::tr("&File"));
+    add(window, file, MainWindow::tr("&New record…"), QKeySequence::New, &MainWindow::newRecord, false);
+    add(window, file, MainWindow::tr("&Open…"), QKeySequence::Open, &MainWindow::chooseFile, false);
+    QMenu* recent = file->addMenu(MainWindow::tr("Open &recent"));
+    QObject::connect(file, &QMenu::aboutToShow, recent, [&window, recent] { fillRecent(window, recent); });
+    file->addSeparator();
+    add(window, file, MainWindow::tr("Save a &copy…"), QKeySequence::SaveAs, &MainWindow::saveCopy, true);
+    add(window, file, MainWindow::tr("Store what &waits"), {}, &MainWindow::storeUnstored, true);
+    file->addSeparator();
+    add(window, file, MainWindow::tr("Build &sheet as PDF…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P),
+        &MainWindow::writeSheetFile, true);
+    add(window, file, MainWindow::tr("Print pre&view…"), {}, &MainWindow::previewSheet, true);
+    add(window, file, MainWindow::tr("&Print…"), QKeySequence::Print, &MainWindow::printSheet, true);
+    add(window, file, MainWindow::tr("&Layout card as PDF…"), {}, &MainWindow::writeCardFile, true);
+    add(window, file, MainWindow::tr("Export &tables (CSV)…"), {}, &MainWindow::exportTables, true);
+    add(window, file, MainWindow::tr("Export ledger as te&xt…"), {}, &MainWindow::exportLedgerFile, true);
+    file->addSeparator();
+    QAction* close = file->addAction(MainWindow::tr("Close &window"));
+    close->setShortcut(QKeySequence::Close);
+    QObject::connect(close, &QAction::triggered, &window, &QWidget::close);
+}
+
+void makeEditMenu(MainWindow& window) {
+    QMenu* edit = window.menuBar()->addMenu(MainWindow::tr("&Edit"));
+    add(window, edit, MainWindow::tr("&Strike the last entry…"), QKeySequence::Undo, &MainWindow::strikeLast, true);
+    add(window, edit, MainWindow::tr("&Find in the record"), QKeySequence::Find, &MainWindow::find, true);
+    edit->addSeparator();
+    add(window, edit, MainWindow::tr("&Preferences…"), QKeySequence::Preferences, &MainWindow::editPreferences, false);
+}
+
+void makeStationMenu(MainWindow& window) {
+    QMenu* menu = window.menuBar()->addMenu(MainWindow::tr("&Station"));
+    int number = 0;
+    for (const auto& station : allWords<Station>()) {
+        QAction* action =
+            menu->addAction(QString::fromUtf8(station.word.data(), static_cast<qsizetype>(station.word.size())));
+        action->setShortcut(QKeySequence(QStringLiteral("Ctrl+%1").arg(++number)));
+        action->setEnabled(false);
+        QObject::connect(&window, &MainWindow::recordChanged, action, [action] { action->setEnabled(true); });
+        QObject::connect(action, &QAction::triggered, &window, [&window, value = station.value] {
+            window.showPlace({value, {}});
+        });
+    }
+    menu->addSeparator();
+    QAction* next = menu->addAction(MainWindow::tr("Go to the &next thing to do"));
+    next->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_Return));
+    next->setEnabled(false);
+    QObject::connect(&window, &MainWindow::recordChanged, next, [next] { next->setEnabled(true); });
+    QObject::connect(next, &QAction::triggered, &window,
+                     [&window] { window.showPlace(Place(window.session()->assessment().next.place)); });
+}
+
+void makeViewMenu(MainWindow& window) {
+    QMenu* view = window.menuBar()->addMenu(MainWindow::tr("&View"));
+    add(window, view, MainWindow::tr("&Inch / millimetre"), QKeySequence(Qt::CTRL | Qt::Key_U),
+        &MainWindow::switchUnits, false);
+    add(window, view, MainWindow::tr("&Full screen"), QKeySequence::FullScreen, &MainWindow::toggleFullScreen, false);
+}
+
+void makeHelpMenu(MainWindow& window) {
+    QMenu* help = window.menuBar()->addMenu(MainWindow::tr("&Help"));
+    add(window, help, MainWindow::tr("This &station"), QKeySequence::HelpContents, &MainWindow::showHelp, true);
+    add(window, help, MainWindow::tr("&Cautions"), {}, &MainWindow::showCautions, false);
+    add(window, help, MainWindow::tr("&About Caprail"), {}, &MainWindow::about, false);
+}
+
+} // namespace
+
+void makeMenus(MainWindow& window) {
+    makeFileMenu(window);
+    makeEditMenu(window);
+    makeStationMenu(window);
+    makeViewMenu(window);
+    makeHelpMenu(window);
+}
+
+void askAndStrike(MainWindow& window, qint64 sequence) {
+    EntriesTable::askAndStrike(*window.session(), sequence, &window);
+}
+
+void offerSalvage(MainWindow& window, const QString& path, const QString& sentence) {
+    const CheckReport report = checkFile(path.toStdString());
+    if (report.outcome != CheckOutcome::damagedOrAltered) {
+        QMessageBox::warning(&window, MainWindow::tr("This file was not opened"), sentence);
+        return;
+    }
+    const auto answer = QMessageBox::question(
+        &window, MainWindow::tr("This record is damaged"),
+        sentence +
+            MainWindow::tr(
+                "\n\nWhat can still be read can be salvaged into a new file; this one stays as it is. Salvage it?"));
+    if (answer != QMessageBox::Yes) {
+        return;
+    }
+    const QString target = QFileDialog::getSaveFileName(&window, MainWindow::tr("Salvage into"),
+                                                        QFileInfo(path).path() + "/" +
+                                                            QFileInfo(path).completeBaseName() + "-salvaged.caprail",
+                                                        MainWindow::tr("Build records (*.caprail)"));
+    if (target.isEmpty()) {
+        return;
+    }
+    const auto salvaged = salvage(path.toStdString(), target.toStdString());
+    if (!salvaged) {
+        QMessageBox::warning(&window, MainWindow::tr("Nothing was salvaged"),
+                             QString::fromStdString(salvaged.error().sentence));
+        return;
+    }
+    QMessageBox::information(&window, MainWindow::tr("Salvaged"), QString::fromStdString(salvaged->sentence));
+    window.openFile(target);
+}
+
+} // namespace caprail

@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <window/new_record_dialog.h>
+
+#include <QComboBox>
+#include <QDialogButtonBox>
+#include <QDir>
+#include <QFileDialog>
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSettings>
+#include <QStandardPaths>
+#include <resources/templates.h>
+#include <session/look.h>
+
+namespace caprail {
+
+namespace {
+
+QString recordsFolder() {
+    const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    return QSettings().value("records-folder", documents.isEmpty() ? QDir::homePath() : documents).toString();
+}
+
+/// What may stand in a file name on any system.
+QString fileNamePart(const QString& text) {
+    QString part;
+    for (const QChar c : text.trimmed()) {
+        part += c.isLetterOrNumber() || c == '-' || c == '_' ? c : QLatin1Char('-');
+    }
+    return part.left(60);
+}
+
+} // namespace
+
+NewRecordDialog::NewRecordDialog(const QString& shop, QWidget* parent)
+    : QDialog(parent), m_shop(new QLineEdit(shop)), m_customer(new QLineEdit), m_engine(new QLineEdit),
+      m_serial(new QLineEdit), m_person(new QLineEdit(QSettings().value("person").toString())), m_file(new QLineEdit),
+      m_template(new QComboBox), m_problem(new QLabel) {
+    setWindowTitle(tr("New record"));
+    m_template->addItems(templateTitles());
+    m_template->addItem(tr("Empty: everything by hand"));
+    m_engine->setPlaceholderText(tr("for example 6.2 V8, block 4417"));
+    m_problem->setWordWrap(true);
+    m_problem->setMinimumWidth(440);
+    auto* browse = new QPushButton(tr("Choose…"));
+    auto* fileRow = new QHBoxLayout;
+    fileRow->addWidget(m_file, 1);
+    fileRow->addWidget(browse);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
+    auto* create = buttons->addButton(tr("Make the record"), QDialogButtonBox::AcceptRole);
+    create->setDefault(true);
+
+    auto* form = new QFormLayout(this);
+    form->addRow(tr("&Engine"), m_engine);
+    form->addRow(tr("&Customer"), m_customer);
+    form->addRow(tr("&Serial or block number"), m_serial);
+    form->addRow(tr("S&hop"), m_shop);
+    form->addRow(tr("&Who works on it"), m_person);
+    form->addRow(tr("&Template"), m_template);
+    form->addRow(tr("&File"), fileRow);
+    form->addRow(m_problem);
+    form->addRow(buttons);
+
+    connect(m_customer, &QLineEdit::textEdited, this, &NewRecordDialog::proposeFile);
+    connect(m_engine, &QLineEdit::textEdited, this, &NewRecordDialog::proposeFile);
+    connect(m_file, &QLineEdit::textEdited, this, [this] { m_isFileChosen = true; });
+    connect(browse, &QPushButton::clicked, this, [this] {
+        const QString path =
+            QFileDialog::getSaveFileName(this, tr("New record"), m_file->text(), tr("Build records (*.caprail)"));
+        if (!path.isEmpty()) {
+            m_isFileChosen = true;
+            m_file->setText(path);
+        }
+    });
+    connect(create, &QPushButton::clicked, this, &NewRecordDialog::make);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    proposeFile();
+}
+
+void NewRecordDialog::proposeFile() {
+    if (m_isFileChosen) {
+        return;
+    }
+    QStringList parts{fileNamePart(m_customer->text()), fileNamePart(m_engine->text())};
+    parts.removeAll(QString());
+    m_file->setText(
+        QDir(recordsFolder()).filePath((parts.isEmpty() ? QStringLiteral("engine") : parts.join('-')) + ".caprail"));
+}
+
+void NewRecordDialog::make() {
+    QString path = m_file->text().trimmed();
+    if (!path.endsWith(QLatin1String(".caprail"))) {
+        path += QStringLiteral(".caprail");
+    }
+    const EngineDescribed engine{m_shop->text().trimmed().toStdString(),
+                                 m_customer->text().trimmed().toStdString(),
+                                 m_engine->text().trimmed().toStdString(),
+                                 m_serial->text().trimmed().toStdString(),
+                                 {}};
+    auto session = RecordSession::create(path, m_person->text(), engine, templateLines(m_template->currentText()));
+    if (!session) {
+        QPalette palette = m_problem->palette();
+        palette.setColor(QPalette::WindowText, screenLook().out);
+        m_problem->setPalette(palette);
+        m_problem->setText(QStringLiteral("✕ ") + QString::fromStdString(session.error().sentence));
+        return;
+    }
+    m_session = std::move(*session);
+    QSettings settings;
+    settings.setValue("person", m_person->text().trimmed());
+    settings.setValue("records-folder", QFileInfo(path).absolutePath());
+    accept();
+}
+
+} // namespace caprail

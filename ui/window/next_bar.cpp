@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <window/next_bar.h>
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QMenu>
+#include <QPushButton>
+#include <QToolButton>
+#include <QVBoxLayout>
+#include <session/look.h>
+
+namespace caprail {
+
+namespace {
+
+constexpr int reasonsShown = 20;
+
+QToolButton* gateButton(QWidget* parent) {
+    auto* button = new QToolButton(parent);
+    button->setPopupMode(QToolButton::InstantPopup);
+    button->setToolButtonStyle(Qt::ToolButtonTextOnly);
+    button->setMenu(new QMenu(button));
+    button->setFocusPolicy(Qt::StrongFocus);
+    return button;
+}
+
+} // namespace
+
+NextBar::NextBar(RecordSession& session, QWidget* parent)
+    : QFrame(parent), m_session(session), m_engine(new QLabel(this)), m_next(new QLabel(this)),
+      m_go(new QPushButton(tr("&Go there"), this)), m_trialFit(gateButton(this)), m_closing(gateButton(this)),
+      m_refusal(new QLabel(this)) {
+    QFont bold = font();
+    bold.setBold(true);
+    bold.setPointSizeF(bold.pointSizeF() * 1.1);
+    m_next->setFont(bold);
+    m_next->setWordWrap(true);
+    m_next->setMinimumWidth(1);
+    m_engine->setTextFormat(Qt::PlainText);
+    m_refusal->setWordWrap(true);
+    m_refusal->hide();
+    m_refusal->setTextInteractionFlags(Qt::TextSelectableByMouse);
+
+    auto* words = new QVBoxLayout;
+    words->setSpacing(1);
+    words->addWidget(m_engine);
+    words->addWidget(m_next);
+    auto* row = new QHBoxLayout;
+    row->addLayout(words, 1);
+    row->addWidget(m_go);
+    row->addWidget(m_trialFit);
+    row->addWidget(m_closing);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(12, 6, 12, 6);
+    column->addLayout(row);
+    column->addWidget(m_refusal);
+
+    connect(m_go, &QPushButton::clicked, this, [this] { m_session.goTo(Place(m_session.assessment().next.place)); });
+    refresh();
+}
+
+void NextBar::refresh() {
+    const auto& engine = m_session.facts().engine;
+    QString head = engine ? QString::fromStdString(engine->what.engine + " · " + engine->what.customer)
+                          : tr("An engine without a name");
+    if (m_session.facts().build > 1) {
+        head += tr(" · build %1").arg(m_session.facts().build);
+    }
+    if (m_session.isReadOnly()) {
+        head += tr("  —  read only: %1").arg(m_session.readOnlyReason());
+    }
+    m_engine->setText(head);
+    m_next->setText(tr("Next: %1").arg(QString::fromStdString(m_session.assessment().next.sentence)));
+    refreshGate(m_trialFit, GateKind::trialFit);
+    refreshGate(m_closing, GateKind::closing);
+}
+
+void NextBar::refreshGate(QToolButton* button, GateKind kind) {
+    const Assessment& assessment = m_session.assessment();
+    const Gate& gate = assessment.gate(kind);
+    const auto kindWord = word(kind);
+    const QString name = QString::fromUtf8(kindWord.data(), static_cast<qsizetype>(kindWord.size()));
+    button->setText(gate.isOpen ? tr("%1: open").arg(name)
+                                : tr("%1: locked, %n hold it", "", static_cast<int>(gate.holding.size())).arg(name));
+    button->setAccessibleName(button->text());
+    QMenu* menu = button->menu();
+    menu->clear();
+    if (gate.isOpen) {
+        menu->addAction(tr("Nothing holds it."))->setEnabled(false);
+    }
+    int shown = 0;
+    for (const std::size_t i : gate.holding) {
+        if (++shown > reasonsShown) {
+            menu->addAction(tr("… and %1 more, at the closing station")
+                                .arg(gate.holding.size() - static_cast<std::size_t>(reasonsShown)))
+                ->setEnabled(false);
+            break;
+        }
+        const Check& check = assessment.checks[i];
+        const Place place = check.place;
+        menu->addAction(sign(check.state) + QStringLiteral("  ") + QString::fromStdString(check.title) +
+                            QStringLiteral(" — ") + stateWord(check.state),
+                        this, [this, place] { m_session.goTo(place); });
+    }
+}
+
+void NextBar::showRefusal(const QString& sentence) {
+    QPalette palette = m_refusal->palette();
+    palette.setColor(QPalette::WindowText, screenLook().out);
+    m_refusal->setPalette(palette);
+    QString text = tr("✕ Not entered. %1").arg(sentence);
+    if (!m_session.unstored().empty()) {
+        text += tr(" %n entries wait to be stored: File ▸ Store what waits, or save a copy elsewhere.", "",
+                   static_cast<int>(m_session.unstored().size()));
+    }
+    m_refusal->setText(text);
+    m_refusal->show();
+}
+
+void NextBar::clearRefusal() {
+    m_refusal->hide();
+}
+
+} // namespace caprail

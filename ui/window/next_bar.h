@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <QFrame>
+#include <session/record_session.h>
+
+class QLabel;
+class QPushButton;
+class QToolButton;
+
+namespace caprail {
+
+/// Always in sight: whose engine this is, the one next thing to do with the way there, and each gate with what holds
+/// it, every reason a jump to its place. Under it, while there is one, the sentence that says why an entry was not
+/// taken.
+class NextBar : public QFrame {
+    Q_OBJECT
+public:
+    explicit NextBar(RecordSession& session, QWidget* parent = nullptr);
+    void refresh();
+    void showRefusal(const QString& sentence);
+    void clearRefusal();
+
+private:
+    void refreshGate(QToolButton* button, GateKind kind);
+    RecordSession& m_session;
+    QLabel* m_engine;
+    QLabel* m_next;
+    QPushButton* m_go;
+    QToolButton* m_trialFit;
+    QToolButton* m_closing;
+    QLabel* m_refusal;
+};
+
+} // namespace caprail

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <QImage>
+#include <QPageSize>
+#include <QString>
+#include <QStringList>
+#include <units/format.h>
+
+namespace caprail {
+
+enum class LookChoice { system, light, dark };
+
+/// What a person chose once for all records; kept in the user's configuration. Nothing of it changes a record.
+struct Preferences {
+    Units units;
+    LookChoice look = LookChoice::system;
+    QString shopName;
+    QString logoPath;
+    QPageSize::PageSizeId paper = QPageSize::A4;
+
+    static Preferences load();
+    void save() const;
+    [[nodiscard]] QImage logo() const; ///< null when there is none or it cannot be read
+};
+
+/// Dresses the whole application in the chosen look.
+void applyLook(LookChoice look);
+
+/// The last ten record files, newest first; those that are gone are left out.
+QStringList recentFiles();
+void noteRecentFile(const QString& path);
+
+} // namespace caprail

@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <window/preferences_dialog.h>
+
+#include <QComboBox>
+#include <QDialogButtonBox>
+#include <QFileDialog>
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QLineEdit>
+#include <QPushButton>
+
+namespace caprail {
+
+namespace {
+
+template <class Value> QComboBox* choice(std::initializer_list<std::pair<QString, Value>> entries, Value current) {
+    auto* box = new QComboBox;
+    for (const auto& [text, value] : entries) {
+        box->addItem(text, static_cast<int>(value));
+    }
+    box->setCurrentIndex(box->findData(static_cast<int>(current)));
+    return box;
+}
+
+template <class Value> Value chosen(const QComboBox* box) {
+    return static_cast<Value>(box->currentData().toInt());
+}
+
+} // namespace
+
+PreferencesDialog::PreferencesDialog(const Preferences& p, QWidget* parent)
+    : QDialog(parent),
+      m_length(choice<LengthUnit>({{tr("inch"), LengthUnit::inch}, {tr("millimetre"), LengthUnit::millimetre}},
+                                  p.units.length)),
+      m_torque(choice<TorqueUnit>({{QStringLiteral("lbf·ft"), TorqueUnit::poundFoot},
+                                   {QStringLiteral("lbf·in"), TorqueUnit::poundInch},
+                                   {QStringLiteral("N·m"), TorqueUnit::newtonMetre}},
+                                  p.units.torque)),
+      m_mark(choice<char>({{tr("point: 0.0575"), '.'}, {tr("comma: 0,0575"), ','}}, p.units.decimalMark)),
+      m_look(choice<LookChoice>({{tr("like the desktop"), LookChoice::system},
+                                 {tr("light"), LookChoice::light},
+                                 {tr("dark"), LookChoice::dark}},
+                                p.look)),
+      m_paper(choice<QPageSize::PageSizeId>(
+          {{QStringLiteral("A4"), QPageSize::A4}, {QStringLiteral("Letter"), QPageSize::Letter}}, p.paper)),
+      m_shop(new QLineEdit(p.shopName)), m_logo(new QLineEdit(p.logoPath)) {
+    setWindowTitle(tr("Preferences"));
+    auto* browse = new QPushButton(tr("Choose…"));
+    auto* logoRow = new QHBoxLayout;
+    logoRow->addWidget(m_logo, 1);
+    logoRow->addWidget(browse);
+    connect(browse, &QPushButton::clicked, this, [this] {
+        const QString path =
+            QFileDialog::getOpenFileName(this, tr("Shop logo"), {}, tr("Pictures (*.png *.jpg *.jpeg *.svg)"));
+        if (!path.isEmpty()) {
+            m_logo->setText(path);
+        }
+    });
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel);
+    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    auto* form = new QFormLayout(this);
+    form->addRow(tr("&Lengths in"), m_length);
+    form->addRow(tr("&Torques in"), m_torque);
+    form->addRow(tr("&Decimal mark"), m_mark);
+    form->addRow(tr("L&ook"), m_look);
+    form->addRow(tr("&Paper"), m_paper);
+    form->addRow(tr("&Shop name on the sheet"), m_shop);
+    form->addRow(tr("S&hop logo"), logoRow);
+    form->addRow(buttons);
+}
+
+Preferences PreferencesDialog::preferences() const {
+    Preferences p;
+    p.units = {chosen<LengthUnit>(m_length), chosen<TorqueUnit>(m_torque), chosen<char>(m_mark)};
+    p.look = chosen<LookChoice>(m_look);
+    p.paper = chosen<QPageSize::PageSizeId>(m_paper);
+    p.shopName = m_shop->text().trimmed();
+    p.logoPath = m_logo->text().trimmed();
+    return p;
+}
+
+} // namespace caprail

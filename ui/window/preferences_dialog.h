@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <QDialog>
+#include <window/preferences.h>
+
+class QComboBox;
+class QLineEdit;
+
+namespace caprail {
+
+/// Units, decimal mark, look, shop name and logo, paper.
+class PreferencesDialog : public QDialog {
+    Q_OBJECT
+public:
+    explicit PreferencesDialog(const Preferences& preferences, QWidget* parent = nullptr);
+    [[nodiscard]] Preferences preferences() const;
+
+private:
+    QComboBox *m_length, *m_torque, *m_mark, *m_look, *m_paper;
+    QLineEdit *m_shop, *m_logo;
+};
+
+} // namespace caprail

@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+/// What the window writes out of a record: copies, sheets, tables; and what it shows about itself.
+#include <QApplication>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMessageBox>
+#include <QPrintDialog>
+#include <QPrintPreviewDialog>
+#include <QPrinter>
+#include <session/cautions.h>
+#include <sheet/sheet.h>
+#include <store/text_form.h>
+#include <window/main_window.h>
+
+namespace caprail {
+
+namespace {
+
+SheetOptions optionsFrom(const Preferences& preferences) {
+    SheetOptions options;
+    options.pageSize = preferences.paper;
+    options.units = preferences.units;
+    options.shopName = preferences.shopName;
+    options.logo = preferences.logo();
+    options.appVersion = QApplication::applicationVersion();
+    return options;
+}
+
+SheetSource sourceFrom(RecordSession& session) {
+    return {session.ledger(), session.facts(), session.assessment(), [&session](const std::string& sha256) {
+                const auto bytes = session.file().attachmentBytes(sha256);
+                return bytes ? QByteArray::fromStdString(*bytes) : QByteArray();
+            }};
+}
+
+QString beside(const RecordSession& session, const QString& ending) {
+    const QFileInfo file(session.path());
+    return file.path() + QLatin1Char('/') + file.completeBaseName() + ending;
+}
+
+} // namespace
+
+void MainWindow::saveCopy() {
+    const QString path = QFileDialog::getSaveFileName(
+        this, tr("Save a copy"), beside(*m_session, QStringLiteral("-copy.caprail")), tr("Build records (*.caprail)"));
+    if (path.isEmpty()) {
+        return;
+    }
+    if (const auto saved = m_session->file().saveCopy(path.toStdString()); !saved) {
+        complain(QString::fromStdString(saved.error().sentence));
+    }
+}
+
+void MainWindow::storeUnstored() {
+    if (!m_session->storeUnstored()) {
+        complain(tr("%n entries still could not be stored. Save a copy elsewhere, or free the disk and try again.", "",
+                    static_cast<int>(m_session->unstored().size())));
+    }
+}
+
+void MainWindow::writeSheetFile() {
+    const QString path = QFileDialog::getSaveFileName(this, tr("Build sheet"),
+                                                      beside(*m_session, QStringLiteral(".pdf")), tr("PDF (*.pdf)"));
+    if (path.isEmpty()) {
+        return;
+    }
+    if (const auto written = writeSheet(sourceFrom(*m_session), path, optionsFrom(m_preferences)); !written) {
+        complain(QString::fromStdString(written.error().sentence));
+    }
+}
+
+void MainWindow::writeCardFile() {
+    const QString path = QFileDialog::getSaveFileName(
+        this, tr("Layout card"), beside(*m_session, QStringLiteral("-card.pdf")), tr("PDF (*.pdf)"));
+    if (path.isEmpty()) {
+        return;
+    }
+    if (const auto written = writeLayoutCard(sourceFrom(*m_session), path, optionsFrom(m_preferences)); !written) {
+        complain(QString::fromStdString(written.error().sentence));
+    }
+}
+
+void MainWindow::printSheet() {
+    QPrinter printer(QPrinter::HighResolution);
+    printer.setPageSize(QPageSize(m_preferences.paper));
+    QPrintDialog dialog(&printer, this);
+    if (dialog.exec() == QDialog::Accepted) {
+        paintSheet(sourceFrom(*m_session), printer, optionsFrom(m_preferences));
+    }
+}
+
+void MainWindow::previewSheet() {
+    QPrinter printer(QPrinter::HighResolution);
+    printer.setPageSize(QPageSize(m_preferences.paper));
+    QPrintPreviewDialog dialog(&printer, this);
+    connect(&dialog, &QPrintPreviewDialog::paintRequested, this,
+            [this](QPrinter* target) { paintSheet(sourceFrom(*m_session), *target, optionsFrom(m_preferences)); });
+    dialog.resize(1000, 760);
+    dialog.exec();
+}
+
+void MainWindow::exportTables() {
+    const QString folder =
+        QFileDialog::getExistingDirectory(this, tr("Folder for the tables"), QFileInfo(m_session->path()).path());
+    if (folder.isEmpty()) {
+        return;
+    }
+    if (const auto written = exportCsv(m_session->ledger(), folder.toStdString()); !written) {
+        complain(QString::fromStdString(written.error().sentence));
+    }
+}
+
+void MainWindow::exportLedgerFile() {
+    const QString path = QFileDialog::getSaveFileName(
+        this, tr("Ledger as text"), beside(*m_session, QStringLiteral(".jsonl")), tr("JSON lines (*.jsonl)"));
+    if (path.isEmpty()) {
+        return;
+    }
+    if (const auto written = exportLedger(m_session->ledger(), path.toStdString()); !written) {
+        complain(QString::fromStdString(written.error().sentence));
+    }
+}
+
+void MainWindow::showHelp() {
+    const Station station = currentStation();
+    const auto stationWord = word(station);
+    QMessageBox::information(this, QString::fromUtf8(stationWord.data(), static_cast<qsizetype>(stationWord.size())),
+                             helpFor(station) + QStringLiteral("\n\n") + cautionFor(station));
+}
+
+void MainWindow::showCautions() {
+    QMessageBox::information(this, tr("Cautions"), allCautions().join(QStringLiteral("\n\n")));
+}
+
+void MainWindow::about() {
+    QMessageBox::about(
+        this, tr("About Caprail"),
+        tr("Caprail %1\n\nThe assembly build record of one engine per file.\n\nFree software under the GNU General "
+           "Public License, version 3 or later. It comes without any warranty.")
+            .arg(QApplication::applicationVersion()));
+}
+
+} // namespace caprail

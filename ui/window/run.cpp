@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <window/run.h>
+
+#include <QApplication>
+#include <QIcon>
+#include <window/main_window.h>
+
+namespace caprail {
+
+int runWindows(const QStringList& files) {
+    QApplication::setWindowIcon(QIcon(QStringLiteral(":/caprail/icons/caprail-256.png")));
+    QApplication::setDesktopFileName(QStringLiteral("caprail"));
+    applyLook(Preferences::load().look);
+    auto* first = new MainWindow;
+    first->show();
+    for (const QString& file : files) {
+        first->openFile(file);
+    }
+    return QApplication::exec();
+}
+
+} // namespace caprail

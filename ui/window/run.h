@@ -1,0 +1,10 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <QStringList>
+
+namespace caprail {
+
+/// Opens the windows, one per record file (none: the start page), and runs until the last is closed.
+int runWindows(const QStringList& files);
+
+} // namespace caprail

@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <window/start_page.h>
+
+#include <QCommandLinkButton>
+#include <QCoreApplication>
+#include <QDir>
+#include <QFileInfo>
+#include <QLabel>
+#include <QListWidget>
+#include <QStandardPaths>
+#include <QVBoxLayout>
+#include <window/preferences.h>
+
+namespace caprail {
+
+QStringList sampleFiles() {
+    QStringList folders = QStandardPaths::locateAll(QStandardPaths::AppDataLocation, QStringLiteral("sample-builds"),
+                                                    QStandardPaths::LocateDirectory);
+    // From the build tree the samples lie three folders up: build/release/app/caprail.
+    folders << QCoreApplication::applicationDirPath() + QStringLiteral("/../../../sample-builds")
+            << QCoreApplication::applicationDirPath() + QStringLiteral("/../share/caprail/sample-builds");
+    for (const QString& folder : folders) {
+        QStringList files;
+        for (const QFileInfo& file :
+             QDir(folder).entryInfoList({QStringLiteral("*.caprail")}, QDir::Files, QDir::Name)) {
+            files << file.canonicalFilePath();
+        }
+        if (!files.isEmpty()) {
+            return files;
+        }
+    }
+    return {};
+}
+
+StartPage::StartPage(QWidget* parent) : QWidget(parent) {
+    auto* title = new QLabel(tr("Caprail"));
+    QFont large = font();
+    large.setPointSizeF(large.pointSizeF() * 2.2);
+    large.setBold(true);
+    title->setFont(large);
+    auto* purpose = new QLabel(
+        tr("The assembly build record of one engine per file: bearing clearances, fastener torques, the shim "
+           "stacks under the girdle, trial fit and pickup depth — with what is no longer valid, and why, "
+           "before anything is closed up."));
+    purpose->setWordWrap(true);
+
+    auto* make =
+        new QCommandLinkButton(tr("&New record"), tr("for an engine on the stand, from a template or by hand"));
+    auto* open = new QCommandLinkButton(tr("&Open a record"), tr("a .caprail file; or drop one on this window"));
+    connect(make, &QAbstractButton::clicked, this, &StartPage::newRequested);
+    connect(open, &QAbstractButton::clicked, this, &StartPage::openRequested);
+
+    auto* column = new QVBoxLayout;
+    column->addWidget(title);
+    column->addWidget(purpose);
+    column->addSpacing(12);
+    column->addWidget(make);
+    column->addWidget(open);
+    const auto addList = [&](const QString& head, const QStringList& files, auto signal) {
+        if (files.isEmpty()) {
+            return;
+        }
+        auto* label = new QLabel(head);
+        auto* list = new QListWidget;
+        label->setBuddy(list);
+        list->setAccessibleName(head);
+        for (const QString& file : files) {
+            auto* item = new QListWidgetItem(QFileInfo(file).completeBaseName(), list);
+            item->setData(Qt::UserRole, file);
+            item->setToolTip(file);
+        }
+        list->setMaximumHeight((list->fontMetrics().lineSpacing() + 8) * std::min(5, static_cast<int>(files.size())) +
+                               8);
+        connect(list, &QListWidget::itemActivated, this,
+                [this, signal](QListWidgetItem* item) { (this->*signal)(item->data(Qt::UserRole).toString()); });
+        connect(list, &QListWidget::itemClicked, this,
+                [this, signal](QListWidgetItem* item) { (this->*signal)(item->data(Qt::UserRole).toString()); });
+        column->addSpacing(8);
+        column->addWidget(label);
+        column->addWidget(list);
+    };
+    addList(tr("&Recent records"), recentFiles(), &StartPage::fileChosen);
+    addList(tr("&Sample records (opened as a copy)"), sampleFiles(), &StartPage::sampleChosen);
+    auto* caution = new QLabel(tr(
+        "The part maker's instructions, local codes and licensed practice come first; nothing here overrides them."));
+    caution->setWordWrap(true);
+    column->addStretch(1);
+    column->addWidget(caution);
+
+    auto* middle = new QWidget;
+    middle->setLayout(column);
+    middle->setMaximumWidth(fontMetrics().averageCharWidth() * 100);
+    auto* row = new QHBoxLayout(this);
+    row->addStretch(1);
+    row->addWidget(middle, 6);
+    row->addStretch(1);
+}
+
+} // namespace caprail

@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <window/station_list.h>
+
+#include <algorithm>
+#include <session/look.h>
+
+namespace caprail {
+
+namespace {
+
+/// The worst state among a station's checks; nothing where it has none.
+std::optional<CheckState> worstAt(const Assessment& assessment, Station station) {
+    static constexpr CheckState worstFirst[] = {CheckState::out, CheckState::stale, CheckState::tooCloseToCall,
+                                                CheckState::notDone, CheckState::good};
+    for (const CheckState state : worstFirst) {
+        if (std::ranges::any_of(assessment.checks,
+                                [&](const Check& c) { return c.place.station == station && c.state == state; })) {
+            return state;
+        }
+    }
+    return {};
+}
+
+} // namespace
+
+StationList::StationList(RecordSession& session, QWidget* parent) : QListWidget(parent), m_session(session) {
+    setAccessibleName(tr("Stations"));
+    setFrameShape(QFrame::NoFrame);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    QFont large = font();
+    large.setPointSizeF(large.pointSizeF() * 1.1);
+    setFont(large);
+    setFixedWidth(QFontMetrics(large).horizontalAdvance(QStringLiteral("↻  Fasteners   00  ")) + 24);
+    for (const auto& station : allWords<Station>()) {
+        auto* item = new QListWidgetItem(this);
+        item->setData(Qt::UserRole, static_cast<int>(station.value));
+        item->setSizeHint({0, QFontMetrics(large).lineSpacing() * 2});
+    }
+    connect(this, &QListWidget::currentRowChanged, this, [this](int row) {
+        if (row >= 0) {
+            emit stationChosen(static_cast<Station>(item(row)->data(Qt::UserRole).toInt()));
+        }
+    });
+    refresh();
+}
+
+void StationList::refresh() {
+    const Look look = screenLook();
+    for (int row = 0; row < count(); ++row) {
+        const auto station = static_cast<Station>(item(row)->data(Qt::UserRole).toInt());
+        const auto stationWord = word(station);
+        const QString name = QString::fromUtf8(stationWord.data(), static_cast<qsizetype>(stationWord.size()));
+        const auto worst = worstAt(m_session.assessment(), station);
+        const std::size_t open = m_session.assessment().openAt(station);
+        QString text = (worst ? sign(*worst) : QStringLiteral(" ")) + QStringLiteral("  ") + name;
+        if (open > 0) {
+            text += QStringLiteral("  %1").arg(open);
+        }
+        item(row)->setText(text);
+        item(row)->setForeground(worst ? look.of(*worst) : look.ink);
+        const QString shortcut = QStringLiteral("Ctrl+%1").arg(row + 1);
+        item(row)->setToolTip(
+            worst
+                ? tr("%1: worst is %2, %n open (%3)", "", static_cast<int>(open)).arg(name, stateWord(*worst), shortcut)
+                : QStringLiteral("%1 (%2)").arg(name, shortcut));
+        item(row)->setData(Qt::AccessibleTextRole, item(row)->toolTip());
+    }
+}
+
+void StationList::show(Station station) {
+    for (int row = 0; row < count(); ++row) {
+        if (item(row)->data(Qt::UserRole).toInt() == static_cast<int>(station)) {
+            setCurrentRow(row);
+        }
+    }
+}
+
+} // namespace caprail
