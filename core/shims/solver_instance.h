@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <algorithm>
+#include <cstdint>
+#include <functional>
+#include <vector>
+
+namespace caprail::solver {
+
+// The stack plan stripped to whole numbers: what is left when ids, pins and units are gone. One unit is the greatest
+// common divisor of all gaps and thicknesses, so the figures are small and exact. The method is told in METHOD.md's
+// place, the comment at the head of solver.h.
+
+/// An open position. A stack of total thickness s serves it when lo ≤ s ≤ hi; its residual is gap − s.
+struct Place {
+    std::int64_t lo = 0;
+    std::int64_t hi = 0;
+    std::int64_t gap = 0;
+    int most = 0;   ///< most shims in its stack
+    int weight = 0; ///< of its residual in the twist sum
+    /// False where the residual does not matter, because a shim that is still to be bought will take it up.
+    bool residualCounts = true;
+};
+
+/// Shims of one thickness are one class; classes are sorted from thick to thin.
+struct Instance {
+    std::vector<std::int64_t> thickness;
+    std::vector<int> count;
+    std::vector<Place> places;
+    bool leastTwist = false;
+    std::int64_t fixedTwist = 0;   ///< twist sum of what is pinned
+    std::int64_t fixedLargest = 0; ///< largest |residual| of what is pinned
+    std::int64_t fixedSum = 0;     ///< sum of |residual| of what is pinned
+
+    [[nodiscard]] std::size_t classes() const { return thickness.size(); }
+    [[nodiscard]] int shims() const {
+        int n = 0;
+        for (int c : count) {
+            n += c;
+        }
+        return n;
+    }
+};
+
+/// Said often from within long loops; true: give back the best found so far.
+using Stop = std::function<bool()>;
+
+/// `count` shims of one class, as part of a stack.
+struct Part {
+    std::uint16_t cls = 0;
+    std::uint16_t count = 0;
+    friend bool operator==(const Part&, const Part&) = default;
+};
+
+inline std::int64_t magnitude(std::int64_t x) {
+    return x < 0 ? -x : x;
+}
+
+/// Larger than any sum of costs, small enough to add a few of.
+inline constexpr std::int64_t never = std::int64_t{1} << 60;
+
+/// One shim, or one unit of residual, in the fixed-point costs of the bound: prices on shims are whole multiples of
+/// 1/scale, so that every bound is exact integer arithmetic and the same on any machine.
+inline constexpr std::int64_t scale = std::int64_t{1} << 14;
+
+} // namespace caprail::solver

@@ -1,0 +1,542 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <shims/solver_stages.h>
+
+namespace caprail::solver {
+
+namespace {
+/// Candidates listed in all pools together; some 30 bytes each.
+constexpr std::size_t roomInAll = 400'000;
+/// A place with more stacks than this is first tried with those nearest to its gap.
+constexpr double plenty = 400;
+} // namespace
+
+Stages::Stages(const Instance& instance, const Stop& stop) : m_all(instance), m_stop(stop) {
+    sortOutPlaces();
+}
+
+/// Splits the places into bare ones (gap in band: no shim can be better than none), hopeless ones, and the rest.
+void Stages::sortOutPlaces() {
+    m_instance = m_all;
+    m_instance.places.clear();
+    std::int64_t largest = 0;
+    for (const Place& p : m_all.places) {
+        largest = std::max(largest, p.hi);
+    }
+    m_reach = std::make_unique<Reach>(m_instance, largest);
+    for (std::size_t p = 0; p < m_all.places.size(); ++p) {
+        const Place& place = m_all.places[p];
+        int fewest = 0;
+        if (place.lo <= 0 && place.hi >= 0) {
+            m_bare.push_back(p);
+            const std::int64_t residual = place.residualCounts ? place.gap : 0;
+            m_instance.fixedLargest = std::max(m_instance.fixedLargest, magnitude(residual));
+            m_instance.fixedSum += magnitude(residual);
+            m_instance.fixedTwist += place.weight * residual;
+        } else if (!isHopeless(place, fewest)) {
+            m_origin.push_back(p);
+            m_instance.places.push_back(place);
+            m_fewest.push_back(fewest);
+        }
+    }
+    m_pools.reserve(m_instance.places.size());
+    for (std::size_t p = 0; p < m_instance.places.size(); ++p) {
+        m_pools.emplace_back(m_instance, *m_reach, p);
+        m_wholeBand = std::max(m_wholeBand, m_pools[p].wholeBand());
+    }
+}
+
+bool Stages::isHopeless(const Place& place, int& fewest) const {
+    fewest = m_reach->fewest(0, place.lo, place.hi);
+    if (fewest > place.most) {
+        return true;
+    }
+    if (m_reach->isExact()) {
+        return false;
+    }
+    for (; fewest <= place.most; ++fewest) { // coarse buckets: see whether there is one
+        if (anyStack(m_instance, *m_reach, place, fewest, m_stop)) {
+            return false;
+        }
+    }
+    return true;
+}
+
+bool Stages::extend(std::size_t place, int size, std::int64_t window) {
+    std::size_t others = 0;
+    for (std::size_t p = 0; p < m_pools.size(); ++p) {
+        others += p == place ? 0 : m_pools[p].candidates().size();
+    }
+    return m_pools[place].extend(size, window, roomInAll - std::min(roomInAll, others), m_stop);
+}
+
+/// About how many stacks of so many shims serve a place: all multisets, evenly spread over their totals.
+double Stages::expectedStacks(std::size_t place, int size) const {
+    double n = 1;
+    for (int i = 0; i < size; ++i) {
+        n *= (static_cast<double>(m_instance.classes()) + i) / (i + 1);
+    }
+    const double span = static_cast<double>(m_instance.thickness.front() - m_instance.thickness.back()) * size + 1;
+    const Place& at = m_instance.places[place];
+    return n * std::min(1.0, static_cast<double>(at.hi - at.lo + 1) / span);
+}
+
+int Stages::fewestInAll(int leftOut) const {
+    std::vector<int> sorted = m_fewest;
+    std::sort(sorted.begin(), sorted.end());
+    int sum = 0;
+    for (std::size_t i = 0; i + static_cast<std::size_t>(leftOut) < sorted.size(); ++i) {
+        sum += sorted[i];
+    }
+    return sum;
+}
+
+/// The most shims that one place can have in a plan of the aim.
+int Stages::mostFor(std::size_t place, const Aim& aim) const {
+    return std::min(m_instance.places[place].most, m_fewest[place] + aim.shims - fewestInAll(aim.leftOut));
+}
+
+Columns Stages::columnsFor(const Aim& aim) const {
+    Columns columns(m_pools.size());
+    for (std::size_t p = 0; p < m_pools.size(); ++p) {
+        const int most = mostFor(p, aim);
+        for (const Candidate& c : m_pools[p].candidates()) {
+            if (c.size <= most && magnitude(c.residual) <= aim.window) {
+                columns[p].push_back({m_pools[p].parts(c), c.parts, c.size, c.residual, 0, 0});
+            }
+        }
+    }
+    return columns;
+}
+
+std::vector<Unlisted> Stages::unlistedFor(const Aim& aim) const {
+    std::vector<Unlisted> out;
+    for (std::size_t p = 0; p < m_pools.size(); ++p) {
+        const Place& at = m_instance.places[p];
+        Unlisted u;
+        u.fewest = m_pools[p].completeSize() + 1;
+        u.most = mostFor(p, aim);
+        u.lo = at.residualCounts ? std::max(at.lo, at.gap - aim.window) : at.lo;
+        u.hi = at.residualCounts ? std::min(at.hi, at.gap + aim.window) : at.hi;
+        out.push_back(u);
+    }
+    return out;
+}
+
+bool Stages::isListed(const Aim& aim) const {
+    for (std::size_t p = 0; p < m_pools.size(); ++p) {
+        if (m_pools[p].completeSize() < mostFor(p, aim) ||
+            m_pools[p].completeWindow() < std::min(aim.window, m_pools[p].wholeBand())) {
+            return false;
+        }
+    }
+    return true;
+}
+
+Limits Stages::limitsFor(const Aim& aim) const {
+    Limits limits;
+    limits.shimCost = scale * aim.shims + worthOfKit(m_instance, m_prices, 0);
+    limits.largestResidual = aim.window;
+    limits.leftOut = aim.leftOut;
+    return limits;
+}
+
+/// Keeps a found plan if it is better than the best so far.
+bool Stages::keep(const Columns& columns, const Found& found) {
+    const std::int64_t largest = std::max(found.largest, m_instance.fixedLargest);
+    const std::int64_t sum = found.sum + m_instance.fixedSum;
+    if (m_haveBest) {
+        const auto rank = [this](int served, int shims, std::int64_t l, std::int64_t t, std::int64_t s) {
+            return std::make_tuple(-served, shims, m_instance.leastTwist ? t : l, s);
+        };
+        if (rank(found.served, found.shims, largest, found.twist, sum) >=
+            rank(m_best.served, m_best.shims, m_best.largest, m_best.twist, m_best.sum)) {
+            return false;
+        }
+    }
+    m_haveBest = true;
+    m_best.served = found.served;
+    m_best.shims = found.shims;
+    m_best.largest = largest;
+    m_best.sum = sum;
+    m_best.twist = found.twist;
+    m_best.stacks.assign(columns.size(), std::nullopt);
+    for (std::size_t p = 0; p < columns.size(); ++p) {
+        if (found.column[p] >= 0) {
+            const Column& c = columns[p][static_cast<std::size_t>(found.column[p])];
+            m_best.stacks[p] = std::vector<Part>(c.parts, c.parts + c.partCount);
+        }
+    }
+    return true;
+}
+
+namespace {
+void sortColumns(Columns& columns) {
+    for (auto& list : columns) {
+        std::stable_sort(list.begin(), list.end(), [](const Column& a, const Column& b) {
+            return std::make_tuple(a.shimCost, magnitude(a.residual)) <
+                   std::make_tuple(b.shimCost, magnitude(b.residual));
+        });
+    }
+}
+} // namespace
+
+Stages::Answer Stages::decideFromListed(const Aim& aim, std::int64_t steps) {
+    Columns columns = columnsFor(aim);
+    price(columns, m_prices, {});
+    sortColumns(columns);
+    Search search(m_instance, columns, m_stop);
+    bool found = false;
+    const Outcome outcome = search.run(limitsFor(aim), steps, [&](const Found& f, Limits&) {
+        if (f.shims > aim.shims) {
+            return true; // within the limit by its prices only
+        }
+        keep(columns, f);
+        found = true;
+        return false;
+    });
+    if (found) {
+        return Answer::yes;
+    }
+    return outcome == Outcome::exhausted ? Answer::no : Answer::unknown;
+}
+
+Stages::Answer Stages::decide(const Aim& aim) {
+    if (aim.shims < fewestInAll(aim.leftOut)) {
+        return Answer::no;
+    }
+    // Where there are plenty, the stacks nearest to the gap usually do.
+    for (std::size_t p = 0; p < m_pools.size(); ++p) {
+        const double expected = expectedStacks(p, m_fewest[p]);
+        std::int64_t window = std::min(aim.window, m_pools[p].wholeBand());
+        if (expected > plenty) {
+            window = std::min(window, static_cast<std::int64_t>(static_cast<double>(window) * plenty / expected));
+        }
+        if (!extend(p, m_fewest[p], window)) {
+            return Answer::unknown;
+        }
+    }
+    bool listed = isListed(aim);
+    Answer answer = decideFromListed(aim, listed ? 2000 : 200);
+    if (answer == Answer::yes || (answer == Answer::no && listed) || stopped()) {
+        return stopped() && answer != Answer::yes ? Answer::unknown : answer;
+    }
+    if (!listed) {
+        for (std::size_t p = 0; p < m_pools.size(); ++p) {
+            int size = m_fewest[p];
+            while (size < mostFor(p, aim) && expectedStacks(p, size + 1) < 4000) {
+                ++size;
+            }
+            if (!extend(p, size, aim.window)) {
+                return Answer::unknown;
+            }
+        }
+        listed = isListed(aim);
+        answer = decideFromListed(aim, 2000);
+        if (answer == Answer::yes || (answer == Answer::no && listed) || stopped()) {
+            return stopped() && answer != Answer::yes ? Answer::unknown : answer;
+        }
+    }
+    return decideByPrices(aim);
+}
+
+/// The full treatment: prices until the bound settles it or stands still, then a search to the end over all stacks
+/// that the prices leave possible.
+Stages::Answer Stages::decideByPrices(const Aim& aim) {
+    bool complete = true;
+    for (int again = 0;; ++again) {
+        const Columns columns = columnsFor(aim);
+        const std::vector<Unlisted> unlisted = unlistedFor(aim);
+        BoundTask task{m_instance, columns, unlisted};
+        task.leftOut = aim.leftOut;
+        task.target = scale * aim.shims;
+        task.rounds = again == 0 ? 200 : 60;
+        if (m_prices.ofClass.empty()) {
+            m_prices = startingPrices(m_instance);
+        }
+        const std::int64_t bound = raiseBound(task, m_prices, m_stop);
+        if (bound > task.target) {
+            m_shimsAtLeast = static_cast<int>(bound >= never ? m_instance.shims() + 1 : (bound + scale - 1) / scale);
+            return Answer::no;
+        }
+        // Which stacks that are not listed could still be part of such a plan?
+        const PriceHull hull(m_instance, m_prices.ofClass);
+        Columns priced = columns;
+        price(priced, m_prices, {});
+        bool extended = false;
+        for (std::size_t p = 0; p < m_pools.size(); ++p) {
+            std::int64_t least = hull.leastCost(unlisted[p]);
+            for (const Column& c : priced[p]) {
+                least = std::min(least, c.shimCost);
+            }
+            int size = m_pools[p].completeSize();
+            for (int n = unlisted[p].fewest; n <= unlisted[p].most; ++n) {
+                const std::int64_t cost = hull.leastCost(n, unlisted[p].lo, unlisted[p].hi);
+                if (cost < never && cost - least <= task.target - bound) {
+                    size = n;
+                }
+            }
+            if (size > m_pools[p].completeSize()) {
+                // One size at a time: what it adds to the bound may make the next one needless.
+                if (extend(p, m_pools[p].completeSize() + 1, aim.window)) {
+                    extended = true;
+                } else {
+                    complete = false;
+                }
+            }
+        }
+        if (stopped()) {
+            return Answer::unknown;
+        }
+        if (!extended || !complete) {
+            break;
+        }
+    }
+    const Answer answer = decideFromListed(aim, never);
+    return answer == Answer::no && !complete ? Answer::unknown : answer;
+}
+
+/// A first plan at once, by taking for the hardest place its first stack and never looking back.
+void Stages::dive() {
+    const Aim aim{m_instance.shims(), m_wholeBand, static_cast<int>(m_pools.size())};
+    decideFromListed(aim, never);
+}
+
+void Stages::serveMost() {
+    const int places = static_cast<int>(m_pools.size());
+    const int kit = m_instance.shims();
+    for (int leftOut = 0; leftOut <= places; ++leftOut) {
+        m_leftOut = leftOut;
+        m_prices = {};
+        for (int shims = fewestInAll(leftOut); shims <= kit; ++shims) {
+            m_fewestShims = shims;
+            m_shimsAtLeast = shims;
+            if (m_haveBest && m_best.served == places - leftOut && m_best.shims <= shims) {
+                return;
+            }
+            const Answer answer = decide({shims, m_wholeBand, leftOut});
+            if (answer == Answer::yes) {
+                return;
+            }
+            if (answer == Answer::unknown) {
+                m_proven = false;
+                if (!m_haveBest) {
+                    dive();
+                }
+                return;
+            }
+            shims = std::max(shims, m_shimsAtLeast - 1);
+        }
+    }
+}
+
+/// The smallest |residual| that any stack of so many shims can give at a place.
+std::int64_t Stages::leastResidual(std::size_t place, int size) const {
+    const Place& at = m_instance.places[place];
+    if (!at.residualCounts) {
+        return 0;
+    }
+    std::int64_t no = -1;
+    std::int64_t yes = m_pools[place].wholeBand();
+    while (yes - no > 1) {
+        const std::int64_t middle = (no + yes) / 2;
+        const std::int64_t lo = std::max(at.lo, at.gap - middle);
+        const std::int64_t hi = std::min(at.hi, at.gap + middle);
+        (lo <= hi && m_reach->fewest(0, lo, hi) <= size ? yes : no) = middle;
+    }
+    return yes;
+}
+
+void Stages::shrinkLargest() {
+    const Aim aim = bestAim();
+    std::vector<std::int64_t> least;
+    for (std::size_t p = 0; p < m_pools.size(); ++p) {
+        least.push_back(leastResidual(p, mostFor(p, aim)));
+    }
+    std::sort(least.begin(), least.end());
+    const std::size_t kept = least.size() - static_cast<std::size_t>(m_leftOut);
+    std::int64_t from = kept == 0 ? 0 : least[kept - 1];
+    from = std::max(from, m_instance.fixedLargest);
+    m_largestAtLeast = from;
+    bool first = true;
+    while (from < m_best.largest) {
+        const std::int64_t window = first ? from : (from + m_best.largest - 1) / 2;
+        first = false;
+        const Answer answer = decide({aim.shims, window, aim.leftOut});
+        if (answer == Answer::unknown) {
+            m_proven = false;
+            return;
+        }
+        if (answer == Answer::no) {
+            from = window + 1;
+            m_largestAtLeast = from;
+        }
+    }
+}
+
+void Stages::shrinkTwist() {
+    Aim aim = bestAim();
+    const auto search = [&](std::int64_t twist, std::int64_t steps, bool improve) {
+        Columns columns = columnsFor(aim);
+        price(columns, m_prices, {});
+        sortColumns(columns);
+        Search run(m_instance, columns, m_stop);
+        Limits limits = limitsFor(aim);
+        limits.twist = twist;
+        bool found = false;
+        const Outcome outcome = run.run(limits, steps, [&](const Found& f, Limits& now) {
+            if (f.shims > aim.shims) {
+                return true;
+            }
+            keep(columns, f);
+            found = true;
+            now.twist = f.twist - 1;
+            return improve && now.twist >= m_twistAtLeast;
+        });
+        return found && outcome == Outcome::gaveUp ? Answer::unknown
+               : found                             ? Answer::yes
+               : outcome == Outcome::exhausted     ? Answer::no
+                                                   : Answer::unknown;
+    };
+    if (m_best.twist == 0 || search(0, 1000, false) == Answer::yes) {
+        return;
+    }
+    for (std::size_t p = 0; p < m_pools.size(); ++p) {
+        if (!extend(p, m_pools[p].completeSize(), m_wholeBand)) {
+            m_proven = false;
+            return;
+        }
+    }
+    // What the residuals on offer allow, each place by itself.
+    std::int64_t no = -1;
+    std::int64_t maybe = m_best.twist;
+    while (maybe - no > 1) {
+        const std::int64_t middle = (no + maybe) / 2;
+        (search(middle, 0, false) == Answer::no ? no : maybe) = middle;
+    }
+    m_twistAtLeast = maybe;
+    if (m_best.twist == m_twistAtLeast || search(m_twistAtLeast, 5000, false) == Answer::yes) {
+        return;
+    }
+    if (search(m_best.twist - 1, never, true) == Answer::unknown) {
+        m_proven = false;
+    } else {
+        m_twistAtLeast = m_best.twist;
+    }
+}
+
+void Stages::shrinkSum() {
+    Aim aim = bestAim();
+    aim.window = std::min(m_instance.leastTwist ? m_wholeBand : m_best.largest, m_best.sum - m_instance.fixedSum);
+    std::vector<std::int64_t> least;
+    for (std::size_t p = 0; p < m_pools.size(); ++p) {
+        least.push_back(leastResidual(p, mostFor(p, aim)));
+    }
+    std::sort(least.begin(), least.end());
+    std::int64_t sum = m_instance.fixedSum;
+    for (std::size_t i = 0; i + static_cast<std::size_t>(m_leftOut) < least.size(); ++i) {
+        sum += least[i];
+    }
+    m_sumAtLeast = sum;
+    if (sum >= m_best.sum) {
+        return;
+    }
+    for (std::size_t p = 0; p < m_pools.size(); ++p) {
+        if (!extend(p, m_pools[p].completeSize(), aim.window)) {
+            m_proven = false;
+            return;
+        }
+    }
+    Columns columns = columnsFor(aim);
+    Prices forResidual;
+    for (const std::int64_t steps : {std::int64_t{2000}, never}) {
+        const std::int64_t target = scale * (m_best.sum - m_instance.fixedSum - 1);
+        if (steps == never) {
+            const std::vector<Unlisted> none(m_pools.size());
+            BoundTask task{m_instance, columns, none};
+            task.costIsResidual = true;
+            task.leftOut = aim.leftOut;
+            task.shimLimit = aim.shims;
+            task.target = target;
+            const std::int64_t bound = raiseBound(task, forResidual, m_stop);
+            m_sumAtLeast = std::max(m_sumAtLeast, (bound + scale - 1) / scale + m_instance.fixedSum);
+            if (bound > target) {
+                return;
+            }
+        }
+        price(columns, m_prices, forResidual);
+        for (auto& list : columns) {
+            std::stable_sort(list.begin(), list.end(), [](const Column& a, const Column& b) {
+                return std::make_tuple(a.residualCost, a.shimCost) < std::make_tuple(b.residualCost, b.shimCost);
+            });
+        }
+        Limits limits = limitsFor(aim);
+        const std::int64_t worth = worthOfKit(m_instance, forResidual, aim.shims);
+        limits.residualCost = target + worth;
+        limits.twist = m_instance.leastTwist ? m_best.twist : never;
+        Search search(m_instance, columns, m_stop);
+        const Outcome outcome = search.run(limits, steps, [&](const Found& f, Limits& now) {
+            if (f.shims > aim.shims || f.sum + m_instance.fixedSum >= m_best.sum) {
+                return true;
+            }
+            keep(columns, f);
+            now.residualCost = scale * (f.sum - 1) + worth;
+            return true;
+        });
+        if (outcome == Outcome::exhausted) {
+            m_sumAtLeast = m_best.sum;
+            return;
+        }
+        if (stopped()) {
+            break;
+        }
+    }
+    m_proven = false;
+}
+
+Solution Stages::run() {
+    m_sumAtLeast = m_instance.fixedSum;
+    m_largestAtLeast = m_instance.fixedLargest;
+    serveMost();
+    if (m_proven) {
+        if (m_instance.leastTwist) {
+            shrinkTwist();
+        } else {
+            shrinkLargest();
+        }
+    }
+    if (m_proven) {
+        shrinkSum();
+    }
+    return finish();
+}
+
+/// Back to the places as given.
+Solution Stages::finish() const {
+    Solution out = m_best;
+    out.stacks.assign(m_all.places.size(), std::nullopt);
+    for (std::size_t p = 0; p < m_best.stacks.size(); ++p) {
+        out.stacks[m_origin[p]] = m_best.stacks[p];
+    }
+    for (std::size_t p : m_bare) {
+        out.stacks[p] = std::vector<Part>{};
+    }
+    if (m_best.stacks.empty()) {
+        out.largest = m_instance.fixedLargest;
+        out.sum = m_instance.fixedSum;
+        out.twist = magnitude(m_instance.fixedTwist);
+    }
+    out.served += static_cast<int>(m_bare.size());
+    out.proven = m_proven;
+    out.mostServed = static_cast<int>(m_pools.size() + m_bare.size()) - m_leftOut;
+    out.fewestShims = m_haveBest && m_proven ? out.shims : m_fewestShims;
+    out.leastLargest = m_proven ? out.largest : m_largestAtLeast;
+    out.leastSum = m_proven ? out.sum : m_sumAtLeast;
+    out.leastTwist = m_proven ? out.twist : m_twistAtLeast;
+    return out;
+}
+
+Solution solve(const Instance& instance, const Stop& stop) {
+    return Stages(instance, stop).run();
+}
+
+} // namespace caprail::solver

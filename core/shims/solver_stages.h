@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <cstdint>
+#include <memory>
+#include <optional>
+#include <shims/solver.h>
+#include <shims/solver_bound.h>
+#include <shims/solver_pool.h>
+#include <shims/solver_reach.h>
+#include <shims/solver_search.h>
+#include <vector>
+
+namespace caprail::solver {
+
+/// The stages of one solve, each settling one aim in the order of importance, over what is left by those before.
+class Stages {
+public:
+    Stages(const Instance& instance, const Stop& stop);
+    Solution run();
+
+private:
+    enum class Answer { yes, no, unknown };
+
+    /// A plan is sought with at most `shims` shims, |residual| ≤ `window`, all but `leftOut` places served.
+    struct Aim {
+        int shims = 0;
+        std::int64_t window = 0;
+        int leftOut = 0;
+    };
+    /// Finds such a plan (and keeps it, if it is the best so far), or that there is none.
+    Answer decide(const Aim& aim);
+    Answer decideFromListed(const Aim& aim, std::int64_t steps);
+    Answer decideByPrices(const Aim& aim);
+
+    void sortOutPlaces();
+    bool isHopeless(const Place& place, int& fewest) const;
+    void dive();
+    void serveMost();
+    void shrinkLargest();
+    void shrinkTwist();
+    void shrinkSum();
+    Solution finish() const;
+
+    bool extend(std::size_t place, int size, std::int64_t window);
+    bool extendAll(const Aim& aim);
+    [[nodiscard]] double expectedStacks(std::size_t place, int size) const;
+    [[nodiscard]] bool isListed(const Aim& aim) const;
+    [[nodiscard]] int fewestInAll(int leftOut) const;
+    [[nodiscard]] int mostFor(std::size_t place, const Aim& aim) const;
+    [[nodiscard]] Columns columnsFor(const Aim& aim) const;
+    [[nodiscard]] std::vector<Unlisted> unlistedFor(const Aim& aim) const;
+    [[nodiscard]] Limits limitsFor(const Aim& aim) const;
+    [[nodiscard]] std::int64_t leastResidual(std::size_t place, int size) const;
+    bool keep(const Columns& columns, const Found& found);
+    [[nodiscard]] bool stopped() const { return m_stop && m_stop(); }
+    [[nodiscard]] Aim bestAim() const { return {m_best.shims, m_wholeBand, m_leftOut}; }
+
+    const Instance& m_all; ///< as given
+    const Stop& m_stop;
+    Instance m_instance;               ///< without the places that stay bare and those that nothing can serve
+    std::vector<std::size_t> m_origin; ///< of m_instance's places in m_all
+    std::vector<std::size_t> m_bare;   ///< places of m_all whose gap is in band: no shim
+    std::unique_ptr<Reach> m_reach;
+    std::vector<Pool> m_pools;
+    std::vector<int> m_fewest; ///< per place, the fewest shims of any stack that serves it
+    std::int64_t m_wholeBand = 0;
+    Prices m_prices; ///< for the number of shims
+    Solution m_best; ///< over m_instance's places
+    bool m_haveBest = false;
+    bool m_proven = true;
+    int m_leftOut = 0;
+    int m_fewestShims = 0;  ///< no plan that serves as many has fewer
+    int m_shimsAtLeast = 0; ///< found by the last bound
+    std::int64_t m_largestAtLeast = 0;
+    std::int64_t m_twistAtLeast = 0;
+    std::int64_t m_sumAtLeast = 0;
+};
+
+} // namespace caprail::solver
