@@ -1,0 +1,279 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <store/entry_rows.h>
+
+#include <algorithm>
+#include <store/defences.h>
+#include <unordered_map>
+
+namespace caprail {
+
+namespace {
+
+std::string entryName(std::int64_t sequence) {
+    return "entry " + std::to_string(sequence);
+}
+
+std::string_view sealView(const Seal& seal) {
+    return {reinterpret_cast<const char*>(seal.bytes.data()), seal.bytes.size()};
+}
+
+std::string detailInsert(const KindInfo& info) {
+    std::string sql = "INSERT INTO " + std::string(info.kind) + " VALUES (?";
+    for (std::size_t i = 0; i < info.columns.size(); ++i) {
+        sql += ", ?";
+    }
+    return sql + ")";
+}
+
+std::string detailSelect(const KindInfo& info, std::int64_t after) {
+    return "SELECT * FROM " + std::string(info.kind) + " WHERE sequence > " + std::to_string(after) +
+           " ORDER BY sequence";
+}
+
+Result<std::size_t> indexOfKind(std::string_view kind) {
+    static const auto byName = [] {
+        std::unordered_map<std::string_view, std::size_t> map;
+        for (const KindInfo& info : allKinds()) {
+            map.emplace(info.kind, map.size());
+        }
+        return map;
+    }();
+    const auto at = byName.find(kind);
+    return at == byName.end() ? kindIndex(kind) : Result<std::size_t>(at->second);
+}
+
+Result<void> checkText(std::string_view text) {
+    if (text.size() > largestText) {
+        return refuse("holds a text longer than " + std::to_string(largestText / 1024) + " KiB: shorten it");
+    }
+    if (!isPlainUtf8(text)) {
+        return refuse("holds a text that is not plain UTF-8: type it anew");
+    }
+    return {};
+}
+
+} // namespace
+
+Result<void> EntryWriter::insert(const Entry& entry, const std::vector<Cell>& cells) {
+    auto& detail = m_details[entry.body.index()];
+    if (!m_entry) {
+        auto statement = m_database.prepare("INSERT INTO entry VALUES (?, ?, ?, ?, ?)");
+        if (!statement) {
+            return tl::unexpected(statement.error());
+        }
+        m_entry = std::move(*statement);
+    }
+    const KindInfo& info = kindOf(entry.body);
+    if (!detail) {
+        auto statement = m_database.prepare(detailInsert(info));
+        if (!statement) {
+            return tl::unexpected(statement.error());
+        }
+        detail = std::move(*statement);
+    }
+    const std::string time = format(entry.time);
+    m_entry->bind(1, entry.sequence);
+    m_entry->bind(2, time);
+    m_entry->bind(3, entry.person);
+    m_entry->bind(4, info.kind);
+    m_entry->bindBytes(5, sealView(entry.seal));
+    if (auto done = m_entry->run(); !done) {
+        return done;
+    }
+    detail->bind(1, entry.sequence);
+    for (int at = 2; const Cell& cell : cells) {
+        if (const auto* n = std::get_if<std::int64_t>(&cell)) {
+            detail->bind(at, *n);
+        } else if (const auto* s = std::get_if<std::string>(&cell)) {
+            detail->bind(at, std::string_view(*s));
+        } else {
+            detail->bindNull(at);
+        }
+        ++at;
+    }
+    return detail->run();
+}
+
+Result<void> EntryWriter::insertAttachment(const std::string& sha256, std::string_view bytes) {
+    auto statement = m_database.prepare("INSERT INTO attachment SELECT ?1, ?2 "
+                                        "WHERE NOT EXISTS (SELECT 1 FROM attachment WHERE sha256 = ?1)");
+    if (!statement) {
+        return tl::unexpected(statement.error());
+    }
+    statement->bind(1, std::string_view(sha256));
+    statement->bindBytes(2, bytes);
+    return statement->run();
+}
+
+Result<EntryReader> EntryReader::after(Database& database, std::int64_t sequence) {
+    auto entries = database.prepare("SELECT sequence, time, person, kind, seal FROM entry WHERE sequence > " +
+                                    std::to_string(sequence) + " ORDER BY sequence");
+    if (!entries) {
+        return tl::unexpected(entries.error());
+    }
+    EntryReader reader(database, std::move(*entries));
+    for (const KindInfo& info : allKinds()) {
+        auto statement = database.prepare(detailSelect(info, sequence));
+        if (!statement) {
+            return tl::unexpected(statement.error());
+        }
+        reader.m_details.push_back({std::move(*statement), false});
+        if (auto done = reader.advance(reader.m_details.back()); !done) {
+            return tl::unexpected(done.error());
+        }
+    }
+    return reader;
+}
+
+Result<void> EntryReader::advance(Detail& detail) {
+    const auto more = detail.statement.step();
+    if (!more) {
+        return tl::unexpected(more.error());
+    }
+    detail.hasRow = *more;
+    return {};
+}
+
+Result<bool> EntryReader::atEnd() {
+    for (std::size_t kind = 0; kind < m_details.size(); ++kind) {
+        if (m_details[kind].hasRow) {
+            return refuse(quoted(m_database->path()) + " has details of " +
+                          entryName(m_details[kind].statement.integer(0)) + " in the table “" +
+                          std::string(allKinds()[kind].kind) + "” without that entry: it was altered or damaged.");
+        }
+    }
+    return false;
+}
+
+Result<bool> EntryReader::next(EntryRow& row) {
+    const auto more = m_entries.step();
+    if (!more) {
+        return tl::unexpected(more.error());
+    }
+    if (!*more) {
+        return atEnd();
+    }
+    row.sequence = m_entries.integer(0);
+    row.time.assign(m_entries.text(1));
+    row.person.assign(m_entries.text(2));
+    const auto kind = indexOfKind(m_entries.text(3));
+    const std::string_view seal = m_entries.bytes(4);
+    if (!kind || seal.size() != row.seal.bytes.size()) {
+        return refuse("In " + quoted(m_database->path()) + " " + entryName(row.sequence) +
+                      " is damaged: " + (kind ? "its seal has the wrong length." : kind.error().sentence));
+    }
+    row.kind = *kind;
+    std::ranges::transform(seal, row.seal.bytes.begin(), [](char c) { return static_cast<std::uint8_t>(c); });
+    Detail& detail = m_details[row.kind];
+    if (!detail.hasRow || detail.statement.integer(0) != row.sequence) {
+        return refuse(quoted(m_database->path()) + " lacks the details of " + entryName(row.sequence) +
+                      " in the table “" + std::string(allKinds()[row.kind].kind) + "”: it was altered or damaged.");
+    }
+    if (auto done = readCells(detail, row); !done) {
+        return tl::unexpected(done.error());
+    }
+    if (auto done = advance(detail); !done) {
+        return tl::unexpected(done.error());
+    }
+    return true;
+}
+
+Result<void> EntryReader::readCells(const Detail& detail, EntryRow& row) const {
+    const std::vector<Column>& columns = allKinds()[row.kind].columns;
+    row.cells.resize(columns.size());
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+        const int column = static_cast<int>(i) + 1;
+        switch (detail.statement.type(column)) {
+        case Statement::Type::null:
+            row.cells[i] = Cell();
+            break;
+        case Statement::Type::integer:
+            row.cells[i] = detail.statement.integer(column);
+            break;
+        case Statement::Type::text: {
+            const std::string_view text = detail.statement.text(column);
+            if (auto good = checkText(text); !good) {
+                return refuse("In " + quoted(m_database->path()) + " “" + columns[i].name + "” of " +
+                              entryName(row.sequence) + " " + good.error().sentence + ".");
+            }
+            if (auto* kept = std::get_if<std::string>(&row.cells[i])) {
+                kept->assign(text);
+            } else {
+                row.cells[i].emplace<std::string>(text);
+            }
+            break;
+        }
+        default:
+            return refuse("In " + quoted(m_database->path()) + " “" + columns[i].name + "” of " +
+                          entryName(row.sequence) + " is neither a whole number nor a text: the file is damaged.");
+        }
+    }
+    return {};
+}
+
+Result<Entry> entryFrom(const EntryRow& row) {
+    const auto about = [&](const std::string& sentence) {
+        return refuse("Entry " + std::to_string(row.sequence) + ": " + sentence);
+    };
+    const auto time = parseUtcTime(row.time);
+    if (!time || row.time.size() != 24) { // only the form with milliseconds is written, so that bytes fit the seal
+        return about("“" + row.time.substr(0, 40) + "” is no moment as a record writes it.");
+    }
+    if (auto good = checkText(row.person); !good) {
+        return about("its person " + good.error().sentence + ".");
+    }
+    auto body = bodyFrom(row.kind, row.cells);
+    if (!body) {
+        return about(body.error().sentence);
+    }
+    return Entry{row.sequence, *time, row.person, std::move(*body), row.seal};
+}
+
+Result<Entry> asStored(const Entry& entry, const std::vector<Cell>& cells) {
+    const KindInfo& info = kindOf(entry.body);
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        const auto* text = std::get_if<std::string>(&cells[i]);
+        const auto good = text == nullptr ? Result<void>() : checkText(*text);
+        if (!good) {
+            return refuse("“" + info.columns[i].name + "” " + good.error().sentence + ".");
+        }
+    }
+    auto stored = entryFrom({entry.sequence, format(entry.time), entry.person, entry.body.index(), cells, entry.seal});
+    if (stored && stored->time != entry.time) {
+        return refuse("The moment of this entry lies outside the calendar: set the clock of this computer.");
+    }
+    return stored;
+}
+
+Result<void> readEntries(Database& database, Ledger& ledger) {
+    auto reader = EntryReader::after(database, ledger.size());
+    if (!reader) {
+        return tl::unexpected(reader.error());
+    }
+    EntryRow row;
+    std::size_t memory = 0;
+    for (auto more = reader->next(row);; more = reader->next(row)) {
+        if (!more) {
+            return tl::unexpected(more.error());
+        }
+        if (!*more) {
+            return {};
+        }
+        memory += sizeof(Entry);
+        for (const Cell& cell : row.cells) {
+            const auto* text = std::get_if<std::string>(&cell);
+            memory += text == nullptr ? 0 : text->size();
+        }
+        if (memory > largestLedger) {
+            return refuse(quoted(database.path()) + " holds more than this program reads into memory (" +
+                          std::to_string(largestLedger / 1024 / 1024) + " MiB of entries).");
+        }
+        auto entry = entryFrom(row);
+        auto taken = entry ? ledger.appendSealed(std::move(*entry)) : tl::unexpected(entry.error());
+        if (!taken) {
+            return refuse("In " + quoted(database.path()) + ": " + taken.error().sentence);
+        }
+    }
+}
+
+} // namespace caprail

@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <store/header.h>
+
+#include <QFileInfo>
+#include <algorithm>
+#include <array>
+#include <cstddef>
+#include <memory>
+#include <sqlite3.h>
+#include <store/database.h>
+#include <vector>
+
+namespace caprail {
+
+namespace {
+
+constexpr std::size_t headerSize = 100;
+
+std::uint32_t bigEndian(std::string_view bytes, std::size_t at) {
+    std::uint32_t value = 0;
+    for (std::size_t i = 0; i < 4; ++i) {
+        value = value << 8 | static_cast<unsigned char>(bytes[at + i]);
+    }
+    return value;
+}
+
+} // namespace
+
+HeaderFinding judgeHeader(std::string_view header, std::uint64_t size, const std::string& path) {
+    const std::string file = quoted(path);
+    constexpr std::string_view magic("SQLite format 3\0", 16);
+    if (header.empty()) {
+        return {FileKind::notARecord, file + " is empty: it is no build record."};
+    }
+    if (header.size() < headerSize) {
+        const bool begins = header.size() >= magic.size() && header.starts_with(magic);
+        return {begins ? FileKind::damagedRecord : FileKind::notARecord,
+                file + (begins ? " breaks off within its first 100 bytes: look for a copy of it."
+                               : " is no build record: choose a file that ends in .caprail.")};
+    }
+    const bool ours = bigEndian(header, 68) == applicationId;
+    if (!header.starts_with(magic)) {
+        return {ours ? FileKind::damagedRecord : FileKind::notARecord,
+                file + (ours ? " is damaged in its first bytes: salvage what can be read into a new file."
+                             : " is no build record: choose a file that ends in .caprail.")};
+    }
+    if (!ours) {
+        return {FileKind::notARecord,
+                file + " is a database of another program, not a build record: choose a file that ends in .caprail."};
+    }
+    const std::uint32_t version = bigEndian(header, 60);
+    if (version > schemaVersion && version < 10'000) {
+        return {FileKind::newerRecord, file +
+                                           " was written by a newer version of this program (its tables are of "
+                                           "version " +
+                                           std::to_string(version) + ", this program knows up to " +
+                                           std::to_string(schemaVersion) +
+                                           "): open it with that one; it was not touched."};
+    }
+    const auto damaged = [&](const std::string& what) {
+        return HeaderFinding{FileKind::damagedRecord,
+                             file + " is damaged: " + what + ". Salvage what can be read into a new file."};
+    };
+    if (version == 0 || version > schemaVersion) {
+        return damaged("its version number is " + std::to_string(version));
+    }
+    if (header[18] == 2 || header[19] == 2) {
+        return damaged("it was switched to write-ahead mode, which leaves parts of a record beside the file");
+    }
+    const std::uint32_t rawSize = static_cast<std::uint32_t>(static_cast<unsigned char>(header[16])) << 8 |
+                                  static_cast<unsigned char>(header[17]);
+    const std::uint64_t pageSize = rawSize == 1 ? 65'536 : rawSize;
+    if (pageSize < 512 || (pageSize & (pageSize - 1)) != 0) {
+        return damaged("its page size is " + std::to_string(pageSize));
+    }
+    if (size < pageSize) {
+        return damaged("it breaks off within its first page");
+    }
+    return {FileKind::record, {}};
+}
+
+Result<HeaderFinding> readHeader(const std::string& path) {
+    // Read through SQLite's own file system layer: closing a file descriptor of our own would drop the locks that
+    // another connection of this process holds on the file (sqlite.org/howtocorrupt.html, section 2.2).
+    sqlite3_vfs* const vfs = sqlite3_vfs_find(nullptr);
+    const std::unique_ptr<const char, void (*)(const char*)> name(
+        sqlite3_create_filename(path.c_str(), (path + "-journal").c_str(), (path + "-wal").c_str(), 0, nullptr),
+        [](const char* text) { sqlite3_free_filename(const_cast<char*>(text)); });
+    if (!name) {
+        return refuse(sentenceFor(SQLITE_NOMEM, path, {}));
+    }
+    std::vector<std::max_align_t> room(static_cast<std::size_t>(vfs->szOsFile) / sizeof(std::max_align_t) + 1);
+    auto* const file = reinterpret_cast<sqlite3_file*>(room.data());
+    int code =
+        vfs->xOpen(vfs, name.get(), file, SQLITE_OPEN_READONLY | SQLITE_OPEN_MAIN_DB | SQLITE_OPEN_NOFOLLOW, nullptr);
+    std::array<char, headerSize> bytes{};
+    sqlite3_int64 size = 0;
+    if (code == SQLITE_OK) {
+        code = file->pMethods->xFileSize(file, &size);
+        if (code == SQLITE_OK && size > 0) {
+            code = file->pMethods->xRead(file, bytes.data(), static_cast<int>(headerSize), 0);
+        }
+    }
+    if (file->pMethods != nullptr) {
+        file->pMethods->xClose(file);
+    }
+    if (code != SQLITE_OK && code != SQLITE_IOERR_SHORT_READ) {
+        return refuse(sentenceFor(code, path, sqlite3_errstr(code)));
+    }
+    const auto length = std::min(static_cast<std::uint64_t>(size), std::uint64_t{headerSize});
+    return judgeHeader({bytes.data(), static_cast<std::size_t>(length)}, static_cast<std::uint64_t>(size), path);
+}
+
+Result<std::string> resolveRecord(const std::string& path) {
+    const QFileInfo info(QString::fromStdString(path));
+    if (!info.exists()) {
+        return refuse("There is no file " + quoted(path) + ": check its name and folder.");
+    }
+    if (!info.isFile()) {
+        return refuse(quoted(path) + " is no plain file: choose a file that ends in .caprail.");
+    }
+    return info.canonicalFilePath().toStdString();
+}
+
+} // namespace caprail

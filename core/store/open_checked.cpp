@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <store/open_checked.h>
+
+#include <sqlite3.h>
+#include <store/defences.h>
+#include <store/entry_rows.h>
+#include <store/schema.h>
+
+namespace caprail {
+
+namespace {
+
+Result<void> readAll(Database& database, Ledger& ledger) {
+    // The schema first: until it is known to be ours, a check of the pages could run expressions of someone else's.
+    if (auto good = verifySchema(database); !good) {
+        return good;
+    }
+    if (auto good = verifyStructure(database, "quick_check"); !good) {
+        return good;
+    }
+    return readEntries(database, ledger);
+}
+
+/// Runs `read` in one read transaction, so that it sees one state of the file.
+template <class Read> Result<void> inOneState(Database& database, Read read) {
+    if (auto begun = database.run("BEGIN"); !begun) {
+        return begun;
+    }
+    Result<void> done = read();
+    auto ended = database.run("ROLLBACK"); // nothing was written: this lets the read lock go
+    return done ? ended : done;
+}
+
+} // namespace
+
+Result<std::unique_ptr<Database>> openChecked(const std::string& path, Access access, Ledger& ledger) {
+    auto database = Database::open(path, access);
+    if (!database) {
+        return database;
+    }
+    if (auto done = defend(**database); !done) {
+        return tl::unexpected(done.error());
+    }
+    auto read = inOneState(**database, [&] { return readAll(**database, ledger); });
+    if (!read && access == Access::readOnly && (*database)->lastCode() == SQLITE_READONLY_ROLLBACK) {
+        if (auto writing = Database::open(path, Access::readWrite)) {
+            if (auto recovered = (*writing)->integer("SELECT count(*) FROM sqlite_schema"); recovered) {
+                ledger = Ledger();
+                read = inOneState(**database, [&] { return readAll(**database, ledger); });
+            }
+        }
+    }
+    if (!read) {
+        return tl::unexpected(read.error());
+    }
+    return database;
+}
+
+Result<void> readTail(Database& database, Ledger& ledger) {
+    return inOneState(database, [&]() -> Result<void> {
+        if (!ledger.empty()) {
+            auto row = database.prepare("SELECT seal FROM entry WHERE sequence = ?");
+            if (!row) {
+                return tl::unexpected(row.error());
+            }
+            row->bind(1, ledger.size());
+            const auto found = row->step();
+            if (!found) {
+                return tl::unexpected(found.error());
+            }
+            const Seal seal = ledger.seal();
+            if (!*found || row->bytes(0) !=
+                               std::string_view(reinterpret_cast<const char*>(seal.bytes.data()), seal.bytes.size())) {
+                return refuse(quoted(database.path()) + " no longer holds the entries that were read from it: it was "
+                                                        "replaced. Save a copy of what is on screen elsewhere.");
+            }
+        }
+        return readEntries(database, ledger);
+    });
+}
+
+Result<void> verifyStructure(Database& database, const std::string& pragma) {
+    const auto finding = database.text("PRAGMA " + pragma + "(1)");
+    if (!finding) {
+        return tl::unexpected(finding.error());
+    }
+    if (*finding != "ok") {
+        return refuse(quoted(database.path()) + " is damaged (" + finding->substr(0, 200) +
+                      "): salvage what can be read into a new file.");
+    }
+    return {};
+}
+
+Result<void> backUp(Database& database, const std::string& path) {
+    auto copy = Database::open(path, Access::readWrite);
+    if (!copy) {
+        return tl::unexpected(copy.error());
+    }
+    sqlite3_backup* const backup = sqlite3_backup_init((*copy)->handle(), "main", database.handle(), "main");
+    if (backup == nullptr) {
+        return tl::unexpected((*copy)->problem());
+    }
+    const int step = sqlite3_backup_step(backup, -1);
+    const int finish = sqlite3_backup_finish(backup);
+    if (step != SQLITE_DONE || finish != SQLITE_OK) {
+        return refuse(sentenceFor(step == SQLITE_DONE ? finish : step, path, sqlite3_errstr(step)));
+    }
+    return {};
+}
+
+} // namespace caprail

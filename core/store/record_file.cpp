@@ -1,0 +1,241 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <store/record_file.h>
+
+#include <optional>
+#include <store/defences.h>
+#include <store/entry_rows.h>
+#include <store/header.h>
+#include <store/new_file.h>
+#include <store/open_checked.h>
+#include <store/schema.h>
+#include <store/writer_lock.h>
+
+namespace caprail {
+
+struct RecordFile::State {
+    std::string path;
+    std::string readOnlyReason;
+    std::optional<WriterLock> lock; ///< before the database, so that it is let go after it is closed
+    std::unique_ptr<Database> database;
+    std::optional<EntryWriter> writer;
+    Ledger ledger;
+    std::int64_t dataVersion = 0; ///< changes when another connection has written
+};
+
+namespace {
+
+constexpr std::string_view dataVersionSql = "PRAGMA data_version";
+
+/// The number of the last entry on the disk and its seal, or 0.
+Result<Entry> lastOnDisk(Database& database) {
+    auto row = database.prepare("SELECT sequence, seal FROM entry ORDER BY sequence DESC LIMIT 1");
+    if (!row) {
+        return tl::unexpected(row.error());
+    }
+    const auto found = row->step();
+    if (!found) {
+        return tl::unexpected(found.error());
+    }
+    Entry last;
+    if (*found) {
+        last.sequence = row->integer(0);
+        const std::string_view seal = row->bytes(1);
+        for (std::size_t i = 0; i < seal.size() && i < last.seal.bytes.size(); ++i) {
+            last.seal.bytes[i] = static_cast<std::uint8_t>(seal[i]);
+        }
+    }
+    return last;
+}
+
+} // namespace
+
+RecordFile::RecordFile(std::unique_ptr<State> state) : m_state(std::move(state)) {}
+RecordFile::RecordFile(RecordFile&&) noexcept = default;
+RecordFile& RecordFile::operator=(RecordFile&&) noexcept = default;
+RecordFile::~RecordFile() = default;
+
+const Ledger& RecordFile::ledger() const {
+    return m_state->ledger;
+}
+const std::string& RecordFile::path() const {
+    return m_state->path;
+}
+bool RecordFile::isReadOnly() const {
+    return !m_state->readOnlyReason.empty();
+}
+const std::string& RecordFile::readOnlyReason() const {
+    return m_state->readOnlyReason;
+}
+
+Result<RecordFile> RecordFile::create(const std::string& path) {
+    auto made = makeNewFile(path, [](const std::string& unfinished) -> Result<void> {
+        auto database = Database::open(unfinished, Access::readWrite);
+        auto done = database ? defend(**database) : tl::unexpected(database.error());
+        return done ? createSchema(**database) : done;
+    });
+    if (!made) {
+        return tl::unexpected(made.error());
+    }
+    return open(path, OpenMode::readWrite);
+}
+
+Result<RecordFile> RecordFile::open(const std::string& path, OpenMode mode) {
+    auto state = std::make_unique<State>();
+    auto resolved = resolveRecord(path);
+    if (!resolved) {
+        return tl::unexpected(resolved.error());
+    }
+    state->path = std::move(*resolved);
+    const auto header = readHeader(state->path);
+    if (!header) {
+        return tl::unexpected(header.error());
+    }
+    if (header->kind != FileKind::record) {
+        return refuse(header->sentence);
+    }
+    if (mode == OpenMode::readOnly) {
+        state->readOnlyReason = quoted(state->path) + " was opened to be read only.";
+    } else if (auto lock = WriterLock::take(state->path)) {
+        state->lock = std::move(*lock);
+    } else {
+        state->readOnlyReason = lock.error().sentence;
+    }
+    const Access access = state->lock ? Access::readWrite : Access::readOnly;
+    auto database = openChecked(state->path, access, state->ledger);
+    if (!database) {
+        return tl::unexpected(database.error());
+    }
+    state->database = std::move(*database);
+    if (state->lock) {
+        if (auto ready = prepareForWriting(*state->database); !ready) {
+            return tl::unexpected(ready.error());
+        }
+        state->writer.emplace(*state->database);
+    }
+    auto version = state->database->integer(dataVersionSql);
+    if (!version) {
+        return tl::unexpected(version.error());
+    }
+    state->dataVersion = *version;
+    return RecordFile(std::move(state));
+}
+
+Result<std::int64_t> RecordFile::append(UtcTime time, const std::string& person, const Body& body) {
+    return store(time, person, body, nullptr);
+}
+
+Result<std::int64_t> RecordFile::appendWithAttachment(UtcTime time, const std::string& person,
+                                                      const AttachmentAdded& entry, std::string_view bytes) {
+    if (static_cast<std::int64_t>(bytes.size()) > largestAttachment) {
+        return refuse("“" + entry.fileName + "” is larger than a record takes (" +
+                      std::to_string(largestAttachment / 1024 / 1024) + " MiB): make it smaller first.");
+    }
+    if (entry.size != static_cast<std::int64_t>(bytes.size()) || entry.sha256 != sha256Hex(bytes)) {
+        return refuse("The bytes of “" + entry.fileName + "” do not fit the size and hash that its entry gives.");
+    }
+    return store(time, person, entry, &bytes);
+}
+
+Result<std::int64_t> RecordFile::store(UtcTime time, const std::string& person, const Body& body,
+                                       const std::string_view* bytes) {
+    State& s = *m_state;
+    if (isReadOnly()) {
+        return refuse(s.readOnlyReason);
+    }
+    const std::vector<Cell> cells = cellsOf(body);
+    auto entry = asStored({s.ledger.size() + 1, time, person, body, {}}, cells);
+    if (!entry) {
+        return tl::unexpected(entry.error());
+    }
+    const auto* attachment = std::get_if<AttachmentAdded>(&body);
+    if (attachment != nullptr && bytes == nullptr) {
+        if (auto kept = attachmentBytes(attachment->sha256); !kept) {
+            return tl::unexpected(kept.error());
+        }
+    }
+    entry->seal = sealOver(s.ledger.seal(), canonicalText(entry->sequence, time, person, kindOf(body), cells));
+
+    const auto write = [&]() -> Result<void> {
+        if (auto begun = s.database->run("BEGIN IMMEDIATE"); !begun) {
+            return begun;
+        }
+        const auto version = s.database->integer(dataVersionSql);
+        if (!version) {
+            return tl::unexpected(version.error());
+        }
+        if (*version != s.dataVersion) {
+            return refuse(quoted(s.path) + " was written by another program since it was read: read it again, then "
+                                           "store the entry.");
+        }
+        if (auto done = s.writer->insert(*entry, cells); !done) {
+            return done;
+        }
+        if (bytes != nullptr) {
+            if (auto done = s.writer->insertAttachment(attachment->sha256, *bytes); !done) {
+                return done;
+            }
+        }
+        return s.database->run("COMMIT");
+    };
+    if (auto written = write(); !written) {
+        if (s.database->inTransaction()) {
+            (void)s.database->run("ROLLBACK"); // a failed rollback ends the transaction all the same
+        }
+        // A commit that failed in its very last step (the folder's sync) may be on the disk nevertheless.
+        const auto last = lastOnDisk(*s.database);
+        const bool isThere = last && last->sequence == entry->sequence && last->seal == entry->seal;
+        if (!isThere || !syncToDisk(folderOf(s.path))) {
+            return tl::unexpected(written.error());
+        }
+    }
+    if (auto taken = s.ledger.appendSealed(std::move(*entry)); !taken) {
+        return tl::unexpected(taken.error());
+    }
+    return s.ledger.size();
+}
+
+Result<std::string> RecordFile::attachmentBytes(const std::string& sha256) const {
+    auto row = m_state->database->prepare("SELECT bytes FROM attachment WHERE sha256 = ?");
+    if (!row) {
+        return tl::unexpected(row.error());
+    }
+    row->bind(1, std::string_view(sha256));
+    const auto found = row->step();
+    if (!found) {
+        return tl::unexpected(found.error());
+    }
+    if (!*found) {
+        return refuse(quoted(m_state->path) + " holds no attachment with the hash " + sha256.substr(0, 64) + ".");
+    }
+    std::string bytes(row->bytes(0));
+    if (sha256Hex(bytes) != sha256) {
+        return refuse("In " + quoted(m_state->path) + " the attachment " + sha256.substr(0, 64) +
+                      " is damaged or was altered: its bytes no longer fit their hash.");
+    }
+    return bytes;
+}
+
+Result<bool> RecordFile::refresh() {
+    State& s = *m_state;
+    const auto version = s.database->integer(dataVersionSql);
+    if (!version) {
+        return tl::unexpected(version.error());
+    }
+    if (*version == s.dataVersion) {
+        return false;
+    }
+    Ledger longer = s.ledger;
+    if (auto read = readTail(*s.database, longer); !read) {
+        return tl::unexpected(read.error());
+    }
+    const bool isNew = longer.size() != s.ledger.size();
+    s.ledger = std::move(longer);
+    s.dataVersion = *version;
+    return isNew;
+}
+
+Result<void> RecordFile::saveCopy(const std::string& path) const {
+    return makeNewFile(path, [&](const std::string& unfinished) { return backUp(*m_state->database, unfinished); });
+}
+
+} // namespace caprail

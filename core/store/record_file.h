@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <ledger/ledger.h>
+#include <memory>
+
+namespace caprail {
+
+enum class OpenMode { readWrite, readOnly };
+
+/// One build record on the disk, opened: a single SQLite file that entries are only added to. An entry is on the disk,
+/// safe against a power cut, when `append` returns; only then is it in `ledger()`. While a record is open for writing
+/// a small lock file lies beside it; nothing else is left there, so the file alone can be mailed.
+class RecordFile {
+public:
+    /// Makes an empty record and opens it for writing. Refuses to overwrite; after a refusal nothing is left.
+    static Result<RecordFile> create(const std::string& path);
+    /// Opens a record, verifying header, schema, structure and all seals; the file is not changed by that. Asked to
+    /// write, it opens read-only when another program has the record or the file may not be written (see
+    /// `readOnlyReason`). Refuses files that are no records, newer ones, damaged and altered ones.
+    static Result<RecordFile> open(const std::string& path, OpenMode mode);
+    RecordFile(RecordFile&&) noexcept;
+    RecordFile& operator=(RecordFile&&) noexcept;
+    ~RecordFile();
+
+    [[nodiscard]] const Ledger& ledger() const;
+    /// Absolute, links resolved.
+    [[nodiscard]] const std::string& path() const;
+    [[nodiscard]] bool isReadOnly() const;
+    /// Why it cannot be written, as a sentence; empty when it can.
+    [[nodiscard]] const std::string& readOnlyReason() const;
+
+    /// Stores one entry and gives its sequence number. Whether it makes sense in this record was judged before
+    /// (assessment/admission.h); refused here is what cannot be kept: when the disk fails, when the entry would not
+    /// read back the same, an attachment's entry whose bytes are not in the file. On refusal nothing has changed.
+    Result<std::int64_t> append(UtcTime time, const std::string& person, const Body& body);
+    /// Stores an attachment's bytes and its entry together. Refuses bytes that do not fit the entry's hash and size.
+    Result<std::int64_t> appendWithAttachment(UtcTime time, const std::string& person, const AttachmentAdded& entry,
+                                              std::string_view bytes);
+    /// The bytes kept under a hash; refuses when they are missing or no longer fit it.
+    [[nodiscard]] Result<std::string> attachmentBytes(const std::string& sha256) const;
+
+    /// Takes in what another program appended since; true when there was something. Refuses, and keeps what it has,
+    /// when the file no longer begins with the entries that were read from it.
+    Result<bool> refresh();
+    /// Writes a copy of the record as it is on the disk, by SQLite's backup. Refuses to overwrite.
+    Result<void> saveCopy(const std::string& path) const;
+
+private:
+    struct State;
+    explicit RecordFile(std::unique_ptr<State> state);
+    Result<std::int64_t> store(UtcTime time, const std::string& person, const Body& body,
+                               const std::string_view* bytes);
+    std::unique_ptr<State> m_state;
+};
+
+} // namespace caprail

@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <store/writer_lock.h>
+
+#include <QFileInfo>
+#include <QLockFile>
+#include <store/database.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+namespace caprail {
+
+namespace {
+
+/// Permission bits are honoured for the superuser too: a record made read-only is meant to be.
+Result<void> mayWrite(const std::string& path) {
+    struct stat status {};
+    if (::stat(path.c_str(), &status) != 0 || (status.st_mode & 0222) == 0 || ::access(path.c_str(), W_OK) != 0) {
+        return refuse(quoted(path) + " may only be read: change its permissions, or save a copy elsewhere.");
+    }
+    if (status.st_nlink > 1) {
+        // SQLite's journal goes by the name: after a crash another name would not find it
+        // (sqlite.org/howtocorrupt.html, section 2.5), and the other name may be a backup.
+        return refuse(quoted(path) + " has a second name on this disk (a hard link): save a copy and work in that.");
+    }
+    const std::string folder = QFileInfo(QString::fromStdString(path)).absolutePath().toStdString();
+    if (::stat(folder.c_str(), &status) != 0 || (status.st_mode & 0222) == 0 ||
+        ::access(folder.c_str(), W_OK | X_OK) != 0) {
+        return refuse("The folder of " + quoted(path) + " may only be read: save a copy elsewhere and work in that.");
+    }
+    return {};
+}
+
+} // namespace
+
+std::string lockPath(const std::string& path) {
+    const QFileInfo info(QString::fromStdString(path));
+    return (info.absolutePath() + QStringLiteral("/.") + info.fileName() + QStringLiteral(".lock")).toStdString();
+}
+
+Result<WriterLock> WriterLock::take(const std::string& path) {
+    if (auto allowed = mayWrite(path); !allowed) {
+        return tl::unexpected(allowed.error());
+    }
+    auto lock = std::make_unique<QLockFile>(QString::fromStdString(lockPath(path)));
+    lock->setStaleLockTime(0); // never by age: a build goes on for hours. A dead holder is known by its process.
+    if (lock->tryLock(0)) {
+        return WriterLock(std::move(lock));
+    }
+    qint64 process = 0;
+    QString host;
+    QString program;
+    if (lock->error() == QLockFile::LockFailedError && lock->getLockInfo(&process, &host, &program)) {
+        return refuse(quoted(path) + " is open in " + quoted(program.toStdString()) + " (process " +
+                      std::to_string(process) + " on " + host.toStdString() +
+                      "): it can be read here, and written when it is closed there. If that computer is off, remove " +
+                      quoted(lockPath(path)) + ".");
+    }
+    return refuse(quoted(path) + " can only be read: its lock " + quoted(lockPath(path)) +
+                  " cannot be taken. Check the folder, or save a copy elsewhere.");
+}
+
+WriterLock::WriterLock(std::unique_ptr<QLockFile> lock) : m_lock(std::move(lock)) {}
+WriterLock::WriterLock(WriterLock&&) noexcept = default;
+WriterLock& WriterLock::operator=(WriterLock&&) noexcept = default;
+WriterLock::~WriterLock() = default; // QLockFile unlocks and removes its file
+
+} // namespace caprail
