@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <stations/pickup_section.h>
 
+#include <QCoreApplication>
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
@@ -11,6 +12,10 @@
 namespace caprail {
 
 namespace {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("PickupSection", text);
+}
 
 /// Sizes that an unmeasured term is drawn at, so that the section has a shape before anything is measured.
 Length usual(PickupTerm term) {
@@ -85,7 +90,7 @@ private:
         }
         m_painter.setPen(m_look.quiet);
         m_painter.drawText(QRectF(m_left + wide * 0.6, m_rail - m_block, m_right - m_left - wide * 1.2, m_block * 0.8),
-                           Qt::AlignCenter, QObject::tr("block, pan rail"));
+                           Qt::AlignCenter, tr("block, pan rail"));
     }
 
     void drawPlate() {
@@ -158,7 +163,7 @@ private:
     [[nodiscard]] QString label(PickupTerm term) const {
         const auto at = m_section.terms.find(term);
         return qtWord(term) + QLatin1Char('\n') +
-               (at == m_section.terms.end() ? QObject::tr("not measured")
+               (at == m_section.terms.end() ? tr("not measured")
                                             : qtText(format(at->second, m_section.units)));
     }
 
@@ -201,10 +206,10 @@ private:
         m_painter.drawLine(QPointF(x, std::min(y(foot), y(floorDepth()))),
                            QPointF(x, std::max(y(foot), y(floorDepth()))));
         const QString value =
-            m_section.clearance ? qtText(format(*m_section.clearance, m_section.units)) : QObject::tr("not known yet");
+            m_section.clearance ? qtText(format(*m_section.clearance, m_section.units)) : tr("not known yet");
         m_painter.drawText(QRectF(m_left + m_area.width() * 0.05, y(floorDepth()) + m_fontSize * 0.5,
                                   m_right - m_left - m_area.width() * 0.1, m_fontSize * 1.6),
-                           Qt::AlignCenter, QObject::tr("clearance %1").arg(value));
+                           Qt::AlignCenter, tr("clearance %1").arg(value));
     }
 
     [[nodiscard]] double middle() const { return (m_left + m_right) / 2; }

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <QWidget>
+#include <session/look.h>
+#include <session/plan_runner.h>
+#include <session/record_session.h>
+
+namespace caprail {
+
+/// One leaf of a drawn stack.
+struct DrawnLeaf {
+    QString name;
+    Length thickness;
+    bool isMeasured = true;
+};
+
+/// What the board draws for one position.
+struct BoardCell {
+    Position position;
+    std::optional<Length> gap;              ///< accepted
+    std::vector<DrawnLeaf> leaves;          ///< of the plan, or as built where there is no plan
+    std::optional<Length> residual;         ///< gap − leaves
+    std::optional<Feel> feel;               ///< what the straightedge should say
+    CheckState state = CheckState::notDone; ///< of the stack check
+    QString footing;                        ///< "as planned, on", "built otherwise: …", "not built"
+    bool isPinned = false;
+    bool isUnmet = false;
+};
+
+/// The cells of a record: the plan's stacks where there is a plan, else what was built.
+std::vector<BoardCell> boardCells(const RecordSession& session, const PlanOutcome* outcome);
+
+/// One position as a drawn stack of leaves, all to one scale of height; for screens and paper alike. `tallest` is the
+/// height that fills the cell.
+void drawBoardCell(QPainter& painter, const QRectF& area, const BoardCell& cell, Length tallest, bool isSelected,
+                   const Units& units, const Look& look);
+
+/// All positions side by side as they lie under the pan rail up: front at the left, the left side above. Arrow keys and
+/// clicks choose one.
+class GirdleBoard : public QWidget {
+    Q_OBJECT
+public:
+    explicit GirdleBoard(QWidget* parent = nullptr);
+    void show(std::vector<BoardCell> cells, const Units& units);
+    void select(Position position);
+
+signals:
+    void chosen(caprail::Position position);
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    [[nodiscard]] QRectF areaOf(Position position) const;
+    std::vector<BoardCell> m_cells;
+    Units m_units;
+    Position m_selected;
+};
+
+} // namespace caprail

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <stations/girdle_heading.h>
+
+#include <QHBoxLayout>
+#include <QLabel>
+
+namespace caprail {
+
+PlaceHeading::PlaceHeading(QWidget* parent)
+    : QWidget(parent), m_place(new QLabel(this)), m_figure(new QLabel(this)), m_words(new QLabel(this)) {
+    QFont place = font();
+    place.setPointSizeF(place.pointSizeF() * 1.5);
+    place.setBold(true);
+    m_place->setFont(place);
+    QFont figure = font();
+    figure.setPointSizeF(figure.pointSizeF() * 3.0);
+    m_figure->setFont(figure);
+    m_figure->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    m_figure->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_words->setWordWrap(true);
+    m_words->setMinimumHeight(m_words->fontMetrics().lineSpacing() * 2);
+    m_words->setAlignment(Qt::AlignTop);
+    auto* row = new QHBoxLayout;
+    row->addWidget(m_place);
+    row->addWidget(m_figure, 1);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(2);
+    column->addLayout(row);
+    column->addWidget(m_words);
+}
+
+void PlaceHeading::show(const QString& place, const QString& figure, CheckState state, const QString& words) {
+    m_place->setText(place);
+    m_figure->setText(figure);
+    m_figure->setAccessibleName(place + QStringLiteral(": ") + figure);
+    m_words->setText(sign(state) + QStringLiteral(" ") + words);
+    QPalette palette = m_words->palette();
+    palette.setColor(QPalette::WindowText, screenLook().of(state));
+    m_words->setPalette(palette);
+}
+
+QString PlaceHeading::figure() const {
+    return m_figure->text();
+}
+
+} // namespace caprail

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <QWidget>
+#include <session/look.h>
+
+class QLabel;
+
+namespace caprail {
+
+/// The head of a column: a place, the figure that matters there, read at arm's length, and its state in words.
+class PlaceHeading : public QWidget {
+    Q_OBJECT
+public:
+    explicit PlaceHeading(QWidget* parent = nullptr);
+    void show(const QString& place, const QString& figure, CheckState state, const QString& words);
+    [[nodiscard]] QString figure() const;
+
+private:
+    QLabel* m_place;
+    QLabel* m_figure;
+    QLabel* m_words;
+};
+
+} // namespace caprail
