@@ -1,0 +1,266 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <assessment/figures.h>
+#include <assessment/rests_on.h>
+#include <ledger/band_names.h>
+
+namespace caprail {
+
+namespace {
+
+/// The readings made after an entry; earlier ones no longer stand.
+template <class T> std::vector<Seen<T>> after(const std::vector<Seen<T>>& readings, std::int64_t entry) {
+    std::vector<Seen<T>> list;
+    std::ranges::copy_if(readings, std::back_inserter(list), [&](const auto& r) { return r.entry > entry; });
+    return list;
+}
+
+template <class T>
+const std::vector<Seen<T>>& readingsOf(const std::map<JournalId, std::vector<Seen<T>>>& all, JournalId j) {
+    static const std::vector<Seen<T>> none;
+    const auto at = all.find(j);
+    return at == all.end() ? none : at->second;
+}
+
+/// What makes the bore readings of a bearing fall: another torque on its cap, other shells, another specified value.
+Change boreFelledBy(const Facts& facts, JournalId j) {
+    const bool isMain = j.kind == JournalKind::main;
+    Change last = facts.changeOf(isMain ? Topic::capTorque : Topic::rodTorque, std::to_string(j.number));
+    for (const Change& other :
+         {facts.changeOf(Topic::shells, code(j)),
+          facts.changeOf(Topic::groupValue, std::string(word(isMain ? FastenerKind::mainCap : FastenerKind::rod)))}) {
+        last = other.entry > last.entry ? other : last;
+    }
+    return last;
+}
+
+/// Thickness of a shell: mean of its measured readings, or as marked where there is none.
+std::optional<Length> shellThickness(const Facts& facts, const std::string& shell) {
+    const auto at = facts.shells.find(shell);
+    if (at == facts.shells.end()) {
+        return {};
+    }
+    std::vector<Length> measured;
+    std::optional<Length> marked;
+    for (const auto& reading : at->second) {
+        if (reading.what.isMarked) {
+            marked = reading.what.thickness.value;
+        } else {
+            measured.push_back(reading.what.thickness.value);
+        }
+    }
+    return measured.empty() ? marked : Length(toNearest(summarise(measured).mean));
+}
+
+/// The vertical clearances that one bearing's standing readings give, station by station where both were measured, with
+/// the mean journal where only the bore has stations.
+struct Clearances {
+    std::vector<Length> each;
+    std::string missing; ///< what must be measured first; empty: nothing
+};
+
+constexpr std::int64_t vertical = 1;
+
+std::optional<Length> verticalJournal(const std::vector<Seen<JournalReading>>& journal, std::int64_t station) {
+    std::vector<Length> here;
+    std::vector<Length> anywhere;
+    for (const auto& reading : journal) {
+        if (reading.what.direction == vertical) {
+            anywhere.push_back(reading.what.diameter.value);
+            if (reading.what.station == station) {
+                here.push_back(reading.what.diameter.value);
+            }
+        }
+    }
+    if (anywhere.empty()) {
+        return {};
+    }
+    return Length(toNearest(summarise(here.empty() ? anywhere : here).mean));
+}
+
+Clearances clearancesOf(const Facts& facts, JournalId j, const std::vector<Seen<JournalReading>>& journal,
+                        const std::vector<Seen<BoreReading>>& bores) {
+    Clearances result;
+    for (const auto& bore : bores) {
+        Length value = bore.what.value.value;
+        if (bore.what.method == BoreMethod::strip) {
+            result.each.push_back(value);
+            continue;
+        }
+        if (bore.what.method == BoreMethod::housing) {
+            const auto fitted = facts.shellsFitted.find(j);
+            const auto upper =
+                fitted == facts.shellsFitted.end() ? std::nullopt : shellThickness(facts, fitted->second.what.upper);
+            const auto lower =
+                fitted == facts.shellsFitted.end() ? std::nullopt : shellThickness(facts, fitted->second.what.lower);
+            if (!upper || !lower) {
+                result.missing = "Say which shells lie in " + describe(j) + ", with their thickness.";
+                continue;
+            }
+            value = value - *upper - *lower;
+        }
+        if (const auto diameter = verticalJournal(journal, bore.what.station)) {
+            result.each.push_back(value - *diameter);
+        } else {
+            result.missing = "Measure journal " + describe(j) + ", square to the parting line.";
+        }
+    }
+    return result;
+}
+
+/// Taper: difference along the journal in one direction; out-of-round: difference around it at one station.
+void journalShape(const std::vector<Seen<JournalReading>>& journal, ClearanceResult& result) {
+    std::map<std::int64_t, std::vector<Length>> byDirection;
+    std::map<std::int64_t, std::vector<Length>> byStation;
+    for (const auto& reading : journal) {
+        byDirection[reading.what.direction].push_back(reading.what.diameter.value);
+        byStation[reading.what.station].push_back(reading.what.diameter.value);
+    }
+    for (const auto& [direction, values] : byDirection) {
+        result.taper = std::max(result.taper, summarise(values).range);
+    }
+    for (const auto& [station, values] : byStation) {
+        result.outOfRound = std::max(result.outOfRound, summarise(values).range);
+    }
+}
+
+void clearanceCheck(const Assessing& a, JournalId j, const BandFact& band) {
+    const bool isMain = j.kind == JournalKind::main;
+    Check& check = a.add(isMain ? CheckKind::mainClearance : CheckKind::rodClearance, j, code(j),
+                         "Bearing clearance at " + describe(j), {Station::bearings, code(j)});
+    const auto& allJournal = readingsOf(a.facts.journals, j);
+    const auto& allBores = readingsOf(a.facts.bores, j);
+    const Change journalFelled = a.facts.changeOf(Topic::crank);
+    const Change boreFelled = boreFelledBy(a.facts, j);
+    const auto journal = after(allJournal, journalFelled.entry);
+    const auto bores = after(allBores, boreFelled.entry);
+
+    ClearanceResult& result = a.out.clearances[j];
+    result.journalReadings = journal.size();
+    result.boreReadings = bores.size();
+    for (const auto& reading : journal) {
+        rest(check, reading.entry);
+    }
+    for (const auto& reading : bores) {
+        rest(check, reading.entry);
+    }
+    if (!journal.empty()) {
+        result.journalMean =
+            Length(toNearest(summarise(lengthsOf(journal, [](const auto& r) { return r.diameter.value; })).mean));
+        journalShape(journal, result);
+    }
+    const bool hasFallen = journal.size() < allJournal.size() || bores.size() < allBores.size();
+    const bool isStripped =
+        std::ranges::any_of(bores, [](const auto& b) { return b.what.method == BoreMethod::strip; });
+    if (bores.empty() || (journal.empty() && !isStripped)) {
+        check.sentence = journal.empty() ? "The journal is not measured." : "The bore is not measured.";
+        check.remedy = journal.empty() && !isStripped
+                           ? "Measure the journal at two stations or more, in two directions."
+                           : "Measure the bore with the shells in and the cap at full torque.";
+        if (hasFallen) {
+            const Change& cause = bores.empty() && !allBores.empty() ? boreFelled : journalFelled;
+            check.state = CheckState::stale;
+            check.staleBecause = cause;
+            check.sentence = "Entry " + std::to_string(cause.entry) + ": " + cause.what + ".";
+        }
+        return;
+    }
+    const Clearances clearances = clearancesOf(a.facts, j, journal, bores);
+    if (clearances.each.empty()) {
+        check.remedy = clearances.missing;
+        return;
+    }
+    const auto summary = summarise(clearances.each);
+    result.clearance = Length(toNearest(summary.mean));
+    result.smallest = summary.smallest;
+    result.largest = summary.largest;
+    if (result.journalMean) {
+        result.boreMean = *result.journalMean + *result.clearance;
+    }
+    result.expandedUncertainty = clearanceUncertainty(a, journal, bores);
+    check.state = a.judged(*result.clearance, result.expandedUncertainty, band);
+    check.sentence = "Clearance " + a.against(*result.clearance, result.expandedUncertainty, band) + ".";
+    if (check.state == CheckState::out) {
+        check.remedy = *result.clearance > band.band.hi()
+                           ? "Too wide: fit a thicker shell, or look at journal and housing."
+                           : "Too tight: fit a thinner shell, or look at journal and housing.";
+    } else if (check.state == CheckState::tooCloseToCall) {
+        check.remedy = "Measure again: more readings, or a finer gauge, make the uncertainty smaller.";
+    }
+    const std::string numbers = check.sentence;
+    applyStaleness(check, a.facts);
+    if (check.state == CheckState::stale) {
+        check.sentence += " Now: " + numbers;
+        check.remedy =
+            canBeJudgedAgain(a.facts, check) ? "Look at the clearance, and judge it again." : "Measure it again.";
+    }
+}
+
+void fitCheck(const Assessing& a, const FitPlace& place, const BandFact& band, const std::string& title) {
+    const std::string subject = place.first + ":" + std::to_string(place.second);
+    Check& check = a.add(CheckKind::fit, place, subject, title, {Station::bearings, subject});
+    const auto at = a.facts.fits.find(place);
+    check.remedy = "Measure it.";
+    if (at == a.facts.fits.end()) {
+        return;
+    }
+    const auto standing = after(at->second, a.facts.changeOf(Topic::crank).entry);
+    const auto& shown = standing.empty() ? at->second : standing;
+    for (const auto& reading : shown) {
+        rest(check, reading.entry);
+    }
+    const auto summary = summarise(lengthsOf(shown, [](const auto& r) { return r.value.value; }));
+    const Length mean(toNearest(summary.mean));
+    const double uncertainty = fitUncertainty(a, shown);
+    check.state = a.judged(mean, uncertainty, band);
+    check.sentence = a.against(mean, uncertainty, band) + ".";
+    check.remedy = check.isGood()                   ? ""
+                   : check.state == CheckState::out ? "Bring it into its band, and measure again."
+                                                    : "Measure it again: more readings make the uncertainty smaller.";
+    applyStaleness(check, a.facts);
+    if (check.state == CheckState::stale) {
+        check.remedy = canBeJudgedAgain(a.facts, check) ? "Look at it, and judge it again." : "Measure it again.";
+    }
+}
+
+void fitChecks(const Assessing& a) {
+    for (const auto& [name, band] : a.facts.bands) {
+        if (!bands::isFit(name)) {
+            continue;
+        }
+        if (name == bands::rodSideClearance) {
+            for (int number = 1; number <= a.facts.layout->throws(); ++number) {
+                fitCheck(a, {name, number}, band, "Rod side clearance, throw " + std::to_string(number));
+            }
+            continue;
+        }
+        // A fit of the shop's own has as many places as were read, and one at least.
+        fitCheck(a, {name, 1}, band, name == bands::crankEndPlay ? "Crank end play" : "Fit: " + name);
+        for (const auto& [place, readings] : a.facts.fits) {
+            if (place.first == name && place.second != 1) {
+                fitCheck(a, place, band, "Fit: " + name + ", place " + std::to_string(place.second));
+            }
+        }
+    }
+}
+
+} // namespace
+
+void bearingChecks(const Assessing& a) {
+    if (!a.facts.layout) {
+        return;
+    }
+    if (const BandFact* band = a.band(bands::mainClearance)) {
+        for (const JournalId j : a.facts.layout->mainJournals()) {
+            clearanceCheck(a, j, *band);
+        }
+    }
+    if (const BandFact* band = a.band(bands::rodClearance)) {
+        for (const JournalId j : a.facts.layout->rodJournals()) {
+            clearanceCheck(a, j, *band);
+        }
+    }
+    fitChecks(a);
+}
+
+} // namespace caprail

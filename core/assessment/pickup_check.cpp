@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <assessment/figures.h>
+#include <assessment/rests_on.h>
+#include <ledger/band_names.h>
+
+namespace caprail {
+
+namespace {
+
+/// The part whose change makes the readings of a term fall.
+Topic partOf(PickupTerm term) {
+    switch (term) {
+    case PickupTerm::panDepth:
+        return Topic::pan;
+    case PickupTerm::gasket:
+        return Topic::gasket;
+    case PickupTerm::plate:
+        return Topic::plate;
+    case PickupTerm::pickupDepth:
+        break;
+    }
+    return Topic::pickup;
+}
+
+constexpr std::size_t readingsNeeded = 2;
+
+} // namespace
+
+void pickupCheck(const Assessing& a) {
+    const BandFact* band = a.band(bands::pickupClearance);
+    if (!a.facts.layout || band == nullptr) {
+        return;
+    }
+    Check& check = a.add(CheckKind::pickup, {}, {}, "Clearance under the pickup", {Station::pickup, {}});
+    std::map<PickupTerm, std::vector<Seen<PickupReading>>> standing;
+    std::string missing;
+    std::string missingWord;
+    Change felled;
+    for (const auto& [term, name] : allWords<PickupTerm>()) {
+        const Change change = a.facts.changeOf(partOf(term));
+        const auto all = a.facts.pickup.find(term);
+        auto& list = standing[term];
+        if (all != a.facts.pickup.end()) {
+            std::ranges::copy_if(all->second, std::back_inserter(list),
+                                 [&](const auto& r) { return r.entry > change.entry; });
+            const bool hasFallen = list.size() < all->second.size();
+            felled = hasFallen && list.size() < readingsNeeded && change.entry > felled.entry ? change : felled;
+        }
+        for (const auto& reading : list) {
+            rest(check, reading.entry);
+        }
+        if (!list.empty()) {
+            a.out.pickup.means[term] =
+                Length(toNearest(summarise(lengthsOf(list, [](const auto& r) { return r.value.value; })).mean));
+        }
+        if (list.size() < readingsNeeded && missing.empty()) {
+            missingWord = name;
+            missing = "Measure the " + std::string(name) + (list.empty() ? ", twice." : " once more.");
+        }
+    }
+    if (a.out.pickup.means.size() == standing.size()) {
+        const auto& m = a.out.pickup.means;
+        a.out.pickup.clearance = m.at(PickupTerm::panDepth) + m.at(PickupTerm::gasket) + m.at(PickupTerm::plate) -
+                                 m.at(PickupTerm::pickupDepth);
+        a.out.pickup.expandedUncertainty = pickupUncertainty(a, standing);
+    }
+    if (!missing.empty()) {
+        check.remedy = missing;
+        check.place.subject = missingWord;
+        if (felled.entry != 0) {
+            check.state = CheckState::stale;
+            check.staleBecause = felled;
+            check.sentence = "Entry " + std::to_string(felled.entry) + ": " + felled.what + ".";
+        }
+        return;
+    }
+    const Length clearance = *a.out.pickup.clearance;
+    check.state = a.judged(clearance, a.out.pickup.expandedUncertainty, *band);
+    check.sentence = a.against(clearance, a.out.pickup.expandedUncertainty, *band) + ".";
+    if (!check.isGood()) {
+        const Length change = band->band.middle() - clearance;
+        check.remedy = std::string(change > Length() ? "Raise" : "Lower") + " the pickup by " +
+                       format(change.magnitude(), a.units) + " to reach the middle of the band, and measure again.";
+    }
+    applyStaleness(check, a.facts);
+    if (check.state == CheckState::stale) {
+        check.remedy = "Look at the clearance, and judge it again.";
+    }
+}
+
+} // namespace caprail
