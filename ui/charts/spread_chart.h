@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <assessment/assessment.h>
+#include <charts/chart.h>
+
+namespace caprail {
+
+/// Draws the gap survey into an empty plot: every reading (standing filled, fallen hollow), the accepted gap as a bar,
+/// left and right side by side at each cap in different shapes, and the survey's spread between two lines.
+/// Lengths along the upright axis are in the units given.
+ChartText fillSpreadChart(QCustomPlot& plot, const Assessment& assessment, const Units& units, const Look& look);
+
+/// The same as vectors on paper, in sizes about the painter's font.
+void drawSpreadChart(QPainter& painter, const QRectF& area, const Assessment& assessment, const Units& units,
+                     const Look& look);
+
+class SpreadChart : public Chart {
+    Q_OBJECT
+public:
+    explicit SpreadChart(QWidget* parent = nullptr);
+    void setData(const Assessment& assessment, const Units& units, const Look& look);
+};
+
+} // namespace caprail
