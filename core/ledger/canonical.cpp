@@ -10,8 +10,15 @@ namespace {
 void appendString(std::string& out, std::string_view text) {
     static constexpr std::string_view digits = "0123456789abcdef";
     out += '"';
-    for (const char c : text) {
+    std::size_t plain = 0; // where the run of characters that stand for themselves begins
+    for (std::size_t at = 0; at < text.size(); ++at) {
+        const char c = text[at];
         const auto byte = static_cast<unsigned char>(c);
+        if (byte >= 0x20 && c != '"' && c != '\\') {
+            continue;
+        }
+        out += text.substr(plain, at - plain);
+        plain = at + 1;
         switch (c) {
         case '"':
             out += "\\\"";
@@ -35,15 +42,12 @@ void appendString(std::string& out, std::string_view text) {
             out += "\\t";
             break;
         default:
-            if (byte < 0x20) {
-                out += "\\u00";
-                out += digits[byte >> 4];
-                out += digits[byte & 15];
-            } else {
-                out += c;
-            }
+            out += "\\u00";
+            out += digits[byte >> 4];
+            out += digits[byte & 15];
         }
     }
+    out += text.substr(plain);
     out += '"';
 }
 

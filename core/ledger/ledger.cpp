@@ -28,9 +28,18 @@ Result<void> Ledger::appendSealed(Entry entry) {
         return refuse("The seal of entry " + std::to_string(entry.sequence) +
                       " does not fit: it, or an entry before it, was altered after it was sealed.");
     }
+    appendVerified(std::move(entry));
+    return {};
+}
+
+void Ledger::appendVerified(Entry entry) {
     note(entry);
     m_entries.push_back(std::move(entry));
-    return {};
+}
+
+void Ledger::reserve(std::size_t more) {
+    m_entries.reserve(m_entries.size() + more);
+    m_struckBy.reserve(m_struckBy.size() + more);
 }
 
 } // namespace caprail

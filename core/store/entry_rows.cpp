@@ -245,35 +245,4 @@ Result<Entry> asStored(const Entry& entry, const std::vector<Cell>& cells) {
     return stored;
 }
 
-Result<void> readEntries(Database& database, Ledger& ledger) {
-    auto reader = EntryReader::after(database, ledger.size());
-    if (!reader) {
-        return tl::unexpected(reader.error());
-    }
-    EntryRow row;
-    std::size_t memory = 0;
-    for (auto more = reader->next(row);; more = reader->next(row)) {
-        if (!more) {
-            return tl::unexpected(more.error());
-        }
-        if (!*more) {
-            return {};
-        }
-        memory += sizeof(Entry);
-        for (const Cell& cell : row.cells) {
-            const auto* text = std::get_if<std::string>(&cell);
-            memory += text == nullptr ? 0 : text->size();
-        }
-        if (memory > largestLedger) {
-            return refuse(quoted(database.path()) + " holds more than this program reads into memory (" +
-                          std::to_string(largestLedger / 1024 / 1024) + " MiB of entries).");
-        }
-        auto entry = entryFrom(row);
-        auto taken = entry ? ledger.appendSealed(std::move(*entry)) : tl::unexpected(entry.error());
-        if (!taken) {
-            return refuse("In " + quoted(database.path()) + ": " + taken.error().sentence);
-        }
-    }
-}
-
 } // namespace caprail

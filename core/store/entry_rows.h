@@ -60,7 +60,4 @@ Result<Entry> entryFrom(const EntryRow& row);
 /// Refuses texts that are no plain UTF-8 or too long, and moments outside the calendar. `cells` are those of its body.
 Result<Entry> asStored(const Entry& entry, const std::vector<Cell>& cells);
 
-/// Appends to `ledger` all entries of the file that follow its last one, and checks each seal.
-Result<void> readEntries(Database& database, Ledger& ledger);
-
 } // namespace caprail

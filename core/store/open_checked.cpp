@@ -3,7 +3,7 @@
 
 #include <sqlite3.h>
 #include <store/defences.h>
-#include <store/entry_rows.h>
+#include <store/entry_loader.h>
 #include <store/schema.h>
 
 namespace caprail {

@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <units/date.h>
 
-#include <array>
 #include <chrono>
-#include <cstdio>
 #include <optional>
 
 namespace caprail {
@@ -27,6 +25,13 @@ std::optional<int> digits(std::string_view text, std::size_t at, std::size_t cou
     return n;
 }
 
+/// Writes `value` with leading zeros over `count` characters of `text`.
+void putDigits(std::string& text, std::size_t at, std::size_t count, std::int64_t value) {
+    for (std::size_t i = count; i > 0; --i, value /= 10) {
+        text[at + i - 1] = static_cast<char>('0' + value % 10);
+    }
+}
+
 std::optional<Date> readDate(std::string_view text) {
     const auto y = digits(text, 0, 4);
     const auto m = digits(text, 5, 2);
@@ -46,10 +51,16 @@ std::optional<Date> readDate(std::string_view text) {
 
 std::string format(Date date) {
     const std::chrono::year_month_day day{std::chrono::sys_days{std::chrono::days{date.days}}};
-    std::array<char, 40> text{};
-    std::snprintf(text.data(), text.size(), "%04d-%02u-%02u", static_cast<int>(day.year()),
-                  static_cast<unsigned>(day.month()), static_cast<unsigned>(day.day()));
-    return text.data();
+    std::string text = "0000-00-00";
+    const int year = static_cast<int>(day.year());
+    if (year < 0 || year > 9999) { // no record holds such a day, but a sentence may have to name it
+        text = std::to_string(year) + "-00-00";
+    } else {
+        putDigits(text, 0, 4, year);
+    }
+    putDigits(text, text.size() - 5, 2, static_cast<unsigned>(day.month()));
+    putDigits(text, text.size() - 2, 2, static_cast<unsigned>(day.day()));
+    return text;
 }
 
 Result<Date> parseDate(std::string_view text) {
@@ -60,15 +71,20 @@ Result<Date> parseDate(std::string_view text) {
     return *date;
 }
 
-Date dateOf(UtcTime time) { return Date{time.milliseconds / dayMilliseconds}; }
+Date dateOf(UtcTime time) {
+    return Date{time.milliseconds / dayMilliseconds};
+}
 
 std::string format(UtcTime time) {
+    const Date day{time.milliseconds / dayMilliseconds};
     const std::int64_t inDay = time.milliseconds % dayMilliseconds;
-    std::array<char, 40> text{};
-    std::snprintf(text.data(), text.size(), "T%02d:%02d:%02d.%03dZ", static_cast<int>(inDay / 3'600'000),
-                  static_cast<int>(inDay / 60'000 % 60), static_cast<int>(inDay / 1'000 % 60),
-                  static_cast<int>(inDay % 1'000));
-    return format(dateOf(time)) + text.data();
+    // Every entry that is read is formatted again for its seal, so this is done without printf.
+    std::string text = "T00:00:00.000Z";
+    putDigits(text, 1, 2, inDay / 3'600'000);
+    putDigits(text, 4, 2, inDay / 60'000 % 60);
+    putDigits(text, 7, 2, inDay / 1'000 % 60);
+    putDigits(text, 10, 3, inDay % 1'000);
+    return format(day) + text;
 }
 
 Result<UtcTime> parseUtcTime(std::string_view text) {
@@ -80,10 +96,8 @@ Result<UtcTime> parseUtcTime(std::string_view text) {
     const auto milliseconds = withMilliseconds ? digits(text, 20, 3) : std::optional<int>(0);
     const bool shape = (text.size() == 20 || (withMilliseconds && text[19] == '.')) && text[10] == 'T' &&
                        text[13] == ':' && text[16] == ':' && text.back() == 'Z';
-    if (!shape || !date || !hour || !minute || !second || !milliseconds || *hour > 23 || *minute > 59 ||
-        *second > 59) {
-        return refuse("“" + std::string(text) +
-                      "” is no moment in UTC: write it like 2026-05-04T09:30:00.000Z.");
+    if (!shape || !date || !hour || !minute || !second || !milliseconds || *hour > 23 || *minute > 59 || *second > 59) {
+        return refuse("“" + std::string(text) + "” is no moment in UTC: write it like 2026-05-04T09:30:00.000Z.");
     }
     return UtcTime{date->days * dayMilliseconds + *hour * 3'600'000LL + *minute * 60'000LL + *second * 1'000LL +
                    *milliseconds};
