@@ -195,7 +195,7 @@ void EntryForm::keyPressEvent(QKeyEvent* event) {
 
 void EntryForm::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
-    if (event->type() == QEvent::ApplicationPaletteChange) {
+    if (event->type() == QEvent::PaletteChange) {
         setRemark(m_remark);
     }
 }

@@ -44,6 +44,8 @@ public:
     /// Forgets what was typed, so that the next `load` shows the record again.
     void putBack();
     void focusField(std::string_view field);
+    /// Shows a field empty, for a value that is not known yet.
+    void clearField(std::string_view field) { setText(field, {}); }
     /// A quiet line under the form.
     void setRemark(const QString& text);
 

@@ -45,8 +45,7 @@ void drawPickupGauge(QPainter& painter, const QRectF& area, const PickupSection&
     painter.drawLine(QPointF(left - 4, y(0)), QPointF(area.right() - 4, y(0)));
     painter.fillRect(QRectF(left - 4, y(0), area.right() - left, fontSize * 0.8), QBrush(look.quiet, Qt::BDiagPattern));
     painter.setPen(look.quiet);
-    painter.drawText(QRectF(left, y(0) + fontSize * 0.8, area.width(), fontSize * 1.4), Qt::AlignLeft,
-                     tr("pan floor"));
+    painter.drawText(QRectF(left, y(0) + fontSize * 0.8, area.width(), fontSize * 1.4), Qt::AlignLeft, tr("pan floor"));
 
     painter.setPen(QPen(look.good, 1.4));
     painter.setBrush(QBrush(look.good, Qt::Dense6Pattern));

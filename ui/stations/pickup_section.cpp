@@ -163,8 +163,7 @@ private:
     [[nodiscard]] QString label(PickupTerm term) const {
         const auto at = m_section.terms.find(term);
         return qtWord(term) + QLatin1Char('\n') +
-               (at == m_section.terms.end() ? tr("not measured")
-                                            : qtText(format(at->second, m_section.units)));
+               (at == m_section.terms.end() ? tr("not measured") : qtText(format(at->second, m_section.units)));
     }
 
     void extension(double x1, double x2, double depthInches) {

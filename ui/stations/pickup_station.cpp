@@ -112,7 +112,9 @@ void PickupStation::refresh() {
                                                      : QStringLiteral("—"));
     QString verdict = sign(state) + QStringLiteral(" ") + stateWord(state);
     if (check != assessment.checks.end()) {
-        for (const std::string& more : {check->sentence, check->remedy}) {
+        // With a clearance, what to do is said below, by how much and either way.
+        const std::string remedy = assessment.pickup.clearance ? std::string() : check->remedy;
+        for (const std::string& more : {check->sentence, remedy}) {
             verdict += more.empty() ? QString() : QStringLiteral("\n") + qtText(more);
         }
     }

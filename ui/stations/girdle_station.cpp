@@ -1,0 +1,218 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <stations/girdle_station.h>
+
+#include <QButtonGroup>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QStackedWidget>
+#include <QToolButton>
+#include <algorithm>
+#include <charts/spread_chart.h>
+#include <planview/plan_view.h>
+#include <session/cautions.h>
+#include <stations/girdle_actions.h>
+#include <stations/girdle_board.h>
+#include <stations/girdle_gaps.h>
+#include <stations/girdle_kit.h>
+#include <stations/girdle_recheck.h>
+#include <stations/girdle_stacks.h>
+#include <stations/girdle_words.h>
+#include <stations/plan_tools.h>
+#include <stations/station_text.h>
+
+namespace caprail {
+
+GirdleStation::GirdleStation(RecordSession& given, QWidget* parent)
+    : StationPanel(given, parent), m_plan(new PlanView(this)), m_tools(new PlanTools(m_plan, this)),
+      m_actions(new GirdleActions(given, this)), m_survey(new QLabel(this)), m_chart(new SpreadChart(this)),
+      m_board(new GirdleBoard(this)), m_gaps(new GirdleGaps(given, this)), m_kit(new GirdleKit(given, this)),
+      m_stacks(new GirdleStacks(given, m_runner, this)), m_recheck(new GirdleRecheck(given, this)),
+      m_body(new QStackedWidget(this)), m_left(new QStackedWidget(this)), m_right(new QStackedWidget(this)) {
+    m_position = m_gaps->position();
+    build();
+    refresh();
+}
+
+void GirdleStation::build() {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(8, 6, 8, 6);
+    column->addWidget(buildBar());
+    m_body->addWidget(buildWork());
+    m_body->addWidget(m_kit);
+    column->addWidget(m_body, 1);
+
+    connect(m_plan, &PlanView::placeSelected, this, [this](const QString& place) {
+        if (const auto position = parsePosition(coreText(place))) {
+            choose(*position);
+        }
+    });
+    connect(m_plan, &PlanView::placeActivated, this, [this] { page()->focusField(); });
+    connect(m_plan, &PlanView::typed, this, [this](const QString& text) { page()->type(text); });
+    connect(m_chart, &Chart::placeSelected, this, [this](const QString& place) {
+        if (const auto position = parsePosition(coreText(place))) {
+            choose(*position);
+        }
+    });
+    connect(m_board, &GirdleBoard::chosen, this, &GirdleStation::choose);
+    for (GirdlePage* each :
+         {static_cast<GirdlePage*>(m_gaps), static_cast<GirdlePage*>(m_stacks), static_cast<GirdlePage*>(m_recheck)}) {
+        connect(each, &GirdlePage::chosen, this, &GirdleStation::choose);
+        connect(each, &GirdlePage::stepped, this, &GirdleStation::step);
+    }
+    connect(&m_runner, &PlanRunner::planReady, this, &GirdleStation::refreshBoard);
+}
+
+QWidget* GirdleStation::buildBar() {
+    auto* bar = new QWidget(this);
+    auto* row = new QHBoxLayout(bar);
+    row->setContentsMargins(0, 0, 0, 0);
+    auto* group = new QButtonGroup(this);
+    const QString names[] = {tr("Gaps"), tr("Shims"), tr("Stacks"), tr("Recheck")};
+    for (std::size_t i = 0; i < m_modes.size(); ++i) {
+        auto* button = new QToolButton(bar);
+        const QKeySequence shortcut(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + static_cast<int>(i)));
+        button->setText(QStringLiteral("%1  %2").arg(i + 1).arg(names[i]));
+        button->setCheckable(true);
+        button->setShortcut(shortcut);
+        button->setToolTip(shortcut.toString(QKeySequence::NativeText));
+        button->setAccessibleName(names[i]);
+        button->setMinimumSize(104, 34);
+        connect(button, &QToolButton::clicked, this, [this, i] { setMode(static_cast<GirdleMode>(i)); });
+        group->addButton(button);
+        row->addWidget(button);
+        m_modes[i] = button;
+    }
+    auto* caution = new QLabel(cautionFor(Station::girdle), bar);
+    caution->setForegroundRole(QPalette::PlaceholderText);
+    caution->setWordWrap(true);
+    row->addSpacing(10);
+    row->addWidget(caution, 1);
+    row->addWidget(m_tools);
+    row->addWidget(m_actions);
+    m_modes[0]->setChecked(true);
+    return bar;
+}
+
+QWidget* GirdleStation::buildWork() {
+    auto* survey = new QWidget(this);
+    auto* surveyColumn = new QVBoxLayout(survey);
+    surveyColumn->setContentsMargins(0, 0, 0, 0);
+    m_survey->setWordWrap(true);
+    m_survey->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    surveyColumn->addWidget(m_plan, 3);
+    surveyColumn->addWidget(m_survey);
+    surveyColumn->addWidget(m_chart, 2);
+    m_left->addWidget(survey);
+    m_left->addWidget(m_board);
+    m_right->addWidget(m_gaps);
+    m_right->addWidget(m_stacks);
+    m_right->addWidget(m_recheck);
+    auto* work = new QWidget(this);
+    auto* row = new QHBoxLayout(work);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(10);
+    row->addWidget(m_left, 1);
+    row->addWidget(m_right);
+    m_right->setFixedWidth(390);
+    return work;
+}
+
+GirdlePage* GirdleStation::page() const {
+    return static_cast<GirdlePage*>(m_right->currentWidget());
+}
+
+void GirdleStation::setMode(GirdleMode mode) {
+    m_mode = mode;
+    m_modes[static_cast<std::size_t>(mode)]->setChecked(true);
+    const bool isKit = mode == GirdleMode::shims;
+    m_body->setCurrentIndex(isKit ? 1 : 0);
+    m_tools->setVisible(!isKit && mode != GirdleMode::stacks);
+    if (!isKit) {
+        m_right->setCurrentIndex(mode == GirdleMode::gaps ? 0 : mode == GirdleMode::stacks ? 1 : 2);
+        m_left->setCurrentIndex(mode == GirdleMode::stacks ? 1 : 0);
+    }
+    refresh();
+    focusMode();
+}
+
+void GirdleStation::focusMode() {
+    if (m_mode == GirdleMode::shims) {
+        m_kit->focusField();
+    } else {
+        page()->focusField();
+    }
+}
+
+void GirdleStation::refresh() {
+    m_runner.solve(planRequestFor(session().facts(), session().assessment()));
+    m_actions->setPosition(m_position);
+    if (m_mode == GirdleMode::shims) {
+        m_kit->refresh();
+        return;
+    }
+    page()->refresh(m_position);
+    if (m_mode == GirdleMode::stacks) {
+        refreshBoard();
+        return;
+    }
+    refreshDiagram();
+    m_survey->setText(surveySentence(session().assessment(), session().units()));
+    m_chart->setData(session().assessment(), session().units(), screenLook());
+}
+
+void GirdleStation::refreshDiagram() {
+    if (!session().facts().layout) {
+        m_plan->setEmpty(tr("Set the engine layout at the engine station: the pan rail is drawn from it."));
+        return;
+    }
+    PlanContent content =
+        m_mode == GirdleMode::recheck ? recheckContent(session()) : gapContent(session(), m_gaps->order());
+    content.selected = qtText(code(m_position));
+    m_plan->setContent(std::move(content));
+}
+
+void GirdleStation::refreshBoard() {
+    m_board->show(boardCells(session(), m_runner.outcome()), session().units());
+    m_board->select(m_position);
+}
+
+void GirdleStation::choose(Position position) {
+    m_position = position;
+    m_actions->setPosition(position);
+    m_plan->select(qtText(code(position)));
+    m_board->select(position);
+    if (m_mode != GirdleMode::shims) {
+        page()->refresh(position);
+    }
+}
+
+void GirdleStation::step(int by) {
+    const std::vector<Position>& order = m_gaps->order();
+    const auto at = std::ranges::find(order, m_position);
+    if (order.empty()) {
+        return;
+    }
+    const auto count = static_cast<std::ptrdiff_t>(order.size());
+    const std::ptrdiff_t here = at == order.end() ? 0 : at - order.begin();
+    choose(order[static_cast<std::size_t>((here + by + count) % count)]);
+}
+
+void GirdleStation::select(const QString& subject) {
+    if (subject == QLatin1String("shims")) {
+        setMode(GirdleMode::shims);
+        return;
+    }
+    const auto position = parsePosition(coreText(subject));
+    if (!position || !session().facts().layout || !session().facts().layout->has(*position)) {
+        focusMode();
+        return;
+    }
+    m_position = *position;
+    const auto isGood = [&](const char* kind) {
+        const Check* check = session().assessment().find(kind + code(*position));
+        return check != nullptr && check->isGood();
+    };
+    setMode(!isGood("gap:") ? GirdleMode::gaps : !isGood("stack:") ? GirdleMode::stacks : GirdleMode::recheck);
+}
+
+} // namespace caprail
