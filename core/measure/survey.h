@@ -1,20 +1,42 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
+/// When the readings of one gap are good enough to go on with, and what to do when they are not.
 #include <measure/statistics.h>
 #include <string>
 #include <units/format.h>
 
 namespace caprail {
 
+enum class GapState {
+    none,             ///< no reading
+    needsAnotherPass, ///< too few readings, or they do not agree
+    accepted
+};
+
+/// One reading since the last thing that disturbed the position.
+struct SurveyReading {
+    Length gap;
+    std::int64_t pass = 0; ///< 0: not known
+    std::string person;    ///< may be empty
+};
+
 /// What the standing readings of one gap come to.
 struct GapSurvey {
     std::optional<Length> accepted; ///< the median, once enough readings agree with it
     std::size_t agreeing = 0;       ///< readings within the repeat limit of the median
     std::string sentence;
+    GapState state = GapState::none;
+    Summary summary;
+    std::optional<std::size_t> odd; ///< index of the reading farthest from the median, when it does not agree
 };
 
-/// A reading agrees when it lies within `repeatLimit` of the median. The median is accepted when at least `minimumPasses`
-/// readings agree and they are more than half of all; otherwise another pass is asked for, and the odd reading is named.
-GapSurvey acceptGap(std::span<const Length> readings, Length repeatLimit, int minimumPasses, const Units& units);
+/// A reading agrees when it lies within `repeatLimit` (0 or more, inclusive) of the median. The median is accepted when
+/// at least `minimumPasses` (1 or more) readings agree and they are more than half of all; otherwise another pass is
+/// asked for, and the odd reading is named. The rule is common practice, no source.
+GapSurvey acceptGap(std::span<const Length> readings, Length repeatLimit, std::int64_t minimumPasses,
+                    const Units& units);
+/// The same, naming the odd reading by its pass and person.
+GapSurvey surveyGap(std::span<const SurveyReading> readings, Length repeatLimit, std::int64_t minimumPasses,
+                    const Units& units);
 
 } // namespace caprail

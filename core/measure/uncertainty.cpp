@@ -59,9 +59,13 @@ double UncertaintyBudget::coverageFactor(Coverage coverage) const {
     return coverage == Coverage::two || !freedom ? 2.0 : studentT(0.9545, *freedom);
 }
 
-double UncertaintyBudget::expanded(Coverage coverage) const { return coverageFactor(coverage) * combined(); }
+double UncertaintyBudget::expanded(Coverage coverage) const {
+    return coverageFactor(coverage) * combined();
+}
 
-double rectangular(double halfWidth) { return halfWidth / std::sqrt(3.0); }
+double rectangular(double halfWidth) {
+    return halfWidth / std::sqrt(3.0);
+}
 
 double studentT(double confidence, double degreesOfFreedom) {
     const double whole = std::max(1.0, std::floor(degreesOfFreedom));

@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+/// What is looked at when the girdle is laid on its stacks for trial, and when each item is good.
+#include <optional>
+#include <string>
+#include <units/format.h>
+#include <units/length.h>
+#include <units/problem.h>
+#include <units/words.h>
+
+namespace caprail {
+
+enum class TrialFitItem {
+    wayRound,
+    dipstick,
+    pickupTube,
+    counterweights,
+    rodBolts,
+    turnsFreely,
+    keywayAtTopDeadCentre
+};
+template <> struct WordsOf<TrialFitItem> {
+    static constexpr std::array<Word<TrialFitItem>, 7> list{
+        {{TrialFitItem::wayRound, "girdle the right way round"},
+         {TrialFitItem::dipstick, "dipstick clear"},
+         {TrialFitItem::pickupTube, "pickup tube clear"},
+         {TrialFitItem::counterweights, "counterweights clear"},
+         {TrialFitItem::rodBolts, "rod bolts clear"},
+         {TrialFitItem::turnsFreely, "two turns by hand, nothing binds"},
+         {TrialFitItem::keywayAtTopDeadCentre, "keyway agrees at top dead centre"}}};
+};
+
+/// Answered once per throw.
+constexpr bool needsThrow(TrialFitItem item) {
+    return item == TrialFitItem::counterweights || item == TrialFitItem::rodBolts;
+}
+/// May be answered with a measured clearance instead of pass or fail.
+constexpr bool mayBeMeasured(TrialFitItem item) {
+    return needsThrow(item) || item == TrialFitItem::dipstick || item == TrialFitItem::pickupTube;
+}
+/// The least clearance at the closest counterweight: 0.060 in (common practice, no source).
+constexpr Length defaultCounterweightClearance() {
+    return thou(60);
+}
+
+/// What was found.
+enum class TrialFitFound { pass, fail, clearance };
+
+struct TrialFitObservation {
+    TrialFitItem item = TrialFitItem::wayRound;
+    int throwNumber = 0; ///< 1 or more where the item needs a throw, else 0
+    TrialFitFound found = TrialFitFound::pass;
+    std::optional<Length> clearance; ///< with `TrialFitFound::clearance`, and only then
+};
+
+struct TrialFitJudgement {
+    bool isGood = false;
+    std::string sentence; ///< what was found, and against what
+    std::string remedy;   ///< what to do; empty when good
+};
+/// A measured clearance is good from `minimum` on (counterweights and rod bolts), or above zero (the others).
+/// Refuses a throw where none belongs and the lack of one where one does, a measurement of what cannot be measured, a
+/// measurement without its value or a value without one, a clearance below zero and a minimum below zero.
+Result<TrialFitJudgement> judgeTrialFit(const TrialFitObservation&, Length minimum, const Units&);
+
+} // namespace caprail
