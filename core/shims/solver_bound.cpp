@@ -9,30 +9,6 @@ std::int64_t floorDivide(std::int64_t a, std::int64_t b) {
     return (a % b != 0 && ((a < 0) != (b < 0))) ? q - 1 : q;
 }
 
-std::int64_t priceOf(const Column& c, const std::vector<std::int64_t>& prices) {
-    std::int64_t sum = 0;
-    for (std::uint16_t i = 0; i < c.partCount; ++i) {
-        sum += prices[c.parts[i].cls] * c.parts[i].count;
-    }
-    return sum;
-}
-
-std::int64_t takeOutLargest(std::vector<std::int64_t>& costs, int leftOut) {
-    if (leftOut > 0) {
-        std::sort(costs.begin(), costs.end());
-        for (int i = 0; i < leftOut && !costs.empty(); ++i) {
-            costs.pop_back();
-        }
-    }
-    std::int64_t sum = 0;
-    for (std::int64_t c : costs) {
-        if (c >= never) {
-            return never;
-        }
-        sum += c;
-    }
-    return sum;
-}
 } // namespace
 
 PriceHull::PriceHull(const Instance& instance, const std::vector<std::int64_t>& prices) {
@@ -96,88 +72,104 @@ std::int64_t PriceHull::leastCost(const Unlisted& unlisted) const {
     return best;
 }
 
+std::int64_t pricedCost(const Offer& offer, const Prices& prices) {
+    std::int64_t cost = offer.cost + prices.ofShim * offer.size;
+    for (std::uint16_t i = 0; i < offer.partCount; ++i) {
+        cost += prices.ofClass[offer.parts[i].cls] * offer.parts[i].count;
+    }
+    return cost;
+}
+
 namespace {
 /// One evaluation of the dual: the bound, and how far demand exceeds supply per class.
-struct Evaluation {
+class Evaluation {
+public:
     std::int64_t bound = 0;
     std::vector<std::int64_t> excess; ///< per class, and last the total of shims
-};
 
-void evaluate(const BoundTask& task, const Prices& prices, Evaluation& out) {
-    const Instance& in = task.instance;
-    const std::size_t classes = in.classes();
-    out.excess.assign(classes + 1, 0);
-    for (std::size_t i = 0; i < classes; ++i) {
-        out.excess[i] = -in.count[i];
-    }
-    out.excess[classes] = task.costIsResidual ? -task.shimLimit : 0;
-    const PriceHull hull(in, prices.ofClass);
-    std::vector<std::int64_t> least(in.places.size(), never);
-    std::vector<const Column*> chosen(in.places.size(), nullptr);
-    for (std::size_t p = 0; p < in.places.size(); ++p) {
-        for (const Column& c : task.columns[p]) {
-            const std::int64_t own =
-                task.costIsResidual ? scale * magnitude(c.residual) + prices.ofShim * c.size : scale * c.size;
-            const std::int64_t cost = own + priceOf(c, prices.ofClass);
-            if (cost < least[p]) {
-                least[p] = cost;
-                chosen[p] = &c;
+    void at(const Market& market, const Prices& prices) {
+        const std::size_t classes = market.supply.size();
+        const std::size_t places = market.places();
+        m_least.assign(places, never);
+        m_chosen.assign(places, nullptr);
+        for (std::size_t p = 0; p < places; ++p) {
+            for (std::size_t i = market.begin[p]; i < market.begin[p + 1]; ++i) {
+                const std::int64_t cost = pricedCost(market.offers[i], prices);
+                if (cost < m_least[p]) {
+                    m_least[p] = cost;
+                    m_chosen[p] = &market.offers[i];
+                }
             }
         }
-        const Unlisted& u = task.unlisted[p];
-        if (u.fewest <= u.most && !task.costIsResidual) {
-            const std::int64_t other = hull.leastCost(u);
-            if (other < least[p]) {
-                least[p] = other;
-                chosen[p] = nullptr;
+        if (!market.unlisted.empty()) {
+            const PriceHull hull(*market.instance, prices.ofClass);
+            for (std::size_t p = 0; p < places; ++p) {
+                const std::int64_t other = hull.leastCost(market.unlisted[p]);
+                if (other < m_least[p]) {
+                    m_least[p] = other;
+                    m_chosen[p] = nullptr;
+                }
             }
         }
-    }
-    std::int64_t cut = never + 1;
-    if (task.leftOut > 0) {
-        std::vector<std::int64_t> sorted = least;
-        std::sort(sorted.begin(), sorted.end());
-        const auto keep = static_cast<std::size_t>(
-            std::max<std::ptrdiff_t>(0, static_cast<std::ptrdiff_t>(sorted.size()) - task.leftOut));
-        cut = keep == 0 ? -1 : sorted[keep - 1];
-    }
-    int kept = static_cast<int>(in.places.size()) - task.leftOut;
-    for (std::size_t p = 0; p < in.places.size(); ++p) {
-        if (chosen[p] == nullptr || least[p] > cut || kept <= 0) {
-            continue;
+        leaveOutCostliest(market.leftOut);
+        excess.assign(classes + 1, 0);
+        bound = -prices.ofShim * std::max(0, market.shims);
+        excess[classes] = -std::max(0, market.shims);
+        for (std::size_t i = 0; i < classes; ++i) {
+            excess[i] = -market.supply[i];
+            bound -= prices.ofClass[i] * market.supply[i];
         }
-        --kept;
-        for (std::uint16_t i = 0; i < chosen[p]->partCount; ++i) {
-            out.excess[chosen[p]->parts[i].cls] += chosen[p]->parts[i].count;
+        for (std::size_t p = 0; p < places; ++p) {
+            if (m_least[p] >= never) {
+                bound = never;
+                return;
+            }
+            bound += m_least[p];
+            if (m_chosen[p] != nullptr) {
+                for (std::uint16_t i = 0; i < m_chosen[p]->partCount; ++i) {
+                    excess[m_chosen[p]->parts[i].cls] += m_chosen[p]->parts[i].count;
+                }
+                excess[classes] += m_chosen[p]->size;
+            }
         }
-        out.excess[classes] += task.costIsResidual ? chosen[p]->size : 0;
+        if (market.shims < 0) {
+            excess[classes] = 0;
+        }
     }
-    const std::int64_t sum = takeOutLargest(least, task.leftOut);
-    out.bound = sum >= never ? never : sum - worthOfKit(in, prices, task.costIsResidual ? task.shimLimit : 0);
-}
+
+private:
+    void leaveOutCostliest(int leftOut) {
+        for (; leftOut > 0; --leftOut) {
+            const auto most = std::max_element(m_least.begin(), m_least.end());
+            if (most == m_least.end()) {
+                return;
+            }
+            m_chosen[static_cast<std::size_t>(most - m_least.begin())] = nullptr;
+            *most = 0;
+        }
+    }
+
+    std::vector<std::int64_t> m_least;
+    std::vector<const Offer*> m_chosen;
+};
 } // namespace
 
-std::int64_t worthOfKit(const Instance& instance, const Prices& prices, int shimLimit) {
-    std::int64_t worth = prices.ofShim * shimLimit;
-    for (std::size_t i = 0; i < prices.ofClass.size(); ++i) {
-        worth += prices.ofClass[i] * instance.count[i];
-    }
-    return worth;
+std::int64_t boundAt(const Market& market, const Prices& prices) {
+    Evaluation now;
+    now.at(market, prices);
+    return now.bound;
 }
 
-std::int64_t raiseBound(const BoundTask& task, Prices& prices, const Stop& stop) {
-    const std::size_t classes = task.instance.classes();
-    if (prices.ofClass.size() != classes) {
-        prices.ofClass.assign(classes, 0);
-    }
+std::int64_t raiseBound(const Market& market, std::int64_t target, int rounds, Prices& prices, const Stop& stop) {
+    const std::size_t classes = market.supply.size();
     Evaluation now;
-    evaluate(task, prices, now);
+    now.at(market, prices);
     Prices best = prices;
     std::int64_t bestBound = now.bound;
     std::vector<std::int64_t> direction(classes + 1, 0);
     std::int64_t stepShare = 1024; // of 1024, the relaxation factor of the step rule
     int sinceBetter = 0;
-    for (int round = 0; round < task.rounds && bestBound <= task.target && bestBound < never; ++round) {
+    for (int round = 0; round < rounds && bestBound <= target && bestBound < never; ++round) {
         if (stop && stop()) {
             break;
         }
@@ -194,14 +186,13 @@ std::int64_t raiseBound(const BoundTask& task, Prices& prices, const Stop& stop)
         if (norm == 0) {
             break;
         }
-        const std::int64_t aim = std::max(task.target + scale / 4 - now.bound, scale / 64);
+        const std::int64_t aim = std::max(target + scale / 4 - now.bound, scale / 64);
         for (std::size_t i = 0; i <= classes; ++i) {
             std::int64_t& price = i < classes ? prices.ofClass[i] : prices.ofShim;
             // step = share · aim · direction ÷ |direction|², all in whole numbers
-            const std::int64_t step = (aim * direction[i] / norm) * stepShare / 1024;
-            price = std::max<std::int64_t>(0, price + step);
+            price = std::max<std::int64_t>(0, price + (aim * direction[i] / norm) * stepShare / 1024);
         }
-        evaluate(task, prices, now);
+        now.at(market, prices);
         if (now.bound > bestBound) {
             bestBound = now.bound;
             best = prices;
@@ -213,7 +204,7 @@ std::int64_t raiseBound(const BoundTask& task, Prices& prices, const Stop& stop)
                 break;
             }
             prices = best;
-            evaluate(task, prices, now);
+            now.at(market, prices);
             std::fill(direction.begin(), direction.end(), 0);
         }
     }
@@ -246,16 +237,6 @@ Prices startingPrices(const Instance& instance) {
         number += instance.count[i];
     }
     return best;
-}
-
-void price(Columns& columns, const Prices& forShims, const Prices& forResidual) {
-    for (auto& list : columns) {
-        for (Column& c : list) {
-            c.shimCost = scale * c.size + (forShims.ofClass.empty() ? 0 : priceOf(c, forShims.ofClass));
-            c.residualCost = scale * magnitude(c.residual) + forResidual.ofShim * c.size +
-                             (forResidual.ofClass.empty() ? 0 : priceOf(c, forResidual.ofClass));
-        }
-    }
 }
 
 } // namespace caprail::solver

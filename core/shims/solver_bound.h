@@ -2,23 +2,13 @@
 #pragma once
 #include <cstdint>
 #include <shims/solver_instance.h>
+#include <utility>
 #include <vector>
 
 namespace caprail::solver {
 
-/// A stack as the bound and the search see it: its parts, and what it costs by each of the two counts.
-struct Column {
-    const Part* parts = nullptr;
-    std::uint16_t partCount = 0;
-    std::uint16_t size = 0;
-    std::int64_t residual = 0;
-    std::int64_t shimCost = 0;     ///< scale·size + prices, set by `price`
-    std::int64_t residualCost = 0; ///< scale·|residual| + prices, set by `price`
-};
-using Columns = std::vector<std::vector<Column>>; ///< per place
-
-/// Prices on shims: what a shim of each class is worth to the other positions, and what using up one of the total
-/// number of shims is worth. All at least 0, in units of 1/scale.
+/// Prices on shims: what a shim of each class is worth to the other places, and what using up one of the total number
+/// of shims is worth. All at least 0, in units of 1/scale.
 struct Prices {
     std::vector<std::int64_t> ofClass;
     std::int64_t ofShim = 0;
@@ -47,16 +37,26 @@ private:
     std::vector<std::pair<std::int64_t, std::int64_t>> m_hull; ///< (thickness, price), by rising thickness
 };
 
-/// What a bound run is about.
-struct BoundTask {
-    const Instance& instance;
-    const Columns& columns;
-    const std::vector<Unlisted>& unlisted; ///< per place
-    bool costIsResidual = false;           ///< bound the sum of |residual| instead of the number of shims
-    int leftOut = 0;                       ///< so many places may stay unserved
-    int shimLimit = 0;                     ///< with costIsResidual: most shims in all
-    std::int64_t target = 0;               ///< stop once the bound exceeds this
-    int rounds = 150;
+/// A stack on offer: its parts, the shims in it, and its own cost, in units of 1/scale.
+struct Offer {
+    const Part* parts = nullptr;
+    std::uint16_t partCount = 0;
+    std::uint16_t size = 0;
+    std::int64_t cost = 0;
+};
+
+/// What a bound is asked about: places that want one stack each, and the shims there are.
+struct Market {
+    explicit Market(const Instance& of) : instance(&of), supply(of.count) {}
+    const Instance* instance;
+    std::vector<int> supply;          ///< per class
+    int shims = -1;                   ///< most shims in all; −1: not limited, or the cost itself is their number
+    std::vector<Offer> offers;        ///< place by place
+    std::vector<std::size_t> begin;   ///< of each place's offers; and last their total number
+    std::vector<Unlisted> unlisted;   ///< per place; may be empty (then all stacks are on offer)
+    int leftOut = 0;                  ///< so many places may stay unserved
+
+    [[nodiscard]] std::size_t places() const { return begin.size() - 1; }
 };
 
 /// Lagrangian lower bound on the cost of any plan: the limited number of shims of each class is dropped and paid for
@@ -65,19 +65,17 @@ struct BoundTask {
 /// Held, Wolfe, Crowder, “Validation of subgradient optimization”, Mathematical Programming 6 (1974): the step rule
 /// (from memory).
 /// Starts from `prices`, leaves the best ones found there, and returns the bound they give, times scale; `never` when
-/// some place has no stack at all and none may be left out.
-std::int64_t raiseBound(const BoundTask& task, Prices& prices, const Stop& stop);
+/// some place has no stack at all and none may be left out. Stops as soon as the bound exceeds `target`.
+std::int64_t raiseBound(const Market& market, std::int64_t target, int rounds, Prices& prices, const Stop& stop);
+
+/// The bound that given prices make, without changing them.
+std::int64_t boundAt(const Market& market, const Prices& prices);
+
+/// What an offer costs with the prices of its shims (and of the total).
+std::int64_t pricedCost(const Offer& offer, const Prices& prices);
 
 /// Prices to start from when the kit is scarce: a shim is worth what its thickness is over that of the thinnest shim
 /// still needed when the thickest are used first.
 Prices startingPrices(const Instance& instance);
-
-/// Writes the priced costs into the columns, for the search: by number of shims with one set of prices, and by
-/// residual with another (empty `ofClass`: all prices 0).
-void price(Columns& columns, const Prices& forShims, const Prices& forResidual);
-
-/// Σ price × number in the kit (and × shimLimit): what the priced costs of a whole plan exceed its true cost by, at
-/// most.
-std::int64_t worthOfKit(const Instance& instance, const Prices& prices, int shimLimit);
 
 } // namespace caprail::solver

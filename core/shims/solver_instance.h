@@ -20,6 +20,7 @@ struct Place {
     int weight = 0; ///< of its residual in the twist sum
     /// False where the residual does not matter, because a shim that is still to be bought will take it up.
     bool residualCounts = true;
+    friend bool operator==(const Place&, const Place&) = default;
 };
 
 /// Shims of one thickness are one class; classes are sorted from thick to thin.

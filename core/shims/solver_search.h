@@ -1,44 +1,49 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
+#include <array>
 #include <cstdint>
-#include <shims/solver_bound.h>
+#include <shims/solver_columns.h>
+#include <shims/solver_failures.h>
 #include <shims/solver_instance.h>
+#include <shims/solver_twist.h>
 #include <vector>
 
 namespace caprail::solver {
 
-/// What a plan must keep to while it is searched for. Costs are the columns' priced ones, so each limit is
-/// scale × (the true limit) + the worth of the kit at those prices.
+/// What a plan must keep to while it is searched for.
 struct Limits {
-    std::int64_t shimCost = never;
-    std::int64_t residualCost = never;
+    int shims = 0;
+    std::int64_t sum = never;             ///< of |residual|
     std::int64_t largestResidual = never;
-    std::int64_t twist = never; ///< |fixed twist + Σ weight·residual|
-    int leftOut = 0;            ///< so many places may stay unserved
+    std::int64_t twist = never;           ///< |fixed twist + Σ weight·residual|
+    int leftOut = 0;                      ///< so many places may stay unserved
 };
 
-/// One complete choice: per place the index of its column, or −1.
+/// One complete choice: per place the index of its column, or −1. Without what is pinned, but for the twist.
 struct Found {
     std::vector<int> column;
     int served = 0;
     int shims = 0;
-    std::int64_t largest = 0; ///< without what is pinned
+    std::int64_t largest = 0;
     std::int64_t sum = 0;
     std::int64_t twist = 0; ///< |…| with what is pinned
 };
 
 enum class Outcome {
     found,     ///< the callback asked to stop at a solution
-    exhausted, ///< all columns tried: nothing (more) within the limits
+    exhausted, ///< nothing (more) within the limits
     gaveUp     ///< by the step limit or `stop`
 };
 
-/// Depth-first search over the places, always the one with the fewest stacks left; after each choice the stacks of
-/// all other places are filtered by what is left in the kit and by the limits, so that a dead end shows early.
+/// Depth-first search over the places, always the one with the fewest stacks left. After each choice the stacks of
+/// all other places are filtered by what is left in the kit and by the limits, so that a dead end shows early. Once a
+/// search turns out long, each node also gets prices of its own (see solver_bound.h), which shed many more stacks,
+/// and states that have failed before are recognised.
 class Search {
 public:
-    /// Columns are tried in their order in the list.
-    Search(const Instance& instance, const Columns& columns, const Stop& stop);
+    /// The columns must be priced with these prices; they are tried in their order in the list.
+    Search(const Instance& instance, const Columns& columns, const Prices& forShims, const Prices& forResiduals,
+           const Stop& stop);
 
     /// Runs to the end, or until `steps` nodes. At each solution `onFound(found, limits)` may tighten the limits and
     /// says whether to go on.
@@ -47,47 +52,69 @@ public:
 
 private:
     struct Live {
-        std::size_t begin = 0;
+        std::size_t begin = 0; ///< in m_arena
         std::size_t end = 0;
         std::int64_t leastShimCost = 0;
         std::int64_t leastResidualCost = 0;
-        std::int64_t leastTwist = 0;
-        std::int64_t mostTwist = 0;
-        std::uint64_t residuals = 0; ///< bit r − m_lowest: some live column has residual r
+        [[nodiscard]] bool isEmpty() const { return begin == end; }
     };
     struct Frame {
-        std::vector<Live> live; ///< per place
+        std::vector<Live> live;            ///< per place
+        std::vector<TwistChoice> choices;  ///< per place, while twist matters
+        int shims = 0;                     ///< in the stacks chosen so far
+        std::int64_t sum = 0;
+        std::int64_t twist = 0;
         std::int64_t shimCost = 0;
         std::int64_t residualCost = 0;
         std::int64_t freeShimCost = 0; ///< Σ least over the open places, less what may be left out
         std::int64_t freeResidualCost = 0;
-        std::int64_t twist = 0;
         int leftOut = 0;
+        bool bounded = false; ///< the least costs are known
+        Prices prices;        ///< of this node, once the search is long
     };
     enum class Next { goOn, halt };
 
     Next descend(std::size_t depth);
+    Next tryColumn(std::size_t depth, std::size_t place, std::uint32_t index, const Live& live);
+    Next tryLeavingOut(std::size_t depth);
     Next report(const Frame& frame);
+    void seed(Frame& root);
     [[nodiscard]] std::size_t hardest(const Frame& frame) const;
     bool narrow(const Frame& from, Frame& to);
+    bool filterPlace(std::size_t place, const Frame& from, Frame& to);
     bool balance(Frame& frame);
-    [[nodiscard]] bool twistCanClose(const Frame& frame);
-    [[nodiscard]] bool fits(const Column& c) const;
+    bool twistCanClose(const Frame& frame);
+    bool squeeze(Frame& frame);
     void use(const Column& c, int sign);
+    [[nodiscard]] bool fits(const Column& c) const;
+    [[nodiscard]] bool isTwistLimited() const { return m_limits.twist < never; }
+    [[nodiscard]] bool isSumLimited() const { return m_limits.sum < never; }
+    [[nodiscard]] std::int64_t shimCap() const { return scale * m_limits.shims + m_shimWorth; }
+    [[nodiscard]] std::int64_t residualCap() const {
+        return isSumLimited() ? scale * m_limits.sum + worthOfKit(m_instance, m_forResiduals, m_shimLimit) : never;
+    }
+    [[nodiscard]] std::int64_t roomForSum(const Frame& frame) const {
+        return isSumLimited() ? m_limits.sum - frame.sum : 0;
+    }
+    [[nodiscard]] StateKey stateOf(const Frame& frame) const;
 
     const Instance& m_instance;
     const Columns& m_columns;
+    const Prices& m_forShims;
+    const Prices& m_forResiduals;
     const Stop& m_stop;
+    std::int64_t m_shimWorth = 0;
+    int m_shimLimit = 0;
     std::vector<int> m_left;
     std::vector<std::size_t> m_open;
     std::vector<Frame> m_frames;
     std::vector<std::uint32_t> m_arena;
     std::vector<int> m_chosen;
     std::vector<std::int64_t> m_scratch;
-    std::vector<std::uint64_t> m_reachable;
-    std::vector<std::uint64_t> m_shifted;
-    std::int64_t m_lowest = 0;
-    bool m_bitsUsable = false;
+    std::vector<StateKey> m_kind; ///< per place; equal for places that are alike
+    StateKey m_kit;               ///< of what is left
+    Failures m_failures;
+    TwistReach m_twist;
     Limits m_limits;
     std::int64_t m_steps = 0;
     std::int64_t m_mostSteps = 0;

@@ -1,6 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <shims/solver_stages.h>
 
+#include <cstdio>
+#ifdef TRACE
+#define TR(...) std::fprintf(stderr, __VA_ARGS__)
+#else
+#define TR(...)
+#endif
 namespace caprail::solver {
 
 namespace {
@@ -134,7 +140,7 @@ bool Stages::isListed(const Aim& aim) const {
 
 Limits Stages::limitsFor(const Aim& aim) const {
     Limits limits;
-    limits.shimCost = scale * aim.shims + worthOfKit(m_instance, m_prices, 0);
+    limits.shims = aim.shims;
     limits.largestResidual = aim.window;
     limits.leftOut = aim.leftOut;
     return limits;
@@ -169,31 +175,18 @@ bool Stages::keep(const Columns& columns, const Found& found) {
     return true;
 }
 
-namespace {
-void sortColumns(Columns& columns) {
-    for (auto& list : columns) {
-        std::stable_sort(list.begin(), list.end(), [](const Column& a, const Column& b) {
-            return std::make_tuple(a.shimCost, magnitude(a.residual)) <
-                   std::make_tuple(b.shimCost, magnitude(b.residual));
-        });
-    }
-}
-} // namespace
-
 Stages::Answer Stages::decideFromListed(const Aim& aim, std::int64_t steps) {
     Columns columns = columnsFor(aim);
     price(columns, m_prices, {});
-    sortColumns(columns);
-    Search search(m_instance, columns, m_stop);
+    sortColumns(columns, Cost::shims);
+    Search search(m_instance, columns, m_prices, {}, m_stop);
     bool found = false;
     const Outcome outcome = search.run(limitsFor(aim), steps, [&](const Found& f, Limits&) {
-        if (f.shims > aim.shims) {
-            return true; // within the limit by its prices only
-        }
         keep(columns, f);
         found = true;
         return false;
     });
+    TR("  listed T=%d w=%ld U=%d steps=%ld/%ld -> %s\n", aim.shims, (long)aim.window, aim.leftOut, (long)search.steps(), (long)steps, found?"yes":outcome==Outcome::exhausted?"no":"gaveup");
     if (found) {
         return Answer::yes;
     }
@@ -246,15 +239,19 @@ Stages::Answer Stages::decideByPrices(const Aim& aim) {
     for (int again = 0;; ++again) {
         const Columns columns = columnsFor(aim);
         const std::vector<Unlisted> unlisted = unlistedFor(aim);
-        BoundTask task{m_instance, columns, unlisted};
-        task.leftOut = aim.leftOut;
-        task.target = scale * aim.shims;
-        task.rounds = again == 0 ? 200 : 60;
-        if (m_prices.ofClass.empty()) {
-            m_prices = startingPrices(m_instance);
+        Market market = marketOf(m_instance, columns, Cost::shims, aim.leftOut);
+        market.unlisted = unlisted;
+        const std::int64_t target = scale * aim.shims;
+        Prices none;
+        none.ofClass.assign(m_instance.classes(), 0);
+        for (const Prices& other : {none, startingPrices(m_instance)}) {
+            if (m_prices.ofClass.empty() || boundAt(market, other) > boundAt(market, m_prices)) {
+                m_prices = other;
+            }
         }
-        const std::int64_t bound = raiseBound(task, m_prices, m_stop);
-        if (bound > task.target) {
+        const std::int64_t bound = raiseBound(market, target, again == 0 ? 200 : 60, m_prices, m_stop);
+        {size_t n=0; for(auto&l:columns) n+=l.size(); TR("  prices T=%d w=%ld again=%d bound=%.3f cols=%zu\n", aim.shims,(long)aim.window,again,(double)bound/(double)scale,n);}
+        if (bound > target) {
             m_shimsAtLeast = static_cast<int>(bound >= never ? m_instance.shims() + 1 : (bound + scale - 1) / scale);
             return Answer::no;
         }
@@ -271,7 +268,7 @@ Stages::Answer Stages::decideByPrices(const Aim& aim) {
             int size = m_pools[p].completeSize();
             for (int n = unlisted[p].fewest; n <= unlisted[p].most; ++n) {
                 const std::int64_t cost = hull.leastCost(n, unlisted[p].lo, unlisted[p].hi);
-                if (cost < never && cost - least <= task.target - bound) {
+                if (cost < never && cost - least <= target - bound) {
                     size = n;
                 }
             }
@@ -378,20 +375,18 @@ void Stages::shrinkTwist() {
     const auto search = [&](std::int64_t twist, std::int64_t steps, bool improve) {
         Columns columns = columnsFor(aim);
         price(columns, m_prices, {});
-        sortColumns(columns);
-        Search run(m_instance, columns, m_stop);
+        sortColumns(columns, Cost::shims);
+        Search run(m_instance, columns, m_prices, {}, m_stop);
         Limits limits = limitsFor(aim);
         limits.twist = twist;
         bool found = false;
         const Outcome outcome = run.run(limits, steps, [&](const Found& f, Limits& now) {
-            if (f.shims > aim.shims) {
-                return true;
-            }
             keep(columns, f);
             found = true;
             now.twist = f.twist - 1;
             return improve && now.twist >= m_twistAtLeast;
         });
+        TR("  twist<=%ld steps=%ld/%ld %s best=%ld\n",(long)twist,(long)run.steps(),(long)steps,found?"found":outcome==Outcome::exhausted?"exhausted":"gaveup",(long)m_best.twist);
         return found && outcome == Outcome::gaveUp ? Answer::unknown
                : found                             ? Answer::yes
                : outcome == Outcome::exhausted     ? Answer::no
@@ -447,50 +442,64 @@ void Stages::shrinkSum() {
         }
     }
     Columns columns = columnsFor(aim);
-    Prices forResidual;
-    for (const std::int64_t steps : {std::int64_t{2000}, never}) {
-        const std::int64_t target = scale * (m_best.sum - m_instance.fixedSum - 1);
-        if (steps == never) {
-            const std::vector<Unlisted> none(m_pools.size());
-            BoundTask task{m_instance, columns, none};
-            task.costIsResidual = true;
-            task.leftOut = aim.leftOut;
-            task.shimLimit = aim.shims;
-            task.target = target;
-            const std::int64_t bound = raiseBound(task, forResidual, m_stop);
-            m_sumAtLeast = std::max(m_sumAtLeast, (bound + scale - 1) / scale + m_instance.fixedSum);
-            if (bound > target) {
-                return;
-            }
-        }
-        price(columns, m_prices, forResidual);
-        for (auto& list : columns) {
-            std::stable_sort(list.begin(), list.end(), [](const Column& a, const Column& b) {
-                return std::make_tuple(a.residualCost, a.shimCost) < std::make_tuple(b.residualCost, b.shimCost);
-            });
-        }
+    Prices prices;
+    const auto search = [&](std::int64_t most, std::int64_t steps) {
+        price(columns, m_prices, prices);
+        sortColumns(columns, Cost::residuals);
         Limits limits = limitsFor(aim);
-        const std::int64_t worth = worthOfKit(m_instance, forResidual, aim.shims);
-        limits.residualCost = target + worth;
+        limits.sum = most - m_instance.fixedSum;
         limits.twist = m_instance.leastTwist ? m_best.twist : never;
-        Search search(m_instance, columns, m_stop);
-        const Outcome outcome = search.run(limits, steps, [&](const Found& f, Limits& now) {
-            if (f.shims > aim.shims || f.sum + m_instance.fixedSum >= m_best.sum) {
-                return true;
-            }
+        Search run(m_instance, columns, m_prices, prices, m_stop);
+        const Outcome outcome = run.run(limits, steps, [&](const Found& f, Limits& now) {
             keep(columns, f);
-            now.residualCost = scale * (f.sum - 1) + worth;
-            return true;
+            now.sum = f.sum - 1;
+            return now.sum + m_instance.fixedSum >= m_sumAtLeast;
         });
-        if (outcome == Outcome::exhausted) {
-            m_sumAtLeast = m_best.sum;
+        TR("  sum<=%ld (at least %ld) steps=%ld/%ld %s best=%ld\n", (long)most, (long)m_sumAtLeast, (long)run.steps(),(long)steps,outcome==Outcome::exhausted?"exhausted":outcome==Outcome::found?"found":"gaveup",(long)m_best.sum);
+        return outcome;
+    };
+    if (search(m_best.sum - 1, 300) == Outcome::exhausted) {
+        m_sumAtLeast = m_best.sum;
+    }
+    bool priced = false;
+    while (m_sumAtLeast < m_best.sum) {
+        const std::int64_t most = m_sumAtLeast + (m_best.sum - 1 - m_sumAtLeast) / 4;
+        if (!priced) {
+            const std::int64_t bound = boundSum(columns, aim, m_best.sum - m_instance.fixedSum - 1, prices);
+            m_sumAtLeast = std::max(m_sumAtLeast, bound + m_instance.fixedSum);
+            priced = true;
+            continue;
+        }
+        if (search(most, never) == Outcome::gaveUp) {
+            m_proven = false;
             return;
         }
-        if (stopped()) {
-            break;
+        m_sumAtLeast = std::min(m_best.sum, most + 1);
+    }
+}
+
+/// A bound on the sum of |residual| over the open places, by prices that are left in `prices`; at most `target` + 1.
+std::int64_t Stages::boundSum(const Columns& columns, const Aim& aim, std::int64_t target, Prices& prices) {
+    Market market = marketOf(m_instance, columns, Cost::residuals, aim.leftOut);
+    market.shims = aim.shims;
+    prices.ofClass.assign(m_instance.classes(), 0);
+    std::int64_t best = boundAt(market, prices);
+    // Where shims are short, a smaller residual costs shims: the prices by number of shims, times what one is worth.
+    for (std::int64_t worth = 1; !m_prices.ofClass.empty() && worth <= 4 * target; worth *= 2) {
+        Prices other = m_prices;
+        other.ofShim = worth * scale;
+        for (std::int64_t& p : other.ofClass) {
+            p *= worth;
+        }
+        const std::int64_t bound = boundAt(market, other);
+        if (bound > best) {
+            best = bound;
+            prices = other;
         }
     }
-    m_proven = false;
+    const std::int64_t bound = raiseBound(market, scale * target, 200, prices, m_stop);
+    TR("  sum prices target=%ld start=%.3f bound=%.3f\n",(long)target,(double)best/(double)scale,(double)bound/(double)scale);
+    return bound >= never ? target + 1 : std::min(target + 1, (bound + scale - 1) / scale);
 }
 
 Solution Stages::run() {

@@ -5,6 +5,7 @@
 #include <optional>
 #include <shims/solver.h>
 #include <shims/solver_bound.h>
+#include <shims/solver_columns.h>
 #include <shims/solver_pool.h>
 #include <shims/solver_reach.h>
 #include <shims/solver_search.h>
@@ -39,6 +40,7 @@ private:
     void shrinkLargest();
     void shrinkTwist();
     void shrinkSum();
+    std::int64_t boundSum(const Columns& columns, const Aim& aim, std::int64_t target, Prices& prices);
     Solution finish() const;
 
     bool extend(std::size_t place, int size, std::int64_t window);

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <shims/solver_search.h>
+
+namespace caprail::solver {
+
+/// Prices for this node alone: what is left in the kit against what the open places still want. Either the bound then
+/// says that there is no plan below this node, or the stacks that no such plan can contain are shed.
+bool Search::squeeze(Frame& frame) {
+    constexpr int rounds = 20;
+    const Cost cost = isSumLimited() ? Cost::residuals : Cost::shims;
+    Market market(m_instance);
+    market.supply = m_left;
+    market.leftOut = frame.leftOut;
+    market.shims = cost == Cost::residuals ? m_limits.shims - frame.shims : -1;
+    std::size_t offers = 0;
+    for (std::size_t p : m_open) {
+        offers += frame.live[p].end - frame.live[p].begin;
+    }
+    market.offers.reserve(offers);
+    for (std::size_t p : m_open) {
+        market.begin.push_back(market.offers.size());
+        for (std::size_t i = frame.live[p].begin; i < frame.live[p].end; ++i) {
+            market.offers.push_back(offerOf(m_columns[p][m_arena[i]], cost));
+        }
+    }
+    market.begin.push_back(market.offers.size());
+    const std::int64_t target =
+        scale * (cost == Cost::residuals ? m_limits.sum - frame.sum : m_limits.shims - frame.shims);
+    const std::int64_t bound = raiseBound(market, target, rounds, frame.prices, {});
+    if (bound > target) {
+        return false;
+    }
+    bool shed = false;
+    int empty = 0;
+    for (std::size_t k = 0; k < m_open.size(); ++k) {
+        Live& live = frame.live[m_open[k]];
+        m_scratch.clear();
+        std::int64_t least = never;
+        for (std::size_t i = market.begin[k]; i < market.begin[k + 1]; ++i) {
+            m_scratch.push_back(pricedCost(market.offers[i], frame.prices));
+            least = std::min(least, m_scratch.back());
+        }
+        std::size_t to = live.begin;
+        for (std::size_t i = live.begin; i < live.end; ++i) {
+            if (m_scratch[i - live.begin] - least <= target - bound) {
+                m_arena[to++] = m_arena[i];
+            }
+        }
+        shed = shed || to != live.end;
+        live.end = to;
+        empty += live.isEmpty() ? 1 : 0;
+    }
+    (void)shed;
+    return empty <= frame.leftOut;
+}
+
+} // namespace caprail::solver
