@@ -5,17 +5,40 @@
 
 namespace caprail {
 
+namespace {
+
+/// (a + b) / 2, rounded half away from zero.
+Length middleOf(Length a, Length b) {
+    const std::int64_t both = a.value() + b.value();
+    return Length(both < 0 ? -((-both + 1) / 2) : (both + 1) / 2);
+}
+
+} // namespace
+
 Moments momentsOf(std::span<const double> values) {
     Moments m;
-    double squares = 0;
-    for (const double x : values) {
-        ++m.count;
-        const double delta = x - m.mean;
-        m.mean += delta / static_cast<double>(m.count);
-        squares += delta * (x - m.mean);
+    m.count = values.size();
+    if (values.empty()) {
+        return m;
     }
+    const auto n = static_cast<double>(m.count);
+    // Sums are taken of differences from the first value: near a large mean these are exact where the values are not.
+    const double origin = values.front();
+    double sum = 0;
+    for (const double x : values) {
+        sum += x - origin;
+    }
+    const double shift = sum / n;
+    m.mean = origin + shift;
     if (m.count > 1) {
-        m.standardDeviation = std::sqrt(squares / static_cast<double>(m.count - 1));
+        double squares = 0;
+        double rest = 0; // what the rounding of the shift leaves over; zero in exact arithmetic
+        for (const double x : values) {
+            const double d = (x - origin) - shift;
+            squares += d * d;
+            rest += d;
+        }
+        m.standardDeviation = std::sqrt(std::max(0.0, squares - rest * rest / n) / (n - 1));
     }
     return m;
 }
@@ -32,12 +55,9 @@ Summary summarise(std::span<const Length> readings) {
     s.largest = sorted.back();
     s.range = s.largest - s.smallest;
     const std::size_t half = sorted.size() / 2;
-    s.median = sorted[half];
-    if (sorted.size() % 2 == 0) {
-        const std::int64_t both = sorted[half - 1].value() + sorted[half].value();
-        s.median = Length(both < 0 ? -((-both + 1) / 2) : (both + 1) / 2);
-    }
+    s.median = sorted.size() % 2 == 0 ? middleOf(sorted[half - 1], sorted[half]) : sorted[half];
     std::vector<double> values;
+    values.reserve(readings.size());
     for (const Length l : readings) {
         values.push_back(static_cast<double>(l.value()));
     }
@@ -52,7 +72,7 @@ std::optional<Pooled> pool(std::span<const Summary> places) {
     double freedom = 0;
     for (const Summary& place : places) {
         if (place.count > 1) {
-            const double n = static_cast<double>(place.count - 1);
+            const auto n = static_cast<double>(place.count - 1);
             squares += n * place.standardDeviation * place.standardDeviation;
             freedom += n;
         }
@@ -61,6 +81,19 @@ std::optional<Pooled> pool(std::span<const Summary> places) {
         return {};
     }
     return Pooled{std::sqrt(squares / freedom), freedom};
+}
+
+std::optional<double> pooledStandardDeviation(std::span<const Summary> places) {
+    const auto pooled = pool(places);
+    return pooled ? std::optional(pooled->standardDeviation) : std::nullopt;
+}
+
+std::optional<Length> spread(std::span<const Length> values) {
+    if (values.empty()) {
+        return {};
+    }
+    const auto [smallest, largest] = std::ranges::minmax(values);
+    return largest - smallest;
 }
 
 } // namespace caprail

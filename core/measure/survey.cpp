@@ -4,37 +4,89 @@
 
 namespace caprail {
 
-GapSurvey acceptGap(std::span<const Length> readings, Length repeatLimit, int minimumPasses, const Units& units) {
+namespace {
+
+/// "0.0590 in (pass 3, Ana)"; what is not known is left out.
+std::string nameOf(const SurveyReading& reading, const Units& units) {
+    std::string by = reading.pass > 0 ? "pass " + std::to_string(reading.pass) : "";
+    if (!reading.person.empty()) {
+        by += (by.empty() ? "" : ", ") + reading.person;
+    }
+    return format(reading.gap, units) + (by.empty() ? "" : " (" + by + ")");
+}
+
+std::string counted(std::size_t n) {
+    return std::to_string(n) + (n == 1 ? " reading" : " readings");
+}
+
+std::string acceptedSentence(const GapSurvey& survey, std::span<const SurveyReading> readings, const Units& units) {
+    std::string sentence = format(survey.summary.median, units) + ", " + counted(readings.size());
+    if (readings.size() > 1) {
+        sentence += " within " + format(survey.summary.range, units);
+    }
+    sentence += ".";
+    if (survey.odd) {
+        sentence += " " + nameOf(readings[*survey.odd], units) + " stands apart and is outvoted.";
+    }
+    return sentence;
+}
+
+std::string anotherPassSentence(const GapSurvey& survey, std::span<const SurveyReading> readings, Length repeatLimit,
+                                std::size_t needed, const Units& units) {
+    if (!survey.odd) {
+        return counted(readings.size()) + " of at least " + std::to_string(needed) + ": read another pass.";
+    }
+    std::string sentence = "The readings differ by " + format(survey.summary.range, units) +
+                           ", more than the repeat limit of " + format(repeatLimit, units) + " allows";
+    // Of two readings neither is the odd one.
+    sentence += readings.size() > 2 ? "; " + nameOf(readings[*survey.odd], units) + " is the odd one" : "";
+    return sentence + ": read another pass.";
+}
+
+} // namespace
+
+GapSurvey surveyGap(std::span<const SurveyReading> readings, Length repeatLimit, std::int64_t minimumPasses,
+                    const Units& units) {
     GapSurvey survey;
     if (readings.empty()) {
         survey.sentence = "Not read yet.";
         return survey;
     }
-    const Summary summary = summarise(readings);
-    const auto distance = [&](Length l) { return (l - summary.median).magnitude(); };
-    survey.agreeing =
-        static_cast<std::size_t>(std::ranges::count_if(readings, [&](Length l) { return distance(l) <= repeatLimit; }));
-    const auto odd = *std::ranges::max_element(readings, {}, distance);
-    const auto needed = static_cast<std::size_t>(std::max(1, minimumPasses));
-    const std::string count = std::to_string(readings.size()) + (readings.size() == 1 ? " reading" : " readings");
-    if (survey.agreeing >= needed && survey.agreeing * 2 > readings.size()) {
-        survey.accepted = summary.median;
-        survey.sentence =
-            format(summary.median, units) + ", " + count + " within " + format(summary.range, units) + ".";
-        if (survey.agreeing < readings.size()) {
-            survey.sentence += " " + format(odd, units) + " stands apart and is outvoted.";
-        }
-        return survey;
+    std::vector<Length> gaps;
+    gaps.reserve(readings.size());
+    for (const SurveyReading& reading : readings) {
+        gaps.push_back(reading.gap);
     }
-    survey.sentence = count + " of at least " + std::to_string(needed) + ".";
-    if (readings.size() > 1 && survey.agreeing < readings.size()) {
-        survey.sentence = "The readings differ by " + format(summary.range, units) +
-                          ", more than the repeat limit of " + format(repeatLimit, units) + " allows.";
-        if (readings.size() > 2) {
-            survey.sentence += " " + format(odd, units) + " is the odd one.";
+    survey.summary = summarise(gaps);
+    Length farthest = repeatLimit;
+    for (std::size_t i = 0; i < gaps.size(); ++i) {
+        const Length distance = (gaps[i] - survey.summary.median).magnitude();
+        survey.agreeing += distance <= repeatLimit ? 1U : 0U;
+        if (distance > farthest) {
+            farthest = distance;
+            survey.odd = i;
         }
+    }
+    const auto needed = static_cast<std::size_t>(std::max<std::int64_t>(1, minimumPasses));
+    if (survey.agreeing >= needed && survey.agreeing * 2 > readings.size()) {
+        survey.state = GapState::accepted;
+        survey.accepted = survey.summary.median;
+        survey.sentence = acceptedSentence(survey, readings, units);
+    } else {
+        survey.state = GapState::needsAnotherPass;
+        survey.sentence = anotherPassSentence(survey, readings, repeatLimit, needed, units);
     }
     return survey;
+}
+
+GapSurvey acceptGap(std::span<const Length> readings, Length repeatLimit, std::int64_t minimumPasses,
+                    const Units& units) {
+    std::vector<SurveyReading> plain;
+    plain.reserve(readings.size());
+    for (const Length gap : readings) {
+        plain.push_back({gap, 0, {}});
+    }
+    return surveyGap(plain, repeatLimit, minimumPasses, units);
 }
 
 } // namespace caprail

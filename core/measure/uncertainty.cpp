@@ -1,12 +1,28 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
 #include <boost/math/distributions/students_t.hpp>
 #include <cmath>
 #include <map>
 #include <measure/uncertainty.h>
+#include <stdexcept>
 
 namespace caprail {
 
 namespace {
+
+/// What is wrong with a term, as a sentence; empty: nothing.
+std::string faultOf(const UncertaintyTerm& term) {
+    if (!std::isfinite(term.standardUncertainty) || term.standardUncertainty < 0) {
+        return "The standard uncertainty of “" + term.name + "” must be a number of 0 or more.";
+    }
+    if (!std::isfinite(term.sensitivity)) {
+        return "The sensitivity of “" + term.name + "” must be a number.";
+    }
+    if (term.degreesOfFreedom && !(*term.degreesOfFreedom > 0)) {
+        return "The degrees of freedom of “" + term.name + "” must be above 0.";
+    }
+    return {};
+}
 
 /// Contributions after correlated ones were added up: each with its degrees of freedom (none: infinite).
 struct Contribution {
@@ -14,21 +30,45 @@ struct Contribution {
     std::optional<double> degreesOfFreedom;
 };
 
-std::vector<Contribution> contributions(const std::vector<UncertaintyTerm>& terms) {
-    std::vector<Contribution> list;
-    std::map<std::string, double> correlated;
+std::map<std::string, Contribution> groups(const std::vector<UncertaintyTerm>& terms) {
+    std::map<std::string, Contribution> correlated;
     for (const UncertaintyTerm& term : terms) {
-        const double value = term.sensitivity * term.standardUncertainty;
-        if (term.correlatedWith.empty()) {
-            list.push_back({value, term.degreesOfFreedom});
-        } else {
-            correlated[term.correlatedWith] += value;
+        if (!term.correlatedWith.empty()) {
+            Contribution& group = correlated[term.correlatedWith];
+            group.value += term.sensitivity * term.standardUncertainty;
+            if (term.degreesOfFreedom) {
+                group.degreesOfFreedom =
+                    std::min(*term.degreesOfFreedom, group.degreesOfFreedom.value_or(*term.degreesOfFreedom));
+            }
         }
     }
-    for (const auto& [name, value] : correlated) {
-        list.push_back({value, {}});
+    return correlated;
+}
+
+std::vector<Contribution> contributions(const std::vector<UncertaintyTerm>& terms) {
+    std::vector<Contribution> list;
+    for (const UncertaintyTerm& term : terms) {
+        if (const std::string fault = faultOf(term); !fault.empty()) {
+            throw std::invalid_argument(fault);
+        }
+        if (term.correlatedWith.empty()) {
+            list.push_back({term.sensitivity * term.standardUncertainty, term.degreesOfFreedom});
+        }
+    }
+    for (const auto& [name, group] : groups(terms)) {
+        list.push_back(group);
     }
     return list;
+}
+
+std::string freedomText(const std::optional<double>& freedom) {
+    return freedom ? formatNumber(std::floor(*freedom), 0) : "∞";
+}
+
+/// "1", "−1", "0.5": no more decimals than there are.
+std::string sensitivityText(double sensitivity, const Units& units) {
+    const bool isWhole = sensitivity == std::floor(sensitivity);
+    return formatNumber(sensitivity, isWhole ? 0 : 3, units.decimalMark);
 }
 
 } // namespace
@@ -44,7 +84,7 @@ double UncertaintyBudget::combined() const {
 std::optional<double> UncertaintyBudget::effectiveDegreesOfFreedom() const {
     double fourths = 0;
     for (const Contribution& c : contributions(terms)) {
-        if (c.degreesOfFreedom && *c.degreesOfFreedom > 0) {
+        if (c.degreesOfFreedom) {
             fourths += std::pow(c.value, 4) / *c.degreesOfFreedom;
         }
     }
@@ -63,13 +103,78 @@ double UncertaintyBudget::expanded(Coverage coverage) const {
     return coverageFactor(coverage) * combined();
 }
 
+std::vector<BudgetRow> UncertaintyBudget::rows(const Units& units) const {
+    const double whole = std::pow(combined(), 2);
+    const auto correlated = groups(terms);
+    std::vector<BudgetRow> table;
+    for (const UncertaintyTerm& term : terms) {
+        const double value = term.sensitivity * term.standardUncertainty;
+        const double with = term.correlatedWith.empty() ? value : correlated.at(term.correlatedWith).value;
+        BudgetRow row;
+        row.name = term.name;
+        row.type = term.isTypeA ? "A" : "B";
+        row.standardUncertainty = formatSpread(term.standardUncertainty, units);
+        row.sensitivity = sensitivityText(term.sensitivity, units);
+        row.contribution = formatSpread(std::abs(value), units);
+        row.degreesOfFreedom = freedomText(term.degreesOfFreedom);
+        row.correlatedWith = term.correlatedWith;
+        row.shareOfVariance = whole > 0 ? value * with / whole : 0;
+        row.share = formatNumber(row.shareOfVariance * 100, 0, units.decimalMark) + " %";
+        table.push_back(std::move(row));
+    }
+    return table;
+}
+
+std::string UncertaintyBudget::explain(Coverage coverage, const Units& units) const {
+    std::string text = "± " + formatSpread(expanded(coverage), units) + " = k " +
+                       formatNumber(coverageFactor(coverage), 2, units.decimalMark) + " × u " +
+                       formatSpread(combined(), units) + "; degrees of freedom " +
+                       freedomText(effectiveDegreesOfFreedom()) + ".";
+    const auto table = rows(units);
+    const auto largest = std::ranges::max_element(table, {}, &BudgetRow::shareOfVariance);
+    if (largest != table.end() && largest->shareOfVariance > 0) {
+        text += " The largest share is “" + largest->name + "”, " + largest->share + ".";
+    }
+    for (const std::string& what : missing) {
+        text += " " + what;
+    }
+    return text;
+}
+
+Result<UncertaintyBudget> budgetOf(std::vector<UncertaintyTerm> terms) {
+    for (const UncertaintyTerm& term : terms) {
+        if (std::string fault = faultOf(term); !fault.empty()) {
+            return refuse(std::move(fault));
+        }
+    }
+    UncertaintyBudget budget;
+    budget.terms = std::move(terms);
+    return budget;
+}
+
+UncertaintyBudget difference(UncertaintyBudget a, const UncertaintyBudget& b) {
+    for (UncertaintyTerm term : b.terms) {
+        term.sensitivity = -term.sensitivity;
+        a.terms.push_back(std::move(term));
+    }
+    for (const std::string& what : b.missing) {
+        if (std::ranges::find(a.missing, what) == a.missing.end()) {
+            a.missing.push_back(what);
+        }
+    }
+    return a;
+}
+
 double rectangular(double halfWidth) {
     return halfWidth / std::sqrt(3.0);
 }
 
 double studentT(double confidence, double degreesOfFreedom) {
-    const double whole = std::max(1.0, std::floor(degreesOfFreedom));
-    const boost::math::students_t_distribution<double> distribution(whole);
+    if (!(confidence > 0 && confidence < 1) || !(degreesOfFreedom > 0)) {
+        throw std::invalid_argument("a confidence lies between 0 and 1, degrees of freedom above 0");
+    }
+    const double freedom = degreesOfFreedom < 1 ? degreesOfFreedom : std::floor(degreesOfFreedom);
+    const boost::math::students_t_distribution<double> distribution(freedom);
     return boost::math::quantile(boost::math::complement(distribution, (1.0 - confidence) / 2.0));
 }
 

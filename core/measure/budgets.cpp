@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <cmath>
+#include <measure/budgets.h>
+
+namespace caprail {
+
+namespace {
+
+void note(UncertaintyBudget& budget, const std::string& what) {
+    if (std::ranges::find(budget.missing, what) == budget.missing.end()) {
+        budget.missing.push_back(what);
+    }
+}
+
+/// s/√n of a mean of n readings, or a note that nobody knows how well they repeat.
+void addRepeatability(UncertaintyBudget& budget, const std::string& name, const std::optional<Pooled>& repeatability,
+                      std::size_t readings, double sensitivity) {
+    if (!repeatability || !(repeatability->degreesOfFreedom > 0)) {
+        note(budget, "How well the readings of “" + name + "” repeat is not known yet: read it twice or more.");
+        return;
+    }
+    UncertaintyTerm term;
+    term.name = name + ", repeatability";
+    term.standardUncertainty = repeatability->standardDeviation / std::sqrt(static_cast<double>(readings));
+    term.sensitivity = sensitivity;
+    term.degreesOfFreedom = repeatability->degreesOfFreedom;
+    term.isTypeA = true;
+    budget.terms.push_back(std::move(term));
+}
+
+UncertaintyTerm limitTerm(std::string name, Length halfWidth, double sensitivity = 1, std::string correlatedWith = {}) {
+    UncertaintyTerm term;
+    term.name = std::move(name);
+    term.standardUncertainty = rectangular(halfWidth);
+    term.sensitivity = sensitivity;
+    term.correlatedWith = std::move(correlatedWith);
+    return term;
+}
+
+void addQuantity(UncertaintyBudget& budget, const MeasuredTerm& quantity) {
+    const std::string instrument = quantity.instrument.empty() ? "instrument" : quantity.instrument;
+    addRepeatability(budget, quantity.name, quantity.repeatability, quantity.readings, quantity.sensitivity);
+    if (quantity.limitOfError > Length()) {
+        budget.terms.push_back(
+            limitTerm(quantity.name + ", " + instrument, quantity.limitOfError, quantity.sensitivity));
+    } else {
+        note(budget, "The limit of error of " +
+                         (quantity.instrument.empty() ? "what measured “" + quantity.name + "”" : instrument) +
+                         " is not entered: its share is left out.");
+    }
+    if (quantity.zeroError > Length()) {
+        budget.terms.push_back(limitTerm(quantity.name + ", zero of " + instrument, quantity.zeroError,
+                                         quantity.sensitivity, "zero of " + instrument));
+    }
+}
+
+std::string faultOf(const MeasuredTerm& quantity) {
+    if (quantity.readings == 0) {
+        return "“" + quantity.name + "” has no reading: measure it first.";
+    }
+    if (quantity.limitOfError < Length() || quantity.zeroError < Length()) {
+        return "The limit of error for “" + quantity.name + "” is below zero: enter it as a half-width, without sign.";
+    }
+    return {};
+}
+
+} // namespace
+
+Result<UncertaintyBudget> budgetFor(std::span<const MeasuredTerm> quantities) {
+    if (quantities.empty()) {
+        return refuse("Nothing was measured: an uncertainty needs at least one reading.");
+    }
+    UncertaintyBudget budget;
+    for (const MeasuredTerm& quantity : quantities) {
+        if (std::string fault = faultOf(quantity); !fault.empty()) {
+            return refuse(std::move(fault));
+        }
+        addQuantity(budget, quantity);
+    }
+    return budget;
+}
+
+Result<UncertaintyBudget> gapBudget(const GapMeasurement& gap) {
+    if (gap.readings == 0) {
+        return refuse("The gap has no reading: read it first.");
+    }
+    if (gap.leaves == 0) {
+        return refuse("A gap is read with one feeler leaf at least: enter how many lay in the slot.");
+    }
+    if (gap.feelerLimit < Length() || gap.straightedgeLimit < Length() || gap.micrometerLimit < Length()) {
+        return refuse("A limit of error for the gap is below zero: enter it as a half-width, without sign.");
+    }
+    UncertaintyBudget budget;
+    addRepeatability(budget, "gap", gap.repeatability, gap.readings, 1);
+    if (gap.feelerLimit > Length()) {
+        for (std::size_t leaf = 1; leaf <= gap.leaves; ++leaf) {
+            const std::string which = gap.leaves == 1 ? "" : " " + std::to_string(leaf);
+            budget.terms.push_back(limitTerm("feeler leaf" + which, gap.feelerLimit));
+        }
+    } else {
+        note(budget, "The limit of error of the feeler gauge is not entered: its share is left out.");
+    }
+    if (gap.straightedgeLimit > Length()) {
+        budget.terms.push_back(limitTerm("straightedge flatness", gap.straightedgeLimit));
+    } else {
+        note(budget, "The flatness of the straightedge is not entered: its share is left out.");
+    }
+    if (gap.micrometerLimit > Length()) {
+        budget.terms.push_back(limitTerm("micrometer on the leaves", gap.micrometerLimit));
+    }
+    return budget;
+}
+
+Result<UncertaintyBudget> stackBudget(std::span<const MeasuredTerm> shims) {
+    return shims.empty() ? UncertaintyBudget() : budgetFor(shims);
+}
+
+UncertaintyBudget residualBudget(const UncertaintyBudget& gap, const UncertaintyBudget& stack) {
+    return difference(gap, stack);
+}
+
+Result<UncertaintyBudget> clearanceBudget(MeasuredTerm bore, MeasuredTerm journal, std::vector<MeasuredTerm> shells) {
+    bore.sensitivity = 1;
+    journal.sensitivity = -1;
+    std::vector<MeasuredTerm> all{std::move(bore), std::move(journal)};
+    for (MeasuredTerm& shell : shells) {
+        shell.sensitivity = -1;
+        all.push_back(std::move(shell));
+    }
+    return budgetFor(all);
+}
+
+Result<UncertaintyBudget> pickupBudget(MeasuredTerm panDepth, MeasuredTerm gasket, std::optional<MeasuredTerm> plate,
+                                       MeasuredTerm pickupDepth) {
+    panDepth.sensitivity = 1;
+    gasket.sensitivity = 1;
+    pickupDepth.sensitivity = -1;
+    std::vector<MeasuredTerm> all{std::move(panDepth), std::move(gasket)};
+    if (plate) {
+        plate->sensitivity = 1;
+        all.push_back(std::move(*plate));
+    }
+    all.push_back(std::move(pickupDepth));
+    return budgetFor(all);
+}
+
+} // namespace caprail
