@@ -52,6 +52,57 @@ Result<void> checkText(std::string_view text) {
     return {};
 }
 
+/// The row of `entry`: sequence, time, person, kind, seal.
+Result<void> readEntryRow(const Database& database, const Statement& statement, EntryRow& row) {
+    row.sequence = statement.integer(0);
+    row.time.assign(statement.text(1));
+    row.person.assign(statement.text(2));
+    const auto kind = indexOfKind(statement.text(3));
+    const std::string_view seal = statement.bytes(4);
+    if (!kind || seal.size() != row.seal.bytes.size()) {
+        return refuse("In " + quoted(database.path()) + " " + entryName(row.sequence) +
+                      " is damaged: " + (kind ? "its seal has the wrong length." : kind.error().sentence));
+    }
+    row.kind = *kind;
+    std::ranges::transform(seal, row.seal.bytes.begin(), [](char c) { return static_cast<std::uint8_t>(c); });
+    return {};
+}
+
+/// The row of the kind's table: sequence, then a cell for each column.
+Result<void> readCells(const Database& database, const Statement& statement, EntryRow& row) {
+    const std::vector<Column>& columns = allKinds()[row.kind].columns;
+    row.cells.resize(columns.size());
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+        const int column = static_cast<int>(i) + 1;
+        const Statement::Type type = statement.type(column);
+        if (type == Statement::Type::null) {
+            row.cells[i] = Cell();
+        } else if (type == Statement::Type::integer) {
+            row.cells[i] = statement.integer(column);
+        } else if (type == Statement::Type::text) {
+            const std::string_view text = statement.text(column);
+            if (auto good = checkText(text); !good) {
+                return refuse("In " + quoted(database.path()) + " “" + columns[i].name + "” of " +
+                              entryName(row.sequence) + " " + good.error().sentence + ".");
+            }
+            if (auto* kept = std::get_if<std::string>(&row.cells[i])) {
+                kept->assign(text); // its memory is used again
+            } else {
+                row.cells[i].emplace<std::string>(text);
+            }
+        } else {
+            return refuse("In " + quoted(database.path()) + " “" + columns[i].name + "” of " + entryName(row.sequence) +
+                          " is neither a whole number nor a text: the file is damaged.");
+        }
+    }
+    return {};
+}
+
+std::string detailsMissing(const Database& database, const EntryRow& row) {
+    return quoted(database.path()) + " lacks the details of " + entryName(row.sequence) + " in the table “" +
+           std::string(allKinds()[row.kind].kind) + "”: it was altered or damaged.";
+}
+
 } // namespace
 
 Result<void> EntryWriter::insert(const Entry& entry, const std::vector<Cell>& cells) {
@@ -153,23 +204,14 @@ Result<bool> EntryReader::next(EntryRow& row) {
     if (!*more) {
         return atEnd();
     }
-    row.sequence = m_entries.integer(0);
-    row.time.assign(m_entries.text(1));
-    row.person.assign(m_entries.text(2));
-    const auto kind = indexOfKind(m_entries.text(3));
-    const std::string_view seal = m_entries.bytes(4);
-    if (!kind || seal.size() != row.seal.bytes.size()) {
-        return refuse("In " + quoted(m_database->path()) + " " + entryName(row.sequence) +
-                      " is damaged: " + (kind ? "its seal has the wrong length." : kind.error().sentence));
+    if (auto done = readEntryRow(*m_database, m_entries, row); !done) {
+        return tl::unexpected(done.error());
     }
-    row.kind = *kind;
-    std::ranges::transform(seal, row.seal.bytes.begin(), [](char c) { return static_cast<std::uint8_t>(c); });
     Detail& detail = m_details[row.kind];
     if (!detail.hasRow || detail.statement.integer(0) != row.sequence) {
-        return refuse(quoted(m_database->path()) + " lacks the details of " + entryName(row.sequence) +
-                      " in the table “" + std::string(allKinds()[row.kind].kind) + "”: it was altered or damaged.");
+        return refuse(detailsMissing(*m_database, row));
     }
-    if (auto done = readCells(detail, row); !done) {
+    if (auto done = readCells(*m_database, detail.statement, row); !done) {
         return tl::unexpected(done.error());
     }
     if (auto done = advance(detail); !done) {
@@ -178,37 +220,32 @@ Result<bool> EntryReader::next(EntryRow& row) {
     return true;
 }
 
-Result<void> EntryReader::readCells(const Detail& detail, EntryRow& row) const {
-    const std::vector<Column>& columns = allKinds()[row.kind].columns;
-    row.cells.resize(columns.size());
-    for (std::size_t i = 0; i < columns.size(); ++i) {
-        const int column = static_cast<int>(i) + 1;
-        switch (detail.statement.type(column)) {
-        case Statement::Type::null:
-            row.cells[i] = Cell();
-            break;
-        case Statement::Type::integer:
-            row.cells[i] = detail.statement.integer(column);
-            break;
-        case Statement::Type::text: {
-            const std::string_view text = detail.statement.text(column);
-            if (auto good = checkText(text); !good) {
-                return refuse("In " + quoted(m_database->path()) + " “" + columns[i].name + "” of " +
-                              entryName(row.sequence) + " " + good.error().sentence + ".");
+Result<void> EntryLookup::read(std::int64_t sequence, EntryRow& row) {
+    const auto find = [&](std::optional<Statement>& statement, const std::string& sql) -> Result<bool> {
+        if (!statement) {
+            auto prepared = m_database.prepare(sql + " WHERE sequence = ?");
+            if (!prepared) {
+                return tl::unexpected(prepared.error());
             }
-            if (auto* kept = std::get_if<std::string>(&row.cells[i])) {
-                kept->assign(text);
-            } else {
-                row.cells[i].emplace<std::string>(text);
-            }
-            break;
+            statement = std::move(*prepared);
         }
-        default:
-            return refuse("In " + quoted(m_database->path()) + " “" + columns[i].name + "” of " +
-                          entryName(row.sequence) + " is neither a whole number nor a text: the file is damaged.");
-        }
+        statement->reset();
+        statement->bind(1, sequence);
+        return statement->step();
+    };
+    const auto found = find(m_entry, "SELECT sequence, time, person, kind, seal FROM entry");
+    if (!found || !*found) {
+        return found ? refuse("its row is gone.") : tl::unexpected(found.error());
     }
-    return {};
+    if (auto done = readEntryRow(m_database, *m_entry, row); !done) {
+        return done;
+    }
+    auto& detail = m_details[row.kind];
+    const auto details = find(detail, "SELECT * FROM " + std::string(allKinds()[row.kind].kind));
+    if (!details || !*details) {
+        return details ? refuse(detailsMissing(m_database, row)) : tl::unexpected(details.error());
+    }
+    return readCells(m_database, *detail, row);
 }
 
 Result<Entry> entryFrom(const EntryRow& row) {

@@ -46,11 +46,23 @@ private:
     };
     EntryReader(Database& database, Statement entries) : m_database(&database), m_entries(std::move(entries)) {}
     Result<void> advance(Detail& detail);
-    Result<void> readCells(const Detail& detail, EntryRow& row) const;
     Result<bool> atEnd();
     Database* m_database;
     Statement m_entries;
     std::vector<Detail> m_details;
+};
+
+/// Reads single entries by number: for a damaged file, where a cursor would stop at the first bad page.
+class EntryLookup {
+public:
+    explicit EntryLookup(Database& database) : m_database(database), m_details(allKinds().size()) {}
+    /// Refuses when the entry or its details cannot be read.
+    Result<void> read(std::int64_t sequence, EntryRow& row);
+
+private:
+    Database& m_database;
+    std::optional<Statement> m_entry;
+    std::vector<std::optional<Statement>> m_details;
 };
 
 /// Turns a row into an entry, without looking at its seal; refuses what its kind does not allow.

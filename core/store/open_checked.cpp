@@ -21,8 +21,24 @@ Result<void> readAll(Database& database, Ledger& ledger) {
     return readEntries(database, ledger);
 }
 
-/// Runs `read` in one read transaction, so that it sees one state of the file.
-template <class Read> Result<void> inOneState(Database& database, Read read) {
+/// Opens, defends and reads the schema; `code` is SQLite's when that fails.
+Result<std::unique_ptr<Database>> openOnce(const std::string& path, Access access, int& code) {
+    auto database = Database::open(path, access);
+    if (!database) {
+        return database;
+    }
+    auto done = defend(**database);
+    const auto readable = (*database)->integer("SELECT count(*) FROM sqlite_schema");
+    code = readable ? SQLITE_OK : (*database)->lastCode();
+    if (!done || !readable) {
+        return tl::unexpected(done ? readable.error() : done.error());
+    }
+    return database;
+}
+
+} // namespace
+
+Result<void> inOneState(Database& database, const std::function<Result<void>()>& read) {
     if (auto begun = database.run("BEGIN"); !begun) {
         return begun;
     }
@@ -31,26 +47,25 @@ template <class Read> Result<void> inOneState(Database& database, Read read) {
     return done ? ended : done;
 }
 
-} // namespace
+Result<std::unique_ptr<Database>> openDefended(const std::string& path, Access access) {
+    int code = SQLITE_OK;
+    auto database = openOnce(path, access, code);
+    if (code != SQLITE_READONLY_ROLLBACK || access != Access::readOnly) {
+        return database;
+    }
+    // Opening to write makes SQLite play the journal back; then the file can be read.
+    if (auto recovered = openOnce(path, Access::readWrite, code); !recovered) {
+        return recovered;
+    }
+    return openOnce(path, access, code);
+}
 
 Result<std::unique_ptr<Database>> openChecked(const std::string& path, Access access, Ledger& ledger) {
-    auto database = Database::open(path, access);
+    auto database = openDefended(path, access);
     if (!database) {
         return database;
     }
-    if (auto done = defend(**database); !done) {
-        return tl::unexpected(done.error());
-    }
-    auto read = inOneState(**database, [&] { return readAll(**database, ledger); });
-    if (!read && access == Access::readOnly && (*database)->lastCode() == SQLITE_READONLY_ROLLBACK) {
-        if (auto writing = Database::open(path, Access::readWrite)) {
-            if (auto recovered = (*writing)->integer("SELECT count(*) FROM sqlite_schema"); recovered) {
-                ledger = Ledger();
-                read = inOneState(**database, [&] { return readAll(**database, ledger); });
-            }
-        }
-    }
-    if (!read) {
+    if (auto read = inOneState(**database, [&] { return readAll(**database, ledger); }); !read) {
         return tl::unexpected(read.error());
     }
     return database;

@@ -1,14 +1,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
+#include <functional>
 #include <ledger/ledger.h>
 #include <store/database.h>
 
 namespace caprail {
 
-/// Opens a file whose header was found to be a record's, defends the connection, and reads it in one transaction:
-/// schema, structure (quick_check), entries with their seals into `ledger` (empty before). Takes back a write that was
-/// cut off by a crash, also when asked to open read-only, if the folder allows it: that is not a change of the record.
+/// Opens a file whose header was found to be a record's and defends the connection (defences.h). Takes back a write
+/// that was cut off by a crash, also when asked to open read-only, if the folder allows it: that is no change of the
+/// record.
+Result<std::unique_ptr<Database>> openDefended(const std::string& path, Access access);
+
+/// Opens as above and reads in one transaction: schema, structure (quick_check), entries with their seals into `ledger`
+/// (empty before).
 Result<std::unique_ptr<Database>> openChecked(const std::string& path, Access access, Ledger& ledger);
+
+/// Runs `read` in one read transaction, so that it sees one state of the file.
+Result<void> inOneState(Database& database, const std::function<Result<void>()>& read);
 
 /// Reads what follows the last entry of `ledger`, after checking that the file still holds that very entry.
 Result<void> readTail(Database& database, Ledger& ledger);

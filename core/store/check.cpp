@@ -1,0 +1,164 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <store/check.h>
+
+#include <set>
+#include <store/defences.h>
+#include <store/entry_loader.h>
+#include <store/header.h>
+#include <store/open_checked.h>
+#include <store/schema.h>
+
+namespace caprail {
+
+namespace {
+
+constexpr std::size_t mostFindings = 100;
+
+/// Collects findings; `isFull` once there are enough to know that the file is not to be trusted.
+class Findings {
+public:
+    explicit Findings(CheckReport& report) : m_report(report) {}
+    void add(std::string sentence) {
+        if (!isFull()) {
+            m_report.findings.push_back(std::move(sentence));
+        }
+    }
+    void addFrom(const Result<void>& result) {
+        if (!result) {
+            add(result.error().sentence);
+        }
+    }
+    [[nodiscard]] bool isFull() const { return m_report.findings.size() >= mostFindings; }
+
+private:
+    CheckReport& m_report;
+};
+
+/// Checks each entry by itself; gives the entries of attachments that were read.
+std::vector<AttachmentAdded> checkEntries(Database& database, CheckReport& report, Findings& findings) {
+    std::vector<AttachmentAdded> attachments;
+    auto reader = EntryReader::after(database, 0);
+    if (!reader) {
+        findings.add(reader.error().sentence);
+        return attachments;
+    }
+    EntryRow row;
+    for (std::int64_t expected = 1; !findings.isFull(); ++expected) {
+        const auto more = reader->next(row);
+        if (!more) {
+            findings.add(more.error().sentence);
+            break;
+        }
+        if (!*more) {
+            break;
+        }
+        if (row.sequence != expected) {
+            findings.add("Entry " + std::to_string(row.sequence) + " stands where entry " + std::to_string(expected) +
+                         " must be: entries were removed, inserted or put in another order.");
+            expected = row.sequence;
+        }
+        auto entry = verifiedEntry(row, report.seal);
+        if (entry) {
+            if (const auto* added = std::get_if<AttachmentAdded>(&entry->body)) {
+                attachments.push_back(*added);
+            }
+        } else {
+            findings.add(entry.error().sentence);
+        }
+        report.seal = row.seal;
+        ++report.entries;
+    }
+    return attachments;
+}
+
+void checkAttachments(Database& database, const std::vector<AttachmentAdded>& added, CheckReport& report,
+                      Findings& findings) {
+    std::set<std::string> kept;
+    auto rows = database.prepare("SELECT sha256, bytes FROM attachment");
+    if (!rows) {
+        return findings.add(rows.error().sentence);
+    }
+    for (auto more = rows->step(); !findings.isFull(); more = rows->step()) {
+        if (!more) {
+            return findings.add(more.error().sentence);
+        }
+        if (!*more) {
+            break;
+        }
+        const std::string hash(rows->text(0));
+        if (sha256Hex(rows->bytes(1)) != hash) {
+            findings.add("The bytes of the attachment " + hash.substr(0, 64) +
+                         " do not fit their hash: they were altered or damaged.");
+        }
+        kept.insert(hash);
+        ++report.attachments;
+    }
+    std::set<std::string> named;
+    for (const AttachmentAdded& entry : added) {
+        named.insert(entry.sha256);
+        if (!kept.contains(entry.sha256)) {
+            findings.add("The bytes of the attachment “" + entry.fileName + "” (" + entry.sha256 +
+                         ") are missing: they were removed.");
+        }
+    }
+    for (const std::string& hash : kept) {
+        if (!named.contains(hash)) {
+            findings.add("No entry tells of the attachment " + hash.substr(0, 64) + ": it was put there by hand.");
+        }
+    }
+}
+
+void checkContent(Database& database, CheckReport& report, Findings& findings) {
+    if (auto schema = verifySchema(database); !schema) {
+        findings.addFrom(schema); // what the tables hold means nothing then, and must not be run
+        return;
+    }
+    findings.addFrom(verifyStructure(database, "integrity_check"));
+    auto loose = database.prepare("SELECT \"table\", rowid FROM pragma_foreign_key_check LIMIT 20");
+    if (!loose) {
+        findings.add(loose.error().sentence);
+    }
+    for (auto more = loose ? loose->step() : Result<bool>(false);; more = loose->step()) {
+        if (!more) {
+            findings.add(more.error().sentence);
+        }
+        if (!more || !*more) {
+            break;
+        }
+        findings.add("The table “" + std::string(loose->text(0)) + "” has details of entry " +
+                     std::to_string(loose->integer(1)) + ", which does not exist.");
+    }
+    checkAttachments(database, checkEntries(database, report, findings), report, findings);
+}
+
+} // namespace
+
+CheckReport checkFile(const std::string& path) {
+    CheckReport report;
+    Findings findings(report);
+    const auto resolved = resolveRecord(path);
+    const auto header = resolved ? readHeader(*resolved) : tl::unexpected(resolved.error());
+    if (!header) {
+        findings.add(header.error().sentence);
+        return report;
+    }
+    if (header->kind != FileKind::record) {
+        findings.add(header->sentence);
+        report.verdict =
+            header->kind == FileKind::damagedRecord ? CheckVerdict::damagedOrAltered : CheckVerdict::notARecord;
+        return report;
+    }
+    auto database = openDefended(*resolved, Access::readOnly);
+    if (database) {
+        findings.addFrom(inOneState(**database, [&]() -> Result<void> {
+            checkContent(**database, report, findings);
+            return {};
+        }));
+    } else {
+        findings.add(database.error().sentence);
+    }
+    report.verdict = report.findings.empty() ? CheckVerdict::sound : CheckVerdict::damagedOrAltered;
+    return report;
+}
+
+} // namespace caprail
