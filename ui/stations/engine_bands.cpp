@@ -14,7 +14,7 @@ namespace caprail {
 namespace {
 
 /// In the order in which they come up in a build.
-constexpr std::string_view ownBands[] = {bands::mainClearance,   bands::rodClearance, bands::crankEndPlay,
+constexpr std::string_view ownBands[] = {bands::mainClearance,    bands::rodClearance, bands::crankEndPlay,
                                          bands::rodSideClearance, bands::residual,     bands::twist,
                                          bands::pickupClearance};
 
@@ -23,32 +23,29 @@ QStringList knownNames() {
     for (const auto name : ownBands) {
         names << qtText(name);
     }
-    return names << QCoreApplication::translate("EngineBands", "piston to bore")
-                 << QCoreApplication::translate("EngineBands", "ring gap")
-                 << QCoreApplication::translate("EngineBands", "deck height");
+    return names << EngineBands::tr("piston to bore") << EngineBands::tr("ring gap") << EngineBands::tr("deck height");
 }
 
 std::vector<FormField> bandFields() {
-    const auto tr = [](const char* text) { return QCoreApplication::translate("EngineBands", text); };
-    return {{"band", tr("Band"), tr("choose, or name a fit of your own"), knownNames()},
-            {"lo", tr("From"), {}, {}},
-            {"hi", tr("To"), {}, {}},
-            {"target", tr("Target"), tr("may be left empty"), {}},
-            {"source", tr("Who says so"), tr("part maker's sheet, person, common practice"), {}}};
+    return {
+        {"band", EngineBands::tr("Band"), EngineBands::tr("choose, or name a fit of your own"), knownNames()},
+        {"lo", EngineBands::tr("From"), {}, {}},
+        {"hi", EngineBands::tr("To"), {}, {}},
+        {"target", EngineBands::tr("Target"), EngineBands::tr("may be left empty"), {}},
+        {"source", EngineBands::tr("Who says so"), EngineBands::tr("part maker's sheet, person, common practice"), {}}};
 }
 
 std::vector<FormField> rulesFields() {
-    const auto tr = [](const char* text) { return QCoreApplication::translate("EngineBands", text); };
-    return {{"decision", tr("Verdict"), {}, {}},
-            {"coverage", tr("Coverage"), {}, {}},
-            {"repeat_limit", tr("Repeat limit"), {}, {}},
-            {"minimum_passes", tr("Passes, at least"), {}, {}},
-            {"kit_tolerance", tr("Kit tolerance"), {}, {}},
-            {"largest_stack", tr("Shims per stack, at most"), {}, {}},
-            {"objective", tr("Plan aims for"), {}, {}},
-            {"torque_scatter_percent", tr("Torque scatter, %"), {}, {}},
-            {"counterweight_minimum", tr("Counterweight clear by"), {}, {}},
-            {"source", tr("Who says so"), {}, {}}};
+    return {{"decision", EngineBands::tr("Verdict"), {}, {}},
+            {"coverage", EngineBands::tr("Coverage"), {}, {}},
+            {"repeat_limit", EngineBands::tr("Repeat limit"), {}, {}},
+            {"minimum_passes", EngineBands::tr("Passes, at least"), {}, {}},
+            {"kit_tolerance", EngineBands::tr("Kit tolerance"), {}, {}},
+            {"largest_stack", EngineBands::tr("Shims per stack, at most"), {}, {}},
+            {"objective", EngineBands::tr("Plan aims for"), {}, {}},
+            {"torque_scatter_percent", EngineBands::tr("Torque scatter, %"), {}, {}},
+            {"counterweight_minimum", EngineBands::tr("Counterweight clear by"), {}, {}},
+            {"source", EngineBands::tr("Who says so"), {}, {}}};
 }
 
 /// Mean of all diameters read on journals of one kind.

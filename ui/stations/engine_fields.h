@@ -59,7 +59,8 @@ template <class T> Result<void> readField(std::optional<T>& value, const QString
     return text.trimmed().isEmpty() ? Result<void>() : readField(value.emplace(), text, context);
 }
 
-template <class T> QStringList fieldChoices(const T&) {
+template <class T>
+requires(!Worded<T>) QStringList fieldChoices(const T&) {
     return {};
 }
 template <Worded E> QStringList fieldChoices(E) {

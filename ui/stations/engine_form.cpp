@@ -156,9 +156,10 @@ void EntryForm::save() {
 void EntryForm::setRemark(const QString& text) {
     m_remark = text;
     const bool isProblem = !m_problem.isEmpty();
-    m_message->setText(isProblem ? QStringLiteral("✕ ") + m_problem : m_isTouched && text.isEmpty()
-                                       ? tr("Not stored yet: Enter stores, Esc puts the recorded values back.")
-                                       : text);
+    m_message->setText(isProblem ? QStringLiteral("✕ ") + m_problem
+                       : m_isTouched && text.isEmpty()
+                           ? tr("Not stored yet: Enter stores, Esc puts the recorded values back.")
+                           : text);
     QPalette palette = m_message->palette();
     palette.setColor(QPalette::WindowText, isProblem ? screenLook().out : screenLook().quiet);
     m_message->setPalette(palette);

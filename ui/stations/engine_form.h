@@ -19,7 +19,7 @@ namespace caprail {
 struct FormField {
     std::string_view field; ///< its name in the kind's description
     QString label;
-    QString hint;           ///< shown while the field is empty
+    QString hint;            ///< shown while the field is empty
     QStringList suggestions; ///< to choose from; any other text may be typed
 };
 
@@ -83,8 +83,8 @@ private:
 /// entry that was loaded.
 template <class S> class FormFor : public EntryForm {
 public:
-    FormFor(RecordSession& session, const QString& title, const QString& saveLabel, const std::vector<FormField>& fields,
-            int columns, QWidget* parent)
+    FormFor(RecordSession& session, const QString& title, const QString& saveLabel,
+            const std::vector<FormField>& fields, int columns, QWidget* parent)
         : EntryForm(title, saveLabel, columns, parent), m_session(session), m_fields(fields) {
         for (const FormField& shown : fields) {
             eachField([&](const auto& f) {

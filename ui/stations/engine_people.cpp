@@ -14,31 +14,30 @@ namespace caprail {
 namespace {
 
 std::vector<FormField> instrumentFields() {
-    const auto tr = [](const char* text) { return QCoreApplication::translate("EnginePeople", text); };
-    return {{"instrument", tr("Name"), tr("without spaces: MIC-1"), {}},
-            {"type", tr("Kind"), {}, {}},
-            {"maker", tr("Maker"), {}, {}},
-            {"serial", tr("Serial"), {}, {}},
-            {"limit_of_error", tr("Limit of error ±"), tr("gauges: half-width"), {}},
-            {"calibrated", tr("Calibrated on"), tr("2026-05-04"), {}},
-            {"smallest_torque", tr("Wrench from"), tr("empty: 20 % of the largest"), {}},
-            {"due", tr("Due on"), tr("wrenches, empty: a year later"), {}},
-            {"largest_torque", tr("Wrench up to"), {}, {}},
-            {"due_cycles", tr("Due after pulls"), tr("wrenches, empty: 5000"), {}},
-            {"cycles", tr("Pulls before now"), tr("since the calibration"), {}}};
+    return {{"instrument", EnginePeople::tr("Name"), EnginePeople::tr("without spaces: MIC-1"), {}},
+            {"type", EnginePeople::tr("Kind"), {}, {}},
+            {"maker", EnginePeople::tr("Maker"), {}, {}},
+            {"serial", EnginePeople::tr("Serial"), {}, {}},
+            {"limit_of_error", EnginePeople::tr("Limit of error ±"), EnginePeople::tr("gauges: half-width"), {}},
+            {"calibrated", EnginePeople::tr("Calibrated on"), EnginePeople::tr("2026-05-04"), {}},
+            {"smallest_torque", EnginePeople::tr("Wrench from"), EnginePeople::tr("empty: 20 % of the largest"), {}},
+            {"due", EnginePeople::tr("Due on"), EnginePeople::tr("wrenches, empty: a year later"), {}},
+            {"largest_torque", EnginePeople::tr("Wrench up to"), {}, {}},
+            {"due_cycles", EnginePeople::tr("Due after pulls"), EnginePeople::tr("wrenches, empty: 5000"), {}},
+            {"cycles", EnginePeople::tr("Pulls before now"), EnginePeople::tr("since the calibration"), {}}};
 }
 
 } // namespace
 
 EnginePeople::EnginePeople(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_people(new PlainTable(tr("People"), {tr("Name"), tr("Role")}, this)),
-      m_person(new FormFor<PersonAdded>(session, tr("A person"), tr("Store &person"),
-                                        {{"name", tr("Name"), {}, {}},
-                                         {"role", tr("Role"), {}, {tr("assembler"), tr("machinist"), tr("checker")}}},
-                                        1, this)),
-      m_instruments(new PlainTable(tr("Instruments"),
-                                   {tr("Name"), tr("Kind"), tr("Error / range"), tr("Calibrated"), tr("Due"), tr("Today")},
-                                   this)),
+      m_person(new FormFor<PersonAdded>(
+          session, tr("A person"), tr("Store &person"),
+          {{"name", tr("Name"), {}, {}}, {"role", tr("Role"), {}, {tr("assembler"), tr("machinist"), tr("checker")}}},
+          1, this)),
+      m_instruments(new PlainTable(
+          tr("Instruments"), {tr("Name"), tr("Kind"), tr("Error / range"), tr("Calibrated"), tr("Due"), tr("Today")},
+          this)),
       m_instrument(new FormFor<InstrumentAdded>(session, tr("An instrument, or a new calibration of one"),
                                                 tr("Store &instrument"), instrumentFields(), 2, this)) {
     auto* left = new QVBoxLayout;
@@ -94,12 +93,13 @@ void EnginePeople::refresh() {
     std::vector<QStringList> rows;
     for (const auto& [name, seen] : facts.instruments) {
         const InstrumentAdded& i = seen.what;
-        const QString error =
-            i.limitOfError ? QStringLiteral("± ") + exactText(i.limitOfError->value, m_session.units())
-                           : rangeText(i, m_session.units());
+        const QString error = i.limitOfError
+                                  ? QStringLiteral("± ") + exactText(i.limitOfError->value, m_session.units())
+                                  : rangeText(i, m_session.units());
         const QString remark = calibrationRemark(facts, i, today());
         rows.push_back({qtText(name), qtWord(i.type), error, fieldText(i.calibrated, m_session.units()),
-                        fieldText(i.due, m_session.units()), remark.isEmpty() ? tr("✓ no remark") : QStringLiteral("⚑ ") + remark});
+                        fieldText(i.due, m_session.units()),
+                        remark.isEmpty() ? tr("✓ no remark") : QStringLiteral("⚑ ") + remark});
     }
     m_instruments->show(rows);
     for (int row = 0; row < m_instruments->rowCount(); ++row) {

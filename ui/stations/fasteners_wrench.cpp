@@ -11,9 +11,9 @@ namespace caprail {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("FastenersStation", text);
-}
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(FastenersStation)
+};
 
 std::optional<WrenchRange> rangeOf(const InstrumentAdded& wrench) {
     if (!wrench.largestTorque) {
@@ -47,13 +47,14 @@ QString calibrationRemark(const Facts& facts, const InstrumentAdded& instrument,
     const bool isWrench = instrument.type == InstrumentType::torqueWrench;
     if (!instrument.calibrated) {
         if (instrument.due && *instrument.due < day) {
-            return tr("past its due date, %1").arg(qtText(format(*instrument.due)));
+            return Words::tr("past its due date, %1").arg(qtText(format(*instrument.due)));
         }
-        return isWrench ? tr("no calibration on record") : QString();
+        return isWrench ? Words::tr("no calibration on record") : QString();
     }
     if (!isWrench) { // yearly and by cycles is for wrenches; others are due when the shop says so
-        return instrument.due && *instrument.due < day ? tr("past its due date, %1").arg(qtText(format(*instrument.due)))
-                                                       : QString();
+        return instrument.due && *instrument.due < day
+                   ? Words::tr("past its due date, %1").arg(qtText(format(*instrument.due)))
+                   : QString();
     }
     const auto pulls = facts.wrenchPulls.find(instrument.instrument);
     const std::int64_t cycles = instrument.cycles.value_or(0) + (pulls == facts.wrenchPulls.end() ? 0 : pulls->second);

@@ -7,7 +7,7 @@
 
 namespace caprail {
 
-void HistoryMatrix::show(const RoundHistory& history, RoundSight sight, RoundFilter filter, const Units& units) {
+void HistoryMatrix::show(const RoundHistory& history, RoundSight sight, RoundChoice filter, const Units& units) {
     beginResetModel();
     m_history = &history;
     m_sight = std::move(sight);

@@ -10,9 +10,9 @@ namespace caprail {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("HistoryStation", text);
-}
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(HistoryStation)
+};
 
 std::string momentText(UtcTime time) {
     const std::string text = format(time); // "2026-05-04T09:30:00.000Z"
@@ -34,7 +34,7 @@ void put(std::optional<RoundCell>& at, RoundCell cell) {
 } // namespace
 
 QString RoundColumn::name(bool withBuild) const {
-    return withBuild ? tr("build %1 · %2").arg(build).arg(round) : QString::number(round);
+    return withBuild ? Words::tr("build %1 · %2").arg(build).arg(round) : QString::number(round);
 }
 
 RoundHistory roundHistory(const Ledger& ledger) {
@@ -73,7 +73,7 @@ RoundHistory roundHistory(const Ledger& ledger) {
     return history;
 }
 
-bool RoundFilter::takes(const RoundCell& cell) const {
+bool RoundChoice::takes(const RoundCell& cell) const {
     const FastenerId f = cell.what.fastener;
     const bool isMain = f.kind == FastenerKind::mainCap;
     if ((cap > 0 && (!isMain || f.number != cap)) || (cap < 0 && isMain)) {
@@ -97,9 +97,9 @@ bool RoundFilter::takes(const RoundCell& cell) const {
     return cell.isStruck || cell.otherEntries > 0;
 }
 
-RoundSight inSight(const RoundHistory& history, const RoundFilter& filter, RoundOrder order) {
+RoundSight inSight(const RoundHistory& history, const RoundChoice& filter, RoundOrder order) {
     RoundSight sight;
-    const bool isFiltered = filter != RoundFilter();
+    const bool isFiltered = filter != RoundChoice();
     std::vector<std::size_t> taken(history.fasteners.size(), 0), moved(history.fasteners.size(), 0);
     std::vector<Angle> largest(history.fasteners.size());
     for (std::size_t r = 0; r < history.rounds.size(); ++r) {
@@ -134,7 +134,7 @@ RoundSight inSight(const RoundHistory& history, const RoundFilter& filter, Round
     return sight;
 }
 
-std::vector<OutcomeRow> reviewRows(const RoundHistory& history, const RoundSight& sight, const RoundFilter& filter) {
+std::vector<OutcomeRow> reviewRows(const RoundHistory& history, const RoundSight& sight, const RoundChoice& filter) {
     std::vector<OutcomeRow> rows;
     for (const std::size_t r : sight.rounds) {
         for (const std::size_t f : sight.fasteners) {
@@ -161,21 +161,21 @@ QString cellText(const RoundCell& cell, const Units& units) {
 
 QString cellStory(const RoundCell& cell, const Units& units) {
     QStringList story;
-    story << capitalised(qtText(describe(cell.what.fastener))) +
-                 tr(", round %1: ").arg(cell.what.round) +
-                 (cell.what.outcome == Outcome::held ? tr("held")
-                  : cell.what.angle ? tr("moved %1").arg(qtText(format(cell.what.angle->value, units)))
-                                    : tr("moved"));
+    story << capitalised(qtText(describe(cell.what.fastener))) + Words::tr(", round %1: ").arg(cell.what.round) +
+                 (cell.what.outcome == Outcome::held ? Words::tr("held")
+                  : cell.what.angle ? Words::tr("moved %1").arg(qtText(format(cell.what.angle->value, units)))
+                                    : Words::tr("moved"));
     if (cell.what.torque) {
-        story << tr("at %1").arg(qtText(format(cell.what.torque->value, units)));
+        story << Words::tr("at %1").arg(qtText(format(cell.what.torque->value, units)));
     }
-    story << tr("%1 with %2").arg(qtText(cell.person), cell.what.instrument.empty() ? tr("no instrument named")
-                                                                                    : qtText(cell.what.instrument));
-    story << qtText(momentText(cell.time)) + tr(" UTC, entry %1").arg(cell.entry);
+    story << Words::tr("%1 with %2")
+                 .arg(qtText(cell.person),
+                      cell.what.instrument.empty() ? Words::tr("no instrument named") : qtText(cell.what.instrument));
+    story << qtText(momentText(cell.time)) + Words::tr(" UTC, entry %1").arg(cell.entry);
     if (cell.isStruck) {
-        story << tr("struck");
+        story << Words::tr("struck");
     } else if (cell.otherEntries > 0) {
-        story << tr("an earlier outcome was struck");
+        story << Words::tr("an earlier outcome was struck");
     }
     return story.join(QStringLiteral("\n"));
 }
@@ -190,7 +190,7 @@ QByteArray csvCell(const QString& text) {
     return cell.toUtf8();
 }
 
-QByteArray roundsCsv(const RoundHistory& history, const RoundSight& sight, const RoundFilter& filter) {
+QByteArray roundsCsv(const RoundHistory& history, const RoundSight& sight, const RoundChoice& filter) {
     QByteArray out = "build,round,fastener,outcome,angle_deg,torque_mNm,person,instrument,time_utc,entry,struck\r\n";
     for (const std::size_t r : sight.rounds) {
         for (const std::size_t f : sight.fasteners) {

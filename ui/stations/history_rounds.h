@@ -30,8 +30,8 @@ struct RoundColumn {
 
 /// Every verify round of every build of a record, fastener by fastener, struck ones included.
 struct RoundHistory {
-    std::vector<RoundColumn> rounds;   ///< in time
-    std::vector<FastenerId> fasteners; ///< mains, then rods, by place
+    std::vector<RoundColumn> rounds;                          ///< in time
+    std::vector<FastenerId> fasteners;                        ///< mains, then rods, by place
     std::vector<std::vector<std::optional<RoundCell>>> cells; ///< [round][fastener]
     bool hasBuilds = false;
 };
@@ -39,14 +39,14 @@ struct RoundHistory {
 RoundHistory roundHistory(const Ledger& ledger);
 
 /// Which outcomes are looked at.
-struct RoundFilter {
+struct RoundChoice {
     enum class Outcomes { any, moved, held, struck };
-    int cap = 0; ///< 0: all; −1: rods only
-    std::string person, wrench; ///< empty: any
+    int cap = 0;                  ///< 0: all; −1: rods only
+    std::string person, wrench;   ///< empty: any
     std::optional<Date> from, to; ///< inclusive, UTC
     Outcomes outcomes = Outcomes::any;
     [[nodiscard]] bool takes(const RoundCell& cell) const;
-    friend bool operator==(const RoundFilter&, const RoundFilter&) = default;
+    friend bool operator==(const RoundChoice&, const RoundChoice&) = default;
 };
 
 /// In which order fasteners are listed.
@@ -58,10 +58,10 @@ struct RoundSight {
     std::vector<std::size_t> rounds, fasteners;
     std::size_t cells = 0; ///< that the filter takes
 };
-RoundSight inSight(const RoundHistory&, const RoundFilter&, RoundOrder);
+RoundSight inSight(const RoundHistory&, const RoundChoice&, RoundOrder);
 
 /// What the review counts: live outcomes in sight.
-std::vector<OutcomeRow> reviewRows(const RoundHistory&, const RoundSight&, const RoundFilter&);
+std::vector<OutcomeRow> reviewRows(const RoundHistory&, const RoundSight&, const RoundChoice&);
 
 /// "✓", or "↻ 4.0°"; struck ones in brackets.
 QString cellText(const RoundCell&, const Units&);
@@ -69,7 +69,7 @@ QString cellText(const RoundCell&, const Units&);
 QString cellStory(const RoundCell&, const Units&);
 /// What is in sight as a table for a spreadsheet: one outcome a line, RFC 4180, UTF-8. Torque in mN·m and angle in
 /// degrees, with a point as decimal mark whatever the screen shows.
-QByteArray roundsCsv(const RoundHistory&, const RoundSight&, const RoundFilter&);
+QByteArray roundsCsv(const RoundHistory&, const RoundSight&, const RoundChoice&);
 /// One cell of a CSV line, quoted where it must be (RFC 4180, 2.5 to 2.7).
 QByteArray csvCell(const QString& text);
 
