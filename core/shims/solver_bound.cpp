@@ -239,4 +239,18 @@ Prices startingPrices(const Instance& instance) {
     return best;
 }
 
+Prices sumPrices(const Instance& instance, int shims) {
+    Prices prices;
+    std::int64_t thinnest = 0; // of the so many thickest
+    for (std::size_t i = 0, number = 0; i < instance.classes() && number < static_cast<std::size_t>(shims); ++i) {
+        thinnest = instance.thickness[i];
+        number += static_cast<std::size_t>(instance.count[i]);
+    }
+    for (std::int64_t t : instance.thickness) {
+        prices.ofClass.push_back(std::max<std::int64_t>(0, t - thinnest) * scale);
+    }
+    prices.ofShim = thinnest * scale;
+    return prices;
+}
+
 } // namespace caprail::solver

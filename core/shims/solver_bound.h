@@ -78,4 +78,8 @@ std::int64_t pricedCost(const Offer& offer, const Prices& prices);
 /// still needed when the thickest are used first.
 Prices startingPrices(const Instance& instance);
 
+/// The same for the sum of |residual|, when there may be so many shims in all: those, taken from the thickest, leave so
+/// much of the gaps unfilled.
+Prices sumPrices(const Instance& instance, int shims);
+
 } // namespace caprail::solver

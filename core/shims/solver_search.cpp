@@ -12,11 +12,18 @@ constexpr std::int64_t longSearch = 256;
 Search::Search(const Instance& instance, const Columns& columns, const Prices& forShims, const Prices& forResiduals,
                const Stop& stop)
     : m_instance(instance), m_columns(columns), m_forShims(forShims), m_forResiduals(forResiduals), m_stop(stop),
-      m_shimWorth(worthOfKit(instance, forShims, 0)), m_frames(columns.size() + 3), m_chosen(columns.size(), -1),
-      m_twist(columns) {
-    for (Frame& f : m_frames) {
-        f.live.resize(columns.size());
+      m_shimWorth(worthOfKit(instance, forShims, 0)), m_chosen(columns.size(), -1), m_twist(columns) {}
+
+Search::Frame& Search::frameAt(std::size_t depth) {
+    while (m_frames.size() <= depth) {
+        m_frames.emplace_back();
+        m_frames.back().live.resize(m_columns.size());
     }
+    Frame& frame = m_frames[depth];
+    if (isTwistLimited()) {
+        frame.choices.resize(m_columns.size());
+    }
+    return frame;
 }
 
 bool Search::fits(const Column& c) const {
@@ -32,20 +39,20 @@ void Search::use(const Column& c, int sign) {
     for (std::uint16_t i = 0; i < c.partCount; ++i) {
         const Part part = c.parts[i];
         int& left = m_left[part.cls];
-        m_kit -= StateKey::of(1000U + part.cls, static_cast<std::uint64_t>(left));
+        m_kit -= StateKey::of(100'000U + part.cls, static_cast<std::uint64_t>(left));
         left -= sign * part.count;
-        m_kit += StateKey::of(1000U + part.cls, static_cast<std::uint64_t>(left));
+        m_kit += StateKey::of(100'000U + part.cls, static_cast<std::uint64_t>(left));
     }
 }
 
 StateKey Search::stateOf(const Frame& frame) const {
     StateKey key = m_kit;
     for (std::size_t p : m_open) {
-        key += m_kind[p];
+        key += StateKey::of(m_kind[p], static_cast<std::uint64_t>(m_barred[p] + 1));
     }
-    key += StateKey::of(2, static_cast<std::uint64_t>(frame.leftOut));
+    key += StateKey::of(1, static_cast<std::uint64_t>(frame.leftOut));
     if (isTwistLimited()) {
-        key += StateKey::of(3, static_cast<std::uint64_t>(frame.twist));
+        key += StateKey::of(2, static_cast<std::uint64_t>(frame.twist));
     }
     return key;
 }
@@ -72,11 +79,11 @@ void Search::seed(Frame& root) {
                 break;
             }
         }
-        m_kind.push_back(StateKey::of(1, alike));
+        m_kind.push_back(10U + alike);
     }
-    for (Frame& f : m_frames) {
-        f.choices.resize(isTwistLimited() ? m_columns.size() : 0);
-    }
+    m_barred.assign(m_columns.size(), -1);
+    m_once.live.resize(m_columns.size());
+    m_once.choices.resize(isTwistLimited() ? m_columns.size() : 0);
     for (std::size_t p = 0; p < m_columns.size(); ++p) {
         m_open.push_back(p);
         m_chosen[p] = -1;
@@ -99,11 +106,9 @@ Outcome Search::run(const Limits& limits, std::int64_t steps,
     m_left = m_instance.count;
     m_kit = StateKey{};
     m_failures.clear();
-    Frame& root = m_frames[m_columns.size() + 1];
-    Frame& once = m_frames[m_columns.size() + 2];
-    seed(root);
+    seed(m_root);
     // The second narrowing knows what the places cost at least, and so sheds what no plan within the limits can use.
-    if (narrow(root, once) && narrow(once, m_frames[0]) && descend(0) == Next::halt) {
+    if (narrow(m_root, m_once) && narrow(m_once, frameAt(0)) && descend(0) == Next::halt) {
         return m_gaveUp ? Outcome::gaveUp : Outcome::found;
     }
     return Outcome::exhausted;
@@ -131,10 +136,11 @@ Search::Next Search::report(const Frame& frame) {
 std::size_t Search::hardest(const Frame& frame) const {
     std::size_t best = 0;
     for (std::size_t i = 1; i < m_open.size(); ++i) {
-        const Live& a = frame.live[m_open[i]];
-        const Live& b = frame.live[m_open[best]];
-        const std::size_t na = a.end - a.begin;
-        const std::size_t nb = b.end - b.begin;
+        const auto branches = [](const Live& live) {
+            return static_cast<std::size_t>(live.ofSmallest) < live.count() ? live.ofSmallest + 1 : live.ofSmallest;
+        };
+        const int na = branches(frame.live[m_open[i]]);
+        const int nb = branches(frame.live[m_open[best]]);
         if (na < nb || (na == nb && m_open[i] < m_open[best])) {
             best = i;
         }
@@ -149,6 +155,7 @@ bool Search::filterPlace(std::size_t place, const Frame& from, Frame& to) {
     now.leastShimCost = never;
     now.leastResidualCost = never;
     now.begin = m_arena.size();
+    now.ofSmallest = 0;
     std::int64_t shimMost = never;
     std::int64_t residualMost = never;
     if (from.bounded && !was.isEmpty()) {
@@ -172,6 +179,11 @@ bool Search::filterPlace(std::size_t place, const Frame& from, Frame& to) {
         m_arena.push_back(index);
         now.leastShimCost = std::min(now.leastShimCost, c.shimCost);
         now.leastResidualCost = std::min(now.leastResidualCost, c.residualCost);
+        if (now.ofSmallest == 0 || c.size < now.smallest) {
+            now.smallest = c.size;
+            now.ofSmallest = 0;
+        }
+        now.ofSmallest += c.size == now.smallest ? 1 : 0;
         if (choice != nullptr) {
             m_twist.offer(*choice, c);
         }
@@ -209,7 +221,7 @@ bool Search::narrow(const Frame& from, Frame& to) {
         if (m_open.size() > 1 && m_failures.knows(stateOf(to), roomForSum(to))) {
             return false;
         }
-        to.prices = from.prices.ofClass.empty() ? m_frames[m_columns.size() + 1].prices : from.prices;
+        to.prices = from.prices.ofClass.empty() ? m_root.prices : from.prices;
         if (m_open.size() > 2) {
             return squeeze(to);
         }
@@ -262,7 +274,7 @@ Search::Next Search::descend(std::size_t depth) {
         m_gaveUp = true;
         return Next::halt;
     }
-    Frame& frame = m_frames[depth];
+    Frame& frame = frameAt(depth);
     if (m_open.empty()) {
         return report(frame);
     }
@@ -273,19 +285,35 @@ Search::Next Search::descend(std::size_t depth) {
     m_open[at] = m_open.back();
     m_open.pop_back();
     const Live live = frame.live[place];
+    const std::size_t before = m_arena.size();
+    Live larger;
+    larger.begin = before;
+    for (std::size_t i = live.begin; i < live.end; ++i) {
+        const std::uint32_t index = m_arena[i];
+        if (m_columns[place][index].size > live.smallest) {
+            m_arena.push_back(index);
+        }
+    }
+    larger.end = m_arena.size();
     const std::size_t mark = m_arena.size();
     Next result = Next::goOn;
     for (std::size_t i = live.begin; i < live.end && result == Next::goOn; ++i) {
-        result = tryColumn(depth, place, m_arena[i], live);
-        m_arena.resize(mark);
+        if (m_columns[place][m_arena[i]].size == live.smallest) {
+            result = tryColumn(depth, place, m_arena[i], live);
+            m_arena.resize(mark);
+        }
     }
     m_chosen[place] = -1;
-    if (result == Next::goOn && frame.leftOut > 0) {
+    if (result == Next::goOn && larger.isEmpty() && frame.leftOut > 0) {
         result = tryLeavingOut(depth);
         m_arena.resize(mark);
     }
     m_open.push_back(place);
     std::swap(m_open[at], m_open.back());
+    if (result == Next::goOn && !larger.isEmpty()) {
+        result = tryLarger(depth, place, larger);
+    }
+    m_arena.resize(before);
     if (remembers && result == Next::goOn) {
         m_failures.remember(state, roomForSum(frame));
     }
@@ -293,7 +321,7 @@ Search::Next Search::descend(std::size_t depth) {
 }
 
 Search::Next Search::tryColumn(std::size_t depth, std::size_t place, std::uint32_t index, const Live& live) {
-    Frame& frame = m_frames[depth];
+    Frame& frame = frameAt(depth);
     const Column& c = m_columns[place][index];
     if (c.shimCost - live.leastShimCost + frame.shimCost + frame.freeShimCost > shimCap() ||
         (isSumLimited() &&
@@ -314,16 +342,31 @@ Search::Next Search::tryColumn(std::size_t depth, std::size_t place, std::uint32
     };
     book(1);
     m_chosen[place] = static_cast<int>(index);
-    const Next result = narrow(frame, m_frames[depth + 1]) ? descend(depth + 1) : Next::goOn;
+    const Next result = narrow(frame, frameAt(depth + 1)) ? descend(depth + 1) : Next::goOn;
     book(-1);
     return result;
 }
 
+/// The place stays open, but for a larger stack than its smallest.
+Search::Next Search::tryLarger(std::size_t depth, std::size_t place, const Live& larger) {
+    Frame& frame = frameAt(depth);
+    const Live live = frame.live[place];
+    const int barred = m_barred[place];
+    frame.live[place] = larger;
+    frame.bounded = false; // the least costs are to be found anew
+    m_barred[place] = live.smallest;
+    const Next result = narrow(frame, frameAt(depth + 1)) ? descend(depth + 1) : Next::goOn;
+    m_barred[place] = barred;
+    frame.bounded = true;
+    frame.live[place] = live;
+    return result;
+}
+
 Search::Next Search::tryLeavingOut(std::size_t depth) {
-    Frame& frame = m_frames[depth];
+    Frame& frame = frameAt(depth);
     --frame.leftOut;
     frame.bounded = false; // the costliest may have been this one: no filtering by it on the way down
-    const Next result = narrow(frame, m_frames[depth + 1]) ? descend(depth + 1) : Next::goOn;
+    const Next result = narrow(frame, frameAt(depth + 1)) ? descend(depth + 1) : Next::goOn;
     frame.bounded = true;
     ++frame.leftOut;
     return result;

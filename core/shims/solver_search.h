@@ -2,6 +2,7 @@
 #pragma once
 #include <array>
 #include <cstdint>
+#include <deque>
 #include <shims/solver_columns.h>
 #include <shims/solver_failures.h>
 #include <shims/solver_instance.h>
@@ -35,7 +36,9 @@ enum class Outcome {
     gaveUp     ///< by the step limit or `stop`
 };
 
-/// Depth-first search over the places, always the one with the fewest stacks left. After each choice the stacks of
+/// Depth-first search over the places, always the one with the fewest stacks left to try. Of these, the stacks of the
+/// fewest shims are tried one by one; that the place takes a larger one is then a single further branch, which leaves
+/// open which: what is short is mostly the number of shims, and so a bad share-out of it shows early. After each choice the stacks of
 /// all other places are filtered by what is left in the kit and by the limits, so that a dead end shows early. Once a
 /// search turns out long, each node also gets prices of its own (see solver_bound.h), which shed many more stacks,
 /// and states that have failed before are recognised.
@@ -56,6 +59,9 @@ private:
         std::size_t end = 0;
         std::int64_t leastShimCost = 0;
         std::int64_t leastResidualCost = 0;
+        int smallest = 0;      ///< fewest shims of any
+        int ofSmallest = 0;    ///< how many have so few
+        [[nodiscard]] std::size_t count() const { return end - begin; }
         [[nodiscard]] bool isEmpty() const { return begin == end; }
     };
     struct Frame {
@@ -76,7 +82,9 @@ private:
 
     Next descend(std::size_t depth);
     Next tryColumn(std::size_t depth, std::size_t place, std::uint32_t index, const Live& live);
+    Next tryLarger(std::size_t depth, std::size_t place, const Live& larger);
     Next tryLeavingOut(std::size_t depth);
+    Frame& frameAt(std::size_t depth);
     Next report(const Frame& frame);
     void seed(Frame& root);
     [[nodiscard]] std::size_t hardest(const Frame& frame) const;
@@ -107,11 +115,14 @@ private:
     int m_shimLimit = 0;
     std::vector<int> m_left;
     std::vector<std::size_t> m_open;
-    std::vector<Frame> m_frames;
+    std::deque<Frame> m_frames; ///< by depth
+    Frame m_root;
+    Frame m_once;
+    std::vector<int> m_barred; ///< per place: only stacks of more shims than this
     std::vector<std::uint32_t> m_arena;
     std::vector<int> m_chosen;
     std::vector<std::int64_t> m_scratch;
-    std::vector<StateKey> m_kind; ///< per place; equal for places that are alike
+    std::vector<std::uint64_t> m_kind; ///< per place; equal for places that are alike
     StateKey m_kit;               ///< of what is left
     Failures m_failures;
     TwistReach m_twist;

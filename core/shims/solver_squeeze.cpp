@@ -31,7 +31,6 @@ bool Search::squeeze(Frame& frame) {
     if (bound > target) {
         return false;
     }
-    bool shed = false;
     int empty = 0;
     for (std::size_t k = 0; k < m_open.size(); ++k) {
         Live& live = frame.live[m_open[k]];
@@ -41,17 +40,23 @@ bool Search::squeeze(Frame& frame) {
             m_scratch.push_back(pricedCost(market.offers[i], frame.prices));
             least = std::min(least, m_scratch.back());
         }
-        std::size_t to = live.begin;
-        for (std::size_t i = live.begin; i < live.end; ++i) {
-            if (m_scratch[i - live.begin] - least <= target - bound) {
-                m_arena[to++] = m_arena[i];
+        const Live was = live;
+        live.end = live.begin;
+        live.ofSmallest = 0;
+        for (std::size_t i = was.begin; i < was.end; ++i) {
+            if (m_scratch[i - was.begin] - least > target - bound) {
+                continue;
             }
+            m_arena[live.end++] = m_arena[i];
+            const int size = market.offers[market.begin[k] + i - was.begin].size;
+            if (live.ofSmallest == 0 || size < live.smallest) {
+                live.smallest = size;
+                live.ofSmallest = 0;
+            }
+            live.ofSmallest += size == live.smallest ? 1 : 0;
         }
-        shed = shed || to != live.end;
-        live.end = to;
         empty += live.isEmpty() ? 1 : 0;
     }
-    (void)shed;
     return empty <= frame.leftOut;
 }
 

@@ -209,7 +209,7 @@ Stages::Answer Stages::decide(const Aim& aim) {
         }
     }
     bool listed = isListed(aim);
-    Answer answer = decideFromListed(aim, listed ? 2000 : 200);
+    Answer answer = decideFromListed(aim, 250);
     if (answer == Answer::yes || (answer == Answer::no && listed) || stopped()) {
         return stopped() && answer != Answer::yes ? Answer::unknown : answer;
     }
@@ -224,7 +224,7 @@ Stages::Answer Stages::decide(const Aim& aim) {
             }
         }
         listed = isListed(aim);
-        answer = decideFromListed(aim, 2000);
+        answer = decideFromListed(aim, 250);
         if (answer == Answer::yes || (answer == Answer::no && listed) || stopped()) {
             return stopped() && answer != Answer::yes ? Answer::unknown : answer;
         }
@@ -463,7 +463,7 @@ void Stages::shrinkSum() {
     }
     bool priced = false;
     while (m_sumAtLeast < m_best.sum) {
-        const std::int64_t most = m_sumAtLeast + (m_best.sum - 1 - m_sumAtLeast) / 4;
+        const std::int64_t most = m_sumAtLeast + (m_best.sum - 1 - m_sumAtLeast) / 2;
         if (!priced) {
             const std::int64_t bound = boundSum(columns, aim, m_best.sum - m_instance.fixedSum - 1, prices);
             m_sumAtLeast = std::max(m_sumAtLeast, bound + m_instance.fixedSum);
@@ -491,6 +491,13 @@ std::int64_t Stages::boundSum(const Columns& columns, const Aim& aim, std::int64
         for (std::int64_t& p : other.ofClass) {
             p *= worth;
         }
+        const std::int64_t bound = boundAt(market, other);
+        if (bound > best) {
+            best = bound;
+            prices = other;
+        }
+    }
+    for (const Prices& other : {sumPrices(m_instance, aim.shims)}) {
         const std::int64_t bound = boundAt(market, other);
         if (bound > best) {
             best = bound;
