@@ -58,10 +58,10 @@ struct ShellSelection {
 };
 
 /// In this order of importance: most bearings in band; most bearings fitted; smallest Σ |clearance − target|; smallest
-/// spread; then one fixed rule (names in order), so that the same input always gives the same selection. Exact branch
-/// and bound over classes of like shells, with a bound from Lagrange multipliers on the shelf; `shouldStop` is asked
-/// often, and once it says true the best selection so far is given, not proven. Families are solved one by one.
-/// Refuses, naming it: no bearings, more than 64 bearings or 500 shells, two bearings or two shells of one name or
+/// spread; then the first in one fixed order of names, so that the same input always gives the same selection. Exact
+/// branch and bound over classes of like shells, with a bound from Lagrange multipliers on the shelf; `shouldStop` is
+/// asked often, and once it says true the best selection so far is given, not proven. Families are solved one by one.
+/// Refuses, naming it: no bearings, more than 32 bearings or 200 shells, two bearings or two shells of one name or
 /// without a name, a thickness, housing or journal that is not above zero or above 1 m, a target outside its band.
 Result<ShellSelection> selectShells(const std::vector<BearingToFit>& bearings, const std::vector<ShelfShell>& shelf,
                                     const Units& units = {}, const std::function<bool()>& shouldStop = {});
