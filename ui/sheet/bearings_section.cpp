@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <sheet/sections.h>
+#include <sheet/sheet_text.h>
+
+#include <algorithm>
+#include <charts/clearance_chart.h>
+#include <ledger/band_names.h>
+
+namespace caprail::sheet {
+
+namespace {
+
+SheetTable tableFor(const Writing& w, JournalKind kind, const std::vector<JournalId>& journals) {
+    const Units& units = w.units();
+    SheetTable table{{{Sheet::tr("Bearing")},
+                      rightColumn(inUnit(Sheet::tr("Journal"), units)),
+                      rightColumn(inUnit(Sheet::tr("Bore"), units)),
+                      rightColumn(inUnit(Sheet::tr("Clearance"), units)),
+                      rightColumn(Sheet::tr("Smallest – largest")),
+                      rightColumn(Sheet::tr("± U")),
+                      rightColumn(Sheet::tr("Taper")),
+                      rightColumn(Sheet::tr("Out-of-round")),
+                      {Sheet::tr("Shells, upper / lower")},
+                      {Sheet::tr("Verdict")}},
+                     {}};
+    const std::string prefix = kind == JournalKind::main ? "main-clearance:" : "rod-clearance:";
+    for (const JournalId j : journals) {
+        const auto at = w.assessment().clearances.find(j);
+        const ClearanceResult r = at == w.assessment().clearances.end() ? ClearanceResult{} : at->second;
+        const bool hasShape = r.journalReadings > 1;
+        const auto shells = w.facts().shellsFitted.find(j);
+        table.rows.push_back(
+            {strongCell(capitalised(text(describe(j)))), bare(r.journalMean, units), bare(r.boreMean, units),
+             strongCell(bare(r.clearance, units)),
+             r.smallest ? bare(r.smallest, units) + QStringLiteral(" – ") + bare(r.largest, units) : none(),
+             bareSpread(r.expandedUncertainty, units), hasShape ? bare(r.taper, units) : none(),
+             hasShape ? bare(r.outOfRound, units) : none(),
+             quietCell(shells == w.facts().shellsFitted.end()
+                           ? none()
+                           : text(shells->second.what.upper) + QStringLiteral(" / ") + text(shells->second.what.lower)),
+             verdictCell(w.stateOf(prefix + code(j)))});
+    }
+    if (w.facts().shellsFitted.empty()) { // the column is for shops that mix shells
+        table.columns.erase(table.columns.end() - 2);
+        for (auto& row : table.rows) {
+            row.erase(row.end() - 2);
+        }
+    }
+    return table;
+}
+
+bool hasReadings(const Facts& facts, JournalKind kind) {
+    const auto isOfKind = [&](const auto& one) { return one.first.kind == kind; };
+    return std::ranges::any_of(facts.journals, isOfKind) || std::ranges::any_of(facts.bores, isOfKind);
+}
+
+/// Sentences of the bearings that are not good: why, and what to do.
+void reasons(const Writing& w, CheckKind kind) {
+    for (const Check& check : w.assessment().checks) {
+        if (check.kind == kind && !check.isGood() && !check.sentence.empty()) {
+            w.flow.remark(text(check.title + ": " + check.sentence + " " + check.remedy));
+        }
+    }
+}
+
+} // namespace
+
+void bearingsSection(const Writing& w) {
+    if (!w.facts().layout) {
+        return;
+    }
+    struct Part {
+        JournalKind kind;
+        std::string_view band;
+        QString title;
+        CheckKind check;
+        std::vector<JournalId> journals;
+    };
+    const Part parts[] = {{JournalKind::main, bands::mainClearance, Sheet::tr("Main bearings"),
+                           CheckKind::mainClearance, w.facts().layout->mainJournals()},
+                          {JournalKind::rod, bands::rodClearance, Sheet::tr("Rod bearings"), CheckKind::rodClearance,
+                           w.facts().layout->rodJournals()}};
+    const auto isShown = [&](const Part& part) {
+        return w.facts().bandNamed(part.band) != nullptr || hasReadings(w.facts(), part.kind);
+    };
+    if (std::ranges::none_of(parts, isShown)) {
+        return;
+    }
+    w.flow.heading(Sheet::tr("Bearings"));
+    w.flow.remark(ruleSentence(w.facts().rules));
+    for (const Part& part : parts) {
+        if (!isShown(part)) {
+            continue;
+        }
+        w.flow.subheading(part.title);
+        const BandFact* band = w.facts().bandNamed(part.band);
+        w.flow.paragraph(band == nullptr
+                             ? Sheet::tr("Measured, but no band is set: nothing was judged.")
+                             : Sheet::tr("Band of the vertical clearance: %1").arg(bandText(*band, w.units())));
+        w.flow.table(tableFor(w, part.kind, part.journals));
+        reasons(w, part.check);
+    }
+    const auto& clearances = w.assessment().clearances;
+    if (std::ranges::any_of(clearances, [](const auto& one) { return one.second.clearance.has_value(); })) {
+        w.flow.figure(mm(58), [&w = w.source, units = w.units(), look = w.flow.type().look](QPainter& painter,
+                                                                                            const QRectF& area) {
+            drawClearanceChart(painter, area, w.facts, w.assessment, units, look);
+        });
+    }
+}
+
+void fitsSection(const Writing& w) {
+    SheetTable table{{{Sheet::tr("Fit")},
+                      rightColumn(Sheet::tr("Readings")),
+                      {Sheet::tr("Mean ± U, and its band")},
+                      {Sheet::tr("Band by")},
+                      {Sheet::tr("Verdict")}},
+                     {}};
+    for (const Check& check : w.assessment().checks) {
+        if (check.kind != CheckKind::fit) {
+            continue;
+        }
+        const auto* place = std::get_if<FitPlace>(&check.subject);
+        const BandFact* band = place == nullptr ? nullptr : w.facts().bandNamed(place->first);
+        QStringList readings;
+        if (place != nullptr) {
+            if (const auto at = w.facts().fits.find(*place); at != w.facts().fits.end()) {
+                for (const auto& reading : at->second) {
+                    readings << bare(reading.what.value.value, w.units());
+                }
+            }
+        }
+        table.rows.push_back({strongCell(text(check.title)),
+                              readings.isEmpty() ? none() : readings.join(QStringLiteral(", ")), text(check.sentence),
+                              quietCell(band == nullptr ? none() : text(band->source)), verdictCell(check.state)});
+    }
+    if (!table.rows.empty()) {
+        w.flow.heading(Sheet::tr("Fits"));
+        w.flow.table(table);
+    }
+}
+
+} // namespace caprail::sheet

@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+/// Closing and sign-off, cautions, and what the seal proves.
+#include <sheet/sections.h>
+#include <sheet/sheet_text.h>
+
+#include <session/cautions.h>
+
+namespace caprail::sheet {
+
+void closingSection(const Writing& w) {
+    const Facts& facts = w.facts();
+    SheetTable table{
+        {{Sheet::tr("Step")}, {Sheet::tr("By")}, {Sheet::tr("When")}, {Sheet::tr("Note")}, {Sheet::tr("State")}}, {}};
+    for (const auto& [step, name] : allWords<ClosingStep>()) {
+        const auto at = facts.closing.find(step);
+        if (at == facts.closing.end()) {
+            table.rows.push_back(
+                {strongCell(capitalised(text(name))), none(), none(), none(), stateCell(CheckState::notDone)});
+            continue;
+        }
+        QStringList note;
+        if (at->second.what.openMinutes) {
+            note << Sheet::tr("open time on the tube: %1 min").arg(*at->second.what.openMinutes);
+        }
+        if (!at->second.what.note.empty()) {
+            note << text(at->second.what.note);
+        }
+        table.rows.push_back({strongCell(capitalised(text(name))), text(at->second.person), timeText(at->second.time),
+                              note.isEmpty() ? none() : note.join(QStringLiteral("; ")),
+                              stateCell(CheckState::good, Sheet::tr("done"))});
+    }
+    w.flow.heading(Sheet::tr("Closing and sign-off"));
+    w.flow.table(table);
+    if (facts.signedOff) {
+        w.flow.stateLine(
+            CheckState::good,
+            Sheet::tr("Signed off by %1, %2").arg(text(facts.signedOff->person), timeText(facts.signedOff->time)));
+        if (!facts.signedOff->what.statement.empty()) {
+            w.flow.paragraph(QStringLiteral("“") + text(facts.signedOff->what.statement) + QStringLiteral("”"));
+        }
+    } else {
+        w.flow.stateLine(CheckState::notDone, Sheet::tr("Not signed off."));
+    }
+    const SheetType& type = w.flow.type();
+    w.flow.figure(mm(17), [&type](QPainter& painter, const QRectF& area) {
+        const qreal gap = points(16);
+        const qreal width = (area.width() - gap) / 2;
+        const QString labels[] = {Sheet::tr("For the shop: name, date, signature"),
+                                  Sheet::tr("Received by the customer: name, date, signature")};
+        QPointF at(area.left(), area.bottom() - points(12));
+        for (const QString& label : labels) {
+            painter.setPen(QPen(type.quiet, points(0.6)));
+            painter.drawLine(at, at + QPointF(width, 0));
+            TextBlock(label, type.small, width).paint(painter, at + QPointF(0, points(1.5)), type.quiet);
+            at.rx() += width + gap;
+        }
+    });
+}
+
+void cautionsSection(const Writing& w) {
+    w.flow.heading(Sheet::tr("Cautions"));
+    for (const QString& caution : allCautions()) {
+        w.flow.paragraph(QStringLiteral("•  ") + caution);
+    }
+}
+
+void sealSection(const Writing& w) {
+    const Seal seal = w.source.ledger.seal();
+    w.flow.heading(Sheet::tr("The seal"));
+    w.flow.values({{Sheet::tr("Short form, on every page"), text(shortForm(seal))},
+                   {Sheet::tr("Entries sealed"), QString::number(w.source.ledger.size())}},
+                  2);
+    w.flow.values({{Sheet::tr("In full (SHA-256 chain)"), text(toHex(seal))}}, 1);
+    w.flow.paragraph(
+        Sheet::tr("Every entry of the record carries a hash over itself and over all entries before it; the seal is "
+                  "the last of them. The short form printed here fits the record that this sheet was made from, and no "
+                  "altered one: whoever changes, drops or reorders an entry gets another seal. “caprail check” shows "
+                  "the seal of a file, to be compared with this page."));
+    w.flow.paragraph(
+        Sheet::tr("What it does not prove: that what was entered is true, that the clock was right, or who "
+                  "sat at the keyboard. A file by itself can be rewritten as a whole with new seals; only "
+                  "this page, kept apart from the file, shows that it was not."));
+    w.flow.remark(Sheet::tr("All times are UTC. Written by Caprail %1.").arg(w.options.appVersion));
+}
+
+} // namespace caprail::sheet

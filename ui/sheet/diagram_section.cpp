@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <sheet/sections.h>
+#include <sheet/sheet_text.h>
+
+#include <algorithm>
+#include <planview/plan_drawing.h>
+
+namespace caprail::sheet {
+
+namespace {
+
+/// Worse comes later: a position shows the worst of its gap, its stack and its recheck.
+int badness(CheckState state) {
+    switch (state) {
+    case CheckState::good:
+        return 0;
+    case CheckState::notDone:
+        return 1;
+    case CheckState::tooCloseToCall:
+        return 2;
+    case CheckState::stale:
+        return 3;
+    case CheckState::out:
+        break;
+    }
+    return 4;
+}
+
+PlanMark markFor(const Writing& w, Position p) {
+    PlanMark mark;
+    mark.place = text(code(p));
+    mark.state = CheckState::good;
+    for (const char* kind : {"gap:", "stack:", "recheck:"}) {
+        const CheckState state = w.stateOf(kind + code(p));
+        mark.state = badness(state) > badness(mark.state) ? state : mark.state;
+    }
+    const auto gap = w.assessment().gaps.find(p);
+    if (gap != w.assessment().gaps.end() && gap->second.last) {
+        mark.figure = text(formatShort(*gap->second.last, w.units()));
+    }
+    const auto stack = w.assessment().stacks.find(p);
+    if (stack != w.assessment().stacks.end()) {
+        QStringList shims;
+        for (const std::string& shim : stack->second.shims) {
+            shims << text(shim);
+        }
+        mark.note = shims.isEmpty() ? Sheet::tr("no shim") : shims.join(QLatin1Char('+'));
+    }
+    return mark;
+}
+
+} // namespace
+
+void diagramSection(const Writing& w) {
+    if (!w.facts().layout) {
+        return;
+    }
+    PlanContent content{*w.facts().layout, {}, {}, {}, {}, {}, {}, {}};
+    content.layers =
+        PlanLayer::positions | PlanLayer::girdle | PlanLayer::cutout | PlanLayer::pickup | PlanLayer::dipstick;
+    const auto positions = content.layout.positions();
+    std::ranges::transform(positions, std::back_inserter(content.marks), [&](Position p) { return markFor(w, p); });
+    w.flow.heading(Sheet::tr("Gap and stack at each position"));
+    w.flow.figure(mm(88), [content, look = w.flow.type().look](QPainter& painter, const QRectF& area) {
+        drawPlan(painter, area, content, {}, look);
+    });
+    w.flow.remark(
+        Sheet::tr("The pan rail from the pan's side, front of the engine to the left. Left and right are as seen from "
+                  "the flywheel end of the engine as installed. At each position: the gap in %1, under it the shims.")
+            .arg(w.units().length == LengthUnit::inch ? Sheet::tr("thousandths of an inch")
+                                                      : Sheet::tr("millimetres")));
+}
+
+} // namespace caprail::sheet

@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <sheet/document.h>
+
+#include <sheet/sections.h>
+#include <sheet/sheet_text.h>
+
+namespace caprail::sheet {
+
+QSizeF pageSize(QPageSize::PageSizeId paper) {
+    const QSizeF inPoints = QPageSize(paper).size(QPageSize::Point);
+    return {points(inPoints.width()), points(inPoints.height())};
+}
+
+Document::Document(const SheetSource& source, const SheetOptions& options, QSizeF page)
+    : m_source(source), m_options(options), m_flow(page, m_type) {
+    const Writing w{m_flow, m_source, m_options};
+    for (const auto section :
+         {titleSection, diagramSection, gatesSection, bearingsSection, fitsSection, torquesSection, roundsSection,
+          surveySection, stacksSection, flushnessSection, trialFitSection, pickupSection, findingsSection,
+          photosSection, instrumentsSection, struckSection, closingSection, cautionsSection, sealSection}) {
+        section(w);
+    }
+}
+
+QString Document::title() const {
+    QStringList parts;
+    if (m_source.facts.engine) {
+        parts << text(m_source.facts.engine->what.engine) << text(m_source.facts.engine->what.serial);
+    }
+    parts << Sheet::tr("build %1").arg(m_source.facts.build);
+    parts.removeAll(QString());
+    return Sheet::tr("Build sheet: %1").arg(parts.join(QStringLiteral(", ")));
+}
+
+void Document::paint(QPainter& painter, int index) const {
+    if (index > 0) {
+        paintHead(painter);
+    }
+    m_flow.pages().at(static_cast<std::size_t>(index)).paint(painter);
+    paintFoot(painter, index);
+}
+
+void Document::paintHead(QPainter& painter) const {
+    const qreal width = m_flow.width();
+    const QString shop = shopOf(m_source, m_options);
+    // One line, whatever the names: the rest of a long one stands on the first page.
+    const QFontMetricsF metrics(m_type.small);
+    const QString right = metrics.elidedText(shop, Qt::ElideRight, width * 0.4);
+    const QString left = metrics.elidedText(title(), Qt::ElideRight, width * 0.57);
+    const qreal y = mm(10);
+    TextBlock(left, m_type.small, width * 0.6).paint(painter, {m_type.margin, y}, m_type.quiet);
+    TextBlock(right, m_type.small, width * 0.4, Qt::AlignRight)
+        .paint(painter, {m_type.margin + width * 0.6, y}, m_type.quiet);
+    painter.setPen(QPen(m_type.rule, points(0.5)));
+    const qreal line = y + points(11.5);
+    painter.drawLine(QPointF(m_type.margin, line), QPointF(m_type.margin + width, line));
+}
+
+void Document::paintFoot(QPainter& painter, int index) const {
+    const qreal width = m_flow.width();
+    const qreal y = m_flow.page().height() - mm(16);
+    painter.setPen(QPen(m_type.accent, points(0.9)));
+    painter.drawLine(QPointF(m_type.margin, y), QPointF(m_type.margin + width, y));
+    const QString seal =
+        Sheet::tr("Seal %1 over %2 entries").arg(text(shortForm(m_source.ledger.seal()))).arg(m_source.ledger.size());
+    const TextBlock first(seal, m_type.small, width * 0.7);
+    first.paint(painter, {m_type.margin, y + points(3)}, m_type.ink);
+    TextBlock(Sheet::tr("Page %1 of %2").arg(index + 1).arg(pages()), m_type.small, width * 0.3, Qt::AlignRight)
+        .paint(painter, {m_type.margin + width * 0.7, y + points(3)}, m_type.ink);
+    TextBlock(
+        Sheet::tr("The seal fits this record and no altered one. It does not prove that what was entered is true."),
+        m_type.small, width)
+        .paint(painter, {m_type.margin, y + points(3) + first.height()}, m_type.quiet);
+}
+
+} // namespace caprail::sheet

@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+/// Findings, notes, struck entries, instruments.
+#include <sheet/sections.h>
+#include <sheet/sheet_text.h>
+
+#include <ledger/history_line.h>
+
+namespace caprail::sheet {
+
+namespace {
+
+QString orNone(const std::string& words) {
+    return words.empty() ? none() : text(words);
+}
+
+QString dateText(const std::optional<Date>& date) {
+    return date ? text(format(*date)) : none();
+}
+
+} // namespace
+
+void findingsSection(const Writing& w) {
+    const Facts& facts = w.facts();
+    if (!facts.findings.empty()) {
+        SheetTable table{{{Sheet::tr("Finding")},
+                          {Sheet::tr("Place")},
+                          {Sheet::tr("What was seen")},
+                          {Sheet::tr("What was done")},
+                          {Sheet::tr("State")}},
+                         {}};
+        for (const auto& [name, finding] : facts.findings) {
+            const FindingOpened& opened = finding.opened.what;
+            table.rows.push_back(
+                {strongCell(text(name)), orNone(opened.place),
+                 text(opened.text) + QLatin1Char('\n') + byAndWhen(finding.opened),
+                 finding.settled ? text(finding.settled->what.done) + QLatin1Char('\n') + byAndWhen(*finding.settled)
+                                 : none(),
+                 finding.settled ? stateCell(CheckState::good, Sheet::tr("settled"))
+                                 : stateCell(CheckState::out, Sheet::tr("open"))});
+        }
+        w.flow.heading(Sheet::tr("Findings"));
+        w.flow.table(table);
+    }
+    if (!facts.notes.empty()) {
+        SheetTable table{{{Sheet::tr("Place")}, {Sheet::tr("Note")}, {Sheet::tr("By, when")}}, {}};
+        for (const auto& note : facts.notes) {
+            table.rows.push_back({orNone(note.what.place), text(note.what.text), quietCell(byAndWhen(note))});
+        }
+        w.flow.heading(Sheet::tr("Notes"));
+        w.flow.table(table);
+    }
+}
+
+void struckSection(const Writing& w) {
+    SheetTable table{{rightColumn(Sheet::tr("Entry")),
+                      {Sheet::tr("What it said")},
+                      {Sheet::tr("Entered by, when")},
+                      {Sheet::tr("Struck by, when")},
+                      {Sheet::tr("Why")}},
+                     {}};
+    for (const Entry& entry : w.source.ledger.entries()) {
+        const std::int64_t by = w.source.ledger.struckBy(entry.sequence);
+        if (by <= w.facts().buildEntry) { // not struck, or in an earlier build, whose sheet shows it
+            continue;
+        }
+        const Entry& strike = w.source.ledger.at(by);
+        const auto* what = std::get_if<Struck>(&strike.body);
+        SheetCell said(text(historyLine(entry.body, w.units())));
+        said.isStruck = true;
+        table.rows.push_back({QString::number(entry.sequence), said, byAndWhen(entry), byAndWhen(strike),
+                              what == nullptr ? none() : text(what->why)});
+    }
+    if (!table.rows.empty()) {
+        w.flow.heading(Sheet::tr("Struck entries"));
+        w.flow.remark(
+            Sheet::tr("Withdrawn by a person, with a reason. They count for nothing above and stay readable."));
+        w.flow.table(table);
+    }
+}
+
+void instrumentsSection(const Writing& w) {
+    const Facts& facts = w.facts();
+    if (facts.instruments.empty()) {
+        return;
+    }
+    SheetTable table{{{Sheet::tr("Instrument")},
+                      {Sheet::tr("Type")},
+                      {Sheet::tr("Maker, serial number")},
+                      rightColumn(Sheet::tr("Limit of error, range")),
+                      {Sheet::tr("Calibrated")},
+                      {Sheet::tr("Due")}},
+                     {}};
+    for (const auto& [name, seen] : facts.instruments) {
+        const InstrumentAdded& what = seen.what;
+        QStringList maker{text(what.maker), text(what.serial)};
+        maker.removeAll(QString());
+        QString limit = none();
+        if (what.limitOfError) {
+            limit = QStringLiteral("± ") + text(format(what.limitOfError->value, w.units()));
+        } else if (what.largestTorque) {
+            limit = (what.smallestTorque ? text(format(what.smallestTorque->value, w.units())) : QString()) +
+                    Sheet::tr(" to %1").arg(text(format(what.largestTorque->value, w.units())));
+        }
+        table.rows.push_back({strongCell(text(name)), wordText(what.type),
+                              maker.isEmpty() ? none() : maker.join(QStringLiteral(", ")), limit.trimmed(),
+                              dateText(what.calibrated), dateText(what.due)});
+    }
+    w.flow.heading(Sheet::tr("Instruments"));
+    w.flow.table(table);
+}
+
+} // namespace caprail::sheet

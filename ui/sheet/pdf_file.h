@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+/// PDF/A-1b files (ISO 19005-1) with their title and author.
+#include <QByteArray>
+#include <QDateTime>
+#include <QPageSize>
+#include <QString>
+#include <functional>
+#include <units/problem.h>
+
+class QPainter;
+
+namespace caprail::sheet {
+
+struct PdfProperties {
+    QString title;
+    QString author;  ///< empty: none
+    QString creator; ///< the program: "Caprail 0.1.0"
+    QDateTime written;
+};
+
+/// Paints `pages` pages by `paint(painter, index from 0)`, whose unit is the sheet's and whose origin is the corner of
+/// the paper, and writes them to `path` at once: an existing file stays as it is until the new one is complete.
+/// Refuses, naming the file, when it cannot be written.
+Result<void> writePdf(const QString& path, const PdfProperties& properties, QPageSize::PageSizeId paper, int pages,
+                      const std::function<void(QPainter&, int)>& paint);
+
+/// The XMP metadata (ISO 16684-1) that PDF/A-1b asks for (ISO 19005-1, 6.7), saying the same as the file's properties.
+QByteArray xmpFor(const PdfProperties& properties);
+
+/// Qt's writer knows no author. Appends an incremental update (ISO 32000-1, 7.5.6) in which the document information
+/// says everything in `properties`. A file that has none of its own is given back as it is.
+QByteArray withProperties(const QByteArray& pdf, const PdfProperties& properties);
+
+} // namespace caprail::sheet

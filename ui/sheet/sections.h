@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+/// The sections of the sheet, one file each, in the order in which they are printed. Each writes its heading and all
+/// that the record holds about it, and nothing at all where there is nothing to say.
+#include <sheet/sheet.h>
+#include <sheet/sheet_flow.h>
+
+namespace caprail::sheet {
+
+struct Writing {
+    SheetFlow& flow;
+    const SheetSource& source;
+    const SheetOptions& options;
+
+    [[nodiscard]] const Facts& facts() const { return source.facts; }
+    [[nodiscard]] const Assessment& assessment() const { return source.assessment; }
+    [[nodiscard]] const Units& units() const { return options.units; }
+    /// The state of a check by its code; `notDone` when there is no such check.
+    [[nodiscard]] CheckState stateOf(const std::string& code) const;
+};
+
+void titleSection(const Writing&);
+void gatesSection(const Writing&);
+void diagramSection(const Writing&);
+void bearingsSection(const Writing&);
+void fitsSection(const Writing&);
+void torquesSection(const Writing&);
+void roundsSection(const Writing&);
+void surveySection(const Writing&);
+void stacksSection(const Writing&);
+void flushnessSection(const Writing&);
+void trialFitSection(const Writing&);
+void pickupSection(const Writing&);
+void findingsSection(const Writing&);
+void photosSection(const Writing&);
+void instrumentsSection(const Writing&);
+void struckSection(const Writing&);
+void closingSection(const Writing&);
+void cautionsSection(const Writing&);
+void sealSection(const Writing&);
+
+/// A verdict against a band: "in" for good, else the state's own word.
+SheetCell verdictCell(CheckState state);
+/// Which decision rule the record judges by, as a sentence.
+QString ruleSentence(const RulesSet& rules);
+/// "0.0018 to 0.0025 in, target 0.0022 in (who says so)"
+QString bandText(const BandFact& band, const Units& units);
+/// The shop as the options or the record name it; may be empty.
+QString shopOf(const SheetSource& source, const SheetOptions& options);
+
+} // namespace caprail::sheet

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+/// The build sheet that the customer gets: a record's present state on paper, and the layout card for its shims.
+/// File, printer, preview and pictures are painted by the same code from the same pages.
+#include <QByteArray>
+#include <QImage>
+#include <QPageSize>
+#include <QString>
+#include <assessment/assessment.h>
+#include <functional>
+#include <ledger/ledger.h>
+#include <units/format.h>
+#include <vector>
+
+class QPrinter;
+
+namespace caprail {
+
+struct SheetOptions {
+    QPageSize::PageSizeId pageSize = QPageSize::A4;
+    Units units;
+    QString shopName;   ///< empty: the shop that the record names
+    QImage logo;        ///< null: none
+    QString appVersion; ///< "0.1.0"; printed in the file's properties
+};
+
+/// What a sheet is made from. All are held by reference: they must outlive the call.
+struct SheetSource {
+    const Ledger& ledger;
+    const Facts& facts;           ///< fold(ledger)
+    const Assessment& assessment; ///< in the units of the options, for its sentences
+    /// The bytes kept under a hash (64 hexadecimal digits); empty when there are none.
+    std::function<QByteArray(const std::string& sha256)> attachment;
+};
+
+/// Writes the sheet as PDF/A-1b (ISO 19005-1) with title and author; an existing file is replaced only once the new one
+/// is complete. Refuses when the file cannot be written.
+Result<void> writeSheet(const SheetSource& source, const QString& pdfPath, const SheetOptions& options);
+
+/// Paints the sheet on the printer's own paper, or that part of its pages that the printer was asked for.
+void paintSheet(const SheetSource& source, QPrinter& printer, const SheetOptions& options);
+
+/// The sheet's pages as pictures, for a message; `dotsPerInch` from 20 to 600, others are brought into that range.
+std::vector<QImage> sheetPages(const SheetSource& source, const SheetOptions& options, int dotsPerInch);
+
+/// Writes a card at 1 : 1 with a circle per position to lay its shims on before they go in, with what belongs there.
+/// The circles lie as the positions do on the engine where the paper is large enough, else in rows, cap by cap.
+/// Refuses a record without an engine layout, and a file that cannot be written.
+Result<void> writeLayoutCard(const SheetSource& source, const QString& pdfPath, const SheetOptions& options);
+
+} // namespace caprail

@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <sheet/sheet_block.h>
+
+#include <QFontMetricsF>
+#include <QPainter>
+#include <QStringList>
+#include <algorithm>
+#include <cmath>
+
+namespace caprail::sheet {
+
+namespace {
+
+constexpr qreal leading = 1.22; ///< from line to line, in font sizes
+
+qreal lineStep(const QFont& font) {
+    return font.pixelSize() * leading;
+}
+
+} // namespace
+
+TextBlock::TextBlock(const QString& text, const QFont& font, qreal width, Qt::Alignment alignment) {
+    QString lines = text;
+    lines.replace(QLatin1Char('\n'), QChar::LineSeparator);
+    m_layout = std::make_shared<QTextLayout>(lines, font);
+    QTextOption option(alignment);
+    option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+    option.setUseDesignMetrics(true);
+    m_layout->setTextOption(option);
+    m_layout->setCacheEnabled(true);
+    m_layout->beginLayout();
+    qreal y = 0;
+    for (QTextLine line = m_layout->createLine(); line.isValid(); line = m_layout->createLine()) {
+        line.setLineWidth(std::max(width, 1.0));
+        // The same step whatever font a line falls back to, so that rows stay even.
+        line.setPosition(
+            {0, y + (lineStep(font) - font.pixelSize() * 0.97) / 2 + font.pixelSize() * 0.9 - line.ascent()});
+        y += lineStep(font);
+    }
+    m_layout->endLayout();
+}
+
+qreal TextBlock::height() const {
+    return heightOf(0, lines());
+}
+
+qreal TextBlock::heightOf(int first, int last) const {
+    return lineStep(m_layout->font()) * std::max(last - first, 0);
+}
+
+int TextBlock::linesWithin(int first, qreal height) const {
+    return std::min(lines() - first, static_cast<int>(std::floor(height / lineStep(m_layout->font()) + 1e-6)));
+}
+
+qreal TextBlock::textWidth() const {
+    qreal widest = 0;
+    for (int i = 0; i < lines(); ++i) {
+        widest = std::max(widest, m_layout->lineAt(i).naturalTextWidth());
+    }
+    return widest;
+}
+
+void TextBlock::paint(QPainter& painter, QPointF at, const QColor& colour, int first, int last) const {
+    painter.setPen(colour);
+    const QPointF top = at - QPointF(0, heightOf(0, first));
+    for (int i = first; i < std::min(last, lines()); ++i) {
+        m_layout->lineAt(i).draw(&painter, top);
+    }
+}
+
+TextBlock::Widths TextBlock::widthsOf(const QString& text, const QFont& font) {
+    const QFontMetricsF metrics(font);
+    Widths widths;
+    for (const QString& line : text.split(QLatin1Char('\n'))) {
+        widths.line = std::max(widths.line, metrics.horizontalAdvance(line));
+        for (const QString& word : line.split(QLatin1Char(' '))) {
+            widths.word = std::max(widths.word, metrics.horizontalAdvance(word));
+        }
+    }
+    // A hair more than measured: shaping in the layout may round the other way.
+    return {widths.line * 1.01 + 2, widths.word * 1.01 + 2};
+}
+
+} // namespace caprail::sheet

@@ -1,0 +1,176 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <sheet/sheet_flow.h>
+
+#include <algorithm>
+
+namespace caprail::sheet {
+
+void SheetPage::paint(QPainter& painter) const {
+    for (const Mark& mark : marks) {
+        painter.save();
+        mark(painter);
+        painter.restore();
+    }
+}
+
+SheetFlow::SheetFlow(QSizeF page, const SheetType& type) : m_page(page), m_type(type) {
+    newPage();
+}
+
+void SheetFlow::newPage() {
+    m_pages.emplace_back();
+    m_y = m_type.topMargin;
+}
+
+QPointF SheetFlow::claim(qreal height) {
+    qreal held = 0;
+    for (const Held& one : m_held) {
+        held += one.height;
+    }
+    if (m_y + held + height > bottom() && m_y > m_type.topMargin) {
+        newPage();
+    }
+    for (const Held& one : std::exchange(m_held, {})) {
+        put(one.place({m_type.margin, m_y}));
+        m_y += one.height;
+    }
+    const QPointF at(m_type.margin, m_y);
+    m_y += height;
+    return at;
+}
+
+void SheetFlow::heading(const QString& text) {
+    const TextBlock block(text, m_type.heading, width());
+    const qreal above = m_y > m_type.topMargin ? points(15) : 0;
+    m_held.push_back({above + block.height() + points(5), [=, this](QPointF at) -> Mark {
+                          // At the top of a page the space above falls away into the margin.
+                          const qreal y = at.y() + (at.y() > m_type.topMargin ? above : 0);
+                          return [=, this](QPainter& painter) {
+                              block.paint(painter, {at.x(), y}, m_type.accent);
+                              painter.setPen(QPen(m_type.rule, points(0.5)));
+                              const qreal line = y + block.height() + points(1.5);
+                              painter.drawLine(QPointF(at.x(), line), QPointF(at.x() + width(), line));
+                          };
+                      }});
+}
+
+void SheetFlow::subheading(const QString& text) {
+    const TextBlock block(text, m_type.subheading, width());
+    const qreal above = points(m_held.empty() ? 8 : 2);
+    m_held.push_back({above + block.height() + points(1.5), [=, this](QPointF at) -> Mark {
+                          return [=, this](QPainter& painter) {
+                              block.paint(painter, {at.x(), at.y() + above}, m_type.ink);
+                          };
+                      }});
+}
+
+void SheetFlow::paragraph(const QString& text, const QFont& font, const QColor& colour) {
+    const TextBlock block(text, font, width());
+    int line = 0;
+    while (line < block.lines()) {
+        const int least = std::min(2, block.lines() - line);
+        const QPointF at = claim(block.heightOf(line, line + least));
+        const int fitting = least + block.linesWithin(line + least, bottom() - m_y);
+        const int last = line + fitting;
+        m_y += block.heightOf(line + least, last);
+        put([=](QPainter& painter) { block.paint(painter, at, colour, line, last); });
+        line = last;
+    }
+    m_y += points(3);
+}
+
+void SheetFlow::stateLine(CheckState state, const QString& sentence) {
+    paragraph(sign(state) + QStringLiteral("  ") + sentence, m_type.strong, m_type.look.of(state));
+}
+
+void SheetFlow::values(const std::vector<LabelledValue>& list, int columns) {
+    const qreal gap = points(10);
+    const qreal each = (width() - gap * (columns - 1)) / columns;
+    for (std::size_t first = 0; first < list.size(); first += static_cast<std::size_t>(columns)) {
+        std::vector<std::pair<TextBlock, TextBlock>> row;
+        qreal height = 0;
+        for (std::size_t i = first; i < std::min(list.size(), first + static_cast<std::size_t>(columns)); ++i) {
+            row.emplace_back(TextBlock(list[i].label, m_type.small, each), TextBlock(list[i].value, m_type.body, each));
+            height = std::max(height, row.back().first.height() + row.back().second.height());
+        }
+        const QPointF at = claim(height);
+        put([=, this](QPainter& painter) {
+            QPointF corner = at;
+            for (const auto& [label, value] : row) {
+                label.paint(painter, corner, m_type.quiet);
+                value.paint(painter, corner + QPointF(0, label.height()), m_type.ink);
+                corner.rx() += each + gap;
+            }
+        });
+        m_y += points(4);
+    }
+}
+
+void SheetFlow::tallRow(const std::shared_ptr<const TableLayout>& layout, std::size_t row) {
+    int line = 0;
+    while (line < layout->linesOf(row)) {
+        // At least one line, so that the row always comes to its end.
+        const int fitting = std::max(1, layout->linesWithin(row, line, bottom() - m_y));
+        const int last = line + fitting;
+        const QPointF at(m_type.margin, m_y);
+        put([=](QPainter& painter) { layout->paintRow(painter, at, row, line, last); });
+        m_y += layout->heightOf(row, line, last);
+        line = last;
+        if (line < layout->linesOf(row)) {
+            newPage();
+            put([=, head = QPointF(m_type.margin, m_y)](QPainter& painter) { layout->paintHead(painter, head); });
+            m_y += layout->headHeight();
+        }
+    }
+}
+
+void SheetFlow::table(const SheetTable& table) {
+    if (table.rows.empty()) {
+        return;
+    }
+    const auto layout = std::make_shared<const TableLayout>(table, m_type, width());
+    const qreal whole = bottom() - m_type.topMargin;
+    const auto isTall = [&](std::size_t row) { return layout->rowHeight(row) > whole / 3; };
+    // A small table moves to the next page as one; a larger one begins with two rows or more under its head.
+    qreal beginning = layout->headHeight();
+    for (std::size_t row = 0; row < std::min<std::size_t>(2, layout->rows()); ++row) {
+        beginning += isTall(row) ? whole / 8 : layout->rowHeight(row);
+    }
+    const QPointF head = claim(layout->height() < whole * 0.3 ? layout->height() : beginning);
+    put([=](QPainter& painter) { layout->paintHead(painter, head); });
+    m_y = head.y() + layout->headHeight();
+    for (std::size_t row = 0; row < layout->rows(); ++row) {
+        const qreal height = layout->rowHeight(row);
+        if (isTall(row)) {
+            tallRow(layout, row);
+            continue;
+        }
+        if (m_y + height > bottom()) {
+            newPage();
+            put([=, at = QPointF(m_type.margin, m_y)](QPainter& painter) { layout->paintHead(painter, at); });
+            m_y += layout->headHeight();
+        }
+        put([=, at = QPointF(m_type.margin, m_y)](QPainter& painter) {
+            layout->paintRow(painter, at, row, 0, layout->linesOf(row));
+        });
+        m_y += height;
+    }
+    m_y += points(6);
+}
+
+void SheetFlow::figure(qreal height, const Drawing& drawing) {
+    const QPointF at = claim(height);
+    put([=, area = QRectF(at, QSizeF(width(), height)), font = m_type.figure](QPainter& painter) {
+        painter.setFont(font);
+        drawing(painter, area);
+    });
+    m_y += points(4);
+}
+
+void SheetFlow::space(qreal height) {
+    if (m_y > m_type.topMargin) {
+        m_y += height;
+    }
+}
+
+} // namespace caprail::sheet

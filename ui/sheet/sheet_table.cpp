@@ -1,0 +1,167 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <sheet/sheet_table.h>
+
+#include <QPainter>
+#include <algorithm>
+#include <numeric>
+
+namespace caprail::sheet {
+
+namespace {
+
+constexpr qreal columnGap = points(7);
+constexpr qreal rowPad = points(1.6); ///< above and below the text of a row
+constexpr qreal headPad = points(2);
+
+QFont fontOf(const SheetCell& cell, const SheetType& type) {
+    QFont font = cell.isStrong ? type.cellStrong : type.cell;
+    font.setStrikeOut(cell.isStruck);
+    return font;
+}
+
+QColor colourOf(const SheetCell& cell, const SheetType& type) {
+    if (cell.state) {
+        return type.look.of(*cell.state);
+    }
+    return cell.isQuiet || cell.isStruck ? type.quiet : type.ink;
+}
+
+} // namespace
+
+SheetCell strongCell(const QString& text) {
+    SheetCell cell(text);
+    cell.isStrong = true;
+    return cell;
+}
+
+SheetCell quietCell(const QString& text) {
+    SheetCell cell(text);
+    cell.isQuiet = true;
+    return cell;
+}
+
+SheetCell stateCell(CheckState state, const QString& words) {
+    SheetCell cell(sign(state) + QChar(QChar::Nbsp) + (words.isEmpty() ? stateWord(state) : words));
+    cell.state = state;
+    cell.isStrong = state != CheckState::good && state != CheckState::notDone;
+    return cell;
+}
+
+void TableLayout::chooseWidths(const SheetTable& table, qreal width) {
+    const std::size_t count = table.columns.size();
+    std::vector<qreal> least(count, 0);
+    std::vector<qreal> natural(count, 0);
+    for (std::size_t c = 0; c < count; ++c) {
+        const auto take = [&](const TextBlock::Widths& w, bool mayWrap) {
+            natural[c] = std::max(natural[c], w.line + columnGap);
+            least[c] = std::max(least[c], (mayWrap ? w.word : w.line) + columnGap);
+        };
+        const auto head = TextBlock::widthsOf(table.columns[c].head, m_type.cellHead);
+        // A head may wrap at its spaces; it does not make a column wide by itself.
+        take({head.word, head.word}, true);
+        for (const auto& row : table.rows) {
+            if (c < row.size()) {
+                take(TextBlock::widthsOf(row[c].text, fontOf(row[c], m_type)), true);
+            }
+        }
+        // No word, however long, may starve the other columns.
+        least[c] = std::min(least[c], width / static_cast<qreal>(std::max<std::size_t>(count, 3)));
+        natural[c] = std::max(natural[c], least[c]);
+    }
+    const qreal leastSum = std::accumulate(least.begin(), least.end(), 0.0);
+    const qreal naturalSum = std::accumulate(natural.begin(), natural.end(), 0.0);
+    m_widths.resize(count);
+    for (std::size_t c = 0; c < count; ++c) {
+        if (naturalSum <= width) {
+            m_widths[c] = natural[c] * width / naturalSum;
+        } else if (leastSum <= width) {
+            m_widths[c] = least[c] + (natural[c] - least[c]) * (width - leastSum) / (naturalSum - leastSum);
+        } else {
+            m_widths[c] = least[c] * width / leastSum;
+        }
+    }
+}
+
+TableLayout::TableLayout(const SheetTable& table, const SheetType& type, qreal width) : m_type(type), m_width(width) {
+    chooseWidths(table, width);
+    const std::size_t count = table.columns.size();
+    const auto inner = [&](std::size_t c) { return m_widths[c] - (c + 1 < count ? columnGap : 0); };
+    for (std::size_t c = 0; c < count; ++c) {
+        m_heads.emplace_back(table.columns[c].head, type.cellHead, inner(c), table.columns[c].alignment);
+        m_headHeight = std::max(m_headHeight, m_heads.back().height());
+    }
+    m_headHeight += 2 * headPad;
+    for (const auto& row : table.rows) {
+        auto& cells = m_rows.emplace_back();
+        for (std::size_t c = 0; c < std::min(row.size(), count); ++c) {
+            cells.push_back({TextBlock(row[c].text, fontOf(row[c], type), inner(c), table.columns[c].alignment),
+                             colourOf(row[c], type)});
+        }
+    }
+}
+
+int TableLayout::linesOf(std::size_t row) const {
+    int lines = 1;
+    for (const SetCell& cell : m_rows[row]) {
+        lines = std::max(lines, cell.block.lines());
+    }
+    return lines;
+}
+
+qreal TableLayout::heightOf(std::size_t row, int first, int last) const {
+    qreal tallest = m_type.cell.pixelSize();
+    for (const SetCell& cell : m_rows[row]) {
+        tallest = std::max(tallest, cell.block.heightOf(first, std::min(last, cell.block.lines())));
+    }
+    return tallest + 2 * rowPad;
+}
+
+qreal TableLayout::rowHeight(std::size_t row) const {
+    return heightOf(row, 0, linesOf(row));
+}
+
+qreal TableLayout::height() const {
+    qreal sum = m_headHeight;
+    for (std::size_t row = 0; row < rows(); ++row) {
+        sum += rowHeight(row);
+    }
+    return sum;
+}
+
+int TableLayout::linesWithin(std::size_t row, int first, qreal height) const {
+    int lines = linesOf(row) - first;
+    for (const SetCell& cell : m_rows[row]) {
+        if (cell.block.lines() > first) {
+            const int fitting = cell.block.linesWithin(first, height - 2 * rowPad);
+            lines = fitting < cell.block.lines() - first ? std::min(lines, fitting) : lines;
+        }
+    }
+    return lines;
+}
+
+void TableLayout::paintHead(QPainter& painter, QPointF at) const {
+    qreal x = at.x();
+    for (std::size_t c = 0; c < m_heads.size(); ++c) {
+        // Heads of different heights stand on the same line.
+        m_heads[c].paint(painter, {x, at.y() + m_headHeight - headPad - m_heads[c].height()}, m_type.quiet);
+        x += m_widths[c];
+    }
+    painter.setPen(QPen(m_type.accent, points(0.9)));
+    painter.drawLine(QPointF(at.x(), at.y() + m_headHeight), QPointF(at.x() + m_width, at.y() + m_headHeight));
+}
+
+void TableLayout::paintRow(QPainter& painter, QPointF at, std::size_t row, int first, int last) const {
+    qreal x = at.x();
+    for (std::size_t c = 0; c < m_rows[row].size(); ++c) {
+        const SetCell& cell = m_rows[row][c];
+        if (first < cell.block.lines()) {
+            cell.block.paint(painter, {x, at.y() + rowPad}, cell.colour, first, last);
+        }
+        x += m_widths[c];
+    }
+    const qreal bottom = at.y() + heightOf(row, first, last);
+    painter.setPen(QPen(m_type.rule, points(0.35)));
+    painter.drawLine(QPointF(at.x(), bottom), QPointF(at.x() + m_width, bottom));
+}
+
+} // namespace caprail::sheet

@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <sheet/sections.h>
+#include <sheet/sheet_text.h>
+
+#include <algorithm>
+#include <ledger/band_names.h>
+
+namespace caprail::sheet {
+
+namespace {
+
+QString shimLine(const Facts& facts, const StackResult& stack, const std::string& name, const Units& units) {
+    const auto at = facts.shims.find(name);
+    if (at == facts.shims.end()) {
+        return text(name);
+    }
+    const auto measured = at->second.measured();
+    QString line = text(name) + QStringLiteral("  ") + bare(at->second.added.what.marked.value, units) +
+                   QStringLiteral(" / ") + (measured ? bare(measured, units) : Sheet::tr("not measured"));
+    if (std::ranges::find(stack.suspect, name) != stack.suspect.end()) {
+        line += Sheet::tr(" (differs from its marking)");
+    }
+    return line;
+}
+
+SheetCell recheckCell(const Writing& w, Position p) {
+    const auto at = w.facts().rechecks.find(p);
+    const CheckState state = w.stateOf("recheck:" + code(p));
+    if (at == w.facts().rechecks.end()) {
+        return stateCell(state);
+    }
+    const QString felt = wordText(at->second.what.feel);
+    return stateCell(state, state == CheckState::stale ? felt + QStringLiteral(", ") + stateWord(state) : felt);
+}
+
+std::vector<SheetCell> rowFor(const Writing& w, Position p) {
+    const Units& units = w.units();
+    const auto at = w.assessment().stacks.find(p);
+    const auto gap = w.assessment().gaps.find(p);
+    const std::optional<Length> gapValue = gap == w.assessment().gaps.end() ? std::nullopt : gap->second.last;
+    if (at == w.assessment().stacks.end()) {
+        return {strongCell(text(code(p))),
+                quietCell(Sheet::tr("no stack")),
+                none(),
+                bare(gapValue, units),
+                none(),
+                none(),
+                recheckCell(w, p),
+                verdictCell(w.stateOf("stack:" + code(p)))};
+    }
+    const StackResult& stack = at->second;
+    QStringList shims;
+    for (const std::string& name : stack.shims) {
+        shims << shimLine(w.facts(), stack, name, units);
+    }
+    if (shims.isEmpty()) {
+        shims << Sheet::tr("no shim needed");
+    }
+    return {strongCell(text(code(p))),
+            shims.join(QLatin1Char('\n')),
+            bare(stack.thickness, units),
+            bare(gapValue, units),
+            strongCell(bareSigned(stack.residual, units)),
+            bareSpread(stack.expandedUncertainty, units),
+            recheckCell(w, p),
+            verdictCell(w.stateOf("stack:" + code(p)))};
+}
+
+/// What was left out of the engine: free shims and those set aside, so that all are counted.
+QString countOfShims(const Facts& facts) {
+    const auto inStack =
+        std::ranges::count_if(facts.shims, [](const auto& one) { return one.second.inStackAt.has_value(); });
+    const auto aside = std::ranges::count_if(facts.shims, [](const auto& one) { return one.second.isSetAside; });
+    return Sheet::tr("The kit holds %1 shims: %2 in stacks, %3 set aside, %4 free.")
+        .arg(facts.shims.size())
+        .arg(inStack)
+        .arg(aside)
+        .arg(static_cast<std::ptrdiff_t>(facts.shims.size()) - inStack - aside);
+}
+
+} // namespace
+
+void stacksSection(const Writing& w) {
+    if (!w.facts().layout || (w.facts().stacks.empty() && w.facts().shims.empty())) {
+        return;
+    }
+    const Units& units = w.units();
+    SheetTable table{{{Sheet::tr("Position")},
+                      {inUnit(Sheet::tr("Shim  marked / measured"), units)},
+                      rightColumn(Sheet::tr("Thickness")),
+                      rightColumn(Sheet::tr("Gap")),
+                      rightColumn(Sheet::tr("Residual")),
+                      rightColumn(Sheet::tr("± U")),
+                      {Sheet::tr("Straightedge")},
+                      {Sheet::tr("Verdict")}},
+                     {}};
+    for (const Position p : w.facts().layout->positions()) {
+        table.rows.push_back(rowFor(w, p));
+    }
+    w.flow.heading(Sheet::tr("Shim stacks"));
+    if (const BandFact* band = w.facts().bandNamed(bands::residual)) {
+        w.flow.paragraph(
+            Sheet::tr("Band of the residual (gap less stack; positive is loose): %1").arg(bandText(*band, units)));
+    }
+    w.flow.table(table);
+    w.flow.remark(countOfShims(w.facts()));
+}
+
+void flushnessSection(const Writing& w) {
+    const FlushnessResult& f = w.assessment().flushness;
+    if (!w.facts().layout || f.localError.empty()) {
+        return;
+    }
+    const Units& units = w.units();
+    const auto height = [&](const std::optional<double>& nanometres) {
+        return nanometres ? text(formatSigned(Length(toNearest(*nanometres)), units)) : Sheet::tr("cannot be told");
+    };
+    w.flow.heading(Sheet::tr("Flushness of the girdle on its stacks"));
+    w.flow.values({{Sheet::tr("Offset"), height(f.offset)},
+                   {Sheet::tr("Pitch, front to rear"), height(f.pitch)},
+                   {Sheet::tr("Roll, left to right"), height(f.roll)},
+                   {Sheet::tr("Twist, diagonal to diagonal"), height(f.twist)}},
+                  4);
+    SheetTable table{{{Sheet::tr("Local error, %1").arg(QLatin1String(symbol(units.length)))}}, {}};
+    const EngineLayout& layout = *w.facts().layout;
+    std::vector<SheetCell> left{strongCell(capitalised(wordText(Side::left)))};
+    std::vector<SheetCell> right{strongCell(capitalised(wordText(Side::right)))};
+    for (int cap = 1; cap <= layout.caps(); ++cap) {
+        if (!layout.isTied(cap)) {
+            continue;
+        }
+        table.columns.push_back(rightColumn(Sheet::tr("Cap %1").arg(cap)));
+        for (auto* row : {&left, &right}) {
+            const auto at = f.localError.find({cap, row == &left ? Side::left : Side::right});
+            row->emplace_back(at == f.localError.end() ? none() : bareSigned(Length(toNearest(at->second)), units));
+        }
+    }
+    table.rows = {left, right};
+    w.flow.table(table);
+    if (const Check* check = w.assessment().find("flushness"); check != nullptr) {
+        w.flow.stateLine(check->state, text(check->sentence));
+    }
+    w.flow.remark(Sheet::tr("Heights are over the bolted span, positive where the girdle would lie low. Twist is what "
+                            "bends a block; offset, pitch and roll move the plate as a whole."));
+}
+
+} // namespace caprail::sheet

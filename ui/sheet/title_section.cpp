@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <sheet/sections.h>
+#include <sheet/sheet_text.h>
+
+#include <set>
+
+namespace caprail::sheet {
+
+namespace {
+
+constexpr qreal logoHeight = mm(14);
+constexpr qreal logoWidth = mm(46);
+
+/// PDF/A-1 knows no transparency (ISO 19005-1, 6.4): a logo is laid on white first.
+QImage onWhite(const QImage& logo) {
+    QImage flat(logo.size(), QImage::Format_RGB32);
+    flat.fill(Qt::white);
+    QPainter painter(&flat);
+    painter.drawImage(0, 0, logo);
+    return flat;
+}
+
+void letterhead(const Writing& w) {
+    const SheetType& type = w.flow.type();
+    const QImage logo = w.options.logo.isNull() ? QImage() : onWhite(w.options.logo);
+    QSizeF logoSize;
+    if (!logo.isNull()) {
+        logoSize = QSizeF(logo.size()).scaled(logoWidth, logoHeight, Qt::KeepAspectRatio);
+    }
+    const qreal left = logo.isNull() ? 0 : logoSize.width() + points(10);
+    const TextBlock what(Sheet::tr("Build sheet"), type.heading, w.flow.width() / 4, Qt::AlignRight);
+    const TextBlock shop(shopOf(w.source, w.options), type.heading, w.flow.width() * 3 / 4 - left - points(10));
+    const qreal height = std::max(logoSize.height(), shop.height());
+    w.flow.figure(height + points(6), [=, &type](QPainter& painter, const QRectF& area) {
+        if (!logo.isNull()) {
+            painter.drawImage(QRectF(QPointF(area.left(), area.top() + (height - logoSize.height()) / 2), logoSize),
+                              logo);
+        }
+        shop.paint(painter, {area.left() + left, area.top() + height - shop.height()}, type.ink);
+        what.paint(painter, {area.right() - w.flow.width() / 4, area.top() + height - what.height()}, type.accent);
+        painter.fillRect(QRectF(area.left(), area.bottom() - points(1.6), area.width(), points(1.6)), type.accent);
+    });
+}
+
+/// Everyone who made a live entry in this build, in the order of their first.
+QString peopleOf(const SheetSource& source) {
+    QStringList names;
+    for (const Entry& entry : source.ledger.entries()) {
+        const QString name = text(entry.person);
+        if (entry.sequence >= source.facts.buildEntry && !names.contains(name)) {
+            names << name;
+        }
+    }
+    return names.join(QStringLiteral(", "));
+}
+
+} // namespace
+
+void titleSection(const Writing& w) {
+    letterhead(w);
+    const SheetType& type = w.flow.type();
+    const Facts& facts = w.facts();
+    const auto said = [&](std::string EngineDescribed::*field) {
+        const QString words = facts.engine ? text(facts.engine->what.*field) : QString();
+        return words.isEmpty() ? none() : words;
+    };
+    w.flow.paragraph(facts.engine && !facts.engine->what.engine.empty() ? text(facts.engine->what.engine)
+                                                                        : Sheet::tr("Engine not described"),
+                     type.title, type.ink);
+    const auto& entries = w.source.ledger.entries();
+    const std::size_t first = facts.buildEntry > 0 ? static_cast<std::size_t>(facts.buildEntry - 1) : 0;
+    w.flow.values(
+        {{Sheet::tr("Customer"), said(&EngineDescribed::customer)},
+         {Sheet::tr("Serial number"), said(&EngineDescribed::serial)},
+         {Sheet::tr("Build"), QString::number(facts.build)},
+         {Sheet::tr("Begun and last entry"),
+          entries.empty() ? none()
+                          : dayText(entries.at(first).time) + QStringLiteral(" – ") + dayText(entries.back().time)},
+         {Sheet::tr("By"), entries.empty() ? none() : peopleOf(w.source)},
+         {Sheet::tr("Record"),
+          Sheet::tr("%1 entries, seal %2")
+              .arg(w.source.ledger.size())
+              .arg(text(shortForm(w.source.ledger.seal())).section(QLatin1Char('-'), 0, 1) + QStringLiteral("-…"))}},
+        3);
+    if (facts.engine && !facts.engine->what.note.empty()) {
+        w.flow.paragraph(text(facts.engine->what.note));
+    }
+}
+
+} // namespace caprail::sheet

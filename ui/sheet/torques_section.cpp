@@ -1,0 +1,216 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <sheet/sections.h>
+#include <sheet/sheet_text.h>
+#include <sheet/wrench_marks.h>
+
+#include <algorithm>
+
+namespace caprail::sheet {
+
+namespace {
+
+/// Rounds side by side in one table; more of them go into further tables.
+constexpr std::size_t roundsPerTable = 6;
+
+QString groupName(FastenerKind kind, std::optional<Ring> ring) {
+    QString name;
+    switch (kind) {
+    case FastenerKind::mainCap:
+        name = Sheet::tr("Main caps");
+        break;
+    case FastenerKind::rod:
+        name = Sheet::tr("Rods");
+        break;
+    case FastenerKind::girdleNut:
+        name = Sheet::tr("Girdle nuts");
+        break;
+    case FastenerKind::panRail:
+        name = Sheet::tr("Pan rail");
+        break;
+    case FastenerKind::front:
+        name = Sheet::tr("Front");
+        break;
+    case FastenerKind::rear:
+        name = Sheet::tr("Rear");
+        break;
+    }
+    return ring ? name + QStringLiteral(", ") + wordText(*ring) : name;
+}
+
+QString specified(const FastenerGroupSet& group, const Units& units) {
+    QStringList parts;
+    if (group.torque) {
+        parts << text(format(group.torque->value, units));
+    }
+    if (group.angle) {
+        parts << text(format(group.angle->value, units));
+    }
+    if (group.stretch) {
+        parts << Sheet::tr("stretch %1").arg(text(format(group.stretch->value, units)));
+    }
+    return parts.isEmpty() ? none() : parts.join(QStringLiteral(" + "));
+}
+
+SheetTable groupsTable(const Writing& w) {
+    SheetTable table{{{Sheet::tr("Group")},
+                      rightColumn(Sheet::tr("Count")),
+                      {Sheet::tr("Thread, grade")},
+                      {Sheet::tr("Lubricant")},
+                      {Sheet::tr("Method")},
+                      {Sheet::tr("Value")},
+                      rightColumn(Sheet::tr("Steps")),
+                      {Sheet::tr("Order")},
+                      {Sheet::tr("Who says so")}},
+                     {}};
+    for (const auto& [key, seen] : w.facts().groups) {
+        const FastenerGroupSet& group = seen.what;
+        QStringList order;
+        for (const std::string& fastener : group.sequence.names) {
+            order << text(fastener);
+        }
+        QStringList part{text(group.thread), text(group.grade)};
+        part.removeAll(QString());
+        table.rows.push_back({strongCell(groupName(key.first, key.second)), QString::number(group.count),
+                              part.isEmpty() ? none() : part.join(QStringLiteral(", ")),
+                              group.lubricant.empty() ? none() : text(group.lubricant), wordText(group.method),
+                              strongCell(specified(group, w.units())), QString::number(group.steps),
+                              order.isEmpty() ? Sheet::tr("from the centre outwards") : order.join(QStringLiteral(" ")),
+                              quietCell(text(group.source))});
+    }
+    return table;
+}
+
+QString reached(const FastenerTightened& tightened, const Units& units) {
+    QStringList parts;
+    if (tightened.torque) {
+        parts << text(format(tightened.torque->value, units));
+    }
+    if (tightened.angle) {
+        parts << text(format(tightened.angle->value, units));
+    }
+    if (tightened.stretch) {
+        parts << text(format(tightened.stretch->value, units));
+    }
+    return parts.join(QStringLiteral(" + "));
+}
+
+SheetCell outcomeCell(const Seen<RoundOutcome>& seen, const RoundFact& round, const Units& units, WrenchMarks& marks) {
+    const RoundOutcome& outcome = seen.what;
+    const std::string& wrench = outcome.instrument.empty() ? round.begun.what.instrument : outcome.instrument;
+    std::optional<Torque> torque;
+    if (outcome.torque) {
+        torque = outcome.torque->value;
+    }
+    QString words = outcome.outcome == Outcome::held ? Sheet::tr("held") : Sheet::tr("moved");
+    if (outcome.angle) {
+        words += QLatin1Char(' ') + text(format(outcome.angle->value, units));
+    }
+    words += marks.markFor(wrench, torque, seen.time);
+    // Who and what only where it differs from what the table of rounds says for the whole round.
+    QStringList other;
+    if (seen.person != round.begun.person) {
+        other << text(seen.person);
+    }
+    if (wrench != round.begun.what.instrument) {
+        other << text(wrench);
+    }
+    if (!other.isEmpty()) {
+        words += QStringLiteral(" (") + other.join(QStringLiteral(", ")) + QLatin1Char(')');
+    }
+    return outcome.outcome == Outcome::held ? SheetCell(words) : stateCell(CheckState::out, words);
+}
+
+std::vector<SheetCell> lastTightened(const Writing& w, FastenerId fastener, WrenchMarks& marks) {
+    const auto at = w.facts().fasteners.find(fastener);
+    if (at == w.facts().fasteners.end() || !at->second.tightened) {
+        return {quietCell(none()), quietCell(none()), quietCell(none())};
+    }
+    const auto& seen = *at->second.tightened;
+    std::optional<Torque> torque;
+    if (seen.what.torque) {
+        torque = seen.what.torque->value;
+    }
+    const QString mark = marks.markFor(seen.what.instrument, torque, seen.time);
+    SheetCell value = reached(seen.what, w.units()) + mark;
+    if (at->second.isLoose) {
+        value = stateCell(CheckState::out, Sheet::tr("loosened since"));
+    }
+    return {value, seen.what.instrument.empty() ? none() : text(seen.what.instrument), byAndWhen(seen)};
+}
+
+/// One row a fastener: how it was tightened last, and what each verify round found.
+void fastenersTables(const Writing& w, const QString& title, const std::vector<FastenerId>& fasteners,
+                     WrenchMarks& marks) {
+    const bool isPulled = !fasteners.empty() && isVerified(fasteners.front().kind);
+    const auto& rounds = w.facts().rounds;
+    const std::size_t shown = isPulled ? rounds.size() : 0;
+    std::size_t first = 0;
+    do {
+        const std::size_t last = std::min(shown, first + roundsPerTable);
+        SheetTable table{{{Sheet::tr("Fastener")}}, {}};
+        if (first == 0) {
+            table.columns.push_back({Sheet::tr("Last tightened to")});
+            table.columns.push_back({Sheet::tr("Wrench")});
+            table.columns.push_back({Sheet::tr("By, when")});
+        }
+        for (std::size_t r = first; r < last; ++r) {
+            table.columns.push_back({Sheet::tr("Round %1").arg(rounds[r].begun.what.round)});
+        }
+        for (const FastenerId fastener : fasteners) {
+            std::vector<SheetCell> row{strongCell(capitalised(text(describe(fastener))))};
+            if (first == 0) {
+                std::ranges::move(lastTightened(w, fastener, marks), std::back_inserter(row));
+            }
+            for (std::size_t r = first; r < last; ++r) {
+                const auto outcome = rounds[r].outcomes.find(fastener);
+                row.push_back(outcome == rounds[r].outcomes.end()
+                                  ? quietCell(none())
+                                  : outcomeCell(outcome->second, rounds[r], w.units(), marks));
+            }
+            table.rows.push_back(std::move(row));
+        }
+        w.flow.subheading(first == 0 ? title : Sheet::tr("%1, further rounds").arg(title));
+        w.flow.table(table);
+        first = last;
+    } while (first < shown);
+}
+
+/// Those of a kind that the layout does not number (pan, front, rear), as far as they were tightened.
+std::vector<FastenerId> tightenedOf(const Facts& facts, FastenerKind kind) {
+    std::vector<FastenerId> list;
+    for (const auto& [fastener, fact] : facts.fasteners) {
+        if (fastener.kind == kind && fact.tightened) {
+            list.push_back(fastener);
+        }
+    }
+    return list;
+}
+
+} // namespace
+
+void torquesSection(const Writing& w) {
+    const Facts& facts = w.facts();
+    if (facts.groups.empty() && facts.fasteners.empty()) {
+        return;
+    }
+    w.flow.heading(Sheet::tr("Torques"));
+    w.flow.table(groupsTable(w));
+    if (!facts.layout) {
+        return;
+    }
+    WrenchMarks marks(facts, w.units());
+    fastenersTables(w, Sheet::tr("Main-cap fasteners"), facts.layout->mainFasteners(), marks);
+    fastenersTables(w, Sheet::tr("Rod fasteners"), facts.layout->rodFasteners(), marks);
+    for (const FastenerKind kind :
+         {FastenerKind::girdleNut, FastenerKind::panRail, FastenerKind::front, FastenerKind::rear}) {
+        const auto fasteners = tightenedOf(facts, kind);
+        if (!fasteners.empty()) {
+            fastenersTables(w, groupName(kind, {}), fasteners, marks);
+        }
+    }
+    if (!marks.explanation().isEmpty()) {
+        w.flow.remark(marks.explanation());
+    }
+}
+
+} // namespace caprail::sheet
