@@ -14,6 +14,8 @@ Search::Search(const Instance& instance, const Columns& columns, const Prices& f
     : m_instance(instance), m_columns(columns), m_forShims(forShims), m_forResiduals(forResiduals), m_stop(stop),
       m_shimWorth(worthOfKit(instance, forShims, 0)), m_chosen(columns.size(), -1), m_twist(columns) {}
 
+bool Search::isLong() const { return m_probe > 0 || m_steps > longSearch; }
+
 Search::Frame& Search::frameAt(std::size_t depth) {
     while (m_frames.size() <= depth) {
         m_frames.emplace_back();
@@ -136,8 +138,9 @@ Search::Next Search::report(const Frame& frame) {
 std::size_t Search::hardest(const Frame& frame) const {
     std::size_t best = 0;
     for (std::size_t i = 1; i < m_open.size(); ++i) {
-        const auto branches = [](const Live& live) {
-            return static_cast<std::size_t>(live.ofSmallest) < live.count() ? live.ofSmallest + 1 : live.ofSmallest;
+        const auto branches = [this](const Live& live) {
+            return m_probe > 0 ? static_cast<int>(live.count())
+                   : static_cast<std::size_t>(live.ofSmallest) < live.count() ? live.ofSmallest + 1 : live.ofSmallest;
         };
         const int na = branches(frame.live[m_open[i]]);
         const int nb = branches(frame.live[m_open[best]]);
@@ -217,7 +220,7 @@ bool Search::narrow(const Frame& from, Frame& to) {
     if (!balance(to) || (isTwistLimited() && !twistCanClose(to))) {
         return false;
     }
-    if (m_steps > longSearch) {
+    if (isLong()) {
         if (m_open.size() > 1 && m_failures.knows(stateOf(to), roomForSum(to))) {
             return false;
         }
@@ -269,6 +272,27 @@ bool Search::twistCanClose(const Frame& frame) {
     return m_twist.canClose(frame.twist, m_limits.twist, choices, room);
 }
 
+/// Puts the place's stacks into the order of what they cost at this node's prices.
+void Search::orderByPrices(const Frame& frame, std::size_t place) {
+    if (frame.prices.ofClass.empty()) {
+        return;
+    }
+    const Cost cost = isSumLimited() ? Cost::residuals : Cost::shims;
+    const Live& live = frame.live[place];
+    m_ranked.clear();
+    for (std::size_t i = live.begin; i < live.end; ++i) {
+        std::int64_t rank = pricedCost(offerOf(m_columns[place][m_arena[i]], cost), frame.prices);
+        if (m_probe > 0) {
+            rank += static_cast<std::int64_t>(StateKey::of(m_probe, m_arena[i]).a % (scale / 8));
+        }
+        m_ranked.emplace_back(rank, m_arena[i]);
+    }
+    std::sort(m_ranked.begin(), m_ranked.end());
+    for (std::size_t i = 0; i < m_ranked.size(); ++i) {
+        m_arena[live.begin + i] = m_ranked[i].second;
+    }
+}
+
 Search::Next Search::descend(std::size_t depth) {
     if (++m_steps > m_mostSteps || (m_steps % 64 == 0 && m_stop && m_stop())) {
         m_gaveUp = true;
@@ -278,10 +302,13 @@ Search::Next Search::descend(std::size_t depth) {
     if (m_open.empty()) {
         return report(frame);
     }
-    const bool remembers = m_steps > longSearch && m_open.size() > 1;
+    const bool remembers = isLong() && m_open.size() > 1;
     const StateKey state = remembers ? stateOf(frame) : StateKey{};
     const std::size_t at = hardest(frame);
     const std::size_t place = m_open[at];
+    if (isLong() && m_open.size() > 2) {
+        orderByPrices(frame, place);
+    }
     m_open[at] = m_open.back();
     m_open.pop_back();
     const Live live = frame.live[place];
@@ -290,7 +317,7 @@ Search::Next Search::descend(std::size_t depth) {
     larger.begin = before;
     for (std::size_t i = live.begin; i < live.end; ++i) {
         const std::uint32_t index = m_arena[i];
-        if (m_columns[place][index].size > live.smallest) {
+        if (m_probe == 0 && m_columns[place][index].size > live.smallest) {
             m_arena.push_back(index);
         }
     }
@@ -298,7 +325,7 @@ Search::Next Search::descend(std::size_t depth) {
     const std::size_t mark = m_arena.size();
     Next result = Next::goOn;
     for (std::size_t i = live.begin; i < live.end && result == Next::goOn; ++i) {
-        if (m_columns[place][m_arena[i]].size == live.smallest) {
+        if (m_probe > 0 || m_columns[place][m_arena[i]].size == live.smallest) {
             result = tryColumn(depth, place, m_arena[i], live);
             m_arena.resize(mark);
         }

@@ -52,6 +52,9 @@ public:
     /// says whether to go on.
     Outcome run(const Limits& limits, std::int64_t steps, const std::function<bool(const Found&, Limits&)>& onFound);
     [[nodiscard]] std::int64_t steps() const { return m_steps; }
+    /// To find a plan where there are many rather than to prove that there is none: prices at every node, stacks by
+    /// those prices alone, ties by a shuffle of its own for each `seed`.
+    void probe(unsigned seed) { m_probe = seed; }
 
 private:
     struct Live {
@@ -93,7 +96,9 @@ private:
     bool balance(Frame& frame);
     bool twistCanClose(const Frame& frame);
     bool squeeze(Frame& frame);
+    void orderByPrices(const Frame& frame, std::size_t place);
     void use(const Column& c, int sign);
+    [[nodiscard]] bool isLong() const;
     [[nodiscard]] bool fits(const Column& c) const;
     [[nodiscard]] bool isTwistLimited() const { return m_limits.twist < never; }
     [[nodiscard]] bool isSumLimited() const { return m_limits.sum < never; }
@@ -130,6 +135,8 @@ private:
     std::int64_t m_steps = 0;
     std::int64_t m_mostSteps = 0;
     bool m_gaveUp = false;
+    unsigned m_probe = 0; ///< 0: not probing
+    std::vector<std::pair<std::int64_t, std::uint32_t>> m_ranked;
     const std::function<bool(const Found&, Limits&)>* m_onFound = nullptr;
 };
 

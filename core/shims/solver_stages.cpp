@@ -14,6 +14,9 @@ namespace {
 constexpr std::size_t roomInAll = 400'000;
 /// A place with more stacks than this is first tried with those nearest to its gap.
 constexpr double plenty = 400;
+/// Tries at a plan before a long proof.
+constexpr unsigned probes = 3;
+constexpr std::int64_t firstSteps = 250;
 } // namespace
 
 Stages::Stages(const Instance& instance, const Stop& stop) : m_all(instance), m_stop(stop) {
@@ -175,11 +178,12 @@ bool Stages::keep(const Columns& columns, const Found& found) {
     return true;
 }
 
-Stages::Answer Stages::decideFromListed(const Aim& aim, std::int64_t steps) {
+Stages::Answer Stages::decideFromListed(const Aim& aim, std::int64_t steps, unsigned probe) {
     Columns columns = columnsFor(aim);
     price(columns, m_prices, {});
     sortColumns(columns, Cost::shims);
     Search search(m_instance, columns, m_prices, {}, m_stop);
+    search.probe(probe);
     bool found = false;
     const Outcome outcome = search.run(limitsFor(aim), steps, [&](const Found& f, Limits&) {
         keep(columns, f);
@@ -255,6 +259,10 @@ Stages::Answer Stages::decideByPrices(const Aim& aim) {
             m_shimsAtLeast = static_cast<int>(bound >= never ? m_instance.shims() + 1 : (bound + scale - 1) / scale);
             return Answer::no;
         }
+        // Before more stacks are listed: are those that are enough?
+        if (again == 0 && decideAtLength(aim, firstSteps) == Answer::yes) {
+            return Answer::yes;
+        }
         // Which stacks that are not listed could still be part of such a plan?
         const PriceHull hull(m_instance, m_prices.ofClass);
         Columns priced = columns;
@@ -288,8 +296,46 @@ Stages::Answer Stages::decideByPrices(const Aim& aim) {
             break;
         }
     }
-    const Answer answer = decideFromListed(aim, never);
+    const Answer answer = decideAtLength(aim, never);
     return answer == Answer::no && !complete ? Answer::unknown : answer;
+}
+
+/// A search to the end, and between whiles short tries at a plan: where plans are many but hard to come by, the one
+/// never ends and the other is quick; where there is none, only the one can show it.
+Stages::Answer Stages::decideAtLength(const Aim& aim, std::int64_t mostSteps) {
+    for (std::int64_t steps = firstSteps; steps <= mostSteps && !stopped(); steps *= 4) {
+        for (unsigned probe = 0; probe <= probes; ++probe) {
+            const Answer answer = decideFromListed(aim, probe == 0 ? steps : steps / 4, probe);
+            if (answer != Answer::unknown) {
+                return answer;
+            }
+        }
+    }
+    return Answer::unknown;
+}
+
+/// The same for what is minimised: closes the gap between `atLeast` and `best`, which `search` brings down when it
+/// finds a plan of at most `most`. False if it was stopped.
+bool Stages::settle(std::int64_t& atLeast, const std::int64_t& best,
+                    const std::function<Outcome(std::int64_t, std::int64_t, unsigned)>& search) {
+    std::int64_t steps = firstSteps;
+    while (atLeast < best) {
+        const std::int64_t most = atLeast + (best - 1 - atLeast) / 2;
+        const std::int64_t before = best;
+        bool exhausted = false;
+        for (unsigned probe = 0; probe <= probes && !exhausted && best == before; ++probe) {
+            exhausted = search(most, probe == 0 ? steps : steps / 4, probe) == Outcome::exhausted;
+        }
+        if (exhausted) {
+            atLeast = std::min(best, most + 1);
+        } else if (best == before) {
+            steps *= 4;
+        }
+        if (stopped()) {
+            return atLeast >= best;
+        }
+    }
+    return true;
 }
 
 /// A first plan at once, by taking for the hardest place its first stack and never looking back.
@@ -372,27 +418,23 @@ void Stages::shrinkLargest() {
 
 void Stages::shrinkTwist() {
     Aim aim = bestAim();
-    const auto search = [&](std::int64_t twist, std::int64_t steps, bool improve) {
+    const auto search = [&](std::int64_t twist, std::int64_t steps, unsigned probe) {
         Columns columns = columnsFor(aim);
         price(columns, m_prices, {});
         sortColumns(columns, Cost::shims);
         Search run(m_instance, columns, m_prices, {}, m_stop);
+        run.probe(probe);
         Limits limits = limitsFor(aim);
         limits.twist = twist;
-        bool found = false;
         const Outcome outcome = run.run(limits, steps, [&](const Found& f, Limits& now) {
             keep(columns, f);
-            found = true;
             now.twist = f.twist - 1;
-            return improve && now.twist >= m_twistAtLeast;
+            return now.twist >= m_twistAtLeast;
         });
-        TR("  twist<=%ld steps=%ld/%ld %s best=%ld\n",(long)twist,(long)run.steps(),(long)steps,found?"found":outcome==Outcome::exhausted?"exhausted":"gaveup",(long)m_best.twist);
-        return found && outcome == Outcome::gaveUp ? Answer::unknown
-               : found                             ? Answer::yes
-               : outcome == Outcome::exhausted     ? Answer::no
-                                                   : Answer::unknown;
+        TR("  twist<=%ld probe %u steps=%ld/%ld %s best=%ld\n",(long)twist,probe,(long)run.steps(),(long)steps,outcome==Outcome::found?"found":outcome==Outcome::exhausted?"exhausted":"gaveup",(long)m_best.twist);
+        return outcome;
     };
-    if (m_best.twist == 0 || search(0, 1000, false) == Answer::yes) {
+    if (m_best.twist == 0 || search(0, firstSteps, 0) == Outcome::found) {
         return;
     }
     for (std::size_t p = 0; p < m_pools.size(); ++p) {
@@ -406,17 +448,10 @@ void Stages::shrinkTwist() {
     std::int64_t maybe = m_best.twist;
     while (maybe - no > 1) {
         const std::int64_t middle = (no + maybe) / 2;
-        (search(middle, 0, false) == Answer::no ? no : maybe) = middle;
+        (search(middle, 0, 0) == Outcome::exhausted ? no : maybe) = middle;
     }
     m_twistAtLeast = maybe;
-    if (m_best.twist == m_twistAtLeast || search(m_twistAtLeast, 5000, false) == Answer::yes) {
-        return;
-    }
-    if (search(m_best.twist - 1, never, true) == Answer::unknown) {
-        m_proven = false;
-    } else {
-        m_twistAtLeast = m_best.twist;
-    }
+    m_proven = settle(m_twistAtLeast, m_best.twist, search);
 }
 
 void Stages::shrinkSum() {
@@ -443,39 +478,31 @@ void Stages::shrinkSum() {
     }
     Columns columns = columnsFor(aim);
     Prices prices;
-    const auto search = [&](std::int64_t most, std::int64_t steps) {
+    const auto search = [&](std::int64_t most, std::int64_t steps, unsigned probe) {
         price(columns, m_prices, prices);
         sortColumns(columns, Cost::residuals);
         Limits limits = limitsFor(aim);
         limits.sum = most - m_instance.fixedSum;
         limits.twist = m_instance.leastTwist ? m_best.twist : never;
         Search run(m_instance, columns, m_prices, prices, m_stop);
+        run.probe(probe);
         const Outcome outcome = run.run(limits, steps, [&](const Found& f, Limits& now) {
             keep(columns, f);
             now.sum = f.sum - 1;
             return now.sum + m_instance.fixedSum >= m_sumAtLeast;
         });
-        TR("  sum<=%ld (at least %ld) steps=%ld/%ld %s best=%ld\n", (long)most, (long)m_sumAtLeast, (long)run.steps(),(long)steps,outcome==Outcome::exhausted?"exhausted":outcome==Outcome::found?"found":"gaveup",(long)m_best.sum);
+        TR("  sum<=%ld (at least %ld) probe %u steps=%ld/%ld %s best=%ld\n", (long)most, (long)m_sumAtLeast, probe, (long)run.steps(),(long)steps,outcome==Outcome::exhausted?"exhausted":outcome==Outcome::found?"found":"gaveup",(long)m_best.sum);
         return outcome;
     };
-    if (search(m_best.sum - 1, 300) == Outcome::exhausted) {
+    if (search(m_best.sum - 1, firstSteps, 0) == Outcome::exhausted) {
         m_sumAtLeast = m_best.sum;
+        return;
     }
-    bool priced = false;
-    while (m_sumAtLeast < m_best.sum) {
-        const std::int64_t most = m_sumAtLeast + (m_best.sum - 1 - m_sumAtLeast) / 2;
-        if (!priced) {
-            const std::int64_t bound = boundSum(columns, aim, m_best.sum - m_instance.fixedSum - 1, prices);
-            m_sumAtLeast = std::max(m_sumAtLeast, bound + m_instance.fixedSum);
-            priced = true;
-            continue;
-        }
-        if (search(most, never) == Outcome::gaveUp) {
-            m_proven = false;
-            return;
-        }
-        m_sumAtLeast = std::min(m_best.sum, most + 1);
+    if (m_sumAtLeast < m_best.sum) {
+        const std::int64_t bound = boundSum(columns, aim, m_best.sum - m_instance.fixedSum - 1, prices);
+        m_sumAtLeast = std::max(m_sumAtLeast, bound + m_instance.fixedSum);
     }
+    m_proven = settle(m_sumAtLeast, m_best.sum, search);
 }
 
 /// A bound on the sum of |residual| over the open places, by prices that are left in `prices`; at most `target` + 1.

@@ -30,8 +30,9 @@ private:
     };
     /// Finds such a plan (and keeps it, if it is the best so far), or that there is none.
     Answer decide(const Aim& aim);
-    Answer decideFromListed(const Aim& aim, std::int64_t steps);
+    Answer decideFromListed(const Aim& aim, std::int64_t steps, unsigned probe = 0);
     Answer decideByPrices(const Aim& aim);
+    Answer decideAtLength(const Aim& aim, std::int64_t mostSteps);
 
     void sortOutPlaces();
     bool isHopeless(const Place& place, int& fewest) const;
@@ -40,6 +41,8 @@ private:
     void shrinkLargest();
     void shrinkTwist();
     void shrinkSum();
+    bool settle(std::int64_t& atLeast, const std::int64_t& best,
+                const std::function<Outcome(std::int64_t most, std::int64_t steps, unsigned probe)>& search);
     std::int64_t boundSum(const Columns& columns, const Aim& aim, std::int64_t target, Prices& prices);
     Solution finish() const;
 
