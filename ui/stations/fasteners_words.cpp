@@ -1,0 +1,151 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QCoreApplication>
+#include <QStringList>
+#include <fasteners/sequence.h>
+#include <stations/fasteners_order.h>
+#include <stations/station_text.h>
+
+namespace caprail {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(FastenersStation)
+};
+
+template <class Q> QString valueText(const Entered<Q>& entered, const Units& units) {
+    return qtText(format(entered.value, units));
+}
+
+/// As written beside a fastener: the number alone.
+QString shortTorque(Torque torque, const Units& units) {
+    const QString text = qtText(format(torque, units)).section(QLatin1Char(' '), 0, 0);
+    return text.endsWith(QStringLiteral(".0")) || text.endsWith(QStringLiteral(",0")) ? text.chopped(2) : text;
+}
+
+PlanContent fastenerContent(const Facts& facts, PlanLayers layers, const std::vector<FastenerId>& order) {
+    PlanContent content{*facts.layout, {}, {}, {}, {}, {}, {}, {}};
+    content.layers = layers | PlanLayer::sequence;
+    content.sequence = sequenceNumbers(order);
+    for (const FastenerId& f : order) {
+        content.order << qtText(code(f));
+    }
+    return content;
+}
+
+} // namespace
+
+QString broughtTo(const FastenerTightened& tightened, const Units& units) {
+    QStringList parts;
+    if (tightened.torque) {
+        parts << valueText(*tightened.torque, units);
+    }
+    if (tightened.angle) {
+        parts << valueText(*tightened.angle, units);
+    }
+    if (tightened.stretch) {
+        parts << Words::tr("%1 stretch").arg(valueText(*tightened.stretch, units));
+    }
+    return parts.join(QStringLiteral(" + "));
+}
+
+QString specifiedText(const Facts& facts, FastenerId fastener, const Units& units) {
+    const auto* group = facts.groupOf(fastener);
+    const auto specified = asSpecified(facts, fastener, {});
+    if (group == nullptr || !specified) {
+        return Words::tr("Nothing is specified for it yet: set its group under Groups.");
+    }
+    QString text = Words::tr("Specified: %1").arg(broughtTo(*specified, units));
+    if (specified->torque && group->what.steps > 1) {
+        QStringList steps;
+        for (const Torque step : equalSteps(specified->torque->value, static_cast<int>(group->what.steps))
+                                     .value_or(std::vector<Torque>())) {
+            steps << qtText(format(step, units)).section(QLatin1Char(' '), 0, 0);
+        }
+        text += Words::tr(", in steps of %1").arg(steps.join(QStringLiteral(" · ")));
+    }
+    for (const std::string& more : {group->what.thread, group->what.lubricant}) {
+        text += more.empty() ? QString() : QStringLiteral(", ") + qtText(more);
+    }
+    return text + (group->what.source.empty() ? QString() : Words::tr(" (says %1)").arg(qtText(group->what.source)));
+}
+
+QString consequenceText(const Facts& facts, const Assessment& assessment, const Seen<RoundOutcome>& moved,
+                        const Units& units) {
+    const FastenerId f = moved.what.fastener;
+    if (moved.what.outcome == Outcome::held) {
+        return {};
+    }
+    QString text = capitalised(qtText(describe(f)));
+    text += moved.what.angle ? Words::tr(" moved %1.").arg(valueText(*moved.what.angle, units)) : Words::tr(" moved.");
+    if (f.kind == FastenerKind::mainCap) {
+        for (const Side side : {Side::left, Side::right}) {
+            const Position p{f.number, side};
+            const auto gap = assessment.gaps.find(p);
+            if (gap != assessment.gaps.end() && gap->second.window) {
+                text += Words::tr(" The gap at %1 now lies between %2 and %3.")
+                            .arg(qtText(describe(p)), qtText(format(gap->second.window->lo(), units)),
+                                 qtText(format(gap->second.window->hi(), units)));
+            }
+        }
+    }
+    QStringList stale;
+    for (const Check& check : assessment.checks) {
+        if (check.state == CheckState::stale && check.staleBecause.entry == moved.entry) {
+            stale << qtText(check.title);
+        }
+    }
+    constexpr qsizetype most = 6;
+    if (!stale.isEmpty()) {
+        const qsizetype more = stale.size() - most;
+        text += Words::tr(" Stale by it: %1").arg(stale.mid(0, most).join(QStringLiteral(", ")));
+        text += more > 0 ? Words::tr(" and %1 more.").arg(more) : QStringLiteral(".");
+    }
+    return text + (facts.layout ? Words::tr(" It must hold in a later round.") : QString());
+}
+
+PlanContent tightenedContent(const Facts& facts, FastenerKind kind, const Units& units) {
+    const PlanLayer layer = kind == FastenerKind::rod         ? PlanLayer::rodFasteners
+                            : kind == FastenerKind::girdleNut ? PlanLayer::girdleNuts
+                                                              : PlanLayer::mainFasteners;
+    PlanContent content = fastenerContent(facts, layer, tighteningOrder(facts, kind));
+    for (const FastenerId& f : tighteningOrder(facts, kind)) {
+        PlanMark mark;
+        mark.place = qtText(code(f));
+        const auto at = facts.fasteners.find(f);
+        if (at != facts.fasteners.end() && at->second.tightened) {
+            const FastenerTightened& is = at->second.tightened->what;
+            mark.figure = is.torque    ? shortTorque(is.torque->value, units)
+                          : is.stretch ? qtText(formatShort(is.stretch->value, units))
+                                       : QString();
+            mark.state = at->second.isLoose            ? CheckState::stale
+                         : isAtSpecified(facts, f)     ? CheckState::good
+                         : facts.groupOf(f) == nullptr ? CheckState::notDone
+                                                       : CheckState::out;
+            mark.note = at->second.isLoose ? Words::tr("loose") : QString();
+            mark.spoken = at->second.isLoose ? Words::tr("loosened") : broughtTo(is, units);
+        }
+        content.marks.push_back(std::move(mark));
+    }
+    return content;
+}
+
+PlanContent roundContent(const Facts& facts, const RoundFact* round, const Units& units) {
+    PlanContent content =
+        fastenerContent(facts, PlanLayer::mainFasteners | PlanLayer::rodFasteners, verifyOrder(facts));
+    for (const FastenerId& f : verifyOrder(facts)) {
+        PlanMark mark;
+        mark.place = qtText(code(f));
+        if (round != nullptr && round->outcomes.contains(f)) {
+            const RoundOutcome& outcome = round->outcomes.at(f).what;
+            const bool hasMoved = outcome.outcome == Outcome::moved;
+            mark.figure = hasMoved && outcome.angle ? valueText(*outcome.angle, units) : QString();
+            mark.spoken = hasMoved ? Words::tr("moved %1").arg(mark.figure) : Words::tr("held");
+            mark.state = hasMoved ? CheckState::out : round->voidedBy.entry != 0 ? CheckState::stale : CheckState::good;
+        }
+        content.marks.push_back(std::move(mark));
+    }
+    return content;
+}
+
+} // namespace caprail
