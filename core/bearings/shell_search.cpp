@@ -154,8 +154,10 @@ private:
             return;
         }
         if (free == 0) {
-            m_best = ShellAssignment{cost, m_chosen};
-            m_limit = cost - m_step; // from here on only what is cheaper
+            if (cost <= m_limit) { // the bound may lie below the cost, by what shells left over are priced at
+                m_best = ShellAssignment{cost, m_chosen};
+                m_limit = cost - m_step; // from here on only what is cheaper
+            }
             return;
         }
         std::int64_t bound = spent;
