@@ -22,6 +22,9 @@ public:
     [[nodiscard]] std::int64_t unit() const { return m_unit; }
     [[nodiscard]] Length lengthOf(std::int64_t units) const { return Length(units * m_unit); }
 
+    /// The first free shim of a class, by id.
+    [[nodiscard]] const std::string& firstOf(std::size_t cls) const { return m_ids[cls].front(); }
+
     /// Names the shims of a solution; all else is counted from them.
     [[nodiscard]] StackPlan name(const Solution& solution) const;
 

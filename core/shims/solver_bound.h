@@ -49,12 +49,12 @@ struct Offer {
 struct Market {
     explicit Market(const Instance& of) : instance(&of), supply(of.count) {}
     const Instance* instance;
-    std::vector<int> supply;          ///< per class
-    int shims = -1;                   ///< most shims in all; −1: not limited, or the cost itself is their number
-    std::vector<Offer> offers;        ///< place by place
-    std::vector<std::size_t> begin;   ///< of each place's offers; and last their total number
-    std::vector<Unlisted> unlisted;   ///< per place; may be empty (then all stacks are on offer)
-    int leftOut = 0;                  ///< so many places may stay unserved
+    std::vector<int> supply;        ///< per class
+    int shims = -1;                 ///< most shims in all; −1: not limited, or the cost itself is their number
+    std::vector<Offer> offers;      ///< place by place
+    std::vector<std::size_t> begin; ///< of each place's offers; and last their total number
+    std::vector<Unlisted> unlisted; ///< per place; may be empty (then all stacks are on offer)
+    int leftOut = 0;                ///< so many places may stay unserved
 
     [[nodiscard]] std::size_t places() const { return begin.size() - 1; }
 };

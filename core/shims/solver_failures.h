@@ -17,8 +17,16 @@ struct StateKey {
     static constexpr StateKey of(std::uint64_t what, std::uint64_t x) {
         return {mix(what * 0x9E3779B97F4A7C15U + x), mix((what + 0x5851F42DU) * 0xD1342543DE82EF95U + x * 3)};
     }
-    constexpr StateKey& operator+=(StateKey o) { a += o.a; b += o.b; return *this; }
-    constexpr StateKey& operator-=(StateKey o) { a -= o.a; b -= o.b; return *this; }
+    constexpr StateKey& operator+=(StateKey o) {
+        a += o.a;
+        b += o.b;
+        return *this;
+    }
+    constexpr StateKey& operator-=(StateKey o) {
+        a -= o.a;
+        b -= o.b;
+        return *this;
+    }
     friend constexpr bool operator==(const StateKey&, const StateKey&) = default;
 
 private:

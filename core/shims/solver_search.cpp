@@ -14,7 +14,9 @@ Search::Search(const Instance& instance, const Columns& columns, const Prices& f
     : m_instance(instance), m_columns(columns), m_forShims(forShims), m_forResiduals(forResiduals), m_stop(stop),
       m_shimWorth(worthOfKit(instance, forShims, 0)), m_chosen(columns.size(), -1), m_twist(columns) {}
 
-bool Search::isLong() const { return m_probe > 0 || m_steps > longSearch; }
+bool Search::isLong() const {
+    return m_probe > 0 || m_steps > longSearch;
+}
 
 Search::Frame& Search::frameAt(std::size_t depth) {
     while (m_frames.size() <= depth) {
@@ -128,8 +130,8 @@ Search::Next Search::report(const Frame& frame) {
     for (std::size_t p = 0; p < m_chosen.size(); ++p) {
         if (m_chosen[p] >= 0) {
             ++found.served;
-            found.largest = std::max(
-                found.largest, magnitude(m_columns[p][static_cast<std::size_t>(m_chosen[p])].residual));
+            found.largest =
+                std::max(found.largest, magnitude(m_columns[p][static_cast<std::size_t>(m_chosen[p])].residual));
         }
     }
     return (*m_onFound)(found, m_limits) ? Next::goOn : Next::halt;
@@ -139,8 +141,9 @@ std::size_t Search::hardest(const Frame& frame) const {
     std::size_t best = 0;
     for (std::size_t i = 1; i < m_open.size(); ++i) {
         const auto branches = [this](const Live& live) {
-            return m_probe > 0 ? static_cast<int>(live.count())
-                   : static_cast<std::size_t>(live.ofSmallest) < live.count() ? live.ofSmallest + 1 : live.ofSmallest;
+            return m_probe > 0                                                ? static_cast<int>(live.count())
+                   : static_cast<std::size_t>(live.ofSmallest) < live.count() ? live.ofSmallest + 1
+                                                                              : live.ofSmallest;
         };
         const int na = branches(frame.live[m_open[i]]);
         const int nb = branches(frame.live[m_open[best]]);
@@ -163,9 +166,8 @@ bool Search::filterPlace(std::size_t place, const Frame& from, Frame& to) {
     std::int64_t residualMost = never;
     if (from.bounded && !was.isEmpty()) {
         shimMost = shimCap() - from.shimCost - from.freeShimCost + was.leastShimCost;
-        residualMost = isSumLimited()
-                           ? residualCap() - from.residualCost - from.freeResidualCost + was.leastResidualCost
-                           : never;
+        residualMost =
+            isSumLimited() ? residualCap() - from.residualCost - from.freeResidualCost + was.leastResidualCost : never;
     }
     TwistChoice* choice = isTwistLimited() ? &to.choices[place] : nullptr;
     if (choice != nullptr) {
@@ -267,8 +269,7 @@ bool Search::twistCanClose(const Frame& frame) {
             choices.push_back(&frame.choices[p]);
         }
     }
-    const std::int64_t room =
-        isSumLimited() ? residualCap() - frame.residualCost - frame.freeResidualCost : never;
+    const std::int64_t room = isSumLimited() ? residualCap() - frame.residualCost - frame.freeResidualCost : never;
     return m_twist.canClose(frame.twist, m_limits.twist, choices, room);
 }
 

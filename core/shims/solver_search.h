@@ -14,10 +14,10 @@ namespace caprail::solver {
 /// What a plan must keep to while it is searched for.
 struct Limits {
     int shims = 0;
-    std::int64_t sum = never;             ///< of |residual|
+    std::int64_t sum = never; ///< of |residual|
     std::int64_t largestResidual = never;
-    std::int64_t twist = never;           ///< |fixed twist + Σ weight·residual|
-    int leftOut = 0;                      ///< so many places may stay unserved
+    std::int64_t twist = never; ///< |fixed twist + Σ weight·residual|
+    int leftOut = 0;            ///< so many places may stay unserved
 };
 
 /// One complete choice: per place the index of its column, or −1. Without what is pinned, but for the twist.
@@ -38,10 +38,10 @@ enum class Outcome {
 
 /// Depth-first search over the places, always the one with the fewest stacks left to try. Of these, the stacks of the
 /// fewest shims are tried one by one; that the place takes a larger one is then a single further branch, which leaves
-/// open which: what is short is mostly the number of shims, and so a bad share-out of it shows early. After each choice the stacks of
-/// all other places are filtered by what is left in the kit and by the limits, so that a dead end shows early. Once a
-/// search turns out long, each node also gets prices of its own (see solver_bound.h), which shed many more stacks,
-/// and states that have failed before are recognised.
+/// open which: what is short is mostly the number of shims, and so a bad share-out of it shows early. After each choice
+/// the stacks of all other places are filtered by what is left in the kit and by the limits, so that a dead end shows
+/// early. Once a search turns out long, each node also gets prices of its own (see solver_bound.h), which shed many
+/// more stacks, and states that have failed before are recognised.
 class Search {
 public:
     /// The columns must be priced with these prices; they are tried in their order in the list.
@@ -62,15 +62,15 @@ private:
         std::size_t end = 0;
         std::int64_t leastShimCost = 0;
         std::int64_t leastResidualCost = 0;
-        int smallest = 0;      ///< fewest shims of any
-        int ofSmallest = 0;    ///< how many have so few
+        int smallest = 0;   ///< fewest shims of any
+        int ofSmallest = 0; ///< how many have so few
         [[nodiscard]] std::size_t count() const { return end - begin; }
         [[nodiscard]] bool isEmpty() const { return begin == end; }
     };
     struct Frame {
-        std::vector<Live> live;            ///< per place
-        std::vector<TwistChoice> choices;  ///< per place, while twist matters
-        int shims = 0;                     ///< in the stacks chosen so far
+        std::vector<Live> live;           ///< per place
+        std::vector<TwistChoice> choices; ///< per place, while twist matters
+        int shims = 0;                    ///< in the stacks chosen so far
         std::int64_t sum = 0;
         std::int64_t twist = 0;
         std::int64_t shimCost = 0;
@@ -128,7 +128,7 @@ private:
     std::vector<int> m_chosen;
     std::vector<std::int64_t> m_scratch;
     std::vector<std::uint64_t> m_kind; ///< per place; equal for places that are alike
-    StateKey m_kit;               ///< of what is left
+    StateKey m_kit;                    ///< of what is left
     Failures m_failures;
     TwistReach m_twist;
     Limits m_limits;

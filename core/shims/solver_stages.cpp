@@ -190,7 +190,11 @@ Stages::Answer Stages::decideFromListed(const Aim& aim, std::int64_t steps, unsi
         found = true;
         return false;
     });
-    TR("  listed T=%d w=%ld U=%d steps=%ld/%ld -> %s\n", aim.shims, (long)aim.window, aim.leftOut, (long)search.steps(), (long)steps, found?"yes":outcome==Outcome::exhausted?"no":"gaveup");
+    TR("  listed T=%d w=%ld U=%d steps=%ld/%ld -> %s\n", aim.shims, (long)aim.window, aim.leftOut, (long)search.steps(),
+       (long)steps,
+       found                           ? "yes"
+       : outcome == Outcome::exhausted ? "no"
+                                       : "gaveup");
     if (found) {
         return Answer::yes;
     }
@@ -254,7 +258,13 @@ Stages::Answer Stages::decideByPrices(const Aim& aim) {
             }
         }
         const std::int64_t bound = raiseBound(market, target, again == 0 ? 200 : 60, m_prices, m_stop);
-        {size_t n=0; for(auto&l:columns) n+=l.size(); TR("  prices T=%d w=%ld again=%d bound=%.3f cols=%zu\n", aim.shims,(long)aim.window,again,(double)bound/(double)scale,n);}
+        {
+            size_t n = 0;
+            for (auto& l : columns)
+                n += l.size();
+            TR("  prices T=%d w=%ld again=%d bound=%.3f cols=%zu\n", aim.shims, (long)aim.window, again,
+               (double)bound / (double)scale, n);
+        }
         if (bound > target) {
             m_shimsAtLeast = static_cast<int>(bound >= never ? m_instance.shims() + 1 : (bound + scale - 1) / scale);
             return Answer::no;
@@ -431,7 +441,11 @@ void Stages::shrinkTwist() {
             now.twist = f.twist - 1;
             return now.twist >= m_twistAtLeast;
         });
-        TR("  twist<=%ld probe %u steps=%ld/%ld %s best=%ld\n",(long)twist,probe,(long)run.steps(),(long)steps,outcome==Outcome::found?"found":outcome==Outcome::exhausted?"exhausted":"gaveup",(long)m_best.twist);
+        TR("  twist<=%ld probe %u steps=%ld/%ld %s best=%ld\n", (long)twist, probe, (long)run.steps(), (long)steps,
+           outcome == Outcome::found       ? "found"
+           : outcome == Outcome::exhausted ? "exhausted"
+                                           : "gaveup",
+           (long)m_best.twist);
         return outcome;
     };
     if (m_best.twist == 0 || search(0, firstSteps, 0) == Outcome::found) {
@@ -491,7 +505,12 @@ void Stages::shrinkSum() {
             now.sum = f.sum - 1;
             return now.sum + m_instance.fixedSum >= m_sumAtLeast;
         });
-        TR("  sum<=%ld (at least %ld) probe %u steps=%ld/%ld %s best=%ld\n", (long)most, (long)m_sumAtLeast, probe, (long)run.steps(),(long)steps,outcome==Outcome::exhausted?"exhausted":outcome==Outcome::found?"found":"gaveup",(long)m_best.sum);
+        TR("  sum<=%ld (at least %ld) probe %u steps=%ld/%ld %s best=%ld\n", (long)most, (long)m_sumAtLeast, probe,
+           (long)run.steps(), (long)steps,
+           outcome == Outcome::exhausted ? "exhausted"
+           : outcome == Outcome::found   ? "found"
+                                         : "gaveup",
+           (long)m_best.sum);
         return outcome;
     };
     if (search(m_best.sum - 1, firstSteps, 0) == Outcome::exhausted) {
@@ -532,7 +551,8 @@ std::int64_t Stages::boundSum(const Columns& columns, const Aim& aim, std::int64
         }
     }
     const std::int64_t bound = raiseBound(market, scale * target, 200, prices, m_stop);
-    TR("  sum prices target=%ld start=%.3f bound=%.3f\n",(long)target,(double)best/(double)scale,(double)bound/(double)scale);
+    TR("  sum prices target=%ld start=%.3f bound=%.3f\n", (long)target, (double)best / (double)scale,
+       (double)bound / (double)scale);
     return bound >= never ? target + 1 : std::min(target + 1, (bound + scale - 1) / scale);
 }
 

@@ -5,9 +5,9 @@
 namespace caprail::solver {
 
 namespace {
-constexpr std::int64_t widest = 16'384;        ///< of the tables of sums; a wider span is judged by its ends alone
+constexpr std::int64_t widest = 16'384; ///< of the tables of sums; a wider span is judged by its ends alone
 constexpr std::int32_t unreachable = 1 << 29;
-constexpr std::int64_t coarse = 256;           ///< costs are counted in these, rounded down, so as to fit 32 bits
+constexpr std::int64_t coarse = 256; ///< costs are counted in these, rounded down, so as to fit 32 bits
 } // namespace
 
 TwistReach::TwistReach(const Columns& columns) {
