@@ -23,9 +23,9 @@ public:
 private:
     int upTo(int n) { return static_cast<int>(m_random() % static_cast<unsigned>(n)); }
     Position position() { return {1 + upTo(3), upTo(2) == 0 ? Side::left : Side::right}; }
-    FastenerId fastener(const Bench& bench) {
-        const auto all = bench.facts.layout->verifiedFasteners();
-        return all[static_cast<std::size_t>(upTo(static_cast<int>(all.size())))];
+    FastenerId fastener() {
+        return {upTo(3) == 0 ? FastenerKind::rod : FastenerKind::mainCap, 1 + upTo(3), upTo(2) == 0 ? Side::left : Side::right,
+                Ring::inner};
     }
     std::string shim() { return "S" + std::to_string(1 + upTo(12)); }
     Entered<Length> around(double middle) { return {tenths(static_cast<std::int64_t>(middle * 10) + upTo(7) - 3), ""}; }
@@ -34,16 +34,16 @@ private:
         const std::int64_t round = bench.facts.rounds.empty() ? 1 : bench.facts.rounds.back().begun.what.round;
         switch (upTo(20)) {
         case 0:
-            return FastenerTightened{fastener(bench), Entered<Torque>{poundFeet(70 - 5 * upTo(2)), ""}, {}, {}, "W1"};
+            return FastenerTightened{fastener(), Entered<Torque>{poundFeet(70 - 5 * upTo(2)), ""}, {}, {}, "W1"};
         case 1:
-            return FastenerLoosened{fastener(bench), "looked"};
+            return FastenerLoosened{fastener(), "looked"};
         case 2:
             return RoundBegun{round + 1, "W1"};
         case 3:
         case 4: {
             const bool moved = upTo(5) == 0;
             return RoundOutcome{round,
-                                fastener(bench),
+                                fastener(),
                                 moved ? Outcome::moved : Outcome::held,
                                 moved ? std::optional(Entered<Angle>{degrees(2), ""}) : std::nullopt,
                                 {},
