@@ -36,13 +36,6 @@ std::string Assessing::against(Length value, double expandedUncertainty, const B
            format(bandFact.band, units);
 }
 
-double Assessing::limitOfError(const std::string& instrument) const {
-    const auto at = facts.instruments.find(instrument);
-    return at == facts.instruments.end() || !at->second.what.limitOfError
-               ? 0.0
-               : static_cast<double>(at->second.what.limitOfError->value.value());
-}
-
 void rest(Check& check, std::int64_t entry) {
     check.restsOn.push_back(entry);
     check.madeAt = std::max(check.madeAt, entry);
@@ -64,7 +57,6 @@ std::size_t Assessment::openAt(Station station) const {
 
 Assessment assess(const Facts& facts, const Units& units) {
     Assessment assessment;
-    assessment.checks.reserve(256); // makers hold references while they add
     const Assessing a{facts, units, assessment};
     bearingChecks(a);
     fastenerChecks(a);

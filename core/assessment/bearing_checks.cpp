@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <assessment/budget_of.h>
 #include <assessment/figures.h>
 #include <assessment/rests_on.h>
 #include <ledger/band_names.h>
@@ -177,7 +178,7 @@ void clearanceCheck(const Assessing& a, JournalId j, const BandFact& band) {
     if (result.journalMean) {
         result.boreMean = *result.journalMean + *result.clearance;
     }
-    result.expandedUncertainty = clearanceUncertainty(a, journal, bores);
+    result.expandedUncertainty = expandedBy(a.facts, clearanceBudgetOf(a.facts, journal, bores));
     check.state = a.judged(*result.clearance, result.expandedUncertainty, band);
     check.sentence = "Clearance " + a.against(*result.clearance, result.expandedUncertainty, band) + ".";
     if (check.state == CheckState::out) {
@@ -211,7 +212,7 @@ void fitCheck(const Assessing& a, const FitPlace& place, const BandFact& band, c
     }
     const auto summary = summarise(lengthsOf(shown, [](const auto& r) { return r.value.value; }));
     const Length mean(toNearest(summary.mean));
-    const double uncertainty = fitUncertainty(a, shown);
+    const double uncertainty = expandedBy(a.facts, fitBudgetOf(a.facts, shown));
     check.state = a.judged(mean, uncertainty, band);
     check.sentence = a.against(mean, uncertainty, band) + ".";
     check.remedy = check.isGood()                   ? ""

@@ -20,8 +20,6 @@ struct Assessing {
     [[nodiscard]] CheckState judged(Length value, double expandedUncertainty, const BandFact& band) const;
     /// "0.0024 in ± 0.00012 in, band 0.0020 to 0.0027 in"
     [[nodiscard]] std::string against(Length value, double expandedUncertainty, const BandFact& band) const;
-    /// Limit of error (half-width, nanometres) of an instrument; 0 when it has none or is not known.
-    [[nodiscard]] double limitOfError(const std::string& instrument) const;
 };
 
 /// Notes the entry as one that the check was made from.

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <assessment/budget_of.h>
 #include <assessment/figures.h>
 #include <assessment/rests_on.h>
 #include <fasteners/movement.h>
@@ -61,7 +62,7 @@ std::optional<Band> windowAfterMovement(const Facts& facts, Position p, const st
     return band ? std::optional(*band) : std::nullopt;
 }
 
-GapResult gapResult(const Assessing& a, Position p, std::optional<double> repeatability) {
+GapResult gapResult(const Assessing& a, Position p) {
     GapResult result;
     result.standing = a.facts.standingGaps(p);
     if (const auto all = a.facts.gaps.find(p); all != a.facts.gaps.end()) {
@@ -74,7 +75,7 @@ GapResult gapResult(const Assessing& a, Position p, std::optional<double> repeat
         result.standardDeviation = summary.standardDeviation;
         result.range = summary.range;
         result.last = summary.median;
-        result.expandedUncertainty = gapUncertainty(a, result.standing, repeatability);
+        result.expandedUncertainty = expandedBy(a.facts, gapBudgetOf(a.facts, p));
     } else {
         result.window = windowAfterMovement(a.facts, p, result.fallen);
     }
@@ -94,9 +95,9 @@ void judgeGap(const Assessing& a, Check& check, GapResult& result) {
     }
 }
 
-void gapCheck(const Assessing& a, Position p, std::optional<double> repeatability) {
+void gapCheck(const Assessing& a, Position p) {
     Check& check = a.add(CheckKind::gap, p, code(p), "Gap at " + describe(p), {Station::girdle, code(p)});
-    GapResult& result = a.out.gaps[p] = gapResult(a, p, repeatability);
+    GapResult& result = a.out.gaps[p] = gapResult(a, p);
     for (const auto& reading : result.standing) {
         rest(check, reading.entry);
     }
@@ -118,9 +119,11 @@ void gapCheck(const Assessing& a, Position p, std::optional<double> repeatabilit
     check.remedy = "Read the gap again, in two passes or more.";
 }
 
-void surveyResult(const Assessing& a, std::optional<double> repeatability) {
+void surveyResult(const Assessing& a) {
     SurveyResult& survey = a.out.survey;
-    survey.pooledStandardDeviation = repeatability;
+    if (const auto repeatability = surveyRepeatability(a.facts)) {
+        survey.pooledStandardDeviation = repeatability->standardDeviation;
+    }
     std::int64_t fewest = INT64_MAX;
     for (const auto& [p, gap] : a.out.gaps) {
         ++survey.positions;
@@ -137,7 +140,7 @@ void surveyResult(const Assessing& a, std::optional<double> repeatability) {
     survey.nextPass = survey.positions == 0 ? 1 : fewest + 1;
 }
 
-StackResult stackResult(const Assessing& a, Position p, const StackFact& stack, std::optional<double> repeatability) {
+StackResult stackResult(const Assessing& a, Position p, const StackFact& stack) {
     StackResult result;
     result.shims = stack.shims;
     result.isOn = stack.isOn;
@@ -157,7 +160,7 @@ StackResult stackResult(const Assessing& a, Position p, const StackFact& stack, 
     const GapResult& gap = a.out.gaps[p];
     if (gap.accepted) {
         result.residual = *gap.accepted - result.thickness;
-        result.expandedUncertainty = residualUncertainty(a, gap.standing, repeatability, stack);
+        result.expandedUncertainty = expandedBy(a.facts, residualBudgetOf(a.facts, p));
     }
     return result;
 }
@@ -182,7 +185,7 @@ void judgeStack(const Assessing& a, Check& check, const StackResult& result) {
     }
 }
 
-void stackCheck(const Assessing& a, Position p, std::optional<double> repeatability) {
+void stackCheck(const Assessing& a, Position p) {
     Check& check = a.add(CheckKind::stack, p, code(p), "Stack at " + describe(p), {Station::girdle, code(p)});
     const auto stack = a.facts.stacks.find(p);
     if (stack == a.facts.stacks.end()) {
@@ -195,7 +198,7 @@ void stackCheck(const Assessing& a, Position p, std::optional<double> repeatabil
             check.restsOn.push_back(shim->second.readings.back().entry);
         }
     }
-    const StackResult& result = a.out.stacks[p] = stackResult(a, p, stack->second, repeatability);
+    const StackResult& result = a.out.stacks[p] = stackResult(a, p, stack->second);
     const Check& gap = *a.out.find("gap:" + code(p));
     if (gap.state == CheckState::stale) {
         check.state = CheckState::stale;
@@ -256,17 +259,16 @@ void gapChecks(const Assessing& a) {
     if (!a.facts.layout) {
         return;
     }
-    const auto repeatability = surveyRepeatability(a.facts);
     for (const Position p : a.facts.layout->positions()) {
-        gapCheck(a, p, repeatability);
+        gapCheck(a, p);
     }
-    surveyResult(a, repeatability);
+    surveyResult(a);
 }
 
 void stackChecks(const Assessing& a) {
     if (a.facts.layout) {
         for (const Position p : a.facts.layout->positions()) {
-            stackCheck(a, p, a.out.survey.pooledStandardDeviation);
+            stackCheck(a, p);
         }
     }
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <assessment/budget_of.h>
 #include <assessment/figures.h>
 #include <assessment/rests_on.h>
 #include <ledger/band_names.h>
@@ -63,7 +64,7 @@ void pickupCheck(const Assessing& a) {
         const auto& m = a.out.pickup.means;
         a.out.pickup.clearance = m.at(PickupTerm::panDepth) + m.at(PickupTerm::gasket) + m.at(PickupTerm::plate) -
                                  m.at(PickupTerm::pickupDepth);
-        a.out.pickup.expandedUncertainty = pickupUncertainty(a, standing);
+        a.out.pickup.expandedUncertainty = expandedBy(a.facts, pickupBudgetOf(a.facts, standing));
     }
     if (!missing.empty()) {
         check.remedy = missing;

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+/// The uncertainty budget behind each figure of an assessment: what a screen shows for «why ± 0.0003?».
+#include <assessment/facts.h>
+#include <measure/statistics.h>
+#include <measure/uncertainty.h>
+
+namespace caprail {
+
+/// Repeatability of the survey: the pooled scatter over all positions with two standing readings or more.
+std::optional<Pooled> surveyRepeatability(const Facts&);
+/// Of the gap at a position, from its standing readings.
+UncertaintyBudget gapBudgetOf(const Facts&, Position);
+/// Of the residual at a position: its gap, and one micrometer term per shim of its stack with a common zero.
+UncertaintyBudget residualBudgetOf(const Facts&, Position);
+/// Of a clearance, from the readings that stand.
+UncertaintyBudget clearanceBudgetOf(const Facts&, const std::vector<Seen<JournalReading>>& journal,
+                                    const std::vector<Seen<BoreReading>>& bore);
+UncertaintyBudget fitBudgetOf(const Facts&, const std::vector<Seen<FitReading>>& readings);
+/// `terms` has all four terms; those without a reading count as one reading of unknown scatter.
+UncertaintyBudget pickupBudgetOf(const Facts&, const std::map<PickupTerm, std::vector<Seen<PickupReading>>>& terms);
+/// U = k · u_c after the record's rule of coverage, nanometres.
+double expandedBy(const Facts&, const UncertaintyBudget&);
+
+} // namespace caprail
