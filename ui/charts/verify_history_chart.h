@@ -35,7 +35,7 @@ public:
 
 private:
     void fillAnew();
-    Facts m_facts;
+    Facts m_rounds; ///< only its rounds are filled
     Units m_units;
     std::optional<Look> m_dataLook;
     RoundFilter m_filter;

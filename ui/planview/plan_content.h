@@ -15,11 +15,11 @@ namespace caprail {
 struct PlanMark {
     /// A code: position "3R", fastener "main-3R", "main-3R-outer", "rod-5L" or "girdle-2L", journal "main-3" or
     /// "rod-5", "throw-2", "pickup", "dipstick".
-    QString place;
-    QString figure; ///< as written beside the stud: "57.5"; may be empty
-    QString note;   ///< small second line: "S014+S022", "+0.3"; may be empty
+    QString place{};
+    QString figure{}; ///< as written beside the stud: "57.5"; may be empty
+    QString note{};   ///< small second line: "S014+S022", "+0.3"; may be empty
     CheckState state = CheckState::notDone;
-    QString spoken; ///< for screen readers, between name and state: "gap 57.5"; empty: the figure and the note
+    QString spoken{}; ///< for screen readers, between name and state: "gap 57.5"; empty: the figure and the note
     friend bool operator==(const PlanMark&, const PlanMark&) = default;
 };
 
@@ -55,14 +55,14 @@ struct PlanOrientation {
 
 struct PlanContent {
     EngineLayout layout;
-    std::vector<PlanMark> marks; ///< at most one per place; of two the first counts
+    std::vector<PlanMark> marks{}; ///< at most one per place; of two the first counts
     PlanLayers layers =
         PlanLayer::positions | PlanLayer::girdle | PlanLayer::cutout | PlanLayer::pickup | PlanLayer::dipstick;
-    std::map<QString, int> sequence;   ///< fastener code → its number in the tightening sequence
-    std::map<QString, double> heights; ///< position code → height under the plate in nanometres, positive = loose
-    QStringList order;                 ///< places in the order of a pass; empty: front to rear, left before right
-    QString selected;                  ///< a place, or empty
-    QString title;                     ///< written above the drawing; may be empty
+    std::map<QString, int> sequence{};   ///< fastener code → its number in the tightening sequence
+    std::map<QString, double> heights{}; ///< position code → height under the plate in nanometres, positive = loose
+    QStringList order{};                 ///< places in the order of a pass; empty: front to rear, left before right
+    QString selected{};                  ///< a place, or empty
+    QString title{};                     ///< written above the drawing; may be empty
 };
 
 /// Where to go from a place, as seen on the screen.

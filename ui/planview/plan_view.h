@@ -75,7 +75,6 @@ protected:
 private:
     void layOutAnew();
     void go(const QString& place);
-    void announce();
     void keepInside();
     void bringIntoSight(const QString& place);
     [[nodiscard]] QPointF toDrawing(QPointF widgetPoint) const;

@@ -1,0 +1,180 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <planview/plan_geometry.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace caprail {
+
+namespace {
+
+QPainterPath roundedBox(double x1, double y1, double x2, double y2, double radius) {
+    QPainterPath path;
+    path.addRoundedRect(QRectF(QPointF(x1, y1), QPointF(x2, y2)), radius, radius);
+    return path;
+}
+
+QPainterPath disc(QPointF middle, double radius) {
+    QPainterPath path;
+    path.addEllipse(middle, radius, radius);
+    return path;
+}
+
+} // namespace
+
+PlanGeometry::PlanGeometry(const EngineLayout& layout) {
+    const LayoutDescription& d = layout.description();
+    const bool four = d.fastenersPerCap == 4;
+    spacing = inMillimetres(d.capSpacing);
+    length = spacing * (layout.caps() - 1);
+    innerHalf = inMillimetres(d.studSpan) / 2;
+    outermost = four ? inMillimetres(d.outerStudSpan) / 2 : innerHalf;
+    railHalf = inMillimetres(d.railSpan) / 2;
+    railWidth = std::min({(railHalf - outermost) * 0.55, 0.12 * railHalf, 0.3 * spacing});
+    overhang = 0.46 * spacing;
+    const double room = railHalf - railWidth / 2 - outermost;
+    washer = std::min({0.13 * spacing, 0.3 * innerHalf, 0.8 * room});
+    if (four) {
+        washer = std::min(washer, 0.44 * (outermost - innerHalf));
+    }
+    capHalfWidth = 0.15 * spacing;
+    throwPitch = length / layout.throws();
+    rodHalf = 0.4 * innerHalf;
+    rodBolt = std::min(0.11 * innerHalf, 0.05 * spacing);
+    for (int rod = 1; rod <= layout.rods(); ++rod) {
+        rodBolt = std::min(rodBolt, 0.42 * rodWidth(layout, rod));
+    }
+    pickup = std::min({0.2 * spacing, 0.2 * railHalf, 0.5 * innerHalf});
+}
+
+double PlanGeometry::throwReach(const EngineLayout& layout, int number) const {
+    const double x = inMillimetres(layout.throwAt(number));
+    double nearest = throwPitch;
+    for (int cap = 1; cap <= layout.caps(); ++cap) {
+        nearest = std::min(nearest, std::abs(x - inMillimetres(layout.capAt(cap))) - 1.25 * capHalfWidth);
+    }
+    // A throw under a cap (more throws than bays, unevenly) still gets a drawing, narrow and behind the cap.
+    return std::max(std::min(nearest, 0.46 * throwPitch), 0.2 * throwPitch);
+}
+
+int PlanGeometry::throwOf(const EngineLayout& layout, int rod) {
+    return (rod - 1) * layout.throws() / layout.rods() + 1;
+}
+
+double PlanGeometry::rodWidth(const EngineLayout& layout, int rod) const {
+    const int number = throwOf(layout, rod);
+    int sharing = 0;
+    for (int other = 1; other <= layout.rods(); ++other) {
+        sharing += throwOf(layout, other) == number ? 1 : 0;
+    }
+    return 1.3 * throwReach(layout, number) / sharing;
+}
+
+double PlanGeometry::rodAt(const EngineLayout& layout, int rod) const {
+    const int number = throwOf(layout, rod);
+    int before = 0;
+    int sharing = 0;
+    for (int other = 1; other <= layout.rods(); ++other) {
+        if (throwOf(layout, other) == number) {
+            ++sharing;
+            before += other < rod ? 1 : 0;
+        }
+    }
+    return inMillimetres(layout.throwAt(number)) + (before - (sharing - 1) / 2.0) * rodWidth(layout, rod);
+}
+
+QPointF inPlan(PlanPoint point) {
+    return {inMillimetres(point.x), inMillimetres(point.y)};
+}
+
+std::vector<QPointF> railBolts(const EngineLayout& layout, const PlanGeometry& size) {
+    std::vector<double> along{-size.overhang + size.railWidth / 2, size.length + size.overhang - size.railWidth / 2};
+    for (int bay = 1; bay < layout.caps(); ++bay) {
+        along.push_back((bay - 0.5) * size.spacing);
+    }
+    std::vector<QPointF> list;
+    for (const double x : along) {
+        list.emplace_back(x, -size.railHalf);
+        list.emplace_back(x, size.railHalf);
+    }
+    list.emplace_back(along[0], 0.45 * size.railHalf);
+    list.emplace_back(along[0], -0.45 * size.railHalf);
+    list.emplace_back(along[1], 0.45 * size.railHalf);
+    list.emplace_back(along[1], -0.45 * size.railHalf);
+    return list;
+}
+
+QPainterPath railShape(const EngineLayout& layout, const PlanGeometry& size) {
+    const double w = size.railWidth;
+    const double x1 = -size.overhang;
+    const double x2 = size.length + size.overhang;
+    const double y = size.across();
+    QPainterPath outside = roundedBox(x1, -y, x2, y, 0.9 * w);
+    QPainterPath inside = roundedBox(x1 + w, -y + w, x2 - w, y - w, 0.45 * w);
+    // Pads around the bolt holes: they swell outwards and inwards from the rail.
+    for (const QPointF bolt : railBolts(layout, size)) {
+        outside = outside.united(disc(bolt, 0.72 * w));
+        inside = inside.subtracted(disc(bolt, 0.72 * w));
+    }
+    return outside.subtracted(inside);
+}
+
+QPainterPath capShape(const EngineLayout& layout, const PlanGeometry& size, int cap) {
+    const double x = inMillimetres(layout.capAt(cap));
+    const double w = size.capHalfWidth;
+    const double boss = std::max(1.25 * size.washer, w * 0.8);
+    const double end =
+        size.outermost + std::min(1.35 * size.washer, 0.9 * (size.railHalf - size.railWidth / 2 - size.outermost));
+    QPainterPath path = roundedBox(x - w, -end, x + w, end, 0.3 * w);
+    if (boss > w) {
+        for (const FastenerId f : layout.mainFasteners()) {
+            if (f.number == cap) {
+                path = path.united(disc(inPlan(layout.at(f)), boss));
+            }
+        }
+    }
+    return path.simplified();
+}
+
+QPainterPath throwShape(const EngineLayout& layout, const PlanGeometry& size, int number) {
+    const double x = inMillimetres(layout.throwAt(number));
+    const double reach = size.throwReach(layout, number);
+    const double web = 0.3 * reach;
+    const double swing = 0.86 * size.innerHalf;
+    const double pin = 0.24 * size.innerHalf;
+    QPainterPath path = roundedBox(x - reach, -swing, x - reach + web, swing, 0.5 * web);
+    path.addPath(roundedBox(x + reach - web, -swing, x + reach, swing, 0.5 * web));
+    path.moveTo(x - reach + web, -pin);
+    path.lineTo(x + reach - web, -pin);
+    path.moveTo(x - reach + web, pin);
+    path.lineTo(x + reach - web, pin);
+    return path;
+}
+
+QPainterPath rodShape(const EngineLayout& layout, const PlanGeometry& size, int rod) {
+    const double x = size.rodAt(layout, rod);
+    const double w = 0.44 * size.rodWidth(layout, rod);
+    const double end = size.rodHalf + 1.7 * size.rodBolt;
+    return roundedBox(x - w, -end, x + w, end, 0.35 * w);
+}
+
+QPainterPath girdleShape(const EngineLayout& layout, const PlanGeometry& size, bool hasCutout) {
+    const LayoutDescription& d = layout.description();
+    const double end = std::min(0.62 * size.overhang, size.overhang - size.railWidth * 0.5);
+    const double x1 = inMillimetres(layout.capAt(static_cast<int>(d.tiedFirst))) - end;
+    const double x2 = inMillimetres(layout.capAt(static_cast<int>(d.tiedLast))) + end;
+    const double y = size.across() - 0.12 * size.railWidth;
+    QPainterPath plate = roundedBox(x1, -y, x2, y, 0.8 * size.railWidth);
+    const double side = 0.66 * size.innerHalf;
+    for (auto cap = static_cast<int>(d.tiedFirst); cap < d.tiedLast; ++cap) {
+        const double from = inMillimetres(layout.capAt(cap)) + 0.21 * size.spacing;
+        const double to = inMillimetres(layout.capAt(cap + 1)) - 0.21 * size.spacing;
+        plate = plate.subtracted(roundedBox(from, -side, to, side, 0.1 * size.spacing));
+    }
+    if (hasCutout) {
+        plate = plate.subtracted(disc(inPlan(layout.pickupAt()), 1.45 * size.pickup));
+    }
+    return plate;
+}
+
+} // namespace caprail

@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <QPainterPath>
+#include <QPointF>
+#include <engine/layout.h>
+
+namespace caprail {
+
+/// The sizes of what is drawn, in millimetres of the plan, made from what a layout says; the rest is drawn in fair
+/// proportion to it. x runs from cap 1 to the rear, y from left (negative) to right.
+struct PlanGeometry {
+    explicit PlanGeometry(const EngineLayout& layout);
+
+    double spacing;      ///< between neighbouring caps
+    double length;       ///< from the first cap to the last
+    double innerHalf;    ///< from the crank's axis to an inner stud
+    double outermost;    ///< to the outermost stud of a cap
+    double railHalf;     ///< to the middle of a pan rail
+    double railWidth;    ///< of a pan rail
+    double overhang;     ///< of the block beyond the first and the last cap
+    double washer;       ///< radius of a washer under a main nut
+    double capHalfWidth; ///< of a main cap along the crank
+    double throwPitch;   ///< of the crank along its axis, for one throw
+    double rodBolt;      ///< radius of a rod fastener's head
+    double rodHalf;      ///< from the crank's axis to a rod fastener
+    double pickup;       ///< radius of the pickup
+
+    [[nodiscard]] double across() const { return railHalf + railWidth / 2; } ///< from the axis to the outer edge
+    /// Half of the room that a throw has along the crank, clear of the caps.
+    [[nodiscard]] double throwReach(const EngineLayout& layout, int number) const;
+    /// On which throw a rod runs: the rods are shared out evenly, in order.
+    [[nodiscard]] static int throwOf(const EngineLayout& layout, int rod);
+    /// The middle of a rod along the crank; rods of one throw lie side by side.
+    [[nodiscard]] double rodAt(const EngineLayout& layout, int rod) const;
+    /// Thickness of one rod along the crank.
+    [[nodiscard]] double rodWidth(const EngineLayout& layout, int rod) const;
+};
+
+/// A point of the plan in millimetres.
+QPointF inPlan(PlanPoint point);
+
+/// Shapes in millimetres of the plan.
+QPainterPath railShape(const EngineLayout& layout, const PlanGeometry& size);
+/// The middles of the pan rail's bolt holes, at the ends and between the caps on both sides.
+std::vector<QPointF> railBolts(const EngineLayout& layout, const PlanGeometry& size);
+QPainterPath capShape(const EngineLayout& layout, const PlanGeometry& size, int cap);
+QPainterPath throwShape(const EngineLayout& layout, const PlanGeometry& size, int number);
+QPainterPath rodShape(const EngineLayout& layout, const PlanGeometry& size, int rod);
+/// The plate over the tied run with a window over each bay, and its cutout at the pickup when asked for.
+QPainterPath girdleShape(const EngineLayout& layout, const PlanGeometry& size, bool hasCutout);
+
+} // namespace caprail

@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QPainter>
+#include <cmath>
+#include <numbers>
+#include <planview/plan_scene.h>
+
+namespace caprail {
+
+namespace {
+
+QPen solid(const QColor& colour, double width) {
+    return {colour, width, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin};
+}
+
+QPainterPath hexagon(QPointF middle, double radius) {
+    QPainterPath path;
+    for (int i = 0; i < 6; ++i) {
+        const double angle = i * std::numbers::pi / 3;
+        const QPointF p = middle + radius * QPointF(std::cos(angle), std::sin(angle));
+        i == 0 ? path.moveTo(p) : path.lineTo(p);
+    }
+    path.closeSubpath();
+    return path;
+}
+
+/// A stud seen end on: washer, nut, and the thread as a full circle with three quarters of its root circle inside.
+void paintStud(QPainter& painter, const PlanScene& scene, QPointF at, double washer, const Look& look) {
+    painter.setBrush(look.paper);
+    painter.setPen(solid(look.ink, scene.line(1)));
+    painter.drawEllipse(at, washer, washer);
+    painter.setPen(solid(look.ink, scene.line(1.7)));
+    painter.drawPath(hexagon(at, 0.86 * washer));
+    painter.setPen(solid(look.ink, scene.line(1)));
+    const double stud = 0.46 * washer;
+    painter.drawEllipse(at, stud, stud);
+    const double root = 0.34 * washer;
+    painter.setBrush(Qt::NoBrush);
+    painter.drawArc(QRectF(at.x() - root, at.y() - root, 2 * root, 2 * root), 30 * 16, 270 * 16);
+}
+
+} // namespace
+
+void paintBlock(QPainter& painter, const PlanScene& scene, const Look& look) {
+    const EngineLayout& layout = scene.content.layout;
+    const PlanFrame& frame = scene.set.frame;
+    QColor metal = look.ink;
+    metal.setAlphaF(0.07F);
+    const QPainterPath rail = frame.at(railShape(layout, scene.size));
+    painter.fillPath(rail, metal);
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(solid(look.ink, scene.line(2)));
+    painter.drawPath(rail);
+
+    painter.setPen(solid(look.ink, scene.line(1)));
+    const double hole = frame.at(0.3 * scene.size.railWidth);
+    for (const QPointF bolt : railBolts(layout, scene.size)) {
+        painter.drawEllipse(frame.at(bolt), hole, hole);
+    }
+    // The block's bulkhead under each cap, from the cap's ends to the rails.
+    painter.setPen(solid(look.quiet, scene.line(0.9)));
+    const double inner = scene.size.railHalf - scene.size.railWidth / 2;
+    for (int cap = 1; cap <= layout.caps(); ++cap) {
+        const double x = inMillimetres(layout.capAt(cap));
+        for (const double dx : {-1.45 * scene.size.capHalfWidth, 1.45 * scene.size.capHalfWidth}) {
+            painter.drawLine(frame.at(QPointF(x + dx, -inner)), frame.at(QPointF(x + dx, inner)));
+        }
+    }
+}
+
+void paintCrank(QPainter& painter, const PlanScene& scene, const Look& look) {
+    const EngineLayout& layout = scene.content.layout;
+    const PlanFrame& frame = scene.set.frame;
+    const PlanLayers layers = scene.content.layers;
+    painter.setBrush(Qt::NoBrush);
+    if (layers.testFlag(PlanLayer::throws) || layers.testFlag(PlanLayer::rodFasteners) ||
+        layers.testFlag(PlanLayer::rodJournals)) {
+        QPen dashed = solid(look.quiet, scene.line(1.1));
+        dashed.setDashPattern({5, 3});
+        painter.setPen(dashed);
+        for (int number = 1; number <= layout.throws(); ++number) {
+            painter.drawPath(frame.at(throwShape(layout, scene.size, number)));
+        }
+    }
+    if (layers.testFlag(PlanLayer::rodFasteners) || layers.testFlag(PlanLayer::rodJournals)) {
+        painter.setPen(solid(look.ink, scene.line(1)));
+        painter.setBrush(look.paper);
+        for (int rod = 1; rod <= layout.rods(); ++rod) {
+            painter.drawPath(frame.at(rodShape(layout, scene.size, rod)));
+        }
+    }
+    painter.setPen(solid(look.ink, scene.line(1.6)));
+    painter.setBrush(look.paper);
+    for (int cap = 1; cap <= layout.caps(); ++cap) {
+        painter.drawPath(frame.at(capShape(layout, scene.size, cap)));
+    }
+    // Centre lines: the crank's axis, and the axis of each cap.
+    QPen centre = solid(look.quiet, scene.line(0.9));
+    centre.setDashPattern({14, 3, 2, 3});
+    painter.setPen(centre);
+    const double out = 1.16 * scene.size.overhang;
+    painter.drawLine(frame.at(QPointF(-out, 0)), frame.at(QPointF(scene.size.length + out, 0)));
+    const double reach = scene.size.outermost + 1.6 * scene.size.washer;
+    for (int cap = 1; cap <= layout.caps(); ++cap) {
+        const double x = inMillimetres(layout.capAt(cap));
+        painter.drawLine(frame.at(QPointF(x, -reach)), frame.at(QPointF(x, reach)));
+    }
+}
+
+void paintStuds(QPainter& painter, const PlanScene& scene, const Look& look) {
+    const EngineLayout& layout = scene.content.layout;
+    const PlanFrame& frame = scene.set.frame;
+    for (const FastenerId f : layout.mainFasteners()) {
+        paintStud(painter, scene, frame.at(inPlan(layout.at(f))), frame.at(scene.size.washer), look);
+    }
+    for (const PlanPlace& place : scene.places) {
+        if (place.layer == PlanLayer::rodFasteners) {
+            painter.setBrush(look.paper);
+            painter.setPen(solid(look.ink, scene.line(1)));
+            painter.drawPath(hexagon(scene.pointOf(place), scene.radiusOf(place)));
+        }
+    }
+}
+
+} // namespace caprail

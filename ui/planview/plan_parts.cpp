@@ -1,0 +1,214 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QCoreApplication>
+#include <QPainter>
+#include <cmath>
+#include <planview/plan_scene.h>
+
+namespace caprail {
+
+namespace {
+
+QPen solid(const QColor& colour, double width) {
+    return {colour, width, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin};
+}
+
+void centred(QPainter& painter, QPointF middle, const QString& text) {
+    constexpr double wide = 1e4;
+    painter.drawText(QRectF(middle.x() - wide, middle.y() - wide, 2 * wide, 2 * wide),
+                     Qt::AlignCenter | Qt::TextDontClip, text);
+}
+
+void crossLines(QPainter& painter, QPointF at, double reach) {
+    painter.drawLine(at - QPointF(reach, 0), at + QPointF(reach, 0));
+    painter.drawLine(at - QPointF(0, reach), at + QPointF(0, reach));
+}
+
+} // namespace
+
+void paintGirdle(QPainter& painter, const PlanScene& scene, const Look& look) {
+    if (!scene.content.layers.testFlag(PlanLayer::girdle)) {
+        return;
+    }
+    const bool hasCutout = scene.content.layers.testFlag(PlanLayer::cutout);
+    const QPainterPath plate = scene.set.frame.at(girdleShape(scene.content.layout, scene.size, hasCutout));
+    QColor tint = look.accent;
+    tint.setAlphaF(0.07F);
+    painter.fillPath(plate, tint);
+    // A part that lies over the drawing is drawn in phantom line: long, short, short.
+    QPen phantom = solid(look.accent, scene.line(1.5));
+    phantom.setDashPattern({11, 2.5, 2, 2.5, 2, 2.5});
+    painter.setPen(phantom);
+    painter.setBrush(Qt::NoBrush);
+    painter.drawPath(plate);
+}
+
+void paintHeights(QPainter& painter, const PlanScene& scene, const Look& look) {
+    if (!scene.content.layers.testFlag(PlanLayer::flushness)) {
+        return;
+    }
+    double largest = 0;
+    for (const auto& [place, height] : scene.content.heights) {
+        largest = std::max(largest, std::abs(height));
+    }
+    for (const auto& [code, height] : scene.content.heights) {
+        const PlanPlace* place = scene.find(code);
+        if (place == nullptr || largest <= 0) {
+            continue;
+        }
+        // Proud is a filled halo, loose a ring; both the stronger the farther from flush.
+        const double share = std::abs(height) / largest;
+        const double radius = scene.radiusOf(*place) * (1.15 + 0.55 * share);
+        QColor colour = height < 0 ? look.out : look.accent;
+        colour.setAlphaF(static_cast<float>(0.15 + 0.4 * share));
+        painter.setPen(height < 0 ? QPen(Qt::NoPen) : solid(colour, scene.line(2 + 3 * share)));
+        painter.setBrush(height < 0 ? QBrush(colour) : QBrush(Qt::NoBrush));
+        painter.drawEllipse(scene.pointOf(*place), radius, radius);
+    }
+}
+
+void paintLoose(QPainter& painter, const PlanScene& scene, const Look& look) {
+    const EngineLayout& layout = scene.content.layout;
+    const PlanFrame& frame = scene.set.frame;
+    if (scene.content.layers.testFlag(PlanLayer::pickup)) {
+        const QPointF plan = inPlan(layout.pickupAt());
+        const QPointF at = frame.at(plan);
+        const double radius = frame.at(scene.size.pickup);
+        // The tube runs towards the nearer end of the engine and is broken off there.
+        const double way = plan.x() < scene.size.length / 2 ? -1 : 1;
+        const double half = 0.28 * scene.size.pickup;
+        const double end = plan.x() + way * 0.8 * scene.size.spacing;
+        painter.setPen(solid(look.ink, scene.line(1.2)));
+        QColor body = look.paper;
+        body.setAlphaF(0.85F);
+        painter.setBrush(body);
+        QPainterPath tube;
+        tube.moveTo(plan.x(), plan.y() - half);
+        tube.lineTo(end, plan.y() - half);
+        tube.cubicTo(end + way * half, plan.y() - half / 2, end - way * half, plan.y() + half / 2, end,
+                     plan.y() + half);
+        tube.lineTo(plan.x(), plan.y() + half);
+        painter.drawPath(frame.at(tube));
+        painter.drawEllipse(at, radius, radius);
+        painter.setPen(solid(look.quiet, scene.line(0.8)));
+        for (const double share : {0.78, 0.5, 0.22}) {
+            painter.drawEllipse(at, share * radius, share * radius);
+        }
+        crossLines(painter, at, 1.25 * radius);
+    }
+    if (scene.content.layers.testFlag(PlanLayer::dipstick)) {
+        const QPointF at = frame.at(inPlan(layout.dipstickAt()));
+        const double radius = frame.at(0.34 * scene.size.pickup);
+        painter.setPen(solid(look.ink, scene.line(1.2)));
+        painter.setBrush(look.paper);
+        painter.drawEllipse(at, radius, radius);
+        painter.setBrush(look.ink);
+        painter.drawEllipse(at, 0.35 * radius, 0.35 * radius);
+        painter.setPen(solid(look.quiet, scene.line(0.8)));
+        crossLines(painter, at, 1.7 * radius);
+    }
+}
+
+void paintJournals(QPainter& painter, const PlanScene& scene, const Look& look) {
+    const EngineLayout& layout = scene.content.layout;
+    const PlanFrame& frame = scene.set.frame;
+    for (const PlanPlace& place : scene.places) {
+        if (place.layer == PlanLayer::mainJournals || place.layer == PlanLayer::rodJournals) {
+            // A journal seen from below is a box as wide as its bearing.
+            const bool isMain = place.layer == PlanLayer::mainJournals;
+            const double half = isMain ? scene.size.capHalfWidth : 0.4 * 2 * place.radius;
+            const double across = isMain ? place.radius : 0.24 * scene.size.innerHalf;
+            QPainterPath box;
+            box.addRect(QRectF(place.at.x() - half, -across, 2 * half, 2 * across));
+            painter.setBrush(look.paper);
+            painter.setPen(solid(look.ink, scene.line(1.4)));
+            painter.drawPath(frame.at(box));
+        }
+    }
+    // The cap's number stands on its middle, on a ground that interrupts the centre lines.
+    const double most = 0.9 * frame.at(std::min(scene.size.capHalfWidth, 0.5 * scene.size.innerHalf));
+    const double radius = std::min(0.62 * scene.type.em, most);
+    painter.setFont(scene.type.sized(std::min(1.0, radius / (0.62 * scene.type.em)), true));
+    for (int cap = 1; cap <= layout.caps(); ++cap) {
+        const QPointF at = frame.at(QPointF(inMillimetres(layout.capAt(cap)), 0));
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(look.paper);
+        painter.drawEllipse(at, radius, radius);
+        painter.setPen(look.ink);
+        centred(painter, at, QString::number(cap));
+    }
+}
+
+void paintNumbers(QPainter& painter, const PlanScene& scene, const Look& look) {
+    if (!scene.content.layers.testFlag(PlanLayer::sequence)) {
+        return;
+    }
+    const PlanFrame& frame = scene.set.frame;
+    for (const PlanPlace& place : scene.places) {
+        const auto at = scene.content.sequence.find(place.code);
+        if (at == scene.content.sequence.end()) {
+            continue;
+        }
+        const bool isRod = place.layer == PlanLayer::rodFasteners;
+        // Beside a main stud on its front side; on a rod fastener itself, where there is no room beside it.
+        const double room = frame.at(isRod ? 1.35 * place.radius : 0.5 * scene.size.spacing - 1.05 * place.radius);
+        const double radius = std::min(0.62 * scene.type.em, isRod ? room : 0.48 * room);
+        const QPointF plan = isRod ? place.at : place.at - QPointF(1.15 * place.radius, 0);
+        const QPointF middle = frame.at(plan) - (isRod ? QPointF() : frame.rearwards() * radius);
+        painter.setPen(solid(look.ink, scene.line(1)));
+        painter.setBrush(look.paper);
+        painter.drawEllipse(middle, radius, radius);
+        const QString number = QString::number(at->second);
+        painter.setFont(scene.type.sized((number.size() > 2 ? 0.62 : 0.8) * radius / (0.62 * scene.type.em)));
+        painter.setPen(look.ink);
+        centred(painter, middle, number);
+    }
+}
+
+void paintWays(QPainter& painter, const PlanScene& scene, const Look& look) {
+    const PlanFrame& frame = scene.set.frame;
+    const double em = scene.type.em;
+    const QPointF forwards = -frame.rearwards();
+    const QPointF across = frame.outwards(Side::right);
+    // An arrow on the crank's axis, and the word beside it where the paper has room.
+    const QPointF word = frame.isUpright() ? scene.front + QPointF(scene.frontText.width() / 2 + 0.7 * em, 0)
+                                           : scene.front - QPointF(0, 0.95 * em);
+    const QPointF tip = scene.front + forwards * (frame.isUpright() ? 0.85 : 1.3) * em;
+    const QPointF tail = scene.front - forwards * (frame.isUpright() ? 0.75 : 1.2) * em;
+    painter.setPen(solid(look.ink, scene.line(2.2)));
+    painter.drawLine(tail, tip - forwards * 0.4 * em);
+    painter.setBrush(look.ink);
+    painter.setPen(Qt::NoPen);
+    painter.drawPolygon(
+        QPolygonF{tip, tip - forwards * 0.75 * em + across * 0.3 * em, tip - forwards * 0.75 * em - across * 0.3 * em});
+    painter.setFont(scene.type.sized(0.85, true));
+    painter.setPen(look.ink);
+    centred(painter, word, QCoreApplication::translate("PlanDrawing", "FRONT"));
+
+    painter.setFont(scene.type.sized(0.8));
+    painter.setPen(look.quiet);
+    for (const Side side : {Side::left, Side::right}) {
+        const QString name = side == Side::left ? QCoreApplication::translate("PlanDrawing", "LEFT")
+                                                : QCoreApplication::translate("PlanDrawing", "RIGHT");
+        const QPointF out = frame.outwards(side);
+        const QSizeF size = scene.type.sizeOf(name, painter.font());
+        const double rail = frame.at(scene.size.across());
+        QPointF at = scene.front + out * (rail - (frame.isUpright() ? size.width() / 2 : size.height() / 2));
+        if (frame.isUpright()) {
+            // Clear of the word FRONT, which stands on one side of the axis.
+            const double clear = scene.frontText.width() + 1.3 * em + size.width() / 2;
+            at = scene.front + out * std::max(rail - size.width() / 2, out.x() > 0 ? clear : size.width() / 2 + em);
+        } else {
+            at = scene.front + out * std::max(rail - size.height() / 2, 1.9 * em);
+        }
+        centred(painter, at, name);
+    }
+    if (!scene.content.title.isEmpty()) {
+        painter.setFont(scene.type.sized(1, true));
+        painter.setPen(look.ink);
+        painter.drawText(QRectF(scene.area.left() + 0.5 * em, scene.area.top() + 0.3 * em, scene.area.width() - em,
+                                scene.titleHeight),
+                         Qt::AlignLeft | Qt::AlignTop, scene.content.title);
+    }
+}
+
+} // namespace caprail
