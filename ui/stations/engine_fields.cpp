@@ -69,6 +69,10 @@ QString fieldText(const NameList& list, const Units&) {
     return names.join(QLatin1Char(' '));
 }
 
+QString fieldText(JournalId journal, const Units&) {
+    return qtText(code(journal));
+}
+
 Result<void> readField(Entered<Length>& value, const QString& text, const FieldContext& c) {
     return take(value, parseLength(coreText(text), c.units, expectedLength(c.kind, c.field, c.what)));
 }
@@ -111,6 +115,10 @@ Result<void> readField(NameList& value, const QString& text, const FieldContext&
         value.names.push_back(name.toStdString());
     }
     return {};
+}
+
+Result<void> readField(JournalId& value, const QString& text, const FieldContext&) {
+    return take(value, parseJournal(coreText(text)));
 }
 
 } // namespace caprail

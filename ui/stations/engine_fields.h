@@ -30,6 +30,7 @@ QString fieldText(std::int64_t, const Units&);
 QString fieldText(bool, const Units&);
 QString fieldText(Date, const Units&);
 QString fieldText(const NameList&, const Units&);
+QString fieldText(JournalId, const Units&);
 template <Worded E> QString fieldText(E value, const Units&) {
     return qtWord(value);
 }
@@ -46,6 +47,7 @@ Result<void> readField(std::int64_t&, const QString&, const FieldContext&);
 Result<void> readField(bool&, const QString&, const FieldContext&);
 Result<void> readField(Date&, const QString&, const FieldContext&);
 Result<void> readField(NameList&, const QString&, const FieldContext&);
+Result<void> readField(JournalId&, const QString&, const FieldContext&);
 template <Worded E> Result<void> readField(E& value, const QString& text, const FieldContext&) {
     const auto read = fromWord<E>(coreText(text));
     if (!read) {

@@ -198,6 +198,10 @@ void GirdleStation::step(int by) {
 }
 
 void GirdleStation::select(const QString& subject) {
+    if (subject == QLatin1String("flushness")) {
+        setMode(GirdleMode::recheck);
+        return;
+    }
     if (subject == QLatin1String("shims")) {
         setMode(GirdleMode::shims);
         return;

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <QWidget>
+#include <session/record_session.h>
+
+class QComboBox;
+class QLabel;
+class QLineEdit;
+
+namespace caprail {
+
+class EntriesTable;
+
+/// Every entry of the record, newest first: search, filters by kind, person and struck, and striking.
+class HistoryLedger : public QWidget {
+    Q_OBJECT
+public:
+    explicit HistoryLedger(RecordSession& session, QWidget* parent = nullptr);
+    void refresh();
+    void focusSearch();
+    /// Takes the filters away where they hide it, and selects it.
+    void showEntry(qint64 sequence);
+    [[nodiscard]] EntriesTable* table() const { return m_table; }
+    [[nodiscard]] QLineEdit* search() const { return m_search; }
+    [[nodiscard]] QComboBox* kindBox() const { return m_kind; }
+    [[nodiscard]] QComboBox* stateBox() const { return m_state; }
+    /// The rows in sight as a table for a spreadsheet (RFC 4180, UTF-8).
+    [[nodiscard]] QByteArray csv() const;
+
+private:
+    void filterAnew();
+    void refreshChoices();
+    [[nodiscard]] bool isShown(const Entry& entry) const;
+    [[nodiscard]] const QString& lineOf(const Entry& entry) const;
+    void exportCsv();
+    RecordSession& m_session;
+    QLineEdit* m_search;
+    QComboBox* m_kind;
+    QComboBox* m_person;
+    QComboBox* m_state;
+    QLabel* m_count;
+    EntriesTable* m_table;
+    QString m_wanted;                     ///< what is searched for, lower case
+    mutable std::vector<QString> m_lines; ///< lower-case history lines, made when first needed
+    mutable Units m_linesIn;
+};
+
+} // namespace caprail

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <stations/station.h>
+
+class QTabWidget;
+
+namespace caprail {
+
+class HistoryLedger;
+class HistoryVerify;
+
+/// What was seen and done, in order: the whole ledger, and the verify rounds fastener by fastener.
+class HistoryStation : public StationPanel {
+    Q_OBJECT
+public:
+    explicit HistoryStation(RecordSession& session, QWidget* parent = nullptr);
+    [[nodiscard]] Station station() const override { return Station::history; }
+    void refresh() override;
+    /// "find" (the search field), "rounds", or an entry's number.
+    void select(const QString& subject) override;
+    [[nodiscard]] HistoryLedger* ledgerPage() const { return m_ledger; }
+    [[nodiscard]] HistoryVerify* verifyPage() const { return m_verify; }
+    [[nodiscard]] QTabWidget* tabs() const { return m_tabs; }
+
+private:
+    QTabWidget* m_tabs;
+    HistoryLedger* m_ledger;
+    HistoryVerify* m_verify;
+};
+
+} // namespace caprail
