@@ -240,74 +240,91 @@ Stages::Answer Stages::decide(const Aim& aim) {
     return decideByPrices(aim);
 }
 
+/// Improves the prices for the number of shims; the bound they give, times scale.
+std::int64_t Stages::raisePrices(const Aim& aim, int rounds) {
+    const Columns columns = columnsFor(aim);
+    Market market = marketOf(m_instance, columns, Cost::shims, aim.leftOut);
+    market.unlisted = unlistedFor(aim);
+    Prices none;
+    none.ofClass.assign(m_instance.classes(), 0);
+    for (const Prices& other : {none, startingPrices(m_instance)}) {
+        if (m_prices.ofClass.empty() || boundAt(market, other) > boundAt(market, m_prices)) {
+            m_prices = other;
+        }
+    }
+    const std::int64_t bound = raiseBound(market, scale * aim.shims, rounds, m_prices, m_stop);
+    TR("  prices T=%d w=%ld U=%d bound=%.3f cols=%zu\n", aim.shims, (long)aim.window, aim.leftOut, (double)bound / (double)scale, market.offers.size());
+    return bound;
+}
+
+/// Lists further stacks that by the present prices a plan of the aim could contain, at each place those of one more
+/// shim only: what these add to the bound may make the next ones needless.
+Stages::Listing Stages::listMore(const Aim& aim) {
+    Columns columns = columnsFor(aim);
+    const std::vector<Unlisted> unlisted = unlistedFor(aim);
+    Market market = marketOf(m_instance, columns, Cost::shims, aim.leftOut);
+    market.unlisted = unlisted;
+    const std::int64_t room = scale * aim.shims - boundAt(market, m_prices);
+    const PriceHull hull(m_instance, m_prices.ofClass);
+    price(columns, m_prices, {});
+    Listing result = Listing::complete;
+    for (std::size_t p = 0; p < m_pools.size(); ++p) {
+        const Unlisted& u = unlisted[p];
+        std::int64_t least = hull.leastCost(u);
+        for (const Column& c : columns[p]) {
+            least = std::min(least, c.shimCost);
+        }
+        bool matters = false;
+        for (int n = u.fewest; n <= u.most && !matters; ++n) {
+            const std::int64_t cost = hull.leastCost(n, u.lo, u.hi);
+            matters = cost < never && cost - least <= room;
+        }
+        const std::int64_t window = std::min(aim.window, m_pools[p].wholeBand());
+        if (matters || m_pools[p].completeWindow() < window) {
+            if (!extend(p, m_pools[p].completeSize() + (matters ? 1 : 0), window)) {
+                return Listing::noRoom;
+            }
+            result = Listing::extended;
+        }
+    }
+    return result;
+}
+
+/// Lists all stacks that a plan of the aim could contain; false if there is no room for them.
+bool Stages::listAll(const Aim& aim) {
+    if (isListed(aim)) {
+        return true;
+    }
+    raisePrices(aim, 200);
+    Listing listing = listMore(aim);
+    while (listing == Listing::extended && !stopped()) {
+        raisePrices(aim, 60);
+        listing = listMore(aim);
+    }
+    return listing == Listing::complete;
+}
+
 /// The full treatment: prices until the bound settles it or stands still, then a search to the end over all stacks
 /// that the prices leave possible.
 Stages::Answer Stages::decideByPrices(const Aim& aim) {
-    bool complete = true;
-    for (int again = 0;; ++again) {
-        const Columns columns = columnsFor(aim);
-        const std::vector<Unlisted> unlisted = unlistedFor(aim);
-        Market market = marketOf(m_instance, columns, Cost::shims, aim.leftOut);
-        market.unlisted = unlisted;
-        const std::int64_t target = scale * aim.shims;
-        Prices none;
-        none.ofClass.assign(m_instance.classes(), 0);
-        for (const Prices& other : {none, startingPrices(m_instance)}) {
-            if (m_prices.ofClass.empty() || boundAt(market, other) > boundAt(market, m_prices)) {
-                m_prices = other;
-            }
-        }
-        const std::int64_t bound = raiseBound(market, target, again == 0 ? 200 : 60, m_prices, m_stop);
-        {
-            size_t n = 0;
-            for (auto& l : columns)
-                n += l.size();
-            TR("  prices T=%d w=%ld again=%d bound=%.3f cols=%zu\n", aim.shims, (long)aim.window, again,
-               (double)bound / (double)scale, n);
-        }
-        if (bound > target) {
+    Listing listing = Listing::extended;
+    for (int rounds = 200; listing == Listing::extended; rounds = 60) {
+        const std::int64_t bound = raisePrices(aim, rounds);
+        if (bound > scale * aim.shims) {
             m_shimsAtLeast = static_cast<int>(bound >= never ? m_instance.shims() + 1 : (bound + scale - 1) / scale);
             return Answer::no;
         }
         // Before more stacks are listed: are those that are enough?
-        if (again == 0 && decideAtLength(aim, firstSteps) == Answer::yes) {
+        if (rounds == 200 && decideAtLength(aim, firstSteps) == Answer::yes) {
             return Answer::yes;
-        }
-        // Which stacks that are not listed could still be part of such a plan?
-        const PriceHull hull(m_instance, m_prices.ofClass);
-        Columns priced = columns;
-        price(priced, m_prices, {});
-        bool extended = false;
-        for (std::size_t p = 0; p < m_pools.size(); ++p) {
-            std::int64_t least = hull.leastCost(unlisted[p]);
-            for (const Column& c : priced[p]) {
-                least = std::min(least, c.shimCost);
-            }
-            int size = m_pools[p].completeSize();
-            for (int n = unlisted[p].fewest; n <= unlisted[p].most; ++n) {
-                const std::int64_t cost = hull.leastCost(n, unlisted[p].lo, unlisted[p].hi);
-                if (cost < never && cost - least <= target - bound) {
-                    size = n;
-                }
-            }
-            if (size > m_pools[p].completeSize()) {
-                // One size at a time: what it adds to the bound may make the next one needless.
-                if (extend(p, m_pools[p].completeSize() + 1, aim.window)) {
-                    extended = true;
-                } else {
-                    complete = false;
-                }
-            }
         }
         if (stopped()) {
             return Answer::unknown;
         }
-        if (!extended || !complete) {
-            break;
-        }
+        listing = listMore(aim);
     }
     const Answer answer = decideAtLength(aim, never);
-    return answer == Answer::no && !complete ? Answer::unknown : answer;
+    return answer == Answer::no && listing == Listing::noRoom ? Answer::unknown : answer;
 }
 
 /// A search to the end, and between whiles short tries at a plan: where plans are many but hard to come by, the one
@@ -326,8 +343,23 @@ Stages::Answer Stages::decideAtLength(const Aim& aim, std::int64_t mostSteps) {
 
 /// The same for what is minimised: closes the gap between `atLeast` and `best`, which `search` brings down when it
 /// finds a plan of at most `most`. False if it was stopped.
-bool Stages::settle(std::int64_t& atLeast, const std::int64_t& best,
-                    const std::function<Outcome(std::int64_t, std::int64_t, unsigned)>& search) {
+bool Stages::settle(const Aim& aim, std::int64_t& atLeast, const std::int64_t& best, const Lower& search) {
+    // First over the stacks that happen to be listed: that may be enough.
+    for (unsigned probe = 0; probe <= probes && atLeast < best; ++probe) {
+        const std::int64_t before = best;
+        const Outcome outcome = search(best - 1, probe == 0 ? firstSteps : firstSteps / 4, probe);
+        if (outcome == Outcome::exhausted && isListed(aim)) {
+            atLeast = best;
+        } else if (best < before) {
+            probe = 0;
+        }
+    }
+    if (atLeast == best || stopped()) {
+        return atLeast == best;
+    }
+    if (!listAll(aim)) {
+        return false;
+    }
     std::int64_t steps = firstSteps;
     while (atLeast < best) {
         const std::int64_t most = atLeast + (best - 1 - atLeast) / 2;
@@ -451,21 +483,34 @@ void Stages::shrinkTwist() {
     if (m_best.twist == 0 || search(0, firstSteps, 0) == Outcome::found) {
         return;
     }
-    for (std::size_t p = 0; p < m_pools.size(); ++p) {
-        if (!extend(p, m_pools[p].completeSize(), m_wholeBand)) {
-            m_proven = false;
-            return;
+    if (isListed(aim)) {
+        // What the residuals on offer allow, each place by itself.
+        std::int64_t no = -1;
+        std::int64_t maybe = m_best.twist;
+        while (maybe - no > 1) {
+            const std::int64_t middle = (no + maybe) / 2;
+            (search(middle, 0, 0) == Outcome::exhausted ? no : maybe) = middle;
         }
+        m_twistAtLeast = maybe;
     }
-    // What the residuals on offer allow, each place by itself.
-    std::int64_t no = -1;
-    std::int64_t maybe = m_best.twist;
-    while (maybe - no > 1) {
-        const std::int64_t middle = (no + maybe) / 2;
-        (search(middle, 0, 0) == Outcome::exhausted ? no : maybe) = middle;
+    m_proven = settle(aim, m_twistAtLeast, m_best.twist, search);
+}
+
+/// What so many shims leave of the gaps at least, taken from the thickest.
+std::int64_t Stages::unfilled(int shims) const {
+    std::int64_t rest = 0;
+    for (const Place& p : m_instance.places) {
+        if (!p.residualCounts) {
+            return 0;
+        }
+        rest += p.gap;
     }
-    m_twistAtLeast = maybe;
-    m_proven = settle(m_twistAtLeast, m_best.twist, search);
+    for (std::size_t i = 0; i < m_instance.classes() && shims > 0; ++i) {
+        const int n = std::min(shims, m_instance.count[i]);
+        rest -= n * m_instance.thickness[i];
+        shims -= n;
+    }
+    return std::max<std::int64_t>(0, rest);
 }
 
 void Stages::shrinkSum() {
@@ -484,15 +529,21 @@ void Stages::shrinkSum() {
     if (sum >= m_best.sum) {
         return;
     }
-    for (std::size_t p = 0; p < m_pools.size(); ++p) {
-        if (!extend(p, m_pools[p].completeSize(), aim.window)) {
-            m_proven = false;
-            return;
-        }
+    if (m_leftOut == 0) {
+        m_sumAtLeast = std::max(m_sumAtLeast, m_instance.fixedSum + unfilled(aim.shims));
     }
-    Columns columns = columnsFor(aim);
     Prices prices;
+    bool priced = false;
     const auto search = [&](std::int64_t most, std::int64_t steps, unsigned probe) {
+        Columns columns = columnsFor(aim);
+        if (!priced && isListed(aim)) { // prices over an unfinished list would bound nothing
+            priced = true;
+            const std::int64_t bound = boundSum(columns, aim, m_best.sum - m_instance.fixedSum - 1, prices);
+            m_sumAtLeast = std::max(m_sumAtLeast, bound + m_instance.fixedSum);
+            if (m_sumAtLeast >= m_best.sum) {
+                return Outcome::exhausted;
+            }
+        }
         price(columns, m_prices, prices);
         sortColumns(columns, Cost::residuals);
         Limits limits = limitsFor(aim);
@@ -513,15 +564,7 @@ void Stages::shrinkSum() {
            (long)m_best.sum);
         return outcome;
     };
-    if (search(m_best.sum - 1, firstSteps, 0) == Outcome::exhausted) {
-        m_sumAtLeast = m_best.sum;
-        return;
-    }
-    if (m_sumAtLeast < m_best.sum) {
-        const std::int64_t bound = boundSum(columns, aim, m_best.sum - m_instance.fixedSum - 1, prices);
-        m_sumAtLeast = std::max(m_sumAtLeast, bound + m_instance.fixedSum);
-    }
-    m_proven = settle(m_sumAtLeast, m_best.sum, search);
+    m_proven = settle(aim, m_sumAtLeast, m_best.sum, search);
 }
 
 /// A bound on the sum of |residual| over the open places, by prices that are left in `prices`; at most `target` + 1.

@@ -41,13 +41,16 @@ private:
     void shrinkLargest();
     void shrinkTwist();
     void shrinkSum();
-    bool settle(std::int64_t& atLeast, const std::int64_t& best,
-                const std::function<Outcome(std::int64_t most, std::int64_t steps, unsigned probe)>& search);
+    using Lower = std::function<Outcome(std::int64_t most, std::int64_t steps, unsigned probe)>;
+    bool settle(const Aim& aim, std::int64_t& atLeast, const std::int64_t& best, const Lower& search);
     std::int64_t boundSum(const Columns& columns, const Aim& aim, std::int64_t target, Prices& prices);
     Solution finish() const;
 
     bool extend(std::size_t place, int size, std::int64_t window);
-    bool extendAll(const Aim& aim);
+    enum class Listing { complete, extended, noRoom };
+    Listing listMore(const Aim& aim);
+    bool listAll(const Aim& aim);
+    std::int64_t raisePrices(const Aim& aim, int rounds);
     [[nodiscard]] double expectedStacks(std::size_t place, int size) const;
     [[nodiscard]] bool isListed(const Aim& aim) const;
     [[nodiscard]] int fewestInAll(int leftOut) const;
@@ -55,6 +58,7 @@ private:
     [[nodiscard]] Columns columnsFor(const Aim& aim) const;
     [[nodiscard]] std::vector<Unlisted> unlistedFor(const Aim& aim) const;
     [[nodiscard]] Limits limitsFor(const Aim& aim) const;
+    [[nodiscard]] std::int64_t unfilled(int shims) const;
     [[nodiscard]] std::int64_t leastResidual(std::size_t place, int size) const;
     bool keep(const Columns& columns, const Found& found);
     [[nodiscard]] bool stopped() const { return m_stop && m_stop(); }

@@ -6,7 +6,7 @@
 #include <filesystem>
 #include <stdexcept>
 
-namespace caprail::testing {
+namespace caprail::plancases {
 
 PlanCase readCase(const std::string& path) {
     boost::property_tree::ptree json;
@@ -279,4 +279,4 @@ PlanCase makeCase(Family family, unsigned seed) {
     return {std::string(nameOf(family)) + " " + std::to_string(seed), nameOf(family), std::move(r), std::nullopt};
 }
 
-} // namespace caprail::testing
+} // namespace caprail::plancases

@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-namespace caprail::testing {
+namespace caprail::plancases {
 
 /// What a case file says is the optimum, in units of 0.0001 in.
 struct KnownBest {
@@ -53,4 +53,4 @@ inline constexpr Family allFamilies[] = {Family::plentiful, Family::measured40, 
 const char* nameOf(Family family);
 PlanCase makeCase(Family family, unsigned seed);
 
-} // namespace caprail::testing
+} // namespace caprail::plancases

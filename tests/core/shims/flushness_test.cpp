@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <cmath>
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+#include <shims/flushness.h>
+
+using namespace caprail;
+using ::testing::HasSubstr;
+
+namespace {
+
+constexpr double closeEnough = 1e-6; // nanometres
+
+/// The residual a + b·x + c·s + d·x·s at every place of so many caps, x from −1 to +1 over their span.
+std::vector<HeightAt> surface(int caps, std::int64_t a, std::int64_t b, std::int64_t c, std::int64_t d) {
+    std::vector<HeightAt> heights;
+    for (int cap = 0; cap < caps; ++cap) {
+        for (int side : {-1, 1}) {
+            // 2·cap − (caps − 1), over caps − 1, is x; the factor keeps every height a whole number.
+            const std::int64_t x = 2 * cap - (caps - 1);
+            heights.push_back({inches(4.4) * cap, side, nanometres((a + c * side) * (caps - 1) + (b + d * side) * x)});
+        }
+    }
+    return heights;
+}
+
+} // namespace
+
+TEST(Flushness, finds_planes_and_saddles_exactly_for_three_to_nine_caps) {
+    for (int caps = 3; caps <= 9; ++caps) {
+        SCOPED_TRACE(caps);
+        const double n = caps - 1;
+        const Flushness f = flushnessOf(surface(caps, 300, -70, 45, 110));
+        ASSERT_TRUE(f.offset && f.pitch && f.roll && f.twist);
+        EXPECT_NEAR(*f.offset, 300 * n, closeEnough);
+        EXPECT_NEAR(*f.pitch, 2 * -70 * n, closeEnough);
+        EXPECT_NEAR(*f.roll, 2 * 45 * n, closeEnough);
+        EXPECT_NEAR(*f.twist, 2 * 110 * n, closeEnough);
+        for (double error : f.localError) {
+            EXPECT_NEAR(error, 0, closeEnough);
+        }
+        EXPECT_EQ(f.sentence, "");
+    }
+}
+
+TEST(Flushness, of_a_plate_that_lies_level_is_offset_alone) {
+    const Flushness f = flushnessOf(surface(5, 1000, 0, 0, 0));
+    EXPECT_NEAR(f.offset.value(), 4000, closeEnough);
+    EXPECT_NEAR(f.pitch.value(), 0, closeEnough);
+    EXPECT_NEAR(f.roll.value(), 0, closeEnough);
+    EXPECT_NEAR(f.twist.value(), 0, closeEnough);
+}
+
+TEST(Flushness, leaves_a_single_odd_place_to_the_local_error) {
+    auto heights = surface(5, 0, 0, 0, 0);
+    heights[4].residual = tenths(10); // cap 3 left
+    const Flushness f = flushnessOf(heights);
+    ASSERT_EQ(f.localError.size(), 10U);
+    for (std::size_t i = 0; i < 10; ++i) {
+        if (i != 4) {
+            EXPECT_LT(std::abs(f.localError[i]), f.localError[4]);
+        }
+    }
+    EXPECT_NEAR(f.twist.value(), 0, closeEnough) << "the middle cap does not twist the plate";
+}
+
+TEST(Flushness, speaks_of_neither_pitch_nor_twist_with_one_cap) {
+    const Flushness f = flushnessOf(std::vector<HeightAt>{{inches(4.4), -1, tenths(2)}, {inches(4.4), 1, tenths(6)}});
+    EXPECT_NEAR(f.offset.value(), tenths(4).value(), closeEnough);
+    EXPECT_NEAR(f.roll.value(), tenths(4).value(), closeEnough);
+    EXPECT_FALSE(f.pitch);
+    EXPECT_FALSE(f.twist);
+    EXPECT_THAT(f.sentence, HasSubstr("pitch, twist"));
+    EXPECT_THAT(f.sentence, HasSubstr("only one cap"));
+}
+
+TEST(Flushness, speaks_of_neither_roll_nor_twist_with_a_side_missing) {
+    auto heights = surface(4, 100, 50, 0, 0);
+    std::erase_if(heights, [](const HeightAt& h) { return h.side > 0; });
+    const Flushness f = flushnessOf(heights);
+    EXPECT_TRUE(f.pitch);
+    EXPECT_FALSE(f.roll);
+    EXPECT_FALSE(f.twist);
+    EXPECT_THAT(f.sentence, HasSubstr("roll, twist"));
+}
+
+TEST(Flushness, still_finds_every_term_with_some_places_missing) {
+    auto heights = surface(5, 300, -70, 45, 110);
+    heights.erase(heights.begin() + 7);
+    heights.erase(heights.begin() + 2);
+    const Flushness f = flushnessOf(heights);
+    EXPECT_NEAR(f.twist.value(), 2 * 110 * 4, closeEnough);
+    EXPECT_NEAR(f.pitch.value(), 2 * -70 * 4, closeEnough);
+}
+
+TEST(Flushness, of_nothing_says_so) {
+    const Flushness f = flushnessOf({});
+    EXPECT_FALSE(f.offset);
+    EXPECT_THAT(f.sentence, HasSubstr("No place"));
+}

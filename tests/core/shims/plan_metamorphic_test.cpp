@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What must hold between two plans, whatever the plans are.
+#include "plan_cases.h"
+#include <algorithm>
+#include <gtest/gtest.h>
+#include <map>
+#include <tuple>
+
+using namespace caprail;
+using caprail::plancases::Family;
+using caprail::plancases::makeCase;
+
+namespace {
+
+const Family quickFamilies[] = {Family::plentiful, Family::measured80, Family::scarce, Family::exact,
+                                Family::unmet,     Family::parity,     Family::triples, Family::tiny};
+
+using Rank = std::tuple<int, int, std::int64_t, std::int64_t>;
+Rank rankOf(const PlanRequest& r, const StackPlan& plan) {
+    return {-plan.inBand, plan.shims,
+            r.objective == Objective::leastTwist ? plan.twistSum : plan.largestResidual.value(),
+            plan.sumResidual.value()};
+}
+
+/// A few cases of each family under both objectives.
+template <class F>
+void forCases(unsigned seeds, F check) {
+    for (Family family : quickFamilies) {
+        for (unsigned seed = 100; seed < 100 + seeds; ++seed) {
+            plancases::PlanCase c = makeCase(family, seed);
+            for (Objective objective : {Objective::smallestResidual, Objective::leastTwist}) {
+                SCOPED_TRACE(c.name + (objective == Objective::leastTwist ? ", least twist" : ""));
+                c.request.objective = objective;
+                const auto plan = planStacks(c.request);
+                ASSERT_TRUE(plan) << plan.error().sentence;
+                ASSERT_TRUE(plan->proven);
+                check(c.request, *plan);
+            }
+        }
+    }
+}
+
+/// Thicknesses by position id, which is all that is left when shims lose their names.
+std::map<std::string, std::vector<Length>> thicknesses(const PlanRequest& r, const StackPlan& plan) {
+    std::map<std::string, Length> kit;
+    for (const PlanShim& s : r.shims) {
+        kit[s.id] = s.thickness;
+    }
+    std::map<std::string, std::vector<Length>> out;
+    for (const PlannedStack& stack : plan.stacks) {
+        for (const std::string& id : stack.shims) {
+            out[stack.position].push_back(kit[id]);
+        }
+    }
+    return out;
+}
+
+} // namespace
+
+TEST(StackPlanRelations, one_more_shim_never_makes_the_plan_worse) {
+    forCases(4, [](const PlanRequest& r, const StackPlan& plan) {
+        PlanRequest more = r;
+        more.shims.push_back({"extra", tenths(137)});
+        more.shims.push_back({"another", r.shims.front().thickness});
+        const auto better = planStacks(more);
+        ASSERT_TRUE(better->proven);
+        EXPECT_LE(rankOf(more, *better), rankOf(r, plan));
+    });
+}
+
+TEST(StackPlanRelations, shuffling_the_request_changes_nothing) {
+    forCases(4, [](const PlanRequest& r, const StackPlan& plan) {
+        PlanRequest shuffled = r;
+        std::mt19937 random(7);
+        std::shuffle(shuffled.shims.begin(), shuffled.shims.end(), random);
+        std::shuffle(shuffled.positions.begin(), shuffled.positions.end(), random);
+        const auto again = planStacks(shuffled);
+        std::map<std::string, std::vector<std::string>> before;
+        std::map<std::string, std::vector<std::string>> after;
+        for (const PlannedStack& s : plan.stacks) {
+            before[s.position] = s.shims;
+        }
+        for (const PlannedStack& s : again->stacks) {
+            after[s.position] = s.shims;
+        }
+        EXPECT_EQ(before, after);
+    });
+}
+
+TEST(StackPlanRelations, new_names_change_nothing_but_names) {
+    forCases(3, [](const PlanRequest& r, const StackPlan& plan) {
+        PlanRequest renamed = r;
+        int n = 1000;
+        for (PlanShim& s : renamed.shims) {
+            s.id = "leaf " + std::to_string(--n);
+        }
+        const auto again = planStacks(renamed);
+        EXPECT_EQ(thicknesses(r, plan), thicknesses(renamed, *again));
+    });
+}
+
+TEST(StackPlanRelations, a_wider_band_serves_no_fewer_and_takes_no_more_shims) {
+    forCases(4, [](const PlanRequest& r, const StackPlan& plan) {
+        PlanRequest wider = r;
+        wider.band = Band::between(r.band.lo() - tenths(1), r.band.hi() + tenths(1)).value();
+        const auto better = planStacks(wider);
+        ASSERT_TRUE(better->proven);
+        EXPECT_LE(std::make_pair(-better->inBand, better->shims), std::make_pair(-plan.inBand, plan.shims));
+    });
+}
+
+TEST(StackPlanRelations, pinning_what_the_plan_says_gives_the_same_plan) {
+    forCases(3, [](const PlanRequest& r, const StackPlan& plan) {
+        PlanRequest pinned = r;
+        for (std::size_t i = 0; i < pinned.positions.size(); i += 2) {
+            if (plan.stacks[i].inBand) {
+                pinned.positions[i].pinned = plan.stacks[i].shims;
+            }
+        }
+        const auto again = planStacks(pinned);
+        ASSERT_TRUE(again->proven);
+        EXPECT_EQ(rankOf(pinned, *again), rankOf(r, plan));
+    });
+}
+
+TEST(StackPlanRelations, the_unit_of_length_does_not_matter) {
+    forCases(2, [](const PlanRequest& r, const StackPlan& plan) {
+        PlanRequest scaled = r; // the same figures in microns
+        const auto inMicrons = [](Length l) { return microns(l.value() / 2540); };
+        scaled.band = Band::between(inMicrons(r.band.lo()), inMicrons(r.band.hi())).value();
+        for (PlanShim& s : scaled.shims) {
+            s.thickness = inMicrons(s.thickness);
+        }
+        for (PlanPosition& p : scaled.positions) {
+            p.gap = inMicrons(p.gap);
+        }
+        const auto again = planStacks(scaled);
+        EXPECT_EQ(again->inBand, plan.inBand);
+        EXPECT_EQ(again->shims, plan.shims);
+        EXPECT_EQ(again->largestResidual, inMicrons(plan.largestResidual));
+        EXPECT_EQ(again->sumResidual, inMicrons(plan.sumResidual));
+    });
+}

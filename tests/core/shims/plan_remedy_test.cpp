@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+#include <shims/stack_plan.h>
+
+using namespace caprail;
+using ::testing::HasSubstr;
+using ::testing::IsEmpty;
+
+namespace {
+
+PlanRequest request(std::vector<std::int64_t> gaps, std::vector<std::int64_t> thicknesses) {
+    PlanRequest r;
+    r.band = Band::between(tenths(-5), tenths(5)).value();
+    r.largestStack = 4;
+    for (std::size_t i = 0; i < gaps.size(); ++i) {
+        const int cap = static_cast<int>(i) / 2 + 1;
+        r.positions.push_back(
+            {std::to_string(cap) + (i % 2 == 0 ? "L" : "R"), cap, i % 2 == 0 ? -1 : 1, tenths(gaps[i]), std::nullopt});
+    }
+    for (std::size_t i = 0; i < thicknesses.size(); ++i) {
+        r.shims.push_back({"S" + std::to_string(i + 1), tenths(thicknesses[i])});
+    }
+    return r;
+}
+
+std::vector<Remedy> remedies(const PlanRequest& r) {
+    return whatWouldHelp(r, planStacks(r).value()).value();
+}
+
+} // namespace
+
+TEST(WhatWouldHelp, has_nothing_to_say_when_every_position_is_met) {
+    EXPECT_THAT(remedies(request({100, 50}, {100, 50})), IsEmpty());
+}
+
+TEST(WhatWouldHelp, names_the_thickness_to_buy_for_a_single_shim) {
+    const auto r = remedies(request({300, 170}, {300}));
+    ASSERT_EQ(r.size(), 1U);
+    EXPECT_EQ(r[0].kind, Remedy::Kind::buy);
+    EXPECT_EQ(r[0].position, "1R");
+    EXPECT_EQ(r[0].thickness, tenths(170));
+    EXPECT_EQ(r[0].plan.inBand, 2);
+    EXPECT_EQ(r[0].plan.shims, 2);
+    EXPECT_EQ(r[0].plan.largestResidual, Length());
+}
+
+TEST(WhatWouldHelp, buys_nothing_thicker_than_the_kit_has) {
+    // 450 cannot be bought as one leaf of at most 300; with a 200 from the kit, 250 can.
+    const auto r = remedies(request({450}, {300, 200}));
+    ASSERT_FALSE(r.empty());
+    EXPECT_EQ(r[0].kind, Remedy::Kind::buy);
+    EXPECT_LE(r[0].thickness, tenths(300));
+    EXPECT_EQ(r[0].plan.shims, 2);
+    EXPECT_EQ(r[0].plan.inBand, 1);
+    EXPECT_EQ(r[0].plan.largestResidual, Length());
+}
+
+TEST(WhatWouldHelp, buys_the_whole_gap_for_an_empty_kit) {
+    const auto r = remedies(request({123}, {}));
+    ASSERT_EQ(r.size(), 1U);
+    EXPECT_EQ(r[0].thickness, tenths(123));
+}
+
+TEST(WhatWouldHelp, laps_a_shim_that_is_a_little_too_thick) {
+    const auto r = remedies(request({200}, {212}));
+    ASSERT_EQ(r.size(), 2U);
+    EXPECT_EQ(r[1].kind, Remedy::Kind::lap);
+    EXPECT_EQ(r[1].shim, "S1");
+    EXPECT_EQ(r[1].from, tenths(212));
+    EXPECT_EQ(r[1].thickness, tenths(200));
+    EXPECT_EQ(r[1].plan.inBand, 1);
+    EXPECT_EQ(r[1].plan.largestResidual, Length());
+}
+
+TEST(WhatWouldHelp, does_not_lap_more_than_can_be_lapped) {
+    const auto r = remedies(request({200}, {240}));
+    ASSERT_EQ(r.size(), 1U); // to buy, only: 0.0040 in is more than lapping takes off
+    EXPECT_EQ(r[0].kind, Remedy::Kind::buy);
+}
+
+TEST(WhatWouldHelp, knows_no_remedy_for_a_rail_that_stands_proud) {
+    EXPECT_THAT(remedies(request({-30}, {10, 20})), IsEmpty());
+}
+
+TEST(WhatWouldHelp, aims_at_the_end_of_the_band_that_is_nearest_to_nothing) {
+    PlanRequest r = request({170}, {300});
+    r.band = Band::between(tenths(2), tenths(6)).value();
+    const auto found = remedies(r);
+    ASSERT_EQ(found.size(), 1U);
+    EXPECT_EQ(found[0].thickness, tenths(168));
+    EXPECT_EQ(found[0].plan.largestResidual, tenths(2));
+}
+
+TEST(CompareWithBest, says_how_far_hand_built_stacks_are_from_best) {
+    const PlanRequest r = request({100, 60}, {100, 50, 52, 60, 30, 30});
+    const StackPlan best = planStacks(r).value();
+    EXPECT_EQ(best.shims, 2);
+    const auto c = compareWithBest(r, best, {{"1L", {"S2", "S3"}}, {"1R", {"S5", "S6"}}});
+    ASSERT_TRUE(c) << c.error().sentence;
+    EXPECT_EQ(c->inBand, 2);
+    EXPECT_EQ(c->fewerInBand, 0);
+    EXPECT_EQ(c->moreShims, 2);
+    EXPECT_EQ(c->largerResidual, tenths(2));
+    EXPECT_FALSE(c->isAsGood);
+}
+
+TEST(CompareWithBest, finds_the_plan_itself_as_good) {
+    const PlanRequest r = request({100, 60}, {100, 50, 52, 60, 30, 30});
+    const StackPlan best = planStacks(r).value();
+    std::vector<BuiltStack> built;
+    for (const PlannedStack& s : best.stacks) {
+        built.push_back({s.position, s.shims});
+    }
+    EXPECT_TRUE(compareWithBest(r, best, built)->isAsGood);
+}
+
+TEST(CompareWithBest, counts_a_position_without_a_stack_as_bare) {
+    const PlanRequest r = request({100, 2}, {100});
+    const auto c = compareWithBest(r, planStacks(r).value(), {});
+    ASSERT_TRUE(c);
+    EXPECT_EQ(c->inBand, 1);
+    EXPECT_EQ(c->fewerInBand, 1);
+}
+
+TEST(CompareWithBest, refuses_stacks_that_cannot_be) {
+    const PlanRequest r = request({100, 60}, {100, 60});
+    const StackPlan best = planStacks(r).value();
+    const auto sentence = [&](std::vector<BuiltStack> built) {
+        const auto c = compareWithBest(r, best, built);
+        return c ? std::string() : c.error().sentence;
+    };
+    EXPECT_THAT(sentence({{"9L", {}}}), HasSubstr("no position 9L"));
+    EXPECT_THAT(sentence({{"1L", {"S7"}}}), HasSubstr("shim S7, which is not in the kit"));
+    EXPECT_THAT(sentence({{"1L", {"S1"}}, {"1R", {"S1"}}}), HasSubstr("Shim S1 is built in twice"));
+    EXPECT_THAT(sentence({{"1L", {"S1"}}, {"1L", {"S2"}}}), HasSubstr("given two built stacks"));
+}
