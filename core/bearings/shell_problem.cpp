@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <bearings/shell_problem.h>
+#include <cstdlib>
 #include <map>
 #include <set>
 
@@ -185,33 +186,65 @@ private:
         }
     }
 
-    /// Fourth aim: among all assignments of the least cost, clearances in the narrowest window.
+    /// Fourth aim: among all assignments of the least cost, clearances in the narrowest window. The width is
+    /// narrowed by thirds: a wide window is filled at once, so that a search stopped early is near the best.
     void leastSpread() {
-        std::int64_t least = spreadOf(m_best->chosen);
+        std::int64_t impossible = -1; // no window of this width can be filled
+        while (impossible + 1 < spreadOf(m_best->chosen) && !m_isStopped) {
+            const std::int64_t width = impossible + (spreadOf(m_best->chosen) - impossible) * 2 / 3;
+            if (auto better = anyWithin(width)) {
+                m_best = std::move(better);
+            } else {
+                impossible = width;
+            }
+        }
+    }
+
+    /// An assignment of the least cost whose clearances lie in some window of this width.
+    std::optional<ShellAssignment> anyWithin(std::int64_t width) {
         const std::int64_t cost = m_best->cost;
-        for (const auto& fates : m_equals) {
-            if (least == 0 || m_isStopped) {
-                return;
+        if (m_narrowed.empty()) {
+            for (const auto& fates : m_equals) {
+                m_narrowed.push_back(reduced(problemFor(m_family, fates), cost, m_shouldStop));
             }
-            const ShellProblem problem = reduced(problemFor(m_family, fates), cost, m_shouldStop);
-            std::set<std::int64_t> starts;
-            for (const auto& choices : problem.choices) {
-                for (const ShellChoice& c : choices) {
-                    if (c.hasShells()) {
-                        starts.insert(c.clearance);
-                    }
-                }
-            }
-            for (auto lo = starts.begin(); lo != starts.end() && least > 0 && !m_isStopped;) {
-                const auto result = cheapest(within(problem, *lo, *lo + least - 1), cost);
-                if (result.best) {
-                    m_best = result.best;
-                    least = spreadOf(m_best->chosen);
-                } else {
-                    ++lo;
+        }
+        for (const ShellProblem& problem : m_narrowed) {
+            for (const std::int64_t lo : startsOf(problem, width)) {
+                auto result = cheapest(within(problem, lo, lo + width), cost);
+                if (result.best || m_isStopped) {
+                    return std::move(result.best);
                 }
             }
         }
+        return {};
+    }
+
+    /// Where a window may begin: at a clearance; those that leave no bearing without a choice, the middle ones first.
+    static std::vector<std::int64_t> startsOf(const ShellProblem& problem, std::int64_t width) {
+        std::set<std::int64_t> all;
+        for (const auto& choices : problem.choices) {
+            for (const ShellChoice& c : choices) {
+                if (c.hasShells()) {
+                    all.insert(c.clearance);
+                }
+            }
+        }
+        std::vector<std::int64_t> starts;
+        for (const std::int64_t lo : all) {
+            const auto hasChoice = [&](const std::vector<ShellChoice>& choices) {
+                return std::ranges::any_of(choices, [&](const ShellChoice& c) {
+                    return !c.hasShells() || (lo <= c.clearance && c.clearance <= lo + width);
+                });
+            };
+            if (std::ranges::all_of(problem.choices, hasChoice)) {
+                starts.push_back(lo);
+            }
+        }
+        if (!starts.empty()) {
+            const std::int64_t middle = starts[starts.size() / 2];
+            std::ranges::stable_sort(starts, {}, [middle](std::int64_t lo) { return std::abs(lo - middle); });
+        }
+        return starts;
     }
 
     static ShellProblem within(const ShellProblem& problem, std::int64_t lo, std::int64_t hi) {
@@ -229,6 +262,7 @@ private:
     const std::function<bool()>& m_shouldStop;
     std::optional<ShellAssignment> m_best;
     std::vector<std::vector<Fate>> m_equals; ///< those whose least cost is the best
+    std::vector<ShellProblem> m_narrowed;    ///< the same, without choices that cost too much
     std::vector<ShellChoice> m_fallback;
     bool m_isStopped = false;
 };

@@ -4,6 +4,8 @@
 #include <cmath>
 #include <limits>
 #include <numeric>
+#include <string>
+#include <unordered_map>
 
 namespace caprail {
 
@@ -33,12 +35,13 @@ struct Bound {
     Multipliers price;
 };
 
-/// Subgradient steps towards the best multipliers. `target`: a cost that the bound need not pass.
-Bound bestBound(const ShellProblem& problem, std::int64_t target, const std::function<bool()>& shouldStop) {
+/// Subgradient steps from `start` towards the best multipliers. `target`: a cost that the bound need not pass.
+Bound bestBound(const ShellProblem& problem, std::int64_t target, const Multipliers& start,
+                const std::function<bool()>& shouldStop) {
     constexpr int steps = 200;
     constexpr int patience = 12;
     const std::size_t classes = problem.stock.size();
-    std::vector<double> price(classes, 0.0);
+    std::vector<double> price(start.begin(), start.end());
     Bound best{std::numeric_limits<std::int64_t>::min(), Multipliers(classes, 0)};
     double stepSize = 1.5;
     int sinceBetter = 0;
@@ -101,8 +104,28 @@ public:
         m_step = std::max<std::int64_t>(m_step, 1);
     }
 
+    /// The limit is raised from the bound upwards, in widening steps: most often the best lies just above the bound,
+    /// and a low limit keeps the search narrow.
     ShellSearchResult run() {
-        m_price = bestBound(m_problem, scale * m_limit, m_shouldStop).price;
+        const std::int64_t most = m_limit;
+        Bound bound = bestBound(m_problem, scale * most, Multipliers(m_stock.size(), 0), m_shouldStop);
+        const std::int64_t least = std::max<std::int64_t>(0, bound.value / scale);
+        for (std::int64_t margin = std::max(m_step, (most - least) / 128);; margin *= 3) {
+            m_limit = std::min(most, least + margin);
+            const Bound nearer = bestBound(m_problem, scale * m_limit, bound.price, m_shouldStop);
+            bound = nearer.value > bound.value ? nearer : bound;
+            sortBy(bound.price);
+            descend(0, -stockValue(m_stock, m_price), m_problem.choices.size());
+            if (m_best || m_isStopped || least + margin >= most) {
+                return {std::move(m_best), !m_isStopped};
+            }
+        }
+    }
+
+private:
+    void sortBy(const Multipliers& price) {
+        m_price = price;
+        m_sorted.clear();
         for (const auto& choices : m_problem.choices) {
             auto& list = m_sorted.emplace_back();
             for (std::size_t i = 0; i < choices.size(); ++i) {
@@ -110,11 +133,8 @@ public:
             }
             std::ranges::stable_sort(list, {}, &Priced::reduced);
         }
-        descend(0, -stockValue(m_stock, m_price), m_problem.choices.size());
-        return {std::move(m_best), !m_isStopped};
     }
 
-private:
     [[nodiscard]] bool isInStock(const ShellChoice& c) const {
         if (!c.hasShells()) {
             return true;
@@ -142,7 +162,7 @@ private:
     }
 
     bool stops() {
-        if (!m_isStopped && m_shouldStop && ++m_nodes % 64 == 0) {
+        if (!m_isStopped && m_shouldStop && m_nodes++ % 64 == 0) {
             m_isStopped = m_shouldStop();
         }
         return m_isStopped;
@@ -174,6 +194,12 @@ private:
         if (bound > scale * m_limit) {
             return;
         }
+        // Many ways lead to the same bearings with the same shells left. Once one was searched through in vain with as
+        // much to spend, the others need not be.
+        const std::string state = free > 1 ? stateKey() : std::string();
+        if (const auto at = m_searched.find(state); at != m_searched.end() && m_limit - cost <= at->second) {
+            return;
+        }
         const std::size_t bearing = narrowest(cheapest, bound);
         m_isFree[bearing] = false;
         for (const Priced& p : m_sorted[bearing]) {
@@ -192,6 +218,27 @@ private:
             }
         }
         m_isFree[bearing] = true;
+        if (!m_isStopped && free > 1) {
+            remember(state, m_limit - cost);
+        }
+    }
+
+    /// The free bearings and the shells left, as bytes.
+    [[nodiscard]] std::string stateKey() const {
+        std::string key(m_isFree.size() + m_stock.size(), '\0');
+        std::ranges::transform(m_isFree, key.begin(), [](bool isFree) { return isFree ? '\1' : '\0'; });
+        std::ranges::transform(m_stock, key.begin() + static_cast<std::ptrdiff_t>(m_isFree.size()),
+                               [](int left) { return static_cast<char>(left); });
+        return key;
+    }
+
+    /// `inVain`: nothing of at most this cost completes the state.
+    void remember(const std::string& state, std::int64_t inVain) {
+        if (const auto at = m_searched.find(state); at != m_searched.end()) {
+            at->second = std::max(at->second, inVain);
+        } else if (m_searched.size() < mostRemembered) {
+            m_searched.emplace(state, inVain);
+        }
     }
 
     /// The free bearing with the fewest choices that could still do; the first of equals.
@@ -227,6 +274,8 @@ private:
     Multipliers m_price;
     std::vector<std::vector<Priced>> m_sorted;
     std::optional<ShellAssignment> m_best;
+    static constexpr std::size_t mostRemembered = 500'000; ///< some 50 MB at most
+    std::unordered_map<std::string, std::int64_t> m_searched;
     std::uint64_t m_nodes = 0;
     bool m_isStopped = false;
 };
@@ -249,7 +298,7 @@ ShellProblem reduced(const ShellProblem& problem, std::int64_t limit, const std:
     if (hasEmptyList(problem)) {
         return problem;
     }
-    const Bound bound = bestBound(problem, scale * limit, shouldStop);
+    const Bound bound = bestBound(problem, scale * limit, Multipliers(problem.stock.size(), 0), shouldStop);
     ShellProblem smaller{{}, problem.stock};
     for (const auto& choices : problem.choices) {
         std::int64_t cheapest = none;
