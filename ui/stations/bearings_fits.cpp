@@ -123,8 +123,7 @@ void BearingsFits::refresh() {
         const auto at = facts.fits.find(place);
         const CheckState state = check == nullptr ? CheckState::notDone : check->state;
         rows.push_back({fitName(place), qtText(format(facts.bandNamed(place.first)->band, units)),
-                        at == facts.fits.end() ? QString()
-                                               : qtText(format(at->second.back().what.value.value, units)),
+                        at == facts.fits.end() ? QString() : qtText(format(at->second.back().what.value.value, units)),
                         sign(state) + QLatin1Char(' ') + stateWord(state)});
     }
     m_table->show(rows);
@@ -143,11 +142,11 @@ void BearingsFits::refresh() {
     m_table->selectKey(fitName(m_place));
     const Check* check = fitCheck(m_session.assessment(), m_place);
     const auto at = facts.fits.find(m_place);
-    m_heading->show(fitName(m_place),
-                    at == facts.fits.end() ? QStringLiteral("—")
-                                           : qtText(format(at->second.back().what.value.value, units)),
-                    check == nullptr ? CheckState::notDone : check->state,
-                    check == nullptr ? tr("Not read.") : qtText(check->sentence) + QLatin1Char(' ') + qtText(check->remedy));
+    m_heading->show(
+        fitName(m_place),
+        at == facts.fits.end() ? QStringLiteral("—") : qtText(format(at->second.back().what.value.value, units)),
+        check == nullptr ? CheckState::notDone : check->state,
+        check == nullptr ? tr("Not read.") : qtText(check->sentence) + QLatin1Char(' ') + qtText(check->remedy));
     m_field->askLength(fitName(m_place), units,
                        expectedLength(FitReading::kind, "value", "the " + fitName(m_place).toLower().toStdString()),
                        [this](const Entered<Length>& value) { return store(value); });
@@ -155,8 +154,7 @@ void BearingsFits::refresh() {
 
 Result<void> BearingsFits::store(const Entered<Length>& value) {
     const FitPlace here = m_place;
-    const auto stored =
-        m_session.append(FitReading{here.first, here.second, value, m_instrument->instrument()});
+    const auto stored = m_session.append(FitReading{here.first, here.second, value, m_instrument->instrument()});
     if (!stored) {
         return tl::unexpected(stored.error());
     }

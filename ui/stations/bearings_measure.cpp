@@ -20,18 +20,18 @@ namespace caprail {
 
 BearingsMeasure::BearingsMeasure(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_heading(new PlaceHeading(this)), m_field(new EntryField(this)),
-      m_stations(new QSpinBox(this)), m_directions(new QSpinBox(this)),
-      m_instruments{new InstrumentBox(session, {InstrumentType::micrometer}, this),
-                    new InstrumentBox(session, {InstrumentType::boreGauge}, this),
-                    new InstrumentBox(session, {InstrumentType::gaugingStrip}, this)},
+      m_stations(new QSpinBox(this)),
+      m_directions(new QSpinBox(this)), m_instruments{new InstrumentBox(session, {InstrumentType::micrometer}, this),
+                                                      new InstrumentBox(session, {InstrumentType::boreGauge}, this),
+                                                      new InstrumentBox(session, {InstrumentType::gaugingStrip}, this)},
       m_places(new QLabel(this)), m_results(new QLabel(this)), m_next(new QLabel(this)),
       m_crank(new QPushButton(tr("&Crank changed"), this)), m_shells(new QPushButton(this)),
       m_entries(new EntriesTable(session, this)) {
     build();
     const auto order = bearingSlots(session.facts(), m_mode, counts());
     if (!order.empty()) {
-        m_slot = nextOpenSlot(session.facts(), session.assessment(), m_mode, order, order.front())
-                     .value_or(order.front());
+        m_slot =
+            nextOpenSlot(session.facts(), session.assessment(), m_mode, order, order.front()).value_or(order.front());
     }
 }
 
@@ -151,16 +151,18 @@ void BearingsMeasure::refresh() {
                     : here       ? qtText(format(here->value, m_session.units()))
                                  : QStringLiteral("—"),
                     check == nullptr ? CheckState::notDone : check->state,
-                    check == nullptr ? tr("No band is set for its clearance.")
-                                     : qtText(check->sentence) + (check->remedy.empty() ? QString() : QStringLiteral(" ")) +
-                                           qtText(check->remedy));
+                    check == nullptr
+                        ? tr("No band is set for its clearance.")
+                        : qtText(check->sentence) + (check->remedy.empty() ? QString() : QStringLiteral(" ")) +
+                              qtText(check->remedy));
     m_places->setText(slotTable(m_session, m_mode, m_slot, counts()));
     m_results->setText(clearanceTable(m_session, m_slot.journal));
     const auto order = bearingSlots(facts, m_mode, counts());
     const auto open = std::ranges::count_if(
         order, [&](const BearingSlot& slot) { return !standingAt(facts, m_session.assessment(), m_mode, slot); });
-    m_next->setText(open == 0 ? tr("Every place of this pass is read.")
-                              : tr("%1 of %2 places still to read. ↑ ↓ step through them.").arg(open).arg(order.size()));
+    m_next->setText(open == 0
+                        ? tr("Every place of this pass is read.")
+                        : tr("%1 of %2 places still to read. ↑ ↓ step through them.").arg(open).arg(order.size()));
     askForValue();
 }
 
@@ -194,10 +196,9 @@ void BearingsMeasure::askForValue() {
 Result<void> BearingsMeasure::store(const Entered<Length>& value) {
     const BearingSlot here = m_slot;
     const std::string with = instrument()->instrument();
-    const auto stored =
-        m_mode == BearingsMode::journals
-            ? m_session.append(JournalReading{here.journal, here.station, here.direction, value, with})
-            : m_session.append(BoreReading{here.journal, methodOf(m_mode), here.station, value, with});
+    const auto stored = m_mode == BearingsMode::journals
+                            ? m_session.append(JournalReading{here.journal, here.station, here.direction, value, with})
+                            : m_session.append(BoreReading{here.journal, methodOf(m_mode), here.station, value, with});
     if (!stored) {
         return tl::unexpected(stored.error());
     }

@@ -85,14 +85,12 @@ std::optional<Entered<Length>> standingAt(const Facts& facts, const Assessment& 
                                           const BearingSlot& slot) {
     const Check* check = clearanceCheckOf(assessment, slot.journal);
     if (mode == BearingsMode::journals) {
-        return lastStanding(facts.journals, slot.journal, check, &JournalReading::diameter,
-                            [&](const JournalReading& r) {
-                                return r.station == slot.station && r.direction == slot.direction;
-                            });
+        return lastStanding(
+            facts.journals, slot.journal, check, &JournalReading::diameter,
+            [&](const JournalReading& r) { return r.station == slot.station && r.direction == slot.direction; });
     }
-    return lastStanding(facts.bores, slot.journal, check, &BoreReading::value, [&](const BoreReading& r) {
-        return r.station == slot.station && r.method == methodOf(mode);
-    });
+    return lastStanding(facts.bores, slot.journal, check, &BoreReading::value,
+                        [&](const BoreReading& r) { return r.station == slot.station && r.method == methodOf(mode); });
 }
 
 std::optional<BearingSlot> nextOpenSlot(const Facts& facts, const Assessment& assessment, BearingsMode mode,
@@ -159,8 +157,8 @@ QString clearanceTable(const RecordSession& session, JournalId journal) {
         html += row(Words::tr("Smallest · largest"),
                     text(*result.smallest) + QStringLiteral(" · ") + text(*result.largest));
     }
-    const BandFact* band = session.facts().bandNamed(journal.kind == JournalKind::main ? bands::mainClearance
-                                                                                        : bands::rodClearance);
+    const BandFact* band =
+        session.facts().bandNamed(journal.kind == JournalKind::main ? bands::mainClearance : bands::rodClearance);
     if (band != nullptr) {
         html += row(Words::tr("Band"), qtText(format(band->band, units)));
     }
@@ -180,8 +178,9 @@ PlanContent bearingsContent(const RecordSession& session, BearingsMode mode, Slo
             const Check* check = assessment.find("fit:" + place.first + ":" + std::to_string(number));
             mark.state = check == nullptr ? CheckState::notDone : check->state;
             const auto at = facts.fits.find(place);
-            mark.figure = at == facts.fits.end() ? QString()
-                                                 : qtText(formatShort(at->second.back().what.value.value, session.units()));
+            mark.figure = at == facts.fits.end()
+                              ? QString()
+                              : qtText(formatShort(at->second.back().what.value.value, session.units()));
             content.marks.push_back(std::move(mark));
         }
         return content;

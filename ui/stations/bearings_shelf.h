@@ -17,8 +17,8 @@ struct ShellRequest {
     std::vector<ShelfShell> shelf;
     QStringList leftOut; ///< bearings that cannot be asked for yet, each with why
 };
-/// Bearings whose vertical journal and housing are known: the housing as read, else the bore with shells plus the shells
-/// that lie in it. Readings that stand alone count.
+/// Bearings whose vertical journal and housing are known: the housing as read, else the bore with shells plus the
+/// shells that lie in it. Readings that stand alone count.
 ShellRequest shellRequestFor(const Facts& facts, const Assessment& assessment);
 
 /// The entries that bring a selection into the engine, in an order in which no shell lies in two bearings at once.

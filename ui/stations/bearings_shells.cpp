@@ -12,8 +12,8 @@ namespace caprail {
 
 BearingsShells::BearingsShells(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session),
-      m_shelf(new PlainTable(tr("Shells"), {tr("Shell"), tr("Fits"), tr("Half"), tr("Thickness"), tr("As"), tr("Lies in")},
-                             this)),
+      m_shelf(new PlainTable(tr("Shells"),
+                             {tr("Shell"), tr("Fits"), tr("Half"), tr("Thickness"), tr("As"), tr("Lies in")}, this)),
       m_shell(new FormFor<ShellMeasured>(session, tr("A half shell"), tr("Store &shell"),
                                          {{"shell", tr("Name"), tr("without spaces: U1"), {}},
                                           {"fits", tr("Fits"), {}, {}},
@@ -82,7 +82,8 @@ void BearingsShells::build() {
     connect(m_bearings, &PlainTable::keySelected, this, [this](const QString& name) {
         if (const auto journal = parseJournal(coreText(name))) {
             const auto at = m_session.facts().shellsFitted.find(*journal);
-            m_fitted->load(at == m_session.facts().shellsFitted.end() ? ShellsFitted{*journal, {}, {}} : at->second.what);
+            m_fitted->load(at == m_session.facts().shellsFitted.end() ? ShellsFitted{*journal, {}, {}}
+                                                                      : at->second.what);
         }
     });
     m_shell->clearField("thickness");
@@ -116,7 +117,8 @@ void BearingsShells::showBearings() {
         journals.insert(journals.end(), rods.begin(), rods.end());
         for (const JournalId journal : journals) {
             const auto at = facts.shellsFitted.find(journal);
-            QStringList row{qtText(code(journal)), at == facts.shellsFitted.end() ? QString() : qtText(at->second.what.upper),
+            QStringList row{qtText(code(journal)),
+                            at == facts.shellsFitted.end() ? QString() : qtText(at->second.what.upper),
                             at == facts.shellsFitted.end() ? QString() : qtText(at->second.what.lower)};
             if (m_selection) {
                 for (const ShellPair& pair : m_selection->pairs) {
@@ -148,8 +150,9 @@ void BearingsShells::chooseShells() {
     m_selection.reset();
     if (!selection) {
         showBearings();
-        m_words->setText(QStringLiteral("✕ ") + qtText(selection.error().sentence) +
-                         (request.leftOut.isEmpty() ? QString() : QLatin1Char(' ') + request.leftOut.front() + QLatin1Char('.')));
+        m_words->setText(
+            QStringLiteral("✕ ") + qtText(selection.error().sentence) +
+            (request.leftOut.isEmpty() ? QString() : QLatin1Char(' ') + request.leftOut.front() + QLatin1Char('.')));
         return;
     }
     m_selection = std::move(*selection);
@@ -177,7 +180,8 @@ void BearingsShells::takeOver() {
         return;
     }
     refresh();
-    m_words->setText(tr("Taken over: %1 bearings have other shells now. Measure their bores again.").arg(fittings->size()));
+    m_words->setText(
+        tr("Taken over: %1 bearings have other shells now. Measure their bores again.").arg(fittings->size()));
 }
 
 QString BearingsShells::sentence() const {
