@@ -14,6 +14,7 @@
 #include <session/record_session.h>
 #include <sheet/sheet.h>
 #include <store/check.h>
+#include <store/csv.h>
 #include <store/text_form.h>
 
 namespace caprail::verbs {
@@ -34,6 +35,13 @@ int complain(ExitCode exitCode, const QString& sentence) {
 int complain(ExitCode exitCode, const QString& where, const Problem& problem) {
     const QString sentence = QString::fromStdString(problem.sentence);
     return complain(exitCode, sentence.contains(where) ? sentence : where + QStringLiteral(": ") + sentence);
+}
+
+QCommandLineOption flag(const char* name) {
+    return QCommandLineOption(QString::fromUtf8(name));
+}
+QCommandLineOption valued(const char* name) {
+    return QCommandLineOption(QString::fromUtf8(name), QString(), QStringLiteral("value"));
 }
 
 /// A verb's arguments; wrong ones are answered with its usage.
@@ -108,8 +116,7 @@ QString usage() {
 }
 
 int plan(const QStringList& arguments) {
-    const Call call("plan", arguments, 1,
-                    {{QStringLiteral("least-twist")}, {QStringLiteral("deadline-ms"), {}, QStringLiteral("n")}});
+    const Call call("plan", arguments, 1, {flag("least-twist"), valued("deadline-ms")});
     if (!call.isGood()) {
         return call.refuseUsage();
     }
@@ -144,7 +151,7 @@ int plan(const QStringList& arguments) {
 }
 
 int show(const QStringList& arguments) {
-    const Call call("show", arguments, 1, {{QStringLiteral("json")}});
+    const Call call("show", arguments, 1, {flag("json")});
     if (!call.isGood()) {
         return call.refuseUsage();
     }
@@ -164,24 +171,22 @@ int check(const QStringList& arguments) {
         return call.refuseUsage();
     }
     const CheckReport report = checkFile(call.at(0).toStdString());
-    QString text;
-    for (const auto& sentence : report.sentences) {
-        text += QString::fromStdString(sentence) + QLatin1Char('\n');
-    }
-    switch (report.outcome) {
-    case CheckOutcome::sound:
-        print(text);
+    if (report.verdict == CheckVerdict::sound) {
+        print(QStringLiteral("%1 is sound: %2 entries, %3 attachments, seal %4.\n")
+                  .arg(call.at(0))
+                  .arg(report.entries)
+                  .arg(report.attachments)
+                  .arg(QString::fromStdString(shortForm(report.seal))));
         return done;
-    case CheckOutcome::damagedOrAltered:
-        return complain(answerIsNo, call.at(0) + QStringLiteral(": ") + text.trimmed());
-    case CheckOutcome::notARecord:
-        break;
     }
-    return complain(unusable, call.at(0) + QStringLiteral(": ") + text.trimmed());
+    for (const auto& finding : report.findings) {
+        complain(unusable, call.at(0), Problem{finding});
+    }
+    return report.verdict == CheckVerdict::damagedOrAltered ? answerIsNo : unusable;
 }
 
 int sheet(const QStringList& arguments) {
-    const Call call("sheet", arguments, 2, {{QStringLiteral("letter")}, {QStringLiteral("metric")}});
+    const Call call("sheet", arguments, 2, {flag("letter"), flag("metric")});
     if (!call.isGood()) {
         return call.refuseUsage();
     }
@@ -209,7 +214,7 @@ int sheet(const QStringList& arguments) {
 
 int exportRecord(const QStringList& arguments) {
     const bool isLedger = arguments.contains(QStringLiteral("--ledger"));
-    const Call call("export", arguments, isLedger ? 1 : 2, {{QStringLiteral("ledger"), {}, QStringLiteral("file")}});
+    const Call call("export", arguments, isLedger ? 1 : 2, {valued("ledger")});
     if (!call.isGood()) {
         return call.refuseUsage();
     }
@@ -219,7 +224,7 @@ int exportRecord(const QStringList& arguments) {
     }
     const QString target = isLedger ? call.value("ledger") : call.at(1);
     const auto written =
-        isLedger ? exportLedger(file->ledger(), target.toStdString()) : exportCsv(file->ledger(), target.toStdString());
+        isLedger ? exportLedger(*file, target.toStdString()) : exportCsv(file->ledger(), target.toStdString());
     return written ? int(done) : complain(answerIsNo, target, written.error());
 }
 

@@ -122,7 +122,7 @@ void askAndStrike(MainWindow& window, qint64 sequence) {
 
 void offerSalvage(MainWindow& window, const QString& path, const QString& sentence) {
     const CheckReport report = checkFile(path.toStdString());
-    if (report.outcome != CheckOutcome::damagedOrAltered) {
+    if (report.verdict != CheckVerdict::damagedOrAltered) {
         QMessageBox::warning(&window, MainWindow::tr("This file was not opened"), sentence);
         return;
     }
@@ -147,7 +147,11 @@ void offerSalvage(MainWindow& window, const QString& path, const QString& senten
                              QString::fromStdString(salvaged.error().sentence));
         return;
     }
-    QMessageBox::information(&window, MainWindow::tr("Salvaged"), QString::fromStdString(salvaged->sentence));
+    QStringList text{MainWindow::tr("%n entries were kept.", "", static_cast<int>(salvaged->kept))};
+    for (const auto& line : salvaged->sentences) {
+        text << QString::fromStdString(line);
+    }
+    QMessageBox::information(&window, MainWindow::tr("Salvaged"), text.mid(0, 12).join(QStringLiteral("\n\n")));
     window.openFile(target);
 }
 

@@ -8,7 +8,9 @@
 #include <QPrintPreviewDialog>
 #include <QPrinter>
 #include <session/cautions.h>
+#include <session/help.h>
 #include <sheet/sheet.h>
+#include <store/csv.h>
 #include <store/text_form.h>
 #include <window/main_window.h>
 
@@ -116,7 +118,7 @@ void MainWindow::exportLedgerFile() {
     if (path.isEmpty()) {
         return;
     }
-    if (const auto written = exportLedger(m_session->ledger(), path.toStdString()); !written) {
+    if (const auto written = exportLedger(m_session->file(), path.toStdString()); !written) {
         complain(QString::fromStdString(written.error().sentence));
     }
 }
