@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
+#include <charts/chart.h> // first: moc 6.4 cannot read the standard library's concepts before a Qt header
+
 #include <assessment/assessment.h>
-#include <charts/chart.h>
 
 namespace caprail {
 
