@@ -96,12 +96,15 @@ TEST_F(Girdle, the_diagram_shows_the_gap_beside_its_place) {
 TEST_F(Girdle, alt_and_a_number_choose_the_mode) {
     panel.activateWindow();
     ASSERT_TRUE(QTest::qWaitForWindowActive(&panel));
-    QTest::keyClick(&panel, Qt::Key_2, Qt::AltModifier);
-    EXPECT_EQ(panel.mode(), GirdleMode::shims);
-    QTest::keyClick(&panel, Qt::Key_4, Qt::AltModifier);
-    EXPECT_EQ(panel.mode(), GirdleMode::recheck);
-    QTest::keyClick(&panel, Qt::Key_1, Qt::AltModifier);
-    EXPECT_EQ(panel.mode(), GirdleMode::gaps);
+    const std::pair<Qt::Key, GirdleMode> keys[] = {{Qt::Key_2, GirdleMode::shims},
+                                                   {Qt::Key_4, GirdleMode::recheck},
+                                                   {Qt::Key_3, GirdleMode::stacks},
+                                                   {Qt::Key_1, GirdleMode::gaps}};
+    for (const auto& [key, mode] : keys) {
+        QTest::keyClick(&panel, key, Qt::AltModifier);
+        // A button shows that it is pressed for a moment before it acts.
+        EXPECT_TRUE(QTest::qWaitFor([&, wanted = mode] { return panel.mode() == wanted; }, 3000));
+    }
 }
 
 TEST_F(Girdle, a_kit_is_typed_in_and_measured_down_the_list) {

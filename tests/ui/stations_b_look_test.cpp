@@ -27,6 +27,9 @@ QPalette darkPalette() {
     palette.setColor(QPalette::PlaceholderText, QColor("#a9b0ad"));
     palette.setColor(QPalette::Highlight, QColor("#7db8f5"));
     palette.setColor(QPalette::HighlightedText, QColor("#191d20"));
+    for (const QPalette::ColorRole role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText}) {
+        palette.setColor(QPalette::Disabled, role, QColor("#737b78"));
+    }
     return palette;
 }
 

@@ -90,8 +90,8 @@ void ClosingFindings::refresh() {
         new QListWidgetItem(tr("✎ Note%1, %2: %3").arg(at, qtText(note->person), qtText(note->what.text)), m_list);
     }
     if (m_list->count() == 0) {
-        auto* empty = new QListWidgetItem(tr("No finding and no note yet. A burr, an unknown stamping, a shim whose "
-                                             "marking is wrong: open a finding, so that it is decided before closing."),
+        auto* empty = new QListWidgetItem(tr("No finding and no note yet. A burr, an unknown\nstamping, a wrong "
+                                             "marking: open a finding below."),
                                           m_list);
         empty->setFlags(Qt::NoItemFlags);
     }

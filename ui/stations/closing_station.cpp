@@ -41,7 +41,8 @@ ClosingStation::ClosingStation(RecordSession& given, QWidget* parent)
     auto* left = new QVBoxLayout;
     left->addWidget(m_gate);
     left->addWidget(m_steps);
-    left->addWidget(m_holding, 1);
+    left->addWidget(m_holding, 100);
+    left->addStretch(1); // takes the room while the gate is open
     left->addWidget(caution);
     auto* page = new QHBoxLayout(this);
     page->addLayout(left, 11);

@@ -33,12 +33,7 @@ QString footingOf(Position p, const std::vector<std::string>* planned, const Fac
     if (isAsPlanned) {
         return GirdleBoard::tr("built, %1").arg(on);
     }
-    QStringList names;
-    for (const std::string& shim : shims) {
-        names << qtText(shim);
-    }
-    return GirdleBoard::tr("built otherwise, %1: %2")
-        .arg(on, names.isEmpty() ? GirdleBoard::tr("bare") : names.join(QLatin1Char(' ')));
+    return GirdleBoard::tr("built otherwise");
 }
 
 } // namespace
@@ -152,12 +147,13 @@ void drawBoardCell(QPainter& painter, const QRectF& area, const BoardCell& cell,
         painter.setFont(bold);
         painter.setPen(cell.isUnmet ? look.out : look.ink);
         painter.drawText(foot, Qt::AlignLeft | Qt::AlignVCenter,
-                         qtText(formatSigned(*cell.residual, units)) +
-                             (cell.isUnmet ? GirdleBoard::tr(" ✕ unmet") : QString()));
+                         (cell.isUnmet ? sign(CheckState::out) + QStringLiteral(" ") : QString()) +
+                             qtText(formatSigned(*cell.residual, units)));
         painter.setFont(plain);
         foot.translate(0, line);
-        painter.drawText(foot, Qt::AlignLeft | Qt::AlignVCenter,
-                         GirdleBoard::tr("should be: %1").arg(qtWord(*cell.feel)));
+        painter.drawText(
+            foot, Qt::AlignLeft | Qt::AlignVCenter,
+            (cell.isUnmet ? GirdleBoard::tr("nearest: %1") : GirdleBoard::tr("should be: %1")).arg(qtWord(*cell.feel)));
         foot.translate(0, line);
     } else {
         foot.translate(0, line * 2);

@@ -116,13 +116,21 @@ void GirdleGaps::refresh(Position selected) {
     m_heading->show(capitalised(qtText(describe(m_position))),
                     isRead ? qtText(format(read->second.back().what.gap.value, units())) : QStringLiteral("—"),
                     check == nullptr ? CheckState::notDone : check->state, gapSentence(gap, units()));
-    const PassPlace next = nextInPass(m_order, m_position, pass(), assessment());
-    m_next->setText(next.isFinished ? tr("Every gap is accepted.")
-                                    : tr("Then %1 in pass %2 · %3 still to read in it")
-                                          .arg(qtText(code(next.position)))
-                                          .arg(next.pass)
-                                          .arg(next.left));
+    m_next->setText(whatFollows());
     askForGap();
+}
+
+QString GirdleGaps::whatFollows() const {
+    if (nextInPass(m_order, m_position, pass(), assessment()).isFinished) {
+        return tr("Every gap is accepted.");
+    }
+    const PassPlace next = nextInPass(m_order, m_position, pass(), assessment(), true);
+    if (next.isFinished) {
+        return tr("This is the last one.");
+    }
+    const QString place = qtText(code(next.position));
+    return next.pass == pass() ? tr("Then %1 · %2 more in pass %3").arg(place).arg(next.left).arg(next.pass)
+                               : tr("Then pass %1 begins at %2").arg(next.pass).arg(place);
 }
 
 void GirdleGaps::askForGap() {

@@ -32,6 +32,8 @@ private:
     void build();
     void followLayout();
     void askForGap();
+    /// Where the pass goes once this place is read.
+    [[nodiscard]] QString whatFollows() const;
     void editOrder();
     Result<void> store(const Entered<Length>& gap);
     Position m_position;

@@ -43,7 +43,8 @@ void GirdleKit::build() {
     m_table->setTabKeyNavigation(false);
     m_table->verticalHeader()->hide();
     m_table->verticalHeader()->setDefaultSectionSize(fontMetrics().lineSpacing() + 8);
-    m_table->horizontalHeader()->setStretchLastSection(true);
+    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    m_table->horizontalHeader()->setSectionResizeMode(where, QHeaderView::Stretch);
     m_table->horizontalHeader()->setHighlightSections(false);
     connect(m_table, &QTableWidget::currentCellChanged, this, [this](int row, int, int before, int) {
         if (row != before) {
@@ -119,7 +120,7 @@ void GirdleKit::fillRow(int row, const std::string& shimName, const ShimFact& sh
                              value ? qtText(formatSigned(*offMarking(shim), units)) : QString(),
                              place};
     for (int column = 0; column < columns; ++column) {
-        auto* item = new QTableWidgetItem(texts[column]);
+        auto* item = new QTableWidgetItem(QStringLiteral(" ") + texts[column] + QStringLiteral(" "));
         item->setTextAlignment((column == name || column == where ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
         if (flagged) {
             item->setForeground(look.out);
@@ -142,7 +143,6 @@ void GirdleKit::refresh() {
         for (const auto& [shimName, shim] : shims) {
             fillRow(row++, shimName, shim);
         }
-        m_table->resizeColumnsToContents();
         selectShim(selected);
     }
     askToMeasure();

@@ -80,15 +80,17 @@ QString passOrderText(const std::vector<Position>& order) {
     return words.join(QLatin1Char(' '));
 }
 
-PassPlace nextInPass(const std::vector<Position>& order, Position from, std::int64_t pass,
-                     const Assessment& assessment) {
+PassPlace nextInPass(const std::vector<Position>& order, Position from, std::int64_t pass, const Assessment& assessment,
+                     bool asIfRead) {
     const bool someNotGood = std::ranges::any_of(order, [&](Position p) { return !isGapGood(p, assessment); });
     for (const std::int64_t number : {pass, pass + 1}) {
         std::vector<Position> places = needed(order, from, number, assessment);
         if (someNotGood) {
             std::erase_if(places, [&](Position p) { return isGapGood(p, assessment); });
         }
-        if (number != pass) {
+        if (number == pass && asIfRead) {
+            std::erase(places, from);
+        } else if (number != pass) {
             // A new pass begins at the head of the order, not behind the place where the last one ended.
             std::ranges::sort(places, {}, [&](Position p) { return std::ranges::find(order, p) - order.begin(); });
         }

@@ -29,8 +29,9 @@ struct PassPlace {
 /// After a reading at `from` in `pass`: the next place in the order that this pass still needs. Places whose gap is not
 /// good come first; when all of those were read in this pass, the next pass begins. When every gap is good the pass
 /// goes on over the rest of the order, and is finished at its end.
-PassPlace nextInPass(const std::vector<Position>& order, Position from, std::int64_t pass,
-                     const Assessment& assessment);
+/// With `asIfRead` the place itself counts as read: where a person will go once the reading is made.
+PassPlace nextInPass(const std::vector<Position>& order, Position from, std::int64_t pass, const Assessment& assessment,
+                     bool asIfRead = false);
 /// Where to begin when the panel is opened.
 PassPlace beginPass(const std::vector<Position>& order, const Assessment& assessment);
 

@@ -123,10 +123,11 @@ QString comparisonSentence(const PlanComparison& built, const Units& units) {
     if (built.isAsGood) {
         return tr("The stacks as built are as good as the best plan.");
     }
-    QString text = tr("As built: %1 in band, %2 shims, largest residual %3.")
-                       .arg(built.inBand)
-                       .arg(built.shims)
-                       .arg(qtText(format(built.largestResidual, units)));
+    QString text = tr("As built: %1 in band, %2 shims").arg(built.inBand).arg(built.shims);
+    if (built.inBand > 0) {
+        text += tr(", largest residual %1").arg(qtText(format(built.largestResidual, units)));
+    }
+    text += QLatin1Char('.');
     if (built.fewerInBand > 0) {
         text += tr(" The plan has %1 more in band.").arg(built.fewerInBand);
     } else if (built.moreShims > 0) {

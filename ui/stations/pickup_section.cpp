@@ -36,7 +36,7 @@ class SectionDrawing {
 public:
     SectionDrawing(QPainter& painter, const QRectF& area, const PickupSection& section, const Look& look)
         : m_painter(painter), m_area(area), m_section(section), m_look(look) {
-        m_fontSize = std::clamp(area.height() / 26.0, 9.0, 15.0);
+        m_fontSize = std::clamp(area.height() / 34.0, 8.0, 13.0);
         QFont font = painter.font();
         font.setPixelSize(static_cast<int>(m_fontSize));
         painter.setFont(font);
@@ -44,8 +44,8 @@ public:
         const double block = m_fontSize * 2.6;
         m_rail = area.top() + block + m_fontSize * 1.4;
         m_scale = (area.bottom() - m_fontSize * 2.2 - m_rail) / deepest;
-        m_left = area.left() + area.width() * 0.24;
-        m_right = area.right() - area.width() * 0.24;
+        m_left = area.left() + area.width() * 0.27;
+        m_right = area.right() - area.width() * 0.29;
         m_block = block;
     }
 
@@ -89,8 +89,8 @@ private:
             m_painter.drawRect(QRectF(x, m_rail - m_block, wide, m_block));
         }
         m_painter.setPen(m_look.quiet);
-        m_painter.drawText(QRectF(m_left + wide * 0.6, m_rail - m_block, m_right - m_left - wide * 1.2, m_block * 0.8),
-                           Qt::AlignCenter, tr("block, pan rail"));
+        m_painter.drawText(QRectF(m_area.left(), m_rail - m_block, m_left - wide * 0.5 - 8 - m_area.left(), m_block),
+                           Qt::AlignRight | Qt::AlignVCenter, tr("pan rail"));
     }
 
     void drawPlate() {
@@ -154,10 +154,12 @@ private:
             m_painter.drawPolygon(QPolygonF{QPointF(x, tip), QPointF(x - size * 0.5, tip + way * size * 1.6),
                                             QPointF(x + size * 0.5, tip + way * size * 1.6)});
         }
-        const double room = isTextLeft ? x - m_area.left() : m_area.right() - x;
-        const QRectF box(isTextLeft ? m_area.left() : x + 6, (y(from) + y(to)) / 2 - m_fontSize * 1.5, room - 6,
-                         m_fontSize * 3.2);
-        m_painter.drawText(box, (isTextLeft ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter, label(term));
+        // Beside the line: out to the edge on the left, up to the pan's wall on the right.
+        const double room = isTextLeft ? x - m_area.left() : m_right - m_area.width() * 0.05 - x;
+        const QRectF box(isTextLeft ? m_area.left() : x + 6, (y(from) + y(to)) / 2 - m_fontSize * 2.2, room - 8,
+                         m_fontSize * 4.4);
+        m_painter.drawText(box, (isTextLeft ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter | Qt::TextWordWrap,
+                           label(term));
     }
 
     [[nodiscard]] QString label(PickupTerm term) const {
@@ -178,8 +180,8 @@ private:
         m_painter.setPen(QPen(colour, 1.0));
         const double x = edge + m_area.width() * 0.02;
         m_painter.drawLine(QPointF(edge, y(depthInches)), QPointF(x, textY));
-        m_painter.drawText(QRectF(x + 4, textY - m_fontSize * 1.5, m_area.right() - x - 4, m_fontSize * 3.2),
-                           Qt::AlignLeft | Qt::AlignVCenter, label(term));
+        m_painter.drawText(QRectF(x + 4, textY - m_fontSize * 2.2, m_area.right() - x - 4, m_fontSize * 4.4),
+                           Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap, label(term));
     }
 
     void drawDimensions() {
@@ -189,11 +191,11 @@ private:
         dimension(xPan, flangeDepth(), floorDepth(), PickupTerm::panDepth, true);
 
         leader(depth(PickupTerm::plate) / 2, m_rail - m_block * 0.35, PickupTerm::plate);
-        leader((depth(PickupTerm::plate) + flangeDepth()) / 2, m_rail + m_fontSize * 3.4, PickupTerm::gasket);
+        leader((depth(PickupTerm::plate) + flangeDepth()) / 2, m_rail + m_fontSize * 4.6, PickupTerm::gasket);
 
         const double xPickup = middle() + m_area.width() * 0.075;
         const double foot = depth(PickupTerm::pickupDepth);
-        dimension(xPickup, 0, foot - m_fontSize * 1.2 / m_scale, PickupTerm::pickupDepth, false);
+        dimension(xPickup, 0, foot, PickupTerm::pickupDepth, false);
         drawClearance(foot);
     }
 

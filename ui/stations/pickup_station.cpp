@@ -12,6 +12,7 @@
 #include <ledger/band_names.h>
 #include <ledger/expectations.h>
 #include <session/cautions.h>
+#include <stations/entries_model.h>
 #include <stations/entries_table.h>
 #include <stations/entry_field.h>
 #include <stations/instrument_box.h>
@@ -55,6 +56,8 @@ void PickupStation::build() {
     auto* caution = new QLabel(cautionFor(Station::pickup), this);
     caution->setWordWrap(true);
     caution->setForegroundRole(QPalette::PlaceholderText);
+    m_entries->setColumnHidden(EntriesModel::time, true);
+    m_entries->setColumnHidden(EntriesModel::person, true);
     m_entries->setFilter([](const Entry& entry) {
         const auto* part = std::get_if<PartChanged>(&entry.body);
         return std::holds_alternative<PickupReading>(entry.body) ||

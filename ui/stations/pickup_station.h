@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-#include <ledger/entry_words.h>
 #include <stations/station.h>
 
 class QLabel;

@@ -12,6 +12,7 @@
 #include <session/cautions.h>
 #include <session/look.h>
 #include <stations/checks_view.h>
+#include <stations/entries_model.h>
 #include <stations/entries_table.h>
 #include <stations/entry_field.h>
 #include <stations/findings.h>
@@ -55,7 +56,7 @@ void TrialFitStation::build() {
     QFont large = font();
     large.setPointSizeF(large.pointSizeF() * 1.2);
     m_rows->setFont(large);
-    m_rows->setSpacing(2);
+    m_rows->setSpacing(3);
     m_rows->setAccessibleName(tr("What is looked at in the trial fit"));
     m_rows->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     connect(m_rows, &QListWidget::currentRowChanged, this, [this](int row) {
@@ -72,6 +73,8 @@ void TrialFitStation::build() {
         return std::ranges::any_of(assessment.gate(GateKind::trialFit).holding,
                                    [&](std::size_t i) { return assessment.checks[i].code == check.code; });
     });
+    m_entries->setColumnHidden(EntriesModel::time, true);
+    m_entries->setColumnHidden(EntriesModel::person, true);
     m_entries->setFilter([](const Entry& entry) {
         return std::holds_alternative<TrialFitResult>(entry.body) || std::holds_alternative<GirdleWaySet>(entry.body);
     });
@@ -96,6 +99,7 @@ void TrialFitStation::build() {
     openColumn->setContentsMargins(0, 0, 0, 0);
     openColumn->addWidget(m_field);
     openColumn->addLayout(answers);
+    openColumn->addStretch(1);
     m_entry->addWidget(open);
     m_entry->addWidget(m_holding);
     m_entry->setFixedHeight(210);
