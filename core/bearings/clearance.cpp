@@ -44,6 +44,7 @@ template <class Key> Length widest(const std::map<Key, std::vector<Length>>& gro
 
 BearingClearance summed(std::vector<StationReading> stations) {
     std::vector<Length> values;
+    values.reserve(stations.size());
     for (const StationReading& s : stations) {
         values.push_back(s.value);
     }
@@ -61,6 +62,7 @@ Result<BearingClearance> lessJournal(std::span<const StationReading> bores, Leng
         return refuse("The journal has no vertical reading: measure it square to the parting line.");
     }
     std::vector<StationReading> stations;
+    stations.reserve(bores.size());
     for (const StationReading& bore : bores) {
         if (bore.value <= Length()) {
             return refuse("The " + what + " at station " + std::to_string(bore.station) +

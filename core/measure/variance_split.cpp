@@ -152,6 +152,7 @@ MeanSquares meanSquares(const StudyTable& t) {
     }
     for (std::size_t j = 0; j < t.places; ++j) {
         std::vector<double> column;
+        column.reserve(t.people);
         for (const auto& row : cellMean) {
             column.push_back(row[j]);
         }
