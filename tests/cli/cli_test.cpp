@@ -1,0 +1,256 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+/// The built program, called as a person or a script would.
+#include <QDir>
+#include <QFile>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QProcess>
+#include <QTemporaryDir>
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+#include <unistd.h>
+
+using testing::HasSubstr;
+using testing::StartsWith;
+
+namespace {
+
+struct Answer {
+    int exitCode = -1;
+    std::string out, err;
+    [[nodiscard]] QJsonObject json() const { return QJsonDocument::fromJson(QByteArray::fromStdString(out)).object(); }
+};
+
+Answer run(const QString& program, const QStringList& arguments, const QByteArray& input = {}) {
+    QProcess process;
+    process.start(program, arguments);
+    process.write(input);
+    process.closeWriteChannel();
+    EXPECT_TRUE(process.waitForFinished(60'000))
+        << program.toStdString() << ": " << process.errorString().toStdString();
+    EXPECT_EQ(process.exitStatus(), QProcess::NormalExit);
+    return {process.exitCode(), process.readAllStandardOutput().toStdString(),
+            process.readAllStandardError().toStdString()};
+}
+
+Answer caprail(const QStringList& arguments, const QByteArray& input = {}) {
+    return run(QStringLiteral(CAPRAIL_PROGRAM), arguments, input);
+}
+
+QByteArray bytesOf(const QString& path) {
+    QFile file(path);
+    EXPECT_TRUE(file.open(QIODevice::ReadOnly)) << path.toStdString();
+    return file.readAll();
+}
+
+class Cli : public testing::Test {
+protected:
+    [[nodiscard]] QString at(const QString& name) const { return m_folder.filePath(name); }
+    QString write(const QString& name, const QByteArray& text) const {
+        QFile file(at(name));
+        EXPECT_TRUE(file.open(QIODevice::WriteOnly));
+        file.write(text);
+        return at(name);
+    }
+    /// A writable copy of a sample record.
+    [[nodiscard]] QString copyOf(const QString& sample) const {
+        const QString copy = at(sample + QStringLiteral(".caprail"));
+        EXPECT_TRUE(QFile::copy(QStringLiteral(SAMPLE_BUILDS "/") + sample + QStringLiteral(".caprail"), copy));
+        QFile::setPermissions(copy, QFile::ReadOwner | QFile::WriteOwner);
+        return copy;
+    }
+
+private:
+    QTemporaryDir m_folder;
+};
+
+} // namespace
+
+TEST_F(Cli, wrong_usage_is_answered_with_64_and_the_usage) {
+    for (const QStringList& arguments :
+         {QStringList{"show"}, {"plan", "a", "b"}, {"sheet", "x"}, {"--nonsense"}, {"plan", "x", "--fast"}}) {
+        const Answer answer = caprail(arguments);
+        EXPECT_EQ(answer.exitCode, 64) << arguments.join(' ').toStdString();
+        EXPECT_THAT(answer.err, HasSubstr("caprail plan CASE.json"));
+    }
+    EXPECT_EQ(caprail({"--help"}).exitCode, 0);
+}
+
+TEST_F(Cli, every_sample_is_sound_and_made_from_its_readable_source) {
+    for (const QString& sample :
+         {QStringLiteral("mid-survey"), QStringLiteral("moved-in-verify-round"), QStringLiteral("closed")}) {
+        const QString record = copyOf(sample);
+        EXPECT_EQ(caprail({"check", record}).exitCode, 0) << sample.toStdString();
+        const QString again = at("again-" + sample + ".caprail");
+        EXPECT_EQ(caprail({"import", QStringLiteral(SAMPLE_BUILDS "/") + sample + ".jsonl", again}).exitCode, 0);
+        const QString first = at(sample + "-1.jsonl");
+        const QString second = at(sample + "-2.jsonl");
+        EXPECT_EQ(caprail({"export", record, "--ledger", first}).exitCode, 0);
+        EXPECT_EQ(caprail({"export", again, "--ledger", second}).exitCode, 0);
+        EXPECT_EQ(bytesOf(first), bytesOf(second)) << "the text form gives byte-equal seals";
+    }
+}
+
+TEST_F(Cli, show_names_what_holds_each_gate) {
+    const Answer moved = caprail({"show", copyOf("moved-in-verify-round"), "--json"});
+    ASSERT_EQ(moved.exitCode, 0);
+    const QJsonArray gates = moved.json()["gates"].toArray();
+    ASSERT_EQ(gates.size(), 2);
+    const QJsonObject closing = gates[1].toObject();
+    EXPECT_EQ(closing["open"], false);
+    EXPECT_TRUE(closing["held_by"].toArray().contains("gap:4R"));
+    EXPECT_TRUE(closing["held_by"].toArray().contains("gap:4L"));
+    EXPECT_TRUE(closing["held_by"].toArray().contains("verify-round"));
+    EXPECT_FALSE(closing["held_by"].toArray().contains("gap:3R"));
+    const Answer closed = caprail({"show", copyOf("closed"), "--json"});
+    EXPECT_EQ(closed.json()["closed"], true);
+    EXPECT_EQ(closed.json()["gates"].toArray()[1].toObject()["open"], true);
+    EXPECT_THAT(caprail({"show", copyOf("mid-survey")}).out, HasSubstr("Gate “Closing” is locked"));
+}
+
+TEST_F(Cli, jq_reads_the_json_that_show_prints) {
+    const Answer shown = caprail({"show", copyOf("closed"), "--json"});
+    const Answer states =
+        run("jq", {"-r", "[.checks[].state] | unique | join(\",\")"}, QByteArray::fromStdString(shown.out));
+    EXPECT_EQ(states.exitCode, 0) << states.err;
+    EXPECT_EQ(states.out, "good\n");
+}
+
+TEST_F(Cli, append_takes_a_good_entry_and_refuses_a_bad_one_leaving_the_file_as_it_was) {
+    const QString record = copyOf("mid-survey");
+    const QString good = write(
+        "good.json",
+        R"({"kind":"gap_reading","person":"Mira Solheim","position":"4R","pass":2,"gap_typed":"64.8 thou","instrument":"LEAVES-2"})");
+    const Answer taken = caprail({"append", record, good});
+    EXPECT_EQ(taken.exitCode, 0) << taken.err;
+    const QByteArray before = bytesOf(record);
+    const std::pair<const char*, const char*> bad[] = {
+        {R"({"kind":"gap_reading","person":"Mira Solheim","position":"9R","pass":2,"gap_typed":"64.8 thou"})",
+         "caps 1 to 5"},
+        {R"({"kind":"gap_reading","person":"Mira Solheim","position":"4R","pass":2,"gap_typed":"64"})",
+         "64 thousandths"},
+        {R"({"kind":"gap_reading","person":"Mira Solheim","position":"4R","pass":2,"gap_typed":"0.648"})",
+         "expected within"},
+        {R"({"kind":"closing_step_done","person":"Mira Solheim","step":"girdle lowered"})", "Closing is locked"},
+        {R"({"kind":"signed_off","person":"Mira Solheim","statement":"done"})", "Closing is locked"},
+        {R"({"kind":"trial_fit_result","person":"Mira Solheim","item":"dipstick clear","throw_number":0,"result":"pass"})",
+         "trial fit is locked"},
+        {R"({"kind":"stack_built","person":"Mira Solheim","position":"4R","shims":"S77"})", "no shim S77"},
+        {R"({"kind":"gap_reading","person":"Nobody","position":"4R","pass":2,"gap_typed":"64.8 thou"})",
+         "knows no person"},
+        {R"({"kind":"gap_reeding"})", "gap_reeding"},
+        {"not json at all", "no JSON"},
+        {R"({"kind":"struck","person":"Mira Solheim","entry":999999,"why":"x"})", "no entry 999999"},
+    };
+    for (const auto& [json, sentence] : bad) {
+        const Answer refused = caprail({"append", record, "-"}, json);
+        EXPECT_NE(refused.exitCode, 0) << json;
+        EXPECT_THAT(refused.err, HasSubstr(sentence)) << json;
+        EXPECT_THAT(refused.err, StartsWith("caprail: "));
+        EXPECT_EQ(std::count(refused.err.begin(), refused.err.end(), '\n'), 1) << "one sentence: " << refused.err;
+        EXPECT_EQ(bytesOf(record), before) << json;
+    }
+    EXPECT_EQ(caprail({"check", record}).exitCode, 0);
+}
+
+TEST_F(Cli, a_whole_job_is_done_by_append_alone) {
+    const QString record = copyOf("moved-in-verify-round");
+    QByteArray lines;
+    const auto add = [&](const char* json) { lines += QByteArray(json) + "\n"; };
+    for (const char* pass : {"3", "4"}) {
+        for (const char* gap : {R"("4L","gap_typed":"55.5 thou")", R"("4R","gap_typed":"65.2 thou")"}) {
+            add(("{\"kind\":\"gap_reading\",\"person\":\"Mira Solheim\",\"instrument\":\"LEAVES-2\",\"pass\":" +
+                 std::string(pass) + ",\"position\":" + gap + "}")
+                    .c_str());
+        }
+    }
+    ASSERT_EQ(caprail({"append", record, "-"}, lines).exitCode, 0);
+    const Answer shown = caprail({"show", record, "--json"});
+    const QJsonArray held = shown.json()["gates"].toArray()[1].toObject()["held_by"].toArray();
+    EXPECT_FALSE(held.contains("gap:4R"));
+    EXPECT_TRUE(held.contains("stack:4R")) << "the next in the right order";
+    EXPECT_TRUE(held.contains("recheck:4R"));
+}
+
+TEST_F(Cli, check_tells_sound_from_altered_and_from_foreign) {
+    const QString record = copyOf("closed");
+    EXPECT_EQ(caprail({"check", record}).exitCode, 0);
+    EXPECT_EQ(caprail({"check", write("foreign.caprail", "just a text")}).exitCode, 2);
+    EXPECT_EQ(caprail({"check", at("not-there.caprail")}).exitCode, 2);
+    // Altered behind the program's back with the sqlite3 shell.
+    const Answer shell =
+        run("sqlite3", {record, "DROP TRIGGER IF EXISTS gap_reading_keep; UPDATE gap_reading SET gap_nm = gap_nm + "
+                                "2540 WHERE entry = (SELECT min(entry) FROM gap_reading);"});
+    (void)shell;
+    QByteArray bytes = bytesOf(copyOf("mid-survey"));
+    const qsizetype place = bytes.indexOf("LEAVES-2");
+    ASSERT_GT(place, 0);
+    bytes[place + 7] = '3';
+    const Answer altered = caprail({"check", write("altered.caprail", bytes)});
+    EXPECT_EQ(altered.exitCode, 1) << altered.out << altered.err;
+    EXPECT_FALSE(altered.err.empty());
+}
+
+TEST_F(Cli, import_refuses_to_overwrite_and_leaves_nothing_behind_when_refused) {
+    const QString record = copyOf("closed");
+    const QByteArray before = bytesOf(record);
+    const Answer over = caprail({"import", QStringLiteral(SAMPLE_BUILDS "/mid-survey.jsonl"), record});
+    EXPECT_NE(over.exitCode, 0);
+    EXPECT_EQ(bytesOf(record), before);
+    const Answer bad = caprail({"import", write("bad.jsonl", "{\"kind\":\"nonsense\"}\n"), at("new.caprail")});
+    EXPECT_NE(bad.exitCode, 0);
+    EXPECT_THAT(bad.err, HasSubstr("nonsense"));
+    EXPECT_FALSE(QFile::exists(at("new.caprail")));
+}
+
+TEST_F(Cli, a_read_only_file_is_shown_but_not_appended_to) {
+    const QString record = copyOf("mid-survey");
+    QFile::setPermissions(record, QFile::ReadOwner);
+    EXPECT_EQ(caprail({"show", record}).exitCode, 0);
+    const Answer refused =
+        caprail({"append", record, "-"}, R"({"kind":"note_added","person":"Mira Solheim","text":"x"})");
+    if (geteuid() != 0) { // root may write to any file
+        EXPECT_EQ(refused.exitCode, 1);
+        EXPECT_FALSE(refused.err.empty());
+    }
+    EXPECT_EQ(caprail({"check", record}).exitCode, 0);
+}
+
+TEST_F(Cli, plan_gives_the_best_stacks_in_the_units_of_its_case) {
+    const QString planCase = write("case.json", R"({"unit":"0.0001 in","band":[-5,5],"largest_stack":0,
+        "positions":[{"id":"A","cap":1,"side":"left","gap":575},{"id":"B","cap":1,"side":"right","gap":9000}],
+        "shims":[{"id":"S1","thickness":300},{"id":"S2","thickness":275},{"id":"S3","thickness":577},{"id":"S4","thickness":575,"set_aside":true}]})");
+    const Answer answer = caprail({"plan", planCase});
+    ASSERT_EQ(answer.exitCode, 0) << answer.err;
+    const QJsonObject plan = answer.json();
+    // Common practice, no source: of two stacks of equal thickness the one with fewer shims is right.
+    EXPECT_EQ(plan["stacks"].toObject()["A"], QJsonArray{"S3"});
+    EXPECT_EQ(plan["in_band"], 1);
+    EXPECT_EQ(plan["shims"], 1);
+    EXPECT_EQ(plan["largest_residual"], 2);
+    EXPECT_EQ(plan["proven"], true);
+    EXPECT_EQ(plan["unmet"].toArray(), QJsonArray{"B"});
+    EXPECT_EQ(caprail({"plan", write("bad.json", "{\"unit\":\"0.0001 in\"}")}).exitCode, 2);
+    EXPECT_EQ(caprail({"plan", write("worse.json", "[")}).exitCode, 2);
+}
+
+TEST_F(Cli, export_writes_a_table_per_kind) {
+    ASSERT_EQ(caprail({"export", copyOf("closed"), at("tables")}).exitCode, 0);
+    const QStringList tables = QDir(at("tables")).entryList({"*.csv"});
+    EXPECT_TRUE(tables.contains("gap_reading.csv")) << tables.join(' ').toStdString();
+    EXPECT_THAT(bytesOf(at("tables/gap_reading.csv")).toStdString(), HasSubstr("gap_nm"));
+}
+
+TEST_F(Cli, sheet_is_a_clean_pdf_of_several_pages_with_selectable_text) {
+    const QString pdf = at("sheet.pdf");
+    const Answer made = caprail({"sheet", copyOf("closed"), pdf});
+    ASSERT_EQ(made.exitCode, 0) << made.err;
+    EXPECT_EQ(run("qpdf", {"--check", pdf}).exitCode, 0);
+    const std::string text = run("pdftotext", {"-layout", pdf, "-"}).out;
+    for (const char* wanted :
+         {"Ines Halloran", "KL-2188", "Signed off by Mira Solheim", "moved 3.5°", "S21", "Page 1 of"}) {
+        EXPECT_THAT(text, HasSubstr(wanted));
+    }
+    EXPECT_NE(caprail({"sheet", copyOf("mid-survey"), "/no/such/folder/sheet.pdf"}).exitCode, 0);
+}
