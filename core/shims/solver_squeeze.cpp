@@ -7,7 +7,7 @@ namespace caprail::solver {
 /// Prices for this node alone: what is left in the kit against what the open places still want. Either the bound then
 /// says that there is no plan below this node, or the stacks that no such plan can contain are shed.
 bool Search::squeeze(Frame& frame) {
-    constexpr int rounds = 20;
+    constexpr int rounds = 8;
     const Cost cost = isSumLimited() ? Cost::residuals : Cost::shims;
     Market market(m_instance);
     market.supply = m_left;

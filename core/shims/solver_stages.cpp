@@ -78,6 +78,14 @@ bool Stages::extend(std::size_t place, int size, std::int64_t window) {
     return m_pools[place].extend(size, window, roomInAll - std::min(roomInAll, others), m_stop);
 }
 
+std::size_t Stages::candidatesListed() const {
+    std::size_t n = 0;
+    for (const Pool& pool : m_pools) {
+        n += pool.candidates().size();
+    }
+    return n;
+}
+
 /// About how many stacks of so many shims serve a place: all multisets, evenly spread over their totals.
 double Stages::expectedStacks(std::size_t place, int size) const {
     double n = 1;
@@ -217,11 +225,12 @@ Stages::Answer Stages::decide(const Aim& aim) {
         }
     }
     bool listed = isListed(aim);
-    Answer answer = decideFromListed(aim, 250);
+    Answer answer = decideFromListed(aim, firstSteps);
     if (answer == Answer::yes || (answer == Answer::no && listed) || stopped()) {
         return stopped() && answer != Answer::yes ? Answer::unknown : answer;
     }
     if (!listed) {
+        const std::size_t before = candidatesListed();
         for (std::size_t p = 0; p < m_pools.size(); ++p) {
             int size = m_fewest[p];
             while (size < mostFor(p, aim) && expectedStacks(p, size + 1) < 4000) {
@@ -232,7 +241,9 @@ Stages::Answer Stages::decide(const Aim& aim) {
             }
         }
         listed = isListed(aim);
-        answer = decideFromListed(aim, 250);
+        if (candidatesListed() > before) {
+            answer = decideFromListed(aim, firstSteps);
+        }
         if (answer == Answer::yes || (answer == Answer::no && listed) || stopped()) {
             return stopped() && answer != Answer::yes ? Answer::unknown : answer;
         }
@@ -315,7 +326,7 @@ Stages::Answer Stages::decideByPrices(const Aim& aim) {
             return Answer::no;
         }
         // Before more stacks are listed: are those that are enough?
-        if (rounds == 200 && decideAtLength(aim, firstSteps) == Answer::yes) {
+        if (rounds == 200 && decideAtLength(aim, firstSteps, firstSteps) == Answer::yes) {
             return Answer::yes;
         }
         if (stopped()) {
@@ -323,14 +334,14 @@ Stages::Answer Stages::decideByPrices(const Aim& aim) {
         }
         listing = listMore(aim);
     }
-    const Answer answer = decideAtLength(aim, never);
+    const Answer answer = decideAtLength(aim, 4 * firstSteps, never);
     return answer == Answer::no && listing == Listing::noRoom ? Answer::unknown : answer;
 }
 
 /// A search to the end, and between whiles short tries at a plan: where plans are many but hard to come by, the one
 /// never ends and the other is quick; where there is none, only the one can show it.
-Stages::Answer Stages::decideAtLength(const Aim& aim, std::int64_t mostSteps) {
-    for (std::int64_t steps = firstSteps; steps <= mostSteps && !stopped(); steps *= 4) {
+Stages::Answer Stages::decideAtLength(const Aim& aim, std::int64_t steps, std::int64_t mostSteps) {
+    for (; steps <= mostSteps && !stopped(); steps *= 4) {
         for (unsigned probe = 0; probe <= probes; ++probe) {
             const Answer answer = decideFromListed(aim, probe == 0 ? steps : steps / 4, probe);
             if (answer != Answer::unknown) {
@@ -345,13 +356,19 @@ Stages::Answer Stages::decideAtLength(const Aim& aim, std::int64_t mostSteps) {
 /// finds a plan of at most `most`. False if it was stopped.
 bool Stages::settle(const Aim& aim, std::int64_t& atLeast, const std::int64_t& best, const Lower& search) {
     // First over the stacks that happen to be listed: that may be enough.
-    for (unsigned probe = 0; probe <= probes && atLeast < best; ++probe) {
-        const std::int64_t before = best;
-        const Outcome outcome = search(best - 1, probe == 0 ? firstSteps : firstSteps / 4, probe);
-        if (outcome == Outcome::exhausted && isListed(aim)) {
-            atLeast = best;
-        } else if (best < before) {
-            probe = 0;
+    for (std::int64_t steps = firstSteps; steps <= 4 * firstSteps && atLeast < best && !stopped(); steps *= 4) {
+        const bool listed = isListed(aim);
+        for (unsigned probe = 0; probe <= probes && atLeast < best && !stopped(); ++probe) {
+            const std::int64_t before = best;
+            const Outcome outcome = search(best - 1, probe == 0 ? steps : steps / 4, probe);
+            if (outcome == Outcome::exhausted && listed) {
+                atLeast = best;
+            } else if (best < before) {
+                probe = 0;
+            }
+        }
+        if (listed) {
+            break;
         }
     }
     if (atLeast == best || stopped()) {
@@ -513,6 +530,50 @@ std::int64_t Stages::unfilled(int shims) const {
     return std::max<std::int64_t>(0, rest);
 }
 
+/// With least twist, only some sums of |residual| go together with the twist found, whatever the kit: raises the bound
+/// to the next of these. (With an even number of caps, for one, the twist sum is odd just when the sum is.)
+void Stages::liftSum() {
+    std::int64_t width = 1;
+    const std::int64_t sums = m_best.sum - m_instance.fixedSum + 1;
+    for (const Place& p : m_instance.places) {
+        if (!p.residualCounts || m_leftOut > 0) {
+            return;
+        }
+        const std::int64_t extent = std::max(magnitude(p.gap - p.lo), magnitude(p.gap - p.hi));
+        width += 2 * extent * magnitude(p.weight);
+    }
+    if (!m_instance.leastTwist || m_instance.places.empty() || width * sums > 100'000 || m_wholeBand > 64) {
+        return;
+    }
+    const auto at = [width](std::int64_t sum, std::int64_t twist) {
+        return static_cast<std::size_t>(sum * width + twist + width / 2);
+    };
+    std::vector<char> can(static_cast<std::size_t>(width * sums), 0);
+    can[at(0, 0)] = 1;
+    for (const Place& p : m_instance.places) {
+        std::vector<char> next(can.size(), 0);
+        for (std::int64_t r = p.gap - p.hi; r <= p.gap - p.lo; ++r) {
+            const std::int64_t by = magnitude(r) * width + r * p.weight;
+            const std::int64_t from = std::max<std::int64_t>(0, -by);
+            const std::int64_t to = std::min<std::int64_t>(width * sums, width * sums - by);
+            for (std::int64_t i = from; i < to; ++i) {
+                const auto target = static_cast<std::size_t>(i + by);
+                next[target] = static_cast<char>(next[target] | can[static_cast<std::size_t>(i)]);
+            }
+        }
+        can.swap(next);
+    }
+    while (m_sumAtLeast < m_best.sum) {
+        for (std::int64_t sign : {-1, 1}) {
+            const std::int64_t twist = sign * m_best.twist - m_instance.fixedTwist;
+            if (magnitude(twist) <= width / 2 && can[at(m_sumAtLeast - m_instance.fixedSum, twist)] != 0) {
+                return;
+            }
+        }
+        ++m_sumAtLeast;
+    }
+}
+
 void Stages::shrinkSum() {
     Aim aim = bestAim();
     aim.window = std::min(m_instance.leastTwist ? m_wholeBand : m_best.largest, m_best.sum - m_instance.fixedSum);
@@ -532,14 +593,19 @@ void Stages::shrinkSum() {
     if (m_leftOut == 0) {
         m_sumAtLeast = std::max(m_sumAtLeast, m_instance.fixedSum + unfilled(aim.shims));
     }
+    liftSum();
     Prices prices;
-    bool priced = false;
+    std::size_t pricedFor = 0;
     const auto search = [&](std::int64_t most, std::int64_t steps, unsigned probe) {
         Columns columns = columnsFor(aim);
-        if (!priced && isListed(aim)) { // prices over an unfinished list would bound nothing
-            priced = true;
+        const std::size_t listed = candidatesListed();
+        if (listed != pricedFor) {
+            pricedFor = listed;
             const std::int64_t bound = boundSum(columns, aim, m_best.sum - m_instance.fixedSum - 1, prices);
-            m_sumAtLeast = std::max(m_sumAtLeast, bound + m_instance.fixedSum);
+            if (isListed(aim)) { // over an unfinished list the prices are good to search by, but bound nothing
+                m_sumAtLeast = std::max(m_sumAtLeast, bound + m_instance.fixedSum);
+                liftSum();
+            }
             if (m_sumAtLeast >= m_best.sum) {
                 return Outcome::exhausted;
             }

@@ -32,7 +32,7 @@ private:
     Answer decide(const Aim& aim);
     Answer decideFromListed(const Aim& aim, std::int64_t steps, unsigned probe = 0);
     Answer decideByPrices(const Aim& aim);
-    Answer decideAtLength(const Aim& aim, std::int64_t mostSteps);
+    Answer decideAtLength(const Aim& aim, std::int64_t steps, std::int64_t mostSteps);
 
     void sortOutPlaces();
     bool isHopeless(const Place& place, int& fewest) const;
@@ -41,6 +41,7 @@ private:
     void shrinkLargest();
     void shrinkTwist();
     void shrinkSum();
+    void liftSum();
     using Lower = std::function<Outcome(std::int64_t most, std::int64_t steps, unsigned probe)>;
     bool settle(const Aim& aim, std::int64_t& atLeast, const std::int64_t& best, const Lower& search);
     std::int64_t boundSum(const Columns& columns, const Aim& aim, std::int64_t target, Prices& prices);
@@ -51,6 +52,7 @@ private:
     Listing listMore(const Aim& aim);
     bool listAll(const Aim& aim);
     std::int64_t raisePrices(const Aim& aim, int rounds);
+    [[nodiscard]] std::size_t candidatesListed() const;
     [[nodiscard]] double expectedStacks(std::size_t place, int size) const;
     [[nodiscard]] bool isListed(const Aim& aim) const;
     [[nodiscard]] int fewestInAll(int leftOut) const;
