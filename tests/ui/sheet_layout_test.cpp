@@ -23,7 +23,7 @@ TEST(SheetTable, is_never_wider_than_the_page_whatever_it_holds) {
         std::vector<SheetCell> row;
         for (int c = 0; c < columns; ++c) {
             table.columns.push_back({QStringLiteral("Head of column")});
-            row.emplace_back(QString(60 * (c + 1), QLatin1Char('W')));
+            row.emplace_back(QString(150 * (c + 1), QLatin1Char('W')));
         }
         table.rows.push_back(row);
         const TableLayout layout(table, type, mm(178));

@@ -87,16 +87,16 @@ void bearingsSection(const Writing& w) {
         return;
     }
     w.flow.heading(Sheet::tr("Bearings"));
-    w.flow.remark(ruleSentence(w.facts().rules));
+    w.flow.introduction(ruleSentence(w.facts().rules));
     for (const Part& part : parts) {
         if (!isShown(part)) {
             continue;
         }
         w.flow.subheading(part.title);
         const BandFact* band = w.facts().bandNamed(part.band);
-        w.flow.paragraph(band == nullptr
-                             ? Sheet::tr("Measured, but no band is set: nothing was judged.")
-                             : Sheet::tr("Band of the vertical clearance: %1").arg(bandText(*band, w.units())));
+        w.flow.introduction(band == nullptr
+                                ? Sheet::tr("Measured, but no band is set: nothing was judged.")
+                                : Sheet::tr("Band of the vertical clearance: %1").arg(bandText(*band, w.units())));
         w.flow.table(tableFor(w, part.kind, part.journals));
         reasons(w, part.check);
     }

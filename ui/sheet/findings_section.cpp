@@ -72,7 +72,7 @@ void struckSection(const Writing& w) {
     }
     if (!table.rows.empty()) {
         w.flow.heading(Sheet::tr("Struck entries"));
-        w.flow.remark(
+        w.flow.introduction(
             Sheet::tr("Withdrawn by a person, with a reason. They count for nothing above and stay readable."));
         w.flow.table(table);
     }

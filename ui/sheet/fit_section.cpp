@@ -73,14 +73,15 @@ void pickupSection(const Writing& w) {
         }
         const auto mean = result.means.find(term);
         const bool isTakenOff = term == PickupTerm::pickupDepth;
-        table.rows.push_back({strongCell((isTakenOff ? QStringLiteral("− ") : QStringLiteral("+ ")) + text(name)),
-                              readings.isEmpty() ? none() : readings.join(QStringLiteral(", ")),
-                              instruments.isEmpty() ? none() : instruments.join(QStringLiteral(", ")),
-                              mean == result.means.end() ? none() : bare(mean->second, units)});
+        table.rows.push_back(
+            {strongCell((isTakenOff ? QStringLiteral("− ") : QStringLiteral("+ ")) + capitalised(text(name))),
+             readings.isEmpty() ? none() : readings.join(QStringLiteral(", ")),
+             instruments.isEmpty() ? none() : instruments.join(QStringLiteral(", ")),
+             mean == result.means.end() ? none() : bare(mean->second, units)});
     }
     w.flow.heading(Sheet::tr("Clearance under the pickup"));
     if (const BandFact* band = w.facts().bandNamed(bands::pickupClearance)) {
-        w.flow.paragraph(Sheet::tr("Band: %1").arg(bandText(*band, units)));
+        w.flow.introduction(Sheet::tr("Band: %1").arg(bandText(*band, units)));
     }
     w.flow.table(table);
     if (const Check* check = w.assessment().find("pickup"); check != nullptr) {

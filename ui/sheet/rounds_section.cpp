@@ -52,8 +52,9 @@ void roundsSection(const Writing& w) {
                               QString::number(moved), resultCell(round, asked)});
     }
     w.flow.heading(Sheet::tr("Verify rounds"));
-    w.flow.remark(Sheet::tr("With the stacks off, every main-cap and rod fastener is pulled to its specified value "
-                            "again, without backing it off. Fastener by fastener under Torques."));
+    w.flow.introduction(
+        Sheet::tr("With the stacks off, every main-cap and rod fastener is pulled to its specified value "
+                  "again, without backing it off. Fastener by fastener under Torques."));
     w.flow.table(table);
     if (anyMoved) {
         w.flow.figure(mm(58), [&facts = w.facts(), units = w.units(), look = w.flow.type().look](QPainter& painter,

@@ -22,17 +22,30 @@ void SheetFlow::newPage() {
     m_y = m_type.topMargin;
 }
 
+void SheetFlow::putHeld(const Held& held) {
+    m_y += m_y > m_type.topMargin ? held.above : 0;
+    put([at = QPointF(m_type.margin, m_y), held, right = m_page.width() - m_type.margin,
+         rule = QPen(m_type.rule, points(0.5))](QPainter& painter) {
+        held.block.paint(painter, at, held.colour);
+        if (held.isRuled) {
+            painter.setPen(rule);
+            const qreal line = at.y() + held.block.height() + points(1.5);
+            painter.drawLine(QPointF(at.x(), line), QPointF(right, line));
+        }
+    });
+    m_y += held.block.height() + held.below;
+}
+
 QPointF SheetFlow::claim(qreal height) {
     qreal held = 0;
     for (const Held& one : m_held) {
-        held += one.height;
+        held += one.above + one.block.height() + one.below;
     }
     if (m_y + held + height > bottom() && m_y > m_type.topMargin) {
         newPage();
     }
     for (const Held& one : std::exchange(m_held, {})) {
-        put(one.place({m_type.margin, m_y}));
-        m_y += one.height;
+        putHeld(one);
     }
     const QPointF at(m_type.margin, m_y);
     m_y += height;
@@ -40,28 +53,16 @@ QPointF SheetFlow::claim(qreal height) {
 }
 
 void SheetFlow::heading(const QString& text) {
-    const TextBlock block(text, m_type.heading, width());
-    const qreal above = m_y > m_type.topMargin ? points(15) : 0;
-    m_held.push_back({above + block.height() + points(5), [=, this](QPointF at) -> Mark {
-                          // At the top of a page the space above falls away into the margin.
-                          const qreal y = at.y() + (at.y() > m_type.topMargin ? above : 0);
-                          return [=, this](QPainter& painter) {
-                              block.paint(painter, {at.x(), y}, m_type.accent);
-                              painter.setPen(QPen(m_type.rule, points(0.5)));
-                              const qreal line = y + block.height() + points(1.5);
-                              painter.drawLine(QPointF(at.x(), line), QPointF(at.x() + width(), line));
-                          };
-                      }});
+    m_held.push_back({TextBlock(text, m_type.heading, width()), m_type.accent, points(15), points(5.5), true});
 }
 
 void SheetFlow::subheading(const QString& text) {
-    const TextBlock block(text, m_type.subheading, width());
-    const qreal above = points(m_held.empty() ? 8 : 2);
-    m_held.push_back({above + block.height() + points(1.5), [=, this](QPointF at) -> Mark {
-                          return [=, this](QPainter& painter) {
-                              block.paint(painter, {at.x(), at.y() + above}, m_type.ink);
-                          };
-                      }});
+    m_held.push_back(
+        {TextBlock(text, m_type.subheading, width()), m_type.ink, points(m_held.empty() ? 8 : 3), points(1.5)});
+}
+
+void SheetFlow::introduction(const QString& text) {
+    m_held.push_back({TextBlock(text, m_type.small, width()), m_type.quiet, 0, points(3)});
 }
 
 void SheetFlow::paragraph(const QString& text, const QFont& font, const QColor& colour) {
@@ -88,17 +89,20 @@ void SheetFlow::values(const std::vector<LabelledValue>& list, int columns) {
     const qreal each = (width() - gap * (columns - 1)) / columns;
     for (std::size_t first = 0; first < list.size(); first += static_cast<std::size_t>(columns)) {
         std::vector<std::pair<TextBlock, TextBlock>> row;
-        qreal height = 0;
+        qreal label = 0;
+        qreal value = 0;
         for (std::size_t i = first; i < std::min(list.size(), first + static_cast<std::size_t>(columns)); ++i) {
             row.emplace_back(TextBlock(list[i].label, m_type.small, each), TextBlock(list[i].value, m_type.body, each));
-            height = std::max(height, row.back().first.height() + row.back().second.height());
+            label = std::max(label, row.back().first.height());
+            value = std::max(value, row.back().second.height());
         }
-        const QPointF at = claim(height);
-        put([=, this](QPainter& painter) {
+        const QPointF at = claim(label + value);
+        put([=, &type = m_type](QPainter& painter) {
             QPointF corner = at;
-            for (const auto& [label, value] : row) {
-                label.paint(painter, corner, m_type.quiet);
-                value.paint(painter, corner + QPointF(0, label.height()), m_type.ink);
+            for (const auto& [name, what] : row) {
+                // Labels of different heights stand on the same line, right above their values.
+                name.paint(painter, corner + QPointF(0, label - name.height()), type.quiet);
+                what.paint(painter, corner + QPointF(0, label), type.ink);
                 corner.rx() += each + gap;
             }
         });

@@ -39,6 +39,8 @@ public:
 
     void heading(const QString& text);
     void subheading(const QString& text);
+    /// A sentence or two between a heading and its table; stays with both.
+    void introduction(const QString& text);
     void paragraph(const QString& text) { paragraph(text, m_type.body, m_type.ink); }
     void remark(const QString& text) { paragraph(text, m_type.small, m_type.quiet); }
     void paragraph(const QString& text, const QFont& font, const QColor& colour);
@@ -54,21 +56,26 @@ public:
     [[nodiscard]] const std::vector<SheetPage>& pages() const { return m_pages; }
 
 private:
+    /// A text that waits for what it stands over.
     struct Held {
-        qreal height;
-        std::function<Mark(QPointF)> place;
+        TextBlock block;
+        QColor colour;
+        qreal above; ///< left out at the top of a page
+        qreal below;
+        bool isRuled = false; ///< with a line under it over the whole width
     };
     [[nodiscard]] qreal bottom() const { return m_page.height() - m_type.bottomMargin; }
     void newPage();
     /// Makes room for so much height after the headings that wait; sets those, and gives the place.
     QPointF claim(qreal height);
     void put(Mark mark) { m_pages.back().marks.push_back(std::move(mark)); }
+    void putHeld(const Held& held);
     void tallRow(const std::shared_ptr<const TableLayout>& layout, std::size_t row);
 
     QSizeF m_page;
     const SheetType& m_type;
     std::vector<SheetPage> m_pages;
-    std::vector<Held> m_held; ///< headings that wait for what they stand over
+    std::vector<Held> m_held;
     qreal m_y = 0;
 };
 

@@ -28,9 +28,9 @@ inline QString capitalised(QString words) {
     }
     return words;
 }
-/// "2026-05-04 09:30", in UTC as the record keeps it.
+/// "2026-05-04 09:30", in UTC as the record keeps it; never parted over two lines.
 inline QString timeText(UtcTime time) {
-    return text(format(time)).left(16).replace(QLatin1Char('T'), QLatin1Char(' '));
+    return text(format(time)).left(16).replace(QLatin1Char('T'), QChar(QChar::Nbsp));
 }
 inline QString dayText(UtcTime time) {
     return text(format(dateOf(time)));

@@ -25,6 +25,8 @@ QFont font(const QStringList& families, qreal size, QFont::Weight weight = QFont
     f.setFamilies(families);
     f.setPixelSize(qRound(points(size) * scaleFor(families)));
     f.setWeight(weight);
+    // No ligatures: "fits" must be found when the sheet is searched. Any letter spacing switches them off.
+    f.setLetterSpacing(QFont::AbsoluteSpacing, 0.02);
     f.setHintingPreference(QFont::PreferNoHinting);
     f.setStyleStrategy(QFont::ForceOutline);
     return f;

@@ -99,7 +99,7 @@ void stacksSection(const Writing& w) {
     }
     w.flow.heading(Sheet::tr("Shim stacks"));
     if (const BandFact* band = w.facts().bandNamed(bands::residual)) {
-        w.flow.paragraph(
+        w.flow.introduction(
             Sheet::tr("Band of the residual (gap less stack; positive is loose): %1").arg(bandText(*band, units)));
     }
     w.flow.table(table);
