@@ -119,15 +119,33 @@ void gapCheck(const Assessing& a, Position p) {
     check.remedy = "Read the gap again, in two passes or more.";
 }
 
+/// The pass that is being read: the earliest that some position not accepted yet still lacks; once all are accepted,
+/// the one after the last.
+std::int64_t nextPass(const std::map<Position, GapResult>& gaps) {
+    std::optional<std::int64_t> earliest;
+    std::int64_t last = 0;
+    for (const auto& [p, gap] : gaps) {
+        std::int64_t passHere = 0;
+        for (const auto* readings : {&gap.fallen, &gap.standing}) {
+            for (const auto& reading : *readings) {
+                passHere = std::max(passHere, reading.what.pass);
+            }
+        }
+        last = std::max(last, passHere);
+        if (!gap.accepted) {
+            earliest = std::min(earliest.value_or(passHere), passHere);
+        }
+    }
+    return earliest.value_or(last) + 1;
+}
+
 void surveyResult(const Assessing& a) {
     SurveyResult& survey = a.out.survey;
     if (const auto repeatability = surveyRepeatability(a.facts)) {
         survey.pooledStandardDeviation = repeatability->standardDeviation;
     }
-    std::int64_t fewest = INT64_MAX;
     for (const auto& [p, gap] : a.out.gaps) {
         ++survey.positions;
-        fewest = std::min(fewest, static_cast<std::int64_t>(gap.standing.size()));
         if (gap.accepted) {
             ++survey.accepted;
             survey.smallest = std::min(survey.smallest.value_or(*gap.accepted), *gap.accepted);
@@ -137,7 +155,7 @@ void surveyResult(const Assessing& a) {
     if (survey.smallest) {
         survey.spread = *survey.largest - *survey.smallest;
     }
-    survey.nextPass = survey.positions == 0 ? 1 : fewest + 1;
+    survey.nextPass = nextPass(a.out.gaps);
 }
 
 StackResult stackResult(const Assessing& a, Position p, const StackFact& stack) {

@@ -100,9 +100,7 @@ private:
         auto* area = new QCPItemRect(&m_plot);
         area->topLeft->setCoords(from, hi);
         area->bottomRight->setCoords(to, lo);
-        QColor tint = m_look.good;
-        tint.setAlphaF(0.13F);
-        area->setBrush(tint);
+        area->setBrush(washed(m_look.good, m_look.paper, 0.13));
         area->setPen(Qt::NoPen);
         for (const double level : {lo, hi}) {
             lineBetween(m_plot, {from, level}, {to, level}, QPen(m_look.good, 1));

@@ -68,6 +68,7 @@ void PlanDrawing::paint(QPainter& painter, const Look& look) const {
     const PlanScene& scene = *m_scene;
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
+    paintGirdleWash(painter, scene, look);
     paintBlock(painter, scene, look);
     paintCrank(painter, scene, look);
     paintGirdle(painter, scene, look);
@@ -198,7 +199,7 @@ QString PlanDrawing::neighbour(const QString& place, PlanDirection direction) co
             continue;
         }
         // Straight ahead comes first; what lies more aside than ahead only when nothing else is left.
-        const double cost = ahead + 2.5 * aside + (aside > ahead ? 1e6 : 0);
+        const double cost = ahead + 1.3 * aside + (aside > ahead ? 1e6 : 0);
         if (best == nullptr || cost < least) {
             best = &to;
             least = cost;

@@ -43,8 +43,7 @@ void paintStud(QPainter& painter, const PlanScene& scene, QPointF at, double was
 void paintBlock(QPainter& painter, const PlanScene& scene, const Look& look) {
     const EngineLayout& layout = scene.content.layout;
     const PlanFrame& frame = scene.set.frame;
-    QColor metal = look.ink;
-    metal.setAlphaF(0.07F);
+    const QColor metal = washed(look.ink, look.paper, 0.07);
     const QPainterPath rail = frame.at(railShape(layout, scene.size));
     painter.fillPath(rail, metal);
     painter.setBrush(Qt::NoBrush);
@@ -97,8 +96,9 @@ void paintCrank(QPainter& painter, const PlanScene& scene, const Look& look) {
     QPen centre = solid(look.quiet, scene.line(0.9));
     centre.setDashPattern({14, 3, 2, 3});
     painter.setPen(centre);
-    const double out = 1.16 * scene.size.overhang;
-    painter.drawLine(frame.at(QPointF(-out, 0)), frame.at(QPointF(scene.size.length + out, 0)));
+    const QPointF beyond = frame.rearwards() * 0.55 * scene.type.em;
+    const double end = scene.size.overhang + 0.22 * scene.size.railWidth;
+    painter.drawLine(frame.at(QPointF(-end, 0)) - beyond, frame.at(QPointF(scene.size.length + end, 0)) + beyond);
     const double reach = scene.size.outermost + 1.6 * scene.size.washer;
     for (int cap = 1; cap <= layout.caps(); ++cap) {
         const double x = inMillimetres(layout.capAt(cap));

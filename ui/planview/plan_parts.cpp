@@ -25,21 +25,31 @@ void crossLines(QPainter& painter, QPointF at, double reach) {
 
 } // namespace
 
+namespace {
+
+QPainterPath plateOf(const PlanScene& scene) {
+    const bool hasCutout = scene.content.layers.testFlag(PlanLayer::cutout);
+    return scene.set.frame.at(girdleShape(scene.content.layout, scene.size, hasCutout));
+}
+
+} // namespace
+
+void paintGirdleWash(QPainter& painter, const PlanScene& scene, const Look& look) {
+    if (scene.content.layers.testFlag(PlanLayer::girdle)) {
+        painter.fillPath(plateOf(scene), washed(look.accent, look.paper, 0.07));
+    }
+}
+
 void paintGirdle(QPainter& painter, const PlanScene& scene, const Look& look) {
     if (!scene.content.layers.testFlag(PlanLayer::girdle)) {
         return;
     }
-    const bool hasCutout = scene.content.layers.testFlag(PlanLayer::cutout);
-    const QPainterPath plate = scene.set.frame.at(girdleShape(scene.content.layout, scene.size, hasCutout));
-    QColor tint = look.accent;
-    tint.setAlphaF(0.07F);
-    painter.fillPath(plate, tint);
     // A part that lies over the drawing is drawn in phantom line: long, short, short.
     QPen phantom = solid(look.accent, scene.line(1.5));
     phantom.setDashPattern({11, 2.5, 2, 2.5, 2, 2.5});
     painter.setPen(phantom);
     painter.setBrush(Qt::NoBrush);
-    painter.drawPath(plate);
+    painter.drawPath(plateOf(scene));
 }
 
 void paintHeights(QPainter& painter, const PlanScene& scene, const Look& look) {
@@ -58,8 +68,7 @@ void paintHeights(QPainter& painter, const PlanScene& scene, const Look& look) {
         // Proud is a filled halo, loose a ring; both the stronger the farther from flush.
         const double share = std::abs(height) / largest;
         const double radius = scene.radiusOf(*place) * (1.15 + 0.55 * share);
-        QColor colour = height < 0 ? look.out : look.accent;
-        colour.setAlphaF(static_cast<float>(0.15 + 0.4 * share));
+        const QColor colour = washed(height < 0 ? look.out : look.accent, look.paper, 0.15 + 0.4 * share);
         painter.setPen(height < 0 ? QPen(Qt::NoPen) : solid(colour, scene.line(2 + 3 * share)));
         painter.setBrush(height < 0 ? QBrush(colour) : QBrush(Qt::NoBrush));
         painter.drawEllipse(scene.pointOf(*place), radius, radius);
@@ -73,20 +82,17 @@ void paintLoose(QPainter& painter, const PlanScene& scene, const Look& look) {
         const QPointF plan = inPlan(layout.pickupAt());
         const QPointF at = frame.at(plan);
         const double radius = frame.at(scene.size.pickup);
-        // The tube runs towards the nearer end of the engine and is broken off there.
-        const double way = plan.x() < scene.size.length / 2 ? -1 : 1;
-        const double half = 0.28 * scene.size.pickup;
-        const double end = plan.x() + way * 0.8 * scene.size.spacing;
+        // The tube leaves outwards, clear of the studs, and is broken off before the rail.
+        const double way = plan.y() < 0 ? -1 : 1;
+        const double half = 0.3 * scene.size.pickup;
+        const double end = way * (scene.size.railHalf - 0.85 * scene.size.railWidth);
         painter.setPen(solid(look.ink, scene.line(1.2)));
-        QColor body = look.paper;
-        body.setAlphaF(0.85F);
-        painter.setBrush(body);
+        painter.setBrush(look.paper);
         QPainterPath tube;
-        tube.moveTo(plan.x(), plan.y() - half);
-        tube.lineTo(end, plan.y() - half);
-        tube.cubicTo(end + way * half, plan.y() - half / 2, end - way * half, plan.y() + half / 2, end,
-                     plan.y() + half);
-        tube.lineTo(plan.x(), plan.y() + half);
+        tube.moveTo(plan.x() - half, plan.y());
+        tube.lineTo(plan.x() - half, end);
+        tube.cubicTo(plan.x() - half / 2, end + half, plan.x() + half / 2, end - half, plan.x() + half, end);
+        tube.lineTo(plan.x() + half, plan.y());
         painter.drawPath(frame.at(tube));
         painter.drawEllipse(at, radius, radius);
         painter.setPen(solid(look.quiet, scene.line(0.8)));
@@ -158,7 +164,8 @@ void paintNumbers(QPainter& painter, const PlanScene& scene, const Look& look) {
         painter.setBrush(look.paper);
         painter.drawEllipse(middle, radius, radius);
         const QString number = QString::number(at->second);
-        painter.setFont(scene.type.sized((number.size() > 2 ? 0.62 : 0.8) * radius / (0.62 * scene.type.em)));
+        painter.setFont(scene.type.sized((number.size() > 2 ? 0.58 : (number.size() > 1 ? 0.72 : 0.8)) * radius /
+                                         (0.62 * scene.type.em)));
         painter.setPen(look.ink);
         centred(painter, middle, number);
     }

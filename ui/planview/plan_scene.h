@@ -34,6 +34,8 @@ struct PlanScene {
 /// The painters of the drawing's parts, in the order in which they are called.
 void paintBlock(QPainter&, const PlanScene&, const Look&);    ///< pan rail, bolt holes, bulkheads
 void paintCrank(QPainter&, const PlanScene&, const Look&);    ///< throws, rods, main caps, centre lines
+/// The plate as a thin wash, under everything else.
+void paintGirdleWash(QPainter&, const PlanScene&, const Look&);
 void paintGirdle(QPainter&, const PlanScene&, const Look&);   ///< plate, cutout
 void paintHeights(QPainter&, const PlanScene&, const Look&);  ///< flushness
 void paintStuds(QPainter&, const PlanScene&, const Look&);    ///< main studs with nuts and washers, rod fasteners

@@ -44,6 +44,11 @@ Look screenLook() {
     return isDark ? darkLook() : lightLook();
 }
 
+QColor washed(const QColor& colour, const QColor& ground, double share) {
+    const auto mixed = [share](int over, int under) { return static_cast<int>(under + share * (over - under) + 0.5); };
+    return {mixed(colour.red(), ground.red()), mixed(colour.green(), ground.green()), mixed(colour.blue(), ground.blue())};
+}
+
 QString sign(CheckState state) {
     switch (state) {
     case CheckState::good:

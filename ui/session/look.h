@@ -26,6 +26,10 @@ Look darkLook();
 /// For paper: the light one on white.
 Look paperLook();
 
+/// A thin wash of `colour` on `ground`, opaque: PDF/A-1 knows no transparency (ISO 19005-1, 6.4), so washes are mixed
+/// here and not on the paper. `share` from 0 (the ground) to 1 (the colour).
+QColor washed(const QColor& colour, const QColor& ground, double share);
+
 /// A sign for a state that reads without colour: ✓ good, ✕ out, ≈ too close to call, ↻ stale, ○ not done.
 QString sign(CheckState);
 /// The state's word, for screens and screen readers.

@@ -52,12 +52,16 @@ void StationList::refresh() {
         const QString name = QString::fromUtf8(stationWord.data(), static_cast<qsizetype>(stationWord.size()));
         const auto worst = worstAt(m_session.assessment(), station);
         const std::size_t open = m_session.assessment().openAt(station);
-        QString text = (worst ? sign(*worst) : QStringLiteral(" ")) + QStringLiteral("  ") + name;
+        // What its findings say is not the whole of the closing station: its steps are locked or open.
+        const bool isLocked = station == Station::closing && !m_session.facts().isClosed() &&
+                              !m_session.assessment().gate(GateKind::closing).isOpen;
+        const QString mark = isLocked ? QStringLiteral("▣") : worst ? sign(*worst) : QStringLiteral(" ");
+        QString text = mark + QStringLiteral("  ") + name;
         if (open > 0) {
             text += QStringLiteral("  %1").arg(open);
         }
         item(row)->setText(text);
-        item(row)->setForeground(worst ? look.of(*worst) : look.ink);
+        item(row)->setForeground(isLocked ? look.out : worst ? look.of(*worst) : look.ink);
         const QString shortcut = QStringLiteral("Ctrl+%1").arg(row + 1);
         item(row)->setToolTip(
             worst

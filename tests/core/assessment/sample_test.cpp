@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+/// The sample records are jobs that the program itself would have taken, entry by entry, gates and all.
+#include <assessment/admission.h>
+#include <fstream>
+#include <gtest/gtest.h>
+#include <ledger/entry_json.h>
+
+using namespace caprail;
+
+class Sample : public testing::TestWithParam<const char*> {};
+
+TEST_P(Sample, every_entry_may_be_made_when_it_is_made) {
+    std::ifstream text(std::string(SAMPLE_BUILDS) + "/" + GetParam() + ".jsonl");
+    ASSERT_TRUE(text.is_open());
+    Ledger ledger;
+    Facts facts;
+    Assessment assessment = assess(facts);
+    for (std::string line; std::getline(text, line);) {
+        auto draft = fromJson(line);
+        ASSERT_TRUE(draft) << draft.error().sentence;
+        const auto ok = mayAppend(ledger, facts, assessment, draft->person, draft->body);
+        ASSERT_TRUE(ok) << "entry " << ledger.size() + 1 << ": " << ok.error().sentence;
+        ASSERT_TRUE(draft->time);
+        const bool isStrike = std::holds_alternative<Struck>(draft->body);
+        const Entry& entry = ledger.append(*draft->time, draft->person, std::move(draft->body));
+        if (isStrike) {
+            facts = fold(ledger);
+        } else {
+            apply(facts, entry);
+        }
+        assessment = assess(facts);
+    }
+    EXPECT_GT(ledger.size(), 100);
+    const std::string name = GetParam();
+    EXPECT_EQ(facts.isClosed(), name == "closed");
+    EXPECT_EQ(assessment.gate(GateKind::closing).isOpen, name == "closed");
+    if (name == "moved-in-verify-round") {
+        EXPECT_EQ(assessment.find("gap:4R")->state, CheckState::stale);
+        EXPECT_EQ(assessment.find("verify-round")->state, CheckState::out);
+    }
+}
+
+INSTANTIATE_TEST_SUITE_P(All, Sample, testing::Values("mid-survey", "moved-in-verify-round", "closed"));
