@@ -107,6 +107,20 @@ UncertaintyBudget residualBudgetOf(const Facts& facts, Position p) {
     return residualBudget(gapBudgetOf(facts, p), orEmpty(stackBudget(shims)));
 }
 
+double expectedResidualUncertainty(const Facts& facts, Position p) {
+    constexpr std::size_t usualStack = 3;
+    if (const auto stack = facts.stacks.find(p); stack != facts.stacks.end() && !stack->second.shims.empty()) {
+        return expandedBy(facts, residualBudgetOf(facts, p));
+    }
+    std::vector<MeasuredTerm> shims;
+    for (const auto& [name, shim] : facts.shims) {
+        if (!shim.readings.empty() && shims.size() < usualStack) {
+            shims.push_back(shimTerm(facts, shim));
+        }
+    }
+    return expandedBy(facts, residualBudget(gapBudgetOf(facts, p), orEmpty(stackBudget(shims))));
+}
+
 UncertaintyBudget clearanceBudgetOf(const Facts& facts, const std::vector<Seen<JournalReading>>& journal,
                                     const std::vector<Seen<BoreReading>>& bore) {
     const MeasuredTerm boreTerm = termOf(facts, "bore", bore, [](const BoreReading& r) { return r.value.value; });

@@ -13,6 +13,10 @@ std::optional<Pooled> surveyRepeatability(const Facts&);
 UncertaintyBudget gapBudgetOf(const Facts&, Position);
 /// Of the residual at a position: its gap, and one micrometer term per shim of its stack with a common zero.
 UncertaintyBudget residualBudgetOf(const Facts&, Position);
+/// Expanded uncertainty that the residual at a position will have once a stack lies there, nanometres: with its own
+/// stack where one is built, else with three shims as the kit's were measured. What a plan must keep clear of the
+/// band's ends.
+double expectedResidualUncertainty(const Facts&, Position);
 /// Of a clearance, from the readings that stand.
 UncertaintyBudget clearanceBudgetOf(const Facts&, const std::vector<Seen<JournalReading>>& journal,
                                     const std::vector<Seen<BoreReading>>& bore);

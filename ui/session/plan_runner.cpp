@@ -2,7 +2,9 @@
 #include <session/plan_runner.h>
 
 #include <QElapsedTimer>
+#include <assessment/budget_of.h>
 #include <ledger/band_names.h>
+#include <measure/verdict.h>
 
 namespace caprail {
 
@@ -41,6 +43,21 @@ PlanOutcome solveWithin(const PlanRequest& request, int milliseconds, const std:
     return outcome;
 }
 
+/// Under guard bands a stack at the very end of the band is too close to call, so the plan aims at the zone in which
+/// every stack will be judged in. Where the measurement is too coarse to leave such a zone, it aims at the whole band.
+Band bandToAimAt(const Facts& facts, const std::vector<PlanPosition>& positions, Band band) {
+    if (facts.rules.decision != DecisionWord::guarded) {
+        return band;
+    }
+    double uncertainty = 0;
+    for (const PlanPosition& position : positions) {
+        if (const auto p = parsePosition(position.id)) {
+            uncertainty = std::max(uncertainty, expectedResidualUncertainty(facts, *p));
+        }
+    }
+    return acceptanceZone(band, uncertainty, DecisionRule::guarded).value_or(band);
+}
+
 } // namespace
 
 PlanRequest planRequestFor(const Facts& facts, const Assessment& assessment) {
@@ -70,6 +87,7 @@ PlanRequest planRequestFor(const Facts& facts, const Assessment& assessment) {
             request.shims.push_back({name, shim.thickness()});
         }
     }
+    request.band = bandToAimAt(facts, request.positions, request.band);
     return request;
 }
 

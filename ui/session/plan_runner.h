@@ -11,7 +11,8 @@
 namespace caprail {
 
 /// What there is to plan in a record: every position whose gap is accepted, every shim that is not set aside, the
-/// residual band (0.0005 in either way while the record sets none), the pins, and the rules' objective and largest
+/// residual band (0.0005 in either way while the record sets none; under guard bands less the expanded uncertainty at
+/// both ends, so that a planned stack is not too close to call), the pins, and the rules' objective and largest
 /// stack. Positions without an accepted gap are left out.
 PlanRequest planRequestFor(const Facts& facts, const Assessment& assessment);
 
