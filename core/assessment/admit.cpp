@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <assessment/admission.h>
+#include <assessment/known_places.h>
 
 #include <algorithm>
 #include <ledger/band_names.h>
@@ -31,9 +32,9 @@ Result<void> words(const std::string& text, const std::string& what) {
 }
 
 /// One overload per kind; the first thing that is wrong is said.
-class Admission {
+class Admission : private KnownPlaces {
 public:
-    explicit Admission(const Facts& facts) : m_facts(facts) {}
+    explicit Admission(const Facts& facts) : KnownPlaces(facts) {}
 
     Result<void> operator()(const EngineDescribed& e) const { return words(e.engine, "the engine"); }
 
@@ -293,6 +294,12 @@ public:
         if ((e.result == TrialResult::measured) != e.clearance.has_value()) {
             return refuse("A measured clearance and only that carries a value: give it, or answer pass or fail.");
         }
+        if (e.clearance && e.clearance->value < Length()) {
+            return refuse("A clearance cannot be below zero: where parts touch, answer fail.");
+        }
+        if (e.result == TrialResult::measured && (e.item == TrialItem::turnsFreely || e.item == TrialItem::keyway)) {
+            return refuse("“" + std::string(word(e.item)) + "” is answered by pass or fail, not measured.");
+        }
         return layoutKnown();
     }
     Result<void> operator()(const PickupReading& e) const {
@@ -370,53 +377,6 @@ private:
         return bad == conditions.end() ? Result<void>() : *bad;
     }
 
-    Result<void> layoutKnown() const {
-        return m_facts.layout ? Result<void>() : refuse("The engine layout is not known yet: set it first.");
-    }
-    Result<void> position(Position p) const {
-        if (auto known = layoutKnown(); !known) {
-            return known;
-        }
-        if (!m_facts.layout->has(p)) {
-            const auto& d = m_facts.layout->description();
-            return refuse("The girdle does not bear on " + describe(p) + " of this engine: it ties caps " +
-                          std::to_string(d.tiedFirst) + " to " + std::to_string(d.tiedLast) + ".");
-        }
-        return {};
-    }
-    Result<void> journal(JournalId j) const {
-        if (auto known = layoutKnown(); !known) {
-            return known;
-        }
-        if (!m_facts.layout->has(j)) {
-            return refuse("This engine has no journal " + describe(j) + ": it has " +
-                          std::to_string(m_facts.layout->caps()) + " mains and " +
-                          std::to_string(m_facts.layout->rods()) + " rods.");
-        }
-        return {};
-    }
-    Result<void> fastener(FastenerId f) const {
-        if (auto known = layoutKnown(); !known) {
-            return known;
-        }
-        const auto* group = m_facts.groupOf(f);
-        const bool beyondCount = !hasSides(f.kind) && group != nullptr && f.number > group->what.count;
-        if (!m_facts.layout->has(f) || beyondCount) {
-            return refuse("This engine has no fastener " + describe(f) + ": check its number and side.");
-        }
-        return {};
-    }
-    Result<void> instrument(const std::string& instrumentName) const {
-        if (!instrumentName.empty() && !m_facts.instruments.contains(instrumentName)) {
-            return refuse("This record knows no instrument " + instrumentName +
-                          ": add it at the engine station first.");
-        }
-        return {};
-    }
-    Result<void> shim(const std::string& shimName) const {
-        return m_facts.shims.contains(shimName) ? Result<void>()
-                                                : refuse("The kit has no shim " + shimName + ": add it first.");
-    }
     static Result<void> lengths(std::initializer_list<Length> values, const std::string& what) {
         for (const Length l : values) {
             if (l.magnitude() > longest) {
@@ -467,30 +427,6 @@ private:
         }
         return {};
     }
-
-    /// A layout set in mid-build must still have every place that something was recorded for.
-    Result<void> noPlaceIsLost(const EngineLayout& next) const {
-        std::string lost;
-        const auto keep = [&](const auto& places) {
-            for (const auto& [place, facts] : places) {
-                if (lost.empty() && !next.has(place)) {
-                    lost = describe(place);
-                }
-            }
-        };
-        keep(m_facts.gaps);
-        keep(m_facts.stacks);
-        keep(m_facts.journals);
-        keep(m_facts.bores);
-        keep(m_facts.fasteners);
-        if (lost.empty()) {
-            return {};
-        }
-        return refuse("The new layout has no " + lost +
-                      ", but this record has entries for it: strike those first, or keep the place.");
-    }
-
-    const Facts& m_facts;
 };
 
 } // namespace

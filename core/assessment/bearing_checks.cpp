@@ -3,6 +3,7 @@
 #include <assessment/budget_of.h>
 #include <assessment/figures.h>
 #include <assessment/rests_on.h>
+#include <bearings/clearance.h>
 #include <ledger/band_names.h>
 
 namespace caprail {
@@ -53,76 +54,51 @@ std::optional<Length> shellThickness(const Facts& facts, const std::string& shel
     return measured.empty() ? marked : Length(toNearest(summarise(measured).mean));
 }
 
-/// The vertical clearances that one bearing's standing readings give, station by station where both were measured, with
-/// the mean journal where only the bore has stations.
-struct Clearances {
-    std::vector<Length> each;
-    std::string missing; ///< what must be measured first; empty: nothing
-};
-
-constexpr std::int64_t vertical = 1;
-
-std::optional<Length> verticalJournal(const std::vector<Seen<JournalReading>>& journal, std::int64_t station) {
-    std::vector<Length> here;
-    std::vector<Length> anywhere;
+std::vector<DiameterReading> diametersOf(const std::vector<Seen<JournalReading>>& journal) {
+    std::vector<DiameterReading> list;
     for (const auto& reading : journal) {
-        if (reading.what.direction == vertical) {
-            anywhere.push_back(reading.what.diameter.value);
-            if (reading.what.station == station) {
-                here.push_back(reading.what.diameter.value);
-            }
-        }
+        list.push_back({reading.what.station, reading.what.direction, reading.what.diameter.value});
     }
-    if (anywhere.empty()) {
-        return {};
-    }
-    return Length(toNearest(summarise(here.empty() ? anywhere : here).mean));
+    return list;
 }
 
-Clearances clearancesOf(const Facts& facts, JournalId j, const std::vector<Seen<JournalReading>>& journal,
-                        const std::vector<Seen<BoreReading>>& bores) {
-    Clearances result;
-    for (const auto& bore : bores) {
-        Length value = bore.what.value.value;
-        if (bore.what.method == BoreMethod::strip) {
-            result.each.push_back(value);
-            continue;
-        }
-        if (bore.what.method == BoreMethod::housing) {
-            const auto fitted = facts.shellsFitted.find(j);
-            const auto upper =
-                fitted == facts.shellsFitted.end() ? std::nullopt : shellThickness(facts, fitted->second.what.upper);
-            const auto lower =
-                fitted == facts.shellsFitted.end() ? std::nullopt : shellThickness(facts, fitted->second.what.lower);
-            if (!upper || !lower) {
-                result.missing = "Say which shells lie in " + describe(j) + ", with their thickness.";
-                continue;
-            }
-            value = value - *upper - *lower;
-        }
-        if (const auto diameter = verticalJournal(journal, bore.what.station)) {
-            result.each.push_back(value - *diameter);
-        } else {
-            result.missing = "Measure journal " + describe(j) + ", square to the parting line.";
+/// The readings of the way in which the bearing was measured last: bore with shells, bare housing, or strip.
+std::vector<StationReading> latestWay(const std::vector<Seen<BoreReading>>& bores) {
+    std::vector<StationReading> list;
+    for (const auto& reading : bores) {
+        if (reading.what.method == bores.back().what.method) {
+            list.push_back({reading.what.station, reading.what.value.value});
         }
     }
-    return result;
+    return list;
 }
 
-/// Taper: difference along the journal in one direction; out-of-round: difference around it at one station.
-void journalShape(const std::vector<Seen<JournalReading>>& journal, ClearanceResult& result) {
-    std::map<std::int64_t, std::vector<Length>> byDirection;
-    std::map<std::int64_t, std::vector<Length>> byStation;
-    for (const auto& reading : journal) {
-        byDirection[reading.what.direction].push_back(reading.what.diameter.value);
-        byStation[reading.what.station].push_back(reading.what.diameter.value);
+/// The clearance of one bearing, or what must be measured first.
+Result<BearingClearance> clearanceOf(const Facts& facts, JournalId j, const std::vector<Seen<JournalReading>>& journal,
+                                     const std::vector<Seen<BoreReading>>& bores) {
+    const auto readings = latestWay(bores);
+    const BoreMethod method = bores.back().what.method;
+    if (method == BoreMethod::strip) {
+        return clearanceFromStrip(readings);
     }
-    for (const auto& [direction, values] : byDirection) {
-        result.taper = std::max(result.taper, summarise(values).range);
+    const auto shape = journalShape(diametersOf(journal));
+    if (!shape) {
+        return tl::unexpected(shape.error());
     }
-    for (const auto& [station, values] : byStation) {
-        result.outOfRound = std::max(result.outOfRound, summarise(values).range);
+    if (!shape->isComplete()) {
+        return refuse(shape->missing);
     }
+    if (method == BoreMethod::boreWithShells) {
+        return clearanceFromBore(readings, *shape);
+    }
+    const auto fitted = facts.shellsFitted.find(j);
+    const auto thickness = [&](const std::string& shell) { return shellThickness(facts, shell); };
+    const auto upper = fitted == facts.shellsFitted.end() ? std::nullopt : thickness(fitted->second.what.upper);
+    const auto lower = fitted == facts.shellsFitted.end() ? std::nullopt : thickness(fitted->second.what.lower);
+    if (!upper || !lower) {
+        return refuse("Say which shells lie in " + describe(j) + ", with their thickness.");
+    }
+    return clearanceFromHousing(readings, *upper, *lower, *shape);
 }
 
 void clearanceCheck(const Assessing& a, JournalId j, const BandFact& band) {
@@ -145,14 +121,13 @@ void clearanceCheck(const Assessing& a, JournalId j, const BandFact& band) {
     for (const auto& reading : bores) {
         rest(check, reading.entry);
     }
-    if (!journal.empty()) {
-        result.journalMean =
-            Length(toNearest(summarise(lengthsOf(journal, [](const auto& r) { return r.diameter.value; })).mean));
-        journalShape(journal, result);
+    if (const auto shape = journalShape(diametersOf(journal))) {
+        result.journalMean = shape->mean;
+        result.taper = shape->taper;
+        result.outOfRound = shape->outOfRound;
     }
     const bool hasFallen = journal.size() < allJournal.size() || bores.size() < allBores.size();
-    const bool isStripped =
-        std::ranges::any_of(bores, [](const auto& b) { return b.what.method == BoreMethod::strip; });
+    const bool isStripped = !bores.empty() && bores.back().what.method == BoreMethod::strip;
     if (bores.empty() || (journal.empty() && !isStripped)) {
         check.sentence = journal.empty() ? "The journal is not measured." : "The bore is not measured.";
         check.remedy = journal.empty() && !isStripped
@@ -166,15 +141,15 @@ void clearanceCheck(const Assessing& a, JournalId j, const BandFact& band) {
         }
         return;
     }
-    const Clearances clearances = clearancesOf(a.facts, j, journal, bores);
-    if (clearances.each.empty()) {
-        check.remedy = clearances.missing;
+    const auto clearance = clearanceOf(a.facts, j, journal, bores);
+    if (!clearance) {
+        check.sentence = "The clearance cannot be worked out yet.";
+        check.remedy = clearance.error().sentence;
         return;
     }
-    const auto summary = summarise(clearances.each);
-    result.clearance = Length(toNearest(summary.mean));
-    result.smallest = summary.smallest;
-    result.largest = summary.largest;
+    result.clearance = clearance->mean;
+    result.smallest = clearance->smallest;
+    result.largest = clearance->largest;
     if (result.journalMean) {
         result.boreMean = *result.journalMean + *result.clearance;
     }

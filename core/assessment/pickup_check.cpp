@@ -3,6 +3,7 @@
 #include <assessment/budget_of.h>
 #include <assessment/figures.h>
 #include <assessment/rests_on.h>
+#include <clearances/pickup.h>
 #include <ledger/band_names.h>
 
 namespace caprail {
@@ -80,9 +81,7 @@ void pickupCheck(const Assessing& a) {
     check.state = a.judged(clearance, a.out.pickup.expandedUncertainty, *band);
     check.sentence = a.against(clearance, a.out.pickup.expandedUncertainty, *band) + ".";
     if (!check.isGood()) {
-        const Length change = band->band.middle() - clearance;
-        check.remedy = std::string(change > Length() ? "Raise" : "Lower") + " the pickup by " +
-                       format(change.magnitude(), a.units) + " to reach the middle of the band, and measure again.";
+        check.remedy = pickupAdvice(clearance, band->band, a.units);
     }
     applyStaleness(check, a.facts);
     if (check.state == CheckState::stale) {

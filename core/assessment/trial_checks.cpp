@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <assessment/checks.h>
 #include <assessment/rests_on.h>
+#include <clearances/trial_fit.h>
 
 namespace caprail {
 
@@ -15,9 +16,25 @@ std::string titleOf(TrialPlace place) {
     return title;
 }
 
-/// A measured clearance is good from the shop's minimum on; elsewhere any clearance above nothing will do.
-Length minimumFor(TrialItem item, const RulesSet& rules) {
-    return isPerThrow(item) ? rules.counterweightMinimum : Length();
+/// The entry's words in those of core/clearances, which judges them.
+TrialFitObservation observed(const TrialFitResult& result) {
+    static constexpr std::pair<TrialItem, TrialFitItem> items[] = {
+        {TrialItem::dipstick, TrialFitItem::dipstick},
+        {TrialItem::pickupTube, TrialFitItem::pickupTube},
+        {TrialItem::counterweights, TrialFitItem::counterweights},
+        {TrialItem::rodBolts, TrialFitItem::rodBolts},
+        {TrialItem::turnsFreely, TrialFitItem::turnsFreely},
+        {TrialItem::keyway, TrialFitItem::keywayAtTopDeadCentre}};
+    TrialFitObservation observation;
+    observation.item = std::ranges::find(items, result.item, &std::pair<TrialItem, TrialFitItem>::first)->second;
+    observation.throwNumber = static_cast<int>(result.throwNumber);
+    observation.found = result.result == TrialResult::pass   ? TrialFitFound::pass
+                        : result.result == TrialResult::fail ? TrialFitFound::fail
+                                                             : TrialFitFound::clearance;
+    if (result.clearance) {
+        observation.clearance = result.clearance->value;
+    }
+    return observation;
 }
 
 void itemCheck(const Assessing& a, TrialPlace place) {
@@ -32,22 +49,18 @@ void itemCheck(const Assessing& a, TrialPlace place) {
     }
     const TrialFitResult& result = at->second.what;
     rest(check, at->second.entry);
-    check.remedy = "Make room, then try again.";
-    if (result.result == TrialResult::measured && result.clearance) {
-        const Length minimum = minimumFor(place.first, a.facts.rules);
-        const bool isEnough = result.clearance->value >= minimum && result.clearance->value > Length();
-        check.state = isEnough ? CheckState::good : CheckState::out;
-        check.sentence =
-            format(result.clearance->value, a.units) + " clear, at least " + format(minimum, a.units) + " asked.";
-    } else {
-        check.state = result.result == TrialResult::pass ? CheckState::good : CheckState::out;
-        check.sentence = std::string(word(result.result)) + (result.note.empty() ? "." : ": " + result.note + ".");
+    const auto judgement = judgeTrialFit(observed(result), a.facts.rules.counterweightMinimum, a.units);
+    if (!judgement) {
+        check.sentence = judgement.error().sentence;
+        check.remedy = "Strike that entry and answer again.";
+        return;
     }
+    check.state = judgement->isGood ? CheckState::good : CheckState::out;
+    check.sentence = judgement->sentence + (result.note.empty() ? "" : " " + result.note + ".");
+    check.remedy = judgement->remedy;
     applyStaleness(check, a.facts);
     if (check.state == CheckState::stale) {
         check.remedy = "Fit the girdle for trial again.";
-    } else if (check.isGood()) {
-        check.remedy.clear();
     }
 }
 
