@@ -10,11 +10,6 @@ namespace caprail {
 
 namespace {
 
-/// The residual band while the record sets none: common practice, no source.
-Band defaultResidualBand() {
-    return *Band::between(tenths(-5), tenths(5));
-}
-
 bool isSame(const PlanRequest& a, const PlanRequest& b) {
     const auto sameShim = [](const PlanShim& x, const PlanShim& y) {
         return x.id == y.id && x.thickness == y.thickness;
@@ -60,10 +55,14 @@ Band bandToAimAt(const Facts& facts, const std::vector<PlanPosition>& positions,
 
 } // namespace
 
+Band residualBand(const Facts& facts) {
+    const BandFact* band = facts.bandNamed(bands::residual);
+    return band != nullptr ? band->band : *Band::between(tenths(-5), tenths(5));
+}
+
 PlanRequest planRequestFor(const Facts& facts, const Assessment& assessment) {
     PlanRequest request;
-    const BandFact* band = facts.bandNamed(bands::residual);
-    request.band = band != nullptr ? band->band : defaultResidualBand();
+    request.band = residualBand(facts);
     request.largestStack = static_cast<int>(facts.rules.largestStack);
     request.objective =
         facts.rules.objective == ObjectiveWord::leastTwist ? Objective::leastTwist : Objective::smallestResidual;

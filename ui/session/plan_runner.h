@@ -10,6 +10,9 @@
 
 namespace caprail {
 
+/// The record's residual band; 0.0005 in either way while it sets none (common practice, no source).
+Band residualBand(const Facts& facts);
+
 /// What there is to plan in a record: every position whose gap is accepted, every shim that is not set aside, the
 /// residual band (0.0005 in either way while the record sets none; under guard bands less the expanded uncertainty at
 /// both ends, so that a planned stack is not too close to call), the pins, and the rules' objective and largest

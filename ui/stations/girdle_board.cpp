@@ -45,7 +45,7 @@ std::vector<BoardCell> boardCells(const RecordSession& session, const PlanOutcom
     if (!facts.layout) {
         return cells;
     }
-    const Band band = planRequestFor(facts, assessment).band;
+    const Band band = residualBand(facts);
     for (const Position p : facts.layout->positions()) {
         BoardCell cell;
         cell.position = p;

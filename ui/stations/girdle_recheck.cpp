@@ -6,6 +6,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <algorithm>
+#include <session/plan_runner.h>
 #include <stations/checks_view.h>
 #include <stations/entries_model.h>
 #include <stations/entries_table.h>
@@ -107,7 +108,7 @@ void GirdleRecheck::refresh(Position selected) {
                                 ? tr("There is no stack here yet: build it first (Alt+3).")
                                 : tr("The stack is off: put it back first (Parts and stacks)."));
     } else if (stack != assessment().stacks.end() && stack->second.residual) {
-        const Band band = planRequestFor(facts(), assessment()).band;
+        const Band band = residualBand(facts());
         m_expected->setText(tr("Residual %1: by the numbers it %2.")
                                 .arg(qtText(formatSigned(*stack->second.residual, units())),
                                      expectedFeel(*stack->second.residual, band) == Feel::loose ? tr("should be loose")

@@ -168,7 +168,7 @@ QString GirdleStacks::echoOf(const std::vector<std::string>& shims) const {
     const auto gap = assessment().gaps.find(m_position);
     if (gap != assessment().gaps.end() && gap->second.accepted) {
         const Length residual = *gap->second.accepted - thickness;
-        const Band band = planRequestFor(facts(), assessment()).band;
+        const Band band = residualBand(facts());
         text += tr(", residual %1: %2, should %3")
                     .arg(qtText(formatSigned(residual, units())),
                          band.contains(residual) ? tr("in band") : tr("out of band"),
