@@ -6,7 +6,7 @@ namespace caprail::solver {
 
 namespace {
 /// From this many steps on a search is long: nodes are worth prices of their own, failures worth remembering.
-constexpr std::int64_t longSearch = 256;
+constexpr std::int64_t longSearch = 1000;
 } // namespace
 
 Search::Search(const Instance& instance, const Columns& columns, const Prices& forShims, const Prices& forResiduals,
@@ -295,10 +295,6 @@ void Search::orderByPrices(const Frame& frame, std::size_t place) {
 }
 
 Search::Next Search::descend(std::size_t depth) {
-    if (++m_steps > m_mostSteps || (m_steps % 64 == 0 && m_stop && m_stop())) {
-        m_gaveUp = true;
-        return Next::halt;
-    }
     Frame& frame = frameAt(depth);
     if (m_open.empty()) {
         return report(frame);
@@ -368,11 +364,21 @@ Search::Next Search::tryColumn(std::size_t depth, std::size_t place, std::uint32
         frame.freeResidualCost -= sign * live.leastResidualCost;
         use(c, sign);
     };
+    if (isSpent()) {
+        return Next::halt;
+    }
     book(1);
     m_chosen[place] = static_cast<int>(index);
     const Next result = narrow(frame, frameAt(depth + 1)) ? descend(depth + 1) : Next::goOn;
     book(-1);
     return result;
+}
+
+bool Search::isSpent() {
+    if (++m_steps > m_mostSteps || (m_steps % 64 == 0 && m_stop && m_stop())) {
+        m_gaveUp = true;
+    }
+    return m_gaveUp;
 }
 
 /// The place stays open, but for a larger stack than its smallest.

@@ -48,7 +48,7 @@ public:
     Search(const Instance& instance, const Columns& columns, const Prices& forShims, const Prices& forResiduals,
            const Stop& stop);
 
-    /// Runs to the end, or until `steps` nodes. At each solution `onFound(found, limits)` may tighten the limits and
+    /// Runs to the end, or until `steps` stacks were tried. At each solution `onFound(found, limits)` may tighten the limits and
     /// says whether to go on.
     Outcome run(const Limits& limits, std::int64_t steps, const std::function<bool(const Found&, Limits&)>& onFound);
     [[nodiscard]] std::int64_t steps() const { return m_steps; }
@@ -88,6 +88,7 @@ private:
     Next tryLarger(std::size_t depth, std::size_t place, const Live& larger);
     Next tryLeavingOut(std::size_t depth);
     Frame& frameAt(std::size_t depth);
+    bool isSpent();
     Next report(const Frame& frame);
     void seed(Frame& root);
     [[nodiscard]] std::size_t hardest(const Frame& frame) const;

@@ -16,7 +16,7 @@ constexpr std::size_t roomInAll = 400'000;
 constexpr double plenty = 400;
 /// Tries at a plan before a long proof.
 constexpr unsigned probes = 3;
-constexpr std::int64_t firstSteps = 250;
+constexpr std::int64_t firstSteps = 1000;
 } // namespace
 
 Stages::Stages(const Instance& instance, const Stop& stop) : m_all(instance), m_stop(stop) {

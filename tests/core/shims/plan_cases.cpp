@@ -72,6 +72,8 @@ const char* nameOf(Family family) {
         return "scarce";
     case Family::exact:
         return "exact fit";
+    case Family::tight:
+        return "tight";
     case Family::unmet:
         return "cannot be met";
     case Family::parity:
@@ -154,8 +156,8 @@ PlanCase makeCase(Family family, unsigned seed) {
     r.largestStack = 5;
     make.band(-5, 5);
     const int places = seed % 2 == 0 ? 8 : 10;
-    const int spread = make.between(20, 250);
-    const int middle = make.between(300, 600);
+    const int spread = family == Family::measured40 ? make.between(20, 60) : make.between(20, 250);
+    const int middle = family == Family::measured40 ? make.between(270, 330) : make.between(300, 600);
     switch (family) {
     case Family::plentiful: {
         r.largestStack = 4;
@@ -173,7 +175,8 @@ PlanCase makeCase(Family family, unsigned seed) {
     case Family::measured40:
     case Family::measured80:
     case Family::measured120:
-        make.kit(family == Family::measured40 ? 40 : family == Family::measured80 ? 80 : 120, true);
+    case Family::tight:
+        make.kit(family == Family::measured80 ? 80 : family == Family::measured120 ? 120 : 40, true);
         for (int i = 0; i < places; ++i) {
             make.gap(middle + make.between(-spread, spread));
         }
@@ -239,7 +242,7 @@ PlanCase makeCase(Family family, unsigned seed) {
         for (const PlanShim& s : r.shims) {
             total += s.thickness.value() / 2540;
         }
-        const int each = static_cast<int>(total * make.between(80, 97) / 100 / places);
+        const int each = static_cast<int>(total * (seed % 4 == 3 ? make.between(80, 96) : 97) / 100 / places);
         for (int i = 0; i < places; ++i) {
             make.gap(each + make.between(-20, 20));
         }
@@ -253,8 +256,13 @@ PlanCase makeCase(Family family, unsigned seed) {
                 make.shim(t);
             }
         }
-        r.largestStack = make.between(0, 5);
-        const int gap = make.between(200, 700);
+        r.largestStack = seed % 2 == 0 ? 0 : 5;
+        const std::vector<PlanShim>& kit = r.shims;
+        std::int64_t sum = 0;
+        for (int k = make.between(2, 4); k > 0; --k) {
+            sum += kit[static_cast<std::size_t>(make.between(0, static_cast<int>(kit.size()) - 1))].thickness.value();
+        }
+        const int gap = static_cast<int>(sum / 2540);
         for (int i = 0; i < places; ++i) {
             make.gap(gap + make.between(0, 2));
         }

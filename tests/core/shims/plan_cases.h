@@ -38,6 +38,7 @@ enum class Family {
     measured120,
     scarce,  ///< the kit is hardly more than one solution, so positions compete
     exact,   ///< the residual must be 0
+    tight,   ///< forty measured shims, and more or thicker gaps than they easily fill
     unmet,   ///< some positions cannot be served
     parity,  ///< even shims for odd gaps
     triples, ///< three shims each, all used, next to no tolerance
@@ -47,9 +48,9 @@ enum class Family {
     large    ///< 20 positions, 200 shims
 };
 inline constexpr Family allFamilies[] = {Family::plentiful, Family::measured40, Family::measured80, Family::measured120,
-                                         Family::scarce,    Family::exact,      Family::unmet,      Family::parity,
-                                         Family::triples,   Family::noLimit,    Family::twins,      Family::tiny,
-                                         Family::large};
+                                         Family::scarce,    Family::exact,      Family::tight,      Family::unmet,
+                                         Family::parity,    Family::triples,    Family::noLimit,    Family::twins,
+                                         Family::tiny,      Family::large};
 const char* nameOf(Family family);
 PlanCase makeCase(Family family, unsigned seed);
 

@@ -62,8 +62,7 @@ private:
             const PlanPosition& at = m_r.positions[p];
             twist += (2 * (at.cap - 1) - (m_caps - 1)) * at.side * m_residual[p].value();
         }
-        const std::int64_t third =
-            m_r.objective == Objective::leastTwist ? std::abs(twist) : largest.value();
+        const std::int64_t third = m_r.objective == Objective::leastTwist ? std::abs(twist) : largest.value();
         m_best = std::min(m_best, Rank(-inBand, shims, third, sum.value()));
     }
 
@@ -118,6 +117,10 @@ void compare(unsigned seed, int cases, bool fine) {
 
 } // namespace
 
-TEST(StackPlanAgainstEverything, agrees_on_thousands_of_small_cases) { compare(20'240'501, 4000, false); }
+TEST(StackPlanAgainstEverything, agrees_on_thousands_of_small_cases) {
+    compare(20'240'501, 4000, false);
+}
 
-TEST(StackPlanAgainstEverything, agrees_where_lengths_are_fine_to_the_nanometre) { compare(20'240'502, 1500, true); }
+TEST(StackPlanAgainstEverything, agrees_where_lengths_are_fine_to_the_nanometre) {
+    compare(20'240'502, 1500, true);
+}

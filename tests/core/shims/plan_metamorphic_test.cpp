@@ -12,7 +12,7 @@ using caprail::plancases::makeCase;
 
 namespace {
 
-const Family quickFamilies[] = {Family::plentiful, Family::measured80, Family::scarce, Family::exact,
+const Family quickFamilies[] = {Family::plentiful, Family::measured80, Family::scarce,  Family::exact,
                                 Family::unmet,     Family::parity,     Family::triples, Family::tiny};
 
 using Rank = std::tuple<int, int, std::int64_t, std::int64_t>;
@@ -23,8 +23,7 @@ Rank rankOf(const PlanRequest& r, const StackPlan& plan) {
 }
 
 /// A few cases of each family under both objectives.
-template <class F>
-void forCases(unsigned seeds, F check) {
+template <class F> void forCases(unsigned seeds, F check) {
     for (Family family : quickFamilies) {
         for (unsigned seed = 100; seed < 100 + seeds; ++seed) {
             plancases::PlanCase c = makeCase(family, seed);

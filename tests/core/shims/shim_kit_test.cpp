@@ -9,7 +9,9 @@ using ::testing::ElementsAre;
 using ::testing::HasSubstr;
 
 namespace {
-Shim shim(const std::string& id, Length marked) { return Shim::marked(id, marked).value(); }
+Shim shim(const std::string& id, Length marked) {
+    return Shim::marked(id, marked).value();
+}
 
 ShimKit kitOfThree() {
     ShimKit kit;

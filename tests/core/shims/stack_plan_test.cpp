@@ -16,8 +16,12 @@ using ::testing::UnorderedElementsAre;
 
 namespace {
 
-PlanPosition left(int cap, Length gap) { return {std::to_string(cap) + "L", cap, -1, gap, std::nullopt}; }
-PlanPosition right(int cap, Length gap) { return {std::to_string(cap) + "R", cap, 1, gap, std::nullopt}; }
+PlanPosition left(int cap, Length gap) {
+    return {std::to_string(cap) + "L", cap, -1, gap, std::nullopt};
+}
+PlanPosition right(int cap, Length gap) {
+    return {std::to_string(cap) + "R", cap, 1, gap, std::nullopt};
+}
 
 PlanRequest request(std::vector<PlanPosition> positions, std::vector<std::int64_t> thicknesses) {
     PlanRequest r;
@@ -269,8 +273,7 @@ TEST(StackPlan, refuses_what_cannot_be_with_one_sentence) {
     PlanRequest pinnedTwice = r;
     pinnedTwice.positions[0].pinned = {"S1"};
     pinnedTwice.positions[1].pinned = {"S1"};
-    EXPECT_EQ(refusal(pinnedTwice),
-              "Shim S1 is pinned twice, at position 1L and at position 1R: unpin one of them.");
+    EXPECT_EQ(refusal(pinnedTwice), "Shim S1 is pinned twice, at position 1L and at position 1R: unpin one of them.");
 
     PlanRequest tall = r;
     tall.largestStack = 1;
