@@ -114,7 +114,7 @@ public:
     Result<bool> fill(Batch& batch) {
         for (; batch.filled < batchSize; ++batch.filled) {
             EntryRow& row = batch.rows[batch.filled];
-            const auto more = m_reader.next(row);
+            auto more = m_reader.next(row);
             if (!more || !*more) {
                 return more;
             }
