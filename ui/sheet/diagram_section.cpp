@@ -35,8 +35,14 @@ PlanMark markFor(const Writing& w, Position p) {
         mark.state = badness(state) > badness(mark.state) ? state : mark.state;
     }
     const auto gap = w.assessment().gaps.find(p);
-    if (gap != w.assessment().gaps.end() && gap->second.last) {
-        mark.figure = text(formatShort(*gap->second.last, w.units()));
+    if (gap != w.assessment().gaps.end()) {
+        const GapResult& result = gap->second;
+        if (result.last) {
+            mark.figure = text(formatShort(*result.last, w.units()));
+        } else if (!result.fallen.empty()) {
+            // What was read before it moved, so that the place is not bare; its state says that it is stale.
+            mark.figure = text(formatShort(result.fallen.back().what.gap.value, w.units()));
+        }
     }
     const auto stack = w.assessment().stacks.find(p);
     if (stack != w.assessment().stacks.end()) {

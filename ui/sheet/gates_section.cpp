@@ -2,6 +2,7 @@
 #include <sheet/sections.h>
 #include <sheet/sheet_text.h>
 
+#include <algorithm>
 #include <array>
 
 namespace caprail::sheet {
@@ -67,25 +68,33 @@ SheetTable countsTable(const Assessment& assessment) {
     return table;
 }
 
-/// Checks that were never made are named together, so that a young record does not fill pages with them.
+/// Checks of one kind that are held back for the same reason are named together, and so are those that were never made,
+/// so that neither a young record nor one moved fastener fills pages.
 SheetTable holdingTable(const Assessment& assessment, const Gate& gate) {
-    SheetTable table{{{Sheet::tr("Held by")}, {Sheet::tr("State")}, {Sheet::tr("Why")}, {Sheet::tr("What to do")}}, {}};
-    std::map<CheckKind, std::vector<const Check*>> notDone;
+    std::vector<std::vector<const Check*>> groups;
     for (const std::size_t index : gate.holding) {
         const Check& check = assessment.checks[index];
-        if (check.state == CheckState::notDone) {
-            notDone[check.kind].push_back(&check);
-            continue;
+        const auto isAlike = [&](const std::vector<const Check*>& group) {
+            const Check& first = *group.front();
+            return first.kind == check.kind && first.state == check.state &&
+                   (check.state == CheckState::notDone ||
+                    (first.sentence == check.sentence && first.remedy == check.remedy));
+        };
+        const auto at = std::ranges::find_if(groups, isAlike);
+        if (at == groups.end()) {
+            groups.push_back({&check});
+        } else {
+            at->push_back(&check);
         }
-        table.rows.push_back({text(check.title), stateCell(check.state), text(check.sentence), text(check.remedy)});
     }
-    for (const auto& [kind, checks] : notDone) {
-        const Check& first = *checks.front();
+    SheetTable table{{{Sheet::tr("Held by")}, {Sheet::tr("State")}, {Sheet::tr("Why")}, {Sheet::tr("What to do")}}, {}};
+    for (const auto& group : groups) {
+        const Check& first = *group.front();
         const QString title =
-            checks.size() == 1
+            group.size() == 1
                 ? text(first.title)
-                : Sheet::tr("%1, %2 of them; first: %3").arg(kindTitle(kind)).arg(checks.size()).arg(text(first.title));
-        table.rows.push_back({title, stateCell(CheckState::notDone), text(first.sentence), text(first.remedy)});
+                : Sheet::tr("%1: %2, first %3").arg(kindTitle(first.kind)).arg(group.size()).arg(text(first.title));
+        table.rows.push_back({title, stateCell(first.state), text(first.sentence), text(first.remedy)});
     }
     return table;
 }
@@ -118,8 +127,13 @@ void gatesSection(const Writing& w) {
         w.flow.paragraph(Sheet::tr("Not signed off. Next: %1").arg(text(w.assessment().next.sentence)));
     }
     for (const Gate& gate : w.assessment().gates) {
-        w.flow.stateLine(gate.isOpen ? CheckState::good : CheckState::out, gateSentence(gate));
-        w.flow.table(holdingTable(w.assessment(), gate));
+        const SheetTable holding = holdingTable(w.assessment(), gate);
+        if (holding.rows.empty()) {
+            w.flow.stateLine(gate.isOpen ? CheckState::good : CheckState::out, gateSentence(gate));
+        } else {
+            w.flow.stateHeading(CheckState::out, gateSentence(gate));
+            w.flow.table(holding);
+        }
     }
     w.flow.space(points(3));
     w.flow.table(countsTable(w.assessment()));

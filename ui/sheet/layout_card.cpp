@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <sheet/layout_card.h>
 
+#include <QFontMetricsF>
 #include <algorithm>
+#include <cmath>
 #include <fasteners/thread.h>
 #include <sheet/sections.h>
 #include <sheet/sheet_text.h>
@@ -11,8 +13,8 @@ namespace caprail::sheet {
 namespace {
 
 constexpr qreal textWidth = mm(46); ///< beside a ring
-constexpr qreal headHeight = mm(30);
-constexpr qreal footHeight = mm(26);
+constexpr qreal headHeight = mm(29);
+constexpr qreal footHeight = mm(22);
 
 qreal onPaper(Length length) {
     return mm(inMillimetres(length));
@@ -86,9 +88,13 @@ bool LayoutCard::placeAsOnEngine(const std::vector<Position>& positions) {
 }
 
 void LayoutCard::placeInRows(const std::vector<Position>& positions) {
-    const qreal step = m_ring + mm(5);
+    // As far apart as the page allows, and never closer than a finger's breadth needs to lift a shim.
     const qreal room = m_page.height() - headHeight - footHeight;
-    const int perPage = std::max(1, static_cast<int>(room / step));
+    const int caps = positions.back().cap - positions.front().cap + 1;
+    const int most = std::max(1, static_cast<int>(room / (m_ring + mm(1.5))));
+    const int pages = (caps + most - 1) / most;
+    const int perPage = (caps + pages - 1) / pages;
+    const qreal step = std::min(room / perPage, m_ring + mm(6));
     int row = perPage; // the first cap begins a page
     int cap = 0;
     for (const Position p : positions) {
@@ -102,7 +108,7 @@ void LayoutCard::placeInRows(const std::vector<Position>& positions) {
         }
         // Rings next to the middle, what belongs on them outside.
         const qreal side = (m_ring / 2 + mm(6)) * (p.side == Side::left ? -1 : 1);
-        m_pages.back().push_back({p, {m_page.width() / 2 + side, headHeight + m_ring / 2 + mm(4) + step * row}});
+        m_pages.back().push_back({p, {m_page.width() / 2 + side, headHeight + (step * (2 * row + 1)) / 2}});
     }
 }
 
@@ -151,9 +157,9 @@ void LayoutCard::paintRing(QPainter& painter, const Ring& ring) const {
     const Qt::Alignment side = isLeft ? Qt::AlignRight : Qt::AlignLeft;
     const TextBlock label(capitalised(text(describe(ring.position))), m_type.strong, room, side);
     // A ring leaves room for so many lines; a taller stack is set smaller, down to what can still be read.
-    QFont font = m_type.cell;
+    QFont font = m_type.body;
     TextBlock shims(wordsFor(ring.position), font, room, side);
-    while (label.height() + shims.height() > m_ring + mm(4) && font.pixelSize() > points(5.5)) {
+    while (label.height() + shims.height() > m_ring + mm(4) && font.pixelSize() > points(6)) {
         font.setPixelSize(font.pixelSize() - static_cast<int>(points(0.5)));
         shims = TextBlock(wordsFor(ring.position), font, room, side);
     }
@@ -165,7 +171,8 @@ void LayoutCard::paintRing(QPainter& painter, const Ring& ring) const {
 
 void LayoutCard::paintFrame(QPainter& painter, int index) const {
     const qreal width = m_page.width() - 2 * m_type.margin;
-    const TextBlock head(title(), m_type.heading, width);
+    const TextBlock head(QFontMetricsF(m_type.heading).elidedText(title(), Qt::ElideRight, width * 0.97),
+                         m_type.heading, width);
     head.paint(painter, {m_type.margin, mm(11)}, m_type.accent, 0, 1);
     const QString how =
         m_isTrue ? Sheet::tr("The rings lie as the positions do on the engine. Lay each shim on its ring, and "
@@ -176,7 +183,7 @@ void LayoutCard::paintFrame(QPainter& painter, int index) const {
         .paint(painter, {m_type.margin, mm(11) + head.heightOf(0, 1) + points(2)}, m_type.quiet);
     painter.setFont(m_type.small);
     painter.setPen(m_type.quiet);
-    painter.drawText(QRectF(m_type.margin, headHeight - mm(6), width, mm(5)), Qt::AlignCenter, Sheet::tr("▲ front"));
+    painter.drawText(QRectF(m_type.margin, headHeight - mm(5), width, mm(4)), Qt::AlignCenter, Sheet::tr("▲ front"));
 
     const bool isInch = m_options.units.length == LengthUnit::inch;
     const qreal length = isInch ? unitsPerInch * 2 : mm(50);

@@ -80,6 +80,11 @@ void SheetFlow::paragraph(const QString& text, const QFont& font, const QColor& 
     m_y += points(3);
 }
 
+void SheetFlow::stateHeading(CheckState state, const QString& sentence) {
+    m_held.push_back({TextBlock(sign(state) + QStringLiteral("  ") + sentence, m_type.strong, width()),
+                      m_type.look.of(state), points(5), points(2)});
+}
+
 void SheetFlow::stateLine(CheckState state, const QString& sentence) {
     paragraph(sign(state) + QStringLiteral("  ") + sentence, m_type.strong, m_type.look.of(state));
 }

@@ -44,6 +44,8 @@ public:
     void paragraph(const QString& text) { paragraph(text, m_type.body, m_type.ink); }
     void remark(const QString& text) { paragraph(text, m_type.small, m_type.quiet); }
     void paragraph(const QString& text, const QFont& font, const QColor& colour);
+    /// As below, over a table: stays with it.
+    void stateHeading(CheckState state, const QString& sentence);
     /// One state with a sentence: the sign and the sentence in the state's colour.
     void stateLine(CheckState state, const QString& sentence);
     /// Facts in so many columns side by side.

@@ -71,15 +71,26 @@ void TableLayout::chooseWidths(const SheetTable& table, qreal width) {
     const qreal leastSum = std::accumulate(least.begin(), least.end(), 0.0);
     const qreal naturalSum = std::accumulate(natural.begin(), natural.end(), 0.0);
     m_widths.resize(count);
-    for (std::size_t c = 0; c < count; ++c) {
-        if (naturalSum <= width) {
-            m_widths[c] = natural[c] * width / naturalSum;
-        } else if (leastSum <= width) {
-            m_widths[c] = least[c] + (natural[c] - least[c]) * (width - leastSum) / (naturalSum - leastSum);
-        } else {
-            m_widths[c] = least[c] * width / leastSum;
-        }
+    if (naturalSum <= width || leastSum >= width) {
+        const auto& from = naturalSum <= width ? natural : least;
+        const qreal stretch = width / (naturalSum <= width ? naturalSum : leastSum);
+        std::ranges::transform(from, m_widths.begin(), [&](qreal w) { return w * stretch; });
+        return;
     }
+    // Short columns keep their width; only those wider than a common limit wrap. The limit is found by halving.
+    qreal low = 0;
+    qreal high = width;
+    for (int step = 0; step < 40; ++step) {
+        const qreal limit = (low + high) / 2;
+        qreal sum = 0;
+        for (std::size_t c = 0; c < count; ++c) {
+            m_widths[c] = std::max(least[c], std::min(natural[c], limit));
+            sum += m_widths[c];
+        }
+        (sum > width ? high : low) = limit;
+    }
+    // What the halving leaves is a hair, and goes to the widest.
+    *std::ranges::max_element(m_widths) += width - std::accumulate(m_widths.begin(), m_widths.end(), 0.0);
 }
 
 TableLayout::TableLayout(const SheetTable& table, const SheetType& type, qreal width) : m_type(type), m_width(width) {

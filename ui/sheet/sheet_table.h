@@ -37,8 +37,8 @@ struct SheetTable {
     std::vector<std::vector<SheetCell>> rows; ///< each with at most as many cells as there are columns
 };
 
-/// A table set to a width: columns as wide as their texts ask for, narrowed together where they do not fit. A table is
-/// never wider than `width`, whatever it holds.
+/// A table set to a width: columns as wide as their texts ask for; where they do not fit, the wide ones wrap. A table
+/// is never wider than `width`, whatever it holds.
 class TableLayout {
 public:
     TableLayout(const SheetTable& table, const SheetType& type, qreal width);
