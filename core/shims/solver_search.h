@@ -48,8 +48,8 @@ public:
     Search(const Instance& instance, const Columns& columns, const Prices& forShims, const Prices& forResiduals,
            const Stop& stop);
 
-    /// Runs to the end, or until `steps` stacks were tried. At each solution `onFound(found, limits)` may tighten the limits and
-    /// says whether to go on.
+    /// Runs to the end, or until `steps` stacks were tried. At each solution `onFound(found, limits)` may tighten the
+    /// limits and says whether to go on.
     Outcome run(const Limits& limits, std::int64_t steps, const std::function<bool(const Found&, Limits&)>& onFound);
     [[nodiscard]] std::int64_t steps() const { return m_steps; }
     /// To find a plan where there are many rather than to prove that there is none: prices at every node, stacks by

@@ -21,6 +21,9 @@ public:
 
 private:
     enum class Answer { yes, no, unknown };
+    /// Stacks tried in a first search, and short tries at a plan before each longer one.
+    static constexpr std::int64_t firstSteps = 1000;
+    static constexpr unsigned probes = 3;
 
     /// A plan is sought with at most `shims` shims, |residual| ≤ `window`, all but `leftOut` places served.
     struct Aim {

@@ -1,0 +1,273 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <shims/solver_stages.h>
+
+namespace caprail::solver {
+
+/// The same for what is minimised: closes the gap between `atLeast` and `best`, which `search` brings down when it
+/// finds a plan of at most `most`. False if it was stopped.
+bool Stages::settle(const Aim& aim, std::int64_t& atLeast, const std::int64_t& best, const Lower& search) {
+    // First over the stacks that happen to be listed: that may be enough.
+    for (std::int64_t steps = firstSteps; steps <= 4 * firstSteps && atLeast < best && !stopped(); steps *= 4) {
+        const bool listed = isListed(aim);
+        for (unsigned probe = 0; probe <= probes && atLeast < best && !stopped(); ++probe) {
+            const std::int64_t before = best;
+            const Outcome outcome = search(best - 1, probe == 0 ? steps : steps / 4, probe);
+            if (outcome == Outcome::exhausted && listed) {
+                atLeast = best;
+            } else if (best < before) {
+                probe = 0;
+            }
+        }
+        if (listed) {
+            break;
+        }
+    }
+    if (atLeast == best || stopped()) {
+        return atLeast == best;
+    }
+    if (!listAll(aim)) {
+        return false;
+    }
+    std::int64_t steps = firstSteps;
+    while (atLeast < best) {
+        const std::int64_t most = atLeast + (best - 1 - atLeast) / 2;
+        const std::int64_t before = best;
+        bool exhausted = false;
+        for (unsigned probe = 0; probe <= probes && !exhausted && best == before; ++probe) {
+            exhausted = search(most, probe == 0 ? steps : steps / 4, probe) == Outcome::exhausted;
+        }
+        if (exhausted) {
+            atLeast = std::min(best, most + 1);
+        } else if (best == before) {
+            steps *= 4;
+        }
+        if (stopped()) {
+            return atLeast >= best;
+        }
+    }
+    return true;
+}
+
+/// The smallest |residual| that any stack of so many shims can give at a place.
+std::int64_t Stages::leastResidual(std::size_t place, int size) const {
+    const Place& at = m_instance.places[place];
+    if (!at.residualCounts) {
+        return 0;
+    }
+    std::int64_t no = -1;
+    std::int64_t yes = m_pools[place].wholeBand();
+    while (yes - no > 1) {
+        const std::int64_t middle = (no + yes) / 2;
+        const std::int64_t lo = std::max(at.lo, at.gap - middle);
+        const std::int64_t hi = std::min(at.hi, at.gap + middle);
+        (lo <= hi && m_reach->fewest(0, lo, hi) <= size ? yes : no) = middle;
+    }
+    return yes;
+}
+
+void Stages::shrinkLargest() {
+    const Aim aim = bestAim();
+    std::vector<std::int64_t> least;
+    for (std::size_t p = 0; p < m_pools.size(); ++p) {
+        least.push_back(leastResidual(p, mostFor(p, aim)));
+    }
+    std::sort(least.begin(), least.end());
+    const std::size_t kept = least.size() - static_cast<std::size_t>(m_leftOut);
+    std::int64_t from = kept == 0 ? 0 : least[kept - 1];
+    from = std::max(from, m_instance.fixedLargest);
+    m_largestAtLeast = from;
+    bool first = true;
+    while (from < m_best.largest) {
+        const std::int64_t window = first ? from : (from + m_best.largest - 1) / 2;
+        first = false;
+        const Answer answer = decide({aim.shims, window, aim.leftOut});
+        if (answer == Answer::unknown) {
+            m_proven = false;
+            return;
+        }
+        if (answer == Answer::no) {
+            from = window + 1;
+            m_largestAtLeast = from;
+        }
+    }
+}
+
+void Stages::shrinkTwist() {
+    Aim aim = bestAim();
+    const auto search = [&](std::int64_t twist, std::int64_t steps, unsigned probe) {
+        Columns columns = columnsFor(aim);
+        price(columns, m_prices, {});
+        sortColumns(columns, Cost::shims);
+        Search run(m_instance, columns, m_prices, {}, m_stop);
+        run.probe(probe);
+        Limits limits = limitsFor(aim);
+        limits.twist = twist;
+        const Outcome outcome = run.run(limits, steps, [&](const Found& f, Limits& now) {
+            keep(columns, f);
+            now.twist = f.twist - 1;
+            return now.twist >= m_twistAtLeast;
+        });
+        return outcome;
+    };
+    if (m_best.twist == 0 || search(0, firstSteps, 0) == Outcome::found) {
+        return;
+    }
+    if (isListed(aim)) {
+        // What the residuals on offer allow, each place by itself.
+        std::int64_t no = -1;
+        std::int64_t maybe = m_best.twist;
+        while (maybe - no > 1) {
+            const std::int64_t middle = (no + maybe) / 2;
+            (search(middle, 0, 0) == Outcome::exhausted ? no : maybe) = middle;
+        }
+        m_twistAtLeast = maybe;
+    }
+    m_proven = settle(aim, m_twistAtLeast, m_best.twist, search);
+}
+
+/// What so many shims leave of the gaps at least, taken from the thickest.
+std::int64_t Stages::unfilled(int shims) const {
+    std::int64_t rest = 0;
+    for (const Place& p : m_instance.places) {
+        if (!p.residualCounts) {
+            return 0;
+        }
+        rest += p.gap;
+    }
+    for (std::size_t i = 0; i < m_instance.classes() && shims > 0; ++i) {
+        const int n = std::min(shims, m_instance.count[i]);
+        rest -= n * m_instance.thickness[i];
+        shims -= n;
+    }
+    return std::max<std::int64_t>(0, rest);
+}
+
+/// With least twist, only some sums of |residual| go together with the twist found, whatever the kit: raises the bound
+/// to the next of these. (With an even number of caps, for one, the twist sum is odd just when the sum is.)
+void Stages::liftSum() {
+    std::int64_t width = 1;
+    const std::int64_t sums = m_best.sum - m_instance.fixedSum + 1;
+    for (const Place& p : m_instance.places) {
+        if (!p.residualCounts || m_leftOut > 0) {
+            return;
+        }
+        const std::int64_t extent = std::max(magnitude(p.gap - p.lo), magnitude(p.gap - p.hi));
+        width += 2 * extent * magnitude(p.weight);
+    }
+    if (!m_instance.leastTwist || m_instance.places.empty() || width * sums > 100'000 || m_wholeBand > 64) {
+        return;
+    }
+    const auto at = [width](std::int64_t sum, std::int64_t twist) {
+        return static_cast<std::size_t>(sum * width + twist + width / 2);
+    };
+    std::vector<char> can(static_cast<std::size_t>(width * sums), 0);
+    can[at(0, 0)] = 1;
+    for (const Place& p : m_instance.places) {
+        std::vector<char> next(can.size(), 0);
+        for (std::int64_t r = p.gap - p.hi; r <= p.gap - p.lo; ++r) {
+            const std::int64_t by = magnitude(r) * width + r * p.weight;
+            const std::int64_t from = std::max<std::int64_t>(0, -by);
+            const std::int64_t to = std::min<std::int64_t>(width * sums, width * sums - by);
+            for (std::int64_t i = from; i < to; ++i) {
+                const auto target = static_cast<std::size_t>(i + by);
+                next[target] = static_cast<char>(next[target] | can[static_cast<std::size_t>(i)]);
+            }
+        }
+        can.swap(next);
+    }
+    while (m_sumAtLeast < m_best.sum) {
+        for (std::int64_t sign : {-1, 1}) {
+            const std::int64_t twist = sign * m_best.twist - m_instance.fixedTwist;
+            if (magnitude(twist) <= width / 2 && can[at(m_sumAtLeast - m_instance.fixedSum, twist)] != 0) {
+                return;
+            }
+        }
+        ++m_sumAtLeast;
+    }
+}
+
+void Stages::shrinkSum() {
+    Aim aim = bestAim();
+    aim.window = std::min(m_instance.leastTwist ? m_wholeBand : m_best.largest, m_best.sum - m_instance.fixedSum);
+    std::vector<std::int64_t> least;
+    for (std::size_t p = 0; p < m_pools.size(); ++p) {
+        least.push_back(leastResidual(p, mostFor(p, aim)));
+    }
+    std::sort(least.begin(), least.end());
+    std::int64_t sum = m_instance.fixedSum;
+    for (std::size_t i = 0; i + static_cast<std::size_t>(m_leftOut) < least.size(); ++i) {
+        sum += least[i];
+    }
+    m_sumAtLeast = sum;
+    if (sum >= m_best.sum) {
+        return;
+    }
+    if (m_leftOut == 0) {
+        m_sumAtLeast = std::max(m_sumAtLeast, m_instance.fixedSum + unfilled(aim.shims));
+    }
+    liftSum();
+    Prices prices;
+    std::size_t pricedFor = 0;
+    const auto search = [&](std::int64_t most, std::int64_t steps, unsigned probe) {
+        Columns columns = columnsFor(aim);
+        const std::size_t listed = candidatesListed();
+        if (listed != pricedFor) {
+            pricedFor = listed;
+            const std::int64_t bound = boundSum(columns, aim, m_best.sum - m_instance.fixedSum - 1, prices);
+            if (isListed(aim)) { // over an unfinished list the prices are good to search by, but bound nothing
+                m_sumAtLeast = std::max(m_sumAtLeast, bound + m_instance.fixedSum);
+                liftSum();
+            }
+            if (m_sumAtLeast >= m_best.sum) {
+                return Outcome::exhausted;
+            }
+        }
+        price(columns, m_prices, prices);
+        sortColumns(columns, Cost::residuals);
+        Limits limits = limitsFor(aim);
+        limits.sum = most - m_instance.fixedSum;
+        limits.twist = m_instance.leastTwist ? m_best.twist : never;
+        Search run(m_instance, columns, m_prices, prices, m_stop);
+        run.probe(probe);
+        const Outcome outcome = run.run(limits, steps, [&](const Found& f, Limits& now) {
+            keep(columns, f);
+            now.sum = f.sum - 1;
+            return now.sum + m_instance.fixedSum >= m_sumAtLeast;
+        });
+        return outcome;
+    };
+    m_proven = settle(aim, m_sumAtLeast, m_best.sum, search);
+}
+
+/// A bound on the sum of |residual| over the open places, by prices that are left in `prices`; at most `target` + 1.
+std::int64_t Stages::boundSum(const Columns& columns, const Aim& aim, std::int64_t target, Prices& prices) {
+    Market market = marketOf(m_instance, columns, Cost::residuals, aim.leftOut);
+    market.shims = aim.shims;
+    prices.ofClass.assign(m_instance.classes(), 0);
+    std::int64_t best = boundAt(market, prices);
+    // Where shims are short, a smaller residual costs shims: the prices by number of shims, times what one is worth.
+    for (std::int64_t worth = 1; !m_prices.ofClass.empty() && worth <= 4 * target; worth *= 2) {
+        Prices other = m_prices;
+        other.ofShim = worth * scale;
+        for (std::int64_t& p : other.ofClass) {
+            p *= worth;
+        }
+        const std::int64_t bound = boundAt(market, other);
+        if (bound > best) {
+            best = bound;
+            prices = other;
+        }
+    }
+    for (const Prices& other : {sumPrices(m_instance, aim.shims)}) {
+        const std::int64_t bound = boundAt(market, other);
+        if (bound > best) {
+            best = bound;
+            prices = other;
+        }
+    }
+    const std::int64_t bound = raiseBound(market, scale * target, 200, prices, m_stop);
+    return bound >= never ? target + 1 : std::min(target + 1, (bound + scale - 1) / scale);
+}
+
+} // namespace caprail::solver
