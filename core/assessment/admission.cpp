@@ -66,15 +66,16 @@ Result<void> mayAppend(const Ledger& ledger, const Facts& facts, const Assessmen
     if (facts.isClosed() && !afterClosing) {
         return refuse("This build is signed off and closed: begin a new build of this engine to go on.");
     }
-    if (auto ok = admit(facts, person, body); !ok) {
-        return ok;
-    }
+    // A locked gate is said first: what else may be wrong with the entry matters only behind it.
     if (std::holds_alternative<TrialFitResult>(body) && !assessment.gate(GateKind::trialFit).isOpen) {
         return refuse("The trial fit is locked: " + whyLocked(assessment, assessment.gate(GateKind::trialFit)));
     }
     const bool isClosing = std::holds_alternative<ClosingStepDone>(body) || std::holds_alternative<SignedOff>(body);
     if (isClosing && !assessment.gate(GateKind::closing).isOpen) {
         return refuse("Closing is locked: " + whyLocked(assessment, assessment.gate(GateKind::closing)));
+    }
+    if (auto ok = admit(facts, person, body); !ok) {
+        return ok;
     }
     if (std::holds_alternative<RoundBegun>(body) && !facts.stacksOn().empty()) {
         return refuse("The torques are verified with the stacks off: take off the one at " +

@@ -85,9 +85,6 @@ Result<BearingClearance> clearanceOf(const Facts& facts, JournalId j, const std:
     if (!shape) {
         return tl::unexpected(shape.error());
     }
-    if (!shape->isComplete()) {
-        return refuse(shape->missing);
-    }
     if (method == BoreMethod::boreWithShells) {
         return clearanceFromBore(readings, *shape);
     }
@@ -121,7 +118,9 @@ void clearanceCheck(const Assessing& a, JournalId j, const BandFact& band) {
     for (const auto& reading : bores) {
         rest(check, reading.entry);
     }
+    std::string incomplete; // two stations and two directions are asked for before a clearance counts
     if (const auto shape = journalShape(diametersOf(journal))) {
+        incomplete = shape->missing;
         result.journalMean = shape->mean;
         result.taper = shape->taper;
         result.outOfRound = shape->outOfRound;

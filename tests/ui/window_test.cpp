@@ -151,6 +151,7 @@ TEST_F(Window, units_switch_everywhere_at_once) {
 TEST_F(Window, gates_say_what_holds_them_and_each_reason_is_a_jump) {
     const std::unique_ptr<MainWindow> window(shown());
     ASSERT_TRUE(window->openFile(copyOf("moved-in-verify-round")));
+    QApplication::processEvents();
     for (const Check& check : window->session()->assessment().checks) {
         if (!check.isGood()) {
             EXPECT_FALSE(check.remedy.empty()) << check.code;

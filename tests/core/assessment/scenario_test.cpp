@@ -303,3 +303,17 @@ TEST(Scenario, a_new_build_begins_empty_and_keeps_the_earlier_one_in_the_ledger)
     bench.twoPasses(p2R, 51);
     EXPECT_EQ(bench.stateOf("gap:2R"), CheckState::good);
 }
+
+TEST(Scenario, a_journal_read_at_one_place_only_is_not_enough) {
+    Bench bench;
+    bench.tightenAll();
+    const JournalId j{JournalKind::main, 1};
+    bench.make(JournalReading{j, 1, 1, {inches(2.4480), ""}, ""});
+    bench.make(BoreReading{j, BoreMethod::boreWithShells, 1, {inches(2.4502), ""}, ""});
+    EXPECT_EQ(bench.stateOf("main-clearance:main-1"), CheckState::notDone);
+    EXPECT_EQ(bench.assessment.clearances.at(j).clearance, thou(2.2)) << "shown all the same";
+    for (const auto& [station, direction] : {std::pair{1, 2}, {2, 1}, {2, 2}}) {
+        bench.make(JournalReading{j, station, direction, {inches(2.4480), ""}, ""});
+    }
+    EXPECT_EQ(bench.stateOf("main-clearance:main-1"), CheckState::good);
+}
