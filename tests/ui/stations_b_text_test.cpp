@@ -105,13 +105,14 @@ TEST(GapPass, goes_only_to_places_that_a_movement_spoiled) {
     bench.make(FastenerLoosened{{FastenerKind::mainCap, 2, Side::left, Ring::inner}, "look"});
     const PassPlace begin = beginPass(order, bench.assessment());
     EXPECT_EQ(begin.position, (Position{2, Side::left}));
-    EXPECT_EQ(begin.pass, 1);
+    EXPECT_EQ(begin.pass, bench.assessment().survey.nextPass);
     EXPECT_EQ(begin.left, 2U);
-    bench.make(GapReading{{2, Side::left}, 1, {thou(51), ""}, ""});
-    bench.make(GapReading{{2, Side::right}, 1, {thou(51), ""}, ""});
-    const PassPlace again = nextInPass(order, {2, Side::right}, 1, bench.assessment());
+    bench.make(GapReading{{2, Side::left}, begin.pass, {thou(51), ""}, ""});
+    EXPECT_EQ(nextInPass(order, {2, Side::left}, begin.pass, bench.assessment()).position, (Position{2, Side::right}));
+    bench.make(GapReading{{2, Side::right}, begin.pass, {thou(51), ""}, ""});
+    const PassPlace again = nextInPass(order, {2, Side::right}, begin.pass, bench.assessment());
     EXPECT_EQ(again.position, (Position{2, Side::left}));
-    EXPECT_EQ(again.pass, 2);
+    EXPECT_EQ(again.pass, begin.pass + 1);
 }
 
 TEST(TakeOver, frees_shims_before_it_builds_with_them) {

@@ -36,6 +36,11 @@ QString footingOf(Position p, const std::vector<std::string>* planned, const Fac
     return GirdleBoard::tr("built otherwise");
 }
 
+/// The long text where it fits, else the short one.
+QString fitting(const QPainter& painter, double width, const QString& text, const QString& shorter) {
+    return painter.fontMetrics().horizontalAdvance(text) <= width ? text : shorter;
+}
+
 } // namespace
 
 std::vector<BoardCell> boardCells(const RecordSession& session, const PlanOutcome* outcome) {
@@ -103,9 +108,9 @@ void drawBoardCell(QPainter& painter, const QRectF& area, const BoardCell& cell,
     painter.drawText(inner, Qt::AlignLeft | Qt::AlignTop, qtText(code(cell.position)));
     painter.setFont(plain);
     painter.setPen(look.quiet);
+    const QString gap = cell.gap ? qtText(formatShort(*cell.gap, units)) : GirdleBoard::tr("no gap");
     painter.drawText(inner, Qt::AlignRight | Qt::AlignTop,
-                     (cell.gap ? GirdleBoard::tr("gap %1").arg(qtText(formatShort(*cell.gap, units)))
-                               : GirdleBoard::tr("no gap yet")) +
+                     fitting(painter, inner.width() * 0.65, cell.gap ? GirdleBoard::tr("gap %1").arg(gap) : gap, gap) +
                          (cell.isPinned ? GirdleBoard::tr("\npinned") : QString()));
 
     // The leaves, thickest at the bottom on the washer, to scale; the gap as a dashed line above them.
@@ -148,12 +153,15 @@ void drawBoardCell(QPainter& painter, const QRectF& area, const BoardCell& cell,
         painter.setPen(cell.isUnmet ? look.out : look.ink);
         painter.drawText(foot, Qt::AlignLeft | Qt::AlignVCenter,
                          (cell.isUnmet ? sign(CheckState::out) + QStringLiteral(" ") : QString()) +
-                             qtText(formatSigned(*cell.residual, units)));
+                             signedShort(*cell.residual, units));
         painter.setFont(plain);
         foot.translate(0, line);
-        painter.drawText(
-            foot, Qt::AlignLeft | Qt::AlignVCenter,
-            (cell.isUnmet ? GirdleBoard::tr("nearest: %1") : GirdleBoard::tr("should be: %1")).arg(qtWord(*cell.feel)));
+        const QString feel = qtWord(*cell.feel);
+        painter.drawText(foot, Qt::AlignLeft | Qt::AlignVCenter,
+                         fitting(painter, foot.width(),
+                                 cell.isUnmet ? GirdleBoard::tr("nearest: %1").arg(feel)
+                                              : GirdleBoard::tr("should be: %1").arg(feel),
+                                 feel));
         foot.translate(0, line);
     } else {
         foot.translate(0, line * 2);

@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 #include <session/look.h>
+#include <stations/girdle_words.h>
 #include <stations/station_text.h>
 
 namespace caprail {
@@ -111,7 +112,7 @@ PlanContent recheckContent(const RecordSession& session) {
         mark.state = stateOf(assessment, "recheck:", p);
         const auto stack = assessment.stacks.find(p);
         if (stack != assessment.stacks.end() && stack->second.residual) {
-            mark.figure = qtText(formatShort(*stack->second.residual, session.units()));
+            mark.figure = signedShort(*stack->second.residual, session.units());
             content.heights[mark.place] = static_cast<double>(stack->second.residual->value());
         }
         const auto recheck = session.facts().rechecks.find(p);

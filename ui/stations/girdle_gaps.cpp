@@ -121,8 +121,9 @@ void GirdleGaps::refresh(Position selected) {
 }
 
 QString GirdleGaps::whatFollows() const {
-    if (nextInPass(m_order, m_position, pass(), assessment()).isFinished) {
-        return tr("Every gap is accepted.");
+    const SurveyResult& survey = assessment().survey;
+    if (survey.positions > 0 && survey.accepted == survey.positions) {
+        return tr("Every gap is accepted: the survey is done.");
     }
     const PassPlace next = nextInPass(m_order, m_position, pass(), assessment(), true);
     if (next.isFinished) {

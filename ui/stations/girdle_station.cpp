@@ -89,7 +89,7 @@ QWidget* GirdleStation::buildBar() {
     row->addWidget(caution, 1);
     row->addWidget(m_tools);
     row->addWidget(m_actions);
-    m_modes[0]->setChecked(true);
+    markMode();
     return bar;
 }
 
@@ -123,7 +123,7 @@ GirdlePage* GirdleStation::page() const {
 
 void GirdleStation::setMode(GirdleMode mode) {
     m_mode = mode;
-    m_modes[static_cast<std::size_t>(mode)]->setChecked(true);
+    markMode();
     const bool isKit = mode == GirdleMode::shims;
     m_body->setCurrentIndex(isKit ? 1 : 0);
     m_tools->setVisible(!isKit && mode != GirdleMode::stacks);
@@ -133,6 +133,22 @@ void GirdleStation::setMode(GirdleMode mode) {
     }
     refresh();
     focusMode();
+}
+
+/// The mode shown is told by weight as well as by the pressed button, which some styles hardly show.
+void GirdleStation::markMode() {
+    for (std::size_t i = 0; i < m_modes.size(); ++i) {
+        const bool isShown = i == static_cast<std::size_t>(m_mode);
+        QFont weight = font();
+        weight.setBold(isShown);
+        m_modes[i]->setFont(weight);
+        m_modes[i]->setChecked(isShown);
+        QPalette colours = palette();
+        if (isShown) {
+            colours.setColor(QPalette::ButtonText, screenLook().accent);
+        }
+        m_modes[i]->setPalette(colours);
+    }
 }
 
 void GirdleStation::focusMode() {

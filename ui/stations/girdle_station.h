@@ -54,6 +54,7 @@ private:
     void refreshBoard();
     [[nodiscard]] GirdlePage* page() const;
     void focusMode();
+    void markMode();
 
     PlanRunner m_runner;
     GirdleMode m_mode = GirdleMode::gaps;

@@ -14,6 +14,9 @@ QString tr(const char* text, int count = -1) {
     return QCoreApplication::translate("GirdleStation", text, nullptr, count);
 }
 
+/// Longer lists of unmet positions leave no room for the work.
+constexpr std::size_t mostUnmetTold = 3;
+
 QString signedHeight(double nanometres, const Units& units) {
     return qtText(formatSigned(Length(toNearest(nanometres)), units));
 }
@@ -66,6 +69,10 @@ QString flushnessSentence(const Assessment& assessment, const Units& units) {
     return text;
 }
 
+QString signedShort(Length length, const Units& units) {
+    return (length > Length() ? QStringLiteral("+") : QString()) + qtText(formatShort(length, units));
+}
+
 Feel expectedFeel(Length residual, const Band& band) {
     if (residual < band.lo()) {
         return Feel::rocks;
@@ -80,6 +87,9 @@ QString planSentence(const PlanOutcome& outcome, const Units& units) {
     const StackPlan& plan = *outcome.plan;
     if (plan.stacks.empty()) {
         return tr("Nothing to plan yet: the plan begins with the first accepted gap.");
+    }
+    if (outcome.request.shims.empty()) {
+        return tr("The kit is empty: add its shims first (Alt+2).");
     }
     QString text = plan.proven ? tr("Proven best: ") : tr("Best found so far: ");
     text += tr("%1 of %2 in band, %3 shims, largest residual %4")
@@ -99,8 +109,15 @@ QString unmetSentence(const PlanOutcome& outcome, const Units& units) {
     if (!outcome.plan) {
         return {};
     }
+    if (outcome.request.shims.empty()) {
+        return {};
+    }
     QStringList lines;
     for (const UnmetPosition& unmet : outcome.plan->unmet) {
+        if (lines.size() == static_cast<qsizetype>(mostUnmetTold)) {
+            lines << tr("… and %1 more: see the drawing.").arg(outcome.plan->unmet.size() - mostUnmetTold);
+            break;
+        }
         QString line =
             tr("%1 cannot be met: nearest %2, residual %3.")
                 .arg(qtText(unmet.position), names(unmet.nearest), qtText(formatSigned(unmet.residual, units)));
@@ -151,9 +168,12 @@ QString gapSentence(const GapResult& gap, const Units& units) {
         text = tr("not accepted yet");
     }
     if (!gap.standing.empty()) {
-        text += tr(" · %1 readings within %2").arg(gap.standing.size()).arg(qtText(format(gap.range, units)));
-        if (gap.standing.size() > 1) {
-            text += tr(" · s = %1").arg(qtText(formatSpread(gap.standardDeviation, units)));
+        if (gap.standing.size() == 1) {
+            text += tr(" · one reading");
+        } else {
+            text += tr(" · %1 readings within %2, s = %3")
+                        .arg(gap.standing.size())
+                        .arg(qtText(format(gap.range, units)), qtText(formatSpread(gap.standardDeviation, units)));
         }
     }
     if (gap.window) {

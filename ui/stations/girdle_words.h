@@ -10,6 +10,8 @@ namespace caprail {
 QString surveySentence(const Assessment& assessment, const Units& units);
 /// Offset, pitch, roll and twist, each with its sign and what it means, and the largest local error.
 QString flushnessSentence(const Assessment& assessment, const Units& units);
+/// A residual as short as it is written beside a stud, with its sign: "+0.3", "−0.5", "0".
+QString signedShort(Length length, const Units& units);
 /// What the straightedge should say on a stack with this residual.
 Feel expectedFeel(Length residual, const Band& band);
 /// "Proven best: 10 of 10 in band with 17 shims …" or why there is no plan.

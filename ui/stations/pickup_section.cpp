@@ -44,8 +44,8 @@ public:
         const double block = m_fontSize * 2.6;
         m_rail = area.top() + block + m_fontSize * 1.4;
         m_scale = (area.bottom() - m_fontSize * 2.2 - m_rail) / deepest;
-        m_left = area.left() + area.width() * 0.27;
-        m_right = area.right() - area.width() * 0.29;
+        m_left = area.left() + area.width() * 0.24;
+        m_right = area.right() - area.width() * 0.25;
         m_block = block;
     }
 
@@ -193,7 +193,7 @@ private:
         leader(depth(PickupTerm::plate) / 2, m_rail - m_block * 0.35, PickupTerm::plate);
         leader((depth(PickupTerm::plate) + flangeDepth()) / 2, m_rail + m_fontSize * 4.6, PickupTerm::gasket);
 
-        const double xPickup = middle() + m_area.width() * 0.075;
+        const double xPickup = middle() + m_area.width() * 0.042;
         const double foot = depth(PickupTerm::pickupDepth);
         dimension(xPickup, 0, foot, PickupTerm::pickupDepth, false);
         drawClearance(foot);
@@ -246,7 +246,7 @@ PickupSection pickupSectionOf(const Facts& facts, const Assessment& assessment, 
 void drawPickupSection(QPainter& painter, const QRectF& area, const PickupSection& section, const Look& look) {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
-    const double gaugeWide = area.width() * 0.24;
+    const double gaugeWide = area.width() * 0.2;
     SectionDrawing(painter, area.adjusted(0, 0, -gaugeWide, 0), section, look).draw();
     drawPickupGauge(painter, QRectF(area.right() - gaugeWide, area.top(), gaugeWide, area.height()), section, look);
     painter.restore();
