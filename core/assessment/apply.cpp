@@ -24,7 +24,7 @@ public:
                 changed(Topic::layout, "", "the engine layout was set anew");
                 voidRounds(FastenerKind::mainCap, "the engine layout was set anew");
             }
-            m_facts.layout = std::move(*layout);
+            m_facts.layout = *layout;
             m_facts.layoutEntry = m_entry.sequence;
         }
     }

@@ -162,6 +162,10 @@ void clearanceCheck(const Assessing& a, JournalId j, const BandFact& band) {
     } else if (check.state == CheckState::tooCloseToCall) {
         check.remedy = "Measure again: more readings, or a finer gauge, make the uncertainty smaller.";
     }
+    if (!incomplete.empty() && !isStripped) {
+        check.state = CheckState::notDone;
+        check.remedy = incomplete;
+    }
     const std::string numbers = check.sentence;
     applyStaleness(check, a.facts);
     if (check.state == CheckState::stale) {
