@@ -90,10 +90,9 @@ SheetTable holdingTable(const Assessment& assessment, const Gate& gate) {
     SheetTable table{{{Sheet::tr("Held by")}, {Sheet::tr("State")}, {Sheet::tr("Why")}, {Sheet::tr("What to do")}}, {}};
     for (const auto& group : groups) {
         const Check& first = *group.front();
-        const QString title =
-            group.size() == 1
-                ? text(first.title)
-                : Sheet::tr("%1: %2, first %3").arg(kindTitle(first.kind)).arg(group.size()).arg(text(first.title));
+        const QString title = group.size() == 1
+                                  ? text(first.title)
+                                  : Sheet::tr("%1, and %2 more").arg(text(first.title)).arg(group.size() - 1);
         table.rows.push_back({title, stateCell(first.state), text(first.sentence), text(first.remedy)});
     }
     return table;
