@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "planview_engines.h"
 #include "planview_recorder.h"
+#include <QPainterPath>
 #include <deque>
 #include <planview/state_shape.h>
 #include <set>

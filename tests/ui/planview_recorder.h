@@ -53,9 +53,9 @@ private:
         explicit Engine(std::vector<WrittenText>& texts) : QPaintEngine(AllFeatures), m_texts(texts) {}
         bool begin(QPaintDevice*) override { return true; }
         bool end() override { return true; }
-        void updateState(const QPaintEngineState& state) override {
-            if (state.state().testFlag(DirtyTransform)) {
-                m_transform = state.transform();
+        void updateState(const QPaintEngineState& changed) override {
+            if (changed.state().testFlag(DirtyTransform)) {
+                m_transform = changed.transform();
             }
         }
         void drawPixmap(const QRectF&, const QPixmap&, const QRectF&) override {}

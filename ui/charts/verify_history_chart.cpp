@@ -123,10 +123,10 @@ private:
             }
             const double size = 0.62 * line;
             const QCPScatterStyle style = family == 2
-                                              ? QCPScatterStyle(QCPScatterStyle::ssSquare, QPen(m_look.stale, 1.4),
+                                              ? QCPScatterStyle(QCPScatterStyle::ssSquare, QPen(m_look.ink, 1.4),
                                                                 QBrush(m_look.paper), 0.8 * size)
                                               : sideMarker(family == 0 ? Side::left : Side::right, true,
-                                                           family == 0 ? m_look.out : m_look.accent, size);
+                                                           family == 0 ? m_look.ink : m_look.accent, size);
             markers(m_plot, style, names[family])->setData(m_movedBy.at(family).x, m_movedBy.at(family).y);
         }
     }

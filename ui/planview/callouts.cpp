@@ -30,14 +30,14 @@ QSizeF PlanType::sizeOf(const QString& text, const QFont& with) const {
 
 CalloutText::CalloutText(const PlanMark& of, const QString& withLabel, bool flat, double scale, const PlanType& type)
     : mark(of), label(withLabel), isFlat(flat), small(type.sized(0.8 * scale)), large(type.sized(1.3 * scale, true)),
-      pad(0.26 * scale * type.em), badge(0.33 * scale * type.em) {
+      pad(0.26 * scale * type.em), badge(0.36 * scale * type.em) {
     const QSizeF labelSize = type.sizeOf(label, small);
     const QSizeF figureSize = mark.figure.isEmpty() ? QSizeF() : type.sizeOf(mark.figure, large);
     const QSizeF noteSize = mark.note.isEmpty() ? QSizeF() : type.sizeOf(mark.note, small);
     // Figures have no descenders: their line is taken in to the digits.
-    figureHeight = 0.8 * figureSize.height();
+    figureHeight = 0.88 * figureSize.height();
     headWidth = 2 * badge + pad + labelSize.width();
-    headHeight = std::max(2 * badge, 0.92 * labelSize.height());
+    headHeight = std::max(2 * badge, 0.98 * labelSize.height());
     noteHeight = 0.95 * noteSize.height();
     const double figureGap = mark.figure.isEmpty() ? 0 : 1.2 * pad;
     if (isFlat) {

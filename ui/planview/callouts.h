@@ -33,7 +33,9 @@ struct Callout {
 
 struct CalloutLayout {
     std::vector<Callout> callouts;
-    double scale = 1; ///< of their texts
+    double scale = 1;         ///< of their texts
+    int rows = 0;             ///< in both lanes together
+    double farthestShift = 0; ///< the most that one stands away from where its leader leaves the drawing
 };
 
 /// The frame of a drawing together with the callouts around it: each is laid out for the other.
@@ -43,7 +45,8 @@ struct PlanSetting {
 };
 
 /// Fits block and callouts into `room`; `frontRoom` is kept free before the engine's front. The callouts stand in as
-/// few rows as hold them; when they crowd out the block or each other, their texts are made smaller.
+/// few rows as hold them. When they crowd out the block or each other, their texts are made smaller; when room is left
+/// over, larger, for whoever reads from a step away.
 PlanSetting setPlan(const PlanGeometry& size, const PlanOrientation& orientation, const QRectF& room, double frontRoom,
                     const std::vector<PlanPlace>& places, const std::vector<const PlanMark*>& marks,
                     const PlanType& type);

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <planview/plan_accessible.h>
 
-#include <QAccessible>
 #include <QAccessibleWidget>
 #include <QCoreApplication>
 #include <map>
@@ -174,27 +173,27 @@ void installPlanAccessibility() {
 }
 
 void announcePlanContent(PlanView& view) {
-    if (QAccessible::isActive()) {
-        QAccessibleEvent event(&view, QAccessible::ObjectReorder);
-        QAccessible::updateAccessibility(&event);
+    QAccessibleEvent event(&view, QAccessible::ObjectReorder);
+    QAccessible::updateAccessibility(&event);
+}
+
+std::vector<std::pair<QAccessible::Event, int>> selectionNews(const PlanView& view) {
+    const PlanDrawing* drawing = view.drawing();
+    const auto index = drawing == nullptr ? -1 : static_cast<int>(drawing->places().indexOf(view.selected()));
+    if (index < 0) {
+        return {};
     }
+    std::vector<std::pair<QAccessible::Event, int>> news{{QAccessible::Selection, index}};
+    if (view.hasFocus()) {
+        news.emplace_back(QAccessible::Focus, index);
+    }
+    return news;
 }
 
 void announcePlanSelection(PlanView& view) {
-    const PlanDrawing* drawing = view.drawing();
-    if (!QAccessible::isActive() || drawing == nullptr) {
-        return;
-    }
-    const auto index = drawing->places().indexOf(view.selected());
-    if (index < 0) {
-        return;
-    }
-    for (const QAccessible::Event kind : {QAccessible::Selection, QAccessible::Focus}) {
-        if (kind == QAccessible::Focus && !view.hasFocus()) {
-            continue;
-        }
+    for (const auto& [kind, child] : selectionNews(view)) {
         QAccessibleEvent event(&view, kind);
-        event.setChild(static_cast<int>(index));
+        event.setChild(child);
         QAccessible::updateAccessibility(&event);
     }
 }

@@ -44,7 +44,7 @@ public:
 
     /// Where the mark "FRONT" stands.
     [[nodiscard]] QPointF frontAt() const;
-    /// How much the callouts' texts were made smaller to fit: 1 not at all.
+    /// The factor of the callouts' texts: below 1 they were made smaller to fit, above 1 larger to fill spare room.
     [[nodiscard]] qreal calloutScale() const;
 
 private:

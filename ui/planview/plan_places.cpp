@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <cmath>
 
 namespace caprail {
 
@@ -117,11 +118,23 @@ private:
             const QString place = QStringLiteral("throw-%1").arg(number);
             if (isMarked(place)) {
                 const QString name = QCoreApplication::translate("PlanDrawing", "throw %1").arg(number);
-                m_list.push_back(
-                    {place, name, name, PlanLayer::throws, QPointF(inMillimetres(m_layout.throwAt(number)), 0),
-                     m_size.throwReach(m_layout, number), number % 2 != 0 ? Side::left : Side::right, 0, 3});
+                m_list.push_back({place, name, name, PlanLayer::throws,
+                                  QPointF(inMillimetres(m_layout.throwAt(number)), 0),
+                                  m_size.throwReach(m_layout, number), throwLane(number), 0, 3});
             }
         }
+    }
+    /// By turns, but away from a pickup or dipstick in the way of the leader.
+    [[nodiscard]] Side throwLane(int number) const {
+        const Side turn = number % 2 != 0 ? Side::left : Side::right;
+        const double x = inMillimetres(m_layout.throwAt(number));
+        const auto isInTheWay = [&](PlanPoint part, Side side) {
+            return side == turn && std::abs(inMillimetres(part.x) - x) < m_size.pickup;
+        };
+        const LayoutDescription& d = m_layout.description();
+        const bool isBarred = (isOn(PlanLayer::pickup) && isInTheWay(m_layout.pickupAt(), d.pickupSide)) ||
+                              (isOn(PlanLayer::dipstick) && isInTheWay(m_layout.dipstickAt(), d.dipstickSide));
+        return isBarred ? (turn == Side::left ? Side::right : Side::left) : turn;
     }
     void loose(PlanLayer layer, const QString& place, const QString& name, PlanPoint at, Side side) {
         if (isOn(layer) && isMarked(place)) {

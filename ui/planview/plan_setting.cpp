@@ -22,7 +22,7 @@ public:
             const std::vector<PlanPlace>& places, const std::vector<const PlanMark*>& marks, const PlanType& type,
             double scale)
         : m_size(size), m_orientation(orientation), m_room(room), m_frontRoom(frontRoom), m_places(places),
-          m_marks(marks), m_scale(scale), m_gap(0.42 * type.em * scale), m_strip(0.75 * type.em * scale),
+          m_marks(marks), m_scale(scale), m_em(type.em), m_gap(0.42 * type.em * scale), m_strip(0.75 * type.em * scale),
           m_isUpright(PlanFrame::isUpright(orientation)) {
         for (std::size_t i = 0; i < places.size(); ++i) {
             const PlanMark* mark = marks[i];
@@ -62,7 +62,12 @@ public:
                 }
             }
             if (isSettled) {
-                return PlanSetting{frame, {calloutsIn(frame), m_scale}};
+                CalloutLayout around{calloutsIn(frame), m_scale, 0, 0};
+                for (const Lane& lane : m_lanes) {
+                    around.rows += lane.rows;
+                    around.farthestShift = std::max(around.farthestShift, lane.plan->farthestShift);
+                }
+                return PlanSetting{frame, std::move(around)};
             }
         }
         return std::nullopt;
@@ -84,8 +89,10 @@ private:
         const bool isLeftFirst = firstLane(m_orientation) == Side::left;
         const double first = depthOf(m_lanes.at(isLeftFirst ? 0 : 1));
         const double last = depthOf(m_lanes.at(isLeftFirst ? 1 : 0));
-        const double front = isFrontFirst(m_orientation) ? m_frontRoom : 0;
-        const double rear = m_frontRoom - front;
+        // Behind the engine the crank's centre line stands out a little.
+        const double behind = 0.8 * m_em;
+        const double front = isFrontFirst(m_orientation) ? m_frontRoom : behind;
+        const double rear = isFrontFirst(m_orientation) ? behind : m_frontRoom;
         const QRectF inside =
             m_isUpright ? m_room.adjusted(first, front, -last, -rear) : m_room.adjusted(front, first, -rear, -last);
         return {m_size, m_orientation,
@@ -162,6 +169,7 @@ private:
     const std::vector<PlanPlace>& m_places;
     const std::vector<const PlanMark*>& m_marks;
     double m_scale;
+    double m_em;
     double m_gap;
     double m_strip; ///< between the rail and the first row: leaders turn here
     bool m_isUpright;
@@ -173,10 +181,27 @@ private:
 PlanSetting setPlan(const PlanGeometry& size, const PlanOrientation& orientation, const QRectF& room, double frontRoom,
                     const std::vector<PlanPlace>& places, const std::vector<const PlanMark*>& marks,
                     const PlanType& type) {
-    for (double scale = 1; scale > 0.02; scale *= scale > 0.5 ? 0.94 : 0.8) {
+    const auto setAt = [&](double scale, double leastShare) {
+        return Attempt(size, orientation, room, frontRoom, places, marks, type, scale).set(leastShare);
+    };
+    constexpr double fairShare = 0.34;
+    if (auto plain = setAt(1, fairShare)) {
+        const auto extent = [](const PlanSetting& set) {
+            return set.frame.block().width() + set.frame.block().height();
+        };
+        for (const double scale : {1.6, 1.45, 1.3, 1.15}) {
+            const auto larger = setAt(scale, fairShare);
+            // Only what is really spare: the block keeps its size, no row is added, no box is pushed aside.
+            if (larger && extent(*larger) > 0.97 * extent(*plain) && larger->around.rows == plain->around.rows &&
+                larger->around.farthestShift <= plain->around.farthestShift + type.em) {
+                return *larger;
+            }
+        }
+        return *std::move(plain);
+    }
+    for (double scale = 0.94; scale > 0.02; scale *= scale > 0.5 ? 0.94 : 0.8) {
         // Down to legible texts the block keeps its share of the room; below that all that counts is that they fit.
-        const double leastShare = scale > 0.6 ? 0.34 : 0;
-        if (auto set = Attempt(size, orientation, room, frontRoom, places, marks, type, scale).set(leastShare)) {
+        if (auto set = setAt(scale, scale > 0.6 ? fairShare : 0)) {
             return *std::move(set);
         }
     }

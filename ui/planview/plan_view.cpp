@@ -117,10 +117,11 @@ void PlanView::keepInside() {
 }
 
 void PlanView::bringIntoSight(const QString& place) {
-    const QRectF wanted = widgetRectOf(place);
-    if (wanted.isNull() || QRectF(rect()).contains(wanted)) {
+    const QRectF at = widgetRectOf(place);
+    if (at.isNull() || QRectF(rect()).contains(at)) {
         return;
     }
+    const QRectF wanted = at.adjusted(-6, -6, 6, 6);
     const auto shift = [](qreal from, qreal to, qreal room) {
         return from < 0 ? -from : (to > room ? std::max(room - to, -from) : 0.0);
     };

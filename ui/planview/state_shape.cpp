@@ -85,10 +85,9 @@ void paintBadge(QPainter& painter, QPointF middle, double radius, CheckState sta
         break;
     }
     case CheckState::notDone:
-        pen.setStyle(Qt::DotLine);
         pen.setWidthF(radius * 0.2);
         painter.setPen(pen);
-        painter.drawEllipse(middle, r * 0.85, r * 0.85);
+        painter.drawEllipse(middle, r * 0.8, r * 0.8);
         break;
     }
     painter.restore();
@@ -136,7 +135,8 @@ QPen calloutPen(CheckState state, const Look& look, double line) {
         pen.setDashPattern({4, 2.5});
         break;
     case CheckState::notDone:
-        pen.setDashPattern({1, 2.5});
+        pen.setWidthF(1.2 * line);
+        pen.setDashPattern({1, 2});
         break;
     case CheckState::good:
         break;

@@ -18,7 +18,7 @@ namespace caprail {
 /// | out | cross in a diamond | heavy, corners cut |
 /// | too close to call | two waves in a hexagon | round ends |
 /// | stale | open circle with an arrowhead | dashed |
-/// | not done | empty dotted circle | dotted |
+/// | not done | empty circle | dotted |
 
 /// A badge of this radius; drawn as lines, so it needs no sign of any font.
 void paintBadge(QPainter& painter, QPointF middle, double radius, CheckState state, const Look& look);

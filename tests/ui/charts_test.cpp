@@ -1,0 +1,246 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "charts_data.h"
+#include <QSignalSpy>
+#include <QTest>
+#include <charts/clearance_chart.h>
+#include <charts/spread_chart.h>
+#include <charts/verify_history_chart.h>
+#include <gtest/gtest.h>
+
+namespace caprail {
+
+namespace {
+
+template <class Drawn> std::size_t itemsOf(const QCustomPlot& plot) {
+    std::size_t count = 0;
+    for (int i = 0; i < plot.itemCount(); ++i) {
+        count += qobject_cast<Drawn*>(plot.item(i)) != nullptr ? 1U : 0U;
+    }
+    return count;
+}
+
+QString textOfItems(const QCustomPlot& plot) {
+    QStringList texts;
+    for (int i = 0; i < plot.itemCount(); ++i) {
+        if (const auto* text = qobject_cast<QCPItemText*>(plot.item(i))) {
+            texts << text->text();
+        }
+    }
+    return texts.join("|");
+}
+
+/// Data points of all graphs that draw markers.
+int markedPoints(const QCustomPlot& plot) {
+    int count = 0;
+    for (int i = 0; i < plot.graphCount(); ++i) {
+        if (!plot.graph(i)->scatterStyle().isNone()) {
+            count += plot.graph(i)->dataCount();
+        }
+    }
+    return count;
+}
+
+void prepare(Chart& chart) {
+    chart.resize(700, 280);
+    chart.show();
+    chart.replot(QCustomPlot::rpImmediateRefresh);
+}
+
+} // namespace
+
+TEST(SpreadChart, has_as_many_points_as_readings) {
+    SpreadChart chart;
+    chart.setData(surveyOf(5), {}, lightLook());
+    EXPECT_EQ(chart.points().size(), 22U) << "two passes over ten positions, and two readings that fell";
+    EXPECT_EQ(markedPoints(chart), 22);
+    chart.setData(surveyOf(5), {}, lightLook());
+    EXPECT_EQ(markedPoints(chart), 22) << "filling it anew takes off what was there";
+}
+
+TEST(SpreadChart, draws_standing_readings_filled_and_fallen_ones_hollow) {
+    SpreadChart chart;
+    chart.setData(surveyOf(5), {}, lightLook());
+    int hollow = 0;
+    int filled = 0;
+    for (int i = 0; i < chart.graphCount(); ++i) {
+        const QCPScatterStyle style = chart.graph(i)->scatterStyle();
+        if (!style.isNone()) {
+            (style.brush().style() == Qt::NoBrush ? hollow : filled) += chart.graph(i)->dataCount();
+        }
+    }
+    EXPECT_EQ(hollow, 2);
+    EXPECT_EQ(filled, 20);
+}
+
+TEST(SpreadChart, puts_left_and_right_of_a_cap_side_by_side) {
+    SpreadChart chart;
+    chart.setData(surveyOf(5), {}, lightLook());
+    for (const ChartPoint& point : chart.points()) {
+        const Position position = *parsePosition(point.place.toStdString());
+        EXPECT_LT(std::abs(point.at.x() - position.cap), 0.5);
+        EXPECT_EQ(point.at.x() < position.cap, position.side == Side::left) << point.place.toStdString();
+    }
+}
+
+// A survey whose largest gap is 75 and smallest 39 thou has a spread of 36 thou: common practice, no source.
+TEST(SpreadChart, writes_the_spread_between_its_lines) {
+    SpreadChart chart;
+    chart.setData(surveyOf(5), {}, lightLook());
+    EXPECT_EQ(textOfItems(chart), "spread 0.0360 in");
+    EXPECT_TRUE(chart.accessibleDescription().contains("from 0.0390 in to 0.0750 in, spread 0.0360 in"))
+        << chart.accessibleDescription().toStdString();
+    Units metric;
+    metric.length = LengthUnit::millimetre;
+    metric.decimalMark = ',';
+    chart.setData(surveyOf(5), metric, lightLook());
+    EXPECT_EQ(textOfItems(chart), "spread 0,914 mm"); // 0.036 in is 0.9144 mm
+    EXPECT_NEAR(chart.points().front().at.y(),
+                inMillimetres(surveyOf(5).gaps.begin()->second.fallen.front().what.gap.value), 1e-12);
+    EXPECT_TRUE(chart.yAxis->label().contains("mm"));
+    chart.replot();
+    EXPECT_TRUE(chart.yAxis->tickVectorLabels().join(' ').contains(',')) << "the user's decimal mark on the axis";
+}
+
+TEST(SpreadChart, says_which_place_was_clicked) {
+    SpreadChart chart;
+    prepare(chart);
+    chart.setData(surveyOf(5), {}, lightLook());
+    chart.replot(QCustomPlot::rpImmediateRefresh);
+    const QSignalSpy places(&chart, &Chart::placeSelected);
+    const QSignalSpy entries(&chart, &Chart::entrySelected);
+    const ChartPoint wanted = chart.points()[7];
+    QTest::mouseClick(&chart, Qt::LeftButton, {}, chart.widgetPointOf(wanted).toPoint());
+    ASSERT_EQ(places.size(), 1);
+    EXPECT_EQ(places[0][0].toString(), wanted.place);
+    ASSERT_EQ(entries.size(), 1);
+    EXPECT_EQ(entries[0][0].toLongLong(), wanted.entry);
+    QTest::mouseClick(&chart, Qt::LeftButton, {}, {2, 2});
+    EXPECT_EQ(places.size(), 1) << "beside every point nothing is selected";
+}
+
+TEST(SpreadChart, is_walked_over_with_the_arrow_keys) {
+    SpreadChart chart;
+    prepare(chart);
+    chart.setData(surveyOf(3), {}, lightLook());
+    const QSignalSpy places(&chart, &Chart::placeSelected);
+    QTest::keyClick(&chart, Qt::Key_Right);
+    QTest::keyClick(&chart, Qt::Key_Right);
+    QTest::keyClick(&chart, Qt::Key_Left);
+    ASSERT_EQ(places.size(), 3);
+    EXPECT_EQ(places[0][0].toString(), chart.points()[0].place);
+    EXPECT_EQ(places[1][0].toString(), chart.points()[1].place);
+    EXPECT_EQ(places[2][0].toString(), chart.points()[0].place);
+}
+
+TEST(SpreadChart, says_in_words_what_each_point_is) {
+    SpreadChart chart;
+    chart.setData(surveyOf(5), {}, lightLook());
+    const QString words = chart.points().back().words;
+    EXPECT_TRUE(words.startsWith("cap 5 right: ")) << words.toStdString();
+    EXPECT_TRUE(words.contains("pass 2"));
+    EXPECT_TRUE(words.contains("A. Ames, FG-2, "));
+    EXPECT_TRUE(chart.points().front().words.contains("no longer stands"));
+}
+
+TEST(SpreadChart, says_what_will_appear_while_there_is_nothing) {
+    SpreadChart chart;
+    chart.setData({}, {}, darkLook());
+    EXPECT_TRUE(chart.points().empty());
+    EXPECT_EQ(textOfItems(chart), "Every gap that is read appears here.");
+    EXPECT_EQ(chart.accessibleDescription(), "No gap has been read yet.");
+    chart.setData(surveyOf(3), {}, darkLook());
+    EXPECT_FALSE(textOfItems(chart).contains("appears here"));
+    EXPECT_TRUE(chart.axisRect()->visible());
+}
+
+TEST(ClearanceChart, shows_every_known_clearance_against_its_band) {
+    const BearingData data = bearingsOf(5, 8);
+    ClearanceChart chart;
+    chart.setData(data.facts, data.assessment, {}, lightLook());
+    EXPECT_EQ(chart.points().size(), 12U) << "thirteen bearings, one without a bore";
+    EXPECT_EQ(markedPoints(chart), 12);
+    EXPECT_EQ(itemsOf<QCPItemRect>(chart), 2U) << "the band of the mains and that of the rods";
+    EXPECT_EQ(textOfItems(chart), "mains, band 0.0020 to 0.0027 in|rods, band 0.0018 to 0.0024 in");
+    const QCPRange range = chart.yAxis->range();
+    EXPECT_TRUE(range.contains(0.0020) && range.contains(0.0027)) << "a band is never cut off";
+    EXPECT_TRUE(chart.accessibleDescription().startsWith("Clearance of 12 of 13 bearings is known"))
+        << chart.accessibleDescription().toStdString();
+}
+
+TEST(ClearanceChart, draws_whiskers_and_uncertainty_from_the_figures) {
+    const BearingData data = bearingsOf(5, 8);
+    QCustomPlot plot;
+    fillClearanceChart(plot, data.facts, data.assessment, {}, lightLook());
+    std::vector<QCPErrorBars*> bars;
+    for (int i = 0; i < plot.plottableCount(); ++i) {
+        if (auto* found = qobject_cast<QCPErrorBars*>(plot.plottable(i))) {
+            bars.push_back(found);
+        }
+    }
+    ASSERT_EQ(bars.size(), 2U);
+    const ClearanceResult& first = data.assessment.clearances.at({JournalKind::main, 1});
+    EXPECT_NEAR(bars[0]->data()->at(0).errorMinus, inInches(*first.clearance - *first.smallest), 1e-12);
+    EXPECT_NEAR(bars[0]->data()->at(0).errorPlus, inInches(*first.largest - *first.clearance), 1e-12);
+    EXPECT_NEAR(bars[1]->data()->at(0).errorPlus, first.expandedUncertainty / 25'400'000, 1e-12);
+}
+
+TEST(VerifyHistoryChart, has_a_point_for_every_outcome_with_held_on_zero) {
+    const Facts facts = roundsOf(4, 10);
+    VerifyHistoryChart chart;
+    chart.setData(facts, {}, lightLook());
+    EXPECT_EQ(chart.points().size(), 40U);
+    EXPECT_EQ(markedPoints(chart), 40);
+    std::size_t onZero = 0;
+    for (const ChartPoint& point : chart.points()) {
+        EXPECT_EQ(point.at.y() == 0, point.words.contains("held"));
+        onZero += point.at.y() == 0 ? 1U : 0U;
+    }
+    EXPECT_EQ(onZero, 38U);
+    EXPECT_TRUE(chart.accessibleDescription().contains("38 held, 2 moved, the farthest 4.0°"))
+        << chart.accessibleDescription().toStdString();
+}
+
+TEST(VerifyHistoryChart, says_who_pulled_with_which_wrench_and_when) {
+    VerifyHistoryChart chart;
+    chart.setData(roundsOf(1, 3), {}, lightLook());
+    const QString words = chart.points().front().words;
+    EXPECT_TRUE(words.startsWith("main 1 left, round 1: ")) << words.toStdString();
+    EXPECT_TRUE(words.contains("75.0 lbf·ft"));
+    EXPECT_TRUE(words.contains("A. Ames, TW-1, 2026-0"));
+}
+
+TEST(VerifyHistoryChart, shows_only_what_passes_the_filter) {
+    VerifyHistoryChart chart;
+    chart.setData(roundsOf(4, 10), {}, lightLook());
+    chart.setFilter([](const RoundPoint& p) { return p.outcome->what.outcome == Outcome::moved; });
+    EXPECT_EQ(chart.points().size(), 2U);
+    chart.setFilter([](const RoundPoint& p) { return p.round > 4; });
+    EXPECT_TRUE(chart.points().empty());
+    EXPECT_EQ(textOfItems(chart), "No outcome passes the filter.");
+    chart.setFilter({});
+    EXPECT_EQ(chart.points().size(), 40U);
+}
+
+TEST(VerifyHistoryChart, joins_the_outcomes_of_the_fastener_that_is_followed) {
+    VerifyHistoryChart chart;
+    chart.setData(roundsOf(4, 10), {}, lightLook());
+    chart.follow("main-2L");
+    ASSERT_GT(chart.graphCount(), 0);
+    EXPECT_EQ(chart.graph(0)->name(), "main-2L");
+    EXPECT_EQ(chart.graph(0)->dataCount(), 4);
+}
+
+TEST(VerifyHistoryChart, redraws_five_hundred_rounds_of_sixty_fasteners_without_a_hitch) {
+    VerifyHistoryChart chart;
+    prepare(chart);
+    chart.setData(roundsOf(500, 60), {}, lightLook());
+    EXPECT_EQ(chart.points().size(), 30'000U);
+    EXPECT_LE(chart.xAxis->range().size(), 31) << "it begins with the last thirty rounds";
+    QElapsedTimer timer;
+    timer.start();
+    chart.replot(QCustomPlot::rpImmediateRefresh);
+    EXPECT_LT(timer.elapsed(), 400) << "milliseconds, in a build for debugging";
+    RecordProperty("replot_ms", static_cast<int>(timer.elapsed()));
+}
+
+} // namespace caprail
