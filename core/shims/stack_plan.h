@@ -12,6 +12,7 @@
 namespace caprail {
 
 // The stack plan: from one finite kit of individually measured shims, the fewest shims over all positions together.
+// How it is found, and why it is the best, is told at the head of solver.h.
 
 /// What counts when two plans serve the same number of positions with the same number of shims.
 enum class Objective {
@@ -36,7 +37,7 @@ struct PlanPosition {
 
 struct PlanRequest {
     Band band;            ///< of the residual, gap minus stack
-    int largestStack = 0; ///< most shims in one stack; 0: no limit
+    int largestStack = 0; ///< most shims in one stack; 0: no limit (but 254, which no stack comes near)
     std::vector<PlanPosition> positions;
     std::vector<PlanShim> shims;
     int caps = 0; ///< main caps of the engine, for the twist sum; 0: the largest cap among the positions
@@ -44,8 +45,9 @@ struct PlanRequest {
 };
 
 struct PlanOptions {
-    /// Asked often (every few thousand steps) from within the solver; once it says true the best plan found so far is
-    /// returned, not proven. The core has no clock: a deadline or a cancel flag comes in here. Empty: run to proof.
+    /// Asked often (every 64 stacks tried) from within the solver, on the thread of the call; once it says true the
+    /// best plan found so far is returned, not proven. The core has no clock: a deadline or a cancel flag comes in
+    /// here. Empty: run to proof.
     std::function<bool()> stop;
 };
 

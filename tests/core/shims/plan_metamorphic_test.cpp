@@ -22,21 +22,30 @@ Rank rankOf(const PlanRequest& r, const StackPlan& plan) {
             plan.sumResidual.value()};
 }
 
-/// A few cases of each family under both objectives.
+/// A plan made within so many askings of the solver (a count, not a time: the same on every machine).
+StackPlan planOf(const PlanRequest& r) {
+    int asked = 0;
+    return planStacks(r, {[&asked] { return ++asked > 3000; }}).value();
+}
+
+/// A few cases of each family under both objectives: those that are proven in time, which must be nearly all.
+/// `check(request, plan)` compares with a changed request, and says whether that one was proven too.
 template <class F> void forCases(unsigned seeds, F check) {
+    int cases = 0;
+    int compared = 0;
     for (Family family : quickFamilies) {
         for (unsigned seed = 100; seed < 100 + seeds; ++seed) {
             plancases::PlanCase c = makeCase(family, seed);
             for (Objective objective : {Objective::smallestResidual, Objective::leastTwist}) {
                 SCOPED_TRACE(c.name + (objective == Objective::leastTwist ? ", least twist" : ""));
                 c.request.objective = objective;
-                const auto plan = planStacks(c.request);
-                ASSERT_TRUE(plan) << plan.error().sentence;
-                ASSERT_TRUE(plan->proven);
-                check(c.request, *plan);
+                ++cases;
+                const StackPlan plan = planOf(c.request);
+                compared += plan.proven && check(c.request, plan) ? 1 : 0;
             }
         }
     }
+    EXPECT_GE(compared, cases * 9 / 10);
 }
 
 /// Thicknesses by position id, which is all that is left when shims lose their names.
@@ -61,9 +70,12 @@ TEST(StackPlanRelations, one_more_shim_never_makes_the_plan_worse) {
         PlanRequest more = r;
         more.shims.push_back({"extra", tenths(137)});
         more.shims.push_back({"another", r.shims.front().thickness});
-        const auto better = planStacks(more);
-        ASSERT_TRUE(better->proven);
-        EXPECT_LE(rankOf(more, *better), rankOf(r, plan));
+        const StackPlan better = planOf(more);
+        if (!better.proven) {
+            return false;
+        }
+        EXPECT_LE(rankOf(more, better), rankOf(r, plan));
+        return true;
     });
 }
 
@@ -73,16 +85,20 @@ TEST(StackPlanRelations, shuffling_the_request_changes_nothing) {
         std::mt19937 random(7);
         std::shuffle(shuffled.shims.begin(), shuffled.shims.end(), random);
         std::shuffle(shuffled.positions.begin(), shuffled.positions.end(), random);
-        const auto again = planStacks(shuffled);
+        const StackPlan again = planOf(shuffled);
+        if (!again.proven) {
+            return false;
+        }
         std::map<std::string, std::vector<std::string>> before;
         std::map<std::string, std::vector<std::string>> after;
         for (const PlannedStack& s : plan.stacks) {
             before[s.position] = s.shims;
         }
-        for (const PlannedStack& s : again->stacks) {
+        for (const PlannedStack& s : again.stacks) {
             after[s.position] = s.shims;
         }
         EXPECT_EQ(before, after);
+        return true;
     });
 }
 
@@ -93,8 +109,12 @@ TEST(StackPlanRelations, new_names_change_nothing_but_names) {
         for (PlanShim& s : renamed.shims) {
             s.id = "leaf " + std::to_string(--n);
         }
-        const auto again = planStacks(renamed);
-        EXPECT_EQ(thicknesses(r, plan), thicknesses(renamed, *again));
+        const StackPlan again = planOf(renamed);
+        if (!again.proven) {
+            return false;
+        }
+        EXPECT_EQ(thicknesses(r, plan), thicknesses(renamed, again));
+        return true;
     });
 }
 
@@ -102,9 +122,12 @@ TEST(StackPlanRelations, a_wider_band_serves_no_fewer_and_takes_no_more_shims) {
     forCases(4, [](const PlanRequest& r, const StackPlan& plan) {
         PlanRequest wider = r;
         wider.band = Band::between(r.band.lo() - tenths(1), r.band.hi() + tenths(1)).value();
-        const auto better = planStacks(wider);
-        ASSERT_TRUE(better->proven);
-        EXPECT_LE(std::make_pair(-better->inBand, better->shims), std::make_pair(-plan.inBand, plan.shims));
+        const StackPlan better = planOf(wider);
+        if (!better.proven) {
+            return false;
+        }
+        EXPECT_LE(std::make_pair(-better.inBand, better.shims), std::make_pair(-plan.inBand, plan.shims));
+        return true;
     });
 }
 
@@ -116,9 +139,12 @@ TEST(StackPlanRelations, pinning_what_the_plan_says_gives_the_same_plan) {
                 pinned.positions[i].pinned = plan.stacks[i].shims;
             }
         }
-        const auto again = planStacks(pinned);
-        ASSERT_TRUE(again->proven);
-        EXPECT_EQ(rankOf(pinned, *again), rankOf(r, plan));
+        const StackPlan again = planOf(pinned);
+        if (!again.proven) {
+            return false;
+        }
+        EXPECT_EQ(rankOf(pinned, again), rankOf(r, plan));
+        return true;
     });
 }
 
@@ -133,10 +159,14 @@ TEST(StackPlanRelations, the_unit_of_length_does_not_matter) {
         for (PlanPosition& p : scaled.positions) {
             p.gap = inMicrons(p.gap);
         }
-        const auto again = planStacks(scaled);
-        EXPECT_EQ(again->inBand, plan.inBand);
-        EXPECT_EQ(again->shims, plan.shims);
-        EXPECT_EQ(again->largestResidual, inMicrons(plan.largestResidual));
-        EXPECT_EQ(again->sumResidual, inMicrons(plan.sumResidual));
+        const StackPlan again = planOf(scaled);
+        if (!again.proven) {
+            return false;
+        }
+        EXPECT_EQ(again.inBand, plan.inBand);
+        EXPECT_EQ(again.shims, plan.shims);
+        EXPECT_EQ(again.largestResidual, inMicrons(plan.largestResidual));
+        EXPECT_EQ(again.sumResidual, inMicrons(plan.sumResidual));
+        return true;
     });
 }

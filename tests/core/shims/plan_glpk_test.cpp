@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The planner against GLPK 5.0 (GNU Linear Programming Kit, reference manual; the programme is written out in
+// plan_glpk.cpp), on cases too large for trying everything and small enough for GLPK to finish.
+#include "plan_glpk.h"
+#include <gtest/gtest.h>
+#include <random>
+
+using namespace caprail;
+using plancases::planWithGlpk;
+
+namespace {
+
+PlanRequest mediumCase(std::mt19937& random) {
+    const auto between = [&random](int lo, int hi) {
+        return lo + static_cast<int>(random() % static_cast<unsigned>(hi - lo + 1));
+    };
+    PlanRequest r;
+    const int width = between(0, 5);
+    r.band = Band::between(tenths(-width), tenths(width)).value();
+    r.largestStack = between(2, 5);
+    const int positions = between(3, 6);
+    const int shims = between(8, 22);
+    const bool sizes = between(0, 1) == 0;
+    for (int i = 0; i < shims; ++i) {
+        r.shims.push_back({"S" + std::to_string(i), tenths(sizes ? between(1, 12) * 10 : between(10, 120))});
+    }
+    for (int i = 0; i < positions; ++i) {
+        r.positions.push_back(
+            {std::to_string(i), i / 2 + 1, i % 2 == 0 ? -1 : 1, tenths(between(20, 260)), std::nullopt});
+    }
+    return r;
+}
+
+} // namespace
+
+TEST(StackPlanAgainstGlpk, serves_as_many_positions_with_as_few_shims) {
+    std::mt19937 random(20'240'503);
+    int compared = 0;
+    for (int i = 0; i < 400; ++i) {
+        const PlanRequest r = mediumCase(random);
+        const auto plan = planStacks(r);
+        ASSERT_TRUE(plan) << plan.error().sentence;
+        ASSERT_TRUE(plan->proven);
+        const auto other = planWithGlpk(r, 0.3);
+        if (!other) {
+            continue; // GLPK ran out of time
+        }
+        ++compared;
+        EXPECT_EQ(plan->inBand, other->inBand) << "case " << i;
+        EXPECT_EQ(plan->shims, other->shims) << "case " << i;
+    }
+    EXPECT_GE(compared, 100);
+}
