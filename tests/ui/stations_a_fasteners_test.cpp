@@ -146,12 +146,18 @@ TEST_F(Fasteners, a_group_shows_its_working_and_warns_of_the_wrong_unit) {
     auto* form = panel.groupsPage()->form();
     form->type("grade", "SAE 8");
     form->type("lubricant", "engine oil");
+    form->type("torque", "50");
     EXPECT_TRUE(panel.groupsPage()->workingText().contains("Share of proof load"))
         << panel.groupsPage()->workingText().toStdString();
     EXPECT_TRUE(panel.groupsPage()->warningText().isEmpty()) << panel.groupsPage()->warningText().toStdString();
-    form->edit("torque")->selectAll();
-    QTest::keyClicks(form->edit("torque"), "840");
-    EXPECT_FALSE(panel.groupsPage()->warningText().isEmpty()) << "840 lbf·in entered as lbf·ft";
+    const auto warning = [&](const char* torque) {
+        form->edit("torque")->selectAll();
+        QTest::keyClicks(form->edit("torque"), torque);
+        return panel.groupsPage()->warningText();
+    };
+    EXPECT_TRUE(warning("70").contains("90 %")) << "75 % of proof, but 97 % at the lower friction";
+    EXPECT_TRUE(warning("600").contains("lbf·in")) << "600 lbf·in entered as lbf·ft";
+    EXPECT_TRUE(warning("5").contains("lbf·in")) << "60 lbf·in entered as lbf·ft";
     form->edit("torque")->selectAll();
     QTest::keyClicks(form->edit("torque"), "65 ft-lb");
     QTest::keyClick(form->edit("torque"), Qt::Key_Return);

@@ -81,10 +81,14 @@ BearingsFits::BearingsFits(RecordSession& session, QWidget* parent)
 
 void BearingsFits::build() {
     m_entries->setColumnHidden(EntriesModel::person, true);
-    m_entries->setColumnHidden(EntriesModel::time, true);
     m_entries->setFilter([this](const Entry& entry) {
         const auto* fit = std::get_if<FitReading>(&entry.body);
         return fit != nullptr && fit->fit == m_place.first && fit->place == m_place.second;
+    });
+    m_entries->setLine([this](const Entry& entry) {
+        const auto& fit = std::get<FitReading>(entry.body);
+        return qtText(format(fit.value.value, m_session.units())) +
+               (fit.instrument.empty() ? QString() : QStringLiteral(" · ") + qtText(fit.instrument));
     });
     m_bands->setAutoDefault(false);
     connect(m_bands, &QPushButton::clicked, this, [this] { m_session.goTo({Station::engine, "bands"}); });
@@ -122,9 +126,11 @@ void BearingsFits::refresh() {
         const Check* check = fitCheck(m_session.assessment(), place);
         const auto at = facts.fits.find(place);
         const CheckState state = check == nullptr ? CheckState::notDone : check->state;
-        rows.push_back({fitName(place), qtText(format(facts.bandNamed(place.first)->band, units)),
-                        at == facts.fits.end() ? QString() : qtText(format(at->second.back().what.value.value, units)),
-                        sign(state) + QLatin1Char(' ') + stateWord(state)});
+        const Band& band = facts.bandNamed(place.first)->band;
+        rows.push_back(
+            {fitName(place), qtText(formatBare(band.lo(), units) + " – " + formatBare(band.hi(), units)),
+             at == facts.fits.end() ? QString() : qtText(formatBare(at->second.back().what.value.value, units)),
+             sign(state) + QLatin1Char(' ') + stateWord(state)});
     }
     m_table->show(rows);
     for (int row = 0; row < m_table->rowCount(); ++row) {

@@ -59,7 +59,6 @@ void BearingsMeasure::build() {
     m_crank->setAutoDefault(false);
     m_shells->setAutoDefault(false);
     m_entries->setColumnHidden(EntriesModel::person, true);
-    m_entries->setColumnHidden(EntriesModel::time, true);
     m_entries->setFilter([this](const Entry& entry) {
         const auto* journal = std::get_if<JournalReading>(&entry.body);
         const auto* bore = std::get_if<BoreReading>(&entry.body);
@@ -68,6 +67,7 @@ void BearingsMeasure::build() {
                (bore != nullptr && bore->journal == m_slot.journal) ||
                (shells != nullptr && shells->journal == m_slot.journal);
     });
+    m_entries->setLine([this](const Entry& entry) { return bearingLine(entry, m_session.units()); });
     new StepKeys(m_field->lineEdit(), [this](int by) { step(by); });
     for (QSpinBox* box : {m_stations, m_directions}) {
         connect(box, &QSpinBox::valueChanged, this, [this] {

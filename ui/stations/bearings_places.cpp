@@ -113,6 +113,27 @@ QString slotName(BearingsMode mode, const BearingSlot& slot, SlotCounts counts) 
     return mode == BearingsMode::journals ? along + QStringLiteral(", ") + directionName(slot.direction) : along;
 }
 
+QString bearingLine(const Entry& entry, const Units& units) {
+    const auto with = [](const std::string& instrument) {
+        return instrument.empty() ? QString() : QStringLiteral(" · ") + qtText(instrument);
+    };
+    if (const auto* journal = std::get_if<JournalReading>(&entry.body)) {
+        return QStringLiteral("%1, %2: %3")
+                   .arg(journal->station)
+                   .arg(directionName(journal->direction), qtText(format(journal->diameter.value, units))) +
+               with(journal->instrument);
+    }
+    if (const auto* bore = std::get_if<BoreReading>(&entry.body)) {
+        return QStringLiteral("%1, %2: %3")
+                   .arg(bore->station)
+                   .arg(qtWord(bore->method), qtText(format(bore->value.value, units))) +
+               with(bore->instrument);
+    }
+    const auto* shells = std::get_if<ShellsFitted>(&entry.body);
+    return shells == nullptr ? QString()
+                             : Words::tr("shells %1 and %2").arg(qtText(shells->upper), qtText(shells->lower));
+}
+
 QString slotTable(const RecordSession& session, BearingsMode mode, const BearingSlot& asked, SlotCounts counts) {
     const bool isJournal = mode == BearingsMode::journals;
     const std::int64_t directions = isJournal ? counts.directions : 1;

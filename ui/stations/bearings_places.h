@@ -39,6 +39,8 @@ std::optional<BearingSlot> nextOpenSlot(const Facts& facts, const Assessment& as
 BoreMethod methodOf(BearingsMode mode);
 /// "station 1 (front), vertical"
 QString slotName(BearingsMode mode, const BearingSlot& slot, SlotCounts counts);
+/// A reading of a journal in few words, for a list that is about that journal alone.
+QString bearingLine(const Entry& entry, const Units& units);
 /// The slots of a journal as a small table in rich text, the asked one marked.
 QString slotTable(const RecordSession& session, BearingsMode mode, const BearingSlot& asked, SlotCounts counts);
 /// What a journal's readings come to, as a small table in rich text.

@@ -136,7 +136,10 @@ void BearingsShells::showBearings() {
     m_bearings->show(rows);
     m_takeOver->setEnabled(m_selection.has_value());
     if (!m_selection) {
-        m_words->setText(tr("The choice goes for most clearances in band, then closest to target, then least spread."));
+        m_words->setText(
+            facts.shells.empty()
+                ? tr("The shelf is empty: enter each half shell with its thickness.")
+                : tr("The choice goes for most clearances in band, then closest to target, then least spread."));
     }
 }
 

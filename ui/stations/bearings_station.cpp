@@ -72,6 +72,12 @@ QWidget* BearingsStation::buildBar() {
         button->setAccessibleName(names[i].second);
         button->setMinimumSize(84, 34);
         connect(button, &QToolButton::clicked, this, [this, i] { setMode(static_cast<BearingsMode>(i)); });
+        connect(button, &QToolButton::toggled, button, [button](bool isOn) {
+            QFont own = button->font();
+            own.setBold(isOn);
+            own.setUnderline(isOn);
+            button->setFont(own);
+        });
         group->addButton(button);
         row->addWidget(button);
         m_modes[i] = button;

@@ -142,11 +142,14 @@ void BearingsWarm::refresh() {
     }
     m_table->show(rows);
     const bool isBare = rows.empty() && problem.isEmpty();
+    const QString block = m_blockIs->currentData().toString();
+    const QString crank = m_crankIs->currentData().toString();
     m_remark->setText(!problem.isEmpty() ? QStringLiteral("✕ ") + problem
-                      : isBare ? tr("No clearance is measured with a micrometer yet: measure journals and bores first.")
-                               : tr("Block: %1. Crank: %2. A look ahead by α·D·ΔT, common practice, no source; "
-                                    "it leaves out that a cap may be of another metal. No verdict, not stored.")
-                                     .arg(m_blockIs->currentData().toString(), m_crankIs->currentData().toString()));
+                      : isBare
+                          ? tr("No clearance is measured with a micrometer yet: measure journals and bores first.")
+                          : tr("A look ahead by α·D·ΔT, common practice, no source: it leaves out that a cap may be of "
+                               "another metal. No verdict, not stored. Coefficients: %1.")
+                                .arg(block == crank ? block : tr("block %1; crank %2").arg(block, crank)));
     QPalette palette = m_remark->palette();
     palette.setColor(QPalette::WindowText, problem.isEmpty() ? screenLook().quiet : screenLook().out);
     m_remark->setPalette(palette);

@@ -75,12 +75,15 @@ void EntryForm::addField(const FormField& field, const QStringList& choices) {
     editor->setAccessibleName(field.label);
     auto* label = new QLabel(field.label, this);
     label->setBuddy(editor);
+    if (field.isWide) {
+        m_count += (m_columns - m_count % m_columns) % m_columns;
+    }
     const int row = m_count / m_columns;
     const int column = (m_count % m_columns) * 2;
     m_grid->addWidget(label, row, column);
-    m_grid->addWidget(editor, row, column + 1);
+    m_grid->addWidget(editor, row, column + 1, 1, field.isWide ? 2 * m_columns - 1 : 1);
     m_widgets[field.field] = editor;
-    ++m_count;
+    m_count += field.isWide ? m_columns : 1;
     setTabOrder(editor, m_save);
 }
 

@@ -21,6 +21,7 @@ struct FormField {
     QString label;
     QString hint;            ///< shown while the field is empty
     QStringList suggestions; ///< to choose from; any other text may be typed
+    bool isWide = false;     ///< takes a row of its own
 };
 
 /// A form whose Enter (or button) stores one entry. What a person typed stays until it is stored: a refusal shows its

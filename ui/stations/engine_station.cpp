@@ -30,7 +30,10 @@ void EngineStation::refresh() {
 
 void EngineStation::select(const QString& subject) {
     const Facts& facts = session().facts();
-    if (subject == QLatin1String("layout")) {
+    if (subject == QLatin1String("engine")) {
+        m_tabs->setCurrentWidget(m_layout);
+        m_layout->engineForm()->focusField("engine");
+    } else if (subject == QLatin1String("layout")) {
         m_tabs->setCurrentWidget(m_layout);
         m_layout->layoutForm()->focusField("caps");
     } else if (subject == QLatin1String("bands") || subject == QLatin1String("rules") ||

@@ -18,7 +18,7 @@ public:
     explicit EngineStation(RecordSession& session, QWidget* parent = nullptr);
     [[nodiscard]] Station station() const override { return Station::engine; }
     void refresh() override;
-    /// "layout", "bands", "rules", "people", "instruments", a band's or an instrument's name.
+    /// "engine", "layout", "bands", "rules", "people", "instruments", a band's or an instrument's name.
     void select(const QString& subject) override;
 
     [[nodiscard]] EngineLayoutPage* layoutPage() const { return m_layout; }

@@ -45,6 +45,8 @@ void PlainTable::show(const std::vector<QStringList>& rows) {
         }
         ++row;
     }
+    // Off and on again: sizes set by content win over a stretch that was set before.
+    horizontalHeader()->setStretchLastSection(false);
     resizeColumnsToContents();
     horizontalHeader()->setStretchLastSection(true);
     clearSelection();

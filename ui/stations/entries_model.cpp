@@ -63,6 +63,9 @@ QVariant EntriesModel::data(const QModelIndex& index, int role) const {
     if (role == Qt::TextAlignmentRole && index.column() == number) {
         return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
     }
+    if (role == Qt::ToolTipRole && struckBy == 0 && m_line) {
+        return QString::fromStdString(historyLine(entry.body, m_session.units()));
+    }
     if (role == Qt::ToolTipRole && struckBy != 0) {
         const Entry& strike = ledger.at(struckBy);
         return tr("Struck by entry %1 (%2): %3")
@@ -81,7 +84,8 @@ QVariant EntriesModel::data(const QModelIndex& index, int role) const {
     case person:
         return QString::fromStdString(entry.person);
     default: {
-        QString line = QString::fromStdString(historyLine(entry.body, m_session.units()));
+        const QString line =
+            m_line ? m_line(entry) : QString::fromStdString(historyLine(entry.body, m_session.units()));
         return struckBy == 0 ? line : line + tr("  (struck by entry %1)").arg(struckBy);
     }
     }

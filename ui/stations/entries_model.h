@@ -15,6 +15,8 @@ public:
     EntriesModel(RecordSession& session, QObject* parent) : QAbstractTableModel(parent), m_session(session) {}
 
     void setFilter(std::function<bool(const Entry&)> filter);
+    /// What stands in the last column; without it, the whole history line.
+    void setLine(std::function<QString(const Entry&)> line) { m_line = std::move(line); }
     void refresh();
     [[nodiscard]] qint64 entryAt(int row) const { return m_rows.at(static_cast<std::size_t>(row)); }
     [[nodiscard]] int rowOf(qint64 sequence) const; ///< -1: not shown
@@ -27,6 +29,7 @@ public:
 private:
     RecordSession& m_session;
     std::function<bool(const Entry&)> m_filter;
+    std::function<QString(const Entry&)> m_line;
     std::vector<qint64> m_rows;
 };
 

@@ -36,6 +36,10 @@ void EntriesTable::setFilter(std::function<bool(const Entry&)> filter) {
     m_model->setFilter(std::move(filter));
 }
 
+void EntriesTable::setLine(std::function<QString(const Entry&)> line) {
+    m_model->setLine(std::move(line));
+}
+
 void EntriesTable::refresh() {
     const qint64 selected = selectedEntry();
     m_model->refresh();

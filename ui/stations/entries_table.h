@@ -16,6 +16,8 @@ public:
     explicit EntriesTable(RecordSession& session, QWidget* parent = nullptr);
     /// Which entries are shown; they are looked through anew at each `refresh`.
     void setFilter(std::function<bool(const Entry&)> filter);
+    /// A shorter last column for a narrow table whose place is known anyway; the whole line is its tooltip.
+    void setLine(std::function<QString(const Entry&)> line);
     void refresh();
     void selectEntry(qint64 sequence);
     [[nodiscard]] qint64 selectedEntry() const; ///< 0: none

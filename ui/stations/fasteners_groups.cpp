@@ -43,7 +43,8 @@ std::vector<FormField> groupFields() {
             {"tightening_order",
              FastenersGroups::tr("Sequence"),
              FastenersGroups::tr("empty: from the centre outwards"),
-             {}}};
+             {},
+             true}};
 }
 
 QString sequenceText(const Facts& facts, const FastenerGroupSet& group) {

@@ -71,6 +71,12 @@ QWidget* FastenersStation::buildBar() {
         button->setAccessibleName(names[i]);
         button->setMinimumSize(104, 34);
         connect(button, &QToolButton::clicked, this, [this, i] { setMode(static_cast<FastenersMode>(i)); });
+        connect(button, &QToolButton::toggled, button, [button](bool isOn) {
+            QFont own = button->font();
+            own.setBold(isOn);
+            own.setUnderline(isOn);
+            button->setFont(own);
+        });
         group->addButton(button);
         row->addWidget(button);
         m_modes[i] = button;

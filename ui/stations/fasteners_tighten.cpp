@@ -51,6 +51,21 @@ void FastenersTighten::build() {
                (loosened != nullptr && loosened->fastener == m_fastener) ||
                (outcome != nullptr && outcome->fastener == m_fastener);
     });
+    m_entries->setLine([this](const Entry& entry) {
+        QString line;
+        std::string with;
+        if (const auto* tightened = std::get_if<FastenerTightened>(&entry.body)) {
+            line = broughtTo(*tightened, units());
+            with = tightened->instrument;
+        } else if (const auto* outcome = std::get_if<RoundOutcome>(&entry.body)) {
+            line = tr("round %1: %2").arg(outcome->round).arg(qtWord(outcome->outcome)) +
+                   (outcome->angle ? QLatin1Char(' ') + qtText(format(outcome->angle->value, units())) : QString());
+            with = outcome->instrument;
+        } else {
+            line = tr("loosened");
+        }
+        return with.empty() ? line : line + QStringLiteral(" · ") + qtText(with);
+    });
     new StepKeys(m_field->lineEdit(), [this](int by) { emit stepped(by); });
     connect(m_kind, &QComboBox::activated, this, [this] {
         const auto list = order();

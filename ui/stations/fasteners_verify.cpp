@@ -66,7 +66,8 @@ void FastenersVerify::build() {
     column->addWidget(m_begin);
     column->addWidget(m_progress);
     column->addWidget(m_state);
-    column->addWidget(m_moved, 1);
+    column->addWidget(m_moved, 100);
+    column->addStretch(1);
     setFocusProxy(m_field);
 }
 
@@ -151,10 +152,9 @@ void FastenersVerify::showRound() {
 
 void FastenersVerify::showMoved() {
     m_moved->clear();
-    if (facts().rounds.empty()) {
-        return;
-    }
-    for (const auto& [fastener, outcome] : facts().rounds.back().outcomes) {
+    static const std::map<FastenerId, Seen<RoundOutcome>> none;
+    const auto& outcomes = facts().rounds.empty() ? none : facts().rounds.back().outcomes;
+    for (const auto& [fastener, outcome] : outcomes) {
         const QString words = consequenceText(facts(), assessment(), outcome, units());
         if (words.isEmpty()) {
             continue;
@@ -166,6 +166,7 @@ void FastenersVerify::showMoved() {
                                         ? qtText(code(Position{fastener.number, fastener.side}))
                                         : QString());
     }
+    m_moved->setVisible(m_moved->count() > 0);
 }
 
 Result<RoundOutcome> FastenersVerify::read(const QString& text) const {

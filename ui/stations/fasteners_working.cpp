@@ -63,7 +63,7 @@ GroupWorking workingOf(const FastenerGroupSet& group, std::int64_t scatterPercen
     }
     result.lines << Words::tr("%1: K = %2, μ = %3 (%4)")
                         .arg(qtText(lubricant->name), qtText(formatNumber(lubricant->nutFactor, 2, units.decimalMark)),
-                             qtText(formatNumber(lubricant->friction, 2, units.decimalMark)),
+                             qtText(formatNumber(lubricant->friction, 3, units.decimalMark)),
                              qtText(lubricant->source));
     if (const auto shortForm = preloadShortForm(group.torque->value, *thread, lubricant->nutFactor, units)) {
         addLines(result.lines, Words::tr("Preload, short form: %1").arg(qtText(format(shortForm->value, units))),

@@ -27,6 +27,7 @@ QComboBox* choiceBox(const QString& name, QWidget* parent) {
     auto* box = new QComboBox(parent);
     box->setAccessibleName(name);
     box->setToolTip(name);
+    box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     return box;
 }
 
@@ -79,14 +80,14 @@ HistoryVerify::HistoryVerify(RecordSession& session, QWidget* parent)
 QWidget* HistoryVerify::buildFilters() {
     using Outcomes = RoundChoice::Outcomes;
     for (const auto& [name, value] : {std::pair{tr("every outcome"), Outcomes::any},
-                                     {tr("moved"), Outcomes::moved},
-                                     {tr("held"), Outcomes::held},
-                                     {tr("struck"), Outcomes::struck}}) {
+                                      {tr("moved"), Outcomes::moved},
+                                      {tr("held"), Outcomes::held},
+                                      {tr("struck"), Outcomes::struck}}) {
         m_outcome->addItem(name, static_cast<int>(value));
     }
     for (const auto& [name, value] : {std::pair{tr("by place"), RoundOrder::place},
-                                     {tr("most movements first"), RoundOrder::mostMovements},
-                                     {tr("largest angle first"), RoundOrder::largestAngle}}) {
+                                      {tr("most moved first"), RoundOrder::mostMovements},
+                                      {tr("largest angle first"), RoundOrder::largestAngle}}) {
         m_order->addItem(name, static_cast<int>(value));
     }
     auto* print = new QPushButton(tr("&Print…"), this);
@@ -139,13 +140,11 @@ void HistoryVerify::build() {
     auto* under = new QSplitter(Qt::Horizontal, this);
     under->addWidget(m_chart);
     under->addWidget(review);
-    under->setStretchFactor(0, 3);
-    under->setStretchFactor(1, 2);
+    under->setSizes({580, 440});
     auto* split = new QSplitter(Qt::Vertical, this);
     split->addWidget(m_matrix);
     split->addWidget(under);
-    split->setStretchFactor(0, 5);
-    split->setStretchFactor(1, 4);
+    split->setSizes({340, 260});
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(8, 6, 8, 6);
     column->addWidget(buildFilters());
@@ -161,8 +160,11 @@ void HistoryVerify::build() {
 }
 
 void HistoryVerify::refresh() {
-    m_history = roundHistory(m_session.ledger());
-    refreshChoices();
+    if (m_readTo != m_session.ledger().size()) {
+        m_history = roundHistory(m_session.ledger());
+        m_readTo = m_session.ledger().size();
+        refreshChoices();
+    }
     m_chart->setData(m_session.facts(), m_session.units(), screenLook());
     showAnew();
 }
@@ -216,7 +218,7 @@ void HistoryVerify::showAnew() {
     m_model->show(m_history, m_sight, m_choice, m_session.units());
     const bool isHalfTyped = (!m_from->text().isEmpty() && !m_choice.from) || (!m_to->text().isEmpty() && !m_choice.to);
     m_count->setText(isHalfTyped ? tr("day as 2026-05-04")
-                                 : tr("%1 outcomes in %2 rounds").arg(m_sight.cells).arg(m_sight.rounds.size()));
+                                 : tr("rounds: %1, outcomes: %2").arg(m_sight.rounds.size()).arg(m_sight.cells));
     m_chart->setFilter([choice = m_choice](const RoundPoint& point) {
         return choice.takes(
             {point.outcome->entry, false, 0, point.outcome->time, point.outcome->person, point.outcome->what});

@@ -47,6 +47,7 @@ private:
     [[nodiscard]] QString titleText() const;
     RecordSession& m_session;
     RoundHistory m_history;
+    std::int64_t m_readTo = -1; ///< entries of the ledger that `m_history` was read from
     RoundChoice m_choice;
     RoundSight m_sight;
     QComboBox *m_cap, *m_person, *m_wrench, *m_outcome, *m_order;
