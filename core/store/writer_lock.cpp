@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <store/writer_lock.h>
 
+#include <QFile>
 #include <QFileInfo>
 #include <QLockFile>
+#include <chrono>
 #include <store/database.h>
 #include <sys/stat.h>
+#include <thread>
 #include <unistd.h>
 
 namespace caprail {
@@ -43,12 +46,25 @@ Result<WriterLock> WriterLock::take(const std::string& path) {
     }
     auto lock = std::make_unique<QLockFile>(QString::fromStdString(lockPath(path)));
     lock->setStaleLockTime(0); // never by age: a build goes on for hours. A dead holder is known by its process.
-    if (lock->tryLock(0)) {
-        return WriterLock(std::move(lock));
-    }
     qint64 process = 0;
     QString host;
     QString program;
+    // A lock names its holder within microseconds of being made. One that goes on naming nobody was left by a program
+    // that was killed in between, and nobody holds it.
+    constexpr int looks = 5;
+    for (int look = 0; look <= looks; ++look) {
+        if (lock->tryLock(0)) {
+            return WriterLock(std::move(lock));
+        }
+        if (lock->error() != QLockFile::LockFailedError || lock->getLockInfo(&process, &host, &program)) {
+            break;
+        }
+        if (look + 1 == looks) {
+            QFile::remove(QString::fromStdString(lockPath(path)));
+        } else {
+            std::this_thread::sleep_for(std::chrono::milliseconds(40));
+        }
+    }
     if (lock->error() == QLockFile::LockFailedError && lock->getLockInfo(&process, &host, &program)) {
         return refuse(quoted(path) + " is open in " + quoted(program.toStdString()) + " (process " +
                       std::to_string(process) + " on " + host.toStdString() +

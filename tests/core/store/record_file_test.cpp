@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "samples.h"
 
+#include <fstream>
 #include <gmock/gmock.h>
 #include <store/header.h>
 #include <store/writer_lock.h>
@@ -101,6 +102,16 @@ TEST(RecordFile, tells_a_second_writer_who_has_it_open_and_lets_it_read) {
     auto third = RecordFile::open(path, OpenMode::readWrite);
     ASSERT_TRUE(third);
     EXPECT_FALSE(third->isReadOnly());
+}
+
+TEST(RecordFile, takes_over_a_lock_that_names_nobody_because_its_maker_was_killed) {
+    const Folder folder;
+    const std::string path = folder / "smith.caprail";
+    makeRecord(path, 3);
+    std::ofstream(lockPath(path)).close();
+    auto file = RecordFile::open(path, OpenMode::readWrite);
+    ASSERT_TRUE(file) << file.error().sentence;
+    EXPECT_FALSE(file->isReadOnly()) << file->readOnlyReason();
 }
 
 TEST(RecordFile, takes_over_the_lock_of_a_program_that_died) {
