@@ -11,6 +11,8 @@
 
 namespace caprail {
 
+using sheet::Sheet; // by this name alone, so that its words have one context for translators
+
 namespace {
 
 sheet::PdfProperties propertiesFor(const QString& title, const SheetSource& source, const SheetOptions& options) {
@@ -64,8 +66,7 @@ std::vector<QImage> sheetPages(const SheetSource& source, const SheetOptions& op
 Result<void> writeLayoutCard(const SheetSource& source, const QString& pdfPath, const SheetOptions& options) {
     if (!source.facts.layout) {
         return refuse(
-            sheet::Sheet::tr("There is no layout card without an engine layout: set it at the engine station.")
-                .toStdString());
+            Sheet::tr("There is no layout card without an engine layout: set it at the engine station.").toStdString());
     }
     const sheet::LayoutCard card(source, options, sheet::pageSize(options.pageSize));
     return sheet::writePdf(pdfPath, propertiesFor(card.title(), source, options), options.pageSize, card.pages(),
