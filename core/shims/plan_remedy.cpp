@@ -35,7 +35,7 @@ struct Case {
     [[nodiscard]] const PlanPosition& position() const { return request.positions[checked.open()[place]]; }
 
     /// Plans anew with the kit changed; keeps the remedy if that serves more positions.
-    [[nodiscard]] std::optional<Remedy> tryOut(Remedy remedy, PlanRequest changed) const {
+    [[nodiscard]] std::optional<Remedy> tryOut(Remedy remedy, const PlanRequest& changed) const {
         auto better = planStacks(changed, options);
         if (!better || better->inBand <= plan.inBand) {
             return std::nullopt;
@@ -76,7 +76,7 @@ std::optional<Remedy> buy(const Case& c) {
     remedy.thickness = room - stackThickness(c.checked, *solution.stacks[c.place]);
     PlanRequest withIt = c.request;
     withIt.shims.push_back({boughtShimId, remedy.thickness});
-    return c.tryOut(std::move(remedy), std::move(withIt));
+    return c.tryOut(std::move(remedy), withIt);
 }
 
 /// The place may be proud by as much as can be lapped off one shim of its stack.
@@ -107,7 +107,7 @@ std::optional<Remedy> lap(const Case& c) {
     if (remedy.thickness <= Length()) {
         return std::nullopt;
     }
-    return c.tryOut(std::move(remedy), std::move(withIt));
+    return c.tryOut(std::move(remedy), withIt);
 }
 
 } // namespace
