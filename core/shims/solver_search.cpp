@@ -52,7 +52,7 @@ void Search::use(const Column& c, int sign) {
 StateKey Search::stateOf(const Frame& frame) const {
     StateKey key = m_kit;
     for (std::size_t p : m_open) {
-        key += StateKey::of(m_kind[p], static_cast<std::uint64_t>(m_barred[p] + 1));
+        key += StateKey::of(m_kind[p], static_cast<std::uint64_t>(m_barred[p]) + 1);
     }
     key += StateKey::of(1, static_cast<std::uint64_t>(frame.leftOut));
     if (isTwistLimited()) {
