@@ -4,10 +4,13 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSignalSpy>
+#include <QTableWidget>
 #include <planview/plan_view.h>
+#include <stations/budget_window.h>
 #include <stations/entry_field.h>
 #include <stations/girdle_actions.h>
 #include <stations/girdle_gaps.h>
+#include <stations/girdle_heading.h>
 #include <stations/girdle_kit.h>
 #include <stations/girdle_order.h>
 #include <stations/girdle_recheck.h>
@@ -199,6 +202,15 @@ TEST_F(Girdle, all_stacks_come_off_and_go_back_in_one_action) {
     EXPECT_TRUE(bench.facts().stacksOn().empty());
     panel.actions()->putAllBack();
     EXPECT_EQ(bench.facts().stacksOn().size(), bench.positions().size());
+}
+
+TEST_F(Girdle, a_gap_says_what_its_uncertainty_is_made_of) {
+    bench.survey();
+    panel.gaps()->findChild<PlaceHeading*>()->whyButton()->click();
+    const auto* window = panel.gaps()->findChild<BudgetWindow*>();
+    ASSERT_NE(window, nullptr);
+    EXPECT_GE(window->table()->rowCount(), 2) << "repeatability and the feeler gauge";
+    EXPECT_TRUE(window->words().contains("±"));
 }
 
 TEST_F(Girdle, a_jump_opens_what_the_position_needs_first) {

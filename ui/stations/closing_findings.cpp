@@ -14,7 +14,7 @@ namespace caprail {
 
 ClosingFindings::ClosingFindings(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_list(new QListWidget(this)), m_done(new QLineEdit(this)),
-      m_settle(new QPushButton(tr("S&ettle"), this)), m_place(new QLineEdit(this)), m_text(new QLineEdit(this)) {
+      m_settle(new QPushButton(tr("Sett&le"), this)), m_place(new QLineEdit(this)), m_text(new QLineEdit(this)) {
     m_list->setAccessibleName(tr("Findings and notes"));
     m_list->setWordWrap(true);
     m_list->setSpacing(2);
@@ -25,7 +25,7 @@ ClosingFindings::ClosingFindings(RecordSession& session, QWidget* parent)
     m_place->setAccessibleName(tr("Place of the finding or note"));
     m_text->setPlaceholderText(tr("What was seen"));
     m_text->setAccessibleName(m_text->placeholderText());
-    auto* open = new QPushButton(tr("Open &finding"), this);
+    auto* open = new QPushButton(tr("Open f&inding"), this);
     auto* note = new QPushButton(tr("Add &note"), this);
     auto* grid = new QGridLayout(this);
     grid->addWidget(m_list, 0, 0, 1, 3);

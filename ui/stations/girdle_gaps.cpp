@@ -11,6 +11,7 @@
 #include <QSpinBox>
 #include <algorithm>
 #include <ledger/expectations.h>
+#include <stations/budget_window.h>
 #include <stations/checks_view.h>
 #include <stations/entries_model.h>
 #include <stations/entries_table.h>
@@ -54,6 +55,10 @@ void GirdleGaps::build() {
     m_checks->setFilter([this](const Check& check) {
         const auto* p = std::get_if<Position>(&check.subject);
         return p != nullptr && *p == m_position;
+    });
+    connect(m_heading, &PlaceHeading::whyAsked, this, [this] {
+        BudgetWindow::open(tr("gap at %1").arg(qtText(describe(m_position))), gapBudgetOf(facts(), m_position),
+                           session(), this);
     });
     new StepKeys(m_field->lineEdit(), [this](int by) { emit stepped(by); });
 
@@ -116,6 +121,7 @@ void GirdleGaps::refresh(Position selected) {
     m_heading->show(capitalised(qtText(describe(m_position))),
                     isRead ? qtText(format(read->second.back().what.gap.value, units())) : QStringLiteral("—"),
                     check == nullptr ? CheckState::notDone : check->state, gapSentence(gap, units()));
+    m_heading->setAskable(!gap.standing.empty());
     m_next->setText(whatFollows());
     askForGap();
 }

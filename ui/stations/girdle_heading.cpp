@@ -3,11 +3,13 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QToolButton>
 
 namespace caprail {
 
 PlaceHeading::PlaceHeading(QWidget* parent)
-    : QWidget(parent), m_place(new QLabel(this)), m_figure(new QLabel(this)), m_words(new QLabel(this)) {
+    : QWidget(parent), m_place(new QLabel(this)), m_figure(new QLabel(this)), m_words(new QLabel(this)),
+      m_why(new QToolButton(this)) {
     QFont place = font();
     place.setPointSizeF(place.pointSizeF() * 1.5);
     place.setBold(true);
@@ -27,7 +29,15 @@ PlaceHeading::PlaceHeading(QWidget* parent)
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(2);
     column->addLayout(row);
-    column->addWidget(m_words);
+    auto* line = new QHBoxLayout;
+    line->addWidget(m_words, 1);
+    line->addWidget(m_why, 0, Qt::AlignTop);
+    column->addLayout(line);
+    m_why->setText(tr("Why ±?"));
+    m_why->setToolTip(tr("The uncertainty of this figure, source by source"));
+    m_why->setAccessibleName(m_why->toolTip());
+    m_why->hide();
+    connect(m_why, &QToolButton::clicked, this, &PlaceHeading::whyAsked);
 }
 
 void PlaceHeading::show(const QString& place, const QString& figure, CheckState state, const QString& words) {
@@ -38,6 +48,10 @@ void PlaceHeading::show(const QString& place, const QString& figure, CheckState 
     QPalette palette = m_words->palette();
     palette.setColor(QPalette::WindowText, screenLook().of(state));
     m_words->setPalette(palette);
+}
+
+void PlaceHeading::setAskable(bool isAskable) {
+    m_why->setVisible(isAskable);
 }
 
 QString PlaceHeading::figure() const {

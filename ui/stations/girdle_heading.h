@@ -4,6 +4,7 @@
 #include <session/look.h>
 
 class QLabel;
+class QToolButton;
 
 namespace caprail {
 
@@ -13,12 +14,19 @@ class PlaceHeading : public QWidget {
 public:
     explicit PlaceHeading(QWidget* parent = nullptr);
     void show(const QString& place, const QString& figure, CheckState state, const QString& words);
+    /// Whether the figure has an uncertainty that can be asked about.
+    void setAskable(bool isAskable);
     [[nodiscard]] QString figure() const;
+    [[nodiscard]] QToolButton* whyButton() const { return m_why; }
+
+signals:
+    void whyAsked();
 
 private:
     QLabel* m_place;
     QLabel* m_figure;
     QLabel* m_words;
+    QToolButton* m_why;
 };
 
 } // namespace caprail

@@ -8,6 +8,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <algorithm>
+#include <stations/budget_window.h>
 #include <stations/checks_view.h>
 #include <stations/entry_field.h>
 #include <stations/girdle_heading.h>
@@ -57,6 +58,10 @@ void GirdleStacks::build() {
     connect(m_confirm, &QPushButton::clicked, this, &GirdleStacks::confirm);
     connect(m_aside, &QPushButton::clicked, this, &GirdleStacks::setAsideFromStack);
     connect(&m_runner, &PlanRunner::planReady, this, [this] { refresh(m_position); });
+    connect(m_heading, &PlaceHeading::whyAsked, this, [this] {
+        BudgetWindow::open(tr("residual at %1").arg(qtText(describe(m_position))),
+                           residualBudgetOf(facts(), m_position), session(), this);
+    });
     new StepKeys(m_field->lineEdit(), [this](int by) { emit stepped(by); });
     m_checks->setFilter([this](const Check& check) {
         const auto* p = std::get_if<Position>(&check.subject);
@@ -143,6 +148,7 @@ void GirdleStacks::refreshPlace() {
     }
     m_heading->show(capitalised(qtText(describe(m_position))), figure,
                     check == nullptr ? CheckState::notDone : check->state, words);
+    m_heading->setAskable(stack != assessment().stacks.end() && stack->second.residual.has_value());
     const bool isPinned = facts().pins.contains(m_position);
     m_pin->setText(isPinned ? tr("Un&pin") : tr("&Pin"));
     m_pin->setToolTip(tr("The plan keeps a pinned stack as it is and plans the rest around it."));

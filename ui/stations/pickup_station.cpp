@@ -12,6 +12,7 @@
 #include <ledger/band_names.h>
 #include <ledger/expectations.h>
 #include <session/cautions.h>
+#include <stations/budget_window.h>
 #include <stations/entries_model.h>
 #include <stations/entries_table.h>
 #include <stations/entry_field.h>
@@ -28,7 +29,8 @@ PickupStation::PickupStation(RecordSession& given, QWidget* parent)
       m_how(new QLabel(this)), m_field(new EntryField(this)),
       m_instrument(new InstrumentBox(given, {InstrumentType::depthGauge, InstrumentType::calliper}, this)),
       m_clearance(new QLabel(this)), m_verdict(new QLabel(this)), m_advice(new QLabel(this)),
-      m_change(new QPushButton(this)), m_entries(new EntriesTable(given, this)) {
+      m_change(new QPushButton(this)), m_why(new QPushButton(tr("Why ±?"), this)),
+      m_entries(new EntriesTable(given, this)) {
     build();
     refresh();
 }
@@ -69,13 +71,20 @@ void PickupStation::build() {
     });
     connect(m_change, &QPushButton::clicked, this, &PickupStation::changePart);
 
+    m_why->setAccessibleName(tr("The uncertainty of the clearance, source by source"));
+    connect(m_why, &QPushButton::clicked, this,
+            [this] { BudgetWindow::open(tr("clearance"), pickupBudget(session().facts()), session(), this); });
+
     auto* left = new QVBoxLayout;
     left->addWidget(m_section, 3);
     left->addWidget(m_entries, 1);
     auto* instrumentRow = new QFormLayout;
     instrumentRow->addRow(tr("&Instrument"), m_instrument);
     auto* right = new QVBoxLayout;
-    right->addWidget(m_clearance);
+    auto* figure = new QHBoxLayout;
+    figure->addWidget(m_clearance, 1);
+    figure->addWidget(m_why);
+    right->addLayout(figure);
     right->addWidget(m_verdict);
     right->addWidget(m_advice);
     right->addSpacing(6);
@@ -113,6 +122,7 @@ void PickupStation::refresh() {
     };
     m_clearance->setText(assessment.pickup.clearance ? qtText(format(*assessment.pickup.clearance, units))
                                                      : QStringLiteral("—"));
+    m_why->setVisible(assessment.pickup.clearance.has_value());
     QString verdict = sign(state) + QStringLiteral(" ") + stateWord(state);
     if (check != assessment.checks.end()) {
         // With a clearance, what to do is said below, by how much and either way.

@@ -43,6 +43,7 @@ private:
     QLabel* m_verdict;
     QLabel* m_advice;
     QPushButton* m_change;
+    QPushButton* m_why;
     EntriesTable* m_entries;
 };
 

@@ -69,6 +69,14 @@ QString howToMeasure(PickupTerm term) {
     return tr("From the pan rail down to the lowest point of the pickup as it is mounted.");
 }
 
+UncertaintyBudget pickupBudget(const Facts& facts) {
+    std::map<PickupTerm, std::vector<Seen<PickupReading>>> terms;
+    for (const auto& entry : allWords<PickupTerm>()) {
+        terms[entry.value] = standingReadings(facts, entry.value);
+    }
+    return pickupBudgetOf(facts, terms);
+}
+
 QString termLine(const Facts& facts, PickupTerm term, const Units& units) {
     const auto readings = standingReadings(facts, term);
     if (readings.empty()) {
@@ -88,7 +96,13 @@ QString termLine(const Facts& facts, PickupTerm term, const Units& units) {
     if (count == 1) {
         return tr("%1   one reading: one more is needed").arg(value);
     }
-    return tr("%1   %2 readings within %3").arg(value).arg(count).arg(qtText(format(largest - smallest, units)));
+    // The lines of the whole budget that are about this term.
+    UncertaintyBudget own = pickupBudget(facts);
+    std::erase_if(own.terms, [&](const UncertaintyTerm& line) { return !line.name.starts_with(word(term)); });
+    return tr("%1 ± %2   %3 readings within %4")
+        .arg(value, qtText(formatSpread(expandedBy(facts, own), units)))
+        .arg(count)
+        .arg(qtText(format(largest - smallest, units)));
 }
 
 QString towardsMiddle(const Facts& facts, const Assessment& assessment, const Units& units) {

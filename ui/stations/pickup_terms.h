@@ -2,6 +2,7 @@
 #pragma once
 #include <QString>
 #include <assessment/assessment.h>
+#include <assessment/budget_of.h>
 
 namespace caprail {
 
@@ -11,7 +12,9 @@ Part partOf(PickupTerm term);
 std::vector<Seen<PickupReading>> standingReadings(const Facts& facts, PickupTerm term);
 /// How a term is measured, in one sentence.
 QString howToMeasure(PickupTerm term);
-/// One line of what a term's readings come to: mean, count and range.
+/// The uncertainty budget of the clearance, from the standing readings of all terms.
+UncertaintyBudget pickupBudget(const Facts& facts);
+/// One line of what a term's readings come to: mean with its uncertainty, count and range.
 QString termLine(const Facts& facts, PickupTerm term, const Units& units);
 /// What to change, and by how much, to bring the clearance to the middle of its band; empty without a clearance or a
 /// band.
