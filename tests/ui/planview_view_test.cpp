@@ -4,6 +4,9 @@
 #include <QSignalSpy>
 #include <QTest>
 #include <QWheelEvent>
+#include <algorithm>
+#include <ctime>
+#include <iostream>
 #include <planview/plan_accessible.h>
 
 namespace caprail {
@@ -157,6 +160,27 @@ TEST_F(PlanViewTest, shows_that_it_has_the_focus) {
     m_view.clearFocus();
     const QImage without = m_view.grab().toImage();
     EXPECT_NE(with.pixelColor(350, 0), without.pixelColor(350, 0));
+}
+
+TEST_F(PlanViewTest, answers_a_key_within_a_frame_with_eighteen_positions) {
+    m_view.setContent(gapContent(engineOf(9, 2, 1, 9)));
+    m_view.select("1L");
+    QImage image(m_view.size(), QImage::Format_ARGB32_Premultiplied);
+    std::vector<double> spent;
+    for (int i = 0; i < 15; ++i) {
+        const std::clock_t from = std::clock(); // processor time: what else the machine does is not counted
+        QTest::keyClick(&m_view, i % 2 == 0 ? Qt::Key_Right : Qt::Key_Down);
+        m_view.render(&image);
+        spent.push_back(1000.0 * static_cast<double>(std::clock() - from) / CLOCKS_PER_SEC);
+    }
+    std::nth_element(spent.begin(), spent.begin() + 7, spent.end());
+    RecordProperty("median_milliseconds", std::to_string(spent[7]));
+    std::cout << "key to picture, median of 15: " << spent[7] << " ms of processor time\n";
+#ifdef NDEBUG
+    EXPECT_LT(spent[7], 16);
+#else
+    EXPECT_LT(spent[7], 64) << "a build for debugging is given four times as long";
+#endif
 }
 
 } // namespace caprail

@@ -111,8 +111,11 @@ private:
             lineBetween(m_plot, {from, target}, {to, target}, QPen(m_look.good, 1, Qt::DashDotLine));
         }
         const QString label = kind == JournalKind::main ? tr("mains, band %1") : tr("rods, band %1");
-        textAt(m_plot, {from, hi}, label.arg(textOf(format(band->band, m_units))), Qt::AlignLeft | Qt::AlignBottom,
-               m_look.quiet);
+        // On top of the chart, where no bearing's bars run through it.
+        QCPItemText* text = textAt(m_plot, {from, 0}, label.arg(textOf(format(band->band, m_units))),
+                                   Qt::AlignLeft | Qt::AlignTop, m_look.quiet);
+        text->position->setTypeY(QCPItemPosition::ptAxisRectRatio);
+        text->position->setCoords(from, 0);
     }
 
     QCPErrorBars* bars(QCPGraph* of, double width, double whisker, const QColor& colour, const QString& name) {
@@ -149,7 +152,7 @@ private:
         middle->removeFromLegend();
         middle->setData(x, y);
         bars(middle, 1.2, 0.7 * line, m_look.ink, tr("smallest to largest"))->setData(below, above);
-        bars(middle, 0.34 * line, 0, m_look.faint, tr("expanded uncertainty"))->setData(uncertainty, uncertainty);
+        bars(middle, 0.26 * line, 0, m_look.quiet, tr("expanded uncertainty"))->setData(uncertainty, uncertainty);
         // One graph per state, so that each has its shape and stands in the legend only when it occurs.
         for (const auto& [state, text] : allWords<CheckState>()) {
             QVector<double> at, level;
@@ -173,7 +176,7 @@ private:
         m_plot.xAxis->grid()->setVisible(false);
         m_plot.xAxis->setRange(m_labels.firstKey() - 1, m_labels.lastKey() + 1);
         const double room = std::max(m_hi - m_lo, shown(thou(0.5), m_units));
-        m_plot.yAxis->setRange(m_lo - 0.12 * room, m_hi + 0.22 * room);
+        m_plot.yAxis->setRange(m_lo - 0.12 * room, m_hi + 0.25 * room);
         m_plot.yAxis->setTicker(numberTicker(m_units.decimalMark));
         m_plot.yAxis->setLabel(axisName(tr("clearance"), m_units));
     }

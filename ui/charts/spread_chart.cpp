@@ -14,8 +14,8 @@ QString tr(const char* text) {
     return QCoreApplication::translate("SpreadChart", text);
 }
 
-constexpr double sideStep = 0.2;  ///< left and right of a cap stand so far from its middle
-constexpr double passStep = 0.05; ///< readings of one position stand side by side, in their order
+constexpr double sideStep = 0.24; ///< left and right of a cap stand so far from its middle
+constexpr double passStep = 0.11; ///< readings of one position stand side by side, in their order
 
 double middleOf(Position p) {
     return p.cap + (p.side == Side::left ? -sideStep : sideStep);
@@ -53,7 +53,7 @@ private:
 
     void readingsOf(Position position, const GapResult& gap) {
         const auto count = gap.standing.size() + gap.fallen.size();
-        const double step = std::min(passStep, 0.24 / static_cast<double>(count));
+        const double step = std::min(passStep, 0.36 / static_cast<double>(count));
         double x = middleOf(position) - step * (static_cast<double>(count) - 1) / 2;
         const auto add = [&](const Seen<GapReading>& reading, bool isStanding) {
             const double y = shown(reading.what.gap.value, m_units);
@@ -82,7 +82,7 @@ private:
     }
 
     void makeGraphs() {
-        const double size = 0.62 * lineHeight(m_plot);
+        const double size = 0.52 * lineHeight(m_plot);
         QVector<double> x;
         QVector<double> y;
         for (const auto& [position, gap] : m_assessment.gaps) {
@@ -90,7 +90,7 @@ private:
                 const double level = shown(*gap.accepted, m_units);
                 const double at = middleOf(position);
                 // A break between the bars: a graph draws no line to a value that is not a number.
-                x << at - 0.15 << at + 0.15 << at + 0.151;
+                x << at - 0.2 << at + 0.2 << at + 0.201;
                 y << level << level << std::numeric_limits<double>::quiet_NaN();
             }
         }
@@ -98,6 +98,7 @@ private:
         accepted->setPen(QPen(m_look.ink, 0.16 * lineHeight(m_plot), Qt::SolidLine, Qt::FlatCap));
         accepted->setName(tr("accepted gap"));
         accepted->setData(x, y);
+        bool isFallenNamed = false;
         for (const Side side : {Side::left, Side::right}) {
             const auto& clouds = m_clouds[side == Side::right ? 1 : 0];
             const QColor colour = side == Side::left ? m_look.ink : m_look.accent;
@@ -106,9 +107,11 @@ private:
             standing->setData(clouds[1].x, clouds[1].y);
             QCPGraph* fallen = markers(m_plot, sideMarker(side, false, colour, size), tr("no longer stands"));
             fallen->setData(clouds[0].x, clouds[0].y);
-            if (clouds[0].x.isEmpty()) {
+            // Hollow says the same on either side: it stands in the legend once.
+            if (clouds[0].x.isEmpty() || isFallenNamed) {
                 fallen->removeFromLegend();
             }
+            isFallenNamed = isFallenNamed || !clouds[0].x.isEmpty();
         }
     }
 
