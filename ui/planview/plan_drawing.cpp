@@ -62,7 +62,8 @@ const Callout* PlanScene::calloutOf(const PlanPlace& place) const {
 
 PlanDrawing::PlanDrawing(PlanContent content, const PlanOrientation& orientation, const QRectF& area, const QFont& font,
                          const QPaintDevice* device)
-    : m_scene(std::make_shared<const PlanScene>(std::move(content), orientation, area, font, device)) {}
+    : m_scene(std::make_shared<const PlanScene>(std::move(content), orientation, area, font, device)),
+      m_selected(m_scene->content.selected) {}
 
 void PlanDrawing::paint(QPainter& painter, const Look& look) const {
     const PlanScene& scene = *m_scene;
@@ -74,7 +75,7 @@ void PlanDrawing::paint(QPainter& painter, const Look& look) const {
     paintGirdle(painter, scene, look);
     paintHeights(painter, scene, look);
     paintLoose(painter, scene, look);
-    const PlanPlace* selected = scene.find(scene.content.selected);
+    const PlanPlace* selected = scene.find(m_selected);
     const auto isSelected = [&](const Callout& c) { return &scene.places[c.place] == selected; };
     for (const Callout& callout : scene.set.around.callouts) {
         paintLeader(painter, callout, isSelected(callout), scene.type, look);

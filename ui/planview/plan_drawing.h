@@ -24,6 +24,10 @@ public:
 
     void paint(QPainter& painter, const Look& look) const;
 
+    /// Paints another place as the selected one from now on; nothing is laid out anew for it.
+    void select(const QString& place) { m_selected = place; }
+
+    /// As it was given; what is selected now may be another place.
     [[nodiscard]] const PlanContent& content() const;
     [[nodiscard]] const PlanMark* markOf(const QString& place) const; ///< null: it carries none
     /// The places that can be selected, in the order of a pass.
@@ -49,6 +53,7 @@ public:
 
 private:
     std::shared_ptr<const PlanScene> m_scene;
+    QString m_selected;
 };
 
 /// Lays out with the painter's font and paints, in one call.

@@ -34,7 +34,7 @@ void PlanView::setContent(PlanContent content) {
     layOutAnew();
     if (!drawing()->places().contains(m_content->selected)) {
         m_content->selected.clear();
-        layOutAnew();
+        m_drawing->select({});
     }
     if (before != drawing()->places()) {
         announcePlanContent(*this);
@@ -75,7 +75,8 @@ void PlanView::select(const QString& place) {
         return;
     }
     m_content->selected = wanted;
-    layOutAnew();
+    m_drawing->select(wanted); // laid out just above
+    update();
     bringIntoSight(wanted);
     announcePlanSelection(*this);
 }
