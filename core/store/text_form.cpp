@@ -15,7 +15,7 @@ namespace caprail {
 namespace {
 
 /// A line may hold every text of an entry at its longest, each character escaped.
-constexpr qint64 longestLine = 8 * 1024 * 1024;
+constexpr qint64 longestLine = qint64{8} * 1024 * 1024;
 
 Result<void> writeWhole(const std::string& path, const std::function<bool(QFile&)>& write) {
     return makeNewFile(path, [&](const std::string& unfinished) -> Result<void> {

@@ -90,6 +90,7 @@ void BearingsFits::build() {
         return qtText(format(fit.value.value, m_session.units())) +
                (fit.instrument.empty() ? QString() : QStringLiteral(" · ") + qtText(fit.instrument));
     });
+    m_table->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_bands->setAutoDefault(false);
     connect(m_bands, &QPushButton::clicked, this, [this] { m_session.goTo({Station::engine, "bands"}); });
     connect(m_table, &PlainTable::keySelected, this, [this](const QString& key) {

@@ -163,6 +163,9 @@ void BearingsMeasure::refresh() {
     m_next->setText(open == 0
                         ? tr("Every place of this pass is read.")
                         : tr("%1 of %2 places still to read. ↑ ↓ step through them.").arg(open).arg(order.size()));
+    if (m_mode == BearingsMode::bores || m_mode == BearingsMode::housings) {
+        m_next->setText(m_next->text() + tr(" Measured square to the parting line."));
+    }
     askForValue();
 }
 
@@ -182,11 +185,11 @@ void BearingsMeasure::askForValue() {
         break;
     case BearingsMode::housings:
         expected = {"the housing bore of " + journal, inches(0.75), inches(9)};
-        title = tr("Housing of %1, %2, square to the parting line");
+        title = tr("Housing of %1, %2");
         break;
     default:
         expected = {"the bore of " + journal, inches(0.75), inches(9)};
-        title = tr("Bore of %1 with shells, %2, square to the parting line");
+        title = tr("Bore of %1 with shells, %2");
         break;
     }
     m_field->askLength(title.arg(qtText(journal), place), m_session.units(), expected,

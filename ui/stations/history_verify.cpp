@@ -86,8 +86,8 @@ QWidget* HistoryVerify::buildFilters() {
         m_outcome->addItem(name, static_cast<int>(value));
     }
     for (const auto& [name, value] : {std::pair{tr("by place"), RoundOrder::place},
-                                      {tr("most moved first"), RoundOrder::mostMovements},
-                                      {tr("largest angle first"), RoundOrder::largestAngle}}) {
+                                      {tr("most moved"), RoundOrder::mostMovements},
+                                      {tr("largest angle"), RoundOrder::largestAngle}}) {
         m_order->addItem(name, static_cast<int>(value));
     }
     auto* print = new QPushButton(tr("&Print…"), this);
@@ -186,7 +186,7 @@ void HistoryVerify::refreshChoices() {
         }
     }
     wrenches.erase(std::string());
-    std::vector<std::pair<QString, QVariant>> capItems{{tr("every cap and rod"), 0}, {tr("rods"), -1}};
+    std::vector<std::pair<QString, QVariant>> capItems{{tr("every place"), 0}, {tr("rods"), -1}};
     for (const int cap : caps) {
         capItems.emplace_back(tr("cap %1").arg(cap), cap);
     }
