@@ -141,7 +141,8 @@ private:
         // Between rounds a light line, so that each reads as a column.
         const QCPRange range = m_plot.xAxis->range();
         if (m_lastRound - m_firstRound < shownRounds) {
-            for (double edge = range.lower + 1; edge < range.upper - 0.25; edge += 1) {
+            for (std::int64_t round = m_firstRound; round < m_lastRound; ++round) {
+                const double edge = static_cast<double>(round) + 0.5;
                 auto* line = new QCPItemStraightLine(&m_plot);
                 line->point1->setCoords(edge, 0);
                 line->point2->setCoords(edge, 1);

@@ -199,11 +199,13 @@ PlanSetting setPlan(const PlanGeometry& size, const PlanOrientation& orientation
         }
         return *std::move(plain);
     }
-    for (double scale = 0.94; scale > 0.02; scale *= scale > 0.5 ? 0.94 : 0.8) {
+    double scale = 0.94;
+    while (scale > 0.02) {
         // Down to legible texts the block keeps its share of the room; below that all that counts is that they fit.
         if (auto set = setAt(scale, scale > 0.6 ? fairShare : 0)) {
             return *std::move(set);
         }
+        scale *= scale > 0.5 ? 0.94 : 0.8;
     }
     // An area of next to nothing: the block alone.
     const std::vector<const PlanMark*> none(places.size(), nullptr);
