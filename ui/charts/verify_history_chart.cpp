@@ -139,7 +139,6 @@ private:
                                static_cast<double>(m_lastRound) + 0.5);
         m_plot.xAxis->grid()->setVisible(false);
         // Between rounds a light line, so that each reads as a column.
-        const QCPRange range = m_plot.xAxis->range();
         if (m_lastRound - m_firstRound < shownRounds) {
             for (std::int64_t round = m_firstRound; round < m_lastRound; ++round) {
                 const double edge = static_cast<double>(round) + 0.5;
