@@ -31,7 +31,7 @@ function(caprail_test name)
   target_compile_definitions(${name} PRIVATE TEST_DATA="${CMAKE_SOURCE_DIR}/tests/data"
                                              SAMPLE_BUILDS="${CMAKE_SOURCE_DIR}/sample-builds")
   if(ARG_QT)
-    set_target_properties(${name} PROPERTIES AUTOMOC ON)
+    set_target_properties(${name} PROPERTIES AUTOMOC ON UNITY_BUILD OFF) # fixtures in unnamed namespaces
   else()
     target_link_libraries(${name} PRIVATE GTest::gtest_main)
   endif()

@@ -11,7 +11,7 @@ namespace caprail {
 
 namespace {
 
-const Units plainUnits;
+const Units unitsOfRefusals;
 
 /// Nothing on an engine stand is longer, or turned harder, than this: such an entry is refused however it was typed.
 constexpr Length longest = inches(60);
@@ -55,8 +55,8 @@ public:
             return tl::unexpected(band.error());
         }
         if (e.target && !band->contains(e.target->value)) {
-            return refuse("The target " + format(e.target->value, plainUnits) + " lies outside the band “" + e.band +
-                          "”, " + format(*band, plainUnits) + ": choose one inside it.");
+            return refuse("The target " + format(e.target->value, unitsOfRefusals) + " lies outside the band “" +
+                          e.band + "”, " + format(*band, unitsOfRefusals) + ": choose one inside it.");
         }
         return lengths({e.lo.value, e.hi.value}, "a band");
     }
@@ -380,26 +380,26 @@ private:
     static Result<void> lengths(std::initializer_list<Length> values, const std::string& what) {
         for (const Length l : values) {
             if (l.magnitude() > longest) {
-                return refuse(format(l, plainUnits) + " is too large for " + what + " of any engine: correct it.");
+                return refuse(format(l, unitsOfRefusals) + " is too large for " + what + " of any engine: correct it.");
             }
         }
         return {};
     }
     static Result<void> positive(Length l, const std::string& what) {
         if (l <= Length()) {
-            return refuse(format(l, plainUnits) + " cannot be " + what + ": it must be more than zero.");
+            return refuse(format(l, unitsOfRefusals) + " cannot be " + what + ": it must be more than zero.");
         }
         return lengths({l}, what);
     }
     static Result<void> torqueAndAngle(const std::optional<Entered<Torque>>& torque,
                                        const std::optional<Entered<Angle>>& angle) {
         if (torque && (torque->value <= Torque() || torque->value > hardest)) {
-            return refuse(format(torque->value, plainUnits) +
+            return refuse(format(torque->value, unitsOfRefusals) +
                           " cannot be a torque on this engine: it must be more than zero and at most " +
-                          format(hardest, plainUnits) + ".");
+                          format(hardest, unitsOfRefusals) + ".");
         }
         if (angle && (angle->value < Angle() || angle->value > degrees(1080))) {
-            return refuse(format(angle->value, plainUnits) +
+            return refuse(format(angle->value, unitsOfRefusals) +
                           " cannot be an angle of tightening: it must be 0 to three turns.");
         }
         return {};

@@ -8,7 +8,7 @@ namespace caprail {
 
 namespace {
 
-const Units plainUnits; // phrases in facts are in inches; the screens show values from the entries themselves
+const Units unitsOfPhrases; // phrases in facts are in inches; the screens show values from the entries themselves
 
 /// Folds one entry into the facts. Each overload says what one kind of entry changes.
 class Fold {
@@ -40,7 +40,7 @@ public:
         }
         const auto before = m_facts.bands.find(e.band);
         if (before != m_facts.bands.end() && before->second.band != fact.band) {
-            changed(Topic::band, e.band, "the band “" + e.band + "” was set to " + format(*band, plainUnits));
+            changed(Topic::band, e.band, "the band “" + e.band + "” was set to " + format(*band, unitsOfPhrases));
         }
         m_facts.bands[e.band] = fact;
     }
@@ -132,7 +132,7 @@ public:
             round->outcomes.insert_or_assign(e.fastener, seen(e));
         }
         if (e.outcome == Outcome::moved && e.fastener.kind == FastenerKind::mainCap) {
-            const std::string turned = e.angle ? " " + format(e.angle->value, plainUnits) : std::string();
+            const std::string turned = e.angle ? " " + format(e.angle->value, unitsOfPhrases) : std::string();
             changed(Topic::capMovement, std::to_string(e.fastener.number),
                     describe(e.fastener) + " moved" + turned + " in verify round " + std::to_string(e.round));
         }

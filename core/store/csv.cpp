@@ -73,13 +73,13 @@ std::string csvField(std::string_view text) {
 Result<void> exportCsv(const Ledger& ledger, const std::string& folder) {
     const QDir target(QString::fromStdString(folder));
     if (!target.exists() && !QDir().mkpath(target.path())) {
-        return refuse("The folder " + quoted(folder) + " cannot be made: check its name and the rights to it.");
+        return refuse("The folder " + inQuotes(folder) + " cannot be made: check its name and the rights to it.");
     }
     const auto tables = tablesOf(ledger);
     const auto fileOf = [&](const std::string& name) { return target.filePath(QString::fromStdString(name + ".csv")); };
     for (const auto& [name, text] : tables) {
         if (QFile::exists(fileOf(name))) {
-            return refuse(quoted(fileOf(name).toStdString()) +
+            return refuse(inQuotes(fileOf(name).toStdString()) +
                           " exists already and is not overwritten: choose another folder.");
         }
     }
@@ -88,7 +88,7 @@ Result<void> exportCsv(const Ledger& ledger, const std::string& folder) {
         const auto size = static_cast<qint64>(text.size());
         if (!file.open(QIODevice::WriteOnly | QIODevice::NewOnly) || file.write(text.data(), size) != size ||
             !file.flush()) {
-            return refuse(quoted(fileOf(name).toStdString()) +
+            return refuse(inQuotes(fileOf(name).toStdString()) +
                           " cannot be written: " + file.errorString().toStdString() + ".");
         }
     }

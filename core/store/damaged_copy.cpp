@@ -111,7 +111,7 @@ Result<void> copyDamaged(const std::string& damaged, const std::string& copy, st
     QFile from(QString::fromStdString(damaged));
     QFile to(QString::fromStdString(copy));
     if (!from.open(QIODevice::ReadOnly) || !to.open(QIODevice::WriteOnly)) {
-        return refuse(quoted(damaged) + " cannot be read: " + from.errorString().toStdString() + ".");
+        return refuse(inQuotes(damaged) + " cannot be read: " + from.errorString().toStdString() + ".");
     }
     std::int64_t unreadable = 0;
     for (qint64 at = 0; at < from.size(); at += pageSize) {
@@ -122,7 +122,7 @@ Result<void> copyDamaged(const std::string& damaged, const std::string& copy, st
             block = QByteArray(wanted, '\0');
         }
         if (to.write(block) != wanted) {
-            return refuse("There is no room to work on a copy of " + quoted(damaged) + ": " +
+            return refuse("There is no room to work on a copy of " + inQuotes(damaged) + ": " +
                           to.errorString().toStdString() + ".");
         }
     }
@@ -133,7 +133,7 @@ Result<void> copyDamaged(const std::string& damaged, const std::string& copy, st
     if (QFile::exists(journal) && QFile::copy(journal, QString::fromStdString(copy + "-journal"))) {
         sentences.emplace_back("A write that was cut off is taken back first.");
     }
-    return to.flush() ? Result<void>() : refuse("There is no room to work on a copy of " + quoted(damaged) + ".");
+    return to.flush() ? Result<void>() : refuse("There is no room to work on a copy of " + inQuotes(damaged) + ".");
 }
 
 Result<std::unique_ptr<Database>> openDamaged(const std::string& copy, std::vector<std::string>& sentences) {

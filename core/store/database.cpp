@@ -124,7 +124,7 @@ Result<std::int64_t> Database::integer(std::string_view sql) {
         return tl::unexpected(row.error());
     }
     if (!*row) {
-        return refuse(quoted(m_path) + " gives no answer to “" + std::string(sql) + "”.");
+        return refuse(inQuotes(m_path) + " gives no answer to “" + std::string(sql) + "”.");
     }
     return statement->integer(0);
 }
@@ -139,7 +139,7 @@ Result<std::string> Database::text(std::string_view sql) {
         return tl::unexpected(row.error());
     }
     if (!*row) {
-        return refuse(quoted(m_path) + " gives no answer to “" + std::string(sql) + "”.");
+        return refuse(inQuotes(m_path) + " gives no answer to “" + std::string(sql) + "”.");
     }
     return std::string(statement->text(0));
 }
@@ -157,7 +157,7 @@ bool Database::inTransaction() const {
 }
 
 std::string sentenceFor(int code, const std::string& path, const std::string& detail) {
-    const std::string file = quoted(path);
+    const std::string file = inQuotes(path);
     if (code == SQLITE_READONLY_DBMOVED) {
         return file + " was moved or deleted while it was open: save a copy elsewhere, then open that.";
     }
@@ -197,7 +197,7 @@ bool isPlainUtf8(std::string_view text) {
            QUtf8StringView(text.data(), static_cast<qsizetype>(text.size())).isValidUtf8();
 }
 
-std::string quoted(const std::string& path) {
+std::string inQuotes(const std::string& path) {
     return "“" + path + "”";
 }
 

@@ -85,6 +85,6 @@ std::string sentenceFor(int code, const std::string& path, const std::string& de
 /// Text that is UTF-8 throughout and holds no NUL character.
 bool isPlainUtf8(std::string_view text);
 /// “path”, as sentences name a file.
-std::string quoted(const std::string& path);
+std::string inQuotes(const std::string& path);
 
 } // namespace caprail

@@ -119,14 +119,14 @@ public:
                 return more;
             }
             if (row.sequence != m_expected) {
-                return refuse(quoted(m_database.path()) + " has entry " + std::to_string(row.sequence) +
+                return refuse(inQuotes(m_database.path()) + " has entry " + std::to_string(row.sequence) +
                               " where entry " + std::to_string(m_expected) +
                               " must be: entries were removed, inserted or put in another order.");
             }
             ++m_expected;
             m_memory += memoryOf(row);
             if (m_memory > largestLedger) {
-                return refuse(quoted(m_database.path()) + " holds more than this program reads into memory (" +
+                return refuse(inQuotes(m_database.path()) + " holds more than this program reads into memory (" +
                               std::to_string(largestLedger / 1024 / 1024) + " MiB of entries).");
             }
         }
@@ -182,7 +182,7 @@ Result<void> readEntries(Database& database, Ledger& ledger) {
         }
     }
     if (auto verified = verification.finish(); !verified) {
-        return refuse("In " + quoted(database.path()) + ": " + verified.error().sentence);
+        return refuse("In " + inQuotes(database.path()) + ": " + verified.error().sentence);
     }
     return readOn ? Result<void>() : tl::unexpected(readOn.error());
 }

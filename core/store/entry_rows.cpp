@@ -60,7 +60,7 @@ Result<void> readEntryRow(const Database& database, const Statement& statement, 
     const auto kind = indexOfKind(statement.text(3));
     const std::string_view seal = statement.bytes(4);
     if (!kind || seal.size() != row.seal.bytes.size()) {
-        return refuse("In " + quoted(database.path()) + " " + entryName(row.sequence) +
+        return refuse("In " + inQuotes(database.path()) + " " + entryName(row.sequence) +
                       " is damaged: " + (kind ? "its seal has the wrong length." : kind.error().sentence));
     }
     row.kind = *kind;
@@ -82,7 +82,7 @@ Result<void> readCells(const Database& database, const Statement& statement, Ent
         } else if (type == Statement::Type::text) {
             const std::string_view text = statement.text(column);
             if (auto good = checkText(text); !good) {
-                return refuse("In " + quoted(database.path()) + " “" + columns[i].name + "” of " +
+                return refuse("In " + inQuotes(database.path()) + " “" + columns[i].name + "” of " +
                               entryName(row.sequence) + " " + good.error().sentence + ".");
             }
             if (auto* kept = std::get_if<std::string>(&row.cells[i])) {
@@ -91,15 +91,15 @@ Result<void> readCells(const Database& database, const Statement& statement, Ent
                 row.cells[i].emplace<std::string>(text);
             }
         } else {
-            return refuse("In " + quoted(database.path()) + " “" + columns[i].name + "” of " + entryName(row.sequence) +
-                          " is neither a whole number nor a text: the file is damaged.");
+            return refuse("In " + inQuotes(database.path()) + " “" + columns[i].name + "” of " +
+                          entryName(row.sequence) + " is neither a whole number nor a text: the file is damaged.");
         }
     }
     return {};
 }
 
 std::string detailsMissing(const Database& database, const EntryRow& row) {
-    return quoted(database.path()) + " lacks the details of " + entryName(row.sequence) + " in the table “" +
+    return inQuotes(database.path()) + " lacks the details of " + entryName(row.sequence) + " in the table “" +
            std::string(allKinds()[row.kind].kind) + "”: it was altered or damaged.";
 }
 
@@ -188,7 +188,7 @@ Result<void> EntryReader::advance(Detail& detail) {
 Result<bool> EntryReader::atEnd() {
     for (std::size_t kind = 0; kind < m_details.size(); ++kind) {
         if (m_details[kind].hasRow) {
-            return refuse(quoted(m_database->path()) + " has details of " +
+            return refuse(inQuotes(m_database->path()) + " has details of " +
                           entryName(m_details[kind].statement.integer(0)) + " in the table “" +
                           std::string(allKinds()[kind].kind) + "” without that entry: it was altered or damaged.");
         }

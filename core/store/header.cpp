@@ -27,7 +27,7 @@ std::uint32_t bigEndian(std::string_view bytes, std::size_t at) {
 } // namespace
 
 HeaderFinding judgeHeader(std::string_view header, std::uint64_t size, const std::string& path) {
-    const std::string file = quoted(path);
+    const std::string file = inQuotes(path);
     constexpr std::string_view magic("SQLite format 3\0", 16);
     if (header.empty()) {
         return {FileKind::notARecord, file + " is empty: it is no build record."};
@@ -114,10 +114,10 @@ Result<HeaderFinding> readHeader(const std::string& path) {
 Result<std::string> resolveRecord(const std::string& path) {
     const QFileInfo info(QString::fromStdString(path));
     if (!info.exists()) {
-        return refuse("There is no file " + quoted(path) + ": check its name and folder.");
+        return refuse("There is no file " + inQuotes(path) + ": check its name and folder.");
     }
     if (!info.isFile()) {
-        return refuse(quoted(path) + " is no plain file: choose a file that ends in .caprail.");
+        return refuse(inQuotes(path) + " is no plain file: choose a file that ends in .caprail.");
     }
     return info.canonicalFilePath().toStdString();
 }

@@ -41,29 +41,29 @@ std::string folderOf(const std::string& path) {
 Result<void> syncToDisk(const std::string& path) {
     const int file = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
     if (file < 0) {
-        return refuse(quoted(path) + " cannot be opened: " + reason() + ".");
+        return refuse(inQuotes(path) + " cannot be opened: " + reason() + ".");
     }
     const bool synced = ::fsync(file) == 0 || errno == EINVAL; // some file systems cannot sync a folder
     const std::string why = synced ? "" : reason();
     ::close(file);
-    return synced ? Result<void>() : refuse(quoted(path) + " cannot be put safely on the disk: " + why + ".");
+    return synced ? Result<void>() : refuse(inQuotes(path) + " cannot be put safely on the disk: " + why + ".");
 }
 
 Result<void> makeNewFile(const std::string& path, const std::function<Result<void>(const std::string&)>& fill) {
     const QFileInfo target(QString::fromStdString(path));
     if (target.exists() || target.isSymLink()) {
-        return refuse(quoted(path) + " exists already and is not overwritten: choose another name.");
+        return refuse(inQuotes(path) + " exists already and is not overwritten: choose another name.");
     }
     const std::string folder = folderOf(path);
     if (!QFileInfo(QString::fromStdString(folder)).isDir()) {
-        return refuse("There is no folder " + quoted(folder) + ": make it first.");
+        return refuse("There is no folder " + inQuotes(folder) + ": make it first.");
     }
     const std::string made =
         folder + "/." + target.fileName().toStdString() + "." + std::to_string(::getpid()) + ".new";
     ::unlink(made.c_str()); // left by a dead process of the same number
     const int file = ::open(made.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_NOFOLLOW | O_CLOEXEC, 0666);
     if (file < 0) {
-        return refuse(quoted(path) + " cannot be made: " + reason() + ".");
+        return refuse(inQuotes(path) + " cannot be made: " + reason() + ".");
     }
     ::close(file);
     const Leftovers leftovers(made);
@@ -81,7 +81,7 @@ Result<void> makeNewFile(const std::string& path, const std::function<Result<voi
     // QFile::rename never replaces a file that exists.
     QFile finished(QString::fromStdString(made));
     if (!finished.rename(target.absoluteFilePath())) {
-        return refuse(quoted(path) + " cannot be made: " + finished.errorString().toStdString() + ".");
+        return refuse(inQuotes(path) + " cannot be made: " + finished.errorString().toStdString() + ".");
     }
     return syncToDisk(folder);
 }

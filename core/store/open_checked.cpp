@@ -86,8 +86,8 @@ Result<void> readTail(Database& database, Ledger& ledger) {
             const Seal seal = ledger.seal();
             if (!*found || row->bytes(0) !=
                                std::string_view(reinterpret_cast<const char*>(seal.bytes.data()), seal.bytes.size())) {
-                return refuse(quoted(database.path()) + " no longer holds the entries that were read from it: it was "
-                                                        "replaced. Save a copy of what is on screen elsewhere.");
+                return refuse(inQuotes(database.path()) + " no longer holds the entries that were read from it: it was "
+                                                          "replaced. Save a copy of what is on screen elsewhere.");
             }
         }
         return readEntries(database, ledger);
@@ -100,7 +100,7 @@ Result<void> verifyStructure(Database& database, const std::string& pragma) {
         return tl::unexpected(finding.error());
     }
     if (*finding != "ok") {
-        return refuse(quoted(database.path()) + " is damaged (" + finding->substr(0, 200) +
+        return refuse(inQuotes(database.path()) + " is damaged (" + finding->substr(0, 200) +
                       "): salvage what can be read into a new file.");
     }
     return {};

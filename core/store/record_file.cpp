@@ -94,7 +94,7 @@ Result<RecordFile> RecordFile::open(const std::string& path, OpenMode mode) {
         return refuse(header->sentence);
     }
     if (mode == OpenMode::readOnly) {
-        state->readOnlyReason = quoted(state->path) + " was opened to be read only.";
+        state->readOnlyReason = inQuotes(state->path) + " was opened to be read only.";
     } else if (auto lock = WriterLock::take(state->path)) {
         state->lock = std::move(*lock);
     } else {
@@ -164,8 +164,8 @@ Result<std::int64_t> RecordFile::store(UtcTime time, const std::string& person, 
             return tl::unexpected(version.error());
         }
         if (*version != s.dataVersion) {
-            return refuse(quoted(s.path) + " was written by another program since it was read: read it again, then "
-                                           "store the entry.");
+            return refuse(inQuotes(s.path) + " was written by another program since it was read: read it again, then "
+                                             "store the entry.");
         }
         if (auto done = s.writer->insert(*entry, cells); !done) {
             return done;
@@ -205,11 +205,11 @@ Result<std::string> RecordFile::attachmentBytes(const std::string& sha256) const
         return tl::unexpected(found.error());
     }
     if (!*found) {
-        return refuse(quoted(m_state->path) + " holds no attachment with the hash " + sha256.substr(0, 64) + ".");
+        return refuse(inQuotes(m_state->path) + " holds no attachment with the hash " + sha256.substr(0, 64) + ".");
     }
     std::string bytes(row->bytes(0));
     if (sha256Hex(bytes) != sha256) {
-        return refuse("In " + quoted(m_state->path) + " the attachment " + sha256.substr(0, 64) +
+        return refuse("In " + inQuotes(m_state->path) + " the attachment " + sha256.substr(0, 64) +
                       " is damaged or was altered: its bytes no longer fit their hash.");
     }
     return bytes;

@@ -60,7 +60,7 @@ public:
             }
         }
         if (m_report.kept == 0) {
-            return refuse("Not one entry of " + quoted(m_from.path()) + " can be read: look for a copy of it.");
+            return refuse("Not one entry of " + inQuotes(m_from.path()) + " can be read: look for a copy of it.");
         }
         return m_to.run("COMMIT");
     }

@@ -147,7 +147,7 @@ Result<void> verifySchema(Database& database) {
     std::ranges::sort(expected);
     std::ranges::sort(found);
     if (found != expected) {
-        return refuse(quoted(database.path()) + " " + difference(expected, found) +
+        return refuse(inQuotes(database.path()) + " " + difference(expected, found) +
                       ": it was altered outside this program. Salvage its entries into a new file.");
     }
     return {};

@@ -21,7 +21,7 @@ Result<void> writeWhole(const std::string& path, const std::function<bool(QFile&
     return makeNewFile(path, [&](const std::string& unfinished) -> Result<void> {
         QFile file(QString::fromStdString(unfinished));
         if (!file.open(QIODevice::WriteOnly) || !write(file) || !file.flush()) {
-            return refuse(quoted(path) + " cannot be written: " + file.errorString().toStdString() + ".");
+            return refuse(inQuotes(path) + " cannot be written: " + file.errorString().toStdString() + ".");
         }
         return {};
     });
@@ -75,13 +75,13 @@ private:
         }
         QFile file(QString::fromStdString(m_folder + "/" + added.sha256));
         if (!file.open(QIODevice::ReadOnly) || file.size() > largestAttachment) {
-            return refuse("The bytes of its attachment are not in " + quoted(file.fileName().toStdString()) +
+            return refuse("The bytes of its attachment are not in " + inQuotes(file.fileName().toStdString()) +
                           ": put them there.");
         }
         const QByteArray bytes = file.readAll();
         const std::string_view view(bytes.constData(), static_cast<std::size_t>(bytes.size()));
         if (sha256Hex(view) != added.sha256 || bytes.size() != added.size) {
-            return refuse("The bytes in " + quoted(file.fileName().toStdString()) +
+            return refuse("The bytes in " + inQuotes(file.fileName().toStdString()) +
                           " do not fit the hash and size of its attachment.");
         }
         return m_writer.insertAttachment(added.sha256, view);
@@ -101,7 +101,7 @@ Result<void> importInto(Database& database, QFile& text, const std::string& fold
     for (std::int64_t number = 1; !text.atEnd(); ++number) {
         const QByteArray line = text.readLine(longestLine);
         const auto at = [&] {
-            return quoted(text.fileName().toStdString()) + ", line " + std::to_string(number) + ": ";
+            return inQuotes(text.fileName().toStdString()) + ", line " + std::to_string(number) + ": ";
         };
         if (line.size() >= longestLine - 1) {
             return refuse(at() + "the line is too long for an entry.");
@@ -148,7 +148,7 @@ Result<void> exportLedger(const RecordFile& record, const std::string& path) {
     }
     const std::string folder = attachmentsFolder(path);
     if (!hashes.empty() && !QDir().mkdir(QString::fromStdString(folder))) {
-        return refuse("The folder " + quoted(folder) + " cannot be made, or exists already: choose another name.");
+        return refuse("The folder " + inQuotes(folder) + " cannot be made, or exists already: choose another name.");
     }
     Result<void> done;
     for (auto hash = hashes.begin(); done && hash != hashes.end(); ++hash) {
@@ -172,7 +172,7 @@ Result<void> exportLedger(const RecordFile& record, const std::string& path) {
 Result<void> importLedger(const std::string& textPath, const std::string& newRecord) {
     QFile text(QString::fromStdString(textPath));
     if (!text.open(QIODevice::ReadOnly)) {
-        return refuse(quoted(textPath) + " cannot be read: " + text.errorString().toStdString() + ".");
+        return refuse(inQuotes(textPath) + " cannot be read: " + text.errorString().toStdString() + ".");
     }
     return makeNewFile(newRecord, [&](const std::string& unfinished) -> Result<void> {
         auto database = Database::open(unfinished, Access::readWrite);

@@ -18,17 +18,17 @@ namespace {
 Result<void> mayWrite(const std::string& path) {
     struct stat status {};
     if (::stat(path.c_str(), &status) != 0 || (status.st_mode & 0222) == 0 || ::access(path.c_str(), W_OK) != 0) {
-        return refuse(quoted(path) + " may only be read: change its permissions, or save a copy elsewhere.");
+        return refuse(inQuotes(path) + " may only be read: change its permissions, or save a copy elsewhere.");
     }
     if (status.st_nlink > 1) {
         // SQLite's journal goes by the name: after a crash another name would not find it
         // (sqlite.org/howtocorrupt.html, section 2.5), and the other name may be a backup.
-        return refuse(quoted(path) + " has a second name on this disk (a hard link): save a copy and work in that.");
+        return refuse(inQuotes(path) + " has a second name on this disk (a hard link): save a copy and work in that.");
     }
     const std::string folder = QFileInfo(QString::fromStdString(path)).absolutePath().toStdString();
     if (::stat(folder.c_str(), &status) != 0 || (status.st_mode & 0222) == 0 ||
         ::access(folder.c_str(), W_OK | X_OK) != 0) {
-        return refuse("The folder of " + quoted(path) + " may only be read: save a copy elsewhere and work in that.");
+        return refuse("The folder of " + inQuotes(path) + " may only be read: save a copy elsewhere and work in that.");
     }
     return {};
 }
@@ -66,12 +66,12 @@ Result<WriterLock> WriterLock::take(const std::string& path) {
         }
     }
     if (lock->error() == QLockFile::LockFailedError && lock->getLockInfo(&process, &host, &program)) {
-        return refuse(quoted(path) + " is open in " + quoted(program.toStdString()) + " (process " +
+        return refuse(inQuotes(path) + " is open in " + inQuotes(program.toStdString()) + " (process " +
                       std::to_string(process) + " on " + host.toStdString() +
                       "): it can be read here, and written when it is closed there. If that computer is off, remove " +
-                      quoted(lockPath(path)) + ".");
+                      inQuotes(lockPath(path)) + ".");
     }
-    return refuse(quoted(path) + " can only be read: its lock " + quoted(lockPath(path)) +
+    return refuse(inQuotes(path) + " can only be read: its lock " + inQuotes(lockPath(path)) +
                   " cannot be taken. Check the folder, or save a copy elsewhere.");
 }
 

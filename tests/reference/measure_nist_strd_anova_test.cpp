@@ -11,7 +11,7 @@ using namespace caprail;
 
 namespace {
 
-double digits(double value, double certified) {
+double agreeingDigits(double value, double certified) {
     return value == certified ? 15 : -std::log10(std::abs(value - certified) / std::abs(certified));
 }
 
@@ -27,12 +27,12 @@ TEST(NistStrdAnova, SiRstv) {
     ASSERT_TRUE(split);
     EXPECT_EQ(split->betweenFreedom, 4);
     EXPECT_EQ(split->withinFreedom, 20);
-    EXPECT_GE(digits(split->betweenSquares, 5.11462616000000E-02), 11);
-    EXPECT_GE(digits(split->withinSquares, 2.16636560000000E-01), 11);
-    EXPECT_GE(digits(split->betweenMeanSquare, 1.27865654000000E-02), 11);
-    EXPECT_GE(digits(split->withinMeanSquare, 1.08318280000000E-02), 11);
-    EXPECT_GE(digits(split->ratio, 1.18046237440255E+00), 11);
-    EXPECT_GE(digits(std::sqrt(split->withinVariance), 1.04076068334656E-01), 11);
+    EXPECT_GE(agreeingDigits(split->betweenSquares, 5.11462616000000E-02), 11);
+    EXPECT_GE(agreeingDigits(split->withinSquares, 2.16636560000000E-01), 11);
+    EXPECT_GE(agreeingDigits(split->betweenMeanSquare, 1.27865654000000E-02), 11);
+    EXPECT_GE(agreeingDigits(split->withinMeanSquare, 1.08318280000000E-02), 11);
+    EXPECT_GE(agreeingDigits(split->ratio, 1.18046237440255E+00), 11);
+    EXPECT_GE(agreeingDigits(std::sqrt(split->withinVariance), 1.04076068334656E-01), 11);
 }
 
 TEST(NistStrdAnova, AtmWtAg) {
@@ -48,8 +48,8 @@ TEST(NistStrdAnova, AtmWtAg) {
     EXPECT_EQ(split->betweenFreedom, 1);
     EXPECT_EQ(split->withinFreedom, 46);
     // Seven constant leading digits: a double holds nine of the rest, and no more can come out.
-    EXPECT_GE(digits(split->betweenSquares, 3.63834187500000E-09), 8);
-    EXPECT_GE(digits(split->withinSquares, 1.04951729166667E-08), 8);
-    EXPECT_GE(digits(split->ratio, 1.59467335677930E+01), 8);
-    EXPECT_GE(digits(std::sqrt(split->withinVariance), 1.51048314446410E-05), 8);
+    EXPECT_GE(agreeingDigits(split->betweenSquares, 3.63834187500000E-09), 8);
+    EXPECT_GE(agreeingDigits(split->withinSquares, 1.04951729166667E-08), 8);
+    EXPECT_GE(agreeingDigits(split->ratio, 1.59467335677930E+01), 8);
+    EXPECT_GE(agreeingDigits(std::sqrt(split->withinVariance), 1.51048314446410E-05), 8);
 }

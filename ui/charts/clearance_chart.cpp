@@ -9,9 +9,9 @@ namespace caprail {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("ClearanceChart", text);
-}
+class ClearanceChartText {
+    Q_DECLARE_TR_FUNCTIONS(ClearanceChartText)
+};
 
 class ClearanceFiller {
 public:
@@ -21,11 +21,13 @@ public:
 
     ChartText fill() {
         beginChart(m_plot, m_look);
-        m_text.name = tr("Bearing clearances");
+        m_text.name = ClearanceChartText::tr("Bearing clearances");
         placeAll();
         if (m_text.points.empty()) {
-            sayNothingYet(m_plot, tr("A bearing appears here once its journal and its bore are measured."), m_look);
-            m_text.description = tr("No clearance is known yet.");
+            sayNothingYet(m_plot,
+                          ClearanceChartText::tr("A bearing appears here once its journal and its bore are measured."),
+                          m_look);
+            m_text.description = ClearanceChartText::tr("No clearance is known yet.");
             return std::move(m_text);
         }
         bandOf(JournalKind::main, bands::mainClearance);
@@ -49,8 +51,8 @@ private:
             x += m_labels.isEmpty() || (journal.kind == JournalKind::rod && m_last.kind == JournalKind::main) ? 1.5 : 1;
             m_last = journal;
             m_labels.insert(x, textOf(code(journal))
-                                   .replace(QStringLiteral("main-"), tr("M"))
-                                   .replace(QStringLiteral("rod-"), tr("R")));
+                                   .replace(QStringLiteral("main-"), ClearanceChartText::tr("M"))
+                                   .replace(QStringLiteral("rod-"), ClearanceChartText::tr("R")));
             auto& range = journal.kind == JournalKind::main ? m_mains : m_rods;
             range = range ? QCPRange(range->lower, x) : QCPRange(x, x);
             if (!result.clearance) {
@@ -64,7 +66,7 @@ private:
             m_text.points.push_back(
                 {{x, shown(*result.clearance, m_units)}, textOf(code(journal)), wordsOf(journal, result, state), 0});
         }
-        m_text.description = tr("Clearance of %1 of %2 bearings is known; %3 are good.")
+        m_text.description = ClearanceChartText::tr("Clearance of %1 of %2 bearings is known; %3 are good.")
                                  .arg(m_bars.size())
                                  .arg(m_labels.size())
                                  .arg(good);
@@ -79,7 +81,7 @@ private:
                         QStringLiteral(", ") + stateWord(state);
         if (result.smallest && result.largest) {
             words += QStringLiteral("\n") +
-                     tr("from %1 to %2")
+                     ClearanceChartText::tr("from %1 to %2")
                          .arg(textOf(format(*result.smallest, m_units)), textOf(format(*result.largest, m_units)));
         }
         return words;
@@ -110,7 +112,8 @@ private:
             reach(target);
             lineBetween(m_plot, {from, target}, {to, target}, QPen(m_look.good, 1, Qt::DashDotLine));
         }
-        const QString label = kind == JournalKind::main ? tr("mains, band %1") : tr("rods, band %1");
+        const QString label = kind == JournalKind::main ? ClearanceChartText::tr("mains, band %1")
+                                                        : ClearanceChartText::tr("rods, band %1");
         // On top of the chart, where no bearing's bars run through it.
         QCPItemText* text = textAt(m_plot, {from, 0}, label.arg(textOf(format(band->band, m_units))),
                                    Qt::AlignLeft | Qt::AlignTop, m_look.quiet);
@@ -151,8 +154,9 @@ private:
         middle->setLineStyle(QCPGraph::lsNone);
         middle->removeFromLegend();
         middle->setData(x, y);
-        bars(middle, 1.2, 0.7 * line, m_look.ink, tr("smallest to largest"))->setData(below, above);
-        bars(middle, 0.26 * line, 0, m_look.quiet, tr("expanded uncertainty"))->setData(uncertainty, uncertainty);
+        bars(middle, 1.2, 0.7 * line, m_look.ink, ClearanceChartText::tr("smallest to largest"))->setData(below, above);
+        bars(middle, 0.26 * line, 0, m_look.quiet, ClearanceChartText::tr("expanded uncertainty"))
+            ->setData(uncertainty, uncertainty);
         // One graph per state, so that each has its shape and stands in the legend only when it occurs.
         for (const auto& [state, text] : allWords<CheckState>()) {
             QVector<double> at, level;
@@ -172,13 +176,13 @@ private:
         const auto names = QSharedPointer<QCPAxisTickerText>::create();
         names->setTicks(m_labels);
         m_plot.xAxis->setTicker(names);
-        m_plot.xAxis->setLabel(tr("bearing: M main, R rod"));
+        m_plot.xAxis->setLabel(ClearanceChartText::tr("bearing: M main, R rod"));
         m_plot.xAxis->grid()->setVisible(false);
         m_plot.xAxis->setRange(m_labels.firstKey() - 1, m_labels.lastKey() + 1);
         const double room = std::max(m_hi - m_lo, shown(thou(0.5), m_units));
         m_plot.yAxis->setRange(m_lo - 0.12 * room, m_hi + 0.25 * room);
         m_plot.yAxis->setTicker(numberTicker(m_units.decimalMark));
-        m_plot.yAxis->setLabel(axisName(tr("clearance"), m_units));
+        m_plot.yAxis->setLabel(axisName(ClearanceChartText::tr("clearance"), m_units));
     }
 
     void reach(double y) {

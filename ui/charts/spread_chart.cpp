@@ -10,9 +10,9 @@ namespace caprail {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("SpreadChart", text);
-}
+class SpreadChartText {
+    Q_DECLARE_TR_FUNCTIONS(SpreadChartText)
+};
 
 constexpr double sideStep = 0.24; ///< left and right of a cap stand so far from its middle
 constexpr double passStep = 0.11; ///< readings of one position stand side by side, in their order
@@ -28,15 +28,15 @@ public:
 
     ChartText fill() {
         beginChart(m_plot, m_look);
-        m_text.name = tr("Gap survey");
+        m_text.name = SpreadChartText::tr("Gap survey");
         for (const auto& [position, gap] : m_assessment.gaps) {
             if (!gap.standing.empty() || !gap.fallen.empty()) {
                 readingsOf(position, gap);
             }
         }
         if (m_text.points.empty()) {
-            sayNothingYet(m_plot, tr("Every gap that is read appears here."), m_look);
-            m_text.description = tr("No gap has been read yet.");
+            sayNothingYet(m_plot, SpreadChartText::tr("Every gap that is read appears here."), m_look);
+            m_text.description = SpreadChartText::tr("No gap has been read yet.");
             return std::move(m_text);
         }
         makeGraphs();
@@ -62,9 +62,9 @@ private:
             cloud.y.push_back(y);
             QString words = textOf(describe(position)) + QStringLiteral(": ") +
                             textOf(format(reading.what.gap.value, m_units)) + QStringLiteral(", ") +
-                            tr("pass %1").arg(reading.what.pass);
+                            SpreadChartText::tr("pass %1").arg(reading.what.pass);
             if (!isStanding) {
-                words += QStringLiteral(", ") + tr("no longer stands");
+                words += QStringLiteral(", ") + SpreadChartText::tr("no longer stands");
             }
             words += QStringLiteral("\n") + whoWithWhatWhen(reading.person, reading.what.instrument, reading.time);
             m_text.points.push_back({{x, y}, textOf(code(position)), words, reading.entry});
@@ -96,16 +96,18 @@ private:
         }
         QCPGraph* accepted = m_plot.addGraph();
         accepted->setPen(QPen(m_look.ink, 0.16 * lineHeight(m_plot), Qt::SolidLine, Qt::FlatCap));
-        accepted->setName(tr("accepted gap"));
+        accepted->setName(SpreadChartText::tr("accepted gap"));
         accepted->setData(x, y);
         bool isFallenNamed = false;
         for (const Side side : {Side::left, Side::right}) {
             const auto& clouds = m_clouds[side == Side::right ? 1 : 0];
             const QColor colour = side == Side::left ? m_look.ink : m_look.accent;
             QCPGraph* standing =
-                markers(m_plot, sideMarker(side, true, colour, size), side == Side::left ? tr("left") : tr("right"));
+                markers(m_plot, sideMarker(side, true, colour, size),
+                        side == Side::left ? SpreadChartText::tr("left") : SpreadChartText::tr("right"));
             standing->setData(clouds[1].x, clouds[1].y);
-            QCPGraph* fallen = markers(m_plot, sideMarker(side, false, colour, size), tr("no longer stands"));
+            QCPGraph* fallen =
+                markers(m_plot, sideMarker(side, false, colour, size), SpreadChartText::tr("no longer stands"));
             fallen->setData(clouds[0].x, clouds[0].y);
             // Hollow says the same on either side: it stands in the legend once.
             if (clouds[0].x.isEmpty() || isFallenNamed) {
@@ -121,7 +123,7 @@ private:
             caps->addTick(cap, QString::number(cap));
         }
         m_plot.xAxis->setTicker(caps);
-        m_plot.xAxis->setLabel(tr("main cap, front to rear"));
+        m_plot.xAxis->setLabel(SpreadChartText::tr("main cap, front to rear"));
         m_plot.xAxis->grid()->setVisible(false);
         m_plot.xAxis->setRange(*m_caps.begin() - 0.6, *m_caps.rbegin() + 0.8);
         double lo = m_text.points.front().at.y();
@@ -134,7 +136,7 @@ private:
         const double room = std::max(hi - lo, least);
         m_plot.yAxis->setRange((lo + hi) / 2 - 0.62 * room, (lo + hi) / 2 + 0.74 * room);
         m_plot.yAxis->setTicker(numberTicker(m_units.decimalMark));
-        m_plot.yAxis->setLabel(axisName(tr("gap"), m_units));
+        m_plot.yAxis->setLabel(axisName(SpreadChartText::tr("gap"), m_units));
     }
 
     void makeSpread() {
@@ -152,23 +154,25 @@ private:
         QCPItemLine* arrow = lineBetween(m_plot, {x, lo}, {x, hi}, QPen(m_look.ink, 1));
         arrow->setHead(QCPLineEnding(QCPLineEnding::esSpikeArrow, 7, 9));
         arrow->setTail(QCPLineEnding(QCPLineEnding::esSpikeArrow, 7, 9));
-        textAt(m_plot, {range.upper, hi}, tr("spread %1").arg(textOf(format(*survey.spread, m_units))),
+        textAt(m_plot, {range.upper, hi}, SpreadChartText::tr("spread %1").arg(textOf(format(*survey.spread, m_units))),
                Qt::AlignRight | Qt::AlignBottom, m_look.ink);
     }
 
     void describeAll() {
         const SurveyResult& survey = m_assessment.survey;
-        QStringList parts{
-            tr("%1 readings at caps %2 to %3.").arg(m_standing + m_fallen).arg(*m_caps.begin()).arg(*m_caps.rbegin())};
+        QStringList parts{SpreadChartText::tr("%1 readings at caps %2 to %3.")
+                              .arg(m_standing + m_fallen)
+                              .arg(*m_caps.begin())
+                              .arg(*m_caps.rbegin())};
         if (m_fallen > 0) {
-            parts << tr("%1 of them no longer stand.").arg(m_fallen);
+            parts << SpreadChartText::tr("%1 of them no longer stand.").arg(m_fallen);
         }
         if (survey.spread && survey.smallest && survey.largest) {
-            parts << tr("Accepted gaps from %1 to %2, spread %3.")
+            parts << SpreadChartText::tr("Accepted gaps from %1 to %2, spread %3.")
                          .arg(textOf(format(*survey.smallest, m_units)), textOf(format(*survey.largest, m_units)),
                               textOf(format(*survey.spread, m_units)));
         } else {
-            parts << tr("No gap is accepted yet.");
+            parts << SpreadChartText::tr("No gap is accepted yet.");
         }
         m_text.description = parts.join(QStringLiteral(" "));
     }

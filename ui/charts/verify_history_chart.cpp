@@ -8,9 +8,9 @@ namespace caprail {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("VerifyHistoryChart", text);
-}
+class VerifyChartText {
+    Q_DECLARE_TR_FUNCTIONS(VerifyChartText)
+};
 
 constexpr double halfRound = 0.4; ///< the fasteners of a round stand within so much of its number
 
@@ -27,7 +27,7 @@ public:
 
     ChartText fill() {
         beginChart(m_plot, m_look);
-        m_text.name = tr("Movement by verify round");
+        m_text.name = VerifyChartText::tr("Movement by verify round");
         orderFasteners();
         for (const RoundFact& round : m_facts.rounds) {
             for (const auto& [fastener, outcome] : round.outcomes) {
@@ -36,15 +36,15 @@ public:
         }
         if (m_text.points.empty()) {
             sayNothingYet(m_plot,
-                          m_facts.rounds.empty() ? tr("Every outcome of a verify round appears here.")
-                                                 : tr("No outcome passes the filter."),
+                          m_facts.rounds.empty() ? VerifyChartText::tr("Every outcome of a verify round appears here.")
+                                                 : VerifyChartText::tr("No outcome passes the filter."),
                           m_look);
-            m_text.description = tr("No outcome to show.");
+            m_text.description = VerifyChartText::tr("No outcome to show.");
             return std::move(m_text);
         }
         makeGraphs();
         makeAxes();
-        m_text.description = tr("%1 outcomes in rounds %2 to %3: %4 held, %5 moved, the farthest %6.")
+        m_text.description = VerifyChartText::tr("%1 outcomes in rounds %2 to %3: %4 held, %5 moved, the farthest %6.")
                                  .arg(m_text.points.size())
                                  .arg(m_firstRound)
                                  .arg(m_lastRound)
@@ -91,10 +91,11 @@ private:
             m_path.x.push_back(x);
             m_path.y.push_back(y);
         }
-        QString words =
-            textOf(describe(fastener)) + QStringLiteral(", ") + tr("round %1").arg(round) + QStringLiteral(": ");
-        words += !isMoved ? tr("held")
-                          : (outcome.what.angle ? tr("moved %1").arg(textOf(format(angle, m_units))) : tr("moved"));
+        QString words = textOf(describe(fastener)) + QStringLiteral(", ") + VerifyChartText::tr("round %1").arg(round) +
+                        QStringLiteral(": ");
+        words += !isMoved ? VerifyChartText::tr("held")
+                          : (outcome.what.angle ? VerifyChartText::tr("moved %1").arg(textOf(format(angle, m_units)))
+                                                : VerifyChartText::tr("moved"));
         if (outcome.what.torque) {
             words += QStringLiteral("\n") + textOf(format(outcome.what.torque->value, m_units));
         }
@@ -115,8 +116,9 @@ private:
             path->setData(m_path.x, m_path.y);
         }
         const QCPScatterStyle dot(QCPScatterStyle::ssCircle, QPen(m_look.quiet, 1), QBrush(m_look.quiet), 0.2 * line);
-        markers(m_plot, dot, tr("held"))->setData(m_held.x, m_held.y);
-        const QString names[] = {tr("moved, main left"), tr("moved, main right"), tr("moved, rod")};
+        markers(m_plot, dot, VerifyChartText::tr("held"))->setData(m_held.x, m_held.y);
+        const QString names[] = {VerifyChartText::tr("moved, main left"), VerifyChartText::tr("moved, main right"),
+                                 VerifyChartText::tr("moved, rod")};
         for (std::size_t family = 0; family < m_movedBy.size(); ++family) {
             if (m_movedBy.at(family).x.isEmpty()) {
                 continue;
@@ -134,7 +136,7 @@ private:
     void makeAxes() {
         constexpr std::int64_t shownRounds = 30;
         m_plot.xAxis->setTicker(countTicker());
-        m_plot.xAxis->setLabel(tr("verify round"));
+        m_plot.xAxis->setLabel(VerifyChartText::tr("verify round"));
         m_plot.xAxis->setRange(static_cast<double>(std::max(m_firstRound, m_lastRound - shownRounds + 1)) - 0.5,
                                static_cast<double>(m_lastRound) + 0.5);
         m_plot.xAxis->grid()->setVisible(false);
@@ -151,7 +153,7 @@ private:
         const double most = std::max(inDegrees(m_farthest), 2.0);
         m_plot.yAxis->setRange(-0.12 * most, 1.15 * most);
         m_plot.yAxis->setTicker(numberTicker(m_units.decimalMark));
-        m_plot.yAxis->setLabel(tr("movement, degrees"));
+        m_plot.yAxis->setLabel(VerifyChartText::tr("movement, degrees"));
         m_plot.yAxis->grid()->setZeroLinePen(QPen(m_look.quiet, 0.8));
     }
 

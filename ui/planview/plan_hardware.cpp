@@ -8,10 +8,6 @@ namespace caprail {
 
 namespace {
 
-QPen solid(const QColor& colour, double width) {
-    return {colour, width, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin};
-}
-
 QPainterPath hexagon(QPointF middle, double radius) {
     QPainterPath path;
     for (int i = 0; i < 6; ++i) {

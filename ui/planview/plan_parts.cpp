@@ -8,10 +8,6 @@ namespace caprail {
 
 namespace {
 
-QPen solid(const QColor& colour, double width) {
-    return {colour, width, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin};
-}
-
 void centred(QPainter& painter, QPointF middle, const QString& text) {
     constexpr double wide = 1e4;
     painter.drawText(QRectF(middle.x() - wide, middle.y() - wide, 2 * wide, 2 * wide),

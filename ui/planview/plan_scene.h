@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
+#include <QPen>
 #include <planview/callouts.h>
 #include <planview/plan_drawing.h>
 
@@ -31,9 +32,14 @@ struct PlanScene {
     [[nodiscard]] double line(double factor) const { return factor * 0.055 * type.em; } ///< pen width: 1 is thin
 };
 
+/// The pen of every drawn line: square ends, sharp corners.
+inline QPen solid(const QColor& colour, double width) {
+    return {colour, width, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin};
+}
+
 /// The painters of the drawing's parts, in the order in which they are called.
-void paintBlock(QPainter&, const PlanScene&, const Look&);    ///< pan rail, bolt holes, bulkheads
-void paintCrank(QPainter&, const PlanScene&, const Look&);    ///< throws, rods, main caps, centre lines
+void paintBlock(QPainter&, const PlanScene&, const Look&); ///< pan rail, bolt holes, bulkheads
+void paintCrank(QPainter&, const PlanScene&, const Look&); ///< throws, rods, main caps, centre lines
 /// The plate as a thin wash, under everything else.
 void paintGirdleWash(QPainter&, const PlanScene&, const Look&);
 void paintGirdle(QPainter&, const PlanScene&, const Look&);   ///< plate, cutout

@@ -7,31 +7,32 @@ namespace caprail {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Cautions", text);
-}
+class CautionsText {
+    Q_DECLARE_TR_FUNCTIONS(CautionsText)
+};
 
 QString precedence() {
-    return tr("The instructions of the parts' makers, local codes and licensed practice come first. What this program "
-              "proposes never overrides them.");
+    return CautionsText::tr(
+        "The instructions of the parts' makers, local codes and licensed practice come first. What this program "
+        "proposes never overrides them.");
 }
 QString stand() {
-    return tr("A block is heavy: lock the stand before you lean on it or reach under it.");
+    return CautionsText::tr("A block is heavy: lock the stand before you lean on it or reach under it.");
 }
 QString crank() {
-    return tr("Turn the crank by hand and slowly, and keep fingers out of the crankcase while it turns.");
+    return CautionsText::tr("Turn the crank by hand and slowly, and keep fingers out of the crankcase while it turns.");
 }
 QString wrench() {
-    return tr("Pull a torque wrench, never push it, and wear eye protection.");
+    return CautionsText::tr("Pull a torque wrench, never push it, and wear eye protection.");
 }
 QString counted() {
-    return tr("Count the shims out and count them in again: one that drops into the engine ends it.");
+    return CautionsText::tr("Count the shims out and count them in again: one that drops into the engine ends it.");
 }
 QString sealant() {
-    return tr("Solvents and sealants need moving air and gloves.");
+    return CautionsText::tr("Solvents and sealants need moving air and gloves.");
 }
 QString yielded() {
-    return tr("A fastener that was once tightened to yield is scrap: fit a new one.");
+    return CautionsText::tr("A fastener that was once tightened to yield is scrap: fit a new one.");
 }
 
 } // namespace

@@ -10,21 +10,21 @@ namespace caprail {
 
 namespace {
 
-struct Words {
+struct PlacesText {
     Q_DECLARE_TR_FUNCTIONS(BearingsStation)
 };
 
 QString stationName(std::int64_t station, std::int64_t stations) {
-    const QString number = Words::tr("station %1").arg(station);
-    return station == 1          ? Words::tr("%1 (front)").arg(number)
-           : station == stations ? Words::tr("%1 (rear)").arg(number)
+    const QString number = PlacesText::tr("station %1").arg(station);
+    return station == 1          ? PlacesText::tr("%1 (front)").arg(number)
+           : station == stations ? PlacesText::tr("%1 (rear)").arg(number)
                                  : number;
 }
 
 QString directionName(std::int64_t direction) {
-    return direction == 1   ? Words::tr("vertical")
-           : direction == 2 ? Words::tr("horizontal")
-                            : Words::tr("direction %1").arg(direction);
+    return direction == 1   ? PlacesText::tr("vertical")
+           : direction == 2 ? PlacesText::tr("horizontal")
+                            : PlacesText::tr("direction %1").arg(direction);
 }
 
 template <class T, class Fits>
@@ -107,7 +107,7 @@ std::optional<BearingSlot> nextOpenSlot(const Facts& facts, const Assessment& as
 
 QString slotName(BearingsMode mode, const BearingSlot& slot, SlotCounts counts) {
     if (mode == BearingsMode::strip) {
-        return Words::tr("gauging strip");
+        return PlacesText::tr("gauging strip");
     }
     const QString along = stationName(slot.station, counts.stations);
     return mode == BearingsMode::journals ? along + QStringLiteral(", ") + directionName(slot.direction) : along;
@@ -131,7 +131,7 @@ QString bearingLine(const Entry& entry, const Units& units) {
     }
     const auto* shells = std::get_if<ShellsFitted>(&entry.body);
     return shells == nullptr ? QString()
-                             : Words::tr("shells %1 and %2").arg(qtText(shells->upper), qtText(shells->lower));
+                             : PlacesText::tr("shells %1 and %2").arg(qtText(shells->upper), qtText(shells->lower));
 }
 
 QString slotTable(const RecordSession& session, BearingsMode mode, const BearingSlot& asked, SlotCounts counts) {
@@ -145,7 +145,7 @@ QString slotTable(const RecordSession& session, BearingsMode mode, const Bearing
     const std::int64_t stations = mode == BearingsMode::strip ? 1 : counts.stations;
     for (std::int64_t station = 1; station <= stations; ++station) {
         html += QStringLiteral("<tr><td>%1</td>")
-                    .arg(mode == BearingsMode::strip ? Words::tr("strip") : stationName(station, counts.stations));
+                    .arg(mode == BearingsMode::strip ? PlacesText::tr("strip") : stationName(station, counts.stations));
         for (std::int64_t direction = 1; direction <= directions; ++direction) {
             const BearingSlot slot{asked.journal, station, direction};
             const auto value = standingAt(session.facts(), session.assessment(), mode, slot);
@@ -161,27 +161,27 @@ QString slotTable(const RecordSession& session, BearingsMode mode, const Bearing
 QString clearanceTable(const RecordSession& session, JournalId journal) {
     const auto at = session.assessment().clearances.find(journal);
     if (at == session.assessment().clearances.end()) {
-        return Words::tr("Its band is not set: set it at the engine station, under Bands.");
+        return PlacesText::tr("Its band is not set: set it at the engine station, under Bands.");
     }
     const ClearanceResult& result = at->second;
     const Units& units = session.units();
     QString html = QStringLiteral("<table cellspacing=0 cellpadding=1>");
     const auto text = [&](Length value) { return qtText(format(value, units)); };
     if (result.journalMean) {
-        html += row(Words::tr("Journal, mean"), text(*result.journalMean));
-        html += row(Words::tr("Taper · out-of-round"),
+        html += row(PlacesText::tr("Journal, mean"), text(*result.journalMean));
+        html += row(PlacesText::tr("Taper · out-of-round"),
                     text(result.taper) + QStringLiteral(" · ") + text(result.outOfRound));
     }
     if (result.clearance) {
-        html += row(Words::tr("Clearance"), text(*result.clearance) + QStringLiteral(" ± ") +
-                                                qtText(formatSpread(result.expandedUncertainty, units)));
-        html += row(Words::tr("Smallest · largest"),
+        html += row(PlacesText::tr("Clearance"), text(*result.clearance) + QStringLiteral(" ± ") +
+                                                     qtText(formatSpread(result.expandedUncertainty, units)));
+        html += row(PlacesText::tr("Smallest · largest"),
                     text(*result.smallest) + QStringLiteral(" · ") + text(*result.largest));
     }
     const BandFact* band =
         session.facts().bandNamed(journal.kind == JournalKind::main ? bands::mainClearance : bands::rodClearance);
     if (band != nullptr) {
-        html += row(Words::tr("Band"), qtText(format(band->band, units)));
+        html += row(PlacesText::tr("Band"), qtText(format(band->band, units)));
     }
     return html + QStringLiteral("</table>");
 }
@@ -219,7 +219,7 @@ PlanContent bearingsContent(const RecordSession& session, BearingsMode mode, Slo
         const auto at = assessment.clearances.find(journal);
         if (at != assessment.clearances.end() && at->second.clearance) {
             mark.figure = qtText(formatShort(*at->second.clearance, session.units()));
-            mark.spoken = Words::tr("clearance %1").arg(qtText(format(*at->second.clearance, session.units())));
+            mark.spoken = PlacesText::tr("clearance %1").arg(qtText(format(*at->second.clearance, session.units())));
         }
         if (isPass(mode)) {
             std::size_t wanted = 0, done = 0;

@@ -9,7 +9,7 @@ namespace caprail {
 
 namespace {
 
-struct Words {
+struct FastenersText {
     Q_DECLARE_TR_FUNCTIONS(FastenersStation)
 };
 
@@ -44,7 +44,7 @@ QString broughtTo(const FastenerTightened& tightened, const Units& units) {
         parts << valueText(*tightened.angle, units);
     }
     if (tightened.stretch) {
-        parts << Words::tr("%1 stretch").arg(valueText(*tightened.stretch, units));
+        parts << FastenersText::tr("%1 stretch").arg(valueText(*tightened.stretch, units));
     }
     return parts.join(QStringLiteral(" + "));
 }
@@ -53,21 +53,22 @@ QString specifiedText(const Facts& facts, FastenerId fastener, const Units& unit
     const auto* group = facts.groupOf(fastener);
     const auto specified = asSpecified(facts, fastener, {});
     if (group == nullptr || !specified) {
-        return Words::tr("Nothing is specified for it yet: set its group under Groups.");
+        return FastenersText::tr("Nothing is specified for it yet: set its group under Groups.");
     }
-    QString text = Words::tr("Specified: %1").arg(broughtTo(*specified, units));
+    QString text = FastenersText::tr("Specified: %1").arg(broughtTo(*specified, units));
     if (specified->torque && group->what.steps > 1) {
         QStringList steps;
         for (const Torque step : equalSteps(specified->torque->value, static_cast<int>(group->what.steps))
                                      .value_or(std::vector<Torque>())) {
             steps << qtText(format(step, units)).section(QLatin1Char(' '), 0, 0);
         }
-        text += Words::tr(", in steps of %1").arg(steps.join(QStringLiteral(" · ")));
+        text += FastenersText::tr(", in steps of %1").arg(steps.join(QStringLiteral(" · ")));
     }
     for (const std::string& more : {group->what.thread, group->what.lubricant}) {
         text += more.empty() ? QString() : QStringLiteral(", ") + qtText(more);
     }
-    return text + (group->what.source.empty() ? QString() : Words::tr(" (says %1)").arg(qtText(group->what.source)));
+    return text +
+           (group->what.source.empty() ? QString() : FastenersText::tr(" (says %1)").arg(qtText(group->what.source)));
 }
 
 QString consequenceText(const Facts& facts, const Assessment& assessment, const Seen<RoundOutcome>& moved,
@@ -77,13 +78,14 @@ QString consequenceText(const Facts& facts, const Assessment& assessment, const 
         return {};
     }
     QString text = capitalised(qtText(describe(f)));
-    text += moved.what.angle ? Words::tr(" moved %1.").arg(valueText(*moved.what.angle, units)) : Words::tr(" moved.");
+    text += moved.what.angle ? FastenersText::tr(" moved %1.").arg(valueText(*moved.what.angle, units))
+                             : FastenersText::tr(" moved.");
     if (f.kind == FastenerKind::mainCap) {
         for (const Side side : {Side::left, Side::right}) {
             const Position p{f.number, side};
             const auto gap = assessment.gaps.find(p);
             if (gap != assessment.gaps.end() && gap->second.window) {
-                text += Words::tr(" The gap at %1 now lies between %2 and %3.")
+                text += FastenersText::tr(" The gap at %1 now lies between %2 and %3.")
                             .arg(qtText(describe(p)), qtText(format(gap->second.window->lo(), units)),
                                  qtText(format(gap->second.window->hi(), units)));
             }
@@ -98,10 +100,10 @@ QString consequenceText(const Facts& facts, const Assessment& assessment, const 
     constexpr qsizetype most = 6;
     if (!stale.isEmpty()) {
         const qsizetype more = stale.size() - most;
-        text += Words::tr(" Stale by it: %1").arg(stale.mid(0, most).join(QStringLiteral(", ")));
-        text += more > 0 ? Words::tr(" and %1 more.").arg(more) : QStringLiteral(".");
+        text += FastenersText::tr(" Stale by it: %1").arg(stale.mid(0, most).join(QStringLiteral(", ")));
+        text += more > 0 ? FastenersText::tr(" and %1 more.").arg(more) : QStringLiteral(".");
     }
-    return text + (facts.layout ? Words::tr(" It must hold in a later round.") : QString());
+    return text + (facts.layout ? FastenersText::tr(" It must hold in a later round.") : QString());
 }
 
 PlanContent tightenedContent(const Facts& facts, FastenerKind kind, const Units& units) {
@@ -122,8 +124,8 @@ PlanContent tightenedContent(const Facts& facts, FastenerKind kind, const Units&
                          : isAtSpecified(facts, f)     ? CheckState::good
                          : facts.groupOf(f) == nullptr ? CheckState::notDone
                                                        : CheckState::out;
-            mark.note = at->second.isLoose ? Words::tr("loose") : QString();
-            mark.spoken = at->second.isLoose ? Words::tr("loosened") : broughtTo(is, units);
+            mark.note = at->second.isLoose ? FastenersText::tr("loose") : QString();
+            mark.spoken = at->second.isLoose ? FastenersText::tr("loosened") : broughtTo(is, units);
         }
         content.marks.push_back(std::move(mark));
     }
@@ -140,7 +142,7 @@ PlanContent roundContent(const Facts& facts, const RoundFact* round, const Units
             const RoundOutcome& outcome = round->outcomes.at(f).what;
             const bool hasMoved = outcome.outcome == Outcome::moved;
             mark.figure = hasMoved && outcome.angle ? valueText(*outcome.angle, units) : QString();
-            mark.spoken = hasMoved ? Words::tr("moved %1").arg(mark.figure) : Words::tr("held");
+            mark.spoken = hasMoved ? FastenersText::tr("moved %1").arg(mark.figure) : FastenersText::tr("held");
             mark.state = hasMoved ? CheckState::out : round->voidedBy.entry != 0 ? CheckState::stale : CheckState::good;
         }
         content.marks.push_back(std::move(mark));

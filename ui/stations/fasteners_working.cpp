@@ -13,7 +13,7 @@ namespace caprail {
 
 namespace {
 
-struct Words {
+struct WorkingText {
     Q_DECLARE_TR_FUNCTIONS(FastenersStation)
 };
 
@@ -34,7 +34,7 @@ void addSteps(GroupWorking& result, const FastenerGroupSet& group, const Units& 
     for (const Torque step : *steps) {
         values << qtText(format(step, units));
     }
-    result.lines << Words::tr("Steps: %1").arg(values.join(QStringLiteral("  →  ")));
+    result.lines << WorkingText::tr("Steps: %1").arg(values.join(QStringLiteral("  →  ")));
 }
 
 } // namespace
@@ -42,12 +42,12 @@ void addSteps(GroupWorking& result, const FastenerGroupSet& group, const Units& 
 GroupWorking workingOf(const FastenerGroupSet& group, std::int64_t scatterPercent, const Units& units) {
     GroupWorking result;
     if (!group.torque) {
-        result.missing << Words::tr("No torque is given: there is nothing to work out a preload from.");
+        result.missing << WorkingText::tr("No torque is given: there is nothing to work out a preload from.");
         return result;
     }
     addSteps(result, group, units);
     if (group.method == TighteningMethod::torqueAndAngle) {
-        result.missing << Words::tr("By torque and angle: what follows is the preload before the angle.");
+        result.missing << WorkingText::tr("By torque and angle: what follows is the preload before the angle.");
     }
     const auto thread = parseThread(group.thread);
     const auto grade = parseGrade(group.grade);
@@ -61,12 +61,12 @@ GroupWorking workingOf(const FastenerGroupSet& group, std::int64_t scatterPercen
     if (!thread || !lubricant) {
         return result;
     }
-    result.lines << Words::tr("%1: K = %2, μ = %3 (%4)")
+    result.lines << WorkingText::tr("%1: K = %2, μ = %3 (%4)")
                         .arg(qtText(lubricant->name), qtText(formatNumber(lubricant->nutFactor, 2, units.decimalMark)),
                              qtText(formatNumber(lubricant->friction, 3, units.decimalMark)),
                              qtText(lubricant->source));
     if (const auto shortForm = preloadShortForm(group.torque->value, *thread, lubricant->nutFactor, units)) {
-        addLines(result.lines, Words::tr("Preload, short form: %1").arg(qtText(format(shortForm->value, units))),
+        addLines(result.lines, WorkingText::tr("Preload, short form: %1").arg(qtText(format(shortForm->value, units))),
                  shortForm->working);
     } else {
         result.missing << qtText(shortForm.error().sentence);
@@ -74,7 +74,7 @@ GroupWorking workingOf(const FastenerGroupSet& group, std::int64_t scatterPercen
     }
     const JointFriction friction{lubricant->friction, lubricant->friction, usualBearingRadius(*thread)};
     if (const auto longForm = preloadLongForm(group.torque->value, *thread, friction, units)) {
-        addLines(result.lines, Words::tr("Preload, long form: %1").arg(qtText(format(longForm->value, units))),
+        addLines(result.lines, WorkingText::tr("Preload, long form: %1").arg(qtText(format(longForm->value, units))),
                  longForm->working);
     }
     if (!grade) {
@@ -91,7 +91,7 @@ GroupWorking workingOf(const FastenerGroupSet& group, std::int64_t scatterPercen
         return qtText(formatNumber(share * 100.0, 0, units.decimalMark)) + QStringLiteral(" %");
     };
     addLines(result.lines,
-             Words::tr("Share of proof load: %1 (%2 to %3 with ± %4 % scatter)")
+             WorkingText::tr("Share of proof load: %1 (%2 to %3 with ± %4 % scatter)")
                  .arg(percent(judged->share.nominal), percent(judged->share.low), percent(judged->share.high))
                  .arg(scatterPercent),
              judged->share.working);
@@ -138,7 +138,7 @@ QString extensionText(Torque wanted, const QString& length, const QString& offse
     if (!setting) {
         return qtText(setting.error().sentence);
     }
-    QStringList lines{Words::tr("Set the wrench to %1").arg(qtText(format(setting->value, units)))};
+    QStringList lines{WorkingText::tr("Set the wrench to %1").arg(qtText(format(setting->value, units)))};
     for (const auto& line : setting->working) {
         lines << QStringLiteral("    ") + qtText(line);
     }

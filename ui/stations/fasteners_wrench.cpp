@@ -11,7 +11,7 @@ namespace caprail {
 
 namespace {
 
-struct Words {
+struct WrenchText {
     Q_DECLARE_TR_FUNCTIONS(FastenersStation)
 };
 
@@ -47,13 +47,13 @@ QString calibrationRemark(const Facts& facts, const InstrumentAdded& instrument,
     const bool isWrench = instrument.type == InstrumentType::torqueWrench;
     if (!instrument.calibrated) {
         if (instrument.due && *instrument.due < day) {
-            return Words::tr("past its due date, %1").arg(qtText(format(*instrument.due)));
+            return WrenchText::tr("past its due date, %1").arg(qtText(format(*instrument.due)));
         }
-        return isWrench ? Words::tr("no calibration on record") : QString();
+        return isWrench ? WrenchText::tr("no calibration on record") : QString();
     }
     if (!isWrench) { // yearly and by cycles is for wrenches; others are due when the shop says so
         return instrument.due && *instrument.due < day
-                   ? Words::tr("past its due date, %1").arg(qtText(format(*instrument.due)))
+                   ? WrenchText::tr("past its due date, %1").arg(qtText(format(*instrument.due)))
                    : QString();
     }
     const auto pulls = facts.wrenchPulls.find(instrument.instrument);

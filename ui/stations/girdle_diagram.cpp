@@ -11,9 +11,9 @@ namespace caprail {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("GirdleStation", text);
-}
+class GirdleDiagramText {
+    Q_DECLARE_TR_FUNCTIONS(GirdleDiagramText)
+};
 
 CheckState stateOf(const Assessment& assessment, const char* kind, Position p) {
     const Check* check = assessment.find(kind + code(p));
@@ -91,7 +91,7 @@ PlanContent gapContent(const RecordSession& session, const std::vector<Position>
                 mark.figure = qtText(formatShort(gap->second.fallen.back().what.gap.value, session.units()));
             }
             if (!gap->second.standing.empty()) {
-                mark.note = tr("%1 read").arg(gap->second.standing.size());
+                mark.note = GirdleDiagramText::tr("%1 read").arg(gap->second.standing.size());
             }
         }
         content.marks.push_back(std::move(mark));
@@ -117,9 +117,9 @@ PlanContent recheckContent(const RecordSession& session) {
         }
         const auto recheck = session.facts().rechecks.find(p);
         if (stack == assessment.stacks.end()) {
-            mark.note = tr("no stack");
+            mark.note = GirdleDiagramText::tr("no stack");
         } else if (!stack->second.isOn) {
-            mark.note = tr("off");
+            mark.note = GirdleDiagramText::tr("off");
         } else if (recheck != session.facts().rechecks.end()) {
             mark.note = qtWord(recheck->second.what.feel);
         }

@@ -10,9 +10,9 @@ namespace caprail {
 
 namespace {
 
-QString tr(const char* text, int count = -1) {
-    return QCoreApplication::translate("GirdleStation", text, nullptr, count);
-}
+class GirdleWordsText {
+    Q_DECLARE_TR_FUNCTIONS(GirdleWordsText)
+};
 
 /// Longer lists of unmet positions leave no room for the work.
 constexpr std::size_t mostUnmetTold = 3;
@@ -26,21 +26,22 @@ QString names(const std::vector<std::string>& shims) {
     for (const std::string& shim : shims) {
         list << qtText(shim);
     }
-    return list.isEmpty() ? tr("no shim") : list.join(QStringLiteral(" + "));
+    return list.isEmpty() ? GirdleWordsText::tr("no shim") : list.join(QStringLiteral(" + "));
 }
 
 } // namespace
 
 QString surveySentence(const Assessment& assessment, const Units& units) {
     const SurveyResult& survey = assessment.survey;
-    QString text = tr("%1 of %2 gaps accepted").arg(survey.accepted).arg(survey.positions);
+    QString text = GirdleWordsText::tr("%1 of %2 gaps accepted").arg(survey.accepted).arg(survey.positions);
     if (survey.spread) {
-        text += tr(" · spread %1 (%2 to %3)")
+        text += GirdleWordsText::tr(" · spread %1 (%2 to %3)")
                     .arg(qtText(format(*survey.spread, units)), qtText(formatBare(*survey.smallest, units)),
                          qtText(formatBare(*survey.largest, units)));
     }
     if (survey.pooledStandardDeviation) {
-        text += tr(" · repeatability s = %1").arg(qtText(formatSpread(*survey.pooledStandardDeviation, units)));
+        text += GirdleWordsText::tr(" · repeatability s = %1")
+                    .arg(qtText(formatSpread(*survey.pooledStandardDeviation, units)));
     }
     return text;
 }
@@ -50,7 +51,7 @@ QString flushnessSentence(const Assessment& assessment, const Units& units) {
     QStringList parts;
     const auto add = [&](const std::optional<double>& term, const char* name) {
         if (term) {
-            parts << tr(name).arg(signedHeight(*term, units));
+            parts << GirdleWordsText::tr(name).arg(signedHeight(*term, units));
         }
     };
     add(flush.offset, "offset %1");
@@ -61,7 +62,8 @@ QString flushnessSentence(const Assessment& assessment, const Units& units) {
     const auto worst =
         std::ranges::max_element(flush.localError, {}, [](const auto& place) { return std::abs(place.second); });
     if (worst != flush.localError.end()) {
-        text += tr(" · local up to %1 at %2").arg(signedHeight(worst->second, units), qtText(code(worst->first)));
+        text += GirdleWordsText::tr(" · local up to %1 at %2")
+                    .arg(signedHeight(worst->second, units), qtText(code(worst->first)));
     }
     if (!flush.sentence.empty()) {
         text += (text.isEmpty() ? QString() : QStringLiteral("\n")) + qtText(flush.sentence);
@@ -86,23 +88,23 @@ QString planSentence(const PlanOutcome& outcome, const Units& units) {
     }
     const StackPlan& plan = *outcome.plan;
     if (plan.stacks.empty()) {
-        return tr("Nothing to plan yet: the plan begins with the first accepted gap.");
+        return GirdleWordsText::tr("Nothing to plan yet: the plan begins with the first accepted gap.");
     }
     if (outcome.request.shims.empty()) {
-        return tr("The kit is empty: add its shims first (Alt+2).");
+        return GirdleWordsText::tr("The kit is empty: add its shims first (Alt+2).");
     }
-    QString text = plan.proven ? tr("Proven best: ") : tr("Best found so far: ");
-    text += tr("%1 of %2 in band, %3 shims, largest residual %4")
+    QString text = plan.proven ? GirdleWordsText::tr("Proven best: ") : GirdleWordsText::tr("Best found so far: ");
+    text += GirdleWordsText::tr("%1 of %2 in band, %3 shims, largest residual %4")
                 .arg(plan.inBand)
                 .arg(plan.stacks.size())
                 .arg(plan.shims)
                 .arg(qtText(format(plan.largestResidual, units)));
     if (!plan.proven) {
-        text += tr(". No plan can have more than %1 in band, nor then fewer than %2 shims")
+        text += GirdleWordsText::tr(". No plan can have more than %1 in band, nor then fewer than %2 shims")
                     .arg(plan.bound.inBand)
                     .arg(plan.bound.shims);
     }
-    return text + tr(" (%1 ms).").arg(outcome.milliseconds, 0, 'f', outcome.milliseconds < 10 ? 1 : 0);
+    return text + GirdleWordsText::tr(" (%1 ms).").arg(outcome.milliseconds, 0, 'f', outcome.milliseconds < 10 ? 1 : 0);
 }
 
 QString unmetSentence(const PlanOutcome& outcome, const Units& units) {
@@ -115,19 +117,20 @@ QString unmetSentence(const PlanOutcome& outcome, const Units& units) {
     QStringList lines;
     for (const UnmetPosition& unmet : outcome.plan->unmet) {
         if (lines.size() == static_cast<qsizetype>(mostUnmetTold)) {
-            lines << tr("… and %1 more: see the drawing.").arg(outcome.plan->unmet.size() - mostUnmetTold);
+            lines << GirdleWordsText::tr("… and %1 more: see the drawing.")
+                         .arg(outcome.plan->unmet.size() - mostUnmetTold);
             break;
         }
         QString line =
-            tr("%1 cannot be met: nearest %2, residual %3.")
+            GirdleWordsText::tr("%1 cannot be met: nearest %2, residual %3.")
                 .arg(qtText(unmet.position), names(unmet.nearest), qtText(formatSigned(unmet.residual, units)));
         for (const Remedy& remedy : outcome.remedies) {
             if (remedy.position != unmet.position) {
                 continue;
             }
             line += remedy.kind == Remedy::Kind::buy
-                        ? tr(" Buy a shim of %1.").arg(qtText(format(remedy.thickness, units)))
-                        : tr(" Or lap %1 from %2 to %3.")
+                        ? GirdleWordsText::tr(" Buy a shim of %1.").arg(qtText(format(remedy.thickness, units)))
+                        : GirdleWordsText::tr(" Or lap %1 from %2 to %3.")
                               .arg(qtText(remedy.shim), qtText(format(remedy.from, units)),
                                    qtText(format(remedy.thickness, units)));
         }
@@ -138,21 +141,23 @@ QString unmetSentence(const PlanOutcome& outcome, const Units& units) {
 
 QString comparisonSentence(const PlanComparison& built, const Units& units) {
     if (built.isAsGood) {
-        return tr("The stacks as built are as good as the best plan.");
+        return GirdleWordsText::tr("The stacks as built are as good as the best plan.");
     }
-    QString text = tr("As built: %1 in band, %2 shims").arg(built.inBand).arg(built.shims);
+    QString text = GirdleWordsText::tr("As built: %1 in band, %2 shims").arg(built.inBand).arg(built.shims);
     if (built.inBand > 0) {
-        text += tr(", largest residual %1").arg(qtText(format(built.largestResidual, units)));
+        text += GirdleWordsText::tr(", largest residual %1").arg(qtText(format(built.largestResidual, units)));
     }
     text += QLatin1Char('.');
     if (built.fewerInBand > 0) {
-        text += tr(" The plan has %1 more in band.").arg(built.fewerInBand);
+        text += GirdleWordsText::tr(" The plan has %1 more in band.").arg(built.fewerInBand);
     } else if (built.moreShims > 0) {
-        text += tr(" The plan saves %1 shims.").arg(built.moreShims);
+        text += GirdleWordsText::tr(" The plan saves %1 shims.").arg(built.moreShims);
     } else if (built.largerResidual > Length()) {
-        text += tr(" The plan's largest residual is %1 smaller.").arg(qtText(format(built.largerResidual, units)));
+        text += GirdleWordsText::tr(" The plan's largest residual is %1 smaller.")
+                    .arg(qtText(format(built.largerResidual, units)));
     } else if (built.largerSum > Length()) {
-        text += tr(" The plan's residuals add up to %1 less.").arg(qtText(format(built.largerSum, units)));
+        text +=
+            GirdleWordsText::tr(" The plan's residuals add up to %1 less.").arg(qtText(format(built.largerSum, units)));
     }
     return text;
 }
@@ -160,24 +165,24 @@ QString comparisonSentence(const PlanComparison& built, const Units& units) {
 QString gapSentence(const GapResult& gap, const Units& units) {
     QString text;
     if (gap.accepted) {
-        text = tr("accepted %1 ± %2")
+        text = GirdleWordsText::tr("accepted %1 ± %2")
                    .arg(qtText(format(*gap.accepted, units)), qtText(formatSpread(gap.expandedUncertainty, units)));
     } else if (gap.standing.empty()) {
-        text = gap.fallen.empty() ? tr("not read yet") : tr("to be read again");
+        text = gap.fallen.empty() ? GirdleWordsText::tr("not read yet") : GirdleWordsText::tr("to be read again");
     } else {
-        text = tr("not accepted yet");
+        text = GirdleWordsText::tr("not accepted yet");
     }
     if (!gap.standing.empty()) {
         if (gap.standing.size() == 1) {
-            text += tr(" · one reading");
+            text += GirdleWordsText::tr(" · one reading");
         } else {
-            text += tr(" · %1 readings within %2, s = %3")
+            text += GirdleWordsText::tr(" · %1 readings within %2, s = %3")
                         .arg(gap.standing.size())
                         .arg(qtText(format(gap.range, units)), qtText(formatSpread(gap.standardDeviation, units)));
         }
     }
     if (gap.window) {
-        text += tr(" · expected %1 after what moved").arg(qtText(format(*gap.window, units)));
+        text += GirdleWordsText::tr(" · expected %1 after what moved").arg(qtText(format(*gap.window, units)));
     }
     return text;
 }

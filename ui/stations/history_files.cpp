@@ -15,23 +15,23 @@ namespace caprail {
 
 namespace {
 
-struct Words {
+struct HistoryFilesText {
     Q_DECLARE_TR_FUNCTIONS(HistoryStation)
 };
 
 } // namespace
 
 void saveAsTable(QWidget* parent, const QString& suggestedName, const QByteArray& bytes) {
-    const QString path = QFileDialog::getSaveFileName(parent, Words::tr("Export what is shown"), suggestedName,
-                                                      Words::tr("Tables (*.csv)"));
+    const QString path = QFileDialog::getSaveFileName(parent, HistoryFilesText::tr("Export what is shown"),
+                                                      suggestedName, HistoryFilesText::tr("Tables (*.csv)"));
     if (path.isEmpty()) {
         return;
     }
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit()) {
         QMessageBox::warning(
-            parent, Words::tr("Export"),
-            Words::tr("%1 could not be written (%2): choose another folder.").arg(path, file.errorString()));
+            parent, HistoryFilesText::tr("Export"),
+            HistoryFilesText::tr("%1 could not be written (%2): choose another folder.").arg(path, file.errorString()));
     }
 }
 
@@ -65,7 +65,8 @@ void printRounds(QPrinter& printer, const RoundHistory& history, const RoundSigh
             const std::size_t lastFastener = std::min(sight.fasteners.size(), f + down);
             painter.setPen(look.ink);
             painter.drawText(QRect(0, 0, page.width(), line), Qt::AlignLeft, title);
-            painter.drawText(QRect(0, 0, page.width(), line), Qt::AlignRight, Words::tr("page %1").arg(++number));
+            painter.drawText(QRect(0, 0, page.width(), line), Qt::AlignRight,
+                             HistoryFilesText::tr("page %1").arg(++number));
             for (std::size_t column = r; column < lastRound; ++column) {
                 const QRect head(nameWidth + static_cast<int>(column - r) * cellWidth, 2 * line, cellWidth, line);
                 painter.drawText(head, Qt::AlignCenter, history.rounds[sight.rounds[column]].name(history.hasBuilds));

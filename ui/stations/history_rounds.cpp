@@ -10,7 +10,7 @@ namespace caprail {
 
 namespace {
 
-struct Words {
+struct RoundsText {
     Q_DECLARE_TR_FUNCTIONS(HistoryStation)
 };
 
@@ -34,7 +34,7 @@ void put(std::optional<RoundCell>& at, RoundCell cell) {
 } // namespace
 
 QString RoundColumn::name(bool withBuild) const {
-    return withBuild ? Words::tr("build %1 · %2").arg(build).arg(round) : QString::number(round);
+    return withBuild ? RoundsText::tr("build %1 · %2").arg(build).arg(round) : QString::number(round);
 }
 
 RoundHistory roundHistory(const Ledger& ledger) {
@@ -161,21 +161,21 @@ QString cellText(const RoundCell& cell, const Units& units) {
 
 QString cellStory(const RoundCell& cell, const Units& units) {
     QStringList story;
-    story << capitalised(qtText(describe(cell.what.fastener))) + Words::tr(", round %1: ").arg(cell.what.round) +
-                 (cell.what.outcome == Outcome::held ? Words::tr("held")
-                  : cell.what.angle ? Words::tr("moved %1").arg(qtText(format(cell.what.angle->value, units)))
-                                    : Words::tr("moved"));
+    story << capitalised(qtText(describe(cell.what.fastener))) + RoundsText::tr(", round %1: ").arg(cell.what.round) +
+                 (cell.what.outcome == Outcome::held ? RoundsText::tr("held")
+                  : cell.what.angle ? RoundsText::tr("moved %1").arg(qtText(format(cell.what.angle->value, units)))
+                                    : RoundsText::tr("moved"));
     if (cell.what.torque) {
-        story << Words::tr("at %1").arg(qtText(format(cell.what.torque->value, units)));
+        story << RoundsText::tr("at %1").arg(qtText(format(cell.what.torque->value, units)));
     }
-    story << Words::tr("%1 with %2")
-                 .arg(qtText(cell.person),
-                      cell.what.instrument.empty() ? Words::tr("no instrument named") : qtText(cell.what.instrument));
-    story << qtText(momentText(cell.time)) + Words::tr(" UTC, entry %1").arg(cell.entry);
+    story << RoundsText::tr("%1 with %2")
+                 .arg(qtText(cell.person), cell.what.instrument.empty() ? RoundsText::tr("no instrument named")
+                                                                        : qtText(cell.what.instrument));
+    story << qtText(momentText(cell.time)) + RoundsText::tr(" UTC, entry %1").arg(cell.entry);
     if (cell.isStruck) {
-        story << Words::tr("struck");
+        story << RoundsText::tr("struck");
     } else if (cell.otherEntries > 0) {
-        story << Words::tr("an earlier outcome was struck");
+        story << RoundsText::tr("an earlier outcome was struck");
     }
     return story.join(QStringLiteral("\n"));
 }

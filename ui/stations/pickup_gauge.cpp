@@ -10,9 +10,9 @@ namespace caprail {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("PickupSection", text);
-}
+class PickupGaugeText {
+    Q_DECLARE_TR_FUNCTIONS(PickupGaugeText)
+};
 
 } // namespace
 
@@ -39,13 +39,14 @@ void drawPickupGauge(QPainter& painter, const QRectF& area, const PickupSection&
 
     painter.setPen(look.quiet);
     painter.drawText(QRectF(area.left(), area.top(), area.width(), head), Qt::AlignLeft | Qt::AlignTop,
-                     tr("clearance,\nenlarged"));
+                     PickupGaugeText::tr("clearance,\nenlarged"));
 
     painter.setPen(QPen(look.ink, 1.6));
     painter.drawLine(QPointF(left - 4, y(0)), QPointF(area.right() - 4, y(0)));
     painter.fillRect(QRectF(left - 4, y(0), area.right() - left, fontSize * 0.8), QBrush(look.quiet, Qt::BDiagPattern));
     painter.setPen(look.quiet);
-    painter.drawText(QRectF(left, y(0) + fontSize * 0.8, area.width(), fontSize * 1.4), Qt::AlignLeft, tr("pan floor"));
+    painter.drawText(QRectF(left, y(0) + fontSize * 0.8, area.width(), fontSize * 1.4), Qt::AlignLeft,
+                     PickupGaugeText::tr("pan floor"));
 
     painter.setPen(QPen(look.good, 1.4));
     painter.setBrush(QBrush(look.good, Qt::Dense6Pattern));

@@ -13,9 +13,9 @@ namespace caprail {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("PickupSection", text);
-}
+class PickupSectionText {
+    Q_DECLARE_TR_FUNCTIONS(PickupSectionText)
+};
 
 /// Sizes that an unmeasured term is drawn at, so that the section has a shape before anything is measured.
 Length usual(PickupTerm term) {
@@ -90,7 +90,7 @@ private:
         }
         m_painter.setPen(m_look.quiet);
         m_painter.drawText(QRectF(m_area.left(), m_rail - m_block, m_left - wide * 0.5 - 8 - m_area.left(), m_block),
-                           Qt::AlignRight | Qt::AlignVCenter, tr("pan rail"));
+                           Qt::AlignRight | Qt::AlignVCenter, PickupSectionText::tr("pan rail"));
     }
 
     void drawPlate() {
@@ -165,7 +165,8 @@ private:
     [[nodiscard]] QString label(PickupTerm term) const {
         const auto at = m_section.terms.find(term);
         return qtWord(term) + QLatin1Char('\n') +
-               (at == m_section.terms.end() ? tr("not measured") : qtText(format(at->second, m_section.units)));
+               (at == m_section.terms.end() ? PickupSectionText::tr("not measured")
+                                            : qtText(format(at->second, m_section.units)));
     }
 
     void extension(double x1, double x2, double depthInches) {
@@ -206,11 +207,11 @@ private:
         m_painter.drawLine(QPointF(x, y(foot)), QPointF(middle(), y(foot)));
         m_painter.drawLine(QPointF(x, std::min(y(foot), y(floorDepth()))),
                            QPointF(x, std::max(y(foot), y(floorDepth()))));
-        const QString value =
-            m_section.clearance ? qtText(format(*m_section.clearance, m_section.units)) : tr("not known yet");
+        const QString value = m_section.clearance ? qtText(format(*m_section.clearance, m_section.units))
+                                                  : PickupSectionText::tr("not known yet");
         m_painter.drawText(QRectF(m_left + m_area.width() * 0.05, y(floorDepth()) + m_fontSize * 0.5,
                                   m_right - m_left - m_area.width() * 0.1, m_fontSize * 1.6),
-                           Qt::AlignCenter, tr("clearance %1").arg(value));
+                           Qt::AlignCenter, PickupSectionText::tr("clearance %1").arg(value));
     }
 
     [[nodiscard]] double middle() const { return (m_left + m_right) / 2; }

@@ -10,9 +10,9 @@ namespace caprail {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("PickupStation", text);
-}
+class PickupTermsText {
+    Q_DECLARE_TR_FUNCTIONS(PickupTermsText)
+};
 
 Topic topicOf(PickupTerm term) {
     switch (term) {
@@ -57,16 +57,19 @@ std::vector<Seen<PickupReading>> standingReadings(const Facts& facts, PickupTerm
 QString howToMeasure(PickupTerm term) {
     switch (term) {
     case PickupTerm::panDepth:
-        return tr("From the pan's flange face straight down to its floor, where the pickup will stand.");
+        return PickupTermsText::tr(
+            "From the pan's flange face straight down to its floor, where the pickup will stand.");
     case PickupTerm::gasket:
-        return tr("The thickness it has when the pan is tight, not as it comes from the bag. None: enter 0.");
+        return PickupTermsText::tr(
+            "The thickness it has when the pan is tight, not as it comes from the bag. None: enter 0.");
     case PickupTerm::plate:
-        return tr("Whatever holds the pan off the rail: the girdle plate where it lies between, else 0. A bead of "
-                  "sealant counts as nothing.");
+        return PickupTermsText::tr(
+            "Whatever holds the pan off the rail: the girdle plate where it lies between, else 0. A bead of "
+            "sealant counts as nothing.");
     case PickupTerm::pickupDepth:
         break;
     }
-    return tr("From the pan rail down to the lowest point of the pickup as it is mounted.");
+    return PickupTermsText::tr("From the pan rail down to the lowest point of the pickup as it is mounted.");
 }
 
 UncertaintyBudget pickupBudget(const Facts& facts) {
@@ -80,7 +83,7 @@ UncertaintyBudget pickupBudget(const Facts& facts) {
 QString termLine(const Facts& facts, PickupTerm term, const Units& units) {
     const auto readings = standingReadings(facts, term);
     if (readings.empty()) {
-        return tr("not measured");
+        return PickupTermsText::tr("not measured");
     }
     std::int64_t sum = 0;
     Length smallest = readings.front().what.value.value;
@@ -94,12 +97,12 @@ QString termLine(const Facts& facts, PickupTerm term, const Units& units) {
     const Length mean(toNearest(static_cast<double>(sum) / static_cast<double>(count)));
     const QString value = qtText(format(mean, units));
     if (count == 1) {
-        return tr("%1   one reading: one more is needed").arg(value);
+        return PickupTermsText::tr("%1   one reading: one more is needed").arg(value);
     }
     // The lines of the whole budget that are about this term.
     UncertaintyBudget own = pickupBudget(facts);
     std::erase_if(own.terms, [&](const UncertaintyTerm& line) { return !line.name.starts_with(word(term)); });
-    return tr("%1 ± %2   %3 readings within %4")
+    return PickupTermsText::tr("%1 ± %2   %3 readings within %4")
         .arg(value, qtText(formatSpread(expandedBy(facts, own), units)))
         .arg(count)
         .arg(qtText(format(largest - smallest, units)));
@@ -113,15 +116,17 @@ QString towardsMiddle(const Facts& facts, const Assessment& assessment, const Un
     const Length middle = band->target.value_or(band->band.middle());
     const Length off = *assessment.pickup.clearance - middle;
     if (off.magnitude() < thou(1)) {
-        return tr("The clearance stands in the middle of its band: leave it.");
+        return PickupTermsText::tr("The clearance stands in the middle of its band: leave it.");
     }
     const QString by = qtText(format(off.magnitude(), units));
     const QString aim = qtText(format(middle, units));
-    return off > Length() ? tr("To stand in the middle, %1: bring the pickup down by %2, or take %2 off what lies "
-                               "between pan and rail.")
+    return off > Length() ? PickupTermsText::tr(
+                                "To stand in the middle, %1: bring the pickup down by %2, or take %2 off what lies "
+                                "between pan and rail.")
                                 .arg(aim, by)
-                          : tr("To stand in the middle, %1: bring the pickup up by %2, or put %2 more between pan and "
-                               "rail.")
+                          : PickupTermsText::tr(
+                                "To stand in the middle, %1: bring the pickup up by %2, or put %2 more between pan and "
+                                "rail.")
                                 .arg(aim, by);
 }
 

@@ -8,7 +8,7 @@ using testing::HasSubstr;
 
 namespace {
 
-const Position p2R{2, Side::right};
+const Position secondRight{2, Side::right};
 
 } // namespace
 
@@ -20,21 +20,21 @@ TEST(Admission, refuses_unknown_places_by_name) {
         bench.refusal(FastenerTightened{
             {FastenerKind::mainCap, 2, Side::left, Ring::outer}, Entered<Torque>{poundFeet(70), ""}, {}, {}, ""}),
         HasSubstr("main 2 left outer"));
-    EXPECT_THAT(bench.refusal(GapReading{p2R, 1, {thou(50), ""}, "NO-SUCH"}), HasSubstr("NO-SUCH"));
+    EXPECT_THAT(bench.refusal(GapReading{secondRight, 1, {thou(50), ""}, "NO-SUCH"}), HasSubstr("NO-SUCH"));
     EXPECT_THAT(bench.refusal(FitReading{"ring gap", 1, {thou(20), ""}, ""}), HasSubstr("set its band first"));
 }
 
 TEST(Admission, refuses_the_same_shim_in_two_stacks) {
     Bench bench;
     bench.kit();
-    bench.make(StackBuilt{p2R, {{"S-1L", "S-1R"}}});
+    bench.make(StackBuilt{secondRight, {{"S-1L", "S-1R"}}});
     EXPECT_THAT(bench.refusal(StackBuilt{{3, Side::left}, {{"S-1R"}}}), HasSubstr("cap 2 right already"));
     EXPECT_THAT(bench.refusal(StackBuilt{{3, Side::left}, {{"S-2L", "S-2L"}}}), HasSubstr("twice"));
     EXPECT_THAT(bench.refusal(StackBuilt{{3, Side::left}, {{"S-99"}}}), HasSubstr("no shim S-99"));
-    bench.make(StackMoved{p2R, StackMove::takenApart});
+    bench.make(StackMoved{secondRight, StackMove::takenApart});
     bench.make(StackBuilt{{3, Side::left}, {{"S-1R"}}});
     bench.make(ShimSetAside{"S-1L", true, "burred"});
-    EXPECT_THAT(bench.refusal(StackBuilt{p2R, {{"S-1L"}}}), HasSubstr("burred"));
+    EXPECT_THAT(bench.refusal(StackBuilt{secondRight, {{"S-1L"}}}), HasSubstr("burred"));
     EXPECT_THAT(bench.refusal(ShimAdded{"S-1L", {thou(5), ""}, ""}), HasSubstr("already"));
 }
 
@@ -74,8 +74,8 @@ TEST(Admission, refuses_impossible_values) {
     Bench bench;
     EXPECT_THAT(bench.refusal(JournalReading{{JournalKind::main, 1}, 1, 1, {inches(-2), ""}, ""}),
                 HasSubstr("more than zero"));
-    EXPECT_THAT(bench.refusal(GapReading{p2R, 1, {inches(500), ""}, ""}), HasSubstr("too large"));
-    EXPECT_THAT(bench.refusal(GapReading{p2R, 0, {thou(50), ""}, ""}), HasSubstr("Passes count"));
+    EXPECT_THAT(bench.refusal(GapReading{secondRight, 1, {inches(500), ""}, ""}), HasSubstr("too large"));
+    EXPECT_THAT(bench.refusal(GapReading{secondRight, 0, {thou(50), ""}, ""}), HasSubstr("Passes count"));
     EXPECT_THAT(
         bench.refusal(FastenerTightened{
             {FastenerKind::mainCap, 1, Side::left, Ring::inner}, Entered<Torque>{poundFeet(-5), ""}, {}, {}, ""}),
@@ -98,7 +98,7 @@ TEST(Admission, a_strike_needs_a_reason_and_leaves_later_entries_standing) {
     Bench bench;
     bench.kit();
     const auto shim = bench.make(ShimAdded{"S1", {thou(50), ""}, ""});
-    const auto stack = bench.make(StackBuilt{p2R, {{"S1"}}});
+    const auto stack = bench.make(StackBuilt{secondRight, {{"S1"}}});
     EXPECT_THAT(bench.refusal(Struck{shim, "wrong bag"}), HasSubstr("needs entry " + std::to_string(shim)));
     EXPECT_THAT(bench.refusal(Struck{stack, " "}), HasSubstr("why"));
     EXPECT_THAT(bench.refusal(Struck{9999, "x"}), HasSubstr("no entry 9999"));

@@ -9,7 +9,7 @@ using testing::HasSubstr;
 
 namespace {
 
-const Units inchUnits{};
+const Units inPounds{};
 const Units metricUnits{LengthUnit::millimetre, TorqueUnit::newtonMetre, '.'};
 
 Thread studThread() {
@@ -22,7 +22,7 @@ TEST(Preload, shows_its_working_in_the_units_of_the_shop) {
     const auto metric = preloadShortForm(newtonMetres(101.7), studThread(), 0.2, metricUnits);
     ASSERT_TRUE(metric);
     EXPECT_THAT(metric->working, ElementsAre("F = T / (K·D) = 101.7 N·m / (0.2 × 11.113 mm) = 45.8 kN"));
-    const auto inch = preloadShortForm(poundFeet(75), studThread(), 0.2, inchUnits);
+    const auto inch = preloadShortForm(poundFeet(75), studThread(), 0.2, inPounds);
     ASSERT_TRUE(inch);
     EXPECT_THAT(inch->working, ElementsAre("T = 75.0 lbf·ft = 900.0 lbf·in",
                                            "F = T / (K·D) = 900.0 lbf·in / (0.2 × 0.4375 in) = 10286 lbf"));
@@ -38,13 +38,13 @@ TEST(Preload, of_both_forms_is_undone_by_its_inverse) {
     const JointFriction friction{0.12, 0.14, inches(0.28)};
     for (const double pounds : {500.0, 9'000.0, 31'000.0}) {
         const Force force = poundsForce(pounds);
-        const auto shortTorque = torqueShortForm(force, studThread(), 0.17, inchUnits);
+        const auto shortTorque = torqueShortForm(force, studThread(), 0.17, inPounds);
         ASSERT_TRUE(shortTorque);
-        EXPECT_NEAR(inPoundsForce(preloadShortForm(shortTorque->value, studThread(), 0.17, inchUnits)->value), pounds,
+        EXPECT_NEAR(inPoundsForce(preloadShortForm(shortTorque->value, studThread(), 0.17, inPounds)->value), pounds,
                     0.2);
-        const auto longTorque = torqueLongForm(force, studThread(), friction, inchUnits);
+        const auto longTorque = torqueLongForm(force, studThread(), friction, inPounds);
         ASSERT_TRUE(longTorque);
-        EXPECT_NEAR(inPoundsForce(preloadLongForm(longTorque->value, studThread(), friction, inchUnits)->value), pounds,
+        EXPECT_NEAR(inPoundsForce(preloadLongForm(longTorque->value, studThread(), friction, inPounds)->value), pounds,
                     0.2);
     }
 }
@@ -61,26 +61,26 @@ TEST(Preload, of_the_long_form_shows_each_part_of_the_lever) {
 
 TEST(Preload, refuses_a_negative_or_absurd_torque_in_one_sentence) {
     for (const double pounds : {-5.0, 0.0, 0.01, 5'000.0}) {
-        EXPECT_THAT(sentenceOf(preloadShortForm(poundFeet(pounds), studThread(), 0.2, inchUnits)),
+        EXPECT_THAT(sentenceOf(preloadShortForm(poundFeet(pounds), studThread(), 0.2, inPounds)),
                     testing::AllOf(IsOneSentence(), HasSubstr("outside")))
             << pounds;
     }
-    EXPECT_THAT(sentenceOf(plausibleTorque(poundFeet(-5), inchUnits)), HasSubstr("−5.0 lbf·ft"));
+    EXPECT_THAT(sentenceOf(plausibleTorque(poundFeet(-5), inPounds)), HasSubstr("−5.0 lbf·ft"));
 }
 
 TEST(Preload, refuses_friction_that_no_fastener_has) {
     for (const double k : {-0.2, 0.0, 0.01, 2.0, std::numeric_limits<double>::quiet_NaN()}) {
-        EXPECT_THAT(sentenceOf(preloadShortForm(poundFeet(75), studThread(), k, inchUnits)), IsOneSentence()) << k;
-        EXPECT_THAT(sentenceOf(torqueShortForm(poundsForce(9'000), studThread(), k, inchUnits)), IsOneSentence()) << k;
+        EXPECT_THAT(sentenceOf(preloadShortForm(poundFeet(75), studThread(), k, inPounds)), IsOneSentence()) << k;
+        EXPECT_THAT(sentenceOf(torqueShortForm(poundsForce(9'000), studThread(), k, inPounds)), IsOneSentence()) << k;
     }
-    EXPECT_THAT(sentenceOf(preloadLongForm(poundFeet(75), studThread(), {0.0, 0.1, inches(0.3)}, inchUnits)),
+    EXPECT_THAT(sentenceOf(preloadLongForm(poundFeet(75), studThread(), {0.0, 0.1, inches(0.3)}, inPounds)),
                 IsOneSentence());
-    EXPECT_THAT(sentenceOf(preloadLongForm(poundFeet(75), studThread(), {0.1, 1.5, inches(0.3)}, inchUnits)),
+    EXPECT_THAT(sentenceOf(preloadLongForm(poundFeet(75), studThread(), {0.1, 1.5, inches(0.3)}, inPounds)),
                 IsOneSentence());
-    EXPECT_THAT(sentenceOf(preloadLongForm(poundFeet(75), studThread(), {0.1, 0.1, Length()}, inchUnits)),
+    EXPECT_THAT(sentenceOf(preloadLongForm(poundFeet(75), studThread(), {0.1, 0.1, Length()}, inPounds)),
                 HasSubstr("mean radius"));
-    EXPECT_THAT(sentenceOf(torqueLongForm(Force(), studThread(), {0.1, 0.1, inches(0.3)}, inchUnits)), IsOneSentence());
-    EXPECT_THAT(sentenceOf(torqueShortForm(newtons(9e9), studThread(), 0.2, inchUnits)), IsOneSentence());
+    EXPECT_THAT(sentenceOf(torqueLongForm(Force(), studThread(), {0.1, 0.1, inches(0.3)}, inPounds)), IsOneSentence());
+    EXPECT_THAT(sentenceOf(torqueShortForm(newtons(9e9), studThread(), 0.2, inPounds)), IsOneSentence());
 }
 
 TEST(Preload, bearing_radius_is_the_mean_of_face_and_hole) {
@@ -92,7 +92,7 @@ TEST(Preload, bearing_radius_is_the_mean_of_face_and_hole) {
 TEST(ProofShare, is_a_range_with_the_scatter_of_torque_control) {
     // 7/16-20 grade 8: 120 000 psi × 0.1187 in² = 14 244 lbf; 10 286 lbf of it is 72 %, ±30 % of that 51 to 94 %.
     const auto share =
-        shareOfProof(poundsForce(10'286), studThread(), Grade::of(StandardGrade::sae8), usualScatter, inchUnits);
+        shareOfProof(poundsForce(10'286), studThread(), Grade::of(StandardGrade::sae8), usualScatter, inPounds);
     ASSERT_TRUE(share);
     EXPECT_NEAR(inPoundsForce(share->proofLoad), 14'244, 10);
     EXPECT_NEAR(share->nominal, 0.722, 0.002);
@@ -104,17 +104,17 @@ TEST(ProofShare, is_a_range_with_the_scatter_of_torque_control) {
 
 TEST(ProofShare, refuses_an_absurd_scatter_and_a_size_without_proof_stress) {
     const Grade eight = Grade::of(StandardGrade::sae8);
-    EXPECT_THAT(sentenceOf(shareOfProof(poundsForce(9'000), studThread(), eight, 1.5, inchUnits)), IsOneSentence());
-    EXPECT_THAT(sentenceOf(shareOfProof(poundsForce(9'000), studThread(), eight, -0.1, inchUnits)), IsOneSentence());
-    EXPECT_THAT(sentenceOf(shareOfProof(Force(), studThread(), eight, 0.3, inchUnits)), IsOneSentence());
-    EXPECT_THAT(sentenceOf(shareOfProof(poundsForce(900), *parseThread("#8-32"), eight, 0.3, inchUnits)),
+    EXPECT_THAT(sentenceOf(shareOfProof(poundsForce(9'000), studThread(), eight, 1.5, inPounds)), IsOneSentence());
+    EXPECT_THAT(sentenceOf(shareOfProof(poundsForce(9'000), studThread(), eight, -0.1, inPounds)), IsOneSentence());
+    EXPECT_THAT(sentenceOf(shareOfProof(Force(), studThread(), eight, 0.3, inPounds)), IsOneSentence());
+    EXPECT_THAT(sentenceOf(shareOfProof(poundsForce(900), *parseThread("#8-32"), eight, 0.3, inPounds)),
                 HasSubstr("#8-32"));
 }
 
 namespace {
 
 std::vector<TorqueWarning> warningsAt(Torque torque) {
-    const auto judged = judgeTorque(torque, studThread(), Grade::of(StandardGrade::sae8), 0.2, usualScatter, inchUnits);
+    const auto judged = judgeTorque(torque, studThread(), Grade::of(StandardGrade::sae8), 0.2, usualScatter, inPounds);
     EXPECT_TRUE(judged);
     return judged ? judged->warnings : std::vector<TorqueWarning>();
 }
@@ -147,7 +147,7 @@ TEST(TorqueWarning, says_when_inch_pounds_were_entered_as_foot_pounds_and_the_ot
 // 8228.6 lbf; 8228.6/14 245.9 = 57.8 %, ·0.7 = 40.4 %, ·1.3 = 75.1 %.
 TEST(TorqueJudgement, shows_the_whole_way_from_torque_to_share_of_proof) {
     const auto judged =
-        judgeTorque(poundFeet(60), studThread(), Grade::of(StandardGrade::sae8), 0.2, usualScatter, inchUnits);
+        judgeTorque(poundFeet(60), studThread(), Grade::of(StandardGrade::sae8), 0.2, usualScatter, inPounds);
     ASSERT_TRUE(judged);
     EXPECT_THAT(judged->working,
                 ElementsAre("T = 60.0 lbf·ft = 720.0 lbf·in",
@@ -159,7 +159,7 @@ TEST(TorqueJudgement, shows_the_whole_way_from_torque_to_share_of_proof) {
 
 TEST(TorqueJudgement, hands_on_the_reason_why_there_is_none) {
     const Grade eight = Grade::of(StandardGrade::sae8);
-    EXPECT_THAT(sentenceOf(judgeTorque(poundFeet(-60), studThread(), eight, 0.2, 0.3, inchUnits)), HasSubstr("−60.0"));
-    EXPECT_THAT(sentenceOf(judgeTorque(poundFeet(2), *parseThread("#8-32"), eight, 0.2, 0.3, inchUnits)),
+    EXPECT_THAT(sentenceOf(judgeTorque(poundFeet(-60), studThread(), eight, 0.2, 0.3, inPounds)), HasSubstr("−60.0"));
+    EXPECT_THAT(sentenceOf(judgeTorque(poundFeet(2), *parseThread("#8-32"), eight, 0.2, 0.3, inPounds)),
                 HasSubstr("#8-32"));
 }

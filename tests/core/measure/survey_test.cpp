@@ -9,25 +9,25 @@ using testing::Not;
 
 namespace {
 const Units inch{};
-const Length limit = thou(1);
+const Length repeatLimit = thou(1);
 } // namespace
 
 TEST(GapSurvey, without_a_reading_says_so) {
-    const auto survey = acceptGap({}, limit, 2, inch);
+    const auto survey = acceptGap({}, repeatLimit, 2, inch);
     EXPECT_EQ(survey.state, GapState::none);
     EXPECT_FALSE(survey.accepted);
     EXPECT_EQ(survey.sentence, "Not read yet.");
 }
 
 TEST(GapSurvey, of_one_pass_asks_for_another) {
-    const auto survey = acceptGap(std::array{tenths(575)}, limit, 2, inch);
+    const auto survey = acceptGap(std::array{tenths(575)}, repeatLimit, 2, inch);
     EXPECT_EQ(survey.state, GapState::needsAnotherPass);
     EXPECT_EQ(survey.sentence, "1 reading of at least 2: read another pass.");
     EXPECT_FALSE(survey.odd);
 }
 
 TEST(GapSurvey, of_two_agreeing_passes_accepts_the_median) {
-    const auto survey = acceptGap(std::array{tenths(575), tenths(580)}, limit, 2, inch);
+    const auto survey = acceptGap(std::array{tenths(575), tenths(580)}, repeatLimit, 2, inch);
     EXPECT_EQ(survey.state, GapState::accepted);
     EXPECT_EQ(survey.accepted, nanometres((575 + 580) * 2'540 / 2));
     EXPECT_EQ(survey.agreeing, 2U);
@@ -35,13 +35,13 @@ TEST(GapSurvey, of_two_agreeing_passes_accepts_the_median) {
 }
 
 TEST(GapSurvey, counts_a_reading_exactly_at_the_limit_as_agreeing) {
-    EXPECT_EQ(acceptGap(std::array{thou(57), thou(59)}, limit, 2, inch).state, GapState::accepted);
-    EXPECT_EQ(acceptGap(std::array{thou(57), thou(59) + nanometres(2)}, limit, 2, inch).state,
+    EXPECT_EQ(acceptGap(std::array{thou(57), thou(59)}, repeatLimit, 2, inch).state, GapState::accepted);
+    EXPECT_EQ(acceptGap(std::array{thou(57), thou(59) + nanometres(2)}, repeatLimit, 2, inch).state,
               GapState::needsAnotherPass);
 }
 
 TEST(GapSurvey, of_two_that_differ_names_neither_as_the_odd_one) {
-    const auto survey = acceptGap(std::array{thou(57), thou(61)}, limit, 2, inch);
+    const auto survey = acceptGap(std::array{thou(57), thou(61)}, repeatLimit, 2, inch);
     EXPECT_EQ(survey.state, GapState::needsAnotherPass);
     EXPECT_FALSE(survey.accepted);
     EXPECT_THAT(survey.sentence, HasSubstr("differ by 0.0040 in"));
@@ -51,7 +51,7 @@ TEST(GapSurvey, of_two_that_differ_names_neither_as_the_odd_one) {
 TEST(GapSurvey, outvotes_one_odd_reading_of_three_and_names_it) {
     const std::array readings{SurveyReading{thou(57), 1, "Ana"}, SurveyReading{tenths(575), 2, "Ana"},
                               SurveyReading{thou(62), 3, "Ben"}};
-    const auto survey = surveyGap(readings, limit, 2, inch);
+    const auto survey = surveyGap(readings, repeatLimit, 2, inch);
     EXPECT_EQ(survey.state, GapState::accepted);
     EXPECT_EQ(survey.accepted, tenths(575));
     EXPECT_EQ(survey.agreeing, 2U);
@@ -62,7 +62,7 @@ TEST(GapSurvey, outvotes_one_odd_reading_of_three_and_names_it) {
 TEST(GapSurvey, is_not_accepted_by_half_of_its_readings) {
     // Two agree with the median, two do not: more than half must.
     const std::array readings{thou(50), thou(57), thou(58), thou(66)};
-    const auto survey = acceptGap(readings, limit, 2, inch);
+    const auto survey = acceptGap(readings, repeatLimit, 2, inch);
     EXPECT_EQ(survey.agreeing, 2U);
     EXPECT_EQ(survey.state, GapState::needsAnotherPass);
     EXPECT_THAT(survey.sentence, HasSubstr("0.0660 in is the odd one: read another pass."));
@@ -70,12 +70,12 @@ TEST(GapSurvey, is_not_accepted_by_half_of_its_readings) {
 
 TEST(GapSurvey, asks_for_as_many_passes_as_the_shop_wants) {
     const std::array readings{thou(57), thou(57)};
-    EXPECT_EQ(acceptGap(readings, limit, 3, inch).state, GapState::needsAnotherPass);
-    EXPECT_EQ(acceptGap(readings, limit, 1, inch).state, GapState::accepted);
+    EXPECT_EQ(acceptGap(readings, repeatLimit, 3, inch).state, GapState::needsAnotherPass);
+    EXPECT_EQ(acceptGap(readings, repeatLimit, 1, inch).state, GapState::accepted);
 }
 
 TEST(GapSurvey, speaks_the_users_units) {
-    const auto survey = acceptGap(std::array{millimetres(1.46), millimetres(1.46)}, limit, 2,
+    const auto survey = acceptGap(std::array{millimetres(1.46), millimetres(1.46)}, repeatLimit, 2,
                                   Units{LengthUnit::millimetre, TorqueUnit::newtonMetre, ','});
     EXPECT_EQ(survey.sentence, "1,460 mm, 2 readings within 0,000 mm.");
 }

@@ -73,7 +73,7 @@ const char* nameOf(Family family) {
     case Family::exact:
         return "exact fit";
     case Family::tight:
-        return "tight";
+        return "measured, 40, any gaps";
     case Family::unmet:
         return "cannot be met";
     case Family::parity:
@@ -82,8 +82,12 @@ const char* nameOf(Family family) {
         return "triples";
     case Family::noLimit:
         return "no stack limit";
+    case Family::noLimitAny:
+        return "no stack limit, any share";
     case Family::twins:
         return "twins";
+    case Family::twinsAny:
+        return "twins, any gap";
     case Family::tiny:
         return "tiny";
     case Family::large:
@@ -235,20 +239,23 @@ PlanCase makeCase(Family family, unsigned seed) {
             make.gap(total);
         }
         break;
-    case Family::noLimit: {
+    case Family::noLimit:
+    case Family::noLimitAny: {
         r.largestStack = 0;
         make.kit(40, true);
         std::int64_t total = 0;
         for (const PlanShim& s : r.shims) {
             total += s.thickness.value() / 2540;
         }
-        const int each = static_cast<int>(total * (seed % 4 == 3 ? make.between(80, 96) : 97) / 100 / places);
+        const int each =
+            static_cast<int>(total * (family == Family::noLimit ? 97 : make.between(80, 97)) / 100 / places);
         for (int i = 0; i < places; ++i) {
             make.gap(each + make.between(-20, 20));
         }
         break;
     }
-    case Family::twins: {
+    case Family::twins:
+    case Family::twinsAny: {
         const int sizes = make.between(3, 6);
         for (int i = 0; i < sizes; ++i) {
             const int t = make.size(true);
@@ -256,13 +263,20 @@ PlanCase makeCase(Family family, unsigned seed) {
                 make.shim(t);
             }
         }
-        r.largestStack = seed % 2 == 0 ? 0 : 5;
-        const std::vector<PlanShim>& kit = r.shims;
-        std::int64_t sum = 0;
-        for (int k = make.between(2, 4); k > 0; --k) {
-            sum += kit[static_cast<std::size_t>(make.between(0, static_cast<int>(kit.size()) - 1))].thickness.value();
+        int gap = 0;
+        if (family == Family::twinsAny) {
+            r.largestStack = make.between(0, 5);
+            gap = make.between(200, 700);
+        } else {
+            r.largestStack = seed % 2 == 0 ? 0 : 5;
+            const std::vector<PlanShim>& kit = r.shims;
+            std::int64_t sum = 0;
+            for (int k = make.between(2, 4); k > 0; --k) {
+                sum +=
+                    kit[static_cast<std::size_t>(make.between(0, static_cast<int>(kit.size()) - 1))].thickness.value();
+            }
+            gap = static_cast<int>(sum / 2540);
         }
-        const int gap = static_cast<int>(sum / 2540);
         for (int i = 0; i < places; ++i) {
             make.gap(gap + make.between(0, 2));
         }

@@ -33,24 +33,26 @@ std::vector<PlanCase> readCases(const std::string& folder);
 /// Families of invented cases, alike in kind to the case files: what a shop meets, and what makes a planner sweat.
 enum class Family {
     plentiful,  ///< many copies of each marked size
-    measured40, ///< every shim measured, so nearly every one different
+    measured40, ///< every shim measured, so nearly every one different; gaps of some 0.030 in
     measured80,
     measured120,
-    scarce,  ///< the kit is hardly more than one solution, so positions compete
-    exact,   ///< the residual must be 0
-    tight,   ///< forty measured shims, and more or thicker gaps than they easily fill
-    unmet,   ///< some positions cannot be served
-    parity,  ///< even shims for odd gaps
-    triples, ///< three shims each, all used, next to no tolerance
-    noLimit, ///< thick gaps, a small kit, stacks of any size
-    twins,   ///< few sizes, equal gaps: many plans that look alike
-    tiny,    ///< two positions, ten shims
-    large    ///< 20 positions, 200 shims
+    scarce,     ///< the kit is hardly more than one solution, so positions compete
+    exact,      ///< the residual must be 0
+    tight,      ///< forty measured shims, and more or thicker gaps than they easily fill
+    unmet,      ///< some positions cannot be served
+    parity,     ///< even shims for odd gaps
+    triples,    ///< three shims each, all used, next to no tolerance
+    noLimit,    ///< thick gaps that take 97 % of a small kit, stacks of any size
+    noLimitAny, ///< the same, taking anything from 80 % of the kit
+    twins,      ///< few sizes, equal gaps that a stack fills: many plans that look alike
+    twinsAny,   ///< the same, but any gap and any largest stack
+    tiny,       ///< two positions, ten shims
+    large       ///< 20 positions, 200 shims
 };
 inline constexpr Family allFamilies[] = {Family::plentiful, Family::measured40, Family::measured80, Family::measured120,
                                          Family::scarce,    Family::exact,      Family::tight,      Family::unmet,
-                                         Family::parity,    Family::triples,    Family::noLimit,    Family::twins,
-                                         Family::tiny,      Family::large};
+                                         Family::parity,    Family::triples,    Family::noLimit,    Family::noLimitAny,
+                                         Family::twins,     Family::twinsAny,   Family::tiny,       Family::large};
 const char* nameOf(Family family);
 PlanCase makeCase(Family family, unsigned seed);
 

@@ -9,7 +9,7 @@ using ::testing::IsEmpty;
 
 namespace {
 
-PlanRequest request(std::vector<std::int64_t> gaps, std::vector<std::int64_t> thicknesses) {
+PlanRequest positionsAndKit(std::vector<std::int64_t> gaps, std::vector<std::int64_t> thicknesses) {
     PlanRequest r;
     r.band = Band::between(tenths(-5), tenths(5)).value();
     r.largestStack = 4;
@@ -31,11 +31,11 @@ std::vector<Remedy> remedies(const PlanRequest& r) {
 } // namespace
 
 TEST(WhatWouldHelp, has_nothing_to_say_when_every_position_is_met) {
-    EXPECT_THAT(remedies(request({100, 50}, {100, 50})), IsEmpty());
+    EXPECT_THAT(remedies(positionsAndKit({100, 50}, {100, 50})), IsEmpty());
 }
 
 TEST(WhatWouldHelp, names_the_thickness_to_buy_for_a_single_shim) {
-    const auto r = remedies(request({300, 170}, {300}));
+    const auto r = remedies(positionsAndKit({300, 170}, {300}));
     ASSERT_EQ(r.size(), 1U);
     EXPECT_EQ(r[0].kind, Remedy::Kind::buy);
     EXPECT_EQ(r[0].position, "1R");
@@ -47,7 +47,7 @@ TEST(WhatWouldHelp, names_the_thickness_to_buy_for_a_single_shim) {
 
 TEST(WhatWouldHelp, buys_nothing_thicker_than_the_kit_has) {
     // 450 cannot be bought as one leaf of at most 300; with a 200 from the kit, 250 can.
-    const auto r = remedies(request({450}, {300, 200}));
+    const auto r = remedies(positionsAndKit({450}, {300, 200}));
     ASSERT_FALSE(r.empty());
     EXPECT_EQ(r[0].kind, Remedy::Kind::buy);
     EXPECT_LE(r[0].thickness, tenths(300));
@@ -57,13 +57,13 @@ TEST(WhatWouldHelp, buys_nothing_thicker_than_the_kit_has) {
 }
 
 TEST(WhatWouldHelp, buys_the_whole_gap_for_an_empty_kit) {
-    const auto r = remedies(request({123}, {}));
+    const auto r = remedies(positionsAndKit({123}, {}));
     ASSERT_EQ(r.size(), 1U);
     EXPECT_EQ(r[0].thickness, tenths(123));
 }
 
 TEST(WhatWouldHelp, laps_a_shim_that_is_a_little_too_thick) {
-    const auto r = remedies(request({200}, {212}));
+    const auto r = remedies(positionsAndKit({200}, {212}));
     ASSERT_EQ(r.size(), 2U);
     EXPECT_EQ(r[1].kind, Remedy::Kind::lap);
     EXPECT_EQ(r[1].shim, "S1");
@@ -74,17 +74,17 @@ TEST(WhatWouldHelp, laps_a_shim_that_is_a_little_too_thick) {
 }
 
 TEST(WhatWouldHelp, does_not_lap_more_than_can_be_lapped) {
-    const auto r = remedies(request({200}, {240}));
+    const auto r = remedies(positionsAndKit({200}, {240}));
     ASSERT_EQ(r.size(), 1U); // to buy, only: 0.0040 in is more than lapping takes off
     EXPECT_EQ(r[0].kind, Remedy::Kind::buy);
 }
 
 TEST(WhatWouldHelp, knows_no_remedy_for_a_rail_that_stands_proud) {
-    EXPECT_THAT(remedies(request({-30}, {10, 20})), IsEmpty());
+    EXPECT_THAT(remedies(positionsAndKit({-30}, {10, 20})), IsEmpty());
 }
 
 TEST(WhatWouldHelp, aims_at_the_end_of_the_band_that_is_nearest_to_nothing) {
-    PlanRequest r = request({170}, {300});
+    PlanRequest r = positionsAndKit({170}, {300});
     r.band = Band::between(tenths(2), tenths(6)).value();
     const auto found = remedies(r);
     ASSERT_EQ(found.size(), 1U);
@@ -93,7 +93,7 @@ TEST(WhatWouldHelp, aims_at_the_end_of_the_band_that_is_nearest_to_nothing) {
 }
 
 TEST(CompareWithBest, says_how_far_hand_built_stacks_are_from_best) {
-    const PlanRequest r = request({100, 60}, {100, 50, 52, 60, 30, 30});
+    const PlanRequest r = positionsAndKit({100, 60}, {100, 50, 52, 60, 30, 30});
     const StackPlan best = planStacks(r).value();
     EXPECT_EQ(best.shims, 2);
     const auto c = compareWithBest(r, best, {{"1L", {"S2", "S3"}}, {"1R", {"S5", "S6"}}});
@@ -106,7 +106,7 @@ TEST(CompareWithBest, says_how_far_hand_built_stacks_are_from_best) {
 }
 
 TEST(CompareWithBest, finds_the_plan_itself_as_good) {
-    const PlanRequest r = request({100, 60}, {100, 50, 52, 60, 30, 30});
+    const PlanRequest r = positionsAndKit({100, 60}, {100, 50, 52, 60, 30, 30});
     const StackPlan best = planStacks(r).value();
     std::vector<BuiltStack> built;
     for (const PlannedStack& s : best.stacks) {
@@ -116,7 +116,7 @@ TEST(CompareWithBest, finds_the_plan_itself_as_good) {
 }
 
 TEST(CompareWithBest, counts_a_position_without_a_stack_as_bare) {
-    const PlanRequest r = request({100, 2}, {100});
+    const PlanRequest r = positionsAndKit({100, 2}, {100});
     const auto c = compareWithBest(r, planStacks(r).value(), {});
     ASSERT_TRUE(c);
     EXPECT_EQ(c->inBand, 1);
@@ -124,7 +124,7 @@ TEST(CompareWithBest, counts_a_position_without_a_stack_as_bare) {
 }
 
 TEST(CompareWithBest, refuses_stacks_that_cannot_be) {
-    const PlanRequest r = request({100, 60}, {100, 60});
+    const PlanRequest r = positionsAndKit({100, 60}, {100, 60});
     const StackPlan best = planStacks(r).value();
     const auto sentence = [&](std::vector<BuiltStack> built) {
         const auto c = compareWithBest(r, best, built);
