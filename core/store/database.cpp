@@ -6,6 +6,27 @@
 
 namespace caprail {
 
+namespace {
+
+/// A path as an SQLite URI that asks for no locks and no journal (sqlite.org/uri.html, section 3.3, from memory).
+std::string untouchedUri(const std::string& path) {
+    constexpr std::string_view digits = "0123456789ABCDEF";
+    std::string uri = "file:";
+    for (const char c : path) {
+        const auto byte = static_cast<unsigned char>(c);
+        const bool isPlain = c == '/' || c == '-' || c == '_' || c == '.' || (c >= '0' && c <= '9') ||
+                             (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+        if (isPlain) {
+            uri += c;
+        } else {
+            uri += {'%', digits[byte >> 4U], digits[byte & 15U]};
+        }
+    }
+    return uri + "?immutable=1";
+}
+
+} // namespace
+
 void Statement::Finalize::operator()(sqlite3_stmt* statement) const {
     sqlite3_finalize(statement);
 }
@@ -84,8 +105,10 @@ std::string_view Statement::bytes(int column) const {
 Result<std::unique_ptr<Database>> Database::open(const std::string& path, Access access) {
     sqlite3* connection = nullptr;
     const int flags = SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_NOFOLLOW | SQLITE_OPEN_EXRESCODE |
-                      (access == Access::readWrite ? SQLITE_OPEN_READWRITE : SQLITE_OPEN_READONLY);
-    const int code = sqlite3_open_v2(path.c_str(), &connection, flags, nullptr);
+                      (access == Access::readWrite ? SQLITE_OPEN_READWRITE : SQLITE_OPEN_READONLY) |
+                      (access == Access::untouched ? SQLITE_OPEN_URI : 0);
+    const std::string name = access == Access::untouched ? untouchedUri(path) : path;
+    const int code = sqlite3_open_v2(name.c_str(), &connection, flags, nullptr);
     std::unique_ptr<Database> database(new Database(path, connection));
     if (code != SQLITE_OK) {
         return refuse(sentenceFor(code, path, connection == nullptr ? "" : sqlite3_errmsg(connection)));

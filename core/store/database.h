@@ -48,7 +48,9 @@ private:
     std::unique_ptr<sqlite3_stmt, Finalize> m_statement;
 };
 
-enum class Access { readOnly, readWrite };
+/// `untouched` reads the bytes as they lie there: no lock is taken and nothing is made beside the file. It is for files
+/// that are only listed; the caller finds out whether someone wrote meanwhile (shop/record_reader.h).
+enum class Access { readOnly, readWrite, untouched };
 
 /// A connection. It is not movable, because statements and writers point at it.
 class Database {

@@ -1,0 +1,195 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <shop/record_figures.h>
+
+#include <QCborArray>
+#include <QCborValue>
+#include <fasteners/wrench.h>
+#include <ledger/band_names.h>
+#include <numeric>
+#include <shop/builds.h>
+#include <tuple>
+
+namespace caprail {
+
+namespace {
+
+CheckState stateOf(const Assessment& assessment, const std::string& code) {
+    const Check* check = assessment.find(code);
+    return check == nullptr ? CheckState::notDone : check->state;
+}
+
+Length meanOf(const std::vector<Seen<FitReading>>& readings) {
+    const std::int64_t sum =
+        std::accumulate(readings.begin(), readings.end(), std::int64_t{0},
+                        [](std::int64_t n, const auto& r) { return n + r.what.value.value.value(); });
+    return Length(toNearest(static_cast<double>(sum) / static_cast<double>(readings.size())));
+}
+
+void bandedOf(const Build& build, std::vector<BandedFigure>& out) {
+    const Assessment a = assess(build.facts);
+    const auto add = [&](std::string_view band, std::string place, Length value, CheckState state) {
+        out.push_back({build.number, std::string(band), std::move(place), value, state});
+    };
+    for (const auto& [journal, result] : a.clearances) {
+        if (result.clearance) {
+            const bool isMain = journal.kind == JournalKind::main;
+            add(isMain ? bands::mainClearance : bands::rodClearance, code(journal), *result.clearance,
+                stateOf(a, (isMain ? "main-clearance:" : "rod-clearance:") + code(journal)));
+        }
+    }
+    for (const auto& [position, stack] : a.stacks) {
+        if (stack.residual) {
+            add(bands::residual, code(position), *stack.residual, stateOf(a, "stack:" + code(position)));
+        }
+    }
+    if (a.flushness.twist) {
+        add(bands::twist, "", Length(toNearest(*a.flushness.twist)), stateOf(a, "flushness"));
+    }
+    for (const Check& check : a.checks) {
+        const auto* place = std::get_if<FitPlace>(&check.subject);
+        if (place == nullptr) {
+            continue;
+        }
+        const auto readings = build.facts.fits.find(*place);
+        if (readings != build.facts.fits.end() && !readings->second.empty()) {
+            add(place->first, std::to_string(place->second), meanOf(readings->second), check.state);
+        }
+    }
+    if (a.pickup.clearance) {
+        add(bands::pickupClearance, "", *a.pickup.clearance, stateOf(a, "pickup"));
+    }
+}
+
+std::vector<PullFigure> pullsOf(const Ledger& ledger) {
+    std::map<std::tuple<std::string, std::string, std::string>, PullFigure> counts;
+    for (const Entry& entry : ledger.entries()) {
+        const auto* outcome = std::get_if<RoundOutcome>(&entry.body);
+        if (outcome == nullptr || ledger.isStruck(entry.sequence)) {
+            continue;
+        }
+        auto& figure = counts[{code(outcome->fastener), outcome->instrument, entry.person}];
+        ++figure.pulled;
+        figure.moved += outcome->outcome == Outcome::moved ? 1 : 0;
+        if (outcome->angle && outcome->outcome == Outcome::moved) {
+            figure.largest = std::max(figure.largest, outcome->angle->value);
+        }
+    }
+    std::vector<PullFigure> list;
+    for (auto& [key, figure] : counts) {
+        std::tie(figure.fastener, figure.wrench, figure.person) = key;
+        list.push_back(std::move(figure));
+    }
+    return list;
+}
+
+InstrumentFigure instrumentOf(const Facts& facts, const InstrumentAdded& added) {
+    InstrumentFigure figure{added.instrument,        added.serial, added.type,
+                            added.calibrated,        added.due,    added.dueCycles,
+                            added.cycles.value_or(0)};
+    if (const auto pulls = facts.wrenchPulls.find(added.instrument); pulls != facts.wrenchPulls.end()) {
+        figure.cycles += pulls->second;
+    }
+    if (added.type == InstrumentType::torqueWrench) {
+        if (!figure.due && added.calibrated) {
+            figure.due = dueByDefault(*added.calibrated);
+        }
+        figure.dueCycles = added.dueCycles.value_or(usualCalibrationCycles);
+    }
+    return figure;
+}
+
+QString text(const std::string& utf8) {
+    return QString::fromStdString(utf8);
+}
+QCborValue dateValue(const std::optional<Date>& date) {
+    return date ? QCborValue(static_cast<qint64>(date->days)) : QCborValue();
+}
+std::optional<Date> dateFrom(const QCborValue& value) {
+    return value.isInteger() ? std::optional<Date>(Date{value.toInteger()}) : std::nullopt;
+}
+template <class E> std::optional<E> enumFrom(const QCborValue& value) {
+    const auto index = value.toInteger(-1);
+    return index >= 0 && index < static_cast<qint64>(allWords<E>().size()) ? std::optional<E>(static_cast<E>(index))
+                                                                           : std::nullopt;
+}
+
+} // namespace
+
+RecordFigures figuresOf(const Ledger& ledger) {
+    RecordFigures figures;
+    const std::vector<Build> builds = buildsOf(ledger);
+    for (const Build& build : builds) {
+        bandedOf(build, figures.banded);
+    }
+    figures.pulls = pullsOf(ledger);
+    if (!builds.empty()) {
+        for (const auto& [name, instrument] : builds.back().facts.instruments) {
+            figures.instruments.push_back(instrumentOf(builds.back().facts, instrument.what));
+        }
+    }
+    return figures;
+}
+
+std::string toBytes(const RecordFigures& figures) {
+    QCborArray banded;
+    for (const auto& f : figures.banded) {
+        banded.append(QCborArray{static_cast<qint64>(f.build), text(f.band), text(f.place),
+                                 static_cast<qint64>(f.value.value()), static_cast<int>(f.state)});
+    }
+    QCborArray pulls;
+    for (const auto& f : figures.pulls) {
+        pulls.append(QCborArray{text(f.fastener), text(f.wrench), text(f.person), static_cast<qint64>(f.pulled),
+                                static_cast<qint64>(f.moved), static_cast<qint64>(f.largest.value())});
+    }
+    QCborArray instruments;
+    for (const auto& f : figures.instruments) {
+        instruments.append(QCborArray{
+            text(f.name), text(f.serial), static_cast<int>(f.type), dateValue(f.calibrated), dateValue(f.due),
+            f.dueCycles ? QCborValue(static_cast<qint64>(*f.dueCycles)) : QCborValue(), static_cast<qint64>(f.cycles)});
+    }
+    return QCborValue(QCborArray{banded, pulls, instruments}).toCbor().toStdString();
+}
+
+Result<RecordFigures> figuresFrom(std::string_view bytes) {
+    const QCborValue value =
+        QCborValue::fromCbor(QByteArray::fromRawData(bytes.data(), static_cast<qsizetype>(bytes.size())));
+    const QCborArray parts = value.toArray();
+    const auto unreadable = [] { return refuse("The figures of a record in the index cannot be read: read it anew."); };
+    if (parts.size() != 3) {
+        return unreadable();
+    }
+    RecordFigures figures;
+    for (const QCborValue& one : parts[0].toArray()) {
+        const QCborArray row = one.toArray();
+        const auto state = enumFrom<CheckState>(row.at(4));
+        if (row.size() != 5 || !state) {
+            return unreadable();
+        }
+        figures.banded.push_back({row.at(0).toInteger(), row.at(1).toString().toStdString(),
+                                  row.at(2).toString().toStdString(), Length(row.at(3).toInteger()), *state});
+    }
+    for (const QCborValue& one : parts[1].toArray()) {
+        const QCborArray row = one.toArray();
+        if (row.size() != 6) {
+            return unreadable();
+        }
+        figures.pulls.push_back({row.at(0).toString().toStdString(), row.at(1).toString().toStdString(),
+                                 row.at(2).toString().toStdString(), row.at(3).toInteger(), row.at(4).toInteger(),
+                                 Angle(row.at(5).toInteger())});
+    }
+    for (const QCborValue& one : parts[2].toArray()) {
+        const QCborArray row = one.toArray();
+        const auto type = enumFrom<InstrumentType>(row.at(2));
+        if (row.size() != 7 || !type) {
+            return unreadable();
+        }
+        figures.instruments.push_back(
+            {row.at(0).toString().toStdString(), row.at(1).toString().toStdString(), *type, dateFrom(row.at(3)),
+             dateFrom(row.at(4)),
+             row.at(5).isInteger() ? std::optional<std::int64_t>(row.at(5).toInteger()) : std::nullopt,
+             row.at(6).toInteger()});
+    }
+    return figures;
+}
+
+} // namespace caprail

@@ -1,0 +1,207 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <shop/record_reader.h>
+
+#include <array>
+#include <climits>
+#include <cstdlib>
+#include <shop/folder_walk.h>
+#include <sqlite3.h>
+#include <store/defences.h>
+#include <store/entry_loader.h>
+#include <store/header.h>
+#include <store/open_checked.h>
+#include <store/schema.h>
+#include <sys/stat.h>
+
+namespace caprail {
+
+namespace {
+
+/// The state of a file as its own header counts it: SQLite adds one to the change counter with every transaction
+/// (sqlite.org/fileformat2.html, section 1.3.8, from memory).
+struct Header {
+    std::array<char, 100> bytes{};
+    std::int64_t length = 0; ///< of what was read of it
+    std::int64_t size = 0;
+    friend bool operator==(const Header&, const Header&) = default;
+};
+
+/// Through the connection's own handle: a second one, when closed, would drop the locks of a window that has the record
+/// open (sqlite.org/howtocorrupt.html, section 2.2).
+Result<Header> headerOf(const Database& database) {
+    sqlite3_file* file = nullptr;
+    sqlite3_file_control(database.handle(), "main", SQLITE_FCNTL_FILE_POINTER, static_cast<void*>(&file));
+    Header header;
+    if (file == nullptr || file->pMethods == nullptr) {
+        return refuse(sentenceFor(SQLITE_CANTOPEN, database.path(), {}));
+    }
+    sqlite3_int64 size = 0;
+    int code = file->pMethods->xFileSize(file, &size);
+    header.size = size;
+    header.length = std::min<std::int64_t>(size, static_cast<std::int64_t>(header.bytes.size()));
+    if (code == SQLITE_OK && header.length > 0) {
+        code = file->pMethods->xRead(file, header.bytes.data(), static_cast<int>(header.length), 0);
+    }
+    if (code != SQLITE_OK) {
+        return refuse(sentenceFor(code, database.path(), sqlite3_errstr(code)));
+    }
+    return header;
+}
+
+/// A journal beside the file: someone is writing, or was cut off while writing.
+bool hasJournal(const std::string& path) {
+    struct stat info {};
+    return ::stat((path + "-journal").c_str(), &info) == 0 && info.st_size > 0;
+}
+
+FileFinding found(FileReading reading, std::string sentence) {
+    return {reading, std::move(sentence), {}};
+}
+
+FileFinding beingWritten(const std::string& path) {
+    return found(FileReading::beingWritten, inQuotes(path) + " is being written, or a write was cut off: it is read "
+                                                             "again later; opening it takes back what was cut off.");
+}
+
+FileFinding unreadable(const std::string& sentence) {
+    return found(FileReading::unreadable, sentence);
+}
+
+/// The header's verdict; a record's is `glanced`.
+FileFinding judged(const Header& header, const std::string& path) {
+    const HeaderFinding finding = judgeHeader({header.bytes.data(), static_cast<std::size_t>(header.length)},
+                                              static_cast<std::uint64_t>(header.size), path);
+    switch (finding.kind) {
+    case FileKind::record:
+        return found(FileReading::glanced, {});
+    case FileKind::newerRecord:
+        return found(FileReading::newer, finding.sentence);
+    case FileKind::damagedRecord:
+        return found(FileReading::damaged, finding.sentence);
+    case FileKind::notARecord:
+        break;
+    }
+    return found(FileReading::foreign, finding.sentence);
+}
+
+Result<void> glance(Database& database, RecordSummary& summary) {
+    auto row = database.prepare(
+        "SELECT e.sequence, e.time, e.person, d.customer, d.engine, d.serial FROM entry e LEFT JOIN engine_described d "
+        "ON d.sequence = (SELECT max(sequence) FROM engine_described) ORDER BY e.sequence DESC LIMIT 1");
+    if (!row) {
+        return tl::unexpected(row.error());
+    }
+    const auto more = row->step();
+    if (!more) {
+        return tl::unexpected(more.error());
+    }
+    if (!*more) {
+        return {}; // an empty record
+    }
+    const auto words = [&](int column) { return plainLine(row->text(column).substr(0, 1000)); };
+    const auto time = parseUtcTime(row->text(1));
+    if (!time) {
+        return refuse(inQuotes(database.path()) + " is damaged: its last entry has no time. Salvage what can be read.");
+    }
+    summary.entries = row->integer(0);
+    summary.lastEntry = *time;
+    summary.who = words(2);
+    summary.customer = words(3);
+    summary.engine = words(4);
+    summary.serial = words(5);
+    return {};
+}
+
+Result<void> whole(Database& database, RecordDigest& out) {
+    if (auto good = verifySchema(database); !good) {
+        return good;
+    }
+    if (auto good = verifyStructure(database, "quick_check"); !good) {
+        return good;
+    }
+    Ledger ledger;
+    if (auto good = readEntries(database, ledger); !good) {
+        return good;
+    }
+    out = digest(ledger);
+    return {};
+}
+
+/// Whether a failure of this code is the file's own, or its disk's.
+FileReading readingFor(int code) {
+    switch (code & 0xff) {
+    case SQLITE_IOERR:
+    case SQLITE_CANTOPEN:
+    case SQLITE_NOMEM:
+    case SQLITE_PERM:
+        return FileReading::unreadable;
+    default:
+        return FileReading::damaged;
+    }
+}
+
+/// Links are resolved as bytes, because SQLite follows none and Qt's strings cannot hold every name.
+Result<std::string> resolved(const std::string& path) {
+    std::array<char, PATH_MAX> room{};
+    if (::realpath(path.c_str(), room.data()) == nullptr) {
+        return refuse(inQuotes(plainLine(path)) + " cannot be reached: it is gone, or may not be read.");
+    }
+    return std::string(room.data());
+}
+
+template <class Read> FileFinding look(const std::string& path, Read read, FileReading whenGood) {
+    constexpr std::size_t longestForSqlite = 504; // 512 less the ending of a journal's name
+    const auto real = resolved(path);
+    if (!real) {
+        return unreadable(real.error().sentence);
+    }
+    if (real->size() > longestForSqlite) {
+        return unreadable(inQuotes(plainLine(path)) +
+                          " has a path too long to be opened (more than 504 bytes): move it to a folder less deep.");
+    }
+    if (hasJournal(*real)) {
+        return beingWritten(plainLine(path));
+    }
+    auto database = Database::open(*real, Access::untouched);
+    if (!database) {
+        return unreadable(plainLine(database.error().sentence));
+    }
+    const auto before = headerOf(**database);
+    if (!before) {
+        return unreadable(plainLine(before.error().sentence));
+    }
+    FileFinding finding = judged(*before, *real);
+    if (finding.reading != FileReading::glanced) {
+        finding.sentence = plainLine(finding.sentence);
+        return finding;
+    }
+    auto done = defend(**database);
+    if (done) {
+        done = read(**database, finding.digest);
+    }
+    const int code = (*database)->lastCode();
+    const auto after = headerOf(**database);
+    if (!after || *after != *before || hasJournal(*real)) {
+        return beingWritten(plainLine(path));
+    }
+    if (!done) {
+        return found(readingFor(code), plainLine(done.error().sentence));
+    }
+    finding.reading = whenGood;
+    return finding;
+}
+
+} // namespace
+
+FileFinding glanceAt(const std::string& path) {
+    return look(
+        path, [](Database& database, RecordDigest& out) { return glance(database, out.summary); },
+        FileReading::glanced);
+}
+
+FileFinding readWhole(const std::string& path) {
+    return look(
+        path, [](Database& database, RecordDigest& out) { return whole(database, out); }, FileReading::assessed);
+}
+
+} // namespace caprail

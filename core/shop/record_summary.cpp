@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <shop/record_summary.h>
+
+#include <algorithm>
+#include <shop/template_note.h>
+
+namespace caprail {
+
+namespace {
+
+void roundOf(const Facts& facts, RecordSummary& s) {
+    if (facts.rounds.empty()) {
+        return;
+    }
+    const RoundFact& last = facts.rounds.back();
+    s.round = last.begun.what.round;
+    s.pulled = static_cast<std::int64_t>(last.outcomes.size());
+    s.moved =
+        std::ranges::count_if(last.outcomes, [](const auto& o) { return o.second.what.outcome == Outcome::moved; });
+    const bool isWhole = facts.layout && last.outcomes.size() >= facts.layout->verifiedFasteners().size();
+    s.roundResult = last.voidedBy.entry != 0 ? RoundResult::fallen
+                    : s.moved > 0            ? RoundResult::moved
+                    : isWhole                ? RoundResult::held
+                                             : RoundResult::begun;
+}
+
+JobState stateOf(const Facts& facts, const Assessment& assessment) {
+    if (facts.isClosed()) {
+        return JobState::signedOff;
+    }
+    if (assessment.gate(GateKind::closing).isOpen) {
+        return JobState::closingOpen;
+    }
+    return assessment.gate(GateKind::trialFit).isOpen ? JobState::trialFitOpen : JobState::locked;
+}
+
+std::string layoutWords(const Facts& facts) {
+    if (!facts.layout) {
+        return {};
+    }
+    const LayoutDescription& d = facts.layout->description();
+    return std::to_string(d.caps) + " mains of " + std::to_string(d.fastenersPerCap) + ", " + std::to_string(d.rods) +
+           " rods, " + std::to_string(d.throws) + " throws";
+}
+
+/// Everything that a person may remember of a record. Struck texts are found too: they stay readable.
+std::string wordsOf(const Ledger& ledger, const RecordSummary& s) {
+    std::string words = s.customer + "\n" + s.engine + "\n" + s.serial + "\n" + s.templateName + "\n" + s.layout +
+                        "\n" + s.people + "\n" + std::string(word(s.state)) + "\n" + format(dateOf(s.lastEntry));
+    const auto add = [&](std::string_view text) {
+        if (!text.empty()) {
+            words += '\n';
+            words += text;
+        }
+    };
+    if (s.round > 0) {
+        add("round " + std::to_string(s.round) + " " + std::string(word(s.roundResult)));
+    }
+    for (const Entry& entry : ledger.entries()) {
+        if (const auto* note = std::get_if<NoteAdded>(&entry.body)) {
+            add(note->text);
+        } else if (const auto* finding = std::get_if<FindingOpened>(&entry.body)) {
+            add(finding->finding);
+            add(finding->text);
+        } else if (const auto* settled = std::get_if<FindingSettled>(&entry.body)) {
+            add(settled->done);
+        } else if (const auto* photo = std::get_if<AttachmentAdded>(&entry.body)) {
+            add(photo->caption);
+        } else if (const auto* engine = std::get_if<EngineDescribed>(&entry.body)) {
+            add(engine->shop);
+            add(engine->note);
+        } else if (const auto* instrument = std::get_if<InstrumentAdded>(&entry.body)) {
+            add(instrument->instrument);
+            add(instrument->serial);
+        } else if (const auto* part = std::get_if<PartChanged>(&entry.body)) {
+            add(part->what);
+        } else if (const auto* build = std::get_if<BuildBegun>(&entry.body)) {
+            add(build->why);
+        }
+    }
+    return words;
+}
+
+std::string peopleOf(const Ledger& ledger) {
+    std::vector<std::string> names;
+    for (const Entry& entry : ledger.entries()) {
+        if (std::ranges::find(names, entry.person) == names.end()) {
+            names.push_back(entry.person);
+        }
+    }
+    std::string people;
+    for (const auto& name : names) {
+        people += (people.empty() ? "" : "\n") + name;
+    }
+    return people;
+}
+
+} // namespace
+
+RecordDigest digest(const Ledger& ledger) {
+    RecordDigest d;
+    RecordSummary& s = d.summary;
+    const Facts facts = fold(ledger);
+    const Assessment assessment = assess(facts);
+    if (facts.engine) {
+        s.customer = facts.engine->what.customer;
+        s.engine = facts.engine->what.engine;
+        s.serial = facts.engine->what.serial;
+    }
+    s.entries = ledger.size();
+    if (!ledger.empty()) {
+        s.lastEntry = ledger.entries().back().time;
+        s.who = ledger.entries().back().person;
+    }
+    s.state = stateOf(facts, assessment);
+    s.build = facts.build;
+    roundOf(facts, s);
+    s.out = std::ranges::count(assessment.checks, CheckState::out, &Check::state);
+    s.stale = std::ranges::count(assessment.checks, CheckState::stale, &Check::state);
+    s.layout = layoutWords(facts);
+    s.people = peopleOf(ledger);
+    if (const auto note = templateNoteOf(facts)) {
+        s.templateName = note->name;
+    }
+    d.figures = figuresOf(ledger);
+    for (const InstrumentFigure& instrument : d.figures.instruments) {
+        if (instrument.due && (!s.due || *instrument.due < *s.due)) {
+            s.due = instrument.due;
+        }
+    }
+    d.words = wordsOf(ledger, s);
+    return d;
+}
+
+bool isInFuture(UtcTime moment, UtcTime now) {
+    constexpr std::int64_t slack = 10 * 60 * 1000; // two computers' clocks may differ by so much
+    return moment.milliseconds > now.milliseconds + slack;
+}
+
+} // namespace caprail

@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <functional>
+#include <memory>
+#include <shop/folder_walk.h>
+#include <shop/record_reader.h>
+#include <store/database.h>
+
+namespace caprail {
+
+/// One line of the shop's list.
+struct ShopRow {
+    std::int64_t id = 0; ///< in the index; stays the same for a path
+    FoundFile file;
+    FileReading reading = FileReading::glanced;
+    std::string sentence; ///< why it is no record that can be read; empty for records
+    RecordSummary summary;
+};
+
+/// What is known of the records of one folder, kept in a file of the user's cache so that the next start need not read
+/// them: SQLite with a full-text table (FTS5). It holds nothing that cannot be read from the records again, and is made
+/// anew when it is of another version, of another folder or damaged. Several windows and programs may use one at a
+/// time; an object belongs to one thread.
+class ShopIndex {
+public:
+    /// Opens the index of a folder, or makes it. `cacheFolder` is made if need be, for its user alone; `root` is the
+    /// folder's real path. Refuses when the cache cannot be written.
+    static Result<ShopIndex> open(const std::string& cacheFolder, const std::string& root);
+    /// Where the index of a folder lies.
+    static std::string pathFor(const std::string& cacheFolder, const std::string& root);
+    /// Takes an index away, so that the next `open` begins anew.
+    static void discard(const std::string& cacheFolder, const std::string& root);
+    ShopIndex(ShopIndex&&) noexcept;
+    ShopIndex& operator=(ShopIndex&&) noexcept;
+    ~ShopIndex();
+
+    /// All rows, the newest last entry first.
+    Result<std::vector<ShopRow>> rows();
+    /// The row of a path, if there is one.
+    Result<std::optional<ShopRow>> find(const std::string& path);
+    /// Looks through the whole file for damage: slow, for a thread of its own.
+    Result<void> verify();
+
+    /// Runs `change` in one transaction; undone when it refuses.
+    Result<void> together(const std::function<Result<void>()>& change);
+    /// Adds or replaces the row of its path, and gives it its id. `words` is what a search finds it by.
+    Result<void> put(ShopRow& row, const std::string& words, const RecordFigures& figures);
+    Result<void> remove(std::int64_t id);
+
+    /// Ids of the rows that hold every word of `typed`, or one that begins with it, in any letter case and with or
+    /// without accents; none when `typed` has no letter and no digit (`hasWords`).
+    Result<std::vector<std::int64_t>> search(std::string_view typed);
+    static bool hasWords(std::string_view typed);
+
+    /// The figures of every assessed record.
+    Result<void> eachFigures(const std::function<void(std::int64_t id, RecordFigures figures)>& take);
+
+private:
+    struct State;
+    explicit ShopIndex(std::unique_ptr<State> state);
+    std::unique_ptr<State> m_state;
+};
+
+} // namespace caprail

@@ -1,0 +1,286 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <shop/shop_scan.h>
+
+#include <algorithm>
+#include <array>
+#include <climits>
+#include <cstdlib>
+#include <filesystem>
+#include <future>
+#include <thread>
+#include <unordered_set>
+
+namespace caprail {
+
+namespace {
+
+/// Files of one transaction. Small enough that another window waits no longer than it takes to notice.
+constexpr std::size_t glanceChunk = 256;
+constexpr std::size_t assessChunk = 24;
+
+std::size_t threads() {
+    return std::clamp<std::size_t>(std::thread::hardware_concurrency(), 1, 8);
+}
+
+/// Looks at some files on several threads; the findings stand in the files' order.
+template <class Look>
+std::vector<FileFinding> lookAtAll(const std::string& root, const std::vector<FoundFile>& files, Look look,
+                                   const std::stop_token& stop) {
+    std::vector<FileFinding> findings(files.size());
+    std::atomic<std::size_t> next = 0;
+    const auto work = [&] {
+        for (std::size_t i = next++; i < files.size() && !stop.stop_requested(); i = next++) {
+            findings[i] = look(root + "/" + files[i].path);
+        }
+    };
+    std::vector<std::future<void>> others;
+    for (std::size_t i = 1; i < std::min(threads(), files.size()); ++i) {
+        others.push_back(std::async(std::launch::async, work));
+    }
+    work();
+    for (auto& other : others) {
+        other.get();
+    }
+    return findings;
+}
+
+std::string glanceWords(const RecordSummary& s) {
+    return s.customer + "\n" + s.engine + "\n" + s.serial + "\n" + s.who;
+}
+
+bool isBelow(std::string_view path, std::string_view folder) {
+    return folder.empty() || (path.starts_with(folder) && path.size() > folder.size() && path[folder.size()] == '/');
+}
+
+} // namespace
+
+Result<void> ShopScan::load(const ScanEvents& events) {
+    auto rows = m_index.rows();
+    if (!rows) {
+        return tl::unexpected(rows.error());
+    }
+    m_known.clear();
+    m_known.reserve(rows->size());
+    for (const ShopRow& row : *rows) {
+        m_known.emplace(row.file.path, row);
+    }
+    if (events.rows && !rows->empty()) {
+        events.rows(std::move(*rows));
+    }
+    return {};
+}
+
+Result<void> ShopScan::forgetGone(const FolderWalk& walk, const ScanEvents& events) {
+    std::unordered_set<std::string_view> there;
+    for (const FoundFile& file : walk.files) {
+        there.insert(file.path);
+    }
+    std::vector<std::int64_t> ids;
+    for (const auto& [path, row] : m_known) {
+        const bool isUnread = std::ranges::any_of(
+            walk.unread, [&path = path](const UnreadFolder& folder) { return isBelow(path, folder.path); });
+        if (!isUnread && !there.contains(path)) {
+            ids.push_back(row.id);
+        }
+    }
+    if (ids.empty()) {
+        return {};
+    }
+    auto done = m_index.together([&]() -> Result<void> {
+        for (const std::int64_t id : ids) {
+            if (auto removed = m_index.remove(id); !removed) {
+                return removed;
+            }
+        }
+        return {};
+    });
+    if (!done) {
+        return done;
+    }
+    const std::unordered_set<std::int64_t> gone(ids.begin(), ids.end());
+    std::erase_if(m_known, [&](const auto& known) { return gone.contains(known.second.id); });
+    if (events.gone) {
+        events.gone(std::move(ids));
+    }
+    return {};
+}
+
+/// Another window may have read the very same state of a file meanwhile.
+Result<bool> ShopScan::takeFromIndex(const FoundFile& file, ScanProgress::Step step, std::vector<ShopRow>& rows) {
+    auto row = m_index.find(file.path);
+    if (!row) {
+        return tl::unexpected(row.error());
+    }
+    const bool isEnough = *row && (*row)->file == file &&
+                          ((*row)->reading == FileReading::assessed ||
+                           (step == ScanProgress::Step::glancing && (*row)->reading == FileReading::glanced));
+    if (isEnough) {
+        m_known.insert_or_assign(file.path, **row);
+        rows.push_back(std::move(**row));
+    }
+    return isEnough;
+}
+
+Result<std::size_t> ShopScan::readAll(std::vector<FoundFile> files, Look look, std::size_t chunk,
+                                      ScanProgress::Step step, const std::stop_token& stop, const ScanEvents& events) {
+    std::size_t read = 0;
+    for (std::size_t at = 0; at < files.size() && !stop.stop_requested(); at += chunk) {
+        if (events.progress) {
+            events.progress({step, at, files.size()});
+        }
+        std::vector<FoundFile> wanted;
+        std::vector<ShopRow> rows;
+        for (std::size_t i = at; i < std::min(files.size(), at + chunk); ++i) {
+            const auto isTaken = takeFromIndex(files[i], step, rows);
+            if (!isTaken) {
+                return tl::unexpected(isTaken.error());
+            }
+            if (!*isTaken) {
+                wanted.push_back(files[i]);
+            }
+        }
+        std::vector<FileFinding> findings = lookAtAll(m_root, wanted, look, stop);
+        if (stop.stop_requested()) {
+            break;
+        }
+        auto stored = m_index.together([&]() -> Result<void> {
+            for (std::size_t i = 0; i < wanted.size(); ++i) {
+                RecordDigest& d = findings[i].digest;
+                ShopRow row{0, wanted[i], findings[i].reading, std::move(findings[i].sentence), std::move(d.summary)};
+                const std::string words = d.words.empty() ? glanceWords(row.summary) : std::move(d.words);
+                if (auto put = m_index.put(row, words, d.figures); !put) {
+                    return put;
+                }
+                rows.push_back(std::move(row));
+            }
+            return {};
+        });
+        if (!stored) {
+            return tl::unexpected(stored.error());
+        }
+        read += wanted.size();
+        for (const ShopRow& row : rows) {
+            m_known.insert_or_assign(row.file.path, row);
+        }
+        if (events.rows) {
+            events.rows(std::move(rows));
+        }
+    }
+    return read;
+}
+
+Result<ScanReport> ShopScan::run(const std::stop_token& stop, const ScanEvents& events) {
+    ScanReport report;
+    if (events.progress) {
+        events.progress({ScanProgress::Step::finding, 0, 0});
+    }
+    auto walk = walkFolder(m_root, stop, [&](std::size_t count) {
+        if (events.progress) {
+            events.progress({ScanProgress::Step::finding, count, 0});
+        }
+    });
+    if (!walk) {
+        report.rootProblem = walk.error().sentence;
+        report.isWhole = false;
+        return report;
+    }
+    report.unread = walk->unread;
+    report.folders = walk->folders;
+    report.files = walk->files.size();
+    if (!walk->isWhole) {
+        report.isWhole = false;
+        return report;
+    }
+    if (auto done = forgetGone(*walk, events); !done) {
+        return tl::unexpected(done.error());
+    }
+    std::vector<FoundFile> changed;
+    for (const FoundFile& file : walk->files) {
+        const auto known = m_known.find(file.path);
+        const bool isAsBefore = known != m_known.end() && known->second.file == file &&
+                                known->second.reading != FileReading::beingWritten &&
+                                known->second.reading != FileReading::unreadable;
+        if (!isAsBefore) {
+            changed.push_back(file);
+        }
+    }
+    const auto glanced =
+        readAll(std::move(changed), &glanceAt, glanceChunk, ScanProgress::Step::glancing, stop, events);
+    if (!glanced) {
+        return tl::unexpected(glanced.error());
+    }
+    report.glanced = *glanced;
+    // What was worked on last is read first: it is what a person looks for.
+    std::vector<const ShopRow*> waiting;
+    for (const auto& [path, row] : m_known) {
+        if (row.reading == FileReading::glanced) {
+            waiting.push_back(&row);
+        }
+    }
+    std::ranges::sort(waiting, std::greater<>(), [](const ShopRow* row) { return row->summary.lastEntry; });
+    std::vector<FoundFile> files;
+    for (const ShopRow* row : waiting) {
+        files.push_back(row->file);
+    }
+    const auto assessed =
+        readAll(std::move(files), &readWhole, assessChunk, ScanProgress::Step::assessing, stop, events);
+    if (!assessed) {
+        return tl::unexpected(assessed.error());
+    }
+    report.assessed = *assessed;
+    report.isWhole = !stop.stop_requested();
+    return report;
+}
+
+Result<std::string> realFolder(const std::string& folder) {
+    std::array<char, PATH_MAX> real{};
+    std::error_code error;
+    if (::realpath(folder.c_str(), real.data()) == nullptr || !std::filesystem::is_directory(real.data(), error)) {
+        return refuse(inQuotes(plainLine(folder)) +
+                      " is no folder that can be read: check its name, or whether its disk or share is connected.");
+    }
+    return std::string(real.data());
+}
+
+Result<ShopListing> listShop(const std::string& cacheFolder, const std::string& root, std::string_view search) {
+    const auto real = realFolder(root);
+    if (!real) {
+        return tl::unexpected(real.error());
+    }
+    Result<ScanReport> report = refuse("");
+    for (int attempt = 1; attempt <= 2 && !report; ++attempt) {
+        auto index = ShopIndex::open(cacheFolder, *real);
+        if (!index) {
+            return tl::unexpected(index.error());
+        }
+        ShopScan scan(*index, *real);
+        if (const auto loaded = index->verify().and_then([&] { return scan.load({}); }); loaded) {
+            report = scan.run({}, {});
+        } else {
+            report = tl::unexpected(loaded.error());
+        }
+        if (!report) {
+            ShopIndex::discard(cacheFolder, *real);
+            continue;
+        }
+        auto rows = index->rows();
+        if (!rows) {
+            return tl::unexpected(rows.error());
+        }
+        if (!report->rootProblem.empty()) {
+            return refuse(report->rootProblem);
+        }
+        if (!search.empty()) {
+            const auto ids = index->search(search);
+            if (!ids) {
+                return tl::unexpected(ids.error());
+            }
+            const std::unordered_set<std::int64_t> found(ids->begin(), ids->end());
+            std::erase_if(*rows, [&](const ShopRow& row) { return !found.contains(row.id); });
+        }
+        return ShopListing{std::move(*rows), std::move(*report)};
+    }
+    return tl::unexpected(report.error());
+}
+
+} // namespace caprail

@@ -1,0 +1,151 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "shop_records.h"
+
+#include <gmock/gmock.h>
+#include <shop/record_reader.h>
+#include <shop/shop_scan.h>
+#include <sqlite3.h>
+
+namespace caprail {
+namespace {
+
+using namespace shoptest;
+using testing::HasSubstr;
+
+TEST(RecordReader, says_at_a_glance_whose_engine_it_is_and_who_was_last_at_it) {
+    const Folder folder;
+    write(folder / "a.caprail", shortLedger("Orrin Vale", "6.2 V8"));
+    const FileFinding finding = glanceAt(folder / "a.caprail");
+    ASSERT_EQ(finding.reading, FileReading::glanced) << finding.sentence;
+    EXPECT_EQ(finding.digest.summary.customer, "Orrin Vale");
+    EXPECT_EQ(finding.digest.summary.engine, "6.2 V8");
+    EXPECT_EQ(finding.digest.summary.who, "Mira Solheim");
+    EXPECT_EQ(finding.digest.summary.entries, 12);
+    EXPECT_EQ(format(finding.digest.summary.lastEntry), "2026-05-04T09:30:11.000Z");
+}
+
+TEST(RecordReader, tells_state_round_and_counts_from_the_whole_ledger) {
+    const Folder folder;
+    Maker maker;
+    maker.begin("Orrin Vale", "V8");
+    maker.readyToClose();
+    write(folder / "ready.caprail", maker.ledger);
+    const FileFinding ready = readWhole(folder / "ready.caprail");
+    ASSERT_EQ(ready.reading, FileReading::assessed) << ready.sentence;
+    EXPECT_EQ(ready.digest.summary.state, JobState::closingOpen);
+    EXPECT_EQ(ready.digest.summary.roundResult, RoundResult::held);
+    EXPECT_EQ(ready.digest.summary.round, 1);
+    EXPECT_EQ(ready.digest.summary.pulled, 10);
+    EXPECT_EQ(ready.digest.summary.templateName, "Three mains");
+    EXPECT_EQ(ready.digest.summary.layout, "3 mains of 2, 2 rods, 2 throws");
+    EXPECT_EQ(ready.digest.summary.due, Date{20'600}) << "the micrometer falls due before the wrench's year is over";
+
+    maker.round({"main-2R"});
+    write(folder / "moved.caprail", maker.ledger);
+    const RecordSummary moved = readWhole(folder / "moved.caprail").digest.summary;
+    EXPECT_EQ(moved.state, JobState::locked);
+    EXPECT_EQ(moved.roundResult, RoundResult::moved);
+    EXPECT_EQ(moved.moved, 1);
+    EXPECT_GT(moved.stale, 0);
+    // The same as the assessment itself says.
+    EXPECT_EQ(moved.stale, std::ranges::count(maker.assessment.checks, CheckState::stale, &Check::state));
+    EXPECT_EQ(moved.out, std::ranges::count(maker.assessment.checks, CheckState::out, &Check::state));
+}
+
+TEST(RecordReader, leaves_bytes_times_and_folder_as_they_were) {
+    const Folder folder;
+    write(folder / "a.caprail", shortLedger("Orrin Vale", "V8"));
+    write(folder / "old.caprail", shortLedger("Ines Roth", "V8"));
+    std::ofstream(folder / "letter.caprail") << "Dear sir, the crank is ready.";
+    const std::filesystem::perms readOnly = std::filesystem::perms::owner_read;
+    std::filesystem::permissions(folder / "old.caprail", readOnly);
+    const auto before = traceOf(folder.path());
+    for (const char* name : {"a.caprail", "old.caprail", "letter.caprail", "none.caprail"}) {
+        (void)glanceAt(folder / name);
+        (void)readWhole(folder / name);
+    }
+    EXPECT_EQ(traceOf(folder.path()), before);
+}
+
+TEST(RecordReader, does_not_drop_the_lock_of_a_window_that_has_the_record_open) {
+    const Folder folder;
+    write(folder / "a.caprail", shortLedger("Orrin Vale", "V8"));
+    auto open = RecordFile::open(folder / "a.caprail", OpenMode::readWrite);
+    ASSERT_TRUE(open);
+    ASSERT_FALSE(open->isReadOnly());
+    EXPECT_EQ(readWhole(folder / "a.caprail").reading, FileReading::assessed);
+    ASSERT_TRUE(open->append(morning, "Mira Solheim", NoteAdded{"", "seen"}));
+    EXPECT_EQ(glanceAt(folder / "a.caprail").digest.summary.entries, 13);
+}
+
+TEST(RecordReader, calls_a_file_in_the_middle_of_a_write_by_that_name_and_does_not_take_the_write_back) {
+    const Folder folder;
+    const std::string path = folder / "a.caprail";
+    write(path, shortLedger("Orrin Vale", "V8"));
+    std::ofstream(path + "-journal") << std::string(512, 'x');
+    const auto before = traceOf(folder.path());
+    const FileFinding finding = readWhole(path);
+    EXPECT_EQ(finding.reading, FileReading::beingWritten);
+    EXPECT_THAT(finding.sentence, HasSubstr("is being written, or a write was cut off"));
+    EXPECT_EQ(traceOf(folder.path()), before);
+}
+
+TEST(RecordReader, tells_foreign_newer_damaged_and_unreachable_files_apart_each_with_a_sentence) {
+    const Folder folder;
+    const auto expect = [&](const char* name, FileReading reading, const char* words) {
+        for (const auto look : {&glanceAt, &readWhole}) {
+            const FileFinding finding = look(folder / name);
+            EXPECT_EQ(word(finding.reading), word(reading)) << name << ": " << finding.sentence;
+            EXPECT_THAT(finding.sentence, HasSubstr(words)) << name;
+        }
+    };
+    std::ofstream(folder / "letter.caprail") << "Dear sir, the crank is ready. " << std::string(200, '.');
+    expect("letter.caprail", FileReading::foreign, "no build record");
+    std::ofstream(folder / "empty.caprail").flush();
+    expect("empty.caprail", FileReading::foreign, "is empty");
+    expect("none.caprail", FileReading::unreadable, "is gone");
+
+    write(folder / "newer.caprail", shortLedger("a", "b"));
+    {
+        std::fstream file(folder / "newer.caprail", std::ios::in | std::ios::out | std::ios::binary);
+        file.seekp(63);
+        file.put(static_cast<char>(99));
+    }
+    expect("newer.caprail", FileReading::newer, "newer version");
+
+    write(folder / "torn.caprail", shortLedger("a", "b"));
+    std::filesystem::resize_file(folder / "torn.caprail", 3000);
+    expect("torn.caprail", FileReading::damaged, "damaged");
+
+    const std::string deep = std::string(250, 'd') + "/" + std::string(250, 'e');
+    write(folder / "b.caprail", shortLedger("a", "b"));
+    std::filesystem::create_directories(folder / deep);
+    std::filesystem::copy_file(folder / "b.caprail", folder / (deep + "/b.caprail"));
+    expect((deep + "/b.caprail").c_str(), FileReading::unreadable, "path too long");
+}
+
+TEST(RecordReader, believes_no_altered_entry) {
+    const Folder folder;
+    const std::string path = folder / "a.caprail";
+    write(path, shortLedger("Orrin Vale", "V8"));
+    sqlite3* db = nullptr;
+    ASSERT_EQ(sqlite3_open(path.c_str(), &db), SQLITE_OK);
+    ASSERT_EQ(sqlite3_exec(db,
+                           "CREATE TEMP TABLE keep AS SELECT sql FROM sqlite_schema WHERE name = "
+                           "'engine_described_is_never_updated'; DROP TRIGGER engine_described_is_never_updated;"
+                           "UPDATE engine_described SET customer = 'Someone else'",
+                           nullptr, nullptr, nullptr),
+              SQLITE_OK);
+    sqlite3_close(db);
+    EXPECT_EQ(readWhole(path).reading, FileReading::damaged);
+    EXPECT_TRUE(readWhole(path).digest.summary.customer.empty());
+}
+
+TEST(RecordReader, calls_a_last_entry_after_now_future_only_when_the_clocks_must_differ) {
+    EXPECT_FALSE(isInFuture(morning, morning));
+    EXPECT_FALSE(isInFuture({morning.milliseconds + 9 * 60'000}, morning));
+    EXPECT_TRUE(isInFuture({morning.milliseconds + 11 * 60'000}, morning));
+}
+
+} // namespace
+} // namespace caprail
