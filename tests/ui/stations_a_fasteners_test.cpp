@@ -192,6 +192,51 @@ TEST_F(Fasteners, a_sequence_of_ones_own_comes_before_the_usual_one) {
     EXPECT_NE(ok.error().sentence.find("main-9R"), std::string::npos);
 }
 
+TEST_F(Fasteners, the_sequence_is_set_by_touching_the_fasteners_in_turn) {
+    panel.setMode(FastenersMode::groups);
+    FastenersGroups& groups = *panel.groupsPage();
+    groups.selectGroup("main");
+    groups.orderButton()->click();
+    for (const char* place : {"main-1L", "main-2R", "main-2L", "main-3R"}) {
+        emit groups.plan()->placeClicked(place);
+    }
+    // Touched again, what came after it is taken back.
+    emit groups.plan()->placeClicked("main-2R");
+    emit groups.plan()->placeActivated("main-3L");
+    EXPECT_EQ(groups.plan()->content()->sequence.size(), 3U) << "only what was touched carries a number";
+    groups.orderButton()->click();
+    EXPECT_EQ(groups.form()->text("tightening_order"), "main-1L main-2R main-3L");
+    EXPECT_EQ(groups.plan()->content()->sequence.size(), 6U) << "the others follow";
+    groups.form()->save();
+    const auto order = tighteningOrder(facts(), FastenerKind::mainCap);
+    ASSERT_EQ(order.size(), 6U);
+    EXPECT_EQ(code(order[0]), "main-1L");
+    EXPECT_EQ(code(order[2]), "main-3L");
+}
+
+TEST_F(Fasteners, the_pan_rail_is_tightened_on_the_diagram_from_the_centre_outwards) {
+    bench.make(FastenerGroupSet{FastenerKind::panRail,
+                                std::nullopt,
+                                14,
+                                "1/4-20",
+                                "",
+                                "",
+                                TighteningMethod::torque,
+                                Entered<Torque>{poundFeet(8), "8"},
+                                {},
+                                {},
+                                2,
+                                {},
+                                ""});
+    panel.select("pan-3");
+    EXPECT_EQ(panel.plan()->drawing()->places().size(), 14);
+    EXPECT_EQ(panel.plan()->content()->title, "pan: 4.0 → 8.0 lbf·ft");
+    EXPECT_EQ(code(panel.selected()), "pan-3");
+    panel.tightenPage()->type("8");
+    QTest::keyClick(tightenEdit(), Qt::Key_Return);
+    EXPECT_TRUE(isAtSpecified(facts(), {FastenerKind::panRail, 3, Side::left, Ring::inner}));
+}
+
 TEST_F(Fasteners, every_verified_fastener_has_its_place_in_the_sequence) {
     const auto order = verifyOrder(facts());
     const auto wanted = facts().layout->verifiedFasteners();

@@ -50,6 +50,23 @@ protected:
         group.lubricant = "engine oil";
         group.source = "stud maker's sheet";
         bench.make(group);
+        FastenerGroupSet pan{FastenerKind::panRail,
+                             std::nullopt,
+                             19,
+                             "1/4-20",
+                             "SAE J429 grade 5",
+                             "",
+                             TighteningMethod::torque,
+                             Entered<Torque>{poundFeet(8), "8"},
+                             {},
+                             {},
+                             2,
+                             {},
+                             "shop"};
+        bench.make(pan);
+        pan.group = FastenerKind::front;
+        pan.count = 4;
+        bench.make(pan);
         bench.make(InstrumentAdded{"TW-150",
                                    InstrumentType::torqueWrench,
                                    "",
@@ -133,6 +150,10 @@ TEST_P(Pictures, of_the_fasteners_station) {
     look(panel, "fasteners-tighten");
     panel.setMode(FastenersMode::verify);
     look(panel, "fasteners-verify");
+    panel.select("pan-3");
+    look(panel, "fasteners-pan");
+    panel.select("front-2");
+    look(panel, "fasteners-front");
     panel.setMode(FastenersMode::groups);
     look(panel, "fasteners-groups");
 }

@@ -5,6 +5,7 @@
 #include <QString>
 #include <QStringList>
 #include <assessment/check.h>
+#include <assessment/facts.h>
 #include <engine/layout.h>
 #include <map>
 #include <vector>
@@ -37,10 +38,11 @@ enum class PlanLayer : unsigned {
     throws = 1U << 6U, ///< counterweights and crankpins, dashed
     pickup = 1U << 7U,
     dipstick = 1U << 8U,
-    girdle = 1U << 9U,    ///< the plate's outline over the tied run
-    cutout = 1U << 10U,   ///< its cutout at the pickup
-    sequence = 1U << 11U, ///< numbers of the tightening sequence at the fasteners
-    flushness = 1U << 12U ///< heights under the plate as tints
+    girdle = 1U << 9U,       ///< the plate's outline over the tied run
+    cutout = 1U << 10U,      ///< its cutout at the pickup
+    sequence = 1U << 11U,    ///< numbers of the tightening sequence at the fasteners
+    flushness = 1U << 12U,   ///< heights under the plate as tints
+    rowFasteners = 1U << 13U ///< pan rail, front and rear fasteners, as many as `PlanContent::rows` says
 };
 Q_DECLARE_FLAGS(PlanLayers, PlanLayer)
 Q_DECLARE_OPERATORS_FOR_FLAGS(PlanLayers)
@@ -63,7 +65,13 @@ struct PlanContent {
     QStringList order{};                 ///< places in the order of a pass; empty: front to rear, left before right
     QString selected{};                  ///< a place, or empty
     QString title{};                     ///< written above the drawing; may be empty
+    /// How many pan rail, front and rear fasteners there are. Without a number the rail is drawn with a usual set of
+    /// bolt holes, and front and rear with none.
+    std::map<FastenerKind, int> rows{};
 };
+
+/// An empty drawing of a record's engine: its layout, and the rows of fasteners that its groups count. Needs a layout.
+PlanContent planContent(const Facts& facts);
 
 /// Where to go from a place, as seen on the screen.
 enum class PlanDirection { left, right, up, down };

@@ -87,7 +87,7 @@ QPointF inPlan(PlanPoint point) {
     return {inMillimetres(point.x), inMillimetres(point.y)};
 }
 
-std::vector<QPointF> railBolts(const EngineLayout& layout, const PlanGeometry& size) {
+std::vector<QPointF> usualRailBolts(const EngineLayout& layout, const PlanGeometry& size) {
     std::vector<double> along{-size.overhang + size.railWidth / 2, size.length + size.overhang - size.railWidth / 2};
     for (int bay = 1; bay < layout.caps(); ++bay) {
         along.push_back((bay - 0.5) * size.spacing);
@@ -104,7 +104,7 @@ std::vector<QPointF> railBolts(const EngineLayout& layout, const PlanGeometry& s
     return list;
 }
 
-QPainterPath railShape(const EngineLayout& layout, const PlanGeometry& size) {
+QPainterPath railShape(const PlanGeometry& size, const std::vector<QPointF>& bolts) {
     const double w = size.railWidth;
     const double x1 = -size.overhang;
     const double x2 = size.length + size.overhang;
@@ -112,7 +112,7 @@ QPainterPath railShape(const EngineLayout& layout, const PlanGeometry& size) {
     QPainterPath outside = roundedBox(x1, -y, x2, y, 0.9 * w);
     QPainterPath inside = roundedBox(x1 + w, -y + w, x2 - w, y - w, 0.45 * w);
     // Pads around the bolt holes: they swell outwards and inwards from the rail.
-    for (const QPointF bolt : railBolts(layout, size)) {
+    for (const QPointF bolt : bolts) {
         outside = outside.united(disc(bolt, 0.72 * w));
         inside = inside.subtracted(disc(bolt, 0.72 * w));
     }

@@ -40,9 +40,9 @@ struct PlanGeometry {
 QPointF inPlan(PlanPoint point);
 
 /// Shapes in millimetres of the plan.
-QPainterPath railShape(const EngineLayout& layout, const PlanGeometry& size);
-/// The middles of the pan rail's bolt holes, at the ends and between the caps on both sides.
-std::vector<QPointF> railBolts(const EngineLayout& layout, const PlanGeometry& size);
+QPainterPath railShape(const PlanGeometry& size, const std::vector<QPointF>& bolts);
+/// The middles of a usual set of bolt holes in the pan rail, at the ends and between the caps on both sides.
+std::vector<QPointF> usualRailBolts(const EngineLayout& layout, const PlanGeometry& size);
 QPainterPath capShape(const EngineLayout& layout, const PlanGeometry& size, int cap);
 QPainterPath throwShape(const EngineLayout& layout, const PlanGeometry& size, int number);
 QPainterPath rodShape(const EngineLayout& layout, const PlanGeometry& size, int rod);

@@ -2,6 +2,7 @@
 #include <QPainter>
 #include <cmath>
 #include <numbers>
+#include <planview/plan_rows.h>
 #include <planview/plan_scene.h>
 
 namespace caprail {
@@ -40,7 +41,11 @@ void paintBlock(QPainter& painter, const PlanScene& scene, const Look& look) {
     const EngineLayout& layout = scene.content.layout;
     const PlanFrame& frame = scene.set.frame;
     const QColor metal = washed(look.ink, look.paper, 0.07);
-    const QPainterPath rail = frame.at(railShape(layout, scene.size));
+    const auto counted = scene.content.rows.find(FastenerKind::panRail);
+    const std::vector<QPointF> bolts = counted == scene.content.rows.end()
+                                           ? usualRailBolts(layout, scene.size)
+                                           : rowPoints(layout, scene.size, FastenerKind::panRail, counted->second);
+    const QPainterPath rail = frame.at(railShape(scene.size, bolts));
     painter.fillPath(rail, metal);
     painter.setBrush(Qt::NoBrush);
     painter.setPen(solid(look.ink, scene.line(2)));
@@ -48,7 +53,7 @@ void paintBlock(QPainter& painter, const PlanScene& scene, const Look& look) {
 
     painter.setPen(solid(look.ink, scene.line(1)));
     const double hole = frame.at(0.3 * scene.size.railWidth);
-    for (const QPointF bolt : railBolts(layout, scene.size)) {
+    for (const QPointF bolt : bolts) {
         painter.drawEllipse(frame.at(bolt), hole, hole);
     }
     // The block's bulkhead under each cap, from the cap's ends to the rails.
@@ -109,7 +114,7 @@ void paintStuds(QPainter& painter, const PlanScene& scene, const Look& look) {
         paintStud(painter, scene, frame.at(inPlan(layout.at(f))), frame.at(scene.size.washer), look);
     }
     for (const PlanPlace& place : scene.places) {
-        if (place.layer == PlanLayer::rodFasteners) {
+        if (place.layer == PlanLayer::rodFasteners || place.layer == PlanLayer::rowFasteners) {
             painter.setBrush(look.paper);
             painter.setPen(solid(look.ink, scene.line(1)));
             painter.drawPath(hexagon(scene.pointOf(place), scene.radiusOf(place)));

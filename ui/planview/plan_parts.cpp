@@ -140,6 +140,26 @@ void paintJournals(QPainter& painter, const PlanScene& scene, const Look& look) 
     }
 }
 
+namespace {
+
+/// The number of a fastener in the rail stands inside the rail, that of one at the block's end beside it.
+void paintRowNumber(QPainter& painter, const PlanScene& scene, const PlanPlace& place, int number, const Look& look) {
+    const PlanFrame& frame = scene.set.frame;
+    const double radius = std::min(0.55 * scene.type.em, frame.at(0.75 * scene.size.railWidth));
+    const bool isAlong = std::abs(place.at.y()) > scene.size.railHalf - scene.size.railWidth;
+    const QPointF inwards =
+        isAlong ? -frame.outwards(place.lane) : frame.rearwards() * (place.at.x() < scene.size.length / 2 ? 1.0 : -1.0);
+    const QPointF middle = scene.pointOf(place) + inwards * (scene.radiusOf(place) + 1.35 * radius);
+    painter.setPen(solid(look.ink, scene.line(1)));
+    painter.setBrush(look.paper);
+    painter.drawEllipse(middle, radius, radius);
+    painter.setFont(scene.type.sized((number > 9 ? 0.72 : 0.8) * radius / (0.62 * scene.type.em)));
+    painter.setPen(look.ink);
+    centred(painter, middle, QString::number(number));
+}
+
+} // namespace
+
 void paintNumbers(QPainter& painter, const PlanScene& scene, const Look& look) {
     if (!scene.content.layers.testFlag(PlanLayer::sequence)) {
         return;
@@ -148,6 +168,10 @@ void paintNumbers(QPainter& painter, const PlanScene& scene, const Look& look) {
     for (const PlanPlace& place : scene.places) {
         const auto at = scene.content.sequence.find(place.code);
         if (at == scene.content.sequence.end()) {
+            continue;
+        }
+        if (place.layer == PlanLayer::rowFasteners) {
+            paintRowNumber(painter, scene, place, at->second, look);
             continue;
         }
         const bool isRod = place.layer == PlanLayer::rodFasteners;

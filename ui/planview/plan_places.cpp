@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
+#include <planview/plan_rows.h>
 
 namespace caprail {
 
@@ -23,6 +24,7 @@ public:
         mainFasteners();
         girdleNuts();
         rodFasteners();
+        rowFasteners();
         mainJournals();
         rodJournals();
         throws();
@@ -86,6 +88,19 @@ private:
                                       .arg(QString::number(f.number) + (f.side == Side::left ? "L" : "R"));
             m_list.push_back({text(code(f)), label, text(describe(f)), PlanLayer::rodFasteners,
                               QPointF(m_size.rodAt(m_layout, f.number), y), m_size.rodBolt, f.side, 0, 2});
+        }
+    }
+    void rowFasteners() {
+        if (!isOn(PlanLayer::rowFasteners)) {
+            return;
+        }
+        for (const auto& [kind, count] : m_content.rows) {
+            int number = 0;
+            for (const QPointF at : rowPoints(m_layout, m_size, kind, count)) {
+                const FastenerId f{kind, ++number, Side::left, Ring::inner};
+                m_list.push_back({text(code(f)), QString::number(number), text(describe(f)), PlanLayer::rowFasteners,
+                                  at, 0.36 * m_size.railWidth, at.y() < 0 ? Side::left : Side::right, 0, 0});
+            }
         }
     }
     void mainJournals() {

@@ -54,6 +54,8 @@ public slots:
 signals:
     void placeSelected(const QString& place);
     void placeActivated(const QString& place);
+    /// A mouse button went down on a place, selected already or not.
+    void placeClicked(const QString& place);
     /// A key that writes: digits, marks, letters. The entry field takes it from here.
     void typed(const QString& text);
     void orientationChanged();

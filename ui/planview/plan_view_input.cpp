@@ -81,6 +81,7 @@ void PlanView::mousePressEvent(QMouseEvent* event) {
     const QString place = isMain && drawing() != nullptr ? drawing()->placeAt(toDrawing(event->position())) : QString();
     if (!place.isEmpty()) {
         go(place);
+        emit placeClicked(place);
     } else if (m_zoom > 1 && (isMain || event->button() == Qt::MiddleButton)) {
         m_grip = event->position() - m_scroll;
         setCursor(Qt::ClosedHandCursor);

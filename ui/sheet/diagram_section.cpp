@@ -61,7 +61,7 @@ void diagramSection(const Writing& w) {
     if (!w.facts().layout) {
         return;
     }
-    PlanContent content{*w.facts().layout, {}, {}, {}, {}, {}, {}, {}};
+    PlanContent content = planContent(w.facts());
     content.layers =
         PlanLayer::positions | PlanLayer::girdle | PlanLayer::cutout | PlanLayer::pickup | PlanLayer::dipstick;
     const auto positions = content.layout.positions();

@@ -189,7 +189,7 @@ QString clearanceTable(const RecordSession& session, JournalId journal) {
 PlanContent bearingsContent(const RecordSession& session, BearingsMode mode, SlotCounts counts) {
     const Facts& facts = session.facts();
     const Assessment& assessment = session.assessment();
-    PlanContent content{*facts.layout, {}, {}, {}, {}, {}, {}, {}};
+    PlanContent content = planContent(facts);
     if (mode == BearingsMode::fits) {
         content.layers = PlanLayer::throws;
         for (int number = 1; number <= content.layout.throws(); ++number) {

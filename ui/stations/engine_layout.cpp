@@ -95,7 +95,7 @@ void EngineLayoutPage::drawTyped() {
         m_plan->setEmpty(qtText(layout.error().sentence));
         return;
     }
-    PlanContent content{*layout, {}, {}, {}, {}, {}, {}, {}};
+    PlanContent content{*layout, {}, {}, {}, {}, {}, {}, {}, {}};
     content.layers = PlanLayer::positions | PlanLayer::mainFasteners | PlanLayer::mainJournals | PlanLayer::throws |
                      PlanLayer::girdle | PlanLayer::cutout | PlanLayer::pickup | PlanLayer::dipstick;
     content.title = m_layout->isTouched() ? tr("As typed, not stored yet") : QString();

@@ -6,7 +6,10 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
+#include <QPushButton>
+#include <algorithm>
 #include <fasteners/lubricant.h>
+#include <planview/plan_view.h>
 #include <session/look.h>
 #include <stations/engine_table.h>
 #include <stations/fasteners_order.h>
@@ -70,7 +73,8 @@ FastenersGroups::FastenersGroups(RecordSession& session, QWidget* parent)
                                                                    tr("Specified"), tr("Steps"), tr("Who says so")},
                                                                   this)),
       m_form(new FormFor<FastenerGroupSet>(session, tr("A group"), tr("Store &group"), groupFields(), 2, this)),
-      m_warning(new QLabel(this)), m_working(new QPlainTextEdit(this)),
+      m_warning(new QLabel(this)), m_working(new QPlainTextEdit(this)), m_plan(new PlanView(this)),
+      m_order(new QPushButton(tr("Set the sequence on the &diagram"), this)),
       m_wrenchLength(smallField(tr("Wrench length"), this)), m_offset(smallField(tr("Extension"), this)),
       m_angle(smallField(tr("Angle"), this)), m_setting(new QLabel(this)) {
     m_form->setBeforeStore([this](FastenerGroupSet& group) { return groupMakesSense(m_session.facts(), group); });
@@ -85,10 +89,18 @@ void FastenersGroups::build() {
     m_working->setTabChangesFocus(true);
     m_working->setAccessibleName(tr("Working of the preload"));
     m_working->setFrameShape(QFrame::NoFrame);
+    m_order->setCheckable(true);
+    m_order->setAutoDefault(false);
+    m_order->setToolTip(
+        tr("Touch the fasteners in the order of tightening (or walk with the arrow keys and press Enter). "
+           "Those left out come last, from the centre outwards."));
+    m_plan->setMinimumHeight(210);
     m_setting->setWordWrap(true);
     m_setting->setTextInteractionFlags(Qt::TextSelectableByMouse);
     auto* left = new QVBoxLayout;
-    left->addWidget(m_table, 1);
+    left->addWidget(m_table, 2);
+    left->addWidget(m_plan, 3);
+    left->addWidget(m_order);
     left->addWidget(m_form);
     auto* heading = new QLabel(tr("What it comes to"), this);
     auto* extension = new QLabel(tr("Wrench with an extension (0° straight on, 90° square)"), this);
@@ -117,6 +129,9 @@ void FastenersGroups::build() {
     connect(m_table, &PlainTable::keyActivated, this, [this] { m_form->focusField("torque"); });
     connect(m_form, &EntryForm::reverted, this, [this] { showGroup(m_table->selectedKey()); });
     connect(m_form, &EntryForm::edited, this, &FastenersGroups::showWorking);
+    connect(m_order, &QPushButton::toggled, this, &FastenersGroups::beginOrder);
+    connect(m_plan, &PlanView::placeActivated, this, &FastenersGroups::putNext);
+    connect(m_plan, &PlanView::placeClicked, this, &FastenersGroups::putNext);
     for (QLineEdit* edit : {m_wrenchLength, m_offset, m_angle}) {
         connect(edit, &QLineEdit::textEdited, this, &FastenersGroups::showWorking);
     }
@@ -145,6 +160,7 @@ void FastenersGroups::selectGroup(const QString& name) {
 }
 
 void FastenersGroups::showGroup(const QString& name) {
+    m_order->setChecked(false);
     for (const auto& [key, group] : m_session.facts().groups) {
         if (groupName(group.what) == name) {
             m_form->load(group.what);
@@ -179,12 +195,61 @@ void FastenersGroups::showWorking() {
     QPalette palette = m_warning->palette();
     palette.setColor(QPalette::WindowText, look.out);
     m_warning->setPalette(palette);
+    showDiagram();
     const bool isAsked = !m_wrenchLength->text().isEmpty() && !m_offset->text().isEmpty();
     m_setting->setText(group && group->torque && isAsked
                            ? extensionText(group->torque->value, m_wrenchLength->text(), m_offset->text(),
                                            m_angle->text().isEmpty() ? QStringLiteral("0") : m_angle->text(),
                                            m_session.units())
                            : QString());
+}
+
+void FastenersGroups::showDiagram() {
+    const auto group = m_form->read();
+    if (!m_session.facts().layout) {
+        m_plan->setEmpty(tr("Set the engine layout at the engine station: the fasteners follow from it."));
+    } else if (!group) {
+        m_plan->setEmpty(qtText(group.error().sentence));
+    } else {
+        PlanContent content = groupContent(m_session.facts(), *group, m_session.units());
+        if (m_order->isChecked()) {
+            // Only what was touched so far carries a number.
+            std::erase_if(content.sequence, [&](const auto& entry) {
+                return std::ranges::find(group->sequence.names, coreText(entry.first)) == group->sequence.names.end();
+            });
+        }
+        content.selected = m_plan->selected();
+        m_plan->setContent(std::move(content));
+    }
+    m_order->setEnabled(m_session.facts().layout && group);
+}
+
+void FastenersGroups::beginOrder(bool isOn) {
+    m_order->setText(isOn ? tr("The sequence is as it should be") : tr("Set the sequence on the &diagram"));
+    if (isOn) {
+        m_form->type("tightening_order", {});
+        m_plan->setFocus();
+    }
+    showWorking();
+}
+
+void FastenersGroups::putNext(const QString& place) {
+    const auto group = m_form->read();
+    if (!m_order->isChecked() || !group || place.isEmpty()) {
+        return;
+    }
+    QStringList names;
+    for (const std::string& name : group->sequence.names) {
+        names << qtText(name);
+    }
+    // Touched again, all that came after it is taken back.
+    const auto at = names.indexOf(place);
+    names = at >= 0 ? names.mid(0, at + 1) : names << place;
+    m_form->type("tightening_order", names.join(QLatin1Char(' ')));
+    if (names.size() == static_cast<qsizetype>(tighteningOrder(m_session.facts(), group->group, {*group}).size())) {
+        m_order->setChecked(false);
+    }
+    showWorking();
 }
 
 QString FastenersGroups::workingText() const {

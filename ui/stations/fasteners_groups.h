@@ -4,12 +4,15 @@
 
 class QLabel;
 class QPlainTextEdit;
+class QPushButton;
 
 namespace caprail {
 
 class PlainTable;
+class PlanView;
 
-/// What is specified for each group of fasteners, who says so, and what it comes to, with the working.
+/// What is specified for each group of fasteners, who says so, and what it comes to, with the working; the sequence on
+/// the diagram, where it can be set by touching the fasteners in turn.
 class FastenersGroups : public QWidget {
     Q_OBJECT
 public:
@@ -19,6 +22,8 @@ public:
     /// Shows a group by its name in the table ("main", "main outer").
     void selectGroup(const QString& name);
     [[nodiscard]] FormFor<FastenerGroupSet>* form() const { return m_form; }
+    [[nodiscard]] PlanView* plan() const { return m_plan; }
+    [[nodiscard]] QPushButton* orderButton() const { return m_order; }
     [[nodiscard]] QString workingText() const;
     [[nodiscard]] QString warningText() const;
 
@@ -26,11 +31,16 @@ private:
     void build();
     void showGroup(const QString& name);
     void showWorking();
+    void showDiagram();
+    void beginOrder(bool isOn);
+    void putNext(const QString& place);
     RecordSession& m_session;
     PlainTable* m_table;
     FormFor<FastenerGroupSet>* m_form;
     QLabel* m_warning;
     QPlainTextEdit* m_working;
+    PlanView* m_plan;
+    QPushButton* m_order;
     QLineEdit *m_wrenchLength, *m_offset, *m_angle;
     QLabel* m_setting;
 };

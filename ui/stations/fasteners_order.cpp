@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 #include <fasteners/sequence.h>
+#include <planview/plan_rows.h>
 #include <stations/station_text.h>
 
 namespace caprail {
@@ -41,15 +42,11 @@ std::vector<FastenerId> usualOrder(const EngineLayout& layout, FastenerKind kind
     return order;
 }
 
-/// Pan rail, front and rear fasteners lie in a row around: crosswise, as many as their group has.
-std::vector<FastenerId> rowOrder(const Facts& facts, FastenerKind kind) {
+/// Pan rail, front and rear fasteners: from the centre of their pattern outwards, as many as their group has.
+std::vector<FastenerId> rowOrder(const EngineLayout& layout, FastenerKind kind, std::int64_t count) {
     std::vector<FastenerId> order;
-    const auto* group = facts.groupOf({kind, 1, Side::left, Ring::inner});
-    if (group != nullptr) {
-        const auto sequence = circularSequence(static_cast<int>(group->what.count));
-        for (const std::size_t i : sequence.value_or(std::vector<std::size_t>())) {
-            order.push_back({kind, static_cast<int>(i) + 1, Side::left, Ring::inner});
-        }
+    for (const int number : rowSequence(layout, kind, static_cast<int>(count))) {
+        order.push_back({kind, number, Side::left, Ring::inner});
     }
     return order;
 }
@@ -57,21 +54,30 @@ std::vector<FastenerId> rowOrder(const Facts& facts, FastenerKind kind) {
 } // namespace
 
 std::vector<FastenerId> tighteningOrder(const Facts& facts, FastenerKind kind) {
-    if (!facts.layout) {
+    std::vector<FastenerGroupSet> groups;
+    for (const auto& [key, group] : facts.groups) {
+        if (key.first == kind) {
+            groups.push_back(group.what);
+        }
+    }
+    return tighteningOrder(facts, kind, groups);
+}
+
+std::vector<FastenerId> tighteningOrder(const Facts& facts, FastenerKind kind,
+                                        const std::vector<FastenerGroupSet>& groups) {
+    if (!facts.layout || (!hasSides(kind) && groups.empty())) {
         return {};
     }
-    const auto usual = hasSides(kind) ? usualOrder(*facts.layout, kind) : rowOrder(facts, kind);
+    const auto usual =
+        hasSides(kind) ? usualOrder(*facts.layout, kind) : rowOrder(*facts.layout, kind, groups.front().count);
     std::vector<FastenerId> order;
     const auto put = [&](FastenerId f) {
         if (std::ranges::find(usual, f) != usual.end() && std::ranges::find(order, f) == order.end()) {
             order.push_back(f);
         }
     };
-    for (const auto& [key, group] : facts.groups) {
-        if (key.first != kind) {
-            continue;
-        }
-        for (const auto& name : group.what.sequence.names) {
+    for (const FastenerGroupSet& group : groups) {
+        for (const auto& name : group.sequence.names) {
             if (const auto f = parseFastener(name)) {
                 put(*f);
             }

@@ -10,6 +10,9 @@ namespace caprail {
 /// The fasteners of a kind in the order of tightening: the order that their group names, else from the centre outwards
 /// (common practice, no source). A fastener that the named order leaves out comes last. Empty without a layout.
 std::vector<FastenerId> tighteningOrder(const Facts& facts, FastenerKind kind);
+/// The same if these were the kind's groups.
+std::vector<FastenerId> tighteningOrder(const Facts& facts, FastenerKind kind,
+                                        const std::vector<FastenerGroupSet>& groups);
 /// Main caps, then rods: the order of a verify round.
 std::vector<FastenerId> verifyOrder(const Facts& facts);
 /// Place in the order of its own kind, counted from 1, for the diagram.
@@ -37,6 +40,8 @@ QString consequenceText(const Facts& facts, const Assessment& assessment, const 
 
 /// Diagram: fasteners with what they were brought to, numbered in sequence. Needs a layout.
 PlanContent tightenedContent(const Facts& facts, FastenerKind kind, const Units& units);
+/// Diagram: the fasteners of a group as it is typed, numbered in its sequence, under its steps. Needs a layout.
+PlanContent groupContent(const Facts& facts, const FastenerGroupSet& group, const Units& units);
 /// Diagram: what a round found so far. Needs a layout.
 PlanContent roundContent(const Facts& facts, const RoundFact* round, const Units& units);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QCoreApplication>
 #include <QStringList>
+#include <algorithm>
 #include <fasteners/sequence.h>
 #include <stations/fasteners_order.h>
 #include <stations/station_text.h>
@@ -24,13 +25,60 @@ QString shortTorque(Torque torque, const Units& units) {
 }
 
 PlanContent fastenerContent(const Facts& facts, PlanLayers layers, const std::vector<FastenerId>& order) {
-    PlanContent content{*facts.layout, {}, {}, {}, {}, {}, {}, {}};
+    PlanContent content = planContent(facts);
     content.layers = layers | PlanLayer::sequence;
     content.sequence = sequenceNumbers(order);
     for (const FastenerId& f : order) {
         content.order << qtText(code(f));
     }
     return content;
+}
+
+/// "main outer: 25.0 → 50.0 → 75.0 lbf·ft"; empty when nothing is specified.
+QString stepsText(const FastenerGroupSet& group, const Units& units) {
+    QString line;
+    if (group.torque && group.method != TighteningMethod::stretch) {
+        QStringList steps;
+        for (const Torque step :
+             equalSteps(group.torque->value, static_cast<int>(group.steps)).value_or(std::vector<Torque>())) {
+            steps << qtText(format(step, units)).section(QLatin1Char(' '), 0, 0);
+        }
+        line = steps.join(QStringLiteral(" → ")) + QLatin1Char(' ') + qtText(symbol(units.torque));
+    }
+    if (group.angle && group.method == TighteningMethod::torqueAndAngle) {
+        line += FastenersText::tr(", then %1").arg(valueText(*group.angle, units));
+    }
+    if (group.stretch && group.method == TighteningMethod::stretch) {
+        line = FastenersText::tr("stretch %1").arg(valueText(*group.stretch, units));
+    }
+    const QString name =
+        group.ring ? qtWord(group.group) + QLatin1Char(' ') + qtWord(*group.ring) : qtWord(group.group);
+    return line.isEmpty() ? line : name + QStringLiteral(": ") + line;
+}
+
+PlanLayer layerOf(FastenerKind kind) {
+    switch (kind) {
+    case FastenerKind::mainCap:
+        return PlanLayer::mainFasteners;
+    case FastenerKind::rod:
+        return PlanLayer::rodFasteners;
+    case FastenerKind::girdleNut:
+        return PlanLayer::girdleNuts;
+    case FastenerKind::panRail:
+    case FastenerKind::front:
+    case FastenerKind::rear:
+        break;
+    }
+    return PlanLayer::rowFasteners;
+}
+
+/// Only the rows that a drawing of this kind is about, and the holes of the pan rail.
+void keepRowsFor(PlanContent& content, FastenerKind kind) {
+    std::erase_if(content.rows,
+                  [&](const auto& row) { return row.first != kind && row.first != FastenerKind::panRail; });
+    if (kind != FastenerKind::panRail && layerOf(kind) == PlanLayer::rowFasteners) {
+        content.rows.erase(FastenerKind::panRail);
+    }
 }
 
 } // namespace
@@ -107,19 +155,27 @@ QString consequenceText(const Facts& facts, const Assessment& assessment, const 
 }
 
 PlanContent tightenedContent(const Facts& facts, FastenerKind kind, const Units& units) {
-    const PlanLayer layer = kind == FastenerKind::rod         ? PlanLayer::rodFasteners
-                            : kind == FastenerKind::girdleNut ? PlanLayer::girdleNuts
-                                                              : PlanLayer::mainFasteners;
+    const PlanLayer layer = layerOf(kind);
     PlanContent content = fastenerContent(facts, layer, tighteningOrder(facts, kind));
+    keepRowsFor(content, kind);
+    QStringList titles;
+    for (const auto& [key, group] : facts.groups) {
+        if (const QString line = stepsText(group.what, units); key.first == kind && !line.isEmpty()) {
+            titles << line;
+        }
+    }
+    content.title = titles.join(QStringLiteral("    "));
     for (const FastenerId& f : tighteningOrder(facts, kind)) {
         PlanMark mark;
         mark.place = qtText(code(f));
         const auto at = facts.fasteners.find(f);
         if (at != facts.fasteners.end() && at->second.tightened) {
             const FastenerTightened& is = at->second.tightened->what;
-            mark.figure = is.torque    ? shortTorque(is.torque->value, units)
-                          : is.stretch ? qtText(formatShort(is.stretch->value, units))
-                                       : QString();
+            // The rows are too close together for figures: their badges stand at the fasteners.
+            mark.figure = layer == PlanLayer::rowFasteners ? QString()
+                          : is.torque                      ? shortTorque(is.torque->value, units)
+                          : is.stretch                     ? qtText(formatShort(is.stretch->value, units))
+                                                           : QString();
             mark.state = at->second.isLoose            ? CheckState::stale
                          : isAtSpecified(facts, f)     ? CheckState::good
                          : facts.groupOf(f) == nullptr ? CheckState::notDone
@@ -129,6 +185,23 @@ PlanContent tightenedContent(const Facts& facts, FastenerKind kind, const Units&
         }
         content.marks.push_back(std::move(mark));
     }
+    return content;
+}
+
+PlanContent groupContent(const Facts& facts, const FastenerGroupSet& group, const Units& units) {
+    std::vector<FastenerGroupSet> groups{group};
+    for (const auto& [key, other] : facts.groups) {
+        if (key.first == group.group && key.second != group.ring) {
+            groups.push_back(other.what);
+        }
+    }
+    std::ranges::sort(groups, {}, [](const FastenerGroupSet& g) { return g.ring; });
+    PlanContent content = fastenerContent(facts, layerOf(group.group), tighteningOrder(facts, group.group, groups));
+    if (!hasSides(group.group)) {
+        content.rows[group.group] = static_cast<int>(group.count);
+    }
+    keepRowsFor(content, group.group);
+    content.title = stepsText(group, units);
     return content;
 }
 

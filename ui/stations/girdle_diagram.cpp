@@ -75,7 +75,7 @@ PlanMark trialMark(const RecordSession& session, const QString& place, const std
 
 PlanContent gapContent(const RecordSession& session, const std::vector<Position>& order) {
     const Assessment& assessment = session.assessment();
-    PlanContent content{*session.facts().layout, {}, {}, {}, {}, {}, {}, {}};
+    PlanContent content = planContent(session.facts());
     content.layers =
         PlanLayer::positions | PlanLayer::girdle | PlanLayer::cutout | PlanLayer::pickup | PlanLayer::dipstick;
     for (const Position p : content.layout.positions()) {
@@ -104,7 +104,7 @@ PlanContent gapContent(const RecordSession& session, const std::vector<Position>
 
 PlanContent recheckContent(const RecordSession& session) {
     const Assessment& assessment = session.assessment();
-    PlanContent content{*session.facts().layout, {}, {}, {}, {}, {}, {}, {}};
+    PlanContent content = planContent(session.facts());
     content.layers = PlanLayer::positions | PlanLayer::girdle | PlanLayer::cutout | PlanLayer::flushness;
     for (const Position p : content.layout.positions()) {
         PlanMark mark;
@@ -129,7 +129,7 @@ PlanContent recheckContent(const RecordSession& session) {
 }
 
 PlanContent trialFitContent(const RecordSession& session) {
-    PlanContent content{*session.facts().layout, {}, {}, {}, {}, {}, {}, {}};
+    PlanContent content = planContent(session.facts());
     content.layers =
         PlanLayer::girdle | PlanLayer::cutout | PlanLayer::pickup | PlanLayer::dipstick | PlanLayer::throws;
     for (int number = 1; number <= content.layout.throws(); ++number) {
