@@ -31,6 +31,9 @@ Stages::Answer Stages::decide(const Aim& aim) {
     if (aim.shims < fewestInAll(aim.leftOut)) {
         return Answer::no;
     }
+    if (decideByKit(limitsFor(aim), 0) == Answer::no || boundFor(aim) > scale * aim.shims) {
+        return Answer::no;
+    }
     // Where there are plenty, the stacks nearest to the gap usually do.
     for (std::size_t p = 0; p < m_pools.size(); ++p) {
         const double expected = expectedStacks(p, m_fewest[p]);
@@ -46,6 +49,9 @@ Stages::Answer Stages::decide(const Aim& aim) {
     Answer answer = decideFromListed(aim, firstSteps);
     if (answer == Answer::yes || (answer == Answer::no && listed) || stopped()) {
         return stopped() && answer != Answer::yes ? Answer::unknown : answer;
+    }
+    if (decideByKit(limitsFor(aim), kitSteps / 16) == Answer::yes) {
+        return Answer::yes;
     }
     if (!listed) {
         const std::size_t before = candidatesListed();
@@ -76,8 +82,10 @@ Stages::Answer Stages::decideByPrices(const Aim& aim) {
     for (int rounds = 200; listing == Listing::extended; rounds = 60) {
         const std::int64_t bound = raisePrices(aim, rounds);
         if (bound > scale * aim.shims) {
-            m_shimsAtLeast = static_cast<int>(bound >= never ? m_instance.shims() + 1 : (bound + scale - 1) / scale);
             return Answer::no;
+        }
+        if (rounds == 200 && decideByKit(limitsFor(aim), kitSteps) == Answer::yes) {
+            return Answer::yes;
         }
         // Before more stacks are listed: are those that are enough?
         if (rounds == 200 && decideAtLength(aim, firstSteps, firstSteps) == Answer::yes) {
@@ -96,6 +104,9 @@ Stages::Answer Stages::decideByPrices(const Aim& aim) {
 /// never ends and the other is quick; where there is none, only the one can show it.
 Stages::Answer Stages::decideAtLength(const Aim& aim, std::int64_t steps, std::int64_t mostSteps) {
     for (; steps <= mostSteps && !stopped(); steps *= 4) {
+        if (decideByKit(limitsFor(aim), steps) == Answer::yes) {
+            return Answer::yes;
+        }
         for (unsigned probe = 0; probe <= probes; ++probe) {
             const Answer answer = decideFromListed(aim, probe == 0 ? steps : steps / 4, probe);
             if (answer != Answer::unknown) {

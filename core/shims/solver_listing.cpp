@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <shims/solver_linear.h>
 #include <shims/solver_stages.h>
 
 namespace caprail::solver {
@@ -101,7 +102,28 @@ std::int64_t Stages::raisePrices(const Aim& aim, int rounds) {
         }
     }
     const std::int64_t bound = raiseBound(market, scale * aim.shims, rounds, m_prices, m_stop);
+    if (bound > scale * aim.shims) {
+        return bound;
+    }
+    const Prices linear = linearPrices(market, scale * aim.shims, m_stop);
+    const std::int64_t other = boundAt(market, linear);
+    if (other > bound) {
+        m_prices = linear;
+        return other;
+    }
     return bound;
+}
+
+/// The bound that the present prices make for another aim (a bound holds for its own aim only: with more shims there
+/// may be larger stacks).
+std::int64_t Stages::boundFor(const Aim& aim) const {
+    if (m_prices.ofClass.empty()) {
+        return 0;
+    }
+    const Columns columns = columnsFor(aim);
+    Market market = marketOf(m_instance, columns, Cost::shims, aim.leftOut);
+    market.unlisted = unlistedFor(aim);
+    return boundAt(market, m_prices);
 }
 
 /// Lists further stacks that by the present prices a plan of the aim could contain, at each place those of one more

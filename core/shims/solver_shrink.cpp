@@ -99,10 +99,13 @@ void Stages::shrinkTwist() {
         Columns columns = columnsFor(aim);
         price(columns, m_prices, {});
         sortColumns(columns, Cost::shims);
-        Search run(m_instance, columns, m_prices, {}, m_stop);
-        run.probe(probe);
         Limits limits = limitsFor(aim);
         limits.twist = twist;
+        if (probe == 1 && decideByKit(limits, steps) == Answer::yes) {
+            return Outcome::found;
+        }
+        Search run(m_instance, columns, m_prices, {}, m_stop);
+        run.probe(probe);
         const Outcome outcome = run.run(limits, steps, [&](const Found& f, Limits& now) {
             keep(columns, f);
             now.twist = f.twist - 1;
@@ -113,9 +116,15 @@ void Stages::shrinkTwist() {
     if (m_best.twist == 0 || search(0, firstSteps, 0) == Outcome::found) {
         return;
     }
+    Limits limits = limitsFor(aim);
+    m_twistAtLeast = std::min(m_best.twist, leastTwistOf(limits));
+    limits.twist = m_twistAtLeast;
+    if (m_best.twist == m_twistAtLeast || decideByKit(limits, kitSteps) == Answer::yes) {
+        return;
+    }
     if (isListed(aim)) {
         // What the residuals on offer allow, each place by itself.
-        std::int64_t no = -1;
+        std::int64_t no = m_twistAtLeast - 1;
         std::int64_t maybe = m_best.twist;
         while (maybe - no > 1) {
             const std::int64_t middle = (no + maybe) / 2;
@@ -143,50 +152,6 @@ std::int64_t Stages::unfilled(int shims) const {
     return std::max<std::int64_t>(0, rest);
 }
 
-/// With least twist, only some sums of |residual| go together with the twist found, whatever the kit: raises the bound
-/// to the next of these. (With an even number of caps, for one, the twist sum is odd just when the sum is.)
-void Stages::liftSum() {
-    std::int64_t width = 1;
-    const std::int64_t sums = m_best.sum - m_instance.fixedSum + 1;
-    for (const Place& p : m_instance.places) {
-        if (!p.residualCounts || m_leftOut > 0) {
-            return;
-        }
-        const std::int64_t extent = std::max(magnitude(p.gap - p.lo), magnitude(p.gap - p.hi));
-        width += 2 * extent * magnitude(p.weight);
-    }
-    if (!m_instance.leastTwist || m_instance.places.empty() || width * sums > 100'000 || m_wholeBand > 64) {
-        return;
-    }
-    const auto at = [width](std::int64_t sum, std::int64_t twist) {
-        return static_cast<std::size_t>(sum * width + twist + width / 2);
-    };
-    std::vector<char> can(static_cast<std::size_t>(width * sums), 0);
-    can[at(0, 0)] = 1;
-    for (const Place& p : m_instance.places) {
-        std::vector<char> next(can.size(), 0);
-        for (std::int64_t r = p.gap - p.hi; r <= p.gap - p.lo; ++r) {
-            const std::int64_t by = magnitude(r) * width + r * p.weight;
-            const std::int64_t from = std::max<std::int64_t>(0, -by);
-            const std::int64_t to = std::min<std::int64_t>(width * sums, width * sums - by);
-            for (std::int64_t i = from; i < to; ++i) {
-                const auto target = static_cast<std::size_t>(i + by);
-                next[target] = static_cast<char>(next[target] | can[static_cast<std::size_t>(i)]);
-            }
-        }
-        can.swap(next);
-    }
-    while (m_sumAtLeast < m_best.sum) {
-        for (std::int64_t sign : {-1, 1}) {
-            const std::int64_t twist = sign * m_best.twist - m_instance.fixedTwist;
-            if (magnitude(twist) <= width / 2 && can[at(m_sumAtLeast - m_instance.fixedSum, twist)] != 0) {
-                return;
-            }
-        }
-        ++m_sumAtLeast;
-    }
-}
-
 void Stages::shrinkSum() {
     Aim aim = bestAim();
     aim.window = std::min(m_instance.leastTwist ? m_wholeBand : m_best.largest, m_best.sum - m_instance.fixedSum);
@@ -206,7 +171,16 @@ void Stages::shrinkSum() {
     if (m_leftOut == 0) {
         m_sumAtLeast = std::max(m_sumAtLeast, m_instance.fixedSum + unfilled(aim.shims));
     }
-    liftSum();
+    Limits limits = limitsFor(aim);
+    limits.twist = m_instance.leastTwist ? m_best.twist : never;
+    m_sumAtLeast = std::min(m_best.sum, leastSumOf(limits));
+    if (m_sumAtLeast >= m_best.sum) {
+        return;
+    }
+    limits.sum = m_sumAtLeast - m_instance.fixedSum;
+    if (decideByKit(limits, kitSteps) == Answer::yes) {
+        return;
+    }
     Prices prices;
     std::size_t pricedFor = 0;
     const auto search = [&](std::int64_t most, std::int64_t steps, unsigned probe) {
@@ -217,7 +191,7 @@ void Stages::shrinkSum() {
             const std::int64_t bound = boundSum(columns, aim, m_best.sum - m_instance.fixedSum - 1, prices);
             if (isListed(aim)) { // over an unfinished list the prices are good to search by, but bound nothing
                 m_sumAtLeast = std::max(m_sumAtLeast, bound + m_instance.fixedSum);
-                liftSum();
+                m_sumAtLeast = std::min(m_best.sum, leastSumOf(limits));
             }
             if (m_sumAtLeast >= m_best.sum) {
                 return Outcome::exhausted;
@@ -225,9 +199,10 @@ void Stages::shrinkSum() {
         }
         price(columns, m_prices, prices);
         sortColumns(columns, Cost::residuals);
-        Limits limits = limitsFor(aim);
         limits.sum = most - m_instance.fixedSum;
-        limits.twist = m_instance.leastTwist ? m_best.twist : never;
+        if (probe == 1 && decideByKit(limits, steps) == Answer::yes) {
+            return Outcome::found;
+        }
         Search run(m_instance, columns, m_prices, prices, m_stop);
         run.probe(probe);
         const Outcome outcome = run.run(limits, steps, [&](const Found& f, Limits& now) {

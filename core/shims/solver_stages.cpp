@@ -64,32 +64,49 @@ Limits Stages::limitsFor(const Aim& aim) const {
     return limits;
 }
 
-/// Keeps a found plan if it is better than the best so far.
 bool Stages::keep(const Columns& columns, const Found& found) {
-    const std::int64_t largest = std::max(found.largest, m_instance.fixedLargest);
-    const std::int64_t sum = found.sum + m_instance.fixedSum;
-    if (m_haveBest) {
-        const auto rank = [this](int served, int shims, std::int64_t l, std::int64_t t, std::int64_t s) {
-            return std::make_tuple(-served, shims, m_instance.leastTwist ? t : l, s);
-        };
-        if (rank(found.served, found.shims, largest, found.twist, sum) >=
-            rank(m_best.served, m_best.shims, m_best.largest, m_best.twist, m_best.sum)) {
-            return false;
-        }
-    }
-    m_haveBest = true;
-    m_best.served = found.served;
-    m_best.shims = found.shims;
-    m_best.largest = largest;
-    m_best.sum = sum;
-    m_best.twist = found.twist;
-    m_best.stacks.assign(columns.size(), std::nullopt);
+    std::vector<std::optional<std::vector<Part>>> stacks(columns.size());
     for (std::size_t p = 0; p < columns.size(); ++p) {
         if (found.column[p] >= 0) {
             const Column& c = columns[p][static_cast<std::size_t>(found.column[p])];
-            m_best.stacks[p] = std::vector<Part>(c.parts, c.parts + c.partCount);
+            stacks[p] = std::vector<Part>(c.parts, c.parts + c.partCount);
         }
     }
+    return keep(stacks);
+}
+
+/// Keeps a found plan if it is better than the best so far.
+bool Stages::keep(const std::vector<std::optional<std::vector<Part>>>& stacks) {
+    Solution found;
+    found.stacks = stacks;
+    found.largest = m_instance.fixedLargest;
+    found.sum = m_instance.fixedSum;
+    found.twist = m_instance.fixedTwist;
+    for (std::size_t p = 0; p < stacks.size(); ++p) {
+        if (!stacks[p]) {
+            continue;
+        }
+        const Place& at = m_instance.places[p];
+        std::int64_t residual = at.gap;
+        for (const Part& part : *stacks[p]) {
+            residual -= part.count * m_instance.thickness[part.cls];
+            found.shims += part.count;
+        }
+        residual = at.residualCounts ? residual : 0;
+        ++found.served;
+        found.largest = std::max(found.largest, magnitude(residual));
+        found.sum += magnitude(residual);
+        found.twist += at.weight * residual;
+    }
+    found.twist = magnitude(found.twist);
+    const auto rank = [this](const Solution& s) {
+        return std::make_tuple(-s.served, s.shims, m_instance.leastTwist ? s.twist : s.largest, s.sum);
+    };
+    if (m_haveBest && rank(found) >= rank(m_best)) {
+        return false;
+    }
+    m_haveBest = true;
+    m_best = std::move(found);
     return true;
 }
 
@@ -107,7 +124,6 @@ void Stages::serveMost() {
         m_prices = {};
         for (int shims = fewestInAll(leftOut); shims <= kit; ++shims) {
             m_fewestShims = shims;
-            m_shimsAtLeast = shims;
             if (m_haveBest && m_best.served == places - leftOut && m_best.shims <= shims) {
                 return;
             }
@@ -122,7 +138,6 @@ void Stages::serveMost() {
                 }
                 return;
             }
-            shims = std::max(shims, m_shimsAtLeast - 1);
         }
     }
 }

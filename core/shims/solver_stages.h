@@ -6,6 +6,7 @@
 #include <shims/solver.h>
 #include <shims/solver_bound.h>
 #include <shims/solver_columns.h>
+#include <shims/solver_kit.h>
 #include <shims/solver_pool.h>
 #include <shims/solver_reach.h>
 #include <shims/solver_search.h>
@@ -24,6 +25,8 @@ private:
     /// Stacks tried in a first search, and short tries at a plan before each longer one.
     static constexpr std::int64_t firstSteps = 1000;
     static constexpr unsigned probes = 3;
+    /// Stacks tried in sharing out whole kits.
+    static constexpr std::int64_t kitSteps = 100'000;
 
     /// A plan is sought with at most `shims` shims, |residual| ≤ `window`, all but `leftOut` places served.
     struct Aim {
@@ -37,6 +40,12 @@ private:
     Answer decideByPrices(const Aim& aim);
     Answer decideAtLength(const Aim& aim, std::int64_t steps, std::int64_t mostSteps);
 
+    Answer decideByKit(const Limits& limits, std::int64_t steps);
+    [[nodiscard]] std::optional<std::vector<std::int64_t>> sumsOfResiduals(const Limits& limits) const;
+    [[nodiscard]] std::optional<KitChoice> kitChoice(const Limits& limits) const;
+    std::int64_t leastTwistOf(const Limits& limits) const;
+    std::int64_t leastSumOf(const Limits& limits) const;
+
     void sortOutPlaces();
     bool isHopeless(const Place& place, int& fewest) const;
     void dive();
@@ -44,7 +53,6 @@ private:
     void shrinkLargest();
     void shrinkTwist();
     void shrinkSum();
-    void liftSum();
     using Lower = std::function<Outcome(std::int64_t most, std::int64_t steps, unsigned probe)>;
     bool settle(const Aim& aim, std::int64_t& atLeast, const std::int64_t& best, const Lower& search);
     std::int64_t boundSum(const Columns& columns, const Aim& aim, std::int64_t target, Prices& prices);
@@ -55,6 +63,7 @@ private:
     Listing listMore(const Aim& aim);
     bool listAll(const Aim& aim);
     std::int64_t raisePrices(const Aim& aim, int rounds);
+    [[nodiscard]] std::int64_t boundFor(const Aim& aim) const;
     [[nodiscard]] std::size_t candidatesListed() const;
     [[nodiscard]] double expectedStacks(std::size_t place, int size) const;
     [[nodiscard]] bool isListed(const Aim& aim) const;
@@ -66,6 +75,7 @@ private:
     [[nodiscard]] std::int64_t unfilled(int shims) const;
     [[nodiscard]] std::int64_t leastResidual(std::size_t place, int size) const;
     bool keep(const Columns& columns, const Found& found);
+    bool keep(const std::vector<std::optional<std::vector<Part>>>& stacks);
     [[nodiscard]] bool stopped() const { return m_stop && m_stop(); }
     [[nodiscard]] Aim bestAim() const { return {m_best.shims, m_wholeBand, m_leftOut}; }
 
@@ -83,8 +93,7 @@ private:
     bool m_haveBest = false;
     bool m_proven = true;
     int m_leftOut = 0;
-    int m_fewestShims = 0;  ///< no plan that serves as many has fewer
-    int m_shimsAtLeast = 0; ///< found by the last bound
+    int m_fewestShims = 0; ///< no plan that serves as many has fewer
     std::int64_t m_largestAtLeast = 0;
     std::int64_t m_twistAtLeast = 0;
     std::int64_t m_sumAtLeast = 0;

@@ -231,14 +231,20 @@ TEST(StackPlan, weighs_twist_by_the_caps_of_the_engine) {
 }
 
 TEST(StackPlan, says_that_it_is_not_proven_when_it_was_stopped) {
-    const PlanCase c = plancases::makeCase(plancases::Family::noLimit, 1);
-    int asked = 0;
-    const auto plan = planStacks(c.request, {[&asked] { return ++asked > 5; }});
-    ASSERT_TRUE(plan);
-    EXPECT_FALSE(plan->proven);
-    EXPECT_LE(plan->bound.shims, plan->shims);
-    EXPECT_GE(plan->bound.inBand, plan->inBand);
-    expectConsistent(c.request, *plan);
+    // Forty measured shims against gaps that take most of them.
+    PlanCase c = plancases::makeCase(plancases::Family::noLimitAny, 1032);
+    for (const Objective objective : {Objective::smallestResidual, Objective::leastTwist}) {
+        c.request.objective = objective;
+        for (const int most : {0, 5, 20}) {
+            int asked = 0;
+            const auto plan = planStacks(c.request, {[&asked, most] { return ++asked > most; }});
+            ASSERT_TRUE(plan);
+            EXPECT_FALSE(plan->proven);
+            EXPECT_LE(plan->bound.shims, plan->inBand < plan->bound.inBand ? c.request.shims.size() : plan->shims);
+            EXPECT_GE(plan->bound.inBand, plan->inBand);
+            expectConsistent(c.request, *plan);
+        }
+    }
 }
 
 TEST(StackPlan, refuses_what_cannot_be_with_one_sentence) {
