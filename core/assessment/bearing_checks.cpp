@@ -3,6 +3,7 @@
 #include <assessment/budget_of.h>
 #include <assessment/figures.h>
 #include <assessment/rests_on.h>
+#include <assessment/standing.h>
 #include <bearings/clearance.h>
 #include <ledger/band_names.h>
 
@@ -10,30 +11,11 @@ namespace caprail {
 
 namespace {
 
-/// The readings made after an entry; earlier ones no longer stand.
-template <class T> std::vector<Seen<T>> after(const std::vector<Seen<T>>& readings, std::int64_t entry) {
-    std::vector<Seen<T>> list;
-    std::ranges::copy_if(readings, std::back_inserter(list), [&](const auto& r) { return r.entry > entry; });
-    return list;
-}
-
 template <class T>
 const std::vector<Seen<T>>& readingsOf(const std::map<JournalId, std::vector<Seen<T>>>& all, JournalId j) {
     static const std::vector<Seen<T>> none;
     const auto at = all.find(j);
     return at == all.end() ? none : at->second;
-}
-
-/// What makes the bore readings of a bearing fall: another torque on its cap, other shells, another specified value.
-Change boreFelledBy(const Facts& facts, JournalId j) {
-    const bool isMain = j.kind == JournalKind::main;
-    Change last = facts.changeOf(isMain ? Topic::capTorque : Topic::rodTorque, std::to_string(j.number));
-    for (const Change& other :
-         {facts.changeOf(Topic::shells, code(j)),
-          facts.changeOf(Topic::groupValue, std::string(word(isMain ? FastenerKind::mainCap : FastenerKind::rod)))}) {
-        last = other.entry > last.entry ? other : last;
-    }
-    return last;
 }
 
 /// Thickness of a shell: mean of its measured readings, or as marked where there is none.
@@ -106,8 +88,8 @@ void clearanceCheck(const Assessing& a, JournalId j, const BandFact& band) {
     const auto& allBores = readingsOf(a.facts.bores, j);
     const Change journalFelled = a.facts.changeOf(Topic::crank);
     const Change boreFelled = boreFelledBy(a.facts, j);
-    const auto journal = after(allJournal, journalFelled.entry);
-    const auto bores = after(allBores, boreFelled.entry);
+    const auto journal = standingJournal(a.facts, j);
+    const auto bores = standingBores(a.facts, j);
 
     ClearanceResult& result = a.out.clearances[j];
     result.journalReadings = journal.size();
@@ -152,7 +134,7 @@ void clearanceCheck(const Assessing& a, JournalId j, const BandFact& band) {
     if (result.journalMean) {
         result.boreMean = *result.journalMean + *result.clearance;
     }
-    result.expandedUncertainty = expandedBy(a.facts, clearanceBudgetOf(a.facts, journal, bores));
+    result.expandedUncertainty = expandedBy(a.facts, clearanceBudgetOf(a.facts, j));
     check.state = a.judged(*result.clearance, result.expandedUncertainty, band);
     check.sentence = "Clearance " + a.against(*result.clearance, result.expandedUncertainty, band) + ".";
     if (check.state == CheckState::out) {
@@ -183,14 +165,14 @@ void fitCheck(const Assessing& a, const FitPlace& place, const BandFact& band, c
     if (at == a.facts.fits.end()) {
         return;
     }
-    const auto standing = after(at->second, a.facts.changeOf(Topic::crank).entry);
+    const auto standing = standingFits(a.facts, place);
     const auto& shown = standing.empty() ? at->second : standing;
     for (const auto& reading : shown) {
         rest(check, reading.entry);
     }
     const auto summary = summarise(lengthsOf(shown, [](const auto& r) { return r.value.value; }));
     const Length mean(toNearest(summary.mean));
-    const double uncertainty = expandedBy(a.facts, fitBudgetOf(a.facts, shown));
+    const double uncertainty = expandedBy(a.facts, fitBudgetOf(a.facts, place));
     check.state = a.judged(mean, uncertainty, band);
     check.sentence = a.against(mean, uncertainty, band) + ".";
     check.remedy = check.isGood()                   ? ""

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <assessment/budget_of.h>
 #include <assessment/figures.h>
+#include <assessment/standing.h>
 #include <measure/budgets.h>
 
 namespace caprail {
@@ -121,18 +122,39 @@ double expectedResidualUncertainty(const Facts& facts, Position p) {
     return expandedBy(facts, residualBudget(gapBudgetOf(facts, p), orEmpty(stackBudget(shims))));
 }
 
-UncertaintyBudget clearanceBudgetOf(const Facts& facts, const std::vector<Seen<JournalReading>>& journal,
-                                    const std::vector<Seen<BoreReading>>& bore) {
-    const MeasuredTerm boreTerm = termOf(facts, "bore", bore, [](const BoreReading& r) { return r.value.value; });
-    const bool isStrip = !bore.empty() && bore.front().what.method == BoreMethod::strip;
-    if (isStrip) {
-        return orEmpty(budgetFor(std::span(&boreTerm, 1)));
+UncertaintyBudget clearanceBudgetOf(const Facts& facts, JournalId j) {
+    const auto journal = standingJournal(facts, j);
+    auto bores = standingBores(facts, j);
+    if (bores.empty()) {
+        return {};
+    }
+    // The way in which it was measured last counts.
+    const BoreMethod method = bores.back().what.method;
+    std::erase_if(bores, [&](const auto& reading) { return reading.what.method != method; });
+    const bool isHousing = method == BoreMethod::housing;
+    const MeasuredTerm bore =
+        termOf(facts, isHousing ? "housing" : "bore", bores, [](const BoreReading& r) { return r.value.value; });
+    if (method == BoreMethod::strip) {
+        return orEmpty(budgetFor(std::span(&bore, 1)));
+    }
+    std::vector<MeasuredTerm> shells;
+    if (const auto fitted = facts.shellsFitted.find(j); isHousing && fitted != facts.shellsFitted.end()) {
+        for (const std::string& name : {fitted->second.what.upper, fitted->second.what.lower}) {
+            if (const auto shell = facts.shells.find(name); shell != facts.shells.end()) {
+                shells.push_back(termOf(facts, "shell " + name, shell->second,
+                                        [](const ShellMeasured& m) { return m.thickness.value; }));
+            }
+        }
     }
     return orEmpty(clearanceBudget(
-        boreTerm, termOf(facts, "journal", journal, [](const JournalReading& r) { return r.diameter.value; })));
+        bore, termOf(facts, "journal", journal, [](const JournalReading& r) { return r.diameter.value; }), shells));
 }
 
-UncertaintyBudget fitBudgetOf(const Facts& facts, const std::vector<Seen<FitReading>>& readings) {
+UncertaintyBudget fitBudgetOf(const Facts& facts, const FitPlace& place) {
+    auto readings = standingFits(facts, place);
+    if (const auto at = facts.fits.find(place); readings.empty() && at != facts.fits.end()) {
+        readings = at->second;
+    }
     const MeasuredTerm term = termOf(facts, "reading", readings, [](const FitReading& r) { return r.value.value; });
     return orEmpty(budgetFor(std::span(&term, 1)));
 }

@@ -17,10 +17,11 @@ UncertaintyBudget residualBudgetOf(const Facts&, Position);
 /// stack where one is built, else with three shims as the kit's were measured. What a plan must keep clear of the
 /// band's ends.
 double expectedResidualUncertainty(const Facts&, Position);
-/// Of a clearance, from the readings that stand.
-UncertaintyBudget clearanceBudgetOf(const Facts&, const std::vector<Seen<JournalReading>>& journal,
-                                    const std::vector<Seen<BoreReading>>& bore);
-UncertaintyBudget fitBudgetOf(const Facts&, const std::vector<Seen<FitReading>>& readings);
+/// Of the clearance at a bearing, from the readings that stand: bore and journal; housing, both shells and journal; or
+/// the gauging strip alone.
+UncertaintyBudget clearanceBudgetOf(const Facts&, JournalId);
+/// Of a fit, from the readings that stand, else from those that stood last.
+UncertaintyBudget fitBudgetOf(const Facts&, const FitPlace&);
 /// `terms` has all four terms; those without a reading count as one reading of unknown scatter.
 UncertaintyBudget pickupBudgetOf(const Facts&, const std::map<PickupTerm, std::vector<Seen<PickupReading>>>& terms);
 /// U = k · u_c after the record's rule of coverage, nanometres.

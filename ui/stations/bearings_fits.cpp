@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <ledger/band_names.h>
 #include <ledger/expectations.h>
+#include <stations/budget_window.h>
 #include <stations/engine_table.h>
 #include <stations/entries_model.h>
 #include <stations/entries_table.h>
@@ -102,6 +103,9 @@ void BearingsFits::build() {
         }
     });
     connect(m_table, &PlainTable::keyActivated, this, &BearingsFits::focusField);
+    connect(m_heading, &PlaceHeading::whyAsked, this, [this] {
+        BudgetWindow::open(fitName(m_place).toLower(), fitBudgetOf(m_session.facts(), m_place), m_session, this);
+    });
     new StepKeys(m_field->lineEdit(), [this](int by) { step(by); });
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
@@ -154,6 +158,7 @@ void BearingsFits::refresh() {
         at == facts.fits.end() ? QStringLiteral("—") : qtText(format(at->second.back().what.value.value, units)),
         check == nullptr ? CheckState::notDone : check->state,
         check == nullptr ? tr("Not read.") : qtText(check->sentence) + QLatin1Char(' ') + qtText(check->remedy));
+    m_heading->setAskable(at != facts.fits.end());
     m_field->askLength(fitName(m_place), units,
                        expectedLength(FitReading::kind, "value", "the " + fitName(m_place).toLower().toStdString()),
                        [this](const Entered<Length>& value) { return store(value); });

@@ -8,6 +8,7 @@
 #include <QSpinBox>
 #include <algorithm>
 #include <ledger/expectations.h>
+#include <stations/budget_window.h>
 #include <stations/entries_model.h>
 #include <stations/entries_table.h>
 #include <stations/entry_field.h>
@@ -68,6 +69,10 @@ void BearingsMeasure::build() {
                (shells != nullptr && shells->journal == m_slot.journal);
     });
     m_entries->setLine([this](const Entry& entry) { return bearingLine(entry, m_session.units()); });
+    connect(m_heading, &PlaceHeading::whyAsked, this, [this] {
+        BudgetWindow::open(tr("clearance at %1").arg(qtText(describe(m_slot.journal))),
+                           clearanceBudgetOf(m_session.facts(), m_slot.journal), m_session, this);
+    });
     new StepKeys(m_field->lineEdit(), [this](int by) { step(by); });
     for (QSpinBox* box : {m_stations, m_directions}) {
         connect(box, &QSpinBox::valueChanged, this, [this] {
@@ -155,6 +160,7 @@ void BearingsMeasure::refresh() {
                         ? tr("No band is set for its clearance.")
                         : qtText(check->sentence) + (check->remedy.empty() ? QString() : QStringLiteral(" ")) +
                               qtText(check->remedy));
+    m_heading->setAskable(hasClearance);
     m_places->setText(slotTable(m_session, m_mode, m_slot, counts()));
     m_results->setText(clearanceTable(m_session, m_slot.journal));
     const auto order = bearingSlots(facts, m_mode, counts());

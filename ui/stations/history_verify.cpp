@@ -95,15 +95,20 @@ QWidget* HistoryVerify::buildFilters() {
     connect(print, &QPushButton::clicked, this, &HistoryVerify::print);
     connect(table, &QPushButton::clicked, this, [this] { saveAsTable(this, tr("verify-rounds.csv"), csv()); });
     auto* bar = new QWidget(this);
-    auto* row = new QHBoxLayout(bar);
-    row->setContentsMargins(0, 0, 0, 0);
-    for (QWidget* each : std::initializer_list<QWidget*>{m_cap, m_person, m_wrench, m_outcome, m_from, m_to, m_order}) {
-        row->addWidget(each);
+    auto* filters = new QHBoxLayout;
+    for (QWidget* each : std::initializer_list<QWidget*>{m_cap, m_person, m_wrench, m_outcome, m_from, m_to}) {
+        filters->addWidget(each);
     }
-    row->addWidget(m_count);
-    row->addStretch(1);
-    row->addWidget(table);
-    row->addWidget(print);
+    filters->addStretch(1);
+    auto* shown = new QHBoxLayout;
+    shown->addWidget(m_order);
+    shown->addWidget(m_count, 1);
+    shown->addWidget(table);
+    shown->addWidget(print);
+    auto* rows = new QVBoxLayout(bar);
+    rows->setContentsMargins(0, 0, 0, 0);
+    rows->addLayout(filters);
+    rows->addLayout(shown);
     for (QComboBox* box : {m_cap, m_person, m_wrench, m_outcome, m_order}) {
         connect(box, &QComboBox::activated, this, &HistoryVerify::showAnew);
     }

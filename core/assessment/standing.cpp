@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <assessment/standing.h>
+
+#include <algorithm>
+
+namespace caprail {
+
+namespace {
+
+/// The readings made after an entry; earlier ones no longer stand.
+template <class T> std::vector<Seen<T>> after(const std::vector<Seen<T>>& readings, std::int64_t entry) {
+    std::vector<Seen<T>> list;
+    std::ranges::copy_if(readings, std::back_inserter(list), [&](const auto& r) { return r.entry > entry; });
+    return list;
+}
+
+} // namespace
+
+Change boreFelledBy(const Facts& facts, JournalId j) {
+    const bool isMain = j.kind == JournalKind::main;
+    Change last = facts.changeOf(isMain ? Topic::capTorque : Topic::rodTorque, std::to_string(j.number));
+    for (const Change& other :
+         {facts.changeOf(Topic::shells, code(j)),
+          facts.changeOf(Topic::groupValue, std::string(word(isMain ? FastenerKind::mainCap : FastenerKind::rod)))}) {
+        last = other.entry > last.entry ? other : last;
+    }
+    return last;
+}
+
+std::vector<Seen<JournalReading>> standingJournal(const Facts& facts, JournalId j) {
+    const auto at = facts.journals.find(j);
+    return at == facts.journals.end() ? std::vector<Seen<JournalReading>>()
+                                      : after(at->second, facts.changeOf(Topic::crank).entry);
+}
+
+std::vector<Seen<BoreReading>> standingBores(const Facts& facts, JournalId j) {
+    const auto at = facts.bores.find(j);
+    return at == facts.bores.end() ? std::vector<Seen<BoreReading>>() : after(at->second, boreFelledBy(facts, j).entry);
+}
+
+std::vector<Seen<FitReading>> standingFits(const Facts& facts, const FitPlace& place) {
+    const auto at = facts.fits.find(place);
+    return at == facts.fits.end() ? std::vector<Seen<FitReading>>()
+                                  : after(at->second, facts.changeOf(Topic::crank).entry);
+}
+
+} // namespace caprail
