@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+/// How well the people of a record repeat themselves with their instruments, from the readings that they made anyway.
+#include <assessment/facts.h>
+#include <measure/statistics.h>
+
+namespace caprail {
+
+/// What is measured, for which a person's scatter is pooled apart.
+enum class MeasuredQuantity { gap, journal, bore, shim, shell, fit, pickup };
+template <> struct WordsOf<MeasuredQuantity> {
+    static constexpr std::array<Word<MeasuredQuantity>, 7> list{{{MeasuredQuantity::gap, "gaps"},
+                                                                 {MeasuredQuantity::journal, "journal diameters"},
+                                                                 {MeasuredQuantity::bore, "bores"},
+                                                                 {MeasuredQuantity::shim, "shims"},
+                                                                 {MeasuredQuantity::shell, "bearing shells"},
+                                                                 {MeasuredQuantity::fit, "fits"},
+                                                                 {MeasuredQuantity::pickup, "pickup terms"}}};
+};
+
+/// One person with one instrument at one kind of measurement, over the whole record.
+struct PersonalRepeatability {
+    MeasuredQuantity quantity = MeasuredQuantity::gap;
+    std::string person;
+    std::string instrument;        ///< empty: none was named
+    std::size_t readings = 0;      ///< live ones
+    std::size_t places = 0;        ///< read twice or more while nothing changed there
+    std::optional<Pooled> scatter; ///< over those places (JCGM 100:2008, 4.2.4); none while there is no such place
+};
+
+/// Over every live entry of the record, all builds. Readings of one place belong together only while nothing changed
+/// there between them: a gap before and after its cap moved are two places. Sorted by quantity, person, instrument.
+std::vector<PersonalRepeatability> repeatabilityOver(const Ledger&);
+
+} // namespace caprail

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+/// Whose readings scatter how much: pooled over places that were read twice or more while nothing changed there.
+#include "bench.h"
+
+#include <assessment/repeatability.h>
+#include <cmath>
+
+namespace caprail {
+namespace {
+
+const Position first{1, Side::left};
+const Position second{2, Side::right};
+
+std::optional<PersonalRepeatability> of(const Bench& bench, MeasuredQuantity quantity) {
+    for (const auto& one : repeatabilityOver(bench.ledger)) {
+        if (one.quantity == quantity) {
+            return one;
+        }
+    }
+    return {};
+}
+
+TEST(PersonalRepeatability, pools_the_scatter_over_places_read_twice) {
+    Bench bench;
+    for (const double thousandths : {50.0, 51.0}) {
+        bench.make(GapReading{first, thousandths > 50 ? 2 : 1, {thou(thousandths), ""}, ""});
+    }
+    for (const double thousandths : {60.0, 62.0}) {
+        bench.make(GapReading{second, thousandths > 60 ? 2 : 1, {thou(thousandths), ""}, ""});
+    }
+    const auto gaps = of(bench, MeasuredQuantity::gap);
+    ASSERT_TRUE(gaps && gaps->scatter);
+    EXPECT_EQ(gaps->person, "Mira");
+    EXPECT_EQ(gaps->readings, 4U);
+    EXPECT_EQ(gaps->places, 2U);
+    EXPECT_DOUBLE_EQ(gaps->scatter->degreesOfFreedom, 2);
+    // By hand: s1² = 0.5, s2² = 2 (thou²), one degree of freedom each; s = sqrt(1.25) thou.
+    EXPECT_NEAR(gaps->scatter->standardDeviation, std::sqrt(1.25) * 25'400, 1e-6);
+}
+
+TEST(PersonalRepeatability, keeps_readings_before_and_after_a_movement_apart) {
+    Bench bench;
+    bench.tightenAll();
+    bench.make(GapReading{first, 1, {thou(50), ""}, ""});
+    bench.make(FastenerTightened{
+        {FastenerKind::mainCap, 1, Side::left, Ring::inner}, Entered<Torque>{poundFeet(70), ""}, {}, {}, "W1"});
+    bench.make(GapReading{first, 1, {thou(53), ""}, ""});
+    const auto gaps = of(bench, MeasuredQuantity::gap);
+    ASSERT_TRUE(gaps);
+    EXPECT_EQ(gaps->readings, 2U);
+    EXPECT_EQ(gaps->places, 0U) << "the cap moved between them";
+    EXPECT_FALSE(gaps->scatter);
+}
+
+TEST(PersonalRepeatability, leaves_struck_readings_out) {
+    Bench bench;
+    bench.make(GapReading{first, 1, {thou(50), ""}, ""});
+    const auto wrong = bench.make(GapReading{first, 2, {thou(55), ""}, ""});
+    bench.make(Struck{wrong, "misread"});
+    bench.make(GapReading{first, 2, {thou(50), ""}, ""});
+    const auto gaps = of(bench, MeasuredQuantity::gap);
+    ASSERT_TRUE(gaps && gaps->scatter);
+    EXPECT_EQ(gaps->readings, 2U);
+    EXPECT_EQ(gaps->scatter->standardDeviation, 0);
+}
+
+TEST(PersonalRepeatability, tells_instruments_apart) {
+    Bench bench;
+    bench.make(InstrumentAdded{"F1", InstrumentType::feelerGauge, "", "", {}, {}, {}, {}, {}, {}, {}});
+    bench.make(InstrumentAdded{"F2", InstrumentType::feelerGauge, "", "", {}, {}, {}, {}, {}, {}, {}});
+    for (const char* with : {"F1", "F2"}) {
+        bench.make(GapReading{first, 1, {thou(50), ""}, with});
+    }
+    const auto all = repeatabilityOver(bench.ledger);
+    ASSERT_EQ(all.size(), 2U);
+    EXPECT_EQ(all[0].instrument, "F1");
+    EXPECT_EQ(all[1].instrument, "F2");
+    EXPECT_FALSE(all[0].scatter) << "one reading each scatters not";
+}
+
+} // namespace
+} // namespace caprail
