@@ -94,6 +94,9 @@ Stages::Answer Stages::decideByPrices(const Aim& aim) {
         if (stopped()) {
             return Answer::unknown;
         }
+        if (listByPrice(aim)) {
+            return decideAtLength(aim, firstSteps, never);
+        }
         listing = listMore(aim);
     }
     const Answer answer = decideAtLength(aim, 4 * firstSteps, never);

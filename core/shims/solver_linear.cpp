@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <cmath>
+#include <deque>
 #include <shims/solver_linear.h>
 
 namespace caprail::solver {
@@ -43,7 +44,7 @@ public:
             least = m_market.leftOut > 0 ? std::min(least, 0.0) : 0.0;
             std::size_t best = m_market.offers.size();
             for (std::size_t i = m_market.begin[p]; i < m_market.begin[p + 1]; ++i) {
-                const double reduced = reducedCost(p, i);
+                const double reduced = reducedCost(p, m_market.offers[i]);
                 if (reduced < least) {
                     least = reduced;
                     best = i;
@@ -52,11 +53,50 @@ public:
             bound += m_dual[p] + least;
             if (best < m_market.offers.size() && least < -tiny * static_cast<double>(scale) && m_isIn[best] == 0) {
                 m_isIn[best] = 1;
-                m_joined.emplace_back(p, best);
+                m_joined.emplace_back(p, m_market.offers[best]);
                 any = true;
             }
         }
         return any;
+    }
+
+    /// The same over all stacks there are.
+    bool join(const StackPrices& all, const std::vector<StackPrices::Wanted>& wanted) {
+        bool any = false;
+        for (std::size_t p = 0; p < m_places; ++p) {
+            StackPrices::Wanted one = wanted[p];
+            const int most = one.most;
+            double least = -tiny * static_cast<double>(scale);
+            for (one.most = 1; one.most <= most; ++one.most) { // the cheapest of each size
+                m_made.push_back(all.cheapest(one));
+                Offer offer{m_made.back().data(), static_cast<std::uint16_t>(m_made.back().size()), 0, 0};
+                for (const Part& part : m_made.back()) {
+                    offer.size = static_cast<std::uint16_t>(offer.size + part.count);
+                }
+                offer.cost = scale * offer.size;
+                const double reduced = reducedCost(p, offer);
+                if (m_made.back().empty() || reduced >= least - 1) {
+                    m_made.pop_back();
+                    continue;
+                }
+                least = reduced;
+                m_joined.emplace_back(p, offer);
+                any = true;
+            }
+        }
+        return any;
+    }
+
+    /// The value of the programme over the stacks that have joined.
+    [[nodiscard]] double value() const {
+        double sum = 0;
+        for (std::size_t p = 0; p < m_places; ++p) {
+            sum += m_dual[p];
+        }
+        for (std::size_t i = m_places; i < m_rows; ++i) {
+            sum += m_dual[i] * supply(i);
+        }
+        return sum;
     }
 
     /// Solves over the stacks that have joined; false if it gave up.
@@ -111,8 +151,7 @@ private:
         }
     }
 
-    [[nodiscard]] double reducedCost(std::size_t place, std::size_t index) const {
-        const Offer& offer = m_market.offers[index];
+    [[nodiscard]] double reducedCost(std::size_t place, const Offer& offer) const {
         double reduced = static_cast<double>(offer.cost) - m_dual[place];
         for (std::uint16_t i = 0; i < offer.partCount; ++i) {
             reduced -= m_dual[m_places + offer.parts[i].cls] * offer.parts[i].count;
@@ -130,7 +169,7 @@ private:
     bool pivot(std::size_t kind, std::size_t which, double reduced) {
         std::fill(m_step.begin(), m_step.end(), 0.0);
         if (kind == 1) {
-            const Offer& offer = m_market.offers[m_joined[which].second];
+            const Offer& offer = m_joined[which].second;
             addColumn(m_joined[which].first, 1);
             for (std::uint16_t i = 0; i < offer.partCount; ++i) {
                 addColumn(m_places + offer.parts[i].cls, offer.parts[i].count);
@@ -187,27 +226,60 @@ private:
     std::vector<double> m_value;   ///< of the basic variables
     std::vector<double> m_dual;
     std::vector<double> m_step;
-    std::vector<std::pair<std::size_t, std::size_t>> m_joined; ///< place and offer
+    std::vector<std::pair<std::size_t, Offer>> m_joined; ///< by place
+    std::deque<std::vector<Part>> m_made;                ///< parts of those that were not on offer
     std::vector<char> m_isIn;
 };
 
 } // namespace
 
-Prices linearPrices(const Market& market, std::int64_t target, const Stop& stop) {
+std::int64_t boundOverAll(const Market& market, const Prices& prices, const StackPrices& all,
+                          const std::vector<StackPrices::Wanted>& wanted) {
+    std::vector<std::int64_t> least;
+    for (const StackPrices::Wanted& one : wanted) {
+        least.push_back(all.least(one));
+    }
+    std::sort(least.begin(), least.end());
+    std::int64_t bound = 0;
+    for (std::size_t i = 0; i + static_cast<std::size_t>(market.leftOut) < least.size(); ++i) {
+        bound = std::min(never, bound + least[i]);
+    }
+    for (std::size_t c = 0; c < market.supply.size() && bound < never; ++c) {
+        bound -= prices.ofClass[c] * market.supply[c];
+    }
+    return bound;
+}
+
+Prices linearPrices(const Market& market, std::int64_t target, const Stop& stop, StackPrices* all,
+                    const std::vector<StackPrices::Wanted>& wanted) {
     const double goal = static_cast<double>(target);
     Programme programme(market, 40 * (std::abs(goal) + static_cast<double>(scale)));
     Prices best = programme.prices();
     double bestBound = -1e300;
-    for (int round = 0; round < mostRounds; ++round) {
+    bool overOffers = !market.offers.empty();
+    for (int round = 0; round < mostRounds && !(stop && stop()); ++round) {
         double bound = 0;
-        const bool goesOn = programme.join(bound);
-        if (bound > bestBound) {
+        bool goesOn = false;
+        if (overOffers) {
+            goesOn = programme.join(bound);
+            overOffers = goesOn || all == nullptr;
+        }
+        if (!overOffers) {
+            const Prices now = programme.prices();
+            all->set(now, scale);
+            bound = static_cast<double>(boundOverAll(market, now, *all, wanted));
+            goesOn = programme.value() - bound > static_cast<double>(scale) / 32 && programme.join(*all, wanted);
+        }
+        if (bound > bestBound && (all == nullptr || !overOffers)) {
             bestBound = bound;
             best = programme.prices();
         }
-        if (!goesOn || bound > goal + 64 || (stop && stop()) || !programme.solve()) {
+        if (!goesOn || (bestBound > goal + 64) || !programme.solve()) {
             break;
         }
+    }
+    if (all != nullptr) {
+        all->set(best, scale);
     }
     return best;
 }

@@ -8,6 +8,7 @@ namespace caprail::solver {
 namespace {
 /// Candidates listed in all pools together; some 30 bytes each.
 constexpr std::size_t roomInAll = 400'000;
+constexpr std::size_t roomByPrice = 200'000;
 } // namespace
 
 bool Stages::extend(std::size_t place, int size, std::int64_t window) {
@@ -56,13 +57,86 @@ Columns Stages::columnsFor(const Aim& aim) const {
     Columns columns(m_pools.size());
     for (std::size_t p = 0; p < m_pools.size(); ++p) {
         const int most = mostFor(p, aim);
-        for (const Candidate& c : m_pools[p].candidates()) {
+        const auto take = [&](const Candidate& c, const Part* parts) {
             if (c.size <= most && magnitude(c.residual) <= aim.window) {
-                columns[p].push_back({m_pools[p].parts(c), c.parts, c.size, c.residual, 0, 0});
+                columns[p].push_back({parts, c.parts, c.size, c.residual, 0, 0});
+            }
+        };
+        if (isListedByPrice(aim)) {
+            for (const Candidate& c : m_byPrice[p].candidates) {
+                take(c, &m_byPrice[p].parts[c.first]);
+            }
+        } else {
+            for (const Candidate& c : m_pools[p].candidates()) {
+                take(c, m_pools[p].parts(c));
             }
         }
     }
     return columns;
+}
+
+std::vector<StackPrices::Wanted> Stages::wantedFor(const Aim& aim) const {
+    std::vector<StackPrices::Wanted> out;
+    for (std::size_t p = 0; p < m_pools.size(); ++p) {
+        const Place& at = m_instance.places[p];
+        out.push_back({mostFor(p, aim), at.residualCounts ? std::max(at.lo, at.gap - aim.window) : at.lo,
+                       at.residualCounts ? std::min(at.hi, at.gap + aim.window) : at.hi});
+    }
+    return out;
+}
+
+/// The table of the costs of all stacks, large enough for the aim; none where it would be too large.
+StackPrices* Stages::tableFor(const Aim& aim) {
+    int shims = 0;
+    std::int64_t total = 0;
+    for (std::size_t p = 0; p < m_pools.size(); ++p) {
+        shims = std::max(shims, mostFor(p, aim));
+        total = std::max(total, m_instance.places[p].hi);
+    }
+    if (!StackPrices::canBe(m_instance, shims, total)) {
+        return nullptr;
+    }
+    if (!m_table || m_table->mostShims() < shims) {
+        m_table = std::make_unique<StackPrices>(m_instance, shims, total);
+    }
+    return m_table.get();
+}
+
+bool Stages::isListedByPrice(const Aim& aim) const {
+    return !m_byPrice.empty() && aim.leftOut == m_byPriceFor.leftOut && aim.shims <= m_byPriceFor.shims &&
+           aim.window <= m_byPriceFor.window;
+}
+
+/// Lists all stacks that by the present prices a plan of the aim can contain: those that do not raise the bound above
+/// it. False if there is no room for them.
+bool Stages::listByPrice(const Aim& aim) {
+    if (isListedByPrice(aim)) {
+        return true;
+    }
+    StackPrices* table = tableFor(aim);
+    if (table == nullptr || m_prices.ofClass.empty()) {
+        return false;
+    }
+    m_byPrice.clear();
+    const std::vector<StackPrices::Wanted> wanted = wantedFor(aim);
+    const Market market = marketOf(m_instance, Columns(m_pools.size()), Cost::shims, aim.leftOut);
+    table->set(m_prices, scale);
+    const std::int64_t above = scale * aim.shims - boundOverAll(market, m_prices, *table, wanted);
+    std::vector<StackPrices::Listed> lists(m_pools.size());
+    std::size_t room = roomByPrice;
+    for (std::size_t p = 0; p < m_pools.size(); ++p) {
+        const std::int64_t least = table->least(wanted[p]);
+        if (least < never && !table->list(wanted[p], least + above, m_instance.places[p].gap, room, lists[p])) {
+            return false;
+        }
+        room -= lists[p].candidates.size();
+        for (Candidate& c : lists[p].candidates) {
+            c.residual = m_instance.places[p].residualCounts ? c.residual : 0;
+        }
+    }
+    m_byPrice = std::move(lists);
+    m_byPriceFor = aim;
+    return true;
 }
 
 std::vector<Unlisted> Stages::unlistedFor(const Aim& aim) const {
@@ -80,6 +154,9 @@ std::vector<Unlisted> Stages::unlistedFor(const Aim& aim) const {
 }
 
 bool Stages::isListed(const Aim& aim) const {
+    if (isListedByPrice(aim)) {
+        return true;
+    }
     for (std::size_t p = 0; p < m_pools.size(); ++p) {
         if (m_pools[p].completeSize() < mostFor(p, aim) ||
             m_pools[p].completeWindow() < std::min(aim.window, m_pools[p].wholeBand())) {
@@ -93,6 +170,11 @@ bool Stages::isListed(const Aim& aim) const {
 std::int64_t Stages::raisePrices(const Aim& aim, int rounds) {
     const Columns columns = columnsFor(aim);
     Market market = marketOf(m_instance, columns, Cost::shims, aim.leftOut);
+    if (StackPrices* table = tableFor(aim)) {
+        const std::vector<StackPrices::Wanted> wanted = wantedFor(aim);
+        m_prices = linearPrices(market, scale * aim.shims, m_stop, table, wanted);
+        return boundOverAll(market, m_prices, *table, wanted);
+    }
     market.unlisted = unlistedFor(aim);
     Prices none;
     none.ofClass.assign(m_instance.classes(), 0);
@@ -116,9 +198,14 @@ std::int64_t Stages::raisePrices(const Aim& aim, int rounds) {
 
 /// The bound that the present prices make for another aim (a bound holds for its own aim only: with more shims there
 /// may be larger stacks).
-std::int64_t Stages::boundFor(const Aim& aim) const {
+std::int64_t Stages::boundFor(const Aim& aim) {
     if (m_prices.ofClass.empty()) {
         return 0;
+    }
+    if (StackPrices* table = tableFor(aim)) {
+        table->set(m_prices, scale);
+        const Market market = marketOf(m_instance, Columns(m_pools.size()), Cost::shims, aim.leftOut);
+        return boundOverAll(market, m_prices, *table, wantedFor(aim));
     }
     const Columns columns = columnsFor(aim);
     Market market = marketOf(m_instance, columns, Cost::shims, aim.leftOut);
@@ -165,6 +252,9 @@ bool Stages::listAll(const Aim& aim) {
         return true;
     }
     raisePrices(aim, 200);
+    if (listByPrice(aim)) {
+        return true;
+    }
     Listing listing = listMore(aim);
     while (listing == Listing::extended && !stopped()) {
         raisePrices(aim, 60);

@@ -8,6 +8,7 @@
 #include <shims/solver_columns.h>
 #include <shims/solver_kit.h>
 #include <shims/solver_pool.h>
+#include <shims/solver_pricing.h>
 #include <shims/solver_reach.h>
 #include <shims/solver_search.h>
 #include <vector>
@@ -63,7 +64,11 @@ private:
     Listing listMore(const Aim& aim);
     bool listAll(const Aim& aim);
     std::int64_t raisePrices(const Aim& aim, int rounds);
-    [[nodiscard]] std::int64_t boundFor(const Aim& aim) const;
+    [[nodiscard]] std::int64_t boundFor(const Aim& aim);
+    [[nodiscard]] std::vector<StackPrices::Wanted> wantedFor(const Aim& aim) const;
+    StackPrices* tableFor(const Aim& aim);
+    bool listByPrice(const Aim& aim);
+    [[nodiscard]] bool isListedByPrice(const Aim& aim) const;
     [[nodiscard]] std::size_t candidatesListed() const;
     [[nodiscard]] double expectedStacks(std::size_t place, int size) const;
     [[nodiscard]] bool isListed(const Aim& aim) const;
@@ -89,6 +94,10 @@ private:
     std::vector<int> m_fewest; ///< per place, the fewest shims of any stack that serves it
     std::int64_t m_wholeBand = 0;
     Prices m_prices; ///< for the number of shims
+    std::unique_ptr<StackPrices> m_table;
+    /// All stacks that by their prices a plan of this aim can contain, per place.
+    std::vector<StackPrices::Listed> m_byPrice;
+    Aim m_byPriceFor;
     Solution m_best; ///< over m_instance's places
     bool m_haveBest = false;
     bool m_proven = true;
