@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <shims/solver_linear.h>
 #include <shims/solver_stages.h>
 
 namespace caprail::solver {
@@ -31,20 +32,28 @@ bool Stages::settle(const Aim& aim, std::int64_t& atLeast, const std::int64_t& b
     }
     std::int64_t steps = firstSteps;
     while (atLeast < best) {
-        const std::int64_t most = atLeast + (best - 1 - atLeast) / 2;
-        const std::int64_t before = best;
-        bool exhausted = false;
-        for (unsigned probe = 0; probe <= probes && !exhausted && best == before; ++probe) {
-            exhausted = search(most, probe == 0 ? steps : steps / 4, probe) == Outcome::exhausted;
+        // By turns all the way down to the bound, which is often the truth and leaves the search the least to look at,
+        // and half-way.
+        bool settled = false;
+        for (const bool down : {true, false}) {
+            const std::int64_t most = down ? atLeast : atLeast + (best - 1 - atLeast) / 2;
+            const std::int64_t before = best;
+            bool exhausted = false;
+            for (unsigned probe = 0; probe <= probes && !exhausted && best == before; ++probe) {
+                exhausted = search(most, probe == 0 ? steps : steps / 4, probe) == Outcome::exhausted;
+            }
+            if (exhausted) {
+                atLeast = std::min(best, most + 1);
+            }
+            if (stopped() || atLeast >= best) {
+                return atLeast >= best;
+            }
+            settled = settled || exhausted || best < before;
+            if (most == best - 1) {
+                break;
+            }
         }
-        if (exhausted) {
-            atLeast = std::min(best, most + 1);
-        } else if (best == before) {
-            steps *= 4;
-        }
-        if (stopped()) {
-            return atLeast >= best;
-        }
+        steps *= settled ? 1 : 4;
     }
     return true;
 }
@@ -241,7 +250,16 @@ std::int64_t Stages::boundSum(const Columns& columns, const Aim& aim, std::int64
             prices = other;
         }
     }
-    const std::int64_t bound = raiseBound(market, scale * target, 200, prices, m_stop);
+    std::int64_t bound = m_instance.leastTwist ? raiseBound(market, scale * target, 200, prices, m_stop) : best;
+    if (bound <= scale * target) {
+        const Prices linear = linearPrices(market, scale * target, m_stop);
+        const std::int64_t other = boundAt(market, linear);
+        // With least twist most of the search is for plans that balance, and smoother prices guide it better.
+        if (m_instance.leastTwist ? other > (bound + scale - 1) / scale * scale : other > bound) {
+            bound = other;
+            prices = linear;
+        }
+    }
     return bound >= never ? target + 1 : std::min(target + 1, (bound + scale - 1) / scale);
 }
 
