@@ -45,8 +45,14 @@ BearingsStation::BearingsStation(RecordSession& given, QWidget* parent)
             m_fits->type(text);
         }
     });
-    connect(m_measure, &BearingsMeasure::chosen, this, [this] { refreshDiagram(); });
-    connect(m_fits, &BearingsFits::chosen, this, [this] { m_plan->select(selectedPlace()); });
+    connect(m_measure, &BearingsMeasure::chosen, this, [this] {
+        refreshDiagram();
+        emit subjectChanged();
+    });
+    connect(m_fits, &BearingsFits::chosen, this, [this] {
+        m_plan->select(selectedPlace());
+        emit subjectChanged();
+    });
     refresh();
 }
 
@@ -124,6 +130,7 @@ void BearingsStation::setMode(BearingsMode mode) {
     }
     refresh();
     focusField();
+    emit subjectChanged();
 }
 
 void BearingsStation::focusField() {
@@ -154,6 +161,10 @@ void BearingsStation::refresh() {
     m_chart->setData(session().facts(), session().assessment(), session().units(), screenLook());
 }
 
+QString BearingsStation::subject() const {
+    return session().facts().layout ? selectedPlace() : QString();
+}
+
 QString BearingsStation::selectedPlace() const {
     if (isPass(m_mode)) {
         return qtText(code(m_measure->slot().journal));
@@ -182,6 +193,7 @@ void BearingsStation::placeChosen(const QString& place) {
     } else if (m_mode == BearingsMode::fits && place.startsWith(QLatin1String("throw-"))) {
         m_fits->choose({std::string(bands::rodSideClearance), place.mid(6).toInt()});
     }
+    emit subjectChanged();
 }
 
 void BearingsStation::select(const QString& subject) {

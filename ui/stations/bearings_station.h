@@ -28,6 +28,7 @@ public:
     void select(const QString& subject) override;
 
     void setMode(BearingsMode mode);
+    [[nodiscard]] QString subject() const override;
     [[nodiscard]] BearingsMode mode() const { return m_mode; }
     [[nodiscard]] PlanView* plan() const { return m_plan; }
     [[nodiscard]] BearingsMeasure* measurePage() const { return m_measure; }

@@ -3,20 +3,16 @@
 
 #include <QApplication>
 #include <QClipboard>
-#include <QDialog>
 #include <QDragEnterEvent>
-#include <QFile>
-#include <QFileDialog>
 #include <QGridLayout>
-#include <QImageReader>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QMimeData>
 #include <QPushButton>
-#include <QUrl>
 #include <session/look.h>
 #include <stations/closing_photo.h>
+#include <stations/photo_tools.h>
 #include <stations/station_text.h>
 
 namespace caprail {
@@ -25,25 +21,11 @@ namespace {
 
 constexpr QSize thumbnailSize(150, 112);
 
-QStringList filesIn(const QMimeData* data) {
-    QStringList paths;
-    for (const QUrl& url : data->urls()) {
-        if (url.isLocalFile()) {
-            paths << url.toLocalFile();
-        }
-    }
-    return paths;
-}
-
-QByteArray bytesOf(const std::string& text) {
-    return {text.data(), static_cast<qsizetype>(text.size())};
-}
-
 } // namespace
 
 ClosingPhotos::ClosingPhotos(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_list(new QListWidget(this)), m_place(new QLineEdit(this)),
-      m_caption(new QLineEdit(this)), m_message(new QLabel(this)) {
+      m_caption(new QLineEdit(this)), m_message(new QLabel(this)), m_thumbnails(session, thumbnailSize) {
     setAcceptDrops(true);
     setFocusProxy(m_list);
     m_list->setAccessibleName(tr("Photos"));
@@ -87,21 +69,6 @@ void ClosingPhotos::say(const QString& sentence, bool isRefusal) {
     m_message->setPalette(palette);
 }
 
-QPixmap ClosingPhotos::thumbnail(const AttachmentAdded& attachment) {
-    const auto known = m_thumbnails.find(attachment.sha256);
-    if (known != m_thumbnails.end()) {
-        return known->second;
-    }
-    QPixmap pixmap;
-    if (const auto bytes = m_session.file().attachmentBytes(attachment.sha256)) {
-        pixmap.loadFromData(bytesOf(*bytes));
-        if (!pixmap.isNull()) {
-            pixmap = pixmap.scaled(thumbnailSize, Qt::KeepAspectRatio, Qt::SmoothTransformation);
-        }
-    }
-    return m_thumbnails.emplace(attachment.sha256, pixmap).first->second;
-}
-
 void ClosingPhotos::refresh() {
     const auto& attachments = m_session.facts().attachments;
     m_list->clear();
@@ -113,7 +80,7 @@ void ClosingPhotos::refresh() {
         if (!what.place.empty()) {
             text = qtText(what.place) + QStringLiteral(": ") + text;
         }
-        auto* item = new QListWidgetItem(QIcon(thumbnail(what)), text, m_list);
+        auto* item = new QListWidgetItem(QIcon(m_thumbnails.of(what)), text, m_list);
         item->setData(Qt::UserRole, qtText(what.sha256));
         item->setToolTip(tr("Entry %1, %2, %3 kB. Enter shows it large.")
                              .arg(seen.entry)
@@ -129,59 +96,41 @@ void ClosingPhotos::refresh() {
     }
 }
 
-void ClosingPhotos::store(const Result<PreparedPhoto>& photo) {
-    if (!photo) {
-        say(qtText(photo.error().sentence), true);
-        return;
-    }
-    AttachmentAdded what = photo->what;
-    what.place = coreText(m_place->text());
-    what.caption = coreText(m_caption->text());
-    if (const auto stored = m_session.attach(std::move(what), photo->bytes)) {
+void ClosingPhotos::show(const Result<void>& added) {
+    if (added) {
         m_caption->clear();
         refresh();
     } else {
-        say(qtText(stored.error().sentence), true);
+        say(qtText(added.error().sentence), true);
     }
 }
 
 void ClosingPhotos::addFiles(const QStringList& paths) {
-    for (const QString& path : paths) {
-        QFile file(path);
-        if (file.open(QIODevice::ReadOnly)) {
-            store(preparePhoto(file.readAll(), path));
-        } else {
-            say(tr("“%1” cannot be read: %2.").arg(path, file.errorString()), true);
-        }
-    }
+    show(addPhotoFiles(m_session, paths, coreText(m_place->text()), coreText(m_caption->text())));
 }
 
 void ClosingPhotos::chooseFiles() {
-    addFiles(QFileDialog::getOpenFileNames(
-        this, tr("Add photos"), {}, tr("Pictures (*.jpg *.jpeg *.png *.webp *.bmp *.tif *.tiff);;All files (*)")));
-}
-
-void ClosingPhotos::paste() {
-    const QMimeData* copied = QApplication::clipboard()->mimeData();
-    if (const QStringList paths = filesIn(copied); !paths.isEmpty()) {
+    if (const QStringList paths = askForPhotos(this); !paths.isEmpty()) {
         addFiles(paths);
-    } else {
-        store(preparePhoto(qvariant_cast<QImage>(copied->imageData()), tr("pasted")));
     }
 }
 
+void ClosingPhotos::take(const QMimeData* given) {
+    show(addPhotos(m_session, given, coreText(m_place->text()), coreText(m_caption->text())));
+}
+
+void ClosingPhotos::paste() {
+    take(QApplication::clipboard()->mimeData());
+}
+
 void ClosingPhotos::dragEnterEvent(QDragEnterEvent* event) {
-    if (event->mimeData()->hasImage() || !filesIn(event->mimeData()).isEmpty()) {
+    if (holdsPhotos(event->mimeData())) {
         event->acceptProposedAction();
     }
 }
 
 void ClosingPhotos::dropEvent(QDropEvent* event) {
-    if (const QStringList paths = filesIn(event->mimeData()); !paths.isEmpty()) {
-        addFiles(paths);
-    } else {
-        store(preparePhoto(qvariant_cast<QImage>(event->mimeData()->imageData()), tr("dropped")));
-    }
+    take(event->mimeData());
     event->acceptProposedAction();
 }
 
@@ -194,19 +143,15 @@ void ClosingPhotos::keyPressEvent(QKeyEvent* event) {
 }
 
 void ClosingPhotos::showLarge() {
-    const auto bytes = m_session.file().attachmentBytes(coreText(m_list->currentItem()->data(Qt::UserRole).toString()));
-    if (!bytes) {
-        say(qtText(bytes.error().sentence), true);
-        return;
+    const std::string hash = coreText(m_list->currentItem()->data(Qt::UserRole).toString());
+    for (const auto& seen : m_session.facts().attachments) {
+        if (seen.what.sha256 == hash) {
+            if (const auto shown = showPhoto(m_session, seen.what, this); !shown) {
+                say(qtText(shown.error().sentence), true);
+            }
+            return;
+        }
     }
-    QDialog dialog(this);
-    dialog.setWindowTitle(m_list->currentItem()->text());
-    auto* picture = new QLabel(&dialog);
-    QPixmap pixmap;
-    pixmap.loadFromData(bytesOf(*bytes));
-    picture->setPixmap(pixmap.scaled(1000, 720, Qt::KeepAspectRatio, Qt::SmoothTransformation));
-    (new QVBoxLayout(&dialog))->addWidget(picture);
-    dialog.exec();
 }
 
 } // namespace caprail

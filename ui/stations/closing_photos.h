@@ -1,16 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <QWidget>
-#include <map>
-#include <session/record_session.h>
+#include <stations/photo_tools.h>
 
 class QLabel;
 class QLineEdit;
 class QListWidget;
 
 namespace caprail {
-
-struct PreparedPhoto;
 
 /// Photos of the record as thumbnails; added by file, by dropping, or pasted. They are scaled down before they are
 /// kept, so that the record can still be mailed.
@@ -33,16 +30,16 @@ protected:
 
 private:
     void chooseFiles();
-    void store(const Result<PreparedPhoto>& photo);
+    void take(const QMimeData* given);
+    void show(const Result<void>& added);
     void showLarge();
-    [[nodiscard]] QPixmap thumbnail(const AttachmentAdded& attachment);
     void say(const QString& sentence, bool isRefusal);
     RecordSession& m_session;
     QListWidget* m_list;
     QLineEdit* m_place;
     QLineEdit* m_caption;
     QLabel* m_message;
-    std::map<std::string, QPixmap> m_thumbnails; ///< by hash: bytes are read once
+    Thumbnails m_thumbnails;
 };
 
 } // namespace caprail

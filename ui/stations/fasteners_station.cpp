@@ -104,6 +104,7 @@ void FastenersStation::setMode(FastenersMode mode) {
     if (isGroups) {
         m_groups->refresh();
         m_groups->focusField();
+        emit subjectChanged();
         return;
     }
     m_right->setCurrentIndex(mode == FastenersMode::verify ? 1 : 0);
@@ -117,6 +118,7 @@ void FastenersStation::setMode(FastenersMode mode) {
     }
     refresh();
     page()->focusField();
+    emit subjectChanged();
 }
 
 void FastenersStation::refresh() {
@@ -151,6 +153,12 @@ void FastenersStation::choose(FastenerId fastener) {
     } else {
         m_plan->select(qtText(code(fastener)));
     }
+    emit subjectChanged();
+}
+
+QString FastenersStation::subject() const {
+    const bool isThere = session().facts().layout && session().facts().layout->has(m_fastener);
+    return isThere && m_mode != FastenersMode::groups ? qtText(code(m_fastener)) : QString();
 }
 
 void FastenersStation::step(int by) {

@@ -28,6 +28,7 @@ public:
     void select(const QString& subject) override;
 
     void setMode(FastenersMode mode);
+    [[nodiscard]] QString subject() const override;
     [[nodiscard]] FastenersMode mode() const { return m_mode; }
     [[nodiscard]] FastenerId selected() const { return m_fastener; }
     [[nodiscard]] PlanView* plan() const { return m_plan; }

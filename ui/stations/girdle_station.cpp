@@ -133,6 +133,7 @@ void GirdleStation::setMode(GirdleMode mode) {
     }
     refresh();
     focusMode();
+    emit subjectChanged();
 }
 
 /// The mode shown is told by weight as well as by the pressed button, which some styles hardly show.
@@ -200,6 +201,12 @@ void GirdleStation::choose(Position position) {
     if (m_mode != GirdleMode::shims) {
         page()->refresh(position);
     }
+    emit subjectChanged();
+}
+
+QString GirdleStation::subject() const {
+    const bool isThere = session().facts().layout && session().facts().layout->has(m_position);
+    return isThere && m_mode != GirdleMode::shims ? qtText(code(m_position)) : QString();
 }
 
 void GirdleStation::step(int by) {

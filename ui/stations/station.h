@@ -19,6 +19,12 @@ public:
     /// Selects what a place is about ("3R", "main-3" …) and puts the keyboard there; unknown subjects are ignored.
     virtual void select(const QString& subject) = 0;
 
+    /// The code of the place that is selected ("3R", "main-3L", "rod-5", "throw-2", "pickup"); empty: none in particular.
+    [[nodiscard]] virtual QString subject() const { return {}; }
+
+signals:
+    void subjectChanged(); ///< another place is selected
+
 protected:
     [[nodiscard]] RecordSession& session() const { return m_session; }
 

@@ -202,6 +202,11 @@ void TrialFitStation::choose(TrialPlace place) {
     }
     refreshPlan();
     askForAnswer();
+    emit subjectChanged();
+}
+
+QString TrialFitStation::subject() const {
+    return m_place.second > 0 ? QStringLiteral("throw-%1").arg(m_place.second) : qtWord(m_place.first);
 }
 
 void TrialFitStation::refreshPlan() {

@@ -27,6 +27,7 @@ public:
     /// "way", "throw-2" or an item's name.
     void select(const QString& subject) override;
     [[nodiscard]] EntryField* field() const { return m_field; }
+    [[nodiscard]] QString subject() const override;
     [[nodiscard]] TrialFitWay* way() const { return m_way; }
     [[nodiscard]] TrialPlace place() const { return m_place; }
     [[nodiscard]] ChecksView* holding() const { return m_holding; }

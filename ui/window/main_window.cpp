@@ -18,7 +18,9 @@
 #include <window/menus.h>
 #include <window/new_record_dialog.h>
 #include <window/next_bar.h>
+#include <window/place_panel.h>
 #include <window/preferences_dialog.h>
+#include <window/shop_wiring.h>
 #include <window/start_page.h>
 #include <window/station_list.h>
 
@@ -53,6 +55,7 @@ void MainWindow::showStart() {
     auto* start = new StartPage(this);
     connect(start, &StartPage::newRequested, this, &MainWindow::newRecord, Qt::QueuedConnection);
     connect(start, &StartPage::openRequested, this, &MainWindow::chooseFile, Qt::QueuedConnection);
+    connect(start, &StartPage::shopRequested, this, &MainWindow::openShop, Qt::QueuedConnection);
     connect(start, &StartPage::fileChosen, this, &MainWindow::openFile, Qt::QueuedConnection);
     connect(start, &StartPage::sampleChosen, this, &MainWindow::openSample, Qt::QueuedConnection);
     setCentralWidget(start);
@@ -73,10 +76,17 @@ void MainWindow::take(std::unique_ptr<RecordSession> session) {
     for (const auto& station : allWords<Station>()) {
         m_panels[station.value] = makeStation(station.value, *m_session, m_stack);
         m_stack->addWidget(m_panels[station.value]);
+        connect(m_panels[station.value], &StationPanel::subjectChanged, this, &MainWindow::followPlace);
     }
     auto* row = new QHBoxLayout;
     row->setSpacing(0);
-    row->addWidget(m_list);
+    m_place = new PlacePanel(*m_session, page);
+    m_place->setFixedWidth(m_list->width());
+    auto* left = new QVBoxLayout;
+    left->setSpacing(0);
+    left->addWidget(m_list);
+    left->addWidget(m_place, 1);
+    row->addLayout(left);
     row->addWidget(m_stack, 1);
     auto* column = new QVBoxLayout(page);
     column->setContentsMargins(0, 0, 0, 0);
@@ -88,6 +98,7 @@ void MainWindow::take(std::unique_ptr<RecordSession> session) {
     connect(m_list, &StationList::stationChosen, this, [this](Station station) {
         m_stack->setCurrentWidget(m_panels[station]);
         m_panels[station]->refresh();
+        followPlace();
     });
     connect(m_session.get(), &RecordSession::changed, this, &MainWindow::refreshAll);
     connect(m_session.get(), &RecordSession::placeRequested, this, &MainWindow::showPlace);
@@ -116,6 +127,10 @@ bool MainWindow::openFile(const QString& path) {
     window->take(std::move(*session));
     window->show();
     return true;
+}
+
+void MainWindow::openShop() {
+    showShop();
 }
 
 void MainWindow::openSample(const QString& path) {
@@ -155,6 +170,29 @@ void MainWindow::showPlace(const Place& place) {
     m_list->show(place.station);
     m_stack->setCurrentWidget(m_panels[place.station]);
     m_panels[place.station]->select(QString::fromStdString(place.subject));
+    followPlace();
+}
+
+void MainWindow::followPlace() {
+    m_place->setPlace(m_panels[currentStation()]->subject());
+}
+
+void MainWindow::openFindingHere() {
+    if (m_session) {
+        m_place->focusFinding();
+    }
+}
+
+void MainWindow::addPhotoHere() {
+    if (m_session) {
+        m_place->addPhotoFile();
+    }
+}
+
+void MainWindow::pastePhotoHere() {
+    if (m_session) {
+        m_place->pastePhoto();
+    }
 }
 
 void MainWindow::refreshAll() {
@@ -163,6 +201,8 @@ void MainWindow::refreshAll() {
     refreshPeople();
     // Only what is in sight is drawn anew; a hidden panel is refreshed when it is shown.
     m_panels[currentStation()]->refresh();
+    m_place->refresh();
+    followPlace();
 }
 
 void MainWindow::refreshPeople() {

@@ -13,6 +13,7 @@ class QStackedWidget;
 namespace caprail {
 
 class NextBar;
+class PlacePanel;
 class StationList;
 class StationPanel;
 
@@ -32,10 +33,12 @@ public:
     [[nodiscard]] const Preferences& preferences() const { return m_preferences; }
     void showPlace(const Place& place);
     [[nodiscard]] StationPanel* panel(Station station) const;
+    [[nodiscard]] PlacePanel* placePanel() const { return m_place; }
 
 public slots:
     void newRecord();
     void chooseFile();
+    void openShop();
     void openSample(const QString& path);
     void saveCopy();
     void storeUnstored();
@@ -47,6 +50,9 @@ public slots:
     void exportLedgerFile();
     void strikeLast();
     void find();
+    void openFindingHere();
+    void addPhotoHere();
+    void pastePhotoHere();
     void editPreferences();
     void switchUnits();
     void toggleFullScreen();
@@ -66,6 +72,7 @@ private:
     void showStart();
     void refreshAll();
     void refreshPeople();
+    void followPlace();
     void complain(const QString& sentence);
     [[nodiscard]] Station currentStation() const;
 
@@ -74,6 +81,7 @@ private:
     QWidget* m_page = nullptr; ///< the record's page, or the start page
     NextBar* m_next = nullptr;
     StationList* m_list = nullptr;
+    PlacePanel* m_place = nullptr;
     QStackedWidget* m_stack = nullptr;
     std::map<Station, StationPanel*> m_panels;
     QComboBox* m_person;

@@ -45,6 +45,8 @@ void makeFileMenu(MainWindow& window) {
     add(window, file, MainWindow::tr("&Open…"), QKeySequence::Open, &MainWindow::chooseFile, false);
     QMenu* recent = file->addMenu(MainWindow::tr("Open &recent"));
     QObject::connect(file, &QMenu::aboutToShow, recent, [&window, recent] { fillRecent(window, recent); });
+    add(window, file, MainWindow::tr("S&hop: the records of a folder"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_O),
+        &MainWindow::openShop, false);
     file->addSeparator();
     add(window, file, MainWindow::tr("Save a &copy…"), QKeySequence::SaveAs, &MainWindow::saveCopy, true);
     add(window, file, MainWindow::tr("Store what &waits"), {}, &MainWindow::storeUnstored, true);
@@ -65,6 +67,13 @@ void makeFileMenu(MainWindow& window) {
 void makeEditMenu(MainWindow& window) {
     QMenu* edit = window.menuBar()->addMenu(MainWindow::tr("&Edit"));
     add(window, edit, MainWindow::tr("&Strike the last entry…"), QKeySequence::Undo, &MainWindow::strikeLast, true);
+    add(window, edit, MainWindow::tr("Open a fin&ding here"), QKeySequence(Qt::CTRL | Qt::Key_D),
+        &MainWindow::openFindingHere, true);
+    add(window, edit, MainWindow::tr("Add a p&hoto here…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_A),
+        &MainWindow::addPhotoHere, true);
+    add(window, edit, MainWindow::tr("P&aste a photo here"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_V),
+        &MainWindow::pastePhotoHere, true);
+    edit->addSeparator();
     add(window, edit, MainWindow::tr("&Find in the record"), QKeySequence::Find, &MainWindow::find, true);
     edit->addSeparator();
     add(window, edit, MainWindow::tr("&Preferences…"), QKeySequence::Preferences, &MainWindow::editPreferences, false);

@@ -36,6 +36,7 @@ StationList::StationList(RecordSession& session, QWidget* parent) : QListWidget(
         item->setData(Qt::UserRole, static_cast<int>(station.value));
         item->setSizeHint({0, QFontMetrics(large).lineSpacing() * 2});
     }
+    setFixedHeight(count() * QFontMetrics(large).lineSpacing() * 2 + 2);
     connect(this, &QListWidget::currentRowChanged, this, [this](int row) {
         if (row >= 0) {
             emit stationChosen(static_cast<Station>(item(row)->data(Qt::UserRole).toInt()));

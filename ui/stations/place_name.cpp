@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <stations/place_name.h>
+
+#include <engine/place.h>
+#include <stations/station_text.h>
+
+namespace caprail {
+
+QString placeName(const QString& code) {
+    const std::string text = coreText(code);
+    if (const auto position = parsePosition(text)) {
+        return qtText(describe(*position));
+    }
+    if (const auto fastener = parseFastener(text)) {
+        return qtText(describe(*fastener));
+    }
+    if (const auto journal = parseJournal(text)) {
+        return qtText(describe(*journal));
+    }
+    QString name = code;
+    return name.startsWith(QLatin1String("throw-")) ? name.replace(QLatin1Char('-'), QLatin1Char(' ')) : name;
+}
+
+bool isSamePlace(const std::string& typed, const QString& code) {
+    const QString text = qtText(typed).trimmed();
+    return !code.isEmpty() && (text.compare(code, Qt::CaseInsensitive) == 0 ||
+                               placeName(text).compare(placeName(code), Qt::CaseInsensitive) == 0);
+}
+
+} // namespace caprail
