@@ -11,13 +11,14 @@ namespace caprail {
 
 std::optional<int> runVerb(const QStringList& arguments) {
     using Verb = int (*)(const QStringList&);
-    static constexpr std::array<std::pair<const char*, Verb>, 7> table{{{"plan", verbs::plan},
+    static constexpr std::array<std::pair<const char*, Verb>, 8> table{{{"plan", verbs::plan},
                                                                         {"show", verbs::show},
                                                                         {"check", verbs::check},
                                                                         {"sheet", verbs::sheet},
                                                                         {"export", verbs::exportRecord},
                                                                         {"import", verbs::importLedger},
-                                                                        {"append", verbs::append}}};
+                                                                        {"append", verbs::append},
+                                                                        {"shop", verbs::shop}}};
     if (arguments.isEmpty()) {
         return {};
     }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "command_line.h"
+#include "verbs.h"
 
 #include <QApplication>
 #include <QIcon>
@@ -39,12 +40,14 @@ std::optional<int> runWithoutWindow(int argc, char** argv, const QStringList& ar
 
 int main(int argc, char** argv) {
     const QStringList arguments = argumentsOf(argc, argv);
-    if (!arguments.isEmpty()) {
+    const bool isShop = !arguments.isEmpty() && arguments.front() == QLatin1String("shop");
+    const QString shopFolder = isShop ? caprail::verbs::shopWindowFolder(arguments.mid(1)) : QString();
+    if (!arguments.isEmpty() && shopFolder.isEmpty()) {
         if (const auto exitCode = runWithoutWindow(argc, argv, arguments)) {
             return *exitCode;
         }
     }
     const QApplication application(argc, argv);
     nameProgram();
-    return caprail::runWindows(arguments);
+    return shopFolder.isEmpty() ? caprail::runWindows(arguments) : caprail::runShop(shopFolder);
 }

@@ -2,10 +2,9 @@
 #include "verbs.h"
 
 #include "assessment_json.h"
-#include "command_line.h"
+#include "call.h"
 #include "plan_case.h"
 
-#include <QCommandLineParser>
 #include <QElapsedTimer>
 #include <QFile>
 #include <QJsonDocument>
@@ -19,89 +18,6 @@
 
 namespace caprail::verbs {
 
-namespace {
-
-void print(const QString& text) {
-    const QByteArray bytes = text.toUtf8();
-    std::fwrite(bytes.constData(), 1, static_cast<std::size_t>(bytes.size()), stdout);
-}
-
-int complain(ExitCode exitCode, const QString& sentence) {
-    const QByteArray bytes = (QStringLiteral("caprail: ") + sentence + QLatin1Char('\n')).toUtf8();
-    std::fwrite(bytes.constData(), 1, static_cast<std::size_t>(bytes.size()), stderr);
-    return exitCode;
-}
-
-int complain(ExitCode exitCode, const QString& where, const Problem& problem) {
-    const QString sentence = QString::fromStdString(problem.sentence);
-    return complain(exitCode, sentence.contains(where) ? sentence : where + QStringLiteral(": ") + sentence);
-}
-
-QCommandLineOption flag(const char* name) {
-    return QCommandLineOption(QString::fromUtf8(name));
-}
-QCommandLineOption valued(const char* name) {
-    return QCommandLineOption(QString::fromUtf8(name), QString(), QStringLiteral("value"));
-}
-
-/// A verb's arguments; wrong ones are answered with its usage.
-class Call {
-public:
-    Call(const char* verb, const QStringList& arguments, qsizetype positional,
-         std::initializer_list<QCommandLineOption> options)
-        : m_verb(QString::fromUtf8(verb)) {
-        m_parser.setSingleDashWordOptionMode(QCommandLineParser::ParseAsLongOptions);
-        m_parser.addOptions(options);
-        m_isGood =
-            m_parser.parse(QStringList{m_verb} + arguments) && m_parser.positionalArguments().size() == positional;
-    }
-    [[nodiscard]] bool isGood() const { return m_isGood; }
-    [[nodiscard]] QString at(qsizetype i) const { return m_parser.positionalArguments().at(i); }
-    [[nodiscard]] bool has(const char* option) const { return m_parser.isSet(QString::fromUtf8(option)); }
-    [[nodiscard]] QString value(const char* option) const { return m_parser.value(QString::fromUtf8(option)); }
-    [[nodiscard]] int refuseUsage() const {
-        const QString reason =
-            m_parser.errorText().isEmpty() ? QStringLiteral("the arguments do not fit") : m_parser.errorText();
-        return complain(wrongUsage, QStringLiteral("%1: %2.\n%3").arg(m_verb, reason, usage()));
-    }
-
-private:
-    QString m_verb;
-    QCommandLineParser m_parser;
-    bool m_isGood = false;
-};
-
-Result<QByteArray> readFile(const QString& path, qint64 largest = 64 * 1024 * 1024) {
-    QFile file(path);
-    if (!file.open(QIODevice::ReadOnly)) {
-        return refuse(path.toStdString() + " cannot be read (" + file.errorString().toStdString() +
-                      "): check the path.");
-    }
-    if (file.size() > largest) {
-        return refuse(path.toStdString() + " is larger than 64 MiB: this is not such a file.");
-    }
-    return file.readAll();
-}
-
-/// A record opened for reading only, folded and assessed.
-struct Opened {
-    RecordFile file;
-    Facts facts;
-    Assessment assessment;
-};
-
-Result<Opened> openRecord(const QString& path) {
-    auto file = RecordFile::open(path.toStdString(), OpenMode::readOnly);
-    if (!file) {
-        return tl::unexpected(file.error());
-    }
-    Facts facts = fold(file->ledger());
-    Assessment assessment = assess(facts);
-    return Opened{std::move(*file), std::move(facts), std::move(assessment)};
-}
-
-} // namespace
-
 QString usage() {
     return QStringLiteral(
         "caprail [FILE…]                                     the window\n"
@@ -112,7 +28,9 @@ QString usage() {
         "caprail export FILE DIR                             tables as CSV\n"
         "caprail export FILE --ledger OUT.jsonl              the whole ledger, one JSON object a line\n"
         "caprail import LEDGER.jsonl FILE                    a new record from such a ledger\n"
-        "caprail append FILE ENTRY.json                      one entry, or one a line; - reads standard input\n");
+        "caprail append FILE ENTRY.json                      one entry, or one a line; - reads standard input\n"
+        "caprail shop FOLDER [--list] [--json] [--search WORDS]  the records of a folder; without --list or --json the "
+        "window\n");
 }
 
 int plan(const QStringList& arguments) {
@@ -194,18 +112,10 @@ int sheet(const QStringList& arguments) {
     if (!record) {
         return complain(unusable, call.at(0), record.error());
     }
-    SheetOptions options;
-    options.pageSize = call.has("letter") ? QPageSize::Letter : QPageSize::A4;
-    if (call.has("metric")) {
-        options.units = {LengthUnit::millimetre, TorqueUnit::newtonMetre, '.'};
-    }
-    options.appVersion = QStringLiteral(CAPRAIL_VERSION);
+    const SheetOptions options = sheetOptions(call);
     // Sentences in the assessment are written in the sheet's units.
     const Assessment assessment = assess(record->facts, options.units);
-    const SheetSource source{record->file.ledger(), record->facts, assessment, [&](const std::string& sha256) {
-                                 const auto bytes = record->file.attachmentBytes(sha256);
-                                 return bytes ? QByteArray::fromStdString(*bytes) : QByteArray();
-                             }};
+    const SheetSource source = sheetSource(*record, assessment);
     if (const auto written = writeSheet(source, call.at(1), options); !written) {
         return complain(answerIsNo, call.at(1), written.error());
     }

@@ -13,6 +13,12 @@ int sheet(const QStringList& arguments);
 int exportRecord(const QStringList& arguments);
 int importLedger(const QStringList& arguments);
 int append(const QStringList& arguments);
+/// The records of a folder as a list: only asked when it is printed.
+int shop(const QStringList& arguments);
+
+/// The folder of a call of `shop` that asks for the window: it has a display and neither --list nor --json. Empty
+/// otherwise.
+QString shopWindowFolder(const QStringList& arguments);
 
 /// One line per verb.
 QString usage();

@@ -161,12 +161,10 @@ std::string plainLine(std::string_view bytes) {
         const char16_t code = c.unicode();
         const bool turns = (code >= 0x202a && code <= 0x202e) || (code >= 0x2066 && code <= 0x2069) || code == 0x200e ||
                            code == 0x200f || code == 0x061c;
-        if (code < 0x20) {
-            c = QChar(static_cast<char16_t>(0x2400 + code)); // the Unicode pictures of controls: ␊ for a line break
-        } else if (code == 0x7f) {
-            c = QChar(u'␡');
-        } else if (turns || code == 0x2028 || code == 0x2029 || (code >= 0x80 && code < 0xa0)) {
-            c = QChar(u'␣');
+        if (code == u'\n' || code == u'\r') {
+            c = QChar(u'↵');
+        } else if (code < 0x20 || turns || code == 0x2028 || code == 0x2029 || (code >= 0x7f && code < 0xa0)) {
+            c = QChar::ReplacementCharacter;
         }
     }
     return text.toStdString();

@@ -243,12 +243,12 @@ Result<ShopIndex> ShopIndex::open(const std::string& cacheFolder, const std::str
 }
 
 Result<std::vector<ShopRow>> ShopIndex::rows() {
-    auto statement =
-        m_state->database->prepare(std::string("SELECT ") + rowColumns + " FROM record ORDER BY last_entry_ms DESC");
+    auto statement = m_state->database->prepare(std::string("SELECT ") + rowColumns + " FROM record");
     if (!statement) {
         return tl::unexpected(statement.error());
     }
     std::vector<ShopRow> rows;
+    rows.reserve(static_cast<std::size_t>(m_state->database->integer("SELECT count(*) FROM record").value_or(0)));
     for (auto more = statement->step();; more = statement->step()) {
         if (!more) {
             return tl::unexpected(more.error());

@@ -34,7 +34,7 @@ public:
     ShopIndex& operator=(ShopIndex&&) noexcept;
     ~ShopIndex();
 
-    /// All rows, the newest last entry first.
+    /// All rows, in no order.
     Result<std::vector<ShopRow>> rows();
     /// The row of a path, if there is one.
     Result<std::optional<ShopRow>> find(const std::string& path);

@@ -54,6 +54,10 @@ bool isBelow(std::string_view path, std::string_view folder) {
 
 } // namespace
 
+void ShopScan::know(const ShopRow& row) {
+    m_known.insert_or_assign(row.file.path, Known{row.id, row.file, row.reading, row.summary.lastEntry});
+}
+
 Result<void> ShopScan::load(const ScanEvents& events) {
     auto rows = m_index.rows();
     if (!rows) {
@@ -62,7 +66,7 @@ Result<void> ShopScan::load(const ScanEvents& events) {
     m_known.clear();
     m_known.reserve(rows->size());
     for (const ShopRow& row : *rows) {
-        m_known.emplace(row.file.path, row);
+        know(row);
     }
     if (events.rows && !rows->empty()) {
         events.rows(std::move(*rows));
@@ -115,7 +119,7 @@ Result<bool> ShopScan::takeFromIndex(const FoundFile& file, ScanProgress::Step s
                           ((*row)->reading == FileReading::assessed ||
                            (step == ScanProgress::Step::glancing && (*row)->reading == FileReading::glanced));
     if (isEnough) {
-        m_known.insert_or_assign(file.path, **row);
+        know(**row);
         rows.push_back(std::move(**row));
     }
     return isEnough;
@@ -160,7 +164,7 @@ Result<std::size_t> ShopScan::readAll(std::vector<FoundFile> files, Look look, s
         }
         read += wanted.size();
         for (const ShopRow& row : rows) {
-            m_known.insert_or_assign(row.file.path, row);
+            know(row);
         }
         if (events.rows) {
             events.rows(std::move(rows));
@@ -211,16 +215,16 @@ Result<ScanReport> ShopScan::run(const std::stop_token& stop, const ScanEvents& 
     }
     report.glanced = *glanced;
     // What was worked on last is read first: it is what a person looks for.
-    std::vector<const ShopRow*> waiting;
+    std::vector<const Known*> waiting;
     for (const auto& [path, row] : m_known) {
         if (row.reading == FileReading::glanced) {
             waiting.push_back(&row);
         }
     }
-    std::ranges::sort(waiting, std::greater<>(), [](const ShopRow* row) { return row->summary.lastEntry; });
+    std::ranges::sort(waiting, std::greater<>(), &Known::lastEntry);
     std::vector<FoundFile> files;
-    for (const ShopRow* row : waiting) {
-        files.push_back(row->file);
+    for (const Known* known : waiting) {
+        files.push_back(known->file);
     }
     const auto assessed =
         readAll(std::move(files), &readWhole, assessChunk, ScanProgress::Step::assessing, stop, events);
@@ -278,6 +282,7 @@ Result<ShopListing> listShop(const std::string& cacheFolder, const std::string& 
             const std::unordered_set<std::int64_t> found(ids->begin(), ids->end());
             std::erase_if(*rows, [&](const ShopRow& row) { return !found.contains(row.id); });
         }
+        std::ranges::sort(*rows, std::greater<>(), [](const ShopRow& row) { return row.summary.lastEntry; });
         return ShopListing{std::move(*rows), std::move(*report)};
     }
     return tl::unexpected(report.error());

@@ -50,7 +50,15 @@ private:
 
     ShopIndex& m_index;
     std::string m_root;
-    std::unordered_map<std::string, ShopRow> m_known; ///< by path
+    /// What the list shows of a path.
+    struct Known {
+        std::int64_t id = 0;
+        FoundFile file;
+        FileReading reading = FileReading::glanced;
+        UtcTime lastEntry;
+    };
+    void know(const ShopRow& row);
+    std::unordered_map<std::string, Known> m_known;
 };
 
 /// A whole list at once, for the command line: opens the index (or works without one kept, when the cache cannot be

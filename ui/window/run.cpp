@@ -4,13 +4,28 @@
 #include <QApplication>
 #include <QIcon>
 #include <window/main_window.h>
+#include <window/shop_wiring.h>
 
 namespace caprail {
 
-int runWindows(const QStringList& files) {
+namespace {
+
+void dress() {
     QApplication::setWindowIcon(QIcon(QStringLiteral(":/caprail/icons/caprail-256.png")));
     QApplication::setDesktopFileName(QStringLiteral("caprail"));
     applyLook(Preferences::load().look);
+}
+
+} // namespace
+
+int runShop(const QString& folder) {
+    dress();
+    showShop(folder);
+    return QApplication::exec();
+}
+
+int runWindows(const QStringList& files) {
+    dress();
     auto* first = new MainWindow;
     first->show();
     for (const QString& file : files) {

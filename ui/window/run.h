@@ -6,5 +6,7 @@ namespace caprail {
 
 /// Opens the windows, one per record file (none: the start page), and runs until the last is closed.
 int runWindows(const QStringList& files);
+/// Opens the window on the records of a folder, and runs until the last window is closed.
+int runShop(const QString& folder);
 
 } // namespace caprail

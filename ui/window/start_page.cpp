@@ -47,8 +47,10 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
     auto* make =
         new QCommandLinkButton(tr("&New record"), tr("for an engine on the stand, from a template or by hand"));
     auto* open = new QCommandLinkButton(tr("&Open a record"), tr("a .caprail file; or drop one on this window"));
+    auto* shop = new QCommandLinkButton(tr("&Shop"), tr("all records of a folder: searched, sorted, compared"));
     connect(make, &QAbstractButton::clicked, this, &StartPage::newRequested);
     connect(open, &QAbstractButton::clicked, this, &StartPage::openRequested);
+    connect(shop, &QAbstractButton::clicked, this, &StartPage::shopRequested);
 
     auto* column = new QVBoxLayout;
     column->addWidget(title);
@@ -56,6 +58,7 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
     column->addSpacing(12);
     column->addWidget(make);
     column->addWidget(open);
+    column->addWidget(shop);
     const auto addList = [&](const QString& head, const QStringList& files, auto signal) {
         if (files.isEmpty()) {
             return;

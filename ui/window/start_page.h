@@ -13,6 +13,7 @@ public:
 signals:
     void newRequested();
     void openRequested();
+    void shopRequested();
     void fileChosen(const QString& path);
     void sampleChosen(const QString& path); ///< opened as a copy, so that the sample stays as it is
 };

@@ -177,7 +177,7 @@ TEST_F(Scan, lists_names_of_any_bytes_on_one_line_and_loses_none) {
         EXPECT_EQ(line.find("\xE2\x80\xAE"), std::string::npos) << "no mark turns the rest of the line";
         EXPECT_TRUE(isPlainUtf8(line));
     }
-    EXPECT_EQ(plainLine("two\nlines"), "two␊lines");
+    EXPECT_EQ(plainLine("two\nlines"), "two↵lines");
 }
 
 TEST_F(Scan, does_not_follow_links_to_folders_but_reads_a_link_to_a_record) {

@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "call.h"
+
+#include "verbs.h"
+
+#include <QFile>
+#include <cstdio>
+
+namespace caprail::verbs {
+
+void print(const QString& text) {
+    const QByteArray bytes = text.toUtf8();
+    std::fwrite(bytes.constData(), 1, static_cast<std::size_t>(bytes.size()), stdout);
+}
+
+int complain(ExitCode exitCode, const QString& sentence) {
+    const QByteArray bytes = (QStringLiteral("caprail: ") + sentence + QLatin1Char('\n')).toUtf8();
+    std::fwrite(bytes.constData(), 1, static_cast<std::size_t>(bytes.size()), stderr);
+    return exitCode;
+}
+
+int complain(ExitCode exitCode, const QString& where, const Problem& problem) {
+    const QString sentence = QString::fromStdString(problem.sentence);
+    return complain(exitCode, sentence.contains(where) ? sentence : where + QStringLiteral(": ") + sentence);
+}
+
+QCommandLineOption flag(const char* name) {
+    return QCommandLineOption(QString::fromUtf8(name));
+}
+QCommandLineOption valued(const char* name) {
+    return QCommandLineOption(QString::fromUtf8(name), QString(), QStringLiteral("value"));
+}
+
+Call::Call(const char* verb, const QStringList& arguments, qsizetype positional,
+           std::initializer_list<QCommandLineOption> options)
+    : m_verb(QString::fromUtf8(verb)) {
+    m_parser.setSingleDashWordOptionMode(QCommandLineParser::ParseAsLongOptions);
+    m_parser.addOptions(options);
+    m_isGood = m_parser.parse(QStringList{m_verb} + arguments) && m_parser.positionalArguments().size() == positional;
+}
+
+int Call::refuseUsage() const {
+    const QString reason =
+        m_parser.errorText().isEmpty() ? QStringLiteral("the arguments do not fit") : m_parser.errorText();
+    return complain(wrongUsage, QStringLiteral("%1: %2.\n%3").arg(m_verb, reason, usage()));
+}
+
+Result<QByteArray> readFile(const QString& path, qint64 largest) {
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly)) {
+        return refuse(path.toStdString() + " cannot be read (" + file.errorString().toStdString() +
+                      "): check the path.");
+    }
+    if (file.size() > largest) {
+        return refuse(path.toStdString() + " is larger than 64 MiB: this is not such a file.");
+    }
+    return file.readAll();
+}
+
+Result<Opened> openRecord(const QString& path) {
+    auto file = RecordFile::open(path.toStdString(), OpenMode::readOnly);
+    if (!file) {
+        return tl::unexpected(file.error());
+    }
+    Facts facts = fold(file->ledger());
+    Assessment assessment = assess(facts);
+    return Opened{std::move(*file), std::move(facts), std::move(assessment)};
+}
+
+SheetOptions sheetOptions(const Call& call) {
+    SheetOptions options;
+    options.pageSize = call.has("letter") ? QPageSize::Letter : QPageSize::A4;
+    if (call.has("metric")) {
+        options.units = {LengthUnit::millimetre, TorqueUnit::newtonMetre, '.'};
+    }
+    options.appVersion = QStringLiteral(CAPRAIL_VERSION);
+    return options;
+}
+
+SheetSource sheetSource(const Opened& record, const Assessment& assessment) {
+    return {record.file.ledger(), record.facts, assessment, [&record](const std::string& sha256) {
+                const auto bytes = record.file.attachmentBytes(sha256);
+                return bytes ? QByteArray::fromStdString(*bytes) : QByteArray();
+            }};
+}
+
+} // namespace caprail::verbs

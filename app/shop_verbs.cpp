@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+/// The verbs that look at many records.
+#include "call.h"
+#include "verbs.h"
+
+#include <QDateTime>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QStandardPaths>
+#include <shop/shop_scan.h>
+
+namespace caprail::verbs {
+
+namespace {
+
+QString text(std::string_view utf8) {
+    return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
+}
+
+/// Where the window keeps its index too.
+std::string cacheFolder() {
+    return (QStandardPaths::writableLocation(QStandardPaths::CacheLocation) + QStringLiteral("/shop")).toStdString();
+}
+
+UtcTime now() {
+    return {QDateTime::currentMSecsSinceEpoch()};
+}
+
+QJsonObject jsonOf(const ShopRow& row) {
+    const RecordSummary& s = row.summary;
+    QJsonObject o{{"file", text(plainLine(row.file.path))}, {"reading", text(word(row.reading))}};
+    if (!isRecord(row.reading)) {
+        o.insert("sentence", text(row.sentence));
+        return o;
+    }
+    o.insert("customer", text(s.customer));
+    o.insert("engine", text(s.engine));
+    o.insert("serial", text(s.serial));
+    o.insert("state", text(word(s.state)));
+    o.insert("build", static_cast<qint64>(s.build));
+    o.insert("round", static_cast<qint64>(s.round));
+    o.insert("round_result", text(word(s.roundResult)));
+    o.insert("moved", static_cast<qint64>(s.moved));
+    o.insert("out", static_cast<qint64>(s.out));
+    o.insert("stale", static_cast<qint64>(s.stale));
+    o.insert("entries", static_cast<qint64>(s.entries));
+    o.insert("who", text(s.who));
+    o.insert("template", text(s.templateName));
+    o.insert("layout", text(s.layout));
+    if (s.entries > 0) {
+        o.insert("last_entry", text(format(s.lastEntry)));
+        o.insert("is_in_future", isInFuture(s.lastEntry, now()));
+    }
+    if (s.due) {
+        o.insert("calibration_due", text(format(*s.due)));
+    }
+    return o;
+}
+
+QString lineOf(const ShopRow& row) {
+    const RecordSummary& s = row.summary;
+    const QString file = text(plainLine(row.file.path));
+    if (!isRecord(row.reading)) {
+        return QStringLiteral("%1: %2. %3\n").arg(file, text(word(row.reading)), text(row.sentence));
+    }
+    QStringList parts{text(s.customer), (text(s.engine) + QLatin1Char(' ') + text(s.serial)).trimmed(),
+                      text(word(s.state))};
+    if (s.round > 0) {
+        parts << QStringLiteral("round %1 %2").arg(s.round).arg(text(word(s.roundResult)));
+    }
+    if (s.out > 0) {
+        parts << QStringLiteral("%1 out").arg(s.out);
+    }
+    if (s.stale > 0) {
+        parts << QStringLiteral("%1 stale").arg(s.stale);
+    }
+    if (s.entries > 0) {
+        parts << text(format(s.lastEntry)).left(16).replace(QLatin1Char('T'), QLatin1Char(' ')) +
+                     (isInFuture(s.lastEntry, now()) ? QStringLiteral(" (in the future: a clock was wrong)")
+                                                     : QString());
+        parts << text(s.who);
+    }
+    parts.removeAll(QString());
+    return QStringLiteral("%1: %2\n").arg(file, parts.join(QStringLiteral(", ")));
+}
+
+} // namespace
+
+QString shopWindowFolder(const QStringList& arguments) {
+    const bool hasDisplay = qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY") ||
+                            qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
+    const Call call("shop", arguments, 1, {flag("list"), flag("json"), valued("search")});
+    return call.isGood() && hasDisplay && !call.has("list") && !call.has("json") && !call.has("search") ? call.at(0)
+                                                                                                        : QString();
+}
+
+int shop(const QStringList& arguments) {
+    const Call call("shop", arguments, 1, {flag("list"), flag("json"), valued("search")});
+    if (!call.isGood()) {
+        return call.refuseUsage();
+    }
+    const auto listing = listShop(cacheFolder(), call.at(0).toStdString(), call.value("search").toStdString());
+    if (!listing) {
+        return complain(unusable, call.at(0), listing.error());
+    }
+    if (call.has("json")) {
+        QJsonArray records;
+        for (const ShopRow& row : listing->rows) {
+            records.append(jsonOf(row));
+        }
+        print(QString::fromUtf8(QJsonDocument(records).toJson()));
+    } else {
+        for (const ShopRow& row : listing->rows) {
+            print(lineOf(row));
+        }
+    }
+    for (const UnreadFolder& folder : listing->report.unread) {
+        complain(done, text(folder.sentence));
+    }
+    return done;
+}
+
+} // namespace caprail::verbs

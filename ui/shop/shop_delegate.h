@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <QStyledItemDelegate>
+#include <QTableView>
+
+namespace caprail {
+
+/// The list of records: whole lines are selected, and Enter opens one.
+class ShopTable : public QTableView {
+    Q_OBJECT
+public:
+    explicit ShopTable(QWidget* parent = nullptr);
+
+signals:
+    void opened(const QModelIndex& index);
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    void fitLines();
+};
+
+/// Paints lines that go over all columns (ShopModel::acrossRole): each cell paints its own part of the one text.
+class ShopDelegate : public QStyledItemDelegate {
+    Q_OBJECT
+public:
+    explicit ShopDelegate(ShopTable* table) : QStyledItemDelegate(table), m_table(table) {}
+    void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override;
+
+private:
+    ShopTable* m_table;
+};
+
+} // namespace caprail

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <window/shop_wiring.h>
+
+#include <QApplication>
+#include <QFileInfo>
+#include <shop_ui/shop_window.h>
+#include <window/main_window.h>
+
+namespace caprail {
+
+namespace {
+
+void openRecord(const QString& path) {
+    const QString real = QFileInfo(path).canonicalFilePath();
+    MainWindow* empty = nullptr;
+    for (QWidget* widget : QApplication::topLevelWidgets()) {
+        auto* window = qobject_cast<MainWindow*>(widget);
+        if (window == nullptr || !window->isVisible()) {
+            continue;
+        }
+        if (window->session() == nullptr) {
+            empty = window;
+        } else if (QFileInfo(window->session()->path()).canonicalFilePath() == real) {
+            window->raise();
+            window->activateWindow();
+            return;
+        }
+    }
+    auto* window = empty == nullptr ? new MainWindow : empty;
+    const bool isOpen = window->openFile(path);
+    if (!isOpen && empty == nullptr) {
+        window->deleteLater();
+    } else {
+        window->raise();
+        window->activateWindow();
+    }
+}
+
+} // namespace
+
+ShopWindow* showShop(const QString& folder) {
+    for (QWidget* widget : QApplication::topLevelWidgets()) {
+        auto* window = qobject_cast<ShopWindow*>(widget);
+        if (window != nullptr && window->isVisible() && (folder.isEmpty() || window->folder() == folder)) {
+            window->raise();
+            window->activateWindow();
+            return window;
+        }
+    }
+    auto* window = new ShopWindow;
+    QObject::connect(window, &ShopWindow::openRequested, window, &openRecord);
+    window->show();
+    const QString wanted = folder.isEmpty() ? ShopWindow::lastFolder() : folder;
+    if (wanted.isEmpty()) {
+        window->chooseFolder();
+    } else {
+        window->showFolder(wanted);
+    }
+    return window;
+}
+
+} // namespace caprail
