@@ -70,6 +70,8 @@ void Search::seed(Frame& root) {
     root.leftOut = m_limits.leftOut;
     root.prices = isSumLimited() ? m_forResiduals : m_forShims;
     root.prices.ofClass.resize(m_instance.classes(), 0);
+    root.shimPrices = m_forShims;
+    root.shimPrices.ofClass.resize(m_instance.classes(), 0);
     m_kind.clear();
     for (std::size_t p = 0; p < m_columns.size(); ++p) {
         Place at = m_instance.places[p];
@@ -227,8 +229,11 @@ bool Search::narrow(const Frame& from, Frame& to) {
             return false;
         }
         to.prices = from.prices.ofClass.empty() ? m_root.prices : from.prices;
+        if (isSumLimited()) {
+            to.shimPrices = from.shimPrices.ofClass.empty() ? m_root.shimPrices : from.shimPrices;
+        }
         if (m_open.size() > 2) {
-            return squeeze(to);
+            return squeeze(to, isSumLimited() ? Cost::residuals : Cost::shims, to.prices);
         }
     }
     return true;

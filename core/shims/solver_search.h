@@ -80,6 +80,7 @@ private:
         int leftOut = 0;
         bool bounded = false; ///< the least costs are known
         Prices prices;        ///< of this node, once the search is long
+        Prices shimPrices;    ///< with the sum of |residual| limited: those for the number of shims
     };
     enum class Next { goOn, halt };
 
@@ -96,7 +97,7 @@ private:
     bool filterPlace(std::size_t place, const Frame& from, Frame& to);
     bool balance(Frame& frame);
     bool twistCanClose(const Frame& frame);
-    bool squeeze(Frame& frame);
+    bool squeeze(Frame& frame, Cost cost, Prices& prices);
     void orderByPrices(const Frame& frame, std::size_t place);
     void use(const Column& c, int sign);
     [[nodiscard]] bool isLong() const;

@@ -31,12 +31,15 @@ bool Stages::settle(const Aim& aim, std::int64_t& atLeast, const std::int64_t& b
         return false;
     }
     std::int64_t steps = firstSteps;
+    bool isTooLow = false;
     while (atLeast < best) {
         // By turns all the way down to the bound, which is often the truth and leaves the search the least to look at,
-        // and half-way.
+        // and half-way; or, once the bound was seen to be too low, only just down: no proof is needed twice.
         bool settled = false;
         for (const bool down : {true, false}) {
-            const std::int64_t most = down ? atLeast : atLeast + (best - 1 - atLeast) / 2;
+            const std::int64_t most = down && !isTooLow ? atLeast
+                                      : isTooLow        ? best - 1
+                                                        : atLeast + (best - 1 - atLeast) / 2;
             const std::int64_t before = best;
             bool exhausted = false;
             for (unsigned probe = 0; probe <= probes && !exhausted && best == before; ++probe) {
@@ -44,6 +47,7 @@ bool Stages::settle(const Aim& aim, std::int64_t& atLeast, const std::int64_t& b
             }
             if (exhausted) {
                 atLeast = std::min(best, most + 1);
+                isTooLow = true;
             }
             if (stopped() || atLeast >= best) {
                 return atLeast >= best;
@@ -192,6 +196,9 @@ void Stages::shrinkSum() {
     }
     Prices prices;
     std::size_t pricedFor = 0;
+    Prices forShims;
+    std::int64_t shimsPricedFor = -1;
+    bool isTooFew = false;
     const auto search = [&](std::int64_t most, std::int64_t steps, unsigned probe) {
         Columns columns = columnsFor(aim);
         const std::size_t listed = candidatesListed();
@@ -206,13 +213,34 @@ void Stages::shrinkSum() {
                 return Outcome::exhausted;
             }
         }
-        price(columns, m_prices, prices);
+        // No residual can exceed the sum: fewer stacks, and prices for the shims of these.
+        const std::int64_t widest = most - m_instance.fixedSum;
+        for (auto& list : columns) {
+            list.erase(std::remove_if(list.begin(), list.end(),
+                                      [widest](const Column& c) { return magnitude(c.residual) > widest; }),
+                       list.end());
+        }
+        if (most != shimsPricedFor) {
+            shimsPricedFor = most;
+            forShims = m_prices;
+            if (widest < aim.window && isListed(aim)) {
+                const Market market = marketOf(m_instance, columns, Cost::shims, aim.leftOut);
+                forShims = linearPrices(market, scale * aim.shims, m_stop);
+                isTooFew = boundAt(market, forShims) > scale * aim.shims;
+            }
+        }
+        if (isTooFew) {
+            shimsPricedFor = -1;
+            isTooFew = false;
+            return Outcome::exhausted;
+        }
+        price(columns, forShims, prices);
         sortColumns(columns, Cost::residuals);
         limits.sum = most - m_instance.fixedSum;
         if (probe == 1 && decideByKit(limits, steps) == Answer::yes) {
             return Outcome::found;
         }
-        Search run(m_instance, columns, m_prices, prices, m_stop);
+        Search run(m_instance, columns, forShims, prices, m_stop);
         run.probe(probe);
         const Outcome outcome = run.run(limits, steps, [&](const Found& f, Limits& now) {
             keep(columns, f);

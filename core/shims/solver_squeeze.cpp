@@ -6,9 +6,8 @@ namespace caprail::solver {
 
 /// Prices for this node alone: what is left in the kit against what the open places still want. Either the bound then
 /// says that there is no plan below this node, or the stacks that no such plan can contain are shed.
-bool Search::squeeze(Frame& frame) {
+bool Search::squeeze(Frame& frame, Cost cost, Prices& prices) {
     constexpr int rounds = 8;
-    const Cost cost = isSumLimited() ? Cost::residuals : Cost::shims;
     Market market(m_instance);
     market.supply = m_left;
     market.leftOut = frame.leftOut;
@@ -27,7 +26,7 @@ bool Search::squeeze(Frame& frame) {
     market.begin.push_back(market.offers.size());
     const std::int64_t target =
         scale * (cost == Cost::residuals ? m_limits.sum - frame.sum : m_limits.shims - frame.shims);
-    const std::int64_t bound = raiseBound(market, target, rounds, frame.prices, {});
+    const std::int64_t bound = raiseBound(market, target, rounds, prices, {});
     if (bound > target) {
         return false;
     }
@@ -37,7 +36,7 @@ bool Search::squeeze(Frame& frame) {
         m_scratch.clear();
         std::int64_t least = never;
         for (std::size_t i = market.begin[k]; i < market.begin[k + 1]; ++i) {
-            m_scratch.push_back(pricedCost(market.offers[i], frame.prices));
+            m_scratch.push_back(pricedCost(market.offers[i], prices));
             least = std::min(least, m_scratch.back());
         }
         const Live was = live;
