@@ -3,6 +3,7 @@
 /// How well the people of a record repeat themselves with their instruments, from the readings that they made anyway.
 #include <assessment/facts.h>
 #include <measure/statistics.h>
+#include <measure/variance_split.h>
 
 namespace caprail {
 
@@ -31,5 +32,20 @@ struct PersonalRepeatability {
 /// Over every live entry of the record, all builds. Readings of one place belong together only while nothing changed
 /// there between them: a gap before and after its cap moved are two places. Sorted by quantity, person, instrument.
 std::vector<PersonalRepeatability> repeatabilityOver(const Ledger&);
+
+/// Readings that can be split into what the places differ by, what the people differ by, and repeatability: every one
+/// of `people` has read every one of `places` at least `passes` times while nothing changed there.
+struct CrossedReadings {
+    MeasuredQuantity quantity = MeasuredQuantity::gap;
+    std::vector<std::string> people, places; ///< of the study; empty while nothing is complete
+    int passes = 0;                          ///< 2 or 3
+    std::vector<StudyReading> readings;      ///< people × places × passes of them
+    /// How often each person has read each place that anyone has: what is still missing can be seen here.
+    std::map<std::string, std::map<std::string, int>> counts; ///< place → person → readings
+};
+/// The largest study that the record holds of a quantity: the people and places with the most readings in common (of as
+/// many, more people). Uses the readings that stand, the first three of each person at a place. Of shims and shells it
+/// uses all.
+CrossedReadings crossedReadings(const Ledger&, MeasuredQuantity);
 
 } // namespace caprail

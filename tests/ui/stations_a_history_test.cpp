@@ -12,6 +12,7 @@
 #include <stations/entries_table.h>
 #include <stations/history_ledger.h>
 #include <stations/history_matrix.h>
+#include <stations/history_repeatability.h>
 #include <stations/history_station.h>
 #include <stations/history_verify.h>
 
@@ -115,6 +116,34 @@ TEST_F(History, a_cell_leads_to_its_entry) {
     const qint64 entry = panel.ledgerPage()->table()->selectedEntry();
     ASSERT_GT(entry, 0);
     EXPECT_TRUE(std::holds_alternative<RoundOutcome>(bench.session->ledger().at(entry).body));
+}
+
+TEST(RepeatabilityPage, pools_and_splits_what_two_people_read) {
+    StationBench bench(3);
+    bench.make(PersonAdded{"Arlo", "assembler"});
+    const auto readAll = [&](double shift) {
+        int n = 0;
+        for (const Position p : bench.facts().layout->positions()) {
+            for (int pass = 1; pass <= 2; ++pass) {
+                bench.make(GapReading{p, pass, {thou(50 + n + shift + 0.1 * pass), ""}, "FEEL-1"});
+            }
+            n += 3;
+        }
+    };
+    readAll(0);
+    HistoryRepeatability page(*bench.session);
+    ASSERT_EQ(page.pooled()->rowCount(), 1);
+    EXPECT_EQ(page.pooled()->item(0, 1)->text(), "Mira");
+    EXPECT_EQ(page.pooled()->item(0, 5)->text(), "0.00007 in") << "0.1 thou apart: s = 0.0001/√2";
+    EXPECT_EQ(page.split()->rowCount(), 3) << "one person: no line for people";
+    bench.session->setPerson("Arlo");
+    readAll(0.4);
+    page.refresh();
+    EXPECT_EQ(page.pooled()->rowCount(), 2);
+    ASSERT_EQ(page.split()->rowCount(), 4);
+    EXPECT_TRUE(page.words().contains("Arlo, Mira")) << page.words().toStdString();
+    EXPECT_EQ(page.counts()->columnCount(), 3);
+    EXPECT_EQ(page.counts()->item(0, 1)->text(), "2");
 }
 
 TEST(CsvCell, is_quoted_where_it_must_be) {

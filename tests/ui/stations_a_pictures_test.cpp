@@ -163,6 +163,8 @@ TEST_P(Pictures, of_the_history_station) {
     look(panel, "history-ledger");
     panel.select("rounds");
     look(panel, "history-rounds");
+    panel.select("repeatability");
+    look(panel, "history-repeatability");
 }
 
 INSTANTIATE_TEST_SUITE_P(BothLooks, Pictures, testing::Bool());

@@ -5,6 +5,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <planview/plan_view.h>
+#include <session/girdle_advice.h>
 
 namespace caprail {
 
@@ -43,7 +44,7 @@ EngineLayoutPage::EngineLayoutPage(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session),
       m_engine(new FormFor<EngineDescribed>(session, tr("The engine"), tr("Store &engine"), engineFields(), 1, this)),
       m_layout(new FormFor<LayoutSet>(session, tr("Its bottom end"), tr("Store &layout"), layoutFields(), 2, this)),
-      m_plan(new PlanView(this)) {
+      m_plan(new PlanView(this)), m_advice(new QLabel(this)) {
     auto* left = new QVBoxLayout;
     left->addWidget(m_engine);
     auto* line = new QFrame(this);
@@ -63,6 +64,11 @@ EngineLayoutPage::EngineLayoutPage(RecordSession& session, QWidget* parent)
     auto* right = new QVBoxLayout;
     right->addWidget(m_plan, 1);
     right->addWidget(words);
+    m_advice->setWordWrap(true);
+    m_advice->setAccessibleName(tr("Advice on when to consider a girdle"));
+    m_advice->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_advice->setToolTip(tr("The figures are set under Edit ▸ Preferences"));
+    right->addWidget(m_advice);
     auto* row = new QHBoxLayout(this);
     row->addLayout(left, 5);
     row->addLayout(right, 6);
@@ -77,6 +83,7 @@ void EngineLayoutPage::refresh() {
 }
 
 void EngineLayoutPage::load() {
+    m_advice->setText(GirdleAdvice::load().text());
     const Facts& facts = m_session.facts();
     m_engine->load(facts.engine ? facts.engine->what : EngineDescribed{});
     const auto* set =

@@ -2,6 +2,8 @@
 #pragma once
 #include <stations/engine_form.h>
 
+class QLabel;
+
 namespace caprail {
 
 class PlanView;
@@ -23,6 +25,7 @@ private:
     FormFor<EngineDescribed>* m_engine;
     FormFor<LayoutSet>* m_layout;
     PlanView* m_plan;
+    QLabel* m_advice;
 };
 
 } // namespace caprail

@@ -4,17 +4,19 @@
 #include <QTabWidget>
 #include <QVBoxLayout>
 #include <stations/history_ledger.h>
+#include <stations/history_repeatability.h>
 #include <stations/history_verify.h>
 
 namespace caprail {
 
 HistoryStation::HistoryStation(RecordSession& given, QWidget* parent)
     : StationPanel(given, parent), m_tabs(new QTabWidget(this)), m_ledger(new HistoryLedger(given, this)),
-      m_verify(new HistoryVerify(given, this)) {
+      m_verify(new HistoryVerify(given, this)), m_repeatability(new HistoryRepeatability(given, this)) {
     m_tabs->setDocumentMode(true);
     m_tabs->setAccessibleName(tr("History"));
     m_tabs->addTab(m_ledger, tr("Ledger"));
     m_tabs->addTab(m_verify, tr("Verify rounds"));
+    m_tabs->addTab(m_repeatability, tr("Repeatability"));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_tabs);
@@ -29,8 +31,10 @@ HistoryStation::HistoryStation(RecordSession& given, QWidget* parent)
 void HistoryStation::refresh() {
     if (m_tabs->currentWidget() == m_ledger) {
         m_ledger->refresh();
-    } else {
+    } else if (m_tabs->currentWidget() == m_verify) {
         m_verify->refresh();
+    } else {
+        m_repeatability->refresh();
     }
 }
 
@@ -41,6 +45,8 @@ void HistoryStation::select(const QString& subject) {
     } else if (subject == QLatin1String("rounds")) {
         m_tabs->setCurrentWidget(m_verify);
         m_verify->focusMatrix();
+    } else if (subject == QLatin1String("repeatability")) {
+        m_tabs->setCurrentWidget(m_repeatability);
     } else if (const qint64 entry = subject.toLongLong(); entry > 0) {
         m_tabs->setCurrentWidget(m_ledger);
         m_ledger->showEntry(entry);

@@ -7,25 +7,29 @@ class QTabWidget;
 namespace caprail {
 
 class HistoryLedger;
+class HistoryRepeatability;
 class HistoryVerify;
 
-/// What was seen and done, in order: the whole ledger, and the verify rounds fastener by fastener.
+/// What was seen and done, in order: the whole ledger, the verify rounds fastener by fastener, and how well people
+/// repeat themselves.
 class HistoryStation : public StationPanel {
     Q_OBJECT
 public:
     explicit HistoryStation(RecordSession& session, QWidget* parent = nullptr);
     [[nodiscard]] Station station() const override { return Station::history; }
     void refresh() override;
-    /// "find" (the search field), "rounds", or an entry's number.
+    /// "find" (the search field), "rounds", "repeatability", or an entry's number.
     void select(const QString& subject) override;
     [[nodiscard]] HistoryLedger* ledgerPage() const { return m_ledger; }
     [[nodiscard]] HistoryVerify* verifyPage() const { return m_verify; }
+    [[nodiscard]] HistoryRepeatability* repeatabilityPage() const { return m_repeatability; }
     [[nodiscard]] QTabWidget* tabs() const { return m_tabs; }
 
 private:
     QTabWidget* m_tabs;
     HistoryLedger* m_ledger;
     HistoryVerify* m_verify;
+    HistoryRepeatability* m_repeatability;
 };
 
 } // namespace caprail

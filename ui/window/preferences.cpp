@@ -65,6 +65,7 @@ Preferences Preferences::load() {
     p.shopName = settings.value("shop/name").toString();
     p.logoPath = settings.value("shop/logo").toString();
     p.paper = settings.value("paper", "A4").toString() == "Letter" ? QPageSize::Letter : QPageSize::A4;
+    p.advice = GirdleAdvice::load();
     return p;
 }
 
@@ -79,6 +80,7 @@ void Preferences::save() const {
     settings.setValue("shop/name", shopName);
     settings.setValue("shop/logo", logoPath);
     settings.setValue("paper", paper == QPageSize::Letter ? "Letter" : "A4");
+    advice.save();
 }
 
 QImage Preferences::logo() const {

@@ -4,6 +4,7 @@
 #include <QPageSize>
 #include <QString>
 #include <QStringList>
+#include <session/girdle_advice.h>
 #include <units/format.h>
 
 namespace caprail {
@@ -17,6 +18,7 @@ struct Preferences {
     QString shopName;
     QString logoPath;
     QPageSize::PageSizeId paper = QPageSize::A4;
+    GirdleAdvice advice;
 
     static Preferences load();
     void save() const;

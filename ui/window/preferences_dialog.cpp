@@ -6,8 +6,12 @@
 #include <QFileDialog>
 #include <QFormLayout>
 #include <QHBoxLayout>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QSpinBox>
+#include <algorithm>
+#include <tuple>
 
 namespace caprail {
 
@@ -43,7 +47,8 @@ PreferencesDialog::PreferencesDialog(const Preferences& p, QWidget* parent)
                                 p.look)),
       m_paper(choice<QPageSize::PageSizeId>(
           {{QStringLiteral("A4"), QPageSize::A4}, {QStringLiteral("Letter"), QPageSize::Letter}}, p.paper)),
-      m_shop(new QLineEdit(p.shopName)), m_logo(new QLineEdit(p.logoPath)) {
+      m_shop(new QLineEdit(p.shopName)), m_logo(new QLineEdit(p.logoPath)), m_smallFrom(new QSpinBox),
+      m_smallTo(new QSpinBox), m_bigNear(new QSpinBox) {
     setWindowTitle(tr("Preferences"));
     auto* browse = new QPushButton(tr("Choose…"));
     auto* logoRow = new QHBoxLayout;
@@ -67,6 +72,18 @@ PreferencesDialog::PreferencesDialog(const Preferences& p, QWidget* parent)
     form->addRow(tr("&Paper"), m_paper);
     form->addRow(tr("&Shop name on the sheet"), m_shop);
     form->addRow(tr("S&hop logo"), logoRow);
+    auto* advice = new QHBoxLayout;
+    for (const auto& [label, box, value] : {std::tuple{tr("from"), m_smallFrom, p.advice.smallBlockFrom},
+                                            {tr("to"), m_smallTo, p.advice.smallBlockTo},
+                                            {tr("big-block near"), m_bigNear, p.advice.bigBlockNear}}) {
+        box->setRange(1, 5000);
+        box->setValue(value);
+        box->setSuffix(tr(" hp"));
+        box->setAccessibleName(tr("Consider a girdle, %1").arg(label));
+        advice->addWidget(new QLabel(label));
+        advice->addWidget(box);
+    }
+    form->addRow(tr("Consider a &girdle on a small-block"), advice);
     form->addRow(buttons);
 }
 
@@ -77,6 +94,7 @@ Preferences PreferencesDialog::preferences() const {
     p.paper = chosen<QPageSize::PageSizeId>(m_paper);
     p.shopName = m_shop->text().trimmed();
     p.logoPath = m_logo->text().trimmed();
+    p.advice = {m_smallFrom->value(), std::max(m_smallFrom->value(), m_smallTo->value()), m_bigNear->value()};
     return p;
 }
 

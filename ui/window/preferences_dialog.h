@@ -5,6 +5,7 @@
 
 class QComboBox;
 class QLineEdit;
+class QSpinBox;
 
 namespace caprail {
 
@@ -18,6 +19,7 @@ public:
 private:
     QComboBox *m_length, *m_torque, *m_mark, *m_look, *m_paper;
     QLineEdit *m_shop, *m_logo;
+    QSpinBox *m_smallFrom, *m_smallTo, *m_bigNear;
 };
 
 } // namespace caprail

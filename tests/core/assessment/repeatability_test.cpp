@@ -78,5 +78,48 @@ TEST(PersonalRepeatability, tells_instruments_apart) {
     EXPECT_FALSE(all[0].scatter) << "one reading each scatters not";
 }
 
+TEST(CrossedReadings, are_the_largest_study_that_the_record_holds) {
+    Bench bench;
+    bench.make(PersonAdded{"Arlo", "assembler"});
+    const auto read = [&](const char* person, Position p, int pass, double thousandths) {
+        const Entry& entry = bench.ledger.append({1'700'000'000'000 + bench.ledger.size() * 1000}, person,
+                                                 GapReading{p, pass, {thou(thousandths), ""}, ""});
+        apply(bench.facts, entry);
+    };
+    int n = 0;
+    for (const Position p : bench.facts.layout->positions()) {
+        for (int pass = 1; pass <= 2; ++pass) {
+            read("Mira", p, pass, 50 + n + 0.1 * pass);
+            read("Arlo", p, pass + 2, 50.5 + n + 0.1 * pass);
+        }
+        n += 2;
+    }
+    read("Mira", first, 5, 50); // one reading more does not make a third pass
+    const auto crossed = crossedReadings(bench.ledger, MeasuredQuantity::gap);
+    EXPECT_EQ(crossed.people, (std::vector<std::string>{"Arlo", "Mira"}));
+    EXPECT_EQ(crossed.places.size(), 6U);
+    EXPECT_EQ(crossed.passes, 2);
+    ASSERT_EQ(crossed.readings.size(), 24U);
+    EXPECT_EQ(crossed.counts.at("1L").at("Mira"), 3);
+    const auto study = repeatabilityStudy(crossed.readings, Units{});
+    ASSERT_TRUE(study) << study.error().sentence;
+    // By hand: within each cell the readings differ by 0.1 thou, so s = 0.1/√2; the people differ by 0.5 thou, so their
+    // standard deviation is √(0.5²/2 − s²/12) with the interaction, which is nil, pooled into repeatability.
+    EXPECT_NEAR(study->reproducibility, 0.5 / std::sqrt(2.0) * 25'400, 0.01 * 25'400);
+    EXPECT_LT(study->repeatability, 0.08 * 25'400);
+    EXPECT_GT(study->placeToPlace, 2 * 25'400);
+}
+
+TEST(CrossedReadings, hold_nothing_while_no_two_places_were_read_twice) {
+    Bench bench;
+    bench.make(GapReading{first, 1, {thou(50), ""}, ""});
+    bench.make(GapReading{first, 2, {thou(50), ""}, ""});
+    bench.make(GapReading{second, 1, {thou(60), ""}, ""});
+    const auto crossed = crossedReadings(bench.ledger, MeasuredQuantity::gap);
+    EXPECT_TRUE(crossed.people.empty());
+    EXPECT_TRUE(crossed.readings.empty());
+    EXPECT_EQ(crossed.counts.at("2R").at("Mira"), 1) << "what is missing can be seen";
+}
+
 } // namespace
 } // namespace caprail
