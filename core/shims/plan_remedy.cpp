@@ -79,18 +79,22 @@ std::optional<Remedy> buy(const Case& c) {
     return c.tryOut(std::move(remedy), withIt);
 }
 
-/// The place may be proud by as much as can be lapped off one shim of its stack.
-std::optional<Remedy> lap(const Case& c) {
+/// The place may be proud of what is wanted by as much as `proud`, which lapping one shim of its stack takes off; as
+/// above, the lapped shim takes the residual up.
+std::optional<Remedy> lapAway(const Case& c, Length proud) {
+    const std::int64_t unit = c.checked.unit();
     solver::Place changed = c.checked.instance().places[c.place];
-    changed.hi += mostToLap.value() / c.checked.unit();
+    const Length room = c.position().gap - wanted(c.request.band);
+    changed.lo = std::max(changed.lo, -floorDivide(-room.value(), unit));
+    changed.hi = floorDivide((room + proud).value(), unit);
+    changed.residualCounts = false;
     const solver::Solution solution = solver::solve(c.checked.withPlace(c.place, changed), c.options.stop);
     if (!solution.stacks[c.place] || solution.stacks[c.place]->empty()) {
         return std::nullopt;
     }
     const std::vector<solver::Part>& stack = *solution.stacks[c.place];
-    const Length residual = c.position().gap - stackThickness(c.checked, stack);
-    const Length off = wanted(c.request.band) - residual;
-    if (residual >= c.request.band.lo()) {
+    const Length off = std::min(stackThickness(c.checked, stack) - room, mostToLap);
+    if (off <= Length()) {
         return std::nullopt;
     }
     Remedy remedy;
@@ -108,6 +112,12 @@ std::optional<Remedy> lap(const Case& c) {
         return std::nullopt;
     }
     return c.tryOut(std::move(remedy), withIt);
+}
+
+/// Down to what is wanted; else as near to it as may be lapped, if that is in band.
+std::optional<Remedy> lap(const Case& c) {
+    auto remedy = lapAway(c, mostToLap);
+    return remedy ? remedy : lapAway(c, mostToLap + wanted(c.request.band) - c.request.band.lo());
 }
 
 } // namespace

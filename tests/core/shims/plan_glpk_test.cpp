@@ -18,8 +18,8 @@ PlanRequest mediumCase(std::mt19937& random) {
     const int width = between(0, 5);
     r.band = Band::between(tenths(-width), tenths(width)).value();
     r.largestStack = between(2, 5);
-    const int positions = between(3, 6);
-    const int shims = between(8, 22);
+    const int positions = between(3, 5);
+    const int shims = between(8, 16);
     const bool sizes = between(0, 1) == 0;
     for (int i = 0; i < shims; ++i) {
         r.shims.push_back({"S" + std::to_string(i), tenths(sizes ? between(1, 12) * 10 : between(10, 120))});
@@ -49,5 +49,6 @@ TEST(StackPlanAgainstGlpk, serves_as_many_positions_with_as_few_shims) {
         EXPECT_EQ(plan->inBand, other->inBand) << "case " << i;
         EXPECT_EQ(plan->shims, other->shims) << "case " << i;
     }
-    EXPECT_GE(compared, 100);
+    RecordProperty("compared", compared);
+    EXPECT_GE(compared, 200);
 }

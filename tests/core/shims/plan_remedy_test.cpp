@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
+#include <random>
 #include <shims/stack_plan.h>
+#include <tuple>
 
 using namespace caprail;
 using ::testing::HasSubstr;
@@ -134,4 +137,118 @@ TEST(CompareWithBest, refuses_stacks_that_cannot_be) {
     EXPECT_THAT(sentence({{"1L", {"S7"}}}), HasSubstr("shim S7, which is not in the kit"));
     EXPECT_THAT(sentence({{"1L", {"S1"}}, {"1R", {"S1"}}}), HasSubstr("Shim S1 is built in twice"));
     EXPECT_THAT(sentence({{"1L", {"S1"}}, {"1L", {"S2"}}}), HasSubstr("given two built stacks"));
+}
+
+namespace {
+
+/// Small cases of which most leave a position unmet.
+PlanRequest shortOfShims(std::mt19937& random) {
+    const auto between = [&random](int lo, int hi) {
+        return lo + static_cast<int>(random() % static_cast<unsigned>(hi - lo + 1));
+    };
+    std::vector<std::int64_t> gaps;
+    std::vector<std::int64_t> thicknesses;
+    for (int i = between(2, 4); i > 0; --i) {
+        gaps.push_back(between(40, 160));
+    }
+    for (int i = between(3, 7); i > 0; --i) {
+        thicknesses.push_back(between(10, 120));
+    }
+    PlanRequest r = positionsAndKit(gaps, thicknesses);
+    const int width = between(1, 5);
+    r.band = Band::between(tenths(-width), tenths(width)).value();
+    return r;
+}
+
+using Rank = std::tuple<int, int, Length, Length>;
+Rank rankOf(const StackPlan& plan) {
+    return {-plan.inBand, plan.shims, plan.largestResidual, plan.sumResidual};
+}
+
+const PlannedStack& stackAt(const StackPlan& plan, const std::string& position) {
+    return *std::find_if(plan.stacks.begin(), plan.stacks.end(),
+                         [&](const PlannedStack& s) { return s.position == position; });
+}
+
+bool holds(const PlannedStack& stack, const std::string& shim) {
+    return std::find(stack.shims.begin(), stack.shims.end(), shim) != stack.shims.end();
+}
+
+} // namespace
+
+TEST(WhatWouldHelp, buys_as_good_a_thickness_as_any_that_fills_the_gap) {
+    std::mt19937 random(20'240'601);
+    int compared = 0;
+    for (int i = 0; i < 120; ++i) {
+        SCOPED_TRACE(i);
+        const PlanRequest r = shortOfShims(random);
+        const StackPlan plan = planStacks(r).value();
+        const auto found = whatWouldHelp(r, plan).value();
+        Length thickest;
+        for (const PlanShim& s : r.shims) {
+            thickest = std::max(thickest, s.thickness);
+        }
+        for (const UnmetPosition& unmet : plan.unmet) {
+            const auto remedy = std::find_if(found.begin(), found.end(), [&](const Remedy& one) {
+                return one.kind == Remedy::Kind::buy && one.position == unmet.position;
+            });
+            // Every thickness there is to buy, planned anew.
+            for (Length t = tenths(1); t <= thickest; t += tenths(1)) {
+                PlanRequest with = r;
+                with.shims.push_back({boughtShimId, t});
+                const StackPlan other = planStacks(with).value();
+                const PlannedStack& stack = stackAt(other, unmet.position);
+                if (other.inBand <= plan.inBand || stack.residual != Length() || !holds(stack, boughtShimId)) {
+                    continue;
+                }
+                ASSERT_NE(remedy, found.end()) << "a shim of " << t.value() << " nm would help";
+                EXPECT_LE(rankOf(remedy->plan), rankOf(other));
+                ++compared;
+            }
+            if (remedy != found.end()) {
+                PlanRequest with = r;
+                with.shims.push_back({boughtShimId, remedy->thickness});
+                EXPECT_EQ(rankOf(planStacks(with).value()), rankOf(remedy->plan));
+                EXPECT_GT(remedy->plan.inBand, plan.inBand);
+                EXPECT_LE(remedy->thickness, thickest);
+            }
+        }
+    }
+    EXPECT_GE(compared, 200);
+}
+
+TEST(WhatWouldHelp, laps_as_good_a_shim_as_any_that_fills_the_gap) {
+    std::mt19937 random(20'240'602);
+    int compared = 0;
+    for (int i = 0; i < 250; ++i) {
+        SCOPED_TRACE(i);
+        const PlanRequest r = shortOfShims(random);
+        const StackPlan plan = planStacks(r).value();
+        const auto found = whatWouldHelp(r, plan).value();
+        for (const UnmetPosition& unmet : plan.unmet) {
+            const auto remedy = std::find_if(found.begin(), found.end(), [&](const Remedy& one) {
+                return one.kind == Remedy::Kind::lap && one.position == unmet.position;
+            });
+            // Every shim of the kit lapped by every amount, planned anew.
+            for (std::size_t s = 0; s < r.shims.size(); ++s) {
+                for (Length off = tenths(1); off <= mostToLap && off < r.shims[s].thickness; off += tenths(1)) {
+                    PlanRequest with = r;
+                    with.shims[s].thickness -= off;
+                    const StackPlan other = planStacks(with).value();
+                    const PlannedStack& stack = stackAt(other, unmet.position);
+                    if (other.inBand <= plan.inBand || stack.residual != Length() || !holds(stack, r.shims[s].id)) {
+                        continue;
+                    }
+                    ASSERT_NE(remedy, found.end()) << r.shims[s].id << " lapped by " << off.value() << " nm would help";
+                    EXPECT_LE(rankOf(remedy->plan), rankOf(other));
+                    ++compared;
+                }
+            }
+            if (remedy != found.end()) {
+                EXPECT_LE(remedy->from - remedy->thickness, mostToLap);
+                EXPECT_GT(remedy->plan.inBand, plan.inBand);
+            }
+        }
+    }
+    EXPECT_GE(compared, 100);
 }
