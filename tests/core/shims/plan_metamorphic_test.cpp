@@ -174,3 +174,56 @@ TEST(StackPlanRelations, the_unit_of_length_does_not_matter) {
         return true;
     });
 }
+
+TEST(StackPlanRelations, setting_aside_what_the_plan_leaves_free_changes_no_figure) {
+    forCases(2, [](const PlanRequest& r, const StackPlan& plan) {
+        PlanRequest fewer = r;
+        std::erase_if(fewer.shims, [&plan](const PlanShim& s) {
+            return std::none_of(plan.stacks.begin(), plan.stacks.end(), [&s](const PlannedStack& stack) {
+                return std::find(stack.shims.begin(), stack.shims.end(), s.id) != stack.shims.end();
+            });
+        });
+        const StackPlan again = planOf(fewer);
+        if (!again.proven) {
+            return false;
+        }
+        EXPECT_EQ(rankOf(fewer, again), rankOf(r, plan));
+        return true;
+    });
+}
+
+TEST(StackPlanRelations, stopped_early_it_never_claims_more_than_is_true) {
+    for (Family family : {Family::scarce, Family::tight, Family::unmet, Family::noLimit, Family::twins}) {
+        for (unsigned seed = 300; seed < 304; ++seed) {
+            plancases::PlanCase c = makeCase(family, seed);
+            for (Objective objective : {Objective::smallestResidual, Objective::leastTwist}) {
+                SCOPED_TRACE(c.name + (objective == Objective::leastTwist ? ", least twist" : ""));
+                c.request.objective = objective;
+                const StackPlan best = planOf(c.request);
+                if (!best.proven) {
+                    continue;
+                }
+                for (const int askings : {0, 1, 3, 10, 30, 100, 300, 1000}) {
+                    int asked = 0;
+                    const StackPlan early =
+                        planStacks(c.request, {[&asked, askings] { return ++asked > askings; }}).value();
+                    EXPECT_GE(rankOf(c.request, early), rankOf(c.request, best));
+                    EXPECT_TRUE(!early.proven || rankOf(c.request, early) == rankOf(c.request, best));
+                    EXPECT_GE(early.bound.inBand, best.inBand);
+                    if (early.bound.inBand > best.inBand) {
+                        continue; // the other bounds are for a plan that serves more
+                    }
+                    EXPECT_LE(early.bound.shims, best.shims);
+                    if (early.bound.shims < best.shims) {
+                        continue;
+                    }
+                    if (objective == Objective::leastTwist) {
+                        EXPECT_LE(early.bound.twistSum, best.twistSum);
+                    } else {
+                        EXPECT_LE(early.bound.largestResidual, best.largestResidual);
+                    }
+                }
+            }
+        }
+    }
+}
