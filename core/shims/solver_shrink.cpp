@@ -14,9 +14,12 @@ bool Stages::settle(const Aim& aim, std::int64_t& atLeast, const std::int64_t& b
         for (unsigned probe = 0; probe <= probes && atLeast < best && !stopped(); ++probe) {
             const std::int64_t before = best;
             const Outcome outcome = search(best - 1, probe == 0 ? steps : steps / 4, probe);
-            if (outcome == Outcome::exhausted && listed) {
-                atLeast = best;
-            } else if (best < before) {
+            if (outcome == Outcome::exhausted) {
+                atLeast = listed ? best : atLeast;
+                steps = never / 8; // the stacks listed hold no more: on to the others
+                break;
+            }
+            if (best < before) {
                 probe = 0;
             }
         }
@@ -193,6 +196,13 @@ void Stages::shrinkSum() {
     limits.sum = m_sumAtLeast - m_instance.fixedSum;
     if (decideByKit(limits, kitSteps) == Answer::yes) {
         return;
+    }
+    for (std::int64_t from = m_sumAtLeast + 1; from < m_best.sum && !stopped();) {
+        const std::int64_t most = from + (m_best.sum - 1 - from) / 2;
+        limits.sum = most - m_instance.fixedSum;
+        if (decideByKit(limits, kitSteps / 4) != Answer::yes) {
+            from = most + 1;
+        }
     }
     Prices prices;
     std::size_t pricedFor = 0;

@@ -119,12 +119,11 @@ inline constexpr const char* boughtShimId = "(to buy)";
 /// The most that is taken off a shim by lapping it on a plate. Common practice, no source.
 inline constexpr Length mostToLap = thou(3);
 
-/// For each unmet open position: what to buy, then what to lap (never more than `mostToLap` off), such that the plan made
-/// with it is as good as with any one such shim that, used at that position, leaves no residual there (or, where the
-/// band does not contain 0, the end of the band nearest to it). A lapped shim may leave some where lapping it all the way
-/// would take off more. A shim to buy is no thicker than the thickest of the kit, unless the kit is empty. Positions that
-/// no such shim helps are not listed.
-/// Takes the request and its plan; refuses what planStacks refuses.
+/// For each unmet open position: what to buy, then what to lap (never more than `mostToLap` off), such that the plan
+/// made with it is as good as with any one such shim that, used at that position, leaves no residual there (or, where
+/// the band does not contain 0, the end of the band nearest to it). A lapped shim may leave some where lapping it all
+/// the way would take off more. A shim to buy is no thicker than the thickest of the kit, unless the kit is empty.
+/// Positions that no such shim helps are not listed. Takes the request and its plan; refuses what planStacks refuses.
 Result<std::vector<Remedy>> whatWouldHelp(const PlanRequest& request, const StackPlan& plan,
                                           const PlanOptions& options = {});
 

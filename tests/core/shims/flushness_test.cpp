@@ -3,6 +3,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 #include <shims/flushness.h>
+#include <string>
 
 using namespace caprail;
 using ::testing::HasSubstr;
@@ -97,4 +98,32 @@ TEST(Flushness, of_nothing_says_so) {
     const Flushness f = flushnessOf({});
     EXPECT_FALSE(f.offset);
     EXPECT_THAT(f.sentence, HasSubstr("No place"));
+}
+
+TEST(Flushness, finds_planes_and_saddles_with_any_one_place_missing) {
+    for (int caps = 3; caps <= 9; ++caps) {
+        const auto all = surface(caps, -210, 35, -80, 64);
+        for (std::size_t missing = 0; missing < all.size(); ++missing) {
+            SCOPED_TRACE(std::to_string(caps) + " caps without place " + std::to_string(missing));
+            auto heights = all;
+            heights.erase(heights.begin() + static_cast<std::ptrdiff_t>(missing));
+            const Flushness f = flushnessOf(heights);
+            ASSERT_TRUE(f.offset && f.pitch && f.roll && f.twist);
+            // Without an end place the span is still that of the cap's other side.
+            EXPECT_NEAR(*f.pitch, 2 * 35 * (caps - 1), closeEnough);
+            EXPECT_NEAR(*f.roll, 2 * -80 * (caps - 1), closeEnough);
+            EXPECT_NEAR(*f.twist, 2 * 64 * (caps - 1), closeEnough);
+            for (double error : f.localError) {
+                EXPECT_NEAR(error, 0, closeEnough);
+            }
+        }
+    }
+}
+
+TEST(Flushness, does_not_guess_at_the_twist_from_three_places) {
+    auto heights = surface(2, 300, -70, 45, 110);
+    heights.pop_back();
+    const Flushness f = flushnessOf(heights);
+    EXPECT_FALSE(f.twist);
+    EXPECT_THAT(f.sentence, HasSubstr("twist"));
 }
