@@ -35,7 +35,8 @@ private:
 };
 
 /// Checks each entry by itself; gives the entries of attachments that were read.
-std::vector<AttachmentAdded> checkEntries(Database& database, CheckReport& report, Findings& findings) {
+std::vector<AttachmentAdded> checkEntries(Database& database, const std::string& sealDigits, CheckReport& report,
+                                          Findings& findings) {
     std::vector<AttachmentAdded> attachments;
     auto reader = EntryReader::after(database, 0);
     if (!reader) {
@@ -67,6 +68,9 @@ std::vector<AttachmentAdded> checkEntries(Database& database, CheckReport& repor
         }
         report.seal = row.seal;
         ++report.entries;
+        if (report.sealedEntry && toHex(row.seal).starts_with(sealDigits)) {
+            report.sealedEntry = row.sequence;
+        }
     }
     return attachments;
 }
@@ -108,7 +112,7 @@ void checkAttachments(Database& database, const std::vector<AttachmentAdded>& ad
     }
 }
 
-void checkContent(Database& database, CheckReport& report, Findings& findings) {
+void checkContent(Database& database, const std::string& sealDigits, CheckReport& report, Findings& findings) {
     if (auto schema = verifySchema(database); !schema) {
         findings.addFrom(schema); // what the tables hold means nothing then, and must not be run
         return;
@@ -128,12 +132,40 @@ void checkContent(Database& database, CheckReport& report, Findings& findings) {
         findings.add("The table “" + std::string(loose->text(0)) + "” has details of entry " +
                      std::to_string(loose->integer(1)) + ", which does not exist.");
     }
-    checkAttachments(database, checkEntries(database, report, findings), report, findings);
+    if (!sealDigits.empty()) {
+        report.sealedEntry = 0;
+    }
+    checkAttachments(database, checkEntries(database, sealDigits, report, findings), report, findings);
+    if (report.sealedEntry == 0) {
+        findings.add("No entry has the seal that was given: this is not the ledger that it was taken down from, or its "
+                     "end was removed. It has " +
+                     std::to_string(report.entries) + " entries and ends with the seal " + shortForm(report.seal) +
+                     ".");
+    }
 }
 
 } // namespace
 
-CheckReport checkFile(const std::string& path) {
+Result<std::string> readShortForm(const std::string& typed) {
+    std::string digits;
+    for (const char c : typed) {
+        const bool isUpper = c >= 'A' && c <= 'F';
+        if (isUpper || (c >= 'a' && c <= 'f') || (c >= '0' && c <= '9')) {
+            digits += isUpper ? static_cast<char>(c - 'A' + 'a') : c;
+        } else if (c != '-' && c != ' ') {
+            digits.clear();
+            break;
+        }
+    }
+    if (digits.size() != 20 && digits.size() != 64) {
+        return refuse("“" + typed.substr(0, 100) +
+                      "” is no seal: type the five groups of four digits as they stand on the sheet, like "
+                      "3f2a-91c0-77de-0b15-a4c2.");
+    }
+    return digits;
+}
+
+CheckReport checkFile(const std::string& path, const std::string& sealDigits) {
     CheckReport report;
     Findings findings(report);
     const auto resolved = resolveRecord(path);
@@ -151,7 +183,7 @@ CheckReport checkFile(const std::string& path) {
     auto database = openDefended(*resolved, Access::readOnly);
     if (database) {
         findings.addFrom(inOneState(**database, [&]() -> Result<void> {
-            checkContent(**database, report, findings);
+            checkContent(**database, sealDigits, report, findings);
             return {};
         }));
     } else {

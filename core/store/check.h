@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <ledger/entry.h>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -15,13 +16,22 @@ struct CheckReport {
     std::int64_t entries = 0;          ///< that were read
     std::int64_t attachments = 0;      ///< whose bytes were read
     Seal seal;                         ///< of the last entry read
+    /// When a seal was asked for: the entry that has it, 0 when none has. Short of `entries`, what follows was added
+    /// after that seal was taken down.
+    std::optional<std::int64_t> sealedEntry;
 };
+
+/// A seal as a person reads it off a sheet: its short form (five groups of four digits, with or without the dashes) or
+/// all of it, in either case of letters. Gives the digits in small letters; refuses anything else.
+Result<std::string> readShortForm(const std::string& typed);
 
 /// Checks everything there is to a file without changing it: header, schema, SQLite's integrity_check and
 /// foreign_key_check, the number and seal of every entry, the hash of every attachment. Each altered entry is named by
 /// itself, because a seal is checked against the one stored before it. At most 100 findings.
-/// What it proves: that the file is as this program wrote it, or was rewritten throughout with new seals. Compare the
-/// seal's short form with the one on a printed sheet to know that it is the same ledger.
-CheckReport checkFile(const std::string& path);
+/// What it proves: that the file is as this program wrote it, or had its last entries removed, or was rewritten
+/// throughout with new seals: a chain says nothing about its own end. What tells is a seal that was taken down
+/// elsewhere, as on a printed sheet. Given its digits (`readShortForm`), the entry that has it is looked for; when no
+/// entry has it, that is a finding, since then the file is not, and does not go on from, the ledger of that sheet.
+CheckReport checkFile(const std::string& path, const std::string& sealDigits = {});
 
 } // namespace caprail

@@ -6,6 +6,7 @@
 #include <set>
 #include <sqlite3.h>
 #include <store/defences.h>
+#include <store/entry_rows.h>
 #include <store/schema.h>
 
 namespace caprail {
@@ -30,9 +31,9 @@ Result<std::unique_ptr<Database>> openTolerantly(const std::string& copy) {
 
 /// True when every table of a record is there to the letter. Views and triggers do not matter to one who only reads
 /// tables, with views switched off.
-bool hasOurTables(Database& database) {
+bool hasOurTables(Database& database, std::uint32_t version) {
     auto row = database.prepare("SELECT count(*), min(sql) FROM sqlite_schema WHERE name = ? AND type = 'table'");
-    return row && std::ranges::all_of(schemaItems(), [&](const SchemaItem& item) {
+    return row && std::ranges::all_of(schemaItems(version), [&](const SchemaItem& item) {
                if (item.type != "table") {
                    return true;
                }
@@ -75,16 +76,17 @@ void putBigEndian(QByteArray& page, qsizetype at, std::uint32_t value) {
     }
 }
 
-/// Lays the schema of a fresh record over the copy.
-Result<void> graftSchema(const std::string& copy) {
+/// Lays the schema of a fresh record of a version over the copy.
+Result<void> graftSchema(const std::string& copy, std::uint32_t version) {
     const std::string freshPath = copy + ".fresh";
+    QFile::remove(QString::fromStdString(freshPath));
     QFile fresh(QString::fromStdString(freshPath));
     QFile target(QString::fromStdString(copy));
     if (!fresh.open(QIODevice::ReadWrite) || !target.open(QIODevice::ReadWrite)) {
         return refuse("The copy to salvage from cannot be written: " + target.errorString().toStdString() + ".");
     }
     auto database = Database::open(freshPath, Access::readWrite);
-    auto made = database ? createSchema(**database) : tl::unexpected(database.error());
+    auto made = database ? createSchema(**database, version) : tl::unexpected(database.error());
     auto pages = made ? schemaPages(**database) : tl::unexpected(made.error());
     if (!pages) {
         return tl::unexpected(pages.error());
@@ -103,6 +105,17 @@ Result<void> graftSchema(const std::string& copy) {
         }
     }
     return target.flush() ? Result<void>() : refuse("The copy to salvage from cannot be written.");
+}
+
+/// How many of the first entries can be read whole.
+int entriesShown(Database& database) {
+    EntryLookup lookup(database);
+    EntryRow row;
+    int shown = 0;
+    for (std::int64_t number = 1; number <= 200; ++number) {
+        shown += lookup.read(number, row) ? 1 : 0;
+    }
+    return shown;
 }
 
 } // namespace
@@ -138,23 +151,46 @@ Result<void> copyDamaged(const std::string& damaged, const std::string& copy, st
 
 Result<std::unique_ptr<Database>> openDamaged(const std::string& copy, std::vector<std::string>& sentences) {
     auto database = openTolerantly(copy);
-    if (database && hasOurTables(**database)) {
-        return database;
+    if (database) {
+        if (const auto version = versionOf(**database); version && hasOurTables(**database, *version)) {
+            return database;
+        }
     }
     database = refuse("closed"); // let go of the file before its pages are changed
     QFile::remove(QString::fromStdString(copy + "-journal"));
-    if (auto grafted = graftSchema(copy); !grafted) {
-        return tl::unexpected(grafted.error());
+    const QString file = QString::fromStdString(copy);
+    const QString before = file + QStringLiteral(".before");
+    if (!QFile::copy(file, before)) {
+        return refuse("There is no room to work on a copy of the damaged record.");
     }
-    sentences.emplace_back("The header or the list of tables was damaged or altered and is taken from a fresh record.");
-    database = openTolerantly(copy);
-    if (!database) {
-        return database;
+    // Which version it was is in its header, which may be damaged too: the schema under which most entries show is it.
+    std::uint32_t best = 0;
+    int most = -1;
+    const auto graft = [&](std::uint32_t version) -> Result<std::unique_ptr<Database>> {
+        QFile::remove(file);
+        if (!QFile::copy(before, file)) {
+            return refuse("There is no room to work on a copy of the damaged record.");
+        }
+        if (auto grafted = graftSchema(copy, version); !grafted) {
+            return tl::unexpected(grafted.error());
+        }
+        return openTolerantly(copy);
+    };
+    for (std::uint32_t version = schemaVersion; version >= 1; --version) {
+        auto tried = graft(version);
+        if (!tried) {
+            return tried;
+        }
+        if (const int entries = entriesShown(**tried); entries > most && hasOurTables(**tried, version)) {
+            most = entries;
+            best = version;
+        }
     }
-    if (!hasOurTables(**database)) {
+    if (best == 0) {
         return refuse("The tables of the record cannot be found any more: look for a copy of it.");
     }
-    return database;
+    sentences.emplace_back("The header or the list of tables was damaged or altered and is taken from a fresh record.");
+    return graft(best);
 }
 
 } // namespace caprail

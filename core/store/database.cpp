@@ -188,7 +188,17 @@ std::string sentenceFor(int code, const std::string& path, const std::string& de
         return file + " was left in the middle of a write, which must be taken back first: open it where it and its "
                       "folder may be written.";
     }
+    if (code == SQLITE_IOERR_LOCK || code == SQLITE_IOERR_UNLOCK || code == SQLITE_IOERR_RDLOCK ||
+        code == SQLITE_IOERR_CHECKRESERVEDLOCK) {
+        return "The folder of " + file +
+               " does not lock files, as some network folders do not: have locks switched on "
+               "there, or save a copy on a disk of this computer.";
+    }
     switch (code & 0xff) {
+    case SQLITE_NOLFS:
+        return "The disk of " + file + " takes no file of this size: save a copy on another one.";
+    case SQLITE_INTERRUPT:
+        return file + " takes longer to read than a record does: it is damaged, or was made to. It was not changed.";
     case SQLITE_FULL:
         return "There is no room on the disk of " + file + ": free some, then store again.";
     case SQLITE_BUSY:

@@ -13,11 +13,14 @@ namespace caprail {
 namespace {
 
 constexpr std::size_t batchSize = 512;
+/// Bytes of texts in a batch: several are on their way at a time, and long texts must not add up.
+constexpr std::size_t largestBatch = 1024UL * 1024;
 
 /// Rows on their way to be verified; they come back with the entries, so that their memory is used again.
 struct Batch {
     std::vector<EntryRow> rows;
     std::size_t filled = 0;
+    std::size_t memory = 0;
     Seal before;
     std::vector<Entry> entries;
     Result<void> outcome;
@@ -48,6 +51,7 @@ public:
         Batch batch = std::exchange(m_spare, Batch());
         batch.rows.resize(batchSize);
         batch.filled = 0;
+        batch.memory = 0;
         return batch;
     }
 
@@ -85,7 +89,9 @@ private:
         }
         batch.entries.clear();
         m_outcome = batch.outcome;
-        m_spare = std::move(batch);
+        if (batch.memory < largestBatch) { // else its rows would go on holding room for texts as long
+            m_spare = std::move(batch);
+        }
     }
 
     Ledger& m_ledger;
@@ -112,7 +118,7 @@ public:
         : m_database(database), m_reader(std::move(reader)), m_expected(first) {}
 
     Result<bool> fill(Batch& batch) {
-        for (; batch.filled < batchSize; ++batch.filled) {
+        for (; batch.filled < batchSize && batch.memory < largestBatch; ++batch.filled) {
             EntryRow& row = batch.rows[batch.filled];
             auto more = m_reader.next(row);
             if (!more || !*more) {
@@ -124,7 +130,9 @@ public:
                               " must be: entries were removed, inserted or put in another order.");
             }
             ++m_expected;
-            m_memory += memoryOf(row);
+            const std::size_t memory = memoryOf(row);
+            batch.memory += memory;
+            m_memory += memory;
             if (m_memory > largestLedger) {
                 return refuse(inQuotes(m_database.path()) + " holds more than this program reads into memory (" +
                               std::to_string(largestLedger / 1024 / 1024) + " MiB of entries).");

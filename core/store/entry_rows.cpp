@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <store/defences.h>
+#include <store/schema.h>
 #include <unordered_map>
 
 namespace caprail {
@@ -23,11 +24,6 @@ std::string detailInsert(const KindInfo& info) {
         sql += ", ?";
     }
     return sql + ")";
-}
-
-std::string detailSelect(const KindInfo& info, std::int64_t after) {
-    return "SELECT * FROM " + std::string(info.kind) + " WHERE sequence > " + std::to_string(after) +
-           " ORDER BY sequence";
 }
 
 Result<std::size_t> indexOfKind(std::string_view kind) {
@@ -162,9 +158,18 @@ Result<EntryReader> EntryReader::after(Database& database, std::int64_t sequence
     if (!entries) {
         return tl::unexpected(entries.error());
     }
+    const auto selects = detailSelects(database);
+    if (!selects) {
+        return tl::unexpected(selects.error());
+    }
     EntryReader reader(database, std::move(*entries));
-    for (const KindInfo& info : allKinds()) {
-        auto statement = database.prepare(detailSelect(info, sequence));
+    for (const std::string& select : *selects) {
+        if (select.empty()) { // no table in this version
+            reader.m_details.emplace_back();
+            continue;
+        }
+        auto statement =
+            database.prepare(select + " WHERE sequence > " + std::to_string(sequence) + " ORDER BY sequence");
         if (!statement) {
             return tl::unexpected(statement.error());
         }
@@ -177,7 +182,7 @@ Result<EntryReader> EntryReader::after(Database& database, std::int64_t sequence
 }
 
 Result<void> EntryReader::advance(Detail& detail) {
-    const auto more = detail.statement.step();
+    const auto more = detail.statement->step();
     if (!more) {
         return tl::unexpected(more.error());
     }
@@ -189,7 +194,7 @@ Result<bool> EntryReader::atEnd() {
     for (std::size_t kind = 0; kind < m_details.size(); ++kind) {
         if (m_details[kind].hasRow) {
             return refuse(inQuotes(m_database->path()) + " has details of " +
-                          entryName(m_details[kind].statement.integer(0)) + " in the table “" +
+                          entryName(m_details[kind].statement->integer(0)) + " in the table “" +
                           std::string(allKinds()[kind].kind) + "” without that entry: it was altered or damaged.");
         }
     }
@@ -208,10 +213,10 @@ Result<bool> EntryReader::next(EntryRow& row) {
         return tl::unexpected(done.error());
     }
     Detail& detail = m_details[row.kind];
-    if (!detail.hasRow || detail.statement.integer(0) != row.sequence) {
+    if (!detail.hasRow || detail.statement->integer(0) != row.sequence) {
         return refuse(detailsMissing(*m_database, row));
     }
-    if (auto done = readCells(*m_database, detail.statement, row); !done) {
+    if (auto done = readCells(*m_database, *detail.statement, row); !done) {
         return tl::unexpected(done.error());
     }
     if (auto done = advance(detail); !done) {
@@ -240,8 +245,18 @@ Result<void> EntryLookup::read(std::int64_t sequence, EntryRow& row) {
     if (auto done = readEntryRow(m_database, *m_entry, row); !done) {
         return done;
     }
+    if (m_selects.empty()) {
+        auto selects = detailSelects(m_database);
+        if (!selects) {
+            return tl::unexpected(selects.error());
+        }
+        m_selects = std::move(*selects);
+    }
     auto& detail = m_details[row.kind];
-    const auto details = find(detail, "SELECT * FROM " + std::string(allKinds()[row.kind].kind));
+    if (m_selects[row.kind].empty()) {
+        return refuse(detailsMissing(m_database, row));
+    }
+    const auto details = find(detail, m_selects[row.kind]);
     if (!details || !*details) {
         return details ? refuse(detailsMissing(m_database, row)) : tl::unexpected(details.error());
     }

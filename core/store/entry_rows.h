@@ -41,7 +41,7 @@ public:
 
 private:
     struct Detail {
-        Statement statement;
+        std::optional<Statement> statement; ///< none: the file's version has no table of this kind
         bool hasRow = false;
     };
     EntryReader(Database& database, Statement entries) : m_database(&database), m_entries(std::move(entries)) {}
@@ -62,6 +62,7 @@ public:
 private:
     Database& m_database;
     std::optional<Statement> m_entry;
+    std::vector<std::string> m_selects;
     std::vector<std::optional<Statement>> m_details;
 };
 

@@ -30,36 +30,40 @@ HeaderFinding judgeHeader(std::string_view header, std::uint64_t size, const std
     const std::string file = inQuotes(path);
     constexpr std::string_view magic("SQLite format 3\0", 16);
     if (header.empty()) {
-        return {FileKind::notARecord, file + " is empty: it is no build record."};
+        return {FileKind::notARecord, file + " is empty: it is no build record.", 0};
     }
     if (header.size() < headerSize) {
         const bool begins = header.size() >= magic.size() && header.starts_with(magic);
         return {begins ? FileKind::damagedRecord : FileKind::notARecord,
                 file + (begins ? " breaks off within its first 100 bytes: look for a copy of it."
-                               : " is no build record: choose a file that ends in .caprail.")};
+                               : " is no build record: choose a file that ends in .caprail."),
+                0};
     }
     const bool ours = bigEndian(header, 68) == applicationId;
     if (!header.starts_with(magic)) {
         return {ours ? FileKind::damagedRecord : FileKind::notARecord,
                 file + (ours ? " is damaged in its first bytes: salvage what can be read into a new file."
-                             : " is no build record: choose a file that ends in .caprail.")};
+                             : " is no build record: choose a file that ends in .caprail."),
+                0};
     }
     if (!ours) {
         return {FileKind::notARecord,
-                file + " is a database of another program, not a build record: choose a file that ends in .caprail."};
+                file + " is a database of another program, not a build record: choose a file that ends in .caprail.",
+                0};
     }
     const std::uint32_t version = bigEndian(header, 60);
     if (version > schemaVersion && version < 10'000) {
-        return {FileKind::newerRecord, file +
-                                           " was written by a newer version of this program (its tables are of "
-                                           "version " +
-                                           std::to_string(version) + ", this program knows up to " +
-                                           std::to_string(schemaVersion) +
-                                           "): open it with that one; it was not touched."};
+        return {FileKind::newerRecord,
+                file +
+                    " was written by a newer version of this program (its tables are of "
+                    "version " +
+                    std::to_string(version) + ", this program knows up to " + std::to_string(schemaVersion) +
+                    "): open it with that one; it was not touched.",
+                version};
     }
     const auto damaged = [&](const std::string& what) {
         return HeaderFinding{FileKind::damagedRecord,
-                             file + " is damaged: " + what + ". Salvage what can be read into a new file."};
+                             file + " is damaged: " + what + ". Salvage what can be read into a new file.", 0};
     };
     if (version == 0 || version > schemaVersion) {
         return damaged("its version number is " + std::to_string(version));
@@ -76,7 +80,7 @@ HeaderFinding judgeHeader(std::string_view header, std::uint64_t size, const std
     if (size < pageSize) {
         return damaged("it breaks off within its first page");
     }
-    return {FileKind::record, {}};
+    return {FileKind::record, {}, version};
 }
 
 Result<HeaderFinding> readHeader(const std::string& path) {

@@ -8,14 +8,16 @@ namespace caprail {
 
 /// The mark of a build record in the header of an SQLite file: "CpRl" in ASCII.
 inline constexpr std::uint32_t applicationId = 0x4370526c;
-/// The version of the tables that this program writes.
-inline constexpr std::uint32_t schemaVersion = 1;
+/// The version of the tables that this program writes. Files of the versions from 1 on are read as they are, and
+/// written after an upgrade (store/upgrade.h).
+inline constexpr std::uint32_t schemaVersion = 2;
 
 /// What the first 100 bytes of a file say (sqlite.org/fileformat2.html, section 1.3).
 enum class FileKind { record, newerRecord, damagedRecord, notARecord };
 struct HeaderFinding {
     FileKind kind = FileKind::notARecord;
-    std::string sentence; ///< why it is not a record that can be opened; empty for `record`
+    std::string sentence;      ///< why it is not a record that can be opened; empty for `record`
+    std::uint32_t version = 0; ///< of a record
 };
 
 /// Looks at the header before SQLite touches the file; nothing is written. Refuses what is no readable plain file.

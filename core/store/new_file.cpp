@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <store/new_file.h>
 
+#include <QDir>
 #include <QFile>
 #include <QFileInfo>
+#include <QRegularExpression>
 #include <cerrno>
 #include <cstring>
 #include <fcntl.h>
 #include <store/database.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 namespace caprail {
@@ -32,6 +35,36 @@ std::string reason() {
     return std::strerror(errno);
 }
 
+/// Makes a file under a hidden name in the folder of `path`, fills and syncs it, and has it put in its place.
+Result<void> makeBeside(const std::string& path, const std::function<Result<void>(const std::string&)>& fill,
+                        const std::function<Result<void>(const std::string&)>& putInPlace) {
+    const std::string folder = folderOf(path);
+    if (!QFileInfo(QString::fromStdString(folder)).isDir()) {
+        return refuse("There is no folder " + inQuotes(folder) + ": make it first.");
+    }
+    const std::string name = QFileInfo(QString::fromStdString(path)).fileName().toStdString();
+    const std::string made = folder + "/." + name + "." + std::to_string(::getpid()) + ".new";
+    ::unlink(made.c_str()); // left by a dead process of the same number
+    const int file = ::open(made.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_NOFOLLOW | O_CLOEXEC, 0666);
+    if (file < 0) {
+        return refuse(inQuotes(path) + " cannot be made: " + reason() + ".");
+    }
+    ::close(file);
+    const Leftovers leftovers(made);
+    if (auto filled = fill(made); !filled) {
+        // The person knows the name that was asked for, not the one that it is made under.
+        std::string sentence = filled.error().sentence;
+        if (const auto at = sentence.find(made); at != std::string::npos) {
+            sentence.replace(at, made.size(), path);
+        }
+        return refuse(sentence);
+    }
+    if (auto synced = syncToDisk(made); !synced) {
+        return synced;
+    }
+    return putInPlace(made);
+}
+
 } // namespace
 
 std::string folderOf(const std::string& path) {
@@ -54,36 +87,42 @@ Result<void> makeNewFile(const std::string& path, const std::function<Result<voi
     if (target.exists() || target.isSymLink()) {
         return refuse(inQuotes(path) + " exists already and is not overwritten: choose another name.");
     }
-    const std::string folder = folderOf(path);
-    if (!QFileInfo(QString::fromStdString(folder)).isDir()) {
-        return refuse("There is no folder " + inQuotes(folder) + ": make it first.");
-    }
-    const std::string made =
-        folder + "/." + target.fileName().toStdString() + "." + std::to_string(::getpid()) + ".new";
-    ::unlink(made.c_str()); // left by a dead process of the same number
-    const int file = ::open(made.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_NOFOLLOW | O_CLOEXEC, 0666);
-    if (file < 0) {
-        return refuse(inQuotes(path) + " cannot be made: " + reason() + ".");
-    }
-    ::close(file);
-    const Leftovers leftovers(made);
-    if (auto filled = fill(made); !filled) {
-        // The person knows the name that was asked for, not the one that it is made under.
-        std::string sentence = filled.error().sentence;
-        if (const auto at = sentence.find(made); at != std::string::npos) {
-            sentence.replace(at, made.size(), path);
+    return makeBeside(path, fill, [&](const std::string& made) -> Result<void> {
+        // QFile::rename never replaces a file that exists.
+        QFile finished(QString::fromStdString(made));
+        if (!finished.rename(target.absoluteFilePath())) {
+            return refuse(inQuotes(path) + " cannot be made: " + finished.errorString().toStdString() + ".");
         }
-        return refuse(sentence);
+        return syncToDisk(folderOf(path));
+    });
+}
+
+Result<void> replaceFile(const std::string& path, const std::function<Result<void>(const std::string&)>& fill) {
+    struct stat old {};
+    if (::lstat(path.c_str(), &old) != 0 || !S_ISREG(old.st_mode)) {
+        return refuse(inQuotes(path) + " is no file that could be replaced: choose another name.");
     }
-    if (auto synced = syncToDisk(made); !synced) {
-        return synced;
+    return makeBeside(path, fill, [&](const std::string& made) -> Result<void> {
+        if (::chmod(made.c_str(), old.st_mode & 07777) != 0 || ::rename(made.c_str(), path.c_str()) != 0) {
+            return refuse(inQuotes(path) + " cannot be replaced: " + reason() + ".");
+        }
+        // Both the old and the new file are whole: where the folder cannot be synced, a power cut may bring back the
+        // old one, and that is all.
+        (void)syncToDisk(folderOf(path));
+        return {};
+    });
+}
+
+void removeUnfinished(const std::string& path) {
+    const QString name = QFileInfo(QString::fromStdString(path)).fileName();
+    const QRegularExpression unfinished(
+        QStringLiteral("^\\.%1\\.[0-9]+\\.new(-journal)?$").arg(QRegularExpression::escape(name)));
+    QDir folder(QString::fromStdString(folderOf(path)));
+    for (const QString& file : folder.entryList(QDir::Files | QDir::Hidden)) {
+        if (unfinished.match(file).hasMatch()) {
+            folder.remove(file);
+        }
     }
-    // QFile::rename never replaces a file that exists.
-    QFile finished(QString::fromStdString(made));
-    if (!finished.rename(target.absoluteFilePath())) {
-        return refuse(inQuotes(path) + " cannot be made: " + finished.errorString().toStdString() + ".");
-    }
-    return syncToDisk(folder);
 }
 
 } // namespace caprail

@@ -5,6 +5,8 @@
 #include <store/defences.h>
 #include <store/entry_loader.h>
 #include <store/schema.h>
+#include <store/time_guard.h>
+#include <sys/stat.h>
 
 namespace caprail {
 
@@ -21,12 +23,18 @@ Result<void> readAll(Database& database, Ledger& ledger) {
     return readEntries(database, ledger);
 }
 
+std::int64_t sizeOf(const std::string& path) {
+    struct stat status {};
+    return ::stat(path.c_str(), &status) == 0 ? status.st_size : 0;
+}
+
 /// Opens, defends and reads the schema; `code` is SQLite's when that fails.
 Result<std::unique_ptr<Database>> openOnce(const std::string& path, Access access, int& code) {
     auto database = Database::open(path, access);
     if (!database) {
         return database;
     }
+    const TimeGuard guard(**database, TimeGuard::allowedFor(sizeOf(path)));
     auto done = defend(**database);
     const auto readable = (*database)->integer("SELECT count(*) FROM sqlite_schema");
     code = readable ? SQLITE_OK : (*database)->lastCode();
@@ -39,6 +47,7 @@ Result<std::unique_ptr<Database>> openOnce(const std::string& path, Access acces
 } // namespace
 
 Result<void> inOneState(Database& database, const std::function<Result<void>()>& read) {
+    const TimeGuard guard(database, TimeGuard::allowedFor(sizeOf(database.path())));
     if (auto begun = database.run("BEGIN"); !begun) {
         return begun;
     }

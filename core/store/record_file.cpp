@@ -7,6 +7,7 @@
 #include <store/header.h>
 #include <store/new_file.h>
 #include <store/open_checked.h>
+#include <store/record_place.h>
 #include <store/schema.h>
 #include <store/writer_lock.h>
 
@@ -14,6 +15,7 @@ namespace caprail {
 
 struct RecordFile::State {
     std::string path;
+    std::optional<RecordPlace> place; ///< the file that the path led to when it was opened
     std::string readOnlyReason;
     std::optional<WriterLock> lock; ///< before the database, so that it is let go after it is closed
     std::unique_ptr<Database> database;
@@ -93,8 +95,16 @@ Result<RecordFile> RecordFile::open(const std::string& path, OpenMode mode) {
     if (header->kind != FileKind::record) {
         return refuse(header->sentence);
     }
+    auto place = RecordPlace::of(state->path);
+    if (!place) {
+        return tl::unexpected(place.error());
+    }
+    state->place = std::move(*place);
     if (mode == OpenMode::readOnly) {
         state->readOnlyReason = inQuotes(state->path) + " was opened to be read only.";
+    } else if (header->version < schemaVersion) {
+        state->readOnlyReason = inQuotes(state->path) + " was written by an earlier version of this program: it can be "
+                                                        "read, and written once it is upgraded.";
     } else if (auto lock = WriterLock::take(state->path)) {
         state->lock = std::move(*lock);
     } else {
@@ -141,6 +151,9 @@ Result<std::int64_t> RecordFile::store(UtcTime time, const std::string& person, 
     State& s = *m_state;
     if (isReadOnly()) {
         return refuse(s.readOnlyReason);
+    }
+    if (auto there = isStillThere(); !there) {
+        return tl::unexpected(there.error());
     }
     const std::vector<Cell> cells = cellsOf(body);
     auto entry = asStored({s.ledger.size() + 1, time, person, body, {}}, cells);
@@ -215,8 +228,16 @@ Result<std::string> RecordFile::attachmentBytes(const std::string& sha256) const
     return bytes;
 }
 
+Result<void> RecordFile::isStillThere() const {
+    auto there = m_state->place->isStillThere();
+    return there && !isReadOnly() ? mayWrite(m_state->path) : there;
+}
+
 Result<bool> RecordFile::refresh() {
     State& s = *m_state;
+    if (auto there = s.place->isStillThere(); !there) {
+        return tl::unexpected(there.error());
+    }
     const auto version = s.database->integer(dataVersionSql);
     if (!version) {
         return tl::unexpected(version.error());
@@ -236,6 +257,40 @@ Result<bool> RecordFile::refresh() {
 
 Result<void> RecordFile::saveCopy(const std::string& path) const {
     return makeNewFile(path, [&](const std::string& unfinished) { return backUp(*m_state->database, unfinished); });
+}
+
+Result<std::vector<std::string>> RecordFile::saveElsewhere(const std::string& path) const {
+    std::vector<std::string> missing;
+    auto saved = makeNewFile(path, [&](const std::string& unfinished) -> Result<void> {
+        auto to = Database::open(unfinished, Access::readWrite);
+        auto done = to ? defend(**to) : tl::unexpected(to.error());
+        done = done ? createSchema(**to) : done;
+        done = done ? (*to)->run("BEGIN IMMEDIATE") : done;
+        if (!done) {
+            return done;
+        }
+        EntryWriter writer(**to);
+        for (const Entry& entry : ledger().entries()) {
+            if (const auto* added = std::get_if<AttachmentAdded>(&entry.body)) {
+                if (const auto bytes = attachmentBytes(added->sha256)) {
+                    done = writer.insertAttachment(added->sha256, *bytes);
+                } else {
+                    missing.push_back("The bytes of “" + added->fileName + "” (entry " +
+                                      std::to_string(entry.sequence) +
+                                      ") could not be read: " + bytes.error().sentence);
+                }
+            }
+            done = done ? writer.insert(entry, cellsOf(entry.body)) : done;
+            if (!done) {
+                return done;
+            }
+        }
+        return (*to)->run("COMMIT");
+    });
+    if (!saved) {
+        return tl::unexpected(saved.error());
+    }
+    return missing;
 }
 
 } // namespace caprail

@@ -2,6 +2,7 @@
 #pragma once
 #include <ledger/ledger.h>
 #include <memory>
+#include <vector>
 
 namespace caprail {
 
@@ -15,8 +16,9 @@ public:
     /// Makes an empty record and opens it for writing. Refuses to overwrite; after a refusal nothing is left.
     static Result<RecordFile> create(const std::string& path);
     /// Opens a record, verifying header, schema, structure and all seals; the file is not changed by that. Asked to
-    /// write, it opens read-only when another program has the record or the file may not be written (see
-    /// `readOnlyReason`). Refuses files that are no records, newer ones, damaged and altered ones.
+    /// write, it opens read-only when another program has the record, the file may not be written, or it is of an
+    /// earlier version that was not upgraded yet (see `readOnlyReason` and store/upgrade.h). Refuses files that are no
+    /// records, newer ones, damaged and altered ones.
     static Result<RecordFile> open(const std::string& path, OpenMode mode);
     RecordFile(RecordFile&&) noexcept;
     RecordFile& operator=(RecordFile&&) noexcept;
@@ -42,8 +44,15 @@ public:
     /// Takes in what another program appended since; true when there was something. Refuses, and keeps what it has,
     /// when the file no longer begins with the entries that were read from it.
     Result<bool> refresh();
+    /// Whether an entry that is appended now would go where the path leads: refuses when the file was moved, deleted,
+    /// replaced, taken away with its disk, or made read-only since it was opened. `append` asks this first.
+    [[nodiscard]] Result<void> isStillThere() const;
     /// Writes a copy of the record as it is on the disk, by SQLite's backup. Refuses to overwrite.
     Result<void> saveCopy(const std::string& path) const;
+    /// Writes a new record from what is in memory, for when the disk no longer answers: every entry with its seal, and
+    /// the attachments' bytes that can still be read. Gives a sentence for each attachment whose bytes are missing in
+    /// the copy. Refuses to overwrite.
+    [[nodiscard]] Result<std::vector<std::string>> saveElsewhere(const std::string& path) const;
 
 private:
     struct State;

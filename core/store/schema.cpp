@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <sqlite3.h>
-#include <store/header.h>
 
 namespace caprail {
 
@@ -67,6 +66,9 @@ std::vector<SchemaItem> makeItems() {
                      "CREATE TABLE attachment(\n  sha256 TEXT PRIMARY KEY NOT NULL CHECK(length(sha256) = 64),\n"
                      "  bytes BLOB NOT NULL\n) STRICT"});
 
+    // The views ask of every entry whether it is struck.
+    items.push_back({"index", "struck_by_entry", "struck", "CREATE INDEX struck_by_entry ON struck(entry)"});
+
     addGuards(items, "entry", "NEW.sequence IS NOT (SELECT coalesce(max(sequence), 0) + 1 FROM entry)");
     for (const KindInfo& info : allKinds()) {
         const std::string kind(info.kind);
@@ -114,18 +116,34 @@ std::string sqlName(std::string_view name) {
     return isWord ? "\"" + std::string(name) + "\"" : std::string(name);
 }
 
-Result<void> createSchema(Database& database) {
+Result<void> createSchema(Database& database, std::uint32_t version) {
     // Fixed, so that the first pages of all records are alike: salvage leans on it when they are damaged.
     std::string sql = "PRAGMA page_size = 4096; PRAGMA auto_vacuum = NONE; PRAGMA encoding = 'UTF-8'; "
                       "BEGIN IMMEDIATE; PRAGMA application_id = " +
-                      std::to_string(applicationId) + "; PRAGMA user_version = " + std::to_string(schemaVersion) + ";";
-    for (const SchemaItem& item : schemaItems()) {
+                      std::to_string(applicationId) + "; PRAGMA user_version = " + std::to_string(version) + ";";
+    for (const SchemaItem& item : schemaItems(version)) {
         sql += item.sql + ";";
     }
     return database.run(sql + "COMMIT");
 }
 
+Result<std::uint32_t> versionOf(Database& database) {
+    const auto version = database.integer("PRAGMA user_version");
+    if (!version) {
+        return tl::unexpected(version.error());
+    }
+    if (*version < 1 || *version > static_cast<std::int64_t>(schemaVersion)) {
+        return refuse(inQuotes(database.path()) + " has tables of version " + std::to_string(*version) +
+                      ", which this program does not know.");
+    }
+    return static_cast<std::uint32_t>(*version);
+}
+
 Result<void> verifySchema(Database& database) {
+    const auto version = versionOf(database);
+    if (!version) {
+        return tl::unexpected(version.error());
+    }
     auto rows = database.prepare("SELECT type, name, tbl_name, sql FROM sqlite_schema "
                                  "WHERE NOT (name = 'sqlite_autoindex_attachment_1' AND type = 'index' AND sql IS NULL)"
                                  " LIMIT 1000");
@@ -143,7 +161,7 @@ Result<void> verifySchema(Database& database) {
         const auto text = [&](int column) { return std::string(rows->text(column)); };
         found.push_back({text(0), text(1), text(2), text(3)});
     }
-    std::vector<SchemaItem> expected = schemaItems();
+    std::vector<SchemaItem> expected = schemaItems(*version);
     std::ranges::sort(expected);
     std::ranges::sort(found);
     if (found != expected) {

@@ -6,34 +6,10 @@
 #include <QLockFile>
 #include <chrono>
 #include <store/database.h>
-#include <sys/stat.h>
+#include <store/record_place.h>
 #include <thread>
-#include <unistd.h>
 
 namespace caprail {
-
-namespace {
-
-/// Permission bits are honoured for the superuser too: a record made read-only is meant to be.
-Result<void> mayWrite(const std::string& path) {
-    struct stat status {};
-    if (::stat(path.c_str(), &status) != 0 || (status.st_mode & 0222) == 0 || ::access(path.c_str(), W_OK) != 0) {
-        return refuse(inQuotes(path) + " may only be read: change its permissions, or save a copy elsewhere.");
-    }
-    if (status.st_nlink > 1) {
-        // SQLite's journal goes by the name: after a crash another name would not find it
-        // (sqlite.org/howtocorrupt.html, section 2.5), and the other name may be a backup.
-        return refuse(inQuotes(path) + " has a second name on this disk (a hard link): save a copy and work in that.");
-    }
-    const std::string folder = QFileInfo(QString::fromStdString(path)).absolutePath().toStdString();
-    if (::stat(folder.c_str(), &status) != 0 || (status.st_mode & 0222) == 0 ||
-        ::access(folder.c_str(), W_OK | X_OK) != 0) {
-        return refuse("The folder of " + inQuotes(path) + " may only be read: save a copy elsewhere and work in that.");
-    }
-    return {};
-}
-
-} // namespace
 
 std::string lockPath(const std::string& path) {
     const QFileInfo info(QString::fromStdString(path));

@@ -172,7 +172,7 @@ TEST_F(Check, tells_what_is_no_record_apart_from_what_is_damaged) {
     shell(folder / "foreign", "CREATE TABLE t (x); PRAGMA application_id = 77");
     write(folder / "magic", sound.substr(0, 50));
     std::string newer = sound;
-    newer[63] = 2;
+    newer[63] = static_cast<char>(schemaVersion + 1);
     write(folder / "newer", newer);
     std::string garbled = sound;
     garbled[3] = 'x';

@@ -18,6 +18,7 @@ TEST(Schema, has_a_table_a_view_and_three_guards_for_every_kind) {
     EXPECT_EQ(count("table"), kinds + 2);
     EXPECT_EQ(count("trigger"), 3 * (kinds + 2));
     EXPECT_EQ(count("view"), kinds + 2);
+    EXPECT_EQ(count("index"), 1);
 }
 
 TEST(Schema, lets_nobody_change_remove_or_replace_a_row_with_the_shell) {
@@ -77,7 +78,8 @@ TEST(Schema, carries_its_own_mark_in_the_header) {
     const Folder folder;
     makeRecord(folder / "a.caprail", 0);
     EXPECT_EQ(read(folder / "a.caprail").substr(68, 4), "CpRl");
-    EXPECT_EQ(shell(folder / "a.caprail", "PRAGMA user_version"), "1");
+    EXPECT_EQ(shell(folder / "a.caprail", "PRAGMA user_version"),
+              std::to_string(schemaVersion));
     EXPECT_EQ(shell(folder / "a.caprail", "PRAGMA application_id"), std::to_string(applicationId));
 }
 
