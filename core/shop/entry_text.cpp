@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <shop/entry_text.h>
+
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QSaveFile>
+#include <store/database.h>
+
+namespace caprail {
+
+namespace {
+
+constexpr qint64 largestFile = 4 * 1024 * 1024;
+
+QString text(std::string_view utf8) {
+    return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
+}
+
+} // namespace
+
+std::string entryLine(const Body& body) {
+    const KindInfo& info = kindOf(body);
+    const std::vector<Cell> cells = cellsOf(body);
+    QJsonObject object{{QStringLiteral("kind"), text(info.kind)}};
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        const QString name = text(info.columns[i].name);
+        if (const auto* number = std::get_if<std::int64_t>(&cells[i])) {
+            object.insert(name, static_cast<qint64>(*number));
+        } else if (const auto* words = std::get_if<std::string>(&cells[i])) {
+            object.insert(name, text(*words));
+        }
+    }
+    return QJsonDocument(object).toJson(QJsonDocument::Compact).toStdString();
+}
+
+std::string entryLines(const std::vector<Body>& bodies) {
+    std::string lines;
+    for (const Body& body : bodies) {
+        lines += entryLine(body) + "\n";
+    }
+    return lines;
+}
+
+Result<std::vector<Body>> entriesFrom(std::string_view lines) {
+    std::vector<Body> bodies;
+    for (int number = 1; !lines.empty(); ++number) {
+        const auto end = lines.find('\n');
+        const std::string_view line = lines.substr(0, end);
+        lines = end == std::string_view::npos ? std::string_view() : lines.substr(end + 1);
+        if (line.find_first_not_of(" \t\r") == std::string_view::npos) {
+            continue;
+        }
+        auto draft = fromJson(line);
+        if (!draft) {
+            return refuse("Line " + std::to_string(number) + ": " + draft.error().sentence);
+        }
+        bodies.push_back(std::move(draft->body));
+    }
+    return bodies;
+}
+
+Result<std::string> readText(const std::string& path) {
+    QFile file(text(path));
+    if (!file.open(QIODevice::ReadOnly)) {
+        return refuse(inQuotes(path) + " cannot be read (" + file.errorString().toStdString() + "): check the path.");
+    }
+    if (file.size() > largestFile) {
+        return refuse(inQuotes(path) + " is larger than 4 MiB: this is not such a file.");
+    }
+    return file.readAll().toStdString();
+}
+
+Result<void> writeText(const std::string& path, std::string_view content) {
+    QDir().mkpath(QFileInfo(text(path)).path());
+    QSaveFile file(text(path));
+    const bool isWritten =
+        file.open(QIODevice::WriteOnly) &&
+        file.write(content.data(), static_cast<qint64>(content.size())) == static_cast<qint64>(content.size()) &&
+        file.commit();
+    return isWritten ? Result<void>()
+                     : Result<void>(refuse(inQuotes(path) + " cannot be written (" + file.errorString().toStdString() +
+                                           "): check the folder and the disk."));
+}
+
+std::string safeName(std::string_view name, std::string_view otherwise) {
+    constexpr qsizetype longest = 80;
+    QString safe;
+    for (const char32_t c : text(name).simplified().toUcs4()) {
+        const QString one = QString::fromUcs4(&c, 1);
+        const bool isPlain = QChar::isLetterOrNumber(c) || c == U'-' || c == U'_' || c == U' ' || c == U'.';
+        if ((safe + one).toUtf8().size() > longest) {
+            break;
+        }
+        safe += isPlain ? one : QStringLiteral("-");
+    }
+    while (safe.startsWith(QLatin1Char('.')) || safe.startsWith(QLatin1Char(' ')) ||
+           safe.startsWith(QLatin1Char('-'))) {
+        safe.remove(0, 1);
+    }
+    while (safe.endsWith(QLatin1Char('.')) || safe.endsWith(QLatin1Char(' '))) {
+        safe.chop(1);
+    }
+    const bool hasWord = std::any_of(safe.begin(), safe.end(), [](QChar c) { return c.isLetterOrNumber(); });
+    return hasWord ? safe.toStdString() : std::string(otherwise);
+}
+
+} // namespace caprail

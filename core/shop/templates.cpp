@@ -1,0 +1,183 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <shop/templates.h>
+
+#include <algorithm>
+#include <assessment/admission.h>
+#include <filesystem>
+#include <shop/entry_text.h>
+#include <store/database.h>
+
+namespace caprail {
+
+namespace {
+
+constexpr const char* ending = ".jsonl";
+
+bool mayStand(const Body& body) {
+    return std::holds_alternative<LayoutSet>(body) || std::holds_alternative<BandSet>(body) ||
+           std::holds_alternative<RulesSet>(body) || std::holds_alternative<FastenerGroupSet>(body);
+}
+
+/// Every entry is judged as a new record would judge it.
+Result<void> judge(const EngineTemplate& t) {
+    Ledger ledger;
+    Facts facts;
+    const auto make = [&](const Body& body) -> Result<void> {
+        if (auto ok = admit(facts, "template", body); !ok) {
+            return ok;
+        }
+        apply(facts, ledger.append({}, "template", body));
+        return {};
+    };
+    for (const Body& body : t.entries) {
+        if (auto ok = make(body); !ok) {
+            return ok;
+        }
+    }
+    return facts.layout ? Result<void>() : Result<void>(refuse("A template needs an engine layout."));
+}
+
+} // namespace
+
+Result<EngineTemplate> templateFrom(const Ledger& ledger, const TemplateNote& note) {
+    const Facts facts = fold(ledger);
+    if (!facts.layout) {
+        return refuse("This record has no engine layout yet: set it at the engine station, then save the template.");
+    }
+    if (note.name.find_first_not_of(" \t") == std::string::npos || note.name.find('\n') != std::string::npos) {
+        return refuse("Give the template a name of one line.");
+    }
+    EngineTemplate t{note, {}};
+    const auto take = [&](std::int64_t entry) {
+        if (entry > 0) {
+            t.entries.push_back(ledger.at(entry).body);
+        }
+    };
+    take(facts.layoutEntry);
+    take(facts.rulesEntry);
+    for (const auto& [name, band] : facts.bands) {
+        take(band.entry);
+    }
+    for (const auto& [key, group] : facts.groups) {
+        take(group.entry);
+    }
+    return t;
+}
+
+std::string toLines(const EngineTemplate& t) {
+    return entryLine(toNote(t.note)) + "\n" + entryLines(t.entries);
+}
+
+Result<EngineTemplate> templateFromLines(std::string_view lines, const std::string& nameless) {
+    auto bodies = entriesFrom(lines);
+    if (!bodies) {
+        return tl::unexpected(bodies.error());
+    }
+    EngineTemplate t{{nameless, 1, {}}, {}};
+    for (Body& body : *bodies) {
+        if (const auto* note = std::get_if<NoteAdded>(&body)) {
+            auto named = fromNote(*note);
+            if (!named) {
+                return tl::unexpected(named.error());
+            }
+            t.note = std::move(*named);
+        } else if (mayStand(body)) {
+            t.entries.push_back(std::move(body));
+        } else {
+            return refuse("A template holds layout, bands, rules and fastener groups, and no “" +
+                          std::string(kindOf(body).title) + "”: take that line out.");
+        }
+    }
+    if (auto ok = judge(t); !ok) {
+        return tl::unexpected(ok.error());
+    }
+    return t;
+}
+
+std::string TemplateFolder::pathOf(std::string_view name) const {
+    // Names that differ only in what a file's name cannot hold still get files of their own.
+    const std::string safe = safeName(name, "template");
+    return m_folder + "/" + safe + (safe == name ? "" : "-" + sha256Hex(name).substr(0, 8)) + ending;
+}
+
+std::vector<EngineTemplate> TemplateFolder::all(std::vector<std::string>* problems) const {
+    std::vector<EngineTemplate> list;
+    std::error_code error;
+    for (const auto& entry : std::filesystem::directory_iterator(m_folder, error)) {
+        if (entry.path().extension() != ending) {
+            continue;
+        }
+        const std::string path = entry.path().string();
+        auto t = readText(path).and_then(
+            [&](const std::string& lines) { return templateFromLines(lines, entry.path().stem().string()); });
+        if (t) {
+            list.push_back(std::move(*t));
+        } else if (problems != nullptr) {
+            problems->push_back(inQuotes(path) + " is no template that can be used: " + t.error().sentence);
+        }
+    }
+    std::ranges::sort(list, {}, [](const EngineTemplate& t) { return t.note.name; });
+    return list;
+}
+
+std::optional<EngineTemplate> TemplateFolder::named(std::string_view name) const {
+    auto list = all();
+    const auto at =
+        std::ranges::find(list, name, [](const EngineTemplate& t) { return std::string_view(t.note.name); });
+    return at == list.end() ? std::nullopt : std::optional<EngineTemplate>(std::move(*at));
+}
+
+Result<std::int64_t> TemplateFolder::keep(EngineTemplate t) const {
+    if (auto ok = judge(t); !ok) {
+        return tl::unexpected(ok.error());
+    }
+    if (const auto before = named(t.note.name)) {
+        t.note.revision = before->note.revision + 1;
+    }
+    if (auto written = writeText(pathOf(t.note.name), toLines(t)); !written) {
+        return tl::unexpected(written.error());
+    }
+    return t.note.revision;
+}
+
+Result<void> TemplateFolder::remove(std::string_view name) const {
+    std::error_code error;
+    if (!std::filesystem::remove(pathOf(name), error)) {
+        return refuse("There is no template “" + std::string(name) + "” of the shop's own that could be removed.");
+    }
+    return {};
+}
+
+Result<EngineTemplate> TemplateFolder::importFile(const std::string& path) const {
+    const auto lines = readText(path);
+    if (!lines) {
+        return tl::unexpected(lines.error());
+    }
+    auto t = templateFromLines(*lines, std::filesystem::path(path).stem().string());
+    if (!t) {
+        return refuse(inQuotes(path) + " is no template that can be used: " + t.error().sentence);
+    }
+    if (const auto here = named(t->note.name); here && here->note.revision > t->note.revision) {
+        return refuse("The shop has revision " + std::to_string(here->note.revision) + " of “" + t->note.name +
+                      "” already, and the file holds revision " + std::to_string(t->note.revision) +
+                      ": remove the shop's first if the older one is wanted.");
+    }
+    if (auto written = writeText(pathOf(t->note.name), toLines(*t)); !written) {
+        return tl::unexpected(written.error());
+    }
+    return t;
+}
+
+Result<void> TemplateFolder::exportFile(std::string_view name, const std::string& path) const {
+    const auto t = named(name);
+    if (!t) {
+        return refuse("There is no template “" + std::string(name) + "” of the shop's own.");
+    }
+    std::error_code error;
+    if (std::filesystem::exists(path, error)) {
+        return refuse(inQuotes(path) + " exists already: choose another name.");
+    }
+    return writeText(path, toLines(*t));
+}
+
+} // namespace caprail

@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "shop_records.h"
+
+#include <cstdlib>
+#include <gmock/gmock.h>
+#include <shop/hand_over.h>
+#include <store/text_form.h>
+
+namespace caprail {
+namespace {
+
+using namespace shoptest;
+using testing::ElementsAre;
+using testing::HasSubstr;
+
+class HandOver : public testing::Test {
+protected:
+    HandOver() {
+        write(folder / "a.caprail", shortLedger("Orrin Vale", "V8"));
+        auto file = RecordFile::open(folder / "a.caprail", OpenMode::readWrite);
+        for (const char* name : {"../../main 3.jpg", "main 3.jpg", "", "a\\b\n.png"}) {
+            AttachmentAdded photo;
+            photo.fileName = name[0] == '\0' ? "." : name;
+            photo.sha256 = sha256Hex("picture of " + std::string(name));
+            photo.size = static_cast<std::int64_t>(("picture of " + std::string(name)).size());
+            EXPECT_TRUE(file->appendWithAttachment(morning, "Mira Solheim", photo, "picture of " + std::string(name)));
+        }
+        EXPECT_TRUE(file->append(morning, "Mira Solheim", NoteAdded{"", "two\nlines"}));
+        EXPECT_TRUE(file->append(morning, "Mira Solheim", Struck{12, "typed into the wrong record"}));
+    }
+    Result<void> handOverTo(const std::string& path, bool withTables = false) const {
+        auto file = RecordFile::open(folder / "a.caprail", OpenMode::readOnly);
+        HandOverOptions options;
+        options.withTables = withTables;
+        options.writeSheet = [](const std::string& pdf) -> Result<void> {
+            std::ofstream(pdf) << "%PDF-1.4 stands in for the sheet";
+            return {};
+        };
+        return handOver(*file, path, options);
+    }
+    Folder folder;
+};
+
+TEST_F(HandOver, is_a_folder_that_sha256sum_accepts) {
+    const std::string out = folder / "out for Mr. Vale";
+    const auto done = handOverTo(out, true);
+    ASSERT_TRUE(done) << done.error().sentence;
+    EXPECT_EQ(std::system(("cd '" + out + "' && sha256sum --strict --quiet -c SHA256SUMS").c_str()), 0);
+    std::ofstream(out + "/history.txt", std::ios::app) << "x";
+    EXPECT_NE(std::system(("cd '" + out + "' && sha256sum --status -c SHA256SUMS").c_str()), 0);
+}
+
+TEST_F(HandOver, holds_sheet_photos_and_the_ledger_for_people_and_programs) {
+    const std::string out = folder / "out";
+    ASSERT_TRUE(handOverTo(out));
+    std::set<std::string> names;
+    for (const auto& entry : std::filesystem::recursive_directory_iterator(out)) {
+        names.insert(entry.path().lexically_relative(out).string());
+    }
+    EXPECT_THAT(names,
+                ElementsAre("SHA256SUMS", "build-sheet.pdf", "history.txt", "ledger.jsonl", "photos",
+                            "photos/13-main 3.jpg", "photos/14-main 3.jpg", "photos/15-photo", "photos/16-a-b.png"));
+    EXPECT_EQ(bytesOf(out + "/photos/14-main 3.jpg"), "picture of main 3.jpg");
+    const std::string history = bytesOf(out + "/history.txt");
+    EXPECT_THAT(history, HasSubstr("12  2026-05-04T09:30:11.000Z  Mira Solheim  [struck by entry 18]"));
+    EXPECT_THAT(history, HasSubstr("two lines"));
+    EXPECT_EQ(std::ranges::count(history, '\n'), 18 + 2);
+    EXPECT_EQ(std::ranges::count(bytesOf(out + "/ledger.jsonl"), '\n'), 18);
+}
+
+TEST_F(HandOver, appears_whole_or_not_at_all) {
+    const std::string out = folder / "out";
+    std::filesystem::create_directories(out);
+    EXPECT_TRUE(handOverTo(out + "/")) << "an empty folder is as good as none";
+    EXPECT_THAT(handOverTo(out).error().sentence, HasSubstr("not empty"));
+    auto file = RecordFile::open(folder / "a.caprail", OpenMode::readOnly);
+    HandOverOptions failing;
+    failing.writeSheet = [](const std::string&) -> Result<void> { return refuse("no paper"); };
+    EXPECT_EQ(handOver(*file, folder / "other", failing).error().sentence, "no paper");
+    for (const auto& entry : std::filesystem::directory_iterator(folder.path())) {
+        EXPECT_THAT(entry.path().filename().string(), testing::AnyOf("a.caprail", "out"));
+    }
+}
+
+} // namespace
+} // namespace caprail
