@@ -256,7 +256,7 @@ Prices linearPrices(const Market& market, std::int64_t target, const Stop& stop,
     Programme programme(market, 40 * (std::abs(goal) + static_cast<double>(scale)));
     Prices best = programme.prices();
     double bestBound = -1e300;
-    bool overOffers = !market.offers.empty();
+    bool overOffers = all == nullptr || !market.offers.empty();
     for (int round = 0; round < mostRounds && !(stop && stop()); ++round) {
         double bound = 0;
         bool goesOn = false;

@@ -1,8 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <shims/solver_linear.h>
 #include <shims/solver_search.h>
 
 namespace caprail::solver {
+
+namespace {
+/// From this many steps on, with more than so many places open, nodes are bounded by a linear programme of their own.
+constexpr std::int64_t veryLongSearch = 2000;
+constexpr std::size_t fewOpen = 3;
+} // namespace
 
 /// Prices for this node alone: what is left in the kit against what the open places still want. Either the bound then
 /// says that there is no plan below this node, or the stacks that no such plan can contain are shed.
@@ -26,9 +33,21 @@ bool Search::squeeze(Frame& frame, Cost cost, Prices& prices) {
     market.begin.push_back(market.offers.size());
     const std::int64_t target =
         scale * (cost == Cost::residuals ? m_limits.sum - frame.sum : m_limits.shims - frame.shims);
-    const std::int64_t bound = raiseBound(market, target, rounds, prices, {});
+    std::int64_t bound = raiseBound(market, target, rounds, prices, {});
     if (bound > target) {
         return false;
+    }
+    if (m_probe == 0 && m_steps > veryLongSearch && m_open.size() > fewOpen) {
+        // The steps get stuck; the linear programme does not. It is dear, so only where much hangs on it.
+        const Prices linear = linearPrices(market, target, {});
+        const std::int64_t other = boundAt(market, linear);
+        if (other > target) {
+            return false;
+        }
+        if (other > bound) {
+            bound = other;
+            prices = linear;
+        }
     }
     int empty = 0;
     for (std::size_t k = 0; k < m_open.size(); ++k) {

@@ -230,6 +230,17 @@ TEST(StackPlan, weighs_twist_by_the_caps_of_the_engine) {
     EXPECT_EQ(plan->twistSum, tenths(4 * 3).value()); // 2·(1−1) − (5−1) = −4, on the left: +4
 }
 
+TEST(StackPlan, copes_with_a_sum_that_leaves_no_stack_on_offer) {
+    // On the way down the sum of |residual| is once asked for so small that no stack at all keeps to it.
+    PlanCase c = plancases::makeCase(plancases::Family::tight, 2025);
+    c.request.objective = Objective::leastTwist;
+    int asked = 0;
+    const auto plan = planStacks(c.request, {[&asked] { return ++asked > 20'000; }});
+    ASSERT_TRUE(plan);
+    EXPECT_TRUE(plan->proven);
+    expectConsistent(c.request, *plan);
+}
+
 TEST(StackPlan, says_that_it_is_not_proven_when_it_was_stopped) {
     // Forty measured shims against gaps that take most of them.
     PlanCase c = plancases::makeCase(plancases::Family::noLimitAny, 1032);
