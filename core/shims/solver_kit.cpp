@@ -53,7 +53,7 @@ KitChoice::KitChoice(const Instance& instance, int shims, std::int64_t least, st
         return;
     }
     m_isTight = true;
-    const auto balances = static_cast<std::size_t>(2 * m_spread + 1);
+    const auto balances = 2 * static_cast<std::size_t>(m_spread) + 1;
     const auto words = static_cast<std::size_t>(m_mostLoss / 64 + 1);
     m_rows.assign((instance.classes() + 1) * balances, Row(words, 0));
     m_rows[instance.classes() * balances + static_cast<std::size_t>(m_spread)][0] = 1;

@@ -16,7 +16,7 @@ constexpr std::int64_t plentyOfPlans = 4;
 /// About 256 · log2 x, in whole numbers: straight between powers of two.
 std::int64_t logarithm(std::int64_t x) {
     const auto u = static_cast<std::uint64_t>(std::max<std::int64_t>(1, x));
-    const int power = 63 - std::countl_zero(u);
+    const std::int64_t power = 63 - std::countl_zero(u);
     return 256 * power + static_cast<std::int64_t>(((u << 8) >> power) - 256);
 }
 
