@@ -69,6 +69,12 @@ std::string datedBackupName(const std::string& record, Date day) {
 }
 
 Result<void> restoreRecord(const std::string& copy, const std::string& record, const std::string& keptAs) {
+    const auto resolved = resolveRecord(record);
+    const auto lock = resolved ? WriterLock::take(*resolved) : tl::unexpected(resolved.error());
+    return lock ? restoreUnderLock(copy, record, keptAs) : tl::unexpected(lock.error());
+}
+
+Result<void> restoreUnderLock(const std::string& copy, const std::string& record, const std::string& keptAs) {
     const auto from = resolveRecord(copy);
     const auto to = from ? resolveRecord(record) : from;
     if (!to) {
@@ -79,10 +85,6 @@ Result<void> restoreRecord(const std::string& copy, const std::string& record, c
     }
     if (const CheckReport report = checkFile(*from); report.verdict != CheckVerdict::sound) {
         return refuse("The copy is not restored: " + report.findings.front());
-    }
-    const auto lock = WriterLock::take(*to);
-    if (!lock) {
-        return tl::unexpected(lock.error());
     }
     removeUnfinished(*to);
     // To write, so that a write that was cut off is taken back before the record is copied.

@@ -25,5 +25,7 @@ std::string datedBackupName(const std::string& record, Date day);
 /// a copy that is not sound, a record that another program has open, and to overwrite `keptAs`; then nothing has
 /// changed. A journal that a cut-off write left beside a damaged record goes with it.
 Result<void> restoreRecord(const std::string& copy, const std::string& record, const std::string& keptAs);
+/// The same for one who holds the writer's lock of `record` already.
+Result<void> restoreUnderLock(const std::string& copy, const std::string& record, const std::string& keptAs);
 
 } // namespace caprail

@@ -3,6 +3,7 @@
 
 #include <QFile>
 #include <algorithm>
+#include <optional>
 #include <set>
 #include <sqlite3.h>
 #include <store/defences.h>
@@ -107,12 +108,18 @@ Result<void> graftSchema(const std::string& copy, std::uint32_t version) {
     return target.flush() ? Result<void>() : refuse("The copy to salvage from cannot be written.");
 }
 
+/// The version in the header of a file whose header looks whole.
+std::optional<std::uint32_t> versionTold(const std::string& copy) {
+    const auto header = readHeader(copy);
+    return header && header->kind == FileKind::record ? std::optional(header->version) : std::nullopt;
+}
+
 /// How many of the first entries can be read whole.
 int entriesShown(Database& database) {
     EntryLookup lookup(database);
     EntryRow row;
     int shown = 0;
-    for (std::int64_t number = 1; number <= 200; ++number) {
+    for (std::int64_t number = 1; number <= 1'000; ++number) {
         shown += lookup.read(number, row) ? 1 : 0;
     }
     return shown;
@@ -163,7 +170,9 @@ Result<std::unique_ptr<Database>> openDamaged(const std::string& copy, std::vect
     if (!QFile::copy(file, before)) {
         return refuse("There is no room to work on a copy of the damaged record.");
     }
-    // Which version it was is in its header, which may be damaged too: the schema under which most entries show is it.
+    // Which version it was is in its header, which may be damaged too. Then it is the schema under which most entries
+    // show; of two alike the older one, whose fewer pages cover less of what follows them.
+    const auto told = versionTold(copy);
     std::uint32_t best = 0;
     int most = -1;
     const auto graft = [&](std::uint32_t version) -> Result<std::unique_ptr<Database>> {
@@ -176,7 +185,10 @@ Result<std::unique_ptr<Database>> openDamaged(const std::string& copy, std::vect
         }
         return openTolerantly(copy);
     };
-    for (std::uint32_t version = schemaVersion; version >= 1; --version) {
+    for (std::uint32_t version = 1; version <= schemaVersion; ++version) {
+        if (told && *told != version) {
+            continue;
+        }
         auto tried = graft(version);
         if (!tried) {
             return tried;

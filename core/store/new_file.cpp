@@ -93,7 +93,11 @@ Result<void> makeNewFile(const std::string& path, const std::function<Result<voi
         if (!finished.rename(target.absoluteFilePath())) {
             return refuse(inQuotes(path) + " cannot be made: " + finished.errorString().toStdString() + ".");
         }
-        return syncToDisk(folderOf(path));
+        auto synced = syncToDisk(folderOf(path));
+        if (!synced) {
+            ::unlink(path.c_str()); // it might be gone after a power cut, so it is not there now either
+        }
+        return synced;
     });
 }
 

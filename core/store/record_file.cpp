@@ -2,6 +2,7 @@
 #include <store/record_file.h>
 
 #include <optional>
+#include <store/copies.h>
 #include <store/defences.h>
 #include <store/entry_rows.h>
 #include <store/header.h>
@@ -9,6 +10,7 @@
 #include <store/open_checked.h>
 #include <store/record_place.h>
 #include <store/schema.h>
+#include <store/upgrade.h>
 #include <store/writer_lock.h>
 
 namespace caprail {
@@ -88,21 +90,13 @@ Result<RecordFile> RecordFile::open(const std::string& path, OpenMode mode) {
         return tl::unexpected(resolved.error());
     }
     state->path = std::move(*resolved);
-    const auto header = readHeader(state->path);
-    if (!header) {
-        return tl::unexpected(header.error());
+    const auto older = olderVersion(state->path);
+    if (!older) {
+        return tl::unexpected(older.error());
     }
-    if (header->kind != FileKind::record) {
-        return refuse(header->sentence);
-    }
-    auto place = RecordPlace::of(state->path);
-    if (!place) {
-        return tl::unexpected(place.error());
-    }
-    state->place = std::move(*place);
     if (mode == OpenMode::readOnly) {
         state->readOnlyReason = inQuotes(state->path) + " was opened to be read only.";
-    } else if (header->version < schemaVersion) {
+    } else if (*older) {
         state->readOnlyReason = inQuotes(state->path) + " was written by an earlier version of this program: it can be "
                                                         "read, and written once it is upgraded.";
     } else if (auto lock = WriterLock::take(state->path)) {
@@ -110,24 +104,45 @@ Result<RecordFile> RecordFile::open(const std::string& path, OpenMode mode) {
     } else {
         state->readOnlyReason = lock.error().sentence;
     }
-    const Access access = state->lock ? Access::readWrite : Access::readOnly;
-    auto database = openChecked(state->path, access, state->ledger);
+    if (auto loaded = load(*state); !loaded) {
+        return tl::unexpected(loaded.error());
+    }
+    return RecordFile(std::move(state));
+}
+
+Result<void> RecordFile::load(State& state) {
+    auto place = RecordPlace::of(state.path);
+    if (!place) {
+        return tl::unexpected(place.error());
+    }
+    state.place = std::move(*place);
+    auto database = openChecked(state.path, state.lock ? Access::readWrite : Access::readOnly, state.ledger);
     if (!database) {
         return tl::unexpected(database.error());
     }
-    state->database = std::move(*database);
-    if (state->lock) {
-        if (auto ready = prepareForWriting(*state->database); !ready) {
-            return tl::unexpected(ready.error());
+    state.database = std::move(*database);
+    if (state.lock) {
+        if (auto ready = prepareForWriting(*state.database); !ready) {
+            return ready;
         }
-        state->writer.emplace(*state->database);
+        state.writer.emplace(*state.database);
     }
-    auto version = state->database->integer(dataVersionSql);
+    const auto version = state.database->integer(dataVersionSql);
     if (!version) {
         return tl::unexpected(version.error());
     }
-    state->dataVersion = *version;
-    return RecordFile(std::move(state));
+    state.dataVersion = *version;
+    return {};
+}
+
+Result<void> RecordFile::canKeep(UtcTime time, const std::string& person, const Body& body) const {
+    const auto* attachment = std::get_if<AttachmentAdded>(&body);
+    if (attachment != nullptr && attachment->size > largestAttachment) {
+        return refuse("“" + attachment->fileName + "” is larger than a record takes (" +
+                      std::to_string(largestAttachment / 1024 / 1024) + " MiB): make it smaller first.");
+    }
+    const auto stored = asStored({ledger().size() + 1, time, person, body, {}}, cellsOf(body));
+    return stored ? Result<void>() : tl::unexpected(stored.error());
 }
 
 Result<std::int64_t> RecordFile::append(UtcTime time, const std::string& person, const Body& body) {
@@ -136,9 +151,8 @@ Result<std::int64_t> RecordFile::append(UtcTime time, const std::string& person,
 
 Result<std::int64_t> RecordFile::appendWithAttachment(UtcTime time, const std::string& person,
                                                       const AttachmentAdded& entry, std::string_view bytes) {
-    if (static_cast<std::int64_t>(bytes.size()) > largestAttachment) {
-        return refuse("“" + entry.fileName + "” is larger than a record takes (" +
-                      std::to_string(largestAttachment / 1024 / 1024) + " MiB): make it smaller first.");
+    if (auto good = canKeep(time, person, entry); !good) {
+        return tl::unexpected(good.error());
     }
     if (entry.size != static_cast<std::int64_t>(bytes.size()) || entry.sha256 != sha256Hex(bytes)) {
         return refuse("The bytes of “" + entry.fileName + "” do not fit the size and hash that its entry gives.");
@@ -291,6 +305,31 @@ Result<std::vector<std::string>> RecordFile::saveElsewhere(const std::string& pa
         return tl::unexpected(saved.error());
     }
     return missing;
+}
+
+Result<void> RecordFile::restoreFrom(const std::string& copy, const std::string& keptAs) {
+    if (isReadOnly()) {
+        return refuse(readOnlyReason());
+    }
+    if (auto restored = restoreUnderLock(copy, path(), keptAs); !restored) {
+        return restored;
+    }
+    auto state = std::make_unique<State>();
+    state->path = path();
+    const auto older = olderVersion(path());
+    if (older && *older) {
+        state->readOnlyReason = inQuotes(path()) +
+                                " was restored from a copy of an earlier version: it can be read, and written once it "
+                                "is upgraded.";
+    } else {
+        state->lock = std::move(m_state->lock);
+    }
+    if (auto loaded = load(*state); !loaded) {
+        m_state->lock = std::move(state->lock);
+        return loaded;
+    }
+    m_state = std::move(state);
+    return {};
 }
 
 } // namespace caprail

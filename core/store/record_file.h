@@ -38,6 +38,9 @@ public:
     /// Stores an attachment's bytes and its entry together. Refuses bytes that do not fit the entry's hash and size.
     Result<std::int64_t> appendWithAttachment(UtcTime time, const std::string& person, const AttachmentAdded& entry,
                                               std::string_view bytes);
+    /// Whether an entry can be kept at all, whatever the disk says: refuses texts that are too long or not plain UTF-8,
+    /// moments outside the calendar, attachments larger than a record takes.
+    [[nodiscard]] Result<void> canKeep(UtcTime time, const std::string& person, const Body& body) const;
     /// The bytes kept under a hash; refuses when they are missing or no longer fit it.
     [[nodiscard]] Result<std::string> attachmentBytes(const std::string& sha256) const;
 
@@ -53,10 +56,15 @@ public:
     /// the attachments' bytes that can still be read. Gives a sentence for each attachment whose bytes are missing in
     /// the copy. Refuses to overwrite.
     [[nodiscard]] Result<std::vector<std::string>> saveElsewhere(const std::string& path) const;
+    /// Puts a copy in the place of this record, which is kept as `keptAs` (store/copies.h), and goes on in that.
+    /// Refuses when it is open read-only, and what restoreRecord refuses; then nothing has changed.
+    Result<void> restoreFrom(const std::string& copy, const std::string& keptAs);
 
 private:
     struct State;
     explicit RecordFile(std::unique_ptr<State> state);
+    /// Reads the record at `state.path` into `state`, to be written to when it holds the lock.
+    static Result<void> load(State& state);
     Result<std::int64_t> store(UtcTime time, const std::string& person, const Body& body,
                                const std::string_view* bytes);
     std::unique_ptr<State> m_state;

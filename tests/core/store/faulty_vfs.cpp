@@ -14,18 +14,26 @@ struct State {
     FaultyVfs::Mode mode = FaultyVfs::Mode::once;
     sqlite3_vfs* real = nullptr;
     sqlite3_vfs shim{};
+    int lockCode = SQLITE_OK;
+    std::string broken;
 };
 State state;
 
 /// Our file: the head that SQLite knows, then the real layer's file.
 struct File {
     sqlite3_file base;
+    const char* name;
     std::max_align_t* real() { return reinterpret_cast<std::max_align_t*>(this) + 1; }
 };
 static_assert(sizeof(File) <= sizeof(std::max_align_t));
 
 sqlite3_file* realOf(sqlite3_file* file) {
     return reinterpret_cast<sqlite3_file*>(reinterpret_cast<File*>(file)->real());
+}
+
+bool isBroken(sqlite3_file* file) {
+    const char* name = reinterpret_cast<File*>(file)->name;
+    return !state.broken.empty() && name != nullptr && state.broken == name;
 }
 
 /// Counts a call that can fail; true when this one does.
@@ -44,7 +52,8 @@ int closeFile(sqlite3_file* file) {
     return realOf(file)->pMethods->xClose(realOf(file));
 }
 int readFile(sqlite3_file* file, void* to, int amount, sqlite3_int64 at) {
-    return fails(false) ? SQLITE_IOERR_READ : realOf(file)->pMethods->xRead(realOf(file), to, amount, at);
+    return fails(false) || isBroken(file) ? SQLITE_IOERR_READ
+                                          : realOf(file)->pMethods->xRead(realOf(file), to, amount, at);
 }
 int writeFile(sqlite3_file* file, const void* from, int amount, sqlite3_int64 at) {
     if (!fails(true)) {
@@ -68,6 +77,9 @@ int fileSize(sqlite3_file* file, sqlite3_int64* size) {
     return fails(false) ? SQLITE_IOERR_FSTAT : realOf(file)->pMethods->xFileSize(realOf(file), size);
 }
 int lockFile(sqlite3_file* file, int level) {
+    if (state.lockCode != SQLITE_OK) {
+        return state.lockCode;
+    }
     return fails(false) ? SQLITE_IOERR_LOCK : realOf(file)->pMethods->xLock(realOf(file), level);
 }
 int unlockFile(sqlite3_file* file, int level) {
@@ -94,6 +106,8 @@ const sqlite3_io_methods methods{
 
 int openFile(sqlite3_vfs*, const char* name, sqlite3_file* file, int flags, int* outFlags) {
     file->pMethods = nullptr;
+    reinterpret_cast<File*>(file)->name =
+        name; // SQLite keeps it as long as the file is open (sqlite.org/c3ref/vfs.html)
     if (fails(false)) {
         return SQLITE_CANTOPEN;
     }
@@ -146,6 +160,14 @@ void FaultyVfs::failAt(int n, Mode mode) {
     state.mode = mode;
     state.calls = 0;
     state.failed = false;
+}
+
+void FaultyVfs::failLocks(int code) {
+    state.lockCode = code;
+}
+
+void FaultyVfs::breakFile(const std::string& path) {
+    state.broken = path;
 }
 
 int FaultyVfs::calls() const {

@@ -23,6 +23,10 @@ public:
 
     /// The `n`-th call from now fails (from 1); 0: none does.
     void failAt(int n, Mode mode);
+    /// Every lock fails with this code of SQLite's, as on some network folders; SQLITE_OK: locks work.
+    void failLocks(int code);
+    /// The file of this path gives and takes nothing any more, as a disk that was taken away; empty: none is broken.
+    void breakFile(const std::string& path);
     /// Calls counted since `failAt`.
     [[nodiscard]] int calls() const;
     /// True when a failure was given since `failAt`.

@@ -78,8 +78,7 @@ TEST(Schema, carries_its_own_mark_in_the_header) {
     const Folder folder;
     makeRecord(folder / "a.caprail", 0);
     EXPECT_EQ(read(folder / "a.caprail").substr(68, 4), "CpRl");
-    EXPECT_EQ(shell(folder / "a.caprail", "PRAGMA user_version"),
-              std::to_string(schemaVersion));
+    EXPECT_EQ(shell(folder / "a.caprail", "PRAGMA user_version"), std::to_string(schemaVersion));
     EXPECT_EQ(shell(folder / "a.caprail", "PRAGMA application_id"), std::to_string(applicationId));
 }
 
