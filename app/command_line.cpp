@@ -11,14 +11,15 @@ namespace caprail {
 
 std::optional<int> runVerb(const QStringList& arguments) {
     using Verb = int (*)(const QStringList&);
-    static constexpr std::array<std::pair<const char*, Verb>, 8> table{{{"plan", verbs::plan},
+    static constexpr std::array<std::pair<const char*, Verb>, 9> table{{{"plan", verbs::plan},
                                                                         {"show", verbs::show},
                                                                         {"check", verbs::check},
                                                                         {"sheet", verbs::sheet},
                                                                         {"export", verbs::exportRecord},
                                                                         {"import", verbs::importLedger},
                                                                         {"append", verbs::append},
-                                                                        {"shop", verbs::shop}}};
+                                                                        {"shop", verbs::shop},
+                                                                        {"handover", verbs::handOver}}};
     if (arguments.isEmpty()) {
         return {};
     }
@@ -44,7 +45,7 @@ std::optional<int> runVerb(const QStringList& arguments) {
 }
 
 bool needsPainting(const QString& verb) {
-    return verb == QLatin1String("sheet");
+    return verb == QLatin1String("sheet") || verb == QLatin1String("handover");
 }
 
 } // namespace caprail

@@ -8,6 +8,8 @@
 #include <QJsonDocument>
 #include <QJsonObject>
 #include <QStandardPaths>
+#include <shop/build_comparison.h>
+#include <shop/hand_over.h>
 #include <shop/shop_scan.h>
 
 namespace caprail::verbs {
@@ -119,6 +121,44 @@ int shop(const QStringList& arguments) {
         complain(done, text(folder.sentence));
     }
     return done;
+}
+
+int handOver(const QStringList& arguments) {
+    const Call call("handover", arguments, 2, {flag("csv"), flag("letter"), flag("metric")});
+    if (!call.isGood()) {
+        return call.refuseUsage();
+    }
+    const auto record = openRecord(call.at(0));
+    if (!record) {
+        return complain(unusable, call.at(0), record.error());
+    }
+    const SheetOptions options = sheetOptions(call);
+    const Assessment assessment = assess(record->facts, options.units);
+    const SheetSource source = sheetSource(*record, assessment);
+    const auto made = caprail::handOver(record->file, call.at(1).toStdString(),
+                                        {options.units, call.has("csv"), [&](const std::string& pdfPath) {
+                                             return writeSheet(source, QString::fromStdString(pdfPath), options);
+                                         }});
+    return made ? int(done) : complain(answerIsNo, call.at(1), made.error());
+}
+
+int sheetOfDifference(const QStringList& arguments) {
+    const Call call("sheet", arguments, 2, {flag("difference"), flag("letter"), flag("metric")});
+    if (!call.isGood()) {
+        return call.refuseUsage();
+    }
+    const auto record = openRecord(call.at(0));
+    if (!record) {
+        return complain(unusable, call.at(0), record.error());
+    }
+    const SheetOptions options = sheetOptions(call);
+    const auto comparison = compareLastBuilds(record->file.ledger());
+    if (!comparison) {
+        return complain(answerIsNo, call.at(0), comparison.error());
+    }
+    const auto written =
+        writeDifferenceSheet(sheetSource(*record, record->assessment), *comparison, call.at(1), options);
+    return written ? int(done) : complain(answerIsNo, call.at(1), written.error());
 }
 
 } // namespace caprail::verbs

@@ -25,12 +25,14 @@ QString usage() {
         "caprail show FILE [--json]                          every check, its state and reasons; the gates\n"
         "caprail check FILE                                  integrity, seals, version\n"
         "caprail sheet FILE OUT.pdf [--letter] [--metric]    the build sheet\n"
+        "caprail sheet FILE OUT.pdf --difference             what is different since the build before\n"
         "caprail export FILE DIR                             tables as CSV\n"
         "caprail export FILE --ledger OUT.jsonl              the whole ledger, one JSON object a line\n"
         "caprail import LEDGER.jsonl FILE                    a new record from such a ledger\n"
         "caprail append FILE ENTRY.json                      one entry, or one a line; - reads standard input\n"
-        "caprail shop FOLDER [--list] [--json] [--search WORDS]  the records of a folder; without --list or --json the "
-        "window\n");
+        "caprail shop FOLDER [--list] [--json] [--search WORDS]  the records of a folder; else the window\n"
+        "caprail handover FILE DIR [--csv] [--letter] [--metric]  the customer's folder: sheet, photos, ledger, "
+        "sums\n");
 }
 
 int plan(const QStringList& arguments) {
@@ -104,6 +106,9 @@ int check(const QStringList& arguments) {
 }
 
 int sheet(const QStringList& arguments) {
+    if (arguments.contains(QStringLiteral("--difference"))) {
+        return sheetOfDifference(arguments);
+    }
     const Call call("sheet", arguments, 2, {flag("letter"), flag("metric")});
     if (!call.isGood()) {
         return call.refuseUsage();

@@ -16,6 +16,11 @@ int append(const QStringList& arguments);
 /// The records of a folder as a list: only asked when it is printed.
 int shop(const QStringList& arguments);
 
+/// The customer's folder.
+int handOver(const QStringList& arguments);
+/// `sheet --difference`: the last build against the one before.
+int sheetOfDifference(const QStringList& arguments);
+
 /// The folder of a call of `shop` that asks for the window: it has a display and neither --list nor --json. Empty
 /// otherwise.
 QString shopWindowFolder(const QStringList& arguments);

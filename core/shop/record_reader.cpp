@@ -175,11 +175,16 @@ template <class Read> FileFinding look(const std::string& path, Read read, FileR
         finding.sentence = plainLine(finding.sentence);
         return finding;
     }
+    int code = SQLITE_OK;
     auto done = defend(**database);
     if (done) {
-        done = read(**database, finding.digest);
+        // Under its guard too: a file made to keep SQLite busy for hours is given up after seconds.
+        done = inOneState(**database, [&] {
+            auto outcome = read(**database, finding.digest);
+            code = (*database)->lastCode();
+            return outcome;
+        });
     }
-    const int code = (*database)->lastCode();
     const auto after = headerOf(**database);
     if (!after || *after != *before || hasJournal(*real)) {
         return beingWritten(plainLine(path));

@@ -214,3 +214,18 @@ TEST_F(Shop, names_every_control_and_is_looked_at) {
     }
     applyLook(LookChoice::light);
 }
+
+TEST_F(Shop, works_without_a_cache_that_can_be_written_and_says_so) {
+    shoptest::write(folder / "shop/a.caprail", shoptest::shortLedger("Orrin Vale", "V8", "burr on the rail"));
+    std::ofstream(folder / "no-folder").flush();
+    qputenv("XDG_CACHE_HOME", QByteArray::fromStdString(folder / "no-folder"));
+    const auto window = shown(folder / "shop");
+    EXPECT_EQ(window->model().rowCount(), 1);
+    type(*window, "burr");
+    EXPECT_EQ(window->model().rowCount(), 1);
+    bool says = false;
+    for (const auto* label : window->findChildren<QLabel*>()) {
+        says = says || label->text().contains(QLatin1String("cannot be kept"));
+    }
+    EXPECT_TRUE(says);
+}

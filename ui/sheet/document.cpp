@@ -3,6 +3,7 @@
 
 #include <sheet/sections.h>
 #include <sheet/sheet_text.h>
+#include <shop/build_comparison.h>
 
 namespace caprail::sheet {
 
@@ -12,7 +13,8 @@ QSizeF pageSize(QPageSize::PageSizeId paper) {
 }
 
 Document::Document(const SheetSource& source, const SheetOptions& options, QSizeF page)
-    : m_source(source), m_options(options), m_flow(page, m_type) {
+    : m_source(source), m_options(options), m_flow(page, m_type),
+      m_title(titleOf(Sheet::tr("Build sheet: %1"), Sheet::tr("build %1").arg(source.facts.build))) {
     const Writing w{m_flow, m_source, m_options};
     for (const auto section :
          {titleSection, diagramSection, gatesSection, bearingsSection, fitsSection, torquesSection, roundsSection,
@@ -22,14 +24,24 @@ Document::Document(const SheetSource& source, const SheetOptions& options, QSize
     }
 }
 
-QString Document::title() const {
+Document::Document(const SheetSource& source, const SheetOptions& options, QSizeF page,
+                   const BuildComparison& comparison)
+    : m_source(source), m_options(options), m_flow(page, m_type),
+      m_title(titleOf(Sheet::tr("Difference of builds: %1"),
+                      Sheet::tr("builds %1 and %2").arg(comparison.then.number).arg(comparison.now.number))) {
+    const Writing w{m_flow, m_source, m_options};
+    differenceSection(w, comparison);
+    sealSection(w);
+}
+
+QString Document::titleOf(const QString& what, const QString& builds) const {
     QStringList parts;
     if (m_source.facts.engine) {
         parts << text(m_source.facts.engine->what.engine) << text(m_source.facts.engine->what.serial);
     }
-    parts << Sheet::tr("build %1").arg(m_source.facts.build);
+    parts << builds;
     parts.removeAll(QString());
-    return Sheet::tr("Build sheet: %1").arg(parts.join(QStringLiteral(", ")));
+    return what.arg(parts.join(QStringLiteral(", ")));
 }
 
 void Document::paint(QPainter& painter, int index) const {

@@ -3,6 +3,10 @@
 #include <sheet/sheet.h>
 #include <sheet/sheet_flow.h>
 
+namespace caprail {
+struct BuildComparison;
+}
+
 namespace caprail::sheet {
 
 /// A build sheet set on pages of one size, ready to be painted anywhere. The source must outlive it.
@@ -10,6 +14,8 @@ class Document {
 public:
     /// `page` in sheet units.
     Document(const SheetSource& source, const SheetOptions& options, QSizeF page);
+    /// Of the difference between two builds.
+    Document(const SheetSource& source, const SheetOptions& options, QSizeF page, const BuildComparison& comparison);
     Document(const Document&) = delete; // the pages refer to the type
     Document& operator=(const Document&) = delete;
 
@@ -17,9 +23,10 @@ public:
     /// Paints page `index` (from 0) into a painter whose unit is the sheet's.
     void paint(QPainter& painter, int index) const;
     /// "Build sheet: Kestrel V8, KL-2207, build 1"
-    [[nodiscard]] QString title() const;
+    [[nodiscard]] QString title() const { return m_title; }
 
 private:
+    [[nodiscard]] QString titleOf(const QString& what, const QString& builds) const;
     void paintHead(QPainter& painter) const;
     void paintFoot(QPainter& painter, int index) const;
 
@@ -27,6 +34,7 @@ private:
     SheetOptions m_options;
     SheetType m_type;
     SheetFlow m_flow;
+    QString m_title;
 };
 
 /// The size of a paper in sheet units, upright.

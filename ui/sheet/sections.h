@@ -5,6 +5,10 @@
 #include <sheet/sheet.h>
 #include <sheet/sheet_flow.h>
 
+namespace caprail {
+struct BuildComparison;
+}
+
 namespace caprail::sheet {
 
 struct Writing {
@@ -19,6 +23,8 @@ struct Writing {
     [[nodiscard]] CheckState stateOf(const std::string& code) const;
 };
 
+/// Logo, shop, and what the sheet is, over a line.
+void letterhead(const Writing& w, const QString& what);
 void titleSection(const Writing&);
 void gatesSection(const Writing&);
 void diagramSection(const Writing&);
@@ -38,6 +44,9 @@ void struckSection(const Writing&);
 void closingSection(const Writing&);
 void cautionsSection(const Writing&);
 void sealSection(const Writing&);
+
+/// The whole of the sheet of a difference between two builds.
+void differenceSection(const Writing& w, const BuildComparison& comparison);
 
 /// A verdict against a band: "in" for good, else the state's own word.
 SheetCell verdictCell(CheckState state);

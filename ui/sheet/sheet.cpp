@@ -20,12 +20,39 @@ sheet::PdfProperties propertiesFor(const QString& title, const SheetSource& sour
             QDateTime::currentDateTimeUtc()};
 }
 
+Result<void> writeDocument(const sheet::Document& document, const SheetSource& source, const QString& pdfPath,
+                           const SheetOptions& options) {
+    return sheet::writePdf(pdfPath, propertiesFor(document.title(), source, options), options.pageSize,
+                           document.pages(), [&](QPainter& painter, int index) { document.paint(painter, index); });
+}
+
+std::vector<QImage> pagesOf(const sheet::Document& document, const SheetOptions& options, int dotsPerInch) {
+    const QSizeF page = sheet::pageSize(options.pageSize);
+    const qreal scale = std::clamp(dotsPerInch, 20, 600) / sheet::unitsPerInch;
+    std::vector<QImage> pictures;
+    for (int index = 0; index < document.pages(); ++index) {
+        QImage picture((page * scale).toSize(), QImage::Format_RGB32);
+        picture.fill(Qt::white);
+        QPainter painter(&picture);
+        painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing | QPainter::SmoothPixmapTransform);
+        painter.scale(scale, scale);
+        document.paint(painter, index);
+        pictures.push_back(std::move(picture));
+    }
+    return pictures;
+}
+
 } // namespace
 
 Result<void> writeSheet(const SheetSource& source, const QString& pdfPath, const SheetOptions& options) {
     const sheet::Document document(source, options, sheet::pageSize(options.pageSize));
-    return sheet::writePdf(pdfPath, propertiesFor(document.title(), source, options), options.pageSize,
-                           document.pages(), [&](QPainter& painter, int index) { document.paint(painter, index); });
+    return writeDocument(document, source, pdfPath, options);
+}
+
+Result<void> writeDifferenceSheet(const SheetSource& source, const BuildComparison& comparison, const QString& pdfPath,
+                                  const SheetOptions& options) {
+    const sheet::Document document(source, options, sheet::pageSize(options.pageSize), comparison);
+    return writeDocument(document, source, pdfPath, options);
 }
 
 void paintSheet(const SheetSource& source, QPrinter& printer, const SheetOptions& options) {
@@ -47,20 +74,13 @@ void paintSheet(const SheetSource& source, QPrinter& printer, const SheetOptions
 }
 
 std::vector<QImage> sheetPages(const SheetSource& source, const SheetOptions& options, int dotsPerInch) {
-    const QSizeF page = sheet::pageSize(options.pageSize);
-    const sheet::Document document(source, options, page);
-    const qreal scale = std::clamp(dotsPerInch, 20, 600) / sheet::unitsPerInch;
-    std::vector<QImage> pictures;
-    for (int index = 0; index < document.pages(); ++index) {
-        QImage picture((page * scale).toSize(), QImage::Format_RGB32);
-        picture.fill(Qt::white);
-        QPainter painter(&picture);
-        painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing | QPainter::SmoothPixmapTransform);
-        painter.scale(scale, scale);
-        document.paint(painter, index);
-        pictures.push_back(std::move(picture));
-    }
-    return pictures;
+    return pagesOf(sheet::Document(source, options, sheet::pageSize(options.pageSize)), options, dotsPerInch);
+}
+
+std::vector<QImage> differencePages(const SheetSource& source, const BuildComparison& comparison,
+                                    const SheetOptions& options, int dotsPerInch) {
+    return pagesOf(sheet::Document(source, options, sheet::pageSize(options.pageSize), comparison), options,
+                   dotsPerInch);
 }
 
 Result<void> writeLayoutCard(const SheetSource& source, const QString& pdfPath, const SheetOptions& options) {

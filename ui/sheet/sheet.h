@@ -16,6 +16,8 @@ class QPrinter;
 
 namespace caprail {
 
+struct BuildComparison;
+
 struct SheetOptions {
     QPageSize::PageSizeId pageSize = QPageSize::A4;
     Units units;
@@ -36,6 +38,13 @@ struct SheetSource {
 /// Writes the sheet as PDF/A-1b (ISO 19005-1) with title and author; an existing file is replaced only once the new one
 /// is complete. Refuses when the file cannot be written.
 Result<void> writeSheet(const SheetSource& source, const QString& pdfPath, const SheetOptions& options);
+
+/// Writes the sheet of what is different between two builds of the engine, likewise.
+Result<void> writeDifferenceSheet(const SheetSource& source, const BuildComparison& comparison, const QString& pdfPath,
+                                  const SheetOptions& options);
+/// Its pages as pictures, as `sheetPages`.
+std::vector<QImage> differencePages(const SheetSource& source, const BuildComparison& comparison,
+                                    const SheetOptions& options, int dotsPerInch);
 
 /// Paints the sheet on the printer's own paper, or that part of its pages that the printer was asked for.
 void paintSheet(const SheetSource& source, QPrinter& printer, const SheetOptions& options);

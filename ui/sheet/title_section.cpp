@@ -20,28 +20,6 @@ QImage onWhite(const QImage& logo) {
     return flat;
 }
 
-void letterhead(const Writing& w) {
-    const SheetType& type = w.flow.type();
-    const QImage logo = w.options.logo.isNull() ? QImage() : onWhite(w.options.logo);
-    QSizeF logoSize;
-    if (!logo.isNull()) {
-        logoSize = QSizeF(logo.size()).scaled(logoWidth, logoHeight, Qt::KeepAspectRatio);
-    }
-    const qreal left = logo.isNull() ? 0 : logoSize.width() + points(10);
-    const TextBlock what(Sheet::tr("Build sheet"), type.heading, w.flow.width() / 4, Qt::AlignRight);
-    const TextBlock shop(shopOf(w.source, w.options), type.heading, w.flow.width() * 3 / 4 - left - points(10));
-    const qreal height = std::max(logoSize.height(), shop.height());
-    w.flow.figure(height + points(6), [=, &type](QPainter& painter, const QRectF& area) {
-        if (!logo.isNull()) {
-            painter.drawImage(QRectF(QPointF(area.left(), area.top() + (height - logoSize.height()) / 2), logoSize),
-                              logo);
-        }
-        shop.paint(painter, {area.left() + left, area.top() + height - shop.height()}, type.ink);
-        what.paint(painter, {area.right() - w.flow.width() / 4, area.top() + height - what.height()}, type.accent);
-        painter.fillRect(QRectF(area.left(), area.bottom() - points(1.6), area.width(), points(1.6)), type.accent);
-    });
-}
-
 /// Everyone who made a live entry in this build, in the order of their first.
 QString peopleOf(const SheetSource& source) {
     QStringList names;
@@ -56,8 +34,30 @@ QString peopleOf(const SheetSource& source) {
 
 } // namespace
 
+void letterhead(const Writing& w, const QString& title) {
+    const SheetType& type = w.flow.type();
+    const QImage logo = w.options.logo.isNull() ? QImage() : onWhite(w.options.logo);
+    QSizeF logoSize;
+    if (!logo.isNull()) {
+        logoSize = QSizeF(logo.size()).scaled(logoWidth, logoHeight, Qt::KeepAspectRatio);
+    }
+    const qreal left = logo.isNull() ? 0 : logoSize.width() + points(10);
+    const TextBlock what(title, type.heading, w.flow.width() / 4, Qt::AlignRight);
+    const TextBlock shop(shopOf(w.source, w.options), type.heading, w.flow.width() * 3 / 4 - left - points(10));
+    const qreal height = std::max(logoSize.height(), shop.height());
+    w.flow.figure(height + points(6), [=, &type](QPainter& painter, const QRectF& area) {
+        if (!logo.isNull()) {
+            painter.drawImage(QRectF(QPointF(area.left(), area.top() + (height - logoSize.height()) / 2), logoSize),
+                              logo);
+        }
+        shop.paint(painter, {area.left() + left, area.top() + height - shop.height()}, type.ink);
+        what.paint(painter, {area.right() - w.flow.width() / 4, area.top() + height - what.height()}, type.accent);
+        painter.fillRect(QRectF(area.left(), area.bottom() - points(1.6), area.width(), points(1.6)), type.accent);
+    });
+}
+
 void titleSection(const Writing& w) {
-    letterhead(w);
+    letterhead(w, Sheet::tr("Build sheet"));
     const SheetType& type = w.flow.type();
     const Facts& facts = w.facts();
     const auto said = [&](std::string EngineDescribed::*field) {

@@ -49,7 +49,7 @@ struct ShopWatcher::Shared {
         return !isEnding;
     }
     void run();
-    bool serve(const std::string& cache);
+    bool serve(const std::string& cache, const QString& problem);
     ScanEvents events();
 };
 
@@ -64,7 +64,7 @@ ScanEvents ShopWatcher::Shared::events() {
 }
 
 /// Scans whenever asked, through one index; false when the index failed and must be made anew.
-bool ShopWatcher::Shared::serve(const std::string& cache) {
+bool ShopWatcher::Shared::serve(const std::string& cache, const QString& problem) {
     auto index = ShopIndex::open(cache, root);
     if (!index) {
         return false;
@@ -74,7 +74,7 @@ bool ShopWatcher::Shared::serve(const std::string& cache) {
         return false;
     }
     // What is listed can be searched already; damage that shows only here is found before anything is added.
-    tell([cache](ShopWatcher& to) { emit to.indexReady(cache, {}); });
+    tell([cache, problem](ShopWatcher& to) { emit to.indexReady(cache, problem); });
     if (!index->verify()) {
         return false;
     }
@@ -96,8 +96,11 @@ bool ShopWatcher::Shared::serve(const std::string& cache) {
 void ShopWatcher::Shared::run() {
     // An index that fails twice in its place is kept for this window alone.
     const QTemporaryDir own;
-    for (const std::string& cache : {cacheFolder, cacheFolder, own.path().toStdString()}) {
-        if (serve(cache)) {
+    const QString notKept = tr("What is read cannot be kept in %1: at the next start every record is read anew.")
+                                .arg(QString::fromStdString(cacheFolder));
+    for (const auto& [cache, problem] : {std::pair(cacheFolder, QString()), std::pair(cacheFolder, QString()),
+                                         std::pair(own.path().toStdString(), notKept)}) {
+        if (serve(cache, problem)) {
             break;
         }
         {

@@ -21,8 +21,11 @@
 #include <QTimer>
 #include <QVBoxLayout>
 #include <session/look.h>
+#include <shop_ui/across_window.h>
+#include <shop_ui/shelf_dialogs.h>
 #include <shop_ui/shop_delegate.h>
 #include <shop_ui/shop_watcher.h>
+#include <shop_ui/template_dialogs.h>
 
 namespace caprail {
 
@@ -104,6 +107,7 @@ ShopWindow::~ShopWindow() = default;
 
 QWidget* ShopWindow::makeTools() {
     m_search->setPlaceholderText(tr("Search customers, engines, people, notes and findings"));
+    m_search->setObjectName(QStringLiteral("search"));
     m_search->setAccessibleName(tr("Search"));
     m_search->setClearButtonEnabled(true);
     m_person->setSizeAdjustPolicy(QComboBox::AdjustToContents);
@@ -139,6 +143,10 @@ void ShopWindow::makeMenu() {
     add(tr("&Choose the folder…"), QKeySequence::Open, &ShopWindow::chooseFolder);
     add(tr("&Look again"), QKeySequence::Refresh, &ShopWindow::refresh);
     add(tr("&Search"), QKeySequence::Find, &ShopWindow::focusSearch);
+    shop->addSeparator();
+    add(tr("Compare &engines…"), Qt::CTRL | Qt::Key_E, &ShopWindow::showAcross);
+    add(tr("&Templates…"), {}, [this] { TemplatesDialog(this).exec(); });
+    add(tr("The s&helf…"), {}, [this] { ShelfDialog(nullptr, this).exec(); });
     shop->addSeparator();
     add(tr("Save the list as a &table (CSV)…"), QKeySequence::Save, &ShopWindow::saveList);
     shop->addSeparator();
@@ -195,8 +203,8 @@ void ShopWindow::showFolder(const QString& folder) {
         m_waiting.clear();
         m_model->clear();
     });
-    connect(watcher, &ShopWatcher::indexReady, this, [this](const std::string& cache) {
-        m_indexFolder = cache;
+    connect(watcher, &ShopWatcher::indexReady, this, [this](const std::string& cache, const QString& problem) {
+        m_indexProblem = problem;
         auto index = ShopIndex::open(cache, m_watcher->root());
         m_index.reset();
         if (index) {
@@ -327,6 +335,9 @@ void ShopWindow::takeReport(const ScanReport& report) {
     if (!report.isWhole && report.rootProblem.empty()) {
         sentences << tr("Reading was stopped: press F5 to go on.");
     }
+    if (!m_indexProblem.isEmpty()) {
+        sentences << m_indexProblem;
+    }
     m_model->setReachable(!m_unreachableSince.has_value());
     tell(sentences.join(QLatin1Char(' ')));
     showCounts();
@@ -381,6 +392,15 @@ void ShopWindow::saveList() {
         QMessageBox::warning(this, tr("Caprail"),
                              tr("%1 cannot be written (%2): choose another place.").arg(path, file.errorString()));
     }
+}
+
+void ShopWindow::showAcross() {
+    if (!m_index) {
+        return;
+    }
+    auto* window =
+        new AcrossWindow(recordsFor(*m_index, m_model->rows()), m_units, {QDateTime::currentMSecsSinceEpoch()});
+    window->show();
 }
 
 void ShopWindow::closeEvent(QCloseEvent* event) {

@@ -33,6 +33,8 @@ public:
     [[nodiscard]] ShopTable* table() const { return m_table; }
     /// The folder that was shown last, from the user's configuration; empty: none yet.
     static QString lastFolder();
+    /// For the windows that compare many records.
+    void setUnits(const Units& units) { m_units = units; }
     /// Where the indexes are kept.
     static std::string cacheFolder();
 
@@ -60,8 +62,10 @@ private:
     void showCounts();
     void tell(const QString& sentence);
     void saveList();
+    void showAcross();
 
     QString m_folder;
+    Units m_units;
     ShopModel* m_model;
     ShopTable* m_table;
     QLineEdit* m_search;
@@ -71,8 +75,8 @@ private:
     QProgressBar* m_progress;
     std::unique_ptr<ShopWatcher> m_watcher;
     std::optional<ShopIndex> m_index; ///< for searches
-    std::string m_indexFolder;
-    std::vector<ShopRow> m_waiting; ///< read, not shown yet
+    QString m_indexProblem;           ///< why what is read is not kept
+    std::vector<ShopRow> m_waiting;   ///< read, not shown yet
     std::optional<qint64> m_unreachableSince;
 };
 

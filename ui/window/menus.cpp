@@ -10,6 +10,7 @@
 #include <store/check.h>
 #include <store/salvage.h>
 #include <window/main_window.h>
+#include <window/shop_menu.h>
 
 namespace caprail {
 
@@ -58,6 +59,7 @@ void makeFileMenu(MainWindow& window) {
     add(window, file, MainWindow::tr("&Layout card as PDF…"), {}, &MainWindow::writeCardFile, true);
     add(window, file, MainWindow::tr("Export &tables (CSV)…"), {}, &MainWindow::exportTables, true);
     add(window, file, MainWindow::tr("Export ledger as te&xt…"), {}, &MainWindow::exportLedgerFile, true);
+    addHandOver(window, file);
     file->addSeparator();
     QAction* close = file->addAction(MainWindow::tr("Close &window"));
     close->setShortcut(QKeySequence::Close);
@@ -122,6 +124,7 @@ void makeMenus(MainWindow& window) {
     makeEditMenu(window);
     makeStationMenu(window);
     makeViewMenu(window);
+    makeShopMenu(window);
     makeHelpMenu(window);
 }
 

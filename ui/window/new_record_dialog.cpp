@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <window/new_record_dialog.h>
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QDir>
@@ -12,8 +13,8 @@
 #include <QPushButton>
 #include <QSettings>
 #include <QStandardPaths>
-#include <resources/templates.h>
 #include <session/look.h>
+#include <shop/entry_text.h>
 
 namespace caprail {
 
@@ -37,10 +38,25 @@ QString fileNamePart(const QString& text) {
 
 NewRecordDialog::NewRecordDialog(const QString& shop, QWidget* parent)
     : QDialog(parent), m_shop(new QLineEdit(shop)), m_customer(new QLineEdit), m_engine(new QLineEdit),
-      m_serial(new QLineEdit), m_person(new QLineEdit(QSettings().value("person").toString())), m_file(new QLineEdit),
-      m_template(new QComboBox), m_problem(new QLabel) {
+      m_serial(new QLineEdit), m_file(new QLineEdit), m_person(new QComboBox), m_template(new QComboBox),
+      m_shelfToo(new QCheckBox), m_offered(offeredTemplates()), m_problem(new QLabel) {
+    QString shelfProblem;
+    m_shelf = loadShelf(&shelfProblem);
+    m_problem->setText(shelfProblem);
     setWindowTitle(tr("New record"));
-    m_template->addItems(templateTitles());
+    for (const OfferedTemplate& offered : m_offered) {
+        m_template->addItem(offered.title);
+    }
+    m_person->setEditable(true);
+    m_person->setInsertPolicy(QComboBox::NoInsert);
+    for (const PersonAdded& person : m_shelf.people) {
+        m_person->addItem(QString::fromStdString(person.name));
+    }
+    m_person->setCurrentText(QSettings().value("person").toString());
+    const bool hasShelf = !m_shelf.people.empty() || !m_shelf.instruments.empty();
+    m_shelfToo->setText(tr("With the shop's &people and instruments"));
+    m_shelfToo->setChecked(hasShelf);
+    m_shelfToo->setVisible(hasShelf);
     m_template->addItem(tr("Empty: everything by hand"));
     m_engine->setPlaceholderText(tr("for example 6.2 V8, block 4417"));
     m_problem->setWordWrap(true);
@@ -60,6 +76,7 @@ NewRecordDialog::NewRecordDialog(const QString& shop, QWidget* parent)
     form->addRow(tr("S&hop"), m_shop);
     form->addRow(tr("&Who works on it"), m_person);
     form->addRow(tr("&Template"), m_template);
+    form->addRow(QString(), m_shelfToo);
     form->addRow(tr("&File"), fileRow);
     form->addRow(m_problem);
     form->addRow(buttons);
@@ -90,6 +107,22 @@ void NewRecordDialog::proposeFile() {
         QDir(recordsFolder()).filePath((parts.isEmpty() ? QStringLiteral("engine") : parts.join('-')) + ".caprail"));
 }
 
+/// What the record begins with, one entry a line: the template with its note, and what is copied from the shelf.
+QByteArray NewRecordDialog::beginning() const {
+    std::string lines;
+    const int chosen = m_template->currentIndex();
+    if (chosen >= 0 && static_cast<std::size_t>(chosen) < m_offered.size()) {
+        lines = toLines(m_offered[static_cast<std::size_t>(chosen)].engineTemplate);
+    }
+    if (m_shelfToo->isChecked()) {
+        Facts begun;
+        const std::string who = m_person->currentText().trimmed().toStdString();
+        begun.people.emplace(who, PersonAdded{who, {}});
+        lines += entryLines(peopleToAdd(m_shelf, begun)) + entryLines(instrumentsToAdd(m_shelf, begun));
+    }
+    return QByteArray::fromStdString(lines);
+}
+
 void NewRecordDialog::make() {
     QString path = m_file->text().trimmed();
     if (!path.endsWith(QLatin1String(".caprail"))) {
@@ -100,7 +133,7 @@ void NewRecordDialog::make() {
                                  m_engine->text().trimmed().toStdString(),
                                  m_serial->text().trimmed().toStdString(),
                                  {}};
-    auto session = RecordSession::create(path, m_person->text(), engine, templateLines(m_template->currentText()));
+    auto session = RecordSession::create(path, m_person->currentText(), engine, beginning());
     if (!session) {
         QPalette palette = m_problem->palette();
         palette.setColor(QPalette::WindowText, screenLook().out);
@@ -110,7 +143,7 @@ void NewRecordDialog::make() {
     }
     m_session = std::move(*session);
     QSettings settings;
-    settings.setValue("person", m_person->text().trimmed());
+    settings.setValue("person", m_person->currentText().trimmed());
     settings.setValue("records-folder", QFileInfo(path).absolutePath());
     accept();
 }

@@ -3,7 +3,9 @@
 #include <QDialog>
 #include <memory>
 #include <session/record_session.h>
+#include <shop_ui/shop_config.h>
 
+class QCheckBox;
 class QComboBox;
 class QLabel;
 class QLineEdit;
@@ -11,7 +13,8 @@ class QPlainTextEdit;
 
 namespace caprail {
 
-/// Whose engine, who works on it, from which template, and in which file. The record is made when the dialog is
+/// Whose engine, who works on it, from which template, with the shop's people and instruments or without, and in which
+/// file. The record is made when the dialog is
 /// accepted; a refusal is shown in it and nothing typed is lost.
 class NewRecordDialog : public QDialog {
     Q_OBJECT
@@ -23,8 +26,12 @@ public:
 private:
     void make();
     void proposeFile();
-    QLineEdit *m_shop, *m_customer, *m_engine, *m_serial, *m_person, *m_file;
-    QComboBox* m_template;
+    [[nodiscard]] QByteArray beginning() const;
+    QLineEdit *m_shop, *m_customer, *m_engine, *m_serial, *m_file;
+    QComboBox *m_person, *m_template;
+    QCheckBox* m_shelfToo;
+    std::vector<OfferedTemplate> m_offered;
+    Shelf m_shelf;
     QLabel* m_problem;
     bool m_isFileChosen = false;
     std::unique_ptr<RecordSession> m_session;

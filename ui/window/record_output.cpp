@@ -13,12 +13,11 @@
 #include <store/csv.h>
 #include <store/text_form.h>
 #include <window/main_window.h>
+#include <window/record_output.h>
 
 namespace caprail {
 
-namespace {
-
-SheetOptions optionsFrom(const Preferences& preferences) {
+SheetOptions sheetOptionsOf(const Preferences& preferences) {
     SheetOptions options;
     options.pageSize = preferences.paper;
     options.units = preferences.units;
@@ -28,12 +27,14 @@ SheetOptions optionsFrom(const Preferences& preferences) {
     return options;
 }
 
-SheetSource sourceFrom(RecordSession& session) {
+SheetSource sheetSourceOf(RecordSession& session) {
     return {session.ledger(), session.facts(), session.assessment(), [&session](const std::string& sha256) {
                 const auto bytes = session.file().attachmentBytes(sha256);
                 return bytes ? QByteArray::fromStdString(*bytes) : QByteArray();
             }};
 }
+
+namespace {
 
 QString beside(const RecordSession& session, const QString& ending) {
     const QFileInfo file(session.path());
@@ -66,7 +67,7 @@ void MainWindow::writeSheetFile() {
     if (path.isEmpty()) {
         return;
     }
-    if (const auto written = writeSheet(sourceFrom(*m_session), path, optionsFrom(m_preferences)); !written) {
+    if (const auto written = writeSheet(sheetSourceOf(*m_session), path, sheetOptionsOf(m_preferences)); !written) {
         complain(QString::fromStdString(written.error().sentence));
     }
 }
@@ -77,7 +78,7 @@ void MainWindow::writeCardFile() {
     if (path.isEmpty()) {
         return;
     }
-    if (const auto written = writeLayoutCard(sourceFrom(*m_session), path, optionsFrom(m_preferences)); !written) {
+    if (const auto written = writeLayoutCard(sheetSourceOf(*m_session), path, sheetOptionsOf(m_preferences)); !written) {
         complain(QString::fromStdString(written.error().sentence));
     }
 }
@@ -87,7 +88,7 @@ void MainWindow::printSheet() {
     printer.setPageSize(QPageSize(m_preferences.paper));
     QPrintDialog dialog(&printer, this);
     if (dialog.exec() == QDialog::Accepted) {
-        paintSheet(sourceFrom(*m_session), printer, optionsFrom(m_preferences));
+        paintSheet(sheetSourceOf(*m_session), printer, sheetOptionsOf(m_preferences));
     }
 }
 
@@ -96,7 +97,7 @@ void MainWindow::previewSheet() {
     printer.setPageSize(QPageSize(m_preferences.paper));
     QPrintPreviewDialog dialog(&printer, this);
     connect(&dialog, &QPrintPreviewDialog::paintRequested, this,
-            [this](QPrinter* target) { paintSheet(sourceFrom(*m_session), *target, optionsFrom(m_preferences)); });
+            [this](QPrinter* target) { paintSheet(sheetSourceOf(*m_session), *target, sheetOptionsOf(m_preferences)); });
     dialog.resize(1000, 760);
     dialog.exec();
 }

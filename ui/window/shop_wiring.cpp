@@ -48,6 +48,7 @@ ShopWindow* showShop(const QString& folder) {
         }
     }
     auto* window = new ShopWindow;
+    window->setUnits(Preferences::load().units);
     QObject::connect(window, &ShopWindow::openRequested, window, &openRecord);
     window->show();
     const QString wanted = folder.isEmpty() ? ShopWindow::lastFolder() : folder;

@@ -1,0 +1,135 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <window/shop_menu.h>
+
+#include <QAction>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QInputDialog>
+#include <QMenuBar>
+#include <QMessageBox>
+#include <functional>
+#include <shop/build_comparison.h>
+#include <shop/hand_over.h>
+#include <shop_ui/builds_dialog.h>
+#include <shop_ui/shelf_dialogs.h>
+#include <shop_ui/shop_config.h>
+#include <shop_ui/template_dialogs.h>
+#include <window/main_window.h>
+#include <window/record_output.h>
+
+namespace caprail {
+
+namespace {
+
+void complain(MainWindow& window, const Problem& problem) {
+    QMessageBox::warning(&window, MainWindow::tr("Caprail"), QString::fromStdString(problem.sentence));
+}
+
+void add(MainWindow& window, QMenu* menu, const QString& name, bool needsRecord,
+         const std::function<void(MainWindow&)>& what) {
+    QAction* action = menu->addAction(name);
+    QObject::connect(action, &QAction::triggered, &window, [&window, what] { what(window); });
+    if (needsRecord) {
+        action->setEnabled(false);
+        QObject::connect(&window, &MainWindow::recordChanged, action, [action] { action->setEnabled(true); });
+    }
+}
+
+void beginBuild(MainWindow& window) {
+    RecordSession& session = *window.session();
+    if (!session.facts().isClosed()) {
+        QMessageBox::information(
+            &window, MainWindow::tr("New build"),
+            MainWindow::tr("A new build begins when the one before is signed off: finish and sign off build %1 first.")
+                .arg(session.facts().build));
+        return;
+    }
+    bool isGiven = false;
+    const QString why = QInputDialog::getText(
+        &window, MainWindow::tr("New build"),
+        MainWindow::tr("Why is this engine built anew? Build %1 stays readable beside it: Shop ▸ Compare builds.")
+            .arg(session.facts().build),
+        QLineEdit::Normal, {}, &isGiven);
+    if (isGiven) {
+        // A refusal is shown by the window, as that of any entry.
+        (void)session.append(BuildBegun{session.facts().build + 1, why.trimmed().toStdString()});
+    }
+}
+
+void showBuilds(MainWindow& window) {
+    BuildsDialog dialog(*window.session(), &window);
+    QObject::connect(&dialog, &BuildsDialog::sheetRequested, &dialog, [&window, &dialog] {
+        const QFileInfo file(window.session()->path());
+        const QString path = QFileDialog::getSaveFileName(&dialog, MainWindow::tr("Sheet of the difference"),
+                                                          file.path() + QLatin1Char('/') + file.completeBaseName() +
+                                                              QStringLiteral("-difference.pdf"),
+                                                          MainWindow::tr("PDF (*.pdf)"));
+        if (path.isEmpty() || !dialog.comparison()) {
+            return;
+        }
+        if (const auto written = writeDifferenceSheet(sheetSourceOf(*window.session()), *dialog.comparison(), path,
+                                                      sheetOptionsOf(window.preferences()));
+            !written) {
+            complain(window, written.error());
+        }
+    });
+    dialog.exec();
+}
+
+void addFromShelf(MainWindow& window) {
+    QString problem;
+    const Shelf shelf = loadShelf(&problem);
+    if (!problem.isEmpty()) {
+        complain(window, {problem.toStdString()});
+        return;
+    }
+    AddFromShelfDialog(*window.session(), shelf, &window).exec();
+}
+
+void handOverFolder(MainWindow& window) {
+    RecordSession& session = *window.session();
+    const QFileInfo file(session.path());
+    const QString folder = QFileDialog::getSaveFileName(&window, MainWindow::tr("Hand-over folder (it is made anew)"),
+                                                        file.path() + QLatin1Char('/') + file.completeBaseName() +
+                                                            MainWindow::tr("-hand-over"),
+                                                        {}, nullptr, QFileDialog::DontConfirmOverwrite);
+    if (folder.isEmpty()) {
+        return;
+    }
+    const SheetOptions options = sheetOptionsOf(window.preferences());
+    const auto made = handOver(session.file(), folder.toStdString(),
+                               {options.units, true, [&](const std::string& pdfPath) {
+                                    return writeSheet(sheetSourceOf(session), QString::fromStdString(pdfPath), options);
+                                }});
+    if (!made) {
+        complain(window, made.error());
+        return;
+    }
+    QMessageBox::information(&window, MainWindow::tr("Hand-over folder"),
+                             MainWindow::tr("%1 holds the build sheet, photos, the ledger for people and for programs, "
+                                            "tables, and checksums.")
+                                 .arg(folder));
+}
+
+} // namespace
+
+void makeShopMenu(MainWindow& window) {
+    QMenu* shop = window.menuBar()->addMenu(MainWindow::tr("Sho&p"));
+    add(window, shop, MainWindow::tr("The &records of a folder"), false, [](MainWindow& w) { w.openShop(); });
+    shop->addSeparator();
+    add(window, shop, MainWindow::tr("Save as a &template…"), true,
+        [](MainWindow& w) { TemplateEditor(w.session()->ledger(), &w).exec(); });
+    add(window, shop, MainWindow::tr("T&emplates…"), false, [](MainWindow& w) { TemplatesDialog(&w).exec(); });
+    shop->addSeparator();
+    add(window, shop, MainWindow::tr("&Add from the shelf…"), true, &addFromShelf);
+    add(window, shop, MainWindow::tr("The &shelf…"), false, [](MainWindow& w) { ShelfDialog(w.session(), &w).exec(); });
+    shop->addSeparator();
+    add(window, shop, MainWindow::tr("Begin a &new build…"), true, &beginBuild);
+    add(window, shop, MainWindow::tr("&Compare builds…"), true, &showBuilds);
+}
+
+void addHandOver(MainWindow& window, QMenu* file) {
+    add(window, file, MainWindow::tr("&Hand-over folder…"), true, &handOverFolder);
+}
+
+} // namespace caprail
