@@ -11,6 +11,7 @@
 #include <cstdio>
 #include <ledger/entry_json.h>
 #include <session/record_session.h>
+#include <sheet/logo.h>
 #include <sheet/sheet.h>
 #include <store/check.h>
 #include <store/csv.h>
@@ -24,7 +25,8 @@ QString usage() {
         "caprail plan CASE.json [--least-twist] [--deadline-ms N]  the stack plan, as JSON\n"
         "caprail show FILE [--json]                          every check, its state and reasons; the gates\n"
         "caprail check FILE                                  integrity, seals, version\n"
-        "caprail sheet FILE OUT.pdf [--letter] [--metric]    the build sheet\n"
+        "caprail sheet FILE OUT.pdf [--letter] [--metric] [--logo PICTURE]  the build sheet\n"
+        "caprail sheet FILE OUT.png [the same]               its pages as pictures: OUT-1.png, OUT-2.png …\n"
         "caprail sheet FILE OUT.pdf --difference             what is different since the build before\n"
         "caprail export FILE DIR                             tables as CSV\n"
         "caprail export FILE --ledger OUT.jsonl              the whole ledger, one JSON object a line\n"
@@ -109,7 +111,7 @@ int sheet(const QStringList& arguments) {
     if (arguments.contains(QStringLiteral("--difference"))) {
         return sheetOfDifference(arguments);
     }
-    const Call call("sheet", arguments, 2, {flag("letter"), flag("metric")});
+    const Call call("sheet", arguments, 2, {flag("letter"), flag("metric"), valued("logo")});
     if (!call.isGood()) {
         return call.refuseUsage();
     }
@@ -117,10 +119,21 @@ int sheet(const QStringList& arguments) {
     if (!record) {
         return complain(unusable, call.at(0), record.error());
     }
-    const SheetOptions options = sheetOptions(call);
+    SheetOptions options = sheetOptions(call);
+    if (call.has("logo")) {
+        const auto logo = sheet::readLogo(call.value("logo"));
+        if (!logo) {
+            return complain(unusable, call.value("logo"), logo.error());
+        }
+        options.logo = *logo;
+    }
     // Sentences in the assessment are written in the sheet's units.
     const Assessment assessment = assess(record->facts, options.units);
     const SheetSource source = sheetSource(*record, assessment);
+    if (call.at(1).endsWith(QLatin1String(".png"), Qt::CaseInsensitive)) {
+        const auto pictures = writeSheetPages(source, call.at(1), options);
+        return pictures ? int(done) : complain(answerIsNo, call.at(1), pictures.error());
+    }
     if (const auto written = writeSheet(source, call.at(1), options); !written) {
         return complain(answerIsNo, call.at(1), written.error());
     }

@@ -102,6 +102,7 @@ void bearingsSection(const Writing& w) {
     }
     const auto& clearances = w.assessment().clearances;
     if (std::ranges::any_of(clearances, [](const auto& one) { return one.second.clearance.has_value(); })) {
+        w.flow.subheading(Sheet::tr("Clearances against their bands"));
         w.flow.figure(mm(58), [&w = w.source, units = w.units(), look = w.flow.type().look](QPainter& painter,
                                                                                             const QRectF& area) {
             drawClearanceChart(painter, area, w.facts, w.assessment, units, look);
@@ -136,6 +137,9 @@ void fitsSection(const Writing& w) {
     }
     if (!table.rows.empty()) {
         w.flow.heading(Sheet::tr("Fits"));
+        if (const auto source = takeCommon(table, 3)) {
+            w.flow.introduction(Sheet::tr("Bands by: %1").arg(*source));
+        }
         w.flow.table(table);
     }
 }

@@ -25,7 +25,7 @@ void closingSection(const Writing& w) {
         if (!at->second.what.note.empty()) {
             note << text(at->second.what.note);
         }
-        table.rows.push_back({strongCell(capitalised(text(name))), text(at->second.person), timeText(at->second.time),
+        table.rows.push_back({strongCell(capitalised(text(name))), text(at->second.person), w.time(at->second.time),
                               note.isEmpty() ? none() : note.join(QStringLiteral("; ")),
                               stateCell(CheckState::good, Sheet::tr("done"))});
     }
@@ -34,7 +34,7 @@ void closingSection(const Writing& w) {
     if (facts.signedOff) {
         w.flow.stateLine(
             CheckState::good,
-            Sheet::tr("Signed off by %1, %2").arg(text(facts.signedOff->person), timeText(facts.signedOff->time)));
+            Sheet::tr("Signed off by %1, %2").arg(text(facts.signedOff->person), w.time(facts.signedOff->time)));
         if (!facts.signedOff->what.statement.empty()) {
             w.flow.paragraph(QStringLiteral("“") + text(facts.signedOff->what.statement) + QStringLiteral("”"));
         }
@@ -80,7 +80,8 @@ void sealSection(const Writing& w) {
         Sheet::tr("What it does not prove: that what was entered is true, that the clock was right, or who "
                   "sat at the keyboard. A file by itself can be rewritten as a whole with new seals; only "
                   "this page, kept apart from the file, shows that it was not."));
-    w.flow.remark(Sheet::tr("All times are UTC. Written by Caprail %1.").arg(w.options.appVersion));
+    w.flow.remark(Sheet::tr("All times: %1. Written by Caprail %2.")
+                      .arg(zoneText(w.source.ledger, w.options.zone), w.options.appVersion));
 }
 
 } // namespace caprail::sheet

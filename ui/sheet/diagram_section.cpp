@@ -38,10 +38,10 @@ PlanMark markFor(const Writing& w, Position p) {
     if (gap != w.assessment().gaps.end()) {
         const GapResult& result = gap->second;
         if (result.last) {
-            mark.figure = text(formatShort(*result.last, w.units()));
+            mark.figure = text(formatBare(*result.last, w.units()));
         } else if (!result.fallen.empty()) {
             // What was read before it moved, so that the place is not bare; its state says that it is stale.
-            mark.figure = text(formatShort(result.fallen.back().what.gap.value, w.units()));
+            mark.figure = text(formatBare(result.fallen.back().what.gap.value, w.units()));
         }
     }
     const auto stack = w.assessment().stacks.find(p);
@@ -73,8 +73,7 @@ void diagramSection(const Writing& w) {
     w.flow.remark(
         Sheet::tr("The pan rail from the pan's side, front of the engine to the left. Left and right are as seen from "
                   "the flywheel end of the engine as installed. At each position: the gap in %1, under it the shims.")
-            .arg(w.units().length == LengthUnit::inch ? Sheet::tr("thousandths of an inch")
-                                                      : Sheet::tr("millimetres")));
+            .arg(w.units().length == LengthUnit::inch ? Sheet::tr("inches") : Sheet::tr("millimetres")));
 }
 
 } // namespace caprail::sheet

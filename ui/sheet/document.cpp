@@ -16,11 +16,38 @@ Document::Document(const SheetSource& source, const SheetOptions& options, QSize
     : m_source(source), m_options(options), m_flow(page, m_type),
       m_title(titleOf(Sheet::tr("Build sheet: %1"), Sheet::tr("build %1").arg(source.facts.build))) {
     const Writing w{m_flow, m_source, m_options};
-    for (const auto section :
-         {titleSection, diagramSection, gatesSection, bearingsSection, fitsSection, torquesSection, roundsSection,
-          surveySection, stacksSection, flushnessSection, trialFitSection, pickupSection, findingsSection,
-          photosSection, instrumentsSection, struckSection, closingSection, cautionsSection, sealSection}) {
-        section(w);
+    using Section = void (*)(const Writing&);
+    const auto lastPart = [](const Writing& writing) {
+        cautionsSection(writing);
+        sealSection(writing);
+    };
+    struct Part {
+        Section write;
+        bool isWhole = false; ///< not parted where a page holds it
+    };
+    for (const Part part : {Part{titleSection},
+                            {diagramSection},
+                            {gatesSection},
+                            {bearingsSection},
+                            {fitsSection},
+                            {torquesSection},
+                            {roundsSection, true},
+                            {surveySection},
+                            {stacksSection},
+                            {flushnessSection, true},
+                            {trialFitSection},
+                            {pickupSection, true},
+                            {findingsSection},
+                            {photosSection},
+                            {instrumentsSection},
+                            {struckSection},
+                            {closingSection, true},
+                            {Section(lastPart), true}}) {
+        if (part.isWhole) {
+            m_flow.together([&] { part.write(w); });
+        } else {
+            part.write(w);
+        }
     }
 }
 
@@ -79,10 +106,15 @@ void Document::paintFoot(QPainter& painter, int index) const {
     first.paint(painter, {m_type.margin, y + points(3)}, m_type.ink);
     TextBlock(Sheet::tr("Page %1 of %2").arg(index + 1).arg(pages()), m_type.small, width * 0.3, Qt::AlignRight)
         .paint(painter, {m_type.margin + width * 0.7, y + points(3)}, m_type.ink);
+    const qreal second = y + points(3) + first.height();
     TextBlock(
         Sheet::tr("The seal fits this record and no altered one. It does not prove that what was entered is true."),
-        m_type.small, width)
-        .paint(painter, {m_type.margin, y + points(3) + first.height()}, m_type.quiet);
+        m_type.small, width * 0.66)
+        .paint(painter, {m_type.margin, second}, m_type.quiet);
+    const QString times = Sheet::tr("Times: %1").arg(zoneText(m_source.ledger, m_options.zone));
+    TextBlock(QFontMetricsF(m_type.small).elidedText(times, Qt::ElideRight, width * 0.33), m_type.small, width * 0.34,
+              Qt::AlignRight)
+        .paint(painter, {m_type.margin + width * 0.66, second}, m_type.quiet);
 }
 
 } // namespace caprail::sheet

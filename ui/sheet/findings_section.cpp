@@ -32,8 +32,8 @@ void findingsSection(const Writing& w) {
             const FindingOpened& opened = finding.opened.what;
             table.rows.push_back(
                 {strongCell(text(name)), orNone(opened.place),
-                 text(opened.text) + QLatin1Char('\n') + byAndWhen(finding.opened),
-                 finding.settled ? text(finding.settled->what.done) + QLatin1Char('\n') + byAndWhen(*finding.settled)
+                 text(opened.text) + QLatin1Char('\n') + w.byAndWhen(finding.opened),
+                 finding.settled ? text(finding.settled->what.done) + QLatin1Char('\n') + w.byAndWhen(*finding.settled)
                                  : none(),
                  finding.settled ? stateCell(CheckState::good, Sheet::tr("settled"))
                                  : stateCell(CheckState::out, Sheet::tr("open"))});
@@ -44,7 +44,7 @@ void findingsSection(const Writing& w) {
     if (!facts.notes.empty()) {
         SheetTable table{{{Sheet::tr("Place")}, {Sheet::tr("Note")}, {Sheet::tr("By, when")}}, {}};
         for (const auto& note : facts.notes) {
-            table.rows.push_back({orNone(note.what.place), text(note.what.text), quietCell(byAndWhen(note))});
+            table.rows.push_back({orNone(note.what.place), text(note.what.text), quietCell(w.byAndWhen(note))});
         }
         w.flow.heading(Sheet::tr("Notes"));
         w.flow.table(table);
@@ -67,7 +67,7 @@ void struckSection(const Writing& w) {
         const auto* what = std::get_if<Struck>(&strike.body);
         SheetCell said(text(historyLine(entry.body, w.units())));
         said.isStruck = true;
-        table.rows.push_back({QString::number(entry.sequence), said, byAndWhen(entry), byAndWhen(strike),
+        table.rows.push_back({QString::number(entry.sequence), said, w.byAndWhen(entry), w.byAndWhen(strike),
                               what == nullptr ? none() : text(what->why)});
     }
     if (!table.rows.empty()) {

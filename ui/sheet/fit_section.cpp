@@ -12,18 +12,19 @@ namespace {
 std::vector<SheetCell> trialRow(const Writing& w, const Check& check) {
     const auto* place = std::get_if<TrialPlace>(&check.subject);
     if (place == nullptr) {
-        return {strongCell(text(check.title)), none(), text(check.sentence), quietCell(none()), stateCell(check.state)};
+        return {strongCell(text(check.title)), none(), capitalised(text(check.sentence)), quietCell(none()),
+                stateCell(check.state)};
     }
     const QString throwNumber = isPerThrow(place->first) ? QString::number(place->second) : none();
     const auto at = w.facts().trialFits.find(*place);
     if (at == w.facts().trialFits.end()) {
         return {strongCell(capitalised(wordText(place->first))), throwNumber, none(), none(), stateCell(check.state)};
     }
-    QString found = text(check.sentence);
+    QString found = withoutName(text(check.sentence), wordText(place->first));
     if (at->second.what.clearance && !at->second.what.note.empty()) {
         found += QLatin1Char(' ') + text(at->second.what.note);
     }
-    return {strongCell(capitalised(wordText(place->first))), throwNumber, found, quietCell(byAndWhen(at->second)),
+    return {strongCell(capitalised(wordText(place->first))), throwNumber, found, quietCell(w.byAndWhen(at->second)),
             stateCell(check.state)};
 }
 

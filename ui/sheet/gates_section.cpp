@@ -3,7 +3,7 @@
 #include <sheet/sheet_text.h>
 
 #include <algorithm>
-#include <array>
+#include <set>
 
 namespace caprail::sheet {
 
@@ -47,8 +47,13 @@ SheetTable countsTable(const Assessment& assessment) {
         ++counts[check.kind][check.state];
     }
     SheetTable table{{{Sheet::tr("Check")}}, {}};
-    constexpr std::array states{CheckState::good, CheckState::out, CheckState::tooCloseToCall, CheckState::stale,
-                                CheckState::notDone};
+    std::vector<CheckState> states{CheckState::good};
+    for (const CheckState state :
+         {CheckState::out, CheckState::tooCloseToCall, CheckState::stale, CheckState::notDone}) {
+        if (std::ranges::any_of(assessment.checks, [state](const Check& check) { return check.state == state; })) {
+            states.push_back(state);
+        }
+    }
     for (const CheckState state : states) {
         table.columns.push_back(rightColumn(capitalised(stateWord(state))));
     }
@@ -69,10 +74,13 @@ SheetTable countsTable(const Assessment& assessment) {
 }
 
 /// Checks of one kind that are held back for the same reason are named together, and so are those that were never made,
-/// so that neither a young record nor one moved fastener fills pages.
-SheetTable holdingTable(const Assessment& assessment, const Gate& gate) {
+/// so that neither a young record nor one moved fastener fills pages. Those in `said` stand at a gate above.
+SheetTable holdingTable(const Assessment& assessment, const Gate& gate, const std::set<std::size_t>& said) {
     std::vector<std::vector<const Check*>> groups;
     for (const std::size_t index : gate.holding) {
+        if (said.contains(index)) {
+            continue;
+        }
         const Check& check = assessment.checks[index];
         const auto isAlike = [&](const std::vector<const Check*>& group) {
             const Check& first = *group.front();
@@ -98,7 +106,7 @@ SheetTable holdingTable(const Assessment& assessment, const Gate& gate) {
     return table;
 }
 
-QString gateSentence(const Gate& gate) {
+QString gateSentence(const Gate& gate, bool isSaidAbove, bool isSaidBelow) {
     const QString name = gate.kind == GateKind::trialFit ? Sheet::tr("Trial-fit gate") : Sheet::tr("Closing gate");
     if (gate.isOpen) {
         return Sheet::tr("%1 open: all %2 checks that it needs are good, none is stale.")
@@ -108,10 +116,14 @@ QString gateSentence(const Gate& gate) {
     if (gate.needs.empty()) {
         return Sheet::tr("%1 locked: there is no engine layout yet.").arg(name);
     }
-    return Sheet::tr("%1 locked: %2 of %3 checks are not good.")
-        .arg(name)
-        .arg(gate.holding.size())
-        .arg(gate.needs.size());
+    const QString where = !isSaidAbove  ? QStringLiteral(".")
+                          : isSaidBelow ? Sheet::tr(", those above and these.")
+                                        : Sheet::tr(", those above.");
+    return Sheet::tr("%1 locked: %2 of %3 checks are not good")
+               .arg(name)
+               .arg(gate.holding.size())
+               .arg(gate.needs.size()) +
+           where;
 }
 
 } // namespace
@@ -121,18 +133,22 @@ void gatesSection(const Writing& w) {
     if (const auto& signedOff = w.facts().signedOff) {
         w.flow.stateLine(
             CheckState::good,
-            Sheet::tr("Closed and signed off by %1 on %2.").arg(text(signedOff->person), timeText(signedOff->time)));
+            Sheet::tr("Closed and signed off by %1 on %2.").arg(text(signedOff->person), w.time(signedOff->time)));
     } else {
         w.flow.paragraph(Sheet::tr("Not signed off. Next: %1").arg(text(w.assessment().next.sentence)));
     }
+    std::set<std::size_t> said;
     for (const Gate& gate : w.assessment().gates) {
-        const SheetTable holding = holdingTable(w.assessment(), gate);
+        const SheetTable holding = holdingTable(w.assessment(), gate, said);
+        const bool isSaidAbove = std::ranges::any_of(gate.holding, [&](std::size_t i) { return said.contains(i); });
+        const QString sentence = gateSentence(gate, isSaidAbove, !holding.rows.empty());
         if (holding.rows.empty()) {
-            w.flow.stateLine(gate.isOpen ? CheckState::good : CheckState::out, gateSentence(gate));
+            w.flow.stateLine(gate.isOpen ? CheckState::good : CheckState::out, sentence);
         } else {
-            w.flow.stateHeading(CheckState::out, gateSentence(gate));
+            w.flow.stateHeading(CheckState::out, sentence);
             w.flow.table(holding);
         }
+        said.insert(gate.holding.begin(), gate.holding.end());
     }
     w.flow.space(points(3));
     w.flow.table(countsTable(w.assessment()));

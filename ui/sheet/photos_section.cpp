@@ -86,7 +86,7 @@ void photosSection(const Writing& w) {
             continue;
         }
         QStringList words{text(what.caption.empty() ? what.fileName : what.caption)};
-        words << (what.place.empty() ? QString() : text(what.place) + QStringLiteral(" · ")) + byAndWhen(seen);
+        words << (what.place.empty() ? QString() : text(what.place) + QStringLiteral(" · ")) + w.byAndWhen(seen);
         if (rows.empty() || rows.back().size() == perRow) {
             rows.emplace_back();
         }

@@ -45,7 +45,7 @@ void roundsSection(const Writing& w) {
             round.outcomes, [](const auto& one) { return one.second.what.outcome == Outcome::moved; });
         anyMoved = anyMoved || moved > 0;
         const auto pulled = static_cast<std::ptrdiff_t>(round.outcomes.size());
-        table.rows.push_back({strongCell(QString::number(round.begun.what.round)), timeText(round.begun.time),
+        table.rows.push_back({strongCell(QString::number(round.begun.what.round)), w.time(round.begun.time),
                               text(round.begun.person),
                               round.begun.what.instrument.empty() ? none() : text(round.begun.what.instrument),
                               Sheet::tr("%1 of %2").arg(pulled).arg(asked), QString::number(pulled - moved),
@@ -57,7 +57,8 @@ void roundsSection(const Writing& w) {
                   "again, without backing it off. Fastener by fastener under Torques."));
     w.flow.table(table);
     if (anyMoved) {
-        w.flow.figure(mm(58), [&facts = w.facts(), units = w.units(), look = w.flow.type().look](QPainter& painter,
+        w.flow.subheading(Sheet::tr("How far each one moved, round by round"));
+        w.flow.figure(mm(48), [&facts = w.facts(), units = w.units(), look = w.flow.type().look](QPainter& painter,
                                                                                                  const QRectF& area) {
             drawVerifyHistoryChart(painter, area, facts, units, look);
         });

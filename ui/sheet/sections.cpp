@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <sheet/sections.h>
 
+#include <cstdlib>
 #include <sheet/sheet_text.h>
 
 namespace caprail::sheet {
@@ -8,6 +9,34 @@ namespace caprail::sheet {
 CheckState Writing::stateOf(const std::string& code) const {
     const Check* check = assessment().find(code);
     return check == nullptr ? CheckState::notDone : check->state;
+}
+
+QString Writing::time(UtcTime time) const {
+    return timeText(time, options.zone);
+}
+
+QString Writing::day(UtcTime time) const {
+    return dayText(time, options.zone);
+}
+
+QString zoneText(const Ledger& ledger, const QTimeZone& zone) {
+    QStringList distances;
+    for (const Entry& entry : ledger.entries()) {
+        const int minutes = zone.offsetFromUtc(QDateTime::fromMSecsSinceEpoch(entry.time.milliseconds, Qt::UTC)) / 60;
+        const int size = std::abs(minutes);
+        const QString distance = QStringLiteral("UTC%1%2:%3")
+                                     .arg(minutes < 0 ? QStringLiteral("−") : QStringLiteral("+"))
+                                     .arg(size / 60, 2, 10, QLatin1Char('0'))
+                                     .arg(size % 60, 2, 10, QLatin1Char('0'));
+        if (!distances.contains(distance)) {
+            distances << distance;
+        }
+    }
+    const QString name = QString::fromUtf8(zone.id());
+    if (distances.isEmpty() || name == QLatin1String("UTC") || name == QLatin1String("Etc/UTC")) {
+        return name == QLatin1String("Etc/UTC") ? QStringLiteral("UTC") : name;
+    }
+    return name + QStringLiteral(", ") + distances.join(Sheet::tr(" and "));
 }
 
 SheetCell verdictCell(CheckState state) {

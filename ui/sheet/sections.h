@@ -21,6 +21,14 @@ struct Writing {
     [[nodiscard]] const Units& units() const { return options.units; }
     /// The state of a check by its code; `notDone` when there is no such check.
     [[nodiscard]] CheckState stateOf(const std::string& code) const;
+    /// "2026-05-04 09:30" by the clock of the options' time zone; never parted over two lines.
+    [[nodiscard]] QString time(UtcTime time) const;
+    /// "2026-05-04", the day on which the moment fell in that zone.
+    [[nodiscard]] QString day(UtcTime time) const;
+    /// "Mira Sand, 2026-05-04 09:30", of anything that has a person and a time.
+    template <class T> [[nodiscard]] QString byAndWhen(const T& seen) const {
+        return QString::fromStdString(seen.person) + QStringLiteral(", ") + time(seen.time);
+    }
 };
 
 /// Logo, shop, and what the sheet is, over a line.
@@ -54,6 +62,9 @@ SheetCell verdictCell(CheckState state);
 QString ruleSentence(const RulesSet& rules);
 /// "0.0018 to 0.0025 in, target 0.0022 in (who says so)"
 QString bandText(const BandFact& band, const Units& units);
+/// The time zone of the sheet's times with its distance from UTC while the record was made: "Europe/Lisbon, UTC+01:00";
+/// both distances where the clocks were changed meanwhile; "UTC" for that.
+QString zoneText(const Ledger& ledger, const QTimeZone& zone);
 /// The shop as the options or the record name it; may be empty.
 QString shopOf(const SheetSource& source, const SheetOptions& options);
 

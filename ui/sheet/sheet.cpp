@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <sheet/sheet.h>
 
+#include <QFileInfo>
 #include <QPrinter>
+#include <QSaveFile>
 #include <algorithm>
 #include <sheet/document.h>
 #include <sheet/layout_card.h>
@@ -33,6 +35,8 @@ std::vector<QImage> pagesOf(const sheet::Document& document, const SheetOptions&
     for (int index = 0; index < document.pages(); ++index) {
         QImage picture((page * scale).toSize(), QImage::Format_RGB32);
         picture.fill(Qt::white);
+        picture.setDotsPerMeterX(qRound(scale * sheet::unitsPerInch / 0.0254));
+        picture.setDotsPerMeterY(picture.dotsPerMeterX());
         QPainter painter(&picture);
         painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing | QPainter::SmoothPixmapTransform);
         painter.scale(scale, scale);
@@ -81,6 +85,26 @@ std::vector<QImage> differencePages(const SheetSource& source, const BuildCompar
                                     const SheetOptions& options, int dotsPerInch) {
     return pagesOf(sheet::Document(source, options, sheet::pageSize(options.pageSize), comparison), options,
                    dotsPerInch);
+}
+
+Result<QStringList> writeSheetPages(const SheetSource& source, const QString& pngPath, const SheetOptions& options,
+                                    int dotsPerInch) {
+    const std::vector<QImage> pages = sheetPages(source, options, dotsPerInch);
+    const int digits = static_cast<int>(QString::number(pages.size()).size());
+    const QFileInfo target(pngPath);
+    QStringList written;
+    for (const QImage& page : pages) {
+        const QString number = QStringLiteral("%1").arg(written.size() + 1, digits, 10, QLatin1Char('0'));
+        const QString path = QStringLiteral("%1/%2-%3.png").arg(target.path(), target.completeBaseName(), number);
+        QSaveFile file(path);
+        if (!file.open(QIODevice::WriteOnly) || !page.save(&file, "PNG") || !file.commit()) {
+            return refuse(Sheet::tr("“%1” cannot be written (%2): choose another folder or name, or free some space.")
+                              .arg(QFileInfo(path).fileName(), file.errorString())
+                              .toStdString());
+        }
+        written << path;
+    }
+    return written;
 }
 
 Result<void> writeLayoutCard(const SheetSource& source, const QString& pdfPath, const SheetOptions& options) {

@@ -6,6 +6,8 @@
 #include <QImage>
 #include <QPageSize>
 #include <QString>
+#include <QStringList>
+#include <QTimeZone>
 #include <assessment/assessment.h>
 #include <functional>
 #include <ledger/ledger.h>
@@ -21,9 +23,10 @@ struct BuildComparison;
 struct SheetOptions {
     QPageSize::PageSizeId pageSize = QPageSize::A4;
     Units units;
-    QString shopName;   ///< empty: the shop that the record names
-    QImage logo;        ///< null: none
-    QString appVersion; ///< "0.1.0"; printed in the file's properties
+    QString shopName;                             ///< empty: the shop that the record names
+    QImage logo;                                  ///< null: none; see sheet/logo.h
+    QString appVersion;                           ///< "0.1.0"; printed in the file's properties
+    QTimeZone zone = QTimeZone::systemTimeZone(); ///< whose clock the sheet's times are by; it is named on every page
 };
 
 /// What a sheet is made from. All are held by reference: they must outlive the call.
@@ -51,6 +54,11 @@ void paintSheet(const SheetSource& source, QPrinter& printer, const SheetOptions
 
 /// The sheet's pages as pictures, for a message; `dotsPerInch` from 20 to 600, others are brought into that range.
 std::vector<QImage> sheetPages(const SheetSource& source, const SheetOptions& options, int dotsPerInch);
+
+/// Writes those pictures as PNG beside each other, for a message: OUT-1.png, OUT-2.png … for "OUT.png" (OUT-01.png …
+/// from ten pages on, so that they sort). Gives their paths in order. Refuses when one cannot be written.
+Result<QStringList> writeSheetPages(const SheetSource& source, const QString& pngPath, const SheetOptions& options,
+                                    int dotsPerInch = 150);
 
 /// Writes a card at 1 : 1 with a circle per position to lay its shims on before they go in, with what belongs there.
 /// The circles lie as the positions do on the engine where the paper is large enough, else in rows, cap by cap.

@@ -71,8 +71,10 @@ void SheetFlow::paragraph(const QString& text, const QFont& font, const QColor& 
     while (line < block.lines()) {
         const int least = std::min(2, block.lines() - line);
         const QPointF at = claim(block.heightOf(line, line + least));
-        const int fitting = least + block.linesWithin(line + least, bottom() - m_y);
-        const int last = line + fitting;
+        int last = line + least + block.linesWithin(line + least, bottom() - m_y);
+        if (last == block.lines() - 1 && last - line > 2) {
+            --last; // no single line on the next page
+        }
         m_y += block.heightOf(line + least, last);
         put([=](QPainter& painter) { block.paint(painter, at, colour, line, last); });
         line = last;
@@ -154,7 +156,10 @@ void SheetFlow::table(const SheetTable& table) {
             tallRow(layout, row);
             continue;
         }
-        if (m_y + height > bottom()) {
+        // The last row does not stand alone on a page: the one before it goes along.
+        const bool isLastButOne = row + 2 == layout->rows() && row > 1 && !isTall(row + 1);
+        const qreal needed = height + (isLastButOne ? layout->rowHeight(row + 1) : 0);
+        if (m_y + needed > bottom() && m_y > m_type.topMargin + layout->headHeight()) {
             newPage();
             put([=, at = QPointF(m_type.margin, m_y)](QPainter& painter) { layout->paintHead(painter, at); });
             m_y += layout->headHeight();
@@ -174,6 +179,21 @@ void SheetFlow::figure(qreal height, const Drawing& drawing) {
         drawing(painter, area);
     });
     m_y += points(4);
+}
+
+void SheetFlow::together(const std::function<void()>& write) {
+    const std::size_t pages = m_pages.size();
+    const std::size_t marks = m_pages.back().marks.size();
+    const std::vector<Held> held = m_held;
+    const qreal y = m_y;
+    write();
+    if (m_pages.size() > pages && y > m_type.topMargin) {
+        m_pages.resize(pages);
+        m_pages.back().marks.resize(marks);
+        m_held = held;
+        newPage();
+        write();
+    }
 }
 
 void SheetFlow::space(qreal height) {

@@ -10,6 +10,7 @@ namespace caprail::sheet {
 namespace {
 
 constexpr qreal columnGap = points(7);
+constexpr qreal turnGap = points(7);  ///< more, from a column set to the right to one set to the left
 constexpr qreal rowPad = points(1.6); ///< above and below the text of a row
 constexpr qreal headPad = points(2);
 
@@ -47,14 +48,41 @@ SheetCell stateCell(CheckState state, const QString& words) {
     return cell;
 }
 
+std::optional<QString> takeCommon(SheetTable& table, std::size_t column) {
+    if (table.rows.size() < 2) {
+        return {};
+    }
+    const QString text = table.rows.front().at(column).text;
+    const auto isAlike = [&](const std::vector<SheetCell>& row) { return row.at(column).text == text; };
+    if (text.isEmpty() || text == QStringLiteral("–") || !std::ranges::all_of(table.rows, isAlike)) {
+        return {};
+    }
+    const auto at = static_cast<std::ptrdiff_t>(column);
+    table.columns.erase(table.columns.begin() + at);
+    for (auto& row : table.rows) {
+        row.erase(row.begin() + at);
+    }
+    return text;
+}
+
+/// The space between a column and the next; none after the last.
+static qreal gapAfter(const SheetTable& table, std::size_t column) {
+    if (column + 1 >= table.columns.size()) {
+        return 0;
+    }
+    const bool turns = (table.columns[column].alignment & Qt::AlignRight) != 0 &&
+                       (table.columns[column + 1].alignment & Qt::AlignRight) == 0;
+    return columnGap + (turns ? turnGap : 0);
+}
+
 void TableLayout::chooseWidths(const SheetTable& table, qreal width) {
     const std::size_t count = table.columns.size();
     std::vector<qreal> least(count, 0);
     std::vector<qreal> natural(count, 0);
     for (std::size_t c = 0; c < count; ++c) {
         const auto take = [&](const TextBlock::Widths& w, bool mayWrap) {
-            natural[c] = std::max(natural[c], w.line + columnGap);
-            least[c] = std::max(least[c], (mayWrap ? w.word : w.line) + columnGap);
+            natural[c] = std::max(natural[c], w.line + gapAfter(table, c));
+            least[c] = std::max(least[c], (mayWrap ? w.word : w.line) + gapAfter(table, c));
         };
         const auto head = TextBlock::widthsOf(table.columns[c].head, m_type.cellHead);
         // A head may wrap at its spaces; it does not make a column wide by itself.
@@ -96,7 +124,7 @@ void TableLayout::chooseWidths(const SheetTable& table, qreal width) {
 TableLayout::TableLayout(const SheetTable& table, const SheetType& type, qreal width) : m_type(type), m_width(width) {
     chooseWidths(table, width);
     const std::size_t count = table.columns.size();
-    const auto inner = [&](std::size_t c) { return m_widths[c] - (c + 1 < count ? columnGap : 0); };
+    const auto inner = [&](std::size_t c) { return m_widths[c] - gapAfter(table, c); };
     for (std::size_t c = 0; c < count; ++c) {
         m_heads.emplace_back(table.columns[c].head, type.cellHead, inner(c), table.columns[c].alignment);
         m_headHeight = std::max(m_headHeight, m_heads.back().height());

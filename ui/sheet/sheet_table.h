@@ -37,6 +37,10 @@ struct SheetTable {
     std::vector<std::vector<SheetCell>> rows; ///< each with at most as many cells as there are columns
 };
 
+/// Takes a column out of a table of two rows or more where it says the same in every row, to be said once above it.
+/// Nothing when it does not, or says nothing.
+std::optional<QString> takeCommon(SheetTable& table, std::size_t column);
+
 /// A table set to a width: columns as wide as their texts ask for; where they do not fit, the wide ones wrap. A table
 /// is never wider than `width`, whatever it holds.
 class TableLayout {

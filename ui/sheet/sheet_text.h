@@ -2,7 +2,9 @@
 #pragma once
 /// Words on the sheet: translated ones, the core's text, and quantities that may be missing.
 #include <QCoreApplication>
+#include <QDateTime>
 #include <QString>
+#include <QTimeZone>
 #include <ledger/entry.h>
 #include <optional>
 #include <units/format.h>
@@ -28,12 +30,13 @@ inline QString capitalised(QString words) {
     }
     return words;
 }
-/// "2026-05-04 09:30", in UTC as the record keeps it; never parted over two lines.
-inline QString timeText(UtcTime time) {
-    return text(format(time)).left(16).replace(QLatin1Char('T'), QChar(QChar::Nbsp));
+/// "2026-05-04 09:30" by the clock of a time zone; never parted over two lines.
+inline QString timeText(UtcTime time, const QTimeZone& zone = QTimeZone::systemTimeZone()) {
+    return QDateTime::fromMSecsSinceEpoch(time.milliseconds, zone).toString(QStringLiteral("yyyy-MM-dd\u00A0HH:mm"));
 }
-inline QString dayText(UtcTime time) {
-    return text(format(dateOf(time)));
+/// "2026-05-04", the day on which the moment fell in that zone.
+inline QString dayText(UtcTime time, const QTimeZone& zone = QTimeZone::systemTimeZone()) {
+    return QDateTime::fromMSecsSinceEpoch(time.milliseconds, zone).toString(QStringLiteral("yyyy-MM-dd"));
 }
 /// A dash where there is nothing to show.
 inline QString none() {
@@ -55,8 +58,11 @@ inline QString bareSigned(const std::optional<Length>& length, const Units& unit
 inline QString inUnit(const QString& head, const Units& units) {
     return head + QStringLiteral(", ") + QLatin1String(symbol(units.length));
 }
-template <class T> QString byAndWhen(const T& seen) {
-    return text(seen.person) + QStringLiteral(", ") + timeText(seen.time);
+/// "pickup tube clear: 0.1100 in measured" beside a cell that names what is clear already: "0.1100 in measured".
+inline QString withoutName(const QString& sentence, const QString& name) {
+    const qsizetype colon = sentence.indexOf(QLatin1String(": "));
+    return capitalised(colon > 0 && sentence.startsWith(name, Qt::CaseInsensitive) ? sentence.mid(colon + 2)
+                                                                                   : sentence);
 }
 
 } // namespace caprail::sheet

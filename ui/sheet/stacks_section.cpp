@@ -78,6 +78,18 @@ QString countOfShims(const Facts& facts) {
         .arg(static_cast<std::ptrdiff_t>(facts.shims.size()) - inStack - aside);
 }
 
+/// The figures of a good one stand above already.
+QString goodFlushness(const Writing& w) {
+    const FlushnessResult& f = w.assessment().flushness;
+    const BandFact* band = w.facts().bandNamed(bands::twist);
+    QStringList words{band != nullptr && f.twist
+                          ? Sheet::tr("Twist is in its band: %1.").arg(bandText(*band, w.units()))
+                          : Sheet::tr("Worked out from every stack as it stands."),
+                      text(f.sentence)};
+    words.removeAll(QString());
+    return words.join(QLatin1Char(' '));
+}
+
 } // namespace
 
 void stacksSection(const Writing& w) {
@@ -138,7 +150,7 @@ void flushnessSection(const Writing& w) {
     table.rows = {left, right};
     w.flow.table(table);
     if (const Check* check = w.assessment().find("flushness"); check != nullptr) {
-        w.flow.stateLine(check->state, text(check->sentence));
+        w.flow.stateLine(check->state, check->isGood() ? goodFlushness(w) : capitalised(text(check->sentence)));
     }
     w.flow.remark(Sheet::tr("Heights are over the bolted span, positive where the girdle would lie low. Twist is what "
                             "bends a block; offset, pitch and roll move the plate as a whole."));

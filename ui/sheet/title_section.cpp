@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <sheet/logo.h>
 #include <sheet/sections.h>
 #include <sheet/sheet_text.h>
 
@@ -8,8 +9,8 @@ namespace caprail::sheet {
 
 namespace {
 
-constexpr qreal logoHeight = mm(14);
-constexpr qreal logoWidth = mm(46);
+constexpr qreal logoHeight = mm(logoHeightMm);
+constexpr qreal logoWidth = mm(logoWidthMm);
 
 /// PDF/A-1 knows no transparency (ISO 19005-1, 6.4): a logo is laid on white first.
 QImage onWhite(const QImage& logo) {
@@ -32,6 +33,10 @@ QString peopleOf(const SheetSource& source) {
     return names.join(QStringLiteral(", "));
 }
 
+QString daysText(const QString& first, const QString& last) {
+    return first == last ? first : first + QStringLiteral(" – ") + last;
+}
+
 } // namespace
 
 void letterhead(const Writing& w, const QString& title) {
@@ -47,6 +52,8 @@ void letterhead(const Writing& w, const QString& title) {
     const qreal height = std::max(logoSize.height(), shop.height());
     w.flow.figure(height + points(6), [=, &type](QPainter& painter, const QRectF& area) {
         if (!logo.isNull()) {
+            // As it was drawn: a logo's flat colours and edges do not bear a photo's compression.
+            painter.setRenderHint(QPainter::LosslessImageRendering);
             painter.drawImage(QRectF(QPointF(area.left(), area.top() + (height - logoSize.height()) / 2), logoSize),
                               logo);
         }
@@ -74,8 +81,7 @@ void titleSection(const Writing& w) {
          {Sheet::tr("Serial number"), said(&EngineDescribed::serial)},
          {Sheet::tr("Build"), QString::number(facts.build)},
          {Sheet::tr("Begun and last entry"),
-          entries.empty() ? none()
-                          : dayText(entries.at(first).time) + QStringLiteral(" – ") + dayText(entries.back().time)},
+          entries.empty() ? none() : daysText(w.day(entries.at(first).time), w.day(entries.back().time))},
          {Sheet::tr("By"), entries.empty() ? none() : peopleOf(w.source)},
          {Sheet::tr("Record"),
           Sheet::tr("%1 entries, seal %2")

@@ -135,7 +135,7 @@ std::vector<SheetCell> lastTightened(const Writing& w, FastenerId fastener, Wren
     if (at->second.isLoose) {
         value = stateCell(CheckState::out, Sheet::tr("loosened since"));
     }
-    return {value, seen.what.instrument.empty() ? none() : text(seen.what.instrument), byAndWhen(seen)};
+    return {value, seen.what.instrument.empty() ? none() : text(seen.what.instrument), w.byAndWhen(seen)};
 }
 
 /// One row a fastener: how it was tightened last, and what each verify round found.
@@ -194,7 +194,11 @@ void torquesSection(const Writing& w) {
         return;
     }
     w.flow.heading(Sheet::tr("Torques"));
-    w.flow.table(groupsTable(w));
+    SheetTable groups = groupsTable(w);
+    if (const auto source = takeCommon(groups, 8)) {
+        w.flow.introduction(Sheet::tr("Values by: %1").arg(*source));
+    }
+    w.flow.table(groups);
     if (!facts.layout) {
         return;
     }

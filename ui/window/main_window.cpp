@@ -14,6 +14,7 @@
 #include <QStatusBar>
 #include <QTemporaryFile>
 #include <QVBoxLayout>
+#include <sheet/logo.h>
 #include <stations/all_stations.h>
 #include <window/menus.h>
 #include <window/new_record_dialog.h>
@@ -265,6 +266,11 @@ void MainWindow::editPreferences() {
     m_preferences = dialog.preferences();
     m_preferences.save();
     applyLook(m_preferences.look);
+    if (!m_preferences.logoPath.isEmpty()) {
+        if (const auto logo = sheet::readLogo(m_preferences.logoPath); !logo) {
+            complain(QString::fromStdString(logo.error().sentence));
+        }
+    }
     if (m_session) {
         m_session->setUnits(m_preferences.units);
     }

@@ -43,6 +43,7 @@ public slots:
     void saveCopy();
     void storeUnstored();
     void writeSheetFile();
+    void writeSheetPictures();
     void writeCardFile();
     void printSheet();
     void previewSheet();

@@ -54,6 +54,7 @@ void makeFileMenu(MainWindow& window) {
     file->addSeparator();
     add(window, file, MainWindow::tr("Build &sheet as PDF…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P),
         &MainWindow::writeSheetFile, true);
+    add(window, file, MainWindow::tr("Sheet pages as p&ictures…"), {}, &MainWindow::writeSheetPictures, true);
     add(window, file, MainWindow::tr("Print pre&view…"), {}, &MainWindow::previewSheet, true);
     add(window, file, MainWindow::tr("&Print…"), QKeySequence::Print, &MainWindow::printSheet, true);
     add(window, file, MainWindow::tr("&Layout card as PDF…"), {}, &MainWindow::writeCardFile, true);

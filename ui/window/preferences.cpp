@@ -83,10 +83,6 @@ void Preferences::save() const {
     advice.save();
 }
 
-QImage Preferences::logo() const {
-    return logoPath.isEmpty() ? QImage() : QImage(logoPath);
-}
-
 void applyLook(LookChoice look) {
     const bool isDark = look == LookChoice::dark || (look == LookChoice::system && isSystemDark());
     QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));

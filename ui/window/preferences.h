@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-#include <QImage>
 #include <QPageSize>
 #include <QString>
 #include <QStringList>
@@ -22,7 +21,6 @@ struct Preferences {
 
     static Preferences load();
     void save() const;
-    [[nodiscard]] QImage logo() const; ///< null when there is none or it cannot be read
 };
 
 /// Dresses the whole application in the chosen look.

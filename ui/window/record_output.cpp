@@ -7,8 +7,10 @@
 #include <QPrintDialog>
 #include <QPrintPreviewDialog>
 #include <QPrinter>
+#include <QStatusBar>
 #include <session/cautions.h>
 #include <session/help.h>
+#include <sheet/logo.h>
 #include <sheet/sheet.h>
 #include <store/csv.h>
 #include <store/text_form.h>
@@ -17,12 +19,15 @@
 
 namespace caprail {
 
+/// A logo that cannot be read is left out; that was said when it was chosen.
 SheetOptions sheetOptionsOf(const Preferences& preferences) {
     SheetOptions options;
     options.pageSize = preferences.paper;
     options.units = preferences.units;
     options.shopName = preferences.shopName;
-    options.logo = preferences.logo();
+    if (const auto logo = preferences.logoPath.isEmpty() ? QImage() : sheet::readLogo(preferences.logoPath)) {
+        options.logo = *logo;
+    }
     options.appVersion = QApplication::applicationVersion();
     return options;
 }
@@ -69,7 +74,25 @@ void MainWindow::writeSheetFile() {
     }
     if (const auto written = writeSheet(sheetSourceOf(*m_session), path, sheetOptionsOf(m_preferences)); !written) {
         complain(QString::fromStdString(written.error().sentence));
+        return;
     }
+    statusBar()->showMessage(tr("Written: %1").arg(QFileInfo(path).fileName()), 10'000);
+}
+
+void MainWindow::writeSheetPictures() {
+    const QString path = QFileDialog::getSaveFileName(this, tr("Sheet pages as pictures"),
+                                                      beside(*m_session, QStringLiteral(".png")), tr("PNG (*.png)"));
+    if (path.isEmpty()) {
+        return;
+    }
+    const auto written = writeSheetPages(sheetSourceOf(*m_session), path, sheetOptionsOf(m_preferences));
+    if (!written) {
+        complain(QString::fromStdString(written.error().sentence));
+        return;
+    }
+    statusBar()->showMessage(
+        tr("%n pictures, from %1", "", static_cast<int>(written->size())).arg(QFileInfo(written->first()).fileName()),
+        10'000);
 }
 
 void MainWindow::writeCardFile() {
