@@ -112,13 +112,17 @@ private:
             reach(target);
             lineBetween(m_plot, {from, target}, {to, target}, QPen(m_look.good, 1, Qt::DashDotLine));
         }
-        const QString label = kind == JournalKind::main ? ClearanceChartText::tr("mains, band %1")
-                                                        : ClearanceChartText::tr("rods, band %1");
-        // On top of the chart, where no bearing's bars run through it.
-        QCPItemText* text = textAt(m_plot, {from, 0}, label.arg(textOf(format(band->band, m_units))),
-                                   Qt::AlignLeft | Qt::AlignTop, m_look.quiet);
+        const QString label = kind == JournalKind::main ? ClearanceChartText::tr("mains, band\n%1")
+                                                        : ClearanceChartText::tr("rods, band\n%1");
+        // On top of the chart, where no bearing's bars run through it; the mains' from the left, the rods' from the
+        // right, so that a few bearings' label does not run over the edge.
+        const bool isMain = kind == JournalKind::main;
+        const double x = isMain ? from : to;
+        QCPItemText* text = textAt(m_plot, {x, 0}, label.arg(textOf(format(band->band, m_units))),
+                                   (isMain ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignTop, m_look.quiet);
+        text->setTextAlignment(isMain ? Qt::AlignLeft : Qt::AlignRight);
         text->position->setTypeY(QCPItemPosition::ptAxisRectRatio);
-        text->position->setCoords(from, 0);
+        text->position->setCoords(x, 0);
     }
 
     QCPErrorBars* bars(QCPGraph* of, double width, double whisker, const QColor& colour, const QString& name) {
@@ -180,7 +184,7 @@ private:
         m_plot.xAxis->grid()->setVisible(false);
         m_plot.xAxis->setRange(m_labels.firstKey() - 1, m_labels.lastKey() + 1);
         const double room = std::max(m_hi - m_lo, shown(thou(0.5), m_units));
-        m_plot.yAxis->setRange(m_lo - 0.12 * room, m_hi + 0.25 * room);
+        m_plot.yAxis->setRange(m_lo - 0.12 * room, m_hi + 0.42 * room);
         m_plot.yAxis->setTicker(numberTicker(m_units.decimalMark));
         m_plot.yAxis->setLabel(axisName(ClearanceChartText::tr("clearance"), m_units));
     }

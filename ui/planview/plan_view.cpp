@@ -31,6 +31,8 @@ PlanView::~PlanView() = default;
 void PlanView::setContent(PlanContent content) {
     const QStringList before = m_content && drawing() != nullptr ? drawing()->places() : QStringList();
     m_content = std::move(content);
+    m_given = m_content->layers;
+    m_content->layers = (m_given | m_shown) & ~m_hidden;
     layOutAnew();
     if (!drawing()->places().contains(m_content->selected)) {
         m_content->selected.clear();
@@ -55,6 +57,16 @@ void PlanView::setOrientation(const PlanOrientation& orientation) {
     m_orientation = orientation;
     layOutAnew();
     emit orientationChanged();
+}
+
+void PlanView::setLayers(PlanLayers shown, PlanLayers hidden) {
+    m_shown = shown;
+    m_hidden = hidden;
+    if (m_content) {
+        PlanContent content = std::move(*m_content);
+        content.layers = m_given;
+        setContent(std::move(content));
+    }
 }
 
 void PlanView::setLook(const Look& look) {

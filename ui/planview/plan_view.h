@@ -25,6 +25,8 @@ public:
 
     void setOrientation(const PlanOrientation& orientation);
     [[nodiscard]] PlanOrientation orientation() const { return m_orientation; }
+    /// Draws these layers whatever the content says, and leaves those out.
+    void setLayers(PlanLayers shown, PlanLayers hidden);
     /// Draws in this look; until it is called, in that of the system's palette.
     void setLook(const Look& look);
 
@@ -85,6 +87,8 @@ private:
     std::optional<PlanContent> m_content;
     QString m_sentence;
     PlanOrientation m_orientation;
+    PlanLayers m_given; ///< the layers that the content came with
+    PlanLayers m_shown, m_hidden;
     std::optional<Look> m_look;
     mutable std::optional<PlanDrawing> m_drawing;
     qreal m_zoom = 1;

@@ -219,4 +219,8 @@ void BearingsStation::select(const QString& subject) {
     }
 }
 
+EntryField* BearingsStation::entryField() const {
+    return isPass(m_mode) ? m_measure->field() : m_mode == BearingsMode::fits ? m_fits->field() : nullptr;
+}
+
 } // namespace caprail

@@ -29,6 +29,7 @@ public:
 
     void setMode(BearingsMode mode);
     [[nodiscard]] QString subject() const override;
+    [[nodiscard]] EntryField* entryField() const override;
     [[nodiscard]] BearingsMode mode() const { return m_mode; }
     [[nodiscard]] PlanView* plan() const { return m_plan; }
     [[nodiscard]] BearingsMeasure* measurePage() const { return m_measure; }

@@ -13,18 +13,10 @@ namespace caprail {
 EntryField::EntryField(QWidget* parent)
     : QWidget(parent), m_title(new QLabel(this)), m_edit(new QLineEdit(this)), m_unit(new QLabel(this)),
       m_echo(new QLabel(this)) {
-    QFont large = font();
-    large.setPointSizeF(large.pointSizeF() * 1.8);
-    m_edit->setFont(large);
-    m_edit->setMinimumWidth(m_edit->fontMetrics().horizontalAdvance(QStringLiteral("22+23+12.5 thou")));
-    m_unit->setFont(large);
-    QFont bold = font();
-    bold.setBold(true);
-    m_title->setFont(bold);
     m_title->setWordWrap(true);
     m_title->setBuddy(m_edit);
     m_echo->setWordWrap(true);
-    m_echo->setMinimumHeight(m_echo->fontMetrics().lineSpacing() * 2);
+    setScale(1);
     m_echo->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_echo->setTextInteractionFlags(Qt::TextSelectableByMouse);
 
@@ -41,6 +33,25 @@ EntryField::EntryField(QWidget* parent)
 
     connect(m_edit, &QLineEdit::textEdited, this, &EntryField::showEcho);
     connect(m_edit, &QLineEdit::returnPressed, this, &EntryField::submit);
+}
+
+void EntryField::setScale(qreal scale) {
+    QFont plain = font();
+    plain.setPointSizeF(plain.pointSizeF() * scale);
+    QFont bold = plain;
+    bold.setBold(true);
+    QFont large = plain;
+    large.setPointSizeF(large.pointSizeF() * 1.8);
+    m_edit->setFont(large);
+    m_edit->setMinimumWidth(QFontMetrics(large).horizontalAdvance(QStringLiteral("22+23+12.5 thou")));
+    m_unit->setFont(large);
+    m_title->setFont(bold);
+    m_echo->setFont(plain);
+    m_echo->setMinimumHeight(QFontMetrics(plain).lineSpacing() * 2);
+}
+
+QString EntryField::title() const {
+    return m_title->text();
 }
 
 void EntryField::ask(const QString& title, const QString& unit, Reader reader, Submit submit) {

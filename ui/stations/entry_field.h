@@ -39,6 +39,9 @@ public:
     /// Begins typing here with this text (typed on the diagram).
     void type(const QString& text);
     void clear();
+    /// Figures that are read from farther away: 1 as usual, 4 at arm's length.
+    void setScale(qreal scale);
+    [[nodiscard]] QString title() const;
     [[nodiscard]] QLineEdit* lineEdit() const { return m_edit; }
 
 public slots:

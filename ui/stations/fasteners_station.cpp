@@ -192,4 +192,10 @@ void FastenersStation::select(const QString& subject) {
     }
 }
 
+EntryField* FastenersStation::entryField() const {
+    return m_mode == FastenersMode::tighten  ? m_tighten->field()
+           : m_mode == FastenersMode::verify ? m_verify->field()
+                                             : nullptr;
+}
+
 } // namespace caprail

@@ -29,6 +29,7 @@ public:
 
     void setMode(FastenersMode mode);
     [[nodiscard]] QString subject() const override;
+    [[nodiscard]] EntryField* entryField() const override;
     [[nodiscard]] FastenersMode mode() const { return m_mode; }
     [[nodiscard]] FastenerId selected() const { return m_fastener; }
     [[nodiscard]] PlanView* plan() const { return m_plan; }

@@ -8,6 +8,7 @@
 #include <QLineEdit>
 #include <QMenu>
 #include <QPushButton>
+#include <QSettings>
 #include <QSpinBox>
 #include <algorithm>
 #include <ledger/expectations.h>
@@ -24,6 +25,14 @@
 #include <stations/step_keys.h>
 
 namespace caprail {
+
+namespace {
+
+QString orderKey(std::size_t places) {
+    return QStringLiteral("pass-order/%1").arg(places);
+}
+
+} // namespace
 
 GirdleGaps::GirdleGaps(RecordSession& given, QWidget* parent)
     : GirdlePage(given, parent), m_heading(new PlaceHeading(this)), m_field(new EntryField(this)),
@@ -92,6 +101,13 @@ void GirdleGaps::followLayout() {
     }
     if (!std::ranges::is_permutation(places, m_order)) {
         m_order = std::move(places);
+        // The order that this person walked last on an engine with these places.
+        if (facts().layout) {
+            const QString kept = QSettings().value(orderKey(m_order.size())).toString();
+            if (auto order = parsePassOrder(kept, *facts().layout)) {
+                m_order = std::move(*order);
+            }
+        }
         const PassPlace begin = beginPass(m_order, assessment());
         const QSignalBlocker quiet(m_pass);
         m_pass->setValue(static_cast<int>(begin.pass));
@@ -175,6 +191,7 @@ void GirdleGaps::editOrder() {
     while (isGiven) {
         if (auto order = parsePassOrder(text, *facts().layout)) {
             m_order = std::move(*order);
+            QSettings().setValue(orderKey(m_order.size()), passOrderText(m_order));
             refresh(m_position);
             return;
         } else {

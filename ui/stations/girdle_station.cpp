@@ -242,4 +242,8 @@ void GirdleStation::select(const QString& subject) {
     setMode(!isGood("gap:") ? GirdleMode::gaps : !isGood("stack:") ? GirdleMode::stacks : GirdleMode::recheck);
 }
 
+EntryField* GirdleStation::entryField() const {
+    return m_mode == GirdleMode::gaps ? m_gaps->field() : nullptr;
+}
+
 } // namespace caprail

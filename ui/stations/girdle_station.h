@@ -37,6 +37,7 @@ public:
     void setMode(GirdleMode mode);
     [[nodiscard]] Position position() const { return m_position; }
     [[nodiscard]] QString subject() const override;
+    [[nodiscard]] EntryField* entryField() const override;
     [[nodiscard]] GirdleGaps* gaps() const { return m_gaps; }
     [[nodiscard]] GirdleKit* kit() const { return m_kit; }
     [[nodiscard]] GirdleStacks* stacks() const { return m_stacks; }

@@ -25,6 +25,7 @@ public:
     void refresh() override;
     /// A term's name ("pan depth") or a part's ("gasket").
     void select(const QString& subject) override;
+    [[nodiscard]] EntryField* entryField() const override { return m_field; }
     [[nodiscard]] QString subject() const override { return QStringLiteral("pickup"); }
     [[nodiscard]] PickupTerm term() const { return m_term; }
     [[nodiscard]] EntryField* field() const { return m_field; }

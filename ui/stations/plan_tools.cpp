@@ -2,8 +2,10 @@
 #include <stations/plan_tools.h>
 
 #include <QHBoxLayout>
+#include <QMenu>
 #include <QToolButton>
 #include <planview/plan_view.h>
+#include <stations/plan_manner.h>
 
 namespace caprail {
 
@@ -16,6 +18,49 @@ PlanTools::PlanTools(PlanView* view, QWidget* parent) : QWidget(parent), m_view(
     add(row, QStringLiteral("+"), tr("Zoom in (Ctrl +)"), &PlanView::zoomIn);
     add(row, QStringLiteral("−"), tr("Zoom out (Ctrl −)"), &PlanView::zoomOut);
     add(row, tr("All"), tr("Show the whole diagram (Ctrl 0)"), &PlanView::zoomToAll);
+    addLayers(row);
+    connect(m_view, &PlanView::orientationChanged, this,
+            [this] { PlanManner::shared().setOrientation(m_view->orientation()); });
+    connect(&PlanManner::shared(), &PlanManner::changed, this, &PlanTools::follow);
+    follow();
+}
+
+void PlanTools::follow() {
+    const PlanManner& manner = PlanManner::shared();
+    m_view->setOrientation(manner.orientation());
+    m_view->setLayers(manner.shown(), manner.hidden());
+}
+
+void PlanTools::addLayers(QHBoxLayout* row) {
+    auto* button = new QToolButton(this);
+    button->setText(tr("Layers"));
+    button->setToolTip(tr("What the diagrams show"));
+    button->setAccessibleName(button->toolTip());
+    button->setMinimumSize(34, 30);
+    button->setPopupMode(QToolButton::InstantPopup);
+    auto* menu = new QMenu(button);
+    const std::pair<PlanLayer, QString> layers[] = {
+        {PlanLayer::girdle, tr("Girdle")},       {PlanLayer::cutout, tr("Its cutout")},
+        {PlanLayer::pickup, tr("Pickup")},       {PlanLayer::dipstick, tr("Dipstick")},
+        {PlanLayer::throws, tr("Crank throws")}, {PlanLayer::sequence, tr("Tightening numbers")}};
+    for (const auto& [layer, name] : layers) {
+        QAction* action = menu->addAction(name);
+        action->setCheckable(true);
+        action->setData(static_cast<int>(layer));
+        connect(action, &QAction::triggered, this,
+                [layer = layer](bool isOn) { PlanManner::shared().setLayer(layer, isOn); });
+    }
+    menu->addSeparator();
+    menu->addAction(tr("As each station draws it"), this, [] { PlanManner::shared().resetLayers(); });
+    connect(menu, &QMenu::aboutToShow, this, [this, menu] {
+        for (QAction* action : menu->actions()) {
+            if (action->isCheckable() && m_view->content() != nullptr) {
+                action->setChecked(m_view->content()->layers.testFlag(static_cast<PlanLayer>(action->data().toInt())));
+            }
+        }
+    });
+    button->setMenu(menu);
+    row->addWidget(button);
 }
 
 void PlanTools::add(QHBoxLayout* row, const QString& text, const QString& name, void (PlanView::*action)()) {

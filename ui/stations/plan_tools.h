@@ -8,7 +8,7 @@ namespace caprail {
 
 class PlanView;
 
-/// Turn, flip and zoom for a plan view, as a row of small buttons.
+/// Turn, flip, zoom and layers for a plan view, as a row of small buttons. Turning one diagram turns all of them.
 class PlanTools : public QWidget {
     Q_OBJECT
 public:
@@ -16,6 +16,8 @@ public:
 
 private:
     void add(QHBoxLayout* row, const QString& text, const QString& name, void (PlanView::*action)());
+    void addLayers(QHBoxLayout* row);
+    void follow();
     PlanView* m_view;
 };
 

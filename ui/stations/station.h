@@ -5,6 +5,8 @@
 
 namespace caprail {
 
+class EntryField;
+
 /// One panel per kind of work. The window shows one at a time, tells it when the session changed, and asks it to select
 /// the subject of a place that a person jumped to.
 class StationPanel : public QWidget {
@@ -21,6 +23,9 @@ public:
 
     /// The code of the place that is selected ("3R", "main-3L", "rod-5", "throw-2", "pickup"); empty: none in particular.
     [[nodiscard]] virtual QString subject() const { return {}; }
+
+    /// The field that takes the next value here; null where nothing is typed.
+    [[nodiscard]] virtual EntryField* entryField() const { return nullptr; }
 
 signals:
     void subjectChanged(); ///< another place is selected

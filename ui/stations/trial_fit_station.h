@@ -28,6 +28,7 @@ public:
     void select(const QString& subject) override;
     [[nodiscard]] EntryField* field() const { return m_field; }
     [[nodiscard]] QString subject() const override;
+    [[nodiscard]] EntryField* entryField() const override { return m_field; }
     [[nodiscard]] TrialFitWay* way() const { return m_way; }
     [[nodiscard]] TrialPlace place() const { return m_place; }
     [[nodiscard]] ChecksView* holding() const { return m_holding; }

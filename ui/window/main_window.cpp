@@ -14,8 +14,12 @@
 #include <QStatusBar>
 #include <QTemporaryFile>
 #include <QVBoxLayout>
+#include <session/spoken_words.h>
 #include <sheet/logo.h>
 #include <stations/all_stations.h>
+#include <stations/entry_field.h>
+#include <window/bench_view.h>
+#include <window/confirmation.h>
 #include <window/menus.h>
 #include <window/new_record_dialog.h>
 #include <window/next_bar.h>
@@ -28,7 +32,9 @@
 namespace caprail {
 
 MainWindow::MainWindow()
-    : m_preferences(Preferences::load()), m_person(new QComboBox(this)), m_lastStored(new QLabel(this)) {
+    : m_preferences(Preferences::load()), m_person(new QComboBox(this)), m_lastStored(new QLabel(this)),
+      m_confirmation(new Confirmation(this)) {
+    m_confirmation->setChoice(m_preferences.confirmation);
     setAttribute(Qt::WA_DeleteOnClose);
     setAcceptDrops(true);
     resize(1280, 800);
@@ -49,6 +55,7 @@ MainWindow::MainWindow()
 
 MainWindow::~MainWindow() {
     // The panels hold the session by reference: they go first.
+    delete m_bench;
     delete takeCentralWidget();
 }
 
@@ -65,6 +72,8 @@ void MainWindow::showStart() {
 }
 
 void MainWindow::take(std::unique_ptr<RecordSession> session) {
+    delete m_bench; // it may hold a field of a panel
+    m_bench = nullptr;
     delete takeCentralWidget();
     m_panels.clear();
     m_session = std::move(session);
@@ -95,6 +104,9 @@ void MainWindow::take(std::unique_ptr<RecordSession> session) {
     column->addWidget(m_next);
     column->addLayout(row, 1);
     setCentralWidget(page);
+    m_bench = new BenchView(*m_session, this);
+    m_bench->hide();
+    connect(m_bench, &BenchView::left, this, &MainWindow::leaveBench);
 
     connect(m_list, &StationList::stationChosen, this, [this](Station station) {
         m_stack->setCurrentWidget(m_panels[station]);
@@ -104,13 +116,20 @@ void MainWindow::take(std::unique_ptr<RecordSession> session) {
     connect(m_session.get(), &RecordSession::changed, this, &MainWindow::refreshAll);
     connect(m_session.get(), &RecordSession::placeRequested, this, &MainWindow::showPlace);
     connect(m_session.get(), &RecordSession::refused, m_next, &NextBar::showRefusal);
+    connect(m_session.get(), &RecordSession::refused, m_confirmation, &Confirmation::refused);
     connect(m_session.get(), &RecordSession::stored, this, [this](qint64 sequence, const QString& line) {
         m_next->clearRefusal();
         m_lastStored->setText(tr("On disk: entry %1. %2").arg(sequence).arg(line));
         m_lastStored->setToolTip(line);
+        m_confirmation->stored(spokenWords(m_session->ledger().at(sequence), m_session->units()));
     });
     setWindowTitle(QFileInfo(m_session->path()).completeBaseName() + QStringLiteral(" — Caprail"));
     setWindowFilePath(m_session->path());
+    connect(m_session.get(), &RecordSession::moved, this, [this] {
+        setWindowTitle(QFileInfo(m_session->path()).completeBaseName() + QStringLiteral(" — Caprail"));
+        setWindowFilePath(m_session->path());
+        noteRecentFile(m_session->path());
+    });
     noteRecentFile(m_session->path());
     m_person->show();
     refreshAll();
@@ -265,6 +284,7 @@ void MainWindow::editPreferences() {
     }
     m_preferences = dialog.preferences();
     m_preferences.save();
+    m_confirmation->setChoice(m_preferences.confirmation);
     applyLook(m_preferences.look);
     if (!m_preferences.logoPath.isEmpty()) {
         if (const auto logo = sheet::readLogo(m_preferences.logoPath); !logo) {
@@ -288,6 +308,43 @@ void MainWindow::switchUnits() {
 
 void MainWindow::toggleFullScreen() {
     setWindowState(windowState() ^ Qt::WindowFullScreen);
+}
+
+void MainWindow::toggleBench() {
+    if (!m_session) {
+        return;
+    }
+    if (m_bench->isActive()) {
+        m_bench->leave();
+        return;
+    }
+    if (!m_bench->enter(m_panels[currentStation()])) {
+        m_next->showHint(
+            tr("The bench view shows one value at a time: choose a place where one is typed, such as a gap, "
+               "a journal or a fastener."));
+        return;
+    }
+    m_statesBefore = windowState();
+    m_bench->setGeometry(rect());
+    m_bench->show();
+    m_bench->raise();
+    setWindowState(windowState() | Qt::WindowFullScreen);
+    m_bench->field()->setFocus();
+}
+
+void MainWindow::leaveBench() {
+    m_bench->hide();
+    setWindowState(m_statesBefore);
+    if (EntryField* field = m_panels[currentStation()]->entryField()) {
+        field->setFocus();
+    }
+}
+
+void MainWindow::resizeEvent(QResizeEvent* event) {
+    QMainWindow::resizeEvent(event);
+    if (m_bench != nullptr) {
+        m_bench->setGeometry(rect());
+    }
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

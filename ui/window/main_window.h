@@ -12,6 +12,8 @@ class QStackedWidget;
 
 namespace caprail {
 
+class BenchView;
+class Confirmation;
 class NextBar;
 class PlacePanel;
 class StationList;
@@ -33,6 +35,7 @@ public:
     [[nodiscard]] const Preferences& preferences() const { return m_preferences; }
     void showPlace(const Place& place);
     [[nodiscard]] StationPanel* panel(Station station) const;
+    [[nodiscard]] BenchView* bench() const { return m_bench; }
     [[nodiscard]] PlacePanel* placePanel() const { return m_place; }
 
 public slots:
@@ -57,6 +60,7 @@ public slots:
     void editPreferences();
     void switchUnits();
     void toggleFullScreen();
+    void toggleBench();
     void showHelp();
     void showCautions();
     void about();
@@ -66,6 +70,7 @@ signals:
 
 protected:
     void closeEvent(QCloseEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
 
@@ -74,6 +79,7 @@ private:
     void refreshAll();
     void refreshPeople();
     void followPlace();
+    void leaveBench();
     void complain(const QString& sentence);
     [[nodiscard]] Station currentStation() const;
 
@@ -83,10 +89,13 @@ private:
     NextBar* m_next = nullptr;
     StationList* m_list = nullptr;
     PlacePanel* m_place = nullptr;
+    BenchView* m_bench = nullptr; ///< over everything else while it lasts
+    Qt::WindowStates m_statesBefore;
     QStackedWidget* m_stack = nullptr;
     std::map<Station, StationPanel*> m_panels;
     QComboBox* m_person;
     QLabel* m_lastStored;
+    Confirmation* m_confirmation;
 };
 
 } // namespace caprail

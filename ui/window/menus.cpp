@@ -108,6 +108,7 @@ void makeViewMenu(MainWindow& window) {
     QMenu* view = window.menuBar()->addMenu(MainWindow::tr("&View"));
     add(window, view, MainWindow::tr("&Inch / millimetre"), QKeySequence(Qt::CTRL | Qt::Key_U),
         &MainWindow::switchUnits, false);
+    add(window, view, MainWindow::tr("&Bench view"), QKeySequence(Qt::Key_F9), &MainWindow::toggleBench, true);
     add(window, view, MainWindow::tr("&Full screen"), QKeySequence::FullScreen, &MainWindow::toggleFullScreen, false);
 }
 

@@ -117,6 +117,14 @@ void NextBar::showRefusal(const QString& sentence) {
     m_refusal->show();
 }
 
+void NextBar::showHint(const QString& sentence) {
+    QPalette palette = m_refusal->palette();
+    palette.setColor(QPalette::WindowText, screenLook().ink);
+    m_refusal->setPalette(palette);
+    m_refusal->setText(sentence);
+    m_refusal->show();
+}
+
 void NextBar::clearRefusal() {
     m_refusal->hide();
 }

@@ -18,6 +18,8 @@ public:
     explicit NextBar(RecordSession& session, QWidget* parent = nullptr);
     void refresh();
     void showRefusal(const QString& sentence);
+    /// Something to know, that is no fault.
+    void showHint(const QString& sentence);
     void clearRefusal();
 
 private:

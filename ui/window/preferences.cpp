@@ -66,6 +66,10 @@ Preferences Preferences::load() {
     p.logoPath = settings.value("shop/logo").toString();
     p.paper = settings.value("paper", "A4").toString() == "Letter" ? QPageSize::Letter : QPageSize::A4;
     p.advice = GirdleAdvice::load();
+    const QString confirmation = settings.value("confirmation", "silent").toString();
+    p.confirmation = confirmation == "spoken"  ? ConfirmationChoice::spoken
+                     : confirmation == "sound" ? ConfirmationChoice::sound
+                                               : ConfirmationChoice::silent;
     return p;
 }
 
@@ -80,6 +84,9 @@ void Preferences::save() const {
     settings.setValue("shop/name", shopName);
     settings.setValue("shop/logo", logoPath);
     settings.setValue("paper", paper == QPageSize::Letter ? "Letter" : "A4");
+    settings.setValue("confirmation", confirmation == ConfirmationChoice::spoken  ? "spoken"
+                                      : confirmation == ConfirmationChoice::sound ? "sound"
+                                                                                  : "silent");
     advice.save();
 }
 

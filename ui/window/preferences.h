@@ -5,6 +5,7 @@
 #include <QStringList>
 #include <session/girdle_advice.h>
 #include <units/format.h>
+#include <window/confirmation.h>
 
 namespace caprail {
 
@@ -18,6 +19,7 @@ struct Preferences {
     QString logoPath;
     QPageSize::PageSizeId paper = QPageSize::A4;
     GirdleAdvice advice;
+    ConfirmationChoice confirmation = ConfirmationChoice::silent;
 
     static Preferences load();
     void save() const;

@@ -45,6 +45,10 @@ PreferencesDialog::PreferencesDialog(const Preferences& p, QWidget* parent)
                                  {tr("light"), LookChoice::light},
                                  {tr("dark"), LookChoice::dark}},
                                 p.look)),
+      m_confirmation(choice<ConfirmationChoice>({{tr("on the screen only"), ConfirmationChoice::silent},
+                                                 {tr("with the bell, twice for a refusal"), ConfirmationChoice::sound},
+                                                 {tr("spoken"), ConfirmationChoice::spoken}},
+                                                p.confirmation)),
       m_paper(choice<QPageSize::PageSizeId>(
           {{QStringLiteral("A4"), QPageSize::A4}, {QStringLiteral("Letter"), QPageSize::Letter}}, p.paper)),
       m_shop(new QLineEdit(p.shopName)), m_logo(new QLineEdit(p.logoPath)), m_smallFrom(new QSpinBox),
@@ -69,6 +73,7 @@ PreferencesDialog::PreferencesDialog(const Preferences& p, QWidget* parent)
     form->addRow(tr("&Torques in"), m_torque);
     form->addRow(tr("&Decimal mark"), m_mark);
     form->addRow(tr("L&ook"), m_look);
+    form->addRow(tr("&Entries are confirmed"), m_confirmation);
     form->addRow(tr("&Paper"), m_paper);
     form->addRow(tr("&Shop name on the sheet"), m_shop);
     form->addRow(tr("S&hop logo"), logoRow);
@@ -94,6 +99,7 @@ Preferences PreferencesDialog::preferences() const {
     p.paper = chosen<QPageSize::PageSizeId>(m_paper);
     p.shopName = m_shop->text().trimmed();
     p.logoPath = m_logo->text().trimmed();
+    p.confirmation = chosen<ConfirmationChoice>(m_confirmation);
     p.advice = {m_smallFrom->value(), std::max(m_smallFrom->value(), m_smallTo->value()), m_bigNear->value()};
     return p;
 }

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <session/spoken_words.h>
+
+#include <QCoreApplication>
+#include <ledger/kinds.h>
+
+namespace caprail {
+
+namespace {
+
+class SpokenText {
+    Q_DECLARE_TR_FUNCTIONS(SpokenWords)
+};
+
+QString text(const std::string& utf8) {
+    return QString::fromStdString(utf8);
+}
+
+class Speaker {
+public:
+    explicit Speaker(const Units& units) : m_units(units) {}
+
+    QString operator()(const GapReading& r) const { return at(describe(r.position), r.gap); }
+    QString operator()(const JournalReading& r) const { return at(describe(r.journal), r.diameter); }
+    QString operator()(const BoreReading& r) const { return at(describe(r.journal), r.value); }
+    QString operator()(const FitReading& r) const { return at(r.fit + " " + std::to_string(r.place), r.value); }
+    QString operator()(const ShimMeasured& r) const { return at(r.shim, r.thickness); }
+    QString operator()(const ShellMeasured& r) const { return at(r.shell, r.thickness); }
+    QString operator()(const PickupReading& r) const { return at(std::string(word(r.term)), r.value); }
+    QString operator()(const FastenerTightened& r) const {
+        return r.torque    ? at(describe(r.fastener), *r.torque)
+               : r.stretch ? at(describe(r.fastener), *r.stretch)
+                           : text(describe(r.fastener));
+    }
+    QString operator()(const RoundOutcome& r) const {
+        const QString name = text(describe(r.fastener));
+        return r.outcome == Outcome::held ? SpokenText::tr("%1 held").arg(name)
+               : r.angle                  ? SpokenText::tr("%1 moved %2").arg(name, shown(*r.angle))
+                                          : SpokenText::tr("%1 moved").arg(name);
+    }
+    QString operator()(const RecheckMade& r) const {
+        return text(describe(r.position)) + QLatin1Char(' ') + text(std::string(word(r.feel)));
+    }
+    QString operator()(const Struck&) const { return SpokenText::tr("struck"); }
+    template <class Other> QString operator()(const Other&) const { return text(std::string(Other::title)); }
+
+private:
+    template <class Q> QString shown(const Entered<Q>& value) const { return text(format(value.value, m_units)); }
+    template <class Q> QString at(const std::string& place, const Entered<Q>& value) const {
+        return text(place) + QStringLiteral(", ") + shown(value);
+    }
+    const Units& m_units;
+};
+
+} // namespace
+
+QString spokenWords(const Entry& entry, const Units& units) {
+    return std::visit(Speaker(units), entry.body);
+}
+
+} // namespace caprail

@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <window/bench_view.h>
+
+#include <QLabel>
+#include <QLineEdit>
+#include <QShortcut>
+#include <QVBoxLayout>
+#include <session/look.h>
+#include <session/record_session.h>
+#include <session/spoken_words.h>
+#include <stations/entry_field.h>
+#include <stations/place_name.h>
+#include <stations/station.h>
+#include <stations/station_text.h>
+
+namespace caprail {
+
+BenchView::BenchView(RecordSession& session, QWidget* parent)
+    : QWidget(parent), m_session(session), m_place(new QLabel(this)), m_last(new QLabel(this)),
+      m_keys(new QLabel(tr("Enter stores and goes on · ↑ ↓ another place · Ctrl+Z strikes the last · Esc back"), this)),
+      m_column(new QVBoxLayout(this)) {
+    setAutoFillBackground(true);
+    setBackgroundRole(QPalette::Base);
+    for (QLabel* label : {m_place, m_last}) {
+        label->setWordWrap(true);
+    }
+    m_place->setAccessibleName(tr("Place"));
+    m_last->setAccessibleName(tr("Stored last"));
+    m_keys->setForegroundRole(QPalette::PlaceholderText);
+    m_column->setContentsMargins(48, 32, 48, 24);
+    m_column->addWidget(m_place);
+    m_column->addStretch(1);
+    m_column->addStretch(1);
+    m_column->addWidget(m_last);
+    m_column->addStretch(1);
+    m_column->addWidget(m_keys);
+    auto* back = new QShortcut(Qt::Key_Escape, this);
+    back->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(back, &QShortcut::activated, this, &BenchView::leave);
+    connect(&session, &RecordSession::changed, this, &BenchView::follow);
+    connect(&session, &RecordSession::stored, this, [this](qint64 sequence) {
+        m_last->setText(QStringLiteral("✓ ") + spokenWords(m_session.ledger().at(sequence), m_session.units()));
+    });
+}
+
+BenchView::~BenchView() {
+    giveBack();
+}
+
+EntryField* BenchView::field() const {
+    return m_field;
+}
+
+QString BenchView::placeText() const {
+    return m_place->text();
+}
+
+QString BenchView::lastText() const {
+    return m_last->text();
+}
+
+bool BenchView::enter(StationPanel* station) {
+    if (station == nullptr || station->entryField() == nullptr) {
+        return false;
+    }
+    m_station = station;
+    m_last->clear();
+    connect(station, &StationPanel::subjectChanged, this, &BenchView::follow);
+    follow();
+    return true;
+}
+
+void BenchView::take(EntryField* field) {
+    giveBack();
+    QWidget* owner = field->parentWidget();
+    m_gap = new QWidget(owner);
+    delete owner->layout()->replaceWidget(field, m_gap);
+    m_field = field;
+    m_column->insertWidget(2, field);
+    field->show();
+    scale();
+    field->setFocus();
+}
+
+void BenchView::giveBack() {
+    if (m_field && m_gap) {
+        m_field->setScale(1);
+        m_column->removeWidget(m_field);
+        QWidget* owner = m_gap->parentWidget();
+        delete owner->layout()->replaceWidget(m_gap, m_field);
+        m_field->show();
+        delete m_gap;
+    }
+    m_field = nullptr;
+}
+
+void BenchView::leave() {
+    if (m_station == nullptr) {
+        return;
+    }
+    disconnect(m_station, nullptr, this, nullptr);
+    giveBack();
+    m_station = nullptr;
+    emit left();
+}
+
+/// Another place may be asked for, or by another field of the station.
+void BenchView::follow() {
+    if (m_station == nullptr) {
+        return;
+    }
+    EntryField* now = m_station->entryField();
+    if (now == nullptr) {
+        leave();
+        return;
+    }
+    if (now != m_field) {
+        take(now);
+    }
+    m_place->setText(m_station->subject().isEmpty() ? qtWord(m_station->station())
+                                                    : capitalised(placeName(m_station->subject())));
+}
+
+void BenchView::scale() {
+    const double em = height() / 34.0;
+    const auto sized = [&](double factor, bool isBold) {
+        QFont font = this->font();
+        font.setPixelSize(std::max(9, static_cast<int>(em * factor)));
+        font.setBold(isBold);
+        return font;
+    };
+    m_place->setFont(sized(4, true));
+    m_last->setFont(sized(2.2, false));
+    m_keys->setFont(sized(1, false));
+    if (m_field) {
+        // In points: one em of this view against the usual one.
+        m_field->setScale(std::max(1.0, 2.2 * em / QFontMetrics(font()).height()));
+    }
+}
+
+void BenchView::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    scale();
+}
+
+} // namespace caprail

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <QPointer>
+#include <QWidget>
+
+class QBoxLayout;
+class QLabel;
+
+namespace caprail {
+
+class EntryField;
+class RecordSession;
+class StationPanel;
+
+/// One place at a time, in figures that are read at arm's length, and nothing else: the field of the station that a
+/// person works at, taken over for as long as the view lasts, with all that its keys do; above it the place, below it
+/// what was stored last. Escape goes back.
+class BenchView : public QWidget {
+    Q_OBJECT
+public:
+    explicit BenchView(RecordSession& session, QWidget* parent = nullptr);
+    ~BenchView() override;
+    /// Takes the station's field; false when nothing is typed there now.
+    bool enter(StationPanel* station);
+    /// Gives the field back to its station.
+    void leave();
+    [[nodiscard]] bool isActive() const { return m_station != nullptr; }
+    [[nodiscard]] EntryField* field() const;
+    [[nodiscard]] QString placeText() const;
+    [[nodiscard]] QString lastText() const;
+
+signals:
+    void left();
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    /// The keyboard stays in the field: what lies under this view is out of reach.
+    bool focusNextPrevChild(bool) override { return true; }
+
+private:
+    void take(EntryField* field);
+    void giveBack();
+    void follow();
+    void scale();
+    RecordSession& m_session;
+    StationPanel* m_station = nullptr;
+    QPointer<EntryField> m_field;
+    QPointer<QWidget> m_gap; ///< stands in the station where the field was
+    QLabel* m_place;
+    QLabel* m_last;
+    QLabel* m_keys;
+    QBoxLayout* m_column;
+};
+
+} // namespace caprail

@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <window/confirmation.h>
+
+#include <QApplication>
+#include <QTimer>
+#include <cstdlib>
+#include <libspeechd.h>
+
+namespace caprail {
+
+namespace {
+
+constexpr int betweenRings = 180; // milliseconds: two bells that are heard as two
+
+} // namespace
+
+struct Confirmation::Speech {
+    explicit Speech(SPDConnection* given) : connection(given) {}
+    ~Speech() { spd_close(connection); }
+    Speech(const Speech&) = delete;
+    Speech& operator=(const Speech&) = delete;
+    SPDConnection* connection;
+};
+
+Confirmation::Confirmation(QObject* parent) : QObject(parent) {}
+
+Confirmation::~Confirmation() = default;
+
+void Confirmation::setChoice(ConfirmationChoice choice) {
+    m_choice = choice;
+}
+
+bool Confirmation::canSpeak() {
+    if (!m_hasAsked) {
+        m_hasAsked = true;
+        constexpr int startIt = 1; // when no program has started it yet
+        char* error = nullptr;
+        SPDConnection* connection = spd_open2("caprail", "entries", nullptr, SPD_MODE_SINGLE, nullptr, startIt, &error);
+        std::free(error);
+        if (connection != nullptr) {
+            m_speech = std::make_unique<Speech>(connection);
+        }
+    }
+    return m_speech != nullptr;
+}
+
+void Confirmation::ring(int times) {
+    emit rang(times);
+    for (int i = 0; i < times; ++i) {
+        QTimer::singleShot(i * betweenRings, this, [] { QApplication::beep(); });
+    }
+}
+
+void Confirmation::say(const QString& words, int rings) {
+    if (m_choice == ConfirmationChoice::silent) {
+        return;
+    }
+    if (m_choice == ConfirmationChoice::spoken && canSpeak()) {
+        emit spoke(words);
+        spd_cancel(m_speech->connection); // the newest entry is what counts
+        if (spd_say(m_speech->connection, SPD_MESSAGE, words.toUtf8().constData()) < 0) {
+            // The service went away: asked for again with the next entry.
+            m_speech.reset();
+            m_hasAsked = false;
+            ring(rings);
+        }
+    } else {
+        ring(rings);
+    }
+}
+
+void Confirmation::stored(const QString& words) {
+    say(words, 1);
+}
+
+void Confirmation::refused(const QString& sentence) {
+    say(tr("Not entered. %1").arg(sentence), 2);
+}
+
+} // namespace caprail
