@@ -109,12 +109,16 @@ TEST(Confirmation, speaks_or_where_nothing_speaks_rings) {
 }
 
 TEST(SpokenWords, say_the_place_and_the_value_and_no_more) {
-    StationBench bench(3);
-    const Units units;
-    bench.make(GapReading{{3, Side::right}, 1, {thou(57.5), "57.5 thou"}, ""});
-    EXPECT_EQ(spokenWords(bench.session->ledger().entries().back(), units), "cap 3 right, 0.0575 in");
-    bench.make(RecheckMade{{3, Side::right}, Feel::drags, ""});
-    EXPECT_EQ(spokenWords(bench.session->ledger().entries().back(), units), "cap 3 right drags");
+    const auto words = [](Body body) {
+        Ledger ledger;
+        return spokenWords(ledger.append({0}, "Mira", std::move(body)), Units{});
+    };
+    EXPECT_EQ(words(GapReading{{3, Side::right}, 1, {thou(57.5), "57.5 thou"}, ""}), "cap 3 right, 0.0575 in");
+    EXPECT_EQ(words(RecheckMade{{3, Side::right}, Feel::drags, ""}), "cap 3 right drags");
+    const FastenerId fastener{FastenerKind::mainCap, 2, Side::left, Ring::inner};
+    EXPECT_EQ(words(RoundOutcome{1, fastener, Outcome::held, {}, {}, ""}), "main 2 left held");
+    EXPECT_EQ(words(RoundOutcome{1, fastener, Outcome::moved, Entered<Angle>{degrees(4), "4"}, {}, ""}),
+              "main 2 left moved 4.0°");
 }
 
 } // namespace

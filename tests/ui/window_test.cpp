@@ -11,6 +11,7 @@
 #include <gtest/gtest.h>
 #include <resources/templates.h>
 #include <stations/station.h>
+#include <window/bench_view.h>
 #include <window/main_window.h>
 #include <window/next_bar.h>
 #include <window/station_list.h>
@@ -159,4 +160,21 @@ TEST_F(Window, gates_say_what_holds_them_and_each_reason_is_a_jump) {
             EXPECT_TRUE(window->panel(check.place.station)->isVisible()) << check.code;
         }
     }
+}
+
+TEST_F(Window, the_bench_view_comes_and_goes_with_one_key) {
+    const std::unique_ptr<MainWindow> window(shown());
+    ASSERT_TRUE(window->openFile(copyOf("mid-survey")));
+    window->showPlace({Station::girdle, "4R"});
+    QApplication::processEvents();
+    QTest::keyClick(window->focusWidget() != nullptr ? window->focusWidget() : window.get(), Qt::Key_F9);
+    QApplication::processEvents();
+    ASSERT_TRUE(window->bench()->isActive());
+    EXPECT_TRUE(window->bench()->isVisible());
+    EXPECT_EQ(window->bench()->placeText(), "Cap 4 right");
+    picture(*window, "window-bench-view");
+    QTest::keyClick(window->focusWidget(), Qt::Key_Escape);
+    QApplication::processEvents();
+    EXPECT_FALSE(window->bench()->isActive());
+    EXPECT_FALSE(window->bench()->isVisible());
 }

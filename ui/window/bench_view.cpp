@@ -5,6 +5,7 @@
 #include <QLineEdit>
 #include <QShortcut>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <session/look.h>
 #include <session/record_session.h>
 #include <session/spoken_words.h>
@@ -21,7 +22,7 @@ BenchView::BenchView(RecordSession& session, QWidget* parent)
       m_column(new QVBoxLayout(this)) {
     setAutoFillBackground(true);
     setBackgroundRole(QPalette::Base);
-    for (QLabel* label : {m_place, m_last}) {
+    for (QLabel* label : {m_place, m_last, m_keys}) {
         label->setWordWrap(true);
     }
     m_place->setAccessibleName(tr("Place"));
@@ -122,7 +123,7 @@ void BenchView::follow() {
 }
 
 void BenchView::scale() {
-    const double em = height() / 34.0;
+    const double em = std::min(height() / 34.0, width() / 50.0);
     const auto sized = [&](double factor, bool isBold) {
         QFont font = this->font();
         font.setPixelSize(std::max(9, static_cast<int>(em * factor)));
