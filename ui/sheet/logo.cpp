@@ -14,13 +14,13 @@ namespace {
 constexpr double dotsPerMm = 1200 / 25.4;
 constexpr qint64 mostPixels = 200'000'000;
 
-QSize room() {
+QSize headRoom() {
     return QSizeF(logoWidthMm * dotsPerMm, logoHeightMm * dotsPerMm).toSize();
 }
 
 QImage drawn(QSvgRenderer& drawing) {
     const QSizeF natural = drawing.defaultSize();
-    QImage picture(natural.scaled(room(), Qt::KeepAspectRatio).toSize().expandedTo({1, 1}),
+    QImage picture(natural.scaled(headRoom(), Qt::KeepAspectRatio).toSize().expandedTo({1, 1}),
                    QImage::Format_ARGB32_Premultiplied);
     picture.fill(Qt::transparent);
     QPainter painter(&picture);
@@ -54,8 +54,8 @@ Result<QImage> readLogo(const QString& path) {
     if (picture.isNull()) {
         return refused(reader.errorString());
     }
-    const bool isLarger = picture.width() > room().width() || picture.height() > room().height();
-    return isLarger ? picture.scaled(room(), Qt::KeepAspectRatio, Qt::SmoothTransformation) : picture;
+    const bool isLarger = picture.width() > headRoom().width() || picture.height() > headRoom().height();
+    return isLarger ? picture.scaled(headRoom(), Qt::KeepAspectRatio, Qt::SmoothTransformation) : picture;
 }
 
 } // namespace caprail::sheet
