@@ -77,7 +77,10 @@ NewRecordDialog::NewRecordDialog(const QString& shop, QWidget* parent)
     form->addRow(tr("&Who works on it"), m_person);
     form->addRow(tr("&Template"), m_template);
     form->addRow(QString(), m_shelfToo);
-    form->addRow(tr("&File"), fileRow);
+    // A row that is a layout knows no buddy by itself, and would show the ampersand.
+    auto* fileLabel = new QLabel(tr("&File"));
+    fileLabel->setBuddy(m_file);
+    form->addRow(fileLabel, fileRow);
     form->addRow(m_problem);
     form->addRow(buttons);
 

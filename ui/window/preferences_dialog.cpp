@@ -76,7 +76,12 @@ PreferencesDialog::PreferencesDialog(const Preferences& p, QWidget* parent)
     form->addRow(tr("&Entries are confirmed"), m_confirmation);
     form->addRow(tr("&Paper"), m_paper);
     form->addRow(tr("&Shop name on the sheet"), m_shop);
-    form->addRow(tr("S&hop logo"), logoRow);
+    const auto addLayout = [form](const QString& text, QWidget* buddy, QHBoxLayout* row) {
+        auto* label = new QLabel(text);
+        label->setBuddy(buddy);
+        form->addRow(label, row);
+    };
+    addLayout(tr("Shop lo&go"), m_logo, logoRow);
     auto* advice = new QHBoxLayout;
     for (const auto& [label, box, value] : {std::tuple{tr("from"), m_smallFrom, p.advice.smallBlockFrom},
                                             {tr("to"), m_smallTo, p.advice.smallBlockTo},
@@ -88,7 +93,7 @@ PreferencesDialog::PreferencesDialog(const Preferences& p, QWidget* parent)
         advice->addWidget(new QLabel(label));
         advice->addWidget(box);
     }
-    form->addRow(tr("Consider a &girdle on a small-block"), advice);
+    addLayout(tr("Consider a girdle o&n a small-block"), m_smallFrom, advice);
     form->addRow(buttons);
 }
 
