@@ -24,7 +24,7 @@ QString usage() {
         "caprail [FILE…]                                     the window\n"
         "caprail plan CASE.json [--least-twist] [--deadline-ms N]  the stack plan, as JSON\n"
         "caprail show FILE [--json]                          every check, its state and reasons; the gates\n"
-        "caprail check FILE                                  integrity, seals, version\n"
+        "caprail check FILE [--seal SHORT-FORM]              integrity, seals, version; whether a printed seal fits\n"
         "caprail sheet FILE OUT.pdf [--letter] [--metric] [--logo PICTURE]  the build sheet\n"
         "caprail sheet FILE OUT.png [the same]               its pages as pictures: OUT-1.png, OUT-2.png …\n"
         "caprail sheet FILE OUT.pdf --difference             what is different since the build before\n"
@@ -88,17 +88,35 @@ int show(const QStringList& arguments) {
 }
 
 int check(const QStringList& arguments) {
-    const Call call("check", arguments, 1, {});
+    const Call call("check", arguments, 1, {valued("seal")});
     if (!call.isGood()) {
         return call.refuseUsage();
     }
-    const CheckReport report = checkFile(call.at(0).toStdString());
+    std::string seal;
+    if (call.has("seal")) {
+        auto digits = readShortForm(call.value("seal").toStdString());
+        if (!digits) {
+            return complain(wrongUsage,
+                            QStringLiteral("check: %1").arg(QString::fromStdString(digits.error().sentence)));
+        }
+        seal = std::move(*digits);
+    }
+    const CheckReport report = checkFile(call.at(0).toStdString(), seal);
     if (report.verdict == CheckVerdict::sound) {
         print(QStringLiteral("%1 is sound: %2 entries, %3 attachments, seal %4.\n")
                   .arg(call.at(0))
                   .arg(report.entries)
                   .arg(report.attachments)
                   .arg(QString::fromStdString(shortForm(report.seal))));
+        if (report.sealedEntry) {
+            const auto added = report.entries - *report.sealedEntry;
+            print(added == 0 ? QStringLiteral("The seal that was given is that of its last entry: nothing was added, "
+                                              "removed or altered since it was taken down.\n")
+                             : QStringLiteral("The seal that was given is that of entry %1: up to there nothing was "
+                                              "altered since it was taken down, and %2 entries were added.\n")
+                                   .arg(*report.sealedEntry)
+                                   .arg(added));
+        }
         return done;
     }
     for (const auto& finding : report.findings) {

@@ -141,9 +141,12 @@ public:
 
     void operator()(const GapReading& e) {
         // The accepted gap is the median of the standing readings; only another value of it is a change.
-        const auto before = standingMedian(e.position);
+        std::vector<std::int64_t>& standing = standingValues(e.position);
+        const auto before = doubledMedian(standing);
         m_facts.gaps[e.position].push_back(seen(e));
-        if (before != standingMedian(e.position)) {
+        const std::int64_t value = e.gap.value.value();
+        standing.insert(std::ranges::upper_bound(standing, value), value);
+        if (before != doubledMedian(standing)) {
             changed(Topic::gap, code(e.position), "the gap at " + describe(e.position) + " was measured again");
         }
     }
@@ -345,17 +348,28 @@ private:
         }
     }
 
-    [[nodiscard]] std::optional<std::int64_t> standingMedian(Position p) const {
-        std::vector<std::int64_t> values;
-        for (const auto& reading : m_facts.standingGaps(p)) {
-            values.push_back(reading.what.gap.value.value());
+    /// Sorted; made anew when something felled readings since the last one.
+    std::vector<std::int64_t>& standingValues(Position p) {
+        StandingGaps& standing = m_facts.sortedGaps[p];
+        if (const std::int64_t felledBy = m_facts.gapFelledBy(p).entry; felledBy != standing.felledBy) {
+            standing = {felledBy, {}};
+            for (const auto& reading : m_facts.gaps[p]) {
+                if (reading.entry > felledBy) {
+                    standing.sorted.push_back(reading.what.gap.value.value());
+                }
+            }
+            std::ranges::sort(standing.sorted);
         }
-        if (values.empty()) {
+        return standing.sorted;
+    }
+
+    /// Twice the median, which is a whole number.
+    [[nodiscard]] static std::optional<std::int64_t> doubledMedian(const std::vector<std::int64_t>& sorted) {
+        if (sorted.empty()) {
             return {};
         }
-        std::ranges::sort(values);
-        const std::size_t half = values.size() / 2;
-        return values.size() % 2 == 1 ? values[half] * 2 : values[half - 1] + values[half]; // doubled: stays whole
+        const std::size_t half = sorted.size() / 2;
+        return sorted.size() % 2 == 1 ? sorted[half] * 2 : sorted[half - 1] + sorted[half];
     }
 
     void countPull(const std::string& instrument) {

@@ -89,6 +89,13 @@ struct RoundFact {
     [[nodiscard]] std::int64_t lastEntry() const;
 };
 
+/// The standing gap readings of one position in nanometres, sorted: kept while entries are folded, so that one more
+/// reading does not sort all before it again.
+struct StandingGaps {
+    std::int64_t felledBy = 0; ///< the entry up to which readings do not count
+    std::vector<std::int64_t> sorted;
+};
+
 struct FindingFact {
     Seen<FindingOpened> opened;
     std::optional<Seen<FindingSettled>> settled;
@@ -122,6 +129,7 @@ struct Facts {
     std::vector<RoundFact> rounds;
 
     std::map<Position, std::vector<Seen<GapReading>>> gaps;
+    std::map<Position, StandingGaps> sortedGaps; ///< of `gaps`, as of the last reading there
     std::map<std::string, ShimFact, std::less<>> shims;
     std::map<Position, std::vector<std::string>> pins;
     std::map<Position, StackFact> stacks;

@@ -5,6 +5,8 @@
 #include <QFile>
 #include <ledger/entry_json.h>
 #include <ledger/history_line.h>
+#include <store/copies.h>
+#include <store/upgrade.h>
 
 namespace caprail {
 
@@ -28,11 +30,27 @@ RecordSession::RecordSession(RecordFile file, const QString& path)
 }
 
 Result<std::unique_ptr<RecordSession>> RecordSession::open(const QString& path) {
+    QString notice;
+    QString problem;
+    if (const auto older = olderVersion(path.toStdString()); older && *older) {
+        const std::string kept = datedBackupName(path.toStdString(), dateOf(now()));
+        if (const auto upgraded = upgradeRecord(path.toStdString(), kept); upgraded) {
+            notice =
+                tr("This record was written by an earlier version of the program and was brought up to date. As it "
+                   "was, it is kept in %1.")
+                    .arg(QString::fromStdString(kept));
+        } else {
+            problem = QString::fromStdString(upgraded.error().sentence);
+        }
+    }
     auto file = RecordFile::open(path.toStdString(), OpenMode::readWrite);
     if (!file) {
         return tl::unexpected(file.error());
     }
-    return std::unique_ptr<RecordSession>(new RecordSession(std::move(*file), path));
+    std::unique_ptr<RecordSession> session(new RecordSession(std::move(*file), path));
+    session->m_notice = notice;
+    session->m_upgradeProblem = problem;
+    return session;
 }
 
 Result<std::unique_ptr<RecordSession>> RecordSession::create(const QString& path, const QString& person,
@@ -76,7 +94,8 @@ Result<std::unique_ptr<RecordSession>> RecordSession::create(const QString& path
 }
 
 QString RecordSession::readOnlyReason() const {
-    return QString::fromStdString(m_file.readOnlyReason());
+    const QString reason = QString::fromStdString(m_file.readOnlyReason());
+    return m_upgradeProblem.isEmpty() ? reason : reason + QLatin1Char(' ') + m_upgradeProblem;
 }
 
 void RecordSession::setUnits(const Units& units) {
@@ -100,26 +119,54 @@ Result<std::int64_t> RecordSession::refuseWith(const Problem& problem) {
 }
 
 Result<std::int64_t> RecordSession::append(Body body) {
-    if (auto ok = mayAppend(ledger(), m_facts, m_assessment, m_person.toStdString(), body); !ok) {
-        return refuseWith(ok.error());
-    }
-    auto sequence = m_file.append(now(), m_person.toStdString(), body);
-    return settle(std::move(body), std::move(sequence));
+    return enter({now(), m_person.toStdString(), std::move(body), {}});
 }
 
-/// What follows once the disk has answered: the new assessment, or the entry kept for another try.
-Result<std::int64_t> RecordSession::settle(Body body, Result<std::int64_t> sequence) {
-    if (!sequence) {
-        m_unstored.push_back(std::move(body));
-        return refuseWith(sequence.error());
+Result<std::int64_t> RecordSession::enter(Unstored entry) {
+    // What waits was made first and goes first.
+    if (!m_unstored.empty() && !storeUnstored()) {
+        return letWait(std::move(entry), "Entries made before it wait to be stored, so it waits behind them.");
     }
-    if (std::holds_alternative<Struck>(body)) {
+    bool isJudgedGood = false;
+    auto sequence = judgeAndStore(entry, isJudgedGood);
+    // Only what the disk alone refused can be stored later.
+    const bool hasItsBytes = !std::holds_alternative<AttachmentAdded>(entry.body) || !entry.bytes.isNull();
+    if (!sequence && isJudgedGood && !isReadOnly() && hasItsBytes &&
+        m_file.canKeep(entry.time, entry.person, entry.body)) {
+        return letWait(std::move(entry), sequence.error().sentence);
+    }
+    return sequence ? sequence : refuseWith(sequence.error());
+}
+
+Result<std::int64_t> RecordSession::letWait(Unstored entry, const std::string& sentence) {
+    m_unstored.push_back(std::move(entry));
+    emit waiting();
+    return refuseWith({sentence});
+}
+
+/// Judges an entry and stores it; once it is on the disk, what follows from it is worked out and told.
+Result<std::int64_t> RecordSession::judgeAndStore(const Unstored& entry, bool& isJudgedGood) {
+    const auto judged = mayAppend(ledger(), m_facts, m_assessment, entry.person, entry.body);
+    isJudgedGood = judged.has_value();
+    if (!judged) {
+        return tl::unexpected(judged.error());
+    }
+    const auto* attachment = std::get_if<AttachmentAdded>(&entry.body);
+    auto sequence =
+        attachment == nullptr || entry.bytes.isNull()
+            ? m_file.append(entry.time, entry.person, entry.body)
+            : m_file.appendWithAttachment(entry.time, entry.person, *attachment,
+                                          {entry.bytes.constData(), static_cast<std::size_t>(entry.bytes.size())});
+    if (!sequence) {
+        return sequence;
+    }
+    if (std::holds_alternative<Struck>(entry.body)) {
         m_facts = fold(ledger());
     } else {
         apply(m_facts, ledger().at(*sequence));
     }
     assessAnew();
-    emit stored(*sequence, QString::fromStdString(historyLine(body, m_units)));
+    emit stored(*sequence, QString::fromStdString(historyLine(entry.body, m_units)));
     emit changed();
     return sequence;
 }
@@ -138,33 +185,102 @@ Result<std::int64_t> RecordSession::strike(std::int64_t sequence, const QString&
 }
 
 Result<std::int64_t> RecordSession::attach(AttachmentAdded what, const QByteArray& bytes) {
-    const std::string_view view(bytes.constData(), static_cast<std::size_t>(bytes.size()));
-    what.sha256 = sha256Hex(view);
+    what.sha256 = sha256Hex({bytes.constData(), static_cast<std::size_t>(bytes.size())});
     what.size = bytes.size();
-    if (auto ok = mayAppend(ledger(), m_facts, m_assessment, m_person.toStdString(), Body(what)); !ok) {
-        return refuseWith(ok.error());
-    }
-    auto sequence = m_file.appendWithAttachment(now(), m_person.toStdString(), what, view);
-    return settle(Body(std::move(what)), std::move(sequence));
+    return enter({now(), m_person.toStdString(), Body(std::move(what)), bytes.isNull() ? QByteArray("") : bytes});
 }
 
 bool RecordSession::storeUnstored() {
-    std::vector<Body> waiting;
-    waiting.swap(m_unstored);
-    for (Body& body : waiting) {
-        append(std::move(body));
+    const std::size_t before = m_unstored.size();
+    while (!m_unstored.empty()) {
+        bool isJudgedGood = false;
+        Unstored first = std::move(m_unstored.front()); // out of the list before anyone hears that it is stored
+        m_unstored.erase(m_unstored.begin());
+        if (const auto sequence = judgeAndStore(first, isJudgedGood); !sequence) {
+            m_unstored.insert(m_unstored.begin(), std::move(first));
+            emit refused(QString::fromStdString(sequence.error().sentence));
+            break;
+        }
+    }
+    if (m_unstored.size() != before) {
+        emit waiting();
     }
     return m_unstored.empty();
 }
 
-void RecordSession::refresh() {
-    if (auto ok = m_file.refresh(); !ok) {
-        emit refused(QString::fromStdString(ok.error().sentence));
-        return;
+void RecordSession::dropUnstored() {
+    m_unstored.clear();
+    emit waiting();
+}
+
+Result<QStringList> RecordSession::moveTo(const QString& path) {
+    const auto saved = m_file.saveElsewhere(path.toStdString());
+    if (!saved) {
+        return tl::unexpected(saved.error());
+    }
+    auto file = RecordFile::open(path.toStdString(), OpenMode::readWrite);
+    if (!file) {
+        return tl::unexpected(file.error());
+    }
+    m_file = std::move(*file);
+    m_path = path;
+    m_lost.clear();
+    m_notice.clear();
+    m_upgradeProblem.clear();
+    QStringList sentences;
+    for (const std::string& sentence : *saved) {
+        sentences << QString::fromStdString(sentence);
+    }
+    storeUnstored();
+    emit moved();
+    emit changed();
+    return sentences;
+}
+
+Result<QString> RecordSession::restoreFrom(const QString& copy) {
+    const std::string kept = datedBackupName(m_file.path(), dateOf(now()));
+    if (auto restored = m_file.restoreFrom(copy.toStdString(), kept); !restored) {
+        return tl::unexpected(restored.error());
+    }
+    if (const auto older = olderVersion(m_file.path()); older && *older) {
+        auto upgraded = upgradeRecord(m_file.path(), datedBackupName(m_file.path(), dateOf(now())));
+        auto file = upgraded ? RecordFile::open(m_file.path(), OpenMode::readWrite) : tl::unexpected(upgraded.error());
+        if (file) {
+            m_file = std::move(*file);
+        } else {
+            m_upgradeProblem = QString::fromStdString(file.error().sentence);
+        }
     }
     m_facts = fold(ledger());
     assessAnew();
+    emit moved();
     emit changed();
+    return QString::fromStdString(kept);
+}
+
+void RecordSession::lookAround() {
+    const auto there = m_file.isStillThere();
+    const QString lost = there ? QString() : QString::fromStdString(there.error().sentence);
+    if (lost != m_lost) {
+        m_lost = lost;
+        lost.isEmpty() ? emit placeFound() : emit placeLost(lost);
+    }
+    if (there) {
+        refresh();
+    }
+}
+
+void RecordSession::refresh() {
+    const auto isNew = m_file.refresh();
+    if (!isNew) {
+        emit refused(QString::fromStdString(isNew.error().sentence));
+        return;
+    }
+    if (*isNew) {
+        m_facts = fold(ledger());
+        assessAnew();
+        emit changed();
+    }
 }
 
 } // namespace caprail

@@ -1,12 +1,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
+#include <QByteArray>
 #include <QObject>
 #include <QString>
+#include <QStringList>
 #include <assessment/admission.h>
 #include <memory>
 #include <store/record_file.h>
 
 namespace caprail {
+
+/// An entry that a person made and that is not on the disk: what it says, when it was made and by whom, and the bytes
+/// of an attachment.
+struct Unstored {
+    UtcTime time;
+    std::string person;
+    Body body;
+    QByteArray bytes;
+};
 
 /// The one object that the screens share: an open record, who works on it, and what follows from it. It judges an
 /// entry, stores it, and announces the new assessment; nothing is shown before it is on disk. Entries that the disk
@@ -14,7 +25,9 @@ namespace caprail {
 class RecordSession : public QObject {
     Q_OBJECT
 public:
-    /// Opens for writing, or read-only when the file or another program demands it (see `readOnlyReason`).
+    /// Opens for writing, or read-only when the file or another program demands it (see `readOnlyReason`). A record of
+    /// an earlier version is brought to the present one first, with a dated copy kept beside it (see `notice`); where
+    /// that fails it is opened read-only as it is.
     static Result<std::unique_ptr<RecordSession>> open(const QString& path);
     /// A new record in `path` (not overwritten), begun by `person` from a template's drafts: one JSON entry a line, as
     /// `caprail append` takes them. With an empty template only the person is entered. Nothing is left on refusal.
@@ -29,6 +42,8 @@ public:
     [[nodiscard]] QString path() const { return m_path; }
     [[nodiscard]] bool isReadOnly() const { return m_file.isReadOnly(); }
     [[nodiscard]] QString readOnlyReason() const;
+    /// What the person should know about how it was opened; mostly empty.
+    [[nodiscard]] QString notice() const { return m_notice; }
 
     void setUnits(const Units&);
     [[nodiscard]] QString person() const { return m_person; }
@@ -43,11 +58,26 @@ public:
     /// Stores an attachment's bytes with its entry; fills in hash and size.
     Result<std::int64_t> attach(AttachmentAdded what, const QByteArray& bytes);
 
-    /// Entries that were judged good but that the disk refused.
-    [[nodiscard]] const std::vector<Body>& unstored() const { return m_unstored; }
-    /// Tries them again; true when none is left.
+    /// Entries that the disk refused, and those made after them, in order. Nothing of them is in the facts yet.
+    [[nodiscard]] const std::vector<Unstored>& unstored() const { return m_unstored; }
+    /// Tries them again in order; true when none is left. One that makes no sense any more stays, and so do those after
+    /// it; `refused` says why.
     bool storeUnstored();
+    /// Lets go of what waits, when the person says so.
+    void dropUnstored();
+    /// Writes everything, with what waits, into a new record and goes on in that one: for when the disk of this one no
+    /// longer takes or gives anything. Gives a sentence for each attachment whose bytes could not be read any more.
+    Result<QStringList> moveTo(const QString& path);
 
+    /// Puts a copy in the place of this record, which is kept under a dated name beside it first, and goes on in that.
+    /// Gives the name under which it is kept.
+    Result<QString> restoreFrom(const QString& copy);
+
+    /// Looks whether the file is still there and whether another program appended to it: sends `placeLost`,
+    /// `placeFound` or `changed` when something is new. To be called now and then.
+    void lookAround();
+    /// Why nothing can be stored at the moment: the file was moved, replaced, taken away; empty while all is well.
+    [[nodiscard]] QString lostReason() const { return m_lost; }
     /// Reads what another program appended meanwhile.
     void refresh();
     /// Asks the window to show a place.
@@ -58,12 +88,18 @@ signals:
     void stored(qint64 sequence, const QString& line); ///< an entry is on disk
     void refused(const QString& sentence);             ///< an entry was not taken
     void placeRequested(const caprail::Place& place);
+    void waiting();                          ///< what waits to be stored is another
+    void placeLost(const QString& sentence); ///< the file is no longer where it was
+    void placeFound();                       ///< it is there again
+    void moved();                            ///< the session goes on in another file
 
 private:
     explicit RecordSession(RecordFile file, const QString& path);
     void assessAnew();
     Result<std::int64_t> refuseWith(const Problem&);
-    Result<std::int64_t> settle(Body body, Result<std::int64_t> sequence);
+    Result<std::int64_t> enter(Unstored entry);
+    Result<std::int64_t> judgeAndStore(const Unstored& entry, bool& isJudgedGood);
+    Result<std::int64_t> letWait(Unstored entry, const std::string& sentence);
 
     RecordFile m_file;
     QString m_path;
@@ -71,7 +107,10 @@ private:
     Units m_units;
     Facts m_facts;
     Assessment m_assessment;
-    std::vector<Body> m_unstored;
+    std::vector<Unstored> m_unstored;
+    QString m_notice;
+    QString m_upgradeProblem;
+    QString m_lost;
 };
 
 } // namespace caprail

@@ -20,6 +20,7 @@
 #include <stations/entry_field.h>
 #include <window/bench_view.h>
 #include <window/confirmation.h>
+#include <window/disk_bar.h>
 #include <window/menus.h>
 #include <window/new_record_dialog.h>
 #include <window/next_bar.h>
@@ -50,6 +51,7 @@ MainWindow::MainWindow()
         }
     });
     makeMenus(*this);
+    new DiskBar(*this);
     showStart();
 }
 

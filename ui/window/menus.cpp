@@ -9,6 +9,7 @@
 #include <stations/entries_table.h>
 #include <store/check.h>
 #include <store/salvage.h>
+#include <window/copy_actions.h>
 #include <window/main_window.h>
 #include <window/shop_menu.h>
 
@@ -50,6 +51,7 @@ void makeFileMenu(MainWindow& window) {
         &MainWindow::openShop, false);
     file->addSeparator();
     add(window, file, MainWindow::tr("Save a &copy…"), QKeySequence::SaveAs, &MainWindow::saveCopy, true);
+    addCopyActions(window, file);
     add(window, file, MainWindow::tr("Store what &waits"), {}, &MainWindow::storeUnstored, true);
     file->addSeparator();
     add(window, file, MainWindow::tr("Build &sheet as PDF…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P),

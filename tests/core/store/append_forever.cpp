@@ -30,7 +30,8 @@ int main(int argc, char** argv) {
             std::fprintf(stderr, "%s\n", stored.error().sentence.c_str());
             return 1;
         }
-        if (::write(STDOUT_FILENO, &*stored, sizeof(*stored)) != sizeof(*stored)) {
+        const std::string line = std::to_string(*stored) + '\n';
+        if (::write(STDOUT_FILENO, line.data(), line.size()) != static_cast<ssize_t>(line.size())) {
             return 3;
         }
     }

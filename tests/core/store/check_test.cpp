@@ -138,6 +138,72 @@ TEST_F(Check, shows_a_cut_off_end_only_by_another_seal) {
     EXPECT_NE(shortForm(checkFile(path).seal), shortForm(ledger.seal()));
 }
 
+TEST_F(Check, tells_by_the_seal_of_a_sheet_whether_the_end_was_cut_off) {
+    const std::string printed = shortForm(ledger.seal());
+    const auto check = [&](const std::string& typed) { return checkFile(path, *readShortForm(typed)); };
+    EXPECT_EQ(check(printed).verdict, CheckVerdict::sound);
+    EXPECT_EQ(check(printed).sealedEntry, ledger.size());
+    EXPECT_EQ(check(shortForm(ledger.at(5).seal)).sealedEntry, 5) << "what came after was added later";
+    EXPECT_EQ(check(toHex(ledger.at(5).seal)).sealedEntry, 5);
+    EXPECT_EQ(checkFile(path).sealedEntry, std::nullopt);
+    const std::string last = std::to_string(ledger.size());
+    alter(path, "DELETE FROM gap_reading WHERE sequence = " + last + "; DELETE FROM entry WHERE sequence = " + last);
+    EXPECT_EQ(checkFile(path).verdict, CheckVerdict::sound) << "by itself it is whole";
+    const CheckReport cut = check(printed);
+    EXPECT_EQ(cut.verdict, CheckVerdict::damagedOrAltered);
+    EXPECT_EQ(cut.sealedEntry, 0);
+    EXPECT_THAT(cut.findings, testing::ElementsAre(HasSubstr("its end was removed")));
+}
+
+TEST_F(Check, reads_a_seal_as_people_type_it_and_refuses_what_is_none) {
+    EXPECT_EQ(*readShortForm("3f2a-91c0-77de-0b15-a4c2"), "3f2a91c077de0b15a4c2");
+    EXPECT_EQ(*readShortForm(" 3F2A 91C0 77DE 0B15 A4C2"), "3f2a91c077de0b15a4c2");
+    for (const std::string wrong : {"", "3f2a", "3f2a-91c0-77de-0b15-a4cg", "3f2a-91c0-77de-0b15-a4c2-11"}) {
+        const auto read = readShortForm(wrong);
+        ASSERT_FALSE(read) << wrong;
+        EXPECT_THAT(read.error().sentence, HasSubstr("five groups of four digits"));
+    }
+}
+
+TEST_F(Check, finds_an_entry_of_any_kind_removed_inserted_or_reordered) {
+    int tried = 0;
+    for (std::size_t kind = 0; kind < allKinds().size(); ++kind) {
+        const std::string table(allKinds()[kind].kind);
+        const std::string number = std::to_string(kind + 1);
+        const std::string next = std::to_string(kind + 2);
+        // Its details alone, the entry alone, both, both with what follows closed up, a row of details that no entry
+        // has, a second entry with the same words, two entries that change places.
+        for (const std::string& sql : {
+                 "DELETE FROM " + table + " WHERE sequence = " + number,
+                 "DELETE FROM entry WHERE sequence = " + number,
+                 "DELETE FROM " + table + " WHERE sequence = " + number +
+                     "; DELETE FROM entry WHERE sequence = " + number,
+                 "UPDATE " + table + " SET sequence = 900 WHERE sequence = " + number,
+                 "UPDATE " + table + " SET sequence = 900 WHERE sequence = " + number +
+                     "; UPDATE entry SET sequence = 900 WHERE sequence = " + number,
+                 "UPDATE entry SET sequence = -sequence WHERE sequence IN (" + number + ", " + next +
+                     "); UPDATE entry SET sequence = iif(sequence = -" + number + ", " + next + ", " + number +
+                     ") WHERE sequence < 0",
+             }) {
+            EXPECT_NE(findingAfter(sql), "sound") << sql;
+            EXPECT_FALSE(RecordFile::open(path, OpenMode::readOnly)) << sql;
+            ++tried;
+        }
+    }
+    std::printf("%d alterations\n", tried);
+    EXPECT_EQ(tried, 6 * static_cast<int>(allKinds().size()));
+}
+
+TEST_F(Check, finds_another_version_or_mark_in_the_header) {
+    for (const std::string sql : {"PRAGMA user_version = 1", "PRAGMA user_version = 0", "PRAGMA user_version = 77",
+                                  "PRAGMA application_id = 1"}) {
+        write(path, sound);
+        ASSERT_EQ(shell(path, sql), "");
+        EXPECT_NE(finding(), "sound") << sql;
+        EXPECT_FALSE(RecordFile::open(path, OpenMode::readOnly)) << sql;
+    }
+}
+
 TEST_F(Check, finds_altered_removed_and_planted_attachments) {
     EXPECT_THAT(findingAfter("UPDATE attachment SET bytes = x'79'"), HasSubstr("do not fit their hash"));
     EXPECT_THAT(findingAfter("DELETE FROM attachment"), HasSubstr("missing"));

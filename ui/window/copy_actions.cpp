@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <window/copy_actions.h>
+
+#include <QDateTime>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMenu>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QStatusBar>
+#include <store/copies.h>
+#include <window/main_window.h>
+
+namespace caprail {
+
+namespace {
+
+/// What would be another after the restore, in a sentence.
+QString difference(const LedgerComparison& compared) {
+    if (compared.isSame()) {
+        return MainWindow::tr("It holds the very entries that this record has.");
+    }
+    if (compared.common == 0) {
+        return MainWindow::tr("It is the record of another build: it has no entry in common with this one.");
+    }
+    if (compared.haveParted()) {
+        return MainWindow::tr("Both begin with the same %n entries and then go on differently.", "",
+                              static_cast<int>(compared.common));
+    }
+    return compared.onlyInFirst != 0 ? MainWindow::tr("It lacks the last %n entries of this record.", "",
+                                                      static_cast<int>(compared.onlyInFirst))
+                                     : MainWindow::tr("It has %n entries more than this record.", "",
+                                                      static_cast<int>(compared.onlyInSecond));
+}
+
+QString shortSeal(const Ledger& ledger) {
+    return QString::fromStdString(shortForm(ledger.seal()));
+}
+
+} // namespace
+
+void addCopyActions(MainWindow& window, QMenu* menu) {
+    const auto add = [&](const QString& text, void (*action)(MainWindow&)) {
+        QAction* made = menu->addAction(text, &window, [&window, action] { action(window); });
+        made->setEnabled(false);
+        QObject::connect(&window, &MainWindow::recordChanged, made,
+                         [made, &window] { made->setEnabled(window.session() != nullptr); });
+    };
+    add(MainWindow::tr("Save a &dated copy beside it"), saveDatedCopy);
+    add(MainWindow::tr("&Restore from a copy…"), restoreFromCopy);
+}
+
+void saveDatedCopy(MainWindow& window) {
+    const UtcTime now{QDateTime::currentMSecsSinceEpoch()};
+    const std::string name = datedBackupName(window.session()->file().path(), dateOf(now));
+    if (const auto saved = window.session()->file().saveCopy(name); !saved) {
+        QMessageBox::warning(&window, MainWindow::tr("Not saved"), QString::fromStdString(saved.error().sentence));
+        return;
+    }
+    window.statusBar()->showMessage(MainWindow::tr("Saved as %1").arg(QString::fromStdString(name)), 10'000);
+}
+
+void restoreFromCopy(MainWindow& window) {
+    RecordSession& session = *window.session();
+    const QString copy =
+        QFileDialog::getOpenFileName(&window, MainWindow::tr("Restore from a copy"), QFileInfo(session.path()).path(),
+                                     MainWindow::tr("Copies of records (*.caprail-backup *.caprail);;All files (*)"));
+    if (copy.isEmpty()) {
+        return;
+    }
+    const auto opened = RecordFile::open(copy.toStdString(), OpenMode::readOnly);
+    if (!opened) {
+        QMessageBox::warning(&window, MainWindow::tr("Not restored"), QString::fromStdString(opened.error().sentence));
+        return;
+    }
+    QMessageBox question(QMessageBox::Question, MainWindow::tr("Restore this copy?"),
+                         MainWindow::tr("The copy ends with entry %1, seal %2; this record with entry %3, seal %4.")
+                                 .arg(opened->ledger().size())
+                                 .arg(shortSeal(opened->ledger()))
+                                 .arg(session.ledger().size())
+                                 .arg(shortSeal(session.ledger())) +
+                             QStringLiteral("\n\n") + difference(compare(session.ledger(), opened->ledger())) +
+                             QStringLiteral("\n\n") +
+                             MainWindow::tr("This record as it is now is kept under a dated name beside it."),
+                         QMessageBox::Cancel, &window);
+    const auto* restore = question.addButton(MainWindow::tr("&Restore"), QMessageBox::AcceptRole);
+    question.setDefaultButton(QMessageBox::Cancel);
+    question.exec();
+    if (question.clickedButton() != restore) {
+        return;
+    }
+    const auto kept = session.restoreFrom(copy);
+    if (!kept) {
+        QMessageBox::warning(&window, MainWindow::tr("Not restored"), QString::fromStdString(kept.error().sentence));
+        return;
+    }
+    window.statusBar()->showMessage(MainWindow::tr("Restored. The record as it was is kept as %1").arg(*kept), 15'000);
+}
+
+} // namespace caprail

@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+class QMenu;
+
+namespace caprail {
+
+class MainWindow;
+
+/// Adds to the file menu what has to do with copies of the open record: a dated backup beside it, and restoring one.
+void addCopyActions(MainWindow& window, QMenu* menu);
+
+/// Writes a copy under a dated name beside the record, and says where.
+void saveDatedCopy(MainWindow& window);
+
+/// Asks for a copy, says what restoring it would change, and does it when the person agrees.
+void restoreFromCopy(MainWindow& window);
+
+} // namespace caprail

@@ -1,0 +1,172 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <window/disk_bar.h>
+
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QTimer>
+#include <ledger/history_line.h>
+#include <session/look.h>
+#include <window/main_window.h>
+
+namespace caprail {
+
+namespace {
+
+constexpr int secondsBetweenLooks = 3;
+constexpr std::size_t waitingShown = 4;
+
+QPushButton* button(const QString& text, QWidget* parent) {
+    auto* made = new QPushButton(text, parent);
+    made->setMinimumHeight(made->fontMetrics().height() * 2); // reached with gloves on
+    return made;
+}
+
+void colour(QLabel* label, const QColor& ink) {
+    QPalette palette = label->palette();
+    palette.setColor(QPalette::WindowText, ink);
+    label->setForegroundRole(QPalette::WindowText);
+    label->setPalette(palette);
+}
+
+} // namespace
+
+DiskBar::DiskBar(MainWindow& window)
+    : QToolBar(tr("Screen and disk"), &window), m_window(window), m_text(new QLabel(this)), m_waiting(new QLabel(this)),
+      m_again(button(tr("&Try again"), this)), m_elsewhere(button(tr("Save a copy &elsewhere…"), this)),
+      m_hide(button(tr("&Understood"), this)), m_timer(new QTimer(this)) {
+    setMovable(false);
+    setObjectName(QStringLiteral("disk-bar"));
+    setContextMenuPolicy(Qt::PreventContextMenu);
+    toggleViewAction()->setVisible(false); // not to be switched off
+    m_elsewhere->setToolTip(tr("Writes everything, what waits included, to another place and goes on there"));
+    auto* page = m_page = new QWidget(this);
+    page->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
+    auto* words = new QVBoxLayout;
+    words->setSpacing(1);
+    for (QLabel* label : {m_text, m_waiting}) {
+        label->setTextFormat(Qt::PlainText);
+        label->setWordWrap(true);
+        label->setMinimumWidth(1);
+        label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+        words->addWidget(label);
+    }
+    auto* row = new QHBoxLayout(page);
+    row->setContentsMargins(12, 4, 12, 4);
+    row->addLayout(words, 1);
+    row->addWidget(m_again);
+    row->addWidget(m_elsewhere);
+    row->addWidget(m_hide);
+    addWidget(page);
+    window.addToolBar(Qt::TopToolBarArea, this);
+    hide();
+    connect(m_again, &QPushButton::clicked, this, &DiskBar::tryAgain);
+    connect(m_elsewhere, &QPushButton::clicked, this, &DiskBar::saveElsewhere);
+    connect(m_hide, &QPushButton::clicked, this, [this] {
+        m_isNoticeRead = true;
+        refresh();
+    });
+    connect(m_timer, &QTimer::timeout, this, &DiskBar::look);
+    m_timer->setInterval(secondsBetweenLooks * 1000);
+    connect(&window, &MainWindow::recordChanged, this, &DiskBar::follow);
+}
+
+void DiskBar::follow() {
+    m_isNoticeRead = false;
+    RecordSession* const session = m_window.session();
+    if (session != nullptr) {
+        connect(session, &RecordSession::waiting, this, &DiskBar::refresh);
+        connect(session, &RecordSession::placeLost, this, &DiskBar::refresh);
+        connect(session, &RecordSession::placeFound, this, &DiskBar::refresh);
+        connect(session, &RecordSession::moved, this, &DiskBar::refresh);
+        m_timer->start();
+    } else {
+        m_timer->stop();
+    }
+    refresh();
+}
+
+void DiskBar::look() {
+    if (m_window.session() != nullptr) {
+        m_window.session()->lookAround();
+    }
+}
+
+void DiskBar::refresh() {
+    RecordSession* const session = m_window.session();
+    const std::size_t count = session == nullptr ? 0 : session->unstored().size();
+    const QString lost = session == nullptr ? QString() : session->lostReason();
+    const bool isTrouble = count != 0 || !lost.isEmpty();
+    const QString notice = session == nullptr || m_isNoticeRead ? QString() : session->notice();
+    setVisible(isTrouble || !notice.isEmpty());
+    m_again->setVisible(isTrouble);
+    m_elsewhere->setVisible(isTrouble);
+    m_hide->setVisible(!isTrouble);
+
+    QStringList text;
+    if (!lost.isEmpty()) {
+        text << QStringLiteral("✕ ") + lost;
+    }
+    if (count != 0) {
+        text << QStringLiteral("✕ ") +
+                    tr("%n entries are not on the disk. They are kept here, in order, until they are stored.", "",
+                       static_cast<int>(count));
+    }
+    m_text->setText(isTrouble ? text.join(QLatin1Char('\n')) : notice);
+    QFont font = m_window.font();
+    font.setBold(isTrouble);
+    m_text->setFont(font);
+    colour(m_text, isTrouble ? screenLook().out : screenLook().ink);
+    colour(m_waiting, screenLook().ink);
+
+    QStringList lines;
+    for (std::size_t i = 0; i < count && i < waitingShown; ++i) {
+        const Unstored& entry = session->unstored()[i];
+        lines << QStringLiteral("•  ") + QString::fromStdString(historyLine(entry.body, session->units()));
+    }
+    if (count > waitingShown) {
+        lines << tr("•  and %n more", "", static_cast<int>(count - waitingShown));
+    }
+    m_waiting->setText(lines.join(QLatin1Char('\n')));
+    m_waiting->setVisible(count != 0);
+    fit();
+}
+
+void DiskBar::resizeEvent(QResizeEvent* event) {
+    QToolBar::resizeEvent(event);
+    fit();
+}
+
+void DiskBar::fit() {
+    constexpr int margins = 8;
+    m_page->layout()->activate();
+    m_page->setFixedHeight(m_page->layout()->heightForWidth(std::max(m_window.width() - margins, 200)));
+}
+
+void DiskBar::tryAgain() {
+    look();
+    m_window.session()->storeUnstored();
+    refresh();
+}
+
+void DiskBar::saveElsewhere() {
+    const QFileInfo record(m_window.session()->path());
+    const QString path = QFileDialog::getSaveFileName(&m_window, tr("Save everything elsewhere and go on there"),
+                                                      record.completeBaseName() + QStringLiteral("-rescued.caprail"),
+                                                      tr("Build records (*.caprail)"));
+    if (path.isEmpty()) {
+        return;
+    }
+    const auto missing = m_window.session()->moveTo(path);
+    if (!missing) {
+        QMessageBox::warning(&m_window, tr("Not saved"), QString::fromStdString(missing.error().sentence));
+    } else if (!missing->isEmpty()) {
+        QMessageBox::warning(&m_window, tr("Saved without some photos"), missing->join(QLatin1Char('\n')));
+    }
+    refresh();
+}
+
+} // namespace caprail

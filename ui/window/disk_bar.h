@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <QToolBar>
+
+class QLabel;
+class QTimer;
+class QPushButton;
+
+namespace caprail {
+
+class MainWindow;
+
+/// Over the record, in every view, while screen and disk are not the same: entries that wait to be stored, a file that
+/// is no longer where it was, a record that was brought up to date. Says what is the matter, shows what waits, and has
+/// the two ways out: to try again, and to save everything elsewhere and go on there. It looks around every few seconds,
+/// so that a stick that was pulled is noticed before the next entry.
+class DiskBar : public QToolBar {
+    Q_OBJECT
+public:
+    /// Puts itself into the window.
+    explicit DiskBar(MainWindow& window);
+    /// Shows what there is to say now; hides when there is nothing.
+    void refresh();
+    /// Looks whether the file is where it was; the timer does so by itself.
+    void look();
+    void tryAgain();
+    void saveElsewhere();
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    void follow();
+    /// A tool bar does not ask wrapped text how high it is.
+    void fit();
+    MainWindow& m_window;
+    QWidget* m_page = nullptr;
+    QLabel* m_text;
+    QLabel* m_waiting;
+    QPushButton* m_again;
+    QPushButton* m_elsewhere;
+    QPushButton* m_hide;
+    QTimer* m_timer;
+    bool m_isNoticeRead = false;
+};
+
+} // namespace caprail
