@@ -12,9 +12,9 @@ inline constexpr std::size_t largestText = 256UL * 1024;
 /// Bytes that the entries of one record may take in memory: a hundred times a long build.
 inline constexpr std::size_t largestLedger = 320UL * 1024 * 1024;
 
-/// Bytes that SQLite may take in this process, pages, sorting and texts together. With the entries that is less than
-/// the 512 MiB that opening any file may take.
-inline constexpr std::int64_t largestHeap = 192LL * 1024 * 1024;
+/// Bytes that SQLite may take in this process, pages, sorting and texts together: room for the copies that it makes of
+/// the largest attachment while it stores it. Reading a file takes far less; this is the last net.
+inline constexpr std::int64_t largestHeap = 448LL * 1024 * 1024;
 
 /// Makes a fresh connection safe for a file that someone else made. These are the settings that SQLite recommends for
 /// untrusted files ("Defense Against The Dark Arts", sqlite.org/security.html, from memory) and what a record can do

@@ -10,6 +10,9 @@
 #include <random>
 #include <store/check.h>
 #include <store/entry_rows.h>
+#include <store/time_guard.h>
+#include <sys/wait.h>
+#include <unistd.h>
 
 namespace caprail {
 namespace {
@@ -176,6 +179,112 @@ TEST(Hostile, entries_beyond_the_memory_limit_are_refused_without_being_read) {
     alter(path, "INSERT INTO entry SELECT 9223372036854775807, time, person, kind, seal FROM entry");
     const auto file = RecordFile::open(path, OpenMode::readWrite);
     EXPECT_FALSE(file);
+}
+
+/// The most memory, in MiB, that a process of its own takes to open and check a file; −1 when it crashed.
+double peakMemoryOf(const std::string& path, double& seconds) {
+    int ends[2];
+    EXPECT_EQ(::pipe(ends), 0);
+    const auto start = std::chrono::steady_clock::now();
+    const pid_t child = ::fork();
+    if (child == 0) {
+        std::ofstream("/proc/self/clear_refs") << "5"; // forget the peak that was inherited
+        (void)RecordFile::open(path, OpenMode::readOnly);
+        (void)checkFile(path);
+        double peak = -1;
+        std::ifstream status("/proc/self/status");
+        for (std::string word; status >> word;) {
+            if (word == "VmHWM:") {
+                status >> peak;
+            }
+        }
+        ::_exit(::write(ends[1], &peak, sizeof(peak)) == sizeof(peak) ? 0 : 1);
+    }
+    ::close(ends[1]);
+    double peak = -1;
+    EXPECT_EQ(::read(ends[0], &peak, sizeof(peak)), static_cast<ssize_t>(sizeof(peak)));
+    ::close(ends[0]);
+    ::waitpid(child, nullptr, 0);
+    seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
+    return peak / 1024;
+}
+
+TEST(Hostile, files_take_less_than_512_mib_and_no_long_time) {
+    // Rows are added by SQL, as anyone could: the first seal that does not fit, the numbers or the limit on memory end
+    // the reading, whichever comes first.
+    const std::vector<std::pair<std::string, std::string>> cases{
+        {"300 000 rows", "WITH RECURSIVE n(i) AS (SELECT 2 UNION ALL SELECT i + 1 FROM n WHERE i < 300000) INSERT INTO "
+                         "entry SELECT i, e.time, e.person, e.kind, e.seal FROM n, entry AS e WHERE e.sequence = 1; "
+                         "INSERT INTO gap_reading SELECT e.sequence, g.position, g.pass, g.gap_nm, g.gap_typed, "
+                         "g.instrument FROM entry AS e, gap_reading AS g WHERE g.sequence = 1 AND e.sequence > 1"},
+        {"texts of 250 KB", "WITH RECURSIVE n(i) AS (SELECT 2 UNION ALL SELECT i + 1 FROM n WHERE i < 900) INSERT INTO "
+                            "entry SELECT i, e.time, e.person, 'note_added', e.seal FROM n, entry AS e WHERE "
+                            "e.sequence = 1; INSERT INTO note_added SELECT sequence, '', hex(zeroblob(125000)) FROM "
+                            "entry WHERE sequence > 1"},
+        {"one text of 200 MB", "UPDATE gap_reading SET gap_typed = hex(zeroblob(100000000))"},
+        {"one blob of 200 MB", "INSERT INTO attachment VALUES (hex(zeroblob(32)), zeroblob(200000000))"},
+        {"a seal of 200 MB", "PRAGMA ignore_check_constraints = ON; UPDATE entry SET seal = zeroblob(200000000)"},
+    };
+    for (const auto& [name, sql] : cases) {
+        const Folder folder;
+        const std::string path = folder / "smith.caprail";
+        makeRecord(path, 1);
+        sqlite3_hard_heap_limit64(0); // the limit is the process's; whoever made the file had none
+        alter(path, sql);
+        double seconds = 0;
+        const double peak = peakMemoryOf(path, seconds);
+        std::printf("%-20s %6.1f MiB %5.2f s\n", name.c_str(), peak, seconds);
+        EXPECT_GT(peak, 0) << name;
+        EXPECT_LT(peak, 512) << name;
+        EXPECT_LT(seconds, 10) << name; // opened and checked: twice 5 s
+        EXPECT_EQ(checkFile(path).verdict, CheckVerdict::damagedOrAltered) << name;
+    }
+}
+
+TEST(Hostile, a_sealed_record_larger_than_memory_may_be_is_refused_before_it_is_all_read) {
+    const Folder folder;
+    const std::string path = folder / "smith.caprail";
+    makeRecord(path, 0);
+    {
+        auto database = Database::open(path, Access::readWrite);
+        ASSERT_TRUE(database && (*database)->run("PRAGMA synchronous = OFF; BEGIN"));
+        EntryWriter writer(**database);
+        Entry entry{0, morning, "Ann", NoteAdded{"", std::string(255UL * 1024, 'x')}, {}};
+        const std::vector<Cell> cells = cellsOf(entry.body);
+        for (entry.sequence = 1; entry.sequence <= 1'350; ++entry.sequence) {
+            entry.seal = sealOver(entry.seal, canonicalText(entry));
+            ASSERT_TRUE(writer.insert(entry, cells));
+        }
+        ASSERT_TRUE((*database)->run("COMMIT"));
+    }
+    double seconds = 0;
+    const double peak = peakMemoryOf(path, seconds);
+    std::printf("%.0f MiB of sealed texts: %.0f MiB, %.2f s\n",
+                static_cast<double>(std::filesystem::file_size(path)) / 1024 / 1024, peak, seconds);
+    EXPECT_GT(peak, 100);
+    EXPECT_LT(peak, 512);
+    const auto file = RecordFile::open(path, OpenMode::readOnly);
+    ASSERT_FALSE(file);
+    EXPECT_THAT(file.error().sentence, HasSubstr("more than this program reads into memory"));
+}
+
+TEST(Hostile, statements_that_never_end_are_stopped) {
+    const Folder folder;
+    makeRecord(folder / "smith.caprail", 1);
+    auto database = Database::open(folder / "smith.caprail", Access::readOnly);
+    ASSERT_TRUE(database);
+    const auto start = std::chrono::steady_clock::now();
+    {
+        const TimeGuard guard(**database, std::chrono::milliseconds(200));
+        const auto answer = (*database)->integer(
+            "WITH RECURSIVE r(n) AS (SELECT 1 UNION ALL SELECT n + 1 FROM r) SELECT max(n) FROM r");
+        ASSERT_FALSE(answer);
+        EXPECT_THAT(answer.error().sentence, HasSubstr("takes longer to read than a record does"));
+    }
+    EXPECT_LT(std::chrono::steady_clock::now() - start, std::chrono::seconds(5));
+    EXPECT_TRUE((*database)->integer("SELECT count(*) FROM entry")) << "the guard is gone with its scope";
+    EXPECT_EQ(TimeGuard::allowedFor(1'000'000), std::chrono::seconds(5));
+    EXPECT_EQ(TimeGuard::allowedFor(1'100LL * 1024 * 1024), std::chrono::seconds(55));
 }
 
 TEST(Hostile, journals_beside_a_record_do_no_harm) {

@@ -181,7 +181,7 @@ INSTANTIATE_TEST_SUITE_P(Disk, Fault,
 
 TEST(OutOfMemory, at_any_allocation_of_the_database_loses_nothing_that_was_acknowledged) {
     // There are thousands, most of them while the schema is parsed: the long run (tests/run) takes each.
-    const int stride = std::getenv("CAPRAIL_EVERY_FAULT") == nullptr ? 41 : 1;
+    const int stride = std::getenv("CAPRAIL_EVERY_FAULT") == nullptr ? 23 : 1;
     int planned = 0;
     const int points = disturbEach(
         stride,

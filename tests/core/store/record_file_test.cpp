@@ -3,6 +3,7 @@
 
 #include <fstream>
 #include <gmock/gmock.h>
+#include <store/check.h>
 #include <store/header.h>
 #include <store/writer_lock.h>
 #include <sys/stat.h>
@@ -268,6 +269,21 @@ TEST(RecordFile, will_not_append_over_what_another_program_wrote) {
     EXPECT_THAT(refused.error().sentence, HasSubstr("read it again"));
     ASSERT_TRUE(first->refresh());
     EXPECT_EQ(first->append(morning, "Ann", gap(1, Side::left, 401)).value_or(0), 4);
+}
+
+TEST(RecordFile, takes_and_gives_back_an_attachment_of_the_largest_size) {
+    const Folder folder;
+    const std::string bytes(60UL * 1024 * 1024, 'p');
+    const AttachmentAdded photo{
+        "", "p.tiff", "image/tiff", "", sha256Hex(bytes), sha256Hex(bytes), static_cast<std::int64_t>(bytes.size())};
+    auto file = RecordFile::create(folder / "a.caprail");
+    ASSERT_TRUE(file);
+    const auto stored = file->appendWithAttachment(morning, "Ann", photo, bytes);
+    ASSERT_TRUE(stored) << stored.error().sentence;
+    EXPECT_TRUE(file->attachmentBytes(photo.sha256) == bytes);
+    const auto saved = file->saveCopy(folder / "copy.caprail");
+    ASSERT_TRUE(saved) << saved.error().sentence;
+    EXPECT_EQ(checkFile(folder / "copy.caprail").verdict, CheckVerdict::sound);
 }
 
 } // namespace
