@@ -160,8 +160,8 @@ PlanRequest shortOfShims(std::mt19937& random) {
     return r;
 }
 
-using Rank = std::tuple<int, int, Length, Length>;
-Rank rankOf(const StackPlan& plan) {
+using RemedyRank = std::tuple<int, int, Length, Length>;
+RemedyRank remedyRankOf(const StackPlan& plan) {
     return {-plan.inBand, plan.shims, plan.largestResidual, plan.sumResidual};
 }
 
@@ -202,13 +202,13 @@ TEST(WhatWouldHelp, buys_as_good_a_thickness_as_any_that_fills_the_gap) {
                     continue;
                 }
                 ASSERT_NE(remedy, found.end()) << "a shim of " << t.value() << " nm would help";
-                EXPECT_LE(rankOf(remedy->plan), rankOf(other));
+                EXPECT_LE(remedyRankOf(remedy->plan), remedyRankOf(other));
                 ++compared;
             }
             if (remedy != found.end()) {
                 PlanRequest with = r;
                 with.shims.push_back({boughtShimId, remedy->thickness});
-                EXPECT_EQ(rankOf(planStacks(with).value()), rankOf(remedy->plan));
+                EXPECT_EQ(remedyRankOf(planStacks(with).value()), remedyRankOf(remedy->plan));
                 EXPECT_GT(remedy->plan.inBand, plan.inBand);
                 EXPECT_LE(remedy->thickness, thickest);
             }
@@ -240,7 +240,7 @@ TEST(WhatWouldHelp, laps_as_good_a_shim_as_any_that_fills_the_gap) {
                         continue;
                     }
                     ASSERT_NE(remedy, found.end()) << r.shims[s].id << " lapped by " << off.value() << " nm would help";
-                    EXPECT_LE(rankOf(remedy->plan), rankOf(other));
+                    EXPECT_LE(remedyRankOf(remedy->plan), remedyRankOf(other));
                     ++compared;
                 }
             }
