@@ -187,8 +187,7 @@ void AcrossWindow::choose() {
             }
         }
     }
-    m_counts->setText(tr("%n records,", "", static_cast<int>(m_chosen.size())) + QLatin1Char(' ') +
-                      tr("%n pulls in verify rounds", "", static_cast<int>(pulls)));
+    m_counts->setText(tr("Records: %1; pulls in their verify rounds: %2").arg(m_chosen.size()).arg(pulls));
     const QString band = m_band->currentText();
     const QSignalBlocker quiet(m_band);
     m_band->clear();
@@ -235,7 +234,7 @@ void AcrossWindow::showInstruments() {
                         text(word(one.type)), one.calibrated ? text(format(*one.calibrated)) : QStringLiteral("–"),
                         one.due ? text(format(*one.due)) : QStringLiteral("–"),
                         isOverdue ? tr("✕ overdue")
-                        : one.due ? tr("in %n days", "", static_cast<int>(one.due->days - today.days))
+                        : one.due ? tr("days left: %1").arg(one.due->days - today.days)
                                   : tr("no date"),
                         one.dueCycles ? tr("%1 of %2").arg(one.cycles).arg(*one.dueCycles) : QStringLiteral("–"),
                         QString::number(one.records)});

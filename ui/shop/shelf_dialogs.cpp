@@ -37,7 +37,7 @@ QString describe(const InstrumentAdded& instrument) {
 }
 
 QString describe(const ShelfKit& kit) {
-    return ShelfDialog::tr("%n shims", "", static_cast<int>(kit.shims.size()));
+    return ShelfDialog::tr("shims: %1").arg(kit.shims.size());
 }
 
 QTreeWidgetItem* group(QTreeWidget* list, const QString& title) {

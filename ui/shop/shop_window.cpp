@@ -327,7 +327,7 @@ void ShopWindow::takeReport(const ScanReport& report) {
     }
     for (const UnreadFolder& folder : report.unread) {
         if (sentences.size() == 3) {
-            sentences << tr("%n more folders could not be read.", "", static_cast<int>(report.unread.size()) - 3);
+            sentences << tr("Further folders that could not be read: %1.").arg(report.unread.size() - 3);
             break;
         }
         sentences << QString::fromStdString(folder.sentence);
@@ -361,10 +361,10 @@ void ShopWindow::showCounts() {
     const auto shown = static_cast<int>(m_model->shown());
     const auto unreadable = static_cast<int>(m_model->unreadable());
     QString words = m_folder.isEmpty() ? tr("Choose the folder that the records lie in.")
-                    : shown == total   ? tr("%n files", "", total)
-                                       : tr("%1 of %2 files").arg(shown).arg(total);
+                    : shown == total   ? tr("Files: %1").arg(total)
+                                       : tr("Files: %1 of %2").arg(shown).arg(total);
     if (unreadable > 0) {
-        words += tr(", %n of them no record that can be read", "", unreadable);
+        words += tr("; no record that can be read: %1").arg(unreadable);
     }
     m_counts->setText(words);
 }
