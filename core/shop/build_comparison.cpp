@@ -198,8 +198,7 @@ double ThenNow::uncertainty() const {
 }
 
 bool ThenNow::isChange() const {
-    const auto d = difference();
-    return d && static_cast<double>(d->magnitude().value()) > uncertainty();
+    return isJudged() && static_cast<double>(difference()->magnitude().value()) > uncertainty();
 }
 
 std::optional<Length> BearingThenNow::journalWear() const {

@@ -14,7 +14,10 @@ struct ThenNow {
     /// Expanded uncertainty of the difference, nanometres: the root of the sum of squares of both (JCGM 100, 5.1.2,
     /// from memory; the two are taken as independent, which errs on the safe side where one instrument measured both).
     [[nodiscard]] double uncertainty() const;
-    /// Whether the difference is larger than its uncertainty: a change that was measured, and not its scatter.
+    /// Whether both uncertainties are known, so that a difference can be judged at all.
+    [[nodiscard]] bool isJudged() const { return difference() && uncertaintyThen > 0 && uncertaintyNow > 0; }
+    /// Whether the difference is larger than its uncertainty: a change that was measured, and not its scatter. Never
+    /// where an uncertainty is not known.
     [[nodiscard]] bool isChange() const;
 };
 

@@ -159,7 +159,7 @@ Result<RecordFigures> figuresFrom(std::string_view bytes) {
         return unreadable();
     }
     RecordFigures figures;
-    for (const QCborValue& one : parts[0].toArray()) {
+    for (const auto& one : parts[0].toArray()) {
         const QCborArray row = one.toArray();
         const auto state = enumFrom<CheckState>(row.at(4));
         if (row.size() != 5 || !state) {
@@ -168,7 +168,7 @@ Result<RecordFigures> figuresFrom(std::string_view bytes) {
         figures.banded.push_back({row.at(0).toInteger(), row.at(1).toString().toStdString(),
                                   row.at(2).toString().toStdString(), Length(row.at(3).toInteger()), *state});
     }
-    for (const QCborValue& one : parts[1].toArray()) {
+    for (const auto& one : parts[1].toArray()) {
         const QCborArray row = one.toArray();
         if (row.size() != 6) {
             return unreadable();
@@ -177,7 +177,7 @@ Result<RecordFigures> figuresFrom(std::string_view bytes) {
                                  row.at(2).toString().toStdString(), row.at(3).toInteger(), row.at(4).toInteger(),
                                  Angle(row.at(5).toInteger())});
     }
-    for (const QCborValue& one : parts[2].toArray()) {
+    for (const auto& one : parts[2].toArray()) {
         const QCborArray row = one.toArray();
         const auto type = enumFrom<InstrumentType>(row.at(2));
         if (row.size() != 7 || !type) {

@@ -133,7 +133,7 @@ RecordDigest digest(const Ledger& ledger) {
 }
 
 bool isInFuture(UtcTime moment, UtcTime now) {
-    constexpr std::int64_t slack = 10 * 60 * 1000; // two computers' clocks may differ by so much
+    constexpr std::int64_t slack = std::int64_t{10} * 60 * 1000; // two computers' clocks may differ by so much
     return moment.milliseconds > now.milliseconds + slack;
 }
 

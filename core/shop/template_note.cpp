@@ -2,6 +2,7 @@
 #include <shop/template_note.h>
 
 #include <charconv>
+#include <ranges>
 
 namespace caprail {
 
@@ -32,8 +33,8 @@ Result<TemplateNote> fromNote(const NoteAdded& note) {
 }
 
 std::optional<TemplateNote> templateNoteOf(const Facts& facts) {
-    for (auto at = facts.notes.rbegin(); at != facts.notes.rend(); ++at) {
-        if (auto note = fromNote(at->what)) {
+    for (const auto& written : std::views::reverse(facts.notes)) {
+        if (auto note = fromNote(written.what)) {
             return *note;
         }
     }

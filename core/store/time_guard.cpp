@@ -9,7 +9,7 @@ namespace caprail {
 namespace {
 
 constexpr int stepsBetweenLooks = 20'000; // some 100 µs
-constexpr std::int64_t mebibyte = 1024 * 1024;
+constexpr std::int64_t mebibyte = std::int64_t{1024} * 1024;
 
 } // namespace
 

@@ -210,7 +210,7 @@ TEST_F(SessionDisk, the_window_shows_what_waits_and_has_the_ways_out_in_both_loo
             shown += label->text() + QLatin1Char('\n');
         }
         EXPECT_THAT(shown.toStdString(), HasSubstr("moved or deleted"));
-        EXPECT_THAT(shown.toStdString(), HasSubstr("2 entries are not on the disk"));
+        EXPECT_THAT(shown.toStdString(), HasSubstr("Not on the disk: 2"));
         EXPECT_THAT(shown.toStdString(), HasSubstr("oil hole"));
         picture(window, QStringLiteral("disk-bar-%1").arg(look == LookChoice::dark ? "dark" : "light"));
         EXPECT_EQ(window.height(), 800) << "the window does not grow by it";

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <charts/chart.h>
 
+#include <QAccessibleWidget>
 #include <QHelpEvent>
 #include <QToolTip>
 #include <charts/chart_drawing.h>
@@ -8,7 +9,22 @@
 
 namespace caprail {
 
+namespace {
+
+/// To a screen reader a chart is a chart, by name and description, and no bare canvas.
+QAccessibleInterface* accessibleChart(const QString&, QObject* object) {
+    auto* chart = qobject_cast<Chart*>(object);
+    return chart == nullptr ? nullptr : new QAccessibleWidget(chart, QAccessible::Chart);
+}
+
+} // namespace
+
 Chart::Chart(QWidget* parent) : QCustomPlot(parent) {
+    static const bool isInstalled = [] {
+        QAccessible::installFactory(accessibleChart);
+        return true;
+    }();
+    Q_UNUSED(isInstalled);
     setFocusPolicy(Qt::StrongFocus);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
 }

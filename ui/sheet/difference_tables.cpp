@@ -21,13 +21,16 @@ void addRow(DifferenceTable& table, QStringList cells, const ThenNow& value) {
     if (value.isChange()) {
         table.changes.insert(table.rows.size());
     }
-    cells << (!value.difference() ? none() : value.isChange() ? Sheet::tr("changed") : Sheet::tr("within ± U"));
+    cells << (!value.difference() ? none()
+              : !value.isJudged() ? Sheet::tr("U not known")
+              : value.isChange()  ? Sheet::tr("changed")
+                                  : Sheet::tr("within ± U"));
     table.rows.push_back(std::move(cells));
 }
 
 QStringList thenNow(const ThenNow& value, const Units& units) {
     return {bare(value.then, units), bare(value.now, units), bareSigned(value.difference(), units),
-            bareSpread(value.uncertainty(), units)};
+            value.isJudged() ? bareSpread(value.uncertainty(), units) : none()};
 }
 
 QStringList thenNowHeads(const QString& first, const Units& units) {

@@ -34,7 +34,6 @@ QTableWidget* makeTable(const QString& name) {
     table->setTabKeyNavigation(false);
     table->verticalHeader()->hide();
     table->horizontalHeader()->setHighlightSections(false);
-    table->horizontalHeader()->setStretchLastSection(true);
     return table;
 }
 

@@ -83,6 +83,7 @@ void BuildsDialog::compare() {
     for (const DifferenceTable& table : tables) {
         auto* title = new QTreeWidgetItem(m_tables, {table.title});
         title->setFirstColumnSpanned(true);
+        title->setSizeHint(0, {0, fontMetrics().height() + 9}); // the height of every line
         title->setFont(0, bold);
         title->setBackground(0, washed(look.accent, look.paper, 0.10));
         title->setFlags(Qt::ItemIsEnabled);

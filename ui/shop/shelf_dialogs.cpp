@@ -43,6 +43,7 @@ QString describe(const ShelfKit& kit) {
 QTreeWidgetItem* group(QTreeWidget* list, const QString& title) {
     auto* item = new QTreeWidgetItem(list, {title});
     item->setFirstColumnSpanned(true);
+    item->setSizeHint(0, {0, list->fontMetrics().height() + 9}); // the height of every line
     item->setFlags(Qt::ItemIsEnabled);
     QFont bold = list->font();
     bold.setBold(true);
@@ -64,6 +65,7 @@ QTreeWidget* makeList(const QString& name) {
     list->setAccessibleName(name);
     list->setHeaderLabels({ShelfDialog::tr("Name"), ShelfDialog::tr("What it is")});
     list->setAlternatingRowColors(true);
+    list->setUniformRowHeights(true);
     return list;
 }
 

@@ -17,6 +17,7 @@
 #include <stations/instrument_box.h>
 #include <stations/station_text.h>
 #include <stations/step_keys.h>
+#include <stations/tab_order.h>
 
 namespace caprail {
 
@@ -116,6 +117,7 @@ void BearingsFits::build() {
     column->addWidget(m_entries, 2);
     column->addWidget(m_bands);
     setFocusProxy(m_field);
+    putProxyFirst(*this);
 }
 
 void BearingsFits::refresh() {

@@ -16,6 +16,7 @@
 #include <stations/instrument_box.h>
 #include <stations/station_text.h>
 #include <stations/step_keys.h>
+#include <stations/tab_order.h>
 
 namespace caprail {
 
@@ -109,6 +110,7 @@ void BearingsMeasure::build() {
     column->addWidget(m_entries, 1);
     column->addLayout(parts);
     setFocusProxy(m_field);
+    putProxyFirst(*this);
 }
 
 SlotCounts BearingsMeasure::counts() const {

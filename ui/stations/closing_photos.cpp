@@ -14,6 +14,7 @@
 #include <stations/closing_photo.h>
 #include <stations/photo_tools.h>
 #include <stations/station_text.h>
+#include <stations/tab_order.h>
 
 namespace caprail {
 
@@ -28,6 +29,7 @@ ClosingPhotos::ClosingPhotos(RecordSession& session, QWidget* parent)
       m_caption(new QLineEdit(this)), m_message(new QLabel(this)), m_thumbnails(session, thumbnailSize) {
     setAcceptDrops(true);
     setFocusProxy(m_list);
+    putProxyFirst(*this);
     m_list->setAccessibleName(tr("Photos"));
     m_list->setViewMode(QListView::IconMode);
     m_list->setIconSize(thumbnailSize);

@@ -12,6 +12,7 @@
 #include <stations/closing_photos.h>
 #include <stations/closing_steps.h>
 #include <stations/station_text.h>
+#include <stations/tab_order.h>
 
 namespace caprail {
 
@@ -48,6 +49,7 @@ ClosingStation::ClosingStation(RecordSession& given, QWidget* parent)
     page->addLayout(left, 11);
     page->addWidget(m_tabs, 9);
     setFocusProxy(m_steps);
+    putProxyFirst(*this);
     refresh();
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <stations/entry_field.h>
 
+#include <QAccessible>
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -31,7 +32,8 @@ EntryField::EntryField(QWidget* parent)
     column->addWidget(m_echo);
     setFocusProxy(m_edit);
 
-    connect(m_edit, &QLineEdit::textEdited, this, &EntryField::showEcho);
+    // Changed, not edited: dictation and screen readers set the text without a key.
+    connect(m_edit, &QLineEdit::textChanged, this, &EntryField::showEcho);
     connect(m_edit, &QLineEdit::returnPressed, this, &EntryField::submit);
 }
 
@@ -133,6 +135,7 @@ void EntryField::showEcho() {
         echo = read ? tr("Read as %1").arg(*read) : QStringLiteral("…");
     }
     m_echo->setText(echo);
+    m_edit->setAccessibleDescription(echo);
     QPalette palette = m_echo->palette();
     palette.setColor(QPalette::WindowText, screenLook().quiet);
     m_echo->setPalette(palette);
@@ -141,6 +144,9 @@ void EntryField::showEcho() {
 void EntryField::showProblem(const QString& sentence) {
     m_showsProblem = true;
     m_echo->setText(QStringLiteral("✕ ") + sentence);
+    m_edit->setAccessibleDescription(sentence);
+    QAccessibleEvent refused(m_echo, QAccessible::Alert);
+    QAccessible::updateAccessibility(&refused);
     QPalette palette = m_echo->palette();
     palette.setColor(QPalette::WindowText, screenLook().out);
     m_echo->setPalette(palette);

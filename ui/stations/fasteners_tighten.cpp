@@ -17,6 +17,7 @@
 #include <stations/instrument_box.h>
 #include <stations/station_text.h>
 #include <stations/step_keys.h>
+#include <stations/tab_order.h>
 
 namespace caprail {
 
@@ -95,6 +96,7 @@ void FastenersTighten::build() {
     column->addLayout(actions);
     column->addWidget(m_entries, 1);
     setFocusProxy(m_field);
+    putProxyFirst(*this);
 }
 
 FastenerKind FastenersTighten::kind() const {

@@ -17,6 +17,7 @@
 #include <stations/instrument_box.h>
 #include <stations/station_text.h>
 #include <stations/step_keys.h>
+#include <stations/tab_order.h>
 
 namespace caprail {
 
@@ -69,6 +70,7 @@ void FastenersVerify::build() {
     column->addWidget(m_moved, 100);
     column->addStretch(1);
     setFocusProxy(m_field);
+    putProxyFirst(*this);
 }
 
 std::vector<FastenerId> FastenersVerify::order() const {

@@ -23,6 +23,7 @@
 #include <stations/instrument_box.h>
 #include <stations/station_text.h>
 #include <stations/step_keys.h>
+#include <stations/tab_order.h>
 
 namespace caprail {
 
@@ -87,6 +88,7 @@ void GirdleGaps::build() {
     column->addWidget(m_entries, 2);
     column->addWidget(m_checks, 3);
     setFocusProxy(m_field);
+    putProxyFirst(*this);
 }
 
 std::int64_t GirdleGaps::pass() const {

@@ -17,6 +17,7 @@
 #include <stations/girdle_words.h>
 #include <stations/station_text.h>
 #include <stations/step_keys.h>
+#include <stations/tab_order.h>
 
 namespace caprail {
 
@@ -88,6 +89,7 @@ void GirdleStacks::build() {
     column->addLayout(buttons);
     column->addWidget(m_checks, 1);
     setFocusProxy(m_field);
+    putProxyFirst(*this);
 }
 
 const PlannedStack* GirdleStacks::planned() const {

@@ -21,6 +21,7 @@
 #include <stations/pickup_terms.h>
 #include <stations/station_text.h>
 #include <stations/step_keys.h>
+#include <stations/tab_order.h>
 
 namespace caprail {
 
@@ -99,6 +100,7 @@ void PickupStation::build() {
     page->addLayout(left, 5);
     page->addLayout(right, 3);
     setFocusProxy(m_field);
+    putProxyFirst(*this);
 }
 
 void PickupStation::refresh() {

@@ -20,6 +20,7 @@
 #include <stations/plan_tools.h>
 #include <stations/station_text.h>
 #include <stations/step_keys.h>
+#include <stations/tab_order.h>
 #include <stations/trial_fit_answer.h>
 #include <stations/trial_fit_way.h>
 
@@ -121,6 +122,7 @@ void TrialFitStation::build() {
     page->addLayout(left, 5);
     page->addLayout(right, 4);
     setFocusProxy(m_field);
+    putProxyFirst(*this);
 }
 
 std::vector<TrialPlace> TrialFitStation::places() const {

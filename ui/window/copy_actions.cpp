@@ -24,13 +24,11 @@ QString difference(const LedgerComparison& compared) {
         return MainWindow::tr("It is the record of another build: it has no entry in common with this one.");
     }
     if (compared.haveParted()) {
-        return MainWindow::tr("Both begin with the same %n entries and then go on differently.", "",
-                              static_cast<int>(compared.common));
+        return MainWindow::tr("Both begin alike, up to entry %1, and then go on differently.").arg(compared.common);
     }
-    return compared.onlyInFirst != 0 ? MainWindow::tr("It lacks the last %n entries of this record.", "",
-                                                      static_cast<int>(compared.onlyInFirst))
-                                     : MainWindow::tr("It has %n entries more than this record.", "",
-                                                      static_cast<int>(compared.onlyInSecond));
+    return compared.onlyInFirst != 0
+               ? MainWindow::tr("What this record has after entry %1 is not in the copy.").arg(compared.common)
+               : MainWindow::tr("It goes on beyond the last entry of this record.");
 }
 
 QString shortSeal(const Ledger& ledger) {

@@ -17,7 +17,7 @@ namespace caprail {
 namespace {
 
 constexpr int secondsBetweenLooks = 3;
-constexpr std::size_t waitingShown = 4;
+constexpr std::size_t waitingShown = 3;
 
 QPushButton* button(const QString& text, QWidget* parent) {
     auto* made = new QPushButton(text, parent);
@@ -108,14 +108,12 @@ void DiskBar::refresh() {
 
     QStringList text;
     if (!lost.isEmpty()) {
-        text << QStringLiteral("✕ ") + lost;
+        text << lost;
     }
     if (count != 0) {
-        text << QStringLiteral("✕ ") +
-                    tr("%n entries are not on the disk. They are kept here, in order, until they are stored.", "",
-                       static_cast<int>(count));
+        text << tr("Not on the disk: %1. What was entered is kept here, in order, until it is stored.").arg(count);
     }
-    m_text->setText(isTrouble ? text.join(QLatin1Char('\n')) : notice);
+    m_text->setText(isTrouble ? QStringLiteral("✕ ") + text.join(QLatin1Char(' ')) : notice);
     QFont font = m_window.font();
     font.setBold(isTrouble);
     m_text->setFont(font);
@@ -128,9 +126,9 @@ void DiskBar::refresh() {
         lines << QStringLiteral("•  ") + QString::fromStdString(historyLine(entry.body, session->units()));
     }
     if (count > waitingShown) {
-        lines << tr("•  and %n more", "", static_cast<int>(count - waitingShown));
+        lines << tr("•  and more: %1").arg(count - waitingShown);
     }
-    m_waiting->setText(lines.join(QLatin1Char('\n')));
+    m_waiting->setText(lines.join(QStringLiteral("   ")));
     m_waiting->setVisible(count != 0);
     fit();
 }

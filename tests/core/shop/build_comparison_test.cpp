@@ -82,6 +82,10 @@ TEST(ThenNow, calls_a_difference_a_change_only_beyond_the_uncertainty_of_both) {
     EXPECT_TRUE(value.isChange());                // 25 400 nm
     value.now = thou(50) + nanometres(5'000);
     EXPECT_FALSE(value.isChange());
+    value.now = thou(60);
+    value.uncertaintyThen = 0;
+    EXPECT_FALSE(value.isChange()) << "without an uncertainty nothing is said of a change";
+    EXPECT_FALSE(value.isJudged());
     value.now.reset();
     EXPECT_FALSE(value.difference());
     EXPECT_FALSE(value.isChange());
