@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <stations/girdle_recheck.h>
 
+#include <QAccessibleWidget>
 #include <QFormLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -37,10 +38,25 @@ QString meaning(Feel feel) {
 
 } // namespace
 
+namespace {
+
+/// The page takes r, d and l itself: to a screen reader it is a group of controls with a name, no bare area.
+QAccessibleInterface* accessibleRecheck(const QString&, QObject* object) {
+    auto* page = qobject_cast<GirdleRecheck*>(object);
+    return page == nullptr ? nullptr : new QAccessibleWidget(page, QAccessible::Grouping);
+}
+
+} // namespace
+
 GirdleRecheck::GirdleRecheck(RecordSession& given, QWidget* parent)
     : GirdlePage(given, parent), m_heading(new PlaceHeading(this)), m_expected(new QLabel(this)),
       m_flushness(new QLabel(this)), m_instrument(new InstrumentBox(given, {InstrumentType::straightedge}, this)),
       m_entries(new EntriesTable(given, this)), m_checks(new ChecksView(given, this)) {
+    static const bool isInstalled = [] {
+        QAccessible::installFactory(accessibleRecheck);
+        return true;
+    }();
+    Q_UNUSED(isInstalled);
     build();
 }
 
