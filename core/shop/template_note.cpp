@@ -2,7 +2,6 @@
 #include <shop/template_note.h>
 
 #include <charconv>
-#include <ranges>
 
 namespace caprail {
 
@@ -33,12 +32,13 @@ Result<TemplateNote> fromNote(const NoteAdded& note) {
 }
 
 std::optional<TemplateNote> templateNoteOf(const Facts& facts) {
-    for (const auto& written : std::views::reverse(facts.notes)) {
-        if (auto note = fromNote(written.what)) {
-            return *note;
+    std::optional<TemplateNote> last;
+    for (const auto& written : facts.notes) {
+        if (const auto note = fromNote(written.what)) {
+            last = *note;
         }
     }
-    return {};
+    return last;
 }
 
 } // namespace caprail
