@@ -71,6 +71,11 @@ HeaderFinding judgeHeader(std::string_view header, std::uint64_t size, const std
     if (header[18] == 2 || header[19] == 2) {
         return damaged("it was switched to write-ahead mode, which leaves parts of a record beside the file");
     }
+    // SQLite would still read a file whose write version it does not know, and never write to it.
+    if (header[18] != 1 || header[19] != 1) {
+        return damaged("its file format is " + std::to_string(static_cast<unsigned char>(header[18])) + "/" +
+                       std::to_string(static_cast<unsigned char>(header[19])) + ", that of a record is 1/1");
+    }
     const std::uint32_t rawSize = static_cast<std::uint32_t>(static_cast<unsigned char>(header[16])) << 8 |
                                   static_cast<unsigned char>(header[17]);
     const std::uint64_t pageSize = rawSize == 1 ? 65'536 : rawSize;

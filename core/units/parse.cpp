@@ -19,7 +19,9 @@ std::string_view trimmed(std::string_view text) {
     return text;
 }
 
-std::string quoted(std::string_view text) { return "“" + std::string(text) + "”"; }
+std::string quoted(std::string_view text) {
+    return "“" + std::string(text) + "”";
+}
 
 /// A decimal number held exactly: digits × 10^-decimals.
 struct Decimal {
@@ -76,33 +78,22 @@ using Spellings = std::vector<UnitSpelling>;
 
 const Spellings& lengthUnits() {
     // Longer spellings before those that they begin with.
-    static const Spellings list{{"thousandths", 25'400},
-                                {"thou", 25'400},
-                                {"mil", 25'400},
-                                {"inches", 25'400'000},
-                                {"inch", 25'400'000},
-                                {"in", 25'400'000},
-                                {"\"", 25'400'000},
-                                {"″", 25'400'000},
-                                {"mm", 1'000'000},
-                                {"µm", 1'000},
-                                {"μm", 1'000},
-                                {"um", 1'000},
-                                {"microns", 1'000},
-                                {"micron", 1'000},
-                                {"cm", 10'000'000}};
+    static const Spellings list{{"thousandths", 25'400}, {"thou", 25'400},   {"mil", 25'400},    {"inches", 25'400'000},
+                                {"inch", 25'400'000},    {"in", 25'400'000}, {"\"", 25'400'000}, {"″", 25'400'000},
+                                {"mm", 1'000'000},       {"µm", 1'000},      {"μm", 1'000},      {"um", 1'000},
+                                {"microns", 1'000},      {"micron", 1'000},  {"cm", 10'000'000}};
     return list;
 }
 
 const Spellings& torqueUnits() {
     static constexpr long double foot = newtonMetresPerPoundFoot * 1'000.0L;
-    static const Spellings list{{"lbf·ft", foot}, {"lbf-ft", foot}, {"lbf ft", foot}, {"lbft", foot}, {"lb-ft", foot},
-                                {"lb ft", foot}, {"ft-lbf", foot}, {"ft·lbf", foot}, {"ft lbf", foot}, {"ft-lb", foot},
-                                {"ft lb", foot}, {"ftlb", foot}, {"lbf·in", foot / 12}, {"lbf-in", foot / 12},
-                                {"lbf in", foot / 12}, {"lb-in", foot / 12}, {"lb in", foot / 12},
-                                {"in-lbf", foot / 12}, {"in·lbf", foot / 12}, {"in lbf", foot / 12},
-                                {"in-lb", foot / 12}, {"in lb", foot / 12}, {"inlb", foot / 12}, {"N·m", 1'000},
-                                {"N-m", 1'000}, {"N m", 1'000}, {"Nm", 1'000}, {"nm", 1'000}};
+    static const Spellings list{
+        {"lbf·ft", foot},     {"lbf-ft", foot},     {"lbf ft", foot},      {"lbft", foot},        {"lb-ft", foot},
+        {"lb ft", foot},      {"ft-lbf", foot},     {"ft·lbf", foot},      {"ft lbf", foot},      {"ft-lb", foot},
+        {"ft lb", foot},      {"ftlb", foot},       {"lbf·in", foot / 12}, {"lbf-in", foot / 12}, {"lbf in", foot / 12},
+        {"lb-in", foot / 12}, {"lb in", foot / 12}, {"in-lbf", foot / 12}, {"in·lbf", foot / 12}, {"in lbf", foot / 12},
+        {"in-lb", foot / 12}, {"in lb", foot / 12}, {"inlb", foot / 12},   {"N·m", 1'000},        {"N-m", 1'000},
+        {"N m", 1'000},       {"Nm", 1'000},        {"nm", 1'000}};
     return list;
 }
 
@@ -113,8 +104,8 @@ const Spellings& angleUnits() {
 
 const Spellings& temperatureUnits() {
     // An offset of 32 °F at 0 °C; size of a degree in thousandths of a degree Celsius.
-    static const Spellings list{{"°C", 1'000}, {"C", 1'000}, {"°F", 1'000 / 1.8L, -32 * 1'000 / 1.8L},
-                                {"F", 1'000 / 1.8L, -32 * 1'000 / 1.8L}};
+    static const Spellings list{
+        {"°C", 1'000}, {"C", 1'000}, {"°F", 1'000 / 1.8L, -32 * 1'000 / 1.8L}, {"F", 1'000 / 1.8L, -32 * 1'000 / 1.8L}};
     return list;
 }
 
@@ -159,7 +150,8 @@ std::optional<Term> readTerm(std::string_view text, char mark, const Spellings& 
             return {};
         }
         term.number = {};
-    } else if (!rest.empty() && rest.front() >= '0' && rest.front() <= '9' && !first->hasMark && rest.size() != text.size()) {
+    } else if (!rest.empty() && rest.front() >= '0' && rest.front() <= '9' && !first->hasMark &&
+               rest.size() != text.size()) {
         const auto numerator = takeDecimal(rest, mark);
         if (!numerator || numerator->hasMark || !rest.starts_with('/') || !fractionAfter(numerator->digits)) {
             return {};
@@ -180,15 +172,16 @@ std::int64_t valueOf(const Term& term, long double size) {
     if (term.numerator == 0) {
         return whole;
     }
-    return whole + static_cast<std::int64_t>(static_cast<long double>(term.numerator) * size /
-                                                 static_cast<long double>(term.denominator) +
-                                             0.5L);
+    // Held below what a whole number can hold, as in `scaled`; whoever asked then refuses it as too large.
+    const long double part =
+        static_cast<long double>(term.numerator) * size / static_cast<long double>(term.denominator);
+    return whole + static_cast<std::int64_t>(std::min(part, 1e15L) + 0.5L);
 }
 
 struct Reading {
     std::vector<Term> terms;
     bool isNegative = false;
-    bool isInsisted = false; ///< a `!` behind it: the person says yes, really
+    bool isInsisted = false;            ///< a `!` behind it: the person says yes, really
     const UnitSpelling* unit = nullptr; ///< of the last term; it covers bare terms before it
 };
 
@@ -213,8 +206,8 @@ Result<Reading> readTerms(std::string_view typed, const std::string& what, const
         text = trimmed(text.substr(1));
     }
     if (units.decimalMark == '.' && text.find(',') != std::string_view::npos) {
-        return refuse(quoted(typed) + " has a comma, but the decimal mark here is a point: type " + what +
-                      " like " + example + ".");
+        return refuse(quoted(typed) + " has a comma, but the decimal mark here is a point: type " + what + " like " +
+                      example + ".");
     }
     if (text.find(',') != std::string_view::npos && text.find('.') != std::string_view::npos) {
         return refuse(quoted(typed) + " has both a comma and a point, so " + what +
@@ -271,13 +264,15 @@ constexpr std::int64_t beyondReason = 100'000'000'000;
 
 template <class Q, class Format>
 Result<Entered<Q>> readPlain(std::string_view text, const Units& units, const Expected<Q>& expected,
-                             const Spellings& spellings, long double bareSize, const std::string& example, Format show) {
+                             const Spellings& spellings, long double bareSize, const std::string& example,
+                             Format show) {
     const auto reading = readTerms(text, expected.what, units, spellings, example);
     if (!reading) {
         return tl::unexpected(reading.error());
     }
     if (reading->terms.size() > 1) {
-        return refuse(quoted(text) + " is a sum, but " + expected.what + " is one value: type it like " + example + ".");
+        return refuse(quoted(text) + " is a sum, but " + expected.what + " is one value: type it like " + example +
+                      ".");
     }
     const std::int64_t base = sumOf(*reading, bareSize);
     if (base > beyondReason) {
@@ -300,8 +295,8 @@ Result<void> refuseAmbiguousLength(const Reading& reading, std::string_view type
     }
     if (reading.terms.size() == 1 && inch && !isFraction && !only.number.hasMark && only.number.digits != 0) {
         const Length asInches(scaled(only.number, 25'400'000.0L));
-        const bool plausible = expected.largest && asInches <= *expected.largest &&
-                               (!expected.smallest || asInches >= *expected.smallest);
+        const bool plausible =
+            expected.largest && asInches <= *expected.largest && (!expected.smallest || asInches >= *expected.smallest);
         if (!plausible) {
             const std::string n = std::to_string(only.number.digits);
             return refuse(quoted(typed) + " could be " + n + " inches or " + n + " thousandths, and " + expected.what +

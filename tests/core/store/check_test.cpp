@@ -204,6 +204,18 @@ TEST_F(Check, finds_another_version_or_mark_in_the_header) {
     }
 }
 
+TEST_F(Check, calls_no_file_sound_that_sqlite_would_not_write_to) {
+    for (const std::size_t at : {18U, 19U}) { // the file format versions (sqlite.org/fileformat2.html, section 1.3.3)
+        for (const char version : {'\0', '\2', 'n'}) {
+            std::string bytes = sound;
+            bytes[at] = version;
+            write(path, bytes);
+            EXPECT_NE(finding(), "sound") << at << ": " << int{version};
+            EXPECT_FALSE(RecordFile::open(path, OpenMode::readWrite)) << at << ": " << int{version};
+        }
+    }
+}
+
 TEST_F(Check, finds_altered_removed_and_planted_attachments) {
     EXPECT_THAT(findingAfter("UPDATE attachment SET bytes = x'79'"), HasSubstr("do not fit their hash"));
     EXPECT_THAT(findingAfter("DELETE FROM attachment"), HasSubstr("missing"));

@@ -154,3 +154,9 @@ TEST(Date, reads_and_writes_iso_8601_days) {
         EXPECT_FALSE(parseUtcTime(text)) << text;
     }
 }
+
+TEST(ParseLength, refuses_a_fraction_that_no_number_holds) {
+    for (const char* text : {"469854928555853/47 in", "999999999999999/1 in", "469854928555853/47 mm"}) {
+        EXPECT_THAT(refusal(text, inchUnits, anyLength), HasSubstr("larger than anything")) << text;
+    }
+}
