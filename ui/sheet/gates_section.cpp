@@ -54,20 +54,6 @@ SheetTable countsTable(const Assessment& assessment) {
             states.push_back(state);
         }
     }
-    if (states.size() == 1) { // nothing but good: two by two, so that the first page of a closed build holds them
-        const std::size_t half = (counts.size() + 1) / 2;
-        table.columns = {
-            {Sheet::tr("Check")}, rightColumn(Sheet::tr("Good")), {Sheet::tr("Check")}, rightColumn(Sheet::tr("Good"))};
-        table.rows.resize(half);
-        std::size_t row = 0;
-        for (const auto& [kind, byState] : counts) {
-            table.rows[row % half].emplace_back(kindTitle(kind));
-            table.rows[row % half].push_back(
-                stateCell(CheckState::good, QString::number(byState.at(CheckState::good))));
-            ++row;
-        }
-        return table;
-    }
     for (const CheckState state : states) {
         table.columns.push_back(rightColumn(capitalised(stateWord(state))));
     }

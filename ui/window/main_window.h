@@ -34,8 +34,7 @@ public:
     [[nodiscard]] RecordSession* session() const { return m_session.get(); }
     [[nodiscard]] const Preferences& preferences() const { return m_preferences; }
     void showPlace(const Place& place);
-    /// A station's panel, built when it is first asked for; null while no record is open.
-    [[nodiscard]] StationPanel* panel(Station station);
+    [[nodiscard]] StationPanel* panel(Station station) const;
     [[nodiscard]] BenchView* bench() const { return m_bench; }
     [[nodiscard]] PlacePanel* placePanel() const { return m_place; }
 
@@ -70,7 +69,6 @@ signals:
     void recordChanged(); ///< another record, or none, is shown now
 
 protected:
-    void showEvent(QShowEvent* event) override;
     void closeEvent(QCloseEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
@@ -94,7 +92,7 @@ private:
     BenchView* m_bench = nullptr; ///< over everything else while it lasts
     Qt::WindowStates m_statesBefore;
     QStackedWidget* m_stack = nullptr;
-    std::map<Station, StationPanel*> m_panels; ///< those that were shown
+    std::map<Station, StationPanel*> m_panels;
     QComboBox* m_person;
     QLabel* m_lastStored;
     Confirmation* m_confirmation;
