@@ -74,6 +74,9 @@ void ShopModel::put(std::vector<ShopRow> rows) {
     if (rows.empty()) {
         return;
     }
+    if (m_rows.empty()) {
+        m_rows.reserve(rows.size());
+    }
     for (ShopRow& row : rows) {
         const auto id = static_cast<std::size_t>(row.id);
         if (id >= m_rowOfId.size()) {
@@ -112,7 +115,6 @@ void ShopModel::clear() {
     m_lines.clear();
     m_headings.clear();
     m_shown = 0;
-    m_found.reset();
     m_foundIds.reset();
     endResetModel();
     emit listChanged();
@@ -126,6 +128,9 @@ void ShopModel::setFilter(const ShopFilter& filter) {
 }
 
 void ShopModel::setFound(std::optional<std::vector<std::int64_t>> ids) {
+    if (!ids && !m_foundIds) {
+        return;
+    }
     m_foundIds = std::move(ids);
     showAnew();
 }
@@ -156,9 +161,13 @@ std::size_t ShopModel::unreadable() const {
 }
 
 QStringList ShopModel::people() const {
-    std::set<std::string> names;
+    // Most records name the same few people: each list of them is parted once.
+    std::unordered_set<std::string_view> lists;
     for (const ShopRow& row : m_rows) {
-        std::string_view rest = row.summary.people.empty() ? row.summary.who : row.summary.people;
+        lists.insert(row.summary.people.empty() ? row.summary.who : row.summary.people);
+    }
+    std::set<std::string> names;
+    for (std::string_view rest : lists) {
         while (!rest.empty()) {
             const auto end = rest.find('\n');
             names.emplace(rest.substr(0, end));
