@@ -3,14 +3,11 @@
 
 #include <QList>
 #include <QString>
-#include <algorithm>
 #include <array>
 #include <climits>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
-#include <iterator>
-#include <map>
 #include <sqlite3.h>
 #include <utility>
 
@@ -20,9 +17,6 @@ namespace {
 
 /// Raised with every change of the tables or of what is worked out from a record.
 constexpr std::int64_t indexVersion = 1;
-
-/// Words whose rows are remembered while a person types.
-constexpr std::size_t mostRemembered = 32;
 
 constexpr const char* schemaSql =
     "CREATE TABLE about(root BLOB NOT NULL) STRICT;"
@@ -179,8 +173,6 @@ std::vector<std::string> wordsIn(std::string_view typed) {
 
 struct ShopIndex::State {
     std::unique_ptr<Database> database;
-    std::map<std::string, std::vector<std::int64_t>> remembered; ///< what words were found in
-    std::pair<std::int64_t, std::int64_t> rememberedAt;          ///< the state of the file
     std::optional<Statement> put, putWords, dropWords, putFigures, dropFigures, find, search;
 
     /// Prepares a statement the first time that it is needed.
@@ -193,30 +185,6 @@ struct ShopIndex::State {
             statement = std::move(*made);
         }
         return &*statement;
-    }
-    /// Ids of the rows that hold a word that begins so, in order. Remembered: the words before the one that is being
-    /// typed are the same at every letter.
-    Result<const std::vector<std::int64_t>*> idsOf(const std::string& word) {
-        if (const auto known = remembered.find(word); known != remembered.end()) {
-            return &known->second;
-        }
-        auto statement = ready(search, "SELECT rowid FROM search WHERE search MATCH ? ORDER BY rowid");
-        if (!statement) {
-            return tl::unexpected(statement.error());
-        }
-        const std::string match = "\"" + word + "\"*";
-        (*statement)->bind(1, std::string_view(match));
-        std::vector<std::int64_t> ids;
-        auto more = (*statement)->step();
-        while (more && *more) {
-            ids.push_back((*statement)->integer(0));
-            more = (*statement)->step();
-        }
-        (*statement)->reset();
-        if (!more) {
-            return tl::unexpected(more.error());
-        }
-        return &(remembered[word] = std::move(ids));
     }
     /// Runs a statement whose only parameter is an id.
     Result<void> runWithId(std::optional<Statement>& statement, std::string_view sql, std::int64_t id) const {
@@ -410,32 +378,30 @@ bool ShopIndex::hasWords(std::string_view typed) {
 }
 
 Result<std::vector<std::int64_t>> ShopIndex::search(std::string_view typed) {
-    State& s = *m_state;
-    // What another connection wrote since makes the words that are remembered worthless; so does what this one wrote.
-    const auto version = s.database->integer("PRAGMA data_version");
-    const std::int64_t changes = sqlite3_total_changes64(s.database->handle());
-    if (!version) {
-        return tl::unexpected(version.error());
-    }
-    if (std::pair(*version, changes) != s.rememberedAt || s.remembered.size() > mostRemembered) {
-        s.remembered.clear();
-        s.rememberedAt = {*version, changes};
-    }
-    std::optional<std::vector<std::int64_t>> ids;
+    std::string match;
     for (const std::string& word : wordsIn(typed)) {
-        auto found = s.idsOf(word);
-        if (!found) {
-            return tl::unexpected(found.error());
-        }
-        if (!ids) {
-            ids = **found;
-            continue;
-        }
-        std::vector<std::int64_t> both;
-        std::ranges::set_intersection(*ids, **found, std::back_inserter(both));
-        ids = std::move(both);
+        match += (match.empty() ? "\"" : " AND \"") + word + "\"*";
     }
-    return ids.value_or(std::vector<std::int64_t>());
+    std::vector<std::int64_t> ids;
+    if (match.empty()) {
+        return ids;
+    }
+    auto ready = m_state->ready(m_state->search, "SELECT rowid FROM search WHERE search MATCH ?");
+    if (!ready) {
+        return tl::unexpected(ready.error());
+    }
+    Statement& statement = **ready;
+    statement.bind(1, std::string_view(match));
+    auto more = statement.step();
+    while (more && *more) {
+        ids.push_back(statement.integer(0));
+        more = statement.step();
+    }
+    statement.reset();
+    if (!more) {
+        return tl::unexpected(more.error());
+    }
+    return ids;
 }
 
 Result<void> ShopIndex::eachFigures(const std::function<void(std::int64_t id, RecordFigures figures)>& take) {

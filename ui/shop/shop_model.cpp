@@ -74,9 +74,6 @@ void ShopModel::put(std::vector<ShopRow> rows) {
     if (rows.empty()) {
         return;
     }
-    if (m_rows.empty()) {
-        m_rows.reserve(rows.size());
-    }
     for (ShopRow& row : rows) {
         const auto id = static_cast<std::size_t>(row.id);
         if (id >= m_rowOfId.size()) {
@@ -115,6 +112,7 @@ void ShopModel::clear() {
     m_lines.clear();
     m_headings.clear();
     m_shown = 0;
+    m_found.reset();
     m_foundIds.reset();
     endResetModel();
     emit listChanged();
@@ -128,9 +126,6 @@ void ShopModel::setFilter(const ShopFilter& filter) {
 }
 
 void ShopModel::setFound(std::optional<std::vector<std::int64_t>> ids) {
-    if (!ids && !m_foundIds) {
-        return;
-    }
     m_foundIds = std::move(ids);
     showAnew();
 }
@@ -161,13 +156,9 @@ std::size_t ShopModel::unreadable() const {
 }
 
 QStringList ShopModel::people() const {
-    // Most records name the same few people: each list of them is parted once.
-    std::unordered_set<std::string_view> lists;
-    for (const ShopRow& row : m_rows) {
-        lists.insert(row.summary.people.empty() ? row.summary.who : row.summary.people);
-    }
     std::set<std::string> names;
-    for (std::string_view rest : lists) {
+    for (const ShopRow& row : m_rows) {
+        std::string_view rest = row.summary.people.empty() ? row.summary.who : row.summary.people;
         while (!rest.empty()) {
             const auto end = rest.find('\n');
             names.emplace(rest.substr(0, end));

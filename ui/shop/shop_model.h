@@ -92,6 +92,7 @@ private:
     std::vector<QString> m_headings;
     std::size_t m_shown = 0;
     ShopFilter m_filter;
+    std::optional<std::vector<bool>> m_found; ///< by row
     std::optional<std::vector<std::int64_t>> m_foundIds;
     ShopGrouping m_grouping = ShopGrouping::none;
     int m_sortColumn = lastEntry;

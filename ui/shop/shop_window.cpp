@@ -184,12 +184,7 @@ void ShopWindow::showFolder(const QString& folder) {
     const ShopWatcher* watcher = m_watcher.get();
     connect(watcher, &ShopWatcher::rowsRead, this, [this](const std::shared_ptr<std::vector<ShopRow>>& rows) {
         const bool isFirst = m_waiting.empty();
-        if (isFirst) {
-            m_waiting.swap(*rows);
-        } else {
-            m_waiting.insert(m_waiting.end(), std::make_move_iterator(rows->begin()),
-                             std::make_move_iterator(rows->end()));
-        }
+        m_waiting.insert(m_waiting.end(), std::make_move_iterator(rows->begin()), std::make_move_iterator(rows->end()));
         if (m_model->total() == 0) {
             takeRows();
         } else if (isFirst) {
@@ -250,9 +245,7 @@ void ShopWindow::takeRows() {
     rows.swap(m_waiting);
     m_model->setNow({QDateTime::currentMSecsSinceEpoch()});
     m_model->put(std::move(rows));
-    if (!m_search->text().trimmed().isEmpty()) {
-        search();
-    }
+    search();
     if (const QModelIndex line = m_model->indexOf(id); line.isValid()) {
         m_table->setCurrentIndex(line);
     }
