@@ -8,6 +8,7 @@
 #include <QJsonDocument>
 #include <QJsonObject>
 #include <QStandardPaths>
+#include <ledger/qt_text.h>
 #include <shop/build_comparison.h>
 #include <shop/hand_over.h>
 #include <shop/shop_scan.h>
@@ -15,10 +16,6 @@
 namespace caprail::verbs {
 
 namespace {
-
-QString text(std::string_view utf8) {
-    return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
-}
 
 /// Where the window keeps its index too.
 std::string cacheFolder() {
@@ -31,45 +28,45 @@ UtcTime now() {
 
 QJsonObject jsonOf(const ShopRow& row) {
     const RecordSummary& s = row.summary;
-    QJsonObject o{{"file", text(plainLine(row.file.path))}, {"reading", text(word(row.reading))}};
+    QJsonObject o{{"file", qtText(plainLine(row.file.path))}, {"reading", qtWord(row.reading)}};
     if (!isRecord(row.reading)) {
-        o.insert("sentence", text(row.sentence));
+        o.insert("sentence", qtText(row.sentence));
         return o;
     }
-    o.insert("customer", text(s.customer));
-    o.insert("engine", text(s.engine));
-    o.insert("serial", text(s.serial));
-    o.insert("state", text(word(s.state)));
+    o.insert("customer", qtText(s.customer));
+    o.insert("engine", qtText(s.engine));
+    o.insert("serial", qtText(s.serial));
+    o.insert("state", qtWord(s.state));
     o.insert("build", static_cast<qint64>(s.build));
     o.insert("round", static_cast<qint64>(s.round));
-    o.insert("round_result", text(word(s.roundResult)));
+    o.insert("round_result", qtWord(s.roundResult));
     o.insert("moved", static_cast<qint64>(s.moved));
     o.insert("out", static_cast<qint64>(s.out));
     o.insert("stale", static_cast<qint64>(s.stale));
     o.insert("entries", static_cast<qint64>(s.entries));
-    o.insert("who", text(s.who));
-    o.insert("template", text(s.templateName));
-    o.insert("layout", text(s.layout));
+    o.insert("who", qtText(s.who));
+    o.insert("template", qtText(s.templateName));
+    o.insert("layout", qtText(s.layout));
     if (s.entries > 0) {
-        o.insert("last_entry", text(format(s.lastEntry)));
+        o.insert("last_entry", qtText(format(s.lastEntry)));
         o.insert("is_in_future", isInFuture(s.lastEntry, now()));
     }
     if (s.due) {
-        o.insert("calibration_due", text(format(*s.due)));
+        o.insert("calibration_due", qtText(format(*s.due)));
     }
     return o;
 }
 
 QString lineOf(const ShopRow& row) {
     const RecordSummary& s = row.summary;
-    const QString file = text(plainLine(row.file.path));
+    const QString file = qtText(plainLine(row.file.path));
     if (!isRecord(row.reading)) {
-        return QStringLiteral("%1: %2. %3\n").arg(file, text(word(row.reading)), text(row.sentence));
+        return QStringLiteral("%1: %2. %3\n").arg(file, qtWord(row.reading), qtText(row.sentence));
     }
-    QStringList parts{text(s.customer), (text(s.engine) + QLatin1Char(' ') + text(s.serial)).trimmed(),
-                      text(word(s.state))};
+    QStringList parts{qtText(s.customer), (qtText(s.engine) + QLatin1Char(' ') + qtText(s.serial)).trimmed(),
+                      qtWord(s.state)};
     if (s.round > 0) {
-        parts << QStringLiteral("round %1 %2").arg(s.round).arg(text(word(s.roundResult)));
+        parts << QStringLiteral("round %1 %2").arg(s.round).arg(qtWord(s.roundResult));
     }
     if (s.out > 0) {
         parts << QStringLiteral("%1 out").arg(s.out);
@@ -78,10 +75,10 @@ QString lineOf(const ShopRow& row) {
         parts << QStringLiteral("%1 stale").arg(s.stale);
     }
     if (s.entries > 0) {
-        parts << text(format(s.lastEntry)).left(16).replace(QLatin1Char('T'), QLatin1Char(' ')) +
+        parts << qtText(format(s.lastEntry)).left(16).replace(QLatin1Char('T'), QLatin1Char(' ')) +
                      (isInFuture(s.lastEntry, now()) ? QStringLiteral(" (in the future: a clock was wrong)")
                                                      : QString());
-        parts << text(s.who);
+        parts << qtText(s.who);
     }
     parts.removeAll(QString());
     return QStringLiteral("%1: %2\n").arg(file, parts.join(QStringLiteral(", ")));
@@ -118,7 +115,7 @@ int shop(const QStringList& arguments) {
         }
     }
     for (const UnreadFolder& folder : listing->report.unread) {
-        complain(done, text(folder.sentence));
+        complain(done, qtText(folder.sentence));
     }
     return done;
 }

@@ -7,6 +7,7 @@
 #include <QJsonDocument>
 #include <QJsonObject>
 #include <QSaveFile>
+#include <ledger/qt_text.h>
 #include <store/database.h>
 
 namespace caprail {
@@ -15,22 +16,18 @@ namespace {
 
 constexpr qint64 largestFile = qint64{4} * 1024 * 1024;
 
-QString text(std::string_view utf8) {
-    return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
-}
-
 } // namespace
 
 std::string entryLine(const Body& body) {
     const KindInfo& info = kindOf(body);
     const std::vector<Cell> cells = cellsOf(body);
-    QJsonObject object{{QStringLiteral("kind"), text(info.kind)}};
+    QJsonObject object{{QStringLiteral("kind"), qtText(info.kind)}};
     for (std::size_t i = 0; i < cells.size(); ++i) {
-        const QString name = text(info.columns[i].name);
+        const QString name = qtText(info.columns[i].name);
         if (const auto* number = std::get_if<std::int64_t>(&cells[i])) {
             object.insert(name, static_cast<qint64>(*number));
         } else if (const auto* words = std::get_if<std::string>(&cells[i])) {
-            object.insert(name, text(*words));
+            object.insert(name, qtText(*words));
         }
     }
     return QJsonDocument(object).toJson(QJsonDocument::Compact).toStdString();
@@ -63,7 +60,7 @@ Result<std::vector<Body>> entriesFrom(std::string_view lines) {
 }
 
 Result<std::string> readText(const std::string& path) {
-    QFile file(text(path));
+    QFile file(qtText(path));
     if (!file.open(QIODevice::ReadOnly)) {
         return refuse(inQuotes(path) + " cannot be read (" + file.errorString().toStdString() + "): check the path.");
     }
@@ -74,8 +71,8 @@ Result<std::string> readText(const std::string& path) {
 }
 
 Result<void> writeText(const std::string& path, std::string_view content) {
-    QDir().mkpath(QFileInfo(text(path)).path());
-    QSaveFile file(text(path));
+    QDir().mkpath(QFileInfo(qtText(path)).path());
+    QSaveFile file(qtText(path));
     const bool isWritten =
         file.open(QIODevice::WriteOnly) &&
         file.write(content.data(), static_cast<qint64>(content.size())) == static_cast<qint64>(content.size()) &&
@@ -88,7 +85,7 @@ Result<void> writeText(const std::string& path, std::string_view content) {
 std::string safeName(std::string_view name, std::string_view otherwise) {
     constexpr qsizetype longest = 80;
     QString safe;
-    for (const char32_t c : text(name).simplified().toUcs4()) {
+    for (const char32_t c : qtText(name).simplified().toUcs4()) {
         const QString one = QString::fromUcs4(&c, 1);
         const bool isPlain = QChar::isLetterOrNumber(c) || c == U'-' || c == U'_' || c == U' ' || c == U'.';
         if ((safe + one).toUtf8().size() > longest) {

@@ -5,6 +5,7 @@
 #include <QCborValue>
 #include <fasteners/wrench.h>
 #include <ledger/band_names.h>
+#include <ledger/qt_text.h>
 #include <numeric>
 #include <shop/builds.h>
 #include <tuple>
@@ -98,9 +99,6 @@ InstrumentFigure instrumentOf(const Facts& facts, const InstrumentAdded& added) 
     return figure;
 }
 
-QString text(const std::string& utf8) {
-    return QString::fromStdString(utf8);
-}
 QCborValue dateValue(const std::optional<Date>& date) {
     return date ? QCborValue(static_cast<qint64>(date->days)) : QCborValue();
 }
@@ -133,18 +131,18 @@ RecordFigures figuresOf(const Ledger& ledger) {
 std::string toBytes(const RecordFigures& figures) {
     QCborArray banded;
     for (const auto& f : figures.banded) {
-        banded.append(QCborArray{static_cast<qint64>(f.build), text(f.band), text(f.place),
+        banded.append(QCborArray{static_cast<qint64>(f.build), qtText(f.band), qtText(f.place),
                                  static_cast<qint64>(f.value.value()), static_cast<int>(f.state)});
     }
     QCborArray pulls;
     for (const auto& f : figures.pulls) {
-        pulls.append(QCborArray{text(f.fastener), text(f.wrench), text(f.person), static_cast<qint64>(f.pulled),
+        pulls.append(QCborArray{qtText(f.fastener), qtText(f.wrench), qtText(f.person), static_cast<qint64>(f.pulled),
                                 static_cast<qint64>(f.moved), static_cast<qint64>(f.largest.value())});
     }
     QCborArray instruments;
     for (const auto& f : figures.instruments) {
         instruments.append(QCborArray{
-            text(f.name), text(f.serial), static_cast<int>(f.type), dateValue(f.calibrated), dateValue(f.due),
+            qtText(f.name), qtText(f.serial), static_cast<int>(f.type), dateValue(f.calibrated), dateValue(f.due),
             f.dueCycles ? QCborValue(static_cast<qint64>(*f.dueCycles)) : QCborValue(), static_cast<qint64>(f.cycles)});
     }
     return QCborValue(QCborArray{banded, pulls, instruments}).toCbor().toStdString();

@@ -6,6 +6,7 @@
 #include <QJsonDocument>
 #include <QJsonObject>
 #include <algorithm>
+#include <ledger/qt_text.h>
 #include <shop/entry_text.h>
 #include <store/database.h>
 
@@ -14,10 +15,6 @@ namespace caprail {
 namespace {
 
 constexpr int fileVersion = 1;
-
-QString text(const std::string& utf8) {
-    return QString::fromStdString(utf8);
-}
 
 QJsonArray jsonOf(const std::vector<Body>& bodies) {
     QJsonArray array;
@@ -109,7 +106,7 @@ void Shelf::removeKit(std::string_view name) {
 }
 
 Result<Shelf> readShelf(const std::string& path) {
-    if (!QFileInfo::exists(text(path))) {
+    if (!QFileInfo::exists(qtText(path))) {
         return Shelf();
     }
     const auto json = readText(path);
@@ -130,7 +127,7 @@ Result<Shelf> readShelf(const std::string& path) {
 Result<void> writeShelf(const std::string& path, const Shelf& shelf) {
     QJsonArray kits;
     for (const ShelfKit& kit : shelf.kits) {
-        kits.append(QJsonObject{{"name", text(kit.name)},
+        kits.append(QJsonObject{{"name", qtText(kit.name)},
                                 {"shims", jsonOf(bodiesOf(kit.shims))},
                                 {"readings", jsonOf(bodiesOf(kit.readings))}});
     }

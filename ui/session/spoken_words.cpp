@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 #include <ledger/kinds.h>
+#include <ledger/qt_text.h>
 
 namespace caprail {
 
@@ -11,10 +12,6 @@ namespace {
 class SpokenText {
     Q_DECLARE_TR_FUNCTIONS(SpokenWords)
 };
-
-QString text(const std::string& utf8) {
-    return QString::fromStdString(utf8);
-}
 
 class Speaker {
 public:
@@ -30,24 +27,24 @@ public:
     QString operator()(const FastenerTightened& r) const {
         return r.torque    ? at(describe(r.fastener), *r.torque)
                : r.stretch ? at(describe(r.fastener), *r.stretch)
-                           : text(describe(r.fastener));
+                           : qtText(describe(r.fastener));
     }
     QString operator()(const RoundOutcome& r) const {
-        const QString name = text(describe(r.fastener));
+        const QString name = qtText(describe(r.fastener));
         return r.outcome == Outcome::held ? SpokenText::tr("%1 held").arg(name)
                : r.angle                  ? SpokenText::tr("%1 moved %2").arg(name, shown(*r.angle))
                                           : SpokenText::tr("%1 moved").arg(name);
     }
     QString operator()(const RecheckMade& r) const {
-        return text(describe(r.position)) + QLatin1Char(' ') + text(std::string(word(r.feel)));
+        return qtText(describe(r.position)) + QLatin1Char(' ') + qtWord(r.feel);
     }
     QString operator()(const Struck&) const { return SpokenText::tr("struck"); }
-    template <class Other> QString operator()(const Other&) const { return text(std::string(Other::title)); }
+    template <class Other> QString operator()(const Other&) const { return qtText(Other::title); }
 
 private:
-    template <class Q> QString shown(const Entered<Q>& value) const { return text(format(value.value, m_units)); }
+    template <class Q> QString shown(const Entered<Q>& value) const { return qtText(format(value.value, m_units)); }
     template <class Q> QString at(const std::string& place, const Entered<Q>& value) const {
-        return text(place) + QStringLiteral(", ") + shown(value);
+        return qtText(place) + QStringLiteral(", ") + shown(value);
     }
     const Units& m_units;
 };

@@ -10,6 +10,7 @@
 #include <QTabWidget>
 #include <QTableWidget>
 #include <QVBoxLayout>
+#include <ledger/qt_text.h>
 #include <map>
 #include <session/look.h>
 #include <shop/entry_text.h>
@@ -19,10 +20,6 @@
 namespace caprail {
 
 namespace {
-
-QString text(std::string_view utf8) {
-    return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
-}
 
 QTableWidget* makeTable(const QString& name) {
     auto* table = new QTableWidget;
@@ -191,7 +188,7 @@ void AcrossWindow::choose() {
     const QSignalBlocker quiet(m_band);
     m_band->clear();
     for (const auto& name : bandsIn(m_chosen)) {
-        m_band->addItem(text(name));
+        m_band->addItem(qtText(name));
     }
     m_band->setCurrentIndex(std::max(0, m_band->findText(band)));
     showSpread();
@@ -204,10 +201,10 @@ void AcrossWindow::showSpread() {
     m_chart->setData(values, m_band->currentText(), m_units, screenLook());
     std::vector<QStringList> rows;
     for (const AcrossSpread& spread : spreadsOf(values)) {
-        rows.push_back({spread.place.empty() ? tr("engine") : text(spread.place), QString::number(spread.count),
-                        text(format(spread.smallest, m_units)), text(format(spread.median, m_units)),
-                        text(format(spread.largest, m_units)), text(format(spread.largest - spread.smallest, m_units)),
-                        QString::number(spread.out)});
+        rows.push_back({spread.place.empty() ? tr("engine") : qtText(spread.place), QString::number(spread.count),
+                        qtText(format(spread.smallest, m_units)), qtText(format(spread.median, m_units)),
+                        qtText(format(spread.largest, m_units)),
+                        qtText(format(spread.largest - spread.smallest, m_units)), QString::number(spread.out)});
     }
     fill(m_spreads,
          {tr("Place"), tr("Values"), tr("Smallest"), tr("Median"), tr("Largest"), tr("Range"), tr("Judged out")}, rows);
@@ -216,8 +213,8 @@ void AcrossWindow::showSpread() {
 void AcrossWindow::showMovement() {
     std::vector<QStringList> rows;
     for (const MovementCount& count : movementsBy(m_chosen, static_cast<MovementBy>(m_by->currentIndex()))) {
-        rows.push_back({text(count.what), tr("%1 of %2").arg(count.moved).arg(count.pulled),
-                        count.moved > 0 ? text(format(count.largest, m_units)) : QStringLiteral("–")});
+        rows.push_back({qtText(count.what), tr("%1 of %2").arg(count.moved).arg(count.pulled),
+                        count.moved > 0 ? qtText(format(count.largest, m_units)) : QStringLiteral("–")});
     }
     fill(m_movements, {m_by->currentText(), tr("Moved, of pulls"), tr("Largest movement")}, rows);
 }
@@ -229,9 +226,9 @@ void AcrossWindow::showInstruments() {
     const auto due = instrumentsDue(m_chosen);
     for (const AcrossInstrument& one : due) {
         const bool isOverdue = one.due && *one.due < today;
-        rows.push_back({text(one.name) + (one.serial.empty() ? QString() : QStringLiteral(", ") + text(one.serial)),
-                        text(word(one.type)), one.calibrated ? text(format(*one.calibrated)) : QStringLiteral("–"),
-                        one.due ? text(format(*one.due)) : QStringLiteral("–"),
+        rows.push_back({qtText(one.name) + (one.serial.empty() ? QString() : QStringLiteral(", ") + qtText(one.serial)),
+                        qtWord(one.type), one.calibrated ? qtText(format(*one.calibrated)) : QStringLiteral("–"),
+                        one.due ? qtText(format(*one.due)) : QStringLiteral("–"),
                         isOverdue ? tr("✕ overdue")
                         : one.due ? tr("days left: %1").arg(one.due->days - today.days)
                                   : tr("no date"),
@@ -275,7 +272,7 @@ std::vector<AcrossWindow::Record> recordsFor(ShopIndex& index, const std::vector
         for (const std::string* part : {&s.engine, &s.serial}) {
             label += (label.empty() || part->empty() ? "" : ", ") + *part;
         }
-        records.push_back({{std::move(label), id, std::move(figures)}, text(s.templateName), text(s.layout)});
+        records.push_back({{std::move(label), id, std::move(figures)}, qtText(s.templateName), qtText(s.layout)});
     });
     return records;
 }

@@ -8,6 +8,7 @@
 #include <QPushButton>
 #include <QTreeWidget>
 #include <QVBoxLayout>
+#include <ledger/qt_text.h>
 #include <session/look.h>
 #include <shop_ui/shop_config.h>
 
@@ -19,19 +20,15 @@ enum class Kind { person, instrument, kit };
 constexpr int kindRole = Qt::UserRole;
 constexpr int nameRole = Qt::UserRole + 1;
 
-QString text(std::string_view utf8) {
-    return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
-}
-
 QString describe(const InstrumentAdded& instrument) {
-    QStringList parts{text(word(instrument.type))};
+    QStringList parts{qtWord(instrument.type)};
     if (!instrument.serial.empty()) {
-        parts << ShelfDialog::tr("serial %1").arg(text(instrument.serial));
+        parts << ShelfDialog::tr("serial %1").arg(qtText(instrument.serial));
     }
     if (instrument.due) {
-        parts << ShelfDialog::tr("calibration due %1").arg(text(format(*instrument.due)));
+        parts << ShelfDialog::tr("calibration due %1").arg(qtText(format(*instrument.due)));
     } else if (instrument.calibrated) {
-        parts << ShelfDialog::tr("calibrated %1").arg(text(format(*instrument.calibrated)));
+        parts << ShelfDialog::tr("calibrated %1").arg(qtText(format(*instrument.calibrated)));
     }
     return parts.join(QStringLiteral(", "));
 }
@@ -53,10 +50,10 @@ QTreeWidgetItem* group(QTreeWidget* list, const QString& title) {
 }
 
 QTreeWidgetItem* line(QTreeWidgetItem* parent, const std::string& name, const QString& what, Kind kind) {
-    auto* item = new QTreeWidgetItem(parent, {text(name), what});
+    auto* item = new QTreeWidgetItem(parent, {qtText(name), what});
     item->setData(0, kindRole, static_cast<int>(kind));
-    item->setData(0, nameRole, text(name));
-    item->setData(0, Qt::AccessibleTextRole, text(name) + QStringLiteral(", ") + what);
+    item->setData(0, nameRole, qtText(name));
+    item->setData(0, Qt::AccessibleTextRole, qtText(name) + QStringLiteral(", ") + what);
     return item;
 }
 
@@ -95,7 +92,7 @@ AddFromShelfDialog::AddFromShelfDialog(RecordSession& session, const Shelf& shel
     auto* people = group(m_list, tr("People"));
     for (Body& body : peopleToAdd(shelf, session.facts())) {
         const auto person = std::get<PersonAdded>(body);
-        addTick(people, person.name, text(person.role), Kind::person, {std::move(body)}, false);
+        addTick(people, person.name, qtText(person.role), Kind::person, {std::move(body)}, false);
     }
     auto* instruments = group(m_list, tr("Instruments"));
     for (Body& body : instrumentsToAdd(shelf, session.facts())) {
@@ -189,7 +186,7 @@ void ShelfDialog::list(const Shelf& shelf) {
     m_list->clear();
     auto* people = group(m_list, tr("People"));
     for (const PersonAdded& person : shelf.people) {
-        line(people, person.name, text(person.role), Kind::person);
+        line(people, person.name, qtText(person.role), Kind::person);
     }
     auto* instruments = group(m_list, tr("Instruments"));
     for (const InstrumentAdded& instrument : shelf.instruments) {

@@ -12,6 +12,7 @@
 #include <QTabWidget>
 #include <QVBoxLayout>
 #include <ledger/history_line.h>
+#include <ledger/qt_text.h>
 #include <session/look.h>
 #include <shop/entry_text.h>
 #include <shop_ui/shop_config.h>
@@ -20,10 +21,6 @@
 namespace caprail {
 
 namespace {
-
-QString text(const std::string& utf8) {
-    return QString::fromStdString(utf8);
-}
 
 QLabel* problemLabel() {
     auto* label = new QLabel;
@@ -42,10 +39,10 @@ TemplateEditor::TemplateEditor(const Ledger& ledger, QWidget* parent)
     setWindowTitle(tr("Save as a template"));
     const Facts facts = fold(ledger);
     if (const auto note = templateNoteOf(facts)) {
-        m_name->setText(text(note->name));
-        m_sources->setText(text(note->sources));
+        m_name->setText(qtText(note->name));
+        m_sources->setText(qtText(note->sources));
     } else if (facts.engine) {
-        m_name->setText(text(facts.engine->what.engine));
+        m_name->setText(qtText(facts.engine->what.engine));
     }
     auto* words = new QLabel(tr("The layout, bands, rules and fastener groups that are in force in this record now. A "
                                 "template of the same name gets the next revision; records begun from it stay as they "
@@ -56,14 +53,14 @@ TemplateEditor::TemplateEditor(const Ledger& ledger, QWidget* parent)
 }
 
 TemplateEditor::TemplateEditor(const EngineTemplate& engineTemplate, QWidget* parent)
-    : QDialog(parent), m_name(new QLineEdit(text(engineTemplate.note.name))),
-      m_sources(new QLineEdit(text(engineTemplate.note.sources))), m_problem(problemLabel()) {
+    : QDialog(parent), m_name(new QLineEdit(qtText(engineTemplate.note.name))),
+      m_sources(new QLineEdit(qtText(engineTemplate.note.sources))), m_problem(problemLabel()) {
     setWindowTitle(tr("Template"));
     auto scratch = RecordSession::create(m_folder.filePath(QStringLiteral("template.caprail")), tr("template"),
                                          {{}, {}, engineTemplate.note.name, {}, {}},
                                          QByteArray::fromStdString(entryLines(engineTemplate.entries)));
     if (!scratch) {
-        m_problem->setText(QStringLiteral("✕ ") + text(scratch.error().sentence));
+        m_problem->setText(QStringLiteral("✕ ") + qtText(scratch.error().sentence));
         lay(new QLabel);
         return;
     }
@@ -119,7 +116,7 @@ void TemplateEditor::keep() {
     auto made = templateFrom(m_ledger != nullptr ? *m_ledger : m_scratch->ledger(), note);
     const auto kept = made ? ownTemplates().keep(std::move(*made)) : tl::unexpected(made.error());
     if (!kept) {
-        m_problem->setText(QStringLiteral("✕ ") + text(kept.error().sentence));
+        m_problem->setText(QStringLiteral("✕ ") + qtText(kept.error().sentence));
         return;
     }
     accept();
@@ -165,12 +162,12 @@ void TemplatesDialog::list(const QString& select) {
     m_list->clear();
     for (const OfferedTemplate& offered : offeredTemplates()) {
         auto* item = new QListWidgetItem(offered.title, m_list);
-        item->setData(Qt::UserRole, text(offered.engineTemplate.note.name));
+        item->setData(Qt::UserRole, qtText(offered.engineTemplate.note.name));
         item->setData(Qt::UserRole + 1, offered.isOwn);
         if (offered.isOwn) {
             item->setToolTip(tr("The shop's own"));
         }
-        if (text(offered.engineTemplate.note.name) == select && offered.isOwn) {
+        if (qtText(offered.engineTemplate.note.name) == select && offered.isOwn) {
             m_list->setCurrentItem(item);
         }
     }
@@ -179,7 +176,7 @@ void TemplatesDialog::list(const QString& select) {
     }
     std::vector<std::string> problems;
     (void)ownTemplates().all(&problems);
-    m_problem->setText(problems.empty() ? QString() : QStringLiteral("✕ ") + text(problems.front()));
+    m_problem->setText(problems.empty() ? QString() : QStringLiteral("✕ ") + qtText(problems.front()));
     choose();
 }
 
@@ -199,11 +196,11 @@ void TemplatesDialog::choose() {
     const EngineTemplate& t = offered[static_cast<std::size_t>(row)].engineTemplate;
     QStringList lines{isOwn ? tr("The shop's own, revision %1.").arg(t.note.revision) : tr("Carried by the program.")};
     if (!t.note.sources.empty()) {
-        lines << tr("Sources: %1").arg(text(t.note.sources));
+        lines << tr("Sources: %1").arg(qtText(t.note.sources));
     }
     lines << QString();
     for (const Body& body : t.entries) {
-        lines << text(historyLine(body, {}));
+        lines << qtText(historyLine(body, {}));
     }
     m_words->setText(lines.join(QLatin1Char('\n')));
 }
@@ -221,7 +218,7 @@ void TemplatesDialog::edit() {
 }
 
 void TemplatesDialog::complain(const Problem& problem) {
-    m_problem->setText(QStringLiteral("✕ ") + text(problem.sentence));
+    m_problem->setText(QStringLiteral("✕ ") + qtText(problem.sentence));
 }
 
 void TemplatesDialog::importFile() {
@@ -235,13 +232,13 @@ void TemplatesDialog::importFile() {
         complain(imported.error());
         return;
     }
-    list(text(imported->note.name));
+    list(qtText(imported->note.name));
 }
 
 void TemplatesDialog::exportFile() {
     const QString name = m_list->currentItem()->data(Qt::UserRole).toString();
     const QString path = QFileDialog::getSaveFileName(
-        this, tr("Export the template"), text(safeName(name.toStdString(), "template")) + QStringLiteral(".jsonl"),
+        this, tr("Export the template"), qtText(safeName(name.toStdString(), "template")) + QStringLiteral(".jsonl"),
         tr("Templates (*.jsonl)"));
     if (path.isEmpty()) {
         return;
