@@ -3,10 +3,10 @@
 
 #include <QCollator>
 #include <QDateTime>
-#include <QFont>
-#include <QLocale>
 #include <algorithm>
+#include <ledger/qt_text.h>
 #include <session/look.h>
+#include <shop_ui/shop_cells.h>
 #include <store/csv.h>
 #include <unordered_set>
 
@@ -16,57 +16,7 @@ namespace {
 
 constexpr std::int64_t soonDays = 30;
 
-QString text(std::string_view utf8) {
-    return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
-}
-
-/// One column's value as a number, where it is one.
-std::optional<std::int64_t> numberOf(const ShopRow& row, int column) {
-    const RecordSummary& s = row.summary;
-    switch (column) {
-    case ShopModel::state:
-        return isRecord(row.reading) ? static_cast<std::int64_t>(s.state)
-                                     : 100 + static_cast<std::int64_t>(row.reading);
-    case ShopModel::round:
-        return s.round * 10 + static_cast<std::int64_t>(s.roundResult);
-    case ShopModel::out:
-        return s.out;
-    case ShopModel::stale:
-        return s.stale;
-    case ShopModel::lastEntry:
-        return s.lastEntry.milliseconds;
-    case ShopModel::due:
-        return s.due ? s.due->days : std::numeric_limits<std::int64_t>::max();
-    default:
-        return {};
-    }
-}
-
-QString engineOf(const RecordSummary& s) {
-    return s.serial.empty() ? text(s.engine) : text(s.engine) + QStringLiteral(", ") + text(s.serial);
-}
-
-QString dayOf(Date date) {
-    return text(format(date));
-}
-
 } // namespace
-
-QString jobStateText(JobState state) {
-    switch (state) {
-    case JobState::locked:
-        return ShopModel::tr("○ measuring");
-    case JobState::trialFitOpen:
-        return ShopModel::tr("◑ trial fit open");
-    case JobState::closingOpen:
-        return ShopModel::tr("◕ closing open");
-    case JobState::signedOff:
-        return ShopModel::tr("✓ signed off");
-    case JobState::unknown:
-        break;
-    }
-    return ShopModel::tr("… not read yet");
-}
 
 ShopModel::ShopModel(QObject* parent) : QAbstractTableModel(parent), m_now{QDateTime::currentMSecsSinceEpoch()} {}
 
@@ -112,7 +62,6 @@ void ShopModel::clear() {
     m_lines.clear();
     m_headings.clear();
     m_shown = 0;
-    m_found.reset();
     m_foundIds.reset();
     endResetModel();
     emit listChanged();
@@ -167,7 +116,7 @@ QStringList ShopModel::people() const {
     }
     QStringList list;
     for (const auto& name : names) {
-        list << text(name);
+        list << qtText(name);
     }
     list.removeAll(QString());
     return list;
@@ -236,7 +185,7 @@ QString ShopModel::groupOf(const ShopRow& row) const {
     if (m_grouping == ShopGrouping::state) {
         return jobStateText(row.summary.state);
     }
-    return row.summary.customer.empty() ? tr("No customer named") : text(row.summary.customer);
+    return row.summary.customer.empty() ? tr("No customer named") : qtText(row.summary.customer);
 }
 
 void ShopModel::sortAnew() {
@@ -244,8 +193,7 @@ void ShopModel::sortAnew() {
     for (std::size_t i = 0; i < m_sorted.size(); ++i) {
         m_sorted[i] = static_cast<int>(i);
     }
-    const bool isNumber = m_sortColumn == state || m_sortColumn == round || m_sortColumn == out ||
-                          m_sortColumn == stale || m_sortColumn == lastEntry || m_sortColumn == due;
+    const bool isNumber = !m_rows.empty() && shopNumber(m_rows.front(), m_sortColumn).has_value();
     const bool isDown = m_sortOrder == Qt::DescendingOrder;
     const auto sortBy = [&](const auto& keys, bool down) {
         std::ranges::stable_sort(m_sorted, [&](int a, int b) {
@@ -261,14 +209,14 @@ void ShopModel::sortAnew() {
         std::vector<std::int64_t> keys;
         keys.reserve(m_rows.size());
         for (const ShopRow& row : m_rows) {
-            keys.push_back(numberOf(row, m_sortColumn).value_or(0));
+            keys.push_back(shopNumber(row, m_sortColumn).value_or(0));
         }
         sortBy(keys, isDown);
     } else {
         std::vector<QCollatorSortKey> keys;
         keys.reserve(m_rows.size());
         for (const ShopRow& row : m_rows) {
-            keys.push_back(collator.sortKey(cell(row, m_sortColumn)));
+            keys.push_back(collator.sortKey(shopCell(row, m_sortColumn, m_now)));
         }
         std::ranges::stable_sort(m_sorted, [&](int a, int b) {
             const int order = keys[static_cast<std::size_t>(a)].compare(keys[static_cast<std::size_t>(b)]);
@@ -355,102 +303,12 @@ void ShopModel::sort(int column, Qt::SortOrder order) {
     sortAnew();
 }
 
-bool ShopModel::isOverdue(const RecordSummary& s) const {
-    return s.due && s.state != JobState::signedOff && s.due->days < dateOf(m_now).days;
-}
-
-QString ShopModel::cell(const ShopRow& row, int column) const {
-    const RecordSummary& s = row.summary;
-    const bool isKnown = s.state != JobState::unknown;
-    switch (column) {
-    case customer:
-        return text(s.customer);
-    case engine:
-        return engineOf(s) + (s.build > 1 ? tr(" (build %1)").arg(s.build) : QString());
-    case state:
-        return isRecord(row.reading) ? jobStateText(s.state) : QStringLiteral("✕ ") + text(word(row.reading));
-    case round:
-        if (s.round == 0) {
-            return isKnown ? QStringLiteral("–") : QString();
-        }
-        switch (s.roundResult) {
-        case RoundResult::held:
-            return tr("✓ %1: all held").arg(s.round);
-        case RoundResult::moved:
-            return tr("✕ %1: %2 moved").arg(s.round).arg(s.moved);
-        case RoundResult::fallen:
-            return tr("↻ %1: no longer counts").arg(s.round);
-        default:
-            return tr("○ %1: %2 pulled").arg(s.round).arg(s.pulled);
-        }
-    case out:
-        return s.out > 0 ? QStringLiteral("✕ %1").arg(s.out) : isKnown ? QStringLiteral("–") : QString();
-    case stale:
-        return s.stale > 0 ? QStringLiteral("↻ %1").arg(s.stale) : isKnown ? QStringLiteral("–") : QString();
-    case lastEntry: {
-        if (s.entries == 0) {
-            return QString();
-        }
-        const QString when =
-            QDateTime::fromMSecsSinceEpoch(s.lastEntry.milliseconds).toString(QStringLiteral("yyyy-MM-dd HH:mm"));
-        return isInFuture(s.lastEntry, m_now) ? tr("%1 (future)").arg(when) : when;
-    }
-    case who:
-        return text(s.who);
-    case due:
-        return s.due ? dayOf(*s.due) + (isOverdue(s) ? tr(" overdue") : QString()) : QString();
-    case file:
-        return text(plainLine(row.file.path));
-    default:
-        return {};
-    }
-}
-
-QString ShopModel::sentence(const ShopRow& row) const {
-    if (!isRecord(row.reading)) {
-        return QStringLiteral("✕ ") + text(plainLine(row.file.path)) + QStringLiteral(" — ") + text(word(row.reading)) +
-               QStringLiteral(": ") + text(row.sentence);
-    }
-    QStringList parts;
-    for (int column = 0; column < columns; ++column) {
-        const QString value = cell(row, column);
-        if (!value.isEmpty() && value != QStringLiteral("–")) {
-            parts << headerData(column, Qt::Horizontal, Qt::DisplayRole).toString() + QStringLiteral(": ") + value;
-        }
-    }
-    return parts.join(QStringLiteral("; "));
-}
-
 QVariant ShopModel::inkOf(const ShopRow& row, int column) const {
     const Look look = screenLook();
-    const RecordSummary& s = row.summary;
     if (!m_isReachable || !isRecord(row.reading)) {
         return m_isReachable ? look.out : look.quiet;
     }
-    switch (column) {
-    case state:
-        return s.state == JobState::signedOff     ? look.good
-               : s.state == JobState::closingOpen ? look.accent
-               : s.state == JobState::unknown     ? look.quiet
-                                                  : look.ink;
-    case round:
-        return s.roundResult == RoundResult::moved    ? look.out
-               : s.roundResult == RoundResult::held   ? look.good
-               : s.roundResult == RoundResult::fallen ? look.stale
-                                                      : look.quiet;
-    case out:
-        return s.out > 0 ? look.out : look.quiet;
-    case stale:
-        return s.stale > 0 ? look.stale : look.quiet;
-    case lastEntry:
-        return isInFuture(s.lastEntry, m_now) ? look.close : look.ink;
-    case due:
-        return isOverdue(s) ? look.out : look.quiet;
-    case file:
-        return look.quiet;
-    default:
-        return {};
-    }
+    return shopInk(row, column, m_now);
 }
 
 QVariant ShopModel::data(const QModelIndex& index, int role) const {
@@ -468,18 +326,18 @@ QVariant ShopModel::data(const QModelIndex& index, int role) const {
     const ShopRow& row = m_rows[static_cast<std::size_t>(line.row)];
     switch (role) {
     case Qt::DisplayRole:
-        return cell(row, index.column());
+        return shopCell(row, index.column(), m_now);
     case Qt::ToolTipRole:
         if (index.column() == lastEntry && isInFuture(row.summary.lastEntry, m_now)) {
             return tr("Later than this computer's clock: one of the two clocks was wrong.");
         }
-        return isRecord(row.reading) ? cell(row, index.column()) : text(row.sentence);
+        return isRecord(row.reading) ? shopCell(row, index.column(), m_now) : qtText(row.sentence);
     case Qt::AccessibleTextRole:
-        return index.column() == 0 ? sentence(row) : cell(row, index.column());
+        return index.column() == 0 ? shopSentence(row, m_now) : shopCell(row, index.column(), m_now);
     case Qt::ForegroundRole:
         return inkOf(row, index.column());
     case acrossRole:
-        return isRecord(row.reading) ? QVariant() : QVariant(sentence(row));
+        return isRecord(row.reading) ? QVariant() : QVariant(shopSentence(row, m_now));
     case rowIdRole:
         return static_cast<qint64>(row.id);
     default:
@@ -488,33 +346,10 @@ QVariant ShopModel::data(const QModelIndex& index, int role) const {
 }
 
 QVariant ShopModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (orientation != Qt::Horizontal || role != Qt::DisplayRole) {
+    if (orientation != Qt::Horizontal || role != Qt::DisplayRole || section < 0 || section >= columns) {
         return {};
     }
-    switch (section) {
-    case customer:
-        return tr("Customer");
-    case engine:
-        return tr("Engine");
-    case state:
-        return tr("State");
-    case round:
-        return tr("Verify round");
-    case out:
-        return tr("Out");
-    case stale:
-        return tr("Stale");
-    case lastEntry:
-        return tr("Last entry");
-    case who:
-        return tr("Who");
-    case due:
-        return tr("Calibration due");
-    case file:
-        return tr("File");
-    default:
-        return {};
-    }
+    return shopHeader(section);
 }
 
 Qt::ItemFlags ShopModel::flags(const QModelIndex& index) const {
@@ -525,8 +360,7 @@ Qt::ItemFlags ShopModel::flags(const QModelIndex& index) const {
 QByteArray ShopModel::toCsv() const {
     std::string csv;
     for (int column = 0; column < columns; ++column) {
-        csv += (column == 0 ? "" : ",") +
-               csvField(headerData(column, Qt::Horizontal, Qt::DisplayRole).toString().toStdString());
+        csv += (column == 0 ? "" : ",") + csvField(shopHeader(column).toStdString());
     }
     csv += "\r\n";
     for (const Line& line : m_lines) {
@@ -535,7 +369,7 @@ QByteArray ShopModel::toCsv() const {
         }
         for (int column = 0; column < columns; ++column) {
             csv += (column == 0 ? "" : ",") +
-                   csvField(cell(m_rows[static_cast<std::size_t>(line.row)], column).toStdString());
+                   csvField(shopCell(m_rows[static_cast<std::size_t>(line.row)], column, m_now).toStdString());
         }
         csv += "\r\n";
     }

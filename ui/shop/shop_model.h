@@ -4,7 +4,7 @@
 #include <QStringList>
 #include <optional>
 #include <set>
-#include <shop/shop_index.h>
+#include <shop_ui/shop_cells.h>
 #include <vector>
 
 namespace caprail {
@@ -25,7 +25,7 @@ enum class ShopGrouping { none, customer, state };
 class ShopModel : public QAbstractTableModel {
     Q_OBJECT
 public:
-    enum Column { customer, engine, state, round, out, stale, lastEntry, who, due, file, columns };
+    using enum shopcolumn::Column;
     /// Whether the line goes over all columns (a group's head, or a file that is no record): its text.
     static constexpr int acrossRole = Qt::UserRole + 1;
     static constexpr int isHeadingRole = Qt::UserRole + 2;
@@ -77,10 +77,6 @@ private:
     };
     [[nodiscard]] bool passes(const ShopRow& row) const;
     [[nodiscard]] QString groupOf(const ShopRow& row) const;
-    /// A calibration is past on an engine that is still worked on.
-    [[nodiscard]] bool isOverdue(const RecordSummary& s) const;
-    [[nodiscard]] QString cell(const ShopRow& row, int column) const;
-    [[nodiscard]] QString sentence(const ShopRow& row) const;
     [[nodiscard]] QVariant inkOf(const ShopRow& row, int column) const;
     void sortAnew();
     void showAnew();
@@ -92,7 +88,6 @@ private:
     std::vector<QString> m_headings;
     std::size_t m_shown = 0;
     ShopFilter m_filter;
-    std::optional<std::vector<bool>> m_found; ///< by row
     std::optional<std::vector<std::int64_t>> m_foundIds;
     ShopGrouping m_grouping = ShopGrouping::none;
     int m_sortColumn = lastEntry;
@@ -100,8 +95,5 @@ private:
     UtcTime m_now;
     bool m_isReachable = true;
 };
-
-/// A JobState's sign that reads without colour, and its word: "◑ trial fit open".
-QString jobStateText(JobState state);
 
 } // namespace caprail
