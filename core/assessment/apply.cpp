@@ -80,21 +80,9 @@ public:
     void operator()(const FitReading& e) { m_facts.fits[{e.fit, e.place}].push_back(seen(e)); }
 
     void operator()(const PartChanged& e) {
-        static constexpr std::pair<Part, Topic> topics[] = {{Part::nutAndWasher, Topic::nutAndWasher},
-                                                            {Part::panRail, Topic::panRail},
-                                                            {Part::shells, Topic::shells},
-                                                            {Part::crank, Topic::crank},
-                                                            {Part::pan, Topic::pan},
-                                                            {Part::gasket, Topic::gasket},
-                                                            {Part::plate, Topic::plate},
-                                                            {Part::pickup, Topic::pickup}};
-        for (const auto& [part, topic] : topics) {
-            if (part == e.part) {
-                changed(topic, e.place,
-                        "the " + std::string(word(e.part)) + (e.place.empty() ? "" : " at " + e.place) +
-                            " was changed" + (e.what.empty() ? "" : ": " + e.what));
-            }
-        }
+        changed(topicOf(e.part), e.place,
+                "the " + std::string(word(e.part)) + (e.place.empty() ? "" : " at " + e.place) + " was changed" +
+                    (e.what.empty() ? "" : ": " + e.what));
     }
 
     void operator()(const FastenerTightened& e) {

@@ -6,6 +6,42 @@
 
 namespace caprail {
 
+Topic topicOf(Part part) {
+    switch (part) {
+    case Part::nutAndWasher:
+        return Topic::nutAndWasher;
+    case Part::panRail:
+        return Topic::panRail;
+    case Part::shells:
+        return Topic::shells;
+    case Part::crank:
+        return Topic::crank;
+    case Part::pan:
+        return Topic::pan;
+    case Part::gasket:
+        return Topic::gasket;
+    case Part::plate:
+        return Topic::plate;
+    case Part::pickup:
+        break;
+    }
+    return Topic::pickup;
+}
+
+Part partOf(PickupTerm term) {
+    switch (term) {
+    case PickupTerm::panDepth:
+        return Part::pan;
+    case PickupTerm::gasket:
+        return Part::gasket;
+    case PickupTerm::plate:
+        return Part::plate;
+    case PickupTerm::pickupDepth:
+        break;
+    }
+    return Part::pickup;
+}
+
 std::optional<Length> ShimFact::measured() const {
     if (readings.empty()) {
         return {};

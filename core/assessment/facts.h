@@ -37,6 +37,11 @@ enum class Topic {
     layout,     ///< the plan coordinates of the places (nothing)
 };
 
+/// What changes when a part is exchanged or worked on.
+Topic topicOf(Part);
+/// The part that a term of the pickup depth is measured on: another one makes its readings fall.
+Part partOf(PickupTerm);
+
 struct TopicKey {
     Topic topic = Topic::crank;
     std::string about; ///< a code: "3R", "3", "main-3", "S014", or empty

@@ -3,27 +3,13 @@
 #include <assessment/budget_of.h>
 #include <assessment/figures.h>
 #include <assessment/rests_on.h>
+#include <assessment/standing.h>
 #include <clearances/pickup.h>
 #include <ledger/band_names.h>
 
 namespace caprail {
 
 namespace {
-
-/// The part whose change makes the readings of a term fall.
-Topic partOf(PickupTerm term) {
-    switch (term) {
-    case PickupTerm::panDepth:
-        return Topic::pan;
-    case PickupTerm::gasket:
-        return Topic::gasket;
-    case PickupTerm::plate:
-        return Topic::plate;
-    case PickupTerm::pickupDepth:
-        break;
-    }
-    return Topic::pickup;
-}
 
 constexpr std::size_t readingsNeeded = 2;
 
@@ -40,12 +26,10 @@ void pickupCheck(const Assessing& a) {
     std::string missingWord;
     Change felled;
     for (const auto& [term, name] : allWords<PickupTerm>()) {
-        const Change change = a.facts.changeOf(partOf(term));
+        const Change change = a.facts.changeOf(topicOf(partOf(term)));
         const auto all = a.facts.pickup.find(term);
-        auto& list = standing[term];
+        const auto& list = standing[term] = standingPickup(a.facts, term);
         if (all != a.facts.pickup.end()) {
-            std::ranges::copy_if(all->second, std::back_inserter(list),
-                                 [&](const auto& r) { return r.entry > change.entry; });
             const bool hasFallen = list.size() < all->second.size();
             felled = hasFallen && list.size() < readingsNeeded && change.entry > felled.entry ? change : felled;
         }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <algorithm>
 #include <assessment/repeatability.h>
+
+#include <algorithm>
 #include <assessment/standing.h>
 #include <set>
 
@@ -8,57 +9,26 @@ namespace caprail {
 
 namespace {
 
-/// Whose scatter it is.
-using Who = std::tuple<MeasuredQuantity, std::string, std::string>;
-/// Where was read, in which build, and since what.
-using Where = std::tuple<std::string, std::int64_t, std::int64_t>;
+constexpr std::size_t mostPeople = 10; // whose subsets are looked through
+constexpr int mostPasses = 3;
 
-class Collector {
+} // namespace
+
+/// Goes through the entries in order, and knows at each what had changed before it.
+class ReadingsCollector {
 public:
-    explicit Collector(const Facts& facts) : m_facts(facts) {}
+    explicit ReadingsCollector(ReadingsByPerson& readings) : m_to(readings) {}
 
-    /// Looks at an entry before it is folded in.
     void take(const Entry& entry) {
         std::visit([&](const auto& body) { this->read(entry.person, body); }, entry.body);
-    }
-
-    [[nodiscard]] std::vector<PersonalRepeatability> result() const {
-        std::vector<PersonalRepeatability> list;
-        for (const auto& [who, places] : m_readings) {
-            PersonalRepeatability one{std::get<0>(who), std::get<1>(who), std::get<2>(who), 0, 0, {}};
-            std::vector<Summary> summaries;
-            for (const auto& [where, values] : places) {
-                one.readings += values.size();
-                one.places += values.size() > 1 ? 1 : 0;
-                summaries.push_back(summarise(values));
-            }
-            one.scatter = pool(summaries);
-            list.push_back(std::move(one));
-        }
-        return list;
-    }
-
-    /// Place → person → values in order, of the last era of each place.
-    [[nodiscard]] std::map<std::string, std::map<std::string, std::vector<Length>>>
-    of(MeasuredQuantity quantity) const {
-        std::map<std::string, std::map<std::string, std::vector<Length>>> byPlace;
-        for (const auto& [who, places] : m_readings) {
-            for (const auto& [where, values] : places) {
-                const auto& [place, build, since] = where;
-                if (std::get<0>(who) == quantity && m_last.at({quantity, place}) == std::pair(build, since)) {
-                    auto& list = byPlace[place][std::get<1>(who)];
-                    list.insert(list.end(), values.begin(), values.end());
-                }
-            }
-        }
-        return byPlace;
+        apply(m_facts, entry);
     }
 
 private:
-    void add(MeasuredQuantity quantity, const std::string& person, const std::string& instrument, std::string place,
-             std::int64_t since, Length value) {
-        m_last[{quantity, place}] = {m_facts.build, since};
-        m_readings[{quantity, person, instrument}][{std::move(place), m_facts.build, since}].push_back(value);
+    void add(MeasuredQuantity quantity, const std::string& person, const std::string& instrument,
+             const std::string& place, std::int64_t since, Length value) {
+        m_to.m_last[{quantity, place}] = {m_facts.build, since};
+        m_to.m_readings[{quantity, person, instrument}][{place, m_facts.build, since}].push_back(value);
     }
 
     void read(const std::string& person, const GapReading& r) {
@@ -88,57 +58,57 @@ private:
             m_facts.changeOf(Topic::crank).entry, r.value.value);
     }
     void read(const std::string& person, const PickupReading& r) {
-        const auto topic = [&] {
-            switch (r.term) {
-            case PickupTerm::panDepth:
-                return Topic::pan;
-            case PickupTerm::gasket:
-                return Topic::gasket;
-            case PickupTerm::plate:
-                return Topic::plate;
-            case PickupTerm::pickupDepth:
-                break;
-            }
-            return Topic::pickup;
-        }();
-        add(MeasuredQuantity::pickup, person, r.instrument, std::string(word(r.term)), m_facts.changeOf(topic).entry,
-            r.value.value);
+        const Change fitted = m_facts.changeOf(topicOf(partOf(r.term)));
+        add(MeasuredQuantity::pickup, person, r.instrument, std::string(word(r.term)), fitted.entry, r.value.value);
     }
     template <class Other> void read(const std::string&, const Other&) {}
 
-    const Facts& m_facts;
-    std::map<Who, std::map<Where, std::vector<Length>>> m_readings;
-    /// Since when the readings of a place belong together, as of its last reading.
-    std::map<std::pair<MeasuredQuantity, std::string>, std::pair<std::int64_t, std::int64_t>> m_last;
+    Facts m_facts;
+    ReadingsByPerson& m_to;
 };
 
-void takeAll(const Ledger& ledger, Facts& facts, Collector& collector) {
+ReadingsByPerson::ReadingsByPerson(const Ledger& ledger) {
+    ReadingsCollector collector(*this);
     for (const Entry& entry : ledger.entries()) {
-        if (!ledger.isStruck(entry.sequence) && !std::holds_alternative<Struck>(entry.body)) {
+        if (!ledger.isStruck(entry.sequence)) {
             collector.take(entry);
-            apply(facts, entry);
         }
     }
 }
 
-constexpr std::size_t mostPeople = 10; // whose subsets are looked through
-constexpr int mostPasses = 3;
-
-} // namespace
-
-std::vector<PersonalRepeatability> repeatabilityOver(const Ledger& ledger) {
-    Facts facts;
-    Collector collector(facts);
-    takeAll(ledger, facts, collector);
-    return collector.result();
+std::vector<PersonalRepeatability> ReadingsByPerson::pooled() const {
+    std::vector<PersonalRepeatability> list;
+    for (const auto& [who, places] : m_readings) {
+        PersonalRepeatability one{std::get<0>(who), std::get<1>(who), std::get<2>(who), 0, 0, {}};
+        std::vector<Summary> summaries;
+        for (const auto& [where, values] : places) {
+            one.readings += values.size();
+            one.places += values.size() > 1 ? 1 : 0;
+            summaries.push_back(summarise(values));
+        }
+        one.scatter = pool(summaries);
+        list.push_back(std::move(one));
+    }
+    return list;
 }
 
-CrossedReadings crossedReadings(const Ledger& ledger, MeasuredQuantity quantity) {
-    Facts facts;
-    Collector collector(facts);
-    takeAll(ledger, facts, collector);
-    const auto byPlace = collector.of(quantity);
+std::map<std::string, std::map<std::string, std::vector<Length>>>
+ReadingsByPerson::standing(MeasuredQuantity quantity) const {
+    std::map<std::string, std::map<std::string, std::vector<Length>>> byPlace;
+    for (const auto& [who, places] : m_readings) {
+        for (const auto& [where, values] : places) {
+            const auto& [place, build, since] = where;
+            if (std::get<0>(who) == quantity && m_last.at({quantity, place}) == std::pair(build, since)) {
+                auto& list = byPlace[place][std::get<1>(who)];
+                list.insert(list.end(), values.begin(), values.end());
+            }
+        }
+    }
+    return byPlace;
+}
 
+CrossedReadings ReadingsByPerson::crossed(MeasuredQuantity quantity) const {
+    const auto byPlace = standing(quantity);
     CrossedReadings result;
     result.quantity = quantity;
     std::set<std::string> all;

@@ -4,6 +4,7 @@
 #include <assessment/facts.h>
 #include <measure/statistics.h>
 #include <measure/variance_split.h>
+#include <tuple>
 
 namespace caprail {
 
@@ -29,10 +30,6 @@ struct PersonalRepeatability {
     std::optional<Pooled> scatter; ///< over those places (JCGM 100:2008, 4.2.4); none while there is no such place
 };
 
-/// Over every live entry of the record, all builds. Readings of one place belong together only while nothing changed
-/// there between them: a gap before and after its cap moved are two places. Sorted by quantity, person, instrument.
-std::vector<PersonalRepeatability> repeatabilityOver(const Ledger&);
-
 /// Readings that can be split into what the places differ by, what the people differ by, and repeatability: every one
 /// of `people` has read every one of `places` at least `passes` times while nothing changed there.
 struct CrossedReadings {
@@ -43,9 +40,32 @@ struct CrossedReadings {
     /// How often each person has read each place that anyone has: what is still missing can be seen here.
     std::map<std::string, std::map<std::string, int>> counts; ///< place → person → readings
 };
-/// The largest study that the record holds of a quantity: the people and places with the most readings in common (of as
-/// many, more people). Uses the readings that stand, the first three of each person at a place. Of shims and shells it
-/// uses all.
-CrossedReadings crossedReadings(const Ledger&, MeasuredQuantity);
+/// The readings of a record, kept by who read what where: every live entry, all builds, collected once. Readings of one
+/// place belong together only while nothing changed there between them: a gap before and after its cap moved are two
+/// places.
+class ReadingsByPerson {
+public:
+    explicit ReadingsByPerson(const Ledger&);
+
+    /// Sorted by quantity, person, instrument.
+    [[nodiscard]] std::vector<PersonalRepeatability> pooled() const;
+    /// The largest study that the record holds of a quantity: the people and places with the most readings in common
+    /// (of as many, more people). Uses the readings that stand, the first three of each person at a place. Of shims and
+    /// shells it uses all.
+    [[nodiscard]] CrossedReadings crossed(MeasuredQuantity) const;
+
+private:
+    friend class ReadingsCollector;
+    /// Whose readings they are.
+    using Who = std::tuple<MeasuredQuantity, std::string, std::string>;
+    /// Where was read, in which build, and since what.
+    using Where = std::tuple<std::string, std::int64_t, std::int64_t>;
+    /// Place → person → values in order, of the last era of each place.
+    [[nodiscard]] std::map<std::string, std::map<std::string, std::vector<Length>>> standing(MeasuredQuantity) const;
+
+    std::map<Who, std::map<Where, std::vector<Length>>> m_readings;
+    /// Since when the readings of a place belong together, as of its last reading.
+    std::map<std::pair<MeasuredQuantity, std::string>, std::pair<std::int64_t, std::int64_t>> m_last;
+};
 
 } // namespace caprail

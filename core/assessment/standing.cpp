@@ -44,4 +44,10 @@ std::vector<Seen<FitReading>> standingFits(const Facts& facts, const FitPlace& p
                                   : after(at->second, facts.changeOf(Topic::crank).entry);
 }
 
+std::vector<Seen<PickupReading>> standingPickup(const Facts& facts, PickupTerm term) {
+    const auto at = facts.pickup.find(term);
+    return at == facts.pickup.end() ? std::vector<Seen<PickupReading>>()
+                                    : after(at->second, facts.changeOf(topicOf(partOf(term))).entry);
+}
+
 } // namespace caprail

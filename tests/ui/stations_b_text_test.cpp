@@ -3,6 +3,7 @@
 #include <QBuffer>
 #include <QImage>
 #include <algorithm>
+#include <assessment/standing.h>
 #include <ledger/entry.h>
 #include <session/cautions.h>
 #include <set>
@@ -189,8 +190,8 @@ TEST(PickupReadings, fall_with_their_part_only) {
     StationBench bench;
     bench.pickup();
     bench.make(PartChanged{Part::gasket, "", "thicker one"});
-    EXPECT_TRUE(standingReadings(bench.facts(), PickupTerm::gasket).empty());
-    EXPECT_EQ(standingReadings(bench.facts(), PickupTerm::panDepth).size(), 2U);
+    EXPECT_TRUE(standingPickup(bench.facts(), PickupTerm::gasket).empty());
+    EXPECT_EQ(standingPickup(bench.facts(), PickupTerm::panDepth).size(), 2U);
 }
 
 TEST(Findings, are_numbered_on) {

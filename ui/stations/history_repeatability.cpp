@@ -64,6 +64,7 @@ void HistoryRepeatability::build() {
 }
 
 void HistoryRepeatability::refresh() {
+    m_readings = ReadingsByPerson(m_session.ledger());
     showPooled();
     showStudy();
 }
@@ -71,7 +72,7 @@ void HistoryRepeatability::refresh() {
 void HistoryRepeatability::showPooled() {
     const Units& units = m_session.units();
     std::vector<QStringList> rows;
-    for (const PersonalRepeatability& one : repeatabilityOver(m_session.ledger())) {
+    for (const PersonalRepeatability& one : m_readings->pooled()) {
         rows.push_back({capitalised(qtWord(one.quantity)), qtText(one.person),
                         one.instrument.empty() ? tr("not named") : qtText(one.instrument),
                         QString::number(one.readings), QString::number(one.places),
@@ -87,7 +88,7 @@ void HistoryRepeatability::showPooled() {
 void HistoryRepeatability::showStudy() {
     const Units& units = m_session.units();
     const auto quantity = static_cast<MeasuredQuantity>(m_quantity->currentData().toInt());
-    const CrossedReadings crossed = crossedReadings(m_session.ledger(), quantity);
+    const CrossedReadings crossed = m_readings->crossed(quantity);
     showCounts(crossed);
     std::vector<QStringList> rows;
     const auto study = crossed.readings.empty() ? Result<RepeatabilityStudy>(refuse("nothing"))

@@ -32,6 +32,7 @@ private:
     void showCounts(const CrossedReadings& crossed);
     void goTo(const QString& place);
     RecordSession& m_session;
+    std::optional<ReadingsByPerson> m_readings; ///< as of the last refresh
     PlainTable* m_pooled;
     QComboBox* m_quantity;
     QLabel* m_words;

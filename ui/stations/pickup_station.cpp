@@ -9,6 +9,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <assessment/standing.h>
 #include <ledger/band_names.h>
 #include <ledger/expectations.h>
 #include <session/cautions.h>
@@ -159,7 +160,7 @@ void PickupStation::choose(PickupTerm term) {
 
 void PickupStation::askForTerm() {
     const PickupTerm term = m_term;
-    const auto number = standingReadings(session().facts(), term).size() + 1;
+    const auto number = standingPickup(session().facts(), term).size() + 1;
     m_field->askLength(tr("%1, reading %2").arg(capitalised(qtWord(term))).arg(number), session().units(),
                        expectedLength(PickupReading::kind, "value", std::string(word(term))),
                        [this, term](const Entered<Length>& value) -> Result<void> {

@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <assessment/standing.h>
 #include <ledger/band_names.h>
 #include <stations/station_text.h>
 
@@ -14,45 +15,7 @@ class PickupTermsText {
     Q_DECLARE_TR_FUNCTIONS(PickupTermsText)
 };
 
-Topic topicOf(PickupTerm term) {
-    switch (term) {
-    case PickupTerm::panDepth:
-        return Topic::pan;
-    case PickupTerm::gasket:
-        return Topic::gasket;
-    case PickupTerm::plate:
-        return Topic::plate;
-    case PickupTerm::pickupDepth:
-        break;
-    }
-    return Topic::pickup;
-}
-
 } // namespace
-
-Part partOf(PickupTerm term) {
-    switch (term) {
-    case PickupTerm::panDepth:
-        return Part::pan;
-    case PickupTerm::gasket:
-        return Part::gasket;
-    case PickupTerm::plate:
-        return Part::plate;
-    case PickupTerm::pickupDepth:
-        break;
-    }
-    return Part::pickup;
-}
-
-std::vector<Seen<PickupReading>> standingReadings(const Facts& facts, PickupTerm term) {
-    std::vector<Seen<PickupReading>> standing;
-    if (const auto all = facts.pickup.find(term); all != facts.pickup.end()) {
-        const std::int64_t changed = facts.changeOf(topicOf(term)).entry;
-        std::ranges::copy_if(all->second, std::back_inserter(standing),
-                             [&](const auto& reading) { return reading.entry > changed; });
-    }
-    return standing;
-}
 
 QString howToMeasure(PickupTerm term) {
     switch (term) {
@@ -75,13 +38,13 @@ QString howToMeasure(PickupTerm term) {
 UncertaintyBudget pickupBudget(const Facts& facts) {
     std::map<PickupTerm, std::vector<Seen<PickupReading>>> terms;
     for (const auto& entry : allWords<PickupTerm>()) {
-        terms[entry.value] = standingReadings(facts, entry.value);
+        terms[entry.value] = standingPickup(facts, entry.value);
     }
     return pickupBudgetOf(facts, terms);
 }
 
 QString termLine(const Facts& facts, PickupTerm term, const Units& units) {
-    const auto readings = standingReadings(facts, term);
+    const auto readings = standingPickup(facts, term);
     if (readings.empty()) {
         return PickupTermsText::tr("not measured");
     }

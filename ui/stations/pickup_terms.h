@@ -6,10 +6,6 @@
 
 namespace caprail {
 
-/// The part that a term is measured on: another one makes the term's readings fall.
-Part partOf(PickupTerm term);
-/// The readings of a term that still stand: those made after its part was last changed.
-std::vector<Seen<PickupReading>> standingReadings(const Facts& facts, PickupTerm term);
 /// How a term is measured, in one sentence.
 QString howToMeasure(PickupTerm term);
 /// The uncertainty budget of the clearance, from the standing readings of all terms.

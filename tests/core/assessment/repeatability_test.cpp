@@ -12,7 +12,7 @@ const Position first{1, Side::left};
 const Position second{2, Side::right};
 
 std::optional<PersonalRepeatability> of(const Bench& bench, MeasuredQuantity quantity) {
-    for (const auto& one : repeatabilityOver(bench.ledger)) {
+    for (const auto& one : ReadingsByPerson(bench.ledger).pooled()) {
         if (one.quantity == quantity) {
             return one;
         }
@@ -71,7 +71,7 @@ TEST(PersonalRepeatability, tells_instruments_apart) {
     for (const char* with : {"F1", "F2"}) {
         bench.make(GapReading{first, 1, {thou(50), ""}, with});
     }
-    const auto all = repeatabilityOver(bench.ledger);
+    const auto all = ReadingsByPerson(bench.ledger).pooled();
     ASSERT_EQ(all.size(), 2U);
     EXPECT_EQ(all[0].instrument, "F1");
     EXPECT_EQ(all[1].instrument, "F2");
@@ -95,7 +95,7 @@ TEST(CrossedReadings, are_the_largest_study_that_the_record_holds) {
         n += 2;
     }
     read("Mira", first, 5, 50); // one reading more does not make a third pass
-    const auto crossed = crossedReadings(bench.ledger, MeasuredQuantity::gap);
+    const auto crossed = ReadingsByPerson(bench.ledger).crossed(MeasuredQuantity::gap);
     EXPECT_EQ(crossed.people, (std::vector<std::string>{"Arlo", "Mira"}));
     EXPECT_EQ(crossed.places.size(), 6U);
     EXPECT_EQ(crossed.passes, 2);
@@ -115,7 +115,7 @@ TEST(CrossedReadings, hold_nothing_while_no_two_places_were_read_twice) {
     bench.make(GapReading{first, 1, {thou(50), ""}, ""});
     bench.make(GapReading{first, 2, {thou(50), ""}, ""});
     bench.make(GapReading{second, 1, {thou(60), ""}, ""});
-    const auto crossed = crossedReadings(bench.ledger, MeasuredQuantity::gap);
+    const auto crossed = ReadingsByPerson(bench.ledger).crossed(MeasuredQuantity::gap);
     EXPECT_TRUE(crossed.people.empty());
     EXPECT_TRUE(crossed.readings.empty());
     EXPECT_EQ(crossed.counts.at("2R").at("Mira"), 1) << "what is missing can be seen";
