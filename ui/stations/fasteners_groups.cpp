@@ -19,10 +19,6 @@ namespace caprail {
 
 namespace {
 
-QString groupName(const FastenerGroupSet& group) {
-    return group.ring ? qtWord(group.group) + QLatin1Char(' ') + qtWord(*group.ring) : qtWord(group.group);
-}
-
 std::vector<FormField> groupFields() {
     QStringList known;
     for (const Lubricant& lubricant : lubricants()) {

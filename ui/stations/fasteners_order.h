@@ -23,6 +23,8 @@ const RoundFact* roundUnderWay(const Facts& facts);
 /// Fasteners of a round that still need an outcome, in order.
 std::vector<FastenerId> stillToPull(const Facts& facts, const RoundFact& round);
 
+/// "main outer", "rod": what a group is called in tables.
+QString groupName(const FastenerGroupSet& group);
 /// What is specified for a fastener in words: "75.0 lbf·ft in 3 steps (25.0, 50.0, 75.0), 7/16-20, engine oil"; says so
 /// when nothing is.
 QString specifiedText(const Facts& facts, FastenerId fastener, const Units& units);

@@ -34,16 +34,21 @@ PlanContent fastenerContent(const Facts& facts, PlanLayers layers, const std::ve
     return content;
 }
 
+/// The steps up to a torque as bare numbers: "25.0", "50.0", "75.0".
+QStringList stepTexts(Torque torque, std::int64_t count, const Units& units) {
+    QStringList steps;
+    for (const Torque step : equalSteps(torque, static_cast<int>(count)).value_or(std::vector<Torque>())) {
+        steps << qtText(format(step, units)).section(QLatin1Char(' '), 0, 0);
+    }
+    return steps;
+}
+
 /// "main outer: 25.0 → 50.0 → 75.0 lbf·ft"; empty when nothing is specified.
 QString stepsText(const FastenerGroupSet& group, const Units& units) {
     QString line;
     if (group.torque && group.method != TighteningMethod::stretch) {
-        QStringList steps;
-        for (const Torque step :
-             equalSteps(group.torque->value, static_cast<int>(group.steps)).value_or(std::vector<Torque>())) {
-            steps << qtText(format(step, units)).section(QLatin1Char(' '), 0, 0);
-        }
-        line = steps.join(QStringLiteral(" → ")) + QLatin1Char(' ') + qtText(symbol(units.torque));
+        line = stepTexts(group.torque->value, group.steps, units).join(QStringLiteral(" → ")) + QLatin1Char(' ') +
+               qtText(symbol(units.torque));
     }
     if (group.angle && group.method == TighteningMethod::torqueAndAngle) {
         line += FastenersText::tr(", then %1").arg(valueText(*group.angle, units));
@@ -51,9 +56,7 @@ QString stepsText(const FastenerGroupSet& group, const Units& units) {
     if (group.stretch && group.method == TighteningMethod::stretch) {
         line = FastenersText::tr("stretch %1").arg(valueText(*group.stretch, units));
     }
-    const QString name =
-        group.ring ? qtWord(group.group) + QLatin1Char(' ') + qtWord(*group.ring) : qtWord(group.group);
-    return line.isEmpty() ? line : name + QStringLiteral(": ") + line;
+    return line.isEmpty() ? line : groupName(group) + QStringLiteral(": ") + line;
 }
 
 PlanLayer layerOf(FastenerKind kind) {
@@ -83,6 +86,10 @@ void keepRowsFor(PlanContent& content, FastenerKind kind) {
 
 } // namespace
 
+QString groupName(const FastenerGroupSet& group) {
+    return group.ring ? qtWord(group.group) + QLatin1Char(' ') + qtWord(*group.ring) : qtWord(group.group);
+}
+
 QString broughtTo(const FastenerTightened& tightened, const Units& units) {
     QStringList parts;
     if (tightened.torque) {
@@ -105,11 +112,7 @@ QString specifiedText(const Facts& facts, FastenerId fastener, const Units& unit
     }
     QString text = FastenersText::tr("Specified: %1").arg(broughtTo(*specified, units));
     if (specified->torque && group->what.steps > 1) {
-        QStringList steps;
-        for (const Torque step : equalSteps(specified->torque->value, static_cast<int>(group->what.steps))
-                                     .value_or(std::vector<Torque>())) {
-            steps << qtText(format(step, units)).section(QLatin1Char(' '), 0, 0);
-        }
+        const QStringList steps = stepTexts(specified->torque->value, group->what.steps, units);
         text += FastenersText::tr(", in steps of %1").arg(steps.join(QStringLiteral(" · ")));
     }
     for (const std::string& more : {group->what.thread, group->what.lubricant}) {
