@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// The window as a screen reader sees it: names, roles and values of all controls, the way of the Tab key, and what is
 /// announced. `accessibility_live_test` asks the running program over AT-SPI, the bus that screen readers use.
+#include "window_bench.h"
+
 #include <QAbstractButton>
 #include <QAbstractItemView>
 #include <QAccessible>
@@ -60,9 +62,7 @@ bool takesTab(const QWidget* widget) {
 class Accessibility : public testing::Test {
 protected:
     void SetUp() override {
-        QSettings::setDefaultFormat(QSettings::IniFormat);
-        QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, m_folder.path());
-        QApplication::setOrganizationName(QStringLiteral("caprail-test"));
+        useSettingsIn(m_folder.path());
         const QString copy = m_folder.filePath(QStringLiteral("record.caprail"));
         ASSERT_TRUE(QFile::copy(QStringLiteral(SAMPLE_BUILDS "/moved-in-verify-round.caprail"), copy));
         QFile::setPermissions(copy, QFile::ReadOwner | QFile::WriteOwner);

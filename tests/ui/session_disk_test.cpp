@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// A session whose file goes away, comes back, or is written by someone else while it is open; and what the window
 /// shows of it.
+#include "window_bench.h"
+
 #include <QAction>
 #include <QApplication>
 #include <QDir>
@@ -28,10 +30,7 @@ namespace {
 class SessionDisk : public testing::Test {
 protected:
     void SetUp() override {
-        QSettings::setDefaultFormat(QSettings::IniFormat);
-        QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, m_folder.path());
-        QApplication::setOrganizationName(QStringLiteral("caprail-test"));
-        QSettings().clear();
+        useSettingsIn(m_folder.path());
         const auto made = importLedger(SAMPLE_BUILDS "/mid-survey.jsonl", path.toStdString());
         ASSERT_TRUE(made) << made.error().sentence;
         session = std::move(*RecordSession::open(path));
@@ -52,14 +51,6 @@ protected:
     std::unique_ptr<RecordSession> session;
     std::int64_t before = 0;
 };
-
-void picture(QWidget& widget, const QString& name) {
-    const QString folder = qEnvironmentVariable("CAPRAIL_PICTURES");
-    if (!folder.isEmpty()) {
-        QDir().mkpath(folder);
-        EXPECT_TRUE(widget.grab().save(folder + QLatin1Char('/') + name + QStringLiteral(".png")));
-    }
-}
 
 } // namespace
 

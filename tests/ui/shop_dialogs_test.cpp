@@ -24,29 +24,18 @@
 #include <window/preferences.h>
 
 #include "shop_bench_records.h"
+#include "window_bench.h"
 
 using namespace caprail;
 using testing::HasSubstr;
 
 namespace {
 
-/// Saves what is drawn when the person who runs the tests asks for pictures.
-template <class Picture> void save(const Picture& picture, const QString& name) {
-    const QString folder = qEnvironmentVariable("CAPRAIL_PICTURES");
-    if (!folder.isEmpty()) {
-        QDir().mkpath(folder);
-        EXPECT_TRUE(picture.save(folder + QLatin1Char('/') + name + QStringLiteral(".png")));
-    }
-}
-
 class ShopDialogs : public testing::Test {
 protected:
     void SetUp() override {
-        QSettings::setDefaultFormat(QSettings::IniFormat);
-        QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, m_config.path());
-        QApplication::setOrganizationName(QStringLiteral("caprail-test"));
+        useSettingsIn(m_config.path());
         qputenv("XDG_CONFIG_HOME", m_config.path().toUtf8());
-        QSettings().clear();
     }
     /// Opened for writing.
     std::unique_ptr<RecordSession> sessionOf(const Ledger& ledger, const std::string& name = "a.caprail") {
@@ -116,7 +105,7 @@ TEST_F(ShopDialogs, save_a_template_from_a_record_and_offer_it_to_the_next_one) 
             field->setText(QString::fromStdString(folder / "new.caprail"));
         }
     }
-    save(dialog.grab(), "shop-new-record");
+    picture(dialog, "shop-new-record");
     button(dialog, "Make")->click();
     const auto session = dialog.takeSession();
     ASSERT_TRUE(session) << dialog.findChildren<QLabel*>().back()->text().toStdString();
@@ -132,7 +121,7 @@ TEST_F(ShopDialogs, edit_a_template_at_the_stations_and_keep_its_next_revision) 
     TemplateEditor editor(ownTemplates().named("Race block").value());
     editor.show();
     QApplication::processEvents();
-    save(editor.grab(), "shop-template-editor");
+    picture(editor, "shop-template-editor");
     button(editor, "Keep")->click();
     EXPECT_EQ(ownTemplates().named("Race block")->note.revision, 2);
     EXPECT_EQ(ownTemplates().named("Race block")->entries.size(),
@@ -140,7 +129,7 @@ TEST_F(ShopDialogs, edit_a_template_at_the_stations_and_keep_its_next_revision) 
     TemplatesDialog dialog;
     dialog.show();
     QApplication::processEvents();
-    save(dialog.grab(), "shop-templates");
+    picture(dialog, "shop-templates");
     button(dialog, "Remove")->click();
     EXPECT_FALSE(ownTemplates().named("Race block"));
 }
@@ -156,7 +145,7 @@ TEST_F(ShopDialogs, keep_a_records_people_and_kit_on_the_shelf_and_copy_them_int
         dialog.findChild<QLineEdit*>()->setText("box 3");
         button(dialog, "Keep")->click();
         QApplication::processEvents();
-        save(dialog.grab(), "shop-shelf");
+        picture(dialog, "shop-shelf");
     }
     ASSERT_EQ(loadShelf().kits.size(), 1U);
     shoptest::Maker other("Jon Berg");
@@ -167,7 +156,7 @@ TEST_F(ShopDialogs, keep_a_records_people_and_kit_on_the_shelf_and_copy_them_int
     auto* tree = dialog.findChild<QTreeWidget*>();
     tree->topLevelItem(0)->child(0)->setCheckState(0, Qt::Checked); // Mira
     tree->topLevelItem(2)->child(0)->setCheckState(0, Qt::Checked); // box 3
-    save(dialog.grab(), "shop-add-from-shelf");
+    picture(dialog, "shop-add-from-shelf");
     button(dialog, "Copy")->click();
     EXPECT_EQ(dialog.result(), QDialog::Accepted);
     EXPECT_TRUE(second->facts().people.contains("Mira Solheim"));
@@ -190,7 +179,7 @@ TEST_F(ShopDialogs, show_the_earlier_build_beside_the_present_one) {
         BuildsDialog dialog(*session);
         dialog.show();
         QApplication::processEvents();
-        save(dialog.grab(), QStringLiteral("shop-builds-") + (look == LookChoice::dark ? "dark" : "light"));
+        picture(dialog, QStringLiteral("shop-builds-") + (look == LookChoice::dark ? "dark" : "light"));
         ASSERT_TRUE(dialog.comparison());
         const auto found = dialog.findChild<QTreeWidget*>()->findItems("Main 1", Qt::MatchExactly);
         ASSERT_FALSE(found.isEmpty());
@@ -202,7 +191,7 @@ TEST_F(ShopDialogs, show_the_earlier_build_beside_the_present_one) {
                              [](const std::string&) { return QByteArray(); }};
     const auto pages = differencePages(source, *comparison, {}, 90);
     ASSERT_FALSE(pages.empty());
-    save(pages.front(), "shop-difference-sheet");
+    picture(pages.front(), "shop-difference-sheet");
     const QString pdf = QString::fromStdString(folder / "difference.pdf");
     ASSERT_TRUE(writeDifferenceSheet(source, *comparison, pdf, {}));
     EXPECT_GT(QFileInfo(pdf).size(), 5'000);
@@ -223,7 +212,7 @@ TEST_F(ShopDialogs, compare_engines_by_counts_and_ranges) {
         window.setAttribute(Qt::WA_DeleteOnClose, false);
         window.show();
         QTest::qWait(50);
-        save(window.grab(), QStringLiteral("shop-across-") + (look == LookChoice::dark ? "dark" : "light"));
+        picture(window, QStringLiteral("shop-across-") + (look == LookChoice::dark ? "dark" : "light"));
         EXPECT_LE(window.minimumSizeHint().width(), 1280);
         auto* chart = window.findChild<AcrossChart*>();
         ASSERT_FALSE(chart->points().empty());
@@ -242,8 +231,7 @@ TEST_F(ShopDialogs, compare_engines_by_counts_and_ranges) {
         for (int tab = 1; tab < tabs->count(); ++tab) {
             tabs->setCurrentIndex(tab);
             QApplication::processEvents();
-            save(window.grab(),
-                 QStringLiteral("shop-across-%1-").arg(tab) + (look == LookChoice::dark ? "dark" : "light"));
+            picture(window, QStringLiteral("shop-across-%1-").arg(tab) + (look == LookChoice::dark ? "dark" : "light"));
         }
     }
     applyLook(LookChoice::light);

@@ -15,29 +15,18 @@
 #include <window/preferences.h>
 
 #include "shop_bench_records.h"
+#include "window_bench.h"
 
 using namespace caprail;
 using testing::HasSubstr;
 
 namespace {
 
-/// Saves what is drawn when the person who runs the tests asks for pictures.
-void picture(QWidget& widget, const QString& name) {
-    const QString folder = qEnvironmentVariable("CAPRAIL_PICTURES");
-    if (!folder.isEmpty()) {
-        QDir().mkpath(folder);
-        EXPECT_TRUE(widget.grab().save(folder + QLatin1Char('/') + name + QStringLiteral(".png")));
-    }
-}
-
 class Shop : public testing::Test {
 protected:
     void SetUp() override {
-        QSettings::setDefaultFormat(QSettings::IniFormat);
-        QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, m_settings.path());
-        QApplication::setOrganizationName(QStringLiteral("caprail-test"));
+        useSettingsIn(m_settings.path());
         qputenv("XDG_CACHE_HOME", m_settings.path().toUtf8());
-        QSettings().clear();
     }
     std::unique_ptr<ShopWindow> shown(const std::string& path) const {
         auto window = std::make_unique<ShopWindow>();

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 /// A real record in a temporary folder, brought as far as a test needs it, and keys as a person types them.
+#include "../drafts.h"
+
 #include <QApplication>
 #include <QTemporaryDir>
 #include <QTest>
@@ -45,16 +47,9 @@ public:
         EXPECT_TRUE(stored) << (stored ? "" : stored.error().sentence);
         return stored.value_or(0);
     }
-    void band(std::string_view name, double lo, double hi) {
-        make(BandSet{std::string(name), {thou(lo), ""}, {thou(hi), ""}, {}, "test"});
-    }
+    void band(std::string_view name, double lo, double hi) { make(drafts::band(name, lo, hi)); }
     void group(FastenerKind kind, int count, const char* thread, double torque) {
-        FastenerGroupSet g;
-        g.group = kind;
-        g.count = count;
-        g.thread = thread;
-        g.torque = Entered<Torque>{poundFeet(torque), ""};
-        make(g);
+        make(drafts::group(kind, count, thread, torque));
     }
     [[nodiscard]] std::vector<Position> positions() const { return session->facts().layout->positions(); }
     void survey(double firstGap = 50, double step = 0) {

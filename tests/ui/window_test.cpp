@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// The whole window on a record: opened, worked in by keyboard, looked at in both looks.
+#include "window_bench.h"
+
 #include <QApplication>
 #include <QDir>
 #include <QFile>
@@ -22,12 +24,7 @@ namespace {
 
 class Window : public testing::Test {
 protected:
-    void SetUp() override {
-        QSettings::setDefaultFormat(QSettings::IniFormat);
-        QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, m_folder.path());
-        QApplication::setOrganizationName(QStringLiteral("caprail-test"));
-        QSettings().clear();
-    }
+    void SetUp() override { useSettingsIn(m_folder.path()); }
     /// A writable copy of a sample record.
     [[nodiscard]] QString copyOf(const QString& sample) const {
         const QString copy = m_folder.filePath(sample + QStringLiteral(".caprail"));
@@ -44,15 +41,6 @@ protected:
     }
     QTemporaryDir m_folder;
 };
-
-/// Saves what is drawn when the person who runs the tests asks for pictures.
-void picture(QWidget& widget, const QString& name) {
-    const QString folder = qEnvironmentVariable("CAPRAIL_PICTURES");
-    if (!folder.isEmpty()) {
-        QDir().mkpath(folder);
-        EXPECT_TRUE(widget.grab().save(folder + QLatin1Char('/') + name + QStringLiteral(".png")));
-    }
-}
 
 constexpr Station allStations[] = {Station::engine,   Station::bearings, Station::fasteners, Station::girdle,
                                    Station::trialFit, Station::pickup,   Station::closing,   Station::history};

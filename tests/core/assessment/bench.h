@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 /// A record built step by step as an assembler would, for the scenario tests.
+#include "../../drafts.h"
+
 #include <assessment/admission.h>
 #include <gtest/gtest.h>
 #include <ledger/band_names.h>
@@ -13,14 +15,7 @@ public:
     Bench() {
         make(PersonAdded{"Mira", "assembler"});
         make(EngineDescribed{"Kestrel Lane", "Orrin Vale", "V8", "KL-2207", ""});
-        LayoutSet layout;
-        layout.caps = 3;
-        layout.tiedLast = 3;
-        layout.rods = 2;
-        layout.throws = 2;
-        layout.pickupCap = 2;
-        layout.dipstickCap = 1;
-        make(layout);
+        make(drafts::threeMains());
         RulesSet rules;
         rules.decision = DecisionWord::simple; // so that a value at the edge is a question of the scenario, not of U
         make(rules);
@@ -62,16 +57,9 @@ public:
         return sequence ? std::string() : sequence.error().sentence;
     }
 
-    void band(std::string_view name, double lo, double hi) {
-        make(BandSet{std::string(name), {thou(lo), ""}, {thou(hi), ""}, {}, "test"});
-    }
+    void band(std::string_view name, double lo, double hi) { make(drafts::band(name, lo, hi)); }
     void group(FastenerKind kind, int count, const char* thread, double torque) {
-        FastenerGroupSet g;
-        g.group = kind;
-        g.count = count;
-        g.thread = thread;
-        g.torque = Entered<Torque>{poundFeet(torque), ""};
-        make(g);
+        make(drafts::group(kind, count, thread, torque));
     }
     void tightenAll() {
         for (const FastenerId f : facts.layout->verifiedFasteners()) {

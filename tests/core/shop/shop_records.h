@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 /// Invented records on disk for the tests of the shop, written in one transaction each so that hundreds are cheap.
+#include "../../drafts.h"
+
 #include <assessment/admission.h>
 #include <filesystem>
 #include <fstream>
@@ -78,14 +80,7 @@ public:
                const std::string& templateName = "Three mains") {
         make(PersonAdded{m_person, "assembler"});
         make(EngineDescribed{"Kestrel Lane", customer, engine, serial, ""});
-        LayoutSet layout;
-        layout.caps = 3;
-        layout.tiedLast = 3;
-        layout.rods = 2;
-        layout.throws = 2;
-        layout.pickupCap = 2;
-        layout.dipstickCap = 1;
-        make(layout);
+        make(drafts::threeMains());
         RulesSet rules;
         rules.decision = DecisionWord::simple;
         make(rules);
@@ -112,16 +107,9 @@ public:
             make(toNote({templateName, 2, ""}));
         }
     }
-    void band(std::string_view name, double lo, double hi) {
-        make(BandSet{std::string(name), {thou(lo), ""}, {thou(hi), ""}, {}, "test"});
-    }
+    void band(std::string_view name, double lo, double hi) { make(drafts::band(name, lo, hi)); }
     void group(FastenerKind kind, int count, const char* thread, double torque) {
-        FastenerGroupSet g;
-        g.group = kind;
-        g.count = count;
-        g.thread = thread;
-        g.torque = Entered<Torque>{poundFeet(torque), ""};
-        make(g);
+        make(drafts::group(kind, count, thread, torque));
     }
     void tightenAll(double mains = 70) {
         for (const FastenerId f : facts.layout->verifiedFasteners()) {
