@@ -6,8 +6,6 @@
 #include <climits>
 #include <cstdlib>
 #include <filesystem>
-#include <future>
-#include <thread>
 #include <unordered_set>
 
 namespace caprail {
@@ -18,28 +16,14 @@ namespace {
 constexpr std::size_t glanceChunk = 256;
 constexpr std::size_t assessChunk = 24;
 
-std::size_t threads() {
-    return std::clamp<std::size_t>(std::thread::hardware_concurrency(), 1, 8);
-}
-
-/// Looks at some files on several threads; the findings stand in the files' order.
+/// Looks at some files, one after another; the findings stand in the files' order. Several threads would not be faster:
+/// SQLite counts its memory under one lock for the whole program, as its heap limit (store/defences.h) needs.
 template <class Look>
 std::vector<FileFinding> lookAtAll(const std::string& root, const std::vector<FoundFile>& files, Look look,
                                    const std::stop_token& stop) {
     std::vector<FileFinding> findings(files.size());
-    std::atomic<std::size_t> next = 0;
-    const auto work = [&] {
-        for (std::size_t i = next++; i < files.size() && !stop.stop_requested(); i = next++) {
-            findings[i] = look(root + "/" + files[i].path);
-        }
-    };
-    std::vector<std::future<void>> others;
-    for (std::size_t i = 1; i < std::min(threads(), files.size()); ++i) {
-        others.push_back(std::async(std::launch::async, work));
-    }
-    work();
-    for (auto& other : others) {
-        other.get();
+    for (std::size_t i = 0; i < files.size() && !stop.stop_requested(); ++i) {
+        findings[i] = look(root + "/" + files[i].path);
     }
     return findings;
 }

@@ -28,8 +28,8 @@ struct ScanReport {
     std::size_t glanced = 0, assessed = 0; ///< files that were read in this scan
 };
 
-/// Brings a list of a folder's records up to date, through an index. Files are read by several threads at a time and
-/// without a trace (record_reader.h); what has not changed is not read again. One object serves one folder for as long
+/// Brings a list of a folder's records up to date, through an index. Files are read without a trace (record_reader.h);
+/// what has not changed is not read again. One object serves one folder for as long
 /// as it is shown; it may be asked to scan again and again, by one thread at a time.
 class ShopScan {
 public:
