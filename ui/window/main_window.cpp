@@ -32,6 +32,18 @@
 
 namespace caprail {
 
+namespace {
+
+/// The panels one over the other. How high each would like to be at a given width is its own affair: asked again and
+/// again while the window is laid out, it took longer than all the rest of the start.
+class PanelStack : public QStackedWidget {
+public:
+    using QStackedWidget::QStackedWidget;
+    [[nodiscard]] bool hasHeightForWidth() const override { return false; }
+};
+
+} // namespace
+
 MainWindow::MainWindow()
     : m_preferences(Preferences::load()), m_person(new QComboBox(this)), m_lastStored(new QLabel(this)),
       m_confirmation(new Confirmation(this)) {
@@ -52,7 +64,8 @@ MainWindow::MainWindow()
     });
     makeMenus(*this);
     new DiskBar(*this);
-    showStart();
+    setWindowTitle(tr("Caprail"));
+    m_person->hide();
 }
 
 MainWindow::~MainWindow() {
@@ -84,12 +97,7 @@ void MainWindow::take(std::unique_ptr<RecordSession> session) {
     auto* page = new QWidget;
     m_next = new NextBar(*m_session, page);
     m_list = new StationList(*m_session, page);
-    m_stack = new QStackedWidget(page);
-    for (const auto& station : allWords<Station>()) {
-        m_panels[station.value] = makeStation(station.value, *m_session, m_stack);
-        m_stack->addWidget(m_panels[station.value]);
-        connect(m_panels[station.value], &StationPanel::subjectChanged, this, &MainWindow::followPlace);
-    }
+    m_stack = new PanelStack(page);
     auto* row = new QHBoxLayout;
     row->setSpacing(0);
     m_place = new PlacePanel(*m_session, page);
@@ -111,8 +119,8 @@ void MainWindow::take(std::unique_ptr<RecordSession> session) {
     connect(m_bench, &BenchView::left, this, &MainWindow::leaveBench);
 
     connect(m_list, &StationList::stationChosen, this, [this](Station station) {
-        m_stack->setCurrentWidget(m_panels[station]);
-        m_panels[station]->refresh();
+        m_stack->setCurrentWidget(panel(station));
+        panel(station)->refresh();
         followPlace();
     });
     connect(m_session.get(), &RecordSession::changed, this, &MainWindow::refreshAll);
@@ -134,6 +142,7 @@ void MainWindow::take(std::unique_ptr<RecordSession> session) {
     });
     noteRecentFile(m_session->path());
     m_person->show();
+    m_stack->setCurrentWidget(panel(m_session->assessment().next.place.station));
     refreshAll();
     showPlace(m_session->assessment().next.place);
     emit recordChanged();
@@ -142,6 +151,7 @@ void MainWindow::take(std::unique_ptr<RecordSession> session) {
 bool MainWindow::openFile(const QString& path) {
     auto session = RecordSession::open(path);
     if (!session) {
+        show();
         offerSalvage(*this, path, QString::fromStdString(session.error().sentence));
         return false;
     }
@@ -174,9 +184,18 @@ void MainWindow::openSample(const QString& path) {
     }
 }
 
-StationPanel* MainWindow::panel(Station station) const {
-    const auto at = m_panels.find(station);
-    return at == m_panels.end() ? nullptr : at->second;
+StationPanel* MainWindow::panel(Station station) {
+    if (!m_session) {
+        return nullptr;
+    }
+    // Not all at the start: a record is on the screen sooner, and most sittings are spent at one station or two.
+    StationPanel*& panel = m_panels[station];
+    if (panel == nullptr) {
+        panel = makeStation(station, *m_session, m_stack);
+        m_stack->addWidget(panel);
+        connect(panel, &StationPanel::subjectChanged, this, &MainWindow::followPlace);
+    }
+    return panel;
 }
 
 Station MainWindow::currentStation() const {
@@ -190,13 +209,13 @@ Station MainWindow::currentStation() const {
 
 void MainWindow::showPlace(const Place& place) {
     m_list->show(place.station);
-    m_stack->setCurrentWidget(m_panels[place.station]);
-    m_panels[place.station]->select(QString::fromStdString(place.subject));
+    m_stack->setCurrentWidget(panel(place.station));
+    panel(place.station)->select(QString::fromStdString(place.subject));
     followPlace();
 }
 
 void MainWindow::followPlace() {
-    m_place->setPlace(m_panels[currentStation()]->subject());
+    m_place->setPlace(panel(currentStation())->subject());
 }
 
 void MainWindow::openFindingHere() {
@@ -222,7 +241,7 @@ void MainWindow::refreshAll() {
     m_list->refresh();
     refreshPeople();
     // Only what is in sight is drawn anew; a hidden panel is refreshed when it is shown.
-    m_panels[currentStation()]->refresh();
+    panel(currentStation())->refresh();
     m_place->refresh();
     followPlace();
 }
@@ -320,7 +339,7 @@ void MainWindow::toggleBench() {
         m_bench->leave();
         return;
     }
-    if (!m_bench->enter(m_panels[currentStation()])) {
+    if (!m_bench->enter(panel(currentStation()))) {
         m_next->showHint(
             tr("The bench view shows one value at a time: choose a place where one is typed, such as a gap, "
                "a journal or a fastener."));
@@ -337,7 +356,7 @@ void MainWindow::toggleBench() {
 void MainWindow::leaveBench() {
     m_bench->hide();
     setWindowState(m_statesBefore);
-    if (EntryField* field = m_panels[currentStation()]->entryField()) {
+    if (EntryField* field = panel(currentStation())->entryField()) {
         field->setFocus();
     }
 }
@@ -347,6 +366,14 @@ void MainWindow::resizeEvent(QResizeEvent* event) {
     if (m_bench != nullptr) {
         m_bench->setGeometry(rect());
     }
+}
+
+void MainWindow::showEvent(QShowEvent* event) {
+    // Not before: a window that is opened on a record never needs the start page.
+    if (!m_session && centralWidget() == nullptr) {
+        showStart();
+    }
+    QMainWindow::showEvent(event);
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

@@ -34,7 +34,8 @@ public:
     [[nodiscard]] RecordSession* session() const { return m_session.get(); }
     [[nodiscard]] const Preferences& preferences() const { return m_preferences; }
     void showPlace(const Place& place);
-    [[nodiscard]] StationPanel* panel(Station station) const;
+    /// A station's panel, built when it is first asked for; null while no record is open.
+    [[nodiscard]] StationPanel* panel(Station station);
     [[nodiscard]] BenchView* bench() const { return m_bench; }
     [[nodiscard]] PlacePanel* placePanel() const { return m_place; }
 
@@ -69,6 +70,7 @@ signals:
     void recordChanged(); ///< another record, or none, is shown now
 
 protected:
+    void showEvent(QShowEvent* event) override;
     void closeEvent(QCloseEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
@@ -92,7 +94,7 @@ private:
     BenchView* m_bench = nullptr; ///< over everything else while it lasts
     Qt::WindowStates m_statesBefore;
     QStackedWidget* m_stack = nullptr;
-    std::map<Station, StationPanel*> m_panels;
+    std::map<Station, StationPanel*> m_panels; ///< those that were shown
     QComboBox* m_person;
     QLabel* m_lastStored;
     Confirmation* m_confirmation;

@@ -27,10 +27,10 @@ int runShop(const QString& folder) {
 int runWindows(const QStringList& files) {
     dress();
     auto* first = new MainWindow;
-    first->show();
     for (const QString& file : files) {
         first->openFile(file);
     }
+    first->show();
     return QApplication::exec();
 }
 
