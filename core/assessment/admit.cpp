@@ -6,6 +6,7 @@
 #include <ledger/band_names.h>
 #include <set>
 #include <units/format.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -19,14 +20,15 @@ constexpr Torque hardest = newtonMetres(3000);
 
 Result<void> name(const std::string& text, const std::string& what) {
     if (text.empty() || text.size() > 60 || text.find_first_of(" \t\n\r") != std::string::npos) {
-        return refuse("“" + text + "” does not do as the name of " + what + ": use 1 to 60 characters without spaces.");
+        return refuse(
+            Core::say("“%1” does not do as the name of %2: use 1 to 60 characters without spaces.", text, what));
     }
     return {};
 }
 
 Result<void> words(const std::string& text, const std::string& what) {
     if (text.find_first_not_of(" \t\n\r") == std::string::npos) {
-        return refuse("There is nothing written for " + what + ": say it in a few words.");
+        return refuse(Core::say("There is nothing written for %1: say it in a few words.", what));
     }
     return {};
 }
@@ -36,7 +38,7 @@ class Admission : private KnownPlaces {
 public:
     explicit Admission(const Facts& facts) : KnownPlaces(facts) {}
 
-    Result<void> operator()(const EngineDescribed& e) const { return words(e.engine, "the engine"); }
+    Result<void> operator()(const EngineDescribed& e) const { return words(e.engine, Core::say("the engine")); }
 
     Result<void> operator()(const LayoutSet& e) const {
         const auto layout = EngineLayout::from(e);
@@ -47,7 +49,7 @@ public:
     }
 
     Result<void> operator()(const BandSet& e) const {
-        if (auto named = words(e.band, "the band's name"); !named) {
+        if (auto named = words(e.band, Core::say("the band's name")); !named) {
             return named;
         }
         const auto band = Band::between(e.lo.value, e.hi.value);
@@ -55,36 +57,36 @@ public:
             return tl::unexpected(band.error());
         }
         if (e.target && !band->contains(e.target->value)) {
-            return refuse("The target " + format(e.target->value, unitsOfRefusals) + " lies outside the band “" +
-                          e.band + "”, " + format(*band, unitsOfRefusals) + ": choose one inside it.");
+            return refuse(Core::say("The target %1 lies outside the band “%2”, %3: choose one inside it.",
+                                    format(e.target->value, unitsOfRefusals), e.band, format(*band, unitsOfRefusals)));
         }
-        return lengths({e.lo.value, e.hi.value}, "a band");
+        return lengths({e.lo.value, e.hi.value}, Core::say("a band"));
     }
 
     Result<void> operator()(const RulesSet& e) const {
         if (e.repeatLimit <= Length() || e.kitTolerance <= Length() || e.minimumPasses < 1 || e.minimumPasses > 20 ||
             e.largestStack < 0 || e.largestStack > 50 || e.torqueScatterPercent < 0 || e.torqueScatterPercent > 90 ||
             e.counterweightMinimum < Length()) {
-            return refuse("The rules hold a value that cannot be: limits must be positive, passes 1 to 20, shims per "
-                          "stack 0 to 50, torque scatter 0 to 90 %.");
+            return refuse(Core::say("The rules hold a value that cannot be: limits must be positive, passes 1 to 20, "
+                                    "shims per stack 0 to 50, torque scatter 0 to 90 %."));
         }
         return {};
     }
 
     Result<void> operator()(const FastenerGroupSet& e) const {
         if (e.count < 1 || e.count > 200) {
-            return refuse("A fastener group has 1 to 200 fasteners, not " + std::to_string(e.count) + ".");
+            return refuse(Core::say("A fastener group has 1 to 200 fasteners, not %1.", e.count));
         }
         if (e.steps < 1 || e.steps > 10) {
-            return refuse("Fasteners are tightened in 1 to 10 steps, not " + std::to_string(e.steps) + ".");
+            return refuse(Core::say("Fasteners are tightened in 1 to 10 steps, not %1.", e.steps));
         }
         if (e.method == TighteningMethod::stretch ? !e.stretch : !e.torque) {
-            return refuse("The group “" + std::string(word(e.group)) + "” is tightened by " +
-                          std::string(word(e.method)) + ", but no such value was given: give it.");
+            return refuse(Core::say("The group “%1” is tightened by %2, but no such value was given: give it.",
+                                    shown(e.group), shown(e.method)));
         }
         if (e.method == TighteningMethod::torqueAndAngle && !e.angle) {
-            return refuse("The group “" + std::string(word(e.group)) +
-                          "” is tightened by torque and angle, but no angle was given: give it.");
+            return refuse(Core::say("The group “%1” is tightened by torque and angle, but no angle was given: give it.",
+                                    shown(e.group)));
         }
         std::set<std::string> seen;
         for (const auto& member : e.sequence.names) {
@@ -93,61 +95,68 @@ public:
                 return tl::unexpected(fastener.error());
             }
             if (fastener->kind != e.group || !seen.insert(member).second) {
-                return refuse("The sequence names " + member +
-                              (fastener->kind == e.group ? " twice" : ", which is of another group") +
-                              ": name each fastener of the group once.");
+                return refuse(
+                    fastener->kind == e.group
+                        ? Core::say("The sequence names %1 twice: name each fastener of the group once.", member)
+                        : Core::say("The sequence names %1, which is of another group: name each fastener of the "
+                                    "group once.",
+                                    member));
             }
         }
         return torqueAndAngle(e.torque, e.angle);
     }
 
-    Result<void> operator()(const PersonAdded& e) const { return words(e.name, "the person's name"); }
+    Result<void> operator()(const PersonAdded& e) const { return words(e.name, Core::say("the person's name")); }
 
     Result<void> operator()(const InstrumentAdded& e) const {
-        if (auto named = name(e.instrument, "an instrument"); !named) {
+        if (auto named = name(e.instrument, Core::say("an instrument")); !named) {
             return named;
         }
         if (e.smallestTorque && e.largestTorque && e.smallestTorque->value > e.largestTorque->value) {
-            return refuse("The wrench " + e.instrument +
-                          " would reach from a larger torque to a smaller one: give the smaller first.");
+            return refuse(
+                Core::say("The wrench %1 would reach from a larger torque to a smaller one: give the smaller first.",
+                          e.instrument));
         }
         if (e.calibrated && e.due && *e.due < *e.calibrated) {
-            return refuse("The instrument " + e.instrument + " would be due on " + format(*e.due) +
-                          ", before it was calibrated on " + format(*e.calibrated) + ": correct one of the dates.");
+            return refuse(Core::say(
+                "The instrument %1 would be due on %2, before it was calibrated on %3: correct one of the dates.",
+                e.instrument, format(*e.due), format(*e.calibrated)));
         }
         if ((e.dueCycles && *e.dueCycles < 1) || (e.cycles && *e.cycles < 0)) {
-            return refuse("The cycles of " + e.instrument + " cannot be negative: give counts of pulls.");
+            return refuse(Core::say("The cycles of %1 cannot be negative: give counts of pulls.", e.instrument));
         }
         return {};
     }
 
     Result<void> operator()(const JournalReading& e) const {
         if (e.station < 1 || e.station > 9 || e.direction < 1 || e.direction > 9) {
-            return refuse("A journal is measured at stations 1 to 9 in directions 1 to 9: correct the place on it.");
+            return refuse(
+                Core::say("A journal is measured at stations 1 to 9 in directions 1 to 9: correct the place on it."));
         }
-        return all({journal(e.journal), instrument(e.instrument), positive(e.diameter.value, "a journal's diameter")});
+        return all({journal(e.journal), instrument(e.instrument),
+                    positive(e.diameter.value, Core::say("a journal's diameter"))});
     }
     Result<void> operator()(const BoreReading& e) const {
         if (e.station < 1 || e.station > 9) {
-            return refuse("A bore is measured at stations 1 to 9: correct the place in it.");
+            return refuse(Core::say("A bore is measured at stations 1 to 9: correct the place in it."));
         }
-        return all({journal(e.journal), instrument(e.instrument), positive(e.value.value, "a bore")});
+        return all({journal(e.journal), instrument(e.instrument), positive(e.value.value, Core::say("a bore"))});
     }
     Result<void> operator()(const ShellMeasured& e) const {
-        return all(
-            {name(e.shell, "a shell"), instrument(e.instrument), positive(e.thickness.value, "a shell's thickness")});
+        return all({name(e.shell, Core::say("a shell")), instrument(e.instrument),
+                    positive(e.thickness.value, Core::say("a shell's thickness"))});
     }
     Result<void> operator()(const ShellsFitted& e) const {
         if (e.upper == e.lower) {
-            return refuse("Shell " + e.upper + " cannot be both the upper and the lower one: name two shells.");
+            return refuse(Core::say("Shell %1 cannot be both the upper and the lower one: name two shells.", e.upper));
         }
         for (const auto& shell : {e.upper, e.lower}) {
             if (!m_facts.shells.contains(shell)) {
-                return refuse("The shelf has no shell " + shell + ": enter its thickness first.");
+                return refuse(Core::say("The shelf has no shell %1: enter its thickness first.", shell));
             }
             for (const auto& [where, fitted] : m_facts.shellsFitted) {
                 if (where != e.journal && (fitted.what.upper == shell || fitted.what.lower == shell)) {
-                    return refuse("Shell " + shell + " already lies in " + describe(where) + ": take another one.");
+                    return refuse(Core::say("Shell %1 already lies in %2: take another one.", shell, describe(where)));
                 }
             }
         }
@@ -155,17 +164,16 @@ public:
     }
     Result<void> operator()(const FitReading& e) const {
         if (!bands::isFit(e.fit) || m_facts.bandNamed(e.fit) == nullptr) {
-            return refuse("There is no fit “" + e.fit + "” in this record: set its band first.");
+            return refuse(Core::say("There is no fit “%1” in this record: set its band first.", e.fit));
         }
         if (e.place < 1 || e.place > 99) {
-            return refuse("A fit is read at place 1 to 99, not " + std::to_string(e.place) + ".");
+            return refuse(Core::say("A fit is read at place 1 to 99, not %1.", e.place));
         }
         if (e.fit == bands::rodSideClearance && m_facts.layout &&
             !m_facts.layout->hasThrow(static_cast<int>(e.place))) {
-            return refuse("This engine has no throw " + std::to_string(e.place) + ": choose 1 to " +
-                          std::to_string(m_facts.layout->throws()) + ".");
+            return refuse(Core::say("This engine has no throw %1: choose 1 to %2.", e.place, m_facts.layout->throws()));
         }
-        return all({instrument(e.instrument), lengths({e.value.value}, "a fit")});
+        return all({instrument(e.instrument), lengths({e.value.value}, Core::say("a fit"))});
     }
     Result<void> operator()(const PartChanged& e) const {
         if (e.part == Part::nutAndWasher) {
@@ -177,14 +185,15 @@ public:
             return at ? journal(*at) : Result<void>(tl::unexpected(at.error()));
         }
         if (!e.place.empty()) {
-            return refuse("There is one " + std::string(word(e.part)) + " only: leave the place empty.");
+            return refuse(Core::say("There is one %1 only: leave the place empty.", shown(e.part)));
         }
         return {};
     }
 
     Result<void> operator()(const FastenerTightened& e) const {
         if (!e.torque && !e.angle && !e.stretch) {
-            return refuse("Say to what " + describe(e.fastener) + " was tightened: a torque, an angle or a stretch.");
+            return refuse(
+                Core::say("Say to what %1 was tightened: a torque, an angle or a stretch.", describe(e.fastener)));
         }
         return all({fastener(e.fastener), instrument(e.instrument), torqueAndAngle(e.torque, e.angle)});
     }
@@ -193,54 +202,55 @@ public:
     Result<void> operator()(const RoundBegun& e) const {
         const std::int64_t next = m_facts.rounds.empty() ? 1 : m_facts.rounds.back().begun.what.round + 1;
         if (e.round != next) {
-            return refuse("The next verify round is number " + std::to_string(next) + ", not " +
-                          std::to_string(e.round) + ".");
+            return refuse(Core::say("The next verify round is number %1, not %2.", next, e.round));
         }
         if (!m_facts.layout) {
-            return refuse("A verify round needs to know the fasteners: set the engine layout first.");
+            return refuse(Core::say("A verify round needs to know the fasteners: set the engine layout first."));
         }
         return instrument(e.instrument);
     }
     Result<void> operator()(const RoundOutcome& e) const {
         if (m_facts.rounds.empty() || m_facts.rounds.back().begun.what.round != e.round) {
-            return refuse("Verify round " + std::to_string(e.round) + " is not the one under way: begin it first.");
+            return refuse(Core::say("Verify round %1 is not the one under way: begin it first.", e.round));
         }
         if (!isVerified(e.fastener.kind)) {
-            return refuse("A verify round pulls main-cap and rod fasteners, not " + describe(e.fastener) + ".");
+            return refuse(Core::say("A verify round pulls main-cap and rod fasteners, not %1.", describe(e.fastener)));
         }
         if (m_facts.rounds.back().outcomes.contains(e.fastener)) {
-            return refuse(describe(e.fastener) + " has its outcome in round " + std::to_string(e.round) +
-                          " already: strike that entry if it is wrong.");
+            return refuse(Core::say("%1 has its outcome in round %2 already: strike that entry if it is wrong.",
+                                    describe(e.fastener), e.round));
         }
         if (e.outcome == Outcome::moved && (!e.angle || e.angle->value <= Angle())) {
-            return refuse("Say by what angle " + describe(e.fastener) + " moved, for example 4°.");
+            return refuse(Core::say("Say by what angle %1 moved, for example 4°.", describe(e.fastener)));
         }
         if (e.outcome == Outcome::held && e.angle && e.angle->value != Angle()) {
-            return refuse(describe(e.fastener) + " cannot have held and turned by an angle: enter it as moved.");
+            return refuse(
+                Core::say("%1 cannot have held and turned by an angle: enter it as moved.", describe(e.fastener)));
         }
         return all({fastener(e.fastener), instrument(e.instrument), torqueAndAngle(e.torque, e.angle)});
     }
 
     Result<void> operator()(const GapReading& e) const {
         if (e.pass < 1 || e.pass > 99) {
-            return refuse("Passes count from 1 to 99, not " + std::to_string(e.pass) + ".");
+            return refuse(Core::say("Passes count from 1 to 99, not %1.", e.pass));
         }
-        return all({position(e.position), instrument(e.instrument), lengths({e.gap.value}, "a gap")});
+        return all({position(e.position), instrument(e.instrument), lengths({e.gap.value}, Core::say("a gap"))});
     }
     Result<void> operator()(const ShimAdded& e) const {
         if (m_facts.shims.contains(e.shim)) {
-            return refuse("The kit has a shim " + e.shim + " already: give this one another name.");
+            return refuse(Core::say("The kit has a shim %1 already: give this one another name.", e.shim));
         }
-        return all({name(e.shim, "a shim"), positive(e.marked.value, "a shim's thickness")});
+        return all({name(e.shim, Core::say("a shim")), positive(e.marked.value, Core::say("a shim's thickness"))});
     }
     Result<void> operator()(const ShimMeasured& e) const {
-        return all({shim(e.shim), instrument(e.instrument), positive(e.thickness.value, "a shim's thickness")});
+        return all(
+            {shim(e.shim), instrument(e.instrument), positive(e.thickness.value, Core::say("a shim's thickness"))});
     }
     Result<void> operator()(const ShimSetAside& e) const {
         const auto at = m_facts.shims.find(e.shim);
         if (e.isAside && at != m_facts.shims.end() && at->second.inStackAt) {
-            return refuse("Shim " + e.shim + " lies in the stack at " + describe(*at->second.inStackAt) +
-                          ": build that stack without it first.");
+            return refuse(Core::say("Shim %1 lies in the stack at %2: build that stack without it first.", e.shim,
+                                    describe(*at->second.inStackAt)));
         }
         return shim(e.shim);
     }
@@ -251,8 +261,8 @@ public:
         for (const auto& [where, shims] : m_facts.pins) {
             for (const auto& pinned : shims) {
                 if (where != e.position && std::ranges::find(e.shims.names, pinned) != e.shims.names.end()) {
-                    return refuse("Shim " + pinned + " is pinned to " + describe(where) +
-                                  " already: take that pin away first.");
+                    return refuse(Core::say("Shim %1 is pinned to %2 already: take that pin away first.", pinned,
+                                            describe(where)));
                 }
             }
         }
@@ -264,112 +274,118 @@ public:
     Result<void> operator()(const StackMoved& e) const {
         const auto at = m_facts.stacks.find(e.position);
         if (at == m_facts.stacks.end()) {
-            return refuse("There is no stack at " + describe(e.position) + ": build it first.");
+            return refuse(Core::say("There is no stack at %1: build it first.", describe(e.position)));
         }
         if (e.move != StackMove::takenApart && at->second.isOn == (e.move == StackMove::putBack)) {
-            return refuse("The stack at " + describe(e.position) + " is " + (at->second.isOn ? "on" : "off") +
-                          " already.");
+            return refuse(
+                Core::say("The stack at %1 is %2 already.", describe(e.position), (at->second.isOn ? "on" : "off")));
         }
         return position(e.position);
     }
     Result<void> operator()(const RecheckMade& e) const {
         const auto at = m_facts.stacks.find(e.position);
         if (at == m_facts.stacks.end() || !at->second.isOn) {
-            return refuse("There is no stack on " + describe(e.position) +
-                          " to lay the straightedge on: build it, or put it back, first.");
+            return refuse(
+                Core::say("There is no stack on %1 to lay the straightedge on: build it, or put it back, first.",
+                          describe(e.position)));
         }
         return all({position(e.position), instrument(e.instrument)});
     }
-    Result<void> operator()(const JudgedAgain& e) const { return words(e.check, "the check that is judged again"); }
+    Result<void> operator()(const JudgedAgain& e) const {
+        return words(e.check, Core::say("the check that is judged again"));
+    }
 
     Result<void> operator()(const GirdleWaySet&) const { return layoutKnown(); }
     Result<void> operator()(const TrialFitResult& e) const {
         if (isPerThrow(e.item) ? !m_facts.layout || !m_facts.layout->hasThrow(static_cast<int>(e.throwNumber))
                                : e.throwNumber != 0) {
-            return refuse("“" + std::string(word(e.item)) + "” " +
-                          (isPerThrow(e.item) ? "is answered for each throw, and this engine has no throw " +
-                                                    std::to_string(e.throwNumber) + "."
-                                              : "is answered once for the engine: leave the throw out."));
+            return refuse(
+                "“" + std::string(word(e.item)) + "” " +
+                (isPerThrow(e.item)
+                     ? Core::say("is answered for each throw, and this engine has no throw %1.", e.throwNumber)
+                     : Core::say("is answered once for the engine: leave the throw out.")));
         }
         if ((e.result == TrialResult::measured) != e.clearance.has_value()) {
-            return refuse("A measured clearance and only that carries a value: give it, or answer pass or fail.");
+            return refuse(
+                Core::say("A measured clearance and only that carries a value: give it, or answer pass or fail."));
         }
         if (e.clearance && e.clearance->value < Length()) {
-            return refuse("A clearance cannot be below zero: where parts touch, answer fail.");
+            return refuse(Core::say("A clearance cannot be below zero: where parts touch, answer fail."));
         }
         if (e.result == TrialResult::measured && (e.item == TrialItem::turnsFreely || e.item == TrialItem::keyway)) {
-            return refuse("“" + std::string(word(e.item)) + "” is answered by pass or fail, not measured.");
+            return refuse(Core::say("“%1” is answered by pass or fail, not measured.", shown(e.item)));
         }
         return layoutKnown();
     }
     Result<void> operator()(const PickupReading& e) const {
         return all({instrument(e.instrument),
                     e.value.value < Length()
-                        ? Result<void>(refuse("A pickup term cannot be negative: measure it from the rail."))
+                        ? Result<void>(refuse(Core::say("A pickup term cannot be negative: measure it from the rail.")))
                         : Result<void>(),
-                    lengths({e.value.value}, "a pickup term")});
+                    lengths({e.value.value}, Core::say("a pickup term"))});
     }
 
     Result<void> operator()(const FindingOpened& e) const {
         if (m_facts.findings.contains(e.finding)) {
-            return refuse("There is a finding " + e.finding + " already: give this one the next number.");
+            return refuse(Core::say("There is a finding %1 already: give this one the next number.", e.finding));
         }
-        return all({name(e.finding, "a finding"), words(e.text, "the finding")});
+        return all({name(e.finding, Core::say("a finding")), words(e.text, Core::say("the finding"))});
     }
     Result<void> operator()(const FindingSettled& e) const {
         const auto at = m_facts.findings.find(e.finding);
         if (at == m_facts.findings.end()) {
-            return refuse("There is no finding " + e.finding + " in this record.");
+            return refuse(Core::say("There is no finding %1 in this record.", e.finding));
         }
         if (at->second.settled) {
-            return refuse("Finding " + e.finding + " is settled already: open a new one.");
+            return refuse(Core::say("Finding %1 is settled already: open a new one.", e.finding));
         }
-        return words(e.done, "what was done about " + e.finding);
+        return words(e.done, Core::say("what was done about %1", e.finding));
     }
-    Result<void> operator()(const NoteAdded& e) const { return words(e.text, "the note"); }
+    Result<void> operator()(const NoteAdded& e) const { return words(e.text, Core::say("the note")); }
     Result<void> operator()(const AttachmentAdded& e) const {
         if (const auto hash = sealFromHex(e.sha256); !hash || e.size < 0) {
-            return refuse("The attachment “" + e.fileName + "” carries no proper SHA-256 hash or size.");
+            return refuse(Core::say("The attachment “%1” carries no proper SHA-256 hash or size.", e.fileName));
         }
-        return words(e.fileName, "the attachment's file name");
+        return words(e.fileName, Core::say("the attachment's file name"));
     }
 
     Result<void> operator()(const ClosingStepDone& e) const {
         if (m_facts.closing.contains(e.step)) {
-            return refuse("“" + std::string(word(e.step)) + "” is ticked already: strike that entry if it is wrong.");
+            return refuse(Core::say("“%1” is ticked already: strike that entry if it is wrong.", shown(e.step)));
         }
         for (const auto& step : allWords<ClosingStep>()) {
             if (step.value == e.step) {
                 break;
             }
             if (!m_facts.closing.contains(step.value)) {
-                return refuse("“" + std::string(word(e.step)) + "” comes after “" + std::string(step.word) +
-                              "”: do that first.");
+                return refuse(Core::say("“%1” comes after “%2”: do that first.", shown(e.step), shown(step.value)));
             }
         }
         if (e.openMinutes && (*e.openMinutes < 1 || *e.openMinutes > 1440)) {
-            return refuse("The sealant's open time is given in minutes, 1 to 1440.");
+            return refuse(Core::say("The sealant's open time is given in minutes, 1 to 1440."));
         }
         return {};
     }
     Result<void> operator()(const SignedOff&) const {
         for (const auto& step : allWords<ClosingStep>()) {
             if (!m_facts.closing.contains(step.value)) {
-                return refuse("The record cannot be signed off before “" + std::string(step.word) + "” is done.");
+                return refuse(Core::say("The record cannot be signed off before “%1” is done.", shown(step.value)));
             }
         }
-        return m_facts.isClosed() ? Result<void>(refuse("This build is signed off already.")) : Result<void>();
+        return m_facts.isClosed() ? Result<void>(refuse(Core::say("This build is signed off already.")))
+                                  : Result<void>();
     }
     Result<void> operator()(const BuildBegun& e) const {
         if (!m_facts.isClosed()) {
-            return refuse("A new build begins when the one before is signed off: finish and sign this one first.");
+            return refuse(
+                Core::say("A new build begins when the one before is signed off: finish and sign this one first."));
         }
         if (e.build != m_facts.build + 1) {
-            return refuse("The next build of this engine is number " + std::to_string(m_facts.build + 1) + ".");
+            return refuse(Core::say("The next build of this engine is number %1.", m_facts.build + 1));
         }
-        return words(e.why, "why the engine is built anew");
+        return words(e.why, Core::say("why the engine is built anew"));
     }
-    Result<void> operator()(const Struck& e) const { return words(e.why, "why the entry is struck"); }
+    Result<void> operator()(const Struck& e) const { return words(e.why, Core::say("why the entry is struck")); }
 
 private:
     static Result<void> all(std::initializer_list<Result<void>> conditions) {
@@ -380,27 +396,27 @@ private:
     static Result<void> lengths(std::initializer_list<Length> values, const std::string& what) {
         for (const Length l : values) {
             if (l.magnitude() > longest) {
-                return refuse(format(l, unitsOfRefusals) + " is too large for " + what + " of any engine: correct it.");
+                return refuse(
+                    Core::say("%1 is too large for %2 of any engine: correct it.", format(l, unitsOfRefusals), what));
             }
         }
         return {};
     }
     static Result<void> positive(Length l, const std::string& what) {
         if (l <= Length()) {
-            return refuse(format(l, unitsOfRefusals) + " cannot be " + what + ": it must be more than zero.");
+            return refuse(Core::say("%1 cannot be %2: it must be more than zero.", format(l, unitsOfRefusals), what));
         }
         return lengths({l}, what);
     }
     static Result<void> torqueAndAngle(const std::optional<Entered<Torque>>& torque,
                                        const std::optional<Entered<Angle>>& angle) {
         if (torque && (torque->value <= Torque() || torque->value > hardest)) {
-            return refuse(format(torque->value, unitsOfRefusals) +
-                          " cannot be a torque on this engine: it must be more than zero and at most " +
-                          format(hardest, unitsOfRefusals) + ".");
+            return refuse(Core::say("%1 cannot be a torque on this engine: it must be more than zero and at most %2.",
+                                    format(torque->value, unitsOfRefusals), format(hardest, unitsOfRefusals)));
         }
         if (angle && (angle->value < Angle() || angle->value > degrees(1080))) {
-            return refuse(format(angle->value, unitsOfRefusals) +
-                          " cannot be an angle of tightening: it must be 0 to three turns.");
+            return refuse(Core::say("%1 cannot be an angle of tightening: it must be 0 to three turns.",
+                                    format(angle->value, unitsOfRefusals)));
         }
         return {};
     }
@@ -411,18 +427,18 @@ private:
                 return known;
             }
             if (!seen.insert(shimName).second) {
-                return refuse("Shim " + shimName + " is named twice in the stack at " + describe(at) +
-                              ": there is one of it.");
+                return refuse(Core::say("Shim %1 is named twice in the stack at %2: there is one of it.", shimName,
+                                        describe(at)));
             }
             const ShimFact& fact = m_facts.shims.find(shimName)->second;
             if (fact.isSetAside) {
-                return refuse("Shim " + shimName + " is set aside" +
-                              (fact.whyAside.empty() ? "" : " (" + fact.whyAside + ")") +
-                              ": take it back into the kit first.");
+                return refuse(Core::say("Shim %1 is set aside%2: take it back into the kit first.", shimName,
+                                        (fact.whyAside.empty() ? "" : " (" + fact.whyAside + ")")));
             }
             if (isBuilt && fact.inStackAt && *fact.inStackAt != at) {
-                return refuse("Shim " + shimName + " lies in the stack at " + describe(*fact.inStackAt) +
-                              " already: the same shim cannot be in two stacks.");
+                return refuse(
+                    Core::say("Shim %1 lies in the stack at %2 already: the same shim cannot be in two stacks.",
+                              shimName, describe(*fact.inStackAt)));
             }
         }
         return {};
@@ -433,12 +449,11 @@ private:
 
 Result<void> admit(const Facts& facts, std::string_view person, const Body& body) {
     if (person.empty()) {
-        return refuse("Say who makes this entry: every entry carries a person's name.");
+        return refuse(Core::say("Say who makes this entry: every entry carries a person's name."));
     }
     if (!facts.people.empty() && facts.people.find(person) == facts.people.end() &&
         !std::holds_alternative<PersonAdded>(body)) {
-        return refuse("This record knows no person “" + std::string(person) +
-                      "”: add them at the engine station first.");
+        return refuse(Core::say("This record knows no person “%1”: add them at the engine station first.", person));
     }
     return std::visit(Admission(facts), body);
 }

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <units/format.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -21,8 +22,8 @@ public:
         if (auto layout = EngineLayout::from(e)) {
             const bool isNew = m_facts.layout && m_facts.layout->description() != layout->description();
             if (isNew) {
-                changed(Topic::layout, "", "the engine layout was set anew");
-                voidRounds(FastenerKind::mainCap, "the engine layout was set anew");
+                changed(Topic::layout, "", Core::say("the engine layout was set anew"));
+                voidRounds(FastenerKind::mainCap, Core::say("the engine layout was set anew"));
             }
             m_facts.layout = *layout;
             m_facts.layoutEntry = m_entry.sequence;
@@ -40,7 +41,8 @@ public:
         }
         const auto before = m_facts.bands.find(e.band);
         if (before != m_facts.bands.end() && before->second.band != fact.band) {
-            changed(Topic::band, e.band, "the band “" + e.band + "” was set to " + format(*band, unitsOfPhrases));
+            changed(Topic::band, e.band,
+                    Core::say("the band “%1” was set to %2", e.band, format(*band, unitsOfPhrases)));
         }
         m_facts.bands[e.band] = fact;
     }
@@ -54,8 +56,7 @@ public:
         const std::pair key{e.group, e.ring};
         const auto before = m_facts.groups.find(key);
         if (before != m_facts.groups.end() && !sameValue(before->second.what, e)) {
-            const std::string what =
-                "what is specified for the " + std::string(word(e.group)) + " fasteners was changed";
+            const std::string what = Core::say("what is specified for the %1 fasteners was changed", shown(e.group));
             changed(Topic::groupValue, std::string(word(e.group)), what);
             voidRounds(e.group, what);
         }
@@ -72,7 +73,7 @@ public:
         const auto before = m_facts.shellsFitted.find(e.journal);
         if (before != m_facts.shellsFitted.end() &&
             (before->second.what.upper != e.upper || before->second.what.lower != e.lower)) {
-            changed(Topic::shells, code(e.journal), "other shells were fitted in " + describe(e.journal));
+            changed(Topic::shells, code(e.journal), Core::say("other shells were fitted in %1", describe(e.journal)));
         }
         m_facts.shellsFitted.insert_or_assign(e.journal, seen(e));
     }
@@ -81,7 +82,8 @@ public:
 
     void operator()(const PartChanged& e) {
         changed(topicOf(e.part), e.place,
-                "the " + std::string(word(e.part)) + (e.place.empty() ? "" : " at " + e.place) + " was changed" +
+                (e.place.empty() ? Core::say("the %1 was changed", shown(e.part))
+                                 : Core::say("the %1 at %2 was changed", shown(e.part), e.place)) +
                     (e.what.empty() ? "" : ": " + e.what));
     }
 
@@ -89,11 +91,10 @@ public:
         FastenerFact& fact = m_facts.fasteners[e.fastener];
         const bool sameTorque = fact.tightened && fact.tightened->what.torque && e.torque &&
                                 fact.tightened->what.torque->value == e.torque->value;
-        const std::string what = describe(e.fastener) + " was tightened";
-        fastenerTurned(e.fastener, what);
+        fastenerTurned(e.fastener, Core::say("%1 was tightened", describe(e.fastener)));
         // Pulling to the same torque again gives the same clamp; another torque gives another bore.
         if (fact.tightened && !sameTorque) {
-            torqueChanged(e.fastener, what + " to another value");
+            torqueChanged(e.fastener, Core::say("%1 was tightened to another value", describe(e.fastener)));
         }
         fact.tightened = seen(e);
         fact.isLoose = false;
@@ -101,14 +102,15 @@ public:
     }
 
     void operator()(const FastenerLoosened& e) {
-        fastenerTurned(e.fastener, describe(e.fastener) + " was loosened");
+        fastenerTurned(e.fastener, Core::say("%1 was loosened", describe(e.fastener)));
         m_facts.fasteners[e.fastener].isLoose = true;
     }
 
     void operator()(const RoundBegun& e) {
         RoundFact round{seen(e), {}, {}};
         if (const auto on = m_facts.stacksOn(); !on.empty()) {
-            round.voidedBy = {m_entry.sequence, "the stack at " + describe(on.front()) + " was on when it began"};
+            round.voidedBy = {m_entry.sequence,
+                              Core::say("the stack at %1 was on when it began", describe(on.front()))};
         }
         m_facts.rounds.push_back(std::move(round));
     }
@@ -120,9 +122,10 @@ public:
             round->outcomes.insert_or_assign(e.fastener, seen(e));
         }
         if (e.outcome == Outcome::moved && e.fastener.kind == FastenerKind::mainCap) {
-            const std::string turned = e.angle ? " " + format(e.angle->value, unitsOfPhrases) : std::string();
             changed(Topic::capMovement, std::to_string(e.fastener.number),
-                    describe(e.fastener) + " moved" + turned + " in verify round " + std::to_string(e.round));
+                    e.angle ? Core::say("%1 moved %2 in verify round %3", describe(e.fastener),
+                                        format(e.angle->value, unitsOfPhrases), e.round)
+                            : Core::say("%1 moved in verify round %2", describe(e.fastener), e.round));
         }
         countPull(e.instrument);
     }
@@ -135,7 +138,7 @@ public:
         const std::int64_t value = e.gap.value.value();
         standing.insert(std::ranges::upper_bound(standing, value), value);
         if (before != doubledMedian(standing)) {
-            changed(Topic::gap, code(e.position), "the gap at " + describe(e.position) + " was measured again");
+            changed(Topic::gap, code(e.position), Core::say("the gap at %1 was measured again", describe(e.position)));
         }
     }
 
@@ -151,7 +154,7 @@ public:
         const Length before = shim->second.thickness();
         shim->second.readings.push_back(seen(e));
         if (shim->second.thickness() != before || shim->second.readings.size() == 1) {
-            changed(Topic::shimThickness, e.shim, "shim " + e.shim + " was measured");
+            changed(Topic::shimThickness, e.shim, Core::say("shim %1 was measured", e.shim));
         }
     }
 
@@ -182,7 +185,8 @@ public:
         }
         m_facts.stacks[e.position] = {m_entry.sequence, e.shims.names, true};
         if (!isConfirmed) {
-            changed(Topic::stackAsBuilt, code(e.position), "the stack at " + describe(e.position) + " was built anew");
+            changed(Topic::stackAsBuilt, code(e.position),
+                    Core::say("the stack at %1 was built anew", describe(e.position)));
         }
         stackLaidOn(e.position);
     }
@@ -195,7 +199,8 @@ public:
         if (e.move == StackMove::takenApart) {
             release(e.position);
             m_facts.stacks.erase(stack);
-            changed(Topic::stackAsBuilt, code(e.position), "the stack at " + describe(e.position) + " was taken apart");
+            changed(Topic::stackAsBuilt, code(e.position),
+                    Core::say("the stack at %1 was taken apart", describe(e.position)));
             return;
         }
         stack->second.isOn = e.move == StackMove::putBack;
@@ -210,7 +215,7 @@ public:
     void operator()(const GirdleWaySet& e) {
         if (m_facts.girdleWay && kindOf(Body(e)).kind == GirdleWaySet::kind &&
             cellsOf(Body(m_facts.girdleWay->what)) != cellsOf(Body(e))) {
-            changed(Topic::girdleWay, "", "the girdle was turned another way round");
+            changed(Topic::girdleWay, "", Core::say("the girdle was turned another way round"));
         }
         m_facts.girdleWay = seen(e);
     }
@@ -324,7 +329,7 @@ private:
         RoundFact& round = m_facts.rounds.back();
         if (round.voidedBy.entry == 0 && !isComplete(round)) {
             round.voidedBy = {m_entry.sequence,
-                              "the stack at " + describe(p) + " was laid on before the round was complete"};
+                              Core::say("the stack at %1 was laid on before the round was complete", describe(p))};
         }
     }
 

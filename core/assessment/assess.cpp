@@ -3,6 +3,7 @@
 #include <assessment/assessment.h>
 #include <assessment/checks.h>
 #include <measure/verdict.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -32,8 +33,8 @@ CheckState Assessing::judged(Length value, double expandedUncertainty, const Ban
 }
 
 std::string Assessing::against(Length value, double expandedUncertainty, const BandFact& bandFact) const {
-    return format(value, units) + " ± " + formatSpread(expandedUncertainty, units) + ", band " +
-           format(bandFact.band, units);
+    return Core::say("%1 ± %2, band %3", format(value, units), formatSpread(expandedUncertainty, units),
+                     format(bandFact.band, units));
 }
 
 void rest(Check& check, std::int64_t entry) {

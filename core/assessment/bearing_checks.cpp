@@ -6,6 +6,7 @@
 #include <assessment/standing.h>
 #include <bearings/clearance.h>
 #include <ledger/band_names.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -75,7 +76,7 @@ Result<BearingClearance> clearanceOf(const Facts& facts, JournalId j, const std:
     const auto upper = fitted == facts.shellsFitted.end() ? std::nullopt : thickness(fitted->second.what.upper);
     const auto lower = fitted == facts.shellsFitted.end() ? std::nullopt : thickness(fitted->second.what.lower);
     if (!upper || !lower) {
-        return refuse("Say which shells lie in " + describe(j) + ", with their thickness.");
+        return refuse(Core::say("Say which shells lie in %1, with their thickness.", describe(j)));
     }
     return clearanceFromHousing(readings, *upper, *lower, *shape);
 }
@@ -83,7 +84,7 @@ Result<BearingClearance> clearanceOf(const Facts& facts, JournalId j, const std:
 void clearanceCheck(const Assessing& a, JournalId j, const BandFact& band) {
     const bool isMain = j.kind == JournalKind::main;
     Check& check = a.add(isMain ? CheckKind::mainClearance : CheckKind::rodClearance, j, code(j),
-                         "Bearing clearance at " + describe(j), {Station::bearings, code(j)});
+                         Core::say("Bearing clearance at %1", describe(j)), {Station::bearings, code(j)});
     const auto& allJournal = readingsOf(a.facts.journals, j);
     const auto& allBores = readingsOf(a.facts.bores, j);
     const Change journalFelled = a.facts.changeOf(Topic::crank);
@@ -110,21 +111,22 @@ void clearanceCheck(const Assessing& a, JournalId j, const BandFact& band) {
     const bool hasFallen = journal.size() < allJournal.size() || bores.size() < allBores.size();
     const bool isStripped = !bores.empty() && bores.back().what.method == BoreMethod::strip;
     if (bores.empty() || (journal.empty() && !isStripped)) {
-        check.sentence = journal.empty() ? "The journal is not measured." : "The bore is not measured.";
+        check.sentence =
+            journal.empty() ? Core::say("The journal is not measured.") : Core::say("The bore is not measured.");
         check.remedy = journal.empty() && !isStripped
-                           ? "Measure the journal at two stations or more, in two directions."
-                           : "Measure the bore with the shells in and the cap at full torque.";
+                           ? Core::say("Measure the journal at two stations or more, in two directions.")
+                           : Core::say("Measure the bore with the shells in and the cap at full torque.");
         if (hasFallen) {
             const Change& cause = bores.empty() && !allBores.empty() ? boreFelled : journalFelled;
             check.state = CheckState::stale;
             check.staleBecause = cause;
-            check.sentence = "Entry " + std::to_string(cause.entry) + ": " + cause.what + ".";
+            check.sentence = Core::say("Entry %1: %2.", cause.entry, cause.what);
         }
         return;
     }
     const auto clearance = clearanceOf(a.facts, j, journal, bores);
     if (!clearance) {
-        check.sentence = "The clearance cannot be worked out yet.";
+        check.sentence = Core::say("The clearance cannot be worked out yet.");
         check.remedy = clearance.error().sentence;
         return;
     }
@@ -136,13 +138,13 @@ void clearanceCheck(const Assessing& a, JournalId j, const BandFact& band) {
     }
     result.expandedUncertainty = expandedBy(a.facts, clearanceBudgetOf(a.facts, j));
     check.state = a.judged(*result.clearance, result.expandedUncertainty, band);
-    check.sentence = "Clearance " + a.against(*result.clearance, result.expandedUncertainty, band) + ".";
+    check.sentence = Core::say("Clearance %1.", a.against(*result.clearance, result.expandedUncertainty, band));
     if (check.state == CheckState::out) {
         check.remedy = *result.clearance > band.band.hi()
-                           ? "Too wide: fit a thicker shell, or look at journal and housing."
-                           : "Too tight: fit a thinner shell, or look at journal and housing.";
+                           ? Core::say("Too wide: fit a thicker shell, or look at journal and housing.")
+                           : Core::say("Too tight: fit a thinner shell, or look at journal and housing.");
     } else if (check.state == CheckState::tooCloseToCall) {
-        check.remedy = "Measure again: more readings, or a finer gauge, make the uncertainty smaller.";
+        check.remedy = Core::say("Measure again: more readings, or a finer gauge, make the uncertainty smaller.");
     }
     if (!incomplete.empty() && !isStripped) {
         check.state = CheckState::notDone;
@@ -151,9 +153,9 @@ void clearanceCheck(const Assessing& a, JournalId j, const BandFact& band) {
     const std::string numbers = check.sentence;
     applyStaleness(check, a.facts);
     if (check.state == CheckState::stale) {
-        check.sentence += " Now: " + numbers;
-        check.remedy =
-            canBeJudgedAgain(a.facts, check) ? "Look at the clearance, and judge it again." : "Measure it again.";
+        check.sentence += " " + Core::say("Now: %1", numbers);
+        check.remedy = canBeJudgedAgain(a.facts, check) ? Core::say("Look at the clearance, and judge it again.")
+                                                        : Core::say("Measure it again.");
     }
 }
 
@@ -161,7 +163,7 @@ void fitCheck(const Assessing& a, const FitPlace& place, const BandFact& band, c
     const std::string subject = place.first + ":" + std::to_string(place.second);
     Check& check = a.add(CheckKind::fit, place, subject, title, {Station::bearings, subject});
     const auto at = a.facts.fits.find(place);
-    check.remedy = "Measure it.";
+    check.remedy = Core::say("Measure it.");
     if (at == a.facts.fits.end()) {
         return;
     }
@@ -175,12 +177,14 @@ void fitCheck(const Assessing& a, const FitPlace& place, const BandFact& band, c
     const double uncertainty = expandedBy(a.facts, fitBudgetOf(a.facts, place));
     check.state = a.judged(mean, uncertainty, band);
     check.sentence = a.against(mean, uncertainty, band) + ".";
-    check.remedy = check.isGood()                   ? ""
-                   : check.state == CheckState::out ? "Bring it into its band, and measure again."
-                                                    : "Measure it again: more readings make the uncertainty smaller.";
+    check.remedy = check.isGood() ? ""
+                   : check.state == CheckState::out
+                       ? Core::say("Bring it into its band, and measure again.")
+                       : Core::say("Measure it again: more readings make the uncertainty smaller.");
     applyStaleness(check, a.facts);
     if (check.state == CheckState::stale) {
-        check.remedy = canBeJudgedAgain(a.facts, check) ? "Look at it, and judge it again." : "Measure it again.";
+        check.remedy = canBeJudgedAgain(a.facts, check) ? Core::say("Look at it, and judge it again.")
+                                                        : Core::say("Measure it again.");
     }
 }
 
@@ -191,15 +195,16 @@ void fitChecks(const Assessing& a) {
         }
         if (name == bands::rodSideClearance) {
             for (int number = 1; number <= a.facts.layout->throws(); ++number) {
-                fitCheck(a, {name, number}, band, "Rod side clearance, throw " + std::to_string(number));
+                fitCheck(a, {name, number}, band, Core::say("Rod side clearance, throw %1", number));
             }
             continue;
         }
         // A fit of the shop's own has as many places as were read, and one at least.
-        fitCheck(a, {name, 1}, band, name == bands::crankEndPlay ? "Crank end play" : "Fit: " + name);
+        fitCheck(a, {name, 1}, band,
+                 name == bands::crankEndPlay ? Core::say("Crank end play") : Core::say("Fit: %1", name));
         for (const auto& [place, readings] : a.facts.fits) {
             if (place.first == name && place.second != 1) {
-                fitCheck(a, place, band, "Fit: " + name + ", place " + std::to_string(place.second));
+                fitCheck(a, place, band, Core::say("Fit: %1, place %2", name, place.second));
             }
         }
     }

@@ -4,6 +4,7 @@
 #include <assessment/figures.h>
 #include <assessment/standing.h>
 #include <measure/budgets.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -58,7 +59,7 @@ MeasuredTerm termOf(const Facts& facts, std::string name, const std::vector<Seen
 /// A shim as the micrometer knows it: half of the micrometer's limit is taken as error anew for each shim, half as its
 /// zero, the same for all that it measured (common practice, no source).
 MeasuredTerm shimTerm(const Facts& facts, const ShimFact& shim) {
-    MeasuredTerm term = termOf(facts, "shim " + shim.added.what.shim, shim.readings,
+    MeasuredTerm term = termOf(facts, Core::say("shim %1", shim.added.what.shim), shim.readings,
                                [](const ShimMeasured& m) { return m.thickness.value; });
     term.limitOfError = Length(term.limitOfError.value() / 2);
     term.zeroError = term.limitOfError;
@@ -141,7 +142,7 @@ UncertaintyBudget clearanceBudgetOf(const Facts& facts, JournalId j) {
     if (const auto fitted = facts.shellsFitted.find(j); isHousing && fitted != facts.shellsFitted.end()) {
         for (const std::string& name : {fitted->second.what.upper, fitted->second.what.lower}) {
             if (const auto shell = facts.shells.find(name); shell != facts.shells.end()) {
-                shells.push_back(termOf(facts, "shell " + name, shell->second,
+                shells.push_back(termOf(facts, Core::say("shell %1", name), shell->second,
                                         [](const ShellMeasured& m) { return m.thickness.value; }));
             }
         }

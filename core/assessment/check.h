@@ -3,6 +3,7 @@
 #include <array>
 #include <assessment/facts.h>
 #include <string>
+#include <units/say.h>
 #include <vector>
 
 namespace caprail {
@@ -41,24 +42,25 @@ template <> struct WordsOf<CheckKind> {
 
 enum class CheckState { notDone, good, out, tooCloseToCall, stale };
 template <> struct WordsOf<CheckState> {
-    static constexpr std::array<Word<CheckState>, 5> list{{{CheckState::notDone, "not done"},
-                                                           {CheckState::good, "good"},
-                                                           {CheckState::out, "out"},
-                                                           {CheckState::tooCloseToCall, "too close to call"},
-                                                           {CheckState::stale, "stale"}}};
+    static constexpr std::array<Word<CheckState>, 5> list{
+        {{CheckState::notDone, Core::mark("not done")},
+         {CheckState::good, Core::mark("good")},
+         {CheckState::out, Core::mark("out")},
+         {CheckState::tooCloseToCall, Core::mark("too close to call")},
+         {CheckState::stale, Core::mark("stale")}}};
 };
 
 /// Where in the program a check is worked on; one station each.
 enum class Station { engine, bearings, fasteners, girdle, trialFit, pickup, closing, history };
 template <> struct WordsOf<Station> {
-    static constexpr std::array<Word<Station>, 8> list{{{Station::engine, "Engine"},
-                                                        {Station::bearings, "Bearings"},
-                                                        {Station::fasteners, "Fasteners"},
-                                                        {Station::girdle, "Girdle"},
-                                                        {Station::trialFit, "Trial fit"},
-                                                        {Station::pickup, "Pickup"},
-                                                        {Station::closing, "Closing"},
-                                                        {Station::history, "History"}}};
+    static constexpr std::array<Word<Station>, 8> list{{{Station::engine, Core::mark("Engine")},
+                                                        {Station::bearings, Core::mark("Bearings")},
+                                                        {Station::fasteners, Core::mark("Fasteners")},
+                                                        {Station::girdle, Core::mark("Girdle")},
+                                                        {Station::trialFit, Core::mark("Trial fit")},
+                                                        {Station::pickup, Core::mark("Pickup")},
+                                                        {Station::closing, Core::mark("Closing")},
+                                                        {Station::history, Core::mark("History")}}};
 };
 
 /// A place to jump to: a station and what is selected there.
@@ -91,7 +93,7 @@ struct Check {
 enum class GateKind { trialFit, closing };
 template <> struct WordsOf<GateKind> {
     static constexpr std::array<Word<GateKind>, 2> list{
-        {{GateKind::trialFit, "Trial fit"}, {GateKind::closing, "Closing"}}};
+        {{GateKind::trialFit, Core::mark("Trial fit")}, {GateKind::closing, Core::mark("Closing")}}};
 };
 
 struct Gate {

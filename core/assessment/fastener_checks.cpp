@@ -3,6 +3,7 @@
 #include <assessment/checks.h>
 #include <assessment/rests_on.h>
 #include <cmath>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -32,7 +33,8 @@ bool isAtSpecified(const FastenerTightened& tightened, const FastenerGroupSet& g
 void groupCheck(const Assessing& a, FastenerKind kind, const std::vector<FastenerId>& members) {
     const std::string name(word(kind));
     Check& check = a.add(CheckKind::fastenersTightened, kind, name,
-                         kind == FastenerKind::mainCap ? "Main-cap fasteners at torque" : "Rod fasteners at torque",
+                         kind == FastenerKind::mainCap ? Core::say("Main-cap fasteners at torque")
+                                                       : Core::say("Rod fasteners at torque"),
                          {Station::fasteners, {}});
     std::size_t done = 0;
     std::vector<FastenerId> wrong;
@@ -56,19 +58,21 @@ void groupCheck(const Assessing& a, FastenerKind kind, const std::vector<Fastene
         }
     }
     if (withoutGroup != nullptr) {
-        check.sentence = "Nothing is specified for " + describe(*withoutGroup) + ".";
-        check.remedy = "Set the group “" + name + "” at the fasteners station.";
+        check.sentence = Core::say("Nothing is specified for %1.", describe(*withoutGroup));
+        check.remedy = Core::say("Set the group “%1” at the fasteners station.", name);
         return;
     }
-    check.sentence = std::to_string(done) + " of " + std::to_string(members.size()) + " tightened.";
+    check.sentence = Core::say("%1 of %2 tightened.", done, members.size());
     if (!wrong.empty()) {
         check.state = CheckState::out;
-        check.sentence = describe(wrong.front()) + " was not brought to its specified value" +
-                         (wrong.size() > 1 ? ", nor were " + std::to_string(wrong.size() - 1) + " more." : ".");
-        check.remedy = "Tighten it to what is specified, and enter it.";
+        check.sentence = wrong.size() > 1
+                             ? Core::say("%1 was not brought to its specified value, nor were %2 more.",
+                                         describe(wrong.front()), wrong.size() - 1)
+                             : Core::say("%1 was not brought to its specified value.", describe(wrong.front()));
+        check.remedy = Core::say("Tighten it to what is specified, and enter it.");
         check.place.subject = code(wrong.front());
     } else if (firstMissing) {
-        check.remedy = "Tighten " + describe(*firstMissing) + " and the rest of the group.";
+        check.remedy = Core::say("Tighten %1 and the rest of the group.", describe(*firstMissing));
         check.place.subject = code(*firstMissing);
     } else {
         check.state = CheckState::good;
@@ -78,13 +82,13 @@ void groupCheck(const Assessing& a, FastenerKind kind, const std::vector<Fastene
         check.madeAt = *std::ranges::min_element(check.restsOn);
         applyStaleness(check, a.facts);
         if (check.state == CheckState::stale) {
-            check.remedy = "Tighten the group to the value that is specified now.";
+            check.remedy = Core::say("Tighten the group to the value that is specified now.");
         }
     }
 }
 
 std::string progress(const RoundFact& round, std::size_t total) {
-    return std::to_string(round.outcomes.size()) + " of " + std::to_string(total) + " pulled";
+    return Core::say("%1 of %2 pulled", round.outcomes.size(), total);
 }
 
 /// The newest entry of the trial fit: a round must be newer.
@@ -109,15 +113,15 @@ void verifyRoundCheck(const Assessing& a) {
     if (!a.facts.layout) {
         return;
     }
-    Check& check = a.add(CheckKind::verifyRound, {}, {}, "Torques verified", {Station::fasteners, "round"});
+    Check& check = a.add(CheckKind::verifyRound, {}, {}, Core::say("Torques verified"), {Station::fasteners, "round"});
     const auto fasteners = a.facts.layout->verifiedFasteners();
     if (a.facts.rounds.empty()) {
-        check.sentence = "No verify round was made.";
-        check.remedy = "Take the stacks off and pull every main-cap and rod fastener at full torque.";
+        check.sentence = Core::say("No verify round was made.");
+        check.remedy = Core::say("Take the stacks off and pull every main-cap and rod fastener at full torque.");
         return;
     }
     const RoundFact& round = a.facts.rounds.back();
-    const std::string name = "Round " + std::to_string(round.begun.what.round);
+    const std::string name = Core::say("Round %1", round.begun.what.round);
     rest(check, round.begun.entry);
     for (const auto& [fastener, outcome] : round.outcomes) {
         rest(check, outcome.entry);
@@ -128,31 +132,34 @@ void verifyRoundCheck(const Assessing& a) {
     if (round.voidedBy.entry != 0) {
         check.state = CheckState::stale;
         check.staleBecause = round.voidedBy;
-        check.sentence = "Entry " + std::to_string(round.voidedBy.entry) + ": " + round.voidedBy.what + "; round " +
-                         std::to_string(round.begun.what.round) + " no longer counts.";
-        check.remedy = "With the stacks off, make a new round over every fastener.";
+        check.sentence = Core::say("Entry %1: %2; round %3 no longer counts.", round.voidedBy.entry,
+                                   round.voidedBy.what, round.begun.what.round);
+        check.remedy = Core::say("With the stacks off, make a new round over every fastener.");
     } else if (round.anyMoved()) {
         const auto moved =
             std::ranges::find_if(round.outcomes, [](const auto& o) { return o.second.what.outcome == Outcome::moved; });
         check.state = CheckState::out;
-        check.sentence = name + ": " + describe(moved->first) + " moved" +
-                         (moved->second.what.angle ? " " + format(moved->second.what.angle->value, a.units) : "") +
-                         " (" + progress(round, fasteners.size()) + ").";
-        check.remedy = missing != fasteners.end()
-                           ? "Finish the round; every fastener must then hold in a later one."
-                           : "Measure what the movement spoiled, then make a round in which every fastener holds.";
+        const auto& angle = moved->second.what.angle;
+        check.sentence =
+            angle ? Core::say("%1: %2 moved %3 (%4).", name, describe(moved->first), format(angle->value, a.units),
+                              progress(round, fasteners.size()))
+                  : Core::say("%1: %2 moved (%3).", name, describe(moved->first), progress(round, fasteners.size()));
+        check.remedy =
+            missing != fasteners.end()
+                ? Core::say("Finish the round; every fastener must then hold in a later one.")
+                : Core::say("Measure what the movement spoiled, then make a round in which every fastener holds.");
     } else if (missing != fasteners.end()) {
         check.sentence = name + ": " + progress(round, fasteners.size()) + ".";
-        check.remedy = "Go on with " + describe(*missing) + ".";
+        check.remedy = Core::say("Go on with %1.", describe(*missing));
         check.place.subject = code(*missing);
     } else if (trialFit > round.begun.entry) {
         check.state = CheckState::stale;
-        check.staleBecause = {trialFit, "the girdle was trial-fitted after the round began"};
-        check.sentence = name + " is older than the last trial fit (entry " + std::to_string(trialFit) + ").";
-        check.remedy = "Take the stacks off and make a new round: nothing can be checked after closing.";
+        check.staleBecause = {trialFit, Core::say("the girdle was trial-fitted after the round began")};
+        check.sentence = Core::say("%1 is older than the last trial fit (entry %2).", name, trialFit);
+        check.remedy = Core::say("Take the stacks off and make a new round: nothing can be checked after closing.");
     } else {
         check.state = CheckState::good;
-        check.sentence = name + ": every one of " + std::to_string(fasteners.size()) + " fasteners held.";
+        check.sentence = Core::say("%1: every one of %2 fasteners held.", name, fasteners.size());
     }
 }
 

@@ -3,6 +3,7 @@
 #include <assessment/rests_on.h>
 #include <ledger/band_names.h>
 #include <shims/flushness.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -54,7 +55,8 @@ void flushnessCheck(const Assessing& a) {
     if (!a.facts.layout) {
         return;
     }
-    Check& check = a.add(CheckKind::flushness, {}, {}, "Flushness of the plate", {Station::girdle, "flushness"});
+    Check& check =
+        a.add(CheckKind::flushness, {}, {}, Core::say("Flushness of the plate"), {Station::girdle, "flushness"});
     const auto positions = a.facts.layout->positions();
     fitPlate(a, positions);
     for (const Position p : positions) {
@@ -68,13 +70,13 @@ void flushnessCheck(const Assessing& a) {
     }
     if (check.staleBecause.entry != 0) {
         check.state = CheckState::stale;
-        check.sentence = "Entry " + std::to_string(check.staleBecause.entry) + ": " + check.staleBecause.what + ".";
-        check.remedy = "Put every stack right first.";
+        check.sentence = Core::say("Entry %1: %2.", check.staleBecause.entry, check.staleBecause.what);
+        check.remedy = Core::say("Put every stack right first.");
         return;
     }
     if (!a.out.flushness.isComplete) {
-        check.sentence = "Not every position has a stack over an accepted gap.";
-        check.remedy = "Build the missing stacks first.";
+        check.sentence = Core::say("Not every position has a stack over an accepted gap.");
+        check.remedy = Core::say("Build the missing stacks first.");
         return;
     }
     const BandFact* band = a.band(bands::twist);
@@ -83,13 +85,13 @@ void flushnessCheck(const Assessing& a) {
     check.sentence = inWords(a) + ". " + a.out.flushness.sentence;
     if (band != nullptr && twist && !band->band.contains(Length(toNearest(*twist)))) {
         check.state = CheckState::out;
-        check.sentence =
-            "Twist " + formatSigned(Length(toNearest(*twist)), a.units) + ", band " + format(band->band, a.units) + ".";
-        check.remedy = "Plan the stacks for least twist.";
+        check.sentence = Core::say("Twist %1, band %2.", formatSigned(Length(toNearest(*twist)), a.units),
+                                   format(band->band, a.units));
+        check.remedy = Core::say("Plan the stacks for least twist.");
     }
     applyStaleness(check, a.facts);
     if (check.state == CheckState::stale) {
-        check.remedy = "Look at the flushness, and judge it again.";
+        check.remedy = Core::say("Look at the flushness, and judge it again.");
     }
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <assessment/checks.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -15,10 +16,9 @@ bool isNeeded(GateKind gate, CheckKind check) {
 
 NextStep closingStep(const Assessing& a) {
     if (a.out.nextClosingStep) {
-        return {"Closing is open. Next: " + std::string(word(*a.out.nextClosingStep)) + ".",
-                {Station::closing, "step"}};
+        return {Core::say("Closing is open. Next: %1.", shown(*a.out.nextClosingStep)), {Station::closing, "step"}};
     }
-    return {"Everything is closed up. Sign the record off.", {Station::closing, "sign-off"}};
+    return {Core::say("Everything is closed up. Sign the record off."), {Station::closing, "sign-off"}};
 }
 
 } // namespace
@@ -48,15 +48,15 @@ void makeGates(const Assessing& a) {
 
 void makeNextStep(const Assessing& a) {
     if (a.facts.isClosed()) {
-        a.out.next = {"This build is signed off by " + a.facts.signedOff->person + ".", {Station::history, {}}};
+        a.out.next = {Core::say("This build is signed off by %1.", a.facts.signedOff->person), {Station::history, {}}};
         return;
     }
     if (!a.facts.engine) {
-        a.out.next = {"Say whose engine this is.", {Station::engine, "engine"}};
+        a.out.next = {Core::say("Say whose engine this is."), {Station::engine, "engine"}};
         return;
     }
     if (!a.facts.layout) {
-        a.out.next = {"Set the engine layout: caps, fasteners, tied run.", {Station::engine, "layout"}};
+        a.out.next = {Core::say("Set the engine layout: caps, fasteners, tied run."), {Station::engine, "layout"}};
         return;
     }
     const Gate& closing = a.out.gate(GateKind::closing);
@@ -65,11 +65,11 @@ void makeNextStep(const Assessing& a) {
         return;
     }
     if (closing.holding.empty()) {
-        a.out.next = {"Set the bands that this engine is judged by.", {Station::engine, "bands"}};
+        a.out.next = {Core::say("Set the bands that this engine is judged by."), {Station::engine, "bands"}};
         return;
     }
     const Check& first = a.out.checks[closing.holding.front()];
-    a.out.next = {first.title + " is " + std::string(word(first.state)) + ". " + first.remedy, first.place};
+    a.out.next = {Core::say("%1 is %2. %3", first.title, shown(first.state), first.remedy), first.place};
 }
 
 } // namespace caprail

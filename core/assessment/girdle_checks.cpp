@@ -5,6 +5,7 @@
 #include <assessment/rests_on.h>
 #include <fasteners/movement.h>
 #include <ledger/band_names.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -15,7 +16,7 @@ Length gapOf(const GapReading& reading) {
 }
 
 std::string because(const Change& change) {
-    return "Entry " + std::to_string(change.entry) + ": " + change.what + ".";
+    return Core::say("Entry %1: %2.", change.entry, change.what);
 }
 
 /// After main fasteners of this cap moved in verify rounds: where the new gap must lie, from the last accepted gap
@@ -91,12 +92,12 @@ void judgeGap(const Assessing& a, Check& check, GapResult& result) {
         result.accepted = survey.accepted;
         check.state = CheckState::good;
     } else {
-        check.remedy = "Read it in another pass.";
+        check.remedy = Core::say("Read it in another pass.");
     }
 }
 
 void gapCheck(const Assessing& a, Position p) {
-    Check& check = a.add(CheckKind::gap, p, code(p), "Gap at " + describe(p), {Station::girdle, code(p)});
+    Check& check = a.add(CheckKind::gap, p, code(p), Core::say("Gap at %1", describe(p)), {Station::girdle, code(p)});
     GapResult& result = a.out.gaps[p] = gapResult(a, p);
     for (const auto& reading : result.standing) {
         rest(check, reading.entry);
@@ -105,7 +106,7 @@ void gapCheck(const Assessing& a, Position p) {
         judgeGap(a, check, result);
         return;
     }
-    check.remedy = "Lay the straightedge across the rails and read the gap down to the washer.";
+    check.remedy = Core::say("Lay the straightedge across the rails and read the gap down to the washer.");
     if (result.fallen.empty()) {
         return;
     }
@@ -114,9 +115,9 @@ void gapCheck(const Assessing& a, Position p) {
     check.madeAt = result.fallen.back().entry;
     check.sentence = because(check.staleBecause);
     if (result.window) {
-        check.sentence += " The new gap lies within " + format(*result.window, a.units) + ".";
+        check.sentence += " " + Core::say("The new gap lies within %1.", format(*result.window, a.units));
     }
-    check.remedy = "Read the gap again, in two passes or more.";
+    check.remedy = Core::say("Read the gap again, in two passes or more.");
 }
 
 /// The pass that is being read: the earliest that some position not accepted yet still lacks; once all are accepted,
@@ -186,28 +187,29 @@ StackResult stackResult(const Assessing& a, Position p, const StackFact& stack) 
 void judgeStack(const Assessing& a, Check& check, const StackResult& result) {
     const BandFact* band = a.band(bands::residual);
     if (!result.unmeasured.empty()) {
-        check.sentence = "Shim " + result.unmeasured.front() + " was never measured.";
-        check.remedy = "Measure shim " + result.unmeasured.front() + " with the micrometer.";
+        check.sentence = Core::say("Shim %1 was never measured.", result.unmeasured.front());
+        check.remedy = Core::say("Measure shim %1 with the micrometer.", result.unmeasured.front());
     } else if (band == nullptr) {
-        check.sentence = "There is no band for the residual.";
-        check.remedy = "Set the band “residual” at the engine station.";
+        check.sentence = Core::say("There is no band for the residual.");
+        check.remedy = Core::say("Set the band “residual” at the engine station.");
     } else if (result.residual) {
         check.state = a.judged(*result.residual, result.expandedUncertainty, *band);
-        check.sentence = "Residual " + a.against(*result.residual, result.expandedUncertainty, *band) + ".";
+        check.sentence = Core::say("Residual %1.", a.against(*result.residual, result.expandedUncertainty, *band));
         if (check.state == CheckState::out) {
-            check.remedy = *result.residual > band->band.hi() ? "The stack is low: build it thicker."
-                                                              : "The stack is proud: build it thinner.";
+            check.remedy = *result.residual > band->band.hi() ? Core::say("The stack is low: build it thicker.")
+                                                              : Core::say("The stack is proud: build it thinner.");
         } else if (check.state == CheckState::tooCloseToCall) {
-            check.remedy = "Read the gap and the shims once more, or build a stack nearer to the middle.";
+            check.remedy = Core::say("Read the gap and the shims once more, or build a stack nearer to the middle.");
         }
     }
 }
 
 void stackCheck(const Assessing& a, Position p) {
-    Check& check = a.add(CheckKind::stack, p, code(p), "Stack at " + describe(p), {Station::girdle, code(p)});
+    Check& check =
+        a.add(CheckKind::stack, p, code(p), Core::say("Stack at %1", describe(p)), {Station::girdle, code(p)});
     const auto stack = a.facts.stacks.find(p);
     if (stack == a.facts.stacks.end()) {
-        check.remedy = "Take the plan over, or build the stack by hand.";
+        check.remedy = Core::say("Take the plan over, or build the stack by hand.");
         return;
     }
     rest(check, stack->second.entry);
@@ -222,27 +224,28 @@ void stackCheck(const Assessing& a, Position p) {
         check.state = CheckState::stale;
         check.staleBecause = gap.staleBecause;
         check.sentence = because(gap.staleBecause);
-        check.remedy = "Read the gap at " + describe(p) + " first.";
+        check.remedy = Core::say("Read the gap at %1 first.", describe(p));
         return;
     }
     if (!gap.isGood()) {
-        check.sentence = "Its gap is not accepted yet.";
-        check.remedy = "Read the gap at " + describe(p) + " first.";
+        check.sentence = Core::say("Its gap is not accepted yet.");
+        check.remedy = Core::say("Read the gap at %1 first.", describe(p));
         return;
     }
     judgeStack(a, check, result);
     const std::string numbers = check.sentence;
     applyStaleness(check, a.facts);
     if (check.state == CheckState::stale) {
-        check.sentence += " Now: " + numbers;
-        check.remedy = "Look at the residual: judge it again, or build the stack anew.";
+        check.sentence += " " + Core::say("Now: %1", numbers);
+        check.remedy = Core::say("Look at the residual: judge it again, or build the stack anew.");
     }
 }
 
 void recheckCheck(const Assessing& a, Position p) {
-    Check& check = a.add(CheckKind::recheck, p, code(p), "Recheck at " + describe(p), {Station::girdle, code(p)});
+    Check& check =
+        a.add(CheckKind::recheck, p, code(p), Core::say("Recheck at %1", describe(p)), {Station::girdle, code(p)});
     const auto at = a.facts.rechecks.find(p);
-    check.remedy = "Lay the straightedge on the built stack.";
+    check.remedy = Core::say("Lay the straightedge on the built stack.");
     if (at == a.facts.rechecks.end()) {
         return;
     }
@@ -250,22 +253,22 @@ void recheckCheck(const Assessing& a, Position p) {
     switch (at->second.what.feel) {
     case Feel::drags:
         check.state = CheckState::good;
-        check.sentence = "It drags.";
+        check.sentence = Core::say("It drags.");
         break;
     case Feel::rocks:
         check.state = CheckState::out;
-        check.sentence = "It rocks: the stack is proud.";
-        check.remedy = "Build the stack thinner, and try again.";
+        check.sentence = Core::say("It rocks: the stack is proud.");
+        check.remedy = Core::say("Build the stack thinner, and try again.");
         break;
     case Feel::loose:
         check.state = CheckState::out;
-        check.sentence = "It is loose: the stack is low.";
-        check.remedy = "Build the stack thicker, and try again.";
+        check.sentence = Core::say("It is loose: the stack is low.");
+        check.remedy = Core::say("Build the stack thicker, and try again.");
         break;
     }
     applyStaleness(check, a.facts);
     if (check.state == CheckState::stale) {
-        check.remedy = "Lay the straightedge on the stack again.";
+        check.remedy = Core::say("Lay the straightedge on the stack again.");
     } else if (check.isGood()) {
         check.remedy.clear();
     }

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <assessment/known_places.h>
+#include <units/say.h>
 
 namespace caprail {
 
 Result<void> KnownPlaces::layoutKnown() const {
-    return m_facts.layout ? Result<void>() : refuse("The engine layout is not known yet: set it first.");
+    return m_facts.layout ? Result<void>() : refuse(Core::say("The engine layout is not known yet: set it first."));
 }
 
 Result<void> KnownPlaces::position(Position p) const {
@@ -13,8 +14,8 @@ Result<void> KnownPlaces::position(Position p) const {
     }
     if (!m_facts.layout->has(p)) {
         const auto& d = m_facts.layout->description();
-        return refuse("The girdle does not bear on " + describe(p) + " of this engine: it ties caps " +
-                      std::to_string(d.tiedFirst) + " to " + std::to_string(d.tiedLast) + ".");
+        return refuse(Core::say("The girdle does not bear on %1 of this engine: it ties caps %2 to %3.", describe(p),
+                                d.tiedFirst, d.tiedLast));
     }
     return {};
 }
@@ -24,9 +25,8 @@ Result<void> KnownPlaces::journal(JournalId j) const {
         return known;
     }
     if (!m_facts.layout->has(j)) {
-        return refuse("This engine has no journal " + describe(j) + ": it has " +
-                      std::to_string(m_facts.layout->caps()) + " mains and " + std::to_string(m_facts.layout->rods()) +
-                      " rods.");
+        return refuse(Core::say("This engine has no journal %1: it has %2 mains and %3 rods.", describe(j),
+                                m_facts.layout->caps(), m_facts.layout->rods()));
     }
     return {};
 }
@@ -38,21 +38,22 @@ Result<void> KnownPlaces::fastener(FastenerId f) const {
     const auto* group = m_facts.groupOf(f);
     const bool beyondCount = !hasSides(f.kind) && group != nullptr && f.number > group->what.count;
     if (!m_facts.layout->has(f) || beyondCount) {
-        return refuse("This engine has no fastener " + describe(f) + ": check its number and side.");
+        return refuse(Core::say("This engine has no fastener %1: check its number and side.", describe(f)));
     }
     return {};
 }
 
 Result<void> KnownPlaces::instrument(const std::string& instrumentName) const {
     if (!instrumentName.empty() && !m_facts.instruments.contains(instrumentName)) {
-        return refuse("This record knows no instrument " + instrumentName + ": add it at the engine station first.");
+        return refuse(
+            Core::say("This record knows no instrument %1: add it at the engine station first.", instrumentName));
     }
     return {};
 }
 
 Result<void> KnownPlaces::shim(const std::string& shimName) const {
     return m_facts.shims.contains(shimName) ? Result<void>()
-                                            : refuse("The kit has no shim " + shimName + ": add it first.");
+                                            : refuse(Core::say("The kit has no shim %1: add it first.", shimName));
 }
 
 Result<void> KnownPlaces::noPlaceIsLost(const EngineLayout& next) const {
@@ -72,8 +73,8 @@ Result<void> KnownPlaces::noPlaceIsLost(const EngineLayout& next) const {
     if (lost.empty()) {
         return {};
     }
-    return refuse("The new layout has no " + lost +
-                  ", but this record has entries for it: strike those first, or keep the place.");
+    return refuse(Core::say(
+        "The new layout has no %1, but this record has entries for it: strike those first, or keep the place.", lost));
 }
 
 } // namespace caprail

@@ -6,6 +6,7 @@
 #include <assessment/standing.h>
 #include <clearances/pickup.h>
 #include <ledger/band_names.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -20,7 +21,7 @@ void pickupCheck(const Assessing& a) {
     if (!a.facts.layout || band == nullptr) {
         return;
     }
-    Check& check = a.add(CheckKind::pickup, {}, {}, "Clearance under the pickup", {Station::pickup, {}});
+    Check& check = a.add(CheckKind::pickup, {}, {}, Core::say("Clearance under the pickup"), {Station::pickup, {}});
     std::map<PickupTerm, std::vector<Seen<PickupReading>>> standing;
     std::string missing;
     std::string missingWord;
@@ -42,7 +43,8 @@ void pickupCheck(const Assessing& a) {
         }
         if (list.size() < readingsNeeded && missing.empty()) {
             missingWord = name;
-            missing = "Measure the " + std::string(name) + (list.empty() ? ", twice." : " once more.");
+            missing = list.empty() ? Core::say("Measure the %1, twice.", shown(term))
+                                   : Core::say("Measure the %1 once more.", shown(term));
         }
     }
     if (a.out.pickup.means.size() == standing.size()) {
@@ -57,7 +59,7 @@ void pickupCheck(const Assessing& a) {
         if (felled.entry != 0) {
             check.state = CheckState::stale;
             check.staleBecause = felled;
-            check.sentence = "Entry " + std::to_string(felled.entry) + ": " + felled.what + ".";
+            check.sentence = Core::say("Entry %1: %2.", felled.entry, felled.what);
         }
         return;
     }
@@ -69,7 +71,7 @@ void pickupCheck(const Assessing& a) {
     }
     applyStaleness(check, a.facts);
     if (check.state == CheckState::stale) {
-        check.remedy = "Look at the clearance, and judge it again.";
+        check.remedy = Core::say("Look at the clearance, and judge it again.");
     }
 }
 

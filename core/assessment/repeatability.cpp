@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <assessment/standing.h>
 #include <set>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -37,12 +38,12 @@ private:
     }
     void read(const std::string& person, const JournalReading& r) {
         add(MeasuredQuantity::journal, person, r.instrument,
-            code(r.journal) + ", station " + std::to_string(r.station) + ", direction " + std::to_string(r.direction),
+            Core::say("%1, station %2, direction %3", code(r.journal), r.station, r.direction),
             m_facts.changeOf(Topic::crank).entry, r.diameter.value);
     }
     void read(const std::string& person, const BoreReading& r) {
         add(MeasuredQuantity::bore, person, r.instrument,
-            code(r.journal) + ", station " + std::to_string(r.station) + ", " + std::string(word(r.method)),
+            Core::say("%1, station %2, %3", code(r.journal), r.station, shown(r.method)),
             boreFelledBy(m_facts, r.journal).entry, r.value.value);
     }
     void read(const std::string& person, const ShimMeasured& r) {
@@ -54,12 +55,12 @@ private:
         }
     }
     void read(const std::string& person, const FitReading& r) {
-        add(MeasuredQuantity::fit, person, r.instrument, r.fit + ", place " + std::to_string(r.place),
+        add(MeasuredQuantity::fit, person, r.instrument, Core::say("%1, place %2", r.fit, r.place),
             m_facts.changeOf(Topic::crank).entry, r.value.value);
     }
     void read(const std::string& person, const PickupReading& r) {
         const Change fitted = m_facts.changeOf(topicOf(partOf(r.term)));
-        add(MeasuredQuantity::pickup, person, r.instrument, std::string(word(r.term)), fitted.entry, r.value.value);
+        add(MeasuredQuantity::pickup, person, r.instrument, shown(r.term), fitted.entry, r.value.value);
     }
     template <class Other> void read(const std::string&, const Other&) {}
 

@@ -5,19 +5,21 @@
 #include <measure/statistics.h>
 #include <measure/variance_split.h>
 #include <tuple>
+#include <units/say.h>
 
 namespace caprail {
 
 /// What is measured, for which a person's scatter is pooled apart.
 enum class MeasuredQuantity { gap, journal, bore, shim, shell, fit, pickup };
 template <> struct WordsOf<MeasuredQuantity> {
-    static constexpr std::array<Word<MeasuredQuantity>, 7> list{{{MeasuredQuantity::gap, "gaps"},
-                                                                 {MeasuredQuantity::journal, "journal diameters"},
-                                                                 {MeasuredQuantity::bore, "bores"},
-                                                                 {MeasuredQuantity::shim, "shims"},
-                                                                 {MeasuredQuantity::shell, "bearing shells"},
-                                                                 {MeasuredQuantity::fit, "fits"},
-                                                                 {MeasuredQuantity::pickup, "pickup terms"}}};
+    static constexpr std::array<Word<MeasuredQuantity>, 7> list{
+        {{MeasuredQuantity::gap, Core::mark("gaps")},
+         {MeasuredQuantity::journal, Core::mark("journal diameters")},
+         {MeasuredQuantity::bore, Core::mark("bores")},
+         {MeasuredQuantity::shim, Core::mark("shims")},
+         {MeasuredQuantity::shell, Core::mark("bearing shells")},
+         {MeasuredQuantity::fit, Core::mark("fits")},
+         {MeasuredQuantity::pickup, Core::mark("pickup terms")}}};
 };
 
 /// One person with one instrument at one kind of measurement, over the whole record.

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <ledger/band_names.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -157,7 +158,7 @@ void applyStaleness(Check& check, const Facts& facts) {
         return;
     }
     check.state = CheckState::stale;
-    check.sentence = "Entry " + std::to_string(change.entry) + ": " + change.what + ".";
+    check.sentence = Core::say("Entry %1: %2.", change.entry, change.what);
     check.staleBecause = std::move(change);
 }
 

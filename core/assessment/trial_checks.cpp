@@ -3,17 +3,15 @@
 #include <assessment/checks.h>
 #include <assessment/rests_on.h>
 #include <clearances/trial_fit.h>
+#include <units/say.h>
 
 namespace caprail {
 
 namespace {
 
 std::string titleOf(TrialPlace place) {
-    std::string title = "Trial fit: " + std::string(word(place.first));
-    if (isPerThrow(place.first)) {
-        title += ", throw " + std::to_string(place.second);
-    }
-    return title;
+    return isPerThrow(place.first) ? Core::say("Trial fit: %1, throw %2", shown(place.first), place.second)
+                                   : Core::say("Trial fit: %1", shown(place.first));
 }
 
 /// The entry's words in those of core/clearances, which judges them.
@@ -44,7 +42,7 @@ void itemCheck(const Assessing& a, TrialPlace place) {
     Check& check = a.add(CheckKind::trialFit, place, code, titleOf(place), {Station::trialFit, subject});
     const auto at = a.facts.trialFits.find(place);
     if (at == a.facts.trialFits.end()) {
-        check.remedy = "Lay the girdle on its stacks and look.";
+        check.remedy = Core::say("Lay the girdle on its stacks and look.");
         return;
     }
     const TrialFitResult& result = at->second.what;
@@ -52,7 +50,7 @@ void itemCheck(const Assessing& a, TrialPlace place) {
     const auto judgement = judgeTrialFit(observed(result), a.facts.rules.counterweightMinimum, a.units);
     if (!judgement) {
         check.sentence = judgement.error().sentence;
-        check.remedy = "Strike that entry and answer again.";
+        check.remedy = Core::say("Strike that entry and answer again.");
         return;
     }
     check.state = judgement->isGood ? CheckState::good : CheckState::out;
@@ -60,7 +58,7 @@ void itemCheck(const Assessing& a, TrialPlace place) {
     check.remedy = judgement->remedy;
     applyStaleness(check, a.facts);
     if (check.state == CheckState::stale) {
-        check.remedy = "Fit the girdle for trial again.";
+        check.remedy = Core::say("Fit the girdle for trial again.");
     }
 }
 
@@ -70,19 +68,19 @@ void trialFitChecks(const Assessing& a) {
     if (!a.facts.layout) {
         return;
     }
-    Check& way = a.add(CheckKind::girdleWay, {}, {}, "Girdle's way round", {Station::trialFit, "way"});
+    Check& way = a.add(CheckKind::girdleWay, {}, {}, Core::say("Girdle's way round"), {Station::trialFit, "way"});
     if (a.facts.girdleWay) {
         rest(way, a.facts.girdleWay->entry);
         const auto& what = a.facts.girdleWay->what;
         const bool cutoutAtPickup = what.cutoutSide == a.facts.layout->description().pickupSide;
         way.state = cutoutAtPickup ? CheckState::good : CheckState::out;
-        way.sentence = std::string(word(what.faceUp)) + " up, cutout towards the " +
-                       std::string(word(what.cutoutTowards)) + " on the " + std::string(word(what.cutoutSide)) + ".";
-        way.remedy = cutoutAtPickup ? "" : "The cutout belongs on the pickup's side: turn the girdle round.";
+        way.sentence = Core::say("%1 up, cutout towards the %2 on the %3.", shown(what.faceUp),
+                                 shown(what.cutoutTowards), shown(what.cutoutSide));
+        way.remedy = cutoutAtPickup ? "" : Core::say("The cutout belongs on the pickup's side: turn the girdle round.");
         applyStaleness(way, a.facts);
-        way.remedy = way.state == CheckState::stale ? "Say again which way the girdle goes." : way.remedy;
+        way.remedy = way.state == CheckState::stale ? Core::say("Say again which way the girdle goes.") : way.remedy;
     } else {
-        way.remedy = "Say which face is up and where the cutout is.";
+        way.remedy = Core::say("Say which face is up and where the cutout is.");
     }
     for (const auto& [item, name] : allWords<TrialItem>()) {
         if (!isPerThrow(item)) {
@@ -96,7 +94,7 @@ void trialFitChecks(const Assessing& a) {
 }
 
 void findingsCheck(const Assessing& a) {
-    Check& check = a.add(CheckKind::findings, {}, {}, "Findings settled", {Station::closing, "findings"});
+    Check& check = a.add(CheckKind::findings, {}, {}, Core::say("Findings settled"), {Station::closing, "findings"});
     check.state = CheckState::good;
     for (const auto& [name, finding] : a.facts.findings) {
         rest(check, finding.settled ? finding.settled->entry : finding.opened.entry);
@@ -105,15 +103,15 @@ void findingsCheck(const Assessing& a) {
         }
     }
     if (a.out.openFindings.empty()) {
-        check.sentence = a.facts.findings.empty() ? "None was opened." : "All are settled.";
+        check.sentence = a.facts.findings.empty() ? Core::say("None was opened.") : Core::say("All are settled.");
         return;
     }
     const auto& first = a.facts.findings.find(a.out.openFindings.front())->second.opened.what;
     check.state = CheckState::out;
     check.sentence =
-        first.finding + (first.place.empty() ? "" : " at " + first.place) + ": " + first.text +
-        (a.out.openFindings.size() > 1 ? " (and " + std::to_string(a.out.openFindings.size() - 1) + " more)." : ".");
-    check.remedy = "Decide it, and enter what was done.";
+        (first.place.empty() ? first.finding : Core::say("%1 at %2", first.finding, first.place)) + ": " + first.text +
+        (a.out.openFindings.size() > 1 ? " " + Core::say("(and %1 more).", a.out.openFindings.size() - 1) : ".");
+    check.remedy = Core::say("Decide it, and enter what was done.");
 }
 
 } // namespace caprail

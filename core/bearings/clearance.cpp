@@ -4,6 +4,7 @@
 #include <map>
 #include <measure/statistics.h>
 #include <set>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -17,16 +18,15 @@ Length meanOf(std::span<const Length> values) {
 std::string whatIsMissing(const std::map<std::pair<std::int64_t, std::int64_t>, Length>& places,
                           const std::set<std::int64_t>& stations, const std::set<std::int64_t>& directions) {
     if (stations.size() < 2) {
-        return "Read the journal at a second station, for its taper.";
+        return Core::say("Read the journal at a second station, for its taper.");
     }
     if (directions.size() < 2) {
-        return "Read the journal in a second direction, for its out-of-round.";
+        return Core::say("Read the journal in a second direction, for its out-of-round.");
     }
     for (const auto station : stations) {
         for (const auto direction : directions) {
             if (!places.contains({station, direction})) {
-                return "Read station " + std::to_string(station) + " in direction " + std::to_string(direction) +
-                       " too.";
+                return Core::say("Read station %1 in direction %2 too.", station, direction);
             }
         }
     }
@@ -56,17 +56,17 @@ BearingClearance summed(std::vector<StationReading> stations) {
 Result<BearingClearance> lessJournal(std::span<const StationReading> bores, Length shells, const JournalShape& journal,
                                      const std::string& what) {
     if (bores.empty()) {
-        return refuse("The " + what + " is not measured: measure it with the cap at full torque.");
+        return refuse(Core::say("The %1 is not measured: measure it with the cap at full torque.", what));
     }
     if (!journal.verticalMean) {
-        return refuse("The journal has no vertical reading: measure it square to the parting line.");
+        return refuse(Core::say("The journal has no vertical reading: measure it square to the parting line."));
     }
     std::vector<StationReading> stations;
     stations.reserve(bores.size());
     for (const StationReading& bore : bores) {
         if (bore.value <= Length()) {
-            return refuse("The " + what + " at station " + std::to_string(bore.station) +
-                          " must be above zero: enter the diameter.");
+            return refuse(
+                Core::say("The %1 at station %2 must be above zero: enter the diameter.", what, bore.station));
         }
         const auto same = std::ranges::find(journal.vertical, bore.station, &std::pair<std::int64_t, Length>::first);
         const Length diameter = same == journal.vertical.end() ? *journal.verticalMean : same->second;
@@ -79,17 +79,18 @@ Result<BearingClearance> lessJournal(std::span<const StationReading> bores, Leng
 
 Result<JournalShape> journalShape(std::span<const DiameterReading> readings) {
     if (readings.empty()) {
-        return refuse("The journal is not measured: read two stations or more, in two directions.");
+        return refuse(Core::say("The journal is not measured: read two stations or more, in two directions."));
     }
     std::map<std::pair<std::int64_t, std::int64_t>, std::vector<Length>> readingsAt;
     for (const DiameterReading& r : readings) {
         if (r.station < 1 || r.direction < 1) {
-            return refuse("Stations and directions of a journal count from 1: look at station " +
-                          std::to_string(r.station) + ", direction " + std::to_string(r.direction) + ".");
+            return refuse(
+                Core::say("Stations and directions of a journal count from 1: look at station %1, direction %2.",
+                          r.station, r.direction));
         }
         if (r.diameter <= Length()) {
-            return refuse("The journal's diameter at station " + std::to_string(r.station) +
-                          " must be above zero: enter the diameter.");
+            return refuse(
+                Core::say("The journal's diameter at station %1 must be above zero: enter the diameter.", r.station));
         }
         readingsAt[{r.station, r.direction}].push_back(r.diameter);
     }
@@ -136,19 +137,19 @@ Result<BearingClearance> clearanceFromBore(std::span<const StationReading> bores
 Result<BearingClearance> clearanceFromHousing(std::span<const StationReading> housings, Length upperShell,
                                               Length lowerShell, const JournalShape& journal) {
     if (upperShell <= Length() || lowerShell <= Length()) {
-        return refuse("Both shells need a thickness above zero: measure them at the crown.");
+        return refuse(Core::say("Both shells need a thickness above zero: measure them at the crown."));
     }
     return lessJournal(housings, upperShell + lowerShell, journal, "housing");
 }
 
 Result<BearingClearance> clearanceFromStrip(std::span<const StationReading> clearances) {
     if (clearances.empty()) {
-        return refuse("The gauging strip is not read yet: read its width against its scale.");
+        return refuse(Core::say("The gauging strip is not read yet: read its width against its scale."));
     }
     for (const StationReading& reading : clearances) {
         if (reading.value <= Length()) {
-            return refuse("The strip's reading at station " + std::to_string(reading.station) +
-                          " must be above zero: read it again.");
+            return refuse(
+                Core::say("The strip's reading at station %1 must be above zero: read it again.", reading.station));
         }
     }
     return summed({clearances.begin(), clearances.end()});
@@ -156,24 +157,24 @@ Result<BearingClearance> clearanceFromStrip(std::span<const StationReading> clea
 
 Result<Band> defaultClearanceBand(Length journalDiameter) {
     if (journalDiameter <= Length()) {
-        return refuse("The journal's diameter must be above zero: measure it first.");
+        return refuse(Core::say("The journal's diameter must be above zero: measure it first."));
     }
     const auto diameter = static_cast<double>(journalDiameter.value());
     return Band::between(Length(toNearest(diameter * 0.00075)), Length(toNearest(diameter * 0.0010)));
 }
 
 std::string describe(const BearingClearance& clearance, const Units& units) {
-    std::string text = "Mean " + format(clearance.mean, units);
-    if (clearance.stations.size() > 1) {
-        text += ", " + formatBare(clearance.smallest, units) + " to " + format(clearance.largest, units) + " over " +
-                std::to_string(clearance.stations.size()) + " stations";
+    if (clearance.stations.size() < 2) {
+        return Core::say("Mean %1.", format(clearance.mean, units));
     }
-    return text + ".";
+    return Core::say("Mean %1, %2 to %3 over %4 stations.", format(clearance.mean, units),
+                     formatBare(clearance.smallest, units), format(clearance.largest, units),
+                     clearance.stations.size());
 }
 
 std::string describe(const JournalShape& shape, const Units& units) {
-    std::string text = "Diameter " + format(shape.mean, units) + ", taper " + format(shape.taper, units) +
-                       ", out-of-round " + format(shape.outOfRound, units) + ".";
+    std::string text = Core::say("Diameter %1, taper %2, out-of-round %3.", format(shape.mean, units),
+                                 format(shape.taper, units), format(shape.outOfRound, units));
     return shape.missing.empty() ? text : text + " " + shape.missing;
 }
 

@@ -3,6 +3,7 @@
 #include <bearings/shell_selection.h>
 #include <map>
 #include <set>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -18,30 +19,30 @@ bool isPlausible(Length l) {
 
 std::string faultOf(const std::vector<BearingToFit>& bearings, const Units& units) {
     if (bearings.empty()) {
-        return "There is no bearing to choose shells for: measure housing and journal first.";
+        return Core::say("There is no bearing to choose shells for: measure housing and journal first.");
     }
     if (bearings.size() > mostBearings) {
-        return "Shells are chosen for at most " + std::to_string(mostBearings) + " bearings at a time, not for " +
-               std::to_string(bearings.size()) + ".";
+        return Core::say("Shells are chosen for at most %1 bearings at a time, not for %2.", mostBearings,
+                         bearings.size());
     }
     std::set<std::string> names;
     for (const BearingToFit& b : bearings) {
         if (b.id.empty()) {
-            return "A bearing has no name: give it one.";
+            return Core::say("A bearing has no name: give it one.");
         }
         if (!names.insert(b.id).second) {
-            return "Bearing " + b.id + " is listed twice: leave one out.";
+            return Core::say("Bearing %1 is listed twice: leave one out.", b.id);
         }
         if (!isPlausible(b.housing) || !isPlausible(b.journal)) {
-            return "Housing and journal of bearing " + b.id + " must be above zero and at most " +
-                   format(longest, units) + ".";
+            return Core::say("Housing and journal of bearing %1 must be above zero and at most %2.", b.id,
+                             format(longest, units));
         }
         if (!b.band.contains(b.target)) {
-            return "The target " + format(b.target, units) + " of bearing " + b.id + " lies outside its band, " +
-                   format(b.band, units) + ".";
+            return Core::say("The target %1 of bearing %2 lies outside its band, %3.", format(b.target, units), b.id,
+                             format(b.band, units));
         }
         if (b.band.hi().magnitude() > longest || b.band.lo().magnitude() > longest) {
-            return "The band of bearing " + b.id + " is wider than any clearance: look at its ends.";
+            return Core::say("The band of bearing %1 is wider than any clearance: look at its ends.", b.id);
         }
     }
     return {};
@@ -49,20 +50,21 @@ std::string faultOf(const std::vector<BearingToFit>& bearings, const Units& unit
 
 std::string faultOf(const std::vector<ShelfShell>& shelf, const Units& units) {
     if (shelf.size() > mostShells) {
-        return "The shelf holds " + std::to_string(shelf.size()) + " shells, more than the " +
-               std::to_string(mostShells) + " that can be chosen from: leave out those that cannot fit.";
+        return Core::say(
+            "The shelf holds %1 shells, more than the %2 that can be chosen from: leave out those that cannot fit.",
+            shelf.size(), mostShells);
     }
     std::set<std::string> names;
     for (const ShelfShell& shell : shelf) {
         if (shell.id.empty()) {
-            return "A shell on the shelf has no name: give it one.";
+            return Core::say("A shell on the shelf has no name: give it one.");
         }
         if (!names.insert(shell.id).second) {
-            return "Shell " + shell.id + " is on the shelf twice: leave one out.";
+            return Core::say("Shell %1 is on the shelf twice: leave one out.", shell.id);
         }
         if (!isPlausible(shell.thickness)) {
-            return "The thickness of shell " + shell.id + " must be above zero and at most " + format(longest, units) +
-                   ".";
+            return Core::say("The thickness of shell %1 must be above zero and at most %2.", shell.id,
+                             format(longest, units));
         }
     }
     return {};
@@ -92,16 +94,17 @@ void handOut(const ShellFamily& family, const std::vector<ShellChoice>& chosen,
 
 std::string summary(const ShellSelection& s, const Units& units) {
     const std::size_t bearings = s.pairs.size();
-    std::string text = std::to_string(s.inBand) + " of " + std::to_string(bearings) +
-                       (bearings == 1 ? " bearing" : " bearings") + " in band, " + format(s.sumOfDeviations, units) +
-                       " off target in all, spread " + format(s.spread, units) +
-                       (s.isProven ? "; proven: nothing better is on the shelf."
-                                   : "; the best found before it was stopped, not proven.");
+    std::string text =
+        Core::count(bearings, Core::mark("%2 of %1 bearing in band, %3 off target in all, spread %4; %5"),
+                    Core::mark("%2 of %1 bearings in band, %3 off target in all, spread %4; %5"), s.inBand,
+                    format(s.sumOfDeviations, units), format(s.spread, units),
+                    s.isProven ? Core::say("proven: nothing better is on the shelf.")
+                               : Core::say("the best found before it was stopped, not proven."));
     for (const ShellPair& pair : s.pairs) {
         if (!pair.isFitted) {
-            text += " No shells are left for " + pair.bearing + ".";
+            text += " " + Core::say("No shells are left for %1.", pair.bearing);
         } else if (!pair.isInBand) {
-            text += " " + pair.bearing + " comes to " + format(pair.clearance, units) + ", out of band.";
+            text += " " + Core::say("%1 comes to %2, out of band.", pair.bearing, format(pair.clearance, units));
         }
     }
     return text;

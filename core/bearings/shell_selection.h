@@ -16,8 +16,9 @@ namespace caprail {
 /// Where a half shell may lie: some have an oil hole or groove and fit only one half.
 enum class ShellSide { either, upper, lower };
 template <> struct WordsOf<ShellSide> {
-    static constexpr std::array<Word<ShellSide>, 3> list{
-        {{ShellSide::either, "either"}, {ShellSide::upper, "upper"}, {ShellSide::lower, "lower"}}};
+    static constexpr std::array<Word<ShellSide>, 3> list{{{ShellSide::either, Core::mark("either")},
+                                                          {ShellSide::upper, Core::mark("upper")},
+                                                          {ShellSide::lower, Core::mark("lower")}}};
 };
 
 /// A half shell on the shelf.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <clearances/fit.h>
 #include <measure/budgets.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -11,26 +12,24 @@ std::string remedyFor(Verdict verdict, Length mean, const Band& band, const Unit
     case Verdict::in:
         return {};
     case Verdict::out:
-        return mean > band.hi() ? "It is " + format(mean - band.hi(), units) +
-                                      " above its band: bring it in, and "
-                                      "measure again."
-                                : "It is " + format(band.lo() - mean, units) +
-                                      " below its band: bring it in, and "
-                                      "measure again.";
+        return mean > band.hi() ? Core::say("It is %1 above its band: bring it in, and measure again.",
+                                            format(mean - band.hi(), units))
+                                : Core::say("It is %1 below its band: bring it in, and measure again.",
+                                            format(band.lo() - mean, units));
     case Verdict::tooCloseToCall:
         break;
     }
-    return "Measure again: more readings, or a finer instrument, make the uncertainty smaller.";
+    return Core::say("Measure again: more readings, or a finer instrument, make the uncertainty smaller.");
 }
 
 } // namespace
 
 Result<FitJudgement> judgeFit(const FitToJudge& fit, Coverage coverage, DecisionRule rule, const Units& units) {
     if (fit.name.empty()) {
-        return refuse("A fit needs a name, such as crank end play.");
+        return refuse(Core::say("A fit needs a name, such as crank end play."));
     }
     if (fit.readings.empty()) {
-        return refuse(fit.name + " is not measured: measure it.");
+        return refuse(Core::say("%1 is not measured: measure it.", fit.name));
     }
     FitJudgement judgement;
     judgement.summary = summarise(fit.readings);

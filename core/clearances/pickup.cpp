@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <clearances/pickup.h>
 #include <measure/budgets.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -15,13 +16,14 @@ struct TermChecked {
 Result<TermChecked> check(const PickupTermReadings& readings, const std::string& name, bool mayBeZero) {
     constexpr std::size_t needed = 2;
     if (readings.readings.size() < needed) {
-        return refuse("The " + name + " has " + std::to_string(readings.readings.size()) +
-                      " of two readings: measure it " + (readings.readings.empty() ? "twice." : "once more."));
+        return refuse(readings.readings.empty()
+                          ? Core::say("The %1 has 0 of two readings: measure it twice.", name)
+                          : Core::say("The %1 has 1 of two readings: measure it once more.", name));
     }
     const Summary summary = summarise(readings.readings);
     if (summary.smallest < Length() || (!mayBeZero && summary.smallest == Length())) {
-        return refuse("The " + name + " must be " + (mayBeZero ? "zero or more" : "above zero") +
-                      ": look at its readings.");
+        return refuse(mayBeZero ? Core::say("The %1 must be zero or more: look at its readings.", name)
+                                : Core::say("The %1 must be above zero: look at its readings.", name));
     }
     MeasuredTerm term;
     term.name = name;
@@ -35,25 +37,25 @@ Result<TermChecked> check(const PickupTermReadings& readings, const std::string&
 } // namespace
 
 Result<PickupClearance> pickupClearance(const PickupStackUp& stackUp) {
-    const auto pan = check(stackUp.panDepth, "pan depth", false);
+    const auto pan = check(stackUp.panDepth, Core::say("pan depth"), false);
     if (!pan) {
         return tl::unexpected(pan.error());
     }
-    const auto gasket = check(stackUp.gasket, "compressed gasket", true);
+    const auto gasket = check(stackUp.gasket, Core::say("compressed gasket"), true);
     if (!gasket) {
         return tl::unexpected(gasket.error());
     }
     PickupClearance result;
     std::optional<MeasuredTerm> plateTerm;
     if (stackUp.plate) {
-        auto plate = check(*stackUp.plate, "girdle plate", true);
+        auto plate = check(*stackUp.plate, Core::say("girdle plate"), true);
         if (!plate) {
             return tl::unexpected(plate.error());
         }
         result.plate = plate->mean;
         plateTerm = std::move(plate->term);
     }
-    const auto pickup = check(stackUp.pickupDepth, "pickup depth", false);
+    const auto pickup = check(stackUp.pickupDepth, Core::say("pickup depth"), false);
     if (!pickup) {
         return tl::unexpected(pickup.error());
     }
@@ -77,18 +79,22 @@ std::string pickupAdvice(Length clearance, Band band, const Units& units) {
     const Length change = band.middle() - clearance;
     const std::string by = format(change.magnitude(), units);
     if (by == format(Length(), units)) {
-        return "The clearance is at the middle of the band: nothing to change.";
+        return Core::say("The clearance is at the middle of the band: nothing to change.");
     }
     const bool isTight = change > Length();
-    return std::string(isTight ? "Raise" : "Lower") + " the pickup by " + by + ", or fit a gasket or plate " +
-           (isTight ? "thicker" : "thinner") + " by as much: the clearance then is " + format(band.middle(), units) +
-           ", the middle of the band.";
+    return isTight
+               ? Core::say("Raise the pickup by %1, or fit a gasket or plate thicker by as much: the clearance then "
+                           "is %2, the middle of the band.",
+                           by, format(band.middle(), units))
+               : Core::say("Lower the pickup by %1, or fit a gasket or plate thinner by as much: the clearance then "
+                           "is %2, the middle of the band.",
+                           by, format(band.middle(), units));
 }
 
 std::string describe(const PickupClearance& pickup, Band band, Coverage coverage, DecisionRule rule,
                      const Units& units) {
     const double expanded = pickup.budget.expanded(coverage);
-    std::string text = "Clearance " + describeVerdict(pickup.clearance, expanded, band, rule, units);
+    std::string text = Core::say("Clearance %1", describeVerdict(pickup.clearance, expanded, band, rule, units));
     if (judge(pickup.clearance, expanded, band, rule) != Verdict::in) {
         text += " " + pickupAdvice(pickup.clearance, band, units);
     }

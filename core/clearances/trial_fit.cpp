@@ -1,38 +1,40 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <clearances/trial_fit.h>
+#include <units/say.h>
 
 namespace caprail {
 
 namespace {
 
 std::string placeOf(const TrialFitObservation& seen) {
-    const std::string name(word(seen.item));
-    return needsThrow(seen.item) ? name + " at throw " + std::to_string(seen.throwNumber) : name;
+    const std::string name = shown(seen.item);
+    return needsThrow(seen.item) ? Core::say("%1 at throw %2", name, seen.throwNumber) : name;
 }
 
 std::string faultOf(const TrialFitObservation& seen, Length minimum, const Units& units) {
-    const std::string name = "“" + std::string(word(seen.item)) + "”";
+    const std::string name = "“" + shown(seen.item) + "”";
     if (needsThrow(seen.item) && seen.throwNumber < 1) {
-        return "Say at which throw " + name + " was looked at: throws count from 1.";
+        return Core::say("Say at which throw %1 was looked at: throws count from 1.", name);
     }
     if (!needsThrow(seen.item) && seen.throwNumber != 0) {
-        return name + " is looked at once, not by throw: leave the throw out.";
+        return Core::say("%1 is looked at once, not by throw: leave the throw out.", name);
     }
     if (seen.found == TrialFitFound::clearance && !mayBeMeasured(seen.item)) {
-        return name + " is a pass or a fail: no clearance is measured for it.";
+        return Core::say("%1 is a pass or a fail: no clearance is measured for it.", name);
     }
     if (seen.found == TrialFitFound::clearance && !seen.clearance) {
-        return "Enter the clearance that was measured for " + name + ".";
+        return Core::say("Enter the clearance that was measured for %1.", name);
     }
     if (seen.found != TrialFitFound::clearance && seen.clearance) {
-        return "A clearance was entered with a pass or a fail for " + name + ": enter it as measured, or leave it out.";
+        return Core::say("A clearance was entered with a pass or a fail for %1: enter it as measured, or leave it out.",
+                         name);
     }
     if (seen.clearance && *seen.clearance < Length()) {
-        return "A clearance of " + format(*seen.clearance, units) + " for " + name +
-               " is below zero: parts that touch are a fail.";
+        return Core::say("A clearance of %1 for %2 is below zero: parts that touch are a fail.",
+                         format(*seen.clearance, units), name);
     }
     if (minimum < Length()) {
-        return "The least clearance must be zero or more.";
+        return Core::say("The least clearance must be zero or more.");
     }
     return {};
 }
@@ -41,20 +43,20 @@ std::string faultOf(const TrialFitObservation& seen, Length minimum, const Units
 std::string remedyFor(TrialFitItem item) {
     switch (item) {
     case TrialFitItem::wayRound:
-        return "Turn the girdle so that its cutout lies on the pickup's side.";
+        return Core::say("Turn the girdle so that its cutout lies on the pickup's side.");
     case TrialFitItem::dipstick:
-        return "Make room for the dipstick, then try again.";
+        return Core::say("Make room for the dipstick, then try again.");
     case TrialFitItem::pickupTube:
-        return "Bring the pickup tube clear of nuts and studs, then try again.";
+        return Core::say("Bring the pickup tube clear of nuts and studs, then try again.");
     case TrialFitItem::counterweights:
     case TrialFitItem::rodBolts:
-        return "Make room at that throw, then turn the crank through two full turns again.";
+        return Core::say("Make room at that throw, then turn the crank through two full turns again.");
     case TrialFitItem::turnsFreely:
-        return "Find what binds before going on, then turn the crank through two full turns again.";
+        return Core::say("Find what binds before going on, then turn the crank through two full turns again.");
     case TrialFitItem::keywayAtTopDeadCentre:
         break;
     }
-    return "Find top dead centre again, and look at the keyway.";
+    return Core::say("Find top dead centre again, and look at the keyway.");
 }
 
 } // namespace
@@ -67,11 +69,13 @@ Result<TrialFitJudgement> judgeTrialFit(const TrialFitObservation& seen, Length 
     if (seen.found == TrialFitFound::clearance) {
         const Length least = needsThrow(seen.item) ? minimum : Length();
         judgement.isGood = *seen.clearance >= least && *seen.clearance > Length();
-        judgement.sentence = placeOf(seen) + ": " + format(*seen.clearance, units) + " measured, " +
-                             (least > Length() ? "at least " + format(least, units) : "more than nothing") + " asked.";
+        judgement.sentence = Core::say("%1: %2 measured, %3 asked.", placeOf(seen), format(*seen.clearance, units),
+                                       least > Length() ? Core::say("at least %1", format(least, units))
+                                                        : Core::say("more than nothing"));
     } else {
         judgement.isGood = seen.found == TrialFitFound::pass;
-        judgement.sentence = placeOf(seen) + ": " + (judgement.isGood ? "pass." : "fail.");
+        judgement.sentence =
+            judgement.isGood ? Core::say("%1: pass.", placeOf(seen)) : Core::say("%1: fail.", placeOf(seen));
     }
     judgement.remedy = judgement.isGood ? "" : remedyFor(seen.item);
     return judgement;

@@ -21,13 +21,13 @@ enum class TrialFitItem {
 };
 template <> struct WordsOf<TrialFitItem> {
     static constexpr std::array<Word<TrialFitItem>, 7> list{
-        {{TrialFitItem::wayRound, "girdle the right way round"},
-         {TrialFitItem::dipstick, "dipstick clear"},
-         {TrialFitItem::pickupTube, "pickup tube clear"},
-         {TrialFitItem::counterweights, "counterweights clear"},
-         {TrialFitItem::rodBolts, "rod bolts clear"},
-         {TrialFitItem::turnsFreely, "two turns by hand, nothing binds"},
-         {TrialFitItem::keywayAtTopDeadCentre, "keyway agrees at top dead centre"}}};
+        {{TrialFitItem::wayRound, Core::mark("girdle the right way round")},
+         {TrialFitItem::dipstick, Core::mark("dipstick clear")},
+         {TrialFitItem::pickupTube, Core::mark("pickup tube clear")},
+         {TrialFitItem::counterweights, Core::mark("counterweights clear")},
+         {TrialFitItem::rodBolts, Core::mark("rod bolts clear")},
+         {TrialFitItem::turnsFreely, Core::mark("two turns by hand, nothing binds")},
+         {TrialFitItem::keywayAtTopDeadCentre, Core::mark("keyway agrees at top dead centre")}}};
 };
 
 /// Answered once per throw.

@@ -2,6 +2,7 @@
 #include <engine/layout.h>
 
 #include <algorithm>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -9,21 +10,20 @@ namespace {
 
 Result<void> within(std::int64_t n, std::int64_t lo, std::int64_t hi, const std::string& what) {
     if (n < lo || n > hi) {
-        return refuse("The layout gives " + std::to_string(n) + " for " + what + ": it must be from " +
-                      std::to_string(lo) + " to " + std::to_string(hi) + ".");
+        return refuse(Core::say("The layout gives %1 for %2: it must be from %3 to %4.", n, what, lo, hi));
     }
     return {};
 }
 
 Result<void> check(const LayoutDescription& d) {
     const Result<void> counts[] = {
-        within(d.caps, 3, 9, "the number of main caps"),
-        within(d.rods, 1, 16, "the number of connecting rods"),
-        within(d.throws, 1, 16, "the number of crank throws"),
-        within(d.tiedFirst, 1, d.caps, "the first tied cap"),
-        within(d.tiedLast, d.tiedFirst, d.caps, "the last tied cap"),
-        within(d.pickupCap, 1, d.caps, "the cap nearest to the pickup"),
-        within(d.dipstickCap, 1, d.caps, "the cap nearest to the dipstick"),
+        within(d.caps, 3, 9, Core::say("the number of main caps")),
+        within(d.rods, 1, 16, Core::say("the number of connecting rods")),
+        within(d.throws, 1, 16, Core::say("the number of crank throws")),
+        within(d.tiedFirst, 1, d.caps, Core::say("the first tied cap")),
+        within(d.tiedLast, d.tiedFirst, d.caps, Core::say("the last tied cap")),
+        within(d.pickupCap, 1, d.caps, Core::say("the cap nearest to the pickup")),
+        within(d.dipstickCap, 1, d.caps, Core::say("the cap nearest to the dipstick")),
     };
     for (const auto& count : counts) {
         if (!count) {
@@ -31,20 +31,21 @@ Result<void> check(const LayoutDescription& d) {
         }
     }
     if (d.fastenersPerCap != 2 && d.fastenersPerCap != 4) {
-        return refuse("The layout gives " + std::to_string(d.fastenersPerCap) +
-                      " fasteners per main cap: it must be 2 or 4.");
+        return refuse(Core::say("The layout gives %1 fasteners per main cap: it must be 2 or 4.", d.fastenersPerCap));
     }
     if (d.fastenersPerCap == 2 && d.girdleRing == Ring::outer) {
-        return refuse("The layout puts the girdle on the outer fasteners, but its caps have only an inner pair: choose "
-                      "the inner ones or four fasteners per cap.");
+        return refuse(Core::say("The layout puts the girdle on the outer fasteners, but its caps have only an inner "
+                                "pair: choose the inner ones or four fasteners per cap."));
     }
     const bool outer = d.fastenersPerCap == 4;
     if (d.capSpacing <= Length() || d.studSpan <= Length() || (outer && d.outerStudSpan <= d.studSpan) ||
         d.railSpan <= (outer ? d.outerStudSpan : d.studSpan)) {
-        return refuse("The layout's spans must be positive and grow outwards: inner fasteners, outer fasteners, pan rails.");
+        return refuse(Core::say(
+            "The layout's spans must be positive and grow outwards: inner fasteners, outer fasteners, pan rails."));
     }
     if (d.capSpacing > inches(20) || d.railSpan > inches(60)) {
-        return refuse("The layout's spans are larger than any engine on a stand: cap spacing up to 20 in, rails up to 60 in.");
+        return refuse(Core::say(
+            "The layout's spans are larger than any engine on a stand: cap spacing up to 20 in, rails up to 60 in."));
     }
     return {};
 }

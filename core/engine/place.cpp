@@ -3,6 +3,7 @@
 
 #include <charconv>
 #include <optional>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -47,7 +48,9 @@ std::optional<Side> takeSide(std::string_view& text) {
 
 std::string code(Position p) { return std::to_string(p.cap) + letter(p.side); }
 
-std::string describe(Position p) { return "cap " + std::to_string(p.cap) + " " + std::string(word(p.side)); }
+std::string describe(Position p) {
+    return Core::say("cap %1 %2", p.cap, shown(p.side));
+}
 
 Result<Position> parsePosition(std::string_view text) {
     std::string_view rest = text;
@@ -57,14 +60,16 @@ Result<Position> parsePosition(std::string_view text) {
     const auto cap = takeNumber(rest);
     const auto side = takeSide(rest);
     if (!cap || !side || !rest.empty()) {
-        return refuse("“" + std::string(text) + "” is no position: write the cap and its side, for example 3R.");
+        return refuse(Core::say("“%1” is no position: write the cap and its side, for example 3R.", text));
     }
     return Position{*cap, *side};
 }
 
 std::string code(JournalId j) { return std::string(word(j.kind)) + "-" + std::to_string(j.number); }
 
-std::string describe(JournalId j) { return std::string(word(j.kind)) + " " + std::to_string(j.number); }
+std::string describe(JournalId j) {
+    return Core::say("%1 %2", shown(j.kind), j.number);
+}
 
 Result<JournalId> parseJournal(std::string_view text) {
     std::string_view rest = text;
@@ -76,7 +81,7 @@ Result<JournalId> parseJournal(std::string_view text) {
             break;
         }
     }
-    return refuse("“" + std::string(text) + "” is no journal: write main or rod and its number, for example main-3.");
+    return refuse(Core::say("“%1” is no journal: write main or rod and its number, for example main-3.", text));
 }
 
 std::string code(FastenerId f) {
@@ -88,18 +93,18 @@ std::string code(FastenerId f) {
 }
 
 std::string describe(FastenerId f) {
-    static constexpr std::array<Word<FastenerKind>, 3> longer{{{FastenerKind::girdleNut, "girdle nut"},
-                                                               {FastenerKind::panRail, "pan rail"},
-                                                               {FastenerKind::front, "front"}}};
+    static constexpr std::array<Word<FastenerKind>, 3> longer{{{FastenerKind::girdleNut, Core::mark("girdle nut")},
+                                                               {FastenerKind::panRail, Core::mark("pan rail")},
+                                                               {FastenerKind::front, Core::mark("front")}}};
     std::string_view name = word(f.kind);
     for (const auto& [kind, longName] : longer) {
         name = kind == f.kind ? longName : name;
     }
-    std::string text = std::string(name) + " " + std::to_string(f.number);
+    std::string text = Core::say(name) + " " + std::to_string(f.number);
     if (hasSides(f.kind)) {
-        text += " " + std::string(word(f.side));
+        text += " " + shown(f.side);
     }
-    return f.ring == Ring::outer ? text + " outer" : text;
+    return f.ring == Ring::outer ? Core::say("%1 outer", text) : text;
 }
 
 Result<FastenerId> parseFastener(std::string_view text) {
@@ -121,8 +126,8 @@ Result<FastenerId> parseFastener(std::string_view text) {
         fastener.side = side.value_or(Side::left);
         return fastener;
     }
-    return refuse("“" + std::string(text) +
-                  "” is no fastener: write its group, number and side, for example main-3R, rod-5L or pan-7.");
+    return refuse(Core::say(
+        "“%1” is no fastener: write its group, number and side, for example main-3R, rod-5L or pan-7.", text));
 }
 
 } // namespace caprail

@@ -13,7 +13,8 @@ namespace caprail {
 enum class Side { left, right };
 template <>
 struct WordsOf<Side> {
-    static constexpr std::array<Word<Side>, 2> list{{{Side::left, "left"}, {Side::right, "right"}}};
+    static constexpr std::array<Word<Side>, 2> list{
+        {{Side::left, Core::mark("left")}, {Side::right, Core::mark("right")}}};
 };
 
 /// Which pair of a four-fastener cap: the two next to the crank, or the two outside them. A two-fastener cap has
@@ -21,7 +22,8 @@ struct WordsOf<Side> {
 enum class Ring { inner, outer };
 template <>
 struct WordsOf<Ring> {
-    static constexpr std::array<Word<Ring>, 2> list{{{Ring::inner, "inner"}, {Ring::outer, "outer"}}};
+    static constexpr std::array<Word<Ring>, 2> list{
+        {{Ring::inner, Core::mark("inner")}, {Ring::outer, Core::mark("outer")}}};
 };
 
 /// One place where the girdle bears on a main fastener. Caps count from 1 at the front of the engine.
@@ -40,7 +42,8 @@ Result<Position> parsePosition(std::string_view);
 enum class JournalKind { main, rod };
 template <>
 struct WordsOf<JournalKind> {
-    static constexpr std::array<Word<JournalKind>, 2> list{{{JournalKind::main, "main"}, {JournalKind::rod, "rod"}}};
+    static constexpr std::array<Word<JournalKind>, 2> list{
+        {{JournalKind::main, Core::mark("main")}, {JournalKind::rod, Core::mark("rod")}}};
 };
 
 /// A crank journal with the bearing that runs on it: main 1 … caps, rod 1 … cylinders.
@@ -59,12 +62,12 @@ Result<JournalId> parseJournal(std::string_view);
 enum class FastenerKind { mainCap, rod, girdleNut, panRail, front, rear };
 template <>
 struct WordsOf<FastenerKind> {
-    static constexpr std::array<Word<FastenerKind>, 6> list{{{FastenerKind::mainCap, "main"},
-                                                             {FastenerKind::rod, "rod"},
-                                                             {FastenerKind::girdleNut, "girdle"},
-                                                             {FastenerKind::panRail, "pan"},
-                                                             {FastenerKind::front, "front"},
-                                                             {FastenerKind::rear, "rear"}}};
+    static constexpr std::array<Word<FastenerKind>, 6> list{{{FastenerKind::mainCap, Core::mark("main")},
+                                                             {FastenerKind::rod, Core::mark("rod")},
+                                                             {FastenerKind::girdleNut, Core::mark("girdle")},
+                                                             {FastenerKind::panRail, Core::mark("pan")},
+                                                             {FastenerKind::front, Core::mark("front")},
+                                                             {FastenerKind::rear, Core::mark("rear")}}};
 };
 
 /// One fastener. Main-cap and rod fasteners and girdle nuts have a side; pan, front and rear fasteners only a number

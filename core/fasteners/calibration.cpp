@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <chrono>
 #include <fasteners/wrench.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -28,14 +29,14 @@ std::string calibrationMark(const Calibration& calibration, Date day, std::int64
     case CalibrationState::current:
         return {};
     case CalibrationState::notYetDone:
-        return "used on " + format(day) + ", before its calibration of " + format(calibration.done);
+        return Core::say("used on %1, before its calibration of %2", format(day), format(calibration.done));
     case CalibrationState::pastDate:
-        return "calibration was due on " + format(calibration.due.value_or(dueByDefault(calibration.done)));
+        return Core::say("calibration was due on %1", format(calibration.due.value_or(dueByDefault(calibration.done))));
     case CalibrationState::pastCycles:
         break;
     }
-    return "calibration was due after " + std::to_string(calibration.largestCycles.value_or(usualCalibrationCycles)) +
-           " cycles, and " + std::to_string(cyclesSince) + " were made";
+    return Core::say("calibration was due after %1 cycles, and %2 were made",
+                     calibration.largestCycles.value_or(usualCalibrationCycles), cyclesSince);
 }
 
 } // namespace caprail

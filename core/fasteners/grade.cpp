@@ -2,6 +2,7 @@
 #include <array>
 #include <fasteners/grade.h>
 #include <fasteners/text.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -67,8 +68,9 @@ std::optional<Stress> stressFrom(std::string_view text) {
 
 Result<Stress> plausibleModulus(Stress modulus) {
     if (modulus < megapascals(40'000) || modulus > megapascals(400'000)) {
-        return refuse("A modulus of " + shortNumber(inMegapascals(modulus) / 1'000, 6) +
-                      " GPa is outside 40 to 400 GPa: steel has about 205, titanium about 114.");
+        return refuse(
+            Core::say("A modulus of %1 GPa is outside 40 to 400 GPa: steel has about 205, titanium about 114.",
+                      shortNumber(inMegapascals(modulus) / 1'000, 6)));
     }
     return modulus;
 }
@@ -79,9 +81,9 @@ Grade Grade::of(StandardGrade grade) {
 
 Result<Grade> Grade::byHand(Stress proof, Stress modulus) {
     if (proof < megapascals(50) || proof > megapascals(3'000)) {
-        return refuse("A proof stress of " + shortNumber(inMegapascals(proof), 3) + " MPa (" +
-                      formatNumber(inPsi(proof), 0) +
-                      " psi) is outside 50 to 3000 MPa: check the figure and its unit.");
+        return refuse(
+            Core::say("A proof stress of %1 MPa (%2 psi) is outside 50 to 3000 MPa: check the figure and its unit.",
+                      shortNumber(inMegapascals(proof), 3), formatNumber(inPsi(proof), 0)));
     }
     return plausibleModulus(modulus).map(
         [&](Stress checked) { return Grade(true, StandardGrade::sae5, proof, checked); });
@@ -106,17 +108,23 @@ Result<Stress> Grade::proofStress(const Thread& thread) const {
         return m_proof;
     }
     if (systemOf(m_standard) != thread.system()) {
-        return refuse(name() + " is defined for " + (systemOf(m_standard) == ThreadSystem::inch ? "inch" : "metric") +
-                      " threads only, and " + thread.name() + " is none: give its proof stress by hand.");
+        return refuse(
+            systemOf(m_standard) == ThreadSystem::inch
+                ? Core::say("%1 is defined for inch threads only, and %2 is none: give its proof stress by hand.",
+                            name(), thread.name())
+                : Core::say("%1 is defined for metric threads only, and %2 is none: give its proof stress by "
+                            "hand.",
+                            name(), thread.name()));
     }
     for (const ProofRow& row : proofRows) {
         if (row.grade == m_standard && row.from <= thread.nominal() && thread.nominal() <= row.upTo) {
             return row.proof;
         }
     }
-    return refuse(name() + " lists no proof stress for the size of " + thread.name() + " (" +
-                  (thread.system() == ThreadSystem::inch ? "1/4 to 1 1/2 in" : "M1.6 to M39") +
-                  " are listed): give its proof stress by hand.");
+    return refuse(
+        Core::say("%1 lists no proof stress for the size of %2 (%3 are listed): give its proof stress by hand.", name(),
+                  thread.name(),
+                  thread.system() == ThreadSystem::inch ? Core::say("1/4 to 1 1/2 in") : Core::say("M1.6 to M39")));
 }
 
 Result<Grade> parseGrade(std::string_view typed) {
@@ -140,9 +148,9 @@ Result<Grade> parseGrade(std::string_view typed) {
             return Grade::byHand(*proof, *modulus);
         }
     }
-    return refuse(quoted(typed) +
-                  " is not a known grade: use SAE 5, SAE 8, 8.8, 10.9 or 12.9, or give the proof stress "
-                  "as in “by hand 1310 MPa” or “by hand 190 ksi”.");
+    return refuse(Core::say("%1 is not a known grade: use SAE 5, SAE 8, 8.8, 10.9 or 12.9, or give the proof stress as "
+                            "in “by hand 1310 MPa” or “by hand 190 ksi”.",
+                            quoted(typed)));
 }
 
 Result<Force> proofLoad(const Thread& thread, const Grade& grade) {

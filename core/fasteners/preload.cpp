@@ -3,6 +3,7 @@
 #include <fasteners/preload.h>
 #include <fasteners/text.h>
 #include <numbers>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -39,8 +40,8 @@ std::string ratio(double value, const Units& units) {
 
 Result<double> checkedNutFactor(double nutFactor) {
     if (!(nutFactor >= 0.03 && nutFactor <= 1.0)) {
-        return refuse("A nut factor K of " + shortNumber(nutFactor, 4) +
-                      " is outside 0.03 to 1: steel threads have about 0.1 to 0.3.");
+        return refuse(Core::say("A nut factor K of %1 is outside 0.03 to 1: steel threads have about 0.1 to 0.3.",
+                                shortNumber(nutFactor, 4)));
     }
     return nutFactor;
 }
@@ -49,13 +50,14 @@ Result<double> checkedNutFactor(double nutFactor) {
 Result<Worked<Length>> longFormLever(const Thread& thread, const JointFriction& friction, const Units& units) {
     for (const double mu : {friction.thread, friction.bearing}) {
         if (!(mu >= 0.01 && mu <= 1.0)) {
-            return refuse("A friction coefficient of " + shortNumber(mu, 4) +
-                          " is outside 0.01 to 1: steel on steel has about 0.08 to 0.25.");
+            return refuse(
+                Core::say("A friction coefficient of %1 is outside 0.01 to 1: steel on steel has about 0.08 to 0.25.",
+                          shortNumber(mu, 4)));
         }
     }
     if (friction.bearingRadius <= Length()) {
-        return refuse("The mean radius of the bearing face must be more than nothing, and " +
-                      format(friction.bearingRadius, units) + " was given.");
+        return refuse(Core::say("The mean radius of the bearing face must be more than nothing, and %1 was given.",
+                                format(friction.bearingRadius, units)));
     }
     const double cos30 = std::numbers::sqrt3 / 2.0;
     const Length wedge = millimetres(inMillimetres(thread.pitch()) / (2.0 * std::numbers::pi));
@@ -64,11 +66,11 @@ Result<Worked<Length>> longFormLever(const Thread& thread, const JointFriction& 
     const Length lever = wedge + threadArm + bearingArm;
     return Worked<Length>{lever,
                           {"P/2π = " + format(thread.pitch(), units) + " / 6.283 = " + format(wedge, units),
-                           "μt·d2/(2·cos 30°) = " + ratio(friction.thread, units) + " × " +
-                               format(thread.pitchDiameter(), units) + " / 1.732 = " + format(threadArm, units),
-                           "μb·rb = " + ratio(friction.bearing, units) + " × " + format(friction.bearingRadius, units) +
-                               " = " + format(bearingArm, units),
-                           "sum = " + format(lever, units)}};
+                           Core::say("μt·d2/(2·cos 30°) = %1 × %2 / 1.732 = %3", ratio(friction.thread, units),
+                                     format(thread.pitchDiameter(), units), format(threadArm, units)),
+                           Core::say("μb·rb = %1 × %2 = %3", ratio(friction.bearing, units),
+                                     format(friction.bearingRadius, units), format(bearingArm, units)),
+                           Core::say("sum = %1", format(lever, units))}};
 }
 
 Force forceAt(Torque torque, Length lever) {
@@ -82,17 +84,18 @@ Torque torqueAt(Force force, Length lever) {
 
 Result<Torque> plausibleTorque(Torque torque, const Units& units) {
     if (torque < smallestPlausibleTorque || torque > largestPlausibleTorque) {
-        return refuse("A torque of " + format(torque, units) + " is outside what a fastener here can have (" +
-                      format(smallestPlausibleTorque, units) + " to " + format(largestPlausibleTorque, units) +
-                      "): check the figure and its unit.");
+        return refuse(Core::say(
+            "A torque of %1 is outside what a fastener here can have (%2 to %3): check the figure and its unit.",
+            format(torque, units), format(smallestPlausibleTorque, units), format(largestPlausibleTorque, units)));
     }
     return torque;
 }
 
 Result<Force> plausiblePreload(Force preload, const Units& units) {
     if (preload <= Force() || preload > largestPlausiblePreload) {
-        return refuse("A preload of " + format(preload, units) + " is outside what a fastener here can have (up to " +
-                      format(largestPlausiblePreload, units) + "): check the figure and its unit.");
+        return refuse(Core::say(
+            "A preload of %1 is outside what a fastener here can have (up to %2): check the figure and its unit.",
+            format(preload, units), format(largestPlausiblePreload, units)));
     }
     return preload;
 }
@@ -126,9 +129,8 @@ Result<Worked<Torque>> torqueShortForm(Force preload, const Thread& thread, doub
 
 Result<Length> bearingRadius(Length faceDiameter, Length holeDiameter) {
     if (holeDiameter <= Length() || holeDiameter >= faceDiameter) {
-        return refuse("The hole (" + format(holeDiameter, LengthUnit::inch) +
-                      ") must be more than nothing and smaller than the bearing face (" +
-                      format(faceDiameter, LengthUnit::inch) + ").");
+        return refuse(Core::say("The hole (%1) must be more than nothing and smaller than the bearing face (%2).",
+                                format(holeDiameter, LengthUnit::inch), format(faceDiameter, LengthUnit::inch)));
     }
     return Length((faceDiameter.value() + holeDiameter.value()) / 4);
 }
@@ -147,8 +149,8 @@ Result<Worked<Force>> preloadLongForm(Torque torque, const Thread& thread, const
         WorkedTorque worked = workedTorque(torque, units);
         std::vector<std::string> lines = std::move(lever.working);
         lines.insert(lines.end(), worked.steps.begin(), worked.steps.end());
-        lines.push_back("F = T / sum = " + worked.text + " / " + format(lever.value, units) + " = " +
-                        format(force, units));
+        lines.push_back(
+            Core::say("F = T / sum = %1 / %2 = %3", worked.text, format(lever.value, units), format(force, units)));
         return Worked<Force>{force, std::move(lines)};
     });
 }
@@ -161,8 +163,8 @@ Result<Worked<Torque>> torqueLongForm(Force preload, const Thread& thread, const
     return longFormLever(thread, friction, units).map([&](Worked<Length> lever) {
         const Torque torque = torqueAt(preload, lever.value);
         std::vector<std::string> lines = std::move(lever.working);
-        lines.push_back("T = F·sum = " + format(preload, units) + " × " + format(lever.value, units) + " = " +
-                        answerTorque(torque, units));
+        lines.push_back(Core::say("T = F·sum = %1 × %2 = %3", format(preload, units), format(lever.value, units),
+                                  answerTorque(torque, units)));
         return Worked<Torque>{torque, std::move(lines)};
     });
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <fasteners/preload.h>
 #include <fasteners/text.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -20,8 +21,8 @@ Result<ProofShare> shareOfProof(Force preload, const Thread& thread, const Grade
         return tl::unexpected(checked.error());
     }
     if (!(scatter >= 0.0 && scatter <= 0.9)) {
-        return refuse("A scatter of " + percent(scatter, units, 1) +
-                      " is outside 0 to 90 %: a torque wrench reaches about 25 to 35 %.");
+        return refuse(Core::say("A scatter of %1 is outside 0 to 90 %: a torque wrench reaches about 25 to 35 %.",
+                                percent(scatter, units, 1)));
     }
     const auto load = proofLoad(thread, grade);
     if (!load) {
@@ -30,36 +31,36 @@ Result<ProofShare> shareOfProof(Force preload, const Thread& thread, const Grade
     const auto stress = grade.proofStress(thread);
     const double share = inNewtons(preload) / inNewtons(*load);
     ProofShare out{share * (1.0 - scatter), share, share * (1.0 + scatter), *load, {}};
-    out.working = {"proof load = " + stressText(*stress, units) + " × " + areaText(thread.stressArea(), units) + " = " +
-                       format(*load, units) + " (" + grade.name() + ", " + thread.name() + ")",
-                   "share of proof = " + format(preload, units) + " / " + format(*load, units) + " = " +
-                       percent(share, units),
-                   "with a scatter of ±" + percent(scatter, units) + ": " + percent(out.low, units) +
-                       " at the higher friction to " + percent(out.high, units) + " at the lower"};
+    out.working = {
+        Core::say("proof load = %1 × %2 = %3 (%4, %5)", stressText(*stress, units),
+                  areaText(thread.stressArea(), units), format(*load, units), grade.name(), thread.name()),
+        Core::say("share of proof = %1 / %2 = %3", format(preload, units), format(*load, units), percent(share, units)),
+        Core::say("with a scatter of ±%1: %2 at the higher friction to %3 at the lower", percent(scatter, units),
+                  percent(out.low, units), percent(out.high, units))};
     return out;
 }
 
 std::vector<TorqueWarning> torqueWarnings(Torque torque, const ProofShare& share, const Units& units) {
     // A factor of 12 lies between lbf·ft and lbf·in, whichever unit is shown here.
     if (share.nominal > suspiciouslyLarge) {
-        return {{TorqueWarningKind::looksTwelveTimesTooLarge,
-                 "A torque of " + format(torque, units) + " would pull the fastener to " +
-                     percent(share.nominal, units) +
-                     " of its proof load: was a value in lbf·in entered as lbf·ft? As lbf·in it would be " +
-                     percent(share.nominal / 12.0, units) + "."}};
+        return {
+            {TorqueWarningKind::looksTwelveTimesTooLarge,
+             Core::say("A torque of %1 would pull the fastener to %2 of its proof load: was a value in lbf·in entered "
+                       "as lbf·ft? As lbf·in it would be %3.",
+                       format(torque, units), percent(share.nominal, units), percent(share.nominal / 12.0, units))}};
     }
     if (share.nominal < suspiciouslySmall) {
-        return {{TorqueWarningKind::looksTwelveTimesTooSmall,
-                 "A torque of " + format(torque, units) + " pulls the fastener to only " +
-                     percent(share.nominal, units, 1) +
-                     " of its proof load: was a value in lbf·ft entered as lbf·in? As lbf·ft it would be " +
-                     percent(share.nominal * 12.0, units) + "."}};
+        return {
+            {TorqueWarningKind::looksTwelveTimesTooSmall,
+             Core::say("A torque of %1 pulls the fastener to only %2 of its proof load: was a value in lbf·ft entered "
+                       "as lbf·in? As lbf·ft it would be %3.",
+                       format(torque, units), percent(share.nominal, units, 1), percent(share.nominal * 12.0, units))}};
     }
     if (share.high > mostOfProof) {
         return {{TorqueWarningKind::passesNinetyPercentOfProof,
-                 "A torque of " + format(torque, units) + " gives " + percent(share.nominal, units) +
-                     " of the proof load, but at the lower friction " + percent(share.high, units) +
-                     ", which is more than 90 %: check the value, the lubricant and the grade."}};
+                 Core::say("A torque of %1 gives %2 of the proof load, but at the lower friction %3, which is more "
+                           "than 90 %: check the value, the lubricant and the grade.",
+                           format(torque, units), percent(share.nominal, units), percent(share.high, units))}};
     }
     return {};
 }

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <fasteners/review.h>
 #include <map>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -10,7 +11,7 @@ namespace {
 using Counts = std::map<std::string, MovementCount, std::less<>>;
 
 void count(Counts& counts, const std::string& what, const OutcomeRow& row) {
-    MovementCount& entry = counts[what.empty() ? "not named" : what];
+    MovementCount& entry = counts[what.empty() ? Core::say("not named") : what];
     ++entry.pulled;
     if (row.moved) {
         ++entry.moved;
@@ -58,7 +59,7 @@ MovementTrend trendOf(const std::vector<RoundMovement>& rounds) {
 
 std::string sentenceOf(const std::vector<RoundMovement>& rounds, MovementTrend trend) {
     if (rounds.empty()) {
-        return "No round was made yet.";
+        return Core::say("No round was made yet.");
     }
     constexpr std::size_t mostListed = 12;
     const std::size_t from = rounds.size() > mostListed ? rounds.size() - mostListed : 0;
@@ -66,18 +67,18 @@ std::string sentenceOf(const std::vector<RoundMovement>& rounds, MovementTrend t
     for (std::size_t i = from; i < rounds.size(); ++i) {
         list += (i > from ? ", " : "") + std::to_string(rounds[i].moved);
     }
-    const std::string counts = "Movements per round: " + list + ". ";
+    const std::string counts = Core::say("Movements per round: %1.", list) + " ";
     switch (trend) {
     case MovementTrend::tooFewRounds:
-        return counts + "One round shows no trend.";
+        return counts + Core::say("One round shows no trend.");
     case MovementTrend::neverMoved:
-        return counts + "Nothing moved.";
+        return counts + Core::say("Nothing moved.");
     case MovementTrend::diesDown:
-        return counts + "They die down.";
+        return counts + Core::say("They die down.");
     case MovementTrend::doesNotDieDown:
         break;
     }
-    return counts + "They do not die down.";
+    return counts + Core::say("They do not die down.");
 }
 
 } // namespace
@@ -97,7 +98,7 @@ MovementReview reviewMovement(std::span<const OutcomeRow> rows) {
         count(wrenches, row.wrench, row);
         count(persons, row.person, row);
         if (row.cap > 0) {
-            count(caps, "cap " + std::to_string(row.cap), row);
+            count(caps, Core::say("cap %1", row.cap), row);
         }
         RoundMovement& round = rounds[row.round];
         round.round = row.round;

@@ -5,6 +5,7 @@
 #include <fasteners/sequence.h>
 #include <numeric>
 #include <string>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -41,10 +42,10 @@ std::vector<int> fromCentreOutwards(int count) {
 
 Result<std::vector<CapFastener>> mainCapSequence(int caps, int fastenersPerCap) {
     if (caps < 3 || caps > 9) {
-        return refuse("A sequence is known for 3 to 9 main caps, and " + std::to_string(caps) + " were given.");
+        return refuse(Core::say("A sequence is known for 3 to 9 main caps, and %1 were given.", caps));
     }
     if (fastenersPerCap != 2 && fastenersPerCap != 4) {
-        return refuse("A main cap has 2 or 4 fasteners, and " + std::to_string(fastenersPerCap) + " were given.");
+        return refuse(Core::say("A main cap has 2 or 4 fasteners, and %1 were given.", fastenersPerCap));
     }
     std::vector<CapFastener> order;
     for (const FastenerRing ring : {FastenerRing::inner, FastenerRing::outer}) {
@@ -61,7 +62,7 @@ Result<std::vector<CapFastener>> mainCapSequence(int caps, int fastenersPerCap) 
 
 Result<std::vector<RodFastener>> rodSequence(int rods) {
     if (rods < 1 || rods > 16) {
-        return refuse("A sequence is known for 1 to 16 rods, and " + std::to_string(rods) + " were given.");
+        return refuse(Core::say("A sequence is known for 1 to 16 rods, and %1 were given.", rods));
     }
     std::vector<RodFastener> order;
     for (int rod = 1; rod <= rods; ++rod) {
@@ -73,8 +74,7 @@ Result<std::vector<RodFastener>> rodSequence(int rods) {
 
 Result<std::vector<std::size_t>> circularSequence(int count) {
     if (count < 1 || count > 100) {
-        return refuse("A circle of 1 to 100 fasteners can be put in order, and " + std::to_string(count) +
-                      " were given.");
+        return refuse(Core::say("A circle of 1 to 100 fasteners can be put in order, and %1 were given.", count));
     }
     const auto n = static_cast<std::size_t>(count);
     const auto apart = [n](std::size_t a, std::size_t b) {
@@ -100,8 +100,8 @@ Result<std::vector<std::size_t>> circularSequence(int count) {
 
 Result<std::vector<std::size_t>> outwardSequence(const std::vector<FastenerPoint>& points) {
     if (points.empty() || points.size() > 500) {
-        return refuse("A pattern of 1 to 500 fasteners can be put in order, and " + std::to_string(points.size()) +
-                      " were given.");
+        return refuse(
+            Core::say("A pattern of 1 to 500 fasteners can be put in order, and %1 were given.", points.size()));
     }
     const auto [west, east] =
         std::minmax_element(points.begin(), points.end(), [](const auto& a, const auto& b) { return a.x < b.x; });
@@ -131,28 +131,28 @@ Result<std::vector<std::size_t>> checkedSequence(std::vector<std::size_t> order,
     std::vector<bool> seen(count, false);
     for (const std::size_t item : order) {
         if (item >= count) {
-            return refuse("The sequence names fastener " + std::to_string(item + 1) + ", and there are only " +
-                          std::to_string(count) + ": take it out.");
+            return refuse(
+                Core::say("The sequence names fastener %1, and there are only %2: take it out.", item + 1, count));
         }
         if (seen[item]) {
-            return refuse("The sequence names fastener " + std::to_string(item + 1) + " twice: keep one of the two.");
+            return refuse(Core::say("The sequence names fastener %1 twice: keep one of the two.", item + 1));
         }
         seen[item] = true;
     }
     const auto missing = std::find(seen.begin(), seen.end(), false);
     if (missing != seen.end()) {
-        return refuse("The sequence leaves out fastener " + std::to_string(missing - seen.begin() + 1) +
-                      ": put it where it is to be pulled.");
+        return refuse(Core::say("The sequence leaves out fastener %1: put it where it is to be pulled.",
+                                missing - seen.begin() + 1));
     }
     return order;
 }
 
 Result<std::vector<Torque>> equalSteps(Torque final, int count) {
     if (final <= Torque()) {
-        return refuse("The final torque must be more than nothing: give the specified value.");
+        return refuse(Core::say("The final torque must be more than nothing: give the specified value."));
     }
     if (count < 1 || count > 10) {
-        return refuse("A torque is reached in 1 to 10 steps, and " + std::to_string(count) + " were given.");
+        return refuse(Core::say("A torque is reached in 1 to 10 steps, and %1 were given.", count));
     }
     std::vector<Torque> steps;
     for (int step = 1; step <= count; ++step) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <fasteners/stretch.h>
 #include <fasteners/text.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -18,8 +19,9 @@ std::string bothUnits(Length l) {
 
 Result<Length> checkedLength(Length length) {
     if (length <= Length() || length > largestLength) {
-        return refuse("A section of " + bothUnits(length) + " is not part of a fastener here: give a length of more " +
-                      "than nothing and up to " + bothUnits(largestLength) + ".");
+        return refuse(Core::say(
+            "A section of %1 is not part of a fastener here: give a length of more than nothing and up to %2.",
+            bothUnits(length), bothUnits(largestLength)));
     }
     return length;
 }
@@ -35,7 +37,8 @@ double slenderness(const std::vector<BoltSection>& sections) {
 
 Result<Length> totalLength(const std::vector<BoltSection>& sections, Stress modulus) {
     if (sections.empty()) {
-        return refuse("The stretch needs at least one section of the fastener: give its length and diameter.");
+        return refuse(
+            Core::say("The stretch needs at least one section of the fastener: give its length and diameter."));
     }
     if (const auto checked = plausibleModulus(modulus); !checked) {
         return tl::unexpected(checked.error());
@@ -61,16 +64,17 @@ Length elongation(Force force, const BoltSection& section, Stress modulus) {
 
 Result<BoltSection> BoltSection::shank(Length length, Length diameter) {
     if (diameter < smallestDiameter || diameter > largestDiameter) {
-        return refuse("A shank of " + bothUnits(diameter) + " diameter is outside " + bothUnits(smallestDiameter) +
-                      " to " + bothUnits(largestDiameter) + ": check the figure and its unit.");
+        return refuse(Core::say("A shank of %1 diameter is outside %2 to %3: check the figure and its unit.",
+                                bothUnits(diameter), bothUnits(smallestDiameter), bothUnits(largestDiameter)));
     }
     return checkedLength(length).map(
         [&](Length checked) { return BoltSection(checked, circleArea(diameter), diameter, "shank"); });
 }
 
 Result<BoltSection> BoltSection::threaded(Length length, const Thread& thread) {
-    return checkedLength(length).map(
-        [&](Length checked) { return BoltSection(checked, thread.stressArea(), Length(), "thread " + thread.name()); });
+    return checkedLength(length).map([&](Length checked) {
+        return BoltSection(checked, thread.stressArea(), Length(), Core::say("thread %1", thread.name()));
+    });
 }
 
 std::string BoltSection::what(const Units& units) const {
@@ -92,22 +96,23 @@ Result<Worked<Length>> stretchUnder(Force force, const std::vector<BoltSection>&
             " / (" + areaText(section.area(), units) + " × " + modulusText(modulus, units) +
             ") = " + formatSpread(static_cast<double>(elongation(force, section, modulus).value()), units));
     }
-    out.working.push_back("stretch = " + format(out.value, units));
+    out.working.push_back(Core::say("stretch = %1", format(out.value, units)));
     return out;
 }
 
 Result<Worked<Force>> forceFromStretch(Length stretch, const std::vector<BoltSection>& sections, Stress modulus,
                                        const Units& units) {
     if (stretch <= Length()) {
-        return refuse("A stretch must be more than nothing, and " + format(stretch, units) + " was given.");
+        return refuse(Core::say("A stretch must be more than nothing, and %1 was given.", format(stretch, units)));
     }
     const auto total = totalLength(sections, modulus);
     if (!total) {
         return tl::unexpected(total.error());
     }
     if (stretch * 50 > *total) {
-        return refuse("A stretch of " + format(stretch, units) + " on a length of " + format(*total, units) +
-                      " is more than a bolt can take: check the figure and its unit.");
+        return refuse(
+            Core::say("A stretch of %1 on a length of %2 is more than a bolt can take: check the figure and its unit.",
+                      format(stretch, units), format(*total, units)));
     }
     const double perForce = slenderness(sections) / inMegapascals(modulus); // mm per N
     Worked<Force> out{newtons(inMillimetres(stretch) / perForce), {}};

@@ -2,6 +2,7 @@
 #include <fasteners/text.h>
 #include <fasteners/thread.h>
 #include <fasteners/threadtables.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -40,25 +41,26 @@ std::string inchNominalText(Length nominal) {
 
 Result<Thread> Thread::inch(Length nominal, int threadsPerInch) {
     if (nominal < inches(0.05) || nominal > inches(4)) {
-        return refuse("A thread of " + format(nominal, LengthUnit::inch) +
-                      " nominal diameter is outside 0.05 to 4 in: check the diameter.");
+        return refuse(Core::say("A thread of %1 nominal diameter is outside 0.05 to 4 in: check the diameter.",
+                                format(nominal, LengthUnit::inch)));
     }
     if (threadsPerInch < 1 || inches(3.0 / threadsPerInch) > nominal || inches(100.0 / threadsPerInch) < nominal) {
-        return refuse("A thread of " + inchNominalText(nominal) + " in with " + std::to_string(threadsPerInch) +
-                      " threads per inch cannot be cut: the pitch must lie between a hundredth and a third of the "
-                      "diameter.");
+        return refuse(Core::say("A thread of %1 in with %2 threads per inch cannot be cut: the pitch must lie between "
+                                "a hundredth and a third of the diameter.",
+                                inchNominalText(nominal), threadsPerInch));
     }
     return Thread(ThreadSystem::inch, nominal, inches(1.0 / threadsPerInch), threadsPerInch);
 }
 
 Result<Thread> Thread::metric(Length nominal, Length pitch) {
     if (nominal < millimetres(1) || nominal > millimetres(100)) {
-        return refuse("A thread of " + format(nominal, LengthUnit::millimetre) +
-                      " nominal diameter is outside 1 to 100 mm: check the diameter.");
+        return refuse(Core::say("A thread of %1 nominal diameter is outside 1 to 100 mm: check the diameter.",
+                                format(nominal, LengthUnit::millimetre)));
     }
     if (pitch * 3 > nominal || pitch * 100 < nominal) {
-        return refuse("A thread M" + millimetreText(nominal) + " with a pitch of " + millimetreText(pitch) +
-                      " mm cannot be cut: the pitch must lie between a hundredth and a third of the diameter.");
+        return refuse(Core::say("A thread M%1 with a pitch of %2 mm cannot be cut: the pitch must lie between a "
+                                "hundredth and a third of the diameter.",
+                                millimetreText(nominal), millimetreText(pitch)));
     }
     return Thread(ThreadSystem::metric, nominal, pitch, 0);
 }

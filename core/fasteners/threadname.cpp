@@ -2,6 +2,7 @@
 #include <fasteners/text.h>
 #include <fasteners/thread.h>
 #include <fasteners/threadtables.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -10,8 +11,19 @@ using namespace fastenertext;
 namespace {
 
 constexpr std::string_view byHandWords = "by hand";
-constexpr std::string_view howToWrite =
-    ": write inch threads as 7/16-20 and metric ones as M10x1.25, with “by hand” behind a special pitch.";
+std::string noThread(std::string_view typed) {
+    return Core::say("%1 is not a thread: write inch threads as 7/16-20 and metric ones as M10x1.25, with “by hand” "
+                     "behind a special pitch.",
+                     quoted(typed));
+}
+
+/// `known`: which threads that diameter has, or empty.
+std::string noStandardThread(std::string_view typed, const std::string& known, const Thread& thread) {
+    return known.empty() ? Core::say("There is no standard thread %1; if it is really that, write %2.", quoted(typed),
+                                     quoted(thread.name()))
+                         : Core::say("There is no standard thread %1: %2; if it is really that, write %3.",
+                                     quoted(typed), known, quoted(thread.name()));
+}
 
 /// Takes `suffix` off the end of `text` when it stands there as a word of its own.
 bool takeSuffix(std::string_view& text, std::string_view suffix) {
@@ -77,13 +89,14 @@ Result<Thread> parseMetric(std::string_view typed, std::string_view text, bool i
         pitch = decimalNumber(trimmed(std::string_view(plain).substr(cross + 1)));
     }
     if (!nominal || (cross != std::string::npos && !pitch) || *nominal > 1'000 || pitch.value_or(0) > 1'000) {
-        return refuse(quoted(typed) + " is not a thread" + std::string(howToWrite));
+        return refuse(noThread(typed));
     }
     const auto* size = threadtables::findMetric(millimetres(*nominal));
     if (!pitch) {
         if (size == nullptr) {
-            return refuse("There is no coarse thread M" + shortNumber(*nominal, 6) +
-                          ": give its pitch and say so, as in M12.5x1.5 by hand.");
+            return refuse(
+                Core::say("There is no coarse thread M%1: give its pitch and say so, as in M12.5x1.5 by hand.",
+                          shortNumber(*nominal, 6)));
         }
         return Thread::metric(millimetres(*nominal), microns(size->coarseMicrons));
     }
@@ -93,15 +106,14 @@ Result<Thread> parseMetric(std::string_view typed, std::string_view text, bool i
     }
     std::string known;
     if (size != nullptr) {
-        known = ": M" + shortNumber(*nominal, 3) + " is cut as " +
-                metricName(size->nominalMicrons, size->coarseMicrons) + " (coarse)";
+        std::string fineOnes;
         for (const std::int64_t fine : size->fineMicrons) {
-            known += fine > 0 ? " or " + metricName(size->nominalMicrons, fine) : "";
+            fineOnes += fine > 0 ? (fineOnes.empty() ? "" : ", ") + metricName(size->nominalMicrons, fine) : "";
         }
-        known += " (fine)";
+        known = Core::say("M%1 is cut as %2 (coarse) or %3 (fine)", shortNumber(*nominal, 3),
+                          metricName(size->nominalMicrons, size->coarseMicrons), fineOnes);
     }
-    return refuse("There is no standard thread " + quoted(typed) + known + "; if it is really that, write " +
-                  quoted(thread->name()) + ".");
+    return refuse(noStandardThread(typed, known, *thread));
 }
 
 Result<Thread> parseInch(std::string_view typed, std::string_view text, bool isByHand) {
@@ -118,19 +130,18 @@ Result<Thread> parseInch(std::string_view typed, std::string_view text, bool isB
         threads = wholeNumber(trimmed(text.substr(dash + 1)));
     }
     if (!nominal || *nominal > inches(1'000)) {
-        return refuse(quoted(typed) + " is not a thread" + std::string(howToWrite));
+        return refuse(noThread(typed));
     }
     const auto* size = threadtables::findInch(*nominal);
-    const std::string known = size == nullptr
-                                  ? ""
-                                  : std::string(size->label) + " is cut with " + std::to_string(size->coarse) +
-                                        " (coarse) or " + std::to_string(size->fine) + " (fine) threads per inch";
+    const std::string known = size == nullptr ? ""
+                                              : Core::say("%1 is cut with %2 (coarse) or %3 (fine) threads per inch",
+                                                          size->label, size->coarse, size->fine);
     if (!threads) {
         if (size == nullptr) {
-            return refuse(quoted(typed) + " is not a thread by itself" + std::string(howToWrite));
+            return refuse(noThread(typed));
         }
         if (!namesSeries) {
-            return refuse(quoted(typed) + " leaves the pitch open: " + known + "; add it behind a dash.");
+            return refuse(Core::say("%1 leaves the pitch open: %2; add it behind a dash.", quoted(typed), known));
         }
         threads = saysCoarse ? size->coarse : size->fine;
     }
@@ -140,12 +151,14 @@ Result<Thread> parseInch(std::string_view typed, std::string_view text, bool isB
     }
     const ThreadSeries series = thread->series();
     if ((saysCoarse && series != ThreadSeries::coarse) || (saysFine && series != ThreadSeries::fine)) {
-        return refuse(quoted(typed) + " contradicts itself" + (known.empty() ? "" : ": " + known) +
-                      "; give the number or the series that is meant.");
+        return refuse(
+            known.empty()
+                ? Core::say("%1 contradicts itself; give the number or the series that is meant.", quoted(typed))
+                : Core::say("%1 contradicts itself: %2; give the number or the series that is meant.", quoted(typed),
+                            known));
     }
     if (series == ThreadSeries::byHand && !isByHand) {
-        return refuse("There is no standard thread " + quoted(typed) + (known.empty() ? "" : ": " + known) +
-                      "; if it is really that, write " + quoted(thread->name()) + ".");
+        return refuse(noStandardThread(typed, known, *thread));
     }
     return thread;
 }
@@ -158,7 +171,7 @@ Result<Thread> parseThread(std::string_view typed) {
     std::string_view text = lower;
     const bool isByHand = takeSuffix(text, byHandWords);
     if (text.empty()) {
-        return refuse("No thread was given" + std::string(howToWrite));
+        return refuse(Core::say("No thread was given: write inch threads as 7/16-20 and metric ones as M10x1.25."));
     }
     return text.front() == 'm' ? parseMetric(typed, text, isByHand) : parseInch(typed, text, isByHand);
 }

@@ -15,7 +15,7 @@ namespace caprail {
 
 struct EngineDescribed {
     std::string shop, customer, engine, serial, note;
-    static constexpr std::string_view kind = "engine_described", title = "Engine described";
+    static constexpr std::string_view kind = "engine_described", title = Core::mark("Engine described");
     static constexpr auto fields() {
         using S = EngineDescribed;
         return std::make_tuple(field("shop", &S::shop), field("customer", &S::customer), field("engine", &S::engine),
@@ -25,7 +25,7 @@ struct EngineDescribed {
 
 struct LayoutSet : LayoutDescription {
     std::string source;
-    static constexpr std::string_view kind = "layout_set", title = "Layout set";
+    static constexpr std::string_view kind = "layout_set", title = Core::mark("Layout set");
     static constexpr auto fields() {
         using S = LayoutSet;
         return std::make_tuple(field("caps", &S::caps), field("fasteners_per_cap", &S::fastenersPerCap),
@@ -45,7 +45,7 @@ struct BandSet {
     Entered<Length> lo, hi;
     std::optional<Entered<Length>> target;
     std::string source; ///< who says so: a person, a document, "common practice"
-    static constexpr std::string_view kind = "band_set", title = "Band set";
+    static constexpr std::string_view kind = "band_set", title = Core::mark("Band set");
     static constexpr auto fields() {
         using S = BandSet;
         return std::make_tuple(field("band", &S::band), field("lo", &S::lo), field("hi", &S::hi),
@@ -65,7 +65,7 @@ struct RulesSet {
     std::int64_t torqueScatterPercent = 30; ///< of preload at a given torque (common practice)
     Length counterweightMinimum = thou(60);
     std::string source;
-    static constexpr std::string_view kind = "rules_set", title = "Rules set";
+    static constexpr std::string_view kind = "rules_set", title = Core::mark("Rules set");
     static constexpr auto fields() {
         using S = RulesSet;
         return std::make_tuple(field("decision", &S::decision), field("coverage", &S::coverage),
@@ -91,7 +91,7 @@ struct FastenerGroupSet {
     std::int64_t steps = 3;
     NameList sequence; ///< fastener codes in the order of tightening; empty: from the centre outwards
     std::string source;
-    static constexpr std::string_view kind = "fastener_group_set", title = "Fastener group set";
+    static constexpr std::string_view kind = "fastener_group_set", title = Core::mark("Fastener group set");
     static constexpr auto fields() {
         using S = FastenerGroupSet;
         return std::make_tuple(field("fastener_group", &S::group), field("ring", &S::ring), field("count", &S::count),
@@ -107,7 +107,7 @@ struct FastenerGroupSet {
 
 struct PersonAdded {
     std::string name, role;
-    static constexpr std::string_view kind = "person_added", title = "Person added";
+    static constexpr std::string_view kind = "person_added", title = Core::mark("Person added");
     static constexpr auto fields() {
         using S = PersonAdded;
         return std::make_tuple(field("name", &S::name), field("role", &S::role));
@@ -123,7 +123,7 @@ struct InstrumentAdded {
     std::optional<Entered<Torque>> smallestTorque, largestTorque; ///< for wrenches
     std::optional<Date> calibrated, due;
     std::optional<std::int64_t> dueCycles, cycles; ///< pulls allowed between calibrations; pulls before this record
-    static constexpr std::string_view kind = "instrument_added", title = "Instrument added";
+    static constexpr std::string_view kind = "instrument_added", title = Core::mark("Instrument added");
     static constexpr auto fields() {
         using S = InstrumentAdded;
         return std::make_tuple(field("instrument", &S::instrument), field("type", &S::type), field("maker", &S::maker),
@@ -142,7 +142,7 @@ struct JournalReading {
     std::int64_t direction = 1; ///< around it: 1 vertical (square to the parting line), 2 horizontal
     Entered<Length> diameter;
     std::string instrument;
-    static constexpr std::string_view kind = "journal_reading", title = "Journal measured";
+    static constexpr std::string_view kind = "journal_reading", title = Core::mark("Journal measured");
     static constexpr auto fields() {
         using S = JournalReading;
         return std::make_tuple(field("journal", &S::journal), field("station", &S::station),
@@ -158,7 +158,7 @@ struct BoreReading {
     std::int64_t station = 1;
     Entered<Length> value; ///< a diameter, or a clearance when by strip
     std::string instrument;
-    static constexpr std::string_view kind = "bore_reading", title = "Bore measured";
+    static constexpr std::string_view kind = "bore_reading", title = Core::mark("Bore measured");
     static constexpr auto fields() {
         using S = BoreReading;
         return std::make_tuple(field("journal", &S::journal), field("method", &S::method),
@@ -175,7 +175,7 @@ struct ShellMeasured {
     Entered<Length> thickness;
     bool isMarked = false; ///< the marked thickness; false: measured
     std::string instrument;
-    static constexpr std::string_view kind = "shell_measured", title = "Shell thickness";
+    static constexpr std::string_view kind = "shell_measured", title = Core::mark("Shell thickness");
     static constexpr auto fields() {
         using S = ShellMeasured;
         return std::make_tuple(field("shell", &S::shell), field("fits", &S::fits), field("half", &S::half),
@@ -188,7 +188,7 @@ struct ShellMeasured {
 struct ShellsFitted {
     JournalId journal;
     std::string upper, lower;
-    static constexpr std::string_view kind = "shells_fitted", title = "Shells fitted";
+    static constexpr std::string_view kind = "shells_fitted", title = Core::mark("Shells fitted");
     static constexpr auto fields() {
         using S = ShellsFitted;
         return std::make_tuple(field("journal", &S::journal), field("upper", &S::upper), field("lower", &S::lower));
@@ -201,7 +201,7 @@ struct FitReading {
     std::int64_t place = 1; ///< which one: the throw for rod side clearance, the cylinder for a ring gap, else 1
     Entered<Length> value;
     std::string instrument;
-    static constexpr std::string_view kind = "fit_reading", title = "Fit measured";
+    static constexpr std::string_view kind = "fit_reading", title = Core::mark("Fit measured");
     static constexpr auto fields() {
         using S = FitReading;
         return std::make_tuple(field("fit", &S::fit), field("place", &S::place), field("value", &S::value),
@@ -214,7 +214,7 @@ struct PartChanged {
     Part part = Part::crank;
     std::string place; ///< a position code for a nut and washer, a journal code for shells, else empty
     std::string what;
-    static constexpr std::string_view kind = "part_changed", title = "Part changed";
+    static constexpr std::string_view kind = "part_changed", title = Core::mark("Part changed");
     static constexpr auto fields() {
         using S = PartChanged;
         return std::make_tuple(field("part", &S::part), field("place", &S::place), field("what", &S::what));
@@ -230,7 +230,7 @@ struct FastenerTightened {
     std::optional<Entered<Angle>> angle;
     std::optional<Entered<Length>> stretch;
     std::string instrument;
-    static constexpr std::string_view kind = "fastener_tightened", title = "Fastener tightened";
+    static constexpr std::string_view kind = "fastener_tightened", title = Core::mark("Fastener tightened");
     static constexpr auto fields() {
         using S = FastenerTightened;
         return std::make_tuple(field("fastener", &S::fastener), field("torque", &S::torque), field("angle", &S::angle),
@@ -241,7 +241,7 @@ struct FastenerTightened {
 struct FastenerLoosened {
     FastenerId fastener;
     std::string why;
-    static constexpr std::string_view kind = "fastener_loosened", title = "Fastener loosened";
+    static constexpr std::string_view kind = "fastener_loosened", title = Core::mark("Fastener loosened");
     static constexpr auto fields() {
         using S = FastenerLoosened;
         return std::make_tuple(field("fastener", &S::fastener), field("why", &S::why));
@@ -251,7 +251,7 @@ struct FastenerLoosened {
 struct RoundBegun {
     std::int64_t round = 1;
     std::string instrument;
-    static constexpr std::string_view kind = "round_begun", title = "Verify round begun";
+    static constexpr std::string_view kind = "round_begun", title = Core::mark("Verify round begun");
     static constexpr auto fields() {
         using S = RoundBegun;
         return std::make_tuple(field("round", &S::round), field("instrument", &S::instrument));
@@ -265,7 +265,7 @@ struct RoundOutcome {
     std::optional<Entered<Angle>> angle; ///< that a moved one turned
     std::optional<Entered<Torque>> torque;
     std::string instrument;
-    static constexpr std::string_view kind = "round_outcome", title = "Verified";
+    static constexpr std::string_view kind = "round_outcome", title = Core::mark("Verified");
     static constexpr auto fields() {
         using S = RoundOutcome;
         return std::make_tuple(field("round", &S::round), field("fastener", &S::fastener),
@@ -281,7 +281,7 @@ struct GapReading {
     std::int64_t pass = 1;
     Entered<Length> gap;
     std::string instrument;
-    static constexpr std::string_view kind = "gap_reading", title = "Gap read";
+    static constexpr std::string_view kind = "gap_reading", title = Core::mark("Gap read");
     static constexpr auto fields() {
         using S = GapReading;
         return std::make_tuple(field("position", &S::position), field("pass", &S::pass), field("gap", &S::gap),
@@ -293,7 +293,7 @@ struct ShimAdded {
     std::string shim; ///< its name, without spaces
     Entered<Length> marked;
     std::string bag;
-    static constexpr std::string_view kind = "shim_added", title = "Shim added";
+    static constexpr std::string_view kind = "shim_added", title = Core::mark("Shim added");
     static constexpr auto fields() {
         using S = ShimAdded;
         return std::make_tuple(field("shim", &S::shim), field("marked", &S::marked), field("bag", &S::bag));
@@ -304,7 +304,7 @@ struct ShimMeasured {
     std::string shim;
     Entered<Length> thickness;
     std::string instrument;
-    static constexpr std::string_view kind = "shim_measured", title = "Shim measured";
+    static constexpr std::string_view kind = "shim_measured", title = Core::mark("Shim measured");
     static constexpr auto fields() {
         using S = ShimMeasured;
         return std::make_tuple(field("shim", &S::shim), field("thickness", &S::thickness),
@@ -316,7 +316,7 @@ struct ShimSetAside {
     std::string shim;
     bool isAside = true; ///< false: taken back into the kit
     std::string why;
-    static constexpr std::string_view kind = "shim_set_aside", title = "Shim set aside";
+    static constexpr std::string_view kind = "shim_set_aside", title = Core::mark("Shim set aside");
     static constexpr auto fields() {
         using S = ShimSetAside;
         return std::make_tuple(field("shim", &S::shim), field("is_aside", &S::isAside), field("why", &S::why));
@@ -328,7 +328,7 @@ struct StackPinned {
     Position position;
     bool isPinned = true;
     NameList shims;
-    static constexpr std::string_view kind = "stack_pinned", title = "Stack pinned";
+    static constexpr std::string_view kind = "stack_pinned", title = Core::mark("Stack pinned");
     static constexpr auto fields() {
         using S = StackPinned;
         return std::make_tuple(field("position", &S::position), field("is_pinned", &S::isPinned),
@@ -340,7 +340,7 @@ struct StackPinned {
 struct StackBuilt {
     Position position;
     NameList shims;
-    static constexpr std::string_view kind = "stack_built", title = "Stack built";
+    static constexpr std::string_view kind = "stack_built", title = Core::mark("Stack built");
     static constexpr auto fields() {
         using S = StackBuilt;
         return std::make_tuple(field("position", &S::position), field("shims", &S::shims));
@@ -351,7 +351,7 @@ struct StackBuilt {
 struct StackMoved {
     Position position;
     StackMove move = StackMove::takenOff;
-    static constexpr std::string_view kind = "stack_moved", title = "Stack";
+    static constexpr std::string_view kind = "stack_moved", title = Core::mark("Stack");
     static constexpr auto fields() {
         using S = StackMoved;
         return std::make_tuple(field("position", &S::position), field("move", &S::move));
@@ -362,7 +362,7 @@ struct RecheckMade {
     Position position;
     Feel feel = Feel::drags;
     std::string instrument;
-    static constexpr std::string_view kind = "recheck_made", title = "Recheck";
+    static constexpr std::string_view kind = "recheck_made", title = Core::mark("Recheck");
     static constexpr auto fields() {
         using S = RecheckMade;
         return std::make_tuple(field("position", &S::position), field("feel", &S::feel),
@@ -375,7 +375,7 @@ struct RecheckMade {
 struct JudgedAgain {
     std::string check; ///< the check's code, as `caprail show` prints it
     std::string why;
-    static constexpr std::string_view kind = "judged_again", title = "Judged again";
+    static constexpr std::string_view kind = "judged_again", title = Core::mark("Judged again");
     static constexpr auto fields() {
         using S = JudgedAgain;
         return std::make_tuple(field("check", &S::check), field("why", &S::why));
@@ -388,7 +388,7 @@ struct GirdleWaySet {
     GirdleFace faceUp = GirdleFace::stamped;
     EngineEnd cutoutTowards = EngineEnd::rear;
     Side cutoutSide = Side::right;
-    static constexpr std::string_view kind = "girdle_way_set", title = "Girdle's way round";
+    static constexpr std::string_view kind = "girdle_way_set", title = Core::mark("Girdle's way round");
     static constexpr auto fields() {
         using S = GirdleWaySet;
         return std::make_tuple(field("face_up", &S::faceUp), field("cutout_towards", &S::cutoutTowards),
@@ -402,7 +402,7 @@ struct TrialFitResult {
     TrialResult result = TrialResult::pass;
     std::optional<Entered<Length>> clearance;
     std::string note;
-    static constexpr std::string_view kind = "trial_fit_result", title = "Trial fit";
+    static constexpr std::string_view kind = "trial_fit_result", title = Core::mark("Trial fit");
     static constexpr auto fields() {
         using S = TrialFitResult;
         return std::make_tuple(field("item", &S::item), field("throw_number", &S::throwNumber),
@@ -414,7 +414,7 @@ struct PickupReading {
     PickupTerm term = PickupTerm::panDepth;
     Entered<Length> value;
     std::string instrument;
-    static constexpr std::string_view kind = "pickup_reading", title = "Pickup term measured";
+    static constexpr std::string_view kind = "pickup_reading", title = Core::mark("Pickup term measured");
     static constexpr auto fields() {
         using S = PickupReading;
         return std::make_tuple(field("term", &S::term), field("value", &S::value), field("instrument", &S::instrument));
@@ -427,7 +427,7 @@ struct FindingOpened {
     std::string finding; ///< its number in this record: "F1"
     std::string place;   ///< a position, journal, fastener or part; may be empty
     std::string text;
-    static constexpr std::string_view kind = "finding_opened", title = "Finding opened";
+    static constexpr std::string_view kind = "finding_opened", title = Core::mark("Finding opened");
     static constexpr auto fields() {
         using S = FindingOpened;
         return std::make_tuple(field("finding", &S::finding), field("place", &S::place), field("text", &S::text));
@@ -436,7 +436,7 @@ struct FindingOpened {
 
 struct FindingSettled {
     std::string finding, done;
-    static constexpr std::string_view kind = "finding_settled", title = "Finding settled";
+    static constexpr std::string_view kind = "finding_settled", title = Core::mark("Finding settled");
     static constexpr auto fields() {
         using S = FindingSettled;
         return std::make_tuple(field("finding", &S::finding), field("done", &S::done));
@@ -445,7 +445,7 @@ struct FindingSettled {
 
 struct NoteAdded {
     std::string place, text;
-    static constexpr std::string_view kind = "note_added", title = "Note";
+    static constexpr std::string_view kind = "note_added", title = Core::mark("Note");
     static constexpr auto fields() {
         using S = NoteAdded;
         return std::make_tuple(field("place", &S::place), field("text", &S::text));
@@ -458,7 +458,7 @@ struct AttachmentAdded {
     std::string sha256;         ///< of the bytes kept, 64 hexadecimal digits
     std::string originalSha256; ///< of the file that was added, before it was scaled
     std::int64_t size = 0;      ///< of the bytes kept
-    static constexpr std::string_view kind = "attachment_added", title = "Photo or file added";
+    static constexpr std::string_view kind = "attachment_added", title = Core::mark("Photo or file added");
     static constexpr auto fields() {
         using S = AttachmentAdded;
         return std::make_tuple(field("place", &S::place), field("file_name", &S::fileName),
@@ -474,7 +474,7 @@ struct ClosingStepDone {
     ClosingStep step = ClosingStep::stacksRefitted;
     std::optional<std::int64_t> openMinutes; ///< of the sealant, as printed on its tube; with the bead
     std::string note;
-    static constexpr std::string_view kind = "closing_step_done", title = "Closing step done";
+    static constexpr std::string_view kind = "closing_step_done", title = Core::mark("Closing step done");
     static constexpr auto fields() {
         using S = ClosingStepDone;
         return std::make_tuple(field("step", &S::step), field("open_minutes", &S::openMinutes),
@@ -484,7 +484,7 @@ struct ClosingStepDone {
 
 struct SignedOff {
     std::string statement;
-    static constexpr std::string_view kind = "signed_off", title = "Signed off";
+    static constexpr std::string_view kind = "signed_off", title = Core::mark("Signed off");
     static constexpr auto fields() { return std::make_tuple(field("statement", &SignedOff::statement)); }
 };
 
@@ -492,7 +492,7 @@ struct SignedOff {
 struct BuildBegun {
     std::int64_t build = 2;
     std::string why;
-    static constexpr std::string_view kind = "build_begun", title = "New build begun";
+    static constexpr std::string_view kind = "build_begun", title = Core::mark("New build begun");
     static constexpr auto fields() {
         using S = BuildBegun;
         return std::make_tuple(field("build", &S::build), field("why", &S::why));
@@ -503,7 +503,7 @@ struct BuildBegun {
 struct Struck {
     std::int64_t entry = 0;
     std::string why;
-    static constexpr std::string_view kind = "struck", title = "Struck";
+    static constexpr std::string_view kind = "struck", title = Core::mark("Struck");
     static constexpr auto fields() {
         using S = Struck;
         return std::make_tuple(field("entry", &S::entry), field("why", &S::why));

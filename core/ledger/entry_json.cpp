@@ -5,6 +5,7 @@
 #include <QJsonObject>
 #include <cmath>
 #include <ledger/expectations.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -18,7 +19,7 @@ Result<std::int64_t> wholeNumber(const QJsonValue& value, const std::string& nam
     // QJsonValue keeps whole numbers as 64-bit integers; anything else comes as a binary fraction.
     const std::int64_t n = value.toInteger(INT64_MIN);
     if (!value.isDouble() || n == INT64_MIN) {
-        return refuse("“" + name + "” must be a whole number.");
+        return refuse(Core::say("“%1” must be a whole number.", name));
     }
     return n;
 }
@@ -28,7 +29,7 @@ Result<Cell> cellFrom(const QJsonValue& value, const Column& column) {
         return wholeNumber(value, column.name).map([](std::int64_t n) { return Cell(n); });
     }
     if (!value.isString()) {
-        return refuse("“" + column.name + "” must be a text in quotes.");
+        return refuse(Core::say("“%1” must be a text in quotes.", column.name));
     }
     return Cell(utf8(value.toString()));
 }
@@ -64,7 +65,7 @@ Result<std::optional<std::string>> takeText(QJsonObject& object, const QString& 
         return std::optional<std::string>();
     }
     if (!value.isString()) {
-        return refuse("“" + utf8(name) + "” must be a text in quotes.");
+        return refuse(Core::say("“%1” must be a text in quotes.", utf8(name)));
     }
     return std::optional<std::string>(utf8(value.toString()));
 }
@@ -94,7 +95,7 @@ Result<std::vector<Cell>> takeCells(QJsonObject& object, const KindInfo& info) {
         cells.push_back(*typed ? std::move(**typed) : emptyText ? Cell(std::string()) : Cell());
     }
     if (!object.isEmpty()) {
-        return refuse("The entry “" + std::string(info.kind) + "” has no member “" + utf8(object.begin().key()) + "”.");
+        return refuse(Core::say("The entry “%1” has no member “%2”.", info.kind, utf8(object.begin().key())));
     }
     return cells;
 }
@@ -112,10 +113,10 @@ Result<EntryDraft> fromJson(std::string_view json) {
     const auto document =
         QJsonDocument::fromJson(QByteArray::fromRawData(json.data(), static_cast<qsizetype>(json.size())), &error);
     if (!document.isObject()) {
-        return refuse("This is no JSON object: " +
-                      (document.isNull() ? utf8(error.errorString()) + " at character " + std::to_string(error.offset)
-                                         : std::string("an entry stands in braces")) +
-                      ".");
+        return refuse(
+            Core::say("This is no JSON object: %1.",
+                      (document.isNull() ? Core::say("%1 at character %2", utf8(error.errorString()), error.offset)
+                                         : std::string(Core::say("an entry stands in braces")))));
     }
     QJsonObject object = document.object();
     EntryDraft draft;
@@ -129,7 +130,8 @@ Result<EntryDraft> fromJson(std::string_view json) {
         }
     }
     if (!*kind) {
-        return refuse("The entry has no member “kind”: say what it is, for example \"kind\": \"gap_reading\".");
+        return refuse(
+            Core::say("The entry has no member “kind”: say what it is, for example \"kind\": \"gap_reading\"."));
     }
     if (*person) {
         draft.person = **person;

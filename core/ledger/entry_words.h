@@ -10,26 +10,28 @@ namespace caprail {
 enum class DecisionWord { guarded, simple };
 template <> struct WordsOf<DecisionWord> {
     static constexpr std::array<Word<DecisionWord>, 2> list{
-        {{DecisionWord::guarded, "guarded"}, {DecisionWord::simple, "simple"}}};
+        {{DecisionWord::guarded, Core::mark("guarded")}, {DecisionWord::simple, Core::mark("simple")}}};
 };
 
 enum class CoverageWord { two, student };
 template <> struct WordsOf<CoverageWord> {
     static constexpr std::array<Word<CoverageWord>, 2> list{
-        {{CoverageWord::two, "k = 2"}, {CoverageWord::student, "Student's t"}}};
+        {{CoverageWord::two, Core::mark("k = 2")}, {CoverageWord::student, Core::mark("Student's t")}}};
 };
 
 enum class ObjectiveWord { smallestResidual, leastTwist };
 template <> struct WordsOf<ObjectiveWord> {
     static constexpr std::array<Word<ObjectiveWord>, 2> list{
-        {{ObjectiveWord::smallestResidual, "smallest residual"}, {ObjectiveWord::leastTwist, "least twist"}}};
+        {{ObjectiveWord::smallestResidual, Core::mark("smallest residual")},
+         {ObjectiveWord::leastTwist, Core::mark("least twist")}}};
 };
 
 enum class TighteningMethod { torque, torqueAndAngle, stretch };
 template <> struct WordsOf<TighteningMethod> {
-    static constexpr std::array<Word<TighteningMethod>, 3> list{{{TighteningMethod::torque, "torque"},
-                                                                 {TighteningMethod::torqueAndAngle, "torque and angle"},
-                                                                 {TighteningMethod::stretch, "stretch"}}};
+    static constexpr std::array<Word<TighteningMethod>, 3> list{
+        {{TighteningMethod::torque, Core::mark("torque")},
+         {TighteningMethod::torqueAndAngle, Core::mark("torque and angle")},
+         {TighteningMethod::stretch, Core::mark("stretch")}}};
 };
 
 enum class InstrumentType {
@@ -46,81 +48,87 @@ enum class InstrumentType {
     calliper
 };
 template <> struct WordsOf<InstrumentType> {
-    static constexpr std::array<Word<InstrumentType>, 11> list{{{InstrumentType::micrometer, "micrometer"},
-                                                                {InstrumentType::boreGauge, "bore gauge"},
-                                                                {InstrumentType::feelerGauge, "feeler gauge"},
-                                                                {InstrumentType::straightedge, "straightedge"},
-                                                                {InstrumentType::depthGauge, "depth gauge"},
-                                                                {InstrumentType::dialIndicator, "dial indicator"},
-                                                                {InstrumentType::gaugingStrip, "gauging strip"},
-                                                                {InstrumentType::torqueWrench, "torque wrench"},
-                                                                {InstrumentType::angleGauge, "angle gauge"},
-                                                                {InstrumentType::stretchGauge, "stretch gauge"},
-                                                                {InstrumentType::calliper, "calliper"}}};
+    static constexpr std::array<Word<InstrumentType>, 11> list{
+        {{InstrumentType::micrometer, Core::mark("micrometer")},
+         {InstrumentType::boreGauge, Core::mark("bore gauge")},
+         {InstrumentType::feelerGauge, Core::mark("feeler gauge")},
+         {InstrumentType::straightedge, Core::mark("straightedge")},
+         {InstrumentType::depthGauge, Core::mark("depth gauge")},
+         {InstrumentType::dialIndicator, Core::mark("dial indicator")},
+         {InstrumentType::gaugingStrip, Core::mark("gauging strip")},
+         {InstrumentType::torqueWrench, Core::mark("torque wrench")},
+         {InstrumentType::angleGauge, Core::mark("angle gauge")},
+         {InstrumentType::stretchGauge, Core::mark("stretch gauge")},
+         {InstrumentType::calliper, Core::mark("calliper")}}};
 };
 
 enum class BoreMethod { boreWithShells, housing, strip };
 template <> struct WordsOf<BoreMethod> {
-    static constexpr std::array<Word<BoreMethod>, 3> list{{{BoreMethod::boreWithShells, "bore with shells"},
-                                                           {BoreMethod::housing, "housing"},
-                                                           {BoreMethod::strip, "gauging strip"}}};
+    static constexpr std::array<Word<BoreMethod>, 3> list{{{BoreMethod::boreWithShells, Core::mark("bore with shells")},
+                                                           {BoreMethod::housing, Core::mark("housing")},
+                                                           {BoreMethod::strip, Core::mark("gauging strip")}}};
 };
 
 enum class ShellHalf { either, upper, lower };
 template <> struct WordsOf<ShellHalf> {
-    static constexpr std::array<Word<ShellHalf>, 3> list{
-        {{ShellHalf::either, "either"}, {ShellHalf::upper, "upper"}, {ShellHalf::lower, "lower"}}};
+    static constexpr std::array<Word<ShellHalf>, 3> list{{{ShellHalf::either, Core::mark("either")},
+                                                          {ShellHalf::upper, Core::mark("upper")},
+                                                          {ShellHalf::lower, Core::mark("lower")}}};
 };
 
 enum class Part { nutAndWasher, panRail, shells, crank, pan, gasket, plate, pickup };
 template <> struct WordsOf<Part> {
-    static constexpr std::array<Word<Part>, 8> list{{{Part::nutAndWasher, "nut and washer"},
-                                                     {Part::panRail, "pan rail"},
-                                                     {Part::shells, "shells"},
-                                                     {Part::crank, "crank"},
-                                                     {Part::pan, "pan"},
-                                                     {Part::gasket, "gasket"},
-                                                     {Part::plate, "girdle plate"},
-                                                     {Part::pickup, "pickup"}}};
+    static constexpr std::array<Word<Part>, 8> list{{{Part::nutAndWasher, Core::mark("nut and washer")},
+                                                     {Part::panRail, Core::mark("pan rail")},
+                                                     {Part::shells, Core::mark("shells")},
+                                                     {Part::crank, Core::mark("crank")},
+                                                     {Part::pan, Core::mark("pan")},
+                                                     {Part::gasket, Core::mark("gasket")},
+                                                     {Part::plate, Core::mark("girdle plate")},
+                                                     {Part::pickup, Core::mark("pickup")}}};
 };
 
 enum class Outcome { held, moved };
 template <> struct WordsOf<Outcome> {
-    static constexpr std::array<Word<Outcome>, 2> list{{{Outcome::held, "held"}, {Outcome::moved, "moved"}}};
+    static constexpr std::array<Word<Outcome>, 2> list{
+        {{Outcome::held, Core::mark("held")}, {Outcome::moved, Core::mark("moved")}}};
 };
 
 enum class StackMove { takenOff, putBack, takenApart };
 template <> struct WordsOf<StackMove> {
-    static constexpr std::array<Word<StackMove>, 3> list{
-        {{StackMove::takenOff, "taken off"}, {StackMove::putBack, "put back"}, {StackMove::takenApart, "taken apart"}}};
+    static constexpr std::array<Word<StackMove>, 3> list{{{StackMove::takenOff, Core::mark("taken off")},
+                                                          {StackMove::putBack, Core::mark("put back")},
+                                                          {StackMove::takenApart, Core::mark("taken apart")}}};
 };
 
 /// The straightedge on a built stack: it rocks when the stack is proud, drags when it is right, is loose when low.
 enum class Feel { rocks, drags, loose };
 template <> struct WordsOf<Feel> {
     static constexpr std::array<Word<Feel>, 3> list{
-        {{Feel::rocks, "rocks"}, {Feel::drags, "drags"}, {Feel::loose, "loose"}}};
+        {{Feel::rocks, Core::mark("rocks")}, {Feel::drags, Core::mark("drags")}, {Feel::loose, Core::mark("loose")}}};
 };
 
 enum class GirdleFace { stamped, plain };
 template <> struct WordsOf<GirdleFace> {
     static constexpr std::array<Word<GirdleFace>, 2> list{
-        {{GirdleFace::stamped, "stamped face"}, {GirdleFace::plain, "plain face"}}};
+        {{GirdleFace::stamped, Core::mark("stamped face")}, {GirdleFace::plain, Core::mark("plain face")}}};
 };
 
 enum class EngineEnd { front, rear };
 template <> struct WordsOf<EngineEnd> {
-    static constexpr std::array<Word<EngineEnd>, 2> list{{{EngineEnd::front, "front"}, {EngineEnd::rear, "rear"}}};
+    static constexpr std::array<Word<EngineEnd>, 2> list{
+        {{EngineEnd::front, Core::mark("front")}, {EngineEnd::rear, Core::mark("rear")}}};
 };
 
 enum class TrialItem { dipstick, pickupTube, counterweights, rodBolts, turnsFreely, keyway };
 template <> struct WordsOf<TrialItem> {
-    static constexpr std::array<Word<TrialItem>, 6> list{{{TrialItem::dipstick, "dipstick clear"},
-                                                          {TrialItem::pickupTube, "pickup tube clear"},
-                                                          {TrialItem::counterweights, "counterweights clear"},
-                                                          {TrialItem::rodBolts, "rod bolts clear"},
-                                                          {TrialItem::turnsFreely, "two turns by hand, nothing binds"},
-                                                          {TrialItem::keyway, "keyway agrees at top dead centre"}}};
+    static constexpr std::array<Word<TrialItem>, 6> list{
+        {{TrialItem::dipstick, Core::mark("dipstick clear")},
+         {TrialItem::pickupTube, Core::mark("pickup tube clear")},
+         {TrialItem::counterweights, Core::mark("counterweights clear")},
+         {TrialItem::rodBolts, Core::mark("rod bolts clear")},
+         {TrialItem::turnsFreely, Core::mark("two turns by hand, nothing binds")},
+         {TrialItem::keyway, Core::mark("keyway agrees at top dead centre")}}};
 };
 /// Whether an item is answered once per throw.
 constexpr bool isPerThrow(TrialItem item) {
@@ -129,26 +137,27 @@ constexpr bool isPerThrow(TrialItem item) {
 
 enum class TrialResult { pass, fail, measured };
 template <> struct WordsOf<TrialResult> {
-    static constexpr std::array<Word<TrialResult>, 3> list{
-        {{TrialResult::pass, "pass"}, {TrialResult::fail, "fail"}, {TrialResult::measured, "measured"}}};
+    static constexpr std::array<Word<TrialResult>, 3> list{{{TrialResult::pass, Core::mark("pass")},
+                                                            {TrialResult::fail, Core::mark("fail")},
+                                                            {TrialResult::measured, Core::mark("measured")}}};
 };
 
 enum class PickupTerm { panDepth, gasket, plate, pickupDepth };
 template <> struct WordsOf<PickupTerm> {
-    static constexpr std::array<Word<PickupTerm>, 4> list{{{PickupTerm::panDepth, "pan depth"},
-                                                           {PickupTerm::gasket, "compressed gasket"},
-                                                           {PickupTerm::plate, "girdle plate"},
-                                                           {PickupTerm::pickupDepth, "pickup below rail"}}};
+    static constexpr std::array<Word<PickupTerm>, 4> list{{{PickupTerm::panDepth, Core::mark("pan depth")},
+                                                           {PickupTerm::gasket, Core::mark("compressed gasket")},
+                                                           {PickupTerm::plate, Core::mark("girdle plate")},
+                                                           {PickupTerm::pickupDepth, Core::mark("pickup below rail")}}};
 };
 
 enum class ClosingStep { stacksRefitted, beadLaid, girdleLowered, nutsTightened, panFastened };
 template <> struct WordsOf<ClosingStep> {
     static constexpr std::array<Word<ClosingStep>, 5> list{
-        {{ClosingStep::stacksRefitted, "stacks refitted by label"},
-         {ClosingStep::beadLaid, "sealant bead laid"},
-         {ClosingStep::girdleLowered, "girdle lowered"},
-         {ClosingStep::nutsTightened, "nuts tightened in steps and sequence"},
-         {ClosingStep::panFastened, "pan fastened"}}};
+        {{ClosingStep::stacksRefitted, Core::mark("stacks refitted by label")},
+         {ClosingStep::beadLaid, Core::mark("sealant bead laid")},
+         {ClosingStep::girdleLowered, Core::mark("girdle lowered")},
+         {ClosingStep::nutsTightened, Core::mark("nuts tightened in steps and sequence")},
+         {ClosingStep::panFastened, Core::mark("pan fastened")}}};
 };
 
 } // namespace caprail

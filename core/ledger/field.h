@@ -83,7 +83,7 @@ template <> struct Codec<bool> {
     static Result<bool> read(CellReader& in) {
         auto n = in.integer();
         if (n && *n != 0 && *n != 1) {
-            return in.refuseLast("must be 0 or 1");
+            return in.refuseLast(Core::say("must be 0 or 1"));
         }
         return n.map([](std::int64_t value) { return value == 1; });
     }
@@ -104,7 +104,7 @@ template <Worded E> struct Codec<E> {
             return tl::unexpected(text.error());
         }
         auto value = fromWord<E>(*text);
-        return value ? value : in.refuseLast("holds a word it does not know: " + value.error().sentence);
+        return value ? value : in.refuseLast(Core::say("holds a word it does not know: %1", value.error().sentence));
     }
 };
 
@@ -128,7 +128,7 @@ template <class Tag> struct Codec<Quantity<Tag>> {
         auto n = in.integer();
         // Ten times the size of any engine, in any unit: beyond it sums could run over.
         if (n && (*n > 1'000'000'000'000'000 || *n < -1'000'000'000'000'000)) {
-            return in.refuseLast("holds a number too large for any engine");
+            return in.refuseLast(Core::say("holds a number too large for any engine"));
         }
         return n.map([](std::int64_t value) { return Q(value); });
     }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <ledger/history_line.h>
 
+#include <units/say.h>
+
 namespace caprail {
 
 namespace {
@@ -27,7 +29,7 @@ std::string valueText(std::string& name, std::int64_t n, const Units& units) {
         return format(Temperature(n), units);
     }
     if (name.starts_with("is_")) {
-        return n == 1 ? "yes" : "no";
+        return n == 1 ? Core::say("yes") : Core::say("no");
     }
     return std::to_string(n);
 }
@@ -44,7 +46,7 @@ std::vector<NamedValue> namedValues(const Body& body, const Units& units) {
         if (const auto* n = std::get_if<std::int64_t>(&cells[i])) {
             value = valueText(name, *n, units);
         } else if (const auto* text = std::get_if<std::string>(&cells[i])) {
-            value = *text;
+            value = info.columns[i].words.empty() ? *text : Core::say(*text);
         }
         if (value.empty()) {
             continue;
@@ -54,7 +56,7 @@ std::vector<NamedValue> namedValues(const Body& body, const Units& units) {
         }
         const std::string_view typed = " typed";
         if (name.ends_with(typed) && !list.empty() && name == list.back().name + std::string(typed)) {
-            list.back().value += " (typed “" + value + "”)";
+            list.back().value += " " + Core::say("(typed “%1”)", value);
         } else {
             list.push_back({name, value});
         }
@@ -63,10 +65,10 @@ std::vector<NamedValue> namedValues(const Body& body, const Units& units) {
 }
 
 std::string historyLine(const Body& body, const Units& units) {
-    std::string line(kindOf(body).title);
+    std::string line = Core::say(kindOf(body).title);
     const char* separator = ": ";
     for (const auto& [name, value] : namedValues(body, units)) {
-        line += separator + name + " " + value;
+        line += separator + Core::say(name) + " " + value;
         separator = ", ";
     }
     return line;

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <numeric>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -17,7 +18,8 @@ Result<std::int64_t> CellReader::integer() {
     if (const auto* n = std::get_if<std::int64_t>(&cell)) {
         return *n;
     }
-    return refuseLast(std::holds_alternative<std::monostate>(cell) ? "is missing" : "must be a whole number");
+    return refuseLast(std::holds_alternative<std::monostate>(cell) ? Core::say("is missing")
+                                                                   : Core::say("must be a whole number"));
 }
 
 Result<std::string> CellReader::text() {
@@ -25,7 +27,8 @@ Result<std::string> CellReader::text() {
     if (const auto* s = std::get_if<std::string>(&cell)) {
         return *s;
     }
-    return refuseLast(std::holds_alternative<std::monostate>(cell) ? "is missing" : "must be a text");
+    return refuseLast(std::holds_alternative<std::monostate>(cell) ? Core::say("is missing")
+                                                                   : Core::say("must be a text"));
 }
 
 void Codec<NameList>::write(const NameList& value, std::vector<Cell>& out) {
@@ -46,13 +49,13 @@ Result<NameList> Codec<NameList>::read(CellReader& in) {
     while (at < text->size()) {
         const std::size_t end = std::min(text->find(' ', at), text->size());
         if (end == at) {
-            return in.refuseLast("must hold names parted by single spaces");
+            return in.refuseLast(Core::say("must hold names parted by single spaces"));
         }
         list.names.push_back(text->substr(at, end - at));
         at = end + 1;
     }
     if (text->ends_with(' ')) {
-        return in.refuseLast("must hold names parted by single spaces");
+        return in.refuseLast(Core::say("must hold names parted by single spaces"));
     }
     return list;
 }
@@ -108,7 +111,7 @@ template <class S> Result<Body> read(const std::vector<Column>& columns, const s
         },
         S::fields());
     if (!outcome) {
-        return refuse("The entry “" + std::string(S::kind) + "” cannot be read: " + outcome.error().sentence);
+        return refuse(Core::say("The entry “%1” cannot be read: %2", S::kind, outcome.error().sentence));
     }
     return Body(std::move(body));
 }
@@ -146,7 +149,7 @@ Result<std::size_t> kindIndex(std::string_view kind) {
     const auto kinds = allKinds();
     const auto at = std::ranges::find(kinds, kind, &KindInfo::kind);
     if (at == kinds.end()) {
-        return refuse("This program knows no entry kind “" + std::string(kind) + "”: check its spelling.");
+        return refuse(Core::say("This program knows no entry kind “%1”: check its spelling.", kind));
     }
     return static_cast<std::size_t>(at - kinds.begin());
 }
@@ -159,8 +162,8 @@ Result<Body> bodyFrom(std::size_t index, const std::vector<Cell>& cells) {
     static constexpr auto readers = readersOf(static_cast<const Body*>(nullptr));
     const KindInfo& info = allKinds()[index];
     if (cells.size() != info.columns.size()) {
-        return refuse("The entry “" + std::string(info.kind) + "” has " + std::to_string(cells.size()) +
-                      " values, but its kind has " + std::to_string(info.columns.size()) + ".");
+        return refuse(Core::say("The entry “%1” has %2 values, but its kind has %3.", info.kind, cells.size(),
+                                info.columns.size()));
     }
     return readers[index](info.columns, cells);
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <ledger/ledger.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -21,12 +22,14 @@ const Entry& Ledger::append(UtcTime time, std::string person, Body body) {
 
 Result<void> Ledger::appendSealed(Entry entry) {
     if (entry.sequence != size() + 1) {
-        return refuse("Entry " + std::to_string(entry.sequence) + " stands where entry " + std::to_string(size() + 1) +
-                      " must be: entries were removed, inserted or put in another order.");
+        return refuse(
+            Core::say("Entry %1 stands where entry %2 must be: entries were removed, inserted or put in another order.",
+                      entry.sequence, size() + 1));
     }
     if (sealOver(seal(), canonicalText(entry)) != entry.seal) {
-        return refuse("The seal of entry " + std::to_string(entry.sequence) +
-                      " does not fit: it, or an entry before it, was altered after it was sealed.");
+        return refuse(
+            Core::say("The seal of entry %1 does not fit: it, or an entry before it, was altered after it was sealed.",
+                      entry.sequence));
     }
     appendVerified(std::move(entry));
     return {};

@@ -4,6 +4,7 @@
 #include <cstdlib>
 #include <memory>
 #include <openssl/evp.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -81,7 +82,7 @@ Result<Seal> sealFromHex(std::string_view text) {
         seal.bytes[i] = static_cast<std::uint8_t>((high << 4 | low) & 255);
     }
     if (!good) {
-        return refuse("A seal is 64 hexadecimal digits, but “" + std::string(text.substr(0, 80)) + "” is not.");
+        return refuse(Core::say("A seal is 64 hexadecimal digits, but “%1” is not.", text.substr(0, 80)));
     }
     return seal;
 }

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 #include <measure/budgets.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -17,11 +18,11 @@ void note(UncertaintyBudget& budget, const std::string& what) {
 void addRepeatability(UncertaintyBudget& budget, const std::string& name, const std::optional<Pooled>& repeatability,
                       std::size_t readings, double sensitivity) {
     if (!repeatability || !(repeatability->degreesOfFreedom > 0)) {
-        note(budget, "How well the readings of “" + name + "” repeat is not known yet: read it twice or more.");
+        note(budget, Core::say("How well the readings of “%1” repeat is not known yet: read it twice or more.", name));
         return;
     }
     UncertaintyTerm term;
-    term.name = name + ", repeatability";
+    term.name = Core::say("%1, repeatability", name);
     term.standardUncertainty = repeatability->standardDeviation / std::sqrt(static_cast<double>(readings));
     term.sensitivity = sensitivity;
     term.degreesOfFreedom = repeatability->degreesOfFreedom;
@@ -45,22 +46,23 @@ void addQuantity(UncertaintyBudget& budget, const MeasuredTerm& quantity) {
         budget.terms.push_back(
             limitTerm(quantity.name + ", " + instrument, quantity.limitOfError, quantity.sensitivity));
     } else {
-        note(budget, "The limit of error of " +
-                         (quantity.instrument.empty() ? "what measured “" + quantity.name + "”" : instrument) +
-                         " is not entered: its share is left out.");
+        note(budget,
+             Core::say("The limit of error of %1 is not entered: its share is left out.",
+                       (quantity.instrument.empty() ? Core::say("what measured “%1”", quantity.name) : instrument)));
     }
     if (quantity.zeroError > Length()) {
-        budget.terms.push_back(limitTerm(quantity.name + ", zero of " + instrument, quantity.zeroError,
-                                         quantity.sensitivity, "zero of " + instrument));
+        budget.terms.push_back(limitTerm(Core::say("%1, zero of %2", quantity.name, instrument), quantity.zeroError,
+                                         quantity.sensitivity, Core::say("zero of %1", instrument)));
     }
 }
 
 std::string faultOf(const MeasuredTerm& quantity) {
     if (quantity.readings == 0) {
-        return "“" + quantity.name + "” has no reading: measure it first.";
+        return Core::say("“%1” has no reading: measure it first.", quantity.name);
     }
     if (quantity.limitOfError < Length() || quantity.zeroError < Length()) {
-        return "The limit of error for “" + quantity.name + "” is below zero: enter it as a half-width, without sign.";
+        return Core::say("The limit of error for “%1” is below zero: enter it as a half-width, without sign.",
+                         quantity.name);
     }
     return {};
 }
@@ -69,7 +71,7 @@ std::string faultOf(const MeasuredTerm& quantity) {
 
 Result<UncertaintyBudget> budgetFor(std::span<const MeasuredTerm> quantities) {
     if (quantities.empty()) {
-        return refuse("Nothing was measured: an uncertainty needs at least one reading.");
+        return refuse(Core::say("Nothing was measured: an uncertainty needs at least one reading."));
     }
     UncertaintyBudget budget;
     for (const MeasuredTerm& quantity : quantities) {
@@ -83,31 +85,31 @@ Result<UncertaintyBudget> budgetFor(std::span<const MeasuredTerm> quantities) {
 
 Result<UncertaintyBudget> gapBudget(const GapMeasurement& gap) {
     if (gap.readings == 0) {
-        return refuse("The gap has no reading: read it first.");
+        return refuse(Core::say("The gap has no reading: read it first."));
     }
     if (gap.leaves == 0) {
-        return refuse("A gap is read with one feeler leaf at least: enter how many lay in the slot.");
+        return refuse(Core::say("A gap is read with one feeler leaf at least: enter how many lay in the slot."));
     }
     if (gap.feelerLimit < Length() || gap.straightedgeLimit < Length() || gap.micrometerLimit < Length()) {
-        return refuse("A limit of error for the gap is below zero: enter it as a half-width, without sign.");
+        return refuse(Core::say("A limit of error for the gap is below zero: enter it as a half-width, without sign."));
     }
     UncertaintyBudget budget;
     addRepeatability(budget, "gap", gap.repeatability, gap.readings, 1);
     if (gap.feelerLimit > Length()) {
         for (std::size_t leaf = 1; leaf <= gap.leaves; ++leaf) {
             const std::string which = gap.leaves == 1 ? "" : " " + std::to_string(leaf);
-            budget.terms.push_back(limitTerm("feeler leaf" + which, gap.feelerLimit));
+            budget.terms.push_back(limitTerm(Core::say("feeler leaf%1", which), gap.feelerLimit));
         }
     } else {
-        note(budget, "The limit of error of the feeler gauge is not entered: its share is left out.");
+        note(budget, Core::say("The limit of error of the feeler gauge is not entered: its share is left out."));
     }
     if (gap.straightedgeLimit > Length()) {
-        budget.terms.push_back(limitTerm("straightedge flatness", gap.straightedgeLimit));
+        budget.terms.push_back(limitTerm(Core::say("straightedge flatness"), gap.straightedgeLimit));
     } else {
-        note(budget, "The flatness of the straightedge is not entered: its share is left out.");
+        note(budget, Core::say("The flatness of the straightedge is not entered: its share is left out."));
     }
     if (gap.micrometerLimit > Length()) {
-        budget.terms.push_back(limitTerm("micrometer on the leaves", gap.micrometerLimit));
+        budget.terms.push_back(limitTerm(Core::say("micrometer on the leaves"), gap.micrometerLimit));
     }
     return budget;
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <measure/survey.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -8,7 +9,7 @@ namespace {
 
 /// "0.0590 in (pass 3, Ana)"; what is not known is left out.
 std::string nameOf(const SurveyReading& reading, const Units& units) {
-    std::string by = reading.pass > 0 ? "pass " + std::to_string(reading.pass) : "";
+    std::string by = reading.pass > 0 ? Core::say("pass %1", reading.pass) : "";
     if (!reading.person.empty()) {
         by += (by.empty() ? "" : ", ") + reading.person;
     }
@@ -16,31 +17,33 @@ std::string nameOf(const SurveyReading& reading, const Units& units) {
 }
 
 std::string counted(std::size_t n) {
-    return std::to_string(n) + (n == 1 ? " reading" : " readings");
+    return Core::count(n, Core::mark("%1 reading"), Core::mark("%1 readings"));
 }
 
 std::string acceptedSentence(const GapSurvey& survey, std::span<const SurveyReading> readings, const Units& units) {
-    std::string sentence = format(survey.summary.median, units) + ", " + counted(readings.size());
-    if (readings.size() > 1) {
-        sentence += " within " + format(survey.summary.range, units);
-    }
-    sentence += ".";
-    if (survey.odd) {
-        sentence += " " + nameOf(readings[*survey.odd], units) + " stands apart and is outvoted.";
-    }
-    return sentence;
+    const std::string sentence =
+        readings.size() > 1 ? Core::say("%1, %2 within %3.", format(survey.summary.median, units),
+                                        counted(readings.size()), format(survey.summary.range, units))
+                            : Core::say("%1, %2.", format(survey.summary.median, units), counted(readings.size()));
+    return survey.odd
+               ? sentence + " " + Core::say("%1 stands apart and is outvoted.", nameOf(readings[*survey.odd], units))
+               : sentence;
 }
 
 std::string anotherPassSentence(const GapSurvey& survey, std::span<const SurveyReading> readings, Length repeatLimit,
                                 std::size_t needed, const Units& units) {
     if (!survey.odd) {
-        return counted(readings.size()) + " of at least " + std::to_string(needed) + ": read another pass.";
+        return Core::say("%1 of at least %2: read another pass.", counted(readings.size()), needed);
     }
-    std::string sentence = "The readings differ by " + format(survey.summary.range, units) +
-                           ", more than the repeat limit of " + format(repeatLimit, units) + " allows";
     // Of two readings neither is the odd one.
-    sentence += readings.size() > 2 ? "; " + nameOf(readings[*survey.odd], units) + " is the odd one" : "";
-    return sentence + ": read another pass.";
+    return readings.size() > 2
+               ? Core::say(
+                     "The readings differ by %1, more than the repeat limit of %2 allows; %3 is the odd one: read "
+                     "another pass.",
+                     format(survey.summary.range, units), format(repeatLimit, units),
+                     nameOf(readings[*survey.odd], units))
+               : Core::say("The readings differ by %1, more than the repeat limit of %2 allows: read another pass.",
+                           format(survey.summary.range, units), format(repeatLimit, units));
 }
 
 } // namespace
@@ -49,7 +52,7 @@ GapSurvey surveyGap(std::span<const SurveyReading> readings, Length repeatLimit,
                     const Units& units) {
     GapSurvey survey;
     if (readings.empty()) {
-        survey.sentence = "Not read yet.";
+        survey.sentence = Core::say("Not read yet.");
         return survey;
     }
     std::vector<Length> gaps;

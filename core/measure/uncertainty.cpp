@@ -5,6 +5,7 @@
 #include <map>
 #include <measure/uncertainty.h>
 #include <stdexcept>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -13,13 +14,13 @@ namespace {
 /// What is wrong with a term, as a sentence; empty: nothing.
 std::string faultOf(const UncertaintyTerm& term) {
     if (!std::isfinite(term.standardUncertainty) || term.standardUncertainty < 0) {
-        return "The standard uncertainty of “" + term.name + "” must be a number of 0 or more.";
+        return Core::say("The standard uncertainty of “%1” must be a number of 0 or more.", term.name);
     }
     if (!std::isfinite(term.sensitivity)) {
-        return "The sensitivity of “" + term.name + "” must be a number.";
+        return Core::say("The sensitivity of “%1” must be a number.", term.name);
     }
     if (term.degreesOfFreedom && !(*term.degreesOfFreedom > 0)) {
-        return "The degrees of freedom of “" + term.name + "” must be above 0.";
+        return Core::say("The degrees of freedom of “%1” must be above 0.", term.name);
     }
     return {};
 }
@@ -126,14 +127,13 @@ std::vector<BudgetRow> UncertaintyBudget::rows(const Units& units) const {
 }
 
 std::string UncertaintyBudget::explain(Coverage coverage, const Units& units) const {
-    std::string text = "± " + formatSpread(expanded(coverage), units) + " = k " +
-                       formatNumber(coverageFactor(coverage), 2, units.decimalMark) + " × u " +
-                       formatSpread(combined(), units) + "; degrees of freedom " +
-                       freedomText(effectiveDegreesOfFreedom()) + ".";
+    std::string text = Core::say("± %1 = k %2 × u %3; degrees of freedom %4.", formatSpread(expanded(coverage), units),
+                                 formatNumber(coverageFactor(coverage), 2, units.decimalMark),
+                                 formatSpread(combined(), units), freedomText(effectiveDegreesOfFreedom()));
     const auto table = rows(units);
     const auto largest = std::ranges::max_element(table, {}, &BudgetRow::shareOfVariance);
     if (largest != table.end() && largest->shareOfVariance > 0) {
-        text += " The largest share is “" + largest->name + "”, " + largest->share + ".";
+        text += " " + Core::say("The largest share is “%1”, %2.", largest->name, largest->share);
     }
     for (const std::string& what : missing) {
         text += " " + what;
@@ -171,7 +171,7 @@ double rectangular(double halfWidth) {
 
 double studentT(double confidence, double degreesOfFreedom) {
     if (!(confidence > 0 && confidence < 1) || !(degreesOfFreedom > 0)) {
-        throw std::invalid_argument("a confidence lies between 0 and 1, degrees of freedom above 0");
+        throw std::invalid_argument(Core::say("a confidence lies between 0 and 1, degrees of freedom above 0"));
     }
     const double freedom = degreesOfFreedom < 1 ? degreesOfFreedom : std::floor(degreesOfFreedom);
     const boost::math::students_t_distribution<double> distribution(freedom);

@@ -7,6 +7,7 @@
 #include <measure/statistics.h>
 #include <measure/variance_split.h>
 #include <set>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -25,15 +26,15 @@ double squaresAboutMean(const Moments& m) {
 
 Result<OneWaySplit> oneWaySplit(std::span<const std::vector<double>> groups) {
     if (groups.size() < 2) {
-        return refuse("A variance split needs two groups or more.");
+        return refuse(Core::say("A variance split needs two groups or more."));
     }
     std::vector<double> all;
     for (const auto& group : groups) {
         if (group.empty()) {
-            return refuse("A group of the variance split has no value: leave it out, or measure it.");
+            return refuse(Core::say("A group of the variance split has no value: leave it out, or measure it."));
         }
         if (!std::ranges::all_of(group, [](double x) { return std::isfinite(x); })) {
-            return refuse("A value of the variance split is no finite number.");
+            return refuse(Core::say("A value of the variance split is no finite number."));
         }
         all.insert(all.end(), group.begin(), group.end());
     }
@@ -43,7 +44,7 @@ Result<OneWaySplit> oneWaySplit(std::span<const std::vector<double>> groups) {
     split.betweenFreedom = k - 1;
     split.withinFreedom = count - k;
     if (split.withinFreedom < 1) {
-        return refuse("A variance split needs a group of two values at least.");
+        return refuse(Core::say("A variance split needs a group of two values at least."));
     }
     // All means relative to one value, so that digits are not lost where every value is near a large one.
     const double origin = all.front();
@@ -93,15 +94,15 @@ Result<StudyTable> tabulate(std::span<const StudyReading> readings) {
         places.insert(r.place);
         passes.insert(r.pass);
         if (!value.emplace(std::tuple(r.person, r.place, r.pass), static_cast<double>(r.value.value())).second) {
-            return refuse("The study has two readings of " + r.place + " by " + r.person + " in pass " +
-                          std::to_string(r.pass) + ": strike one.");
+            return refuse(
+                Core::say("The study has two readings of %1 by %2 in pass %3: strike one.", r.place, r.person, r.pass));
         }
     }
     if (places.size() < 2) {
-        return refuse("A repeatability study needs two places at least; ten are usual.");
+        return refuse(Core::say("A repeatability study needs two places at least; ten are usual."));
     }
     if (passes.size() < 2) {
-        return refuse("A repeatability study needs two passes at least.");
+        return refuse(Core::say("A repeatability study needs two passes at least."));
     }
     StudyTable table{{}, people.size(), places.size(), passes.size()};
     for (const auto& person : people) {
@@ -111,8 +112,9 @@ Result<StudyTable> tabulate(std::span<const StudyReading> readings) {
             for (const int pass : passes) {
                 const auto at = value.find({person, place, pass});
                 if (at == value.end()) {
-                    return refuse("The study lacks the reading of " + place + " by " + person + " in pass " +
-                                  std::to_string(pass) + ": read it, or leave that pass out.");
+                    return refuse(Core::say(
+                        "The study lacks the reading of %1 by %2 in pass %3: read it, or leave that pass out.", place,
+                        person, pass));
                 }
                 cell.push_back(at->second);
             }
@@ -224,10 +226,18 @@ Result<RepeatabilityStudy> repeatabilityStudy(std::span<const StudyReading> read
     study.reproducibility = std::sqrt(person + interaction);
     study.placeToPlace = std::sqrt(place);
     study.total = std::sqrt(error + person + interaction + place);
-    study.sentence = "One reading repeats to " + formatSpread(study.repeatability, units) + " (standard deviation, " +
-                     formatNumber(study.repeatabilityFreedom, 0) + " degrees of freedom)";
-    study.sentence += table->people > 1 ? "; people differ by " + formatSpread(study.reproducibility, units) : "";
-    study.sentence += "; the places differ by " + formatSpread(study.placeToPlace, units) + ".";
+    const std::string repeats = formatSpread(study.repeatability, units);
+    const std::string freedom = formatNumber(study.repeatabilityFreedom, 0);
+    const std::string places = formatSpread(study.placeToPlace, units);
+    study.sentence =
+        table->people > 1
+            ? Core::say(
+                  "One reading repeats to %1 (standard deviation, %2 degrees of freedom); people differ by %3; the "
+                  "places differ by %4.",
+                  repeats, freedom, formatSpread(study.reproducibility, units), places)
+            : Core::say(
+                  "One reading repeats to %1 (standard deviation, %2 degrees of freedom); the places differ by %3.",
+                  repeats, freedom, places);
     return study;
 }
 

@@ -2,6 +2,7 @@
 #include <cmath>
 #include <measure/verdict.h>
 #include <stdexcept>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -9,7 +10,7 @@ namespace {
 
 void mustBeUncertainty(double expandedUncertainty) {
     if (!std::isfinite(expandedUncertainty) || expandedUncertainty < 0) {
-        throw std::invalid_argument("an expanded uncertainty is finite and not below zero");
+        throw std::invalid_argument(Core::say("an expanded uncertainty is finite and not below zero"));
     }
 }
 
@@ -48,11 +49,11 @@ std::optional<Band> acceptanceZone(Band band, double expandedUncertainty, Decisi
 
 std::string describeVerdict(Length x, double expandedUncertainty, Band band, DecisionRule rule, const Units& units) {
     const Verdict verdict = judge(x, expandedUncertainty, band, rule);
-    std::string sentence = format(x, units) + " ± " + formatSpread(expandedUncertainty, units) + " is " +
-                           std::string(word(verdict)) + " (" + format(band, units) + ", " + std::string(word(rule)) +
-                           ").";
+    std::string sentence =
+        Core::say("%1 ± %2 is %3 (%4, %5).", format(x, units), formatSpread(expandedUncertainty, units), shown(verdict),
+                  format(band, units), shown(rule));
     if (verdict == Verdict::tooCloseToCall && !acceptanceZone(band, expandedUncertainty, rule)) {
-        sentence += " The uncertainty is more than half the band: no value could pass; measure better.";
+        sentence += " " + Core::say("The uncertainty is more than half the band: no value could pass; measure better.");
     }
     return sentence;
 }

@@ -11,8 +11,9 @@ namespace caprail {
 
 enum class Verdict { in, out, tooCloseToCall };
 template <> struct WordsOf<Verdict> {
-    static constexpr std::array<Word<Verdict>, 3> list{
-        {{Verdict::in, "in"}, {Verdict::out, "out"}, {Verdict::tooCloseToCall, "too close to call"}}};
+    static constexpr std::array<Word<Verdict>, 3> list{{{Verdict::in, Core::mark("in")},
+                                                        {Verdict::out, Core::mark("out")},
+                                                        {Verdict::tooCloseToCall, Core::mark("too close to call")}}};
 };
 
 /// Guarded: the decision rule with guard bands of ISO 14253-1 and JCGM 106:2012 (8.3): in only when the whole interval
@@ -21,7 +22,7 @@ template <> struct WordsOf<Verdict> {
 enum class DecisionRule { guarded, simple };
 template <> struct WordsOf<DecisionRule> {
     static constexpr std::array<Word<DecisionRule>, 2> list{
-        {{DecisionRule::guarded, "guard bands"}, {DecisionRule::simple, "simple acceptance"}}};
+        {{DecisionRule::guarded, Core::mark("guard bands")}, {DecisionRule::simple, Core::mark("simple acceptance")}}};
 };
 
 /// `expandedUncertainty` in nanometres, finite and 0 or more: anything else is a bug and throws std::invalid_argument.

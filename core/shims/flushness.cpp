@@ -3,6 +3,7 @@
 #include <array>
 #include <cmath>
 #include <shims/flushness.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -82,7 +83,7 @@ Fit leastSquares(const std::vector<Row>& rows, const std::vector<double>& values
 Flushness flushnessOf(std::span<const HeightAt> heights) {
     Flushness f;
     if (heights.empty()) {
-        f.sentence = "No place has a residual yet.";
+        f.sentence = Core::say("No place has a residual yet.");
         return f;
     }
     const auto along = [](const HeightAt& h) { return static_cast<double>(h.along.value()); };
@@ -108,17 +109,19 @@ Flushness flushnessOf(std::span<const HeightAt> heights) {
     f.roll = over(fit.coefficient[2]);
     f.twist = over(fit.coefficient[3]);
     f.localError = fit.residual;
+    std::string unknown;
     const auto name = [&](bool isMissing, const char* term) {
-        if (isMissing) {
-            f.sentence +=
-                (f.sentence.empty() ? "The places that have a residual cannot tell " : ", ") + std::string(term);
-        }
+        unknown += isMissing ? (unknown.empty() ? "" : ", ") + Core::say(term) : "";
     };
-    name(!f.pitch, "pitch");
-    name(!f.roll, "roll");
-    name(!f.twist, "twist");
-    if (!f.sentence.empty()) {
-        f.sentence += halfLength > 0 ? ": a side, or an end, is missing." : ": only one cap is tied.";
+    name(!f.pitch, Core::mark("pitch"));
+    name(!f.roll, Core::mark("roll"));
+    name(!f.twist, Core::mark("twist"));
+    if (!unknown.empty()) {
+        f.sentence = halfLength > 0
+                         ? Core::say("The places that have a residual cannot tell %1: a side, or an end, is "
+                                     "missing.",
+                                     unknown)
+                         : Core::say("The places that have a residual cannot tell %1: only one cap is tied.", unknown);
     }
     return f;
 }

@@ -5,6 +5,7 @@
 #include <shims/plan_request.h>
 #include <shims/stack_plan.h>
 #include <tuple>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -22,20 +23,22 @@ Result<StacksByPosition> checkBuilt(const PlanRequest& request, const std::map<s
     std::map<std::string, std::string> usedAt;
     for (const BuiltStack& stack : built) {
         if (positions.count(stack.position) == 0) {
-            return refuse("There is no position " + stack.position + " in this plan: correct its name.");
+            return refuse(Core::say("There is no position %1 in this plan: correct its name.", stack.position));
         }
         if (!stacks.emplace(stack.position, &stack).second) {
-            return refuse("Position " + stack.position + " is given two built stacks: give one.");
+            return refuse(Core::say("Position %1 is given two built stacks: give one.", stack.position));
         }
         for (const std::string& shim : stack.shims) {
             if (kit.count(shim) == 0) {
-                return refuse("The stack built at position " + stack.position + " has shim " + shim +
-                              ", which is not in the kit or is set aside: correct the stack.");
+                return refuse(Core::say("The stack built at position %1 has shim %2, which is not in the kit or is set "
+                                        "aside: correct the stack.",
+                                        stack.position, shim));
             }
             const auto [at, isNew] = usedAt.emplace(shim, stack.position);
             if (!isNew) {
-                return refuse("Shim " + shim + " is built in twice, at position " + at->second + " and at position " +
-                              stack.position + ": correct one of them.");
+                return refuse(
+                    Core::say("Shim %1 is built in twice, at position %2 and at position %3: correct one of them.",
+                              shim, at->second, stack.position));
             }
         }
     }

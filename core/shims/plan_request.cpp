@@ -6,6 +6,7 @@
 #include <shims/solver_reach.h>
 #include <tuple>
 #include <units/format.h>
+#include <units/say.h>
 
 namespace caprail::solver {
 
@@ -38,11 +39,12 @@ int twistWeight(const PlanPosition& position, int caps) {
 Result<void> CheckedRequest::checkShims() {
     for (const PlanShim& shim : m_request->shims) {
         if (shim.thickness <= Length()) {
-            return refuse("Shim " + shim.id + " has a thickness of " + format(shim.thickness, LengthUnit::inch) +
-                          ": give its measured or marked thickness, more than 0.");
+            return refuse(
+                Core::say("Shim %1 has a thickness of %2: give its measured or marked thickness, more than 0.", shim.id,
+                          format(shim.thickness, LengthUnit::inch)));
         }
         if (!m_thickness.emplace(shim.id, shim.thickness).second) {
-            return refuse("The kit has two shims called " + shim.id + ": give each its own id.");
+            return refuse(Core::say("The kit has two shims called %1: give each its own id.", shim.id));
         }
     }
     return {};
@@ -53,32 +55,34 @@ Result<void> CheckedRequest::checkPositions() {
     std::set<std::string> ids;
     for (const PlanPosition& p : m_request->positions) {
         if (!ids.insert(p.id).second) {
-            return refuse("Position " + p.id + " is listed twice: give each position once.");
+            return refuse(Core::say("Position %1 is listed twice: give each position once.", p.id));
         }
         if (p.cap < 1 || p.cap > caps) {
-            return refuse("Position " + p.id + " is at cap " + std::to_string(p.cap) + ", but the caps run from 1 to " +
-                          std::to_string(caps) + ": correct its cap.");
+            return refuse(Core::say("Position %1 is at cap %2, but the caps run from 1 to %3: correct its cap.", p.id,
+                                    p.cap, caps));
         }
         if (p.side != -1 && p.side != 1) {
-            return refuse("Position " + p.id + " is neither left nor right: give its side.");
+            return refuse(Core::say("Position %1 is neither left nor right: give its side.", p.id));
         }
         if (!p.pinned) {
             continue;
         }
         if (m_request->largestStack > 0 && static_cast<int>(p.pinned->size()) > m_request->largestStack) {
-            return refuse("Position " + p.id + " is pinned with " + std::to_string(p.pinned->size()) +
-                          " shims, but the largest stack is " + std::to_string(m_request->largestStack) +
-                          ": unpin it or allow larger stacks.");
+            return refuse(Core::say(
+                "Position %1 is pinned with %2 shims, but the largest stack is %3: unpin it or allow larger stacks.",
+                p.id, p.pinned->size(), m_request->largestStack));
         }
         for (const std::string& shim : *p.pinned) {
             if (m_thickness.count(shim) == 0) {
-                return refuse("Position " + p.id + " is pinned with shim " + shim +
-                              ", which is not in the kit or is set aside: unpin it or put the shim back.");
+                return refuse(Core::say("Position %1 is pinned with shim %2, which is not in the kit or is set aside: "
+                                        "unpin it or put the shim back.",
+                                        p.id, shim));
             }
             const auto [at, isNew] = m_pinnedAt.emplace(shim, p.id);
             if (!isNew) {
-                return refuse("Shim " + shim + " is pinned twice, at position " + at->second + " and at position " +
-                              p.id + ": unpin one of them.");
+                return refuse(
+                    Core::say("Shim %1 is pinned twice, at position %2 and at position %3: unpin one of them.", shim,
+                              at->second, p.id));
             }
         }
     }
@@ -88,12 +92,12 @@ Result<void> CheckedRequest::checkPositions() {
 Result<CheckedRequest> CheckedRequest::from(const PlanRequest& request) {
     CheckedRequest checked(request);
     if (request.largestStack < 0) {
-        return refuse("The largest stack is given as " + std::to_string(request.largestStack) +
-                      " shims: give 1 or more, or 0 for no limit.");
+        return refuse(Core::say("The largest stack is given as %1 shims: give 1 or more, or 0 for no limit.",
+                                request.largestStack));
     }
     if (request.caps < 0) {
-        return refuse("The engine is given " + std::to_string(request.caps) +
-                      " caps: give their number, or 0 to count them from the positions.");
+        return refuse(Core::say(
+            "The engine is given %1 caps: give their number, or 0 to count them from the positions.", request.caps));
     }
     if (auto ok = checked.checkShims(); !ok) {
         return tl::unexpected(ok.error());

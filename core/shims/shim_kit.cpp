@@ -2,24 +2,26 @@
 #include <algorithm>
 #include <shims/shim_kit.h>
 #include <units/format.h>
+#include <units/say.h>
 
 namespace caprail {
 
 Result<Shim> Shim::marked(std::string id, Length thickness) {
     if (id.empty()) {
-        return refuse("A shim needs a name of its own, to be told from the others: give it one.");
+        return refuse(Core::say("A shim needs a name of its own, to be told from the others: give it one."));
     }
     if (thickness <= Length()) {
-        return refuse("Shim " + id + " is marked " + format(thickness, LengthUnit::inch) +
-                      ": a shim is thicker than 0; correct the marking.");
+        return refuse(Core::say("Shim %1 is marked %2: a shim is thicker than 0; correct the marking.", id,
+                                format(thickness, LengthUnit::inch)));
     }
     return Shim(std::move(id), thickness);
 }
 
 Result<void> Shim::measure(Length reading) {
     if (reading <= Length()) {
-        return refuse("Shim " + m_id + " was read as " + format(reading, LengthUnit::inch) +
-                      ": a shim is thicker than 0; check the micrometer's zero and read again.");
+        return refuse(
+            Core::say("Shim %1 was read as %2: a shim is thicker than 0; check the micrometer's zero and read again.",
+                      m_id, format(reading, LengthUnit::inch)));
     }
     m_readings.push_back(reading);
     return {};
@@ -40,8 +42,8 @@ std::optional<Length> Shim::measuredThickness() const {
 
 Result<ShimKit> ShimKit::withTolerance(Length tolerance) {
     if (tolerance < Length()) {
-        return refuse("The kit's tolerance is given as " + format(tolerance, LengthUnit::inch) +
-                      ": it is a difference, 0 or more.");
+        return refuse(Core::say("The kit's tolerance is given as %1: it is a difference, 0 or more.",
+                                format(tolerance, LengthUnit::inch)));
     }
     ShimKit kit;
     kit.m_tolerance = tolerance;
@@ -60,7 +62,7 @@ const Shim* ShimKit::find(const std::string& id) const {
 
 Result<void> ShimKit::add(Shim shim) {
     if (find(shim.id()) != nullptr) {
-        return refuse("The kit already has a shim " + shim.id() + ": give the new one a name of its own.");
+        return refuse(Core::say("The kit already has a shim %1: give the new one a name of its own.", shim.id()));
     }
     m_shims.push_back(std::move(shim));
     return {};
@@ -69,7 +71,7 @@ Result<void> ShimKit::add(Shim shim) {
 Result<void> ShimKit::measure(const std::string& id, Length reading) {
     Shim* shim = findMutable(id);
     if (shim == nullptr) {
-        return refuse("The kit has no shim " + id + ": add it first.");
+        return refuse(Core::say("The kit has no shim %1: add it first.", id));
     }
     return shim->measure(reading);
 }
@@ -77,10 +79,10 @@ Result<void> ShimKit::measure(const std::string& id, Length reading) {
 Result<void> ShimKit::move(const std::string& id, ShimState to) {
     Shim* shim = findMutable(id);
     if (shim == nullptr) {
-        return refuse("The kit has no shim " + id + ": add it first.");
+        return refuse(Core::say("The kit has no shim %1: add it first.", id));
     }
     if (to == ShimState::setAside && shim->m_state == ShimState::inStack) {
-        return refuse("Shim " + id + " is in a stack: take the stack apart before setting it aside.");
+        return refuse(Core::say("Shim %1 is in a stack: take the stack apart before setting it aside.", id));
     }
     shim->m_state = to;
     return {};

@@ -13,8 +13,9 @@ namespace caprail {
 /// Where a shim is.
 enum class ShimState { free, inStack, setAside };
 template <> struct WordsOf<ShimState> {
-    static constexpr std::array<Word<ShimState>, 3> list{
-        {{ShimState::free, "free"}, {ShimState::inStack, "in a stack"}, {ShimState::setAside, "set aside"}}};
+    static constexpr std::array<Word<ShimState>, 3> list{{{ShimState::free, Core::mark("free")},
+                                                          {ShimState::inStack, Core::mark("in a stack")},
+                                                          {ShimState::setAside, Core::mark("set aside")}}};
 };
 
 /// One individual shim of the kit: what is marked on its bag, and what the micrometer says.

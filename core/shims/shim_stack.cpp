@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <shims/shim_stack.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -9,14 +10,14 @@ Result<ShimStack> ShimStack::of(const ShimKit& kit, const std::vector<std::strin
     for (const std::string& id : ids) {
         const Shim* shim = kit.find(id);
         if (shim == nullptr) {
-            return refuse("The kit has no shim " + id + ": add it to the kit first.");
+            return refuse(Core::say("The kit has no shim %1: add it to the kit first.", id));
         }
         if (shim->state() == ShimState::setAside) {
-            return refuse("Shim " + id + " is set aside: put it back into the kit or take another.");
+            return refuse(Core::say("Shim %1 is set aside: put it back into the kit or take another.", id));
         }
         const auto same = [&id](const Shim& s) { return s.id() == id; };
         if (std::any_of(stack.m_shims.begin(), stack.m_shims.end(), same)) {
-            return refuse("Shim " + id + " is named twice in one stack: there is only one of it.");
+            return refuse(Core::say("Shim %1 is named twice in one stack: there is only one of it.", id));
         }
         stack.m_shims.push_back(*shim);
     }

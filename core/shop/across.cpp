@@ -7,6 +7,7 @@
 #include <set>
 #include <store/csv.h>
 #include <tuple>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -82,7 +83,7 @@ std::vector<MovementCount> movementsBy(const std::vector<AcrossRecord>& records,
             const std::string& what = by == MovementBy::fastener ? pull.fastener
                                       : by == MovementBy::wrench ? pull.wrench
                                                                  : pull.person;
-            MovementCount& count = counts[what.empty() ? "not named" : what];
+            MovementCount& count = counts[what.empty() ? Core::say("not named") : what];
             count.pulled += pull.pulled;
             count.moved += pull.moved;
             count.largest = std::max(count.largest, pull.largest);

@@ -7,6 +7,7 @@
 #include <numeric>
 #include <set>
 #include <shop/builds.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -107,7 +108,8 @@ void fits(const Side& then, const Side& now, std::vector<NamedThenNow>& out) {
     const PickupResult& a = then.assessment.pickup;
     const PickupResult& b = now.assessment.pickup;
     if (a.clearance || b.clearance) {
-        out.push_back({"pickup clearance", {a.clearance, b.clearance, a.expandedUncertainty, b.expandedUncertainty}});
+        out.push_back(
+            {Core::say("pickup clearance"), {a.clearance, b.clearance, a.expandedUncertainty, b.expandedUncertainty}});
     }
 }
 
@@ -214,11 +216,11 @@ Result<BuildComparison> compareBuilds(const Ledger& ledger, std::int64_t then, s
     const auto earlier = std::ranges::find(builds, then, &Build::number);
     const auto later = std::ranges::find(builds, now, &Build::number);
     if (earlier == builds.end() || later == builds.end()) {
-        return refuse("This record has no build " + std::to_string(earlier == builds.end() ? then : now) + ": it has " +
-                      std::to_string(builds.size()) + ".");
+        return refuse(
+            Core::say("This record has no build %1: it has %2.", earlier == builds.end() ? then : now, builds.size()));
     }
     if (then == now) {
-        return refuse("A build is compared with another one: choose two.");
+        return refuse(Core::say("A build is compared with another one: choose two."));
     }
     return compare(*earlier, *later);
 }
@@ -226,8 +228,8 @@ Result<BuildComparison> compareBuilds(const Ledger& ledger, std::int64_t then, s
 Result<BuildComparison> compareLastBuilds(const Ledger& ledger) {
     const std::vector<Build> builds = buildsOf(ledger);
     if (builds.size() < 2) {
-        return refuse(
-            "This record has one build only: there is a difference once a new build of the engine was begun.");
+        return refuse(Core::say(
+            "This record has one build only: there is a difference once a new build of the engine was begun."));
     }
     return compare(builds[builds.size() - 2], builds.back());
 }

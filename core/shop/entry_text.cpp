@@ -9,6 +9,7 @@
 #include <QSaveFile>
 #include <ledger/qt_text.h>
 #include <store/database.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -52,7 +53,7 @@ Result<std::vector<Body>> entriesFrom(std::string_view lines) {
         }
         auto draft = fromJson(line);
         if (!draft) {
-            return refuse("Line " + std::to_string(number) + ": " + draft.error().sentence);
+            return refuse(Core::say("Line %1: %2", number, draft.error().sentence));
         }
         bodies.push_back(std::move(draft->body));
     }
@@ -62,10 +63,11 @@ Result<std::vector<Body>> entriesFrom(std::string_view lines) {
 Result<std::string> readText(const std::string& path) {
     QFile file(qtText(path));
     if (!file.open(QIODevice::ReadOnly)) {
-        return refuse(inQuotes(path) + " cannot be read (" + file.errorString().toStdString() + "): check the path.");
+        return refuse(
+            Core::say("%1 cannot be read (%2): check the path.", inQuotes(path), file.errorString().toStdString()));
     }
     if (file.size() > largestFile) {
-        return refuse(inQuotes(path) + " is larger than 4 MiB: this is not such a file.");
+        return refuse(Core::say("%1 is larger than 4 MiB: this is not such a file.", inQuotes(path)));
     }
     return file.readAll().toStdString();
 }
@@ -78,8 +80,8 @@ Result<void> writeText(const std::string& path, std::string_view content) {
         file.write(content.data(), static_cast<qint64>(content.size())) == static_cast<qint64>(content.size()) &&
         file.commit();
     return isWritten ? Result<void>()
-                     : Result<void>(refuse(inQuotes(path) + " cannot be written (" + file.errorString().toStdString() +
-                                           "): check the folder and the disk."));
+                     : Result<void>(refuse(Core::say("%1 cannot be written (%2): check the folder and the disk.",
+                                                     inQuotes(path), file.errorString().toStdString())));
 }
 
 std::string safeName(std::string_view name, std::string_view otherwise) {

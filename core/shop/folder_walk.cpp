@@ -11,6 +11,7 @@
 #include <store/database.h>
 #include <sys/stat.h>
 #include <unistd.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -45,12 +46,12 @@ std::string whyUnread(const std::string& folder, int error) {
     switch (error) {
     case ENOENT:
     case ENOTDIR:
-        return name + " is not there: check its name, or whether its disk or share is connected.";
+        return Core::say("%1 is not there: check its name, or whether its disk or share is connected.", name);
     case EACCES:
     case EPERM:
-        return name + " may not be read: ask for the right to.";
+        return Core::say("%1 may not be read: ask for the right to.", name);
     default:
-        return name + " does not answer (" + std::strerror(error) + "): check its disk or share.";
+        return Core::say("%1 does not answer (%2): check its disk or share.", name, std::strerror(error));
     }
 }
 

@@ -11,6 +11,7 @@
 #include <store/new_file.h>
 #include <store/text_form.h>
 #include <unistd.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -21,8 +22,9 @@ namespace fs = std::filesystem;
 Result<std::string> wholeFile(const fs::path& path) {
     std::ifstream in(path, std::ios::binary);
     std::string bytes((std::istreambuf_iterator<char>(in)), {});
-    return in.bad() || !in.is_open() ? Result<std::string>(refuse(inQuotes(path.string()) + " cannot be read back."))
-                                     : bytes;
+    return in.bad() || !in.is_open()
+               ? Result<std::string>(refuse(Core::say("%1 cannot be read back.", inQuotes(path.string()))))
+               : bytes;
 }
 
 /// "12-main-3 journal.jpg": the entry's number keeps two of one name apart.
@@ -103,11 +105,11 @@ std::string historyText(const Ledger& ledger, const Units& units) {
         std::ranges::replace(line, '\n', ' ');
         text += std::to_string(entry.sequence) + "  " + format(entry.time) + "  " + entry.person + "  " +
                 (ledger.isStruck(entry.sequence)
-                     ? "[struck by entry " + std::to_string(ledger.struckBy(entry.sequence)) + "] "
+                     ? "[" + Core::say("struck by entry %1", ledger.struckBy(entry.sequence)) + "] "
                      : "") +
                 line + "\n";
     }
-    return text + "\nSeal over all entries: " + shortForm(ledger.seal()) + "\n";
+    return text + "\n" + Core::say("Seal over all entries: %1", shortForm(ledger.seal())) + "\n";
 }
 
 Result<void> handOver(const RecordFile& record, const std::string& folder, const HandOverOptions& options) {
@@ -115,20 +117,21 @@ Result<void> handOver(const RecordFile& record, const std::string& folder, const
     const fs::path target = fs::absolute(folder, error).lexically_normal();
     const fs::path whole = target.has_filename() ? target : target.parent_path(); // "out/" names "out"
     if (fs::exists(whole, error) && !(fs::is_directory(whole, error) && fs::is_empty(whole, error))) {
-        return refuse(inQuotes(folder) + " exists already and is not empty: choose another folder.");
+        return refuse(Core::say("%1 exists already and is not empty: choose another folder.", inQuotes(folder)));
     }
     const fs::path unfinished = whole.string() + ".unfinished-" + std::to_string(::getpid());
     fs::remove_all(unfinished, error);
     if (!fs::create_directories(unfinished, error) || error) {
-        return refuse(inQuotes(unfinished.string()) + " cannot be made (" + error.message() +
-                      "): check the folder and the disk.");
+        return refuse(Core::say("%1 cannot be made (%2): check the folder and the disk.", inQuotes(unfinished.string()),
+                                error.message()));
     }
     auto done = fill(record, unfinished, options);
     if (done) {
         fs::remove(whole, error); // the empty one
         fs::rename(unfinished, whole, error);
         if (error) {
-            done = refuse(inQuotes(folder) + " cannot be made (" + error.message() + "): choose another folder.");
+            done =
+                refuse(Core::say("%1 cannot be made (%2): choose another folder.", inQuotes(folder), error.message()));
         }
     }
     if (!done) {

@@ -9,6 +9,7 @@
 #include <numeric>
 #include <shop/builds.h>
 #include <tuple>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -152,7 +153,9 @@ Result<RecordFigures> figuresFrom(std::string_view bytes) {
     const QCborValue value =
         QCborValue::fromCbor(QByteArray::fromRawData(bytes.data(), static_cast<qsizetype>(bytes.size())));
     const QCborArray parts = value.toArray();
-    const auto unreadable = [] { return refuse("The figures of a record in the index cannot be read: read it anew."); };
+    const auto unreadable = [] {
+        return refuse(Core::say("The figures of a record in the index cannot be read: read it anew."));
+    };
     if (parts.size() != 3) {
         return unreadable();
     }

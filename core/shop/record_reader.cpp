@@ -12,6 +12,7 @@
 #include <store/open_checked.h>
 #include <store/schema.h>
 #include <sys/stat.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -59,8 +60,9 @@ FileFinding found(FileReading reading, std::string sentence) {
 }
 
 FileFinding beingWritten(const std::string& path) {
-    return found(FileReading::beingWritten, inQuotes(path) + " is being written, or a write was cut off: it is read "
-                                                             "again later; opening it takes back what was cut off.");
+    return found(FileReading::beingWritten, Core::say("%1 is being written, or a write was cut off: it is read again "
+                                                      "later; opening it takes back what was cut off.",
+                                                      inQuotes(path)));
 }
 
 FileFinding unreadable(const std::string& sentence) {
@@ -101,7 +103,8 @@ Result<void> glance(Database& database, RecordSummary& summary) {
     const auto words = [&](int column) { return plainLine(row->text(column).substr(0, 1000)); };
     const auto time = parseUtcTime(row->text(1));
     if (!time) {
-        return refuse(inQuotes(database.path()) + " is damaged: its last entry has no time. Salvage what can be read.");
+        return refuse(Core::say("%1 is damaged: its last entry has no time. Salvage what can be read.",
+                                inQuotes(database.path())));
     }
     summary.entries = row->integer(0);
     summary.lastEntry = *time;
@@ -144,7 +147,7 @@ FileReading readingFor(int code) {
 Result<std::string> resolved(const std::string& path) {
     std::array<char, PATH_MAX> room{};
     if (::realpath(path.c_str(), room.data()) == nullptr) {
-        return refuse(inQuotes(plainLine(path)) + " cannot be reached: it is gone, or may not be read.");
+        return refuse(Core::say("%1 cannot be reached: it is gone, or may not be read.", inQuotes(plainLine(path))));
     }
     return std::string(room.data());
 }
@@ -156,8 +159,9 @@ template <class Read> FileFinding look(const std::string& path, Read read, FileR
         return unreadable(real.error().sentence);
     }
     if (real->size() > longestForSqlite) {
-        return unreadable(inQuotes(plainLine(path)) +
-                          " has a path too long to be opened (more than 504 bytes): move it to a folder less deep.");
+        return unreadable(
+            Core::say("%1 has a path too long to be opened (more than 504 bytes): move it to a folder less deep.",
+                      inQuotes(plainLine(path))));
     }
     if (hasJournal(*real)) {
         return beingWritten(plainLine(path));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <shop/record_summary.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -15,13 +16,13 @@ enum class FileReading {
     beingWritten
 };
 template <> struct WordsOf<FileReading> {
-    static constexpr std::array<Word<FileReading>, 7> list{{{FileReading::glanced, "not read yet"},
-                                                            {FileReading::assessed, "record"},
-                                                            {FileReading::foreign, "no record"},
-                                                            {FileReading::newer, "newer"},
-                                                            {FileReading::damaged, "damaged"},
-                                                            {FileReading::unreadable, "unreadable"},
-                                                            {FileReading::beingWritten, "being written"}}};
+    static constexpr std::array<Word<FileReading>, 7> list{{{FileReading::glanced, Core::mark("not read yet")},
+                                                            {FileReading::assessed, Core::mark("record")},
+                                                            {FileReading::foreign, Core::mark("no record")},
+                                                            {FileReading::newer, Core::mark("newer")},
+                                                            {FileReading::damaged, Core::mark("damaged")},
+                                                            {FileReading::unreadable, Core::mark("unreadable")},
+                                                            {FileReading::beingWritten, Core::mark("being written")}}};
 };
 constexpr bool isRecord(FileReading reading) {
     return reading == FileReading::glanced || reading == FileReading::assessed;

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <shop/template_note.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -39,8 +40,7 @@ std::string layoutWords(const Facts& facts) {
         return {};
     }
     const LayoutDescription& d = facts.layout->description();
-    return std::to_string(d.caps) + " mains of " + std::to_string(d.fastenersPerCap) + ", " + std::to_string(d.rods) +
-           " rods, " + std::to_string(d.throws) + " throws";
+    return Core::say("%1 mains of %2, %3 rods, %4 throws", d.caps, d.fastenersPerCap, d.rods, d.throws);
 }
 
 /// Everything that a person may remember of a record. Struck texts are found too: they stay readable.
@@ -54,7 +54,7 @@ std::string wordsOf(const Ledger& ledger, const RecordSummary& s) {
         }
     };
     if (s.round > 0) {
-        add("round " + std::to_string(s.round) + " " + std::string(word(s.roundResult)));
+        add(Core::say("round %1 %2", s.round, shown(s.roundResult)));
     }
     for (const Entry& entry : ledger.entries()) {
         if (const auto* note = std::get_if<NoteAdded>(&entry.body)) {

@@ -2,27 +2,28 @@
 #pragma once
 #include <assessment/assessment.h>
 #include <shop/record_figures.h>
+#include <units/say.h>
 
 namespace caprail {
 
 /// How far a record has come, by its gates.
 enum class JobState { unknown, locked, trialFitOpen, closingOpen, signedOff };
 template <> struct WordsOf<JobState> {
-    static constexpr std::array<Word<JobState>, 5> list{{{JobState::unknown, "not read yet"},
-                                                         {JobState::locked, "measuring"},
-                                                         {JobState::trialFitOpen, "trial fit open"},
-                                                         {JobState::closingOpen, "closing open"},
-                                                         {JobState::signedOff, "signed off"}}};
+    static constexpr std::array<Word<JobState>, 5> list{{{JobState::unknown, Core::mark("not read yet")},
+                                                         {JobState::locked, Core::mark("measuring")},
+                                                         {JobState::trialFitOpen, Core::mark("trial fit open")},
+                                                         {JobState::closingOpen, Core::mark("closing open")},
+                                                         {JobState::signedOff, Core::mark("signed off")}}};
 };
 
 /// What came of the last verify round of the present build.
 enum class RoundResult { none, begun, held, moved, fallen };
 template <> struct WordsOf<RoundResult> {
-    static constexpr std::array<Word<RoundResult>, 5> list{{{RoundResult::none, "none"},
-                                                            {RoundResult::begun, "begun"},
-                                                            {RoundResult::held, "all held"},
-                                                            {RoundResult::moved, "moved"},
-                                                            {RoundResult::fallen, "no longer counts"}}};
+    static constexpr std::array<Word<RoundResult>, 5> list{{{RoundResult::none, Core::mark("none")},
+                                                            {RoundResult::begun, Core::mark("begun")},
+                                                            {RoundResult::held, Core::mark("all held")},
+                                                            {RoundResult::moved, Core::mark("moved")},
+                                                            {RoundResult::fallen, Core::mark("no longer counts")}}};
 };
 
 /// What a list says of a record in one line. The first group is known from a glance at the file, the rest once the

@@ -9,6 +9,7 @@
 #include <ledger/qt_text.h>
 #include <shop/entry_text.h>
 #include <store/database.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -38,7 +39,7 @@ template <class T> Result<std::vector<T>> entriesOf(const QJsonArray& array) {
         }
         auto* body = std::get_if<T>(&draft->body);
         if (body == nullptr) {
-            return refuse("“" + std::string(kindOf(draft->body).title) + "” does not belong there.");
+            return refuse(Core::say("“%1” does not belong there.", Core::say(kindOf(draft->body).title)));
         }
         list.push_back(std::move(*body));
     }
@@ -115,13 +116,15 @@ Result<Shelf> readShelf(const std::string& path) {
     }
     const QJsonDocument document = QJsonDocument::fromJson(QByteArray::fromStdString(*json));
     const int version = document.object().value("version").toInt();
-    auto shelf = version == fileVersion
-                     ? shelfFrom(document.object())
-                     : Result<Shelf>(refuse(version > fileVersion ? "it is of a newer version of this program."
-                                                                  : "it is no file of this program."));
+    auto shelf =
+        version == fileVersion
+            ? shelfFrom(document.object())
+            : Result<Shelf>(refuse(version > fileVersion ? Core::say("it is of a newer version of this program.")
+                                                         : Core::say("it is no file of this program.")));
     return shelf ? shelf
-                 : Result<Shelf>(refuse("The shop's people and instruments in " + inQuotes(path) + " cannot be used: " +
-                                        shelf.error().sentence + " Mend the file or move it away to begin anew."));
+                 : Result<Shelf>(refuse(Core::say("The shop's people and instruments in %1 cannot be used: %2 Mend the "
+                                                  "file or move it away to begin anew.",
+                                                  inQuotes(path), shelf.error().sentence)));
 }
 
 Result<void> writeShelf(const std::string& path, const Shelf& shelf) {

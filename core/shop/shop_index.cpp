@@ -9,6 +9,7 @@
 #include <filesystem>
 #include <fstream>
 #include <sqlite3.h>
+#include <units/say.h>
 #include <utility>
 
 namespace caprail {
@@ -47,7 +48,7 @@ Result<ShopRow> rowFrom(const Statement& row) {
     const auto state = enumAt<JobState>(row, 14);
     const auto round = enumAt<RoundResult>(row, 16);
     if (!reading || !state || !round) {
-        return refuse("The index of the folder is damaged: it is made anew.");
+        return refuse(Core::say("The index of the folder is damaged: it is made anew."));
     }
     ShopRow r;
     r.id = row.integer(0);
@@ -83,7 +84,8 @@ Result<std::string> madeFolder(const std::string& folder) {
     std::filesystem::create_directories(folder, error);
     std::array<char, PATH_MAX> real{};
     if (error || ::realpath(folder.c_str(), real.data()) == nullptr) {
-        return refuse("The cache folder " + inQuotes(folder) + " cannot be made: check its rights and the disk.");
+        return refuse(
+            Core::say("The cache folder %1 cannot be made: check its rights and the disk.", inQuotes(folder)));
     }
     // What is in it names customers: it is for its user alone.
     std::filesystem::permissions(real.data(), std::filesystem::perms::owner_all, error);
@@ -225,7 +227,7 @@ Result<ShopIndex> ShopIndex::open(const std::string& cacheFolder, const std::str
         if (database && !isOurs(**database, root)) {
             const auto empty = (*database)->integer("SELECT count(*) FROM sqlite_schema");
             if (auto made = empty && *empty == 0 ? makeTables(**database, root)
-                                                 : Result<void>(refuse("The index is of another version."));
+                                                 : Result<void>(refuse(Core::say("The index is of another version.")));
                 !made) {
                 database = tl::unexpected(made.error());
             }
@@ -286,7 +288,8 @@ Result<void> ShopIndex::verify() {
     if (!answer) {
         return tl::unexpected(answer.error());
     }
-    return *answer == "ok" ? Result<void>() : Result<void>(refuse("The index of the folder is damaged: " + *answer));
+    return *answer == "ok" ? Result<void>()
+                           : Result<void>(refuse(Core::say("The index of the folder is damaged: %1", *answer)));
 }
 
 Result<void> ShopIndex::together(const std::function<Result<void>()>& change) {

@@ -6,6 +6,7 @@
 #include <climits>
 #include <cstdlib>
 #include <filesystem>
+#include <units/say.h>
 #include <unordered_set>
 
 namespace caprail {
@@ -224,8 +225,9 @@ Result<std::string> realFolder(const std::string& folder) {
     std::array<char, PATH_MAX> real{};
     std::error_code error;
     if (::realpath(folder.c_str(), real.data()) == nullptr || !std::filesystem::is_directory(real.data(), error)) {
-        return refuse(inQuotes(plainLine(folder)) +
-                      " is no folder that can be read: check its name, or whether its disk or share is connected.");
+        return refuse(
+            Core::say("%1 is no folder that can be read: check its name, or whether its disk or share is connected.",
+                      inQuotes(plainLine(folder))));
     }
     return std::string(real.data());
 }

@@ -2,6 +2,7 @@
 #include <shop/template_note.h>
 
 #include <charconv>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -28,7 +29,7 @@ Result<TemplateNote> fromNote(const NoteAdded& note) {
             return result;
         }
     }
-    return refuse("The note “" + note.text.substr(0, 60) + "” names no template: it reads “NAME, revision 1”.");
+    return refuse(Core::say("The note “%1” names no template: it reads “NAME, revision 1”.", note.text.substr(0, 60)));
 }
 
 std::optional<TemplateNote> templateNoteOf(const Facts& facts) {

@@ -6,6 +6,7 @@
 #include <filesystem>
 #include <shop/entry_text.h>
 #include <store/database.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -34,7 +35,7 @@ Result<void> judge(const EngineTemplate& t) {
             return ok;
         }
     }
-    return facts.layout ? Result<void>() : Result<void>(refuse("A template needs an engine layout."));
+    return facts.layout ? Result<void>() : Result<void>(refuse(Core::say("A template needs an engine layout.")));
 }
 
 } // namespace
@@ -42,10 +43,11 @@ Result<void> judge(const EngineTemplate& t) {
 Result<EngineTemplate> templateFrom(const Ledger& ledger, const TemplateNote& note) {
     const Facts facts = fold(ledger);
     if (!facts.layout) {
-        return refuse("This record has no engine layout yet: set it at the engine station, then save the template.");
+        return refuse(
+            Core::say("This record has no engine layout yet: set it at the engine station, then save the template."));
     }
     if (note.name.find_first_not_of(" \t") == std::string::npos || note.name.find('\n') != std::string::npos) {
-        return refuse("Give the template a name of one line.");
+        return refuse(Core::say("Give the template a name of one line."));
     }
     EngineTemplate t{note, {}};
     const auto take = [&](std::int64_t entry) {
@@ -84,8 +86,9 @@ Result<EngineTemplate> templateFromLines(std::string_view lines, const std::stri
         } else if (mayStand(body)) {
             t.entries.push_back(std::move(body));
         } else {
-            return refuse("A template holds layout, bands, rules and fastener groups, and no “" +
-                          std::string(kindOf(body).title) + "”: take that line out.");
+            return refuse(
+                Core::say("A template holds layout, bands, rules and fastener groups, and no “%1”: take that line out.",
+                          kindOf(body).title));
         }
     }
     if (auto ok = judge(t); !ok) {
@@ -113,7 +116,8 @@ std::vector<EngineTemplate> TemplateFolder::all(std::vector<std::string>* proble
         if (t) {
             list.push_back(std::move(*t));
         } else if (problems != nullptr) {
-            problems->push_back(inQuotes(path) + " is no template that can be used: " + t.error().sentence);
+            problems->push_back(
+                Core::say("%1 is no template that can be used: %2", inQuotes(path), t.error().sentence));
         }
     }
     std::ranges::sort(list, {}, [](const EngineTemplate& t) { return t.note.name; });
@@ -143,7 +147,7 @@ Result<std::int64_t> TemplateFolder::keep(EngineTemplate t) const {
 Result<void> TemplateFolder::remove(std::string_view name) const {
     std::error_code error;
     if (!std::filesystem::remove(pathOf(name), error)) {
-        return refuse("There is no template “" + std::string(name) + "” of the shop's own that could be removed.");
+        return refuse(Core::say("There is no template “%1” of the shop's own that could be removed.", name));
     }
     return {};
 }
@@ -155,12 +159,12 @@ Result<EngineTemplate> TemplateFolder::importFile(const std::string& path) const
     }
     auto t = templateFromLines(*lines, std::filesystem::path(path).stem().string());
     if (!t) {
-        return refuse(inQuotes(path) + " is no template that can be used: " + t.error().sentence);
+        return refuse(Core::say("%1 is no template that can be used: %2", inQuotes(path), t.error().sentence));
     }
     if (const auto here = named(t->note.name); here && here->note.revision > t->note.revision) {
-        return refuse("The shop has revision " + std::to_string(here->note.revision) + " of “" + t->note.name +
-                      "” already, and the file holds revision " + std::to_string(t->note.revision) +
-                      ": remove the shop's first if the older one is wanted.");
+        return refuse(Core::say("The shop has revision %1 of “%2” already, and the file holds revision %3: remove the "
+                                "shop's first if the older one is wanted.",
+                                here->note.revision, t->note.name, t->note.revision));
     }
     if (auto written = writeText(pathOf(t->note.name), toLines(*t)); !written) {
         return tl::unexpected(written.error());
@@ -171,11 +175,11 @@ Result<EngineTemplate> TemplateFolder::importFile(const std::string& path) const
 Result<void> TemplateFolder::exportFile(std::string_view name, const std::string& path) const {
     const auto t = named(name);
     if (!t) {
-        return refuse("There is no template “" + std::string(name) + "” of the shop's own.");
+        return refuse(Core::say("There is no template “%1” of the shop's own.", name));
     }
     std::error_code error;
     if (std::filesystem::exists(path, error)) {
-        return refuse(inQuotes(path) + " exists already: choose another name.");
+        return refuse(Core::say("%1 exists already: choose another name.", inQuotes(path)));
     }
     return writeText(path, toLines(*t));
 }

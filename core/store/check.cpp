@@ -7,6 +7,7 @@
 #include <store/header.h>
 #include <store/open_checked.h>
 #include <store/schema.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -54,8 +55,9 @@ std::vector<AttachmentAdded> checkEntries(Database& database, const std::string&
             break;
         }
         if (row.sequence != expected) {
-            findings.add("Entry " + std::to_string(row.sequence) + " stands where entry " + std::to_string(expected) +
-                         " must be: entries were removed, inserted or put in another order.");
+            findings.add(Core::say(
+                "Entry %1 stands where entry %2 must be: entries were removed, inserted or put in another order.",
+                row.sequence, expected));
             expected = row.sequence;
         }
         auto entry = verifiedEntry(row, report.seal);
@@ -91,8 +93,9 @@ void checkAttachments(Database& database, const std::vector<AttachmentAdded>& ad
         }
         const std::string hash(rows->text(0));
         if (sha256Hex(rows->bytes(1)) != hash) {
-            findings.add("The bytes of the attachment " + hash.substr(0, 64) +
-                         " do not fit their hash: they were altered or damaged.");
+            findings.add(
+                Core::say("The bytes of the attachment %1 do not fit their hash: they were altered or damaged.",
+                          hash.substr(0, 64)));
         }
         kept.insert(hash);
         ++report.attachments;
@@ -101,13 +104,14 @@ void checkAttachments(Database& database, const std::vector<AttachmentAdded>& ad
     for (const AttachmentAdded& entry : added) {
         named.insert(entry.sha256);
         if (!kept.contains(entry.sha256)) {
-            findings.add("The bytes of the attachment “" + entry.fileName + "” (" + entry.sha256 +
-                         ") are missing: they were removed.");
+            findings.add(Core::say("The bytes of the attachment “%1” (%2) are missing: they were removed.",
+                                   entry.fileName, entry.sha256));
         }
     }
     for (const std::string& hash : kept) {
         if (!named.contains(hash)) {
-            findings.add("No entry tells of the attachment " + hash.substr(0, 64) + ": it was put there by hand.");
+            findings.add(
+                Core::say("No entry tells of the attachment %1: it was put there by hand.", hash.substr(0, 64)));
         }
     }
 }
@@ -129,18 +133,17 @@ void checkContent(Database& database, const std::string& sealDigits, CheckReport
         if (!more || !*more) {
             break;
         }
-        findings.add("The table “" + std::string(loose->text(0)) + "” has details of entry " +
-                     std::to_string(loose->integer(1)) + ", which does not exist.");
+        findings.add(Core::say("The table “%1” has details of entry %2, which does not exist.", loose->text(0),
+                               loose->integer(1)));
     }
     if (!sealDigits.empty()) {
         report.sealedEntry = 0;
     }
     checkAttachments(database, checkEntries(database, sealDigits, report, findings), report, findings);
     if (report.sealedEntry == 0) {
-        findings.add("No entry has the seal that was given: this is not the ledger that it was taken down from, or its "
-                     "end was removed. It has " +
-                     std::to_string(report.entries) + " entries and ends with the seal " + shortForm(report.seal) +
-                     ".");
+        findings.add(Core::say("No entry has the seal that was given: this is not the ledger that it was taken down "
+                               "from, or its end was removed. It has %1 entries and ends with the seal %2.",
+                               report.entries, shortForm(report.seal)));
     }
 }
 
@@ -158,9 +161,9 @@ Result<std::string> readShortForm(const std::string& typed) {
         }
     }
     if (digits.size() != 20 && digits.size() != 64) {
-        return refuse("“" + typed.substr(0, 100) +
-                      "” is no seal: type the five groups of four digits as they stand on the sheet, like "
-                      "3f2a-91c0-77de-0b15-a4c2.");
+        return refuse(Core::say("“%1” is no seal: type the five groups of four digits as they stand on the sheet, like "
+                                "3f2a-91c0-77de-0b15-a4c2.",
+                                typed.substr(0, 100)));
     }
     return digits;
 }

@@ -11,6 +11,7 @@
 #include <store/open_checked.h>
 #include <store/writer_lock.h>
 #include <unistd.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -24,10 +25,11 @@ bool exists(const std::string& path) {
 /// Gives a damaged file a second name, which leaves the first as it is; a rename does where the disk has no such thing.
 Result<void> keepUnderName(const std::string& record, const std::string& keptAs) {
     if (exists(keptAs)) {
-        return refuse(inQuotes(keptAs) + " exists already and is not overwritten: choose another name.");
+        return refuse(Core::say("%1 exists already and is not overwritten: choose another name.", inQuotes(keptAs)));
     }
     if (::link(record.c_str(), keptAs.c_str()) != 0 && std::rename(record.c_str(), keptAs.c_str()) != 0) {
-        return refuse(inQuotes(record) + " cannot be kept as " + inQuotes(keptAs) + ": " + std::strerror(errno) + ".");
+        return refuse(
+            Core::say("%1 cannot be kept as %2: %3.", inQuotes(record), inQuotes(keptAs), std::strerror(errno)));
     }
     // A journal that stayed would be played back into the restored record.
     (void)std::rename((record + "-journal").c_str(), (keptAs + "-journal").c_str());
@@ -81,10 +83,10 @@ Result<void> restoreUnderLock(const std::string& copy, const std::string& record
         return tl::unexpected(to.error());
     }
     if (*from == *to) {
-        return refuse(inQuotes(record) + " is the record itself: choose a copy of it.");
+        return refuse(Core::say("%1 is the record itself: choose a copy of it.", inQuotes(record)));
     }
     if (const CheckReport report = checkFile(*from); report.verdict != CheckVerdict::sound) {
-        return refuse("The copy is not restored: " + report.findings.front());
+        return refuse(Core::say("The copy is not restored: %1", report.findings.front()));
     }
     removeUnfinished(*to);
     // To write, so that a write that was cut off is taken back before the record is copied.

@@ -5,6 +5,7 @@
 #include <QFile>
 #include <map>
 #include <store/database.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -73,14 +74,15 @@ std::string csvField(std::string_view text) {
 Result<void> exportCsv(const Ledger& ledger, const std::string& folder) {
     const QDir target(QString::fromStdString(folder));
     if (!target.exists() && !QDir().mkpath(target.path())) {
-        return refuse("The folder " + inQuotes(folder) + " cannot be made: check its name and the rights to it.");
+        return refuse(
+            Core::say("The folder %1 cannot be made: check its name and the rights to it.", inQuotes(folder)));
     }
     const auto tables = tablesOf(ledger);
     const auto fileOf = [&](const std::string& name) { return target.filePath(QString::fromStdString(name + ".csv")); };
     for (const auto& [name, text] : tables) {
         if (QFile::exists(fileOf(name))) {
-            return refuse(inQuotes(fileOf(name).toStdString()) +
-                          " exists already and is not overwritten: choose another folder.");
+            return refuse(Core::say("%1 exists already and is not overwritten: choose another folder.",
+                                    inQuotes(fileOf(name).toStdString())));
         }
     }
     for (const auto& [name, text] : tables) {
@@ -88,8 +90,8 @@ Result<void> exportCsv(const Ledger& ledger, const std::string& folder) {
         const auto size = static_cast<qint64>(text.size());
         if (!file.open(QIODevice::WriteOnly | QIODevice::NewOnly) || file.write(text.data(), size) != size ||
             !file.flush()) {
-            return refuse(inQuotes(fileOf(name).toStdString()) +
-                          " cannot be written: " + file.errorString().toStdString() + ".");
+            return refuse(Core::say("%1 cannot be written: %2.", inQuotes(fileOf(name).toStdString()),
+                                    file.errorString().toStdString()));
         }
     }
     return {};

@@ -9,6 +9,7 @@
 #include <store/defences.h>
 #include <store/entry_rows.h>
 #include <store/schema.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -84,7 +85,7 @@ Result<void> graftSchema(const std::string& copy, std::uint32_t version) {
     QFile fresh(QString::fromStdString(freshPath));
     QFile target(QString::fromStdString(copy));
     if (!fresh.open(QIODevice::ReadWrite) || !target.open(QIODevice::ReadWrite)) {
-        return refuse("The copy to salvage from cannot be written: " + target.errorString().toStdString() + ".");
+        return refuse(Core::say("The copy to salvage from cannot be written: %1.", target.errorString().toStdString()));
     }
     auto database = Database::open(freshPath, Access::readWrite);
     auto made = database ? createSchema(**database, version) : tl::unexpected(database.error());
@@ -102,10 +103,11 @@ Result<void> graftSchema(const std::string& copy, std::uint32_t version) {
         }
         target.seek((number - 1) * pageSize);
         if (page.size() != pageSize || target.write(page) != pageSize) {
-            return refuse("The copy to salvage from cannot be written: " + target.errorString().toStdString() + ".");
+            return refuse(
+                Core::say("The copy to salvage from cannot be written: %1.", target.errorString().toStdString()));
         }
     }
-    return target.flush() ? Result<void>() : refuse("The copy to salvage from cannot be written.");
+    return target.flush() ? Result<void>() : refuse(Core::say("The copy to salvage from cannot be written."));
 }
 
 /// The version in the header of a file whose header looks whole.
@@ -131,7 +133,7 @@ Result<void> copyDamaged(const std::string& damaged, const std::string& copy, st
     QFile from(QString::fromStdString(damaged));
     QFile to(QString::fromStdString(copy));
     if (!from.open(QIODevice::ReadOnly) || !to.open(QIODevice::WriteOnly)) {
-        return refuse(inQuotes(damaged) + " cannot be read: " + from.errorString().toStdString() + ".");
+        return refuse(Core::say("%1 cannot be read: %2.", inQuotes(damaged), from.errorString().toStdString()));
     }
     std::int64_t unreadable = 0;
     for (qint64 at = 0; at < from.size(); at += pageSize) {
@@ -142,18 +144,19 @@ Result<void> copyDamaged(const std::string& damaged, const std::string& copy, st
             block = QByteArray(wanted, '\0');
         }
         if (to.write(block) != wanted) {
-            return refuse("There is no room to work on a copy of " + inQuotes(damaged) + ": " +
-                          to.errorString().toStdString() + ".");
+            return refuse(Core::say("There is no room to work on a copy of %1: %2.", inQuotes(damaged),
+                                    to.errorString().toStdString()));
         }
     }
     if (unreadable != 0) {
-        sentences.push_back("The disk does not give " + std::to_string(unreadable) + " blocks of the file.");
+        sentences.push_back(Core::say("The disk does not give %1 blocks of the file.", unreadable));
     }
     const QString journal = QString::fromStdString(damaged + "-journal");
     if (QFile::exists(journal) && QFile::copy(journal, QString::fromStdString(copy + "-journal"))) {
-        sentences.emplace_back("A write that was cut off is taken back first.");
+        sentences.emplace_back(Core::say("A write that was cut off is taken back first."));
     }
-    return to.flush() ? Result<void>() : refuse("There is no room to work on a copy of " + inQuotes(damaged) + ".");
+    return to.flush() ? Result<void>()
+                      : refuse(Core::say("There is no room to work on a copy of %1.", inQuotes(damaged)));
 }
 
 Result<std::unique_ptr<Database>> openDamaged(const std::string& copy, std::vector<std::string>& sentences) {
@@ -168,7 +171,7 @@ Result<std::unique_ptr<Database>> openDamaged(const std::string& copy, std::vect
     const QString file = QString::fromStdString(copy);
     const QString before = file + QStringLiteral(".before");
     if (!QFile::copy(file, before)) {
-        return refuse("There is no room to work on a copy of the damaged record.");
+        return refuse(Core::say("There is no room to work on a copy of the damaged record."));
     }
     // Which version it was is in its header, which may be damaged too. Then it is the schema under which most entries
     // show; of two alike the older one, whose fewer pages cover less of what follows them.
@@ -178,7 +181,7 @@ Result<std::unique_ptr<Database>> openDamaged(const std::string& copy, std::vect
     const auto graft = [&](std::uint32_t version) -> Result<std::unique_ptr<Database>> {
         QFile::remove(file);
         if (!QFile::copy(before, file)) {
-            return refuse("There is no room to work on a copy of the damaged record.");
+            return refuse(Core::say("There is no room to work on a copy of the damaged record."));
         }
         if (auto grafted = graftSchema(copy, version); !grafted) {
             return tl::unexpected(grafted.error());
@@ -199,9 +202,10 @@ Result<std::unique_ptr<Database>> openDamaged(const std::string& copy, std::vect
         }
     }
     if (best == 0) {
-        return refuse("The tables of the record cannot be found any more: look for a copy of it.");
+        return refuse(Core::say("The tables of the record cannot be found any more: look for a copy of it."));
     }
-    sentences.emplace_back("The header or the list of tables was damaged or altered and is taken from a fresh record.");
+    sentences.emplace_back(
+        Core::say("The header or the list of tables was damaged or altered and is taken from a fresh record."));
     return graft(best);
 }
 

@@ -3,6 +3,7 @@
 
 #include <QUtf8StringView>
 #include <sqlite3.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -147,7 +148,7 @@ Result<std::int64_t> Database::integer(std::string_view sql) {
         return tl::unexpected(row.error());
     }
     if (!*row) {
-        return refuse(inQuotes(m_path) + " gives no answer to “" + std::string(sql) + "”.");
+        return refuse(Core::say("%1 gives no answer to “%2”.", inQuotes(m_path), sql));
     }
     return statement->integer(0);
 }
@@ -162,7 +163,7 @@ Result<std::string> Database::text(std::string_view sql) {
         return tl::unexpected(row.error());
     }
     if (!*row) {
-        return refuse(inQuotes(m_path) + " gives no answer to “" + std::string(sql) + "”.");
+        return refuse(Core::say("%1 gives no answer to “%2”.", inQuotes(m_path), sql));
     }
     return std::string(statement->text(0));
 }
@@ -182,44 +183,47 @@ bool Database::inTransaction() const {
 std::string sentenceFor(int code, const std::string& path, const std::string& detail) {
     const std::string file = inQuotes(path);
     if (code == SQLITE_READONLY_DBMOVED) {
-        return file + " was moved or deleted while it was open: save a copy elsewhere, then open that.";
+        return Core::say("%1 was moved or deleted while it was open: save a copy elsewhere, then open that.", file);
     }
     if (code == SQLITE_READONLY_ROLLBACK) {
-        return file + " was left in the middle of a write, which must be taken back first: open it where it and its "
-                      "folder may be written.";
+        return Core::say("%1 was left in the middle of a write, which must be taken back first: open it where it and "
+                         "its folder may be written.",
+                         file);
     }
     if (code == SQLITE_IOERR_LOCK || code == SQLITE_IOERR_UNLOCK || code == SQLITE_IOERR_RDLOCK ||
         code == SQLITE_IOERR_CHECKRESERVEDLOCK) {
-        return "The folder of " + file +
-               " does not lock files, as some network folders do not: have locks switched on "
-               "there, or save a copy on a disk of this computer.";
+        return Core::say("The folder of %1 does not lock files, as some network folders do not: have locks switched on "
+                         "there, or save a copy on a disk of this computer.",
+                         file);
     }
     switch (code & 0xff) {
     case SQLITE_NOLFS:
-        return "The disk of " + file + " takes no file of this size: save a copy on another one.";
+        return Core::say("The disk of %1 takes no file of this size: save a copy on another one.", file);
     case SQLITE_INTERRUPT:
-        return file + " takes longer to read than a record does: it is damaged, or was made to. It was not changed.";
+        return Core::say(
+            "%1 takes longer to read than a record does: it is damaged, or was made to. It was not changed.", file);
     case SQLITE_FULL:
-        return "There is no room on the disk of " + file + ": free some, then store again.";
+        return Core::say("There is no room on the disk of %1: free some, then store again.", file);
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
-        return file + " is being written by another program: try again in a moment.";
+        return Core::say("%1 is being written by another program: try again in a moment.", file);
     case SQLITE_READONLY:
     case SQLITE_PERM:
     case SQLITE_AUTH:
-        return file + " may not be written: ask for the right to, or save a copy elsewhere.";
+        return Core::say("%1 may not be written: ask for the right to, or save a copy elsewhere.", file);
     case SQLITE_CANTOPEN:
-        return file + " cannot be opened: check that it exists and that it and its folder may be used.";
+        return Core::say("%1 cannot be opened: check that it exists and that it and its folder may be used.", file);
     case SQLITE_IOERR:
-        return "The disk of " + file + " does not answer as it should (" + detail +
-               "): check it, then try again or save a copy elsewhere.";
+        return Core::say(
+            "The disk of %1 does not answer as it should (%2): check it, then try again or save a copy elsewhere.",
+            file, detail);
     case SQLITE_CORRUPT:
     case SQLITE_NOTADB:
-        return file + " is damaged (" + detail + "): salvage what can be read into a new file.";
+        return Core::say("%1 is damaged (%2): salvage what can be read into a new file.", file, detail);
     case SQLITE_NOMEM:
-        return "There is not enough memory for " + file + ": close other programs, then try again.";
+        return Core::say("There is not enough memory for %1: close other programs, then try again.", file);
     case SQLITE_TOOBIG:
-        return file + " would hold or holds something larger than a record may: the limit is 64 MiB.";
+        return Core::say("%1 would hold or holds something larger than a record may: the limit is 64 MiB.", file);
     default:
         return file + ": " + detail + ".";
     }

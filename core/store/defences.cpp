@@ -2,6 +2,7 @@
 #include <store/defences.h>
 
 #include <sqlite3.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -45,8 +46,9 @@ Result<void> prepareForWriting(Database& database) {
         return tl::unexpected(journal.error());
     }
     if (*journal != "delete") {
-        return refuse(inQuotes(database.path()) + " keeps its journal in another way (" + *journal +
-                      ") than a record does: salvage its entries into a new file.");
+        return refuse(Core::say(
+            "%1 keeps its journal in another way (%2) than a record does: salvage its entries into a new file.",
+            inQuotes(database.path()), *journal));
     }
     auto done = database.run("PRAGMA synchronous = EXTRA; PRAGMA fullfsync = ON; "
                              "PRAGMA foreign_keys = ON");

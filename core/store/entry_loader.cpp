@@ -6,6 +6,7 @@
 #include <future>
 #include <store/defences.h>
 #include <thread>
+#include <units/say.h>
 #include <utility>
 
 namespace caprail {
@@ -125,17 +126,17 @@ public:
                 return more;
             }
             if (row.sequence != m_expected) {
-                return refuse(inQuotes(m_database.path()) + " has entry " + std::to_string(row.sequence) +
-                              " where entry " + std::to_string(m_expected) +
-                              " must be: entries were removed, inserted or put in another order.");
+                return refuse(Core::say(
+                    "%1 has entry %2 where entry %3 must be: entries were removed, inserted or put in another order.",
+                    inQuotes(m_database.path()), row.sequence, m_expected));
             }
             ++m_expected;
             const std::size_t memory = memoryOf(row);
             batch.memory += memory;
             m_memory += memory;
             if (m_memory > largestLedger) {
-                return refuse(inQuotes(m_database.path()) + " holds more than this program reads into memory (" +
-                              std::to_string(largestLedger / 1024 / 1024) + " MiB of entries).");
+                return refuse(Core::say("%1 holds more than this program reads into memory (%2 MiB of entries).",
+                                        inQuotes(m_database.path()), largestLedger / 1024 / 1024));
             }
         }
         return true;
@@ -158,8 +159,9 @@ Result<Entry> verifiedEntry(const EntryRow& row, const Seal& before) {
     // Over the cells as they are, not over the entry made from them, which may ignore a cell that means nothing.
     const KindInfo& info = allKinds()[row.kind];
     if (sealOver(before, canonicalText(row.sequence, entry->time, row.person, info, row.cells)) != row.seal) {
-        return refuse("The seal of entry " + std::to_string(row.sequence) +
-                      " does not fit: it, or the one before it, was altered after it was sealed.");
+        return refuse(
+            Core::say("The seal of entry %1 does not fit: it, or the one before it, was altered after it was sealed.",
+                      row.sequence));
     }
     return entry;
 }
@@ -190,7 +192,7 @@ Result<void> readEntries(Database& database, Ledger& ledger) {
         }
     }
     if (auto verified = verification.finish(); !verified) {
-        return refuse("In " + inQuotes(database.path()) + ": " + verified.error().sentence);
+        return refuse(Core::say("In %1: %2", inQuotes(database.path()), verified.error().sentence));
     }
     return readOn ? Result<void>() : tl::unexpected(readOn.error());
 }

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <store/defences.h>
 #include <store/schema.h>
+#include <units/say.h>
 #include <unordered_map>
 
 namespace caprail {
@@ -11,7 +12,7 @@ namespace caprail {
 namespace {
 
 std::string entryName(std::int64_t sequence) {
-    return "entry " + std::to_string(sequence);
+    return Core::say("entry %1", sequence);
 }
 
 std::string_view sealView(const Seal& seal) {
@@ -40,10 +41,10 @@ Result<std::size_t> indexOfKind(std::string_view kind) {
 
 Result<void> checkText(std::string_view text) {
     if (text.size() > largestText) {
-        return refuse("holds a text longer than " + std::to_string(largestText / 1024) + " KiB: shorten it");
+        return refuse(Core::say("holds a text longer than %1 KiB: shorten it", largestText / 1024));
     }
     if (!isPlainUtf8(text)) {
-        return refuse("holds a text that is not plain UTF-8: type it anew");
+        return refuse(Core::say("holds a text that is not plain UTF-8: type it anew"));
     }
     return {};
 }
@@ -56,8 +57,8 @@ Result<void> readEntryRow(const Database& database, const Statement& statement, 
     const auto kind = indexOfKind(statement.text(3));
     const std::string_view seal = statement.bytes(4);
     if (!kind || seal.size() != row.seal.bytes.size()) {
-        return refuse("In " + inQuotes(database.path()) + " " + entryName(row.sequence) +
-                      " is damaged: " + (kind ? "its seal has the wrong length." : kind.error().sentence));
+        return refuse(Core::say("In %1 %2 is damaged: %3", inQuotes(database.path()), entryName(row.sequence),
+                                (kind ? Core::say("its seal has the wrong length.") : kind.error().sentence)));
     }
     row.kind = *kind;
     std::ranges::transform(seal, row.seal.bytes.begin(), [](char c) { return static_cast<std::uint8_t>(c); });
@@ -78,8 +79,8 @@ Result<void> readCells(const Database& database, const Statement& statement, Ent
         } else if (type == Statement::Type::text) {
             const std::string_view text = statement.text(column);
             if (auto good = checkText(text); !good) {
-                return refuse("In " + inQuotes(database.path()) + " “" + columns[i].name + "” of " +
-                              entryName(row.sequence) + " " + good.error().sentence + ".");
+                return refuse(Core::say("In %1 “%2” of %3 %4.", inQuotes(database.path()), columns[i].name,
+                                        entryName(row.sequence), good.error().sentence));
             }
             if (auto* kept = std::get_if<std::string>(&row.cells[i])) {
                 kept->assign(text); // its memory is used again
@@ -87,16 +88,16 @@ Result<void> readCells(const Database& database, const Statement& statement, Ent
                 row.cells[i].emplace<std::string>(text);
             }
         } else {
-            return refuse("In " + inQuotes(database.path()) + " “" + columns[i].name + "” of " +
-                          entryName(row.sequence) + " is neither a whole number nor a text: the file is damaged.");
+            return refuse(Core::say("In %1 “%2” of %3 is neither a whole number nor a text: the file is damaged.",
+                                    inQuotes(database.path()), columns[i].name, entryName(row.sequence)));
         }
     }
     return {};
 }
 
 std::string detailsMissing(const Database& database, const EntryRow& row) {
-    return inQuotes(database.path()) + " lacks the details of " + entryName(row.sequence) + " in the table “" +
-           std::string(allKinds()[row.kind].kind) + "”: it was altered or damaged.";
+    return Core::say("%1 lacks the details of %2 in the table “%3”: it was altered or damaged.",
+                     inQuotes(database.path()), entryName(row.sequence), allKinds()[row.kind].kind);
 }
 
 } // namespace
@@ -193,9 +194,9 @@ Result<void> EntryReader::advance(Detail& detail) {
 Result<bool> EntryReader::atEnd() {
     for (std::size_t kind = 0; kind < m_details.size(); ++kind) {
         if (m_details[kind].hasRow) {
-            return refuse(inQuotes(m_database->path()) + " has details of " +
-                          entryName(m_details[kind].statement->integer(0)) + " in the table “" +
-                          std::string(allKinds()[kind].kind) + "” without that entry: it was altered or damaged.");
+            return refuse(Core::say(
+                "%1 has details of %2 in the table “%3” without that entry: it was altered or damaged.",
+                inQuotes(m_database->path()), entryName(m_details[kind].statement->integer(0)), allKinds()[kind].kind));
         }
     }
     return false;
@@ -240,7 +241,7 @@ Result<void> EntryLookup::read(std::int64_t sequence, EntryRow& row) {
     };
     const auto found = find(m_entry, "SELECT sequence, time, person, kind, seal FROM entry");
     if (!found || !*found) {
-        return found ? refuse("its row is gone.") : tl::unexpected(found.error());
+        return found ? refuse(Core::say("its row is gone.")) : tl::unexpected(found.error());
     }
     if (auto done = readEntryRow(m_database, *m_entry, row); !done) {
         return done;
@@ -265,14 +266,14 @@ Result<void> EntryLookup::read(std::int64_t sequence, EntryRow& row) {
 
 Result<Entry> entryFrom(const EntryRow& row) {
     const auto about = [&](const std::string& sentence) {
-        return refuse("Entry " + std::to_string(row.sequence) + ": " + sentence);
+        return refuse(Core::say("Entry %1: %2", row.sequence, sentence));
     };
     const auto time = parseUtcTime(row.time);
     if (!time || row.time.size() != 24) { // only the form with milliseconds is written, so that bytes fit the seal
-        return about("“" + row.time.substr(0, 40) + "” is no moment as a record writes it.");
+        return about(Core::say("“%1” is no moment as a record writes it.", row.time.substr(0, 40)));
     }
     if (auto good = checkText(row.person); !good) {
-        return about("its person " + good.error().sentence + ".");
+        return about(Core::say("its person %1.", good.error().sentence));
     }
     auto body = bodyFrom(row.kind, row.cells);
     if (!body) {
@@ -292,7 +293,7 @@ Result<Entry> asStored(const Entry& entry, const std::vector<Cell>& cells) {
     }
     auto stored = entryFrom({entry.sequence, format(entry.time), entry.person, entry.body.index(), cells, entry.seal});
     if (stored && stored->time != entry.time) {
-        return refuse("The moment of this entry lies outside the calendar: set the clock of this computer.");
+        return refuse(Core::say("The moment of this entry lies outside the calendar: set the clock of this computer."));
     }
     return stored;
 }

@@ -8,6 +8,7 @@
 #include <memory>
 #include <sqlite3.h>
 #include <store/database.h>
+#include <units/say.h>
 #include <vector>
 
 namespace caprail {
@@ -30,60 +31,61 @@ HeaderFinding judgeHeader(std::string_view header, std::uint64_t size, const std
     const std::string file = inQuotes(path);
     constexpr std::string_view magic("SQLite format 3\0", 16);
     if (header.empty()) {
-        return {FileKind::notARecord, file + " is empty: it is no build record.", 0};
+        return {FileKind::notARecord, Core::say("%1 is empty: it is no build record.", file), 0};
     }
     if (header.size() < headerSize) {
         const bool begins = header.size() >= magic.size() && header.starts_with(magic);
         return {begins ? FileKind::damagedRecord : FileKind::notARecord,
-                file + (begins ? " breaks off within its first 100 bytes: look for a copy of it."
-                               : " is no build record: choose a file that ends in .caprail."),
+                begins ? Core::say("%1 breaks off within its first 100 bytes: look for a copy of it.", file)
+                       : Core::say("%1 is no build record: choose a file that ends in .caprail.", file),
                 0};
     }
     const bool ours = bigEndian(header, 68) == applicationId;
     if (!header.starts_with(magic)) {
         return {ours ? FileKind::damagedRecord : FileKind::notARecord,
-                file + (ours ? " is damaged in its first bytes: salvage what can be read into a new file."
-                             : " is no build record: choose a file that ends in .caprail."),
+                ours ? Core::say("%1 is damaged in its first bytes: salvage what can be read into a new file.", file)
+                     : Core::say("%1 is no build record: choose a file that ends in .caprail.", file),
                 0};
     }
     if (!ours) {
-        return {FileKind::notARecord,
-                file + " is a database of another program, not a build record: choose a file that ends in .caprail.",
-                0};
+        return {
+            FileKind::notARecord,
+            Core::say("%1 is a database of another program, not a build record: choose a file that ends in .caprail.",
+                      file),
+            0};
     }
     const std::uint32_t version = bigEndian(header, 60);
     if (version > schemaVersion && version < 10'000) {
         return {FileKind::newerRecord,
-                file +
-                    " was written by a newer version of this program (its tables are of "
-                    "version " +
-                    std::to_string(version) + ", this program knows up to " + std::to_string(schemaVersion) +
-                    "): open it with that one; it was not touched.",
+                Core::say("%1 was written by a newer version of this program (its tables are of version %2, this "
+                          "program knows up to %3): open it with that one; it was not touched.",
+                          file, version, schemaVersion),
                 version};
     }
     const auto damaged = [&](const std::string& what) {
         return HeaderFinding{FileKind::damagedRecord,
-                             file + " is damaged: " + what + ". Salvage what can be read into a new file.", 0};
+                             Core::say("%1 is damaged: %2. Salvage what can be read into a new file.", file, what), 0};
     };
     if (version == 0 || version > schemaVersion) {
-        return damaged("its version number is " + std::to_string(version));
+        return damaged(Core::say("its version number is %1", version));
     }
     if (header[18] == 2 || header[19] == 2) {
-        return damaged("it was switched to write-ahead mode, which leaves parts of a record beside the file");
+        return damaged(
+            Core::say("it was switched to write-ahead mode, which leaves parts of a record beside the file"));
     }
     // SQLite would still read a file whose write version it does not know, and never write to it.
     if (header[18] != 1 || header[19] != 1) {
-        return damaged("its file format is " + std::to_string(static_cast<unsigned char>(header[18])) + "/" +
-                       std::to_string(static_cast<unsigned char>(header[19])) + ", that of a record is 1/1");
+        return damaged(Core::say("its file format is %1/%2, that of a record is 1/1",
+                                 static_cast<unsigned char>(header[18]), static_cast<unsigned char>(header[19])));
     }
     const std::uint32_t rawSize = static_cast<std::uint32_t>(static_cast<unsigned char>(header[16])) << 8 |
                                   static_cast<unsigned char>(header[17]);
     const std::uint64_t pageSize = rawSize == 1 ? 65'536 : rawSize;
     if (pageSize < 512 || (pageSize & (pageSize - 1)) != 0) {
-        return damaged("its page size is " + std::to_string(pageSize));
+        return damaged(Core::say("its page size is %1", pageSize));
     }
     if (size < pageSize) {
-        return damaged("it breaks off within its first page");
+        return damaged(Core::say("it breaks off within its first page"));
     }
     return {FileKind::record, {}, version};
 }
@@ -123,10 +125,10 @@ Result<HeaderFinding> readHeader(const std::string& path) {
 Result<std::string> resolveRecord(const std::string& path) {
     const QFileInfo info(QString::fromStdString(path));
     if (!info.exists()) {
-        return refuse("There is no file " + inQuotes(path) + ": check its name and folder.");
+        return refuse(Core::say("There is no file %1: check its name and folder.", inQuotes(path)));
     }
     if (!info.isFile()) {
-        return refuse(inQuotes(path) + " is no plain file: choose a file that ends in .caprail.");
+        return refuse(Core::say("%1 is no plain file: choose a file that ends in .caprail.", inQuotes(path)));
     }
     return info.canonicalFilePath().toStdString();
 }

@@ -11,6 +11,7 @@
 #include <store/database.h>
 #include <sys/stat.h>
 #include <unistd.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -40,14 +41,14 @@ Result<void> makeBeside(const std::string& path, const std::function<Result<void
                         const std::function<Result<void>(const std::string&)>& putInPlace) {
     const std::string folder = folderOf(path);
     if (!QFileInfo(QString::fromStdString(folder)).isDir()) {
-        return refuse("There is no folder " + inQuotes(folder) + ": make it first.");
+        return refuse(Core::say("There is no folder %1: make it first.", inQuotes(folder)));
     }
     const std::string name = QFileInfo(QString::fromStdString(path)).fileName().toStdString();
     const std::string made = folder + "/." + name + "." + std::to_string(::getpid()) + ".new";
     ::unlink(made.c_str()); // left by a dead process of the same number
     const int file = ::open(made.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_NOFOLLOW | O_CLOEXEC, 0666);
     if (file < 0) {
-        return refuse(inQuotes(path) + " cannot be made: " + reason() + ".");
+        return refuse(Core::say("%1 cannot be made: %2.", inQuotes(path), reason()));
     }
     ::close(file);
     const Leftovers leftovers(made);
@@ -74,24 +75,24 @@ std::string folderOf(const std::string& path) {
 Result<void> syncToDisk(const std::string& path) {
     const int file = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
     if (file < 0) {
-        return refuse(inQuotes(path) + " cannot be opened: " + reason() + ".");
+        return refuse(Core::say("%1 cannot be opened: %2.", inQuotes(path), reason()));
     }
     const bool synced = ::fsync(file) == 0 || errno == EINVAL; // some file systems cannot sync a folder
     const std::string why = synced ? "" : reason();
     ::close(file);
-    return synced ? Result<void>() : refuse(inQuotes(path) + " cannot be put safely on the disk: " + why + ".");
+    return synced ? Result<void>() : refuse(Core::say("%1 cannot be put safely on the disk: %2.", inQuotes(path), why));
 }
 
 Result<void> makeNewFile(const std::string& path, const std::function<Result<void>(const std::string&)>& fill) {
     const QFileInfo target(QString::fromStdString(path));
     if (target.exists() || target.isSymLink()) {
-        return refuse(inQuotes(path) + " exists already and is not overwritten: choose another name.");
+        return refuse(Core::say("%1 exists already and is not overwritten: choose another name.", inQuotes(path)));
     }
     return makeBeside(path, fill, [&](const std::string& made) -> Result<void> {
         // QFile::rename never replaces a file that exists.
         QFile finished(QString::fromStdString(made));
         if (!finished.rename(target.absoluteFilePath())) {
-            return refuse(inQuotes(path) + " cannot be made: " + finished.errorString().toStdString() + ".");
+            return refuse(Core::say("%1 cannot be made: %2.", inQuotes(path), finished.errorString().toStdString()));
         }
         auto synced = syncToDisk(folderOf(path));
         if (!synced) {
@@ -104,11 +105,11 @@ Result<void> makeNewFile(const std::string& path, const std::function<Result<voi
 Result<void> replaceFile(const std::string& path, const std::function<Result<void>(const std::string&)>& fill) {
     struct stat old {};
     if (::lstat(path.c_str(), &old) != 0 || !S_ISREG(old.st_mode)) {
-        return refuse(inQuotes(path) + " is no file that could be replaced: choose another name.");
+        return refuse(Core::say("%1 is no file that could be replaced: choose another name.", inQuotes(path)));
     }
     return makeBeside(path, fill, [&](const std::string& made) -> Result<void> {
         if (::chmod(made.c_str(), old.st_mode & 07777) != 0 || ::rename(made.c_str(), path.c_str()) != 0) {
-            return refuse(inQuotes(path) + " cannot be replaced: " + reason() + ".");
+            return refuse(Core::say("%1 cannot be replaced: %2.", inQuotes(path), reason()));
         }
         // Both the old and the new file are whole: where the folder cannot be synced, a power cut may bring back the
         // old one, and that is all.

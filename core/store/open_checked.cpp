@@ -7,6 +7,7 @@
 #include <store/schema.h>
 #include <store/time_guard.h>
 #include <sys/stat.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -95,8 +96,9 @@ Result<void> readTail(Database& database, Ledger& ledger) {
             const Seal seal = ledger.seal();
             if (!*found || row->bytes(0) !=
                                std::string_view(reinterpret_cast<const char*>(seal.bytes.data()), seal.bytes.size())) {
-                return refuse(inQuotes(database.path()) + " no longer holds the entries that were read from it: it was "
-                                                          "replaced. Save a copy of what is on screen elsewhere.");
+                return refuse(Core::say("%1 no longer holds the entries that were read from it: it was replaced. Save "
+                                        "a copy of what is on screen elsewhere.",
+                                        inQuotes(database.path())));
             }
         }
         return readEntries(database, ledger);
@@ -109,8 +111,8 @@ Result<void> verifyStructure(Database& database, const std::string& pragma) {
         return tl::unexpected(finding.error());
     }
     if (*finding != "ok") {
-        return refuse(inQuotes(database.path()) + " is damaged (" + finding->substr(0, 200) +
-                      "): salvage what can be read into a new file.");
+        return refuse(Core::say("%1 is damaged (%2): salvage what can be read into a new file.",
+                                inQuotes(database.path()), finding->substr(0, 200)));
     }
     return {};
 }

@@ -12,6 +12,7 @@
 #include <store/schema.h>
 #include <store/upgrade.h>
 #include <store/writer_lock.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -95,10 +96,11 @@ Result<RecordFile> RecordFile::open(const std::string& path, OpenMode mode) {
         return tl::unexpected(older.error());
     }
     if (mode == OpenMode::readOnly) {
-        state->readOnlyReason = inQuotes(state->path) + " was opened to be read only.";
+        state->readOnlyReason = Core::say("%1 was opened to be read only.", inQuotes(state->path));
     } else if (*older) {
-        state->readOnlyReason = inQuotes(state->path) + " was written by an earlier version of this program: it can be "
-                                                        "read, and written once it is upgraded.";
+        state->readOnlyReason = Core::say(
+            "%1 was written by an earlier version of this program: it can be read, and written once it is upgraded.",
+            inQuotes(state->path));
     } else if (auto lock = WriterLock::take(state->path)) {
         state->lock = std::move(*lock);
     } else {
@@ -138,8 +140,8 @@ Result<void> RecordFile::load(State& state) {
 Result<void> RecordFile::canKeep(UtcTime time, const std::string& person, const Body& body) const {
     const auto* attachment = std::get_if<AttachmentAdded>(&body);
     if (attachment != nullptr && attachment->size > largestAttachment) {
-        return refuse("“" + attachment->fileName + "” is larger than a record takes (" +
-                      std::to_string(largestAttachment / 1024 / 1024) + " MiB): make it smaller first.");
+        return refuse(Core::say("“%1” is larger than a record takes (%2 MiB): make it smaller first.",
+                                attachment->fileName, largestAttachment / 1024 / 1024));
     }
     const auto stored = asStored({ledger().size() + 1, time, person, body, {}}, cellsOf(body));
     return stored ? Result<void>() : tl::unexpected(stored.error());
@@ -155,7 +157,8 @@ Result<std::int64_t> RecordFile::appendWithAttachment(UtcTime time, const std::s
         return tl::unexpected(good.error());
     }
     if (entry.size != static_cast<std::int64_t>(bytes.size()) || entry.sha256 != sha256Hex(bytes)) {
-        return refuse("The bytes of “" + entry.fileName + "” do not fit the size and hash that its entry gives.");
+        return refuse(
+            Core::say("The bytes of “%1” do not fit the size and hash that its entry gives.", entry.fileName));
     }
     return store(time, person, entry, &bytes);
 }
@@ -191,8 +194,9 @@ Result<std::int64_t> RecordFile::store(UtcTime time, const std::string& person, 
             return tl::unexpected(version.error());
         }
         if (*version != s.dataVersion) {
-            return refuse(inQuotes(s.path) + " was written by another program since it was read: read it again, then "
-                                             "store the entry.");
+            return refuse(
+                Core::say("%1 was written by another program since it was read: read it again, then store the entry.",
+                          inQuotes(s.path)));
         }
         if (auto done = s.writer->insert(*entry, cells); !done) {
             return done;
@@ -232,12 +236,14 @@ Result<std::string> RecordFile::attachmentBytes(const std::string& sha256) const
         return tl::unexpected(found.error());
     }
     if (!*found) {
-        return refuse(inQuotes(m_state->path) + " holds no attachment with the hash " + sha256.substr(0, 64) + ".");
+        return refuse(
+            Core::say("%1 holds no attachment with the hash %2.", inQuotes(m_state->path), sha256.substr(0, 64)));
     }
     std::string bytes(row->bytes(0));
     if (sha256Hex(bytes) != sha256) {
-        return refuse("In " + inQuotes(m_state->path) + " the attachment " + sha256.substr(0, 64) +
-                      " is damaged or was altered: its bytes no longer fit their hash.");
+        return refuse(
+            Core::say("In %1 the attachment %2 is damaged or was altered: its bytes no longer fit their hash.",
+                      inQuotes(m_state->path), sha256.substr(0, 64)));
     }
     return bytes;
 }
@@ -289,9 +295,8 @@ Result<std::vector<std::string>> RecordFile::saveElsewhere(const std::string& pa
                 if (const auto bytes = attachmentBytes(added->sha256)) {
                     done = writer.insertAttachment(added->sha256, *bytes);
                 } else {
-                    missing.push_back("The bytes of “" + added->fileName + "” (entry " +
-                                      std::to_string(entry.sequence) +
-                                      ") could not be read: " + bytes.error().sentence);
+                    missing.push_back(Core::say("The bytes of “%1” (entry %2) could not be read: %3", added->fileName,
+                                                entry.sequence, bytes.error().sentence));
                 }
             }
             done = done ? writer.insert(entry, cellsOf(entry.body)) : done;
@@ -318,9 +323,9 @@ Result<void> RecordFile::restoreFrom(const std::string& copy, const std::string&
     state->path = path();
     const auto older = olderVersion(path());
     if (older && *older) {
-        state->readOnlyReason = inQuotes(path()) +
-                                " was restored from a copy of an earlier version: it can be read, and written once it "
-                                "is upgraded.";
+        state->readOnlyReason = Core::say(
+            "%1 was restored from a copy of an earlier version: it can be read, and written once it is upgraded.",
+            inQuotes(path()));
     } else {
         state->lock = std::move(m_state->lock);
     }

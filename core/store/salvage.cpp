@@ -9,6 +9,7 @@
 #include <store/header.h>
 #include <store/new_file.h>
 #include <store/schema.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -56,11 +57,12 @@ public:
                     return carried;
                 }
                 m_report.lost.push_back(number);
-                say("Entry " + std::to_string(number) + " is lost: " + carried.error().sentence);
+                say(Core::say("Entry %1 is lost: %2", number, carried.error().sentence));
             }
         }
         if (m_report.kept == 0) {
-            return refuse("Not one entry of " + inQuotes(m_from.path()) + " can be read: look for a copy of it.");
+            return refuse(
+                Core::say("Not one entry of %1 can be read: look for a copy of it.", inQuotes(m_from.path())));
         }
         return m_to.run("COMMIT");
     }
@@ -85,8 +87,7 @@ private:
         auto entry = entryFrom(row);
         if (entry) {
             m_report.unsealed.push_back(number);
-            say("The seal of entry " + std::to_string(number) +
-                " does not fit: it was altered, or the one before it is lost.");
+            say(Core::say("The seal of entry %1 does not fit: it was altered, or the one before it is lost.", number));
         }
         return entry;
     }
@@ -95,7 +96,7 @@ private:
         if (auto* strike = std::get_if<Struck>(&entry.body)) {
             const auto now = m_numbers.find(strike->entry);
             if (now == m_numbers.end()) {
-                return refuse("it strikes entry " + std::to_string(strike->entry) + ", which is lost.");
+                return refuse(Core::say("it strikes entry %1, which is lost.", strike->entry));
             }
             strike->entry = now->second;
         }
@@ -126,7 +127,7 @@ private:
                 return store(m_writer.insertAttachment(added.sha256, row->bytes(0)));
             }
         }
-        return refuse("the bytes of its attachment “" + added.fileName + "” cannot be read.");
+        return refuse(Core::say("the bytes of its attachment “%1” cannot be read.", added.fileName));
     }
 
     Result<void> store(Result<void> written) {

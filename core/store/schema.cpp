@@ -3,13 +3,15 @@
 
 #include <algorithm>
 #include <sqlite3.h>
+#include <units/say.h>
 
 namespace caprail {
 
 namespace {
 
 constexpr std::string_view neverChanged = "A record is only added to: strike the entry with a later one.";
-constexpr std::string_view notInOrder = "An entry follows the last one, with its details, in one transaction.";
+constexpr std::string_view notInOrder =
+    "An entry follows the last one, with its details, in one transaction.";
 
 std::string columnSql(const Column& column) {
     std::string sql = sqlName(column.name) + (column.type == Column::Type::integer ? " INTEGER" : " TEXT");
@@ -89,19 +91,20 @@ std::string difference(const std::vector<SchemaItem>& expected, const std::vecto
     for (const SchemaItem& item : found) {
         const auto same = std::ranges::find(expected, item.name, &SchemaItem::name);
         if (same == expected.end()) {
-            return "holds a " + item.type.substr(0, 20) + " “" + item.name.substr(0, 80) + "” that no build record has";
+            return Core::say("holds a %1 “%2” that no build record has", item.type.substr(0, 20),
+                             item.name.substr(0, 80));
         }
         if (*same != item) {
-            return "has another " + item.type.substr(0, 20) + " “" + item.name.substr(0, 80) +
-                   "” than a build record has";
+            return Core::say("has another %1 “%2” than a build record has", item.type.substr(0, 20),
+                             item.name.substr(0, 80));
         }
     }
     for (const SchemaItem& item : expected) {
         if (std::ranges::find(found, item.name, &SchemaItem::name) == found.end()) {
-            return "lacks the " + item.type + " “" + item.name + "”";
+            return Core::say("lacks the %1 “%2”", item.type, item.name);
         }
     }
-    return "holds something twice";
+    return Core::say("holds something twice");
 }
 
 } // namespace
@@ -133,8 +136,8 @@ Result<std::uint32_t> versionOf(Database& database) {
         return tl::unexpected(version.error());
     }
     if (*version < 1 || *version > static_cast<std::int64_t>(schemaVersion)) {
-        return refuse(inQuotes(database.path()) + " has tables of version " + std::to_string(*version) +
-                      ", which this program does not know.");
+        return refuse(Core::say("%1 has tables of version %2, which this program does not know.",
+                                inQuotes(database.path()), *version));
     }
     return static_cast<std::uint32_t>(*version);
 }
@@ -165,8 +168,8 @@ Result<void> verifySchema(Database& database) {
     std::ranges::sort(expected);
     std::ranges::sort(found);
     if (found != expected) {
-        return refuse(inQuotes(database.path()) + " " + difference(expected, found) +
-                      ": it was altered outside this program. Salvage its entries into a new file.");
+        return refuse(Core::say("%1 %2: it was altered outside this program. Salvage its entries into a new file.",
+                                inQuotes(database.path()), difference(expected, found)));
     }
     return {};
 }

@@ -9,6 +9,7 @@
 #include <store/entry_rows.h>
 #include <store/new_file.h>
 #include <store/schema.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -21,7 +22,7 @@ Result<void> writeWhole(const std::string& path, const std::function<bool(QFile&
     return makeNewFile(path, [&](const std::string& unfinished) -> Result<void> {
         QFile file(QString::fromStdString(unfinished));
         if (!file.open(QIODevice::WriteOnly) || !write(file) || !file.flush()) {
-            return refuse(inQuotes(path) + " cannot be written: " + file.errorString().toStdString() + ".");
+            return refuse(Core::say("%1 cannot be written: %2.", inQuotes(path), file.errorString().toStdString()));
         }
         return {};
     });
@@ -38,14 +39,13 @@ public:
             return tl::unexpected(draft.error());
         }
         if (!draft->time) {
-            return refuse("The entry has no member “time”: give it, for example \"2026-05-04T09:30:00Z\".");
+            return refuse(Core::say("The entry has no member “time”: give it, for example \"2026-05-04T09:30:00Z\"."));
         }
         if (draft->person.empty()) {
-            return refuse("The entry has no member “person”: say who made it.");
+            return refuse(Core::say("The entry has no member “person”: say who made it."));
         }
         if (draft->sequence && *draft->sequence != m_sequence + 1) {
-            return refuse("It has the number " + std::to_string(*draft->sequence) + " where " +
-                          std::to_string(m_sequence + 1) + " must be.");
+            return refuse(Core::say("It has the number %1 where %2 must be.", *draft->sequence, m_sequence + 1));
         }
         const std::vector<Cell> cells = cellsOf(draft->body);
         auto entry = asStored({m_sequence + 1, *draft->time, draft->person, draft->body, {}}, cells);
@@ -55,7 +55,8 @@ public:
         entry->seal =
             sealOver(m_seal, canonicalText(entry->sequence, entry->time, entry->person, kindOf(entry->body), cells));
         if (draft->seal && *draft->seal != entry->seal) {
-            return refuse("Its seal does not fit: it, or a line before it, was altered after it was sealed.");
+            return refuse(
+                Core::say("Its seal does not fit: it, or a line before it, was altered after it was sealed."));
         }
         if (const auto* added = std::get_if<AttachmentAdded>(&entry->body)) {
             if (auto done = addAttachment(*added); !done) {
@@ -71,18 +72,18 @@ private:
     Result<void> addAttachment(const AttachmentAdded& added) {
         // The hash names a file: it must be one, not a path to somewhere else.
         if (auto hash = sealFromHex(added.sha256); !hash) {
-            return refuse("Its “sha256” is not 64 hexadecimal digits.");
+            return refuse(Core::say("Its “sha256” is not 64 hexadecimal digits."));
         }
         QFile file(QString::fromStdString(m_folder + "/" + added.sha256));
         if (!file.open(QIODevice::ReadOnly) || file.size() > largestAttachment) {
-            return refuse("The bytes of its attachment are not in " + inQuotes(file.fileName().toStdString()) +
-                          ": put them there.");
+            return refuse(Core::say("The bytes of its attachment are not in %1: put them there.",
+                                    inQuotes(file.fileName().toStdString())));
         }
         const QByteArray bytes = file.readAll();
         const std::string_view view(bytes.constData(), static_cast<std::size_t>(bytes.size()));
         if (sha256Hex(view) != added.sha256 || bytes.size() != added.size) {
-            return refuse("The bytes in " + inQuotes(file.fileName().toStdString()) +
-                          " do not fit the hash and size of its attachment.");
+            return refuse(Core::say("The bytes in %1 do not fit the hash and size of its attachment.",
+                                    inQuotes(file.fileName().toStdString())));
         }
         return m_writer.insertAttachment(added.sha256, view);
     }
@@ -101,10 +102,10 @@ Result<void> importInto(Database& database, QFile& text, const std::string& fold
     for (std::int64_t number = 1; !text.atEnd(); ++number) {
         const QByteArray line = text.readLine(longestLine);
         const auto at = [&] {
-            return inQuotes(text.fileName().toStdString()) + ", line " + std::to_string(number) + ": ";
+            return Core::say("%1, line %2", inQuotes(text.fileName().toStdString()), number) + ": ";
         };
         if (line.size() >= longestLine - 1) {
-            return refuse(at() + "the line is too long for an entry.");
+            return refuse(at() + Core::say("the line is too long for an entry."));
         }
         if (line.isEmpty() && text.error() != QFileDevice::NoError) {
             return refuse(at() + text.errorString().toStdString() + ".");
@@ -148,7 +149,8 @@ Result<void> exportLedger(const RecordFile& record, const std::string& path) {
     }
     const std::string folder = attachmentsFolder(path);
     if (!hashes.empty() && !QDir().mkdir(QString::fromStdString(folder))) {
-        return refuse("The folder " + inQuotes(folder) + " cannot be made, or exists already: choose another name.");
+        return refuse(
+            Core::say("The folder %1 cannot be made, or exists already: choose another name.", inQuotes(folder)));
     }
     Result<void> done;
     for (auto hash = hashes.begin(); done && hash != hashes.end(); ++hash) {
@@ -172,7 +174,7 @@ Result<void> exportLedger(const RecordFile& record, const std::string& path) {
 Result<void> importLedger(const std::string& textPath, const std::string& newRecord) {
     QFile text(QString::fromStdString(textPath));
     if (!text.open(QIODevice::ReadOnly)) {
-        return refuse(inQuotes(textPath) + " cannot be read: " + text.errorString().toStdString() + ".");
+        return refuse(Core::say("%1 cannot be read: %2.", inQuotes(textPath), text.errorString().toStdString()));
     }
     return makeNewFile(newRecord, [&](const std::string& unfinished) -> Result<void> {
         auto database = Database::open(unfinished, Access::readWrite);

@@ -10,6 +10,7 @@
 #include <store/schema.h>
 #include <store/writer_lock.h>
 #include <unistd.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -34,7 +35,7 @@ Result<Seal> carryEntries(Database& from, Database& to) {
         }
         const auto entry = verifiedEntry(row, seal);
         if (!entry) {
-            return refuse("In " + inQuotes(from.path()) + ": " + entry.error().sentence);
+            return refuse(Core::say("In %1: %2", inQuotes(from.path()), entry.error().sentence));
         }
         if (auto done = writer.insert(*entry, row.cells); !done) {
             return tl::unexpected(done.error());
@@ -80,8 +81,9 @@ Result<void> writeUpgraded(Database& from, const std::string& path) {
     *to = nullptr;
     const CheckReport report = checkFile(path);
     if (report.verdict != CheckVerdict::sound || report.seal != *seal) {
-        return refuse(inQuotes(from.path()) + " could not be upgraded: " +
-                      (report.findings.empty() ? "the new file has another seal." : report.findings.front()));
+        return refuse(Core::say(
+            "%1 could not be upgraded: %2", inQuotes(from.path()),
+            (report.findings.empty() ? Core::say("the new file has another seal.") : report.findings.front())));
     }
     return done;
 }

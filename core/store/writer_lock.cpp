@@ -8,6 +8,7 @@
 #include <store/database.h>
 #include <store/record_place.h>
 #include <thread>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -42,13 +43,14 @@ Result<WriterLock> WriterLock::take(const std::string& path) {
         }
     }
     if (lock->error() == QLockFile::LockFailedError && lock->getLockInfo(&process, &host, &program)) {
-        return refuse(inQuotes(path) + " is open in " + inQuotes(program.toStdString()) + " (process " +
-                      std::to_string(process) + " on " + host.toStdString() +
-                      "): it can be read here, and written when it is closed there. If that computer is off, remove " +
-                      inQuotes(lockPath(path)) + ".");
+        return refuse(Core::say("%1 is open in %2 (process %3 on %4): it can be read here, and written when it is "
+                                "closed there. If that computer is off, remove %5.",
+                                inQuotes(path), inQuotes(program.toStdString()), process, host.toStdString(),
+                                inQuotes(lockPath(path))));
     }
-    return refuse(inQuotes(path) + " can only be read: its lock " + inQuotes(lockPath(path)) +
-                  " cannot be taken. Check the folder, or save a copy elsewhere.");
+    return refuse(
+        Core::say("%1 can only be read: its lock %2 cannot be taken. Check the folder, or save a copy elsewhere.",
+                  inQuotes(path), inQuotes(lockPath(path))));
 }
 
 WriterLock::WriterLock(std::unique_ptr<QLockFile> lock) : m_lock(std::move(lock)) {}

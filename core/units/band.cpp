@@ -1,13 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <units/band.h>
 #include <units/format.h>
+#include <units/say.h>
 
 namespace caprail {
 
 Result<Band> Band::between(Length lo, Length hi) {
     if (lo > hi) {
-        return refuse("A band runs from its smaller to its larger end, but " + format(lo, LengthUnit::inch) +
-                      " is larger than " + format(hi, LengthUnit::inch) + ": give the smaller one first.");
+        return refuse(Core::say(
+            "A band runs from its smaller to its larger end, but %1 is larger than %2: give the smaller one first.",
+            format(lo, LengthUnit::inch), format(hi, LengthUnit::inch)));
     }
     return Band(lo, hi);
 }

@@ -3,6 +3,7 @@
 
 #include <chrono>
 #include <optional>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -66,7 +67,7 @@ std::string format(Date date) {
 Result<Date> parseDate(std::string_view text) {
     const auto date = readDate(text);
     if (!date || text.size() != 10) {
-        return refuse("“" + std::string(text) + "” is no day: write it as year-month-day, for example 2026-05-04.");
+        return refuse(Core::say("“%1” is no day: write it as year-month-day, for example 2026-05-04.", text));
     }
     return *date;
 }
@@ -97,7 +98,7 @@ Result<UtcTime> parseUtcTime(std::string_view text) {
     const bool shape = (text.size() == 20 || (withMilliseconds && text[19] == '.')) && text[10] == 'T' &&
                        text[13] == ':' && text[16] == ':' && text.back() == 'Z';
     if (!shape || !date || !hour || !minute || !second || !milliseconds || *hour > 23 || *minute > 59 || *second > 59) {
-        return refuse("“" + std::string(text) + "” is no moment in UTC: write it like 2026-05-04T09:30:00.000Z.");
+        return refuse(Core::say("“%1” is no moment in UTC: write it like 2026-05-04T09:30:00.000Z.", text));
     }
     return UtcTime{date->days * dayMilliseconds + *hour * 3'600'000LL + *minute * 60'000LL + *second * 1'000LL +
                    *milliseconds};

@@ -95,7 +95,7 @@ std::string formatSpread(double nanometres, const Units& units) {
 }
 
 std::string format(Band band, const Units& units) {
-    return formatBare(band.lo(), units) + " to " + format(band.hi(), units);
+    return Core::say("%1 to %2", formatBare(band.lo(), units), format(band.hi(), units));
 }
 
 std::string format(Torque t, const Units& units) {

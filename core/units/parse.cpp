@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <charconv>
+#include <units/say.h>
 #include <vector>
 
 namespace caprail {
@@ -194,7 +195,7 @@ Result<Reading> readTerms(std::string_view typed, const std::string& what, const
         text = trimmed(text.substr(0, text.size() - 1));
     }
     if (text.empty()) {
-        return refuse("Nothing was typed for " + what + ": type a value like " + example + ".");
+        return refuse(Core::say("Nothing was typed for %1: type a value like %2.", what, example));
     }
     for (const std::string_view sign : {"-", "−"}) {
         if (text.starts_with(sign)) {
@@ -206,24 +207,25 @@ Result<Reading> readTerms(std::string_view typed, const std::string& what, const
         text = trimmed(text.substr(1));
     }
     if (units.decimalMark == '.' && text.find(',') != std::string_view::npos) {
-        return refuse(quoted(typed) + " has a comma, but the decimal mark here is a point: type " + what + " like " +
-                      example + ".");
+        return refuse(Core::say("%1 has a comma, but the decimal mark here is a point: type %2 like %3.", quoted(typed),
+                                what, example));
     }
     if (text.find(',') != std::string_view::npos && text.find('.') != std::string_view::npos) {
-        return refuse(quoted(typed) + " has both a comma and a point, so " + what +
-                      " could be read in two ways: use one decimal mark and no other separator.");
+        return refuse(Core::say("%1 has both a comma and a point, so %2 could be read in two ways: use one decimal "
+                                "mark and no other separator.",
+                                quoted(typed), what));
     }
     std::size_t at = 0;
     while (at <= text.size()) {
         const std::size_t end = std::min(text.find('+', at), text.size());
         const auto term = readTerm(trimmed(text.substr(at, end - at)), units.decimalMark, spellings);
         if (!term) {
-            return refuse(quoted(typed) + " cannot be read as " + what + ": type a value like " + example + ".");
+            return refuse(Core::say("%1 cannot be read as %2: type a value like %3.", quoted(typed), what, example));
         }
         reading.terms.push_back(*term);
         at = end + 1;
         if (reading.terms.size() > 20) {
-            return refuse("The sum typed for " + what + " has more than 20 terms: type fewer, or their total.");
+            return refuse(Core::say("The sum typed for %1 has more than 20 terms: type fewer, or their total.", what));
         }
     }
     reading.unit = reading.terms.back().unit;
@@ -238,11 +240,12 @@ Result<Entered<Q>> withinExpected(std::int64_t base, const Reading& reading, std
     const bool tooLarge = expected.largest && value > *expected.largest;
     if ((tooSmall || tooLarge) && !reading.isInsisted) {
         const std::string range = expected.smallest && expected.largest
-                                      ? show(*expected.smallest) + " to " + show(*expected.largest)
-                                  : expected.smallest ? "at least " + show(*expected.smallest)
-                                                      : "at most " + show(*expected.largest);
-        return refuse(quoted(trimmed(typed)) + " was read as " + show(value) + ", but " + expected.what +
-                      " is expected within " + range + ": correct it, or type ! behind it if it is really so.");
+                                      ? Core::say("%1 to %2", show(*expected.smallest), show(*expected.largest))
+                                  : expected.smallest ? Core::say("at least %1", show(*expected.smallest))
+                                                      : Core::say("at most %1", show(*expected.largest));
+        return refuse(Core::say(
+            "%1 was read as %2, but %3 is expected within %4: correct it, or type ! behind it if it is really so.",
+            quoted(trimmed(typed)), show(value), expected.what, range));
     }
     std::string_view kept = trimmed(typed);
     if (kept.ends_with('!')) {
@@ -271,12 +274,13 @@ Result<Entered<Q>> readPlain(std::string_view text, const Units& units, const Ex
         return tl::unexpected(reading.error());
     }
     if (reading->terms.size() > 1) {
-        return refuse(quoted(text) + " is a sum, but " + expected.what + " is one value: type it like " + example +
-                      ".");
+        return refuse(
+            Core::say("%1 is a sum, but %2 is one value: type it like %3.", quoted(text), expected.what, example));
     }
     const std::int64_t base = sumOf(*reading, bareSize);
     if (base > beyondReason) {
-        return refuse(quoted(text) + " is larger than anything on an engine stand: correct " + expected.what + ".");
+        return refuse(
+            Core::say("%1 is larger than anything on an engine stand: correct %2.", quoted(text), expected.what));
     }
     return withinExpected<Q>(base, *reading, text, expected, show);
 }
@@ -290,8 +294,9 @@ Result<void> refuseAmbiguousLength(const Reading& reading, std::string_view type
     const Term& only = reading.terms.front();
     const bool isFraction = only.numerator != 0;
     if (!inch && isFraction) {
-        return refuse(quoted(typed) + " is a fraction without a unit, and " + expected.what +
-                      " is in millimetres: type its unit, for example 1/4 in.");
+        return refuse(
+            Core::say("%1 is a fraction without a unit, and %2 is in millimetres: type its unit, for example 1/4 in.",
+                      quoted(typed), expected.what));
     }
     if (reading.terms.size() == 1 && inch && !isFraction && !only.number.hasMark && only.number.digits != 0) {
         const Length asInches(scaled(only.number, 25'400'000.0L));
@@ -299,8 +304,9 @@ Result<void> refuseAmbiguousLength(const Reading& reading, std::string_view type
             expected.largest && asInches <= *expected.largest && (!expected.smallest || asInches >= *expected.smallest);
         if (!plausible) {
             const std::string n = std::to_string(only.number.digits);
-            return refuse(quoted(typed) + " could be " + n + " inches or " + n + " thousandths, and " + expected.what +
-                          " is in inches: type " + n + " thou, " + n + " in, or the decimal.");
+            return refuse(Core::say(
+                "%1 could be %2 inches or %3 thousandths, and %4 is in inches: type %5 thou, %6 in, or the decimal.",
+                quoted(typed), n, n, expected.what, n, n));
         }
     }
     return {};
@@ -310,7 +316,8 @@ Result<void> refuseAmbiguousLength(const Reading& reading, std::string_view type
 
 Result<Entered<Length>> parseLength(std::string_view text, const Units& units, const Expected<Length>& expected) {
     const bool inch = units.length == LengthUnit::inch;
-    const auto reading = readTerms(text, expected.what, units, lengthUnits(), inch ? "0.0575 or 57.5 thou" : "1.46 mm");
+    const auto reading =
+        readTerms(text, expected.what, units, lengthUnits(), inch ? Core::say("0.0575 or 57.5 thou") : "1.46 mm");
     if (!reading) {
         return tl::unexpected(reading.error());
     }
@@ -325,7 +332,8 @@ Result<Entered<Length>> parseLength(std::string_view text, const Units& units, c
     }
     const std::int64_t base = sumOf(*reading, inch ? (leaves ? 25'400.0L : 25'400'000.0L) : 1'000'000.0L);
     if (base > beyondReason || base < 0) {
-        return refuse(quoted(text) + " is larger than anything on an engine stand: correct " + expected.what + ".");
+        return refuse(
+            Core::say("%1 is larger than anything on an engine stand: correct %2.", quoted(text), expected.what));
     }
     return withinExpected<Length>(base, *reading, text, expected, [&](Length l) { return format(l, units); });
 }
@@ -350,7 +358,7 @@ Result<Entered<Temperature>> parseTemperature(std::string_view text, const Units
         return tl::unexpected(reading.error());
     }
     if (reading->terms.size() > 1) {
-        return refuse(quoted(text) + " is a sum, but " + expected.what + " is one value: type it like 21 °C.");
+        return refuse(Core::say("%1 is a sum, but %2 is one value: type it like 21 °C.", quoted(text), expected.what));
     }
     const UnitSpelling celsiusScale{"°C", 1'000};
     const UnitSpelling& unit = reading->unit ? *reading->unit : celsiusScale;
@@ -359,7 +367,7 @@ Result<Entered<Temperature>> parseTemperature(std::string_view text, const Units
     Reading plain = *reading;
     plain.isNegative = false;
     if (base < -273'150.0L || base > 1e7L) {
-        return refuse(quoted(text) + " is no temperature of an engine: correct " + expected.what + ".");
+        return refuse(Core::say("%1 is no temperature of an engine: correct %2.", quoted(text), expected.what));
     }
     return withinExpected<Temperature>(toNearest(static_cast<double>(base)), plain, text, expected,
                                        [&](Temperature t) { return format(t, units); });
@@ -371,8 +379,8 @@ Result<std::int64_t> parseCount(std::string_view text, const std::string& what, 
     std::int64_t n = 0;
     const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), n);
     if (error != std::errc() || end != digits.data() + digits.size() || n < smallest || n > largest) {
-        return refuse(quoted(text) + " does not do for " + what + ": type a whole number from " +
-                      std::to_string(smallest) + " to " + std::to_string(largest) + ".");
+        return refuse(Core::say("%1 does not do for %2: type a whole number from %3 to %4.", quoted(text), what,
+                                smallest, largest));
     }
     return n;
 }

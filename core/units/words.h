@@ -6,10 +6,12 @@
 #include <string>
 #include <string_view>
 #include <units/problem.h>
+#include <units/say.h>
 
 namespace caprail {
 
-/// One value of an enumeration with the word that stands for it in files, on screen and in sentences.
+/// One value of an enumeration with the word that stands for it in files, on the command line and, translated, on
+/// screen and in sentences. A word that people see is marked: `{Feel::drags, Core::mark("drags")}`.
 template <class E>
 struct Word {
     E value;
@@ -35,6 +37,11 @@ constexpr std::string_view word(E value) {
     return "unknown";
 }
 
+/// The word for people: in the language of the screen.
+template <Worded E> std::string shown(E value) {
+    return Core::say(word(value));
+}
+
 /// The value that a word stands for; refuses others with the list of words that would do.
 template <Worded E>
 Result<E> fromWord(std::string_view text) {
@@ -45,7 +52,7 @@ Result<E> fromWord(std::string_view text) {
         }
         known += (known.empty() ? "" : ", ") + std::string(entry.word);
     }
-    return refuse("“" + std::string(text) + "” is none of: " + known + ".");
+    return refuse(Core::say("“%1” is none of: %2.", text, known));
 }
 
 /// All values, in the order in which they are listed.
