@@ -23,7 +23,8 @@ struct PlanScene {
     QSizeF frontText;                   ///< of the mark at the engine's front
     double titleHeight = 0;
     PlanSetting set;
-    QPointF front; ///< middle of the room before the engine's front
+    QPointF front;      ///< middle of the room before the engine's front
+    QPainterPath plate; ///< of the girdle; empty: not drawn
 
     [[nodiscard]] const PlanPlace* find(const QString& code) const;
     [[nodiscard]] QPointF pointOf(const PlanPlace& place) const { return set.frame.at(place.at); }
