@@ -142,8 +142,9 @@ void MainWindow::take(std::unique_ptr<RecordSession> session) {
     });
     noteRecentFile(m_session->path());
     m_person->show();
+    refreshPeople();
+    // All that was built just now shows the record as it is; the panel is refreshed when it is shown.
     m_stack->setCurrentWidget(panel(m_session->assessment().next.place.station));
-    refreshAll();
     showPlace(m_session->assessment().next.place);
     emit recordChanged();
 }
@@ -388,7 +389,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
             return;
         }
     }
-    QSettings().setValue("window/geometry", saveGeometry());
+    keepSetting(QStringLiteral("window/geometry"), saveGeometry());
     QMainWindow::closeEvent(event);
 }
 

@@ -96,6 +96,13 @@ void applyLook(LookChoice look) {
     QApplication::setPalette(paletteFor(isDark ? darkLook() : lightLook(), isDark));
 }
 
+void keepSetting(const QString& key, const QVariant& value) {
+    QSettings settings;
+    if (settings.value(key) != value) {
+        settings.setValue(key, value);
+    }
+}
+
 QStringList recentFiles() {
     QStringList list = QSettings().value("recent").toStringList();
     list.removeIf([](const QString& path) { return !QFileInfo::exists(path); });
@@ -107,7 +114,7 @@ void noteRecentFile(const QString& path) {
     const QString absolute = QFileInfo(path).absoluteFilePath();
     list.removeAll(absolute);
     list.prepend(absolute);
-    QSettings().setValue("recent", QStringList(list.mid(0, recentCount)));
+    keepSetting(QStringLiteral("recent"), QStringList(list.mid(0, recentCount)));
 }
 
 } // namespace caprail
