@@ -21,6 +21,24 @@ void crossLines(QPainter& painter, QPointF at, double reach) {
 
 } // namespace
 
+void drawContours(QPainter& painter, const QPainterPath& path) {
+    QPainterPath contour;
+    for (int i = 0; i < path.elementCount(); ++i) {
+        const QPainterPath::Element at = path.elementAt(i);
+        if (at.isMoveTo()) {
+            painter.drawPath(contour);
+            contour.clear();
+            contour.moveTo(at);
+        } else if (at.isLineTo()) {
+            contour.lineTo(at);
+        } else { // a curve: its two control points and its end
+            contour.cubicTo(at, path.elementAt(i + 1), path.elementAt(i + 2));
+            i += 2;
+        }
+    }
+    painter.drawPath(contour);
+}
+
 void paintGirdleWash(QPainter& painter, const PlanScene& scene, const Look& look) {
     painter.fillPath(scene.plate, washed(look.accent, look.paper, 0.07));
 }
@@ -34,7 +52,7 @@ void paintGirdle(QPainter& painter, const PlanScene& scene, const Look& look) {
     phantom.setDashPattern({11, 2.5, 2, 2.5, 2, 2.5});
     painter.setPen(phantom);
     painter.setBrush(Qt::NoBrush);
-    painter.drawPath(scene.plate);
+    drawContours(painter, scene.plate);
 }
 
 void paintHeights(QPainter& painter, const PlanScene& scene, const Look& look) {
