@@ -5,8 +5,8 @@
 #include <QFileInfo>
 #include <QPalette>
 #include <QSettings>
-#include <QStyleFactory>
 #include <session/look.h>
+#include <window/house_style.h>
 
 namespace caprail {
 
@@ -92,7 +92,7 @@ void Preferences::save() const {
 
 void applyLook(LookChoice look) {
     const bool isDark = look == LookChoice::dark || (look == LookChoice::system && isSystemDark());
-    QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    QApplication::setStyle(new HouseStyle);
     QApplication::setPalette(paletteFor(isDark ? darkLook() : lightLook(), isDark));
 }
 

@@ -11,7 +11,8 @@ namespace caprail {
 namespace {
 
 void dress() {
-    QApplication::setWindowIcon(QIcon(QStringLiteral(":/caprail/icons/caprail-256.png")));
+    // Its format is told, so that Qt need not load every picture reader to find it out.
+    QApplication::setWindowIcon(QIcon(QPixmap(QStringLiteral(":/caprail/icons/caprail-256.png"), "PNG")));
     QApplication::setDesktopFileName(QStringLiteral("caprail"));
     applyLook(Preferences::load().look);
 }
