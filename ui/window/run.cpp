@@ -11,8 +11,7 @@ namespace caprail {
 namespace {
 
 void dress() {
-    // Its format is told, so that Qt need not load every picture reader to find it out.
-    QApplication::setWindowIcon(QIcon(QPixmap(QStringLiteral(":/caprail/icons/caprail-256.png"), "PNG")));
+    QApplication::setWindowIcon(QIcon(QStringLiteral(":/caprail/icons/caprail-256.png")));
     QApplication::setDesktopFileName(QStringLiteral("caprail"));
     applyLook(Preferences::load().look);
 }
