@@ -96,7 +96,7 @@ BENCHMARK_CAPTURE(OpenedWindow, mid_survey, "mid-survey")
     ->Iterations(15);
 BENCHMARK_CAPTURE(OpenedWindow, closed, "closed")->UseManualTime()->Unit(benchmark::kMillisecond)->Iterations(15);
 
-/// Nine caps, eighteen positions, two readings at each.
+/// Nine caps, eighteen positions, two readings at each but the last: the one that the field then asks for.
 std::unique_ptr<RecordSession> longestEngine() {
     const QString path = scratch() + QStringLiteral("/nine-caps.caprail");
     QFile::remove(path);
@@ -118,6 +118,9 @@ std::unique_ptr<RecordSession> longestEngine() {
     }
     for (int pass = 1; pass <= 2; ++pass) {
         for (const Position p : (*session)->facts().layout->positions()) {
+            if (pass == 2 && code(p) == "5R") {
+                continue;
+            }
             GapReading reading;
             reading.pass = pass;
             reading.position = p;

@@ -91,6 +91,26 @@ TEST_F(Window, every_station_of_every_sample_is_drawn_in_both_looks_without_grow
     applyLook(LookChoice::light);
 }
 
+TEST_F(Window, a_record_opens_without_a_complaint_of_the_toolkit) {
+    static QStringList complaints;
+    complaints.clear();
+    const auto before = qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString& message) {
+        if (message.startsWith(QLatin1String("Q"))) { // "QWidget::setMinimumSize: …"
+            complaints << message;
+        }
+    });
+    {
+        const std::unique_ptr<MainWindow> window(shown());
+        window->openFile(copyOf(QStringLiteral("mid-survey")));
+        for (const Station station : allStations) {
+            window->showPlace({station, {}});
+            QApplication::processEvents();
+        }
+    }
+    qInstallMessageHandler(before);
+    EXPECT_TRUE(complaints.isEmpty()) << complaints.join(QLatin1Char('\n')).toStdString();
+}
+
 TEST_F(Window, the_next_thing_is_done_by_keyboard_alone_and_is_on_disk) {
     const QString path = copyOf("moved-in-verify-round");
     const std::unique_ptr<MainWindow> window(shown());

@@ -178,8 +178,7 @@ void announcePlanContent(PlanView& view) {
 }
 
 std::vector<std::pair<QAccessible::Event, int>> selectionNews(const PlanView& view) {
-    const PlanDrawing* drawing = view.drawing();
-    const auto index = drawing == nullptr ? -1 : static_cast<int>(drawing->places().indexOf(view.selected()));
+    const auto index = static_cast<int>(view.places().indexOf(view.selected()));
     if (index < 0) {
         return {};
     }

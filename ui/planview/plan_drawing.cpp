@@ -44,6 +44,9 @@ PlanScene::PlanScene(PlanContent what, const PlanOrientation& orientation, const
     const PlanFrame& frame = set.frame;
     const double room = frame.isUpright() ? 1.2 * type.em : frontText.width() / 2 + 0.55 * type.em;
     front = frame.at(QPointF(-size.overhang - 0.22 * size.railWidth, 0)) - frame.rearwards() * room;
+    if (content.layers.testFlag(PlanLayer::girdle)) {
+        plate = frame.at(girdleShape(content.layout, size, content.layers.testFlag(PlanLayer::cutout)));
+    }
 }
 
 const PlanPlace* PlanScene::find(const QString& code) const {
@@ -116,11 +119,7 @@ const PlanMark* PlanDrawing::markOf(const QString& place) const {
 }
 
 QStringList PlanDrawing::places() const {
-    QStringList list;
-    for (const PlanPlace& place : m_scene->places) {
-        list << place.code;
-    }
-    return list;
+    return placeCodes(m_scene->places);
 }
 
 QString PlanDrawing::nameOf(const QString& place) const {

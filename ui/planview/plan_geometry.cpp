@@ -14,9 +14,13 @@ QPainterPath roundedBox(double x1, double y1, double x2, double y2, double radiu
     return path;
 }
 
-QPainterPath disc(QPointF middle, double radius) {
+/// They may overlap.
+QPainterPath discs(const std::vector<QPointF>& middles, double radius) {
     QPainterPath path;
-    path.addEllipse(middle, radius, radius);
+    path.setFillRule(Qt::WindingFill);
+    for (const QPointF middle : middles) {
+        path.addEllipse(middle, radius, radius);
+    }
     return path;
 }
 
@@ -109,14 +113,12 @@ QPainterPath railShape(const PlanGeometry& size, const std::vector<QPointF>& bol
     const double x1 = -size.overhang;
     const double x2 = size.length + size.overhang;
     const double y = size.across();
-    QPainterPath outside = roundedBox(x1, -y, x2, y, 0.9 * w);
-    QPainterPath inside = roundedBox(x1 + w, -y + w, x2 - w, y - w, 0.45 * w);
-    // Pads around the bolt holes: they swell outwards and inwards from the rail.
-    for (const QPointF bolt : bolts) {
-        outside = outside.united(disc(bolt, 0.72 * w));
-        inside = inside.subtracted(disc(bolt, 0.72 * w));
-    }
-    return outside.subtracted(inside);
+    const QPainterPath outside = roundedBox(x1, -y, x2, y, 0.9 * w);
+    const QPainterPath inside = roundedBox(x1 + w, -y + w, x2 - w, y - w, 0.45 * w);
+    // Pads around the bolt holes: they swell outwards and inwards from the rail. All in one go: each pass through the
+    // clipper takes the whole path apart and together again.
+    const QPainterPath pads = discs(bolts, 0.72 * w);
+    return outside.subtracted(inside).united(pads);
 }
 
 QPainterPath capShape(const EngineLayout& layout, const PlanGeometry& size, int cap) {
@@ -125,15 +127,17 @@ QPainterPath capShape(const EngineLayout& layout, const PlanGeometry& size, int 
     const double boss = std::max(1.25 * size.washer, w * 0.8);
     const double end =
         size.outermost + std::min(1.35 * size.washer, 0.9 * (size.railHalf - size.railWidth / 2 - size.outermost));
-    QPainterPath path = roundedBox(x - w, -end, x + w, end, 0.3 * w);
-    if (boss > w) {
-        for (const FastenerId f : layout.mainFasteners()) {
-            if (f.number == cap) {
-                path = path.united(disc(inPlan(layout.at(f)), boss));
-            }
+    const QPainterPath path = roundedBox(x - w, -end, x + w, end, 0.3 * w);
+    if (boss <= w) {
+        return path;
+    }
+    std::vector<QPointF> studs;
+    for (const FastenerId f : layout.mainFasteners()) {
+        if (f.number == cap) {
+            studs.push_back(inPlan(layout.at(f)));
         }
     }
-    return path.simplified();
+    return path.united(discs(studs, boss));
 }
 
 QPainterPath throwShape(const EngineLayout& layout, const PlanGeometry& size, int number) {
@@ -164,17 +168,19 @@ QPainterPath girdleShape(const EngineLayout& layout, const PlanGeometry& size, b
     const double x1 = inMillimetres(layout.capAt(static_cast<int>(d.tiedFirst))) - end;
     const double x2 = inMillimetres(layout.capAt(static_cast<int>(d.tiedLast))) + end;
     const double y = size.across() - 0.12 * size.railWidth;
-    QPainterPath plate = roundedBox(x1, -y, x2, y, 0.8 * size.railWidth);
+    const QPainterPath plate = roundedBox(x1, -y, x2, y, 0.8 * size.railWidth);
+    QPainterPath openings;
+    openings.setFillRule(Qt::WindingFill);
     const double side = 0.66 * size.innerHalf;
     for (auto cap = static_cast<int>(d.tiedFirst); cap < d.tiedLast; ++cap) {
         const double from = inMillimetres(layout.capAt(cap)) + 0.21 * size.spacing;
         const double to = inMillimetres(layout.capAt(cap + 1)) - 0.21 * size.spacing;
-        plate = plate.subtracted(roundedBox(from, -side, to, side, 0.1 * size.spacing));
+        openings.addPath(roundedBox(from, -side, to, side, 0.1 * size.spacing));
     }
     if (hasCutout) {
-        plate = plate.subtracted(disc(inPlan(layout.pickupAt()), 1.45 * size.pickup));
+        openings.addPath(discs({inPlan(layout.pickupAt())}, 1.45 * size.pickup));
     }
-    return plate;
+    return plate.subtracted(openings);
 }
 
 } // namespace caprail

@@ -49,7 +49,7 @@ void paintBlock(QPainter& painter, const PlanScene& scene, const Look& look) {
     painter.fillPath(rail, metal);
     painter.setBrush(Qt::NoBrush);
     painter.setPen(solid(look.ink, scene.line(2)));
-    painter.drawPath(rail);
+    drawContours(painter, rail);
 
     painter.setPen(solid(look.ink, scene.line(1)));
     const double hole = frame.at(0.3 * scene.size.railWidth);

@@ -21,23 +21,30 @@ void crossLines(QPainter& painter, QPointF at, double reach) {
 
 } // namespace
 
-namespace {
-
-QPainterPath plateOf(const PlanScene& scene) {
-    const bool hasCutout = scene.content.layers.testFlag(PlanLayer::cutout);
-    return scene.set.frame.at(girdleShape(scene.content.layout, scene.size, hasCutout));
+void drawContours(QPainter& painter, const QPainterPath& path) {
+    QPainterPath contour;
+    for (int i = 0; i < path.elementCount(); ++i) {
+        const QPainterPath::Element at = path.elementAt(i);
+        if (at.isMoveTo()) {
+            painter.drawPath(contour);
+            contour.clear();
+            contour.moveTo(at);
+        } else if (at.isLineTo()) {
+            contour.lineTo(at);
+        } else { // a curve: its two control points and its end
+            contour.cubicTo(at, path.elementAt(i + 1), path.elementAt(i + 2));
+            i += 2;
+        }
+    }
+    painter.drawPath(contour);
 }
 
-} // namespace
-
 void paintGirdleWash(QPainter& painter, const PlanScene& scene, const Look& look) {
-    if (scene.content.layers.testFlag(PlanLayer::girdle)) {
-        painter.fillPath(plateOf(scene), washed(look.accent, look.paper, 0.07));
-    }
+    painter.fillPath(scene.plate, washed(look.accent, look.paper, 0.07));
 }
 
 void paintGirdle(QPainter& painter, const PlanScene& scene, const Look& look) {
-    if (!scene.content.layers.testFlag(PlanLayer::girdle)) {
+    if (scene.plate.isEmpty()) {
         return;
     }
     // A part that lies over the drawing is drawn in phantom line: long, short, short.
@@ -45,7 +52,7 @@ void paintGirdle(QPainter& painter, const PlanScene& scene, const Look& look) {
     phantom.setDashPattern({11, 2.5, 2, 2.5, 2, 2.5});
     painter.setPen(phantom);
     painter.setBrush(Qt::NoBrush);
-    painter.drawPath(plateOf(scene));
+    drawContours(painter, scene.plate);
 }
 
 void paintHeights(QPainter& painter, const PlanScene& scene, const Look& look) {

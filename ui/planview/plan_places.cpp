@@ -177,4 +177,16 @@ std::vector<PlanPlace> placesOf(const PlanContent& content, const PlanGeometry& 
     return list;
 }
 
+QStringList placeCodes(const std::vector<PlanPlace>& places) {
+    QStringList list;
+    for (const PlanPlace& place : places) {
+        list << place.code;
+    }
+    return list;
+}
+
+QStringList placeCodes(const PlanContent& content) {
+    return placeCodes(placesOf(content, PlanGeometry(content.layout)));
+}
+
 } // namespace caprail

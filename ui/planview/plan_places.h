@@ -22,4 +22,8 @@ struct PlanPlace {
 /// from front to rear, left before right.
 std::vector<PlanPlace> placesOf(const PlanContent& content, const PlanGeometry& size);
 
+/// Their codes alone: what can be selected is known without a drawing being laid out.
+QStringList placeCodes(const std::vector<PlanPlace>& places);
+QStringList placeCodes(const PlanContent& content);
+
 } // namespace caprail

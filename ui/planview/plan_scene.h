@@ -23,7 +23,8 @@ struct PlanScene {
     QSizeF frontText;                   ///< of the mark at the engine's front
     double titleHeight = 0;
     PlanSetting set;
-    QPointF front; ///< middle of the room before the engine's front
+    QPointF front;      ///< middle of the room before the engine's front
+    QPainterPath plate; ///< of the girdle; empty: not drawn
 
     [[nodiscard]] const PlanPlace* find(const QString& code) const;
     [[nodiscard]] QPointF pointOf(const PlanPlace& place) const { return set.frame.at(place.at); }
@@ -36,6 +37,10 @@ struct PlanScene {
 inline QPen solid(const QColor& colour, double width) {
     return {colour, width, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin};
 }
+
+/// Draws the outline of a path contour by contour: the cost of a stroke grows faster than its length, because Qt's
+/// rasterizer goes through all of it for every band of the picture.
+void drawContours(QPainter&, const QPainterPath&);
 
 /// The painters of the drawing's parts, in the order in which they are called.
 void paintBlock(QPainter&, const PlanScene&, const Look&); ///< pan rail, bolt holes, bulkheads

@@ -15,22 +15,42 @@ struct Wanted {
     QSizeF size;
 };
 
-/// One attempt at setting a plan, with callouts at a given scale.
+using Sizes = std::vector<QSizeF>; ///< of the callouts, one per place; empty: it has none
+
+/// What the callouts take up at a scale, their texts measured.
+Sizes measured(const std::vector<PlanPlace>& places, const std::vector<const PlanMark*>& marks, bool isFlat,
+               double scale, const PlanType& type) {
+    Sizes sizes(places.size());
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        const PlanMark* mark = marks[i];
+        if (mark != nullptr && !(mark->figure.isEmpty() && mark->note.isEmpty())) {
+            sizes[i] = CalloutText(*mark, places[i].label, isFlat, scale, type).size;
+        }
+    }
+    return sizes;
+}
+
+Sizes times(Sizes sizes, double factor) {
+    for (QSizeF& size : sizes) {
+        size *= factor;
+    }
+    return sizes;
+}
+
+/// One attempt at setting a plan, with callouts at a given scale and of given sizes.
 class Attempt {
 public:
     Attempt(const PlanGeometry& size, const PlanOrientation& orientation, const QRectF& room, double frontRoom,
-            const std::vector<PlanPlace>& places, const std::vector<const PlanMark*>& marks, const PlanType& type,
-            double scale)
+            const std::vector<PlanPlace>& places, const std::vector<const PlanMark*>& marks, double em, double scale,
+            const Sizes& sizes)
         : m_size(size), m_orientation(orientation), m_room(room), m_frontRoom(frontRoom), m_places(places),
-          m_marks(marks), m_scale(scale), m_em(type.em), m_gap(0.42 * type.em * scale), m_strip(0.75 * type.em * scale),
+          m_marks(marks), m_scale(scale), m_em(em), m_gap(0.42 * em * scale), m_strip(0.75 * em * scale),
           m_isUpright(PlanFrame::isUpright(orientation)) {
         for (std::size_t i = 0; i < places.size(); ++i) {
-            const PlanMark* mark = marks[i];
-            if (mark != nullptr && !(mark->figure.isEmpty() && mark->note.isEmpty())) {
-                const CalloutText text(*mark, places[i].label, m_isUpright, scale, type);
+            if (!sizes[i].isEmpty()) {
                 Lane& lane = m_lanes.at(places[i].lane == Side::left ? 0 : 1);
-                lane.wanted.push_back({i, text.size});
-                lane.depth = std::max(lane.depth, m_isUpright ? text.size.width() : text.size.height());
+                lane.wanted.push_back({i, sizes[i]});
+                lane.depth = std::max(lane.depth, m_isUpright ? sizes[i].width() : sizes[i].height());
             }
         }
     }
@@ -181,20 +201,32 @@ private:
 PlanSetting setPlan(const PlanGeometry& size, const PlanOrientation& orientation, const QRectF& room, double frontRoom,
                     const std::vector<PlanPlace>& places, const std::vector<const PlanMark*>& marks,
                     const PlanType& type) {
-    const auto setAt = [&](double scale, double leastShare) {
-        return Attempt(size, orientation, room, frontRoom, places, marks, type, scale).set(leastShare);
+    const auto sizesAt = [&](double scale) {
+        return measured(places, marks, PlanFrame::isUpright(orientation), scale, type);
+    };
+    const auto setWith = [&](double scale, double leastShare, const Sizes& sizes) {
+        return Attempt(size, orientation, room, frontRoom, places, marks, type.em, scale, sizes).set(leastShare);
     };
     constexpr double fairShare = 0.34;
-    if (auto plain = setAt(1, fairShare)) {
-        const auto extent = [](const PlanSetting& set) {
-            return set.frame.block().width() + set.frame.block().height();
+    const Sizes plainSizes = sizesAt(1);
+    if (auto plain = setWith(1, fairShare, plainSizes)) {
+        // Only what is really spare: the block keeps its size, no row is added, no box is pushed aside.
+        const auto isSpare = [&](const std::optional<PlanSetting>& larger) {
+            const auto extent = [](const PlanSetting& set) {
+                return set.frame.block().width() + set.frame.block().height();
+            };
+            return larger && extent(*larger) > 0.97 * extent(*plain) && larger->around.rows == plain->around.rows &&
+                   larger->around.farthestShift <= plain->around.farthestShift + type.em;
         };
         for (const double scale : {1.6, 1.45, 1.3, 1.15}) {
-            const auto larger = setAt(scale, fairShare);
-            // Only what is really spare: the block keeps its size, no row is added, no box is pushed aside.
-            if (larger && extent(*larger) > 0.97 * extent(*plain) && larger->around.rows == plain->around.rows &&
-                larger->around.farthestShift <= plain->around.farthestShift + type.em) {
-                return *larger;
+            // Every font size costs a font to be loaded: only what may fit is measured. A text in a larger size is as
+            // much wider, but for hinting.
+            constexpr double atLeast = 0.94;
+            if (!isSpare(setWith(scale, fairShare, times(plainSizes, atLeast * scale)))) {
+                continue;
+            }
+            if (auto larger = setWith(scale, fairShare, sizesAt(scale)); isSpare(larger)) {
+                return *std::move(larger);
             }
         }
         return *std::move(plain);
@@ -202,14 +234,13 @@ PlanSetting setPlan(const PlanGeometry& size, const PlanOrientation& orientation
     double scale = 0.94;
     while (scale > 0.02) {
         // Down to legible texts the block keeps its share of the room; below that all that counts is that they fit.
-        if (auto set = setAt(scale, scale > 0.6 ? fairShare : 0)) {
+        if (auto set = setWith(scale, scale > 0.6 ? fairShare : 0, sizesAt(scale))) {
             return *std::move(set);
         }
         scale *= scale > 0.5 ? 0.94 : 0.8;
     }
     // An area of next to nothing: the block alone.
-    const std::vector<const PlanMark*> none(places.size(), nullptr);
-    return *Attempt(size, orientation, room, frontRoom, places, none, type, 1).set(0);
+    return *setWith(1, 0, Sizes(places.size()));
 }
 
 } // namespace caprail

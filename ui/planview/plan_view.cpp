@@ -8,6 +8,7 @@
 #include <QToolTip>
 #include <algorithm>
 #include <planview/plan_accessible.h>
+#include <planview/plan_places.h>
 
 namespace caprail {
 
@@ -29,16 +30,17 @@ PlanView::PlanView(QWidget* parent) : QWidget(parent) {
 PlanView::~PlanView() = default;
 
 void PlanView::setContent(PlanContent content) {
-    const QStringList before = m_content && drawing() != nullptr ? drawing()->places() : QStringList();
+    const QStringList before = places();
     m_content = std::move(content);
     m_given = m_content->layers;
     m_content->layers = (m_given | m_shown) & ~m_hidden;
+    // It is laid out when it is painted: until then the size may change, and the content again.
     layOutAnew();
-    if (!drawing()->places().contains(m_content->selected)) {
+    const QStringList now = places();
+    if (!now.contains(m_content->selected)) {
         m_content->selected.clear();
-        m_drawing->select({});
     }
-    if (before != drawing()->places()) {
+    if (before != now) {
         announcePlanContent(*this);
     }
 }
@@ -82,15 +84,21 @@ void PlanView::select(const QString& place) {
     if (!m_content) {
         return;
     }
-    const QString wanted = drawing()->places().contains(place) ? place : QString();
+    const QString wanted = places().contains(place) ? place : QString();
     if (wanted == m_content->selected) {
         return;
     }
     m_content->selected = wanted;
-    m_drawing->select(wanted); // laid out just above
+    if (m_drawing) {
+        m_drawing->select(wanted);
+    }
     update();
     bringIntoSight(wanted);
     announcePlanSelection(*this);
+}
+
+QStringList PlanView::places() const {
+    return m_content ? placeCodes(*m_content) : QStringList();
 }
 
 QString PlanView::selected() const {
@@ -130,6 +138,9 @@ void PlanView::keepInside() {
 }
 
 void PlanView::bringIntoSight(const QString& place) {
+    if (m_zoom <= 1) {
+        return; // all of it is in sight
+    }
     const QRectF at = widgetRectOf(place);
     if (at.isNull() || QRectF(rect()).contains(at)) {
         return;

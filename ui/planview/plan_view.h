@@ -33,6 +33,8 @@ public:
     /// Selects without announcing it. Empty or a place that is not drawn: none.
     void select(const QString& place);
     [[nodiscard]] QString selected() const;
+    /// What can be selected, in the order of a pass; known before the drawing is laid out.
+    [[nodiscard]] QStringList places() const;
 
     [[nodiscard]] qreal zoom() const { return m_zoom; }
     /// From 1 (the whole drawing) to 8; keeps the point `about` of the widget where it is.

@@ -99,6 +99,9 @@ QString RecordSession::readOnlyReason() const {
 }
 
 void RecordSession::setUnits(const Units& units) {
+    if (units == m_units) {
+        return;
+    }
     m_units = units;
     assessAnew();
     emit changed();

@@ -4,7 +4,6 @@
 #include <QButtonGroup>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QStackedWidget>
 #include <QToolButton>
 #include <algorithm>
 #include <charts/spread_chart.h>
@@ -17,6 +16,7 @@
 #include <stations/girdle_recheck.h>
 #include <stations/girdle_stacks.h>
 #include <stations/girdle_words.h>
+#include <stations/panel_stack.h>
 #include <stations/plan_tools.h>
 #include <stations/station_text.h>
 
@@ -25,9 +25,9 @@ namespace caprail {
 GirdleStation::GirdleStation(RecordSession& given, QWidget* parent)
     : StationPanel(given, parent), m_plan(new PlanView(this)), m_tools(new PlanTools(m_plan, this)),
       m_actions(new GirdleActions(given, this)), m_survey(new QLabel(this)), m_chart(new SpreadChart(this)),
-      m_board(new GirdleBoard(this)), m_gaps(new GirdleGaps(given, this)), m_kit(new GirdleKit(given, this)),
-      m_stacks(new GirdleStacks(given, m_runner, this)), m_recheck(new GirdleRecheck(given, this)),
-      m_body(new QStackedWidget(this)), m_left(new QStackedWidget(this)), m_right(new QStackedWidget(this)) {
+      m_board(new GirdleBoard(this)), m_gaps(new GirdleGaps(given, this)),
+      m_stacks(new GirdleStacks(given, m_runner, this)), m_body(new PanelStack(this)), m_left(new PanelStack(this)),
+      m_right(new PanelStack(this)) {
     m_position = m_gaps->position();
     build();
     refresh();
@@ -38,7 +38,6 @@ void GirdleStation::build() {
     column->setContentsMargins(8, 6, 8, 6);
     column->addWidget(buildBar());
     m_body->addWidget(buildWork());
-    m_body->addWidget(m_kit);
     column->addWidget(m_body, 1);
 
     connect(m_plan, &PlanView::placeSelected, this, [this](const QString& place) {
@@ -54,12 +53,31 @@ void GirdleStation::build() {
         }
     });
     connect(m_board, &GirdleBoard::chosen, this, &GirdleStation::choose);
-    for (GirdlePage* each :
-         {static_cast<GirdlePage*>(m_gaps), static_cast<GirdlePage*>(m_stacks), static_cast<GirdlePage*>(m_recheck)}) {
-        connect(each, &GirdlePage::chosen, this, &GirdleStation::choose);
-        connect(each, &GirdlePage::stepped, this, &GirdleStation::step);
-    }
+    listenTo(m_gaps);
+    listenTo(m_stacks);
     connect(&m_runner, &PlanRunner::planReady, this, &GirdleStation::refreshBoard);
+}
+
+void GirdleStation::listenTo(GirdlePage* page) {
+    connect(page, &GirdlePage::chosen, this, &GirdleStation::choose);
+    connect(page, &GirdlePage::stepped, this, &GirdleStation::step);
+}
+
+GirdleKit* GirdleStation::kit() {
+    if (m_kit == nullptr) {
+        m_kit = new GirdleKit(session(), this);
+        m_body->addWidget(m_kit);
+    }
+    return m_kit;
+}
+
+GirdleRecheck* GirdleStation::recheck() {
+    if (m_recheck == nullptr) {
+        m_recheck = new GirdleRecheck(session(), this);
+        listenTo(m_recheck);
+        m_right->addWidget(m_recheck);
+    }
+    return m_recheck;
 }
 
 QWidget* GirdleStation::buildBar() {
@@ -106,7 +124,6 @@ QWidget* GirdleStation::buildWork() {
     m_left->addWidget(m_board);
     m_right->addWidget(m_gaps);
     m_right->addWidget(m_stacks);
-    m_right->addWidget(m_recheck);
     auto* work = new QWidget(this);
     auto* row = new QHBoxLayout(work);
     row->setContentsMargins(0, 0, 0, 0);
@@ -125,10 +142,14 @@ void GirdleStation::setMode(GirdleMode mode) {
     m_mode = mode;
     markMode();
     const bool isKit = mode == GirdleMode::shims;
-    m_body->setCurrentIndex(isKit ? 1 : 0);
     m_tools->setVisible(!isKit && mode != GirdleMode::stacks);
-    if (!isKit) {
-        m_right->setCurrentIndex(mode == GirdleMode::gaps ? 0 : mode == GirdleMode::stacks ? 1 : 2);
+    if (isKit) {
+        m_body->setCurrentWidget(kit());
+    } else {
+        m_body->setCurrentIndex(0);
+        m_right->setCurrentWidget(mode == GirdleMode::gaps     ? static_cast<GirdlePage*>(m_gaps)
+                                  : mode == GirdleMode::stacks ? static_cast<GirdlePage*>(m_stacks)
+                                                               : recheck());
         m_left->setCurrentIndex(mode == GirdleMode::stacks ? 1 : 0);
     }
     refresh();
@@ -154,7 +175,7 @@ void GirdleStation::markMode() {
 
 void GirdleStation::focusMode() {
     if (m_mode == GirdleMode::shims) {
-        m_kit->focusField();
+        kit()->focusField();
     } else {
         page()->focusField();
     }
@@ -164,7 +185,7 @@ void GirdleStation::refresh() {
     m_runner.solve(planRequestFor(session().facts(), session().assessment()));
     m_actions->setPosition(m_position);
     if (m_mode == GirdleMode::shims) {
-        m_kit->refresh();
+        kit()->refresh();
         return;
     }
     page()->refresh(m_position);

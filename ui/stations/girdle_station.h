@@ -39,15 +39,17 @@ public:
     [[nodiscard]] QString subject() const override;
     [[nodiscard]] EntryField* entryField() const override;
     [[nodiscard]] GirdleGaps* gaps() const { return m_gaps; }
-    [[nodiscard]] GirdleKit* kit() const { return m_kit; }
     [[nodiscard]] GirdleStacks* stacks() const { return m_stacks; }
-    [[nodiscard]] GirdleRecheck* recheck() const { return m_recheck; }
+    /// Built when first asked for, as the next one.
+    [[nodiscard]] GirdleKit* kit();
+    [[nodiscard]] GirdleRecheck* recheck();
     [[nodiscard]] GirdleActions* actions() const { return m_actions; }
     [[nodiscard]] PlanView* diagram() const { return m_plan; }
     [[nodiscard]] PlanRunner& planRunner() { return m_runner; }
 
 private:
     void build();
+    void listenTo(GirdlePage* page);
     QWidget* buildBar();
     QWidget* buildWork();
     void choose(Position position);
@@ -69,9 +71,9 @@ private:
     SpreadChart* m_chart;
     GirdleBoard* m_board;
     GirdleGaps* m_gaps;
-    GirdleKit* m_kit;
+    GirdleKit* m_kit = nullptr;
     GirdleStacks* m_stacks;
-    GirdleRecheck* m_recheck;
+    GirdleRecheck* m_recheck = nullptr;
     QStackedWidget* m_body;  ///< the work area, or the kit
     QStackedWidget* m_left;  ///< diagram and chart, or the board
     QStackedWidget* m_right; ///< the page of the mode

@@ -21,15 +21,18 @@ public:
     /// "find" (the search field), "rounds", "repeatability", or an entry's number.
     void select(const QString& subject) override;
     [[nodiscard]] HistoryLedger* ledgerPage() const { return m_ledger; }
-    [[nodiscard]] HistoryVerify* verifyPage() const { return m_verify; }
-    [[nodiscard]] HistoryRepeatability* repeatabilityPage() const { return m_repeatability; }
+    /// Built when first asked for, as the next one: they hold half a dozen tables.
+    [[nodiscard]] HistoryVerify* verifyPage();
+    [[nodiscard]] HistoryRepeatability* repeatabilityPage();
     [[nodiscard]] QTabWidget* tabs() const { return m_tabs; }
 
 private:
+    void fill(int tab, QWidget* page);
+
     QTabWidget* m_tabs;
     HistoryLedger* m_ledger;
-    HistoryVerify* m_verify;
-    HistoryRepeatability* m_repeatability;
+    HistoryVerify* m_verify = nullptr;
+    HistoryRepeatability* m_repeatability = nullptr;
 };
 
 } // namespace caprail

@@ -140,8 +140,12 @@ void DiskBar::resizeEvent(QResizeEvent* event) {
 
 void DiskBar::fit() {
     constexpr int margins = 8;
-    m_page->layout()->activate();
-    m_page->setFixedHeight(m_page->layout()->heightForWidth(std::max(m_window.width() - margins, 200)));
+    QLayout& layout = *m_page->layout();
+    layout.activate();
+    // It has no height while all on it is hidden; it comes back here when it is shown.
+    if (layout.hasHeightForWidth()) {
+        m_page->setFixedHeight(layout.heightForWidth(std::max(m_window.width() - margins, 200)));
+    }
 }
 
 void DiskBar::tryAgain() {

@@ -10,7 +10,6 @@
 #include <QMessageBox>
 #include <QMimeData>
 #include <QSettings>
-#include <QStackedWidget>
 #include <QStatusBar>
 #include <QTemporaryFile>
 #include <QVBoxLayout>
@@ -18,6 +17,7 @@
 #include <sheet/logo.h>
 #include <stations/all_stations.h>
 #include <stations/entry_field.h>
+#include <stations/panel_stack.h>
 #include <window/bench_view.h>
 #include <window/confirmation.h>
 #include <window/disk_bar.h>
@@ -31,18 +31,6 @@
 #include <window/station_list.h>
 
 namespace caprail {
-
-namespace {
-
-/// The panels one over the other. How high each would like to be at a given width is its own affair: asked again and
-/// again while the window is laid out, it took longer than all the rest of the start.
-class PanelStack : public QStackedWidget {
-public:
-    using QStackedWidget::QStackedWidget;
-    [[nodiscard]] bool hasHeightForWidth() const override { return false; }
-};
-
-} // namespace
 
 MainWindow::MainWindow()
     : m_preferences(Preferences::load()), m_person(new QComboBox(this)), m_lastStored(new QLabel(this)),
@@ -142,8 +130,9 @@ void MainWindow::take(std::unique_ptr<RecordSession> session) {
     });
     noteRecentFile(m_session->path());
     m_person->show();
+    refreshPeople();
+    // All that was built just now shows the record as it is; the panel is refreshed when it is shown.
     m_stack->setCurrentWidget(panel(m_session->assessment().next.place.station));
-    refreshAll();
     showPlace(m_session->assessment().next.place);
     emit recordChanged();
 }
@@ -388,7 +377,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
             return;
         }
     }
-    QSettings().setValue("window/geometry", saveGeometry());
+    keepSetting(QStringLiteral("window/geometry"), saveGeometry());
     QMainWindow::closeEvent(event);
 }
 

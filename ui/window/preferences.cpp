@@ -5,8 +5,8 @@
 #include <QFileInfo>
 #include <QPalette>
 #include <QSettings>
-#include <QStyleFactory>
 #include <session/look.h>
+#include <window/house_style.h>
 
 namespace caprail {
 
@@ -92,8 +92,15 @@ void Preferences::save() const {
 
 void applyLook(LookChoice look) {
     const bool isDark = look == LookChoice::dark || (look == LookChoice::system && isSystemDark());
-    QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    QApplication::setStyle(new HouseStyle);
     QApplication::setPalette(paletteFor(isDark ? darkLook() : lightLook(), isDark));
+}
+
+void keepSetting(const QString& key, const QVariant& value) {
+    QSettings settings;
+    if (settings.value(key) != value) {
+        settings.setValue(key, value);
+    }
 }
 
 QStringList recentFiles() {
@@ -107,7 +114,7 @@ void noteRecentFile(const QString& path) {
     const QString absolute = QFileInfo(path).absoluteFilePath();
     list.removeAll(absolute);
     list.prepend(absolute);
-    QSettings().setValue("recent", QStringList(list.mid(0, recentCount)));
+    keepSetting(QStringLiteral("recent"), QStringList(list.mid(0, recentCount)));
 }
 
 } // namespace caprail

@@ -3,6 +3,7 @@
 #include <QPageSize>
 #include <QString>
 #include <QStringList>
+#include <QVariant>
 #include <session/girdle_advice.h>
 #include <units/format.h>
 #include <window/confirmation.h>
@@ -27,6 +28,9 @@ struct Preferences {
 
 /// Dresses the whole application in the chosen look.
 void applyLook(LookChoice look);
+
+/// Keeps one setting. One that is kept already is not written: a write waits for the disk.
+void keepSetting(const QString& key, const QVariant& value);
 
 /// The last ten record files, newest first; those that are gone are left out.
 QStringList recentFiles();

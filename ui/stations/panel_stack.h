@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <QStackedWidget>
+
+namespace caprail {
+
+/// Panels one over the other. They take the room that the window has: how large each would like to be, and how high at
+/// a given width, is its own affair. Asked again and again of all of them while the window is laid out, it took longer
+/// than all the rest of the start.
+class PanelStack : public QStackedWidget {
+public:
+    using QStackedWidget::QStackedWidget;
+    [[nodiscard]] bool hasHeightForWidth() const override { return false; }
+    [[nodiscard]] QSize sizeHint() const override { return minimumSizeHint(); }
+};
+
+} // namespace caprail
