@@ -36,6 +36,7 @@ ClosingStation::ClosingStation(RecordSession& given, QWidget* parent)
                                    [&](std::size_t i) { return assessment.checks[i].code == check.code; });
     });
     m_tabs->setDocumentMode(true);
+    m_tabs->setFocusPolicy(Qt::NoFocus); // its bar takes the keyboard
     m_tabs->addTab(m_findings, {});
     m_tabs->addTab(m_photos, {});
 

@@ -13,6 +13,7 @@ HistoryStation::HistoryStation(RecordSession& given, QWidget* parent)
     : StationPanel(given, parent), m_tabs(new QTabWidget(this)), m_ledger(new HistoryLedger(given, this)),
       m_verify(new HistoryVerify(given, this)), m_repeatability(new HistoryRepeatability(given, this)) {
     m_tabs->setDocumentMode(true);
+    m_tabs->setFocusPolicy(Qt::NoFocus); // its bar takes the keyboard
     m_tabs->setAccessibleName(tr("History"));
     m_tabs->addTab(m_ledger, tr("Ledger"));
     m_tabs->addTab(m_verify, tr("Verify rounds"));
