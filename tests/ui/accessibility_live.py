@@ -240,7 +240,7 @@ def work(program, record, shown):
         fail(f"cap 4 left, chosen on the diagram, is not announced; heard: {heard}")
 
     field, _ = type_and_enter(window, "cap 4 left", "57")
-    wait_for("why 57 alone is refused, described at the field", lambda: "57" in field.description or None)
+    wait_for("at the field, the sentence that refuses a bare 57,", lambda: "57" in field.description or None)
     if content(field) != "57" or len(ledger_of(program, record)) != before:
         fail("57 alone, which may be thou or inches, was not kept in the field for another try")
     _, echo = type_and_enter(window, "cap 4 left", "22+23+12.6 thou")

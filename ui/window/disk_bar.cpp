@@ -107,8 +107,8 @@ void DiskBar::refresh() {
     m_hide->setVisible(!isTrouble);
 
     QStringList text;
-    if (!lost.isEmpty()) {
-        text << lost;
+    if (isTrouble) {
+        text << (lost.isEmpty() ? session->waitingReason() : lost); // once, here: the bar below keeps silent
     }
     if (count != 0) {
         text << tr("Not on the disk: %1. What was entered is kept here, in order, until it is stored.").arg(count);
@@ -141,7 +141,10 @@ void DiskBar::resizeEvent(QResizeEvent* event) {
 void DiskBar::fit() {
     constexpr int margins = 8;
     m_page->layout()->activate();
-    m_page->setFixedHeight(m_page->layout()->heightForWidth(std::max(m_window.width() - margins, 200)));
+    const QLayout* const layout = m_page->layout();
+    m_page->setFixedHeight(layout->hasHeightForWidth()
+                               ? layout->heightForWidth(std::max(m_window.width() - margins, 200))
+                               : layout->sizeHint().height());
 }
 
 void DiskBar::tryAgain() {

@@ -5,7 +5,6 @@
 #include <QLabel>
 #include <QMenu>
 #include <QPushButton>
-#include <QToolButton>
 #include <QVBoxLayout>
 #include <session/look.h>
 
@@ -15,12 +14,10 @@ namespace {
 
 constexpr int reasonsShown = 20;
 
-QToolButton* gateButton(QWidget* parent) {
-    auto* button = new QToolButton(parent);
-    button->setPopupMode(QToolButton::InstantPopup);
-    button->setToolButtonStyle(Qt::ToolButtonTextOnly);
+QPushButton* gateButton(QWidget* parent) {
+    auto* button = new QPushButton(parent); // unlike a tool button it leaves room for the arrow
     button->setMenu(new QMenu(button));
-    button->setFocusPolicy(Qt::StrongFocus);
+    button->setAutoDefault(false);
     return button;
 }
 
@@ -75,7 +72,7 @@ void NextBar::refresh() {
     refreshGate(m_closing, GateKind::closing);
 }
 
-void NextBar::refreshGate(QToolButton* button, GateKind kind) {
+void NextBar::refreshGate(QPushButton* button, GateKind kind) {
     const Assessment& assessment = m_session.assessment();
     const Gate& gate = assessment.gate(kind);
     const auto kindWord = word(kind);
@@ -108,12 +105,7 @@ void NextBar::showRefusal(const QString& sentence) {
     QPalette palette = m_refusal->palette();
     palette.setColor(QPalette::WindowText, screenLook().out);
     m_refusal->setPalette(palette);
-    QString text = tr("✕ Not entered. %1").arg(sentence);
-    if (!m_session.unstored().empty()) {
-        text += tr(" %n entries wait to be stored: File ▸ Store what waits, or save a copy elsewhere.", "",
-                   static_cast<int>(m_session.unstored().size()));
-    }
-    m_refusal->setText(text);
+    m_refusal->setText(tr("✕ Not entered. %1").arg(sentence));
     m_refusal->show();
 }
 
