@@ -17,6 +17,8 @@
 #include <shop/entry_text.h>
 #include <shop_ui/shop_config.h>
 #include <stations/all_stations.h>
+#include <stations/engine_people.h>
+#include <stations/engine_station.h>
 
 namespace caprail {
 
@@ -66,11 +68,16 @@ TemplateEditor::TemplateEditor(const EngineTemplate& engineTemplate, QWidget* pa
     }
     m_scratch = std::move(*scratch);
     auto* tabs = new QTabWidget;
+    tabs->setFocusPolicy(Qt::NoFocus); // its bar takes the keyboard
     for (const auto& [station, title] : {std::pair(Station::engine, tr("Layout, bands and rules")),
                                          std::pair(Station::fasteners, tr("Fastener groups"))}) {
         StationPanel* panel = makeStation(station, *m_scratch, tabs);
         panel->refresh();
         tabs->addTab(panel, title);
+        if (const auto* engine = qobject_cast<EngineStation*>(panel)) {
+            // People and instruments are the shop's, not a template's.
+            engine->tabs()->setTabVisible(engine->tabs()->indexOf(engine->peoplePage()), false);
+        }
     }
     connect(m_scratch.get(), &RecordSession::refused, this,
             [this](const QString& sentence) { m_problem->setText(QStringLiteral("✕ ") + sentence); });

@@ -121,6 +121,7 @@ void EntryForm::setText(std::string_view field, const QString& text) {
         }
     } else if (auto* line = edit(field)) {
         line->setText(text);
+        line->setCursorPosition(0); // the beginning of what is too long is read first
     }
 }
 

@@ -34,8 +34,8 @@ std::vector<FormField> layoutFields() {
             {"pickup_side", EngineLayoutPage::tr("Pickup side"), {}, {}},
             {"throws", EngineLayoutPage::tr("Crank throws"), {}, {}},
             {"dipstick_cap", EngineLayoutPage::tr("Dipstick at cap"), {}, {}},
-            {"source", EngineLayoutPage::tr("Who says so"), {}, {}},
-            {"dipstick_side", EngineLayoutPage::tr("Dipstick side"), {}, {}}};
+            {"dipstick_side", EngineLayoutPage::tr("Dipstick side"), {}, {}},
+            {"source", EngineLayoutPage::tr("Who says so"), {}, {}, true}};
 }
 
 } // namespace
