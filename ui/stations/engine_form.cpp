@@ -169,6 +169,10 @@ void EntryForm::setRemark(const QString& text) {
     m_message->setPalette(palette);
 }
 
+void EntryForm::offerToStore() {
+    m_save->setEnabled(true);
+}
+
 void EntryForm::showProblem(const QString& sentence) {
     m_problem = sentence;
     setRemark(m_remark);

@@ -86,7 +86,8 @@ QString EntryField::title() const {
 void EntryField::ask(const QString& title, const QString& unit, Reader reader, Submit submit) {
     m_title->setText(title);
     m_unit->setText(unit);
-    m_edit->setAccessibleName(title + QStringLiteral(", ") + unit);
+    m_unit->setVisible(!unit.isEmpty());
+    m_edit->setAccessibleName(unit.isEmpty() ? title : title + QStringLiteral(", ") + unit);
     m_reader = std::move(reader);
     m_submit = std::move(submit);
     if (!m_showsProblem) {

@@ -38,7 +38,7 @@ std::vector<FormField> groupFields() {
             {"angle", FastenersGroups::tr("Then angle"), {}, {}},
             {"stretch", FastenersGroups::tr("Stretch"), {}, {}},
             {"steps", FastenersGroups::tr("Steps"), {}, {}},
-            {"source", FastenersGroups::tr("Who says so"), {}, {}},
+            {"source", FastenersGroups::tr("Who says so"), {}, {}, true},
             {"tightening_order",
              FastenersGroups::tr("Sequence"),
              FastenersGroups::tr("empty: from the centre outwards"),

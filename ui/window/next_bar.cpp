@@ -78,12 +78,17 @@ void NextBar::refreshGate(QPushButton* button, GateKind kind) {
     const auto kindWord = word(kind);
     const QString name = QString::fromUtf8(kindWord.data(), static_cast<qsizetype>(kindWord.size()));
     button->setText(gate.isOpen ? tr("%1: open").arg(name)
-                                : tr("%1: locked, %n hold it", "", static_cast<int>(gate.holding.size())).arg(name));
+                    : gate.needs.empty()
+                        ? tr("%1: locked").arg(name)
+                        : tr("%1: locked, %n hold it", "", static_cast<int>(gate.holding.size())).arg(name));
     button->setAccessibleName(button->text());
     QMenu* menu = button->menu();
     menu->clear();
     if (gate.isOpen) {
         menu->addAction(tr("Nothing holds it."))->setEnabled(false);
+    }
+    if (!gate.isOpen && gate.holding.empty()) {
+        menu->addAction(tr("The engine layout is not set yet."))->setEnabled(false);
     }
     int shown = 0;
     for (const std::size_t i : gate.holding) {
