@@ -8,6 +8,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QPlainTextEdit>
 #include <QPushButton>
 #include <QTabWidget>
 #include <QVBoxLayout>
@@ -17,6 +18,7 @@
 #include <shop/entry_text.h>
 #include <shop_ui/shop_config.h>
 #include <stations/all_stations.h>
+#include <stations/engine_layout.h>
 #include <stations/engine_people.h>
 #include <stations/engine_station.h>
 
@@ -75,7 +77,8 @@ TemplateEditor::TemplateEditor(const EngineTemplate& engineTemplate, QWidget* pa
         panel->refresh();
         tabs->addTab(panel, title);
         if (const auto* engine = qobject_cast<EngineStation*>(panel)) {
-            // People and instruments are the shop's, not a template's.
+            // Whose engine it is, people and instruments are a record's, not a template's.
+            engine->layoutPage()->engineForm()->hide();
             engine->tabs()->setTabVisible(engine->tabs()->indexOf(engine->peoplePage()), false);
         }
     }
@@ -130,16 +133,15 @@ void TemplateEditor::keep() {
 }
 
 TemplatesDialog::TemplatesDialog(QWidget* parent)
-    : QDialog(parent), m_list(new QListWidget), m_words(new QLabel), m_problem(problemLabel()),
+    : QDialog(parent), m_list(new QListWidget), m_words(new QPlainTextEdit), m_problem(problemLabel()),
       m_edit(new QPushButton(tr("&Edit…"))), m_export(new QPushButton(tr("E&xport…"))),
       m_remove(new QPushButton(tr("&Remove"))) {
     setWindowTitle(tr("Templates"));
     resize(860, 560);
     m_list->setAccessibleName(tr("Templates"));
-    m_words->setWordWrap(true);
-    m_words->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    m_words->setTextFormat(Qt::PlainText);
-    m_words->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    m_words->setReadOnly(true);
+    m_words->setTabChangesFocus(true);
+    m_words->setAccessibleName(tr("What the template sets"));
     auto* importButton = new QPushButton(tr("&Import…"));
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
     auto* row = new QHBoxLayout;
@@ -209,7 +211,7 @@ void TemplatesDialog::choose() {
     for (const Body& body : t.entries) {
         lines << qtText(historyLine(body, {}));
     }
-    m_words->setText(lines.join(QLatin1Char('\n')));
+    m_words->setPlainText(lines.join(QLatin1Char('\n')));
 }
 
 void TemplatesDialog::edit() {

@@ -78,7 +78,7 @@ void NextBar::refreshGate(QPushButton* button, GateKind kind) {
     const auto kindWord = word(kind);
     const QString name = QString::fromUtf8(kindWord.data(), static_cast<qsizetype>(kindWord.size()));
     button->setText(gate.isOpen ? tr("%1: open").arg(name)
-                    : gate.needs.empty()
+                    : gate.holding.empty()
                         ? tr("%1: locked").arg(name)
                         : tr("%1: locked, %n hold it", "", static_cast<int>(gate.holding.size())).arg(name));
     button->setAccessibleName(button->text());
