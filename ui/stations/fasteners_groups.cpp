@@ -90,7 +90,7 @@ void FastenersGroups::build() {
     m_order->setToolTip(
         tr("Touch the fasteners in the order of tightening (or walk with the arrow keys and press Enter). "
            "Those left out come last, from the centre outwards."));
-    m_plan->setMinimumHeight(210);
+    m_plan->setMinimumHeight(160);
     m_setting->setWordWrap(true);
     m_setting->setTextInteractionFlags(Qt::TextSelectableByMouse);
     auto* left = new QVBoxLayout;
