@@ -267,7 +267,7 @@ def work(program, record, shown):
 
 def main():
     program, record = sys.argv[1:3]
-    with subprocess.Popen([program, record], stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL) as shown:
+    with subprocess.Popen([program, record], stdout=subprocess.DEVNULL) as shown:
         try:
             work(program, record, shown)
         except GLib.GError as error:
