@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// The window as a screen reader sees it: names, roles and values of all controls, the way of the Tab key, and what is
-/// announced. `accessibility_live_test` asks the running program over AT-SPI, the bus that screen readers use.
+/// announced. `accessibility_live` asks the running program over AT-SPI, the bus that screen readers use.
 #include "window_bench.h"
 
 #include <QAbstractButton>

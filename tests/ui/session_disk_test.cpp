@@ -9,16 +9,21 @@
 #include <QFile>
 #include <QLabel>
 #include <QMenu>
+#include <QMessageBox>
 #include <QPushButton>
 #include <QSettings>
 #include <QSignalSpy>
+#include <QStatusBar>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QTimer>
+#include <functional>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 #include <session/look.h>
 #include <store/check.h>
 #include <store/text_form.h>
+#include <window/copy_actions.h>
 #include <window/disk_bar.h>
 #include <window/main_window.h>
 
@@ -203,6 +208,11 @@ TEST_F(SessionDisk, the_window_shows_what_waits_and_has_the_ways_out_in_both_loo
         EXPECT_THAT(shown.toStdString(), HasSubstr("moved or deleted"));
         EXPECT_THAT(shown.toStdString(), HasSubstr("Not on the disk: 2"));
         EXPECT_THAT(shown.toStdString(), HasSubstr("oil hole"));
+        int told = 0;
+        for (const QLabel* label : window.findChildren<QLabel*>()) {
+            told += label->isVisible() ? static_cast<int>(label->text().count(QStringLiteral("moved or deleted"))) : 0;
+        }
+        EXPECT_EQ(told, 1) << "one sentence, in one place";
         picture(window, QStringLiteral("disk-bar-%1").arg(look == LookChoice::dark ? "dark" : "light"));
         EXPECT_EQ(window.height(), 800) << "the window does not grow by it";
         EXPECT_LT(bar->height(), 130);
@@ -242,6 +252,113 @@ TEST_F(SessionDisk, the_window_says_that_a_record_was_brought_up_to_date_until_i
         }
     }
     EXPECT_FALSE(bar->isVisible());
+}
+
+namespace {
+
+/// Does `then` with the next message box, once it is shown. False when none came within two seconds.
+class NextBox {
+public:
+    explicit NextBox(std::function<void(QMessageBox&)> then) : m_then(std::move(then)) {
+        m_timer.setInterval(20);
+        QObject::connect(&m_timer, &QTimer::timeout, [this] {
+            auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());
+            if (box != nullptr && box->isVisible()) {
+                m_timer.stop();
+                m_hasCome = true;
+                m_then(*box);
+            } else if (QWidget* other = QApplication::activeModalWidget(); other != nullptr && ++m_ticks > 100) {
+                m_timer.stop();
+                other->close(); // lest the test wait for ever
+            }
+        });
+        m_timer.start();
+    }
+    [[nodiscard]] bool hasCome() const { return m_hasCome; }
+
+private:
+    std::function<void(QMessageBox&)> m_then;
+    QTimer m_timer;
+    int m_ticks = 0;
+    bool m_hasCome = false;
+};
+
+void press(QMessageBox& box, const QString& words) {
+    for (QAbstractButton* button : box.buttons()) {
+        if (button->text().remove(QLatin1Char('&')) == words) {
+            button->click();
+            return;
+        }
+    }
+    ADD_FAILURE() << "no button " << words.toStdString();
+    box.reject();
+}
+
+} // namespace
+
+TEST_F(SessionDisk, restoring_a_copy_says_what_it_would_undo_and_does_nothing_until_it_is_wanted) {
+    const QString copy = m_folder.filePath(QStringLiteral("copy.caprail-backup"));
+    ASSERT_TRUE(session->file().saveCopy(copy.toStdString()));
+    ASSERT_TRUE(note("to be undone"));
+    session.reset();
+    for (const LookChoice look : {LookChoice::dark, LookChoice::light}) {
+        applyLook(look);
+        MainWindow window;
+        window.setAttribute(Qt::WA_DeleteOnClose, false);
+        window.resize(1280, 800);
+        window.show();
+        ASSERT_TRUE(window.openFile(path));
+        QString asked;
+        const NextBox no([&](QMessageBox& box) {
+            asked = box.text();
+            picture(box, QStringLiteral("restore-%1").arg(look == LookChoice::dark ? "dark" : "light"));
+            EXPECT_EQ(box.defaultButton(), box.button(QMessageBox::Cancel)) << "Enter alone undoes nothing";
+            press(box, QStringLiteral("Cancel"));
+        });
+        restoreFromCopy(window, copy);
+        ASSERT_TRUE(no.hasCome());
+        EXPECT_THAT(asked.toStdString(), HasSubstr("after entry " + std::to_string(before) + " is not in the copy"));
+        EXPECT_EQ(window.session()->ledger().size(), before + 1);
+    }
+    EXPECT_THAT(QDir(m_folder.path()).entryList({QStringLiteral("smith *")}), testing::IsEmpty());
+
+    MainWindow window;
+    window.setAttribute(Qt::WA_DeleteOnClose, false);
+    window.show();
+    ASSERT_TRUE(window.openFile(path));
+    window.session()->setPerson(QStringLiteral("Mira Solheim"));
+    const NextBox yes([](QMessageBox& box) { press(box, QStringLiteral("Restore")); });
+    restoreFromCopy(window, copy);
+    ASSERT_TRUE(yes.hasCome());
+    EXPECT_EQ(window.session()->ledger().size(), before);
+    const QStringList kept = QDir(m_folder.path()).entryList({QStringLiteral("smith *.caprail-backup")});
+    ASSERT_EQ(kept.size(), 1) << "the record as it was";
+    EXPECT_EQ(entriesIn(m_folder.filePath(kept.front())), before + 1);
+    EXPECT_THAT(window.statusBar()->currentMessage().toStdString(), HasSubstr(kept.front().toStdString()));
+    EXPECT_TRUE(window.session()->append(NoteAdded{"", "afterwards"})) << "the window goes on in it";
+    EXPECT_EQ(entriesIn(path), before + 1);
+}
+
+TEST_F(SessionDisk, what_is_no_copy_is_refused_with_a_sentence_and_the_record_stays) {
+    session.reset();
+    const QString letter = m_folder.filePath(QStringLiteral("letter.caprail-backup"));
+    QFile file(letter);
+    ASSERT_TRUE(file.open(QFile::WriteOnly) && file.write("Dear Orrin, the engine is ready.") > 0);
+    file.close();
+    MainWindow window;
+    window.setAttribute(Qt::WA_DeleteOnClose, false);
+    window.show();
+    ASSERT_TRUE(window.openFile(path));
+    QString said;
+    const NextBox told([&](QMessageBox& box) {
+        said = box.text();
+        box.accept();
+    });
+    restoreFromCopy(window, letter);
+    ASSERT_TRUE(told.hasCome());
+    EXPECT_THAT(said.toStdString(), HasSubstr("letter.caprail-backup"));
+    EXPECT_EQ(window.session()->ledger().size(), before);
+    EXPECT_EQ(entriesIn(path), before);
 }
 
 TEST_F(SessionDisk, the_file_menu_saves_a_dated_copy_beside_the_record) {

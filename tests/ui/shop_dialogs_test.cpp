@@ -6,6 +6,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSettings>
+#include <QTabBar>
 #include <QTableWidget>
 #include <QTemporaryDir>
 #include <QTest>
@@ -122,6 +123,14 @@ TEST_F(ShopDialogs, edit_a_template_at_the_stations_and_keep_its_next_revision) 
     editor.show();
     QApplication::processEvents();
     picture(editor, "shop-template-editor");
+    QStringList tabs;
+    for (const QTabBar* bar : editor.findChildren<QTabBar*>()) {
+        for (int i = 0; bar->isVisible() && i < bar->count(); ++i) {
+            tabs += bar->isTabVisible(i) ? QStringList{bar->tabText(i)} : QStringList();
+        }
+    }
+    EXPECT_THAT(tabs, testing::Contains(QStringLiteral("Bands and rules")));
+    EXPECT_THAT(tabs, testing::Not(testing::Contains(QStringLiteral("People and instruments"))));
     button(editor, "Keep")->click();
     EXPECT_EQ(ownTemplates().named("Race block")->note.revision, 2);
     EXPECT_EQ(ownTemplates().named("Race block")->entries.size(),

@@ -6,6 +6,8 @@
 #include <QDir>
 #include <QFile>
 #include <QLineEdit>
+#include <QMenu>
+#include <QPushButton>
 #include <QSettings>
 #include <QTemporaryDir>
 #include <QTest>
@@ -58,6 +60,27 @@ TEST_F(Window, every_template_makes_a_record_that_asks_for_the_first_thing) {
         EXPECT_FALSE((*session)->assessment().next.sentence.empty());
         EXPECT_FALSE((*session)->assessment().gate(GateKind::closing).isOpen);
     }
+}
+
+TEST_F(Window, a_record_begun_without_a_template_asks_for_the_layout_and_takes_the_starting_values_as_they_are) {
+    const QString path = m_folder.filePath("bare.caprail");
+    ASSERT_TRUE(RecordSession::create(path, "Mira Solheim", {"", "Orrin Vale", "V8", "", ""}, {}));
+    const std::unique_ptr<MainWindow> window(shown());
+    ASSERT_TRUE(window->openFile(path));
+    QApplication::processEvents();
+    QPushButton* store = nullptr;
+    QStringList gates;
+    for (QPushButton* button : window->findChildren<QPushButton*>()) {
+        const QString text = button->text().remove(QLatin1Char('&'));
+        store = text == QLatin1String("Store layout") ? button : store;
+        gates +=
+            button->menu() != nullptr && text.contains(QStringLiteral("locked")) ? QStringList{text} : QStringList();
+    }
+    EXPECT_EQ(gates, (QStringList{"Trial fit: locked", "Closing: locked"})) << "nothing at a place holds them yet";
+    ASSERT_TRUE(store != nullptr && store->isVisible() && store->isEnabled());
+    store->click();
+    EXPECT_TRUE(window->session()->facts().layout);
+    EXPECT_FALSE(store->isEnabled()) << "nothing more to store";
 }
 
 TEST_F(Window, a_refused_beginning_leaves_no_file) {

@@ -154,6 +154,10 @@ void Chart::paintEvent(QPaintEvent* event) {
     const Look look = m_look.value_or(screenLook());
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
+    if (m_text.points.empty()) {
+        painter.setPen(look.quiet);
+        painter.drawText(rect(), Qt::AlignCenter, tr("What is read is drawn here."));
+    }
     if (m_current) {
         painter.setPen(QPen(look.accent, 2));
         const double radius = 0.6 * fontMetrics().height();

@@ -128,7 +128,7 @@ Result<std::int64_t> RecordSession::append(Body body) {
 Result<std::int64_t> RecordSession::enter(Unstored entry) {
     // What waits was made first and goes first.
     if (!m_unstored.empty() && !storeUnstored()) {
-        return letWait(std::move(entry), "Entries made before it wait to be stored, so it waits behind them.");
+        return letWait(std::move(entry), {"Entries made before it wait to be stored, so it waits behind them."});
     }
     bool isJudgedGood = false;
     auto sequence = judgeAndStore(entry, isJudgedGood);
@@ -136,15 +136,17 @@ Result<std::int64_t> RecordSession::enter(Unstored entry) {
     const bool hasItsBytes = !std::holds_alternative<AttachmentAdded>(entry.body) || !entry.bytes.isNull();
     if (!sequence && isJudgedGood && !isReadOnly() && hasItsBytes &&
         m_file.canKeep(entry.time, entry.person, entry.body)) {
-        return letWait(std::move(entry), sequence.error().sentence);
+        m_waitingReason = QString::fromStdString(sequence.error().sentence);
+        return letWait(std::move(entry), sequence.error());
     }
     return sequence ? sequence : refuseWith(sequence.error());
 }
 
-Result<std::int64_t> RecordSession::letWait(Unstored entry, const std::string& sentence) {
+Result<std::int64_t> RecordSession::letWait(Unstored entry, const Problem& why) {
     m_unstored.push_back(std::move(entry));
     emit waiting();
-    return refuseWith({sentence});
+    emit notStored(QString::fromStdString(why.sentence));
+    return tl::unexpected(why);
 }
 
 /// Judges an entry and stores it; once it is on the disk, what follows from it is worked out and told.
@@ -201,9 +203,18 @@ bool RecordSession::storeUnstored() {
         m_unstored.erase(m_unstored.begin());
         if (const auto sequence = judgeAndStore(first, isJudgedGood); !sequence) {
             m_unstored.insert(m_unstored.begin(), std::move(first));
-            emit refused(QString::fromStdString(sequence.error().sentence));
+            const QString why = QString::fromStdString(sequence.error().sentence);
+            if (isJudgedGood) {
+                m_waitingReason = why;
+                emit notStored(why);
+            } else {
+                emit refused(why);
+            }
             break;
         }
+    }
+    if (m_unstored.empty()) {
+        m_waitingReason.clear();
     }
     if (m_unstored.size() != before) {
         emit waiting();
@@ -213,6 +224,7 @@ bool RecordSession::storeUnstored() {
 
 void RecordSession::dropUnstored() {
     m_unstored.clear();
+    m_waitingReason.clear();
     emit waiting();
 }
 

@@ -49,7 +49,8 @@ public:
     [[nodiscard]] QString person() const { return m_person; }
     void setPerson(const QString& name);
 
-    /// Judges and stores one entry by the present person, now. On refusal nothing is changed and `refused` is sent too.
+    /// Judges and stores one entry by the present person, now. On refusal nothing is changed and `refused` is sent too;
+    /// what the disk alone would not take waits, and `notStored` is sent.
     Result<std::int64_t> append(Body body);
     /// Several entries that belong together: stops at the first that is refused, and says which.
     Result<void> appendAll(std::vector<Body> bodies);
@@ -60,6 +61,8 @@ public:
 
     /// Entries that the disk refused, and those made after them, in order. Nothing of them is in the facts yet.
     [[nodiscard]] const std::vector<Unstored>& unstored() const { return m_unstored; }
+    /// What the disk said to the first of them; empty when none waits.
+    [[nodiscard]] QString waitingReason() const { return m_waitingReason; }
     /// Tries them again in order; true when none is left. One that makes no sense any more stays, and so do those after
     /// it; `refused` says why.
     bool storeUnstored();
@@ -87,6 +90,7 @@ signals:
     void changed();                                    ///< facts, assessment, units or person are new
     void stored(qint64 sequence, const QString& line); ///< an entry is on disk
     void refused(const QString& sentence);             ///< an entry was not taken
+    void notStored(const QString& sentence);           ///< an entry waits: the disk did not take it
     void placeRequested(const caprail::Place& place);
     void waiting();                          ///< what waits to be stored is another
     void placeLost(const QString& sentence); ///< the file is no longer where it was
@@ -99,7 +103,7 @@ private:
     Result<std::int64_t> refuseWith(const Problem&);
     Result<std::int64_t> enter(Unstored entry);
     Result<std::int64_t> judgeAndStore(const Unstored& entry, bool& isJudgedGood);
-    Result<std::int64_t> letWait(Unstored entry, const std::string& sentence);
+    Result<std::int64_t> letWait(Unstored entry, const Problem& why);
 
     RecordFile m_file;
     QString m_path;
@@ -108,6 +112,7 @@ private:
     Facts m_facts;
     Assessment m_assessment;
     std::vector<Unstored> m_unstored;
+    QString m_waitingReason;
     QString m_notice;
     QString m_upgradeProblem;
     QString m_lost;

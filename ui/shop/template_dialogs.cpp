@@ -8,6 +8,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QPlainTextEdit>
 #include <QPushButton>
 #include <QTabWidget>
 #include <QVBoxLayout>
@@ -17,6 +18,9 @@
 #include <shop/entry_text.h>
 #include <shop_ui/shop_config.h>
 #include <stations/all_stations.h>
+#include <stations/engine_layout.h>
+#include <stations/engine_people.h>
+#include <stations/engine_station.h>
 
 namespace caprail {
 
@@ -66,11 +70,17 @@ TemplateEditor::TemplateEditor(const EngineTemplate& engineTemplate, QWidget* pa
     }
     m_scratch = std::move(*scratch);
     auto* tabs = new QTabWidget;
+    tabs->setFocusPolicy(Qt::NoFocus); // its bar takes the keyboard
     for (const auto& [station, title] : {std::pair(Station::engine, tr("Layout, bands and rules")),
                                          std::pair(Station::fasteners, tr("Fastener groups"))}) {
         StationPanel* panel = makeStation(station, *m_scratch, tabs);
         panel->refresh();
         tabs->addTab(panel, title);
+        if (const auto* engine = qobject_cast<EngineStation*>(panel)) {
+            // Whose engine it is, people and instruments are a record's, not a template's.
+            engine->layoutPage()->engineForm()->hide();
+            engine->tabs()->setTabVisible(engine->tabs()->indexOf(engine->peoplePage()), false);
+        }
     }
     connect(m_scratch.get(), &RecordSession::refused, this,
             [this](const QString& sentence) { m_problem->setText(QStringLiteral("✕ ") + sentence); });
@@ -123,16 +133,15 @@ void TemplateEditor::keep() {
 }
 
 TemplatesDialog::TemplatesDialog(QWidget* parent)
-    : QDialog(parent), m_list(new QListWidget), m_words(new QLabel), m_problem(problemLabel()),
+    : QDialog(parent), m_list(new QListWidget), m_words(new QPlainTextEdit), m_problem(problemLabel()),
       m_edit(new QPushButton(tr("&Edit…"))), m_export(new QPushButton(tr("E&xport…"))),
       m_remove(new QPushButton(tr("&Remove"))) {
     setWindowTitle(tr("Templates"));
     resize(860, 560);
     m_list->setAccessibleName(tr("Templates"));
-    m_words->setWordWrap(true);
-    m_words->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    m_words->setTextFormat(Qt::PlainText);
-    m_words->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    m_words->setReadOnly(true);
+    m_words->setTabChangesFocus(true);
+    m_words->setAccessibleName(tr("What the template sets"));
     auto* importButton = new QPushButton(tr("&Import…"));
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
     auto* row = new QHBoxLayout;
@@ -202,7 +211,7 @@ void TemplatesDialog::choose() {
     for (const Body& body : t.entries) {
         lines << qtText(historyLine(body, {}));
     }
-    m_words->setText(lines.join(QLatin1Char('\n')));
+    m_words->setPlainText(lines.join(QLatin1Char('\n')));
 }
 
 void TemplatesDialog::edit() {

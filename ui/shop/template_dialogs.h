@@ -53,7 +53,8 @@ private:
     void remove();
     void complain(const Problem& problem);
     QListWidget* m_list;
-    QLabel *m_words, *m_problem;
+    QPlainTextEdit* m_words;
+    QLabel* m_problem;
     QPushButton *m_edit, *m_export, *m_remove;
 };
 

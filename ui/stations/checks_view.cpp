@@ -3,6 +3,7 @@
 
 #include <QInputDialog>
 #include <QKeyEvent>
+#include <QPainter>
 #include <session/look.h>
 
 namespace caprail {
@@ -60,6 +61,20 @@ void ChecksView::refresh() {
 void ChecksView::go(QListWidgetItem* item) {
     if (const Check* check = m_session.assessment().find(item->data(codeRole).toString().toStdString())) {
         m_session.goTo(Place(check->place)); // a copy: going there may bring a new assessment
+    }
+}
+
+void ChecksView::paintEvent(QPaintEvent* event) {
+    QListWidget::paintEvent(event);
+    if (count() == 0) {
+        QPainter painter(viewport());
+        painter.setPen(palette().color(QPalette::PlaceholderText));
+        constexpr int margin = 8;
+        painter.drawText(viewport()->rect().adjusted(margin, margin, -margin, -margin),
+                         Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap,
+                         m_session.facts().layout
+                             ? tr("No check concerns this place.")
+                             : tr("Set the engine layout at the engine station: the checks follow from it."));
     }
 }
 

@@ -40,6 +40,7 @@ ClosingFindings::ClosingFindings(RecordSession& session, QWidget* parent)
     grid->addWidget(note, 4, 2);
     grid->setColumnStretch(0, 1);
     grid->setColumnStretch(1, 2);
+    m_place->setMinimumWidth(m_place->fontMetrics().horizontalAdvance(m_place->placeholderText()) + 20);
     connect(m_done, &QLineEdit::returnPressed, this, &ClosingFindings::settle);
     connect(m_settle, &QPushButton::clicked, this, &ClosingFindings::settle);
     connect(m_text, &QLineEdit::returnPressed, this, &ClosingFindings::openFinding);

@@ -36,6 +36,7 @@ ClosingStation::ClosingStation(RecordSession& given, QWidget* parent)
                                    [&](std::size_t i) { return assessment.checks[i].code == check.code; });
     });
     m_tabs->setDocumentMode(true);
+    m_tabs->setFocusPolicy(Qt::NoFocus); // its bar takes the keyboard
     m_tabs->addTab(m_findings, {});
     m_tabs->addTab(m_photos, {});
 
@@ -63,7 +64,7 @@ void ClosingStation::refresh() {
         text = tr("Build %1 is closed").arg(facts.build);
     } else if (gate.isOpen) {
         text = assessment.isReadyToSign ? tr("Everything is closed up: sign off") : tr("Closing is open");
-    } else if (gate.needs.empty()) {
+    } else if (gate.holding.empty()) { // not open, and nothing to be done at a place
         text = tr("Locked: the engine layout is not set yet");
         state = CheckState::notDone;
     } else {

@@ -121,6 +121,7 @@ void EntryForm::setText(std::string_view field, const QString& text) {
         }
     } else if (auto* line = edit(field)) {
         line->setText(text);
+        line->setCursorPosition(0); // the beginning of what is too long is read first
     }
 }
 
@@ -166,6 +167,10 @@ void EntryForm::setRemark(const QString& text) {
     QPalette palette = m_message->palette();
     palette.setColor(QPalette::WindowText, isProblem ? screenLook().out : screenLook().quiet);
     m_message->setPalette(palette);
+}
+
+void EntryForm::offerToStore() {
+    m_save->setEnabled(true);
 }
 
 void EntryForm::showProblem(const QString& sentence) {

@@ -49,6 +49,8 @@ public:
     void clearField(std::string_view field) { setText(field, {}); }
     /// A quiet line under the form.
     void setRemark(const QString& text);
+    /// What stands in it may be stored as it is, though nothing was typed.
+    void offerToStore();
 
 public slots:
     void save();

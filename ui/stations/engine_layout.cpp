@@ -34,8 +34,8 @@ std::vector<FormField> layoutFields() {
             {"pickup_side", EngineLayoutPage::tr("Pickup side"), {}, {}},
             {"throws", EngineLayoutPage::tr("Crank throws"), {}, {}},
             {"dipstick_cap", EngineLayoutPage::tr("Dipstick at cap"), {}, {}},
-            {"source", EngineLayoutPage::tr("Who says so"), {}, {}},
-            {"dipstick_side", EngineLayoutPage::tr("Dipstick side"), {}, {}}};
+            {"dipstick_side", EngineLayoutPage::tr("Dipstick side"), {}, {}},
+            {"source", EngineLayoutPage::tr("Who says so"), {}, {}, true}};
 }
 
 } // namespace
@@ -95,6 +95,7 @@ void EngineLayoutPage::load() {
 void EngineLayoutPage::drawTyped() {
     if (m_session.facts().layoutEntry == 0 && !m_layout->isTouched()) {
         m_layout->setRemark(tr("Nothing is stored yet: correct these starting values and store them."));
+        m_layout->offerToStore();
     }
     const auto typed = m_layout->read();
     const auto layout = typed ? EngineLayout::from(*typed) : Result<EngineLayout>(tl::unexpected(typed.error()));

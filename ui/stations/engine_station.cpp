@@ -13,6 +13,7 @@ EngineStation::EngineStation(RecordSession& given, QWidget* parent)
     : StationPanel(given, parent), m_tabs(new QTabWidget(this)), m_layout(new EngineLayoutPage(given, this)),
       m_bands(new EngineBands(given, this)), m_people(new EnginePeople(given, this)) {
     m_tabs->setDocumentMode(true);
+    m_tabs->setFocusPolicy(Qt::NoFocus); // its bar takes the keyboard
     m_tabs->setAccessibleName(tr("Engine"));
     m_tabs->addTab(m_layout, tr("Engine and layout"));
     m_tabs->addTab(m_bands, tr("Bands and rules"));

@@ -48,6 +48,8 @@ void PlainTable::show(const std::vector<QStringList>& rows) {
     // Off and on again: sizes set by content win over a stretch that was set before.
     horizontalHeader()->setStretchLastSection(false);
     resizeColumnsToContents();
+    // The last takes what is left and is elided there; its tool tip has the whole.
+    horizontalHeader()->resizeSection(columnCount() - 1, horizontalHeader()->minimumSectionSize());
     horizontalHeader()->setStretchLastSection(true);
     clearSelection();
     selectKey(selected);

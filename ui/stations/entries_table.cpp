@@ -8,12 +8,14 @@
 #include <QInputDialog>
 #include <QKeyEvent>
 #include <QMenu>
+#include <QPainter>
 #include <stations/entries_model.h>
 
 namespace caprail {
 
 EntriesTable::EntriesTable(RecordSession& session, QWidget* parent)
     : QTableView(parent), m_session(session), m_model(new EntriesModel(session, this)) {
+    m_emptyText = tr("No entry yet. What is entered here will be listed with its number; Delete strikes it.");
     setModel(m_model);
     setAccessibleName(tr("Entries"));
     setSelectionBehavior(SelectRows);
@@ -38,6 +40,10 @@ void EntriesTable::setFilter(std::function<bool(const Entry&)> filter) {
 
 void EntriesTable::setLine(std::function<QString(const Entry&)> line) {
     m_model->setLine(std::move(line));
+}
+
+void EntriesTable::setEmptyText(const QString& sentence) {
+    m_emptyText = sentence;
 }
 
 void EntriesTable::refresh() {
@@ -66,6 +72,17 @@ void EntriesTable::askAndStrike(RecordSession& session, qint64 sequence, QWidget
                               QLineEdit::Normal, {}, &isGiven);
     if (isGiven) {
         session.strike(sequence, why);
+    }
+}
+
+void EntriesTable::paintEvent(QPaintEvent* event) {
+    QTableView::paintEvent(event);
+    if (m_model->rowCount() == 0) {
+        QPainter painter(viewport());
+        painter.setPen(palette().color(QPalette::PlaceholderText));
+        constexpr int margin = 8;
+        painter.drawText(viewport()->rect().adjusted(margin, margin, -margin, -margin),
+                         Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, m_emptyText);
     }
 }
 

@@ -18,6 +18,8 @@ public:
     void setFilter(std::function<bool(const Entry&)> filter);
     /// A shorter last column for a narrow table whose place is known anyway; the whole line is its tooltip.
     void setLine(std::function<QString(const Entry&)> line);
+    /// What stands in the table while no entry is shown.
+    void setEmptyText(const QString& sentence);
     void refresh();
     void selectEntry(qint64 sequence);
     [[nodiscard]] qint64 selectedEntry() const; ///< 0: none
@@ -27,11 +29,13 @@ public:
 protected:
     void keyPressEvent(QKeyEvent* event) override;
     void contextMenuEvent(QContextMenuEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
 
 private:
     void copySelection() const;
     RecordSession& m_session;
     EntriesModel* m_model;
+    QString m_emptyText;
 };
 
 } // namespace caprail

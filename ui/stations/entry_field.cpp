@@ -2,18 +2,45 @@
 #include <stations/entry_field.h>
 
 #include <QAccessible>
+#include <QAction>
 #include <QEvent>
 #include <QHBoxLayout>
+#include <QIcon>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPainter>
 #include <QVBoxLayout>
 #include <session/look.h>
 
 namespace caprail {
 
+namespace {
+
+/// The sign of the Enter key, in this ink.
+QIcon enterSign(const QColor& ink) {
+    QIcon icon;
+    for (const int size : {16, 32, 64}) {
+        QPixmap pixmap(size, size);
+        pixmap.fill(Qt::transparent);
+        QPainter painter(&pixmap);
+        painter.setRenderHint(QPainter::Antialiasing);
+        painter.scale(size / 16.0, size / 16.0);
+        painter.setPen(QPen(ink, 1.5, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
+        painter.drawPolyline(QPolygonF({{13, 4}, {13, 10}, {3.5, 10}}));
+        painter.drawPolyline(QPolygonF({{6.5, 7}, {3.5, 10}, {6.5, 13}}));
+        icon.addPixmap(pixmap);
+    }
+    return icon;
+}
+
+} // namespace
+
 EntryField::EntryField(QWidget* parent)
     : QWidget(parent), m_title(new QLabel(this)), m_edit(new QLineEdit(this)), m_unit(new QLabel(this)),
-      m_echo(new QLabel(this)) {
+      m_echo(new QLabel(this)), m_enter(m_edit->addAction(enterSign(screenLook().quiet), QLineEdit::TrailingPosition)) {
+    // For whoever has no keyboard at hand: a screen reader, dictation, a finger. Not on the way of the Tab key.
+    m_enter->setText(tr("Enter this value"));
+    connect(m_enter, &QAction::triggered, this, &EntryField::submit);
     m_title->setWordWrap(true);
     m_title->setBuddy(m_edit);
     m_echo->setWordWrap(true);
@@ -59,7 +86,8 @@ QString EntryField::title() const {
 void EntryField::ask(const QString& title, const QString& unit, Reader reader, Submit submit) {
     m_title->setText(title);
     m_unit->setText(unit);
-    m_edit->setAccessibleName(title + QStringLiteral(", ") + unit);
+    m_unit->setVisible(!unit.isEmpty());
+    m_edit->setAccessibleName(unit.isEmpty() ? title : title + QStringLiteral(", ") + unit);
     m_reader = std::move(reader);
     m_submit = std::move(submit);
     if (!m_showsProblem) {
@@ -190,8 +218,11 @@ void EntryField::clear() {
 
 void EntryField::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange && !m_showsProblem) {
-        showEcho();
+    if (event->type() == QEvent::PaletteChange) {
+        m_enter->setIcon(enterSign(screenLook().quiet));
+        if (!m_showsProblem) {
+            showEcho();
+        }
     }
 }
 

@@ -4,6 +4,7 @@
 #include <functional>
 #include <units/parse.h>
 
+class QAction;
 class QLabel;
 class QLineEdit;
 
@@ -57,6 +58,7 @@ private:
     QLineEdit* m_edit;
     QLabel* m_unit;
     QLabel* m_echo;
+    QAction* m_enter; ///< the sign in the field that stands for the Enter key
     Reader m_reader;
     Submit m_submit;
     bool m_showsProblem = false;

@@ -38,7 +38,7 @@ std::vector<FormField> groupFields() {
             {"angle", FastenersGroups::tr("Then angle"), {}, {}},
             {"stretch", FastenersGroups::tr("Stretch"), {}, {}},
             {"steps", FastenersGroups::tr("Steps"), {}, {}},
-            {"source", FastenersGroups::tr("Who says so"), {}, {}},
+            {"source", FastenersGroups::tr("Who says so"), {}, {}, true},
             {"tightening_order",
              FastenersGroups::tr("Sequence"),
              FastenersGroups::tr("empty: from the centre outwards"),
@@ -90,7 +90,7 @@ void FastenersGroups::build() {
     m_order->setToolTip(
         tr("Touch the fasteners in the order of tightening (or walk with the arrow keys and press Enter). "
            "Those left out come last, from the centre outwards."));
-    m_plan->setMinimumHeight(210);
+    m_plan->setMinimumHeight(160);
     m_setting->setWordWrap(true);
     m_setting->setTextInteractionFlags(Qt::TextSelectableByMouse);
     auto* left = new QVBoxLayout;

@@ -38,7 +38,7 @@ void FastenersTighten::build() {
     for (const auto& [kind, name] : kinds) {
         m_kind->addItem(name, static_cast<int>(kind));
     }
-    m_kind->setAccessibleName(tr("Which fasteners"));
+    nameBox(*m_kind, tr("Which fasteners"));
     m_remark->setWordWrap(true);
     m_loose->setAutoDefault(false);
     m_group->setAutoDefault(false);

@@ -51,7 +51,7 @@ void GirdleStacks::build() {
     for (const auto& entry : allWords<ObjectiveWord>()) {
         m_objective->addItem(qtText(entry.word));
     }
-    m_objective->setAccessibleName(tr("What the plan aims for"));
+    nameBox(*m_objective, tr("What the plan aims for"));
     connect(m_objective, &QComboBox::activated, this, &GirdleStacks::setObjective);
     m_takeOver->setMinimumHeight(38);
     connect(m_takeOver, &QPushButton::clicked, this, &GirdleStacks::takePlanOver);

@@ -151,7 +151,8 @@ QString comparisonSentence(const PlanComparison& built, const Units& units) {
     if (built.fewerInBand > 0) {
         text += GirdleWordsText::tr(" The plan has %1 more in band.").arg(built.fewerInBand);
     } else if (built.moreShims > 0) {
-        text += GirdleWordsText::tr(" The plan saves %1 shims.").arg(built.moreShims);
+        text += built.moreShims == 1 ? GirdleWordsText::tr(" The plan saves one shim.")
+                                     : GirdleWordsText::tr(" The plan saves %1 shims.").arg(built.moreShims);
     } else if (built.largerResidual > Length()) {
         text += GirdleWordsText::tr(" The plan's largest residual is %1 smaller.")
                     .arg(qtText(format(built.largerResidual, units)));

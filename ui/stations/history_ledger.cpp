@@ -44,12 +44,13 @@ HistoryLedger::HistoryLedger(RecordSession& session, QWidget* parent)
     m_search->setPlaceholderText(tr("Find in the record: 3R, S014, 57.5, a name …"));
     m_search->setClearButtonEnabled(true);
     m_search->setAccessibleName(tr("Find in the record"));
-    m_kind->setAccessibleName(tr("Kind of entry"));
-    m_person->setAccessibleName(tr("Person"));
-    m_state->setAccessibleName(tr("Standing or struck"));
+    nameBox(*m_kind, tr("Kind of entry"));
+    nameBox(*m_person, tr("Person"));
+    nameBox(*m_state, tr("Standing or struck"));
     m_state->addItem(tr("standing and struck"), all);
     m_state->addItem(tr("standing only"), standing);
     m_state->addItem(tr("struck only"), struckOnly);
+    m_table->setEmptyText(tr("No entry is like this: change what is looked for above."));
     m_table->setSortingEnabled(false);
     m_table->setFilter([this](const Entry& entry) { return isShown(entry); });
 

@@ -42,7 +42,7 @@ void HistoryRepeatability::build() {
     for (const auto& quantity : allWords<MeasuredQuantity>()) {
         m_quantity->addItem(capitalised(qtWord(quantity.value)), static_cast<int>(quantity.value));
     }
-    m_quantity->setAccessibleName(tr("Study of which readings"));
+    nameBox(*m_quantity, tr("Study of which readings"));
     m_words->setWordWrap(true);
     m_words->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_counts->setToolTip(tr("Enter goes to the place, to read it again"));

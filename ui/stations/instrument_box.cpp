@@ -8,7 +8,7 @@ namespace caprail {
 
 InstrumentBox::InstrumentBox(RecordSession& session, std::vector<InstrumentType> fitting, QWidget* parent)
     : QComboBox(parent), m_session(session), m_fitting(std::move(fitting)) {
-    setAccessibleName(tr("Instrument"));
+    nameBox(*this, tr("Instrument"));
     setSizeAdjustPolicy(AdjustToContents);
     connect(this, &QComboBox::activated, this, [this] { m_isChosen = true; });
     refresh();

@@ -78,8 +78,8 @@ void PickupStation::build() {
             [this] { BudgetWindow::open(tr("clearance"), pickupBudget(session().facts()), session(), this); });
 
     auto* left = new QVBoxLayout;
-    left->addWidget(m_section, 3);
-    left->addWidget(m_entries, 1);
+    left->addWidget(m_section, 7);
+    left->addWidget(m_entries, 3); // two readings of each term, without a scroll bar
     auto* instrumentRow = new QFormLayout;
     instrumentRow->addRow(tr("&Instrument"), m_instrument);
     auto* right = new QVBoxLayout;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 /// Words for screens, used by every panel.
+#include <QWidget>
 #include <ledger/qt_text.h>
 
 namespace caprail {
@@ -11,6 +12,13 @@ inline QString capitalised(QString text) {
         text[0] = text[0].toUpper();
     }
     return text;
+}
+
+/// What a box is for, to a screen reader: the name of a combo box is what is chosen in it, so its purpose is said
+/// twice.
+inline void nameBox(QWidget& box, const QString& purpose) {
+    box.setAccessibleName(purpose);
+    box.setAccessibleDescription(purpose);
 }
 
 } // namespace caprail

@@ -103,7 +103,7 @@ void TrialFitStation::build() {
     openColumn->addStretch(1);
     m_entry->addWidget(open);
     m_entry->addWidget(m_holding);
-    m_entry->setFixedHeight(210);
+    m_entry->setMinimumHeight(210);
     auto* caution = new QLabel(cautionFor(Station::trialFit), this);
     caution->setWordWrap(true);
     caution->setForegroundRole(QPalette::PlaceholderText);
@@ -115,8 +115,8 @@ void TrialFitStation::build() {
     left->addWidget(m_entries, 1);
     auto* right = new QVBoxLayout;
     right->addWidget(m_gate);
-    right->addWidget(m_rows, 1);
-    right->addWidget(m_entry);
+    right->addWidget(m_rows, 3); // as high as its rows, where there is room
+    right->addWidget(m_entry, 1);
     right->addWidget(caution);
     auto* page = new QHBoxLayout(this);
     page->addLayout(left, 5);
@@ -161,6 +161,8 @@ void TrialFitStation::fillRows() {
     }
     const auto row = std::ranges::find(all, m_place) - all.begin();
     m_rows->setCurrentRow(static_cast<int>(row));
+    const int high = m_rows->sizeHintForRow(0) + 2 * m_rows->spacing();
+    m_rows->setMaximumHeight(std::max(high, 1) * std::max(m_rows->count(), 1) + 2 * m_rows->frameWidth() + high / 2);
 }
 
 void TrialFitStation::refreshGate() {

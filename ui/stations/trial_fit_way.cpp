@@ -17,7 +17,7 @@ template <Worded E> void fill(QComboBox* box, const QString& what, const QString
     for (const auto& entry : allWords<E>()) {
         box->addItem(pattern.arg(qtText(entry.word)));
     }
-    box->setAccessibleName(what);
+    nameBox(*box, what);
 }
 
 } // namespace

@@ -45,7 +45,7 @@ void addCopyActions(MainWindow& window, QMenu* menu) {
                          [made, &window] { made->setEnabled(window.session() != nullptr); });
     };
     add(MainWindow::tr("Save a &dated copy beside it"), saveDatedCopy);
-    add(MainWindow::tr("&Restore from a copy…"), restoreFromCopy);
+    add(MainWindow::tr("&Restore from a copy…"), chooseCopy);
 }
 
 void saveDatedCopy(MainWindow& window) {
@@ -58,14 +58,17 @@ void saveDatedCopy(MainWindow& window) {
     window.statusBar()->showMessage(MainWindow::tr("Saved as %1").arg(QString::fromStdString(name)), 10'000);
 }
 
-void restoreFromCopy(MainWindow& window) {
-    RecordSession& session = *window.session();
-    const QString copy =
-        QFileDialog::getOpenFileName(&window, MainWindow::tr("Restore from a copy"), QFileInfo(session.path()).path(),
-                                     MainWindow::tr("Copies of records (*.caprail-backup *.caprail);;All files (*)"));
-    if (copy.isEmpty()) {
-        return;
+void chooseCopy(MainWindow& window) {
+    const QString copy = QFileDialog::getOpenFileName(
+        &window, MainWindow::tr("Restore from a copy"), QFileInfo(window.session()->path()).path(),
+        MainWindow::tr("Copies of records (*.caprail-backup *.caprail);;All files (*)"));
+    if (!copy.isEmpty()) {
+        restoreFromCopy(window, copy);
     }
+}
+
+void restoreFromCopy(MainWindow& window, const QString& copy) {
+    RecordSession& session = *window.session();
     const auto opened = RecordFile::open(copy.toStdString(), OpenMode::readOnly);
     if (!opened) {
         QMessageBox::warning(&window, MainWindow::tr("Not restored"), QString::fromStdString(opened.error().sentence));

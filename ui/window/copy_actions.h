@@ -2,6 +2,7 @@
 #pragma once
 
 class QMenu;
+class QString;
 
 namespace caprail {
 
@@ -13,7 +14,10 @@ void addCopyActions(MainWindow& window, QMenu* menu);
 /// Writes a copy under a dated name beside the record, and says where.
 void saveDatedCopy(MainWindow& window);
 
-/// Asks for a copy, says what restoring it would change, and does it when the person agrees.
-void restoreFromCopy(MainWindow& window);
+/// Asks for a copy, and restores it.
+void chooseCopy(MainWindow& window);
+
+/// Says what restoring this copy would change, and does it when the person agrees. What is no copy is refused in a box.
+void restoreFromCopy(MainWindow& window, const QString& copy);
 
 } // namespace caprail

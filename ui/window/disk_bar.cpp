@@ -107,8 +107,8 @@ void DiskBar::refresh() {
     m_hide->setVisible(!isTrouble);
 
     QStringList text;
-    if (!lost.isEmpty()) {
-        text << lost;
+    if (isTrouble) {
+        text << (lost.isEmpty() ? session->waitingReason() : lost); // once, here: the bar below keeps silent
     }
     if (count != 0) {
         text << tr("Not on the disk: %1. What was entered is kept here, in order, until it is stored.").arg(count);
@@ -140,12 +140,11 @@ void DiskBar::resizeEvent(QResizeEvent* event) {
 
 void DiskBar::fit() {
     constexpr int margins = 8;
-    QLayout& layout = *m_page->layout();
-    layout.activate();
-    // It has no height while all on it is hidden; it comes back here when it is shown.
-    if (layout.hasHeightForWidth()) {
-        m_page->setFixedHeight(layout.heightForWidth(std::max(m_window.width() - margins, 200)));
-    }
+    m_page->layout()->activate();
+    const QLayout* const layout = m_page->layout();
+    m_page->setFixedHeight(layout->hasHeightForWidth()
+                               ? layout->heightForWidth(std::max(m_window.width() - margins, 200))
+                               : layout->sizeHint().height());
 }
 
 void DiskBar::tryAgain() {

@@ -115,6 +115,7 @@ void MainWindow::take(std::unique_ptr<RecordSession> session) {
     connect(m_session.get(), &RecordSession::placeRequested, this, &MainWindow::showPlace);
     connect(m_session.get(), &RecordSession::refused, m_next, &NextBar::showRefusal);
     connect(m_session.get(), &RecordSession::refused, m_confirmation, &Confirmation::refused);
+    connect(m_session.get(), &RecordSession::notStored, m_confirmation, &Confirmation::refused); // the bar says why
     connect(m_session.get(), &RecordSession::stored, this, [this](qint64 sequence, const QString& line) {
         m_next->clearRefusal();
         m_lastStored->setText(tr("On disk: entry %1. %2").arg(sequence).arg(line));

@@ -75,7 +75,7 @@ NewRecordDialog::NewRecordDialog(const QString& shop, QWidget* parent)
     form->addRow(tr("&Serial or block number"), m_serial);
     form->addRow(tr("S&hop"), m_shop);
     form->addRow(tr("&Who works on it"), m_person);
-    form->addRow(tr("&Template"), m_template);
+    form->addRow(tr("Te&mplate"), m_template);
     form->addRow(QString(), m_shelfToo);
     // A row that is a layout knows no buddy by itself, and would show the ampersand.
     auto* fileLabel = new QLabel(tr("&File"));

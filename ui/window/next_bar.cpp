@@ -5,7 +5,6 @@
 #include <QLabel>
 #include <QMenu>
 #include <QPushButton>
-#include <QToolButton>
 #include <QVBoxLayout>
 #include <session/look.h>
 
@@ -15,12 +14,10 @@ namespace {
 
 constexpr int reasonsShown = 20;
 
-QToolButton* gateButton(QWidget* parent) {
-    auto* button = new QToolButton(parent);
-    button->setPopupMode(QToolButton::InstantPopup);
-    button->setToolButtonStyle(Qt::ToolButtonTextOnly);
+QPushButton* gateButton(QWidget* parent) {
+    auto* button = new QPushButton(parent); // unlike a tool button it leaves room for the arrow
     button->setMenu(new QMenu(button));
-    button->setFocusPolicy(Qt::StrongFocus);
+    button->setAutoDefault(false);
     return button;
 }
 
@@ -75,18 +72,23 @@ void NextBar::refresh() {
     refreshGate(m_closing, GateKind::closing);
 }
 
-void NextBar::refreshGate(QToolButton* button, GateKind kind) {
+void NextBar::refreshGate(QPushButton* button, GateKind kind) {
     const Assessment& assessment = m_session.assessment();
     const Gate& gate = assessment.gate(kind);
     const auto kindWord = word(kind);
     const QString name = QString::fromUtf8(kindWord.data(), static_cast<qsizetype>(kindWord.size()));
     button->setText(gate.isOpen ? tr("%1: open").arg(name)
-                                : tr("%1: locked, %n hold it", "", static_cast<int>(gate.holding.size())).arg(name));
+                    : gate.holding.empty()
+                        ? tr("%1: locked").arg(name)
+                        : tr("%1: locked, %n hold it", "", static_cast<int>(gate.holding.size())).arg(name));
     button->setAccessibleName(button->text());
     QMenu* menu = button->menu();
     menu->clear();
     if (gate.isOpen) {
         menu->addAction(tr("Nothing holds it."))->setEnabled(false);
+    }
+    if (!gate.isOpen && gate.holding.empty()) {
+        menu->addAction(tr("The engine layout is not set yet."))->setEnabled(false);
     }
     int shown = 0;
     for (const std::size_t i : gate.holding) {
@@ -108,12 +110,7 @@ void NextBar::showRefusal(const QString& sentence) {
     QPalette palette = m_refusal->palette();
     palette.setColor(QPalette::WindowText, screenLook().out);
     m_refusal->setPalette(palette);
-    QString text = tr("✕ Not entered. %1").arg(sentence);
-    if (!m_session.unstored().empty()) {
-        text += tr(" %n entries wait to be stored: File ▸ Store what waits, or save a copy elsewhere.", "",
-                   static_cast<int>(m_session.unstored().size()));
-    }
-    m_refusal->setText(text);
+    m_refusal->setText(tr("✕ Not entered. %1").arg(sentence));
     m_refusal->show();
 }
 

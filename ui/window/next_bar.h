@@ -5,7 +5,6 @@
 
 class QLabel;
 class QPushButton;
-class QToolButton;
 
 namespace caprail {
 
@@ -23,13 +22,13 @@ public:
     void clearRefusal();
 
 private:
-    void refreshGate(QToolButton* button, GateKind kind);
+    void refreshGate(QPushButton* button, GateKind kind);
     RecordSession& m_session;
     QLabel* m_engine;
     QLabel* m_next;
     QPushButton* m_go;
-    QToolButton* m_trialFit;
-    QToolButton* m_closing;
+    QPushButton* m_trialFit;
+    QPushButton* m_closing;
     QLabel* m_refusal;
 };
 

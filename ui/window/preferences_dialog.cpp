@@ -70,18 +70,18 @@ PreferencesDialog::PreferencesDialog(const Preferences& p, QWidget* parent)
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* form = new QFormLayout(this);
     form->addRow(tr("&Lengths in"), m_length);
-    form->addRow(tr("&Torques in"), m_torque);
+    form->addRow(tr("Tor&ques in"), m_torque);
     form->addRow(tr("&Decimal mark"), m_mark);
     form->addRow(tr("L&ook"), m_look);
     form->addRow(tr("&Entries are confirmed"), m_confirmation);
-    form->addRow(tr("&Paper"), m_paper);
+    form->addRow(tr("P&aper"), m_paper);
     form->addRow(tr("&Shop name on the sheet"), m_shop);
     const auto addLayout = [form](const QString& text, QWidget* buddy, QHBoxLayout* row) {
         auto* label = new QLabel(text);
         label->setBuddy(buddy);
         form->addRow(label, row);
     };
-    addLayout(tr("Shop lo&go"), m_logo, logoRow);
+    addLayout(tr("Sho&p logo"), m_logo, logoRow);
     auto* advice = new QHBoxLayout;
     for (const auto& [label, box, value] : {std::tuple{tr("from"), m_smallFrom, p.advice.smallBlockFrom},
                                             {tr("to"), m_smallTo, p.advice.smallBlockTo},
