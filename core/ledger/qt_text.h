@@ -14,8 +14,13 @@ inline QString qtText(std::string_view utf8) {
 inline std::string coreText(const QString& text) {
     return text.trimmed().toStdString();
 }
+/// The word of files and of the command line.
 template <Worded E> QString qtWord(E value) {
     return qtText(word(value));
+}
+/// The word for people.
+template <Worded E> QString qtShown(E value) {
+    return qtText(shown(value));
 }
 
 } // namespace caprail

@@ -66,7 +66,7 @@ QString sign(CheckState state) {
 }
 
 QString stateWord(CheckState state) {
-    const auto text = word(state);
+    const std::string text = shown(state);
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
 }
 

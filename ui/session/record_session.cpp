@@ -7,6 +7,7 @@
 #include <ledger/history_line.h>
 #include <store/copies.h>
 #include <store/upgrade.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -66,7 +67,7 @@ Result<std::unique_ptr<RecordSession>> RecordSession::create(const QString& path
         }
         auto draft = fromJson(std::string_view(line.constData(), static_cast<std::size_t>(line.size())));
         if (!draft) {
-            return refuse("Line " + std::to_string(lineNumber) + " of the template: " + draft.error().sentence);
+            return refuse(Core::say("Line %1 of the template: %2", lineNumber, draft.error().sentence));
         }
         beginning.push_back(std::move(draft->body));
     }
@@ -128,7 +129,8 @@ Result<std::int64_t> RecordSession::append(Body body) {
 Result<std::int64_t> RecordSession::enter(Unstored entry) {
     // What waits was made first and goes first.
     if (!m_unstored.empty() && !storeUnstored()) {
-        return letWait(std::move(entry), {"Entries made before it wait to be stored, so it waits behind them."});
+        return letWait(std::move(entry),
+                       {Core::say("Entries made before it wait to be stored, so it waits behind them.")});
     }
     bool isJudgedGood = false;
     auto sequence = judgeAndStore(entry, isJudgedGood);

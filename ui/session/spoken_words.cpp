@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <ledger/kinds.h>
 #include <ledger/qt_text.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -23,7 +24,7 @@ public:
     QString operator()(const FitReading& r) const { return at(r.fit + " " + std::to_string(r.place), r.value); }
     QString operator()(const ShimMeasured& r) const { return at(r.shim, r.thickness); }
     QString operator()(const ShellMeasured& r) const { return at(r.shell, r.thickness); }
-    QString operator()(const PickupReading& r) const { return at(std::string(word(r.term)), r.value); }
+    QString operator()(const PickupReading& r) const { return at(caprail::shown(r.term), r.value); }
     QString operator()(const FastenerTightened& r) const {
         return r.torque    ? at(describe(r.fastener), *r.torque)
                : r.stretch ? at(describe(r.fastener), *r.stretch)
@@ -36,10 +37,10 @@ public:
                                           : SpokenText::tr("%1 moved").arg(name);
     }
     QString operator()(const RecheckMade& r) const {
-        return qtText(describe(r.position)) + QLatin1Char(' ') + qtWord(r.feel);
+        return qtText(describe(r.position)) + QLatin1Char(' ') + qtShown(r.feel);
     }
     QString operator()(const Struck&) const { return SpokenText::tr("struck"); }
-    template <class Other> QString operator()(const Other&) const { return qtText(Other::title); }
+    template <class Other> QString operator()(const Other&) const { return qtText(Core::say(Other::title)); }
 
 private:
     template <class Q> QString shown(const Entered<Q>& value) const { return qtText(format(value.value, m_units)); }

@@ -21,7 +21,7 @@ inline QString text(std::string_view utf8) {
     return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
 }
 template <Worded E> QString wordText(E value) {
-    return text(word(value));
+    return text(shown(value));
 }
 /// "Cap 3 right" from "cap 3 right".
 inline QString capitalised(QString words) {

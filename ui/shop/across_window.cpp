@@ -228,7 +228,7 @@ void AcrossWindow::showInstruments() {
     for (const AcrossInstrument& one : due) {
         const bool isOverdue = one.due && *one.due < today;
         rows.push_back({qtText(one.name) + (one.serial.empty() ? QString() : QStringLiteral(", ") + qtText(one.serial)),
-                        qtWord(one.type), one.calibrated ? qtText(format(*one.calibrated)) : QStringLiteral("–"),
+                        qtShown(one.type), one.calibrated ? qtText(format(*one.calibrated)) : QStringLiteral("–"),
                         one.due ? qtText(format(*one.due)) : QStringLiteral("–"),
                         isOverdue ? tr("✕ overdue")
                         : one.due ? tr("days left: %1").arg(one.due->days - today.days)

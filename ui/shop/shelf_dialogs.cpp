@@ -21,7 +21,7 @@ constexpr int kindRole = Qt::UserRole;
 constexpr int nameRole = Qt::UserRole + 1;
 
 QString describe(const InstrumentAdded& instrument) {
-    QStringList parts{qtWord(instrument.type)};
+    QStringList parts{qtShown(instrument.type)};
     if (!instrument.serial.empty()) {
         parts << ShelfDialog::tr("serial %1").arg(qtText(instrument.serial));
     }

@@ -83,7 +83,7 @@ QString shopCell(const ShopRow& row, int column, UtcTime now) {
     case engine:
         return engineOf(s) + (s.build > 1 ? ShopCellsText::tr(" (build %1)").arg(s.build) : QString());
     case state:
-        return isRecord(row.reading) ? jobStateText(s.state) : QStringLiteral("✕ ") + qtWord(row.reading);
+        return isRecord(row.reading) ? jobStateText(s.state) : QStringLiteral("✕ ") + qtShown(row.reading);
     case round:
         if (s.round == 0) {
             return isKnown ? QStringLiteral("–") : QString();
@@ -175,7 +175,7 @@ QVariant shopInk(const ShopRow& row, int column, UtcTime now) {
 
 QString shopSentence(const ShopRow& row, UtcTime now) {
     if (!isRecord(row.reading)) {
-        return QStringLiteral("✕ ") + qtText(plainLine(row.file.path)) + QStringLiteral(" — ") + qtWord(row.reading) +
+        return QStringLiteral("✕ ") + qtText(plainLine(row.file.path)) + QStringLiteral(" — ") + qtShown(row.reading) +
                QStringLiteral(": ") + qtText(row.sentence);
     }
     QStringList parts;

@@ -126,7 +126,7 @@ QString bearingLine(const Entry& entry, const Units& units) {
     if (const auto* bore = std::get_if<BoreReading>(&entry.body)) {
         return QStringLiteral("%1, %2: %3")
                    .arg(bore->station)
-                   .arg(qtWord(bore->method), qtText(format(bore->value.value, units))) +
+                   .arg(qtShown(bore->method), qtText(format(bore->value.value, units))) +
                with(bore->instrument);
     }
     const auto* shells = std::get_if<ShellsFitted>(&entry.body);

@@ -6,6 +6,7 @@
 #include <measure/statistics.h>
 #include <stations/bearings_places.h>
 #include <stations/station_text.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -160,9 +161,9 @@ Result<std::vector<ShellsFitted>> fittingsFor(const Facts& facts, const ShellSel
         if (next == waiting.end()) {
             const ShellsFitted& stuck = waiting.front();
             const std::string& shell = isFree(stuck.upper, stuck.journal) ? stuck.lower : stuck.upper;
-            return refuse("Shell " + shell + " is wanted in " + describe(stuck.journal) + " but lies in " +
-                          describe(lies[shell]) + ", which waits for shells in its turn: enter two free shells for " +
-                          describe(lies[shell]) + " first.");
+            return refuse(Core::say("Shell %1 is wanted in %2 but lies in %3, which waits for shells in its turn: "
+                                    "enter two free shells for %4 first.",
+                                    shell, describe(stuck.journal), describe(lies[shell]), describe(lies[shell])));
         }
         std::erase_if(lies, [&](const auto& l) { return l.second == next->journal; });
         lies[next->upper] = next->journal;

@@ -97,7 +97,7 @@ void BearingsShells::refresh() {
         const bool isMeasured =
             std::any_of(readings.begin(), readings.end(), [](const auto& r) { return !r.what.isMarked; });
         const auto where = whereFitted(facts, name);
-        rows.push_back({qtText(name), qtWord(what.fits), qtWord(what.half),
+        rows.push_back({qtText(name), qtShown(what.fits), qtShown(what.half),
                         qtText(format(*shellThickness(facts, name), m_session.units())),
                         isMeasured ? tr("measured") : tr("marked"), where ? qtText(describe(*where)) : tr("shelf")});
     }

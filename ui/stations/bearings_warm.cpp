@@ -9,6 +9,7 @@
 #include <stations/engine_table.h>
 #include <stations/station_text.h>
 #include <units/parse.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -21,8 +22,9 @@ Result<Expansion> parseExpansion(const QString& text, const std::string& what) {
     bool isNumber = false;
     const double value = plain.toDouble(&isNumber);
     if (!isNumber) {
-        return refuse("“" + coreText(text) + "” is no coefficient for the " + what +
-                      ": type millionths per kelvin, 11.4 for grey cast iron.");
+        return refuse(
+            Core::say("“%1” is no coefficient for the %2: type millionths per kelvin, 11.4 for grey cast iron.",
+                      coreText(text), what));
     }
     return millionthsPerKelvin(value);
 }

@@ -6,6 +6,7 @@
 #include <QImageReader>
 #include <ledger/entry.h>
 #include <stations/station_text.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -40,7 +41,7 @@ PreparedPhoto prepared(QImage picture, const QByteArray& original, const QString
 
 Result<PreparedPhoto> preparePhoto(const QByteArray& original, const QString& fileName) {
     if (original.size() > largestOriginal) {
-        return refuse("“" + coreText(fileName) + "” is larger than 60 MB: take a smaller picture of it.");
+        return refuse(Core::say("“%1” is larger than 60 MB: take a smaller picture of it.", coreText(fileName)));
     }
     QByteArray bytes = original;
     QBuffer buffer(&bytes);
@@ -49,14 +50,15 @@ Result<PreparedPhoto> preparePhoto(const QByteArray& original, const QString& fi
     reader.setAutoTransform(true);
     const QImage picture = reader.read();
     if (picture.isNull()) {
-        return refuse("“" + coreText(fileName) + "” cannot be read as a picture: save it as JPEG or PNG and add that.");
+        return refuse(
+            Core::say("“%1” cannot be read as a picture: save it as JPEG or PNG and add that.", coreText(fileName)));
     }
     return prepared(picture, original, fileName);
 }
 
 Result<PreparedPhoto> preparePhoto(const QImage& picture, const QString& fileName) {
     if (picture.isNull()) {
-        return refuse("There is no picture on the clipboard: copy one first.");
+        return refuse(Core::say("There is no picture on the clipboard: copy one first."));
     }
     QByteArray original;
     QBuffer buffer(&original);

@@ -51,7 +51,7 @@ void ClosingSteps::build() {
         row.text->setFont(large);
         row.text->setWordWrap(true);
         row.button->setMinimumHeight(36);
-        row.button->setAccessibleName(tr("Done: %1").arg(qtWord(entry.value)));
+        row.button->setAccessibleName(tr("Done: %1").arg(qtShown(entry.value)));
         connect(row.button, &QPushButton::clicked, this, [this, step = entry.value] { tick(step); });
         grid->addWidget(row.sign, line, 0);
         grid->addWidget(row.text, line, 1);
@@ -96,7 +96,7 @@ void ClosingSteps::refreshRow(ClosingStep step, const Row& row) {
     const bool isNext = isOpen && assessment.nextClosingStep == step;
     row.sign->setText(sign(isDone ? CheckState::good : CheckState::notDone));
     ink(row.sign, look.of(isDone ? CheckState::good : CheckState::notDone));
-    QString text = QStringLiteral("%1  %2").arg(static_cast<int>(step) + 1).arg(capitalised(qtWord(step)));
+    QString text = QStringLiteral("%1  %2").arg(static_cast<int>(step) + 1).arg(capitalised(qtShown(step)));
     if (isDone) {
         text +=
             QStringLiteral("\n     ") + qtText(done->second.person) + QStringLiteral(", ") + when(done->second.time);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <stations/engine_fields.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -104,7 +105,7 @@ Result<void> readField(bool& value, const QString& text, const FieldContext&) {
 Result<void> readField(Date& value, const QString& text, const FieldContext& c) {
     const auto read = parseDate(coreText(text));
     if (!read) {
-        return refuse("“" + coreText(text) + "” is no day for " + c.what + ": write it as 2026-05-04.");
+        return refuse(Core::say("“%1” is no day for %2: write it as 2026-05-04.", coreText(text), c.what));
     }
     value = *read;
     return {};

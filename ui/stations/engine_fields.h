@@ -32,7 +32,7 @@ QString fieldText(Date, const Units&);
 QString fieldText(const NameList&, const Units&);
 QString fieldText(JournalId, const Units&);
 template <Worded E> QString fieldText(E value, const Units&) {
-    return qtWord(value);
+    return qtShown(value);
 }
 template <class T> QString fieldText(const std::optional<T>& value, const Units& units) {
     return value ? fieldText(*value, units) : QString();

@@ -97,7 +97,7 @@ void EnginePeople::refresh() {
                                   ? QStringLiteral("± ") + exactText(i.limitOfError->value, m_session.units())
                                   : rangeText(i, m_session.units());
         const QString remark = calibrationRemark(facts, i, today());
-        rows.push_back({qtText(name), qtWord(i.type), error, fieldText(i.calibrated, m_session.units()),
+        rows.push_back({qtText(name), qtShown(i.type), error, fieldText(i.calibrated, m_session.units()),
                         fieldText(i.due, m_session.units()),
                         remark.isEmpty() ? tr("✓ no remark") : QStringLiteral("⚑ ") + remark});
     }

@@ -6,6 +6,7 @@
 #include <fasteners/sequence.h>
 #include <planview/plan_rows.h>
 #include <stations/station_text.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -133,7 +134,7 @@ bool isAtSpecified(const Facts& facts, FastenerId fastener) {
 Result<FastenerTightened> asSpecified(const Facts& facts, FastenerId fastener, const std::string& instrument) {
     const auto* group = facts.groupOf(fastener);
     if (group == nullptr) {
-        return refuse("Nothing is specified for " + describe(fastener) + ": set its group first, under Groups.");
+        return refuse(Core::say("Nothing is specified for %1: set its group first, under Groups.", describe(fastener)));
     }
     FastenerTightened entry{fastener, {}, {}, {}, instrument};
     switch (group->what.method) {

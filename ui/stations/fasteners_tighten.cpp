@@ -18,6 +18,7 @@
 #include <stations/station_text.h>
 #include <stations/step_keys.h>
 #include <stations/tab_order.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -59,7 +60,7 @@ void FastenersTighten::build() {
             line = broughtTo(*tightened, units());
             with = tightened->instrument;
         } else if (const auto* outcome = std::get_if<RoundOutcome>(&entry.body)) {
-            line = tr("round %1: %2").arg(outcome->round).arg(qtWord(outcome->outcome)) +
+            line = tr("round %1: %2").arg(outcome->round).arg(qtShown(outcome->outcome)) +
                    (outcome->angle ? QLatin1Char(' ') + qtText(format(outcome->angle->value, units())) : QString());
             with = outcome->instrument;
         } else {
@@ -191,7 +192,8 @@ Result<FastenerTightened> FastenersTighten::read(const QString& text) const {
         }
         entry.angle = std::move(*angle);
     } else if (specified && specified->angle) {
-        return refuse(name + " is tightened by torque and angle: type both with a slash between, as 40 / 90.");
+        return refuse(
+            Core::say("%1 is tightened by torque and angle: type both with a slash between, as 40 / 90.", name));
     }
     return entry;
 }

@@ -87,7 +87,7 @@ void keepRowsFor(PlanContent& content, FastenerKind kind) {
 } // namespace
 
 QString groupName(const FastenerGroupSet& group) {
-    return group.ring ? qtWord(group.group) + QLatin1Char(' ') + qtWord(*group.ring) : qtWord(group.group);
+    return group.ring ? qtShown(group.group) + QLatin1Char(' ') + qtShown(*group.ring) : qtShown(group.group);
 }
 
 QString broughtTo(const FastenerTightened& tightened, const Units& units) {

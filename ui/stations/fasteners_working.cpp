@@ -8,6 +8,7 @@
 #include <fasteners/wrench.h>
 #include <stations/station_text.h>
 #include <units/parse.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -116,11 +117,11 @@ Result<void> groupMakesSense(const Facts& facts, const FastenerGroupSet& group) 
             return tl::unexpected(fastener.error());
         }
         if (!facts.layout->has(*fastener)) {
-            return refuse("The sequence names " + name + ", but this engine has no such fastener: take it out.");
+            return refuse(Core::say("The sequence names %1, but this engine has no such fastener: take it out.", name));
         }
         if (group.ring && fastener->ring != *group.ring) {
-            return refuse("The sequence names " + name + ", which is not of the " + std::string(word(*group.ring)) +
-                          " pair: take it out.");
+            return refuse(Core::say("The sequence names %1, which is not of the %2 pair: take it out.", name,
+                                    shown(*group.ring)));
         }
     }
     return {};

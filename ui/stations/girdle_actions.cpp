@@ -60,7 +60,7 @@ void GirdleActions::takeApart() {
 void GirdleActions::changePart(Part part, const QString& question) {
     bool isGiven = false;
     const QString what =
-        QInputDialog::getText(this, capitalised(qtWord(part)), question, QLineEdit::Normal, {}, &isGiven);
+        QInputDialog::getText(this, capitalised(qtShown(part)), question, QLineEdit::Normal, {}, &isGiven);
     if (isGiven) {
         const std::string place = part == Part::nutAndWasher ? code(m_position) : std::string();
         m_session.append(PartChanged{part, place, coreText(what)});

@@ -156,7 +156,7 @@ void drawBoardCell(QPainter& painter, const QRectF& area, const BoardCell& cell,
                              signedShort(*cell.residual, units));
         painter.setFont(plain);
         foot.translate(0, line);
-        const QString feel = qtWord(*cell.feel);
+        const QString feel = qtShown(*cell.feel);
         painter.drawText(foot, Qt::AlignLeft | Qt::AlignVCenter,
                          fitting(painter, foot.width(),
                                  cell.isUnmet ? GirdleBoard::tr("nearest: %1").arg(feel)

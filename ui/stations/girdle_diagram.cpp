@@ -64,7 +64,7 @@ PlanMark trialMark(const RecordSession& session, const QString& place, const std
         if (result->second.what.clearance) {
             mark.figure = qtText(formatShort(result->second.what.clearance->value, session.units()));
         } else {
-            notes << qtWord(result->second.what.result);
+            notes << qtShown(result->second.what.result);
         }
     }
     mark.note = notes.join(QStringLiteral(", "));
@@ -121,7 +121,7 @@ PlanContent recheckContent(const RecordSession& session) {
         } else if (!stack->second.isOn) {
             mark.note = GirdleDiagramText::tr("off");
         } else if (recheck != session.facts().rechecks.end()) {
-            mark.note = qtWord(recheck->second.what.feel);
+            mark.note = qtShown(recheck->second.what.feel);
         }
         content.marks.push_back(std::move(mark));
     }

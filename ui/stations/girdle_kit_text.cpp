@@ -7,6 +7,7 @@
 #include <ledger/expectations.h>
 #include <set>
 #include <stations/station_text.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -46,11 +47,12 @@ Result<std::vector<std::string>> namesOf(const QString& head, const Facts& facts
         const int first = match.captured(2).toInt();
         const int last = match.captured(4).toInt();
         if (!match.captured(3).isEmpty() && match.captured(3) != match.captured(1)) {
-            return refuse("The run “" + coreText(head) + "” begins and ends with different letters: use the same.");
+            return refuse(
+                Core::say("The run “%1” begins and ends with different letters: use the same.", coreText(head)));
         }
         if (last < first || last - first >= mostAtOnce) {
-            return refuse("The run “" + coreText(head) + "” must go upwards, and over no more than " +
-                          std::to_string(mostAtOnce) + " shims.");
+            return refuse(
+                Core::say("The run “%1” must go upwards, and over no more than %2 shims.", coreText(head), mostAtOnce));
         }
         for (int number = first; number <= last; ++number) {
             names.push_back(
@@ -59,7 +61,7 @@ Result<std::vector<std::string>> namesOf(const QString& head, const Facts& facts
         return names;
     }
     if (facts.shims.contains(coreText(head))) {
-        return refuse("The kit has a shim " + coreText(head) + " already: give this one another name.");
+        return refuse(Core::say("The kit has a shim %1 already: give this one another name.", coreText(head)));
     }
     return std::vector{coreText(head)};
 }
@@ -80,8 +82,8 @@ Result<std::vector<ShimAdded>> parseKitLine(const QString& text, const Units& un
     if (const auto match = counted.match(line); match.hasMatch()) {
         const int count = match.captured(1).toInt();
         if (count < 1 || count > mostAtOnce) {
-            return refuse("Between 1 and " + std::to_string(mostAtOnce) + " shims are added at once, not " +
-                          match.captured(1).toStdString() + ".");
+            return refuse(Core::say("Between 1 and %1 shims are added at once, not %2.", mostAtOnce,
+                                    match.captured(1).toStdString()));
         }
         for (int i = 0; i < count; ++i) {
             names.push_back(nextShimName(facts, i));
@@ -91,8 +93,8 @@ Result<std::vector<ShimAdded>> parseKitLine(const QString& text, const Units& un
         const QString head = line.section(QLatin1Char(' '), 0, 0);
         size = line.section(QLatin1Char(' '), 1).trimmed();
         if (size.isEmpty()) {
-            return refuse("“" + coreText(line) +
-                          "” gives no name and size: type for example S001 10 thou, or 12 x 10 thou.");
+            return refuse(Core::say("“%1” gives no name and size: type for example S001 10 thou, or 12 x 10 thou.",
+                                    coreText(line)));
         }
         auto named = namesOf(head, facts);
         if (!named) {
@@ -107,7 +109,7 @@ Result<std::vector<ShimAdded>> parseKitLine(const QString& text, const Units& un
     std::vector<ShimAdded> shims;
     for (std::string& name : names) {
         if (facts.shims.contains(name)) {
-            return refuse("The kit has a shim " + name + " already: give this one another name.");
+            return refuse(Core::say("The kit has a shim %1 already: give this one another name.", name));
         }
         shims.push_back({std::move(name), *marked, coreText(bag)});
     }
@@ -124,10 +126,10 @@ Result<ShimMeasured> parseShimReading(const QString& text, const Units& units, c
         return value ? Result<ShimMeasured>(ShimMeasured{shim->first, *value, {}}) : tl::unexpected(value.error());
     }
     if (!head.empty() && std::isalpha(static_cast<unsigned char>(head.front())) != 0) {
-        return refuse("The kit has no shim " + head + ": add it first.");
+        return refuse(Core::say("The kit has no shim %1: add it first.", head));
     }
     if (selected.empty()) {
-        return refuse("Say which shim was measured: its name, then the value.");
+        return refuse(Core::say("Say which shim was measured: its name, then the value."));
     }
     const auto value = parseLength(coreText(line), units, expected);
     return value ? Result<ShimMeasured>(ShimMeasured{selected, *value, {}}) : tl::unexpected(value.error());
@@ -139,7 +141,7 @@ Result<std::vector<std::string>> parseStack(const QString& text, const Facts& fa
     std::set<std::string> seen;
     const QStringList parts = text.split(between, Qt::SkipEmptyParts);
     if (parts.isEmpty()) {
-        return refuse("Type the names of the shims, or a dash for a bare position.");
+        return refuse(Core::say("Type the names of the shims, or a dash for a bare position."));
     }
     if (parts == QStringList{QStringLiteral("-")}) {
         return stack;
@@ -147,14 +149,14 @@ Result<std::vector<std::string>> parseStack(const QString& text, const Facts& fa
     for (const QString& part : parts) {
         const auto shim = findShim(facts, part);
         if (shim == facts.shims.end()) {
-            return refuse("The kit has no shim " + coreText(part) + ": add it first.");
+            return refuse(Core::say("The kit has no shim %1: add it first.", coreText(part)));
         }
         std::string name = shim->first;
         if (shim->second.isSetAside) {
-            return refuse("Shim " + name + " is set aside: take it back into the kit first.");
+            return refuse(Core::say("Shim %1 is set aside: take it back into the kit first.", name));
         }
         if (!seen.insert(name).second) {
-            return refuse("Shim " + name + " is named twice: there is one of it.");
+            return refuse(Core::say("Shim %1 is named twice: there is one of it.", name));
         }
         stack.push_back(std::move(name));
     }

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <set>
 #include <stations/station_text.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -57,16 +58,17 @@ Result<std::vector<Position>> parsePassOrder(const QString& text, const EngineLa
             return tl::unexpected(position.error());
         }
         if (!layout.has(*position)) {
-            return refuse("The girdle does not bear on " + describe(*position) + " of this engine: leave it out.");
+            return refuse(
+                Core::say("The girdle does not bear on %1 of this engine: leave it out.", describe(*position)));
         }
         if (!seen.insert(*position).second) {
-            return refuse(code(*position) + " stands in the order twice: name each place once.");
+            return refuse(Core::say("%1 stands in the order twice: name each place once.", code(*position)));
         }
         order.push_back(*position);
     }
     for (const Position p : layout.positions()) {
         if (!seen.contains(p)) {
-            return refuse(code(p) + " is missing from the order: name every place once.");
+            return refuse(Core::say("%1 is missing from the order: name every place once.", code(p)));
         }
     }
     return order;

@@ -111,7 +111,7 @@ void GirdleRecheck::refresh(Position selected) {
     const auto built = facts().stacks.find(m_position);
     const bool isOn = built != facts().stacks.end() && built->second.isOn;
     m_heading->show(capitalised(qtText(describe(m_position))),
-                    made == facts().rechecks.end() ? QStringLiteral("—") : qtWord(made->second.what.feel),
+                    made == facts().rechecks.end() ? QStringLiteral("—") : qtShown(made->second.what.feel),
                     check == nullptr ? CheckState::notDone : check->state,
                     check == nullptr ? tr("not done")
                                      : qtText(check->sentence.empty() ? check->remedy : check->sentence));

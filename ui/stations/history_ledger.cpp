@@ -14,6 +14,7 @@
 #include <stations/history_files.h>
 #include <stations/history_rounds.h>
 #include <stations/station_text.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -98,7 +99,7 @@ void HistoryLedger::refreshChoices() {
     }
     std::vector<std::pair<QString, QString>> kindItems, personItems;
     for (const std::size_t kind : kinds) {
-        kindItems.emplace_back(qtText(allKinds()[kind].title), QString::number(kind));
+        kindItems.emplace_back(qtText(Core::say(allKinds()[kind].title)), QString::number(kind));
     }
     for (const auto& person : people) {
         personItems.emplace_back(qtText(person), qtText(person));

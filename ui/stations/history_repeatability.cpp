@@ -40,7 +40,7 @@ HistoryRepeatability::HistoryRepeatability(RecordSession& session, QWidget* pare
 
 void HistoryRepeatability::build() {
     for (const auto& quantity : allWords<MeasuredQuantity>()) {
-        m_quantity->addItem(capitalised(qtWord(quantity.value)), static_cast<int>(quantity.value));
+        m_quantity->addItem(capitalised(qtShown(quantity.value)), static_cast<int>(quantity.value));
     }
     nameBox(*m_quantity, tr("Study of which readings"));
     m_words->setWordWrap(true);
@@ -73,7 +73,7 @@ void HistoryRepeatability::showPooled() {
     const Units& units = m_session.units();
     std::vector<QStringList> rows;
     for (const PersonalRepeatability& one : m_readings->pooled()) {
-        rows.push_back({capitalised(qtWord(one.quantity)), qtText(one.person),
+        rows.push_back({capitalised(qtShown(one.quantity)), qtText(one.person),
                         one.instrument.empty() ? tr("not named") : qtText(one.instrument),
                         QString::number(one.readings), QString::number(one.places),
                         one.scatter ? qtText(formatSpread(one.scatter->standardDeviation, units)) : tr("not known yet"),

@@ -25,7 +25,7 @@ void InstrumentBox::refresh() {
     for (const bool fitting : {true, false}) {
         for (const auto& [name, seen] : instruments) {
             if (isFitting(seen.what) == fitting) {
-                addItem(qtText(name) + QStringLiteral("  ") + qtWord(seen.what.type), qtText(name));
+                addItem(qtText(name) + QStringLiteral("  ") + qtShown(seen.what.type), qtText(name));
             }
         }
     }

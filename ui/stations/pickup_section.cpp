@@ -164,7 +164,7 @@ private:
 
     [[nodiscard]] QString label(PickupTerm term) const {
         const auto at = m_section.terms.find(term);
-        return qtWord(term) + QLatin1Char('\n') +
+        return qtShown(term) + QLatin1Char('\n') +
                (at == m_section.terms.end() ? PickupSectionText::tr("not measured")
                                             : qtText(format(at->second, m_section.units)));
     }

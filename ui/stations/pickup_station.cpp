@@ -112,7 +112,7 @@ void PickupStation::refresh() {
     m_entries->refresh();
     for (int row = 0; row < m_terms->count(); ++row) {
         const PickupTerm term = allWords<PickupTerm>()[static_cast<std::size_t>(row)].value;
-        m_terms->item(row)->setText(capitalised(qtWord(term)) + QStringLiteral("\n     ") +
+        m_terms->item(row)->setText(capitalised(qtShown(term)) + QStringLiteral("\n     ") +
                                     termLine(facts, term, units));
     }
     const Look look = screenLook();
@@ -150,7 +150,7 @@ void PickupStation::choose(PickupTerm term) {
     m_term = term;
     m_terms->setCurrentRow(static_cast<int>(term));
     m_how->setText(howToMeasure(term));
-    m_change->setText(tr("Another %1 is fitted…").arg(qtWord(partOf(term))));
+    m_change->setText(tr("Another %1 is fitted…").arg(qtShown(partOf(term))));
     m_change->setToolTip(tr("What was measured with the one before falls."));
     PickupSection section = pickupSectionOf(session().facts(), session().assessment(), session().units());
     section.selected = term;
@@ -161,8 +161,8 @@ void PickupStation::choose(PickupTerm term) {
 void PickupStation::askForTerm() {
     const PickupTerm term = m_term;
     const auto number = standingPickup(session().facts(), term).size() + 1;
-    m_field->askLength(tr("%1, reading %2").arg(capitalised(qtWord(term))).arg(number), session().units(),
-                       expectedLength(PickupReading::kind, "value", std::string(word(term))),
+    m_field->askLength(tr("%1, reading %2").arg(capitalised(qtShown(term))).arg(number), session().units(),
+                       expectedLength(PickupReading::kind, "value", shown(term)),
                        [this, term](const Entered<Length>& value) -> Result<void> {
                            const auto stored = session().append(PickupReading{term, value, m_instrument->instrument()});
                            if (!stored) {
@@ -176,8 +176,8 @@ void PickupStation::askForTerm() {
 void PickupStation::changePart() {
     const Part part = partOf(m_term);
     bool isGiven = false;
-    const QString what = QInputDialog::getText(this, tr("Another %1").arg(qtWord(part)),
-                                               tr("Which %1 is fitted now, or what was done to it?").arg(qtWord(part)),
+    const QString what = QInputDialog::getText(this, tr("Another %1").arg(qtShown(part)),
+                                               tr("Which %1 is fitted now, or what was done to it?").arg(qtShown(part)),
                                                QLineEdit::Normal, {}, &isGiven);
     if (isGiven) {
         session().append(PartChanged{part, {}, coreText(what)});

@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <ledger/expectations.h>
 #include <stations/station_text.h>
+#include <units/say.h>
 
 namespace caprail {
 
@@ -25,9 +26,9 @@ Result<TrialFitResult> parseTrialAnswer(const QString& text, TrialItem item, std
     const bool isNumber = !plainText.isEmpty() && (plainText[0].isDigit() || plainText[0] == QLatin1Char('.') ||
                                                    plainText[0] == QLatin1Char(','));
     if (!isNumber) {
-        return refuse(
-            "“" + coreText(plainText) +
-            "” is no answer here: type p for pass, f for fail with what was seen, or the measured clearance.");
+        return refuse(Core::say(
+            "“%1” is no answer here: type p for pass, f for fail with what was seen, or the measured clearance.",
+            coreText(plainText)));
     }
     auto length =
         parseLength(coreText(plainText), units, expectedLength(TrialFitResult::kind, "clearance", "the clearance"));
@@ -42,7 +43,7 @@ Result<TrialFitResult> parseTrialAnswer(const QString& text, TrialItem item, std
 QString describeAnswer(const TrialFitResult& answer, const Units& units) {
     QString words = answer.clearance ? QCoreApplication::translate("TrialFitStation", "%1 clear")
                                            .arg(qtText(format(answer.clearance->value, units)))
-                                     : qtWord(answer.result);
+                                     : qtShown(answer.result);
     if (!answer.note.empty()) {
         words += QStringLiteral(": ") + qtText(answer.note);
     }

@@ -23,14 +23,15 @@
 #include <stations/tab_order.h>
 #include <stations/trial_fit_answer.h>
 #include <stations/trial_fit_way.h>
+#include <units/say.h>
 
 namespace caprail {
 
 namespace {
 
 QString titleOf(TrialPlace place) {
-    return place.second == 0 ? capitalised(qtWord(place.first))
-                             : TrialFitStation::tr("Throw %1: %2").arg(place.second).arg(qtWord(place.first));
+    return place.second == 0 ? capitalised(qtShown(place.first))
+                             : TrialFitStation::tr("Throw %1: %2").arg(place.second).arg(qtShown(place.first));
 }
 
 const Check* checkOf(const Assessment& assessment, TrialPlace place) {
@@ -269,7 +270,7 @@ Result<void> TrialFitStation::store(const QString& text) {
     }
     if (isFail) {
         const std::string place = here.second == 0 ? std::string() : "throw " + std::to_string(here.second);
-        const std::string seen = note.empty() ? "trial fit failed: " + std::string(word(here.first)) : note;
+        const std::string seen = note.empty() ? Core::say("trial fit failed: %1", shown(here.first)) : note;
         session().append(FindingOpened{nextFinding(session().facts()), place, seen});
     }
     step(1);

@@ -118,7 +118,7 @@ void BenchView::follow() {
     if (now != m_field) {
         take(now);
     }
-    m_place->setText(m_station->subject().isEmpty() ? qtWord(m_station->station())
+    m_place->setText(m_station->subject().isEmpty() ? qtShown(m_station->station())
                                                     : capitalised(placeName(m_station->subject())));
 }
 

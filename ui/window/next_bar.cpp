@@ -75,7 +75,7 @@ void NextBar::refresh() {
 void NextBar::refreshGate(QPushButton* button, GateKind kind) {
     const Assessment& assessment = m_session.assessment();
     const Gate& gate = assessment.gate(kind);
-    const auto kindWord = word(kind);
+    const std::string kindWord = shown(kind);
     const QString name = QString::fromUtf8(kindWord.data(), static_cast<qsizetype>(kindWord.size()));
     button->setText(gate.isOpen ? tr("%1: open").arg(name)
                     : gate.holding.empty()

@@ -149,7 +149,7 @@ void MainWindow::exportLedgerFile() {
 
 void MainWindow::showHelp() {
     const Station station = currentStation();
-    const auto stationWord = word(station);
+    const std::string stationWord = shown(station);
     QMessageBox::information(this, QString::fromUtf8(stationWord.data(), static_cast<qsizetype>(stationWord.size())),
                              helpFor(station) + QStringLiteral("\n\n") + cautionFor(station));
 }

@@ -49,7 +49,7 @@ void StationList::refresh() {
     const Look look = screenLook();
     for (int row = 0; row < count(); ++row) {
         const auto station = static_cast<Station>(item(row)->data(Qt::UserRole).toInt());
-        const auto stationWord = word(station);
+        const std::string stationWord = shown(station);
         const QString name = QString::fromUtf8(stationWord.data(), static_cast<qsizetype>(stationWord.size()));
         const auto worst = worstAt(m_session.assessment(), station);
         const std::size_t open = m_session.assessment().openAt(station);
