@@ -4,7 +4,9 @@
 
 #include <QApplication>
 #include <QIcon>
+#include <QLocale>
 #include <cstdio>
+#include <session/language.h>
 #include <window/run.h>
 
 namespace {
@@ -23,12 +25,17 @@ void nameProgram() {
     QCoreApplication::setApplicationVersion(QStringLiteral(CAPRAIL_VERSION));
 }
 
+/// Window and documents are in the chosen language. The command line speaks English everywhere, so that scripts can read
+/// it.
+void speakChosenLanguage() { caprail::speak(caprail::languageFor(caprail::chosenLanguage(), QLocale::system())); }
+
 /// A verb runs without a display: the sheet paints on Qt's offscreen platform, the others need no painting at all.
 std::optional<int> runWithoutWindow(int argc, char** argv, const QStringList& arguments) {
     if (!arguments.isEmpty() && caprail::needsPainting(arguments.front())) {
         qputenv("QT_QPA_PLATFORM", "offscreen");
         const QApplication application(argc, argv);
         nameProgram();
+        speakChosenLanguage();
         return caprail::runVerb(arguments);
     }
     const QCoreApplication application(argc, argv);
@@ -49,5 +56,6 @@ int main(int argc, char** argv) {
     }
     const QApplication application(argc, argv);
     nameProgram();
+    speakChosenLanguage();
     return shopFolder.isEmpty() ? caprail::runWindows(arguments) : caprail::runShop(shopFolder);
 }

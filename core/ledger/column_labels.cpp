@@ -77,7 +77,7 @@ constexpr auto labels = std::to_array<std::string_view>({
     Core::mark("outcome"),
     Core::mark("outer stud span"),
     Core::mark("part"),
-    Core::mark("pass"),
+    Core::mark("pass %1"),
     Core::mark("pickup cap"),
     Core::mark("pickup side"),
     Core::mark("place"),

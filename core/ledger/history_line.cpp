@@ -68,7 +68,8 @@ std::string historyLine(const Body& body, const Units& units) {
     std::string line = Core::say(kindOf(body).title);
     const char* separator = ": ";
     for (const auto& [name, value] : namedValues(body, units)) {
-        line += separator + Core::say(name) + " " + value;
+        // "pass" alone is also what a trial fit is answered with.
+        line += separator + (name == "pass" ? Core::say("pass %1", value) : Core::say(name) + " " + value);
         separator = ", ";
     }
     return line;

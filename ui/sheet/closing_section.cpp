@@ -11,11 +11,12 @@ void closingSection(const Writing& w) {
     const Facts& facts = w.facts();
     SheetTable table{
         {{Sheet::tr("Step")}, {Sheet::tr("By")}, {Sheet::tr("When")}, {Sheet::tr("Note")}, {Sheet::tr("State")}}, {}};
-    for (const auto& [step, name] : allWords<ClosingStep>()) {
+    for (const auto& entry : allWords<ClosingStep>()) {
+        const ClosingStep step = entry.value;
         const auto at = facts.closing.find(step);
         if (at == facts.closing.end()) {
             table.rows.push_back(
-                {strongCell(capitalised(text(name))), none(), none(), none(), stateCell(CheckState::notDone)});
+                {strongCell(capitalised(wordText(step))), none(), none(), none(), stateCell(CheckState::notDone)});
             continue;
         }
         QStringList note;
@@ -25,7 +26,7 @@ void closingSection(const Writing& w) {
         if (!at->second.what.note.empty()) {
             note << text(at->second.what.note);
         }
-        table.rows.push_back({strongCell(capitalised(text(name))), text(at->second.person), w.time(at->second.time),
+        table.rows.push_back({strongCell(capitalised(wordText(step))), text(at->second.person), w.time(at->second.time),
                               note.isEmpty() ? none() : note.join(QStringLiteral("; ")),
                               stateCell(CheckState::good, Sheet::tr("done"))});
     }

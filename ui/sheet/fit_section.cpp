@@ -60,7 +60,8 @@ void pickupSection(const Writing& w) {
                       {Sheet::tr("Instrument")},
                       rightColumn(inUnit(Sheet::tr("Mean"), units))},
                      {}};
-    for (const auto& [term, name] : allWords<PickupTerm>()) {
+    for (const auto& entry : allWords<PickupTerm>()) {
+        const PickupTerm term = entry.value;
         const auto at = w.facts().pickup.find(term);
         QStringList readings;
         QStringList instruments;
@@ -75,7 +76,7 @@ void pickupSection(const Writing& w) {
         const auto mean = result.means.find(term);
         const bool isTakenOff = term == PickupTerm::pickupDepth;
         table.rows.push_back(
-            {strongCell((isTakenOff ? QStringLiteral("− ") : QStringLiteral("+ ")) + capitalised(text(name))),
+            {strongCell((isTakenOff ? QStringLiteral("− ") : QStringLiteral("+ ")) + capitalised(wordText(term))),
              readings.isEmpty() ? none() : readings.join(QStringLiteral(", ")),
              instruments.isEmpty() ? none() : instruments.join(QStringLiteral(", ")),
              mean == result.means.end() ? none() : bare(mean->second, units)});

@@ -49,7 +49,13 @@ Result<void> readField(Date&, const QString&, const FieldContext&);
 Result<void> readField(NameList&, const QString&, const FieldContext&);
 Result<void> readField(JournalId&, const QString&, const FieldContext&);
 template <Worded E> Result<void> readField(E& value, const QString& text, const FieldContext&) {
-    const auto read = fromWord<E>(coreText(text));
+    for (const auto& entry : allWords<E>()) {
+        if (qtShown(entry.value) == text.trimmed()) {
+            value = entry.value;
+            return {};
+        }
+    }
+    const auto read = fromWord<E>(coreText(text)); // in the words of files; says which would do
     if (!read) {
         return tl::unexpected(read.error());
     }
@@ -68,7 +74,7 @@ requires(!Worded<T>) QStringList fieldChoices(const T&) {
 template <Worded E> QStringList fieldChoices(E) {
     QStringList words;
     for (const auto& entry : allWords<E>()) {
-        words << qtText(entry.word);
+        words << qtShown(entry.value);
     }
     return words;
 }

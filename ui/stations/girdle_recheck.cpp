@@ -81,7 +81,7 @@ void GirdleRecheck::build() {
     auto* answers = new QHBoxLayout;
     for (const auto& entry : allWords<Feel>()) {
         auto* button = new QPushButton(meaning(entry.value), this);
-        button->setAccessibleName(qtText(entry.word));
+        button->setAccessibleName(qtShown(entry.value));
         button->setMinimumHeight(84);
         button->setFocusPolicy(Qt::NoFocus);
         connect(button, &QPushButton::clicked, this, [this, feel = entry.value] { store(feel); });

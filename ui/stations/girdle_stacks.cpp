@@ -49,7 +49,7 @@ void GirdleStacks::build() {
         label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     }
     for (const auto& entry : allWords<ObjectiveWord>()) {
-        m_objective->addItem(qtText(entry.word));
+        m_objective->addItem(qtShown(entry.value));
     }
     nameBox(*m_objective, tr("What the plan aims for"));
     connect(m_objective, &QComboBox::activated, this, &GirdleStacks::setObjective);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <stations/place_name.h>
 
+#include <QCoreApplication>
 #include <engine/place.h>
 #include <stations/station_text.h>
 
@@ -17,8 +18,12 @@ QString placeName(const QString& code) {
     if (const auto journal = parseJournal(text)) {
         return qtText(describe(*journal));
     }
-    QString name = code;
-    return name.startsWith(QLatin1String("throw-")) ? name.replace(QLatin1Char('-'), QLatin1Char(' ')) : name;
+    // What the diagram names besides, in its words: "throw-2" (a finding says "throw 2"), "pickup", "dipstick".
+    constexpr QLatin1String throwWord("throw");
+    if (code.startsWith(throwWord) && code.size() > throwWord.size() + 1) {
+        return QCoreApplication::translate("PlanDrawing", "throw %1").arg(code.mid(throwWord.size() + 1));
+    }
+    return QCoreApplication::translate("PlanDrawing", text.c_str());
 }
 
 bool isSamePlace(const std::string& typed, const QString& code) {

@@ -15,7 +15,7 @@ namespace {
 
 template <Worded E> void fill(QComboBox* box, const QString& what, const QString& pattern) {
     for (const auto& entry : allWords<E>()) {
-        box->addItem(pattern.arg(qtText(entry.word)));
+        box->addItem(pattern.arg(qtShown(entry.value)));
     }
     nameBox(*box, what);
 }

@@ -88,8 +88,7 @@ void makeStationMenu(MainWindow& window) {
     QMenu* menu = window.menuBar()->addMenu(MainWindow::tr("&Station"));
     int number = 0;
     for (const auto& station : allWords<Station>()) {
-        QAction* action =
-            menu->addAction(QString::fromUtf8(station.word.data(), static_cast<qsizetype>(station.word.size())));
+        QAction* action = menu->addAction(QString::fromStdString(shown(station.value)));
         action->setShortcut(QKeySequence(QStringLiteral("Ctrl+%1").arg(++number)));
         action->setEnabled(false);
         QObject::connect(&window, &MainWindow::recordChanged, action, [action] { action->setEnabled(true); });

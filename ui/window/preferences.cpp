@@ -3,8 +3,10 @@
 
 #include <QApplication>
 #include <QFileInfo>
+#include <QLocale>
 #include <QPalette>
 #include <QSettings>
+#include <session/language.h>
 #include <session/look.h>
 #include <window/house_style.h>
 
@@ -59,9 +61,11 @@ Preferences Preferences::load() {
     p.units.torque = torque == "N.m"      ? TorqueUnit::newtonMetre
                      : torque == "lbf.in" ? TorqueUnit::poundInch
                                           : TorqueUnit::poundFoot;
-    p.units.decimalMark = settings.value("units/decimal-mark", ".").toString() == "," ? ',' : '.';
+    const QString mark = settings.value("units/decimal-mark", QLocale::system().decimalPoint()).toString();
+    p.units.decimalMark = mark == "," ? ',' : '.';
     const QString look = settings.value("look", "system").toString();
     p.look = look == "dark" ? LookChoice::dark : look == "light" ? LookChoice::light : LookChoice::system;
+    p.language = chosenLanguage();
     p.shopName = settings.value("shop/name").toString();
     p.logoPath = settings.value("shop/logo").toString();
     p.paper = settings.value("paper", "A4").toString() == "Letter" ? QPageSize::Letter : QPageSize::A4;
@@ -81,6 +85,7 @@ void Preferences::save() const {
                                                                               : "lbf.ft");
     settings.setValue("units/decimal-mark", QString(QLatin1Char(units.decimalMark)));
     settings.setValue("look", look == LookChoice::dark ? "dark" : look == LookChoice::light ? "light" : "system");
+    keepChosenLanguage(language);
     settings.setValue("shop/name", shopName);
     settings.setValue("shop/logo", logoPath);
     settings.setValue("paper", paper == QPageSize::Letter ? "Letter" : "A4");

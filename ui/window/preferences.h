@@ -16,6 +16,7 @@ enum class LookChoice { system, light, dark };
 struct Preferences {
     Units units;
     LookChoice look = LookChoice::system;
+    QString language; ///< one of `languages()`; empty: like the desktop. Spoken from the next start.
     QString shopName;
     QString logoPath;
     QPageSize::PageSizeId paper = QPageSize::A4;

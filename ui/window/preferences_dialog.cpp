@@ -11,6 +11,7 @@
 #include <QPushButton>
 #include <QSpinBox>
 #include <algorithm>
+#include <session/language.h>
 #include <tuple>
 
 namespace caprail {
@@ -45,6 +46,7 @@ PreferencesDialog::PreferencesDialog(const Preferences& p, QWidget* parent)
                                  {tr("light"), LookChoice::light},
                                  {tr("dark"), LookChoice::dark}},
                                 p.look)),
+      m_language(new QComboBox),
       m_confirmation(choice<ConfirmationChoice>({{tr("on the screen only"), ConfirmationChoice::silent},
                                                  {tr("with the bell, twice for a refusal"), ConfirmationChoice::sound},
                                                  {tr("spoken"), ConfirmationChoice::spoken}},
@@ -73,6 +75,14 @@ PreferencesDialog::PreferencesDialog(const Preferences& p, QWidget* parent)
     form->addRow(tr("Tor&ques in"), m_torque);
     form->addRow(tr("&Decimal mark"), m_mark);
     form->addRow(tr("L&ook"), m_look);
+    const QStringList names{tr("like the desktop"), QStringLiteral("English"), QStringLiteral("Deutsch")};
+    const QStringList codes = QStringList{QString()} + languages();
+    for (qsizetype i = 0; i < codes.size(); ++i) {
+        m_language->addItem(names[i], codes[i]);
+    }
+    m_language->setCurrentIndex(std::max(0, m_language->findData(p.language)));
+    m_language->setToolTip(tr("Spoken from the next start of the program."));
+    form->addRow(tr("Lan&guage (from the next start)"), m_language);
     form->addRow(tr("&Entries are confirmed"), m_confirmation);
     form->addRow(tr("P&aper"), m_paper);
     form->addRow(tr("&Shop name on the sheet"), m_shop);
@@ -101,6 +111,7 @@ Preferences PreferencesDialog::preferences() const {
     Preferences p;
     p.units = {chosen<LengthUnit>(m_length), chosen<TorqueUnit>(m_torque), chosen<char>(m_mark)};
     p.look = chosen<LookChoice>(m_look);
+    p.language = m_language->currentData().toString();
     p.paper = chosen<QPageSize::PageSizeId>(m_paper);
     p.shopName = m_shop->text().trimmed();
     p.logoPath = m_logo->text().trimmed();

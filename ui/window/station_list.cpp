@@ -30,7 +30,12 @@ StationList::StationList(RecordSession& session, QWidget* parent) : QListWidget(
     QFont large = font();
     large.setPointSizeF(large.pointSizeF() * 1.1);
     setFont(large);
-    setFixedWidth(QFontMetrics(large).horizontalAdvance(QStringLiteral("↻  Fasteners   00  ")) + 24);
+    int widest = 0;
+    for (const auto& station : allWords<Station>()) {
+        const QString text = QStringLiteral("↻  %1   00  ").arg(QString::fromStdString(shown(station.value)));
+        widest = std::max(widest, QFontMetrics(large).horizontalAdvance(text));
+    }
+    setFixedWidth(widest + 24);
     for (const auto& station : allWords<Station>()) {
         auto* item = new QListWidgetItem(this);
         item->setData(Qt::UserRole, static_cast<int>(station.value));

@@ -1,0 +1,9995 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de" sourcelanguage="en">
+<context>
+    <name />
+    <message>
+        <source>Entry %1 is lost: %2</source>
+        <translation>Eintrag %1 ist verloren: %2</translation>
+    </message>
+    <message>
+        <source>The seal of entry %1 does not fit: it was altered, or the one before it is lost.</source>
+        <translation>Das Siegel von Eintrag %1 passt nicht: er wurde verändert, oder der davor ist verloren.</translation>
+    </message>
+</context>
+<context>
+    <name>AcrossText</name>
+    <message>
+        <source>No record that is chosen holds such a value.</source>
+        <translation>Kein gewähltes Protokoll enthält einen solchen Wert.</translation>
+    </message>
+    <message>
+        <source>No values.</source>
+        <translation>Keine Werte.</translation>
+    </message>
+    <message>
+        <source>engine</source>
+        <translation>Motor</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3, build %4, %5</source>
+        <translation>%1: %2, %3, Aufbau %4, %5</translation>
+    </message>
+    <message>
+        <source>%1 values at %2 places, from %3 to %4.</source>
+        <translation>%1 Werte an %2 Stellen, von %3 bis %4.</translation>
+    </message>
+</context>
+<context>
+    <name>AcrossWindow</name>
+    <message>
+        <source>Range at each place</source>
+        <translation>Spannweite an jeder Stelle</translation>
+    </message>
+    <message>
+        <source>Movement in verify rounds</source>
+        <translation>Bewegung in Prüfrunden</translation>
+    </message>
+    <message>
+        <source>Instruments by the day that they fall due</source>
+        <translation>Messmittel nach dem Tag, an dem sie fällig sind</translation>
+    </message>
+    <message>
+        <source>Across engines — Caprail</source>
+        <translation>Über alle Motoren — Caprail</translation>
+    </message>
+    <message>
+        <source>Which records</source>
+        <translation>Welche Protokolle</translation>
+    </message>
+    <message>
+        <source>All records (%1)</source>
+        <translation>Alle Protokolle (%1)</translation>
+    </message>
+    <message>
+        <source>Template: %1 (%2)</source>
+        <translation>Vorlage: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>Layout: %1 (%2)</source>
+        <translation>Motoraufbau: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>&amp;Spread</source>
+        <translation>&amp;Streuung</translation>
+    </message>
+    <message>
+        <source>&amp;Movement</source>
+        <translation>&amp;Bewegung</translation>
+    </message>
+    <message>
+        <source>&amp;Instruments due</source>
+        <translation>&amp;Fällige Messmittel</translation>
+    </message>
+    <message>
+        <source>Quantity</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Save as a &amp;table (CSV)…</source>
+        <translation>Als &amp;Tabelle speichern (CSV)…</translation>
+    </message>
+    <message>
+        <source>spread.csv</source>
+        <translation>streuung.csv</translation>
+    </message>
+    <message>
+        <source>By position</source>
+        <translation>Nach Stelle</translation>
+    </message>
+    <message>
+        <source>By wrench</source>
+        <translation>Nach Schlüssel</translation>
+    </message>
+    <message>
+        <source>By person</source>
+        <translation>Nach Person</translation>
+    </message>
+    <message>
+        <source>Counted by</source>
+        <translation>Gezählt nach</translation>
+    </message>
+    <message>
+        <source>How often a fastener moved in a verify round, out of how many pulls, in all builds. The counts say nothing of the cause.</source>
+        <translation>Wie oft eine Verschraubung in einer Prüfrunde nachgab, von wie vielen Prüfungen, in allen Aufbauten. Die Zahlen sagen nichts über die Ursache.</translation>
+    </message>
+    <message>
+        <source>movement.csv</source>
+        <translation>bewegung.csv</translation>
+    </message>
+    <message>
+        <source>Instruments of one name, kind and serial are taken to be the same. A wrench without a date of its own is due a year after its calibration. Pulls are the most that one record counts: records do not know of each other's.</source>
+        <translation>Messmittel mit gleichem Namen, gleicher Art und Seriennummer gelten als dasselbe. Ein Schlüssel ohne eigenes Datum ist ein Jahr nach seiner Kalibrierung fällig. Als Prüfungen zählt das Protokoll mit den meisten: Protokolle wissen nichts voneinander.</translation>
+    </message>
+    <message>
+        <source>instruments.csv</source>
+        <translation>messmittel.csv</translation>
+    </message>
+    <message>
+        <source>Records: %1; pulls in their verify rounds: %2</source>
+        <translation>Protokolle: %1; Prüfungen in ihren Prüfrunden: %2</translation>
+    </message>
+    <message>
+        <source>engine</source>
+        <translation>Motor</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Stelle</translation>
+    </message>
+    <message>
+        <source>Values</source>
+        <translation>Werte</translation>
+    </message>
+    <message>
+        <source>Smallest</source>
+        <translation>Kleinster</translation>
+    </message>
+    <message>
+        <source>Median</source>
+        <translation>Median</translation>
+    </message>
+    <message>
+        <source>Largest</source>
+        <translation>Größter</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>Spannweite</translation>
+    </message>
+    <message>
+        <source>Judged out</source>
+        <translation>Außerhalb</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Moved, of pulls</source>
+        <translation>Nachgegeben, von Prüfungen</translation>
+    </message>
+    <message>
+        <source>Largest movement</source>
+        <translation>Größte Bewegung</translation>
+    </message>
+    <message>
+        <source>✕ overdue</source>
+        <translation>✕ überfällig</translation>
+    </message>
+    <message>
+        <source>days left: %1</source>
+        <translation>Tage übrig: %1</translation>
+    </message>
+    <message>
+        <source>no date</source>
+        <translation>kein Datum</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Messmittel</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Calibrated</source>
+        <translation>Kalibriert</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Fällig</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>Pulls</source>
+        <translation>Prüfungen</translation>
+    </message>
+    <message>
+        <source>Records</source>
+        <translation>Protokolle</translation>
+    </message>
+    <message>
+        <source>Save as a table</source>
+        <translation>Als Tabelle speichern</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tabellen (*.csv)</translation>
+    </message>
+    <message>
+        <source>Caprail</source>
+        <translation>Caprail</translation>
+    </message>
+</context>
+<context>
+    <name>AddFromShelfDialog</name>
+    <message>
+        <source>On the shelf and not in this record</source>
+        <translation>Im Regal und nicht in diesem Protokoll</translation>
+    </message>
+    <message>
+        <source>Add from the shop</source>
+        <translation>Aus der Werkstatt hinzufügen</translation>
+    </message>
+    <message>
+        <source>Ticked ones are copied into this record, which then stands alone.</source>
+        <translation>Angekreuzte werden in dieses Protokoll kopiert, das dann für sich allein steht.</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personen</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Messmittel</translation>
+    </message>
+    <message>
+        <source>%1; this record has another state of it</source>
+        <translation>%1; dieses Protokoll hat einen anderen Stand davon</translation>
+    </message>
+    <message>
+        <source>Kits of shims</source>
+        <translation>Sätze von Distanzscheiben</translation>
+    </message>
+    <message>
+        <source>&amp;Copy into the record</source>
+        <translation>In das Protokoll &amp;kopieren</translation>
+    </message>
+    <message>
+        <source>There is nothing on the shelf that this record does not have. Fill the shelf from a record: Shop ▸ The shelf.</source>
+        <translation>Im Regal ist nichts, was dieses Protokoll nicht hat. Das Regal aus einem Protokoll füllen: Werkstatt ▸ Das Regal.</translation>
+    </message>
+</context>
+<context>
+    <name>BearingsStation</name>
+    <message>
+        <source>station %1</source>
+        <translation>Messebene %1</translation>
+    </message>
+    <message>
+        <source>%1 (front)</source>
+        <translation>%1 (vorn)</translation>
+    </message>
+    <message>
+        <source>%1 (rear)</source>
+        <translation>%1 (hinten)</translation>
+    </message>
+    <message>
+        <source>vertical</source>
+        <translation>senkrecht</translation>
+    </message>
+    <message>
+        <source>horizontal</source>
+        <translation>waagerecht</translation>
+    </message>
+    <message>
+        <source>direction %1</source>
+        <translation>Richtung %1</translation>
+    </message>
+    <message>
+        <source>gauging strip</source>
+        <translation>Messstreifen</translation>
+    </message>
+    <message>
+        <source>shells %1 and %2</source>
+        <translation>Lagerschalen %1 und %2</translation>
+    </message>
+    <message>
+        <source>strip</source>
+        <translation>Streifen</translation>
+    </message>
+    <message>
+        <source>Its band is not set: set it at the engine station, under Bands.</source>
+        <translation>Das Band ist nicht festgelegt: an der Station Motor unter Bänder festlegen.</translation>
+    </message>
+    <message>
+        <source>Journal, mean</source>
+        <translation>Zapfen, Mittel</translation>
+    </message>
+    <message>
+        <source>Taper · out-of-round</source>
+        <translation>Konizität · Unrundheit</translation>
+    </message>
+    <message>
+        <source>Clearance</source>
+        <translation>Spiel</translation>
+    </message>
+    <message>
+        <source>Smallest · largest</source>
+        <translation>Kleinstes · größtes</translation>
+    </message>
+    <message>
+        <source>Band</source>
+        <translation>Band</translation>
+    </message>
+    <message>
+        <source>clearance %1</source>
+        <translation>Spiel %1</translation>
+    </message>
+</context>
+<context>
+    <name>BuildsDialog</name>
+    <message>
+        <source>Builds compared</source>
+        <translation>Aufbauten im Vergleich</translation>
+    </message>
+    <message>
+        <source>Earlier build</source>
+        <translation>Früherer Aufbau</translation>
+    </message>
+    <message>
+        <source>Later build</source>
+        <translation>Späterer Aufbau</translation>
+    </message>
+    <message>
+        <source>What is different</source>
+        <translation>Was anders ist</translation>
+    </message>
+    <message>
+        <source>&amp;Then</source>
+        <translation>&amp;Damals</translation>
+    </message>
+    <message>
+        <source>&amp;Now</source>
+        <translation>&amp;Jetzt</translation>
+    </message>
+    <message>
+        <source>&amp;Sheet of the difference (PDF)…</source>
+        <translation>&amp;Blatt der Unterschiede (PDF)…</translation>
+    </message>
+    <message>
+        <source>Neither build holds anything that could be compared yet.</source>
+        <translation>Keiner der beiden Aufbauten enthält schon etwas Vergleichbares.</translation>
+    </message>
+    <message>
+        <source>± U is the expanded uncertainty of the difference. A difference within it is no measured change. Wear is positive where metal went.</source>
+        <translation>± U ist die erweiterte Messunsicherheit des Unterschieds. Ein Unterschied innerhalb davon ist keine gemessene Änderung. Verschleiß ist positiv, wo Werkstoff fehlt.</translation>
+    </message>
+</context>
+<context>
+    <name>CautionsText</name>
+    <message>
+        <source>The instructions of the parts' makers, local codes and licensed practice come first. What this program proposes never overrides them.</source>
+        <translation>Die Anweisungen der Teilehersteller, örtliche Vorschriften und zugelassene Fachleute gehen vor. Was dieses Programm vorschlägt, setzt sie nie außer Kraft.</translation>
+    </message>
+    <message>
+        <source>A block is heavy: lock the stand before you lean on it or reach under it.</source>
+        <translation>Ein Block ist schwer: den Montagebock verriegeln, bevor man sich darauf stützt oder darunter greift.</translation>
+    </message>
+    <message>
+        <source>Turn the crank by hand and slowly, and keep fingers out of the crankcase while it turns.</source>
+        <translation>Die Kurbelwelle von Hand und langsam drehen und die Finger aus dem Kurbelgehäuse halten, solange sie sich dreht.</translation>
+    </message>
+    <message>
+        <source>Pull a torque wrench, never push it, and wear eye protection.</source>
+        <translation>Einen Drehmomentschlüssel ziehen, nie drücken, und eine Schutzbrille tragen.</translation>
+    </message>
+    <message>
+        <source>Count the shims out and count them in again: one that drops into the engine ends it.</source>
+        <translation>Die Distanzscheiben beim Herausnehmen und beim Einlegen zählen: eine, die in den Motor fällt, ist sein Ende.</translation>
+    </message>
+    <message>
+        <source>Solvents and sealants need moving air and gloves.</source>
+        <translation>Lösemittel und Dichtmassen brauchen Luftwechsel und Handschuhe.</translation>
+    </message>
+    <message>
+        <source>A fastener that was once tightened to yield is scrap: fit a new one.</source>
+        <translation>Eine Schraube, die einmal bis zur Streckgrenze angezogen wurde, ist Schrott: eine neue einbauen.</translation>
+    </message>
+</context>
+<context>
+    <name>ClearanceChartText</name>
+    <message>
+        <source>Bearing clearances</source>
+        <translation>Lagerspiele</translation>
+    </message>
+    <message>
+        <source>A bearing appears here once its journal and its bore are measured.</source>
+        <translation>Ein Lager erscheint hier, sobald Zapfen und Bohrung gemessen sind.</translation>
+    </message>
+    <message>
+        <source>No clearance is known yet.</source>
+        <translation>Noch ist kein Spiel bekannt.</translation>
+    </message>
+    <message>
+        <source>M</source>
+        <translation>H</translation>
+    </message>
+    <message>
+        <source>R</source>
+        <translation>P</translation>
+    </message>
+    <message>
+        <source>Clearance of %1 of %2 bearings is known; %3 are good.</source>
+        <translation>Das Spiel von %1 von %2 Lagern ist bekannt; %3 sind gut.</translation>
+    </message>
+    <message>
+        <source>from %1 to %2</source>
+        <translation>von %1 bis %2</translation>
+    </message>
+    <message>
+        <source>mains, band
+%1</source>
+        <translation>Hauptlager, Band
+%1</translation>
+    </message>
+    <message>
+        <source>rods, band
+%1</source>
+        <translation>Pleuel, Band
+%1</translation>
+    </message>
+    <message>
+        <source>smallest to largest</source>
+        <translation>kleinstes bis größtes</translation>
+    </message>
+    <message>
+        <source>expanded uncertainty</source>
+        <translation>erweiterte Messunsicherheit</translation>
+    </message>
+    <message>
+        <source>bearing: M main, R rod</source>
+        <translation>Lager: H Hauptlager, P Pleuel</translation>
+    </message>
+    <message>
+        <source>clearance</source>
+        <translation>Spiel</translation>
+    </message>
+</context>
+<context>
+    <name>Core</name>
+    <message>
+        <source>grey cast iron</source>
+        <translation>Grauguss</translation>
+    </message>
+    <message>
+        <source>ductile iron 60-40-18</source>
+        <translation>Sphäroguss 60-40-18</translation>
+    </message>
+    <message>
+        <source>ductile iron 80-55-06</source>
+        <translation>Sphäroguss 80-55-06</translation>
+    </message>
+    <message>
+        <source>aluminium alloy 356.0</source>
+        <translation>Aluminiumlegierung 356.0</translation>
+    </message>
+    <message>
+        <source>steel 1040</source>
+        <translation>Stahl 1040</translation>
+    </message>
+    <message>
+        <source>steel 4140</source>
+        <translation>Stahl 4140</translation>
+    </message>
+    <message>
+        <source>steel 4340</source>
+        <translation>Stahl 4340</translation>
+    </message>
+    <message>
+        <source>There is no bearing to choose shells for: measure housing and journal first.</source>
+        <translation>Es gibt kein Lager, für das Schalen zu wählen wären: zuerst Gehäusebohrung und Zapfen messen.</translation>
+    </message>
+    <message>
+        <source>Shells are chosen for at most %1 bearings at a time, not for %2.</source>
+        <translation>Schalen werden für höchstens %1 Lager auf einmal gewählt, nicht für %2.</translation>
+    </message>
+    <message>
+        <source>A bearing has no name: give it one.</source>
+        <translation>Ein Lager hat keinen Namen: einen geben.</translation>
+    </message>
+    <message>
+        <source>Bearing %1 is listed twice: leave one out.</source>
+        <translation>Lager %1 steht zweimal in der Liste: eines weglassen.</translation>
+    </message>
+    <message>
+        <source>Housing and journal of bearing %1 must be above zero and at most %2.</source>
+        <translation>Gehäusebohrung und Zapfen von Lager %1 müssen über null und höchstens %2 sein.</translation>
+    </message>
+    <message>
+        <source>The target %1 of bearing %2 lies outside its band, %3.</source>
+        <translation>Das Ziel %1 von Lager %2 liegt außerhalb seines Bandes, %3.</translation>
+    </message>
+    <message>
+        <source>The band of bearing %1 is wider than any clearance: look at its ends.</source>
+        <translation>Das Band von Lager %1 ist weiter als jedes Spiel: seine Enden ansehen.</translation>
+    </message>
+    <message>
+        <source>The shelf holds %1 shells, more than the %2 that can be chosen from: leave out those that cannot fit.</source>
+        <translation>Im Regal liegen %1 Schalen, mehr als die %2, aus denen gewählt werden kann: die weglassen, die nicht passen können.</translation>
+    </message>
+    <message>
+        <source>A shell on the shelf has no name: give it one.</source>
+        <translation>Eine Schale im Regal hat keinen Namen: einen geben.</translation>
+    </message>
+    <message>
+        <source>Shell %1 is on the shelf twice: leave one out.</source>
+        <translation>Schale %1 liegt zweimal im Regal: eine weglassen.</translation>
+    </message>
+    <message>
+        <source>The thickness of shell %1 must be above zero and at most %2.</source>
+        <translation>Die Dicke von Schale %1 muss über null und höchstens %2 sein.</translation>
+    </message>
+    <message>
+        <source>%2 of %1 bearing in band, %3 off target in all, spread %4; %5</source>
+        <translation>%2 von %1 Lager im Band, zusammen %3 neben dem Ziel, Streuung %4; %5</translation>
+    </message>
+    <message>
+        <source>%2 of %1 bearings in band, %3 off target in all, spread %4; %5</source>
+        <translation>%2 von %1 Lagern im Band, zusammen %3 neben dem Ziel, Streuung %4; %5</translation>
+    </message>
+    <message>
+        <source>proven: nothing better is on the shelf.</source>
+        <translation>bewiesen: nichts Besseres liegt im Regal.</translation>
+    </message>
+    <message>
+        <source>the best found before it was stopped, not proven.</source>
+        <translation>das Beste, was vor dem Abbruch gefunden wurde, nicht bewiesen.</translation>
+    </message>
+    <message>
+        <source>No shells are left for %1.</source>
+        <translation>Für %1 sind keine Schalen übrig.</translation>
+    </message>
+    <message>
+        <source>%1 comes to %2, out of band.</source>
+        <translation>%1 kommt auf %2, außerhalb des Bandes.</translation>
+    </message>
+    <message>
+        <source>Read the journal at a second station, for its taper.</source>
+        <translation>Den Zapfen in einer zweiten Messebene messen, für seine Konizität.</translation>
+    </message>
+    <message>
+        <source>Read the journal in a second direction, for its out-of-round.</source>
+        <translation>Den Zapfen in einer zweiten Richtung messen, für seine Unrundheit.</translation>
+    </message>
+    <message>
+        <source>Read station %1 in direction %2 too.</source>
+        <translation>Auch Messebene %1 in Richtung %2 messen.</translation>
+    </message>
+    <message>
+        <source>Mean %1.</source>
+        <translation>Mittel %1.</translation>
+    </message>
+    <message>
+        <source>Mean %1, %2 to %3 over %4 stations.</source>
+        <translation>Mittel %1, %2 bis %3 über %4 Messebenen.</translation>
+    </message>
+    <message>
+        <source>Diameter %1, taper %2, out-of-round %3.</source>
+        <translation>Durchmesser %1, Konizität %2, Unrundheit %3.</translation>
+    </message>
+    <message>
+        <source>Entry %1: %2.</source>
+        <translation>Eintrag %1: %2.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 pulled</source>
+        <translation>%1 von %2 geprüft</translation>
+    </message>
+    <message>
+        <source>Trial fit: %1, throw %2</source>
+        <translation>Probemontage: %1, Kröpfung %2</translation>
+    </message>
+    <message>
+        <source>Trial fit: %1</source>
+        <translation>Probemontage: %1</translation>
+    </message>
+    <message>
+        <source>%1 is %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>%1 more holds it.</source>
+        <translation>%1 weitere hält auf.</translation>
+    </message>
+    <message>
+        <source>%1 more hold it.</source>
+        <translation>%1 weitere halten auf.</translation>
+    </message>
+    <message>
+        <source>cap %1 %2</source>
+        <translation>Deckel %1 %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>girdle nut</source>
+        <translation>Plattenmutter</translation>
+    </message>
+    <message>
+        <source>pan rail</source>
+        <translation>Ölwannenflansch</translation>
+    </message>
+    <message>
+        <source>front</source>
+        <translation>vorn</translation>
+    </message>
+    <message>
+        <source>%1 outer</source>
+        <translation>%1 außen</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>pass %1</source>
+        <translation>Durchgang %1</translation>
+    </message>
+    <message>
+        <source>residual</source>
+        <translation>Restmaß</translation>
+    </message>
+    <message>
+        <source>twist</source>
+        <translation>Verwindung</translation>
+    </message>
+    <message>
+        <source>main clearance</source>
+        <translation>Hauptlagerspiel</translation>
+    </message>
+    <message>
+        <source>rod clearance</source>
+        <translation>Pleuellagerspiel</translation>
+    </message>
+    <message>
+        <source>crank end play</source>
+        <translation>Axialspiel der Kurbelwelle</translation>
+    </message>
+    <message>
+        <source>rod side clearance</source>
+        <translation>Seitenspiel der Pleuel</translation>
+    </message>
+    <message>
+        <source>pickup clearance</source>
+        <translation>Ansaugabstand</translation>
+    </message>
+    <message>
+        <source>Engine described</source>
+        <translation>Motor beschrieben</translation>
+    </message>
+    <message>
+        <source>Layout set</source>
+        <translation>Motoraufbau festgelegt</translation>
+    </message>
+    <message>
+        <source>Band set</source>
+        <translation>Band festgelegt</translation>
+    </message>
+    <message>
+        <source>Rules set</source>
+        <translation>Regeln festgelegt</translation>
+    </message>
+    <message>
+        <source>Fastener group set</source>
+        <translation>Schraubengruppe festgelegt</translation>
+    </message>
+    <message>
+        <source>Person added</source>
+        <translation>Person hinzugefügt</translation>
+    </message>
+    <message>
+        <source>Instrument added</source>
+        <translation>Messmittel hinzugefügt</translation>
+    </message>
+    <message>
+        <source>Journal measured</source>
+        <translation>Zapfen gemessen</translation>
+    </message>
+    <message>
+        <source>Bore measured</source>
+        <translation>Bohrung gemessen</translation>
+    </message>
+    <message>
+        <source>Shell thickness</source>
+        <translation>Schalendicke</translation>
+    </message>
+    <message>
+        <source>Shells fitted</source>
+        <translation>Schalen eingebaut</translation>
+    </message>
+    <message>
+        <source>Fit measured</source>
+        <translation>Passung gemessen</translation>
+    </message>
+    <message>
+        <source>Part changed</source>
+        <translation>Teil gewechselt</translation>
+    </message>
+    <message>
+        <source>Fastener tightened</source>
+        <translation>Verschraubung angezogen</translation>
+    </message>
+    <message>
+        <source>Fastener loosened</source>
+        <translation>Verschraubung gelöst</translation>
+    </message>
+    <message>
+        <source>Verify round begun</source>
+        <translation>Prüfrunde begonnen</translation>
+    </message>
+    <message>
+        <source>Verified</source>
+        <translation>Nachgeprüft</translation>
+    </message>
+    <message>
+        <source>Gap read</source>
+        <translation>Spaltmaß gelesen</translation>
+    </message>
+    <message>
+        <source>Shim added</source>
+        <translation>Distanzscheibe hinzugefügt</translation>
+    </message>
+    <message>
+        <source>Shim measured</source>
+        <translation>Distanzscheibe gemessen</translation>
+    </message>
+    <message>
+        <source>Shim set aside</source>
+        <translation>Distanzscheibe beiseitegelegt</translation>
+    </message>
+    <message>
+        <source>Stack pinned</source>
+        <translation>Stapel festgehalten</translation>
+    </message>
+    <message>
+        <source>Stack built</source>
+        <translation>Stapel aufgebaut</translation>
+    </message>
+    <message>
+        <source>Stack</source>
+        <translation>Stapel</translation>
+    </message>
+    <message>
+        <source>Recheck</source>
+        <translation>Nachprüfung</translation>
+    </message>
+    <message>
+        <source>Judged again</source>
+        <translation>Neu beurteilt</translation>
+    </message>
+    <message>
+        <source>Girdle's way round</source>
+        <translation>Lage der Platte</translation>
+    </message>
+    <message>
+        <source>Trial fit</source>
+        <translation>Probemontage</translation>
+    </message>
+    <message>
+        <source>Pickup term measured</source>
+        <translation>Glied der Ansaugtiefe gemessen</translation>
+    </message>
+    <message>
+        <source>Finding opened</source>
+        <translation>Befund eröffnet</translation>
+    </message>
+    <message>
+        <source>Finding settled</source>
+        <translation>Befund erledigt</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Photo or file added</source>
+        <translation>Foto oder Datei hinzugefügt</translation>
+    </message>
+    <message>
+        <source>Closing step done</source>
+        <translation>Schließschritt getan</translation>
+    </message>
+    <message>
+        <source>Signed off</source>
+        <translation>Abgezeichnet</translation>
+    </message>
+    <message>
+        <source>New build begun</source>
+        <translation>Neuer Aufbau begonnen</translation>
+    </message>
+    <message>
+        <source>Struck</source>
+        <translation>Gestrichen</translation>
+    </message>
+    <message>
+        <source>is missing</source>
+        <translation>fehlt</translation>
+    </message>
+    <message>
+        <source>must be a whole number</source>
+        <translation>muss eine ganze Zahl sein</translation>
+    </message>
+    <message>
+        <source>must be a text</source>
+        <translation>muss ein Text sein</translation>
+    </message>
+    <message>
+        <source>entry %1</source>
+        <translation>Eintrag %1</translation>
+    </message>
+    <message>
+        <source>%1 lacks the details of %2 in the table “%3”: it was altered or damaged.</source>
+        <translation>%1 fehlen die Einzelheiten von %2 in der Tabelle „%3“: verändert oder beschädigt.</translation>
+    </message>
+    <message>
+        <source>holds a %1 “%2” that no build record has</source>
+        <translation>enthält ein %1 „%2“, das kein Aufbauprotokoll hat</translation>
+    </message>
+    <message>
+        <source>has another %1 “%2” than a build record has</source>
+        <translation>hat ein anderes %1 „%2“ als ein Aufbauprotokoll</translation>
+    </message>
+    <message>
+        <source>lacks the %1 “%2”</source>
+        <translation>hat kein %1 „%2“</translation>
+    </message>
+    <message>
+        <source>holds something twice</source>
+        <translation>enthält etwas doppelt</translation>
+    </message>
+    <message>
+        <source>%1 was moved or deleted while it was open: save a copy elsewhere, then open that.</source>
+        <translation>%1 wurde verschoben oder gelöscht, während es offen war: eine Kopie anderswo speichern und die öffnen.</translation>
+    </message>
+    <message>
+        <source>%1 was left in the middle of a write, which must be taken back first: open it where it and its folder may be written.</source>
+        <translation>%1 blieb mitten in einem Schreibvorgang stehen, der zuerst zurückgenommen werden muss: dort öffnen, wo in Datei und Ordner geschrieben werden darf.</translation>
+    </message>
+    <message>
+        <source>The folder of %1 does not lock files, as some network folders do not: have locks switched on there, or save a copy on a disk of this computer.</source>
+        <translation>Der Ordner von %1 sperrt keine Dateien, wie manche Netzlaufwerke: dort Sperren einschalten lassen, oder eine Kopie auf einem Datenträger dieses Rechners speichern.</translation>
+    </message>
+    <message>
+        <source>The disk of %1 takes no file of this size: save a copy on another one.</source>
+        <translation>Der Datenträger von %1 nimmt keine Datei dieser Größe: eine Kopie auf einem anderen speichern.</translation>
+    </message>
+    <message>
+        <source>%1 takes longer to read than a record does: it is damaged, or was made to. It was not changed.</source>
+        <translation>%1 zu lesen dauert länger als bei einem Protokoll: beschädigt oder so gemacht. Es wurde nichts geändert.</translation>
+    </message>
+    <message>
+        <source>There is no room on the disk of %1: free some, then store again.</source>
+        <translation>Auf dem Datenträger von %1 ist kein Platz: Platz schaffen, dann noch einmal speichern.</translation>
+    </message>
+    <message>
+        <source>%1 is being written by another program: try again in a moment.</source>
+        <translation>In %1 schreibt gerade ein anderes Programm: gleich noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>%1 may not be written: ask for the right to, or save a copy elsewhere.</source>
+        <translation>In %1 darf nicht geschrieben werden: das Recht dazu erbitten, oder eine Kopie anderswo speichern.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be opened: check that it exists and that it and its folder may be used.</source>
+        <translation>%1 lässt sich nicht öffnen: prüfen, ob die Datei da ist und sie und ihr Ordner benutzt werden dürfen.</translation>
+    </message>
+    <message>
+        <source>The disk of %1 does not answer as it should (%2): check it, then try again or save a copy elsewhere.</source>
+        <translation>Der Datenträger von %1 antwortet nicht, wie er soll (%2): prüfen, dann noch einmal versuchen oder eine Kopie anderswo speichern.</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (%2): salvage what can be read into a new file.</source>
+        <translation>%1 ist beschädigt (%2): was lesbar ist, in eine neue Datei retten.</translation>
+    </message>
+    <message>
+        <source>There is not enough memory for %1: close other programs, then try again.</source>
+        <translation>Für %1 reicht der Speicher nicht: andere Programme schließen, dann noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>%1 would hold or holds something larger than a record may: the limit is 64 MiB.</source>
+        <translation>%1 enthielte oder enthält etwas Größeres, als ein Protokoll darf: die Grenze ist 64 MiB.</translation>
+    </message>
+    <message>
+        <source>%1 is not there: check its name, or whether its disk or share is connected.</source>
+        <translation>%1 ist nicht da: den Namen prüfen, oder ob Datenträger oder Netzlaufwerk verbunden ist.</translation>
+    </message>
+    <message>
+        <source>%1 may not be read: ask for the right to.</source>
+        <translation>%1 darf nicht gelesen werden: das Recht dazu erbitten.</translation>
+    </message>
+    <message>
+        <source>%1 does not answer (%2): check its disk or share.</source>
+        <translation>%1 antwortet nicht (%2): Datenträger oder Netzlaufwerk prüfen.</translation>
+    </message>
+    <message>
+        <source>struck by entry %1</source>
+        <translation>gestrichen durch Eintrag %1</translation>
+    </message>
+    <message>
+        <source>Seal over all entries: %1</source>
+        <translation>Siegel über alle Einträge: %1</translation>
+    </message>
+    <message>
+        <source>%1 mains of %2, %3 rods, %4 throws</source>
+        <translation>%1 Hauptlager mit je %2, %3 Pleuel, %4 Kröpfungen</translation>
+    </message>
+    <message>
+        <source>round %1 %2</source>
+        <translation>Runde %1 %2</translation>
+    </message>
+    <message>
+        <source>It is %1 above its band: bring it in, and measure again.</source>
+        <translation>Es liegt %1 über dem Band: hineinbringen und noch einmal messen.</translation>
+    </message>
+    <message>
+        <source>It is %1 below its band: bring it in, and measure again.</source>
+        <translation>Es liegt %1 unter dem Band: hineinbringen und noch einmal messen.</translation>
+    </message>
+    <message>
+        <source>Measure again: more readings, or a finer instrument, make the uncertainty smaller.</source>
+        <translation>Noch einmal messen: mehr Ablesungen oder ein feineres Messmittel machen die Unsicherheit kleiner.</translation>
+    </message>
+    <message>
+        <source>%1 at throw %2</source>
+        <translation>%1 an Kröpfung %2</translation>
+    </message>
+    <message>
+        <source>Say at which throw %1 was looked at: throws count from 1.</source>
+        <translation>Angeben, an welcher Kröpfung %1 angesehen wurde: Kröpfungen zählen ab 1.</translation>
+    </message>
+    <message>
+        <source>%1 is looked at once, not by throw: leave the throw out.</source>
+        <translation>%1 wird einmal angesehen, nicht je Kröpfung: die Kröpfung weglassen.</translation>
+    </message>
+    <message>
+        <source>%1 is a pass or a fail: no clearance is measured for it.</source>
+        <translation>%1 ist bestanden oder nicht bestanden: dafür wird kein Abstand gemessen.</translation>
+    </message>
+    <message>
+        <source>Enter the clearance that was measured for %1.</source>
+        <translation>Den Abstand eingeben, der für %1 gemessen wurde.</translation>
+    </message>
+    <message>
+        <source>A clearance was entered with a pass or a fail for %1: enter it as measured, or leave it out.</source>
+        <translation>Für %1 wurde ein Abstand zusammen mit bestanden oder nicht bestanden eingegeben: als gemessen eingeben oder weglassen.</translation>
+    </message>
+    <message>
+        <source>A clearance of %1 for %2 is below zero: parts that touch are a fail.</source>
+        <translation>Ein Abstand von %1 für %2 liegt unter null: Teile, die sich berühren, sind nicht bestanden.</translation>
+    </message>
+    <message>
+        <source>The least clearance must be zero or more.</source>
+        <translation>Der kleinste Abstand muss null oder mehr sein.</translation>
+    </message>
+    <message>
+        <source>Turn the girdle so that its cutout lies on the pickup's side.</source>
+        <translation>Die Platte so drehen, dass die Aussparung auf der Seite des Ansaugrohrs liegt.</translation>
+    </message>
+    <message>
+        <source>Make room for the dipstick, then try again.</source>
+        <translation>Platz für den Ölmessstab schaffen, dann noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>Bring the pickup tube clear of nuts and studs, then try again.</source>
+        <translation>Das Saugrohr von Muttern und Stehbolzen freimachen, dann noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>Make room at that throw, then turn the crank through two full turns again.</source>
+        <translation>An dieser Kröpfung Platz schaffen, dann die Kurbelwelle noch einmal zwei volle Umdrehungen drehen.</translation>
+    </message>
+    <message>
+        <source>Find what binds before going on, then turn the crank through two full turns again.</source>
+        <translation>Finden, was klemmt, bevor es weitergeht, dann die Kurbelwelle noch einmal zwei volle Umdrehungen drehen.</translation>
+    </message>
+    <message>
+        <source>Find top dead centre again, and look at the keyway.</source>
+        <translation>Den oberen Totpunkt noch einmal suchen und die Passfedernut ansehen.</translation>
+    </message>
+    <message>
+        <source>The clearance is at the middle of the band: nothing to change.</source>
+        <translation>Der Abstand liegt in der Mitte des Bandes: nichts zu ändern.</translation>
+    </message>
+    <message>
+        <source>Raise the pickup by %1, or fit a gasket or plate thicker by as much: the clearance then is %2, the middle of the band.</source>
+        <translation>Das Ansaugrohr um %1 anheben, oder Dichtung oder Platte um so viel dicker nehmen: der Abstand ist dann %2, die Mitte des Bandes.</translation>
+    </message>
+    <message>
+        <source>Lower the pickup by %1, or fit a gasket or plate thinner by as much: the clearance then is %2, the middle of the band.</source>
+        <translation>Das Ansaugrohr um %1 absenken, oder Dichtung oder Platte um so viel dünner nehmen: der Abstand ist dann %2, die Mitte des Bandes.</translation>
+    </message>
+    <message>
+        <source>Clearance %1</source>
+        <translation>Abstand %1</translation>
+    </message>
+    <message>
+        <source>used on %1, before its calibration of %2</source>
+        <translation>benutzt am %1, vor seiner Kalibrierung vom %2</translation>
+    </message>
+    <message>
+        <source>calibration was due on %1</source>
+        <translation>Kalibrierung war am %1 fällig</translation>
+    </message>
+    <message>
+        <source>calibration was due after %1 cycles, and %2 were made</source>
+        <translation>Kalibrierung war nach %1 Lastspielen fällig, %2 wurden gemacht</translation>
+    </message>
+    <message>
+        <source>%1 is below the wrench's range (from %2, as marked on it)</source>
+        <translation>%1 liegt unter dem Bereich des Schlüssels (ab %2, wie darauf angegeben)</translation>
+    </message>
+    <message>
+        <source>%1 is below the wrench's range (from %2, 20 % of its largest value, ISO 6789)</source>
+        <translation>%1 liegt unter dem Bereich des Schlüssels (ab %2, 20 % seines größten Werts, ISO 6789)</translation>
+    </message>
+    <message>
+        <source>%1 is above the wrench's largest value (%2)</source>
+        <translation>%1 liegt über dem größten Wert des Schlüssels (%2)</translation>
+    </message>
+    <message>
+        <source>No round was made yet.</source>
+        <translation>Noch wurde keine Runde gemacht.</translation>
+    </message>
+    <message>
+        <source>Movements per round: %1.</source>
+        <translation>Bewegungen je Runde: %1.</translation>
+    </message>
+    <message>
+        <source>One round shows no trend.</source>
+        <translation>Eine Runde zeigt keinen Verlauf.</translation>
+    </message>
+    <message>
+        <source>Nothing moved.</source>
+        <translation>Nichts gab nach.</translation>
+    </message>
+    <message>
+        <source>They die down.</source>
+        <translation>Sie klingen ab.</translation>
+    </message>
+    <message>
+        <source>They do not die down.</source>
+        <translation>Sie klingen nicht ab.</translation>
+    </message>
+    <message>
+        <source>%1 is not a thread: write inch threads as 7/16-20 and metric ones as M10x1.25, with “by hand” behind a special pitch.</source>
+        <translation>%1 ist kein Gewinde: Zollgewinde als 7/16-20 und metrische als M10x1.25 schreiben, mit „by hand“ hinter einer besonderen Steigung.</translation>
+    </message>
+    <message>
+        <source>There is no standard thread %1; if it is really that, write %2.</source>
+        <translation>Es gibt kein genormtes Gewinde %1; wenn es wirklich so ist, %2 schreiben.</translation>
+    </message>
+    <message>
+        <source>There is no standard thread %1: %2; if it is really that, write %3.</source>
+        <translation>Es gibt kein genormtes Gewinde %1: %2; wenn es wirklich so ist, %3 schreiben.</translation>
+    </message>
+    <message>
+        <source>The standard uncertainty of “%1” must be a number of 0 or more.</source>
+        <translation>Die Standardunsicherheit von „%1“ muss eine Zahl ab 0 sein.</translation>
+    </message>
+    <message>
+        <source>The sensitivity of “%1” must be a number.</source>
+        <translation>Der Empfindlichkeitskoeffizient von „%1“ muss eine Zahl sein.</translation>
+    </message>
+    <message>
+        <source>The degrees of freedom of “%1” must be above 0.</source>
+        <translation>Die Freiheitsgrade von „%1“ müssen über 0 liegen.</translation>
+    </message>
+    <message>
+        <source>%1 ± %2 is %3 (%4, %5).</source>
+        <translation>%1 ± %2 ist %3 (%4, %5).</translation>
+    </message>
+    <message>
+        <source>The uncertainty is more than half the band: no value could pass; measure better.</source>
+        <translation>Die Unsicherheit ist größer als das halbe Band: kein Wert könnte bestehen; besser messen.</translation>
+    </message>
+    <message>
+        <source>%1 reading</source>
+        <translation>%1 Ablesung</translation>
+    </message>
+    <message>
+        <source>%1 readings</source>
+        <translation>%1 Ablesungen</translation>
+    </message>
+    <message>
+        <source>%1, %2 within %3.</source>
+        <translation>%1, %2 innerhalb %3.</translation>
+    </message>
+    <message>
+        <source>%1, %2.</source>
+        <translation>%1, %2.</translation>
+    </message>
+    <message>
+        <source>%1 stands apart and is outvoted.</source>
+        <translation>%1 steht abseits und ist überstimmt.</translation>
+    </message>
+    <message>
+        <source>%1 of at least %2: read another pass.</source>
+        <translation>%1 von mindestens %2: noch einen Durchgang lesen.</translation>
+    </message>
+    <message>
+        <source>The readings differ by %1, more than the repeat limit of %2 allows; %3 is the odd one: read another pass.</source>
+        <translation>Die Ablesungen liegen um %1 auseinander, mehr als die Wiederholgrenze von %2 erlaubt; %3 ist der Ausreißer: noch einen Durchgang lesen.</translation>
+    </message>
+    <message>
+        <source>The readings differ by %1, more than the repeat limit of %2 allows: read another pass.</source>
+        <translation>Die Ablesungen liegen um %1 auseinander, mehr als die Wiederholgrenze von %2 erlaubt: noch einen Durchgang lesen.</translation>
+    </message>
+    <message>
+        <source>“%1” has no reading: measure it first.</source>
+        <translation>„%1“ hat keine Ablesung: zuerst messen.</translation>
+    </message>
+    <message>
+        <source>The limit of error for “%1” is below zero: enter it as a half-width, without sign.</source>
+        <translation>Die Fehlergrenze für „%1“ liegt unter null: als halbe Breite ohne Vorzeichen eingeben.</translation>
+    </message>
+</context>
+<context>
+    <name>FastenersStation</name>
+    <message>
+        <source>Steps: %1</source>
+        <translation>Schritte: %1</translation>
+    </message>
+    <message>
+        <source>No torque is given: there is nothing to work out a preload from.</source>
+        <translation>Es ist kein Drehmoment angegeben: nichts, woraus eine Vorspannkraft folgt.</translation>
+    </message>
+    <message>
+        <source>By torque and angle: what follows is the preload before the angle.</source>
+        <translation>Nach Drehmoment und Drehwinkel: was folgt, ist die Vorspannkraft vor dem Winkel.</translation>
+    </message>
+    <message>
+        <source>%1: K = %2, μ = %3 (%4)</source>
+        <translation>%1: K = %2, μ = %3 (%4)</translation>
+    </message>
+    <message>
+        <source>Preload, short form: %1</source>
+        <translation>Vorspannkraft, kurze Formel: %1</translation>
+    </message>
+    <message>
+        <source>Preload, long form: %1</source>
+        <translation>Vorspannkraft, lange Formel: %1</translation>
+    </message>
+    <message>
+        <source>Share of proof load: %1 (%2 to %3 with ± %4 % scatter)</source>
+        <translation>Anteil an der Prüfkraft: %1 (%2 bis %3 mit ± %4 % Streuung)</translation>
+    </message>
+    <message>
+        <source>Set the wrench to %1</source>
+        <translation>Den Schlüssel auf %1 stellen</translation>
+    </message>
+    <message>
+        <source>past its due date, %1</source>
+        <translation>überfällig seit %1</translation>
+    </message>
+    <message>
+        <source>no calibration on record</source>
+        <translation>keine Kalibrierung im Protokoll</translation>
+    </message>
+    <message>
+        <source>, then %1</source>
+        <translation>, dann %1</translation>
+    </message>
+    <message>
+        <source>stretch %1</source>
+        <translation>Dehnung %1</translation>
+    </message>
+    <message>
+        <source>%1 stretch</source>
+        <translation>%1 Dehnung</translation>
+    </message>
+    <message>
+        <source>Nothing is specified for it yet: set its group under Groups.</source>
+        <translation>Dafür ist noch nichts vorgegeben: seine Gruppe unter „Gruppen“ einrichten.</translation>
+    </message>
+    <message>
+        <source>Specified: %1</source>
+        <translation>Vorgegeben: %1</translation>
+    </message>
+    <message>
+        <source>, in steps of %1</source>
+        <translation>, in Schritten von %1</translation>
+    </message>
+    <message>
+        <source> (says %1)</source>
+        <translation> (sagt %1)</translation>
+    </message>
+    <message>
+        <source> moved %1.</source>
+        <translation> gab %1 nach.</translation>
+    </message>
+    <message>
+        <source> moved.</source>
+        <translation> gab nach.</translation>
+    </message>
+    <message>
+        <source> The gap at %1 now lies between %2 and %3.</source>
+        <translation> Das Spaltmaß an %1 liegt jetzt zwischen %2 und %3.</translation>
+    </message>
+    <message>
+        <source> Stale by it: %1</source>
+        <translation> Dadurch überholt: %1</translation>
+    </message>
+    <message>
+        <source> and %1 more.</source>
+        <translation> und %1 weitere.</translation>
+    </message>
+    <message>
+        <source> It must hold in a later round.</source>
+        <translation> Sie muss in einer späteren Runde halten.</translation>
+    </message>
+    <message>
+        <source>loose</source>
+        <translation>lose</translation>
+    </message>
+    <message>
+        <source>loosened</source>
+        <translation>gelöst</translation>
+    </message>
+    <message>
+        <source>moved %1</source>
+        <translation>%1 nachgegeben</translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation>gehalten</translation>
+    </message>
+</context>
+<context>
+    <name>GirdleAdvice</name>
+    <message>
+        <source>Advice, not a verdict: consider a girdle from about %1 to %2 hp on a small-block V8, and near %3 hp on a big-block (common practice, no source). Speed, fuel, and the material of block and caps count as much; what the makers of block and girdle say comes first.</source>
+        <translation>Ein Rat, kein Urteil: eine Versteifungsplatte erwägen ab etwa %1 bis %2 hp bei einem Small-Block-V8 und nahe %3 hp bei einem Big Block (gängige Praxis, ohne Quelle). Drehzahl, Kraftstoff und Werkstoff von Block und Deckeln zählen ebenso; was die Hersteller von Block und Platte sagen, geht vor.</translation>
+    </message>
+</context>
+<context>
+    <name>GirdleDiagramText</name>
+    <message>
+        <source>%1 read</source>
+        <translation>%1 gelesen</translation>
+    </message>
+    <message>
+        <source>no stack</source>
+        <translation>kein Stapel</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <translation>abgenommen</translation>
+    </message>
+</context>
+<context>
+    <name>GirdleWordsText</name>
+    <message>
+        <source>no shim</source>
+        <translation>keine Distanzscheibe</translation>
+    </message>
+    <message>
+        <source>%1 of %2 gaps accepted</source>
+        <translation>%1 von %2 Spaltmaßen angenommen</translation>
+    </message>
+    <message>
+        <source> · spread %1 (%2 to %3)</source>
+        <translation> · Spannweite %1 (%2 bis %3)</translation>
+    </message>
+    <message>
+        <source> · repeatability s = %1</source>
+        <translation> · Wiederholbarkeit s = %1</translation>
+    </message>
+    <message>
+        <source> · local up to %1 at %2</source>
+        <translation> · örtlich bis %1 an %2</translation>
+    </message>
+    <message>
+        <source>Nothing to plan yet: the plan begins with the first accepted gap.</source>
+        <translation>Noch nichts zu planen: der Plan beginnt mit dem ersten angenommenen Spaltmaß.</translation>
+    </message>
+    <message>
+        <source>The kit is empty: add its shims first (Alt+2).</source>
+        <translation>Der Satz ist leer: zuerst seine Distanzscheiben eintragen (Alt+2).</translation>
+    </message>
+    <message>
+        <source>Proven best: </source>
+        <translation>Bewiesen das Beste: </translation>
+    </message>
+    <message>
+        <source>Best found so far: </source>
+        <translation>Bisher das Beste: </translation>
+    </message>
+    <message>
+        <source>%1 of %2 in band, %3 shims, largest residual %4</source>
+        <translation>%1 von %2 im Band, %3 Distanzscheiben, größtes Restmaß %4</translation>
+    </message>
+    <message>
+        <source>. No plan can have more than %1 in band, nor then fewer than %2 shims</source>
+        <translation>. Kein Plan kann mehr als %1 im Band haben, und dann nicht weniger als %2 Distanzscheiben</translation>
+    </message>
+    <message>
+        <source> (%1 ms).</source>
+        <translation> (%1 ms).</translation>
+    </message>
+    <message>
+        <source>… and %1 more: see the drawing.</source>
+        <translation>… und %1 weitere: siehe Zeichnung.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be met: nearest %2, residual %3.</source>
+        <translation>%1 ist nicht zu erreichen: am nächsten %2, Restmaß %3.</translation>
+    </message>
+    <message>
+        <source> Buy a shim of %1.</source>
+        <translation> Eine Distanzscheibe von %1 kaufen.</translation>
+    </message>
+    <message>
+        <source> Or lap %1 from %2 to %3.</source>
+        <translation> Oder %1 von %2 auf %3 läppen.</translation>
+    </message>
+    <message>
+        <source>The stacks as built are as good as the best plan.</source>
+        <translation>Die aufgebauten Stapel sind so gut wie der beste Plan.</translation>
+    </message>
+    <message>
+        <source>As built: %1 in band, %2 shims</source>
+        <translation>Wie aufgebaut: %1 im Band, %2 Distanzscheiben</translation>
+    </message>
+    <message>
+        <source>, largest residual %1</source>
+        <translation>, größtes Restmaß %1</translation>
+    </message>
+    <message>
+        <source> The plan has %1 more in band.</source>
+        <translation> Der Plan hat %1 mehr im Band.</translation>
+    </message>
+    <message>
+        <source> The plan saves one shim.</source>
+        <translation> Der Plan spart eine Distanzscheibe.</translation>
+    </message>
+    <message>
+        <source> The plan saves %1 shims.</source>
+        <translation> Der Plan spart %1 Distanzscheiben.</translation>
+    </message>
+    <message>
+        <source> The plan's largest residual is %1 smaller.</source>
+        <translation> Das größte Restmaß des Plans ist um %1 kleiner.</translation>
+    </message>
+    <message>
+        <source> The plan's residuals add up to %1 less.</source>
+        <translation> Die Restmaße des Plans sind zusammen um %1 kleiner.</translation>
+    </message>
+    <message>
+        <source>accepted %1 ± %2</source>
+        <translation>angenommen %1 ± %2</translation>
+    </message>
+    <message>
+        <source>not read yet</source>
+        <translation>noch nicht gelesen</translation>
+    </message>
+    <message>
+        <source>to be read again</source>
+        <translation>noch einmal zu lesen</translation>
+    </message>
+    <message>
+        <source>not accepted yet</source>
+        <translation>noch nicht angenommen</translation>
+    </message>
+    <message>
+        <source> · one reading</source>
+        <translation> · eine Ablesung</translation>
+    </message>
+    <message>
+        <source> · %1 readings within %2, s = %3</source>
+        <translation> · %1 Ablesungen innerhalb %2, s = %3</translation>
+    </message>
+    <message>
+        <source> · expected %1 after what moved</source>
+        <translation> · erwartet %1 nach dem, was nachgab</translation>
+    </message>
+</context>
+<context>
+    <name>HelpText</name>
+    <message>
+        <source>Whose engine this is, where its caps and fasteners lie, the bands that it is judged by, the people who work on it and their instruments. All of it are entries: a band changed in mid-build makes stale what it judged.</source>
+        <translation>Wessen Motor es ist, wo seine Deckel und Verschraubungen liegen, die Bänder, nach denen er beurteilt wird, die Personen, die daran arbeiten, und ihre Messmittel. Alles sind Einträge: ein Band, das mitten im Aufbau geändert wird, macht überholt, was danach beurteilt wurde.</translation>
+    </message>
+    <message>
+        <source>Select a journal on the diagram and type its diameter; Enter stores it and goes to the next place: two stations along the journal, two directions around it. Then the bores, with the shells in and the caps at full torque. The clearance, its uncertainty and a verdict appear beside the diagram.</source>
+        <translation>Einen Zapfen in der Zeichnung wählen und seinen Durchmesser eingeben; Enter speichert und geht zur nächsten Stelle: zwei Messebenen längs des Zapfens, zwei Richtungen um ihn herum. Dann die Bohrungen, mit eingelegten Schalen und Deckeln auf vollem Drehmoment. Spiel, Unsicherheit und Urteil erscheinen neben der Zeichnung.</translation>
+    </message>
+    <message>
+        <source>What each group is tightened to, and what each fastener was tightened to. A verify round goes over every main-cap and rod fastener again with the stacks off, without backing them off: it held, or it moved by an angle. One that moved makes the gaps of its cap stale.</source>
+        <translation>Worauf jede Gruppe angezogen wird, und worauf jede Verschraubung angezogen wurde. Eine Prüfrunde geht mit abgenommenen Stapeln noch einmal über jede Verschraubung von Hauptlagerdeckeln und Pleueln, ohne sie zurückzudrehen: sie hielt, oder sie gab um einen Winkel nach. Eine, die nachgab, macht die Spaltmaße ihres Deckels überholt.</translation>
+    </message>
+    <message>
+        <source>Lay the straightedge across both pan rails, read the gap down to each washer, and type it: 57.5 thou, .0575, 1.46 mm, or the leaves in one slot, 22+23+12.5 thou. Two passes or more. Enter the kit, measure its shims, take the plan over, build the stacks, and recheck each: rocks, drags or loose.</source>
+        <translation>Das Haarlineal über beide Ölwannenflansche legen, das Spaltmaß bis zu jeder Scheibe lesen und eingeben: 57.5 thou, .0575, 1.46 mm, oder die Blätter in einem Spalt, 22+23+12.5 thou. Zwei Durchgänge oder mehr. Den Satz eintragen, seine Distanzscheiben messen, den Plan übernehmen, die Stapel aufbauen und jeden nachprüfen: kippelt, saugt oder lose.</translation>
+    </message>
+    <message>
+        <source>With the girdle on its stacks: which way round it goes, and that dipstick, pickup tube, counterweights and rod bolts are clear through two turns by hand. It unlocks once every stack was rechecked.</source>
+        <translation>Mit der Platte auf ihren Stapeln: wie herum sie liegt, und dass Ölmessstab, Saugrohr, Gegengewichte und Pleuelschrauben über zwei Umdrehungen von Hand frei sind. Offen, sobald jeder Stapel nachgeprüft ist.</translation>
+    </message>
+    <message>
+        <source>Clearance under the pickup: pan depth, plus the compressed gasket, plus the girdle plate between, minus how far the pickup hangs below the rail. Read each term twice. It must be right before anything is sealed.</source>
+        <translation>Abstand unter dem Ansaugrohr: Wannentiefe, plus gepresste Dichtung, plus Platte dazwischen, minus wie weit das Ansaugrohr unter dem Flansch hängt. Jedes Glied zweimal lesen. Es muss stimmen, bevor etwas abgedichtet wird.</translation>
+    </message>
+    <message>
+        <source>The steps that hide everything else. They unlock when no check is out, open or stale, and a verify round newer than the last trial fit found every fastener held. Each step is ticked by a person, by name.</source>
+        <translation>Die Schritte, die alles andere verdecken. Offen, wenn keine Prüfung außerhalb, offen oder überholt ist und in einer Prüfrunde nach der letzten Probemontage jede Verschraubung hielt. Jeden Schritt hakt eine Person mit ihrem Namen ab.</translation>
+    </message>
+    <message>
+        <source>Every entry, in order; nothing is ever erased. Strike a wrong one with Delete and give the reason. The verify history shows every round, fastener by fastener.</source>
+        <translation>Jeder Eintrag, der Reihe nach; nichts wird je gelöscht. Einen falschen mit Entf streichen und begründen. Der Verlauf der Prüfrunden zeigt jede Runde, Verschraubung für Verschraubung.</translation>
+    </message>
+</context>
+<context>
+    <name>HistoryStation</name>
+    <message>
+        <source>build %1 · %2</source>
+        <translation>Aufbau %1 · %2</translation>
+    </message>
+    <message>
+        <source>, round %1: </source>
+        <translation>, Runde %1: </translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation>gehalten</translation>
+    </message>
+    <message>
+        <source>moved %1</source>
+        <translation>%1 nachgegeben</translation>
+    </message>
+    <message>
+        <source>moved</source>
+        <translation>nachgegeben</translation>
+    </message>
+    <message>
+        <source>at %1</source>
+        <translation>an %1</translation>
+    </message>
+    <message>
+        <source>%1 with %2</source>
+        <translation>%1 mit %2</translation>
+    </message>
+    <message>
+        <source>no instrument named</source>
+        <translation>kein Messmittel genannt</translation>
+    </message>
+    <message>
+        <source> UTC, entry %1</source>
+        <translation> UTC, Eintrag %1</translation>
+    </message>
+    <message>
+        <source>struck</source>
+        <translation>gestrichen</translation>
+    </message>
+    <message>
+        <source>an earlier outcome was struck</source>
+        <translation>ein früheres Ergebnis wurde gestrichen</translation>
+    </message>
+    <message>
+        <source>Export what is shown</source>
+        <translation>Ausgeben, was zu sehen ist</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tabellen (*.csv)</translation>
+    </message>
+    <message>
+        <source>Export</source>
+        <translation>Ausgeben</translation>
+    </message>
+    <message>
+        <source>%1 could not be written (%2): choose another folder.</source>
+        <translation>%1 konnte nicht geschrieben werden (%2): einen anderen Ordner wählen.</translation>
+    </message>
+    <message>
+        <source>page %1</source>
+        <translation>Seite %1</translation>
+    </message>
+</context>
+<context>
+    <name>Photos</name>
+    <message>
+        <source>“%1” cannot be read: %2.</source>
+        <translation>„%1“ lässt sich nicht lesen: %2.</translation>
+    </message>
+    <message>
+        <source>pasted</source>
+        <translation>eingefügt</translation>
+    </message>
+    <message>
+        <source>Add photos</source>
+        <translation>Fotos hinzufügen</translation>
+    </message>
+    <message>
+        <source>Pictures (*.jpg *.jpeg *.png *.webp *.bmp *.tif *.tiff);;All files (*)</source>
+        <translation>Bilder (*.jpg *.jpeg *.png *.webp *.bmp *.tif *.tiff);;Alle Dateien (*)</translation>
+    </message>
+</context>
+<context>
+    <name>PickupGaugeText</name>
+    <message>
+        <source>clearance,
+enlarged</source>
+        <translation>Abstand,
+vergrößert</translation>
+    </message>
+    <message>
+        <source>pan floor</source>
+        <translation>Wannenboden</translation>
+    </message>
+</context>
+<context>
+    <name>PickupSectionText</name>
+    <message>
+        <source>pan rail</source>
+        <translation>Ölwannenflansch</translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation>nicht gemessen</translation>
+    </message>
+    <message>
+        <source>not known yet</source>
+        <translation>noch nicht bekannt</translation>
+    </message>
+    <message>
+        <source>clearance %1</source>
+        <translation>Spiel %1</translation>
+    </message>
+</context>
+<context>
+    <name>PickupTermsText</name>
+    <message>
+        <source>From the pan's flange face straight down to its floor, where the pickup will stand.</source>
+        <translation>Von der Flanschfläche der Ölwanne gerade hinunter auf ihren Boden, dort wo das Ansaugrohr stehen wird.</translation>
+    </message>
+    <message>
+        <source>The thickness it has when the pan is tight, not as it comes from the bag. None: enter 0.</source>
+        <translation>Die Dicke bei festgezogener Ölwanne, nicht wie aus dem Beutel. Keine: 0 eingeben.</translation>
+    </message>
+    <message>
+        <source>Whatever holds the pan off the rail: the girdle plate where it lies between, else 0. A bead of sealant counts as nothing.</source>
+        <translation>Was die Ölwanne vom Flansch fernhält: die Platte, wo sie dazwischen liegt, sonst 0. Eine Raupe Dichtmasse zählt nichts.</translation>
+    </message>
+    <message>
+        <source>From the pan rail down to the lowest point of the pickup as it is mounted.</source>
+        <translation>Vom Ölwannenflansch hinunter bis zum tiefsten Punkt des montierten Ansaugrohrs.</translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation>nicht gemessen</translation>
+    </message>
+    <message>
+        <source>%1   one reading: one more is needed</source>
+        <translation>%1   eine Ablesung: noch eine ist nötig</translation>
+    </message>
+    <message>
+        <source>%1 ± %2   %3 readings within %4</source>
+        <translation>%1 ± %2   %3 Ablesungen innerhalb %4</translation>
+    </message>
+    <message>
+        <source>The clearance stands in the middle of its band: leave it.</source>
+        <translation>Der Abstand steht in der Mitte seines Bandes: so lassen.</translation>
+    </message>
+    <message>
+        <source>To stand in the middle, %1: bring the pickup down by %2, or take %2 off what lies between pan and rail.</source>
+        <translation>Um in der Mitte zu stehen, %1: das Ansaugrohr um %2 absenken, oder %2 von dem wegnehmen, was zwischen Wanne und Flansch liegt.</translation>
+    </message>
+    <message>
+        <source>To stand in the middle, %1: bring the pickup up by %2, or put %2 more between pan and rail.</source>
+        <translation>Um in der Mitte zu stehen, %1: das Ansaugrohr um %2 anheben, oder %2 mehr zwischen Wanne und Flansch legen.</translation>
+    </message>
+</context>
+<context>
+    <name>PlanDrawing</name>
+    <message>
+        <source>FRONT</source>
+        <translation>VORN</translation>
+    </message>
+    <message>
+        <source>LEFT</source>
+        <translation>LINKS</translation>
+    </message>
+    <message>
+        <source>RIGHT</source>
+        <translation>RECHTS</translation>
+    </message>
+    <message>
+        <source>pickup</source>
+        <translation>Ansaugrohr</translation>
+    </message>
+    <message>
+        <source>dipstick</source>
+        <translation>Ölmessstab</translation>
+    </message>
+    <message>
+        <source> in</source>
+        <comment>inner stud of a cap, short</comment>
+        <translation> innen</translation>
+    </message>
+    <message>
+        <source> out</source>
+        <comment>outer stud of a cap, short</comment>
+        <translation> außen</translation>
+    </message>
+    <message>
+        <source>rod %1</source>
+        <translation>Pleuel %1</translation>
+    </message>
+    <message>
+        <source>throw %1</source>
+        <translation>Kröpfung %1</translation>
+    </message>
+</context>
+<context>
+    <name>PlanView</name>
+    <message>
+        <source>Plan of the pan rail</source>
+        <translation>Plan des Ölwannenflansches</translation>
+    </message>
+</context>
+<context>
+    <name>Sheet</name>
+    <message>
+        <source>The logo “%1” cannot be used (%2): choose another picture in the preferences.</source>
+        <translation>Das Logo „%1“ lässt sich nicht verwenden (%2): in den Einstellungen ein anderes Bild wählen.</translation>
+    </message>
+    <message>
+        <source>it is no drawing that can be read</source>
+        <translation>es ist keine lesbare Zeichnung</translation>
+    </message>
+    <message>
+        <source>it has too many pixels</source>
+        <translation>es hat zu viele Bildpunkte</translation>
+    </message>
+    <message>
+        <source>no longer counts: entry %1, %2</source>
+        <translation>zählt nicht mehr: Eintrag %1, %2</translation>
+    </message>
+    <message>
+        <source>moved: must hold in a later round</source>
+        <translation>nachgegeben: muss in einer späteren Runde halten</translation>
+    </message>
+    <message>
+        <source>not complete</source>
+        <translation>nicht vollständig</translation>
+    </message>
+    <message>
+        <source>every fastener held</source>
+        <translation>jede Verschraubung hielt</translation>
+    </message>
+    <message>
+        <source>Round</source>
+        <translation>Runde</translation>
+    </message>
+    <message>
+        <source>Begun</source>
+        <translation>Begonnen</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Wrench</source>
+        <translation>Schlüssel</translation>
+    </message>
+    <message>
+        <source>Pulled</source>
+        <translation>Geprüft</translation>
+    </message>
+    <message>
+        <source>Held</source>
+        <translation>Gehalten</translation>
+    </message>
+    <message>
+        <source>Moved</source>
+        <translation>Nachgegeben</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Verify rounds</source>
+        <translation>Prüfrunden</translation>
+    </message>
+    <message>
+        <source>With the stacks off, every main-cap and rod fastener is pulled to its specified value again, without backing it off. Fastener by fastener under Torques.</source>
+        <translation>Mit abgenommenen Stapeln wird jede Verschraubung von Hauptlagerdeckeln und Pleueln noch einmal auf ihren vorgegebenen Wert gezogen, ohne sie zurückzudrehen. Verschraubung für Verschraubung unter Drehmomente.</translation>
+    </message>
+    <message>
+        <source>How far each one moved, round by round</source>
+        <translation>Wie weit jede nachgab, Runde für Runde</translation>
+    </message>
+    <message>
+        <source>Difference of builds</source>
+        <translation>Unterschied der Aufbauten</translation>
+    </message>
+    <message>
+        <source>Engine not described</source>
+        <translation>Motor nicht beschrieben</translation>
+    </message>
+    <message>
+        <source>Customer</source>
+        <translation>Kunde</translation>
+    </message>
+    <message>
+        <source>Serial number</source>
+        <translation>Seriennummer</translation>
+    </message>
+    <message>
+        <source>Then</source>
+        <translation>Damals</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>Neither build holds anything that could be compared yet.</source>
+        <translation>Keiner der beiden Aufbauten enthält schon etwas Vergleichbares.</translation>
+    </message>
+    <message>
+        <source>Bearing</source>
+        <translation>Lager</translation>
+    </message>
+    <message>
+        <source>Journal</source>
+        <translation>Zapfen</translation>
+    </message>
+    <message>
+        <source>Bore</source>
+        <translation>Bohrung</translation>
+    </message>
+    <message>
+        <source>Clearance</source>
+        <translation>Spiel</translation>
+    </message>
+    <message>
+        <source>Smallest – largest</source>
+        <translation>Kleinstes – größtes</translation>
+    </message>
+    <message>
+        <source>± U</source>
+        <translation>± U</translation>
+    </message>
+    <message>
+        <source>Taper</source>
+        <translation>Konizität</translation>
+    </message>
+    <message>
+        <source>Out-of-round</source>
+        <translation>Unrundheit</translation>
+    </message>
+    <message>
+        <source>Shells, upper / lower</source>
+        <translation>Schalen, oben / unten</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>Main bearings</source>
+        <translation>Hauptlager</translation>
+    </message>
+    <message>
+        <source>Rod bearings</source>
+        <translation>Pleuellager</translation>
+    </message>
+    <message>
+        <source>Bearings</source>
+        <translation>Lager</translation>
+    </message>
+    <message>
+        <source>Measured, but no band is set: nothing was judged.</source>
+        <translation>Gemessen, aber kein Band festgelegt: nichts wurde beurteilt.</translation>
+    </message>
+    <message>
+        <source>Band of the vertical clearance: %1</source>
+        <translation>Band des senkrechten Spiels: %1</translation>
+    </message>
+    <message>
+        <source>Clearances against their bands</source>
+        <translation>Spiele gegen ihre Bänder</translation>
+    </message>
+    <message>
+        <source>Fit</source>
+        <translation>Passung</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Ablesungen</translation>
+    </message>
+    <message>
+        <source>Mean ± U, and its band</source>
+        <translation>Mittel ± U, und sein Band</translation>
+    </message>
+    <message>
+        <source>Band by</source>
+        <translation>Band nach</translation>
+    </message>
+    <message>
+        <source>Fits</source>
+        <translation>Passungen</translation>
+    </message>
+    <message>
+        <source>Bands by: %1</source>
+        <translation>Bänder nach: %1</translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation>nicht gemessen</translation>
+    </message>
+    <message>
+        <source> (differs from its marking)</source>
+        <translation> (weicht von der Beschriftung ab)</translation>
+    </message>
+    <message>
+        <source>no stack</source>
+        <translation>kein Stapel</translation>
+    </message>
+    <message>
+        <source>no shim needed</source>
+        <translation>keine Distanzscheibe nötig</translation>
+    </message>
+    <message>
+        <source>The kit holds %1 shims: %2 in stacks, %3 set aside, %4 free.</source>
+        <translation>Der Satz enthält %1 Distanzscheiben: %2 in Stapeln, %3 beiseitegelegt, %4 frei.</translation>
+    </message>
+    <message>
+        <source>Twist is in its band: %1.</source>
+        <translation>Die Verwindung liegt im Band: %1.</translation>
+    </message>
+    <message>
+        <source>Worked out from every stack as it stands.</source>
+        <translation>Berechnet aus jedem Stapel, wie er steht.</translation>
+    </message>
+    <message>
+        <source>Position</source>
+        <translation>Stelle</translation>
+    </message>
+    <message>
+        <source>Shim  marked / measured</source>
+        <translation>Distanzscheibe  beschriftet / gemessen</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <translation>Dicke</translation>
+    </message>
+    <message>
+        <source>Gap</source>
+        <translation>Spaltmaß</translation>
+    </message>
+    <message>
+        <source>Residual</source>
+        <translation>Restmaß</translation>
+    </message>
+    <message>
+        <source>Straightedge</source>
+        <translation>Haarlineal</translation>
+    </message>
+    <message>
+        <source>Shim stacks</source>
+        <translation>Stapel von Distanzscheiben</translation>
+    </message>
+    <message>
+        <source>Band of the residual (gap less stack; positive is loose): %1</source>
+        <translation>Band des Restmaßes (Spaltmaß minus Stapel; positiv ist lose): %1</translation>
+    </message>
+    <message>
+        <source>cannot be told</source>
+        <translation>nicht zu ermitteln</translation>
+    </message>
+    <message>
+        <source>Flushness of the girdle on its stacks</source>
+        <translation>Bündigkeit der Platte auf ihren Stapeln</translation>
+    </message>
+    <message>
+        <source>Offset</source>
+        <translation>Versatz</translation>
+    </message>
+    <message>
+        <source>Pitch, front to rear</source>
+        <translation>Nicken, vorn nach hinten</translation>
+    </message>
+    <message>
+        <source>Roll, left to right</source>
+        <translation>Rollen, links nach rechts</translation>
+    </message>
+    <message>
+        <source>Twist, diagonal to diagonal</source>
+        <translation>Verwindung, über die Diagonalen</translation>
+    </message>
+    <message>
+        <source>Local error, %1</source>
+        <translation>Örtliche Abweichung, %1</translation>
+    </message>
+    <message>
+        <source>Cap %1</source>
+        <translation>Deckel %1</translation>
+    </message>
+    <message>
+        <source>Heights are over the bolted span, positive where the girdle would lie low. Twist is what bends a block; offset, pitch and roll move the plate as a whole.</source>
+        <translation>Höhen über die verschraubte Länge, positiv, wo die Platte zu niedrig läge. Verwindung ist, was einen Block verbiegt; Versatz, Nicken und Rollen bewegen die Platte als Ganzes.</translation>
+    </message>
+    <message>
+        <source>“%1” cannot be written (%2): choose another folder or name, or free some space.</source>
+        <translation>„%1“ lässt sich nicht schreiben (%2): einen anderen Ordner oder Namen wählen, oder Platz schaffen.</translation>
+    </message>
+    <message>
+        <source>There is no layout card without an engine layout: set it at the engine station.</source>
+        <translation>Ohne Motoraufbau gibt es keine Legekarte: an der Station Motor festlegen.</translation>
+    </message>
+    <message>
+        <source>no shim</source>
+        <translation>keine Distanzscheibe</translation>
+    </message>
+    <message>
+        <source>Gap and stack at each position</source>
+        <translation>Spaltmaß und Stapel an jeder Stelle</translation>
+    </message>
+    <message>
+        <source>The pan rail from the pan's side, front of the engine to the left. Left and right are as seen from the flywheel end of the engine as installed. At each position: the gap in %1, under it the shims.</source>
+        <translation>Der Ölwannenflansch von der Wannenseite, Motorvorderseite links. Links und rechts gelten vom Schwungradende des eingebauten Motors aus. An jeder Stelle: das Spaltmaß in %1, darunter die Distanzscheiben.</translation>
+    </message>
+    <message>
+        <source>inches</source>
+        <translation>Zoll</translation>
+    </message>
+    <message>
+        <source>millimetres</source>
+        <translation>Millimeter</translation>
+    </message>
+    <message>
+        <source>U not known</source>
+        <translation>U nicht bekannt</translation>
+    </message>
+    <message>
+        <source>changed</source>
+        <translation>geändert</translation>
+    </message>
+    <message>
+        <source>within ± U</source>
+        <translation>innerhalb ± U</translation>
+    </message>
+    <message>
+        <source>Difference</source>
+        <translation>Unterschied</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Änderung</translation>
+    </message>
+    <message>
+        <source>± U is the expanded uncertainty of the difference, from those of both measurements. A difference within it is no measured change.</source>
+        <translation>± U ist die erweiterte Messunsicherheit des Unterschieds, aus denen beider Messungen. Ein Unterschied innerhalb davon ist keine gemessene Änderung.</translation>
+    </message>
+    <message>
+        <source>Bearing clearances</source>
+        <translation>Lagerspiele</translation>
+    </message>
+    <message>
+        <source>Journals, bores and shells</source>
+        <translation>Zapfen, Bohrungen und Schalen</translation>
+    </message>
+    <message>
+        <source>Means of the diameters. Wear is positive where metal went: a journal became smaller, a bore larger. With other shells in, a bore tells of the shells.</source>
+        <translation>Mittel der Durchmesser. Verschleiß ist positiv, wo Werkstoff fehlt: ein Zapfen wurde kleiner, eine Bohrung größer. Mit anderen Schalen sagt eine Bohrung etwas über die Schalen.</translation>
+    </message>
+    <message>
+        <source>Journal then</source>
+        <translation>Zapfen damals</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>jetzt</translation>
+    </message>
+    <message>
+        <source>wear</source>
+        <translation>Verschleiß</translation>
+    </message>
+    <message>
+        <source>Bore then</source>
+        <translation>Bohrung damals</translation>
+    </message>
+    <message>
+        <source>Shells then</source>
+        <translation>Schalen damals</translation>
+    </message>
+    <message>
+        <source>Gaps under the girdle, and their stacks</source>
+        <translation>Spaltmaße unter der Platte und ihre Stapel</translation>
+    </message>
+    <message>
+        <source>Gap then</source>
+        <translation>Spaltmaß damals</translation>
+    </message>
+    <message>
+        <source>Stack then</source>
+        <translation>Stapel damals</translation>
+    </message>
+    <message>
+        <source>Fits and pickup</source>
+        <translation>Passungen und Ansaugabstand</translation>
+    </message>
+    <message>
+        <source>Torques, and movement in verify rounds</source>
+        <translation>Drehmomente und Bewegung in Prüfrunden</translation>
+    </message>
+    <message>
+        <source>Fastener</source>
+        <translation>Verschraubung</translation>
+    </message>
+    <message>
+        <source>Torque then</source>
+        <translation>Drehmoment damals</translation>
+    </message>
+    <message>
+        <source>Rounds moved then</source>
+        <translation>Runden nachgegeben damals</translation>
+    </message>
+    <message>
+        <source>another torque</source>
+        <translation>anderes Drehmoment</translation>
+    </message>
+    <message>
+        <source>the same</source>
+        <translation>dasselbe</translation>
+    </message>
+    <message>
+        <source>Build</source>
+        <translation>Aufbau</translation>
+    </message>
+    <message>
+        <source>Rounds</source>
+        <translation>Runden</translation>
+    </message>
+    <message>
+        <source>Pulls</source>
+        <translation>Prüfungen</translation>
+    </message>
+    <message>
+        <source>Largest movement</source>
+        <translation>Größte Bewegung</translation>
+    </message>
+    <message>
+        <source>Build %1, %2 to %3, %4</source>
+        <translation>Aufbau %1, %2 bis %3, %4</translation>
+    </message>
+    <message>
+        <source>signed off</source>
+        <translation>abgezeichnet</translation>
+    </message>
+    <message>
+        <source>not signed off</source>
+        <translation>nicht abgezeichnet</translation>
+    </message>
+    <message>
+        <source>Readings that stand</source>
+        <translation>Gültige Ablesungen</translation>
+    </message>
+    <message>
+        <source>Mean</source>
+        <translation>Mittel</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>Spannweite</translation>
+    </message>
+    <message>
+        <source>Std. deviation</source>
+        <translation>Standardabw.</translation>
+    </message>
+    <message>
+        <source>Accepted gap</source>
+        <translation>Angenommenes Spaltmaß</translation>
+    </message>
+    <message>
+        <source>Fallen</source>
+        <translation>Entfallen</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>Gap survey</source>
+        <translation>Spaltmaße</translation>
+    </message>
+    <message>
+        <source>Accepted</source>
+        <translation>Angenommen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 positions</source>
+        <translation>%1 von %2 Stellen</translation>
+    </message>
+    <message>
+        <source>Smallest – largest gap</source>
+        <translation>Kleinstes – größtes Spaltmaß</translation>
+    </message>
+    <message>
+        <source>Spread of the survey</source>
+        <translation>Spannweite der Spaltmaße</translation>
+    </message>
+    <message>
+        <source>Repeatability (pooled std. deviation)</source>
+        <translation>Wiederholbarkeit (zusammengefasste Standardabw.)</translation>
+    </message>
+    <message>
+        <source>The accepted gap is the median of the readings that stand, once %1 of them agree within %2. Fallen readings were made before a fastener of the cap moved or a part was changed; they no longer count. A wide spread from place to place is normal and no error.</source>
+        <translation>Das angenommene Spaltmaß ist der Median der gültigen Ablesungen, sobald %1 davon innerhalb %2 übereinstimmen. Entfallene Ablesungen entstanden, bevor eine Verschraubung des Deckels nachgab oder ein Teil gewechselt wurde; sie zählen nicht mehr. Eine große Spannweite von Stelle zu Stelle ist normal und kein Fehler.</translation>
+    </message>
+    <message>
+        <source> and </source>
+        <translation> und </translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>Zoll</translation>
+    </message>
+    <message>
+        <source>Decision rule: simple acceptance. The measured value alone decides; its expanded uncertainty U is shown and not counted.</source>
+        <translation>Entscheidungsregel: einfache Annahme. Der gemessene Wert allein entscheidet; seine erweiterte Messunsicherheit U wird gezeigt und nicht eingerechnet.</translation>
+    </message>
+    <message>
+        <source>Decision rule: guard bands (ISO 14253-1). A value is in when all of value ± U lies inside its band, out when all of it lies outside, and too close to call otherwise. U is the expanded uncertainty, %1.</source>
+        <translation>Entscheidungsregel: Sicherheitsbänder (ISO 14253-1). Ein Wert ist innerhalb, wenn der ganze Bereich Wert ± U im Band liegt, außerhalb, wenn er ganz draußen liegt, und sonst nicht entscheidbar. U ist die erweiterte Messunsicherheit, %1.</translation>
+    </message>
+    <message>
+        <source>k = 2</source>
+        <translation>k = 2</translation>
+    </message>
+    <message>
+        <source>Student's t at 95.45 %</source>
+        <translation>Students t bei 95,45 %</translation>
+    </message>
+    <message>
+        <source>, target %1</source>
+        <translation>, Ziel %1</translation>
+    </message>
+    <message>
+        <source>Build sheet</source>
+        <translation>Aufbaublatt</translation>
+    </message>
+    <message>
+        <source>Begun and last entry</source>
+        <translation>Begonnen und letzter Eintrag</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Protokoll</translation>
+    </message>
+    <message>
+        <source>%1 entries, seal %2</source>
+        <translation>%1 Einträge, Siegel %2</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Throw</source>
+        <translation>Kröpfung</translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation>Gefunden</translation>
+    </message>
+    <message>
+        <source>By, when</source>
+        <translation>Von, wann</translation>
+    </message>
+    <message>
+        <source>Trial fit</source>
+        <translation>Probemontage</translation>
+    </message>
+    <message>
+        <source>Term</source>
+        <translation>Glied</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Messmittel</translation>
+    </message>
+    <message>
+        <source>Clearance under the pickup</source>
+        <translation>Abstand unter dem Ansaugrohr</translation>
+    </message>
+    <message>
+        <source>Band: %1</source>
+        <translation>Band: %1</translation>
+    </message>
+    <message>
+        <source>Clearance: %1</source>
+        <translation>Abstand: %1</translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation>Schritt</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Wann</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>open time on the tube: %1 min</source>
+        <translation>Offenzeit laut Tube: %1 min</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>getan</translation>
+    </message>
+    <message>
+        <source>Closing and sign-off</source>
+        <translation>Schließen und Abzeichnen</translation>
+    </message>
+    <message>
+        <source>Signed off by %1, %2</source>
+        <translation>Abgezeichnet von %1, %2</translation>
+    </message>
+    <message>
+        <source>Not signed off.</source>
+        <translation>Nicht abgezeichnet.</translation>
+    </message>
+    <message>
+        <source>For the shop: name, date, signature</source>
+        <translation>Für die Werkstatt: Name, Datum, Unterschrift</translation>
+    </message>
+    <message>
+        <source>Received by the customer: name, date, signature</source>
+        <translation>Vom Kunden erhalten: Name, Datum, Unterschrift</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>The seal</source>
+        <translation>Das Siegel</translation>
+    </message>
+    <message>
+        <source>Short form, on every page</source>
+        <translation>Kurzform, auf jeder Seite</translation>
+    </message>
+    <message>
+        <source>Entries sealed</source>
+        <translation>Besiegelte Einträge</translation>
+    </message>
+    <message>
+        <source>In full (SHA-256 chain)</source>
+        <translation>Vollständig (SHA-256-Kette)</translation>
+    </message>
+    <message>
+        <source>Every entry of the record carries a hash over itself and over all entries before it; the seal is the last of them. The short form printed here fits the record that this sheet was made from, and no altered one: whoever changes, drops or reorders an entry gets another seal. “caprail check” shows the seal of a file, to be compared with this page.</source>
+        <translation>Jeder Eintrag des Protokolls trägt eine Prüfsumme über sich und alle Einträge davor; das Siegel ist die letzte. Die hier gedruckte Kurzform passt zu dem Protokoll, aus dem dieses Blatt entstand, und zu keinem veränderten: wer einen Eintrag ändert, weglässt oder umstellt, erhält ein anderes Siegel. „caprail check“ zeigt das Siegel einer Datei zum Vergleich mit dieser Seite.</translation>
+    </message>
+    <message>
+        <source>What it does not prove: that what was entered is true, that the clock was right, or who sat at the keyboard. A file by itself can be rewritten as a whole with new seals; only this page, kept apart from the file, shows that it was not.</source>
+        <translation>Was es nicht beweist: dass stimmt, was eingetragen wurde, dass die Uhr richtig ging, oder wer an der Tastatur saß. Eine Datei für sich lässt sich als Ganzes mit neuen Siegeln neu schreiben; nur diese Seite, getrennt von der Datei aufbewahrt, zeigt, dass das nicht geschah.</translation>
+    </message>
+    <message>
+        <source>All times: %1. Written by Caprail %2.</source>
+        <translation>Alle Zeiten: %1. Geschrieben von Caprail %2.</translation>
+    </message>
+    <message>
+        <source>Main caps</source>
+        <translation>Hauptlagerdeckel</translation>
+    </message>
+    <message>
+        <source>Rods</source>
+        <translation>Pleuel</translation>
+    </message>
+    <message>
+        <source>Girdle nuts</source>
+        <translation>Plattenmuttern</translation>
+    </message>
+    <message>
+        <source>Pan rail</source>
+        <translation>Ölwannenflansch</translation>
+    </message>
+    <message>
+        <source>Front</source>
+        <translation>Vorn</translation>
+    </message>
+    <message>
+        <source>Rear</source>
+        <translation>Hinten</translation>
+    </message>
+    <message>
+        <source>stretch %1</source>
+        <translation>Dehnung %1</translation>
+    </message>
+    <message>
+        <source>Group</source>
+        <translation>Gruppe</translation>
+    </message>
+    <message>
+        <source>Count</source>
+        <translation>Anzahl</translation>
+    </message>
+    <message>
+        <source>Thread, grade</source>
+        <translation>Gewinde, Festigkeitsklasse</translation>
+    </message>
+    <message>
+        <source>Lubricant</source>
+        <translation>Schmierstoff</translation>
+    </message>
+    <message>
+        <source>Method</source>
+        <translation>Verfahren</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <translation>Schritte</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Reihenfolge</translation>
+    </message>
+    <message>
+        <source>Who says so</source>
+        <translation>Wer das sagt</translation>
+    </message>
+    <message>
+        <source>from the centre outwards</source>
+        <translation>von der Mitte nach außen</translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation>gehalten</translation>
+    </message>
+    <message>
+        <source>moved</source>
+        <translation>nachgegeben</translation>
+    </message>
+    <message>
+        <source>loosened since</source>
+        <translation>seither gelöst</translation>
+    </message>
+    <message>
+        <source>Last tightened to</source>
+        <translation>Zuletzt angezogen auf</translation>
+    </message>
+    <message>
+        <source>Round %1</source>
+        <translation>Runde %1</translation>
+    </message>
+    <message>
+        <source>%1, further rounds</source>
+        <translation>%1, weitere Runden</translation>
+    </message>
+    <message>
+        <source>Torques</source>
+        <translation>Drehmomente</translation>
+    </message>
+    <message>
+        <source>Values by: %1</source>
+        <translation>Werte nach: %1</translation>
+    </message>
+    <message>
+        <source>Main-cap fasteners</source>
+        <translation>Verschraubungen der Hauptlagerdeckel</translation>
+    </message>
+    <message>
+        <source>Rod fasteners</source>
+        <translation>Pleuelverschraubungen</translation>
+    </message>
+    <message>
+        <source>cannot be shown</source>
+        <translation>lässt sich nicht zeigen</translation>
+    </message>
+    <message>
+        <source>Photos and files</source>
+        <translation>Fotos und Dateien</translation>
+    </message>
+    <message>
+        <source>Kept in the record, not printed: %1</source>
+        <translation>Im Protokoll aufbewahrt, nicht gedruckt: %1</translation>
+    </message>
+    <message>
+        <source>Build sheet: %1</source>
+        <translation>Aufbaublatt: %1</translation>
+    </message>
+    <message>
+        <source>build %1</source>
+        <translation>Aufbau %1</translation>
+    </message>
+    <message>
+        <source>Difference of builds: %1</source>
+        <translation>Unterschied der Aufbauten: %1</translation>
+    </message>
+    <message>
+        <source>builds %1 and %2</source>
+        <translation>Aufbauten %1 und %2</translation>
+    </message>
+    <message>
+        <source>Seal %1 over %2 entries</source>
+        <translation>Siegel %1 über %2 Einträge</translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>The seal fits this record and no altered one. It does not prove that what was entered is true.</source>
+        <translation>Das Siegel passt zu diesem Protokoll und zu keinem veränderten. Es beweist nicht, dass stimmt, was eingetragen wurde.</translation>
+    </message>
+    <message>
+        <source>Times: %1</source>
+        <translation>Zeiten: %1</translation>
+    </message>
+    <message>
+        <source>Finding</source>
+        <translation>Befund</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Stelle</translation>
+    </message>
+    <message>
+        <source>What was seen</source>
+        <translation>Was zu sehen war</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Was getan wurde</translation>
+    </message>
+    <message>
+        <source>settled</source>
+        <translation>erledigt</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>Befunde</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>Entry</source>
+        <translation>Eintrag</translation>
+    </message>
+    <message>
+        <source>What it said</source>
+        <translation>Was er sagte</translation>
+    </message>
+    <message>
+        <source>Entered by, when</source>
+        <translation>Eingetragen von, wann</translation>
+    </message>
+    <message>
+        <source>Struck by, when</source>
+        <translation>Gestrichen von, wann</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Warum</translation>
+    </message>
+    <message>
+        <source>Struck entries</source>
+        <translation>Gestrichene Einträge</translation>
+    </message>
+    <message>
+        <source>Withdrawn by a person, with a reason. They count for nothing above and stay readable.</source>
+        <translation>Von einer Person mit Begründung zurückgezogen. Sie zählen oben nicht und bleiben lesbar.</translation>
+    </message>
+    <message>
+        <source>Type</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Maker, serial number</source>
+        <translation>Hersteller, Seriennummer</translation>
+    </message>
+    <message>
+        <source>Limit of error, range</source>
+        <translation>Fehlergrenze, Bereich</translation>
+    </message>
+    <message>
+        <source>Calibrated</source>
+        <translation>Kalibriert</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Fällig</translation>
+    </message>
+    <message>
+        <source> to %1</source>
+        <translation> bis %1</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Messmittel</translation>
+    </message>
+    <message>
+        <source>Layout card</source>
+        <translation>Legekarte</translation>
+    </message>
+    <message>
+        <source>Layout card: %1</source>
+        <translation>Legekarte: %1</translation>
+    </message>
+    <message>
+        <source>no stack yet</source>
+        <translation>noch kein Stapel</translation>
+    </message>
+    <message>
+        <source> as marked</source>
+        <translation> wie beschriftet</translation>
+    </message>
+    <message>
+        <source>The rings lie as the positions do on the engine. Lay each shim on its ring, and count them before they go in.</source>
+        <translation>Die Ringe liegen wie die Stellen am Motor. Jede Distanzscheibe auf ihren Ring legen und zählen, bevor sie eingelegt werden.</translation>
+    </message>
+    <message>
+        <source>Cap by cap from the front. Lay each shim on its ring, and count them before they go in.</source>
+        <translation>Deckel für Deckel von vorn. Jede Distanzscheibe auf ihren Ring legen und zählen, bevor sie eingelegt werden.</translation>
+    </message>
+    <message>
+        <source>▲ front</source>
+        <translation>▲ vorn</translation>
+    </message>
+    <message>
+        <source>2 in when printed at 1 : 1 (100 %, not “fit to page”)</source>
+        <translation>2 Zoll, wenn 1 : 1 gedruckt (100 %, nicht „an Seite anpassen“)</translation>
+    </message>
+    <message>
+        <source>50 mm when printed at 1 : 1 (100 %, not “fit to page”)</source>
+        <translation>50 mm, wenn 1 : 1 gedruckt (100 %, nicht „an Seite anpassen“)</translation>
+    </message>
+    <message>
+        <source>Seal %1</source>
+        <translation>Siegel %1</translation>
+    </message>
+    <message>
+        <source>Fastener groups at torque</source>
+        <translation>Schraubengruppen auf Drehmoment</translation>
+    </message>
+    <message>
+        <source>Main bearing clearances</source>
+        <translation>Hauptlagerspiele</translation>
+    </message>
+    <message>
+        <source>Rod bearing clearances</source>
+        <translation>Pleuellagerspiele</translation>
+    </message>
+    <message>
+        <source>Gaps</source>
+        <translation>Spaltmaße</translation>
+    </message>
+    <message>
+        <source>Rechecks</source>
+        <translation>Nachprüfungen</translation>
+    </message>
+    <message>
+        <source>Flushness</source>
+        <translation>Bündigkeit</translation>
+    </message>
+    <message>
+        <source>Girdle's way round</source>
+        <translation>Lage der Platte</translation>
+    </message>
+    <message>
+        <source>Pickup clearance</source>
+        <translation>Ansaugabstand</translation>
+    </message>
+    <message>
+        <source>Torques verified</source>
+        <translation>Drehmomente nachgeprüft</translation>
+    </message>
+    <message>
+        <source>Findings settled</source>
+        <translation>Befunde erledigt</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>In all</source>
+        <translation>Insgesamt</translation>
+    </message>
+    <message>
+        <source>Held by</source>
+        <translation>Aufgehalten durch</translation>
+    </message>
+    <message>
+        <source>What to do</source>
+        <translation>Was zu tun ist</translation>
+    </message>
+    <message>
+        <source>%1, and %2 more</source>
+        <translation>%1, und %2 weitere</translation>
+    </message>
+    <message>
+        <source>Trial-fit gate</source>
+        <translation>Freigabe zur Probemontage</translation>
+    </message>
+    <message>
+        <source>Closing gate</source>
+        <translation>Freigabe zum Schließen</translation>
+    </message>
+    <message>
+        <source>%1 open: all %2 checks that it needs are good, none is stale.</source>
+        <translation>%1 offen: alle %2 nötigen Prüfungen sind gut, keine ist überholt.</translation>
+    </message>
+    <message>
+        <source>%1 locked: there is no engine layout yet.</source>
+        <translation>%1 gesperrt: es gibt noch keinen Motoraufbau.</translation>
+    </message>
+    <message>
+        <source>, those above and these.</source>
+        <translation>, die oben und diese.</translation>
+    </message>
+    <message>
+        <source>, those above.</source>
+        <translation>, die oben.</translation>
+    </message>
+    <message>
+        <source>%1 locked: %2 of %3 checks are not good</source>
+        <translation>%1 gesperrt: %2 von %3 Prüfungen sind nicht gut</translation>
+    </message>
+    <message>
+        <source>Where it stands</source>
+        <translation>Wo es steht</translation>
+    </message>
+    <message>
+        <source>Closed and signed off by %1 on %2.</source>
+        <translation>Geschlossen und abgezeichnet von %1 am %2.</translation>
+    </message>
+    <message>
+        <source>Not signed off. Next: %1</source>
+        <translation>Nicht abgezeichnet. Nächster Schritt: %1</translation>
+    </message>
+    <message>
+        <source>past its due date, %1</source>
+        <translation>überfällig seit %1</translation>
+    </message>
+</context>
+<context>
+    <name>ShelfDialog</name>
+    <message>
+        <source>serial %1</source>
+        <translation>Seriennummer %1</translation>
+    </message>
+    <message>
+        <source>calibration due %1</source>
+        <translation>Kalibrierung fällig %1</translation>
+    </message>
+    <message>
+        <source>calibrated %1</source>
+        <translation>kalibriert %1</translation>
+    </message>
+    <message>
+        <source>shims: %1</source>
+        <translation>Distanzscheiben: %1</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Was es ist</translation>
+    </message>
+    <message>
+        <source>On the shelf</source>
+        <translation>Im Regal</translation>
+    </message>
+    <message>
+        <source>The shop's shelf</source>
+        <translation>Das Regal der Werkstatt</translation>
+    </message>
+    <message>
+        <source>What the shop has for every engine. It is copied into a record when it is used there; a change here changes no record.</source>
+        <translation>Was die Werkstatt für jeden Motor hat. Es wird in ein Protokoll kopiert, wenn es dort gebraucht wird; eine Änderung hier ändert kein Protokoll.</translation>
+    </message>
+    <message>
+        <source>name its shims' kit, or leave it empty</source>
+        <translation>den Satz der Distanzscheiben benennen, oder leer lassen</translation>
+    </message>
+    <message>
+        <source>Name of the kit</source>
+        <translation>Name des Satzes</translation>
+    </message>
+    <message>
+        <source>&amp;Keep from this record</source>
+        <translation>Aus diesem Protokoll &amp;behalten</translation>
+    </message>
+    <message>
+        <source>Its people and instruments, and its shims under the name of a kit</source>
+        <translation>Seine Personen und Messmittel, und seine Distanzscheiben unter dem Namen eines Satzes</translation>
+    </message>
+    <message>
+        <source>&amp;Take off the shelf</source>
+        <translation>Aus dem Regal &amp;nehmen</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personen</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Messmittel</translation>
+    </message>
+    <message>
+        <source>Kits of shims</source>
+        <translation>Sätze von Distanzscheiben</translation>
+    </message>
+</context>
+<context>
+    <name>ShopConfig</name>
+    <message>
+        <source>%1 (revision %2)</source>
+        <translation>%1 (Ausgabe %2)</translation>
+    </message>
+</context>
+<context>
+    <name>ShopModel</name>
+    <message>
+        <source>Files that are no records</source>
+        <translation>Dateien, die keine Protokolle sind</translation>
+    </message>
+    <message>
+        <source>No customer named</source>
+        <translation>Kein Kunde genannt</translation>
+    </message>
+    <message>
+        <source>%1  (%2)</source>
+        <translation>%1  (%2)</translation>
+    </message>
+    <message>
+        <source>Later than this computer's clock: one of the two clocks was wrong.</source>
+        <translation>Später als die Uhr dieses Rechners: eine der beiden Uhren ging falsch.</translation>
+    </message>
+    <message>
+        <source>○ measuring</source>
+        <translation>○ wird gemessen</translation>
+    </message>
+    <message>
+        <source>◑ trial fit open</source>
+        <translation>◑ Probemontage offen</translation>
+    </message>
+    <message>
+        <source>◕ closing open</source>
+        <translation>◕ Schließen offen</translation>
+    </message>
+    <message>
+        <source>✓ signed off</source>
+        <translation>✓ abgezeichnet</translation>
+    </message>
+    <message>
+        <source>… not read yet</source>
+        <translation>… noch nicht gelesen</translation>
+    </message>
+    <message>
+        <source>Customer</source>
+        <translation>Kunde</translation>
+    </message>
+    <message>
+        <source>Engine</source>
+        <translation>Motor</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>Verify round</source>
+        <translation>Prüfrunde</translation>
+    </message>
+    <message>
+        <source>Out</source>
+        <translation>Außerhalb</translation>
+    </message>
+    <message>
+        <source>Stale</source>
+        <translation>Überholt</translation>
+    </message>
+    <message>
+        <source>Last entry</source>
+        <translation>Letzter Eintrag</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Wer</translation>
+    </message>
+    <message>
+        <source>Calibration due</source>
+        <translation>Kalibrierung fällig</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Datei</translation>
+    </message>
+    <message>
+        <source> (build %1)</source>
+        <translation> (Aufbau %1)</translation>
+    </message>
+    <message>
+        <source>✓ %1: all held</source>
+        <translation>✓ %1: alle hielten</translation>
+    </message>
+    <message>
+        <source>✕ %1: %2 moved</source>
+        <translation>✕ %1: %2 nachgegeben</translation>
+    </message>
+    <message>
+        <source>↻ %1: no longer counts</source>
+        <translation>↻ %1: zählt nicht mehr</translation>
+    </message>
+    <message>
+        <source>○ %1: %2 pulled</source>
+        <translation>○ %1: %2 geprüft</translation>
+    </message>
+    <message>
+        <source>%1 (future)</source>
+        <translation>%1 (Zukunft)</translation>
+    </message>
+    <message>
+        <source> overdue</source>
+        <translation> überfällig</translation>
+    </message>
+</context>
+<context>
+    <name>ShopWatcher::Shared</name>
+    <message>
+        <source>What is read cannot be kept in %1: at the next start every record is read anew.</source>
+        <translation>Was gelesen wird, lässt sich in %1 nicht aufbewahren: beim nächsten Start wird jedes Protokoll neu gelesen.</translation>
+    </message>
+</context>
+<context>
+    <name>ShopWindow</name>
+    <message>
+        <source>State</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>Any state</source>
+        <translation>Jeder Stand</translation>
+    </message>
+    <message>
+        <source>Measuring</source>
+        <translation>Wird gemessen</translation>
+    </message>
+    <message>
+        <source>Trial fit open</source>
+        <translation>Probemontage offen</translation>
+    </message>
+    <message>
+        <source>Closing open</source>
+        <translation>Schließen offen</translation>
+    </message>
+    <message>
+        <source>Signed off</source>
+        <translation>Abgezeichnet</translation>
+    </message>
+    <message>
+        <source>Out, stale or moved</source>
+        <translation>Außerhalb, überholt oder nachgegeben</translation>
+    </message>
+    <message>
+        <source>No record that can be read</source>
+        <translation>Kein lesbares Protokoll</translation>
+    </message>
+    <message>
+        <source>Calibration</source>
+        <translation>Kalibrierung</translation>
+    </message>
+    <message>
+        <source>Any calibration</source>
+        <translation>Jede Kalibrierung</translation>
+    </message>
+    <message>
+        <source>Overdue</source>
+        <translation>Überfällig</translation>
+    </message>
+    <message>
+        <source>Due within 30 days</source>
+        <translation>Fällig in 30 Tagen</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Person</translation>
+    </message>
+    <message>
+        <source>Anyone</source>
+        <translation>Alle</translation>
+    </message>
+    <message>
+        <source>Group</source>
+        <translation>Gruppe</translation>
+    </message>
+    <message>
+        <source>No groups</source>
+        <translation>Keine Gruppen</translation>
+    </message>
+    <message>
+        <source>By customer</source>
+        <translation>Nach Kunde</translation>
+    </message>
+    <message>
+        <source>By state</source>
+        <translation>Nach Stand</translation>
+    </message>
+    <message>
+        <source>S&amp;top</source>
+        <translation>&amp;Halt</translation>
+    </message>
+    <message>
+        <source>Shop — Caprail</source>
+        <translation>Werkstatt — Caprail</translation>
+    </message>
+    <message>
+        <source>Records</source>
+        <translation>Protokolle</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Liest</translation>
+    </message>
+    <message>
+        <source>Search customers, engines, people, notes and findings</source>
+        <translation>Kunden, Motoren, Personen, Notizen und Befunde durchsuchen</translation>
+    </message>
+    <message>
+        <source>Search</source>
+        <translation>Suchen</translation>
+    </message>
+    <message>
+        <source>&amp;Folder…</source>
+        <translation>&amp;Ordner…</translation>
+    </message>
+    <message>
+        <source>&amp;Shop</source>
+        <translation>&amp;Werkstatt</translation>
+    </message>
+    <message>
+        <source>Open the &amp;record</source>
+        <translation>Das &amp;Protokoll öffnen</translation>
+    </message>
+    <message>
+        <source>&amp;Choose the folder…</source>
+        <translation>Den Ordner &amp;wählen…</translation>
+    </message>
+    <message>
+        <source>&amp;Look again</source>
+        <translation>&amp;Noch einmal nachsehen</translation>
+    </message>
+    <message>
+        <source>&amp;Search</source>
+        <translation>&amp;Suchen</translation>
+    </message>
+    <message>
+        <source>Compare &amp;engines…</source>
+        <translation>&amp;Motoren vergleichen…</translation>
+    </message>
+    <message>
+        <source>&amp;Templates…</source>
+        <translation>&amp;Vorlagen…</translation>
+    </message>
+    <message>
+        <source>The s&amp;helf…</source>
+        <translation>Das &amp;Regal…</translation>
+    </message>
+    <message>
+        <source>Save the list as a &amp;table (CSV)…</source>
+        <translation>Die Liste als &amp;Tabelle speichern (CSV)…</translation>
+    </message>
+    <message>
+        <source>Close &amp;window</source>
+        <translation>Fenster s&amp;chließen</translation>
+    </message>
+    <message>
+        <source>The folder of the records</source>
+        <translation>Der Ordner der Protokolle</translation>
+    </message>
+    <message>
+        <source>This record was not opened</source>
+        <translation>Dieses Protokoll wurde nicht geöffnet</translation>
+    </message>
+    <message>
+        <source>The name of %1 holds bytes that are no text (not UTF-8): rename the file, then open it.</source>
+        <translation>Der Name von %1 enthält Bytes, die kein Text sind (nicht UTF-8): die Datei umbenennen, dann öffnen.</translation>
+    </message>
+    <message>
+        <source>Not reachable since %1; what was known then is still listed.</source>
+        <translation>Nicht erreichbar seit %1; was damals bekannt war, steht noch in der Liste.</translation>
+    </message>
+    <message>
+        <source>Further folders that could not be read: %1.</source>
+        <translation>Weitere Ordner, die sich nicht lesen ließen: %1.</translation>
+    </message>
+    <message>
+        <source>Reading was stopped: press F5 to go on.</source>
+        <translation>Das Lesen wurde angehalten: F5 setzt es fort.</translation>
+    </message>
+    <message>
+        <source>looking</source>
+        <translation>sieht nach</translation>
+    </message>
+    <message>
+        <source>%v of %m found</source>
+        <translation>%v von %m gefunden</translation>
+    </message>
+    <message>
+        <source>%v of %m read</source>
+        <translation>%v von %m gelesen</translation>
+    </message>
+    <message>
+        <source>Choose the folder that the records lie in.</source>
+        <translation>Den Ordner wählen, in dem die Protokolle liegen.</translation>
+    </message>
+    <message>
+        <source>Files: %1</source>
+        <translation>Dateien: %1</translation>
+    </message>
+    <message>
+        <source>Files: %1 of %2</source>
+        <translation>Dateien: %1 von %2</translation>
+    </message>
+    <message>
+        <source>; no record that can be read: %1</source>
+        <translation>; kein lesbares Protokoll: %1</translation>
+    </message>
+    <message>
+        <source>The list as a table</source>
+        <translation>Die Liste als Tabelle</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tabellen (*.csv)</translation>
+    </message>
+    <message>
+        <source>Caprail</source>
+        <translation>Caprail</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written (%2): choose another place.</source>
+        <translation>%1 lässt sich nicht schreiben (%2): einen anderen Ort wählen.</translation>
+    </message>
+</context>
+<context>
+    <name>SpokenWords</name>
+    <message>
+        <source>%1 held</source>
+        <translation>%1 gehalten</translation>
+    </message>
+    <message>
+        <source>%1 moved %2</source>
+        <translation>%1 nachgegeben %2</translation>
+    </message>
+    <message>
+        <source>%1 moved</source>
+        <translation>%1 nachgegeben</translation>
+    </message>
+    <message>
+        <source>struck</source>
+        <translation>gestrichen</translation>
+    </message>
+</context>
+<context>
+    <name>SpreadChartText</name>
+    <message>
+        <source>Gap survey</source>
+        <translation>Spaltmaße</translation>
+    </message>
+    <message>
+        <source>Every gap that is read appears here.</source>
+        <translation>Jedes gelesene Spaltmaß erscheint hier.</translation>
+    </message>
+    <message>
+        <source>No gap has been read yet.</source>
+        <translation>Noch wurde kein Spaltmaß gelesen.</translation>
+    </message>
+    <message>
+        <source>pass %1</source>
+        <translation>Durchgang %1</translation>
+    </message>
+    <message>
+        <source>no longer stands</source>
+        <translation>gilt nicht mehr</translation>
+    </message>
+    <message>
+        <source>accepted gap</source>
+        <translation>angenommenes Spaltmaß</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>main cap, front to rear</source>
+        <translation>Hauptlagerdeckel, vorn nach hinten</translation>
+    </message>
+    <message>
+        <source>gap</source>
+        <translation>Spaltmaß</translation>
+    </message>
+    <message>
+        <source>spread %1</source>
+        <translation>Spannweite %1</translation>
+    </message>
+    <message>
+        <source>%1 readings at caps %2 to %3.</source>
+        <translation>%1 Ablesungen an den Deckeln %2 bis %3.</translation>
+    </message>
+    <message>
+        <source>%1 of them no longer stand.</source>
+        <translation>%1 davon gelten nicht mehr.</translation>
+    </message>
+    <message>
+        <source>Accepted gaps from %1 to %2, spread %3.</source>
+        <translation>Angenommene Spaltmaße von %1 bis %2, Spannweite %3.</translation>
+    </message>
+    <message>
+        <source>No gap is accepted yet.</source>
+        <translation>Noch ist kein Spaltmaß angenommen.</translation>
+    </message>
+</context>
+<context>
+    <name>TemplateEditor</name>
+    <message>
+        <source>Save as a template</source>
+        <translation>Als Vorlage speichern</translation>
+    </message>
+    <message>
+        <source>The layout, bands, rules and fastener groups that are in force in this record now. A template of the same name gets the next revision; records begun from it stay as they are.</source>
+        <translation>Motoraufbau, Bänder, Regeln und Schraubengruppen, die jetzt in diesem Protokoll gelten. Eine Vorlage gleichen Namens erhält die nächste Ausgabe; Protokolle, die damit begonnen wurden, bleiben, wie sie sind.</translation>
+    </message>
+    <message>
+        <source>Template</source>
+        <translation>Vorlage</translation>
+    </message>
+    <message>
+        <source>template</source>
+        <translation>Vorlage</translation>
+    </message>
+    <message>
+        <source>Layout, bands and rules</source>
+        <translation>Motoraufbau, Bänder und Regeln</translation>
+    </message>
+    <message>
+        <source>Fastener groups</source>
+        <translation>Schraubengruppen</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Name</translation>
+    </message>
+    <message>
+        <source>&amp;Sources</source>
+        <translation>&amp;Quellen</translation>
+    </message>
+    <message>
+        <source>who says so: a document, a person</source>
+        <translation>wer das sagt: ein Dokument, eine Person</translation>
+    </message>
+    <message>
+        <source>&amp;Keep the template</source>
+        <translation>Vorlage &amp;behalten</translation>
+    </message>
+</context>
+<context>
+    <name>TemplatesDialog</name>
+    <message>
+        <source>&amp;Edit…</source>
+        <translation>&amp;Bearbeiten…</translation>
+    </message>
+    <message>
+        <source>E&amp;xport…</source>
+        <translation>&amp;Ausgeben…</translation>
+    </message>
+    <message>
+        <source>&amp;Remove</source>
+        <translation>&amp;Entfernen</translation>
+    </message>
+    <message>
+        <source>Templates</source>
+        <translation>Vorlagen</translation>
+    </message>
+    <message>
+        <source>What the template sets</source>
+        <translation>Was die Vorlage festlegt</translation>
+    </message>
+    <message>
+        <source>&amp;Import…</source>
+        <translation>&amp;Einlesen…</translation>
+    </message>
+    <message>
+        <source>The shop's own</source>
+        <translation>Eigene der Werkstatt</translation>
+    </message>
+    <message>
+        <source>&amp;Edit a copy…</source>
+        <translation>Eine &amp;Kopie bearbeiten…</translation>
+    </message>
+    <message>
+        <source>The shop's own, revision %1.</source>
+        <translation>Eigene der Werkstatt, Ausgabe %1.</translation>
+    </message>
+    <message>
+        <source>Carried by the program.</source>
+        <translation>Mit dem Programm geliefert.</translation>
+    </message>
+    <message>
+        <source>Sources: %1</source>
+        <translation>Quellen: %1</translation>
+    </message>
+    <message>
+        <source>Import a template</source>
+        <translation>Vorlage einlesen</translation>
+    </message>
+    <message>
+        <source>Templates (*.jsonl);;All files (*)</source>
+        <translation>Vorlagen (*.jsonl);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Export the template</source>
+        <translation>Vorlage ausgeben</translation>
+    </message>
+    <message>
+        <source>Templates (*.jsonl)</source>
+        <translation>Vorlagen (*.jsonl)</translation>
+    </message>
+</context>
+<context>
+    <name>TrialFitStation</name>
+    <message>
+        <source>%1 clear</source>
+        <translation>%1 frei</translation>
+    </message>
+</context>
+<context>
+    <name>VerifyChartText</name>
+    <message>
+        <source>Movement by verify round</source>
+        <translation>Bewegung nach Prüfrunde</translation>
+    </message>
+    <message>
+        <source>Every outcome of a verify round appears here.</source>
+        <translation>Jedes Ergebnis einer Prüfrunde erscheint hier.</translation>
+    </message>
+    <message>
+        <source>No outcome passes the filter.</source>
+        <translation>Kein Ergebnis kommt durch den Filter.</translation>
+    </message>
+    <message>
+        <source>No outcome to show.</source>
+        <translation>Kein Ergebnis zu zeigen.</translation>
+    </message>
+    <message>
+        <source>%1 outcomes in rounds %2 to %3: %4 held, %5 moved, the farthest %6.</source>
+        <translation>%1 Ergebnisse in den Runden %2 bis %3: %4 gehalten, %5 nachgegeben, am weitesten %6.</translation>
+    </message>
+    <message>
+        <source>round %1</source>
+        <translation>Runde %1</translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation>gehalten</translation>
+    </message>
+    <message>
+        <source>moved %1</source>
+        <translation>%1 nachgegeben</translation>
+    </message>
+    <message>
+        <source>moved</source>
+        <translation>nachgegeben</translation>
+    </message>
+    <message>
+        <source>moved, main left</source>
+        <translation>nachgegeben, Hauptlager links</translation>
+    </message>
+    <message>
+        <source>moved, main right</source>
+        <translation>nachgegeben, Hauptlager rechts</translation>
+    </message>
+    <message>
+        <source>moved, rod</source>
+        <translation>nachgegeben, Pleuel</translation>
+    </message>
+    <message>
+        <source>verify round</source>
+        <translation>Prüfrunde</translation>
+    </message>
+    <message>
+        <source>movement, degrees</source>
+        <translation>Bewegung, Grad</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::BearingsFits</name>
+    <message>
+        <source>%1, throw %2</source>
+        <translation>%1, Kröpfung %2</translation>
+    </message>
+    <message>
+        <source>%1, place %2</source>
+        <translation>%1, Stelle %2</translation>
+    </message>
+    <message>
+        <source>Fits</source>
+        <translation>Passungen</translation>
+    </message>
+    <message>
+        <source>Fit</source>
+        <translation>Passung</translation>
+    </message>
+    <message>
+        <source>Band</source>
+        <translation>Band</translation>
+    </message>
+    <message>
+        <source>Read</source>
+        <translation>Gelesen</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>&amp;Bands, and fits of the shop's own…</source>
+        <translation>&amp;Bänder, und eigene Passungen der Werkstatt…</translation>
+    </message>
+    <message>
+        <source>No fits yet</source>
+        <translation>Noch keine Passungen</translation>
+    </message>
+    <message>
+        <source>A fit is read against a band: set that of the crank end play, the rod side clearance or a fit of your own first.</source>
+        <translation>Eine Passung wird gegen ein Band gelesen: zuerst das des Axialspiels, des Seitenspiels der Pleuel oder einer eigenen Passung festlegen.</translation>
+    </message>
+    <message>
+        <source>Not read.</source>
+        <translation>Nicht gelesen.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::BearingsMeasure</name>
+    <message>
+        <source>&amp;Crank changed</source>
+        <translation>&amp;Kurbelwelle gewechselt</translation>
+    </message>
+    <message>
+        <source> stations</source>
+        <translation> Messebenen</translation>
+    </message>
+    <message>
+        <source>Stations along the journal</source>
+        <translation>Messebenen längs des Zapfens</translation>
+    </message>
+    <message>
+        <source> directions</source>
+        <translation> Richtungen</translation>
+    </message>
+    <message>
+        <source>Directions around the journal</source>
+        <translation>Richtungen um den Zapfen</translation>
+    </message>
+    <message>
+        <source>Readings of this journal</source>
+        <translation>Ablesungen dieses Zapfens</translation>
+    </message>
+    <message>
+        <source>What they come to</source>
+        <translation>Was daraus folgt</translation>
+    </message>
+    <message>
+        <source>Another crank, or it was worked on: its journals are measured again</source>
+        <translation>Eine andere Kurbelwelle, oder sie wurde bearbeitet: ihre Zapfen werden neu gemessen</translation>
+    </message>
+    <message>
+        <source>Other shells lie in this bearing: its bore is measured again</source>
+        <translation>In diesem Lager liegen andere Schalen: seine Bohrung wird neu gemessen</translation>
+    </message>
+    <message>
+        <source>clearance at %1</source>
+        <translation>Spiel an %1</translation>
+    </message>
+    <message>
+        <source>&amp;Shells changed in %1</source>
+        <translation>&amp;Schalen in %1 gewechselt</translation>
+    </message>
+    <message>
+        <source>No layout</source>
+        <translation>Kein Motoraufbau</translation>
+    </message>
+    <message>
+        <source>The journals follow from the engine layout: set it at the engine station.</source>
+        <translation>Die Zapfen folgen aus dem Motoraufbau: an der Station Motor festlegen.</translation>
+    </message>
+    <message>
+        <source>No band is set for its clearance.</source>
+        <translation>Für das Spiel ist kein Band festgelegt.</translation>
+    </message>
+    <message>
+        <source>Every place of this pass is read.</source>
+        <translation>Jede Stelle dieses Durchgangs ist gelesen.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 places still to read. ↑ ↓ step through them.</source>
+        <translation>Noch %1 von %2 Stellen zu lesen. ↑ ↓ geht sie durch.</translation>
+    </message>
+    <message>
+        <source> Measured square to the parting line.</source>
+        <translation> Quer zur Trennebene gemessen.</translation>
+    </message>
+    <message>
+        <source>Journal %1, %2</source>
+        <translation>Zapfen %1, %2</translation>
+    </message>
+    <message>
+        <source>Clearance at %1, %2</source>
+        <translation>Spiel an %1, %2</translation>
+    </message>
+    <message>
+        <source>Housing of %1, %2</source>
+        <translation>Gehäusebohrung von %1, %2</translation>
+    </message>
+    <message>
+        <source>Bore of %1 with shells, %2</source>
+        <translation>Bohrung von %1 mit Schalen, %2</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::BearingsShells</name>
+    <message>
+        <source>Shells</source>
+        <translation>Schalen</translation>
+    </message>
+    <message>
+        <source>Shell</source>
+        <translation>Schale</translation>
+    </message>
+    <message>
+        <source>Fits</source>
+        <translation>Passungen</translation>
+    </message>
+    <message>
+        <source>Half</source>
+        <translation>Hälfte</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <translation>Dicke</translation>
+    </message>
+    <message>
+        <source>As</source>
+        <translation>Als</translation>
+    </message>
+    <message>
+        <source>Lies in</source>
+        <translation>Liegt in</translation>
+    </message>
+    <message>
+        <source>A half shell</source>
+        <translation>Eine Schalenhälfte</translation>
+    </message>
+    <message>
+        <source>Store &amp;shell</source>
+        <translation>&amp;Schale speichern</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>without spaces: U1</source>
+        <translation>ohne Leerzeichen: U1</translation>
+    </message>
+    <message>
+        <source>at the crown</source>
+        <translation>am Scheitel</translation>
+    </message>
+    <message>
+        <source>As marked</source>
+        <translation>Wie beschriftet</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Messmittel</translation>
+    </message>
+    <message>
+        <source>Shells by bearing</source>
+        <translation>Schalen nach Lager</translation>
+    </message>
+    <message>
+        <source>Bearing</source>
+        <translation>Lager</translation>
+    </message>
+    <message>
+        <source>Upper</source>
+        <translation>Oben</translation>
+    </message>
+    <message>
+        <source>Lower</source>
+        <translation>Unten</translation>
+    </message>
+    <message>
+        <source>Chosen</source>
+        <translation>Gewählt</translation>
+    </message>
+    <message>
+        <source>Clearance then</source>
+        <translation>Spiel dann</translation>
+    </message>
+    <message>
+        <source>Shells put in by hand</source>
+        <translation>Von Hand eingelegte Schalen</translation>
+    </message>
+    <message>
+        <source>Store &amp;fitting</source>
+        <translation>&amp;Einbau speichern</translation>
+    </message>
+    <message>
+        <source>main-3</source>
+        <translation>main-3</translation>
+    </message>
+    <message>
+        <source>&amp;Choose from the shelf</source>
+        <translation>Aus dem Regal &amp;wählen</translation>
+    </message>
+    <message>
+        <source>&amp;Take over</source>
+        <translation>Über&amp;nehmen</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>gemessen</translation>
+    </message>
+    <message>
+        <source>marked</source>
+        <translation>beschriftet</translation>
+    </message>
+    <message>
+        <source>shelf</source>
+        <translation>Regal</translation>
+    </message>
+    <message>
+        <source>none left</source>
+        <translation>keine übrig</translation>
+    </message>
+    <message>
+        <source>The shelf is empty: enter each half shell with its thickness.</source>
+        <translation>Das Regal ist leer: jede Schalenhälfte mit ihrer Dicke eintragen.</translation>
+    </message>
+    <message>
+        <source>The choice goes for most clearances in band, then closest to target, then least spread.</source>
+        <translation>Die Wahl geht auf die meisten Spiele im Band, dann am nächsten am Ziel, dann die kleinste Streuung.</translation>
+    </message>
+    <message>
+        <source> (best found so far)</source>
+        <translation> (bisher das Beste)</translation>
+    </message>
+    <message>
+        <source> Left out: %1.</source>
+        <translation> Weggelassen: %1.</translation>
+    </message>
+    <message>
+        <source>Taken over: %1 bearings have other shells now. Measure their bores again.</source>
+        <translation>Übernommen: %1 Lager haben jetzt andere Schalen. Ihre Bohrungen neu messen.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::BearingsStation</name>
+    <message>
+        <source>Journals</source>
+        <translation>Zapfen</translation>
+    </message>
+    <message>
+        <source>Journal diameters</source>
+        <translation>Zapfendurchmesser</translation>
+    </message>
+    <message>
+        <source>Bores</source>
+        <translation>Bohrungen</translation>
+    </message>
+    <message>
+        <source>Bores with the shells in, caps at torque</source>
+        <translation>Bohrungen mit eingelegten Schalen, Deckel auf Drehmoment</translation>
+    </message>
+    <message>
+        <source>Housings</source>
+        <translation>Gehäusebohrungen</translation>
+    </message>
+    <message>
+        <source>Housing bores without shells</source>
+        <translation>Gehäusebohrungen ohne Schalen</translation>
+    </message>
+    <message>
+        <source>Strip</source>
+        <translation>Streifen</translation>
+    </message>
+    <message>
+        <source>Clearance by gauging strip</source>
+        <translation>Spiel mit dem Messstreifen</translation>
+    </message>
+    <message>
+        <source>Fits</source>
+        <translation>Passungen</translation>
+    </message>
+    <message>
+        <source>Crank end play, rod side clearance, own fits</source>
+        <translation>Axialspiel, Seitenspiel der Pleuel, eigene Passungen</translation>
+    </message>
+    <message>
+        <source>Shells</source>
+        <translation>Schalen</translation>
+    </message>
+    <message>
+        <source>Shells on the shelf and in the engine</source>
+        <translation>Schalen im Regal und im Motor</translation>
+    </message>
+    <message>
+        <source>Warm</source>
+        <translation>Warm</translation>
+    </message>
+    <message>
+        <source>Clearances at another temperature</source>
+        <translation>Spiele bei anderer Temperatur</translation>
+    </message>
+    <message>
+        <source>Set the engine layout at the engine station: the journals follow from it.</source>
+        <translation>Den Motoraufbau an der Station Motor festlegen: die Zapfen folgen daraus.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::BearingsWarm</name>
+    <message>
+        <source>Clearances</source>
+        <translation>Spiele</translation>
+    </message>
+    <message>
+        <source>Bearing</source>
+        <translation>Lager</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Gemessen</translation>
+    </message>
+    <message>
+        <source>Then</source>
+        <translation>Damals</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Änderung</translation>
+    </message>
+    <message>
+        <source>%1: millionths per kelvin</source>
+        <translation>%1: Millionstel je Kelvin</translation>
+    </message>
+    <message>
+        <source>10⁻⁶/K</source>
+        <translation>10⁻⁶/K</translation>
+    </message>
+    <message>
+        <source>Block is of</source>
+        <translation>Block aus</translation>
+    </message>
+    <message>
+        <source>Crank is of</source>
+        <translation>Kurbelwelle aus</translation>
+    </message>
+    <message>
+        <source>Measured at</source>
+        <translation>Gemessen bei</translation>
+    </message>
+    <message>
+        <source>Block then at</source>
+        <translation>Block dann bei</translation>
+    </message>
+    <message>
+        <source>Crank then at</source>
+        <translation>Kurbelwelle dann bei</translation>
+    </message>
+    <message>
+        <source>a figure of your own</source>
+        <translation>eine eigene Zahl</translation>
+    </message>
+    <message>
+        <source>as typed</source>
+        <translation>wie eingegeben</translation>
+    </message>
+    <message>
+        <source>No clearance is measured with a micrometer yet: measure journals and bores first.</source>
+        <translation>Noch ist kein Spiel mit der Messschraube gemessen: zuerst Zapfen und Bohrungen messen.</translation>
+    </message>
+    <message>
+        <source>A look ahead by α·D·ΔT, common practice, no source: it leaves out that a cap may be of another metal. No verdict, not stored. Coefficients: %1.</source>
+        <translation>Ein Ausblick mit α·D·ΔT, gängige Praxis, ohne Quelle: er lässt außer Acht, dass ein Deckel aus anderem Metall sein kann. Kein Urteil, nicht gespeichert. Koeffizienten: %1.</translation>
+    </message>
+    <message>
+        <source>block %1; crank %2</source>
+        <translation>Block %1; Kurbelwelle %2</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::BenchView</name>
+    <message>
+        <source>Enter stores and goes on · ↑ ↓ another place · Ctrl+Z strikes the last · Esc back</source>
+        <translation>Enter speichert und geht weiter · ↑ ↓ andere Stelle · Strg+Z streicht das Letzte · Esc zurück</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Stelle</translation>
+    </message>
+    <message>
+        <source>Stored last</source>
+        <translation>Zuletzt gespeichert</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::BudgetWindow</name>
+    <message>
+        <source>Uncertainty of the %1</source>
+        <translation>Messunsicherheit von: %1</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>Type</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Standard uncertainty</source>
+        <translation>Standardunsicherheit</translation>
+    </message>
+    <message>
+        <source>Sensitivity</source>
+        <translation>Empfindlichkeit</translation>
+    </message>
+    <message>
+        <source>Contribution</source>
+        <translation>Beitrag</translation>
+    </message>
+    <message>
+        <source>Freedom</source>
+        <translation>Freiheit</translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation>Anteil</translation>
+    </message>
+    <message>
+        <source>%1 (same for all)</source>
+        <translation>%1 (für alle gleich)</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::Chart</name>
+    <message>
+        <source>What is read is drawn here.</source>
+        <translation>Was gelesen wird, ist hier gezeichnet.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::ChecksView</name>
+    <message>
+        <source>Checks</source>
+        <translation>Prüfungen</translation>
+    </message>
+    <message>
+        <source>No check concerns this place.</source>
+        <translation>Keine Prüfung betrifft diese Stelle.</translation>
+    </message>
+    <message>
+        <source>Set the engine layout at the engine station: the checks follow from it.</source>
+        <translation>Den Motoraufbau an der Station Motor festlegen: die Prüfungen folgen daraus.</translation>
+    </message>
+    <message>
+        <source>Judge again</source>
+        <translation>Neu beurteilen</translation>
+    </message>
+    <message>
+        <source>Why do the values of “%1” stand?</source>
+        <translation>Warum gelten die Werte von „%1“ weiter?</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::ClosingFindings</name>
+    <message>
+        <source>Sett&amp;le</source>
+        <translation>Er&amp;ledigen</translation>
+    </message>
+    <message>
+        <source>Findings and notes</source>
+        <translation>Befunde und Notizen</translation>
+    </message>
+    <message>
+        <source>What was done about the selected finding</source>
+        <translation>Was wegen des gewählten Befunds getan wurde</translation>
+    </message>
+    <message>
+        <source>Place: 3R, main-3, …</source>
+        <translation>Stelle: 3R, main-3, …</translation>
+    </message>
+    <message>
+        <source>Place of the finding or note</source>
+        <translation>Stelle des Befunds oder der Notiz</translation>
+    </message>
+    <message>
+        <source>What was seen</source>
+        <translation>Was zu sehen war</translation>
+    </message>
+    <message>
+        <source>Open f&amp;inding</source>
+        <translation>Be&amp;fund eröffnen</translation>
+    </message>
+    <message>
+        <source>Add &amp;note</source>
+        <translation>&amp;Notiz hinzufügen</translation>
+    </message>
+    <message>
+        <source> at %1</source>
+        <translation> an %1</translation>
+    </message>
+    <message>
+        <source>
+      opened by %1, entry %2</source>
+        <translation>
+      eröffnet von %1, Eintrag %2</translation>
+    </message>
+    <message>
+        <source>
+      settled by %1: %2</source>
+        <translation>
+      erledigt von %1: %2</translation>
+    </message>
+    <message>
+        <source>✎ Note%1, %2: %3</source>
+        <translation>✎ Notiz%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>No finding and no note yet. A burr, an unknown
+stamping, a wrong marking: open a finding below.</source>
+        <translation>Noch kein Befund und keine Notiz. Ein Grat, eine unbekannte
+Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::ClosingPhotos</name>
+    <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>Place: 3R, main-3, …</source>
+        <translation>Stelle: 3R, main-3, …</translation>
+    </message>
+    <message>
+        <source>Place of the photo</source>
+        <translation>Stelle des Fotos</translation>
+    </message>
+    <message>
+        <source>What the photo shows</source>
+        <translation>Was das Foto zeigt</translation>
+    </message>
+    <message>
+        <source>Add pho&amp;to…</source>
+        <translation>Fo&amp;to hinzufügen…</translation>
+    </message>
+    <message>
+        <source>Paste</source>
+        <translation>Einfügen</translation>
+    </message>
+    <message>
+        <source>Ctrl+V</source>
+        <translation>Strg+V</translation>
+    </message>
+    <message>
+        <source>Entry %1, %2, %3 kB. Enter shows it large.</source>
+        <translation>Eintrag %1, %2, %3 kB. Enter zeigt es groß.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::ClosingStation</name>
+    <message>
+        <source>What holds the closing gate</source>
+        <translation>Was die Freigabe zum Schließen aufhält</translation>
+    </message>
+    <message>
+        <source>Build %1 is closed</source>
+        <translation>Aufbau %1 ist geschlossen</translation>
+    </message>
+    <message>
+        <source>Everything is closed up: sign off</source>
+        <translation>Alles ist geschlossen: abzeichnen</translation>
+    </message>
+    <message>
+        <source>Closing is open</source>
+        <translation>Schließen ist offen</translation>
+    </message>
+    <message>
+        <source>Locked: the engine layout is not set yet</source>
+        <translation>Gesperrt: der Motoraufbau ist noch nicht festgelegt</translation>
+    </message>
+    <message>
+        <source>Locked: %1 of %2 checks hold it</source>
+        <translation>Gesperrt: %1 von %2 Prüfungen halten auf</translation>
+    </message>
+    <message>
+        <source>Findings (%1 open) and notes</source>
+        <translation>Befunde (%1 offen) und Notizen</translation>
+    </message>
+    <message>
+        <source>Photos (%1)</source>
+        <translation>Fotos (%1)</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::ClosingSteps</name>
+    <message>
+        <source>Sign &amp;off</source>
+        <translation>&amp;Abzeichnen</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Getan</translation>
+    </message>
+    <message>
+        <source>Done: %1</source>
+        <translation>Getan: %1</translation>
+    </message>
+    <message>
+        <source> min open</source>
+        <translation> min offen</translation>
+    </message>
+    <message>
+        <source>open time?</source>
+        <translation>Offenzeit?</translation>
+    </message>
+    <message>
+        <source>Open time of the sealant in minutes, as printed on its tube</source>
+        <translation>Offenzeit der Dichtmasse in Minuten, wie auf der Tube gedruckt</translation>
+    </message>
+    <message>
+        <source>Assembled and checked as recorded.</source>
+        <translation>Aufgebaut und geprüft wie protokolliert.</translation>
+    </message>
+    <message>
+        <source>Statement of the sign-off</source>
+        <translation>Erklärung beim Abzeichnen</translation>
+    </message>
+    <message>
+        <source>Build %1 signed off by %2, %3: “%4”</source>
+        <translation>Aufbau %1 abgezeichnet von %2, %3: „%4“</translation>
+    </message>
+    <message>
+        <source>Begin &amp;build %1…</source>
+        <translation>Aufbau %1 &amp;beginnen…</translation>
+    </message>
+    <message>
+        <source>New build</source>
+        <translation>Neuer Aufbau</translation>
+    </message>
+    <message>
+        <source>Why is this engine built anew? What was recorded of this build stays readable.</source>
+        <translation>Warum wird dieser Motor neu aufgebaut? Was zu diesem Aufbau protokolliert ist, bleibt lesbar.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::Core</name>
+    <message>
+        <source>Nothing is specified for %1: set its group first, under Groups.</source>
+        <translation>Für %1 ist nichts vorgegeben: zuerst die Gruppe einrichten, unter „Gruppen“.</translation>
+    </message>
+    <message>
+        <source>“%1” is larger than 60 MB: take a smaller picture of it.</source>
+        <translation>„%1“ ist größer als 60 MB: ein kleineres Bild davon nehmen.</translation>
+    </message>
+    <message>
+        <source>“%1” cannot be read as a picture: save it as JPEG or PNG and add that.</source>
+        <translation>„%1“ lässt sich nicht als Bild lesen: als JPEG oder PNG speichern und das hinzufügen.</translation>
+    </message>
+    <message>
+        <source>There is no picture on the clipboard: copy one first.</source>
+        <translation>In der Zwischenablage ist kein Bild: zuerst eines kopieren.</translation>
+    </message>
+    <message>
+        <source>The run “%1” begins and ends with different letters: use the same.</source>
+        <translation>Die Reihe „%1“ beginnt und endet mit verschiedenen Buchstaben: dieselben nehmen.</translation>
+    </message>
+    <message>
+        <source>The run “%1” must go upwards, and over no more than %2 shims.</source>
+        <translation>Die Reihe „%1“ muss aufsteigen und darf höchstens %2 Distanzscheiben umfassen.</translation>
+    </message>
+    <message>
+        <source>The kit has a shim %1 already: give this one another name.</source>
+        <translation>Der Satz hat schon eine Distanzscheibe %1: dieser einen anderen Namen geben.</translation>
+    </message>
+    <message>
+        <source>Between 1 and %1 shims are added at once, not %2.</source>
+        <translation>Auf einmal werden 1 bis %1 Distanzscheiben hinzugefügt, nicht %2.</translation>
+    </message>
+    <message>
+        <source>“%1” gives no name and size: type for example S001 10 thou, or 12 x 10 thou.</source>
+        <translation>„%1“ nennt keinen Namen und kein Maß: zum Beispiel S001 10 thou oder 12 x 10 thou eingeben.</translation>
+    </message>
+    <message>
+        <source>The kit has no shim %1: add it first.</source>
+        <translation>Der Satz hat keine Distanzscheibe %1: zuerst hinzufügen.</translation>
+    </message>
+    <message>
+        <source>Say which shim was measured: its name, then the value.</source>
+        <translation>Angeben, welche Distanzscheibe gemessen wurde: ihr Name, dann der Wert.</translation>
+    </message>
+    <message>
+        <source>Type the names of the shims, or a dash for a bare position.</source>
+        <translation>Die Namen der Distanzscheiben eingeben, oder einen Strich für eine leere Stelle.</translation>
+    </message>
+    <message>
+        <source>Shim %1 is set aside: take it back into the kit first.</source>
+        <translation>Distanzscheibe %1 ist beiseitegelegt: zuerst in den Satz zurücknehmen.</translation>
+    </message>
+    <message>
+        <source>Shim %1 is named twice: there is one of it.</source>
+        <translation>Distanzscheibe %1 ist zweimal genannt: es gibt sie nur einmal.</translation>
+    </message>
+    <message>
+        <source>The sequence names %1, but this engine has no such fastener: take it out.</source>
+        <translation>Die Reihenfolge nennt %1, aber dieser Motor hat keine solche Verschraubung: herausnehmen.</translation>
+    </message>
+    <message>
+        <source>The sequence names %1, which is not of the %2 pair: take it out.</source>
+        <translation>Die Reihenfolge nennt %1, das nicht zum Paar „%2“ gehört: herausnehmen.</translation>
+    </message>
+    <message>
+        <source>“%1” is no day for %2: write it as 2026-05-04.</source>
+        <translation>„%1“ ist kein Tag für %2: in der Form 2026-05-04 schreiben.</translation>
+    </message>
+    <message>
+        <source>Shell %1 is wanted in %2 but lies in %3, which waits for shells in its turn: enter two free shells for %4 first.</source>
+        <translation>Lagerschale %1 wird in %2 gebraucht, liegt aber in %3, das seinerseits auf Schalen wartet: zuerst zwei freie Schalen für %4 eintragen.</translation>
+    </message>
+    <message>
+        <source>%1 is tightened by torque and angle: type both with a slash between, as 40 / 90.</source>
+        <translation>%1 wird mit Drehmoment und Drehwinkel angezogen: beides mit Schrägstrich dazwischen eingeben, etwa 40 / 90.</translation>
+    </message>
+    <message>
+        <source>trial fit failed: %1</source>
+        <translation>Probemontage nicht bestanden: %1</translation>
+    </message>
+    <message>
+        <source>The girdle does not bear on %1 of this engine: leave it out.</source>
+        <translation>Die Versteifungsplatte liegt an diesem Motor nicht auf %1 auf: weglassen.</translation>
+    </message>
+    <message>
+        <source>%1 stands in the order twice: name each place once.</source>
+        <translation>%1 steht zweimal in der Reihenfolge: jede Stelle einmal nennen.</translation>
+    </message>
+    <message>
+        <source>%1 is missing from the order: name every place once.</source>
+        <translation>%1 fehlt in der Reihenfolge: jede Stelle einmal nennen.</translation>
+    </message>
+    <message>
+        <source>“%1” is no answer here: type p for pass, f for fail with what was seen, or the measured clearance.</source>
+        <translation>„%1“ ist hier keine Antwort: p für bestanden eingeben, f für nicht bestanden mit dem, was zu sehen war, oder den gemessenen Abstand.</translation>
+    </message>
+    <message>
+        <source>“%1” is no coefficient for the %2: type millionths per kelvin, 11.4 for grey cast iron.</source>
+        <translation>„%1“ ist kein Ausdehnungskoeffizient für %2: Millionstel je Kelvin eingeben, 11.4 für Grauguss.</translation>
+    </message>
+    <message>
+        <source>Line %1 of the template: %2</source>
+        <translation>Zeile %1 der Vorlage: %2</translation>
+    </message>
+    <message>
+        <source>Entries made before it wait to be stored, so it waits behind them.</source>
+        <translation>Frühere Einträge warten noch darauf, gespeichert zu werden; dieser wartet hinter ihnen.</translation>
+    </message>
+    <message>
+        <source>The journal's diameter must be above zero: measure it first.</source>
+        <translation>Der Durchmesser des Zapfens muss über null sein: zuerst messen.</translation>
+    </message>
+    <message>
+        <source>A coefficient of expansion lies between 0 and 100 millionths per kelvin: enter 11.4 for grey cast iron, for example.</source>
+        <translation>Ein Ausdehnungskoeffizient liegt zwischen 0 und 100 Millionstel je Kelvin: zum Beispiel 11.4 für Grauguss eingeben.</translation>
+    </message>
+    <message>
+        <source>A temperature of block or crank lies between −60 °C and 300 °C: look at what was entered.</source>
+        <translation>Die Temperatur von Block oder Kurbelwelle liegt zwischen −60 °C und 300 °C: ansehen, was eingegeben wurde.</translation>
+    </message>
+    <message>
+        <source>The %1 is not measured: measure it with the cap at full torque.</source>
+        <translation>Nicht gemessen ist %1: mit dem Deckel auf vollem Drehmoment messen.</translation>
+    </message>
+    <message>
+        <source>The journal has no vertical reading: measure it square to the parting line.</source>
+        <translation>Der Zapfen hat keine senkrechte Ablesung: quer zur Trennebene messen.</translation>
+    </message>
+    <message>
+        <source>The %1 at station %2 must be above zero: enter the diameter.</source>
+        <translation>%1 an Messebene %2 muss über null sein: den Durchmesser eingeben.</translation>
+    </message>
+    <message>
+        <source>The journal is not measured: read two stations or more, in two directions.</source>
+        <translation>Der Zapfen ist nicht gemessen: zwei Messebenen oder mehr lesen, in zwei Richtungen.</translation>
+    </message>
+    <message>
+        <source>Stations and directions of a journal count from 1: look at station %1, direction %2.</source>
+        <translation>Messebenen und Richtungen eines Zapfens zählen ab 1: Messebene %1, Richtung %2 ansehen.</translation>
+    </message>
+    <message>
+        <source>The journal's diameter at station %1 must be above zero: enter the diameter.</source>
+        <translation>Der Durchmesser des Zapfens an Messebene %1 muss über null sein: den Durchmesser eingeben.</translation>
+    </message>
+    <message>
+        <source>Both shells need a thickness above zero: measure them at the crown.</source>
+        <translation>Beide Schalen brauchen eine Dicke über null: am Scheitel messen.</translation>
+    </message>
+    <message>
+        <source>The gauging strip is not read yet: read its width against its scale.</source>
+        <translation>Der Messstreifen ist noch nicht abgelesen: seine Breite gegen die Skala lesen.</translation>
+    </message>
+    <message>
+        <source>The strip's reading at station %1 must be above zero: read it again.</source>
+        <translation>Die Ablesung des Streifens an Messebene %1 muss über null sein: noch einmal lesen.</translation>
+    </message>
+    <message>
+        <source>either</source>
+        <translation>beide</translation>
+    </message>
+    <message>
+        <source>upper</source>
+        <translation>oben</translation>
+    </message>
+    <message>
+        <source>lower</source>
+        <translation>unten</translation>
+    </message>
+    <message>
+        <source>Flushness of the plate</source>
+        <translation>Bündigkeit der Platte</translation>
+    </message>
+    <message>
+        <source>Entry %1: %2.</source>
+        <translation>Eintrag %1: %2.</translation>
+    </message>
+    <message>
+        <source>Put every stack right first.</source>
+        <translation>Zuerst jeden Stapel in Ordnung bringen.</translation>
+    </message>
+    <message>
+        <source>Not every position has a stack over an accepted gap.</source>
+        <translation>Nicht jede Stelle hat einen Stapel über einem angenommenen Spaltmaß.</translation>
+    </message>
+    <message>
+        <source>Build the missing stacks first.</source>
+        <translation>Zuerst die fehlenden Stapel aufbauen.</translation>
+    </message>
+    <message>
+        <source>Twist %1, band %2.</source>
+        <translation>Verwindung %1, Band %2.</translation>
+    </message>
+    <message>
+        <source>Plan the stacks for least twist.</source>
+        <translation>Die Stapel auf kleinste Verwindung planen.</translation>
+    </message>
+    <message>
+        <source>Look at the flushness, and judge it again.</source>
+        <translation>Die Bündigkeit ansehen und neu beurteilen.</translation>
+    </message>
+    <message>
+        <source>Read it in another pass.</source>
+        <translation>In einem weiteren Durchgang lesen.</translation>
+    </message>
+    <message>
+        <source>Gap at %1</source>
+        <translation>Spaltmaß an %1</translation>
+    </message>
+    <message>
+        <source>Lay the straightedge across the rails and read the gap down to the washer.</source>
+        <translation>Das Haarlineal über die Flansche legen und das Spaltmaß bis zur Scheibe lesen.</translation>
+    </message>
+    <message>
+        <source>The new gap lies within %1.</source>
+        <translation>Das neue Spaltmaß liegt innerhalb %1.</translation>
+    </message>
+    <message>
+        <source>Read the gap again, in two passes or more.</source>
+        <translation>Das Spaltmaß noch einmal lesen, in zwei Durchgängen oder mehr.</translation>
+    </message>
+    <message>
+        <source>Shim %1 was never measured.</source>
+        <translation>Distanzscheibe %1 wurde nie gemessen.</translation>
+    </message>
+    <message>
+        <source>Measure shim %1 with the micrometer.</source>
+        <translation>Distanzscheibe %1 mit der Messschraube messen.</translation>
+    </message>
+    <message>
+        <source>There is no band for the residual.</source>
+        <translation>Für das Restmaß ist kein Band festgelegt.</translation>
+    </message>
+    <message>
+        <source>Set the band “residual” at the engine station.</source>
+        <translation>Das Band „residual“ an der Station Motor festlegen.</translation>
+    </message>
+    <message>
+        <source>Residual %1.</source>
+        <translation>Restmaß %1.</translation>
+    </message>
+    <message>
+        <source>The stack is low: build it thicker.</source>
+        <translation>Der Stapel ist zu niedrig: dicker aufbauen.</translation>
+    </message>
+    <message>
+        <source>The stack is proud: build it thinner.</source>
+        <translation>Der Stapel ist zu hoch: dünner aufbauen.</translation>
+    </message>
+    <message>
+        <source>Read the gap and the shims once more, or build a stack nearer to the middle.</source>
+        <translation>Spaltmaß und Distanzscheiben noch einmal messen, oder einen Stapel näher an der Mitte aufbauen.</translation>
+    </message>
+    <message>
+        <source>Stack at %1</source>
+        <translation>Stapel an %1</translation>
+    </message>
+    <message>
+        <source>Take the plan over, or build the stack by hand.</source>
+        <translation>Den Plan übernehmen, oder den Stapel von Hand aufbauen.</translation>
+    </message>
+    <message>
+        <source>Read the gap at %1 first.</source>
+        <translation>Zuerst das Spaltmaß an %1 lesen.</translation>
+    </message>
+    <message>
+        <source>Its gap is not accepted yet.</source>
+        <translation>Sein Spaltmaß ist noch nicht angenommen.</translation>
+    </message>
+    <message>
+        <source>Now: %1</source>
+        <translation>Jetzt: %1</translation>
+    </message>
+    <message>
+        <source>Look at the residual: judge it again, or build the stack anew.</source>
+        <translation>Das Restmaß ansehen: neu beurteilen, oder den Stapel neu aufbauen.</translation>
+    </message>
+    <message>
+        <source>Recheck at %1</source>
+        <translation>Nachprüfung an %1</translation>
+    </message>
+    <message>
+        <source>Lay the straightedge on the built stack.</source>
+        <translation>Das Haarlineal auf den aufgebauten Stapel legen.</translation>
+    </message>
+    <message>
+        <source>It drags.</source>
+        <translation>Es saugt.</translation>
+    </message>
+    <message>
+        <source>It rocks: the stack is proud.</source>
+        <translation>Es kippelt: der Stapel ist zu hoch.</translation>
+    </message>
+    <message>
+        <source>Build the stack thinner, and try again.</source>
+        <translation>Den Stapel dünner aufbauen und noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>It is loose: the stack is low.</source>
+        <translation>Es ist lose: der Stapel ist zu niedrig.</translation>
+    </message>
+    <message>
+        <source>Build the stack thicker, and try again.</source>
+        <translation>Den Stapel dicker aufbauen und noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>Lay the straightedge on the stack again.</source>
+        <translation>Das Haarlineal noch einmal auf den Stapel legen.</translation>
+    </message>
+    <message>
+        <source>Main-cap fasteners at torque</source>
+        <translation>Verschraubungen der Hauptlagerdeckel auf Drehmoment</translation>
+    </message>
+    <message>
+        <source>Rod fasteners at torque</source>
+        <translation>Pleuelverschraubungen auf Drehmoment</translation>
+    </message>
+    <message>
+        <source>Nothing is specified for %1.</source>
+        <translation>Für %1 ist nichts vorgegeben.</translation>
+    </message>
+    <message>
+        <source>Set the group “%1” at the fasteners station.</source>
+        <translation>Die Gruppe „%1“ an der Station Schrauben einrichten.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 tightened.</source>
+        <translation>%1 von %2 angezogen.</translation>
+    </message>
+    <message>
+        <source>%1 was not brought to its specified value, nor were %2 more.</source>
+        <translation>%1 wurde nicht auf den vorgegebenen Wert gebracht, %2 weitere auch nicht.</translation>
+    </message>
+    <message>
+        <source>%1 was not brought to its specified value.</source>
+        <translation>%1 wurde nicht auf den vorgegebenen Wert gebracht.</translation>
+    </message>
+    <message>
+        <source>Tighten it to what is specified, and enter it.</source>
+        <translation>Auf den vorgegebenen Wert anziehen und eintragen.</translation>
+    </message>
+    <message>
+        <source>Tighten %1 and the rest of the group.</source>
+        <translation>%1 und den Rest der Gruppe anziehen.</translation>
+    </message>
+    <message>
+        <source>Tighten the group to the value that is specified now.</source>
+        <translation>Die Gruppe auf den jetzt vorgegebenen Wert anziehen.</translation>
+    </message>
+    <message>
+        <source>Torques verified</source>
+        <translation>Drehmomente nachgeprüft</translation>
+    </message>
+    <message>
+        <source>No verify round was made.</source>
+        <translation>Es wurde keine Prüfrunde gemacht.</translation>
+    </message>
+    <message>
+        <source>Take the stacks off and pull every main-cap and rod fastener at full torque.</source>
+        <translation>Die Stapel abnehmen und jede Verschraubung von Hauptlagerdeckeln und Pleueln mit vollem Drehmoment prüfen.</translation>
+    </message>
+    <message>
+        <source>Round %1</source>
+        <translation>Runde %1</translation>
+    </message>
+    <message>
+        <source>Entry %1: %2; round %3 no longer counts.</source>
+        <translation>Eintrag %1: %2; Runde %3 zählt nicht mehr.</translation>
+    </message>
+    <message>
+        <source>With the stacks off, make a new round over every fastener.</source>
+        <translation>Mit abgenommenen Stapeln eine neue Runde über jede Verschraubung machen.</translation>
+    </message>
+    <message>
+        <source>%1: %2 moved %3 (%4).</source>
+        <translation>%1: %2 gab %3 nach (%4).</translation>
+    </message>
+    <message>
+        <source>%1: %2 moved (%3).</source>
+        <translation>%1: %2 gab nach (%3).</translation>
+    </message>
+    <message>
+        <source>Finish the round; every fastener must then hold in a later one.</source>
+        <translation>Die Runde beenden; jede Verschraubung muss dann in einer späteren halten.</translation>
+    </message>
+    <message>
+        <source>Measure what the movement spoiled, then make a round in which every fastener holds.</source>
+        <translation>Messen, was die Bewegung verdorben hat, dann eine Runde machen, in der jede Verschraubung hält.</translation>
+    </message>
+    <message>
+        <source>Go on with %1.</source>
+        <translation>Mit %1 weitermachen.</translation>
+    </message>
+    <message>
+        <source>the girdle was trial-fitted after the round began</source>
+        <translation>die Probemontage der Platte kam nach dem Beginn der Runde</translation>
+    </message>
+    <message>
+        <source>%1 is older than the last trial fit (entry %2).</source>
+        <translation>%1 ist älter als die letzte Probemontage (Eintrag %2).</translation>
+    </message>
+    <message>
+        <source>Take the stacks off and make a new round: nothing can be checked after closing.</source>
+        <translation>Die Stapel abnehmen und eine neue Runde machen: nach dem Schließen lässt sich nichts mehr prüfen.</translation>
+    </message>
+    <message>
+        <source>%1: every one of %2 fasteners held.</source>
+        <translation>%1: jede von %2 Verschraubungen hielt.</translation>
+    </message>
+    <message>
+        <source>the engine layout was set anew</source>
+        <translation>der Motoraufbau wurde neu festgelegt</translation>
+    </message>
+    <message>
+        <source>the band “%1” was set to %2</source>
+        <translation>das Band „%1“ wurde auf %2 festgelegt</translation>
+    </message>
+    <message>
+        <source>what is specified for the %1 fasteners was changed</source>
+        <translation>die Vorgaben der Schraubengruppe „%1“ wurden geändert</translation>
+    </message>
+    <message>
+        <source>other shells were fitted in %1</source>
+        <translation>in %1 wurden andere Schalen eingebaut</translation>
+    </message>
+    <message>
+        <source>the %1 was changed</source>
+        <translation>gewechselt wurde: %1</translation>
+    </message>
+    <message>
+        <source>the %1 at %2 was changed</source>
+        <translation>gewechselt wurde: %1 an %2</translation>
+    </message>
+    <message>
+        <source>%1 was tightened</source>
+        <translation>%1 wurde angezogen</translation>
+    </message>
+    <message>
+        <source>%1 was tightened to another value</source>
+        <translation>%1 wurde auf einen anderen Wert angezogen</translation>
+    </message>
+    <message>
+        <source>%1 was loosened</source>
+        <translation>%1 wurde gelöst</translation>
+    </message>
+    <message>
+        <source>the stack at %1 was on when it began</source>
+        <translation>der Stapel an %1 lag auf, als sie begann</translation>
+    </message>
+    <message>
+        <source>%1 moved %2 in verify round %3</source>
+        <translation>%1 gab %2 nach, in Prüfrunde %3</translation>
+    </message>
+    <message>
+        <source>%1 moved in verify round %2</source>
+        <translation>%1 gab nach, in Prüfrunde %2</translation>
+    </message>
+    <message>
+        <source>the gap at %1 was measured again</source>
+        <translation>das Spaltmaß an %1 wurde noch einmal gemessen</translation>
+    </message>
+    <message>
+        <source>shim %1 was measured</source>
+        <translation>Distanzscheibe %1 wurde gemessen</translation>
+    </message>
+    <message>
+        <source>the stack at %1 was built anew</source>
+        <translation>der Stapel an %1 wurde neu aufgebaut</translation>
+    </message>
+    <message>
+        <source>the stack at %1 was taken apart</source>
+        <translation>der Stapel an %1 wurde zerlegt</translation>
+    </message>
+    <message>
+        <source>the girdle was turned another way round</source>
+        <translation>die Platte wurde anders herum gedreht</translation>
+    </message>
+    <message>
+        <source>the stack at %1 was laid on before the round was complete</source>
+        <translation>der Stapel an %1 wurde aufgelegt, bevor die Runde vollständig war</translation>
+    </message>
+    <message>
+        <source>Lay the girdle on its stacks and look.</source>
+        <translation>Die Platte auf ihre Stapel legen und nachsehen.</translation>
+    </message>
+    <message>
+        <source>Strike that entry and answer again.</source>
+        <translation>Diesen Eintrag streichen und noch einmal antworten.</translation>
+    </message>
+    <message>
+        <source>Fit the girdle for trial again.</source>
+        <translation>Die Platte noch einmal zur Probe montieren.</translation>
+    </message>
+    <message>
+        <source>Girdle's way round</source>
+        <translation>Lage der Platte</translation>
+    </message>
+    <message>
+        <source>%1 up, cutout towards the %2 on the %3.</source>
+        <translation>%1 oben, Aussparung nach %2, auf der Seite: %3.</translation>
+    </message>
+    <message>
+        <source>The cutout belongs on the pickup's side: turn the girdle round.</source>
+        <translation>Die Aussparung gehört auf die Seite des Ansaugrohrs: die Platte umdrehen.</translation>
+    </message>
+    <message>
+        <source>Say again which way the girdle goes.</source>
+        <translation>Noch einmal angeben, wie herum die Platte liegt.</translation>
+    </message>
+    <message>
+        <source>Say which face is up and where the cutout is.</source>
+        <translation>Angeben, welche Fläche oben liegt und wo die Aussparung ist.</translation>
+    </message>
+    <message>
+        <source>Findings settled</source>
+        <translation>Befunde erledigt</translation>
+    </message>
+    <message>
+        <source>None was opened.</source>
+        <translation>Keiner wurde eröffnet.</translation>
+    </message>
+    <message>
+        <source>All are settled.</source>
+        <translation>Alle sind erledigt.</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 an %2</translation>
+    </message>
+    <message>
+        <source>(and %1 more).</source>
+        <translation>(und %1 weitere).</translation>
+    </message>
+    <message>
+        <source>Decide it, and enter what was done.</source>
+        <translation>Entscheiden und eintragen, was getan wurde.</translation>
+    </message>
+    <message>
+        <source>gaps</source>
+        <translation>Spaltmaße</translation>
+    </message>
+    <message>
+        <source>journal diameters</source>
+        <translation>Zapfendurchmesser</translation>
+    </message>
+    <message>
+        <source>bores</source>
+        <translation>Bohrungen</translation>
+    </message>
+    <message>
+        <source>shims</source>
+        <translation>Distanzscheiben</translation>
+    </message>
+    <message>
+        <source>bearing shells</source>
+        <translation>Lagerschalen</translation>
+    </message>
+    <message>
+        <source>fits</source>
+        <translation>Passungen</translation>
+    </message>
+    <message>
+        <source>pickup terms</source>
+        <translation>Glieder der Ansaugtiefe</translation>
+    </message>
+    <message>
+        <source>Say which shells lie in %1, with their thickness.</source>
+        <translation>Angeben, welche Schalen in %1 liegen, mit ihrer Dicke.</translation>
+    </message>
+    <message>
+        <source>Bearing clearance at %1</source>
+        <translation>Lagerspiel an %1</translation>
+    </message>
+    <message>
+        <source>The journal is not measured.</source>
+        <translation>Der Zapfen ist nicht gemessen.</translation>
+    </message>
+    <message>
+        <source>The bore is not measured.</source>
+        <translation>Die Bohrung ist nicht gemessen.</translation>
+    </message>
+    <message>
+        <source>Measure the journal at two stations or more, in two directions.</source>
+        <translation>Den Zapfen an zwei Messebenen oder mehr messen, in zwei Richtungen.</translation>
+    </message>
+    <message>
+        <source>Measure the bore with the shells in and the cap at full torque.</source>
+        <translation>Die Bohrung mit eingelegten Schalen und dem Deckel auf vollem Drehmoment messen.</translation>
+    </message>
+    <message>
+        <source>The clearance cannot be worked out yet.</source>
+        <translation>Das Spiel lässt sich noch nicht berechnen.</translation>
+    </message>
+    <message>
+        <source>Clearance %1.</source>
+        <translation>Spiel %1.</translation>
+    </message>
+    <message>
+        <source>Too wide: fit a thicker shell, or look at journal and housing.</source>
+        <translation>Zu weit: eine dickere Schale einbauen, oder Zapfen und Gehäusebohrung ansehen.</translation>
+    </message>
+    <message>
+        <source>Too tight: fit a thinner shell, or look at journal and housing.</source>
+        <translation>Zu eng: eine dünnere Schale einbauen, oder Zapfen und Gehäusebohrung ansehen.</translation>
+    </message>
+    <message>
+        <source>Measure again: more readings, or a finer gauge, make the uncertainty smaller.</source>
+        <translation>Noch einmal messen: mehr Ablesungen oder ein feineres Messgerät machen die Unsicherheit kleiner.</translation>
+    </message>
+    <message>
+        <source>Look at the clearance, and judge it again.</source>
+        <translation>Das Spiel ansehen und neu beurteilen.</translation>
+    </message>
+    <message>
+        <source>Measure it again.</source>
+        <translation>Noch einmal messen.</translation>
+    </message>
+    <message>
+        <source>Measure it.</source>
+        <translation>Messen.</translation>
+    </message>
+    <message>
+        <source>Bring it into its band, and measure again.</source>
+        <translation>In sein Band bringen und noch einmal messen.</translation>
+    </message>
+    <message>
+        <source>Measure it again: more readings make the uncertainty smaller.</source>
+        <translation>Noch einmal messen: mehr Ablesungen machen die Unsicherheit kleiner.</translation>
+    </message>
+    <message>
+        <source>Look at it, and judge it again.</source>
+        <translation>Ansehen und neu beurteilen.</translation>
+    </message>
+    <message>
+        <source>Rod side clearance, throw %1</source>
+        <translation>Seitenspiel der Pleuel, Kröpfung %1</translation>
+    </message>
+    <message>
+        <source>Crank end play</source>
+        <translation>Axialspiel der Kurbelwelle</translation>
+    </message>
+    <message>
+        <source>Fit: %1</source>
+        <translation>Passung: %1</translation>
+    </message>
+    <message>
+        <source>Fit: %1, place %2</source>
+        <translation>Passung: %1, Stelle %2</translation>
+    </message>
+    <message>
+        <source>Closing is open. Next: %1.</source>
+        <translation>Schließen ist offen. Als Nächstes: %1.</translation>
+    </message>
+    <message>
+        <source>Everything is closed up. Sign the record off.</source>
+        <translation>Alles ist geschlossen. Das Protokoll abzeichnen.</translation>
+    </message>
+    <message>
+        <source>This build is signed off by %1.</source>
+        <translation>Dieser Aufbau ist von %1 abgezeichnet.</translation>
+    </message>
+    <message>
+        <source>Say whose engine this is.</source>
+        <translation>Angeben, wessen Motor es ist.</translation>
+    </message>
+    <message>
+        <source>Set the engine layout: caps, fasteners, tied run.</source>
+        <translation>Den Motoraufbau festlegen: Deckel, Verschraubungen, verbundene Deckel.</translation>
+    </message>
+    <message>
+        <source>Set the bands that this engine is judged by.</source>
+        <translation>Die Bänder festlegen, nach denen dieser Motor beurteilt wird.</translation>
+    </message>
+    <message>
+        <source>%1 is %2. %3</source>
+        <translation>%1: %2. %3</translation>
+    </message>
+    <message>
+        <source>%1 ± %2, band %3</source>
+        <translation>%1 ± %2, Band %3</translation>
+    </message>
+    <message>
+        <source>The engine layout is not known yet: set it first.</source>
+        <translation>Der Motoraufbau ist noch nicht bekannt: zuerst festlegen.</translation>
+    </message>
+    <message>
+        <source>The girdle does not bear on %1 of this engine: it ties caps %2 to %3.</source>
+        <translation>Die Platte liegt an diesem Motor nicht auf %1 auf: sie verbindet die Deckel %2 bis %3.</translation>
+    </message>
+    <message>
+        <source>This engine has no journal %1: it has %2 mains and %3 rods.</source>
+        <translation>Dieser Motor hat keinen Zapfen %1: er hat %2 Hauptlager und %3 Pleuel.</translation>
+    </message>
+    <message>
+        <source>This engine has no fastener %1: check its number and side.</source>
+        <translation>Dieser Motor hat keine Verschraubung %1: Nummer und Seite prüfen.</translation>
+    </message>
+    <message>
+        <source>This record knows no instrument %1: add it at the engine station first.</source>
+        <translation>Dieses Protokoll kennt kein Messmittel %1: zuerst an der Station Motor hinzufügen.</translation>
+    </message>
+    <message>
+        <source>The new layout has no %1, but this record has entries for it: strike those first, or keep the place.</source>
+        <translation>Der neue Motoraufbau hat %1 nicht, aber dieses Protokoll hat Einträge dazu: die zuerst streichen, oder die Stelle behalten.</translation>
+    </message>
+    <message>
+        <source>“%1” does not do as the name of %2: use 1 to 60 characters without spaces.</source>
+        <translation>„%1“ taugt nicht als Name (%2): 1 bis 60 Zeichen ohne Leerzeichen verwenden.</translation>
+    </message>
+    <message>
+        <source>There is nothing written for %1: say it in a few words.</source>
+        <translation>Hier steht nichts (%1): in wenigen Worten angeben.</translation>
+    </message>
+    <message>
+        <source>the engine</source>
+        <translation>der Motor</translation>
+    </message>
+    <message>
+        <source>the band's name</source>
+        <translation>der Name des Bandes</translation>
+    </message>
+    <message>
+        <source>The target %1 lies outside the band “%2”, %3: choose one inside it.</source>
+        <translation>Das Ziel %1 liegt außerhalb des Bandes „%2“, %3: eines darin wählen.</translation>
+    </message>
+    <message>
+        <source>a band</source>
+        <translation>ein Band</translation>
+    </message>
+    <message>
+        <source>The rules hold a value that cannot be: limits must be positive, passes 1 to 20, shims per stack 0 to 50, torque scatter 0 to 90 %.</source>
+        <translation>Die Regeln enthalten einen unmöglichen Wert: Grenzen müssen positiv sein, Durchgänge 1 bis 20, Distanzscheiben je Stapel 0 bis 50, Drehmomentstreuung 0 bis 90 %.</translation>
+    </message>
+    <message>
+        <source>A fastener group has 1 to 200 fasteners, not %1.</source>
+        <translation>Eine Schraubengruppe hat 1 bis 200 Verschraubungen, nicht %1.</translation>
+    </message>
+    <message>
+        <source>Fasteners are tightened in 1 to 10 steps, not %1.</source>
+        <translation>Verschraubungen werden in 1 bis 10 Schritten angezogen, nicht in %1.</translation>
+    </message>
+    <message>
+        <source>The group “%1” is tightened by %2, but no such value was given: give it.</source>
+        <translation>Die Gruppe „%1“ wird nach %2 angezogen, aber ein solcher Wert fehlt: angeben.</translation>
+    </message>
+    <message>
+        <source>The group “%1” is tightened by torque and angle, but no angle was given: give it.</source>
+        <translation>Die Gruppe „%1“ wird nach Drehmoment und Drehwinkel angezogen, aber der Winkel fehlt: angeben.</translation>
+    </message>
+    <message>
+        <source>The sequence names %1 twice: name each fastener of the group once.</source>
+        <translation>Die Reihenfolge nennt %1 zweimal: jede Verschraubung der Gruppe einmal nennen.</translation>
+    </message>
+    <message>
+        <source>The sequence names %1, which is of another group: name each fastener of the group once.</source>
+        <translation>Die Reihenfolge nennt %1 aus einer anderen Gruppe: jede Verschraubung der Gruppe einmal nennen.</translation>
+    </message>
+    <message>
+        <source>the person's name</source>
+        <translation>der Name der Person</translation>
+    </message>
+    <message>
+        <source>an instrument</source>
+        <translation>ein Messmittel</translation>
+    </message>
+    <message>
+        <source>The wrench %1 would reach from a larger torque to a smaller one: give the smaller first.</source>
+        <translation>Der Schlüssel %1 reichte von einem größeren zu einem kleineren Drehmoment: das kleinere zuerst angeben.</translation>
+    </message>
+    <message>
+        <source>The instrument %1 would be due on %2, before it was calibrated on %3: correct one of the dates.</source>
+        <translation>Das Messmittel %1 wäre am %2 fällig, vor seiner Kalibrierung am %3: eines der Daten berichtigen.</translation>
+    </message>
+    <message>
+        <source>The cycles of %1 cannot be negative: give counts of pulls.</source>
+        <translation>Die Lastspiele von %1 können nicht negativ sein: Anzahlen angeben.</translation>
+    </message>
+    <message>
+        <source>A journal is measured at stations 1 to 9 in directions 1 to 9: correct the place on it.</source>
+        <translation>Ein Zapfen wird an Messebenen 1 bis 9 in Richtungen 1 bis 9 gemessen: die Stelle darauf berichtigen.</translation>
+    </message>
+    <message>
+        <source>a journal's diameter</source>
+        <translation>ein Zapfendurchmesser</translation>
+    </message>
+    <message>
+        <source>A bore is measured at stations 1 to 9: correct the place in it.</source>
+        <translation>Eine Bohrung wird an Messebenen 1 bis 9 gemessen: die Stelle darin berichtigen.</translation>
+    </message>
+    <message>
+        <source>a bore</source>
+        <translation>eine Bohrung</translation>
+    </message>
+    <message>
+        <source>a shell</source>
+        <translation>eine Schale</translation>
+    </message>
+    <message>
+        <source>a shell's thickness</source>
+        <translation>die Dicke einer Schale</translation>
+    </message>
+    <message>
+        <source>Shell %1 cannot be both the upper and the lower one: name two shells.</source>
+        <translation>Schale %1 kann nicht die obere und die untere zugleich sein: zwei Schalen nennen.</translation>
+    </message>
+    <message>
+        <source>The shelf has no shell %1: enter its thickness first.</source>
+        <translation>Im Regal liegt keine Schale %1: zuerst ihre Dicke eintragen.</translation>
+    </message>
+    <message>
+        <source>Shell %1 already lies in %2: take another one.</source>
+        <translation>Schale %1 liegt schon in %2: eine andere nehmen.</translation>
+    </message>
+    <message>
+        <source>There is no fit “%1” in this record: set its band first.</source>
+        <translation>Eine Passung „%1“ gibt es in diesem Protokoll nicht: zuerst ihr Band festlegen.</translation>
+    </message>
+    <message>
+        <source>A fit is read at place 1 to 99, not %1.</source>
+        <translation>Eine Passung wird an Stelle 1 bis 99 gelesen, nicht %1.</translation>
+    </message>
+    <message>
+        <source>This engine has no throw %1: choose 1 to %2.</source>
+        <translation>Dieser Motor hat keine Kröpfung %1: 1 bis %2 wählen.</translation>
+    </message>
+    <message>
+        <source>a fit</source>
+        <translation>eine Passung</translation>
+    </message>
+    <message>
+        <source>There is one %1 only: leave the place empty.</source>
+        <translation>Es gibt nur eines davon (%1): die Stelle leer lassen.</translation>
+    </message>
+    <message>
+        <source>Say to what %1 was tightened: a torque, an angle or a stretch.</source>
+        <translation>Angeben, worauf %1 angezogen wurde: ein Drehmoment, ein Winkel oder eine Dehnung.</translation>
+    </message>
+    <message>
+        <source>The next verify round is number %1, not %2.</source>
+        <translation>Die nächste Prüfrunde ist Nummer %1, nicht %2.</translation>
+    </message>
+    <message>
+        <source>A verify round needs to know the fasteners: set the engine layout first.</source>
+        <translation>Eine Prüfrunde muss die Verschraubungen kennen: zuerst den Motoraufbau festlegen.</translation>
+    </message>
+    <message>
+        <source>Verify round %1 is not the one under way: begin it first.</source>
+        <translation>Prüfrunde %1 ist nicht die laufende: zuerst beginnen.</translation>
+    </message>
+    <message>
+        <source>A verify round pulls main-cap and rod fasteners, not %1.</source>
+        <translation>Eine Prüfrunde prüft Verschraubungen von Hauptlagerdeckeln und Pleueln, nicht %1.</translation>
+    </message>
+    <message>
+        <source>%1 has its outcome in round %2 already: strike that entry if it is wrong.</source>
+        <translation>%1 hat schon ein Ergebnis in Runde %2: diesen Eintrag streichen, wenn er falsch ist.</translation>
+    </message>
+    <message>
+        <source>Say by what angle %1 moved, for example 4°.</source>
+        <translation>Angeben, um welchen Winkel %1 nachgab, zum Beispiel 4°.</translation>
+    </message>
+    <message>
+        <source>%1 cannot have held and turned by an angle: enter it as moved.</source>
+        <translation>%1 kann nicht gehalten und sich zugleich gedreht haben: als nachgegeben eintragen.</translation>
+    </message>
+    <message>
+        <source>Passes count from 1 to 99, not %1.</source>
+        <translation>Durchgänge zählen von 1 bis 99, nicht %1.</translation>
+    </message>
+    <message>
+        <source>a gap</source>
+        <translation>ein Spaltmaß</translation>
+    </message>
+    <message>
+        <source>a shim</source>
+        <translation>eine Distanzscheibe</translation>
+    </message>
+    <message>
+        <source>a shim's thickness</source>
+        <translation>die Dicke einer Distanzscheibe</translation>
+    </message>
+    <message>
+        <source>Shim %1 lies in the stack at %2: build that stack without it first.</source>
+        <translation>Distanzscheibe %1 liegt im Stapel an %2: zuerst diesen Stapel ohne sie aufbauen.</translation>
+    </message>
+    <message>
+        <source>Shim %1 is pinned to %2 already: take that pin away first.</source>
+        <translation>Distanzscheibe %1 ist schon an %2 festgehalten: zuerst dort lösen.</translation>
+    </message>
+    <message>
+        <source>There is no stack at %1: build it first.</source>
+        <translation>An %1 ist kein Stapel: zuerst aufbauen.</translation>
+    </message>
+    <message>
+        <source>The stack at %1 is %2 already.</source>
+        <translation>Der Stapel an %1 ist schon so: %2.</translation>
+    </message>
+    <message>
+        <source>There is no stack on %1 to lay the straightedge on: build it, or put it back, first.</source>
+        <translation>An %1 ist kein Stapel, auf den das Haarlineal gelegt werden könnte: zuerst aufbauen oder wieder auflegen.</translation>
+    </message>
+    <message>
+        <source>the check that is judged again</source>
+        <translation>die Prüfung, die neu beurteilt wird</translation>
+    </message>
+    <message>
+        <source>is answered for each throw, and this engine has no throw %1.</source>
+        <translation>wird für jede Kröpfung beantwortet, und dieser Motor hat keine Kröpfung %1.</translation>
+    </message>
+    <message>
+        <source>is answered once for the engine: leave the throw out.</source>
+        <translation>wird einmal für den Motor beantwortet: die Kröpfung weglassen.</translation>
+    </message>
+    <message>
+        <source>A measured clearance and only that carries a value: give it, or answer pass or fail.</source>
+        <translation>Ein gemessener Abstand, und nur er, trägt einen Wert: angeben, oder mit bestanden oder nicht bestanden antworten.</translation>
+    </message>
+    <message>
+        <source>A clearance cannot be below zero: where parts touch, answer fail.</source>
+        <translation>Ein Abstand kann nicht unter null liegen: wo Teile sich berühren, nicht bestanden antworten.</translation>
+    </message>
+    <message>
+        <source>“%1” is answered by pass or fail, not measured.</source>
+        <translation>„%1“ wird mit bestanden oder nicht bestanden beantwortet, nicht gemessen.</translation>
+    </message>
+    <message>
+        <source>A pickup term cannot be negative: measure it from the rail.</source>
+        <translation>Ein Glied der Ansaugtiefe kann nicht negativ sein: vom Flansch aus messen.</translation>
+    </message>
+    <message>
+        <source>a pickup term</source>
+        <translation>ein Glied der Ansaugtiefe</translation>
+    </message>
+    <message>
+        <source>There is a finding %1 already: give this one the next number.</source>
+        <translation>Einen Befund %1 gibt es schon: diesem die nächste Nummer geben.</translation>
+    </message>
+    <message>
+        <source>a finding</source>
+        <translation>ein Befund</translation>
+    </message>
+    <message>
+        <source>the finding</source>
+        <translation>der Befund</translation>
+    </message>
+    <message>
+        <source>There is no finding %1 in this record.</source>
+        <translation>Einen Befund %1 gibt es in diesem Protokoll nicht.</translation>
+    </message>
+    <message>
+        <source>Finding %1 is settled already: open a new one.</source>
+        <translation>Befund %1 ist schon erledigt: einen neuen eröffnen.</translation>
+    </message>
+    <message>
+        <source>what was done about %1</source>
+        <translation>was wegen %1 getan wurde</translation>
+    </message>
+    <message>
+        <source>the note</source>
+        <translation>die Notiz</translation>
+    </message>
+    <message>
+        <source>The attachment “%1” carries no proper SHA-256 hash or size.</source>
+        <translation>Der Anhang „%1“ trägt keine richtige SHA-256-Prüfsumme oder Größe.</translation>
+    </message>
+    <message>
+        <source>the attachment's file name</source>
+        <translation>der Dateiname des Anhangs</translation>
+    </message>
+    <message>
+        <source>“%1” is ticked already: strike that entry if it is wrong.</source>
+        <translation>„%1“ ist schon abgehakt: diesen Eintrag streichen, wenn er falsch ist.</translation>
+    </message>
+    <message>
+        <source>“%1” comes after “%2”: do that first.</source>
+        <translation>„%1“ kommt nach „%2“: das zuerst tun.</translation>
+    </message>
+    <message>
+        <source>The sealant's open time is given in minutes, 1 to 1440.</source>
+        <translation>Die Offenzeit der Dichtmasse wird in Minuten angegeben, 1 bis 1440.</translation>
+    </message>
+    <message>
+        <source>The record cannot be signed off before “%1” is done.</source>
+        <translation>Das Protokoll kann nicht abgezeichnet werden, bevor „%1“ getan ist.</translation>
+    </message>
+    <message>
+        <source>This build is signed off already.</source>
+        <translation>Dieser Aufbau ist schon abgezeichnet.</translation>
+    </message>
+    <message>
+        <source>A new build begins when the one before is signed off: finish and sign this one first.</source>
+        <translation>Ein neuer Aufbau beginnt, wenn der vorige abgezeichnet ist: zuerst diesen beenden und abzeichnen.</translation>
+    </message>
+    <message>
+        <source>The next build of this engine is number %1.</source>
+        <translation>Der nächste Aufbau dieses Motors ist Nummer %1.</translation>
+    </message>
+    <message>
+        <source>why the engine is built anew</source>
+        <translation>warum der Motor neu aufgebaut wird</translation>
+    </message>
+    <message>
+        <source>why the entry is struck</source>
+        <translation>warum der Eintrag gestrichen wird</translation>
+    </message>
+    <message>
+        <source>%1 is too large for %2 of any engine: correct it.</source>
+        <translation>%1 ist zu groß für irgendeinen Motor (%2): berichtigen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be %2: it must be more than zero.</source>
+        <translation>%1 ist unmöglich (%2): es muss mehr als null sein.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be a torque on this engine: it must be more than zero and at most %2.</source>
+        <translation>%1 kann kein Drehmoment an diesem Motor sein: es muss mehr als null und höchstens %2 sein.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be an angle of tightening: it must be 0 to three turns.</source>
+        <translation>%1 kann kein Anzugswinkel sein: er muss 0 bis drei Umdrehungen betragen.</translation>
+    </message>
+    <message>
+        <source>Shim %1 is named twice in the stack at %2: there is one of it.</source>
+        <translation>Distanzscheibe %1 ist im Stapel an %2 zweimal genannt: es gibt sie nur einmal.</translation>
+    </message>
+    <message>
+        <source>Shim %1 is set aside%2: take it back into the kit first.</source>
+        <translation>Distanzscheibe %1 ist beiseitegelegt%2: zuerst in den Satz zurücknehmen.</translation>
+    </message>
+    <message>
+        <source>Shim %1 lies in the stack at %2 already: the same shim cannot be in two stacks.</source>
+        <translation>Distanzscheibe %1 liegt schon im Stapel an %2: dieselbe kann nicht in zwei Stapeln liegen.</translation>
+    </message>
+    <message>
+        <source>Say who makes this entry: every entry carries a person's name.</source>
+        <translation>Angeben, wer diesen Eintrag macht: jeder Eintrag trägt den Namen einer Person.</translation>
+    </message>
+    <message>
+        <source>This record knows no person “%1”: add them at the engine station first.</source>
+        <translation>Dieses Protokoll kennt keine Person „%1“: zuerst an der Station Motor hinzufügen.</translation>
+    </message>
+    <message>
+        <source>Clearance under the pickup</source>
+        <translation>Abstand unter dem Ansaugrohr</translation>
+    </message>
+    <message>
+        <source>Measure the %1, twice.</source>
+        <translation>Messen, zweimal: %1.</translation>
+    </message>
+    <message>
+        <source>Measure the %1 once more.</source>
+        <translation>Noch einmal messen: %1.</translation>
+    </message>
+    <message>
+        <source>not done</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation>gut</translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation>außerhalb</translation>
+    </message>
+    <message>
+        <source>too close to call</source>
+        <translation>nicht entscheidbar</translation>
+    </message>
+    <message>
+        <source>stale</source>
+        <translation>überholt</translation>
+    </message>
+    <message>
+        <source>Engine</source>
+        <translation>Motor</translation>
+    </message>
+    <message>
+        <source>Bearings</source>
+        <translation>Lager</translation>
+    </message>
+    <message>
+        <source>Fasteners</source>
+        <translation>Schrauben</translation>
+    </message>
+    <message>
+        <source>Girdle</source>
+        <translation>Platte</translation>
+    </message>
+    <message>
+        <source>Trial fit</source>
+        <translation>Probemontage</translation>
+    </message>
+    <message>
+        <source>Pickup</source>
+        <translation>Ansaugrohr</translation>
+    </message>
+    <message>
+        <source>Closing</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>History</source>
+        <translation>Verlauf</translation>
+    </message>
+    <message>
+        <source>There is no entry %1 to strike: this record has %2.</source>
+        <translation>Es gibt keinen Eintrag %1 zu streichen: dieses Protokoll hat %2.</translation>
+    </message>
+    <message>
+        <source>Entry %1 is itself a strike: make the struck entry again instead.</source>
+        <translation>Eintrag %1 ist selbst eine Streichung: stattdessen den gestrichenen Eintrag noch einmal machen.</translation>
+    </message>
+    <message>
+        <source>Entry %1 was struck already by entry %2.</source>
+        <translation>Eintrag %1 wurde schon durch Eintrag %2 gestrichen.</translation>
+    </message>
+    <message>
+        <source>Entry %1 needs entry %2: strike entry %3 first. (%4)</source>
+        <translation>Eintrag %1 braucht Eintrag %2: zuerst Eintrag %3 streichen. (%4)</translation>
+    </message>
+    <message>
+        <source>This build is signed off: strike the sign-off (entry %1) before any other entry.</source>
+        <translation>Dieser Aufbau ist abgezeichnet: vor jedem anderen Eintrag das Abzeichnen (Eintrag %1) streichen.</translation>
+    </message>
+    <message>
+        <source>This build is signed off and closed: begin a new build of this engine to go on.</source>
+        <translation>Dieser Aufbau ist abgezeichnet und geschlossen: zum Weitermachen einen neuen Aufbau dieses Motors beginnen.</translation>
+    </message>
+    <message>
+        <source>The trial fit is locked: %1</source>
+        <translation>Die Probemontage ist gesperrt: %1</translation>
+    </message>
+    <message>
+        <source>Closing is locked: %1</source>
+        <translation>Schließen ist gesperrt: %1</translation>
+    </message>
+    <message>
+        <source>The torques are verified with the stacks off: take off the one at %1 first.</source>
+        <translation>Die Drehmomente werden mit abgenommenen Stapeln nachgeprüft: zuerst den an %1 abnehmen.</translation>
+    </message>
+    <message>
+        <source>“%1” is no stale check of this record: only a stale one is judged again.</source>
+        <translation>„%1“ ist keine überholte Prüfung dieses Protokolls: nur eine überholte wird neu beurteilt.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be judged again from the numbers: %2. Measure it again.</source>
+        <translation>%1 lässt sich aus den Zahlen nicht neu beurteilen: %2. Noch einmal messen.</translation>
+    </message>
+    <message>
+        <source>%1, station %2, direction %3</source>
+        <translation>%1, Messebene %2, Richtung %3</translation>
+    </message>
+    <message>
+        <source>%1, station %2, %3</source>
+        <translation>%1, Messebene %2, %3</translation>
+    </message>
+    <message>
+        <source>%1, place %2</source>
+        <translation>%1, Stelle %2</translation>
+    </message>
+    <message>
+        <source>shim %1</source>
+        <translation>Distanzscheibe %1</translation>
+    </message>
+    <message>
+        <source>shell %1</source>
+        <translation>Schale %1</translation>
+    </message>
+    <message>
+        <source>The layout gives %1 for %2: it must be from %3 to %4.</source>
+        <translation>Der Motoraufbau gibt %1 an für: %2; es müssen %3 bis %4 sein.</translation>
+    </message>
+    <message>
+        <source>the number of main caps</source>
+        <translation>die Zahl der Hauptlagerdeckel</translation>
+    </message>
+    <message>
+        <source>the number of connecting rods</source>
+        <translation>die Zahl der Pleuel</translation>
+    </message>
+    <message>
+        <source>the number of crank throws</source>
+        <translation>die Zahl der Kröpfungen</translation>
+    </message>
+    <message>
+        <source>the first tied cap</source>
+        <translation>der erste verbundene Deckel</translation>
+    </message>
+    <message>
+        <source>the last tied cap</source>
+        <translation>der letzte verbundene Deckel</translation>
+    </message>
+    <message>
+        <source>the cap nearest to the pickup</source>
+        <translation>der Deckel am nächsten zum Ansaugrohr</translation>
+    </message>
+    <message>
+        <source>the cap nearest to the dipstick</source>
+        <translation>der Deckel am nächsten zum Ölmessstab</translation>
+    </message>
+    <message>
+        <source>The layout gives %1 fasteners per main cap: it must be 2 or 4.</source>
+        <translation>Der Motoraufbau gibt %1 Verschraubungen je Hauptlagerdeckel an: es müssen 2 oder 4 sein.</translation>
+    </message>
+    <message>
+        <source>The layout puts the girdle on the outer fasteners, but its caps have only an inner pair: choose the inner ones or four fasteners per cap.</source>
+        <translation>Der Motoraufbau legt die Platte auf die äußeren Verschraubungen, aber seine Deckel haben nur ein inneres Paar: die inneren wählen, oder vier je Deckel.</translation>
+    </message>
+    <message>
+        <source>The layout's spans must be positive and grow outwards: inner fasteners, outer fasteners, pan rails.</source>
+        <translation>Die Abstände des Motoraufbaus müssen positiv sein und nach außen wachsen: innere Verschraubungen, äußere, Ölwannenflansche.</translation>
+    </message>
+    <message>
+        <source>The layout's spans are larger than any engine on a stand: cap spacing up to 20 in, rails up to 60 in.</source>
+        <translation>Die Abstände des Motoraufbaus sind größer als jeder Motor auf einem Montagebock: Deckelabstand bis 20 in, Flansche bis 60 in.</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>inner</source>
+        <translation>innen</translation>
+    </message>
+    <message>
+        <source>outer</source>
+        <translation>außen</translation>
+    </message>
+    <message>
+        <source>main</source>
+        <translation>Hauptlager</translation>
+    </message>
+    <message>
+        <source>rod</source>
+        <translation>Pleuel</translation>
+    </message>
+    <message>
+        <source>girdle</source>
+        <translation>Platte</translation>
+    </message>
+    <message>
+        <source>pan</source>
+        <translation>Ölwanne</translation>
+    </message>
+    <message>
+        <source>front</source>
+        <translation>vorn</translation>
+    </message>
+    <message>
+        <source>rear</source>
+        <translation>hinten</translation>
+    </message>
+    <message>
+        <source>“%1” is no position: write the cap and its side, for example 3R.</source>
+        <translation>„%1“ ist keine Stelle: den Deckel und seine Seite schreiben, zum Beispiel 3R.</translation>
+    </message>
+    <message>
+        <source>“%1” is no journal: write main or rod and its number, for example main-3.</source>
+        <translation>„%1“ ist kein Zapfen: main oder rod und seine Nummer schreiben, zum Beispiel main-3.</translation>
+    </message>
+    <message>
+        <source>“%1” is no fastener: write its group, number and side, for example main-3R, rod-5L or pan-7.</source>
+        <translation>„%1“ ist keine Verschraubung: Gruppe, Nummer und Seite schreiben, zum Beispiel main-3R, rod-5L oder pan-7.</translation>
+    </message>
+    <message>
+        <source>“%1” is no day: write it as year-month-day, for example 2026-05-04.</source>
+        <translation>„%1“ ist kein Tag: als Jahr-Monat-Tag schreiben, zum Beispiel 2026-05-04.</translation>
+    </message>
+    <message>
+        <source>“%1” is no moment in UTC: write it like 2026-05-04T09:30:00.000Z.</source>
+        <translation>„%1“ ist kein Zeitpunkt in UTC: schreiben wie 2026-05-04T09:30:00.000Z.</translation>
+    </message>
+    <message>
+        <source>A band runs from its smaller to its larger end, but %1 is larger than %2: give the smaller one first.</source>
+        <translation>Ein Band geht vom kleineren zum größeren Ende, aber %1 ist größer als %2: das kleinere zuerst angeben.</translation>
+    </message>
+    <message>
+        <source>Nothing was typed for %1: type a value like %2.</source>
+        <translation>Nichts eingegeben für %1: einen Wert wie %2 eingeben.</translation>
+    </message>
+    <message>
+        <source>%1 has a comma, but the decimal mark here is a point: type %2 like %3.</source>
+        <translation>%1 enthält ein Komma, aber das Dezimalzeichen ist hier ein Punkt: %2 eingeben wie %3.</translation>
+    </message>
+    <message>
+        <source>%1 has both a comma and a point, so %2 could be read in two ways: use one decimal mark and no other separator.</source>
+        <translation>%1 enthält Komma und Punkt, daher ließe sich %2 auf zwei Arten lesen: ein Dezimalzeichen und kein anderes Trennzeichen verwenden.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read as %2: type a value like %3.</source>
+        <translation>%1 lässt sich nicht lesen als %2: einen Wert wie %3 eingeben.</translation>
+    </message>
+    <message>
+        <source>The sum typed for %1 has more than 20 terms: type fewer, or their total.</source>
+        <translation>Die Summe für %1 hat mehr als 20 Glieder: weniger eingeben, oder ihre Summe.</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>mindestens %1</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>höchstens %1</translation>
+    </message>
+    <message>
+        <source>%1 was read as %2, but %3 is expected within %4: correct it, or type ! behind it if it is really so.</source>
+        <translation>%1 wurde als %2 gelesen, aber %3 wird erwartet innerhalb %4: berichtigen, oder ! dahinter eingeben, wenn es wirklich so ist.</translation>
+    </message>
+    <message>
+        <source>%1 is a sum, but %2 is one value: type it like %3.</source>
+        <translation>%1 ist eine Summe, aber %2 ist ein einzelner Wert: eingeben wie %3.</translation>
+    </message>
+    <message>
+        <source>%1 is larger than anything on an engine stand: correct %2.</source>
+        <translation>%1 ist größer als alles auf einem Montagebock: %2 berichtigen.</translation>
+    </message>
+    <message>
+        <source>%1 is a fraction without a unit, and %2 is in millimetres: type its unit, for example 1/4 in.</source>
+        <translation>%1 ist ein Bruch ohne Einheit, und %2 ist in Millimetern: die Einheit eingeben, zum Beispiel 1/4 in.</translation>
+    </message>
+    <message>
+        <source>%1 could be %2 inches or %3 thousandths, and %4 is in inches: type %5 thou, %6 in, or the decimal.</source>
+        <translation>%1 könnten %2 Zoll oder %3 Tausendstel sein, und %4 ist in Zoll: %5 thou, %6 in oder den Dezimalbruch eingeben.</translation>
+    </message>
+    <message>
+        <source>0.0575 or 57.5 thou</source>
+        <translation>0.0575 oder 57.5 thou</translation>
+    </message>
+    <message>
+        <source>%1 is a sum, but %2 is one value: type it like 21 °C.</source>
+        <translation>%1 ist eine Summe, aber %2 ist ein einzelner Wert: eingeben wie 21 °C.</translation>
+    </message>
+    <message>
+        <source>%1 is no temperature of an engine: correct %2.</source>
+        <translation>%1 ist keine Temperatur eines Motors: %2 berichtigen.</translation>
+    </message>
+    <message>
+        <source>%1 does not do for %2: type a whole number from %3 to %4.</source>
+        <translation>%1 taugt nicht für %2: eine ganze Zahl von %3 bis %4 eingeben.</translation>
+    </message>
+    <message>
+        <source>“%1” is none of: %2.</source>
+        <translation>„%1“ ist nichts von: %2.</translation>
+    </message>
+    <message>
+        <source>(typed “%1”)</source>
+        <translation>(eingegeben „%1“)</translation>
+    </message>
+    <message>
+        <source>“%1” must be a whole number.</source>
+        <translation>„%1“ muss eine ganze Zahl sein.</translation>
+    </message>
+    <message>
+        <source>“%1” must be a text in quotes.</source>
+        <translation>„%1“ muss ein Text in Anführungszeichen sein.</translation>
+    </message>
+    <message>
+        <source>The entry “%1” has no member “%2”.</source>
+        <translation>Der Eintrag „%1“ hat kein Element „%2“.</translation>
+    </message>
+    <message>
+        <source>This is no JSON object: %1.</source>
+        <translation>Das ist kein JSON-Objekt: %1.</translation>
+    </message>
+    <message>
+        <source>%1 at character %2</source>
+        <translation>%1 bei Zeichen %2</translation>
+    </message>
+    <message>
+        <source>an entry stands in braces</source>
+        <translation>ein Eintrag steht in geschweiften Klammern</translation>
+    </message>
+    <message>
+        <source>The entry has no member “kind”: say what it is, for example "kind": "gap_reading".</source>
+        <translation>Der Eintrag hat kein Element „kind“: angeben, was er ist, zum Beispiel "kind": "gap_reading".</translation>
+    </message>
+    <message>
+        <source>A seal is 64 hexadecimal digits, but “%1” is not.</source>
+        <translation>Ein Siegel sind 64 hexadezimale Ziffern, „%1“ aber nicht.</translation>
+    </message>
+    <message>
+        <source>guarded</source>
+        <translation>mit Sicherheitsband</translation>
+    </message>
+    <message>
+        <source>simple</source>
+        <translation>einfach</translation>
+    </message>
+    <message>
+        <source>k = 2</source>
+        <translation>k = 2</translation>
+    </message>
+    <message>
+        <source>Student's t</source>
+        <translation>Students t</translation>
+    </message>
+    <message>
+        <source>smallest residual</source>
+        <translation>kleinstes Restmaß</translation>
+    </message>
+    <message>
+        <source>least twist</source>
+        <translation>kleinste Verwindung</translation>
+    </message>
+    <message>
+        <source>torque</source>
+        <translation>Drehmoment</translation>
+    </message>
+    <message>
+        <source>torque and angle</source>
+        <translation>Drehmoment und Drehwinkel</translation>
+    </message>
+    <message>
+        <source>stretch</source>
+        <translation>Dehnung</translation>
+    </message>
+    <message>
+        <source>micrometer</source>
+        <translation>Messschraube</translation>
+    </message>
+    <message>
+        <source>bore gauge</source>
+        <translation>Innenmessgerät</translation>
+    </message>
+    <message>
+        <source>feeler gauge</source>
+        <translation>Fühlerlehre</translation>
+    </message>
+    <message>
+        <source>straightedge</source>
+        <translation>Haarlineal</translation>
+    </message>
+    <message>
+        <source>depth gauge</source>
+        <translation>Tiefenmaß</translation>
+    </message>
+    <message>
+        <source>dial indicator</source>
+        <translation>Messuhr</translation>
+    </message>
+    <message>
+        <source>gauging strip</source>
+        <translation>Messstreifen</translation>
+    </message>
+    <message>
+        <source>torque wrench</source>
+        <translation>Drehmomentschlüssel</translation>
+    </message>
+    <message>
+        <source>angle gauge</source>
+        <translation>Winkelmesser</translation>
+    </message>
+    <message>
+        <source>stretch gauge</source>
+        <translation>Dehnungsmessgerät</translation>
+    </message>
+    <message>
+        <source>calliper</source>
+        <translation>Messschieber</translation>
+    </message>
+    <message>
+        <source>bore with shells</source>
+        <translation>Bohrung mit Schalen</translation>
+    </message>
+    <message>
+        <source>housing</source>
+        <translation>Gehäusebohrung</translation>
+    </message>
+    <message>
+        <source>nut and washer</source>
+        <translation>Mutter und Scheibe</translation>
+    </message>
+    <message>
+        <source>pan rail</source>
+        <translation>Ölwannenflansch</translation>
+    </message>
+    <message>
+        <source>shells</source>
+        <translation>Schalen</translation>
+    </message>
+    <message>
+        <source>crank</source>
+        <translation>Kurbelwelle</translation>
+    </message>
+    <message>
+        <source>gasket</source>
+        <translation>Dichtung</translation>
+    </message>
+    <message>
+        <source>girdle plate</source>
+        <translation>Versteifungsplatte</translation>
+    </message>
+    <message>
+        <source>pickup</source>
+        <translation>Ansaugrohr</translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation>gehalten</translation>
+    </message>
+    <message>
+        <source>moved</source>
+        <translation>nachgegeben</translation>
+    </message>
+    <message>
+        <source>taken off</source>
+        <translation>abgenommen</translation>
+    </message>
+    <message>
+        <source>put back</source>
+        <translation>wieder aufgelegt</translation>
+    </message>
+    <message>
+        <source>taken apart</source>
+        <translation>zerlegt</translation>
+    </message>
+    <message>
+        <source>rocks</source>
+        <translation>kippelt</translation>
+    </message>
+    <message>
+        <source>drags</source>
+        <translation>saugt</translation>
+    </message>
+    <message>
+        <source>loose</source>
+        <translation>lose</translation>
+    </message>
+    <message>
+        <source>stamped face</source>
+        <translation>gestempelte Fläche</translation>
+    </message>
+    <message>
+        <source>plain face</source>
+        <translation>glatte Fläche</translation>
+    </message>
+    <message>
+        <source>dipstick clear</source>
+        <translation>Ölmessstab frei</translation>
+    </message>
+    <message>
+        <source>pickup tube clear</source>
+        <translation>Saugrohr frei</translation>
+    </message>
+    <message>
+        <source>counterweights clear</source>
+        <translation>Gegengewichte frei</translation>
+    </message>
+    <message>
+        <source>rod bolts clear</source>
+        <translation>Pleuelschrauben frei</translation>
+    </message>
+    <message>
+        <source>two turns by hand, nothing binds</source>
+        <translation>zwei Umdrehungen von Hand, nichts klemmt</translation>
+    </message>
+    <message>
+        <source>keyway agrees at top dead centre</source>
+        <translation>Passfedernut stimmt am oberen Totpunkt</translation>
+    </message>
+    <message>
+        <source>pass</source>
+        <translation>bestanden</translation>
+    </message>
+    <message>
+        <source>fail</source>
+        <translation>nicht bestanden</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>gemessen</translation>
+    </message>
+    <message>
+        <source>pan depth</source>
+        <translation>Wannentiefe</translation>
+    </message>
+    <message>
+        <source>compressed gasket</source>
+        <translation>gepresste Dichtung</translation>
+    </message>
+    <message>
+        <source>pickup below rail</source>
+        <translation>Ansaugrohr unter dem Flansch</translation>
+    </message>
+    <message>
+        <source>stacks refitted by label</source>
+        <translation>Stapel nach Beschriftung wieder aufgelegt</translation>
+    </message>
+    <message>
+        <source>sealant bead laid</source>
+        <translation>Raupe Dichtmasse gelegt</translation>
+    </message>
+    <message>
+        <source>girdle lowered</source>
+        <translation>Platte aufgesetzt</translation>
+    </message>
+    <message>
+        <source>nuts tightened in steps and sequence</source>
+        <translation>Muttern in Schritten und Reihenfolge angezogen</translation>
+    </message>
+    <message>
+        <source>pan fastened</source>
+        <translation>Ölwanne befestigt</translation>
+    </message>
+    <message>
+        <source>must be 0 or 1</source>
+        <translation>muss 0 oder 1 sein</translation>
+    </message>
+    <message>
+        <source>holds a word it does not know: %1</source>
+        <translation>enthält ein unbekanntes Wort: %1</translation>
+    </message>
+    <message>
+        <source>holds a number too large for any engine</source>
+        <translation>enthält eine Zahl, die für jeden Motor zu groß ist</translation>
+    </message>
+    <message>
+        <source>angle</source>
+        <translation>Winkel</translation>
+    </message>
+    <message>
+        <source>bag</source>
+        <translation>Beutel</translation>
+    </message>
+    <message>
+        <source>band</source>
+        <translation>Band</translation>
+    </message>
+    <message>
+        <source>build</source>
+        <translation>Aufbau</translation>
+    </message>
+    <message>
+        <source>calibrated</source>
+        <translation>kalibriert</translation>
+    </message>
+    <message>
+        <source>cap spacing</source>
+        <translation>Deckelabstand</translation>
+    </message>
+    <message>
+        <source>caps</source>
+        <translation>Deckel</translation>
+    </message>
+    <message>
+        <source>caption</source>
+        <translation>Bildtext</translation>
+    </message>
+    <message>
+        <source>check</source>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>clearance</source>
+        <translation>Spiel</translation>
+    </message>
+    <message>
+        <source>count</source>
+        <translation>Anzahl</translation>
+    </message>
+    <message>
+        <source>counterweight minimum</source>
+        <translation>Mindestabstand der Gegengewichte</translation>
+    </message>
+    <message>
+        <source>coverage</source>
+        <translation>Überdeckung</translation>
+    </message>
+    <message>
+        <source>customer</source>
+        <translation>Kunde</translation>
+    </message>
+    <message>
+        <source>cutout side</source>
+        <translation>Seite der Aussparung</translation>
+    </message>
+    <message>
+        <source>cutout towards</source>
+        <translation>Aussparung nach</translation>
+    </message>
+    <message>
+        <source>cycles</source>
+        <translation>Lastspiele</translation>
+    </message>
+    <message>
+        <source>decision</source>
+        <translation>Entscheidung</translation>
+    </message>
+    <message>
+        <source>diameter</source>
+        <translation>Durchmesser</translation>
+    </message>
+    <message>
+        <source>dipstick cap</source>
+        <translation>Deckel des Ölmessstabs</translation>
+    </message>
+    <message>
+        <source>dipstick side</source>
+        <translation>Seite des Ölmessstabs</translation>
+    </message>
+    <message>
+        <source>direction</source>
+        <translation>Richtung</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>getan</translation>
+    </message>
+    <message>
+        <source>due</source>
+        <translation>fällig</translation>
+    </message>
+    <message>
+        <source>due cycles</source>
+        <translation>fällige Lastspiele</translation>
+    </message>
+    <message>
+        <source>engine</source>
+        <translation>Motor</translation>
+    </message>
+    <message>
+        <source>entry</source>
+        <translation>Eintrag</translation>
+    </message>
+    <message>
+        <source>face up</source>
+        <translation>Fläche oben</translation>
+    </message>
+    <message>
+        <source>fastener</source>
+        <translation>Verschraubung</translation>
+    </message>
+    <message>
+        <source>fastener group</source>
+        <translation>Schraubengruppe</translation>
+    </message>
+    <message>
+        <source>fasteners per cap</source>
+        <translation>Verschraubungen je Deckel</translation>
+    </message>
+    <message>
+        <source>feel</source>
+        <translation>Gefühl</translation>
+    </message>
+    <message>
+        <source>file name</source>
+        <translation>Dateiname</translation>
+    </message>
+    <message>
+        <source>finding</source>
+        <translation>Befund</translation>
+    </message>
+    <message>
+        <source>fit</source>
+        <translation>Passung</translation>
+    </message>
+    <message>
+        <source>gap</source>
+        <translation>Spaltmaß</translation>
+    </message>
+    <message>
+        <source>girdle ring</source>
+        <translation>Ring der Platte</translation>
+    </message>
+    <message>
+        <source>grade</source>
+        <translation>Festigkeitsklasse</translation>
+    </message>
+    <message>
+        <source>half</source>
+        <translation>Hälfte</translation>
+    </message>
+    <message>
+        <source>hi</source>
+        <translation>obere Grenze</translation>
+    </message>
+    <message>
+        <source>instrument</source>
+        <translation>Messmittel</translation>
+    </message>
+    <message>
+        <source>is aside</source>
+        <translation>beiseitegelegt</translation>
+    </message>
+    <message>
+        <source>is marked</source>
+        <translation>beschriftet</translation>
+    </message>
+    <message>
+        <source>is pinned</source>
+        <translation>festgehalten</translation>
+    </message>
+    <message>
+        <source>item</source>
+        <translation>Punkt</translation>
+    </message>
+    <message>
+        <source>journal</source>
+        <translation>Zapfen</translation>
+    </message>
+    <message>
+        <source>kit tolerance</source>
+        <translation>Toleranz des Satzes</translation>
+    </message>
+    <message>
+        <source>largest stack</source>
+        <translation>größter Stapel</translation>
+    </message>
+    <message>
+        <source>largest torque</source>
+        <translation>größtes Drehmoment</translation>
+    </message>
+    <message>
+        <source>limit of error</source>
+        <translation>Fehlergrenze</translation>
+    </message>
+    <message>
+        <source>lo</source>
+        <translation>untere Grenze</translation>
+    </message>
+    <message>
+        <source>lubricant</source>
+        <translation>Schmierstoff</translation>
+    </message>
+    <message>
+        <source>maker</source>
+        <translation>Hersteller</translation>
+    </message>
+    <message>
+        <source>marked</source>
+        <translation>beschriftet</translation>
+    </message>
+    <message>
+        <source>media type</source>
+        <translation>Medientyp</translation>
+    </message>
+    <message>
+        <source>method</source>
+        <translation>Verfahren</translation>
+    </message>
+    <message>
+        <source>minimum passes</source>
+        <translation>Mindestdurchgänge</translation>
+    </message>
+    <message>
+        <source>move</source>
+        <translation>Schritt des Stapels</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>objective</source>
+        <translation>Ziel des Plans</translation>
+    </message>
+    <message>
+        <source>open minutes</source>
+        <translation>Offenzeit in Minuten</translation>
+    </message>
+    <message>
+        <source>original sha256</source>
+        <translation>sha256 des Originals</translation>
+    </message>
+    <message>
+        <source>outcome</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>outer stud span</source>
+        <translation>Abstand der äußeren Bolzen</translation>
+    </message>
+    <message>
+        <source>part</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
+        <source>pass %1</source>
+        <translation>Durchgang %1</translation>
+    </message>
+    <message>
+        <source>pickup cap</source>
+        <translation>Deckel des Ansaugrohrs</translation>
+    </message>
+    <message>
+        <source>pickup side</source>
+        <translation>Seite des Ansaugrohrs</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>position</source>
+        <translation>Stelle</translation>
+    </message>
+    <message>
+        <source>rail span</source>
+        <translation>Flanschabstand</translation>
+    </message>
+    <message>
+        <source>repeat limit</source>
+        <translation>Wiederholgrenze</translation>
+    </message>
+    <message>
+        <source>result</source>
+        <translation>Resultat</translation>
+    </message>
+    <message>
+        <source>ring</source>
+        <translation>Ring</translation>
+    </message>
+    <message>
+        <source>rods</source>
+        <translation>Pleuel</translation>
+    </message>
+    <message>
+        <source>role</source>
+        <translation>Rolle</translation>
+    </message>
+    <message>
+        <source>round</source>
+        <translation>Runde</translation>
+    </message>
+    <message>
+        <source>serial</source>
+        <translation>Seriennummer</translation>
+    </message>
+    <message>
+        <source>sha256</source>
+        <translation>sha256</translation>
+    </message>
+    <message>
+        <source>shell</source>
+        <translation>Schale</translation>
+    </message>
+    <message>
+        <source>shim</source>
+        <translation>Distanzscheibe</translation>
+    </message>
+    <message>
+        <source>shop</source>
+        <translation>Werkstatt</translation>
+    </message>
+    <message>
+        <source>size bytes</source>
+        <translation>Größe in Bytes</translation>
+    </message>
+    <message>
+        <source>smallest torque</source>
+        <translation>kleinstes Drehmoment</translation>
+    </message>
+    <message>
+        <source>source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>statement</source>
+        <translation>Erklärung</translation>
+    </message>
+    <message>
+        <source>station</source>
+        <translation>Messebene</translation>
+    </message>
+    <message>
+        <source>step</source>
+        <translation>Schritt</translation>
+    </message>
+    <message>
+        <source>steps</source>
+        <translation>Schritte</translation>
+    </message>
+    <message>
+        <source>stud span</source>
+        <translation>Bolzenabstand</translation>
+    </message>
+    <message>
+        <source>target</source>
+        <translation>Ziel</translation>
+    </message>
+    <message>
+        <source>term</source>
+        <translation>Glied</translation>
+    </message>
+    <message>
+        <source>text</source>
+        <translation>Text</translation>
+    </message>
+    <message>
+        <source>thickness</source>
+        <translation>Dicke</translation>
+    </message>
+    <message>
+        <source>thread</source>
+        <translation>Gewinde</translation>
+    </message>
+    <message>
+        <source>throw number</source>
+        <translation>Nummer der Kröpfung</translation>
+    </message>
+    <message>
+        <source>throws</source>
+        <translation>Kröpfungen</translation>
+    </message>
+    <message>
+        <source>tied first</source>
+        <translation>erster verbundener</translation>
+    </message>
+    <message>
+        <source>tied last</source>
+        <translation>letzter verbundener</translation>
+    </message>
+    <message>
+        <source>tightening order</source>
+        <translation>Anzugsfolge</translation>
+    </message>
+    <message>
+        <source>torque scatter percent</source>
+        <translation>Drehmomentstreuung in Prozent</translation>
+    </message>
+    <message>
+        <source>type</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>was</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation>warum</translation>
+    </message>
+    <message>
+        <source>Entry %1 stands where entry %2 must be: entries were removed, inserted or put in another order.</source>
+        <translation>Eintrag %1 steht, wo Eintrag %2 stehen muss: Einträge wurden entfernt, eingefügt oder umgestellt.</translation>
+    </message>
+    <message>
+        <source>The seal of entry %1 does not fit: it, or an entry before it, was altered after it was sealed.</source>
+        <translation>Das Siegel von Eintrag %1 passt nicht: er oder ein Eintrag davor wurde nach dem Besiegeln verändert.</translation>
+    </message>
+    <message>
+        <source>must hold names parted by single spaces</source>
+        <translation>muss Namen enthalten, die durch einzelne Leerzeichen getrennt sind</translation>
+    </message>
+    <message>
+        <source>The entry “%1” cannot be read: %2</source>
+        <translation>Der Eintrag „%1“ lässt sich nicht lesen: %2</translation>
+    </message>
+    <message>
+        <source>This program knows no entry kind “%1”: check its spelling.</source>
+        <translation>Dieses Programm kennt keine Eintragsart „%1“: die Schreibung prüfen.</translation>
+    </message>
+    <message>
+        <source>The entry “%1” has %2 values, but its kind has %3.</source>
+        <translation>Der Eintrag „%1“ hat %2 Werte, seine Art aber %3.</translation>
+    </message>
+    <message>
+        <source>%1 exists already and is not overwritten: choose another name.</source>
+        <translation>%1 gibt es schon und wird nicht überschrieben: einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be kept as %2: %3.</source>
+        <translation>%1 lässt sich nicht als %2 aufbewahren: %3.</translation>
+    </message>
+    <message>
+        <source>%1 is the record itself: choose a copy of it.</source>
+        <translation>%1 ist das Protokoll selbst: eine Kopie davon wählen.</translation>
+    </message>
+    <message>
+        <source>The copy is not restored: %1</source>
+        <translation>Die Kopie wird nicht wiederhergestellt: %1</translation>
+    </message>
+    <message>
+        <source>holds a text longer than %1 KiB: shorten it</source>
+        <translation>enthält einen Text über %1 KiB: kürzen</translation>
+    </message>
+    <message>
+        <source>holds a text that is not plain UTF-8: type it anew</source>
+        <translation>enthält einen Text, der kein reines UTF-8 ist: neu eingeben</translation>
+    </message>
+    <message>
+        <source>In %1 %2 is damaged: %3</source>
+        <translation>In %1 ist %2 beschädigt: %3</translation>
+    </message>
+    <message>
+        <source>its seal has the wrong length.</source>
+        <translation>das Siegel hat die falsche Länge.</translation>
+    </message>
+    <message>
+        <source>In %1 “%2” of %3 %4.</source>
+        <translation>In %1, „%2“ von %3: %4.</translation>
+    </message>
+    <message>
+        <source>In %1 “%2” of %3 is neither a whole number nor a text: the file is damaged.</source>
+        <translation>In %1 ist „%2“ von %3 weder eine ganze Zahl noch ein Text: die Datei ist beschädigt.</translation>
+    </message>
+    <message>
+        <source>%1 has details of %2 in the table “%3” without that entry: it was altered or damaged.</source>
+        <translation>%1 hat Einzelheiten von %2 in der Tabelle „%3“ ohne diesen Eintrag: verändert oder beschädigt.</translation>
+    </message>
+    <message>
+        <source>its row is gone.</source>
+        <translation>die Zeile fehlt.</translation>
+    </message>
+    <message>
+        <source>Entry %1: %2</source>
+        <translation>Eintrag %1: %2</translation>
+    </message>
+    <message>
+        <source>“%1” is no moment as a record writes it.</source>
+        <translation>„%1“ ist kein Zeitpunkt, wie ihn ein Protokoll schreibt.</translation>
+    </message>
+    <message>
+        <source>its person %1.</source>
+        <translation>die Person %1.</translation>
+    </message>
+    <message>
+        <source>The moment of this entry lies outside the calendar: set the clock of this computer.</source>
+        <translation>Der Zeitpunkt dieses Eintrags liegt außerhalb des Kalenders: die Uhr dieses Rechners stellen.</translation>
+    </message>
+    <message>
+        <source>The copy to salvage from cannot be written: %1.</source>
+        <translation>Die Kopie, aus der gerettet wird, lässt sich nicht schreiben: %1.</translation>
+    </message>
+    <message>
+        <source>The copy to salvage from cannot be written.</source>
+        <translation>Die Kopie, aus der gerettet wird, lässt sich nicht schreiben.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read: %2.</source>
+        <translation>%1 lässt sich nicht lesen: %2.</translation>
+    </message>
+    <message>
+        <source>There is no room to work on a copy of %1: %2.</source>
+        <translation>Für eine Arbeitskopie von %1 ist kein Platz: %2.</translation>
+    </message>
+    <message>
+        <source>The disk does not give %1 blocks of the file.</source>
+        <translation>Der Datenträger gibt %1 Blöcke der Datei nicht her.</translation>
+    </message>
+    <message>
+        <source>A write that was cut off is taken back first.</source>
+        <translation>Ein abgebrochener Schreibvorgang wird zuerst zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>There is no room to work on a copy of %1.</source>
+        <translation>Für eine Arbeitskopie von %1 ist kein Platz.</translation>
+    </message>
+    <message>
+        <source>There is no room to work on a copy of the damaged record.</source>
+        <translation>Für eine Arbeitskopie des beschädigten Protokolls ist kein Platz.</translation>
+    </message>
+    <message>
+        <source>The tables of the record cannot be found any more: look for a copy of it.</source>
+        <translation>Die Tabellen des Protokolls sind nicht mehr zu finden: nach einer Kopie suchen.</translation>
+    </message>
+    <message>
+        <source>The header or the list of tables was damaged or altered and is taken from a fresh record.</source>
+        <translation>Der Kopf oder das Tabellenverzeichnis war beschädigt oder verändert und wird aus einem neuen Protokoll genommen.</translation>
+    </message>
+    <message>
+        <source>There is no folder %1: make it first.</source>
+        <translation>Es gibt keinen Ordner %1: zuerst anlegen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be made: %2.</source>
+        <translation>%1 lässt sich nicht anlegen: %2.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be opened: %2.</source>
+        <translation>%1 lässt sich nicht öffnen: %2.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be put safely on the disk: %2.</source>
+        <translation>%1 lässt sich nicht sicher auf den Datenträger schreiben: %2.</translation>
+    </message>
+    <message>
+        <source>%1 is no file that could be replaced: choose another name.</source>
+        <translation>%1 ist keine Datei, die ersetzt werden könnte: einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be replaced: %2.</source>
+        <translation>%1 lässt sich nicht ersetzen: %2.</translation>
+    </message>
+    <message>
+        <source>%1 no longer holds the entries that were read from it: it was replaced. Save a copy of what is on screen elsewhere.</source>
+        <translation>%1 enthält nicht mehr die Einträge, die daraus gelesen wurden: die Datei wurde ersetzt. Eine Kopie dessen, was auf dem Bildschirm steht, anderswo speichern.</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (%2): salvage what can be read into a new file.</source>
+        <translation>%1 ist beschädigt (%2): was lesbar ist, in eine neue Datei retten.</translation>
+    </message>
+    <message>
+        <source>Not one entry of %1 can be read: look for a copy of it.</source>
+        <translation>Kein einziger Eintrag von %1 ist lesbar: nach einer Kopie suchen.</translation>
+    </message>
+    <message>
+        <source>it strikes entry %1, which is lost.</source>
+        <translation>er streicht Eintrag %1, der verloren ist.</translation>
+    </message>
+    <message>
+        <source>the bytes of its attachment “%1” cannot be read.</source>
+        <translation>die Bytes seines Anhangs „%1“ sind nicht lesbar.</translation>
+    </message>
+    <message>
+        <source>%1 is empty: it is no build record.</source>
+        <translation>%1 ist leer: kein Aufbauprotokoll.</translation>
+    </message>
+    <message>
+        <source>%1 breaks off within its first 100 bytes: look for a copy of it.</source>
+        <translation>%1 bricht in den ersten 100 Bytes ab: nach einer Kopie suchen.</translation>
+    </message>
+    <message>
+        <source>%1 is no build record: choose a file that ends in .caprail.</source>
+        <translation>%1 ist kein Aufbauprotokoll: eine Datei wählen, die auf .caprail endet.</translation>
+    </message>
+    <message>
+        <source>%1 is damaged in its first bytes: salvage what can be read into a new file.</source>
+        <translation>%1 ist in den ersten Bytes beschädigt: was lesbar ist, in eine neue Datei retten.</translation>
+    </message>
+    <message>
+        <source>%1 is a database of another program, not a build record: choose a file that ends in .caprail.</source>
+        <translation>%1 ist die Datenbank eines anderen Programms, kein Aufbauprotokoll: eine Datei wählen, die auf .caprail endet.</translation>
+    </message>
+    <message>
+        <source>%1 was written by a newer version of this program (its tables are of version %2, this program knows up to %3): open it with that one; it was not touched.</source>
+        <translation>%1 wurde von einer neueren Version dieses Programms geschrieben (Tabellen der Version %2, dieses Programm kennt bis %3): damit öffnen; es wurde nichts geändert.</translation>
+    </message>
+    <message>
+        <source>%1 is damaged: %2. Salvage what can be read into a new file.</source>
+        <translation>%1 ist beschädigt: %2. Was lesbar ist, in eine neue Datei retten.</translation>
+    </message>
+    <message>
+        <source>its version number is %1</source>
+        <translation>die Versionsnummer ist %1</translation>
+    </message>
+    <message>
+        <source>it was switched to write-ahead mode, which leaves parts of a record beside the file</source>
+        <translation>sie wurde auf vorausschreibendes Protokoll umgestellt, das Teile neben der Datei lässt</translation>
+    </message>
+    <message>
+        <source>its file format is %1/%2, that of a record is 1/1</source>
+        <translation>das Dateiformat ist %1/%2, das eines Protokolls 1/1</translation>
+    </message>
+    <message>
+        <source>its page size is %1</source>
+        <translation>die Seitengröße ist %1</translation>
+    </message>
+    <message>
+        <source>it breaks off within its first page</source>
+        <translation>sie bricht in der ersten Seite ab</translation>
+    </message>
+    <message>
+        <source>There is no file %1: check its name and folder.</source>
+        <translation>Es gibt keine Datei %1: Namen und Ordner prüfen.</translation>
+    </message>
+    <message>
+        <source>%1 is no plain file: choose a file that ends in .caprail.</source>
+        <translation>%1 ist keine gewöhnliche Datei: eine Datei wählen, die auf .caprail endet.</translation>
+    </message>
+    <message>
+        <source>%1 was opened to be read only.</source>
+        <translation>%1 wurde nur zum Lesen geöffnet.</translation>
+    </message>
+    <message>
+        <source>%1 was written by an earlier version of this program: it can be read, and written once it is upgraded.</source>
+        <translation>%1 wurde von einer früheren Version dieses Programms geschrieben: lesbar, und beschreibbar, sobald auf den neuen Stand gebracht.</translation>
+    </message>
+    <message>
+        <source>“%1” is larger than a record takes (%2 MiB): make it smaller first.</source>
+        <translation>„%1“ ist größer, als ein Protokoll aufnimmt (%2 MiB): zuerst verkleinern.</translation>
+    </message>
+    <message>
+        <source>The bytes of “%1” do not fit the size and hash that its entry gives.</source>
+        <translation>Die Bytes von „%1“ passen nicht zu Größe und Prüfsumme in seinem Eintrag.</translation>
+    </message>
+    <message>
+        <source>%1 was written by another program since it was read: read it again, then store the entry.</source>
+        <translation>%1 wurde seit dem Lesen von einem anderen Programm geschrieben: noch einmal lesen, dann den Eintrag speichern.</translation>
+    </message>
+    <message>
+        <source>%1 holds no attachment with the hash %2.</source>
+        <translation>%1 enthält keinen Anhang mit der Prüfsumme %2.</translation>
+    </message>
+    <message>
+        <source>In %1 the attachment %2 is damaged or was altered: its bytes no longer fit their hash.</source>
+        <translation>In %1 ist der Anhang %2 beschädigt oder verändert: seine Bytes passen nicht mehr zur Prüfsumme.</translation>
+    </message>
+    <message>
+        <source>The bytes of “%1” (entry %2) could not be read: %3</source>
+        <translation>Die Bytes von „%1“ (Eintrag %2) waren nicht lesbar: %3</translation>
+    </message>
+    <message>
+        <source>%1 was restored from a copy of an earlier version: it can be read, and written once it is upgraded.</source>
+        <translation>%1 wurde aus einer Kopie einer früheren Version wiederhergestellt: lesbar, und beschreibbar, sobald auf den neuen Stand gebracht.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be found: %2.</source>
+        <translation>%1 ist nicht zu finden: %2.</translation>
+    </message>
+    <message>
+        <source>%1 was moved or deleted while it was open, or its disk was taken away: put it back and try again, or save a copy elsewhere.</source>
+        <translation>%1 wurde verschoben oder gelöscht, während es offen war, oder der Datenträger wurde entfernt: zurücklegen und noch einmal versuchen, oder eine Kopie anderswo speichern.</translation>
+    </message>
+    <message>
+        <source>%1 does not answer (%2): check its disk and try again, or save a copy elsewhere.</source>
+        <translation>%1 antwortet nicht (%2): den Datenträger prüfen und noch einmal versuchen, oder eine Kopie anderswo speichern.</translation>
+    </message>
+    <message>
+        <source>%1 was replaced by another file while it was open: save a copy elsewhere, then look at both.</source>
+        <translation>%1 wurde durch eine andere Datei ersetzt, während es offen war: eine Kopie anderswo speichern, dann beide ansehen.</translation>
+    </message>
+    <message>
+        <source>%1 may only be read: change its permissions, or save a copy elsewhere.</source>
+        <translation>%1 darf nur gelesen werden: die Rechte ändern, oder eine Kopie anderswo speichern.</translation>
+    </message>
+    <message>
+        <source>%1 has a second name on this disk (a hard link): save a copy and work in that.</source>
+        <translation>%1 hat auf diesem Datenträger einen zweiten Namen (harte Verknüpfung): eine Kopie speichern und darin arbeiten.</translation>
+    </message>
+    <message>
+        <source>The folder of %1 may only be read: save a copy elsewhere and work in that.</source>
+        <translation>Der Ordner von %1 darf nur gelesen werden: eine Kopie anderswo speichern und darin arbeiten.</translation>
+    </message>
+    <message>
+        <source>%1 has tables of version %2, which this program does not know.</source>
+        <translation>%1 hat Tabellen der Version %2, die dieses Programm nicht kennt.</translation>
+    </message>
+    <message>
+        <source>%1 %2: it was altered outside this program. Salvage its entries into a new file.</source>
+        <translation>%1 %2: außerhalb dieses Programms verändert. Die Einträge in eine neue Datei retten.</translation>
+    </message>
+    <message>
+        <source>In %1: %2</source>
+        <translation>In %1: %2</translation>
+    </message>
+    <message>
+        <source>%1 could not be upgraded: %2</source>
+        <translation>%1 ließ sich nicht auf den neuen Stand bringen: %2</translation>
+    </message>
+    <message>
+        <source>the new file has another seal.</source>
+        <translation>die neue Datei hat ein anderes Siegel.</translation>
+    </message>
+    <message>
+        <source>%1 has entry %2 where entry %3 must be: entries were removed, inserted or put in another order.</source>
+        <translation>%1 hat Eintrag %2, wo Eintrag %3 stehen muss: Einträge wurden entfernt, eingefügt oder umgestellt.</translation>
+    </message>
+    <message>
+        <source>%1 holds more than this program reads into memory (%2 MiB of entries).</source>
+        <translation>%1 enthält mehr, als dieses Programm in den Speicher liest (%2 MiB Einträge).</translation>
+    </message>
+    <message>
+        <source>The seal of entry %1 does not fit: it, or the one before it, was altered after it was sealed.</source>
+        <translation>Das Siegel von Eintrag %1 passt nicht: er oder der davor wurde nach dem Besiegeln verändert.</translation>
+    </message>
+    <message>
+        <source>%1 is open in %2 (process %3 on %4): it can be read here, and written when it is closed there. If that computer is off, remove %5.</source>
+        <translation>%1 ist in %2 offen (Prozess %3 auf %4): hier lesbar, und beschreibbar, wenn es dort geschlossen ist. Ist jener Rechner aus, %5 entfernen.</translation>
+    </message>
+    <message>
+        <source>%1 can only be read: its lock %2 cannot be taken. Check the folder, or save a copy elsewhere.</source>
+        <translation>%1 ist nur lesbar: die Sperre %2 lässt sich nicht setzen. Den Ordner prüfen, oder eine Kopie anderswo speichern.</translation>
+    </message>
+    <message>
+        <source>%1 gives no answer to “%2”.</source>
+        <translation>%1 gibt keine Antwort auf „%2“.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written: %2.</source>
+        <translation>%1 lässt sich nicht schreiben: %2.</translation>
+    </message>
+    <message>
+        <source>The entry has no member “time”: give it, for example "2026-05-04T09:30:00Z".</source>
+        <translation>Der Eintrag hat kein Element „time“: angeben, zum Beispiel "2026-05-04T09:30:00Z".</translation>
+    </message>
+    <message>
+        <source>The entry has no member “person”: say who made it.</source>
+        <translation>Der Eintrag hat kein Element „person“: angeben, wer ihn gemacht hat.</translation>
+    </message>
+    <message>
+        <source>It has the number %1 where %2 must be.</source>
+        <translation>Er hat die Nummer %1, wo %2 stehen muss.</translation>
+    </message>
+    <message>
+        <source>Its seal does not fit: it, or a line before it, was altered after it was sealed.</source>
+        <translation>Sein Siegel passt nicht: er oder eine Zeile davor wurde nach dem Besiegeln verändert.</translation>
+    </message>
+    <message>
+        <source>Its “sha256” is not 64 hexadecimal digits.</source>
+        <translation>Sein „sha256“ sind keine 64 hexadezimalen Ziffern.</translation>
+    </message>
+    <message>
+        <source>The bytes of its attachment are not in %1: put them there.</source>
+        <translation>Die Bytes seines Anhangs sind nicht in %1: dort ablegen.</translation>
+    </message>
+    <message>
+        <source>The bytes in %1 do not fit the hash and size of its attachment.</source>
+        <translation>Die Bytes in %1 passen nicht zu Prüfsumme und Größe seines Anhangs.</translation>
+    </message>
+    <message>
+        <source>%1, line %2</source>
+        <translation>%1, Zeile %2</translation>
+    </message>
+    <message>
+        <source>the line is too long for an entry.</source>
+        <translation>die Zeile ist zu lang für einen Eintrag.</translation>
+    </message>
+    <message>
+        <source>The folder %1 cannot be made, or exists already: choose another name.</source>
+        <translation>Der Ordner %1 lässt sich nicht anlegen oder ist schon da: einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>The folder %1 cannot be made: check its name and the rights to it.</source>
+        <translation>Der Ordner %1 lässt sich nicht anlegen: Namen und Rechte prüfen.</translation>
+    </message>
+    <message>
+        <source>%1 exists already and is not overwritten: choose another folder.</source>
+        <translation>%1 gibt es schon und wird nicht überschrieben: einen anderen Ordner wählen.</translation>
+    </message>
+    <message>
+        <source>The bytes of the attachment %1 do not fit their hash: they were altered or damaged.</source>
+        <translation>Die Bytes des Anhangs %1 passen nicht zu ihrer Prüfsumme: verändert oder beschädigt.</translation>
+    </message>
+    <message>
+        <source>The bytes of the attachment “%1” (%2) are missing: they were removed.</source>
+        <translation>Die Bytes des Anhangs „%1“ (%2) fehlen: sie wurden entfernt.</translation>
+    </message>
+    <message>
+        <source>No entry tells of the attachment %1: it was put there by hand.</source>
+        <translation>Kein Eintrag erwähnt den Anhang %1: er wurde von Hand eingefügt.</translation>
+    </message>
+    <message>
+        <source>The table “%1” has details of entry %2, which does not exist.</source>
+        <translation>Die Tabelle „%1“ hat Einzelheiten von Eintrag %2, den es nicht gibt.</translation>
+    </message>
+    <message>
+        <source>No entry has the seal that was given: this is not the ledger that it was taken down from, or its end was removed. It has %1 entries and ends with the seal %2.</source>
+        <translation>Kein Eintrag hat das angegebene Siegel: das ist nicht die Liste, von der es notiert wurde, oder ihr Ende wurde entfernt. Sie hat %1 Einträge und endet mit dem Siegel %2.</translation>
+    </message>
+    <message>
+        <source>“%1” is no seal: type the five groups of four digits as they stand on the sheet, like 3f2a-91c0-77de-0b15-a4c2.</source>
+        <translation>„%1“ ist kein Siegel: die fünf Gruppen von vier Ziffern eingeben, wie sie auf dem Blatt stehen, etwa 3f2a-91c0-77de-0b15-a4c2.</translation>
+    </message>
+    <message>
+        <source>%1 keeps its journal in another way (%2) than a record does: salvage its entries into a new file.</source>
+        <translation>%1 führt sein Journal anders (%2) als ein Protokoll: die Einträge in eine neue Datei retten.</translation>
+    </message>
+    <message>
+        <source>not named</source>
+        <translation>nicht genannt</translation>
+    </message>
+    <message>
+        <source>The figures of a record in the index cannot be read: read it anew.</source>
+        <translation>Die Zahlen eines Protokolls im Verzeichnis sind nicht lesbar: neu lesen.</translation>
+    </message>
+    <message>
+        <source>The index of the folder is damaged: it is made anew.</source>
+        <translation>Das Verzeichnis des Ordners ist beschädigt: es wird neu angelegt.</translation>
+    </message>
+    <message>
+        <source>The cache folder %1 cannot be made: check its rights and the disk.</source>
+        <translation>Der Zwischenspeicher-Ordner %1 lässt sich nicht anlegen: Rechte und Datenträger prüfen.</translation>
+    </message>
+    <message>
+        <source>The index is of another version.</source>
+        <translation>Das Verzeichnis ist von einer anderen Version.</translation>
+    </message>
+    <message>
+        <source>The index of the folder is damaged: %1</source>
+        <translation>Das Verzeichnis des Ordners ist beschädigt: %1</translation>
+    </message>
+    <message>
+        <source>A template needs an engine layout.</source>
+        <translation>Eine Vorlage braucht einen Motoraufbau.</translation>
+    </message>
+    <message>
+        <source>This record has no engine layout yet: set it at the engine station, then save the template.</source>
+        <translation>Dieses Protokoll hat noch keinen Motoraufbau: an der Station Motor festlegen, dann die Vorlage speichern.</translation>
+    </message>
+    <message>
+        <source>Give the template a name of one line.</source>
+        <translation>Der Vorlage einen einzeiligen Namen geben.</translation>
+    </message>
+    <message>
+        <source>A template holds layout, bands, rules and fastener groups, and no “%1”: take that line out.</source>
+        <translation>Eine Vorlage enthält Motoraufbau, Bänder, Regeln und Schraubengruppen, aber kein „%1“: diese Zeile herausnehmen.</translation>
+    </message>
+    <message>
+        <source>%1 is no template that can be used: %2</source>
+        <translation>%1 ist keine brauchbare Vorlage: %2</translation>
+    </message>
+    <message>
+        <source>There is no template “%1” of the shop's own that could be removed.</source>
+        <translation>Eine eigene Vorlage „%1“ der Werkstatt zum Entfernen gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>The shop has revision %1 of “%2” already, and the file holds revision %3: remove the shop's first if the older one is wanted.</source>
+        <translation>Die Werkstatt hat schon Ausgabe %1 von „%2“, und die Datei enthält Ausgabe %3: die der Werkstatt zuerst entfernen, wenn die ältere gewünscht ist.</translation>
+    </message>
+    <message>
+        <source>There is no template “%1” of the shop's own.</source>
+        <translation>Eine eigene Vorlage „%1“ der Werkstatt gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>%1 exists already: choose another name.</source>
+        <translation>%1 gibt es schon: einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read back.</source>
+        <translation>%1 lässt sich nicht zurücklesen.</translation>
+    </message>
+    <message>
+        <source>%1 exists already and is not empty: choose another folder.</source>
+        <translation>%1 gibt es schon und ist nicht leer: einen anderen Ordner wählen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be made (%2): check the folder and the disk.</source>
+        <translation>%1 lässt sich nicht anlegen (%2): Ordner und Datenträger prüfen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be made (%2): choose another folder.</source>
+        <translation>%1 lässt sich nicht anlegen (%2): einen anderen Ordner wählen.</translation>
+    </message>
+    <message>
+        <source>not read yet</source>
+        <translation>noch nicht gelesen</translation>
+    </message>
+    <message>
+        <source>record</source>
+        <translation>Protokoll</translation>
+    </message>
+    <message>
+        <source>no record</source>
+        <translation>kein Protokoll</translation>
+    </message>
+    <message>
+        <source>newer</source>
+        <translation>neuer</translation>
+    </message>
+    <message>
+        <source>damaged</source>
+        <translation>beschädigt</translation>
+    </message>
+    <message>
+        <source>unreadable</source>
+        <translation>nicht lesbar</translation>
+    </message>
+    <message>
+        <source>being written</source>
+        <translation>wird geschrieben</translation>
+    </message>
+    <message>
+        <source>Line %1: %2</source>
+        <translation>Zeile %1: %2</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read (%2): check the path.</source>
+        <translation>%1 lässt sich nicht lesen (%2): den Pfad prüfen.</translation>
+    </message>
+    <message>
+        <source>%1 is larger than 4 MiB: this is not such a file.</source>
+        <translation>%1 ist größer als 4 MiB: das ist keine solche Datei.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written (%2): check the folder and the disk.</source>
+        <translation>%1 lässt sich nicht schreiben (%2): Ordner und Datenträger prüfen.</translation>
+    </message>
+    <message>
+        <source>%1 is being written, or a write was cut off: it is read again later; opening it takes back what was cut off.</source>
+        <translation>%1 wird gerade geschrieben, oder ein Schreibvorgang brach ab: es wird später noch einmal gelesen; Öffnen nimmt das Abgebrochene zurück.</translation>
+    </message>
+    <message>
+        <source>%1 is damaged: its last entry has no time. Salvage what can be read.</source>
+        <translation>%1 ist beschädigt: der letzte Eintrag hat keine Zeit. Retten, was lesbar ist.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be reached: it is gone, or may not be read.</source>
+        <translation>%1 ist nicht erreichbar: nicht mehr da, oder nicht lesbar.</translation>
+    </message>
+    <message>
+        <source>%1 has a path too long to be opened (more than 504 bytes): move it to a folder less deep.</source>
+        <translation>%1 hat einen zu langen Pfad (über 504 Bytes): in einen weniger tiefen Ordner verschieben.</translation>
+    </message>
+    <message>
+        <source>The note “%1” names no template: it reads “NAME, revision 1”.</source>
+        <translation>Die Notiz „%1“ nennt keine Vorlage: sie lautet „NAME, revision 1“.</translation>
+    </message>
+    <message>
+        <source>pickup clearance</source>
+        <translation>Ansaugabstand</translation>
+    </message>
+    <message>
+        <source>This record has no build %1: it has %2.</source>
+        <translation>Dieses Protokoll hat keinen Aufbau %1: es hat %2.</translation>
+    </message>
+    <message>
+        <source>A build is compared with another one: choose two.</source>
+        <translation>Ein Aufbau wird mit einem anderen verglichen: zwei wählen.</translation>
+    </message>
+    <message>
+        <source>This record has one build only: there is a difference once a new build of the engine was begun.</source>
+        <translation>Dieses Protokoll hat nur einen Aufbau: einen Unterschied gibt es, sobald ein neuer Aufbau des Motors begonnen wurde.</translation>
+    </message>
+    <message>
+        <source>“%1” does not belong there.</source>
+        <translation>„%1“ gehört nicht hierher.</translation>
+    </message>
+    <message>
+        <source>it is of a newer version of this program.</source>
+        <translation>sie ist von einer neueren Version dieses Programms.</translation>
+    </message>
+    <message>
+        <source>it is no file of this program.</source>
+        <translation>sie ist keine Datei dieses Programms.</translation>
+    </message>
+    <message>
+        <source>The shop's people and instruments in %1 cannot be used: %2 Mend the file or move it away to begin anew.</source>
+        <translation>Personen und Messmittel der Werkstatt in %1 sind nicht brauchbar: %2 Die Datei richten, oder wegräumen, um neu zu beginnen.</translation>
+    </message>
+    <message>
+        <source>measuring</source>
+        <translation>wird gemessen</translation>
+    </message>
+    <message>
+        <source>trial fit open</source>
+        <translation>Probemontage offen</translation>
+    </message>
+    <message>
+        <source>closing open</source>
+        <translation>Schließen offen</translation>
+    </message>
+    <message>
+        <source>signed off</source>
+        <translation>abgezeichnet</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>begun</source>
+        <translation>begonnen</translation>
+    </message>
+    <message>
+        <source>all held</source>
+        <translation>alle hielten</translation>
+    </message>
+    <message>
+        <source>no longer counts</source>
+        <translation>zählt nicht mehr</translation>
+    </message>
+    <message>
+        <source>%1 is no folder that can be read: check its name, or whether its disk or share is connected.</source>
+        <translation>%1 ist kein lesbarer Ordner: den Namen prüfen, oder ob Datenträger oder Netzlaufwerk verbunden ist.</translation>
+    </message>
+    <message>
+        <source>A fit needs a name, such as crank end play.</source>
+        <translation>Eine Passung braucht einen Namen, etwa Axialspiel der Kurbelwelle.</translation>
+    </message>
+    <message>
+        <source>%1 is not measured: measure it.</source>
+        <translation>%1 ist nicht gemessen: messen.</translation>
+    </message>
+    <message>
+        <source>girdle the right way round</source>
+        <translation>Platte richtig herum</translation>
+    </message>
+    <message>
+        <source>%1: %2 measured, %3 asked.</source>
+        <translation>%1: %2 gemessen, gefordert %3.</translation>
+    </message>
+    <message>
+        <source>more than nothing</source>
+        <translation>mehr als nichts</translation>
+    </message>
+    <message>
+        <source>%1: pass.</source>
+        <translation>%1: bestanden.</translation>
+    </message>
+    <message>
+        <source>%1: fail.</source>
+        <translation>%1: nicht bestanden.</translation>
+    </message>
+    <message>
+        <source>The %1 has 0 of two readings: measure it twice.</source>
+        <translation>0 von zwei Ablesungen (%1): zweimal messen.</translation>
+    </message>
+    <message>
+        <source>The %1 has 1 of two readings: measure it once more.</source>
+        <translation>1 von zwei Ablesungen (%1): noch einmal messen.</translation>
+    </message>
+    <message>
+        <source>The %1 must be zero or more: look at its readings.</source>
+        <translation>Muss null oder mehr sein (%1): die Ablesungen ansehen.</translation>
+    </message>
+    <message>
+        <source>The %1 must be above zero: look at its readings.</source>
+        <translation>Muss über null sein (%1): die Ablesungen ansehen.</translation>
+    </message>
+    <message>
+        <source>pickup depth</source>
+        <translation>Ansaugtiefe</translation>
+    </message>
+    <message>
+        <source>A nut factor K of %1 is outside 0.03 to 1: steel threads have about 0.1 to 0.3.</source>
+        <translation>Ein Reibwert K von %1 liegt außerhalb von 0.03 bis 1: Stahlgewinde haben etwa 0.1 bis 0.3.</translation>
+    </message>
+    <message>
+        <source>A friction coefficient of %1 is outside 0.01 to 1: steel on steel has about 0.08 to 0.25.</source>
+        <translation>Eine Reibungszahl von %1 liegt außerhalb von 0.01 bis 1: Stahl auf Stahl hat etwa 0.08 bis 0.25.</translation>
+    </message>
+    <message>
+        <source>The mean radius of the bearing face must be more than nothing, and %1 was given.</source>
+        <translation>Der mittlere Radius der Auflage muss mehr als nichts sein, angegeben ist %1.</translation>
+    </message>
+    <message>
+        <source>μt·d2/(2·cos 30°) = %1 × %2 / 1.732 = %3</source>
+        <translation>μt·d2/(2·cos 30°) = %1 × %2 / 1.732 = %3</translation>
+    </message>
+    <message>
+        <source>μb·rb = %1 × %2 = %3</source>
+        <translation>μb·rb = %1 × %2 = %3</translation>
+    </message>
+    <message>
+        <source>sum = %1</source>
+        <translation>Summe = %1</translation>
+    </message>
+    <message>
+        <source>A torque of %1 is outside what a fastener here can have (%2 to %3): check the figure and its unit.</source>
+        <translation>Ein Drehmoment von %1 liegt außerhalb dessen, was eine Verschraubung hier haben kann (%2 bis %3): Zahl und Einheit prüfen.</translation>
+    </message>
+    <message>
+        <source>A preload of %1 is outside what a fastener here can have (up to %2): check the figure and its unit.</source>
+        <translation>Eine Vorspannkraft von %1 liegt außerhalb dessen, was eine Verschraubung hier haben kann (bis %2): Zahl und Einheit prüfen.</translation>
+    </message>
+    <message>
+        <source>The hole (%1) must be more than nothing and smaller than the bearing face (%2).</source>
+        <translation>Das Loch (%1) muss mehr als nichts und kleiner als die Auflage (%2) sein.</translation>
+    </message>
+    <message>
+        <source>F = T / sum = %1 / %2 = %3</source>
+        <translation>F = T / Summe = %1 / %2 = %3</translation>
+    </message>
+    <message>
+        <source>T = F·sum = %1 × %2 = %3</source>
+        <translation>T = F·Summe = %1 × %2 = %3</translation>
+    </message>
+    <message>
+        <source>A thread of %1 nominal diameter is outside 0.05 to 4 in: check the diameter.</source>
+        <translation>Ein Gewinde mit %1 Nenndurchmesser liegt außerhalb von 0.05 bis 4 in: den Durchmesser prüfen.</translation>
+    </message>
+    <message>
+        <source>A thread of %1 in with %2 threads per inch cannot be cut: the pitch must lie between a hundredth and a third of the diameter.</source>
+        <translation>Ein Gewinde von %1 in mit %2 Gängen je Zoll lässt sich nicht schneiden: die Steigung muss zwischen einem Hundertstel und einem Drittel des Durchmessers liegen.</translation>
+    </message>
+    <message>
+        <source>A thread of %1 nominal diameter is outside 1 to 100 mm: check the diameter.</source>
+        <translation>Ein Gewinde mit %1 Nenndurchmesser liegt außerhalb von 1 bis 100 mm: den Durchmesser prüfen.</translation>
+    </message>
+    <message>
+        <source>A thread M%1 with a pitch of %2 mm cannot be cut: the pitch must lie between a hundredth and a third of the diameter.</source>
+        <translation>Ein Gewinde M%1 mit einer Steigung von %2 mm lässt sich nicht schneiden: die Steigung muss zwischen einem Hundertstel und einem Drittel des Durchmessers liegen.</translation>
+    </message>
+    <message>
+        <source>A modulus of %1 GPa is outside 40 to 400 GPa: steel has about 205, titanium about 114.</source>
+        <translation>Ein Elastizitätsmodul von %1 GPa liegt außerhalb von 40 bis 400 GPa: Stahl hat etwa 205, Titan etwa 114.</translation>
+    </message>
+    <message>
+        <source>A proof stress of %1 MPa (%2 psi) is outside 50 to 3000 MPa: check the figure and its unit.</source>
+        <translation>Eine Prüfspannung von %1 MPa (%2 psi) liegt außerhalb von 50 bis 3000 MPa: Zahl und Einheit prüfen.</translation>
+    </message>
+    <message>
+        <source>%1 is defined for inch threads only, and %2 is none: give its proof stress by hand.</source>
+        <translation>%1 ist nur für Zollgewinde festgelegt, und %2 ist keines: die Prüfspannung von Hand angeben.</translation>
+    </message>
+    <message>
+        <source>%1 is defined for metric threads only, and %2 is none: give its proof stress by hand.</source>
+        <translation>%1 ist nur für metrische Gewinde festgelegt, und %2 ist keines: die Prüfspannung von Hand angeben.</translation>
+    </message>
+    <message>
+        <source>%1 lists no proof stress for the size of %2 (%3 are listed): give its proof stress by hand.</source>
+        <translation>%1 nennt keine Prüfspannung für die Größe von %2 (genannt sind %3): die Prüfspannung von Hand angeben.</translation>
+    </message>
+    <message>
+        <source>1/4 to 1 1/2 in</source>
+        <translation>1/4 bis 1 1/2 in</translation>
+    </message>
+    <message>
+        <source>M1.6 to M39</source>
+        <translation>M1.6 bis M39</translation>
+    </message>
+    <message>
+        <source>%1 is not a known grade: use SAE 5, SAE 8, 8.8, 10.9 or 12.9, or give the proof stress as in “by hand 1310 MPa” or “by hand 190 ksi”.</source>
+        <translation>%1 ist keine bekannte Festigkeitsklasse: SAE 5, SAE 8, 8.8, 10.9 oder 12.9 verwenden, oder die Prüfspannung angeben wie „by hand 1310 MPa“ oder „by hand 190 ksi“.</translation>
+    </message>
+    <message>
+        <source>A sequence is known for 3 to 9 main caps, and %1 were given.</source>
+        <translation>Eine Reihenfolge ist für 3 bis 9 Hauptlagerdeckel bekannt, angegeben sind %1.</translation>
+    </message>
+    <message>
+        <source>A main cap has 2 or 4 fasteners, and %1 were given.</source>
+        <translation>Ein Hauptlagerdeckel hat 2 oder 4 Verschraubungen, angegeben sind %1.</translation>
+    </message>
+    <message>
+        <source>A sequence is known for 1 to 16 rods, and %1 were given.</source>
+        <translation>Eine Reihenfolge ist für 1 bis 16 Pleuel bekannt, angegeben sind %1.</translation>
+    </message>
+    <message>
+        <source>A circle of 1 to 100 fasteners can be put in order, and %1 were given.</source>
+        <translation>Ein Kreis von 1 bis 100 Verschraubungen lässt sich ordnen, angegeben sind %1.</translation>
+    </message>
+    <message>
+        <source>A pattern of 1 to 500 fasteners can be put in order, and %1 were given.</source>
+        <translation>Ein Muster von 1 bis 500 Verschraubungen lässt sich ordnen, angegeben sind %1.</translation>
+    </message>
+    <message>
+        <source>The sequence names fastener %1, and there are only %2: take it out.</source>
+        <translation>Die Reihenfolge nennt Verschraubung %1, und es gibt nur %2: herausnehmen.</translation>
+    </message>
+    <message>
+        <source>The sequence names fastener %1 twice: keep one of the two.</source>
+        <translation>Die Reihenfolge nennt Verschraubung %1 zweimal: eine davon behalten.</translation>
+    </message>
+    <message>
+        <source>The sequence leaves out fastener %1: put it where it is to be pulled.</source>
+        <translation>Die Reihenfolge lässt Verschraubung %1 aus: dort einfügen, wo sie angezogen werden soll.</translation>
+    </message>
+    <message>
+        <source>The final torque must be more than nothing: give the specified value.</source>
+        <translation>Das Enddrehmoment muss mehr als nichts sein: den vorgegebenen Wert angeben.</translation>
+    </message>
+    <message>
+        <source>A torque is reached in 1 to 10 steps, and %1 were given.</source>
+        <translation>Ein Drehmoment wird in 1 bis 10 Schritten erreicht, angegeben sind %1.</translation>
+    </message>
+    <message>
+        <source>The length of the wrench must be more than nothing and no more than 5 m, and %1 was given: measure from the grip to the drive.</source>
+        <translation>Die Länge des Schlüssels muss mehr als nichts und höchstens 5 m sein, angegeben ist %1: vom Griff bis zum Antrieb messen.</translation>
+    </message>
+    <message>
+        <source>The extension's length cannot be negative or above 5 m, and %1 was given: for one folded back give an angle of more than 90°.</source>
+        <translation>Die Länge der Verlängerung kann nicht negativ oder über 5 m sein, angegeben ist %1: für eine zurückgeklappte einen Winkel über 90° angeben.</translation>
+    </message>
+    <message>
+        <source>The extension's angle lies between 0° (straight on) and 180° (folded back), and %1 was given.</source>
+        <translation>Der Winkel der Verlängerung liegt zwischen 0° (gerade) und 180° (zurückgeklappt), angegeben ist %1.</translation>
+    </message>
+    <message>
+        <source>An extension of %1 at %2 leaves no lever on a wrench of %3: turn it forward or take a shorter one.</source>
+        <translation>Eine Verlängerung von %1 bei %2 lässt an einem Schlüssel von %3 keinen Hebel: nach vorn drehen oder eine kürzere nehmen.</translation>
+    </message>
+    <message>
+        <source>L + E·cos α = %1 + %2 × %3 = %4</source>
+        <translation>L + E·cos α = %1 + %2 × %3 = %4</translation>
+    </message>
+    <message>
+        <source>setting = T·L/(L + E·cos α) = %1 × %2 / %3 = %4</source>
+        <translation>Einstellwert = T·L/(L + E·cos α) = %1 × %2 / %3 = %4</translation>
+    </message>
+    <message>
+        <source>at the fastener = T·(L + E·cos α)/L = %1 × %2 / %3 = %4</source>
+        <translation>an der Verschraubung = T·(L + E·cos α)/L = %1 × %2 / %3 = %4</translation>
+    </message>
+    <message>
+        <source>The largest value of a torque wrench must be more than nothing, and %1 was given.</source>
+        <translation>Der größte Wert eines Drehmomentschlüssels muss mehr als nichts sein, angegeben ist %1.</translation>
+    </message>
+    <message>
+        <source>The smallest value marked on the wrench (%1) must lie between nothing and its largest (%2).</source>
+        <translation>Der kleinste auf dem Schlüssel angegebene Wert (%1) muss zwischen null und seinem größten (%2) liegen.</translation>
+    </message>
+    <message>
+        <source>A scatter of %1 is outside 0 to 90 %: a torque wrench reaches about 25 to 35 %.</source>
+        <translation>Eine Streuung von %1 liegt außerhalb von 0 bis 90 %: ein Drehmomentschlüssel erreicht etwa 25 bis 35 %.</translation>
+    </message>
+    <message>
+        <source>proof load = %1 × %2 = %3 (%4, %5)</source>
+        <translation>Prüfkraft = %1 × %2 = %3 (%4, %5)</translation>
+    </message>
+    <message>
+        <source>share of proof = %1 / %2 = %3</source>
+        <translation>Anteil an der Prüfkraft = %1 / %2 = %3</translation>
+    </message>
+    <message>
+        <source>with a scatter of ±%1: %2 at the higher friction to %3 at the lower</source>
+        <translation>mit einer Streuung von ±%1: %2 bei der höheren Reibung bis %3 bei der niedrigeren</translation>
+    </message>
+    <message>
+        <source>A torque of %1 would pull the fastener to %2 of its proof load: was a value in lbf·in entered as lbf·ft? As lbf·in it would be %3.</source>
+        <translation>Ein Drehmoment von %1 zöge die Verschraubung auf %2 ihrer Prüfkraft: wurde ein Wert in lbf·in als lbf·ft eingegeben? Als lbf·in wären es %3.</translation>
+    </message>
+    <message>
+        <source>A torque of %1 pulls the fastener to only %2 of its proof load: was a value in lbf·ft entered as lbf·in? As lbf·ft it would be %3.</source>
+        <translation>Ein Drehmoment von %1 zieht die Verschraubung nur auf %2 ihrer Prüfkraft: wurde ein Wert in lbf·ft als lbf·in eingegeben? Als lbf·ft wären es %3.</translation>
+    </message>
+    <message>
+        <source>A torque of %1 gives %2 of the proof load, but at the lower friction %3, which is more than 90 %: check the value, the lubricant and the grade.</source>
+        <translation>Ein Drehmoment von %1 ergibt %2 der Prüfkraft, bei der niedrigeren Reibung aber %3, mehr als 90 %: Wert, Schmierstoff und Festigkeitsklasse prüfen.</translation>
+    </message>
+    <message>
+        <source>common practice, no source</source>
+        <translation>gängige Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>dry, black oxide</source>
+        <translation>trocken, brüniert</translation>
+    </message>
+    <message>
+        <source>dry, zinc plated</source>
+        <translation>trocken, verzinkt</translation>
+    </message>
+    <message>
+        <source>engine oil</source>
+        <translation>Motoröl</translation>
+    </message>
+    <message>
+        <source>cadmium plated</source>
+        <translation>verkadmet</translation>
+    </message>
+    <message>
+        <source>assembly lubricant with molybdenum disulphide</source>
+        <translation>Montageschmierstoff mit Molybdändisulfid</translation>
+    </message>
+    <message>
+        <source>anti-seize paste</source>
+        <translation>Paste gegen Festfressen</translation>
+    </message>
+    <message>
+        <source>%1 is not in the list of lubricants (%2): take one of these or give its nut factor by hand.</source>
+        <translation>%1 steht nicht in der Liste der Schmierstoffe (%2): einen davon nehmen, oder den Reibwert K von Hand angeben.</translation>
+    </message>
+    <message>
+        <source>cap %1</source>
+        <translation>Deckel %1</translation>
+    </message>
+    <message>
+        <source>A section of %1 is not part of a fastener here: give a length of more than nothing and up to %2.</source>
+        <translation>Ein Abschnitt von %1 gehört hier zu keiner Verschraubung: eine Länge von mehr als nichts bis %2 angeben.</translation>
+    </message>
+    <message>
+        <source>The stretch needs at least one section of the fastener: give its length and diameter.</source>
+        <translation>Die Dehnung braucht mindestens einen Abschnitt der Verschraubung: Länge und Durchmesser angeben.</translation>
+    </message>
+    <message>
+        <source>A shank of %1 diameter is outside %2 to %3: check the figure and its unit.</source>
+        <translation>Ein Schaft von %1 Durchmesser liegt außerhalb von %2 bis %3: Zahl und Einheit prüfen.</translation>
+    </message>
+    <message>
+        <source>thread %1</source>
+        <translation>Gewinde %1</translation>
+    </message>
+    <message>
+        <source>stretch = %1</source>
+        <translation>Dehnung = %1</translation>
+    </message>
+    <message>
+        <source>A stretch must be more than nothing, and %1 was given.</source>
+        <translation>Eine Dehnung muss mehr als nichts sein, angegeben ist %1.</translation>
+    </message>
+    <message>
+        <source>A stretch of %1 on a length of %2 is more than a bolt can take: check the figure and its unit.</source>
+        <translation>Eine Dehnung von %1 auf eine Länge von %2 ist mehr, als eine Schraube aushält: Zahl und Einheit prüfen.</translation>
+    </message>
+    <message>
+        <source>There is no coarse thread M%1: give its pitch and say so, as in M12.5x1.5 by hand.</source>
+        <translation>Ein Regelgewinde M%1 gibt es nicht: die Steigung angeben und es sagen, wie in M12.5x1.5 by hand.</translation>
+    </message>
+    <message>
+        <source>M%1 is cut as %2 (coarse) or %3 (fine)</source>
+        <translation>M%1 wird als %2 (Regelgewinde) oder %3 (Feingewinde) geschnitten</translation>
+    </message>
+    <message>
+        <source>%1 is cut with %2 (coarse) or %3 (fine) threads per inch</source>
+        <translation>%1 wird mit %2 (grob) oder %3 (fein) Gängen je Zoll geschnitten</translation>
+    </message>
+    <message>
+        <source>%1 leaves the pitch open: %2; add it behind a dash.</source>
+        <translation>%1 lässt die Steigung offen: %2; mit Strich anfügen.</translation>
+    </message>
+    <message>
+        <source>%1 contradicts itself; give the number or the series that is meant.</source>
+        <translation>%1 widerspricht sich; die Zahl oder die gemeinte Reihe angeben.</translation>
+    </message>
+    <message>
+        <source>%1 contradicts itself: %2; give the number or the series that is meant.</source>
+        <translation>%1 widerspricht sich: %2; die Zahl oder die gemeinte Reihe angeben.</translation>
+    </message>
+    <message>
+        <source>No thread was given: write inch threads as 7/16-20 and metric ones as M10x1.25.</source>
+        <translation>Es wurde kein Gewinde angegeben: Zollgewinde als 7/16-20 und metrische als M10x1.25 schreiben.</translation>
+    </message>
+    <message>
+        <source>A fastener that moved turned by more than 0°, and %1 was given: if it did not turn, it held.</source>
+        <translation>Eine Verschraubung, die nachgab, drehte sich um mehr als 0°, angegeben ist %1: wenn sie sich nicht drehte, hielt sie.</translation>
+    </message>
+    <message>
+        <source>A movement of %1 is more than a whole turn: check the angle, or back the fastener off and tighten it anew.</source>
+        <translation>Eine Bewegung von %1 ist mehr als eine ganze Umdrehung: den Winkel prüfen, oder die Verschraubung lösen und neu anziehen.</translation>
+    </message>
+    <message>
+        <source>gap = %1 + 0 to %2 = %3 to %4</source>
+        <translation>Spaltmaß = %1 + 0 bis %2 = %3 bis %4</translation>
+    </message>
+    <message>
+        <source>A shim needs a name of its own, to be told from the others: give it one.</source>
+        <translation>Eine Distanzscheibe braucht einen eigenen Namen, um sie zu unterscheiden: einen geben.</translation>
+    </message>
+    <message>
+        <source>Shim %1 is marked %2: a shim is thicker than 0; correct the marking.</source>
+        <translation>Distanzscheibe %1 ist mit %2 beschriftet: sie ist dicker als 0; die Beschriftung berichtigen.</translation>
+    </message>
+    <message>
+        <source>Shim %1 was read as %2: a shim is thicker than 0; check the micrometer's zero and read again.</source>
+        <translation>Distanzscheibe %1 wurde mit %2 gelesen: sie ist dicker als 0; den Nullpunkt der Messschraube prüfen und noch einmal lesen.</translation>
+    </message>
+    <message>
+        <source>The kit's tolerance is given as %1: it is a difference, 0 or more.</source>
+        <translation>Die Toleranz des Satzes ist mit %1 angegeben: sie ist ein Unterschied, 0 oder mehr.</translation>
+    </message>
+    <message>
+        <source>The kit already has a shim %1: give the new one a name of its own.</source>
+        <translation>Der Satz hat schon eine Distanzscheibe %1: der neuen einen eigenen Namen geben.</translation>
+    </message>
+    <message>
+        <source>Shim %1 is in a stack: take the stack apart before setting it aside.</source>
+        <translation>Distanzscheibe %1 liegt in einem Stapel: den Stapel zerlegen, bevor sie beiseitegelegt wird.</translation>
+    </message>
+    <message>
+        <source>No place has a residual yet.</source>
+        <translation>Noch hat keine Stelle ein Restmaß.</translation>
+    </message>
+    <message>
+        <source>pitch</source>
+        <translation>Nicken</translation>
+    </message>
+    <message>
+        <source>roll</source>
+        <translation>Rollen</translation>
+    </message>
+    <message>
+        <source>twist</source>
+        <translation>Verwindung</translation>
+    </message>
+    <message>
+        <source>The places that have a residual cannot tell %1: a side, or an end, is missing.</source>
+        <translation>Die Stellen mit einem Restmaß ergeben nicht %1: eine Seite oder ein Ende fehlt.</translation>
+    </message>
+    <message>
+        <source>The places that have a residual cannot tell %1: only one cap is tied.</source>
+        <translation>Die Stellen mit einem Restmaß ergeben nicht %1: nur ein Deckel ist verbunden.</translation>
+    </message>
+    <message>
+        <source>There is no position %1 in this plan: correct its name.</source>
+        <translation>Eine Stelle %1 gibt es in diesem Plan nicht: ihren Namen berichtigen.</translation>
+    </message>
+    <message>
+        <source>Position %1 is given two built stacks: give one.</source>
+        <translation>Stelle %1 hat zwei aufgebaute Stapel: einen angeben.</translation>
+    </message>
+    <message>
+        <source>The stack built at position %1 has shim %2, which is not in the kit or is set aside: correct the stack.</source>
+        <translation>Der Stapel an Stelle %1 hat Distanzscheibe %2, die nicht im Satz oder beiseitegelegt ist: den Stapel berichtigen.</translation>
+    </message>
+    <message>
+        <source>Shim %1 is built in twice, at position %2 and at position %3: correct one of them.</source>
+        <translation>Distanzscheibe %1 ist zweimal eingebaut, an Stelle %2 und an Stelle %3: eines berichtigen.</translation>
+    </message>
+    <message>
+        <source>free</source>
+        <translation>frei</translation>
+    </message>
+    <message>
+        <source>in a stack</source>
+        <translation>in einem Stapel</translation>
+    </message>
+    <message>
+        <source>set aside</source>
+        <translation>beiseitegelegt</translation>
+    </message>
+    <message>
+        <source>Shim %1 has a thickness of %2: give its measured or marked thickness, more than 0.</source>
+        <translation>Distanzscheibe %1 hat eine Dicke von %2: ihre gemessene oder aufgedruckte Dicke angeben, mehr als 0.</translation>
+    </message>
+    <message>
+        <source>The kit has two shims called %1: give each its own id.</source>
+        <translation>Der Satz hat zwei Distanzscheiben %1: jeder einen eigenen Namen geben.</translation>
+    </message>
+    <message>
+        <source>Position %1 is listed twice: give each position once.</source>
+        <translation>Stelle %1 steht zweimal in der Liste: jede Stelle einmal angeben.</translation>
+    </message>
+    <message>
+        <source>Position %1 is at cap %2, but the caps run from 1 to %3: correct its cap.</source>
+        <translation>Stelle %1 liegt an Deckel %2, aber die Deckel gehen von 1 bis %3: ihren Deckel berichtigen.</translation>
+    </message>
+    <message>
+        <source>Position %1 is neither left nor right: give its side.</source>
+        <translation>Stelle %1 ist weder links noch rechts: ihre Seite angeben.</translation>
+    </message>
+    <message>
+        <source>Position %1 is pinned with %2 shims, but the largest stack is %3: unpin it or allow larger stacks.</source>
+        <translation>Stelle %1 ist mit %2 Distanzscheiben festgehalten, aber der größte Stapel hat %3: lösen, oder größere Stapel erlauben.</translation>
+    </message>
+    <message>
+        <source>Position %1 is pinned with shim %2, which is not in the kit or is set aside: unpin it or put the shim back.</source>
+        <translation>Stelle %1 ist mit Distanzscheibe %2 festgehalten, die nicht im Satz oder beiseitegelegt ist: lösen, oder die Distanzscheibe zurücknehmen.</translation>
+    </message>
+    <message>
+        <source>Shim %1 is pinned twice, at position %2 and at position %3: unpin one of them.</source>
+        <translation>Distanzscheibe %1 ist zweimal festgehalten, an Stelle %2 und an Stelle %3: eines lösen.</translation>
+    </message>
+    <message>
+        <source>The largest stack is given as %1 shims: give 1 or more, or 0 for no limit.</source>
+        <translation>Der größte Stapel ist mit %1 Distanzscheiben angegeben: 1 oder mehr angeben, oder 0 für keine Grenze.</translation>
+    </message>
+    <message>
+        <source>The engine is given %1 caps: give their number, or 0 to count them from the positions.</source>
+        <translation>Für den Motor sind %1 Deckel angegeben: ihre Zahl angeben, oder 0, um sie aus den Stellen zu zählen.</translation>
+    </message>
+    <message>
+        <source>The kit has no shim %1: add it to the kit first.</source>
+        <translation>Der Satz hat keine Distanzscheibe %1: zuerst in den Satz aufnehmen.</translation>
+    </message>
+    <message>
+        <source>Shim %1 is set aside: put it back into the kit or take another.</source>
+        <translation>Distanzscheibe %1 ist beiseitegelegt: in den Satz zurücknehmen, oder eine andere nehmen.</translation>
+    </message>
+    <message>
+        <source>Shim %1 is named twice in one stack: there is only one of it.</source>
+        <translation>Distanzscheibe %1 ist in einem Stapel zweimal genannt: es gibt sie nur einmal.</translation>
+    </message>
+    <message>
+        <source>± %1 = k %2 × u %3; degrees of freedom %4.</source>
+        <translation>± %1 = k %2 × u %3; Freiheitsgrade %4.</translation>
+    </message>
+    <message>
+        <source>The largest share is “%1”, %2.</source>
+        <translation>Der größte Anteil ist „%1“, %2.</translation>
+    </message>
+    <message>
+        <source>a confidence lies between 0 and 1, degrees of freedom above 0</source>
+        <translation>ein Vertrauensgrad liegt zwischen 0 und 1, Freiheitsgrade über 0</translation>
+    </message>
+    <message>
+        <source>an expanded uncertainty is finite and not below zero</source>
+        <translation>eine erweiterte Messunsicherheit ist endlich und nicht unter null</translation>
+    </message>
+    <message>
+        <source>Not read yet.</source>
+        <translation>Noch nicht gelesen.</translation>
+    </message>
+    <message>
+        <source>How well the readings of “%1” repeat is not known yet: read it twice or more.</source>
+        <translation>Wie gut sich die Ablesungen von „%1“ wiederholen, ist noch nicht bekannt: zweimal oder öfter lesen.</translation>
+    </message>
+    <message>
+        <source>%1, repeatability</source>
+        <translation>%1, Wiederholbarkeit</translation>
+    </message>
+    <message>
+        <source>The limit of error of %1 is not entered: its share is left out.</source>
+        <translation>Die Fehlergrenze von %1 ist nicht eingetragen: ihr Anteil fehlt.</translation>
+    </message>
+    <message>
+        <source>what measured “%1”</source>
+        <translation>was „%1“ gemessen hat</translation>
+    </message>
+    <message>
+        <source>%1, zero of %2</source>
+        <translation>%1, Nullpunkt von %2</translation>
+    </message>
+    <message>
+        <source>zero of %1</source>
+        <translation>Nullpunkt von %1</translation>
+    </message>
+    <message>
+        <source>Nothing was measured: an uncertainty needs at least one reading.</source>
+        <translation>Nichts wurde gemessen: eine Messunsicherheit braucht mindestens eine Ablesung.</translation>
+    </message>
+    <message>
+        <source>The gap has no reading: read it first.</source>
+        <translation>Das Spaltmaß hat keine Ablesung: zuerst lesen.</translation>
+    </message>
+    <message>
+        <source>A gap is read with one feeler leaf at least: enter how many lay in the slot.</source>
+        <translation>Ein Spaltmaß wird mit mindestens einem Blatt der Fühlerlehre gelesen: eingeben, wie viele im Spalt lagen.</translation>
+    </message>
+    <message>
+        <source>A limit of error for the gap is below zero: enter it as a half-width, without sign.</source>
+        <translation>Eine Fehlergrenze für das Spaltmaß liegt unter null: als halbe Breite ohne Vorzeichen eingeben.</translation>
+    </message>
+    <message>
+        <source>feeler leaf%1</source>
+        <translation>Blatt der Fühlerlehre%1</translation>
+    </message>
+    <message>
+        <source>The limit of error of the feeler gauge is not entered: its share is left out.</source>
+        <translation>Die Fehlergrenze der Fühlerlehre ist nicht eingetragen: ihr Anteil fehlt.</translation>
+    </message>
+    <message>
+        <source>straightedge flatness</source>
+        <translation>Ebenheit des Haarlineals</translation>
+    </message>
+    <message>
+        <source>The flatness of the straightedge is not entered: its share is left out.</source>
+        <translation>Die Ebenheit des Haarlineals ist nicht eingetragen: ihr Anteil fehlt.</translation>
+    </message>
+    <message>
+        <source>micrometer on the leaves</source>
+        <translation>Messschraube an den Blättern</translation>
+    </message>
+    <message>
+        <source>A variance split needs two groups or more.</source>
+        <translation>Eine Varianzzerlegung braucht zwei Gruppen oder mehr.</translation>
+    </message>
+    <message>
+        <source>A group of the variance split has no value: leave it out, or measure it.</source>
+        <translation>Eine Gruppe der Varianzzerlegung hat keinen Wert: weglassen oder messen.</translation>
+    </message>
+    <message>
+        <source>A value of the variance split is no finite number.</source>
+        <translation>Ein Wert der Varianzzerlegung ist keine endliche Zahl.</translation>
+    </message>
+    <message>
+        <source>A variance split needs a group of two values at least.</source>
+        <translation>Eine Varianzzerlegung braucht eine Gruppe von mindestens zwei Werten.</translation>
+    </message>
+    <message>
+        <source>The study has two readings of %1 by %2 in pass %3: strike one.</source>
+        <translation>Die Studie hat zwei Ablesungen von %1 durch %2 in Durchgang %3: eine streichen.</translation>
+    </message>
+    <message>
+        <source>A repeatability study needs two places at least; ten are usual.</source>
+        <translation>Eine Studie der Wiederholbarkeit braucht mindestens zwei Stellen; zehn sind üblich.</translation>
+    </message>
+    <message>
+        <source>A repeatability study needs two passes at least.</source>
+        <translation>Eine Studie der Wiederholbarkeit braucht mindestens zwei Durchgänge.</translation>
+    </message>
+    <message>
+        <source>The study lacks the reading of %1 by %2 in pass %3: read it, or leave that pass out.</source>
+        <translation>Der Studie fehlt die Ablesung von %1 durch %2 in Durchgang %3: lesen, oder den Durchgang weglassen.</translation>
+    </message>
+    <message>
+        <source>One reading repeats to %1 (standard deviation, %2 degrees of freedom); people differ by %3; the places differ by %4.</source>
+        <translation>Eine Ablesung wiederholt sich auf %1 (Standardabweichung, %2 Freiheitsgrade); die Personen unterscheiden sich um %3; die Stellen um %4.</translation>
+    </message>
+    <message>
+        <source>One reading repeats to %1 (standard deviation, %2 degrees of freedom); the places differ by %3.</source>
+        <translation>Eine Ablesung wiederholt sich auf %1 (Standardabweichung, %2 Freiheitsgrade); die Stellen unterscheiden sich um %3.</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>Zoll</translation>
+    </message>
+    <message>
+        <source>guard bands</source>
+        <translation>Sicherheitsbänder</translation>
+    </message>
+    <message>
+        <source>simple acceptance</source>
+        <translation>einfache Annahme</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::DiskBar</name>
+    <message>
+        <source>Screen and disk</source>
+        <translation>Bildschirm und Datenträger</translation>
+    </message>
+    <message>
+        <source>&amp;Try again</source>
+        <translation>&amp;Noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>Save a copy &amp;elsewhere…</source>
+        <translation>Eine Kopie &amp;anderswo speichern…</translation>
+    </message>
+    <message>
+        <source>&amp;Understood</source>
+        <translation>&amp;Verstanden</translation>
+    </message>
+    <message>
+        <source>Writes everything, what waits included, to another place and goes on there</source>
+        <translation>Schreibt alles, auch was wartet, an einen anderen Ort und macht dort weiter</translation>
+    </message>
+    <message>
+        <source>Not on the disk: %1. What was entered is kept here, in order, until it is stored.</source>
+        <translation>Nicht auf dem Datenträger: %1. Was eingegeben wurde, bleibt hier der Reihe nach, bis es gespeichert ist.</translation>
+    </message>
+    <message>
+        <source>•  and more: %1</source>
+        <translation>•  und weitere: %1</translation>
+    </message>
+    <message>
+        <source>Save everything elsewhere and go on there</source>
+        <translation>Alles anderswo speichern und dort weitermachen</translation>
+    </message>
+    <message>
+        <source>Build records (*.caprail)</source>
+        <translation>Aufbauprotokolle (*.caprail)</translation>
+    </message>
+    <message>
+        <source>Not saved</source>
+        <translation>Nicht gespeichert</translation>
+    </message>
+    <message>
+        <source>Saved without some photos</source>
+        <translation>Ohne einige Fotos gespeichert</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::EngineBands</name>
+    <message>
+        <source>piston to bore</source>
+        <translation>Kolben zu Bohrung</translation>
+    </message>
+    <message>
+        <source>ring gap</source>
+        <translation>Stoßspiel</translation>
+    </message>
+    <message>
+        <source>deck height</source>
+        <translation>Deckhöhe</translation>
+    </message>
+    <message>
+        <source>Band</source>
+        <translation>Band</translation>
+    </message>
+    <message>
+        <source>choose, or name a fit of your own</source>
+        <translation>wählen, oder eine eigene Passung benennen</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Ziel</translation>
+    </message>
+    <message>
+        <source>may be left empty</source>
+        <translation>darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>Who says so</source>
+        <translation>Wer das sagt</translation>
+    </message>
+    <message>
+        <source>part maker's sheet, person, common practice</source>
+        <translation>Blatt des Teileherstellers, Person, gängige Praxis</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>Coverage</source>
+        <translation>Überdeckung</translation>
+    </message>
+    <message>
+        <source>Repeat limit</source>
+        <translation>Wiederholgrenze</translation>
+    </message>
+    <message>
+        <source>Passes, at least</source>
+        <translation>Durchgänge, mindestens</translation>
+    </message>
+    <message>
+        <source>Kit tolerance</source>
+        <translation>Toleranz des Satzes</translation>
+    </message>
+    <message>
+        <source>Shims per stack, at most</source>
+        <translation>Distanzscheiben je Stapel, höchstens</translation>
+    </message>
+    <message>
+        <source>Plan aims for</source>
+        <translation>Der Plan strebt an</translation>
+    </message>
+    <message>
+        <source>Torque scatter, %</source>
+        <translation>Drehmomentstreuung, %</translation>
+    </message>
+    <message>
+        <source>Counterweight clear by</source>
+        <translation>Gegengewicht frei um</translation>
+    </message>
+    <message>
+        <source>Bands</source>
+        <translation>Bänder</translation>
+    </message>
+    <message>
+        <source>Store &amp;band</source>
+        <translation>&amp;Band speichern</translation>
+    </message>
+    <message>
+        <source>Rules</source>
+        <translation>Regeln</translation>
+    </message>
+    <message>
+        <source>Store &amp;rules</source>
+        <translation>&amp;Regeln speichern</translation>
+    </message>
+    <message>
+        <source>&amp;New fit of the shop's own</source>
+        <translation>&amp;Neue eigene Passung der Werkstatt</translation>
+    </message>
+    <message>
+        <source>Guarded: a value counts as in only when it lies in the band with its whole uncertainty. Simple: the value alone decides. The sheet says which rule was used. A band that is changed makes stale what was judged by it.</source>
+        <translation>Mit Sicherheitsband: ein Wert zählt nur als innerhalb, wenn er mit seiner ganzen Unsicherheit im Band liegt. Einfach: der Wert allein entscheidet. Das Blatt sagt, welche Regel galt. Ein geändertes Band macht überholt, was danach beurteilt wurde.</translation>
+    </message>
+    <message>
+        <source>not set</source>
+        <translation>nicht festgelegt</translation>
+    </message>
+    <message>
+        <source>These are the program's own starting values; none has been entered yet.</source>
+        <translation>Das sind die Anfangswerte des Programms; noch wurde keiner eingetragen.</translation>
+    </message>
+    <message>
+        <source>Common practice, no source, for a journal of %1: %2 to %3.</source>
+        <translation>Gängige Praxis, ohne Quelle, für einen Zapfen von %1: %2 bis %3.</translation>
+    </message>
+    <message>
+        <source>Common practice, no source: 0.00075 to 0.0010 per inch of journal diameter.</source>
+        <translation>Gängige Praxis, ohne Quelle: 0.00075 bis 0.0010 je Zoll Zapfendurchmesser.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::EngineLayoutPage</name>
+    <message>
+        <source>Engine</source>
+        <translation>Motor</translation>
+    </message>
+    <message>
+        <source>what it is, in a few words</source>
+        <translation>was es ist, in wenigen Worten</translation>
+    </message>
+    <message>
+        <source>Serial</source>
+        <translation>Seriennummer</translation>
+    </message>
+    <message>
+        <source>Customer</source>
+        <translation>Kunde</translation>
+    </message>
+    <message>
+        <source>Shop</source>
+        <translation>Werkstatt</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Main caps</source>
+        <translation>Hauptlagerdeckel</translation>
+    </message>
+    <message>
+        <source>Cap to cap</source>
+        <translation>Deckel zu Deckel</translation>
+    </message>
+    <message>
+        <source>Fasteners per cap</source>
+        <translation>Verschraubungen je Deckel</translation>
+    </message>
+    <message>
+        <source>Studs, left to right</source>
+        <translation>Stehbolzen, links zu rechts</translation>
+    </message>
+    <message>
+        <source>Girdle sits on</source>
+        <translation>Platte sitzt auf</translation>
+    </message>
+    <message>
+        <source>Outer studs apart</source>
+        <translation>Äußere Stehbolzen</translation>
+    </message>
+    <message>
+        <source>Girdle from cap</source>
+        <translation>Platte ab Deckel</translation>
+    </message>
+    <message>
+        <source>Pan rails apart</source>
+        <translation>Ölwannenflansche</translation>
+    </message>
+    <message>
+        <source>Girdle to cap</source>
+        <translation>Platte bis Deckel</translation>
+    </message>
+    <message>
+        <source>Pickup at cap</source>
+        <translation>Ansaugrohr an Deckel</translation>
+    </message>
+    <message>
+        <source>Rods</source>
+        <translation>Pleuel</translation>
+    </message>
+    <message>
+        <source>Pickup side</source>
+        <translation>Seite des Ansaugrohrs</translation>
+    </message>
+    <message>
+        <source>Crank throws</source>
+        <translation>Kröpfungen</translation>
+    </message>
+    <message>
+        <source>Dipstick at cap</source>
+        <translation>Ölmessstab an Deckel</translation>
+    </message>
+    <message>
+        <source>Dipstick side</source>
+        <translation>Seite des Ölmessstabs</translation>
+    </message>
+    <message>
+        <source>Who says so</source>
+        <translation>Wer das sagt</translation>
+    </message>
+    <message>
+        <source>The engine</source>
+        <translation>Der Motor</translation>
+    </message>
+    <message>
+        <source>Store &amp;engine</source>
+        <translation>&amp;Motor speichern</translation>
+    </message>
+    <message>
+        <source>Its bottom end</source>
+        <translation>Sein Kurbeltrieb</translation>
+    </message>
+    <message>
+        <source>Store &amp;layout</source>
+        <translation>Motor&amp;aufbau speichern</translation>
+    </message>
+    <message>
+        <source>The plan as it lies on the stand, drawn from what is typed. Left and right are as seen from the flywheel end with the engine the right way up. Lengths in plan serve the drawing and the flushness only.</source>
+        <translation>Der Plan, wie er auf dem Montagebock liegt, gezeichnet aus dem Eingegebenen. Links und rechts gelten vom Schwungradende aus, mit dem Motor richtig herum. Längen im Plan dienen nur der Zeichnung und der Bündigkeit.</translation>
+    </message>
+    <message>
+        <source>Advice on when to consider a girdle</source>
+        <translation>Rat, wann eine Versteifungsplatte zu erwägen ist</translation>
+    </message>
+    <message>
+        <source>The figures are set under Edit ▸ Preferences</source>
+        <translation>Die Zahlen werden unter Bearbeiten ▸ Einstellungen festgelegt</translation>
+    </message>
+    <message>
+        <source>Nothing is stored yet: correct these starting values and store them.</source>
+        <translation>Noch ist nichts gespeichert: diese Anfangswerte berichtigen und speichern.</translation>
+    </message>
+    <message>
+        <source>As typed, not stored yet</source>
+        <translation>Wie eingegeben, noch nicht gespeichert</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::EnginePeople</name>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>without spaces: MIC-1</source>
+        <translation>ohne Leerzeichen: MIC-1</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Maker</source>
+        <translation>Hersteller</translation>
+    </message>
+    <message>
+        <source>Serial</source>
+        <translation>Seriennummer</translation>
+    </message>
+    <message>
+        <source>Limit of error ±</source>
+        <translation>Fehlergrenze ±</translation>
+    </message>
+    <message>
+        <source>gauges: half-width</source>
+        <translation>Messmittel: halbe Breite</translation>
+    </message>
+    <message>
+        <source>Calibrated on</source>
+        <translation>Kalibriert am</translation>
+    </message>
+    <message>
+        <source>2026-05-04</source>
+        <translation>2026-05-04</translation>
+    </message>
+    <message>
+        <source>Wrench from</source>
+        <translation>Schlüssel ab</translation>
+    </message>
+    <message>
+        <source>empty: 20 % of the largest</source>
+        <translation>leer: 20 % des größten</translation>
+    </message>
+    <message>
+        <source>Due on</source>
+        <translation>Fällig am</translation>
+    </message>
+    <message>
+        <source>wrenches, empty: a year later</source>
+        <translation>Schlüssel, leer: ein Jahr später</translation>
+    </message>
+    <message>
+        <source>Wrench up to</source>
+        <translation>Schlüssel bis</translation>
+    </message>
+    <message>
+        <source>Due after pulls</source>
+        <translation>Fällig nach Lastspielen</translation>
+    </message>
+    <message>
+        <source>wrenches, empty: 5000</source>
+        <translation>Schlüssel, leer: 5000</translation>
+    </message>
+    <message>
+        <source>Pulls before now</source>
+        <translation>Lastspiele bisher</translation>
+    </message>
+    <message>
+        <source>since the calibration</source>
+        <translation>seit der Kalibrierung</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personen</translation>
+    </message>
+    <message>
+        <source>Role</source>
+        <translation>Rolle</translation>
+    </message>
+    <message>
+        <source>A person</source>
+        <translation>Eine Person</translation>
+    </message>
+    <message>
+        <source>Store &amp;person</source>
+        <translation>&amp;Person speichern</translation>
+    </message>
+    <message>
+        <source>assembler</source>
+        <translation>Monteur</translation>
+    </message>
+    <message>
+        <source>machinist</source>
+        <translation>Zerspaner</translation>
+    </message>
+    <message>
+        <source>checker</source>
+        <translation>Prüfer</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Messmittel</translation>
+    </message>
+    <message>
+        <source>Error / range</source>
+        <translation>Fehler / Bereich</translation>
+    </message>
+    <message>
+        <source>Calibrated</source>
+        <translation>Kalibriert</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Fällig</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Heute</translation>
+    </message>
+    <message>
+        <source>An instrument, or a new calibration of one</source>
+        <translation>Ein Messmittel, oder eine neue Kalibrierung</translation>
+    </message>
+    <message>
+        <source>Store &amp;instrument</source>
+        <translation>&amp;Messmittel speichern</translation>
+    </message>
+    <message>
+        <source>Ne&amp;w instrument</source>
+        <translation>&amp;Neues Messmittel</translation>
+    </message>
+    <message>
+        <source>✓ no remark</source>
+        <translation>✓ ohne Bemerkung</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::EngineStation</name>
+    <message>
+        <source>Engine</source>
+        <translation>Motor</translation>
+    </message>
+    <message>
+        <source>Engine and layout</source>
+        <translation>Motor und Aufbau</translation>
+    </message>
+    <message>
+        <source>Bands and rules</source>
+        <translation>Bänder und Regeln</translation>
+    </message>
+    <message>
+        <source>People and instruments</source>
+        <translation>Personen und Messmittel</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::EntriesModel</name>
+    <message>
+        <source>Entry</source>
+        <translation>Eintrag</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Person</translation>
+    </message>
+    <message>
+        <source>What was seen or done</source>
+        <translation>Was zu sehen war oder getan wurde</translation>
+    </message>
+    <message>
+        <source>Struck by entry %1 (%2): %3</source>
+        <translation>Gestrichen durch Eintrag %1 (%2): %3</translation>
+    </message>
+    <message>
+        <source>  (struck by entry %1)</source>
+        <translation>  (gestrichen durch Eintrag %1)</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::EntriesTable</name>
+    <message>
+        <source>No entry yet. What is entered here will be listed with its number; Delete strikes it.</source>
+        <translation>Noch kein Eintrag. Was hier eingegeben wird, steht dann mit seiner Nummer in der Liste; Entf streicht es.</translation>
+    </message>
+    <message>
+        <source>Entries</source>
+        <translation>Einträge</translation>
+    </message>
+    <message>
+        <source>Strike entry %1</source>
+        <translation>Eintrag %1 streichen</translation>
+    </message>
+    <message>
+        <source>Why is entry %1 withdrawn? It stays readable, struck through.</source>
+        <translation>Warum wird Eintrag %1 zurückgezogen? Er bleibt lesbar, durchgestrichen.</translation>
+    </message>
+    <message>
+        <source>Strike entry %1…</source>
+        <translation>Eintrag %1 streichen…</translation>
+    </message>
+    <message>
+        <source>Copy</source>
+        <translation>Kopieren</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::EntryField</name>
+    <message>
+        <source>Enter this value</source>
+        <translation>Diesen Wert eintragen</translation>
+    </message>
+    <message>
+        <source>Read as %1</source>
+        <translation>Gelesen als %1</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::EntryForm</name>
+    <message>
+        <source>Not stored yet: Enter stores, Esc puts the recorded values back.</source>
+        <translation>Noch nicht gespeichert: Enter speichert, Esc stellt die eingetragenen Werte wieder her.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::FastenersGroups</name>
+    <message>
+        <source>Group</source>
+        <translation>Gruppe</translation>
+    </message>
+    <message>
+        <source>Only the pair</source>
+        <translation>Nur das Paar</translation>
+    </message>
+    <message>
+        <source>Count</source>
+        <translation>Anzahl</translation>
+    </message>
+    <message>
+        <source>Thread</source>
+        <translation>Gewinde</translation>
+    </message>
+    <message>
+        <source>7/16-20, M10x1.5</source>
+        <translation>7/16-20, M10x1.5</translation>
+    </message>
+    <message>
+        <source>Grade</source>
+        <translation>Festigkeitsklasse</translation>
+    </message>
+    <message>
+        <source>or by hand 170 ksi</source>
+        <translation>oder by hand 170 ksi</translation>
+    </message>
+    <message>
+        <source>Lubricant</source>
+        <translation>Schmierstoff</translation>
+    </message>
+    <message>
+        <source>Method</source>
+        <translation>Verfahren</translation>
+    </message>
+    <message>
+        <source>Torque</source>
+        <translation>Drehmoment</translation>
+    </message>
+    <message>
+        <source>Then angle</source>
+        <translation>Dann Winkel</translation>
+    </message>
+    <message>
+        <source>Stretch</source>
+        <translation>Dehnung</translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <translation>Schritte</translation>
+    </message>
+    <message>
+        <source>Who says so</source>
+        <translation>Wer das sagt</translation>
+    </message>
+    <message>
+        <source>Sequence</source>
+        <translation>Folge</translation>
+    </message>
+    <message>
+        <source>empty: from the centre outwards</source>
+        <translation>leer: von der Mitte nach außen</translation>
+    </message>
+    <message>
+        <source>Fastener groups</source>
+        <translation>Schraubengruppen</translation>
+    </message>
+    <message>
+        <source>Specified</source>
+        <translation>Vorgegeben</translation>
+    </message>
+    <message>
+        <source>A group</source>
+        <translation>Eine Gruppe</translation>
+    </message>
+    <message>
+        <source>Store &amp;group</source>
+        <translation>&amp;Gruppe speichern</translation>
+    </message>
+    <message>
+        <source>Set the sequence on the &amp;diagram</source>
+        <translation>Folge in der &amp;Zeichnung festlegen</translation>
+    </message>
+    <message>
+        <source>Wrench length</source>
+        <translation>Schlüssellänge</translation>
+    </message>
+    <message>
+        <source>Extension</source>
+        <translation>Verlängerung</translation>
+    </message>
+    <message>
+        <source>Angle</source>
+        <translation>Winkel</translation>
+    </message>
+    <message>
+        <source>Working of the preload</source>
+        <translation>Rechengang der Vorspannkraft</translation>
+    </message>
+    <message>
+        <source>Touch the fasteners in the order of tightening (or walk with the arrow keys and press Enter). Those left out come last, from the centre outwards.</source>
+        <translation>Die Verschraubungen in der Folge des Anziehens berühren (oder mit den Pfeiltasten gehen und Enter drücken). Ausgelassene kommen zuletzt, von der Mitte nach außen.</translation>
+    </message>
+    <message>
+        <source>What it comes to</source>
+        <translation>Was daraus folgt</translation>
+    </message>
+    <message>
+        <source>Wrench with an extension (0° straight on, 90° square)</source>
+        <translation>Schlüssel mit Verlängerung (0° gerade, 90° quer)</translation>
+    </message>
+    <message>
+        <source>Sequence: %1</source>
+        <translation>Folge: %1</translation>
+    </message>
+    <message>
+        <source>The part maker's instructions come first.</source>
+        <translation>Die Anweisungen des Teileherstellers gehen vor.</translation>
+    </message>
+    <message>
+        <source>Set the engine layout at the engine station: the fasteners follow from it.</source>
+        <translation>Den Motoraufbau an der Station Motor festlegen: die Verschraubungen folgen daraus.</translation>
+    </message>
+    <message>
+        <source>The sequence is as it should be</source>
+        <translation>Die Folge ist, wie sie sein soll</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::FastenersStation</name>
+    <message>
+        <source>Tighten</source>
+        <translation>Anziehen</translation>
+    </message>
+    <message>
+        <source>Verify round</source>
+        <translation>Prüfrunde</translation>
+    </message>
+    <message>
+        <source>Groups</source>
+        <translation>Gruppen</translation>
+    </message>
+    <message>
+        <source>Set the engine layout at the engine station: the fasteners follow from it.</source>
+        <translation>Den Motoraufbau an der Station Motor festlegen: die Verschraubungen folgen daraus.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::FastenersTighten</name>
+    <message>
+        <source>&amp;Loosened</source>
+        <translation>&amp;Gelöst</translation>
+    </message>
+    <message>
+        <source>Main caps</source>
+        <translation>Hauptlagerdeckel</translation>
+    </message>
+    <message>
+        <source>Rods</source>
+        <translation>Pleuel</translation>
+    </message>
+    <message>
+        <source>Girdle nuts</source>
+        <translation>Plattenmuttern</translation>
+    </message>
+    <message>
+        <source>Pan rail</source>
+        <translation>Ölwannenflansch</translation>
+    </message>
+    <message>
+        <source>Front</source>
+        <translation>Vorn</translation>
+    </message>
+    <message>
+        <source>Rear</source>
+        <translation>Hinten</translation>
+    </message>
+    <message>
+        <source>Which fasteners</source>
+        <translation>Welche Verschraubungen</translation>
+    </message>
+    <message>
+        <source>The fastener was let off: what rests on it becomes stale</source>
+        <translation>Die Verschraubung wurde gelöst: was darauf beruht, wird überholt</translation>
+    </message>
+    <message>
+        <source>round %1: %2</source>
+        <translation>Runde %1: %2</translation>
+    </message>
+    <message>
+        <source>loosened</source>
+        <translation>gelöst</translation>
+    </message>
+    <message>
+        <source>loose</source>
+        <translation>lose</translation>
+    </message>
+    <message>
+        <source>All %1 stand as specified</source>
+        <translation>Alle %1 stehen wie vorgegeben</translation>
+    </message>
+    <message>
+        <source>&amp;All %1 as specified</source>
+        <translation>&amp;Alle %1 wie vorgegeben</translation>
+    </message>
+    <message>
+        <source>Enters every fastener of this kind that does not stand at its specified value, one entry each, in sequence</source>
+        <translation>Trägt jede Verschraubung dieser Art, die nicht auf ihrem vorgegebenen Wert steht, einzeln ein, der Folge nach</translation>
+    </message>
+    <message>
+        <source>%1 brought to (Enter alone: as specified)</source>
+        <translation>%1 angezogen auf (nur Enter: wie vorgegeben)</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::FastenersVerify</name>
+    <message>
+        <source>&amp;Held</source>
+        <translation>&amp;Gehalten</translation>
+    </message>
+    <message>
+        <source>Fasteners pulled in this round</source>
+        <translation>In dieser Runde geprüfte Verschraubungen</translation>
+    </message>
+    <message>
+        <source>What moved in this round, and what it made stale</source>
+        <translation>Was in dieser Runde nachgab, und was dadurch überholt ist</translation>
+    </message>
+    <message>
+        <source>H, or Enter with nothing typed</source>
+        <translation>H, oder Enter ohne Eingabe</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Take &amp;off all %1 stacks</source>
+        <translation>Alle %1 Stapel &amp;abnehmen</translation>
+    </message>
+    <message>
+        <source>&amp;Begin verify round %1</source>
+        <translation>Prüfrunde %1 &amp;beginnen</translation>
+    </message>
+    <message>
+        <source>No layout</source>
+        <translation>Kein Motoraufbau</translation>
+    </message>
+    <message>
+        <source>Set the engine layout at the engine station first.</source>
+        <translation>Zuerst den Motoraufbau an der Station Motor festlegen.</translation>
+    </message>
+    <message>
+        <source>Round %1: H or Enter if it held, else the angle it moved</source>
+        <translation>Runde %1: H oder Enter, wenn sie hielt, sonst der Winkel, um den sie nachgab</translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation>gehalten</translation>
+    </message>
+    <message>
+        <source>moved %1</source>
+        <translation>%1 nachgegeben</translation>
+    </message>
+    <message>
+        <source>Enter goes to the gap</source>
+        <translation>Enter führt zum Spaltmaß</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::GirdleActions</name>
+    <message>
+        <source>Parts and stacks</source>
+        <translation>Teile und Stapel</translation>
+    </message>
+    <message>
+        <source>Take all stacks off</source>
+        <translation>Alle Stapel abnehmen</translation>
+    </message>
+    <message>
+        <source>Put all stacks back</source>
+        <translation>Alle Stapel wieder auflegen</translation>
+    </message>
+    <message>
+        <source>What was changed at %1?</source>
+        <translation>Was wurde an %1 geändert?</translation>
+    </message>
+    <message>
+        <source>Pan rail worked on…</source>
+        <translation>Ölwannenflansch bearbeitet…</translation>
+    </message>
+    <message>
+        <source>What was done to the pan rail? Every gap falls.</source>
+        <translation>Was wurde am Ölwannenflansch getan? Jedes Spaltmaß entfällt.</translation>
+    </message>
+    <message>
+        <source>Take the stack at %1 apart</source>
+        <translation>Den Stapel an %1 zerlegen</translation>
+    </message>
+    <message>
+        <source>Another nut or washer at %1…</source>
+        <translation>Andere Mutter oder Scheibe an %1…</translation>
+    </message>
+    <message>
+        <source>Open a finding at %1…</source>
+        <translation>An %1 einen Befund eröffnen…</translation>
+    </message>
+    <message>
+        <source>Finding</source>
+        <translation>Befund</translation>
+    </message>
+    <message>
+        <source>What was seen at %1?</source>
+        <translation>Was war an %1 zu sehen?</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::GirdleBoard</name>
+    <message>
+        <source>not built</source>
+        <translation>nicht aufgebaut</translation>
+    </message>
+    <message>
+        <source>on</source>
+        <translation>aufgelegt</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <translation>abgenommen</translation>
+    </message>
+    <message>
+        <source>built, %1</source>
+        <translation>aufgebaut, %1</translation>
+    </message>
+    <message>
+        <source>built otherwise</source>
+        <translation>anders aufgebaut</translation>
+    </message>
+    <message>
+        <source>no gap</source>
+        <translation>kein Spaltmaß</translation>
+    </message>
+    <message>
+        <source>gap %1</source>
+        <translation>Spaltmaß %1</translation>
+    </message>
+    <message>
+        <source>
+pinned</source>
+        <translation>
+festgehalten</translation>
+    </message>
+    <message>
+        <source>nearest: %1</source>
+        <translation>am nächsten: %1</translation>
+    </message>
+    <message>
+        <source>should be: %1</source>
+        <translation>sollte sein: %1</translation>
+    </message>
+    <message>
+        <source>Stacks by position</source>
+        <translation>Stapel nach Stelle</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <translation>%1: %2, %3</translation>
+    </message>
+    <message>
+        <source>Set the engine layout first: the stacks lie where it says.</source>
+        <translation>Zuerst den Motoraufbau festlegen: die Stapel liegen, wo er es sagt.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::GirdleGaps</name>
+    <message>
+        <source>pass </source>
+        <translation>Durchgang </translation>
+    </message>
+    <message>
+        <source>Pass</source>
+        <translation>Durchgang</translation>
+    </message>
+    <message>
+        <source>Order of the pass</source>
+        <translation>Reihenfolge des Durchgangs</translation>
+    </message>
+    <message>
+        <source>Order…</source>
+        <translation>Reihenfolge…</translation>
+    </message>
+    <message>
+        <source>Change the order of the pass</source>
+        <translation>Die Reihenfolge des Durchgangs ändern</translation>
+    </message>
+    <message>
+        <source>gap at %1</source>
+        <translation>Spaltmaß an %1</translation>
+    </message>
+    <message>
+        <source>No layout</source>
+        <translation>Kein Motoraufbau</translation>
+    </message>
+    <message>
+        <source>The positions follow from the engine layout: set it at the engine station.</source>
+        <translation>Die Stellen folgen aus dem Motoraufbau: an der Station Motor festlegen.</translation>
+    </message>
+    <message>
+        <source>Every gap is accepted: the survey is done.</source>
+        <translation>Jedes Spaltmaß ist angenommen: die Messung ist fertig.</translation>
+    </message>
+    <message>
+        <source>This is the last one.</source>
+        <translation>Das ist die letzte.</translation>
+    </message>
+    <message>
+        <source>Then %1 · %2 more in pass %3</source>
+        <translation>Dann %1 · noch %2 in Durchgang %3</translation>
+    </message>
+    <message>
+        <source>Then pass %1 begins at %2</source>
+        <translation>Dann beginnt Durchgang %1 bei %2</translation>
+    </message>
+    <message>
+        <source>Gap at %1, pass %2</source>
+        <translation>Spaltmaß an %1, Durchgang %2</translation>
+    </message>
+    <message>
+        <source>Choose an order, or type one: every place once.</source>
+        <translation>Eine Reihenfolge wählen, oder eingeben: jede Stelle einmal.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::GirdleKit</name>
+    <message>
+        <source>Shim</source>
+        <translation>Distanzscheibe</translation>
+    </message>
+    <message>
+        <source>Marked</source>
+        <translation>Beschriftet</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Gemessen</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Ablesungen</translation>
+    </message>
+    <message>
+        <source>Off marking</source>
+        <translation>Abweichung</translation>
+    </message>
+    <message>
+        <source>Where it is</source>
+        <translation>Wo sie ist</translation>
+    </message>
+    <message>
+        <source>Shims of the kit</source>
+        <translation>Distanzscheiben des Satzes</translation>
+    </message>
+    <message>
+        <source>bag or maker, if told apart</source>
+        <translation>Beutel oder Hersteller, wenn unterschieden</translation>
+    </message>
+    <message>
+        <source>Bag of the added shims</source>
+        <translation>Beutel der hinzugefügten Distanzscheiben</translation>
+    </message>
+    <message>
+        <source>Micrometer</source>
+        <translation>Messschraube</translation>
+    </message>
+    <message>
+        <source>Bag</source>
+        <translation>Beutel</translation>
+    </message>
+    <message>
+        <source>The kit is empty. Add its shims below: one by name, or a count of one size.</source>
+        <translation>Der Satz ist leer. Unten Distanzscheiben hinzufügen: eine mit Namen, oder eine Anzahl einer Größe.</translation>
+    </message>
+    <message>
+        <source>%1 shims in the kit · %2 not measured · %3 off their marking by more than %4 · %5 set aside</source>
+        <translation>%1 Distanzscheiben im Satz · %2 nicht gemessen · %3 weichen um mehr als %4 von der Beschriftung ab · %5 beiseitegelegt</translation>
+    </message>
+    <message>
+        <source>free</source>
+        <translation>frei</translation>
+    </message>
+    <message>
+        <source>set aside</source>
+        <translation>beiseitegelegt</translation>
+    </message>
+    <message>
+        <source>in the stack at %1</source>
+        <translation>im Stapel an %1</translation>
+    </message>
+    <message>
+        <source>✕ off its marking</source>
+        <translation>✕ weicht von der Beschriftung ab</translation>
+    </message>
+    <message>
+        <source>Add shims: “S001 10 thou”, “S001-S012 10 thou” or “12 x 10 thou”</source>
+        <translation>Distanzscheiben hinzufügen: „S001 10 thou“, „S001-S012 10 thou“ oder „12 x 10 thou“</translation>
+    </message>
+    <message>
+        <source>%1: %2 of %3</source>
+        <translation>%1: %2 von %3</translation>
+    </message>
+    <message>
+        <source>Measure: a shim's name, then its thickness</source>
+        <translation>Messen: Name einer Distanzscheibe, dann ihre Dicke</translation>
+    </message>
+    <message>
+        <source>Measure %1, reading %2 (or a shim's name first)</source>
+        <translation>%1 messen, Ablesung %2 (oder zuerst der Name einer Distanzscheibe)</translation>
+    </message>
+    <message>
+        <source>Take %1 back into the kit</source>
+        <translation>%1 in den Satz zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Set %1 aside…</source>
+        <translation>%1 beiseitelegen…</translation>
+    </message>
+    <message>
+        <source>Set aside</source>
+        <translation>Beiseitegelegt</translation>
+    </message>
+    <message>
+        <source>Why is %1 set aside?</source>
+        <translation>Warum wird %1 beiseitegelegt?</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::GirdleRecheck</name>
+    <message>
+        <source>R
+rocks
+proud: too thick</source>
+        <translation>K
+kippelt
+zu hoch: zu dick</translation>
+    </message>
+    <message>
+        <source>D
+drags
+right</source>
+        <translation>S
+saugt
+richtig</translation>
+    </message>
+    <message>
+        <source>L
+loose
+low: too thin</source>
+        <translation>L
+lose
+zu niedrig: zu dünn</translation>
+    </message>
+    <message>
+        <source>Recheck: R rocks, D drags, L loose</source>
+        <translation>Nachprüfung: R kippelt, D saugt, L lose</translation>
+    </message>
+    <message>
+        <source>Straightedge</source>
+        <translation>Haarlineal</translation>
+    </message>
+    <message>
+        <source>not done</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>There is no stack here yet: build it first (Alt+3).</source>
+        <translation>Hier ist noch kein Stapel: zuerst aufbauen (Alt+3).</translation>
+    </message>
+    <message>
+        <source>The stack is off: put it back first (Parts and stacks).</source>
+        <translation>Der Stapel ist abgenommen: zuerst wieder auflegen (Teile und Stapel).</translation>
+    </message>
+    <message>
+        <source>Residual %1: by the numbers it %2.</source>
+        <translation>Restmaß %1: nach den Zahlen %2.</translation>
+    </message>
+    <message>
+        <source>should be loose</source>
+        <translation>müsste er lose sein</translation>
+    </message>
+    <message>
+        <source>should rock</source>
+        <translation>müsste es kippeln</translation>
+    </message>
+    <message>
+        <source>should drag</source>
+        <translation>müsste es saugen</translation>
+    </message>
+    <message>
+        <source>The gap here is not accepted, so the numbers say nothing yet.</source>
+        <translation>Das Spaltmaß hier ist nicht angenommen, die Zahlen sagen daher noch nichts.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::GirdleStacks</name>
+    <message>
+        <source>bare</source>
+        <translation>ohne</translation>
+    </message>
+    <message>
+        <source>&amp;Take the plan over</source>
+        <translation>&amp;Plan übernehmen</translation>
+    </message>
+    <message>
+        <source>&amp;Confirm this stack</source>
+        <translation>&amp;Diesen Stapel bestätigen</translation>
+    </message>
+    <message>
+        <source>Set a shim &amp;aside…</source>
+        <translation>&amp;Distanzscheibe beiseitelegen…</translation>
+    </message>
+    <message>
+        <source>What the plan aims for</source>
+        <translation>Was der Plan anstrebt</translation>
+    </message>
+    <message>
+        <source>residual at %1</source>
+        <translation>Restmaß an %1</translation>
+    </message>
+    <message>
+        <source>After fewest shims</source>
+        <translation>Nach den wenigsten Distanzscheiben</translation>
+    </message>
+    <message>
+        <source>Planning …</source>
+        <translation>Plant …</translation>
+    </message>
+    <message>
+        <source>Enters the stacks of the plan as built; lay them on as drawn.</source>
+        <translation>Trägt die Stapel des Plans als aufgebaut ein; wie gezeichnet auflegen.</translation>
+    </message>
+    <message>
+        <source>not built</source>
+        <translation>nicht aufgebaut</translation>
+    </message>
+    <message>
+        <source>built: %1</source>
+        <translation>aufgebaut: %1</translation>
+    </message>
+    <message>
+        <source> · planned: %1</source>
+        <translation> · geplant: %1</translation>
+    </message>
+    <message>
+        <source>Un&amp;pin</source>
+        <translation>&amp;Lösen</translation>
+    </message>
+    <message>
+        <source>&amp;Pin</source>
+        <translation>&amp;Festhalten</translation>
+    </message>
+    <message>
+        <source>The plan keeps a pinned stack as it is and plans the rest around it.</source>
+        <translation>Der Plan lässt einen festgehaltenen Stapel, wie er ist, und plant die übrigen darum herum.</translation>
+    </message>
+    <message>
+        <source>%1 is not measured</source>
+        <translation>%1 ist nicht gemessen</translation>
+    </message>
+    <message>
+        <source>%1 lies at %2</source>
+        <translation>%1 liegt an %2</translation>
+    </message>
+    <message>
+        <source>%1 thick</source>
+        <translation>%1 dick</translation>
+    </message>
+    <message>
+        <source>, residual %1: %2, should %3</source>
+        <translation>, Restmaß %1: %2, sollte %3</translation>
+    </message>
+    <message>
+        <source>in band</source>
+        <translation>im Band</translation>
+    </message>
+    <message>
+        <source>out of band</source>
+        <translation>außerhalb des Bandes</translation>
+    </message>
+    <message>
+        <source>be loose</source>
+        <translation>lose sein</translation>
+    </message>
+    <message>
+        <source>rock</source>
+        <translation>kippeln</translation>
+    </message>
+    <message>
+        <source>drag</source>
+        <translation>saugen</translation>
+    </message>
+    <message>
+        <source>Stack built at %1: shim names, or a dash for bare</source>
+        <translation>Stapel aufgebaut an %1: Namen der Distanzscheiben, oder ein Strich für ohne</translation>
+    </message>
+    <message>
+        <source>Set aside</source>
+        <translation>Beiseitegelegt</translation>
+    </message>
+    <message>
+        <source>Which shim shall the plan do without?</source>
+        <translation>Ohne welche Distanzscheibe soll der Plan auskommen?</translation>
+    </message>
+    <message>
+        <source>Why is %1 set aside?</source>
+        <translation>Warum wird %1 beiseitegelegt?</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::GirdleStation</name>
+    <message>
+        <source>Gaps</source>
+        <translation>Spaltmaße</translation>
+    </message>
+    <message>
+        <source>Shims</source>
+        <translation>Distanzscheiben</translation>
+    </message>
+    <message>
+        <source>Stacks</source>
+        <translation>Stapel</translation>
+    </message>
+    <message>
+        <source>Recheck</source>
+        <translation>Nachprüfung</translation>
+    </message>
+    <message>
+        <source>Set the engine layout at the engine station: the pan rail is drawn from it.</source>
+        <translation>Den Motoraufbau an der Station Motor festlegen: der Ölwannenflansch wird danach gezeichnet.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::HistoryLedger</name>
+    <message>
+        <source>Find in the record: 3R, S014, 57.5, a name …</source>
+        <translation>Im Protokoll suchen: 3R, S014, 57.5, ein Name …</translation>
+    </message>
+    <message>
+        <source>Find in the record</source>
+        <translation>Im Protokoll suchen</translation>
+    </message>
+    <message>
+        <source>Kind of entry</source>
+        <translation>Art des Eintrags</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Person</translation>
+    </message>
+    <message>
+        <source>Standing or struck</source>
+        <translation>Gültig oder gestrichen</translation>
+    </message>
+    <message>
+        <source>standing and struck</source>
+        <translation>gültig und gestrichen</translation>
+    </message>
+    <message>
+        <source>standing only</source>
+        <translation>nur gültig</translation>
+    </message>
+    <message>
+        <source>struck only</source>
+        <translation>nur gestrichen</translation>
+    </message>
+    <message>
+        <source>No entry is like this: change what is looked for above.</source>
+        <translation>Kein Eintrag ist so: oben anders suchen.</translation>
+    </message>
+    <message>
+        <source>Stri&amp;ke…</source>
+        <translation>S&amp;treichen…</translation>
+    </message>
+    <message>
+        <source>E&amp;xport…</source>
+        <translation>&amp;Ausgeben…</translation>
+    </message>
+    <message>
+        <source>Withdraw the selected entry, with a reason (Delete)</source>
+        <translation>Den gewählten Eintrag zurückziehen, mit Begründung (Entf)</translation>
+    </message>
+    <message>
+        <source>What is shown, as a table for a spreadsheet</source>
+        <translation>Was zu sehen ist, als Tabelle</translation>
+    </message>
+    <message>
+        <source>every kind</source>
+        <translation>jede Art</translation>
+    </message>
+    <message>
+        <source>everybody</source>
+        <translation>alle</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>entries.csv</source>
+        <translation>eintraege.csv</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::HistoryMatrix</name>
+    <message>
+        <source>no outcome</source>
+        <translation>kein Ergebnis</translation>
+    </message>
+    <message>
+        <source>Round %1, begun %2 by %3 with %4%5</source>
+        <translation>Runde %1, begonnen %2 von %3 mit %4%5</translation>
+    </message>
+    <message>
+        <source>no instrument named</source>
+        <translation>kein Messmittel genannt</translation>
+    </message>
+    <message>
+        <source>; struck</source>
+        <translation>; gestrichen</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::HistoryRepeatability</name>
+    <message>
+        <source>Repeatability by person and instrument</source>
+        <translation>Wiederholbarkeit nach Person und Messmittel</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Person</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Messmittel</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Ablesungen</translation>
+    </message>
+    <message>
+        <source>Places read twice</source>
+        <translation>Zweimal gelesene Stellen</translation>
+    </message>
+    <message>
+        <source>s of one reading</source>
+        <translation>s einer Ablesung</translation>
+    </message>
+    <message>
+        <source>Degrees of freedom</source>
+        <translation>Freiheitsgrade</translation>
+    </message>
+    <message>
+        <source>Where the scatter comes from</source>
+        <translation>Woher die Streuung kommt</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>s</source>
+        <translation>s</translation>
+    </message>
+    <message>
+        <source>Share of variance</source>
+        <translation>Anteil an der Varianz</translation>
+    </message>
+    <message>
+        <source>Who has read which place how often</source>
+        <translation>Wer welche Stelle wie oft gelesen hat</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Stelle</translation>
+    </message>
+    <message>
+        <source>Study of which readings</source>
+        <translation>Studie über welche Ablesungen</translation>
+    </message>
+    <message>
+        <source>Enter goes to the place, to read it again</source>
+        <translation>Enter führt zur Stelle, um sie noch einmal zu lesen</translation>
+    </message>
+    <message>
+        <source>A study of</source>
+        <translation>Eine Studie über</translation>
+    </message>
+    <message>
+        <source>Repeatability of each person with each instrument, pooled over the record</source>
+        <translation>Wiederholbarkeit jeder Person mit jedem Messmittel, über das ganze Protokoll</translation>
+    </message>
+    <message>
+        <source>not named</source>
+        <translation>nicht genannt</translation>
+    </message>
+    <message>
+        <source>not known yet</source>
+        <translation>noch nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Nothing is measured yet: readings appear here as they are made.</source>
+        <translation>Noch ist nichts gemessen: Ablesungen erscheinen hier, sobald sie gemacht sind.</translation>
+    </message>
+    <message>
+        <source>No two places were read twice by one person yet. A short study: three people (or one) read ten places two or three times each, without looking at what was read before. Choose the name at the bottom right before each person begins.</source>
+        <translation>Noch hat niemand zwei Stellen zweimal gelesen. Eine kurze Studie: drei Personen (oder eine) lesen zehn Stellen je zwei- oder dreimal, ohne auf die früheren Werte zu sehen. Den Namen unten rechts wählen, bevor jemand beginnt.</translation>
+    </message>
+    <message>
+        <source>%1 · %2 places · %3 passes. %4</source>
+        <translation>%1 · %2 Stellen · %3 Durchgänge. %4</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Repeatability: one person, one place</source>
+        <translation>Wiederholbarkeit: eine Person, eine Stelle</translation>
+    </message>
+    <message>
+        <source>Person to person</source>
+        <translation>Von Person zu Person</translation>
+    </message>
+    <message>
+        <source>Place to place</source>
+        <translation>Von Stelle zu Stelle</translation>
+    </message>
+    <message>
+        <source>All of it</source>
+        <translation>Insgesamt</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::HistoryStation</name>
+    <message>
+        <source>History</source>
+        <translation>Verlauf</translation>
+    </message>
+    <message>
+        <source>Ledger</source>
+        <translation>Eintragsliste</translation>
+    </message>
+    <message>
+        <source>Verify rounds</source>
+        <translation>Prüfrunden</translation>
+    </message>
+    <message>
+        <source>Repeatability</source>
+        <translation>Wiederholbarkeit</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::HistoryVerify</name>
+    <message>
+        <source>Which fasteners</source>
+        <translation>Welche Verschraubungen</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Person</translation>
+    </message>
+    <message>
+        <source>Wrench</source>
+        <translation>Schlüssel</translation>
+    </message>
+    <message>
+        <source>Outcome</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>Order of the rows</source>
+        <translation>Reihenfolge der Zeilen</translation>
+    </message>
+    <message>
+        <source>from day</source>
+        <translation>von Tag</translation>
+    </message>
+    <message>
+        <source>to day</source>
+        <translation>bis Tag</translation>
+    </message>
+    <message>
+        <source>Movements by place</source>
+        <translation>Bewegungen nach Stelle</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Stelle</translation>
+    </message>
+    <message>
+        <source>Moved</source>
+        <translation>Nachgegeben</translation>
+    </message>
+    <message>
+        <source>Pulled</source>
+        <translation>Geprüft</translation>
+    </message>
+    <message>
+        <source>Largest</source>
+        <translation>Größter</translation>
+    </message>
+    <message>
+        <source>Movements by wrench</source>
+        <translation>Bewegungen nach Schlüssel</translation>
+    </message>
+    <message>
+        <source>Movements by person</source>
+        <translation>Bewegungen nach Person</translation>
+    </message>
+    <message>
+        <source>Movements by round</source>
+        <translation>Bewegungen nach Runde</translation>
+    </message>
+    <message>
+        <source>Round</source>
+        <translation>Runde</translation>
+    </message>
+    <message>
+        <source>every outcome</source>
+        <translation>jedes Ergebnis</translation>
+    </message>
+    <message>
+        <source>moved</source>
+        <translation>nachgegeben</translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation>gehalten</translation>
+    </message>
+    <message>
+        <source>struck</source>
+        <translation>gestrichen</translation>
+    </message>
+    <message>
+        <source>by place</source>
+        <translation>nach Stelle</translation>
+    </message>
+    <message>
+        <source>most moved</source>
+        <translation>am meisten nachgegeben</translation>
+    </message>
+    <message>
+        <source>largest angle</source>
+        <translation>größter Winkel</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>&amp;Drucken…</translation>
+    </message>
+    <message>
+        <source>E&amp;xport…</source>
+        <translation>&amp;Ausgeben…</translation>
+    </message>
+    <message>
+        <source>verify-rounds.csv</source>
+        <translation>pruefrunden.csv</translation>
+    </message>
+    <message>
+        <source>Outcome of every fastener in every round</source>
+        <translation>Ergebnis jeder Verschraubung in jeder Runde</translation>
+    </message>
+    <message>
+        <source>Places</source>
+        <translation>Stellen</translation>
+    </message>
+    <message>
+        <source>Wrenches</source>
+        <translation>Schlüssel</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personen</translation>
+    </message>
+    <message>
+        <source>Rounds</source>
+        <translation>Runden</translation>
+    </message>
+    <message>
+        <source>Counts of movements</source>
+        <translation>Zahl der Bewegungen</translation>
+    </message>
+    <message>
+        <source>every place</source>
+        <translation>jede Stelle</translation>
+    </message>
+    <message>
+        <source>rods</source>
+        <translation>Pleuel</translation>
+    </message>
+    <message>
+        <source>cap %1</source>
+        <translation>Deckel %1</translation>
+    </message>
+    <message>
+        <source>everybody</source>
+        <translation>alle</translation>
+    </message>
+    <message>
+        <source>every wrench</source>
+        <translation>jeder Schlüssel</translation>
+    </message>
+    <message>
+        <source>day as 2026-05-04</source>
+        <translation>Tag wie 2026-05-04</translation>
+    </message>
+    <message>
+        <source>rounds: %1, outcomes: %2</source>
+        <translation>Runden: %1, Ergebnisse: %2</translation>
+    </message>
+    <message>
+        <source>No verify round was made yet. Rounds are made at the fasteners station.</source>
+        <translation>Noch wurde keine Prüfrunde gemacht. Runden werden an der Station Schrauben gemacht.</translation>
+    </message>
+    <message>
+        <source>verify rounds</source>
+        <translation>Prüfrunden</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::InstrumentBox</name>
+    <message>
+        <source>Instrument</source>
+        <translation>Messmittel</translation>
+    </message>
+    <message>
+        <source>no instrument named</source>
+        <translation>kein Messmittel genannt</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::MainWindow</name>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Datei</translation>
+    </message>
+    <message>
+        <source>&amp;New record…</source>
+        <translation>&amp;Neues Protokoll…</translation>
+    </message>
+    <message>
+        <source>&amp;Open…</source>
+        <translation>Ö&amp;ffnen…</translation>
+    </message>
+    <message>
+        <source>Open &amp;recent</source>
+        <translation>&amp;Zuletzt geöffnet</translation>
+    </message>
+    <message>
+        <source>S&amp;hop: the records of a folder</source>
+        <translation>&amp;Werkstatt: die Protokolle eines Ordners</translation>
+    </message>
+    <message>
+        <source>Save a &amp;copy…</source>
+        <translation>&amp;Kopie speichern…</translation>
+    </message>
+    <message>
+        <source>Store what &amp;waits</source>
+        <translation>&amp;Wartendes speichern</translation>
+    </message>
+    <message>
+        <source>Build &amp;sheet as PDF…</source>
+        <translation>Aufbau&amp;blatt als PDF…</translation>
+    </message>
+    <message>
+        <source>Sheet pages as p&amp;ictures…</source>
+        <translation>Seiten des Blatts als B&amp;ilder…</translation>
+    </message>
+    <message>
+        <source>Print pre&amp;view…</source>
+        <translation>Druck&amp;vorschau…</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>&amp;Drucken…</translation>
+    </message>
+    <message>
+        <source>&amp;Layout card as PDF…</source>
+        <translation>&amp;Legekarte als PDF…</translation>
+    </message>
+    <message>
+        <source>Export &amp;tables (CSV)…</source>
+        <translation>&amp;Tabellen ausgeben (CSV)…</translation>
+    </message>
+    <message>
+        <source>Export ledger as te&amp;xt…</source>
+        <translation>Eintragsliste als Te&amp;xt ausgeben…</translation>
+    </message>
+    <message>
+        <source>Close &amp;window</source>
+        <translation>Fenster s&amp;chließen</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>&amp;Bearbeiten</translation>
+    </message>
+    <message>
+        <source>&amp;Strike the last entry…</source>
+        <translation>Letzten Eintrag &amp;streichen…</translation>
+    </message>
+    <message>
+        <source>Open a fin&amp;ding here</source>
+        <translation>Hier einen Be&amp;fund eröffnen</translation>
+    </message>
+    <message>
+        <source>Add a p&amp;hoto here…</source>
+        <translation>Hier ein F&amp;oto hinzufügen…</translation>
+    </message>
+    <message>
+        <source>P&amp;aste a photo here</source>
+        <translation>Hier ein Foto &amp;einfügen</translation>
+    </message>
+    <message>
+        <source>&amp;Find in the record</source>
+        <translation>Im Protokoll s&amp;uchen</translation>
+    </message>
+    <message>
+        <source>&amp;Preferences…</source>
+        <translation>&amp;Einstellungen…</translation>
+    </message>
+    <message>
+        <source>&amp;Station</source>
+        <translation>&amp;Station</translation>
+    </message>
+    <message>
+        <source>Go to the &amp;next thing to do</source>
+        <translation>Zum &amp;nächsten Schritt</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>&amp;Ansicht</translation>
+    </message>
+    <message>
+        <source>&amp;Inch / millimetre</source>
+        <translation>&amp;Zoll / Millimeter</translation>
+    </message>
+    <message>
+        <source>&amp;Bench view</source>
+        <translation>&amp;Werkbank-Ansicht</translation>
+    </message>
+    <message>
+        <source>&amp;Full screen</source>
+        <translation>&amp;Vollbild</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>&amp;Hilfe</translation>
+    </message>
+    <message>
+        <source>This &amp;station</source>
+        <translation>Diese &amp;Station</translation>
+    </message>
+    <message>
+        <source>&amp;Cautions</source>
+        <translation>&amp;Vorsicht</translation>
+    </message>
+    <message>
+        <source>&amp;About Caprail</source>
+        <translation>&amp;Über Caprail</translation>
+    </message>
+    <message>
+        <source>This file was not opened</source>
+        <translation>Diese Datei wurde nicht geöffnet</translation>
+    </message>
+    <message>
+        <source>This record is damaged</source>
+        <translation>Dieses Protokoll ist beschädigt</translation>
+    </message>
+    <message>
+        <source>
+
+What can still be read can be salvaged into a new file; this one stays as it is. Salvage it?</source>
+        <translation>
+
+Was sich noch lesen lässt, kann in eine neue Datei gerettet werden; diese bleibt, wie sie ist. Retten?</translation>
+    </message>
+    <message>
+        <source>Salvage into</source>
+        <translation>Retten in</translation>
+    </message>
+    <message>
+        <source>Build records (*.caprail)</source>
+        <translation>Aufbauprotokolle (*.caprail)</translation>
+    </message>
+    <message>
+        <source>Nothing was salvaged</source>
+        <translation>Nichts wurde gerettet</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries were kept.</source>
+        <translation>
+            <numerusform>%n Eintrag wurde behalten.</numerusform><numerusform>%n Einträge wurden behalten.</numerusform></translation>
+    </message>
+    <message>
+        <source>Salvaged</source>
+        <translation>Gerettet</translation>
+    </message>
+    <message>
+        <source>Save a copy</source>
+        <translation>Kopie speichern</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries still could not be stored. Save a copy elsewhere, or free the disk and try again.</source>
+        <translation>
+            <numerusform>%n Eintrag konnte noch immer nicht gespeichert werden. Eine Kopie anderswo speichern, oder Platz schaffen und noch einmal versuchen.</numerusform><numerusform>%n Einträge konnten noch immer nicht gespeichert werden. Eine Kopie anderswo speichern, oder Platz schaffen und noch einmal versuchen.</numerusform></translation>
+    </message>
+    <message>
+        <source>Build sheet</source>
+        <translation>Aufbaublatt</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Geschrieben: %1</translation>
+    </message>
+    <message>
+        <source>Sheet pages as pictures</source>
+        <translation>Seiten des Blatts als Bilder</translation>
+    </message>
+    <message>
+        <source>PNG (*.png)</source>
+        <translation>PNG (*.png)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pictures, from %1</source>
+        <translation>
+            <numerusform>%n Bild, ab %1</numerusform><numerusform>%n Bilder, ab %1</numerusform></translation>
+    </message>
+    <message>
+        <source>Layout card</source>
+        <translation>Legekarte</translation>
+    </message>
+    <message>
+        <source>Folder for the tables</source>
+        <translation>Ordner für die Tabellen</translation>
+    </message>
+    <message>
+        <source>Ledger as text</source>
+        <translation>Eintragsliste als Text</translation>
+    </message>
+    <message>
+        <source>JSON lines (*.jsonl)</source>
+        <translation>JSON-Zeilen (*.jsonl)</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>About Caprail</source>
+        <translation>Über Caprail</translation>
+    </message>
+    <message>
+        <source>Caprail %1
+
+The assembly build record of one engine per file.
+
+Free software under the GNU General Public License, version 3 or later. It comes without any warranty.</source>
+        <translation>Caprail %1
+
+Das Aufbauprotokoll eines Motors je Datei.
+
+Freie Software unter der GNU General Public License, Version 3 oder später. Ohne jede Gewährleistung.</translation>
+    </message>
+    <message>
+        <source>Who works on it</source>
+        <translation>Wer daran arbeitet</translation>
+    </message>
+    <message>
+        <source>Every entry carries this name</source>
+        <translation>Jeder Eintrag trägt diesen Namen</translation>
+    </message>
+    <message>
+        <source>Caprail</source>
+        <translation>Caprail</translation>
+    </message>
+    <message>
+        <source>On disk: entry %1. %2</source>
+        <translation>Gespeichert: Eintrag %1. %2</translation>
+    </message>
+    <message>
+        <source>The sample could not be copied to %1: check that the folder may be written to.</source>
+        <translation>Das Beispiel konnte nicht nach %1 kopiert werden: prüfen, ob in den Ordner geschrieben werden darf.</translation>
+    </message>
+    <message>
+        <source>Open a record</source>
+        <translation>Protokoll öffnen</translation>
+    </message>
+    <message>
+        <source>Build records (*.caprail);;All files (*)</source>
+        <translation>Aufbauprotokolle (*.caprail);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>The bench view shows one value at a time: choose a place where one is typed, such as a gap, a journal or a fastener.</source>
+        <translation>Die Werkbank-Ansicht zeigt einen Wert zurzeit: eine Stelle wählen, an der einer eingegeben wird, etwa ein Spaltmaß, einen Zapfen oder eine Verschraubung.</translation>
+    </message>
+    <message>
+        <source>Entries wait to be stored</source>
+        <translation>Einträge warten auf das Speichern</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries could not be stored on disk and would be lost. Close all the same?</source>
+        <translation>
+            <numerusform>%n Eintrag konnte nicht gespeichert werden und ginge verloren. Trotzdem schließen?</numerusform><numerusform>%n Einträge konnten nicht gespeichert werden und gingen verloren. Trotzdem schließen?</numerusform></translation>
+    </message>
+    <message>
+        <source>New build</source>
+        <translation>Neuer Aufbau</translation>
+    </message>
+    <message>
+        <source>A new build begins when the one before is signed off: finish and sign off build %1 first.</source>
+        <translation>Ein neuer Aufbau beginnt, wenn der vorige abgezeichnet ist: zuerst Aufbau %1 beenden und abzeichnen.</translation>
+    </message>
+    <message>
+        <source>Why is this engine built anew? Build %1 stays readable beside it: Shop ▸ Compare builds.</source>
+        <translation>Warum wird dieser Motor neu aufgebaut? Aufbau %1 bleibt daneben lesbar: Werkstatt ▸ Aufbauten vergleichen.</translation>
+    </message>
+    <message>
+        <source>Sheet of the difference</source>
+        <translation>Blatt der Unterschiede</translation>
+    </message>
+    <message>
+        <source>Hand-over folder (it is made anew)</source>
+        <translation>Übergabeordner (er wird neu angelegt)</translation>
+    </message>
+    <message>
+        <source>-hand-over</source>
+        <translation>-uebergabe</translation>
+    </message>
+    <message>
+        <source>Hand-over folder</source>
+        <translation>Übergabeordner</translation>
+    </message>
+    <message>
+        <source>%1 holds the build sheet, photos, the ledger for people and for programs, tables, and checksums.</source>
+        <translation>%1 enthält das Aufbaublatt, Fotos, die Eintragsliste für Menschen und für Programme, Tabellen und Prüfsummen.</translation>
+    </message>
+    <message>
+        <source>Sho&amp;p</source>
+        <translation>&amp;Werkstatt</translation>
+    </message>
+    <message>
+        <source>The &amp;records of a folder</source>
+        <translation>Die &amp;Protokolle eines Ordners</translation>
+    </message>
+    <message>
+        <source>Save as a &amp;template…</source>
+        <translation>Als &amp;Vorlage speichern…</translation>
+    </message>
+    <message>
+        <source>T&amp;emplates…</source>
+        <translation>V&amp;orlagen…</translation>
+    </message>
+    <message>
+        <source>&amp;Add from the shelf…</source>
+        <translation>Aus dem Regal &amp;hinzufügen…</translation>
+    </message>
+    <message>
+        <source>The &amp;shelf…</source>
+        <translation>Das &amp;Regal…</translation>
+    </message>
+    <message>
+        <source>Begin a &amp;new build…</source>
+        <translation>&amp;Neuen Aufbau beginnen…</translation>
+    </message>
+    <message>
+        <source>&amp;Compare builds…</source>
+        <translation>Aufbauten ver&amp;gleichen…</translation>
+    </message>
+    <message>
+        <source>&amp;Hand-over folder…</source>
+        <translation>&amp;Übergabeordner…</translation>
+    </message>
+    <message>
+        <source>It holds the very entries that this record has.</source>
+        <translation>Sie enthält genau die Einträge dieses Protokolls.</translation>
+    </message>
+    <message>
+        <source>It is the record of another build: it has no entry in common with this one.</source>
+        <translation>Sie ist das Protokoll eines anderen Aufbaus: sie hat keinen Eintrag mit diesem gemeinsam.</translation>
+    </message>
+    <message>
+        <source>Both begin alike, up to entry %1, and then go on differently.</source>
+        <translation>Beide beginnen gleich, bis Eintrag %1, und gehen dann verschieden weiter.</translation>
+    </message>
+    <message>
+        <source>What this record has after entry %1 is not in the copy.</source>
+        <translation>Was dieses Protokoll nach Eintrag %1 hat, ist nicht in der Kopie.</translation>
+    </message>
+    <message>
+        <source>It goes on beyond the last entry of this record.</source>
+        <translation>Sie geht über den letzten Eintrag dieses Protokolls hinaus.</translation>
+    </message>
+    <message>
+        <source>Save a &amp;dated copy beside it</source>
+        <translation>Eine &amp;datierte Kopie daneben speichern</translation>
+    </message>
+    <message>
+        <source>&amp;Restore from a copy…</source>
+        <translation>Aus einer Kopie &amp;wiederherstellen…</translation>
+    </message>
+    <message>
+        <source>Not saved</source>
+        <translation>Nicht gespeichert</translation>
+    </message>
+    <message>
+        <source>Saved as %1</source>
+        <translation>Gespeichert als %1</translation>
+    </message>
+    <message>
+        <source>Restore from a copy</source>
+        <translation>Aus einer Kopie wiederherstellen</translation>
+    </message>
+    <message>
+        <source>Copies of records (*.caprail-backup *.caprail);;All files (*)</source>
+        <translation>Kopien von Protokollen (*.caprail-backup *.caprail);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Not restored</source>
+        <translation>Nicht wiederhergestellt</translation>
+    </message>
+    <message>
+        <source>Restore this copy?</source>
+        <translation>Diese Kopie wiederherstellen?</translation>
+    </message>
+    <message>
+        <source>The copy ends with entry %1, seal %2; this record with entry %3, seal %4.</source>
+        <translation>Die Kopie endet mit Eintrag %1, Siegel %2; dieses Protokoll mit Eintrag %3, Siegel %4.</translation>
+    </message>
+    <message>
+        <source>This record as it is now is kept under a dated name beside it.</source>
+        <translation>Dieses Protokoll wird, wie es jetzt ist, unter einem datierten Namen daneben aufbewahrt.</translation>
+    </message>
+    <message>
+        <source>&amp;Restore</source>
+        <translation>&amp;Wiederherstellen</translation>
+    </message>
+    <message>
+        <source>Restored. The record as it was is kept as %1</source>
+        <translation>Wiederhergestellt. Das Protokoll, wie es war, liegt als %1 daneben</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::NewRecordDialog</name>
+    <message>
+        <source>New record</source>
+        <translation>Neues Protokoll</translation>
+    </message>
+    <message>
+        <source>With the shop's &amp;people and instruments</source>
+        <translation>Mit &amp;Personen und Messmitteln der Werkstatt</translation>
+    </message>
+    <message>
+        <source>Empty: everything by hand</source>
+        <translation>Leer: alles von Hand</translation>
+    </message>
+    <message>
+        <source>for example 6.2 V8, block 4417</source>
+        <translation>zum Beispiel 6.2 V8, Block 4417</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation>Wählen…</translation>
+    </message>
+    <message>
+        <source>Make the record</source>
+        <translation>Protokoll anlegen</translation>
+    </message>
+    <message>
+        <source>&amp;Engine</source>
+        <translation>&amp;Motor</translation>
+    </message>
+    <message>
+        <source>&amp;Customer</source>
+        <translation>&amp;Kunde</translation>
+    </message>
+    <message>
+        <source>&amp;Serial or block number</source>
+        <translation>&amp;Serien- oder Blocknummer</translation>
+    </message>
+    <message>
+        <source>S&amp;hop</source>
+        <translation>&amp;Werkstatt</translation>
+    </message>
+    <message>
+        <source>&amp;Who works on it</source>
+        <translation>Wer daran &amp;arbeitet</translation>
+    </message>
+    <message>
+        <source>Te&amp;mplate</source>
+        <translation>&amp;Vorlage</translation>
+    </message>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Datei</translation>
+    </message>
+    <message>
+        <source>Build records (*.caprail)</source>
+        <translation>Aufbauprotokolle (*.caprail)</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::NextBar</name>
+    <message>
+        <source>&amp;Go there</source>
+        <translation>&amp;Dorthin</translation>
+    </message>
+    <message>
+        <source>An engine without a name</source>
+        <translation>Ein Motor ohne Namen</translation>
+    </message>
+    <message>
+        <source> · build %1</source>
+        <translation> · Aufbau %1</translation>
+    </message>
+    <message>
+        <source>  —  read only: %1</source>
+        <translation>  —  nur lesbar: %1</translation>
+    </message>
+    <message>
+        <source>Next: %1</source>
+        <translation>Nächster Schritt: %1</translation>
+    </message>
+    <message>
+        <source>%1: open</source>
+        <translation>%1: offen</translation>
+    </message>
+    <message>
+        <source>%1: locked</source>
+        <translation>%1: gesperrt</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: locked, %n hold it</source>
+        <translation>
+            <numerusform>%1: gesperrt, %n hält auf</numerusform><numerusform>%1: gesperrt, %n halten auf</numerusform></translation>
+    </message>
+    <message>
+        <source>Nothing holds it.</source>
+        <translation>Nichts hält auf.</translation>
+    </message>
+    <message>
+        <source>The engine layout is not set yet.</source>
+        <translation>Der Motoraufbau ist noch nicht festgelegt.</translation>
+    </message>
+    <message>
+        <source>… and %1 more, at the closing station</source>
+        <translation>… und %1 weitere, an der Station Schließen</translation>
+    </message>
+    <message>
+        <source>✕ Not entered. %1</source>
+        <translation>✕ Nicht eingetragen. %1</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::OpenTime</name>
+    <message>
+        <source>Sealant's open time</source>
+        <translation>Offenzeit der Dichtmasse</translation>
+    </message>
+    <message>
+        <source>Sealant open: %1 left</source>
+        <translation>Dichtmasse offen: noch %1</translation>
+    </message>
+    <message>
+        <source>✕ Open time over since %1: clean off, lay a new bead</source>
+        <translation>✕ Offenzeit seit %1 vorbei: abwischen, neue Raupe legen</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::PickupSectionView</name>
+    <message>
+        <source>Section through pan, plate and pickup</source>
+        <translation>Schnitt durch Ölwanne, Platte und Ansaugrohr</translation>
+    </message>
+    <message>
+        <source>Clearance %1</source>
+        <translation>Abstand %1</translation>
+    </message>
+    <message>
+        <source>Clearance not known yet</source>
+        <translation>Abstand noch nicht bekannt</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::PickupStation</name>
+    <message>
+        <source>Why ±?</source>
+        <translation>Warum ±?</translation>
+    </message>
+    <message>
+        <source>Terms of the stack-up</source>
+        <translation>Glieder der Maßkette</translation>
+    </message>
+    <message>
+        <source>Clearance under the pickup</source>
+        <translation>Abstand unter dem Ansaugrohr</translation>
+    </message>
+    <message>
+        <source>The uncertainty of the clearance, source by source</source>
+        <translation>Die Unsicherheit des Abstands, Quelle für Quelle</translation>
+    </message>
+    <message>
+        <source>clearance</source>
+        <translation>Spiel</translation>
+    </message>
+    <message>
+        <source>&amp;Instrument</source>
+        <translation>&amp;Messmittel</translation>
+    </message>
+    <message>
+        <source>
+This record sets no band for it: set “%1” at the engine station.</source>
+        <translation>
+Dieses Protokoll setzt kein Band dafür: „%1“ an der Station Motor festlegen.</translation>
+    </message>
+    <message>
+        <source>Another %1 is fitted…</source>
+        <translation>Neues Teil: %1…</translation>
+    </message>
+    <message>
+        <source>What was measured with the one before falls.</source>
+        <translation>Was mit dem vorigen gemessen wurde, entfällt.</translation>
+    </message>
+    <message>
+        <source>%1, reading %2</source>
+        <translation>%1, Ablesung %2</translation>
+    </message>
+    <message>
+        <source>Another %1</source>
+        <translation>Neues Teil: %1</translation>
+    </message>
+    <message>
+        <source>Which %1 is fitted now, or what was done to it?</source>
+        <translation>Was ist jetzt eingebaut, oder was wurde daran getan (%1)?</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::PlaceHeading</name>
+    <message>
+        <source>Why ±?</source>
+        <translation>Warum ±?</translation>
+    </message>
+    <message>
+        <source>The uncertainty of this figure, source by source</source>
+        <translation>Die Unsicherheit dieser Zahl, Quelle für Quelle</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::PlacePanel</name>
+    <message>
+        <source>Findings, notes and photos here</source>
+        <translation>Befunde, Notizen und Fotos hier</translation>
+    </message>
+    <message>
+        <source>Finding here…</source>
+        <translation>Befund hier…</translation>
+    </message>
+    <message>
+        <source>Open a finding here</source>
+        <translation>Hier einen Befund eröffnen</translation>
+    </message>
+    <message>
+        <source>Ctrl+D. Something seen that needs a decision: Enter opens the finding; it holds the closing gate until it is settled.</source>
+        <translation>Strg+D. Etwas, das eine Entscheidung braucht: Enter eröffnet den Befund; er hält die Freigabe zum Schließen auf, bis er erledigt ist.</translation>
+    </message>
+    <message>
+        <source>Photo here…</source>
+        <translation>Foto hier…</translation>
+    </message>
+    <message>
+        <source>Add photos of this place. They can be dropped here, or pasted with Ctrl+Shift+V.</source>
+        <translation>Fotos dieser Stelle hinzufügen. Sie können hier abgelegt oder mit Strg+Umschalt+V eingefügt werden.</translation>
+    </message>
+    <message>
+        <source>The engine as a whole</source>
+        <translation>Der Motor als Ganzes</translation>
+    </message>
+    <message>
+        <source>Open. Enter goes there to settle it.</source>
+        <translation>Offen. Enter führt hin, um ihn zu erledigen.</translation>
+    </message>
+    <message>
+        <source>Settled: %1</source>
+        <translation>Erledigt: %1</translation>
+    </message>
+    <message>
+        <source>✎ %1</source>
+        <translation>✎ %1</translation>
+    </message>
+    <message>
+        <source>Entry %1, %2. Enter shows it large.</source>
+        <translation>Eintrag %1, %2. Enter zeigt ihn groß.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::PlanTools</name>
+    <message>
+        <source>Turn</source>
+        <translation>Drehen</translation>
+    </message>
+    <message>
+        <source>Turn the diagram a quarter</source>
+        <translation>Die Zeichnung eine Vierteldrehung drehen</translation>
+    </message>
+    <message>
+        <source>Flip</source>
+        <translation>Spiegeln</translation>
+    </message>
+    <message>
+        <source>Flip the diagram across the crank</source>
+        <translation>Die Zeichnung quer zur Kurbelwelle spiegeln</translation>
+    </message>
+    <message>
+        <source>Zoom in (Ctrl +)</source>
+        <translation>Vergrößern (Strg +)</translation>
+    </message>
+    <message>
+        <source>Zoom out (Ctrl −)</source>
+        <translation>Verkleinern (Strg −)</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Alles</translation>
+    </message>
+    <message>
+        <source>Show the whole diagram (Ctrl 0)</source>
+        <translation>Die ganze Zeichnung zeigen (Strg 0)</translation>
+    </message>
+    <message>
+        <source>Layers</source>
+        <translation>Ebenen</translation>
+    </message>
+    <message>
+        <source>What the diagrams show</source>
+        <translation>Was die Zeichnungen zeigen</translation>
+    </message>
+    <message>
+        <source>Girdle</source>
+        <translation>Platte</translation>
+    </message>
+    <message>
+        <source>Its cutout</source>
+        <translation>Ihre Aussparung</translation>
+    </message>
+    <message>
+        <source>Pickup</source>
+        <translation>Ansaugrohr</translation>
+    </message>
+    <message>
+        <source>Dipstick</source>
+        <translation>Ölmessstab</translation>
+    </message>
+    <message>
+        <source>Crank throws</source>
+        <translation>Kröpfungen</translation>
+    </message>
+    <message>
+        <source>Tightening numbers</source>
+        <translation>Anzugsfolge</translation>
+    </message>
+    <message>
+        <source>As each station draws it</source>
+        <translation>Wie jede Station es zeichnet</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::PlanView</name>
+    <message>
+        <source>Describe the engine first: the pan rail is drawn from its layout.</source>
+        <translation>Zuerst den Motor beschreiben: der Ölwannenflansch wird nach seinem Aufbau gezeichnet.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::PreferencesDialog</name>
+    <message>
+        <source>inch</source>
+        <translation>Zoll</translation>
+    </message>
+    <message>
+        <source>millimetre</source>
+        <translation>Millimeter</translation>
+    </message>
+    <message>
+        <source>point: 0.0575</source>
+        <translation>Punkt: 0.0575</translation>
+    </message>
+    <message>
+        <source>comma: 0,0575</source>
+        <translation>Komma: 0,0575</translation>
+    </message>
+    <message>
+        <source>like the desktop</source>
+        <translation>wie der Schreibtisch</translation>
+    </message>
+    <message>
+        <source>light</source>
+        <translation>hell</translation>
+    </message>
+    <message>
+        <source>dark</source>
+        <translation>dunkel</translation>
+    </message>
+    <message>
+        <source>on the screen only</source>
+        <translation>nur auf dem Bildschirm</translation>
+    </message>
+    <message>
+        <source>with the bell, twice for a refusal</source>
+        <translation>mit der Glocke, zweimal bei Ablehnung</translation>
+    </message>
+    <message>
+        <source>spoken</source>
+        <translation>gesprochen</translation>
+    </message>
+    <message>
+        <source>Preferences</source>
+        <translation>Einstellungen</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation>Wählen…</translation>
+    </message>
+    <message>
+        <source>Shop logo</source>
+        <translation>Logo der Werkstatt</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png *.jpg *.jpeg *.svg)</source>
+        <translation>Bilder (*.png *.jpg *.jpeg *.svg)</translation>
+    </message>
+    <message>
+        <source>&amp;Lengths in</source>
+        <translation>&amp;Längen in</translation>
+    </message>
+    <message>
+        <source>Tor&amp;ques in</source>
+        <translation>D&amp;rehmomente in</translation>
+    </message>
+    <message>
+        <source>&amp;Decimal mark</source>
+        <translation>&amp;Dezimalzeichen</translation>
+    </message>
+    <message>
+        <source>L&amp;ook</source>
+        <translation>&amp;Aussehen</translation>
+    </message>
+    <message>
+        <source>Spoken from the next start of the program.</source>
+        <translation>Gesprochen ab dem nächsten Start des Programms.</translation>
+    </message>
+    <message>
+        <source>Lan&amp;guage (from the next start)</source>
+        <translation>S&amp;prache (ab dem nächsten Start)</translation>
+    </message>
+    <message>
+        <source>&amp;Entries are confirmed</source>
+        <translation>&amp;Einträge werden bestätigt</translation>
+    </message>
+    <message>
+        <source>P&amp;aper</source>
+        <translation>&amp;Papier</translation>
+    </message>
+    <message>
+        <source>&amp;Shop name on the sheet</source>
+        <translation>Name der &amp;Werkstatt auf dem Blatt</translation>
+    </message>
+    <message>
+        <source>Sho&amp;p logo</source>
+        <translation>L&amp;ogo der Werkstatt</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation>von</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>big-block near</source>
+        <translation>Big Block nahe</translation>
+    </message>
+    <message>
+        <source> hp</source>
+        <translation> PS (hp)</translation>
+    </message>
+    <message>
+        <source>Consider a girdle, %1</source>
+        <translation>Versteifungsplatte erwägen, %1</translation>
+    </message>
+    <message>
+        <source>Consider a girdle o&amp;n a small-block</source>
+        <translation>&amp;Versteifungsplatte erwägen, Small Block</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::RecordSession</name>
+    <message>
+        <source>This record was written by an earlier version of the program and was brought up to date. As it was, it is kept in %1.</source>
+        <translation>Dieses Protokoll stammt von einer früheren Version des Programms und wurde auf den neuen Stand gebracht. Wie es war, ist es in %1 aufbewahrt.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::StartPage</name>
+    <message>
+        <source>Caprail</source>
+        <translation>Caprail</translation>
+    </message>
+    <message>
+        <source>The assembly build record of one engine per file: bearing clearances, fastener torques, the shim stacks under the girdle, trial fit and pickup depth — with what is no longer valid, and why, before anything is closed up.</source>
+        <translation>Das Aufbauprotokoll eines Motors je Datei: Lagerspiele, Anzugsmomente, die Stapel unter der Versteifungsplatte, Probemontage und Ansaugtiefe – mit dem, was nicht mehr gilt, und warum, bevor etwas geschlossen wird.</translation>
+    </message>
+    <message>
+        <source>&amp;New record</source>
+        <translation>&amp;Neues Protokoll</translation>
+    </message>
+    <message>
+        <source>for an engine on the stand, from a template or by hand</source>
+        <translation>für einen Motor auf dem Montagebock, aus einer Vorlage oder von Hand</translation>
+    </message>
+    <message>
+        <source>&amp;Open a record</source>
+        <translation>&amp;Protokoll öffnen</translation>
+    </message>
+    <message>
+        <source>a .caprail file; or drop one on this window</source>
+        <translation>eine .caprail-Datei; oder auf dieses Fenster ziehen</translation>
+    </message>
+    <message>
+        <source>&amp;Shop</source>
+        <translation>&amp;Werkstatt</translation>
+    </message>
+    <message>
+        <source>all records of a folder: searched, sorted, compared</source>
+        <translation>alle Protokolle eines Ordners: durchsucht, sortiert, verglichen</translation>
+    </message>
+    <message>
+        <source>&amp;Recent records</source>
+        <translation>&amp;Zuletzt geöffnete Protokolle</translation>
+    </message>
+    <message>
+        <source>&amp;Sample records (opened as a copy)</source>
+        <translation>&amp;Beispielprotokolle (als Kopie geöffnet)</translation>
+    </message>
+    <message>
+        <source>The part maker's instructions, local codes and licensed practice come first; nothing here overrides them.</source>
+        <translation>Die Anweisungen der Teilehersteller, örtliche Vorschriften und zugelassene Fachleute gehen vor; nichts hier setzt sie außer Kraft.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::StationList</name>
+    <message>
+        <source>Stations</source>
+        <translation>Stationen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: worst is %2, %n open (%3)</source>
+        <translation>
+            <numerusform>%1: schlechtester Stand %2, %n offen (%3)</numerusform><numerusform>%1: schlechtester Stand %2, %n offen (%3)</numerusform></translation>
+    </message>
+</context>
+<context>
+    <name>caprail::TrialFitStation</name>
+    <message>
+        <source>Throw %1: %2</source>
+        <translation>Kröpfung %1: %2</translation>
+    </message>
+    <message>
+        <source>&amp;Pass</source>
+        <translation>&amp;Bestanden</translation>
+    </message>
+    <message>
+        <source>Fai&amp;l</source>
+        <translation>&amp;Nicht bestanden</translation>
+    </message>
+    <message>
+        <source>What is looked at in the trial fit</source>
+        <translation>Was bei der Probemontage angesehen wird</translation>
+    </message>
+    <message>
+        <source>What holds the trial fit</source>
+        <translation>Was die Probemontage aufhält</translation>
+    </message>
+    <message>
+        <source>Type what was seen first; it becomes a finding.</source>
+        <translation>Zuerst eingeben, was zu sehen war; es wird ein Befund.</translation>
+    </message>
+    <message>
+        <source>  (%1)</source>
+        <translation>  (%1)</translation>
+    </message>
+    <message>
+        <source>Lay the girdle on its stacks and answer each line: p passes, f fails, or type the clearance.</source>
+        <translation>Die Platte auf ihre Stapel legen und jede Zeile beantworten: p bestanden, f nicht bestanden, oder den Abstand eingeben.</translation>
+    </message>
+    <message>
+        <source>This build is signed off.</source>
+        <translation>Dieser Aufbau ist abgezeichnet.</translation>
+    </message>
+    <message>
+        <source>▣  Locked: the engine layout is not set yet.</source>
+        <translation>▣  Gesperrt: der Motoraufbau ist noch nicht festgelegt.</translation>
+    </message>
+    <message>
+        <source>▣  Locked: %1 of %2 checks hold it. Choose one to go there.</source>
+        <translation>▣  Gesperrt: %1 von %2 Prüfungen halten auf. Eine wählen, um hinzugehen.</translation>
+    </message>
+    <message>
+        <source>Set the engine layout at the engine station: the throws are drawn from it.</source>
+        <translation>Den Motoraufbau an der Station Motor festlegen: die Kröpfungen werden danach gezeichnet.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::TrialFitWay</name>
+    <message>
+        <source>Girdle lies so</source>
+        <translation>So liegt die Platte</translation>
+    </message>
+    <message>
+        <source>Face that is up</source>
+        <translation>Oben liegende Fläche</translation>
+    </message>
+    <message>
+        <source>%1 up</source>
+        <translation>%1 oben</translation>
+    </message>
+    <message>
+        <source>End that the cutout is towards</source>
+        <translation>Ende, zu dem die Aussparung zeigt</translation>
+    </message>
+    <message>
+        <source>cutout to the %1</source>
+        <translation>Aussparung nach %1</translation>
+    </message>
+    <message>
+        <source>Side that the cutout is on</source>
+        <translation>Seite, auf der die Aussparung liegt</translation>
+    </message>
+    <message>
+        <source>on the %1</source>
+        <translation>auf der Seite: %1</translation>
+    </message>
+</context>
+</TS>

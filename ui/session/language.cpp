@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <session/language.h>
+
+#include <QCoreApplication>
+#include <QLibraryInfo>
+#include <QSettings>
+#include <QTranslator>
+#include <units/say.h>
+
+namespace caprail {
+
+namespace {
+
+constexpr char setting[] = "language";
+
+/// The catalogue, which names some contexts with their namespace and some without, as lupdate could tell: Qt asks with
+/// the class's full name where it has a meta-object, and with what was declared where it has none.
+class Catalogue : public QTranslator {
+public:
+    using QTranslator::QTranslator;
+
+    QString translate(const char* context, const char* source, const char* disambiguation, int n) const override {
+        const QString found = QTranslator::translate(context, source, disambiguation, n);
+        if (!found.isEmpty()) {
+            return found;
+        }
+        constexpr QByteArrayView house("caprail::");
+        const QByteArray other = QByteArrayView(context).startsWith(house) ? QByteArray(context + house.size())
+                                                                           : house.toByteArray() + context;
+        return QTranslator::translate(other.constData(), source, disambiguation, n);
+    }
+};
+
+std::string coreSentence(const char* source) {
+    return QCoreApplication::translate("caprail::Core", source).toStdString();
+}
+
+} // namespace
+
+QStringList languages() {
+    return {QStringLiteral("en"), QStringLiteral("de")};
+}
+
+QString chosenLanguage() {
+    return QSettings().value(setting).toString();
+}
+
+void keepChosenLanguage(const QString& code) {
+    QSettings().setValue(setting, code);
+}
+
+QString languageFor(const QString& choice, const QLocale& desktop) {
+    const QString wanted = choice.isEmpty() ? QLocale::languageToCode(desktop.language()) : choice;
+    return languages().contains(wanted) ? wanted : languages().front();
+}
+
+void speak(const QString& code) {
+    QCoreApplication* const application = QCoreApplication::instance();
+    auto* catalogue = new Catalogue(application);
+    if (!catalogue->load(QStringLiteral(":/caprail/translations/caprail_%1.qm").arg(code))) {
+        return; // English stands in the source
+    }
+    auto* ofQt = new QTranslator(application);
+    if (ofQt->load(QStringLiteral("qtbase_") + code, QLibraryInfo::path(QLibraryInfo::TranslationsPath))) {
+        QCoreApplication::installTranslator(ofQt);
+    }
+    QCoreApplication::installTranslator(catalogue);
+    Core::speak(coreSentence);
+}
+
+} // namespace caprail
