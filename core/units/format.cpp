@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <units/format.h>
 
+#include <units/say.h>
+
 #include <array>
 #include <cmath>
 #include <cstdio>
