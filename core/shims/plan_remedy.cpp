@@ -3,14 +3,11 @@
 #include <shims/plan_request.h>
 #include <shims/solver.h>
 #include <shims/stack_plan.h>
+#include <shims/whole_division.h>
 
 namespace caprail {
 
 namespace {
-
-std::int64_t floorDivide(std::int64_t a, std::int64_t b) {
-    return a / b - (a % b < 0 ? 1 : 0);
-}
 
 /// The residual to aim at when the thickness can be chosen freely: 0, or the end of the band nearest to it.
 Length wanted(Band band) {
@@ -62,8 +59,8 @@ std::optional<Remedy> buy(const Case& c) {
     if (c.request.shims.empty()) {
         thickest = room;
     }
-    changed.hi = floorDivide(room.value() - 1, unit);
-    changed.lo = -floorDivide(-(room - thickest).value(), unit);
+    changed.hi = solver::floorDivide(room.value() - 1, unit);
+    changed.lo = -solver::floorDivide(-(room - thickest).value(), unit);
     changed.residualCounts = false;
     changed.most =
         c.request.largestStack == 0 ? changed.most : std::min(changed.most, std::max(0, c.request.largestStack - 1));
@@ -85,8 +82,8 @@ std::optional<Remedy> lapAway(const Case& c, Length proud) {
     const std::int64_t unit = c.checked.unit();
     solver::Place changed = c.checked.instance().places[c.place];
     const Length room = c.position().gap - wanted(c.request.band);
-    changed.lo = std::max(changed.lo, -floorDivide(-room.value(), unit));
-    changed.hi = floorDivide((room + proud).value(), unit);
+    changed.lo = std::max(changed.lo, -solver::floorDivide(-room.value(), unit));
+    changed.hi = solver::floorDivide((room + proud).value(), unit);
     changed.residualCounts = false;
     const solver::Solution solution = solver::solve(c.checked.withPlace(c.place, changed), c.options.stop);
     if (!solution.stacks[c.place] || solution.stacks[c.place]->empty()) {

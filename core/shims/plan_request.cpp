@@ -4,6 +4,7 @@
 #include <shims/plan_request.h>
 #include <shims/solver_pool.h>
 #include <shims/solver_reach.h>
+#include <shims/whole_division.h>
 #include <tuple>
 #include <units/format.h>
 #include <units/say.h>
@@ -14,12 +15,6 @@ namespace {
 /// The reach tables count to 254; no real stack comes near.
 constexpr int largestStackOfAll = 254;
 
-std::int64_t floorDivide(std::int64_t a, std::int64_t b) {
-    return a / b - (a % b < 0 ? 1 : 0);
-}
-std::int64_t ceilDivide(std::int64_t a, std::int64_t b) {
-    return a / b + (a % b > 0 ? 1 : 0);
-}
 } // namespace
 
 int capsOf(const PlanRequest& request) {

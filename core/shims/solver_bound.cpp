@@ -1,15 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <shims/solver_bound.h>
+#include <shims/whole_division.h>
 
 namespace caprail::solver {
-
-namespace {
-std::int64_t floorDivide(std::int64_t a, std::int64_t b) {
-    const std::int64_t q = a / b;
-    return (a % b != 0 && ((a < 0) != (b < 0))) ? q - 1 : q;
-}
-
-} // namespace
 
 PriceHull::PriceHull(const Instance& instance, const std::vector<std::int64_t>& prices) {
     // Andrew's monotone chain, lower half; classes run from thick to thin.
