@@ -3,6 +3,8 @@
 
 #include "verbs.h"
 
+#include <QFileInfo>
+#include <algorithm>
 #include <array>
 #include <cstdio>
 #include <utility>
@@ -39,6 +41,12 @@ std::optional<int> runVerb(const QStringList& arguments) {
     }
     if (first.startsWith(QLatin1Char('-'))) {
         std::fputs(qPrintable("caprail: there is no option " + first + "\n" + verbs::usage()), stderr);
+        return wrongUsage;
+    }
+    // A verb misspelt is no record to show in a window that a script would wait for.
+    const bool isBareWord = std::ranges::all_of(first, [](QChar c) { return c.isLetter(); });
+    if (isBareWord && !QFileInfo::exists(first)) {
+        std::fputs(qPrintable("caprail: there is no verb and no record “" + first + "”\n" + verbs::usage()), stderr);
         return wrongUsage;
     }
     return {};

@@ -277,8 +277,8 @@ public:
             return refuse(Core::say("There is no stack at %1: build it first.", describe(e.position)));
         }
         if (e.move != StackMove::takenApart && at->second.isOn == (e.move == StackMove::putBack)) {
-            return refuse(
-                Core::say("The stack at %1 is %2 already.", describe(e.position), (at->second.isOn ? "on" : "off")));
+            return refuse(at->second.isOn ? Core::say("The stack at %1 is on already.", describe(e.position))
+                                          : Core::say("The stack at %1 is off already.", describe(e.position)));
         }
         return position(e.position);
     }

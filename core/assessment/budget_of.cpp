@@ -133,8 +133,8 @@ UncertaintyBudget clearanceBudgetOf(const Facts& facts, JournalId j) {
     const BoreMethod method = bores.back().what.method;
     std::erase_if(bores, [&](const auto& reading) { return reading.what.method != method; });
     const bool isHousing = method == BoreMethod::housing;
-    const MeasuredTerm bore =
-        termOf(facts, isHousing ? "housing" : "bore", bores, [](const BoreReading& r) { return r.value.value; });
+    const MeasuredTerm bore = termOf(facts, isHousing ? Core::say("housing") : Core::say("bore"), bores,
+                                     [](const BoreReading& r) { return r.value.value; });
     if (method == BoreMethod::strip) {
         return orEmpty(budgetFor(std::span(&bore, 1)));
     }
@@ -148,7 +148,8 @@ UncertaintyBudget clearanceBudgetOf(const Facts& facts, JournalId j) {
         }
     }
     return orEmpty(clearanceBudget(
-        bore, termOf(facts, "journal", journal, [](const JournalReading& r) { return r.diameter.value; }), shells));
+        bore, termOf(facts, Core::say("journal"), journal, [](const JournalReading& r) { return r.diameter.value; }),
+        shells));
 }
 
 UncertaintyBudget fitBudgetOf(const Facts& facts, const FitPlace& place) {
@@ -156,15 +157,15 @@ UncertaintyBudget fitBudgetOf(const Facts& facts, const FitPlace& place) {
     if (const auto at = facts.fits.find(place); readings.empty() && at != facts.fits.end()) {
         readings = at->second;
     }
-    const MeasuredTerm term = termOf(facts, "reading", readings, [](const FitReading& r) { return r.value.value; });
+    const MeasuredTerm term =
+        termOf(facts, Core::say("reading"), readings, [](const FitReading& r) { return r.value.value; });
     return orEmpty(budgetFor(std::span(&term, 1)));
 }
 
 UncertaintyBudget pickupBudgetOf(const Facts& facts,
                                  const std::map<PickupTerm, std::vector<Seen<PickupReading>>>& terms) {
     const auto term = [&](PickupTerm which) {
-        return termOf(facts, std::string(word(which)), terms.at(which),
-                      [](const PickupReading& r) { return r.value.value; });
+        return termOf(facts, shown(which), terms.at(which), [](const PickupReading& r) { return r.value.value; });
     };
     return orEmpty(pickupBudget(term(PickupTerm::panDepth), term(PickupTerm::gasket), term(PickupTerm::plate),
                                 term(PickupTerm::pickupDepth)));

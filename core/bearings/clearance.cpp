@@ -53,10 +53,20 @@ BearingClearance summed(std::vector<StationReading> stations) {
 }
 
 /// Bores less what fills them besides the journal, less the journal.
+/// What is said of a diameter that is not there, or cannot be; %1 is its station.
+struct DiameterWords {
+    const char* missing;
+    const char* notAboveZero;
+};
+constexpr DiameterWords ofBore{Core::mark("The bore is not measured: measure it with the cap at full torque."),
+                               Core::mark("The bore at station %1 must be above zero: enter the diameter.")};
+constexpr DiameterWords ofHousing{Core::mark("The housing is not measured: measure it with the cap at full torque."),
+                                  Core::mark("The housing at station %1 must be above zero: enter the diameter.")};
+
 Result<BearingClearance> lessJournal(std::span<const StationReading> bores, Length shells, const JournalShape& journal,
-                                     const std::string& what) {
+                                     const DiameterWords& words) {
     if (bores.empty()) {
-        return refuse(Core::say("The %1 is not measured: measure it with the cap at full torque.", what));
+        return refuse(Core::say(words.missing));
     }
     if (!journal.verticalMean) {
         return refuse(Core::say("The journal has no vertical reading: measure it square to the parting line."));
@@ -65,8 +75,7 @@ Result<BearingClearance> lessJournal(std::span<const StationReading> bores, Leng
     stations.reserve(bores.size());
     for (const StationReading& bore : bores) {
         if (bore.value <= Length()) {
-            return refuse(
-                Core::say("The %1 at station %2 must be above zero: enter the diameter.", what, bore.station));
+            return refuse(Core::say(words.notAboveZero, bore.station));
         }
         const auto same = std::ranges::find(journal.vertical, bore.station, &std::pair<std::int64_t, Length>::first);
         const Length diameter = same == journal.vertical.end() ? *journal.verticalMean : same->second;
@@ -131,7 +140,7 @@ Result<JournalShape> journalShape(std::span<const DiameterReading> readings) {
 }
 
 Result<BearingClearance> clearanceFromBore(std::span<const StationReading> bores, const JournalShape& journal) {
-    return lessJournal(bores, Length(), journal, "bore");
+    return lessJournal(bores, Length(), journal, ofBore);
 }
 
 Result<BearingClearance> clearanceFromHousing(std::span<const StationReading> housings, Length upperShell,
@@ -139,7 +148,7 @@ Result<BearingClearance> clearanceFromHousing(std::span<const StationReading> ho
     if (upperShell <= Length() || lowerShell <= Length()) {
         return refuse(Core::say("Both shells need a thickness above zero: measure them at the crown."));
     }
-    return lessJournal(housings, upperShell + lowerShell, journal, "housing");
+    return lessJournal(housings, upperShell + lowerShell, journal, ofHousing);
 }
 
 Result<BearingClearance> clearanceFromStrip(std::span<const StationReading> clearances) {

@@ -94,7 +94,7 @@ Result<UncertaintyBudget> gapBudget(const GapMeasurement& gap) {
         return refuse(Core::say("A limit of error for the gap is below zero: enter it as a half-width, without sign."));
     }
     UncertaintyBudget budget;
-    addRepeatability(budget, "gap", gap.repeatability, gap.readings, 1);
+    addRepeatability(budget, Core::say("gap"), gap.repeatability, gap.readings, 1);
     if (gap.feelerLimit > Length()) {
         for (std::size_t leaf = 1; leaf <= gap.leaves; ++leaf) {
             const std::string which = gap.leaves == 1 ? "" : " " + std::to_string(leaf);

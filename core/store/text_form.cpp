@@ -2,8 +2,11 @@
 #include <store/text_form.h>
 
 #include <QDir>
+#include <QDirIterator>
 #include <QFile>
+#include <QFileInfo>
 #include <ledger/entry_json.h>
+#include <optional>
 #include <set>
 #include <store/defences.h>
 #include <store/entry_rows.h>
@@ -18,6 +21,11 @@ namespace {
 /// A line may hold every text of an entry at its longest, each character escaped.
 constexpr qint64 longestLine = qint64{8} * 1024 * 1024;
 
+/// Where a hand-over keeps the photos of its ledger, under names for people.
+std::string photosFolder(const std::string& textPath) {
+    return QFileInfo(QString::fromStdString(textPath)).dir().filePath(QStringLiteral("photos")).toStdString();
+}
+
 Result<void> writeWhole(const std::string& path, const std::function<bool(QFile&)>& write) {
     return makeNewFile(path, [&](const std::string& unfinished) -> Result<void> {
         QFile file(QString::fromStdString(unfinished));
@@ -31,7 +39,7 @@ Result<void> writeWhole(const std::string& path, const std::function<bool(QFile&
 /// Adds the entries of a text to a record that is being made.
 class Importer {
 public:
-    Importer(Database& database, std::string folder) : m_writer(database), m_folder(std::move(folder)) {}
+    Importer(Database& database, std::string textPath) : m_writer(database), m_textPath(std::move(textPath)) {}
 
     Result<void> add(std::string_view line) {
         auto draft = fromJson(line);
@@ -74,31 +82,45 @@ private:
         if (auto hash = sealFromHex(added.sha256); !hash) {
             return refuse(Core::say("Its “sha256” is not 64 hexadecimal digits."));
         }
-        QFile file(QString::fromStdString(m_folder + "/" + added.sha256));
-        if (!file.open(QIODevice::ReadOnly) || file.size() > largestAttachment) {
-            return refuse(Core::say("The bytes of its attachment are not in %1: put them there.",
-                                    inQuotes(file.fileName().toStdString())));
+        const std::string named = attachmentsFolder(m_textPath) + "/" + added.sha256;
+        if (QFile::exists(QString::fromStdString(named))) {
+            const auto bytes = bytesIn(QString::fromStdString(named), added);
+            return bytes ? m_writer.insertAttachment(added.sha256, *bytes)
+                         : refuse(Core::say("The bytes in %1 do not fit the hash and size of its attachment.",
+                                            inQuotes(named)));
         }
-        const QByteArray bytes = file.readAll();
-        const std::string_view view(bytes.constData(), static_cast<std::size_t>(bytes.size()));
-        if (sha256Hex(view) != added.sha256 || bytes.size() != added.size) {
-            return refuse(Core::say("The bytes in %1 do not fit the hash and size of its attachment.",
-                                    inQuotes(file.fileName().toStdString())));
+        QDirIterator photos(QString::fromStdString(photosFolder(m_textPath)), QDir::Files);
+        while (photos.hasNext()) {
+            if (const auto bytes = bytesIn(photos.next(), added)) {
+                return m_writer.insertAttachment(added.sha256, *bytes);
+            }
         }
-        return m_writer.insertAttachment(added.sha256, view);
+        return refuse(Core::say("The bytes of its attachment are neither in %1 nor among the files of %2: put them "
+                                "there.",
+                                inQuotes(named), inQuotes(photosFolder(m_textPath))));
+    }
+
+    /// The bytes of a file when they are the attachment's.
+    static std::optional<std::string> bytesIn(const QString& path, const AttachmentAdded& added) {
+        QFile file(path);
+        if (added.size > largestAttachment || file.size() != added.size || !file.open(QIODevice::ReadOnly)) {
+            return {};
+        }
+        std::string bytes = file.readAll().toStdString();
+        return sha256Hex(bytes) == added.sha256 ? std::optional(std::move(bytes)) : std::nullopt;
     }
 
     EntryWriter m_writer;
-    std::string m_folder;
+    std::string m_textPath;
     Seal m_seal;
     std::int64_t m_sequence = 0;
 };
 
-Result<void> importInto(Database& database, QFile& text, const std::string& folder) {
+Result<void> importInto(Database& database, QFile& text) {
     if (auto begun = database.run("BEGIN IMMEDIATE"); !begun) {
         return begun;
     }
-    Importer importer(database, folder);
+    Importer importer(database, text.fileName().toStdString());
     for (std::int64_t number = 1; !text.atEnd(); ++number) {
         const QByteArray line = text.readLine(longestLine);
         const auto at = [&] {
@@ -187,7 +209,7 @@ Result<void> importLedger(const std::string& textPath, const std::string& newRec
         if (auto done = createSchema(**database); !done) {
             return done;
         }
-        return importInto(**database, text, attachmentsFolder(textPath));
+        return importInto(**database, text);
     });
 }
 

@@ -9,6 +9,8 @@ namespace caprail {
 /// Why something was refused: one sentence that a person can act on (what, where, what to do).
 struct Problem {
     std::string sentence;
+    /// What was given is kept and will be taken later without being given again: the disk did not take it now.
+    bool isKept = false;
     friend bool operator==(const Problem&, const Problem&) = default;
 };
 
@@ -19,7 +21,7 @@ using Result = tl::expected<T, Problem>;
 
 /// `return refuse("The kit has no shim S14: add it first.");`
 inline tl::unexpected<Problem> refuse(std::string sentence) {
-    return tl::unexpected<Problem>(Problem{std::move(sentence)});
+    return tl::unexpected<Problem>(Problem{std::move(sentence), false});
 }
 
 } // namespace caprail

@@ -2,7 +2,7 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
-    <name />
+    <name></name>
     <message>
         <source>Entry %1 is lost: %2</source>
         <translation>Eintrag %1 ist verloren: %2</translation>
@@ -47,11 +47,11 @@
     </message>
     <message>
         <source>Instruments by the day that they fall due</source>
-        <translation>Messmittel nach dem Tag, an dem sie fällig sind</translation>
+        <translation>Messmittel nach Fälligkeit</translation>
     </message>
     <message>
         <source>Across engines — Caprail</source>
-        <translation>Über alle Motoren — Caprail</translation>
+        <translation>Motoren im Vergleich — Caprail</translation>
     </message>
     <message>
         <source>Which records</source>
@@ -67,7 +67,7 @@
     </message>
     <message>
         <source>Layout: %1 (%2)</source>
-        <translation>Motoraufbau: %1 (%2)</translation>
+        <translation>Motorbauform: %1 (%2)</translation>
     </message>
     <message>
         <source>&amp;Spread</source>
@@ -111,15 +111,15 @@
     </message>
     <message>
         <source>How often a fastener moved in a verify round, out of how many pulls, in all builds. The counts say nothing of the cause.</source>
-        <translation>Wie oft eine Verschraubung in einer Prüfrunde nachgab, von wie vielen Prüfungen, in allen Aufbauten. Die Zahlen sagen nichts über die Ursache.</translation>
+        <translation>Wie oft sich eine Verschraubung in einer Prüfrunde weiterdrehte, bei wie vielen Prüfungen, in allen Aufbauten. Die Zahlen sagen nichts über die Ursache.</translation>
     </message>
     <message>
         <source>movement.csv</source>
         <translation>bewegung.csv</translation>
     </message>
     <message>
-        <source>Instruments of one name, kind and serial are taken to be the same. A wrench without a date of its own is due a year after its calibration. Pulls are the most that one record counts: records do not know of each other's.</source>
-        <translation>Messmittel mit gleichem Namen, gleicher Art und Seriennummer gelten als dasselbe. Ein Schlüssel ohne eigenes Datum ist ein Jahr nach seiner Kalibrierung fällig. Als Prüfungen zählt das Protokoll mit den meisten: Protokolle wissen nichts voneinander.</translation>
+        <source>Instruments of one name, kind and serial are taken to be the same. A wrench without a date of its own is due a year after its calibration. Pulls are the most that one record counts: records do not know of each other&apos;s.</source>
+        <translation>Messmittel mit gleichem Namen, gleicher Art und Seriennummer gelten als dasselbe. Ein Schlüssel ohne eigenes Datum ist ein Jahr nach seiner Kalibrierung fällig. Bei den Lastspielen zählt das Protokoll mit der höchsten Zahl: Protokolle wissen nichts voneinander.</translation>
     </message>
     <message>
         <source>instruments.csv</source>
@@ -207,7 +207,7 @@
     </message>
     <message>
         <source>Pulls</source>
-        <translation>Prüfungen</translation>
+        <translation>Lastspiele</translation>
     </message>
     <message>
         <source>Records</source>
@@ -305,7 +305,7 @@
     </message>
     <message>
         <source>Its band is not set: set it at the engine station, under Bands.</source>
-        <translation>Das Band ist nicht festgelegt: an der Station Motor unter Bänder festlegen.</translation>
+        <translation>Das Band ist nicht festgelegt: an der Station Motor unter „Bänder“ festlegen.</translation>
     </message>
     <message>
         <source>Journal, mean</source>
@@ -374,7 +374,7 @@
 <context>
     <name>CautionsText</name>
     <message>
-        <source>The instructions of the parts' makers, local codes and licensed practice come first. What this program proposes never overrides them.</source>
+        <source>The instructions of the parts&apos; makers, local codes and licensed practice come first. What this program proposes never overrides them.</source>
         <translation>Die Anweisungen der Teilehersteller, örtliche Vorschriften und zugelassene Fachleute gehen vor. Was dieses Programm vorschlägt, setzt sie nie außer Kraft.</translation>
     </message>
     <message>
@@ -383,7 +383,7 @@
     </message>
     <message>
         <source>Turn the crank by hand and slowly, and keep fingers out of the crankcase while it turns.</source>
-        <translation>Die Kurbelwelle von Hand und langsam drehen und die Finger aus dem Kurbelgehäuse halten, solange sie sich dreht.</translation>
+        <translation>Die Kurbelwelle von Hand und langsam drehen und dabei nicht ins Kurbelgehäuse greifen.</translation>
     </message>
     <message>
         <source>Pull a torque wrench, never push it, and wear eye protection.</source>
@@ -395,7 +395,7 @@
     </message>
     <message>
         <source>Solvents and sealants need moving air and gloves.</source>
-        <translation>Lösemittel und Dichtmassen brauchen Luftwechsel und Handschuhe.</translation>
+        <translation>Bei Lösemitteln und Dichtmassen gut lüften und Handschuhe tragen.</translation>
     </message>
     <message>
         <source>A fastener that was once tightened to yield is scrap: fit a new one.</source>
@@ -501,7 +501,7 @@
     </message>
     <message>
         <source>A bearing has no name: give it one.</source>
-        <translation>Ein Lager hat keinen Namen: einen geben.</translation>
+        <translation>Ein Lager hat keinen Namen: ihm einen geben.</translation>
     </message>
     <message>
         <source>Bearing %1 is listed twice: leave one out.</source>
@@ -517,7 +517,7 @@
     </message>
     <message>
         <source>The band of bearing %1 is wider than any clearance: look at its ends.</source>
-        <translation>Das Band von Lager %1 ist weiter als jedes Spiel: seine Enden ansehen.</translation>
+        <translation>Das Band von Lager %1 ist breiter als jedes Spiel: seine Enden ansehen.</translation>
     </message>
     <message>
         <source>The shelf holds %1 shells, more than the %2 that can be chosen from: leave out those that cannot fit.</source>
@@ -525,7 +525,7 @@
     </message>
     <message>
         <source>A shell on the shelf has no name: give it one.</source>
-        <translation>Eine Schale im Regal hat keinen Namen: einen geben.</translation>
+        <translation>Eine Schale im Regal hat keinen Namen: ihr einen geben.</translation>
     </message>
     <message>
         <source>Shell %1 is on the shelf twice: leave one out.</source>
@@ -537,11 +537,11 @@
     </message>
     <message>
         <source>%2 of %1 bearing in band, %3 off target in all, spread %4; %5</source>
-        <translation>%2 von %1 Lager im Band, zusammen %3 neben dem Ziel, Streuung %4; %5</translation>
+        <translation>%2 von %1 Lager im Band, zusammen %3 neben dem Ziel, Spannweite %4; %5</translation>
     </message>
     <message>
         <source>%2 of %1 bearings in band, %3 off target in all, spread %4; %5</source>
-        <translation>%2 von %1 Lagern im Band, zusammen %3 neben dem Ziel, Streuung %4; %5</translation>
+        <translation>%2 von %1 Lagern im Band, zusammen %3 neben dem Ziel, Spannweite %4; %5</translation>
     </message>
     <message>
         <source>proven: nothing better is on the shelf.</source>
@@ -605,11 +605,11 @@
     </message>
     <message>
         <source>%1 more holds it.</source>
-        <translation>%1 weitere hält auf.</translation>
+        <translation>%1 weitere Prüfung hält die Freigabe auf.</translation>
     </message>
     <message>
         <source>%1 more hold it.</source>
-        <translation>%1 weitere halten auf.</translation>
+        <translation>%1 weitere Prüfungen halten die Freigabe auf.</translation>
     </message>
     <message>
         <source>cap %1 %2</source>
@@ -685,7 +685,7 @@
     </message>
     <message>
         <source>Layout set</source>
-        <translation>Motoraufbau festgelegt</translation>
+        <translation>Motorbauform festgelegt</translation>
     </message>
     <message>
         <source>Band set</source>
@@ -749,7 +749,7 @@
     </message>
     <message>
         <source>Gap read</source>
-        <translation>Spaltmaß gelesen</translation>
+        <translation>Spaltmaß gemessen</translation>
     </message>
     <message>
         <source>Shim added</source>
@@ -765,7 +765,7 @@
     </message>
     <message>
         <source>Stack pinned</source>
-        <translation>Stapel festgehalten</translation>
+        <translation>Stapel fixiert</translation>
     </message>
     <message>
         <source>Stack built</source>
@@ -784,7 +784,7 @@
         <translation>Neu beurteilt</translation>
     </message>
     <message>
-        <source>Girdle's way round</source>
+        <source>Girdle&apos;s way round</source>
         <translation>Lage der Platte</translation>
     </message>
     <message>
@@ -813,7 +813,7 @@
     </message>
     <message>
         <source>Closing step done</source>
-        <translation>Schließschritt getan</translation>
+        <translation>Schließschritt erledigt</translation>
     </message>
     <message>
         <source>Signed off</source>
@@ -849,15 +849,15 @@
     </message>
     <message>
         <source>holds a %1 “%2” that no build record has</source>
-        <translation>enthält ein %1 „%2“, das kein Aufbauprotokoll hat</translation>
+        <translation>enthält „%2“ (%1), das kein Aufbauprotokoll hat</translation>
     </message>
     <message>
         <source>has another %1 “%2” than a build record has</source>
-        <translation>hat ein anderes %1 „%2“ als ein Aufbauprotokoll</translation>
+        <translation>hat „%2“ (%1) anders als ein Aufbauprotokoll</translation>
     </message>
     <message>
         <source>lacks the %1 “%2”</source>
-        <translation>hat kein %1 „%2“</translation>
+        <translation>hat „%2“ (%1) nicht</translation>
     </message>
     <message>
         <source>holds something twice</source>
@@ -865,7 +865,7 @@
     </message>
     <message>
         <source>%1 was moved or deleted while it was open: save a copy elsewhere, then open that.</source>
-        <translation>%1 wurde verschoben oder gelöscht, während es offen war: eine Kopie anderswo speichern und die öffnen.</translation>
+        <translation>%1 wurde verschoben oder gelöscht, während es offen war: eine Kopie anderswo speichern und diese öffnen.</translation>
     </message>
     <message>
         <source>%1 was left in the middle of a write, which must be taken back first: open it where it and its folder may be written.</source>
@@ -873,15 +873,15 @@
     </message>
     <message>
         <source>The folder of %1 does not lock files, as some network folders do not: have locks switched on there, or save a copy on a disk of this computer.</source>
-        <translation>Der Ordner von %1 sperrt keine Dateien, wie manche Netzlaufwerke: dort Sperren einschalten lassen, oder eine Kopie auf einem Datenträger dieses Rechners speichern.</translation>
+        <translation>Der Ordner von %1 sperrt keine Dateien, wie manche Netzlaufwerke: dort Sperren einschalten lassen oder eine Kopie auf einem Datenträger dieses Rechners speichern.</translation>
     </message>
     <message>
         <source>The disk of %1 takes no file of this size: save a copy on another one.</source>
-        <translation>Der Datenträger von %1 nimmt keine Datei dieser Größe: eine Kopie auf einem anderen speichern.</translation>
+        <translation>Der Datenträger von %1 nimmt keine Datei dieser Größe auf: eine Kopie auf einem anderen speichern.</translation>
     </message>
     <message>
         <source>%1 takes longer to read than a record does: it is damaged, or was made to. It was not changed.</source>
-        <translation>%1 zu lesen dauert länger als bei einem Protokoll: beschädigt oder so gemacht. Es wurde nichts geändert.</translation>
+        <translation>%1 zu lesen dauert länger als bei einem Protokoll: die Datei ist beschädigt oder absichtlich so gemacht. Es wurde nichts geändert.</translation>
     </message>
     <message>
         <source>There is no room on the disk of %1: free some, then store again.</source>
@@ -893,7 +893,7 @@
     </message>
     <message>
         <source>%1 may not be written: ask for the right to, or save a copy elsewhere.</source>
-        <translation>In %1 darf nicht geschrieben werden: das Recht dazu erbitten, oder eine Kopie anderswo speichern.</translation>
+        <translation>In %1 darf nicht geschrieben werden: sich das Schreibrecht geben lassen oder eine Kopie anderswo speichern.</translation>
     </message>
     <message>
         <source>%1 cannot be opened: check that it exists and that it and its folder may be used.</source>
@@ -917,11 +917,11 @@
     </message>
     <message>
         <source>%1 is not there: check its name, or whether its disk or share is connected.</source>
-        <translation>%1 ist nicht da: den Namen prüfen, oder ob Datenträger oder Netzlaufwerk verbunden ist.</translation>
+        <translation>%1 ist nicht da: den Namen prüfen und ob Datenträger oder Netzlaufwerk verbunden ist.</translation>
     </message>
     <message>
         <source>%1 may not be read: ask for the right to.</source>
-        <translation>%1 darf nicht gelesen werden: das Recht dazu erbitten.</translation>
+        <translation>%1 darf nicht gelesen werden: sich das Leserecht geben lassen.</translation>
     </message>
     <message>
         <source>%1 does not answer (%2): check its disk or share.</source>
@@ -937,7 +937,7 @@
     </message>
     <message>
         <source>%1 mains of %2, %3 rods, %4 throws</source>
-        <translation>%1 Hauptlager mit je %2, %3 Pleuel, %4 Kröpfungen</translation>
+        <translation>%1 Hauptlager mit je %2 Schrauben, %3 Pleuel, %4 Kröpfungen</translation>
     </message>
     <message>
         <source>round %1 %2</source>
@@ -969,7 +969,7 @@
     </message>
     <message>
         <source>%1 is a pass or a fail: no clearance is measured for it.</source>
-        <translation>%1 ist bestanden oder nicht bestanden: dafür wird kein Abstand gemessen.</translation>
+        <translation>%1 ist „bestanden“ oder „nicht bestanden“: dafür wird kein Abstand gemessen.</translation>
     </message>
     <message>
         <source>Enter the clearance that was measured for %1.</source>
@@ -977,19 +977,19 @@
     </message>
     <message>
         <source>A clearance was entered with a pass or a fail for %1: enter it as measured, or leave it out.</source>
-        <translation>Für %1 wurde ein Abstand zusammen mit bestanden oder nicht bestanden eingegeben: als gemessen eingeben oder weglassen.</translation>
+        <translation>Für %1 wurde ein Abstand zusammen mit „bestanden“ oder „nicht bestanden“ eingegeben: als gemessen eingeben oder weglassen.</translation>
     </message>
     <message>
         <source>A clearance of %1 for %2 is below zero: parts that touch are a fail.</source>
-        <translation>Ein Abstand von %1 für %2 liegt unter null: Teile, die sich berühren, sind nicht bestanden.</translation>
+        <translation>Ein Abstand von %1 für %2 liegt unter null: Teile, die sich berühren, gelten als „nicht bestanden“.</translation>
     </message>
     <message>
         <source>The least clearance must be zero or more.</source>
         <translation>Der kleinste Abstand muss null oder mehr sein.</translation>
     </message>
     <message>
-        <source>Turn the girdle so that its cutout lies on the pickup's side.</source>
-        <translation>Die Platte so drehen, dass die Aussparung auf der Seite des Ansaugrohrs liegt.</translation>
+        <source>Turn the girdle so that its cutout lies on the pickup&apos;s side.</source>
+        <translation>Die Platte so drehen, dass die Aussparung auf der Seite des Ölansaugrohrs liegt.</translation>
     </message>
     <message>
         <source>Make room for the dipstick, then try again.</source>
@@ -997,7 +997,7 @@
     </message>
     <message>
         <source>Bring the pickup tube clear of nuts and studs, then try again.</source>
-        <translation>Das Saugrohr von Muttern und Stehbolzen freimachen, dann noch einmal versuchen.</translation>
+        <translation>Das Ölansaugrohr von Muttern und Stehbolzen freimachen, dann noch einmal versuchen.</translation>
     </message>
     <message>
         <source>Make room at that throw, then turn the crank through two full turns again.</source>
@@ -1017,11 +1017,11 @@
     </message>
     <message>
         <source>Raise the pickup by %1, or fit a gasket or plate thicker by as much: the clearance then is %2, the middle of the band.</source>
-        <translation>Das Ansaugrohr um %1 anheben, oder Dichtung oder Platte um so viel dicker nehmen: der Abstand ist dann %2, die Mitte des Bandes.</translation>
+        <translation>Das Ölansaugrohr um %1 anheben oder Dichtung oder Platte um so viel dicker nehmen: der Abstand ist dann %2, die Mitte des Bandes.</translation>
     </message>
     <message>
         <source>Lower the pickup by %1, or fit a gasket or plate thinner by as much: the clearance then is %2, the middle of the band.</source>
-        <translation>Das Ansaugrohr um %1 absenken, oder Dichtung oder Platte um so viel dünner nehmen: der Abstand ist dann %2, die Mitte des Bandes.</translation>
+        <translation>Das Ölansaugrohr um %1 absenken oder Dichtung oder Platte um so viel dünner nehmen: der Abstand ist dann %2, die Mitte des Bandes.</translation>
     </message>
     <message>
         <source>Clearance %1</source>
@@ -1040,15 +1040,15 @@
         <translation>Kalibrierung war nach %1 Lastspielen fällig, %2 wurden gemacht</translation>
     </message>
     <message>
-        <source>%1 is below the wrench's range (from %2, as marked on it)</source>
+        <source>%1 is below the wrench&apos;s range (from %2, as marked on it)</source>
         <translation>%1 liegt unter dem Bereich des Schlüssels (ab %2, wie darauf angegeben)</translation>
     </message>
     <message>
-        <source>%1 is below the wrench's range (from %2, 20 % of its largest value, ISO 6789)</source>
+        <source>%1 is below the wrench&apos;s range (from %2, 20 % of its largest value, ISO 6789)</source>
         <translation>%1 liegt unter dem Bereich des Schlüssels (ab %2, 20 % seines größten Werts, ISO 6789)</translation>
     </message>
     <message>
-        <source>%1 is above the wrench's largest value (%2)</source>
+        <source>%1 is above the wrench&apos;s largest value (%2)</source>
         <translation>%1 liegt über dem größten Wert des Schlüssels (%2)</translation>
     </message>
     <message>
@@ -1065,7 +1065,7 @@
     </message>
     <message>
         <source>Nothing moved.</source>
-        <translation>Nichts gab nach.</translation>
+        <translation>Nichts drehte sich weiter.</translation>
     </message>
     <message>
         <source>They die down.</source>
@@ -1105,7 +1105,7 @@
     </message>
     <message>
         <source>The uncertainty is more than half the band: no value could pass; measure better.</source>
-        <translation>Die Unsicherheit ist größer als das halbe Band: kein Wert könnte bestehen; besser messen.</translation>
+        <translation>Die Unsicherheit ist größer als das halbe Band: kein Wert könnte bestehen; genauer messen.</translation>
     </message>
     <message>
         <source>%1 reading</source>
@@ -1125,19 +1125,19 @@
     </message>
     <message>
         <source>%1 stands apart and is outvoted.</source>
-        <translation>%1 steht abseits und ist überstimmt.</translation>
+        <translation>%1 weicht ab und ist überstimmt.</translation>
     </message>
     <message>
         <source>%1 of at least %2: read another pass.</source>
-        <translation>%1 von mindestens %2: noch einen Durchgang lesen.</translation>
+        <translation>%1 von mindestens %2: noch einen Durchgang messen.</translation>
     </message>
     <message>
         <source>The readings differ by %1, more than the repeat limit of %2 allows; %3 is the odd one: read another pass.</source>
-        <translation>Die Ablesungen liegen um %1 auseinander, mehr als die Wiederholgrenze von %2 erlaubt; %3 ist der Ausreißer: noch einen Durchgang lesen.</translation>
+        <translation>Die Ablesungen liegen um %1 auseinander, mehr als die Wiederholgrenze von %2 erlaubt; %3 ist der Ausreißer: noch einen Durchgang messen.</translation>
     </message>
     <message>
         <source>The readings differ by %1, more than the repeat limit of %2 allows: read another pass.</source>
-        <translation>Die Ablesungen liegen um %1 auseinander, mehr als die Wiederholgrenze von %2 erlaubt: noch einen Durchgang lesen.</translation>
+        <translation>Die Ablesungen liegen um %1 auseinander, mehr als die Wiederholgrenze von %2 erlaubt: noch einen Durchgang messen.</translation>
     </message>
     <message>
         <source>“%1” has no reading: measure it first.</source>
@@ -1156,7 +1156,7 @@
     </message>
     <message>
         <source>No torque is given: there is nothing to work out a preload from.</source>
-        <translation>Es ist kein Drehmoment angegeben: nichts, woraus eine Vorspannkraft folgt.</translation>
+        <translation>Es ist kein Drehmoment angegeben, aus dem sich eine Vorspannkraft berechnen ließe.</translation>
     </message>
     <message>
         <source>By torque and angle: what follows is the preload before the angle.</source>
@@ -1196,11 +1196,11 @@
     </message>
     <message>
         <source>stretch %1</source>
-        <translation>Dehnung %1</translation>
+        <translation>Längung %1</translation>
     </message>
     <message>
         <source>%1 stretch</source>
-        <translation>%1 Dehnung</translation>
+        <translation>%1 Längung</translation>
     </message>
     <message>
         <source>Nothing is specified for it yet: set its group under Groups.</source>
@@ -1220,11 +1220,11 @@
     </message>
     <message>
         <source> moved %1.</source>
-        <translation> gab %1 nach.</translation>
+        <translation> drehte sich um %1 weiter.</translation>
     </message>
     <message>
         <source> moved.</source>
-        <translation> gab nach.</translation>
+        <translation> drehte sich weiter.</translation>
     </message>
     <message>
         <source> The gap at %1 now lies between %2 and %3.</source>
@@ -1232,7 +1232,7 @@
     </message>
     <message>
         <source> Stale by it: %1</source>
-        <translation> Dadurch überholt: %1</translation>
+        <translation> Dadurch veraltet: %1</translation>
     </message>
     <message>
         <source> and %1 more.</source>
@@ -1252,7 +1252,7 @@
     </message>
     <message>
         <source>moved %1</source>
-        <translation>%1 nachgegeben</translation>
+        <translation>um %1 weitergedreht</translation>
     </message>
     <message>
         <source>held</source>
@@ -1270,7 +1270,7 @@
     <name>GirdleDiagramText</name>
     <message>
         <source>%1 read</source>
-        <translation>%1 gelesen</translation>
+        <translation>%1 gemessen</translation>
     </message>
     <message>
         <source>no stack</source>
@@ -1313,7 +1313,7 @@
     </message>
     <message>
         <source>Proven best: </source>
-        <translation>Bewiesen das Beste: </translation>
+        <translation>Nachweislich das Beste: </translation>
     </message>
     <message>
         <source>Best found so far: </source>
@@ -1325,7 +1325,7 @@
     </message>
     <message>
         <source>. No plan can have more than %1 in band, nor then fewer than %2 shims</source>
-        <translation>. Kein Plan kann mehr als %1 im Band haben, und dann nicht weniger als %2 Distanzscheiben</translation>
+        <translation>. Kein Plan bringt mehr als %1 ins Band, und mit so vielen kommt keiner mit weniger als %2 Distanzscheiben aus</translation>
     </message>
     <message>
         <source> (%1 ms).</source>
@@ -1372,11 +1372,11 @@
         <translation> Der Plan spart %1 Distanzscheiben.</translation>
     </message>
     <message>
-        <source> The plan's largest residual is %1 smaller.</source>
+        <source> The plan&apos;s largest residual is %1 smaller.</source>
         <translation> Das größte Restmaß des Plans ist um %1 kleiner.</translation>
     </message>
     <message>
-        <source> The plan's residuals add up to %1 less.</source>
+        <source> The plan&apos;s residuals add up to %1 less.</source>
         <translation> Die Restmaße des Plans sind zusammen um %1 kleiner.</translation>
     </message>
     <message>
@@ -1385,11 +1385,11 @@
     </message>
     <message>
         <source>not read yet</source>
-        <translation>noch nicht gelesen</translation>
+        <translation>noch nicht gemessen</translation>
     </message>
     <message>
         <source>to be read again</source>
-        <translation>noch einmal zu lesen</translation>
+        <translation>noch einmal zu messen</translation>
     </message>
     <message>
         <source>not accepted yet</source>
@@ -1405,14 +1405,14 @@
     </message>
     <message>
         <source> · expected %1 after what moved</source>
-        <translation> · erwartet %1 nach dem, was nachgab</translation>
+        <translation> · erwartet %1 nach dem, was sich weiterdrehte</translation>
     </message>
 </context>
 <context>
     <name>HelpText</name>
     <message>
         <source>Whose engine this is, where its caps and fasteners lie, the bands that it is judged by, the people who work on it and their instruments. All of it are entries: a band changed in mid-build makes stale what it judged.</source>
-        <translation>Wessen Motor es ist, wo seine Deckel und Verschraubungen liegen, die Bänder, nach denen er beurteilt wird, die Personen, die daran arbeiten, und ihre Messmittel. Alles sind Einträge: ein Band, das mitten im Aufbau geändert wird, macht überholt, was danach beurteilt wurde.</translation>
+        <translation>Wessen Motor es ist, wo seine Deckel und Verschraubungen liegen, die Bänder, nach denen er beurteilt wird, die Personen, die daran arbeiten, und ihre Messmittel. Alles sind Einträge: ein Band, das mitten im Aufbau geändert wird, lässt veralten, was danach beurteilt wurde.</translation>
     </message>
     <message>
         <source>Select a journal on the diagram and type its diameter; Enter stores it and goes to the next place: two stations along the journal, two directions around it. Then the bores, with the shells in and the caps at full torque. The clearance, its uncertainty and a verdict appear beside the diagram.</source>
@@ -1420,23 +1420,23 @@
     </message>
     <message>
         <source>What each group is tightened to, and what each fastener was tightened to. A verify round goes over every main-cap and rod fastener again with the stacks off, without backing them off: it held, or it moved by an angle. One that moved makes the gaps of its cap stale.</source>
-        <translation>Worauf jede Gruppe angezogen wird, und worauf jede Verschraubung angezogen wurde. Eine Prüfrunde geht mit abgenommenen Stapeln noch einmal über jede Verschraubung von Hauptlagerdeckeln und Pleueln, ohne sie zurückzudrehen: sie hielt, oder sie gab um einen Winkel nach. Eine, die nachgab, macht die Spaltmaße ihres Deckels überholt.</translation>
+        <translation>Worauf jede Gruppe angezogen wird und worauf jede Verschraubung angezogen wurde. Eine Prüfrunde geht bei abgenommenen Stapeln noch einmal über jede Verschraubung von Hauptlagerdeckeln und Pleueln, ohne sie zurückzudrehen: sie hielt, oder sie drehte sich um einen Winkel weiter. Eine, die sich weiterdrehte, lässt die Spaltmaße ihres Deckels veralten.</translation>
     </message>
     <message>
         <source>Lay the straightedge across both pan rails, read the gap down to each washer, and type it: 57.5 thou, .0575, 1.46 mm, or the leaves in one slot, 22+23+12.5 thou. Two passes or more. Enter the kit, measure its shims, take the plan over, build the stacks, and recheck each: rocks, drags or loose.</source>
-        <translation>Das Haarlineal über beide Ölwannenflansche legen, das Spaltmaß bis zu jeder Scheibe lesen und eingeben: 57.5 thou, .0575, 1.46 mm, oder die Blätter in einem Spalt, 22+23+12.5 thou. Zwei Durchgänge oder mehr. Den Satz eintragen, seine Distanzscheiben messen, den Plan übernehmen, die Stapel aufbauen und jeden nachprüfen: kippelt, saugt oder lose.</translation>
+        <translation>Das Haarlineal über beide Ölwannenflansche legen, das Spaltmaß bis zu jeder Unterlegscheibe messen und eingeben: 57.5 thou, .0575, 1.46 mm oder die Blätter der Fühlerlehre in einem Spalt, 22+23+12.5 thou. Zwei Durchgänge oder mehr. Den Satz eintragen, seine Distanzscheiben messen, den Plan übernehmen, die Stapel aufbauen und jeden nachprüfen: kippelt, saugt oder lose.</translation>
     </message>
     <message>
         <source>With the girdle on its stacks: which way round it goes, and that dipstick, pickup tube, counterweights and rod bolts are clear through two turns by hand. It unlocks once every stack was rechecked.</source>
-        <translation>Mit der Platte auf ihren Stapeln: wie herum sie liegt, und dass Ölmessstab, Saugrohr, Gegengewichte und Pleuelschrauben über zwei Umdrehungen von Hand frei sind. Offen, sobald jeder Stapel nachgeprüft ist.</translation>
+        <translation>Mit der Platte auf ihren Stapeln: wie herum sie liegt und dass Ölmessstab, Ölansaugrohr, Gegengewichte und Pleuelschrauben über zwei Umdrehungen von Hand frei sind. Freigegeben, sobald jeder Stapel nachgeprüft ist.</translation>
     </message>
     <message>
         <source>Clearance under the pickup: pan depth, plus the compressed gasket, plus the girdle plate between, minus how far the pickup hangs below the rail. Read each term twice. It must be right before anything is sealed.</source>
-        <translation>Abstand unter dem Ansaugrohr: Wannentiefe, plus gepresste Dichtung, plus Platte dazwischen, minus wie weit das Ansaugrohr unter dem Flansch hängt. Jedes Glied zweimal lesen. Es muss stimmen, bevor etwas abgedichtet wird.</translation>
+        <translation>Abstand unter dem Ölansaugrohr: Wannentiefe, plus verpresste Dichtung, plus Versteifungsplatte dazwischen, minus wie weit das Ölansaugrohr unter dem Flansch hängt. Jedes Glied zweimal messen. Es muss stimmen, bevor etwas abgedichtet wird.</translation>
     </message>
     <message>
         <source>The steps that hide everything else. They unlock when no check is out, open or stale, and a verify round newer than the last trial fit found every fastener held. Each step is ticked by a person, by name.</source>
-        <translation>Die Schritte, die alles andere verdecken. Offen, wenn keine Prüfung außerhalb, offen oder überholt ist und in einer Prüfrunde nach der letzten Probemontage jede Verschraubung hielt. Jeden Schritt hakt eine Person mit ihrem Namen ab.</translation>
+        <translation>Die Schritte, die alles andere verdecken. Freigegeben, wenn keine Prüfung außerhalb, offen oder veraltet ist und in einer Prüfrunde nach der letzten Probemontage jede Verschraubung hielt. Jeden Schritt hakt eine Person mit ihrem Namen ab.</translation>
     </message>
     <message>
         <source>Every entry, in order; nothing is ever erased. Strike a wrong one with Delete and give the reason. The verify history shows every round, fastener by fastener.</source>
@@ -1459,11 +1459,11 @@
     </message>
     <message>
         <source>moved %1</source>
-        <translation>%1 nachgegeben</translation>
+        <translation>um %1 weitergedreht</translation>
     </message>
     <message>
         <source>moved</source>
-        <translation>nachgegeben</translation>
+        <translation>weitergedreht</translation>
     </message>
     <message>
         <source>at %1</source>
@@ -1491,7 +1491,7 @@
     </message>
     <message>
         <source>Export what is shown</source>
-        <translation>Ausgeben, was zu sehen ist</translation>
+        <translation>Exportieren, was zu sehen ist</translation>
     </message>
     <message>
         <source>Tables (*.csv)</source>
@@ -1499,7 +1499,7 @@
     </message>
     <message>
         <source>Export</source>
-        <translation>Ausgeben</translation>
+        <translation>Exportieren</translation>
     </message>
     <message>
         <source>%1 could not be written (%2): choose another folder.</source>
@@ -1558,14 +1558,14 @@ vergrößert</translation>
     </message>
     <message>
         <source>clearance %1</source>
-        <translation>Spiel %1</translation>
+        <translation>Abstand %1</translation>
     </message>
 </context>
 <context>
     <name>PickupTermsText</name>
     <message>
-        <source>From the pan's flange face straight down to its floor, where the pickup will stand.</source>
-        <translation>Von der Flanschfläche der Ölwanne gerade hinunter auf ihren Boden, dort wo das Ansaugrohr stehen wird.</translation>
+        <source>From the pan&apos;s flange face straight down to its floor, where the pickup will stand.</source>
+        <translation>Von der Flanschfläche der Ölwanne gerade hinunter auf ihren Boden, dort wo das Ölansaugrohr stehen wird.</translation>
     </message>
     <message>
         <source>The thickness it has when the pan is tight, not as it comes from the bag. None: enter 0.</source>
@@ -1577,7 +1577,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>From the pan rail down to the lowest point of the pickup as it is mounted.</source>
-        <translation>Vom Ölwannenflansch hinunter bis zum tiefsten Punkt des montierten Ansaugrohrs.</translation>
+        <translation>Vom Ölwannenflansch hinunter bis zum tiefsten Punkt des montierten Ölansaugrohrs.</translation>
     </message>
     <message>
         <source>not measured</source>
@@ -1593,15 +1593,15 @@ vergrößert</translation>
     </message>
     <message>
         <source>The clearance stands in the middle of its band: leave it.</source>
-        <translation>Der Abstand steht in der Mitte seines Bandes: so lassen.</translation>
+        <translation>Der Abstand liegt in der Mitte seines Bandes: so lassen.</translation>
     </message>
     <message>
         <source>To stand in the middle, %1: bring the pickup down by %2, or take %2 off what lies between pan and rail.</source>
-        <translation>Um in der Mitte zu stehen, %1: das Ansaugrohr um %2 absenken, oder %2 von dem wegnehmen, was zwischen Wanne und Flansch liegt.</translation>
+        <translation>Für die Mitte, %1: das Ölansaugrohr um %2 absenken oder %2 von dem wegnehmen, was zwischen Wanne und Flansch liegt.</translation>
     </message>
     <message>
         <source>To stand in the middle, %1: bring the pickup up by %2, or put %2 more between pan and rail.</source>
-        <translation>Um in der Mitte zu stehen, %1: das Ansaugrohr um %2 anheben, oder %2 mehr zwischen Wanne und Flansch legen.</translation>
+        <translation>Für die Mitte, %1: das Ölansaugrohr um %2 anheben oder %2 mehr zwischen Wanne und Flansch legen.</translation>
     </message>
 </context>
 <context>
@@ -1620,7 +1620,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>pickup</source>
-        <translation>Ansaugrohr</translation>
+        <translation>Ölansaugrohr</translation>
     </message>
     <message>
         <source>dipstick</source>
@@ -1649,7 +1649,7 @@ vergrößert</translation>
     <name>PlanView</name>
     <message>
         <source>Plan of the pan rail</source>
-        <translation>Plan des Ölwannenflansches</translation>
+        <translation>Draufsicht auf den Ölwannenflansch</translation>
     </message>
 </context>
 <context>
@@ -1672,7 +1672,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>moved: must hold in a later round</source>
-        <translation>nachgegeben: muss in einer späteren Runde halten</translation>
+        <translation>weitergedreht: muss in einer späteren Runde halten</translation>
     </message>
     <message>
         <source>not complete</source>
@@ -1692,7 +1692,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>By</source>
-        <translation>Von</translation>
+        <translation>Wer</translation>
     </message>
     <message>
         <source>Wrench</source>
@@ -1724,11 +1724,11 @@ vergrößert</translation>
     </message>
     <message>
         <source>With the stacks off, every main-cap and rod fastener is pulled to its specified value again, without backing it off. Fastener by fastener under Torques.</source>
-        <translation>Mit abgenommenen Stapeln wird jede Verschraubung von Hauptlagerdeckeln und Pleueln noch einmal auf ihren vorgegebenen Wert gezogen, ohne sie zurückzudrehen. Verschraubung für Verschraubung unter Drehmomente.</translation>
+        <translation>Bei abgenommenen Stapeln wird jede Verschraubung von Hauptlagerdeckeln und Pleueln noch einmal auf ihren vorgegebenen Wert gezogen, ohne sie zurückzudrehen. Verschraubung für Verschraubung unter „Drehmomente“.</translation>
     </message>
     <message>
         <source>How far each one moved, round by round</source>
-        <translation>Wie weit jede nachgab, Runde für Runde</translation>
+        <translation>Wie weit sich jede weiterdrehte, Runde für Runde</translation>
     </message>
     <message>
         <source>Difference of builds</source>
@@ -1820,7 +1820,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>Clearances against their bands</source>
-        <translation>Spiele gegen ihre Bänder</translation>
+        <translation>Spiele im Vergleich mit ihren Bändern</translation>
     </message>
     <message>
         <source>Fit</source>
@@ -1832,11 +1832,11 @@ vergrößert</translation>
     </message>
     <message>
         <source>Mean ± U, and its band</source>
-        <translation>Mittel ± U, und sein Band</translation>
+        <translation>Mittel ± U und sein Band</translation>
     </message>
     <message>
         <source>Band by</source>
-        <translation>Band nach</translation>
+        <translation>Band laut</translation>
     </message>
     <message>
         <source>Fits</source>
@@ -1844,7 +1844,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>Bands by: %1</source>
-        <translation>Bänder nach: %1</translation>
+        <translation>Bänder laut: %1</translation>
     </message>
     <message>
         <source>not measured</source>
@@ -1920,11 +1920,11 @@ vergrößert</translation>
     </message>
     <message>
         <source>Pitch, front to rear</source>
-        <translation>Nicken, vorn nach hinten</translation>
+        <translation>Längsneigung, vorn nach hinten</translation>
     </message>
     <message>
         <source>Roll, left to right</source>
-        <translation>Rollen, links nach rechts</translation>
+        <translation>Querneigung, links nach rechts</translation>
     </message>
     <message>
         <source>Twist, diagonal to diagonal</source>
@@ -1940,15 +1940,15 @@ vergrößert</translation>
     </message>
     <message>
         <source>Heights are over the bolted span, positive where the girdle would lie low. Twist is what bends a block; offset, pitch and roll move the plate as a whole.</source>
-        <translation>Höhen über die verschraubte Länge, positiv, wo die Platte zu niedrig läge. Verwindung ist, was einen Block verbiegt; Versatz, Nicken und Rollen bewegen die Platte als Ganzes.</translation>
+        <translation>Höhen gelten über die verschraubte Länge, positiv, wo die Platte zu niedrig läge. Die Verwindung ist es, die einen Block verzieht; Versatz, Längs- und Querneigung bewegen die Platte als Ganzes.</translation>
     </message>
     <message>
         <source>“%1” cannot be written (%2): choose another folder or name, or free some space.</source>
-        <translation>„%1“ lässt sich nicht schreiben (%2): einen anderen Ordner oder Namen wählen, oder Platz schaffen.</translation>
+        <translation>„%1“ lässt sich nicht schreiben (%2): einen anderen Ordner oder Namen wählen oder Platz schaffen.</translation>
     </message>
     <message>
         <source>There is no layout card without an engine layout: set it at the engine station.</source>
-        <translation>Ohne Motoraufbau gibt es keine Legekarte: an der Station Motor festlegen.</translation>
+        <translation>Ohne Motorbauform gibt es keine Legekarte: sie an der Station Motor festlegen.</translation>
     </message>
     <message>
         <source>no shim</source>
@@ -1959,7 +1959,7 @@ vergrößert</translation>
         <translation>Spaltmaß und Stapel an jeder Stelle</translation>
     </message>
     <message>
-        <source>The pan rail from the pan's side, front of the engine to the left. Left and right are as seen from the flywheel end of the engine as installed. At each position: the gap in %1, under it the shims.</source>
+        <source>The pan rail from the pan&apos;s side, front of the engine to the left. Left and right are as seen from the flywheel end of the engine as installed. At each position: the gap in %1, under it the shims.</source>
         <translation>Der Ölwannenflansch von der Wannenseite, Motorvorderseite links. Links und rechts gelten vom Schwungradende des eingebauten Motors aus. An jeder Stelle: das Spaltmaß in %1, darunter die Distanzscheiben.</translation>
     </message>
     <message>
@@ -2056,7 +2056,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>Rounds moved then</source>
-        <translation>Runden nachgegeben damals</translation>
+        <translation>Nachgegeben damals (Runden)</translation>
     </message>
     <message>
         <source>another torque</source>
@@ -2148,7 +2148,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>The accepted gap is the median of the readings that stand, once %1 of them agree within %2. Fallen readings were made before a fastener of the cap moved or a part was changed; they no longer count. A wide spread from place to place is normal and no error.</source>
-        <translation>Das angenommene Spaltmaß ist der Median der gültigen Ablesungen, sobald %1 davon innerhalb %2 übereinstimmen. Entfallene Ablesungen entstanden, bevor eine Verschraubung des Deckels nachgab oder ein Teil gewechselt wurde; sie zählen nicht mehr. Eine große Spannweite von Stelle zu Stelle ist normal und kein Fehler.</translation>
+        <translation>Das angenommene Spaltmaß ist der Median der gültigen Ablesungen, sobald %1 davon innerhalb %2 übereinstimmen. Entfallene Ablesungen entstanden, bevor sich eine Verschraubung des Deckels weiterdrehte oder ein Teil gewechselt wurde; sie zählen nicht mehr. Eine große Spannweite von Stelle zu Stelle ist normal und kein Fehler.</translation>
     </message>
     <message>
         <source> and </source>
@@ -2156,7 +2156,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>in</source>
-        <translation>Zoll</translation>
+        <translation>innerhalb</translation>
     </message>
     <message>
         <source>Decision rule: simple acceptance. The measured value alone decides; its expanded uncertainty U is shown and not counted.</source>
@@ -2171,7 +2171,7 @@ vergrößert</translation>
         <translation>k = 2</translation>
     </message>
     <message>
-        <source>Student's t at 95.45 %</source>
+        <source>Student&apos;s t at 95.45 %</source>
         <translation>Students t bei 95,45 %</translation>
     </message>
     <message>
@@ -2204,11 +2204,11 @@ vergrößert</translation>
     </message>
     <message>
         <source>Found</source>
-        <translation>Gefunden</translation>
+        <translation>Ergebnis</translation>
     </message>
     <message>
         <source>By, when</source>
-        <translation>Von, wann</translation>
+        <translation>Wer, wann</translation>
     </message>
     <message>
         <source>Trial fit</source>
@@ -2224,7 +2224,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>Clearance under the pickup</source>
-        <translation>Abstand unter dem Ansaugrohr</translation>
+        <translation>Abstand unter dem Ölansaugrohr</translation>
     </message>
     <message>
         <source>Band: %1</source>
@@ -2252,7 +2252,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>done</source>
-        <translation>getan</translation>
+        <translation>erledigt</translation>
     </message>
     <message>
         <source>Closing and sign-off</source>
@@ -2276,7 +2276,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>Cautions</source>
-        <translation>Vorsicht</translation>
+        <translation>Sicherheitshinweise</translation>
     </message>
     <message>
         <source>The seal</source>
@@ -2300,7 +2300,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>What it does not prove: that what was entered is true, that the clock was right, or who sat at the keyboard. A file by itself can be rewritten as a whole with new seals; only this page, kept apart from the file, shows that it was not.</source>
-        <translation>Was es nicht beweist: dass stimmt, was eingetragen wurde, dass die Uhr richtig ging, oder wer an der Tastatur saß. Eine Datei für sich lässt sich als Ganzes mit neuen Siegeln neu schreiben; nur diese Seite, getrennt von der Datei aufbewahrt, zeigt, dass das nicht geschah.</translation>
+        <translation>Was es nicht beweist: dass stimmt, was eingetragen wurde, dass die Uhr richtig ging oder wer an der Tastatur saß. Eine Datei für sich lässt sich als Ganzes mit neuen Siegeln neu schreiben; nur diese Seite, getrennt von der Datei aufbewahrt, zeigt, dass das nicht geschah.</translation>
     </message>
     <message>
         <source>All times: %1. Written by Caprail %2.</source>
@@ -2332,7 +2332,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>stretch %1</source>
-        <translation>Dehnung %1</translation>
+        <translation>Längung %1</translation>
     </message>
     <message>
         <source>Group</source>
@@ -2368,7 +2368,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>Who says so</source>
-        <translation>Wer das sagt</translation>
+        <translation>Angabe von</translation>
     </message>
     <message>
         <source>from the centre outwards</source>
@@ -2380,7 +2380,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>moved</source>
-        <translation>nachgegeben</translation>
+        <translation>weitergedreht</translation>
     </message>
     <message>
         <source>loosened since</source>
@@ -2404,7 +2404,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>Values by: %1</source>
-        <translation>Werte nach: %1</translation>
+        <translation>Werte laut: %1</translation>
     </message>
     <message>
         <source>Main-cap fasteners</source>
@@ -2564,11 +2564,11 @@ vergrößert</translation>
     </message>
     <message>
         <source>The rings lie as the positions do on the engine. Lay each shim on its ring, and count them before they go in.</source>
-        <translation>Die Ringe liegen wie die Stellen am Motor. Jede Distanzscheibe auf ihren Ring legen und zählen, bevor sie eingelegt werden.</translation>
+        <translation>Die Ringe liegen wie die Stellen am Motor. Jede Distanzscheibe auf ihren Ring legen und alle zählen, bevor sie eingelegt werden.</translation>
     </message>
     <message>
         <source>Cap by cap from the front. Lay each shim on its ring, and count them before they go in.</source>
-        <translation>Deckel für Deckel von vorn. Jede Distanzscheibe auf ihren Ring legen und zählen, bevor sie eingelegt werden.</translation>
+        <translation>Deckel für Deckel von vorn. Jede Distanzscheibe auf ihren Ring legen und alle zählen, bevor sie eingelegt werden.</translation>
     </message>
     <message>
         <source>▲ front</source>
@@ -2576,11 +2576,11 @@ vergrößert</translation>
     </message>
     <message>
         <source>2 in when printed at 1 : 1 (100 %, not “fit to page”)</source>
-        <translation>2 Zoll, wenn 1 : 1 gedruckt (100 %, nicht „an Seite anpassen“)</translation>
+        <translation>2 Zoll bei Druck im Maßstab 1 : 1 (100 %, nicht „an Seite anpassen“)</translation>
     </message>
     <message>
         <source>50 mm when printed at 1 : 1 (100 %, not “fit to page”)</source>
-        <translation>50 mm, wenn 1 : 1 gedruckt (100 %, nicht „an Seite anpassen“)</translation>
+        <translation>50 mm bei Druck im Maßstab 1 : 1 (100 %, nicht „an Seite anpassen“)</translation>
     </message>
     <message>
         <source>Seal %1</source>
@@ -2611,7 +2611,7 @@ vergrößert</translation>
         <translation>Bündigkeit</translation>
     </message>
     <message>
-        <source>Girdle's way round</source>
+        <source>Girdle&apos;s way round</source>
         <translation>Lage der Platte</translation>
     </message>
     <message>
@@ -2620,7 +2620,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>Torques verified</source>
-        <translation>Drehmomente nachgeprüft</translation>
+        <translation>Drehmomente geprüft</translation>
     </message>
     <message>
         <source>Findings settled</source>
@@ -2644,7 +2644,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>%1, and %2 more</source>
-        <translation>%1, und %2 weitere</translation>
+        <translation>%1 und %2 weitere</translation>
     </message>
     <message>
         <source>Trial-fit gate</source>
@@ -2656,11 +2656,11 @@ vergrößert</translation>
     </message>
     <message>
         <source>%1 open: all %2 checks that it needs are good, none is stale.</source>
-        <translation>%1 offen: alle %2 nötigen Prüfungen sind gut, keine ist überholt.</translation>
+        <translation>%1 erteilt: alle %2 nötigen Prüfungen sind gut, keine ist veraltet.</translation>
     </message>
     <message>
         <source>%1 locked: there is no engine layout yet.</source>
-        <translation>%1 gesperrt: es gibt noch keinen Motoraufbau.</translation>
+        <translation>%1 gesperrt: es gibt noch keine Motorbauform.</translation>
     </message>
     <message>
         <source>, those above and these.</source>
@@ -2676,7 +2676,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>Where it stands</source>
-        <translation>Wo es steht</translation>
+        <translation>Stand der Arbeit</translation>
     </message>
     <message>
         <source>Closed and signed off by %1 on %2.</source>
@@ -2722,7 +2722,7 @@ vergrößert</translation>
         <translation>Im Regal</translation>
     </message>
     <message>
-        <source>The shop's shelf</source>
+        <source>The shop&apos;s shelf</source>
         <translation>Das Regal der Werkstatt</translation>
     </message>
     <message>
@@ -2730,8 +2730,8 @@ vergrößert</translation>
         <translation>Was die Werkstatt für jeden Motor hat. Es wird in ein Protokoll kopiert, wenn es dort gebraucht wird; eine Änderung hier ändert kein Protokoll.</translation>
     </message>
     <message>
-        <source>name its shims' kit, or leave it empty</source>
-        <translation>den Satz der Distanzscheiben benennen, oder leer lassen</translation>
+        <source>name its shims&apos; kit, or leave it empty</source>
+        <translation>den Satz der Distanzscheiben benennen oder leer lassen</translation>
     </message>
     <message>
         <source>Name of the kit</source>
@@ -2739,11 +2739,11 @@ vergrößert</translation>
     </message>
     <message>
         <source>&amp;Keep from this record</source>
-        <translation>Aus diesem Protokoll &amp;behalten</translation>
+        <translation>Aus diesem Protokoll ins Regal &amp;legen</translation>
     </message>
     <message>
         <source>Its people and instruments, and its shims under the name of a kit</source>
-        <translation>Seine Personen und Messmittel, und seine Distanzscheiben unter dem Namen eines Satzes</translation>
+        <translation>Seine Personen und Messmittel sowie seine Distanzscheiben unter dem Namen eines Satzes</translation>
     </message>
     <message>
         <source>&amp;Take off the shelf</source>
@@ -2766,7 +2766,7 @@ vergrößert</translation>
     <name>ShopConfig</name>
     <message>
         <source>%1 (revision %2)</source>
-        <translation>%1 (Ausgabe %2)</translation>
+        <translation>%1 (Revision %2)</translation>
     </message>
 </context>
 <context>
@@ -2784,7 +2784,7 @@ vergrößert</translation>
         <translation>%1  (%2)</translation>
     </message>
     <message>
-        <source>Later than this computer's clock: one of the two clocks was wrong.</source>
+        <source>Later than this computer&apos;s clock: one of the two clocks was wrong.</source>
         <translation>Später als die Uhr dieses Rechners: eine der beiden Uhren ging falsch.</translation>
     </message>
     <message>
@@ -2793,11 +2793,11 @@ vergrößert</translation>
     </message>
     <message>
         <source>◑ trial fit open</source>
-        <translation>◑ Probemontage offen</translation>
+        <translation>◑ Probemontage freigegeben</translation>
     </message>
     <message>
         <source>◕ closing open</source>
-        <translation>◕ Schließen offen</translation>
+        <translation>◕ Schließen freigegeben</translation>
     </message>
     <message>
         <source>✓ signed off</source>
@@ -2829,7 +2829,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>Stale</source>
-        <translation>Überholt</translation>
+        <translation>Veraltet</translation>
     </message>
     <message>
         <source>Last entry</source>
@@ -2857,7 +2857,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>✕ %1: %2 moved</source>
-        <translation>✕ %1: %2 nachgegeben</translation>
+        <translation>✕ %1: %2 weitergedreht</translation>
     </message>
     <message>
         <source>↻ %1: no longer counts</source>
@@ -2899,11 +2899,11 @@ vergrößert</translation>
     </message>
     <message>
         <source>Trial fit open</source>
-        <translation>Probemontage offen</translation>
+        <translation>Probemontage freigegeben</translation>
     </message>
     <message>
         <source>Closing open</source>
-        <translation>Schließen offen</translation>
+        <translation>Schließen freigegeben</translation>
     </message>
     <message>
         <source>Signed off</source>
@@ -2911,7 +2911,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>Out, stale or moved</source>
-        <translation>Außerhalb, überholt oder nachgegeben</translation>
+        <translation>Außerhalb, veraltet oder weitergedreht</translation>
     </message>
     <message>
         <source>No record that can be read</source>
@@ -2931,7 +2931,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>Due within 30 days</source>
-        <translation>Fällig in 30 Tagen</translation>
+        <translation>Fällig innerhalb von 30 Tagen</translation>
     </message>
     <message>
         <source>Person</source>
@@ -2971,7 +2971,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>Reading</source>
-        <translation>Liest</translation>
+        <translation>Fortschritt des Lesens</translation>
     </message>
     <message>
         <source>Search customers, engines, people, notes and findings</source>
@@ -3102,11 +3102,11 @@ vergrößert</translation>
     </message>
     <message>
         <source>%1 moved %2</source>
-        <translation>%1 nachgegeben %2</translation>
+        <translation>%1 um %2 weitergedreht</translation>
     </message>
     <message>
         <source>%1 moved</source>
-        <translation>%1 nachgegeben</translation>
+        <translation>%1 weitergedreht</translation>
     </message>
     <message>
         <source>struck</source>
@@ -3121,11 +3121,11 @@ vergrößert</translation>
     </message>
     <message>
         <source>Every gap that is read appears here.</source>
-        <translation>Jedes gelesene Spaltmaß erscheint hier.</translation>
+        <translation>Jedes gemessene Spaltmaß erscheint hier.</translation>
     </message>
     <message>
         <source>No gap has been read yet.</source>
-        <translation>Noch wurde kein Spaltmaß gelesen.</translation>
+        <translation>Noch wurde kein Spaltmaß gemessen.</translation>
     </message>
     <message>
         <source>pass %1</source>
@@ -3184,7 +3184,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>The layout, bands, rules and fastener groups that are in force in this record now. A template of the same name gets the next revision; records begun from it stay as they are.</source>
-        <translation>Motoraufbau, Bänder, Regeln und Schraubengruppen, die jetzt in diesem Protokoll gelten. Eine Vorlage gleichen Namens erhält die nächste Ausgabe; Protokolle, die damit begonnen wurden, bleiben, wie sie sind.</translation>
+        <translation>Motorbauform, Bänder, Regeln und Schraubengruppen, die jetzt in diesem Protokoll gelten. Eine Vorlage gleichen Namens erhält die nächste Ausgabe; Protokolle, die damit begonnen wurden, bleiben, wie sie sind.</translation>
     </message>
     <message>
         <source>Template</source>
@@ -3196,7 +3196,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>Layout, bands and rules</source>
-        <translation>Motoraufbau, Bänder und Regeln</translation>
+        <translation>Motorbauform, Bänder und Regeln</translation>
     </message>
     <message>
         <source>Fastener groups</source>
@@ -3216,7 +3216,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>&amp;Keep the template</source>
-        <translation>Vorlage &amp;behalten</translation>
+        <translation>Vorlage &amp;speichern</translation>
     </message>
 </context>
 <context>
@@ -3227,7 +3227,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>E&amp;xport…</source>
-        <translation>&amp;Ausgeben…</translation>
+        <translation>E&amp;xportieren…</translation>
     </message>
     <message>
         <source>&amp;Remove</source>
@@ -3246,7 +3246,7 @@ vergrößert</translation>
         <translation>&amp;Einlesen…</translation>
     </message>
     <message>
-        <source>The shop's own</source>
+        <source>The shop&apos;s own</source>
         <translation>Eigene der Werkstatt</translation>
     </message>
     <message>
@@ -3254,8 +3254,8 @@ vergrößert</translation>
         <translation>Eine &amp;Kopie bearbeiten…</translation>
     </message>
     <message>
-        <source>The shop's own, revision %1.</source>
-        <translation>Eigene der Werkstatt, Ausgabe %1.</translation>
+        <source>The shop&apos;s own, revision %1.</source>
+        <translation>Eigene der Werkstatt, Revision %1.</translation>
     </message>
     <message>
         <source>Carried by the program.</source>
@@ -3275,7 +3275,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>Export the template</source>
-        <translation>Vorlage ausgeben</translation>
+        <translation>Vorlage exportieren</translation>
     </message>
     <message>
         <source>Templates (*.jsonl)</source>
@@ -3301,7 +3301,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>No outcome passes the filter.</source>
-        <translation>Kein Ergebnis kommt durch den Filter.</translation>
+        <translation>Kein Ergebnis entspricht dem Filter.</translation>
     </message>
     <message>
         <source>No outcome to show.</source>
@@ -3309,7 +3309,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>%1 outcomes in rounds %2 to %3: %4 held, %5 moved, the farthest %6.</source>
-        <translation>%1 Ergebnisse in den Runden %2 bis %3: %4 gehalten, %5 nachgegeben, am weitesten %6.</translation>
+        <translation>%1 Ergebnisse in den Runden %2 bis %3: %4 gehalten, %5 weitergedreht, am weitesten %6.</translation>
     </message>
     <message>
         <source>round %1</source>
@@ -3321,23 +3321,23 @@ vergrößert</translation>
     </message>
     <message>
         <source>moved %1</source>
-        <translation>%1 nachgegeben</translation>
+        <translation>um %1 weitergedreht</translation>
     </message>
     <message>
         <source>moved</source>
-        <translation>nachgegeben</translation>
+        <translation>weitergedreht</translation>
     </message>
     <message>
         <source>moved, main left</source>
-        <translation>nachgegeben, Hauptlager links</translation>
+        <translation>weitergedreht, Hauptlager links</translation>
     </message>
     <message>
         <source>moved, main right</source>
-        <translation>nachgegeben, Hauptlager rechts</translation>
+        <translation>weitergedreht, Hauptlager rechts</translation>
     </message>
     <message>
         <source>moved, rod</source>
-        <translation>nachgegeben, Pleuel</translation>
+        <translation>weitergedreht, Pleuel</translation>
     </message>
     <message>
         <source>verify round</source>
@@ -3372,15 +3372,15 @@ vergrößert</translation>
     </message>
     <message>
         <source>Read</source>
-        <translation>Gelesen</translation>
+        <translation>Gemessen</translation>
     </message>
     <message>
         <source>State</source>
         <translation>Stand</translation>
     </message>
     <message>
-        <source>&amp;Bands, and fits of the shop's own…</source>
-        <translation>&amp;Bänder, und eigene Passungen der Werkstatt…</translation>
+        <source>&amp;Bands, and fits of the shop&apos;s own…</source>
+        <translation>&amp;Bänder und eigene Passungen der Werkstatt…</translation>
     </message>
     <message>
         <source>No fits yet</source>
@@ -3388,11 +3388,11 @@ vergrößert</translation>
     </message>
     <message>
         <source>A fit is read against a band: set that of the crank end play, the rod side clearance or a fit of your own first.</source>
-        <translation>Eine Passung wird gegen ein Band gelesen: zuerst das des Axialspiels, des Seitenspiels der Pleuel oder einer eigenen Passung festlegen.</translation>
+        <translation>Zu jeder Passung gehört ein Band: zuerst das des Axialspiels, des Seitenspiels der Pleuel oder einer eigenen Passung festlegen.</translation>
     </message>
     <message>
         <source>Not read.</source>
-        <translation>Nicht gelesen.</translation>
+        <translation>Nicht gemessen.</translation>
     </message>
 </context>
 <context>
@@ -3443,11 +3443,11 @@ vergrößert</translation>
     </message>
     <message>
         <source>No layout</source>
-        <translation>Kein Motoraufbau</translation>
+        <translation>Keine Motorbauform</translation>
     </message>
     <message>
         <source>The journals follow from the engine layout: set it at the engine station.</source>
-        <translation>Die Zapfen folgen aus dem Motoraufbau: an der Station Motor festlegen.</translation>
+        <translation>Die Zapfen folgen aus der Motorbauform: an der Station Motor festlegen.</translation>
     </message>
     <message>
         <source>No band is set for its clearance.</source>
@@ -3455,15 +3455,15 @@ vergrößert</translation>
     </message>
     <message>
         <source>Every place of this pass is read.</source>
-        <translation>Jede Stelle dieses Durchgangs ist gelesen.</translation>
+        <translation>Jede Stelle dieses Durchgangs ist gemessen.</translation>
     </message>
     <message>
         <source>%1 of %2 places still to read. ↑ ↓ step through them.</source>
-        <translation>Noch %1 von %2 Stellen zu lesen. ↑ ↓ geht sie durch.</translation>
+        <translation>Noch %1 von %2 Stellen zu messen. Mit ↑ ↓ durchgehen.</translation>
     </message>
     <message>
         <source> Measured square to the parting line.</source>
-        <translation> Quer zur Trennebene gemessen.</translation>
+        <translation> Rechtwinklig zur Trennebene gemessen.</translation>
     </message>
     <message>
         <source>Journal %1, %2</source>
@@ -3494,7 +3494,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>Fits</source>
-        <translation>Passungen</translation>
+        <translation>Passt in</translation>
     </message>
     <message>
         <source>Half</source>
@@ -3506,7 +3506,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>As</source>
-        <translation>Als</translation>
+        <translation>Wie</translation>
     </message>
     <message>
         <source>Lies in</source>
@@ -3606,7 +3606,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>The choice goes for most clearances in band, then closest to target, then least spread.</source>
-        <translation>Die Wahl geht auf die meisten Spiele im Band, dann am nächsten am Ziel, dann die kleinste Streuung.</translation>
+        <translation>Gewählt wird nach: die meisten Spiele im Band, dann die kleinste Abweichung vom Ziel, dann die kleinste Spannweite.</translation>
     </message>
     <message>
         <source> (best found so far)</source>
@@ -3681,7 +3681,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>Set the engine layout at the engine station: the journals follow from it.</source>
-        <translation>Den Motoraufbau an der Station Motor festlegen: die Zapfen folgen daraus.</translation>
+        <translation>Die Motorbauform an der Station Motor festlegen: die Zapfen folgen daraus.</translation>
     </message>
 </context>
 <context>
@@ -3700,7 +3700,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>Then</source>
-        <translation>Damals</translation>
+        <translation>Dann</translation>
     </message>
     <message>
         <source>Change</source>
@@ -3748,7 +3748,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>A look ahead by α·D·ΔT, common practice, no source: it leaves out that a cap may be of another metal. No verdict, not stored. Coefficients: %1.</source>
-        <translation>Ein Ausblick mit α·D·ΔT, gängige Praxis, ohne Quelle: er lässt außer Acht, dass ein Deckel aus anderem Metall sein kann. Kein Urteil, nicht gespeichert. Koeffizienten: %1.</translation>
+        <translation>Eine Vorausrechnung mit α·D·ΔT, gängige Praxis, ohne Quelle: sie lässt außer Acht, dass ein Deckel aus anderem Metall sein kann. Kein Urteil, nicht gespeichert. Koeffizienten: %1.</translation>
     </message>
     <message>
         <source>block %1; crank %2</source>
@@ -3759,7 +3759,7 @@ vergrößert</translation>
     <name>caprail::BenchView</name>
     <message>
         <source>Enter stores and goes on · ↑ ↓ another place · Ctrl+Z strikes the last · Esc back</source>
-        <translation>Enter speichert und geht weiter · ↑ ↓ andere Stelle · Strg+Z streicht das Letzte · Esc zurück</translation>
+        <translation>Enter speichert und geht weiter · ↑ ↓ andere Stelle · Strg+Z streicht den letzten Eintrag · Esc zurück</translation>
     </message>
     <message>
         <source>Place</source>
@@ -3798,7 +3798,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>Freedom</source>
-        <translation>Freiheit</translation>
+        <translation>Freiheitsgrade</translation>
     </message>
     <message>
         <source>Share</source>
@@ -3813,7 +3813,7 @@ vergrößert</translation>
     <name>caprail::Chart</name>
     <message>
         <source>What is read is drawn here.</source>
-        <translation>Was gelesen wird, ist hier gezeichnet.</translation>
+        <translation>Hier wird gezeichnet, was gemessen ist.</translation>
     </message>
 </context>
 <context>
@@ -3828,7 +3828,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>Set the engine layout at the engine station: the checks follow from it.</source>
-        <translation>Den Motoraufbau an der Station Motor festlegen: die Prüfungen folgen daraus.</translation>
+        <translation>Die Motorbauform an der Station Motor festlegen: die Prüfungen folgen daraus.</translation>
     </message>
     <message>
         <source>Judge again</source>
@@ -3837,6 +3837,14 @@ vergrößert</translation>
     <message>
         <source>Why do the values of “%1” stand?</source>
         <translation>Warum gelten die Werte von „%1“ weiter?</translation>
+    </message>
+    <message>
+        <source>(J, or the context menu)</source>
+        <translation>(J oder das Kontextmenü)</translation>
+    </message>
+    <message>
+        <source>Judge again…</source>
+        <translation>Neu beurteilen…</translation>
     </message>
 </context>
 <context>
@@ -3951,15 +3959,15 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Closing is open</source>
-        <translation>Schließen ist offen</translation>
+        <translation>Schließen ist freigegeben</translation>
     </message>
     <message>
         <source>Locked: the engine layout is not set yet</source>
-        <translation>Gesperrt: der Motoraufbau ist noch nicht festgelegt</translation>
+        <translation>Gesperrt: die Motorbauform ist noch nicht festgelegt</translation>
     </message>
     <message>
         <source>Locked: %1 of %2 checks hold it</source>
-        <translation>Gesperrt: %1 von %2 Prüfungen halten auf</translation>
+        <translation>Gesperrt durch %1 von %2 Prüfungen</translation>
     </message>
     <message>
         <source>Findings (%1 open) and notes</source>
@@ -3978,11 +3986,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation>Getan</translation>
+        <translation>Erledigt</translation>
     </message>
     <message>
         <source>Done: %1</source>
-        <translation>Getan: %1</translation>
+        <translation>Erledigt: %1</translation>
     </message>
     <message>
         <source> min open</source>
@@ -4065,11 +4073,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Say which shim was measured: its name, then the value.</source>
-        <translation>Angeben, welche Distanzscheibe gemessen wurde: ihr Name, dann der Wert.</translation>
+        <translation>Angeben, welche Distanzscheibe gemessen wurde: ihren Namen, dann den Wert.</translation>
     </message>
     <message>
         <source>Type the names of the shims, or a dash for a bare position.</source>
-        <translation>Die Namen der Distanzscheiben eingeben, oder einen Strich für eine leere Stelle.</translation>
+        <translation>Die Namen der Distanzscheiben eingeben oder einen Strich für eine leere Stelle.</translation>
     </message>
     <message>
         <source>Shim %1 is set aside: take it back into the kit first.</source>
@@ -4085,7 +4093,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>The sequence names %1, which is not of the %2 pair: take it out.</source>
-        <translation>Die Reihenfolge nennt %1, das nicht zum Paar „%2“ gehört: herausnehmen.</translation>
+        <translation>Die Reihenfolge nennt %1, die nicht zum Paar „%2“ gehört: herausnehmen.</translation>
     </message>
     <message>
         <source>“%1” is no day for %2: write it as 2026-05-04.</source>
@@ -4097,7 +4105,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>%1 is tightened by torque and angle: type both with a slash between, as 40 / 90.</source>
-        <translation>%1 wird mit Drehmoment und Drehwinkel angezogen: beides mit Schrägstrich dazwischen eingeben, etwa 40 / 90.</translation>
+        <translation>%1 wird nach Drehmoment und Drehwinkel angezogen: beides mit Schrägstrich dazwischen eingeben, etwa 40 / 90.</translation>
     </message>
     <message>
         <source>trial fit failed: %1</source>
@@ -4132,7 +4140,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Frühere Einträge warten noch darauf, gespeichert zu werden; dieser wartet hinter ihnen.</translation>
     </message>
     <message>
-        <source>The journal's diameter must be above zero: measure it first.</source>
+        <source>The journal&apos;s diameter must be above zero: measure it first.</source>
         <translation>Der Durchmesser des Zapfens muss über null sein: zuerst messen.</translation>
     </message>
     <message>
@@ -4144,27 +4152,19 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Die Temperatur von Block oder Kurbelwelle liegt zwischen −60 °C und 300 °C: ansehen, was eingegeben wurde.</translation>
     </message>
     <message>
-        <source>The %1 is not measured: measure it with the cap at full torque.</source>
-        <translation>Nicht gemessen ist %1: mit dem Deckel auf vollem Drehmoment messen.</translation>
-    </message>
-    <message>
         <source>The journal has no vertical reading: measure it square to the parting line.</source>
-        <translation>Der Zapfen hat keine senkrechte Ablesung: quer zur Trennebene messen.</translation>
-    </message>
-    <message>
-        <source>The %1 at station %2 must be above zero: enter the diameter.</source>
-        <translation>%1 an Messebene %2 muss über null sein: den Durchmesser eingeben.</translation>
+        <translation>Der Zapfen hat keine senkrechte Ablesung: rechtwinklig zur Trennebene messen.</translation>
     </message>
     <message>
         <source>The journal is not measured: read two stations or more, in two directions.</source>
-        <translation>Der Zapfen ist nicht gemessen: zwei Messebenen oder mehr lesen, in zwei Richtungen.</translation>
+        <translation>Der Zapfen ist nicht gemessen: zwei Messebenen oder mehr messen, in zwei Richtungen.</translation>
     </message>
     <message>
         <source>Stations and directions of a journal count from 1: look at station %1, direction %2.</source>
         <translation>Messebenen und Richtungen eines Zapfens zählen ab 1: Messebene %1, Richtung %2 ansehen.</translation>
     </message>
     <message>
-        <source>The journal's diameter at station %1 must be above zero: enter the diameter.</source>
+        <source>The journal&apos;s diameter at station %1 must be above zero: enter the diameter.</source>
         <translation>Der Durchmesser des Zapfens an Messebene %1 muss über null sein: den Durchmesser eingeben.</translation>
     </message>
     <message>
@@ -4173,15 +4173,15 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>The gauging strip is not read yet: read its width against its scale.</source>
-        <translation>Der Messstreifen ist noch nicht abgelesen: seine Breite gegen die Skala lesen.</translation>
+        <translation>Der Messstreifen ist noch nicht abgelesen: seine Breite an der Skala ablesen.</translation>
     </message>
     <message>
-        <source>The strip's reading at station %1 must be above zero: read it again.</source>
-        <translation>Die Ablesung des Streifens an Messebene %1 muss über null sein: noch einmal lesen.</translation>
+        <source>The strip&apos;s reading at station %1 must be above zero: read it again.</source>
+        <translation>Die Ablesung des Streifens an Messebene %1 muss über null sein: noch einmal ablesen.</translation>
     </message>
     <message>
         <source>either</source>
-        <translation>beide</translation>
+        <translation>beliebig</translation>
     </message>
     <message>
         <source>upper</source>
@@ -4225,7 +4225,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Read it in another pass.</source>
-        <translation>In einem weiteren Durchgang lesen.</translation>
+        <translation>In einem weiteren Durchgang messen.</translation>
     </message>
     <message>
         <source>Gap at %1</source>
@@ -4233,7 +4233,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Lay the straightedge across the rails and read the gap down to the washer.</source>
-        <translation>Das Haarlineal über die Flansche legen und das Spaltmaß bis zur Scheibe lesen.</translation>
+        <translation>Das Haarlineal über die Flansche legen und das Spaltmaß bis zur Unterlegscheibe messen.</translation>
     </message>
     <message>
         <source>The new gap lies within %1.</source>
@@ -4241,7 +4241,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Read the gap again, in two passes or more.</source>
-        <translation>Das Spaltmaß noch einmal lesen, in zwei Durchgängen oder mehr.</translation>
+        <translation>Das Spaltmaß noch einmal messen, in zwei Durchgängen oder mehr.</translation>
     </message>
     <message>
         <source>Shim %1 was never measured.</source>
@@ -4273,7 +4273,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Read the gap and the shims once more, or build a stack nearer to the middle.</source>
-        <translation>Spaltmaß und Distanzscheiben noch einmal messen, oder einen Stapel näher an der Mitte aufbauen.</translation>
+        <translation>Spaltmaß und Distanzscheiben noch einmal messen oder einen Stapel näher an der Mitte aufbauen.</translation>
     </message>
     <message>
         <source>Stack at %1</source>
@@ -4281,11 +4281,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Take the plan over, or build the stack by hand.</source>
-        <translation>Den Plan übernehmen, oder den Stapel von Hand aufbauen.</translation>
+        <translation>Den Plan übernehmen oder den Stapel von Hand aufbauen.</translation>
     </message>
     <message>
         <source>Read the gap at %1 first.</source>
-        <translation>Zuerst das Spaltmaß an %1 lesen.</translation>
+        <translation>Zuerst das Spaltmaß an %1 messen.</translation>
     </message>
     <message>
         <source>Its gap is not accepted yet.</source>
@@ -4297,7 +4297,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Look at the residual: judge it again, or build the stack anew.</source>
-        <translation>Das Restmaß ansehen: neu beurteilen, oder den Stapel neu aufbauen.</translation>
+        <translation>Das Restmaß ansehen: neu beurteilen oder den Stapel neu aufbauen.</translation>
     </message>
     <message>
         <source>Recheck at %1</source>
@@ -4373,7 +4373,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Torques verified</source>
-        <translation>Drehmomente nachgeprüft</translation>
+        <translation>Drehmomente geprüft</translation>
     </message>
     <message>
         <source>No verify round was made.</source>
@@ -4393,15 +4393,15 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>With the stacks off, make a new round over every fastener.</source>
-        <translation>Mit abgenommenen Stapeln eine neue Runde über jede Verschraubung machen.</translation>
+        <translation>Bei abgenommenen Stapeln eine neue Runde über jede Verschraubung machen.</translation>
     </message>
     <message>
         <source>%1: %2 moved %3 (%4).</source>
-        <translation>%1: %2 gab %3 nach (%4).</translation>
+        <translation>%1: %2 drehte sich um %3 weiter (%4).</translation>
     </message>
     <message>
         <source>%1: %2 moved (%3).</source>
-        <translation>%1: %2 gab nach (%3).</translation>
+        <translation>%1: %2 drehte sich weiter (%3).</translation>
     </message>
     <message>
         <source>Finish the round; every fastener must then hold in a later one.</source>
@@ -4409,7 +4409,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Measure what the movement spoiled, then make a round in which every fastener holds.</source>
-        <translation>Messen, was die Bewegung verdorben hat, dann eine Runde machen, in der jede Verschraubung hält.</translation>
+        <translation>Messen, was durch die Bewegung ungültig wurde, dann eine Runde machen, in der jede Verschraubung hält.</translation>
     </message>
     <message>
         <source>Go on with %1.</source>
@@ -4429,11 +4429,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>%1: every one of %2 fasteners held.</source>
-        <translation>%1: jede von %2 Verschraubungen hielt.</translation>
+        <translation>%1: alle %2 Verschraubungen hielten.</translation>
     </message>
     <message>
         <source>the engine layout was set anew</source>
-        <translation>der Motoraufbau wurde neu festgelegt</translation>
+        <translation>die Motorbauform wurde neu festgelegt</translation>
     </message>
     <message>
         <source>the band “%1” was set to %2</source>
@@ -4473,11 +4473,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>%1 moved %2 in verify round %3</source>
-        <translation>%1 gab %2 nach, in Prüfrunde %3</translation>
+        <translation>%1 drehte sich in Prüfrunde %3 um %2 weiter</translation>
     </message>
     <message>
         <source>%1 moved in verify round %2</source>
-        <translation>%1 gab nach, in Prüfrunde %2</translation>
+        <translation>%1 drehte sich in Prüfrunde %2 weiter</translation>
     </message>
     <message>
         <source>the gap at %1 was measured again</source>
@@ -4497,7 +4497,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>the girdle was turned another way round</source>
-        <translation>die Platte wurde anders herum gedreht</translation>
+        <translation>die Platte wurde andersherum aufgelegt</translation>
     </message>
     <message>
         <source>the stack at %1 was laid on before the round was complete</source>
@@ -4516,16 +4516,16 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Die Platte noch einmal zur Probe montieren.</translation>
     </message>
     <message>
-        <source>Girdle's way round</source>
+        <source>Girdle&apos;s way round</source>
         <translation>Lage der Platte</translation>
     </message>
     <message>
         <source>%1 up, cutout towards the %2 on the %3.</source>
-        <translation>%1 oben, Aussparung nach %2, auf der Seite: %3.</translation>
+        <translation>%1 oben, Aussparung nach %2, %3.</translation>
     </message>
     <message>
-        <source>The cutout belongs on the pickup's side: turn the girdle round.</source>
-        <translation>Die Aussparung gehört auf die Seite des Ansaugrohrs: die Platte umdrehen.</translation>
+        <source>The cutout belongs on the pickup&apos;s side: turn the girdle round.</source>
+        <translation>Die Aussparung gehört auf die Seite des Ölansaugrohrs: die Platte andersherum auflegen.</translation>
     </message>
     <message>
         <source>Say again which way the girdle goes.</source>
@@ -4621,11 +4621,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Too wide: fit a thicker shell, or look at journal and housing.</source>
-        <translation>Zu weit: eine dickere Schale einbauen, oder Zapfen und Gehäusebohrung ansehen.</translation>
+        <translation>Zu weit: eine dickere Schale einbauen oder Zapfen und Gehäusebohrung ansehen.</translation>
     </message>
     <message>
         <source>Too tight: fit a thinner shell, or look at journal and housing.</source>
-        <translation>Zu eng: eine dünnere Schale einbauen, oder Zapfen und Gehäusebohrung ansehen.</translation>
+        <translation>Zu eng: eine dünnere Schale einbauen oder Zapfen und Gehäusebohrung ansehen.</translation>
     </message>
     <message>
         <source>Measure again: more readings, or a finer gauge, make the uncertainty smaller.</source>
@@ -4673,7 +4673,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Closing is open. Next: %1.</source>
-        <translation>Schließen ist offen. Als Nächstes: %1.</translation>
+        <translation>Schließen ist freigegeben. Als Nächstes: %1.</translation>
     </message>
     <message>
         <source>Everything is closed up. Sign the record off.</source>
@@ -4689,7 +4689,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Set the engine layout: caps, fasteners, tied run.</source>
-        <translation>Den Motoraufbau festlegen: Deckel, Verschraubungen, verbundene Deckel.</translation>
+        <translation>Die Motorbauform festlegen: Deckel, Verschraubungen, verbundene Deckel.</translation>
     </message>
     <message>
         <source>Set the bands that this engine is judged by.</source>
@@ -4705,7 +4705,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>The engine layout is not known yet: set it first.</source>
-        <translation>Der Motoraufbau ist noch nicht bekannt: zuerst festlegen.</translation>
+        <translation>Die Motorbauform ist noch nicht bekannt: zuerst festlegen.</translation>
     </message>
     <message>
         <source>The girdle does not bear on %1 of this engine: it ties caps %2 to %3.</source>
@@ -4725,7 +4725,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>The new layout has no %1, but this record has entries for it: strike those first, or keep the place.</source>
-        <translation>Der neue Motoraufbau hat %1 nicht, aber dieses Protokoll hat Einträge dazu: die zuerst streichen, oder die Stelle behalten.</translation>
+        <translation>Die neue Motorbauform hat %1 nicht, aber dieses Protokoll hat Einträge dazu: diese zuerst streichen oder die Stelle behalten.</translation>
     </message>
     <message>
         <source>“%1” does not do as the name of %2: use 1 to 60 characters without spaces.</source>
@@ -4740,7 +4740,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>der Motor</translation>
     </message>
     <message>
-        <source>the band's name</source>
+        <source>the band&apos;s name</source>
         <translation>der Name des Bandes</translation>
     </message>
     <message>
@@ -4780,7 +4780,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Die Reihenfolge nennt %1 aus einer anderen Gruppe: jede Verschraubung der Gruppe einmal nennen.</translation>
     </message>
     <message>
-        <source>the person's name</source>
+        <source>the person&apos;s name</source>
         <translation>der Name der Person</translation>
     </message>
     <message>
@@ -4789,7 +4789,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>The wrench %1 would reach from a larger torque to a smaller one: give the smaller first.</source>
-        <translation>Der Schlüssel %1 reichte von einem größeren zu einem kleineren Drehmoment: das kleinere zuerst angeben.</translation>
+        <translation>Der Schlüssel %1 würde von einem größeren zu einem kleineren Drehmoment reichen: das kleinere zuerst angeben.</translation>
     </message>
     <message>
         <source>The instrument %1 would be due on %2, before it was calibrated on %3: correct one of the dates.</source>
@@ -4804,7 +4804,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Ein Zapfen wird an Messebenen 1 bis 9 in Richtungen 1 bis 9 gemessen: die Stelle darauf berichtigen.</translation>
     </message>
     <message>
-        <source>a journal's diameter</source>
+        <source>a journal&apos;s diameter</source>
         <translation>ein Zapfendurchmesser</translation>
     </message>
     <message>
@@ -4820,7 +4820,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>eine Schale</translation>
     </message>
     <message>
-        <source>a shell's thickness</source>
+        <source>a shell&apos;s thickness</source>
         <translation>die Dicke einer Schale</translation>
     </message>
     <message>
@@ -4841,7 +4841,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>A fit is read at place 1 to 99, not %1.</source>
-        <translation>Eine Passung wird an Stelle 1 bis 99 gelesen, nicht %1.</translation>
+        <translation>Eine Passung wird an Stelle 1 bis 99 gemessen, nicht %1.</translation>
     </message>
     <message>
         <source>This engine has no throw %1: choose 1 to %2.</source>
@@ -4857,7 +4857,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Say to what %1 was tightened: a torque, an angle or a stretch.</source>
-        <translation>Angeben, worauf %1 angezogen wurde: ein Drehmoment, ein Winkel oder eine Dehnung.</translation>
+        <translation>Angeben, worauf %1 angezogen wurde: ein Drehmoment, ein Winkel oder eine Längung.</translation>
     </message>
     <message>
         <source>The next verify round is number %1, not %2.</source>
@@ -4865,7 +4865,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>A verify round needs to know the fasteners: set the engine layout first.</source>
-        <translation>Eine Prüfrunde muss die Verschraubungen kennen: zuerst den Motoraufbau festlegen.</translation>
+        <translation>Eine Prüfrunde muss die Verschraubungen kennen: zuerst die Motorbauform festlegen.</translation>
     </message>
     <message>
         <source>Verify round %1 is not the one under way: begin it first.</source>
@@ -4881,11 +4881,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Say by what angle %1 moved, for example 4°.</source>
-        <translation>Angeben, um welchen Winkel %1 nachgab, zum Beispiel 4°.</translation>
+        <translation>Angeben, um welchen Winkel sich %1 weiterdrehte, zum Beispiel 4°.</translation>
     </message>
     <message>
         <source>%1 cannot have held and turned by an angle: enter it as moved.</source>
-        <translation>%1 kann nicht gehalten und sich zugleich gedreht haben: als nachgegeben eintragen.</translation>
+        <translation>%1 kann nicht gehalten und sich zugleich gedreht haben: als weitergedreht eintragen.</translation>
     </message>
     <message>
         <source>Passes count from 1 to 99, not %1.</source>
@@ -4900,7 +4900,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>eine Distanzscheibe</translation>
     </message>
     <message>
-        <source>a shim's thickness</source>
+        <source>a shim&apos;s thickness</source>
         <translation>die Dicke einer Distanzscheibe</translation>
     </message>
     <message>
@@ -4909,15 +4909,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Shim %1 is pinned to %2 already: take that pin away first.</source>
-        <translation>Distanzscheibe %1 ist schon an %2 festgehalten: zuerst dort lösen.</translation>
+        <translation>Distanzscheibe %1 ist schon an %2 fixiert: zuerst dort die Fixierung lösen.</translation>
     </message>
     <message>
         <source>There is no stack at %1: build it first.</source>
         <translation>An %1 ist kein Stapel: zuerst aufbauen.</translation>
-    </message>
-    <message>
-        <source>The stack at %1 is %2 already.</source>
-        <translation>Der Stapel an %1 ist schon so: %2.</translation>
     </message>
     <message>
         <source>There is no stack on %1 to lay the straightedge on: build it, or put it back, first.</source>
@@ -4937,15 +4933,15 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>A measured clearance and only that carries a value: give it, or answer pass or fail.</source>
-        <translation>Ein gemessener Abstand, und nur er, trägt einen Wert: angeben, oder mit bestanden oder nicht bestanden antworten.</translation>
+        <translation>Ein gemessener Abstand, und nur er, trägt einen Wert: ihn angeben oder mit „bestanden“ oder „nicht bestanden“ antworten.</translation>
     </message>
     <message>
         <source>A clearance cannot be below zero: where parts touch, answer fail.</source>
-        <translation>Ein Abstand kann nicht unter null liegen: wo Teile sich berühren, nicht bestanden antworten.</translation>
+        <translation>Ein Abstand kann nicht unter null liegen: wo Teile sich berühren, mit „nicht bestanden“ antworten.</translation>
     </message>
     <message>
         <source>“%1” is answered by pass or fail, not measured.</source>
-        <translation>„%1“ wird mit bestanden oder nicht bestanden beantwortet, nicht gemessen.</translation>
+        <translation>„%1“ wird mit „bestanden“ oder „nicht bestanden“ beantwortet, nicht gemessen.</translation>
     </message>
     <message>
         <source>A pickup term cannot be negative: measure it from the rail.</source>
@@ -4988,7 +4984,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Der Anhang „%1“ trägt keine richtige SHA-256-Prüfsumme oder Größe.</translation>
     </message>
     <message>
-        <source>the attachment's file name</source>
+        <source>the attachment&apos;s file name</source>
         <translation>der Dateiname des Anhangs</translation>
     </message>
     <message>
@@ -5000,12 +4996,12 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>„%1“ kommt nach „%2“: das zuerst tun.</translation>
     </message>
     <message>
-        <source>The sealant's open time is given in minutes, 1 to 1440.</source>
+        <source>The sealant&apos;s open time is given in minutes, 1 to 1440.</source>
         <translation>Die Offenzeit der Dichtmasse wird in Minuten angegeben, 1 bis 1440.</translation>
     </message>
     <message>
         <source>The record cannot be signed off before “%1” is done.</source>
-        <translation>Das Protokoll kann nicht abgezeichnet werden, bevor „%1“ getan ist.</translation>
+        <translation>Das Protokoll kann nicht abgezeichnet werden, bevor „%1“ erledigt ist.</translation>
     </message>
     <message>
         <source>This build is signed off already.</source>
@@ -5029,15 +5025,15 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>%1 is too large for %2 of any engine: correct it.</source>
-        <translation>%1 ist zu groß für irgendeinen Motor (%2): berichtigen.</translation>
+        <translation>%1 ist für jeden Motor zu groß (%2): berichtigen.</translation>
     </message>
     <message>
         <source>%1 cannot be %2: it must be more than zero.</source>
-        <translation>%1 ist unmöglich (%2): es muss mehr als null sein.</translation>
+        <translation>%1 ist unmöglich (%2): der Wert muss größer als null sein.</translation>
     </message>
     <message>
         <source>%1 cannot be a torque on this engine: it must be more than zero and at most %2.</source>
-        <translation>%1 kann kein Drehmoment an diesem Motor sein: es muss mehr als null und höchstens %2 sein.</translation>
+        <translation>%1 kann kein Drehmoment an diesem Motor sein: es muss größer als null sein und darf höchstens %2 betragen.</translation>
     </message>
     <message>
         <source>%1 cannot be an angle of tightening: it must be 0 to three turns.</source>
@@ -5056,20 +5052,20 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Distanzscheibe %1 liegt schon im Stapel an %2: dieselbe kann nicht in zwei Stapeln liegen.</translation>
     </message>
     <message>
-        <source>Say who makes this entry: every entry carries a person's name.</source>
+        <source>Say who makes this entry: every entry carries a person&apos;s name.</source>
         <translation>Angeben, wer diesen Eintrag macht: jeder Eintrag trägt den Namen einer Person.</translation>
     </message>
     <message>
         <source>This record knows no person “%1”: add them at the engine station first.</source>
-        <translation>Dieses Protokoll kennt keine Person „%1“: zuerst an der Station Motor hinzufügen.</translation>
+        <translation>Dieses Protokoll kennt keine Person „%1“: sie zuerst an der Station Motor hinzufügen.</translation>
     </message>
     <message>
         <source>Clearance under the pickup</source>
-        <translation>Abstand unter dem Ansaugrohr</translation>
+        <translation>Abstand unter dem Ölansaugrohr</translation>
     </message>
     <message>
         <source>Measure the %1, twice.</source>
-        <translation>Messen, zweimal: %1.</translation>
+        <translation>Zweimal messen: %1.</translation>
     </message>
     <message>
         <source>Measure the %1 once more.</source>
@@ -5093,7 +5089,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>stale</source>
-        <translation>überholt</translation>
+        <translation>veraltet</translation>
     </message>
     <message>
         <source>Engine</source>
@@ -5117,7 +5113,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Pickup</source>
-        <translation>Ansaugrohr</translation>
+        <translation>Ölansaugrohr</translation>
     </message>
     <message>
         <source>Closing</source>
@@ -5129,7 +5125,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>There is no entry %1 to strike: this record has %2.</source>
-        <translation>Es gibt keinen Eintrag %1 zu streichen: dieses Protokoll hat %2.</translation>
+        <translation>Einen Eintrag %1 gibt es nicht zum Streichen: dieses Protokoll hat %2.</translation>
     </message>
     <message>
         <source>Entry %1 is itself a strike: make the struck entry again instead.</source>
@@ -5161,11 +5157,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>The torques are verified with the stacks off: take off the one at %1 first.</source>
-        <translation>Die Drehmomente werden mit abgenommenen Stapeln nachgeprüft: zuerst den an %1 abnehmen.</translation>
+        <translation>Die Drehmomente werden mit abgenommenen Stapeln geprüft: zuerst den Stapel an %1 abnehmen.</translation>
     </message>
     <message>
         <source>“%1” is no stale check of this record: only a stale one is judged again.</source>
-        <translation>„%1“ ist keine überholte Prüfung dieses Protokolls: nur eine überholte wird neu beurteilt.</translation>
+        <translation>„%1“ ist keine veraltete Prüfung dieses Protokolls: nur eine veraltete wird neu beurteilt.</translation>
     </message>
     <message>
         <source>%1 cannot be judged again from the numbers: %2. Measure it again.</source>
@@ -5193,7 +5189,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>The layout gives %1 for %2: it must be from %3 to %4.</source>
-        <translation>Der Motoraufbau gibt %1 an für: %2; es müssen %3 bis %4 sein.</translation>
+        <translation>Die Motorbauform gibt %1 für %2 an: zulässig ist %3 bis %4.</translation>
     </message>
     <message>
         <source>the number of main caps</source>
@@ -5209,35 +5205,35 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>the first tied cap</source>
-        <translation>der erste verbundene Deckel</translation>
+        <translation>den ersten verbundenen Deckel</translation>
     </message>
     <message>
         <source>the last tied cap</source>
-        <translation>der letzte verbundene Deckel</translation>
+        <translation>den letzten verbundenen Deckel</translation>
     </message>
     <message>
         <source>the cap nearest to the pickup</source>
-        <translation>der Deckel am nächsten zum Ansaugrohr</translation>
+        <translation>den Deckel, der dem Ölansaugrohr am nächsten liegt</translation>
     </message>
     <message>
         <source>the cap nearest to the dipstick</source>
-        <translation>der Deckel am nächsten zum Ölmessstab</translation>
+        <translation>den Deckel, der dem Ölmessstab am nächsten liegt</translation>
     </message>
     <message>
         <source>The layout gives %1 fasteners per main cap: it must be 2 or 4.</source>
-        <translation>Der Motoraufbau gibt %1 Verschraubungen je Hauptlagerdeckel an: es müssen 2 oder 4 sein.</translation>
+        <translation>Die Motorbauform gibt %1 Verschraubungen je Hauptlagerdeckel an: es müssen 2 oder 4 sein.</translation>
     </message>
     <message>
         <source>The layout puts the girdle on the outer fasteners, but its caps have only an inner pair: choose the inner ones or four fasteners per cap.</source>
-        <translation>Der Motoraufbau legt die Platte auf die äußeren Verschraubungen, aber seine Deckel haben nur ein inneres Paar: die inneren wählen, oder vier je Deckel.</translation>
+        <translation>Die Motorbauform legt die Platte auf die äußeren Verschraubungen, aber ihre Deckel haben nur ein inneres Paar: die inneren wählen oder vier je Deckel.</translation>
     </message>
     <message>
-        <source>The layout's spans must be positive and grow outwards: inner fasteners, outer fasteners, pan rails.</source>
-        <translation>Die Abstände des Motoraufbaus müssen positiv sein und nach außen wachsen: innere Verschraubungen, äußere, Ölwannenflansche.</translation>
+        <source>The layout&apos;s spans must be positive and grow outwards: inner fasteners, outer fasteners, pan rails.</source>
+        <translation>Die Abstände der Motorbauform müssen positiv sein und nach außen wachsen: innere Verschraubungen, äußere, Ölwannenflansche.</translation>
     </message>
     <message>
-        <source>The layout's spans are larger than any engine on a stand: cap spacing up to 20 in, rails up to 60 in.</source>
-        <translation>Die Abstände des Motoraufbaus sind größer als jeder Motor auf einem Montagebock: Deckelabstand bis 20 in, Flansche bis 60 in.</translation>
+        <source>The layout&apos;s spans are larger than any engine on a stand: cap spacing up to 20 in, rails up to 60 in.</source>
+        <translation>Die Abstände der Motorbauform sind größer, als sie ein Motor auf dem Montagebock haben kann: Deckelabstand bis 20 in, Flansche bis 60 in.</translation>
     </message>
     <message>
         <source>left</source>
@@ -5301,7 +5297,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>A band runs from its smaller to its larger end, but %1 is larger than %2: give the smaller one first.</source>
-        <translation>Ein Band geht vom kleineren zum größeren Ende, aber %1 ist größer als %2: das kleinere zuerst angeben.</translation>
+        <translation>Ein Band reicht vom kleineren bis zum größeren Wert, aber %1 ist größer als %2: den kleineren zuerst angeben.</translation>
     </message>
     <message>
         <source>Nothing was typed for %1: type a value like %2.</source>
@@ -5317,11 +5313,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>%1 cannot be read as %2: type a value like %3.</source>
-        <translation>%1 lässt sich nicht lesen als %2: einen Wert wie %3 eingeben.</translation>
+        <translation>%1 lässt sich nicht als %2 lesen: einen Wert wie %3 eingeben.</translation>
     </message>
     <message>
         <source>The sum typed for %1 has more than 20 terms: type fewer, or their total.</source>
-        <translation>Die Summe für %1 hat mehr als 20 Glieder: weniger eingeben, oder ihre Summe.</translation>
+        <translation>Die Summe für %1 hat mehr als 20 Summanden: weniger eingeben oder die Gesamtsumme.</translation>
     </message>
     <message>
         <source>%1 to %2</source>
@@ -5337,7 +5333,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>%1 was read as %2, but %3 is expected within %4: correct it, or type ! behind it if it is really so.</source>
-        <translation>%1 wurde als %2 gelesen, aber %3 wird erwartet innerhalb %4: berichtigen, oder ! dahinter eingeben, wenn es wirklich so ist.</translation>
+        <translation>%1 wurde als %2 gelesen, für %3 wird aber erwartet: %4. Berichtigen oder ! dahinter eingeben, wenn es wirklich so ist.</translation>
     </message>
     <message>
         <source>%1 is a sum, but %2 is one value: type it like %3.</source>
@@ -5373,7 +5369,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>“%1” is none of: %2.</source>
-        <translation>„%1“ ist nichts von: %2.</translation>
+        <translation>„%1“ ist nichts davon: %2.</translation>
     </message>
     <message>
         <source>(typed “%1”)</source>
@@ -5404,12 +5400,12 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>ein Eintrag steht in geschweiften Klammern</translation>
     </message>
     <message>
-        <source>The entry has no member “kind”: say what it is, for example "kind": "gap_reading".</source>
-        <translation>Der Eintrag hat kein Element „kind“: angeben, was er ist, zum Beispiel "kind": "gap_reading".</translation>
+        <source>The entry has no member “kind”: say what it is, for example &quot;kind&quot;: &quot;gap_reading&quot;.</source>
+        <translation>Der Eintrag hat kein Element „kind“: angeben, was er ist, zum Beispiel &quot;kind&quot;: &quot;gap_reading&quot;.</translation>
     </message>
     <message>
         <source>A seal is 64 hexadecimal digits, but “%1” is not.</source>
-        <translation>Ein Siegel sind 64 hexadezimale Ziffern, „%1“ aber nicht.</translation>
+        <translation>Ein Siegel besteht aus 64 hexadezimalen Ziffern, „%1“ aber nicht.</translation>
     </message>
     <message>
         <source>guarded</source>
@@ -5424,7 +5420,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>k = 2</translation>
     </message>
     <message>
-        <source>Student's t</source>
+        <source>Student&apos;s t</source>
         <translation>Students t</translation>
     </message>
     <message>
@@ -5445,7 +5441,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>stretch</source>
-        <translation>Dehnung</translation>
+        <translation>Längung</translation>
     </message>
     <message>
         <source>micrometer</source>
@@ -5481,11 +5477,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>angle gauge</source>
-        <translation>Winkelmesser</translation>
+        <translation>Drehwinkelmesser</translation>
     </message>
     <message>
         <source>stretch gauge</source>
-        <translation>Dehnungsmessgerät</translation>
+        <translation>Längungsmessgerät</translation>
     </message>
     <message>
         <source>calliper</source>
@@ -5501,7 +5497,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>nut and washer</source>
-        <translation>Mutter und Scheibe</translation>
+        <translation>Mutter und Unterlegscheibe</translation>
     </message>
     <message>
         <source>pan rail</source>
@@ -5525,7 +5521,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>pickup</source>
-        <translation>Ansaugrohr</translation>
+        <translation>Ölansaugrohr</translation>
     </message>
     <message>
         <source>held</source>
@@ -5533,7 +5529,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>moved</source>
-        <translation>nachgegeben</translation>
+        <translation>weitergedreht</translation>
     </message>
     <message>
         <source>taken off</source>
@@ -5573,7 +5569,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>pickup tube clear</source>
-        <translation>Saugrohr frei</translation>
+        <translation>Ölansaugrohr frei</translation>
     </message>
     <message>
         <source>counterweights clear</source>
@@ -5589,7 +5585,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>keyway agrees at top dead centre</source>
-        <translation>Passfedernut stimmt am oberen Totpunkt</translation>
+        <translation>Passfedernut steht im oberen Totpunkt richtig</translation>
     </message>
     <message>
         <source>pass</source>
@@ -5609,11 +5605,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>compressed gasket</source>
-        <translation>gepresste Dichtung</translation>
+        <translation>verpresste Dichtung</translation>
     </message>
     <message>
         <source>pickup below rail</source>
-        <translation>Ansaugrohr unter dem Flansch</translation>
+        <translation>Ölansaugrohr unter dem Flansch</translation>
     </message>
     <message>
         <source>stacks refitted by label</source>
@@ -5621,7 +5617,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>sealant bead laid</source>
-        <translation>Raupe Dichtmasse gelegt</translation>
+        <translation>Dichtraupe gelegt</translation>
     </message>
     <message>
         <source>girdle lowered</source>
@@ -5629,7 +5625,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>nuts tightened in steps and sequence</source>
-        <translation>Muttern in Schritten und Reihenfolge angezogen</translation>
+        <translation>Muttern in Schritten und in der Reihenfolge angezogen</translation>
     </message>
     <message>
         <source>pan fastened</source>
@@ -5677,7 +5673,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>caption</source>
-        <translation>Bildtext</translation>
+        <translation>Bildunterschrift</translation>
     </message>
     <message>
         <source>check</source>
@@ -5685,7 +5681,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>clearance</source>
-        <translation>Spiel</translation>
+        <translation>Abstand</translation>
     </message>
     <message>
         <source>count</source>
@@ -5697,7 +5693,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>coverage</source>
-        <translation>Überdeckung</translation>
+        <translation>Erweiterungsfaktor</translation>
     </message>
     <message>
         <source>customer</source>
@@ -5725,7 +5721,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>dipstick cap</source>
-        <translation>Deckel des Ölmessstabs</translation>
+        <translation>Deckel am Ölmessstab</translation>
     </message>
     <message>
         <source>dipstick side</source>
@@ -5737,7 +5733,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>done</source>
-        <translation>getan</translation>
+        <translation>erledigt</translation>
     </message>
     <message>
         <source>due</source>
@@ -5745,7 +5741,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>due cycles</source>
-        <translation>fällige Lastspiele</translation>
+        <translation>fällig nach Lastspielen</translation>
     </message>
     <message>
         <source>engine</source>
@@ -5793,7 +5789,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>girdle ring</source>
-        <translation>Ring der Platte</translation>
+        <translation>Platte sitzt auf</translation>
     </message>
     <message>
         <source>grade</source>
@@ -5821,7 +5817,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>is pinned</source>
-        <translation>festgehalten</translation>
+        <translation>fixiert</translation>
     </message>
     <message>
         <source>item</source>
@@ -5877,7 +5873,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>move</source>
-        <translation>Schritt des Stapels</translation>
+        <translation>Vorgang</translation>
     </message>
     <message>
         <source>name</source>
@@ -5905,7 +5901,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>outer stud span</source>
-        <translation>Abstand der äußeren Bolzen</translation>
+        <translation>Abstand der äußeren Stehbolzen</translation>
     </message>
     <message>
         <source>part</source>
@@ -5917,15 +5913,15 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>pickup cap</source>
-        <translation>Deckel des Ansaugrohrs</translation>
+        <translation>Deckel am Ölansaugrohr</translation>
     </message>
     <message>
         <source>pickup side</source>
-        <translation>Seite des Ansaugrohrs</translation>
+        <translation>Seite des Ölansaugrohrs</translation>
     </message>
     <message>
         <source>place</source>
-        <translation>Ort</translation>
+        <translation>Stelle</translation>
     </message>
     <message>
         <source>position</source>
@@ -5945,7 +5941,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>ring</source>
-        <translation>Ring</translation>
+        <translation>Paar</translation>
     </message>
     <message>
         <source>rods</source>
@@ -6009,11 +6005,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>stud span</source>
-        <translation>Bolzenabstand</translation>
+        <translation>Stehbolzenabstand</translation>
     </message>
     <message>
         <source>target</source>
-        <translation>Ziel</translation>
+        <translation>Zielwert</translation>
     </message>
     <message>
         <source>term</source>
@@ -6041,15 +6037,15 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>tied first</source>
-        <translation>erster verbundener</translation>
+        <translation>erster verbundener Deckel</translation>
     </message>
     <message>
         <source>tied last</source>
-        <translation>letzter verbundener</translation>
+        <translation>letzter verbundener Deckel</translation>
     </message>
     <message>
         <source>tightening order</source>
-        <translation>Anzugsfolge</translation>
+        <translation>Anzugsreihenfolge</translation>
     </message>
     <message>
         <source>torque scatter percent</source>
@@ -6089,7 +6085,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>This program knows no entry kind “%1”: check its spelling.</source>
-        <translation>Dieses Programm kennt keine Eintragsart „%1“: die Schreibung prüfen.</translation>
+        <translation>Dieses Programm kennt keine Eintragsart „%1“: die Schreibweise prüfen.</translation>
     </message>
     <message>
         <source>The entry “%1” has %2 values, but its kind has %3.</source>
@@ -6113,7 +6109,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>holds a text longer than %1 KiB: shorten it</source>
-        <translation>enthält einen Text über %1 KiB: kürzen</translation>
+        <translation>enthält einen Text von mehr als %1 KiB: kürzen</translation>
     </message>
     <message>
         <source>holds a text that is not plain UTF-8: type it anew</source>
@@ -6265,7 +6261,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>%1 was written by a newer version of this program (its tables are of version %2, this program knows up to %3): open it with that one; it was not touched.</source>
-        <translation>%1 wurde von einer neueren Version dieses Programms geschrieben (Tabellen der Version %2, dieses Programm kennt bis %3): damit öffnen; es wurde nichts geändert.</translation>
+        <translation>%1 wurde von einer neueren Version dieses Programms geschrieben (Tabellen der Version %2, dieses Programm kennt bis %3): mit der neueren öffnen; es wurde nichts geändert.</translation>
     </message>
     <message>
         <source>%1 is damaged: %2. Salvage what can be read into a new file.</source>
@@ -6277,7 +6273,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>it was switched to write-ahead mode, which leaves parts of a record beside the file</source>
-        <translation>sie wurde auf vorausschreibendes Protokoll umgestellt, das Teile neben der Datei lässt</translation>
+        <translation>sie wurde auf den Write-Ahead-Modus umgestellt, der Teile eines Protokolls neben der Datei lässt</translation>
     </message>
     <message>
         <source>its file format is %1/%2, that of a record is 1/1</source>
@@ -6305,7 +6301,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>%1 was written by an earlier version of this program: it can be read, and written once it is upgraded.</source>
-        <translation>%1 wurde von einer früheren Version dieses Programms geschrieben: lesbar, und beschreibbar, sobald auf den neuen Stand gebracht.</translation>
+        <translation>%1 wurde von einer früheren Version dieses Programms geschrieben: die Datei ist lesbar und, sobald sie auf den neuen Stand gebracht ist, auch beschreibbar.</translation>
     </message>
     <message>
         <source>“%1” is larger than a record takes (%2 MiB): make it smaller first.</source>
@@ -6333,7 +6329,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>%1 was restored from a copy of an earlier version: it can be read, and written once it is upgraded.</source>
-        <translation>%1 wurde aus einer Kopie einer früheren Version wiederhergestellt: lesbar, und beschreibbar, sobald auf den neuen Stand gebracht.</translation>
+        <translation>%1 wurde aus einer Kopie einer früheren Version wiederhergestellt: die Datei ist lesbar und, sobald sie auf den neuen Stand gebracht ist, auch beschreibbar.</translation>
     </message>
     <message>
         <source>%1 cannot be found: %2.</source>
@@ -6341,11 +6337,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>%1 was moved or deleted while it was open, or its disk was taken away: put it back and try again, or save a copy elsewhere.</source>
-        <translation>%1 wurde verschoben oder gelöscht, während es offen war, oder der Datenträger wurde entfernt: zurücklegen und noch einmal versuchen, oder eine Kopie anderswo speichern.</translation>
+        <translation>%1 wurde verschoben oder gelöscht, während es offen war, oder der Datenträger wurde entfernt: zurücklegen und noch einmal versuchen oder eine Kopie anderswo speichern.</translation>
     </message>
     <message>
         <source>%1 does not answer (%2): check its disk and try again, or save a copy elsewhere.</source>
-        <translation>%1 antwortet nicht (%2): den Datenträger prüfen und noch einmal versuchen, oder eine Kopie anderswo speichern.</translation>
+        <translation>%1 antwortet nicht (%2): den Datenträger prüfen und noch einmal versuchen oder eine Kopie anderswo speichern.</translation>
     </message>
     <message>
         <source>%1 was replaced by another file while it was open: save a copy elsewhere, then look at both.</source>
@@ -6353,7 +6349,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>%1 may only be read: change its permissions, or save a copy elsewhere.</source>
-        <translation>%1 darf nur gelesen werden: die Rechte ändern, oder eine Kopie anderswo speichern.</translation>
+        <translation>%1 darf nur gelesen werden: die Rechte ändern oder eine Kopie anderswo speichern.</translation>
     </message>
     <message>
         <source>%1 has a second name on this disk (a hard link): save a copy and work in that.</source>
@@ -6401,7 +6397,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>%1 can only be read: its lock %2 cannot be taken. Check the folder, or save a copy elsewhere.</source>
-        <translation>%1 ist nur lesbar: die Sperre %2 lässt sich nicht setzen. Den Ordner prüfen, oder eine Kopie anderswo speichern.</translation>
+        <translation>%1 ist nur lesbar: die Sperre %2 lässt sich nicht setzen. Den Ordner prüfen oder eine Kopie anderswo speichern.</translation>
     </message>
     <message>
         <source>%1 gives no answer to “%2”.</source>
@@ -6412,8 +6408,8 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>%1 lässt sich nicht schreiben: %2.</translation>
     </message>
     <message>
-        <source>The entry has no member “time”: give it, for example "2026-05-04T09:30:00Z".</source>
-        <translation>Der Eintrag hat kein Element „time“: angeben, zum Beispiel "2026-05-04T09:30:00Z".</translation>
+        <source>The entry has no member “time”: give it, for example &quot;2026-05-04T09:30:00Z&quot;.</source>
+        <translation>Der Eintrag hat kein Element „time“: angeben, zum Beispiel &quot;2026-05-04T09:30:00Z&quot;.</translation>
     </message>
     <message>
         <source>The entry has no member “person”: say who made it.</source>
@@ -6429,11 +6425,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Its “sha256” is not 64 hexadecimal digits.</source>
-        <translation>Sein „sha256“ sind keine 64 hexadezimalen Ziffern.</translation>
-    </message>
-    <message>
-        <source>The bytes of its attachment are not in %1: put them there.</source>
-        <translation>Die Bytes seines Anhangs sind nicht in %1: dort ablegen.</translation>
+        <translation>Sein „sha256“ besteht nicht aus 64 hexadezimalen Ziffern.</translation>
     </message>
     <message>
         <source>The bytes in %1 do not fit the hash and size of its attachment.</source>
@@ -6477,7 +6469,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>No entry has the seal that was given: this is not the ledger that it was taken down from, or its end was removed. It has %1 entries and ends with the seal %2.</source>
-        <translation>Kein Eintrag hat das angegebene Siegel: das ist nicht die Liste, von der es notiert wurde, oder ihr Ende wurde entfernt. Sie hat %1 Einträge und endet mit dem Siegel %2.</translation>
+        <translation>Kein Eintrag hat das angegebene Siegel: das ist nicht die Eintragsliste, von der es notiert wurde, oder ihr Ende wurde entfernt. Sie hat %1 Einträge und endet mit dem Siegel %2.</translation>
     </message>
     <message>
         <source>“%1” is no seal: type the five groups of four digits as they stand on the sheet, like 3f2a-91c0-77de-0b15-a4c2.</source>
@@ -6513,11 +6505,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>A template needs an engine layout.</source>
-        <translation>Eine Vorlage braucht einen Motoraufbau.</translation>
+        <translation>Eine Vorlage braucht eine Motorbauform.</translation>
     </message>
     <message>
         <source>This record has no engine layout yet: set it at the engine station, then save the template.</source>
-        <translation>Dieses Protokoll hat noch keinen Motoraufbau: an der Station Motor festlegen, dann die Vorlage speichern.</translation>
+        <translation>Dieses Protokoll hat noch keine Motorbauform: sie an der Station Motor festlegen, dann die Vorlage speichern.</translation>
     </message>
     <message>
         <source>Give the template a name of one line.</source>
@@ -6525,22 +6517,22 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>A template holds layout, bands, rules and fastener groups, and no “%1”: take that line out.</source>
-        <translation>Eine Vorlage enthält Motoraufbau, Bänder, Regeln und Schraubengruppen, aber kein „%1“: diese Zeile herausnehmen.</translation>
+        <translation>Eine Vorlage enthält Motorbauform, Bänder, Regeln und Schraubengruppen, aber kein „%1“: diese Zeile herausnehmen.</translation>
     </message>
     <message>
         <source>%1 is no template that can be used: %2</source>
         <translation>%1 ist keine brauchbare Vorlage: %2</translation>
     </message>
     <message>
-        <source>There is no template “%1” of the shop's own that could be removed.</source>
+        <source>There is no template “%1” of the shop&apos;s own that could be removed.</source>
         <translation>Eine eigene Vorlage „%1“ der Werkstatt zum Entfernen gibt es nicht.</translation>
     </message>
     <message>
-        <source>The shop has revision %1 of “%2” already, and the file holds revision %3: remove the shop's first if the older one is wanted.</source>
-        <translation>Die Werkstatt hat schon Ausgabe %1 von „%2“, und die Datei enthält Ausgabe %3: die der Werkstatt zuerst entfernen, wenn die ältere gewünscht ist.</translation>
+        <source>The shop has revision %1 of “%2” already, and the file holds revision %3: remove the shop&apos;s first if the older one is wanted.</source>
+        <translation>Die Werkstatt hat schon Revision %1 von „%2“, und die Datei enthält Revision %3: die der Werkstatt zuerst entfernen, wenn die ältere gewünscht ist.</translation>
     </message>
     <message>
-        <source>There is no template “%1” of the shop's own.</source>
+        <source>There is no template “%1” of the shop&apos;s own.</source>
         <translation>Eine eigene Vorlage „%1“ der Werkstatt gibt es nicht.</translation>
     </message>
     <message>
@@ -6613,11 +6605,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>%1 is damaged: its last entry has no time. Salvage what can be read.</source>
-        <translation>%1 ist beschädigt: der letzte Eintrag hat keine Zeit. Retten, was lesbar ist.</translation>
+        <translation>%1 ist beschädigt: der letzte Eintrag hat keine Zeitangabe. Retten, was lesbar ist.</translation>
     </message>
     <message>
         <source>%1 cannot be reached: it is gone, or may not be read.</source>
-        <translation>%1 ist nicht erreichbar: nicht mehr da, oder nicht lesbar.</translation>
+        <translation>%1 ist nicht erreichbar: nicht mehr da oder nicht lesbar.</translation>
     </message>
     <message>
         <source>%1 has a path too long to be opened (more than 504 bytes): move it to a folder less deep.</source>
@@ -6625,7 +6617,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>The note “%1” names no template: it reads “NAME, revision 1”.</source>
-        <translation>Die Notiz „%1“ nennt keine Vorlage: sie lautet „NAME, revision 1“.</translation>
+        <translation>Die Notiz „%1“ nennt keine Vorlage: sie muss lauten wie „NAME, revision 1“.</translation>
     </message>
     <message>
         <source>pickup clearance</source>
@@ -6656,8 +6648,8 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>sie ist keine Datei dieses Programms.</translation>
     </message>
     <message>
-        <source>The shop's people and instruments in %1 cannot be used: %2 Mend the file or move it away to begin anew.</source>
-        <translation>Personen und Messmittel der Werkstatt in %1 sind nicht brauchbar: %2 Die Datei richten, oder wegräumen, um neu zu beginnen.</translation>
+        <source>The shop&apos;s people and instruments in %1 cannot be used: %2 Mend the file or move it away to begin anew.</source>
+        <translation>Personen und Messmittel der Werkstatt in %1 sind nicht brauchbar: %2 Die Datei berichtigen oder verschieben, um neu zu beginnen.</translation>
     </message>
     <message>
         <source>measuring</source>
@@ -6665,11 +6657,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>trial fit open</source>
-        <translation>Probemontage offen</translation>
+        <translation>Probemontage freigegeben</translation>
     </message>
     <message>
         <source>closing open</source>
-        <translation>Schließen offen</translation>
+        <translation>Schließen freigegeben</translation>
     </message>
     <message>
         <source>signed off</source>
@@ -6713,7 +6705,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>more than nothing</source>
-        <translation>mehr als nichts</translation>
+        <translation>mehr als null</translation>
     </message>
     <message>
         <source>%1: pass.</source>
@@ -6745,7 +6737,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>A nut factor K of %1 is outside 0.03 to 1: steel threads have about 0.1 to 0.3.</source>
-        <translation>Ein Reibwert K von %1 liegt außerhalb von 0.03 bis 1: Stahlgewinde haben etwa 0.1 bis 0.3.</translation>
+        <translation>Ein K-Faktor von %1 liegt außerhalb von 0.03 bis 1: Stahlgewinde haben etwa 0.1 bis 0.3.</translation>
     </message>
     <message>
         <source>A friction coefficient of %1 is outside 0.01 to 1: steel on steel has about 0.08 to 0.25.</source>
@@ -6753,7 +6745,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>The mean radius of the bearing face must be more than nothing, and %1 was given.</source>
-        <translation>Der mittlere Radius der Auflage muss mehr als nichts sein, angegeben ist %1.</translation>
+        <translation>Der mittlere Radius der Auflagefläche muss größer als null sein, angegeben ist %1.</translation>
     </message>
     <message>
         <source>μt·d2/(2·cos 30°) = %1 × %2 / 1.732 = %3</source>
@@ -6777,7 +6769,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>The hole (%1) must be more than nothing and smaller than the bearing face (%2).</source>
-        <translation>Das Loch (%1) muss mehr als nichts und kleiner als die Auflage (%2) sein.</translation>
+        <translation>Das Loch (%1) muss größer als null und kleiner als die Auflagefläche (%2) sein.</translation>
     </message>
     <message>
         <source>F = T / sum = %1 / %2 = %3</source>
@@ -6833,7 +6825,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>%1 is not a known grade: use SAE 5, SAE 8, 8.8, 10.9 or 12.9, or give the proof stress as in “by hand 1310 MPa” or “by hand 190 ksi”.</source>
-        <translation>%1 ist keine bekannte Festigkeitsklasse: SAE 5, SAE 8, 8.8, 10.9 oder 12.9 verwenden, oder die Prüfspannung angeben wie „by hand 1310 MPa“ oder „by hand 190 ksi“.</translation>
+        <translation>%1 ist keine bekannte Festigkeitsklasse: SAE 5, SAE 8, 8.8, 10.9 oder 12.9 verwenden oder die Prüfspannung angeben wie „by hand 1310 MPa“ oder „by hand 190 ksi“.</translation>
     </message>
     <message>
         <source>A sequence is known for 3 to 9 main caps, and %1 were given.</source>
@@ -6869,7 +6861,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>The final torque must be more than nothing: give the specified value.</source>
-        <translation>Das Enddrehmoment muss mehr als nichts sein: den vorgegebenen Wert angeben.</translation>
+        <translation>Das Enddrehmoment muss größer als null sein: den vorgegebenen Wert angeben.</translation>
     </message>
     <message>
         <source>A torque is reached in 1 to 10 steps, and %1 were given.</source>
@@ -6877,19 +6869,19 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>The length of the wrench must be more than nothing and no more than 5 m, and %1 was given: measure from the grip to the drive.</source>
-        <translation>Die Länge des Schlüssels muss mehr als nichts und höchstens 5 m sein, angegeben ist %1: vom Griff bis zum Antrieb messen.</translation>
+        <translation>Die Länge des Schlüssels muss größer als null und höchstens 5 m sein, angegeben ist %1: vom Griff bis zum Vierkant messen.</translation>
     </message>
     <message>
-        <source>The extension's length cannot be negative or above 5 m, and %1 was given: for one folded back give an angle of more than 90°.</source>
+        <source>The extension&apos;s length cannot be negative or above 5 m, and %1 was given: for one folded back give an angle of more than 90°.</source>
         <translation>Die Länge der Verlängerung kann nicht negativ oder über 5 m sein, angegeben ist %1: für eine zurückgeklappte einen Winkel über 90° angeben.</translation>
     </message>
     <message>
-        <source>The extension's angle lies between 0° (straight on) and 180° (folded back), and %1 was given.</source>
+        <source>The extension&apos;s angle lies between 0° (straight on) and 180° (folded back), and %1 was given.</source>
         <translation>Der Winkel der Verlängerung liegt zwischen 0° (gerade) und 180° (zurückgeklappt), angegeben ist %1.</translation>
     </message>
     <message>
         <source>An extension of %1 at %2 leaves no lever on a wrench of %3: turn it forward or take a shorter one.</source>
-        <translation>Eine Verlängerung von %1 bei %2 lässt an einem Schlüssel von %3 keinen Hebel: nach vorn drehen oder eine kürzere nehmen.</translation>
+        <translation>Eine Verlängerung von %1 bei %2 lässt an einem Schlüssel von %3 keinen Hebelarm: nach vorn drehen oder eine kürzere nehmen.</translation>
     </message>
     <message>
         <source>L + E·cos α = %1 + %2 × %3 = %4</source>
@@ -6905,7 +6897,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>The largest value of a torque wrench must be more than nothing, and %1 was given.</source>
-        <translation>Der größte Wert eines Drehmomentschlüssels muss mehr als nichts sein, angegeben ist %1.</translation>
+        <translation>Der größte Wert eines Drehmomentschlüssels muss größer als null sein, angegeben ist %1.</translation>
     </message>
     <message>
         <source>The smallest value marked on the wrench (%1) must lie between nothing and its largest (%2).</source>
@@ -6965,11 +6957,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>anti-seize paste</source>
-        <translation>Paste gegen Festfressen</translation>
+        <translation>Anti-Seize-Paste</translation>
     </message>
     <message>
         <source>%1 is not in the list of lubricants (%2): take one of these or give its nut factor by hand.</source>
-        <translation>%1 steht nicht in der Liste der Schmierstoffe (%2): einen davon nehmen, oder den Reibwert K von Hand angeben.</translation>
+        <translation>%1 steht nicht in der Liste der Schmierstoffe (%2): einen davon nehmen oder den K-Faktor von Hand angeben.</translation>
     </message>
     <message>
         <source>cap %1</source>
@@ -6977,11 +6969,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>A section of %1 is not part of a fastener here: give a length of more than nothing and up to %2.</source>
-        <translation>Ein Abschnitt von %1 gehört hier zu keiner Verschraubung: eine Länge von mehr als nichts bis %2 angeben.</translation>
+        <translation>Ein Abschnitt von %1 gehört hier zu keiner Verschraubung: eine Länge größer als null und bis %2 angeben.</translation>
     </message>
     <message>
         <source>The stretch needs at least one section of the fastener: give its length and diameter.</source>
-        <translation>Die Dehnung braucht mindestens einen Abschnitt der Verschraubung: Länge und Durchmesser angeben.</translation>
+        <translation>Die Längung braucht mindestens einen Abschnitt der Verschraubung: Länge und Durchmesser angeben.</translation>
     </message>
     <message>
         <source>A shank of %1 diameter is outside %2 to %3: check the figure and its unit.</source>
@@ -6993,19 +6985,19 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>stretch = %1</source>
-        <translation>Dehnung = %1</translation>
+        <translation>Längung = %1</translation>
     </message>
     <message>
         <source>A stretch must be more than nothing, and %1 was given.</source>
-        <translation>Eine Dehnung muss mehr als nichts sein, angegeben ist %1.</translation>
+        <translation>Eine Längung muss größer als null sein, angegeben ist %1.</translation>
     </message>
     <message>
         <source>A stretch of %1 on a length of %2 is more than a bolt can take: check the figure and its unit.</source>
-        <translation>Eine Dehnung von %1 auf eine Länge von %2 ist mehr, als eine Schraube aushält: Zahl und Einheit prüfen.</translation>
+        <translation>Eine Längung von %1 auf eine Länge von %2 ist mehr, als eine Schraube aushält: Zahl und Einheit prüfen.</translation>
     </message>
     <message>
         <source>There is no coarse thread M%1: give its pitch and say so, as in M12.5x1.5 by hand.</source>
-        <translation>Ein Regelgewinde M%1 gibt es nicht: die Steigung angeben und es sagen, wie in M12.5x1.5 by hand.</translation>
+        <translation>Ein Regelgewinde M%1 gibt es nicht: die Steigung angeben und „by hand“ dahinter schreiben, wie in M12.5x1.5 by hand.</translation>
     </message>
     <message>
         <source>M%1 is cut as %2 (coarse) or %3 (fine)</source>
@@ -7017,7 +7009,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>%1 leaves the pitch open: %2; add it behind a dash.</source>
-        <translation>%1 lässt die Steigung offen: %2; mit Strich anfügen.</translation>
+        <translation>%1 lässt die Steigung offen: %2; mit Bindestrich anfügen.</translation>
     </message>
     <message>
         <source>%1 contradicts itself; give the number or the series that is meant.</source>
@@ -7033,11 +7025,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>A fastener that moved turned by more than 0°, and %1 was given: if it did not turn, it held.</source>
-        <translation>Eine Verschraubung, die nachgab, drehte sich um mehr als 0°, angegeben ist %1: wenn sie sich nicht drehte, hielt sie.</translation>
+        <translation>Eine Verschraubung, die sich weiterdrehte, drehte sich um mehr als 0°, angegeben ist %1: wenn sie sich nicht drehte, hielt sie.</translation>
     </message>
     <message>
         <source>A movement of %1 is more than a whole turn: check the angle, or back the fastener off and tighten it anew.</source>
-        <translation>Eine Bewegung von %1 ist mehr als eine ganze Umdrehung: den Winkel prüfen, oder die Verschraubung lösen und neu anziehen.</translation>
+        <translation>Eine Bewegung von %1 ist mehr als eine ganze Umdrehung: den Winkel prüfen oder die Verschraubung lösen und neu anziehen.</translation>
     </message>
     <message>
         <source>gap = %1 + 0 to %2 = %3 to %4</source>
@@ -7049,14 +7041,14 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Shim %1 is marked %2: a shim is thicker than 0; correct the marking.</source>
-        <translation>Distanzscheibe %1 ist mit %2 beschriftet: sie ist dicker als 0; die Beschriftung berichtigen.</translation>
+        <translation>Distanzscheibe %1 ist mit %2 beschriftet: eine Distanzscheibe ist dicker als 0; die Beschriftung berichtigen.</translation>
     </message>
     <message>
-        <source>Shim %1 was read as %2: a shim is thicker than 0; check the micrometer's zero and read again.</source>
-        <translation>Distanzscheibe %1 wurde mit %2 gelesen: sie ist dicker als 0; den Nullpunkt der Messschraube prüfen und noch einmal lesen.</translation>
+        <source>Shim %1 was read as %2: a shim is thicker than 0; check the micrometer&apos;s zero and read again.</source>
+        <translation>Distanzscheibe %1 wurde mit %2 gemessen: eine Distanzscheibe ist dicker als 0; den Nullpunkt der Messschraube prüfen und noch einmal messen.</translation>
     </message>
     <message>
-        <source>The kit's tolerance is given as %1: it is a difference, 0 or more.</source>
+        <source>The kit&apos;s tolerance is given as %1: it is a difference, 0 or more.</source>
         <translation>Die Toleranz des Satzes ist mit %1 angegeben: sie ist ein Unterschied, 0 oder mehr.</translation>
     </message>
     <message>
@@ -7073,11 +7065,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>pitch</source>
-        <translation>Nicken</translation>
+        <translation>Längsneigung</translation>
     </message>
     <message>
         <source>roll</source>
-        <translation>Rollen</translation>
+        <translation>Querneigung</translation>
     </message>
     <message>
         <source>twist</source>
@@ -7085,11 +7077,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>The places that have a residual cannot tell %1: a side, or an end, is missing.</source>
-        <translation>Die Stellen mit einem Restmaß ergeben nicht %1: eine Seite oder ein Ende fehlt.</translation>
+        <translation>Die Stellen mit einem Restmaß reichen nicht für %1: eine Seite oder ein Ende fehlt.</translation>
     </message>
     <message>
         <source>The places that have a residual cannot tell %1: only one cap is tied.</source>
-        <translation>Die Stellen mit einem Restmaß ergeben nicht %1: nur ein Deckel ist verbunden.</translation>
+        <translation>Die Stellen mit einem Restmaß reichen nicht für %1: nur ein Deckel ist verbunden.</translation>
     </message>
     <message>
         <source>There is no position %1 in this plan: correct its name.</source>
@@ -7097,7 +7089,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Position %1 is given two built stacks: give one.</source>
-        <translation>Stelle %1 hat zwei aufgebaute Stapel: einen angeben.</translation>
+        <translation>Stelle %1 hat zwei aufgebaute Stapel: nur einen angeben.</translation>
     </message>
     <message>
         <source>The stack built at position %1 has shim %2, which is not in the kit or is set aside: correct the stack.</source>
@@ -7105,7 +7097,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Shim %1 is built in twice, at position %2 and at position %3: correct one of them.</source>
-        <translation>Distanzscheibe %1 ist zweimal eingebaut, an Stelle %2 und an Stelle %3: eines berichtigen.</translation>
+        <translation>Distanzscheibe %1 ist zweimal eingebaut, an Stelle %2 und an Stelle %3: einen der beiden Stapel berichtigen.</translation>
     </message>
     <message>
         <source>free</source>
@@ -7121,7 +7113,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Shim %1 has a thickness of %2: give its measured or marked thickness, more than 0.</source>
-        <translation>Distanzscheibe %1 hat eine Dicke von %2: ihre gemessene oder aufgedruckte Dicke angeben, mehr als 0.</translation>
+        <translation>Distanzscheibe %1 hat eine Dicke von %2: die gemessene oder die in der Beschriftung genannte Dicke angeben, größer als 0.</translation>
     </message>
     <message>
         <source>The kit has two shims called %1: give each its own id.</source>
@@ -7133,7 +7125,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Position %1 is at cap %2, but the caps run from 1 to %3: correct its cap.</source>
-        <translation>Stelle %1 liegt an Deckel %2, aber die Deckel gehen von 1 bis %3: ihren Deckel berichtigen.</translation>
+        <translation>Stelle %1 liegt an Deckel %2, aber die Deckel reichen von 1 bis %3: ihren Deckel berichtigen.</translation>
     </message>
     <message>
         <source>Position %1 is neither left nor right: give its side.</source>
@@ -7141,23 +7133,23 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Position %1 is pinned with %2 shims, but the largest stack is %3: unpin it or allow larger stacks.</source>
-        <translation>Stelle %1 ist mit %2 Distanzscheiben festgehalten, aber der größte Stapel hat %3: lösen, oder größere Stapel erlauben.</translation>
+        <translation>Stelle %1 ist mit %2 Distanzscheiben fixiert, aber der größte Stapel hat %3: die Fixierung lösen oder größere Stapel erlauben.</translation>
     </message>
     <message>
         <source>Position %1 is pinned with shim %2, which is not in the kit or is set aside: unpin it or put the shim back.</source>
-        <translation>Stelle %1 ist mit Distanzscheibe %2 festgehalten, die nicht im Satz oder beiseitegelegt ist: lösen, oder die Distanzscheibe zurücknehmen.</translation>
+        <translation>Stelle %1 ist mit Distanzscheibe %2 fixiert, die nicht im Satz oder beiseitegelegt ist: die Fixierung lösen oder die Distanzscheibe zurücknehmen.</translation>
     </message>
     <message>
         <source>Shim %1 is pinned twice, at position %2 and at position %3: unpin one of them.</source>
-        <translation>Distanzscheibe %1 ist zweimal festgehalten, an Stelle %2 und an Stelle %3: eines lösen.</translation>
+        <translation>Distanzscheibe %1 ist zweimal fixiert, an Stelle %2 und an Stelle %3: eine der beiden Fixierungen lösen.</translation>
     </message>
     <message>
         <source>The largest stack is given as %1 shims: give 1 or more, or 0 for no limit.</source>
-        <translation>Der größte Stapel ist mit %1 Distanzscheiben angegeben: 1 oder mehr angeben, oder 0 für keine Grenze.</translation>
+        <translation>Der größte Stapel ist mit %1 Distanzscheiben angegeben: 1 oder mehr angeben oder 0 für keine Grenze.</translation>
     </message>
     <message>
         <source>The engine is given %1 caps: give their number, or 0 to count them from the positions.</source>
-        <translation>Für den Motor sind %1 Deckel angegeben: ihre Zahl angeben, oder 0, um sie aus den Stellen zu zählen.</translation>
+        <translation>Für den Motor sind %1 Deckel angegeben: ihre Zahl angeben oder 0, um sie aus den Stellen zu zählen.</translation>
     </message>
     <message>
         <source>The kit has no shim %1: add it to the kit first.</source>
@@ -7165,7 +7157,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Shim %1 is set aside: put it back into the kit or take another.</source>
-        <translation>Distanzscheibe %1 ist beiseitegelegt: in den Satz zurücknehmen, oder eine andere nehmen.</translation>
+        <translation>Distanzscheibe %1 ist beiseitegelegt: in den Satz zurücknehmen oder eine andere nehmen.</translation>
     </message>
     <message>
         <source>Shim %1 is named twice in one stack: there is only one of it.</source>
@@ -7181,7 +7173,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>a confidence lies between 0 and 1, degrees of freedom above 0</source>
-        <translation>ein Vertrauensgrad liegt zwischen 0 und 1, Freiheitsgrade über 0</translation>
+        <translation>ein Vertrauensniveau liegt zwischen 0 und 1, Freiheitsgrade über 0</translation>
     </message>
     <message>
         <source>an expanded uncertainty is finite and not below zero</source>
@@ -7189,11 +7181,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Not read yet.</source>
-        <translation>Noch nicht gelesen.</translation>
+        <translation>Noch nicht gemessen.</translation>
     </message>
     <message>
         <source>How well the readings of “%1” repeat is not known yet: read it twice or more.</source>
-        <translation>Wie gut sich die Ablesungen von „%1“ wiederholen, ist noch nicht bekannt: zweimal oder öfter lesen.</translation>
+        <translation>Wie gut sich die Ablesungen von „%1“ wiederholen, ist noch nicht bekannt: zweimal oder öfter messen.</translation>
     </message>
     <message>
         <source>%1, repeatability</source>
@@ -7221,11 +7213,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>The gap has no reading: read it first.</source>
-        <translation>Das Spaltmaß hat keine Ablesung: zuerst lesen.</translation>
+        <translation>Das Spaltmaß hat keine Ablesung: zuerst messen.</translation>
     </message>
     <message>
         <source>A gap is read with one feeler leaf at least: enter how many lay in the slot.</source>
-        <translation>Ein Spaltmaß wird mit mindestens einem Blatt der Fühlerlehre gelesen: eingeben, wie viele im Spalt lagen.</translation>
+        <translation>Ein Spaltmaß wird mit mindestens einem Blatt der Fühlerlehre gemessen: eingeben, wie viele im Spalt lagen.</translation>
     </message>
     <message>
         <source>A limit of error for the gap is below zero: enter it as a half-width, without sign.</source>
@@ -7281,19 +7273,19 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>The study lacks the reading of %1 by %2 in pass %3: read it, or leave that pass out.</source>
-        <translation>Der Studie fehlt die Ablesung von %1 durch %2 in Durchgang %3: lesen, oder den Durchgang weglassen.</translation>
+        <translation>Der Studie fehlt die Ablesung von %1 durch %2 in Durchgang %3: messen oder den Durchgang weglassen.</translation>
     </message>
     <message>
         <source>One reading repeats to %1 (standard deviation, %2 degrees of freedom); people differ by %3; the places differ by %4.</source>
-        <translation>Eine Ablesung wiederholt sich auf %1 (Standardabweichung, %2 Freiheitsgrade); die Personen unterscheiden sich um %3; die Stellen um %4.</translation>
+        <translation>Eine Ablesung wiederholt sich auf %1 genau (Standardabweichung, %2 Freiheitsgrade); die Personen unterscheiden sich um %3; die Stellen um %4.</translation>
     </message>
     <message>
         <source>One reading repeats to %1 (standard deviation, %2 degrees of freedom); the places differ by %3.</source>
-        <translation>Eine Ablesung wiederholt sich auf %1 (Standardabweichung, %2 Freiheitsgrade); die Stellen unterscheiden sich um %3.</translation>
+        <translation>Eine Ablesung wiederholt sich auf %1 genau (Standardabweichung, %2 Freiheitsgrade); die Stellen unterscheiden sich um %3.</translation>
     </message>
     <message>
         <source>in</source>
-        <translation>Zoll</translation>
+        <translation>innerhalb</translation>
     </message>
     <message>
         <source>guard bands</source>
@@ -7302,6 +7294,42 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>simple acceptance</source>
         <translation>einfache Annahme</translation>
+    </message>
+    <message>
+        <source>The stack at %1 is on already.</source>
+        <translation>Der Stapel an %1 ist schon aufgelegt.</translation>
+    </message>
+    <message>
+        <source>The stack at %1 is off already.</source>
+        <translation>Der Stapel an %1 ist schon abgenommen.</translation>
+    </message>
+    <message>
+        <source>bore</source>
+        <translation>Bohrung</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>Ablesung</translation>
+    </message>
+    <message>
+        <source>The bore is not measured: measure it with the cap at full torque.</source>
+        <translation>Die Bohrung ist nicht gemessen: mit dem Deckel auf vollem Drehmoment messen.</translation>
+    </message>
+    <message>
+        <source>The bore at station %1 must be above zero: enter the diameter.</source>
+        <translation>Die Bohrung an Messebene %1 muss über null sein: den Durchmesser eingeben.</translation>
+    </message>
+    <message>
+        <source>The housing is not measured: measure it with the cap at full torque.</source>
+        <translation>Die Gehäusebohrung ist nicht gemessen: mit dem Deckel auf vollem Drehmoment messen.</translation>
+    </message>
+    <message>
+        <source>The housing at station %1 must be above zero: enter the diameter.</source>
+        <translation>Die Gehäusebohrung an Messebene %1 muss über null sein: den Durchmesser eingeben.</translation>
+    </message>
+    <message>
+        <source>The bytes of its attachment are neither in %1 nor among the files of %2: put them there.</source>
+        <translation>Die Bytes seines Anhangs sind weder in %1 noch unter den Dateien von %2: sie dorthin legen.</translation>
     </message>
 </context>
 <context>
@@ -7316,7 +7344,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Save a copy &amp;elsewhere…</source>
-        <translation>Eine Kopie &amp;anderswo speichern…</translation>
+        <translation>Eine &amp;Kopie anderswo speichern…</translation>
     </message>
     <message>
         <source>&amp;Understood</source>
@@ -7371,7 +7399,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>choose, or name a fit of your own</source>
-        <translation>wählen, oder eine eigene Passung benennen</translation>
+        <translation>wählen oder eine eigene Passung benennen</translation>
     </message>
     <message>
         <source>From</source>
@@ -7383,7 +7411,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Target</source>
-        <translation>Ziel</translation>
+        <translation>Zielwert</translation>
     </message>
     <message>
         <source>may be left empty</source>
@@ -7391,11 +7419,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Who says so</source>
-        <translation>Wer das sagt</translation>
+        <translation>Angabe von</translation>
     </message>
     <message>
-        <source>part maker's sheet, person, common practice</source>
-        <translation>Blatt des Teileherstellers, Person, gängige Praxis</translation>
+        <source>part maker&apos;s sheet, person, common practice</source>
+        <translation>Datenblatt des Teileherstellers, Person, gängige Praxis</translation>
     </message>
     <message>
         <source>Verdict</source>
@@ -7403,7 +7431,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Coverage</source>
-        <translation>Überdeckung</translation>
+        <translation>Erweiterungsfaktor</translation>
     </message>
     <message>
         <source>Repeat limit</source>
@@ -7431,7 +7459,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Counterweight clear by</source>
-        <translation>Gegengewicht frei um</translation>
+        <translation>Gegengewichte frei, mindestens</translation>
     </message>
     <message>
         <source>Bands</source>
@@ -7439,7 +7467,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Store &amp;band</source>
-        <translation>&amp;Band speichern</translation>
+        <translation>Band s&amp;peichern</translation>
     </message>
     <message>
         <source>Rules</source>
@@ -7450,19 +7478,19 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>&amp;Regeln speichern</translation>
     </message>
     <message>
-        <source>&amp;New fit of the shop's own</source>
+        <source>&amp;New fit of the shop&apos;s own</source>
         <translation>&amp;Neue eigene Passung der Werkstatt</translation>
     </message>
     <message>
         <source>Guarded: a value counts as in only when it lies in the band with its whole uncertainty. Simple: the value alone decides. The sheet says which rule was used. A band that is changed makes stale what was judged by it.</source>
-        <translation>Mit Sicherheitsband: ein Wert zählt nur als innerhalb, wenn er mit seiner ganzen Unsicherheit im Band liegt. Einfach: der Wert allein entscheidet. Das Blatt sagt, welche Regel galt. Ein geändertes Band macht überholt, was danach beurteilt wurde.</translation>
+        <translation>Mit Sicherheitsband: ein Wert gilt nur dann als innerhalb, wenn er mit seiner ganzen Unsicherheit im Band liegt. Einfach: der Wert allein entscheidet. Das Blatt sagt, welche Regel galt. Wird ein Band geändert, ist veraltet, was nach diesem Band beurteilt wurde.</translation>
     </message>
     <message>
         <source>not set</source>
         <translation>nicht festgelegt</translation>
     </message>
     <message>
-        <source>These are the program's own starting values; none has been entered yet.</source>
+        <source>These are the program&apos;s own starting values; none has been entered yet.</source>
         <translation>Das sind die Anfangswerte des Programms; noch wurde keiner eingetragen.</translation>
     </message>
     <message>
@@ -7522,7 +7550,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Outer studs apart</source>
-        <translation>Äußere Stehbolzen</translation>
+        <translation>Abstand äußere Stehbolzen</translation>
     </message>
     <message>
         <source>Girdle from cap</source>
@@ -7530,7 +7558,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Pan rails apart</source>
-        <translation>Ölwannenflansche</translation>
+        <translation>Abstand Ölwannenflansche</translation>
     </message>
     <message>
         <source>Girdle to cap</source>
@@ -7538,7 +7566,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Pickup at cap</source>
-        <translation>Ansaugrohr an Deckel</translation>
+        <translation>Ölansaugrohr an Deckel</translation>
     </message>
     <message>
         <source>Rods</source>
@@ -7546,7 +7574,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Pickup side</source>
-        <translation>Seite des Ansaugrohrs</translation>
+        <translation>Seite des Ölansaugrohrs</translation>
     </message>
     <message>
         <source>Crank throws</source>
@@ -7562,7 +7590,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Who says so</source>
-        <translation>Wer das sagt</translation>
+        <translation>Angabe von</translation>
     </message>
     <message>
         <source>The engine</source>
@@ -7578,11 +7606,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Store &amp;layout</source>
-        <translation>Motor&amp;aufbau speichern</translation>
+        <translation>Motorbau&amp;form speichern</translation>
     </message>
     <message>
         <source>The plan as it lies on the stand, drawn from what is typed. Left and right are as seen from the flywheel end with the engine the right way up. Lengths in plan serve the drawing and the flushness only.</source>
-        <translation>Der Plan, wie er auf dem Montagebock liegt, gezeichnet aus dem Eingegebenen. Links und rechts gelten vom Schwungradende aus, mit dem Motor richtig herum. Längen im Plan dienen nur der Zeichnung und der Bündigkeit.</translation>
+        <translation>Die Draufsicht, wie der Motor auf dem Montagebock liegt, gezeichnet aus den Eingaben. Links und rechts gelten vom Schwungradende aus gesehen, bei aufrecht stehendem Motor. Längen in der Draufsicht dienen nur der Zeichnung und der Bündigkeit.</translation>
     </message>
     <message>
         <source>Advice on when to consider a girdle</source>
@@ -7725,7 +7753,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>An instrument, or a new calibration of one</source>
-        <translation>Ein Messmittel, oder eine neue Kalibrierung</translation>
+        <translation>Ein Messmittel oder eine neue Kalibrierung</translation>
     </message>
     <message>
         <source>Store &amp;instrument</source>
@@ -7748,7 +7776,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Engine and layout</source>
-        <translation>Motor und Aufbau</translation>
+        <translation>Motor und Bauform</translation>
     </message>
     <message>
         <source>Bands and rules</source>
@@ -7879,7 +7907,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Stretch</source>
-        <translation>Dehnung</translation>
+        <translation>Längung</translation>
     </message>
     <message>
         <source>Steps</source>
@@ -7887,11 +7915,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Who says so</source>
-        <translation>Wer das sagt</translation>
+        <translation>Angabe von</translation>
     </message>
     <message>
         <source>Sequence</source>
-        <translation>Folge</translation>
+        <translation>Reihenfolge</translation>
     </message>
     <message>
         <source>empty: from the centre outwards</source>
@@ -7915,7 +7943,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Set the sequence on the &amp;diagram</source>
-        <translation>Folge in der &amp;Zeichnung festlegen</translation>
+        <translation>Reihenfolge in der &amp;Zeichnung festlegen</translation>
     </message>
     <message>
         <source>Wrench length</source>
@@ -7931,11 +7959,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Working of the preload</source>
-        <translation>Rechengang der Vorspannkraft</translation>
+        <translation>Rechenweg der Vorspannkraft</translation>
     </message>
     <message>
         <source>Touch the fasteners in the order of tightening (or walk with the arrow keys and press Enter). Those left out come last, from the centre outwards.</source>
-        <translation>Die Verschraubungen in der Folge des Anziehens berühren (oder mit den Pfeiltasten gehen und Enter drücken). Ausgelassene kommen zuletzt, von der Mitte nach außen.</translation>
+        <translation>Die Verschraubungen in der Reihenfolge des Anziehens antippen (oder mit den Pfeiltasten wählen und Enter drücken). Ausgelassene kommen zuletzt, von der Mitte nach außen.</translation>
     </message>
     <message>
         <source>What it comes to</source>
@@ -7943,23 +7971,23 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Wrench with an extension (0° straight on, 90° square)</source>
-        <translation>Schlüssel mit Verlängerung (0° gerade, 90° quer)</translation>
+        <translation>Schlüssel mit Verlängerung (0° gerade, 90° rechtwinklig)</translation>
     </message>
     <message>
         <source>Sequence: %1</source>
-        <translation>Folge: %1</translation>
+        <translation>Reihenfolge: %1</translation>
     </message>
     <message>
-        <source>The part maker's instructions come first.</source>
+        <source>The part maker&apos;s instructions come first.</source>
         <translation>Die Anweisungen des Teileherstellers gehen vor.</translation>
     </message>
     <message>
         <source>Set the engine layout at the engine station: the fasteners follow from it.</source>
-        <translation>Den Motoraufbau an der Station Motor festlegen: die Verschraubungen folgen daraus.</translation>
+        <translation>Die Motorbauform an der Station Motor festlegen: die Verschraubungen folgen daraus.</translation>
     </message>
     <message>
         <source>The sequence is as it should be</source>
-        <translation>Die Folge ist, wie sie sein soll</translation>
+        <translation>Die Reihenfolge ist, wie sie sein soll</translation>
     </message>
 </context>
 <context>
@@ -7978,7 +8006,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Set the engine layout at the engine station: the fasteners follow from it.</source>
-        <translation>Den Motoraufbau an der Station Motor festlegen: die Verschraubungen folgen daraus.</translation>
+        <translation>Die Motorbauform an der Station Motor festlegen: die Verschraubungen folgen daraus.</translation>
     </message>
 </context>
 <context>
@@ -8017,7 +8045,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>The fastener was let off: what rests on it becomes stale</source>
-        <translation>Die Verschraubung wurde gelöst: was darauf beruht, wird überholt</translation>
+        <translation>Die Verschraubung wurde gelöst: was darauf beruht, ist dann veraltet</translation>
     </message>
     <message>
         <source>round %1: %2</source>
@@ -8037,11 +8065,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>&amp;All %1 as specified</source>
-        <translation>&amp;Alle %1 wie vorgegeben</translation>
+        <translation>Alle %1 wie &amp;vorgegeben</translation>
     </message>
     <message>
         <source>Enters every fastener of this kind that does not stand at its specified value, one entry each, in sequence</source>
-        <translation>Trägt jede Verschraubung dieser Art, die nicht auf ihrem vorgegebenen Wert steht, einzeln ein, der Folge nach</translation>
+        <translation>Trägt jede Verschraubung dieser Art, die nicht auf ihrem vorgegebenen Wert steht, einzeln ein, der Reihenfolge nach</translation>
     </message>
     <message>
         <source>%1 brought to (Enter alone: as specified)</source>
@@ -8052,7 +8080,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <name>caprail::FastenersVerify</name>
     <message>
         <source>&amp;Held</source>
-        <translation>&amp;Gehalten</translation>
+        <translation>&amp;Hält</translation>
     </message>
     <message>
         <source>Fasteners pulled in this round</source>
@@ -8060,11 +8088,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>What moved in this round, and what it made stale</source>
-        <translation>Was in dieser Runde nachgab, und was dadurch überholt ist</translation>
+        <translation>Was sich in dieser Runde weiterdrehte und was dadurch veraltet ist</translation>
     </message>
     <message>
         <source>H, or Enter with nothing typed</source>
-        <translation>H, oder Enter ohne Eingabe</translation>
+        <translation>H oder Enter ohne Eingabe</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -8072,23 +8100,23 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Take &amp;off all %1 stacks</source>
-        <translation>Alle %1 Stapel &amp;abnehmen</translation>
+        <translation>Alle %1 Stapel abneh&amp;men</translation>
     </message>
     <message>
         <source>&amp;Begin verify round %1</source>
-        <translation>Prüfrunde %1 &amp;beginnen</translation>
+        <translation>Prüfrunde %1 be&amp;ginnen</translation>
     </message>
     <message>
         <source>No layout</source>
-        <translation>Kein Motoraufbau</translation>
+        <translation>Keine Motorbauform</translation>
     </message>
     <message>
         <source>Set the engine layout at the engine station first.</source>
-        <translation>Zuerst den Motoraufbau an der Station Motor festlegen.</translation>
+        <translation>Zuerst die Motorbauform an der Station Motor festlegen.</translation>
     </message>
     <message>
         <source>Round %1: H or Enter if it held, else the angle it moved</source>
-        <translation>Runde %1: H oder Enter, wenn sie hielt, sonst der Winkel, um den sie nachgab</translation>
+        <translation>Runde %1: H oder Enter, wenn sie hielt, sonst der Winkel, um den sie sich weiterdrehte</translation>
     </message>
     <message>
         <source>held</source>
@@ -8096,7 +8124,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>moved %1</source>
-        <translation>%1 nachgegeben</translation>
+        <translation>%1 weitergedreht</translation>
     </message>
     <message>
         <source>Enter goes to the gap</source>
@@ -8135,7 +8163,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Another nut or washer at %1…</source>
-        <translation>Andere Mutter oder Scheibe an %1…</translation>
+        <translation>Andere Mutter oder Unterlegscheibe an %1…</translation>
     </message>
     <message>
         <source>Open a finding at %1…</source>
@@ -8184,7 +8212,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>
 pinned</source>
         <translation>
-festgehalten</translation>
+fixiert</translation>
     </message>
     <message>
         <source>nearest: %1</source>
@@ -8192,7 +8220,7 @@ festgehalten</translation>
     </message>
     <message>
         <source>should be: %1</source>
-        <translation>sollte sein: %1</translation>
+        <translation>Soll: %1</translation>
     </message>
     <message>
         <source>Stacks by position</source>
@@ -8204,7 +8232,7 @@ festgehalten</translation>
     </message>
     <message>
         <source>Set the engine layout first: the stacks lie where it says.</source>
-        <translation>Zuerst den Motoraufbau festlegen: die Stapel liegen, wo er es sagt.</translation>
+        <translation>Zuerst die Motorbauform festlegen: sie gibt vor, wo die Stapel liegen.</translation>
     </message>
 </context>
 <context>
@@ -8235,11 +8263,11 @@ festgehalten</translation>
     </message>
     <message>
         <source>No layout</source>
-        <translation>Kein Motoraufbau</translation>
+        <translation>Keine Motorbauform</translation>
     </message>
     <message>
         <source>The positions follow from the engine layout: set it at the engine station.</source>
-        <translation>Die Stellen folgen aus dem Motoraufbau: an der Station Motor festlegen.</translation>
+        <translation>Die Stellen folgen aus der Motorbauform: an der Station Motor festlegen.</translation>
     </message>
     <message>
         <source>Every gap is accepted: the survey is done.</source>
@@ -8263,7 +8291,7 @@ festgehalten</translation>
     </message>
     <message>
         <source>Choose an order, or type one: every place once.</source>
-        <translation>Eine Reihenfolge wählen, oder eingeben: jede Stelle einmal.</translation>
+        <translation>Eine Reihenfolge wählen oder eingeben: jede Stelle einmal.</translation>
     </message>
 </context>
 <context>
@@ -8345,11 +8373,11 @@ festgehalten</translation>
         <translation>%1: %2 von %3</translation>
     </message>
     <message>
-        <source>Measure: a shim's name, then its thickness</source>
+        <source>Measure: a shim&apos;s name, then its thickness</source>
         <translation>Messen: Name einer Distanzscheibe, dann ihre Dicke</translation>
     </message>
     <message>
-        <source>Measure %1, reading %2 (or a shim's name first)</source>
+        <source>Measure %1, reading %2 (or a shim&apos;s name first)</source>
         <translation>%1 messen, Ablesung %2 (oder zuerst der Name einer Distanzscheibe)</translation>
     </message>
     <message>
@@ -8362,7 +8390,7 @@ festgehalten</translation>
     </message>
     <message>
         <source>Set aside</source>
-        <translation>Beiseitegelegt</translation>
+        <translation>Beiseitelegen</translation>
     </message>
     <message>
         <source>Why is %1 set aside?</source>
@@ -8397,7 +8425,7 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>Recheck: R rocks, D drags, L loose</source>
-        <translation>Nachprüfung: R kippelt, D saugt, L lose</translation>
+        <translation>Nachprüfung: K kippelt, S saugt, L lose</translation>
     </message>
     <message>
         <source>Straightedge</source>
@@ -8421,7 +8449,7 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>should be loose</source>
-        <translation>müsste er lose sein</translation>
+        <translation>müsste es lose sein</translation>
     </message>
     <message>
         <source>should rock</source>
@@ -8448,11 +8476,11 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>&amp;Confirm this stack</source>
-        <translation>&amp;Diesen Stapel bestätigen</translation>
+        <translation>Diesen Stapel bes&amp;tätigen</translation>
     </message>
     <message>
         <source>Set a shim &amp;aside…</source>
-        <translation>&amp;Distanzscheibe beiseitelegen…</translation>
+        <translation>Distan&amp;zscheibe beiseitelegen…</translation>
     </message>
     <message>
         <source>What the plan aims for</source>
@@ -8464,11 +8492,11 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>After fewest shims</source>
-        <translation>Nach den wenigsten Distanzscheiben</translation>
+        <translation>Zuerst wenige Distanzscheiben, dann</translation>
     </message>
     <message>
         <source>Planning …</source>
-        <translation>Plant …</translation>
+        <translation>Wird geplant …</translation>
     </message>
     <message>
         <source>Enters the stacks of the plan as built; lay them on as drawn.</source>
@@ -8488,15 +8516,15 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>Un&amp;pin</source>
-        <translation>&amp;Lösen</translation>
+        <translation>Fixierung &amp;lösen</translation>
     </message>
     <message>
         <source>&amp;Pin</source>
-        <translation>&amp;Festhalten</translation>
+        <translation>&amp;Fixieren</translation>
     </message>
     <message>
         <source>The plan keeps a pinned stack as it is and plans the rest around it.</source>
-        <translation>Der Plan lässt einen festgehaltenen Stapel, wie er ist, und plant die übrigen darum herum.</translation>
+        <translation>Der Plan lässt einen fixierten Stapel, wie er ist, und plant die übrigen darum herum.</translation>
     </message>
     <message>
         <source>%1 is not measured</source>
@@ -8536,11 +8564,11 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>Stack built at %1: shim names, or a dash for bare</source>
-        <translation>Stapel aufgebaut an %1: Namen der Distanzscheiben, oder ein Strich für ohne</translation>
+        <translation>Stapel aufgebaut an %1: Namen der Distanzscheiben oder ein Strich für keine</translation>
     </message>
     <message>
         <source>Set aside</source>
-        <translation>Beiseitegelegt</translation>
+        <translation>Beiseitelegen</translation>
     </message>
     <message>
         <source>Which shim shall the plan do without?</source>
@@ -8571,7 +8599,7 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>Set the engine layout at the engine station: the pan rail is drawn from it.</source>
-        <translation>Den Motoraufbau an der Station Motor festlegen: der Ölwannenflansch wird danach gezeichnet.</translation>
+        <translation>Die Motorbauform an der Station Motor festlegen: der Ölwannenflansch wird danach gezeichnet.</translation>
     </message>
 </context>
 <context>
@@ -8610,7 +8638,7 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>No entry is like this: change what is looked for above.</source>
-        <translation>Kein Eintrag ist so: oben anders suchen.</translation>
+        <translation>Kein passender Eintrag: oben die Suche ändern.</translation>
     </message>
     <message>
         <source>Stri&amp;ke…</source>
@@ -8618,7 +8646,7 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>E&amp;xport…</source>
-        <translation>&amp;Ausgeben…</translation>
+        <translation>E&amp;xportieren…</translation>
     </message>
     <message>
         <source>Withdraw the selected entry, with a reason (Delete)</source>
@@ -8626,7 +8654,7 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>What is shown, as a table for a spreadsheet</source>
-        <translation>Was zu sehen ist, als Tabelle</translation>
+        <translation>Was zu sehen ist, als Tabelle für ein Tabellenprogramm</translation>
     </message>
     <message>
         <source>every kind</source>
@@ -8688,7 +8716,7 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>Places read twice</source>
-        <translation>Zweimal gelesene Stellen</translation>
+        <translation>Zweimal gemessene Stellen</translation>
     </message>
     <message>
         <source>s of one reading</source>
@@ -8716,7 +8744,7 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>Who has read which place how often</source>
-        <translation>Wer welche Stelle wie oft gelesen hat</translation>
+        <translation>Wer welche Stelle wie oft gemessen hat</translation>
     </message>
     <message>
         <source>Place</source>
@@ -8728,7 +8756,7 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>Enter goes to the place, to read it again</source>
-        <translation>Enter führt zur Stelle, um sie noch einmal zu lesen</translation>
+        <translation>Enter führt zur Stelle, um sie noch einmal zu messen</translation>
     </message>
     <message>
         <source>A study of</source>
@@ -8736,7 +8764,7 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>Repeatability of each person with each instrument, pooled over the record</source>
-        <translation>Wiederholbarkeit jeder Person mit jedem Messmittel, über das ganze Protokoll</translation>
+        <translation>Wiederholbarkeit jeder Person mit jedem Messmittel, über das ganze Protokoll zusammengefasst</translation>
     </message>
     <message>
         <source>not named</source>
@@ -8752,7 +8780,7 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>No two places were read twice by one person yet. A short study: three people (or one) read ten places two or three times each, without looking at what was read before. Choose the name at the bottom right before each person begins.</source>
-        <translation>Noch hat niemand zwei Stellen zweimal gelesen. Eine kurze Studie: drei Personen (oder eine) lesen zehn Stellen je zwei- oder dreimal, ohne auf die früheren Werte zu sehen. Den Namen unten rechts wählen, bevor jemand beginnt.</translation>
+        <translation>Noch hat keine Person zwei Stellen je zweimal gemessen. Eine kurze Studie: drei Personen (oder eine) messen zehn Stellen je zwei- oder dreimal, ohne auf die früheren Werte zu sehen. Den Namen unten rechts wählen, bevor eine Person beginnt.</translation>
     </message>
     <message>
         <source>%1 · %2 places · %3 passes. %4</source>
@@ -8822,7 +8850,7 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>from day</source>
-        <translation>von Tag</translation>
+        <translation>ab Tag</translation>
     </message>
     <message>
         <source>to day</source>
@@ -8870,7 +8898,7 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>moved</source>
-        <translation>nachgegeben</translation>
+        <translation>weitergedreht</translation>
     </message>
     <message>
         <source>held</source>
@@ -8886,7 +8914,7 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>most moved</source>
-        <translation>am meisten nachgegeben</translation>
+        <translation>am meisten weitergedreht</translation>
     </message>
     <message>
         <source>largest angle</source>
@@ -8894,11 +8922,11 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>&amp;Print…</source>
-        <translation>&amp;Drucken…</translation>
+        <translation>Dru&amp;cken…</translation>
     </message>
     <message>
         <source>E&amp;xport…</source>
-        <translation>&amp;Ausgeben…</translation>
+        <translation>E&amp;xportieren…</translation>
     </message>
     <message>
         <source>verify-rounds.csv</source>
@@ -9004,7 +9032,7 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>Store what &amp;waits</source>
-        <translation>&amp;Wartendes speichern</translation>
+        <translation>W&amp;artendes speichern</translation>
     </message>
     <message>
         <source>Build &amp;sheet as PDF…</source>
@@ -9028,11 +9056,11 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>Export &amp;tables (CSV)…</source>
-        <translation>&amp;Tabellen ausgeben (CSV)…</translation>
+        <translation>&amp;Tabellen exportieren (CSV)…</translation>
     </message>
     <message>
         <source>Export ledger as te&amp;xt…</source>
-        <translation>Eintragsliste als Te&amp;xt ausgeben…</translation>
+        <translation>Eintragsliste als Te&amp;xt exportieren…</translation>
     </message>
     <message>
         <source>Close &amp;window</source>
@@ -9056,7 +9084,7 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>P&amp;aste a photo here</source>
-        <translation>Hier ein Foto &amp;einfügen</translation>
+        <translation>Hier ein Foto einfü&amp;gen</translation>
     </message>
     <message>
         <source>&amp;Find in the record</source>
@@ -9100,7 +9128,7 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>&amp;Cautions</source>
-        <translation>&amp;Vorsicht</translation>
+        <translation>Sicherheits&amp;hinweise</translation>
     </message>
     <message>
         <source>&amp;About Caprail</source>
@@ -9137,7 +9165,9 @@ Was sich noch lesen lässt, kann in eine neue Datei gerettet werden; diese bleib
     <message numerus="yes">
         <source>%n entries were kept.</source>
         <translation>
-            <numerusform>%n Eintrag wurde behalten.</numerusform><numerusform>%n Einträge wurden behalten.</numerusform></translation>
+            <numerusform>%n Eintrag wurde behalten.</numerusform>
+            <numerusform>%n Einträge wurden behalten.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Salvaged</source>
@@ -9150,7 +9180,9 @@ Was sich noch lesen lässt, kann in eine neue Datei gerettet werden; diese bleib
     <message numerus="yes">
         <source>%n entries still could not be stored. Save a copy elsewhere, or free the disk and try again.</source>
         <translation>
-            <numerusform>%n Eintrag konnte noch immer nicht gespeichert werden. Eine Kopie anderswo speichern, oder Platz schaffen und noch einmal versuchen.</numerusform><numerusform>%n Einträge konnten noch immer nicht gespeichert werden. Eine Kopie anderswo speichern, oder Platz schaffen und noch einmal versuchen.</numerusform></translation>
+            <numerusform>%n Eintrag konnte noch immer nicht gespeichert werden. Eine Kopie anderswo speichern oder Platz schaffen und noch einmal versuchen.</numerusform>
+            <numerusform>%n Einträge konnten noch immer nicht gespeichert werden. Eine Kopie anderswo speichern oder Platz schaffen und noch einmal versuchen.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Build sheet</source>
@@ -9175,7 +9207,9 @@ Was sich noch lesen lässt, kann in eine neue Datei gerettet werden; diese bleib
     <message numerus="yes">
         <source>%n pictures, from %1</source>
         <translation>
-            <numerusform>%n Bild, ab %1</numerusform><numerusform>%n Bilder, ab %1</numerusform></translation>
+            <numerusform>%n Bild, ab %1</numerusform>
+            <numerusform>%n Bilder, ab %1</numerusform>
+        </translation>
     </message>
     <message>
         <source>Layout card</source>
@@ -9195,7 +9229,7 @@ Was sich noch lesen lässt, kann in eine neue Datei gerettet werden; diese bleib
     </message>
     <message>
         <source>Cautions</source>
-        <translation>Vorsicht</translation>
+        <translation>Sicherheitshinweise</translation>
     </message>
     <message>
         <source>About Caprail</source>
@@ -9209,7 +9243,7 @@ The assembly build record of one engine per file.
 Free software under the GNU General Public License, version 3 or later. It comes without any warranty.</source>
         <translation>Caprail %1
 
-Das Aufbauprotokoll eines Motors je Datei.
+Je Datei das Aufbauprotokoll eines Motors.
 
 Freie Software unter der GNU General Public License, Version 3 oder später. Ohne jede Gewährleistung.</translation>
     </message>
@@ -9243,7 +9277,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     </message>
     <message>
         <source>The bench view shows one value at a time: choose a place where one is typed, such as a gap, a journal or a fastener.</source>
-        <translation>Die Werkbank-Ansicht zeigt einen Wert zurzeit: eine Stelle wählen, an der einer eingegeben wird, etwa ein Spaltmaß, einen Zapfen oder eine Verschraubung.</translation>
+        <translation>Die Werkbank-Ansicht zeigt immer nur einen Wert: eine Stelle wählen, an der einer eingegeben wird, etwa ein Spaltmaß, einen Zapfen oder eine Verschraubung.</translation>
     </message>
     <message>
         <source>Entries wait to be stored</source>
@@ -9252,7 +9286,9 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message numerus="yes">
         <source>%n entries could not be stored on disk and would be lost. Close all the same?</source>
         <translation>
-            <numerusform>%n Eintrag konnte nicht gespeichert werden und ginge verloren. Trotzdem schließen?</numerusform><numerusform>%n Einträge konnten nicht gespeichert werden und gingen verloren. Trotzdem schließen?</numerusform></translation>
+            <numerusform>%n Eintrag konnte nicht gespeichert werden und ginge verloren. Trotzdem schließen?</numerusform>
+            <numerusform>%n Einträge konnten nicht gespeichert werden und gingen verloren. Trotzdem schließen?</numerusform>
+        </translation>
     </message>
     <message>
         <source>New build</source>
@@ -9344,11 +9380,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     </message>
     <message>
         <source>Save a &amp;dated copy beside it</source>
-        <translation>Eine &amp;datierte Kopie daneben speichern</translation>
+        <translation>&amp;Eine datierte Kopie daneben speichern</translation>
     </message>
     <message>
         <source>&amp;Restore from a copy…</source>
-        <translation>Aus einer Kopie &amp;wiederherstellen…</translation>
+        <translation>Aus einer Kopie wieder&amp;herstellen…</translation>
     </message>
     <message>
         <source>Not saved</source>
@@ -9398,7 +9434,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Neues Protokoll</translation>
     </message>
     <message>
-        <source>With the shop's &amp;people and instruments</source>
+        <source>With the shop&apos;s &amp;people and instruments</source>
         <translation>Mit &amp;Personen und Messmitteln der Werkstatt</translation>
     </message>
     <message>
@@ -9454,7 +9490,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <name>caprail::NextBar</name>
     <message>
         <source>&amp;Go there</source>
-        <translation>&amp;Dorthin</translation>
+        <translation>D&amp;orthin</translation>
     </message>
     <message>
         <source>An engine without a name</source>
@@ -9474,7 +9510,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     </message>
     <message>
         <source>%1: open</source>
-        <translation>%1: offen</translation>
+        <translation>%1: freigegeben</translation>
     </message>
     <message>
         <source>%1: locked</source>
@@ -9483,15 +9519,17 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message numerus="yes">
         <source>%1: locked, %n hold it</source>
         <translation>
-            <numerusform>%1: gesperrt, %n hält auf</numerusform><numerusform>%1: gesperrt, %n halten auf</numerusform></translation>
+            <numerusform>%1: gesperrt durch %n Prüfung</numerusform>
+            <numerusform>%1: gesperrt durch %n Prüfungen</numerusform>
+        </translation>
     </message>
     <message>
         <source>Nothing holds it.</source>
-        <translation>Nichts hält auf.</translation>
+        <translation>Nichts steht im Weg.</translation>
     </message>
     <message>
         <source>The engine layout is not set yet.</source>
-        <translation>Der Motoraufbau ist noch nicht festgelegt.</translation>
+        <translation>Die Motorbauform ist noch nicht festgelegt.</translation>
     </message>
     <message>
         <source>… and %1 more, at the closing station</source>
@@ -9505,7 +9543,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
 <context>
     <name>caprail::OpenTime</name>
     <message>
-        <source>Sealant's open time</source>
+        <source>Sealant&apos;s open time</source>
         <translation>Offenzeit der Dichtmasse</translation>
     </message>
     <message>
@@ -9514,14 +9552,14 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     </message>
     <message>
         <source>✕ Open time over since %1: clean off, lay a new bead</source>
-        <translation>✕ Offenzeit seit %1 vorbei: abwischen, neue Raupe legen</translation>
+        <translation>✕ Offenzeit seit %1 vorbei: Dichtmasse entfernen, neue Raupe legen</translation>
     </message>
 </context>
 <context>
     <name>caprail::PickupSectionView</name>
     <message>
         <source>Section through pan, plate and pickup</source>
-        <translation>Schnitt durch Ölwanne, Platte und Ansaugrohr</translation>
+        <translation>Schnitt durch Ölwanne, Platte und Ölansaugrohr</translation>
     </message>
     <message>
         <source>Clearance %1</source>
@@ -9544,7 +9582,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     </message>
     <message>
         <source>Clearance under the pickup</source>
-        <translation>Abstand unter dem Ansaugrohr</translation>
+        <translation>Abstand unter dem Ölansaugrohr</translation>
     </message>
     <message>
         <source>The uncertainty of the clearance, source by source</source>
@@ -9552,7 +9590,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     </message>
     <message>
         <source>clearance</source>
-        <translation>Spiel</translation>
+        <translation>Abstand</translation>
     </message>
     <message>
         <source>&amp;Instrument</source>
@@ -9562,11 +9600,11 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <source>
 This record sets no band for it: set “%1” at the engine station.</source>
         <translation>
-Dieses Protokoll setzt kein Band dafür: „%1“ an der Station Motor festlegen.</translation>
+Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.</translation>
     </message>
     <message>
         <source>Another %1 is fitted…</source>
-        <translation>Neues Teil: %1…</translation>
+        <translation>Anderes Teil eingebaut: %1…</translation>
     </message>
     <message>
         <source>What was measured with the one before falls.</source>
@@ -9578,7 +9616,7 @@ Dieses Protokoll setzt kein Band dafür: „%1“ an der Station Motor festlegen
     </message>
     <message>
         <source>Another %1</source>
-        <translation>Neues Teil: %1</translation>
+        <translation>Anderes Teil: %1</translation>
     </message>
     <message>
         <source>Which %1 is fitted now, or what was done to it?</source>
@@ -9640,7 +9678,7 @@ Dieses Protokoll setzt kein Band dafür: „%1“ an der Station Motor festlegen
     </message>
     <message>
         <source>Entry %1, %2. Enter shows it large.</source>
-        <translation>Eintrag %1, %2. Enter zeigt ihn groß.</translation>
+        <translation>Eintrag %1, %2. Enter zeigt es groß.</translation>
     </message>
 </context>
 <context>
@@ -9651,7 +9689,7 @@ Dieses Protokoll setzt kein Band dafür: „%1“ an der Station Motor festlegen
     </message>
     <message>
         <source>Turn the diagram a quarter</source>
-        <translation>Die Zeichnung eine Vierteldrehung drehen</translation>
+        <translation>Die Zeichnung um eine Vierteldrehung drehen</translation>
     </message>
     <message>
         <source>Flip</source>
@@ -9695,7 +9733,7 @@ Dieses Protokoll setzt kein Band dafür: „%1“ an der Station Motor festlegen
     </message>
     <message>
         <source>Pickup</source>
-        <translation>Ansaugrohr</translation>
+        <translation>Ölansaugrohr</translation>
     </message>
     <message>
         <source>Dipstick</source>
@@ -9707,7 +9745,7 @@ Dieses Protokoll setzt kein Band dafür: „%1“ an der Station Motor festlegen
     </message>
     <message>
         <source>Tightening numbers</source>
-        <translation>Anzugsfolge</translation>
+        <translation>Anzugsnummern</translation>
     </message>
     <message>
         <source>As each station draws it</source>
@@ -9718,7 +9756,7 @@ Dieses Protokoll setzt kein Band dafür: „%1“ an der Station Motor festlegen
     <name>caprail::PlanView</name>
     <message>
         <source>Describe the engine first: the pan rail is drawn from its layout.</source>
-        <translation>Zuerst den Motor beschreiben: der Ölwannenflansch wird nach seinem Aufbau gezeichnet.</translation>
+        <translation>Zuerst den Motor beschreiben: der Ölwannenflansch wird nach seiner Bauform gezeichnet.</translation>
     </message>
 </context>
 <context>
@@ -9741,7 +9779,7 @@ Dieses Protokoll setzt kein Band dafür: „%1“ an der Station Motor festlegen
     </message>
     <message>
         <source>like the desktop</source>
-        <translation>wie der Schreibtisch</translation>
+        <translation>wie das System</translation>
     </message>
     <message>
         <source>light</source>
@@ -9757,7 +9795,7 @@ Dieses Protokoll setzt kein Band dafür: „%1“ an der Station Motor festlegen
     </message>
     <message>
         <source>with the bell, twice for a refusal</source>
-        <translation>mit der Glocke, zweimal bei Ablehnung</translation>
+        <translation>mit Signalton, zweimal bei Ablehnung</translation>
     </message>
     <message>
         <source>spoken</source>
@@ -9797,11 +9835,11 @@ Dieses Protokoll setzt kein Band dafür: „%1“ an der Station Motor festlegen
     </message>
     <message>
         <source>Spoken from the next start of the program.</source>
-        <translation>Gesprochen ab dem nächsten Start des Programms.</translation>
+        <translation>Gilt ab dem nächsten Start des Programms.</translation>
     </message>
     <message>
         <source>Lan&amp;guage (from the next start)</source>
-        <translation>S&amp;prache (ab dem nächsten Start)</translation>
+        <translation>Spra&amp;che (ab dem nächsten Start)</translation>
     </message>
     <message>
         <source>&amp;Entries are confirmed</source>
@@ -9829,11 +9867,11 @@ Dieses Protokoll setzt kein Band dafür: „%1“ an der Station Motor festlegen
     </message>
     <message>
         <source>big-block near</source>
-        <translation>Big Block nahe</translation>
+        <translation>Big Block etwa bei</translation>
     </message>
     <message>
         <source> hp</source>
-        <translation> PS (hp)</translation>
+        <translation> hp</translation>
     </message>
     <message>
         <source>Consider a girdle, %1</source>
@@ -9859,7 +9897,7 @@ Dieses Protokoll setzt kein Band dafür: „%1“ an der Station Motor festlegen
     </message>
     <message>
         <source>The assembly build record of one engine per file: bearing clearances, fastener torques, the shim stacks under the girdle, trial fit and pickup depth — with what is no longer valid, and why, before anything is closed up.</source>
-        <translation>Das Aufbauprotokoll eines Motors je Datei: Lagerspiele, Anzugsmomente, die Stapel unter der Versteifungsplatte, Probemontage und Ansaugtiefe – mit dem, was nicht mehr gilt, und warum, bevor etwas geschlossen wird.</translation>
+        <translation>Je Datei das Aufbauprotokoll eines Motors: Lagerspiele, Anzugsmomente, die Scheibenstapel unter der Versteifungsplatte, Probemontage und Ansaugtiefe – mit dem, was nicht mehr gilt, und warum, bevor der Motor verschlossen wird.</translation>
     </message>
     <message>
         <source>&amp;New record</source>
@@ -9894,7 +9932,7 @@ Dieses Protokoll setzt kein Band dafür: „%1“ an der Station Motor festlegen
         <translation>&amp;Beispielprotokolle (als Kopie geöffnet)</translation>
     </message>
     <message>
-        <source>The part maker's instructions, local codes and licensed practice come first; nothing here overrides them.</source>
+        <source>The part maker&apos;s instructions, local codes and licensed practice come first; nothing here overrides them.</source>
         <translation>Die Anweisungen der Teilehersteller, örtliche Vorschriften und zugelassene Fachleute gehen vor; nichts hier setzt sie außer Kraft.</translation>
     </message>
 </context>
@@ -9907,7 +9945,9 @@ Dieses Protokoll setzt kein Band dafür: „%1“ an der Station Motor festlegen
     <message numerus="yes">
         <source>%1: worst is %2, %n open (%3)</source>
         <translation>
-            <numerusform>%1: schlechtester Stand %2, %n offen (%3)</numerusform><numerusform>%1: schlechtester Stand %2, %n offen (%3)</numerusform></translation>
+            <numerusform>%1: schlechtester Stand %2, %n offen (%3)</numerusform>
+            <numerusform>%1: schlechtester Stand %2, %n offen (%3)</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -9918,7 +9958,7 @@ Dieses Protokoll setzt kein Band dafür: „%1“ an der Station Motor festlegen
     </message>
     <message>
         <source>&amp;Pass</source>
-        <translation>&amp;Bestanden</translation>
+        <translation>Bes&amp;tanden</translation>
     </message>
     <message>
         <source>Fai&amp;l</source>
@@ -9942,7 +9982,7 @@ Dieses Protokoll setzt kein Band dafür: „%1“ an der Station Motor festlegen
     </message>
     <message>
         <source>Lay the girdle on its stacks and answer each line: p passes, f fails, or type the clearance.</source>
-        <translation>Die Platte auf ihre Stapel legen und jede Zeile beantworten: p bestanden, f nicht bestanden, oder den Abstand eingeben.</translation>
+        <translation>Die Platte auf ihre Stapel legen und jede Zeile beantworten: p bestanden, f nicht bestanden oder den Abstand eingeben.</translation>
     </message>
     <message>
         <source>This build is signed off.</source>
@@ -9950,15 +9990,15 @@ Dieses Protokoll setzt kein Band dafür: „%1“ an der Station Motor festlegen
     </message>
     <message>
         <source>▣  Locked: the engine layout is not set yet.</source>
-        <translation>▣  Gesperrt: der Motoraufbau ist noch nicht festgelegt.</translation>
+        <translation>▣  Gesperrt: die Motorbauform ist noch nicht festgelegt.</translation>
     </message>
     <message>
         <source>▣  Locked: %1 of %2 checks hold it. Choose one to go there.</source>
-        <translation>▣  Gesperrt: %1 von %2 Prüfungen halten auf. Eine wählen, um hinzugehen.</translation>
+        <translation>▣  Gesperrt durch %1 von %2 Prüfungen. Eine wählen, um hinzugehen.</translation>
     </message>
     <message>
         <source>Set the engine layout at the engine station: the throws are drawn from it.</source>
-        <translation>Den Motoraufbau an der Station Motor festlegen: die Kröpfungen werden danach gezeichnet.</translation>
+        <translation>Die Motorbauform an der Station Motor festlegen: die Kröpfungen werden danach gezeichnet.</translation>
     </message>
 </context>
 <context>
@@ -9989,7 +10029,7 @@ Dieses Protokoll setzt kein Band dafür: „%1“ an der Station Motor festlegen
     </message>
     <message>
         <source>on the %1</source>
-        <translation>auf der Seite: %1</translation>
+        <translation>Seite: %1</translation>
     </message>
 </context>
 </TS>

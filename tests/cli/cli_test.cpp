@@ -68,8 +68,12 @@ private:
 } // namespace
 
 TEST_F(Cli, wrong_usage_is_answered_with_64_and_the_usage) {
-    for (const QStringList& arguments :
-         {QStringList{"show"}, {"plan", "a", "b"}, {"sheet", "x"}, {"--nonsense"}, {"plan", "x", "--fast"}}) {
+    for (const QStringList& arguments : {QStringList{"show"},
+                                         {"plan", "a", "b"},
+                                         {"sheet", "x"},
+                                         {"--nonsense"},
+                                         {"shwo", "x"},
+                                         {"plan", "x", "--fast"}}) {
         const Answer answer = caprail(arguments);
         EXPECT_EQ(answer.exitCode, 64) << arguments.join(' ').toStdString();
         EXPECT_THAT(answer.err, HasSubstr("caprail plan CASE.json"));

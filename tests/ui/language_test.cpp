@@ -7,17 +7,23 @@
 #include <QFile>
 #include <QLabel>
 #include <QLocale>
+#include <QPushButton>
 #include <QRegularExpression>
 #include <QTabWidget>
 #include <QTemporaryDir>
 #include <QXmlStreamReader>
+#include <algorithm>
+#include <gmock/gmock.h>
 #include <gtest/gtest.h>
 #include <ledger/column_labels.h>
 #include <ledger/kinds.h>
+#include <ledger/qt_text.h>
 #include <map>
 #include <session/language.h>
 #include <set>
+#include <stations/girdle_recheck.h>
 #include <stations/station.h>
+#include <store/text_form.h>
 #include <units/say.h>
 #include <window/main_window.h>
 
@@ -119,6 +125,24 @@ TEST_F(German, sentences_are_put_together_in_the_order_of_the_language) {
     EXPECT_EQ(Core::say("cap %1 %2", 3, Core::say("right")), "Deckel 3 rechts");
     EXPECT_NE(Core::say("There is no stack at %1: build it first.", "Deckel 3 rechts"),
               "There is no stack at Deckel 3 rechts: build it first.");
+}
+
+TEST_F(German, the_key_of_a_recheck_is_the_letter_on_its_button) {
+    const QString copy = m_folder.filePath(QStringLiteral("record.caprail"));
+    ASSERT_TRUE(importLedger(SAMPLE_BUILDS "/mid-survey.jsonl", copy.toStdString()));
+    const auto session = std::move(*RecordSession::open(copy));
+    session->setPerson(QStringLiteral("Mira Solheim"));
+    GirdleRecheck page(*session);
+    page.refresh({1, Side::left});
+    for (const auto& feel : allWords<Feel>()) {
+        const auto buttons = page.findChildren<QPushButton*>();
+        const auto button = std::ranges::find(buttons, qtShown(feel.value), &QPushButton::accessibleName);
+        ASSERT_NE(button, buttons.end());
+        EXPECT_THAT(page.accessibleName().toStdString(), testing::HasSubstr((*button)->text().left(1).toStdString() +
+                                                                            " " + qtShown(feel.value).toStdString()));
+        EXPECT_TRUE(page.type((*button)->text().left(1).toLower())) << feel.word;
+    }
+    EXPECT_FALSE(page.type(QStringLiteral("x")));
 }
 
 TEST_F(German, no_station_shows_an_english_text) {

@@ -8,6 +8,7 @@
 #include <QDir>
 #include <QFile>
 #include <QLabel>
+#include <QLineEdit>
 #include <QMenu>
 #include <QMessageBox>
 #include <QPushButton>
@@ -21,6 +22,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 #include <session/look.h>
+#include <stations/entry_field.h>
+#include <stations/station.h>
 #include <store/check.h>
 #include <store/text_form.h>
 #include <window/copy_actions.h>
@@ -232,6 +235,28 @@ TEST_F(SessionDisk, the_window_shows_what_waits_and_has_the_ways_out_in_both_loo
         EXPECT_FALSE(bar->isVisible());
     }
     applyLook(LookChoice::light);
+}
+
+TEST_F(SessionDisk, a_value_that_waits_is_not_given_twice_by_another_enter) {
+    MainWindow window;
+    window.setAttribute(Qt::WA_DeleteOnClose, false);
+    window.show();
+    session.reset();
+    ASSERT_TRUE(window.openFile(path));
+    window.session()->setPerson(QStringLiteral("Mira Solheim"));
+    window.showPlace({Station::girdle, "4R"});
+    EntryField* field = window.panel(Station::girdle)->entryField();
+    ASSERT_NE(field, nullptr);
+    takeAway();
+    field->type(QStringLiteral("64.8 thou"));
+    QTest::keyClick(field->lineEdit(), Qt::Key_Return);
+    EXPECT_THAT(field->problem().toStdString(), HasSubstr("moved or deleted"));
+    EXPECT_EQ(field->text(), QString()) << "it is in the bar over the record";
+    QTest::keyClick(field->lineEdit(), Qt::Key_Return);
+    ASSERT_EQ(window.session()->unstored().size(), 1U);
+    bringBack();
+    EXPECT_TRUE(window.session()->storeUnstored());
+    EXPECT_EQ(entriesIn(path), before + 1);
 }
 
 TEST_F(SessionDisk, the_window_says_that_a_record_was_brought_up_to_date_until_it_is_understood) {

@@ -35,10 +35,20 @@ std::string coreSentence(const char* source) {
     return QCoreApplication::translate("caprail::Core", source).toStdString();
 }
 
+/// The language of this run: set once, by `speak`.
+QString& language() {
+    static QString code = QStringLiteral("en");
+    return code;
+}
+
 } // namespace
 
 QStringList languages() {
     return {QStringLiteral("en"), QStringLiteral("de")};
+}
+
+QString spokenLanguage() {
+    return language();
 }
 
 QString chosenLanguage() {
@@ -60,6 +70,7 @@ void speak(const QString& code) {
     if (!catalogue->load(QStringLiteral(":/caprail/translations/caprail_%1.qm").arg(code))) {
         return; // English stands in the source
     }
+    language() = code;
     auto* ofQt = new QTranslator(application);
     if (ofQt->load(QStringLiteral("qtbase_") + code, QLibraryInfo::path(QLibraryInfo::TranslationsPath))) {
         QCoreApplication::installTranslator(ofQt);

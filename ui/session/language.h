@@ -16,6 +16,9 @@ void keepChosenLanguage(const QString& code);
 /// The one of `languages()` that `choice` asks for; an empty one asks for `desktop`'s. English where neither is spoken.
 QString languageFor(const QString& choice, const QLocale& desktop);
 
+/// The language that the program speaks in this run.
+QString spokenLanguage();
+
 /// Sets the language of everything the program says: the window, the core's sentences, and Qt's own dialogs where Debian
 /// has them translated. Call it once, after the application object was made and before anything is said.
 void speak(const QString& code);

@@ -148,7 +148,7 @@ Result<std::int64_t> RecordSession::letWait(Unstored entry, const Problem& why) 
     m_unstored.push_back(std::move(entry));
     emit waiting();
     emit notStored(QString::fromStdString(why.sentence));
-    return tl::unexpected(why);
+    return tl::unexpected(Problem{why.sentence, true});
 }
 
 /// Judges an entry and stores it; once it is on the disk, what follows from it is worked out and told.

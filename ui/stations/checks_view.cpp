@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <stations/checks_view.h>
 
+#include <QAction>
 #include <QInputDialog>
-#include <QKeyEvent>
 #include <QPainter>
+#include <assessment/rests_on.h>
+#include <ledger/qt_text.h>
 #include <session/look.h>
 
 namespace caprail {
@@ -12,7 +14,11 @@ namespace {
 
 constexpr int codeRole = Qt::UserRole;
 
-QString textOf(const Check& check) {
+bool canJudge(const Facts& facts, const Check& check) {
+    return check.state == CheckState::stale && canBeJudgedAgain(facts, check);
+}
+
+QString textOf(const Check& check, bool canBeJudged) {
     QString text = sign(check.state) + QStringLiteral("  ") + QString::fromStdString(check.title) +
                    QStringLiteral(" — ") + stateWord(check.state);
     if (!check.sentence.empty()) {
@@ -20,13 +26,15 @@ QString textOf(const Check& check) {
     }
     if (!check.remedy.empty()) {
         text += QStringLiteral("\n      → ") + QString::fromStdString(check.remedy);
+        text += canBeJudged ? QLatin1Char(' ') + ChecksView::tr("(J, or the context menu)") : QString();
     }
     return text;
 }
 
 } // namespace
 
-ChecksView::ChecksView(RecordSession& session, QWidget* parent) : QListWidget(parent), m_session(session) {
+ChecksView::ChecksView(RecordSession& session, QWidget* parent)
+    : QListWidget(parent), m_session(session), m_judge(new QAction(tr("Judge again…"), this)) {
     setAccessibleName(tr("Checks"));
     setWordWrap(true);
     setSpacing(1);
@@ -34,6 +42,13 @@ ChecksView::ChecksView(RecordSession& session, QWidget* parent) : QListWidget(pa
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     connect(this, &QListWidget::itemClicked, this, &ChecksView::go);
     connect(this, &QListWidget::itemActivated, this, &ChecksView::go);
+    m_judge->setShortcut(Qt::Key_J);
+    m_judge->setShortcutContext(Qt::WidgetShortcut);
+    connect(m_judge, &QAction::triggered, this, &ChecksView::judgeAgain);
+    connect(this, &QListWidget::currentItemChanged, this, &ChecksView::offer);
+    addAction(m_judge);
+    setContextMenuPolicy(Qt::ActionsContextMenu);
+    offer();
 }
 
 void ChecksView::setFilter(std::function<bool(const Check&)> filter) {
@@ -49,13 +64,14 @@ void ChecksView::refresh() {
         if (m_filter && !m_filter(check)) {
             continue;
         }
-        auto* item = new QListWidgetItem(textOf(check), this);
+        auto* item = new QListWidgetItem(textOf(check, canJudge(m_session.facts(), check)), this);
         item->setData(codeRole, QString::fromStdString(check.code));
         item->setForeground(check.isGood() ? look.quiet : look.of(check.state));
         if (item->data(codeRole).toString() == selected) {
             setCurrentItem(item);
         }
     }
+    offer();
 }
 
 void ChecksView::go(QListWidgetItem* item) {
@@ -78,18 +94,30 @@ void ChecksView::paintEvent(QPaintEvent* event) {
     }
 }
 
-void ChecksView::keyPressEvent(QKeyEvent* event) {
-    if (event->key() == Qt::Key_J && currentItem() != nullptr) {
-        const QString code = currentItem()->data(codeRole).toString();
-        bool isGiven = false;
-        const QString why = QInputDialog::getText(
-            this, tr("Judge again"), tr("Why do the values of “%1” stand?").arg(code), QLineEdit::Normal, {}, &isGiven);
-        if (isGiven) {
-            m_session.append(JudgedAgain{code.toStdString(), why.toStdString()});
-        }
+const Check* ChecksView::current() const {
+    return currentItem() == nullptr
+               ? nullptr
+               : m_session.assessment().find(currentItem()->data(codeRole).toString().toStdString());
+}
+
+void ChecksView::offer() {
+    const Check* check = current();
+    m_judge->setEnabled(check != nullptr && canJudge(m_session.facts(), *check));
+}
+
+void ChecksView::judgeAgain() {
+    const Check* check = current();
+    if (check == nullptr) {
         return;
     }
-    QListWidget::keyPressEvent(event);
+    const std::string code = check->code; // a copy: the assessment may be another one when the question is answered
+    bool isGiven = false;
+    const QString why =
+        QInputDialog::getText(this, tr("Judge again"), tr("Why do the values of “%1” stand?").arg(qtText(check->title)),
+                              QLineEdit::Normal, {}, &isGiven);
+    if (isGiven) {
+        m_session.append(JudgedAgain{code, why.toStdString()});
+    }
 }
 
 } // namespace caprail

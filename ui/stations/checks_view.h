@@ -4,10 +4,12 @@
 #include <functional>
 #include <session/record_session.h>
 
+class QAction;
+
 namespace caprail {
 
 /// A list of checks: sign, title, state in words, what was found and what to do. Enter or a click goes to the place
-/// where the check is worked on; J on a stale one judges it again where arithmetic alone made it stale.
+/// where the check is worked on; J, or the context menu, judges a stale one again where arithmetic alone made it stale.
 class ChecksView : public QListWidget {
     Q_OBJECT
 public:
@@ -16,13 +18,17 @@ public:
     void refresh();
 
 protected:
-    void keyPressEvent(QKeyEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
 
 private:
     void go(QListWidgetItem* item);
+    [[nodiscard]] const Check* current() const;
+    /// Whether the current check can be judged again.
+    void offer();
+    void judgeAgain();
     RecordSession& m_session;
     std::function<bool(const Check&)> m_filter;
+    QAction* m_judge;
 };
 
 } // namespace caprail

@@ -189,6 +189,10 @@ void EntryField::submit() {
     // A copy: taking the value may ask for the next place, which replaces `m_submit` while it runs.
     const Submit take = m_submit;
     if (const auto taken = take(m_edit->text()); !taken) {
+        // What is kept must not be given twice by another Enter: it is in the bar over the record, the field is free.
+        if (taken.error().isKept) {
+            clear();
+        }
         showProblem(QString::fromStdString(taken.error().sentence));
     } else {
         clear();

@@ -19,7 +19,7 @@ public:
     /// Reads the text: the echo to show, or the sentence that refuses it.
     using Reader = std::function<Result<QString>(const QString& text)>;
     /// Takes the text: nothing when it is stored (the field is cleared), or the sentence that refuses it (the text
-    /// stays).
+    /// stays, unless it is kept to be stored later).
     using Submit = std::function<Result<void>(const QString& text)>;
 
     explicit EntryField(QWidget* parent = nullptr);

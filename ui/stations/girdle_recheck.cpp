@@ -20,10 +20,7 @@ namespace caprail {
 
 namespace {
 
-constexpr Qt::Key keyOf(Feel feel) {
-    return feel == Feel::rocks ? Qt::Key_R : feel == Feel::drags ? Qt::Key_D : Qt::Key_L;
-}
-
+/// What a button says: its key, the word, and what it means.
 QString meaning(Feel feel) {
     switch (feel) {
     case Feel::rocks:
@@ -36,11 +33,16 @@ QString meaning(Feel feel) {
     return GirdleRecheck::tr("L\nloose\nlow: too thin");
 }
 
+/// The letter on its button, so that the key is the one that a person reads in every language.
+QChar keyOf(Feel feel) {
+    return meaning(feel).front();
+}
+
 } // namespace
 
 namespace {
 
-/// The page takes r, d and l itself: to a screen reader it is a group of controls with a name, no bare area.
+/// The page takes the letters itself: to a screen reader it is a group of controls with a name, no bare area.
 QAccessibleInterface* accessibleRecheck(const QString&, QObject* object) {
     auto* page = qobject_cast<GirdleRecheck*>(object);
     return page == nullptr ? nullptr : new QAccessibleWidget(page, QAccessible::Grouping);
@@ -167,7 +169,7 @@ void GirdleRecheck::focusField() {
 
 bool GirdleRecheck::type(const QString& text) {
     for (const auto& entry : allWords<Feel>()) {
-        if (text.compare(QChar(static_cast<char16_t>(keyOf(entry.value))), Qt::CaseInsensitive) == 0) {
+        if (text.compare(keyOf(entry.value), Qt::CaseInsensitive) == 0) {
             store(entry.value);
             return true;
         }

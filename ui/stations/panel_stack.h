@@ -11,6 +11,7 @@ class PanelStack : public QStackedWidget {
 public:
     using QStackedWidget::QStackedWidget;
     [[nodiscard]] bool hasHeightForWidth() const override { return false; }
+    [[nodiscard]] int heightForWidth(int) const override { return -1; }
     [[nodiscard]] QSize sizeHint() const override { return minimumSizeHint(); }
 };
 

@@ -5,6 +5,7 @@
 #include <QTimer>
 #include <cstdlib>
 #include <libspeechd.h>
+#include <session/language.h>
 
 namespace caprail {
 
@@ -38,6 +39,8 @@ bool Confirmation::canSpeak() {
         SPDConnection* connection = spd_open2("caprail", "entries", nullptr, SPD_MODE_SINGLE, nullptr, startIt, &error);
         std::free(error);
         if (connection != nullptr) {
+            // The voice of the language that the words are in; a refusal leaves the one that the desktop chose.
+            spd_set_language(connection, spokenLanguage().toUtf8().constData());
             m_speech = std::make_unique<Speech>(connection);
         }
     }

@@ -24,6 +24,7 @@
 #include <window/menus.h>
 #include <window/new_record_dialog.h>
 #include <window/next_bar.h>
+#include <window/panel_room.h>
 #include <window/place_panel.h>
 #include <window/preferences_dialog.h>
 #include <window/shop_wiring.h>
@@ -95,7 +96,7 @@ void MainWindow::take(std::unique_ptr<RecordSession> session) {
     left->addWidget(m_list);
     left->addWidget(m_place, 1);
     row->addLayout(left);
-    row->addWidget(m_stack, 1);
+    row->addWidget(new PanelRoom(m_stack, page), 1);
     auto* column = new QVBoxLayout(page);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);

@@ -34,6 +34,7 @@ NextBar::NextBar(RecordSession& session, QWidget* parent)
     m_next->setWordWrap(true);
     m_next->setMinimumWidth(1);
     m_engine->setTextFormat(Qt::PlainText);
+    m_engine->setMinimumWidth(1); // a long name does not make the window wide
     m_refusal->setWordWrap(true);
     m_refusal->hide();
     m_refusal->setTextInteractionFlags(Qt::TextSelectableByMouse);
@@ -67,6 +68,7 @@ void NextBar::refresh() {
         head += tr("  —  read only: %1").arg(m_session.readOnlyReason());
     }
     m_engine->setText(head);
+    m_engine->setToolTip(QStringLiteral("<p>%1</p>").arg(head.toHtmlEscaped()));
     m_next->setText(tr("Next: %1").arg(QString::fromStdString(m_session.assessment().next.sentence)));
     refreshGate(m_trialFit, GateKind::trialFit);
     refreshGate(m_closing, GateKind::closing);

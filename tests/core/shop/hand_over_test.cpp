@@ -4,6 +4,7 @@
 #include <cstdlib>
 #include <gmock/gmock.h>
 #include <shop/hand_over.h>
+#include <store/check.h>
 #include <store/text_form.h>
 
 namespace caprail {
@@ -66,6 +67,21 @@ TEST_F(HandOver, holds_sheet_photos_and_the_ledger_for_people_and_programs) {
     EXPECT_THAT(history, HasSubstr("two lines"));
     EXPECT_EQ(std::ranges::count(history, '\n'), 18 + 2);
     EXPECT_EQ(std::ranges::count(bytesOf(out + "/ledger.jsonl"), '\n'), 18);
+}
+
+TEST_F(HandOver, is_read_back_as_the_record_that_it_was_made_from) {
+    const std::string out = folder / "out";
+    ASSERT_TRUE(handOverTo(out));
+    const auto done = importLedger(out + "/ledger.jsonl", folder / "again.caprail");
+    ASSERT_TRUE(done) << done.error().sentence;
+    const CheckReport report = checkFile(folder / "again.caprail");
+    EXPECT_EQ(report.verdict, CheckVerdict::sound);
+    EXPECT_EQ(report.attachments, 4);
+    EXPECT_EQ(RecordFile::open(folder / "again.caprail", OpenMode::readOnly)->ledger().seal(),
+              RecordFile::open(folder / "a.caprail", OpenMode::readOnly)->ledger().seal());
+    std::ofstream(out + "/photos/14-main 3.jpg") << "retouched";
+    EXPECT_THAT(importLedger(out + "/ledger.jsonl", folder / "third.caprail").error().sentence,
+                HasSubstr("ledger.jsonl”, line 14: The bytes of its attachment are neither"));
 }
 
 TEST_F(HandOver, appears_whole_or_not_at_all) {
