@@ -3839,12 +3839,12 @@ vergrößert</translation>
         <translation>Warum gelten die Werte von „%1“ weiter?</translation>
     </message>
     <message>
-        <source>(J, or the context menu)</source>
-        <translation>(J oder das Kontextmenü)</translation>
-    </message>
-    <message>
         <source>Judge again…</source>
         <translation>Neu beurteilen…</translation>
+    </message>
+    <message>
+        <source>J, or the context menu: say that the values stand, and judge it by the new numbers.</source>
+        <translation>J oder das Kontextmenü: die Werte gelten lassen und nach den neuen Zahlen beurteilen.</translation>
     </message>
 </context>
 <context>
@@ -7803,7 +7803,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>What was seen or done</source>
-        <translation>Was zu sehen war oder getan wurde</translation>
+        <translation>Gesehen oder getan</translation>
     </message>
     <message>
         <source>Struck by entry %1 (%2): %3</source>

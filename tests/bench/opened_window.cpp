@@ -4,22 +4,27 @@
 
 #include <QApplication>
 #include <QSettings>
+#include <memory>
 #include <window/main_window.h>
 #include <window/preferences.h>
+#include <window/run.h>
 
 int main(int argc, char** argv) {
     const QApplication application(argc, argv);
     QCoreApplication::setApplicationName(QStringLiteral("caprail"));
     QCoreApplication::setOrganizationName(QStringLiteral("caprail-bench"));
     caprail::applyLook(caprail::Preferences::load().look);
-    caprail::MainWindow window;
-    window.setAttribute(Qt::WA_DeleteOnClose, false);
-    if (argc != 2 || !window.openFile(QString::fromLocal8Bit(argv[1]))) {
+    if (argc != 2) {
+        return 1;
+    }
+    const caprail::FirstPaint watch;
+    const std::unique_ptr<caprail::MainWindow> window(caprail::firstWindow({QString::fromLocal8Bit(argv[1])}));
+    if (window->session() == nullptr) {
         std::fputs("opened_window: the record cannot be opened\n", stderr);
         return 1;
     }
-    window.resize(1280, 800);
-    const caprail::FirstPaint watch;
-    window.show();
+    window->setAttribute(Qt::WA_DeleteOnClose, false);
+    window->resize(1280, 800);
+    window->show();
     return QApplication::exec();
 }

@@ -56,17 +56,17 @@ struct Best {
     double megabytes = 1e9;
 };
 
-/// From the call of a program to the end of it, right after its first picture; the memory is what it prints.
+/// From the call of a program to its first picture, when it prints its memory; closing it is not part of the start.
 void started(benchmark::State& state, const std::string& command, Best& best) {
     for (auto _ : state) {
         const auto begun = Clock::now();
         FILE* pipe = popen(("exec " + command).c_str(), "r"); // NOLINT(cert-env33-c): our own programs
         long kilobytes = 0;
         const int read = pipe == nullptr ? 0 : std::fscanf(pipe, "%ld", &kilobytes);
+        const double seconds = std::chrono::duration<double>(Clock::now() - begun).count();
         if (pipe == nullptr || pclose(pipe) != 0 || read != 1) {
             stop(command + " did not run");
         }
-        const double seconds = std::chrono::duration<double>(Clock::now() - begun).count();
         state.SetIterationTime(seconds);
         best = {std::min(best.seconds, seconds), std::min(best.megabytes, static_cast<double>(kilobytes) / 1024)};
     }

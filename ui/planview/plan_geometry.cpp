@@ -14,14 +14,12 @@ QPainterPath roundedBox(double x1, double y1, double x2, double y2, double radiu
     return path;
 }
 
-/// They may overlap.
-QPainterPath discs(const std::vector<QPointF>& middles, double radius) {
-    QPainterPath path;
-    path.setFillRule(Qt::WindingFill);
+std::vector<QPainterPath> discs(const std::vector<QPointF>& middles, double radius) {
+    std::vector<QPainterPath> list;
     for (const QPointF middle : middles) {
-        path.addEllipse(middle, radius, radius);
+        list.emplace_back().addEllipse(middle, radius, radius);
     }
-    return path;
+    return list;
 }
 
 } // namespace
@@ -108,36 +106,37 @@ std::vector<QPointF> usualRailBolts(const EngineLayout& layout, const PlanGeomet
     return list;
 }
 
-QPainterPath railShape(const PlanGeometry& size, const std::vector<QPointF>& bolts) {
+std::vector<QPainterPath> railParts(const PlanGeometry& size, const std::vector<QPointF>& bolts) {
     const double w = size.railWidth;
     const double x1 = -size.overhang;
     const double x2 = size.length + size.overhang;
     const double y = size.across();
-    const QPainterPath outside = roundedBox(x1, -y, x2, y, 0.9 * w);
-    const QPainterPath inside = roundedBox(x1 + w, -y + w, x2 - w, y - w, 0.45 * w);
-    // Pads around the bolt holes: they swell outwards and inwards from the rail. All in one go: each pass through the
-    // clipper takes the whole path apart and together again.
-    const QPainterPath pads = discs(bolts, 0.72 * w);
-    return outside.subtracted(inside).united(pads);
+    QPainterPath rail = roundedBox(x1, -y, x2, y, 0.9 * w);
+    rail.addPath(roundedBox(x1 + w, -y + w, x2 - w, y - w, 0.45 * w)); // what lies inside is left out: odd-even
+    // Pads around the bolt holes: they swell outwards and inwards from the rail.
+    std::vector<QPainterPath> parts = discs(bolts, 0.72 * w);
+    parts.push_back(rail);
+    return parts;
 }
 
-QPainterPath capShape(const EngineLayout& layout, const PlanGeometry& size, int cap) {
+std::vector<QPainterPath> capParts(const EngineLayout& layout, const PlanGeometry& size, int cap) {
     const double x = inMillimetres(layout.capAt(cap));
     const double w = size.capHalfWidth;
     const double boss = std::max(1.25 * size.washer, w * 0.8);
     const double end =
         size.outermost + std::min(1.35 * size.washer, 0.9 * (size.railHalf - size.railWidth / 2 - size.outermost));
-    const QPainterPath path = roundedBox(x - w, -end, x + w, end, 0.3 * w);
-    if (boss <= w) {
-        return path;
-    }
-    std::vector<QPointF> studs;
-    for (const FastenerId f : layout.mainFasteners()) {
-        if (f.number == cap) {
-            studs.push_back(inPlan(layout.at(f)));
+    std::vector<QPainterPath> parts;
+    if (boss > w) {
+        std::vector<QPointF> studs;
+        for (const FastenerId f : layout.mainFasteners()) {
+            if (f.number == cap) {
+                studs.push_back(inPlan(layout.at(f)));
+            }
         }
+        parts = discs(studs, boss);
     }
-    return path.united(discs(studs, boss));
+    parts.push_back(roundedBox(x - w, -end, x + w, end, 0.3 * w));
+    return parts;
 }
 
 QPainterPath throwShape(const EngineLayout& layout, const PlanGeometry& size, int number) {
@@ -178,7 +177,7 @@ QPainterPath girdleShape(const EngineLayout& layout, const PlanGeometry& size, b
         openings.addPath(roundedBox(from, -side, to, side, 0.1 * size.spacing));
     }
     if (hasCutout) {
-        openings.addPath(discs({inPlan(layout.pickupAt())}, 1.45 * size.pickup));
+        openings.addEllipse(inPlan(layout.pickupAt()), 1.45 * size.pickup, 1.45 * size.pickup);
     }
     return plate.subtracted(openings);
 }

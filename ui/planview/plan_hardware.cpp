@@ -35,6 +35,23 @@ void paintStud(QPainter& painter, const PlanScene& scene, QPointF at, double was
     painter.drawArc(QRectF(at.x() - root, at.y() - root, 2 * root, 2 * root), 30 * 16, 270 * 16);
 }
 
+/// The outline and the inside of a body of several parts that overlap: every part is outlined twice as wide, and the
+/// inside of all of them laid over it, which leaves the outer half of the outline of all together. Uniting the parts
+/// first costs many times as much.
+void paintBody(QPainter& painter, const std::vector<QPainterPath>& parts, const PlanFrame& frame, QPen outline,
+               const QColor& inside) {
+    outline.setWidthF(2 * outline.widthF());
+    painter.setPen(outline);
+    painter.setBrush(Qt::NoBrush);
+    std::vector<QPainterPath> placed;
+    for (const QPainterPath& part : parts) {
+        painter.drawPath(placed.emplace_back(frame.at(part)));
+    }
+    for (const QPainterPath& part : placed) {
+        painter.fillPath(part, inside);
+    }
+}
+
 } // namespace
 
 void paintBlock(QPainter& painter, const PlanScene& scene, const Look& look) {
@@ -45,11 +62,7 @@ void paintBlock(QPainter& painter, const PlanScene& scene, const Look& look) {
     const std::vector<QPointF> bolts = counted == scene.content.rows.end()
                                            ? usualRailBolts(layout, scene.size)
                                            : rowPoints(layout, scene.size, FastenerKind::panRail, counted->second);
-    const QPainterPath rail = frame.at(railShape(scene.size, bolts));
-    painter.fillPath(rail, metal);
-    painter.setBrush(Qt::NoBrush);
-    painter.setPen(solid(look.ink, scene.line(2)));
-    drawContours(painter, rail);
+    paintBody(painter, railParts(scene.size, bolts), frame, solid(look.ink, scene.line(2)), metal);
 
     painter.setPen(solid(look.ink, scene.line(1)));
     const double hole = frame.at(0.3 * scene.size.railWidth);
@@ -88,10 +101,8 @@ void paintCrank(QPainter& painter, const PlanScene& scene, const Look& look) {
             painter.drawPath(frame.at(rodShape(layout, scene.size, rod)));
         }
     }
-    painter.setPen(solid(look.ink, scene.line(1.6)));
-    painter.setBrush(look.paper);
     for (int cap = 1; cap <= layout.caps(); ++cap) {
-        painter.drawPath(frame.at(capShape(layout, scene.size, cap)));
+        paintBody(painter, capParts(layout, scene.size, cap), frame, solid(look.ink, scene.line(1.6)), look.paper);
     }
     // Centre lines: the crank's axis, and the axis of each cap.
     QPen centre = solid(look.quiet, scene.line(0.9));

@@ -24,13 +24,14 @@ QString lastPerson(const Ledger& ledger) {
 
 } // namespace
 
-RecordSession::RecordSession(RecordFile file, const QString& path)
-    : m_file(std::move(file)), m_path(path), m_person(lastPerson(m_file.ledger())) {
+RecordSession::RecordSession(ReadRecord record)
+    : m_file(std::move(record.file)), m_path(std::move(record.path)), m_person(lastPerson(m_file.ledger())),
+      m_notice(std::move(record.notice)), m_upgradeProblem(std::move(record.upgradeProblem)) {
     m_facts = fold(m_file.ledger());
     assessAnew();
 }
 
-Result<std::unique_ptr<RecordSession>> RecordSession::open(const QString& path) {
+Result<ReadRecord> RecordSession::read(const QString& path) {
     QString notice;
     QString problem;
     if (const auto older = olderVersion(path.toStdString()); older && *older) {
@@ -48,10 +49,15 @@ Result<std::unique_ptr<RecordSession>> RecordSession::open(const QString& path) 
     if (!file) {
         return tl::unexpected(file.error());
     }
-    std::unique_ptr<RecordSession> session(new RecordSession(std::move(*file), path));
-    session->m_notice = notice;
-    session->m_upgradeProblem = problem;
-    return session;
+    return ReadRecord{std::move(*file), path, notice, problem};
+}
+
+Result<std::unique_ptr<RecordSession>> RecordSession::open(const QString& path) {
+    auto record = read(path);
+    if (!record) {
+        return tl::unexpected(record.error());
+    }
+    return std::make_unique<RecordSession>(std::move(*record));
 }
 
 Result<std::unique_ptr<RecordSession>> RecordSession::create(const QString& path, const QString& person,
@@ -84,7 +90,7 @@ Result<std::unique_ptr<RecordSession>> RecordSession::create(const QString& path
     if (!file) {
         return tl::unexpected(file.error());
     }
-    std::unique_ptr<RecordSession> session(new RecordSession(std::move(*file), path));
+    auto session = std::make_unique<RecordSession>(ReadRecord{std::move(*file), path, {}, {}});
     session->m_person = person.trimmed();
     if (auto ok = session->appendAll(std::move(beginning)); !ok) {
         session.reset();

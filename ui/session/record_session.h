@@ -19,6 +19,14 @@ struct Unstored {
     QByteArray bytes;
 };
 
+/// A record that was read and is not on any screen yet.
+struct ReadRecord {
+    RecordFile file;
+    QString path;
+    QString notice;         ///< what the person should know about how it was opened; mostly empty
+    QString upgradeProblem; ///< why it could not be brought to the present version; mostly empty
+};
+
 /// The one object that the screens share: an open record, who works on it, and what follows from it. It judges an
 /// entry, stores it, and announces the new assessment; nothing is shown before it is on disk. Entries that the disk
 /// refused are kept (`unstored()`), to be stored again or saved elsewhere.
@@ -29,6 +37,9 @@ public:
     /// an earlier version is brought to the present one first, with a dated copy kept beside it (see `notice`); where
     /// that fails it is opened read-only as it is.
     static Result<std::unique_ptr<RecordSession>> open(const QString& path);
+    /// The part of opening that needs no screen: it may run on a thread of its own while the window is built.
+    static Result<ReadRecord> read(const QString& path);
+    explicit RecordSession(ReadRecord record);
     /// A new record in `path` (not overwritten), begun by `person` from a template's drafts: one JSON entry a line, as
     /// `caprail append` takes them. With an empty template only the person is entered. Nothing is left on refusal.
     static Result<std::unique_ptr<RecordSession>>
@@ -98,7 +109,6 @@ signals:
     void moved();                            ///< the session goes on in another file
 
 private:
-    explicit RecordSession(RecordFile file, const QString& path);
     void assessAnew();
     Result<std::int64_t> refuseWith(const Problem&);
     Result<std::int64_t> enter(Unstored entry);

@@ -18,7 +18,7 @@ bool canJudge(const Facts& facts, const Check& check) {
     return check.state == CheckState::stale && canBeJudgedAgain(facts, check);
 }
 
-QString textOf(const Check& check, bool canBeJudged) {
+QString textOf(const Check& check) {
     QString text = sign(check.state) + QStringLiteral("  ") + QString::fromStdString(check.title) +
                    QStringLiteral(" — ") + stateWord(check.state);
     if (!check.sentence.empty()) {
@@ -26,7 +26,6 @@ QString textOf(const Check& check, bool canBeJudged) {
     }
     if (!check.remedy.empty()) {
         text += QStringLiteral("\n      → ") + QString::fromStdString(check.remedy);
-        text += canBeJudged ? QLatin1Char(' ') + ChecksView::tr("(J, or the context menu)") : QString();
     }
     return text;
 }
@@ -64,7 +63,10 @@ void ChecksView::refresh() {
         if (m_filter && !m_filter(check)) {
             continue;
         }
-        auto* item = new QListWidgetItem(textOf(check, canJudge(m_session.facts(), check)), this);
+        auto* item = new QListWidgetItem(textOf(check), this);
+        if (canJudge(m_session.facts(), check)) {
+            item->setToolTip(tr("J, or the context menu: say that the values stand, and judge it by the new numbers."));
+        }
         item->setData(codeRole, QString::fromStdString(check.code));
         item->setForeground(check.isGood() ? look.quiet : look.of(check.state));
         if (item->data(codeRole).toString() == selected) {

@@ -10,8 +10,8 @@ namespace caprail {
 PlaceHeading::PlaceHeading(QWidget* parent)
     : QWidget(parent), m_place(new QLabel(this)), m_figure(new QLabel(this)), m_words(new QLabel(this)),
       m_why(new QToolButton(this)) {
-    QFont place = font();
-    place.setPointSizeF(place.pointSizeF() * 1.5);
+    QFont place = font(); // that of the figures on the diagram
+    place.setPointSizeF(place.pointSizeF() * 1.3);
     place.setBold(true);
     m_place->setFont(place);
     QFont figure = font();

@@ -3,6 +3,8 @@
 
 #include <QCoreApplication>
 #include <engine/place.h>
+#include <ledger/entry_words.h>
+#include <ledger/qt_text.h>
 #include <stations/station_text.h>
 
 namespace caprail {
@@ -22,6 +24,9 @@ QString placeName(const QString& code) {
     constexpr QLatin1String throwWord("throw");
     if (code.startsWith(throwWord) && code.size() > throwWord.size() + 1) {
         return QCoreApplication::translate("PlanDrawing", "throw %1").arg(code.mid(throwWord.size() + 1));
+    }
+    if (const auto item = fromWord<TrialItem>(text)) {
+        return qtShown(*item);
     }
     return QCoreApplication::translate("PlanDrawing", text.c_str());
 }

@@ -140,14 +140,17 @@ void MainWindow::take(std::unique_ptr<RecordSession> session) {
 }
 
 bool MainWindow::openFile(const QString& path) {
-    auto session = RecordSession::open(path);
-    if (!session) {
+    return showRead(path, RecordSession::read(path));
+}
+
+bool MainWindow::showRead(const QString& path, Result<ReadRecord> record) {
+    if (!record) {
         show();
-        offerSalvage(*this, path, QString::fromStdString(session.error().sentence));
+        offerSalvage(*this, path, QString::fromStdString(record.error().sentence));
         return false;
     }
     MainWindow* window = m_session ? new MainWindow : this;
-    window->take(std::move(*session));
+    window->take(std::make_unique<RecordSession>(std::move(*record)));
     window->show();
     return true;
 }

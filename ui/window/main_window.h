@@ -29,6 +29,8 @@ public:
 
     /// Opens in this window when it holds no record yet, else in a new one. False: refused, and the sentence was shown.
     bool openFile(const QString& path);
+    /// The same with what reading the file gave.
+    bool showRead(const QString& path, Result<ReadRecord> record);
     /// Takes over a record that is open already.
     void take(std::unique_ptr<RecordSession> session);
     [[nodiscard]] RecordSession* session() const { return m_session.get(); }

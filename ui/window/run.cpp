@@ -3,6 +3,7 @@
 
 #include <QApplication>
 #include <QIcon>
+#include <future>
 #include <window/main_window.h>
 #include <window/shop_wiring.h>
 
@@ -24,13 +25,25 @@ int runShop(const QString& folder) {
     return QApplication::exec();
 }
 
-int runWindows(const QStringList& files) {
-    dress();
+MainWindow* firstWindow(const QStringList& files) {
+    // Reading takes about as long as the toolkit's first look at the fonts, which building the window sets off.
+    std::future<Result<ReadRecord>> reading;
+    if (!files.isEmpty()) {
+        reading = std::async(std::launch::async, [path = files.front()] { return RecordSession::read(path); });
+    }
     auto* first = new MainWindow;
-    for (const QString& file : files) {
+    if (reading.valid()) {
+        first->showRead(files.front(), reading.get());
+    }
+    for (const QString& file : files.mid(1)) {
         first->openFile(file);
     }
-    first->show();
+    return first;
+}
+
+int runWindows(const QStringList& files) {
+    dress();
+    firstWindow(files)->show();
     return QApplication::exec();
 }
 

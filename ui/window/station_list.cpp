@@ -27,21 +27,19 @@ StationList::StationList(RecordSession& session, QWidget* parent) : QListWidget(
     setAccessibleName(tr("Stations"));
     setFrameShape(QFrame::NoFrame);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    QFont large = font();
-    large.setPointSizeF(large.pointSizeF() * 1.1);
-    setFont(large);
+    const int rowHeight = 2 * fontMetrics().lineSpacing() + 2;
     int widest = 0;
     for (const auto& station : allWords<Station>()) {
         const QString text = QStringLiteral("↻  %1   00  ").arg(QString::fromStdString(shown(station.value)));
-        widest = std::max(widest, QFontMetrics(large).horizontalAdvance(text));
+        widest = std::max(widest, fontMetrics().horizontalAdvance(text));
     }
     setFixedWidth(widest + 24);
     for (const auto& station : allWords<Station>()) {
         auto* item = new QListWidgetItem(this);
         item->setData(Qt::UserRole, static_cast<int>(station.value));
-        item->setSizeHint({0, QFontMetrics(large).lineSpacing() * 2});
+        item->setSizeHint({0, rowHeight});
     }
-    setFixedHeight(count() * QFontMetrics(large).lineSpacing() * 2 + 2);
+    setFixedHeight(count() * rowHeight + 2);
     connect(this, &QListWidget::currentRowChanged, this, [this](int row) {
         if (row >= 0) {
             emit stationChosen(static_cast<Station>(item(row)->data(Qt::UserRole).toInt()));
