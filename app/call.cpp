@@ -5,6 +5,7 @@
 
 #include <QFile>
 #include <cstdio>
+#include <window/preferences.h>
 
 namespace caprail::verbs {
 
@@ -73,6 +74,8 @@ SheetOptions sheetOptions(const Call& call) {
     if (call.has("metric")) {
         options.units = {LengthUnit::millimetre, TorqueUnit::newtonMetre, '.'};
     }
+    // As the sheet speaks the chosen language, it writes the chosen mark.
+    options.units.decimalMark = Preferences::load().units.decimalMark;
     options.appVersion = QStringLiteral(CAPRAIL_VERSION);
     return options;
 }

@@ -3,11 +3,14 @@
 
 #include <QList>
 #include <QString>
+#include <algorithm>
 #include <array>
 #include <climits>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
+#include <iterator>
+#include <map>
 #include <sqlite3.h>
 #include <units/say.h>
 #include <utility>
@@ -176,6 +179,9 @@ std::vector<std::string> wordsIn(std::string_view typed) {
 struct ShopIndex::State {
     std::unique_ptr<Database> database;
     std::optional<Statement> put, putWords, dropWords, putFigures, dropFigures, find, search;
+    /// What each word of the last search found: who types another letter changes one word of it.
+    std::map<std::string, std::vector<std::int64_t>> found;
+    std::int64_t foundIn = 0; ///< SQLite's data_version at that time: another one when another program has written
 
     /// Prepares a statement the first time that it is needed.
     Result<Statement*> ready(std::optional<Statement>& statement, std::string_view sql) const {
@@ -197,6 +203,8 @@ struct ShopIndex::State {
         (*ready_)->bind(1, id);
         return (*ready_)->run();
     }
+    /// The rows that hold a word that begins with this one, in ascending order.
+    Result<std::vector<std::int64_t>> idsWith(const std::string& word);
 };
 
 ShopIndex::ShopIndex(std::unique_ptr<State> state) : m_state(std::move(state)) {}
@@ -302,12 +310,14 @@ Result<void> ShopIndex::together(const std::function<Result<void>()>& change) {
     }
     if (!done && m_state->database->inTransaction()) {
         (void)m_state->database->run("ROLLBACK");
+        m_state->found.clear();
     }
     return done;
 }
 
 Result<void> ShopIndex::put(ShopRow& row, const std::string& words, const RecordFigures& figures) {
     State& s = *m_state;
+    s.found.clear();
     auto ready = s.ready(
         s.put,
         "INSERT INTO record VALUES((SELECT id FROM record WHERE path = ?1),?1,?2,?3,?4,?5,?6,?7,?8,?9,?10,?11,?12,?13,"
@@ -368,6 +378,7 @@ Result<void> ShopIndex::put(ShopRow& row, const std::string& words, const Record
 
 Result<void> ShopIndex::remove(std::int64_t id) {
     State& s = *m_state;
+    s.found.clear();
     std::optional<Statement> dropRow;
     auto done = s.runWithId(dropRow, "DELETE FROM record WHERE id = ?", id);
     if (done) {
@@ -380,31 +391,60 @@ bool ShopIndex::hasWords(std::string_view typed) {
     return !wordsIn(typed).empty();
 }
 
-Result<std::vector<std::int64_t>> ShopIndex::search(std::string_view typed) {
-    std::string match;
-    for (const std::string& word : wordsIn(typed)) {
-        match += (match.empty() ? "\"" : " AND \"") + word + "\"*";
+Result<std::vector<std::int64_t>> ShopIndex::State::idsWith(const std::string& word) {
+    auto statement = ready(search, "SELECT rowid FROM search WHERE search MATCH ?");
+    if (!statement) {
+        return tl::unexpected(statement.error());
     }
+    const std::string match = "\"" + word + "\"*";
+    (*statement)->bind(1, std::string_view(match));
     std::vector<std::int64_t> ids;
-    if (match.empty()) {
-        return ids;
-    }
-    auto ready = m_state->ready(m_state->search, "SELECT rowid FROM search WHERE search MATCH ?");
-    if (!ready) {
-        return tl::unexpected(ready.error());
-    }
-    Statement& statement = **ready;
-    statement.bind(1, std::string_view(match));
-    auto more = statement.step();
+    auto more = (*statement)->step();
     while (more && *more) {
-        ids.push_back(statement.integer(0));
-        more = statement.step();
+        ids.push_back((*statement)->integer(0));
+        more = (*statement)->step();
     }
-    statement.reset();
+    (*statement)->reset();
     if (!more) {
         return tl::unexpected(more.error());
     }
-    return ids;
+    return ids; // FTS5 gives them in ascending order
+}
+
+Result<std::vector<std::int64_t>> ShopIndex::search(std::string_view typed) {
+    State& s = *m_state;
+    const auto version = s.database->integer("PRAGMA data_version");
+    if (!version) {
+        return tl::unexpected(version.error());
+    }
+    if (*version != s.foundIn) {
+        s.found.clear();
+        s.foundIn = *version;
+    }
+    std::map<std::string, std::vector<std::int64_t>> now;
+    for (const std::string& word : wordsIn(typed)) {
+        if (const auto known = s.found.find(word); known != s.found.end()) {
+            now.insert(s.found.extract(known));
+        } else if (!now.contains(word)) {
+            auto ids = s.idsWith(word);
+            if (!ids) {
+                return ids;
+            }
+            now.emplace(word, std::move(*ids));
+        }
+    }
+    s.found = std::move(now);
+    std::vector<std::int64_t> all;
+    for (auto hits = s.found.begin(); hits != s.found.end(); ++hits) {
+        if (hits == s.found.begin()) {
+            all = hits->second;
+            continue;
+        }
+        std::vector<std::int64_t> both;
+        std::ranges::set_intersection(all, hits->second, std::back_inserter(both));
+        all = std::move(both);
+    }
+    return all;
 }
 
 Result<void> ShopIndex::eachFigures(const std::function<void(std::int64_t id, RecordFigures figures)>& take) {

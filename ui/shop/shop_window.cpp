@@ -61,7 +61,14 @@ ShopWindow::ShopWindow(QWidget* parent)
     const int em = fontMetrics().averageCharWidth();
     const int widths[] = {19, 28, 19, 24, 7, 8, 27, 18, 23, 30};
     for (int column = 0; column < ShopModel::columns; ++column) {
-        m_table->setColumnWidth(column, widths[column] * em);
+        // No narrower than its name with the arrow of sorting, in the language that is spoken.
+        m_table->setColumnWidth(
+            column, std::max(widths[column] * em, m_table->horizontalHeader()->sectionSizeHint(column) + 2 * em));
+    }
+    for (const auto& state : allWords<JobState>()) {
+        m_table->setColumnWidth(ShopModel::state,
+                                std::max(m_table->columnWidth(ShopModel::state),
+                                         fontMetrics().horizontalAdvance(jobStateText(state.value)) + 3 * em));
     }
     m_table->horizontalHeader()->restoreState(QSettings().value("shop/columns").toByteArray());
     m_notice->setWordWrap(true);

@@ -70,6 +70,26 @@ TEST_F(Index, finds_words_by_their_beginning_in_any_case_and_without_accents) {
     EXPECT_THAT(search("vale six"), IsEmpty()) << "every word must be there";
 }
 
+TEST_F(Index, a_word_that_was_typed_before_finds_what_was_written_since_here_or_by_another_window) {
+    ShopIndex index = open();
+    const auto a = put(index, row("a.caprail", "x"), "Orrin Vale");
+    EXPECT_THAT(*index.search("vale or"), ElementsAre(a));
+    const auto b = put(index, row("b.caprail", "x"), "Vale and Orchard");
+    EXPECT_THAT(*index.search("vale or"), ElementsAre(a, b));
+    EXPECT_THAT(*index.search("vale vale orc"), ElementsAre(b));
+    ShopIndex other = open();
+    const auto c = put(other, row("c.caprail", "x"), "the Orchid, Vale");
+    EXPECT_THAT(*index.search("vale orc"), ElementsAre(b, c));
+    ASSERT_TRUE(other.remove(b));
+    EXPECT_THAT(*index.search("vale orc"), ElementsAre(c));
+    EXPECT_FALSE(index.together([&]() -> Result<void> {
+        put(index, row("d.caprail", "x"), "Orca Vale");
+        EXPECT_EQ(index.search("vale orc")->size(), 2U);
+        return refuse("no");
+    }));
+    EXPECT_THAT(*index.search("vale orc"), ElementsAre(c)) << "what was undone is not found";
+}
+
 TEST_F(Index, takes_what_is_typed_as_words_and_never_as_a_query) {
     ShopIndex index = open();
     put(index, row("a.caprail", "x"), "Orrin \"the wrench\" Vale");
