@@ -229,6 +229,9 @@ TEST_F(Window, the_bench_view_comes_and_goes_with_one_key) {
     ASSERT_TRUE(window->bench()->isActive());
     EXPECT_TRUE(window->bench()->isVisible());
     EXPECT_EQ(window->bench()->placeText(), "Cap 4 right");
+    const EntryField* field = window->bench()->field();
+    EXPECT_TRUE(QTest::qWaitFor([&] { return field->rect().contains(field->lineEdit()->geometry()); }, 2000))
+        << "the whole field is on the screen";
     picture(*window, "window-bench-view");
     QTest::keyClick(window->focusWidget(), Qt::Key_Escape);
     QApplication::processEvents();
