@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "command_line.h"
 
+#include "call.h"
 #include "verbs.h"
 
 #include <QFileInfo>
@@ -40,14 +41,12 @@ std::optional<int> runVerb(const QStringList& arguments) {
         return done;
     }
     if (first.startsWith(QLatin1Char('-'))) {
-        std::fputs(qPrintable("caprail: there is no option " + first + "\n" + verbs::usage()), stderr);
-        return wrongUsage;
+        return verbs::complain(wrongUsage, "there is no option " + first + "\n" + verbs::usage());
     }
     // A verb misspelt is no record to show in a window that a script would wait for.
     const bool isBareWord = std::ranges::all_of(first, [](QChar c) { return c.isLetter(); });
     if (isBareWord && !QFileInfo::exists(first)) {
-        std::fputs(qPrintable("caprail: there is no verb and no record “" + first + "”\n" + verbs::usage()), stderr);
-        return wrongUsage;
+        return verbs::complain(wrongUsage, "there is no verb and no record “" + first + "”\n" + verbs::usage());
     }
     return {};
 }

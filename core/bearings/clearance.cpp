@@ -52,7 +52,6 @@ BearingClearance summed(std::vector<StationReading> stations) {
     return {Length(toNearest(summary.mean)), summary.smallest, summary.largest, summary.range, std::move(stations)};
 }
 
-/// Bores less what fills them besides the journal, less the journal.
 /// What is said of a diameter that is not there, or cannot be; %1 is its station.
 struct DiameterWords {
     const char* missing;
@@ -63,6 +62,7 @@ constexpr DiameterWords ofBore{Core::mark("The bore is not measured: measure it 
 constexpr DiameterWords ofHousing{Core::mark("The housing is not measured: measure it with the cap at full torque."),
                                   Core::mark("The housing at station %1 must be above zero: enter the diameter.")};
 
+/// Bores less what fills them besides the journal, less the journal.
 Result<BearingClearance> lessJournal(std::span<const StationReading> bores, Length shells, const JournalShape& journal,
                                      const DiameterWords& words) {
     if (bores.empty()) {

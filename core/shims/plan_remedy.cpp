@@ -60,7 +60,7 @@ std::optional<Remedy> buy(const Case& c) {
         thickest = room;
     }
     changed.hi = solver::floorDivide(room.value() - 1, unit);
-    changed.lo = -solver::floorDivide(-(room - thickest).value(), unit);
+    changed.lo = solver::ceilDivide((room - thickest).value(), unit);
     changed.residualCounts = false;
     changed.most =
         c.request.largestStack == 0 ? changed.most : std::min(changed.most, std::max(0, c.request.largestStack - 1));
@@ -82,7 +82,7 @@ std::optional<Remedy> lapAway(const Case& c, Length proud) {
     const std::int64_t unit = c.checked.unit();
     solver::Place changed = c.checked.instance().places[c.place];
     const Length room = c.position().gap - wanted(c.request.band);
-    changed.lo = std::max(changed.lo, -solver::floorDivide(-room.value(), unit));
+    changed.lo = std::max(changed.lo, solver::ceilDivide(room.value(), unit));
     changed.hi = solver::floorDivide((room + proud).value(), unit);
     changed.residualCounts = false;
     const solver::Solution solution = solver::solve(c.checked.withPlace(c.place, changed), c.options.stop);

@@ -46,7 +46,7 @@ Result<void> writePhotos(const RecordFile& record, const fs::path& folder) {
         if (!bytes) {
             return tl::unexpected(bytes.error());
         }
-        if (auto written = writeText((folder / "photos" / photoName(entry, *photo)).string(), *bytes); !written) {
+        if (auto written = writeText((folder / photoName(entry, *photo)).string(), *bytes); !written) {
             return written;
         }
     }
@@ -90,7 +90,7 @@ Result<void> fill(const RecordFile& record, const fs::path& folder, const HandOv
             return done;
         }
     }
-    if (auto done = writePhotos(record, folder); !done) {
+    if (auto done = writePhotos(record, photosFolder(at("ledger.jsonl"))); !done) {
         return done;
     }
     return writeSums(folder);

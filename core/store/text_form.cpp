@@ -4,7 +4,7 @@
 #include <QDir>
 #include <QDirIterator>
 #include <QFile>
-#include <QFileInfo>
+#include <filesystem>
 #include <ledger/entry_json.h>
 #include <optional>
 #include <set>
@@ -20,11 +20,6 @@ namespace {
 
 /// A line may hold every text of an entry at its longest, each character escaped.
 constexpr qint64 longestLine = qint64{8} * 1024 * 1024;
-
-/// Where a hand-over keeps the photos of its ledger, under names for people.
-std::string photosFolder(const std::string& textPath) {
-    return QFileInfo(QString::fromStdString(textPath)).dir().filePath(QStringLiteral("photos")).toStdString();
-}
 
 Result<void> writeWhole(const std::string& path, const std::function<bool(QFile&)>& write) {
     return makeNewFile(path, [&](const std::string& unfinished) -> Result<void> {
@@ -148,6 +143,10 @@ Result<void> importInto(Database& database, QFile& text) {
 
 std::string attachmentsFolder(const std::string& textPath) {
     return textPath + ".attachments";
+}
+
+std::string photosFolder(const std::string& textPath) {
+    return (std::filesystem::path(textPath).parent_path() / "photos").string();
 }
 
 Result<void> exportLedger(const Ledger& ledger, const std::string& path) {

@@ -14,12 +14,14 @@ Result<void> exportLedger(const RecordFile& record, const std::string& path);
 
 /// Makes a new record from such a text. Lines that carry a seal are verified and keep it; lines without number or seal
 /// (typed by hand) get theirs. Every line needs kind, person and time. The bytes of attachments are taken from
-/// `attachmentsFolder(textPath)`, or by their hash from the folder `photos` beside the text, as a hand-over has them.
+/// `attachmentsFolder(textPath)`, or by their hash from `photosFolder(textPath)`.
 /// Refuses, naming the line, what cannot be read or does not fit its seal; refuses to overwrite; after a refusal
 /// nothing is left. Whether the entries make sense together is not judged here.
 Result<void> importLedger(const std::string& textPath, const std::string& newRecord);
 
 /// "x.jsonl.attachments" for "x.jsonl".
 std::string attachmentsFolder(const std::string& textPath);
+/// The folder "photos" beside the text: where a hand-over keeps them, under names for people.
+std::string photosFolder(const std::string& textPath);
 
 } // namespace caprail

@@ -21,7 +21,7 @@ using Result = tl::expected<T, Problem>;
 
 /// `return refuse("The kit has no shim S14: add it first.");`
 inline tl::unexpected<Problem> refuse(std::string sentence) {
-    return tl::unexpected<Problem>(Problem{std::move(sentence), false});
+    return tl::unexpected<Problem>(Problem{std::move(sentence)});
 }
 
 } // namespace caprail

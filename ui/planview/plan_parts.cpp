@@ -19,8 +19,8 @@ void crossLines(QPainter& painter, QPointF at, double reach) {
     painter.drawLine(at - QPointF(0, reach), at + QPointF(0, reach));
 }
 
-} // namespace
-
+/// Draws the outline of a path contour by contour: the cost of a stroke grows faster than its length, because Qt's
+/// rasterizer goes through all of it for every band of the picture.
 void drawContours(QPainter& painter, const QPainterPath& path) {
     QPainterPath contour;
     for (int i = 0; i < path.elementCount(); ++i) {
@@ -38,6 +38,8 @@ void drawContours(QPainter& painter, const QPainterPath& path) {
     }
     painter.drawPath(contour);
 }
+
+} // namespace
 
 void paintGirdleWash(QPainter& painter, const PlanScene& scene, const Look& look) {
     painter.fillPath(scene.plate, washed(look.accent, look.paper, 0.07));

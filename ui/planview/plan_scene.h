@@ -38,10 +38,6 @@ inline QPen solid(const QColor& colour, double width) {
     return {colour, width, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin};
 }
 
-/// Draws the outline of a path contour by contour: the cost of a stroke grows faster than its length, because Qt's
-/// rasterizer goes through all of it for every band of the picture.
-void drawContours(QPainter&, const QPainterPath&);
-
 /// The painters of the drawing's parts, in the order in which they are called.
 void paintBlock(QPainter&, const PlanScene&, const Look&); ///< pan rail, bolt holes, bulkheads
 void paintCrank(QPainter&, const PlanScene&, const Look&); ///< throws, rods, main caps, centre lines

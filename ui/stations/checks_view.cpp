@@ -77,7 +77,7 @@ void ChecksView::refresh() {
 }
 
 void ChecksView::go(QListWidgetItem* item) {
-    if (const Check* check = m_session.assessment().find(item->data(codeRole).toString().toStdString())) {
+    if (const Check* check = checkOf(item)) {
         m_session.goTo(Place(check->place)); // a copy: going there may bring a new assessment
     }
 }
@@ -96,19 +96,17 @@ void ChecksView::paintEvent(QPaintEvent* event) {
     }
 }
 
-const Check* ChecksView::current() const {
-    return currentItem() == nullptr
-               ? nullptr
-               : m_session.assessment().find(currentItem()->data(codeRole).toString().toStdString());
+const Check* ChecksView::checkOf(const QListWidgetItem* item) const {
+    return item == nullptr ? nullptr : m_session.assessment().find(coreText(item->data(codeRole).toString()));
 }
 
 void ChecksView::offer() {
-    const Check* check = current();
+    const Check* check = checkOf(currentItem());
     m_judge->setEnabled(check != nullptr && canJudge(m_session.facts(), *check));
 }
 
 void ChecksView::judgeAgain() {
-    const Check* check = current();
+    const Check* check = checkOf(currentItem());
     if (check == nullptr) {
         return;
     }

@@ -22,7 +22,8 @@ protected:
 
 private:
     void go(QListWidgetItem* item);
-    [[nodiscard]] const Check* current() const;
+    /// The check that a line shows; null without a line.
+    [[nodiscard]] const Check* checkOf(const QListWidgetItem* item) const;
     /// Whether the current check can be judged again.
     void offer();
     void judgeAgain();
