@@ -6,12 +6,18 @@
 #include <QCommandLineParser>
 #include <assessment/assessment.h>
 #include <sheet/sheet.h>
+#include <store/path_text.h>
 #include <store/record_file.h>
 
 namespace caprail::verbs {
 
-/// To standard output, as UTF-8.
-void print(const QString& text);
+/// To standard output, as UTF-8. What cannot be written there is told at the end, by `finish`; false from then on.
+bool print(const QString& text);
+/// Brings what was printed to where it goes, now; false when it did not arrive.
+bool flushPrinted();
+/// The exit code of the whole call: what a verb gave, unless something that it printed did not arrive (a full disk, a
+/// closed pipe); then that is said, and it is no success. Nothing can be printed afterwards.
+int finish(int exitCode);
 /// One sentence to standard error; gives back the exit code.
 int complain(ExitCode exitCode, const QString& sentence);
 /// As above, and names the place where the sentence does not.
@@ -27,6 +33,8 @@ public:
          std::initializer_list<QCommandLineOption> options);
     [[nodiscard]] bool isGood() const { return m_isGood; }
     [[nodiscard]] QString at(qsizetype i) const { return m_parser.positionalArguments().at(i); }
+    /// An argument as the bytes of a file's name.
+    [[nodiscard]] std::string path(qsizetype i) const { return pathBytes(at(i)); }
     [[nodiscard]] bool has(const char* option) const { return m_parser.isSet(QString::fromUtf8(option)); }
     [[nodiscard]] QString value(const char* option) const { return m_parser.value(QString::fromUtf8(option)); }
     [[nodiscard]] int refuseUsage() const;
@@ -37,7 +45,8 @@ private:
     bool m_isGood = false;
 };
 
-Result<QByteArray> readFile(const QString& path, qint64 largest = 64 * 1024 * 1024);
+/// Of at most 64 MiB. "-" is standard input.
+Result<QByteArray> readFile(const QString& path);
 
 /// A record opened for reading only, folded and assessed.
 struct Opened {
@@ -47,7 +56,11 @@ struct Opened {
 };
 Result<Opened> openRecord(const QString& path);
 
-/// Paper and units as `--letter` and `--metric` ask.
+/// Whether the sheet of the record `call.at(0)` may be written to `call.at(1)`: nothing when it may; otherwise it is
+/// complained about, and the exit code is given. The name must end in one of `endings` (".pdf", ".png").
+std::optional<int> refuseSheetPlace(const Call& call, const QStringList& endings);
+
+/// Paper and units as `--letter` and `--metric` ask, and whether an earlier sheet goes, as `--replace` does.
 SheetOptions sheetOptions(const Call& call);
 /// What a sheet of an opened record is made from; `assessment` in the units of the sheet. Both must outlive it.
 SheetSource sheetSource(const Opened& record, const Assessment& assessment);

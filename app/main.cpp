@@ -5,8 +5,9 @@
 #include <QApplication>
 #include <QIcon>
 #include <QLocale>
-#include <cstdio>
+#include <csignal>
 #include <session/language.h>
+#include <store/path_text.h>
 #include <window/run.h>
 
 namespace {
@@ -14,7 +15,7 @@ namespace {
 QStringList argumentsOf(int argc, char** argv) {
     QStringList list;
     for (int i = 1; i < argc; ++i) {
-        list << QString::fromLocal8Bit(argv[i]);
+        list << caprail::qtPath(argv[i]); // a file's name may be no text
     }
     return list;
 }
@@ -46,6 +47,8 @@ std::optional<int> runWithoutWindow(int argc, char** argv, const QStringList& ar
 } // namespace
 
 int main(int argc, char** argv) {
+    // A file that may not grow as large is refused in a sentence, like a full disk.
+    (void)std::signal(SIGXFSZ, SIG_IGN);
     const QStringList arguments = argumentsOf(argc, argv);
     const bool isShop = !arguments.isEmpty() && arguments.front() == QLatin1String("shop");
     const QString shopFolder = isShop ? caprail::verbs::shopWindowFolder(arguments.mid(1)) : QString();

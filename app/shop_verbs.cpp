@@ -99,7 +99,7 @@ int shop(const QStringList& arguments) {
     if (!call.isGood()) {
         return call.refuseUsage();
     }
-    const auto listing = listShop(cacheFolder(), call.at(0).toStdString(), call.value("search").toStdString());
+    const auto listing = listShop(cacheFolder(), call.path(0), call.value("search").toStdString());
     if (!listing) {
         return complain(unusable, call.at(0), listing.error());
     }
@@ -132,17 +132,20 @@ int handOver(const QStringList& arguments) {
     const SheetOptions options = sheetOptions(call);
     const Assessment assessment = assess(record->facts, options.units);
     const SheetSource source = sheetSource(*record, assessment);
-    const auto made = caprail::handOver(record->file, call.at(1).toStdString(),
+    const auto made = caprail::handOver(record->file, call.path(1),
                                         {options.units, call.has("csv"), [&](const std::string& pdfPath) {
-                                             return writeSheet(source, QString::fromStdString(pdfPath), options);
+                                             return writeSheet(source, qtPath(pdfPath), options);
                                          }});
     return made ? int(done) : complain(answerIsNo, call.at(1), made.error());
 }
 
 int sheetOfDifference(const QStringList& arguments) {
-    const Call call("sheet", arguments, 2, {flag("difference"), flag("letter"), flag("metric")});
+    const Call call("sheet", arguments, 2, {flag("difference"), flag("letter"), flag("metric"), flag("replace")});
     if (!call.isGood()) {
         return call.refuseUsage();
+    }
+    if (const auto refused = refuseSheetPlace(call, {QStringLiteral(".pdf")})) {
+        return *refused;
     }
     const auto record = openRecord(call.at(0));
     if (!record) {

@@ -6,9 +6,7 @@
 #include "plan_case.h"
 
 #include <QElapsedTimer>
-#include <QFile>
 #include <QJsonDocument>
-#include <cstdio>
 #include <ledger/entry_json.h>
 #include <session/record_session.h>
 #include <sheet/logo.h>
@@ -27,10 +25,11 @@ QString usage() {
         "caprail check FILE [--seal SHORT-FORM]              integrity, seals, version; whether a printed seal fits\n"
         "caprail sheet FILE OUT.pdf [--letter] [--metric] [--logo PICTURE]  the build sheet\n"
         "caprail sheet FILE OUT.png [the same]               its pages as pictures: OUT-1.png, OUT-2.png …\n"
+        "caprail sheet FILE OUT.pdf|OUT.png --replace        in the place of a sheet that was made before\n"
         "caprail sheet FILE OUT.pdf --difference             what is different since the build before\n"
         "caprail export FILE DIR                             tables as CSV\n"
         "caprail export FILE --ledger OUT.jsonl              the whole ledger, one JSON object a line\n"
-        "caprail import LEDGER.jsonl FILE                    a new record from such a ledger\n"
+        "caprail import LEDGER.jsonl FILE                    a new record from such a ledger; - reads standard input\n"
         "caprail append FILE ENTRY.json                      one entry, or one a line; - reads standard input\n"
         "caprail shop FOLDER [--list] [--json] [--search WORDS]  the records of a folder; else the window\n"
         "caprail handover FILE DIR [--csv] [--letter] [--metric]  the customer's folder: sheet, photos, ledger, "
@@ -101,7 +100,7 @@ int check(const QStringList& arguments) {
         }
         seal = std::move(*digits);
     }
-    const CheckReport report = checkFile(call.at(0).toStdString(), seal);
+    const CheckReport report = checkFile(call.path(0), seal);
     if (report.verdict == CheckVerdict::sound) {
         print(QStringLiteral("%1 is sound: %2 entries, %3 attachments, seal %4.\n")
                   .arg(call.at(0))
@@ -129,9 +128,12 @@ int sheet(const QStringList& arguments) {
     if (arguments.contains(QStringLiteral("--difference"))) {
         return sheetOfDifference(arguments);
     }
-    const Call call("sheet", arguments, 2, {flag("letter"), flag("metric"), valued("logo")});
+    const Call call("sheet", arguments, 2, {flag("letter"), flag("metric"), flag("replace"), valued("logo")});
     if (!call.isGood()) {
         return call.refuseUsage();
+    }
+    if (const auto refused = refuseSheetPlace(call, {QStringLiteral(".pdf"), QStringLiteral(".png")})) {
+        return *refused;
     }
     const auto record = openRecord(call.at(0));
     if (!record) {
@@ -164,13 +166,13 @@ int exportRecord(const QStringList& arguments) {
     if (!call.isGood()) {
         return call.refuseUsage();
     }
-    const auto file = RecordFile::open(call.at(0).toStdString(), OpenMode::readOnly);
+    const auto file = RecordFile::open(call.path(0), OpenMode::readOnly);
     if (!file) {
         return complain(unusable, call.at(0), file.error());
     }
     const QString target = isLedger ? call.value("ledger") : call.at(1);
     const auto written =
-        isLedger ? exportLedger(*file, target.toStdString()) : exportCsv(file->ledger(), target.toStdString());
+        isLedger ? exportLedger(*file, pathBytes(target)) : exportCsv(file->ledger(), pathBytes(target));
     return written ? int(done) : complain(answerIsNo, target, written.error());
 }
 
@@ -179,8 +181,17 @@ int importLedger(const QStringList& arguments) {
     if (!call.isGood()) {
         return call.refuseUsage();
     }
-    const auto made = caprail::importLedger(call.at(0).toStdString(), call.at(1).toStdString());
-    return made ? int(done) : complain(unusable, call.at(0), made.error());
+    const auto made = caprail::importLedger(call.at(0) == QLatin1String("-") ? "/dev/stdin" : call.path(0), call.path(1));
+    if (!made) {
+        return complain(unusable, call.at(0), made.error());
+    }
+    // A text that was cut off at the end of a line looks whole: these are what the person compares.
+    print(QStringLiteral("%1 was made: %2 entries, %3 attachments, seal %4.\n")
+              .arg(call.at(1))
+              .arg(made->entries)
+              .arg(made->attachments)
+              .arg(QString::fromStdString(shortForm(made->seal))));
+    return done;
 }
 
 int append(const QStringList& arguments) {
@@ -188,19 +199,9 @@ int append(const QStringList& arguments) {
     if (!call.isGood()) {
         return call.refuseUsage();
     }
-    QByteArray text;
-    if (call.at(1) == QLatin1String("-")) {
-        QFile input;
-        if (!input.open(stdin, QIODevice::ReadOnly)) {
-            return complain(unusable, QStringLiteral("standard input cannot be read."));
-        }
-        text = input.readAll();
-    } else {
-        auto read = readFile(call.at(1));
-        if (!read) {
-            return complain(unusable, call.at(1), read.error());
-        }
-        text = std::move(*read);
+    const auto text = readFile(call.at(1));
+    if (!text) {
+        return complain(unusable, call.at(1), text.error());
     }
     auto session = RecordSession::open(call.at(0));
     if (!session) {
@@ -210,9 +211,9 @@ int append(const QStringList& arguments) {
         return complain(answerIsNo, call.at(0) + QStringLiteral(": ") + (*session)->readOnlyReason());
     }
     // A single entry may stand over several lines; otherwise there is one a line.
-    const bool isOne = QJsonDocument::fromJson(text).isObject();
+    const bool isOne = QJsonDocument::fromJson(*text).isObject();
     int number = 0;
-    for (const QByteArray& line : isOne ? QList<QByteArray>{text} : text.split('\n')) {
+    for (const QByteArray& line : isOne ? QList<QByteArray>{*text} : text->split('\n')) {
         ++number;
         if (line.trimmed().isEmpty()) {
             continue;
@@ -230,7 +231,9 @@ int append(const QStringList& arguments) {
             return complain(answerIsNo, where, sequence.error());
         }
         print(QString::number(*sequence) + QLatin1Char('\n'));
-        std::fflush(stdout);
+        if (!flushPrinted()) {
+            return done; // it is stored, but nobody was told: nothing more is, and the end says why
+        }
     }
     return done;
 }

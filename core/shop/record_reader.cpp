@@ -153,15 +153,9 @@ Result<std::string> resolved(const std::string& path) {
 }
 
 template <class Read> FileFinding look(const std::string& path, Read read, FileReading whenGood) {
-    constexpr std::size_t longestForSqlite = 504; // 512 less the ending of a journal's name
     const auto real = resolved(path);
     if (!real) {
         return unreadable(real.error().sentence);
-    }
-    if (real->size() > longestForSqlite) {
-        return unreadable(
-            Core::say("%1 has a path too long to be opened (more than 504 bytes): move it to a folder less deep.",
-                      inQuotes(plainLine(path))));
     }
     if (hasJournal(*real)) {
         return beingWritten(plainLine(path));

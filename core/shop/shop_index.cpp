@@ -224,6 +224,17 @@ void ShopIndex::discard(const std::string& cacheFolder, const std::string& root)
     }
 }
 
+Result<ShopIndex> ShopIndex::inMemory(const std::string& root) {
+    auto database = Database::open(":memory:", Access::readWrite);
+    auto made = database ? makeTables(**database, root) : tl::unexpected(database.error());
+    if (!made) {
+        return tl::unexpected(made.error());
+    }
+    auto state = std::make_unique<State>();
+    state->database = std::move(*database);
+    return ShopIndex(std::move(state));
+}
+
 Result<ShopIndex> ShopIndex::open(const std::string& cacheFolder, const std::string& root) {
     const auto folder = madeFolder(cacheFolder);
     if (!folder) {

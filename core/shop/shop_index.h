@@ -26,6 +26,8 @@ public:
     /// Opens the index of a folder, or makes it. `cacheFolder` is made if need be, for its user alone; `root` is the
     /// folder's real path. Refuses when the cache cannot be written.
     static Result<ShopIndex> open(const std::string& cacheFolder, const std::string& root);
+    /// An index that is kept nowhere, for one listing where no cache can be written.
+    static Result<ShopIndex> inMemory(const std::string& root);
     /// Where the index of a folder lies.
     static std::string pathFor(const std::string& cacheFolder, const std::string& root);
     /// Takes an index away, so that the next `open` begins anew.

@@ -6,6 +6,7 @@
 #include <filesystem>
 #include <shop/entry_text.h>
 #include <store/database.h>
+#include <store/new_file.h>
 #include <units/say.h>
 
 namespace caprail {
@@ -177,11 +178,7 @@ Result<void> TemplateFolder::exportFile(std::string_view name, const std::string
     if (!t) {
         return refuse(Core::say("There is no template “%1” of the shop's own.", name));
     }
-    std::error_code error;
-    if (std::filesystem::exists(path, error)) {
-        return refuse(Core::say("%1 exists already: choose another name.", inQuotes(path)));
-    }
-    return writeText(path, toLines(*t));
+    return makeNewFile(path, toLines(*t));
 }
 
 } // namespace caprail

@@ -1,10 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <store/copies.h>
 
-#include <QFileInfo>
-#include <cerrno>
 #include <cstdio>
-#include <cstring>
+#include <filesystem>
 #include <store/check.h>
 #include <store/header.h>
 #include <store/new_file.h>
@@ -18,8 +16,8 @@ namespace caprail {
 namespace {
 
 bool exists(const std::string& path) {
-    const QFileInfo info(QString::fromStdString(path));
-    return info.exists() || info.isSymLink();
+    std::error_code error;
+    return std::filesystem::exists(std::filesystem::symlink_status(path, error));
 }
 
 /// Gives a damaged file a second name, which leaves the first as it is; a rename does where the disk has no such thing.
@@ -27,9 +25,10 @@ Result<void> keepUnderName(const std::string& record, const std::string& keptAs)
     if (exists(keptAs)) {
         return refuse(Core::say("%1 exists already and is not overwritten: choose another name.", inQuotes(keptAs)));
     }
-    if (::link(record.c_str(), keptAs.c_str()) != 0 && std::rename(record.c_str(), keptAs.c_str()) != 0) {
-        return refuse(
-            Core::say("%1 cannot be kept as %2: %3.", inQuotes(record), inQuotes(keptAs), std::strerror(errno)));
+    if (::link(record.c_str(), keptAs.c_str()) != 0) {
+        if (auto moved = moveToNewName(record, keptAs); !moved) {
+            return moved;
+        }
     }
     // A journal that stayed would be played back into the restored record.
     (void)std::rename((record + "-journal").c_str(), (keptAs + "-journal").c_str());
@@ -60,9 +59,8 @@ LedgerComparison compare(const Ledger& first, const Ledger& second) {
 }
 
 std::string datedBackupName(const std::string& record, Date day) {
-    const QFileInfo info(QString::fromStdString(record));
-    const std::string begins =
-        (info.absolutePath() + QLatin1Char('/') + info.completeBaseName()).toStdString() + " " + format(day);
+    const std::filesystem::path path(record);
+    const std::string begins = folderOf(record) + "/" + path.stem().string() + " " + format(day);
     std::string name = begins + ".caprail-backup";
     for (int n = 2; exists(name); ++n) {
         name = begins + " (" + std::to_string(n) + ").caprail-backup";

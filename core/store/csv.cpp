@@ -1,11 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <store/csv.h>
 
-#include <QDir>
-#include <QFile>
 #include <map>
-#include <store/database.h>
-#include <units/say.h>
+#include <store/new_file.h>
 
 namespace caprail {
 
@@ -72,29 +69,14 @@ std::string csvField(std::string_view text) {
 }
 
 Result<void> exportCsv(const Ledger& ledger, const std::string& folder) {
-    const QDir target(QString::fromStdString(folder));
-    if (!target.exists() && !QDir().mkpath(target.path())) {
-        return refuse(
-            Core::say("The folder %1 cannot be made: check its name and the rights to it.", inQuotes(folder)));
-    }
-    const auto tables = tablesOf(ledger);
-    const auto fileOf = [&](const std::string& name) { return target.filePath(QString::fromStdString(name + ".csv")); };
-    for (const auto& [name, text] : tables) {
-        if (QFile::exists(fileOf(name))) {
-            return refuse(Core::say("%1 exists already and is not overwritten: choose another folder.",
-                                    inQuotes(fileOf(name).toStdString())));
+    return makeNewFolder(folder, [&](const std::string& unfinished) -> Result<void> {
+        for (const auto& [name, text] : tablesOf(ledger)) {
+            if (auto written = writeInside(unfinished + "/" + name + ".csv", text); !written) {
+                return written;
+            }
         }
-    }
-    for (const auto& [name, text] : tables) {
-        QFile file(fileOf(name));
-        const auto size = static_cast<qint64>(text.size());
-        if (!file.open(QIODevice::WriteOnly | QIODevice::NewOnly) || file.write(text.data(), size) != size ||
-            !file.flush()) {
-            return refuse(Core::say("%1 cannot be written: %2.", inQuotes(fileOf(name).toStdString()),
-                                    file.errorString().toStdString()));
-        }
-    }
-    return {};
+        return {};
+    });
 }
 
 } // namespace caprail

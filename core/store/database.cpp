@@ -9,6 +9,8 @@ namespace caprail {
 
 namespace {
 
+constexpr std::size_t longestPath = 504; ///< SQLite's 512 bytes, less the ending of a journal's name
+
 /// A path as an SQLite URI that asks for no locks and no journal (sqlite.org/uri.html, section 3.3, from memory).
 std::string untouchedUri(const std::string& path) {
     constexpr std::string_view digits = "0123456789ABCDEF";
@@ -104,6 +106,11 @@ std::string_view Statement::bytes(int column) const {
 }
 
 Result<std::unique_ptr<Database>> Database::open(const std::string& path, Access access) {
+    if (path.size() > longestPath) {
+        return refuse(Core::say("%1 has a path too long to be opened: with what a record needs beside it, it would have "
+                                "more than 512 bytes. Choose a folder less deep.",
+                                inQuotes(path)));
+    }
     sqlite3* connection = nullptr;
     const int flags = SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_NOFOLLOW | SQLITE_OPEN_EXRESCODE |
                       (access == Access::readWrite ? SQLITE_OPEN_READWRITE : SQLITE_OPEN_READONLY) |

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <store/header.h>
 
-#include <QFileInfo>
 #include <algorithm>
 #include <array>
+#include <climits>
 #include <cstddef>
+#include <cstdlib>
+#include <filesystem>
 #include <memory>
 #include <sqlite3.h>
 #include <store/database.h>
@@ -90,7 +92,7 @@ HeaderFinding judgeHeader(std::string_view header, std::uint64_t size, const std
     return {FileKind::record, {}, version};
 }
 
-Result<HeaderFinding> readHeader(const std::string& path) {
+Result<FirstBytes> firstBytesOf(const std::string& path, std::size_t count) {
     // Read through SQLite's own file system layer: closing a file descriptor of our own would drop the locks that
     // another connection of this process holds on the file (sqlite.org/howtocorrupt.html, section 2.2).
     sqlite3_vfs* const vfs = sqlite3_vfs_find(nullptr);
@@ -104,12 +106,14 @@ Result<HeaderFinding> readHeader(const std::string& path) {
     auto* const file = reinterpret_cast<sqlite3_file*>(room.data());
     int code =
         vfs->xOpen(vfs, name.get(), file, SQLITE_OPEN_READONLY | SQLITE_OPEN_MAIN_DB | SQLITE_OPEN_NOFOLLOW, nullptr);
-    std::array<char, headerSize> bytes{};
+    FirstBytes first;
     sqlite3_int64 size = 0;
     if (code == SQLITE_OK) {
         code = file->pMethods->xFileSize(file, &size);
-        if (code == SQLITE_OK && size > 0) {
-            code = file->pMethods->xRead(file, bytes.data(), static_cast<int>(headerSize), 0);
+        first.size = static_cast<std::uint64_t>(size);
+        first.bytes.resize(std::min<std::uint64_t>(first.size, count));
+        if (code == SQLITE_OK && !first.bytes.empty()) {
+            code = file->pMethods->xRead(file, first.bytes.data(), static_cast<int>(first.bytes.size()), 0);
         }
     }
     if (file->pMethods != nullptr) {
@@ -118,19 +122,24 @@ Result<HeaderFinding> readHeader(const std::string& path) {
     if (code != SQLITE_OK && code != SQLITE_IOERR_SHORT_READ) {
         return refuse(sentenceFor(code, path, sqlite3_errstr(code)));
     }
-    const auto length = std::min(static_cast<std::uint64_t>(size), std::uint64_t{headerSize});
-    return judgeHeader({bytes.data(), static_cast<std::size_t>(length)}, static_cast<std::uint64_t>(size), path);
+    return first;
+}
+
+Result<HeaderFinding> readHeader(const std::string& path) {
+    const auto first = firstBytesOf(path, headerSize);
+    return first ? Result<HeaderFinding>(judgeHeader(first->bytes, first->size, path)) : tl::unexpected(first.error());
 }
 
 Result<std::string> resolveRecord(const std::string& path) {
-    const QFileInfo info(QString::fromStdString(path));
-    if (!info.exists()) {
+    std::array<char, PATH_MAX> real{};
+    if (::realpath(path.c_str(), real.data()) == nullptr) {
         return refuse(Core::say("There is no file %1: check its name and folder.", inQuotes(path)));
     }
-    if (!info.isFile()) {
+    std::error_code error;
+    if (!std::filesystem::is_regular_file(real.data(), error)) {
         return refuse(Core::say("%1 is no plain file: choose a file that ends in .caprail.", inQuotes(path)));
     }
-    return info.canonicalFilePath().toStdString();
+    return std::string(real.data());
 }
 
 } // namespace caprail

@@ -1,14 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <store/new_file.h>
 
-#include <QDir>
-#include <QFile>
-#include <QFileInfo>
-#include <QRegularExpression>
 #include <cerrno>
+#include <cstdio>
 #include <cstring>
 #include <fcntl.h>
+#include <filesystem>
 #include <store/database.h>
+#include <store/hidden_name.h>
 #include <sys/stat.h>
 #include <unistd.h>
 #include <units/say.h>
@@ -17,6 +16,8 @@ namespace caprail {
 
 namespace {
 
+namespace fs = std::filesystem;
+
 /// Removes what an unfinished attempt leaves, whatever way it ends.
 class Leftovers {
 public:
@@ -24,8 +25,9 @@ public:
     Leftovers(const Leftovers&) = delete;
     Leftovers& operator=(const Leftovers&) = delete;
     ~Leftovers() {
-        ::unlink(m_path.c_str());
-        ::unlink((m_path + "-journal").c_str());
+        std::error_code ignored;
+        fs::remove_all(m_path, ignored);
+        fs::remove(m_path + "-journal", ignored);
     }
 
 private:
@@ -36,40 +38,138 @@ std::string reason() {
     return std::strerror(errno);
 }
 
-/// Makes a file under a hidden name in the folder of `path`, fills and syncs it, and has it put in its place.
-Result<void> makeBeside(const std::string& path, const std::function<Result<void>(const std::string&)>& fill,
-                        const std::function<Result<void>(const std::string&)>& putInPlace) {
-    const std::string folder = folderOf(path);
-    if (!QFileInfo(QString::fromStdString(folder)).isDir()) {
-        return refuse(Core::say("There is no folder %1: make it first.", inQuotes(folder)));
+tl::unexpected<Problem> existsAlready(const std::string& path) {
+    return refuse(Core::say("%1 exists already and is not overwritten: choose another name.", inQuotes(path)));
+}
+
+bool stands(const std::string& path) {
+    struct stat status {};
+    return ::lstat(path.c_str(), &status) == 0;
+}
+
+/// The person knows the name that was asked for, not the one that it is made under.
+tl::unexpected<Problem> refusedFor(const std::string& path, const std::string& made, std::string sentence) {
+    for (auto at = sentence.find(made); at != std::string::npos; at = sentence.find(made, at + path.size())) {
+        sentence.replace(at, made.size(), path);
     }
-    const std::string name = QFileInfo(QString::fromStdString(path)).fileName().toStdString();
-    const std::string made = folder + "/." + name + "." + std::to_string(::getpid()) + ".new";
-    ::unlink(made.c_str()); // left by a dead process of the same number
+    return refuse(std::move(sentence));
+}
+
+Result<void> writeAll(int file, const std::string& path, std::string_view bytes) {
+    while (!bytes.empty()) {
+        const ssize_t written = ::write(file, bytes.data(), bytes.size());
+        if (written < 0 && errno == EINTR) {
+            continue;
+        }
+        if (written < 0) {
+            return refuse(Core::say("%1 cannot be written: %2.", inQuotes(path), reason()));
+        }
+        bytes.remove_prefix(static_cast<std::size_t>(written));
+    }
+    return {};
+}
+
+/// Writes bytes into the file that `flags` open or make, and closes it: a network folder may refuse only then.
+Result<void> writeInto(const std::string& path, int flags, std::string_view bytes) {
+    const int file = ::open(path.c_str(), O_WRONLY | O_NOFOLLOW | O_CLOEXEC | flags, 0666);
+    if (file < 0) {
+        return refuse(Core::say("%1 cannot be written: %2.", inQuotes(path), reason()));
+    }
+    auto done = writeAll(file, path, bytes);
+    if (::close(file) != 0 && done) {
+        done = refuse(Core::say("%1 cannot be written: %2.", inQuotes(path), reason()));
+    }
+    return done;
+}
+
+/// Renames to a name that is free; sets errno to EEXIST when it is not. A file system without that kind of rename has
+/// links; one without links either (some memory cards) gets the name reserved first.
+bool renameToNew(const std::string& from, const std::string& to) {
+    if (::renameat2(AT_FDCWD, from.c_str(), AT_FDCWD, to.c_str(), RENAME_NOREPLACE) == 0) {
+        return true;
+    }
+    if (errno != EINVAL && errno != ENOSYS && errno != EOPNOTSUPP) {
+        return false;
+    }
+    std::error_code error;
+    if (fs::is_directory(from, error)) {
+        // A folder's rename never takes the place of a file, nor of a folder that holds anything.
+        return ::rename(from.c_str(), to.c_str()) == 0;
+    }
+    if (::link(from.c_str(), to.c_str()) == 0) {
+        ::unlink(from.c_str());
+        return true;
+    }
+    if (errno == EEXIST) {
+        return false;
+    }
+    const int reserved = ::open(to.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_NOFOLLOW | O_CLOEXEC, 0666);
+    if (reserved < 0) {
+        return false;
+    }
+    ::close(reserved);
+    if (::rename(from.c_str(), to.c_str()) != 0) {
+        const int why = errno;
+        ::unlink(to.c_str());
+        errno = why;
+        return false;
+    }
+    return true;
+}
+
+/// Makes a file under a hidden name in the folder of `path`, fills and syncs it, and has it put in its place.
+Result<void> makeBeside(const std::string& path, const Fill& fill, const Fill& putInPlace) {
+    const MakingPlace place = makingPlace(path);
+    std::error_code error;
+    if (!fs::is_directory(place.folder, error)) {
+        return refuse(Core::say("There is no folder %1: make it first.", inQuotes(place.folder)));
+    }
+    removeLeft(place, LeftBy::deadOrUs);
+    const std::string made = hiddenPath(place);
     const int file = ::open(made.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_NOFOLLOW | O_CLOEXEC, 0666);
     if (file < 0) {
         return refuse(Core::say("%1 cannot be made: %2.", inQuotes(path), reason()));
     }
     ::close(file);
     const Leftovers leftovers(made);
-    if (auto filled = fill(made); !filled) {
-        // The person knows the name that was asked for, not the one that it is made under.
-        std::string sentence = filled.error().sentence;
-        if (const auto at = sentence.find(made); at != std::string::npos) {
-            sentence.replace(at, made.size(), path);
+    auto done = fill(made);
+    if (done) {
+        done = syncToDisk(made);
+    }
+    return done ? putInPlace(made) : refusedFor(path, made, done.error().sentence);
+}
+
+/// Syncs everything in a folder and the folder itself.
+Result<void> syncTree(const std::string& folder) {
+    std::error_code error;
+    for (fs::recursive_directory_iterator entry(folder, error); !error && entry != fs::recursive_directory_iterator();
+         entry.increment(error)) {
+        if (auto synced = syncToDisk(entry->path().string()); !synced) {
+            return synced;
         }
-        return refuse(sentence);
     }
-    if (auto synced = syncToDisk(made); !synced) {
-        return synced;
+    return error ? refuse(Core::say("%1 cannot be read back: %2.", inQuotes(folder), error.message()))
+                 : syncToDisk(folder);
+}
+
+Result<void> putFolderInPlace(const std::string& made, const std::string& path, const std::string& whole) {
+    // Over an empty folder a plain rename is right: the system refuses it when something has come into it meanwhile.
+    if (!renameToNew(made, whole) && (errno != EEXIST || ::rename(made.c_str(), whole.c_str()) != 0)) {
+        return errno == EEXIST || errno == ENOTEMPTY || errno == ENOTDIR
+                   ? Result<void>(existsAlready(path))
+                   : refuse(Core::say("%1 cannot be made: %2.", inQuotes(path), reason()));
     }
-    return putInPlace(made);
+    auto synced = syncToDisk(folderOf(whole));
+    if (!synced) {
+        (void)::rename(whole.c_str(), made.c_str()); // it might be gone after a power cut, so it is taken back
+    }
+    return synced;
 }
 
 } // namespace
 
 std::string folderOf(const std::string& path) {
-    return QFileInfo(QString::fromStdString(path)).absolutePath().toStdString();
+    return makingPlace(path).folder;
 }
 
 Result<void> syncToDisk(const std::string& path) {
@@ -83,16 +183,24 @@ Result<void> syncToDisk(const std::string& path) {
     return synced ? Result<void>() : refuse(Core::say("%1 cannot be put safely on the disk: %2.", inQuotes(path), why));
 }
 
-Result<void> makeNewFile(const std::string& path, const std::function<Result<void>(const std::string&)>& fill) {
-    const QFileInfo target(QString::fromStdString(path));
-    if (target.exists() || target.isSymLink()) {
-        return refuse(Core::say("%1 exists already and is not overwritten: choose another name.", inQuotes(path)));
+Result<void> moveToNewName(const std::string& from, const std::string& to) {
+    if (renameToNew(from, to)) {
+        return {};
+    }
+    return errno == EEXIST
+               ? Result<void>(existsAlready(to))
+               : refuse(Core::say("%1 cannot be kept as %2: %3.", inQuotes(from), inQuotes(to), reason()));
+}
+
+Result<void> makeNewFile(const std::string& path, const Fill& fill) {
+    if (stands(path)) {
+        removeLeft(makingPlace(path), LeftBy::deadOrUs);
+        return existsAlready(path);
     }
     return makeBeside(path, fill, [&](const std::string& made) -> Result<void> {
-        // QFile::rename never replaces a file that exists.
-        QFile finished(QString::fromStdString(made));
-        if (!finished.rename(target.absoluteFilePath())) {
-            return refuse(Core::say("%1 cannot be made: %2.", inQuotes(path), finished.errorString().toStdString()));
+        if (!renameToNew(made, path)) {
+            return errno == EEXIST ? Result<void>(existsAlready(path))
+                                   : refuse(Core::say("%1 cannot be made: %2.", inQuotes(path), reason()));
         }
         auto synced = syncToDisk(folderOf(path));
         if (!synced) {
@@ -102,7 +210,48 @@ Result<void> makeNewFile(const std::string& path, const std::function<Result<voi
     });
 }
 
-Result<void> replaceFile(const std::string& path, const std::function<Result<void>(const std::string&)>& fill) {
+Result<void> makeNewFile(const std::string& path, std::string_view bytes) {
+    return makeNewFile(path, [&](const std::string& unfinished) { return fillWith(unfinished, bytes); });
+}
+
+Result<void> makeNewFolder(const std::string& path, const Fill& fill) {
+    const MakingPlace place = makingPlace(path);
+    const std::string whole = (fs::path(place.folder) / place.name).string();
+    std::error_code error;
+    fs::create_directories(place.folder, error);
+    if (error) {
+        return refuse(Core::say("The folder %1 cannot be made (%2): check its name and the rights to it.",
+                                inQuotes(place.folder), error.message()));
+    }
+    removeLeft(place, LeftBy::deadOrUs);
+    if (stands(whole) && !(fs::is_directory(fs::symlink_status(whole, error)) && fs::is_empty(whole, error))) {
+        return refuse(Core::say("%1 exists already and is not empty: choose another folder.", inQuotes(path)));
+    }
+    const std::string made = hiddenPath(place);
+    if (::mkdir(made.c_str(), 0777) != 0) {
+        return refuse(Core::say("%1 cannot be made: %2.", inQuotes(path), reason()));
+    }
+    const Leftovers leftovers(made);
+    auto done = fill(made);
+    if (done) {
+        done = syncTree(made);
+    }
+    return done ? putFolderInPlace(made, path, whole) : refusedFor(path, made, done.error().sentence);
+}
+
+Result<void> writeInside(const std::string& path, std::string_view bytes) {
+    return writeInto(path, O_CREAT | O_EXCL, bytes);
+}
+
+Result<void> fillWith(const std::string& unfinished, std::string_view bytes) {
+    return writeInto(unfinished, O_TRUNC, bytes);
+}
+
+Result<void> addTo(const std::string& unfinished, std::string_view bytes) {
+    return writeInto(unfinished, O_APPEND, bytes);
+}
+
+Result<void> replaceFile(const std::string& path, const Fill& fill) {
     struct stat old {};
     if (::lstat(path.c_str(), &old) != 0 || !S_ISREG(old.st_mode)) {
         return refuse(Core::say("%1 is no file that could be replaced: choose another name.", inQuotes(path)));
@@ -119,15 +268,7 @@ Result<void> replaceFile(const std::string& path, const std::function<Result<voi
 }
 
 void removeUnfinished(const std::string& path) {
-    const QString name = QFileInfo(QString::fromStdString(path)).fileName();
-    const QRegularExpression unfinished(
-        QStringLiteral("^\\.%1\\.[0-9]+\\.new(-journal)?$").arg(QRegularExpression::escape(name)));
-    QDir folder(QString::fromStdString(folderOf(path)));
-    for (const QString& file : folder.entryList(QDir::Files | QDir::Hidden)) {
-        if (unfinished.match(file).hasMatch()) {
-            folder.remove(file);
-        }
-    }
+    removeLeft(makingPlace(path), LeftBy::anyone);
 }
 
 } // namespace caprail

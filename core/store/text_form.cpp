@@ -1,16 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <store/text_form.h>
 
-#include <QDir>
-#include <QDirIterator>
+#include <QCryptographicHash>
 #include <QFile>
+#include <cstdio>
 #include <filesystem>
+#include <fstream>
 #include <ledger/entry_json.h>
-#include <optional>
+#include <map>
 #include <set>
 #include <store/defences.h>
 #include <store/entry_rows.h>
+#include <store/kept_photos.h>
 #include <store/new_file.h>
+#include <store/read_file.h>
 #include <store/schema.h>
 #include <units/say.h>
 
@@ -19,22 +22,16 @@ namespace caprail {
 namespace {
 
 /// A line may hold every text of an entry at its longest, each character escaped.
-constexpr qint64 longestLine = qint64{8} * 1024 * 1024;
-
-Result<void> writeWhole(const std::string& path, const std::function<bool(QFile&)>& write) {
-    return makeNewFile(path, [&](const std::string& unfinished) -> Result<void> {
-        QFile file(QString::fromStdString(unfinished));
-        if (!file.open(QIODevice::WriteOnly) || !write(file) || !file.flush()) {
-            return refuse(Core::say("%1 cannot be written: %2.", inQuotes(path), file.errorString().toStdString()));
-        }
-        return {};
-    });
-}
+constexpr std::size_t longestLine = 8UL * 1024 * 1024;
+/// No record that this program can read gives a longer text.
+constexpr std::int64_t longestText = std::int64_t{2} * 1024 * 1024 * 1024;
+constexpr std::int64_t mostEmptyLines = 1'000'000;
+constexpr const char* sumsName = "SHA256SUMS"; ///< beside the ledger of a hand-over
 
 /// Adds the entries of a text to a record that is being made.
 class Importer {
 public:
-    Importer(Database& database, std::string textPath) : m_writer(database), m_textPath(std::move(textPath)) {}
+    Importer(Database& database, const std::string& textPath) : m_writer(database), m_photos(textPath) {}
 
     Result<void> add(std::string_view line) {
         auto draft = fromJson(line);
@@ -51,6 +48,11 @@ public:
             return refuse(Core::say("It has the number %1 where %2 must be.", *draft->sequence, m_sequence + 1));
         }
         const std::vector<Cell> cells = cellsOf(draft->body);
+        m_memory += sizeof(Entry) + line.size();
+        if (m_memory > largestLedger) {
+            return refuse(Core::say("There are more entries than a record may hold (%1 MiB of them).",
+                                    largestLedger / 1024 / 1024));
+        }
         auto entry = asStored({m_sequence + 1, *draft->time, draft->person, draft->body, {}}, cells);
         if (!entry) {
             return tl::unexpected(entry.error());
@@ -71,72 +73,138 @@ public:
         return m_writer.insert(*entry, cells);
     }
 
+    [[nodiscard]] Imported imported() const { return {m_sequence, m_attachments, m_seal}; }
+
 private:
     Result<void> addAttachment(const AttachmentAdded& added) {
         // The hash names a file: it must be one, not a path to somewhere else.
         if (auto hash = sealFromHex(added.sha256); !hash) {
             return refuse(Core::say("Its “sha256” is not 64 hexadecimal digits."));
         }
-        const std::string named = attachmentsFolder(m_textPath) + "/" + added.sha256;
-        if (QFile::exists(QString::fromStdString(named))) {
-            const auto bytes = bytesIn(QString::fromStdString(named), added);
-            return bytes ? m_writer.insertAttachment(added.sha256, *bytes)
-                         : refuse(Core::say("The bytes in %1 do not fit the hash and size of its attachment.",
-                                            inQuotes(named)));
+        // The same picture at two places is kept once.
+        if (const auto [before, isNew] = m_added.emplace(added.sha256, added.size); !isNew) {
+            return before->second == added.size
+                       ? Result<void>()
+                       : refuse(Core::say("Its attachment has another size than the same one before."));
         }
-        QDirIterator photos(QString::fromStdString(photosFolder(m_textPath)), QDir::Files);
-        while (photos.hasNext()) {
-            if (const auto bytes = bytesIn(photos.next(), added)) {
-                return m_writer.insertAttachment(added.sha256, *bytes);
-            }
-        }
-        return refuse(Core::say("The bytes of its attachment are neither in %1 nor among the files of %2: put them "
-                                "there.",
-                                inQuotes(named), inQuotes(photosFolder(m_textPath))));
-    }
-
-    /// The bytes of a file when they are the attachment's.
-    static std::optional<std::string> bytesIn(const QString& path, const AttachmentAdded& added) {
-        QFile file(path);
-        if (added.size > largestAttachment || file.size() != added.size || !file.open(QIODevice::ReadOnly)) {
-            return {};
-        }
-        std::string bytes = file.readAll().toStdString();
-        return sha256Hex(bytes) == added.sha256 ? std::optional(std::move(bytes)) : std::nullopt;
+        const auto bytes = m_photos.bytesOf(m_sequence + 1, added);
+        ++m_attachments;
+        return bytes ? m_writer.insertAttachment(added.sha256, *bytes) : tl::unexpected(bytes.error());
     }
 
     EntryWriter m_writer;
-    std::string m_textPath;
+    KeptPhotos m_photos;
+    std::map<std::string, std::int64_t> m_added; ///< hash and size
     Seal m_seal;
     std::int64_t m_sequence = 0;
+    std::int64_t m_attachments = 0;
+    std::size_t m_memory = 0; ///< of the entries, as they will be when the record is read
 };
 
-Result<void> importInto(Database& database, QFile& text) {
+Result<Imported> importInto(Database& database, LineReader& text, const std::string& textPath) {
     if (auto begun = database.run("BEGIN IMMEDIATE"); !begun) {
-        return begun;
+        return tl::unexpected(begun.error());
     }
-    Importer importer(database, text.fileName().toStdString());
-    for (std::int64_t number = 1; !text.atEnd(); ++number) {
-        const QByteArray line = text.readLine(longestLine);
-        const auto at = [&] {
-            return Core::say("%1, line %2", inQuotes(text.fileName().toStdString()), number) + ": ";
-        };
-        if (line.size() >= longestLine - 1) {
-            return refuse(at() + Core::say("the line is too long for an entry."));
+    Importer importer(database, textPath);
+    std::int64_t empty = 0;
+    std::string_view line;
+    for (std::int64_t number = 1;; ++number) {
+        const auto at = [&] { return Core::say("%1, line %2", inQuotes(textPath), number) + ": "; };
+        const auto more = text.next(line);
+        if (!more) {
+            return refuse(at() + more.error().sentence);
         }
-        if (line.isEmpty() && text.error() != QFileDevice::NoError) {
-            return refuse(at() + text.errorString().toStdString() + ".");
+        if (!*more) {
+            break;
         }
-        const QByteArray trimmed = line.trimmed();
-        if (trimmed.isEmpty()) {
+        const auto first = line.find_first_not_of(" \t\r");
+        if (first == std::string_view::npos) {
+            if (++empty > mostEmptyLines) {
+                return refuse(at() + Core::say("there are more than a million empty lines: this is no ledger."));
+            }
             continue;
         }
-        auto added = importer.add({trimmed.constData(), static_cast<std::size_t>(trimmed.size())});
+        auto added = importer.add(line.substr(first, line.find_last_not_of(" \t\r") + 1 - first));
         if (!added) {
             return refuse(at() + added.error().sentence);
         }
     }
-    return database.run("COMMIT");
+    if (importer.imported().entries == 0) {
+        return refuse(Core::say("%1 holds not one entry: name the text of a ledger.", inQuotes(textPath)));
+    }
+    auto done = database.run("COMMIT");
+    return done ? Result<Imported>(importer.imported()) : tl::unexpected(done.error());
+}
+
+/// A chain of seals knows nothing of its own end: a text that was cut off at the end of a line looks whole. Where the
+/// sums of a hand-over lie beside it, they tell.
+Result<void> fitsItsSum(const std::string& textPath) {
+    namespace fs = std::filesystem;
+    const fs::path path(textPath);
+    const std::string sums = (path.parent_path() / sumsName).string();
+    std::error_code error;
+    if (!fs::is_regular_file(sums, error) || !fs::is_regular_file(path, error)) {
+        return {};
+    }
+    std::ifstream in(sums);
+    std::string line;
+    std::string wanted;
+    while (wanted.empty() && std::getline(in, line)) {
+        if (line.size() > 66 && line.compare(64, 2, "  ") == 0 && line.substr(66) == path.filename().string()) {
+            wanted = line.substr(0, 64);
+        }
+    }
+    QFile text;
+    QCryptographicHash hash(QCryptographicHash::Sha256);
+    if (wanted.empty() ||
+        !text.open(std::fopen(textPath.c_str(), "rb"), QIODevice::ReadOnly, QFileDevice::AutoCloseHandle) ||
+        !hash.addData(&text)) {
+        return {}; // not named there; or what cannot be read is said when it is read
+    }
+    return hash.result().toHex().toStdString() == wanted
+               ? Result<void>()
+               : refuse(Core::say("%1 does not fit its sum in %2: it was cut off or altered after it was handed over. "
+                                  "Ask for it again.",
+                                  inQuotes(textPath), inQuotes(sums)));
+}
+
+/// Writes the bytes of attachments into a folder, each under its hash, as `write` does.
+Result<void> writeAttachments(const RecordFile& record, const std::set<std::string>& hashes, const std::string& folder,
+                              Result<void> (*write)(const std::string& path, std::string_view bytes)) {
+    for (const std::string& hash : hashes) {
+        const auto bytes = record.attachmentBytes(hash);
+        const auto done = bytes ? write(folder + "/" + hash, *bytes) : tl::unexpected(bytes.error());
+        if (!done) {
+            return done;
+        }
+    }
+    return {};
+}
+
+/// Gives the attachments that a folder lacks, when it holds nothing but attachments of an export that was cut off:
+/// plain files, each named by the hash of its bytes. Refuses every other folder.
+Result<void> takeOver(const std::string& folder, std::set<std::string>& hashes) {
+    namespace fs = std::filesystem;
+    std::error_code error;
+    for (fs::directory_iterator entry(folder, error); !error && entry != fs::directory_iterator();
+         entry.increment(error)) {
+        const std::string name = entry->path().filename().string();
+        const bool isPlain = entry->is_regular_file(error) && !entry->is_symlink(error);
+        const auto bytes = isPlain ? readWholeFile(entry->path().string(), largestAttachment)
+                                   : Result<std::string>(refuse(name));
+        if (!bytes || sha256Hex(*bytes) != name) {
+            return refuse(Core::say("The folder %1 exists already, and holds other files than an export that was cut "
+                                    "off would leave: choose another name.",
+                                    inQuotes(folder)));
+        }
+        hashes.erase(name);
+    }
+    return error ? refuse(Core::say("%1 cannot be read back: %2.", inQuotes(folder), error.message()))
+                 : Result<void>();
+}
+
+Result<void> makePart(const std::string& path, std::string_view bytes) {
+    return makeNewFile(path, bytes);
 }
 
 } // namespace
@@ -150,14 +218,20 @@ std::string photosFolder(const std::string& textPath) {
 }
 
 Result<void> exportLedger(const Ledger& ledger, const std::string& path) {
-    return writeWhole(path, [&](QFile& file) {
+    return makeNewFile(path, [&](const std::string& unfinished) -> Result<void> {
+        constexpr std::size_t atOnce = 1024UL * 1024;
+        std::string text;
         for (const Entry& entry : ledger.entries()) {
-            const std::string line = toJsonLine(entry) + '\n';
-            if (file.write(line.data(), static_cast<qint64>(line.size())) != static_cast<qint64>(line.size())) {
-                return false;
+            text += toJsonLine(entry) + '\n';
+            if (text.size() < atOnce) {
+                continue;
             }
+            if (auto written = addTo(unfinished, text); !written) {
+                return written;
+            }
+            text.clear();
         }
-        return true;
+        return addTo(unfinished, text);
     });
 }
 
@@ -168,48 +242,51 @@ Result<void> exportLedger(const RecordFile& record, const std::string& path) {
             hashes.insert(added->sha256);
         }
     }
-    const std::string folder = attachmentsFolder(path);
-    if (!hashes.empty() && !QDir().mkdir(QString::fromStdString(folder))) {
-        return refuse(
-            Core::say("The folder %1 cannot be made, or exists already: choose another name.", inQuotes(folder)));
+    std::error_code error;
+    if (hashes.empty() || std::filesystem::exists(std::filesystem::symlink_status(path, error))) {
+        return exportLedger(record.ledger(), path); // where the text exists, it is refused before its photos are made
     }
-    Result<void> done;
-    for (auto hash = hashes.begin(); done && hash != hashes.end(); ++hash) {
-        auto bytes = record.attachmentBytes(*hash);
-        done = bytes ? writeWhole(folder + "/" + *hash,
-                                  [&](QFile& file) {
-                                      const auto size = static_cast<qint64>(bytes->size());
-                                      return file.write(bytes->data(), size) == size;
-                                  })
-                     : tl::unexpected(bytes.error());
+    // The photos first: a text without them would look whole. What a killed export left of them is taken over.
+    const std::string folder = attachmentsFolder(path);
+    const bool isNew = !std::filesystem::exists(std::filesystem::symlink_status(folder, error));
+    auto done = isNew ? makeNewFolder(folder, [&](const std::string& unfinished) {
+        return writeAttachments(record, hashes, unfinished, &writeInside);
+    })
+                      : takeOver(folder, hashes);
+    if (done && !isNew) {
+        done = writeAttachments(record, hashes, folder, &makePart);
     }
     if (done) {
         done = exportLedger(record.ledger(), path);
-    }
-    if (!done && !hashes.empty()) {
-        QDir(QString::fromStdString(folder)).removeRecursively(); // it was made above
+        if (!done && isNew) {
+            std::filesystem::remove_all(folder, error); // it was made above
+        }
     }
     return done;
 }
 
-Result<void> importLedger(const std::string& textPath, const std::string& newRecord) {
-    QFile text(QString::fromStdString(textPath));
-    if (!text.open(QIODevice::ReadOnly)) {
-        return refuse(Core::say("%1 cannot be read: %2.", inQuotes(textPath), text.errorString().toStdString()));
+Result<Imported> importLedger(const std::string& textPath, const std::string& newRecord) {
+    auto text = LineReader::open(textPath, longestLine, longestText);
+    if (!text) {
+        return tl::unexpected(text.error());
     }
-    return makeNewFile(newRecord, [&](const std::string& unfinished) -> Result<void> {
+    Imported imported;
+    auto made = makeNewFile(newRecord, [&](const std::string& unfinished) -> Result<void> {
         auto database = Database::open(unfinished, Access::readWrite);
-        if (!database) {
-            return tl::unexpected(database.error());
-        }
-        if (auto done = defend(**database); !done) {
+        auto done = database ? fitsItsSum(textPath) : tl::unexpected(database.error());
+        done = done ? defend(**database) : done;
+        done = done ? createSchema(**database) : done;
+        if (!done) {
             return done;
         }
-        if (auto done = createSchema(**database); !done) {
-            return done;
+        const auto taken = importInto(**database, *text, textPath);
+        if (!taken) {
+            return tl::unexpected(taken.error());
         }
-        return importInto(**database, text);
+        imported = *taken;
+        return {};
     });
+    return made ? Result<Imported>(imported) : tl::unexpected(made.error());
 }
 
 } // namespace caprail

@@ -9,15 +9,26 @@ namespace caprail {
 /// Refuses to overwrite; after a refusal nothing is left.
 Result<void> exportLedger(const Ledger& ledger, const std::string& path);
 /// As above, and the bytes of the attachments, each in a file named by its hash in the folder
-/// `attachmentsFolder(path)`, which is made only when there are any.
+/// `attachmentsFolder(path)`, which is made only when there are any, and before the text, so that there is never a text
+/// without its photos. Such a folder that an export left which was killed is taken over; any other is refused.
 Result<void> exportLedger(const RecordFile& record, const std::string& path);
 
-/// Makes a new record from such a text. Lines that carry a seal are verified and keep it; lines without number or seal
+/// What was made of a text. The chain of seals does not tell whether its end was cut off: the person compares these
+/// with the sheet.
+struct Imported {
+    std::int64_t entries = 0;
+    std::int64_t attachments = 0;
+    Seal seal; ///< of the last entry
+};
+
+/// Makes a new record from such a text, which may come through a pipe and is read to its end. Lines that carry a seal are verified and keep it; lines without number or seal
 /// (typed by hand) get theirs. Every line needs kind, person and time. The bytes of attachments are taken from
 /// `attachmentsFolder(textPath)`, or by their hash from `photosFolder(textPath)`.
 /// Refuses, naming the line, what cannot be read or does not fit its seal; refuses to overwrite; after a refusal
-/// nothing is left. Whether the entries make sense together is not judged here.
-Result<void> importLedger(const std::string& textPath, const std::string& newRecord);
+/// nothing is left. Also refused: a text without one entry, one that goes on for longer than a record could hold, and
+/// one that does not fit its sum in a file `SHA256SUMS` beside it, as a hand-over has one. Whether the entries make sense
+/// together is not judged here.
+Result<Imported> importLedger(const std::string& textPath, const std::string& newRecord);
 
 /// "x.jsonl.attachments" for "x.jsonl".
 std::string attachmentsFolder(const std::string& textPath);

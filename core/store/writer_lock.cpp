@@ -2,10 +2,10 @@
 #include <store/writer_lock.h>
 
 #include <QFile>
-#include <QFileInfo>
 #include <QLockFile>
 #include <chrono>
 #include <store/database.h>
+#include <store/hidden_name.h>
 #include <store/record_place.h>
 #include <thread>
 #include <units/say.h>
@@ -13,13 +13,19 @@
 namespace caprail {
 
 std::string lockPath(const std::string& path) {
-    const QFileInfo info(QString::fromStdString(path));
-    return (info.absolutePath() + QStringLiteral("/.") + info.fileName() + QStringLiteral(".lock")).toStdString();
+    const MakingPlace place = makingPlace(path);
+    return place.folder + "/." + place.name + ".lock";
 }
 
 Result<WriterLock> WriterLock::take(const std::string& path) {
     if (auto allowed = mayWrite(path); !allowed) {
         return tl::unexpected(allowed.error());
+    }
+    if (!isPlainUtf8(path)) {
+        // The lock's name would be another one than the file's.
+        return refuse(Core::say("%1 can only be read: its name or its folder's holds bytes that are no text (not UTF-8). "
+                                "Rename it to write to it.",
+                                inQuotes(path)));
     }
     auto lock = std::make_unique<QLockFile>(QString::fromStdString(lockPath(path)));
     lock->setStaleLockTime(0); // never by age: a build goes on for hours. A dead holder is known by its process.

@@ -6,6 +6,7 @@
 #include <ledger/entry_json.h>
 #include <ledger/history_line.h>
 #include <store/copies.h>
+#include <store/path_text.h>
 #include <store/upgrade.h>
 #include <units/say.h>
 
@@ -34,9 +35,9 @@ RecordSession::RecordSession(ReadRecord record)
 Result<ReadRecord> RecordSession::read(const QString& path) {
     QString notice;
     QString problem;
-    if (const auto older = olderVersion(path.toStdString()); older && *older) {
-        const std::string kept = datedBackupName(path.toStdString(), dateOf(now()));
-        if (const auto upgraded = upgradeRecord(path.toStdString(), kept); upgraded) {
+    if (const auto older = olderVersion(pathBytes(path)); older && *older) {
+        const std::string kept = datedBackupName(pathBytes(path), dateOf(now()));
+        if (const auto upgraded = upgradeRecord(pathBytes(path), kept); upgraded) {
             notice =
                 tr("This record was written by an earlier version of the program and was brought up to date. As it "
                    "was, it is kept in %1.")
@@ -45,7 +46,7 @@ Result<ReadRecord> RecordSession::read(const QString& path) {
             problem = QString::fromStdString(upgraded.error().sentence);
         }
     }
-    auto file = RecordFile::open(path.toStdString(), OpenMode::readWrite);
+    auto file = RecordFile::open(pathBytes(path), OpenMode::readWrite);
     if (!file) {
         return tl::unexpected(file.error());
     }
@@ -86,7 +87,7 @@ Result<std::unique_ptr<RecordSession>> RecordSession::create(const QString& path
         }
         apply(facts, trial.append(now(), who, body));
     }
-    auto file = RecordFile::create(path.toStdString());
+    auto file = RecordFile::create(pathBytes(path));
     if (!file) {
         return tl::unexpected(file.error());
     }
@@ -237,11 +238,11 @@ void RecordSession::dropUnstored() {
 }
 
 Result<QStringList> RecordSession::moveTo(const QString& path) {
-    const auto saved = m_file.saveElsewhere(path.toStdString());
+    const auto saved = m_file.saveElsewhere(pathBytes(path));
     if (!saved) {
         return tl::unexpected(saved.error());
     }
-    auto file = RecordFile::open(path.toStdString(), OpenMode::readWrite);
+    auto file = RecordFile::open(pathBytes(path), OpenMode::readWrite);
     if (!file) {
         return tl::unexpected(file.error());
     }
@@ -262,7 +263,7 @@ Result<QStringList> RecordSession::moveTo(const QString& path) {
 
 Result<QString> RecordSession::restoreFrom(const QString& copy) {
     const std::string kept = datedBackupName(m_file.path(), dateOf(now()));
-    if (auto restored = m_file.restoreFrom(copy.toStdString(), kept); !restored) {
+    if (auto restored = m_file.restoreFrom(pathBytes(copy), kept); !restored) {
         return tl::unexpected(restored.error());
     }
     if (const auto older = olderVersion(m_file.path()); older && *older) {

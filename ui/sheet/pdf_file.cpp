@@ -2,14 +2,14 @@
 #include <sheet/pdf_file.h>
 
 #include <QBuffer>
-#include <QFileInfo>
 #include <QPainter>
 #include <QPdfWriter>
 #include <QRegularExpression>
-#include <QSaveFile>
 #include <QXmlStreamWriter>
 #include <sheet/sheet_text.h>
 #include <sheet/sheet_type.h>
+#include <store/output_file.h>
+#include <store/path_text.h>
 
 namespace caprail::sheet {
 
@@ -155,23 +155,13 @@ QByteArray withProperties(const QByteArray& pdf, const PdfProperties& properties
     return out;
 }
 
-Result<void> writePdf(const QString& path, const PdfProperties& properties, QPageSize::PageSizeId paper, int pages,
-                      const std::function<void(QPainter&, int)>& paint) {
-    QSaveFile file(path);
-    const auto refused = [&] {
-        return refuse(Sheet::tr("“%1” cannot be written (%2): choose another folder or name, or free some space.")
-                          .arg(QFileInfo(path).fileName(), file.errorString())
-                          .toStdString());
-    };
-    // Opened first: there is no point in painting what cannot be kept.
-    if (!file.open(QIODevice::WriteOnly)) {
-        return refused();
-    }
-    const QByteArray pdf = withProperties(paintedPdf(properties, paper, pages, paint), properties);
-    if (file.write(pdf) != pdf.size() || !file.commit()) {
-        return refused();
-    }
-    return {};
+Result<void> writePdf(const QString& path, bool mayReplace, const PdfProperties& properties,
+                      QPageSize::PageSizeId paper, int pages, const std::function<void(QPainter&, int)>& paint) {
+    // Painted only once a file could be made: there is no point in painting what cannot be kept.
+    return writeOutput(pathBytes(path), OutputSort::sheet, mayReplace, [&](const std::string& unfinished) {
+        const QByteArray pdf = withProperties(paintedPdf(properties, paper, pages, paint), properties);
+        return fillWith(unfinished, {pdf.constData(), static_cast<std::size_t>(pdf.size())});
+    });
 }
 
 } // namespace caprail::sheet

@@ -20,10 +20,10 @@ struct PdfProperties {
 };
 
 /// Paints `pages` pages by `paint(painter, index from 0)`, whose unit is the sheet's and whose origin is the corner of
-/// the paper, and writes them to `path` at once: an existing file stays as it is until the new one is complete.
-/// Refuses, naming the file, when it cannot be written.
-Result<void> writePdf(const QString& path, const PdfProperties& properties, QPageSize::PageSizeId paper, int pages,
-                      const std::function<void(QPainter&, int)>& paint);
+/// the paper, and writes them to `path` at once: an earlier sheet stays as it is until the new one is complete, and is
+/// replaced only where `mayReplace`. Refuses, naming the file, what cannot be written and what store/output_file.h does.
+Result<void> writePdf(const QString& path, bool mayReplace, const PdfProperties& properties,
+                      QPageSize::PageSizeId paper, int pages, const std::function<void(QPainter&, int)>& paint);
 
 /// The XMP metadata (ISO 16684-1) that PDF/A-1b asks for (ISO 19005-1, 6.7), saying the same as the file's properties.
 QByteArray xmpFor(const PdfProperties& properties);

@@ -15,6 +15,7 @@
 #include <session/look.h>
 #include <shop/entry_text.h>
 #include <shop_ui/across_chart.h>
+#include <store/path_text.h>
 #include <unordered_map>
 
 namespace caprail {
@@ -250,7 +251,7 @@ void AcrossWindow::save(const std::string& csv, const QString& name) {
     if (path.isEmpty()) {
         return;
     }
-    if (const auto written = writeText(path.toStdString(), csv); !written) {
+    if (const auto written = writeText(pathBytes(path), csv); !written) {
         QMessageBox::warning(this, tr("Caprail"), QString::fromStdString(written.error().sentence));
     }
 }

@@ -14,7 +14,6 @@
 #include <QMessageBox>
 #include <QProgressBar>
 #include <QPushButton>
-#include <QSaveFile>
 #include <QSettings>
 #include <QStandardPaths>
 #include <QStatusBar>
@@ -26,6 +25,8 @@
 #include <shop_ui/shop_delegate.h>
 #include <shop_ui/shop_watcher.h>
 #include <shop_ui/template_dialogs.h>
+#include <shop/entry_text.h>
+#include <store/path_text.h>
 
 namespace caprail {
 
@@ -174,7 +175,7 @@ std::string ShopWindow::cacheFolder() {
 }
 
 void ShopWindow::showFolder(const QString& folder) {
-    const auto real = realFolder(folder.toStdString());
+    const auto real = realFolder(pathBytes(folder));
     m_watcher.reset();
     m_index.reset();
     m_waiting.clear();
@@ -185,7 +186,7 @@ void ShopWindow::showFolder(const QString& folder) {
     m_place->setText(QDir::toNativeSeparators(folder));
     m_place->setToolTip(m_place->text());
     // What is known of a folder that cannot be reached now is still listed.
-    const std::string root = real ? *real : QDir(folder).absolutePath().toStdString();
+    const std::string root = real ? *real : pathBytes(QDir(folder).absolutePath());
     tell(real ? QString() : QString::fromStdString(real.error().sentence));
     m_watcher = std::make_unique<ShopWatcher>(cacheFolder(), root);
     const ShopWatcher* watcher = m_watcher.get();
@@ -309,14 +310,7 @@ void ShopWindow::open(const QModelIndex& index) {
         return;
     }
     const std::string path = m_watcher->root() + "/" + row->file.path;
-    if (!isPlainUtf8(path)) {
-        QMessageBox::warning(
-            this, tr("This record was not opened"),
-            tr("The name of %1 holds bytes that are no text (not UTF-8): rename the file, then open it.")
-                .arg(QString::fromStdString(plainLine(row->file.path))));
-        return;
-    }
-    emit openRequested(QString::fromStdString(path));
+    emit openRequested(qtPath(path));
 }
 
 void ShopWindow::takeReport(const ScanReport& report) {
@@ -393,11 +387,8 @@ void ShopWindow::saveList() {
     if (path.isEmpty()) {
         return;
     }
-    QSaveFile file(path);
-    const QByteArray csv = m_model->toCsv();
-    if (!file.open(QIODevice::WriteOnly) || file.write(csv) != csv.size() || !file.commit()) {
-        QMessageBox::warning(this, tr("Caprail"),
-                             tr("%1 cannot be written (%2): choose another place.").arg(path, file.errorString()));
+    if (const auto written = writeText(pathBytes(path), m_model->toCsv().toStdString()); !written) {
+        QMessageBox::warning(this, tr("Caprail"), QString::fromStdString(written.error().sentence));
     }
 }
 

@@ -21,6 +21,7 @@
 #include <stations/engine_layout.h>
 #include <stations/engine_people.h>
 #include <stations/engine_station.h>
+#include <store/path_text.h>
 
 namespace caprail {
 
@@ -236,7 +237,7 @@ void TemplatesDialog::importFile() {
     if (path.isEmpty()) {
         return;
     }
-    const auto imported = ownTemplates().importFile(path.toStdString());
+    const auto imported = ownTemplates().importFile(pathBytes(path));
     if (!imported) {
         complain(imported.error());
         return;
@@ -252,7 +253,7 @@ void TemplatesDialog::exportFile() {
     if (path.isEmpty()) {
         return;
     }
-    if (const auto written = ownTemplates().exportFile(name.toStdString(), path.toStdString()); !written) {
+    if (const auto written = ownTemplates().exportFile(name.toStdString(), pathBytes(path)); !written) {
         complain(written.error());
     }
 }

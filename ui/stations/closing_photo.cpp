@@ -3,8 +3,8 @@
 
 #include <QBuffer>
 #include <QFileInfo>
-#include <QImageReader>
 #include <ledger/entry.h>
+#include <session/picture.h>
 #include <stations/station_text.h>
 #include <units/say.h>
 
@@ -43,17 +43,12 @@ Result<PreparedPhoto> preparePhoto(const QByteArray& original, const QString& fi
     if (original.size() > largestOriginal) {
         return refuse(Core::say("“%1” is larger than 60 MB: take a smaller picture of it.", coreText(fileName)));
     }
-    QByteArray bytes = original;
-    QBuffer buffer(&bytes);
-    buffer.open(QIODevice::ReadOnly);
-    QImageReader reader(&buffer);
-    reader.setAutoTransform(true);
-    const QImage picture = reader.read();
-    if (picture.isNull()) {
-        return refuse(
-            Core::say("“%1” cannot be read as a picture: save it as JPEG or PNG and add that.", coreText(fileName)));
+    const auto picture = readPicture(original);
+    if (!picture) {
+        return refuse(Core::say("“%1” cannot be taken: %2. Save it as JPEG or PNG and add that.", coreText(fileName),
+                                picture.error().sentence));
     }
-    return prepared(picture, original, fileName);
+    return prepared(*picture, original, fileName);
 }
 
 Result<PreparedPhoto> preparePhoto(const QImage& picture, const QString& fileName) {

@@ -19,8 +19,8 @@ inline constexpr int longestPhotoSide = 1600;
 inline constexpr std::int64_t largeAttachments = 15'000'000;
 
 /// Scales a photo down to `longestPhotoSide` (never up), turned upright after its own note of orientation, as JPEG, or
-/// as PNG where it has transparency. The original's SHA-256 is kept. Refuses bytes that are no picture, and originals
-/// above 60 MB.
+/// as PNG where it has transparency. The original's SHA-256 is kept. Refuses bytes that are no picture of the
+/// kinds that session/picture.h reads, and originals above 60 MB.
 Result<PreparedPhoto> preparePhoto(const QByteArray& original, const QString& fileName);
 /// As above for a picture without a file, such as a pasted one; its lossless PNG counts as the original.
 Result<PreparedPhoto> preparePhoto(const QImage& picture, const QString& fileName);

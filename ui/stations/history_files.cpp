@@ -6,10 +6,11 @@
 #include <QMessageBox>
 #include <QPainter>
 #include <QPrinter>
-#include <QSaveFile>
 #include <algorithm>
 #include <session/look.h>
 #include <stations/station_text.h>
+#include <store/output_file.h>
+#include <store/path_text.h>
 
 namespace caprail {
 
@@ -27,11 +28,10 @@ void saveAsTable(QWidget* parent, const QString& suggestedName, const QByteArray
     if (path.isEmpty()) {
         return;
     }
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit()) {
-        QMessageBox::warning(
-            parent, HistoryFilesText::tr("Export"),
-            HistoryFilesText::tr("%1 could not be written (%2): choose another folder.").arg(path, file.errorString()));
+    // The dialog asked before an earlier table is replaced; what is no text is not replaced all the same.
+    const std::string_view table(bytes.constData(), static_cast<std::size_t>(bytes.size()));
+    if (const auto written = writeOutput(pathBytes(path), OutputSort::text, true, table); !written) {
+        QMessageBox::warning(parent, HistoryFilesText::tr("Export"), qtText(written.error().sentence));
     }
 }
 

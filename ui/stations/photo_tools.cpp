@@ -3,7 +3,6 @@
 
 #include <QCoreApplication>
 #include <QDialog>
-#include <QFile>
 #include <QFileDialog>
 #include <QImage>
 #include <QLabel>
@@ -11,8 +10,12 @@
 #include <QScreen>
 #include <QUrl>
 #include <QVBoxLayout>
+#include <session/picture.h>
 #include <stations/closing_photo.h>
 #include <stations/station_text.h>
+#include <store/defences.h>
+#include <store/path_text.h>
+#include <store/read_file.h>
 
 namespace caprail {
 
@@ -32,10 +35,20 @@ QStringList filesIn(const QMimeData* data) {
     return paths;
 }
 
+/// Null for what is no picture.
 QPixmap pixmapOf(const std::string& bytes) {
-    QPixmap pixmap;
-    pixmap.loadFromData(reinterpret_cast<const uchar*>(bytes.data()), static_cast<uint>(bytes.size()));
-    return pixmap;
+    const auto picture = readPicture(QByteArray::fromStdString(bytes));
+    return picture ? QPixmap::fromImage(*picture) : QPixmap();
+}
+
+/// The bytes of a copied or dropped picture in one of the kinds that are read; empty when it is given as none of them.
+QByteArray encodedIn(const QMimeData* data) {
+    for (const auto* type : {"image/png", "image/jpeg", "image/webp", "image/heif", "image/heic"}) {
+        if (QByteArray bytes = data->data(QString::fromLatin1(type)); !pictureFormat(bytes).isEmpty()) {
+            return bytes;
+        }
+    }
+    return {};
 }
 
 Result<void> keep(RecordSession& session, const Result<PreparedPhoto>& photo, const std::string& place,
@@ -59,11 +72,11 @@ bool holdsPhotos(const QMimeData* data) {
 Result<void> addPhotoFiles(RecordSession& session, const QStringList& paths, const std::string& place,
                            const std::string& caption) {
     for (const QString& path : paths) {
-        QFile file(path);
-        if (!file.open(QIODevice::ReadOnly)) {
-            return refuse(coreText(PhotoText::tr("“%1” cannot be read: %2.").arg(path, file.errorString())));
+        const auto bytes = readWholeFile(pathBytes(path), largestAttachment);
+        if (!bytes) {
+            return tl::unexpected(bytes.error());
         }
-        if (auto kept = keep(session, preparePhoto(file.readAll(), path), place, caption); !kept) {
+        if (auto kept = keep(session, preparePhoto(QByteArray::fromStdString(*bytes), path), place, caption); !kept) {
             return kept;
         }
     }
@@ -75,6 +88,13 @@ Result<void> addPhotos(RecordSession& session, const QMimeData* data, const std:
     if (const QStringList paths = filesIn(data); !paths.isEmpty()) {
         return addPhotoFiles(session, paths, place, caption);
     }
+    if (const QByteArray bytes = encodedIn(data); !bytes.isEmpty()) {
+        return keep(session, preparePhoto(bytes, PhotoText::tr("pasted")), place, caption);
+    }
+    // Else Qt would try every reader that it has, for drawings too.
+    if (data->hasFormat(QStringLiteral("image/svg+xml"))) {
+        return refuse(coreText(PhotoText::tr("What was copied is a drawing and no photo: save it as PNG and add that.")));
+    }
     return keep(session, preparePhoto(qvariant_cast<QImage>(data->imageData()), PhotoText::tr("pasted")), place,
                 caption);
 }
@@ -82,7 +102,7 @@ Result<void> addPhotos(RecordSession& session, const QMimeData* data, const std:
 QStringList askForPhotos(QWidget* parent) {
     return QFileDialog::getOpenFileNames(
         parent, PhotoText::tr("Add photos"), {},
-        PhotoText::tr("Pictures (*.jpg *.jpeg *.png *.webp *.bmp *.tif *.tiff);;All files (*)"));
+        PhotoText::tr("Pictures (*.jpg *.jpeg *.png *.webp *.heic *.heif);;All files (*)"));
 }
 
 const QPixmap& Thumbnails::of(const AttachmentAdded& attachment) {

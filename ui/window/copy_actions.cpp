@@ -9,6 +9,7 @@
 #include <QPushButton>
 #include <QStatusBar>
 #include <store/copies.h>
+#include <store/path_text.h>
 #include <window/main_window.h>
 
 namespace caprail {
@@ -69,7 +70,7 @@ void chooseCopy(MainWindow& window) {
 
 void restoreFromCopy(MainWindow& window, const QString& copy) {
     RecordSession& session = *window.session();
-    const auto opened = RecordFile::open(copy.toStdString(), OpenMode::readOnly);
+    const auto opened = RecordFile::open(pathBytes(copy), OpenMode::readOnly);
     if (!opened) {
         QMessageBox::warning(&window, MainWindow::tr("Not restored"), QString::fromStdString(opened.error().sentence));
         return;

@@ -8,6 +8,7 @@
 #include <QMessageBox>
 #include <stations/entries_table.h>
 #include <store/check.h>
+#include <store/path_text.h>
 #include <store/salvage.h>
 #include <window/copy_actions.h>
 #include <window/main_window.h>
@@ -136,7 +137,7 @@ void askAndStrike(MainWindow& window, qint64 sequence) {
 }
 
 void offerSalvage(MainWindow& window, const QString& path, const QString& sentence) {
-    const CheckReport report = checkFile(path.toStdString());
+    const CheckReport report = checkFile(pathBytes(path));
     if (report.verdict != CheckVerdict::damagedOrAltered) {
         QMessageBox::warning(&window, MainWindow::tr("This file was not opened"), sentence);
         return;
@@ -156,7 +157,7 @@ void offerSalvage(MainWindow& window, const QString& path, const QString& senten
     if (target.isEmpty()) {
         return;
     }
-    const auto salvaged = salvage(path.toStdString(), target.toStdString());
+    const auto salvaged = salvage(pathBytes(path), pathBytes(target));
     if (!salvaged) {
         QMessageBox::warning(&window, MainWindow::tr("Nothing was salvaged"),
                              QString::fromStdString(salvaged.error().sentence));

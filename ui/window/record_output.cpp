@@ -13,6 +13,7 @@
 #include <sheet/logo.h>
 #include <sheet/sheet.h>
 #include <store/csv.h>
+#include <store/path_text.h>
 #include <store/text_form.h>
 #include <window/main_window.h>
 #include <window/record_output.h>
@@ -54,7 +55,7 @@ void MainWindow::saveCopy() {
     if (path.isEmpty()) {
         return;
     }
-    if (const auto saved = m_session->file().saveCopy(path.toStdString()); !saved) {
+    if (const auto saved = m_session->file().saveCopy(pathBytes(path)); !saved) {
         complain(QString::fromStdString(saved.error().sentence));
     }
 }
@@ -72,7 +73,9 @@ void MainWindow::writeSheetFile() {
     if (path.isEmpty()) {
         return;
     }
-    if (const auto written = writeSheet(sheetSourceOf(*m_session), path, sheetOptionsOf(m_preferences)); !written) {
+    SheetOptions options = sheetOptionsOf(m_preferences);
+    options.mayReplace = true; // the dialog asked
+    if (const auto written = writeSheet(sheetSourceOf(*m_session), path, options); !written) {
         complain(QString::fromStdString(written.error().sentence));
         return;
     }
@@ -85,7 +88,18 @@ void MainWindow::writeSheetPictures() {
     if (path.isEmpty()) {
         return;
     }
-    const auto written = writeSheetPages(sheetSourceOf(*m_session), path, sheetOptionsOf(m_preferences));
+    SheetOptions options = sheetOptionsOf(m_preferences);
+    if (const QStringList standing = standingPages(path); !standing.isEmpty()) {
+        // The dialog asked for another name than those of the pages.
+        const auto answer = QMessageBox::question(
+            this, tr("Sheet pages as pictures"),
+            tr("%1 exists already. Replace the pages that were made before?").arg(standing.join(QStringLiteral(", "))));
+        if (answer != QMessageBox::Yes) {
+            return;
+        }
+        options.mayReplace = true;
+    }
+    const auto written = writeSheetPages(sheetSourceOf(*m_session), path, options);
     if (!written) {
         complain(QString::fromStdString(written.error().sentence));
         return;
@@ -101,7 +115,9 @@ void MainWindow::writeCardFile() {
     if (path.isEmpty()) {
         return;
     }
-    if (const auto written = writeLayoutCard(sheetSourceOf(*m_session), path, sheetOptionsOf(m_preferences)); !written) {
+    SheetOptions options = sheetOptionsOf(m_preferences);
+    options.mayReplace = true; // the dialog asked
+    if (const auto written = writeLayoutCard(sheetSourceOf(*m_session), path, options); !written) {
         complain(QString::fromStdString(written.error().sentence));
     }
 }
@@ -126,12 +142,13 @@ void MainWindow::previewSheet() {
 }
 
 void MainWindow::exportTables() {
-    const QString folder =
-        QFileDialog::getExistingDirectory(this, tr("Folder for the tables"), QFileInfo(m_session->path()).path());
+    const QString folder = QFileDialog::getSaveFileName(this, tr("Folder for the tables (it is made anew)"),
+                                                        beside(*m_session, tr("-tables")), {}, nullptr,
+                                                        QFileDialog::DontConfirmOverwrite);
     if (folder.isEmpty()) {
         return;
     }
-    if (const auto written = exportCsv(m_session->ledger(), folder.toStdString()); !written) {
+    if (const auto written = exportCsv(m_session->ledger(), pathBytes(folder)); !written) {
         complain(QString::fromStdString(written.error().sentence));
     }
 }
@@ -142,7 +159,7 @@ void MainWindow::exportLedgerFile() {
     if (path.isEmpty()) {
         return;
     }
-    if (const auto written = exportLedger(m_session->file(), path.toStdString()); !written) {
+    if (const auto written = exportLedger(m_session->file(), pathBytes(path)); !written) {
         complain(QString::fromStdString(written.error().sentence));
     }
 }

@@ -14,6 +14,7 @@
 #include <shop_ui/shelf_dialogs.h>
 #include <shop_ui/shop_config.h>
 #include <shop_ui/template_dialogs.h>
+#include <store/path_text.h>
 #include <window/main_window.h>
 #include <window/record_output.h>
 
@@ -97,9 +98,9 @@ void handOverFolder(MainWindow& window) {
         return;
     }
     const SheetOptions options = sheetOptionsOf(window.preferences());
-    const auto made = handOver(session.file(), folder.toStdString(),
+    const auto made = handOver(session.file(), pathBytes(folder),
                                {options.units, true, [&](const std::string& pdfPath) {
-                                    return writeSheet(sheetSourceOf(session), QString::fromStdString(pdfPath), options);
+                                    return writeSheet(sheetSourceOf(session), qtPath(pdfPath), options);
                                 }});
     if (!made) {
         complain(window, made.error());
