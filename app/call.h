@@ -46,6 +46,8 @@ struct Opened {
     Assessment assessment;
 };
 Result<Opened> openRecord(const QString& path);
+/// To standard error, what a person should know of how it was opened, if anything: that a write was cut off.
+void sayRemark(const RecordFile& file);
 
 /// Paper and units as `--letter` and `--metric` ask.
 SheetOptions sheetOptions(const Call& call);

@@ -3,27 +3,17 @@
 
 #include <QFileInfo>
 #include <algorithm>
-#include <array>
 #include <cstddef>
-#include <memory>
-#include <sqlite3.h>
 #include <store/database.h>
+#include <store/journal.h>
+#include <store/raw_file.h>
 #include <units/say.h>
-#include <vector>
 
 namespace caprail {
 
 namespace {
 
 constexpr std::size_t headerSize = 100;
-
-std::uint32_t bigEndian(std::string_view bytes, std::size_t at) {
-    std::uint32_t value = 0;
-    for (std::size_t i = 0; i < 4; ++i) {
-        value = value << 8 | static_cast<unsigned char>(bytes[at + i]);
-    }
-    return value;
-}
 
 } // namespace
 
@@ -91,35 +81,19 @@ HeaderFinding judgeHeader(std::string_view header, std::uint64_t size, const std
 }
 
 Result<HeaderFinding> readHeader(const std::string& path) {
-    // Read through SQLite's own file system layer: closing a file descriptor of our own would drop the locks that
-    // another connection of this process holds on the file (sqlite.org/howtocorrupt.html, section 2.2).
-    sqlite3_vfs* const vfs = sqlite3_vfs_find(nullptr);
-    const std::unique_ptr<const char, void (*)(const char*)> name(
-        sqlite3_create_filename(path.c_str(), (path + "-journal").c_str(), (path + "-wal").c_str(), 0, nullptr),
-        [](const char* text) { sqlite3_free_filename(const_cast<char*>(text)); });
-    if (!name) {
-        return refuse(sentenceFor(SQLITE_NOMEM, path, {}));
+    const auto file = RawFile::open(path, RawFile::Which::record);
+    if (!file) {
+        return tl::unexpected(file.error());
     }
-    std::vector<std::max_align_t> room(static_cast<std::size_t>(vfs->szOsFile) / sizeof(std::max_align_t) + 1);
-    auto* const file = reinterpret_cast<sqlite3_file*>(room.data());
-    int code =
-        vfs->xOpen(vfs, name.get(), file, SQLITE_OPEN_READONLY | SQLITE_OPEN_MAIN_DB | SQLITE_OPEN_NOFOLLOW, nullptr);
-    std::array<char, headerSize> bytes{};
-    sqlite3_int64 size = 0;
-    if (code == SQLITE_OK) {
-        code = file->pMethods->xFileSize(file, &size);
-        if (code == SQLITE_OK && size > 0) {
-            code = file->pMethods->xRead(file, bytes.data(), static_cast<int>(headerSize), 0);
-        }
+    const auto size = file->size();
+    if (!size) {
+        return tl::unexpected(size.error());
     }
-    if (file->pMethods != nullptr) {
-        file->pMethods->xClose(file);
+    const auto bytes = file->read(0, std::min<std::int64_t>(*size, headerSize));
+    if (!bytes) {
+        return tl::unexpected(bytes.error());
     }
-    if (code != SQLITE_OK && code != SQLITE_IOERR_SHORT_READ) {
-        return refuse(sentenceFor(code, path, sqlite3_errstr(code)));
-    }
-    const auto length = std::min(static_cast<std::uint64_t>(size), std::uint64_t{headerSize});
-    return judgeHeader({bytes.data(), static_cast<std::size_t>(length)}, static_cast<std::uint64_t>(size), path);
+    return judgeHeader(*bytes, static_cast<std::uint64_t>(*size), path);
 }
 
 Result<std::string> resolveRecord(const std::string& path) {

@@ -36,8 +36,10 @@ std::string reason() {
     return std::strerror(errno);
 }
 
-/// Makes a file under a hidden name in the folder of `path`, fills and syncs it, and has it put in its place.
-Result<void> makeBeside(const std::string& path, const std::function<Result<void>(const std::string&)>& fill,
+/// Makes a file under a hidden name in the folder of `path`, fills and syncs it, gives it its mode (that of a new file
+/// when there is no other), and has it put in its place.
+Result<void> makeBeside(const std::string& path, const FileMode* mode,
+                        const std::function<Result<void>(const std::string&)>& fill,
                         const std::function<Result<void>(const std::string&)>& putInPlace) {
     const std::string folder = folderOf(path);
     if (!QFileInfo(QString::fromStdString(folder)).isDir()) {
@@ -52,6 +54,8 @@ Result<void> makeBeside(const std::string& path, const std::function<Result<void
     }
     ::close(file);
     const Leftovers leftovers(made);
+    const FileMode ofNew = FileMode::ofNew(made);
+    FileMode::hide(made);
     if (auto filled = fill(made); !filled) {
         // The person knows the name that was asked for, not the one that it is made under.
         std::string sentence = filled.error().sentence;
@@ -59,6 +63,9 @@ Result<void> makeBeside(const std::string& path, const std::function<Result<void
             sentence.replace(at, made.size(), path);
         }
         return refuse(sentence);
+    }
+    if (auto given = (mode == nullptr ? ofNew : *mode).giveTo(made); !given) {
+        return given;
     }
     if (auto synced = syncToDisk(made); !synced) {
         return synced;
@@ -83,12 +90,15 @@ Result<void> syncToDisk(const std::string& path) {
     return synced ? Result<void>() : refuse(Core::say("%1 cannot be put safely on the disk: %2.", inQuotes(path), why));
 }
 
-Result<void> makeNewFile(const std::string& path, const std::function<Result<void>(const std::string&)>& fill) {
+namespace {
+
+Result<void> makeNew(const std::string& path, const FileMode* mode,
+                     const std::function<Result<void>(const std::string&)>& fill) {
     const QFileInfo target(QString::fromStdString(path));
     if (target.exists() || target.isSymLink()) {
         return refuse(Core::say("%1 exists already and is not overwritten: choose another name.", inQuotes(path)));
     }
-    return makeBeside(path, fill, [&](const std::string& made) -> Result<void> {
+    return makeBeside(path, mode, fill, [&](const std::string& made) -> Result<void> {
         // QFile::rename never replaces a file that exists.
         QFile finished(QString::fromStdString(made));
         if (!finished.rename(target.absoluteFilePath())) {
@@ -102,13 +112,34 @@ Result<void> makeNewFile(const std::string& path, const std::function<Result<voi
     });
 }
 
+} // namespace
+
+Result<void> makeNewFile(const std::string& path, const std::function<Result<void>(const std::string&)>& fill) {
+    return makeNew(path, nullptr, fill);
+}
+
+Result<void> makeNewFileLike(const std::string& existing, const std::string& path,
+                             const std::function<Result<void>(const std::string&)>& fill) {
+    const auto mode = FileMode::like(existing);
+    return mode ? makeNew(path, &*mode, fill) : tl::unexpected(mode.error());
+}
+
+Result<void> makeNewFileLike(const FileMode& mode, const std::string& path,
+                             const std::function<Result<void>(const std::string&)>& fill) {
+    return makeNew(path, &mode, fill);
+}
+
 Result<void> replaceFile(const std::string& path, const std::function<Result<void>(const std::string&)>& fill) {
     struct stat old {};
     if (::lstat(path.c_str(), &old) != 0 || !S_ISREG(old.st_mode)) {
         return refuse(Core::say("%1 is no file that could be replaced: choose another name.", inQuotes(path)));
     }
-    return makeBeside(path, fill, [&](const std::string& made) -> Result<void> {
-        if (::chmod(made.c_str(), old.st_mode & 07777) != 0 || ::rename(made.c_str(), path.c_str()) != 0) {
+    const auto mode = FileMode::like(path);
+    if (!mode) {
+        return tl::unexpected(mode.error());
+    }
+    return makeBeside(path, &*mode, fill, [&](const std::string& made) -> Result<void> {
+        if (::rename(made.c_str(), path.c_str()) != 0) {
             return refuse(Core::say("%1 cannot be replaced: %2.", inQuotes(path), reason()));
         }
         // Both the old and the new file are whole: where the folder cannot be synced, a power cut may bring back the

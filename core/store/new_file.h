@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <functional>
+#include <store/file_mode.h>
 #include <string>
 #include <units/problem.h>
 
@@ -8,11 +9,18 @@ namespace caprail {
 
 /// Makes a new file so that it appears under its name whole or not at all: `fill` is given the path of an empty file in
 /// the same folder; when it succeeds, that file is synced and takes the name `path`. Refuses when `path` exists (and
-/// never overwrites it, even when it appears meanwhile). After any refusal nothing is left behind.
+/// never overwrites it, even when it appears meanwhile). After any refusal nothing is left behind. Who may use it is
+/// said in store/file_mode.h.
 Result<void> makeNewFile(const std::string& path, const std::function<Result<void>(const std::string&)>& fill);
 
+/// The same for a copy: it gets mode and group of the file at `existing`.
+Result<void> makeNewFileLike(const std::string& existing, const std::string& path,
+                             const std::function<Result<void>(const std::string&)>& fill);
+Result<void> makeNewFileLike(const FileMode& mode, const std::string& path,
+                             const std::function<Result<void>(const std::string&)>& fill);
+
 /// Replaces the file at `path` in one step: `fill` is given an empty file in the same folder; when it succeeds, that
-/// file is synced, gets the permissions of the old one, and takes its name, which at every moment leads to one of the
+/// file is synced, gets mode and group of the old one, and takes its name, which at every moment leads to one of the
 /// two, whole. After any refusal the old file is as it was and nothing else is left. Whoever has the old file open
 /// keeps it.
 Result<void> replaceFile(const std::string& path, const std::function<Result<void>(const std::string&)>& fill);

@@ -5,6 +5,7 @@
 #include <QFileInfo>
 #include <QLockFile>
 #include <chrono>
+#include <store/beside.h>
 #include <store/database.h>
 #include <store/record_place.h>
 #include <thread>
@@ -20,6 +21,9 @@ std::string lockPath(const std::string& path) {
 Result<WriterLock> WriterLock::take(const std::string& path) {
     if (auto allowed = mayWrite(path); !allowed) {
         return tl::unexpected(allowed.error());
+    }
+    if (auto plain = lookAtLock(lockPath(path)); !plain) { // QLockFile opens and reads whatever lies there
+        return tl::unexpected(plain.error());
     }
     auto lock = std::make_unique<QLockFile>(QString::fromStdString(lockPath(path)));
     lock->setStaleLockTime(0); // never by age: a build goes on for hours. A dead holder is known by its process.
