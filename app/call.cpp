@@ -131,9 +131,16 @@ Result<Opened> openRecord(const QString& path) {
     if (!file) {
         return tl::unexpected(file.error());
     }
+    sayRemark(*file);
     Facts facts = fold(file->ledger());
     Assessment assessment = assess(facts);
     return Opened{std::move(*file), std::move(facts), std::move(assessment)};
+}
+
+void sayRemark(const RecordFile& file) {
+    if (!file.remark().empty()) {
+        complain(done, QString::fromStdString(file.remark()));
+    }
 }
 
 SheetOptions sheetOptions(const Call& call) {

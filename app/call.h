@@ -55,6 +55,8 @@ struct Opened {
     Assessment assessment;
 };
 Result<Opened> openRecord(const QString& path);
+/// To standard error, what a person should know of how it was opened, if anything: that a write was cut off.
+void sayRemark(const RecordFile& file);
 
 /// Whether the sheet of the record `call.at(0)` may be written to `call.at(1)`: nothing when it may; otherwise it is
 /// complained about, and the exit code is given. The name must end in one of `endings` (".pdf", ".png").

@@ -116,7 +116,13 @@ int check(const QStringList& arguments) {
                                    .arg(*report.sealedEntry)
                                    .arg(added));
         }
+        for (const auto& remark : report.remarks) {
+            print(QString::fromStdString(remark) + QLatin1Char('\n'));
+        }
         return done;
+    }
+    for (const auto& remark : report.remarks) {
+        complain(unusable, QString::fromStdString(remark));
     }
     for (const auto& finding : report.findings) {
         complain(unusable, call.at(0), Problem{finding});
@@ -170,6 +176,7 @@ int exportRecord(const QStringList& arguments) {
     if (!file) {
         return complain(unusable, call.at(0), file.error());
     }
+    sayRemark(*file);
     const QString target = isLedger ? call.value("ledger") : call.at(1);
     const auto written =
         isLedger ? exportLedger(*file, pathBytes(target)) : exportCsv(file->ledger(), pathBytes(target));
@@ -209,6 +216,9 @@ int append(const QStringList& arguments) {
     }
     if ((*session)->isReadOnly()) {
         return complain(answerIsNo, call.at(0) + QStringLiteral(": ") + (*session)->readOnlyReason());
+    }
+    if (const QString notice = (*session)->notice(); !notice.isEmpty()) {
+        complain(done, notice);
     }
     // A single entry may stand over several lines; otherwise there is one a line.
     const bool isOne = QJsonDocument::fromJson(*text).isObject();

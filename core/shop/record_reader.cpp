@@ -6,11 +6,10 @@
 #include <cstdlib>
 #include <shop/folder_walk.h>
 #include <sqlite3.h>
+#include <store/beside.h>
 #include <store/defences.h>
-#include <store/entry_loader.h>
 #include <store/header.h>
 #include <store/open_checked.h>
-#include <store/schema.h>
 #include <sys/stat.h>
 #include <units/say.h>
 
@@ -49,10 +48,11 @@ Result<Header> headerOf(const Database& database) {
     return header;
 }
 
-/// A journal beside the file: someone is writing, or was cut off while writing.
+/// A journal beside the file: someone is writing, or was cut off while writing. Something else under that name counts
+/// too, whatever it is: no link is followed, and nothing is opened.
 bool hasJournal(const std::string& path) {
     struct stat info {};
-    return ::stat((path + "-journal").c_str(), &info) == 0 && info.st_size > 0;
+    return ::lstat((path + "-journal").c_str(), &info) == 0 && (info.st_size > 0 || !S_ISREG(info.st_mode));
 }
 
 FileFinding found(FileReading reading, std::string sentence) {
@@ -116,14 +116,8 @@ Result<void> glance(Database& database, RecordSummary& summary) {
 }
 
 Result<void> whole(Database& database, RecordDigest& out) {
-    if (auto good = verifySchema(database); !good) {
-        return good;
-    }
-    if (auto good = verifyStructure(database, "quick_check"); !good) {
-        return good;
-    }
     Ledger ledger;
-    if (auto good = readEntries(database, ledger); !good) {
+    if (auto good = readSound(database, ledger); !good) {
         return good;
     }
     out = digest(ledger);
@@ -132,15 +126,10 @@ Result<void> whole(Database& database, RecordDigest& out) {
 
 /// Whether a failure of this code is the file's own, or its disk's.
 FileReading readingFor(int code) {
-    switch (code & 0xff) {
-    case SQLITE_IOERR:
-    case SQLITE_CANTOPEN:
-    case SQLITE_NOMEM:
-    case SQLITE_PERM:
-        return FileReading::unreadable;
-    default:
-        return FileReading::damaged;
+    if ((code & 0xff) == SQLITE_INTERRUPT) {
+        return FileReading::unfinished;
     }
+    return isUnfinished(code) ? FileReading::unreadable : FileReading::damaged;
 }
 
 /// Links are resolved as bytes, because SQLite follows none and Qt's strings cannot hold every name.
@@ -158,7 +147,8 @@ template <class Read> FileFinding look(const std::string& path, Read read, FileR
         return unreadable(real.error().sentence);
     }
     if (hasJournal(*real)) {
-        return beingWritten(plainLine(path));
+        const auto beside = lookBeside(*real);
+        return beside ? beingWritten(plainLine(path)) : unreadable(plainLine(beside.error().sentence));
     }
     auto database = Database::open(*real, Access::untouched);
     if (!database) {

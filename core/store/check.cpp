@@ -2,6 +2,8 @@
 #include <store/check.h>
 
 #include <set>
+#include <sqlite3.h>
+#include <store/beside.h>
 #include <store/defences.h>
 #include <store/entry_loader.h>
 #include <store/header.h>
@@ -15,24 +17,41 @@ namespace {
 
 constexpr std::size_t mostFindings = 100;
 
-/// Collects findings; `isFull` once there are enough to know that the file is not to be trusted.
+/// Collects findings; `isFull` once there are enough to know that the file is not to be trusted. What is added first is
+/// a finding of damage; what only could not be read to its end is kept apart.
 class Findings {
 public:
     explicit Findings(CheckReport& report) : m_report(report) {}
     void add(std::string sentence) {
+        m_isDamaged = true;
+        put(std::move(sentence));
+    }
+    /// A failure of the database, whose last code says which of the two it is.
+    void addFailure(const Database& database, const Problem& problem) {
+        m_isDamaged = m_isDamaged || !isUnfinished(database.lastCode());
+        put(problem.sentence);
+    }
+    void addFrom(const Database& database, const Result<void>& result) {
+        if (!result) {
+            addFailure(database, result.error());
+        }
+    }
+    void addUnfinished(const Problem& problem) { put(problem.sentence); }
+    [[nodiscard]] bool isFull() const { return m_report.findings.size() >= mostFindings; }
+    [[nodiscard]] CheckVerdict verdict() const {
+        return m_report.findings.empty() ? CheckVerdict::sound
+               : m_isDamaged             ? CheckVerdict::damagedOrAltered
+                                         : CheckVerdict::notFinished;
+    }
+
+private:
+    void put(std::string sentence) {
         if (!isFull()) {
             m_report.findings.push_back(std::move(sentence));
         }
     }
-    void addFrom(const Result<void>& result) {
-        if (!result) {
-            add(result.error().sentence);
-        }
-    }
-    [[nodiscard]] bool isFull() const { return m_report.findings.size() >= mostFindings; }
-
-private:
     CheckReport& m_report;
+    bool m_isDamaged = false;
 };
 
 /// Checks each entry by itself; gives the entries of attachments that were read.
@@ -41,14 +60,14 @@ std::vector<AttachmentAdded> checkEntries(Database& database, const std::string&
     std::vector<AttachmentAdded> attachments;
     auto reader = EntryReader::after(database, 0);
     if (!reader) {
-        findings.add(reader.error().sentence);
+        findings.addFailure(database, reader.error());
         return attachments;
     }
     EntryRow row;
     for (std::int64_t expected = 1; !findings.isFull(); ++expected) {
         const auto more = reader->next(row);
         if (!more) {
-            findings.add(more.error().sentence);
+            findings.addFailure(database, more.error());
             break;
         }
         if (!*more) {
@@ -82,11 +101,11 @@ void checkAttachments(Database& database, const std::vector<AttachmentAdded>& ad
     std::set<std::string> kept;
     auto rows = database.prepare("SELECT sha256, bytes FROM attachment");
     if (!rows) {
-        return findings.add(rows.error().sentence);
+        return findings.addFailure(database, rows.error());
     }
     for (auto more = rows->step(); !findings.isFull(); more = rows->step()) {
         if (!more) {
-            return findings.add(more.error().sentence);
+            return findings.addFailure(database, more.error());
         }
         if (!*more) {
             break;
@@ -118,17 +137,18 @@ void checkAttachments(Database& database, const std::vector<AttachmentAdded>& ad
 
 void checkContent(Database& database, const std::string& sealDigits, CheckReport& report, Findings& findings) {
     if (auto schema = verifySchema(database); !schema) {
-        findings.addFrom(schema); // what the tables hold means nothing then, and must not be run
+        findings.addFrom(database, schema); // what the tables hold means nothing then, and must not be run
         return;
     }
-    findings.addFrom(verifyStructure(database, "integrity_check"));
+    findings.addFrom(database, verifyPages(database));
+    findings.addFrom(database, verifyStructure(database, "integrity_check"));
     auto loose = database.prepare("SELECT \"table\", rowid FROM pragma_foreign_key_check LIMIT 20");
     if (!loose) {
-        findings.add(loose.error().sentence);
+        findings.addFailure(database, loose.error());
     }
     for (auto more = loose ? loose->step() : Result<bool>(false);; more = loose->step()) {
         if (!more) {
-            findings.add(more.error().sentence);
+            findings.addFailure(database, more.error());
         }
         if (!more || !*more) {
             break;
@@ -140,7 +160,7 @@ void checkContent(Database& database, const std::string& sealDigits, CheckReport
         report.sealedEntry = 0;
     }
     checkAttachments(database, checkEntries(database, sealDigits, report, findings), report, findings);
-    if (report.sealedEntry == 0) {
+    if (report.sealedEntry == 0 && findings.verdict() != CheckVerdict::notFinished) {
         findings.add(Core::say("No entry has the seal that was given: this is not the ledger that it was taken down "
                                "from, or its end was removed. It has %1 entries and ends with the seal %2.",
                                report.entries, shortForm(report.seal)));
@@ -183,16 +203,27 @@ CheckReport checkFile(const std::string& path, const std::string& sealDigits) {
             header->kind == FileKind::damagedRecord ? CheckVerdict::damagedOrAltered : CheckVerdict::notARecord;
         return report;
     }
-    auto database = openDefended(*resolved, Access::readOnly);
+    if (auto beside = lookBeside(*resolved); !beside) {
+        findings.addUnfinished(beside.error());
+        report.verdict = findings.verdict();
+        return report;
+    }
+    int code = SQLITE_OK;
+    auto database = openDefended(*resolved, Access::readOnly, &code);
     if (database) {
-        findings.addFrom(inOneState(**database, [&]() -> Result<void> {
+        if (!(*database)->remark().empty()) {
+            report.remarks.push_back((*database)->remark());
+        }
+        findings.addFrom(**database, inOneState(**database, [&]() -> Result<void> {
             checkContent(**database, sealDigits, report, findings);
             return {};
         }));
+    } else if (isUnfinished(code)) {
+        findings.addUnfinished(database.error());
     } else {
         findings.add(database.error().sentence);
     }
-    report.verdict = report.findings.empty() ? CheckVerdict::sound : CheckVerdict::damagedOrAltered;
+    report.verdict = findings.verdict();
     return report;
 }
 

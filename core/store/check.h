@@ -7,12 +7,20 @@
 
 namespace caprail {
 
-/// What a file was found to be. The values are the exit codes of `caprail check`.
-enum class CheckVerdict { sound = 0, damagedOrAltered = 1, notARecord = 2 };
+/// What a file was found to be; the exit codes of `caprail check` are 0, 1, 2 and 2.
+enum class CheckVerdict {
+    sound,
+    damagedOrAltered,
+    notARecord,
+    /// The check could not be finished, and nothing that was read was found damaged: the disk does not answer, another
+    /// program is writing, it took too much computing, or something lies beside the file that must be moved away first.
+    notFinished
+};
 
 struct CheckReport {
     CheckVerdict verdict = CheckVerdict::notARecord;
     std::vector<std::string> findings; ///< a sentence each; none when it is sound
+    std::vector<std::string> remarks;  ///< a sentence each, about a file that may be sound: that a write was cut off
     std::int64_t entries = 0;          ///< that were read
     std::int64_t attachments = 0;      ///< whose bytes were read
     Seal seal;                         ///< of the last entry read
@@ -25,9 +33,10 @@ struct CheckReport {
 /// all of it, in either case of letters. Gives the digits in small letters; refuses anything else.
 Result<std::string> readShortForm(const std::string& typed);
 
-/// Checks everything there is to a file without changing it: header, schema, SQLite's integrity_check and
+/// Checks everything there is to a file without changing it: header, schema, pages, SQLite's integrity_check and
 /// foreign_key_check, the number and seal of every entry, the hash of every attachment. Each altered entry is named by
-/// itself, because a seal is checked against the one stored before it. At most 100 findings.
+/// itself, because a seal is checked against the one stored before it. At most 100 findings. Where a write was cut off,
+/// the record is checked as it was before that write, in a private copy (store/cut_off.h), and a remark says so.
 /// What it proves: that the file is as this program wrote it, or had its last entries removed, or was rewritten
 /// throughout with new seals: a chain says nothing about its own end. What tells is a seal that was taken down
 /// elsewhere, as on a printed sheet. Given its digits (`readShortForm`), the entry that has it is looked for; when no

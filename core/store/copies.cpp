@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <store/copies.h>
 
+#include <array>
 #include <cstdio>
 #include <filesystem>
 #include <store/check.h>
@@ -14,6 +15,9 @@
 namespace caprail {
 
 namespace {
+
+/// What SQLite would take for a part of the record.
+constexpr std::array endingsBeside{"-journal", "-wal", "-shm"};
 
 bool exists(const std::string& path) {
     std::error_code error;
@@ -31,14 +35,28 @@ Result<void> keepUnderName(const std::string& record, const std::string& keptAs)
         }
     }
     // A journal that stayed would be played back into the restored record.
-    (void)std::rename((record + "-journal").c_str(), (keptAs + "-journal").c_str());
+    for (const char* const ending : endingsBeside) {
+        (void)std::rename((record + ending).c_str(), (keptAs + ending).c_str());
+    }
     return {};
 }
 
 void takeBack(const std::string& record, const std::string& keptAs) {
     (void)std::rename(keptAs.c_str(), record.c_str());
-    (void)std::rename((keptAs + "-journal").c_str(), (record + "-journal").c_str());
+    for (const char* const ending : endingsBeside) {
+        (void)std::rename((keptAs + ending).c_str(), (record + ending).c_str());
+    }
     ::unlink(keptAs.c_str()); // two names of one file are left by the first line as they are (POSIX, rename)
+}
+
+std::string freeBackupName(const std::string& record, const std::string& what) {
+    const std::string begins =
+        folderOf(record) + "/" + std::filesystem::path(record).stem().string() + " " + what;
+    std::string name = begins + ".caprail-backup";
+    for (int n = 2; exists(name) || exists(name + "-journal"); ++n) {
+        name = begins + " (" + std::to_string(n) + ").caprail-backup";
+    }
+    return name;
 }
 
 /// Fills the empty file `unfinished` with the copy, as SQLite reads it.
@@ -59,13 +77,11 @@ LedgerComparison compare(const Ledger& first, const Ledger& second) {
 }
 
 std::string datedBackupName(const std::string& record, Date day) {
-    const std::filesystem::path path(record);
-    const std::string begins = folderOf(record) + "/" + path.stem().string() + " " + format(day);
-    std::string name = begins + ".caprail-backup";
-    for (int n = 2; exists(name); ++n) {
-        name = begins + " (" + std::to_string(n) + ").caprail-backup";
-    }
-    return name;
+    return freeBackupName(record, format(day));
+}
+
+std::string cutOffBackupName(const std::string& record, Date day) {
+    return freeBackupName(record, format(day) + " cut off");
 }
 
 Result<void> restoreRecord(const std::string& copy, const std::string& record, const std::string& keptAs) {
@@ -86,6 +102,10 @@ Result<void> restoreUnderLock(const std::string& copy, const std::string& record
     if (const CheckReport report = checkFile(*from); report.verdict != CheckVerdict::sound) {
         return refuse(Core::say("The copy is not restored: %1", report.findings.front()));
     }
+    const auto mode = FileMode::like(*to);
+    if (!mode) {
+        return tl::unexpected(mode.error());
+    }
     removeUnfinished(*to);
     // To write, so that a write that was cut off is taken back before the record is copied.
     auto old = checkFile(*to).verdict == CheckVerdict::sound ? openDefended(*to, Access::readWrite)
@@ -94,14 +114,14 @@ Result<void> restoreUnderLock(const std::string& copy, const std::string& record
         return tl::unexpected(old.error());
     }
     const bool isReadable = *old != nullptr;
-    auto kept = isReadable
-                    ? makeNewFile(keptAs, [&](const std::string& unfinished) { return backUp(**old, unfinished); })
-                    : keepUnderName(*to, keptAs);
+    auto kept = isReadable ? makeNewFileLike(*to, keptAs,
+                                             [&](const std::string& unfinished) { return backUp(**old, unfinished); })
+                           : keepUnderName(*to, keptAs);
     if (!kept) {
         return kept;
     }
     const auto fill = [&](const std::string& unfinished) { return fillFrom(*from, unfinished); };
-    auto done = exists(*to) ? replaceFile(*to, fill) : makeNewFile(*to, fill);
+    auto done = exists(*to) ? replaceFile(*to, fill) : makeNewFileLike(*mode, *to, fill);
     if (!done && isReadable) {
         ::unlink(keptAs.c_str());
     } else if (!done) {

@@ -19,11 +19,15 @@ LedgerComparison compare(const Ledger& first, const Ledger& second);
 /// A name beside the record that is free: "smith 2026-05-04.caprail-backup" for "smith.caprail", then
 /// "smith 2026-05-04 (2).caprail-backup" and so on. The ending keeps it out of lists of records.
 std::string datedBackupName(const std::string& record, Date day);
+/// The same for a record as it was found after a write was cut off: "smith 2026-05-04 cut off.caprail-backup". Its
+/// journal's name, which is the same with "-journal", is free too.
+std::string cutOffBackupName(const std::string& record, Date day);
 
 /// Puts the record at `copy` in the place of the one at `record`, in one step of the file system. What was there is
 /// kept as `keptAs` first: by SQLite's backup, or, where it is too damaged to be read, by giving it that name. Refuses
 /// a copy that is not sound, a record that another program has open, and to overwrite `keptAs`; then nothing has
-/// changed. A journal that a cut-off write left beside a damaged record goes with it.
+/// changed. A journal that a cut-off write left beside a damaged record goes with it. The restored record and the one
+/// that is kept have mode and group of the record.
 Result<void> restoreRecord(const std::string& copy, const std::string& record, const std::string& keptAs);
 /// The same for one who holds the writer's lock of `record` already.
 Result<void> restoreUnderLock(const std::string& copy, const std::string& record, const std::string& keptAs);

@@ -6,8 +6,10 @@
 #include <optional>
 #include <set>
 #include <sqlite3.h>
+#include <store/beside.h>
 #include <store/defences.h>
 #include <store/entry_rows.h>
+#include <store/journal.h>
 #include <store/schema.h>
 #include <units/say.h>
 
@@ -18,7 +20,7 @@ namespace {
 constexpr qint64 pageSize = 4096; // as createSchema sets it
 
 Result<std::unique_ptr<Database>> openTolerantly(const std::string& copy) {
-    auto database = Database::open(copy, Access::readWrite);
+    auto database = Database::open(copy, Access::ownCopy);
     if (!database) {
         return database;
     }
@@ -127,15 +129,13 @@ int entriesShown(Database& database) {
     return shown;
 }
 
-} // namespace
-
-Result<void> copyDamaged(const std::string& damaged, const std::string& copy, std::vector<std::string>& sentences) {
+/// Copies block by block; counts those that the disk does not give, which are taken as zeros.
+Result<void> copyBlocks(const std::string& damaged, const std::string& copy, std::int64_t& unreadable) {
     QFile from(QString::fromStdString(damaged));
     QFile to(QString::fromStdString(copy));
     if (!from.open(QIODevice::ReadOnly) || !to.open(QIODevice::WriteOnly)) {
         return refuse(Core::say("%1 cannot be read: %2.", inQuotes(damaged), from.errorString().toStdString()));
     }
-    std::int64_t unreadable = 0;
     for (qint64 at = 0; at < from.size(); at += pageSize) {
         const qint64 wanted = std::min(pageSize, from.size() - at);
         QByteArray block = from.seek(at) ? from.read(wanted) : QByteArray();
@@ -148,15 +148,53 @@ Result<void> copyDamaged(const std::string& damaged, const std::string& copy, st
                                     to.errorString().toStdString()));
         }
     }
+    return to.flush() ? Result<void>()
+                      : refuse(Core::say("There is no room to work on a copy of %1.", inQuotes(damaged)));
+}
+
+std::uint32_t transactionsIn(const std::string& copy) {
+    QFile file(QString::fromStdString(copy));
+    const QByteArray header = file.open(QIODevice::ReadOnly) ? file.read(100) : QByteArray();
+    return changeCounter({header.constData(), static_cast<std::size_t>(header.size())});
+}
+
+/// Plays the journal beside the copy back; true when what comes out is at most one write older than the copy was.
+bool takesBackOneWrite(const std::string& copy) {
+    const std::uint32_t found = transactionsIn(copy);
+    if (auto database = openTolerantly(copy)) {
+        (void)(*database)->integer("SELECT count(*) FROM sqlite_schema");
+    }
+    const std::uint32_t before = transactionsIn(copy);
+    return found == before || found == before + 1;
+}
+
+} // namespace
+
+Result<void> copyDamaged(const std::string& damaged, const std::string& copy, std::vector<std::string>& sentences) {
+    std::int64_t unreadable = 0;
+    if (auto copied = copyBlocks(damaged, copy, unreadable); !copied) {
+        return copied;
+    }
     if (unreadable != 0) {
         sentences.push_back(Core::say("The disk does not give %1 blocks of the file.", unreadable));
     }
     const QString journal = QString::fromStdString(damaged + "-journal");
-    if (QFile::exists(journal) && QFile::copy(journal, QString::fromStdString(copy + "-journal"))) {
-        sentences.emplace_back(Core::say("A write that was cut off is taken back first."));
+    const auto beside = lookBeside(damaged);
+    if (!beside) {
+        sentences.push_back(Core::say("What lies beside the file was not used: %1", beside.error().sentence));
+        return {};
     }
-    return to.flush() ? Result<void>()
-                      : refuse(Core::say("There is no room to work on a copy of %1.", inQuotes(damaged)));
+    if (QFile(journal).size() == 0 || !QFile::copy(journal, QString::fromStdString(copy + "-journal"))) {
+        return {};
+    }
+    if (takesBackOneWrite(copy)) {
+        sentences.emplace_back(Core::say("A write that was cut off is taken back first."));
+        return {};
+    }
+    sentences.emplace_back(
+        Core::say("The journal beside the file is that of a write to another one, and was not used."));
+    QFile::remove(QString::fromStdString(copy + "-journal"));
+    return copyBlocks(damaged, copy, unreadable);
 }
 
 Result<std::unique_ptr<Database>> openDamaged(const std::string& copy, std::vector<std::string>& sentences) {

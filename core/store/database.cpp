@@ -3,6 +3,7 @@
 
 #include <QUtf8StringView>
 #include <sqlite3.h>
+#include <store/guarded_vfs.h>
 #include <units/say.h>
 
 namespace caprail {
@@ -105,21 +106,26 @@ std::string_view Statement::bytes(int column) const {
     return {bytes == nullptr ? "" : bytes, static_cast<std::size_t>(sqlite3_column_bytes(m_statement.get(), column))};
 }
 
-Result<std::unique_ptr<Database>> Database::open(const std::string& path, Access access) {
+Result<std::unique_ptr<Database>> Database::open(const std::string& path, Access access, const std::string& shownAs) {
     if (path.size() > longestPath) {
         return refuse(Core::say("%1 has a path too long to be opened: with what a record needs beside it, it would have "
                                 "more than 512 bytes. Choose a folder less deep.",
-                                inQuotes(path)));
+                                inQuotes(shownAs.empty() ? path : shownAs)));
     }
     sqlite3* connection = nullptr;
+    const bool mayWrite = access == Access::readWrite || access == Access::takingBack || access == Access::ownCopy;
     const int flags = SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_NOFOLLOW | SQLITE_OPEN_EXRESCODE |
-                      (access == Access::readWrite ? SQLITE_OPEN_READWRITE : SQLITE_OPEN_READONLY) |
+                      (mayWrite ? SQLITE_OPEN_READWRITE : SQLITE_OPEN_READONLY) |
                       (access == Access::untouched ? SQLITE_OPEN_URI : 0);
     const std::string name = access == Access::untouched ? untouchedUri(path) : path;
-    const int code = sqlite3_open_v2(name.c_str(), &connection, flags, nullptr);
-    std::unique_ptr<Database> database(new Database(path, connection));
+    const char* const layer = access == Access::ownCopy      ? "unix"
+                              : access == Access::takingBack ? recoveringVfs()
+                                                             : guardedVfs();
+    const int code = sqlite3_open_v2(name.c_str(), &connection, flags, layer);
+    const std::string& shown = shownAs.empty() ? path : shownAs;
+    std::unique_ptr<Database> database(new Database(shown, connection));
     if (code != SQLITE_OK) {
-        return refuse(sentenceFor(code, path, connection == nullptr ? "" : sqlite3_errmsg(connection)));
+        return refuse(sentenceFor(code, shown, connection == nullptr ? "" : sqlite3_errmsg(connection)));
     }
     return database;
 }
@@ -179,6 +185,15 @@ Problem Database::problem() const {
     return {sentenceFor(lastCode(), m_path, sqlite3_errmsg(m_connection))};
 }
 
+Result<std::int64_t> Database::fileSize() const {
+    sqlite3_file* file = nullptr;
+    sqlite3_file_control(m_connection, "main", SQLITE_FCNTL_FILE_POINTER, static_cast<void*>(&file));
+    sqlite3_int64 size = 0;
+    const int code =
+        file == nullptr || file->pMethods == nullptr ? SQLITE_CANTOPEN : file->pMethods->xFileSize(file, &size);
+    return code == SQLITE_OK ? Result<std::int64_t>(size) : refuse(sentenceFor(code, m_path, sqlite3_errstr(code)));
+}
+
 int Database::lastCode() const {
     return sqlite3_extended_errcode(m_connection);
 }
@@ -187,14 +202,34 @@ bool Database::inTransaction() const {
     return sqlite3_get_autocommit(m_connection) == 0;
 }
 
+bool isUnfinished(int code) {
+    if (code == SQLITE_IOERR_SHORT_READ || code == SQLITE_IOERR_CORRUPTFS) {
+        return false; // the file ends where a page should be
+    }
+    switch (code & 0xff) {
+    case SQLITE_INTERRUPT:
+    case SQLITE_NOMEM:
+    case SQLITE_BUSY:
+    case SQLITE_LOCKED:
+    case SQLITE_IOERR:
+    case SQLITE_CANTOPEN:
+    case SQLITE_PERM:
+    case SQLITE_READONLY:
+    case SQLITE_PROTOCOL:
+        return true;
+    default:
+        return false;
+    }
+}
+
 std::string sentenceFor(int code, const std::string& path, const std::string& detail) {
     const std::string file = inQuotes(path);
     if (code == SQLITE_READONLY_DBMOVED) {
         return Core::say("%1 was moved or deleted while it was open: save a copy elsewhere, then open that.", file);
     }
     if (code == SQLITE_READONLY_ROLLBACK) {
-        return Core::say("%1 was left in the middle of a write, which must be taken back first: open it where it and "
-                         "its folder may be written.",
+        return Core::say("A write to %1 was cut off while it was open here: open it again, so that the write is taken "
+                         "back.",
                          file);
     }
     if (code == SQLITE_IOERR_LOCK || code == SQLITE_IOERR_UNLOCK || code == SQLITE_IOERR_RDLOCK ||
@@ -207,8 +242,9 @@ std::string sentenceFor(int code, const std::string& path, const std::string& de
     case SQLITE_NOLFS:
         return Core::say("The disk of %1 takes no file of this size: save a copy on another one.", file);
     case SQLITE_INTERRUPT:
-        return Core::say(
-            "%1 takes longer to read than a record does: it is damaged, or was made to. It was not changed.", file);
+        return Core::say("%1 takes longer to read than a record does, and was not read to its end: nothing is said of "
+                         "it. It was not changed; try again, or look for a copy of it.",
+                         file);
     case SQLITE_FULL:
         return Core::say("There is no room on the disk of %1: free some, then store again.", file);
     case SQLITE_BUSY:

@@ -48,15 +48,24 @@ private:
     std::unique_ptr<sqlite3_stmt, Finalize> m_statement;
 };
 
-/// `untouched` reads the bytes as they lie there: no lock is taken and nothing is made beside the file. It is for files
-/// that are only listed; the caller finds out whether someone wrote meanwhile (shop/record_reader.h).
-enum class Access { readOnly, readWrite, untouched };
+/// All but the last go through the layers of guarded_vfs.h.
+enum class Access {
+    readOnly,   ///< a journal of a write that was cut off is never played back: reading fails then
+    readWrite,  ///< neither is it here
+    takingBack, ///< it is; for a journal that was judged before (cut_off.h)
+    /// Reads the bytes as they lie there: no lock is taken and nothing is made beside the file. It is for files that
+    /// are only listed; the caller finds out whether someone wrote meanwhile (shop/record_reader.h).
+    untouched,
+    ownCopy ///< a copy in a folder that nobody else may enter: written and played back as SQLite does
+};
 
 /// A connection. It is not movable, because statements and writers point at it.
 class Database {
 public:
     /// Opens an existing file (never creates one, never follows a symbolic link in the last part of a resolved path).
-    static Result<std::unique_ptr<Database>> open(const std::string& path, Access access);
+    /// Sentences name it `shownAs` when that is given: the record that a private copy was made of.
+    static Result<std::unique_ptr<Database>> open(const std::string& path, Access access,
+                                                  const std::string& shownAs = {});
     Database(const Database&) = delete;
     Database& operator=(const Database&) = delete;
     ~Database();
@@ -73,15 +82,25 @@ public:
     /// The last failure's extended result code of SQLite.
     [[nodiscard]] int lastCode() const;
     [[nodiscard]] bool inTransaction() const;
+    /// As sentences name it.
     [[nodiscard]] const std::string& path() const { return m_path; }
+    /// Bytes of the open file, wherever its name leads by now.
+    [[nodiscard]] Result<std::int64_t> fileSize() const;
+    /// What a person should know of how it was opened (cut_off.h); empty mostly.
+    [[nodiscard]] const std::string& remark() const { return m_remark; }
+    void setRemark(std::string remark) { m_remark = std::move(remark); }
     [[nodiscard]] sqlite3* handle() const { return m_connection; }
 
 private:
     Database(std::string path, sqlite3* connection) : m_path(std::move(path)), m_connection(connection) {}
     std::string m_path;
+    std::string m_remark;
     sqlite3* m_connection;
 };
 
+/// Whether a result code of SQLite says that reading could not be finished (no memory, a lock, a disk that does not
+/// answer, too much computing), and not that what was read is damaged.
+bool isUnfinished(int code);
 /// The sentence for a result code of SQLite, about the file at `path`. `detail` is SQLite's own message.
 std::string sentenceFor(int code, const std::string& path, const std::string& detail);
 /// Text that is UTF-8 throughout and holds no NUL character.

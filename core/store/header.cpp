@@ -7,25 +7,16 @@
 #include <cstddef>
 #include <cstdlib>
 #include <filesystem>
-#include <memory>
-#include <sqlite3.h>
 #include <store/database.h>
+#include <store/journal.h>
+#include <store/raw_file.h>
 #include <units/say.h>
-#include <vector>
 
 namespace caprail {
 
 namespace {
 
 constexpr std::size_t headerSize = 100;
-
-std::uint32_t bigEndian(std::string_view bytes, std::size_t at) {
-    std::uint32_t value = 0;
-    for (std::size_t i = 0; i < 4; ++i) {
-        value = value << 8 | static_cast<unsigned char>(bytes[at + i]);
-    }
-    return value;
-}
 
 } // namespace
 
@@ -92,42 +83,20 @@ HeaderFinding judgeHeader(std::string_view header, std::uint64_t size, const std
     return {FileKind::record, {}, version};
 }
 
-Result<FirstBytes> firstBytesOf(const std::string& path, std::size_t count) {
-    // Read through SQLite's own file system layer: closing a file descriptor of our own would drop the locks that
-    // another connection of this process holds on the file (sqlite.org/howtocorrupt.html, section 2.2).
-    sqlite3_vfs* const vfs = sqlite3_vfs_find(nullptr);
-    const std::unique_ptr<const char, void (*)(const char*)> name(
-        sqlite3_create_filename(path.c_str(), (path + "-journal").c_str(), (path + "-wal").c_str(), 0, nullptr),
-        [](const char* text) { sqlite3_free_filename(const_cast<char*>(text)); });
-    if (!name) {
-        return refuse(sentenceFor(SQLITE_NOMEM, path, {}));
-    }
-    std::vector<std::max_align_t> room(static_cast<std::size_t>(vfs->szOsFile) / sizeof(std::max_align_t) + 1);
-    auto* const file = reinterpret_cast<sqlite3_file*>(room.data());
-    int code =
-        vfs->xOpen(vfs, name.get(), file, SQLITE_OPEN_READONLY | SQLITE_OPEN_MAIN_DB | SQLITE_OPEN_NOFOLLOW, nullptr);
-    FirstBytes first;
-    sqlite3_int64 size = 0;
-    if (code == SQLITE_OK) {
-        code = file->pMethods->xFileSize(file, &size);
-        first.size = static_cast<std::uint64_t>(size);
-        first.bytes.resize(std::min<std::uint64_t>(first.size, count));
-        if (code == SQLITE_OK && !first.bytes.empty()) {
-            code = file->pMethods->xRead(file, first.bytes.data(), static_cast<int>(first.bytes.size()), 0);
-        }
-    }
-    if (file->pMethods != nullptr) {
-        file->pMethods->xClose(file);
-    }
-    if (code != SQLITE_OK && code != SQLITE_IOERR_SHORT_READ) {
-        return refuse(sentenceFor(code, path, sqlite3_errstr(code)));
-    }
-    return first;
-}
-
 Result<HeaderFinding> readHeader(const std::string& path) {
-    const auto first = firstBytesOf(path, headerSize);
-    return first ? Result<HeaderFinding>(judgeHeader(first->bytes, first->size, path)) : tl::unexpected(first.error());
+    const auto file = RawFile::open(path, RawFile::Which::record);
+    if (!file) {
+        return tl::unexpected(file.error());
+    }
+    const auto size = file->size();
+    if (!size) {
+        return tl::unexpected(size.error());
+    }
+    const auto bytes = file->read(0, std::min<std::int64_t>(*size, headerSize));
+    if (!bytes) {
+        return tl::unexpected(bytes.error());
+    }
+    return judgeHeader(*bytes, static_cast<std::uint64_t>(*size), path);
 }
 
 Result<std::string> resolveRecord(const std::string& path) {

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-#include <cstddef>
 #include <cstdint>
 #include <string>
 #include <units/problem.h>
@@ -21,14 +20,6 @@ struct HeaderFinding {
     std::uint32_t version = 0; ///< of a record
 };
 
-/// How a plain file begins, and its whole size.
-struct FirstBytes {
-    std::string bytes;
-    std::uint64_t size = 0;
-};
-/// Reads up to `count` first bytes, also of a record that this process has open; refuses when it cannot be read. Only
-/// for plain files whose links are resolved.
-Result<FirstBytes> firstBytesOf(const std::string& path, std::size_t count);
 /// Looks at the header before SQLite touches the file; nothing is written. Refuses what is no readable plain file.
 Result<HeaderFinding> readHeader(const std::string& path);
 /// Judges the first bytes of a file of `size` bytes (`header` may be shorter than 100). `path` is for the sentence.

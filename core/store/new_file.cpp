@@ -117,8 +117,20 @@ bool renameToNew(const std::string& from, const std::string& to) {
     return true;
 }
 
+/// Fills what was just made under a hidden name, which only its owner may use meanwhile, and gives it its mode: that of
+/// a new one when there is no other.
+Result<void> fillHidden(const std::string& path, const std::string& made, const FileMode* mode, const Fill& fill) {
+    const FileMode ofNew = FileMode::ofNew(made);
+    FileMode::hide(made);
+    if (auto done = fill(made); !done) {
+        return refusedFor(path, made, done.error().sentence);
+    }
+    auto given = (mode == nullptr ? ofNew : *mode).giveTo(made);
+    return given ? given : refusedFor(path, made, given.error().sentence);
+}
+
 /// Makes a file under a hidden name in the folder of `path`, fills and syncs it, and has it put in its place.
-Result<void> makeBeside(const std::string& path, const Fill& fill, const Fill& putInPlace) {
+Result<void> makeBeside(const std::string& path, const FileMode* mode, const Fill& fill, const Fill& putInPlace) {
     const MakingPlace place = makingPlace(path);
     std::error_code error;
     if (!fs::is_directory(place.folder, error)) {
@@ -132,11 +144,11 @@ Result<void> makeBeside(const std::string& path, const Fill& fill, const Fill& p
     }
     ::close(file);
     const Leftovers leftovers(made);
-    auto done = fill(made);
+    auto done = fillHidden(path, made, mode, fill);
     if (done) {
         done = syncToDisk(made);
     }
-    return done ? putInPlace(made) : refusedFor(path, made, done.error().sentence);
+    return done ? putInPlace(made) : done;
 }
 
 /// Syncs everything in a folder and the folder itself.
@@ -192,12 +204,14 @@ Result<void> moveToNewName(const std::string& from, const std::string& to) {
                : refuse(Core::say("%1 cannot be kept as %2: %3.", inQuotes(from), inQuotes(to), reason()));
 }
 
-Result<void> makeNewFile(const std::string& path, const Fill& fill) {
+namespace {
+
+Result<void> makeNew(const std::string& path, const FileMode* mode, const Fill& fill) {
     if (stands(path)) {
         removeLeft(makingPlace(path), LeftBy::deadOrUs);
         return existsAlready(path);
     }
-    return makeBeside(path, fill, [&](const std::string& made) -> Result<void> {
+    return makeBeside(path, mode, fill, [&](const std::string& made) -> Result<void> {
         if (!renameToNew(made, path)) {
             return errno == EEXIST ? Result<void>(existsAlready(path))
                                    : refuse(Core::say("%1 cannot be made: %2.", inQuotes(path), reason()));
@@ -208,6 +222,21 @@ Result<void> makeNewFile(const std::string& path, const Fill& fill) {
         }
         return synced;
     });
+}
+
+} // namespace
+
+Result<void> makeNewFile(const std::string& path, const Fill& fill) {
+    return makeNew(path, nullptr, fill);
+}
+
+Result<void> makeNewFileLike(const std::string& existing, const std::string& path, const Fill& fill) {
+    const auto mode = FileMode::like(existing);
+    return mode ? makeNew(path, &*mode, fill) : tl::unexpected(mode.error());
+}
+
+Result<void> makeNewFileLike(const FileMode& mode, const std::string& path, const Fill& fill) {
+    return makeNew(path, &mode, fill);
 }
 
 Result<void> makeNewFile(const std::string& path, std::string_view bytes) {
@@ -232,15 +261,16 @@ Result<void> makeNewFolder(const std::string& path, const Fill& fill) {
         return refuse(Core::say("%1 cannot be made: %2.", inQuotes(path), reason()));
     }
     const Leftovers leftovers(made);
-    auto done = fill(made);
+    auto done = fillHidden(path, made, nullptr, fill);
     if (done) {
         done = syncTree(made);
     }
-    return done ? putFolderInPlace(made, path, whole) : refusedFor(path, made, done.error().sentence);
+    return done ? putFolderInPlace(made, path, whole) : done;
 }
 
 Result<void> writeInside(const std::string& path, std::string_view bytes) {
-    return writeInto(path, O_CREAT | O_EXCL, bytes);
+    auto done = writeInto(path, O_CREAT | O_EXCL, bytes);
+    return done ? FileMode::ofNew(path).giveTo(path) : done;
 }
 
 Result<void> fillWith(const std::string& unfinished, std::string_view bytes) {
@@ -256,8 +286,12 @@ Result<void> replaceFile(const std::string& path, const Fill& fill) {
     if (::lstat(path.c_str(), &old) != 0 || !S_ISREG(old.st_mode)) {
         return refuse(Core::say("%1 is no file that could be replaced: choose another name.", inQuotes(path)));
     }
-    return makeBeside(path, fill, [&](const std::string& made) -> Result<void> {
-        if (::chmod(made.c_str(), old.st_mode & 07777) != 0 || ::rename(made.c_str(), path.c_str()) != 0) {
+    const auto mode = FileMode::like(path);
+    if (!mode) {
+        return tl::unexpected(mode.error());
+    }
+    return makeBeside(path, &*mode, fill, [&](const std::string& made) -> Result<void> {
+        if (::rename(made.c_str(), path.c_str()) != 0) {
             return refuse(Core::say("%1 cannot be replaced: %2.", inQuotes(path), reason()));
         }
         // Both the old and the new file are whole: where the folder cannot be synced, a power cut may bring back the

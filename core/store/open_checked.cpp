@@ -2,40 +2,42 @@
 #include <store/open_checked.h>
 
 #include <sqlite3.h>
+#include <store/beside.h>
+#include <store/cut_off.h>
 #include <store/defences.h>
 #include <store/entry_loader.h>
 #include <store/schema.h>
 #include <store/time_guard.h>
-#include <sys/stat.h>
 #include <units/say.h>
 
 namespace caprail {
 
 namespace {
 
-Result<void> readAll(Database& database, Ledger& ledger) {
-    // The schema first: until it is known to be ours, a check of the pages could run expressions of someone else's.
-    if (auto good = verifySchema(database); !good) {
-        return good;
-    }
-    if (auto good = verifyStructure(database, "quick_check"); !good) {
-        return good;
-    }
-    return readEntries(database, ledger);
+std::int64_t sizeOf(const Database& database) {
+    return database.fileSize().value_or(0);
 }
 
-std::int64_t sizeOf(const std::string& path) {
-    struct stat status {};
-    return ::stat(path.c_str(), &status) == 0 ? status.st_size : 0;
+} // namespace
+
+Result<void> inOneState(Database& database, const std::function<Result<void>()>& read) {
+    const TimeGuard guard(database, TimeGuard::allowedFor(sizeOf(database)));
+    if (auto begun = database.run("BEGIN"); !begun) {
+        return begun;
+    }
+    Result<void> done = read();
+    auto ended = database.run("ROLLBACK"); // nothing was written: this lets the read lock go
+    return done ? ended : done;
 }
 
-/// Opens, defends and reads the schema; `code` is SQLite's when that fails.
-Result<std::unique_ptr<Database>> openOnce(const std::string& path, Access access, int& code) {
-    auto database = Database::open(path, access);
+Result<std::unique_ptr<Database>> openAsItIs(const std::string& path, Access access, const std::string& shownAs,
+                                             int& code) {
+    auto database = Database::open(path, access, shownAs);
     if (!database) {
+        code = SQLITE_CANTOPEN;
         return database;
     }
-    const TimeGuard guard(**database, TimeGuard::allowedFor(sizeOf(path)));
+    const TimeGuard guard(**database, TimeGuard::allowedFor(sizeOf(**database)));
     auto done = defend(**database);
     const auto readable = (*database)->integer("SELECT count(*) FROM sqlite_schema");
     code = readable ? SQLITE_OK : (*database)->lastCode();
@@ -45,29 +47,32 @@ Result<std::unique_ptr<Database>> openOnce(const std::string& path, Access acces
     return database;
 }
 
-} // namespace
-
-Result<void> inOneState(Database& database, const std::function<Result<void>()>& read) {
-    const TimeGuard guard(database, TimeGuard::allowedFor(sizeOf(database.path())));
-    if (auto begun = database.run("BEGIN"); !begun) {
-        return begun;
+Result<void> readSound(Database& database, Ledger& ledger) {
+    // The schema first: until it is known to be ours, a check of the pages could run expressions of someone else's.
+    if (auto good = verifySchema(database); !good) {
+        return good;
     }
-    Result<void> done = read();
-    auto ended = database.run("ROLLBACK"); // nothing was written: this lets the read lock go
-    return done ? ended : done;
+    if (auto good = verifyPages(database); !good) {
+        return good;
+    }
+    if (auto good = verifyStructure(database, "quick_check"); !good) {
+        return good;
+    }
+    return readEntries(database, ledger);
 }
 
-Result<std::unique_ptr<Database>> openDefended(const std::string& path, Access access) {
-    int code = SQLITE_OK;
-    auto database = openOnce(path, access, code);
-    if (code != SQLITE_READONLY_ROLLBACK || access != Access::readOnly) {
+Result<std::unique_ptr<Database>> openDefended(const std::string& path, Access access, int* code) {
+    int unasked = SQLITE_OK;
+    int& why = code == nullptr ? unasked : *code;
+    why = SQLITE_CANTOPEN;
+    if (auto good = lookBeside(path); !good) {
+        return tl::unexpected(good.error());
+    }
+    auto database = openAsItIs(path, access, path, why);
+    if (database || why != SQLITE_READONLY_ROLLBACK) {
         return database;
     }
-    // Opening to write makes SQLite play the journal back; then the file can be read.
-    if (auto recovered = openOnce(path, Access::readWrite, code); !recovered) {
-        return recovered;
-    }
-    return openOnce(path, access, code);
+    return access == Access::readOnly ? openBeforeCutOff(path, why) : takeCutOffBack(path, why);
 }
 
 Result<std::unique_ptr<Database>> openChecked(const std::string& path, Access access, Ledger& ledger) {
@@ -75,7 +80,7 @@ Result<std::unique_ptr<Database>> openChecked(const std::string& path, Access ac
     if (!database) {
         return database;
     }
-    if (auto read = inOneState(**database, [&] { return readAll(**database, ledger); }); !read) {
+    if (auto read = inOneState(**database, [&] { return readSound(**database, ledger); }); !read) {
         return tl::unexpected(read.error());
     }
     return database;
@@ -113,6 +118,27 @@ Result<void> verifyStructure(Database& database, const std::string& pragma) {
     if (*finding != "ok") {
         return refuse(Core::say("%1 is damaged (%2): salvage what can be read into a new file.",
                                 inQuotes(database.path()), finding->substr(0, 200)));
+    }
+    return {};
+}
+
+Result<void> verifyPages(Database& database) {
+    const auto unused = database.integer("PRAGMA freelist_count");
+    const auto pages = unused ? database.integer("PRAGMA page_count") : unused;
+    const auto bytes = pages ? database.integer("PRAGMA page_size") : pages;
+    const auto size = bytes ? database.fileSize() : bytes;
+    if (!size) {
+        return tl::unexpected(size.error());
+    }
+    if (*unused != 0) {
+        return refuse(Core::say("%1 is damaged: it calls %2 of its pages free, and a record has none; the next entry "
+                                "would be written over others. Salvage what can be read into a new file.",
+                                inQuotes(database.path()), *unused));
+    }
+    if (*pages * *bytes != *size) {
+        return refuse(Core::say("%1 is damaged: its pages make %2 bytes, and the file has %3. Salvage what can be read "
+                                "into a new file.",
+                                inQuotes(database.path()), *pages * *bytes, *size));
     }
     return {};
 }

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <store/output_file.h>
 
+#include <algorithm>
 #include <array>
 #include <climits>
 #include <cstdlib>
 #include <store/database.h>
-#include <store/header.h>
+#include <store/raw_file.h>
 #include <sys/stat.h>
 #include <units/say.h>
 
@@ -13,7 +14,14 @@ namespace caprail {
 
 namespace {
 
-constexpr std::size_t looked = 4096;
+constexpr std::int64_t looked = 4096;
+
+/// How a plain file begins, read so that it does not matter if this process has it open as a record.
+Result<std::string> firstBytesOf(const std::string& path) {
+    const auto file = RawFile::open(path, RawFile::Which::record);
+    const auto size = file ? file->size() : tl::unexpected(file.error());
+    return size ? file->read(0, std::min(*size, looked)) : tl::unexpected(size.error());
+}
 
 bool isOfSort(std::string_view bytes, OutputSort sort) {
     using namespace std::string_view_literals;
@@ -43,8 +51,8 @@ Result<void> judgeOutputPlace(const std::string& path, OutputSort sort, const st
                                 inQuotes(path)));
     }
     // Nothing but a plain file is opened: a pipe or a device would be waited for.
-    const auto first = S_ISREG(status.st_mode) ? firstBytesOf(real.data(), looked) : Result<FirstBytes>(refuse(""));
-    if (first && isOfSort(first->bytes, sort)) {
+    const auto first = S_ISREG(status.st_mode) ? firstBytesOf(real.data()) : Result<std::string>(refuse(""));
+    if (first && isOfSort(*first, sort)) {
         return {};
     }
     return refuse(sort == OutputSort::sheet

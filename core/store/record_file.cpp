@@ -2,6 +2,7 @@
 #include <store/record_file.h>
 
 #include <optional>
+#include <store/beside.h>
 #include <store/copies.h>
 #include <store/defences.h>
 #include <store/entry_rows.h>
@@ -12,6 +13,7 @@
 #include <store/schema.h>
 #include <store/upgrade.h>
 #include <store/writer_lock.h>
+#include <sys/stat.h>
 #include <units/say.h>
 
 namespace caprail {
@@ -19,6 +21,7 @@ namespace caprail {
 struct RecordFile::State {
     std::string path;
     std::optional<RecordPlace> place; ///< the file that the path led to when it was opened
+    std::optional<FileMode> mode;     ///< of that file
     std::string readOnlyReason;
     std::optional<WriterLock> lock; ///< before the database, so that it is let go after it is closed
     std::unique_ptr<Database> database;
@@ -52,6 +55,12 @@ Result<Entry> lastOnDisk(Database& database) {
     return last;
 }
 
+/// Bytes of a file; 0 when it is not there.
+std::int64_t lengthOf(const std::string& path) {
+    struct stat status {};
+    return ::lstat(path.c_str(), &status) == 0 ? status.st_size : 0;
+}
+
 } // namespace
 
 RecordFile::RecordFile(std::unique_ptr<State> state) : m_state(std::move(state)) {}
@@ -70,6 +79,10 @@ bool RecordFile::isReadOnly() const {
 }
 const std::string& RecordFile::readOnlyReason() const {
     return m_state->readOnlyReason;
+}
+
+const std::string& RecordFile::remark() const {
+    return m_state->database->remark();
 }
 
 Result<RecordFile> RecordFile::create(const std::string& path) {
@@ -118,6 +131,11 @@ Result<void> RecordFile::load(State& state) {
         return tl::unexpected(place.error());
     }
     state.place = std::move(*place);
+    auto mode = FileMode::like(state.path);
+    if (!mode) {
+        return tl::unexpected(mode.error());
+    }
+    state.mode = std::move(*mode);
     auto database = openChecked(state.path, state.lock ? Access::readWrite : Access::readOnly, state.ledger);
     if (!database) {
         return tl::unexpected(database.error());
@@ -172,6 +190,9 @@ Result<std::int64_t> RecordFile::store(UtcTime time, const std::string& person, 
     if (auto there = isStillThere(); !there) {
         return tl::unexpected(there.error());
     }
+    if (auto beside = lookBeside(s.path); !beside) {
+        return tl::unexpected(beside.error());
+    }
     const std::vector<Cell> cells = cellsOf(body);
     auto entry = asStored({s.ledger.size() + 1, time, person, body, {}}, cells);
     if (!entry) {
@@ -197,6 +218,9 @@ Result<std::int64_t> RecordFile::store(UtcTime time, const std::string& person, 
             return refuse(
                 Core::say("%1 was written by another program since it was read: read it again, then store the entry.",
                           inQuotes(s.path)));
+        }
+        if (auto whole = verifyPages(*s.database); !whole) {
+            return whole;
         }
         if (auto done = s.writer->insert(*entry, cells); !done) {
             return done;
@@ -258,6 +282,9 @@ Result<bool> RecordFile::refresh() {
     if (auto there = s.place->isStillThere(); !there) {
         return tl::unexpected(there.error());
     }
+    if (isReadOnly() && !remark().empty()) {
+        return refreshFromCopy();
+    }
     const auto version = s.database->integer(dataVersionSql);
     if (!version) {
         return tl::unexpected(version.error());
@@ -275,37 +302,63 @@ Result<bool> RecordFile::refresh() {
     return isNew;
 }
 
+Result<bool> RecordFile::refreshFromCopy() {
+    State& s = *m_state;
+    if (lengthOf(s.path + "-journal") != 0) {
+        return false;
+    }
+    auto fresh = std::make_unique<State>();
+    fresh->path = s.path;
+    fresh->readOnlyReason = s.readOnlyReason;
+    if (auto loaded = load(*fresh); !loaded) {
+        return tl::unexpected(loaded.error());
+    }
+    const LedgerComparison now = compare(s.ledger, fresh->ledger);
+    if (now.onlyInFirst != 0) {
+        return refuse(
+            Core::say("%1 no longer holds the entries that were read from it: it was replaced. Save a copy of "
+                      "what is on screen elsewhere.",
+                      inQuotes(s.path)));
+    }
+    m_state = std::move(fresh);
+    return now.onlyInSecond != 0;
+}
+
 Result<void> RecordFile::saveCopy(const std::string& path) const {
-    return makeNewFile(path, [&](const std::string& unfinished) { return backUp(*m_state->database, unfinished); });
+    const auto present = FileMode::like(m_state->path);
+    return makeNewFileLike(present ? *present : *m_state->mode, path,
+                           [&](const std::string& unfinished) { return backUp(*m_state->database, unfinished); });
 }
 
 Result<std::vector<std::string>> RecordFile::saveElsewhere(const std::string& path) const {
     std::vector<std::string> missing;
-    auto saved = makeNewFile(path, [&](const std::string& unfinished) -> Result<void> {
-        auto to = Database::open(unfinished, Access::readWrite);
-        auto done = to ? defend(**to) : tl::unexpected(to.error());
-        done = done ? createSchema(**to) : done;
-        done = done ? (*to)->run("BEGIN IMMEDIATE") : done;
-        if (!done) {
-            return done;
-        }
-        EntryWriter writer(**to);
-        for (const Entry& entry : ledger().entries()) {
-            if (const auto* added = std::get_if<AttachmentAdded>(&entry.body)) {
-                if (const auto bytes = attachmentBytes(added->sha256)) {
-                    done = writer.insertAttachment(added->sha256, *bytes);
-                } else {
-                    missing.push_back(Core::say("The bytes of “%1” (entry %2) could not be read: %3", added->fileName,
-                                                entry.sequence, bytes.error().sentence));
-                }
-            }
-            done = done ? writer.insert(entry, cellsOf(entry.body)) : done;
+    const auto present = FileMode::like(m_state->path);
+    auto saved =
+        makeNewFileLike(present ? *present : *m_state->mode, path, [&](const std::string& unfinished) -> Result<void> {
+            auto to = Database::open(unfinished, Access::readWrite);
+            auto done = to ? defend(**to) : tl::unexpected(to.error());
+            done = done ? createSchema(**to) : done;
+            done = done ? (*to)->run("BEGIN IMMEDIATE") : done;
             if (!done) {
                 return done;
             }
-        }
-        return (*to)->run("COMMIT");
-    });
+            EntryWriter writer(**to);
+            for (const Entry& entry : ledger().entries()) {
+                if (const auto* added = std::get_if<AttachmentAdded>(&entry.body)) {
+                    if (const auto bytes = attachmentBytes(added->sha256)) {
+                        done = writer.insertAttachment(added->sha256, *bytes);
+                    } else {
+                        missing.push_back(Core::say("The bytes of “%1” (entry %2) could not be read: %3",
+                                                    added->fileName, entry.sequence, bytes.error().sentence));
+                    }
+                }
+                done = done ? writer.insert(entry, cellsOf(entry.body)) : done;
+                if (!done) {
+                    return done;
+                }
+            }
+            return (*to)->run("COMMIT");
+        });
     if (!saved) {
         return tl::unexpected(saved.error());
     }

@@ -15,10 +15,11 @@ class RecordFile {
 public:
     /// Makes an empty record and opens it for writing. Refuses to overwrite; after a refusal nothing is left.
     static Result<RecordFile> create(const std::string& path);
-    /// Opens a record, verifying header, schema, structure and all seals; the file is not changed by that. Asked to
-    /// write, it opens read-only when another program has the record, the file may not be written, or it is of an
-    /// earlier version that was not upgraded yet (see `readOnlyReason` and store/upgrade.h). Refuses files that are no
-    /// records, newer ones, damaged and altered ones.
+    /// Opens a record, verifying header, schema, pages, structure and all seals; the file is not changed by that. Where
+    /// a write to it was cut off, what is read only is a private copy, and what is written has that write taken back
+    /// first (store/cut_off.h); `remark` tells. Asked to write, it opens read-only when another program has the record,
+    /// the file may not be written, or it is of an earlier version that was not upgraded yet (see `readOnlyReason` and
+    /// store/upgrade.h). Refuses files that are no records, newer ones, damaged and altered ones.
     static Result<RecordFile> open(const std::string& path, OpenMode mode);
     RecordFile(RecordFile&&) noexcept;
     RecordFile& operator=(RecordFile&&) noexcept;
@@ -30,6 +31,8 @@ public:
     [[nodiscard]] bool isReadOnly() const;
     /// Why it cannot be written, as a sentence; empty when it can.
     [[nodiscard]] const std::string& readOnlyReason() const;
+    /// What a person should know of how it was opened, as a sentence: that a write was cut off. Empty mostly.
+    [[nodiscard]] const std::string& remark() const;
 
     /// Stores one entry and gives its sequence number. Whether it makes sense in this record was judged before
     /// (assessment/admission.h); refused here is what cannot be kept: when the disk fails, when the entry would not
@@ -50,11 +53,12 @@ public:
     /// Whether an entry that is appended now would go where the path leads: refuses when the file was moved, deleted,
     /// replaced, taken away with its disk, or made read-only since it was opened. `append` asks this first.
     [[nodiscard]] Result<void> isStillThere() const;
-    /// Writes a copy of the record as it is on the disk, by SQLite's backup. Refuses to overwrite.
+    /// Writes a copy of the record as it is on the disk, by SQLite's backup, with its mode and group. Refuses to
+    /// overwrite.
     Result<void> saveCopy(const std::string& path) const;
     /// Writes a new record from what is in memory, for when the disk no longer answers: every entry with its seal, and
     /// the attachments' bytes that can still be read. Gives a sentence for each attachment whose bytes are missing in
-    /// the copy. Refuses to overwrite.
+    /// the copy. It gets mode and group that the record had. Refuses to overwrite.
     [[nodiscard]] Result<std::vector<std::string>> saveElsewhere(const std::string& path) const;
     /// Puts a copy in the place of this record, which is kept as `keptAs` (store/copies.h), and goes on in that.
     /// Refuses when it is open read-only, and what restoreRecord refuses; then nothing has changed.
@@ -65,6 +69,8 @@ private:
     explicit RecordFile(std::unique_ptr<State> state);
     /// Reads the record at `state.path` into `state`, to be written to when it holds the lock.
     static Result<void> load(State& state);
+    /// For what was read from a private copy: reads the record itself once the write was taken back there.
+    Result<bool> refreshFromCopy();
     Result<std::int64_t> store(UtcTime time, const std::string& person, const Body& body,
                                const std::string_view* bytes);
     std::unique_ptr<State> m_state;

@@ -157,7 +157,7 @@ Result<SalvageReport> salvage(const std::string& damaged, const std::string& new
         return refuse(header->sentence);
     }
     SalvageReport report;
-    auto made = makeNewFile(newRecord, [&](const std::string& unfinished) -> Result<void> {
+    auto made = makeNewFileLike(*resolved, newRecord, [&](const std::string& unfinished) -> Result<void> {
         const QTemporaryDir folder;
         const std::string copy = folder.filePath(QStringLiteral("copy")).toStdString();
         if (auto done = copyDamaged(*resolved, copy, report.sentences); !done) {

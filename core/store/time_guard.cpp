@@ -2,6 +2,7 @@
 #include <store/time_guard.h>
 
 #include <algorithm>
+#include <ctime>
 #include <sqlite3.h>
 
 namespace caprail {
@@ -11,13 +12,17 @@ namespace {
 constexpr int stepsBetweenLooks = 20'000; // some 100 µs
 constexpr std::int64_t mebibyte = std::int64_t{1024} * 1024;
 
+std::chrono::nanoseconds computed() {
+    timespec time{};
+    ::clock_gettime(CLOCK_THREAD_CPUTIME_ID, &time);
+    return std::chrono::seconds(time.tv_sec) + std::chrono::nanoseconds(time.tv_nsec);
+}
+
 } // namespace
 
 TimeGuard::TimeGuard(Database& database, std::chrono::milliseconds allowed)
-    : m_database(database), m_end(std::chrono::steady_clock::now() + allowed) {
-    const auto isOver = [](void* end) {
-        return std::chrono::steady_clock::now() > *static_cast<std::chrono::steady_clock::time_point*>(end) ? 1 : 0;
-    };
+    : m_database(database), m_end(computed() + allowed) {
+    const auto isOver = [](void* end) { return computed() > *static_cast<std::chrono::nanoseconds*>(end) ? 1 : 0; };
     sqlite3_progress_handler(m_database.handle(), stepsBetweenLooks, isOver, &m_end);
 }
 

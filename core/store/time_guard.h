@@ -6,10 +6,13 @@
 
 namespace caprail {
 
-/// Stops a connection's statements once they have taken too long: for reading files that someone else made. While it
-/// lives, SQLite asks it every some thousand steps (sqlite.org/c3ref/progress_handler.html, from memory); a statement
-/// that is stopped is refused with a sentence. Once pages were found to hang together (quick_check), reading takes no
-/// longer than the file is long; so a guard allows 5 s, and for large files as long as a slow disk needs.
+/// Stops a connection's statements once they have computed for too long: for reading files that someone else made.
+/// What counts is the time that this thread itself computed (CLOCK_THREAD_CPUTIME_ID), so a slow disk, a stopped
+/// program or a busy computer stops nothing. While it lives, SQLite asks it every some thousand steps
+/// (sqlite.org/c3ref/progress_handler.html, from memory); a statement that is stopped is refused with a sentence that
+/// says that reading was not finished. Once pages were found to hang together (quick_check), reading takes no longer
+/// than the file is long; so a guard allows 5 s, and for large files as long as their size needs. Made and asked in one
+/// thread.
 class TimeGuard {
 public:
     TimeGuard(Database& database, std::chrono::milliseconds allowed);
@@ -22,7 +25,7 @@ public:
 
 private:
     Database& m_database;
-    std::chrono::steady_clock::time_point m_end;
+    std::chrono::nanoseconds m_end; ///< of this thread's computing time
 };
 
 } // namespace caprail

@@ -91,16 +91,16 @@ Result<void> writeUpgraded(Database& from, const std::string& path) {
 Result<void> saveChecked(const std::string& path, const std::string& keptAs) {
     // By a connection of its own: SQLite backs nothing up through one that holds the right to write.
     auto source = openDefended(path, Access::readOnly);
-    return source ? makeNewFile(keptAs,
-                                [&](const std::string& unfinished) -> Result<void> {
-                                    if (auto done = backUp(**source, unfinished); !done) {
-                                        return done;
-                                    }
-                                    const CheckReport report = checkFile(unfinished);
-                                    return report.verdict == CheckVerdict::sound ? Result<void>()
-                                                                                 : refuse(report.findings.front());
-                                })
-                  : tl::unexpected(source.error());
+    if (!source) {
+        return tl::unexpected(source.error());
+    }
+    return makeNewFileLike(path, keptAs, [&](const std::string& unfinished) -> Result<void> {
+        if (auto done = backUp(**source, unfinished); !done) {
+            return done;
+        }
+        const CheckReport report = checkFile(unfinished);
+        return report.verdict == CheckVerdict::sound ? Result<void>() : refuse(report.findings.front());
+    });
 }
 
 } // namespace

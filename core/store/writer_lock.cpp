@@ -4,6 +4,7 @@
 #include <QFile>
 #include <QLockFile>
 #include <chrono>
+#include <store/beside.h>
 #include <store/database.h>
 #include <store/hidden_name.h>
 #include <store/record_place.h>
@@ -26,6 +27,9 @@ Result<WriterLock> WriterLock::take(const std::string& path) {
         return refuse(Core::say("%1 can only be read: its name or its folder's holds bytes that are no text (not UTF-8). "
                                 "Rename it to write to it.",
                                 inQuotes(path)));
+    }
+    if (auto plain = lookAtLock(lockPath(path)); !plain) { // QLockFile opens and reads whatever lies there
+        return tl::unexpected(plain.error());
     }
     auto lock = std::make_unique<QLockFile>(QString::fromStdString(lockPath(path)));
     lock->setStaleLockTime(0); // never by age: a build goes on for hours. A dead holder is known by its process.

@@ -13,7 +13,8 @@ namespace caprail {
 class WriterLock {
 public:
     /// Takes the lock for a resolved path; refuses with a sentence that says who has the record open, or why it may
-    /// not be written: its permissions, its folder's, or a second name (hard link) of the file.
+    /// not be written: its permissions, its folder's, a second name (hard link) of the file, or something under the
+    /// lock's name that is no lock (a pipe, a link, a huge file), which is not opened.
     static Result<WriterLock> take(const std::string& path);
     WriterLock(WriterLock&&) noexcept;
     WriterLock& operator=(WriterLock&&) noexcept;

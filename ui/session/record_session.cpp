@@ -50,6 +50,9 @@ Result<ReadRecord> RecordSession::read(const QString& path) {
     if (!file) {
         return tl::unexpected(file.error());
     }
+    if (!file->remark().empty()) {
+        notice += (notice.isEmpty() ? QString() : QStringLiteral(" ")) + QString::fromStdString(file->remark());
+    }
     return ReadRecord{std::move(*file), path, notice, problem};
 }
 
