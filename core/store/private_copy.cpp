@@ -19,7 +19,7 @@ namespace caprail {
 
 namespace {
 
-constexpr std::int64_t block = 1024 * 1024;
+constexpr std::int64_t copiedAtOnce = 1024 * 1024;
 
 /// A new file that only this user may read.
 class PrivateFile {
@@ -63,8 +63,8 @@ Result<void> copyAll(const RawFile& file, const std::string& to, const std::stri
     if (!out.put({})) {
         return noRoom(shownAs);
     }
-    for (std::int64_t at = 0; at < *size; at += block) {
-        const auto bytes = file.read(at, std::min(block, *size - at));
+    for (std::int64_t at = 0; at < *size; at += copiedAtOnce) {
+        const auto bytes = file.read(at, std::min(copiedAtOnce, *size - at));
         if (!bytes) {
             return tl::unexpected(bytes.error());
         }

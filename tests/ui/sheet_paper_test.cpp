@@ -2,6 +2,7 @@
 /// Logo, clock, pictures, the page breaks, and the layout card measured on the finished paper.
 #include "sheet_sample.h"
 
+#include <QDir>
 #include <QFile>
 #include <QImageReader>
 #include <QProcess>
@@ -33,14 +34,18 @@ void write(const QString& path, const QByteArray& bytes) {
     file.write(bytes);
 }
 
-TEST(SheetLogo, is_a_drawing_painted_as_fine_as_a_printer_prints) {
+TEST(SheetLogo, is_no_drawing_whatever_its_name_says) {
     const QTemporaryDir folder;
-    const QString path = folder.filePath(QStringLiteral("shop.svg"));
-    write(path, "<svg xmlns='http://www.w3.org/2000/svg' width='40' height='10'><rect width='40' height='10'/></svg>");
-    const auto logo = readLogo(path);
-    ASSERT_TRUE(logo) << logo.error().sentence;
-    EXPECT_EQ(logo->width(), 2173); // 46 mm at 1200 dots per inch
-    EXPECT_EQ(logo->height(), 543);
+    const QByteArray drawing = "<svg xmlns='http://www.w3.org/2000/svg' xmlns:xlink='http://www.w3.org/1999/xlink' "
+                               "width='40' height='10'><image width='40' height='10' xlink:href='/dev/zero'/></svg>";
+    for (const char* name : {"shop.svg", "shop.png", "shop.jpg", "shop"}) {
+        const QString path = folder.filePath(QString::fromLatin1(name));
+        write(path, drawing);
+        const auto logo = readLogo(path);
+        ASSERT_FALSE(logo) << name;
+        EXPECT_THAT(logo.error().sentence, HasSubstr("no JPEG, PNG, WebP or HEIF picture"));
+    }
+    EXPECT_THAT(readLogo(QStringLiteral("/dev/zero")).error().sentence, HasSubstr("larger than"));
 }
 
 TEST(SheetLogo, is_never_larger_than_the_head_has_room_for) {
@@ -138,7 +143,38 @@ TEST(SheetPictures, are_one_png_a_page_of_150_dots_per_inch_beside_each_other) {
     }
     const auto refused = writeSheetPages(sample.source(), QStringLiteral("/nowhere/at/all.png"), options);
     ASSERT_FALSE(refused);
-    EXPECT_THAT(refused.error().sentence, HasSubstr("“all-1.png” cannot be written"));
+    EXPECT_THAT(refused.error().sentence, HasSubstr("There is no folder “/nowhere/at”"));
+}
+
+TEST(SheetPictures, are_not_written_at_all_when_one_of_them_would_take_the_place_of_another_file) {
+    const SheetSample sample;
+    const QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("a.png"));
+    write(folder.filePath(QStringLiteral("a-2.png")), "a letter");
+    SheetOptions options;
+    options.mayReplace = true;
+    EXPECT_THAT(writeSheetPages(sample.source(), path, options).error().sentence, HasSubstr("neither a PDF nor a PNG"));
+    EXPECT_EQ(QDir(folder.path()).entryList(QDir::Files), QStringList{QStringLiteral("a-2.png")});
+    QFile::remove(folder.filePath(QStringLiteral("a-2.png")));
+    const auto written = writeSheetPages(sample.source(), path, {});
+    ASSERT_TRUE(written);
+    EXPECT_EQ(standingPages(path).size(), written->size());
+    EXPECT_THAT(writeSheetPages(sample.source(), path, {}).error().sentence, HasSubstr("exists already"));
+    EXPECT_TRUE(writeSheetPages(sample.source(), path, options));
+}
+
+TEST(SheetPhotos, that_are_drawings_are_not_drawn) {
+    SheetSample sample;
+    const QByteArray drawing =
+        "<svg xmlns='http://www.w3.org/2000/svg' width='40' height='40'><rect width='40' height='40'/></svg>";
+    for (auto& [hash, bytes] : sample.photos) {
+        bytes = drawing;
+    }
+    ASSERT_FALSE(sample.photos.empty());
+    const QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("sheet.pdf"));
+    ASSERT_TRUE(writeSheet(sample.source(), path, {}));
+    EXPECT_THAT(textOf(path).toStdString(), HasSubstr("cannot be shown"));
 }
 
 TEST(SheetFlow, leaves_no_row_of_a_table_alone_on_a_page) {
@@ -240,6 +276,7 @@ TEST(LayoutCard, is_true_to_scale_on_paper) {
             SheetOptions options;
             options.pageSize = paper;
             options.units.length = unit;
+            options.mayReplace = true;
             const QString path = folder.filePath(QStringLiteral("card.pdf"));
             ASSERT_TRUE(writeLayoutCard(sample.source(), path, options));
             const Drawn drawn = drawnOn(path);

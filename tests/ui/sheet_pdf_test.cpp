@@ -2,12 +2,15 @@
 /// The sheet as a file, seen with other programs' eyes: poppler-utils and qpdf.
 #include "sheet_sample.h"
 
+#include <QDir>
 #include <QFile>
 #include <QProcess>
 #include <QRegularExpression>
 #include <QTemporaryDir>
+#include <csignal>
 #include <ctime>
 #include <gmock/gmock.h>
+#include <sys/resource.h>
 
 namespace caprail {
 namespace {
@@ -37,6 +40,7 @@ public:
         SheetOptions options;
         options.pageSize = paper;
         options.appVersion = QStringLiteral("0.1.0");
+        options.mayReplace = true; // kept sheets of an earlier run
         const auto written = writeSheet(sample.source(), path, options);
         EXPECT_TRUE(written) << (written ? "" : written.error().sentence);
     }
@@ -254,14 +258,52 @@ TEST(SheetFile, of_an_empty_record_is_a_sheet_that_says_so) {
 TEST(SheetFile, that_cannot_be_written_is_refused_in_one_sentence) {
     const auto written = writeSheet(closed().sample.source(), QStringLiteral("/nowhere/at/all.pdf"), {});
     ASSERT_FALSE(written);
-    EXPECT_THAT(written.error().sentence, HasSubstr("“all.pdf” cannot be written"));
+    EXPECT_THAT(written.error().sentence, HasSubstr("There is no folder “/nowhere/at”: make it first."));
+}
+
+TEST(SheetFile, takes_no_other_files_place_and_an_earlier_sheets_only_when_asked_to) {
+    const QTemporaryDir folder;
+    const auto writeTo = [&](const QString& name, bool mayReplace) {
+        SheetOptions options;
+        options.mayReplace = mayReplace;
+        return writeSheet(closed().sample.source(), folder.filePath(name), options);
+    };
+    QFile letter(folder.filePath(QStringLiteral("letter.pdf")));
+    ASSERT_TRUE(letter.open(QIODevice::ReadWrite));
+    letter.write("SQLite format 3, or a letter");
+    letter.close();
+    EXPECT_THAT(writeTo(QStringLiteral("letter.pdf"), true).error().sentence, HasSubstr("neither a PDF nor a PNG"));
+    EXPECT_EQ(letter.size(), 28);
+    ASSERT_TRUE(writeTo(QStringLiteral("sheet.pdf"), false));
+    EXPECT_THAT(writeTo(QStringLiteral("sheet.pdf"), false).error().sentence, HasSubstr("exists already"));
+    EXPECT_TRUE(writeTo(QStringLiteral("sheet.pdf"), true));
+    EXPECT_EQ(QDir(folder.path()).entryList(QDir::Files | QDir::Hidden).size(), 2);
+}
+
+TEST(SheetFile, on_a_full_disk_says_what_is_wrong) {
+    rlimit before{};
+    ASSERT_EQ(::getrlimit(RLIMIT_FSIZE, &before), 0);
+    const auto kept = std::signal(SIGXFSZ, SIG_IGN);
+    rlimit small = before;
+    small.rlim_cur = 4096; // no file may grow beyond: told like a full disk, by another number
+    const QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("sheet.pdf"));
+    ASSERT_EQ(::setrlimit(RLIMIT_FSIZE, &small), 0);
+    const auto written = writeSheet(closed().sample.source(), path, {});
+    ::setrlimit(RLIMIT_FSIZE, &before);
+    (void)std::signal(SIGXFSZ, kept);
+    ASSERT_FALSE(written);
+    EXPECT_EQ(written.error().sentence, "“" + path.toStdString() + "” cannot be written: File too large.");
+    EXPECT_TRUE(QDir(folder.path()).isEmpty(QDir::Files | QDir::Hidden));
 }
 
 TEST(SheetFile, of_a_closed_build_is_written_in_under_a_second) {
     const SheetSource source = closed().sample.source();
     // Processor time: what other programs do meanwhile is no matter of the sheet's.
     const std::clock_t begun = std::clock();
-    ASSERT_TRUE(writeSheet(source, Written::folder().filePath(QStringLiteral("timed.pdf")), {}));
+    SheetOptions options;
+    options.mayReplace = true;
+    ASSERT_TRUE(writeSheet(source, Written::folder().filePath(QStringLiteral("timed.pdf")), options));
     const double seconds = static_cast<double>(std::clock() - begun) / CLOCKS_PER_SEC;
     RecordProperty("milliseconds", static_cast<int>(seconds * 1000));
     EXPECT_LT(seconds, 1.0);

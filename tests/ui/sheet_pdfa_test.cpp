@@ -50,12 +50,10 @@ protected:
         path = folder->filePath(QStringLiteral("sheet.pdf"));
         SheetOptions options;
         options.appVersion = QStringLiteral("0.1.0");
-        QFile logo(folder->filePath(QStringLiteral("logo.svg")));
-        ASSERT_TRUE(logo.open(QIODevice::WriteOnly));
-        logo.write("<svg xmlns='http://www.w3.org/2000/svg' width='80' height='20'>"
-                   "<rect width='80' height='20' fill='#a03020' fill-opacity='0.5'/></svg>");
-        logo.close();
-        options.logo = sheet::readLogo(logo.fileName()).value();
+        QImage logo(320, 80, QImage::Format_ARGB32);
+        logo.fill(QColor(0xa0, 0x30, 0x20, 0x80));
+        ASSERT_TRUE(logo.save(folder->filePath(QStringLiteral("logo.png"))));
+        options.logo = sheet::readLogo(folder->filePath(QStringLiteral("logo.png"))).value();
         const SheetSample sample;
         ASSERT_TRUE(writeSheet(sample.source(), path, options));
         QFile file(path);

@@ -12,6 +12,7 @@
 #include <gmock/gmock.h>
 #include <shop_ui/shop_delegate.h>
 #include <shop_ui/shop_window.h>
+#include <store/path_text.h>
 #include <window/preferences.h>
 
 #include "shop_bench_records.h"
@@ -131,12 +132,20 @@ TEST_F(Shop, opens_a_record_by_keyboard_alone_and_leaves_the_folder_as_it_was) {
     EXPECT_EQ(shoptest::traceOf(folder.path()), before);
 }
 
-TEST_F(Shop, says_why_a_record_whose_name_is_no_text_cannot_be_opened_and_still_lists_it) {
+TEST_F(Shop, lists_and_opens_a_record_whose_name_is_no_text) {
     shoptest::write(folder / "plain", shoptest::shortLedger("Orrin Vale", "V8"));
     std::filesystem::rename(folder / "plain", folder / "bad \xFF.caprail");
     const auto window = shown(folder.path());
     EXPECT_EQ(cell(*window, 0, ShopModel::customer), "Orrin Vale");
     EXPECT_THAT(cell(*window, 0, ShopModel::file).toStdString(), HasSubstr("bad \xEF\xBF\xBD"));
+    QSignalSpy spy(window.get(), &ShopWindow::openRequested);
+    window->table()->selectRow(0);
+    QTest::keyClick(window->table(), Qt::Key_Return);
+    ASSERT_EQ(spy.size(), 1);
+    EXPECT_EQ(pathBytes(spy.at(0).at(0).toString()), folder / "bad \xFF.caprail");
+    const auto record = RecordSession::read(spy.at(0).at(0).toString());
+    ASSERT_TRUE(record) << record.error().sentence;
+    EXPECT_TRUE(record->file.isReadOnly());
 }
 
 TEST_F(Shop, notices_new_changed_and_removed_records) {

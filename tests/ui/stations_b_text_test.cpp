@@ -6,6 +6,7 @@
 #include <assessment/standing.h>
 #include <ledger/entry.h>
 #include <session/cautions.h>
+#include <session/picture.h>
 #include <set>
 #include <stations/closing_open_time.h>
 #include <stations/closing_photo.h>
@@ -245,6 +246,25 @@ TEST(Photo, refuses_what_is_no_picture) {
     const auto refused = preparePhoto(QByteArray("not a picture"), "notes.txt");
     ASSERT_FALSE(refused);
     EXPECT_NE(refused.error().sentence.find("notes.txt"), std::string::npos);
+}
+
+TEST(Photo, is_read_by_its_first_bytes_as_one_of_four_kinds_and_as_nothing_else) {
+    for (const char* type : {"JPEG", "PNG"}) {
+        EXPECT_TRUE(preparePhoto(picture(64, 48, QImage::Format_RGB32, type), "without an ending")) << type;
+    }
+    const QByteArray drawing = "<?xml version='1.0'?><svg xmlns='http://www.w3.org/2000/svg' width='9' height='9'/>";
+    const QByteArray bitmap = picture(64, 48, QImage::Format_RGB32, "BMP");
+    const QByteArray graph = "/* XPM */ static char* a[] = {\"1 1 1 1\", \"a c red\", \"a\"};";
+    for (const QByteArray& other : {drawing, bitmap, graph, picture(64, 48, QImage::Format_RGB32, "PPM")}) {
+        const auto refused = preparePhoto(other, "photo.jpg");
+        ASSERT_FALSE(refused) << other.left(20).toStdString();
+        EXPECT_NE(refused.error().sentence.find("no JPEG, PNG, WebP or HEIF"), std::string::npos);
+    }
+    EXPECT_EQ(pictureFormat("RIFF\x10\x20\x30\x40WEBPVP8 "), "webp");
+    EXPECT_EQ(pictureFormat(QByteArray("\0\0\0\x18" "ftypheic\0\0\0\0", 16)), "heif");
+    EXPECT_EQ(pictureFormat(QByteArray("\0\0\0\x18" "ftypqt  \0\0\0\0", 16)), "") << "a film";
+    // What begins as one kind and goes on as another is read by no reader but that of its beginning.
+    EXPECT_FALSE(readPicture(QByteArray("\xFF\xD8\xFF") + drawing));
 }
 
 TEST(Cautions, each_that_a_station_shows_is_printed_too) {

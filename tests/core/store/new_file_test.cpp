@@ -158,7 +158,7 @@ TEST(Leftovers, that_are_none_stay) {
         ::pause();
         ::_exit(0);
     }
-    running.replace(running.rfind(process), process.size(), std::to_string(twin));
+    running.replace(running.find("." + process + "-"), process.size() + 1, "." + std::to_string(twin));
     std::string elsewhere = own;
     elsewhere.replace(elsewhere.size() - 10, 6, "0a0a0a"); // another computer's
     for (const std::string& stays : {running, elsewhere, folder / ".a.txt.new", folder / ".a.txt.12.new",
