@@ -3,7 +3,7 @@
 
 #include "verbs.h"
 
-#include <array>
+#include <algorithm>
 #include <cerrno>
 #include <cstdio>
 #include <cstring>
@@ -24,6 +24,11 @@ struct Printed {
 };
 Printed printed;
 
+/// As UTF-8; the bytes of a file's name that are no text are seen as U+FFFD.
+QByteArray visible(const QString& text) {
+    return QString::fromStdString(pathBytes(text)).toUtf8();
+}
+
 void note(bool isWritten) {
     if (!isWritten && printed.failure == 0) {
         printed.failure = errno == 0 ? EIO : errno;
@@ -33,7 +38,7 @@ void note(bool isWritten) {
 } // namespace
 
 bool print(const QString& text) {
-    const QByteArray bytes = text.toUtf8();
+    const QByteArray bytes = visible(text);
     const auto size = static_cast<std::size_t>(bytes.size());
     printed.isAny = true;
     note(std::fwrite(bytes.constData(), 1, size, stdout) == size);
@@ -58,7 +63,7 @@ int finish(int exitCode) {
 }
 
 int complain(ExitCode exitCode, const QString& sentence) {
-    const QByteArray bytes = (QStringLiteral("caprail: ") + sentence + QLatin1Char('\n')).toUtf8();
+    const QByteArray bytes = visible(QStringLiteral("caprail: ") + sentence + QLatin1Char('\n'));
     std::fwrite(bytes.constData(), 1, static_cast<std::size_t>(bytes.size()), stderr);
     return exitCode;
 }

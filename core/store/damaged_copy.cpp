@@ -3,6 +3,9 @@
 
 #include <QFile>
 #include <algorithm>
+#include <cerrno>
+#include <cstdio>
+#include <cstring>
 #include <optional>
 #include <set>
 #include <sqlite3.h>
@@ -131,10 +134,12 @@ int entriesShown(Database& database) {
 
 /// Copies block by block; counts those that the disk does not give, which are taken as zeros.
 Result<void> copyBlocks(const std::string& damaged, const std::string& copy, std::int64_t& unreadable) {
-    QFile from(QString::fromStdString(damaged));
+    QFile from; // opened by its bytes: its name may be no text
     QFile to(QString::fromStdString(copy));
-    if (!from.open(QIODevice::ReadOnly) || !to.open(QIODevice::WriteOnly)) {
-        return refuse(Core::say("%1 cannot be read: %2.", inQuotes(damaged), from.errorString().toStdString()));
+    FILE* const opened = std::fopen(damaged.c_str(), "rb");
+    if (opened == nullptr || !from.open(opened, QIODevice::ReadOnly, QFileDevice::AutoCloseHandle) ||
+        !to.open(QIODevice::WriteOnly)) {
+        return refuse(Core::say("%1 cannot be read: %2.", inQuotes(damaged), std::strerror(errno)));
     }
     for (qint64 at = 0; at < from.size(); at += pageSize) {
         const qint64 wanted = std::min(pageSize, from.size() - at);
