@@ -10,6 +10,7 @@
 #include <QTemporaryDir>
 #include <QTest>
 #include <gmock/gmock.h>
+#include <session/record_session.h>
 #include <shop_ui/shop_delegate.h>
 #include <shop_ui/shop_window.h>
 #include <store/path_text.h>
