@@ -209,6 +209,7 @@ bool isUnfinished(int code) {
     case SQLITE_PERM:
     case SQLITE_READONLY:
     case SQLITE_PROTOCOL:
+    case SQLITE_NOLFS:
         return true;
     default:
         return false;
