@@ -97,7 +97,7 @@ Result<std::string> madeFolder(const std::string& folder) {
 
 Result<std::unique_ptr<Database>> opened(const std::string& path) {
     { const std::ofstream made(path, std::ios::app); }
-    auto database = Database::open(path, Access::readWrite);
+    auto database = Database::open(path, Access::ownFile);
     if (!database) {
         return database;
     }

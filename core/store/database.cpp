@@ -106,12 +106,12 @@ std::string_view Statement::bytes(int column) const {
 
 Result<std::unique_ptr<Database>> Database::open(const std::string& path, Access access, const std::string& shownAs) {
     sqlite3* connection = nullptr;
-    const bool mayWrite = access == Access::readWrite || access == Access::takingBack || access == Access::ownCopy;
+    const bool mayWrite = access == Access::readWrite || access == Access::takingBack || access == Access::ownFile;
     const int flags = SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_NOFOLLOW | SQLITE_OPEN_EXRESCODE |
                       (mayWrite ? SQLITE_OPEN_READWRITE : SQLITE_OPEN_READONLY) |
                       (access == Access::untouched ? SQLITE_OPEN_URI : 0);
     const std::string name = access == Access::untouched ? untouchedUri(path) : path;
-    const char* const layer = access == Access::ownCopy      ? "unix"
+    const char* const layer = access == Access::ownFile      ? "unix"
                               : access == Access::takingBack ? recoveringVfs()
                                                              : guardedVfs();
     const int code = sqlite3_open_v2(name.c_str(), &connection, flags, layer);

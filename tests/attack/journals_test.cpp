@@ -13,11 +13,12 @@ protected:
     void SetUp() override { makeRecord(record); }
     /// A call in a folder of temporary files of its own, which must be empty afterwards.
     Answer call(const std::vector<std::string>& arguments) const {
-        return run({arguments, {}, {"TMPDIR=" + temporary.path(), "HOME=" + elsewhere.path()}});
+        return run(
+            {arguments, {}, {"TMPDIR=" + temporary.path(), "XDG_RUNTIME_DIR=" + home.path(), "HOME=" + home.path()}});
     }
     [[nodiscard]] bool leftNothing() const { return temporary.names().empty(); }
 
-    Folder folder, elsewhere, temporary;
+    Folder folder, elsewhere, temporary, home;
     std::string record = folder / "a.caprail";
     std::string entry = noteEntry(elsewhere);
     Count count;
