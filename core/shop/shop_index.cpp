@@ -97,7 +97,7 @@ Result<std::string> madeFolder(const std::string& folder) {
 
 Result<std::unique_ptr<Database>> opened(const std::string& path) {
     { const std::ofstream made(path, std::ios::app); }
-    auto database = Database::open(path, Access::readWrite);
+    auto database = Database::open(path, Access::ownFile);
     if (!database) {
         return database;
     }
@@ -225,7 +225,7 @@ void ShopIndex::discard(const std::string& cacheFolder, const std::string& root)
 }
 
 Result<ShopIndex> ShopIndex::inMemory(const std::string& root) {
-    auto database = Database::open(":memory:", Access::readWrite);
+    auto database = Database::open(":memory:", Access::ownFile);
     auto made = database ? makeTables(**database, root) : tl::unexpected(database.error());
     if (!made) {
         return tl::unexpected(made.error());

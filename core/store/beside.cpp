@@ -84,13 +84,14 @@ Result<void> lookBeside(const std::string& path) {
         if (!S_ISREG(status.st_mode)) {
             return refuseSpecial(name);
         }
-        if (std::strcmp(ending, "-wal") == 0) {
+        const bool isJournal = std::strcmp(ending, "-journal") == 0;
+        if (!isJournal) {
             return refuse(
                 Core::say("No build record has a file such as %1: another program put it there, or the record "
                           "was open in one. Move it away, then try again.",
                           inQuotes(name)));
         }
-        if (std::strcmp(ending, "-journal") == 0 && status.st_size != 0) {
+        if (isJournal && status.st_size != 0) {
             if (auto good = lookAtJournal(path, name, status); !good) {
                 return good;
             }

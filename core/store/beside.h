@@ -12,7 +12,7 @@ namespace caprail {
 /// | what | why |
 /// | --- | --- |
 /// | a pipe, device, socket, folder or link | SQLite opens it, and may wait for ever |
-/// | any FILE-wal | no record has one; SQLite would read entries from it |
+/// | any FILE-wal or FILE-shm | no record has one; SQLite would read entries from the first |
 /// | a journal that names a second file at its end | a record never takes part in a transaction over several files, and
 /// |   | SQLite deletes the file that is named ("The Rollback Journal", sqlite.org/fileformat2.html, from memory) |
 /// | a journal more than twice as long as the record and 1 MiB | a write keeps each page of the record once |

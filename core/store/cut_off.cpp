@@ -54,7 +54,7 @@ bool isSameFile(const std::string& first, const std::string& second) {
 /// Reads a private copy whole; refuses what is not sound.
 Result<std::unique_ptr<Database>> readCopy(const std::string& copy, const std::string& path, Ledger& ledger) {
     int code = SQLITE_OK;
-    auto database = openAsItIs(copy, Access::readOnly, path, code);
+    auto database = openAsItIs(copy, Access::ownFile, path, code);
     if (!database) {
         return database;
     }
@@ -164,7 +164,7 @@ Result<std::unique_ptr<Database>> openBeforeCutOff(const std::string& path, int&
     if (judged->isForeign) {
         return refuseForeign(path);
     }
-    auto database = openAsItIs(judged->playedBack, Access::readOnly, path, code);
+    auto database = openAsItIs(judged->playedBack, Access::ownFile, path, code);
     if (database) {
         (*database)->setRemark(Core::say("A write to %1 was cut off: it is shown as it was before that write, and was "
                                          "not touched. The write is taken back when it is next opened to be written.",

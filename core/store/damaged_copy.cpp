@@ -23,7 +23,7 @@ namespace {
 constexpr qint64 pageSize = 4096; // as createSchema sets it
 
 Result<std::unique_ptr<Database>> openTolerantly(const std::string& copy) {
-    auto database = Database::open(copy, Access::ownCopy);
+    auto database = Database::open(copy, Access::ownFile);
     if (!database) {
         return database;
     }

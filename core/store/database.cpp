@@ -113,12 +113,12 @@ Result<std::unique_ptr<Database>> Database::open(const std::string& path, Access
                                 inQuotes(shownAs.empty() ? path : shownAs)));
     }
     sqlite3* connection = nullptr;
-    const bool mayWrite = access == Access::readWrite || access == Access::takingBack || access == Access::ownCopy;
+    const bool mayWrite = access == Access::readWrite || access == Access::takingBack || access == Access::ownFile;
     const int flags = SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_NOFOLLOW | SQLITE_OPEN_EXRESCODE |
                       (mayWrite ? SQLITE_OPEN_READWRITE : SQLITE_OPEN_READONLY) |
                       (access == Access::untouched ? SQLITE_OPEN_URI : 0);
     const std::string name = access == Access::untouched ? untouchedUri(path) : path;
-    const char* const layer = access == Access::ownCopy      ? "unix"
+    const char* const layer = access == Access::ownFile      ? "unix"
                               : access == Access::takingBack ? recoveringVfs()
                                                              : guardedVfs();
     const int code = sqlite3_open_v2(name.c_str(), &connection, flags, layer);
@@ -216,6 +216,7 @@ bool isUnfinished(int code) {
     case SQLITE_PERM:
     case SQLITE_READONLY:
     case SQLITE_PROTOCOL:
+    case SQLITE_NOLFS:
         return true;
     default:
         return false;

@@ -56,7 +56,7 @@ enum class Access {
     /// Reads the bytes as they lie there: no lock is taken and nothing is made beside the file. It is for files that
     /// are only listed; the caller finds out whether someone wrote meanwhile (shop/record_reader.h).
     untouched,
-    ownCopy ///< a copy in a folder that nobody else may enter: written and played back as SQLite does
+    ownFile ///< of ours in a folder that nobody else may enter, a private copy or an index: as SQLite does it
 };
 
 /// A connection. It is not movable, because statements and writers point at it.

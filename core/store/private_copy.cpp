@@ -155,7 +155,7 @@ Result<std::string> PrivateCopy::playedBack() {
     if (!copied(asFound(), path) || (m_isCutOff && !copied(journal(), path + "-journal"))) {
         return tl::unexpected(noRoom(m_path).error());
     }
-    if (const auto database = Database::open(path, Access::ownCopy, m_path); database && defend(**database)) {
+    if (const auto database = Database::open(path, Access::ownFile, m_path); database && defend(**database)) {
         // Where it cannot be read even so, whoever reads the copy will find that.
         (void)(*database)->integer("SELECT count(*) FROM sqlite_schema");
     }

@@ -22,9 +22,16 @@ struct Pair {
     }
 };
 
-/// Begins a write at the record and keeps both files as they are in the middle of it; the record is then as before.
-/// `reached`: pages of the record were written already, else only the journal was begun.
-inline Pair cutOffWrite(const std::string& path, bool reached) {
+/// How far a write had got when it was cut off.
+enum class CutOff {
+    begun,  ///< the journal was begun; SQLite takes no notice of one that was not synced
+    synced, ///< the journal is on the disk, and the record as it was
+    reached ///< the first pages of the record were written, too
+};
+
+/// Begins a write at the record and gives both files as they are in the middle of it; the record is then as before.
+inline Pair cutOffWrite(const std::string& path, CutOff how) {
+    const std::string before = read(path);
     sqlite3* db = nullptr;
     EXPECT_EQ(sqlite3_open_v2(path.c_str(), &db, SQLITE_OPEN_READWRITE, nullptr), SQLITE_OK);
     EXPECT_EQ(sqlite3_exec(db,
@@ -34,10 +41,10 @@ inline Pair cutOffWrite(const std::string& path, bool reached) {
                            nullptr, nullptr, nullptr),
               SQLITE_OK)
         << sqlite3_errmsg(db);
-    if (reached) {
+    if (how != CutOff::begun) {
         EXPECT_EQ(sqlite3_db_cacheflush(db), SQLITE_OK);
     }
-    const Pair pair{read(path), read(path + "-journal")};
+    const Pair pair{how == CutOff::reached ? read(path) : before, read(path + "-journal")};
     EXPECT_FALSE(pair.journal.empty());
     sqlite3_exec(db, "ROLLBACK", nullptr, nullptr, nullptr);
     sqlite3_close(db);
@@ -65,7 +72,7 @@ inline std::string naming(const std::string& file) {
            fourBytes(sum) + journalMagic;
 }
 
-/// How many entries the record holds, as an export of its ledger gives them; −1 when there is none.
+/// The entries that the record holds, as an export of its ledger gives them, one a line.
 inline std::vector<std::string> ledgerOf(const std::string& record, const Folder& scratch) {
     const std::string out = scratch / "ledger-of.jsonl";
     std::filesystem::remove(out);

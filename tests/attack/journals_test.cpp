@@ -13,11 +13,12 @@ protected:
     void SetUp() override { makeRecord(record); }
     /// A call in a folder of temporary files of its own, which must be empty afterwards.
     Answer call(const std::vector<std::string>& arguments) const {
-        return run({arguments, {}, {"TMPDIR=" + temporary.path(), "HOME=" + elsewhere.path()}});
+        return run(
+            {arguments, {}, {"TMPDIR=" + temporary.path(), "XDG_RUNTIME_DIR=" + home.path(), "HOME=" + home.path()}});
     }
     [[nodiscard]] bool leftNothing() const { return temporary.names().empty(); }
 
-    Folder folder, elsewhere, temporary;
+    Folder folder, elsewhere, temporary, home;
     std::string record = folder / "a.caprail";
     std::string entry = noteEntry(elsewhere);
     Count count;
@@ -27,8 +28,8 @@ TEST_F(AttackJournals, that_name_another_file_do_not_delete_it) {
     const std::string victim = elsewhere / "thesis.txt";
     const std::string listed = elsewhere / "listed.txt";
     const std::string text = "years of work";
-    const Pair reached = cutOffWrite(record, true);
-    const Pair begun = cutOffWrite(record, false);
+    const Pair reached = cutOffWrite(record, CutOff::reached);
+    const Pair begun = cutOffWrite(record, CutOff::begun);
     const std::string whole = read(record);
     const std::vector<std::pair<std::string, Pair>> plants{
         {"a hot journal", {reached.record, reached.journal + naming(victim)}},
@@ -58,19 +59,21 @@ TEST_F(AttackJournals, that_name_another_file_do_not_delete_it) {
 
 TEST_F(AttackJournals, that_a_kill_left_are_not_played_back_by_who_only_reads) {
     const std::vector<std::string> before = ledgerOf(record, elsewhere);
-    for (const bool reached : {true, false}) {
-        const Pair pair = cutOffWrite(record, reached);
+    for (const CutOff how : {CutOff::begun, CutOff::synced, CutOff::reached}) {
+        const std::string name = how == CutOff::begun ? "begun" : how == CutOff::synced ? "synced" : "reached";
+        const Pair pair = cutOffWrite(record, how);
         for (const mode_t mode : {0600, 0400}) {
             const Folder out;
             pair.put(record);
             ::chmod(record.c_str(), mode);
             for (const std::vector<std::string>& arguments : readingCalls(record, out)) {
                 const Answer answer = call(arguments);
-                count.held(answer.exitCode == 0 && !answer.crashed && answer.says("was cut off") &&
-                               pair.isUntouchedAt(record) && leftNothing() && folder.names().size() == 2,
-                           std::string(reached ? "reached" : "begun") + ": " + arguments.front(), answer);
+                count.held(answer.exitCode == 0 && !answer.crashed &&
+                               answer.says("was cut off") == (how != CutOff::begun) && pair.isUntouchedAt(record) &&
+                               leftNothing() && folder.names().size() == 2,
+                           name + ": " + arguments.front(), answer);
             }
-            count.held(ledgerOf(record, elsewhere) == before, "the ledger is that before the write");
+            count.held(ledgerOf(record, elsewhere) == before, name + ": the ledger is that before the write");
             ::chmod(record.c_str(), 0600);
         }
         std::filesystem::remove(record + "-journal");
@@ -81,7 +84,7 @@ TEST_F(AttackJournals, that_a_kill_left_are_not_played_back_by_who_only_reads) {
 
 TEST_F(AttackJournals, that_a_kill_left_are_taken_back_by_who_writes_and_both_files_are_kept) {
     const std::vector<std::string> before = ledgerOf(record, elsewhere);
-    const Pair pair = cutOffWrite(record, true);
+    const Pair pair = cutOffWrite(record, CutOff::reached);
     pair.put(record);
     ::chmod(record.c_str(), 0640);
     const Answer answer = call({"append", record, entry});
@@ -101,10 +104,12 @@ TEST_F(AttackJournals, that_a_kill_left_are_taken_back_by_who_writes_and_both_fi
 
     std::filesystem::remove(kept);
     std::filesystem::remove(kept + "-journal");
-    cutOffWrite(record, false).put(record);
-    const Answer begun = call({"append", record, entry});
-    count.held(begun.exitCode == 0 && folder.names().size() == 1,
-               "append after a write that had not reached the record: nothing need be kept", begun);
+    for (const CutOff how : {CutOff::begun, CutOff::synced}) {
+        cutOffWrite(record, how).put(record);
+        const Answer early = call({"append", record, entry});
+        count.held(early.exitCode == 0 && folder.names().size() == 1,
+                   "append after a write that had not reached the record: nothing need be kept", early);
+    }
 }
 
 TEST_F(AttackJournals, of_other_files_harm_no_record) {
@@ -114,11 +119,11 @@ TEST_F(AttackJournals, of_other_files_harm_no_record) {
     const int times = so(4, 12);
     for (int i = 0; i < times; ++i) {
         states.push_back(read(record));
-        journals.push_back(cutOffWrite(record, true).journal);
+        journals.push_back(cutOffWrite(record, CutOff::reached).journal);
         ASSERT_EQ(caprail({"append", record, entry}).exitCode, 0);
     }
     makeRecord(elsewhere / "b.caprail", "closed");
-    journals.push_back(cutOffWrite(elsewhere / "b.caprail", true).journal);
+    journals.push_back(cutOffWrite(elsewhere / "b.caprail", CutOff::reached).journal);
     for (std::size_t state = 0; state < states.size(); ++state) {
         for (std::size_t journal = 0; journal < journals.size(); ++journal) {
             if (state == journal || state == journal + 1) {
@@ -144,7 +149,7 @@ TEST_F(AttackJournals, of_other_files_harm_no_record) {
 
 TEST_F(AttackJournals, with_flipped_bits_lose_no_entry) {
     const std::vector<std::string> before = ledgerOf(record, elsewhere);
-    const Pair pair = cutOffWrite(record, true);
+    const Pair pair = cutOffWrite(record, CutOff::reached);
     std::mt19937 random(20260504); // always the same flips
     for (int i = 0; i < so(25, 600); ++i) {
         Pair flipped = pair;

@@ -129,7 +129,7 @@ TEST_F(Index, is_made_anew_when_it_is_damaged_or_of_another_version) {
         put(index, row("a.caprail", "x"), "x");
     }
     {
-        auto database = Database::open(path, Access::readWrite);
+        auto database = Database::open(path, Access::ownFile);
         ASSERT_TRUE((*database)->run("PRAGMA user_version = 999"));
     }
     EXPECT_THAT(*open().rows(), IsEmpty());

@@ -44,19 +44,19 @@ struct Pair {
     std::string record, journal;
 };
 
+/// `reached`: the first pages are in their place; else the journal is on the disk, and the record is as it was.
 Pair cutOffWrite(const std::string& path, bool reached) {
+    const std::string before = read(path);
     sqlite3* db = nullptr;
     EXPECT_EQ(sqlite3_open_v2(path.c_str(), &db, SQLITE_OPEN_READWRITE, nullptr), SQLITE_OK);
     EXPECT_EQ(sqlite3_exec(db,
                            "BEGIN IMMEDIATE; INSERT INTO entry SELECT sequence + 1, time, person, kind, seal FROM "
-                           "entry ORDER BY sequence DESC LIMIT 1; INSERT INTO attachment VALUES ('x', "
-                           "zeroblob(20000))",
+                           "entry ORDER BY sequence DESC LIMIT 1; INSERT INTO attachment VALUES "
+                           "(lower(hex(zeroblob(32))), zeroblob(20000))",
                            nullptr, nullptr, nullptr),
               SQLITE_OK);
-    if (reached) {
-        EXPECT_EQ(sqlite3_db_cacheflush(db), SQLITE_OK);
-    }
-    Pair pair{read(path), read(path + "-journal")};
+    EXPECT_EQ(sqlite3_db_cacheflush(db), SQLITE_OK);
+    Pair pair{reached ? read(path) : before, read(path + "-journal")};
     sqlite3_exec(db, "ROLLBACK", nullptr, nullptr, nullptr);
     sqlite3_close(db);
     return pair;
