@@ -3,24 +3,42 @@
 
 #include "verbs.h"
 
+#include <QDateTime>
 #include <QFile>
 #include <cstdio>
+#include <ledger/remarks.h>
+#include <units/plain_text.h>
 #include <window/preferences.h>
 
 namespace caprail::verbs {
 
+namespace {
+
+void write(std::FILE* to, const std::string& bytes) {
+    std::fwrite(bytes.data(), 1, bytes.size(), to);
+}
+
+} // namespace
+
 void print(const QString& text) {
-    const QByteArray bytes = text.toUtf8();
-    std::fwrite(bytes.constData(), 1, static_cast<std::size_t>(bytes.size()), stdout);
+    write(stdout, visibleLines(text.toStdString()));
+}
+
+void print(const QJsonDocument& json) {
+    write(stdout, visibleJson(json.toJson().toStdString()));
+}
+
+QString lineOf(std::string_view text) {
+    return QString::fromStdString(visibly(text));
 }
 
 int complain(ExitCode exitCode, const QString& sentence) {
-    const QByteArray bytes = (QStringLiteral("caprail: ") + sentence + QLatin1Char('\n')).toUtf8();
-    std::fwrite(bytes.constData(), 1, static_cast<std::size_t>(bytes.size()), stderr);
+    write(stderr, visibleLines((QStringLiteral("caprail: ") + sentence + QLatin1Char('\n')).toStdString()));
     return exitCode;
 }
 
-int complain(ExitCode exitCode, const QString& where, const Problem& problem) {
+int complain(ExitCode exitCode, const QString& place, const Problem& problem) {
+    const QString where = lineOf(place.toStdString());
     const QString sentence = QString::fromStdString(problem.sentence);
     return complain(exitCode, sentence.contains(where) ? sentence : where + QStringLiteral(": ") + sentence);
 }
@@ -68,6 +86,24 @@ Result<Opened> openRecord(const QString& path) {
     return Opened{std::move(*file), std::move(facts), std::move(assessment)};
 }
 
+UtcTime now() {
+    return {QDateTime::currentMSecsSinceEpoch()};
+}
+
+QString remarksOn(const Ledger& ledger) {
+    constexpr std::size_t most = 20;
+    QString text;
+    for (const auto& remarks : {salvageRemarks(ledger), clockRemarks(ledger, now())}) {
+        for (std::size_t i = 0; i < remarks.size() && i < most; ++i) {
+            text += QString::fromStdString(remarks[i].sentence) + QLatin1Char('\n');
+        }
+        if (remarks.size() > most) {
+            text += QStringLiteral("%1 more such entries.\n").arg(remarks.size() - most);
+        }
+    }
+    return text;
+}
+
 SheetOptions sheetOptions(const Call& call) {
     SheetOptions options;
     options.pageSize = call.has("letter") ? QPageSize::Letter : QPageSize::A4;
@@ -76,6 +112,7 @@ SheetOptions sheetOptions(const Call& call) {
     }
     // As the sheet speaks the chosen language, it writes the chosen mark.
     options.units.decimalMark = Preferences::load().units.decimalMark;
+    options.now = now();
     options.appVersion = QStringLiteral(CAPRAIL_VERSION);
     return options;
 }

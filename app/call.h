@@ -4,15 +4,21 @@
 #include "command_line.h"
 
 #include <QCommandLineParser>
+#include <QJsonDocument>
 #include <assessment/assessment.h>
 #include <sheet/sheet.h>
 #include <store/record_file.h>
 
 namespace caprail::verbs {
 
-/// To standard output, as UTF-8.
+/// To standard output, as UTF-8; what cannot be seen is made visible (units/plain_text.h), so that no text of a record
+/// steers the terminal. Line feeds stay.
 void print(const QString& text);
-/// One sentence to standard error; gives back the exit code.
+/// JSON likewise: what cannot be seen is escaped, so that its value stays what it is.
+void print(const QJsonDocument& json);
+/// A text of a record or a file's name as one line.
+QString lineOf(std::string_view text);
+/// One sentence to standard error, as visible as above; gives back the exit code.
 int complain(ExitCode exitCode, const QString& sentence);
 /// As above, and names the place where the sentence does not.
 int complain(ExitCode exitCode, const QString& where, const Problem& problem);
@@ -46,6 +52,11 @@ struct Opened {
     Assessment assessment;
 };
 Result<Opened> openRecord(const QString& path);
+
+/// The moment of the call.
+UtcTime now();
+/// What whoever reads this ledger should know: salvages, and entries that a clock was wrong for. A sentence a line.
+QString remarksOn(const Ledger& ledger);
 
 /// Paper and units as `--letter` and `--metric` ask.
 SheetOptions sheetOptions(const Call& call);

@@ -6,6 +6,7 @@
 #include <QFile>
 #include <filesystem>
 #include <ledger/entry_json.h>
+#include <ledger/entry_texts.h>
 #include <optional>
 #include <set>
 #include <store/defences.h>
@@ -49,6 +50,9 @@ public:
         }
         if (draft->sequence && *draft->sequence != m_sequence + 1) {
             return refuse(Core::say("It has the number %1 where %2 must be.", *draft->sequence, m_sequence + 1));
+        }
+        if (auto seen = checkTexts(draft->person, draft->body); !seen) {
+            return seen;
         }
         const std::vector<Cell> cells = cellsOf(draft->body);
         auto entry = asStored({m_sequence + 1, *draft->time, draft->person, draft->body, {}}, cells);

@@ -16,7 +16,8 @@ Result<void> exportLedger(const RecordFile& record, const std::string& path);
 /// (typed by hand) get theirs. Every line needs kind, person and time. The bytes of attachments are taken from
 /// `attachmentsFolder(textPath)`, or by their hash from `photosFolder(textPath)`.
 /// Refuses, naming the line, what cannot be read or does not fit its seal; refuses to overwrite; after a refusal
-/// nothing is left. Whether the entries make sense together is not judged here.
+/// nothing is left. Texts that hide characters are refused too (ledger/entry_texts.h). Whether the entries make sense
+/// together is not judged here: `reviewLedger` (assessment/review.h) does.
 Result<void> importLedger(const std::string& textPath, const std::string& newRecord);
 
 /// "x.jsonl.attachments" for "x.jsonl".

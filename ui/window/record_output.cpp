@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// What the window writes out of a record: copies, sheets, tables; and what it shows about itself.
 #include <QApplication>
+#include <QDateTime>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMessageBox>
@@ -28,6 +29,7 @@ SheetOptions sheetOptionsOf(const Preferences& preferences) {
     if (const auto logo = preferences.logoPath.isEmpty() ? QImage() : sheet::readLogo(preferences.logoPath)) {
         options.logo = *logo;
     }
+    options.now = UtcTime{QDateTime::currentMSecsSinceEpoch()};
     options.appVersion = QApplication::applicationVersion();
     return options;
 }

@@ -23,7 +23,7 @@ protected:
     Result<SalvageReport> salvaged() {
         std::filesystem::remove(fresh);
         const std::string before = read(path);
-        auto report = salvage(path, fresh);
+        auto report = salvage(path, fresh, morning);
         EXPECT_EQ(read(path), before);
         EXPECT_EQ(std::filesystem::exists(fresh), report.has_value());
         if (report) {
@@ -131,7 +131,7 @@ TEST_F(SalvageTest, refuses_what_holds_nothing_of_a_record_and_never_overwrites)
     EXPECT_THAT(refused.error().sentence, HasSubstr("newer version"));
     write(path, sound);
     write(fresh, "a letter");
-    EXPECT_FALSE(salvage(path, fresh));
+    EXPECT_FALSE(salvage(path, fresh, morning));
     EXPECT_EQ(read(fresh), "a letter");
 }
 
@@ -152,7 +152,7 @@ TEST(Salvage, saves_most_of_a_record_whatever_page_is_lost_or_wherever_it_is_cut
             damaged[page * 4096 + i] = static_cast<char>(random());
         }
         write(path, damaged);
-        const auto report = salvage(path, fresh);
+        const auto report = salvage(path, fresh, morning);
         if (report) {
             EXPECT_EQ(checkFile(fresh).verdict, CheckVerdict::sound);
             EXPECT_EQ(report->kept + static_cast<std::int64_t>(report->lost.size()), entries) << page;
@@ -169,7 +169,7 @@ TEST(Salvage, saves_most_of_a_record_whatever_page_is_lost_or_wherever_it_is_cut
     EXPECT_GE(worst, entries / 2);
     for (std::size_t page = 1; page < pages; page += 3) {
         write(path, sound.substr(0, page * 4096 + 1000));
-        const auto report = salvage(path, fresh);
+        const auto report = salvage(path, fresh, morning);
         if (report) {
             EXPECT_EQ(checkFile(fresh).verdict, CheckVerdict::sound);
             std::filesystem::remove(fresh);
