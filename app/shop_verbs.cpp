@@ -56,7 +56,10 @@ QString listLine(const ShopRow& row) {
     const RecordSummary& s = row.summary;
     const QString file = qtText(plainLine(row.file.path));
     if (!isRecord(row.reading)) {
-        return QStringLiteral("%1: %2. %3\n").arg(file, qtWord(row.reading), lineOf(row.sentence));
+        const QString salvage = row.reading == FileReading::damaged && !row.sentence.ends_with("OUT).")
+                                    ? QStringLiteral(" (caprail salvage FILE OUT)")
+                                    : QString();
+        return QStringLiteral("%1: %2. %3%4\n").arg(file, qtWord(row.reading), lineOf(row.sentence), salvage);
     }
     QStringList parts{qtText(s.customer), (qtText(s.engine) + QLatin1Char(' ') + qtText(s.serial)).trimmed(),
                       qtWord(s.state)};

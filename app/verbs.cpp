@@ -151,7 +151,12 @@ int check(const QStringList& arguments) {
     for (const auto& finding : report.findings) {
         complain(unusable, call.at(0), Problem{finding});
     }
-    return report.verdict == CheckVerdict::damagedOrAltered ? answerIsNo : unusable;
+    if (report.verdict != CheckVerdict::damagedOrAltered) {
+        return unusable;
+    }
+    return complain(answerIsNo, QStringLiteral("“caprail salvage %1 OUT” makes a new record from what can be read of it, "
+                                               "which will say so.")
+                                    .arg(lineOf(call.at(0).toStdString())));
 }
 
 int sheet(const QStringList& arguments) {

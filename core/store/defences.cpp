@@ -47,7 +47,7 @@ Result<void> prepareForWriting(Database& database) {
     }
     if (*journal != "delete") {
         return refuse(Core::say(
-            "%1 keeps its journal in another way (%2) than a record does: salvage its entries into a new file.",
+            "%1 keeps its journal in another way (%2) than a record does: salvage its entries into a new file (caprail salvage FILE OUT).",
             inQuotes(database.path()), *journal));
     }
     auto done = database.run("PRAGMA synchronous = EXTRA; PRAGMA fullfsync = ON; "

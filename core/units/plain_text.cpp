@@ -73,12 +73,16 @@ std::string shown(std::string_view bytes, bool linesStay) {
     }
     std::string out;
     out.reserve(bytes.size() + 16);
+    const auto isLineEnd = [&](std::string_view itself) {
+        const auto at = static_cast<std::size_t>(itself.data() - bytes.data());
+        return itself == "\n" || bytes.substr(at).starts_with("\r\n");
+    };
     eachCharacter(bytes, [&](const Character& character, std::string_view itself, char32_t before) {
         if (!character.isGood) {
             appendCharacter(out, replacement);
         } else if (character.code == '\n' && before == '\r' && !linesStay) {
             return; // the two are one line break
-        } else if (isHidden(character.code, before) && !(linesStay && character.code == '\n')) {
+        } else if (isHidden(character.code, before) && !(linesStay && isLineEnd(itself))) {
             appendShown(out, character.code);
         } else {
             out += itself;

@@ -36,7 +36,7 @@ std::string codePoint(char32_t code);
 /// A text as one line in which everything can be seen: a line break as ↵, another control as its picture (␛), what is
 /// hidden by its number in brackets (⟨U+202E⟩), bytes that are no UTF-8 as U+FFFD. Other text stays as it is.
 std::string visibly(std::string_view bytes);
-/// The same with line feeds kept, for a text that may stand over several lines.
+/// The same with line ends (LF, CR LF) kept, for a text that may stand over several lines.
 std::string visibleLines(std::string_view bytes);
 /// JSON with everything hidden in its strings escaped (\u202e): the same value, and safe to look at in a terminal. Line
 /// feeds between its members stay.
