@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
 #include <assessment/admission.h>
 #include <assessment/ledger_fold.h>
 #include <assessment/review.h>
@@ -22,10 +23,16 @@ std::optional<GateKind> gateFor(const Body& body) {
 
 class Review {
 public:
-    explicit Review(const Ledger& ledger) : m_ledger(ledger), m_fold(ledger) {}
+    explicit Review(const Ledger& ledger) : m_ledger(ledger), m_fold(ledger) {
+        for (const Entry& entry : ledger.entries()) {
+            if (std::holds_alternative<Struck>(entry.body)) {
+                m_strikes.push_back(entry.sequence);
+            }
+        }
+    }
 
     LedgerReview run() {
-        for (; !m_fold.atEnd() && !isFound(m_fold.entry().sequence); m_fold.next()) {
+        for (; !m_fold.atEnd() && m_fold.isWhole() && !isFound(m_fold.entry().sequence); m_fold.next()) {
             const Entry& entry = m_fold.entry();
             if (auto allowed = judge(entry); !allowed) {
                 name(entry, allowed.error().sentence);
@@ -94,19 +101,12 @@ private:
     /// A live entry that made sense when it was made makes none without what was struck since: one of the strikes was
     /// not allowed.
     void nameStrikeThatFells(const Entry& entry, const std::string& why) {
-        for (std::int64_t at = entry.sequence + 1; at <= m_ledger.size() && !isFound(at); ++at) {
-            const auto* strike = std::get_if<Struck>(&m_ledger.at(at).body);
-            if (strike == nullptr || strike->entry >= entry.sequence) {
-                continue;
-            }
-            const auto facts = m_fold.asOf(at);
-            if (!facts) {
-                return;
-            }
-            if (!admit(*facts, entry.person, entry.body)) {
-                name(m_ledger.at(at),
-                     Core::say("Entry %1 needs entry %2: %3", entry.sequence, strike->entry, why));
-                return;
+        for (auto at = std::ranges::upper_bound(m_strikes, entry.sequence);
+             at != m_strikes.end() && !isFound(*at) && m_fold.isWhole(); ++at) {
+            const std::int64_t struck = std::get<Struck>(m_ledger.at(*at).body).entry;
+            const auto facts = struck < entry.sequence ? m_fold.asOf(*at) : std::nullopt;
+            if (facts && !admit(*facts, entry.person, entry.body)) {
+                name(m_ledger.at(*at), Core::say("Entry %1 needs entry %2: %3", entry.sequence, struck, why));
             }
         }
     }
@@ -114,7 +114,8 @@ private:
     const Ledger& m_ledger;
     LedgerFold m_fold;
     LedgerReview m_review;
-    std::set<std::int64_t> m_struck;
+    std::vector<std::int64_t> m_strikes; ///< their numbers, in order
+    std::set<std::int64_t> m_struck;     ///< entries that the strikes so far took back
 };
 
 } // namespace

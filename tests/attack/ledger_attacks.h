@@ -40,4 +40,25 @@ inline std::string quoted(const std::string& text) {
     return json.substr(begin, json.find(",\"sequence\":") - begin);
 }
 
+/// The words of a PDF's pages, parted by single spaces; `pages` as pdftotext takes them ("-l 1").
+inline std::string wordsOf(const std::string& pdf, const std::string& pages = "") {
+    const std::string text = pdf + ".txt";
+    EXPECT_EQ(std::system(("pdftotext " + pages + " '" + pdf + "' '" + text + "'").c_str()), 0);
+    std::string words;
+    for (const char c : read(text)) {
+        const bool isSpace = c == ' ' || c == '\n' || c == '\f';
+        if (!isSpace) {
+            words += c;
+        } else if (!words.empty() && words.back() != ' ') {
+            words += ' ';
+        }
+    }
+    std::filesystem::remove(text);
+    return words;
+}
+
+/// The program's own cache, where it leaves nothing of the tests behind.
+inline const Folder cache;
+inline const int cacheIsSet = ::setenv("XDG_CACHE_HOME", cache.path().c_str(), 1);
+
 } // namespace caprail::attack
