@@ -46,6 +46,9 @@ Result<void> mayStrike(const Ledger& ledger, const Struck& strike) {
 }
 
 std::string whyLocked(const Assessment& assessment, const Gate& gate) {
+    if (gate.holding.empty()) {
+        return Core::say("There is no engine layout yet, and no band to judge by: set them first.");
+    }
     const Check& first = assessment.checks[gate.holding.front()];
     std::string sentence = Core::say("%1 is %2.", first.title, shown(first.state));
     if (gate.holding.size() > 1) {

@@ -48,6 +48,14 @@ TEST(Admission, refuses_a_closing_step_before_its_gate_and_out_of_order) {
     EXPECT_THAT(bench.refusal(ClosingStepDone{ClosingStep::stacksRefitted, {}, ""}), HasSubstr("ticked already"));
 }
 
+TEST(Admission, says_why_a_gate_is_locked_where_nothing_is_known_yet) {
+    const Facts facts;
+    for (const Body& body : std::vector<Body>{SignedOff{"x"}, ClosingStepDone{ClosingStep::stacksRefitted, {}, ""},
+                                              TrialFitResult{TrialItem::dipstick, 0, TrialResult::pass, {}, ""}}) {
+        EXPECT_THAT(mayAppend({}, facts, assess(facts), "Mira", body).error().sentence, HasSubstr("no engine layout"));
+    }
+}
+
 TEST(Admission, a_round_needs_the_stacks_off_and_one_outcome_per_fastener) {
     Bench bench;
     bench.tightenAll();
