@@ -71,11 +71,10 @@ QJsonObject assessmentJson(const Facts& facts, const Assessment& a) {
     }
     QJsonArray neverValid;
     for (const NeverValid& closing : facts.neverValid) {
-        neverValid.append(
-            QJsonObject{{"entry", qint64{closing.entry}},
-                        {"kind", q(closing.step ? ClosingStepDone::kind : SignedOff::kind)},
-                        {"person", q(closing.person)},
-                        {"why", q(closing.why)}});
+        neverValid.append(QJsonObject{{"entry", qint64{closing.entry}},
+                                      {"kind", q(closing.step ? ClosingStepDone::kind : SignedOff::kind)},
+                                      {"person", q(closing.person)},
+                                      {"why", q(closing.why)}});
     }
     return {{"build", qint64{facts.build}},
             {"closed", facts.isClosed()},
@@ -92,8 +91,8 @@ QString assessmentText(const Facts& facts, const Assessment& a, const Units& uni
     if (facts.engine) {
         const auto& e = facts.engine->what;
         text += line(e.engine) + (e.serial.empty() ? QString() : " (" + line(e.serial) + ")") + " for " +
-                line(e.customer) +
-                ", build " + QString::number(facts.build) + (facts.isClosed() ? ", closed" : "") + "\n";
+                line(e.customer) + ", build " + QString::number(facts.build) + (facts.isClosed() ? ", closed" : "") +
+                "\n";
     }
     for (const NeverValid& closing : facts.neverValid) {
         text += line(sentenceOf(closing)) + "\n";

@@ -154,9 +154,10 @@ int check(const QStringList& arguments) {
     if (report.verdict != CheckVerdict::damagedOrAltered) {
         return unusable;
     }
-    return complain(answerIsNo, QStringLiteral("“caprail salvage %1 OUT” makes a new record from what can be read of it, "
-                                               "which will say so.")
-                                    .arg(lineOf(call.at(0).toStdString())));
+    return complain(answerIsNo,
+                    QStringLiteral("“caprail salvage %1 OUT” makes a new record from what can be read of it, "
+                                   "which will say so.")
+                        .arg(lineOf(call.at(0).toStdString())));
 }
 
 int sheet(const QStringList& arguments) {

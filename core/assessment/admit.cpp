@@ -218,8 +218,8 @@ public:
         }
         const auto* group = m_facts.groupOf(e.fastener);
         if (group != nullptr && group->what.method == TighteningMethod::torqueAndAngle && e.torque && !e.angle) {
-            return refuse(Core::say("%1 is tightened by torque and angle: give both, as 40 / 90.",
-                                    describe(e.fastener)));
+            return refuse(
+                Core::say("%1 is tightened by torque and angle: give both, as 40 / 90.", describe(e.fastener)));
         }
         return all({fastener(e.fastener), instrument(e.instrument), torqueAndAngle(e.torque, e.angle)});
     }

@@ -48,8 +48,8 @@ private:
     const Ledger& m_ledger;
     std::size_t m_next = 0;
     Facts m_facts;
-    std::int64_t m_latestStrike = 0;      ///< the newest strike of an entry before this one
-    std::int64_t m_lastStrikeBefore = 0;  ///< the newest strike that stands before this one
+    std::int64_t m_latestStrike = 0;     ///< the newest strike of an entry before this one
+    std::int64_t m_lastStrikeBefore = 0; ///< the newest strike that stands before this one
     std::int64_t m_closedBy = 0;
     std::set<std::int64_t> m_neverValid;
 

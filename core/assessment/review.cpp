@@ -89,7 +89,12 @@ private:
             return refuse(Core::say("This build is signed off: strike the sign-off (entry %1) before any other entry.",
                                     m_fold.closedBy()));
         }
-        if (auto ok = admit(m_fold.facts(), entry.person, entry.body); !ok) {
+        auto ok = admit(m_fold.facts(), entry.person, entry.body);
+        if (!ok && m_fold.isReachedOver()) { // who strikes may have been struck since
+            const Facts* facts = m_fold.asMade();
+            ok = facts == nullptr ? Result<void>() : admit(*facts, entry.person, entry.body);
+        }
+        if (!ok) {
             return ok;
         }
         if (!m_struck.insert(strike.entry).second) {

@@ -128,6 +128,8 @@ constexpr auto labels = std::to_array<std::string_view>({
 
 } // namespace
 
-std::span<const std::string_view> columnLabels() { return labels; }
+std::span<const std::string_view> columnLabels() {
+    return labels;
+}
 
 } // namespace caprail

@@ -513,11 +513,12 @@ struct Struck {
 /// This record was made from what could be read of another file: stored by the salvage alone, and never taken back. A
 /// list too long for one entry goes on in the next of this kind.
 struct Salvaged {
-    std::string fileName;    ///< of the file that it was made from
-    std::int64_t size = 0;   ///< of that file, bytes
-    std::string sha256;      ///< of that file, 64 hexadecimal digits
-    std::string lastSeal;    ///< short form of the last seal that could be read in it; empty: none
-    NameList unsealed, lost; ///< "4", "7-12": numbers, in that file, of entries kept though their seal did not fit; lost
+    std::string fileName;  ///< of the file that it was made from
+    std::int64_t size = 0; ///< of that file, bytes
+    std::string sha256;    ///< of that file, 64 hexadecimal digits
+    std::string lastSeal;  ///< short form of the last seal that could be read in it; empty: none
+    NameList unsealed,
+        lost; ///< "4", "7-12": numbers, in that file, of entries kept though their seal did not fit; lost
     static constexpr std::string_view kind = "salvaged", title = Core::mark("Salvaged");
     static constexpr auto fields() {
         using S = Salvaged;

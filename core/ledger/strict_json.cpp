@@ -55,9 +55,7 @@ private:
                    : refuse(Core::say("This is no JSON: it ends too early, at byte %1.", m_at));
     }
 
-    void skipSpace() {
-        m_at = std::min(m_text.find_first_not_of(" \t\n\r", m_at), m_text.size());
-    }
+    void skipSpace() { m_at = std::min(m_text.find_first_not_of(" \t\n\r", m_at), m_text.size()); }
     [[nodiscard]] char here() const { return m_at < m_text.size() ? m_text[m_at] : '\0'; }
     bool take(char c) {
         const bool isThere = m_at < m_text.size() && m_text[m_at] == c;
@@ -203,8 +201,8 @@ private:
             code = 0x10000 + ((code - 0xd800) << 10) + (low - 0xdc00);
         }
         if (isSurrogate(code)) {
-            return refuse(Core::say("The text at byte %1 holds half a character (%2): type it anew.", begin,
-                                    codePoint(code)));
+            return refuse(
+                Core::say("The text at byte %1 holds half a character (%2): type it anew.", begin, codePoint(code)));
         }
         if (isNoncharacter(code)) {
             return refuse(noncharacter(code));

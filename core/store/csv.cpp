@@ -63,8 +63,9 @@ bool isTypedNumber(std::string_view text) {
     const auto end = text.find_first_not_of("0123456789.,");
     const std::string_view unit = end == std::string_view::npos ? "" : text.substr(end);
     return end != 0 && !text.empty() && std::ranges::all_of(unit, [](char c) {
-        return c == ' ' || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || static_cast<unsigned char>(c) >= 0x80;
-    });
+               return c == ' ' || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') ||
+                      static_cast<unsigned char>(c) >= 0x80;
+           });
 }
 
 /// Whether a spreadsheet may take a text for a formula and run it: it begins with = + - @, in either width, a tab or a

@@ -62,8 +62,8 @@ Result<void> insertAll(Database& database, const Ledger& ledger) {
         const std::vector<Cell> cells = cellsOf(entry.body);
         const auto* attachment = std::get_if<AttachmentAdded>(&entry.body);
         if (attachment != nullptr) {
-            return refuse(Core::say("A record cannot begin with the attachment “%1”: add it afterwards.",
-                                    attachment->fileName));
+            return refuse(
+                Core::say("A record cannot begin with the attachment “%1”: add it afterwards.", attachment->fileName));
         }
         if (auto stored = asStored(entry, cells); !stored) {
             return tl::unexpected(stored.error());

@@ -124,7 +124,9 @@ private:
             return list;
         };
         for (std::size_t from = 0; from == 0 || from < std::max(unsealed.size(), lost.size()); from += mostRuns) {
-            Entry entry{m_report.kept + ++m_report.added, m_now, salvager,
+            Entry entry{m_report.kept + ++m_report.added,
+                        m_now,
+                        salvager,
                         Salvaged{m_source.fileName, m_source.size, m_source.sha256,
                                  m_before == Seal{} ? std::string() : shortForm(m_before), part(unsealed, from),
                                  part(lost, from)},

@@ -20,8 +20,8 @@ struct SalvageReport {
 /// Makes a new record from what can still be read of a damaged or altered one, which is not touched: a copy of it is
 /// worked on. Entries that were lost close up, so later ones get new numbers and seals; strikes follow the entries that
 /// they strike. Entries beyond the last readable one cannot be known of. The new record ends with entries (`Salvaged`,
-/// by `salvager`, at the time `now`) that say for ever from what it was made, with which losses. Refuses to overwrite, and when not one entry
-/// can be read; after a refusal nothing is left.
+/// by `salvager`, at the time `now`) that say for ever from what it was made, with which losses. Refuses to overwrite,
+/// and when not one entry can be read; after a refusal nothing is left.
 Result<SalvageReport> salvage(const std::string& damaged, const std::string& newRecord, UtcTime now);
 
 /// Who makes the entries of a salvage.

@@ -23,11 +23,11 @@ void appendCharacter(std::string& utf8, char32_t code);
 enum class TextPlace { line, lines };
 
 /// The first character that such a text may not hold; none: it may be kept. On a line: controls (C0, DEL, C1), line and
-/// paragraph separators (U+2028, U+2029), everything that turns the writing direction (U+061C, U+200E, U+200F, U+202A to
-/// U+202E, U+2066 to U+2069), and what has no width (U+200B, U+2060 to U+2064, U+FEFF, a soft hyphen, tags …). The
-/// joiners U+200C and U+200D are part of how Persian and the languages of India are spelled: they may follow a letter of
-/// such a script. Over several lines: line feed and tab may stand, and so may marks and spaces that harm nobody there;
-/// controls, separators, overrides and isolates may not.
+/// paragraph separators (U+2028, U+2029), everything that turns the writing direction (U+061C, U+200E, U+200F, U+202A
+/// to U+202E, U+2066 to U+2069), and what has no width (U+200B, U+2060 to U+2064, U+FEFF, a soft hyphen, tags …). The
+/// joiners U+200C and U+200D are part of how Persian and the languages of India are spelled: they may follow a letter
+/// of such a script. Over several lines: line feed and tab may stand, and so may marks and spaces that harm nobody
+/// there; controls, separators, overrides and isolates may not.
 std::optional<char32_t> hiddenIn(std::string_view utf8, TextPlace place);
 
 /// "U+202E"

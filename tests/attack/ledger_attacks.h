@@ -18,7 +18,8 @@ inline std::int64_t linesIn(const std::string& text) {
 
 /// A line of a ledger: an entry of the sample's assembler, made after the sample ends.
 inline std::string line(const std::string& kind, const std::string& members,
-                        const std::string& time = "2026-10-01T08:00:00.000Z", const std::string& person = "Mira Solheim") {
+                        const std::string& time = "2026-10-01T08:00:00.000Z",
+                        const std::string& person = "Mira Solheim") {
     return "{\"kind\":\"" + kind + "\",\"person\":\"" + person + "\",\"time\":\"" + time + "\"" +
            (members.empty() ? "" : "," + members) + "}\n";
 }

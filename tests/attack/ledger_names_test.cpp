@@ -5,15 +5,13 @@
 
 #include <units/plain_text.h>
 
-using namespace caprail;
-using namespace caprail::attack;
+namespace caprail::attack {
 
 namespace {
 
-const std::vector<std::string> hidden = {"\x1b[2J",   "\n",       "\u202e", "\u2028", "\r",     "\t",     "\x07",
-                                         "\x7f",      "\u0085",   "\u009b", "\u2029", "\u202a", "\u202d", "\u2066",
-                                         "\u2069",    "\u200b",   "\u200f", "\ufeff", "\u061c", "\u2060", "\u00ad",
-                                         "\U000e0041"};
+const std::vector<std::string> hidden = {
+    "\x1b[2J", "\n",     "\u202e", "\u2028", "\r",     "\t",     "\x07",   "\x7f",   "\u0085", "\u009b", "\u2029",
+    "\u202a",  "\u202d", "\u2066", "\u2069", "\u200b", "\u200f", "\ufeff", "\u061c", "\u2060", "\u00ad", "\U000e0041"};
 
 /// The text fields of every kind that hold names; `make` gives a line with one of them set.
 struct NameField {
@@ -37,15 +35,15 @@ std::string entryWith(const NameField& field, const std::string& text, const std
     std::string json = "{\"kind\":\"" + field.kind + "\",\"person\":\"Mira Solheim\"" + more;
     for (const Column& column : info.columns) {
         json += ",\"" + column.name + "\":";
-        json += column.type == Column::Type::integer ? "1"
-                : !column.words.empty()              ? "\"" + std::string(column.words.front()) + "\""
-                : column.name == field.column        ? quoted(text)
-                : column.name == "position"          ? "\"3R\""
-                : column.name == "journal"           ? "\"main-3\""
-                : column.name == "fastener"          ? "\"main-3R\""
+        json += column.type == Column::Type::integer                  ? "1"
+                : !column.words.empty()                               ? "\"" + std::string(column.words.front()) + "\""
+                : column.name == field.column                         ? quoted(text)
+                : column.name == "position"                           ? "\"3R\""
+                : column.name == "journal"                            ? "\"main-3\""
+                : column.name == "fastener"                           ? "\"main-3R\""
                 : column.name == "calibrated" || column.name == "due" ? "\"2026-02-28\""
-                : column.name.starts_with("sha256")  ? quoted(std::string(64, 'a'))
-                                                     : "\"x\"";
+                : column.name.starts_with("sha256")                   ? quoted(std::string(64, 'a'))
+                                                                      : "\"x\"";
     }
     return json + "}";
 }
@@ -72,7 +70,7 @@ TEST(AttackNames, are_refused_in_every_text_field_by_append_and_import) {
     const Folder folder;
     makeRecord(folder / "a.caprail");
     const std::string before = read(folder / "a.caprail");
-    const auto characters = static_cast<std::size_t>(so(2, static_cast<int>(hidden.size())));
+    const auto characters = static_cast<std::size_t>(so(1, static_cast<int>(hidden.size())));
     std::size_t turn = 0;
     for (const NameField& field : nameFields()) {
         for (std::size_t i = 0; i < characters; ++i) {
@@ -100,8 +98,8 @@ TEST(AttackNames, of_people_are_refused) {
     const Folder folder;
     for (const std::string& mark : hidden) {
         const std::string name = "Mi" + mark + "ra";
-        write(folder / "b.jsonl",
-              "{\"kind\":\"note_added\",\"text\":\"x\",\"person\":" + quoted(name) + ",\"time\":\"2026-10-01T08:00:00Z\"}\n");
+        write(folder / "b.jsonl", "{\"kind\":\"note_added\",\"text\":\"x\",\"person\":" + quoted(name) +
+                                      ",\"time\":\"2026-10-01T08:00:00Z\"}\n");
         const Answer made = caprail({"import", folder / "b.jsonl", folder / "b.caprail"});
         count.held(made.exitCode == 2 && isVisible(made.err), "import by " + visibly(name), made);
     }
@@ -142,7 +140,8 @@ TEST(AttackNames, planted_in_a_record_are_shown_for_what_they_are) {
         const Answer handed = caprail({"handover", record, folder / "out", "--csv"});
         EXPECT_EQ(handed.exitCode, 0) << handed.err;
         const std::string history = read(folder / "out/history.txt");
-        count.held(isVisible(history) && linesIn(history) == ledger.size() + 2, "history.txt: " + what, {0, false, false, history, ""});
+        count.held(isVisible(history) && linesIn(history) == ledger.size() + 2, "history.txt: " + what,
+                   {0, false, false, history, ""});
         for (const auto& table : std::filesystem::directory_iterator(folder / "out/tables")) {
             std::string csv = read(table.path().string());
             for (auto end = csv.find("\r\n"); end != std::string::npos; end = csv.find("\r\n", end)) {
@@ -162,8 +161,9 @@ TEST(AttackNames, that_are_formulas_are_text_in_the_tables) {
     const Folder folder;
     makeRecord(folder / "a.caprail");
     for (const char* formula : {"=HYPERLINK(A1)", "+1+cmd", "-1+cmd|' /C calc'!A0", "@SUM(A1)", "＝1+1"}) {
-        const Answer appended = run({{"append", folder / "a.caprail", "-"},
-                                     R"({"kind":"note_added","person":"Mira Solheim","text":)" + quoted(formula) + "}"});
+        const Answer appended =
+            run({{"append", folder / "a.caprail", "-"},
+                 R"({"kind":"note_added","person":"Mira Solheim","text":)" + quoted(formula) + "}"});
         ASSERT_EQ(appended.exitCode, 0) << appended.err;
     }
     ASSERT_EQ(caprail({"export", folder / "a.caprail", folder / "tables"}).exitCode, 0);
@@ -174,3 +174,5 @@ TEST(AttackNames, that_are_formulas_are_text_in_the_tables) {
     const std::string gaps = read(folder / "tables/band_set.csv");
     count.held(gaps.find("'-") == std::string::npos, "typed numbers stay numbers", {0, false, false, gaps, ""});
 }
+
+} // namespace caprail::attack

@@ -24,8 +24,8 @@ private:
     int upTo(int n) { return static_cast<int>(m_random() % static_cast<unsigned>(n)); }
     Position position() { return {1 + upTo(3), upTo(2) == 0 ? Side::left : Side::right}; }
     FastenerId fastener() {
-        return {upTo(3) == 0 ? FastenerKind::rod : FastenerKind::mainCap, 1 + upTo(3), upTo(2) == 0 ? Side::left : Side::right,
-                Ring::inner};
+        return {upTo(3) == 0 ? FastenerKind::rod : FastenerKind::mainCap, 1 + upTo(3),
+                upTo(2) == 0 ? Side::left : Side::right, Ring::inner};
     }
     std::string shim() { return "S" + std::to_string(1 + upTo(12)); }
     Entered<Length> around(double middle) { return {tenths(static_cast<std::int64_t>(middle * 10) + upTo(7) - 3), ""}; }

@@ -79,8 +79,8 @@ TEST(Review, a_sign_off_behind_a_locked_gate_is_named_and_is_no_sign_off) {
     EXPECT_EQ(facts.neverValid.back().entry, forged.ledger.size());
     const Assessment assessment = assess(facts);
     EXPECT_FALSE(assessment.isReadyToSign);
-    EXPECT_THAT(assessment.next.sentence,
-                HasSubstr("The sign-off in entry " + std::to_string(forged.ledger.size()) + ", by Mira, was never valid"));
+    EXPECT_THAT(assessment.next.sentence, HasSubstr("The sign-off in entry " + std::to_string(forged.ledger.size()) +
+                                                    ", by Mira, was never valid"));
 }
 
 TEST(Review, measuring_after_the_sign_off_does_not_make_it_valid) {
@@ -118,22 +118,21 @@ TEST(Review, names_the_first_entry_of_every_sort_that_was_not_allowed) {
     bench.kit();
     bench.build();
     const Position p{2, Side::right};
-    const std::vector<Body> wrong{
-        GapReading{{4, Side::left}, 1, {thou(50), ""}, ""},
-        GapReading{p, 1, {thou(50), ""}, "NO-SUCH"},
-        TrialFitResult{TrialItem::dipstick, 0, TrialResult::pass, {}, ""},
-        RoundBegun{1, "W1"},
-        ClosingStepDone{ClosingStep::stacksRefitted, {}, ""},
-        SignedOff{"x"},
-        StackBuilt{p, {{"S-1L"}}},
-        ShimAdded{"S-1L", {thou(5), ""}, ""},
-        JudgedAgain{"gap:1L", "x"},
-        BuildBegun{2, "x"},
-        PersonAdded{"Mi\u202era", ""},
-        drafts::group(FastenerKind::mainCap, 6, "9/99-3 banana", 70),
-        Struck{1, "x"},
-        Struck{9999, "x"},
-        FindingSettled{"F9", "x"}};
+    const std::vector<Body> wrong{GapReading{{4, Side::left}, 1, {thou(50), ""}, ""},
+                                  GapReading{p, 1, {thou(50), ""}, "NO-SUCH"},
+                                  TrialFitResult{TrialItem::dipstick, 0, TrialResult::pass, {}, ""},
+                                  RoundBegun{1, "W1"},
+                                  ClosingStepDone{ClosingStep::stacksRefitted, {}, ""},
+                                  SignedOff{"x"},
+                                  StackBuilt{p, {{"S-1L"}}},
+                                  ShimAdded{"S-1L", {thou(5), ""}, ""},
+                                  JudgedAgain{"gap:1L", "x"},
+                                  BuildBegun{2, "x"},
+                                  PersonAdded{"Mi\u202era", ""},
+                                  drafts::group(FastenerKind::mainCap, 6, "9/99-3 banana", 70),
+                                  Struck{1, "x"},
+                                  Struck{9999, "x"},
+                                  FindingSettled{"F9", "x"}};
     for (const Body& body : wrong) {
         Forged forged(bench.ledger);
         const auto at = forged.add(body);
@@ -232,7 +231,8 @@ TEST(Review, stays_quick_in_a_long_ledger_and_gives_up_on_one_made_to_last_for_e
     auto begin = clock::now();
     EXPECT_EQ(readings.firstNotAllowed(), 0);
     const auto honest = clock::now() - begin;
-    RecordProperty("milliseconds", static_cast<int>(std::chrono::duration_cast<std::chrono::milliseconds>(honest).count()));
+    RecordProperty("milliseconds",
+                   static_cast<int>(std::chrono::duration_cast<std::chrono::milliseconds>(honest).count()));
     EXPECT_LT(honest, std::chrono::seconds(10)) << "200 000 entries";
 
     Forged endless(bench.ledger);

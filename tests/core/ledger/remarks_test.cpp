@@ -51,8 +51,8 @@ TEST(Salvage, is_told_with_its_losses) {
     ledger.append(morning, "Caprail", salvaged);
     const auto remarks = salvageRemarks(ledger);
     ASSERT_EQ(remarks.size(), 1U);
-    for (const char* words : {"Entry 2", "2026-05-04", "smith.caprail", "4096", "aaaaaaaaaaaaaaaa", "1111-2222", "fit: 4.",
-                              "Lost: 1, 7-9."}) {
+    for (const char* words : {"Entry 2", "2026-05-04", "smith.caprail", "4096", "aaaaaaaaaaaaaaaa", "1111-2222",
+                              "fit: 4.", "Lost: 1, 7-9."}) {
         EXPECT_THAT(remarks.front().sentence, HasSubstr(words));
     }
     EXPECT_THAT(historyLine(salvaged, {}), HasSubstr("Salvaged: file name smith.caprail"));

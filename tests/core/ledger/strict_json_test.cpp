@@ -21,9 +21,9 @@ std::string refusalOf(std::string_view json) {
 } // namespace
 
 TEST(StrictJson, takes_what_rfc_8259_allows) {
-    for (const char* json :
-         {R"({})", R"([])", R"( {"a":[1,-0,0.5,1e9,-1.5E-3,true,false,null,"x"],"b":{"a":{}}} )", R"("\ud83d\udd27 \u00e9 \\ \/")",
-          "{\"\xc3\xa9\":\"\xf0\x9f\x94\xa7\"}", "\xef\xbb\xbf{}", R"(0)", R"([{"a":1},{"a":1}])"}) {
+    for (const char* json : {R"({})", R"([])", R"( {"a":[1,-0,0.5,1e9,-1.5E-3,true,false,null,"x"],"b":{"a":{}}} )",
+                             R"("\ud83d\udd27 \u00e9 \\ \/")", "{\"\xc3\xa9\":\"\xf0\x9f\x94\xa7\"}", "\xef\xbb\xbf{}",
+                             R"(0)", R"([{"a":1},{"a":1}])"}) {
         EXPECT_TRUE(checkJson(json)) << json << ": " << refusalOf(json);
     }
 }
@@ -38,7 +38,8 @@ TEST(StrictJson, refuses_a_member_given_twice_however_it_is_spelled) {
 TEST(StrictJson, refuses_half_a_character_and_what_is_none) {
     for (const char* json : {R"("\ud800")", R"("\udc00")", R"("\ud800\ud800")", R"("\udfff\ud800")", R"({"\ud83d":1})",
                              R"("\ud83dx")", R"("\ud83d\n")"}) {
-        EXPECT_THAT(refusalOf(json), testing::AnyOf(HasSubstr("half a character"), HasSubstr("does not belong"))) << json;
+        EXPECT_THAT(refusalOf(json), testing::AnyOf(HasSubstr("half a character"), HasSubstr("does not belong")))
+            << json;
     }
     EXPECT_THAT(refusalOf(R"("\ufdd0")"), HasSubstr("no character"));
     EXPECT_THAT(refusalOf("\"\xef\xbf\xbf\""), HasSubstr("no character"));
@@ -47,10 +48,10 @@ TEST(StrictJson, refuses_half_a_character_and_what_is_none) {
 }
 
 TEST(StrictJson, refuses_what_is_no_json) {
-    for (const char* json :
-         {"", " ", "{", "[", "]", "{]", "[}", "{\"a\"}", "{\"a\":}", "{\"a\":1,}", "[1,]", "[,]", "{,}", "[1 2]", "{a:1}",
-          "{'a':1}", "01", "-", "1.", ".5", "1e", "+1", "nul", "truee", "\"", "\"\\", "\"\\x\"", "\"\\u12\"", "\"\n\"", "{}{}",
-          "{} x", "[1]]", "NaN", "// x\n{}"}) {
+    for (const char* json : {"",           " ",      "{",    "[",    "]",     "{]",    "[}",      "{\"a\"}", "{\"a\":}",
+                             "{\"a\":1,}", "[1,]",   "[,]",  "{,}",  "[1 2]", "{a:1}", "{'a':1}", "01",      "-",
+                             "1.",         ".5",     "1e",   "+1",   "nul",   "truee", "\"",      "\"\\",    "\"\\x\"",
+                             "\"\\u12\"",  "\"\n\"", "{}{}", "{} x", "[1]]",  "NaN",   "// x\n{}"}) {
         EXPECT_FALSE(checkJson(json)) << json;
     }
     EXPECT_FALSE(checkJson(std::string(100'000, '['))) << "nested without end";
@@ -78,7 +79,7 @@ TEST(StrictJson, agrees_with_another_reader_on_what_json_is) {
     int taken = 0;
     for (int round = 0; round < 20'000; ++round) {
         std::string json = seed;
-        for (unsigned changes = 1 + random() % 3; changes > 0; --changes) {
+        for (auto changes = 1 + random() % 3; changes > 0; --changes) {
             const std::size_t at = random() % json.size();
             random() % 2 == 0 ? json.replace(at, 1, 1, letters[random() % letters.size()])
                               : json.erase(at, random() % 2);

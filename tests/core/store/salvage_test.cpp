@@ -2,8 +2,8 @@
 #include "alter.h"
 
 #include <gmock/gmock.h>
-#include <random>
 #include <ledger/remarks.h>
+#include <random>
 #include <store/check.h>
 #include <store/salvage.h>
 

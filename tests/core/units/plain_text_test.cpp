@@ -15,9 +15,10 @@ TEST(PlainText, a_name_may_be_written_in_any_language) {
 }
 
 TEST(PlainText, a_name_may_hide_nothing) {
-    for (const char* hidden : {"\x1b", "\n", "\r", "\t", "\x7f", "\u0085", "\u009b", "\u2028", "\u2029", "\u202a", "\u202b",
-                               "\u202c", "\u202d", "\u202e", "\u2066", "\u2067", "\u2068", "\u2069", "\u200b", "\u200e",
-                               "\u200f", "\u061c", "\u2060", "\ufeff", "\u00ad", "\u200d", "\U000e0041"}) {
+    for (const char* hidden :
+         {"\x1b",   "\n",     "\r",     "\t",     "\x7f",   "\u0085", "\u009b", "\u2028", "\u2029",
+          "\u202a", "\u202b", "\u202c", "\u202d", "\u202e", "\u2066", "\u2067", "\u2068", "\u2069",
+          "\u200b", "\u200e", "\u200f", "\u061c", "\u2060", "\ufeff", "\u00ad", "\u200d", "\U000e0041"}) {
         const std::string name = std::string("Mi") + hidden + "ra";
         EXPECT_TRUE(hiddenIn(name, TextPlace::line)) << visibly(name);
         EXPECT_EQ(visibly(name).find(hidden), std::string::npos) << visibly(name);
@@ -44,7 +45,8 @@ TEST(PlainText, shows_what_is_hidden_by_its_picture_or_number) {
 TEST(PlainText, reads_utf8_as_rfc_3629_has_it) {
     EXPECT_EQ(firstCharacter("é").code, 0xe9U);
     EXPECT_EQ(firstCharacter("\U0010ffff").code, 0x10ffffU);
-    for (const char* bad : {"\xc0\x80", "\xe0\x80\x80", "\xed\xa0\x80", "\xf4\x90\x80\x80", "\xf8", "\x80", "\xe2\x82", "\xc3("}) {
+    for (const char* bad :
+         {"\xc0\x80", "\xe0\x80\x80", "\xed\xa0\x80", "\xf4\x90\x80\x80", "\xf8", "\x80", "\xe2\x82", "\xc3("}) {
         EXPECT_FALSE(firstCharacter(bad).isGood);
         EXPECT_EQ(firstCharacter(bad).size, 1U);
     }
