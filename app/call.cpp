@@ -3,13 +3,16 @@
 
 #include "verbs.h"
 
+#include <QDateTime>
 #include <algorithm>
 #include <cerrno>
 #include <cstdio>
 #include <cstring>
 #include <filesystem>
+#include <ledger/remarks.h>
 #include <store/output_file.h>
 #include <store/read_file.h>
+#include <units/plain_text.h>
 #include <window/preferences.h>
 
 namespace caprail::verbs {
@@ -24,9 +27,9 @@ struct Printed {
 };
 Printed printed;
 
-/// As UTF-8; the bytes of a file's name that are no text are seen as U+FFFD.
-QByteArray visible(const QString& text) {
-    return QString::fromStdString(pathBytes(text)).toUtf8();
+/// As UTF-8; what is hidden, and the bytes of a file's name that are no text, can be seen.
+std::string visible(const QString& text) {
+    return visibleLines(pathBytes(text));
 }
 
 void note(bool isWritten) {
@@ -35,14 +38,20 @@ void note(bool isWritten) {
     }
 }
 
+bool printBytes(const std::string& bytes) {
+    printed.isAny = true;
+    note(std::fwrite(bytes.data(), 1, bytes.size(), stdout) == bytes.size());
+    return printed.failure == 0;
+}
+
 } // namespace
 
 bool print(const QString& text) {
-    const QByteArray bytes = visible(text);
-    const auto size = static_cast<std::size_t>(bytes.size());
-    printed.isAny = true;
-    note(std::fwrite(bytes.constData(), 1, size, stdout) == size);
-    return printed.failure == 0;
+    return printBytes(visible(text));
+}
+
+bool print(const QJsonDocument& json) {
+    return printBytes(visibleJson(json.toJson().toStdString()));
 }
 
 bool flushPrinted() {
@@ -62,13 +71,18 @@ int finish(int exitCode) {
                               .arg(QString::fromLocal8Bit(std::strerror(printed.failure))));
 }
 
+QString lineOf(std::string_view text) {
+    return QString::fromStdString(visibly(text));
+}
+
 int complain(ExitCode exitCode, const QString& sentence) {
-    const QByteArray bytes = visible(QStringLiteral("caprail: ") + sentence + QLatin1Char('\n'));
-    std::fwrite(bytes.constData(), 1, static_cast<std::size_t>(bytes.size()), stderr);
+    const std::string bytes = visible(QStringLiteral("caprail: ") + sentence + QLatin1Char('\n'));
+    std::fwrite(bytes.data(), 1, bytes.size(), stderr);
     return exitCode;
 }
 
-int complain(ExitCode exitCode, const QString& where, const Problem& problem) {
+int complain(ExitCode exitCode, const QString& place, const Problem& problem) {
+    const QString where = lineOf(pathBytes(place));
     const QString sentence = qtPath(problem.sentence); // it may name a file that is no text
     return complain(exitCode, sentence.contains(where) ? sentence : where + QStringLiteral(": ") + sentence);
 }
@@ -148,6 +162,24 @@ void sayRemark(const RecordFile& file) {
     }
 }
 
+UtcTime now() {
+    return {QDateTime::currentMSecsSinceEpoch()};
+}
+
+QString remarksOn(const Ledger& ledger) {
+    constexpr std::size_t most = 20;
+    QString text;
+    for (const auto& remarks : {salvageRemarks(ledger), clockRemarks(ledger, now())}) {
+        for (std::size_t i = 0; i < remarks.size() && i < most; ++i) {
+            text += QString::fromStdString(remarks[i].sentence) + QLatin1Char('\n');
+        }
+        if (remarks.size() > most) {
+            text += QStringLiteral("%1 more such entries.\n").arg(remarks.size() - most);
+        }
+    }
+    return text;
+}
+
 SheetOptions sheetOptions(const Call& call) {
     SheetOptions options;
     options.mayReplace = call.has("replace");
@@ -157,6 +189,7 @@ SheetOptions sheetOptions(const Call& call) {
     }
     // As the sheet speaks the chosen language, it writes the chosen mark.
     options.units.decimalMark = Preferences::load().units.decimalMark;
+    options.now = now();
     options.appVersion = QStringLiteral(CAPRAIL_VERSION);
     return options;
 }

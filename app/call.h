@@ -4,6 +4,7 @@
 #include "command_line.h"
 
 #include <QCommandLineParser>
+#include <QJsonDocument>
 #include <assessment/assessment.h>
 #include <sheet/sheet.h>
 #include <store/path_text.h>
@@ -11,14 +12,20 @@
 
 namespace caprail::verbs {
 
-/// To standard output, as UTF-8. What cannot be written there is told at the end, by `finish`; false from then on.
+/// To standard output, as UTF-8; what cannot be seen is made visible (units/plain_text.h), so that no text of a record
+/// steers the terminal. Line feeds stay. What cannot be written there is told at the end, by `finish`; false from then
+/// on.
 bool print(const QString& text);
+/// JSON likewise: what cannot be seen is escaped, so that its value stays what it is.
+bool print(const QJsonDocument& json);
 /// Brings what was printed to where it goes, now; false when it did not arrive.
 bool flushPrinted();
 /// The exit code of the whole call: what a verb gave, unless something that it printed did not arrive (a full disk, a
 /// closed pipe); then that is said, and it is no success. Nothing can be printed afterwards.
 int finish(int exitCode);
-/// One sentence to standard error; gives back the exit code.
+/// A text of a record or a file's name as one line.
+QString lineOf(std::string_view text);
+/// One sentence to standard error, as visible as above; gives back the exit code.
 int complain(ExitCode exitCode, const QString& sentence);
 /// As above, and names the place where the sentence does not.
 int complain(ExitCode exitCode, const QString& where, const Problem& problem);
@@ -57,6 +64,11 @@ struct Opened {
 Result<Opened> openRecord(const QString& path);
 /// To standard error, what a person should know of how it was opened, if anything: that a write was cut off.
 void sayRemark(const RecordFile& file);
+
+/// The moment of the call.
+UtcTime now();
+/// What whoever reads this ledger should know: salvages, and entries that a clock was wrong for. A sentence a line.
+QString remarksOn(const Ledger& ledger);
 
 /// Whether the sheet of the record `call.at(0)` may be written to `call.at(1)`: nothing when it may; otherwise it is
 /// complained about, and the exit code is given. The name must end in one of `endings` (".pdf", ".png").

@@ -15,15 +15,16 @@ namespace {
 
 std::optional<int> runNamedVerb(const QStringList& arguments) {
     using Verb = int (*)(const QStringList&);
-    static constexpr std::array<std::pair<const char*, Verb>, 9> table{{{"plan", verbs::plan},
-                                                                        {"show", verbs::show},
-                                                                        {"check", verbs::check},
-                                                                        {"sheet", verbs::sheet},
-                                                                        {"export", verbs::exportRecord},
-                                                                        {"import", verbs::importLedger},
-                                                                        {"append", verbs::append},
-                                                                        {"shop", verbs::shop},
-                                                                        {"handover", verbs::handOver}}};
+    static constexpr std::array<std::pair<const char*, Verb>, 10> table{{{"plan", verbs::plan},
+                                                                         {"show", verbs::show},
+                                                                         {"check", verbs::check},
+                                                                         {"sheet", verbs::sheet},
+                                                                         {"export", verbs::exportRecord},
+                                                                         {"import", verbs::importLedger},
+                                                                         {"append", verbs::append},
+                                                                         {"salvage", verbs::salvage},
+                                                                         {"shop", verbs::shop},
+                                                                         {"handover", verbs::handOver}}};
     if (arguments.isEmpty()) {
         return {};
     }

@@ -3,7 +3,6 @@
 #include "call.h"
 #include "verbs.h"
 
-#include <QDateTime>
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
@@ -20,10 +19,6 @@ namespace {
 /// Where the window keeps its index too.
 std::string cacheFolder() {
     return (QStandardPaths::writableLocation(QStandardPaths::CacheLocation) + QStringLiteral("/shop")).toStdString();
-}
-
-UtcTime now() {
-    return {QDateTime::currentMSecsSinceEpoch()};
 }
 
 QJsonObject jsonOf(const ShopRow& row) {
@@ -57,11 +52,14 @@ QJsonObject jsonOf(const ShopRow& row) {
     return o;
 }
 
-QString lineOf(const ShopRow& row) {
+QString listLine(const ShopRow& row) {
     const RecordSummary& s = row.summary;
     const QString file = qtText(plainLine(row.file.path));
     if (!isRecord(row.reading)) {
-        return QStringLiteral("%1: %2. %3\n").arg(file, qtWord(row.reading), qtText(row.sentence));
+        const QString salvage = row.reading == FileReading::damaged && !row.sentence.ends_with("OUT).")
+                                    ? QStringLiteral(" (caprail salvage FILE OUT)")
+                                    : QString();
+        return QStringLiteral("%1: %2. %3%4\n").arg(file, qtWord(row.reading), lineOf(row.sentence), salvage);
     }
     QStringList parts{qtText(s.customer), (qtText(s.engine) + QLatin1Char(' ') + qtText(s.serial)).trimmed(),
                       qtWord(s.state)};
@@ -108,10 +106,10 @@ int shop(const QStringList& arguments) {
         for (const ShopRow& row : listing->rows) {
             records.append(jsonOf(row));
         }
-        print(QString::fromUtf8(QJsonDocument(records).toJson()));
+        print(QJsonDocument(records));
     } else {
         for (const ShopRow& row : listing->rows) {
-            print(lineOf(row));
+            print(listLine(row));
         }
     }
     for (const UnreadFolder& folder : listing->report.unread) {

@@ -6,13 +6,16 @@
 #include "plan_case.h"
 
 #include <QElapsedTimer>
+#include <QJsonArray>
 #include <QJsonDocument>
+#include <assessment/review.h>
 #include <ledger/entry_json.h>
 #include <session/record_session.h>
 #include <sheet/logo.h>
 #include <sheet/sheet.h>
 #include <store/check.h>
 #include <store/csv.h>
+#include <store/salvage.h>
 #include <store/text_form.h>
 
 namespace caprail::verbs {
@@ -31,6 +34,7 @@ QString usage() {
         "caprail export FILE --ledger OUT.jsonl              the whole ledger, one JSON object a line\n"
         "caprail import LEDGER.jsonl FILE                    a new record from such a ledger; - reads standard input\n"
         "caprail append FILE ENTRY.json                      one entry, or one a line; - reads standard input\n"
+        "caprail salvage FILE OUT                            a new record from what can be read of a damaged one\n"
         "caprail shop FOLDER [--list] [--json] [--search WORDS]  the records of a folder; else the window\n"
         "caprail handover FILE DIR [--csv] [--letter] [--metric]  the customer's folder: sheet, photos, ledger, "
         "sums\n");
@@ -67,7 +71,7 @@ int plan(const QStringList& arguments) {
     if (!best) {
         return complain(unusable, call.at(0), best.error());
     }
-    print(QString::fromUtf8(QJsonDocument(planJson(*planCase, *best)).toJson()));
+    print(QJsonDocument(planJson(*planCase, *best)));
     return done;
 }
 
@@ -80,11 +84,36 @@ int show(const QStringList& arguments) {
     if (!record) {
         return complain(unusable, call.at(0), record.error());
     }
-    print(call.has("json")
-              ? QString::fromUtf8(QJsonDocument(assessmentJson(record->facts, record->assessment)).toJson())
-              : assessmentText(record->facts, record->assessment, {}));
+    if (call.has("json")) {
+        QJsonObject json = assessmentJson(record->facts, record->assessment);
+        json["remarks"] =
+            QJsonArray::fromStringList(remarksOn(record->file.ledger()).split(QLatin1Char('\n'), Qt::SkipEmptyParts));
+        print(QJsonDocument(json));
+        return done;
+    }
+    print(remarksOn(record->file.ledger()) + assessmentText(record->facts, record->assessment, {}));
     return done;
 }
+
+namespace {
+
+/// Judges the entries of a sound record by the rules that they would meet in the window, and says what its reader
+/// should know; the answer is no when one of them was not allowed.
+int reviewed(const std::string& bytes) {
+    const QString path = qtPath(bytes);
+    const auto file = RecordFile::open(bytes, OpenMode::readOnly);
+    if (!file) {
+        return complain(unusable, path, file.error());
+    }
+    print(remarksOn(file->ledger()));
+    const LedgerReview review = reviewLedger(file->ledger());
+    if (!review.isWhole) {
+        return complain(unusable, path, Problem{"It strikes and closes too often for every entry to be judged."});
+    }
+    return review.first ? complain(answerIsNo, path, Problem{sentenceOf(*review.first, CAPRAIL_VERSION)}) : int(done);
+}
+
+} // namespace
 
 int check(const QStringList& arguments) {
     const Call call("check", arguments, 1, {valued("seal")});
@@ -102,8 +131,9 @@ int check(const QStringList& arguments) {
     }
     const CheckReport report = checkFile(call.path(0), seal);
     if (report.verdict == CheckVerdict::sound) {
+        const QString file = lineOf(call.path(0));
         print(QStringLiteral("%1 is sound: %2 entries, %3 attachments, seal %4.\n")
-                  .arg(call.at(0))
+                  .arg(file)
                   .arg(report.entries)
                   .arg(report.attachments)
                   .arg(QString::fromStdString(shortForm(report.seal))));
@@ -119,7 +149,7 @@ int check(const QStringList& arguments) {
         for (const auto& remark : report.remarks) {
             print(QString::fromStdString(remark) + QLatin1Char('\n'));
         }
-        return done;
+        return reviewed(call.path(0));
     }
     for (const auto& remark : report.remarks) {
         complain(unusable, QString::fromStdString(remark));
@@ -127,7 +157,13 @@ int check(const QStringList& arguments) {
     for (const auto& finding : report.findings) {
         complain(unusable, call.at(0), Problem{finding});
     }
-    return report.verdict == CheckVerdict::damagedOrAltered ? answerIsNo : unusable;
+    if (report.verdict != CheckVerdict::damagedOrAltered) {
+        return unusable;
+    }
+    return complain(answerIsNo,
+                    QStringLiteral("“caprail salvage %1 OUT” makes a new record from what can be read of it, "
+                                   "which will say so.")
+                        .arg(lineOf(call.path(0))));
 }
 
 int sheet(const QStringList& arguments) {
@@ -194,11 +230,31 @@ int importLedger(const QStringList& arguments) {
     }
     // A text that was cut off at the end of a line looks whole: these are what the person compares.
     print(QStringLiteral("%1 was made: %2 entries, %3 attachments, seal %4.\n")
-              .arg(call.at(1))
+              .arg(lineOf(call.path(1)))
               .arg(made->entries)
               .arg(made->attachments)
               .arg(QString::fromStdString(shortForm(made->seal))));
-    return done;
+    // A shop brings its old records in: what the rules of today would not have let through is kept, and said.
+    return reviewed(call.path(1));
+}
+
+int salvage(const QStringList& arguments) {
+    const Call call("salvage", arguments, 2, {});
+    if (!call.isGood()) {
+        return call.refuseUsage();
+    }
+    const auto made = caprail::salvage(call.path(0), call.path(1), now());
+    if (!made) {
+        return complain(unusable, call.at(0), made.error());
+    }
+    print(QStringLiteral("%1 entries were kept, %2 of them did not fit their seal, %3 are lost.\n")
+              .arg(made->kept)
+              .arg(made->unsealed.size())
+              .arg(made->lost.size()));
+    for (const auto& sentence : made->sentences) {
+        print(lineOf(sentence) + QLatin1Char('\n'));
+    }
+    return made->isWhole() ? done : answerIsNo;
 }
 
 int append(const QStringList& arguments) {
@@ -232,6 +288,9 @@ int append(const QStringList& arguments) {
         auto draft = fromJson(std::string_view(line.constData(), static_cast<std::size_t>(line.size())));
         if (!draft) {
             return complain(unusable, where, draft.error());
+        }
+        if (const auto may = mayBeMadeNow(*draft); !may) {
+            return complain(answerIsNo, where, may.error());
         }
         if (!draft->person.empty()) {
             (*session)->setPerson(QString::fromStdString(draft->person));

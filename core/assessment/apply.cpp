@@ -269,6 +269,7 @@ public:
     }
 
     void operator()(const Struck&) {}
+    void operator()(const Salvaged&) {}
 
 private:
     template <class T> Seen<T> seen(const T& what) const {

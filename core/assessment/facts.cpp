@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <assessment/facts.h>
+#include <assessment/ledger_fold.h>
 
 #include <algorithm>
 #include <numeric>
@@ -108,18 +109,11 @@ std::vector<Seen<GapReading>> Facts::standingGaps(Position p) const {
     return list;
 }
 
-Facts foldWithout(const Ledger& ledger, std::int64_t leftOut) {
-    Facts facts;
-    for (const Entry& entry : ledger.entries()) {
-        if (entry.sequence != leftOut && !ledger.isStruck(entry.sequence)) {
-            apply(facts, entry);
-        }
-    }
-    return facts;
-}
-
 Facts fold(const Ledger& ledger) {
-    return foldWithout(ledger, 0);
+    LedgerFold folding(ledger);
+    for (; !folding.atEnd(); folding.next()) {
+    }
+    return folding.take();
 }
 
 } // namespace caprail

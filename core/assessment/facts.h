@@ -106,6 +106,15 @@ struct FindingFact {
     std::optional<Seen<FindingSettled>> settled;
 };
 
+/// A closing step, or the sign-off, that was not allowed when it was made: it counts for nothing.
+struct NeverValid {
+    std::int64_t entry = 0;
+    UtcTime time;
+    std::string person;
+    std::optional<ClosingStep> step; ///< none: the sign-off
+    std::string why;                 ///< a sentence
+};
+
 using FitPlace = std::pair<std::string, std::int64_t>; ///< band name and which one
 using TrialPlace = std::pair<TrialItem, std::int64_t>; ///< item and throw (0: none)
 
@@ -150,6 +159,7 @@ struct Facts {
 
     std::map<ClosingStep, Seen<ClosingStepDone>> closing;
     std::optional<Seen<SignedOff>> signedOff;
+    std::vector<NeverValid> neverValid; ///< found by `fold`: an import, or another program, went past a gate
 
     std::map<std::string, std::int64_t, std::less<>> judgedAgain; ///< check code → entry
     std::map<TopicKey, Change> changes;
@@ -173,9 +183,8 @@ struct Facts {
 
 /// Adds one live entry. `Struck` entries are not for here: striking means folding again without the struck entry.
 void apply(Facts&, const Entry&);
-/// All live entries in order.
+/// All live entries in order. Closing steps and sign-offs count only when they were allowed when they were made
+/// (ledger_fold.h).
 Facts fold(const Ledger&);
-/// As if `leftOut` had never been made (0: none) and no strike of it either.
-Facts foldWithout(const Ledger&, std::int64_t leftOut);
 
 } // namespace caprail

@@ -51,8 +51,9 @@ Result<std::vector<Body>> entriesFrom(std::string_view lines) {
             continue;
         }
         auto draft = fromJson(line);
-        if (!draft) {
-            return refuse(Core::say("Line %1: %2", number, draft.error().sentence));
+        const auto may = draft ? mayBeMadeNow(*draft) : tl::unexpected(draft.error());
+        if (!may) {
+            return refuse(Core::say("Line %1: %2", number, may.error().sentence));
         }
         bodies.push_back(std::move(draft->body));
     }

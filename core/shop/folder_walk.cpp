@@ -11,6 +11,7 @@
 #include <store/database.h>
 #include <sys/stat.h>
 #include <unistd.h>
+#include <units/plain_text.h>
 #include <units/say.h>
 
 namespace caprail {
@@ -157,18 +158,7 @@ Result<FoundFile> lookAt(const std::string& root, const std::string& path) {
 }
 
 std::string plainLine(std::string_view bytes) {
-    QString text = QString::fromUtf8(bytes.data(), static_cast<qsizetype>(bytes.size()));
-    for (QChar& c : text) {
-        const char16_t code = c.unicode();
-        const bool turns = (code >= 0x202a && code <= 0x202e) || (code >= 0x2066 && code <= 0x2069) || code == 0x200e ||
-                           code == 0x200f || code == 0x061c;
-        if (code == u'\n' || code == u'\r') {
-            c = QChar(u'↵');
-        } else if (code < 0x20 || turns || code == 0x2028 || code == 0x2029 || (code >= 0x7f && code < 0xa0)) {
-            c = QChar::ReplacementCharacter;
-        }
-    }
-    return text.toStdString();
+    return visibly(bytes);
 }
 
 } // namespace caprail

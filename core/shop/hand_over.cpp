@@ -3,12 +3,14 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <ledger/remarks.h>
 #include <set>
 #include <shop/entry_text.h>
 #include <store/csv.h>
 #include <store/new_file.h>
 #include <store/read_file.h>
 #include <store/text_form.h>
+#include <units/plain_text.h>
 #include <units/say.h>
 
 namespace caprail {
@@ -95,13 +97,17 @@ Result<void> fill(const RecordFile& record, const fs::path& folder, const HandOv
 std::string historyText(const Ledger& ledger, const Units& units) {
     std::string text;
     for (const Entry& entry : ledger.entries()) {
-        std::string line = historyLine(entry.body, units);
-        std::ranges::replace(line, '\n', ' ');
-        text += std::to_string(entry.sequence) + "  " + format(entry.time) + "  " + entry.person + "  " +
+        const std::string line = historyLine(entry.body, units);
+        text += std::to_string(entry.sequence) + "  " + format(entry.time) + "  " + visibly(entry.person) + "  " +
                 (ledger.isStruck(entry.sequence)
                      ? "[" + Core::say("struck by entry %1", ledger.struckBy(entry.sequence)) + "] "
                      : "") +
                 line + "\n";
+    }
+    for (const auto& remarks : {salvageRemarks(ledger), clockRemarks(ledger, {})}) {
+        for (const LedgerRemark& remark : remarks) {
+            text += "\n" + remark.sentence;
+        }
     }
     return text + "\n" + Core::say("Seal over all entries: %1", shortForm(ledger.seal())) + "\n";
 }

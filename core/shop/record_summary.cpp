@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <shop/template_note.h>
+#include <units/plain_text.h>
 #include <units/say.h>
 
 namespace caprail {
@@ -90,7 +91,7 @@ std::string peopleOf(const Ledger& ledger) {
     }
     std::string people;
     for (const auto& name : names) {
-        people += (people.empty() ? "" : "\n") + name;
+        people += (people.empty() ? "" : "\n") + visibly(name);
     }
     return people;
 }
@@ -103,14 +104,14 @@ RecordDigest digest(const Ledger& ledger) {
     const Facts facts = fold(ledger);
     const Assessment assessment = assess(facts);
     if (facts.engine) {
-        s.customer = facts.engine->what.customer;
-        s.engine = facts.engine->what.engine;
-        s.serial = facts.engine->what.serial;
+        s.customer = visibly(facts.engine->what.customer);
+        s.engine = visibly(facts.engine->what.engine);
+        s.serial = visibly(facts.engine->what.serial);
     }
     s.entries = ledger.size();
     if (!ledger.empty()) {
         s.lastEntry = ledger.entries().back().time;
-        s.who = ledger.entries().back().person;
+        s.who = visibly(ledger.entries().back().person);
     }
     s.state = stateOf(facts, assessment);
     s.build = facts.build;
@@ -120,7 +121,7 @@ RecordDigest digest(const Ledger& ledger) {
     s.layout = layoutWords(facts);
     s.people = peopleOf(ledger);
     if (const auto note = templateNoteOf(facts)) {
-        s.templateName = note->name;
+        s.templateName = visibly(note->name);
     }
     d.figures = figuresOf(ledger);
     for (const InstrumentFigure& instrument : d.figures.instruments) {
@@ -130,11 +131,6 @@ RecordDigest digest(const Ledger& ledger) {
     }
     d.words = wordsOf(ledger, s);
     return d;
-}
-
-bool isInFuture(UtcTime moment, UtcTime now) {
-    constexpr std::int64_t slack = std::int64_t{10} * 60 * 1000; // two computers' clocks may differ by so much
-    return moment.milliseconds > now.milliseconds + slack;
 }
 
 } // namespace caprail

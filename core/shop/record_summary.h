@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <assessment/assessment.h>
+#include <ledger/remarks.h>
 #include <shop/record_figures.h>
 #include <units/say.h>
 
@@ -56,8 +57,5 @@ struct RecordDigest {
 
 /// A pure function of the ledger: no clock, no file.
 RecordDigest digest(const Ledger& ledger);
-
-/// Whether a moment lies so far after `now` that one of the two clocks must be wrong: more than ten minutes.
-bool isInFuture(UtcTime moment, UtcTime now);
 
 } // namespace caprail

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <assessment/admission.h>
 #include <filesystem>
+#include <ledger/entry_texts.h>
 #include <shop/entry_text.h>
 #include <store/database.h>
 #include <store/new_file.h>
@@ -31,6 +32,9 @@ Result<void> judge(const EngineTemplate& t) {
         apply(facts, ledger.append({}, "template", body));
         return {};
     };
+    if (auto seen = checkTexts("template", toNote(t.note)); !seen) {
+        return seen;
+    }
     for (const Body& body : t.entries) {
         if (auto ok = make(body); !ok) {
             return ok;

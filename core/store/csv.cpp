@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <store/csv.h>
 
+#include <algorithm>
 #include <map>
 #include <store/new_file.h>
+#include <units/plain_text.h>
 
 namespace caprail {
 
@@ -52,11 +54,31 @@ std::map<std::string, std::string> tablesOf(const Ledger& ledger) {
     return tables;
 }
 
+/// A number as people type it, with its unit: "-0.5 thou", "+4°". No spreadsheet takes it for a formula.
+bool isTypedNumber(std::string_view text) {
+    text.remove_prefix(1);
+    const auto end = text.find_first_not_of("0123456789.,");
+    const std::string_view unit = end == std::string_view::npos ? "" : text.substr(end);
+    return end != 0 && !text.empty() && std::ranges::all_of(unit, [](char c) {
+               return c == ' ' || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') ||
+                      static_cast<unsigned char>(c) >= 0x80;
+           });
+}
+
+/// Whether a spreadsheet may take a text for a formula and run it: it begins with = + - @, in either width, a tab or a
+/// carriage return.
+bool isFormula(std::string_view text) {
+    constexpr std::string_view signs[] = {"=", "+", "-", "@", "\t", "\r", "＝", "＋", "－", "＠"};
+    const bool begins = std::ranges::any_of(signs, [&](std::string_view sign) { return text.starts_with(sign); });
+    return begins && !((text[0] == '+' || text[0] == '-') && isTypedNumber(text));
+}
+
 } // namespace
 
-std::string csvField(std::string_view text) {
-    if (text.find_first_of(",\"\r\n") == std::string_view::npos) {
-        return std::string(text);
+std::string csvField(std::string_view given) {
+    const std::string text = (isFormula(given) ? "'" : "") + visibleLines(given);
+    if (text.find_first_of(",\"\r\n") == std::string::npos) {
+        return text;
     }
     std::string field = "\"";
     for (const char c : text) {

@@ -263,7 +263,8 @@ std::string sentenceFor(int code, const std::string& path, const std::string& de
             file, detail);
     case SQLITE_CORRUPT:
     case SQLITE_NOTADB:
-        return Core::say("%1 is damaged (%2): salvage what can be read into a new file.", file, detail);
+        return Core::say("%1 is damaged (%2): salvage what can be read into a new file (caprail salvage FILE OUT).",
+                         file, detail);
     case SQLITE_NOMEM:
         return Core::say("There is not enough memory for %1: close other programs, then try again.", file);
     case SQLITE_TOOBIG:

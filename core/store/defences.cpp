@@ -46,9 +46,9 @@ Result<void> prepareForWriting(Database& database) {
         return tl::unexpected(journal.error());
     }
     if (*journal != "delete") {
-        return refuse(Core::say(
-            "%1 keeps its journal in another way (%2) than a record does: salvage its entries into a new file.",
-            inQuotes(database.path()), *journal));
+        return refuse(Core::say("%1 keeps its journal in another way (%2) than a record does: salvage its entries into "
+                                "a new file (caprail salvage FILE OUT).",
+                                inQuotes(database.path()), *journal));
     }
     auto done = database.run("PRAGMA synchronous = EXTRA; PRAGMA fullfsync = ON; "
                              "PRAGMA foreign_keys = ON");

@@ -36,7 +36,9 @@ HeaderFinding judgeHeader(std::string_view header, std::uint64_t size, const std
     const bool ours = bigEndian(header, 68) == applicationId;
     if (!header.starts_with(magic)) {
         return {ours ? FileKind::damagedRecord : FileKind::notARecord,
-                ours ? Core::say("%1 is damaged in its first bytes: salvage what can be read into a new file.", file)
+                ours ? Core::say("%1 is damaged in its first bytes: salvage what can be read into a new file (caprail "
+                                 "salvage FILE OUT).",
+                                 file)
                      : Core::say("%1 is no build record: choose a file that ends in .caprail.", file),
                 0};
     }

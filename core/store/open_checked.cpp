@@ -116,8 +116,9 @@ Result<void> verifyStructure(Database& database, const std::string& pragma) {
         return tl::unexpected(finding.error());
     }
     if (*finding != "ok") {
-        return refuse(Core::say("%1 is damaged (%2): salvage what can be read into a new file.",
-                                inQuotes(database.path()), finding->substr(0, 200)));
+        return refuse(
+            Core::say("%1 is damaged (%2): salvage what can be read into a new file (caprail salvage FILE OUT).",
+                      inQuotes(database.path()), finding->substr(0, 200)));
     }
     return {};
 }

@@ -61,6 +61,29 @@ std::int64_t lengthOf(const std::string& path) {
     return ::lstat(path.c_str(), &status) == 0 ? status.st_size : 0;
 }
 
+/// In one transaction. An attachment has no bytes here, so its entry is refused.
+Result<void> insertAll(Database& database, const Ledger& ledger) {
+    if (auto begun = database.run("BEGIN IMMEDIATE"); !begun) {
+        return begun;
+    }
+    EntryWriter writer(database);
+    for (const Entry& entry : ledger.entries()) {
+        const std::vector<Cell> cells = cellsOf(entry.body);
+        const auto* attachment = std::get_if<AttachmentAdded>(&entry.body);
+        if (attachment != nullptr) {
+            return refuse(
+                Core::say("A record cannot begin with the attachment “%1”: add it afterwards.", attachment->fileName));
+        }
+        if (auto stored = asStored(entry, cells); !stored) {
+            return tl::unexpected(stored.error());
+        }
+        if (auto done = writer.insert(entry, cells); !done) {
+            return done;
+        }
+    }
+    return database.run("COMMIT");
+}
+
 } // namespace
 
 RecordFile::RecordFile(std::unique_ptr<State> state) : m_state(std::move(state)) {}
@@ -86,10 +109,15 @@ const std::string& RecordFile::remark() const {
 }
 
 Result<RecordFile> RecordFile::create(const std::string& path) {
-    auto made = makeNewFile(path, [](const std::string& unfinished) -> Result<void> {
+    return create(path, Ledger());
+}
+
+Result<RecordFile> RecordFile::create(const std::string& path, const Ledger& beginning) {
+    auto made = makeNewFile(path, [&](const std::string& unfinished) -> Result<void> {
         auto database = Database::open(unfinished, Access::readWrite);
         auto done = database ? defend(**database) : tl::unexpected(database.error());
-        return done ? createSchema(**database) : done;
+        done = done ? createSchema(**database) : done;
+        return done && !beginning.empty() ? insertAll(**database, beginning) : done;
     });
     if (!made) {
         return tl::unexpected(made.error());

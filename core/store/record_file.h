@@ -15,6 +15,10 @@ class RecordFile {
 public:
     /// Makes an empty record and opens it for writing. Refuses to overwrite; after a refusal nothing is left.
     static Result<RecordFile> create(const std::string& path);
+    /// The same, begun with all entries of a ledger in one transaction, before the file has its name: whoever is killed
+    /// meanwhile leaves no record or the whole beginning. Refuses, besides, entries that cannot be kept, and ones of
+    /// attachments.
+    static Result<RecordFile> create(const std::string& path, const Ledger& beginning);
     /// Opens a record, verifying header, schema, pages, structure and all seals; the file is not changed by that. Where
     /// a write to it was cut off, what is read only is a private copy, and what is written has that write taken back
     /// first (store/cut_off.h); `remark` tells. Asked to write, it opens read-only when another program has the record,

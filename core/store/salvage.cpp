@@ -1,14 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <store/salvage.h>
 
+#include <QFile>
 #include <QTemporaryDir>
+#include <filesystem>
 #include <map>
 #include <store/damaged_copy.h>
 #include <store/defences.h>
 #include <store/entry_loader.h>
+#include <store/entry_rows.h>
 #include <store/header.h>
 #include <store/new_file.h>
 #include <store/schema.h>
+#include <units/plain_text.h>
 #include <units/say.h>
 
 namespace caprail {
@@ -37,11 +41,47 @@ std::int64_t lastNumber(Database& database) {
     return last;
 }
 
+/// What is said of the file that is salvaged from.
+struct Source {
+    std::string fileName;
+    std::int64_t size = 0;
+    std::string sha256;
+};
+
+/// Of the copy that is worked on, before anything in it is repaired.
+Result<Source> sourceOf(const std::string& damaged, const std::string& copy) {
+    QFile file(QString::fromStdString(copy));
+    if (!file.open(QIODevice::ReadOnly)) {
+        return refuse(Core::say("%1 cannot be read: %2.", inQuotes(damaged), file.errorString().toStdString()));
+    }
+    const uchar* bytes = file.size() == 0 ? nullptr : file.map(0, file.size());
+    if (bytes == nullptr && file.size() != 0) {
+        return refuse(Core::say("%1 cannot be read: %2.", inQuotes(damaged), file.errorString().toStdString()));
+    }
+    const std::string_view all(reinterpret_cast<const char*>(bytes), static_cast<std::size_t>(file.size()));
+    return Source{visibly(std::filesystem::path(damaged).filename().string()), file.size(), sha256Hex(all)};
+}
+
+/// Numbers in order as "4", "7-12".
+std::vector<std::string> runsOf(const std::vector<std::int64_t>& numbers) {
+    std::vector<std::string> runs;
+    for (std::size_t first = 0; first < numbers.size();) {
+        std::size_t last = first;
+        while (last + 1 < numbers.size() && numbers[last + 1] == numbers[last] + 1) {
+            ++last;
+        }
+        runs.push_back(std::to_string(numbers[first]) + (last > first ? "-" + std::to_string(numbers[last]) : ""));
+        first = last + 1;
+    }
+    return runs;
+}
+
 /// Carries entries over from the damaged database into a new one.
 class Salvage {
 public:
-    Salvage(Database& from, Database& to, SalvageReport& report)
-        : m_from(from), m_to(to), m_lookup(from), m_writer(to), m_report(report) {}
+    Salvage(Database& from, Database& to, Source source, UtcTime now, SalvageReport& report)
+        : m_from(from), m_to(to), m_source(std::move(source)), m_now(now), m_lookup(from), m_writer(to),
+          m_report(report) {}
 
     Result<void> run() {
         // A number is not believed further than a record of the largest size could go.
@@ -64,10 +104,45 @@ public:
             return refuse(
                 Core::say("Not one entry of %1 can be read: look for a copy of it.", inQuotes(m_from.path())));
         }
+        if (auto told = tellOfIt(); !told) {
+            return told;
+        }
         return m_to.run("COMMIT");
     }
 
 private:
+    /// The entries that say what was salvaged; a list that is too long for one goes on in the next.
+    Result<void> tellOfIt() {
+        constexpr std::size_t mostRuns = 4000;
+        const auto unsealed = runsOf(m_report.unsealed);
+        const auto lost = runsOf(m_report.lost);
+        const auto part = [](const std::vector<std::string>& runs, std::size_t from) {
+            NameList list;
+            for (std::size_t i = from; i < runs.size() && i < from + mostRuns; ++i) {
+                list.names.push_back(runs[i]);
+            }
+            return list;
+        };
+        for (std::size_t from = 0; from == 0 || from < std::max(unsealed.size(), lost.size()); from += mostRuns) {
+            Entry entry{m_report.kept + ++m_report.added,
+                        m_now,
+                        salvager,
+                        Salvaged{m_source.fileName, m_source.size, m_source.sha256,
+                                 m_before == Seal{} ? std::string() : shortForm(m_before), part(unsealed, from),
+                                 part(lost, from)},
+                        {}};
+            const std::vector<Cell> cells = cellsOf(entry.body);
+            if (auto stored = asStored(entry, cells); !stored) {
+                return tl::unexpected(stored.error());
+            }
+            entry.seal = m_seal = sealOver(m_seal, canonicalText(entry));
+            if (auto done = m_writer.insert(entry, cells); !done) {
+                return done;
+            }
+        }
+        return {};
+    }
+
     void say(std::string sentence) {
         if (m_report.sentences.size() < mostSentences) {
             m_report.sentences.push_back(std::move(sentence));
@@ -137,6 +212,8 @@ private:
 
     Database& m_from;
     Database& m_to;
+    Source m_source;
+    UtcTime m_now;
     EntryLookup m_lookup;
     EntryWriter m_writer;
     SalvageReport& m_report;
@@ -148,7 +225,7 @@ private:
 
 } // namespace
 
-Result<SalvageReport> salvage(const std::string& damaged, const std::string& newRecord) {
+Result<SalvageReport> salvage(const std::string& damaged, const std::string& newRecord, UtcTime now) {
     auto resolved = resolveRecord(damaged);
     if (!resolved) {
         return tl::unexpected(resolved.error());
@@ -163,6 +240,10 @@ Result<SalvageReport> salvage(const std::string& damaged, const std::string& new
         if (auto done = copyDamaged(*resolved, copy, report.sentences); !done) {
             return done;
         }
+        auto source = sourceOf(*resolved, copy);
+        if (!source) {
+            return tl::unexpected(source.error());
+        }
         auto from = openDamaged(copy, report.sentences);
         auto to = from ? Database::open(unfinished, Access::readWrite) : tl::unexpected(from.error());
         if (!to) {
@@ -174,7 +255,7 @@ Result<SalvageReport> salvage(const std::string& damaged, const std::string& new
         if (auto done = createSchema(**to); !done) {
             return done;
         }
-        auto done = Salvage(**from, **to, report).run();
+        auto done = Salvage(**from, **to, std::move(*source), now, report).run();
         if (!done) {
             std::string sentence = done.error().sentence;
             if (const auto at = sentence.find(copy); at != std::string::npos) {

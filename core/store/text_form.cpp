@@ -7,7 +7,9 @@
 #include <filesystem>
 #include <fstream>
 #include <ledger/entry_json.h>
+#include <ledger/entry_texts.h>
 #include <map>
+#include <optional>
 #include <set>
 #include <store/defences.h>
 #include <store/entry_rows.h>
@@ -46,6 +48,9 @@ public:
         }
         if (draft->sequence && *draft->sequence != m_sequence + 1) {
             return refuse(Core::say("It has the number %1 where %2 must be.", *draft->sequence, m_sequence + 1));
+        }
+        if (auto seen = checkTexts(draft->person, draft->body); !seen) {
+            return seen;
         }
         const std::vector<Cell> cells = cellsOf(draft->body);
         m_memory += sizeof(Entry) + line.size();

@@ -25,9 +25,10 @@ struct Imported {
 /// (typed by hand) get theirs. Every line needs kind, person and time. The bytes of attachments are taken from
 /// `attachmentsFolder(textPath)`, or by their hash from `photosFolder(textPath)`.
 /// Refuses, naming the line, what cannot be read or does not fit its seal; refuses to overwrite; after a refusal
-/// nothing is left. Also refused: a text without one entry, one that goes on for longer than a record could hold, and
-/// one that does not fit its sum in a file `SHA256SUMS` beside it, as a hand-over has one. Whether the entries make sense
-/// together is not judged here.
+/// nothing is left. Also refused: a text without one entry, one that goes on for longer than a record could hold, one
+/// that does not fit its sum in a file `SHA256SUMS` beside it, as a hand-over has one, and texts that hide characters
+/// (ledger/entry_texts.h). Whether the entries make sense together is not judged here: `reviewLedger`
+/// (assessment/review.h) does.
 Result<Imported> importLedger(const std::string& textPath, const std::string& newRecord);
 
 /// "x.jsonl.attachments" for "x.jsonl".

@@ -73,12 +73,15 @@ Result<Date> parseDate(std::string_view text) {
 }
 
 Date dateOf(UtcTime time) {
-    return Date{time.milliseconds / dayMilliseconds};
+    // Rounded down, also before 1970: a clock may stand there.
+    const std::int64_t days = time.milliseconds / dayMilliseconds;
+    return Date{time.milliseconds % dayMilliseconds < 0 ? days - 1 : days};
 }
 
 std::string format(UtcTime time) {
-    const Date day{time.milliseconds / dayMilliseconds};
-    const std::int64_t inDay = time.milliseconds % dayMilliseconds;
+    const Date day = dateOf(time);
+    std::int64_t inDay = time.milliseconds % dayMilliseconds;
+    inDay += inDay < 0 ? dayMilliseconds : 0;
     // Every entry that is read is formatted again for its seal, so this is done without printf.
     std::string text = "T00:00:00.000Z";
     putDigits(text, 1, 2, inDay / 3'600'000);

@@ -7,6 +7,7 @@
 #include <initializer_list>
 #include <string>
 #include <string_view>
+#include <units/plain_text.h>
 
 namespace caprail {
 
@@ -14,12 +15,14 @@ namespace caprail {
 /// and must not throw.
 using Translation = std::string (*)(const char* source);
 
-/// What may stand at a place of a sentence: a text, or a whole number written in plain digits.
+/// What may stand at a place of a sentence: a text, or a whole number written in plain digits. A text comes out of a
+/// record, a file's name, somebody's hands: it is shown visibly and on one line (units/plain_text.h), so that no name
+/// can write a sentence of its own.
 class Said {
 public:
-    Said(std::string_view text) : m_text(text) {}
-    Said(const std::string& text) : m_text(text) {}
-    Said(const char* text) : m_text(text) {}
+    Said(std::string_view text) : m_text(visibly(text)) {}
+    Said(const std::string& text) : m_text(visibly(text)) {}
+    Said(const char* text) : m_text(visibly(text)) {}
     Said(char letter) : m_text(1, letter) {}
     Said(std::integral auto number) : m_text(std::to_string(number)) {}
 

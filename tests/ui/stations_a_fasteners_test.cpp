@@ -187,7 +187,7 @@ TEST_F(Fasteners, a_sequence_of_ones_own_comes_before_the_usual_one) {
     EXPECT_EQ(code(order[0]), "main-3R");
     EXPECT_EQ(code(order[1]), "main-1L");
     group.sequence.names = {"main-9R"};
-    const auto ok = groupMakesSense(facts(), group);
+    const auto ok = makesSense(facts(), group);
     ASSERT_FALSE(ok);
     EXPECT_NE(ok.error().sentence.find("main-9R"), std::string::npos);
 }

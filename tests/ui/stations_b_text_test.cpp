@@ -77,10 +77,11 @@ TEST(TypedStack, refuses_a_shim_named_twice_or_set_aside) {
     bench.shim("S001", 10, 10);
     bench.shim("S002", 10, 10);
     bench.make(ShimSetAside{"S002", true, "burr"});
-    EXPECT_FALSE(parseStack("S001 S001", bench.facts()));
-    EXPECT_FALSE(parseStack("S001 S002", bench.facts()));
-    EXPECT_FALSE(parseStack("", bench.facts()));
-    EXPECT_TRUE(parseStack("-", bench.facts())->empty());
+    const Position at{2, Side::right};
+    EXPECT_FALSE(parseStack("S001 S001", bench.facts(), at));
+    EXPECT_FALSE(parseStack("S001 S002", bench.facts(), at));
+    EXPECT_FALSE(parseStack("", bench.facts(), at));
+    EXPECT_TRUE(parseStack("-", bench.facts(), at)->empty());
 }
 
 TEST(PassOrder, must_name_every_place_once) {

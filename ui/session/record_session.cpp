@@ -2,7 +2,6 @@
 #include <session/record_session.h>
 
 #include <QDateTime>
-#include <QFile>
 #include <ledger/entry_json.h>
 #include <ledger/history_line.h>
 #include <store/copies.h>
@@ -18,9 +17,14 @@ UtcTime now() {
     return {QDateTime::currentMSecsSinceEpoch()};
 }
 
-/// The person who made the last entry goes on working, until another one says so.
+/// The person who made the last entry goes on working, until another one says so. A salvage is no person's.
 QString lastPerson(const Ledger& ledger) {
-    return ledger.empty() ? QString() : QString::fromStdString(ledger.entries().back().person);
+    for (auto entry = ledger.entries().rbegin(); entry != ledger.entries().rend(); ++entry) {
+        if (!std::holds_alternative<Salvaged>(entry->body)) {
+            return QString::fromStdString(entry->person);
+        }
+    }
+    return {};
 }
 
 } // namespace
@@ -76,32 +80,31 @@ Result<std::unique_ptr<RecordSession>> RecordSession::create(const QString& path
             continue;
         }
         auto draft = fromJson(std::string_view(line.constData(), static_cast<std::size_t>(line.size())));
-        if (!draft) {
-            return refuse(Core::say("Line %1 of the template: %2", lineNumber, draft.error().sentence));
+        const auto may = draft ? mayBeMadeNow(*draft) : tl::unexpected(draft.error());
+        if (!may) {
+            return refuse(Core::say("Line %1 of the template: %2", lineNumber, may.error().sentence));
         }
         beginning.push_back(std::move(draft->body));
     }
-    Ledger trial;
+    Ledger ledger;
     Facts facts;
     const std::string who = person.trimmed().toStdString();
-    for (const Body& body : beginning) {
-        if (const auto ok = admit(facts, who, body); !ok) {
+    for (Body& body : beginning) {
+        if (const auto ok = mayAppend(ledger, facts, assess(facts), who, body); !ok) {
             return tl::unexpected(ok.error());
         }
-        apply(facts, trial.append(now(), who, body));
+        const Entry& entry = ledger.append(now(), who, std::move(body));
+        if (std::holds_alternative<Struck>(entry.body)) {
+            facts = fold(ledger);
+        } else {
+            apply(facts, entry);
+        }
     }
-    auto file = RecordFile::create(pathBytes(path));
+    auto file = RecordFile::create(pathBytes(path), ledger);
     if (!file) {
         return tl::unexpected(file.error());
     }
-    auto session = std::make_unique<RecordSession>(ReadRecord{std::move(*file), path, {}, {}});
-    session->m_person = person.trimmed();
-    if (auto ok = session->appendAll(std::move(beginning)); !ok) {
-        session.reset();
-        QFile::remove(path);
-        return tl::unexpected(ok.error());
-    }
-    return session;
+    return std::make_unique<RecordSession>(ReadRecord{std::move(*file), path, {}, {}});
 }
 
 QString RecordSession::readOnlyReason() const {

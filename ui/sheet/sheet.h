@@ -11,6 +11,7 @@
 #include <assessment/assessment.h>
 #include <functional>
 #include <ledger/ledger.h>
+#include <optional>
 #include <units/format.h>
 #include <vector>
 
@@ -26,6 +27,7 @@ struct SheetOptions {
     QString shopName;                             ///< empty: the shop that the record names
     QImage logo;                                  ///< null: none; see sheet/logo.h
     bool mayReplace = false;                      ///< an earlier sheet at its place: the person said that it goes
+    std::optional<UtcTime> now;                   ///< the clock's, to tell entries in the future; none: not told
     QString appVersion;                           ///< "0.1.0"; printed in the file's properties
     QTimeZone zone = QTimeZone::systemTimeZone(); ///< whose clock the sheet's times are by; it is named on every page
 };

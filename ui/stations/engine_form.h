@@ -127,19 +127,11 @@ public:
         return outcome ? Result<S>(std::move(entry)) : tl::unexpected(outcome.error());
     }
 
-    /// Looks at the entry before it is stored; for what only the form knows.
-    void setBeforeStore(std::function<Result<void>(S&)> look) { m_beforeStore = std::move(look); }
-
 protected:
     [[nodiscard]] Result<void> store() override {
         auto entry = read();
         if (!entry) {
             return tl::unexpected(entry.error());
-        }
-        if (m_beforeStore) {
-            if (auto ok = m_beforeStore(*entry); !ok) {
-                return ok;
-            }
         }
         const auto stored = m_session.append(Body(std::move(*entry)));
         return stored ? Result<void>() : Result<void>(tl::unexpected(stored.error()));
@@ -152,7 +144,6 @@ private:
     RecordSession& m_session;
     std::vector<FormField> m_fields;
     S m_loaded;
-    std::function<Result<void>(S&)> m_beforeStore;
 };
 
 } // namespace caprail

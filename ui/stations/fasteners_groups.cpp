@@ -73,7 +73,6 @@ FastenersGroups::FastenersGroups(RecordSession& session, QWidget* parent)
       m_order(new QPushButton(tr("Set the sequence on the &diagram"), this)),
       m_wrenchLength(smallField(tr("Wrench length"), this)), m_offset(smallField(tr("Extension"), this)),
       m_angle(smallField(tr("Angle"), this)), m_setting(new QLabel(this)) {
-    m_form->setBeforeStore([this](FastenerGroupSet& group) { return groupMakesSense(m_session.facts(), group); });
     build();
     refresh();
 }

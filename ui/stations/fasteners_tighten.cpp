@@ -7,6 +7,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <algorithm>
+#include <assessment/admission.h>
 #include <ledger/expectations.h>
 #include <stations/entries_model.h>
 #include <stations/entries_table.h>
@@ -191,11 +192,9 @@ Result<FastenerTightened> FastenersTighten::read(const QString& text) const {
             return tl::unexpected(angle.error());
         }
         entry.angle = std::move(*angle);
-    } else if (specified && specified->angle) {
-        return refuse(
-            Core::say("%1 is tightened by torque and angle: type both with a slash between, as 40 / 90.", name));
     }
-    return entry;
+    const auto good = makesSense(facts(), entry); // said as it is typed
+    return good ? Result<FastenerTightened>(std::move(entry)) : tl::unexpected(good.error());
 }
 
 Result<void> FastenersTighten::store(FastenerTightened entry) {

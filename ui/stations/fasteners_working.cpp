@@ -102,31 +102,6 @@ GroupWorking workingOf(const FastenerGroupSet& group, std::int64_t scatterPercen
     return result;
 }
 
-Result<void> groupMakesSense(const Facts& facts, const FastenerGroupSet& group) {
-    if (!group.thread.empty()) {
-        if (const auto thread = parseThread(group.thread); !thread) {
-            return tl::unexpected(thread.error());
-        }
-    }
-    if (!facts.layout) {
-        return {};
-    }
-    for (const auto& name : group.sequence.names) {
-        const auto fastener = parseFastener(name);
-        if (!fastener) {
-            return tl::unexpected(fastener.error());
-        }
-        if (!facts.layout->has(*fastener)) {
-            return refuse(Core::say("The sequence names %1, but this engine has no such fastener: take it out.", name));
-        }
-        if (group.ring && fastener->ring != *group.ring) {
-            return refuse(Core::say("The sequence names %1, which is not of the %2 pair: take it out.", name,
-                                    shown(*group.ring)));
-        }
-    }
-    return {};
-}
-
 QString extensionText(Torque wanted, const QString& length, const QString& offset, const QString& angle,
                       const Units& units) {
     const auto wrench = parseLength(coreText(length), units, {"the wrench's length", {}, {}});

@@ -17,10 +17,6 @@ struct GroupWorking {
 /// `scatterPercent` is that of the record's rules.
 GroupWorking workingOf(const FastenerGroupSet& group, std::int64_t scatterPercent, const Units& units);
 
-/// What only this program can know to be wrong with a group: a thread that does not exist, a sequence over fasteners
-/// that the layout lacks.
-Result<void> groupMakesSense(const Facts& facts, const FastenerGroupSet& group);
-
 /// What to set on a wrench with an extension: typed as "wrench length, offset, angle"; the working, or why not.
 QString extensionText(Torque wanted, const QString& length, const QString& offset, const QString& angle,
                       const Units& units);

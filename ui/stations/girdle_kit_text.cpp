@@ -3,9 +3,9 @@
 
 #include <QRegularExpression>
 #include <algorithm>
+#include <assessment/admission.h>
 #include <charconv>
 #include <ledger/expectations.h>
-#include <set>
 #include <stations/station_text.h>
 #include <units/say.h>
 
@@ -40,7 +40,7 @@ auto findShim(const Facts& facts, const QString& typed) {
     return asTyped != facts.shims.end() ? asTyped : facts.shims.find(coreText(typed.toUpper()));
 }
 
-Result<std::vector<std::string>> namesOf(const QString& head, const Facts& facts) {
+Result<std::vector<std::string>> namesOf(const QString& head) {
     static const QRegularExpression run(QStringLiteral("^(\\S*?)(\\d+)(?:-|–|\\.\\.)(\\S*?)(\\d+)$"));
     std::vector<std::string> names;
     if (const auto match = run.match(head); match.hasMatch()) {
@@ -59,9 +59,6 @@ Result<std::vector<std::string>> namesOf(const QString& head, const Facts& facts
                 numbered(match.captured(1).toStdString(), number, static_cast<std::size_t>(match.captured(2).size())));
         }
         return names;
-    }
-    if (facts.shims.contains(coreText(head))) {
-        return refuse(Core::say("The kit has a shim %1 already: give this one another name.", coreText(head)));
     }
     return std::vector{coreText(head)};
 }
@@ -96,7 +93,7 @@ Result<std::vector<ShimAdded>> parseKitLine(const QString& text, const Units& un
             return refuse(Core::say("“%1” gives no name and size: type for example S001 10 thou, or 12 x 10 thou.",
                                     coreText(line)));
         }
-        auto named = namesOf(head, facts);
+        auto named = namesOf(head);
         if (!named) {
             return tl::unexpected(named.error());
         }
@@ -108,10 +105,10 @@ Result<std::vector<ShimAdded>> parseKitLine(const QString& text, const Units& un
     }
     std::vector<ShimAdded> shims;
     for (std::string& name : names) {
-        if (facts.shims.contains(name)) {
-            return refuse(Core::say("The kit has a shim %1 already: give this one another name.", name));
-        }
         shims.push_back({std::move(name), *marked, coreText(bag)});
+        if (const auto good = makesSense(facts, shims.back()); !good) {
+            return tl::unexpected(good.error());
+        }
     }
     return shims;
 }
@@ -135,10 +132,9 @@ Result<ShimMeasured> parseShimReading(const QString& text, const Units& units, c
     return value ? Result<ShimMeasured>(ShimMeasured{selected, *value, {}}) : tl::unexpected(value.error());
 }
 
-Result<std::vector<std::string>> parseStack(const QString& text, const Facts& facts) {
+Result<std::vector<std::string>> parseStack(const QString& text, const Facts& facts, Position at) {
     static const QRegularExpression between(QStringLiteral("[\\s,;+]+"));
     std::vector<std::string> stack;
-    std::set<std::string> seen;
     const QStringList parts = text.split(between, Qt::SkipEmptyParts);
     if (parts.isEmpty()) {
         return refuse(Core::say("Type the names of the shims, or a dash for a bare position."));
@@ -151,16 +147,10 @@ Result<std::vector<std::string>> parseStack(const QString& text, const Facts& fa
         if (shim == facts.shims.end()) {
             return refuse(Core::say("The kit has no shim %1: add it first.", coreText(part)));
         }
-        std::string name = shim->first;
-        if (shim->second.isSetAside) {
-            return refuse(Core::say("Shim %1 is set aside: take it back into the kit first.", name));
-        }
-        if (!seen.insert(name).second) {
-            return refuse(Core::say("Shim %1 is named twice: there is one of it.", name));
-        }
-        stack.push_back(std::move(name));
+        stack.push_back(shim->first);
     }
-    return stack;
+    const auto good = makesSense(facts, StackBuilt{at, {stack}});
+    return good ? Result<std::vector<std::string>>(std::move(stack)) : tl::unexpected(good.error());
 }
 
 std::optional<Length> offMarking(const ShimFact& shim) {

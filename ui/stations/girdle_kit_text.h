@@ -17,9 +17,9 @@ Result<std::vector<ShimAdded>> parseKitLine(const QString& text, const Units& un
 Result<ShimMeasured> parseShimReading(const QString& text, const Units& units, const Facts& facts,
                                       const std::string& selected);
 
-/// Reads shim names ("S014 S022, S003") for a stack. Refuses unknown ones, one named twice and those set aside. A dash
-/// alone means a bare position.
-Result<std::vector<std::string>> parseStack(const QString& text, const Facts& facts);
+/// Reads shim names ("S014 S022, S003") for a stack at a position. Refuses unknown ones, and what `makesSense` refuses:
+/// one named twice, those set aside. A dash alone means a bare position.
+Result<std::vector<std::string>> parseStack(const QString& text, const Facts& facts, Position at);
 
 /// The kit's next free name of the form S001.
 std::string nextShimName(const Facts& facts, int ahead = 0);

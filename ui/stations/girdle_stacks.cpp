@@ -191,10 +191,10 @@ void GirdleStacks::askForStack() {
     m_field->ask(
         tr("Stack built at %1: shim names, or a dash for bare").arg(qtText(code(m_position))), {},
         [this](const QString& text) {
-            return parseStack(text, facts()).map([this](const auto& shims) { return echoOf(shims); });
+            return parseStack(text, facts(), m_position).map([this](const auto& shims) { return echoOf(shims); });
         },
         [this](const QString& text) -> Result<void> {
-            auto shims = parseStack(text, facts());
+            auto shims = parseStack(text, facts(), m_position);
             if (!shims) {
                 return tl::unexpected(shims.error());
             }

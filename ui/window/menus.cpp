@@ -2,6 +2,7 @@
 #include <window/menus.h>
 
 #include <QAction>
+#include <QDateTime>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMenuBar>
@@ -157,7 +158,7 @@ void offerSalvage(MainWindow& window, const QString& path, const QString& senten
     if (target.isEmpty()) {
         return;
     }
-    const auto salvaged = salvage(pathBytes(path), pathBytes(target));
+    const auto salvaged = salvage(pathBytes(path), pathBytes(target), {QDateTime::currentMSecsSinceEpoch()});
     if (!salvaged) {
         QMessageBox::warning(&window, MainWindow::tr("Nothing was salvaged"),
                              QString::fromStdString(salvaged.error().sentence));

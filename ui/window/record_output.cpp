@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// What the window writes out of a record: copies, sheets, tables; and what it shows about itself.
 #include <QApplication>
+#include <QDateTime>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMessageBox>
@@ -29,6 +30,7 @@ SheetOptions sheetOptionsOf(const Preferences& preferences) {
     if (const auto logo = preferences.logoPath.isEmpty() ? QImage() : sheet::readLogo(preferences.logoPath)) {
         options.logo = *logo;
     }
+    options.now = UtcTime{QDateTime::currentMSecsSinceEpoch()};
     options.appVersion = QApplication::applicationVersion();
     return options;
 }
@@ -135,8 +137,9 @@ void MainWindow::previewSheet() {
     QPrinter printer(QPrinter::HighResolution);
     printer.setPageSize(QPageSize(m_preferences.paper));
     QPrintPreviewDialog dialog(&printer, this);
-    connect(&dialog, &QPrintPreviewDialog::paintRequested, this,
-            [this](QPrinter* target) { paintSheet(sheetSourceOf(*m_session), *target, sheetOptionsOf(m_preferences)); });
+    connect(&dialog, &QPrintPreviewDialog::paintRequested, this, [this](QPrinter* target) {
+        paintSheet(sheetSourceOf(*m_session), *target, sheetOptionsOf(m_preferences));
+    });
     dialog.resize(1000, 760);
     dialog.exec();
 }

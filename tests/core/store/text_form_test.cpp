@@ -91,7 +91,7 @@ TEST_F(TextForm, that_cannot_be_read_is_refused_with_its_line) {
     EXPECT_THAT(refusal(std::string(100'000, '[')), HasSubstr("line 1"));
     EXPECT_THAT(
         refusal("{\"kind\":\"note_added\",\"person\":\"A\",\"time\":\"2026-05-04T09:30:00Z\",\"text\":\"\\u0000\"}"),
-        HasSubstr("UTF-8"));
+        HasSubstr("U+0000"));
 }
 
 TEST_F(TextForm, without_the_bytes_of_an_attachment_is_refused) {
@@ -217,6 +217,18 @@ TEST(Csv, quotes_as_rfc_4180_asks) {
     EXPECT_EQ(csvField("b\"bb"), "\"b\"\"bb\"");
     EXPECT_EQ(csvField("1,5"), "\"1,5\"");
     EXPECT_EQ(csvField(""), "");
+    // What a spreadsheet would run is text there; numbers as people type them stay as they are.
+    EXPECT_EQ(csvField("=1+1"), "'=1+1");
+    EXPECT_EQ(csvField("@SUM(A1)"), "'@SUM(A1)");
+    EXPECT_EQ(csvField("+cmd"), "'+cmd");
+    EXPECT_EQ(csvField("-2+3+cmd|' /C calc'!A0"), "'-2+3+cmd|' /C calc'!A0");
+    EXPECT_EQ(csvField("\t=1"), "'␉=1");
+    EXPECT_EQ(csvField("\r=1"), "'↵=1");
+    EXPECT_EQ(csvField("-"), "'-");
+    EXPECT_EQ(csvField("-0.5"), "-0.5");
+    EXPECT_EQ(csvField("-0.5 thou"), "-0.5 thou");
+    EXPECT_EQ(csvField("+4°"), "+4°");
+    EXPECT_EQ(csvField("x\u202ey"), "x⟨U+202E⟩y");
 }
 
 TEST(Csv, writes_one_table_per_kind_that_occurs_and_never_overwrites) {
@@ -239,6 +251,22 @@ TEST(Csv, writes_one_table_per_kind_that_occurs_and_never_overwrites) {
     write(folder / "full", "x");
     EXPECT_FALSE(exportCsv(ledger, folder / "full")) << "a file stands there";
     EXPECT_EQ(folder.count(), 2);
+}
+
+TEST_F(TextForm, with_a_name_that_hides_something_is_refused) {
+    Ledger hidden;
+    hidden.append(morning, "Ann", PersonAdded{"Eve\u202e", ""});
+    std::string line = toJsonLine(hidden.at(1)) + "\n";
+    EXPECT_THAT(refusal(line), HasSubstr("U+202E"));
+    hidden = {};
+    hidden.append(morning, "Ann", NoteAdded{"3R\n43  2026-05-04  Ann  Signed off", "x"});
+    EXPECT_THAT(refusal(toJsonLine(hidden.at(1)) + "\n"), HasSubstr("“place”"));
+}
+
+TEST_F(TextForm, with_a_member_given_twice_is_refused) {
+    EXPECT_THAT(
+        refusal(R"({"kind":"note_added","person":"Ann","text":"held","text":"moved","time":"2026-05-04T09:30:00Z"})"),
+        HasSubstr("given twice"));
 }
 
 } // namespace
