@@ -6,6 +6,7 @@
 #include <store/check.h>
 #include <store/csv.h>
 #include <store/text_form.h>
+#include <sys/resource.h>
 
 namespace caprail {
 namespace {
@@ -135,6 +136,22 @@ TEST(Csv, writes_one_table_per_kind_that_occurs_and_never_overwrites) {
                                                     toHex(ledger.at(2).seal) + "\r\n");
     EXPECT_FALSE(std::filesystem::exists(folder / "csv/note_added.csv"));
     EXPECT_FALSE(exportCsv(ledger, folder / "csv"));
+}
+
+TEST_F(TextForm, of_many_lines_takes_no_new_memory_for_each_of_them) {
+    std::string lines;
+    constexpr int count = 4000;
+    for (int i = 0; i < count; ++i) {
+        lines += "{\"kind\":\"note_added\",\"person\":\"Ann\",\"time\":\"2026-05-04T09:30:00Z\",\"text\":\"n\"}\n";
+    }
+    write(text, lines);
+    rusage before{};
+    rusage after{};
+    ::getrusage(RUSAGE_SELF, &before);
+    const auto done = importLedger(text, folder / "many.caprail");
+    ::getrusage(RUSAGE_SELF, &after);
+    ASSERT_TRUE(done) << (done ? "" : done.error().sentence);
+    EXPECT_LT(after.ru_minflt - before.ru_minflt, count / 2) << "pages of memory that were not there before";
 }
 
 } // namespace
