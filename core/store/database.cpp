@@ -103,13 +103,13 @@ std::string_view Statement::bytes(int column) const {
     return {bytes == nullptr ? "" : bytes, static_cast<std::size_t>(sqlite3_column_bytes(m_statement.get(), column))};
 }
 
-Result<std::unique_ptr<Database>> Database::open(const std::string& path, Access access) {
+Result<std::unique_ptr<Database>> Database::open(const std::string& path, Access access, const char* layer) {
     sqlite3* connection = nullptr;
     const int flags = SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_NOFOLLOW | SQLITE_OPEN_EXRESCODE |
                       (access == Access::readWrite ? SQLITE_OPEN_READWRITE : SQLITE_OPEN_READONLY) |
                       (access == Access::untouched ? SQLITE_OPEN_URI : 0);
     const std::string name = access == Access::untouched ? untouchedUri(path) : path;
-    const int code = sqlite3_open_v2(name.c_str(), &connection, flags, nullptr);
+    const int code = sqlite3_open_v2(name.c_str(), &connection, flags, layer);
     std::unique_ptr<Database> database(new Database(path, connection));
     if (code != SQLITE_OK) {
         return refuse(sentenceFor(code, path, connection == nullptr ? "" : sqlite3_errmsg(connection)));

@@ -56,7 +56,8 @@ enum class Access { readOnly, readWrite, untouched };
 class Database {
 public:
     /// Opens an existing file (never creates one, never follows a symbolic link in the last part of a resolved path).
-    static Result<std::unique_ptr<Database>> open(const std::string& path, Access access);
+    /// `layer` is the file system layer of SQLite that is used; null: the system's own.
+    static Result<std::unique_ptr<Database>> open(const std::string& path, Access access, const char* layer = nullptr);
     Database(const Database&) = delete;
     Database& operator=(const Database&) = delete;
     ~Database();
@@ -74,6 +75,8 @@ public:
     [[nodiscard]] int lastCode() const;
     [[nodiscard]] bool inTransaction() const;
     [[nodiscard]] const std::string& path() const { return m_path; }
+    /// For a connection that is led to another file (connection_for_many.h), so that sentences name that one.
+    void isNowAt(std::string path) { m_path = std::move(path); }
     [[nodiscard]] sqlite3* handle() const { return m_connection; }
 
 private:
