@@ -3,6 +3,7 @@
 #include <ledger/ledger.h>
 #include <map>
 #include <set>
+#include <span>
 #include <units/band.h>
 
 namespace caprail {
@@ -176,7 +177,7 @@ struct Facts {
     /// Positions whose stack lies on the cap now.
     [[nodiscard]] std::vector<Position> stacksOn() const;
     /// Gap readings that still stand: those made after the last thing that moved or changed the position.
-    [[nodiscard]] std::vector<Seen<GapReading>> standingGaps(Position) const;
+    [[nodiscard]] std::span<const Seen<GapReading>> standingGaps(Position) const;
     /// The last thing that made the gap readings of a position fall.
     [[nodiscard]] Change gapFelledBy(Position) const;
 };

@@ -4,6 +4,7 @@
 #include <array>
 #include <climits>
 #include <cstdlib>
+#include <functional>
 #include <shop/folder_walk.h>
 #include <sqlite3.h>
 #include <store/beside.h>
@@ -115,9 +116,12 @@ Result<void> glance(Database& database, RecordSummary& summary) {
     return {};
 }
 
-Result<void> whole(Database& database, RecordDigest& out) {
+Result<void> whole(ConnectionForMany& connection, Database& database, RecordDigest& out) {
+    if (auto good = connection.verifyItsSchema(); !good) {
+        return good;
+    }
     Ledger ledger;
-    if (auto good = readSound(database, ledger); !good) {
+    if (auto good = readSoundTables(database, ledger); !good) {
         return good;
     }
     out = digest(ledger);
@@ -141,7 +145,65 @@ Result<std::string> resolved(const std::string& path) {
     return std::string(room.data());
 }
 
-template <class Read> FileFinding look(const std::string& path, Read read, FileReading whenGood) {
+using Read = std::function<Result<void>(Database&, RecordDigest&)>;
+
+/// What reading a file in one state of it came to.
+struct Outcome {
+    Result<void> done;
+    int code = SQLITE_OK;       ///< SQLite's, when it failed
+    bool isOtherSchema = false; ///< nothing was read: the connection goes by another schema
+};
+
+Outcome readThrough(ConnectionForMany& connection, Database& database, const Read& read, RecordDigest& digest) {
+    Outcome outcome;
+    outcome.done = connection.isFresh() ? defend(database) : Result<void>();
+    if (!outcome.done) {
+        return outcome;
+    }
+    // Under its guard too: a file made to keep SQLite busy for hours is given up after seconds.
+    outcome.done = inOneState(database, [&]() -> Result<void> {
+        const auto isIts = connection.hasItsSchema();
+        outcome.isOtherSchema = isIts && !*isIts;
+        auto done = !isIts ? tl::unexpected(isIts.error()) : *isIts ? read(database, digest) : Result<void>();
+        outcome.code = database.lastCode();
+        return done;
+    });
+    return outcome;
+}
+
+/// As `look`, on a file that can be reached and that no journal lies beside.
+FileFinding lookThrough(ConnectionForMany& connection, const std::string& real, const std::string& path,
+                        const Read& read, FileReading whenGood) {
+    auto database = connection.leadTo(real);
+    if (!database) {
+        return unreadable(plainLine(database.error().sentence));
+    }
+    const auto before = headerOf(**database);
+    if (!before) {
+        return unreadable(plainLine(before.error().sentence));
+    }
+    FileFinding finding = judged(*before, real);
+    if (finding.reading != FileReading::glanced) {
+        finding.sentence = plainLine(finding.sentence);
+        return finding;
+    }
+    const Outcome outcome = readThrough(connection, **database, read, finding.digest);
+    const auto after = headerOf(**database);
+    if (!after || *after != *before || hasJournal(real)) {
+        return beingWritten(plainLine(path));
+    }
+    if (outcome.isOtherSchema) {
+        connection.forget();
+        return lookThrough(connection, real, path, read, whenGood); // a fresh connection goes by the file's own
+    }
+    if (!outcome.done) {
+        return found(readingFor(outcome.code), plainLine(outcome.done.error().sentence));
+    }
+    finding.reading = whenGood;
+    return finding;
+}
+
+FileFinding look(ConnectionForMany& connection, const std::string& path, const Read& read, FileReading whenGood) {
     const auto real = resolved(path);
     if (!real) {
         return unreadable(real.error().sentence);
@@ -150,51 +212,34 @@ template <class Read> FileFinding look(const std::string& path, Read read, FileR
         const auto beside = lookBeside(*real);
         return beside ? beingWritten(plainLine(path)) : unreadable(plainLine(beside.error().sentence));
     }
-    auto database = Database::open(*real, Access::untouched);
-    if (!database) {
-        return unreadable(plainLine(database.error().sentence));
+    FileFinding finding = lookThrough(connection, *real, path, read, whenGood);
+    if (finding.reading != whenGood) {
+        connection.forget(); // what it met there is not carried on to the next file
     }
-    const auto before = headerOf(**database);
-    if (!before) {
-        return unreadable(plainLine(before.error().sentence));
-    }
-    FileFinding finding = judged(*before, *real);
-    if (finding.reading != FileReading::glanced) {
-        finding.sentence = plainLine(finding.sentence);
-        return finding;
-    }
-    int code = SQLITE_OK;
-    auto done = defend(**database);
-    if (done) {
-        // Under its guard too: a file made to keep SQLite busy for hours is given up after seconds.
-        done = inOneState(**database, [&] {
-            auto outcome = read(**database, finding.digest);
-            code = (*database)->lastCode();
-            return outcome;
-        });
-    }
-    const auto after = headerOf(**database);
-    if (!after || *after != *before || hasJournal(*real)) {
-        return beingWritten(plainLine(path));
-    }
-    if (!done) {
-        return found(readingFor(code), plainLine(done.error().sentence));
-    }
-    finding.reading = whenGood;
     return finding;
 }
 
 } // namespace
 
-FileFinding glanceAt(const std::string& path) {
+FileFinding RecordReader::glanceAt(const std::string& path) {
     return look(
-        path, [](Database& database, RecordDigest& out) { return glance(database, out.summary); },
+        m_connection, path, [](Database& database, RecordDigest& out) { return glance(database, out.summary); },
         FileReading::glanced);
 }
 
-FileFinding readWhole(const std::string& path) {
+FileFinding RecordReader::readWhole(const std::string& path) {
     return look(
-        path, [](Database& database, RecordDigest& out) { return whole(database, out); }, FileReading::assessed);
+        m_connection, path,
+        [this](Database& database, RecordDigest& out) { return whole(m_connection, database, out); },
+        FileReading::assessed);
+}
+
+FileFinding glanceAt(const std::string& path) {
+    return RecordReader().glanceAt(path);
+}
+
+FileFinding readWhole(const std::string& path) {
+    return RecordReader().readWhole(path);
 }
 
 } // namespace caprail

@@ -203,6 +203,8 @@ struct ShopIndex::State {
         (*ready_)->bind(1, id);
         return (*ready_)->run();
     }
+    /// What belongs to a row that was just put: a row without it would never be found by a word, or compared.
+    Result<void> putWordsAndFigures(const ShopRow& row, const std::string& words, const std::string& figures);
     /// The rows that hold a word that begins with this one, in ascending order.
     Result<std::vector<std::int64_t>> idsWith(const std::string& word);
 };
@@ -326,6 +328,29 @@ Result<void> ShopIndex::together(const std::function<Result<void>()>& change) {
     return done;
 }
 
+Result<void> ShopIndex::State::putWordsAndFigures(const ShopRow& row, const std::string& words,
+                                                  const std::string& figures) {
+    if (auto dropped = runWithId(dropWords, "DELETE FROM search WHERE rowid = ?", row.id); !dropped) {
+        return dropped;
+    }
+    auto insertWords = ready(putWords, "INSERT INTO search(rowid, words) VALUES(?, ?)");
+    if (!insertWords) {
+        return tl::unexpected(insertWords.error());
+    }
+    (*insertWords)->bind(1, row.id);
+    (*insertWords)->bind(2, std::string_view(words));
+    if (auto done = (*insertWords)->run(); !done) {
+        return done;
+    }
+    auto insertFigures = ready(putFigures, "INSERT OR REPLACE INTO figures VALUES(?, ?)");
+    if (!insertFigures) {
+        return tl::unexpected(insertFigures.error());
+    }
+    (*insertFigures)->bind(1, row.id);
+    (*insertFigures)->bindBytes(2, figures);
+    return (*insertFigures)->run();
+}
+
 Result<void> ShopIndex::put(ShopRow& row, const std::string& words, const RecordFigures& figures) {
     State& s = *m_state;
     s.found.clear();
@@ -371,20 +396,10 @@ Result<void> ShopIndex::put(ShopRow& row, const std::string& words, const Record
     if (!stepped) {
         return tl::unexpected(stepped.error());
     }
-    auto done = s.runWithId(s.dropWords, "DELETE FROM search WHERE rowid = ?", row.id);
-    const std::string all = plainLine(row.file.path) + "\n" + words + "\n" + row.sentence;
-    if (auto insert = s.ready(s.putWords, "INSERT INTO search(rowid, words) VALUES(?, ?)"); done && insert) {
-        (*insert)->bind(1, row.id);
-        (*insert)->bind(2, std::string_view(all));
-        done = (*insert)->run();
+    if (!*stepped) {
+        return refuse(Core::say("The index of the folder is damaged: it is made anew."));
     }
-    const std::string bytes = toBytes(figures);
-    if (auto insert = s.ready(s.putFigures, "INSERT OR REPLACE INTO figures VALUES(?, ?)"); done && insert) {
-        (*insert)->bind(1, row.id);
-        (*insert)->bindBytes(2, bytes);
-        done = (*insert)->run();
-    }
-    return done;
+    return s.putWordsAndFigures(row, plainLine(row.file.path) + "\n" + words + "\n" + row.sentence, toBytes(figures));
 }
 
 Result<void> ShopIndex::remove(std::int64_t id) {

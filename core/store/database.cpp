@@ -3,6 +3,7 @@
 
 #include <QUtf8StringView>
 #include <sqlite3.h>
+#include <store/connection_for_many.h>
 #include <store/guarded_vfs.h>
 #include <units/say.h>
 
@@ -11,23 +12,6 @@ namespace caprail {
 namespace {
 
 constexpr std::size_t longestPath = 504; ///< SQLite's 512 bytes, less the ending of a journal's name
-
-/// A path as an SQLite URI that asks for no locks and no journal (sqlite.org/uri.html, section 3.3, from memory).
-std::string untouchedUri(const std::string& path) {
-    constexpr std::string_view digits = "0123456789ABCDEF";
-    std::string uri = "file:";
-    for (const char c : path) {
-        const auto byte = static_cast<unsigned char>(c);
-        const bool isPlain = c == '/' || c == '-' || c == '_' || c == '.' || (c >= '0' && c <= '9') ||
-                             (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
-        if (isPlain) {
-            uri += c;
-        } else {
-            uri += {'%', digits[byte >> 4U], digits[byte & 15U]};
-        }
-    }
-    return uri + "?immutable=1";
-}
 
 } // namespace
 
@@ -115,14 +99,16 @@ Result<std::unique_ptr<Database>> Database::open(const std::string& path, Access
     sqlite3* connection = nullptr;
     const bool mayWrite = access == Access::readWrite || access == Access::takingBack || access == Access::ownFile;
     const int flags = SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_NOFOLLOW | SQLITE_OPEN_EXRESCODE |
-                      (mayWrite ? SQLITE_OPEN_READWRITE : SQLITE_OPEN_READONLY) |
-                      (access == Access::untouched ? SQLITE_OPEN_URI : 0);
-    const std::string name = access == Access::untouched ? untouchedUri(path) : path;
+                      (mayWrite ? SQLITE_OPEN_READWRITE : SQLITE_OPEN_READONLY);
     const char* const layer = access == Access::ownFile      ? "unix"
+                              : access == Access::untouched  ? layerForMany()
                               : access == Access::takingBack ? recoveringVfs()
                                                              : guardedVfs();
-    const int code = sqlite3_open_v2(name.c_str(), &connection, flags, layer);
     const std::string& shown = shownAs.empty() ? path : shownAs;
+    if (layer == nullptr) {
+        return refuse(sentenceFor(SQLITE_NOMEM, shown, {}));
+    }
+    const int code = sqlite3_open_v2(path.c_str(), &connection, flags, layer);
     std::unique_ptr<Database> database(new Database(shown, connection));
     if (code != SQLITE_OK) {
         return refuse(sentenceFor(code, shown, connection == nullptr ? "" : sqlite3_errmsg(connection)));

@@ -54,7 +54,7 @@ enum class Access {
     readWrite,  ///< neither is it here
     takingBack, ///< it is; for a journal that was judged before (cut_off.h)
     /// Reads the bytes as they lie there: no lock is taken and nothing is made beside the file. It is for files that
-    /// are only listed; the caller finds out whether someone wrote meanwhile (shop/record_reader.h).
+    /// are only listed (connection_for_many.h); the caller finds out whether someone wrote meanwhile.
     untouched,
     ownFile ///< of ours in a folder that nobody else may enter, a private copy or an index: as SQLite does it
 };
@@ -89,6 +89,8 @@ public:
     /// What a person should know of how it was opened (cut_off.h); empty mostly.
     [[nodiscard]] const std::string& remark() const { return m_remark; }
     void setRemark(std::string remark) { m_remark = std::move(remark); }
+    /// For a connection that is led to another file (connection_for_many.h), so that sentences name that one.
+    void isNowAt(std::string path) { m_path = std::move(path); }
     [[nodiscard]] sqlite3* handle() const { return m_connection; }
 
 private:

@@ -49,9 +49,11 @@ Result<std::unique_ptr<Database>> openAsItIs(const std::string& path, Access acc
 
 Result<void> readSound(Database& database, Ledger& ledger) {
     // The schema first: until it is known to be ours, a check of the pages could run expressions of someone else's.
-    if (auto good = verifySchema(database); !good) {
-        return good;
-    }
+    auto good = verifySchema(database);
+    return good ? readSoundTables(database, ledger) : good;
+}
+
+Result<void> readSoundTables(Database& database, Ledger& ledger) {
     if (auto good = verifyPages(database); !good) {
         return good;
     }

@@ -24,6 +24,8 @@ Result<std::unique_ptr<Database>> openAsItIs(const std::string& path, Access acc
 /// Reads schema, pages, structure (quick_check) and entries with their seals into `ledger` (empty before); refuses what
 /// is not sound.
 Result<void> readSound(Database& database, Ledger& ledger);
+/// The same of a file whose schema was verified already.
+Result<void> readSoundTables(Database& database, Ledger& ledger);
 
 /// Runs `read` in one read transaction, so that it sees one state of the file.
 Result<void> inOneState(Database& database, const std::function<Result<void>()>& read);

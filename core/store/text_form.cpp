@@ -3,7 +3,6 @@
 
 #include <QCryptographicHash>
 #include <QFile>
-#include <cstdio>
 #include <filesystem>
 #include <fstream>
 #include <ledger/entry_json.h>

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// How the sheet is laid out, printed and pictured; the layout card.
+#include "../bench/large_record.h"
 #include "sheet_sample.h"
 
 #include <QFile>
@@ -10,6 +11,7 @@
 #include <numeric>
 #include <sheet/document.h>
 #include <sheet/layout_card.h>
+#include <sheet/sheet_text.h>
 
 namespace caprail {
 namespace {
@@ -128,6 +130,77 @@ TEST(LayoutCard, needs_a_layout) {
     const auto written = writeLayoutCard({ledger, facts, assessment, {}}, QStringLiteral("unused.pdf"), {});
     ASSERT_FALSE(written);
     EXPECT_THAT(written.error().sentence, testing::HasSubstr("engine layout"));
+}
+
+QString rowsText(const SheetTable& table) {
+    QStringList rows;
+    for (const auto& row : table.rows) {
+        rows << row.front().text;
+    }
+    return rows.join(QLatin1Char(' '));
+}
+
+TEST(SheetTable, of_many_rows_prints_the_last_and_leaves_out_none_that_is_not_good_without_a_word) {
+    SheetTable table{{{QStringLiteral("Finding")}, {QStringLiteral("State")}}, {}};
+    for (int i = 1; i <= 1000; ++i) {
+        table.rows.push_back(
+            {QStringLiteral("F%1;").arg(i), stateCell(i == 3 || i == 40 ? CheckState::out : CheckState::good)});
+    }
+    const QString said = abridge(table);
+    EXPECT_EQ(said, QStringLiteral("Of 1000 rows 102 are printed: the last 100, and before them 2 that are not good. "
+                                   "The record holds them all."));
+    EXPECT_TRUE(rowsText(table).startsWith(QStringLiteral("F3; F40; F901;"))) << rowsText(table).toStdString();
+    EXPECT_TRUE(rowsText(table).endsWith(QStringLiteral("F1000;")));
+
+    SheetTable open{{{QStringLiteral("Finding")}, {QStringLiteral("State")}}, {}};
+    for (int i = 1; i <= 1000; ++i) {
+        open.rows.push_back({QStringLiteral("F%1;").arg(i), stateCell(CheckState::out)});
+    }
+    EXPECT_TRUE(abridge(open).contains(QStringLiteral("800 more that are not good are not printed.")));
+
+    SheetTable few{{{QStringLiteral("Note")}}, {}};
+    for (int i = 1; i <= 200; ++i) {
+        few.rows.push_back({QStringLiteral("note %1").arg(i)});
+    }
+    EXPECT_TRUE(abridge(few).isEmpty());
+    EXPECT_EQ(few.rows.size(), 200U);
+}
+
+TEST(SheetTable, of_few_rows_with_very_long_texts_prints_no_more_than_can_be_set_in_a_moment) {
+    SheetTable table{{{QStringLiteral("Note")}}, {}};
+    for (int i = 0; i < 60; ++i) {
+        table.rows.push_back({QString(100'000, QLatin1Char('w'))});
+    }
+    EXPECT_TRUE(abridge(table).startsWith(QStringLiteral("Of 60 rows the last 5 are printed.")));
+    const SheetType type;
+    const TextBlock block(QString(300'000, QLatin1Char('w')), type.cell, mm(178));
+    EXPECT_LT(block.lines(), TextBlock(QString(45'000, QLatin1Char('w')), type.cell, mm(178)).lines() + 5);
+}
+
+TEST(SheetText, of_many_readings_at_one_place_says_how_many_and_prints_the_last) {
+    std::vector<Length> readings;
+    for (int i = 0; i < 24; ++i) {
+        readings.push_back(thou(50 + i));
+    }
+    EXPECT_EQ(readingsText(readings, {}).count(QLatin1Char(',')), 23);
+    readings.push_back(thou(20));
+    const QString said = readingsText(readings, {});
+    EXPECT_TRUE(said.startsWith(QStringLiteral("25 readings, 0.0200 to 0.0730; the last 12: "))) << said.toStdString();
+    EXPECT_EQ(said.section(QStringLiteral(": "), 1).count(QLatin1Char(',')), 11);
+}
+
+TEST(Document, of_a_record_with_twenty_thousand_entries_is_a_few_pages_and_says_what_it_leaves_out) {
+    Ledger ledger = largerecord::ledgerOf(SAMPLE_BUILDS, 20'000, largerecord::Manner::heaped);
+    const std::string person = ledger.entries().back().person;
+    ledger.append({1}, person, FindingOpened{"A-first", "3R", "a crack that nobody settled"});
+    for (int i = 0; i < 2000; ++i) {
+        ledger.append({2}, person, NoteAdded{"", "later"});
+    }
+    const Facts facts = fold(ledger);
+    const Assessment assessment = assess(facts);
+    const SheetSource source{ledger, facts, assessment, {}};
+    const Document document(source, {}, pageSize(QPageSize::A4));
+    EXPECT_LT(document.pages(), 40);
 }
 
 } // namespace

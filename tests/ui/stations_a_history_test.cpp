@@ -8,7 +8,9 @@
 #include <QScrollBar>
 #include <QTabWidget>
 #include <QTableView>
+#include <QThread>
 #include <stations/engine_table.h>
+#include <stations/entries_model.h>
 #include <stations/entries_table.h>
 #include <stations/history_ledger.h>
 #include <stations/history_matrix.h>
@@ -213,6 +215,47 @@ TEST(RoundHistory, of_five_hundred_rounds_is_filtered_and_drawn_without_a_hitch)
     EXPECT_LT(reading, 2000);
     EXPECT_LT(filtering, 400);
     EXPECT_LT(perFrame, 150);
+}
+
+TEST_F(History, a_ledger_that_is_long_to_look_through_shows_its_newest_at_once_and_the_rest_while_the_window_lives_on) {
+    for (int i = 0; i < 200; ++i) {
+        bench.make(NoteAdded{"", "note"});
+    }
+    EntriesModel model(*bench.session, nullptr);
+    int turns = 0;
+    QObject::connect(&model, &EntriesModel::lookedOn, [&] { ++turns; });
+    model.setFilter([](const Entry&) {
+        QThread::usleep(300); // as long as it takes in a ledger of very many
+        return true;
+    });
+    EXPECT_FALSE(model.isWhole());
+    EXPECT_LT(model.rowCount(), entries());
+    ASSERT_GT(model.rowCount(), 0);
+    EXPECT_EQ(model.entryAt(0), entries()) << "the newest first";
+    for (int turn = 0; turn < 1000 && !model.isWhole(); ++turn) {
+        QCoreApplication::processEvents();
+    }
+    EXPECT_EQ(model.rowCount(), entries());
+    EXPECT_EQ(model.entryAt(model.rowCount() - 1), 1);
+    EXPECT_GT(turns, 1) << "not in one go";
+    model.refresh();
+    model.lookUpTo(2);
+    EXPECT_GE(model.rowOf(2), 0) << "an entry that is asked for is found, however old";
+}
+
+TEST(RoundHistory, of_very_many_rounds_holds_the_last_and_says_how_many_it_leaves_out) {
+    Ledger ledger;
+    const FastenerId f{FastenerKind::mainCap, 1, Side::left, Ring::inner};
+    for (int round = 1; round <= 700; ++round) {
+        ledger.append({round}, "Mira", RoundBegun{round, "W1"});
+        ledger.append({round}, "Mira", RoundOutcome{round, f, Outcome::held, {}, {}, "W1"});
+    }
+    const RoundHistory history = roundHistory(ledger);
+    EXPECT_EQ(history.rounds.size(), mostRoundsShown);
+    EXPECT_EQ(history.leftOut, 700 - mostRoundsShown);
+    EXPECT_EQ(history.rounds.front().round, 201);
+    ASSERT_TRUE(history.cells.front().front());
+    EXPECT_EQ(history.cells.front().front()->what.round, 201);
 }
 
 } // namespace

@@ -8,6 +8,7 @@
 #include <QPushButton>
 #include <session/look.h>
 #include <stations/findings.h>
+#include <stations/keep_last.h>
 #include <stations/station_text.h>
 
 namespace caprail {
@@ -78,17 +79,28 @@ void ClosingFindings::addRow(const QString& name, const FindingFact& finding) {
 void ClosingFindings::refresh() {
     const QString selected = selectedFinding();
     m_list->clear();
-    for (const bool isOpen : {true, false}) {
-        for (const auto& [name, finding] : m_session.facts().findings) {
-            if (finding.settled.has_value() != isOpen) {
-                addRow(qtText(name), finding);
-            }
+    std::vector<std::pair<const std::string*, const FindingFact*>> open, settled;
+    for (const auto& [name, finding] : m_session.facts().findings) {
+        (finding.settled ? settled : open).emplace_back(&name, &finding);
+    }
+    std::size_t leftOut = 0;
+    for (auto* findings : {&open, &settled}) {
+        leftOut += keepLast(*findings, [](const auto& one) { return one.second->opened.entry; });
+        for (const auto& [name, finding] : *findings) {
+            addRow(qtText(*name), *finding);
         }
     }
     const auto& notes = m_session.facts().notes;
-    for (auto note = notes.rbegin(); note != notes.rend(); ++note) {
+    const auto shown = static_cast<std::ptrdiff_t>(std::min(notes.size(), mostInList));
+    leftOut += notes.size() - static_cast<std::size_t>(shown);
+    for (auto note = notes.rbegin(); note != notes.rbegin() + shown; ++note) {
         const QString at = note->what.place.empty() ? QString() : tr(" at %1").arg(qtText(note->what.place));
         new QListWidgetItem(tr("✎ Note%1, %2: %3").arg(at, qtText(note->person), qtText(note->what.text)), m_list);
+    }
+    if (leftOut > 0) {
+        auto* item =
+            new QListWidgetItem(tr("%n older ones are in the history.", "", static_cast<int>(leftOut)), m_list);
+        item->setFlags(Qt::NoItemFlags);
     }
     if (m_list->count() == 0) {
         auto* empty = new QListWidgetItem(tr("No finding and no note yet. A burr, an unknown\nstamping, a wrong "

@@ -2,12 +2,26 @@
 #include <stations/entries_model.h>
 
 #include <QDateTime>
+#include <QElapsedTimer>
 #include <QFont>
 #include <QLocale>
+#include <algorithm>
 #include <ledger/history_line.h>
 #include <session/look.h>
 
 namespace caprail {
+
+namespace {
+
+constexpr qint64 atATime = 8;       // ms
+constexpr qint64 betweenLooks = 64; // entries between looks at the clock
+
+} // namespace
+
+EntriesModel::EntriesModel(RecordSession& session, QObject* parent) : QAbstractTableModel(parent), m_session(session) {
+    m_timer.setSingleShot(true);
+    connect(&m_timer, &QTimer::timeout, this, &EntriesModel::lookOn);
+}
 
 void EntriesModel::setFilter(std::function<bool(const Entry&)> filter) {
     m_filter = std::move(filter);
@@ -16,14 +30,53 @@ void EntriesModel::setFilter(std::function<bool(const Entry&)> filter) {
 
 void EntriesModel::refresh() {
     beginResetModel();
+    m_next = m_session.ledger().size();
     m_rows.clear();
-    const auto& entries = m_session.ledger().entries();
-    for (auto entry = entries.rbegin(); entry != entries.rend(); ++entry) {
-        if (!m_filter || m_filter(*entry)) {
-            m_rows.push_back(entry->sequence);
+    m_rows = found(1, true);
+    endResetModel();
+    isWhole() ? m_timer.stop() : m_timer.start(0);
+}
+
+/// Those of the entries from the next one down that pass, as far as the time allows.
+std::vector<qint64> EntriesModel::found(qint64 downTo, bool hasTimeLimit) {
+    QElapsedTimer elapsed;
+    elapsed.start();
+    std::vector<qint64> rows;
+    const Ledger& ledger = m_session.ledger();
+    m_next = std::min<qint64>(m_next, ledger.size()); // another record may have taken its place
+    for (; m_next >= downTo; --m_next) {
+        if (hasTimeLimit && m_next % betweenLooks == 0 && elapsed.elapsed() >= atATime) {
+            break;
+        }
+        if (!m_filter || m_filter(ledger.at(m_next))) {
+            rows.push_back(m_next);
         }
     }
-    endResetModel();
+    return rows;
+}
+
+void EntriesModel::add(const std::vector<qint64>& rows) {
+    if (!rows.empty()) {
+        const int first = static_cast<int>(m_rows.size());
+        beginInsertRows({}, first, first + static_cast<int>(rows.size()) - 1);
+        m_rows.insert(m_rows.end(), rows.begin(), rows.end());
+        endInsertRows();
+    }
+}
+
+void EntriesModel::lookOn() {
+    add(found(1, true));
+    if (!isWhole()) {
+        m_timer.start(0);
+    }
+    emit lookedOn();
+}
+
+void EntriesModel::lookUpTo(qint64 sequence) {
+    if (isWhole() || m_next < sequence) {
+        return;
+    }
+    add(found(std::max<qint64>(1, sequence), false));
 }
 
 int EntriesModel::rowOf(qint64 sequence) const {

@@ -10,6 +10,7 @@
 #include <QMenu>
 #include <QPainter>
 #include <stations/entries_model.h>
+#include <utility>
 
 namespace caprail {
 
@@ -17,6 +18,11 @@ EntriesTable::EntriesTable(RecordSession& session, QWidget* parent)
     : QTableView(parent), m_session(session), m_model(new EntriesModel(session, this)) {
     m_emptyText = tr("No entry yet. What is entered here will be listed with its number; Delete strikes it.");
     setModel(m_model);
+    connect(m_model, &EntriesModel::lookedOn, this, [this] {
+        if (m_awaited != 0 && m_model->rowOf(m_awaited) >= 0) {
+            selectRow(m_model->rowOf(std::exchange(m_awaited, 0)));
+        }
+    });
     setAccessibleName(tr("Entries"));
     setSelectionBehavior(SelectRows);
     setSelectionMode(ExtendedSelection);
@@ -49,10 +55,20 @@ void EntriesTable::setEmptyText(const QString& sentence) {
 void EntriesTable::refresh() {
     const qint64 selected = selectedEntry();
     m_model->refresh();
-    selectEntry(selected);
+    m_awaited = 0;
+    if (selected == 0) {
+        return;
+    }
+    if (m_model->rowOf(selected) >= 0) {
+        selectEntry(selected);
+    } else if (!m_model->isWhole()) {
+        m_awaited = selected; // its row is not there yet
+    }
 }
 
 void EntriesTable::selectEntry(qint64 sequence) {
+    m_model->lookUpTo(sequence);
+    m_awaited = 0;
     if (const int row = m_model->rowOf(sequence); row >= 0) {
         selectRow(row);
         scrollTo(m_model->index(row, 0));

@@ -36,6 +36,7 @@ private:
     RecordSession& m_session;
     EntriesModel* m_model;
     QString m_emptyText;
+    qint64 m_awaited = 0; ///< the entry that was selected before, and whose row is not found yet
 };
 
 } // namespace caprail

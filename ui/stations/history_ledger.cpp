@@ -8,7 +8,6 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <ledger/history_line.h>
-#include <set>
 #include <stations/entries_model.h>
 #include <stations/entries_table.h>
 #include <stations/history_files.h>
@@ -73,6 +72,7 @@ HistoryLedger::HistoryLedger(RecordSession& session, QWidget* parent)
     column->addWidget(m_table, 1);
 
     connect(m_search, &QLineEdit::textChanged, this, &HistoryLedger::filterAnew);
+    connect(qobject_cast<EntriesModel*>(m_table->model()), &EntriesModel::lookedOn, this, &HistoryLedger::showCount);
     connect(m_search, &QLineEdit::returnPressed, m_table, qOverload<>(&QWidget::setFocus));
     for (QComboBox* box : {m_kind, m_person, m_state}) {
         connect(box, &QComboBox::activated, this, &HistoryLedger::filterAnew);
@@ -91,17 +91,26 @@ void HistoryLedger::refresh() {
 }
 
 void HistoryLedger::refreshChoices() {
-    std::set<std::size_t> kinds;
-    std::set<std::string> people;
-    for (const Entry& entry : m_session.ledger().entries()) {
-        kinds.insert(entry.body.index());
-        people.insert(entry.person);
+    const auto& entries = m_session.ledger().entries();
+    if (m_choicesOf > m_session.ledger().size()) { // another record took its place
+        m_choicesOf = 0;
+        m_kinds.clear();
+        m_people.clear();
+    }
+    const std::string* before = nullptr;
+    for (; m_choicesOf < m_session.ledger().size(); ++m_choicesOf) {
+        const Entry& entry = entries[static_cast<std::size_t>(m_choicesOf)];
+        m_kinds.insert(entry.body.index());
+        if (before == nullptr || *before != entry.person) {
+            m_people.insert(entry.person);
+        }
+        before = &entry.person;
     }
     std::vector<std::pair<QString, QString>> kindItems, personItems;
-    for (const std::size_t kind : kinds) {
+    for (const std::size_t kind : m_kinds) {
         kindItems.emplace_back(qtText(Core::say(allKinds()[kind].title)), QString::number(kind));
     }
-    for (const auto& person : people) {
+    for (const auto& person : m_people) {
         personItems.emplace_back(qtText(person), qtText(person));
     }
     refill(m_kind, tr("every kind"), kindItems);
@@ -110,9 +119,18 @@ void HistoryLedger::refreshChoices() {
 
 void HistoryLedger::filterAnew() {
     m_wanted = m_search->text().trimmed().toLower();
+    const QString kind = m_kind->currentData().toString();
+    m_wantedKind = kind.isEmpty() ? std::nullopt : std::optional<std::size_t>(kind.toULongLong());
+    m_wantedPerson = m_person->currentData().toString().toStdString();
+    m_wantedState = m_state->currentData().toInt();
     m_table->refresh();
-    const int shown = m_table->model()->rowCount();
-    m_count->setText(tr("%1 of %2").arg(shown).arg(m_session.ledger().size()));
+    showCount();
+}
+
+void HistoryLedger::showCount() {
+    const auto* model = qobject_cast<EntriesModel*>(m_table->model());
+    const QString text = model->isWhole() ? tr("%1 of %2") : tr("%1 so far, of %2 …");
+    m_count->setText(text.arg(model->rowCount()).arg(m_session.ledger().size()));
 }
 
 const QString& HistoryLedger::lineOf(const Entry& entry) const {
@@ -132,14 +150,11 @@ const QString& HistoryLedger::lineOf(const Entry& entry) const {
 }
 
 bool HistoryLedger::isShown(const Entry& entry) const {
-    const QString kind = m_kind->currentData().toString();
-    const QString person = m_person->currentData().toString();
-    if ((!kind.isEmpty() && kind.toULongLong() != entry.body.index()) ||
-        (!person.isEmpty() && person != qtText(entry.person))) {
+    if ((m_wantedKind && *m_wantedKind != entry.body.index()) ||
+        (!m_wantedPerson.empty() && m_wantedPerson != entry.person)) {
         return false;
     }
-    const int state = m_state->currentData().toInt();
-    if (state != all && m_session.ledger().isStruck(entry.sequence) != (state == struckOnly)) {
+    if (m_wantedState != all && m_session.ledger().isStruck(entry.sequence) != (m_wantedState == struckOnly)) {
         return false;
     }
     return m_wanted.isEmpty() || QString::number(entry.sequence) == m_wanted || lineOf(entry).contains(m_wanted);

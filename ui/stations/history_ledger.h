@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <QWidget>
+#include <optional>
 #include <session/record_session.h>
+#include <set>
 
 class QComboBox;
 class QLabel;
@@ -29,6 +31,7 @@ public:
 
 private:
     void filterAnew();
+    void showCount();
     void refreshChoices();
     [[nodiscard]] bool isShown(const Entry& entry) const;
     [[nodiscard]] const QString& lineOf(const Entry& entry) const;
@@ -40,7 +43,13 @@ private:
     QComboBox* m_state;
     QLabel* m_count;
     EntriesTable* m_table;
-    QString m_wanted;                     ///< what is searched for, lower case
+    QString m_wanted; ///< what is searched for, lower case
+    std::optional<std::size_t> m_wantedKind;
+    std::string m_wantedPerson; ///< empty: everybody
+    int m_wantedState = 0;
+    qint64 m_choicesOf = 0; ///< entries whose kinds and persons the choices hold
+    std::set<std::size_t> m_kinds;
+    std::set<std::string> m_people;
     mutable std::vector<QString> m_lines; ///< lower-case history lines, made when first needed
     mutable Units m_linesIn;
 };

@@ -2,6 +2,7 @@
 #include <stations/history_repeatability.h>
 
 #include <QComboBox>
+#include <QElapsedTimer>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
@@ -34,6 +35,8 @@ HistoryRepeatability::HistoryRepeatability(RecordSession& session, QWidget* pare
       m_split(
           new PlainTable(tr("Where the scatter comes from"), {tr("Source"), tr("s"), tr("Share of variance")}, this)),
       m_counts(new PlainTable(tr("Who has read which place how often"), {tr("Place")}, this)) {
+    m_timer.setSingleShot(true);
+    connect(&m_timer, &QTimer::timeout, this, &HistoryRepeatability::gather);
     build();
     refresh();
 }
@@ -64,7 +67,24 @@ void HistoryRepeatability::build() {
 }
 
 void HistoryRepeatability::refresh() {
-    m_readings = ReadingsByPerson(m_session.ledger());
+    gather();
+}
+
+void HistoryRepeatability::gather() {
+    constexpr qint64 piece = 10;                     // ms
+    constexpr std::int64_t entriesBetweenLooks = 64; // entries between looks at the clock
+    QElapsedTimer elapsed;
+    elapsed.start();
+    const Ledger& ledger = m_session.ledger();
+    while (!m_readings.takeMore(ledger, entriesBetweenLooks)) {
+        if (elapsed.elapsed() >= piece) {
+            m_words->setText(
+                tr("The readings are being collected: %1 of %2 entries.").arg(m_readings.taken()).arg(ledger.size()));
+            m_timer.start(0);
+            return;
+        }
+    }
+    m_timer.stop();
     showPooled();
     showStudy();
 }
@@ -72,7 +92,7 @@ void HistoryRepeatability::refresh() {
 void HistoryRepeatability::showPooled() {
     const Units& units = m_session.units();
     std::vector<QStringList> rows;
-    for (const PersonalRepeatability& one : m_readings->pooled()) {
+    for (const PersonalRepeatability& one : m_readings.readings().pooled()) {
         rows.push_back({capitalised(qtShown(one.quantity)), qtText(one.person),
                         one.instrument.empty() ? tr("not named") : qtText(one.instrument),
                         QString::number(one.readings), QString::number(one.places),
@@ -88,7 +108,7 @@ void HistoryRepeatability::showPooled() {
 void HistoryRepeatability::showStudy() {
     const Units& units = m_session.units();
     const auto quantity = static_cast<MeasuredQuantity>(m_quantity->currentData().toInt());
-    const CrossedReadings crossed = m_readings->crossed(quantity);
+    const CrossedReadings crossed = m_readings.readings().crossed(quantity);
     showCounts(crossed);
     std::vector<QStringList> rows;
     const auto study = crossed.readings.empty() ? Result<RepeatabilityStudy>(refuse("nothing"))

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
+#include <QTimer>
 #include <QWidget>
 #include <assessment/repeatability.h>
 #include <session/record_session.h>
@@ -27,12 +28,15 @@ public:
 
 private:
     void build();
+    /// Collects for a moment, then lets the window live on; once all is collected, shows it.
+    void gather();
     void showPooled();
     void showStudy();
     void showCounts(const CrossedReadings& crossed);
     void goTo(const QString& place);
     RecordSession& m_session;
-    std::optional<ReadingsByPerson> m_readings; ///< as of the last refresh
+    ReadingsGathering m_readings;
+    QTimer m_timer;
     PlainTable* m_pooled;
     QComboBox* m_quantity;
     QLabel* m_words;

@@ -42,11 +42,16 @@ RoundHistory roundHistory(const Ledger& ledger) {
     std::map<FastenerId, std::size_t> places;
     std::vector<std::pair<std::size_t, RoundCell>> found; // round and outcome
     std::int64_t build = 1;
+    const auto rounds = static_cast<std::size_t>(std::ranges::count_if(
+        ledger.entries(), [](const Entry& e) { return std::holds_alternative<RoundBegun>(e.body); }));
+    const std::size_t leftOut = rounds > mostRoundsShown ? rounds - mostRoundsShown : 0;
     for (const Entry& entry : ledger.entries()) {
         const bool isStruck = ledger.isStruck(entry.sequence);
         if (const auto* next = std::get_if<BuildBegun>(&entry.body); next != nullptr && !isStruck) {
             build = next->build;
             history.hasBuilds = true;
+        } else if (std::holds_alternative<RoundBegun>(entry.body) && history.leftOut < leftOut) {
+            ++history.leftOut;
         } else if (const auto* begun = std::get_if<RoundBegun>(&entry.body)) {
             history.rounds.push_back(
                 {build, begun->round, entry.sequence, entry.time, entry.person, begun->instrument, isStruck});

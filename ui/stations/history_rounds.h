@@ -28,12 +28,16 @@ struct RoundColumn {
     [[nodiscard]] QString name(bool withBuild) const;
 };
 
-/// Every verify round of every build of a record, fastener by fastener, struck ones included.
+/// Rounds that are shown at most: the last. A record that holds more says so.
+inline constexpr std::size_t mostRoundsShown = 500;
+
+/// The verify rounds of every build of a record, fastener by fastener, struck ones included.
 struct RoundHistory {
     std::vector<RoundColumn> rounds;                          ///< in time
     std::vector<FastenerId> fasteners;                        ///< mains, then rods, by place
     std::vector<std::vector<std::optional<RoundCell>>> cells; ///< [round][fastener]
     bool hasBuilds = false;
+    std::size_t leftOut = 0; ///< older rounds, where there are more than `mostRoundsShown`
 };
 /// Reads the ledger once: n entries cost n·log n.
 RoundHistory roundHistory(const Ledger& ledger);

@@ -222,9 +222,14 @@ void HistoryVerify::showAnew() {
     m_choice.to = day(m_to);
     m_sight = inSight(m_history, m_choice, static_cast<RoundOrder>(m_order->currentData().toInt()));
     m_model->show(m_history, m_sight, m_choice, m_session.units());
+    QString counts = tr("rounds: %1, outcomes: %2").arg(m_sight.rounds.size()).arg(m_sight.cells);
+    if (m_history.leftOut > 0) {
+        counts += QStringLiteral(" · ") + tr("the last %1 of %2 rounds are looked at")
+                                              .arg(m_history.rounds.size())
+                                              .arg(m_history.rounds.size() + m_history.leftOut);
+    }
     const bool isHalfTyped = (!m_from->text().isEmpty() && !m_choice.from) || (!m_to->text().isEmpty() && !m_choice.to);
-    m_count->setText(isHalfTyped ? tr("day as 2026-05-04")
-                                 : tr("rounds: %1, outcomes: %2").arg(m_sight.rounds.size()).arg(m_sight.cells));
+    m_count->setText(isHalfTyped ? tr("day as 2026-05-04") : counts);
     m_chart->setFilter([choice = m_choice](const RoundPoint& point) {
         return choice.takes(
             {point.outcome->entry, false, 0, point.outcome->time, point.outcome->person, point.outcome->what});

@@ -36,7 +36,7 @@ QString howToMeasure(PickupTerm term) {
 }
 
 UncertaintyBudget pickupBudget(const Facts& facts) {
-    std::map<PickupTerm, std::vector<Seen<PickupReading>>> terms;
+    PickupReadings terms;
     for (const auto& entry : allWords<PickupTerm>()) {
         terms[entry.value] = standingPickup(facts, entry.value);
     }

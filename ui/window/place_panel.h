@@ -39,6 +39,7 @@ private:
     void activate();
     void show(const Result<void>& added);
     [[nodiscard]] bool isHere(const std::string& place) const;
+    void listWords();
     RecordSession& m_session;
     QString m_place;
     QLabel* m_title;

@@ -12,6 +12,7 @@
 #include <sys/stat.h>
 #include <thread>
 #include <unistd.h>
+#include <sys/resource.h>
 
 namespace caprail {
 namespace {
@@ -267,6 +268,22 @@ TEST_F(TextForm, with_a_member_given_twice_is_refused) {
     EXPECT_THAT(
         refusal(R"({"kind":"note_added","person":"Ann","text":"held","text":"moved","time":"2026-05-04T09:30:00Z"})"),
         HasSubstr("given twice"));
+}
+
+TEST_F(TextForm, of_many_lines_takes_no_new_memory_for_each_of_them) {
+    std::string lines;
+    constexpr int count = 4000;
+    for (int i = 0; i < count; ++i) {
+        lines += "{\"kind\":\"note_added\",\"person\":\"Ann\",\"time\":\"2026-05-04T09:30:00Z\",\"text\":\"n\"}\n";
+    }
+    write(text, lines);
+    rusage before{};
+    rusage after{};
+    ::getrusage(RUSAGE_SELF, &before);
+    const auto done = importLedger(text, folder / "many.caprail");
+    ::getrusage(RUSAGE_SELF, &after);
+    ASSERT_TRUE(done) << (done ? "" : done.error().sentence);
+    EXPECT_LT(after.ru_minflt - before.ru_minflt, count / 2) << "pages of memory that were not there before";
 }
 
 } // namespace
