@@ -8,10 +8,8 @@
 #include <QFileDialog>
 #include <QFormLayout>
 #include <QHeaderView>
-#include <QLabel>
 #include <QLineEdit>
 #include <QMenuBar>
-#include <QMessageBox>
 #include <QProgressBar>
 #include <QPushButton>
 #include <QSaveFile>
@@ -26,6 +24,9 @@
 #include <shop_ui/shop_delegate.h>
 #include <shop_ui/shop_watcher.h>
 #include <shop_ui/template_dialogs.h>
+#include <text/ask.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -48,8 +49,8 @@ ShopWindow::ShopWindow(QWidget* parent)
                                    tr("Signed off"), tr("Out, stale or moved"), tr("No record that can be read")})),
       m_due(choice(tr("Calibration"), {tr("Any calibration"), tr("Overdue"), tr("Due within 30 days")})),
       m_person(choice(tr("Person"), {tr("Anyone")})),
-      m_group(choice(tr("Group"), {tr("No groups"), tr("By customer"), tr("By state")})), m_place(new QLabel),
-      m_notice(new QLabel), m_counts(new QLabel), m_stop(new QPushButton(tr("S&top"))), m_progress(new QProgressBar) {
+      m_group(choice(tr("Group"), {tr("No groups"), tr("By customer"), tr("By state")})), m_place(new Label),
+      m_notice(new Label), m_counts(new Label), m_stop(new QPushButton(tr("S&top"))), m_progress(new QProgressBar) {
     setAttribute(Qt::WA_DeleteOnClose);
     setWindowTitle(tr("Shop — Caprail"));
     resize(1280, 800);
@@ -74,8 +75,6 @@ ShopWindow::ShopWindow(QWidget* parent)
     m_notice->setWordWrap(true);
     m_notice->setMargin(8);
     m_notice->hide();
-    m_notice->setTextFormat(Qt::PlainText);
-    m_place->setTextFormat(Qt::PlainText);
 
     auto* page = new QWidget;
     auto* column = new QVBoxLayout(page);
@@ -183,7 +182,7 @@ void ShopWindow::showFolder(const QString& folder) {
     m_model->setReachable(true);
     m_folder = folder;
     m_place->setText(QDir::toNativeSeparators(folder));
-    m_place->setToolTip(m_place->text());
+    setTip(m_place, m_place->text());
     // What is known of a folder that cannot be reached now is still listed.
     const std::string root = real ? *real : QDir(folder).absolutePath().toStdString();
     tell(real ? QString() : QString::fromStdString(real.error().sentence));
@@ -310,7 +309,7 @@ void ShopWindow::open(const QModelIndex& index) {
     }
     const std::string path = m_watcher->root() + "/" + row->file.path;
     if (!isPlainUtf8(path)) {
-        QMessageBox::warning(
+        warn(
             this, tr("This record was not opened"),
             tr("The name of %1 holds bytes that are no text (not UTF-8): rename the file, then open it.")
                 .arg(QString::fromStdString(plainLine(row->file.path))));
@@ -396,7 +395,7 @@ void ShopWindow::saveList() {
     QSaveFile file(path);
     const QByteArray csv = m_model->toCsv();
     if (!file.open(QIODevice::WriteOnly) || file.write(csv) != csv.size() || !file.commit()) {
-        QMessageBox::warning(this, tr("Caprail"),
+        warn(this, tr("Caprail"),
                              tr("%1 cannot be written (%2): choose another place.").arg(path, file.errorString()));
     }
 }

@@ -6,11 +6,11 @@
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QIcon>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPainter>
 #include <QVBoxLayout>
 #include <session/look.h>
+#include <text/label.h>
 
 namespace caprail {
 
@@ -36,8 +36,8 @@ QIcon enterSign(const QColor& ink) {
 } // namespace
 
 EntryField::EntryField(QWidget* parent)
-    : QWidget(parent), m_title(new QLabel(this)), m_edit(new QLineEdit(this)), m_unit(new QLabel(this)),
-      m_echo(new QLabel(this)), m_enter(m_edit->addAction(enterSign(screenLook().quiet), QLineEdit::TrailingPosition)) {
+    : QWidget(parent), m_title(new Label(this)), m_edit(new QLineEdit(this)), m_unit(new Label(this)),
+      m_echo(new Label(this)), m_enter(m_edit->addAction(enterSign(screenLook().quiet), QLineEdit::TrailingPosition)) {
     // For whoever has no keyboard at hand: a screen reader, dictation, a finger. Not on the way of the Tab key.
     m_enter->setText(tr("Enter this value"));
     connect(m_enter, &QAction::triggered, this, &EntryField::submit);

@@ -3,13 +3,13 @@
 
 #include <QCoreApplication>
 #include <QFileDialog>
-#include <QMessageBox>
 #include <QPainter>
 #include <QPrinter>
 #include <QSaveFile>
 #include <algorithm>
 #include <session/look.h>
 #include <stations/station_text.h>
+#include <text/ask.h>
 
 namespace caprail {
 
@@ -29,7 +29,7 @@ void saveAsTable(QWidget* parent, const QString& suggestedName, const QByteArray
     }
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit()) {
-        QMessageBox::warning(
+        warn(
             parent, HistoryFilesText::tr("Export"),
             HistoryFilesText::tr("%1 could not be written (%2): choose another folder.").arg(path, file.errorString()));
     }

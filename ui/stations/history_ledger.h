@@ -2,9 +2,9 @@
 #pragma once
 #include <QWidget>
 #include <session/record_session.h>
+#include <text/label.h>
 
 class QComboBox;
-class QLabel;
 class QLineEdit;
 
 namespace caprail {
@@ -38,7 +38,7 @@ private:
     QComboBox* m_kind;
     QComboBox* m_person;
     QComboBox* m_state;
-    QLabel* m_count;
+    Label* m_count;
     EntriesTable* m_table;
     QString m_wanted;                     ///< what is searched for, lower case
     mutable std::vector<QString> m_lines; ///< lower-case history lines, made when first needed

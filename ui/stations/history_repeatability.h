@@ -3,9 +3,9 @@
 #include <QWidget>
 #include <assessment/repeatability.h>
 #include <session/record_session.h>
+#include <text/label.h>
 
 class QComboBox;
-class QLabel;
 
 namespace caprail {
 
@@ -35,7 +35,7 @@ private:
     std::optional<ReadingsByPerson> m_readings; ///< as of the last refresh
     PlainTable* m_pooled;
     QComboBox* m_quantity;
-    QLabel* m_words;
+    Label* m_words;
     PlainTable* m_split;
     PlainTable* m_counts;
 };

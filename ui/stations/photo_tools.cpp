@@ -6,13 +6,14 @@
 #include <QFile>
 #include <QFileDialog>
 #include <QImage>
-#include <QLabel>
 #include <QMimeData>
 #include <QScreen>
 #include <QUrl>
 #include <QVBoxLayout>
 #include <stations/closing_photo.h>
 #include <stations/station_text.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -106,9 +107,10 @@ Result<void> showPhoto(RecordSession& session, const AttachmentAdded& photo, QWi
         return tl::unexpected(bytes.error());
     }
     QDialog dialog(parent);
-    dialog.setWindowTitle(qtText(photo.caption.empty() ? photo.fileName : photo.caption));
-    auto* picture = new QLabel(&dialog);
-    picture->setAccessibleName(dialog.windowTitle());
+    const QString name = qtText(photo.caption.empty() ? photo.fileName : photo.caption);
+    dialog.setWindowTitle(literalTitle(name));
+    auto* picture = new Label(&dialog);
+    picture->setAccessibleName(name);
     picture->setPixmap(pixmapOf(*bytes).scaled(parent->screen()->availableSize() * 0.8, Qt::KeepAspectRatio,
                                                Qt::SmoothTransformation));
     (new QVBoxLayout(&dialog))->addWidget(picture);

@@ -4,12 +4,13 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
-#include <QLabel>
-#include <QMessageBox>
 #include <QPushButton>
 #include <QTimer>
 #include <ledger/history_line.h>
 #include <session/look.h>
+#include <text/ask.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 #include <window/main_window.h>
 
 namespace caprail {
@@ -25,7 +26,7 @@ QPushButton* button(const QString& text, QWidget* parent) {
     return made;
 }
 
-void colour(QLabel* label, const QColor& ink) {
+void colour(Label* label, const QColor& ink) {
     QPalette palette = label->palette();
     palette.setColor(QPalette::WindowText, ink);
     label->setForegroundRole(QPalette::WindowText);
@@ -35,20 +36,19 @@ void colour(QLabel* label, const QColor& ink) {
 } // namespace
 
 DiskBar::DiskBar(MainWindow& window)
-    : QToolBar(tr("Screen and disk"), &window), m_window(window), m_text(new QLabel(this)), m_waiting(new QLabel(this)),
+    : QToolBar(tr("Screen and disk"), &window), m_window(window), m_text(new Label(this)), m_waiting(new Label(this)),
       m_again(button(tr("&Try again"), this)), m_elsewhere(button(tr("Save a copy &elsewhere…"), this)),
       m_hide(button(tr("&Understood"), this)), m_timer(new QTimer(this)) {
     setMovable(false);
     setObjectName(QStringLiteral("disk-bar"));
     setContextMenuPolicy(Qt::PreventContextMenu);
     toggleViewAction()->setVisible(false); // not to be switched off
-    m_elsewhere->setToolTip(tr("Writes everything, what waits included, to another place and goes on there"));
+    setTip(m_elsewhere, tr("Writes everything, what waits included, to another place and goes on there"));
     auto* page = m_page = new QWidget(this);
     page->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
     auto* words = new QVBoxLayout;
     words->setSpacing(1);
-    for (QLabel* label : {m_text, m_waiting}) {
-        label->setTextFormat(Qt::PlainText);
+    for (Label* label : {m_text, m_waiting}) {
         label->setWordWrap(true);
         label->setMinimumWidth(1);
         label->setTextInteractionFlags(Qt::TextSelectableByMouse);
@@ -148,8 +148,8 @@ void DiskBar::fit() {
 }
 
 void DiskBar::tryAgain() {
-    look();
     m_window.session()->storeUnstored();
+    look();
     refresh();
 }
 
@@ -163,9 +163,9 @@ void DiskBar::saveElsewhere() {
     }
     const auto missing = m_window.session()->moveTo(path);
     if (!missing) {
-        QMessageBox::warning(&m_window, tr("Not saved"), QString::fromStdString(missing.error().sentence));
+        warn(&m_window, tr("Not saved"), QString::fromStdString(missing.error().sentence));
     } else if (!missing->isEmpty()) {
-        QMessageBox::warning(&m_window, tr("Saved without some photos"), missing->join(QLatin1Char('\n')));
+        warn(&m_window, tr("Saved without some photos"), missing->join(QLatin1Char('\n')));
     }
     refresh();
 }

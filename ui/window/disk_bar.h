@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <QToolBar>
+#include <text/label.h>
 
-class QLabel;
 class QTimer;
 class QPushButton;
 
@@ -35,8 +35,8 @@ private:
     void fit();
     MainWindow& m_window;
     QWidget* m_page = nullptr;
-    QLabel* m_text;
-    QLabel* m_waiting;
+    Label* m_text;
+    Label* m_waiting;
     QPushButton* m_again;
     QPushButton* m_elsewhere;
     QPushButton* m_hide;

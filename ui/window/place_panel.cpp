@@ -4,16 +4,18 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QDropEvent>
-#include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QMimeData>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <session/filled.h>
 #include <session/look.h>
 #include <stations/findings.h>
 #include <stations/place_name.h>
 #include <stations/station_text.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -26,8 +28,8 @@ constexpr int photoRole = Qt::UserRole + 1;
 } // namespace
 
 PlacePanel::PlacePanel(RecordSession& session, QWidget* parent)
-    : QWidget(parent), m_session(session), m_title(new QLabel(this)), m_list(new QListWidget(this)),
-      m_finding(new QLineEdit(this)), m_photo(new QToolButton(this)), m_message(new QLabel(this)),
+    : QWidget(parent), m_session(session), m_title(new Label(this)), m_list(new QListWidget(this)),
+      m_finding(new QLineEdit(this)), m_photo(new QToolButton(this)), m_message(new Label(this)),
       m_thumbnails(session, thumbnailSize) {
     build();
     refresh();
@@ -46,11 +48,11 @@ void PlacePanel::build() {
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_finding->setPlaceholderText(tr("Finding here…"));
     m_finding->setAccessibleName(tr("Open a finding here"));
-    m_finding->setToolTip(
+    setTip(m_finding, 
         tr("Ctrl+D. Something seen that needs a decision: Enter opens the finding; it holds the closing gate "
            "until it is settled."));
     m_photo->setText(tr("Photo here…"));
-    m_photo->setToolTip(tr("Add photos of this place. They can be dropped here, or pasted with Ctrl+Shift+V."));
+    setTip(m_photo, tr("Add photos of this place. They can be dropped here, or pasted with Ctrl+Shift+V."));
     m_photo->setFocusPolicy(Qt::StrongFocus);
     m_message->setWordWrap(true);
     m_message->hide();
@@ -96,7 +98,7 @@ void PlacePanel::refresh() {
                 sign(state) + QStringLiteral(" %1: %2").arg(qtText(name), qtText(opened.text)), m_list);
             item->setForeground(isOpen ? look.out : look.quiet);
             item->setData(findingRole, qtText(name));
-            item->setToolTip(isOpen ? tr("Open. Enter goes there to settle it.")
+            setTip(item, isOpen ? tr("Open. Enter goes there to settle it.")
                                     : tr("Settled: %1").arg(qtText(finding.settled->what.done)));
         }
     }
@@ -111,7 +113,7 @@ void PlacePanel::refresh() {
                 new QListWidgetItem(QIcon(m_thumbnails.of(seen.what)),
                                     qtText(seen.what.caption.empty() ? seen.what.fileName : seen.what.caption), m_list);
             item->setData(photoRole, qtText(seen.what.sha256));
-            item->setToolTip(tr("Entry %1, %2. Enter shows it large.").arg(seen.entry).arg(qtText(seen.person)));
+            setTip(item, filled(tr("Entry %1, %2. Enter shows it large."), seen.entry, qtText(seen.person)));
         }
     }
     m_list->setVisible(m_list->count() > 0);

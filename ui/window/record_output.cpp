@@ -3,7 +3,6 @@
 #include <QApplication>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QMessageBox>
 #include <QPrintDialog>
 #include <QPrintPreviewDialog>
 #include <QPrinter>
@@ -14,6 +13,7 @@
 #include <sheet/sheet.h>
 #include <store/csv.h>
 #include <store/text_form.h>
+#include <text/ask.h>
 #include <window/main_window.h>
 #include <window/record_output.h>
 
@@ -150,16 +150,16 @@ void MainWindow::exportLedgerFile() {
 void MainWindow::showHelp() {
     const Station station = currentStation();
     const std::string stationWord = shown(station);
-    QMessageBox::information(this, QString::fromUtf8(stationWord.data(), static_cast<qsizetype>(stationWord.size())),
+    inform(this, QString::fromUtf8(stationWord.data(), static_cast<qsizetype>(stationWord.size())),
                              helpFor(station) + QStringLiteral("\n\n") + cautionFor(station));
 }
 
 void MainWindow::showCautions() {
-    QMessageBox::information(this, tr("Cautions"), allCautions().join(QStringLiteral("\n\n")));
+    inform(this, tr("Cautions"), allCautions().join(QStringLiteral("\n\n")));
 }
 
 void MainWindow::about() {
-    QMessageBox::about(
+    tellAbout(
         this, tr("About Caprail"),
         tr("Caprail %1\n\nThe assembly build record of one engine per file.\n\nFree software under the GNU General "
            "Public License, version 3 or later. It comes without any warranty.")
