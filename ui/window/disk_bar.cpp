@@ -7,7 +7,9 @@
 #include <QPushButton>
 #include <QTimer>
 #include <ledger/history_line.h>
+#include <session/clock_notice.h>
 #include <session/look.h>
+#include <session/now.h>
 #include <text/ask.h>
 #include <text/label.h>
 #include <text/plain_text.h>
@@ -66,7 +68,7 @@ DiskBar::DiskBar(MainWindow& window)
     connect(m_again, &QPushButton::clicked, this, &DiskBar::tryAgain);
     connect(m_elsewhere, &QPushButton::clicked, this, &DiskBar::saveElsewhere);
     connect(m_hide, &QPushButton::clicked, this, [this] {
-        m_isNoticeRead = true;
+        m_readNotice = notice();
         refresh();
     });
     connect(m_timer, &QTimer::timeout, this, &DiskBar::look);
@@ -75,13 +77,14 @@ DiskBar::DiskBar(MainWindow& window)
 }
 
 void DiskBar::follow() {
-    m_isNoticeRead = false;
+    m_readNotice.clear();
     RecordSession* const session = m_window.session();
     if (session != nullptr) {
         connect(session, &RecordSession::waiting, this, &DiskBar::refresh);
         connect(session, &RecordSession::placeLost, this, &DiskBar::refresh);
         connect(session, &RecordSession::placeFound, this, &DiskBar::refresh);
         connect(session, &RecordSession::moved, this, &DiskBar::refresh);
+        connect(session, &RecordSession::changed, this, &DiskBar::refresh);
         m_timer->start();
     } else {
         m_timer->stop();
@@ -95,13 +98,23 @@ void DiskBar::look() {
     }
 }
 
+QString DiskBar::notice() const {
+    const RecordSession* const session = m_window.session();
+    if (session == nullptr) {
+        return {};
+    }
+    QStringList sentences{session->notice(), clockNotice(session->ledger(), now())};
+    sentences.removeAll(QString());
+    return sentences.join(QLatin1Char(' '));
+}
+
 void DiskBar::refresh() {
     RecordSession* const session = m_window.session();
     const std::size_t count = session == nullptr ? 0 : session->unstored().size();
     const QString lost = session == nullptr ? QString() : session->lostReason();
     const bool isTrouble = count != 0 || !lost.isEmpty();
-    const QString notice = session == nullptr || m_isNoticeRead ? QString() : session->notice();
-    setVisible(isTrouble || !notice.isEmpty());
+    const QString said = notice() == m_readNotice ? QString() : notice();
+    setVisible(isTrouble || !said.isEmpty());
     m_again->setVisible(isTrouble);
     m_elsewhere->setVisible(isTrouble);
     m_hide->setVisible(!isTrouble);
@@ -113,7 +126,7 @@ void DiskBar::refresh() {
     if (count != 0) {
         text << tr("Not on the disk: %1. What was entered is kept here, in order, until it is stored.").arg(count);
     }
-    m_text->setText(isTrouble ? QStringLiteral("✕ ") + text.join(QLatin1Char(' ')) : notice);
+    m_text->setText(isTrouble ? QStringLiteral("✕ ") + text.join(QLatin1Char(' ')) : said);
     QFont font = m_window.font();
     font.setBold(isTrouble);
     m_text->setFont(font);
