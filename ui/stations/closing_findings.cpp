@@ -2,7 +2,6 @@
 #include <stations/closing_findings.h>
 
 #include <QGridLayout>
-#include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>

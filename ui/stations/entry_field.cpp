@@ -11,6 +11,7 @@
 #include <QVBoxLayout>
 #include <session/look.h>
 #include <text/label.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -80,11 +81,12 @@ void EntryField::setScale(qreal scale) {
 }
 
 QString EntryField::title() const {
-    return m_title->text();
+    return m_titleText;
 }
 
 void EntryField::ask(const QString& title, const QString& unit, Reader reader, Submit submit) {
-    m_title->setText(title);
+    m_titleText = title;
+    m_title->setText(literal(title)); // it has a buddy, and no key
     m_unit->setText(unit);
     m_unit->setVisible(!unit.isEmpty());
     m_edit->setAccessibleName(unit.isEmpty() ? title : title + QStringLiteral(", ") + unit);

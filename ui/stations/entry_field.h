@@ -55,6 +55,7 @@ protected:
 private:
     void showEcho();
     Label* m_title;
+    QString m_titleText;
     QLineEdit* m_edit;
     Label* m_unit;
     Label* m_echo;

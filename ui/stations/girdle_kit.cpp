@@ -244,8 +244,8 @@ void GirdleKit::askToMeasure() {
             return {};
         });
     const bool isAside = at != shims.end() && at->second.isSetAside;
-    m_aside->setText(isAside ? tr("Take %1 back into the kit").arg(qtText(shim))
-                             : tr("Set %1 aside…").arg(qtText(shim)));
+    m_aside->setText(isAside ? tr("Take %1 back into the kit").arg(literal(qtText(shim)))
+                             : tr("Set %1 aside…").arg(literal(qtText(shim))));
     m_aside->setVisible(at != shims.end());
 }
 

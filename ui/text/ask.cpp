@@ -9,13 +9,18 @@ namespace caprail {
 
 namespace {
 
+/// For the labels that Qt makes.
+void keepPlain(const QDialog& dialog) {
+    for (auto* label : dialog.findChildren<QLabel*>()) {
+        label->setTextFormat(Qt::PlainText);
+    }
+}
+
 /// The question stands in a label with a buddy, which Qt makes.
 void put(QInputDialog& dialog, const QString& title, const QString& question) {
     dialog.setWindowTitle(literalTitle(title));
     dialog.setLabelText(literal(question));
-    for (auto* label : dialog.findChildren<QLabel*>()) {
-        label->setTextFormat(Qt::PlainText);
-    }
+    keepPlain(dialog);
 }
 
 } // namespace
@@ -27,6 +32,7 @@ PlainBox::PlainBox(Icon icon, const QString& title, const QString& text, Standar
     setTextFormat(Qt::PlainText);
     setText(visible(text));
     setStandardButtons(buttons);
+    keepPlain(*this);
 }
 
 void inform(QWidget* parent, const QString& title, const QString& text) {

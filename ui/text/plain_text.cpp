@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <text/plain_text.h>
 
+#include <QAction>
 #include <QFormLayout>
 #include <QToolTip>
 #include <algorithm>
@@ -39,6 +40,11 @@ QString visible(const QString& text) {
 
 QString literal(const QString& text) {
     return visible(text).replace(QLatin1Char('&'), QStringLiteral("&&")).replace(QLatin1Char('\t'), QLatin1Char(' '));
+}
+
+void setName(QAction* action, const QString& name) {
+    action->setText(literal(name));
+    action->setToolTip(plainTip(name));
 }
 
 QString literalTitle(const QString& text) {

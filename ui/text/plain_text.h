@@ -8,6 +8,7 @@
 #include <QRect>
 #include <QString>
 
+class QAction;
 class QFormLayout;
 class QWidget;
 
@@ -19,6 +20,9 @@ QString visible(const QString& text);
 
 /// For the text of a button, an action, a tab, or a label with a buddy: an «&» stands for itself.
 QString literal(const QString& text);
+
+/// Names an action after something in a record: its text and the tip that Qt makes of it.
+void setName(QAction* action, const QString& name);
 
 /// For the title of a window: «[*]» stands for itself.
 QString literalTitle(const QString& text);

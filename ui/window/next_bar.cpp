@@ -102,9 +102,9 @@ void NextBar::refreshGate(QPushButton* button, GateKind kind) {
         }
         const Check& check = assessment.checks[i];
         const Place place = check.place;
-        menu->addAction(sign(check.state) + QStringLiteral("  ") + literal(QString::fromStdString(check.title)) +
-                            QStringLiteral(" — ") + stateWord(check.state),
-                        this, [this, place] { m_session.goTo(place); });
+        QAction* action = menu->addAction(QString(), this, [this, place] { m_session.goTo(place); });
+        setName(action, sign(check.state) + QStringLiteral("  ") + QString::fromStdString(check.title) +
+                            QStringLiteral(" — ") + stateWord(check.state));
     }
 }
 
