@@ -3,13 +3,13 @@
 
 #include "verbs.h"
 
-#include <QDateTime>
 #include <algorithm>
 #include <cerrno>
 #include <cstdio>
 #include <cstring>
 #include <filesystem>
 #include <ledger/remarks.h>
+#include <session/now.h>
 #include <store/output_file.h>
 #include <store/read_file.h>
 #include <units/plain_text.h>
@@ -160,10 +160,6 @@ void sayRemark(const RecordFile& file) {
     if (!file.remark().empty()) {
         complain(done, QString::fromStdString(file.remark()));
     }
-}
-
-UtcTime now() {
-    return {QDateTime::currentMSecsSinceEpoch()};
 }
 
 QString remarksOn(const Ledger& ledger) {

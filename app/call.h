@@ -65,8 +65,6 @@ Result<Opened> openRecord(const QString& path);
 /// To standard error, what a person should know of how it was opened, if anything: that a write was cut off.
 void sayRemark(const RecordFile& file);
 
-/// The moment of the call.
-UtcTime now();
 /// What whoever reads this ledger should know: salvages, and entries that a clock was wrong for. A sentence a line.
 QString remarksOn(const Ledger& ledger);
 

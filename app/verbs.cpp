@@ -10,6 +10,7 @@
 #include <QJsonDocument>
 #include <assessment/review.h>
 #include <ledger/entry_json.h>
+#include <session/filled.h>
 #include <session/record_session.h>
 #include <sheet/logo.h>
 #include <sheet/sheet.h>
@@ -131,12 +132,8 @@ int check(const QStringList& arguments) {
     }
     const CheckReport report = checkFile(call.path(0), seal);
     if (report.verdict == CheckVerdict::sound) {
-        const QString file = lineOf(call.path(0));
-        print(QStringLiteral("%1 is sound: %2 entries, %3 attachments, seal %4.\n")
-                  .arg(file)
-                  .arg(report.entries)
-                  .arg(report.attachments)
-                  .arg(QString::fromStdString(shortForm(report.seal))));
+        print(filled(QStringLiteral("%1 is sound: %2 entries, %3 attachments, seal %4.\n"), lineOf(call.path(0)),
+                     report.entries, report.attachments, QString::fromStdString(shortForm(report.seal))));
         if (report.sealedEntry) {
             const auto added = report.entries - *report.sealedEntry;
             print(added == 0 ? QStringLiteral("The seal that was given is that of its last entry: nothing was added, "
@@ -284,7 +281,7 @@ int append(const QStringList& arguments) {
         if (line.trimmed().isEmpty()) {
             continue;
         }
-        const QString where = isOne ? call.at(1) : QStringLiteral("%1, line %2").arg(call.at(1)).arg(number);
+        const QString where = isOne ? call.at(1) : filled(QStringLiteral("%1, line %2"), call.at(1), number);
         auto draft = fromJson(std::string_view(line.constData(), static_cast<std::size_t>(line.size())));
         if (!draft) {
             return complain(unusable, where, draft.error());

@@ -305,6 +305,10 @@ Result<void> RecordFile::isStillThere() const {
     return there && !isReadOnly() ? mayWrite(m_state->path) : there;
 }
 
+const RecordPlace& RecordFile::place() const {
+    return *m_state->place;
+}
+
 Result<bool> RecordFile::refresh() {
     State& s = *m_state;
     if (auto there = s.place->isStillThere(); !there) {

@@ -2,6 +2,7 @@
 #pragma once
 #include <ledger/ledger.h>
 #include <memory>
+#include <store/record_place.h>
 #include <vector>
 
 namespace caprail {
@@ -57,6 +58,8 @@ public:
     /// Whether an entry that is appended now would go where the path leads: refuses when the file was moved, deleted,
     /// replaced, taken away with its disk, or made read-only since it was opened. `append` asks this first.
     [[nodiscard]] Result<void> isStillThere() const;
+    /// Where it lies, to be looked at on another thread.
+    [[nodiscard]] const RecordPlace& place() const;
     /// Writes a copy of the record as it is on the disk, by SQLite's backup, with its mode and group. Refuses to
     /// overwrite.
     Result<void> saveCopy(const std::string& path) const;

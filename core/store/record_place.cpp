@@ -19,7 +19,7 @@ Result<RecordPlace> RecordPlace::of(const std::string& path) {
     return RecordPlace(path, status.st_dev, status.st_ino);
 }
 
-Result<void> RecordPlace::isStillThere() const {
+Result<FileMark> RecordPlace::mark() const {
     struct stat status {};
     if (::stat(m_path.c_str(), &status) != 0) {
         const bool isGone = errno == ENOENT || errno == ENOTDIR;
@@ -36,7 +36,11 @@ Result<void> RecordPlace::isStillThere() const {
             Core::say("%1 was replaced by another file while it was open: save a copy elsewhere, then look at both.",
                       inQuotes(m_path)));
     }
-    return {};
+    return FileMark{status.st_size, status.st_mtim.tv_sec, status.st_mtim.tv_nsec};
+}
+
+Result<void> RecordPlace::isStillThere() const {
+    return mark().map([](const FileMark&) {});
 }
 
 Result<void> mayWrite(const std::string& path) {

@@ -6,6 +6,14 @@
 
 namespace caprail {
 
+/// Size and time of the last change of a file: another mark, other bytes.
+struct FileMark {
+    std::int64_t bytes = -1;
+    std::int64_t seconds = 0;
+    std::int64_t nanoseconds = 0;
+    bool operator==(const FileMark&) const = default;
+};
+
 /// Which file a path led to when a record was opened: to notice that it was moved, deleted, replaced, made read-only or
 /// unplugged while it is open, when an entry written through the open handle would go to a file that nobody finds
 /// again. The numbers are the same that SQLite compares before a write (fileHasMoved in its os_unix.c, from memory).
@@ -15,6 +23,8 @@ public:
     static Result<RecordPlace> of(const std::string& path);
     /// Refuses when the path leads to no file any more, or to another one.
     [[nodiscard]] Result<void> isStillThere() const;
+    /// The same, and by what the file tells that somebody wrote to it. May be asked on any thread.
+    [[nodiscard]] Result<FileMark> mark() const;
     [[nodiscard]] const std::string& path() const { return m_path; }
 
 private:

@@ -6,6 +6,7 @@
 #include <QAction>
 #include <QApplication>
 #include <QDir>
+#include <QElapsedTimer>
 #include <QFile>
 #include <QLabel>
 #include <QLineEdit>
@@ -19,6 +20,7 @@
 #include <QTest>
 #include <QTimer>
 #include <functional>
+#include <future>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 #include <session/look.h>
@@ -26,6 +28,7 @@
 #include <stations/station.h>
 #include <store/check.h>
 #include <store/text_form.h>
+#include <thread>
 #include <window/copy_actions.h>
 #include <window/disk_bar.h>
 #include <window/main_window.h>
@@ -48,10 +51,20 @@ protected:
     Result<std::int64_t> note(const std::string& text) const { return session->append(NoteAdded{"", text}); }
     void takeAway() const { ASSERT_TRUE(QFile::rename(path, aside)); }
     void bringBack() const { ASSERT_TRUE(QFile::rename(aside, path)); }
+    /// Looks around and waits for the answer, which comes from another thread.
+    static void lookAround(RecordSession& at) {
+        QSignalSpy answered(&at, &RecordSession::lookedAround);
+        at.lookAround();
+        EXPECT_TRUE(answered.count() > 0 || answered.wait(20'000));
+    }
     static std::int64_t entriesIn(const QString& record) {
         const CheckReport report = checkFile(record.toStdString());
         return report.verdict == CheckVerdict::sound ? report.entries : -1;
     }
+
+    /// Types into a window whose disk takes four seconds for each answer; the event loop's longest gap, in milliseconds.
+    qint64 workWithSilentDisk();
+    void workWithSilentDisk(std::int64_t first, qint64& longest);
 
     QTemporaryDir m_folder;
     QString path = m_folder.filePath(QStringLiteral("smith.caprail"));
@@ -107,15 +120,15 @@ TEST_F(SessionDisk, an_entry_that_no_record_could_keep_does_not_wait) {
 TEST_F(SessionDisk, a_lost_file_is_noticed_by_looking_around_and_so_is_its_return) {
     const QSignalSpy lost(session.get(), &RecordSession::placeLost);
     const QSignalSpy found(session.get(), &RecordSession::placeFound);
-    session->lookAround();
+    lookAround(*session);
     EXPECT_EQ(lost.count(), 0);
     takeAway();
-    session->lookAround();
-    session->lookAround();
+    lookAround(*session);
+    lookAround(*session);
     EXPECT_EQ(lost.count(), 1);
     EXPECT_THAT(session->lostReason().toStdString(), HasSubstr("moved or deleted"));
     bringBack();
-    session->lookAround();
+    lookAround(*session);
     EXPECT_EQ(found.count(), 1);
     EXPECT_TRUE(session->lostReason().isEmpty());
 }
@@ -143,10 +156,10 @@ TEST_F(SessionDisk, a_second_session_reads_along_and_says_who_writes) {
     EXPECT_TRUE((*second)->isReadOnly());
     EXPECT_THAT((*second)->readOnlyReason().toStdString(), HasSubstr("is open in"));
     const QSignalSpy changed(second->get(), &RecordSession::changed);
-    (*second)->lookAround();
+    lookAround(**second);
     EXPECT_EQ(changed.count(), 0);
     ASSERT_TRUE(note("by the first"));
-    (*second)->lookAround();
+    lookAround(**second);
     EXPECT_EQ(changed.count(), 1);
     EXPECT_EQ((*second)->ledger().size(), before + 1);
     EXPECT_FALSE((*second)->append(NoteAdded{"", "by the second"}));
@@ -199,7 +212,7 @@ TEST_F(SessionDisk, the_window_shows_what_waits_and_has_the_ways_out_in_both_loo
         ASSERT_NE(bar, nullptr);
         EXPECT_FALSE(bar->isVisible()) << "nothing to say";
         takeAway();
-        bar->look();
+        lookAround(*window.session());
         EXPECT_TRUE(bar->isVisible()) << "before anything is entered";
         EXPECT_FALSE(window.session()->append(NoteAdded{"main-3", "oil hole deburred by hand"}));
         EXPECT_FALSE(window.session()->append(GapReading{{4, Side::right}, 2, {thou(64.8), "64.8 thou"}, "LEAVES-2"}));
@@ -257,6 +270,169 @@ TEST_F(SessionDisk, a_value_that_waits_is_not_given_twice_by_another_enter) {
     bringBack();
     EXPECT_TRUE(window.session()->storeUnstored());
     EXPECT_EQ(entriesIn(path), before + 1);
+}
+
+namespace {
+
+/// The longest time that the event loop did not come round while this lived, in milliseconds.
+class LongestGap {
+public:
+    LongestGap() {
+        m_clock.start();
+        QObject::connect(&m_timer, &QTimer::timeout, [this] { m_longest = std::max(m_longest, m_clock.restart()); });
+        m_timer.start(1);
+    }
+    [[nodiscard]] qint64 milliseconds() const { return std::max(m_longest, m_clock.elapsed()); }
+
+private:
+    QElapsedTimer m_clock;
+    QTimer m_timer;
+    qint64 m_longest = 0;
+};
+
+} // namespace
+
+TEST_F(SessionDisk, a_disk_that_does_not_answer_is_said_and_holds_nobody_up) {
+    session.reset();
+    // On a busy machine everybody waits now and then: the best of three.
+    qint64 longest = workWithSilentDisk();
+    for (int again = 0; again < 2 && longest >= 100; ++again) {
+        longest = std::min(longest, workWithSilentDisk());
+    }
+    EXPECT_LT(longest, 100) << "milliseconds that the event loop stood still";
+}
+
+qint64 SessionDisk::workWithSilentDisk() {
+    const std::int64_t first = entriesIn(path);
+    qint64 longest = 1'000'000;
+    workWithSilentDisk(first, longest);
+    return longest;
+}
+
+void SessionDisk::workWithSilentDisk(std::int64_t first, qint64& longest) {
+    MainWindow window;
+    window.setAttribute(Qt::WA_DeleteOnClose, false);
+    window.resize(1280, 800);
+    window.show();
+    ASSERT_TRUE(window.openFile(path));
+    RecordSession& here = *window.session();
+    here.setPerson(QStringLiteral("Mira Solheim"));
+    window.showPlace({Station::girdle, "4R"});
+    EntryField* field = window.panel(Station::girdle)->entryField();
+    auto* bar = window.findChild<DiskBar*>();
+    ASSERT_TRUE(field != nullptr && bar != nullptr);
+    QApplication::processEvents();
+    // Four seconds for each question that is put to the disk, as a share whose server is being started again.
+    here.looker().setLook([](const RecordPlace& place, bool) {
+        std::this_thread::sleep_for(std::chrono::seconds(4));
+        return PlaceSeen{{}, place.mark().value_or(FileMark{})};
+    });
+    const QSignalSpy answered(&here, &RecordSession::lookedAround);
+    const LongestGap gap;
+    here.lookAround();
+    here.lookAround(); // one at a time
+    QTest::qWait(50);
+    EXPECT_TRUE(here.append(NoteAdded{"", "it is not known to be silent yet"}));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return bar->isVisible(); }, 3000));
+    EXPECT_THAT(here.lostReason().toStdString(), HasSubstr("does not answer"));
+    // What is entered meanwhile is not acknowledged: it is seen in the bar, and not on the disk.
+    field->type(QStringLiteral("64.8 thou"));
+    QTest::keyClick(field->lineEdit(), Qt::Key_Return);
+    EXPECT_FALSE(here.append(NoteAdded{"", "second"}));
+    ASSERT_EQ(here.unstored().size(), 2U);
+    EXPECT_FALSE(here.storeUnstored()) << "not tried, because it would hang";
+    EXPECT_EQ(here.ledger().size(), first + 1);
+    EXPECT_EQ(answered.count(), 0);
+    // As soon as it answers, all of it is stored in order, without a hand.
+    ASSERT_TRUE(QTest::qWaitFor([&] { return answered.count() == 1; }, 10'000));
+    EXPECT_THAT(here.unstored(), testing::IsEmpty());
+    EXPECT_EQ(here.ledger().size(), first + 3);
+    EXPECT_EQ(std::get<NoteAdded>(here.ledger().at(first + 3).body).text, "second");
+    EXPECT_FALSE(bar->isVisible());
+    longest = gap.milliseconds();
+    EXPECT_EQ(entriesIn(path), first + 3);
+}
+
+TEST_F(SessionDisk, a_window_closes_while_the_disk_does_not_answer) {
+    std::promise<void> hang;
+    auto released = hang.get_future().share();
+    session->looker().setLook([released](const RecordPlace&, bool) {
+        released.wait();
+        return PlaceSeen{};
+    });
+    session->lookAround();
+    QTest::qWait(20);
+    session.reset(); // does not wait
+    hang.set_value();
+    QTest::qWait(50);
+    SUCCEED();
+}
+
+TEST_F(SessionDisk, an_answer_about_the_place_before_does_not_count_for_the_new_one) {
+    std::promise<void> hang;
+    auto released = hang.get_future().share();
+    session->looker().setLook([released](const RecordPlace&, bool) {
+        released.wait();
+        return PlaceSeen{QStringLiteral("gone"), {}};
+    });
+    session->lookAround();
+    ASSERT_TRUE(session->moveTo(m_folder.filePath(QStringLiteral("new-place.caprail"))));
+    hang.set_value();
+    QTest::qWait(50);
+    EXPECT_TRUE(session->lostReason().isEmpty());
+    EXPECT_TRUE(note("goes on"));
+}
+
+TEST_F(SessionDisk, the_window_says_that_a_clock_went_wrong_until_it_is_understood_and_again_when_it_goes_on) {
+    Ledger ledger;
+    for (std::int64_t n = 1; n <= 5; ++n) {
+        ledger.append(session->ledger().at(n).time, session->ledger().at(n).person, session->ledger().at(n).body);
+    }
+    session.reset();
+    const UtcTime last = ledger.entries().back().time;
+    const std::string person = ledger.entries().back().person;
+    ledger.append({last.milliseconds - 3'600'000}, person, NoteAdded{"", "an hour before the one before"});
+    const QString odd = m_folder.filePath(QStringLiteral("odd.caprail"));
+    auto file = RecordFile::create(odd.toStdString());
+    ASSERT_TRUE(file);
+    for (const Entry& entry : ledger.entries()) {
+        ASSERT_TRUE(file->append(entry.time, entry.person, entry.body));
+    }
+    file = tl::unexpected(Problem{});
+    MainWindow window;
+    window.setAttribute(Qt::WA_DeleteOnClose, false);
+    window.resize(1280, 800);
+    window.show();
+    ASSERT_TRUE(window.openFile(odd));
+    auto* bar = window.findChild<DiskBar*>();
+    const auto said = [&] {
+        QString words;
+        for (const QLabel* label : bar->findChildren<QLabel*>()) {
+            words += label->text();
+        }
+        return words.toStdString();
+    };
+    const std::string number = std::to_string(ledger.size());
+    ASSERT_EQ(window.session()->ledger().size(), ledger.size());
+    ASSERT_TRUE(bar->isVisible()) << said();
+    EXPECT_THAT(said(), testing::AllOf(HasSubstr("Entry " + number), HasSubstr("is older than entry")));
+    EXPECT_THAT(said(), testing::Not(HasSubstr("✕"))) << "nothing is refused";
+    picture(window, QStringLiteral("disk-bar-clock"));
+    for (QPushButton* button : bar->findChildren<QPushButton*>()) {
+        if (button->text().contains(QStringLiteral("nderstood"))) {
+            button->click();
+        }
+    }
+    EXPECT_FALSE(bar->isVisible());
+    // A clock that is years ahead, found when another program appends by it.
+    window.session()->setPerson(QString::fromStdString(person));
+    EXPECT_TRUE(window.session()->append(NoteAdded{"", "by a clock that goes right"}));
+    EXPECT_FALSE(bar->isVisible());
+    ASSERT_TRUE(window.session()->file().append({last.milliseconds + 10LL * 365 * 86'400'000}, person,
+                                                NoteAdded{"", "years ahead"}));
+    ASSERT_TRUE(window.session()->append(NoteAdded{"", "right again"}));
+    EXPECT_TRUE(bar->isVisible());
+    EXPECT_THAT(said(), testing::AllOf(HasSubstr("in the future"), HasSubstr("is older than entry")));
 }
 
 TEST_F(SessionDisk, the_window_says_that_a_record_was_brought_up_to_date_until_it_is_understood) {

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <session/record_session.h>
 
-#include <QDateTime>
+#include <QCursor>
+#include <QGuiApplication>
 #include <ledger/entry_json.h>
 #include <ledger/history_line.h>
+#include <session/now.h>
 #include <store/copies.h>
 #include <store/path_text.h>
 #include <store/upgrade.h>
@@ -12,10 +14,6 @@
 namespace caprail {
 
 namespace {
-
-UtcTime now() {
-    return {QDateTime::currentMSecsSinceEpoch()};
-}
 
 /// The person who made the last entry goes on working, until another one says so. A salvage is no person's.
 QString lastPerson(const Ledger& ledger) {
@@ -27,11 +25,31 @@ QString lastPerson(const Ledger& ledger) {
     return {};
 }
 
+/// Says by the pointer that the disk is being waited for, where it is slow to take an entry.
+class Waiting {
+public:
+    Waiting() {
+        if (qGuiApp != nullptr) {
+            QGuiApplication::setOverrideCursor(Qt::WaitCursor);
+        }
+    }
+    ~Waiting() {
+        if (qGuiApp != nullptr) {
+            QGuiApplication::restoreOverrideCursor();
+        }
+    }
+    Waiting(const Waiting&) = delete;
+    Waiting& operator=(const Waiting&) = delete;
+};
+
 } // namespace
 
 RecordSession::RecordSession(ReadRecord record)
     : m_file(std::move(record.file)), m_path(std::move(record.path)), m_person(lastPerson(m_file.ledger())),
-      m_notice(std::move(record.notice)), m_upgradeProblem(std::move(record.upgradeProblem)) {
+      m_notice(std::move(record.notice)), m_upgradeProblem(std::move(record.upgradeProblem)),
+      m_looker(std::make_unique<PlaceLooker>()), m_mark(record.mark) {
+    connect(m_looker.get(), &PlaceLooker::seen, this, &RecordSession::follow);
+    connect(m_looker.get(), &PlaceLooker::silent, this, &RecordSession::followSilence);
     m_facts = fold(m_file.ledger());
     assessAnew();
 }
@@ -50,6 +68,8 @@ Result<ReadRecord> RecordSession::read(const QString& path) {
             problem = QString::fromStdString(upgraded.error().sentence);
         }
     }
+    const auto place = RecordPlace::of(pathBytes(path));
+    const auto mark = place ? place->mark() : Result<FileMark>(tl::unexpected(place.error()));
     auto file = RecordFile::open(pathBytes(path), OpenMode::readWrite);
     if (!file) {
         return tl::unexpected(file.error());
@@ -57,7 +77,7 @@ Result<ReadRecord> RecordSession::read(const QString& path) {
     if (!file->remark().empty()) {
         notice += (notice.isEmpty() ? QString() : QStringLiteral(" ")) + QString::fromStdString(file->remark());
     }
-    return ReadRecord{std::move(*file), path, notice, problem};
+    return ReadRecord{std::move(*file), path, notice, problem, mark.value_or(FileMark{})};
 }
 
 Result<std::unique_ptr<RecordSession>> RecordSession::open(const QString& path) {
@@ -171,6 +191,10 @@ Result<std::int64_t> RecordSession::judgeAndStore(const Unstored& entry, bool& i
     if (!judged) {
         return tl::unexpected(judged.error());
     }
+    if (m_looker->isSilent() && !isReadOnly()) {
+        return refuse(m_lost.toStdString()); // to try would hang, for as long as the disk does
+    }
+    const Waiting waiting;
     const auto* attachment = std::get_if<AttachmentAdded>(&entry.body);
     auto sequence =
         attachment == nullptr || entry.bytes.isNull()
@@ -180,6 +204,8 @@ Result<std::int64_t> RecordSession::judgeAndStore(const Unstored& entry, bool& i
     if (!sequence) {
         return sequence;
     }
+    ++m_writes;
+    setLost({});
     if (std::holds_alternative<Struck>(entry.body)) {
         m_facts = fold(ledger());
     } else {
@@ -241,76 +267,6 @@ void RecordSession::dropUnstored() {
     m_unstored.clear();
     m_waitingReason.clear();
     emit waiting();
-}
-
-Result<QStringList> RecordSession::moveTo(const QString& path) {
-    const auto saved = m_file.saveElsewhere(pathBytes(path));
-    if (!saved) {
-        return tl::unexpected(saved.error());
-    }
-    auto file = RecordFile::open(pathBytes(path), OpenMode::readWrite);
-    if (!file) {
-        return tl::unexpected(file.error());
-    }
-    m_file = std::move(*file);
-    m_path = path;
-    m_lost.clear();
-    m_notice.clear();
-    m_upgradeProblem.clear();
-    QStringList sentences;
-    for (const std::string& sentence : *saved) {
-        sentences << QString::fromStdString(sentence);
-    }
-    storeUnstored();
-    emit moved();
-    emit changed();
-    return sentences;
-}
-
-Result<QString> RecordSession::restoreFrom(const QString& copy) {
-    const std::string kept = datedBackupName(m_file.path(), dateOf(now()));
-    if (auto restored = m_file.restoreFrom(pathBytes(copy), kept); !restored) {
-        return tl::unexpected(restored.error());
-    }
-    if (const auto older = olderVersion(m_file.path()); older && *older) {
-        auto upgraded = upgradeRecord(m_file.path(), datedBackupName(m_file.path(), dateOf(now())));
-        auto file = upgraded ? RecordFile::open(m_file.path(), OpenMode::readWrite) : tl::unexpected(upgraded.error());
-        if (file) {
-            m_file = std::move(*file);
-        } else {
-            m_upgradeProblem = QString::fromStdString(file.error().sentence);
-        }
-    }
-    m_facts = fold(ledger());
-    assessAnew();
-    emit moved();
-    emit changed();
-    return QString::fromStdString(kept);
-}
-
-void RecordSession::lookAround() {
-    const auto there = m_file.isStillThere();
-    const QString lost = there ? QString() : QString::fromStdString(there.error().sentence);
-    if (lost != m_lost) {
-        m_lost = lost;
-        lost.isEmpty() ? emit placeFound() : emit placeLost(lost);
-    }
-    if (there) {
-        refresh();
-    }
-}
-
-void RecordSession::refresh() {
-    const auto isNew = m_file.refresh();
-    if (!isNew) {
-        emit refused(QString::fromStdString(isNew.error().sentence));
-        return;
-    }
-    if (*isNew) {
-        m_facts = fold(ledger());
-        assessAnew();
-        emit changed();
-    }
 }
 
 } // namespace caprail

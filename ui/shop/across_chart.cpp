@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <charts/chart_drawing.h>
 #include <limits>
+#include <session/filled.h>
 
 namespace caprail {
 
@@ -61,10 +62,8 @@ ChartText fillAcrossChart(QCustomPlot& plot, const std::vector<AcrossValue>& val
             graphFor(value.state)->addData(point.x(), point.y());
             result.points.push_back(
                 {point, textOf(value.place),
-                 AcrossText::tr("%1: %2, %3, build %4, %5")
-                     .arg(textOf(value.label), textOf(value.place), textOf(format(value.value, units)))
-                     .arg(value.build)
-                     .arg(stateWord(value.state)),
+                 filled(AcrossText::tr("%1: %2, %3, build %4, %5"), textOf(value.label), textOf(value.place),
+                        textOf(format(value.value, units)), value.build, stateWord(value.state)),
                  0});
         }
     }

@@ -4,18 +4,19 @@
 #include <QComboBox>
 #include <QFileDialog>
 #include <QHeaderView>
-#include <QLabel>
-#include <QMessageBox>
 #include <QPushButton>
 #include <QTabWidget>
 #include <QTableWidget>
 #include <QVBoxLayout>
 #include <ledger/qt_text.h>
 #include <map>
+#include <session/filled.h>
 #include <session/look.h>
 #include <shop/entry_text.h>
 #include <shop_ui/across_chart.h>
 #include <store/path_text.h>
+#include <text/ask.h>
+#include <text/label.h>
 #include <unordered_map>
 
 namespace caprail {
@@ -62,7 +63,7 @@ void fill(QTableWidget* table, const QStringList& heads, const std::vector<QStri
 
 AcrossWindow::AcrossWindow(std::vector<Record> records, Units units, UtcTime now, QWidget* parent)
     : QMainWindow(parent), m_records(std::move(records)), m_units(units), m_now(now), m_of(new QComboBox),
-      m_band(new QComboBox), m_by(new QComboBox), m_counts(new QLabel), m_chart(new AcrossChart),
+      m_band(new QComboBox), m_by(new QComboBox), m_counts(new Label), m_chart(new AcrossChart),
       m_spreads(makeTable(tr("Range at each place"))), m_movements(makeTable(tr("Movement in verify rounds"))),
       m_instruments(makeTable(tr("Instruments by the day that they fall due"))) {
     setAttribute(Qt::WA_DeleteOnClose);
@@ -82,10 +83,10 @@ AcrossWindow::AcrossWindow(std::vector<Record> records, Units units, UtcTime now
     }
     m_of->addItem(tr("All records (%1)").arg(m_records.size()));
     for (const auto& [name, count] : templates) {
-        m_of->addItem(tr("Template: %1 (%2)").arg(name).arg(count), QStringList{QStringLiteral("template"), name});
+        m_of->addItem(filled(tr("Template: %1 (%2)"), name, count), QStringList{QStringLiteral("template"), name});
     }
     for (const auto& [name, count] : layouts) {
-        m_of->addItem(tr("Layout: %1 (%2)").arg(name).arg(count), QStringList{QStringLiteral("layout"), name});
+        m_of->addItem(filled(tr("Layout: %1 (%2)"), name, count), QStringList{QStringLiteral("layout"), name});
     }
     auto* top = new QHBoxLayout;
     top->addWidget(m_of);
@@ -131,7 +132,7 @@ QWidget* AcrossWindow::movementPage() {
     m_by->addItems({tr("By position"), tr("By wrench"), tr("By person")});
     m_by->setAccessibleName(tr("Counted by"));
     auto* words =
-        new QLabel(tr("How often a fastener moved in a verify round, out of how many pulls, in all builds. The "
+        new Label(tr("How often a fastener moved in a verify round, out of how many pulls, in all builds. The "
                       "counts say nothing of the cause."));
     words->setWordWrap(true);
     auto* csv = new QPushButton(tr("Save as a &table (CSV)…"));
@@ -152,7 +153,7 @@ QWidget* AcrossWindow::movementPage() {
 QWidget* AcrossWindow::instrumentPage() {
     auto* page = new QWidget;
     auto* words =
-        new QLabel(tr("Instruments of one name, kind and serial are taken to be the same. A wrench without a "
+        new Label(tr("Instruments of one name, kind and serial are taken to be the same. A wrench without a "
                       "date of its own is due a year after its calibration. Pulls are the most that one record "
                       "counts: records do not know of each other's."));
     words->setWordWrap(true);
@@ -252,7 +253,7 @@ void AcrossWindow::save(const std::string& csv, const QString& name) {
         return;
     }
     if (const auto written = writeText(pathBytes(path), csv); !written) {
-        QMessageBox::warning(this, tr("Caprail"), QString::fromStdString(written.error().sentence));
+        warn(this, tr("Caprail"), QString::fromStdString(written.error().sentence));
     }
 }
 

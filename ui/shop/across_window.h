@@ -3,9 +3,9 @@
 #include <QMainWindow>
 #include <shop/across.h>
 #include <shop/shop_index.h>
+#include <text/label.h>
 
 class QComboBox;
-class QLabel;
 class QTableWidget;
 
 namespace caprail {
@@ -40,7 +40,7 @@ private:
     Units m_units;
     UtcTime m_now;
     QComboBox *m_of, *m_band, *m_by;
-    QLabel* m_counts;
+    Label* m_counts;
     AcrossChart* m_chart;
     QTableWidget *m_spreads, *m_movements, *m_instruments;
 };

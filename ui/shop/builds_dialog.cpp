@@ -5,25 +5,25 @@
 #include <QDialogButtonBox>
 #include <QFormLayout>
 #include <QHeaderView>
-#include <QLabel>
 #include <QPushButton>
 #include <QTreeWidget>
 #include <QVBoxLayout>
 #include <session/look.h>
 #include <sheet/difference_tables.h>
 #include <shop/builds.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
 BuildsDialog::BuildsDialog(RecordSession& session, QWidget* parent)
-    : QDialog(parent), m_session(session), m_then(new QComboBox), m_now(new QComboBox), m_words(new QLabel),
+    : QDialog(parent), m_session(session), m_then(new QComboBox), m_now(new QComboBox), m_words(new Label),
       m_tables(new QTreeWidget), m_comparison(compareLastBuilds(session.ledger())) {
     setWindowTitle(tr("Builds compared"));
     resize(1040, 720);
     m_then->setAccessibleName(tr("Earlier build"));
     m_now->setAccessibleName(tr("Later build"));
     m_words->setWordWrap(true);
-    m_words->setTextFormat(Qt::PlainText);
     m_tables->setAccessibleName(tr("What is different"));
     m_tables->setUniformRowHeights(true);
     m_tables->setAlternatingRowColors(true);
@@ -44,8 +44,8 @@ BuildsDialog::BuildsDialog(RecordSession& session, QWidget* parent)
         connect(box, &QComboBox::currentIndexChanged, this, &BuildsDialog::compare);
     }
     auto* form = new QFormLayout;
-    form->addRow(tr("&Then"), m_then);
-    form->addRow(tr("&Now"), m_now);
+    addRow(form, tr("&Then"), m_then);
+    addRow(form, tr("&Now"), m_now);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
     auto* sheet = buttons->addButton(tr("&Sheet of the difference (PDF)…"), QDialogButtonBox::ActionRole);
     connect(sheet, &QPushButton::clicked, this, &BuildsDialog::sheetRequested);

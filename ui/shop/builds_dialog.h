@@ -3,9 +3,9 @@
 #include <QDialog>
 #include <session/record_session.h>
 #include <shop/build_comparison.h>
+#include <text/label.h>
 
 class QComboBox;
-class QLabel;
 class QTreeWidget;
 
 namespace caprail {
@@ -26,7 +26,7 @@ private:
     void compare();
     RecordSession& m_session;
     QComboBox *m_then, *m_now;
-    QLabel* m_words;
+    Label* m_words;
     QTreeWidget* m_tables;
     Result<BuildComparison> m_comparison;
 };

@@ -3,7 +3,6 @@
 
 #include <QDialogButtonBox>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTreeWidget>
@@ -11,6 +10,8 @@
 #include <ledger/qt_text.h>
 #include <session/look.h>
 #include <shop_ui/shop_config.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -66,7 +67,7 @@ QTreeWidget* makeList(const QString& name) {
     return list;
 }
 
-void complain(QLabel* label, const QString& sentence) {
+void complain(Label* label, const QString& sentence) {
     QPalette palette = label->palette();
     palette.setColor(QPalette::WindowText, screenLook().out);
     label->setPalette(palette);
@@ -77,7 +78,7 @@ void complain(QLabel* label, const QString& sentence) {
 
 AddFromShelfDialog::AddFromShelfDialog(RecordSession& session, const Shelf& shelf, QWidget* parent)
     : QDialog(parent), m_session(session), m_list(makeList(tr("On the shelf and not in this record"))),
-      m_problem(new QLabel) {
+      m_problem(new Label) {
     setWindowTitle(tr("Add from the shop"));
     resize(640, 480);
     m_problem->setWordWrap(true);
@@ -147,7 +148,7 @@ void AddFromShelfDialog::add() {
 
 ShelfDialog::ShelfDialog(RecordSession* session, QWidget* parent)
     : QDialog(parent), m_session(session), m_list(makeList(tr("On the shelf"))), m_kitName(new QLineEdit),
-      m_problem(new QLabel) {
+      m_problem(new Label) {
     setWindowTitle(tr("The shop's shelf"));
     resize(700, 520);
     m_problem->setWordWrap(true);
@@ -162,7 +163,7 @@ ShelfDialog::ShelfDialog(RecordSession* session, QWidget* parent)
     m_kitName->setPlaceholderText(tr("name its shims' kit, or leave it empty"));
     m_kitName->setAccessibleName(tr("Name of the kit"));
     auto* keepButton = new QPushButton(tr("&Keep from this record"));
-    keepButton->setToolTip(tr("Its people and instruments, and its shims under the name of a kit"));
+    setTip(keepButton, tr("Its people and instruments, and its shims under the name of a kit"));
     auto* removeButton = new QPushButton(tr("&Take off the shelf"));
     keepButton->setEnabled(m_session != nullptr && m_isUsable);
     removeButton->setEnabled(m_isUsable);

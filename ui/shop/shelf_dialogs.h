@@ -3,9 +3,9 @@
 #include <QDialog>
 #include <session/record_session.h>
 #include <shop/shelf.h>
+#include <text/label.h>
 
 class QDialogButtonBox;
-class QLabel;
 class QLineEdit;
 class QTreeWidget;
 
@@ -21,7 +21,7 @@ private:
     void add();
     RecordSession& m_session;
     QTreeWidget* m_list;
-    QLabel* m_problem;
+    Label* m_problem;
     std::vector<std::vector<Body>> m_bodies; ///< by tick
 };
 
@@ -41,7 +41,7 @@ private:
     Shelf m_shelf;
     QTreeWidget* m_list;
     QLineEdit* m_kitName;
-    QLabel* m_problem;
+    Label* m_problem;
     bool m_isUsable = true;
 };
 

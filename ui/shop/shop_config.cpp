@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <QStandardPaths>
 #include <resources/templates.h>
+#include <session/filled.h>
 
 namespace caprail {
 
@@ -39,7 +40,7 @@ std::vector<OfferedTemplate> offeredTemplates() {
     for (EngineTemplate& own : ownTemplates().all()) {
         const QString name = QString::fromStdString(own.note.name);
         offered.push_back(
-            {QCoreApplication::translate("ShopConfig", "%1 (revision %2)").arg(name).arg(own.note.revision),
+            {filled(QCoreApplication::translate("ShopConfig", "%1 (revision %2)"), name, own.note.revision),
              std::move(own), true});
     }
     for (const QString& title : templateTitles()) {

@@ -5,9 +5,11 @@
 #include <QDateTime>
 #include <algorithm>
 #include <ledger/qt_text.h>
+#include <session/filled.h>
 #include <session/look.h>
 #include <shop_ui/shop_cells.h>
 #include <store/csv.h>
+#include <text/plain_text.h>
 #include <unordered_set>
 
 namespace caprail {
@@ -277,7 +279,7 @@ void ShopModel::showAnew() {
         ++count;
     }
     for (std::size_t i = 0; i < headings.size(); ++i) {
-        headings[i] = tr("%1  (%2)").arg(headings[i]).arg(counts[i]);
+        headings[i] = filled(tr("%1  (%2)"), headings[i], counts[i]);
     }
     if (lines == m_lines) {
         m_headings = std::move(headings);
@@ -331,7 +333,7 @@ QVariant ShopModel::data(const QModelIndex& index, int role) const {
         if (index.column() == lastEntry && isInFuture(row.summary.lastEntry, m_now)) {
             return tr("Later than this computer's clock: one of the two clocks was wrong.");
         }
-        return isRecord(row.reading) ? shopCell(row, index.column(), m_now) : qtText(row.sentence);
+        return plainTip(isRecord(row.reading) ? shopCell(row, index.column(), m_now) : qtText(row.sentence));
     case Qt::AccessibleTextRole:
         return index.column() == 0 ? shopSentence(row, m_now) : shopCell(row, index.column(), m_now);
     case Qt::ForegroundRole:

@@ -8,10 +8,8 @@
 #include <QFileDialog>
 #include <QFormLayout>
 #include <QHeaderView>
-#include <QLabel>
 #include <QLineEdit>
 #include <QMenuBar>
-#include <QMessageBox>
 #include <QProgressBar>
 #include <QPushButton>
 #include <QSettings>
@@ -27,6 +25,9 @@
 #include <shop_ui/template_dialogs.h>
 #include <shop/entry_text.h>
 #include <store/path_text.h>
+#include <text/ask.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -49,8 +50,8 @@ ShopWindow::ShopWindow(QWidget* parent)
                                    tr("Signed off"), tr("Out, stale or moved"), tr("No record that can be read")})),
       m_due(choice(tr("Calibration"), {tr("Any calibration"), tr("Overdue"), tr("Due within 30 days")})),
       m_person(choice(tr("Person"), {tr("Anyone")})),
-      m_group(choice(tr("Group"), {tr("No groups"), tr("By customer"), tr("By state")})), m_place(new QLabel),
-      m_notice(new QLabel), m_counts(new QLabel), m_stop(new QPushButton(tr("S&top"))), m_progress(new QProgressBar) {
+      m_group(choice(tr("Group"), {tr("No groups"), tr("By customer"), tr("By state")})), m_place(new Label),
+      m_notice(new Label), m_counts(new Label), m_stop(new QPushButton(tr("S&top"))), m_progress(new QProgressBar) {
     setAttribute(Qt::WA_DeleteOnClose);
     setWindowTitle(tr("Shop — Caprail"));
     resize(1280, 800);
@@ -75,8 +76,6 @@ ShopWindow::ShopWindow(QWidget* parent)
     m_notice->setWordWrap(true);
     m_notice->setMargin(8);
     m_notice->hide();
-    m_notice->setTextFormat(Qt::PlainText);
-    m_place->setTextFormat(Qt::PlainText);
 
     auto* page = new QWidget;
     auto* column = new QVBoxLayout(page);
@@ -184,7 +183,7 @@ void ShopWindow::showFolder(const QString& folder) {
     m_model->setReachable(true);
     m_folder = folder;
     m_place->setText(QDir::toNativeSeparators(folder));
-    m_place->setToolTip(m_place->text());
+    setTip(m_place, m_place->text());
     // What is known of a folder that cannot be reached now is still listed.
     const std::string root = real ? *real : pathBytes(QDir(folder).absolutePath());
     tell(real ? QString() : QString::fromStdString(real.error().sentence));
@@ -388,7 +387,7 @@ void ShopWindow::saveList() {
         return;
     }
     if (const auto written = writeText(pathBytes(path), m_model->toCsv().toStdString()); !written) {
-        QMessageBox::warning(this, tr("Caprail"), QString::fromStdString(written.error().sentence));
+        warn(this, tr("Caprail"), QString::fromStdString(written.error().sentence));
     }
 }
 

@@ -4,9 +4,9 @@
 #include <memory>
 #include <optional>
 #include <shop_ui/shop_model.h>
+#include <text/label.h>
 
 class QComboBox;
-class QLabel;
 class QLineEdit;
 class QProgressBar;
 class QPushButton;
@@ -70,7 +70,7 @@ private:
     ShopTable* m_table;
     QLineEdit* m_search;
     QComboBox *m_state, *m_due, *m_person, *m_group;
-    QLabel *m_place, *m_notice, *m_counts;
+    Label *m_place, *m_notice, *m_counts;
     QPushButton* m_stop;
     QProgressBar* m_progress;
     std::unique_ptr<ShopWatcher> m_watcher;

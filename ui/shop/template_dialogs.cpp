@@ -5,7 +5,6 @@
 #include <QFileDialog>
 #include <QFormLayout>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPlainTextEdit>
@@ -22,15 +21,16 @@
 #include <stations/engine_people.h>
 #include <stations/engine_station.h>
 #include <store/path_text.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
 namespace {
 
-QLabel* problemLabel() {
-    auto* label = new QLabel;
+Label* problemLabel() {
+    auto* label = new Label;
     label->setWordWrap(true);
-    label->setTextFormat(Qt::PlainText);
     QPalette palette = label->palette();
     palette.setColor(QPalette::WindowText, screenLook().out);
     label->setPalette(palette);
@@ -49,7 +49,7 @@ TemplateEditor::TemplateEditor(const Ledger& ledger, QWidget* parent)
     } else if (facts.engine) {
         m_name->setText(qtText(facts.engine->what.engine));
     }
-    auto* words = new QLabel(tr("The layout, bands, rules and fastener groups that are in force in this record now. A "
+    auto* words = new Label(tr("The layout, bands, rules and fastener groups that are in force in this record now. A "
                                 "template of the same name gets the next revision; records begun from it stay as they "
                                 "are."));
     words->setWordWrap(true);
@@ -66,7 +66,7 @@ TemplateEditor::TemplateEditor(const EngineTemplate& engineTemplate, QWidget* pa
                                          QByteArray::fromStdString(entryLines(engineTemplate.entries)));
     if (!scratch) {
         m_problem->setText(QStringLiteral("✕ ") + qtText(scratch.error().sentence));
-        lay(new QLabel);
+        lay(new Label);
         return;
     }
     m_scratch = std::move(*scratch);
@@ -107,8 +107,8 @@ TemplateEditor::~TemplateEditor() {
 
 void TemplateEditor::lay(QWidget* middle) {
     auto* form = new QFormLayout;
-    form->addRow(tr("&Name"), m_name);
-    form->addRow(tr("&Sources"), m_sources);
+    addRow(form, tr("&Name"), m_name);
+    addRow(form, tr("&Sources"), m_sources);
     m_sources->setPlaceholderText(tr("who says so: a document, a person"));
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
     auto* keepButton = buttons->addButton(tr("&Keep the template"), QDialogButtonBox::AcceptRole);
@@ -175,7 +175,7 @@ void TemplatesDialog::list(const QString& select) {
         item->setData(Qt::UserRole, qtText(offered.engineTemplate.note.name));
         item->setData(Qt::UserRole + 1, offered.isOwn);
         if (offered.isOwn) {
-            item->setToolTip(tr("The shop's own"));
+            setTip(item, tr("The shop's own"));
         }
         if (qtText(offered.engineTemplate.note.name) == select && offered.isOwn) {
             m_list->setCurrentItem(item);

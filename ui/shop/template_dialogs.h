@@ -5,8 +5,8 @@
 #include <memory>
 #include <session/record_session.h>
 #include <shop/templates.h>
+#include <text/label.h>
 
-class QLabel;
 class QLineEdit;
 class QListWidget;
 class QPlainTextEdit;
@@ -34,7 +34,7 @@ private:
     QTemporaryDir m_folder;
     std::unique_ptr<RecordSession> m_scratch;
     QLineEdit *m_name, *m_sources;
-    QLabel* m_problem;
+    Label* m_problem;
     QWidget* m_stations = nullptr;
 };
 
@@ -54,7 +54,7 @@ private:
     void complain(const Problem& problem);
     QListWidget* m_list;
     QPlainTextEdit* m_words;
-    QLabel* m_problem;
+    Label* m_problem;
     QPushButton *m_edit, *m_export, *m_remove;
 };
 

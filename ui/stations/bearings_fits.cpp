@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <ledger/band_names.h>
 #include <ledger/expectations.h>
+#include <session/filled.h>
 #include <stations/budget_window.h>
 #include <stations/engine_table.h>
 #include <stations/entries_model.h>
@@ -31,9 +32,9 @@ const Check* fitCheck(const Assessment& assessment, const FitPlace& place) {
 
 QString fitName(const FitPlace& place) {
     const QString name = capitalised(qtText(place.first));
-    return place.first == bands::rodSideClearance ? BearingsFits::tr("%1, throw %2").arg(name).arg(place.second)
+    return place.first == bands::rodSideClearance ? filled(BearingsFits::tr("%1, throw %2"), name, place.second)
            : place.first == bands::crankEndPlay   ? name
-                                                  : BearingsFits::tr("%1, place %2").arg(name).arg(place.second);
+                                                  : filled(BearingsFits::tr("%1, place %2"), name, place.second);
 }
 
 std::vector<FitPlace> fitPlaces(const Facts& facts) {

@@ -3,7 +3,6 @@
 #include <QWidget>
 #include <session/record_session.h>
 
-class QLabel;
 class QPushButton;
 
 namespace caprail {

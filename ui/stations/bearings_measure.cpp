@@ -2,7 +2,6 @@
 #include <stations/bearings_measure.h>
 
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSpinBox>
@@ -17,6 +16,8 @@
 #include <stations/station_text.h>
 #include <stations/step_keys.h>
 #include <stations/tab_order.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -26,7 +27,7 @@ BearingsMeasure::BearingsMeasure(RecordSession& session, QWidget* parent)
       m_directions(new QSpinBox(this)), m_instruments{new InstrumentBox(session, {InstrumentType::micrometer}, this),
                                                       new InstrumentBox(session, {InstrumentType::boreGauge}, this),
                                                       new InstrumentBox(session, {InstrumentType::gaugingStrip}, this)},
-      m_places(new QLabel(this)), m_results(new QLabel(this)), m_next(new QLabel(this)),
+      m_places(new Label(this)), m_results(new Label(this)), m_next(new Label(this)),
       m_crank(new QPushButton(tr("&Crank changed"), this)), m_shells(new QPushButton(this)),
       m_entries(new EntriesTable(session, this)) {
     build();
@@ -46,8 +47,7 @@ void BearingsMeasure::build() {
     m_directions->setValue(2);
     m_directions->setSuffix(tr(" directions"));
     m_directions->setAccessibleName(tr("Directions around the journal"));
-    for (QLabel* label : {m_places, m_results}) {
-        label->setTextFormat(Qt::RichText);
+    for (Label* label : {m_places, m_results}) {
         label->setTextInteractionFlags(Qt::TextSelectableByMouse);
         label->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     }
@@ -56,8 +56,8 @@ void BearingsMeasure::build() {
     m_results->setAccessibleName(tr("What they come to"));
     m_next->setForegroundRole(QPalette::PlaceholderText);
     m_next->setWordWrap(true);
-    m_crank->setToolTip(tr("Another crank, or it was worked on: its journals are measured again"));
-    m_shells->setToolTip(tr("Other shells lie in this bearing: its bore is measured again"));
+    setTip(m_crank, tr("Another crank, or it was worked on: its journals are measured again"));
+    setTip(m_shells, tr("Other shells lie in this bearing: its bore is measured again"));
     m_crank->setAutoDefault(false);
     m_shells->setAutoDefault(false);
     m_entries->setColumnHidden(EntriesModel::person, true);
@@ -163,8 +163,12 @@ void BearingsMeasure::refresh() {
                         : qtText(check->sentence) + (check->remedy.empty() ? QString() : QStringLiteral(" ")) +
                               qtText(check->remedy));
     m_heading->setAskable(hasClearance);
-    m_places->setText(slotTable(m_session, m_mode, m_slot, counts()));
-    m_results->setText(clearanceTable(m_session, m_slot.journal));
+    m_places->setTable(slotTable(m_session, m_mode, m_slot, counts()), 2);
+    if (const auto table = clearanceTable(m_session, m_slot.journal); !table.empty()) {
+        m_results->setTable(table, 1);
+    } else {
+        m_results->setText(noBandSentence());
+    }
     const auto order = bearingSlots(facts, m_mode, counts());
     const auto open = std::ranges::count_if(
         order, [&](const BearingSlot& slot) { return !standingAt(facts, m_session.assessment(), m_mode, slot); });

@@ -3,8 +3,8 @@
 #include <QWidget>
 #include <array>
 #include <stations/bearings_places.h>
+#include <text/label.h>
 
-class QLabel;
 class QPushButton;
 class QSpinBox;
 
@@ -50,7 +50,7 @@ private:
     EntryField* m_field;
     QSpinBox *m_stations, *m_directions;
     std::array<InstrumentBox*, 3> m_instruments;
-    QLabel *m_places, *m_results, *m_next;
+    Label *m_places, *m_results, *m_next;
     QPushButton *m_crank, *m_shells;
     EntriesTable* m_entries;
 };

@@ -44,8 +44,11 @@ std::optional<Entered<Length>> lastStanding(const std::map<JournalId, std::vecto
     return {};
 }
 
-QString row(const QString& name, const QString& value) {
-    return QStringLiteral("<tr><td>%1&nbsp;&nbsp;</td><td align=right><b>%2</b></td></tr>").arg(name, value);
+/// Room between the columns of a table in a label.
+const QString gap = QStringLiteral("\u00a0\u00a0");
+
+std::vector<TableCell> row(const QString& name, const QString& value) {
+    return {{name + gap}, {value, true, true}};
 }
 
 } // namespace
@@ -105,6 +108,10 @@ std::optional<BearingSlot> nextOpenSlot(const Facts& facts, const Assessment& as
     return before == start ? std::nullopt : std::optional(*before);
 }
 
+QString noBandSentence() {
+    return PlacesText::tr("Its band is not set: set it at the engine station, under Bands.");
+}
+
 QString slotName(BearingsMode mode, const BearingSlot& slot, SlotCounts counts) {
     if (mode == BearingsMode::strip) {
         return PlacesText::tr("gauging strip");
@@ -134,56 +141,57 @@ QString bearingLine(const Entry& entry, const Units& units) {
                              : PlacesText::tr("shells %1 and %2").arg(qtText(shells->upper), qtText(shells->lower));
 }
 
-QString slotTable(const RecordSession& session, BearingsMode mode, const BearingSlot& asked, SlotCounts counts) {
+std::vector<std::vector<TableCell>> slotTable(const RecordSession& session, BearingsMode mode, const BearingSlot& asked,
+                                              SlotCounts counts) {
     const bool isJournal = mode == BearingsMode::journals;
     const std::int64_t directions = isJournal ? counts.directions : 1;
-    QString html = QStringLiteral("<table cellspacing=0 cellpadding=2><tr><td></td>");
+    std::vector<TableCell> heads{{}};
     for (std::int64_t direction = 1; isJournal && direction <= directions; ++direction) {
-        html += QStringLiteral("<td align=right>&nbsp;&nbsp;%1</td>").arg(directionName(direction));
+        heads.push_back({gap + directionName(direction), true});
     }
-    html += QStringLiteral("</tr>");
+    std::vector<std::vector<TableCell>> table{heads};
     const std::int64_t stations = mode == BearingsMode::strip ? 1 : counts.stations;
     for (std::int64_t station = 1; station <= stations; ++station) {
-        html += QStringLiteral("<tr><td>%1</td>")
-                    .arg(mode == BearingsMode::strip ? PlacesText::tr("strip") : stationName(station, counts.stations));
+        std::vector<TableCell> cells{
+            {mode == BearingsMode::strip ? PlacesText::tr("strip") : stationName(station, counts.stations)}};
         for (std::int64_t direction = 1; direction <= directions; ++direction) {
             const BearingSlot slot{asked.journal, station, direction};
             const auto value = standingAt(session.facts(), session.assessment(), mode, slot);
             const QString text = value ? qtText(format(value->value, session.units())) : QStringLiteral("·");
-            html += QStringLiteral("<td align=right>&nbsp;&nbsp;%1</td>")
-                        .arg(slot == asked ? QStringLiteral("<b>▸ %1</b>").arg(text) : text);
+            const bool isAsked = slot == asked;
+            cells.push_back({gap + (isAsked ? QStringLiteral("▸ ") : QString()) + text, true, isAsked});
         }
-        html += QStringLiteral("</tr>");
+        table.push_back(std::move(cells));
     }
-    return html + QStringLiteral("</table>");
+    return table;
 }
 
-QString clearanceTable(const RecordSession& session, JournalId journal) {
+std::vector<std::vector<TableCell>> clearanceTable(const RecordSession& session, JournalId journal) {
     const auto at = session.assessment().clearances.find(journal);
     if (at == session.assessment().clearances.end()) {
-        return PlacesText::tr("Its band is not set: set it at the engine station, under Bands.");
+        return {};
     }
     const ClearanceResult& result = at->second;
     const Units& units = session.units();
-    QString html = QStringLiteral("<table cellspacing=0 cellpadding=1>");
+    std::vector<std::vector<TableCell>> table;
     const auto text = [&](Length value) { return qtText(format(value, units)); };
     if (result.journalMean) {
-        html += row(PlacesText::tr("Journal, mean"), text(*result.journalMean));
-        html += row(PlacesText::tr("Taper · out-of-round"),
-                    text(result.taper) + QStringLiteral(" · ") + text(result.outOfRound));
+        table.push_back(row(PlacesText::tr("Journal, mean"), text(*result.journalMean)));
+        table.push_back(row(PlacesText::tr("Taper · out-of-round"),
+                            text(result.taper) + QStringLiteral(" · ") + text(result.outOfRound)));
     }
     if (result.clearance) {
-        html += row(PlacesText::tr("Clearance"), text(*result.clearance) + QStringLiteral(" ± ") +
-                                                     qtText(formatSpread(result.expandedUncertainty, units)));
-        html += row(PlacesText::tr("Smallest · largest"),
-                    text(*result.smallest) + QStringLiteral(" · ") + text(*result.largest));
+        table.push_back(row(PlacesText::tr("Clearance"), text(*result.clearance) + QStringLiteral(" ± ") +
+                                                             qtText(formatSpread(result.expandedUncertainty, units))));
+        table.push_back(row(PlacesText::tr("Smallest · largest"),
+                            text(*result.smallest) + QStringLiteral(" · ") + text(*result.largest)));
     }
     const BandFact* band =
         session.facts().bandNamed(journal.kind == JournalKind::main ? bands::mainClearance : bands::rodClearance);
     if (band != nullptr) {
-        html += row(PlacesText::tr("Band"), qtText(format(band->band, units)));
+        table.push_back(row(PlacesText::tr("Band"), qtText(format(band->band, units))));
     }
-    return html + QStringLiteral("</table>");
+    return table;
 }
 
 PlanContent bearingsContent(const RecordSession& session, BearingsMode mode, SlotCounts counts) {

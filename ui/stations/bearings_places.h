@@ -3,6 +3,7 @@
 #include <QString>
 #include <planview/plan_content.h>
 #include <session/record_session.h>
+#include <text/label.h>
 
 namespace caprail {
 
@@ -41,10 +42,12 @@ BoreMethod methodOf(BearingsMode mode);
 QString slotName(BearingsMode mode, const BearingSlot& slot, SlotCounts counts);
 /// A reading of a journal in few words, for a list that is about that journal alone.
 QString bearingLine(const Entry& entry, const Units& units);
-/// The slots of a journal as a small table in rich text, the asked one marked.
-QString slotTable(const RecordSession& session, BearingsMode mode, const BearingSlot& asked, SlotCounts counts);
-/// What a journal's readings come to, as a small table in rich text.
-QString clearanceTable(const RecordSession& session, JournalId journal);
+/// The slots of a journal as a small table, the asked one marked.
+std::vector<std::vector<TableCell>> slotTable(const RecordSession& session, BearingsMode mode, const BearingSlot& asked,
+                                              SlotCounts counts);
+/// What a journal's readings come to, as a small table; empty when its band is not set, which `noBandSentence` says.
+std::vector<std::vector<TableCell>> clearanceTable(const RecordSession& session, JournalId journal);
+QString noBandSentence();
 
 /// The diagram of a mode: each journal's clearance with the state of its check, or the throws with the rod side
 /// clearance. Needs a layout.

@@ -3,10 +3,10 @@
 
 #include <QElapsedTimer>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QPushButton>
 #include <session/look.h>
 #include <stations/engine_table.h>
+#include <text/label.h>
 
 namespace caprail {
 
@@ -29,7 +29,7 @@ BearingsShells::BearingsShells(RecordSession& session, QWidget* parent)
                                           {"upper", tr("Upper"), {}, {}},
                                           {"lower", tr("Lower"), {}, {}}},
                                          3, this)),
-      m_words(new QLabel(this)), m_choose(new QPushButton(tr("&Choose from the shelf"), this)),
+      m_words(new Label(this)), m_choose(new QPushButton(tr("&Choose from the shelf"), this)),
       m_takeOver(new QPushButton(tr("&Take over"), this)) {
     build();
 }

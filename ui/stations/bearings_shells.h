@@ -2,8 +2,8 @@
 #pragma once
 #include <stations/bearings_shelf.h>
 #include <stations/engine_form.h>
+#include <text/label.h>
 
-class QLabel;
 class QPushButton;
 
 namespace caprail {
@@ -33,7 +33,7 @@ private:
     FormFor<ShellMeasured>* m_shell;
     PlainTable* m_bearings;
     FormFor<ShellsFitted>* m_fitted;
-    QLabel* m_words;
+    Label* m_words;
     QPushButton* m_choose;
     QPushButton* m_takeOver;
     std::optional<ShellSelection> m_selection;

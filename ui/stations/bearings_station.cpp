@@ -3,7 +3,6 @@
 
 #include <QButtonGroup>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QStackedWidget>
 #include <QToolButton>
 #include <charts/clearance_chart.h>
@@ -16,6 +15,8 @@
 #include <stations/bearings_warm.h>
 #include <stations/plan_tools.h>
 #include <stations/station_text.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -74,7 +75,7 @@ QWidget* BearingsStation::buildBar() {
         button->setText(QStringLiteral("%1  %2").arg(i + 1).arg(names[i].first));
         button->setCheckable(true);
         button->setShortcut(shortcut);
-        button->setToolTip(names[i].second + QStringLiteral(" (%1)").arg(shortcut.toString(QKeySequence::NativeText)));
+        setTip(button, names[i].second + QStringLiteral(" (%1)").arg(shortcut.toString(QKeySequence::NativeText)));
         button->setAccessibleName(names[i].second);
         button->setMinimumSize(84, 34);
         connect(button, &QToolButton::clicked, this, [this, i] { setMode(static_cast<BearingsMode>(i)); });
@@ -95,7 +96,7 @@ QWidget* BearingsStation::buildBar() {
 }
 
 QWidget* BearingsStation::buildWork() {
-    auto* caution = new QLabel(cautionFor(Station::bearings), this);
+    auto* caution = new Label(cautionFor(Station::bearings), this);
     caution->setForegroundRole(QPalette::PlaceholderText);
     caution->setWordWrap(true);
     auto* left = new QVBoxLayout;

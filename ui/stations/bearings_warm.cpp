@@ -3,11 +3,12 @@
 
 #include <QComboBox>
 #include <QGridLayout>
-#include <QLabel>
 #include <QLineEdit>
 #include <session/look.h>
 #include <stations/engine_table.h>
 #include <stations/station_text.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 #include <units/parse.h>
 #include <units/say.h>
 
@@ -36,7 +37,7 @@ BearingsWarm::BearingsWarm(RecordSession& session, QWidget* parent)
       m_block(new QLineEdit(this)), m_crank(new QLineEdit(this)), m_measuredAt(new QLineEdit(this)),
       m_blockNow(new QLineEdit(this)), m_crankNow(new QLineEdit(this)),
       m_table(new PlainTable(tr("Clearances"), {tr("Bearing"), tr("Measured"), tr("Then"), tr("Change")}, this)),
-      m_remark(new QLabel(this)) {
+      m_remark(new Label(this)) {
     build();
     refresh();
 }
@@ -45,7 +46,7 @@ void BearingsWarm::build() {
     auto* grid = new QGridLayout;
     int row = 0;
     const auto add = [&](const QString& name, QWidget* first, QWidget* second) {
-        auto* label = new QLabel(name, this);
+        auto* label = new Label(name, this);
         label->setBuddy(first);
         first->setAccessibleName(name);
         grid->addWidget(label, row, 0);
@@ -53,7 +54,7 @@ void BearingsWarm::build() {
         if (second != nullptr) {
             second->setAccessibleName(tr("%1: millionths per kelvin").arg(name));
             grid->addWidget(second, row, 2);
-            grid->addWidget(new QLabel(tr("10⁻⁶/K"), this), row, 3);
+            grid->addWidget(new Label(tr("10⁻⁶/K"), this), row, 3);
         }
         ++row;
     };
@@ -70,7 +71,7 @@ void BearingsWarm::build() {
         box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
         for (const MaterialExpansion& material : knownExpansions()) {
             box->addItem(qtText(material.material), qtText(material.source));
-            box->setItemData(box->count() - 1, qtText(material.source), Qt::ToolTipRole);
+            box->setItemData(box->count() - 1, plainTip(qtText(material.source)), Qt::ToolTipRole);
         }
         box->addItem(tr("a figure of your own"), tr("as typed"));
     }

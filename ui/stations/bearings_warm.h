@@ -3,9 +3,9 @@
 #include <QWidget>
 #include <bearings/expansion.h>
 #include <session/record_session.h>
+#include <text/label.h>
 
 class QComboBox;
-class QLabel;
 class QLineEdit;
 
 namespace caprail {
@@ -33,7 +33,7 @@ private:
     QComboBox *m_blockIs, *m_crankIs;
     QLineEdit *m_block, *m_crank, *m_measuredAt, *m_blockNow, *m_crankNow;
     PlainTable* m_table;
-    QLabel* m_remark;
+    Label* m_remark;
 };
 
 } // namespace caprail

@@ -3,10 +3,11 @@
 
 #include <QDialogButtonBox>
 #include <QHeaderView>
-#include <QLabel>
 #include <QTableWidget>
 #include <QVBoxLayout>
 #include <stations/station_text.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -16,9 +17,9 @@ BudgetWindow::BudgetWindow(const QString& figure, const UncertaintyBudget& budge
     const Units& units = session.units();
     const Coverage coverage =
         session.facts().rules.coverage == CoverageWord::student ? Coverage::student : Coverage::two;
-    setWindowTitle(tr("Uncertainty of the %1").arg(figure));
+    setWindowTitle(literalTitle(tr("Uncertainty of the %1").arg(figure)));
     m_words = qtText(budget.explain(coverage, units));
-    auto* words = new QLabel(m_words, this);
+    auto* words = new Label(m_words, this);
     words->setWordWrap(true);
     words->setTextInteractionFlags(Qt::TextSelectableByMouse);
 

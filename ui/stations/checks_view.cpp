@@ -2,11 +2,12 @@
 #include <stations/checks_view.h>
 
 #include <QAction>
-#include <QInputDialog>
 #include <QPainter>
 #include <assessment/rests_on.h>
 #include <ledger/qt_text.h>
 #include <session/look.h>
+#include <text/ask.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -65,7 +66,7 @@ void ChecksView::refresh() {
         }
         auto* item = new QListWidgetItem(textOf(check), this);
         if (canJudge(m_session.facts(), check)) {
-            item->setToolTip(tr("J, or the context menu: say that the values stand, and judge it by the new numbers."));
+            setTip(item, tr("J, or the context menu: say that the values stand, and judge it by the new numbers."));
         }
         item->setData(codeRole, QString::fromStdString(check.code));
         item->setForeground(check.isGood() ? look.quiet : look.of(check.state));
@@ -111,12 +112,10 @@ void ChecksView::judgeAgain() {
         return;
     }
     const std::string code = check->code; // a copy: the assessment may be another one when the question is answered
-    bool isGiven = false;
-    const QString why =
-        QInputDialog::getText(this, tr("Judge again"), tr("Why do the values of “%1” stand?").arg(qtText(check->title)),
-                              QLineEdit::Normal, {}, &isGiven);
-    if (isGiven) {
-        m_session.append(JudgedAgain{code, why.toStdString()});
+    const auto why =
+        askText(this, tr("Judge again"), tr("Why do the values of “%1” stand?").arg(qtText(check->title)));
+    if (why) {
+        m_session.append(JudgedAgain{code, why->toStdString()});
     }
 }
 

@@ -2,10 +2,10 @@
 #include <stations/closing_findings.h>
 
 #include <QGridLayout>
-#include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
+#include <session/filled.h>
 #include <session/look.h>
 #include <stations/findings.h>
 #include <stations/keep_last.h>
@@ -65,7 +65,7 @@ void ClosingFindings::addRow(const QString& name, const FindingFact& finding) {
         text += tr(" at %1").arg(qtText(opened.place));
     }
     text += QStringLiteral(": ") + qtText(opened.text) +
-            tr("\n      opened by %1, entry %2").arg(qtText(finding.opened.person)).arg(finding.opened.entry);
+            filled(tr("\n      opened by %1, entry %2"), qtText(finding.opened.person), finding.opened.entry);
     if (finding.settled) {
         text +=
             tr("\n      settled by %1: %2").arg(qtText(finding.settled->person), qtText(finding.settled->what.done));

@@ -3,6 +3,7 @@
 
 #include <QDateTime>
 #include <session/look.h>
+#include <text/label.h>
 
 namespace caprail {
 
@@ -11,7 +12,7 @@ constexpr std::int64_t second = 1'000;
 constexpr std::int64_t minute = 60 * second;
 } // namespace
 
-OpenTime::OpenTime(QWidget* parent) : QLabel(parent) {
+OpenTime::OpenTime(QWidget* parent) : Label(parent) {
     QFont large = font();
     large.setPointSizeF(large.pointSizeF() * 1.9);
     setFont(large);

@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <QBasicTimer>
-#include <QLabel>
 #include <optional>
+#include <text/label.h>
 #include <units/date.h>
 
 namespace caprail {
 
 /// Counts down the sealant's open time in large figures, second by second, and says so when it is over.
-class OpenTime : public QLabel {
+class OpenTime : public Label {
     Q_OBJECT
 public:
     explicit OpenTime(QWidget* parent = nullptr);

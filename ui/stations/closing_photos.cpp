@@ -5,16 +5,18 @@
 #include <QClipboard>
 #include <QDragEnterEvent>
 #include <QGridLayout>
-#include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QMimeData>
 #include <QPushButton>
+#include <session/filled.h>
 #include <session/look.h>
 #include <stations/closing_photo.h>
 #include <stations/photo_tools.h>
 #include <stations/station_text.h>
 #include <stations/tab_order.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -26,7 +28,7 @@ constexpr QSize thumbnailSize(150, 112);
 
 ClosingPhotos::ClosingPhotos(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_list(new QListWidget(this)), m_place(new QLineEdit(this)),
-      m_caption(new QLineEdit(this)), m_message(new QLabel(this)), m_thumbnails(session, thumbnailSize) {
+      m_caption(new QLineEdit(this)), m_message(new Label(this)), m_thumbnails(session, thumbnailSize) {
     setAcceptDrops(true);
     setFocusProxy(m_list);
     putProxyFirst(*this);
@@ -44,7 +46,7 @@ ClosingPhotos::ClosingPhotos(RecordSession& session, QWidget* parent)
     m_message->setWordWrap(true);
     auto* add = new QPushButton(tr("Add pho&to…"), this);
     auto* pasteButton = new QPushButton(tr("Paste"), this);
-    pasteButton->setToolTip(tr("Ctrl+V"));
+    setTip(pasteButton, tr("Ctrl+V"));
     auto* grid = new QGridLayout(this);
     grid->addWidget(m_list, 0, 0, 1, 3);
     grid->addWidget(m_place, 1, 0);
@@ -84,10 +86,8 @@ void ClosingPhotos::refresh() {
         }
         auto* item = new QListWidgetItem(QIcon(m_thumbnails.of(what)), text, m_list);
         item->setData(Qt::UserRole, qtText(what.sha256));
-        item->setToolTip(tr("Entry %1, %2, %3 kB. Enter shows it large.")
-                             .arg(seen.entry)
-                             .arg(qtText(seen.person))
-                             .arg((what.size + 999) / 1000));
+        setTip(item, filled(tr("Entry %1, %2, %3 kB. Enter shows it large."), seen.entry, qtText(seen.person),
+                            (what.size + 999) / 1000));
     }
     if (attachments.empty()) {
         say(tr("Drop a photo here, paste one, or add a file."), false);

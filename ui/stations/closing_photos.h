@@ -2,8 +2,8 @@
 #pragma once
 #include <QWidget>
 #include <stations/photo_tools.h>
+#include <text/label.h>
 
-class QLabel;
 class QLineEdit;
 class QListWidget;
 
@@ -38,7 +38,7 @@ private:
     QListWidget* m_list;
     QLineEdit* m_place;
     QLineEdit* m_caption;
-    QLabel* m_message;
+    Label* m_message;
     Thumbnails m_thumbnails;
 };
 

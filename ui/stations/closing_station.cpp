@@ -2,7 +2,6 @@
 #include <stations/closing_station.h>
 
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QTabWidget>
 #include <algorithm>
 #include <session/cautions.h>
@@ -13,11 +12,12 @@
 #include <stations/closing_steps.h>
 #include <stations/station_text.h>
 #include <stations/tab_order.h>
+#include <text/label.h>
 
 namespace caprail {
 
 ClosingStation::ClosingStation(RecordSession& given, QWidget* parent)
-    : StationPanel(given, parent), m_gate(new QLabel(this)), m_steps(new ClosingSteps(given, this)),
+    : StationPanel(given, parent), m_gate(new Label(this)), m_steps(new ClosingSteps(given, this)),
       m_holding(new ChecksView(given, this)), m_tabs(new QTabWidget(this)),
       m_findings(new ClosingFindings(given, this)), m_photos(new ClosingPhotos(given, this)) {
     QFont large = font();
@@ -25,7 +25,7 @@ ClosingStation::ClosingStation(RecordSession& given, QWidget* parent)
     large.setBold(true);
     m_gate->setFont(large);
     m_gate->setWordWrap(true);
-    auto* caution = new QLabel(cautionFor(Station::closing), this);
+    auto* caution = new Label(cautionFor(Station::closing), this);
     caution->setWordWrap(true);
     caution->setForegroundRole(QPalette::PlaceholderText);
     m_holding->setAccessibleName(tr("What holds the closing gate"));

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <stations/station.h>
+#include <text/label.h>
 
-class QLabel;
 class QTabWidget;
 
 namespace caprail {
@@ -28,7 +28,7 @@ public:
     [[nodiscard]] ChecksView* holding() const { return m_holding; }
 
 private:
-    QLabel* m_gate;
+    Label* m_gate;
     ClosingSteps* m_steps;
     ChecksView* m_holding;
     QTabWidget* m_tabs;

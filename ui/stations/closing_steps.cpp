@@ -3,8 +3,6 @@
 
 #include <QDateTime>
 #include <QGridLayout>
-#include <QInputDialog>
-#include <QLabel>
 #include <QLineEdit>
 #include <QLocale>
 #include <QPushButton>
@@ -12,6 +10,8 @@
 #include <session/look.h>
 #include <stations/closing_open_time.h>
 #include <stations/station_text.h>
+#include <text/ask.h>
+#include <text/label.h>
 
 namespace caprail {
 
@@ -21,7 +21,7 @@ QString when(UtcTime time) {
     return QLocale().toString(QDateTime::fromMSecsSinceEpoch(time.milliseconds), QStringLiteral("yyyy-MM-dd HH:mm"));
 }
 
-void ink(QLabel* label, const QColor& colour) {
+void ink(Label* label, const QColor& colour) {
     QPalette palette = label->palette();
     palette.setColor(QPalette::WindowText, colour);
     label->setPalette(palette);
@@ -31,7 +31,7 @@ void ink(QLabel* label, const QColor& colour) {
 
 ClosingSteps::ClosingSteps(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_minutes(new QSpinBox(this)), m_openTime(new OpenTime(this)),
-      m_statement(new QLineEdit(this)), m_sign(new QPushButton(tr("Sign &off"), this)), m_signed(new QLabel(this)),
+      m_statement(new QLineEdit(this)), m_sign(new QPushButton(tr("Sign &off"), this)), m_signed(new Label(this)),
       m_build(new QPushButton(this)) {
     build();
     refresh();
@@ -46,7 +46,7 @@ void ClosingSteps::build() {
     large.setPointSizeF(large.pointSizeF() * 1.25);
     int line = 0;
     for (const auto& entry : allWords<ClosingStep>()) {
-        Row row{new QLabel(this), new QLabel(this), new QPushButton(tr("Done"), this)};
+        Row row{new Label(this), new Label(this), new QPushButton(tr("Done"), this)};
         row.sign->setFont(large);
         row.text->setFont(large);
         row.text->setWordWrap(true);
@@ -166,12 +166,11 @@ void ClosingSteps::signOff() {
 }
 
 void ClosingSteps::beginBuild() {
-    bool isGiven = false;
-    const QString why = QInputDialog::getText(
-        this, tr("New build"), tr("Why is this engine built anew? What was recorded of this build stays readable."),
-        QLineEdit::Normal, {}, &isGiven);
-    if (isGiven) {
-        m_session.append(BuildBegun{m_session.facts().build + 1, coreText(why)});
+    const auto why =
+        askText(this, tr("New build"),
+                tr("Why is this engine built anew? What was recorded of this build stays readable."));
+    if (why) {
+        m_session.append(BuildBegun{m_session.facts().build + 1, coreText(*why)});
     }
 }
 

@@ -3,8 +3,8 @@
 #include <QWidget>
 #include <map>
 #include <session/record_session.h>
+#include <text/label.h>
 
-class QLabel;
 class QLineEdit;
 class QPushButton;
 class QSpinBox;
@@ -30,8 +30,8 @@ public:
 
 private:
     struct Row {
-        QLabel* sign;
-        QLabel* text;
+        Label* sign;
+        Label* text;
         QPushButton* button;
     };
     void build();
@@ -45,7 +45,7 @@ private:
     OpenTime* m_openTime;
     QLineEdit* m_statement;
     QPushButton* m_sign;
-    QLabel* m_signed;
+    Label* m_signed;
     QPushButton* m_build;
 };
 

@@ -4,10 +4,10 @@
 #include <QComboBox>
 #include <QFrame>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QPushButton>
 #include <ledger/band_names.h>
 #include <stations/engine_table.h>
+#include <text/label.h>
 
 namespace caprail {
 
@@ -90,7 +90,7 @@ EngineBands::EngineBands(RecordSession& session, QWidget* parent)
     line->setForegroundRole(QPalette::Mid);
     auto* right = new QVBoxLayout;
     right->addWidget(m_rules);
-    auto* words = new QLabel(
+    auto* words = new Label(
         tr("Guarded: a value counts as in only when it lies in the band with its whole uncertainty. Simple: the value "
            "alone decides. The sheet says which rule was used. A band that is changed makes stale what was judged by "
            "it."),

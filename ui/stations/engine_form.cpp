@@ -4,21 +4,21 @@
 #include <QComboBox>
 #include <QGridLayout>
 #include <QKeyEvent>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <session/look.h>
+#include <text/label.h>
 
 namespace caprail {
 
 EntryForm::EntryForm(const QString& title, const QString& saveLabel, int columns, QWidget* parent)
-    : QWidget(parent), m_grid(new QGridLayout), m_message(new QLabel(this)), m_save(new QPushButton(saveLabel, this)),
+    : QWidget(parent), m_grid(new QGridLayout), m_message(new Label(this)), m_save(new QPushButton(saveLabel, this)),
       m_columns(columns) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(4);
     if (!title.isEmpty()) {
-        auto* heading = new QLabel(title, this);
+        auto* heading = new Label(title, this);
         QFont bold = heading->font();
         bold.setBold(true);
         heading->setFont(bold);
@@ -73,7 +73,7 @@ void EntryForm::addField(const FormField& field, const QStringList& choices) {
         editor = box;
     }
     editor->setAccessibleName(field.label);
-    auto* label = new QLabel(field.label, this);
+    auto* label = new Label(field.label, this);
     label->setBuddy(editor);
     if (field.isWide) {
         m_count += (m_columns - m_count % m_columns) % m_columns;

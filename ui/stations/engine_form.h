@@ -6,10 +6,10 @@
 #include <session/record_session.h>
 #include <stations/engine_fields.h>
 #include <string_view>
+#include <text/label.h>
 
 class QComboBox;
 class QGridLayout;
-class QLabel;
 class QLineEdit;
 class QPushButton;
 
@@ -72,7 +72,7 @@ private:
     void touch();
     [[nodiscard]] QWidget* widget(std::string_view field) const;
     QGridLayout* m_grid;
-    QLabel* m_message;
+    Label* m_message;
     QPushButton* m_save;
     QString m_remark, m_problem;
     int m_columns;

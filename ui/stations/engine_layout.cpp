@@ -3,9 +3,10 @@
 
 #include <QFrame>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <planview/plan_view.h>
 #include <session/girdle_advice.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -44,7 +45,7 @@ EngineLayoutPage::EngineLayoutPage(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session),
       m_engine(new FormFor<EngineDescribed>(session, tr("The engine"), tr("Store &engine"), engineFields(), 1, this)),
       m_layout(new FormFor<LayoutSet>(session, tr("Its bottom end"), tr("Store &layout"), layoutFields(), 2, this)),
-      m_plan(new PlanView(this)), m_advice(new QLabel(this)) {
+      m_plan(new PlanView(this)), m_advice(new Label(this)) {
     auto* left = new QVBoxLayout;
     left->addWidget(m_engine);
     auto* line = new QFrame(this);
@@ -55,7 +56,7 @@ EngineLayoutPage::EngineLayoutPage(RecordSession& session, QWidget* parent)
     left->addWidget(m_layout);
     left->addStretch(1);
     auto* words =
-        new QLabel(tr("The plan as it lies on the stand, drawn from what is typed. Left and right are as seen "
+        new Label(tr("The plan as it lies on the stand, drawn from what is typed. Left and right are as seen "
                       "from the flywheel end with the engine the right way up. Lengths in plan serve the "
                       "drawing and the flushness only."),
                    this);
@@ -67,7 +68,7 @@ EngineLayoutPage::EngineLayoutPage(RecordSession& session, QWidget* parent)
     m_advice->setWordWrap(true);
     m_advice->setAccessibleName(tr("Advice on when to consider a girdle"));
     m_advice->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    m_advice->setToolTip(tr("The figures are set under Edit ▸ Preferences"));
+    setTip(m_advice, tr("The figures are set under Edit ▸ Preferences"));
     right->addWidget(m_advice);
     auto* row = new QHBoxLayout(this);
     row->addLayout(left, 5);

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <stations/engine_form.h>
+#include <text/label.h>
 
-class QLabel;
 
 namespace caprail {
 
@@ -25,7 +25,7 @@ private:
     FormFor<EngineDescribed>* m_engine;
     FormFor<LayoutSet>* m_layout;
     PlanView* m_plan;
-    QLabel* m_advice;
+    Label* m_advice;
 };
 
 } // namespace caprail

@@ -3,7 +3,6 @@
 
 #include <QFrame>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QPushButton>
 #include <session/look.h>
 #include <stations/engine_table.h>

@@ -5,6 +5,7 @@
 #include <QGuiApplication>
 #include <QHeaderView>
 #include <QKeyEvent>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -40,7 +41,7 @@ void PlainTable::show(const std::vector<QStringList>& rows) {
     for (const QStringList& cells : rows) {
         for (int column = 0; column < columnCount(); ++column) {
             auto* cell = new QTableWidgetItem(cells.value(column));
-            cell->setToolTip(cells.value(column));
+            setTip(cell, cells.value(column));
             setItem(row, column, cell);
         }
         ++row;

@@ -7,7 +7,9 @@
 #include <QLocale>
 #include <algorithm>
 #include <ledger/history_line.h>
+#include <session/filled.h>
 #include <session/look.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -117,13 +119,12 @@ QVariant EntriesModel::data(const QModelIndex& index, int role) const {
         return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
     }
     if (role == Qt::ToolTipRole && struckBy == 0 && m_line) {
-        return QString::fromStdString(historyLine(entry.body, m_session.units()));
+        return plainTip(QString::fromStdString(historyLine(entry.body, m_session.units())));
     }
     if (role == Qt::ToolTipRole && struckBy != 0) {
         const Entry& strike = ledger.at(struckBy);
-        return tr("Struck by entry %1 (%2): %3")
-            .arg(struckBy)
-            .arg(QString::fromStdString(strike.person), QString::fromStdString(std::get<Struck>(strike.body).why));
+        return plainTip(filled(tr("Struck by entry %1 (%2): %3"), struckBy, QString::fromStdString(strike.person),
+                               QString::fromStdString(std::get<Struck>(strike.body).why)));
     }
     if (role != Qt::DisplayRole) {
         return {};

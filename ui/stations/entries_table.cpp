@@ -5,11 +5,11 @@
 #include <QContextMenuEvent>
 #include <QGuiApplication>
 #include <QHeaderView>
-#include <QInputDialog>
 #include <QKeyEvent>
 #include <QMenu>
 #include <QPainter>
 #include <stations/entries_model.h>
+#include <text/ask.h>
 #include <utility>
 
 namespace caprail {
@@ -81,13 +81,10 @@ qint64 EntriesTable::selectedEntry() const {
 }
 
 void EntriesTable::askAndStrike(RecordSession& session, qint64 sequence, QWidget* parent) {
-    bool isGiven = false;
-    const QString why =
-        QInputDialog::getText(parent, tr("Strike entry %1").arg(sequence),
-                              tr("Why is entry %1 withdrawn? It stays readable, struck through.").arg(sequence),
-                              QLineEdit::Normal, {}, &isGiven);
-    if (isGiven) {
-        session.strike(sequence, why);
+    const auto why = askText(parent, tr("Strike entry %1").arg(sequence),
+                             tr("Why is entry %1 withdrawn? It stays readable, struck through.").arg(sequence));
+    if (why) {
+        session.strike(sequence, *why);
     }
 }
 

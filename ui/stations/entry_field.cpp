@@ -6,11 +6,12 @@
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QIcon>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPainter>
 #include <QVBoxLayout>
 #include <session/look.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -36,8 +37,8 @@ QIcon enterSign(const QColor& ink) {
 } // namespace
 
 EntryField::EntryField(QWidget* parent)
-    : QWidget(parent), m_title(new QLabel(this)), m_edit(new QLineEdit(this)), m_unit(new QLabel(this)),
-      m_echo(new QLabel(this)), m_enter(m_edit->addAction(enterSign(screenLook().quiet), QLineEdit::TrailingPosition)) {
+    : QWidget(parent), m_title(new Label(this)), m_edit(new QLineEdit(this)), m_unit(new Label(this)),
+      m_echo(new Label(this)), m_enter(m_edit->addAction(enterSign(screenLook().quiet), QLineEdit::TrailingPosition)) {
     // For whoever has no keyboard at hand: a screen reader, dictation, a finger. Not on the way of the Tab key.
     m_enter->setText(tr("Enter this value"));
     connect(m_enter, &QAction::triggered, this, &EntryField::submit);
@@ -80,11 +81,12 @@ void EntryField::setScale(qreal scale) {
 }
 
 QString EntryField::title() const {
-    return m_title->text();
+    return m_titleText;
 }
 
 void EntryField::ask(const QString& title, const QString& unit, Reader reader, Submit submit) {
-    m_title->setText(title);
+    m_titleText = title;
+    m_title->setText(literal(title)); // it has a buddy, and no key
     m_unit->setText(unit);
     m_unit->setVisible(!unit.isEmpty());
     m_edit->setAccessibleName(unit.isEmpty() ? title : title + QStringLiteral(", ") + unit);

@@ -2,10 +2,10 @@
 #pragma once
 #include <QWidget>
 #include <functional>
+#include <text/label.h>
 #include <units/parse.h>
 
 class QAction;
-class QLabel;
 class QLineEdit;
 
 namespace caprail {
@@ -54,10 +54,11 @@ protected:
 
 private:
     void showEcho();
-    QLabel* m_title;
+    Label* m_title;
+    QString m_titleText;
     QLineEdit* m_edit;
-    QLabel* m_unit;
-    QLabel* m_echo;
+    Label* m_unit;
+    Label* m_echo;
     QAction* m_enter; ///< the sign in the field that stands for the Enter key
     Reader m_reader;
     Submit m_submit;

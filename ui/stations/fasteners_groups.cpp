@@ -3,7 +3,6 @@
 
 #include <QComboBox>
 #include <QGridLayout>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
@@ -14,6 +13,8 @@
 #include <stations/engine_table.h>
 #include <stations/fasteners_order.h>
 #include <stations/fasteners_working.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -69,10 +70,10 @@ FastenersGroups::FastenersGroups(RecordSession& session, QWidget* parent)
                                                                    tr("Specified"), tr("Steps"), tr("Who says so")},
                                                                   this)),
       m_form(new FormFor<FastenerGroupSet>(session, tr("A group"), tr("Store &group"), groupFields(), 2, this)),
-      m_warning(new QLabel(this)), m_working(new QPlainTextEdit(this)), m_plan(new PlanView(this)),
+      m_warning(new Label(this)), m_working(new QPlainTextEdit(this)), m_plan(new PlanView(this)),
       m_order(new QPushButton(tr("Set the sequence on the &diagram"), this)),
       m_wrenchLength(smallField(tr("Wrench length"), this)), m_offset(smallField(tr("Extension"), this)),
-      m_angle(smallField(tr("Angle"), this)), m_setting(new QLabel(this)) {
+      m_angle(smallField(tr("Angle"), this)), m_setting(new Label(this)) {
     build();
     refresh();
 }
@@ -86,7 +87,7 @@ void FastenersGroups::build() {
     m_working->setFrameShape(QFrame::NoFrame);
     m_order->setCheckable(true);
     m_order->setAutoDefault(false);
-    m_order->setToolTip(
+    setTip(m_order, 
         tr("Touch the fasteners in the order of tightening (or walk with the arrow keys and press Enter). "
            "Those left out come last, from the centre outwards."));
     m_plan->setMinimumHeight(160);
@@ -97,8 +98,8 @@ void FastenersGroups::build() {
     left->addWidget(m_plan, 3);
     left->addWidget(m_order);
     left->addWidget(m_form);
-    auto* heading = new QLabel(tr("What it comes to"), this);
-    auto* extension = new QLabel(tr("Wrench with an extension (0° straight on, 90° square)"), this);
+    auto* heading = new Label(tr("What it comes to"), this);
+    auto* extension = new Label(tr("Wrench with an extension (0° straight on, 90° square)"), this);
     QFont bold = heading->font();
     bold.setBold(true);
     heading->setFont(bold);

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <stations/engine_form.h>
+#include <text/label.h>
 
-class QLabel;
 class QPlainTextEdit;
 class QPushButton;
 
@@ -37,12 +37,12 @@ private:
     RecordSession& m_session;
     PlainTable* m_table;
     FormFor<FastenerGroupSet>* m_form;
-    QLabel* m_warning;
+    Label* m_warning;
     QPlainTextEdit* m_working;
     PlanView* m_plan;
     QPushButton* m_order;
     QLineEdit *m_wrenchLength, *m_offset, *m_angle;
-    QLabel* m_setting;
+    Label* m_setting;
 };
 
 } // namespace caprail

@@ -3,7 +3,6 @@
 
 #include <QButtonGroup>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QStackedWidget>
 #include <QToolButton>
 #include <algorithm>
@@ -15,6 +14,8 @@
 #include <stations/fasteners_verify.h>
 #include <stations/plan_tools.h>
 #include <stations/station_text.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -67,7 +68,7 @@ QWidget* FastenersStation::buildBar() {
         button->setText(QStringLiteral("%1  %2").arg(i + 1).arg(names[i]));
         button->setCheckable(true);
         button->setShortcut(shortcut);
-        button->setToolTip(shortcut.toString(QKeySequence::NativeText));
+        setTip(button, shortcut.toString(QKeySequence::NativeText));
         button->setAccessibleName(names[i]);
         button->setMinimumSize(104, 34);
         connect(button, &QToolButton::clicked, this, [this, i] { setMode(static_cast<FastenersMode>(i)); });
@@ -82,7 +83,7 @@ QWidget* FastenersStation::buildBar() {
         m_modes[i] = button;
     }
     m_modes[0]->setChecked(true);
-    auto* caution = new QLabel(cautionFor(Station::fasteners), bar);
+    auto* caution = new Label(cautionFor(Station::fasteners), bar);
     caution->setForegroundRole(QPalette::PlaceholderText);
     caution->setWordWrap(true);
     row->addSpacing(10);

@@ -3,7 +3,6 @@
 
 #include <QComboBox>
 #include <QGridLayout>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <algorithm>
@@ -19,6 +18,8 @@
 #include <stations/station_text.h>
 #include <stations/step_keys.h>
 #include <stations/tab_order.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 #include <units/say.h>
 
 namespace caprail {
@@ -27,7 +28,7 @@ FastenersTighten::FastenersTighten(RecordSession& given, QWidget* parent)
     : FastenersPage(given, parent), m_heading(new PlaceHeading(this)), m_field(new EntryField(this)),
       m_kind(new QComboBox(this)),
       m_instrument(new InstrumentBox(given, {InstrumentType::torqueWrench, InstrumentType::stretchGauge}, this)),
-      m_remark(new QLabel(this)), m_group(new QPushButton(this)), m_loose(new QPushButton(tr("&Loosened"), this)),
+      m_remark(new Label(this)), m_group(new QPushButton(this)), m_loose(new QPushButton(tr("&Loosened"), this)),
       m_entries(new EntriesTable(given, this)) {
     build();
 }
@@ -44,7 +45,7 @@ void FastenersTighten::build() {
     m_remark->setWordWrap(true);
     m_loose->setAutoDefault(false);
     m_group->setAutoDefault(false);
-    m_loose->setToolTip(tr("The fastener was let off: what rests on it becomes stale"));
+    setTip(m_loose, tr("The fastener was let off: what rests on it becomes stale"));
     m_entries->setColumnHidden(EntriesModel::person, true);
     m_entries->setFilter([this](const Entry& entry) {
         const auto* tightened = std::get_if<FastenerTightened>(&entry.body);
@@ -130,7 +131,7 @@ void FastenersTighten::refresh(FastenerId selected) {
     m_group->setText(open == 0 ? tr("All %1 stand as specified").arg(list.size())
                                : tr("&All %1 as specified").arg(open));
     m_group->setEnabled(open > 0);
-    m_group->setToolTip(tr("Enters every fastener of this kind that does not stand at its specified value, one entry "
+    setTip(m_group, tr("Enters every fastener of this kind that does not stand at its specified value, one entry "
                            "each, in sequence"));
     m_loose->setEnabled(isKnown && !at->second.isLoose);
     m_field->setEnabled(!list.empty());

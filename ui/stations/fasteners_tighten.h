@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <stations/fasteners_page.h>
+#include <text/label.h>
 
 class QComboBox;
-class QLabel;
 class QPushButton;
 
 namespace caprail {
@@ -41,7 +41,7 @@ private:
     EntryField* m_field;
     QComboBox* m_kind;
     InstrumentBox* m_instrument;
-    QLabel* m_remark;
+    Label* m_remark;
     QPushButton* m_group;
     QPushButton* m_loose;
     EntriesTable* m_entries;

@@ -3,7 +3,6 @@
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
-#include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QProgressBar>
@@ -18,13 +17,15 @@
 #include <stations/station_text.h>
 #include <stations/step_keys.h>
 #include <stations/tab_order.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
 FastenersVerify::FastenersVerify(RecordSession& given, QWidget* parent)
     : FastenersPage(given, parent), m_heading(new PlaceHeading(this)), m_field(new EntryField(this)),
-      m_instrument(new InstrumentBox(given, {InstrumentType::torqueWrench}, this)), m_remark(new QLabel(this)),
-      m_progress(new QProgressBar(this)), m_state(new QLabel(this)), m_stacks(new QPushButton(this)),
+      m_instrument(new InstrumentBox(given, {InstrumentType::torqueWrench}, this)), m_remark(new Label(this)),
+      m_progress(new QProgressBar(this)), m_state(new Label(this)), m_stacks(new QPushButton(this)),
       m_begin(new QPushButton(this)), m_held(new QPushButton(tr("&Held"), this)), m_moved(new QListWidget(this)) {
     build();
 }
@@ -45,7 +46,7 @@ void FastenersVerify::build() {
         button->setFont(large);
         button->setMinimumHeight(42);
     }
-    m_held->setToolTip(tr("H, or Enter with nothing typed"));
+    setTip(m_held, tr("H, or Enter with nothing typed"));
     m_field->lineEdit()->installEventFilter(this);
     new StepKeys(m_field->lineEdit(), [this](int by) { emit stepped(by); });
     connect(m_begin, &QPushButton::clicked, this, &FastenersVerify::begin);
@@ -163,7 +164,7 @@ void FastenersVerify::showMoved() {
         }
         auto* item = new QListWidgetItem(QStringLiteral("↷ ") + words, m_moved);
         item->setForeground(screenLook().out);
-        item->setToolTip(tr("Enter goes to the gap"));
+        setTip(item, tr("Enter goes to the gap"));
         item->setData(Qt::UserRole, fastener.kind == FastenerKind::mainCap
                                         ? qtText(code(Position{fastener.number, fastener.side}))
                                         : QString());

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <stations/fasteners_page.h>
+#include <text/label.h>
 
-class QLabel;
 class QListWidget;
 class QProgressBar;
 class QPushButton;
@@ -48,9 +48,9 @@ private:
     PlaceHeading* m_heading;
     EntryField* m_field;
     InstrumentBox* m_instrument;
-    QLabel* m_remark;
+    Label* m_remark;
     QProgressBar* m_progress;
-    QLabel* m_state;
+    Label* m_state;
     QPushButton* m_stacks;
     QPushButton* m_begin;
     QPushButton* m_held;

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <stations/girdle_actions.h>
 
-#include <QInputDialog>
 #include <QMenu>
 #include <stations/findings.h>
 #include <stations/girdle_take_over.h>
 #include <stations/station_text.h>
+#include <text/ask.h>
 
 namespace caprail {
 
@@ -58,22 +58,16 @@ void GirdleActions::takeApart() {
 }
 
 void GirdleActions::changePart(Part part, const QString& question) {
-    bool isGiven = false;
-    const QString what =
-        QInputDialog::getText(this, capitalised(qtShown(part)), question, QLineEdit::Normal, {}, &isGiven);
-    if (isGiven) {
+    if (const auto what = askText(this, capitalised(qtShown(part)), question)) {
         const std::string place = part == Part::nutAndWasher ? code(m_position) : std::string();
-        m_session.append(PartChanged{part, place, coreText(what)});
+        m_session.append(PartChanged{part, place, coreText(*what)});
     }
 }
 
 void GirdleActions::openFinding() {
-    bool isGiven = false;
-    const QString seen =
-        QInputDialog::getText(this, tr("Finding"), tr("What was seen at %1?").arg(qtText(describe(m_position))),
-                              QLineEdit::Normal, {}, &isGiven);
-    if (isGiven) {
-        m_session.append(FindingOpened{nextFinding(m_session.facts()), code(m_position), coreText(seen)});
+    const auto seen = askText(this, tr("Finding"), tr("What was seen at %1?").arg(qtText(describe(m_position))));
+    if (seen) {
+        m_session.append(FindingOpened{nextFinding(m_session.facts()), code(m_position), coreText(*seen)});
     }
 }
 

@@ -3,8 +3,6 @@
 
 #include <QHBoxLayout>
 #include <QHeaderView>
-#include <QInputDialog>
-#include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
 #include <QPushButton>
@@ -24,6 +22,8 @@
 #include <stations/station_text.h>
 #include <stations/step_keys.h>
 #include <stations/tab_order.h>
+#include <text/ask.h>
+#include <text/label.h>
 
 namespace caprail {
 
@@ -38,7 +38,7 @@ QString orderKey(std::size_t places) {
 GirdleGaps::GirdleGaps(RecordSession& given, QWidget* parent)
     : GirdlePage(given, parent), m_heading(new PlaceHeading(this)), m_field(new EntryField(this)),
       m_pass(new QSpinBox(this)), m_instrument(new InstrumentBox(given, {InstrumentType::feelerGauge}, this)),
-      m_orderText(new QLabel(this)), m_next(new QLabel(this)), m_entries(new EntriesTable(given, this)),
+      m_orderText(new Label(this)), m_next(new Label(this)), m_entries(new EntriesTable(given, this)),
       m_checks(new ChecksView(given, this)) {
     build();
     followLayout();
@@ -186,19 +186,17 @@ void GirdleGaps::editOrder() {
     }
     const QString capByCap = passOrderText(passOrder(*facts().layout, PassOrder::capByCap));
     const QString sideBySide = passOrderText(passOrder(*facts().layout, PassOrder::sideBySide));
-    bool isGiven = false;
-    QString text =
-        QInputDialog::getItem(this, tr("Order of the pass"), tr("Choose an order, or type one: every place once."),
-                              {passOrderText(m_order), capByCap, sideBySide}, 0, true, &isGiven);
-    while (isGiven) {
-        if (auto order = parsePassOrder(text, *facts().layout)) {
+    auto text = askChoice(this, tr("Order of the pass"), tr("Choose an order, or type one: every place once."),
+                          {passOrderText(m_order), capByCap, sideBySide}, 0, true);
+    while (text) {
+        if (auto order = parsePassOrder(*text, *facts().layout)) {
             m_order = std::move(*order);
             QSettings().setValue(orderKey(m_order.size()), passOrderText(m_order));
             refresh(m_position);
             return;
         } else {
-            text = QInputDialog::getItem(this, tr("Order of the pass"), qtText(order.error().sentence),
-                                         {text, capByCap, sideBySide}, 0, true, &isGiven);
+            text = askChoice(this, tr("Order of the pass"), qtText(order.error().sentence),
+                             {*text, capByCap, sideBySide}, 0, true);
         }
     }
 }

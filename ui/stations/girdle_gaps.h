@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <stations/girdle_page.h>
+#include <text/label.h>
 
-class QLabel;
 class QPushButton;
 class QSpinBox;
 
@@ -42,8 +42,8 @@ private:
     EntryField* m_field;
     QSpinBox* m_pass;
     InstrumentBox* m_instrument;
-    QLabel* m_orderText;
-    QLabel* m_next;
+    Label* m_orderText;
+    Label* m_next;
     EntriesTable* m_entries;
     ChecksView* m_checks;
 };

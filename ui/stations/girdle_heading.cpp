@@ -2,13 +2,14 @@
 #include <stations/girdle_heading.h>
 
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QToolButton>
+#include <text/label.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
 PlaceHeading::PlaceHeading(QWidget* parent)
-    : QWidget(parent), m_place(new QLabel(this)), m_figure(new QLabel(this)), m_words(new QLabel(this)),
+    : QWidget(parent), m_place(new Label(this)), m_figure(new Label(this)), m_words(new Label(this)),
       m_why(new QToolButton(this)) {
     QFont place = font(); // that of the figures on the diagram
     place.setPointSizeF(place.pointSizeF() * 1.3);
@@ -34,7 +35,7 @@ PlaceHeading::PlaceHeading(QWidget* parent)
     line->addWidget(m_why, 0, Qt::AlignTop);
     column->addLayout(line);
     m_why->setText(tr("Why ±?"));
-    m_why->setToolTip(tr("The uncertainty of this figure, source by source"));
+    setTip(m_why, tr("The uncertainty of this figure, source by source"));
     m_why->setAccessibleName(m_why->toolTip());
     m_why->hide();
     connect(m_why, &QToolButton::clicked, this, &PlaceHeading::whyAsked);

@@ -2,8 +2,8 @@
 #pragma once
 #include <QWidget>
 #include <session/look.h>
+#include <text/label.h>
 
-class QLabel;
 class QToolButton;
 
 namespace caprail {
@@ -23,9 +23,9 @@ signals:
     void whyAsked();
 
 private:
-    QLabel* m_place;
-    QLabel* m_figure;
-    QLabel* m_words;
+    Label* m_place;
+    Label* m_figure;
+    Label* m_words;
     QToolButton* m_why;
 };
 

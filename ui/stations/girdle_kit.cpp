@@ -3,18 +3,20 @@
 
 #include <QFormLayout>
 #include <QHeaderView>
-#include <QInputDialog>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTableWidget>
 #include <algorithm>
+#include <session/filled.h>
 #include <session/look.h>
 #include <stations/entry_field.h>
 #include <stations/girdle_kit_text.h>
 #include <stations/instrument_box.h>
 #include <stations/station_text.h>
 #include <stations/step_keys.h>
+#include <text/ask.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -23,7 +25,7 @@ enum Column { name, marked, measured, readings, off, where, columns };
 } // namespace
 
 GirdleKit::GirdleKit(RecordSession& session, QWidget* parent)
-    : QWidget(parent), m_session(session), m_table(new QTableWidget(this)), m_summary(new QLabel(this)),
+    : QWidget(parent), m_session(session), m_table(new QTableWidget(this)), m_summary(new Label(this)),
       m_add(new EntryField(this)), m_bag(new QLineEdit(this)), m_measure(new EntryField(this)),
       m_instrument(new InstrumentBox(session, {InstrumentType::micrometer}, this)), m_aside(new QPushButton(this)) {
     build();
@@ -62,13 +64,13 @@ void GirdleKit::build() {
     column->addSpacing(8);
     column->addWidget(m_measure);
     auto* micrometer = new QFormLayout;
-    micrometer->addRow(tr("Micrometer"), m_instrument);
+    addRow(micrometer, tr("Micrometer"), m_instrument);
     column->addLayout(micrometer);
     column->addWidget(m_aside, 0, Qt::AlignLeft);
     column->addSpacing(12);
     column->addWidget(m_add);
     auto* bag = new QFormLayout;
-    bag->addRow(tr("Bag"), m_bag);
+    addRow(bag, tr("Bag"), m_bag);
     column->addLayout(bag);
     column->addStretch(1);
     auto* row = new QHBoxLayout(this);
@@ -193,10 +195,8 @@ void GirdleKit::askToAdd() {
                 if (shims.size() > 1) {
                     names += QStringLiteral(" – ") + qtText(shims.back().shim);
                 }
-                return tr("%1: %2 of %3")
-                    .arg(names)
-                    .arg(shims.size())
-                    .arg(qtText(format(shims.front().marked.value, m_session.units())));
+                return filled(tr("%1: %2 of %3"), names, shims.size(),
+                              qtText(format(shims.front().marked.value, m_session.units())));
             });
         },
         [this, read](const QString& text) -> Result<void> {
@@ -220,9 +220,8 @@ void GirdleKit::askToMeasure() {
         return parseShimReading(text, m_session.units(), m_session.facts(), shim);
     };
     const QString title = at == shims.end() ? tr("Measure: a shim's name, then its thickness")
-                                            : tr("Measure %1, reading %2 (or a shim's name first)")
-                                                  .arg(qtText(shim))
-                                                  .arg(at->second.readings.size() + 1);
+                                            : filled(tr("Measure %1, reading %2 (or a shim's name first)"),
+                                                     qtText(shim), at->second.readings.size() + 1);
     m_measure->ask(
         title, QString::fromUtf8(symbol(m_session.units().length)),
         [this, read](const QString& text) {
@@ -245,8 +244,8 @@ void GirdleKit::askToMeasure() {
             return {};
         });
     const bool isAside = at != shims.end() && at->second.isSetAside;
-    m_aside->setText(isAside ? tr("Take %1 back into the kit").arg(qtText(shim))
-                             : tr("Set %1 aside…").arg(qtText(shim)));
+    m_aside->setText(isAside ? tr("Take %1 back into the kit").arg(literal(qtText(shim)))
+                             : tr("Set %1 aside…").arg(literal(qtText(shim))));
     m_aside->setVisible(at != shims.end());
 }
 
@@ -260,11 +259,8 @@ void GirdleKit::setAside() {
         m_session.append(ShimSetAside{shim, false, {}});
         return;
     }
-    bool isGiven = false;
-    const QString why = QInputDialog::getText(this, tr("Set aside"), tr("Why is %1 set aside?").arg(qtText(shim)),
-                                              QLineEdit::Normal, {}, &isGiven);
-    if (isGiven) {
-        m_session.append(ShimSetAside{shim, true, coreText(why)});
+    if (const auto why = askText(this, tr("Set aside"), tr("Why is %1 set aside?").arg(qtText(shim)))) {
+        m_session.append(ShimSetAside{shim, true, coreText(*why)});
     }
 }
 

@@ -2,9 +2,9 @@
 #pragma once
 #include <QWidget>
 #include <session/record_session.h>
+#include <text/label.h>
 
 class QCheckBox;
-class QLabel;
 class QLineEdit;
 class QTableWidget;
 class QPushButton;
@@ -40,7 +40,7 @@ private:
     [[nodiscard]] QString summary() const;
     RecordSession& m_session;
     QTableWidget* m_table;
-    QLabel* m_summary;
+    Label* m_summary;
     EntryField* m_add;
     QLineEdit* m_bag;
     EntryField* m_measure;

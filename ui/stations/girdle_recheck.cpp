@@ -4,7 +4,6 @@
 #include <QAccessibleWidget>
 #include <QFormLayout>
 #include <QKeyEvent>
-#include <QLabel>
 #include <QPushButton>
 #include <algorithm>
 #include <session/plan_runner.h>
@@ -15,6 +14,8 @@
 #include <stations/girdle_words.h>
 #include <stations/instrument_box.h>
 #include <stations/station_text.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -51,8 +52,8 @@ QAccessibleInterface* accessibleRecheck(const QString&, QObject* object) {
 } // namespace
 
 GirdleRecheck::GirdleRecheck(RecordSession& given, QWidget* parent)
-    : GirdlePage(given, parent), m_heading(new PlaceHeading(this)), m_expected(new QLabel(this)),
-      m_flushness(new QLabel(this)), m_instrument(new InstrumentBox(given, {InstrumentType::straightedge}, this)),
+    : GirdlePage(given, parent), m_heading(new PlaceHeading(this)), m_expected(new Label(this)),
+      m_flushness(new Label(this)), m_instrument(new InstrumentBox(given, {InstrumentType::straightedge}, this)),
       m_entries(new EntriesTable(given, this)), m_checks(new ChecksView(given, this)) {
     static const bool isInstalled = [] {
         QAccessible::installFactory(accessibleRecheck);
@@ -91,7 +92,7 @@ void GirdleRecheck::build() {
         answers->addWidget(button, 1);
     }
     auto* form = new QFormLayout;
-    form->addRow(tr("Straightedge"), m_instrument);
+    addRow(form, tr("Straightedge"), m_instrument);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_heading);

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <stations/girdle_page.h>
+#include <text/label.h>
 
-class QLabel;
 class QPushButton;
 
 namespace caprail {
@@ -31,8 +31,8 @@ private:
     [[nodiscard]] Position next() const;
     Position m_position;
     PlaceHeading* m_heading;
-    QLabel* m_expected;
-    QLabel* m_flushness;
+    Label* m_expected;
+    Label* m_flushness;
     InstrumentBox* m_instrument;
     std::vector<QPushButton*> m_buttons;
     EntriesTable* m_entries;

@@ -3,8 +3,6 @@
 
 #include <QComboBox>
 #include <QFormLayout>
-#include <QInputDialog>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <algorithm>
@@ -18,6 +16,9 @@
 #include <stations/station_text.h>
 #include <stations/step_keys.h>
 #include <stations/tab_order.h>
+#include <text/ask.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -34,17 +35,17 @@ QString namesOf(const std::vector<std::string>& shims) {
 } // namespace
 
 GirdleStacks::GirdleStacks(RecordSession& given, PlanRunner& runner, QWidget* parent)
-    : GirdlePage(given, parent), m_runner(runner), m_plan(new QLabel(this)), m_unmet(new QLabel(this)),
-      m_built(new QLabel(this)), m_takeOver(new QPushButton(tr("&Take the plan over"), this)),
+    : GirdlePage(given, parent), m_runner(runner), m_plan(new Label(this)), m_unmet(new Label(this)),
+      m_built(new Label(this)), m_takeOver(new QPushButton(tr("&Take the plan over"), this)),
       m_objective(new QComboBox(this)), m_heading(new PlaceHeading(this)), m_field(new EntryField(this)),
       m_pin(new QPushButton(this)), m_confirm(new QPushButton(tr("&Confirm this stack"), this)),
       m_aside(new QPushButton(tr("Set a shim &aside…"), this)), m_checks(new ChecksView(given, this)),
-      m_flushness(new QLabel(this)) {
+      m_flushness(new Label(this)) {
     build();
 }
 
 void GirdleStacks::build() {
-    for (QLabel* label : {m_plan, m_unmet, m_built, m_flushness}) {
+    for (Label* label : {m_plan, m_unmet, m_built, m_flushness}) {
         label->setWordWrap(true);
         label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     }
@@ -70,7 +71,7 @@ void GirdleStacks::build() {
     });
 
     auto* aim = new QFormLayout;
-    aim->addRow(tr("After fewest shims"), m_objective);
+    addRow(aim, tr("After fewest shims"), m_objective);
     auto* buttons = new QHBoxLayout;
     buttons->addWidget(m_pin);
     buttons->addWidget(m_confirm);
@@ -121,7 +122,7 @@ void GirdleStacks::refreshPlan() {
     m_unmet->setPalette(palette);
     const std::size_t changes = hasPlan ? takeOver(*outcome->plan, facts(), assessment()).size() : 0;
     m_takeOver->setEnabled(changes > 0);
-    m_takeOver->setToolTip(tr("Enters the stacks of the plan as built; lay them on as drawn."));
+    setTip(m_takeOver, tr("Enters the stacks of the plan as built; lay them on as drawn."));
     QString built;
     if (hasPlan && !facts().stacks.empty()) {
         const auto comparison = compareWithBest(outcome->request, *outcome->plan, builtStacks(facts(), *outcome->plan));
@@ -153,7 +154,7 @@ void GirdleStacks::refreshPlace() {
     m_heading->setAskable(stack != assessment().stacks.end() && stack->second.residual.has_value());
     const bool isPinned = facts().pins.contains(m_position);
     m_pin->setText(isPinned ? tr("Un&pin") : tr("&Pin"));
-    m_pin->setToolTip(tr("The plan keeps a pinned stack as it is and plans the rest around it."));
+    setTip(m_pin, tr("The plan keeps a pinned stack as it is and plans the rest around it."));
     m_pin->setEnabled(isPinned || plan != nullptr || built != facts().stacks.end());
     m_confirm->setEnabled(built != facts().stacks.end());
     m_aside->setEnabled(plan != nullptr && !plan->shims.empty());
@@ -242,16 +243,13 @@ void GirdleStacks::setAsideFromStack() {
     for (const std::string& shim : plan->shims) {
         names << qtText(shim);
     }
-    bool isGiven = false;
-    const QString shim = QInputDialog::getItem(this, tr("Set aside"), tr("Which shim shall the plan do without?"),
-                                               names, 0, false, &isGiven);
-    if (!isGiven) {
+    const auto shim =
+        askChoice(this, tr("Set aside"), tr("Which shim shall the plan do without?"), names, 0, false);
+    if (!shim) {
         return;
     }
-    const QString why = QInputDialog::getText(this, tr("Set aside"), tr("Why is %1 set aside?").arg(shim),
-                                              QLineEdit::Normal, {}, &isGiven);
-    if (isGiven) {
-        session().append(ShimSetAside{coreText(shim), true, coreText(why)});
+    if (const auto why = askText(this, tr("Set aside"), tr("Why is %1 set aside?").arg(*shim))) {
+        session().append(ShimSetAside{coreText(*shim), true, coreText(*why)});
     }
 }
 

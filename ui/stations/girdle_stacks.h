@@ -2,9 +2,9 @@
 #pragma once
 #include <session/plan_runner.h>
 #include <stations/girdle_page.h>
+#include <text/label.h>
 
 class QComboBox;
-class QLabel;
 class QPushButton;
 
 namespace caprail {
@@ -41,9 +41,9 @@ private:
     void setObjective(int index);
     PlanRunner& m_runner;
     Position m_position;
-    QLabel* m_plan;
-    QLabel* m_unmet;
-    QLabel* m_built;
+    Label* m_plan;
+    Label* m_unmet;
+    Label* m_built;
     QPushButton* m_takeOver;
     QComboBox* m_objective;
     PlaceHeading* m_heading;
@@ -52,7 +52,7 @@ private:
     QPushButton* m_confirm;
     QPushButton* m_aside;
     ChecksView* m_checks;
-    QLabel* m_flushness;
+    Label* m_flushness;
 };
 
 } // namespace caprail

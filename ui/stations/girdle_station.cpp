@@ -3,7 +3,6 @@
 
 #include <QButtonGroup>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QToolButton>
 #include <algorithm>
 #include <charts/spread_chart.h>
@@ -19,12 +18,14 @@
 #include <stations/panel_stack.h>
 #include <stations/plan_tools.h>
 #include <stations/station_text.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
 GirdleStation::GirdleStation(RecordSession& given, QWidget* parent)
     : StationPanel(given, parent), m_plan(new PlanView(this)), m_tools(new PlanTools(m_plan, this)),
-      m_actions(new GirdleActions(given, this)), m_survey(new QLabel(this)), m_chart(new SpreadChart(this)),
+      m_actions(new GirdleActions(given, this)), m_survey(new Label(this)), m_chart(new SpreadChart(this)),
       m_board(new GirdleBoard(this)), m_gaps(new GirdleGaps(given, this)),
       m_stacks(new GirdleStacks(given, m_runner, this)), m_body(new PanelStack(this)), m_left(new PanelStack(this)),
       m_right(new PanelStack(this)) {
@@ -92,7 +93,7 @@ QWidget* GirdleStation::buildBar() {
         button->setText(QStringLiteral("%1  %2").arg(i + 1).arg(names[i]));
         button->setCheckable(true);
         button->setShortcut(shortcut);
-        button->setToolTip(shortcut.toString(QKeySequence::NativeText));
+        setTip(button, shortcut.toString(QKeySequence::NativeText));
         button->setAccessibleName(names[i]);
         button->setMinimumSize(104, 34);
         connect(button, &QToolButton::clicked, this, [this, i] { setMode(static_cast<GirdleMode>(i)); });
@@ -100,7 +101,7 @@ QWidget* GirdleStation::buildBar() {
         row->addWidget(button);
         m_modes[i] = button;
     }
-    auto* caution = new QLabel(cautionFor(Station::girdle), bar);
+    auto* caution = new Label(cautionFor(Station::girdle), bar);
     caution->setForegroundRole(QPalette::PlaceholderText);
     caution->setWordWrap(true);
     row->addSpacing(10);

@@ -4,8 +4,8 @@
 #include <session/plan_runner.h>
 #include <stations/girdle_diagram.h>
 #include <stations/station.h>
+#include <text/label.h>
 
-class QLabel;
 class QStackedWidget;
 class QToolButton;
 
@@ -67,7 +67,7 @@ private:
     PlanView* m_plan;
     PlanTools* m_tools;
     GirdleActions* m_actions;
-    QLabel* m_survey;
+    Label* m_survey;
     SpreadChart* m_chart;
     GirdleBoard* m_board;
     GirdleGaps* m_gaps;

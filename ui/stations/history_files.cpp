@@ -3,7 +3,6 @@
 
 #include <QCoreApplication>
 #include <QFileDialog>
-#include <QMessageBox>
 #include <QPainter>
 #include <QPrinter>
 #include <algorithm>
@@ -11,6 +10,7 @@
 #include <stations/station_text.h>
 #include <store/output_file.h>
 #include <store/path_text.h>
+#include <text/ask.h>
 
 namespace caprail {
 
@@ -31,7 +31,7 @@ void saveAsTable(QWidget* parent, const QString& suggestedName, const QByteArray
     // The dialog asked before an earlier table is replaced; what is no text is not replaced all the same.
     const std::string_view table(bytes.constData(), static_cast<std::size_t>(bytes.size()));
     if (const auto written = writeOutput(pathBytes(path), OutputSort::text, true, table); !written) {
-        QMessageBox::warning(parent, HistoryFilesText::tr("Export"), qtText(written.error().sentence));
+        warn(parent, HistoryFilesText::tr("Export"), qtText(written.error().sentence));
     }
 }
 

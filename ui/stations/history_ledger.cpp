@@ -4,7 +4,6 @@
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QHeaderView>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <ledger/history_line.h>
@@ -13,6 +12,8 @@
 #include <stations/history_files.h>
 #include <stations/history_rounds.h>
 #include <stations/station_text.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 #include <units/say.h>
 
 namespace caprail {
@@ -39,7 +40,7 @@ void refill(QComboBox* box, const QString& any, const std::vector<std::pair<QStr
 
 HistoryLedger::HistoryLedger(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_search(new QLineEdit(this)), m_kind(new QComboBox(this)),
-      m_person(new QComboBox(this)), m_state(new QComboBox(this)), m_count(new QLabel(this)),
+      m_person(new QComboBox(this)), m_state(new QComboBox(this)), m_count(new Label(this)),
       m_table(new EntriesTable(session, this)) {
     m_search->setPlaceholderText(tr("Find in the record: 3R, S014, 57.5, a name …"));
     m_search->setClearButtonEnabled(true);
@@ -56,8 +57,8 @@ HistoryLedger::HistoryLedger(RecordSession& session, QWidget* parent)
 
     auto* strike = new QPushButton(tr("Stri&ke…"), this);
     auto* csv = new QPushButton(tr("E&xport…"), this);
-    strike->setToolTip(tr("Withdraw the selected entry, with a reason (Delete)"));
-    csv->setToolTip(tr("What is shown, as a table for a spreadsheet"));
+    setTip(strike, tr("Withdraw the selected entry, with a reason (Delete)"));
+    setTip(csv, tr("What is shown, as a table for a spreadsheet"));
     auto* bar = new QHBoxLayout;
     bar->addWidget(m_search, 1);
     bar->addWidget(m_kind);

@@ -4,9 +4,9 @@
 #include <optional>
 #include <session/record_session.h>
 #include <set>
+#include <text/label.h>
 
 class QComboBox;
-class QLabel;
 class QLineEdit;
 
 namespace caprail {
@@ -41,7 +41,7 @@ private:
     QComboBox* m_kind;
     QComboBox* m_person;
     QComboBox* m_state;
-    QLabel* m_count;
+    Label* m_count;
     EntriesTable* m_table;
     QString m_wanted; ///< what is searched for, lower case
     std::optional<std::size_t> m_wantedKind;

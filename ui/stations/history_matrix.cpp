@@ -4,6 +4,7 @@
 #include <QFont>
 #include <session/look.h>
 #include <stations/station_text.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -43,6 +44,7 @@ QVariant HistoryMatrix::data(const QModelIndex& index, int role) const {
     case Qt::DisplayRole:
         return cellText(*cell, m_units);
     case Qt::ToolTipRole:
+        return plainTip(cellStory(*cell, m_units));
     case Qt::AccessibleTextRole:
         return cellStory(*cell, m_units);
     case Qt::TextAlignmentRole:
@@ -81,10 +83,11 @@ QVariant HistoryMatrix::headerData(int section, Qt::Orientation orientation, int
         return round.isStruck ? QStringLiteral("[%1]").arg(name) : name;
     }
     if (role == Qt::ToolTipRole) {
-        return tr("Round %1, begun %2 by %3 with %4%5")
-            .arg(round.name(m_history->hasBuilds), qtText(format(round.begun).substr(0, 10)), qtText(round.person),
-                 round.instrument.empty() ? tr("no instrument named") : qtText(round.instrument),
-                 round.isStruck ? tr("; struck") : QString());
+        return plainTip(
+            tr("Round %1, begun %2 by %3 with %4%5")
+                .arg(round.name(m_history->hasBuilds), qtText(format(round.begun).substr(0, 10)), qtText(round.person),
+                     round.instrument.empty() ? tr("no instrument named") : qtText(round.instrument),
+                     round.isStruck ? tr("; struck") : QString()));
     }
     return {};
 }

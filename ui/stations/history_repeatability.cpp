@@ -5,18 +5,20 @@
 #include <QElapsedTimer>
 #include <QHBoxLayout>
 #include <QHeaderView>
-#include <QLabel>
 #include <cmath>
+#include <session/filled.h>
 #include <set>
 #include <stations/engine_table.h>
 #include <stations/station_text.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
 namespace {
 
-QLabel* heading(const QString& text, QWidget* parent) {
-    auto* label = new QLabel(text, parent);
+Label* heading(const QString& text, QWidget* parent) {
+    auto* label = new Label(text, parent);
     QFont bold = label->font();
     bold.setBold(true);
     label->setFont(bold);
@@ -31,7 +33,7 @@ HistoryRepeatability::HistoryRepeatability(RecordSession& session, QWidget* pare
                               {tr("What"), tr("Person"), tr("Instrument"), tr("Readings"), tr("Places read twice"),
                                tr("s of one reading"), tr("Degrees of freedom")},
                               this)),
-      m_quantity(new QComboBox(this)), m_words(new QLabel(this)),
+      m_quantity(new QComboBox(this)), m_words(new Label(this)),
       m_split(
           new PlainTable(tr("Where the scatter comes from"), {tr("Source"), tr("s"), tr("Share of variance")}, this)),
       m_counts(new PlainTable(tr("Who has read which place how often"), {tr("Place")}, this)) {
@@ -48,7 +50,7 @@ void HistoryRepeatability::build() {
     nameBox(*m_quantity, tr("Study of which readings"));
     m_words->setWordWrap(true);
     m_words->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    m_counts->setToolTip(tr("Enter goes to the place, to read it again"));
+    setTip(m_counts, tr("Enter goes to the place, to read it again"));
     connect(m_quantity, &QComboBox::activated, this, &HistoryRepeatability::showStudy);
     connect(m_counts, &PlainTable::keyActivated, this, &HistoryRepeatability::goTo);
     auto* choose = new QHBoxLayout;
@@ -125,11 +127,8 @@ void HistoryRepeatability::showStudy() {
         for (const std::string& person : crossed.people) {
             names << qtText(person);
         }
-        m_words->setText(tr("%1 · %2 places · %3 passes. %4")
-                             .arg(names.join(QStringLiteral(", ")))
-                             .arg(crossed.places.size())
-                             .arg(crossed.passes)
-                             .arg(qtText(study->sentence)));
+        m_words->setText(filled(tr("%1 · %2 places · %3 passes. %4"), names.join(QStringLiteral(", ")),
+                                crossed.places.size(), crossed.passes, qtText(study->sentence)));
         const auto add = [&](const QString& source, double s) {
             const double share = study->total > 0 ? 100 * s * s / (study->total * study->total) : 0;
             rows.push_back({source, qtText(formatSpread(s, units)), tr("%1 %").arg(share, 0, 'f', 1)});

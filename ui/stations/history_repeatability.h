@@ -4,9 +4,9 @@
 #include <QWidget>
 #include <assessment/repeatability.h>
 #include <session/record_session.h>
+#include <text/label.h>
 
 class QComboBox;
-class QLabel;
 
 namespace caprail {
 
@@ -39,7 +39,7 @@ private:
     QTimer m_timer;
     PlainTable* m_pooled;
     QComboBox* m_quantity;
-    QLabel* m_words;
+    Label* m_words;
     PlainTable* m_split;
     PlainTable* m_counts;
 };

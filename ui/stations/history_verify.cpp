@@ -4,7 +4,6 @@
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QHeaderView>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPrintPreviewDialog>
 #include <QPrinter>
@@ -18,6 +17,8 @@
 #include <stations/history_files.h>
 #include <stations/history_matrix.h>
 #include <stations/station_text.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -26,7 +27,7 @@ namespace {
 QComboBox* choiceBox(const QString& name, QWidget* parent) {
     auto* box = new QComboBox(parent);
     box->setAccessibleName(name);
-    box->setToolTip(name);
+    setTip(box, name);
     box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     return box;
 }
@@ -63,7 +64,7 @@ HistoryVerify::HistoryVerify(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_cap(choiceBox(tr("Which fasteners"), this)),
       m_person(choiceBox(tr("Person"), this)), m_wrench(choiceBox(tr("Wrench"), this)),
       m_outcome(choiceBox(tr("Outcome"), this)), m_order(choiceBox(tr("Order of the rows"), this)),
-      m_from(dayEdit(tr("from day"), this)), m_to(dayEdit(tr("to day"), this)), m_count(new QLabel(this)),
+      m_from(dayEdit(tr("from day"), this)), m_to(dayEdit(tr("to day"), this)), m_count(new Label(this)),
       m_matrix(new QTableView(this)), m_model(new HistoryMatrix(this)), m_chart(new VerifyHistoryChart(this)),
       m_review(new QTabWidget(this)),
       m_places(new PlainTable(tr("Movements by place"), {tr("Place"), tr("Moved"), tr("Pulled"), tr("Largest")}, this)),
@@ -73,7 +74,7 @@ HistoryVerify::HistoryVerify(RecordSession& session, QWidget* parent)
           new PlainTable(tr("Movements by person"), {tr("Person"), tr("Moved"), tr("Pulled"), tr("Largest")}, this)),
       m_perRound(
           new PlainTable(tr("Movements by round"), {tr("Round"), tr("Moved"), tr("Pulled"), tr("Largest")}, this)),
-      m_trend(new QLabel(this)) {
+      m_trend(new Label(this)) {
     build();
 }
 

@@ -3,9 +3,9 @@
 #include <QWidget>
 #include <session/record_session.h>
 #include <stations/history_rounds.h>
+#include <text/label.h>
 
 class QComboBox;
-class QLabel;
 class QLineEdit;
 class QTableView;
 class QTabWidget;
@@ -52,13 +52,13 @@ private:
     RoundSight m_sight;
     QComboBox *m_cap, *m_person, *m_wrench, *m_outcome, *m_order;
     QLineEdit *m_from, *m_to;
-    QLabel* m_count;
+    Label* m_count;
     QTableView* m_matrix;
     HistoryMatrix* m_model;
     VerifyHistoryChart* m_chart;
     QTabWidget* m_review;
     PlainTable *m_places, *m_wrenches, *m_people, *m_perRound;
-    QLabel* m_trend;
+    Label* m_trend;
 };
 
 } // namespace caprail

@@ -5,7 +5,6 @@
 #include <QDialog>
 #include <QFileDialog>
 #include <QImage>
-#include <QLabel>
 #include <QMimeData>
 #include <QScreen>
 #include <QUrl>
@@ -16,6 +15,8 @@
 #include <store/defences.h>
 #include <store/path_text.h>
 #include <store/read_file.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -126,9 +127,10 @@ Result<void> showPhoto(RecordSession& session, const AttachmentAdded& photo, QWi
         return tl::unexpected(bytes.error());
     }
     QDialog dialog(parent);
-    dialog.setWindowTitle(qtText(photo.caption.empty() ? photo.fileName : photo.caption));
-    auto* picture = new QLabel(&dialog);
-    picture->setAccessibleName(dialog.windowTitle());
+    const QString name = qtText(photo.caption.empty() ? photo.fileName : photo.caption);
+    dialog.setWindowTitle(literalTitle(name));
+    auto* picture = new Label(&dialog);
+    picture->setAccessibleName(name);
     picture->setPixmap(pixmapOf(*bytes).scaled(parent->screen()->availableSize() * 0.8, Qt::KeepAspectRatio,
                                                Qt::SmoothTransformation));
     (new QVBoxLayout(&dialog))->addWidget(picture);

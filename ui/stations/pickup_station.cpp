@@ -2,8 +2,6 @@
 #include <stations/pickup_station.h>
 
 #include <QFormLayout>
-#include <QInputDialog>
-#include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
@@ -23,14 +21,17 @@
 #include <stations/station_text.h>
 #include <stations/step_keys.h>
 #include <stations/tab_order.h>
+#include <text/ask.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
 PickupStation::PickupStation(RecordSession& given, QWidget* parent)
     : StationPanel(given, parent), m_section(new PickupSectionView(this)), m_terms(new QListWidget(this)),
-      m_how(new QLabel(this)), m_field(new EntryField(this)),
+      m_how(new Label(this)), m_field(new EntryField(this)),
       m_instrument(new InstrumentBox(given, {InstrumentType::depthGauge, InstrumentType::calliper}, this)),
-      m_clearance(new QLabel(this)), m_verdict(new QLabel(this)), m_advice(new QLabel(this)),
+      m_clearance(new Label(this)), m_verdict(new Label(this)), m_advice(new Label(this)),
       m_change(new QPushButton(this)), m_why(new QPushButton(tr("Why ±?"), this)),
       m_entries(new EntriesTable(given, this)) {
     build();
@@ -50,14 +51,14 @@ void PickupStation::build() {
             choose(allWords<PickupTerm>()[static_cast<std::size_t>(row)].value);
         }
     });
-    for (QLabel* label : {m_how, m_verdict, m_advice}) {
+    for (Label* label : {m_how, m_verdict, m_advice}) {
         label->setWordWrap(true);
     }
     QFont large = font();
     large.setPointSizeF(large.pointSizeF() * 2.6);
     m_clearance->setFont(large);
     m_clearance->setAccessibleName(tr("Clearance under the pickup"));
-    auto* caution = new QLabel(cautionFor(Station::pickup), this);
+    auto* caution = new Label(cautionFor(Station::pickup), this);
     caution->setWordWrap(true);
     caution->setForegroundRole(QPalette::PlaceholderText);
     m_entries->setColumnHidden(EntriesModel::time, true);
@@ -81,7 +82,7 @@ void PickupStation::build() {
     left->addWidget(m_section, 7);
     left->addWidget(m_entries, 3); // two readings of each term, without a scroll bar
     auto* instrumentRow = new QFormLayout;
-    instrumentRow->addRow(tr("&Instrument"), m_instrument);
+    addRow(instrumentRow, tr("&Instrument"), m_instrument);
     auto* right = new QVBoxLayout;
     auto* figure = new QHBoxLayout;
     figure->addWidget(m_clearance, 1);
@@ -118,7 +119,7 @@ void PickupStation::refresh() {
     const Look look = screenLook();
     const auto check = std::ranges::find(assessment.checks, CheckKind::pickup, &Check::kind);
     const CheckState state = check == assessment.checks.end() ? CheckState::notDone : check->state;
-    const auto colour = [](QLabel* label, const QColor& ink) {
+    const auto colour = [](Label* label, const QColor& ink) {
         QPalette palette = label->palette();
         palette.setColor(QPalette::WindowText, ink);
         label->setPalette(palette);
@@ -151,7 +152,7 @@ void PickupStation::choose(PickupTerm term) {
     m_terms->setCurrentRow(static_cast<int>(term));
     m_how->setText(howToMeasure(term));
     m_change->setText(tr("Another %1 is fitted…").arg(qtShown(partOf(term))));
-    m_change->setToolTip(tr("What was measured with the one before falls."));
+    setTip(m_change, tr("What was measured with the one before falls."));
     PickupSection section = pickupSectionOf(session().facts(), session().assessment(), session().units());
     section.selected = term;
     m_section->show(std::move(section));
@@ -175,12 +176,10 @@ void PickupStation::askForTerm() {
 
 void PickupStation::changePart() {
     const Part part = partOf(m_term);
-    bool isGiven = false;
-    const QString what = QInputDialog::getText(this, tr("Another %1").arg(qtShown(part)),
-                                               tr("Which %1 is fitted now, or what was done to it?").arg(qtShown(part)),
-                                               QLineEdit::Normal, {}, &isGiven);
-    if (isGiven) {
-        session().append(PartChanged{part, {}, coreText(what)});
+    const auto what = askText(this, tr("Another %1").arg(qtShown(part)),
+                              tr("Which %1 is fitted now, or what was done to it?").arg(qtShown(part)));
+    if (what) {
+        session().append(PartChanged{part, {}, coreText(*what)});
     }
 }
 

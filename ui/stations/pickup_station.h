@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <stations/station.h>
+#include <text/label.h>
 
-class QLabel;
 class QListWidget;
 class QPushButton;
 
@@ -38,12 +38,12 @@ private:
     PickupTerm m_term = PickupTerm::panDepth;
     PickupSectionView* m_section;
     QListWidget* m_terms;
-    QLabel* m_how;
+    Label* m_how;
     EntryField* m_field;
     InstrumentBox* m_instrument;
-    QLabel* m_clearance;
-    QLabel* m_verdict;
-    QLabel* m_advice;
+    Label* m_clearance;
+    Label* m_verdict;
+    Label* m_advice;
     QPushButton* m_change;
     QPushButton* m_why;
     EntriesTable* m_entries;

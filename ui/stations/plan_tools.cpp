@@ -6,6 +6,7 @@
 #include <QToolButton>
 #include <planview/plan_view.h>
 #include <stations/plan_manner.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -34,7 +35,7 @@ void PlanTools::follow() {
 void PlanTools::addLayers(QHBoxLayout* row) {
     auto* button = new QToolButton(this);
     button->setText(tr("Layers"));
-    button->setToolTip(tr("What the diagrams show"));
+    setTip(button, tr("What the diagrams show"));
     button->setAccessibleName(button->toolTip());
     button->setMinimumSize(34, 30);
     button->setPopupMode(QToolButton::InstantPopup);
@@ -66,7 +67,7 @@ void PlanTools::addLayers(QHBoxLayout* row) {
 void PlanTools::add(QHBoxLayout* row, const QString& text, const QString& name, void (PlanView::*action)()) {
     auto* button = new QToolButton(this);
     button->setText(text);
-    button->setToolTip(name);
+    setTip(button, name);
     button->setAccessibleName(name);
     button->setMinimumSize(34, 30);
     connect(button, &QToolButton::clicked, m_view, action);

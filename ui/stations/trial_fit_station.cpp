@@ -2,7 +2,6 @@
 #include <stations/trial_fit_station.h>
 
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
@@ -23,6 +22,8 @@
 #include <stations/tab_order.h>
 #include <stations/trial_fit_answer.h>
 #include <stations/trial_fit_way.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 #include <units/say.h>
 
 namespace caprail {
@@ -46,7 +47,7 @@ const Check* checkOf(const Assessment& assessment, TrialPlace place) {
 
 TrialFitStation::TrialFitStation(RecordSession& given, QWidget* parent)
     : StationPanel(given, parent), m_way(new TrialFitWay(given, this)), m_plan(new PlanView(this)),
-      m_rows(new QListWidget(this)), m_gate(new QLabel(this)), m_entry(new QStackedWidget(this)),
+      m_rows(new QListWidget(this)), m_gate(new Label(this)), m_entry(new QStackedWidget(this)),
       m_field(new EntryField(this)), m_pass(new QPushButton(tr("&Pass"), this)),
       m_fail(new QPushButton(tr("Fai&l"), this)), m_holding(new ChecksView(given, this)),
       m_entries(new EntriesTable(given, this)) {
@@ -87,7 +88,7 @@ void TrialFitStation::build() {
             m_field->submit();
         });
     }
-    m_fail->setToolTip(tr("Type what was seen first; it becomes a finding."));
+    setTip(m_fail, tr("Type what was seen first; it becomes a finding."));
     new StepKeys(m_field->lineEdit(), [this](int by) { step(by); });
 
     connect(m_plan, &PlanView::placeSelected, this, &TrialFitStation::chooseOnPlan);
@@ -105,7 +106,7 @@ void TrialFitStation::build() {
     m_entry->addWidget(open);
     m_entry->addWidget(m_holding);
     m_entry->setMinimumHeight(210);
-    auto* caution = new QLabel(cautionFor(Station::trialFit), this);
+    auto* caution = new Label(cautionFor(Station::trialFit), this);
     caution->setWordWrap(true);
     caution->setForegroundRole(QPalette::PlaceholderText);
 

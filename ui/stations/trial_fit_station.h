@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <stations/station.h>
+#include <text/label.h>
 
-class QLabel;
 class QListWidget;
 class QPushButton;
 class QStackedWidget;
@@ -49,7 +49,7 @@ private:
     TrialFitWay* m_way;
     PlanView* m_plan;
     QListWidget* m_rows;
-    QLabel* m_gate;
+    Label* m_gate;
     QStackedWidget* m_entry; ///< the field, or what holds the gate
     EntryField* m_field;
     QPushButton* m_pass;

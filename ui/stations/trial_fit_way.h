@@ -2,9 +2,9 @@
 #pragma once
 #include <QWidget>
 #include <session/record_session.h>
+#include <text/label.h>
 
 class QComboBox;
-class QLabel;
 class QPushButton;
 
 namespace caprail {
@@ -25,7 +25,7 @@ private:
     QComboBox* m_end;
     QComboBox* m_side;
     QPushButton* m_set;
-    QLabel* m_state;
+    Label* m_state;
     std::int64_t m_shown = -1; ///< the entry that the boxes show
 };
 

@@ -4,7 +4,6 @@
 #include <QDateTime>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QMessageBox>
 #include <QPrintDialog>
 #include <QPrintPreviewDialog>
 #include <QPrinter>
@@ -16,6 +15,7 @@
 #include <store/csv.h>
 #include <store/path_text.h>
 #include <store/text_form.h>
+#include <text/ask.h>
 #include <window/main_window.h>
 #include <window/record_output.h>
 
@@ -93,9 +93,11 @@ void MainWindow::writeSheetPictures() {
     SheetOptions options = sheetOptionsOf(m_preferences);
     if (const QStringList standing = standingPages(path); !standing.isEmpty()) {
         // The dialog asked for another name than those of the pages.
-        const auto answer = QMessageBox::question(
-            this, tr("Sheet pages as pictures"),
-            tr("%1 exists already. Replace the pages that were made before?").arg(standing.join(QStringLiteral(", "))));
+        const auto answer =
+            ask(this, tr("Sheet pages as pictures"),
+                filled(tr("%1 exists already. Replace the pages that were made before?"),
+                       standing.join(QStringLiteral(", "))),
+                QMessageBox::Yes | QMessageBox::No);
         if (answer != QMessageBox::Yes) {
             return;
         }
@@ -170,16 +172,16 @@ void MainWindow::exportLedgerFile() {
 void MainWindow::showHelp() {
     const Station station = currentStation();
     const std::string stationWord = shown(station);
-    QMessageBox::information(this, QString::fromUtf8(stationWord.data(), static_cast<qsizetype>(stationWord.size())),
+    inform(this, QString::fromUtf8(stationWord.data(), static_cast<qsizetype>(stationWord.size())),
                              helpFor(station) + QStringLiteral("\n\n") + cautionFor(station));
 }
 
 void MainWindow::showCautions() {
-    QMessageBox::information(this, tr("Cautions"), allCautions().join(QStringLiteral("\n\n")));
+    inform(this, tr("Cautions"), allCautions().join(QStringLiteral("\n\n")));
 }
 
 void MainWindow::about() {
-    QMessageBox::about(
+    tellAbout(
         this, tr("About Caprail"),
         tr("Caprail %1\n\nThe assembly build record of one engine per file.\n\nFree software under the GNU General "
            "Public License, version 3 or later. It comes without any warranty.")
