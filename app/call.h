@@ -6,7 +6,7 @@
 #include <QCommandLineParser>
 #include <assessment/assessment.h>
 #include <sheet/sheet.h>
-#include <store/record_file.h>
+#include <store/file/record_file.h>
 
 namespace caprail::verbs {
 

@@ -13,9 +13,9 @@
 #include <session/record_session.h>
 #include <sheet/logo.h>
 #include <sheet/sheet.h>
-#include <store/check.h>
-#include <store/csv.h>
-#include <store/text_form.h>
+#include <store/care/check.h>
+#include <store/text/csv.h>
+#include <store/text/text_form.h>
 
 namespace caprail::verbs {
 

@@ -6,7 +6,7 @@
 #include <ledger/band_names.h>
 #include <set>
 #include <units/format.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

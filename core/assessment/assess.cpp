@@ -3,7 +3,7 @@
 #include <assessment/assessment.h>
 #include <assessment/checks.h>
 #include <measure/verdict.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

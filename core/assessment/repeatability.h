@@ -5,7 +5,7 @@
 #include <measure/statistics.h>
 #include <measure/variance_split.h>
 #include <tuple>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

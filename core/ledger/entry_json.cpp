@@ -5,7 +5,7 @@
 #include <QJsonObject>
 #include <cmath>
 #include <ledger/expectations.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -8,10 +8,10 @@
 #include <dirent.h>
 #include <fcntl.h>
 #include <memory>
-#include <store/database.h>
+#include <store/sqlite/database.h>
 #include <sys/stat.h>
 #include <unistd.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -6,12 +6,12 @@
 #include <fstream>
 #include <set>
 #include <shop/entry_text.h>
-#include <store/csv.h>
-#include <store/database.h>
-#include <store/new_file.h>
-#include <store/text_form.h>
+#include <store/text/csv.h>
+#include <store/sqlite/database.h>
+#include <store/file/new_file.h>
+#include <store/text/text_form.h>
 #include <unistd.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -6,13 +6,13 @@
 #include <cstdlib>
 #include <shop/folder_walk.h>
 #include <sqlite3.h>
-#include <store/defences.h>
-#include <store/entry_loader.h>
-#include <store/header.h>
-#include <store/open_checked.h>
-#include <store/schema.h>
+#include <store/sqlite/defences.h>
+#include <store/file/entry_loader.h>
+#include <store/sqlite/header.h>
+#include <store/file/open_checked.h>
+#include <store/sqlite/schema.h>
 #include <sys/stat.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

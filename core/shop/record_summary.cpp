@@ -3,7 +3,7 @@
 
 #include <algorithm>
 #include <shop/template_note.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

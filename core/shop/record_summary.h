@@ -2,7 +2,7 @@
 #pragma once
 #include <assessment/assessment.h>
 #include <shop/record_figures.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -8,8 +8,8 @@
 #include <algorithm>
 #include <ledger/qt_text.h>
 #include <shop/entry_text.h>
-#include <store/database.h>
-#include <units/say.h>
+#include <store/sqlite/database.h>
+#include <base/say.h>
 
 namespace caprail {
 

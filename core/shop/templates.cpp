@@ -5,8 +5,8 @@
 #include <assessment/admission.h>
 #include <filesystem>
 #include <shop/entry_text.h>
-#include <store/database.h>
-#include <units/say.h>
+#include <store/sqlite/database.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -5,9 +5,9 @@
 #include <QFile>
 #include <ledger/entry_json.h>
 #include <ledger/history_line.h>
-#include <store/copies.h>
-#include <store/upgrade.h>
-#include <units/say.h>
+#include <store/care/copies.h>
+#include <store/care/upgrade.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -6,7 +6,7 @@
 #include <QStringList>
 #include <assessment/admission.h>
 #include <memory>
-#include <store/record_file.h>
+#include <store/file/record_file.h>
 
 namespace caprail {
 

@@ -8,7 +8,7 @@
 #include <ledger/entry.h>
 #include <optional>
 #include <units/format.h>
-#include <units/words.h>
+#include <base/words.h>
 
 namespace caprail::sheet {
 

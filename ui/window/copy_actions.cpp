@@ -8,7 +8,7 @@
 #include <QMessageBox>
 #include <QPushButton>
 #include <QStatusBar>
-#include <store/copies.h>
+#include <store/care/copies.h>
 #include <window/main_window.h>
 
 namespace caprail {

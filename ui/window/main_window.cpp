@@ -16,8 +16,8 @@
 #include <session/spoken_words.h>
 #include <sheet/logo.h>
 #include <stations/all_stations.h>
-#include <stations/entry_field.h>
-#include <stations/panel_stack.h>
+#include <stations/common/entry_field.h>
+#include <stations/common/panel_stack.h>
 #include <window/bench_view.h>
 #include <window/confirmation.h>
 #include <window/disk_bar.h>

@@ -6,9 +6,9 @@
 #include <QFileInfo>
 #include <QMenuBar>
 #include <QMessageBox>
-#include <stations/entries_table.h>
-#include <store/check.h>
-#include <store/salvage.h>
+#include <stations/common/entries_table.h>
+#include <store/care/check.h>
+#include <store/care/salvage.h>
 #include <window/copy_actions.h>
 #include <window/main_window.h>
 #include <window/shop_menu.h>

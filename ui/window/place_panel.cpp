@@ -11,9 +11,9 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 #include <session/look.h>
-#include <stations/findings.h>
-#include <stations/place_name.h>
-#include <stations/station_text.h>
+#include <stations/common/findings.h>
+#include <stations/common/place_name.h>
+#include <stations/common/station_text.h>
 
 namespace caprail {
 

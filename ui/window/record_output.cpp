@@ -12,8 +12,8 @@
 #include <session/help.h>
 #include <sheet/logo.h>
 #include <sheet/sheet.h>
-#include <store/csv.h>
-#include <store/text_form.h>
+#include <store/text/csv.h>
+#include <store/text/text_form.h>
 #include <window/main_window.h>
 #include <window/record_output.h>
 

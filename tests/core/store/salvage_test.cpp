@@ -3,8 +3,8 @@
 
 #include <gmock/gmock.h>
 #include <random>
-#include <store/check.h>
-#include <store/salvage.h>
+#include <store/care/check.h>
+#include <store/care/salvage.h>
 
 namespace caprail {
 namespace {

@@ -3,9 +3,9 @@
 
 #include <gmock/gmock.h>
 #include <ledger/entry_json.h>
-#include <store/check.h>
-#include <store/csv.h>
-#include <store/text_form.h>
+#include <store/care/check.h>
+#include <store/text/csv.h>
+#include <store/text/text_form.h>
 
 namespace caprail {
 namespace {

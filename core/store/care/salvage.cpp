@@ -1,0 +1,193 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <store/care/salvage.h>
+
+#include <QTemporaryDir>
+#include <map>
+#include <store/care/damaged_copy.h>
+#include <store/sqlite/defences.h>
+#include <store/file/entry_loader.h>
+#include <store/sqlite/header.h>
+#include <store/file/new_file.h>
+#include <store/sqlite/schema.h>
+#include <base/say.h>
+
+namespace caprail {
+
+namespace {
+
+constexpr std::size_t mostSentences = 100;
+
+/// The largest number that any table still gives, asked from its end; tables that do not answer are left out.
+std::int64_t lastNumber(Database& database) {
+    std::int64_t last = 0;
+    const auto ask = [&](const std::string& table) {
+        if (const auto number = database.integer("SELECT coalesce(max(sequence), 0) FROM " + table)) {
+            last = std::max(last, *number);
+        }
+        // Where the end of the tree is damaged, its beginning may be readable.
+        auto rows = database.prepare("SELECT sequence FROM " + table + " ORDER BY sequence");
+        for (auto more = rows ? rows->step() : Result<bool>(false); more && *more; more = rows->step()) {
+            last = std::max(last, rows->integer(0));
+        }
+    };
+    ask("entry");
+    for (const KindInfo& info : allKinds()) {
+        ask(std::string(info.kind));
+    }
+    return last;
+}
+
+/// Carries entries over from the damaged database into a new one.
+class Salvage {
+public:
+    Salvage(Database& from, Database& to, SalvageReport& report)
+        : m_from(from), m_to(to), m_lookup(from), m_writer(to), m_report(report) {}
+
+    Result<void> run() {
+        // A number is not believed further than a record of the largest size could go.
+        const std::int64_t last = std::min(lastNumber(m_from), std::int64_t{largestLedger / sizeof(Entry)});
+        if (auto begun = m_to.run("BEGIN IMMEDIATE"); !begun) {
+            return begun;
+        }
+        for (std::int64_t number = 1; number <= last; ++number) {
+            auto entry = read(number);
+            auto carried = entry ? carry(std::move(*entry)) : tl::unexpected(entry.error());
+            if (!carried) {
+                if (m_diskFailed) {
+                    return carried;
+                }
+                m_report.lost.push_back(number);
+                say(Core::say("Entry %1 is lost: %2", number, carried.error().sentence));
+            }
+        }
+        if (m_report.kept == 0) {
+            return refuse(
+                Core::say("Not one entry of %1 can be read: look for a copy of it.", inQuotes(m_from.path())));
+        }
+        return m_to.run("COMMIT");
+    }
+
+private:
+    void say(std::string sentence) {
+        if (m_report.sentences.size() < mostSentences) {
+            m_report.sentences.push_back(std::move(sentence));
+        }
+    }
+
+    Result<Entry> read(std::int64_t number) {
+        EntryRow row;
+        if (auto found = m_lookup.read(number, row); !found) {
+            return tl::unexpected(found.error());
+        }
+        auto verified = verifiedEntry(row, m_before);
+        m_before = row.seal;
+        if (verified) {
+            return verified;
+        }
+        auto entry = entryFrom(row);
+        if (entry) {
+            m_report.unsealed.push_back(number);
+            say(Core::say("The seal of entry %1 does not fit: it was altered, or the one before it is lost.", number));
+        }
+        return entry;
+    }
+
+    Result<void> carry(Entry entry) {
+        if (auto* strike = std::get_if<Struck>(&entry.body)) {
+            const auto now = m_numbers.find(strike->entry);
+            if (now == m_numbers.end()) {
+                return refuse(Core::say("it strikes entry %1, which is lost.", strike->entry));
+            }
+            strike->entry = now->second;
+        }
+        if (const auto* added = std::get_if<AttachmentAdded>(&entry.body)) {
+            if (auto done = carryAttachment(*added); !done) {
+                return done;
+            }
+        }
+        m_numbers.emplace(entry.sequence, ++m_report.kept);
+        entry.sequence = m_report.kept;
+        const std::vector<Cell> cells = cellsOf(entry.body);
+        entry.seal = sealOver(m_seal, canonicalText(entry));
+        m_seal = entry.seal;
+        return store(m_writer.insert(entry, cells));
+    }
+
+    Result<void> carryAttachment(const AttachmentAdded& added) {
+        // By the index first; where that is damaged, by going through the table.
+        for (const char* sql : {"SELECT bytes FROM attachment WHERE sha256 = ?",
+                                "SELECT bytes FROM attachment NOT INDEXED WHERE sha256 = ?"}) {
+            auto row = m_from.prepare(sql);
+            if (!row) {
+                continue;
+            }
+            row->bind(1, std::string_view(added.sha256));
+            const auto found = row->step();
+            if (found && *found && sha256Hex(row->bytes(0)) == added.sha256) {
+                return store(m_writer.insertAttachment(added.sha256, row->bytes(0)));
+            }
+        }
+        return refuse(Core::say("the bytes of its attachment “%1” cannot be read.", added.fileName));
+    }
+
+    Result<void> store(Result<void> written) {
+        m_diskFailed = m_diskFailed || !written;
+        return written;
+    }
+
+    Database& m_from;
+    Database& m_to;
+    EntryLookup m_lookup;
+    EntryWriter m_writer;
+    SalvageReport& m_report;
+    std::map<std::int64_t, std::int64_t> m_numbers; ///< from old to new
+    Seal m_before;                                  ///< of the entry before, as stored in the damaged file
+    Seal m_seal;
+    bool m_diskFailed = false;
+};
+
+} // namespace
+
+Result<SalvageReport> salvage(const std::string& damaged, const std::string& newRecord) {
+    auto resolved = resolveRecord(damaged);
+    if (!resolved) {
+        return tl::unexpected(resolved.error());
+    }
+    if (const auto header = readHeader(*resolved); header && header->kind == FileKind::newerRecord) {
+        return refuse(header->sentence);
+    }
+    SalvageReport report;
+    auto made = makeNewFile(newRecord, [&](const std::string& unfinished) -> Result<void> {
+        const QTemporaryDir folder;
+        const std::string copy = folder.filePath(QStringLiteral("copy")).toStdString();
+        if (auto done = copyDamaged(*resolved, copy, report.sentences); !done) {
+            return done;
+        }
+        auto from = openDamaged(copy, report.sentences);
+        auto to = from ? Database::open(unfinished, Access::readWrite) : tl::unexpected(from.error());
+        if (!to) {
+            return tl::unexpected(to.error());
+        }
+        if (auto done = defend(**to); !done) {
+            return done;
+        }
+        if (auto done = createSchema(**to); !done) {
+            return done;
+        }
+        auto done = Salvage(**from, **to, report).run();
+        if (!done) {
+            std::string sentence = done.error().sentence;
+            if (const auto at = sentence.find(copy); at != std::string::npos) {
+                sentence.replace(at, copy.size(), *resolved);
+            }
+            return refuse(sentence);
+        }
+        return done;
+    });
+    if (!made) {
+        return tl::unexpected(made.error());
+    }
+    return report;
+}
+
+} // namespace caprail
