@@ -10,9 +10,9 @@
 #include <filesystem>
 #include <ledger/remarks.h>
 #include <session/now.h>
-#include <store/output_file.h>
-#include <store/read_file.h>
-#include <units/plain_text.h>
+#include <store/file/output_file.h>
+#include <store/file/read_file.h>
+#include <base/plain_text.h>
 #include <window/preferences.h>
 
 namespace caprail::verbs {

@@ -7,8 +7,8 @@
 #include <QJsonDocument>
 #include <assessment/assessment.h>
 #include <sheet/sheet.h>
-#include <store/path_text.h>
-#include <store/record_file.h>
+#include <store/file/path_text.h>
+#include <store/file/record_file.h>
 
 namespace caprail::verbs {
 

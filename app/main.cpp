@@ -7,7 +7,7 @@
 #include <QLocale>
 #include <csignal>
 #include <session/language.h>
-#include <store/path_text.h>
+#include <store/file/path_text.h>
 #include <window/run.h>
 
 namespace {

@@ -14,10 +14,10 @@
 #include <session/record_session.h>
 #include <sheet/logo.h>
 #include <sheet/sheet.h>
-#include <store/check.h>
-#include <store/csv.h>
-#include <store/salvage.h>
-#include <store/text_form.h>
+#include <store/care/check.h>
+#include <store/text/csv.h>
+#include <store/care/salvage.h>
+#include <store/text/text_form.h>
 
 namespace caprail::verbs {
 

@@ -5,7 +5,7 @@
 #include <assessment/rests_on.h>
 #include <fasteners/movement.h>
 #include <ledger/band_names.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

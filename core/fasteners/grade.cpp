@@ -2,7 +2,7 @@
 #include <array>
 #include <fasteners/grade.h>
 #include <fasteners/text.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -3,7 +3,7 @@
 #include <fasteners/preload.h>
 #include <fasteners/text.h>
 #include <numbers>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -5,7 +5,7 @@
 #include <string>
 #include <units/force.h>
 #include <units/format.h>
-#include <units/problem.h>
+#include <base/problem.h>
 #include <units/torque.h>
 #include <vector>
 

@@ -5,7 +5,7 @@
 #include <fasteners/sequence.h>
 #include <numeric>
 #include <string>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

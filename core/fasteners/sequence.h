@@ -2,7 +2,7 @@
 #pragma once
 #include <cstddef>
 #include <units/length.h>
-#include <units/problem.h>
+#include <base/problem.h>
 #include <units/torque.h>
 #include <vector>
 

@@ -3,7 +3,7 @@
 #include <fasteners/text.h>
 #include <fasteners/wrench.h>
 #include <numbers>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -5,7 +5,7 @@
 #include <optional>
 #include <string>
 #include <units/angle.h>
-#include <units/date.h>
+#include <base/date.h>
 
 namespace caprail {
 

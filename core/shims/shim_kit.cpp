@@ -2,7 +2,7 @@
 #include <algorithm>
 #include <shims/shim_kit.h>
 #include <units/format.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

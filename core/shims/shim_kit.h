@@ -4,8 +4,8 @@
 #include <optional>
 #include <string>
 #include <units/length.h>
-#include <units/problem.h>
-#include <units/words.h>
+#include <base/problem.h>
+#include <base/words.h>
 #include <vector>
 
 namespace caprail {

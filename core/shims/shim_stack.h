@@ -3,7 +3,7 @@
 #include <shims/shim_kit.h>
 #include <string>
 #include <units/length.h>
-#include <units/problem.h>
+#include <base/problem.h>
 #include <vector>
 
 namespace caprail {

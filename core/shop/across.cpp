@@ -5,9 +5,9 @@
 #include <charconv>
 #include <map>
 #include <set>
-#include <store/csv.h>
+#include <store/text/csv.h>
 #include <tuple>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

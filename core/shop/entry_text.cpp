@@ -6,9 +6,9 @@
 #include <algorithm>
 #include <filesystem>
 #include <ledger/qt_text.h>
-#include <store/output_file.h>
-#include <store/read_file.h>
-#include <units/say.h>
+#include <store/file/output_file.h>
+#include <store/file/read_file.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -8,11 +8,11 @@
 #include <dirent.h>
 #include <fcntl.h>
 #include <memory>
-#include <store/database.h>
+#include <store/sqlite/database.h>
 #include <sys/stat.h>
 #include <unistd.h>
-#include <units/plain_text.h>
-#include <units/say.h>
+#include <base/plain_text.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -4,7 +4,7 @@
 #include <functional>
 #include <stop_token>
 #include <string>
-#include <units/problem.h>
+#include <base/problem.h>
 #include <vector>
 
 namespace caprail {

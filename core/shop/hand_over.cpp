@@ -6,12 +6,12 @@
 #include <ledger/remarks.h>
 #include <set>
 #include <shop/entry_text.h>
-#include <store/csv.h>
-#include <store/new_file.h>
-#include <store/read_file.h>
-#include <store/text_form.h>
-#include <units/plain_text.h>
-#include <units/say.h>
+#include <store/text/csv.h>
+#include <store/file/new_file.h>
+#include <store/file/read_file.h>
+#include <store/text/text_form.h>
+#include <base/plain_text.h>
+#include <base/say.h>
 
 namespace caprail {
 

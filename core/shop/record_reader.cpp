@@ -7,12 +7,12 @@
 #include <functional>
 #include <shop/folder_walk.h>
 #include <sqlite3.h>
-#include <store/beside.h>
-#include <store/defences.h>
-#include <store/header.h>
-#include <store/open_checked.h>
+#include <store/file/beside.h>
+#include <store/sqlite/defences.h>
+#include <store/sqlite/header.h>
+#include <store/file/open_checked.h>
 #include <sys/stat.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

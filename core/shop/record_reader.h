@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <shop/record_summary.h>
-#include <store/connection_for_many.h>
-#include <units/say.h>
+#include <store/sqlite/connection_for_many.h>
+#include <base/say.h>
 
 namespace caprail {
 

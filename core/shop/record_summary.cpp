@@ -4,8 +4,8 @@
 #include <algorithm>
 #include <shop/builds.h>
 #include <shop/template_note.h>
-#include <units/plain_text.h>
-#include <units/say.h>
+#include <base/plain_text.h>
+#include <base/say.h>
 
 namespace caprail {
 

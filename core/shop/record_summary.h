@@ -3,7 +3,7 @@
 #include <assessment/assessment.h>
 #include <ledger/remarks.h>
 #include <shop/record_figures.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -12,7 +12,7 @@
 #include <iterator>
 #include <map>
 #include <sqlite3.h>
-#include <units/say.h>
+#include <base/say.h>
 #include <utility>
 
 namespace caprail {

@@ -4,7 +4,7 @@
 #include <memory>
 #include <shop/folder_walk.h>
 #include <shop/record_reader.h>
-#include <store/database.h>
+#include <store/sqlite/database.h>
 
 namespace caprail {
 

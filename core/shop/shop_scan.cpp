@@ -6,7 +6,7 @@
 #include <climits>
 #include <cstdlib>
 #include <filesystem>
-#include <units/say.h>
+#include <base/say.h>
 #include <unordered_set>
 
 namespace caprail {

@@ -6,9 +6,9 @@
 #include <filesystem>
 #include <ledger/entry_texts.h>
 #include <shop/entry_text.h>
-#include <store/database.h>
-#include <store/new_file.h>
-#include <units/say.h>
+#include <store/sqlite/database.h>
+#include <store/file/new_file.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -3,7 +3,7 @@
 
 #include <algorithm>
 #include <charconv>
-#include <units/say.h>
+#include <base/say.h>
 #include <vector>
 
 namespace caprail {

@@ -13,7 +13,7 @@
 #include <chrono>
 #include <cstdio>
 #include <cstdlib>
-#include <stations/station.h>
+#include <stations/common/station.h>
 #include <window/main_window.h>
 
 namespace {

@@ -5,7 +5,7 @@
 #include <QImageReader>
 #include <algorithm>
 #include <array>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -4,7 +4,7 @@
 #include <QImage>
 #include <QSize>
 #include <functional>
-#include <units/problem.h>
+#include <base/problem.h>
 
 namespace caprail {
 

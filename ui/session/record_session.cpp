@@ -6,10 +6,10 @@
 #include <ledger/entry_json.h>
 #include <ledger/history_line.h>
 #include <session/now.h>
-#include <store/copies.h>
-#include <store/path_text.h>
-#include <store/upgrade.h>
-#include <units/say.h>
+#include <store/care/copies.h>
+#include <store/file/path_text.h>
+#include <store/care/upgrade.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -8,7 +8,7 @@
 #include <memory>
 #include <optional>
 #include <session/place_looker.h>
-#include <store/record_file.h>
+#include <store/file/record_file.h>
 
 namespace caprail {
 

@@ -3,9 +3,9 @@
 #include <session/record_session.h>
 
 #include <session/now.h>
-#include <store/copies.h>
-#include <store/path_text.h>
-#include <store/upgrade.h>
+#include <store/care/copies.h>
+#include <store/file/path_text.h>
+#include <store/care/upgrade.h>
 
 namespace caprail {
 

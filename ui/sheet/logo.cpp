@@ -4,8 +4,8 @@
 #include <QFileInfo>
 #include <session/picture.h>
 #include <sheet/sheet_text.h>
-#include <store/path_text.h>
-#include <store/read_file.h>
+#include <store/file/path_text.h>
+#include <store/file/read_file.h>
 
 namespace caprail::sheet {
 

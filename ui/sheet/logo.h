@@ -2,7 +2,7 @@
 #pragma once
 #include <QImage>
 #include <QString>
-#include <units/problem.h>
+#include <base/problem.h>
 
 namespace caprail::sheet {
 

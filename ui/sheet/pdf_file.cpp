@@ -8,8 +8,8 @@
 #include <QXmlStreamWriter>
 #include <sheet/sheet_text.h>
 #include <sheet/sheet_type.h>
-#include <store/output_file.h>
-#include <store/path_text.h>
+#include <store/file/output_file.h>
+#include <store/file/path_text.h>
 
 namespace caprail::sheet {
 

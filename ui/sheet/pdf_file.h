@@ -6,7 +6,7 @@
 #include <QPageSize>
 #include <QString>
 #include <functional>
-#include <units/problem.h>
+#include <base/problem.h>
 
 class QPainter;
 

@@ -13,10 +13,10 @@
 #include <sheet/pdf_file.h>
 #include <sheet/sections.h>
 #include <sheet/sheet_text.h>
-#include <store/database.h>
-#include <store/output_file.h>
-#include <store/path_text.h>
-#include <units/say.h>
+#include <store/sqlite/database.h>
+#include <store/file/output_file.h>
+#include <store/file/path_text.h>
+#include <base/say.h>
 
 namespace caprail {
 

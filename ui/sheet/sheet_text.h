@@ -9,8 +9,8 @@
 #include <ledger/entry.h>
 #include <optional>
 #include <units/format.h>
-#include <units/plain_text.h>
-#include <units/words.h>
+#include <base/plain_text.h>
+#include <base/words.h>
 #include <vector>
 
 namespace caprail::sheet {

@@ -8,8 +8,8 @@
 #include <QPushButton>
 #include <QStatusBar>
 #include <session/filled.h>
-#include <store/copies.h>
-#include <store/path_text.h>
+#include <store/care/copies.h>
+#include <store/file/path_text.h>
 #include <text/ask.h>
 #include <window/main_window.h>
 

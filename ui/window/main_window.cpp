@@ -14,11 +14,11 @@
 #include <session/spoken_words.h>
 #include <sheet/logo.h>
 #include <stations/all_stations.h>
-#include <stations/entry_field.h>
-#include <stations/panel_stack.h>
-#include <store/new_file.h>
-#include <store/path_text.h>
-#include <store/read_file.h>
+#include <stations/common/entry_field.h>
+#include <stations/common/panel_stack.h>
+#include <store/file/new_file.h>
+#include <store/file/path_text.h>
+#include <store/file/read_file.h>
 #include <text/ask.h>
 #include <text/label.h>
 #include <text/plain_text.h>

@@ -6,10 +6,10 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMenuBar>
-#include <stations/entries_table.h>
-#include <store/check.h>
-#include <store/path_text.h>
-#include <store/salvage.h>
+#include <stations/common/entries_table.h>
+#include <store/care/check.h>
+#include <store/file/path_text.h>
+#include <store/care/salvage.h>
 #include <text/ask.h>
 #include <text/plain_text.h>
 #include <window/copy_actions.h>

@@ -11,10 +11,10 @@
 #include <QVBoxLayout>
 #include <session/filled.h>
 #include <session/look.h>
-#include <stations/findings.h>
-#include <stations/keep_last.h>
-#include <stations/place_name.h>
-#include <stations/station_text.h>
+#include <stations/common/findings.h>
+#include <stations/common/keep_last.h>
+#include <stations/common/place_name.h>
+#include <stations/common/station_text.h>
 #include <text/label.h>
 #include <text/plain_text.h>
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <QWidget>
-#include <stations/photo_tools.h>
+#include <stations/common/photo_tools.h>
 #include <text/label.h>
 
 class QLineEdit;

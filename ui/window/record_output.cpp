@@ -12,9 +12,9 @@
 #include <session/help.h>
 #include <sheet/logo.h>
 #include <sheet/sheet.h>
-#include <store/csv.h>
-#include <store/path_text.h>
-#include <store/text_form.h>
+#include <store/text/csv.h>
+#include <store/file/path_text.h>
+#include <store/text/text_form.h>
 #include <text/ask.h>
 #include <window/main_window.h>
 #include <window/record_output.h>

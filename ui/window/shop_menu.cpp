@@ -8,11 +8,11 @@
 #include <functional>
 #include <shop/build_comparison.h>
 #include <shop/hand_over.h>
-#include <shop_ui/builds_dialog.h>
-#include <shop_ui/shelf_dialogs.h>
-#include <shop_ui/shop_config.h>
-#include <shop_ui/template_dialogs.h>
-#include <store/path_text.h>
+#include <records/builds_dialog.h>
+#include <records/shelf_dialogs.h>
+#include <records/shop_config.h>
+#include <records/template_dialogs.h>
+#include <store/file/path_text.h>
 #include <text/ask.h>
 #include <window/main_window.h>
 #include <window/record_output.h>

@@ -5,12 +5,12 @@
 
 #include <functional>
 #include <gmock/gmock.h>
-#include <store/beside.h>
-#include <store/check.h>
-#include <store/copies.h>
-#include <store/salvage.h>
-#include <store/upgrade.h>
-#include <store/writer_lock.h>
+#include <store/file/beside.h>
+#include <store/care/check.h>
+#include <store/care/copies.h>
+#include <store/care/salvage.h>
+#include <store/care/upgrade.h>
+#include <store/file/writer_lock.h>
 #include <sys/stat.h>
 #include <unistd.h>
 

@@ -7,9 +7,9 @@
 #include <cstdlib>
 #include <functional>
 #include <gmock/gmock.h>
-#include <store/check.h>
-#include <store/copies.h>
-#include <store/writer_lock.h>
+#include <store/care/check.h>
+#include <store/care/copies.h>
+#include <store/file/writer_lock.h>
 
 namespace caprail {
 namespace {

@@ -8,9 +8,9 @@
 #include <gmock/gmock.h>
 #include <ledger/entry_json.h>
 #include <random>
-#include <store/check.h>
-#include <store/entry_rows.h>
-#include <store/time_guard.h>
+#include <store/care/check.h>
+#include <store/file/entry_rows.h>
+#include <store/sqlite/time_guard.h>
 #include <sys/wait.h>
 #include <thread>
 #include <unistd.h>

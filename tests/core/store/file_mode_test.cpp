@@ -3,11 +3,11 @@
 #include "samples.h"
 
 #include <array>
-#include <store/check.h>
-#include <store/copies.h>
-#include <store/new_file.h>
-#include <store/salvage.h>
-#include <store/text_form.h>
+#include <store/care/check.h>
+#include <store/care/copies.h>
+#include <store/file/new_file.h>
+#include <store/care/salvage.h>
+#include <store/text/text_form.h>
 #include <sys/stat.h>
 #include <sys/xattr.h>
 #include <unistd.h>

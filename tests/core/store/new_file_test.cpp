@@ -5,8 +5,8 @@
 #include <cerrno>
 #include <csignal>
 #include <gmock/gmock.h>
-#include <store/hidden_name.h>
-#include <store/output_file.h>
+#include <store/file/hidden_name.h>
+#include <store/file/output_file.h>
 #include <sys/stat.h>
 #include <sys/wait.h>
 

@@ -2,10 +2,10 @@
 #include "samples.h"
 
 #include <gmock/gmock.h>
-#include <store/check.h>
-#include <store/path_text.h>
-#include <store/read_file.h>
-#include <store/text_form.h>
+#include <store/care/check.h>
+#include <store/file/path_text.h>
+#include <store/file/read_file.h>
+#include <store/text/text_form.h>
 
 namespace caprail {
 namespace {

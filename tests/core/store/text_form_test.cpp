@@ -5,10 +5,10 @@
 #include <fcntl.h>
 #include <gmock/gmock.h>
 #include <ledger/entry_json.h>
-#include <store/check.h>
-#include <store/csv.h>
-#include <store/kept_photos.h>
-#include <store/text_form.h>
+#include <store/care/check.h>
+#include <store/text/csv.h>
+#include <store/text/kept_photos.h>
+#include <store/text/text_form.h>
 #include <sys/stat.h>
 #include <thread>
 #include <unistd.h>

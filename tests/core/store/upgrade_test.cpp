@@ -12,11 +12,11 @@
 #include <ledger/entry_json.h>
 #include <map>
 #include <random>
-#include <store/check.h>
-#include <store/copies.h>
-#include <store/salvage.h>
-#include <store/schema.h>
-#include <store/upgrade.h>
+#include <store/care/check.h>
+#include <store/care/copies.h>
+#include <store/care/salvage.h>
+#include <store/sqlite/schema.h>
+#include <store/care/upgrade.h>
 #include <sys/wait.h>
 #include <thread>
 #include <unistd.h>
