@@ -196,7 +196,7 @@ TEST(AttackOutputs, of_records_whose_names_are_no_text_bear_those_very_names) {
              {std::vector<std::string>{"check", record}, {"show", record}, {"sheet", record, folder / (name + ".pdf")},
               {"export", record, folder / (name + "-tables")}, {"handover", record, folder / (name + "-out")}}) {
             const Answer answer = caprail(call);
-            count.held(answer.exitCode == 0, call[0] + " " + name, answer);
+            count.held(answer.exitCode == 0 && !answer.says("QCommandLineParser"), call[0] + " " + name, answer);
         }
         // A record that cannot be locked under its own name is not written to, and says so.
         const std::string bytes = read(record);
