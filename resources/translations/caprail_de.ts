@@ -868,20 +868,12 @@
         <translation>%1 wurde verschoben oder gelöscht, während es offen war: eine Kopie anderswo speichern und diese öffnen.</translation>
     </message>
     <message>
-        <source>%1 was left in the middle of a write, which must be taken back first: open it where it and its folder may be written.</source>
-        <translation>%1 blieb mitten in einem Schreibvorgang stehen, der zuerst zurückgenommen werden muss: dort öffnen, wo in Datei und Ordner geschrieben werden darf.</translation>
-    </message>
-    <message>
         <source>The folder of %1 does not lock files, as some network folders do not: have locks switched on there, or save a copy on a disk of this computer.</source>
         <translation>Der Ordner von %1 sperrt keine Dateien, wie manche Netzlaufwerke: dort Sperren einschalten lassen oder eine Kopie auf einem Datenträger dieses Rechners speichern.</translation>
     </message>
     <message>
         <source>The disk of %1 takes no file of this size: save a copy on another one.</source>
         <translation>Der Datenträger von %1 nimmt keine Datei dieser Größe auf: eine Kopie auf einem anderen speichern.</translation>
-    </message>
-    <message>
-        <source>%1 takes longer to read than a record does: it is damaged, or was made to. It was not changed.</source>
-        <translation>%1 zu lesen dauert länger als bei einem Protokoll: die Datei ist beschädigt oder absichtlich so gemacht. Es wurde nichts geändert.</translation>
     </message>
     <message>
         <source>There is no room on the disk of %1: free some, then store again.</source>
@@ -1146,6 +1138,14 @@
     <message>
         <source>The limit of error for “%1” is below zero: enter it as a half-width, without sign.</source>
         <translation>Die Fehlergrenze für „%1“ liegt unter null: als halbe Breite ohne Vorzeichen eingeben.</translation>
+    </message>
+    <message>
+        <source>A write to %1 was cut off while it was open here: open it again, so that the write is taken back.</source>
+        <translation>Ein Schreiben in %1 wurde abgebrochen, während die Datei hier offen war: noch einmal öffnen, damit es zurückgenommen wird.</translation>
+    </message>
+    <message>
+        <source>%1 takes longer to read than a record does, and was not read to its end: nothing is said of it. It was not changed; try again, or look for a copy of it.</source>
+        <translation>%1 zu lesen dauert länger als bei einem Protokoll und wurde nicht zu Ende gebracht: Über die Datei wird nichts gesagt. Sie wurde nicht geändert; noch einmal versuchen oder eine Kopie suchen.</translation>
     </message>
 </context>
 <context>
@@ -7330,6 +7330,78 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>The bytes of its attachment are neither in %1 nor among the files of %2: put them there.</source>
         <translation>Die Bytes seines Anhangs sind weder in %1 noch unter den Dateien von %2: sie dorthin legen.</translation>
+    </message>
+    <message>
+        <source>not finished</source>
+        <translation>nicht zu Ende gelesen</translation>
+    </message>
+    <message>
+        <source>%1 is no plain file (it is a link, a folder, a pipe, a socket or a device), and a record needs that name: move it away, then try again.</source>
+        <translation>%1 ist keine gewöhnliche Datei (sondern eine Verknüpfung, ein Ordner, eine Pipe, ein Socket oder ein Gerät), und ein Protokoll braucht diesen Namen: wegschieben, dann noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>%1 belongs to someone who may not write %2: move it away, then try again.</source>
+        <translation>%1 gehört jemandem, der %2 nicht schreiben darf: wegschieben, dann noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>%1 is larger than the journal of a write to %2 can be: move it away, then try again.</source>
+        <translation>%1 ist größer, als das Journal eines Schreibens in %2 sein kann: wegschieben, dann noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>No build record has a file such as %1: another program put it there, or the record was open in one. Move it away, then try again.</source>
+        <translation>Kein Protokoll hat eine Datei wie %1: Ein anderes Programm hat sie dort abgelegt, oder das Protokoll war in einem offen. Wegschieben, dann noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>%1 is larger than a lock is: it was not made by this program. Move it away, then try again.</source>
+        <translation>%1 ist größer als eine Sperre: Sie stammt nicht von diesem Programm. Wegschieben, dann noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>%1 is the journal of a write to another file, as when a copy was put in the place of a record: with it %2 would be harmed, so neither was touched. Move the journal to another folder, then try again.</source>
+        <translation>%1 ist das Journal eines Schreibens in eine andere Datei, etwa weil eine Kopie an die Stelle eines Protokolls gelegt wurde: %2 würde damit beschädigt, darum wurde keine von beiden angerührt. Das Journal in einen anderen Ordner schieben, dann noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>A write to %1 was cut off: it is shown as it was before that write, and was not touched. The write is taken back when it is next opened to be written.</source>
+        <translation>Ein Schreiben in %1 wurde abgebrochen: Gezeigt wird der Stand davor, und die Datei wurde nicht angerührt. Zurückgenommen wird es, wenn sie das nächste Mal zum Schreiben geöffnet wird.</translation>
+    </message>
+    <message>
+        <source>A write to %1 was cut off before it reached the record: nothing that was stored is lost.</source>
+        <translation>Ein Schreiben in %1 wurde abgebrochen, bevor es das Protokoll erreichte: Nichts Gespeichertes ist verloren.</translation>
+    </message>
+    <message>
+        <source>A write to %1 was cut off and was taken back: nothing that was stored is lost. Record and journal as they were found are kept as %2 and %3.</source>
+        <translation>Ein Schreiben in %1 wurde abgebrochen und zurückgenommen: Nichts Gespeichertes ist verloren. Protokoll und Journal, wie sie vorgefunden wurden, sind als %2 und %3 aufbewahrt.</translation>
+    </message>
+    <message>
+        <source>What lies beside the file was not used: %1</source>
+        <translation>Was neben der Datei liegt, wurde nicht verwendet: %1</translation>
+    </message>
+    <message>
+        <source>The journal beside the file is that of a write to another one, and was not used.</source>
+        <translation>Das Journal neben der Datei gehört zum Schreiben in eine andere und wurde nicht verwendet.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be looked at: %2.</source>
+        <translation>%1 kann nicht angesehen werden: %2.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be given its permissions: %2.</source>
+        <translation>%1 kann ihre Rechte nicht bekommen: %2.</translation>
+    </message>
+    <message>
+        <source>%1 names another file, which would be deleted if it were played back; no write to a record leaves such a journal. It was not touched: move it away, then try again.</source>
+        <translation>%1 nennt eine andere Datei, die beim Zurückspielen gelöscht würde; kein Schreiben in ein Protokoll hinterlässt ein solches Journal. Es wurde nicht angerührt: wegschieben, dann noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>%1 is damaged: it calls %2 of its pages free, and a record has none; the next entry would be written over others. Salvage what can be read into a new file.</source>
+        <translation>%1 ist beschädigt: Die Datei nennt %2 ihrer Seiten frei, und ein Protokoll hat keine freien; der nächste Eintrag würde über andere geschrieben. Was lesbar ist, in eine neue Datei retten.</translation>
+    </message>
+    <message>
+        <source>%1 is damaged: its pages make %2 bytes, and the file has %3. Salvage what can be read into a new file.</source>
+        <translation>%1 ist beschädigt: Ihre Seiten ergeben %2 Byte, und die Datei hat %3. Was lesbar ist, in eine neue Datei retten.</translation>
+    </message>
+    <message>
+        <source>There is no room for a private copy of %1 to look at: %2.</source>
+        <translation>Für eine eigene Kopie von %1 zum Ansehen ist kein Platz: %2.</translation>
     </message>
 </context>
 <context>

@@ -232,6 +232,10 @@ TEST_F(Beside, a_record_a_journal_that_names_another_file_deletes_it_neither_at_
             EXPECT_EQ(read(path + "-journal"), planted);
             std::filesystem::remove(path + "-journal");
         }
+        ASSERT_EQ(::mkfifo((path + "-journal").c_str(), 0600), 0);
+        EXPECT_FALSE(file->refresh()) << "and it did not wait for the pipe";
+        EXPECT_THAT(file->append(morning, "Ann", gap(1, Side::left, 570)).error().sentence, HasSubstr("no plain file"));
+        std::filesystem::remove(path + "-journal");
         EXPECT_TRUE(file->append(morning, "Ann", gap(1, Side::left, 570))) << "once it is gone";
     }
     write(path, read(path).replace(0, 4, "torn"));
