@@ -178,7 +178,6 @@ QString remarksOn(const Ledger& ledger) {
 
 SheetOptions sheetOptions(const Call& call) {
     SheetOptions options;
-    options.mayReplace = call.has("replace");
     options.pageSize = call.has("letter") ? QPageSize::Letter : QPageSize::A4;
     if (call.has("metric")) {
         options.units = {LengthUnit::millimetre, TorqueUnit::newtonMetre, '.'};

@@ -72,7 +72,7 @@ QString remarksOn(const Ledger& ledger);
 /// complained about, and the exit code is given. The name must end in one of `endings` (".pdf", ".png").
 std::optional<int> refuseSheetPlace(const Call& call, const QStringList& endings);
 
-/// Paper and units as `--letter` and `--metric` ask, and whether an earlier sheet goes, as `--replace` does.
+/// Paper and units as `--letter` and `--metric` ask.
 SheetOptions sheetOptions(const Call& call);
 /// What a sheet of an opened record is made from; `assessment` in the units of the sheet. Both must outlive it.
 SheetSource sheetSource(const Opened& record, const Assessment& assessment);

@@ -5,9 +5,12 @@
 #include <QApplication>
 #include <QIcon>
 #include <QLocale>
+#include <cerrno>
 #include <csignal>
+#include <fcntl.h>
 #include <session/language.h>
 #include <store/file/path_text.h>
+#include <unistd.h>
 #include <window/run.h>
 
 namespace {
@@ -18,6 +21,17 @@ QStringList argumentsOf(int argc, char** argv) {
         list << caprail::qtPath(argv[i]); // a file's name may be no text
     }
     return list;
+}
+
+/// Standard input or output that was closed by whoever called (`>&-`) would be the number of the next file that is
+/// opened, and what is printed would go into that one. Each is given to something that cannot be used that way, so that
+/// it is refused as before.
+void keepStandardNumbers() {
+    for (const int number : {STDIN_FILENO, STDOUT_FILENO, STDERR_FILENO}) {
+        if (::fcntl(number, F_GETFD) < 0 && errno == EBADF) {
+            (void)::open("/dev/null", number == STDIN_FILENO ? O_WRONLY : O_RDONLY); // takes the lowest free number
+        }
+    }
 }
 
 void nameProgram() {
@@ -47,6 +61,7 @@ std::optional<int> runWithoutWindow(int argc, char** argv, const QStringList& ar
 } // namespace
 
 int main(int argc, char** argv) {
+    keepStandardNumbers();
     // A file that may not grow as large is refused in a sentence, like a full disk.
     (void)std::signal(SIGXFSZ, SIG_IGN);
     const QStringList arguments = argumentsOf(argc, argv);

@@ -149,7 +149,8 @@ int sheetOfDifference(const QStringList& arguments) {
     if (!record) {
         return complain(unusable, call.at(0), record.error());
     }
-    const SheetOptions options = sheetOptions(call);
+    SheetOptions options = sheetOptions(call);
+    options.mayReplace = call.has("replace");
     const auto comparison = compareLastBuilds(record->file.ledger());
     if (!comparison) {
         return complain(answerIsNo, call.at(0), comparison.error());

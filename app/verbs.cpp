@@ -179,6 +179,7 @@ int sheet(const QStringList& arguments) {
         return complain(unusable, call.at(0), record.error());
     }
     SheetOptions options = sheetOptions(call);
+    options.mayReplace = call.has("replace");
     if (call.has("logo")) {
         const auto logo = sheet::readLogo(call.value("logo"));
         if (!logo) {

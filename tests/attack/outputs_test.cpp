@@ -120,10 +120,12 @@ TEST(AttackOutputs, leave_a_file_that_appears_in_the_last_moment_as_it_is) {
         {{"import", SAMPLE_BUILDS "/closed.jsonl", folder / "new.caprail"}, "new.caprail"},
         {{"handover", folder / "a.caprail", folder / "out"}, "out"}};
     for (const auto& [arguments, late] : calls) {
+        std::vector<std::string> both{"a.caprail", late};
+        std::sort(both.begin(), both.end());
         const Answer answer = run({arguments, {}, {"LD_PRELOAD=" LATE_FILE, "CAPRAIL_LATE=" + folder / late}});
         count.held(answer.isOrderly() && answer.exitCode != 0 && answer.says("exists already") &&
                        read(folder / late) == "someone else's" &&
-                       folder.names() == std::vector<std::string>{"a.caprail", late},
+                       folder.names() == both,
                    arguments[0] + " " + late, answer);
         std::filesystem::remove(folder / late);
     }
@@ -194,7 +196,7 @@ TEST(AttackOutputs, of_records_whose_names_are_no_text_bear_those_very_names) {
              {std::vector<std::string>{"check", record}, {"show", record}, {"sheet", record, folder / (name + ".pdf")},
               {"export", record, folder / (name + "-tables")}, {"handover", record, folder / (name + "-out")}}) {
             const Answer answer = caprail(call);
-            count.held(answer.exitCode == 0, call[0] + " " + name, answer);
+            count.held(answer.exitCode == 0 && !answer.says("QCommandLineParser"), call[0] + " " + name, answer);
         }
         // A record that cannot be locked under its own name is not written to, and says so.
         const std::string bytes = read(record);
