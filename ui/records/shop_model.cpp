@@ -4,10 +4,10 @@
 #include <QCollator>
 #include <QDateTime>
 #include <algorithm>
+#include <base/csv.h>
 #include <ledger/qt_text.h>
 #include <session/look.h>
 #include <records/shop_cells.h>
-#include <store/text/csv.h>
 #include <unordered_set>
 
 namespace caprail {
@@ -358,22 +358,21 @@ Qt::ItemFlags ShopModel::flags(const QModelIndex& index) const {
 }
 
 QByteArray ShopModel::toCsv() const {
-    std::string csv;
+    CsvWriter csv;
     for (int column = 0; column < columns; ++column) {
-        csv += (column == 0 ? "" : ",") + csvField(shopHeader(column).toStdString());
+        csv.text(shopHeader(column).toStdString());
     }
-    csv += "\r\n";
+    csv.endLine();
     for (const Line& line : m_lines) {
         if (line.row < 0) {
             continue;
         }
         for (int column = 0; column < columns; ++column) {
-            csv += (column == 0 ? "" : ",") +
-                   csvField(shopCell(m_rows[static_cast<std::size_t>(line.row)], column, m_now).toStdString());
+            csv.text(shopCell(m_rows[static_cast<std::size_t>(line.row)], column, m_now).toStdString());
         }
-        csv += "\r\n";
+        csv.endLine();
     }
-    return QByteArray::fromStdString(csv);
+    return QByteArray::fromStdString(csv.written());
 }
 
 } // namespace caprail

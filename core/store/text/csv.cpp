@@ -3,6 +3,7 @@
 
 #include <QDir>
 #include <QFile>
+#include <base/csv.h>
 #include <map>
 #include <store/sqlite/database.h>
 #include <base/say.h>
@@ -11,65 +12,48 @@ namespace caprail {
 
 namespace {
 
-constexpr std::string_view lineEnd = "\r\n";
-
-std::string cellText(const Cell& cell) {
+void write(CsvWriter& csv, const Cell& cell) {
     if (const auto* n = std::get_if<std::int64_t>(&cell)) {
-        return std::to_string(*n);
+        csv.number(*n);
+    } else {
+        const auto* text = std::get_if<std::string>(&cell);
+        csv.text(text == nullptr ? std::string_view() : *text);
     }
-    const auto* text = std::get_if<std::string>(&cell);
-    return text == nullptr ? std::string() : csvField(*text);
 }
 
 /// What every table begins with, so that each can be read by itself.
-std::string beginning(const Ledger& ledger, const Entry& entry) {
+void begin(CsvWriter& csv, const Ledger& ledger, const Entry& entry) {
     const std::int64_t strike = ledger.struckBy(entry.sequence);
-    return std::to_string(entry.sequence) + "," + format(entry.time) + "," + csvField(entry.person) + "," +
-           (strike == 0 ? "" : std::to_string(strike));
+    csv.number(entry.sequence).plain(format(entry.time)).text(entry.person);
+    csv.number(strike == 0 ? std::nullopt : std::optional(strike));
 }
 
-std::map<std::string, std::string> tablesOf(const Ledger& ledger) {
-    std::map<std::string, std::string> tables;
-    std::string& entries = tables["entries"];
-    entries = "sequence,time,person,struck_by,kind,seal";
-    entries += lineEnd;
+std::map<std::string, CsvWriter> tablesOf(const Ledger& ledger) {
+    std::map<std::string, CsvWriter> tables;
+    CsvWriter& entries = tables.emplace("entries", CsvWriter({"sequence", "time", "person", "struck_by", "kind", "seal"}))
+                             .first->second;
     for (const Entry& entry : ledger.entries()) {
         const KindInfo& info = kindOf(entry.body);
-        const std::string begins = beginning(ledger, entry);
-        entries += begins + "," + std::string(info.kind) + "," + toHex(entry.seal);
-        entries += lineEnd;
-        std::string& table = tables[std::string(info.kind)];
-        if (table.empty()) {
-            table = "sequence,time,person,struck_by";
+        begin(entries, ledger, entry);
+        entries.plain(info.kind).plain(toHex(entry.seal)).endLine();
+        CsvWriter& table = tables[std::string(info.kind)];
+        if (table.written().empty()) {
+            table.plain("sequence").plain("time").plain("person").plain("struck_by");
             for (const Column& column : info.columns) {
-                table += "," + column.name;
+                table.plain(column.name);
             }
-            table += lineEnd;
+            table.endLine();
         }
-        table += begins;
+        begin(table, ledger, entry);
         for (const Cell& cell : cellsOf(entry.body)) {
-            table += "," + cellText(cell);
+            write(table, cell);
         }
-        table += lineEnd;
+        table.endLine();
     }
     return tables;
 }
 
 } // namespace
-
-std::string csvField(std::string_view text) {
-    if (text.find_first_of(",\"\r\n") == std::string_view::npos) {
-        return std::string(text);
-    }
-    std::string field = "\"";
-    for (const char c : text) {
-        field += c;
-        if (c == '"') {
-            field += '"';
-        }
-    }
-    return field + "\"";
-}
 
 Result<void> exportCsv(const Ledger& ledger, const std::string& folder) {
     const QDir target(QString::fromStdString(folder));
@@ -79,13 +63,14 @@ Result<void> exportCsv(const Ledger& ledger, const std::string& folder) {
     }
     const auto tables = tablesOf(ledger);
     const auto fileOf = [&](const std::string& name) { return target.filePath(QString::fromStdString(name + ".csv")); };
-    for (const auto& [name, text] : tables) {
+    for (const auto& [name, table] : tables) {
         if (QFile::exists(fileOf(name))) {
             return refuse(Core::say("%1 exists already and is not overwritten: choose another folder.",
                                     inQuotes(fileOf(name).toStdString())));
         }
     }
-    for (const auto& [name, text] : tables) {
+    for (const auto& [name, table] : tables) {
+        const std::string& text = table.written();
         QFile file(fileOf(name));
         const auto size = static_cast<qint64>(text.size());
         if (!file.open(QIODevice::WriteOnly | QIODevice::NewOnly) || file.write(text.data(), size) != size ||

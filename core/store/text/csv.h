@@ -5,11 +5,8 @@
 namespace caprail {
 
 /// Writes tables for a spreadsheet into a folder (made if need be): `entries.csv` with every entry, and one file per
-/// kind that occurs, `<kind>.csv`, with its fields. RFC 4180: commas, CRLF, quotes doubled; UTF-8; an empty field is
-/// one that was left out. Refuses, before anything is written, when one of the files exists already.
+/// kind that occurs, `<kind>.csv`, with its fields, as base/csv.h writes tables. An empty field is one that was left
+/// out. Refuses, before anything is written, when one of the files exists already.
 Result<void> exportCsv(const Ledger& ledger, const std::string& folder);
-
-/// One field as RFC 4180 wants it (section 2, rules 5 to 7).
-std::string csvField(std::string_view text);
 
 } // namespace caprail

@@ -109,15 +109,6 @@ TEST_F(TextForm, never_overwrites) {
     EXPECT_FALSE(importLedger(folder / "absent.jsonl", folder / "new.caprail"));
 }
 
-TEST(Csv, quotes_as_rfc_4180_asks) {
-    // RFC 4180, section 2, rules 5 to 7 (from memory): "b CRLF bb" and "b""bb" are its own examples.
-    EXPECT_EQ(csvField("aaa"), "aaa");
-    EXPECT_EQ(csvField("b\r\nbb"), "\"b\r\nbb\"");
-    EXPECT_EQ(csvField("b\"bb"), "\"b\"\"bb\"");
-    EXPECT_EQ(csvField("1,5"), "\"1,5\"");
-    EXPECT_EQ(csvField(""), "");
-}
-
 TEST(Csv, writes_one_table_per_kind_that_occurs_and_never_overwrites) {
     const Folder folder;
     Ledger ledger;
