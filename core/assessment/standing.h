@@ -14,4 +14,7 @@ std::vector<Seen<BoreReading>> standingBores(const Facts&, JournalId);
 std::vector<Seen<FitReading>> standingFits(const Facts&, const FitPlace&);
 std::vector<Seen<PickupReading>> standingPickup(const Facts&, PickupTerm);
 
+/// Thickness of a shell: mean of its measured readings, or as marked where there is none; none for an unknown shell.
+std::optional<Length> shellThickness(const Facts&, std::string_view shell);
+
 } // namespace caprail

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <stations/girdle/order.h>
+#include <work/gap_pass.h>
 
-#include <QRegularExpression>
 #include <algorithm>
-#include <set>
-#include <stations/common/station_text.h>
 #include <base/say.h>
+#include <base/text.h>
+#include <set>
 
 namespace caprail {
 
@@ -48,12 +47,11 @@ std::vector<Position> passOrder(const EngineLayout& layout, PassOrder order) {
     return places;
 }
 
-Result<std::vector<Position>> parsePassOrder(const QString& text, const EngineLayout& layout) {
-    static const QRegularExpression between(QStringLiteral("[\\s,;→>]+"));
+Result<std::vector<Position>> parsePassOrder(std::string_view text, const EngineLayout& layout) {
     std::vector<Position> order;
     std::set<Position> seen;
-    for (const QString& part : text.split(between, Qt::SkipEmptyParts)) {
-        const auto position = parsePosition(coreText(part));
+    for (const std::string_view part : partsOf(text, {",", ";", "→", ">"})) {
+        const auto position = parsePosition(part);
         if (!position) {
             return tl::unexpected(position.error());
         }
@@ -74,12 +72,12 @@ Result<std::vector<Position>> parsePassOrder(const QString& text, const EngineLa
     return order;
 }
 
-QString passOrderText(const std::vector<Position>& order) {
-    QStringList words;
+std::string passOrderText(const std::vector<Position>& order) {
+    std::string text;
     for (const Position p : order) {
-        words << qtText(code(p));
+        text += (text.empty() ? "" : " ") + code(p);
     }
-    return words.join(QLatin1Char(' '));
+    return text;
 }
 
 PassPlace nextInPass(const std::vector<Position>& order, Position from, std::int64_t pass, const Assessment& assessment,

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-#include <QString>
+/// In which order the gaps under a girdle are read, and where a pass goes on.
 #include <assessment/assessment.h>
 #include <vector>
 
@@ -14,9 +14,9 @@ enum class PassOrder {
 std::vector<Position> passOrder(const EngineLayout& layout, PassOrder order);
 
 /// Reads an order as typed: "1L 1R 2R 2L …". Refuses unknown places, one named twice, and any left out, by name.
-Result<std::vector<Position>> parsePassOrder(const QString& text, const EngineLayout& layout);
+Result<std::vector<Position>> parsePassOrder(std::string_view text, const EngineLayout& layout);
 /// "1L 1R 2L …"
-QString passOrderText(const std::vector<Position>& order);
+std::string passOrderText(const std::vector<Position>& order);
 
 /// Where a gap pass goes on: the place and the number of the pass.
 struct PassPlace {

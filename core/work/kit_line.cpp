@@ -1,25 +1,26 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <stations/girdle/kit_text.h>
+#include <work/kit_line.h>
 
-#include <QRegularExpression>
 #include <algorithm>
+#include <base/say.h>
+#include <base/text.h>
+#include <cctype>
 #include <charconv>
 #include <ledger/expectations.h>
 #include <set>
-#include <stations/common/station_text.h>
-#include <base/say.h>
 
 namespace caprail {
 
 namespace {
 
 constexpr int mostAtOnce = 200;
+constexpr std::string_view digits = "0123456789";
 
 /// "S007" for prefix "S", number 7, three digits.
-std::string numbered(const std::string& prefix, int number, std::size_t digits) {
+std::string numbered(std::string_view prefix, int number, std::size_t width) {
     std::string text = std::to_string(number);
-    text.insert(0, text.size() < digits ? digits - text.size() : 0, '0');
-    return prefix + text;
+    text.insert(0, text.size() < width ? width - text.size() : 0, '0');
+    return std::string(prefix) + text;
 }
 
 int largestNumber(const Facts& facts) {
@@ -35,35 +36,102 @@ int largestNumber(const Facts& facts) {
 }
 
 /// The kit's shim as typed, or in capitals: gloves miss the shift key.
-auto findShim(const Facts& facts, const QString& typed) {
-    const auto asTyped = facts.shims.find(coreText(typed));
-    return asTyped != facts.shims.end() ? asTyped : facts.shims.find(coreText(typed.toUpper()));
+auto findShim(const Facts& facts, std::string_view typed) {
+    const auto asTyped = facts.shims.find(typed);
+    return asTyped != facts.shims.end() ? asTyped : facts.shims.find(capitalLetters(typed));
 }
 
-Result<std::vector<std::string>> namesOf(const QString& head, const Facts& facts) {
-    static const QRegularExpression run(QStringLiteral("^(\\S*?)(\\d+)(?:-|–|\\.\\.)(\\S*?)(\\d+)$"));
+/// A run of names: "S001-S012", "S001–012", "S001..S012".
+struct NameRun {
+    std::string_view prefix, first, lastPrefix, last;
+};
+std::optional<NameRun> runIn(std::string_view head) {
+    for (auto at = head.find_first_of(digits); at != std::string_view::npos;) {
+        const auto end = std::min(head.find_first_not_of(digits, at), head.size());
+        for (const std::string_view between : {"-", "–", ".."}) {
+            const std::string_view rest = head.substr(end);
+            if (!rest.starts_with(between)) {
+                continue;
+            }
+            const std::string_view other = rest.substr(between.size());
+            const auto lastLetter = other.find_last_not_of(digits);
+            const std::size_t split = lastLetter == std::string_view::npos ? 0 : lastLetter + 1;
+            if (split < other.size()) {
+                return NameRun{head.substr(0, at), head.substr(at, end - at), other.substr(0, split),
+                               other.substr(split)};
+            }
+        }
+        at = head.find_first_of(digits, end);
+    }
+    return {};
+}
+
+Result<std::vector<std::string>> namesOf(std::string_view head, const Facts& facts) {
+    const auto run = runIn(head);
+    if (!run) {
+        if (facts.shims.contains(head)) {
+            return refuse(Core::say("The kit has a shim %1 already: give this one another name.", head));
+        }
+        return std::vector{std::string(head)};
+    }
+    if (!run->lastPrefix.empty() && run->lastPrefix != run->prefix) {
+        return refuse(Core::say("The run “%1” begins and ends with different letters: use the same.", head));
+    }
+    const auto first = wholeNumber(run->first);
+    const auto last = wholeNumber(run->last);
+    if (!first || !last || *last < *first || *last - *first >= mostAtOnce) {
+        return refuse(Core::say("The run “%1” must go upwards, and over no more than %2 shims.", head, mostAtOnce));
+    }
     std::vector<std::string> names;
-    if (const auto match = run.match(head); match.hasMatch()) {
-        const int first = match.captured(2).toInt();
-        const int last = match.captured(4).toInt();
-        if (!match.captured(3).isEmpty() && match.captured(3) != match.captured(1)) {
-            return refuse(
-                Core::say("The run “%1” begins and ends with different letters: use the same.", coreText(head)));
-        }
-        if (last < first || last - first >= mostAtOnce) {
-            return refuse(
-                Core::say("The run “%1” must go upwards, and over no more than %2 shims.", coreText(head), mostAtOnce));
-        }
-        for (int number = first; number <= last; ++number) {
-            names.push_back(
-                numbered(match.captured(1).toStdString(), number, static_cast<std::size_t>(match.captured(2).size())));
-        }
-        return names;
+    for (int number = *first; number <= *last; ++number) {
+        names.push_back(numbered(run->prefix, number, run->first.size()));
     }
-    if (facts.shims.contains(coreText(head))) {
-        return refuse(Core::say("The kit has a shim %1 already: give this one another name.", coreText(head)));
+    return names;
+}
+
+/// A count of one size: "12" and "10 thou" of "12 x 10 thou".
+struct CountedSize {
+    std::string_view count, size;
+};
+std::optional<CountedSize> countedIn(std::string_view line) {
+    const auto end = line.find_first_not_of(digits);
+    if (end == 0 || end == std::string_view::npos) {
+        return {};
     }
-    return std::vector{coreText(head)};
+    const std::string_view rest = trimmed(line.substr(end));
+    for (const std::string_view times : {"x", "×", "*"}) {
+        if (rest.starts_with(times) && !trimmed(rest.substr(times.size())).empty()) {
+            return CountedSize{line.substr(0, end), trimmed(rest.substr(times.size()))};
+        }
+    }
+    return {};
+}
+
+/// The names that a line adds and the size of each.
+struct NamedSize {
+    std::vector<std::string> names;
+    std::string_view size;
+};
+Result<NamedSize> namedSizeIn(std::string_view line, const Facts& facts) {
+    if (const auto counted = countedIn(line)) {
+        const auto count = wholeNumber(counted->count);
+        if (!count || *count < 1 || *count > mostAtOnce) {
+            return refuse(
+                Core::say("Between 1 and %1 shims are added at once, not %2.", mostAtOnce, counted->count));
+        }
+        NamedSize result{{}, counted->size};
+        for (int i = 0; i < *count; ++i) {
+            result.names.push_back(nextShimName(facts, i));
+        }
+        return result;
+    }
+    const auto [head, size] = headAndRest(line);
+    if (size.empty()) {
+        return refuse(Core::say("“%1” gives no name and size: type for example S001 10 thou, or 12 x 10 thou.", line));
+    }
+    return namesOf(head, facts).map([size = size](std::vector<std::string> names) {
+        return NamedSize{std::move(names), size};
+    });
 }
 
 } // namespace
@@ -72,105 +140,70 @@ std::string nextShimName(const Facts& facts, int ahead) {
     return numbered("S", largestNumber(facts) + 1 + ahead, 3);
 }
 
-Result<std::vector<ShimAdded>> parseKitLine(const QString& text, const Units& units, const Facts& facts,
-                                            const QString& bag) {
-    static const QRegularExpression counted(QStringLiteral("^(\\d+)\\s*[x×*]\\s*(.+)$"));
-    const QString line = text.trimmed();
-    const auto expected = expectedLength(ShimAdded::kind, "marked", "the marked thickness");
-    std::vector<std::string> names;
-    QString size;
-    if (const auto match = counted.match(line); match.hasMatch()) {
-        const int count = match.captured(1).toInt();
-        if (count < 1 || count > mostAtOnce) {
-            return refuse(Core::say("Between 1 and %1 shims are added at once, not %2.", mostAtOnce,
-                                    match.captured(1).toStdString()));
-        }
-        for (int i = 0; i < count; ++i) {
-            names.push_back(nextShimName(facts, i));
-        }
-        size = match.captured(2);
-    } else {
-        const QString head = line.section(QLatin1Char(' '), 0, 0);
-        size = line.section(QLatin1Char(' '), 1).trimmed();
-        if (size.isEmpty()) {
-            return refuse(Core::say("“%1” gives no name and size: type for example S001 10 thou, or 12 x 10 thou.",
-                                    coreText(line)));
-        }
-        auto named = namesOf(head, facts);
-        if (!named) {
-            return tl::unexpected(named.error());
-        }
-        names = std::move(*named);
+Result<std::vector<ShimAdded>> parseKitLine(std::string_view text, const Units& units, const Facts& facts,
+                                            std::string_view bag) {
+    auto named = namedSizeIn(trimmed(text), facts);
+    if (!named) {
+        return tl::unexpected(named.error());
     }
-    const auto marked = parseLength(coreText(size), units, expected);
+    const auto marked =
+        parseLength(named->size, units, expectedLength(ShimAdded::kind, "marked", Core::say("the marked thickness")));
     if (!marked) {
         return tl::unexpected(marked.error());
     }
     std::vector<ShimAdded> shims;
-    for (std::string& name : names) {
+    for (std::string& name : named->names) {
         if (facts.shims.contains(name)) {
             return refuse(Core::say("The kit has a shim %1 already: give this one another name.", name));
         }
-        shims.push_back({std::move(name), *marked, coreText(bag)});
+        shims.push_back({std::move(name), *marked, std::string(trimmed(bag))});
     }
     return shims;
 }
 
-Result<ShimMeasured> parseShimReading(const QString& text, const Units& units, const Facts& facts,
+Result<ShimMeasured> parseShimReading(std::string_view text, const Units& units, const Facts& facts,
                                       const std::string& selected) {
-    const auto expected = expectedLength(ShimMeasured::kind, "thickness", "the shim's thickness");
-    const QString line = text.trimmed();
-    const std::string head = coreText(line.section(QLatin1Char(' '), 0, 0));
-    if (const auto shim = findShim(facts, line.section(QLatin1Char(' '), 0, 0)); shim != facts.shims.end()) {
-        const auto value = parseLength(coreText(line.section(QLatin1Char(' '), 1)), units, expected);
-        return value ? Result<ShimMeasured>(ShimMeasured{shim->first, *value, {}}) : tl::unexpected(value.error());
-    }
-    if (!head.empty() && std::isalpha(static_cast<unsigned char>(head.front())) != 0) {
+    const auto expected = expectedLength(ShimMeasured::kind, "thickness", Core::say("the shim's thickness"));
+    const auto [head, rest] = headAndRest(text);
+    std::string shim = selected;
+    std::string_view reading = trimmed(text);
+    if (const auto named = findShim(facts, head); named != facts.shims.end()) {
+        shim = named->first;
+        reading = rest;
+    } else if (!head.empty() && std::isalpha(static_cast<unsigned char>(head.front())) != 0) {
         return refuse(Core::say("The kit has no shim %1: add it first.", head));
-    }
-    if (selected.empty()) {
+    } else if (selected.empty()) {
         return refuse(Core::say("Say which shim was measured: its name, then the value."));
     }
-    const auto value = parseLength(coreText(line), units, expected);
-    return value ? Result<ShimMeasured>(ShimMeasured{selected, *value, {}}) : tl::unexpected(value.error());
+    return parseLength(reading, units, expected).map([&](Entered<Length> value) {
+        return ShimMeasured{shim, std::move(value), {}};
+    });
 }
 
-Result<std::vector<std::string>> parseStack(const QString& text, const Facts& facts) {
-    static const QRegularExpression between(QStringLiteral("[\\s,;+]+"));
+Result<std::vector<std::string>> parseStack(std::string_view text, const Facts& facts) {
     std::vector<std::string> stack;
     std::set<std::string> seen;
-    const QStringList parts = text.split(between, Qt::SkipEmptyParts);
-    if (parts.isEmpty()) {
+    const auto parts = partsOf(text, {",", ";", "+"});
+    if (parts.empty()) {
         return refuse(Core::say("Type the names of the shims, or a dash for a bare position."));
     }
-    if (parts == QStringList{QStringLiteral("-")}) {
+    if (parts.size() == 1 && parts.front() == "-") {
         return stack;
     }
-    for (const QString& part : parts) {
+    for (const std::string_view part : parts) {
         const auto shim = findShim(facts, part);
         if (shim == facts.shims.end()) {
-            return refuse(Core::say("The kit has no shim %1: add it first.", coreText(part)));
+            return refuse(Core::say("The kit has no shim %1: add it first.", part));
         }
-        std::string name = shim->first;
         if (shim->second.isSetAside) {
-            return refuse(Core::say("Shim %1 is set aside: take it back into the kit first.", name));
+            return refuse(Core::say("Shim %1 is set aside: take it back into the kit first.", shim->first));
         }
-        if (!seen.insert(name).second) {
-            return refuse(Core::say("Shim %1 is named twice: there is one of it.", name));
+        if (!seen.insert(shim->first).second) {
+            return refuse(Core::say("Shim %1 is named twice: there is one of it.", shim->first));
         }
-        stack.push_back(std::move(name));
+        stack.push_back(shim->first);
     }
     return stack;
-}
-
-std::optional<Length> offMarking(const ShimFact& shim) {
-    const auto measured = shim.measured();
-    return measured ? std::optional(*measured - shim.added.what.marked.value) : std::nullopt;
-}
-
-bool isFlagged(const ShimFact& shim, const RulesSet& rules) {
-    const auto off = offMarking(shim);
-    return off && off->magnitude() > rules.kitTolerance;
 }
 
 } // namespace caprail

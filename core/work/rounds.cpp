@@ -1,23 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <stations/history/rounds.h>
+#include <work/rounds.h>
 
-#include <QCoreApplication>
 #include <algorithm>
+#include <base/csv.h>
+#include <base/say.h>
 #include <map>
-#include <stations/common/station_text.h>
 
 namespace caprail {
 
 namespace {
-
-struct RoundsText {
-    Q_DECLARE_TR_FUNCTIONS(HistoryStation)
-};
-
-std::string momentText(UtcTime time) {
-    const std::string text = format(time); // "2026-05-04T09:30:00.000Z"
-    return text.substr(0, 10) + " " + text.substr(11, 5);
-}
 
 /// The live outcome before a struck one, the later before the earlier.
 void put(std::optional<RoundCell>& at, RoundCell cell) {
@@ -33,8 +24,8 @@ void put(std::optional<RoundCell>& at, RoundCell cell) {
 
 } // namespace
 
-QString RoundColumn::name(bool withBuild) const {
-    return withBuild ? RoundsText::tr("build %1 · %2").arg(build).arg(round) : QString::number(round);
+std::string RoundColumn::name(bool withBuild) const {
+    return withBuild ? Core::say("build %1 · %2", build, round) : std::to_string(round);
 }
 
 RoundHistory roundHistory(const Ledger& ledger) {
@@ -152,46 +143,16 @@ std::vector<OutcomeRow> reviewRows(const RoundHistory& history, const RoundSight
     return rows;
 }
 
-QString cellText(const RoundCell& cell, const Units& units) {
-    const QString text = cell.what.outcome == Outcome::held ? QStringLiteral("✓")
-                         : cell.what.angle ? QStringLiteral("↷ ") + qtText(format(cell.what.angle->value, units))
-                                           : QStringLiteral("↷");
-    return cell.isStruck ? QStringLiteral("[%1]").arg(text) : text;
+std::string cellText(const RoundCell& cell, const Units& units) {
+    const std::string text = cell.what.outcome == Outcome::held ? "✓"
+                             : cell.what.angle ? "↷ " + format(cell.what.angle->value, units)
+                                               : "↷";
+    return cell.isStruck ? "[" + text + "]" : text;
 }
 
-QString cellStory(const RoundCell& cell, const Units& units) {
-    QStringList story;
-    story << capitalised(qtText(describe(cell.what.fastener))) + RoundsText::tr(", round %1: ").arg(cell.what.round) +
-                 (cell.what.outcome == Outcome::held ? RoundsText::tr("held")
-                  : cell.what.angle ? RoundsText::tr("moved %1").arg(qtText(format(cell.what.angle->value, units)))
-                                    : RoundsText::tr("moved"));
-    if (cell.what.torque) {
-        story << RoundsText::tr("at %1").arg(qtText(format(cell.what.torque->value, units)));
-    }
-    story << RoundsText::tr("%1 with %2")
-                 .arg(qtText(cell.person), cell.what.instrument.empty() ? RoundsText::tr("no instrument named")
-                                                                        : qtText(cell.what.instrument));
-    story << qtText(momentText(cell.time)) + RoundsText::tr(" UTC, entry %1").arg(cell.entry);
-    if (cell.isStruck) {
-        story << RoundsText::tr("struck");
-    } else if (cell.otherEntries > 0) {
-        story << RoundsText::tr("an earlier outcome was struck");
-    }
-    return story.join(QStringLiteral("\n"));
-}
-
-QByteArray csvCell(const QString& text) {
-    QString cell = text;
-    if (cell.contains(QLatin1Char('"')) || cell.contains(QLatin1Char(',')) || cell.contains(QLatin1Char('\n')) ||
-        cell.contains(QLatin1Char('\r'))) {
-        cell.replace(QLatin1Char('"'), QStringLiteral("\"\""));
-        cell = QLatin1Char('"') + cell + QLatin1Char('"');
-    }
-    return cell.toUtf8();
-}
-
-QByteArray roundsCsv(const RoundHistory& history, const RoundSight& sight, const RoundChoice& filter) {
-    QByteArray out = "build,round,fastener,outcome,angle_deg,torque_mNm,person,instrument,time_utc,entry,struck\r\n";
+std::string roundsCsv(const RoundHistory& history, const RoundSight& sight, const RoundChoice& filter) {
+    CsvWriter csv({"build", "round", "fastener", "outcome", "angle_deg", "torque_mNm", "person", "instrument",
+                   "time_utc", "entry", "struck"});
     for (const std::size_t r : sight.rounds) {
         for (const std::size_t f : sight.fasteners) {
             const auto& cell = history.cells[r][f];
@@ -199,22 +160,14 @@ QByteArray roundsCsv(const RoundHistory& history, const RoundSight& sight, const
                 continue;
             }
             const RoundOutcome& what = cell->what;
-            const QList<QByteArray> cells{
-                QByteArray::number(static_cast<qlonglong>(history.rounds[r].build)),
-                QByteArray::number(static_cast<qlonglong>(what.round)),
-                csvCell(qtText(code(what.fastener))),
-                csvCell(qtWord(what.outcome)),
-                what.angle ? QByteArray::fromStdString(formatNumber(inDegrees(what.angle->value), 3)) : QByteArray(),
-                what.torque ? QByteArray::number(static_cast<qlonglong>(what.torque->value.value())) : QByteArray(),
-                csvCell(qtText(cell->person)),
-                csvCell(qtText(what.instrument)),
-                QByteArray::fromStdString(format(cell->time)),
-                QByteArray::number(static_cast<qlonglong>(cell->entry)),
-                cell->isStruck ? "yes" : "no"};
-            out += cells.join(',') + "\r\n";
+            csv.number(history.rounds[r].build).number(what.round).plain(code(what.fastener)).plain(word(what.outcome));
+            csv.plain(what.angle ? formatNumber(inDegrees(what.angle->value), 3) : std::string());
+            csv.number(what.torque ? std::optional(what.torque->value.value()) : std::nullopt);
+            csv.text(cell->person).text(what.instrument).plain(format(cell->time)).number(cell->entry);
+            csv.plain(cell->isStruck ? "yes" : "no").endLine();
         }
     }
-    return out;
+    return csv.written();
 }
 
 } // namespace caprail

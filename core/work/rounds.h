@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-#include <QString>
 #include <fasteners/review.h>
 #include <ledger/ledger.h>
 #include <optional>
@@ -25,7 +24,7 @@ struct RoundColumn {
     std::string person, instrument;
     bool isStruck = false;
     /// "2", or "build 2 · 1" where the record holds more than one build.
-    [[nodiscard]] QString name(bool withBuild) const;
+    [[nodiscard]] std::string name(bool withBuild) const;
 };
 
 /// Every verify round of every build of a record, fastener by fastener, struck ones included.
@@ -64,13 +63,9 @@ RoundSight inSight(const RoundHistory&, const RoundChoice&, RoundOrder);
 std::vector<OutcomeRow> reviewRows(const RoundHistory&, const RoundSight&, const RoundChoice&);
 
 /// "✓", or "↻ 4.0°"; struck ones in brackets.
-QString cellText(const RoundCell&, const Units&);
-/// Person, wrench, time, reading, entry, for a hover or a screen reader.
-QString cellStory(const RoundCell&, const Units&);
-/// What is in sight as a table for a spreadsheet: one outcome a line, RFC 4180, UTF-8. Torque in mN·m and angle in
+std::string cellText(const RoundCell&, const Units&);
+/// What is in sight as a table for a spreadsheet: one outcome a line (base/csv.h). Torque in mN·m and angle in
 /// degrees, with a point as decimal mark whatever the screen shows.
-QByteArray roundsCsv(const RoundHistory&, const RoundSight&, const RoundChoice&);
-/// One cell of a CSV line, quoted where it must be (RFC 4180, 2.5 to 2.7).
-QByteArray csvCell(const QString& text);
+std::string roundsCsv(const RoundHistory&, const RoundSight&, const RoundChoice&);
 
 } // namespace caprail

@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <stations/bearings/shelf.h>
+#include <work/shells.h>
 
 #include <algorithm>
+#include <assessment/standing.h>
+#include <base/say.h>
 #include <ledger/band_names.h>
 #include <measure/statistics.h>
-#include <stations/bearings/places.h>
-#include <stations/common/station_text.h>
-#include <base/say.h>
 
 namespace caprail {
 
@@ -22,23 +21,13 @@ std::optional<Length> meanOf(const std::vector<Length>& values) {
     return values.empty() ? std::nullopt : std::optional(Length(toNearest(summarise(values).mean)));
 }
 
-bool stands(const Check* check, std::int64_t entry) {
-    return check == nullptr || std::ranges::find(check->restsOn, entry) != check->restsOn.end();
-}
-
-std::optional<Length> housingOf(const Facts& facts, JournalId journal, const Check* check) {
-    const auto at = facts.bores.find(journal);
-    if (at == facts.bores.end()) {
-        return {};
-    }
+std::optional<Length> housingOf(const Facts& facts, JournalId journal) {
     std::vector<Length> housings, bores;
-    for (const auto& reading : at->second) {
-        if (stands(check, reading.entry)) {
-            if (reading.what.method == BoreMethod::housing) {
-                housings.push_back(reading.what.value.value);
-            } else if (reading.what.method == BoreMethod::boreWithShells) {
-                bores.push_back(reading.what.value.value);
-            }
+    for (const auto& reading : standingBores(facts, journal)) {
+        if (reading.what.method == BoreMethod::housing) {
+            housings.push_back(reading.what.value.value);
+        } else if (reading.what.method == BoreMethod::boreWithShells) {
+            bores.push_back(reading.what.value.value);
         }
     }
     if (!housings.empty()) {
@@ -54,16 +43,21 @@ std::optional<Length> housingOf(const Facts& facts, JournalId journal, const Che
     return upper && lower ? std::optional(*bore + *upper + *lower) : std::nullopt;
 }
 
-std::optional<Length> verticalJournalOf(const Facts& facts, JournalId journal, const Check* check) {
+std::optional<Length> verticalJournalOf(const Facts& facts, JournalId journal) {
     std::vector<Length> values;
-    if (const auto at = facts.journals.find(journal); at != facts.journals.end()) {
-        for (const auto& reading : at->second) {
-            if (reading.what.direction == 1 && stands(check, reading.entry)) {
-                values.push_back(reading.what.diameter.value);
-            }
+    for (const auto& reading : standingJournal(facts, journal)) {
+        if (reading.what.direction == 1) {
+            values.push_back(reading.what.diameter.value);
         }
     }
     return meanOf(values);
+}
+
+/// Why a bearing cannot be asked for yet.
+std::string whyLeftOut(JournalId journal, const BandFact* band, const std::optional<Length>& diameter) {
+    return band == nullptr ? Core::say("%1: its band is not set", describe(journal))
+           : !diameter     ? Core::say("%1: its journal is not measured", describe(journal))
+                           : Core::say("%1: its housing is not measured", describe(journal));
 }
 
 std::string familyOf(JournalKind kind) {
@@ -72,24 +66,7 @@ std::string familyOf(JournalKind kind) {
 
 } // namespace
 
-std::optional<Length> shellThickness(const Facts& facts, const std::string& shell) {
-    const auto at = facts.shells.find(shell);
-    if (at == facts.shells.end()) {
-        return {};
-    }
-    std::vector<Length> measured;
-    std::optional<Length> marked;
-    for (const auto& reading : at->second) {
-        if (reading.what.isMarked) {
-            marked = reading.what.thickness.value;
-        } else {
-            measured.push_back(reading.what.thickness.value);
-        }
-    }
-    return measured.empty() ? marked : meanOf(measured);
-}
-
-std::optional<JournalId> whereFitted(const Facts& facts, const std::string& shell) {
+std::optional<JournalId> whereFitted(const Facts& facts, std::string_view shell) {
     for (const auto& [journal, fitted] : facts.shellsFitted) {
         if (fitted.what.upper == shell || fitted.what.lower == shell) {
             return journal;
@@ -98,7 +75,7 @@ std::optional<JournalId> whereFitted(const Facts& facts, const std::string& shel
     return {};
 }
 
-ShellRequest shellRequestFor(const Facts& facts, const Assessment& assessment) {
+ShellRequest shellRequestFor(const Facts& facts) {
     ShellRequest request;
     for (const auto& [name, readings] : facts.shells) {
         if (const auto thickness = shellThickness(facts, name)) {
@@ -115,14 +92,10 @@ ShellRequest shellRequestFor(const Facts& facts, const Assessment& assessment) {
     for (const JournalId journal : journals) {
         const bool isMain = journal.kind == JournalKind::main;
         const BandFact* band = facts.bandNamed(isMain ? bands::mainClearance : bands::rodClearance);
-        const Check* check = clearanceCheckOf(assessment, journal);
-        const auto housing = housingOf(facts, journal, check);
-        const auto diameter = verticalJournalOf(facts, journal, check);
+        const auto housing = housingOf(facts, journal);
+        const auto diameter = verticalJournalOf(facts, journal);
         if (band == nullptr || !housing || !diameter) {
-            request.leftOut << QStringLiteral("%1: %2").arg(
-                qtText(describe(journal)), band == nullptr ? QStringLiteral("its band is not set")
-                                           : !diameter     ? QStringLiteral("its journal is not measured")
-                                                           : QStringLiteral("its housing is not measured"));
+            request.leftOut.push_back(whyLeftOut(journal, band, diameter));
             continue;
         }
         request.bearings.push_back({code(journal), *housing, *diameter, band->band,

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <stations/girdle/take_over.h>
+#include <work/take_over.h>
 
 #include <algorithm>
 #include <assessment/rests_on.h>

@@ -1,58 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <stations/fasteners/order.h>
+#include <work/tightening.h>
 
-#include <QCoreApplication>
 #include <algorithm>
-#include <fasteners/sequence.h>
-#include <planview/plan_rows.h>
-#include <stations/common/station_text.h>
 #include <base/say.h>
+#include <fasteners/sequence.h>
 
 namespace caprail {
-
-namespace {
-
-Side sideOf(FastenerSide side) {
-    return side == FastenerSide::left ? Side::left : Side::right;
-}
-
-/// From the centre outwards, for the fasteners that the layout has.
-std::vector<FastenerId> usualOrder(const EngineLayout& layout, FastenerKind kind) {
-    std::vector<FastenerId> order;
-    if (kind == FastenerKind::mainCap) {
-        const auto sequence = mainCapSequence(layout.caps(), static_cast<int>(layout.description().fastenersPerCap));
-        for (const auto& f : sequence.value_or(std::vector<CapFastener>())) {
-            order.push_back({kind, f.cap, sideOf(f.side), f.ring == FastenerRing::inner ? Ring::inner : Ring::outer});
-        }
-    } else if (kind == FastenerKind::rod) {
-        const auto sequence = rodSequence(layout.rods());
-        for (const auto& f : sequence.value_or(std::vector<RodFastener>())) {
-            order.push_back({kind, f.rod, sideOf(f.side), Ring::inner});
-        }
-    } else if (kind == FastenerKind::girdleNut) {
-        const auto nuts = layout.girdleNuts();
-        std::vector<FastenerPoint> points;
-        for (const FastenerId& nut : nuts) {
-            points.push_back({layout.at(nut).x, layout.at(nut).y});
-        }
-        const auto sequence = outwardSequence(points);
-        for (const std::size_t i : sequence.value_or(std::vector<std::size_t>())) {
-            order.push_back(nuts[i]);
-        }
-    }
-    return order;
-}
-
-/// Pan rail, front and rear fasteners: from the centre of their pattern outwards, as many as their group has.
-std::vector<FastenerId> rowOrder(const EngineLayout& layout, FastenerKind kind, std::int64_t count) {
-    std::vector<FastenerId> order;
-    for (const int number : rowSequence(layout, kind, static_cast<int>(count))) {
-        order.push_back({kind, number, Side::left, Ring::inner});
-    }
-    return order;
-}
-
-} // namespace
 
 std::vector<FastenerId> tighteningOrder(const Facts& facts, FastenerKind kind) {
     std::vector<FastenerGroupSet> groups;
@@ -69,8 +22,8 @@ std::vector<FastenerId> tighteningOrder(const Facts& facts, FastenerKind kind,
     if (!facts.layout || (!hasSides(kind) && groups.empty())) {
         return {};
     }
-    const auto usual =
-        hasSides(kind) ? usualOrder(*facts.layout, kind) : rowOrder(*facts.layout, kind, groups.front().count);
+    // A row has as many fasteners as its group counts.
+    const auto usual = usualSequence(*facts.layout, kind, groups.empty() ? 0 : static_cast<int>(groups.front().count));
     std::vector<FastenerId> order;
     const auto put = [&](FastenerId f) {
         if (std::ranges::find(usual, f) != usual.end() && std::ranges::find(order, f) == order.end()) {
@@ -95,11 +48,11 @@ std::vector<FastenerId> verifyOrder(const Facts& facts) {
     return order;
 }
 
-std::map<QString, int> sequenceNumbers(const std::vector<FastenerId>& order) {
-    std::map<QString, int> numbers;
+std::map<FastenerId, int> sequenceNumbers(const std::vector<FastenerId>& order) {
+    std::map<FastenerId, int> numbers;
     std::map<FastenerKind, int> last;
     for (const FastenerId& f : order) {
-        numbers[qtText(code(f))] = ++last[f.kind];
+        numbers[f] = ++last[f.kind];
     }
     return numbers;
 }

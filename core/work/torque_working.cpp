@@ -1,41 +1,72 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <stations/fasteners/working.h>
+#include <work/torque_working.h>
 
-#include <QCoreApplication>
+#include <base/say.h>
 #include <fasteners/lubricant.h>
 #include <fasteners/preload.h>
 #include <fasteners/sequence.h>
 #include <fasteners/wrench.h>
-#include <stations/common/station_text.h>
 #include <units/parse.h>
-#include <base/say.h>
 
 namespace caprail {
 
 namespace {
 
-struct WorkingText {
-    Q_DECLARE_TR_FUNCTIONS(FastenersStation)
-};
-
-void addLines(QStringList& lines, const QString& heading, const std::vector<std::string>& working) {
-    lines << heading;
+void addLines(std::vector<std::string>& lines, std::string heading, const std::vector<std::string>& working) {
+    lines.push_back(std::move(heading));
     for (const auto& line : working) {
-        lines << QStringLiteral("    ") + qtText(line);
+        lines.push_back("    " + line);
     }
 }
 
 void addSteps(GroupWorking& result, const FastenerGroupSet& group, const Units& units) {
     const auto steps = equalSteps(group.torque->value, static_cast<int>(group.steps));
     if (!steps) {
-        result.missing << qtText(steps.error().sentence);
+        result.missing.push_back(steps.error().sentence);
         return;
     }
-    QStringList values;
+    std::string values;
     for (const Torque step : *steps) {
-        values << qtText(format(step, units));
+        values += (values.empty() ? "" : "  →  ") + format(step, units);
     }
-    result.lines << WorkingText::tr("Steps: %1").arg(values.join(QStringLiteral("  →  ")));
+    result.lines.push_back(Core::say("Steps: %1", values));
+}
+
+/// Preload by both forms. The short form's refusal ends the working.
+bool addPreload(GroupWorking& result, Torque torque, const Thread& thread, const Lubricant& lubricant,
+                const Units& units) {
+    result.lines.push_back(Core::say(
+        "%1: K = %2, μ = %3 (%4)", Core::say(lubricant.name), formatNumber(lubricant.nutFactor, 2, units.decimalMark),
+        formatNumber(lubricant.friction, 3, units.decimalMark), Core::say(lubricant.source)));
+    const auto shortForm = preloadShortForm(torque, thread, lubricant.nutFactor, units);
+    if (!shortForm) {
+        result.missing.push_back(shortForm.error().sentence);
+        return false;
+    }
+    addLines(result.lines, Core::say("Preload, short form: %1", format(shortForm->value, units)), shortForm->working);
+    const JointFriction friction{lubricant.friction, lubricant.friction, usualBearingRadius(thread)};
+    if (const auto longForm = preloadLongForm(torque, thread, friction, units)) {
+        addLines(result.lines, Core::say("Preload, long form: %1", format(longForm->value, units)), longForm->working);
+    }
+    return true;
+}
+
+void addShareOfProof(GroupWorking& result, Torque torque, const Thread& thread, const Grade& grade, double nutFactor,
+                     std::int64_t scatterPercent, const Units& units) {
+    const auto judged =
+        judgeTorque(torque, thread, grade, nutFactor, static_cast<double>(scatterPercent) / 100.0, units);
+    if (!judged) {
+        result.missing.push_back(judged.error().sentence);
+        return;
+    }
+    const auto percent = [&](double share) { return formatNumber(share * 100.0, 0, units.decimalMark) + " %"; };
+    addLines(result.lines,
+             Core::say("Share of proof load: %1 (%2 to %3 with ± %4 % scatter)", percent(judged->share.nominal),
+                       percent(judged->share.low), percent(judged->share.high), scatterPercent),
+             judged->share.working);
+    for (const auto& warning : judged->warnings) {
+        result.warnings.push_back(warning.sentence);
+    }
 }
 
 } // namespace
@@ -43,62 +74,30 @@ void addSteps(GroupWorking& result, const FastenerGroupSet& group, const Units& 
 GroupWorking workingOf(const FastenerGroupSet& group, std::int64_t scatterPercent, const Units& units) {
     GroupWorking result;
     if (!group.torque) {
-        result.missing << WorkingText::tr("No torque is given: there is nothing to work out a preload from.");
+        result.missing.push_back(Core::say("No torque is given: there is nothing to work out a preload from."));
         return result;
     }
     addSteps(result, group, units);
     if (group.method == TighteningMethod::torqueAndAngle) {
-        result.missing << WorkingText::tr("By torque and angle: what follows is the preload before the angle.");
+        result.missing.push_back(Core::say("By torque and angle: what follows is the preload before the angle."));
     }
     const auto thread = parseThread(group.thread);
     const auto grade = parseGrade(group.grade);
     const auto lubricant = findLubricant(group.lubricant);
     if (!thread) {
-        result.missing << qtText(thread.error().sentence);
+        result.missing.push_back(thread.error().sentence);
     }
     if (!lubricant) {
-        result.missing << qtText(lubricant.error().sentence);
+        result.missing.push_back(lubricant.error().sentence);
     }
-    if (!thread || !lubricant) {
+    if (!thread || !lubricant || !addPreload(result, group.torque->value, *thread, *lubricant, units)) {
         return result;
-    }
-    result.lines << WorkingText::tr("%1: K = %2, μ = %3 (%4)")
-                        .arg(qtText(lubricant->name), qtText(formatNumber(lubricant->nutFactor, 2, units.decimalMark)),
-                             qtText(formatNumber(lubricant->friction, 3, units.decimalMark)),
-                             qtText(lubricant->source));
-    if (const auto shortForm = preloadShortForm(group.torque->value, *thread, lubricant->nutFactor, units)) {
-        addLines(result.lines, WorkingText::tr("Preload, short form: %1").arg(qtText(format(shortForm->value, units))),
-                 shortForm->working);
-    } else {
-        result.missing << qtText(shortForm.error().sentence);
-        return result;
-    }
-    const JointFriction friction{lubricant->friction, lubricant->friction, usualBearingRadius(*thread)};
-    if (const auto longForm = preloadLongForm(group.torque->value, *thread, friction, units)) {
-        addLines(result.lines, WorkingText::tr("Preload, long form: %1").arg(qtText(format(longForm->value, units))),
-                 longForm->working);
     }
     if (!grade) {
-        result.missing << qtText(grade.error().sentence);
+        result.missing.push_back(grade.error().sentence);
         return result;
     }
-    const auto judged = judgeTorque(group.torque->value, *thread, *grade, lubricant->nutFactor,
-                                    static_cast<double>(scatterPercent) / 100.0, units);
-    if (!judged) {
-        result.missing << qtText(judged.error().sentence);
-        return result;
-    }
-    const auto percent = [&](double share) {
-        return qtText(formatNumber(share * 100.0, 0, units.decimalMark)) + QStringLiteral(" %");
-    };
-    addLines(result.lines,
-             WorkingText::tr("Share of proof load: %1 (%2 to %3 with ± %4 % scatter)")
-                 .arg(percent(judged->share.nominal), percent(judged->share.low), percent(judged->share.high))
-                 .arg(scatterPercent),
-             judged->share.working);
-    for (const auto& warning : judged->warnings) {
-        result.warnings << qtText(warning.sentence);
-    }
+    addShareOfProof(result, group.torque->value, *thread, *grade, lubricant->nutFactor, scatterPercent, units);
     return result;
 }
 
@@ -127,23 +126,15 @@ Result<void> groupMakesSense(const Facts& facts, const FastenerGroupSet& group) 
     return {};
 }
 
-QString extensionText(Torque wanted, const QString& length, const QString& offset, const QString& angle,
-                      const Units& units) {
-    const auto wrench = parseLength(coreText(length), units, {"the wrench's length", {}, {}});
-    const auto reach = parseLength(coreText(offset), units, {"the extension's length", {}, {}});
-    const auto turn = parseAngle(coreText(angle), units, {"the extension's angle", {}, {}});
+Result<Worked<Torque>> settingAsTyped(Torque wanted, std::string_view length, std::string_view offset,
+                                      std::string_view angle, const Units& units) {
+    const auto wrench = parseLength(length, units, {Core::say("the wrench's length"), {}, {}});
+    const auto reach = parseLength(offset, units, {Core::say("the extension's length"), {}, {}});
+    const auto turn = parseAngle(angle, units, {Core::say("the extension's angle"), {}, {}});
     if (!wrench || !reach || !turn) {
-        return qtText((!wrench ? wrench.error() : !reach ? reach.error() : turn.error()).sentence);
+        return tl::unexpected(!wrench ? wrench.error() : !reach ? reach.error() : turn.error());
     }
-    const auto setting = wrenchSetting(wanted, {wrench->value, reach->value, turn->value}, units);
-    if (!setting) {
-        return qtText(setting.error().sentence);
-    }
-    QStringList lines{WorkingText::tr("Set the wrench to %1").arg(qtText(format(setting->value, units)))};
-    for (const auto& line : setting->working) {
-        lines << QStringLiteral("    ") + qtText(line);
-    }
-    return lines.join(QLatin1Char('\n'));
+    return wrenchSetting(wanted, {wrench->value, reach->value, turn->value}, units);
 }
 
 } // namespace caprail

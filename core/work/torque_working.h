@@ -1,28 +1,28 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-#include <QString>
-#include <QStringList>
 #include <assessment/facts.h>
-#include <units/format.h>
+#include <fasteners/preload.h>
+#include <string_view>
 
 namespace caprail {
 
 /// What a group's specification comes to: preload by short and long form, share of proof load with the scatter, steps,
 /// each with its working; and what to mind about it.
 struct GroupWorking {
-    QStringList warnings; ///< 90 % of proof at the lower friction; a value that looks like the wrong unit
-    QStringList missing;  ///< why a part of the working is not there
-    QStringList lines;
+    std::vector<std::string> warnings; ///< 90 % of proof at the lower friction; a value that looks like the wrong unit
+    std::vector<std::string> missing;  ///< why a part of the working is not there
+    std::vector<std::string> lines;
 };
 /// `scatterPercent` is that of the record's rules.
 GroupWorking workingOf(const FastenerGroupSet& group, std::int64_t scatterPercent, const Units& units);
 
-/// What only this program can know to be wrong with a group: a thread that does not exist, a sequence over fasteners
-/// that the layout lacks.
+/// What only the layout and the tables can know to be wrong with a group: a thread that does not exist, a sequence over
+/// fasteners that the layout lacks or that are of the other pair. Without a layout the sequence is not looked at.
 Result<void> groupMakesSense(const Facts& facts, const FastenerGroupSet& group);
 
-/// What to set on a wrench with an extension: typed as "wrench length, offset, angle"; the working, or why not.
-QString extensionText(Torque wanted, const QString& length, const QString& offset, const QString& angle,
-                      const Units& units);
+/// What to set on a wrench with an extension, from what was typed for the wrench's length, the extension's length and
+/// its angle. Refuses what cannot be read, and what wrenchSetting refuses (fasteners/wrench.h).
+Result<Worked<Torque>> settingAsTyped(Torque wanted, std::string_view length, std::string_view offset,
+                                      std::string_view angle, const Units& units);
 
 } // namespace caprail

@@ -4,8 +4,8 @@
 #include <QInputDialog>
 #include <QMenu>
 #include <stations/common/findings.h>
-#include <stations/girdle/take_over.h>
 #include <stations/common/station_text.h>
+#include <work/take_over.h>
 
 namespace caprail {
 

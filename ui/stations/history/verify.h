@@ -2,7 +2,7 @@
 #pragma once
 #include <QWidget>
 #include <session/record_session.h>
-#include <stations/history/rounds.h>
+#include <work/rounds.h>
 
 class QComboBox;
 class QLabel;

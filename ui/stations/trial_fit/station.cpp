@@ -21,9 +21,9 @@
 #include <stations/common/station_text.h>
 #include <stations/common/step_keys.h>
 #include <stations/common/tab_order.h>
-#include <stations/trial_fit/answer.h>
 #include <stations/trial_fit/way.h>
 #include <base/say.h>
+#include <work/trial_answer.h>
 
 namespace caprail {
 
@@ -40,6 +40,16 @@ const Check* checkOf(const Assessment& assessment, TrialPlace place) {
         return check.kind == CheckKind::trialFit && subject != nullptr && *subject == place;
     });
     return at == assessment.checks.end() ? nullptr : &*at;
+}
+
+/// An answer in words, for the echo.
+QString describeAnswer(const TrialFitResult& answer, const Units& units) {
+    QString words = answer.clearance ? TrialFitStation::tr("%1 clear").arg(qtText(format(answer.clearance->value, units)))
+                                     : qtShown(answer.result);
+    if (!answer.note.empty()) {
+        words += QStringLiteral(": ") + qtText(answer.note);
+    }
+    return words;
 }
 
 } // namespace
