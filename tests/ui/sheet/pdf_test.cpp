@@ -8,6 +8,7 @@
 #include <QTemporaryDir>
 #include <ctime>
 #include <gmock/gmock.h>
+#include <sheet/pdf_file.h>
 
 namespace caprail {
 namespace {
@@ -255,6 +256,12 @@ TEST(SheetFile, that_cannot_be_written_is_refused_in_one_sentence) {
     const auto written = writeSheet(closed().sample.source(), QStringLiteral("/nowhere/at/all.pdf"), {});
     ASSERT_FALSE(written);
     EXPECT_THAT(written.error().sentence, HasSubstr("“all.pdf” cannot be written"));
+}
+
+TEST(SheetFile, is_given_its_properties_only_where_it_is_a_pdf) {
+    const auto refused = sheet::withProperties("no such thing", {});
+    ASSERT_FALSE(refused);
+    EXPECT_THAT(refused.error().sentence, HasSubstr("cannot be finished"));
 }
 
 TEST(SheetFile, of_a_closed_build_is_written_in_under_a_second) {
