@@ -40,9 +40,6 @@ struct FolderWalk {
 Result<FolderWalk> walkFolder(const std::string& root, const std::stop_token& stop = {},
                               const std::function<void(std::size_t)>& progress = {});
 
-/// One file's present numbers; refuses when it cannot be looked at.
-Result<FoundFile> lookAt(const std::string& root, const std::string& path);
-
 /// A name or path as one line of plain text: a line break becomes ↵; bytes that are no UTF-8, other
 /// controls, and the marks that turn the writing direction become U+FFFD. Never empty for a name that is not empty.
 std::string plainLine(std::string_view bytes);
