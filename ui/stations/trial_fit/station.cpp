@@ -261,14 +261,14 @@ void TrialFitStation::askForAnswer() {
     m_field->ask(
         titleOf(m_place), QString::fromUtf8(symbol(session().units().length)),
         [this](const QString& text) {
-            return parseTrialAnswer(text, m_place.first, m_place.second, session().units())
+            return parseTrialAnswer(coreText(text), m_place.first, m_place.second, session().units())
                 .map([this](const TrialFitResult& answer) { return describeAnswer(answer, session().units()); });
         },
         [this](const QString& text) { return store(text); });
 }
 
 Result<void> TrialFitStation::store(const QString& text) {
-    auto answer = parseTrialAnswer(text, m_place.first, m_place.second, session().units());
+    auto answer = parseTrialAnswer(coreText(text), m_place.first, m_place.second, session().units());
     if (!answer) {
         return tl::unexpected(answer.error());
     }
