@@ -98,8 +98,10 @@ const std::vector<ListColumn>& listColumns() {
     static const std::vector<ListColumn> all = [] {
         std::vector<ListColumn> columns;
         constexpr std::size_t count = std::tuple_size_v<decltype(RecordSummary::fields())>;
-        [&]<std::size_t... I>(std::index_sequence<I...>) { (addColumn<I>(columns), ...); }(
-            std::make_index_sequence<count>());
+        [&]<std::size_t... I>(std::index_sequence<I...>) {
+            (addColumn<I>(columns), ...);
+        }
+        (std::make_index_sequence<count>());
         columns.push_back({"file", Core::mark("File"), 10, false, pathOf, noOrder, quiet});
         return columns;
     }();
@@ -227,9 +229,8 @@ std::string lastEntry(const ShopRow& row, const Seeing& seeing) {
 std::string lastEntryLine(const ShopRow& row, const Seeing& seeing) {
     const RecordSummary& s = row.summary;
     return s.entries == 0 ? std::string()
-                          : seeing.moment(s.lastEntry) + (isInFuture(s.lastEntry, seeing.now)
-                                                              ? " (in the future: a clock was wrong)"
-                                                              : "");
+                          : seeing.moment(s.lastEntry) +
+                                (isInFuture(s.lastEntry, seeing.now) ? " (in the future: a clock was wrong)" : "");
 }
 Tone lastEntryTone(const ShopRow& row, const Seeing& seeing) {
     return isInFuture(row.summary.lastEntry, seeing.now) ? Tone::close : Tone::usual;
@@ -270,9 +271,8 @@ std::string listLine(const ShopRow& row, const Seeing& seeing) {
     std::string said;
     eachSummaryField([&](const auto& field) {
         if (field.listed.isInLine) {
-            const std::string value = field.listed.line != nullptr
-                                          ? field.listed.line(row, seeing)
-                                          : saidValue(row, row.summary.*field.member);
+            const std::string value = field.listed.line != nullptr ? field.listed.line(row, seeing)
+                                                                   : saidValue(row, row.summary.*field.member);
             said += value.empty() ? "" : (said.empty() ? "" : ", ") + value;
         }
     });

@@ -7,10 +7,10 @@
 namespace caprail {
 
 struct ListColumn {
-    std::string_view name;  ///< of the field
-    const char* title;      ///< in English; say it with Core::say
-    int width;              ///< in characters
-    bool isNumber;          ///< sorted by `order`; else by its text
+    std::string_view name; ///< of the field
+    const char* title;     ///< in English; say it with Core::say
+    int width;             ///< in characters
+    bool isNumber;         ///< sorted by `order`; else by its text
     std::string (*text)(const ShopRow&, const Seeing&);
     std::int64_t (*order)(const ShopRow&);
     Tone (*tone)(const ShopRow&, const Seeing&);

@@ -5,6 +5,7 @@
 #include <QString>
 #include <algorithm>
 #include <array>
+#include <base/say.h>
 #include <climits>
 #include <cstdlib>
 #include <filesystem>
@@ -12,7 +13,6 @@
 #include <iterator>
 #include <map>
 #include <sqlite3.h>
-#include <base/say.h>
 #include <utility>
 
 namespace caprail {
@@ -23,18 +23,32 @@ namespace {
 constexpr std::int64_t indexVersion = 2;
 
 // What is known of the file itself; the fields of the summary follow (record_summary.h).
-constexpr std::pair<const char*, const char*> fileColumns[] = {
-    {"path", "BLOB NOT NULL UNIQUE"}, {"size", "INTEGER"},    {"modified", "INTEGER"}, {"changed", "INTEGER"},
-    {"inode", "INTEGER"},             {"reading", "INTEGER"}, {"sentence", "TEXT"}};
+constexpr std::pair<const char*, const char*> fileColumns[] = {{"path", "BLOB NOT NULL UNIQUE"},
+                                                               {"size", "INTEGER"},
+                                                               {"modified", "INTEGER"},
+                                                               {"changed", "INTEGER"},
+                                                               {"inode", "INTEGER"},
+                                                               {"reading", "INTEGER"},
+                                                               {"sentence", "TEXT"}};
 constexpr int firstField = 1 + static_cast<int>(std::size(fileColumns)); // behind the id
 
 /// How a field of the summary is kept in a column.
-constexpr const char* typeOf(const std::string*) { return "TEXT"; }
-constexpr const char* typeOf(const void*) { return "INTEGER"; }
+constexpr const char* typeOf(const std::string*) {
+    return "TEXT";
+}
+constexpr const char* typeOf(const void*) {
+    return "INTEGER";
+}
 
-void bindField(Statement& put, int at, const std::string& value) { put.bind(at, std::string_view(value)); }
-void bindField(Statement& put, int at, std::int64_t value) { put.bind(at, value); }
-void bindField(Statement& put, int at, UtcTime value) { put.bind(at, value.milliseconds); }
+void bindField(Statement& put, int at, const std::string& value) {
+    put.bind(at, std::string_view(value));
+}
+void bindField(Statement& put, int at, std::int64_t value) {
+    put.bind(at, value);
+}
+void bindField(Statement& put, int at, UtcTime value) {
+    put.bind(at, value.milliseconds);
+}
 void bindField(Statement& put, int at, const std::optional<Date>& value) {
     if (value) {
         put.bind(at, value->days);
@@ -42,7 +56,9 @@ void bindField(Statement& put, int at, const std::optional<Date>& value) {
         put.bindNull(at);
     }
 }
-template <Worded E> void bindField(Statement& put, int at, E value) { put.bind(at, static_cast<std::int64_t>(value)); }
+template <Worded E> void bindField(Statement& put, int at, E value) {
+    put.bind(at, static_cast<std::int64_t>(value));
+}
 
 template <class E> std::optional<E> enumAt(const Statement& row, int column) {
     const std::int64_t value = row.integer(column);
@@ -84,8 +100,9 @@ template <class Say> std::string eachColumn(Say say) {
         add(name, type);
     }
     eachSummaryField([&](const auto& field) {
-        add(field.name, typeOf(static_cast<const std::remove_cvref_t<decltype(std::declval<RecordSummary>().*
-                                                                              field.member)>*>(nullptr)));
+        add(field.name,
+            typeOf(static_cast<const std::remove_cvref_t<decltype(std::declval<RecordSummary>().*field.member)>*>(
+                nullptr)));
     });
     return text;
 }
@@ -108,11 +125,10 @@ std::string selectSql() {
 /// The path is parameter 1, and the others follow in the order of the columns.
 std::string putSql() {
     int n = 0;
-    const std::string values =
-        eachColumn([&](const std::string&, const char*) { return "?" + std::to_string(++n); });
+    const std::string values = eachColumn([&](const std::string&, const char*) { return "?" + std::to_string(++n); });
     n = 0;
-    const std::string changes = eachColumn(
-        [&](const std::string& name, const char*) { return name + "=?" + std::to_string(++n); });
+    const std::string changes =
+        eachColumn([&](const std::string& name, const char*) { return name + "=?" + std::to_string(++n); });
     return "INSERT INTO record VALUES((SELECT id FROM record WHERE path = ?1), " + values +
            ") ON CONFLICT(id) DO UPDATE SET " + changes + " RETURNING id";
 }
@@ -123,7 +139,8 @@ Result<ShopRow> rowFrom(const Statement& row) {
     r.file = {std::string(row.bytes(1)), row.integer(2), row.integer(3), row.integer(4), row.integer(5)};
     bool isWhole = readField(row, 6, r.reading) && readField(row, 7, r.sentence);
     int column = firstField;
-    eachSummaryField([&](const auto& field) { isWhole = readField(row, column++, r.summary.*field.member) && isWhole; });
+    eachSummaryField(
+        [&](const auto& field) { isWhole = readField(row, column++, r.summary.*field.member) && isWhole; });
     return isWhole ? Result<ShopRow>(std::move(r))
                    : refuse(Core::say("The index of the folder is damaged: it is made anew."));
 }

@@ -116,8 +116,7 @@ Result<NamedSize> namedSizeIn(std::string_view line, const Facts& facts) {
     if (const auto counted = countedIn(line)) {
         const auto count = wholeNumber(counted->count);
         if (!count || *count < 1 || *count > mostAtOnce) {
-            return refuse(
-                Core::say("Between 1 and %1 shims are added at once, not %2.", mostAtOnce, counted->count));
+            return refuse(Core::say("Between 1 and %1 shims are added at once, not %2.", mostAtOnce, counted->count));
         }
         NamedSize result{{}, counted->size};
         for (int i = 0; i < *count; ++i) {

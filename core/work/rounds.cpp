@@ -145,8 +145,8 @@ std::vector<OutcomeRow> reviewRows(const RoundHistory& history, const RoundSight
 
 std::string cellText(const RoundCell& cell, const Units& units) {
     const std::string text = cell.what.outcome == Outcome::held ? "✓"
-                             : cell.what.angle ? "↷ " + format(cell.what.angle->value, units)
-                                               : "↷";
+                             : cell.what.angle                  ? "↷ " + format(cell.what.angle->value, units)
+                                                                : "↷";
     return cell.isStruck ? "[" + text + "]" : text;
 }
 

@@ -29,7 +29,8 @@ Band bandToAimAt(const Facts& facts, const std::vector<PlanPosition>& positions,
 
 ResidualBand residualBand(const Facts& facts) {
     const BandFact* band = facts.bandNamed(bands::residual);
-    return band != nullptr ? ResidualBand{band->band, true} : ResidualBand{*Band::between(tenths(-5), tenths(5)), false};
+    return band != nullptr ? ResidualBand{band->band, true}
+                           : ResidualBand{*Band::between(tenths(-5), tenths(5)), false};
 }
 
 PlanTask planTaskFor(const Facts& facts, const Assessment& assessment) {

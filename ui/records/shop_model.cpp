@@ -7,8 +7,8 @@
 #include <base/csv.h>
 #include <base/say.h>
 #include <ledger/qt_text.h>
-#include <session/look.h>
 #include <records/shop_cells.h>
+#include <session/look.h>
 #include <unordered_set>
 
 namespace caprail {

@@ -3,8 +3,8 @@
 #include <QAbstractTableModel>
 #include <QStringList>
 #include <optional>
-#include <set>
 #include <records/shop_cells.h>
+#include <set>
 #include <vector>
 
 namespace caprail {

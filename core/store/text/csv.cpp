@@ -4,9 +4,9 @@
 #include <QDir>
 #include <QFile>
 #include <base/csv.h>
+#include <base/say.h>
 #include <map>
 #include <store/sqlite/database.h>
-#include <base/say.h>
 
 namespace caprail {
 
@@ -30,8 +30,8 @@ void begin(CsvWriter& csv, const Ledger& ledger, const Entry& entry) {
 
 std::map<std::string, CsvWriter> tablesOf(const Ledger& ledger) {
     std::map<std::string, CsvWriter> tables;
-    CsvWriter& entries = tables.emplace("entries", CsvWriter({"sequence", "time", "person", "struck_by", "kind", "seal"}))
-                             .first->second;
+    CsvWriter& entries =
+        tables.emplace("entries", CsvWriter({"sequence", "time", "person", "struck_by", "kind", "seal"})).first->second;
     for (const Entry& entry : ledger.entries()) {
         const KindInfo& info = kindOf(entry.body);
         begin(entries, ledger, entry);

@@ -39,9 +39,8 @@ TEST(MainCapSequence, alternates_sides_and_pulls_the_inner_ring_before_the_outer
             EXPECT_FALSE(order[i - 1].ring == Ring::outer && order[i].ring == Ring::inner);
             EXPECT_EQ(std::count(order.begin(), order.end(), order[i]), 1);
         }
-        EXPECT_EQ(
-            std::count_if(order.begin(), order.end(), [](const auto& f) { return f.ring == Ring::inner; }),
-            2 * caps);
+        EXPECT_EQ(std::count_if(order.begin(), order.end(), [](const auto& f) { return f.ring == Ring::inner; }),
+                  2 * caps);
     }
 }
 

@@ -74,9 +74,9 @@ TEST(RoundHistory, is_written_as_a_table_with_plain_units) {
     RoundChoice choice;
     choice.outcomes = RoundChoice::Outcomes::moved;
     const std::string csv = roundsCsv(history, inSight(history, choice, RoundOrder::place), choice);
-    EXPECT_TRUE(csv.starts_with(
-        "build,round,fastener,outcome,angle_deg,torque_mNm,person,instrument,time_utc,entry,struck\r\n"
-        "1,1,main-2L,moved,4.000,,Mira,W1,2023-11-14T"))
+    EXPECT_TRUE(
+        csv.starts_with("build,round,fastener,outcome,angle_deg,torque_mNm,person,instrument,time_utc,entry,struck\r\n"
+                        "1,1,main-2L,moved,4.000,,Mira,W1,2023-11-14T"))
         << csv;
     EXPECT_TRUE(csv.ends_with(",no\r\n"));
 }
