@@ -10,6 +10,7 @@
 #include <stations/fasteners/station.h>
 #include <stations/fasteners/tighten.h>
 #include <stations/fasteners/verify.h>
+#include <stations/fasteners/words.h>
 #include <work/tightening.h>
 
 namespace caprail {
