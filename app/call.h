@@ -12,7 +12,7 @@
 
 namespace caprail::verbs {
 
-/// To standard output, as UTF-8; what cannot be seen is made visible (units/plain_text.h), so that no text of a record
+/// To standard output, as UTF-8; what cannot be seen is made visible (base/plain_text.h), so that no text of a record
 /// steers the terminal. Line feeds stay. What cannot be written there is told at the end, by `finish`; false from then
 /// on.
 bool print(const QString& text);

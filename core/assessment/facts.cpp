@@ -54,6 +54,16 @@ std::optional<Length> ShimFact::measured() const {
     return Length(toNearest(static_cast<double>(sum) / static_cast<double>(readings.size())));
 }
 
+std::optional<Length> ShimFact::offMarking() const {
+    const auto value = measured();
+    return value ? std::optional(*value - added.what.marked.value) : std::nullopt;
+}
+
+bool ShimFact::isOffMarking(const RulesSet& rules) const {
+    const auto off = offMarking();
+    return off && off->magnitude() > rules.kitTolerance;
+}
+
 bool RoundFact::anyMoved() const {
     return std::ranges::any_of(outcomes, [](const auto& o) { return o.second.what.outcome == Outcome::moved; });
 }

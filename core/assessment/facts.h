@@ -73,6 +73,10 @@ struct ShimFact {
     [[nodiscard]] std::optional<Length> measured() const;
     /// Measured where there is a measurement, else marked.
     [[nodiscard]] Length thickness() const { return measured().value_or(added.what.marked.value); }
+    /// Measured minus marked; none while unmeasured.
+    [[nodiscard]] std::optional<Length> offMarking() const;
+    /// Off its marking by more than the kit's tolerance: in the wrong bag, burred or dirty. Not while unmeasured.
+    [[nodiscard]] bool isOffMarking(const RulesSet& rules) const;
 };
 
 struct StackFact {

@@ -16,7 +16,7 @@ namespace caprail {
 using Translation = std::string (*)(const char* source);
 
 /// What may stand at a place of a sentence: a text, or a whole number written in plain digits. A text comes out of a
-/// record, a file's name, somebody's hands: it is shown visibly and on one line (units/plain_text.h), so that no name
+/// record, a file's name, somebody's hands: it is shown visibly and on one line (base/plain_text.h), so that no name
 /// can write a sentence of its own.
 class Said {
 public:

@@ -22,10 +22,6 @@ Length axialAdvance(const Thread& thread, Angle turned) {
     return Length(toNearest(static_cast<double>(thread.pitch().value()) * inDegrees(turned) / 360.0));
 }
 
-Result<Worked<GapWindow>> gapAfterMovement(Length gap, const Thread& thread, Angle moved, const Units& units) {
-    return gapAfterMovement(GapWindow{gap, gap}, thread, moved, units);
-}
-
 Result<Worked<GapWindow>> gapAfterMovement(const GapWindow& before, const Thread& thread, Angle moved,
                                            const Units& units) {
     return plausibleMovement(moved).map([&](Angle turned) {

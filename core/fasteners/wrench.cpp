@@ -65,19 +65,6 @@ Result<Worked<Torque>> wrenchSetting(Torque wanted, const WrenchExtension& exten
     });
 }
 
-Result<Worked<Torque>> torqueAtFastener(Torque setting, const WrenchExtension& extension, const Units& units) {
-    if (const auto checked = plausibleTorque(setting, units); !checked) {
-        return tl::unexpected(checked.error());
-    }
-    return wholeLever(extension, units).map([&](Worked<Length> lever) {
-        const Torque torque = scaled(setting, lever.value, extension.wrenchLength);
-        lever.working.push_back(Core::say("at the fastener = T·(L + E·cos α)/L = %1 × %2 / %3 = %4",
-                                          format(setting, units), format(lever.value, units),
-                                          format(extension.wrenchLength, units), format(torque, units)));
-        return Worked<Torque>{torque, std::move(lever.working)};
-    });
-}
-
 Result<WrenchRange> WrenchRange::upTo(Torque largest, std::optional<Torque> markedSmallest) {
     if (largest <= Torque()) {
         return refuse(Core::say("The largest value of a torque wrench must be more than nothing, and %1 was given.",

@@ -148,15 +148,6 @@ Result<FolderWalk> walkFolder(const std::string& root, const std::stop_token& st
     return Walker(root, stop, progress).walk();
 }
 
-Result<FoundFile> lookAt(const std::string& root, const std::string& path) {
-    struct stat info {};
-    const std::string whole = root + "/" + path;
-    if (::stat(whole.c_str(), &info) != 0) {
-        return refuse(whyUnread(whole, errno));
-    }
-    return numbersOf(info, path);
-}
-
 std::string plainLine(std::string_view bytes) {
     return visibly(bytes);
 }

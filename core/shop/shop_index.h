@@ -2,20 +2,10 @@
 #pragma once
 #include <functional>
 #include <memory>
-#include <shop/folder_walk.h>
-#include <shop/record_reader.h>
+#include <shop/shop_row.h>
 #include <store/sqlite/database.h>
 
 namespace caprail {
-
-/// One line of the shop's list.
-struct ShopRow {
-    std::int64_t id = 0; ///< in the index; stays the same for a path
-    FoundFile file;
-    FileReading reading = FileReading::glanced;
-    std::string sentence; ///< why it is no record that can be read; empty for records
-    RecordSummary summary;
-};
 
 /// What is known of the records of one folder, kept in a file of the user's cache so that the next start need not read
 /// them: SQLite with a full-text table (FTS5). It holds nothing that cannot be read from the records again, and is made
@@ -33,7 +23,6 @@ public:
     /// Takes an index away, so that the next `open` begins anew.
     static void discard(const std::string& cacheFolder, const std::string& root);
     ShopIndex(ShopIndex&&) noexcept;
-    ShopIndex& operator=(ShopIndex&&) noexcept;
     ~ShopIndex();
 
     /// All rows, in no order.

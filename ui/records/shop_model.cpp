@@ -4,11 +4,12 @@
 #include <QCollator>
 #include <QDateTime>
 #include <algorithm>
+#include <base/csv.h>
+#include <base/say.h>
 #include <ledger/qt_text.h>
+#include <records/shop_cells.h>
 #include <session/filled.h>
 #include <session/look.h>
-#include <records/shop_cells.h>
-#include <store/text/csv.h>
 #include <text/plain_text.h>
 #include <unordered_set>
 
@@ -96,7 +97,7 @@ void ShopModel::setReachable(bool isReachable) {
     if (m_isReachable != isReachable) {
         m_isReachable = isReachable;
         if (!m_lines.empty()) {
-            emit dataChanged(index(0, 0), index(rowCount() - 1, columns - 1));
+            emit dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
         }
     }
 }
@@ -146,7 +147,7 @@ int ShopModel::rowCount(const QModelIndex& parent) const {
 }
 
 int ShopModel::columnCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : columns;
+    return parent.isValid() ? 0 : static_cast<int>(listColumns().size());
 }
 
 bool ShopModel::passes(const ShopRow& row) const {
@@ -185,7 +186,7 @@ QString ShopModel::groupOf(const ShopRow& row) const {
         return tr("Files that are no records");
     }
     if (m_grouping == ShopGrouping::state) {
-        return jobStateText(row.summary.state);
+        return qtText(signedWord(row.summary.state));
     }
     return row.summary.customer.empty() ? tr("No customer named") : qtText(row.summary.customer);
 }
@@ -195,7 +196,7 @@ void ShopModel::sortAnew() {
     for (std::size_t i = 0; i < m_sorted.size(); ++i) {
         m_sorted[i] = static_cast<int>(i);
     }
-    const bool isNumber = !m_rows.empty() && shopNumber(m_rows.front(), m_sortColumn).has_value();
+    const ListColumn& column = listColumns()[static_cast<std::size_t>(m_sortColumn)];
     const bool isDown = m_sortOrder == Qt::DescendingOrder;
     const auto sortBy = [&](const auto& keys, bool down) {
         std::ranges::stable_sort(m_sorted, [&](int a, int b) {
@@ -207,18 +208,19 @@ void ShopModel::sortAnew() {
     QCollator collator;
     collator.setNumericMode(true);
     collator.setCaseSensitivity(Qt::CaseInsensitive);
-    if (isNumber) {
+    if (column.isNumber) {
         std::vector<std::int64_t> keys;
         keys.reserve(m_rows.size());
         for (const ShopRow& row : m_rows) {
-            keys.push_back(shopNumber(row, m_sortColumn).value_or(0));
+            keys.push_back(column.order(row));
         }
         sortBy(keys, isDown);
     } else {
         std::vector<QCollatorSortKey> keys;
         keys.reserve(m_rows.size());
+        const Seeing seeing = onScreen(m_now);
         for (const ShopRow& row : m_rows) {
-            keys.push_back(collator.sortKey(shopCell(row, m_sortColumn, m_now)));
+            keys.push_back(collator.sortKey(qtText(column.text(row, seeing))));
         }
         std::ranges::stable_sort(m_sorted, [&](int a, int b) {
             const int order = keys[static_cast<std::size_t>(a)].compare(keys[static_cast<std::size_t>(b)]);
@@ -284,7 +286,7 @@ void ShopModel::showAnew() {
     if (lines == m_lines) {
         m_headings = std::move(headings);
         if (!m_lines.empty()) {
-            emit dataChanged(index(0, 0), index(rowCount() - 1, columns - 1));
+            emit dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
         }
     } else {
         beginResetModel();
@@ -297,7 +299,7 @@ void ShopModel::showAnew() {
 }
 
 void ShopModel::sort(int column, Qt::SortOrder order) {
-    if (column < 0 || column >= columns) {
+    if (column < 0 || column >= columnCount()) {
         return;
     }
     m_sortColumn = column;
@@ -310,7 +312,7 @@ QVariant ShopModel::inkOf(const ShopRow& row, int column) const {
     if (!m_isReachable || !isRecord(row.reading)) {
         return m_isReachable ? look.out : look.quiet;
     }
-    return shopInk(row, column, m_now);
+    return caprail::inkOf(listColumns()[static_cast<std::size_t>(column)].tone(row, onScreen(m_now)), look);
 }
 
 QVariant ShopModel::data(const QModelIndex& index, int role) const {
@@ -326,20 +328,23 @@ QVariant ShopModel::data(const QModelIndex& index, int role) const {
                                                                           : QVariant();
     }
     const ShopRow& row = m_rows[static_cast<std::size_t>(line.row)];
+    const auto cell = [&] {
+        return qtText(listColumns()[static_cast<std::size_t>(index.column())].text(row, onScreen(m_now)));
+    };
     switch (role) {
     case Qt::DisplayRole:
-        return shopCell(row, index.column(), m_now);
+        return cell();
     case Qt::ToolTipRole:
         if (index.column() == lastEntry && isInFuture(row.summary.lastEntry, m_now)) {
             return tr("Later than this computer's clock: one of the two clocks was wrong.");
         }
-        return plainTip(isRecord(row.reading) ? shopCell(row, index.column(), m_now) : qtText(row.sentence));
+        return plainTip(isRecord(row.reading) ? cell() : qtText(row.sentence));
     case Qt::AccessibleTextRole:
-        return index.column() == 0 ? shopSentence(row, m_now) : shopCell(row, index.column(), m_now);
+        return index.column() == 0 ? qtText(listSentence(row, onScreen(m_now))) : cell();
     case Qt::ForegroundRole:
         return inkOf(row, index.column());
     case acrossRole:
-        return isRecord(row.reading) ? QVariant() : QVariant(shopSentence(row, m_now));
+        return isRecord(row.reading) ? QVariant() : QVariant(qtText(listSentence(row, onScreen(m_now))));
     case rowIdRole:
         return static_cast<qint64>(row.id);
     default:
@@ -348,10 +353,10 @@ QVariant ShopModel::data(const QModelIndex& index, int role) const {
 }
 
 QVariant ShopModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (orientation != Qt::Horizontal || role != Qt::DisplayRole || section < 0 || section >= columns) {
+    if (orientation != Qt::Horizontal || role != Qt::DisplayRole || section < 0 || section >= columnCount()) {
         return {};
     }
-    return shopHeader(section);
+    return qtText(Core::say(listColumns()[static_cast<std::size_t>(section)].title));
 }
 
 Qt::ItemFlags ShopModel::flags(const QModelIndex& index) const {
@@ -360,22 +365,22 @@ Qt::ItemFlags ShopModel::flags(const QModelIndex& index) const {
 }
 
 QByteArray ShopModel::toCsv() const {
-    std::string csv;
-    for (int column = 0; column < columns; ++column) {
-        csv += (column == 0 ? "" : ",") + csvField(shopHeader(column).toStdString());
+    CsvWriter csv;
+    for (const ListColumn& column : listColumns()) {
+        csv.text(Core::say(column.title));
     }
-    csv += "\r\n";
+    csv.endLine();
+    const Seeing seeing = onScreen(m_now);
     for (const Line& line : m_lines) {
         if (line.row < 0) {
             continue;
         }
-        for (int column = 0; column < columns; ++column) {
-            csv += (column == 0 ? "" : ",") +
-                   csvField(shopCell(m_rows[static_cast<std::size_t>(line.row)], column, m_now).toStdString());
+        for (const ListColumn& column : listColumns()) {
+            csv.text(column.text(m_rows[static_cast<std::size_t>(line.row)], seeing));
         }
-        csv += "\r\n";
+        csv.endLine();
     }
-    return QByteArray::fromStdString(csv);
+    return QByteArray::fromStdString(csv.written());
 }
 
 } // namespace caprail

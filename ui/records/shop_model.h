@@ -3,8 +3,8 @@
 #include <QAbstractTableModel>
 #include <QStringList>
 #include <optional>
-#include <set>
 #include <records/shop_cells.h>
+#include <set>
 #include <vector>
 
 namespace caprail {
@@ -25,7 +25,9 @@ enum class ShopGrouping { none, customer, state };
 class ShopModel : public QAbstractTableModel {
     Q_OBJECT
 public:
-    using enum shopcolumn::Column;
+    /// The columns that something is done about.
+    static constexpr int customer = listColumn("customer"), state = listColumn("state"), who = listColumn("who"),
+                         lastEntry = listColumn("last_entry"), file = listColumn("file");
     /// Whether the line goes over all columns (a group's head, or a file that is no record): its text.
     static constexpr int acrossRole = Qt::UserRole + 1;
     static constexpr int isHeadingRole = Qt::UserRole + 2;

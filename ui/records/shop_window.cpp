@@ -61,15 +61,16 @@ ShopWindow::ShopWindow(QWidget* parent)
     m_table->setAccessibleName(tr("Records"));
     m_table->sortByColumn(ShopModel::lastEntry, Qt::DescendingOrder);
     const int em = fontMetrics().averageCharWidth();
-    const int widths[] = {19, 28, 19, 24, 7, 8, 27, 18, 23};
-    for (int column = 0; column < ShopModel::file; ++column) { // the file has what is left
+    for (int column = 0; column < m_model->columnCount(); ++column) { // the file, the last, has what is left
         // No narrower than its name with the arrow of sorting, in the language that is spoken.
         const QString name = m_model->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
-        m_table->setColumnWidth(column, std::max(widths[column] * em, fontMetrics().horizontalAdvance(name) + 3 * em));
+        const int usual = listColumns()[static_cast<std::size_t>(column)].width * em;
+        m_table->setColumnWidth(column, column == ShopModel::file
+                                            ? usual
+                                            : std::max(usual, fontMetrics().horizontalAdvance(name) + 3 * em));
     }
-    m_table->setColumnWidth(ShopModel::file, 10 * em);
     for (const auto& state : allWords<JobState>()) {
-        const int width = fontMetrics().horizontalAdvance(jobStateText(state.value)) + 2 * em;
+        const int width = fontMetrics().horizontalAdvance(qtText(signedWord(state.value))) + 2 * em;
         m_table->setColumnWidth(ShopModel::state, std::max(m_table->columnWidth(ShopModel::state), width));
     }
     m_table->horizontalHeader()->restoreState(QSettings().value("shop/columns").toByteArray());

@@ -5,8 +5,8 @@
 #include <QDateTime>
 #include <QPageSize>
 #include <QString>
-#include <functional>
 #include <base/problem.h>
+#include <functional>
 
 class QPainter;
 
@@ -28,8 +28,8 @@ Result<void> writePdf(const QString& path, bool mayReplace, const PdfProperties&
 /// The XMP metadata (ISO 16684-1) that PDF/A-1b asks for (ISO 19005-1, 6.7), saying the same as the file's properties.
 QByteArray xmpFor(const PdfProperties& properties);
 
-/// Qt's writer knows no author. Appends an incremental update (ISO 32000-1, 7.5.6) in which the document information
-/// says everything in `properties`. A file that has none of its own is given back as it is.
-QByteArray withProperties(const QByteArray& pdf, const PdfProperties& properties);
+/// Qt's writer knows no author: the same file with a document information that says everything in `properties`. What
+/// its streams hold is left as it is. Refuses what is no PDF.
+Result<QByteArray> withProperties(const QByteArray& pdf, const PdfProperties& properties);
 
 } // namespace caprail::sheet

@@ -211,27 +211,6 @@ TEST(KeptPhotos, are_each_hashed_once_however_many_of_one_size_there_are) {
     }
 }
 
-TEST(Csv, quotes_as_rfc_4180_asks) {
-    // RFC 4180, section 2, rules 5 to 7 (from memory): "b CRLF bb" and "b""bb" are its own examples.
-    EXPECT_EQ(csvField("aaa"), "aaa");
-    EXPECT_EQ(csvField("b\r\nbb"), "\"b\r\nbb\"");
-    EXPECT_EQ(csvField("b\"bb"), "\"b\"\"bb\"");
-    EXPECT_EQ(csvField("1,5"), "\"1,5\"");
-    EXPECT_EQ(csvField(""), "");
-    // What a spreadsheet would run is text there; numbers as people type them stay as they are.
-    EXPECT_EQ(csvField("=1+1"), "'=1+1");
-    EXPECT_EQ(csvField("@SUM(A1)"), "'@SUM(A1)");
-    EXPECT_EQ(csvField("+cmd"), "'+cmd");
-    EXPECT_EQ(csvField("-2+3+cmd|' /C calc'!A0"), "'-2+3+cmd|' /C calc'!A0");
-    EXPECT_EQ(csvField("\t=1"), "'␉=1");
-    EXPECT_EQ(csvField("\r=1"), "'↵=1");
-    EXPECT_EQ(csvField("-"), "'-");
-    EXPECT_EQ(csvField("-0.5"), "-0.5");
-    EXPECT_EQ(csvField("-0.5 thou"), "-0.5 thou");
-    EXPECT_EQ(csvField("+4°"), "+4°");
-    EXPECT_EQ(csvField("x\u202ey"), "x⟨U+202E⟩y");
-}
-
 TEST(Csv, writes_one_table_per_kind_that_occurs_and_never_overwrites) {
     const Folder folder;
     Ledger ledger;

@@ -11,6 +11,7 @@
 #include <ctime>
 #include <gmock/gmock.h>
 #include <sys/resource.h>
+#include <sheet/pdf_file.h>
 
 namespace caprail {
 namespace {
@@ -295,6 +296,12 @@ TEST(SheetFile, on_a_full_disk_says_what_is_wrong) {
     ASSERT_FALSE(written);
     EXPECT_EQ(written.error().sentence, "“" + path.toStdString() + "” cannot be written: File too large.");
     EXPECT_TRUE(QDir(folder.path()).isEmpty(QDir::Files | QDir::Hidden));
+}
+
+TEST(SheetFile, is_given_its_properties_only_where_it_is_a_pdf) {
+    const auto refused = sheet::withProperties("no such thing", {});
+    ASSERT_FALSE(refused);
+    EXPECT_THAT(refused.error().sentence, HasSubstr("cannot be finished"));
 }
 
 TEST(SheetFile, of_a_closed_build_is_written_in_under_a_second) {

@@ -161,6 +161,8 @@ TEST_F(PdfA, says_the_same_in_its_metadata_as_in_its_properties) {
     EXPECT_THAT(info, HasSubstr("Producer:        " + said("Producer") + "\n"));
     const QString begun = QString::fromStdString(said("CreateDate")).left(19); // without the zone, both are UTC
     EXPECT_THAT(info, HasSubstr("CreationDate:    " + begun.toStdString()));
+    EXPECT_EQ(raw.count("/Producer"), 1) << "nothing that was said before lies under it";
+    EXPECT_EQ(raw.count("startxref"), 1);
     EXPECT_FALSE(said("title").empty());
     EXPECT_FALSE(said("creator").empty());
 }

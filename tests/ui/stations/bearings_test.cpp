@@ -132,20 +132,6 @@ TEST_F(Bearings, a_shell_is_entered_by_keyboard) {
     EXPECT_EQ(form->edit("thickness")->text(), "") << "ready for the next";
 }
 
-TEST_F(Bearings, shells_that_trade_places_are_ordered_or_refused_by_name) {
-    ShellSelection selection;
-    selection.pairs = {{"main-1", "A", "B", {}, true, true}, {"main-2", "C", "D", {}, true, true}};
-    Facts chain = facts();
-    chain.shellsFitted[main1] = {1, {}, "", {main1, "C", "D"}};
-    const auto order = fittingsFor(chain, selection);
-    ASSERT_TRUE(order);
-    EXPECT_EQ(order->front().journal, main1) << "C and D come free first";
-    chain.shellsFitted[main2] = {2, {}, "", {main2, "A", "B"}};
-    const auto circle = fittingsFor(chain, selection);
-    ASSERT_FALSE(circle);
-    EXPECT_NE(circle.error().sentence.find("main 2"), std::string::npos) << circle.error().sentence;
-}
-
 TEST_F(Bearings, a_warm_clearance_grows_by_the_difference_of_the_coefficients) {
     bench.bearings();
     panel.setMode(BearingsMode::warm);

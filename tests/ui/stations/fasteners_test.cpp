@@ -5,14 +5,13 @@
 #include <QListWidget>
 #include <QPushButton>
 #include <planview/plan_view.h>
-#include <set>
 #include <stations/common/entry_field.h>
 #include <stations/fasteners/groups.h>
-#include <stations/fasteners/order.h>
 #include <stations/fasteners/station.h>
 #include <stations/fasteners/tighten.h>
 #include <stations/fasteners/verify.h>
-#include <stations/fasteners/working.h>
+#include <stations/fasteners/words.h>
+#include <work/tightening.h>
 
 namespace caprail {
 namespace {
@@ -178,20 +177,6 @@ TEST_F(Fasteners, a_thread_that_does_not_exist_is_refused_at_the_form) {
     EXPECT_EQ(form->edit("thread")->text(), "7/16-21");
 }
 
-TEST_F(Fasteners, a_sequence_of_ones_own_comes_before_the_usual_one) {
-    FastenerGroupSet group = facts().groups.at({FastenerKind::mainCap, std::nullopt}).what;
-    group.sequence.names = {"main-3R", "main-1L"};
-    bench.make(group);
-    const auto order = tighteningOrder(facts(), FastenerKind::mainCap);
-    ASSERT_EQ(order.size(), 6U) << "what it leaves out comes last";
-    EXPECT_EQ(code(order[0]), "main-3R");
-    EXPECT_EQ(code(order[1]), "main-1L");
-    group.sequence.names = {"main-9R"};
-    const auto ok = makesSense(facts(), group);
-    ASSERT_FALSE(ok);
-    EXPECT_NE(ok.error().sentence.find("main-9R"), std::string::npos);
-}
-
 TEST_F(Fasteners, the_sequence_is_set_by_touching_the_fasteners_in_turn) {
     panel.setMode(FastenersMode::groups);
     FastenersGroups& groups = *panel.groupsPage();
@@ -235,13 +220,6 @@ TEST_F(Fasteners, the_pan_rail_is_tightened_on_the_diagram_from_the_centre_outwa
     panel.tightenPage()->type("8");
     QTest::keyClick(tightenEdit(), Qt::Key_Return);
     EXPECT_TRUE(isAtSpecified(facts(), {FastenerKind::panRail, 3, Side::left, Ring::inner}));
-}
-
-TEST_F(Fasteners, every_verified_fastener_has_its_place_in_the_sequence) {
-    const auto order = verifyOrder(facts());
-    const auto wanted = facts().layout->verifiedFasteners();
-    EXPECT_EQ(std::set(order.begin(), order.end()), std::set(wanted.begin(), wanted.end()));
-    EXPECT_EQ(order.size(), wanted.size());
 }
 
 } // namespace

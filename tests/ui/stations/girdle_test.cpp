@@ -12,7 +12,6 @@
 #include <stations/girdle/gaps.h>
 #include <stations/common/place_heading.h>
 #include <stations/girdle/kit.h>
-#include <stations/girdle/order.h>
 #include <stations/girdle/recheck.h>
 #include <stations/girdle/stacks.h>
 #include <stations/girdle/station.h>

@@ -17,6 +17,7 @@
 #include <stations/history/repeatability.h>
 #include <stations/history/station.h>
 #include <stations/history/verify.h>
+#include <stations/history/words.h>
 
 namespace caprail {
 namespace {
@@ -146,13 +147,6 @@ TEST(RepeatabilityPage, pools_and_splits_what_two_people_read) {
     EXPECT_TRUE(page.words().contains("Arlo, Mira")) << page.words().toStdString();
     EXPECT_EQ(page.counts()->columnCount(), 3);
     EXPECT_EQ(page.counts()->item(0, 1)->text(), "2");
-}
-
-TEST(CsvCell, is_quoted_where_it_must_be) {
-    // RFC 4180, 2.6 and 2.7, from memory.
-    EXPECT_EQ(csvCell("plain"), "plain");
-    EXPECT_EQ(csvCell("a,b"), "\"a,b\"");
-    EXPECT_EQ(csvCell("say \"when\""), "\"say \"\"when\"\"\"");
 }
 
 /// 500 rounds of 60 fasteners, as a shop has them after years; made without a file, because only reading is tried.

@@ -4,6 +4,7 @@
 #include <QElapsedTimer>
 #include <QHBoxLayout>
 #include <QPushButton>
+#include <assessment/standing.h>
 #include <session/look.h>
 #include <stations/common/plain_table.h>
 #include <text/label.h>
@@ -143,8 +144,20 @@ void BearingsShells::showBearings() {
     }
 }
 
+/// The first few of the bearings that could not be asked for.
+QString BearingsShells::leftOutText(const ShellRequest& request) {
+    constexpr std::size_t most = 4;
+    QStringList named;
+    for (const std::string& why : request.leftOut) {
+        if (named.size() < static_cast<qsizetype>(most)) {
+            named << qtText(why);
+        }
+    }
+    return named.isEmpty() ? QString() : tr(" Left out: %1.").arg(named.join(QStringLiteral("; ")));
+}
+
 void BearingsShells::chooseShells() {
-    const ShellRequest request = shellRequestFor(m_session.facts(), m_session.assessment());
+    const ShellRequest request = shellRequestFor(m_session.facts());
     QElapsedTimer clock;
     clock.start();
     constexpr qint64 patience = 400; // milliseconds: longer would be felt
@@ -155,16 +168,14 @@ void BearingsShells::chooseShells() {
         showBearings();
         m_words->setText(
             QStringLiteral("✕ ") + qtText(selection.error().sentence) +
-            (request.leftOut.isEmpty() ? QString() : QLatin1Char(' ') + request.leftOut.front() + QLatin1Char('.')));
+            (request.leftOut.empty() ? QString() : QLatin1Char(' ') + qtText(request.leftOut.front()) + QLatin1Char('.')));
         return;
     }
     m_selection = std::move(*selection);
     m_selectedAt = m_session.ledger().size();
     showBearings();
     m_words->setText(qtText(m_selection->sentence) + (m_selection->isProven ? QString() : tr(" (best found so far)")) +
-                     (request.leftOut.isEmpty()
-                          ? QString()
-                          : tr(" Left out: %1.").arg(request.leftOut.mid(0, 4).join(QStringLiteral("; ")))));
+                     leftOutText(request));
     m_takeOver->setFocus();
 }
 

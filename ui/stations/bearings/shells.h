@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-#include <stations/bearings/shelf.h>
+#include <session/record_session.h>
 #include <stations/common/entry_form.h>
 #include <text/label.h>
+#include <work/shells.h>
 
 class QPushButton;
 
@@ -28,6 +29,7 @@ private:
     void chooseShells();
     void takeOver();
     void showBearings();
+    static QString leftOutText(const ShellRequest& request);
     RecordSession& m_session;
     PlainTable* m_shelf;
     FormFor<ShellMeasured>* m_shell;

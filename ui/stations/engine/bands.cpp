@@ -5,6 +5,7 @@
 #include <QFrame>
 #include <QHBoxLayout>
 #include <QPushButton>
+#include <bearings/clearance.h>
 #include <ledger/band_names.h>
 #include <stations/common/plain_table.h>
 #include <text/label.h>
@@ -185,11 +186,11 @@ void EngineBands::remarkOn(const QString& name) {
     }
     const auto mean = meanJournal(m_session.facts(), isMain ? JournalKind::main : JournalKind::rod);
     const Units& units = m_session.units();
-    m_band->setRemark(mean ? tr("Common practice, no source, for a journal of %1: %2 to %3.")
-                                 .arg(qtText(format(*mean, units)),
-                                      qtText(format(Length(mean->value() * 75 / 100'000), units)),
-                                      qtText(format(Length(mean->value() / 1'000), units)))
-                           : tr("Common practice, no source: 0.00075 to 0.0010 per inch of journal diameter."));
+    const auto usual = defaultClearanceBand(mean.value_or(Length())); // none for a journal that was not measured
+    m_band->setRemark(usual ? tr("Common practice, no source, for a journal of %1: %2 to %3.")
+                                  .arg(qtText(format(*mean, units)), qtText(format(usual->lo(), units)),
+                                       qtText(format(usual->hi(), units)))
+                            : tr("Common practice, no source: 0.00075 to 0.0010 per inch of journal diameter."));
 }
 
 } // namespace caprail

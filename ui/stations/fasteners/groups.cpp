@@ -11,10 +11,11 @@
 #include <planview/plan_view.h>
 #include <session/look.h>
 #include <stations/common/plain_table.h>
-#include <stations/fasteners/order.h>
-#include <stations/fasteners/working.h>
+#include <stations/fasteners/words.h>
 #include <text/label.h>
 #include <text/plain_text.h>
+#include <work/tightening.h>
+#include <work/torque_working.h>
 
 namespace caprail {
 
@@ -175,10 +176,14 @@ void FastenersGroups::showWorking() {
     } else {
         const Facts& facts = m_session.facts();
         const GroupWorking working = workingOf(*group, facts.rules.torqueScatterPercent, m_session.units());
-        warnings = working.warnings;
-        notes = working.lines;
-        for (const QString& missing : working.missing) {
-            notes << QStringLiteral("○ ") + missing;
+        for (const std::string& warning : working.warnings) {
+            warnings << qtText(warning);
+        }
+        for (const std::string& line : working.lines) {
+            notes << qtText(line);
+        }
+        for (const std::string& missing : working.missing) {
+            notes << QStringLiteral("○ ") + qtText(missing);
         }
         notes << tr("Sequence: %1")
                      .arg(group->sequence.names.empty() ? sequenceText(facts, *group)

@@ -9,7 +9,8 @@
 #include <planview/plan_view.h>
 #include <session/cautions.h>
 #include <stations/fasteners/groups.h>
-#include <stations/fasteners/order.h>
+#include <stations/fasteners/words.h>
+#include <work/tightening.h>
 #include <stations/fasteners/tighten.h>
 #include <stations/fasteners/verify.h>
 #include <stations/common/diagram_tools.h>

@@ -11,7 +11,8 @@
 #include <stations/common/entries_model.h>
 #include <stations/common/entries_table.h>
 #include <stations/common/entry_field.h>
-#include <stations/fasteners/order.h>
+#include <stations/fasteners/words.h>
+#include <work/tightening.h>
 #include <stations/common/wrench_words.h>
 #include <stations/common/place_heading.h>
 #include <stations/common/instrument_box.h>

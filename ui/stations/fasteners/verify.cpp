@@ -10,7 +10,8 @@
 #include <algorithm>
 #include <ledger/expectations.h>
 #include <stations/common/entry_field.h>
-#include <stations/fasteners/order.h>
+#include <stations/fasteners/words.h>
+#include <work/tightening.h>
 #include <stations/common/wrench_words.h>
 #include <stations/common/place_heading.h>
 #include <stations/common/instrument_box.h>

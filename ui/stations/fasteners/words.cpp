@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <stations/fasteners/words.h>
+
 #include <QCoreApplication>
 #include <QStringList>
 #include <algorithm>
 #include <fasteners/sequence.h>
-#include <stations/fasteners/order.h>
 #include <stations/common/station_text.h>
+#include <work/tightening.h>
+#include <work/torque_working.h>
 
 namespace caprail {
 
@@ -27,7 +30,9 @@ QString shortTorque(Torque torque, const Units& units) {
 PlanContent fastenerContent(const Facts& facts, PlanLayers layers, const std::vector<FastenerId>& order) {
     PlanContent content = planContent(facts);
     content.layers = layers | PlanLayer::sequence;
-    content.sequence = sequenceNumbers(order);
+    for (const auto& [fastener, number] : sequenceNumbers(order)) {
+        content.sequence[qtText(code(fastener))] = number;
+    }
     for (const FastenerId& f : order) {
         content.order << qtText(code(f));
     }
@@ -155,6 +160,19 @@ QString consequenceText(const Facts& facts, const Assessment& assessment, const 
         text += more > 0 ? FastenersText::tr(" and %1 more.").arg(more) : QStringLiteral(".");
     }
     return text + (facts.layout ? FastenersText::tr(" It must hold in a later round.") : QString());
+}
+
+QString extensionText(Torque wanted, const QString& length, const QString& offset, const QString& angle,
+                      const Units& units) {
+    const auto setting = settingAsTyped(wanted, coreText(length), coreText(offset), coreText(angle), units);
+    if (!setting) {
+        return qtText(setting.error().sentence);
+    }
+    QStringList lines{FastenersText::tr("Set the wrench to %1").arg(qtText(format(setting->value, units)))};
+    for (const auto& line : setting->working) {
+        lines << QStringLiteral("    ") + qtText(line);
+    }
+    return lines.join(QLatin1Char('\n'));
 }
 
 PlanContent tightenedContent(const Facts& facts, FastenerKind kind, const Units& units) {

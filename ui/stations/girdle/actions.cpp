@@ -3,9 +3,9 @@
 
 #include <QMenu>
 #include <stations/common/findings.h>
-#include <stations/girdle/take_over.h>
 #include <stations/common/station_text.h>
 #include <text/ask.h>
+#include <work/take_over.h>
 
 namespace caprail {
 

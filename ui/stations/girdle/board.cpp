@@ -50,7 +50,7 @@ std::vector<BoardCell> boardCells(const RecordSession& session, const PlanOutcom
     if (!facts.layout) {
         return cells;
     }
-    const Band band = residualBand(facts);
+    const Band band = residualBand(facts).band; // the plan's sentence says when nobody set it
     for (const Position p : facts.layout->positions()) {
         BoardCell cell;
         cell.position = p;

@@ -16,7 +16,6 @@
 #include <stations/common/entries_table.h>
 #include <stations/common/entry_field.h>
 #include <stations/common/place_heading.h>
-#include <stations/girdle/order.h>
 #include <stations/girdle/words.h>
 #include <stations/common/instrument_box.h>
 #include <stations/common/station_text.h>
@@ -24,6 +23,7 @@
 #include <stations/common/tab_order.h>
 #include <text/ask.h>
 #include <text/label.h>
+#include <work/gap_pass.h>
 
 namespace caprail {
 
@@ -106,7 +106,7 @@ void GirdleGaps::followLayout() {
         // The order that this person walked last on an engine with these places.
         if (facts().layout) {
             const QString kept = QSettings().value(orderKey(m_order.size())).toString();
-            if (auto order = parsePassOrder(kept, *facts().layout)) {
+            if (auto order = parsePassOrder(coreText(kept), *facts().layout)) {
                 m_order = std::move(*order);
             }
         }
@@ -124,7 +124,7 @@ void GirdleGaps::refresh(Position selected) {
     m_instrument->refresh();
     m_entries->refresh();
     m_checks->refresh();
-    m_orderText->setText(passOrderText(m_order));
+    m_orderText->setText(qtText(passOrderText(m_order)));
     if (!facts().layout) {
         m_heading->show(tr("No layout"), {}, CheckState::notDone,
                         tr("The positions follow from the engine layout: set it at the engine station."));
@@ -184,14 +184,14 @@ void GirdleGaps::editOrder() {
     if (!facts().layout) {
         return;
     }
-    const QString capByCap = passOrderText(passOrder(*facts().layout, PassOrder::capByCap));
-    const QString sideBySide = passOrderText(passOrder(*facts().layout, PassOrder::sideBySide));
+    const QString capByCap = qtText(passOrderText(passOrder(*facts().layout, PassOrder::capByCap)));
+    const QString sideBySide = qtText(passOrderText(passOrder(*facts().layout, PassOrder::sideBySide)));
     auto text = askChoice(this, tr("Order of the pass"), tr("Choose an order, or type one: every place once."),
-                          {passOrderText(m_order), capByCap, sideBySide}, 0, true);
+                          {qtText(passOrderText(m_order)), capByCap, sideBySide}, 0, true);
     while (text) {
-        if (auto order = parsePassOrder(*text, *facts().layout)) {
+        if (auto order = parsePassOrder(coreText(*text), *facts().layout)) {
             m_order = std::move(*order);
-            QSettings().setValue(orderKey(m_order.size()), passOrderText(m_order));
+            QSettings().setValue(orderKey(m_order.size()), qtText(passOrderText(m_order)));
             refresh(m_position);
             return;
         } else {

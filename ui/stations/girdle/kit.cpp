@@ -10,13 +10,13 @@
 #include <session/filled.h>
 #include <session/look.h>
 #include <stations/common/entry_field.h>
-#include <stations/girdle/kit_text.h>
 #include <stations/common/instrument_box.h>
 #include <stations/common/station_text.h>
 #include <stations/common/step_keys.h>
 #include <text/ask.h>
 #include <text/label.h>
 #include <text/plain_text.h>
+#include <work/kit_line.h>
 
 namespace caprail {
 
@@ -87,7 +87,7 @@ QString GirdleKit::summary() const {
     const Facts& facts = m_session.facts();
     for (const auto& [shimName, shim] : facts.shims) {
         unmeasured += shim.measured() ? 0 : 1;
-        flagged += isFlagged(shim, facts.rules) ? 1 : 0;
+        flagged += shim.isOffMarking(facts.rules) ? 1 : 0;
         aside += shim.isSetAside ? 1 : 0;
     }
     if (facts.shims.empty()) {
@@ -104,7 +104,7 @@ QString GirdleKit::summary() const {
 void GirdleKit::fillRow(int row, const std::string& shimName, const ShimFact& shim) {
     const Units& units = m_session.units();
     const Look look = screenLook();
-    const bool flagged = isFlagged(shim, m_session.facts().rules);
+    const bool flagged = shim.isOffMarking(m_session.facts().rules);
     QString place = tr("free");
     if (shim.isSetAside) {
         place = tr("set aside") + (shim.whyAside.empty() ? QString() : QStringLiteral(": ") + qtText(shim.whyAside));
@@ -119,7 +119,7 @@ void GirdleKit::fillRow(int row, const std::string& shimName, const ShimFact& sh
                              qtText(format(shim.added.what.marked.value, units)),
                              value ? qtText(format(*value, units)) : QStringLiteral("—"),
                              QString::number(shim.readings.size()),
-                             value ? qtText(formatSigned(*offMarking(shim), units)) : QString(),
+                             value ? qtText(formatSigned(*shim.offMarking(), units)) : QString(),
                              place};
     for (int column = 0; column < columns; ++column) {
         auto* item = new QTableWidgetItem(QStringLiteral(" ") + texts[column] + QStringLiteral(" "));
@@ -185,7 +185,7 @@ void GirdleKit::selectNextUnmeasured(const std::string& after) {
 
 void GirdleKit::askToAdd() {
     const auto read = [this](const QString& text) {
-        return parseKitLine(text, m_session.units(), m_session.facts(), m_bag->text());
+        return parseKitLine(coreText(text), m_session.units(), m_session.facts(), coreText(m_bag->text()));
     };
     m_add->ask(
         tr("Add shims: “S001 10 thou”, “S001-S012 10 thou” or “12 x 10 thou”"), {},
@@ -217,7 +217,7 @@ void GirdleKit::askToMeasure() {
     const auto& shims = m_session.facts().shims;
     const auto at = shims.find(shim);
     const auto read = [this, shim](const QString& text) {
-        return parseShimReading(text, m_session.units(), m_session.facts(), shim);
+        return parseShimReading(coreText(text), m_session.units(), m_session.facts(), shim);
     };
     const QString title = at == shims.end() ? tr("Measure: a shim's name, then its thickness")
                                             : filled(tr("Measure %1, reading %2 (or a shim's name first)"),

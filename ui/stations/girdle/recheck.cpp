@@ -6,7 +6,6 @@
 #include <QKeyEvent>
 #include <QPushButton>
 #include <algorithm>
-#include <session/plan_runner.h>
 #include <stations/common/checks_view.h>
 #include <stations/common/entries_model.h>
 #include <stations/common/entries_table.h>
@@ -16,6 +15,7 @@
 #include <stations/common/station_text.h>
 #include <text/label.h>
 #include <text/plain_text.h>
+#include <work/stack_planning.h>
 
 namespace caprail {
 
@@ -127,12 +127,15 @@ void GirdleRecheck::refresh(Position selected) {
                                 ? tr("There is no stack here yet: build it first (Alt+3).")
                                 : tr("The stack is off: put it back first (Parts and stacks)."));
     } else if (stack != assessment().stacks.end() && stack->second.residual) {
-        const Band band = residualBand(facts());
+        const ResidualBand band = residualBand(facts());
+        const Feel feel = expectedFeel(*stack->second.residual, band.band);
+        const QString note = band.isSet ? QString() : QStringLiteral(" ") + usualBandSentence(band, units());
         m_expected->setText(tr("Residual %1: by the numbers it %2.")
                                 .arg(qtText(formatSigned(*stack->second.residual, units())),
-                                     expectedFeel(*stack->second.residual, band) == Feel::loose ? tr("should be loose")
-                                     : expectedFeel(*stack->second.residual, band) == Feel::rocks ? tr("should rock")
-                                                                                                  : tr("should drag")));
+                                     feel == Feel::loose   ? tr("should be loose")
+                                     : feel == Feel::rocks ? tr("should rock")
+                                                           : tr("should drag")) +
+                            note);
     } else {
         m_expected->setText(tr("The gap here is not accepted, so the numbers say nothing yet."));
     }

@@ -10,8 +10,6 @@
 #include <stations/common/checks_view.h>
 #include <stations/common/entry_field.h>
 #include <stations/common/place_heading.h>
-#include <stations/girdle/kit_text.h>
-#include <stations/girdle/take_over.h>
 #include <stations/girdle/words.h>
 #include <stations/common/station_text.h>
 #include <stations/common/step_keys.h>
@@ -19,6 +17,8 @@
 #include <text/ask.h>
 #include <text/label.h>
 #include <text/plain_text.h>
+#include <work/kit_line.h>
+#include <work/take_over.h>
 
 namespace caprail {
 
@@ -125,7 +125,7 @@ void GirdleStacks::refreshPlan() {
     setTip(m_takeOver, tr("Enters the stacks of the plan as built; lay them on as drawn."));
     QString built;
     if (hasPlan && !facts().stacks.empty()) {
-        const auto comparison = compareWithBest(outcome->request, *outcome->plan, builtStacks(facts(), *outcome->plan));
+        const auto comparison = compareWithBest(outcome->task.request, *outcome->plan, builtStacks(facts(), *outcome->plan));
         built = comparison ? comparisonSentence(*comparison, units()) : qtText(comparison.error().sentence);
     }
     m_built->setText(built);
@@ -177,13 +177,17 @@ QString GirdleStacks::echoOf(const std::vector<std::string>& shims) const {
     const auto gap = assessment().gaps.find(m_position);
     if (gap != assessment().gaps.end() && gap->second.accepted) {
         const Length residual = *gap->second.accepted - thickness;
-        const Band band = residualBand(facts());
+        const ResidualBand band = residualBand(facts());
+        const Feel feel = expectedFeel(residual, band.band);
         text += tr(", residual %1: %2, should %3")
                     .arg(qtText(formatSigned(residual, units())),
-                         band.contains(residual) ? tr("in band") : tr("out of band"),
-                         expectedFeel(residual, band) == Feel::loose   ? tr("be loose")
-                         : expectedFeel(residual, band) == Feel::rocks ? tr("rock")
-                                                                       : tr("drag"));
+                         band.band.contains(residual) ? tr("in band") : tr("out of band"),
+                         feel == Feel::loose   ? tr("be loose")
+                         : feel == Feel::rocks ? tr("rock")
+                                               : tr("drag"));
+        if (!band.isSet) {
+            notes << usualBandNote(band, units());
+        }
     }
     return notes.isEmpty() ? text : text + QStringLiteral(". ") + notes.join(QStringLiteral(", "));
 }
@@ -192,10 +196,10 @@ void GirdleStacks::askForStack() {
     m_field->ask(
         tr("Stack built at %1: shim names, or a dash for bare").arg(qtText(code(m_position))), {},
         [this](const QString& text) {
-            return parseStack(text, facts(), m_position).map([this](const auto& shims) { return echoOf(shims); });
+            return parseStack(coreText(text), facts(), m_position).map([this](const auto& shims) { return echoOf(shims); });
         },
         [this](const QString& text) -> Result<void> {
-            auto shims = parseStack(text, facts(), m_position);
+            auto shims = parseStack(coreText(text), facts(), m_position);
             if (!shims) {
                 return tl::unexpected(shims.error());
             }

@@ -183,7 +183,7 @@ void GirdleStation::focusMode() {
 }
 
 void GirdleStation::refresh() {
-    m_runner.solve(planRequestFor(session().facts(), session().assessment()));
+    m_runner.solve(planTaskFor(session().facts(), session().assessment()));
     m_actions->setPosition(m_position);
     if (m_mode == GirdleMode::shims) {
         kit()->refresh();

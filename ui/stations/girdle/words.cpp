@@ -75,11 +75,15 @@ QString signedShort(Length length, const Units& units) {
     return (length > Length() ? QStringLiteral("+") : QString()) + qtText(formatShort(length, units));
 }
 
-Feel expectedFeel(Length residual, const Band& band) {
-    if (residual < band.lo()) {
-        return Feel::rocks;
-    }
-    return residual > band.hi() ? Feel::loose : Feel::drags;
+QString usualBandNote(const ResidualBand& band, const Units& units) {
+    return GirdleWordsText::tr("no residual band is set, the usual %1 to %2 is taken")
+        .arg(qtText(formatSigned(band.band.lo(), units)), qtText(formatSigned(band.band.hi(), units)));
+}
+
+QString usualBandSentence(const ResidualBand& band, const Units& units) {
+    return GirdleWordsText::tr("No residual band is set: the usual %1 to %2 is taken (common practice, no source). "
+                               "Set the band “residual” at the engine station.")
+        .arg(qtText(formatSigned(band.band.lo(), units)), qtText(formatSigned(band.band.hi(), units)));
 }
 
 QString planSentence(const PlanOutcome& outcome, const Units& units) {
@@ -90,7 +94,7 @@ QString planSentence(const PlanOutcome& outcome, const Units& units) {
     if (plan.stacks.empty()) {
         return GirdleWordsText::tr("Nothing to plan yet: the plan begins with the first accepted gap.");
     }
-    if (outcome.request.shims.empty()) {
+    if (outcome.task.request.shims.empty()) {
         return GirdleWordsText::tr("The kit is empty: add its shims first (Alt+2).");
     }
     QString text = plan.proven ? GirdleWordsText::tr("Proven best: ") : GirdleWordsText::tr("Best found so far: ");
@@ -104,14 +108,15 @@ QString planSentence(const PlanOutcome& outcome, const Units& units) {
                     .arg(plan.bound.inBand)
                     .arg(plan.bound.shims);
     }
-    return text + GirdleWordsText::tr(" (%1 ms).").arg(outcome.milliseconds, 0, 'f', outcome.milliseconds < 10 ? 1 : 0);
+    text += GirdleWordsText::tr(" (%1 ms).").arg(outcome.milliseconds, 0, 'f', outcome.milliseconds < 10 ? 1 : 0);
+    return outcome.task.band.isSet ? text : text + QLatin1Char(' ') + usualBandSentence(outcome.task.band, units);
 }
 
 QString unmetSentence(const PlanOutcome& outcome, const Units& units) {
     if (!outcome.plan) {
         return {};
     }
-    if (outcome.request.shims.empty()) {
+    if (outcome.task.request.shims.empty()) {
         return {};
     }
     QStringList lines;

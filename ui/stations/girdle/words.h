@@ -12,9 +12,11 @@ QString surveySentence(const Assessment& assessment, const Units& units);
 QString flushnessSentence(const Assessment& assessment, const Units& units);
 /// A residual as short as it is written beside a stud, with its sign: "+0.3", "−0.5", "0".
 QString signedShort(Length length, const Units& units);
-/// What the straightedge should say on a stack with this residual.
-Feel expectedFeel(Length residual, const Band& band);
-/// "Proven best: 10 of 10 in band with 17 shims …" or why there is no plan.
+/// That nobody set the residual band, and which one is taken: to end a list of remarks, or as a sentence of its own.
+QString usualBandNote(const ResidualBand& band, const Units& units);
+QString usualBandSentence(const ResidualBand& band, const Units& units);
+/// "Proven best: 10 of 10 in band with 17 shims …" or why there is no plan; says so when it was made for a band that
+/// nobody set.
 QString planSentence(const PlanOutcome& outcome, const Units& units);
 /// Unmet positions: the nearest stack, and what to buy or lap.
 QString unmetSentence(const PlanOutcome& outcome, const Units& units);

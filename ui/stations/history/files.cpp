@@ -69,7 +69,7 @@ void printRounds(QPrinter& printer, const RoundHistory& history, const RoundSigh
                              HistoryFilesText::tr("page %1").arg(++number));
             for (std::size_t column = r; column < lastRound; ++column) {
                 const QRect head(nameWidth + static_cast<int>(column - r) * cellWidth, 2 * line, cellWidth, line);
-                painter.drawText(head, Qt::AlignCenter, history.rounds[sight.rounds[column]].name(history.hasBuilds));
+                painter.drawText(head, Qt::AlignCenter, qtText(history.rounds[sight.rounds[column]].name(history.hasBuilds)));
             }
             painter.drawLine(0, 3 * line, nameWidth + static_cast<int>(lastRound - r) * cellWidth, 3 * line);
             for (std::size_t row = f; row < lastFastener; ++row) {
@@ -85,7 +85,7 @@ void printRounds(QPrinter& printer, const RoundHistory& history, const RoundSigh
                                                                               : look.ink);
                         painter.drawText(
                             QRect(nameWidth + static_cast<int>(column - r) * cellWidth, y, cellWidth, line),
-                            Qt::AlignCenter, cellText(*cell, units));
+                            Qt::AlignCenter, qtText(cellText(*cell, units)));
                     }
                 }
             }

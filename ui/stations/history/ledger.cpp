@@ -6,11 +6,11 @@
 #include <QHeaderView>
 #include <QLineEdit>
 #include <QPushButton>
+#include <base/csv.h>
 #include <ledger/history_line.h>
 #include <stations/common/entries_model.h>
 #include <stations/common/entries_table.h>
 #include <stations/history/files.h>
-#include <stations/history/rounds.h>
 #include <stations/common/station_text.h>
 #include <text/label.h>
 #include <text/plain_text.h>
@@ -182,19 +182,17 @@ void HistoryLedger::focusSearch() {
 }
 
 QByteArray HistoryLedger::csv() const {
-    QByteArray out = "entry,time_utc,person,kind,what,struck_by\r\n";
+    CsvWriter csv({"entry", "time_utc", "person", "kind", "what", "struck_by"});
     const Ledger& ledger = m_session.ledger();
     for (const Entry& entry : ledger.entries()) {
         if (isShown(entry)) {
-            const qint64 by = ledger.struckBy(entry.sequence);
-            out += QByteArray::number(static_cast<qlonglong>(entry.sequence)) + ',' +
-                   QByteArray::fromStdString(format(entry.time)) + ',' + csvCell(qtText(entry.person)) + ',' +
-                   csvCell(qtText(kindOf(entry.body).kind)) + ',' +
-                   csvCell(qtText(historyLine(entry.body, m_session.units()))) + ',' +
-                   (by == 0 ? QByteArray() : QByteArray::number(by)) + "\r\n";
+            const std::int64_t by = ledger.struckBy(entry.sequence);
+            csv.number(entry.sequence).plain(format(entry.time)).text(entry.person).plain(kindOf(entry.body).kind);
+            csv.text(historyLine(entry.body, m_session.units()));
+            csv.number(by == 0 ? std::nullopt : std::optional(by)).endLine();
         }
     }
-    return out;
+    return QByteArray::fromStdString(csv.written());
 }
 
 void HistoryLedger::exportCsv() {

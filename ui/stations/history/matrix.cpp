@@ -5,6 +5,7 @@
 #include <session/look.h>
 #include <stations/common/station_text.h>
 #include <text/plain_text.h>
+#include <stations/history/words.h>
 
 namespace caprail {
 
@@ -42,7 +43,7 @@ QVariant HistoryMatrix::data(const QModelIndex& index, int role) const {
     const bool hasMoved = cell->what.outcome == Outcome::moved;
     switch (role) {
     case Qt::DisplayRole:
-        return cellText(*cell, m_units);
+        return qtText(cellText(*cell, m_units));
     case Qt::ToolTipRole:
         return plainTip(cellStory(*cell, m_units));
     case Qt::AccessibleTextRole:
@@ -79,14 +80,14 @@ QVariant HistoryMatrix::headerData(int section, Qt::Orientation orientation, int
     }
     const RoundColumn& round = m_history->rounds[m_sight.rounds[at]];
     if (role == Qt::DisplayRole) {
-        const QString name = round.name(m_history->hasBuilds);
+        const QString name = qtText(round.name(m_history->hasBuilds));
         return round.isStruck ? QStringLiteral("[%1]").arg(name) : name;
     }
     if (role == Qt::ToolTipRole) {
         return plainTip(
             tr("Round %1, begun %2 by %3 with %4%5")
-                .arg(round.name(m_history->hasBuilds), qtText(format(round.begun).substr(0, 10)), qtText(round.person),
-                     round.instrument.empty() ? tr("no instrument named") : qtText(round.instrument),
+                .arg(qtText(round.name(m_history->hasBuilds)), qtText(format(round.begun).substr(0, 10)),
+                     qtText(round.person), round.instrument.empty() ? tr("no instrument named") : qtText(round.instrument),
                      round.isStruck ? tr("; struck") : QString()));
     }
     return {};

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <QAbstractTableModel>
-#include <stations/history/rounds.h>
+#include <work/rounds.h>
 
 namespace caprail {
 

@@ -247,7 +247,7 @@ void HistoryVerify::showReview() {
     m_people->show(countRows(review.persons, units));
     std::vector<QStringList> rounds;
     for (const RoundMovement& round : review.rounds) {
-        rounds.push_back({m_history.rounds[static_cast<std::size_t>(round.round - 1)].name(m_history.hasBuilds),
+        rounds.push_back({qtText(m_history.rounds[static_cast<std::size_t>(round.round - 1)].name(m_history.hasBuilds)),
                           QString::number(round.moved), QString::number(round.pulled),
                           round.moved == 0 ? QString() : qtText(format(round.largest, units))});
     }
@@ -265,7 +265,7 @@ void HistoryVerify::followRow() {
 }
 
 QByteArray HistoryVerify::csv() const {
-    return roundsCsv(m_history, m_sight, m_choice);
+    return QByteArray::fromStdString(roundsCsv(m_history, m_sight, m_choice));
 }
 
 QString HistoryVerify::titleText() const {

@@ -2,8 +2,8 @@
 #pragma once
 #include <QWidget>
 #include <session/record_session.h>
-#include <stations/history/rounds.h>
 #include <text/label.h>
+#include <work/rounds.h>
 
 class QComboBox;
 class QLineEdit;

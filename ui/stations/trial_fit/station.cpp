@@ -20,11 +20,11 @@
 #include <stations/common/station_text.h>
 #include <stations/common/step_keys.h>
 #include <stations/common/tab_order.h>
-#include <stations/trial_fit/answer.h>
 #include <stations/trial_fit/way.h>
 #include <text/label.h>
 #include <text/plain_text.h>
 #include <base/say.h>
+#include <work/trial_answer.h>
 
 namespace caprail {
 
@@ -41,6 +41,16 @@ const Check* checkOf(const Assessment& assessment, TrialPlace place) {
         return check.kind == CheckKind::trialFit && subject != nullptr && *subject == place;
     });
     return at == assessment.checks.end() ? nullptr : &*at;
+}
+
+/// An answer in words, for the echo.
+QString describeAnswer(const TrialFitResult& answer, const Units& units) {
+    QString words = answer.clearance ? TrialFitStation::tr("%1 clear").arg(qtText(format(answer.clearance->value, units)))
+                                     : qtShown(answer.result);
+    if (!answer.note.empty()) {
+        words += QStringLiteral(": ") + qtText(answer.note);
+    }
+    return words;
 }
 
 } // namespace
@@ -252,14 +262,14 @@ void TrialFitStation::askForAnswer() {
     m_field->ask(
         titleOf(m_place), QString::fromUtf8(symbol(session().units().length)),
         [this](const QString& text) {
-            return parseTrialAnswer(text, m_place.first, m_place.second, session().units())
+            return parseTrialAnswer(coreText(text), m_place.first, m_place.second, session().units())
                 .map([this](const TrialFitResult& answer) { return describeAnswer(answer, session().units()); });
         },
         [this](const QString& text) { return store(text); });
 }
 
 Result<void> TrialFitStation::store(const QString& text) {
-    auto answer = parseTrialAnswer(text, m_place.first, m_place.second, session().units());
+    auto answer = parseTrialAnswer(coreText(text), m_place.first, m_place.second, session().units());
     if (!answer) {
         return tl::unexpected(answer.error());
     }
