@@ -148,14 +148,14 @@ Result<std::string> resolved(const std::string& path) {
 using Read = std::function<Result<void>(Database&, RecordDigest&)>;
 
 /// What reading a file in one state of it came to.
-struct Outcome {
+struct ReadOutcome {
     Result<void> done;
     int code = SQLITE_OK;       ///< SQLite's, when it failed
     bool isOtherSchema = false; ///< nothing was read: the connection goes by another schema
 };
 
-Outcome readThrough(ConnectionForMany& connection, Database& database, const Read& read, RecordDigest& digest) {
-    Outcome outcome;
+ReadOutcome readThrough(ConnectionForMany& connection, Database& database, const Read& read, RecordDigest& digest) {
+    ReadOutcome outcome;
     outcome.done = connection.isFresh() ? defend(database) : Result<void>();
     if (!outcome.done) {
         return outcome;
@@ -187,7 +187,7 @@ FileFinding lookThrough(ConnectionForMany& connection, const std::string& real, 
         finding.sentence = plainLine(finding.sentence);
         return finding;
     }
-    const Outcome outcome = readThrough(connection, **database, read, finding.digest);
+    const ReadOutcome outcome = readThrough(connection, **database, read, finding.digest);
     const auto after = headerOf(**database);
     if (!after || *after != *before || hasJournal(real)) {
         return beingWritten(plainLine(path));
