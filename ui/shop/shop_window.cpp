@@ -20,12 +20,12 @@
 #include <QTimer>
 #include <QVBoxLayout>
 #include <session/look.h>
+#include <shop/entry_text.h>
 #include <shop_ui/across_window.h>
 #include <shop_ui/shelf_dialogs.h>
 #include <shop_ui/shop_delegate.h>
 #include <shop_ui/shop_watcher.h>
 #include <shop_ui/template_dialogs.h>
-#include <shop/entry_text.h>
 #include <store/path_text.h>
 
 namespace caprail {

@@ -135,16 +135,17 @@ void MainWindow::previewSheet() {
     QPrinter printer(QPrinter::HighResolution);
     printer.setPageSize(QPageSize(m_preferences.paper));
     QPrintPreviewDialog dialog(&printer, this);
-    connect(&dialog, &QPrintPreviewDialog::paintRequested, this,
-            [this](QPrinter* target) { paintSheet(sheetSourceOf(*m_session), *target, sheetOptionsOf(m_preferences)); });
+    connect(&dialog, &QPrintPreviewDialog::paintRequested, this, [this](QPrinter* target) {
+        paintSheet(sheetSourceOf(*m_session), *target, sheetOptionsOf(m_preferences));
+    });
     dialog.resize(1000, 760);
     dialog.exec();
 }
 
 void MainWindow::exportTables() {
-    const QString folder = QFileDialog::getSaveFileName(this, tr("Folder for the tables (it is made anew)"),
-                                                        beside(*m_session, tr("-tables")), {}, nullptr,
-                                                        QFileDialog::DontConfirmOverwrite);
+    const QString folder =
+        QFileDialog::getSaveFileName(this, tr("Folder for the tables (it is made anew)"),
+                                     beside(*m_session, tr("-tables")), {}, nullptr, QFileDialog::DontConfirmOverwrite);
     if (folder.isEmpty()) {
         return;
     }
