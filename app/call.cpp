@@ -64,11 +64,10 @@ int finish(int exitCode) {
         note(std::fflush(stdout) == 0);
         note(std::fclose(stdout) == 0); // a network folder may refuse only then
     }
-    return printed.failure == 0
-               ? exitCode
-               : complain(exitCode == done ? answerIsNo : static_cast<ExitCode>(exitCode),
-                          QStringLiteral("what was to be printed could not be written whole: %1.")
-                              .arg(QString::fromLocal8Bit(std::strerror(printed.failure))));
+    return printed.failure == 0 ? exitCode
+                                : complain(exitCode == done ? answerIsNo : static_cast<ExitCode>(exitCode),
+                                           QStringLiteral("what was to be printed could not be written whole: %1.")
+                                               .arg(QString::fromLocal8Bit(std::strerror(printed.failure))));
 }
 
 QString lineOf(std::string_view text) {
@@ -115,9 +114,8 @@ Result<QByteArray> readFile(const QString& path) {
 
 std::optional<int> refuseSheetPlace(const Call& call, const QStringList& endings) {
     const QString out = call.at(1);
-    const bool isNamed = std::any_of(endings.begin(), endings.end(), [&](const QString& ending) {
-        return out.endsWith(ending, Qt::CaseInsensitive);
-    });
+    const bool isNamed = std::any_of(endings.begin(), endings.end(),
+                                     [&](const QString& ending) { return out.endsWith(ending, Qt::CaseInsensitive); });
     if (!isNamed) {
         return complain(wrongUsage, QStringLiteral("sheet: the name of a sheet ends in %1, which “%2” does not.")
                                         .arg(endings.join(QStringLiteral(" or ")), out));
@@ -137,9 +135,10 @@ std::optional<int> refuseSheetPlace(const Call& call, const QStringList& endings
         const bool stands = std::filesystem::exists(std::filesystem::symlink_status(path, error));
         const bool isWritten = !isPages || place != out; // pages go beside that name, not to it
         if (stands && isWritten && !call.has("replace")) {
-            return complain(answerIsNo, QStringLiteral("“%1” exists already: choose another name, or let it be replaced "
-                                                       "with --replace.")
-                                            .arg(place));
+            return complain(answerIsNo,
+                            QStringLiteral("“%1” exists already: choose another name, or let it be replaced "
+                                           "with --replace.")
+                                .arg(place));
         }
     }
     return {};

@@ -40,9 +40,11 @@ void nameProgram() {
     QCoreApplication::setApplicationVersion(QStringLiteral(CAPRAIL_VERSION));
 }
 
-/// Window and documents are in the chosen language. The command line speaks English everywhere, so that scripts can read
-/// it.
-void speakChosenLanguage() { caprail::speak(caprail::languageFor(caprail::chosenLanguage(), QLocale::system())); }
+/// Window and documents are in the chosen language. The command line speaks English everywhere, so that scripts can
+/// read it.
+void speakChosenLanguage() {
+    caprail::speak(caprail::languageFor(caprail::chosenLanguage(), QLocale::system()));
+}
 
 /// A verb runs without a display: the sheet paints on Qt's offscreen platform, the others need no painting at all.
 std::optional<int> runWithoutWindow(int argc, char** argv, const QStringList& arguments) {

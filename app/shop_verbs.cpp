@@ -111,10 +111,10 @@ int handOver(const QStringList& arguments) {
     const SheetOptions options = sheetOptions(call);
     const Assessment assessment = assess(record->facts, options.units);
     const SheetSource source = sheetSource(*record, assessment);
-    const auto made = caprail::handOver(record->file, call.path(1),
-                                        {options.units, call.has("csv"), [&](const std::string& pdfPath) {
-                                             return writeSheet(source, qtPath(pdfPath), options);
-                                         }});
+    const auto made =
+        caprail::handOver(record->file, call.path(1), {options.units, call.has("csv"), [&](const std::string& pdfPath) {
+                                                           return writeSheet(source, qtPath(pdfPath), options);
+                                                       }});
     return made ? int(done) : complain(answerIsNo, call.at(1), made.error());
 }
 

@@ -222,7 +222,8 @@ int importLedger(const QStringList& arguments) {
     if (!call.isGood()) {
         return call.refuseUsage();
     }
-    const auto made = caprail::importLedger(call.at(0) == QLatin1String("-") ? "/dev/stdin" : call.path(0), call.path(1));
+    const auto made =
+        caprail::importLedger(call.at(0) == QLatin1String("-") ? "/dev/stdin" : call.path(0), call.path(1));
     if (!made) {
         return complain(unusable, call.at(0), made.error());
     }

@@ -14,7 +14,8 @@ namespace {
 /// A pipe in the file system into which a process of its own writes.
 class Pipe {
 public:
-    Pipe(std::string path, const std::string& text, std::size_t atOnce, bool isEndless = false) : m_path(std::move(path)) {
+    Pipe(std::string path, const std::string& text, std::size_t atOnce, bool isEndless = false)
+        : m_path(std::move(path)) {
         EXPECT_EQ(::mkfifo(m_path.c_str(), 0600), 0);
         m_writer = ::fork();
         if (m_writer != 0) {
@@ -117,7 +118,8 @@ TEST(AttackPipes, that_never_end_are_ended) {
     const Folder folder;
     makeRecord(folder / "a.caprail");
     const std::string bytes = read(folder / "a.caprail");
-    const std::string entry = R"({"kind":"note_added","person":"Nobody","text":"x"})" "\n";
+    const std::string entry = R"({"kind":"note_added","person":"Nobody","text":"x"})"
+                              "\n";
     const std::vector<std::pair<std::vector<std::string>, std::string>> calls{
         {{"plan"}, "zeros"},  {{"append", folder / "a.caprail"}, "zeros"}, {{"import"}, "zeros"},
         {{"plan"}, "[[[[[["}, {{"append", folder / "a.caprail"}, entry},   {{"import"}, "\n"},
@@ -155,8 +157,8 @@ std::vector<std::string> inventory(const std::string& folder) {
     std::vector<std::string> all;
     for (const auto& entry : std::filesystem::recursive_directory_iterator(folder)) {
         const std::string name = entry.path().lexically_relative(folder).string();
-        const bool isSized = entry.is_regular_file() && entry.path().extension() != ".pdf" &&
-                             entry.path().filename() != "SHA256SUMS";
+        const bool isSized =
+            entry.is_regular_file() && entry.path().extension() != ".pdf" && entry.path().filename() != "SHA256SUMS";
         all.push_back(name + (isSized ? " " + std::to_string(entry.file_size()) : ""));
     }
     std::sort(all.begin(), all.end());
@@ -203,7 +205,8 @@ TEST(AttackKills, while_something_is_made_leave_nothing_that_bars_its_being_made
         clear();
         const auto begun = std::chrono::steady_clock::now();
         ASSERT_EQ(caprail(call).exitCode, 0);
-        const auto whole = std::chrono::duration_cast<std::chrono::microseconds>(std::chrono::steady_clock::now() - begun);
+        const auto whole =
+            std::chrono::duration_cast<std::chrono::microseconds>(std::chrono::steady_clock::now() - begun);
         const auto wanted = inventory(folder.path());
         for (int kill = 0; kill < so(8, 200); ++kill) {
             clear();

@@ -26,7 +26,8 @@ Answer shell(const std::string& line, const Folder& folder) {
     const std::string err = folder / "shell-err";
     const std::string whole = "export QT_QPA_PLATFORM=offscreen LC_ALL=C.UTF-8 caprail='" CAPRAIL_PROGRAM "' "
                               "ASAN_OPTIONS=exitcode=99:detect_leaks=0 UBSAN_OPTIONS=exitcode=99:halt_on_error=1; "
-                              "cd '" + folder.path() + "'; timeout 60 sh -c '" + line + "' 2>'" + err + "'";
+                              "cd '" +
+                              folder.path() + "'; timeout 60 sh -c '" + line + "' 2>'" + err + "'";
     const int status = std::system(whole.c_str());
     answer.exitCode = WIFEXITED(status) ? WEXITSTATUS(status) : -1;
     answer.hung = answer.exitCode == 124;
@@ -124,8 +125,7 @@ TEST(AttackOutputs, leave_a_file_that_appears_in_the_last_moment_as_it_is) {
         std::sort(both.begin(), both.end());
         const Answer answer = run({arguments, {}, {"LD_PRELOAD=" LATE_FILE, "CAPRAIL_LATE=" + folder / late}});
         count.held(answer.isOrderly() && answer.exitCode != 0 && answer.says("exists already") &&
-                       read(folder / late) == "someone else's" &&
-                       folder.names() == both,
+                       read(folder / late) == "someone else's" && folder.names() == both,
                    arguments[0] + " " + late, answer);
         std::filesystem::remove(folder / late);
     }
@@ -136,18 +136,16 @@ TEST(AttackOutputs, on_a_full_disk_leave_nothing_and_say_why) {
     const Folder folder;
     makeRecord(folder / "a.caprail", "closed");
     const auto names = folder.names();
-    const std::vector<std::vector<std::string>> calls{
-        {"sheet", folder / "a.caprail", folder / "a.pdf"},
-        {"sheet", folder / "a.caprail", folder / "a.png"},
-        {"export", folder / "a.caprail", folder / "tables"},
-        {"export", folder / "a.caprail", "--ledger", folder / "a.jsonl"},
-        {"import", SAMPLE_BUILDS "/closed.jsonl", folder / "new.caprail"},
-        {"handover", folder / "a.caprail", folder / "out", "--csv"}};
+    const std::vector<std::vector<std::string>> calls{{"sheet", folder / "a.caprail", folder / "a.pdf"},
+                                                      {"sheet", folder / "a.caprail", folder / "a.png"},
+                                                      {"export", folder / "a.caprail", folder / "tables"},
+                                                      {"export", folder / "a.caprail", "--ledger", folder / "a.jsonl"},
+                                                      {"import", SAMPLE_BUILDS "/closed.jsonl", folder / "new.caprail"},
+                                                      {"handover", folder / "a.caprail", folder / "out", "--csv"}};
     for (const auto& call : calls) {
         bool isDone = false;
         for (long long room = 100; !isDone && room < 100'000'000; room *= isLong() ? 2 : 8) {
-            const Answer answer =
-                run({call, {}, {"LD_PRELOAD=" FULL_DISK, "CAPRAIL_ROOM=" + std::to_string(room)}});
+            const Answer answer = run({call, {}, {"LD_PRELOAD=" FULL_DISK, "CAPRAIL_ROOM=" + std::to_string(room)}});
             isDone = answer.exitCode == 0;
             const bool saysWhy = answer.says("No space left on device") || answer.says("no room on the disk") ||
                                  answer.says("does not answer as it should"); // SQLite's own words for a record
@@ -170,13 +168,13 @@ TEST(AttackOutputs, that_are_printed_where_nothing_arrives_are_no_success) {
     makeRecord(folder / "a.caprail");
     write(folder / "note.json", R"({"kind":"note_added","person":"Mira Solheim","text":"x"})");
     write(folder / "case.json", R"({"unit":"0.0001 in","band":[-5,5],"largest_stack":0,"positions":[],"shims":[]})");
-    for (const char* const call :
-         {"show a.caprail", "show a.caprail --json", "check a.caprail", "plan case.json", "shop . --list",
-          "shop . --json", "append a.caprail note.json", "import " SAMPLE_BUILDS "/closed.jsonl new.caprail", "--help",
-          "--version"}) {
+    for (const char* const call : {"show a.caprail", "show a.caprail --json", "check a.caprail", "plan case.json",
+                                   "shop . --list", "shop . --json", "append a.caprail note.json",
+                                   "import " SAMPLE_BUILDS "/closed.jsonl new.caprail", "--help", "--version"}) {
         std::filesystem::remove(folder / "new.caprail");
         const Answer full = shell(std::string("\"$caprail\" ") + call + " > /dev/full", folder);
-        count.held(full.exitCode == 1 && full.says("No space left on device"), std::string(call) + " > /dev/full", full);
+        count.held(full.exitCode == 1 && full.says("No space left on device"), std::string(call) + " > /dev/full",
+                   full);
         std::filesystem::remove(folder / "new.caprail");
         const Answer closed = shell(std::string("\"$caprail\" ") + call + " >&-", folder);
         count.held(closed.exitCode == 1 && closed.says("Bad file descriptor"), std::string(call) + " >&-", closed);
@@ -192,9 +190,11 @@ TEST(AttackOutputs, of_records_whose_names_are_no_text_bear_those_very_names) {
         const std::string record = folder / name;
         const Answer made = caprail({"import", SAMPLE_BUILDS "/closed.jsonl", record});
         count.held(made.exitCode == 0 && folder.names() == std::vector<std::string>{name}, "import " + name, made);
-        for (const std::vector<std::string>& call :
-             {std::vector<std::string>{"check", record}, {"show", record}, {"sheet", record, folder / (name + ".pdf")},
-              {"export", record, folder / (name + "-tables")}, {"handover", record, folder / (name + "-out")}}) {
+        for (const std::vector<std::string>& call : {std::vector<std::string>{"check", record},
+                                                     {"show", record},
+                                                     {"sheet", record, folder / (name + ".pdf")},
+                                                     {"export", record, folder / (name + "-tables")},
+                                                     {"handover", record, folder / (name + "-out")}}) {
             const Answer answer = caprail(call);
             count.held(answer.exitCode == 0 && !answer.says("QCommandLineParser"), call[0] + " " + name, answer);
         }
@@ -202,13 +202,13 @@ TEST(AttackOutputs, of_records_whose_names_are_no_text_bear_those_very_names) {
         const std::string bytes = read(record);
         const Answer refused =
             caprail({"append", record, "-"}, R"({"kind":"note_added","person":"Mira Solheim","text":"x"})");
-        count.held(refused.exitCode == 1 && refused.says("not UTF-8") && read(record) == bytes, "append " + name, refused);
+        count.held(refused.exitCode == 1 && refused.says("not UTF-8") && read(record) == bytes, "append " + name,
+                   refused);
         const std::vector<std::string> wanted{name, name + "-out", name + "-tables", name + ".pdf"};
         count.held(folder.names() == wanted, "the names of what was made from " + name);
         std::filesystem::create_directory(folder / "sub\xE9");
         std::filesystem::copy_file(record, folder / "sub\xE9/" + name);
-        const Answer listed =
-            run({{"shop", folder / "sub\xE9", "--list"}, {}, {"XDG_CACHE_HOME=" + folder / "cache"}});
+        const Answer listed = run({{"shop", folder / "sub\xE9", "--list"}, {}, {"XDG_CACHE_HOME=" + folder / "cache"}});
         count.held(listed.exitCode == 0 && listed.says("Halloran"), "shop with " + name, listed);
     }
 }
@@ -225,8 +225,7 @@ TEST(AttackOutputs, of_a_shop_whose_cache_cannot_be_made_are_the_same_list) {
         const std::string place = cache[0] == '/' ? std::string(cache) : folder / cache;
         const Answer answer = run({{"shop", folder / "shop", "--list"}, {}, {"XDG_CACHE_HOME=" + place}});
         count.held(answer.exitCode == 0 && answer.out == kept.out, "a cache at " + place, answer);
-        const Answer found =
-            run({{"shop", folder / "shop", "--search", "halloran"}, {}, {"XDG_CACHE_HOME=" + place}});
+        const Answer found = run({{"shop", folder / "shop", "--search", "halloran"}, {}, {"XDG_CACHE_HOME=" + place}});
         count.held(found.exitCode == 0 && found.out == kept.out, "a search with a cache at " + place, found);
     }
 }
@@ -247,10 +246,11 @@ TEST(AttackOutputs, draw_no_drawing_whatever_a_photo_or_a_logo_calls_itself) {
             const std::string base = folder / std::to_string(++number);
             const std::string hash = sha256Hex(drawing);
             std::string text = read(SAMPLE_BUILDS "/mid-survey.jsonl");
-            text += R"({"kind":"attachment_added","person":"Mira Solheim","time":"2027-05-04T09:30:00Z","place":"main-3",)"
-                    R"("file_name":"cap.png","media_type":")" +
-                    std::string(type) + R"(","caption":"cap 3","sha256":")" + hash + R"(","original_sha256":")" + hash +
-                    R"(","size_bytes":)" + std::to_string(drawing.size()) + "}\n";
+            text +=
+                R"({"kind":"attachment_added","person":"Mira Solheim","time":"2027-05-04T09:30:00Z","place":"main-3",)"
+                R"("file_name":"cap.png","media_type":")" +
+                std::string(type) + R"(","caption":"cap 3","sha256":")" + hash + R"(","original_sha256":")" + hash +
+                R"(","size_bytes":)" + std::to_string(drawing.size()) + "}\n";
             write(base + ".jsonl", text);
             std::filesystem::create_directory(base + ".jsonl.attachments");
             write(base + ".jsonl.attachments/" + hash, drawing);
@@ -260,7 +260,8 @@ TEST(AttackOutputs, draw_no_drawing_whatever_a_photo_or_a_logo_calls_itself) {
             count.held(sheet.exitCode == 0, std::string(type) + " that draws " + href, sheet);
             write(base + ".png", drawing);
             const Answer logo = caprail({"sheet", base + ".caprail", base + "-2.pdf", "--logo", base + ".png"});
-            count.held(logo.exitCode == 2 && logo.says("no JPEG, PNG, WebP or HEIF"), "a logo that draws " + href, logo);
+            count.held(logo.exitCode == 2 && logo.says("no JPEG, PNG, WebP or HEIF"), "a logo that draws " + href,
+                       logo);
         }
     }
 }

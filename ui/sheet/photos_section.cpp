@@ -29,9 +29,8 @@ QImage readScaled(const QByteArray& bytes, QSizeF room) {
     // Wide enough whichever way the picture lies.
     const int longest = qRound(std::max(room.width(), room.height()) * pixelsPerUnit);
     const auto read = readPicture(bytes, [longest](QSize size) {
-        return size.width() > longest || size.height() > longest
-                   ? size.scaled(longest, longest, Qt::KeepAspectRatio)
-                   : size;
+        return size.width() > longest || size.height() > longest ? size.scaled(longest, longest, Qt::KeepAspectRatio)
+                                                                 : size;
     });
     if (!read) {
         return {};

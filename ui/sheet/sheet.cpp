@@ -31,8 +31,9 @@ sheet::PdfProperties propertiesFor(const QString& title, const SheetSource& sour
 
 Result<void> writeDocument(const sheet::Document& document, const SheetSource& source, const QString& pdfPath,
                            const SheetOptions& options) {
-    return sheet::writePdf(pdfPath, options.mayReplace, propertiesFor(document.title(), source, options), options.pageSize,
-                           document.pages(), [&](QPainter& painter, int index) { document.paint(painter, index); });
+    return sheet::writePdf(pdfPath, options.mayReplace, propertiesFor(document.title(), source, options),
+                           options.pageSize, document.pages(),
+                           [&](QPainter& painter, int index) { document.paint(painter, index); });
 }
 
 std::vector<QImage> pagesOf(const sheet::Document& document, const SheetOptions& options, int dotsPerInch) {
@@ -135,8 +136,8 @@ Result<QStringList> writeSheetPages(const SheetSource& source, const QString& pn
 
 QStringList standingPages(const QString& pngPath) {
     const QFileInfo target(pngPath);
-    const QRegularExpression page(QStringLiteral("^%1-[0-9]+\\.png$")
-                                      .arg(QRegularExpression::escape(target.completeBaseName())));
+    const QRegularExpression page(
+        QStringLiteral("^%1-[0-9]+\\.png$").arg(QRegularExpression::escape(target.completeBaseName())));
     return target.dir().entryList(QDir::Files).filter(page);
 }
 
@@ -146,8 +147,8 @@ Result<void> writeLayoutCard(const SheetSource& source, const QString& pdfPath, 
             Sheet::tr("There is no layout card without an engine layout: set it at the engine station.").toStdString());
     }
     const sheet::LayoutCard card(source, options, sheet::pageSize(options.pageSize));
-    return sheet::writePdf(pdfPath, options.mayReplace, propertiesFor(card.title(), source, options), options.pageSize, card.pages(),
-                           [&](QPainter& painter, int index) { card.paint(painter, index); });
+    return sheet::writePdf(pdfPath, options.mayReplace, propertiesFor(card.title(), source, options), options.pageSize,
+                           card.pages(), [&](QPainter& painter, int index) { card.paint(painter, index); });
 }
 
 } // namespace caprail

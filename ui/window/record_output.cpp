@@ -147,9 +147,9 @@ void MainWindow::previewSheet() {
 }
 
 void MainWindow::exportTables() {
-    const QString folder = QFileDialog::getSaveFileName(this, tr("Folder for the tables (it is made anew)"),
-                                                        beside(*m_session, tr("-tables")), {}, nullptr,
-                                                        QFileDialog::DontConfirmOverwrite);
+    const QString folder =
+        QFileDialog::getSaveFileName(this, tr("Folder for the tables (it is made anew)"),
+                                     beside(*m_session, tr("-tables")), {}, nullptr, QFileDialog::DontConfirmOverwrite);
     if (folder.isEmpty()) {
         return;
     }

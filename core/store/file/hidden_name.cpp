@@ -76,9 +76,8 @@ bool isLeft(std::string_view name, std::string_view begins, LeftBy whom) {
         }
         const std::string_view computer(rest, static_cast<std::size_t>(maker.data() + maker.size() - rest));
         const bool isHere = computer == "-" + thisComputer();
-        const bool isTagged =
-            computer.size() == 7 && computer[0] == '-' &&
-            computer.substr(1).find_first_not_of("0123456789abcdef") == std::string_view::npos;
+        const bool isTagged = computer.size() == 7 && computer[0] == '-' &&
+                              computer.substr(1).find_first_not_of("0123456789abcdef") == std::string_view::npos;
         if (isTagged && (whom == LeftBy::anyone || (isHere && (process == ::getpid() || !isAtWork(process))))) {
             return true;
         }
@@ -98,8 +97,8 @@ MakingPlace makingPlace(const std::string& path) {
 }
 
 std::string hiddenPath(const MakingPlace& place) {
-    return place.folder + (place.folder.ends_with('/') ? "" : "/") + hiddenBeginning(place) + std::to_string(::getpid()) +
-           "-" + thisComputer() + std::string(ending);
+    return place.folder + (place.folder.ends_with('/') ? "" : "/") + hiddenBeginning(place) +
+           std::to_string(::getpid()) + "-" + thisComputer() + std::string(ending);
 }
 
 void removeLeft(const MakingPlace& place, LeftBy whom) {

@@ -199,9 +199,8 @@ Result<void> moveToNewName(const std::string& from, const std::string& to) {
     if (renameToNew(from, to)) {
         return {};
     }
-    return errno == EEXIST
-               ? Result<void>(existsAlready(to))
-               : refuse(Core::say("%1 cannot be kept as %2: %3.", inQuotes(from), inQuotes(to), reason()));
+    return errno == EEXIST ? Result<void>(existsAlready(to))
+                           : refuse(Core::say("%1 cannot be kept as %2: %3.", inQuotes(from), inQuotes(to), reason()));
 }
 
 namespace {

@@ -47,8 +47,8 @@ Result<void> judgeOutputPlace(const std::string& path, OutputSort sort, const st
         return refuse(Core::say("%1 is a link that leads nowhere: choose another name.", inQuotes(path)));
     }
     if (isSameFile(status, record)) {
-        return refuse(Core::say("%1 is the record itself, and is not written over: choose another name.",
-                                inQuotes(path)));
+        return refuse(
+            Core::say("%1 is the record itself, and is not written over: choose another name.", inQuotes(path)));
     }
     // Nothing but a plain file is opened: a pipe or a device would be waited for.
     const auto first = S_ISREG(status.st_mode) ? firstBytesOf(real.data()) : Result<std::string>(refuse(""));
@@ -84,7 +84,8 @@ Result<void> writeOutput(const std::string& path, OutputSort sort, bool mayRepla
 }
 
 Result<void> writeOutput(const std::string& path, OutputSort sort, bool mayReplace, std::string_view bytes) {
-    return writeOutput(path, sort, mayReplace, [&](const std::string& unfinished) { return fillWith(unfinished, bytes); });
+    return writeOutput(path, sort, mayReplace,
+                       [&](const std::string& unfinished) { return fillWith(unfinished, bytes); });
 }
 
 } // namespace caprail

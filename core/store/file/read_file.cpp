@@ -18,8 +18,8 @@ constexpr std::size_t readAtOnce = 256UL * 1024;
 
 Result<int> openToRead(const std::string& path) {
     // Standard input may be what cannot be opened a second time: a socket.
-    const int file = path == "/dev/stdin" ? ::fcntl(STDIN_FILENO, F_DUPFD_CLOEXEC, 3)
-                                          : ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
+    const int file =
+        path == "/dev/stdin" ? ::fcntl(STDIN_FILENO, F_DUPFD_CLOEXEC, 3) : ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
     struct stat status {};
     if (file >= 0 && ::fstat(file, &status) == 0 && S_ISDIR(status.st_mode)) {
         ::close(file);
@@ -60,8 +60,8 @@ Result<std::string> readWholeFile(const std::string& path, std::int64_t largest)
         return refuse(Core::say("%1 cannot be read (%2): check the path.", inQuotes(path), why));
     }
     if (static_cast<std::int64_t>(text.size()) > largest) {
-        return refuse(Core::say("%1 is larger than %2 MiB: this is not such a file.", inQuotes(path),
-                                largest / 1024 / 1024));
+        return refuse(
+            Core::say("%1 is larger than %2 MiB: this is not such a file.", inQuotes(path), largest / 1024 / 1024));
     }
     return text;
 }

@@ -74,7 +74,8 @@ Result<std::string> KeptPhotos::bytesOf(std::int64_t sequence, const AttachmentA
     if (std::filesystem::is_regular_file(named, error)) {
         File file{named, 0, {}};
         auto bytes = read(file);
-        const bool fits = bytes && file.sha256 == added.sha256 && static_cast<std::int64_t>(bytes->size()) == added.size;
+        const bool fits =
+            bytes && file.sha256 == added.sha256 && static_cast<std::int64_t>(bytes->size()) == added.size;
         return fits ? bytes
                     : refuse(Core::say("The bytes in %1 do not fit the hash and size of its attachment.",
                                        inQuotes(named)));

@@ -194,8 +194,8 @@ Result<void> takeOver(const std::string& folder, std::set<std::string>& hashes) 
          entry.increment(error)) {
         const std::string name = entry->path().filename().string();
         const bool isPlain = entry->is_regular_file(error) && !entry->is_symlink(error);
-        const auto bytes = isPlain ? readWholeFile(entry->path().string(), largestAttachment)
-                                   : Result<std::string>(refuse(name));
+        const auto bytes =
+            isPlain ? readWholeFile(entry->path().string(), largestAttachment) : Result<std::string>(refuse(name));
         if (!bytes || sha256Hex(*bytes) != name) {
             return refuse(Core::say("The folder %1 exists already, and holds other files than an export that was cut "
                                     "off would leave: choose another name.",
@@ -203,8 +203,7 @@ Result<void> takeOver(const std::string& folder, std::set<std::string>& hashes) 
         }
         hashes.erase(name);
     }
-    return error ? refuse(Core::say("%1 cannot be read back: %2.", inQuotes(folder), error.message()))
-                 : Result<void>();
+    return error ? refuse(Core::say("%1 cannot be read back: %2.", inQuotes(folder), error.message())) : Result<void>();
 }
 
 Result<void> makePart(const std::string& path, std::string_view bytes) {
@@ -253,9 +252,10 @@ Result<void> exportLedger(const RecordFile& record, const std::string& path) {
     // The photos first: a text without them would look whole. What a killed export left of them is taken over.
     const std::string folder = attachmentsFolder(path);
     const bool isNew = !std::filesystem::exists(std::filesystem::symlink_status(folder, error));
-    auto done = isNew ? makeNewFolder(folder, [&](const std::string& unfinished) {
-        return writeAttachments(record, hashes, unfinished, &writeInside);
-    })
+    auto done = isNew ? makeNewFolder(folder,
+                                      [&](const std::string& unfinished) {
+                                          return writeAttachments(record, hashes, unfinished, &writeInside);
+                                      })
                       : takeOver(folder, hashes);
     if (done && !isNew) {
         done = writeAttachments(record, hashes, folder, &makePart);

@@ -21,14 +21,14 @@ struct Imported {
     Seal seal; ///< of the last entry
 };
 
-/// Makes a new record from such a text, which may come through a pipe and is read to its end. Lines that carry a seal are verified and keep it; lines without number or seal
-/// (typed by hand) get theirs. Every line needs kind, person and time. The bytes of attachments are taken from
-/// `attachmentsFolder(textPath)`, or by their hash from `photosFolder(textPath)`.
-/// Refuses, naming the line, what cannot be read or does not fit its seal; refuses to overwrite; after a refusal
-/// nothing is left. Also refused: a text without one entry, one that goes on for longer than a record could hold, one
-/// that does not fit its sum in a file `SHA256SUMS` beside it, as a hand-over has one, and texts that hide characters
-/// (ledger/entry_texts.h). Whether the entries make sense together is not judged here: `reviewLedger`
-/// (assessment/review.h) does.
+/// Makes a new record from such a text, which may come through a pipe and is read to its end. Lines that carry a seal
+/// are verified and keep it; lines without number or seal (typed by hand) get theirs. Every line needs kind, person and
+/// time. The bytes of attachments are taken from `attachmentsFolder(textPath)`, or by their hash from
+/// `photosFolder(textPath)`. Refuses, naming the line, what cannot be read or does not fit its seal; refuses to
+/// overwrite; after a refusal nothing is left. Also refused: a text without one entry, one that goes on for longer than
+/// a record could hold, one that does not fit its sum in a file `SHA256SUMS` beside it, as a hand-over has one, and
+/// texts that hide characters (ledger/entry_texts.h). Whether the entries make sense together is not judged here:
+/// `reviewLedger` (assessment/review.h) does.
 Result<Imported> importLedger(const std::string& textPath, const std::string& newRecord);
 
 /// "x.jsonl.attachments" for "x.jsonl".

@@ -186,9 +186,8 @@ TEST(Leftovers, of_a_name_as_long_as_a_folder_takes_go_too) {
 
 TEST(NewFolder, names_what_was_asked_for_when_its_filling_is_refused) {
     const Folder folder;
-    const auto made = makeNewFolder(folder / "out", [](const std::string& unfinished) {
-        return writeInside(unfinished + "/no/such/folder", "x");
-    });
+    const auto made = makeNewFolder(
+        folder / "out", [](const std::string& unfinished) { return writeInside(unfinished + "/no/such/folder", "x"); });
     EXPECT_THAT(made.error().sentence, HasSubstr("“" + folder / "out" + "/no/such/folder” cannot be written: No such"));
     EXPECT_EQ(folder.count(), 0);
 }
@@ -200,9 +199,7 @@ protected:
         bytes = read(record);
     }
     void TearDown() override { EXPECT_EQ(read(record), bytes) << "the record is as it was"; }
-    Result<void> sheetTo(const std::string& path) {
-        return writeOutput(path, OutputSort::sheet, true, "%PDF-1.4 new");
-    }
+    Result<void> sheetTo(const std::string& path) { return writeOutput(path, OutputSort::sheet, true, "%PDF-1.4 new"); }
     const Folder folder;
     const std::string record = folder / "a.caprail";
     std::string bytes;

@@ -14,10 +14,10 @@ using namespace samples;
 using testing::HasSubstr;
 
 TEST(PathText, brings_back_every_byte_whether_it_is_text_or_not) {
-    for (const std::string& path : {std::string("/a/plain.caprail"), std::string("/ü/𝄞 und.caprail"),
-                                    std::string("/latin \xE9t\xE9.caprail"), std::string("\xFF\xFE\x80"),
-                                    std::string("cut off \xF0\x9D\x84"), std::string("\xED\xB2\x80 held by itself"),
-                                    std::string("\xC3")}) {
+    for (const std::string& path :
+         {std::string("/a/plain.caprail"), std::string("/ü/𝄞 und.caprail"), std::string("/latin \xE9t\xE9.caprail"),
+          std::string("\xFF\xFE\x80"), std::string("cut off \xF0\x9D\x84"), std::string("\xED\xB2\x80 held by itself"),
+          std::string("\xC3")}) {
         EXPECT_EQ(pathBytes(qtPath(path)), path);
     }
     std::string all;

@@ -192,7 +192,8 @@ TEST(KeptPhotos, are_each_hashed_once_however_many_of_one_size_there_are) {
             photo.sha256 = sha256Hex(bytes);
             photo.size = 200;
             photos.push_back(photo);
-            write(folder / "photos" + "/" + (areNamedByNumber ? std::to_string(i + 1) + "-a.jpg" : "IMG" + photo.sha256),
+            write(folder / "photos" + "/" +
+                      (areNamedByNumber ? std::to_string(i + 1) + "-a.jpg" : "IMG" + photo.sha256),
                   bytes);
         }
         KeptPhotos kept(folder / "ledger.jsonl");
