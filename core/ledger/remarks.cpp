@@ -12,9 +12,9 @@ std::vector<LedgerRemark> clockRemarks(const Ledger& ledger, std::optional<UtcTi
     const Entry* before = nullptr;
     for (const Entry& entry : ledger.entries()) {
         if (before != nullptr && entry.time < before->time) {
-            remarks.push_back({entry.sequence, Core::say("Entry %1 (%2) is older than entry %3 (%4): look at the clock.",
-                                                         entry.sequence, format(entry.time), before->sequence,
-                                                         format(before->time))});
+            remarks.push_back({entry.sequence,
+                               Core::say("Entry %1 (%2) is older than entry %3 (%4): look at the clock.",
+                                         entry.sequence, format(entry.time), before->sequence, format(before->time))});
         }
         const bool isAhead = now && entry.time.milliseconds > now->milliseconds + slack;
         if (isAhead && !wasInFuture) {

@@ -309,10 +309,9 @@ void ShopWindow::open(const QModelIndex& index) {
     }
     const std::string path = m_watcher->root() + "/" + row->file.path;
     if (!isPlainUtf8(path)) {
-        warn(
-            this, tr("This record was not opened"),
-            tr("The name of %1 holds bytes that are no text (not UTF-8): rename the file, then open it.")
-                .arg(QString::fromStdString(plainLine(row->file.path))));
+        warn(this, tr("This record was not opened"),
+             tr("The name of %1 holds bytes that are no text (not UTF-8): rename the file, then open it.")
+                 .arg(QString::fromStdString(plainLine(row->file.path))));
         return;
     }
     emit openRequested(QString::fromStdString(path));
@@ -395,8 +394,7 @@ void ShopWindow::saveList() {
     QSaveFile file(path);
     const QByteArray csv = m_model->toCsv();
     if (!file.open(QIODevice::WriteOnly) || file.write(csv) != csv.size() || !file.commit()) {
-        warn(this, tr("Caprail"),
-                             tr("%1 cannot be written (%2): choose another place.").arg(path, file.errorString()));
+        warn(this, tr("Caprail"), tr("%1 cannot be written (%2): choose another place.").arg(path, file.errorString()));
     }
 }
 

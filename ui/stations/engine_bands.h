@@ -2,7 +2,6 @@
 #pragma once
 #include <stations/engine_form.h>
 
-
 namespace caprail {
 
 class PlainTable;

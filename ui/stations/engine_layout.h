@@ -3,7 +3,6 @@
 #include <stations/engine_form.h>
 #include <text/label.h>
 
-
 namespace caprail {
 
 class PlanView;

@@ -101,7 +101,8 @@ void MainWindow::writeCardFile() {
     if (path.isEmpty()) {
         return;
     }
-    if (const auto written = writeLayoutCard(sheetSourceOf(*m_session), path, sheetOptionsOf(m_preferences)); !written) {
+    if (const auto written = writeLayoutCard(sheetSourceOf(*m_session), path, sheetOptionsOf(m_preferences));
+        !written) {
         complain(QString::fromStdString(written.error().sentence));
     }
 }
@@ -119,8 +120,9 @@ void MainWindow::previewSheet() {
     QPrinter printer(QPrinter::HighResolution);
     printer.setPageSize(QPageSize(m_preferences.paper));
     QPrintPreviewDialog dialog(&printer, this);
-    connect(&dialog, &QPrintPreviewDialog::paintRequested, this,
-            [this](QPrinter* target) { paintSheet(sheetSourceOf(*m_session), *target, sheetOptionsOf(m_preferences)); });
+    connect(&dialog, &QPrintPreviewDialog::paintRequested, this, [this](QPrinter* target) {
+        paintSheet(sheetSourceOf(*m_session), *target, sheetOptionsOf(m_preferences));
+    });
     dialog.resize(1000, 760);
     dialog.exec();
 }
@@ -151,7 +153,7 @@ void MainWindow::showHelp() {
     const Station station = currentStation();
     const std::string stationWord = shown(station);
     inform(this, QString::fromUtf8(stationWord.data(), static_cast<qsizetype>(stationWord.size())),
-                             helpFor(station) + QStringLiteral("\n\n") + cautionFor(station));
+           helpFor(station) + QStringLiteral("\n\n") + cautionFor(station));
 }
 
 void MainWindow::showCautions() {
