@@ -132,8 +132,7 @@ bool PlanView::event(QEvent* event) {
             QToolTip::hideText();
             event->ignore();
         } else {
-            showTip(help->globalPos(), drawing()->sentenceOf(place), this,
-                               widgetRectOf(place).toAlignedRect());
+            showTip(help->globalPos(), drawing()->sentenceOf(place), this, widgetRectOf(place).toAlignedRect());
         }
         return true;
     }

@@ -133,7 +133,7 @@ QWidget* AcrossWindow::movementPage() {
     m_by->setAccessibleName(tr("Counted by"));
     auto* words =
         new Label(tr("How often a fastener moved in a verify round, out of how many pulls, in all builds. The "
-                      "counts say nothing of the cause."));
+                     "counts say nothing of the cause."));
     words->setWordWrap(true);
     auto* csv = new QPushButton(tr("Save as a &table (CSV)…"));
     auto* row = new QHBoxLayout;
@@ -154,8 +154,8 @@ QWidget* AcrossWindow::instrumentPage() {
     auto* page = new QWidget;
     auto* words =
         new Label(tr("Instruments of one name, kind and serial are taken to be the same. A wrench without a "
-                      "date of its own is due a year after its calibration. Pulls are the most that one record "
-                      "counts: records do not know of each other's."));
+                     "date of its own is due a year after its calibration. Pulls are the most that one record "
+                     "counts: records do not know of each other's."));
     words->setWordWrap(true);
     auto* csv = new QPushButton(tr("Save as a &table (CSV)…"));
     auto* row = new QHBoxLayout;

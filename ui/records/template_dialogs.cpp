@@ -50,8 +50,8 @@ TemplateEditor::TemplateEditor(const Ledger& ledger, QWidget* parent)
         m_name->setText(qtText(facts.engine->what.engine));
     }
     auto* words = new Label(tr("The layout, bands, rules and fastener groups that are in force in this record now. A "
-                                "template of the same name gets the next revision; records begun from it stay as they "
-                                "are."));
+                               "template of the same name gets the next revision; records begun from it stay as they "
+                               "are."));
     words->setWordWrap(true);
     words->setMinimumWidth(46 * fontMetrics().averageCharWidth());
     lay(words);

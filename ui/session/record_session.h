@@ -140,9 +140,9 @@ private:
     QString m_upgradeProblem;
     QString m_lost;
     std::unique_ptr<PlaceLooker> m_looker;
-    std::optional<FileMark> m_mark; ///< as it was when the ledger was last read from it
-    bool m_isSilent = false;         ///< its disk does not answer at the moment
-    std::uint64_t m_writes = 0;      ///< entries that this session stored
+    std::optional<FileMark> m_mark;   ///< as it was when the ledger was last read from it
+    bool m_isSilent = false;          ///< its disk does not answer at the moment
+    std::uint64_t m_writes = 0;       ///< entries that this session stored
     std::uint64_t m_writesAtLook = 0; ///< when the look that is on its way began
     std::uint64_t m_writesAtMark = 0; ///< when `m_mark` was taken
 };

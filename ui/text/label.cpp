@@ -28,8 +28,8 @@ void Label::setTable(const std::vector<std::vector<TableCell>>& rows, int paddin
         for (const TableCell& cell : row) {
             QString text = visible(cell.text).toHtmlEscaped();
             text = cell.isBold ? QStringLiteral("<b>") + text + QStringLiteral("</b>") : text;
-            html += (cell.isFigure ? QStringLiteral("<td align=right>") : QStringLiteral("<td>")) + text +
-                    QStringLiteral("</td>");
+            html += (cell.isFigure ? QStringLiteral("<td align=right>") : QStringLiteral("<td>")) +
+                    (cell.isApart ? QStringLiteral("&nbsp;&nbsp;") : QString()) + text + QStringLiteral("</td>");
         }
         html += QStringLiteral("</tr>");
     }

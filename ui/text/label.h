@@ -10,6 +10,7 @@ struct TableCell {
     QString text;
     bool isFigure = false; ///< set to the right
     bool isBold = false;
+    bool isApart = false; ///< some room to the left of it
 };
 
 /// A label that shows its text letter for letter. A bare QLabel guesses: what looks like HTML is taken for it, and the

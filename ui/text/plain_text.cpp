@@ -30,10 +30,10 @@ QString visible(const QString& text) {
     }
     QString shown;
     for (const QChar letter : text) {
-        shown += isHidden(letter) ? QStringLiteral("⟨U+%1⟩")
-                                        .arg(static_cast<uint>(letter.unicode()), 4, 16, QLatin1Char('0'))
-                                        .toUpper()
-                                  : QString(letter);
+        shown +=
+            isHidden(letter)
+                ? QStringLiteral("⟨U+%1⟩").arg(static_cast<uint>(letter.unicode()), 4, 16, QLatin1Char('0')).toUpper()
+                : QString(letter);
     }
     return shown;
 }
@@ -57,8 +57,8 @@ QString plainTip(const QString& text) {
 }
 
 QString wrappedTip(const QString& text) {
-    return QStringLiteral("<p>") +
-           visible(text).toHtmlEscaped().replace(QLatin1Char('\n'), QStringLiteral("<br>")) + QStringLiteral("</p>");
+    return QStringLiteral("<p>") + visible(text).toHtmlEscaped().replace(QLatin1Char('\n'), QStringLiteral("<br>")) +
+           QStringLiteral("</p>");
 }
 
 bool isPlainTip(const QString& tip) {

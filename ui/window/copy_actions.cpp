@@ -76,14 +76,14 @@ void restoreFromCopy(MainWindow& window, const QString& copy) {
         warn(&window, MainWindow::tr("Not restored"), QString::fromStdString(opened.error().sentence));
         return;
     }
-    PlainBox question(QMessageBox::Question, MainWindow::tr("Restore this copy?"),
-                         filled(MainWindow::tr("The copy ends with entry %1, seal %2; this record with entry %3, seal %4."),
-                                opened->ledger().size(), shortSeal(opened->ledger()), session.ledger().size(),
-                                shortSeal(session.ledger())) +
-                             QStringLiteral("\n\n") + difference(compare(session.ledger(), opened->ledger())) +
-                             QStringLiteral("\n\n") +
-                             MainWindow::tr("This record as it is now is kept under a dated name beside it."),
-                         QMessageBox::Cancel, &window);
+    PlainBox question(
+        QMessageBox::Question, MainWindow::tr("Restore this copy?"),
+        filled(MainWindow::tr("The copy ends with entry %1, seal %2; this record with entry %3, seal %4."),
+               opened->ledger().size(), shortSeal(opened->ledger()), session.ledger().size(),
+               shortSeal(session.ledger())) +
+            QStringLiteral("\n\n") + difference(compare(session.ledger(), opened->ledger())) + QStringLiteral("\n\n") +
+            MainWindow::tr("This record as it is now is kept under a dated name beside it."),
+        QMessageBox::Cancel, &window);
     const auto* restore = question.addButton(MainWindow::tr("&Restore"), QMessageBox::AcceptRole);
     question.setDefaultButton(QMessageBox::Cancel);
     question.exec();

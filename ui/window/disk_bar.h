@@ -11,9 +11,9 @@ namespace caprail {
 class MainWindow;
 
 /// Over the record, in every view, while screen and disk are not the same: entries that wait to be stored, a file that
-/// is no longer where it was, a record that was brought up to date, a clock that goes wrong. Says what is the matter, shows what waits, and has
-/// the two ways out: to try again, and to save everything elsewhere and go on there. It looks around every few seconds,
-/// so that a stick that was pulled is noticed before the next entry.
+/// is no longer where it was, a record that was brought up to date, a clock that goes wrong. Says what is the matter,
+/// shows what waits, and has the two ways out: to try again, and to save everything elsewhere and go on there. It looks
+/// around every few seconds, so that a stick that was pulled is noticed before the next entry.
 class DiskBar : public QToolBar {
     Q_OBJECT
 public:

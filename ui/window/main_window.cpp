@@ -379,11 +379,10 @@ void MainWindow::showEvent(QShowEvent* event) {
 
 void MainWindow::closeEvent(QCloseEvent* event) {
     if (m_session && !m_session->unstored().empty()) {
-        const auto answer =
-            ask(this, tr("Entries wait to be stored"),
-                                  tr("%n entries could not be stored on disk and would be lost. Close all the same?",
-                                     "", static_cast<int>(m_session->unstored().size())),
-                                  QMessageBox::Close | QMessageBox::Cancel, QMessageBox::Cancel);
+        const auto answer = ask(this, tr("Entries wait to be stored"),
+                                tr("%n entries could not be stored on disk and would be lost. Close all the same?", "",
+                                   static_cast<int>(m_session->unstored().size())),
+                                QMessageBox::Close | QMessageBox::Cancel, QMessageBox::Cancel);
         if (answer == QMessageBox::Cancel) {
             event->ignore();
             return;

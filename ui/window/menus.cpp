@@ -145,12 +145,12 @@ void offerSalvage(MainWindow& window, const QString& path, const QString& senten
         warn(&window, MainWindow::tr("This file was not opened"), sentence);
         return;
     }
-    const auto answer = ask(
-        &window, MainWindow::tr("This record is damaged"),
-        sentence +
-            MainWindow::tr(
-                "\n\nWhat can still be read can be salvaged into a new file; this one stays as it is. Salvage it?"),
-        QMessageBox::Yes | QMessageBox::No);
+    const auto answer =
+        ask(&window, MainWindow::tr("This record is damaged"),
+            sentence +
+                MainWindow::tr(
+                    "\n\nWhat can still be read can be salvaged into a new file; this one stays as it is. Salvage it?"),
+            QMessageBox::Yes | QMessageBox::No);
     if (answer != QMessageBox::Yes) {
         return;
     }
@@ -163,8 +163,7 @@ void offerSalvage(MainWindow& window, const QString& path, const QString& senten
     }
     const auto salvaged = salvage(pathBytes(path), pathBytes(target), {QDateTime::currentMSecsSinceEpoch()});
     if (!salvaged) {
-        warn(&window, MainWindow::tr("Nothing was salvaged"),
-                             QString::fromStdString(salvaged.error().sentence));
+        warn(&window, MainWindow::tr("Nothing was salvaged"), QString::fromStdString(salvaged.error().sentence));
         return;
     }
     QStringList text{MainWindow::tr("%n entries were kept.", "", static_cast<int>(salvaged->kept))};

@@ -49,9 +49,9 @@ void PlacePanel::build() {
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_finding->setPlaceholderText(tr("Finding here…"));
     m_finding->setAccessibleName(tr("Open a finding here"));
-    setTip(m_finding, 
-        tr("Ctrl+D. Something seen that needs a decision: Enter opens the finding; it holds the closing gate "
-           "until it is settled."));
+    setTip(m_finding,
+           tr("Ctrl+D. Something seen that needs a decision: Enter opens the finding; it holds the closing gate "
+              "until it is settled."));
     m_photo->setText(tr("Photo here…"));
     setTip(m_photo, tr("Add photos of this place. They can be dropped here, or pasted with Ctrl+Shift+V."));
     m_photo->setFocusPolicy(Qt::StrongFocus);

@@ -173,7 +173,7 @@ void MainWindow::showHelp() {
     const Station station = currentStation();
     const std::string stationWord = shown(station);
     inform(this, QString::fromUtf8(stationWord.data(), static_cast<qsizetype>(stationWord.size())),
-                             helpFor(station) + QStringLiteral("\n\n") + cautionFor(station));
+           helpFor(station) + QStringLiteral("\n\n") + cautionFor(station));
 }
 
 void MainWindow::showCautions() {

@@ -104,9 +104,9 @@ void handOverFolder(MainWindow& window) {
         return;
     }
     inform(&window, MainWindow::tr("Hand-over folder"),
-                             MainWindow::tr("%1 holds the build sheet, photos, the ledger for people and for programs, "
-                                            "tables, and checksums.")
-                                 .arg(folder));
+           MainWindow::tr("%1 holds the build sheet, photos, the ledger for people and for programs, "
+                          "tables, and checksums.")
+               .arg(folder));
 }
 
 } // namespace

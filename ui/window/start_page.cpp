@@ -39,10 +39,10 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
     large.setPointSizeF(large.pointSizeF() * 2.2);
     large.setBold(true);
     title->setFont(large);
-    auto* purpose = new Label(
-        tr("The assembly build record of one engine per file: bearing clearances, fastener torques, the shim "
-           "stacks under the girdle, trial fit and pickup depth — with what is no longer valid, and why, "
-           "before anything is closed up."));
+    auto* purpose =
+        new Label(tr("The assembly build record of one engine per file: bearing clearances, fastener torques, the shim "
+                     "stacks under the girdle, trial fit and pickup depth — with what is no longer valid, and why, "
+                     "before anything is closed up."));
     purpose->setWordWrap(true);
 
     auto* make =

@@ -62,7 +62,8 @@ protected:
         return report.verdict == CheckVerdict::sound ? report.entries : -1;
     }
 
-    /// Types into a window whose disk takes four seconds for each answer; the event loop's longest gap, in milliseconds.
+    /// Types into a window whose disk takes four seconds for each answer; the event loop's longest gap, in
+    /// milliseconds.
     qint64 workWithSilentDisk();
     void workWithSilentDisk(std::int64_t first, qint64& longest);
 

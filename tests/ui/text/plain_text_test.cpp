@@ -130,7 +130,8 @@ TEST(PlainText, nothing_in_the_sources_goes_round_the_helper) {
         {QRegularExpression(R"(QMessageBox::(warning|information|question|critical|about)\b|\bQMessageBox \w+[({])"),
          "warn, inform, ask, PlainBox (text/ask.h)"},
         {QRegularExpression(R"(QInputDialog|QErrorMessage|QProgressDialog)"), "askText, askChoice (text/ask.h)"},
-        {QRegularExpression(R"(QTextDocument|QTextEdit|QTextBrowser|QStaticText|setHtml|toHtml\b|RichText|MarkdownText)"),
+        {QRegularExpression(
+             R"(QTextDocument|QTextEdit|QTextBrowser|QStaticText|setHtml|toHtml\b|RichText|MarkdownText)"),
          "Label::setTable, or plain text"},
         {QRegularExpression(R"(addRow\(tr\()"), "addRow(form, …) (text/plain_text.h)"},
     };

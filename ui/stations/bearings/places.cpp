@@ -44,11 +44,8 @@ std::optional<Entered<Length>> lastStanding(const std::map<JournalId, std::vecto
     return {};
 }
 
-/// Room between the columns of a table in a label.
-const QString gap = QStringLiteral("\u00a0\u00a0");
-
 std::vector<TableCell> row(const QString& name, const QString& value) {
-    return {{name + gap}, {value, true, true}};
+    return {{name + QStringLiteral("\u00a0\u00a0")}, {value, true, true}};
 }
 
 } // namespace
@@ -147,7 +144,7 @@ std::vector<std::vector<TableCell>> slotTable(const RecordSession& session, Bear
     const std::int64_t directions = isJournal ? counts.directions : 1;
     std::vector<TableCell> heads{{}};
     for (std::int64_t direction = 1; isJournal && direction <= directions; ++direction) {
-        heads.push_back({gap + directionName(direction), true});
+        heads.push_back({directionName(direction), true, false, true});
     }
     std::vector<std::vector<TableCell>> table{heads};
     const std::int64_t stations = mode == BearingsMode::strip ? 1 : counts.stations;
@@ -159,7 +156,7 @@ std::vector<std::vector<TableCell>> slotTable(const RecordSession& session, Bear
             const auto value = standingAt(session.facts(), session.assessment(), mode, slot);
             const QString text = value ? qtText(format(value->value, session.units())) : QStringLiteral("·");
             const bool isAsked = slot == asked;
-            cells.push_back({gap + (isAsked ? QStringLiteral("▸ ") : QString()) + text, true, isAsked});
+            cells.push_back({(isAsked ? QStringLiteral("▸ ") : QString()) + text, true, isAsked, true});
         }
         table.push_back(std::move(cells));
     }

@@ -166,9 +166,8 @@ void ClosingSteps::signOff() {
 }
 
 void ClosingSteps::beginBuild() {
-    const auto why =
-        askText(this, tr("New build"),
-                tr("Why is this engine built anew? What was recorded of this build stays readable."));
+    const auto why = askText(this, tr("New build"),
+                             tr("Why is this engine built anew? What was recorded of this build stays readable."));
     if (why) {
         m_session.append(BuildBegun{m_session.facts().build + 1, coreText(*why)});
     }

@@ -112,8 +112,7 @@ void ChecksView::judgeAgain() {
         return;
     }
     const std::string code = check->code; // a copy: the assessment may be another one when the question is answered
-    const auto why =
-        askText(this, tr("Judge again"), tr("Why do the values of “%1” stand?").arg(qtText(check->title)));
+    const auto why = askText(this, tr("Judge again"), tr("Why do the values of “%1” stand?").arg(qtText(check->title)));
     if (why) {
         m_session.append(JudgedAgain{code, why->toStdString()});
     }

@@ -2,7 +2,6 @@
 #pragma once
 #include <stations/common/entry_form.h>
 
-
 namespace caprail {
 
 class PlainTable;

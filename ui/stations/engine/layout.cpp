@@ -55,11 +55,10 @@ EngineLayoutPage::EngineLayoutPage(RecordSession& session, QWidget* parent)
     left->addWidget(line);
     left->addWidget(m_layout);
     left->addStretch(1);
-    auto* words =
-        new Label(tr("The plan as it lies on the stand, drawn from what is typed. Left and right are as seen "
-                      "from the flywheel end with the engine the right way up. Lengths in plan serve the "
-                      "drawing and the flushness only."),
-                   this);
+    auto* words = new Label(tr("The plan as it lies on the stand, drawn from what is typed. Left and right are as seen "
+                               "from the flywheel end with the engine the right way up. Lengths in plan serve the "
+                               "drawing and the flushness only."),
+                            this);
     words->setWordWrap(true);
     words->setForegroundRole(QPalette::PlaceholderText);
     auto* right = new QVBoxLayout;

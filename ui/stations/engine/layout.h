@@ -3,7 +3,6 @@
 #include <stations/common/entry_form.h>
 #include <text/label.h>
 
-
 namespace caprail {
 
 class PlanView;

@@ -88,9 +88,8 @@ void FastenersGroups::build() {
     m_working->setFrameShape(QFrame::NoFrame);
     m_order->setCheckable(true);
     m_order->setAutoDefault(false);
-    setTip(m_order, 
-        tr("Touch the fasteners in the order of tightening (or walk with the arrow keys and press Enter). "
-           "Those left out come last, from the centre outwards."));
+    setTip(m_order, tr("Touch the fasteners in the order of tightening (or walk with the arrow keys and press Enter). "
+                       "Those left out come last, from the centre outwards."));
     m_plan->setMinimumHeight(160);
     m_setting->setWordWrap(true);
     m_setting->setTextInteractionFlags(Qt::TextSelectableByMouse);

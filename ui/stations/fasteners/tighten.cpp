@@ -133,7 +133,7 @@ void FastenersTighten::refresh(FastenerId selected) {
                                : tr("&All %1 as specified").arg(open));
     m_group->setEnabled(open > 0);
     setTip(m_group, tr("Enters every fastener of this kind that does not stand at its specified value, one entry "
-                           "each, in sequence"));
+                       "each, in sequence"));
     m_loose->setEnabled(isKnown && !at->second.isLoose);
     m_field->setEnabled(!list.empty());
     const auto specified = asSpecified(facts(), m_fastener, {});

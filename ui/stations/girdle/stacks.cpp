@@ -247,8 +247,7 @@ void GirdleStacks::setAsideFromStack() {
     for (const std::string& shim : plan->shims) {
         names << qtText(shim);
     }
-    const auto shim =
-        askChoice(this, tr("Set aside"), tr("Which shim shall the plan do without?"), names, 0, false);
+    const auto shim = askChoice(this, tr("Set aside"), tr("Which shim shall the plan do without?"), names, 0, false);
     if (!shim) {
         return;
     }
