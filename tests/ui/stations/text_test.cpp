@@ -19,6 +19,20 @@ namespace {
 
 const Units inchUnits;
 
+TEST(PlanSentence, says_that_nobody_set_the_band_which_the_plan_was_made_for) {
+    StationRecord bench;
+    bench.survey();
+    bench.kit();
+    PlanOutcome outcome;
+    outcome.task = planTaskFor(bench.facts(), bench.assessment());
+    outcome.plan = *planStacks(outcome.task.request);
+    EXPECT_FALSE(planSentence(outcome, inchUnits).contains("No residual band")) << "the record has set one";
+    outcome.task.band.isSet = false;
+    EXPECT_TRUE(planSentence(outcome, inchUnits)
+                    .contains("No residual band is set: the usual −0.0005 in to +0.0005 in is taken"))
+        << planSentence(outcome, inchUnits).toStdString();
+}
+
 TEST(PickupAdvice, says_which_way_and_by_how_much) {
     StationRecord low;
     low.pickup(7.6); // clearance 0.210, middle of the band 0.3125
