@@ -52,7 +52,8 @@ TEST(MainCapSequence, refuses_a_layout_that_is_none) {
 
 TEST(RodSequence, takes_both_fasteners_of_a_rod_together) {
     std::vector<std::string> order;
-    for (const FastenerId fastener : *rodSequence(2)) {
+    const auto sequence = rodSequence(2);
+    for (const FastenerId fastener : *sequence) {
         order.push_back(code(fastener));
     }
     EXPECT_THAT(order, ElementsAre("rod-1L", "rod-1R", "rod-2L", "rod-2R"));
