@@ -144,11 +144,11 @@ Ledger ledgerOf(const std::string& samples, std::int64_t count, Manner manner) {
 void makeRecord(const std::string& samples, const std::string& path, std::int64_t count, Manner manner) {
     const std::string text = path + ".jsonl";
     std::filesystem::remove(text);
-    auto done = exportLedger(ledgerOf(samples, count, manner), text);
-    done = done ? importLedger(text, path) : done;
+    const auto done = exportLedger(ledgerOf(samples, count, manner), text);
+    const auto made = done ? importLedger(text, path) : tl::unexpected(done.error());
     std::filesystem::remove(text);
-    if (!done) {
-        stop(done.error().sentence);
+    if (!made) {
+        stop(made.error().sentence);
     }
 }
 

@@ -17,7 +17,7 @@ int main(int argc, char** argv) {
     const auto manner = argc == 4 ? largerecord::Manner::heaped : largerecord::Manner::worked;
     const std::string path = argv[2];
     const auto written = exportLedger(largerecord::ledgerOf(SAMPLE_BUILDS, count, manner), path + ".jsonl");
-    const auto made = written ? importLedger(path + ".jsonl", path) : written;
+    const auto made = written ? importLedger(path + ".jsonl", path) : tl::unexpected(written.error());
     if (!made) {
         std::fprintf(stderr, "%s\n", made.error().sentence.c_str());
     }

@@ -241,7 +241,7 @@ TEST_F(Beside, a_record_a_journal_that_names_another_file_deletes_it_neither_at_
     write(path, read(path).replace(0, 4, "torn"));
     for (const std::string& planted : {journal, std::string(600, 'x') + naming(victim)}) {
         write(path + "-journal", planted);
-        const auto salvaged = salvage(path, folder / "new.caprail");
+        const auto salvaged = salvage(path, folder / "new.caprail", UtcTime{});
         ASSERT_TRUE(salvaged) << salvaged.error().sentence;
         EXPECT_EQ(salvaged->kept, 6);
         EXPECT_THAT(salvaged->sentences, testing::Contains(HasSubstr("names another file")));
@@ -267,7 +267,7 @@ TEST_F(Beside, a_damaged_record_the_journal_of_another_file_is_not_used_for_salv
     const std::string journal = cutOffWrite(folder / "other.caprail", true).journal;
     write(path, read(path).replace(0, 4, "torn"));
     write(path + "-journal", journal);
-    const auto salvaged = salvage(path, folder / "new.caprail");
+    const auto salvaged = salvage(path, folder / "new.caprail", UtcTime{});
     ASSERT_TRUE(salvaged) << salvaged.error().sentence;
     EXPECT_EQ(salvaged->kept, 5);
 }

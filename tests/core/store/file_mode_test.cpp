@@ -95,7 +95,7 @@ TEST_F(Mode, of_every_copy_is_that_of_what_it_is_copied_from) {
         file = refuse("closed");
         write(folder / "damaged", read(path).replace(0, 4, "torn"));
         ASSERT_EQ(::chmod((folder / "damaged").c_str(), mode), 0);
-        ASSERT_TRUE(salvage(folder / "damaged", folder / "salvaged"));
+        ASSERT_TRUE(salvage(folder / "damaged", folder / "salvaged", UtcTime{}));
         for (const char* name : {"copy", "elsewhere", "kept", "salvaged", "smith.caprail"}) {
             EXPECT_EQ(modeOf(folder / name), mode) << name;
             struct stat status {};
