@@ -4,7 +4,6 @@
 #include <algorithm>
 #include <filesystem>
 #include <fstream>
-#include <ledger/remarks.h>
 #include <set>
 #include <shop/entry_text.h>
 #include <store/csv.h>
@@ -109,11 +108,6 @@ std::string historyText(const Ledger& ledger, const Units& units) {
                      ? "[" + Core::say("struck by entry %1", ledger.struckBy(entry.sequence)) + "] "
                      : "") +
                 line + "\n";
-    }
-    for (const auto& remarks : {salvageRemarks(ledger), clockRemarks(ledger, {})}) {
-        for (const LedgerRemark& remark : remarks) {
-            text += "\n" + remark.sentence;
-        }
     }
     return text + "\n" + Core::say("Seal over all entries: %1", shortForm(ledger.seal())) + "\n";
 }
