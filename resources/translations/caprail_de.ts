@@ -904,10 +904,6 @@
         <translation>Der Datenträger von %1 antwortet nicht, wie er soll (%2): prüfen, dann noch einmal versuchen oder eine Kopie anderswo speichern.</translation>
     </message>
     <message>
-        <source>%1 is damaged (%2): salvage what can be read into a new file.</source>
-        <translation>%1 ist beschädigt (%2): was lesbar ist, in eine neue Datei retten.</translation>
-    </message>
-    <message>
         <source>There is not enough memory for %1: close other programs, then try again.</source>
         <translation>Für %1 reicht der Speicher nicht: andere Programme schließen, dann noch einmal versuchen.</translation>
     </message>
@@ -1146,6 +1142,54 @@
     <message>
         <source>The limit of error for “%1” is below zero: enter it as a half-width, without sign.</source>
         <translation>Die Fehlergrenze für „%1“ liegt unter null: als halbe Breite ohne Vorzeichen eingeben.</translation>
+    </message>
+    <message>
+        <source>There is no engine layout yet, and no band to judge by: set them first.</source>
+        <translation>Es gibt noch keine Motorbauform und kein Band, nach dem geurteilt wird: beides zuerst festlegen.</translation>
+    </message>
+    <message>
+        <source>Entry %1 (“%2”, by %3) was not allowed when it was made, by the rules of Caprail %4: %5</source>
+        <translation>Eintrag %1 („%2“, von %3) war nach den Regeln von Caprail %4 nicht erlaubt, als er gemacht wurde: %5</translation>
+    </message>
+    <message>
+        <source>The closing step “%1” in entry %2, by %3, was never valid: %4</source>
+        <translation>Der Schließschritt „%1“ in Eintrag %2, von %3, war nie gültig: %4</translation>
+    </message>
+    <message>
+        <source>The sign-off in entry %1, by %2, was never valid: %3</source>
+        <translation>Das Abzeichnen in Eintrag %1, von %2, war nie gültig: %3</translation>
+    </message>
+    <message>
+        <source>Salvaged</source>
+        <translation>Gerettet</translation>
+    </message>
+    <message>
+        <source>Entry %1: salvaged on %2 from %3 (%4 bytes, SHA-256 %5), whose last readable seal was %6.</source>
+        <translation>Eintrag %1: am %2 gerettet aus %3 (%4 Bytes, SHA-256 %5); letztes lesbares Siegel darin: %6.</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keines</translation>
+    </message>
+    <message>
+        <source>Every entry that was found fitted its seal.</source>
+        <translation>Jeder gefundene Eintrag passte zu seinem Siegel.</translation>
+    </message>
+    <message>
+        <source>Kept though its seal did not fit: %1.</source>
+        <translation>Behalten, obwohl das Siegel nicht passte: %1.</translation>
+    </message>
+    <message>
+        <source>Lost: %1.</source>
+        <translation>Verloren: %1.</translation>
+    </message>
+    <message>
+        <source>The text at byte %1 holds %2, which is no character: type it anew.</source>
+        <translation>Der Text bei Byte %1 enthält %2, das kein Zeichen ist: neu tippen.</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (%2): salvage what can be read into a new file (caprail salvage FILE OUT).</source>
+        <translation>%1 ist beschädigt (%2): was lesbar ist, in eine neue Datei retten (caprail salvage DATEI NEU).</translation>
     </message>
 </context>
 <context>
@@ -2690,6 +2734,13 @@ vergrößert</translation>
         <source>past its due date, %1</source>
         <translation>überfällig seit %1</translation>
     </message>
+    <message numerus="yes">
+        <source>%n more entries of this kind.</source>
+        <translation>
+            <numerusform>%n weiterer Eintrag dieser Art.</numerusform>
+            <numerusform>%n weitere Einträge dieser Art.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ShelfDialog</name>
@@ -4080,14 +4131,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Die Namen der Distanzscheiben eingeben oder einen Strich für eine leere Stelle.</translation>
     </message>
     <message>
-        <source>Shim %1 is set aside: take it back into the kit first.</source>
-        <translation>Distanzscheibe %1 ist beiseitegelegt: zuerst in den Satz zurücknehmen.</translation>
-    </message>
-    <message>
-        <source>Shim %1 is named twice: there is one of it.</source>
-        <translation>Distanzscheibe %1 ist zweimal genannt: es gibt sie nur einmal.</translation>
-    </message>
-    <message>
         <source>The sequence names %1, but this engine has no such fastener: take it out.</source>
         <translation>Die Reihenfolge nennt %1, aber dieser Motor hat keine solche Verschraubung: herausnehmen.</translation>
     </message>
@@ -4102,10 +4145,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Shell %1 is wanted in %2 but lies in %3, which waits for shells in its turn: enter two free shells for %4 first.</source>
         <translation>Lagerschale %1 wird in %2 gebraucht, liegt aber in %3, das seinerseits auf Schalen wartet: zuerst zwei freie Schalen für %4 eintragen.</translation>
-    </message>
-    <message>
-        <source>%1 is tightened by torque and angle: type both with a slash between, as 40 / 90.</source>
-        <translation>%1 wird nach Drehmoment und Drehwinkel angezogen: beides mit Schrägstrich dazwischen eingeben, etwa 40 / 90.</translation>
     </message>
     <message>
         <source>trial fit failed: %1</source>
@@ -4794,10 +4833,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>The instrument %1 would be due on %2, before it was calibrated on %3: correct one of the dates.</source>
         <translation>Das Messmittel %1 wäre am %2 fällig, vor seiner Kalibrierung am %3: eines der Daten berichtigen.</translation>
-    </message>
-    <message>
-        <source>The cycles of %1 cannot be negative: give counts of pulls.</source>
-        <translation>Die Lastspiele von %1 können nicht negativ sein: Anzahlen angeben.</translation>
     </message>
     <message>
         <source>A journal is measured at stations 1 to 9 in directions 1 to 9: correct the place on it.</source>
@@ -6224,10 +6259,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>%1 enthält nicht mehr die Einträge, die daraus gelesen wurden: die Datei wurde ersetzt. Eine Kopie dessen, was auf dem Bildschirm steht, anderswo speichern.</translation>
     </message>
     <message>
-        <source>%1 is damaged (%2): salvage what can be read into a new file.</source>
-        <translation>%1 ist beschädigt (%2): was lesbar ist, in eine neue Datei retten.</translation>
-    </message>
-    <message>
         <source>Not one entry of %1 can be read: look for a copy of it.</source>
         <translation>Kein einziger Eintrag von %1 ist lesbar: nach einer Kopie suchen.</translation>
     </message>
@@ -6250,10 +6281,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>%1 is no build record: choose a file that ends in .caprail.</source>
         <translation>%1 ist kein Aufbauprotokoll: eine Datei wählen, die auf .caprail endet.</translation>
-    </message>
-    <message>
-        <source>%1 is damaged in its first bytes: salvage what can be read into a new file.</source>
-        <translation>%1 ist in den ersten Bytes beschädigt: was lesbar ist, in eine neue Datei retten.</translation>
     </message>
     <message>
         <source>%1 is a database of another program, not a build record: choose a file that ends in .caprail.</source>
@@ -6474,10 +6501,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>“%1” is no seal: type the five groups of four digits as they stand on the sheet, like 3f2a-91c0-77de-0b15-a4c2.</source>
         <translation>„%1“ ist kein Siegel: die fünf Gruppen von vier Ziffern eingeben, wie sie auf dem Blatt stehen, etwa 3f2a-91c0-77de-0b15-a4c2.</translation>
-    </message>
-    <message>
-        <source>%1 keeps its journal in another way (%2) than a record does: salvage its entries into a new file.</source>
-        <translation>%1 führt sein Journal anders (%2) als ein Protokoll: die Einträge in eine neue Datei retten.</translation>
     </message>
     <message>
         <source>not named</source>
@@ -7330,6 +7353,118 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>The bytes of its attachment are neither in %1 nor among the files of %2: put them there.</source>
         <translation>Die Bytes seines Anhangs sind weder in %1 noch unter den Dateien von %2: sie dorthin legen.</translation>
+    </message>
+    <message>
+        <source>Entry %1 says from what this record was salvaged: that stays.</source>
+        <translation>Eintrag %1 sagt, woraus dieses Protokoll gerettet wurde: das bleibt stehen.</translation>
+    </message>
+    <message>
+        <source>Such an entry is made by salvaging a damaged record, and in no other way.</source>
+        <translation>Ein solcher Eintrag entsteht, wenn ein beschädigtes Protokoll gerettet wird, und auf keine andere Weise.</translation>
+    </message>
+    <message>
+        <source>The cycles of %1 are counts of pulls, at most %2 and not negative.</source>
+        <translation>Die Lastspiele von %1 sind Anzahlen, höchstens %2 und nicht negativ.</translation>
+    </message>
+    <message>
+        <source>%1 is tightened by torque and angle: give both, as 40 / 90.</source>
+        <translation>%1 wird nach Drehmoment und Winkel angezogen: beides angeben, etwa 40 / 90.</translation>
+    </message>
+    <message>
+        <source>The salvage of “%1” carries no proper SHA-256 hash or size.</source>
+        <translation>Die Rettung von „%1“ trägt keine richtige SHA-256-Prüfsumme oder Größe.</translation>
+    </message>
+    <message>
+        <source>the name of the file that was salvaged</source>
+        <translation>den Namen der geretteten Datei</translation>
+    </message>
+    <message>
+        <source>This ledger strikes and closes too often for its gates to be followed.</source>
+        <translation>In dieser Eintragsliste wird zu oft gestrichen und geschlossen, als dass sich ihre Sperren verfolgen ließen.</translation>
+    </message>
+    <message>
+        <source>This build was signed off in entry %1.</source>
+        <translation>Dieser Aufbau wurde in Eintrag %1 abgezeichnet.</translation>
+    </message>
+    <message>
+        <source>Entry %1 was struck already.</source>
+        <translation>Eintrag %1 wurde schon gestrichen.</translation>
+    </message>
+    <message>
+        <source>Entry %1 needs entry %2: %3</source>
+        <translation>Eintrag %1 braucht Eintrag %2: %3</translation>
+    </message>
+    <message>
+        <source>last seal</source>
+        <translation>letztes Siegel</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>verloren</translation>
+    </message>
+    <message>
+        <source>unsealed</source>
+        <translation>ohne passendes Siegel</translation>
+    </message>
+    <message>
+        <source>An entry that is made now gets its number, time and seal here: leave “%1” out. A ledger that has them is imported into a record of its own.</source>
+        <translation>Ein Eintrag, der jetzt gemacht wird, bekommt Nummer, Zeit und Siegel hier: „%1“ weglassen. Eine Eintragsliste, die sie hat, wird in ein eigenes Protokoll eingelesen.</translation>
+    </message>
+    <message>
+        <source>“%1” of an entry stands on one line, without tabs: “%2” does not.</source>
+        <translation>„%1“ eines Eintrags steht auf einer Zeile, ohne Tabulator: „%2“ nicht.</translation>
+    </message>
+    <message>
+        <source>“%1” holds a character that cannot be seen (%2) in “%3”: type it anew.</source>
+        <translation>„%1“ enthält in „%3“ ein Zeichen, das man nicht sieht (%2): neu tippen.</translation>
+    </message>
+    <message>
+        <source>Entry %1 (%2) is older than entry %3 (%4): look at the clock.</source>
+        <translation>Eintrag %1 (%2) ist älter als Eintrag %3 (%4): nach der Uhr sehen.</translation>
+    </message>
+    <message>
+        <source>Entry %1 (%2) lies in the future: look at the clock.</source>
+        <translation>Eintrag %1 (%2) liegt in der Zukunft: nach der Uhr sehen.</translation>
+    </message>
+    <message>
+        <source>This is no JSON: “%1” does not belong at byte %2.</source>
+        <translation>Das ist kein JSON: „%1“ gehört nicht an Byte %2.</translation>
+    </message>
+    <message>
+        <source>This is no JSON: it ends too early, at byte %1.</source>
+        <translation>Das ist kein JSON: es endet zu früh, bei Byte %1.</translation>
+    </message>
+    <message>
+        <source>The member “%1” is given twice: leave one of them out.</source>
+        <translation>„%1“ ist zweimal angegeben: eines davon weglassen.</translation>
+    </message>
+    <message>
+        <source>This JSON is nested more than %1 deep.</source>
+        <translation>Dieses JSON ist mehr als %1-fach geschachtelt.</translation>
+    </message>
+    <message>
+        <source>This is no JSON: the text at byte %1 is not UTF-8.</source>
+        <translation>Das ist kein JSON: der Text bei Byte %1 ist kein UTF-8.</translation>
+    </message>
+    <message>
+        <source>The text at byte %1 holds half a character (%2): type it anew.</source>
+        <translation>Der Text bei Byte %1 enthält ein halbes Zeichen (%2): neu tippen.</translation>
+    </message>
+    <message>
+        <source>%1 keeps its journal in another way (%2) than a record does: salvage its entries into a new file (caprail salvage FILE OUT).</source>
+        <translation>%1 führt sein Journal anders (%2) als ein Protokoll: die Einträge in eine neue Datei retten (caprail salvage DATEI NEU).</translation>
+    </message>
+    <message>
+        <source>%1 is damaged in its first bytes: salvage what can be read into a new file (caprail salvage FILE OUT).</source>
+        <translation>%1 ist in den ersten Bytes beschädigt: was lesbar ist, in eine neue Datei retten (caprail salvage DATEI NEU).</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (%2): salvage what can be read into a new file (caprail salvage FILE OUT).</source>
+        <translation>%1 ist beschädigt (%2): was lesbar ist, in eine neue Datei retten (caprail salvage DATEI NEU).</translation>
+    </message>
+    <message>
+        <source>A record cannot begin with the attachment “%1”: add it afterwards.</source>
+        <translation>Ein Protokoll kann nicht mit dem Anhang „%1“ beginnen: ihn danach hinzufügen.</translation>
     </message>
 </context>
 <context>
