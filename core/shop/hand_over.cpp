@@ -104,11 +104,6 @@ std::string historyText(const Ledger& ledger, const Units& units) {
                      : "") +
                 line + "\n";
     }
-    for (const auto& remarks : {salvageRemarks(ledger), clockRemarks(ledger, {})}) {
-        for (const LedgerRemark& remark : remarks) {
-            text += "\n" + remark.sentence;
-        }
-    }
     return text + "\n" + Core::say("Seal over all entries: %1", shortForm(ledger.seal())) + "\n";
 }
 

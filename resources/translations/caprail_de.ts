@@ -1155,6 +1155,62 @@
         <source>%1 cannot be read (%2): check the path.</source>
         <translation>%1 kann nicht gelesen werden (%2): den Pfad prüfen.</translation>
     </message>
+    <message>
+        <source>%1 was left in the middle of a write, which must be taken back first: open it where it and its folder may be written.</source>
+        <translation>%1 blieb mitten in einem Schreibvorgang stehen, der zuerst zurückgenommen werden muss: dort öffnen, wo in Datei und Ordner geschrieben werden darf.</translation>
+    </message>
+    <message>
+        <source>%1 takes longer to read than a record does: it is damaged, or was made to. It was not changed.</source>
+        <translation>%1 zu lesen dauert länger als bei einem Protokoll: die Datei ist beschädigt oder absichtlich so gemacht. Es wurde nichts geändert.</translation>
+    </message>
+    <message>
+        <source>There is no engine layout yet, and no band to judge by: set them first.</source>
+        <translation>Es gibt noch keine Motorbauform und kein Band, nach dem geurteilt wird: beides zuerst festlegen.</translation>
+    </message>
+    <message>
+        <source>Entry %1 (“%2”, by %3) was not allowed when it was made, by the rules of Caprail %4: %5</source>
+        <translation>Eintrag %1 („%2“, von %3) war nach den Regeln von Caprail %4 nicht erlaubt, als er gemacht wurde: %5</translation>
+    </message>
+    <message>
+        <source>The closing step “%1” in entry %2, by %3, was never valid: %4</source>
+        <translation>Der Schließschritt „%1“ in Eintrag %2, von %3, war nie gültig: %4</translation>
+    </message>
+    <message>
+        <source>The sign-off in entry %1, by %2, was never valid: %3</source>
+        <translation>Das Abzeichnen in Eintrag %1, von %2, war nie gültig: %3</translation>
+    </message>
+    <message>
+        <source>Salvaged</source>
+        <translation>Gerettet</translation>
+    </message>
+    <message>
+        <source>Entry %1: salvaged on %2 from %3 (%4 bytes, SHA-256 %5), whose last readable seal was %6.</source>
+        <translation>Eintrag %1: am %2 gerettet aus %3 (%4 Bytes, SHA-256 %5); letztes lesbares Siegel darin: %6.</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keines</translation>
+    </message>
+    <message>
+        <source>Every entry that was found fitted its seal.</source>
+        <translation>Jeder gefundene Eintrag passte zu seinem Siegel.</translation>
+    </message>
+    <message>
+        <source>Kept though its seal did not fit: %1.</source>
+        <translation>Behalten, obwohl das Siegel nicht passte: %1.</translation>
+    </message>
+    <message>
+        <source>Lost: %1.</source>
+        <translation>Verloren: %1.</translation>
+    </message>
+    <message>
+        <source>The text at byte %1 holds %2, which is no character: type it anew.</source>
+        <translation>Der Text bei Byte %1 enthält %2, das kein Zeichen ist: neu tippen.</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (%2): salvage what can be read into a new file (caprail salvage FILE OUT).</source>
+        <translation>%1 ist beschädigt (%2): was lesbar ist, in eine neue Datei retten (caprail salvage DATEI NEU).</translation>
+    </message>
 </context>
 <context>
     <name>FastenersStation</name>
@@ -1513,6 +1569,10 @@
         <source>page %1</source>
         <translation>Seite %1</translation>
     </message>
+    <message>
+        <source>%1 could not be written (%2): choose another folder.</source>
+        <translation>%1 konnte nicht geschrieben werden (%2): einen anderen Ordner wählen.</translation>
+    </message>
 </context>
 <context>
     <name>Photos</name>
@@ -1531,6 +1591,14 @@
     <message>
         <source>Pictures (*.jpg *.jpeg *.png *.webp *.heic *.heif);;All files (*)</source>
         <translation>Bilder (*.jpg *.jpeg *.png *.webp *.heic *.heif);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>“%1” cannot be read: %2.</source>
+        <translation>„%1“ lässt sich nicht lesen: %2.</translation>
+    </message>
+    <message>
+        <source>Pictures (*.jpg *.jpeg *.png *.webp *.bmp *.tif *.tiff);;All files (*)</source>
+        <translation>Bilder (*.jpg *.jpeg *.png *.webp *.bmp *.tif *.tiff);;Alle Dateien (*)</translation>
     </message>
 </context>
 <context>
@@ -2682,6 +2750,25 @@ vergrößert</translation>
         <source>past its due date, %1</source>
         <translation>überfällig seit %1</translation>
     </message>
+    <message>
+        <source>it is no drawing that can be read</source>
+        <translation>es ist keine lesbare Zeichnung</translation>
+    </message>
+    <message>
+        <source>it has too many pixels</source>
+        <translation>es hat zu viele Bildpunkte</translation>
+    </message>
+    <message>
+        <source>“%1” cannot be written (%2): choose another folder or name, or free some space.</source>
+        <translation>„%1“ lässt sich nicht schreiben (%2): einen anderen Ordner oder Namen wählen oder Platz schaffen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more entries of this kind.</source>
+        <translation>
+            <numerusform>%n weiterer Eintrag dieser Art.</numerusform>
+            <numerusform>%n weitere Einträge dieser Art.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ShelfDialog</name>
@@ -3072,6 +3159,18 @@ vergrößert</translation>
     <message>
         <source>Caprail</source>
         <translation>Caprail</translation>
+    </message>
+    <message>
+        <source>This record was not opened</source>
+        <translation>Dieses Protokoll wurde nicht geöffnet</translation>
+    </message>
+    <message>
+        <source>The name of %1 holds bytes that are no text (not UTF-8): rename the file, then open it.</source>
+        <translation>Der Name von %1 enthält Bytes, die kein Text sind (nicht UTF-8): die Datei umbenennen, dann öffnen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written (%2): choose another place.</source>
+        <translation>%1 lässt sich nicht schreiben (%2): einen anderen Ort wählen.</translation>
     </message>
 </context>
 <context>
@@ -7423,6 +7522,162 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>“%1” cannot be taken: %2. Save it as JPEG or PNG and add that.</source>
         <translation>„%1“ kann nicht aufgenommen werden: %2. Als JPEG oder PNG speichern und das hinzufügen.</translation>
     </message>
+    <message>
+        <source>“%1” cannot be read as a picture: save it as JPEG or PNG and add that.</source>
+        <translation>„%1“ lässt sich nicht als Bild lesen: als JPEG oder PNG speichern und das hinzufügen.</translation>
+    </message>
+    <message>
+        <source>The folder %1 cannot be made, or exists already: choose another name.</source>
+        <translation>Der Ordner %1 lässt sich nicht anlegen oder ist schon da: einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>The folder %1 cannot be made: check its name and the rights to it.</source>
+        <translation>Der Ordner %1 lässt sich nicht anlegen: Namen und Rechte prüfen.</translation>
+    </message>
+    <message>
+        <source>%1 exists already and is not overwritten: choose another folder.</source>
+        <translation>%1 gibt es schon und wird nicht überschrieben: einen anderen Ordner wählen.</translation>
+    </message>
+    <message>
+        <source>%1 exists already: choose another name.</source>
+        <translation>%1 gibt es schon: einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read back.</source>
+        <translation>%1 lässt sich nicht zurücklesen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be made (%2): check the folder and the disk.</source>
+        <translation>%1 lässt sich nicht anlegen (%2): Ordner und Datenträger prüfen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be made (%2): choose another folder.</source>
+        <translation>%1 lässt sich nicht anlegen (%2): einen anderen Ordner wählen.</translation>
+    </message>
+    <message>
+        <source>%1 is larger than 4 MiB: this is not such a file.</source>
+        <translation>%1 ist größer als 4 MiB: das ist keine solche Datei.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written (%2): check the folder and the disk.</source>
+        <translation>%1 lässt sich nicht schreiben (%2): Ordner und Datenträger prüfen.</translation>
+    </message>
+    <message>
+        <source>%1 has a path too long to be opened (more than 504 bytes): move it to a folder less deep.</source>
+        <translation>%1 hat einen zu langen Pfad (über 504 Bytes): in einen weniger tiefen Ordner verschieben.</translation>
+    </message>
+    <message>
+        <source>Entry %1 says from what this record was salvaged: that stays.</source>
+        <translation>Eintrag %1 sagt, woraus dieses Protokoll gerettet wurde: das bleibt stehen.</translation>
+    </message>
+    <message>
+        <source>Such an entry is made by salvaging a damaged record, and in no other way.</source>
+        <translation>Ein solcher Eintrag entsteht, wenn ein beschädigtes Protokoll gerettet wird, und auf keine andere Weise.</translation>
+    </message>
+    <message>
+        <source>The cycles of %1 are counts of pulls, at most %2 and not negative.</source>
+        <translation>Die Lastspiele von %1 sind Anzahlen, höchstens %2 und nicht negativ.</translation>
+    </message>
+    <message>
+        <source>%1 is tightened by torque and angle: give both, as 40 / 90.</source>
+        <translation>%1 wird nach Drehmoment und Winkel angezogen: beides angeben, etwa 40 / 90.</translation>
+    </message>
+    <message>
+        <source>The salvage of “%1” carries no proper SHA-256 hash or size.</source>
+        <translation>Die Rettung von „%1“ trägt keine richtige SHA-256-Prüfsumme oder Größe.</translation>
+    </message>
+    <message>
+        <source>the name of the file that was salvaged</source>
+        <translation>den Namen der geretteten Datei</translation>
+    </message>
+    <message>
+        <source>This ledger strikes and closes too often for its gates to be followed.</source>
+        <translation>In dieser Eintragsliste wird zu oft gestrichen und geschlossen, als dass sich ihre Sperren verfolgen ließen.</translation>
+    </message>
+    <message>
+        <source>This build was signed off in entry %1.</source>
+        <translation>Dieser Aufbau wurde in Eintrag %1 abgezeichnet.</translation>
+    </message>
+    <message>
+        <source>Entry %1 was struck already.</source>
+        <translation>Eintrag %1 wurde schon gestrichen.</translation>
+    </message>
+    <message>
+        <source>Entry %1 needs entry %2: %3</source>
+        <translation>Eintrag %1 braucht Eintrag %2: %3</translation>
+    </message>
+    <message>
+        <source>last seal</source>
+        <translation>letztes Siegel</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>verloren</translation>
+    </message>
+    <message>
+        <source>unsealed</source>
+        <translation>ohne passendes Siegel</translation>
+    </message>
+    <message>
+        <source>An entry that is made now gets its number, time and seal here: leave “%1” out. A ledger that has them is imported into a record of its own.</source>
+        <translation>Ein Eintrag, der jetzt gemacht wird, bekommt Nummer, Zeit und Siegel hier: „%1“ weglassen. Eine Eintragsliste, die sie hat, wird in ein eigenes Protokoll eingelesen.</translation>
+    </message>
+    <message>
+        <source>“%1” of an entry stands on one line, without tabs: “%2” does not.</source>
+        <translation>„%1“ eines Eintrags steht auf einer Zeile, ohne Tabulator: „%2“ nicht.</translation>
+    </message>
+    <message>
+        <source>“%1” holds a character that cannot be seen (%2) in “%3”: type it anew.</source>
+        <translation>„%1“ enthält in „%3“ ein Zeichen, das man nicht sieht (%2): neu tippen.</translation>
+    </message>
+    <message>
+        <source>Entry %1 (%2) is older than entry %3 (%4): look at the clock.</source>
+        <translation>Eintrag %1 (%2) ist älter als Eintrag %3 (%4): nach der Uhr sehen.</translation>
+    </message>
+    <message>
+        <source>Entry %1 (%2) lies in the future: look at the clock.</source>
+        <translation>Eintrag %1 (%2) liegt in der Zukunft: nach der Uhr sehen.</translation>
+    </message>
+    <message>
+        <source>This is no JSON: “%1” does not belong at byte %2.</source>
+        <translation>Das ist kein JSON: „%1“ gehört nicht an Byte %2.</translation>
+    </message>
+    <message>
+        <source>This is no JSON: it ends too early, at byte %1.</source>
+        <translation>Das ist kein JSON: es endet zu früh, bei Byte %1.</translation>
+    </message>
+    <message>
+        <source>The member “%1” is given twice: leave one of them out.</source>
+        <translation>„%1“ ist zweimal angegeben: eines davon weglassen.</translation>
+    </message>
+    <message>
+        <source>This JSON is nested more than %1 deep.</source>
+        <translation>Dieses JSON ist mehr als %1-fach geschachtelt.</translation>
+    </message>
+    <message>
+        <source>This is no JSON: the text at byte %1 is not UTF-8.</source>
+        <translation>Das ist kein JSON: der Text bei Byte %1 ist kein UTF-8.</translation>
+    </message>
+    <message>
+        <source>The text at byte %1 holds half a character (%2): type it anew.</source>
+        <translation>Der Text bei Byte %1 enthält ein halbes Zeichen (%2): neu tippen.</translation>
+    </message>
+    <message>
+        <source>%1 keeps its journal in another way (%2) than a record does: salvage its entries into a new file (caprail salvage FILE OUT).</source>
+        <translation>%1 führt sein Journal anders (%2) als ein Protokoll: die Einträge in eine neue Datei retten (caprail salvage DATEI NEU).</translation>
+    </message>
+    <message>
+        <source>%1 is damaged in its first bytes: salvage what can be read into a new file (caprail salvage FILE OUT).</source>
+        <translation>%1 ist in den ersten Bytes beschädigt: was lesbar ist, in eine neue Datei retten (caprail salvage DATEI NEU).</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (%2): salvage what can be read into a new file (caprail salvage FILE OUT).</source>
+        <translation>%1 ist beschädigt (%2): was lesbar ist, in eine neue Datei retten (caprail salvage DATEI NEU).</translation>
+    </message>
+    <message>
+        <source>A record cannot begin with the attachment “%1”: add it afterwards.</source>
+        <translation>Ein Protokoll kann nicht mit dem Anhang „%1“ beginnen: ihn danach hinzufügen.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::DiskBar</name>
@@ -9522,6 +9777,14 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <source>-tables</source>
         <translation>-Tabellen</translation>
     </message>
+    <message>
+        <source>Folder for the tables</source>
+        <translation>Ordner für die Tabellen</translation>
+    </message>
+    <message>
+        <source>The sample could not be copied to %1: check that the folder may be written to.</source>
+        <translation>Das Beispiel konnte nicht nach %1 kopiert werden: prüfen, ob in den Ordner geschrieben werden darf.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::NewRecordDialog</name>
@@ -9976,6 +10239,10 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>Pictures (*.png *.jpg *.jpeg *.webp *.heic *.heif)</source>
         <translation>Bilder (*.png *.jpg *.jpeg *.webp *.heic *.heif)</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png *.jpg *.jpeg *.svg)</source>
+        <translation>Bilder (*.png *.jpg *.jpeg *.svg)</translation>
     </message>
 </context>
 <context>

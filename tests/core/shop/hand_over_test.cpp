@@ -19,7 +19,7 @@ protected:
     HandOver() {
         write(folder / "a.caprail", shortLedger("Orrin Vale", "V8"));
         auto file = RecordFile::open(folder / "a.caprail", OpenMode::readWrite);
-        for (const char* name : {"../../main 3.jpg", "main 3.jpg", "", "a\\b\n.png"}) {
+        for (const char* name : {"../../main 3.jpg", "main 3.jpg", "", "a\\b.png"}) {
             AttachmentAdded photo;
             photo.fileName = name[0] == '\0' ? "." : name;
             photo.sha256 = sha256Hex("picture of " + std::string(name));
@@ -64,7 +64,7 @@ TEST_F(HandOver, holds_sheet_photos_and_the_ledger_for_people_and_programs) {
     EXPECT_EQ(bytesOf(out + "/photos/14-main 3.jpg"), "picture of main 3.jpg");
     const std::string history = bytesOf(out + "/history.txt");
     EXPECT_THAT(history, HasSubstr("12  2026-05-04T09:30:11.000Z  Mira Solheim  [struck by entry 18]"));
-    EXPECT_THAT(history, HasSubstr("two lines"));
+    EXPECT_THAT(history, HasSubstr("two↵lines"));
     EXPECT_EQ(std::ranges::count(history, '\n'), 18 + 2);
     EXPECT_EQ(std::ranges::count(bytesOf(out + "/ledger.jsonl"), '\n'), 18);
 }
