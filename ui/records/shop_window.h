@@ -4,6 +4,7 @@
 #include <memory>
 #include <optional>
 #include <records/shop_model.h>
+#include <shop/shop_index.h>
 
 class QComboBox;
 class QLabel;
