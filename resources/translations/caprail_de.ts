@@ -1211,6 +1211,82 @@
         <source>%1 is damaged (%2): salvage what can be read into a new file (caprail salvage FILE OUT).</source>
         <translation>%1 ist beschädigt (%2): was lesbar ist, in eine neue Datei retten (caprail salvage DATEI NEU).</translation>
     </message>
+    <message>
+        <source>%1 (build %2)</source>
+        <translation>%1 (Aufbau %2)</translation>
+    </message>
+    <message>
+        <source>✓ %1: all held</source>
+        <translation>✓ %1: alle hielten</translation>
+    </message>
+    <message>
+        <source>✕ %1: %2 moved</source>
+        <translation>✕ %1: %2 weitergedreht</translation>
+    </message>
+    <message>
+        <source>↻ %1: no longer counts</source>
+        <translation>↻ %1: zählt nicht mehr</translation>
+    </message>
+    <message>
+        <source>○ %1: %2 pulled</source>
+        <translation>○ %1: %2 geprüft</translation>
+    </message>
+    <message>
+        <source>%1 (future)</source>
+        <translation>%1 (Zukunft)</translation>
+    </message>
+    <message>
+        <source>%1 overdue</source>
+        <translation>%1 überfällig</translation>
+    </message>
+    <message>
+        <source>Customer</source>
+        <translation>Kunde</translation>
+    </message>
+    <message>
+        <source>Engine</source>
+        <translation>Motor</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>Verify round</source>
+        <translation>Prüfrunde</translation>
+    </message>
+    <message>
+        <source>Out</source>
+        <translation>Außerhalb</translation>
+    </message>
+    <message>
+        <source>Stale</source>
+        <translation>Veraltet</translation>
+    </message>
+    <message>
+        <source>Last entry</source>
+        <translation>Letzter Eintrag</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Wer</translation>
+    </message>
+    <message>
+        <source>Calibration due</source>
+        <translation>Kalibrierung fällig</translation>
+    </message>
+    <message>
+        <source>%1: its band is not set</source>
+        <translation>%1: das Band ist nicht festgelegt</translation>
+    </message>
+    <message>
+        <source>%1: its journal is not measured</source>
+        <translation>%1: der Zapfen ist nicht gemessen</translation>
+    </message>
+    <message>
+        <source>%1: its housing is not measured</source>
+        <translation>%1: die Gehäusebohrung ist nicht gemessen</translation>
+    </message>
 </context>
 <context>
     <name>FastenersStation</name>
@@ -1470,6 +1546,14 @@
     <message>
         <source> · expected %1 after what moved</source>
         <translation> · erwartet %1 nach dem, was sich weiterdrehte</translation>
+    </message>
+    <message>
+        <source>no residual band is set, the usual %1 to %2 is taken</source>
+        <translation>kein Band für das Restmaß festgelegt, es gilt das übliche von %1 bis %2</translation>
+    </message>
+    <message>
+        <source>No residual band is set: the usual %1 to %2 is taken (common practice, no source). Set the band “residual” at the engine station.</source>
+        <translation>Es ist kein Band für das Restmaß festgelegt: es gilt das übliche von %1 bis %2 (gängige Praxis, ohne Quelle). Das Band „residual“ an der Station Motor festlegen.</translation>
     </message>
 </context>
 <context>
@@ -2768,6 +2852,10 @@ vergrößert</translation>
             <numerusform>%n weiterer Eintrag dieser Art.</numerusform>
             <numerusform>%n weitere Einträge dieser Art.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>The sheet cannot be finished: %1</source>
+        <translation>Das Blatt lässt sich nicht fertigstellen: %1</translation>
     </message>
 </context>
 <context>
@@ -7678,6 +7766,66 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>A record cannot begin with the attachment “%1”: add it afterwards.</source>
         <translation>Ein Protokoll kann nicht mit dem Anhang „%1“ beginnen: ihn danach hinzufügen.</translation>
     </message>
+    <message>
+        <source>File</source>
+        <translation>Datei</translation>
+    </message>
+    <message>
+        <source>the marked thickness</source>
+        <translation>die Dicke laut Beschriftung</translation>
+    </message>
+    <message>
+        <source>the shim&apos;s thickness</source>
+        <translation>die Dicke der Distanzscheibe</translation>
+    </message>
+    <message>
+        <source>build %1 · %2</source>
+        <translation>Aufbau %1 · %2</translation>
+    </message>
+    <message>
+        <source>Steps: %1</source>
+        <translation>Schritte: %1</translation>
+    </message>
+    <message>
+        <source>%1: K = %2, μ = %3 (%4)</source>
+        <translation>%1: K = %2, μ = %3 (%4)</translation>
+    </message>
+    <message>
+        <source>Preload, short form: %1</source>
+        <translation>Vorspannkraft, kurze Formel: %1</translation>
+    </message>
+    <message>
+        <source>Preload, long form: %1</source>
+        <translation>Vorspannkraft, lange Formel: %1</translation>
+    </message>
+    <message>
+        <source>Share of proof load: %1 (%2 to %3 with ± %4 % scatter)</source>
+        <translation>Anteil an der Prüfkraft: %1 (%2 bis %3 mit ± %4 % Streuung)</translation>
+    </message>
+    <message>
+        <source>No torque is given: there is nothing to work out a preload from.</source>
+        <translation>Es ist kein Drehmoment angegeben, aus dem sich eine Vorspannkraft berechnen ließe.</translation>
+    </message>
+    <message>
+        <source>By torque and angle: what follows is the preload before the angle.</source>
+        <translation>Nach Drehmoment und Drehwinkel: was folgt, ist die Vorspannkraft vor dem Winkel.</translation>
+    </message>
+    <message>
+        <source>the wrench&apos;s length</source>
+        <translation>die Länge des Schlüssels</translation>
+    </message>
+    <message>
+        <source>the extension&apos;s length</source>
+        <translation>die Länge der Verlängerung</translation>
+    </message>
+    <message>
+        <source>the extension&apos;s angle</source>
+        <translation>der Winkel der Verlängerung</translation>
+    </message>
+    <message>
+        <source>the clearance</source>
+        <translation>der Abstand</translation>
+    </message>
 </context>
 <context>
     <name>caprail::DiskBar</name>
@@ -10363,6 +10511,10 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
         <source>Set the engine layout at the engine station: the throws are drawn from it.</source>
         <translation>Die Motorbauform an der Station Motor festlegen: die Kröpfungen werden danach gezeichnet.</translation>
     </message>
+    <message>
+        <source>%1 clear</source>
+        <translation>%1 frei</translation>
+    </message>
 </context>
 <context>
     <name>caprail::TrialFitWay</name>
@@ -10393,6 +10545,689 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>on the %1</source>
         <translation>Seite: %1</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::AcrossWindow</name>
+    <message>
+        <source>Range at each place</source>
+        <translation>Spannweite an jeder Stelle</translation>
+    </message>
+    <message>
+        <source>Movement in verify rounds</source>
+        <translation>Bewegung in Prüfrunden</translation>
+    </message>
+    <message>
+        <source>Instruments by the day that they fall due</source>
+        <translation>Messmittel nach Fälligkeit</translation>
+    </message>
+    <message>
+        <source>Across engines — Caprail</source>
+        <translation>Motoren im Vergleich — Caprail</translation>
+    </message>
+    <message>
+        <source>Which records</source>
+        <translation>Welche Protokolle</translation>
+    </message>
+    <message>
+        <source>All records (%1)</source>
+        <translation>Alle Protokolle (%1)</translation>
+    </message>
+    <message>
+        <source>Template: %1 (%2)</source>
+        <translation>Vorlage: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>Layout: %1 (%2)</source>
+        <translation>Motorbauform: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>&amp;Spread</source>
+        <translation>&amp;Streuung</translation>
+    </message>
+    <message>
+        <source>&amp;Movement</source>
+        <translation>&amp;Bewegung</translation>
+    </message>
+    <message>
+        <source>&amp;Instruments due</source>
+        <translation>&amp;Fällige Messmittel</translation>
+    </message>
+    <message>
+        <source>Quantity</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Save as a &amp;table (CSV)…</source>
+        <translation>Als &amp;Tabelle speichern (CSV)…</translation>
+    </message>
+    <message>
+        <source>spread.csv</source>
+        <translation>streuung.csv</translation>
+    </message>
+    <message>
+        <source>By position</source>
+        <translation>Nach Stelle</translation>
+    </message>
+    <message>
+        <source>By wrench</source>
+        <translation>Nach Schlüssel</translation>
+    </message>
+    <message>
+        <source>By person</source>
+        <translation>Nach Person</translation>
+    </message>
+    <message>
+        <source>Counted by</source>
+        <translation>Gezählt nach</translation>
+    </message>
+    <message>
+        <source>How often a fastener moved in a verify round, out of how many pulls, in all builds. The counts say nothing of the cause.</source>
+        <translation>Wie oft sich eine Verschraubung in einer Prüfrunde weiterdrehte, bei wie vielen Prüfungen, in allen Aufbauten. Die Zahlen sagen nichts über die Ursache.</translation>
+    </message>
+    <message>
+        <source>movement.csv</source>
+        <translation>bewegung.csv</translation>
+    </message>
+    <message>
+        <source>Instruments of one name, kind and serial are taken to be the same. A wrench without a date of its own is due a year after its calibration. Pulls are the most that one record counts: records do not know of each other&apos;s.</source>
+        <translation>Messmittel mit gleichem Namen, gleicher Art und Seriennummer gelten als dasselbe. Ein Schlüssel ohne eigenes Datum ist ein Jahr nach seiner Kalibrierung fällig. Bei den Lastspielen zählt das Protokoll mit der höchsten Zahl: Protokolle wissen nichts voneinander.</translation>
+    </message>
+    <message>
+        <source>instruments.csv</source>
+        <translation>messmittel.csv</translation>
+    </message>
+    <message>
+        <source>Records: %1; pulls in their verify rounds: %2</source>
+        <translation>Protokolle: %1; Prüfungen in ihren Prüfrunden: %2</translation>
+    </message>
+    <message>
+        <source>engine</source>
+        <translation>Motor</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Stelle</translation>
+    </message>
+    <message>
+        <source>Values</source>
+        <translation>Werte</translation>
+    </message>
+    <message>
+        <source>Smallest</source>
+        <translation>Kleinster</translation>
+    </message>
+    <message>
+        <source>Median</source>
+        <translation>Median</translation>
+    </message>
+    <message>
+        <source>Largest</source>
+        <translation>Größter</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>Spannweite</translation>
+    </message>
+    <message>
+        <source>Judged out</source>
+        <translation>Außerhalb</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Moved, of pulls</source>
+        <translation>Weitergedreht, von Prüfungen</translation>
+    </message>
+    <message>
+        <source>Largest movement</source>
+        <translation>Größte Bewegung</translation>
+    </message>
+    <message>
+        <source>✕ overdue</source>
+        <translation>✕ überfällig</translation>
+    </message>
+    <message>
+        <source>days left: %1</source>
+        <translation>Tage übrig: %1</translation>
+    </message>
+    <message>
+        <source>no date</source>
+        <translation>kein Datum</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Messmittel</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Calibrated</source>
+        <translation>Kalibriert</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Fällig</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>Pulls</source>
+        <translation>Lastspiele</translation>
+    </message>
+    <message>
+        <source>Records</source>
+        <translation>Protokolle</translation>
+    </message>
+    <message>
+        <source>Save as a table</source>
+        <translation>Als Tabelle speichern</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tabellen (*.csv)</translation>
+    </message>
+    <message>
+        <source>Caprail</source>
+        <translation>Caprail</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::AddFromShelfDialog</name>
+    <message>
+        <source>On the shelf and not in this record</source>
+        <translation>Im Regal und nicht in diesem Protokoll</translation>
+    </message>
+    <message>
+        <source>Add from the shop</source>
+        <translation>Aus der Werkstatt hinzufügen</translation>
+    </message>
+    <message>
+        <source>Ticked ones are copied into this record, which then stands alone.</source>
+        <translation>Angekreuzte werden in dieses Protokoll kopiert, das dann für sich allein steht.</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personen</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Messmittel</translation>
+    </message>
+    <message>
+        <source>%1; this record has another state of it</source>
+        <translation>%1; dieses Protokoll hat einen anderen Stand davon</translation>
+    </message>
+    <message>
+        <source>Kits of shims</source>
+        <translation>Sätze von Distanzscheiben</translation>
+    </message>
+    <message>
+        <source>&amp;Copy into the record</source>
+        <translation>In das Protokoll &amp;kopieren</translation>
+    </message>
+    <message>
+        <source>There is nothing on the shelf that this record does not have. Fill the shelf from a record: Shop ▸ The shelf.</source>
+        <translation>Im Regal ist nichts, was dieses Protokoll nicht hat. Das Regal aus einem Protokoll füllen: Werkstatt ▸ Das Regal.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::BuildsDialog</name>
+    <message>
+        <source>Builds compared</source>
+        <translation>Aufbauten im Vergleich</translation>
+    </message>
+    <message>
+        <source>Earlier build</source>
+        <translation>Früherer Aufbau</translation>
+    </message>
+    <message>
+        <source>Later build</source>
+        <translation>Späterer Aufbau</translation>
+    </message>
+    <message>
+        <source>What is different</source>
+        <translation>Was anders ist</translation>
+    </message>
+    <message>
+        <source>&amp;Then</source>
+        <translation>&amp;Damals</translation>
+    </message>
+    <message>
+        <source>&amp;Now</source>
+        <translation>&amp;Jetzt</translation>
+    </message>
+    <message>
+        <source>&amp;Sheet of the difference (PDF)…</source>
+        <translation>&amp;Blatt der Unterschiede (PDF)…</translation>
+    </message>
+    <message>
+        <source>Neither build holds anything that could be compared yet.</source>
+        <translation>Keiner der beiden Aufbauten enthält schon etwas Vergleichbares.</translation>
+    </message>
+    <message>
+        <source>± U is the expanded uncertainty of the difference. A difference within it is no measured change. Wear is positive where metal went.</source>
+        <translation>± U ist die erweiterte Messunsicherheit des Unterschieds. Ein Unterschied innerhalb davon ist keine gemessene Änderung. Verschleiß ist positiv, wo Werkstoff fehlt.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::ShelfDialog</name>
+    <message>
+        <source>serial %1</source>
+        <translation>Seriennummer %1</translation>
+    </message>
+    <message>
+        <source>calibration due %1</source>
+        <translation>Kalibrierung fällig %1</translation>
+    </message>
+    <message>
+        <source>calibrated %1</source>
+        <translation>kalibriert %1</translation>
+    </message>
+    <message>
+        <source>shims: %1</source>
+        <translation>Distanzscheiben: %1</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Was es ist</translation>
+    </message>
+    <message>
+        <source>On the shelf</source>
+        <translation>Im Regal</translation>
+    </message>
+    <message>
+        <source>The shop&apos;s shelf</source>
+        <translation>Das Regal der Werkstatt</translation>
+    </message>
+    <message>
+        <source>What the shop has for every engine. It is copied into a record when it is used there; a change here changes no record.</source>
+        <translation>Was die Werkstatt für jeden Motor hat. Es wird in ein Protokoll kopiert, wenn es dort gebraucht wird; eine Änderung hier ändert kein Protokoll.</translation>
+    </message>
+    <message>
+        <source>name its shims&apos; kit, or leave it empty</source>
+        <translation>den Satz der Distanzscheiben benennen oder leer lassen</translation>
+    </message>
+    <message>
+        <source>Name of the kit</source>
+        <translation>Name des Satzes</translation>
+    </message>
+    <message>
+        <source>&amp;Keep from this record</source>
+        <translation>Aus diesem Protokoll ins Regal &amp;legen</translation>
+    </message>
+    <message>
+        <source>Its people and instruments, and its shims under the name of a kit</source>
+        <translation>Seine Personen und Messmittel sowie seine Distanzscheiben unter dem Namen eines Satzes</translation>
+    </message>
+    <message>
+        <source>&amp;Take off the shelf</source>
+        <translation>Aus dem Regal &amp;nehmen</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personen</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Messmittel</translation>
+    </message>
+    <message>
+        <source>Kits of shims</source>
+        <translation>Sätze von Distanzscheiben</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::ShopModel</name>
+    <message>
+        <source>Files that are no records</source>
+        <translation>Dateien, die keine Protokolle sind</translation>
+    </message>
+    <message>
+        <source>No customer named</source>
+        <translation>Kein Kunde genannt</translation>
+    </message>
+    <message>
+        <source>%1  (%2)</source>
+        <translation>%1  (%2)</translation>
+    </message>
+    <message>
+        <source>Later than this computer&apos;s clock: one of the two clocks was wrong.</source>
+        <translation>Später als die Uhr dieses Rechners: eine der beiden Uhren ging falsch.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::ShopWatcher</name>
+    <message>
+        <source>What is read cannot be kept in %1: at the next start every record is read anew.</source>
+        <translation>Was gelesen wird, lässt sich in %1 nicht aufbewahren: beim nächsten Start wird jedes Protokoll neu gelesen.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::ShopWindow</name>
+    <message>
+        <source>State</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>Any state</source>
+        <translation>Jeder Stand</translation>
+    </message>
+    <message>
+        <source>Measuring</source>
+        <translation>Wird gemessen</translation>
+    </message>
+    <message>
+        <source>Trial fit open</source>
+        <translation>Probemontage freigegeben</translation>
+    </message>
+    <message>
+        <source>Closing open</source>
+        <translation>Schließen freigegeben</translation>
+    </message>
+    <message>
+        <source>Signed off</source>
+        <translation>Abgezeichnet</translation>
+    </message>
+    <message>
+        <source>Out, stale or moved</source>
+        <translation>Außerhalb, veraltet oder weitergedreht</translation>
+    </message>
+    <message>
+        <source>No record that can be read</source>
+        <translation>Kein lesbares Protokoll</translation>
+    </message>
+    <message>
+        <source>Calibration</source>
+        <translation>Kalibrierung</translation>
+    </message>
+    <message>
+        <source>Any calibration</source>
+        <translation>Jede Kalibrierung</translation>
+    </message>
+    <message>
+        <source>Overdue</source>
+        <translation>Überfällig</translation>
+    </message>
+    <message>
+        <source>Due within 30 days</source>
+        <translation>Fällig innerhalb von 30 Tagen</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Person</translation>
+    </message>
+    <message>
+        <source>Anyone</source>
+        <translation>Alle</translation>
+    </message>
+    <message>
+        <source>Group</source>
+        <translation>Gruppe</translation>
+    </message>
+    <message>
+        <source>No groups</source>
+        <translation>Keine Gruppen</translation>
+    </message>
+    <message>
+        <source>By customer</source>
+        <translation>Nach Kunde</translation>
+    </message>
+    <message>
+        <source>By state</source>
+        <translation>Nach Stand</translation>
+    </message>
+    <message>
+        <source>S&amp;top</source>
+        <translation>&amp;Halt</translation>
+    </message>
+    <message>
+        <source>Shop — Caprail</source>
+        <translation>Werkstatt — Caprail</translation>
+    </message>
+    <message>
+        <source>Records</source>
+        <translation>Protokolle</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Fortschritt des Lesens</translation>
+    </message>
+    <message>
+        <source>Search customers, engines, people, notes and findings</source>
+        <translation>Kunden, Motoren, Personen, Notizen und Befunde durchsuchen</translation>
+    </message>
+    <message>
+        <source>Search</source>
+        <translation>Suchen</translation>
+    </message>
+    <message>
+        <source>&amp;Folder…</source>
+        <translation>&amp;Ordner…</translation>
+    </message>
+    <message>
+        <source>&amp;Shop</source>
+        <translation>&amp;Werkstatt</translation>
+    </message>
+    <message>
+        <source>Open the &amp;record</source>
+        <translation>Das &amp;Protokoll öffnen</translation>
+    </message>
+    <message>
+        <source>&amp;Choose the folder…</source>
+        <translation>Den Ordner &amp;wählen…</translation>
+    </message>
+    <message>
+        <source>&amp;Look again</source>
+        <translation>&amp;Noch einmal nachsehen</translation>
+    </message>
+    <message>
+        <source>&amp;Search</source>
+        <translation>&amp;Suchen</translation>
+    </message>
+    <message>
+        <source>Compare &amp;engines…</source>
+        <translation>&amp;Motoren vergleichen…</translation>
+    </message>
+    <message>
+        <source>&amp;Templates…</source>
+        <translation>&amp;Vorlagen…</translation>
+    </message>
+    <message>
+        <source>The s&amp;helf…</source>
+        <translation>Das &amp;Regal…</translation>
+    </message>
+    <message>
+        <source>Save the list as a &amp;table (CSV)…</source>
+        <translation>Die Liste als &amp;Tabelle speichern (CSV)…</translation>
+    </message>
+    <message>
+        <source>Close &amp;window</source>
+        <translation>Fenster s&amp;chließen</translation>
+    </message>
+    <message>
+        <source>The folder of the records</source>
+        <translation>Der Ordner der Protokolle</translation>
+    </message>
+    <message>
+        <source>This record was not opened</source>
+        <translation>Dieses Protokoll wurde nicht geöffnet</translation>
+    </message>
+    <message>
+        <source>The name of %1 holds bytes that are no text (not UTF-8): rename the file, then open it.</source>
+        <translation>Der Name von %1 enthält Bytes, die kein Text sind (nicht UTF-8): die Datei umbenennen, dann öffnen.</translation>
+    </message>
+    <message>
+        <source>Not reachable since %1; what was known then is still listed.</source>
+        <translation>Nicht erreichbar seit %1; was damals bekannt war, steht noch in der Liste.</translation>
+    </message>
+    <message>
+        <source>Further folders that could not be read: %1.</source>
+        <translation>Weitere Ordner, die sich nicht lesen ließen: %1.</translation>
+    </message>
+    <message>
+        <source>Reading was stopped: press F5 to go on.</source>
+        <translation>Das Lesen wurde angehalten: F5 setzt es fort.</translation>
+    </message>
+    <message>
+        <source>looking</source>
+        <translation>sieht nach</translation>
+    </message>
+    <message>
+        <source>%v of %m found</source>
+        <translation>%v von %m gefunden</translation>
+    </message>
+    <message>
+        <source>%v of %m read</source>
+        <translation>%v von %m gelesen</translation>
+    </message>
+    <message>
+        <source>Choose the folder that the records lie in.</source>
+        <translation>Den Ordner wählen, in dem die Protokolle liegen.</translation>
+    </message>
+    <message>
+        <source>Files: %1</source>
+        <translation>Dateien: %1</translation>
+    </message>
+    <message>
+        <source>Files: %1 of %2</source>
+        <translation>Dateien: %1 von %2</translation>
+    </message>
+    <message>
+        <source>; no record that can be read: %1</source>
+        <translation>; kein lesbares Protokoll: %1</translation>
+    </message>
+    <message>
+        <source>The list as a table</source>
+        <translation>Die Liste als Tabelle</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tabellen (*.csv)</translation>
+    </message>
+    <message>
+        <source>Caprail</source>
+        <translation>Caprail</translation>
+    </message>
+    <message>
+        <source>%1 cannot be written (%2): choose another place.</source>
+        <translation>%1 lässt sich nicht schreiben (%2): einen anderen Ort wählen.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::TemplateEditor</name>
+    <message>
+        <source>Save as a template</source>
+        <translation>Als Vorlage speichern</translation>
+    </message>
+    <message>
+        <source>The layout, bands, rules and fastener groups that are in force in this record now. A template of the same name gets the next revision; records begun from it stay as they are.</source>
+        <translation>Motorbauform, Bänder, Regeln und Schraubengruppen, die jetzt in diesem Protokoll gelten. Eine Vorlage gleichen Namens erhält die nächste Ausgabe; Protokolle, die damit begonnen wurden, bleiben, wie sie sind.</translation>
+    </message>
+    <message>
+        <source>Template</source>
+        <translation>Vorlage</translation>
+    </message>
+    <message>
+        <source>template</source>
+        <translation>Vorlage</translation>
+    </message>
+    <message>
+        <source>Layout, bands and rules</source>
+        <translation>Motorbauform, Bänder und Regeln</translation>
+    </message>
+    <message>
+        <source>Fastener groups</source>
+        <translation>Schraubengruppen</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Name</translation>
+    </message>
+    <message>
+        <source>&amp;Sources</source>
+        <translation>&amp;Quellen</translation>
+    </message>
+    <message>
+        <source>who says so: a document, a person</source>
+        <translation>wer das sagt: ein Dokument, eine Person</translation>
+    </message>
+    <message>
+        <source>&amp;Keep the template</source>
+        <translation>Vorlage &amp;speichern</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::TemplatesDialog</name>
+    <message>
+        <source>&amp;Edit…</source>
+        <translation>&amp;Bearbeiten…</translation>
+    </message>
+    <message>
+        <source>E&amp;xport…</source>
+        <translation>E&amp;xportieren…</translation>
+    </message>
+    <message>
+        <source>&amp;Remove</source>
+        <translation>&amp;Entfernen</translation>
+    </message>
+    <message>
+        <source>Templates</source>
+        <translation>Vorlagen</translation>
+    </message>
+    <message>
+        <source>What the template sets</source>
+        <translation>Was die Vorlage festlegt</translation>
+    </message>
+    <message>
+        <source>&amp;Import…</source>
+        <translation>&amp;Einlesen…</translation>
+    </message>
+    <message>
+        <source>The shop&apos;s own</source>
+        <translation>Eigene der Werkstatt</translation>
+    </message>
+    <message>
+        <source>&amp;Edit a copy…</source>
+        <translation>Eine &amp;Kopie bearbeiten…</translation>
+    </message>
+    <message>
+        <source>The shop&apos;s own, revision %1.</source>
+        <translation>Eigene der Werkstatt, Revision %1.</translation>
+    </message>
+    <message>
+        <source>Carried by the program.</source>
+        <translation>Mit dem Programm geliefert.</translation>
+    </message>
+    <message>
+        <source>Sources: %1</source>
+        <translation>Quellen: %1</translation>
+    </message>
+    <message>
+        <source>Import a template</source>
+        <translation>Vorlage einlesen</translation>
+    </message>
+    <message>
+        <source>Templates (*.jsonl);;All files (*)</source>
+        <translation>Vorlagen (*.jsonl);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Export the template</source>
+        <translation>Vorlage exportieren</translation>
+    </message>
+    <message>
+        <source>Templates (*.jsonl)</source>
+        <translation>Vorlagen (*.jsonl)</translation>
     </message>
 </context>
 </TS>

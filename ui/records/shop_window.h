@@ -5,6 +5,7 @@
 #include <optional>
 #include <records/shop_model.h>
 #include <text/label.h>
+#include <shop/shop_index.h>
 
 class QComboBox;
 class QLineEdit;
