@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <assessment/admission.h>
+#include <assessment/plausibility.h>
 #include <assessment/rests_on.h>
+#include <assessment/work_order.h>
 #include <units/say.h>
 
 namespace caprail {
@@ -49,7 +51,7 @@ std::string whyLocked(const Assessment& assessment, const Gate& gate) {
 } // namespace
 
 Result<void> mayAppend(const Ledger& ledger, const Facts& facts, const Assessment& assessment, std::string_view person,
-                       const Body& body) {
+                       const Body& body, const Units& units) {
     const bool afterClosing = std::holds_alternative<NoteAdded>(body) ||
                               std::holds_alternative<AttachmentAdded>(body) || std::holds_alternative<BuildBegun>(body);
     if (const auto* strike = std::get_if<Struck>(&body)) {
@@ -77,6 +79,12 @@ Result<void> mayAppend(const Ledger& ledger, const Facts& facts, const Assessmen
     if (auto ok = admit(facts, person, body); !ok) {
         return ok;
     }
+    if (auto order = isInOrder(facts, body); !order) {
+        return order;
+    }
+    if (auto sentence = askedBack(facts, body, units)) {
+        return refuse(std::move(*sentence));
+    }
     if (std::holds_alternative<RoundBegun>(body) && !facts.stacksOn().empty()) {
         return refuse(Core::say("The torques are verified with the stacks off: take off the one at %1 first.",
                                 describe(facts.stacksOn().front())));
@@ -89,7 +97,7 @@ Result<void> mayAppend(const Ledger& ledger, const Facts& facts, const Assessmen
         }
         if (!canBeJudgedAgain(facts, *check)) {
             return refuse(Core::say("%1 cannot be judged again from the numbers: %2. Measure it again.", check->title,
-                                    check->staleBecause.what));
+                                    describe(check->staleBecause.cause, units)));
         }
     }
     return {};

@@ -20,7 +20,7 @@ namespace caprail {
 namespace {
 
 /// Raised with every change of the tables or of what is worked out from a record.
-constexpr std::int64_t indexVersion = 1;
+constexpr std::int64_t indexVersion = 2;
 
 constexpr const char* schemaSql =
     "CREATE TABLE about(root BLOB NOT NULL) STRICT;"

@@ -6,6 +6,7 @@
 #include <QFile>
 #include <filesystem>
 #include <ledger/entry_json.h>
+#include <ledger/typed_values.h>
 #include <optional>
 #include <set>
 #include <store/defences.h>
@@ -49,6 +50,12 @@ public:
         }
         if (draft->sequence && *draft->sequence != m_sequence + 1) {
             return refuse(Core::say("It has the number %1 where %2 must be.", *draft->sequence, m_sequence + 1));
+        }
+        if (auto contradiction = contradictionIn(draft->body)) {
+            return refuse(std::move(*contradiction));
+        }
+        if (auto unreadable = unreadableIn(draft->body); unreadable && !draft->seal) {
+            return refuse(std::move(*unreadable));
         }
         const std::vector<Cell> cells = cellsOf(draft->body);
         auto entry = asStored({m_sequence + 1, *draft->time, draft->person, draft->body, {}}, cells);

@@ -2,9 +2,8 @@
 #include <session/plan_runner.h>
 
 #include <QElapsedTimer>
-#include <assessment/budget_of.h>
+#include <assessment/plan_aim.h>
 #include <ledger/band_names.h>
-#include <measure/verdict.h>
 
 namespace caprail {
 
@@ -36,21 +35,6 @@ PlanOutcome solveWithin(const PlanRequest& request, int milliseconds, const std:
     }
     outcome.milliseconds = static_cast<double>(clock.nsecsElapsed()) / 1e6;
     return outcome;
-}
-
-/// Under guard bands a stack at the very end of the band is too close to call, so the plan aims at the zone in which
-/// every stack will be judged in. Where the measurement is too coarse to leave such a zone, it aims at the whole band.
-Band bandToAimAt(const Facts& facts, const std::vector<PlanPosition>& positions, Band band) {
-    if (facts.rules.decision != DecisionWord::guarded) {
-        return band;
-    }
-    double uncertainty = 0;
-    for (const PlanPosition& position : positions) {
-        if (const auto p = parsePosition(position.id)) {
-            uncertainty = std::max(uncertainty, expectedResidualUncertainty(facts, *p));
-        }
-    }
-    return acceptanceZone(band, uncertainty, DecisionRule::guarded).value_or(band);
 }
 
 } // namespace
@@ -86,7 +70,15 @@ PlanRequest planRequestFor(const Facts& facts, const Assessment& assessment) {
             request.shims.push_back({name, shim.thickness()});
         }
     }
-    request.band = bandToAimAt(facts, request.positions, request.band);
+    std::vector<Position> positions;
+    for (const PlanPosition& position : request.positions) {
+        if (const auto p = parsePosition(position.id)) {
+            positions.push_back(*p);
+        }
+    }
+    if (const auto aim = bandToAimAt(facts, positions, {})) {
+        request.band = aim->band;
+    }
     return request;
 }
 

@@ -173,10 +173,10 @@ QString clearanceTable(const RecordSession& session, JournalId journal) {
                     text(result.taper) + QStringLiteral(" · ") + text(result.outOfRound));
     }
     if (result.clearance) {
-        html += row(PlacesText::tr("Clearance"), text(*result.clearance) + QStringLiteral(" ± ") +
-                                                     qtText(formatSpread(result.expandedUncertainty, units)));
-        html += row(PlacesText::tr("Smallest · largest"),
-                    text(*result.smallest) + QStringLiteral(" · ") + text(*result.largest));
+        html += row(PlacesText::tr("Smallest · largest"), qtText(formatFine(*result.smallest, units)) +
+                                                              QStringLiteral(" · ") +
+                                                              qtText(formatFine(*result.largest, units)));
+        html += row(PlacesText::tr("Uncertainty"), qtText(describe(result.uncertainty(), units)));
     }
     const BandFact* band =
         session.facts().bandNamed(journal.kind == JournalKind::main ? bands::mainClearance : bands::rodClearance);

@@ -92,7 +92,7 @@ void EnginePeople::refresh() {
 
     std::vector<QStringList> rows;
     for (const auto& [name, seen] : facts.instruments) {
-        const InstrumentAdded& i = seen.what;
+        const InstrumentAdded& i = seen.latest();
         const QString error = i.limitOfError
                                   ? QStringLiteral("± ") + exactText(i.limitOfError->value, m_session.units())
                                   : rangeText(i, m_session.units());
@@ -117,7 +117,7 @@ void EnginePeople::selectInstrument(const QString& name) {
 
 void EnginePeople::showInstrument(const QString& name) {
     const auto at = m_session.facts().instruments.find(coreText(name));
-    m_instrument->load(at == m_session.facts().instruments.end() ? InstrumentAdded{} : at->second.what);
+    m_instrument->load(at == m_session.facts().instruments.end() ? InstrumentAdded{} : at->second.latest());
 }
 
 } // namespace caprail

@@ -166,8 +166,8 @@ QString comparisonSentence(const PlanComparison& built, const Units& units) {
 QString gapSentence(const GapResult& gap, const Units& units) {
     QString text;
     if (gap.accepted) {
-        text = GirdleWordsText::tr("accepted %1 ± %2")
-                   .arg(qtText(format(*gap.accepted, units)), qtText(formatSpread(gap.expandedUncertainty, units)));
+        text = GirdleWordsText::tr("accepted %1 %2")
+                   .arg(qtText(format(*gap.accepted, units)), qtText(describe(gap.uncertainty, units)));
     } else if (gap.standing.empty()) {
         text = gap.fallen.empty() ? GirdleWordsText::tr("not read yet") : GirdleWordsText::tr("to be read again");
     } else {
