@@ -37,6 +37,9 @@ struct StackResult {
     ResidualBy carriedBy = ResidualBy::arithmetic;
     std::optional<Length> carriedResidual;
     Uncertainty carriedUncertainty;
+    /// By the straightedge alone, where it knows it: the bracket, or the tried feel.
+    std::optional<Length> feltResidual;
+    Uncertainty feltUncertainty;
 };
 
 /// One bearing.

@@ -93,6 +93,19 @@ void noteClearance(ClearanceResult& result, const BearingClearance& clearance) {
     }
 }
 
+/// A station at which the journal was read and the bore was not, as what is still to do; empty: none. A place that was not
+/// read may be the worst.
+std::string boreIsMissing(const std::vector<Seen<JournalReading>>& journal, const BearingClearance& clearance) {
+    for (const auto& reading : journal) {
+        const bool isRead = std::ranges::any_of(
+            clearance.bores, [&](const StationReading& bore) { return bore.station == reading.what.station; });
+        if (!isRead) {
+            return Core::say("Read the bore at station %1 too, as the journal was.", reading.what.station);
+        }
+    }
+    return {};
+}
+
 /// Both worst places against the band.
 void judgeClearance(const Assessing& a, Check& check, JournalId j, ClearanceResult& result, const Band& band) {
     const bool isOnePlace = *result.smallest == *result.largest;
@@ -165,7 +178,7 @@ void clearanceCheck(const Assessing& a, JournalId j, const BandFact& band) {
     for (const auto& reading : bores) {
         rest(check, reading.entry);
     }
-    const std::string incomplete = noteJournal(result, journal);
+    std::string incomplete = noteJournal(result, journal);
     const bool isStripped = !bores.empty() && bores.back().what.method == BoreMethod::strip;
     if (bores.empty() || (journal.empty() && !isStripped)) {
         sayWhatIsMissing(a, check, j, journal, bores, isStripped);
@@ -180,6 +193,9 @@ void clearanceCheck(const Assessing& a, JournalId j, const BandFact& band) {
     }
     noteClearance(result, *clearance);
     judgeClearance(a, check, j, result, band.band);
+    if (incomplete.empty() && !isStripped) {
+        incomplete = boreIsMissing(journal, *clearance);
+    }
     // Two stations and two directions are asked for before a clearance counts; what is out already is out.
     if (!incomplete.empty() && !isStripped && check.state != CheckState::out) {
         check.state = CheckState::notDone;

@@ -43,9 +43,28 @@ Length thicknessOf(const Facts& facts, const std::vector<std::string>& shims) {
     return sum;
 }
 
-/// How good an exchange is: how near to what is wanted, with how many shims, by which names.
+/// How good an exchange is: how far from what is wanted, once it is too far; with how many shims; how far; by which names.
 auto rank(const Exchange& e, Length wanted) {
-    return std::tuple((e.change - wanted).magnitude(), e.out.size() + e.in.size(), e.out, e.in);
+    constexpr Length nearEnough = tenths(1);
+    const Length off = (e.change - wanted).magnitude();
+    return std::tuple(off > nearEnough ? off : Length(), e.out.size() + e.in.size(), off, e.out, e.in);
+}
+
+/// Up to two of some shims, with what they come to.
+struct Some {
+    std::vector<std::string> shims;
+    Length thickness;
+};
+
+std::vector<Some> upToTwo(const std::vector<std::pair<std::string, Length>>& shims) {
+    std::vector<Some> list{{}};
+    for (std::size_t i = 0; i < shims.size(); ++i) {
+        list.push_back({{shims[i].first}, shims[i].second});
+        for (std::size_t j = i + 1; j < shims.size(); ++j) {
+            list.push_back({{shims[i].first, shims[j].first}, shims[i].second + shims[j].second});
+        }
+    }
+    return list;
 }
 
 } // namespace
@@ -149,8 +168,8 @@ std::optional<Exchange> exchangeFor(const Facts& facts, Position p, Length wante
     if (stack == facts.stacks.end() || wanted == Length()) {
         return {};
     }
-    std::vector<std::pair<std::string, Length>> inside{{"", Length()}}; // nothing goes out, or in
-    std::vector<std::pair<std::string, Length>> outside = inside;
+    std::vector<std::pair<std::string, Length>> inside;
+    std::vector<std::pair<std::string, Length>> outside;
     for (const auto& [name, shim] : facts.shims) {
         if (const auto measured = shim.measured()) {
             if (std::ranges::find(stack->second.shims, name) != stack->second.shims.end()) {
@@ -161,18 +180,17 @@ std::optional<Exchange> exchangeFor(const Facts& facts, Position p, Length wante
         }
     }
     std::optional<Exchange> best;
-    for (const auto& [out, thin] : inside) {
-        for (const auto& [in, thick] : outside) {
-            Exchange exchange{{}, {}, thick - thin};
-            if (!out.empty()) {
-                exchange.out.push_back(out);
+    const auto ins = upToTwo(outside);
+    for (const Some& out : upToTwo(inside)) {
+        for (const Some& in : ins) {
+            const Length change = in.thickness - out.thickness;
+            const bool isThatWay = wanted > Length() ? change + change >= wanted : change + change <= wanted;
+            // Far-off ones, by far the most, are not worth the copy of their names.
+            if (!isThatWay || (best && (change - wanted).magnitude() > (best->change - wanted).magnitude() + tenths(1))) {
+                continue;
             }
-            if (!in.empty()) {
-                exchange.in.push_back(in);
-            }
-            const bool isThatWay = wanted > Length() ? exchange.change + exchange.change >= wanted
-                                                     : exchange.change + exchange.change <= wanted;
-            if (isThatWay && (!best || rank(exchange, wanted) < rank(*best, wanted))) {
+            Exchange exchange{out.shims, in.shims, change};
+            if (!best || rank(exchange, wanted) < rank(*best, wanted)) {
                 best = std::move(exchange);
             }
         }

@@ -33,8 +33,9 @@ std::optional<FeltResidual> bracketOf(const Facts&, const Seen<RecheckMade>&, co
 std::optional<FeltResidual> byFeel(const Facts&, const Seen<RecheckMade>&);
 
 /// The exchange that makes the stack at a position thicker (or, below zero, thinner) by as near as can be to `wanted`,
-/// and by no less than half of it: one shim for another or one more (or less), by measured thickness; of equally near
-/// ones the one with fewer shims, then by name. None when the kit's free shims have none.
+/// and by no less than half of it: up to two shims for up to two others, by measured thickness. Within 0.0001 in of what
+/// is wanted the exchange of fewer shims comes first, then the nearer one, then by name. None when the kit's free shims
+/// have none.
 std::optional<Exchange> exchangeFor(const Facts&, Position, Length wanted);
 
 /// Whether an exchange can be made at this stack: what goes out lies in it, what goes in is measured and free.

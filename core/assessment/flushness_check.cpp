@@ -10,59 +10,92 @@ namespace caprail {
 
 namespace {
 
+/// One way to know every residual: by whatever carries each verdict, or by the straightedge alone.
+struct Heights {
+    std::vector<Position> places;
+    std::vector<HeightAt> at;
+    std::vector<Uncertainty> uncertainties;
+};
+
+Heights heightsBy(const Assessing& a, const std::vector<Position>& positions, bool byStraightedge) {
+    Heights heights;
+    for (const Position p : positions) {
+        const auto stack = a.out.stacks.find(p);
+        if (stack == a.out.stacks.end()) {
+            continue;
+        }
+        const auto& residual = byStraightedge ? stack->second.feltResidual : stack->second.carriedResidual;
+        if (residual) {
+            heights.places.push_back(p);
+            heights.at.push_back({a.facts.layout->at(p).x, p.side == Side::left ? -1 : 1, *residual});
+            heights.uncertainties.push_back(byStraightedge ? stack->second.feltUncertainty
+                                                           : stack->second.carriedUncertainty);
+        }
+    }
+    return heights;
+}
+
 /// The fit is linear in the residuals, so a residual of 1 mm alone at one place shows how much of its uncertainty goes
 /// into the twist. Errors that all places share (leaves, straightedge) make offset rather than twist: taking them as
 /// independent errs on the safe side.
-UncertaintyBudget twistBudget(const Assessing& a, std::vector<HeightAt> heights, const std::vector<Position>& places) {
+UncertaintyBudget twistBudget(const Heights& heights) {
     constexpr Length one = millimetres(1);
     UncertaintyBudget budget;
-    for (HeightAt& height : heights) {
+    std::vector<HeightAt> probe = heights.at;
+    for (HeightAt& height : probe) {
         height.residual = Length();
     }
-    for (std::size_t i = 0; i < heights.size(); ++i) {
-        heights[i].residual = one;
-        const double weight = flushnessOf(heights).twist.value_or(0) / static_cast<double>(one.value());
-        heights[i].residual = Length();
-        const Uncertainty& residual = a.out.stacks.at(places[i]).carriedUncertainty;
-        if (!residual.isKnown()) {
-            budget.missing = residual.missing();
+    for (std::size_t i = 0; i < probe.size(); ++i) {
+        const auto* known = heights.uncertainties[i].known();
+        if (known == nullptr) {
+            budget.missing = heights.uncertainties[i].missing();
             return budget;
         }
+        probe[i].residual = one;
         UncertaintyTerm term;
-        term.name = Core::say("residual at %1", describe(places[i]));
-        term.standardUncertainty = residual.known()->standard;
-        term.sensitivity = weight;
-        term.degreesOfFreedom = residual.known()->degreesOfFreedom;
+        term.name = Core::say("residual at %1", describe(heights.places[i]));
+        term.standardUncertainty = known->standard;
+        term.sensitivity = flushnessOf(probe).twist.value_or(0) / static_cast<double>(one.value());
+        term.degreesOfFreedom = known->degreesOfFreedom;
         budget.terms.push_back(std::move(term));
+        probe[i].residual = Length();
     }
     return budget;
 }
 
-/// The fit over every position that has a residual.
-void fitPlate(const Assessing& a, const std::vector<Position>& positions) {
-    std::vector<HeightAt> heights;
-    std::vector<Position> places;
-    for (const Position p : positions) {
-        const auto stack = a.out.stacks.find(p);
-        if (stack != a.out.stacks.end() && stack->second.carriedResidual) {
-            heights.push_back({a.facts.layout->at(p).x, p.side == Side::left ? -1 : 1, *stack->second.carriedResidual});
-            places.push_back(p);
-        }
-    }
-    const Flushness fit = flushnessOf(heights);
-    FlushnessResult& result = a.out.flushness;
-    result.isComplete = places.size() == positions.size();
+FlushnessResult fitPlate(const Assessing& a, const Heights& heights, std::size_t positions) {
+    const Flushness fit = flushnessOf(heights.at);
+    FlushnessResult result;
+    result.isComplete = heights.places.size() == positions;
     result.offset = fit.offset;
     result.pitch = fit.pitch;
     result.roll = fit.roll;
     result.twist = fit.twist;
     result.sentence = fit.sentence;
-    for (std::size_t i = 0; i < places.size(); ++i) {
-        result.localError[places[i]] = fit.localError[i];
+    for (std::size_t i = 0; i < heights.places.size(); ++i) {
+        result.localError[heights.places[i]] = fit.localError[i];
     }
     if (fit.twist) {
-        result.uncertaintyTwist = {twistBudget(a, heights, places), coverageOf(a.facts)};
+        result.uncertaintyTwist = {twistBudget(heights), coverageOf(a.facts)};
     }
+    return result;
+}
+
+/// The plate by what carries the verdicts; where its twist is then too close to call and the straightedge alone can
+/// decide, by that: what was also known by arithmetic must not count against it.
+FlushnessResult bestPlate(const Assessing& a, const std::vector<Position>& positions) {
+    FlushnessResult plate = fitPlate(a, heightsBy(a, positions, false), positions.size());
+    const BandFact* band = a.band(bands::twist);
+    const auto verdict = [&](const FlushnessResult& f) {
+        return judge(Length(toNearest(*f.twist)), f.uncertaintyTwist, band->band, a.rule());
+    };
+    if (band != nullptr && plate.isComplete && plate.twist && verdict(plate) == Verdict::tooCloseToCall) {
+        FlushnessResult felt = fitPlate(a, heightsBy(a, positions, true), positions.size());
+        if (felt.isComplete && felt.twist && verdict(felt) == Verdict::in) {
+            return felt;
+        }
+    }
+    return plate;
 }
 
 std::string inWords(const Assessing& a) {
@@ -90,7 +123,7 @@ void flushnessCheck(const Assessing& a) {
     Check& check =
         a.add(CheckKind::flushness, {}, {}, Core::say("Flushness of the plate"), {Station::girdle, "flushness"});
     const auto positions = a.facts.layout->positions();
-    fitPlate(a, positions);
+    a.out.flushness = bestPlate(a, positions);
     for (const Position p : positions) {
         const Check& stack = *a.out.find("stack:" + code(p));
         for (const std::int64_t entry : stack.restsOn) {

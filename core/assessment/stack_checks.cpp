@@ -60,6 +60,10 @@ void carryResidual(const Assessing& a, Position p, StackResult& result) {
             ways.push_back({ResidualBy::feel, felt->residual, felt->uncertainty});
         }
     }
+    if (ways.size() > 1) {
+        result.feltResidual = ways.back().residual;
+        result.feltUncertainty = ways.back().uncertainty;
+    }
     const BandFact* band = a.band(bands::residual);
     const Way way = band == nullptr ? ways.front() : bestWay(ways, band->band, a.rule());
     result.carriedBy = way.by;

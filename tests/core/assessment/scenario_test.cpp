@@ -327,6 +327,7 @@ TEST(Scenario, a_journal_read_at_one_place_only_is_not_enough) {
     bench.make(BoreReading{j, BoreMethod::boreWithShells, 1, {inches(2.4502), ""}, "BORE"});
     EXPECT_EQ(bench.stateOf("main-clearance:main-1"), CheckState::notDone);
     EXPECT_EQ(bench.assessment.clearances.at(j).clearance, thou(2.2)) << "shown all the same";
+    bench.make(BoreReading{j, BoreMethod::boreWithShells, 2, {inches(2.4502), ""}, "BORE"});
     for (const auto& [station, direction] : {std::pair{1, 2}, {2, 1}, {2, 2}}) {
         bench.make(JournalReading{j, station, direction, {inches(2.4480), ""}, "MIC"});
     }
