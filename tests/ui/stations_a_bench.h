@@ -8,7 +8,7 @@
 
 namespace caprail {
 
-template <class Panel> class PanelBench : public testing::Test {
+template <class Panel, bool isCrankIn = true> class PanelBench : public testing::Test {
 protected:
     PanelBench() : panel(*bench.session) {
         QObject::connect(bench.session.get(), &RecordSession::changed, &panel, [this] { panel.refresh(); });
@@ -17,7 +17,7 @@ protected:
     }
     [[nodiscard]] const Facts& facts() const { return bench.facts(); }
     [[nodiscard]] std::int64_t entries() const { return bench.session->ledger().size(); }
-    StationBench bench;
+    StationBench bench{3, 2, isCrankIn};
     Panel panel;
 };
 
