@@ -43,7 +43,7 @@ PlanMark markFor(const Writing& w, Position p) {
             mark.figure = text(formatBare(*result.last, w.units()));
         } else if (!result.fallen.empty()) {
             // What was read before it moved, so that the place is not bare; its state says that it is stale.
-            mark.figure = text(formatBare(result.fallen.back().what.gap.value, w.units()));
+            mark.figure = text(formatBare(result.fallen.back().what.value(), w.units()));
         }
     }
     const auto stack = w.assessment().stacks.find(p);

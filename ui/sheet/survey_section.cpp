@@ -11,7 +11,7 @@ namespace {
 QString readingsText(const GapResult& gap, const Units& units) {
     QStringList list;
     for (const auto& reading : gap.standing) {
-        list << bare(reading.what.gap.value, units);
+        list << bare(reading.what.value(), units);
     }
     return list.isEmpty() ? none() : list.join(QStringLiteral(", "));
 }
