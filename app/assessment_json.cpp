@@ -18,6 +18,47 @@ QString line(std::string_view text) {
     return QString::fromStdString(visibly(text));
 }
 
+QJsonValue optionalNumber(const std::optional<double>& number) {
+    return number ? QJsonValue(*number) : QJsonValue();
+}
+
+/// One value against one band. What is not known is null, with what is missing; never 0.
+QJsonObject judgedJson(const Judged& judged) {
+    QJsonObject json{{"value_nm", qint64{judged.value.value()}},
+                     {"hi_nm", qint64{judged.band.hi().value()}},
+                     {"state", q(word(judged.state))},
+                     {"expanded_uncertainty_nm", optionalNumber(judged.uncertainty.expanded())}};
+    if (!judged.name.empty()) {
+        json["what"] = q(judged.name);
+    }
+    if (!isUpperLimitOnly(judged.band)) {
+        json["lo_nm"] = qint64{judged.band.lo().value()};
+    }
+    if (const auto* known = judged.uncertainty.known()) {
+        json["coverage_factor"] = known->coverageFactor;
+        json["degrees_of_freedom"] = optionalNumber(known->degreesOfFreedom);
+    } else {
+        QJsonArray missing;
+        for (const Missing& one : judged.uncertainty.missing()) {
+            missing.append(q(describe(one)));
+        }
+        json["missing"] = missing;
+    }
+    if (judged.conformity) {
+        json["probability_of_conformity"] = judged.conformity->probability;
+        json["capability"] = judged.conformity->capability;
+    }
+    return json;
+}
+
+/// "p 99 %, C 1.2": beside a verdict.
+QString besideVerdict(const Judged& judged) {
+    return judged.conformity ? QStringLiteral(" [p %1 %, C %2]")
+                                   .arg(judged.conformity->probability * 100, 0, 'f', 1)
+                                   .arg(judged.conformity->capability, 0, 'f', 2)
+                             : QString();
+}
+
 QJsonObject checkJson(const Check& check) {
     QJsonArray restsOn;
     for (const std::int64_t entry : check.restsOn) {
@@ -25,9 +66,16 @@ QJsonObject checkJson(const Check& check) {
     }
     QJsonObject json{{"check", q(check.code)},        {"title", q(check.title)},   {"state", q(word(check.state))},
                      {"sentence", q(check.sentence)}, {"remedy", q(check.remedy)}, {"rests_on", restsOn}};
+    if (!check.judged.empty()) {
+        QJsonArray judged;
+        for (const Judged& one : check.judged) {
+            judged.append(judgedJson(one));
+        }
+        json["judged"] = judged;
+    }
     if (check.staleBecause.entry != 0) {
         json["stale_because"] =
-            QJsonObject{{"entry", qint64{check.staleBecause.entry}}, {"what", q(check.staleBecause.what)}};
+            QJsonObject{{"entry", qint64{check.staleBecause.entry}}, {"what", q(describe(check.staleBecause.cause, {}))}};
     }
     return json;
 }
@@ -48,6 +96,7 @@ QJsonObject positionsJson(const Assessment& a) {
             json["shims"] = shims;
             json["thickness_nm"] = qint64{stack->second.thickness.value()};
             json["residual_nm"] = optionalLength(stack->second.residual);
+            json["carried_residual_nm"] = optionalLength(stack->second.carriedResidual);
         }
         positions[q(code(position))] = json;
     }
@@ -76,6 +125,12 @@ QJsonObject assessmentJson(const Facts& facts, const Assessment& a) {
                                       {"person", q(closing.person)},
                                       {"why", q(closing.why)}});
     }
+    QJsonArray deviations;
+    for (const Deviation& deviation : facts.deviations) {
+        deviations.append(QJsonObject{{"entry", qint64{deviation.entry}},
+                                      {"person", q(deviation.person)},
+                                      {"what", q(describe(deviation.what, {}))}});
+    }
     return {{"build", qint64{facts.build}},
             {"closed", facts.isClosed()},
             {"entries", qint64{facts.lastEntry}},
@@ -83,6 +138,8 @@ QJsonObject assessmentJson(const Facts& facts, const Assessment& a) {
             {"gates", gates},
             {"checks", checks},
             {"positions", positionsJson(a)},
+            {"weakly_measured", qint64(a.weaklyMeasured)},
+            {"deviations", deviations},
             {"next", q(a.next.sentence)}};
 }
 
@@ -102,6 +159,13 @@ QString assessmentText(const Facts& facts, const Assessment& a, const Units& uni
         text += "Survey: " + QString::number(a.survey.accepted) + " of " + QString::number(a.survey.positions) +
                 " gaps accepted, spread " + q(format(*a.survey.spread, units)) + "\n";
     }
+    if (a.weaklyMeasured > 0) {
+        text += QString::number(a.weaklyMeasured) + " verdicts are weakly measured (capability below 1)\n";
+    }
+    for (const Deviation& deviation : facts.deviations) {
+        text += "Deviation, entry " + QString::number(deviation.entry) + ", " + line(deviation.person) + ": " +
+                line(describe(deviation.what, units)) + "\n";
+    }
     for (const Gate& gate : a.gates) {
         text += "\nGate “" + q(word(gate.kind)) + "” is " + (gate.isOpen ? "open" : "locked") + "\n";
         for (const std::size_t i : gate.holding) {
@@ -112,6 +176,9 @@ QString assessmentText(const Facts& facts, const Assessment& a, const Units& uni
     for (const Check& check : a.checks) {
         text += "    " + q(word(check.state)).leftJustified(18) + line(check.title);
         text += check.sentence.empty() ? QString() : ": " + line(check.sentence);
+        for (const Judged& judged : check.judged) {
+            text += besideVerdict(judged);
+        }
         text += check.remedy.empty() ? QString() : " → " + line(check.remedy);
         text += "\n";
     }

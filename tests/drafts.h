@@ -2,6 +2,7 @@
 #pragma once
 /// Entries that every invented record begins with, for the test benches.
 #include <ledger/entries.h>
+#include <vector>
 
 namespace caprail::drafts {
 
@@ -30,6 +31,28 @@ inline LayoutSet threeMains() {
     layout.pickupCap = 2;
     layout.dipstickCap = 1;
     return layout;
+}
+
+/// A length instrument with a limit of error in tenths of a thousandth of an inch; zero: nobody entered it.
+inline InstrumentAdded instrument(const char* name, InstrumentType type, double limitTenths,
+                                  std::optional<std::string> setWith = {}) {
+    InstrumentAdded i;
+    i.instrument = name;
+    i.type = type;
+    if (limitTenths > 0) {
+        i.limitOfError = Entered<Length>{thou(limitTenths / 10), ""};
+    }
+    i.setWith = std::move(setWith);
+    return i;
+}
+
+/// The tools of a bench, each with its limit of error: MIC, BORE (set in MIC), LEAVES, EDGE, DEPTH.
+inline std::vector<InstrumentAdded> tools(double limitTenths = 0.4) {
+    return {instrument("MIC", InstrumentType::micrometer, limitTenths),
+            instrument("BORE", InstrumentType::boreGauge, limitTenths, "MIC"),
+            instrument("LEAVES", InstrumentType::feelerGauge, limitTenths),
+            instrument("EDGE", InstrumentType::straightedge, limitTenths),
+            instrument("DEPTH", InstrumentType::depthGauge, limitTenths)};
 }
 
 } // namespace caprail::drafts

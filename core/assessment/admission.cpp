@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <assessment/admission.h>
+#include <assessment/plausibility.h>
 #include <assessment/rests_on.h>
+#include <assessment/work_order.h>
 #include <base/say.h>
 
 namespace caprail {
@@ -80,7 +82,7 @@ Result<void> mayBeStruck(const Ledger& ledger, std::int64_t target, std::int64_t
 }
 
 Result<void> mayAppend(const Ledger& ledger, const Facts& facts, const Assessment& assessment, std::string_view person,
-                       const Body& body) {
+                       const Body& body, const Units& units) {
     if (std::holds_alternative<Salvaged>(body)) {
         return refuse(Core::say("Such an entry is made by salvaging a damaged record, and in no other way."));
     }
@@ -109,6 +111,12 @@ Result<void> mayAppend(const Ledger& ledger, const Facts& facts, const Assessmen
     if (auto ok = admit(facts, person, body); !ok) {
         return ok;
     }
+    if (auto order = isInOrder(facts, body); !order) {
+        return order;
+    }
+    if (auto sentence = askedBack(facts, body, units)) {
+        return refuse(std::move(*sentence));
+    }
     if (std::holds_alternative<RoundBegun>(body) && !facts.stacksOn().empty()) {
         return refuse(Core::say("The torques are verified with the stacks off: take off the one at %1 first.",
                                 describe(facts.stacksOn().front())));
@@ -121,7 +129,7 @@ Result<void> mayAppend(const Ledger& ledger, const Facts& facts, const Assessmen
         }
         if (!canBeJudgedAgain(facts, *check)) {
             return refuse(Core::say("%1 cannot be judged again from the numbers: %2. Measure it again.", check->title,
-                                    check->staleBecause.what));
+                                    describe(check->staleBecause.cause, units)));
         }
     }
     return {};

@@ -13,9 +13,11 @@ Result<void> makesSense(const Facts&, const Body&);
 
 /// Whether a person may make this entry now: `admit`, and the gates: a trial fit behind its gate, a closing step behind
 /// the closing gate and in its order, nothing but notes, photos and a new build after the sign-off, strikes that leave
-/// every later entry standing. What the window and `caprail append` ask before they store. The one place for such
+/// every later entry standing; the order of the work (work_order.h); and what is plausible (plausibility.h), which a `!`
+/// behind the typed value insists on. What the window and `caprail append` ask before they store. The one place for such
 /// rules: whatever a screen refuses before it stores, this refuses too.
-Result<void> mayAppend(const Ledger&, const Facts&, const Assessment&, std::string_view person, const Body&);
+Result<void> mayAppend(const Ledger&, const Facts&, const Assessment&, std::string_view person, const Body&,
+                       const Units& units = {});
 
 /// Notes, photos and the beginning of a new build: what may follow a sign-off.
 bool isAllowedAfterClosing(const Body&);

@@ -196,6 +196,23 @@ public:
         }
         return all({instrument(e.instrument), lengths({e.value.value}, Core::say("a fit"))});
     }
+    Result<void> operator()(const CrankLaidIn&) const { return layoutKnown(); }
+    Result<void> operator()(const FeelStudyBegun& e) const {
+        if (m_facts.feelStudies.contains(e.study)) {
+            return refuse(Core::say("There is a study %1 already: give this one the next number.", e.study));
+        }
+        if (!m_facts.people.empty() && !m_facts.people.contains(e.whose)) {
+            return refuse(Core::say("This record knows no person “%1”: add them at the engine station first.", e.whose));
+        }
+        return all({words(e.whose, Core::say("whose feel is tried")), words(e.straightedge, Core::say("the straightedge")),
+                    instrument(e.straightedge)});
+    }
+    Result<void> operator()(const FeelAnswer& e) const {
+        if (!m_facts.feelStudies.contains(e.study)) {
+            return refuse(Core::say("There is no study %1 of the feel: begin it first.", e.study));
+        }
+        return lengths({e.height.value}, Core::say("a step"));
+    }
     Result<void> operator()(const PartChanged& e) const {
         if (e.part == Part::nutAndWasher) {
             const auto at = parsePosition(e.place);

@@ -2,14 +2,63 @@
 #include <assessment/facts.h>
 
 #include <algorithm>
-#include <units/format.h>
 #include <base/say.h>
+#include <ledger/band_names.h>
+#include <ledger/typed_values.h>
 
 namespace caprail {
 
 namespace {
 
-const Units unitsOfPhrases; // phrases in facts are in inches; the screens show values from the entries themselves
+/// The newest reading that a band judges; 0: none yet.
+class NewestReading {
+public:
+    explicit NewestReading(const Facts& facts) : m_facts(facts) {}
+
+    [[nodiscard]] std::int64_t of(std::string_view band) const {
+        std::int64_t newest = 0;
+        if (band == bands::residual || band == bands::twist) {
+            take(m_facts.gaps, newest);
+        } else if (band == bands::mainClearance || band == bands::rodClearance) {
+            bearings(band == bands::mainClearance ? JournalKind::main : JournalKind::rod, newest);
+        } else if (band == bands::journalTaper || band == bands::journalOutOfRound) {
+            take(m_facts.journals, newest);
+        } else if (band == bands::pickupClearance) {
+            take(m_facts.pickup, newest);
+        } else {
+            for (const auto& [place, readings] : m_facts.fits) {
+                newest = place.first == band ? std::max(newest, readings.back().entry) : newest;
+            }
+        }
+        return newest;
+    }
+    [[nodiscard]] std::int64_t ofAny() const {
+        std::int64_t newest = 0;
+        take(m_facts.gaps, newest);
+        take(m_facts.journals, newest);
+        take(m_facts.bores, newest);
+        take(m_facts.fits, newest);
+        take(m_facts.pickup, newest);
+        return newest;
+    }
+
+private:
+    template <class Map> static void take(const Map& map, std::int64_t& newest) {
+        for (const auto& [key, readings] : map) {
+            newest = readings.empty() ? newest : std::max(newest, readings.back().entry);
+        }
+    }
+    void bearings(JournalKind kind, std::int64_t& newest) const {
+        const auto takeOf = [&](const auto& map) {
+            for (const auto& [journal, readings] : map) {
+                newest = journal.kind == kind ? std::max(newest, readings.back().entry) : newest;
+            }
+        };
+        takeOf(m_facts.journals);
+        takeOf(m_facts.bores);
+    }
+    const Facts& m_facts;
+};
 
 /// Folds one entry into the facts. Each overload says what one kind of entry changes.
 class Fold {
@@ -22,8 +71,8 @@ public:
         if (auto layout = EngineLayout::from(e)) {
             const bool isNew = m_facts.layout && m_facts.layout->description() != layout->description();
             if (isNew) {
-                changed(Topic::layout, "", Core::say("the engine layout was set anew"));
-                voidRounds(FastenerKind::mainCap, Core::say("the engine layout was set anew"));
+                changed(Topic::layout, {}, LayoutSetAnew{});
+                voidRounds(FastenerKind::mainCap, LayoutSetAnew{});
             }
             m_facts.layout = *layout;
             m_facts.layoutEntry = m_entry.sequence;
@@ -41,13 +90,25 @@ public:
         }
         const auto before = m_facts.bands.find(e.band);
         if (before != m_facts.bands.end() && before->second.band != fact.band) {
-            changed(Topic::band, e.band,
-                    Core::say("the band “%1” was set to %2", e.band, format(*band, unitsOfPhrases)));
+            const Band from = before->second.band;
+            changed(Topic::band, e.band, BandSetTo{e.band, *band});
+            if (const std::int64_t reading = NewestReading(m_facts).of(e.band); reading != 0) {
+                const bool isWider = band->lo() < from.lo() || band->hi() > from.hi();
+                deviates(BandChanged{e.band, from, *band, isWider, reading});
+            }
         }
         m_facts.bands[e.band] = fact;
     }
 
     void operator()(const RulesSet& e) {
+        const bool judgesOtherwise = e.decision != m_facts.rules.decision || e.coverage != m_facts.rules.coverage ||
+                                     e.repeatLimit != m_facts.rules.repeatLimit ||
+                                     e.minimumPasses != m_facts.rules.minimumPasses ||
+                                     e.temperatureSpread != m_facts.rules.temperatureSpread;
+        const std::int64_t reading = judgesOtherwise ? NewestReading(m_facts).ofAny() : 0;
+        if (reading != 0) {
+            deviates(RulesChanged{reading});
+        }
         m_facts.rules = e;
         m_facts.rulesEntry = m_entry.sequence;
     }
@@ -56,15 +117,20 @@ public:
         const std::pair key{e.group, e.ring};
         const auto before = m_facts.groups.find(key);
         if (before != m_facts.groups.end() && !sameValue(before->second.what, e)) {
-            const std::string what = Core::say("what is specified for the %1 fasteners was changed", shown(e.group));
-            changed(Topic::groupValue, std::string(word(e.group)), what);
-            voidRounds(e.group, what);
+            changed(Topic::groupValue, e.group, GroupSetAnew{e.group});
+            voidRounds(e.group, GroupSetAnew{e.group});
         }
         m_facts.groups.insert_or_assign(key, seen(e));
     }
 
     void operator()(const PersonAdded& e) { m_facts.people.insert_or_assign(e.name, e); }
-    void operator()(const InstrumentAdded& e) { m_facts.instruments.insert_or_assign(e.instrument, seen(e)); }
+    void operator()(const InstrumentAdded& e) {
+        auto& statements = m_facts.instruments[e.instrument].statements;
+        if (!statements.empty() && e.corrects && !e.corrects->empty()) {
+            deviates(InstrumentCorrected{e.instrument, *e.corrects});
+        }
+        statements.push_back(seen(e));
+    }
     void operator()(const JournalReading& e) { m_facts.journals[e.journal].push_back(seen(e)); }
     void operator()(const BoreReading& e) { m_facts.bores[e.journal].push_back(seen(e)); }
     void operator()(const ShellMeasured& e) { m_facts.shells[e.shell].push_back(seen(e)); }
@@ -73,7 +139,7 @@ public:
         const auto before = m_facts.shellsFitted.find(e.journal);
         if (before != m_facts.shellsFitted.end() &&
             (before->second.what.upper != e.upper || before->second.what.lower != e.lower)) {
-            changed(Topic::shells, code(e.journal), Core::say("other shells were fitted in %1", describe(e.journal)));
+            changed(Topic::shells, e.journal, OtherShells{e.journal});
         }
         m_facts.shellsFitted.insert_or_assign(e.journal, seen(e));
     }
@@ -81,20 +147,32 @@ public:
     void operator()(const FitReading& e) { m_facts.fits[{e.fit, e.place}].push_back(seen(e)); }
 
     void operator()(const PartChanged& e) {
-        changed(topicOf(e.part), e.place,
-                (e.place.empty() ? Core::say("the %1 was changed", shown(e.part))
-                                 : Core::say("the %1 at %2 was changed", shown(e.part), e.place)) +
-                    (e.what.empty() ? "" : ": " + e.what));
+        About about;
+        if (const auto position = parsePosition(e.place); position && e.part == Part::nutAndWasher) {
+            about = *position;
+        } else if (const auto journal = parseJournal(e.place); journal && e.part == Part::shells) {
+            about = *journal;
+        }
+        changed(topicOf(e.part), about, OtherPart{e.part, e.place, e.what});
+    }
+
+    void operator()(const CrankLaidIn& e) {
+        const bool hasMoved = m_facts.crank && m_facts.crank->what.isIn != e.isIn;
+        m_facts.crank = seen(e);
+        if (hasMoved) {
+            changed(Topic::crankLaid, {}, CrankMoved{e.isIn});
+            voidRounds(FastenerKind::mainCap, CrankMoved{e.isIn});
+        }
     }
 
     void operator()(const FastenerTightened& e) {
         FastenerFact& fact = m_facts.fasteners[e.fastener];
         const bool sameTorque = fact.tightened && fact.tightened->what.torque && e.torque &&
                                 fact.tightened->what.torque->value == e.torque->value;
-        fastenerTurned(e.fastener, Core::say("%1 was tightened", describe(e.fastener)));
+        fastenerTurned(e.fastener, Tightened{e.fastener});
         // Pulling to the same torque again gives the same clamp; another torque gives another bore.
         if (fact.tightened && !sameTorque) {
-            torqueChanged(e.fastener, Core::say("%1 was tightened to another value", describe(e.fastener)));
+            torqueChanged(e.fastener);
         }
         fact.tightened = seen(e);
         fact.isLoose = false;
@@ -102,15 +180,14 @@ public:
     }
 
     void operator()(const FastenerLoosened& e) {
-        fastenerTurned(e.fastener, Core::say("%1 was loosened", describe(e.fastener)));
+        fastenerTurned(e.fastener, Loosened{e.fastener});
         m_facts.fasteners[e.fastener].isLoose = true;
     }
 
     void operator()(const RoundBegun& e) {
         RoundFact round{seen(e), {}, {}};
         if (const auto on = m_facts.stacksOn(); !on.empty()) {
-            round.voidedBy = {m_entry.sequence,
-                              Core::say("the stack at %1 was on when it began", describe(on.front()))};
+            round.voidedBy = {m_entry.sequence, StackWasOn{on.front()}};
         }
         m_facts.rounds.push_back(std::move(round));
     }
@@ -121,11 +198,12 @@ public:
         if (round != m_facts.rounds.end()) {
             round->outcomes.insert_or_assign(e.fastener, seen(e));
         }
-        if (e.outcome == Outcome::moved && e.fastener.kind == FastenerKind::mainCap) {
-            changed(Topic::capMovement, std::to_string(e.fastener.number),
-                    e.angle ? Core::say("%1 moved %2 in verify round %3", describe(e.fastener),
-                                        format(e.angle->value, unitsOfPhrases), e.round)
-                            : Core::say("%1 moved in verify round %2", describe(e.fastener), e.round));
+        if (e.outcome == Outcome::moved && isVerified(e.fastener.kind)) {
+            const MovedInRound cause{e.fastener, e.angle ? std::optional(e.angle->value) : std::nullopt, e.round};
+            if (e.fastener.kind == FastenerKind::mainCap) {
+                changed(Topic::capMovement, bearingOf(e.fastener), cause);
+            }
+            changed(Topic::roundMovement, bearingOf(e.fastener), cause);
         }
         countPull(e.instrument);
     }
@@ -135,10 +213,10 @@ public:
         std::vector<std::int64_t>& standing = standingValues(e.position);
         const auto before = doubledMedian(standing);
         m_facts.gaps[e.position].push_back(seen(e));
-        const std::int64_t value = e.gap.value.value();
+        const std::int64_t value = e.value().value();
         standing.insert(std::ranges::upper_bound(standing, value), value);
         if (before != doubledMedian(standing)) {
-            changed(Topic::gap, code(e.position), Core::say("the gap at %1 was measured again", describe(e.position)));
+            changed(Topic::gap, e.position, GapReadAgain{e.position});
         }
     }
 
@@ -154,7 +232,7 @@ public:
         const Length before = shim->second.thickness();
         shim->second.readings.push_back(seen(e));
         if (shim->second.thickness() != before || shim->second.readings.size() == 1) {
-            changed(Topic::shimThickness, e.shim, Core::say("shim %1 was measured", e.shim));
+            changed(Topic::shimThickness, e.shim, ShimRead{e.shim});
         }
     }
 
@@ -185,8 +263,7 @@ public:
         }
         m_facts.stacks[e.position] = {m_entry.sequence, e.shims.names, true};
         if (!isConfirmed) {
-            changed(Topic::stackAsBuilt, code(e.position),
-                    Core::say("the stack at %1 was built anew", describe(e.position)));
+            changed(Topic::stackAsBuilt, e.position, StackBuiltAnew{e.position});
         }
         stackLaidOn(e.position);
     }
@@ -199,8 +276,7 @@ public:
         if (e.move == StackMove::takenApart) {
             release(e.position);
             m_facts.stacks.erase(stack);
-            changed(Topic::stackAsBuilt, code(e.position),
-                    Core::say("the stack at %1 was taken apart", describe(e.position)));
+            changed(Topic::stackAsBuilt, e.position, StackTakenApart{e.position});
             return;
         }
         stack->second.isOn = e.move == StackMove::putBack;
@@ -210,12 +286,22 @@ public:
     }
 
     void operator()(const RecheckMade& e) { m_facts.rechecks.insert_or_assign(e.position, seen(e)); }
-    void operator()(const JudgedAgain& e) { m_facts.judgedAgain[e.check] = m_entry.sequence; }
+    void operator()(const JudgedAgain& e) {
+        m_facts.judgedAgain[e.check] = m_entry.sequence;
+        deviates(AcceptedAgain{e.check, e.why});
+    }
+
+    void operator()(const FeelStudyBegun& e) { m_facts.feelStudies.insert_or_assign(e.study, FeelStudyFact{seen(e), {}}); }
+    void operator()(const FeelAnswer& e) {
+        if (const auto at = m_facts.feelStudies.find(e.study); at != m_facts.feelStudies.end()) {
+            at->second.answers.push_back(seen(e));
+        }
+    }
 
     void operator()(const GirdleWaySet& e) {
         if (m_facts.girdleWay && kindOf(Body(e)).kind == GirdleWaySet::kind &&
             cellsOf(Body(m_facts.girdleWay->what)) != cellsOf(Body(e))) {
-            changed(Topic::girdleWay, "", Core::say("the girdle was turned another way round"));
+            changed(Topic::girdleWay, {}, GirdleTurnedRound{});
         }
         m_facts.girdleWay = seen(e);
     }
@@ -245,27 +331,12 @@ public:
     /// What was decided about the engine and the shop's things stays; what was measured and done belongs to the build
     /// before, which the ledger keeps.
     void operator()(const BuildBegun& e) {
-        Facts next;
-        next.engine = m_facts.engine;
-        next.layout = m_facts.layout;
-        next.layoutEntry = m_facts.layoutEntry;
-        next.bands = m_facts.bands;
-        next.rules = m_facts.rules;
-        next.rulesEntry = m_facts.rulesEntry;
-        next.groups = m_facts.groups;
-        next.people = m_facts.people;
-        next.instruments = m_facts.instruments;
-        next.wrenchPulls = m_facts.wrenchPulls;
-        next.shells = m_facts.shells;
-        next.shims = m_facts.shims;
-        for (auto& [name, shim] : next.shims) {
+        static_cast<BuildFacts&>(m_facts) = BuildFacts{};
+        for (auto& [name, shim] : m_facts.shims) {
             shim.inStackAt.reset();
         }
-        next.notes = m_facts.notes;
-        next.attachments = m_facts.attachments;
-        next.build = e.build;
-        next.buildEntry = m_entry.sequence;
-        m_facts = std::move(next);
+        m_facts.build = e.build;
+        m_facts.buildEntry = m_entry.sequence;
     }
 
     void operator()(const Struck&) {}
@@ -276,8 +347,17 @@ private:
         return {m_entry.sequence, m_entry.time, m_entry.person, what};
     }
 
-    void changed(Topic topic, const std::string& about, std::string what) {
-        m_facts.changes[{topic, about}] = {m_entry.sequence, std::move(what)};
+    void changed(Topic topic, const About& about, Cause cause) {
+        m_facts.changes[{topic, about}] = {m_entry.sequence, std::move(cause)};
+    }
+
+    void deviates(DeviationKind what) {
+        m_facts.deviations.push_back({m_entry.sequence, m_entry.time, m_entry.person, std::move(what)});
+    }
+
+    /// The bearing that a main-cap or rod fastener clamps.
+    static JournalId bearingOf(FastenerId f) {
+        return {f.kind == FastenerKind::mainCap ? JournalKind::main : JournalKind::rod, f.number};
     }
 
     static bool sameValue(const FastenerGroupSet& a, const FastenerGroupSet& b) {
@@ -292,27 +372,26 @@ private:
     }
 
     /// A main fastener that turns moves its cap; any verified fastener that turns ends the round that trusted it.
-    void fastenerTurned(FastenerId f, const std::string& what) {
+    void fastenerTurned(FastenerId f, const Cause& cause) {
         if (f.kind == FastenerKind::mainCap) {
-            changed(Topic::capMovement, std::to_string(f.number), what);
+            changed(Topic::capMovement, bearingOf(f), cause);
         }
-        voidRounds(f.kind, what);
+        voidRounds(f.kind, cause);
     }
 
-    void torqueChanged(FastenerId f, const std::string& what) {
+    void torqueChanged(FastenerId f) {
         if (isVerified(f.kind)) {
-            changed(f.kind == FastenerKind::mainCap ? Topic::capTorque : Topic::rodTorque, std::to_string(f.number),
-                    what);
+            changed(Topic::torque, bearingOf(f), Tightened{f, true});
         }
     }
 
-    void voidRounds(FastenerKind kind, const std::string& what) {
+    void voidRounds(FastenerKind kind, const Cause& cause) {
         if (!isVerified(kind)) {
             return;
         }
         for (RoundFact& round : m_facts.rounds) {
             if (round.voidedBy.entry == 0) {
-                round.voidedBy = {m_entry.sequence, what};
+                round.voidedBy = {m_entry.sequence, cause};
             }
         }
     }
@@ -329,8 +408,7 @@ private:
         }
         RoundFact& round = m_facts.rounds.back();
         if (round.voidedBy.entry == 0 && !isComplete(round)) {
-            round.voidedBy = {m_entry.sequence,
-                              Core::say("the stack at %1 was laid on before the round was complete", describe(p))};
+            round.voidedBy = {m_entry.sequence, StackLaidOn{p}};
         }
     }
 
@@ -349,7 +427,7 @@ private:
             standing = {felledBy, {}};
             for (const auto& reading : m_facts.gaps[p]) {
                 if (reading.entry > felledBy) {
-                    standing.sorted.push_back(reading.what.gap.value.value());
+                    standing.sorted.push_back(reading.what.value().value());
                 }
             }
             std::ranges::sort(standing.sorted);
@@ -380,6 +458,9 @@ private:
 
 void apply(Facts& facts, const Entry& entry) {
     std::visit(Fold(facts, entry), entry.body);
+    if (isAnyInsistedOn(entry.body)) {
+        facts.deviations.push_back({entry.sequence, entry.time, entry.person, InsistedOn{std::string(kindOf(entry.body).kind)}});
+    }
     facts.lastEntry = entry.sequence;
 }
 

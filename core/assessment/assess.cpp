@@ -19,10 +19,13 @@ Check& Assessing::add(CheckKind kind, Subject subject, const std::string& subjec
     return out.checks.emplace_back(std::move(check));
 }
 
-CheckState Assessing::judged(Length value, double expandedUncertainty, const BandFact& bandFact) const {
-    const DecisionRule rule =
-        facts.rules.decision == DecisionWord::guarded ? DecisionRule::guarded : DecisionRule::simple;
-    switch (judge(value, expandedUncertainty, bandFact.band, rule)) {
+namespace {
+
+CheckState stateOf(const std::optional<Verdict>& verdict) {
+    if (!verdict) {
+        return CheckState::notProven;
+    }
+    switch (*verdict) {
     case Verdict::in:
         return CheckState::good;
     case Verdict::out:
@@ -33,9 +36,66 @@ CheckState Assessing::judged(Length value, double expandedUncertainty, const Ban
     return CheckState::tooCloseToCall;
 }
 
-std::string Assessing::against(Length value, double expandedUncertainty, const BandFact& bandFact) const {
-    return Core::say("%1 ± %2, band %3", format(value, units), formatSpread(expandedUncertainty, units),
-                     format(bandFact.band, units));
+} // namespace
+
+DecisionRule Assessing::rule() const {
+    return facts.rules.decision == DecisionWord::guarded ? DecisionRule::guarded : DecisionRule::simple;
+}
+
+const Judged& Assessing::judge(Check& check, std::string name, Length value, const Uncertainty& uncertainty,
+                               const Band& band) const {
+    Judged judged{std::move(name), value, uncertainty, band, CheckState::notProven, {}, {}};
+    judged.state = stateOf(caprail::judge(value, uncertainty, band, rule()));
+    if (const auto* known = uncertainty.known()) {
+        judged.conformity = conformity(value, known->standard, band);
+    }
+    return check.judged.emplace_back(std::move(judged));
+}
+
+const Judged& Assessing::judge(Check& check, std::string name, Length value, const UncertaintyBudget& budget,
+                               const Band& band) const {
+    judge(check, std::move(name), value, Uncertainty(budget, coverageOf(facts)), band);
+    Judged& judged = check.judged.back();
+    if (const auto expanded = judged.uncertainty.expanded();
+        expanded && rule() == DecisionRule::guarded && !isUpperLimitOnly(band) &&
+        !acceptanceZone(band, *expanded, rule())) {
+        const double halfBand = static_cast<double>((band.hi() - band.lo()).value()) / 2;
+        judged.wouldDo = whatWouldDo(budget, coverageOf(facts), halfBand);
+    }
+    return judged;
+}
+
+void Assessing::settle(Check& check, const std::string& whenOut, const std::string& whenTooClose) const {
+    // The worst of them is the check's; what is out is out, whatever else is not known.
+    constexpr CheckState worstFirst[] = {CheckState::out, CheckState::notProven, CheckState::tooCloseToCall,
+                                         CheckState::good};
+    const Judged* worst = nullptr;
+    for (const CheckState state : worstFirst) {
+        const auto at = std::ranges::find(check.judged, state, &Judged::state);
+        if (worst == nullptr && at != check.judged.end()) {
+            worst = &*at;
+        }
+    }
+    if (worst == nullptr) {
+        return;
+    }
+    check.state = worst->state;
+    if (check.state == CheckState::out) {
+        check.remedy = whenOut;
+    } else if (check.state == CheckState::notProven) {
+        check.remedy = remedyFor(worst->uncertainty.missing().front());
+    } else if (check.state == CheckState::tooCloseToCall) {
+        check.remedy = worst->wouldDo
+                           ? Core::say("No value could pass with these instruments.") + " " + describe(*worst->wouldDo, units)
+                           : whenTooClose;
+    } else {
+        check.remedy.clear();
+    }
+}
+
+std::string Assessing::against(const Judged& judged) const {
+    return Core::say("%1 %2, %3", formatFine(judged.value, units), describe(judged.uncertainty, units),
+                     describeLimits(judged.band, units));
 }
 
 void rest(Check& check, std::int64_t entry) {
@@ -45,6 +105,12 @@ void rest(Check& check, std::int64_t entry) {
 
 const Check* Assessment::find(std::string_view code) const {
     const auto at = std::ranges::find(checks, code, [](const Check& c) { return std::string_view(c.code); });
+    return at == checks.end() ? nullptr : &*at;
+}
+
+const Check* Assessment::find(CheckKind kind, const Subject& subject) const {
+    const auto at =
+        std::ranges::find_if(checks, [&](const Check& c) { return c.kind == kind && c.subject == subject; });
     return at == checks.end() ? nullptr : &*at;
 }
 
@@ -59,8 +125,11 @@ std::size_t Assessment::openAt(Station station) const {
 
 Assessment assess(const Facts& facts, const Units& units) {
     Assessment assessment;
-    const Assessing a{facts, units, assessment, surveyRepeatability(facts)};
+    const Scatters scatters(facts);
+    const Assessing a{facts, units, assessment, scatters};
     bearingChecks(a);
+    formChecks(a);
+    fitChecks(a);
     fastenerChecks(a);
     gapChecks(a);
     stackChecks(a);
@@ -70,6 +139,11 @@ Assessment assess(const Facts& facts, const Units& units) {
     pickupCheck(a);
     verifyRoundCheck(a);
     findingsCheck(a);
+    assessment.weaklyMeasured =
+        static_cast<std::size_t>(std::ranges::count_if(assessment.checks, [](const Check& check) {
+            return std::ranges::any_of(check.judged,
+                                       [](const Judged& j) { return j.conformity && j.conformity->isWeak(); });
+        }));
     makeGates(a);
     makeNextStep(a);
     return assessment;

@@ -14,10 +14,14 @@ struct GapResult {
     std::optional<Length> last;             ///< accepted, else median of whatever stands: what the diagram shows
     double mean = 0, standardDeviation = 0; ///< of the standing readings, nanometres
     Length range;
-    double expandedUncertainty = 0; ///< of the accepted gap, nanometres
-    /// After a fastener of the cap moved: the window that the new gap must lie in (from the last accepted gap before).
+    Uncertainty uncertainty; ///< of the accepted gap
+    /// After a fastener of the cap moved: the window that the new gap must lie in (from the gap accepted just before, wider
+    /// by its U, or by the repeat limit where that is not known).
     std::optional<Band> window;
 };
+
+/// What a stack's residual is known by.
+enum class ResidualBy { arithmetic, bracket, feel };
 
 /// The stack that lies, or lay, at one position.
 struct StackResult {
@@ -26,29 +30,59 @@ struct StackResult {
     Length thickness;
     std::vector<std::string> unmeasured; ///< shims without a micrometer reading
     std::vector<std::string> suspect;    ///< shims that differ from their marking by more than the kit's tolerance
-    std::optional<Length> residual;      ///< gap − thickness; none while the gap is not accepted
-    double expandedUncertainty = 0;      ///< of the residual, nanometres
+    /// Gap − thickness; none while the gap is not accepted.
+    std::optional<Length> residual;
+    Uncertainty uncertainty; ///< of that
+    /// What the verdict is carried by, and the residual by it: whichever way knows it best.
+    ResidualBy carriedBy = ResidualBy::arithmetic;
+    std::optional<Length> carriedResidual;
+    Uncertainty carriedUncertainty;
+    /// By the straightedge alone, where it knows it: the bracket, or the tried feel.
+    std::optional<Length> feltResidual;
+    Uncertainty feltUncertainty;
 };
 
 /// One bearing.
 struct ClearanceResult {
-    std::optional<Length> journalMean, boreMean;
-    std::optional<Length> clearance, smallest, largest;
+    std::optional<Length> journalMean;                                         ///< over all directions
+    std::optional<Length> journalSmallest, journalLargest;                     ///< of its places
+    std::optional<Length> boreMean, boreSmallest, boreLargest;                 ///< as read, none by gauging strip
+    std::vector<std::pair<std::int64_t, Length>> bores;                        ///< as read, by station
+    std::optional<BoreMethod> method;                                          ///< that was used last
+    std::optional<Length> clearance;         ///< mean of the stations, for a glance: never judged
+    std::optional<Length> smallest, largest; ///< the worst places, which are judged
+    Uncertainty uncertaintySmallest, uncertaintyLargest; ///< of these two, each of one station
     Length taper, outOfRound;
-    double expandedUncertainty = 0; ///< nanometres
+    Uncertainty uncertaintyTaper, uncertaintyOutOfRound;
     std::size_t journalReadings = 0, boreReadings = 0;
+    /// The larger of both, or not known.
+    [[nodiscard]] const Uncertainty& uncertainty() const {
+        return !uncertaintySmallest.isKnown() || (uncertaintyLargest.isKnown() &&
+                                                  *uncertaintyLargest.expanded() <= *uncertaintySmallest.expanded())
+                   ? uncertaintySmallest
+                   : uncertaintyLargest;
+    }
+};
+
+/// A fit at one place.
+struct FitResult {
+    Length value; ///< mean of the readings that stand, else of those that stood last
+    std::size_t readings = 0;
+    bool isStanding = false; ///< nothing that it rests on changed since
+    Uncertainty uncertainty;
 };
 
 struct PickupResult {
     std::map<PickupTerm, Length> means; ///< of the terms that have standing readings
     std::optional<Length> clearance;
-    double expandedUncertainty = 0; ///< nanometres
+    Uncertainty uncertainty;
 };
 
-/// Height of the plate over the bearing places after section 7 of the job: all in nanometres, positive = loose.
+/// Height of the plate over the bearing places at the stacks: all in nanometres, positive = loose.
 struct FlushnessResult {
     bool isComplete = false;                          ///< every position has a residual
     std::optional<double> offset, pitch, roll, twist; ///< a term that cannot be told apart is left out
+    Uncertainty uncertaintyTwist;
     std::map<Position, double> localError;
     std::string sentence;
 };
@@ -75,15 +109,18 @@ struct Assessment {
     std::map<Position, GapResult> gaps;
     std::map<Position, StackResult> stacks;
     std::map<JournalId, ClearanceResult> clearances;
+    std::map<FitPlace, FitResult> fits; ///< of each fit that was read
     PickupResult pickup;
     FlushnessResult flushness;
     SurveyResult survey;
     std::vector<std::string> openFindings;
     std::optional<ClosingStep> nextClosingStep; ///< none when all are done
     bool isReadyToSign = false;
+    std::size_t weaklyMeasured = 0; ///< checks with a verdict whose capability is below 1
 
     /// Null when there is no such check.
     [[nodiscard]] const Check* find(std::string_view code) const;
+    [[nodiscard]] const Check* find(CheckKind kind, const Subject& subject = {}) const;
     [[nodiscard]] const Gate& gate(GateKind) const;
     /// Checks worked on at a station that are not good.
     [[nodiscard]] std::size_t openAt(Station) const;

@@ -1,14 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <assessment/bearing_readings.h>
 #include <assessment/budget_of.h>
-#include <assessment/figures.h>
 #include <assessment/rests_on.h>
 #include <assessment/standing.h>
-#include <bearings/clearance.h>
 #include <ledger/band_names.h>
 #include <base/say.h>
 
 namespace caprail {
+
+std::vector<DiameterReading> diametersOf(std::span<const Seen<JournalReading>> journal) {
+    std::vector<DiameterReading> list;
+    for (const auto& reading : journal) {
+        list.push_back({reading.what.station, reading.what.direction, reading.what.diameter.value});
+    }
+    return list;
+}
 
 namespace {
 
@@ -17,14 +24,6 @@ const std::vector<Seen<T>>& readingsOf(const std::map<JournalId, std::vector<See
     static const std::vector<Seen<T>> none;
     const auto at = all.find(j);
     return at == all.end() ? none : at->second;
-}
-
-std::vector<DiameterReading> diametersOf(std::span<const Seen<JournalReading>> journal) {
-    std::vector<DiameterReading> list;
-    for (const auto& reading : journal) {
-        list.push_back({reading.what.station, reading.what.direction, reading.what.diameter.value});
-    }
-    return list;
 }
 
 /// The readings of the way in which the bearing was measured last: bore with shells, bare housing, or strip.
@@ -63,17 +62,113 @@ Result<BearingClearance> clearanceOf(const Facts& facts, JournalId j, std::span<
     return clearanceFromHousing(readings, *upper, *lower, *shape);
 }
 
+/// What the readings come to, as far as there are any. Gives what is still to be read of the journal.
+std::string noteJournal(ClearanceResult& result, std::span<const Seen<JournalReading>> journal) {
+    const auto shape = journalShape(diametersOf(journal));
+    if (!shape) {
+        return {};
+    }
+    result.journalMean = shape->mean;
+    result.journalSmallest = shape->smallest;
+    result.journalLargest = shape->largest;
+    result.taper = shape->taper;
+    result.outOfRound = shape->outOfRound;
+    return shape->missing;
+}
+
+void noteClearance(ClearanceResult& result, const BearingClearance& clearance) {
+    result.clearance = clearance.mean;
+    result.smallest = clearance.smallest;
+    result.largest = clearance.largest;
+    std::vector<Length> bores;
+    for (const StationReading& bore : clearance.bores) {
+        result.bores.emplace_back(bore.station, bore.value);
+        bores.push_back(bore.value);
+    }
+    if (!bores.empty()) {
+        const Summary summary = summarise(bores);
+        result.boreMean = Length(toNearest(summary.mean));
+        result.boreSmallest = summary.smallest;
+        result.boreLargest = summary.largest;
+    }
+}
+
+/// A station at which the journal was read and the bore was not, as what is still to do; empty: none. A place that was not
+/// read may be the worst.
+std::string boreIsMissing(std::span<const Seen<JournalReading>> journal, const BearingClearance& clearance) {
+    for (const auto& reading : journal) {
+        const bool isRead = std::ranges::any_of(
+            clearance.bores, [&](const StationReading& bore) { return bore.station == reading.what.station; });
+        if (!isRead) {
+            return Core::say("Read the bore at station %1 too, as the journal was.", reading.what.station);
+        }
+    }
+    return {};
+}
+
+/// Both worst places against the band.
+void judgeClearance(const Assessing& a, Check& check, JournalId j, ClearanceResult& result, const Band& band) {
+    const bool isOnePlace = *result.smallest == *result.largest;
+    const Judged smallest = a.judge(check, isOnePlace ? "" : Core::say("smallest clearance"), *result.smallest,
+                                    clearanceBudgetOf(a.facts, j, Worst::smallest, a.scatters), band);
+    result.uncertaintySmallest = result.uncertaintyLargest = smallest.uncertainty;
+    check.sentence = Core::say("Clearance %1.", a.against(smallest));
+    if (!isOnePlace) {
+        const Judged largest = a.judge(check, Core::say("largest clearance"), *result.largest,
+                                       clearanceBudgetOf(a.facts, j, Worst::largest, a.scatters), band);
+        result.uncertaintyLargest = largest.uncertainty;
+        check.sentence = Core::say("Clearance from %1 %2 to %3 %4, %5.", formatFine(smallest.value, a.units),
+                                   describe(smallest.uncertainty, a.units), formatFine(largest.value, a.units),
+                                   describe(largest.uncertainty, a.units), describeLimits(band, a.units));
+    }
+    const bool isWide = *result.largest > band.hi();
+    const bool isTight = *result.smallest < band.lo();
+    a.settle(check,
+             isWide && isTight ? Core::say("One place is too wide and one too tight: look at journal and housing.")
+             : isWide          ? Core::say("Too wide: fit a thicker shell, or look at journal and housing.")
+                               : Core::say("Too tight: fit a thinner shell, or look at journal and housing."),
+             Core::say("Read the worst place again: more readings of one place, or a finer gauge, make the uncertainty "
+                       "smaller. They do not excuse a bad place."));
+}
+
+/// Nothing to judge yet: what to measure, or why what was measured fell.
+void sayWhatIsMissing(const Assessing& a, Check& check, JournalId j, std::span<const Seen<JournalReading>> journal,
+                      std::span<const Seen<BoreReading>> bores, bool isStripped) {
+    const auto& allJournal = readingsOf(a.facts.journals, j);
+    const auto& allBores = readingsOf(a.facts.bores, j);
+    check.sentence =
+        journal.empty() ? Core::say("The journal is not measured.") : Core::say("The bore is not measured.");
+    check.remedy = journal.empty() && !isStripped
+                       ? Core::say("Measure the journal at two stations or more, in two directions.")
+                       : Core::say("Measure the bore with the shells in and the cap at full torque.");
+    if (journal.size() < allJournal.size() || bores.size() < allBores.size()) {
+        check.state = CheckState::stale;
+        check.staleBecause =
+            bores.empty() && !allBores.empty() ? boreFelledBy(a.facts, j) : a.facts.changeOf(Topic::crank);
+        check.sentence = describe(check.staleBecause, a.units);
+    }
+}
+
+void applyClearanceStaleness(const Assessing& a, Check& check) {
+    const std::string numbers = check.sentence;
+    applyStaleness(check, a.facts, a.units);
+    if (check.state != CheckState::stale) {
+        return;
+    }
+    check.sentence += " " + Core::say("Now: %1", numbers);
+    check.remedy = isMovedOnly(a.facts, check)
+                       ? Core::say("The fastener had not the clamp that it should when the bore was read: take the cap "
+                                   "off and measure anew, or a person accepts the clearance again with a reason.")
+                   : canBeJudgedAgain(a.facts, check) ? Core::say("Look at the clearance, and judge it again.")
+                                                      : Core::say("Measure it again.");
+}
+
 void clearanceCheck(const Assessing& a, JournalId j, const BandFact& band) {
     const bool isMain = j.kind == JournalKind::main;
     Check& check = a.add(isMain ? CheckKind::mainClearance : CheckKind::rodClearance, j, code(j),
                          Core::say("Bearing clearance at %1", describe(j)), {Station::bearings, code(j)});
-    const auto& allJournal = readingsOf(a.facts.journals, j);
-    const auto& allBores = readingsOf(a.facts.bores, j);
-    const Change journalFelled = a.facts.changeOf(Topic::crank);
-    const Change boreFelled = boreFelledBy(a.facts, j);
     const auto journal = standingJournal(a.facts, j);
     const auto bores = standingBores(a.facts, j);
-
     ClearanceResult& result = a.out.clearances[j];
     result.journalReadings = journal.size();
     result.boreReadings = bores.size();
@@ -83,113 +178,30 @@ void clearanceCheck(const Assessing& a, JournalId j, const BandFact& band) {
     for (const auto& reading : bores) {
         rest(check, reading.entry);
     }
-    std::string incomplete; // two stations and two directions are asked for before a clearance counts
-    if (const auto shape = journalShape(diametersOf(journal))) {
-        incomplete = shape->missing;
-        result.journalMean = shape->mean;
-        result.taper = shape->taper;
-        result.outOfRound = shape->outOfRound;
-    }
-    const bool hasFallen = journal.size() < allJournal.size() || bores.size() < allBores.size();
+    std::string incomplete = noteJournal(result, journal);
     const bool isStripped = !bores.empty() && bores.back().what.method == BoreMethod::strip;
     if (bores.empty() || (journal.empty() && !isStripped)) {
-        check.sentence =
-            journal.empty() ? Core::say("The journal is not measured.") : Core::say("The bore is not measured.");
-        check.remedy = journal.empty() && !isStripped
-                           ? Core::say("Measure the journal at two stations or more, in two directions.")
-                           : Core::say("Measure the bore with the shells in and the cap at full torque.");
-        if (hasFallen) {
-            const Change& cause = bores.empty() && !allBores.empty() ? boreFelled : journalFelled;
-            check.state = CheckState::stale;
-            check.staleBecause = cause;
-            check.sentence = Core::say("Entry %1: %2.", cause.entry, cause.what);
-        }
+        sayWhatIsMissing(a, check, j, journal, bores, isStripped);
         return;
     }
+    result.method = bores.back().what.method;
     const auto clearance = clearanceOf(a.facts, j, journal, bores);
     if (!clearance) {
         check.sentence = Core::say("The clearance cannot be worked out yet.");
         check.remedy = clearance.error().sentence;
         return;
     }
-    result.clearance = clearance->mean;
-    result.smallest = clearance->smallest;
-    result.largest = clearance->largest;
-    if (result.journalMean) {
-        result.boreMean = *result.journalMean + *result.clearance;
+    noteClearance(result, *clearance);
+    judgeClearance(a, check, j, result, band.band);
+    if (incomplete.empty() && !isStripped) {
+        incomplete = boreIsMissing(journal, *clearance);
     }
-    result.expandedUncertainty = expandedBy(a.facts, clearanceBudgetOf(a.facts, j));
-    check.state = a.judged(*result.clearance, result.expandedUncertainty, band);
-    check.sentence = Core::say("Clearance %1.", a.against(*result.clearance, result.expandedUncertainty, band));
-    if (check.state == CheckState::out) {
-        check.remedy = *result.clearance > band.band.hi()
-                           ? Core::say("Too wide: fit a thicker shell, or look at journal and housing.")
-                           : Core::say("Too tight: fit a thinner shell, or look at journal and housing.");
-    } else if (check.state == CheckState::tooCloseToCall) {
-        check.remedy = Core::say("Measure again: more readings, or a finer gauge, make the uncertainty smaller.");
-    }
-    if (!incomplete.empty() && !isStripped) {
+    // Two stations and two directions are asked for before a clearance counts; what is out already is out.
+    if (!incomplete.empty() && !isStripped && check.state != CheckState::out) {
         check.state = CheckState::notDone;
         check.remedy = incomplete;
     }
-    const std::string numbers = check.sentence;
-    applyStaleness(check, a.facts);
-    if (check.state == CheckState::stale) {
-        check.sentence += " " + Core::say("Now: %1", numbers);
-        check.remedy = canBeJudgedAgain(a.facts, check) ? Core::say("Look at the clearance, and judge it again.")
-                                                        : Core::say("Measure it again.");
-    }
-}
-
-void fitCheck(const Assessing& a, const FitPlace& place, const BandFact& band, const std::string& title) {
-    const std::string subject = place.first + ":" + std::to_string(place.second);
-    Check& check = a.add(CheckKind::fit, place, subject, title, {Station::bearings, subject});
-    const auto at = a.facts.fits.find(place);
-    check.remedy = Core::say("Measure it.");
-    if (at == a.facts.fits.end()) {
-        return;
-    }
-    const auto standing = standingFits(a.facts, place);
-    const auto shown = standing.empty() ? std::span<const Seen<FitReading>>(at->second) : standing;
-    for (const auto& reading : shown) {
-        rest(check, reading.entry);
-    }
-    const auto summary = summarise(lengthsOf(shown, [](const auto& r) { return r.value.value; }));
-    const Length mean(toNearest(summary.mean));
-    const double uncertainty = expandedBy(a.facts, fitBudgetOf(a.facts, place));
-    check.state = a.judged(mean, uncertainty, band);
-    check.sentence = a.against(mean, uncertainty, band) + ".";
-    check.remedy = check.isGood() ? ""
-                   : check.state == CheckState::out
-                       ? Core::say("Bring it into its band, and measure again.")
-                       : Core::say("Measure it again: more readings make the uncertainty smaller.");
-    applyStaleness(check, a.facts);
-    if (check.state == CheckState::stale) {
-        check.remedy = canBeJudgedAgain(a.facts, check) ? Core::say("Look at it, and judge it again.")
-                                                        : Core::say("Measure it again.");
-    }
-}
-
-void fitChecks(const Assessing& a) {
-    for (const auto& [name, band] : a.facts.bands) {
-        if (!bands::isFit(name)) {
-            continue;
-        }
-        if (name == bands::rodSideClearance) {
-            for (int number = 1; number <= a.facts.layout->throws(); ++number) {
-                fitCheck(a, {name, number}, band, Core::say("Rod side clearance, throw %1", number));
-            }
-            continue;
-        }
-        // A fit of the shop's own has as many places as were read, and one at least.
-        fitCheck(a, {name, 1}, band,
-                 name == bands::crankEndPlay ? Core::say("Crank end play") : Core::say("Fit: %1", name));
-        for (const auto& [place, readings] : a.facts.fits) {
-            if (place.first == name && place.second != 1) {
-                fitCheck(a, place, band, Core::say("Fit: %1, place %2", name, place.second));
-            }
-        }
-    }
+    applyClearanceStaleness(a, check);
 }
 
 } // namespace
@@ -208,7 +220,6 @@ void bearingChecks(const Assessing& a) {
             clearanceCheck(a, j, *band);
         }
     }
-    fitChecks(a);
 }
 
 } // namespace caprail

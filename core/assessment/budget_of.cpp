@@ -1,192 +1,191 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <assessment/budget_of.h>
-#include <assessment/figures.h>
+#include <assessment/measured_terms.h>
 #include <assessment/standing.h>
-#include <measure/budgets.h>
 #include <base/say.h>
 
 namespace caprail {
 
 namespace {
 
-Coverage coverageOf(const Facts& facts) {
-    return facts.rules.coverage == CoverageWord::two ? Coverage::two : Coverage::student;
+/// Where a single figure stands for a gap: half of what lies between two sums of the usual set.
+constexpr Length usualLeafStep = thou(1);
+/// No leaf of a set is thicker (common practice): a sum that was typed as one number is at least so many leaves.
+constexpr Length thickestLeaf = thou(35);
+
+/// Leaves in the slot: a typed sum names them.
+std::size_t leavesOf(const GapReading& gap) {
+    const auto named = 1 + static_cast<std::size_t>(std::ranges::count(gap.gap.typed, '+'));
+    const auto least = static_cast<std::size_t>(
+        std::max<std::int64_t>(1, (gap.gap.value.value() + thickestLeaf.value() - 1) / thickestLeaf.value()));
+    return std::max(named, least);
 }
 
-Length limitOfError(const Facts& facts, const std::string& instrument) {
-    const auto at = facts.instruments.find(instrument);
-    return at == facts.instruments.end() || !at->second.what.limitOfError ? Length()
-                                                                          : at->second.what.limitOfError->value;
+/// Half of what lies between what goes and what does not; of one figure, half the set's step.
+Length halfWidthOf(const GapReading& gap, const InstrumentAdded* set) {
+    if (gap.doesNotGo) {
+        return Length((gap.doesNotGo->value - gap.gap.value).value() / 2);
+    }
+    const Length step = set != nullptr && set->step ? set->step->value : usualLeafStep;
+    return Length(step.value() / 2);
 }
 
-/// The instrument with the largest limit of error among those that readings name.
-template <class Readings> std::string worstInstrument(const Facts& facts, const Readings& readings) {
-    std::string worst;
-    const std::string* before = nullptr;
-    for (const auto& reading : readings) {
-        if (before != nullptr && *before == reading.what.instrument) {
-            continue; // most were read with the same
+/// The straightedge of a reading: the one that it names, else the worst that was known then.
+struct Straightedge {
+    std::string name;
+    std::optional<Length> limit;
+    bool isWithoutLimit = false;
+
+    void take(const std::string& instrument, const InstrumentAdded* known) {
+        const auto its = known != nullptr && known->limitOfError ? std::optional(known->limitOfError->value) : std::nullopt;
+        const bool isWorse = !isWithoutLimit && (name.empty() || !its || *its > limit.value_or(Length()));
+        if (isWorse) {
+            name = instrument;
+            limit = its;
+            isWithoutLimit = !its;
         }
-        before = &reading.what.instrument;
-        if (worst.empty() || limitOfError(facts, reading.what.instrument) > limitOfError(facts, worst)) {
-            worst = reading.what.instrument;
+    }
+};
+
+Straightedge straightedgeBehind(const Facts& facts, std::span<const Seen<GapReading>> readings) {
+    Straightedge worst;
+    for (const auto& reading : readings) {
+        if (reading.what.straightedge && !reading.what.straightedge->empty()) {
+            worst.take(*reading.what.straightedge, facts.instrumentAt(*reading.what.straightedge, reading.entry));
+            continue;
+        }
+        for (const auto& [name, fact] : facts.instruments) {
+            const InstrumentAdded* known = fact.inForce(reading.entry);
+            if (known != nullptr && known->type == InstrumentType::straightedge) {
+                worst.take(name, known);
+            }
         }
     }
     return worst;
 }
 
-Length straightedgeLimit(const Facts& facts) {
-    Length limit;
-    for (const auto& [name, instrument] : facts.instruments) {
-        if (instrument.what.type == InstrumentType::straightedge) {
-            limit = std::max(limit, limitOfError(facts, name));
+Entered<Length> gapAsTyped(const GapReading& r) {
+    return r.gap;
+}
+
+MeasuredTerm shimTerm(const Facts& facts, const ShimFact& shim, const Scatter& scatter) {
+    MeasuredTerm term = termOf(facts, Core::say("shim %1", shim.added.what.shim), shim.readings,
+                               [](const ShimMeasured& m) { return m.thickness; }, scatter);
+    shareZero(term);
+    return term;
+}
+
+std::vector<MeasuredTerm> shimTerms(const Facts& facts, const std::vector<std::string>& names, double sensitivity,
+                                    const Scatter& scatter) {
+    std::vector<MeasuredTerm> terms;
+    for (const auto& name : names) {
+        if (const auto shim = facts.shims.find(name); shim != facts.shims.end() && !shim->second.readings.empty()) {
+            terms.push_back(shimTerm(facts, shim->second, scatter));
+            terms.back().sensitivity = sensitivity;
         }
     }
-    return limit;
-}
-
-/// A quantity with the scatter of its own readings and the limit of its instrument.
-template <class Readings, class Get>
-MeasuredTerm termOf(const Facts& facts, std::string name, const Readings& readings, Get get) {
-    MeasuredTerm term;
-    term.name = std::move(name);
-    term.instrument = worstInstrument(facts, readings);
-    term.readings = std::max<std::size_t>(1, readings.size());
-    term.limitOfError = limitOfError(facts, term.instrument);
-    const Summary summary = summarise(lengthsOf(readings, get));
-    if (summary.count > 1) {
-        term.repeatability = Pooled{summary.standardDeviation, static_cast<double>(summary.count - 1)};
-    }
-    return term;
-}
-
-/// A shim as the micrometer knows it: half of the micrometer's limit is taken as error anew for each shim, half as its
-/// zero, the same for all that it measured (common practice, no source).
-MeasuredTerm shimTerm(const Facts& facts, const ShimFact& shim) {
-    MeasuredTerm term = termOf(facts, Core::say("shim %1", shim.added.what.shim), shim.readings,
-                               [](const ShimMeasured& m) { return m.thickness.value; });
-    term.limitOfError = Length(term.limitOfError.value() / 2);
-    term.zeroError = term.limitOfError;
-    return term;
-}
-
-/// A budget that could not be made (nothing was measured) is an empty one: no uncertainty is claimed.
-UncertaintyBudget orEmpty(Result<UncertaintyBudget> budget) {
-    return budget ? std::move(*budget) : UncertaintyBudget{};
+    return terms;
 }
 
 } // namespace
 
-std::optional<Pooled> surveyRepeatability(const Facts& facts) {
-    std::vector<Summary> places;
+Coverage coverageOf(const Facts& facts) {
+    return facts.rules.coverage == CoverageWord::two ? Coverage::two : Coverage::student;
+}
+
+Scatter gapScatter(const Facts& facts) {
+    ByPlace<Position> places;
     for (const auto& [position, readings] : facts.gaps) {
-        places.push_back(
-            summarise(lengthsOf(facts.standingGaps(position), [](const GapReading& r) { return r.gap.value; })));
+        for (const auto& reading : facts.standingGaps(position)) {
+            places.add(position, reading.person, reading.what.value());
+        }
     }
-    return pool(places);
+    return places.scatter();
+}
+
+Scatter shimScatter(const Facts& facts) {
+    ByPlace<std::string> places;
+    for (const auto& [name, shim] : facts.shims) {
+        for (const auto& reading : shim.readings) {
+            places.add(name, reading.person, reading.what.thickness.value);
+        }
+    }
+    return places.scatter();
+}
+
+Scatters::Scatters(const Facts& facts)
+    : gaps(gapScatter(facts)), journals(journalScatter(facts)), shims(shimScatter(facts)) {
+    for (const auto& [method, name] : allWords<BoreMethod>()) {
+        bores.emplace(method, boreScatter(facts, method));
+    }
+}
+
+UncertaintyBudget gapBudgetFrom(const Facts& facts, std::span<const Seen<GapReading>> readings,
+                                const Scatter& scatter) {
+    GapMeasurement gap;
+    gap.readings = readings.size();
+    gap.scatter = scatter;
+    gap.people = peopleIn(readings);
+    std::set<Length> figures;
+    for (const auto& reading : readings) {
+        figures.insert(reading.what.value());
+        gap.leaves = std::max(gap.leaves, leavesOf(reading.what));
+        gap.halfWidth = std::max(
+            gap.halfWidth, halfWidthOf(reading.what, facts.instrumentAt(reading.what.instrument, reading.entry)));
+    }
+    gap.figures = std::max<std::size_t>(1, figures.size());
+    const InstrumentsBehind behind = instrumentsBehind(facts, readings, gapAsTyped);
+    gap.leafSet = behind.name;
+    gap.leafLimit = behind.limit;
+    const Straightedge edge = straightedgeBehind(facts, readings);
+    gap.straightedge = edge.name;
+    gap.straightedgeLimit = edge.limit;
+    return orNotKnown(gapBudget(gap));
+}
+
+UncertaintyBudget gapBudgetOf(const Facts& facts, Position p, const Scatters& scatters) {
+    return gapBudgetFrom(facts, facts.standingGaps(p), scatters.gaps);
 }
 
 UncertaintyBudget gapBudgetOf(const Facts& facts, Position p) {
-    return gapBudgetOf(facts, p, surveyRepeatability(facts));
+    return gapBudgetOf(facts, p, Scatters(facts));
 }
 
-UncertaintyBudget gapBudgetOf(const Facts& facts, Position p, const std::optional<Pooled>& repeatability) {
-    const auto standing = facts.standingGaps(p);
-    GapMeasurement gap;
-    gap.readings = standing.size();
-    gap.repeatability = repeatability;
-    gap.feelerLimit = limitOfError(facts, worstInstrument(facts, standing));
-    gap.straightedgeLimit = straightedgeLimit(facts);
-    // A typed sum names its leaves: "22+23+12.5 thou" is three in one slot.
-    if (!standing.empty()) {
-        const std::string& typed = standing.back().what.gap.typed;
-        gap.leaves = 1 + static_cast<std::size_t>(std::ranges::count(typed, '+'));
+UncertaintyBudget residualBudgetOf(const Facts& facts, Position p, const Scatters& scatters) {
+    std::vector<MeasuredTerm> shims;
+    if (const auto stack = facts.stacks.find(p); stack != facts.stacks.end()) {
+        shims = shimTerms(facts, stack->second.shims, 1, scatters.shims);
     }
-    return orEmpty(gapBudget(gap));
+    return residualBudget(gapBudgetOf(facts, p, scatters), orNotKnown(stackBudget(shims)));
 }
 
 UncertaintyBudget residualBudgetOf(const Facts& facts, Position p) {
-    return residualBudgetOf(facts, p, surveyRepeatability(facts));
+    return residualBudgetOf(facts, p, Scatters(facts));
 }
 
-UncertaintyBudget residualBudgetOf(const Facts& facts, Position p, const std::optional<Pooled>& repeatability) {
-    std::vector<MeasuredTerm> shims;
-    if (const auto stack = facts.stacks.find(p); stack != facts.stacks.end()) {
-        for (const auto& name : stack->second.shims) {
-            if (const auto shim = facts.shims.find(name); shim != facts.shims.end() && !shim->second.readings.empty()) {
-                shims.push_back(shimTerm(facts, shim->second));
-            }
-        }
+UncertaintyBudget exchangeBudgetOf(const Facts& facts, const std::vector<std::string>& in,
+                                   const std::vector<std::string>& out, const Scatter& shims) {
+    std::vector<MeasuredTerm> terms = shimTerms(facts, in, 1, shims);
+    for (MeasuredTerm& term : shimTerms(facts, out, -1, shims)) {
+        terms.push_back(std::move(term));
     }
-    return residualBudget(gapBudgetOf(facts, p, repeatability), orEmpty(stackBudget(shims)));
+    return orNotKnown(budgetFor(terms));
 }
 
-double expectedResidualUncertainty(const Facts& facts, Position p) {
+Uncertainty expectedResidualUncertainty(const Facts& facts, Position p, const Scatters& scatters) {
     constexpr std::size_t usualStack = 3;
     if (const auto stack = facts.stacks.find(p); stack != facts.stacks.end() && !stack->second.shims.empty()) {
-        return expandedBy(facts, residualBudgetOf(facts, p));
+        return {residualBudgetOf(facts, p, scatters), coverageOf(facts)};
     }
-    std::vector<MeasuredTerm> shims;
+    std::vector<std::string> usual;
     for (const auto& [name, shim] : facts.shims) {
-        if (!shim.readings.empty() && shims.size() < usualStack) {
-            shims.push_back(shimTerm(facts, shim));
+        if (!shim.readings.empty() && usual.size() < usualStack) {
+            usual.push_back(name);
         }
     }
-    return expandedBy(facts, residualBudget(gapBudgetOf(facts, p), orEmpty(stackBudget(shims))));
-}
-
-UncertaintyBudget clearanceBudgetOf(const Facts& facts, JournalId j) {
-    const auto journal = standingJournal(facts, j);
-    const auto standing = standingBores(facts, j);
-    if (standing.empty()) {
-        return {};
-    }
-    // The way in which it was measured last counts.
-    const BoreMethod method = standing.back().what.method;
-    std::vector<Seen<BoreReading>> bores;
-    std::ranges::copy_if(standing, std::back_inserter(bores),
-                         [&](const auto& reading) { return reading.what.method == method; });
-    const bool isHousing = method == BoreMethod::housing;
-    const MeasuredTerm bore = termOf(facts, isHousing ? Core::say("housing") : Core::say("bore"), bores,
-                                     [](const BoreReading& r) { return r.value.value; });
-    if (method == BoreMethod::strip) {
-        return orEmpty(budgetFor(std::span(&bore, 1)));
-    }
-    std::vector<MeasuredTerm> shells;
-    if (const auto fitted = facts.shellsFitted.find(j); isHousing && fitted != facts.shellsFitted.end()) {
-        for (const std::string& name : {fitted->second.what.upper, fitted->second.what.lower}) {
-            if (const auto shell = facts.shells.find(name); shell != facts.shells.end()) {
-                shells.push_back(termOf(facts, Core::say("shell %1", name), shell->second,
-                                        [](const ShellMeasured& m) { return m.thickness.value; }));
-            }
-        }
-    }
-    return orEmpty(clearanceBudget(
-        bore, termOf(facts, Core::say("journal"), journal, [](const JournalReading& r) { return r.diameter.value; }),
-        shells));
-}
-
-UncertaintyBudget fitBudgetOf(const Facts& facts, const FitPlace& place) {
-    auto readings = standingFits(facts, place);
-    if (const auto at = facts.fits.find(place); readings.empty() && at != facts.fits.end()) {
-        readings = at->second;
-    }
-    const MeasuredTerm term =
-        termOf(facts, Core::say("reading"), readings, [](const FitReading& r) { return r.value.value; });
-    return orEmpty(budgetFor(std::span(&term, 1)));
-}
-
-UncertaintyBudget pickupBudgetOf(const Facts& facts, const PickupReadings& terms) {
-    const auto term = [&](PickupTerm which) {
-        return termOf(facts, shown(which), terms.at(which), [](const PickupReading& r) { return r.value.value; });
-    };
-    return orEmpty(pickupBudget(term(PickupTerm::panDepth), term(PickupTerm::gasket), term(PickupTerm::plate),
-                                term(PickupTerm::pickupDepth)));
-}
-
-double expandedBy(const Facts& facts, const UncertaintyBudget& budget) {
-    return budget.expanded(coverageOf(facts));
+    const auto shims = shimTerms(facts, usual, 1, scatters.shims);
+    return {residualBudget(gapBudgetOf(facts, p, scatters), orNotKnown(stackBudget(shims))), coverageOf(facts)};
 }
 
 } // namespace caprail

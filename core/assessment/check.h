@@ -2,6 +2,7 @@
 #pragma once
 #include <array>
 #include <assessment/facts.h>
+#include <measure/verdict.h>
 #include <string>
 #include <base/say.h>
 #include <vector>
@@ -13,6 +14,8 @@ enum class CheckKind {
     fastenersTightened,
     mainClearance,
     rodClearance,
+    taper,
+    outOfRound,
     fit,
     gap,
     stack,
@@ -25,9 +28,11 @@ enum class CheckKind {
     findings
 };
 template <> struct WordsOf<CheckKind> {
-    static constexpr std::array<Word<CheckKind>, 13> list{{{CheckKind::fastenersTightened, "fasteners"},
+    static constexpr std::array<Word<CheckKind>, 15> list{{{CheckKind::fastenersTightened, "fasteners"},
                                                            {CheckKind::mainClearance, "main-clearance"},
                                                            {CheckKind::rodClearance, "rod-clearance"},
+                                                           {CheckKind::taper, "taper"},
+                                                           {CheckKind::outOfRound, "out-of-round"},
                                                            {CheckKind::fit, "fit"},
                                                            {CheckKind::gap, "gap"},
                                                            {CheckKind::stack, "stack"},
@@ -40,13 +45,16 @@ template <> struct WordsOf<CheckKind> {
                                                            {CheckKind::findings, "findings"}}};
 };
 
-enum class CheckState { notDone, good, out, tooCloseToCall, stale };
+/// Not proven: it was measured, and something is missing without which no verdict can be given (an instrument, its limit
+/// of error, a repeat). It never counts as good.
+enum class CheckState { notDone, good, out, tooCloseToCall, notProven, stale };
 template <> struct WordsOf<CheckState> {
-    static constexpr std::array<Word<CheckState>, 5> list{
+    static constexpr std::array<Word<CheckState>, 6> list{
         {{CheckState::notDone, Core::mark("not done")},
          {CheckState::good, Core::mark("good")},
          {CheckState::out, Core::mark("out")},
          {CheckState::tooCloseToCall, Core::mark("too close to call")},
+         {CheckState::notProven, Core::mark("not proven")},
          {CheckState::stale, Core::mark("stale")}}};
 };
 
@@ -73,6 +81,17 @@ struct Place {
 /// What a check is about.
 using Subject = std::variant<std::monostate, Position, JournalId, FastenerKind, FitPlace, TrialPlace>;
 
+/// One value held against one band.
+struct Judged {
+    std::string name; ///< "smallest clearance"; empty where a check judges one value
+    Length value;
+    Uncertainty uncertainty;
+    Band band; ///< may be an upper limit only: see `atMost`
+    CheckState state = CheckState::notProven;
+    std::optional<Conformity> conformity; ///< beside each verdict; none while nothing is proven
+    std::optional<WouldDo> wouldDo;       ///< where no value could pass: what would change that
+};
+
 struct Check {
     CheckKind kind = CheckKind::gap;
     Subject subject;
@@ -84,6 +103,7 @@ struct Check {
     std::vector<std::int64_t> restsOn; ///< the entries that it was made from
     std::int64_t madeAt = 0;           ///< the newest of them; 0: none
     Change staleBecause;               ///< what made it stale; entry 0: it is not
+    std::vector<Judged> judged;        ///< the values that it was decided by; empty: by no number
     Place place;
 
     [[nodiscard]] bool isGood() const { return state == CheckState::good; }

@@ -3,7 +3,7 @@
 /// The makers of checks, one per kind of work, in the order in which a job is done. Private to this folder: the way in
 /// is assess().
 #include <assessment/assessment.h>
-#include <measure/statistics.h>
+#include <assessment/budget_of.h>
 
 namespace caprail {
 
@@ -12,16 +12,23 @@ struct Assessing {
     const Facts& facts;
     const Units& units;
     Assessment& out;
-    std::optional<Pooled> repeatability; ///< of the survey
+    const Scatters& scatters;
 
     /// Adds a check that is not done yet; `subjectCode` is the second half of its code (empty: none).
     Check& add(CheckKind kind, Subject subject, const std::string& subjectCode, std::string title, Place place) const;
     /// Band of this name, or null.
     [[nodiscard]] const BandFact* band(std::string_view name) const { return facts.bandNamed(name); }
-    /// The verdict of a value ± U against a band, by the record's decision rule.
-    [[nodiscard]] CheckState judged(Length value, double expandedUncertainty, const BandFact& band) const;
-    /// "0.0024 in ± 0.00012 in, band 0.0020 to 0.0027 in"
-    [[nodiscard]] std::string against(Length value, double expandedUncertainty, const BandFact& band) const;
+    /// Holds a value with what its budget comes to against a band, by the record's rules, and notes it in the check.
+    const Judged& judge(Check&, std::string name, Length value, const UncertaintyBudget&, const Band&) const;
+    /// The same for an uncertainty that was worked out another way; then what would do is not known.
+    const Judged& judge(Check&, std::string name, Length value, const Uncertainty&, const Band&) const;
+    /// Gives the check the worst of the states of what was judged; what is missing, or what would do, as its remedy.
+    /// `whenOut` and `whenTooClose` are the remedies for these.
+    void settle(Check&, const std::string& whenOut, const std::string& whenTooClose) const;
+    /// "0.00240 in ± 0.00012 in, band 0.0020 to 0.0027 in"
+    [[nodiscard]] std::string against(const Judged&) const;
+    /// The decision rule and the coverage of this record.
+    [[nodiscard]] DecisionRule rule() const;
 };
 
 /// Notes the entry as one that the check was made from.
@@ -32,6 +39,8 @@ void fastenerChecks(const Assessing&);
 void gapChecks(const Assessing&);
 void stackChecks(const Assessing&);
 void recheckChecks(const Assessing&);
+void formChecks(const Assessing&);
+void fitChecks(const Assessing&);
 void flushnessCheck(const Assessing&);
 void trialFitChecks(const Assessing&);
 void pickupCheck(const Assessing&);

@@ -7,40 +7,17 @@
 
 namespace caprail {
 
-Topic topicOf(Part part) {
-    switch (part) {
-    case Part::nutAndWasher:
-        return Topic::nutAndWasher;
-    case Part::panRail:
-        return Topic::panRail;
-    case Part::shells:
-        return Topic::shells;
-    case Part::crank:
-        return Topic::crank;
-    case Part::pan:
-        return Topic::pan;
-    case Part::gasket:
-        return Topic::gasket;
-    case Part::plate:
-        return Topic::plate;
-    case Part::pickup:
-        break;
-    }
-    return Topic::pickup;
+const InstrumentAdded* InstrumentFact::inForce(std::int64_t entry) const {
+    const auto counts = [&](const Seen<InstrumentAdded>& s) {
+        return s.entry <= entry || (s.what.corrects && !s.what.corrects->empty());
+    };
+    const auto at = std::ranges::find_if(statements.rbegin(), statements.rend(), counts);
+    return at == statements.rend() ? nullptr : &at->what;
 }
 
-Part partOf(PickupTerm term) {
-    switch (term) {
-    case PickupTerm::panDepth:
-        return Part::pan;
-    case PickupTerm::gasket:
-        return Part::gasket;
-    case PickupTerm::plate:
-        return Part::plate;
-    case PickupTerm::pickupDepth:
-        break;
-    }
-    return Part::pickup;
+const InstrumentAdded* Facts::instrumentAt(const std::string& name, std::int64_t entry) const {
+    const auto at = instruments.find(name);
+    return at == instruments.end() ? nullptr : at->second.inForce(entry);
 }
 
 std::optional<Length> ShimFact::measured() const {
@@ -73,7 +50,7 @@ std::int64_t RoundFact::lastEntry() const {
                            [](std::int64_t n, const auto& o) { return std::max(n, o.second.entry); });
 }
 
-Change Facts::changeOf(Topic topic, const std::string& about) const {
+Change Facts::changeOf(Topic topic, const About& about) const {
     const auto at = changes.find({topic, about});
     return at == changes.end() ? Change{} : at->second;
 }
@@ -102,8 +79,9 @@ std::vector<Position> Facts::stacksOn() const {
 }
 
 Change Facts::gapFelledBy(Position p) const {
-    Change last = changeOf(Topic::capMovement, std::to_string(p.cap));
-    for (const Change& other : {changeOf(Topic::nutAndWasher, code(p)), changeOf(Topic::panRail)}) {
+    Change last = changeOf(Topic::capMovement, JournalId{JournalKind::main, p.cap});
+    for (const Change& other :
+         {changeOf(Topic::nutAndWasher, p), changeOf(Topic::panRail), changeOf(Topic::crankLaid)}) {
         last = other.entry > last.entry ? other : last;
     }
     return last;

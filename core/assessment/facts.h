@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
+#include <assessment/change.h>
 #include <ledger/ledger.h>
 #include <map>
 #include <set>
@@ -14,46 +15,6 @@ template <class T> struct Seen {
     UtcTime time;
     std::string person;
     T what;
-};
-
-/// The things that change and that checks rest on. What each is about is the subject of its key.
-enum class Topic {
-    capMovement,   ///< a main fastener of this cap was tightened, loosened, or moved in a verify round (cap)
-    nutAndWasher,  ///< (position)
-    panRail,       ///< (nothing)
-    gap,           ///< the accepted gap took another value (position)
-    shimThickness, ///< the measured thickness of a shim (shim)
-    band,          ///< a band was set to other values (band name)
-    stackAsBuilt,  ///< which shims lie at a position (position)
-    girdleWay,     ///< which way round and up the girdle goes (nothing)
-    capTorque,     ///< the torque of this cap is another value than before (cap)
-    rodTorque,     ///< the torque of this rod is another value than before (rod)
-    shells,        ///< (journal)
-    crank,         ///< (nothing)
-    pan,
-    gasket,
-    plate,
-    pickup,
-    groupValue, ///< what is specified for a fastener group (group)
-    layout,     ///< the plan coordinates of the places (nothing)
-};
-
-/// What changes when a part is exchanged or worked on.
-Topic topicOf(Part);
-/// The part that a term of the pickup depth is measured on: another one makes its readings fall.
-Part partOf(PickupTerm);
-
-struct TopicKey {
-    Topic topic = Topic::crank;
-    std::string about; ///< a code: "3R", "3", "main-3", "S014", or empty
-    friend auto operator<=>(const TopicKey&, const TopicKey&) = default;
-};
-
-/// What changed a topic last: the entry, and a phrase for it ("main 3 right moved 4.0° in verify round 1").
-struct Change {
-    std::int64_t entry = 0; ///< 0: it never changed
-    std::string what;
-    friend bool operator==(const Change&, const Change&) = default;
 };
 
 struct BandFact {
@@ -106,6 +67,21 @@ struct StandingGaps {
     std::vector<std::int64_t> sorted;
 };
 
+/// All that was ever said of one instrument, in order.
+struct InstrumentFact {
+    std::vector<Seen<InstrumentAdded>> statements; ///< one at least
+    /// As it is known now.
+    [[nodiscard]] const InstrumentAdded& latest() const { return statements.back().what; }
+    /// As it was known when an entry was made: a later statement does not count for it, unless it says what it corrects.
+    /// Null: nothing was known of it then.
+    [[nodiscard]] const InstrumentAdded* inForce(std::int64_t entry) const;
+};
+
+struct FeelStudyFact {
+    Seen<FeelStudyBegun> begun;
+    std::vector<Seen<FeelAnswer>> answers;
+};
+
 struct FindingFact {
     Seen<FindingOpened> opened;
     std::optional<Seen<FindingSettled>> settled;
@@ -123,9 +99,8 @@ struct NeverValid {
 using FitPlace = std::pair<std::string, std::int64_t>; ///< band name and which one
 using TrialPlace = std::pair<TrialItem, std::int64_t>; ///< item and throw (0: none)
 
-/// The present state of one record: what its live entries say, folded in order. Struck entries leave no trace here.
-/// Everything is a plain value; what is made of it is in assessment.h.
-struct Facts {
+/// What was decided about the engine, and the shop's things: it stays when a new build begins.
+struct KeptFacts {
     std::optional<Seen<EngineDescribed>> engine;
     std::optional<EngineLayout> layout;
     std::int64_t layoutEntry = 0;
@@ -135,21 +110,34 @@ struct Facts {
     std::map<std::pair<FastenerKind, std::optional<Ring>>, Seen<FastenerGroupSet>> groups;
 
     std::map<std::string, PersonAdded, std::less<>> people;
-    std::map<std::string, Seen<InstrumentAdded>, std::less<>> instruments;
+    std::map<std::string, InstrumentFact, std::less<>> instruments;
     std::map<std::string, std::int64_t, std::less<>> wrenchPulls; ///< pulls in this record, by instrument
+    std::map<std::int64_t, FeelStudyFact> feelStudies;            ///< by number
 
+    std::map<std::string, std::vector<Seen<ShellMeasured>>, std::less<>> shells;
+    std::map<std::string, ShimFact, std::less<>> shims; ///< a new build finds them all out of their stacks
+
+    std::vector<Seen<NoteAdded>> notes;
+    std::vector<Seen<AttachmentAdded>> attachments;
+
+    std::int64_t build = 1;
+    std::int64_t buildEntry = 0; ///< the entry that began this build; 0: the first
+    std::int64_t lastEntry = 0;
+};
+
+/// What was measured and done in this build: it begins empty with each.
+struct BuildFacts {
     std::map<JournalId, std::vector<Seen<JournalReading>>> journals;
     std::map<JournalId, std::vector<Seen<BoreReading>>> bores;
-    std::map<std::string, std::vector<Seen<ShellMeasured>>, std::less<>> shells;
     std::map<JournalId, Seen<ShellsFitted>> shellsFitted;
     std::map<FitPlace, std::vector<Seen<FitReading>>> fits;
+    std::optional<Seen<CrankLaidIn>> crank; ///< the last that was said of it
 
     std::map<FastenerId, FastenerFact> fasteners;
     std::vector<RoundFact> rounds;
 
     std::map<Position, std::vector<Seen<GapReading>>> gaps;
     std::map<Position, StandingGaps> sortedGaps; ///< of `gaps`, as of the last reading there
-    std::map<std::string, ShimFact, std::less<>> shims;
     std::map<Position, std::vector<std::string>> pins;
     std::map<Position, StackFact> stacks;
     std::map<Position, Seen<RecheckMade>> rechecks;
@@ -159,8 +147,6 @@ struct Facts {
     std::map<PickupTerm, std::vector<Seen<PickupReading>>> pickup;
 
     std::map<std::string, FindingFact, std::less<>> findings;
-    std::vector<Seen<NoteAdded>> notes;
-    std::vector<Seen<AttachmentAdded>> attachments;
 
     std::map<ClosingStep, Seen<ClosingStepDone>> closing;
     std::optional<Seen<SignedOff>> signedOff;
@@ -168,15 +154,20 @@ struct Facts {
 
     std::map<std::string, std::int64_t, std::less<>> judgedAgain; ///< check code → entry
     std::map<TopicKey, Change> changes;
+    std::vector<Deviation> deviations; ///< in the order in which they were made
+};
 
-    std::int64_t build = 1;
-    std::int64_t buildEntry = 0; ///< the entry that began this build; 0: the first
-    std::int64_t lastEntry = 0;
-
-    [[nodiscard]] Change changeOf(Topic topic, const std::string& about = {}) const;
+/// The present state of one record: what its live entries say, folded in order. Struck entries leave no trace here.
+/// Everything is a plain value; what is made of it is in assessment.h. It has no members of its own, so that each is
+/// either kept over builds or not: there is no third, and nothing to copy by hand.
+struct Facts : KeptFacts, BuildFacts {
+    [[nodiscard]] Change changeOf(Topic topic, const About& about = {}) const;
     [[nodiscard]] const BandFact* bandNamed(std::string_view name) const;
     /// The group that specifies this fastener (a ring's own group before the common one); null: none was set.
     [[nodiscard]] const Seen<FastenerGroupSet>* groupOf(FastenerId) const;
+    [[nodiscard]] bool isCrankIn() const { return crank && crank->what.isIn; }
+    /// What was known of an instrument when an entry was made; null: nothing, or it is not named.
+    [[nodiscard]] const InstrumentAdded* instrumentAt(const std::string& name, std::int64_t entry) const;
     [[nodiscard]] bool isClosed() const { return signedOff.has_value(); }
     /// Positions whose stack lies on the cap now.
     [[nodiscard]] std::vector<Position> stacksOn() const;
@@ -185,6 +176,8 @@ struct Facts {
     /// The last thing that made the gap readings of a position fall.
     [[nodiscard]] Change gapFelledBy(Position) const;
 };
+
+static_assert(sizeof(Facts) == sizeof(KeptFacts) + sizeof(BuildFacts), "a member of Facts belongs to one of its bases");
 
 /// Adds one live entry. `Struck` entries are not for here: striking means folding again without the struck entry.
 void apply(Facts&, const Entry&);

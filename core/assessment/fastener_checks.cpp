@@ -2,33 +2,12 @@
 #include <algorithm>
 #include <assessment/checks.h>
 #include <assessment/rests_on.h>
-#include <cmath>
+#include <assessment/work_order.h>
 #include <base/say.h>
 
 namespace caprail {
 
 namespace {
-
-/// A click wrench repeats within a few per cent; a recorded value further off than this is not the specified one
-/// (ISO 6789: ±4 % of reading, from memory).
-constexpr double torqueTolerance = 0.04;
-
-bool isAtSpecified(const FastenerTightened& tightened, const FastenerGroupSet& group) {
-    if (group.method == TighteningMethod::stretch) {
-        return tightened.stretch && group.stretch &&
-               (tightened.stretch->value - group.stretch->value).magnitude() <= thou(0.3);
-    }
-    if (!tightened.torque || !group.torque) {
-        return false;
-    }
-    const double specified = inNewtonMetres(group.torque->value);
-    const bool torqueFits =
-        std::abs(inNewtonMetres(tightened.torque->value) - specified) <= torqueTolerance * specified;
-    const bool angleFits = group.method != TighteningMethod::torqueAndAngle ||
-                           (tightened.angle && group.angle &&
-                            std::abs(inDegrees(tightened.angle->value) - inDegrees(group.angle->value)) <= 5.0);
-    return torqueFits && angleFits;
-}
 
 void groupCheck(const Assessing& a, FastenerKind kind, const std::vector<FastenerId>& members) {
     const std::string name(word(kind));
@@ -53,7 +32,7 @@ void groupCheck(const Assessing& a, FastenerKind kind, const std::vector<Fastene
         }
         rest(check, at->second.tightened->entry);
         ++done;
-        if (!isAtSpecified(at->second.tightened->what, group->what)) {
+        if (!isTightAsSpecified(a.facts, f)) {
             wrong.push_back(f);
         }
     }
@@ -80,7 +59,7 @@ void groupCheck(const Assessing& a, FastenerKind kind, const std::vector<Fastene
     // The oldest counts here: a group is as fresh as its stalest fastener.
     if (!check.restsOn.empty()) {
         check.madeAt = *std::ranges::min_element(check.restsOn);
-        applyStaleness(check, a.facts);
+        applyStaleness(check, a.facts, a.units);
         if (check.state == CheckState::stale) {
             check.remedy = Core::say("Tighten the group to the value that is specified now.");
         }
@@ -133,7 +112,7 @@ void verifyRoundCheck(const Assessing& a) {
         check.state = CheckState::stale;
         check.staleBecause = round.voidedBy;
         check.sentence = Core::say("Entry %1: %2; round %3 no longer counts.", round.voidedBy.entry,
-                                   round.voidedBy.what, round.begun.what.round);
+                                   describe(round.voidedBy.cause, a.units), round.begun.what.round);
         check.remedy = Core::say("With the stacks off, make a new round over every fastener.");
     } else if (round.anyMoved()) {
         const auto moved =
@@ -154,7 +133,7 @@ void verifyRoundCheck(const Assessing& a) {
         check.place.subject = code(*missing);
     } else if (trialFit > round.begun.entry) {
         check.state = CheckState::stale;
-        check.staleBecause = {trialFit, Core::say("the girdle was trial-fitted after the round began")};
+        check.staleBecause = {trialFit, GirdleTriedAfter{}};
         check.sentence = Core::say("%1 is older than the last trial fit (entry %2).", name, trialFit);
         check.remedy = Core::say("Take the stacks off and make a new round: nothing can be checked after closing.");
     } else {

@@ -12,7 +12,14 @@ namespace caprail {
 
 namespace {
 
-constexpr std::size_t readingsNeeded = 2;
+/// The stack-up of the terms that have readings enough.
+Result<PickupClearance> stackUpOf(const std::map<PickupTerm, std::vector<Seen<PickupReading>>>& terms) {
+    const auto lengths = [&](PickupTerm term) {
+        return lengthsOf(terms.at(term), [](const PickupReading& r) { return r.value.value; });
+    };
+    return pickupClearance({lengths(PickupTerm::panDepth), lengths(PickupTerm::gasket), lengths(PickupTerm::plate),
+                            lengths(PickupTerm::pickupDepth)});
+}
 
 } // namespace
 
@@ -32,7 +39,7 @@ void pickupCheck(const Assessing& a) {
         const auto& list = standing[term] = standingPickup(a.facts, term);
         if (all != a.facts.pickup.end()) {
             const bool hasFallen = list.size() < all->second.size();
-            felled = hasFallen && list.size() < readingsNeeded && change.entry > felled.entry ? change : felled;
+            felled = hasFallen && list.size() < pickupReadingsNeeded && change.entry > felled.entry ? change : felled;
         }
         for (const auto& reading : list) {
             rest(check, reading.entry);
@@ -41,17 +48,15 @@ void pickupCheck(const Assessing& a) {
             a.out.pickup.means[term] =
                 Length(toNearest(summarise(lengthsOf(list, [](const auto& r) { return r.value.value; })).mean));
         }
-        if (list.size() < readingsNeeded && missing.empty()) {
+        if (list.size() < pickupReadingsNeeded && missing.empty()) {
             missingWord = name;
             missing = list.empty() ? Core::say("Measure the %1, twice.", shown(term))
                                    : Core::say("Measure the %1 once more.", shown(term));
         }
     }
-    if (a.out.pickup.means.size() == standing.size()) {
-        const auto& m = a.out.pickup.means;
-        a.out.pickup.clearance = m.at(PickupTerm::panDepth) + m.at(PickupTerm::gasket) + m.at(PickupTerm::plate) -
-                                 m.at(PickupTerm::pickupDepth);
-        a.out.pickup.expandedUncertainty = expandedBy(a.facts, pickupBudgetOf(a.facts, standing));
+    const auto stackUp = stackUpOf(standing);
+    if (stackUp) {
+        a.out.pickup.clearance = stackUp->clearance;
     }
     if (!missing.empty()) {
         check.remedy = missing;
@@ -59,17 +64,22 @@ void pickupCheck(const Assessing& a) {
         if (felled.entry != 0) {
             check.state = CheckState::stale;
             check.staleBecause = felled;
-            check.sentence = Core::say("Entry %1: %2.", felled.entry, felled.what);
+            check.sentence = describe(felled, a.units);
         }
         return;
     }
-    const Length clearance = *a.out.pickup.clearance;
-    check.state = a.judged(clearance, a.out.pickup.expandedUncertainty, *band);
-    check.sentence = a.against(clearance, a.out.pickup.expandedUncertainty, *band) + ".";
-    if (!check.isGood()) {
-        check.remedy = pickupAdvice(clearance, band->band, a.units);
+    if (!stackUp) {
+        check.sentence = stackUp.error().sentence;
+        check.remedy = Core::say("Strike the reading that cannot be, and measure that term again.");
+        return;
     }
-    applyStaleness(check, a.facts);
+    const Length clearance = *a.out.pickup.clearance;
+    const Judged& judged = a.judge(check, "", clearance, pickupBudgetOf(a.facts, standing), band->band);
+    a.out.pickup.uncertainty = judged.uncertainty;
+    check.sentence = a.against(judged) + ".";
+    const std::string advice = pickupAdvice(clearance, band->band, a.units);
+    a.settle(check, advice, advice);
+    applyStaleness(check, a.facts, a.units);
     if (check.state == CheckState::stale) {
         check.remedy = Core::say("Look at the clearance, and judge it again.");
     }

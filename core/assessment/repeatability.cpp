@@ -34,7 +34,7 @@ private:
 
     void read(const std::string& person, const GapReading& r) {
         add(MeasuredQuantity::gap, person, r.instrument, code(r.position), m_facts.gapFelledBy(r.position).entry,
-            r.gap.value);
+            r.value());
     }
     void read(const std::string& person, const JournalReading& r) {
         add(MeasuredQuantity::journal, person, r.instrument,

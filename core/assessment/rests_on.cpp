@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <assessment/rests_on.h>
 
-#include <algorithm>
+#include <array>
 #include <ledger/band_names.h>
 #include <base/say.h>
 
@@ -14,33 +14,59 @@ using enum Topic;
 // What rests on what. Read a row as: this check is stale once any of these changed after it was made.
 // A stack carries the arithmetic (gap, thickness, band); the straightedge on it feels only the stack itself and what
 // lies under it, so a shim measured anew leaves the recheck standing.
-constexpr Topic gapRests[] = {capMovement, nutAndWasher, panRail};
-constexpr Topic stackRests[] = {gap, capMovement, nutAndWasher, panRail, shimThickness, band};
-constexpr Topic recheckRests[] = {stackAsBuilt, capMovement, nutAndWasher, panRail};
-constexpr Topic flushnessRests[] = {layout, band};
-constexpr Topic mainClearanceRests[] = {capTorque, groupValue, shells, crank, band};
-constexpr Topic rodClearanceRests[] = {rodTorque, groupValue, shells, crank, band};
-constexpr Topic fitRests[] = {crank, band};
+constexpr Topic gapRests[] = {capMovement, nutAndWasher, panRail, crankLaid};
+constexpr Topic stackRests[] = {gap, capMovement, nutAndWasher, panRail, crankLaid, shimThickness, band};
+constexpr Topic recheckRests[] = {stackAsBuilt, capMovement, nutAndWasher, panRail, crankLaid};
+constexpr Topic flushnessRests[] = {layout, band}; // and on every stack: see flushness_check.cpp
+constexpr Topic clearanceRests[] = {torque, roundMovement, groupValue, shells, crank, band};
+constexpr Topic formRests[] = {crank, band};
+constexpr Topic fitRests[] = {crank, crankLaid, band};
 constexpr Topic girdleWayRests[] = {plate};
-constexpr Topic trialFitRests[] = {stackAsBuilt, capMovement, nutAndWasher, panRail, girdleWay, plate, crank, pickup};
+constexpr Topic trialFitRests[] = {stackAsBuilt, capMovement, nutAndWasher, panRail,
+                                   crankLaid,    girdleWay,   plate,        crank,   pickup}; // of every position
 constexpr Topic pickupRests[] = {pan, gasket, plate, pickup, band};
 constexpr Topic fastenersRests[] = {groupValue};
 
-constexpr RestsOnRow table[] = {
-    {CheckKind::fastenersTightened, fastenersRests},
-    {CheckKind::mainClearance, mainClearanceRests},
-    {CheckKind::rodClearance, rodClearanceRests},
-    {CheckKind::fit, fitRests},
-    {CheckKind::gap, gapRests},
-    {CheckKind::stack, stackRests},
-    {CheckKind::recheck, recheckRests},
-    {CheckKind::flushness, flushnessRests}, // and on every stack: see flushness in girdle_checks.cpp
-    {CheckKind::girdleWay, girdleWayRests},
-    {CheckKind::trialFit, trialFitRests}, // of every position
-    {CheckKind::pickup, pickupRests},
-    {CheckKind::verifyRound, {}}, // on its fasteners and the stacks being off: RoundFact::voidedBy
-    {CheckKind::findings, {}},
-};
+constexpr std::span<const Topic> topicsOf(CheckKind kind) {
+    switch (kind) {
+    case CheckKind::fastenersTightened:
+        return fastenersRests;
+    case CheckKind::mainClearance:
+    case CheckKind::rodClearance:
+        return clearanceRests;
+    case CheckKind::taper:
+    case CheckKind::outOfRound:
+        return formRests;
+    case CheckKind::fit:
+        return fitRests;
+    case CheckKind::gap:
+        return gapRests;
+    case CheckKind::stack:
+        return stackRests;
+    case CheckKind::recheck:
+        return recheckRests;
+    case CheckKind::flushness:
+        return flushnessRests;
+    case CheckKind::girdleWay:
+        return girdleWayRests;
+    case CheckKind::trialFit:
+        return trialFitRests;
+    case CheckKind::pickup:
+        return pickupRests;
+    case CheckKind::verifyRound: // on its fasteners and the stacks being off: RoundFact::voidedBy
+    case CheckKind::findings:
+        break;
+    }
+    return {};
+}
+
+constexpr auto table = [] {
+    std::array<RestsOnRow, WordsOf<CheckKind>::list.size()> rows{};
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        rows[i] = {WordsOf<CheckKind>::list[i].value, topicsOf(WordsOf<CheckKind>::list[i].value)};
+    }
+    return rows;
+}();
 
 std::string bandOf(const Check& check) {
     switch (check.kind) {
@@ -54,6 +80,10 @@ std::string bandOf(const Check& check) {
         return std::string(bands::rodClearance);
     case CheckKind::pickup:
         return std::string(bands::pickupClearance);
+    case CheckKind::taper:
+        return std::string(bands::journalTaper);
+    case CheckKind::outOfRound:
+        return std::string(bands::journalOutOfRound);
     case CheckKind::fit:
         return std::get<FitPlace>(check.subject).first;
     default:
@@ -61,35 +91,39 @@ std::string bandOf(const Check& check) {
     }
 }
 
-std::string groupOf(const Check& check) {
+FastenerKind groupOf(const Check& check) {
     if (const auto* kind = std::get_if<FastenerKind>(&check.subject)) {
-        return std::string(word(*kind));
+        return *kind;
     }
-    return std::string(word(check.kind == CheckKind::rodClearance ? FastenerKind::rod : FastenerKind::mainCap));
+    return check.kind == CheckKind::rodClearance ? FastenerKind::rod : FastenerKind::mainCap;
+}
+
+/// A fit that is read with the crank in.
+bool isReadOnTheCrank(const Check& check) {
+    const auto* fit = std::get_if<FitPlace>(&check.subject);
+    return fit == nullptr || fit->first == bands::crankEndPlay || fit->first == bands::rodSideClearance;
 }
 
 /// What a topic is about, for one check: the cap of its position, the shims of its stack, every position of a trial
 /// fit.
-std::vector<std::string> abouts(Topic topic, const Check& check, const Facts& facts) {
+std::vector<About> abouts(Topic topic, const Check& check, const Facts& facts) {
     std::vector<Position> positions;
     if (const auto* p = std::get_if<Position>(&check.subject)) {
         positions = {*p};
     } else if (facts.layout) {
         positions = facts.layout->positions();
     }
-    std::vector<std::string> list;
+    std::vector<About> list;
     switch (topic) {
     case capMovement:
         for (const Position p : positions) {
-            list.push_back(std::to_string(p.cap));
+            list.emplace_back(JournalId{JournalKind::main, p.cap});
         }
         return list;
     case nutAndWasher:
     case gap:
     case stackAsBuilt:
-        for (const Position p : positions) {
-            list.push_back(code(p));
-        }
+        list.assign(positions.begin(), positions.end());
         return list;
     case shimThickness:
         for (const Position p : positions) {
@@ -98,18 +132,27 @@ std::vector<std::string> abouts(Topic topic, const Check& check, const Facts& fa
             }
         }
         return list;
-    case capTorque:
-    case rodTorque:
-        return {std::to_string(std::get<JournalId>(check.subject).number)};
+    case torque:
+    case roundMovement:
     case shells:
-        return {code(std::get<JournalId>(check.subject))};
+        return {std::get<JournalId>(check.subject)};
     case band:
         return {bandOf(check)};
     case groupValue:
         return {groupOf(check)};
-    default:
-        return {std::string()};
+    case crankLaid:
+        return isReadOnTheCrank(check) ? std::vector<About>{About{}} : std::vector<About>{};
+    case panRail:
+    case girdleWay:
+    case crank:
+    case pan:
+    case gasket:
+    case plate:
+    case pickup:
+    case layout:
+        break;
     }
+    return {About{}};
 }
 
 /// Changes that only arithmetic feels: a person may look at the numbers and let them stand.
@@ -119,11 +162,11 @@ constexpr bool isArithmetic(Topic topic) {
 
 /// The newest change, leaving out those that the judgement at entry `judgedAt` looked at.
 Change newestChangeAfter(const Facts& facts, const Check& check, std::int64_t judgedAt) {
-    const auto row = std::ranges::find(table, check.kind, &RestsOnRow::check);
     Change newest;
-    for (const Topic topic : row->topics) {
-        // A stack is arithmetic through and through: once its gap is good again, its numbers may be judged again.
-        const bool mayBeJudged = isArithmetic(topic) || check.kind == CheckKind::stack;
+    for (const Topic topic : topicsOf(check.kind)) {
+        // A stack is arithmetic through and through: once its gap is good again, its numbers may be judged again. A
+        // bearing whose fastener moved cannot be measured with the crank in: a person answers for it.
+        const bool mayBeJudged = isArithmetic(topic) || check.kind == CheckKind::stack || topic == roundMovement;
         for (const auto& about : abouts(topic, check, facts)) {
             Change change = facts.changeOf(topic, about);
             if (change.entry > newest.entry && !(mayBeJudged && judgedAt > change.entry)) {
@@ -149,7 +192,12 @@ bool canBeJudgedAgain(const Facts& facts, const Check& check) {
     return newestChangeAfter(facts, check, facts.lastEntry + 1).entry <= check.madeAt;
 }
 
-void applyStaleness(Check& check, const Facts& facts) {
+bool isMovedOnly(const Facts& facts, const Check& check) {
+    return std::holds_alternative<MovedInRound>(check.staleBecause.cause) && canBeJudgedAgain(facts, check) &&
+           std::holds_alternative<JournalId>(check.subject);
+}
+
+void applyStaleness(Check& check, const Facts& facts, const Units& units) {
     if (check.madeAt == 0) {
         return;
     }
@@ -158,7 +206,7 @@ void applyStaleness(Check& check, const Facts& facts) {
         return;
     }
     check.state = CheckState::stale;
-    check.sentence = Core::say("Entry %1: %2.", change.entry, change.what);
+    check.sentence = describe(change, units);
     check.staleBecause = std::move(change);
 }
 

@@ -11,7 +11,7 @@ struct RestsOnRow {
     std::span<const Topic> topics;
 };
 
-/// The whole table, in the order in which a job is done.
+/// The whole table, one row per kind of check, in the order of CheckKind: it does not compile with one missing.
 std::span<const RestsOnRow> restsOnTable();
 
 /// The newest change of anything that the check rests on; entry 0 when nothing changed. A change of a band counts only
@@ -23,8 +23,12 @@ Change newestChange(const Facts&, const Check&);
 /// again.
 bool canBeJudgedAgain(const Facts&, const Check&);
 
+/// Whether a clearance is stale only because a fastener of its cap moved in a verify round, the crank being in: a person
+/// may accept it again, beside what the movement is predicted to have changed, or measure it anew.
+bool isMovedOnly(const Facts&, const Check&);
+
 /// Makes the check stale if anything that it rests on changed after `madeAt`, and says so in its sentence and remedy.
 /// A check that was never made is left alone.
-void applyStaleness(Check&, const Facts&);
+void applyStaleness(Check&, const Facts&, const Units&);
 
 } // namespace caprail

@@ -2,6 +2,7 @@
 #include <assessment/standing.h>
 
 #include <algorithm>
+#include <ledger/band_names.h>
 #include <measure/statistics.h>
 
 namespace caprail {
@@ -17,10 +18,9 @@ template <class T> std::span<const Seen<T>> after(const std::vector<Seen<T>>& re
 
 Change boreFelledBy(const Facts& facts, JournalId j) {
     const bool isMain = j.kind == JournalKind::main;
-    Change last = facts.changeOf(isMain ? Topic::capTorque : Topic::rodTorque, std::to_string(j.number));
-    for (const Change& other :
-         {facts.changeOf(Topic::shells, code(j)),
-          facts.changeOf(Topic::groupValue, std::string(word(isMain ? FastenerKind::mainCap : FastenerKind::rod)))}) {
+    Change last = facts.changeOf(Topic::torque, j);
+    for (const Change& other : {facts.changeOf(Topic::shells, j),
+                                facts.changeOf(Topic::groupValue, isMain ? FastenerKind::mainCap : FastenerKind::rod)}) {
         last = other.entry > last.entry ? other : last;
     }
     return last;
@@ -40,8 +40,10 @@ std::span<const Seen<BoreReading>> standingBores(const Facts& facts, JournalId j
 
 std::span<const Seen<FitReading>> standingFits(const Facts& facts, const FitPlace& place) {
     const auto at = facts.fits.find(place);
+    const bool isOnTheCrank = place.first == bands::crankEndPlay || place.first == bands::rodSideClearance;
+    const std::int64_t laid = isOnTheCrank ? facts.changeOf(Topic::crankLaid).entry : 0;
     return at == facts.fits.end() ? std::span<const Seen<FitReading>>()
-                                  : after(at->second, facts.changeOf(Topic::crank).entry);
+                                  : after(at->second, std::max(laid, facts.changeOf(Topic::crank).entry));
 }
 
 std::span<const Seen<PickupReading>> standingPickup(const Facts& facts, PickupTerm term) {

@@ -56,7 +56,7 @@ void itemCheck(const Assessing& a, TrialPlace place) {
     check.state = judgement->isGood ? CheckState::good : CheckState::out;
     check.sentence = judgement->sentence + (result.note.empty() ? "" : " " + result.note + ".");
     check.remedy = judgement->remedy;
-    applyStaleness(check, a.facts);
+    applyStaleness(check, a.facts, a.units);
     if (check.state == CheckState::stale) {
         check.remedy = Core::say("Fit the girdle for trial again.");
     }
@@ -77,7 +77,7 @@ void trialFitChecks(const Assessing& a) {
         way.sentence = Core::say("%1 up, cutout towards the %2 on the %3.", shown(what.faceUp),
                                  shown(what.cutoutTowards), shown(what.cutoutSide));
         way.remedy = cutoutAtPickup ? "" : Core::say("The cutout belongs on the pickup's side: turn the girdle round.");
-        applyStaleness(way, a.facts);
+        applyStaleness(way, a.facts, a.units);
         way.remedy = way.state == CheckState::stale ? Core::say("Say again which way the girdle goes.") : way.remedy;
     } else {
         way.remedy = Core::say("Say which face is up and where the cutout is.");

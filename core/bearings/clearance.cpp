@@ -42,14 +42,26 @@ template <class Key> Length widest(const std::map<Key, std::vector<Length>>& gro
     return most;
 }
 
-BearingClearance summed(std::vector<StationReading> stations) {
+Summary summaryOf(std::span<const StationReading> stations) {
     std::vector<Length> values;
     values.reserve(stations.size());
     for (const StationReading& s : stations) {
         values.push_back(s.value);
     }
-    const Summary summary = summarise(values);
-    return {Length(toNearest(summary.mean)), summary.smallest, summary.largest, summary.range, std::move(stations)};
+    return summarise(values);
+}
+
+/// Repeats of one station averaged: its scatter is not the bearing's shape. By station.
+std::vector<StationReading> byStation(std::span<const StationReading> readings) {
+    std::map<std::int64_t, std::vector<Length>> values;
+    for (const StationReading& reading : readings) {
+        values[reading.station].push_back(reading.value);
+    }
+    std::vector<StationReading> stations;
+    for (const auto& [station, list] : values) {
+        stations.push_back({station, meanOf(list)});
+    }
+    return stations;
 }
 
 /// What is said of a diameter that is not there, or cannot be; %1 is its station.
@@ -71,17 +83,23 @@ Result<BearingClearance> lessJournal(std::span<const StationReading> bores, Leng
     if (!journal.verticalMean) {
         return refuse(Core::say("The journal has no vertical reading: measure it square to the parting line."));
     }
-    std::vector<StationReading> stations;
-    stations.reserve(bores.size());
+    BearingClearance result;
+    result.bores = byStation(bores);
     for (const StationReading& bore : bores) {
         if (bore.value <= Length()) {
             return refuse(Core::say(words.notAboveZero, bore.station));
         }
+    }
+    for (const StationReading& bore : result.bores) {
         const auto same = std::ranges::find(journal.vertical, bore.station, &std::pair<std::int64_t, Length>::first);
         const Length diameter = same == journal.vertical.end() ? *journal.verticalMean : same->second;
-        stations.push_back({bore.station, bore.value - shells - diameter});
+        result.stations.push_back({bore.station, bore.value - shells - diameter});
     }
-    return summed(std::move(stations));
+    const Summary bore = summaryOf(result.bores);
+    result.smallest = bore.smallest - shells - journal.largest;
+    result.largest = bore.largest - shells - journal.smallest;
+    result.mean = Length(toNearest(summaryOf(result.stations).mean));
+    return result;
 }
 
 } // namespace
@@ -161,7 +179,13 @@ Result<BearingClearance> clearanceFromStrip(std::span<const StationReading> clea
                 Core::say("The strip's reading at station %1 must be above zero: read it again.", reading.station));
         }
     }
-    return summed({clearances.begin(), clearances.end()});
+    BearingClearance result;
+    result.stations = byStation(clearances);
+    const Summary summary = summaryOf(result.stations);
+    result.smallest = summary.smallest;
+    result.largest = summary.largest;
+    result.mean = Length(toNearest(summary.mean));
+    return result;
 }
 
 Result<Band> defaultClearanceBand(Length journalDiameter) {
@@ -173,12 +197,11 @@ Result<Band> defaultClearanceBand(Length journalDiameter) {
 }
 
 std::string describe(const BearingClearance& clearance, const Units& units) {
-    if (clearance.stations.size() < 2) {
-        return Core::say("Mean %1.", format(clearance.mean, units));
+    if (clearance.smallest == clearance.largest && clearance.stations.size() < 2) {
+        return format(clearance.mean, units) + ".";
     }
-    return Core::say("Mean %1, %2 to %3 over %4 stations.", format(clearance.mean, units),
-                     formatBare(clearance.smallest, units), format(clearance.largest, units),
-                     clearance.stations.size());
+    return Core::say("%1 to %2, mean %3 over %4 stations.", formatBare(clearance.smallest, units),
+                     format(clearance.largest, units), format(clearance.mean, units), clearance.stations.size());
 }
 
 std::string describe(const JournalShape& shape, const Units& units) {

@@ -42,14 +42,18 @@ struct StationReading {
     Length value;
 };
 
-/// Vertical clearances, station by station.
+/// The clearance of one bearing: its worst places, which are what is judged, and what was read.
 struct BearingClearance {
-    Length mean, smallest, largest;
-    Length range; ///< largest − smallest
-    std::vector<StationReading> stations;
+    /// Smallest bore less the largest journal diameter in any direction (a journal turns), and largest bore less the
+    /// smallest journal diameter.
+    Length smallest, largest;
+    Length mean;                          ///< of the stations below, for a glance: never judged
+    std::vector<StationReading> stations; ///< vertical clearances, station by station, in their order
+    std::vector<StationReading> bores;    ///< as read, repeats of a station averaged; empty for a gauging strip
+    [[nodiscard]] Length range() const { return largest - smallest; }
 };
-/// Clearance = bore − journal, both square to the parting line; where the journal was not read at a bore's station, its
-/// vertical mean is used. Bores are with the shells in and the cap at full torque.
+/// Clearance = bore − journal. Bores are square to the parting line, with the shells in and the cap at full torque; for
+/// `stations` the journal's vertical diameter there is taken, or its vertical mean where it was not read there.
 /// Refuses no bore reading, a bore that is not above zero, and a journal without a vertical reading. A clearance below
 /// zero is given as it is: it is out of any band, and says that something was read wrong.
 Result<BearingClearance> clearanceFromBore(std::span<const StationReading> bores, const JournalShape& journal);
@@ -60,11 +64,14 @@ Result<BearingClearance> clearanceFromHousing(std::span<const StationReading> ho
 /// A gauging strip shows the clearance itself. Refuses no reading and a reading that is not above zero.
 Result<BearingClearance> clearanceFromStrip(std::span<const StationReading> clearances);
 
+/// Taper and out-of-round of a journal are at most 0.0005 in each (common practice, no source).
+inline constexpr Length usualFormLimit = tenths(5);
+
 /// 0.00075 to 0.0010 of the journal's diameter (common practice, no source), to whole nanometres. Refuses a diameter
 /// that is not above zero.
 Result<Band> defaultClearanceBand(Length journalDiameter);
 
-/// "Mean 0.0024 in, 0.0023 to 0.0025 in over 2 stations."
+/// "0.0023 to 0.0025 in, mean 0.0024 in over 2 stations."
 std::string describe(const BearingClearance&, const Units&);
 /// "Diameter 2.4482 in, taper 0.0001 in, out-of-round 0.0002 in." and what is missing.
 std::string describe(const JournalShape&, const Units&);

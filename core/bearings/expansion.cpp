@@ -43,7 +43,11 @@ Result<Length> clearanceAt(Length clearance, Length journal, const Warming& warm
     if (journal <= Length()) {
         return refuse(Core::say("The journal's diameter must be above zero: measure it first."));
     }
-    if (!isPlausible(warming.block) || !isPlausible(warming.crank)) {
+    const WarmShells shells = warming.shells.value_or(WarmShells{Length(), warming.block});
+    if (shells.both < Length()) {
+        return refuse(Core::say("The shells' thickness cannot be below zero: measure them at the crown."));
+    }
+    if (!isPlausible(warming.block) || !isPlausible(warming.crank) || !isPlausible(shells.coefficient)) {
         return refuse(Core::say("A coefficient of expansion lies between 0 and 100 millionths per kelvin: enter 11.4 "
                                 "for grey cast iron, for example."));
     }
@@ -56,8 +60,14 @@ Result<Length> clearanceAt(Length clearance, Length journal, const Warming& warm
         return static_cast<double>(coefficient.value()) * static_cast<double>((now - warming.measuredAt).value()) *
                1e-12;
     };
-    const double difference = growth(warming.block, warming.blockNow) - growth(warming.crank, warming.crankNow);
-    return clearance + Length(toNearest(static_cast<double>(journal.value()) * difference));
+    const auto grown = [&](Length size, Expansion coefficient, Temperature now) {
+        return static_cast<double>(size.value()) * growth(coefficient, now);
+    };
+    // Without shells there is only the journal's size to grow by: the clearance's own growth is nothing.
+    const Length housing = warming.shells ? clearance + shells.both + journal : journal;
+    return clearance + Length(toNearest(grown(housing, warming.block, warming.blockNow) -
+                                        grown(shells.both, shells.coefficient, warming.blockNow) -
+                                        grown(journal, warming.crank, warming.crankNow)));
 }
 
 } // namespace caprail

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 /// How much block and crank grow with heat, and what that does to a bearing clearance.
+#include <optional>
 #include <span>
 #include <string_view>
 #include <units/angle.h>
@@ -30,18 +31,25 @@ struct MaterialExpansion {
 /// Materials of blocks and cranks to start from; a shop may use a figure of its own instead.
 std::span<const MaterialExpansion> knownExpansions();
 
+/// The shells of a bearing, which grow too.
+struct WarmShells {
+    Length both;           ///< thickness of the two together, at the crown
+    Expansion coefficient; ///< of their steel backs
+};
+
 /// What a clearance is seen at.
 struct Warming {
     Expansion block, crank;
-    Temperature measuredAt;         ///< of both, when bore and journal were measured
-    Temperature blockNow, crankNow; ///< of interest
+    Temperature measuredAt;         ///< of all, when bore and journal were measured
+    Temperature blockNow, crankNow; ///< of interest; the shells are as warm as the block
+    std::optional<WarmShells> shells; ///< none: they are taken to grow as the block does
 };
-/// c(T) = c + D·(α_block·ΔT_block − α_crank·ΔT_crank), to the nearest nanometre; with one temperature for both this is
-/// c + D·(α_block − α_crank)·ΔT. `journal` is its diameter D at `measuredAt`. The shells, which are thin and held by
-/// the housing, are taken to follow the block. Common practice, no source: it leaves out that a cap may be of another
-/// metal, and that a running engine is not at one temperature.
-/// Refuses a diameter that is not above zero, coefficients below zero or above 100 · 10⁻⁶ 1/K, and temperatures below
-/// −60 °C or above 300 °C.
+/// c(T) = H·(1 + α_b·ΔT_b) − 2t·(1 + α_s·ΔT_b) − D·(1 + α_c·ΔT_c) with the housing H = c + 2t + D, to the nearest
+/// nanometre; without shells c + D·(α_b·ΔT_b − α_c·ΔT_c), which in an aluminium block comes out too small. `journal` is
+/// its diameter D at `measuredAt`. Common practice, no source: it leaves out that a cap may be of another metal, and
+/// that a running engine is not at one temperature.
+/// Refuses a diameter that is not above zero, shells below zero, coefficients below zero or above 100 · 10⁻⁶ 1/K, and
+/// temperatures below −60 °C or above 300 °C.
 Result<Length> clearanceAt(Length clearance, Length journal, const Warming&);
 
 } // namespace caprail

@@ -14,10 +14,14 @@ inline constexpr std::string_view crankEndPlay = Core::mark("crank end play");
 inline constexpr std::string_view rodSideClearance = Core::mark("rod side clearance");
 inline constexpr std::string_view pickupClearance = Core::mark("pickup clearance");
 
+/// Taper and out-of-round of a journal: only their upper end counts.
+inline constexpr std::string_view journalTaper = Core::mark("journal taper");
+inline constexpr std::string_view journalOutOfRound = Core::mark("journal out-of-round");
+
 /// Bands that are not fits: nothing is read against them by a fit reading.
 constexpr bool isFit(std::string_view name) {
     return name != residual && name != twist && name != mainClearance && name != rodClearance &&
-           name != pickupClearance;
+           name != pickupClearance && name != journalTaper && name != journalOutOfRound;
 }
 
 } // namespace caprail::bands

@@ -56,7 +56,7 @@ struct BandSet {
 /// How this record judges: one entry restates all of it.
 struct RulesSet {
     DecisionWord decision = DecisionWord::guarded;
-    CoverageWord coverage = CoverageWord::two;
+    CoverageWord coverage = CoverageWord::student;
     Length repeatLimit = thou(1.0); ///< two readings of one gap differ by no more (common practice)
     std::int64_t minimumPasses = 2;
     Length kitTolerance = tenths(5); ///< measured against marked thickness of a shim (common practice)
@@ -65,6 +65,8 @@ struct RulesSet {
     std::int64_t torqueScatterPercent = 30; ///< of preload at a given torque (common practice)
     Length counterweightMinimum = thou(60);
     std::string source;
+    /// Half-width of what two parts may differ by in temperature when they are measured; none: 5 °F.
+    std::optional<Temperature> temperatureSpread = {};
     static constexpr std::string_view kind = "rules_set", title = Core::mark("Rules set");
     static constexpr auto fields() {
         using S = RulesSet;
@@ -73,7 +75,8 @@ struct RulesSet {
                                field("kit_tolerance", &S::kitTolerance), field("largest_stack", &S::largestStack),
                                field("objective", &S::objective),
                                field("torque_scatter_percent", &S::torqueScatterPercent),
-                               field("counterweight_minimum", &S::counterweightMinimum), field("source", &S::source));
+                               field("counterweight_minimum", &S::counterweightMinimum), field("source", &S::source),
+                               field("temperature_spread", &S::temperatureSpread));
     }
 };
 
@@ -114,7 +117,8 @@ struct PersonAdded {
     }
 };
 
-/// An instrument; adding one of the same name again restates it (a new calibration).
+/// An instrument; adding one of the same name again restates it (a new calibration). A restatement judges the readings
+/// made after it; one that says what it corrects judges those made before as well.
 struct InstrumentAdded {
     std::string instrument; ///< its name in this record, without spaces: "MIC-1"
     InstrumentType type = InstrumentType::micrometer;
@@ -123,6 +127,9 @@ struct InstrumentAdded {
     std::optional<Entered<Torque>> smallestTorque, largestTorque; ///< for wrenches
     std::optional<Date> calibrated, due;
     std::optional<std::int64_t> dueCycles, cycles; ///< pulls allowed between calibrations; pulls before this record
+    std::optional<Entered<Length>> step = {};      ///< smallest step that it is read to; of leaves, between two sums
+    std::optional<std::string> setWith = {};  ///< the micrometer that a bore gauge is set in before each use
+    std::optional<std::string> corrects = {}; ///< which error of the earlier statements, and why it is one
     static constexpr std::string_view kind = "instrument_added", title = Core::mark("Instrument added");
     static constexpr auto fields() {
         using S = InstrumentAdded;
@@ -130,7 +137,8 @@ struct InstrumentAdded {
                                field("serial", &S::serial), field("limit_of_error", &S::limitOfError),
                                field("smallest_torque", &S::smallestTorque), field("largest_torque", &S::largestTorque),
                                field("calibrated", &S::calibrated), field("due", &S::due),
-                               field("due_cycles", &S::dueCycles), field("cycles", &S::cycles));
+                               field("due_cycles", &S::dueCycles), field("cycles", &S::cycles), field("step", &S::step),
+                               field("set_with", &S::setWith), field("corrects", &S::corrects));
     }
 };
 
@@ -142,12 +150,14 @@ struct JournalReading {
     std::int64_t direction = 1; ///< around it: 1 vertical (square to the parting line), 2 horizontal
     Entered<Length> diameter;
     std::string instrument;
+    std::optional<Entered<Temperature>> partTemperature = {}; ///< of the part, by a thermometer
     static constexpr std::string_view kind = "journal_reading", title = Core::mark("Journal measured");
     static constexpr auto fields() {
         using S = JournalReading;
         return std::make_tuple(field("journal", &S::journal), field("station", &S::station),
                                field("direction", &S::direction), field("diameter", &S::diameter),
-                               field("instrument", &S::instrument));
+                               field("instrument", &S::instrument),
+                               field("part_temperature", &S::partTemperature));
     }
 };
 
@@ -158,12 +168,14 @@ struct BoreReading {
     std::int64_t station = 1;
     Entered<Length> value; ///< a diameter, or a clearance when by strip
     std::string instrument;
+    std::optional<Entered<Temperature>> partTemperature = {}; ///< of the part, by a thermometer
     static constexpr std::string_view kind = "bore_reading", title = Core::mark("Bore measured");
     static constexpr auto fields() {
         using S = BoreReading;
         return std::make_tuple(field("journal", &S::journal), field("method", &S::method),
                                field("station", &S::station), field("value", &S::value),
-                               field("instrument", &S::instrument));
+                               field("instrument", &S::instrument),
+                               field("part_temperature", &S::partTemperature));
     }
 };
 
@@ -175,12 +187,14 @@ struct ShellMeasured {
     Entered<Length> thickness;
     bool isMarked = false; ///< the marked thickness; false: measured
     std::string instrument;
+    std::optional<Entered<Temperature>> partTemperature = {}; ///< of the part, by a thermometer
     static constexpr std::string_view kind = "shell_measured", title = Core::mark("Shell thickness");
     static constexpr auto fields() {
         using S = ShellMeasured;
         return std::make_tuple(field("shell", &S::shell), field("fits", &S::fits), field("half", &S::half),
                                field("thickness", &S::thickness), field("is_marked", &S::isMarked),
-                               field("instrument", &S::instrument));
+                               field("instrument", &S::instrument),
+                               field("part_temperature", &S::partTemperature));
     }
 };
 
@@ -201,11 +215,25 @@ struct FitReading {
     std::int64_t place = 1; ///< which one: the throw for rod side clearance, the cylinder for a ring gap, else 1
     Entered<Length> value;
     std::string instrument;
+    std::optional<Entered<Temperature>> partTemperature = {}; ///< of the part, by a thermometer
     static constexpr std::string_view kind = "fit_reading", title = Core::mark("Fit measured");
     static constexpr auto fields() {
         using S = FitReading;
         return std::make_tuple(field("fit", &S::fit), field("place", &S::place), field("value", &S::value),
-                               field("instrument", &S::instrument));
+                               field("instrument", &S::instrument),
+                               field("part_temperature", &S::partTemperature));
+    }
+};
+
+/// The crank is laid in and its caps are at torque; or it is lifted out again. Bores and journals are read before,
+/// gaps and all else after.
+struct CrankLaidIn {
+    bool isIn = true; ///< false: lifted out
+    std::string note;
+    static constexpr std::string_view kind = "crank_laid_in", title = Core::mark("Crank laid in");
+    static constexpr auto fields() {
+        using S = CrankLaidIn;
+        return std::make_tuple(field("is_in", &S::isIn), field("note", &S::note));
     }
 };
 
@@ -276,16 +304,24 @@ struct RoundOutcome {
 
 // --- Gaps, shims and stacks ------------------------------------------------------------------------------------
 
+/// What goes into the gap, and, when it was tried, what does not: the gap then lies between the two.
 struct GapReading {
     Position position;
     std::int64_t pass = 1;
-    Entered<Length> gap;
+    Entered<Length> gap; ///< that goes
     std::string instrument;
+    std::optional<Entered<Length>> doesNotGo = {}; ///< more than `gap`
+    std::optional<std::string> straightedge = {};  ///< that lay across the rails; none: the record's worst
+    /// What the reading says: the middle between what goes and what does not, or what goes.
+    [[nodiscard]] Length value() const {
+        return doesNotGo ? Length((gap.value.value() + doesNotGo->value.value()) / 2) : gap.value;
+    }
     static constexpr std::string_view kind = "gap_reading", title = Core::mark("Gap read");
     static constexpr auto fields() {
         using S = GapReading;
         return std::make_tuple(field("position", &S::position), field("pass", &S::pass), field("gap", &S::gap),
-                               field("instrument", &S::instrument));
+                               field("instrument", &S::instrument), field("does_not_go", &S::doesNotGo),
+                               field("straightedge", &S::straightedge));
     }
 };
 
@@ -304,11 +340,13 @@ struct ShimMeasured {
     std::string shim;
     Entered<Length> thickness;
     std::string instrument;
+    std::optional<Entered<Temperature>> partTemperature = {}; ///< of the part, by a thermometer
     static constexpr std::string_view kind = "shim_measured", title = Core::mark("Shim measured");
     static constexpr auto fields() {
         using S = ShimMeasured;
         return std::make_tuple(field("shim", &S::shim), field("thickness", &S::thickness),
-                               field("instrument", &S::instrument));
+                               field("instrument", &S::instrument),
+                               field("part_temperature", &S::partTemperature));
     }
 };
 
@@ -358,15 +396,24 @@ struct StackMoved {
     }
 };
 
+/// The straightedge on the stack as built; and, bracketed, on the same stack with shims exchanged for thicker ones, by
+/// which it should rock, and for thinner ones, by which it should be loose. The residual then lies between.
 struct RecheckMade {
     Position position;
     Feel feel = Feel::drags;
     std::string instrument;
+    std::optional<NameList> thickerOut = {}, thickerIn = {}; ///< shims of the stack left out, and laid in instead
+    std::optional<Feel> thickerFelt = {};
+    std::optional<NameList> thinnerOut = {}, thinnerIn = {};
+    std::optional<Feel> thinnerFelt = {};
     static constexpr std::string_view kind = "recheck_made", title = Core::mark("Recheck");
     static constexpr auto fields() {
         using S = RecheckMade;
         return std::make_tuple(field("position", &S::position), field("feel", &S::feel),
-                               field("instrument", &S::instrument));
+                               field("instrument", &S::instrument), field("thicker_out", &S::thickerOut),
+                               field("thicker_in", &S::thickerIn), field("thicker_felt", &S::thickerFelt),
+                               field("thinner_out", &S::thinnerOut), field("thinner_in", &S::thinnerIn),
+                               field("thinner_felt", &S::thinnerFelt));
     }
 };
 
@@ -379,6 +426,36 @@ struct JudgedAgain {
     static constexpr auto fields() {
         using S = JudgedAgain;
         return std::make_tuple(field("check", &S::check), field("why", &S::why));
+    }
+};
+
+// --- The feel, tried like an instrument ------------------------------------------------------------------------
+
+/// A study of how well one person feels a step under one straightedge; its answers follow.
+struct FeelStudyBegun {
+    std::int64_t study = 1;
+    std::string whose;        ///< the person whose feel is tried
+    std::string straightedge; ///< by its name in this record
+    std::string setUp;        ///< the flat, the rests, how the shims are laid
+    static constexpr std::string_view kind = "feel_study_begun", title = Core::mark("Study of the feel begun");
+    static constexpr auto fields() {
+        using S = FeelStudyBegun;
+        return std::make_tuple(field("study", &S::study), field("whose", &S::whose),
+                               field("straightedge", &S::straightedge), field("set_up", &S::setUp));
+    }
+};
+
+/// One step of known height, and what was felt without knowing it.
+struct FeelAnswer {
+    std::int64_t study = 1;
+    Entered<Length> height; ///< above the rests: positive is proud, negative low
+    NameList shims;         ///< that made it; may be empty
+    Feel felt = Feel::drags;
+    static constexpr std::string_view kind = "feel_answer", title = Core::mark("Felt");
+    static constexpr auto fields() {
+        using S = FeelAnswer;
+        return std::make_tuple(field("study", &S::study), field("height", &S::height), field("shims", &S::shims),
+                               field("felt", &S::felt));
     }
 };
 
@@ -414,10 +491,12 @@ struct PickupReading {
     PickupTerm term = PickupTerm::panDepth;
     Entered<Length> value;
     std::string instrument;
+    std::optional<Entered<Temperature>> partTemperature = {}; ///< of the part, by a thermometer
     static constexpr std::string_view kind = "pickup_reading", title = Core::mark("Pickup term measured");
     static constexpr auto fields() {
         using S = PickupReading;
-        return std::make_tuple(field("term", &S::term), field("value", &S::value), field("instrument", &S::instrument));
+        return std::make_tuple(field("term", &S::term), field("value", &S::value), field("instrument", &S::instrument),
+                               field("part_temperature", &S::partTemperature));
     }
 };
 
@@ -533,6 +612,7 @@ using Body = std::variant<EngineDescribed, LayoutSet, BandSet, RulesSet, Fastene
                           FastenerTightened, FastenerLoosened, RoundBegun, RoundOutcome, GapReading, ShimAdded,
                           ShimMeasured, ShimSetAside, StackPinned, StackBuilt, StackMoved, RecheckMade, JudgedAgain,
                           GirdleWaySet, TrialFitResult, PickupReading, FindingOpened, FindingSettled, NoteAdded,
-                          AttachmentAdded, ClosingStepDone, SignedOff, BuildBegun, Struck, Salvaged>;
+                          AttachmentAdded, ClosingStepDone, SignedOff, BuildBegun, Struck, Salvaged, CrankLaidIn,
+                          FeelStudyBegun, FeelAnswer>;
 
 } // namespace caprail

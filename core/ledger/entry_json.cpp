@@ -56,6 +56,9 @@ Result<std::optional<Cell>> cellFromTyped(const QJsonObject& object, const KindI
     if (const auto text = typedFor(columnUnit<Angle>)) {
         return parseAngle(*text, Units{}, expectedAngle(info.kind, field(columnUnit<Angle>))).map(cell);
     }
+    if (const auto text = typedFor(columnUnit<Temperature>)) {
+        return parseTemperature(*text, Units{}, expectedTemperature(info.kind, field(columnUnit<Temperature>))).map(cell);
+    }
     return std::optional<Cell>();
 }
 

@@ -14,6 +14,9 @@ struct LengthRange {
 
 constexpr LengthRange lengthRanges[] = {
     {GapReading::kind, "gap", thou(-20), thou(250)},
+    {GapReading::kind, "does_not_go", thou(-20), thou(250)},
+    {FeelAnswer::kind, "height", thou(-20), thou(20)},
+    {InstrumentAdded::kind, "step", Length(), thou(50)},
     {ShimAdded::kind, "marked", thou(0.5), thou(250)},
     {ShimMeasured::kind, "thickness", thou(0.5), thou(250)},
     {JournalReading::kind, "diameter", inches(0.75), inches(8)},
@@ -52,6 +55,10 @@ Expected<Length> expectedLength(std::string_view kind, std::string_view field, s
 
 Expected<Torque> expectedTorque(std::string_view, std::string_view field, std::string what) {
     return expected<Torque>(std::move(what), field, newtonMetres(1), newtonMetres(1000));
+}
+
+Expected<Temperature> expectedTemperature(std::string_view, std::string_view field, std::string what) {
+    return expected<Temperature>(std::move(what), field, celsius(-20), celsius(60));
 }
 
 Expected<Angle> expectedAngle(std::string_view kind, std::string_view field, std::string what) {

@@ -10,6 +10,7 @@ namespace caprail {
 /// field in the sentence. Ranges are common practice, no source, and wide on purpose.
 Expected<Length> expectedLength(std::string_view kind, std::string_view field, std::string what = {});
 Expected<Torque> expectedTorque(std::string_view kind, std::string_view field, std::string what = {});
+Expected<Temperature> expectedTemperature(std::string_view kind, std::string_view field, std::string what = {});
 Expected<Angle> expectedAngle(std::string_view kind, std::string_view field, std::string what = {});
 
 } // namespace caprail

@@ -8,26 +8,11 @@ namespace caprail {
 
 namespace {
 
-void note(UncertaintyBudget& budget, const std::string& what) {
-    if (std::ranges::find(budget.missing, what) == budget.missing.end()) {
-        budget.missing.push_back(what);
+void note(UncertaintyBudget& budget, Missing::What what, const std::string& about) {
+    const Missing missing{what, about};
+    if (std::ranges::find(budget.missing, missing) == budget.missing.end()) {
+        budget.missing.push_back(missing);
     }
-}
-
-/// s/√n of a mean of n readings, or a note that nobody knows how well they repeat.
-void addRepeatability(UncertaintyBudget& budget, const std::string& name, const std::optional<Pooled>& repeatability,
-                      std::size_t readings, double sensitivity) {
-    if (!repeatability || !(repeatability->degreesOfFreedom > 0)) {
-        note(budget, Core::say("How well the readings of “%1” repeat is not known yet: read it twice or more.", name));
-        return;
-    }
-    UncertaintyTerm term;
-    term.name = Core::say("%1, repeatability", name);
-    term.standardUncertainty = repeatability->standardDeviation / std::sqrt(static_cast<double>(readings));
-    term.sensitivity = sensitivity;
-    term.degreesOfFreedom = repeatability->degreesOfFreedom;
-    term.isTypeA = true;
-    budget.terms.push_back(std::move(term));
 }
 
 UncertaintyTerm limitTerm(std::string name, Length halfWidth, double sensitivity = 1, std::string correlatedWith = {}) {
@@ -39,28 +24,92 @@ UncertaintyTerm limitTerm(std::string name, Length halfWidth, double sensitivity
     return term;
 }
 
-void addQuantity(UncertaintyBudget& budget, const MeasuredTerm& quantity) {
-    const std::string instrument = quantity.instrument.empty() ? "instrument" : quantity.instrument;
-    addRepeatability(budget, quantity.name, quantity.repeatability, quantity.readings, quantity.sensitivity);
-    if (quantity.limitOfError > Length()) {
-        budget.terms.push_back(
-            limitTerm(quantity.name + ", " + instrument, quantity.limitOfError, quantity.sensitivity));
+/// What the readings of one place scatter by, and the people who read it.
+struct Repeats {
+    const Scatter& scatter;
+    std::size_t readings, people;
+    double shareOfOne; ///< 1/√n for a mean, more for a median
+    double stepAlone;  ///< standard uncertainty of the step, nanometres
+    double sensitivity;
+};
+
+/// The type A terms, or a note that nobody knows how well the quantity repeats. Readings that agree better than their
+/// step can tell are no better than the step.
+void addScatter(UncertaintyBudget& budget, const std::string& name, const Repeats& r) {
+    if (r.scatter.people && r.people > 1) {
+        UncertaintyTerm term;
+        term.name = Core::say("%1, between people", name);
+        term.standardUncertainty = r.scatter.people->standardDeviation / std::sqrt(static_cast<double>(r.people));
+        term.sensitivity = r.sensitivity;
+        term.degreesOfFreedom = r.scatter.people->degreesOfFreedom;
+        term.isTypeA = true;
+        budget.terms.push_back(std::move(term));
+    }
+    const auto& own = r.scatter.repeatability;
+    if (!own || !(own->degreesOfFreedom > 0)) {
+        if (!r.scatter.people) {
+            note(budget, Missing::What::repeatability, name);
+        }
+        return;
+    }
+    UncertaintyTerm term;
+    term.name = Core::say("%1, repeatability", name);
+    term.sensitivity = r.sensitivity;
+    term.isTypeA = true;
+    term.readings = r.readings;
+    double scatter = own->standardDeviation;
+    if (scatter > r.stepAlone) {
+        term.degreesOfFreedom = own->degreesOfFreedom;
     } else {
-        note(budget,
-             Core::say("The limit of error of %1 is not entered: its share is left out.",
-                       (quantity.instrument.empty() ? Core::say("what measured “%1”", quantity.name) : instrument)));
+        scatter = r.stepAlone;
+    }
+    term.standardUncertainty = scatter * r.shareOfOne;
+    budget.terms.push_back(std::move(term));
+}
+
+bool isKnown(const std::optional<Length>& limit) {
+    return limit && *limit > Length();
+}
+
+void addLimit(UncertaintyBudget& budget, const MeasuredTerm& quantity) {
+    if (quantity.instrument.empty()) {
+        note(budget, Missing::What::instrument, quantity.name);
+    } else if (!isKnown(quantity.limitOfError)) {
+        note(budget, Missing::What::limitOfError, quantity.instrument);
+    } else if (!quantity.isLimitShared) {
+        budget.terms.push_back(
+            limitTerm(quantity.name + ", " + quantity.instrument, *quantity.limitOfError, quantity.sensitivity));
     }
     if (quantity.zeroError > Length()) {
-        budget.terms.push_back(limitTerm(Core::say("%1, zero of %2", quantity.name, instrument), quantity.zeroError,
-                                         quantity.sensitivity, Core::say("zero of %1", instrument)));
+        const std::string& whose = quantity.zeroOf.empty() ? quantity.instrument : quantity.zeroOf;
+        budget.terms.push_back(limitTerm(Core::say("%1, zero of %2", quantity.name, whose), quantity.zeroError,
+                                         quantity.sensitivity, Core::say("zero of %1", whose)));
+    }
+}
+
+void addQuantity(UncertaintyBudget& budget, const MeasuredTerm& quantity) {
+    const double stepAlone = rectangular(static_cast<double>(quantity.step.value()) / 2);
+    addScatter(budget, quantity.name,
+               {quantity.scatter, quantity.readings, quantity.people,
+                1 / std::sqrt(static_cast<double>(quantity.readings)), stepAlone, quantity.sensitivity});
+    addLimit(budget, quantity);
+    if (quantity.step > Length()) {
+        UncertaintyTerm term = limitTerm(Core::say("%1, resolution", quantity.name), quantity.step, quantity.sensitivity);
+        term.standardUncertainty = stepAlone;
+        budget.terms.push_back(std::move(term));
+    }
+    if (quantity.temperatureError > Length()) {
+        budget.terms.push_back(limitTerm(Core::say("%1, temperature", quantity.name), quantity.temperatureError,
+                                         quantity.sensitivity));
     }
 }
 
 std::string faultOf(const MeasuredTerm& quantity) {
-    if (quantity.readings == 0) {
+    if (quantity.readings == 0 || quantity.people == 0) {
         return Core::say("“%1” has no reading: measure it first.", quantity.name);
     }
-    if (quantity.limitOfError < Length() || quantity.zeroError < Length()) {
+    if (quantity.limitOfError.value_or(Length()) < Length() || quantity.zeroError < Length() ||
+        quantity.step < Length() || quantity.temperatureError < Length()) {
         return Core::say("The limit of error for “%1” is below zero: enter it as a half-width, without sign.",
                          quantity.name);
     }
@@ -83,33 +132,47 @@ Result<UncertaintyBudget> budgetFor(std::span<const MeasuredTerm> quantities) {
     return budget;
 }
 
+Length temperatureError(Length size, Temperature halfWidth) {
+    constexpr double steel = 11.5e-6;
+    return Length(toNearest(static_cast<double>(size.magnitude().value()) * steel * inCelsius(halfWidth)));
+}
+
 Result<UncertaintyBudget> gapBudget(const GapMeasurement& gap) {
-    if (gap.readings == 0) {
+    if (gap.readings == 0 || gap.figures == 0 || gap.people == 0) {
         return refuse(Core::say("The gap has no reading: read it first."));
     }
     if (gap.leaves == 0) {
         return refuse(Core::say("A gap is read with one feeler leaf at least: enter how many lay in the slot."));
     }
-    if (gap.feelerLimit < Length() || gap.straightedgeLimit < Length() || gap.micrometerLimit < Length()) {
+    if (gap.leafLimit.value_or(Length()) < Length() || gap.straightedgeLimit.value_or(Length()) < Length() ||
+        gap.halfWidth < Length()) {
         return refuse(Core::say("A limit of error for the gap is below zero: enter it as a half-width, without sign."));
     }
     UncertaintyBudget budget;
-    addRepeatability(budget, Core::say("gap"), gap.repeatability, gap.readings, 1);
-    if (gap.feelerLimit > Length()) {
+    const double stepAlone = rectangular(gap.halfWidth);
+    addScatter(budget, Core::say("gap"),
+               {gap.scatter, gap.figures, gap.people,
+                medianFactor(gap.figures) / std::sqrt(static_cast<double>(gap.figures)), stepAlone, 1});
+    if (gap.leafSet.empty()) {
+        note(budget, Missing::What::instrument, Core::say("gap"));
+    } else if (!isKnown(gap.leafLimit)) {
+        note(budget, Missing::What::limitOfError, gap.leafSet);
+    } else {
         for (std::size_t leaf = 1; leaf <= gap.leaves; ++leaf) {
             const std::string which = gap.leaves == 1 ? "" : " " + std::to_string(leaf);
-            budget.terms.push_back(limitTerm(Core::say("feeler leaf%1", which), gap.feelerLimit));
+            budget.terms.push_back(limitTerm(Core::say("feeler leaf%1", which), *gap.leafLimit, 1,
+                                             Core::say("leaves of %1", gap.leafSet)));
         }
-    } else {
-        note(budget, Core::say("The limit of error of the feeler gauge is not entered: its share is left out."));
     }
-    if (gap.straightedgeLimit > Length()) {
-        budget.terms.push_back(limitTerm(Core::say("straightedge flatness"), gap.straightedgeLimit));
+    if (gap.straightedge.empty()) {
+        note(budget, Missing::What::straightedge, {});
+    } else if (!isKnown(gap.straightedgeLimit)) {
+        note(budget, Missing::What::limitOfError, gap.straightedge);
     } else {
-        note(budget, Core::say("The flatness of the straightedge is not entered: its share is left out."));
+        budget.terms.push_back(limitTerm(Core::say("straightedge flatness"), *gap.straightedgeLimit));
     }
-    if (gap.micrometerLimit > Length()) {
-        budget.terms.push_back(limitTerm(Core::say("micrometer on the leaves"), gap.micrometerLimit));
+    if (gap.halfWidth > Length()) {
+        budget.terms.push_back(limitTerm(Core::say("gap, between what goes and what does not"), gap.halfWidth));
     }
     return budget;
 }

@@ -83,6 +83,46 @@ std::optional<Pooled> pool(std::span<const Summary> places) {
     return Pooled{std::sqrt(squares / freedom), freedom};
 }
 
+Scatter scatterOf(std::span<const PlaceReadings> places) {
+    std::vector<Summary> cells;
+    for (const PlaceReadings& place : places) {
+        for (const auto& person : place) {
+            cells.push_back(summarise(person));
+        }
+    }
+    Scatter scatter{pool(cells), {}};
+    const double within =
+        scatter.repeatability ? scatter.repeatability->standardDeviation * scatter.repeatability->standardDeviation : 0;
+    double squares = 0;
+    double freedom = 0;
+    for (const PlaceReadings& place : places) {
+        std::vector<double> means;
+        double oneOverReadings = 0;
+        for (const auto& person : place) {
+            if (!person.empty()) {
+                means.push_back(summarise(person).mean);
+                oneOverReadings += 1 / static_cast<double>(person.size());
+            }
+        }
+        if (means.size() > 1) {
+            const auto n = static_cast<double>(means.size() - 1);
+            const double deviation = momentsOf(means).standardDeviation;
+            squares += n * (deviation * deviation - within * oneOverReadings / static_cast<double>(means.size()));
+            freedom += n;
+        }
+    }
+    if (freedom > 0) {
+        scatter.people = Pooled{std::sqrt(std::max(0.0, squares / freedom)), freedom};
+    }
+    return scatter;
+}
+
+double medianFactor(std::size_t n) {
+    // √(n · variance of the median of n) for the standard normal distribution.
+    constexpr double factors[] = {1, 1, 1, 1.1602, 1.0922, 1.1976, 1.1351, 1.2137, 1.1602, 1.2232};
+    return n < std::size(factors) ? factors[n] : 1.2533;
+}
+
 std::optional<double> pooledStandardDeviation(std::span<const Summary> places) {
     const auto pooled = pool(places);
     return pooled ? std::optional(pooled->standardDeviation) : std::nullopt;

@@ -34,8 +34,26 @@ Summary summarise(std::span<const Length> readings);
 struct Pooled {
     double standardDeviation = 0; ///< nanometres
     double degreesOfFreedom = 0;
+    friend bool operator==(const Pooled&, const Pooled&) = default;
 };
 std::optional<Pooled> pool(std::span<const Summary> places);
+/// How readings of one place come apart.
+struct Scatter {
+    std::optional<Pooled> repeatability; ///< one person, one place, again and again; none: nobody read one twice
+    /// Between people who read the same place, what is left of it after their own scatter; none: no place was read by
+    /// two. Its degrees of freedom are those of all places together, so a person's way is not told from chance.
+    std::optional<Pooled> people;
+    friend bool operator==(const Scatter&, const Scatter&) = default;
+};
+/// Readings of one place while nothing changed there, person by person.
+using PlaceReadings = std::vector<std::vector<Length>>;
+/// Pools over places (a nested analysis of variance of people within places; JCGM 100:2008, H.5).
+Scatter scatterOf(std::span<const PlaceReadings> places);
+
+/// How much wider the median of n readings scatters than their mean, for a normal distribution: 1, 1, 1.16, 1.09, 1.20 …
+/// up to √(π/2) (exact variances of order statistics, from memory; checked by drawing). 1 for none.
+double medianFactor(std::size_t n);
+
 /// The standard deviation alone, in nanometres.
 std::optional<double> pooledStandardDeviation(std::span<const Summary> places);
 

@@ -46,6 +46,25 @@ std::string anotherPassSentence(const GapSurvey& survey, std::span<const SurveyR
                            format(survey.summary.range, units), format(repeatLimit, units));
 }
 
+/// The smallest and largest of the most readings that differ by no more than the limit and lie around the median: one
+/// of them at or below it, one at or above it, unless two that differ leave none.
+std::pair<Length, Length> agreeingRange(std::vector<Length> gaps, Length median, Length repeatLimit) {
+    std::ranges::sort(gaps);
+    std::pair<Length, Length> best{median, median};
+    std::size_t most = 0;
+    for (std::size_t first = 0; first < gaps.size(); ++first) {
+        std::size_t last = first;
+        while (last + 1 < gaps.size() && gaps[last + 1] - gaps[first] <= repeatLimit) {
+            ++last;
+        }
+        if (gaps[first] <= median && median <= gaps[last] && last - first + 1 > most) {
+            most = last - first + 1;
+            best = {gaps[first], gaps[last]};
+        }
+    }
+    return best;
+}
+
 } // namespace
 
 GapSurvey surveyGap(std::span<const SurveyReading> readings, Length repeatLimit, std::int64_t minimumPasses,
@@ -61,11 +80,13 @@ GapSurvey surveyGap(std::span<const SurveyReading> readings, Length repeatLimit,
         gaps.push_back(reading.gap);
     }
     survey.summary = summarise(gaps);
-    Length farthest = repeatLimit;
+    const auto [from, to] = agreeingRange(gaps, survey.summary.median, repeatLimit);
+    Length farthest;
     for (std::size_t i = 0; i < gaps.size(); ++i) {
         const Length distance = (gaps[i] - survey.summary.median).magnitude();
-        survey.agreeing += distance <= repeatLimit ? 1U : 0U;
-        if (distance > farthest) {
+        if (from <= gaps[i] && gaps[i] <= to) {
+            ++survey.agreeing;
+        } else if (distance > farthest) {
             farthest = distance;
             survey.odd = i;
         }

@@ -127,18 +127,119 @@ std::vector<BudgetRow> UncertaintyBudget::rows(const Units& units) const {
 }
 
 std::string UncertaintyBudget::explain(Coverage coverage, const Units& units) const {
-    std::string text = Core::say("± %1 = k %2 × u %3; degrees of freedom %4.", formatSpread(expanded(coverage), units),
-                                 formatNumber(coverageFactor(coverage), 2, units.decimalMark),
-                                 formatSpread(combined(), units), freedomText(effectiveDegreesOfFreedom()));
+    if (terms.empty() && missing.empty()) {
+        return Core::say("Nothing was measured yet.");
+    }
+    std::string text =
+        missing.empty()
+            ? Core::say("± %1 = k %2 × u %3; degrees of freedom %4.", formatUncertainty(expanded(coverage), units),
+                        formatNumber(coverageFactor(coverage), 2, units.decimalMark), formatSpread(combined(), units),
+                        freedomText(effectiveDegreesOfFreedom()))
+            : Core::say("± not known, at least %1.", formatUncertainty(expanded(coverage), units));
     const auto table = rows(units);
     const auto largest = std::ranges::max_element(table, {}, &BudgetRow::shareOfVariance);
     if (largest != table.end() && largest->shareOfVariance > 0) {
         text += " " + Core::say("The largest share is “%1”, %2.", largest->name, largest->share);
     }
-    for (const std::string& what : missing) {
-        text += " " + what;
+    for (const Missing& what : missing) {
+        text += " " + remedyFor(what);
     }
     return text;
+}
+
+std::string describe(const Missing& missing) {
+    switch (missing.what) {
+    case Missing::What::reading:
+        return Core::say("a reading");
+    case Missing::What::repeatability:
+        return Core::say("how well readings of “%1” repeat", missing.about);
+    case Missing::What::instrument:
+        return Core::say("the instrument that read “%1”", missing.about);
+    case Missing::What::limitOfError:
+        return Core::say("the limit of error of %1", missing.about);
+    case Missing::What::straightedge:
+        break;
+    }
+    return Core::say("the straightedge and its flatness");
+}
+
+std::string remedyFor(const Missing& missing) {
+    switch (missing.what) {
+    case Missing::What::reading:
+        return Core::say("Measure it.");
+    case Missing::What::repeatability:
+        return Core::say("Read “%1” once more at one place: nobody knows how well it repeats.", missing.about);
+    case Missing::What::instrument:
+        return Core::say("Say with which instrument “%1” was read: read it again with the instrument named.",
+                         missing.about);
+    case Missing::What::limitOfError:
+        return Core::say("Enter the limit of error of %1 with what it corrects, so that it counts for readings made "
+                         "before.",
+                         missing.about);
+    case Missing::What::straightedge:
+        break;
+    }
+    return Core::say("Add the straightedge with its flatness at the engine station.");
+}
+
+Uncertainty::Uncertainty(const UncertaintyBudget& budget, Coverage coverage) : m_missing(budget.missing) {
+    if (!m_missing.empty()) {
+        return;
+    }
+    if (budget.terms.empty()) {
+        m_missing.push_back(Missing{});
+        return;
+    }
+    m_known = Known{budget.expanded(coverage), budget.combined(), budget.coverageFactor(coverage),
+                    budget.effectiveDegreesOfFreedom()};
+}
+
+std::string describe(const Uncertainty& uncertainty, const Units& units) {
+    return uncertainty.isKnown() ? "± " + formatUncertainty(uncertainty.known()->expanded, units)
+                                 : Core::say("± not known");
+}
+
+std::optional<WouldDo> whatWouldDo(const UncertaintyBudget& budget, Coverage coverage, double wanted) {
+    // Terms that add up before they are squared are one: two leaves of one set are both too coarse.
+    std::map<std::string, double> sums;
+    const auto keyOf = [](const UncertaintyTerm& t) {
+        return t.correlatedWith.empty() ? "\n" + t.name : t.correlatedWith;
+    };
+    for (const UncertaintyTerm& term : budget.terms) {
+        sums[keyOf(term)] += term.sensitivity * term.standardUncertainty;
+    }
+    const auto largest = std::ranges::max_element(
+        budget.terms, {}, [&](const UncertaintyTerm& t) { return std::abs(sums.at(keyOf(t))); });
+    if (largest == budget.terms.end()) {
+        return {};
+    }
+    WouldDo would{largest->name, {}, {}};
+    const double sum = std::abs(sums.at(keyOf(*largest)));
+    const double whole = budget.combined();
+    const double target = wanted / budget.coverageFactor(coverage);
+    const double left = target * target - (whole * whole - sum * sum);
+    if (left > 0 && sum > 0) {
+        const double share = std::sqrt(left) / sum;
+        if (largest->isTypeA && largest->readings > 0) {
+            would.readings = static_cast<std::size_t>(
+                std::ceil(static_cast<double>(largest->readings) / (share * share) - 1e-9));
+        } else {
+            would.limitOfError = Length(static_cast<std::int64_t>(largest->standardUncertainty * std::sqrt(3.0) * share));
+        }
+    }
+    return would;
+}
+
+std::string describe(const WouldDo& would, const Units& units) {
+    if (would.limitOfError) {
+        return Core::say("The largest term is “%1”: with a limit of ± %2 there it would do.", would.term,
+                         formatFine(*would.limitOfError, units));
+    }
+    if (would.readings) {
+        return Core::say("The largest term is “%1”: %2 readings would do.", would.term, *would.readings);
+    }
+    return Core::say("The largest term is “%1”, and it alone is not enough: another way to measure is needed.",
+                     would.term);
 }
 
 Result<UncertaintyBudget> budgetOf(std::vector<UncertaintyTerm> terms) {
@@ -157,7 +258,7 @@ UncertaintyBudget difference(UncertaintyBudget a, const UncertaintyBudget& b) {
         term.sensitivity = -term.sensitivity;
         a.terms.push_back(std::move(term));
     }
-    for (const std::string& what : b.missing) {
+    for (const Missing& what : b.missing) {
         if (std::ranges::find(a.missing, what) == a.missing.end()) {
             a.missing.push_back(what);
         }

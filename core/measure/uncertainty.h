@@ -11,6 +11,24 @@
 
 namespace caprail {
 
+/// Something that an uncertainty cannot be worked out without. It is never taken as nothing.
+struct Missing {
+    enum class What {
+        reading,       ///< nothing was measured
+        repeatability, ///< nobody read one place of `about` twice
+        instrument,    ///< a reading of `about` names no instrument
+        limitOfError,  ///< of the instrument `about`, as it was known when the reading was made
+        straightedge,  ///< the record knows no straightedge
+    };
+    What what = What::reading;
+    std::string about; ///< the quantity, or the instrument
+    friend bool operator==(const Missing&, const Missing&) = default;
+};
+/// "the limit of error of LEAVES-2"
+std::string describe(const Missing&);
+/// What to enter: "Enter the limit of error of LEAVES-2 …"
+std::string remedyFor(const Missing&);
+
 /// One line of an uncertainty budget (JCGM 100:2008, chapter 5). Lengths are in nanometres.
 struct UncertaintyTerm {
     std::string name;
@@ -21,6 +39,7 @@ struct UncertaintyTerm {
     /// Terms that carry the same name here are fully correlated: they add up, with the signs of their sensitivities,
     /// before they are squared (5.2.2, note 1). Empty: independent of all others.
     std::string correlatedWith;
+    std::size_t readings = 0; ///< behind a type A term of a mean or median; 0: more readings would not help
 };
 
 /// How the expanded uncertainty is covered: a fixed k = 2, or Student's t at 95.45 % for the effective degrees of
@@ -44,8 +63,8 @@ struct BudgetRow {
 /// std::invalid_argument for it. `budgetOf` refuses it with a sentence.
 struct UncertaintyBudget {
     std::vector<UncertaintyTerm> terms;
-    /// What is left out because nobody said how large it is; each a sentence. Empty: the budget is complete.
-    std::vector<std::string> missing;
+    /// What is left out because nobody said how large it is. Empty: the budget is complete.
+    std::vector<Missing> missing;
 
     /// Combined standard uncertainty u_c (equations 10 and 16), nanometres.
     [[nodiscard]] double combined() const;
@@ -58,9 +77,53 @@ struct UncertaintyBudget {
     /// The table, in the order of the terms.
     [[nodiscard]] std::vector<BudgetRow> rows(const Units&) const;
     /// "± 0.00030 in = k 2.00 × u 0.00015 in; degrees of freedom 12. The largest share is the feeler gauge, 62 %."
-    /// followed by what is missing.
+    /// With something missing: "± not known, 0.00030 in at least", and what to enter.
     [[nodiscard]] std::string explain(Coverage, const Units&) const;
 };
+
+/// An expanded uncertainty, or what is missing to know it. There is no third: what is not known is never 0.
+class Uncertainty {
+public:
+    struct Known {
+        double expanded = 0; ///< U, nanometres
+        double standard = 0; ///< u_c, nanometres
+        double coverageFactor = 2;
+        std::optional<double> degreesOfFreedom; ///< none: infinite
+        friend bool operator==(const Known&, const Known&) = default;
+    };
+    /// Not known: nothing was measured.
+    Uncertainty() : m_missing{Missing{}} {}
+    explicit Uncertainty(Known known) : m_known(known) {}
+    /// What a budget comes to; not known while anything is missing from it, or it has no terms.
+    Uncertainty(const UncertaintyBudget&, Coverage);
+
+    [[nodiscard]] bool isKnown() const { return m_known.has_value(); }
+    /// Null while it is not known.
+    [[nodiscard]] const Known* known() const { return m_known ? &*m_known : nullptr; }
+    /// U in nanometres; none while it is not known.
+    [[nodiscard]] std::optional<double> expanded() const {
+        return m_known ? std::optional(m_known->expanded) : std::nullopt;
+    }
+    [[nodiscard]] const std::vector<Missing>& missing() const { return m_missing; }
+    friend bool operator==(const Uncertainty&, const Uncertainty&) = default;
+
+private:
+    std::optional<Known> m_known;
+    std::vector<Missing> m_missing;
+};
+/// "± 0.00024 in", rounded up, or "± not known".
+std::string describe(const Uncertainty&, const Units&);
+
+/// What would make U small enough, for a band in which no value could pass: the largest term, and the limit of error
+/// (half-width) or the number of readings at which U would be `wanted` (nanometres) with all else as it is.
+struct WouldDo {
+    std::string term;
+    std::optional<Length> limitOfError;  ///< of each correlated part, where the term is one of several
+    std::optional<std::size_t> readings; ///< in all
+};
+/// None for a budget without terms. Neither figure is set where even a perfect term would not be enough.
+std::optional<WouldDo> whatWouldDo(const UncertaintyBudget&, Coverage, double wanted);
+std::string describe(const WouldDo&, const Units&);
 
 /// Refuses, naming the term: a standard uncertainty below 0 or not finite, a sensitivity that is not finite, degrees of
 /// freedom that are not above 0.

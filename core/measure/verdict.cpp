@@ -1,5 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <boost/math/distributions/normal.hpp>
 #include <cmath>
+#include <limits>
 #include <measure/verdict.h>
 #include <stdexcept>
 #include <base/say.h>
@@ -47,15 +50,42 @@ std::optional<Band> acceptanceZone(Band band, double expandedUncertainty, Decisi
     return Band::between(band.lo() + inwards, band.hi() - inwards).value();
 }
 
-std::string describeVerdict(Length x, double expandedUncertainty, Band band, DecisionRule rule, const Units& units) {
-    const Verdict verdict = judge(x, expandedUncertainty, band, rule);
-    std::string sentence =
-        Core::say("%1 ± %2 is %3 (%4, %5).", format(x, units), formatSpread(expandedUncertainty, units), shown(verdict),
-                  format(band, units), shown(rule));
-    if (verdict == Verdict::tooCloseToCall && !acceptanceZone(band, expandedUncertainty, rule)) {
-        sentence += " " + Core::say("The uncertainty is more than half the band: no value could pass; measure better.");
+std::optional<Verdict> judge(Length x, const Uncertainty& uncertainty, Band band, DecisionRule rule) {
+    return uncertainty.isKnown() ? std::optional(judge(x, uncertainty.known()->expanded, band, rule)) : std::nullopt;
+}
+
+Conformity conformity(Length x, double standardUncertainty, Band band) {
+    mustBeUncertainty(standardUncertainty);
+    const auto at = static_cast<double>(x.value());
+    const auto lo = static_cast<double>(band.lo().value());
+    const auto hi = static_cast<double>(band.hi().value());
+    if (standardUncertainty == 0) {
+        return {band.contains(x) ? 1.0 : 0.0, std::numeric_limits<double>::infinity()};
     }
-    return sentence;
+    const boost::math::normal_distribution<double> normal;
+    const double below = boost::math::cdf(normal, (hi - at) / standardUncertainty);
+    if (isUpperLimitOnly(band)) {
+        return {below, hi / (4 * standardUncertainty)};
+    }
+    return {below - boost::math::cdf(normal, (lo - at) / standardUncertainty), (hi - lo) / (4 * standardUncertainty)};
+}
+
+namespace {
+/// Beyond any length on an engine stand, and far from overflow.
+constexpr Length farBelow = inches(-1e6);
+} // namespace
+
+Band atMost(Length largest) {
+    return Band::between(std::min(farBelow, largest), largest).value();
+}
+
+bool isUpperLimitOnly(Band band) {
+    return band.lo() <= farBelow;
+}
+
+std::string describeLimits(Band band, const Units& units) {
+    return isUpperLimitOnly(band) ? Core::say("at most %1", format(band.hi(), units))
+                                  : Core::say("band %1", format(band, units));
 }
 
 } // namespace caprail

@@ -2,9 +2,8 @@
 #include <shop/build_comparison.h>
 
 #include <algorithm>
-#include <assessment/budget_of.h>
+#include <assessment/assessment.h>
 #include <cmath>
-#include <numeric>
 #include <set>
 #include <shop/builds.h>
 #include <base/say.h>
@@ -46,13 +45,13 @@ BearingThenNow bearing(JournalId journal, const Side& then, const Side& now) {
     b.journal = journal;
     if (const auto* r = lookUp(then.assessment.clearances, journal)) {
         b.clearance.then = r->clearance;
-        b.clearance.uncertaintyThen = r->expandedUncertainty;
+        b.clearance.uncertaintyThen = r->uncertainty().expanded();
         b.journalThen = r->journalMean;
         b.boreThen = r->boreMean;
     }
     if (const auto* r = lookUp(now.assessment.clearances, journal)) {
         b.clearance.now = r->clearance;
-        b.clearance.uncertaintyNow = r->expandedUncertainty;
+        b.clearance.uncertaintyNow = r->uncertainty().expanded();
         b.journalNow = r->journalMean;
         b.boreNow = r->boreMean;
     }
@@ -72,44 +71,40 @@ GapThenNow gap(Position p, const Side& then, const Side& now) {
     g.position = p;
     if (const auto* r = lookUp(then.assessment.gaps, p)) {
         g.gap.then = r->last;
-        g.gap.uncertaintyThen = r->expandedUncertainty;
+        g.gap.uncertaintyThen = r->uncertainty.expanded();
     }
     if (const auto* r = lookUp(now.assessment.gaps, p)) {
         g.gap.now = r->last;
-        g.gap.uncertaintyNow = r->expandedUncertainty;
+        g.gap.uncertaintyNow = r->uncertainty.expanded();
     }
     g.stackThen = stackOf(then, p);
     g.stackNow = stackOf(now, p);
     return g;
 }
 
-std::optional<Length> fitMean(const Facts& facts, const FitPlace& place, double& uncertainty) {
-    const auto* readings = lookUp(facts.fits, place);
-    if (readings == nullptr || readings->empty()) {
-        return {};
-    }
-    uncertainty = expandedBy(facts, fitBudgetOf(facts, place));
-    const std::int64_t sum =
-        std::accumulate(readings->begin(), readings->end(), std::int64_t{0},
-                        [](std::int64_t n, const auto& r) { return n + r.what.value.value.value(); });
-    return Length(toNearest(static_cast<double>(sum) / static_cast<double>(readings->size())));
-}
-
 void fits(const Side& then, const Side& now, std::vector<NamedThenNow>& out) {
-    for (const FitPlace& place : keysOf(then.build.facts.fits, now.build.facts.fits)) {
+    const auto& thenFits = then.assessment.fits;
+    const auto& nowFits = now.assessment.fits;
+    for (const FitPlace& place : keysOf(thenFits, nowFits)) {
         NamedThenNow fit;
-        const bool isOne = place.second == 1 && !then.build.facts.fits.contains({place.first, 2}) &&
-                           !now.build.facts.fits.contains({place.first, 2});
+        const bool isOne =
+            place.second == 1 && !thenFits.contains({place.first, 2}) && !nowFits.contains({place.first, 2});
         fit.name = isOne ? place.first : place.first + " " + std::to_string(place.second);
-        fit.value.then = fitMean(then.build.facts, place, fit.value.uncertaintyThen);
-        fit.value.now = fitMean(now.build.facts, place, fit.value.uncertaintyNow);
+        if (const auto* r = lookUp(thenFits, place)) {
+            fit.value.then = r->value;
+            fit.value.uncertaintyThen = r->uncertainty.expanded();
+        }
+        if (const auto* r = lookUp(nowFits, place)) {
+            fit.value.now = r->value;
+            fit.value.uncertaintyNow = r->uncertainty.expanded();
+        }
         out.push_back(std::move(fit));
     }
     const PickupResult& a = then.assessment.pickup;
     const PickupResult& b = now.assessment.pickup;
     if (a.clearance || b.clearance) {
         out.push_back(
-            {Core::say("pickup clearance"), {a.clearance, b.clearance, a.expandedUncertainty, b.expandedUncertainty}});
+            {Core::say("pickup clearance"), {a.clearance, b.clearance, a.uncertainty.expanded(), b.uncertainty.expanded()}});
     }
 }
 
@@ -195,12 +190,13 @@ std::optional<Length> ThenNow::difference() const {
     return less(now, then);
 }
 
-double ThenNow::uncertainty() const {
-    return std::hypot(uncertaintyThen, uncertaintyNow);
+std::optional<double> ThenNow::uncertainty() const {
+    return uncertaintyThen && uncertaintyNow ? std::optional(std::hypot(*uncertaintyThen, *uncertaintyNow))
+                                             : std::nullopt;
 }
 
 bool ThenNow::isChange() const {
-    return isJudged() && static_cast<double>(difference()->magnitude().value()) > uncertainty();
+    return isJudged() && static_cast<double>(difference()->magnitude().value()) > *uncertainty();
 }
 
 std::optional<Length> BearingThenNow::journalWear() const {

@@ -8,14 +8,15 @@ namespace caprail {
 /// A length in the earlier build and in the later one, with what the two measurements can tell apart.
 struct ThenNow {
     std::optional<Length> then, now;
-    double uncertaintyThen = 0, uncertaintyNow = 0; ///< expanded, nanometres; 0: not known
+    std::optional<double> uncertaintyThen, uncertaintyNow; ///< expanded, nanometres; none: not known
     /// now − then; none unless both are known.
     [[nodiscard]] std::optional<Length> difference() const;
     /// Expanded uncertainty of the difference, nanometres: the root of the sum of squares of both (JCGM 100, 5.1.2,
     /// from memory; the two are taken as independent, which errs on the safe side where one instrument measured both).
-    [[nodiscard]] double uncertainty() const;
+    /// None while one of them is not known.
+    [[nodiscard]] std::optional<double> uncertainty() const;
     /// Whether both uncertainties are known, so that a difference can be judged at all.
-    [[nodiscard]] bool isJudged() const { return difference() && uncertaintyThen > 0 && uncertaintyNow > 0; }
+    [[nodiscard]] bool isJudged() const { return difference() && uncertainty(); }
     /// Whether the difference is larger than its uncertainty: a change that was measured, and not its scatter. Never
     /// where an uncertainty is not known.
     [[nodiscard]] bool isChange() const;
@@ -25,8 +26,9 @@ struct ThenNow {
 struct BearingThenNow {
     JournalId journal;
     ThenNow clearance;
-    std::optional<Length> journalThen, journalNow, boreThen, boreNow; ///< means of the diameters
-    std::string shellsThen, shellsNow;                                ///< "upper / lower"; empty: not noted
+    std::optional<Length> journalThen, journalNow; ///< means of the diameters
+    std::optional<Length> boreThen, boreNow;       ///< means of the bores as read; none by gauging strip
+    std::string shellsThen, shellsNow;             ///< "upper / lower"; empty: not noted
     [[nodiscard]] std::optional<Length> journalWear() const;          ///< then − now
     [[nodiscard]] std::optional<Length> boreWear() const;             ///< now − then
 };

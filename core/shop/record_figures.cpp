@@ -6,7 +6,6 @@
 #include <fasteners/wrench.h>
 #include <ledger/band_names.h>
 #include <ledger/qt_text.h>
-#include <numeric>
 #include <shop/builds.h>
 #include <tuple>
 #include <base/say.h>
@@ -20,41 +19,28 @@ CheckState stateOf(const Assessment& assessment, const std::string& code) {
     return check == nullptr ? CheckState::notDone : check->state;
 }
 
-Length meanOf(const std::vector<Seen<FitReading>>& readings) {
-    const std::int64_t sum =
-        std::accumulate(readings.begin(), readings.end(), std::int64_t{0},
-                        [](std::int64_t n, const auto& r) { return n + r.what.value.value.value(); });
-    return Length(toNearest(static_cast<double>(sum) / static_cast<double>(readings.size())));
-}
-
 void bandedOf(const Build& build, const Assessment& a, std::vector<BandedFigure>& out) {
     const auto add = [&](std::string_view band, std::string place, Length value, CheckState state) {
         out.push_back({build.number, std::string(band), std::move(place), value, state});
     };
     for (const auto& [journal, result] : a.clearances) {
-        if (result.clearance) {
+        if (result.clearance) { // the mean, as engines are compared; each is judged at its worst places
             const bool isMain = journal.kind == JournalKind::main;
             add(isMain ? bands::mainClearance : bands::rodClearance, code(journal), *result.clearance,
                 stateOf(a, (isMain ? "main-clearance:" : "rod-clearance:") + code(journal)));
         }
     }
     for (const auto& [position, stack] : a.stacks) {
-        if (stack.residual) {
-            add(bands::residual, code(position), *stack.residual, stateOf(a, "stack:" + code(position)));
+        if (stack.carriedResidual) {
+            add(bands::residual, code(position), *stack.carriedResidual, stateOf(a, "stack:" + code(position)));
         }
     }
     if (a.flushness.twist) {
         add(bands::twist, "", Length(toNearest(*a.flushness.twist)), stateOf(a, "flushness"));
     }
-    for (const Check& check : a.checks) {
-        const auto* place = std::get_if<FitPlace>(&check.subject);
-        if (place == nullptr) {
-            continue;
-        }
-        const auto readings = build.facts.fits.find(*place);
-        if (readings != build.facts.fits.end() && !readings->second.empty()) {
-            add(place->first, std::to_string(place->second), meanOf(readings->second), check.state);
-        }
+    for (const auto& [place, fit] : a.fits) {
+        const Check* check = a.find(CheckKind::fit, place);
+        add(place.first, std::to_string(place.second), fit.value, check == nullptr ? CheckState::notDone : check->state);
     }
     if (a.pickup.clearance) {
         add(bands::pickupClearance, "", *a.pickup.clearance, stateOf(a, "pickup"));
@@ -126,7 +112,7 @@ RecordFigures figuresOf(const Ledger& ledger, const std::vector<Build>& builds, 
     figures.pulls = pullsOf(ledger);
     if (!builds.empty()) {
         for (const auto& [name, instrument] : builds.back().facts.instruments) {
-            figures.instruments.push_back(instrumentOf(builds.back().facts, instrument.what));
+            figures.instruments.push_back(instrumentOf(builds.back().facts, instrument.latest()));
         }
     }
     return figures;

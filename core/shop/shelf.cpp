@@ -56,6 +56,12 @@ template <class T> void keepIn(std::vector<T>& list, const T& one, std::string T
     }
 }
 
+/// What a statement corrects is a matter of the record in which it was made, and of no other.
+InstrumentAdded asOnShelf(InstrumentAdded instrument) {
+    instrument.corrects.reset();
+    return instrument;
+}
+
 /// Whether two entries say the same in every field.
 template <class T> bool isSame(const T& a, const T& b) {
     return cellsOf(Body(a)) == cellsOf(Body(b));
@@ -92,7 +98,7 @@ void Shelf::keep(const PersonAdded& person) {
     keepIn(people, person, &PersonAdded::name);
 }
 void Shelf::keep(const InstrumentAdded& instrument) {
-    keepIn(instruments, instrument, &InstrumentAdded::instrument);
+    keepIn(instruments, asOnShelf(instrument), &InstrumentAdded::instrument);
 }
 void Shelf::keep(const ShelfKit& kit) {
     keepIn(kits, kit, &ShelfKit::name);
@@ -158,7 +164,7 @@ std::vector<Body> instrumentsToAdd(const Shelf& shelf, const Facts& facts) {
     std::vector<Body> bodies;
     for (const InstrumentAdded& instrument : shelf.instruments) {
         const auto here = facts.instruments.find(instrument.instrument);
-        if (here == facts.instruments.end() || !isSame(here->second.what, instrument)) {
+        if (here == facts.instruments.end() || !isSame(asOnShelf(here->second.latest()), instrument)) {
             bodies.emplace_back(instrument);
         }
     }
@@ -186,7 +192,7 @@ void keepFrom(Shelf& shelf, const Facts& facts, const std::string& kitName) {
         shelf.keep(person);
     }
     for (const auto& [name, instrument] : facts.instruments) {
-        shelf.keep(instrument.what);
+        shelf.keep(instrument.latest());
     }
     if (kitName.empty()) {
         return;

@@ -36,6 +36,9 @@ std::int64_t displaySteps(Length l, LengthUnit unit) {
     return unit == LengthUnit::inch ? divideRounded(l.value(), 2'540) : divideRounded(l.value(), 1'000);
 }
 
+/// The last digit of `formatFine` in nanometres.
+std::int64_t fineStep(const Units& units) { return units.length == LengthUnit::inch ? 254 : 100; }
+
 int displayDecimals(LengthUnit unit) { return unit == LengthUnit::inch ? 4 : 3; }
 
 } // namespace
@@ -94,6 +97,32 @@ std::string formatShort(Length l, const Units& units) {
 std::string formatSpread(double nanometres, const Units& units) {
     return units.length == LengthUnit::inch ? formatNumber(nanometres / 25'400'000.0, 5, units.decimalMark) + " in"
                                             : formatNumber(nanometres / 1'000'000.0, 4, units.decimalMark) + " mm";
+}
+
+std::string formatFineBare(Length l, const Units& units) {
+    return units.length == LengthUnit::inch ? fixedPoint(divideRounded(l.value(), fineStep(units)), 5, units.decimalMark)
+                                            : fixedPoint(divideRounded(l.value(), fineStep(units)), 4, units.decimalMark);
+}
+
+std::string formatFine(Length l, const Units& units) { return formatFineBare(l, units) + " " + symbol(units.length); }
+
+std::string formatFineSigned(Length l, const Units& units) {
+    return (divideRounded(l.value(), fineStep(units)) > 0 ? "+" : "") + formatFine(l, units);
+}
+
+std::string formatUncertaintyBare(double nanometres, const Units& units) {
+    const auto step = static_cast<double>(fineStep(units));
+    // The last bits of a product of doubles are no reason for one more step.
+    return formatFineBare(Length(static_cast<std::int64_t>(std::ceil(nanometres / step - 1e-9)) * fineStep(units)),
+                          units);
+}
+
+std::string formatUncertainty(double nanometres, const Units& units) {
+    return formatUncertaintyBare(nanometres, units) + " " + symbol(units.length);
+}
+
+Length asPrinted(Length l, const Units& units) {
+    return Length(divideRounded(l.value(), fineStep(units)) * fineStep(units));
 }
 
 std::string format(Band band, const Units& units) {

@@ -32,6 +32,18 @@ std::string formatSigned(Length, const Units&);
 std::string formatShort(Length, const Units&);
 /// A standard deviation or uncertainty in nanometres, one digit finer than a length: "0.00012 in", "0.0031 mm".
 std::string formatSpread(double nanometres, const Units&);
+/// One digit finer than `format`, for what is worked out or judged: "0.05305 in", "1.3475 mm".
+std::string formatFine(Length, const Units&);
+std::string formatFineBare(Length, const Units&);
+/// "+0.00005 in", "−0.00005 in"
+std::string formatFineSigned(Length, const Units&);
+/// An expanded uncertainty in nanometres, to the digit of `formatFine` and rounded up (JCGM 100:2008, 7.2.6), so that it
+/// is never printed smaller than it is: "0.00024 in".
+std::string formatUncertainty(double nanometres, const Units&);
+std::string formatUncertaintyBare(double nanometres, const Units&);
+/// The length that `formatFine` prints, so that printed numbers add up: a difference is worked out from what its two
+/// terms are printed as.
+Length asPrinted(Length, const Units&);
 std::string format(Band, const Units&);
 /// "75.0 lbf·ft", "101.7 N·m"
 std::string format(Torque, const Units&);

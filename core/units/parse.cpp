@@ -5,6 +5,7 @@
 #include <charconv>
 #include <base/say.h>
 #include <base/text.h>
+#include <cmath>
 #include <vector>
 
 namespace caprail {
@@ -200,11 +201,7 @@ Result<Entered<Q>> withinExpected(std::int64_t base, const Reading& reading, std
             "%1 was read as %2, but %3 is expected within %4: correct it, or type ! behind it if it is really so.",
             quotedText(trimmed(typed)), show(value), expected.what, range));
     }
-    std::string_view kept = trimmed(typed);
-    if (kept.ends_with('!')) {
-        kept = trimmed(kept.substr(0, kept.size() - 1));
-    }
-    return Entered<Q>{value, std::string(kept)};
+    return Entered<Q>{value, std::string(trimmed(typed))};
 }
 
 std::int64_t sumOf(const Reading& reading, long double bareSize) {
@@ -324,6 +321,101 @@ Result<Entered<Temperature>> parseTemperature(std::string_view text, const Units
     }
     return withinExpected<Temperature>(toNearest(static_cast<double>(base)), plain, text, expected,
                                        [&](Temperature t) { return format(t, units); });
+}
+
+namespace {
+
+/// One way to read a typed text: its value and what its last digit is worth, in base units; 0: it is exact.
+struct Meaning {
+    long double value = 0;
+    long double lastDigit = 0;
+};
+
+long double sizeOf(const Term& term, const Reading& reading, long double bareSize) {
+    return term.unit ? term.unit->size : reading.unit ? reading.unit->size : bareSize;
+}
+
+/// Reads a text with each decimal mark and each size that a bare number may have had.
+std::vector<Meaning> meanings(std::string_view typed, const Spellings& spellings,
+                              std::initializer_list<UnitSpelling> bareUnits) {
+    std::vector<Meaning> list;
+    for (const char mark : {'.', ','}) {
+        Units units;
+        units.decimalMark = mark;
+        const auto reading = readTerms(typed, {}, units, spellings, {});
+        if (!reading) {
+            continue;
+        }
+        for (const UnitSpelling& bare : bareUnits) {
+            Meaning meaning;
+            for (const Term& term : reading->terms) {
+                const long double size = sizeOf(term, *reading, bare.size);
+                meaning.value += static_cast<long double>(valueOf(term, size));
+                long double digit = term.numerator == 0 ? size : 0;
+                for (int i = 0; i < term.number.decimals; ++i) {
+                    digit /= 10.0L;
+                }
+                meaning.lastDigit = std::max(meaning.lastDigit, digit);
+            }
+            meaning.value = (reading->isNegative ? -meaning.value : meaning.value) +
+                            (reading->unit ? reading->unit->offset : bare.offset);
+            list.push_back(meaning);
+        }
+    }
+    return list;
+}
+
+/// The meaning that fits a stored value: nearer than half the last digit, or to one base unit where that is exact.
+std::optional<Meaning> fitting(std::int64_t stored, const std::vector<Meaning>& all) {
+    std::optional<Meaning> best;
+    for (const Meaning& m : all) {
+        const long double off = std::abs(m.value - static_cast<long double>(stored));
+        if ((off <= 1 || off < m.lastDigit / 2) && (!best || m.lastDigit < best->lastDigit)) {
+            best = m;
+        }
+    }
+    return best;
+}
+
+std::vector<Meaning> lengthMeanings(std::string_view typed) {
+    return meanings(typed, lengthUnits(), {{"in", 25'400'000}, {"thou", 25'400}, {"mm", 1'000'000}});
+}
+
+template <class Q> TypedFit fitOf(const Entered<Q>& entered, const std::vector<Meaning>& all) {
+    if (entered.typed.empty() || fitting(entered.value.value(), all)) {
+        return TypedFit::agrees;
+    }
+    return all.empty() ? TypedFit::unreadable : TypedFit::contradicts;
+}
+
+} // namespace
+
+TypedFit fitOfTyped(const Entered<Length>& entered) {
+    return fitOf(entered, lengthMeanings(entered.typed));
+}
+
+TypedFit fitOfTyped(const Entered<Torque>& entered) {
+    constexpr long double foot = newtonMetresPerPoundFoot * 1'000.0L;
+    return fitOf(entered, meanings(entered.typed, torqueUnits(), {{"", foot}, {"", foot / 12}, {"", 1'000}}));
+}
+
+TypedFit fitOfTyped(const Entered<Angle>& entered) {
+    return fitOf(entered, meanings(entered.typed, angleUnits(), {{"", 1'000}}));
+}
+
+TypedFit fitOfTyped(const Entered<Temperature>& entered) {
+    return fitOf(entered, meanings(entered.typed, temperatureUnits(), {{"", 1'000}}));
+}
+
+std::optional<Length> lastDigitOf(const Entered<Length>& entered) {
+    const auto meaning = fitting(entered.value.value(), lengthMeanings(entered.typed));
+    return meaning && meaning->lastDigit > 0
+               ? std::optional(Length(static_cast<std::int64_t>(meaning->lastDigit + 0.5L)))
+               : std::nullopt;
+}
+
+bool isInsisted(std::string_view typed) {
+    return trimmed(typed).ends_with('!');
 }
 
 Result<std::int64_t> parseCount(std::string_view text, const std::string& what, std::int64_t smallest,

@@ -21,7 +21,8 @@ struct Entered {
 };
 
 /// What a field expects. A value outside [smallest, largest] is asked back, not stored: the sentence says what was
-/// read, and typing the same text with a `!` behind it says «yes, really».
+/// read, and typing the same text with a `!` behind it says «yes, really»; the mark is
+/// kept with the text.
 template <class Q>
 struct Expected {
     std::string what;          ///< the field, as it reads inside a sentence: "the gap at cap 3 right"
@@ -46,6 +47,25 @@ Result<Entered<Angle>> parseAngle(std::string_view text, const Units& units, con
 /// "21", "21 °C", "21 C", "70 °F". A bare number is in degrees Celsius.
 Result<Entered<Temperature>> parseTemperature(std::string_view text, const Units& units,
                                               const Expected<Temperature>& expected);
+
+/// How the text that was typed for a value goes with it.
+enum class TypedFit {
+    agrees,      ///< it can mean the value, to half of the last digit typed; or nothing was typed
+    contradicts, ///< it is a quantity, and another one
+    unreadable   ///< it is no quantity at all
+};
+/// The text is read in any unit that a bare number may have been in, with either decimal mark.
+TypedFit fitOfTyped(const Entered<Length>&);
+TypedFit fitOfTyped(const Entered<Torque>&);
+TypedFit fitOfTyped(const Entered<Angle>&);
+TypedFit fitOfTyped(const Entered<Temperature>&);
+
+/// What the last digit typed is worth ("57.5 thou": 0.1 thou; of a sum, the coarsest), read in the unit in which the
+/// text means the value. None where nothing was typed, for a fraction, and for a text that does not mean the value.
+std::optional<Length> lastDigitOf(const Entered<Length>&);
+
+/// Whether a `!` stands behind what was typed: «yes, really». It is kept with the text, so that the record shows it.
+bool isInsisted(std::string_view typed);
 
 /// A whole number from `smallest` to `largest`; the sentence names `what`.
 Result<std::int64_t> parseCount(std::string_view text, const std::string& what, std::int64_t smallest,

@@ -1,31 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <work/stack_planning.h>
 
-#include <algorithm>
-#include <assessment/budget_of.h>
+#include <assessment/plan_aim.h>
 #include <ledger/band_names.h>
-#include <measure/verdict.h>
 
 namespace caprail {
-
-namespace {
-
-/// Under guard bands a stack at the very end of the band is too close to call, so the plan aims at the zone in which
-/// every stack will be judged in. Where the measurement is too coarse to leave such a zone, it aims at the whole band.
-Band bandToAimAt(const Facts& facts, const std::vector<PlanPosition>& positions, Band band) {
-    if (facts.rules.decision != DecisionWord::guarded) {
-        return band;
-    }
-    double uncertainty = 0;
-    for (const PlanPosition& position : positions) {
-        if (const auto p = parsePosition(position.id)) {
-            uncertainty = std::max(uncertainty, expectedResidualUncertainty(facts, *p));
-        }
-    }
-    return acceptanceZone(band, uncertainty, DecisionRule::guarded).value_or(band);
-}
-
-} // namespace
 
 ResidualBand residualBand(const Facts& facts) {
     const BandFact* band = facts.bandNamed(bands::residual);
@@ -33,8 +12,8 @@ ResidualBand residualBand(const Facts& facts) {
                            : ResidualBand{*Band::between(tenths(-5), tenths(5)), false};
 }
 
-PlanTask planTaskFor(const Facts& facts, const Assessment& assessment) {
-    PlanTask task{{}, residualBand(facts)};
+PlanTask planTaskFor(const Facts& facts, const Assessment& assessment, const Units& units) {
+    PlanTask task{{}, residualBand(facts), {}};
     PlanRequest& request = task.request;
     request.band = task.band.band;
     request.largestStack = static_cast<int>(facts.rules.largestStack);
@@ -60,7 +39,16 @@ PlanTask planTaskFor(const Facts& facts, const Assessment& assessment) {
             request.shims.push_back({name, shim.thickness()});
         }
     }
-    request.band = bandToAimAt(facts, request.positions, request.band);
+    std::vector<Position> positions;
+    for (const PlanPosition& position : request.positions) {
+        if (const auto p = parsePosition(position.id)) {
+            positions.push_back(*p);
+        }
+    }
+    if (auto aim = bandToAimAt(facts, positions, units)) {
+        request.band = aim->band;
+        task.doubt = std::move(aim->sentence);
+    }
     return task;
 }
 

@@ -20,11 +20,12 @@ ResidualBand residualBand(const Facts& facts);
 struct PlanTask {
     PlanRequest request;
     ResidualBand band; ///< as set; that of the request may be narrower
+    std::string doubt; ///< why a stack in the band of the request need not be judged good; empty: it will be
 };
-/// Every position whose gap is accepted, every shim that is not set aside, the residual band (under guard bands less
-/// the expanded uncertainty at both ends, so that a planned stack is not too close to call), the pins, and the rules'
-/// objective and largest stack. Positions without an accepted gap are left out.
-PlanTask planTaskFor(const Facts& facts, const Assessment& assessment);
+/// Every position whose gap is accepted, every shim that is not set aside, the residual band as `bandToAimAt` narrows it
+/// (assessment/plan_aim.h), the pins, and the rules' objective and largest stack. Positions without an accepted gap are
+/// left out. `units` are for the doubt.
+PlanTask planTaskFor(const Facts& facts, const Assessment& assessment, const Units& units = {});
 
 /// What the straightedge should say on a stack with this residual: below the band it rocks, above it the place is
 /// loose.

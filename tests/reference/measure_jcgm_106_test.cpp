@@ -41,3 +41,19 @@ TEST(Jcgm106, simple_acceptance_takes_the_tolerance_as_it_is) {
     EXPECT_EQ(judge(lower, expanded, tolerance, DecisionRule::simple), Verdict::in);
     EXPECT_EQ(judge(lower - nanometres(1), expanded, tolerance, DecisionRule::simple), Verdict::out);
 }
+
+TEST(Jcgm106, probability_and_capability_of_the_worked_example) {
+    // 7.4 and 7.6.3: 13.6 measured with u = 1.8 against 12.5 to 16.3 (in any unit; here tenths of a millimetre).
+    const auto tenth = [](double x) { return millimetres(x / 10); };
+    const Conformity c = conformity(tenth(13.6), 180'000, Band::between(tenth(12.5), tenth(16.3)).value());
+    EXPECT_NEAR(c.probability, 0.6626, 0.00005);
+    EXPECT_NEAR(c.capability, 0.53, 0.005);
+    EXPECT_TRUE(c.isWeak());
+}
+
+TEST(Jcgm106, probability_of_a_residual_of_nothing_with_u_as_wide_as_the_band) {
+    // By hand: 2Φ(0.0005 / 0.000395) − 1, U = 0.00079 in.
+    const Conformity c =
+        conformity(Length(), 0.00079 / 2 * 25'400'000, Band::between(-tenths(5), tenths(5)).value());
+    EXPECT_NEAR(c.probability, 0.794, 0.0005);
+}

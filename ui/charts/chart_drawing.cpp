@@ -149,6 +149,8 @@ QCPScatterStyle stateMarker(CheckState state, const Look& look, double size) {
         return {polygon(4, 0, 3.8), pen, QBrush(colour), size};
     case CheckState::tooCloseToCall:
         return {polygon(6, 0, 3.3), pen, QBrush(look.paper), size};
+    case CheckState::notProven:
+        return {QCPScatterStyle::ssSquare, pen, QBrush(look.paper), size};
     case CheckState::stale:
         return {QCPScatterStyle::ssCircle, pen, QBrush(look.paper), size};
     case CheckState::notDone:

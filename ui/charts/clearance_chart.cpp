@@ -77,7 +77,7 @@ private:
 
     [[nodiscard]] QString wordsOf(JournalId journal, const ClearanceResult& result, CheckState state) const {
         QString words = textOf(describe(journal)) + QStringLiteral(": ") + textOf(format(*result.clearance, m_units)) +
-                        QStringLiteral(" ± ") + textOf(formatSpread(result.expandedUncertainty, m_units)) +
+                        QStringLiteral(" ") + textOf(caprail::describe(result.uncertainty(), m_units)) +
                         QStringLiteral(", ") + stateWord(state);
         if (result.smallest && result.largest) {
             words += QStringLiteral("\n") +
@@ -143,7 +143,7 @@ private:
             const double mean = shown(*bar.result->clearance, m_units);
             const double smallest = shown(bar.result->smallest.value_or(*bar.result->clearance), m_units);
             const double largest = shown(bar.result->largest.value_or(*bar.result->clearance), m_units);
-            const double u = shownNanometres(bar.result->expandedUncertainty, m_units);
+            const double u = shownNanometres(bar.result->uncertainty().expanded().value_or(0), m_units);
             x << bar.x;
             y << mean;
             below << mean - smallest;

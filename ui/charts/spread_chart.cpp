@@ -66,12 +66,12 @@ private:
                 --skipped;
                 return;
             }
-            const double y = shown(reading.what.gap.value, m_units);
+            const double y = shown(reading.what.value(), m_units);
             Cloud& cloud = m_clouds[position.side == Side::right ? 1 : 0][isStanding ? 1 : 0];
             cloud.x.push_back(x);
             cloud.y.push_back(y);
             QString words = textOf(describe(position)) + QStringLiteral(": ") +
-                            textOf(format(reading.what.gap.value, m_units)) + QStringLiteral(", ") +
+                            textOf(format(reading.what.value(), m_units)) + QStringLiteral(", ") +
                             SpreadChartText::tr("pass %1").arg(reading.what.pass);
             if (!isStanding) {
                 words += QStringLiteral(", ") + SpreadChartText::tr("no longer stands");

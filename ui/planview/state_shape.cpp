@@ -74,6 +74,12 @@ void paintBadge(QPainter& painter, QPointF middle, double radius, CheckState sta
         painter.setBrush(Qt::NoBrush);
         painter.drawPath(waves(middle, r));
         break;
+    case CheckState::notProven: // a circle with a question: something is missing
+        painter.drawEllipse(middle, r, r);
+        painter.setBrush(Qt::NoBrush);
+        painter.drawPath(strokes(
+            middle, r, {{{-0.3, -0.3}, {-0.15, -0.52}, {0.15, -0.52}, {0.3, -0.3}, {0.0, 0.02}, {0.0, 0.16}}, {{0, 0.5}, {0, 0.52}}}));
+        break;
     case CheckState::stale: {
         painter.setBrush(Qt::NoBrush);
         const QRectF ring(middle.x() - r * 0.85, middle.y() - r * 0.85, 1.7 * r, 1.7 * r);
@@ -110,6 +116,7 @@ QPainterPath calloutShape(const QRectF& box, CheckState state, double corner) {
         return path;
     }
     case CheckState::tooCloseToCall:
+    case CheckState::notProven:
         path.addRoundedRect(box, corner * 2.6, corner * 2.6);
         return path;
     case CheckState::good:
@@ -129,6 +136,10 @@ QPen calloutPen(CheckState state, const Look& look, double line) {
         break;
     case CheckState::tooCloseToCall:
         pen.setWidthF(1.5 * line);
+        break;
+    case CheckState::notProven:
+        pen.setWidthF(1.5 * line);
+        pen.setDashPattern({2.5, 1.5});
         break;
     case CheckState::stale:
         pen.setWidthF(1.4 * line);

@@ -13,6 +13,7 @@ QColor Look::of(CheckState state) const {
     case CheckState::out:
         return out;
     case CheckState::tooCloseToCall:
+    case CheckState::notProven:
         return close;
     case CheckState::stale:
         return stale;
@@ -57,6 +58,8 @@ QString sign(CheckState state) {
         return QStringLiteral("✕");
     case CheckState::tooCloseToCall:
         return QStringLiteral("≈");
+    case CheckState::notProven:
+        return QStringLiteral("?");
     case CheckState::stale:
         return QStringLiteral("↻");
     case CheckState::notDone:

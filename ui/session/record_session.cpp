@@ -186,7 +186,7 @@ Result<std::int64_t> RecordSession::letWait(Unstored entry, const Problem& why) 
 
 /// Judges an entry and stores it; once it is on the disk, what follows from it is worked out and told.
 Result<std::int64_t> RecordSession::judgeAndStore(const Unstored& entry, bool& isJudgedGood) {
-    const auto judged = mayAppend(ledger(), m_facts, m_assessment, entry.person, entry.body);
+    const auto judged = mayAppend(ledger(), m_facts, m_assessment, entry.person, entry.body, m_units);
     isJudgedGood = judged.has_value();
     if (!judged) {
         return tl::unexpected(judged.error());

@@ -10,6 +10,14 @@ namespace caprail::sheet {
 
 namespace {
 
+/// The bore as it was read: one figure, or from the smallest to the largest; none by gauging strip.
+QString boresText(const ClearanceResult& r, const Units& units) {
+    if (!r.boreSmallest || r.boreSmallest == r.boreLargest) {
+        return bare(r.boreSmallest, units);
+    }
+    return bare(r.boreSmallest, units) + QStringLiteral(" – ") + bare(r.boreLargest, units);
+}
+
 SheetTable tableFor(const Writing& w, JournalKind kind, const std::vector<JournalId>& journals) {
     const Units& units = w.units();
     SheetTable table{{{Sheet::tr("Bearing")},
@@ -30,10 +38,10 @@ SheetTable tableFor(const Writing& w, JournalKind kind, const std::vector<Journa
         const bool hasShape = r.journalReadings > 1;
         const auto shells = w.facts().shellsFitted.find(j);
         table.rows.push_back(
-            {strongCell(capitalised(text(describe(j)))), bare(r.journalMean, units), bare(r.boreMean, units),
-             strongCell(bare(r.clearance, units)),
-             r.smallest ? bare(r.smallest, units) + QStringLiteral(" – ") + bare(r.largest, units) : none(),
-             bareSpread(r.expandedUncertainty, units), hasShape ? bare(r.taper, units) : none(),
+            {strongCell(capitalised(text(describe(j)))), bare(r.journalMean, units), boresText(r, units),
+             bareFine(r.clearance, units),
+             strongCell(r.smallest ? bareFine(r.smallest, units) + QStringLiteral(" – ") + bareFine(r.largest, units) : none()),
+             r.smallest ? bareU(r.uncertainty(), units) : none(), hasShape ? bare(r.taper, units) : none(),
              hasShape ? bare(r.outOfRound, units) : none(),
              quietCell(shells == w.facts().shellsFitted.end()
                            ? none()

@@ -18,12 +18,14 @@ int badness(CheckState state) {
         return 1;
     case CheckState::tooCloseToCall:
         return 2;
-    case CheckState::stale:
+    case CheckState::notProven:
         return 3;
+    case CheckState::stale:
+        return 4;
     case CheckState::out:
         break;
     }
-    return 4;
+    return 5;
 }
 
 PlanMark markFor(const Writing& w, Position p) {
@@ -41,7 +43,7 @@ PlanMark markFor(const Writing& w, Position p) {
             mark.figure = text(formatBare(*result.last, w.units()));
         } else if (!result.fallen.empty()) {
             // What was read before it moved, so that the place is not bare; its state says that it is stale.
-            mark.figure = text(formatBare(result.fallen.back().what.gap.value, w.units()));
+            mark.figure = text(formatBare(result.fallen.back().what.value(), w.units()));
         }
     }
     const auto stack = w.assessment().stacks.find(p);

@@ -30,7 +30,7 @@ void addRow(DifferenceTable& table, QStringList cells, const ThenNow& value) {
 
 QStringList thenNow(const ThenNow& value, const Units& units) {
     return {bare(value.then, units), bare(value.now, units), bareSigned(value.difference(), units),
-            value.isJudged() ? bareSpread(value.uncertainty(), units) : none()};
+            value.isJudged() ? bareSpread(*value.uncertainty(), units) : none()};
 }
 
 QStringList thenNowHeads(const QString& first, const Units& units) {

@@ -99,8 +99,8 @@ void instrumentsSection(const Writing& w) {
                       {Sheet::tr("Calibrated")},
                       {Sheet::tr("Due")}},
                      {}};
-    for (const auto& [name, seen] : facts.instruments) {
-        const InstrumentAdded& what = seen.what;
+    for (const auto& [name, fact] : facts.instruments) {
+        const InstrumentAdded& what = fact.latest();
         QStringList maker{text(what.maker), text(what.serial)};
         maker.removeAll(QString());
         QString limit = none();

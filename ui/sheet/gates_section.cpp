@@ -20,6 +20,10 @@ QString kindTitle(CheckKind kind) {
         return Sheet::tr("Main bearing clearances");
     case CheckKind::rodClearance:
         return Sheet::tr("Rod bearing clearances");
+    case CheckKind::taper:
+        return Sheet::tr("Taper of journals");
+    case CheckKind::outOfRound:
+        return Sheet::tr("Out-of-round of journals");
     case CheckKind::fit:
         return Sheet::tr("Fits");
     case CheckKind::gap:
@@ -52,7 +56,7 @@ SheetTable countsTable(const Assessment& assessment) {
     SheetTable table{{{Sheet::tr("Check")}}, {}};
     std::vector<CheckState> states{CheckState::good};
     for (const CheckState state :
-         {CheckState::out, CheckState::tooCloseToCall, CheckState::stale, CheckState::notDone}) {
+         {CheckState::out, CheckState::tooCloseToCall, CheckState::notProven, CheckState::stale, CheckState::notDone}) {
         if (std::ranges::any_of(assessment.checks, [state](const Check& check) { return check.state == state; })) {
             states.push_back(state);
         }

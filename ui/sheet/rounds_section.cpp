@@ -9,11 +9,11 @@ namespace caprail::sheet {
 
 namespace {
 
-SheetCell resultCell(const RoundFact& round, std::size_t asked) {
+SheetCell resultCell(const RoundFact& round, std::size_t asked, const Units& units) {
     if (round.voidedBy.entry != 0) {
         return stateCell(
             CheckState::stale,
-            Sheet::tr("no longer counts: entry %1, %2").arg(round.voidedBy.entry).arg(text(round.voidedBy.what)));
+            Sheet::tr("no longer counts: entry %1, %2").arg(round.voidedBy.entry).arg(text(describe(round.voidedBy.cause, units))));
     }
     if (round.anyMoved()) {
         return stateCell(CheckState::out, Sheet::tr("moved: must hold in a later round"));
@@ -49,7 +49,7 @@ void roundsSection(const Writing& w) {
                               text(round.begun.person),
                               round.begun.what.instrument.empty() ? none() : text(round.begun.what.instrument),
                               Sheet::tr("%1 of %2").arg(pulled).arg(asked), QString::number(pulled - moved),
-                              QString::number(moved), resultCell(round, asked)});
+                              QString::number(moved), resultCell(round, asked, w.units())});
     }
     w.flow.heading(Sheet::tr("Verify rounds"));
     w.flow.introduction(

@@ -7,6 +7,7 @@
 #include <QTimeZone>
 #include <algorithm>
 #include <ledger/entry.h>
+#include <measure/uncertainty.h>
 #include <optional>
 #include <units/format.h>
 #include <base/plain_text.h>
@@ -72,6 +73,17 @@ inline QString readingsText(const std::vector<Length>& readings, const Units& un
         .arg(words);
 }
 /// An uncertainty or standard deviation in nanometres, without its unit; a dash for none.
+/// One digit finer, so that residuals and clearances add up from what is printed.
+inline QString bareFine(const std::optional<Length>& length, const Units& units) {
+    return length ? text(formatFineBare(*length, units)) : none();
+}
+
+/// "0.00024", or that it is not known: never nothing and never left out.
+inline QString bareU(const Uncertainty& uncertainty, const Units& units) {
+    return uncertainty.isKnown() ? text(formatUncertaintyBare(uncertainty.known()->expanded, units))
+                                 : Sheet::tr("not known");
+}
+
 inline QString bareSpread(double nanometres, const Units& units) {
     return nanometres > 0 ? text(formatSpread(nanometres, units)).section(QLatin1Char(' '), 0, 0) : none();
 }

@@ -33,6 +33,25 @@ SheetCell recheckCell(const Writing& w, Position p) {
     return stateCell(state, state == CheckState::stale ? felt + QStringLiteral(", ") + stateWord(state) : felt);
 }
 
+/// What the printed gap and thickness come to; and what the recheck says, where that carries the verdict.
+QString residualText(const StackResult& stack, const std::optional<Length>& gap, const Units& units) {
+    if (!stack.residual || !gap) {
+        return none();
+    }
+    const Length printed = asPrinted(*gap, units) - asPrinted(stack.thickness, units);
+    const auto signedText = [&](Length l) { return text(formatFineSigned(l, units)).section(QLatin1Char(' '), 0, 0); };
+    switch (stack.carriedBy) {
+    case ResidualBy::bracket:
+        return signedText(printed) + QLatin1Char('\n') +
+               Sheet::tr("bracketed: %1").arg(signedText(stack.carriedResidual.value_or(printed)));
+    case ResidualBy::feel:
+        return signedText(printed) + QLatin1Char('\n') + Sheet::tr("by feel");
+    case ResidualBy::arithmetic:
+        break;
+    }
+    return signedText(printed);
+}
+
 std::vector<SheetCell> rowFor(const Writing& w, Position p) {
     const Units& units = w.units();
     const auto at = w.assessment().stacks.find(p);
@@ -58,10 +77,10 @@ std::vector<SheetCell> rowFor(const Writing& w, Position p) {
     }
     return {strongCell(text(code(p))),
             shims.join(QLatin1Char('\n')),
-            bare(stack.thickness, units),
-            bare(gapValue, units),
-            strongCell(bareSigned(stack.residual, units)),
-            bareSpread(stack.expandedUncertainty, units),
+            bareFine(stack.thickness, units),
+            bareFine(gapValue, units),
+            strongCell(residualText(stack, gapValue, units)),
+            stack.residual ? bareU(stack.carriedUncertainty, units) : none(),
             recheckCell(w, p),
             verdictCell(w.stateOf("stack:" + code(p)))};
 }

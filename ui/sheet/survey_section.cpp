@@ -11,7 +11,7 @@ namespace {
 QString standingText(const GapResult& gap, const Units& units) {
     std::vector<Length> readings;
     for (const auto& reading : gap.standing) {
-        readings.push_back(reading.what.gap.value);
+        readings.push_back(reading.what.value());
     }
     return readingsText(readings, units);
 }
@@ -37,7 +37,7 @@ SheetTable gapsTable(const Writing& w) {
              gap.standing.empty() ? none() : bare(Length(toNearest(gap.mean)), units),
              hasSpread ? bare(gap.range, units) : none(),
              hasSpread ? text(formatSpread(gap.standardDeviation, units)).section(QLatin1Char(' '), 0, 0) : none(),
-             strongCell(bare(gap.accepted, units)), bareSpread(gap.expandedUncertainty, units),
+             strongCell(bareFine(gap.accepted, units)), gap.standing.empty() ? none() : bareU(gap.uncertainty, units),
              gap.fallen.empty() ? quietCell(none()) : SheetCell(QString::number(gap.fallen.size())),
              stateCell(w.stateOf("gap:" + code(p)))});
     }

@@ -17,7 +17,7 @@ QString WrenchMarks::markFor(const std::string& wrench, std::optional<Torque> to
     if (at == m_facts.instruments.end()) {
         return {};
     }
-    const InstrumentAdded& what = at->second.what;
+    const InstrumentAdded& what = at->second.latest();
     QString marks;
     if (torque && what.largestTorque) {
         const auto smallest = what.smallestTorque ? std::optional(what.smallestTorque->value) : std::nullopt;

@@ -11,8 +11,8 @@ namespace {
 
 /// The worst state among a station's checks; nothing where it has none.
 std::optional<CheckState> worstAt(const Assessment& assessment, Station station) {
-    static constexpr CheckState worstFirst[] = {CheckState::out, CheckState::stale, CheckState::tooCloseToCall,
-                                                CheckState::notDone, CheckState::good};
+    static constexpr CheckState worstFirst[] = {CheckState::out, CheckState::stale, CheckState::notProven,
+                                                CheckState::tooCloseToCall, CheckState::notDone, CheckState::good};
     for (const CheckState state : worstFirst) {
         if (std::ranges::any_of(assessment.checks,
                                 [&](const Check& c) { return c.place.station == station && c.state == state; })) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <store/care/check.h>
 
+#include <ledger/typed_values.h>
 #include <set>
 #include <sqlite3.h>
 #include <store/file/beside.h>
@@ -81,6 +82,9 @@ std::vector<AttachmentAdded> checkEntries(Database& database, const std::string&
         }
         auto entry = verifiedEntry(row, report.seal);
         if (entry) {
+            if (const auto contradiction = contradictionIn(entry->body)) {
+                findings.add(Core::say("Entry %1: %2", row.sequence, *contradiction));
+            }
             if (const auto* added = std::get_if<AttachmentAdded>(&entry->body)) {
                 attachments.push_back(*added);
             }

@@ -7,6 +7,7 @@
 #include <fstream>
 #include <ledger/entry_json.h>
 #include <ledger/entry_texts.h>
+#include <ledger/typed_values.h>
 #include <map>
 #include <optional>
 #include <set>
@@ -50,6 +51,12 @@ public:
         }
         if (auto seen = checkTexts(draft->person, draft->body); !seen) {
             return seen;
+        }
+        if (auto contradiction = contradictionIn(draft->body)) {
+            return refuse(std::move(*contradiction));
+        }
+        if (auto unreadable = unreadableIn(draft->body); unreadable && !draft->seal) {
+            return refuse(std::move(*unreadable));
         }
         const std::vector<Cell> cells = cellsOf(draft->body);
         m_memory += sizeof(Entry) + line.size();

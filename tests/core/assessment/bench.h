@@ -12,7 +12,8 @@ namespace caprail {
 
 class Bench {
 public:
-    Bench() {
+    /// `withTools`: false leaves the instruments out, so that a test enters its own.
+    explicit Bench(bool withTools = true) {
         make(PersonAdded{"Mira", "assembler"});
         make(EngineDescribed{"Kestrel Lane", "Orrin Vale", "V8", "KL-2207", ""});
         make(drafts::threeMains());
@@ -25,6 +26,11 @@ public:
         group(FastenerKind::mainCap, 6, "7/16-20", 70);
         group(FastenerKind::rod, 4, "3/8-24", 45);
         make(InstrumentAdded{"W1", InstrumentType::torqueWrench, "", "", {}, {}, {}, {}, {}, {}, {}});
+        if (withTools) {
+            for (const InstrumentAdded& tool : drafts::tools()) {
+                make(tool);
+            }
+        }
     }
 
     /// Judged and appended like one typed in the window.
@@ -71,15 +77,24 @@ public:
         for (const JournalId j : facts.layout->mainJournals()) {
             for (int station = 1; station <= 2; ++station) {
                 for (int direction = 1; direction <= 2; ++direction) {
-                    make(JournalReading{j, station, direction, {inches(2.4480), ""}, ""});
+                    make(JournalReading{j, station, direction, {inches(2.4480), ""}, "MIC"});
                 }
             }
-            make(BoreReading{j, BoreMethod::boreWithShells, 1, {inches(2.4501), ""}, ""});
-            make(BoreReading{j, BoreMethod::boreWithShells, 2, {inches(2.4503), ""}, ""});
+            make(BoreReading{j, BoreMethod::boreWithShells, 1, {inches(2.4501), ""}, "BORE"});
+            make(BoreReading{j, BoreMethod::boreWithShells, 2, {inches(2.4503), ""}, "BORE"});
+            // One place of each once more, so that it is known how well they repeat.
+            make(JournalReading{j, 1, 1, {inches(2.4480), ""}, "MIC"});
+            make(BoreReading{j, BoreMethod::boreWithShells, 1, {inches(2.4501), ""}, "BORE"});
+        }
+    }
+    void layIn() {
+        if (!facts.isCrankIn()) {
+            make(CrankLaidIn{});
         }
     }
     std::int64_t gapAt(Position p, double gapThou, int pass = 1) {
-        return make(GapReading{p, pass, {thou(gapThou), ""}, ""});
+        layIn();
+        return make(GapReading{p, pass, {thou(gapThou), ""}, "LEAVES"});
     }
     void twoPasses(Position p, double gapThou) {
         gapAt(p, gapThou, 1);
@@ -90,11 +105,12 @@ public:
             twoPasses(p, 50);
         }
     }
-    /// One measured shim of 50 thou per position: S-1L, S-1R …
+    /// One shim of 50 thou per position, measured twice: S-1L, S-1R …
     void kit() {
         for (const Position p : facts.layout->positions()) {
             make(ShimAdded{"S-" + code(p), {thou(50), ""}, ""});
-            make(ShimMeasured{"S-" + code(p), {thou(50), ""}, ""});
+            make(ShimMeasured{"S-" + code(p), {thou(50), ""}, "MIC"});
+            make(ShimMeasured{"S-" + code(p), {thou(50), ""}, "MIC"});
         }
     }
     void build() {
@@ -104,10 +120,11 @@ public:
     }
     void recheck() {
         for (const Position p : facts.layout->positions()) {
-            make(RecheckMade{p, Feel::drags, ""});
+            make(RecheckMade{p, Feel::drags, "EDGE"});
         }
     }
     void trialFit() {
+        layIn();
         make(GirdleWaySet{});
         for (const auto& [item, name] : allWords<TrialItem>()) {
             const int last = isPerThrow(item) ? facts.layout->throws() : 0;
@@ -118,10 +135,10 @@ public:
     }
     void pickup() {
         for (int pass = 0; pass < 2; ++pass) {
-            make(PickupReading{PickupTerm::panDepth, {inches(7.5), ""}, ""});
-            make(PickupReading{PickupTerm::gasket, {thou(60), ""}, ""});
-            make(PickupReading{PickupTerm::plate, {thou(250), ""}, ""});
-            make(PickupReading{PickupTerm::pickupDepth, {inches(7.5), ""}, ""});
+            make(PickupReading{PickupTerm::panDepth, {inches(7.5), ""}, "DEPTH"});
+            make(PickupReading{PickupTerm::gasket, {thou(60), ""}, "MIC"});
+            make(PickupReading{PickupTerm::plate, {thou(250), ""}, "MIC"});
+            make(PickupReading{PickupTerm::pickupDepth, {inches(7.5), ""}, "DEPTH"});
         }
     }
     void stacks(StackMove move) {
@@ -141,6 +158,7 @@ public:
         return make(o);
     }
     void round() {
+        layIn();
         make(RoundBegun{static_cast<std::int64_t>(facts.rounds.size()) + 1, "W1"});
         for (const FastenerId f : facts.layout->verifiedFasteners()) {
             outcome(f);
@@ -185,7 +203,7 @@ inline std::string seen(const Assessment& a) {
     std::string text;
     for (const Check& c : a.checks) {
         text += c.code + " " + std::string(word(c.state)) + " " + c.sentence + " " + c.remedy + " " +
-                std::to_string(c.madeAt) + " " + c.staleBecause.what + "\n";
+                std::to_string(c.madeAt) + " " + describe(c.staleBecause.cause, {}) + "\n";
     }
     for (const Gate& g : a.gates) {
         text += std::string(word(g.kind)) + (g.isOpen ? " open\n" : " locked\n");

@@ -15,6 +15,7 @@ public:
 
     /// Makes entries of every kind in any order; most are refused by their gates, which is part of the test.
     void run(Bench& bench, int tries) {
+        bench.layIn();
         for (int i = 0; i < tries; ++i) {
             (void)bench.tryTo(any(bench));
         }
@@ -32,7 +33,7 @@ private:
 
     Body any(Bench& bench) {
         const std::int64_t round = bench.facts.rounds.empty() ? 1 : bench.facts.rounds.back().begun.what.round;
-        switch (upTo(20)) {
+        switch (upTo(40)) {
         case 0:
             return FastenerTightened{fastener(), Entered<Torque>{poundFeet(70 - 5 * upTo(2)), ""}, {}, {}, "W1"};
         case 1:
@@ -75,8 +76,12 @@ private:
             return FindingSettled{"F" + std::to_string(1 + upTo(3)), "stoned"};
         case 17:
             return GirdleWaySet{GirdleFace::stamped, EngineEnd::rear, upTo(2) == 0 ? Side::left : Side::right};
+        case 18:
+            return CrankLaidIn{upTo(3) != 0, ""};
+        case 19:
+            return InstrumentAdded{drafts::instrument("LEAVES", InstrumentType::feelerGauge, upTo(4))};
         default:
-            return GapReading{position(), 1 + upTo(3), around(50), ""};
+            return GapReading{position(), 1 + upTo(3), around(50), upTo(2) == 0 ? "LEAVES" : ""};
         }
     }
 

@@ -30,6 +30,7 @@ std::optional<PersonalRepeatability> of(const Bench& bench, MeasuredQuantity qua
 
 TEST(PersonalRepeatability, pools_the_scatter_over_places_read_twice) {
     Bench bench;
+    bench.layIn();
     for (const double thousandths : {50.0, 51.0}) {
         bench.make(GapReading{first, thousandths > 50 ? 2 : 1, {thou(thousandths), ""}, ""});
     }
@@ -48,6 +49,7 @@ TEST(PersonalRepeatability, pools_the_scatter_over_places_read_twice) {
 
 TEST(PersonalRepeatability, keeps_readings_before_and_after_a_movement_apart) {
     Bench bench;
+    bench.layIn();
     bench.tightenAll();
     bench.make(GapReading{first, 1, {thou(50), ""}, ""});
     bench.make(FastenerTightened{
@@ -62,6 +64,7 @@ TEST(PersonalRepeatability, keeps_readings_before_and_after_a_movement_apart) {
 
 TEST(PersonalRepeatability, leaves_struck_readings_out) {
     Bench bench;
+    bench.layIn();
     bench.make(GapReading{first, 1, {thou(50), ""}, ""});
     const auto wrong = bench.make(GapReading{first, 2, {thou(55), ""}, ""});
     bench.make(Struck{wrong, "misread"});
@@ -74,6 +77,7 @@ TEST(PersonalRepeatability, leaves_struck_readings_out) {
 
 TEST(PersonalRepeatability, tells_instruments_apart) {
     Bench bench;
+    bench.layIn();
     bench.make(InstrumentAdded{"F1", InstrumentType::feelerGauge, "", "", {}, {}, {}, {}, {}, {}, {}});
     bench.make(InstrumentAdded{"F2", InstrumentType::feelerGauge, "", "", {}, {}, {}, {}, {}, {}, {}});
     for (const char* with : {"F1", "F2"}) {
@@ -88,6 +92,7 @@ TEST(PersonalRepeatability, tells_instruments_apart) {
 
 TEST(CrossedReadings, are_the_largest_study_that_the_record_holds) {
     Bench bench;
+    bench.layIn();
     bench.make(PersonAdded{"Arlo", "assembler"});
     const auto read = [&](const char* person, Position p, int pass, double thousandths) {
         const Entry& entry = bench.ledger.append({1'700'000'000'000 + bench.ledger.size() * 1000}, person,
@@ -120,6 +125,7 @@ TEST(CrossedReadings, are_the_largest_study_that_the_record_holds) {
 
 TEST(CrossedReadings, hold_nothing_while_no_two_places_were_read_twice) {
     Bench bench;
+    bench.layIn();
     bench.make(GapReading{first, 1, {thou(50), ""}, ""});
     bench.make(GapReading{first, 2, {thou(50), ""}, ""});
     bench.make(GapReading{second, 1, {thou(60), ""}, ""});

@@ -49,16 +49,36 @@ TEST(JournalShape, refuses_nothing_and_impossible_readings) {
     EXPECT_THAT(zero.error().sentence, HasSubstr("station 3"));
 }
 
-TEST(BearingClearance, is_bore_minus_the_vertical_journal_at_the_same_station) {
+TEST(BearingClearance, is_judged_at_its_worst_places) {
     const auto shape = journalShape(fullSet);
     const std::array bores{StationReading{1, tenths(24'504)}, StationReading{2, tenths(24'505)}};
     const auto clearance = clearanceFromBore(bores, *shape);
     ASSERT_TRUE(clearance);
-    EXPECT_EQ(clearance->smallest, tenths(24));
-    EXPECT_EQ(clearance->largest, tenths(26));
-    EXPECT_EQ(clearance->mean, tenths(25));
-    EXPECT_EQ(clearance->range, tenths(2));
-    EXPECT_EQ(describe(*clearance, {}), "Mean 0.0025 in, 0.0024 to 0.0026 in over 2 stations.");
+    EXPECT_EQ(clearance->smallest, tenths(24'504) - shape->largest) << "a journal turns: its largest diameter counts";
+    EXPECT_EQ(clearance->largest, tenths(24'505) - shape->smallest);
+    EXPECT_EQ(clearance->mean, tenths(25)) << "of the vertical ones at the same station";
+    EXPECT_EQ(clearance->stations[0].value, tenths(24));
+    EXPECT_EQ(clearance->stations[1].value, tenths(26));
+}
+
+TEST(BearingClearance, of_an_oval_journal_is_as_small_as_its_largest_diameter_makes_it) {
+    // Bore 2.6431 in, journal 2.6410 and 2.6422 in: 0.0009 in at the least, whatever stands upright.
+    const auto shape = journalShape(std::array{DiameterReading{1, 1, tenths(26'410)}, DiameterReading{1, 2, tenths(26'422)},
+                                               DiameterReading{2, 1, tenths(26'410)}, DiameterReading{2, 2, tenths(26'422)}});
+    const auto clearance = clearanceFromBore(std::array{StationReading{1, tenths(26'431)}}, *shape);
+    EXPECT_EQ(clearance->smallest, tenths(9));
+    EXPECT_EQ(clearance->largest, tenths(21));
+    EXPECT_EQ(describe(*clearance, {}), "0.0009 to 0.0021 in, mean 0.0021 in over 1 stations.");
+}
+
+TEST(BearingClearance, keeps_the_bores_as_they_were_read) {
+    const std::array bores{StationReading{1, tenths(26'431)}, StationReading{1, tenths(26'433)},
+                           StationReading{2, tenths(26'430)}};
+    const auto clearance = clearanceFromBore(bores, *journalShape(fullSet));
+    ASSERT_EQ(clearance->bores.size(), 2U);
+    EXPECT_EQ(clearance->bores[0].value, tenths(26'432)) << "repeats of one station are averaged";
+    EXPECT_EQ(clearance->bores[1].value, tenths(26'430));
+    EXPECT_TRUE(clearanceFromStrip(std::array{StationReading{1, tenths(20)}})->bores.empty()) << "no bore was read";
 }
 
 TEST(BearingClearance, uses_the_vertical_mean_where_the_journal_was_not_read) {
@@ -80,7 +100,7 @@ TEST(BearingClearance, below_zero_is_shown_not_hidden) {
 }
 
 TEST(BearingClearance, by_strip_is_what_the_strip_says) {
-    EXPECT_EQ(clearanceFromStrip(std::array{StationReading{1, tenths(20)}, StationReading{2, tenths(25)}})->range,
+    EXPECT_EQ(clearanceFromStrip(std::array{StationReading{1, tenths(20)}, StationReading{2, tenths(25)}})->range(),
               tenths(5));
     EXPECT_FALSE(clearanceFromStrip({}));
     EXPECT_FALSE(clearanceFromStrip(std::array{StationReading{1, Length()}}));

@@ -122,13 +122,13 @@ TEST(Kinds, refuse_wrong_cells_by_column) {
         return body ? std::string("taken") : body.error().sentence;
     };
     using I = std::int64_t;
-    EXPECT_THAT(refusal({std::string("3X"), I{1}, I{5}, std::string(), std::string()}), HasSubstr("“position”"));
-    EXPECT_THAT(refusal({std::string("3R"), std::string("x"), I{5}, std::string(), std::string()}),
+    EXPECT_THAT(refusal({std::string("3X"), I{1}, I{5}, std::string(), std::string(), Cell(), Cell(), Cell()}), HasSubstr("“position”"));
+    EXPECT_THAT(refusal({std::string("3R"), std::string("x"), I{5}, std::string(), std::string(), Cell(), Cell(), Cell()}),
                 HasSubstr("“pass”"));
-    EXPECT_THAT(refusal({std::string("3R"), I{1}, Cell(), std::string(), std::string()}),
+    EXPECT_THAT(refusal({std::string("3R"), I{1}, Cell(), std::string(), std::string(), Cell(), Cell(), Cell()}),
                 HasSubstr("“gap_nm” is missing"));
-    EXPECT_THAT(refusal({std::string("3R"), I{1}, I{1} << 62, std::string(), std::string()}), HasSubstr("too large"));
-    EXPECT_THAT(refusal({std::string("3R")}), HasSubstr("5"));
+    EXPECT_THAT(refusal({std::string("3R"), I{1}, I{1} << 62, std::string(), std::string(), Cell(), Cell(), Cell()}), HasSubstr("too large"));
+    EXPECT_THAT(refusal({std::string("3R")}), HasSubstr("8"));
     EXPECT_FALSE(kindIndex("gap"));
 }
 

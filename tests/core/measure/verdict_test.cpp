@@ -5,7 +5,6 @@
 #include <stdexcept>
 
 using namespace caprail;
-using testing::EndsWith;
 
 namespace {
 const Band band = Band::between(tenths(20), tenths(30)).value();
@@ -59,14 +58,25 @@ TEST(AcceptanceZone, holds_exactly_the_values_that_are_in) {
     EXPECT_NE(judge(zone->hi() + nanometres(1), 1234.5, band, DecisionRule::guarded), Verdict::in);
 }
 
-TEST(Verdict, is_said_in_a_sentence_that_names_the_rule) {
-    EXPECT_EQ(describeVerdict(tenths(24), tenth, band, DecisionRule::guarded, {}),
-              "0.0024 in ± 0.00010 in is in (0.0020 to 0.0030 in, guard bands).");
-    EXPECT_EQ(describeVerdict(tenths(31), tenth, band, DecisionRule::simple, {}),
-              "0.0031 in ± 0.00010 in is out (0.0020 to 0.0030 in, simple acceptance).");
+TEST(Verdict, is_none_while_the_uncertainty_is_not_known_whatever_the_rule) {
+    for (const DecisionRule rule : {DecisionRule::guarded, DecisionRule::simple}) {
+        EXPECT_FALSE(judge(tenths(25), Uncertainty(), band, rule));
+        EXPECT_EQ(judge(tenths(25), Uncertainty({tenth, tenth / 2, 2, {}}), band, rule), Verdict::in);
+    }
 }
 
-TEST(Verdict, says_when_no_value_could_pass) {
-    EXPECT_THAT(describeVerdict(tenths(25), 6 * tenth, band, DecisionRule::guarded, {}),
-                EndsWith("no value could pass; measure better."));
+TEST(Conformity, is_weak_where_the_band_is_narrower_than_four_times_u) {
+    EXPECT_TRUE(conformity(tenths(25), 2.6 * tenth, band).isWeak());
+    EXPECT_FALSE(conformity(tenths(25), 2.5 * tenth, band).isWeak());
+    EXPECT_EQ(conformity(tenths(25), 0, band).probability, 1);
+    EXPECT_EQ(conformity(tenths(31), 0, band).probability, 0);
+}
+
+TEST(UpperLimit, judges_a_taper_at_its_upper_end_only) {
+    const Band limit = atMost(tenths(5));
+    EXPECT_EQ(judge(tenths(1), 3 * tenth, limit, DecisionRule::guarded), Verdict::in) << "a taper cannot be below zero";
+    EXPECT_EQ(judge(tenths(4), 3 * tenth, limit, DecisionRule::guarded), Verdict::tooCloseToCall);
+    EXPECT_EQ(judge(tenths(9), 3 * tenth, limit, DecisionRule::guarded), Verdict::out);
+    EXPECT_EQ(describeLimits(limit, {}), "at most 0.0005 in");
+    EXPECT_NEAR(conformity(tenths(5), tenth, limit).probability, 0.5, 1e-12);
 }

@@ -78,12 +78,12 @@ TEST_F(Rebuild, refuses_a_build_that_is_not_there_and_a_build_with_itself) {
 
 TEST(ThenNow, calls_a_difference_a_change_only_beyond_the_uncertainty_of_both) {
     ThenNow value{thou(50), thou(51), 3'000, 4'000};
-    EXPECT_DOUBLE_EQ(value.uncertainty(), 5'000); // √(3² + 4²)
+    EXPECT_DOUBLE_EQ(*value.uncertainty(), 5'000); // √(3² + 4²)
     EXPECT_TRUE(value.isChange());                // 25 400 nm
     value.now = thou(50) + nanometres(5'000);
     EXPECT_FALSE(value.isChange());
     value.now = thou(60);
-    value.uncertaintyThen = 0;
+    value.uncertaintyThen.reset();
     EXPECT_FALSE(value.isChange()) << "without an uncertainty nothing is said of a change";
     EXPECT_FALSE(value.isJudged());
     value.now.reset();

@@ -103,6 +103,10 @@ public:
                              Date{20'600},
                              {},
                              {}}); // due 2026-05-27
+        make(drafts::instrument("BORE-1", InstrumentType::boreGauge, 0.4, "MIC-1"));
+        make(drafts::instrument("LEAVES-1", InstrumentType::feelerGauge, 0.4));
+        make(drafts::instrument("EDGE-1", InstrumentType::straightedge, 0.4));
+        make(drafts::instrument("DEPTH-1", InstrumentType::depthGauge, 10));
         if (!templateName.empty()) {
             make(toNote({templateName, 2, ""}));
         }
@@ -123,21 +127,30 @@ public:
                 for (int direction = 1; direction <= 2; ++direction) {
                     make(JournalReading{j, station, direction, {inches(journalInches), ""}, "MIC-1"});
                 }
-                make(BoreReading{j, BoreMethod::boreWithShells, station, {inches(boreInches), ""}, ""});
+                make(BoreReading{j, BoreMethod::boreWithShells, station, {inches(boreInches), ""}, "BORE-1"});
             }
+            make(JournalReading{j, 1, 1, {inches(journalInches), ""}, "MIC-1"});
+            make(BoreReading{j, BoreMethod::boreWithShells, 1, {inches(boreInches), ""}, "BORE-1"});
+        }
+    }
+    void layIn() {
+        if (!facts.isCrankIn()) {
+            make(CrankLaidIn{});
         }
     }
     void survey(double gapThou = 50) {
+        layIn();
         for (const Position p : facts.layout->positions()) {
             for (int pass = 1; pass <= 2; ++pass) {
-                make(GapReading{p, pass, {thou(gapThou), ""}, ""});
+                make(GapReading{p, pass, {thou(gapThou), ""}, "LEAVES-1"});
             }
         }
     }
     void kit(double thicknessThou = 50, const std::string& prefix = "S-") {
         for (const Position p : facts.layout->positions()) {
             make(ShimAdded{prefix + code(p), {thou(thicknessThou), ""}, ""});
-            make(ShimMeasured{prefix + code(p), {thou(thicknessThou), ""}, ""});
+            make(ShimMeasured{prefix + code(p), {thou(thicknessThou), ""}, "MIC-1"});
+            make(ShimMeasured{prefix + code(p), {thou(thicknessThou), ""}, "MIC-1"});
         }
     }
     void stacks(const std::string& prefix = "S-") {
@@ -145,7 +158,7 @@ public:
             make(StackBuilt{p, {{prefix + code(p)}}});
         }
         for (const Position p : facts.layout->positions()) {
-            make(RecheckMade{p, Feel::drags, ""});
+            make(RecheckMade{p, Feel::drags, "EDGE-1"});
         }
     }
     void trialFit() {
@@ -157,10 +170,10 @@ public:
             }
         }
         for (int pass = 0; pass < 2; ++pass) {
-            make(PickupReading{PickupTerm::panDepth, {inches(7.5), ""}, ""});
-            make(PickupReading{PickupTerm::gasket, {thou(60), ""}, ""});
-            make(PickupReading{PickupTerm::plate, {thou(250), ""}, ""});
-            make(PickupReading{PickupTerm::pickupDepth, {inches(7.5), ""}, ""});
+            make(PickupReading{PickupTerm::panDepth, {inches(7.5), ""}, "DEPTH-1"});
+            make(PickupReading{PickupTerm::gasket, {thou(60), ""}, "MIC-1"});
+            make(PickupReading{PickupTerm::plate, {thou(250), ""}, "MIC-1"});
+            make(PickupReading{PickupTerm::pickupDepth, {inches(7.5), ""}, "DEPTH-1"});
         }
     }
     void liftStacks() {
@@ -170,6 +183,7 @@ public:
     }
     /// A verify round in which the named fasteners move by four degrees.
     void round(const std::vector<std::string>& moving = {}, const std::string& wrench = "W1") {
+        layIn();
         make(RoundBegun{static_cast<std::int64_t>(facts.rounds.size()) + 1, wrench});
         for (const FastenerId f : facts.layout->verifiedFasteners()) {
             RoundOutcome o;

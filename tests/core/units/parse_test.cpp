@@ -59,7 +59,7 @@ TEST(ParseLength, sums_the_feeler_leaves_of_one_slot) {
 
 TEST(ParseLength, keeps_the_text_as_it_was_typed) {
     EXPECT_EQ(parseLength("  22+23+12.5 thou ", inchUnits, gap)->typed, "22+23+12.5 thou");
-    EXPECT_EQ(parseLength("0.9!", inchUnits, gap)->typed, "0.9");
+    EXPECT_EQ(parseLength("0.9!", inchUnits, gap)->typed, "0.9!") << "that it was insisted on is kept";
 }
 
 TEST(ParseLength, refuses_a_bare_number_that_could_be_inches_or_thousandths) {

@@ -15,8 +15,9 @@
 namespace caprail {
 namespace {
 
-class Bearings : public PanelTest<BearingsStation> {
+class Bearings : public PanelTest<BearingsStation, false> {
 protected:
+    Bearings() { bench.tighten(); }
     QLineEdit* edit() { return panel.measurePage()->field()->lineEdit(); }
 };
 
@@ -89,10 +90,23 @@ TEST_F(Bearings, a_gauging_strip_gives_a_clearance_in_one_reading) {
     EXPECT_EQ(*bench.assessment().clearances.at(main1).clearance, thou(2));
 }
 
+TEST_F(Bearings, the_crank_is_laid_in_and_lifted_out_by_one_button) {
+    auto* button = panel.findChild<QPushButton*>(QStringLiteral("crank-laid-in"));
+    ASSERT_NE(button, nullptr);
+    button->click();
+    EXPECT_TRUE(facts().isCrankIn());
+    const auto before = entries();
+    typeAndEnter(edit(), "2.4481");
+    EXPECT_EQ(entries(), before) << "a journal is measured on the bench";
+    button->click();
+    EXPECT_FALSE(facts().isCrankIn());
+}
+
 TEST_F(Bearings, fits_are_read_down_the_list) {
     bench.band(bands::crankEndPlay, 4, 8);
     bench.band(bands::rodSideClearance, 10, 20);
     bench.band("ring gap", 16, 20);
+    bench.layIn();
     panel.setMode(BearingsMode::fits);
     ASSERT_EQ(panel.fitsPage()->places().size(), 4U) << "end play, two throws, one ring gap";
     for (const char* value : {"0.006", "14 thou", "15 thou", "18 thou"}) {
@@ -106,8 +120,8 @@ TEST_F(Bearings, fits_are_read_down_the_list) {
 
 TEST_F(Bearings, shells_are_chosen_from_the_shelf_and_taken_over) {
     for (const JournalId j : facts().layout->mainJournals()) {
-        bench.make(JournalReading{j, 1, 1, {inches(2.4480), ""}, ""});
-        bench.make(BoreReading{j, BoreMethod::housing, 1, {inches(2.6402), ""}, ""});
+        bench.make(JournalReading{j, 1, 1, {inches(2.4480), ""}, "MIC-1"});
+        bench.make(BoreReading{j, BoreMethod::housing, 1, {inches(2.6402), ""}, "BORE-1"});
     }
     for (int n = 1; n <= 6; ++n) {
         bench.make(

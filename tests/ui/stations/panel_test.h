@@ -8,7 +8,7 @@
 
 namespace caprail {
 
-template <class Panel> class PanelTest : public testing::Test {
+template <class Panel, bool isCrankIn = true> class PanelTest : public testing::Test {
 protected:
     PanelTest() : panel(*bench.session) {
         QObject::connect(bench.session.get(), &RecordSession::changed, &panel, [this] { panel.refresh(); });
@@ -17,7 +17,7 @@ protected:
     }
     [[nodiscard]] const Facts& facts() const { return bench.facts(); }
     [[nodiscard]] std::int64_t entries() const { return bench.session->ledger().size(); }
-    StationRecord bench;
+    StationRecord bench{3, 2, isCrankIn};
     Panel panel;
 };
 

@@ -78,6 +78,7 @@ protected:
                                    {},
                                    {},
                                    {}});
+        bench.tighten();
         bench.bearings();
         bench.make(FitReading{std::string(bands::crankEndPlay), 1, {thou(6), ""}, ""});
         bench.make(FitReading{std::string(bands::rodSideClearance), 2, {thou(22), ""}, ""});

@@ -14,7 +14,8 @@ namespace caprail {
 
 class StationRecord {
 public:
-    explicit StationRecord(int caps = 3, int throws = 2) {
+    /// `isCrankIn`: false leaves it on the bench, where bores and journals are measured.
+    explicit StationRecord(int caps = 3, int throws = 2, bool isCrankIn = true) {
         EngineDescribed engine{"Kestrel Lane", "Orrin Vale", "V8", "KL-2207", ""};
         auto created = RecordSession::create(folder.filePath("engine.caprail"), "Mira", engine, {});
         EXPECT_TRUE(created) << (created ? "" : created.error().sentence);
@@ -40,6 +41,12 @@ public:
             "FEEL-1", InstrumentType::feelerGauge, "", "", Entered<Length>{tenths(1), ""}, {}, {}, {}, {}, {}, {}});
         make(InstrumentAdded{
             "MIC-1", InstrumentType::micrometer, "", "", Entered<Length>{microns(1), ""}, {}, {}, {}, {}, {}, {}});
+        make(drafts::instrument("BORE-1", InstrumentType::boreGauge, 0.4, "MIC-1"));
+        make(drafts::instrument("EDGE-1", InstrumentType::straightedge, 0.4));
+        make(drafts::instrument("DEPTH-1", InstrumentType::depthGauge, 10));
+        if (isCrankIn) {
+            make(CrankLaidIn{});
+        }
     }
 
     std::int64_t make(Body body) {
@@ -65,6 +72,7 @@ public:
         make(ShimAdded{name, {thou(marked), ""}, ""});
         if (measured) {
             make(ShimMeasured{name, {thou(*measured), ""}, "MIC-1"});
+            make(ShimMeasured{name, {thou(*measured), ""}, "MIC-1"});
         }
     }
     /// One measured shim of 50 thou for each position, named "S-1L" …
@@ -80,7 +88,7 @@ public:
     }
     void recheck() {
         for (const Position p : positions()) {
-            make(RecheckMade{p, Feel::drags, ""});
+            make(RecheckMade{p, Feel::drags, "EDGE-1"});
         }
     }
     /// Up to the open gate of the trial fit.
@@ -101,10 +109,10 @@ public:
     }
     void pickup(double pickupDepthInches = 7.5) {
         for (int pass = 0; pass < 2; ++pass) {
-            make(PickupReading{PickupTerm::panDepth, {inches(7.5), ""}, ""});
-            make(PickupReading{PickupTerm::gasket, {thou(60), ""}, ""});
-            make(PickupReading{PickupTerm::plate, {thou(250), ""}, ""});
-            make(PickupReading{PickupTerm::pickupDepth, {inches(pickupDepthInches), ""}, ""});
+            make(PickupReading{PickupTerm::panDepth, {inches(7.5), ""}, "DEPTH-1"});
+            make(PickupReading{PickupTerm::gasket, {thou(60), ""}, "MIC-1"});
+            make(PickupReading{PickupTerm::plate, {thou(250), ""}, "MIC-1"});
+            make(PickupReading{PickupTerm::pickupDepth, {inches(pickupDepthInches), ""}, "DEPTH-1"});
         }
     }
     void tighten() {
@@ -113,15 +121,25 @@ public:
                 f, Entered<Torque>{poundFeet(f.kind == FastenerKind::rod ? 45 : 70), ""}, {}, {}, "W1"});
         }
     }
+    void layIn(bool isIn = true) {
+        if (facts().isCrankIn() != isIn) {
+            make(CrankLaidIn{isIn, ""});
+        }
+    }
+    /// With the crank out, which is then laid in; the caps are at torque already.
     void bearings() {
+        layIn(false);
         for (const JournalId j : session->facts().layout->mainJournals()) {
             for (int station = 1; station <= 2; ++station) {
                 for (int direction = 1; direction <= 2; ++direction) {
-                    make(JournalReading{j, station, direction, {inches(2.4480), ""}, ""});
+                    make(JournalReading{j, station, direction, {inches(2.4480), ""}, "MIC-1"});
                 }
-                make(BoreReading{j, BoreMethod::boreWithShells, station, {inches(2.4502), ""}, ""});
+                make(BoreReading{j, BoreMethod::boreWithShells, station, {inches(2.4502), ""}, "BORE-1"});
             }
+            make(JournalReading{j, 1, 1, {inches(2.4480), ""}, "MIC-1"});
+            make(BoreReading{j, BoreMethod::boreWithShells, 1, {inches(2.4502), ""}, "BORE-1"});
         }
+        layIn();
     }
     void verifyRound() {
         for (const Position p : positions()) {

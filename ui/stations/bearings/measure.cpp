@@ -28,7 +28,7 @@ BearingsMeasure::BearingsMeasure(RecordSession& session, QWidget* parent)
                                                       new InstrumentBox(session, {InstrumentType::boreGauge}, this),
                                                       new InstrumentBox(session, {InstrumentType::gaugingStrip}, this)},
       m_places(new Label(this)), m_results(new Label(this)), m_next(new Label(this)),
-      m_crank(new QPushButton(tr("&Crank changed"), this)), m_shells(new QPushButton(this)),
+      m_crank(new QPushButton(tr("&Crank changed"), this)), m_shells(new QPushButton(this)), m_laidIn(new QPushButton(this)),
       m_entries(new EntriesTable(session, this)) {
     build();
     const auto order = bearingSlots(session.facts(), m_mode, counts());
@@ -59,6 +59,9 @@ void BearingsMeasure::build() {
     setTip(m_crank, tr("Another crank, or it was worked on: its journals are measured again"));
     setTip(m_shells, tr("Other shells lie in this bearing: its bore is measured again"));
     m_crank->setAutoDefault(false);
+    m_laidIn->setAutoDefault(false);
+    m_laidIn->setObjectName(QStringLiteral("crank-laid-in"));
+    m_laidIn->setToolTip(tr("Bores and journals are measured before, gaps and all else after"));
     m_shells->setAutoDefault(false);
     m_entries->setColumnHidden(EntriesModel::person, true);
     m_entries->setFilter([this](const Entry& entry) {
@@ -85,6 +88,10 @@ void BearingsMeasure::build() {
         m_session.append(PartChanged{Part::crank, {}, {}});
         focusField();
     });
+    connect(m_laidIn, &QPushButton::clicked, this, [this] {
+        m_session.append(CrankLaidIn{!m_session.facts().isCrankIn(), {}});
+        focusField();
+    });
     connect(m_shells, &QPushButton::clicked, this, [this] {
         m_session.append(PartChanged{Part::shells, code(m_slot.journal), {}});
         focusField();
@@ -97,6 +104,7 @@ void BearingsMeasure::build() {
     settings->addWidget(m_stations);
     settings->addWidget(m_directions);
     auto* parts = new QHBoxLayout;
+    parts->addWidget(m_laidIn);
     parts->addWidget(m_crank);
     parts->addWidget(m_shells, 1);
     auto* column = new QVBoxLayout(this);
@@ -132,6 +140,7 @@ void BearingsMeasure::setMode(BearingsMode mode) {
 
 void BearingsMeasure::refresh() {
     const Facts& facts = m_session.facts();
+    m_laidIn->setText(facts.isCrankIn() ? tr("Crank lifted &out") : tr("Crank laid &in, caps at torque"));
     for (InstrumentBox* box : m_instruments) {
         box->refresh();
         box->setVisible(box == instrument());

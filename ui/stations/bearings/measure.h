@@ -51,7 +51,7 @@ private:
     QSpinBox *m_stations, *m_directions;
     std::array<InstrumentBox*, 3> m_instruments;
     Label *m_places, *m_results, *m_next;
-    QPushButton *m_crank, *m_shells;
+    QPushButton *m_crank, *m_shells, *m_laidIn;
     EntriesTable* m_entries;
 };
 

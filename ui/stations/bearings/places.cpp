@@ -178,10 +178,10 @@ std::vector<std::vector<TableCell>> clearanceTable(const RecordSession& session,
                             text(result.taper) + QStringLiteral(" · ") + text(result.outOfRound)));
     }
     if (result.clearance) {
-        table.push_back(row(PlacesText::tr("Clearance"), text(*result.clearance) + QStringLiteral(" ± ") +
-                                                             qtText(formatSpread(result.expandedUncertainty, units))));
         table.push_back(row(PlacesText::tr("Smallest · largest"),
-                            text(*result.smallest) + QStringLiteral(" · ") + text(*result.largest)));
+                            qtText(formatFine(*result.smallest, units)) + QStringLiteral(" · ") +
+                                qtText(formatFine(*result.largest, units))));
+        table.push_back(row(PlacesText::tr("Uncertainty"), qtText(describe(result.uncertainty(), units))));
     }
     const BandFact* band =
         session.facts().bandNamed(journal.kind == JournalKind::main ? bands::mainClearance : bands::rodClearance);

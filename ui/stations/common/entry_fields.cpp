@@ -47,6 +47,13 @@ QString fieldText(const Entered<Angle>& entered, const Units& units) {
     const auto back = parseAngle(entered.typed, units, {});
     return back && back->value == entered.value ? qtText(entered.typed) : plainText(entered, units);
 }
+QString fieldText(const Entered<Temperature>& entered, const Units& units) {
+    const auto back = parseTemperature(entered.typed, units, {});
+    return back && back->value == entered.value ? qtText(entered.typed) : plainText(entered, units);
+}
+QString fieldText(Temperature difference, const Units& units) {
+    return qtText(formatNumber(inCelsius(difference), 1, units.decimalMark));
+}
 QString fieldText(Length value, const Units& units) {
     return exactText(value, units);
 }
@@ -82,6 +89,21 @@ Result<void> readField(Entered<Torque>& value, const QString& text, const FieldC
 }
 Result<void> readField(Entered<Angle>& value, const QString& text, const FieldContext& c) {
     return take(value, parseAngle(coreText(text), c.units, expectedAngle(c.kind, c.field, c.what)));
+}
+Result<void> readField(Entered<Temperature>& value, const QString& text, const FieldContext& c) {
+    return take(value, parseTemperature(coreText(text), c.units, expectedTemperature(c.kind, c.field, c.what)));
+}
+Result<void> readField(Temperature& difference, const QString& text, const FieldContext& c) {
+    // Of differences no scale has its own zero: only degrees Celsius can be meant.
+    auto read = parseTemperature(coreText(text), c.units, {c.what, celsius(0), celsius(20)});
+    if (read && text.contains(QLatin1Char('F'))) {
+        return refuse(Core::say("%1 is a difference: type it in degrees Celsius, like 2.8.", c.what));
+    }
+    if (!read) {
+        return tl::unexpected(read.error());
+    }
+    difference = read->value;
+    return {};
 }
 Result<void> readField(Length& value, const QString& text, const FieldContext& c) {
     Entered<Length> entered;

@@ -24,6 +24,9 @@ QString exactText(Length, const Units&);
 QString fieldText(const Entered<Length>&, const Units&);
 QString fieldText(const Entered<Torque>&, const Units&);
 QString fieldText(const Entered<Angle>&, const Units&);
+QString fieldText(const Entered<Temperature>&, const Units&);
+/// A difference of temperatures, in degrees Celsius.
+QString fieldText(Temperature, const Units&);
 QString fieldText(Length, const Units&);
 QString fieldText(const std::string&, const Units&);
 QString fieldText(std::int64_t, const Units&);
@@ -41,6 +44,8 @@ template <class T> QString fieldText(const std::optional<T>& value, const Units&
 Result<void> readField(Entered<Length>&, const QString&, const FieldContext&);
 Result<void> readField(Entered<Torque>&, const QString&, const FieldContext&);
 Result<void> readField(Entered<Angle>&, const QString&, const FieldContext&);
+Result<void> readField(Entered<Temperature>&, const QString&, const FieldContext&);
+Result<void> readField(Temperature&, const QString&, const FieldContext&);
 Result<void> readField(Length&, const QString&, const FieldContext&);
 Result<void> readField(std::string&, const QString&, const FieldContext&);
 Result<void> readField(std::int64_t&, const QString&, const FieldContext&);

@@ -24,13 +24,13 @@ void InstrumentBox::refresh() {
     };
     for (const bool fitting : {true, false}) {
         for (const auto& [name, seen] : instruments) {
-            if (isFitting(seen.what) == fitting) {
-                addItem(qtText(name) + QStringLiteral("  ") + qtShown(seen.what.type), qtText(name));
+            if (isFitting(seen.latest()) == fitting) {
+                addItem(qtText(name) + QStringLiteral("  ") + qtShown(seen.latest().type), qtText(name));
             }
         }
     }
     int index = findData(chosen);
-    const bool someFits = count() > 1 && isFitting(instruments.find(coreText(itemData(1).toString()))->second.what);
+    const bool someFits = count() > 1 && isFitting(instruments.find(coreText(itemData(1).toString()))->second.latest());
     if ((chosen.isEmpty() && !m_isChosen) || index < 0) {
         index = someFits ? 1 : 0;
     }

@@ -68,10 +68,10 @@ QString wrenchRemark(const Facts& facts, const std::string& name, std::optional<
         return {};
     }
     QStringList marks;
-    if (const auto range = rangeOf(at->second.what); range && torque) {
+    if (const auto range = rangeOf(at->second.latest()); range && torque) {
         marks << qtText(rangeMark(*torque, *range, units));
     }
-    marks << calibrationRemark(facts, at->second.what, day);
+    marks << calibrationRemark(facts, at->second.latest(), day);
     marks.removeAll(QString());
     return marks.isEmpty() ? QString() : qtText(name) + QStringLiteral(": ") + marks.join(QStringLiteral("; "));
 }

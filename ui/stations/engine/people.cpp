@@ -18,6 +18,9 @@ std::vector<FormField> instrumentFields() {
             {"maker", EnginePeople::tr("Maker"), {}, {}},
             {"serial", EnginePeople::tr("Serial"), {}, {}},
             {"limit_of_error", EnginePeople::tr("Limit of error ±"), EnginePeople::tr("gauges: half-width"), {}},
+            {"step", EnginePeople::tr("Smallest step"), EnginePeople::tr("that it is read to"), {}},
+            {"set_with", EnginePeople::tr("Set with"), EnginePeople::tr("bore gauges: the micrometer"), {}},
+            {"corrects", EnginePeople::tr("Corrects"), EnginePeople::tr("empty: it holds from now on"), {}},
             {"calibrated", EnginePeople::tr("Calibrated on"), EnginePeople::tr("2026-05-04"), {}},
             {"smallest_torque", EnginePeople::tr("Wrench from"), EnginePeople::tr("empty: 20 % of the largest"), {}},
             {"due", EnginePeople::tr("Due on"), EnginePeople::tr("wrenches, empty: a year later"), {}},
@@ -91,7 +94,7 @@ void EnginePeople::refresh() {
 
     std::vector<QStringList> rows;
     for (const auto& [name, seen] : facts.instruments) {
-        const InstrumentAdded& i = seen.what;
+        const InstrumentAdded& i = seen.latest();
         const QString error = i.limitOfError
                                   ? QStringLiteral("± ") + exactText(i.limitOfError->value, m_session.units())
                                   : rangeText(i, m_session.units());
@@ -116,7 +119,9 @@ void EnginePeople::selectInstrument(const QString& name) {
 
 void EnginePeople::showInstrument(const QString& name) {
     const auto at = m_session.facts().instruments.find(coreText(name));
-    m_instrument->load(at == m_session.facts().instruments.end() ? InstrumentAdded{} : at->second.what);
+    InstrumentAdded shown = at == m_session.facts().instruments.end() ? InstrumentAdded{} : at->second.latest();
+    shown.corrects.reset(); // of the statement before; a new one corrects only what it says itself
+    m_instrument->load(shown);
 }
 
 } // namespace caprail

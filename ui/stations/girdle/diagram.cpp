@@ -36,7 +36,7 @@ PlanContent gapContent(const RecordSession& session, const std::vector<Position>
                 mark.figure = qtText(formatShort(*gap->second.last, session.units()));
             } else if (!gap->second.fallen.empty()) {
                 // What was read before it moved, so that the place is not bare; the state says that it is stale.
-                mark.figure = qtText(formatShort(gap->second.fallen.back().what.gap.value, session.units()));
+                mark.figure = qtText(formatShort(gap->second.fallen.back().what.value(), session.units()));
             }
             if (!gap->second.standing.empty()) {
                 mark.note = GirdleDiagramText::tr("%1 read").arg(gap->second.standing.size());

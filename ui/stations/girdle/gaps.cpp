@@ -137,7 +137,7 @@ void GirdleGaps::refresh(Position selected) {
     const bool isRead = read != facts().gaps.end() && !read->second.empty();
     const Check* check = assessment().find("gap:" + code(m_position));
     m_heading->show(capitalised(qtText(describe(m_position))),
-                    isRead ? qtText(format(read->second.back().what.gap.value, units())) : QStringLiteral("—"),
+                    isRead ? qtText(format(read->second.back().what.value(), units())) : QStringLiteral("—"),
                     check == nullptr ? CheckState::notDone : check->state, gapSentence(gap, units()));
     m_heading->setAskable(!gap.standing.empty());
     m_next->setText(whatFollows());

@@ -183,7 +183,7 @@ void GirdleStation::focusMode() {
 }
 
 void GirdleStation::refresh() {
-    m_runner.solve(planTaskFor(session().facts(), session().assessment()));
+    m_runner.solve(planTaskFor(session().facts(), session().assessment(), session().units()));
     m_actions->setPosition(m_position);
     if (m_mode == GirdleMode::shims) {
         kit()->refresh();

@@ -109,7 +109,10 @@ QString planSentence(const PlanOutcome& outcome, const Units& units) {
                     .arg(plan.bound.shims);
     }
     text += GirdleWordsText::tr(" (%1 ms).").arg(outcome.milliseconds, 0, 'f', outcome.milliseconds < 10 ? 1 : 0);
-    return outcome.task.band.isSet ? text : text + QLatin1Char(' ') + usualBandSentence(outcome.task.band, units);
+    if (!outcome.task.band.isSet) {
+        text += QLatin1Char(' ') + usualBandSentence(outcome.task.band, units);
+    }
+    return outcome.task.doubt.empty() ? text : text + QLatin1Char(' ') + qtText(outcome.task.doubt);
 }
 
 QString unmetSentence(const PlanOutcome& outcome, const Units& units) {
@@ -171,8 +174,8 @@ QString comparisonSentence(const PlanComparison& built, const Units& units) {
 QString gapSentence(const GapResult& gap, const Units& units) {
     QString text;
     if (gap.accepted) {
-        text = GirdleWordsText::tr("accepted %1 ± %2")
-                   .arg(qtText(format(*gap.accepted, units)), qtText(formatSpread(gap.expandedUncertainty, units)));
+        text = GirdleWordsText::tr("accepted %1 %2")
+                   .arg(qtText(format(*gap.accepted, units)), qtText(describe(gap.uncertainty, units)));
     } else if (gap.standing.empty()) {
         text = gap.fallen.empty() ? GirdleWordsText::tr("not read yet") : GirdleWordsText::tr("to be read again");
     } else {

@@ -67,15 +67,17 @@ void drawPickupGauge(QPainter& painter, const QRectF& area, const PickupSection&
         figure(hi);
     }
     if (section.clearance) {
-        const double uncertainty = section.expandedUncertainty / static_cast<double>(nanometresPerInch);
         const QColor colour = look.of(section.state);
         painter.setPen(QPen(colour, 2.6));
         painter.drawLine(QPointF(left - 8, y(clearance)), QPointF(left + width + 4, y(clearance)));
         painter.setPen(QPen(colour, 1.4));
-        const double x = left + width / 2;
-        painter.drawLine(QPointF(x, y(clearance + uncertainty)), QPointF(x, y(clearance - uncertainty)));
-        for (const double end : {clearance + uncertainty, clearance - uncertainty}) {
-            painter.drawLine(QPointF(x - 5, y(end)), QPointF(x + 5, y(end)));
+        if (section.expandedUncertainty) {
+            const double uncertainty = *section.expandedUncertainty / static_cast<double>(nanometresPerInch);
+            const double x = left + width / 2;
+            painter.drawLine(QPointF(x, y(clearance + uncertainty)), QPointF(x, y(clearance - uncertainty)));
+            for (const double end : {clearance + uncertainty, clearance - uncertainty}) {
+                painter.drawLine(QPointF(x - 5, y(end)), QPointF(x + 5, y(end)));
+            }
         }
         QFont font = painter.font();
         font.setBold(true);

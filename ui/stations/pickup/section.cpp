@@ -232,7 +232,7 @@ PickupSection pickupSectionOf(const Facts& facts, const Assessment& assessment, 
     PickupSection section;
     section.terms = assessment.pickup.means;
     section.clearance = assessment.pickup.clearance;
-    section.expandedUncertainty = assessment.pickup.expandedUncertainty;
+    section.expandedUncertainty = assessment.pickup.uncertainty.expanded();
     if (const BandFact* band = facts.bandNamed(bands::pickupClearance)) {
         section.band = band->band;
     }

@@ -14,7 +14,7 @@ namespace caprail {
 struct PickupSection {
     std::map<PickupTerm, Length> terms; ///< means of the standing readings
     std::optional<Length> clearance;
-    double expandedUncertainty = 0; ///< of the clearance, nanometres
+    std::optional<double> expandedUncertainty; ///< of the clearance, nanometres; none: not known
     std::optional<Band> band;
     CheckState state = CheckState::notDone;
     std::optional<PickupTerm> selected; ///< drawn in the accent colour

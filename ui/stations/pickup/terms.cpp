@@ -62,11 +62,9 @@ QString termLine(const Facts& facts, PickupTerm term, const Units& units) {
     if (count == 1) {
         return PickupTermsText::tr("%1   one reading: one more is needed").arg(value);
     }
-    // The lines of the whole budget that are about this term.
-    UncertaintyBudget own = pickupBudget(facts);
-    std::erase_if(own.terms, [&](const UncertaintyTerm& line) { return !line.name.starts_with(word(term)); });
-    return PickupTermsText::tr("%1 ± %2   %3 readings within %4")
-        .arg(value, qtText(formatSpread(expandedBy(facts, own), units)))
+    const Uncertainty own(pickupTermBudgetOf(facts, term, readings), coverageOf(facts));
+    return PickupTermsText::tr("%1 %2   %3 readings within %4")
+        .arg(value, qtText(describe(own, units)))
         .arg(count)
         .arg(qtText(format(largest - smallest, units)));
 }

@@ -18,12 +18,14 @@ int severity(CheckState state) {
         return 1;
     case CheckState::tooCloseToCall:
         return 2;
-    case CheckState::stale:
+    case CheckState::notProven:
         return 3;
+    case CheckState::stale:
+        return 4;
     case CheckState::out:
         break;
     }
-    return 4;
+    return 5;
 }
 
 const Check* trialCheck(const Assessment& assessment, const TrialPlace& place) {

@@ -1,0 +1,139 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <assessment/change.h>
+#include <base/say.h>
+
+namespace caprail {
+
+Topic topicOf(Part part) {
+    switch (part) {
+    case Part::nutAndWasher:
+        return Topic::nutAndWasher;
+    case Part::panRail:
+        return Topic::panRail;
+    case Part::shells:
+        return Topic::shells;
+    case Part::crank:
+        return Topic::crank;
+    case Part::pan:
+        return Topic::pan;
+    case Part::gasket:
+        return Topic::gasket;
+    case Part::plate:
+        return Topic::plate;
+    case Part::pickup:
+        break;
+    }
+    return Topic::pickup;
+}
+
+Part partOf(PickupTerm term) {
+    switch (term) {
+    case PickupTerm::panDepth:
+        return Part::pan;
+    case PickupTerm::gasket:
+        return Part::gasket;
+    case PickupTerm::plate:
+        return Part::plate;
+    case PickupTerm::pickupDepth:
+        break;
+    }
+    return Part::pickup;
+}
+
+namespace {
+
+/// One sentence for each cause.
+struct CauseWords {
+    const Units& units;
+
+    std::string operator()(std::monostate) const { return {}; }
+    std::string operator()(const LayoutSetAnew&) const { return Core::say("the engine layout was set anew"); }
+    std::string operator()(const BandSetTo& c) const {
+        return Core::say("the band “%1” was set to %2", Core::say(c.band), format(c.to, units));
+    }
+    std::string operator()(const GroupSetAnew& c) const {
+        return Core::say("what is specified for the %1 fasteners was changed", shown(c.group));
+    }
+    std::string operator()(const OtherShells& c) const {
+        return Core::say("other shells were fitted in %1", describe(c.journal));
+    }
+    std::string operator()(const OtherPart& c) const {
+        return (c.place.empty() ? Core::say("the %1 was changed", shown(c.part))
+                                : Core::say("the %1 at %2 was changed", shown(c.part), c.place)) +
+               (c.what.empty() ? "" : ": " + c.what);
+    }
+    std::string operator()(const Tightened& c) const {
+        return c.isToAnotherValue ? Core::say("%1 was tightened to another value", describe(c.fastener))
+                                  : Core::say("%1 was tightened", describe(c.fastener));
+    }
+    std::string operator()(const Loosened& c) const { return Core::say("%1 was loosened", describe(c.fastener)); }
+    std::string operator()(const MovedInRound& c) const {
+        return c.angle ? Core::say("%1 moved %2 in verify round %3", describe(c.fastener), format(*c.angle, units),
+                                   c.round)
+                       : Core::say("%1 moved in verify round %2", describe(c.fastener), c.round);
+    }
+    std::string operator()(const CrankMoved& c) const {
+        return c.isIn ? Core::say("the crank was laid in again") : Core::say("the crank was lifted out");
+    }
+    std::string operator()(const GapReadAgain& c) const {
+        return Core::say("the gap at %1 was measured again", describe(c.position));
+    }
+    std::string operator()(const ShimRead& c) const { return Core::say("shim %1 was measured", c.shim); }
+    std::string operator()(const StackBuiltAnew& c) const {
+        return Core::say("the stack at %1 was built anew", describe(c.position));
+    }
+    std::string operator()(const StackTakenApart& c) const {
+        return Core::say("the stack at %1 was taken apart", describe(c.position));
+    }
+    std::string operator()(const StackWasOn& c) const {
+        return Core::say("the stack at %1 was on when it began", describe(c.position));
+    }
+    std::string operator()(const StackLaidOn& c) const {
+        return Core::say("the stack at %1 was laid on before the round was complete", describe(c.position));
+    }
+    std::string operator()(const GirdleTurnedRound&) const {
+        return Core::say("the girdle was turned another way round");
+    }
+    std::string operator()(const GirdleTriedAfter&) const {
+        return Core::say("the girdle was trial-fitted after the round began");
+    }
+};
+
+struct DeviationWords {
+    const Units& units;
+
+    std::string operator()(const InstrumentCorrected& d) const {
+        return Core::say("What was known of %1 was corrected, for readings made before too: %2.", d.instrument, d.why);
+    }
+    std::string operator()(const BandChanged& d) const {
+        return d.isWider ? Core::say("The band “%1” was widened from %2 to %3 after the reading of entry %4.",
+                                     Core::say(d.band), format(d.from, units), format(d.to, units), d.afterReading)
+                         : Core::say("The band “%1” was narrowed from %2 to %3 after the reading of entry %4.",
+                                     Core::say(d.band), format(d.from, units), format(d.to, units), d.afterReading);
+    }
+    std::string operator()(const RulesChanged& d) const {
+        return Core::say("The rules of judging were changed after the reading of entry %1.", d.afterReading);
+    }
+    std::string operator()(const AcceptedAgain& d) const {
+        return Core::say("“%1” was accepted again after a change: %2.", d.check, d.why);
+    }
+    std::string operator()(const InsistedOn&) const {
+        return Core::say("A value outside what is plausible was insisted on.");
+    }
+};
+
+} // namespace
+
+std::string describe(const Cause& cause, const Units& units) {
+    return std::visit(CauseWords{units}, cause);
+}
+
+std::string describe(const Change& change, const Units& units) {
+    return Core::say("Entry %1: %2.", change.entry, describe(change.cause, units));
+}
+
+std::string describe(const DeviationKind& what, const Units& units) {
+    return std::visit(DeviationWords{units}, what);
+}
+
+} // namespace caprail

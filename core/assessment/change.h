@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+/// What changed, what changed it, and what was changed after something had been judged by it: all of it as types. The
+/// sentence is made where it is shown, in the units and the language of that moment.
+#include <compare>
+#include <engine/place.h>
+#include <ledger/entry_words.h>
+#include <optional>
+#include <string>
+#include <units/band.h>
+#include <base/date.h>
+#include <units/format.h>
+#include <variant>
+
+namespace caprail {
+
+/// The things that change and that checks rest on. What each is about is the subject of its key.
+enum class Topic {
+    capMovement,   ///< a main fastener of this cap was tightened, loosened, or moved in a verify round (journal)
+    roundMovement, ///< a fastener of this bearing moved in a verify round: it had not the clamp that it should (journal)
+    crankLaid,     ///< the crank was lifted out, or laid in again (nothing)
+    nutAndWasher,  ///< (position)
+    panRail,       ///< (nothing)
+    gap,           ///< the accepted gap took another value (position)
+    shimThickness, ///< the measured thickness of a shim (name)
+    band,          ///< a band was set to other values (name)
+    stackAsBuilt,  ///< which shims lie at a position (position)
+    girdleWay,     ///< which way round and up the girdle goes (nothing)
+    torque,        ///< the torque of this bearing's fasteners is another value than before (journal)
+    shells,        ///< (journal)
+    crank,         ///< (nothing)
+    pan,
+    gasket,
+    plate,
+    pickup,
+    groupValue, ///< what is specified for a fastener group (group)
+    layout,     ///< the plan coordinates of the places (nothing)
+};
+
+/// What changes when a part is exchanged or worked on.
+Topic topicOf(Part);
+/// The part that a term of the pickup depth is measured on: another one makes its readings fall.
+Part partOf(PickupTerm);
+
+/// What a topic is about: nothing, a place, a bearing, a group, or something known by name (a shim, a band).
+using About = std::variant<std::monostate, Position, JournalId, FastenerKind, std::string>;
+
+struct TopicKey {
+    Topic topic = Topic::crank;
+    About about;
+    friend auto operator<=>(const TopicKey&, const TopicKey&) = default;
+};
+
+// --- Causes: one struct for each way in which something changes -------------------------------------------------
+
+struct LayoutSetAnew {};
+struct BandSetTo {
+    std::string band;
+    Band to;
+};
+struct GroupSetAnew {
+    FastenerKind group = FastenerKind::mainCap;
+};
+struct OtherShells {
+    JournalId journal;
+};
+struct OtherPart {
+    Part part = Part::crank;
+    std::string place, what; ///< as entered; may be empty
+};
+struct Tightened {
+    FastenerId fastener;
+    bool isToAnotherValue = false;
+};
+struct Loosened {
+    FastenerId fastener;
+};
+struct MovedInRound {
+    FastenerId fastener;
+    std::optional<Angle> angle;
+    std::int64_t round = 1;
+};
+struct CrankMoved {
+    bool isIn = true; ///< laid in again; false: lifted out
+};
+struct GapReadAgain {
+    Position position;
+};
+struct ShimRead {
+    std::string shim;
+};
+struct StackBuiltAnew {
+    Position position;
+};
+struct StackTakenApart {
+    Position position;
+};
+struct StackWasOn { ///< when a verify round began
+    Position position;
+};
+struct StackLaidOn { ///< before a verify round was complete
+    Position position;
+};
+struct GirdleTurnedRound {};
+struct GirdleTriedAfter {}; ///< a round began
+
+using Cause = std::variant<std::monostate, LayoutSetAnew, BandSetTo, GroupSetAnew, OtherShells, OtherPart, Tightened,
+                           Loosened, MovedInRound, CrankMoved, GapReadAgain, ShimRead, StackBuiltAnew, StackTakenApart,
+                           StackWasOn, StackLaidOn, GirdleTurnedRound, GirdleTriedAfter>;
+/// "main 3 right moved 4.0° in verify round 1"; nothing for no cause.
+std::string describe(const Cause&, const Units&);
+
+/// What changed a topic last.
+struct Change {
+    std::int64_t entry = 0; ///< 0: it never changed
+    Cause cause;
+};
+/// "Entry 334: main 4 right moved 3.0° in verify round 2."
+std::string describe(const Change&, const Units&);
+
+// --- Deviations: what was changed after something had been judged by it ----------------------------------------
+
+struct InstrumentCorrected {
+    std::string instrument, why;
+};
+struct BandChanged {
+    std::string band;
+    Band from, to;
+    bool isWider = false;          ///< it admits something that it did not
+    std::int64_t afterReading = 0; ///< the newest reading that the band judges
+};
+struct RulesChanged { ///< how verdicts are made: decision, coverage, passes, repeat limit
+    std::int64_t afterReading = 0;
+};
+struct AcceptedAgain {
+    std::string check, why;
+};
+/// A value outside what was plausible, insisted on.
+struct InsistedOn {
+    std::string kind; ///< of the entry
+};
+
+using DeviationKind = std::variant<InstrumentCorrected, BandChanged, RulesChanged, AcceptedAgain, InsistedOn>;
+struct Deviation {
+    std::int64_t entry = 0;
+    UtcTime time;
+    std::string person;
+    DeviationKind what;
+};
+/// "The band “residual” was set from −0.0005 to 0.0005 in to −0.0010 to 0.0010 in after the reading of entry 81."
+std::string describe(const DeviationKind&, const Units&);
+
+} // namespace caprail

@@ -1,0 +1,219 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <assessment/work_order.h>
+
+#include <algorithm>
+#include <assessment/bracket.h>
+#include <cmath>
+#include <ledger/band_names.h>
+#include <ledger/typed_values.h>
+#include <base/say.h>
+
+namespace caprail {
+
+namespace {
+
+using enum InstrumentType;
+
+template <class... T> bool isOneOf(InstrumentType type, T... types) {
+    return ((type == types) || ...);
+}
+
+/// What can measure what; anything else that an entry names is no measurement of it.
+struct Fitting {
+    InstrumentType type;
+
+    bool operator()(const GapReading&) const { return isOneOf(type, feelerGauge, depthGauge, dialIndicator); }
+    bool operator()(const RecheckMade&) const { return isOneOf(type, straightedge, feelerGauge); }
+    bool operator()(const JournalReading&) const { return isOneOf(type, micrometer, calliper, dialIndicator); }
+    bool operator()(const BoreReading& e) const {
+        return e.method == BoreMethod::strip ? isOneOf(type, gaugingStrip)
+                                             : isOneOf(type, boreGauge, micrometer, dialIndicator, calliper);
+    }
+    bool operator()(const ShellMeasured&) const { return isOneOf(type, micrometer, calliper); }
+    bool operator()(const ShimMeasured&) const { return isOneOf(type, micrometer, calliper); }
+    bool operator()(const FitReading&) const { return !isOneOf(type, torqueWrench, angleGauge, straightedge); }
+    bool operator()(const PickupReading&) const {
+        return isOneOf(type, depthGauge, micrometer, calliper, dialIndicator);
+    }
+    bool operator()(const FastenerTightened& e) const {
+        return isOneOf(type, torqueWrench) || (!e.torque && isOneOf(type, angleGauge)) ||
+               (e.stretch && isOneOf(type, stretchGauge, micrometer));
+    }
+    bool operator()(const RoundBegun&) const { return isOneOf(type, torqueWrench); }
+    bool operator()(const RoundOutcome&) const { return isOneOf(type, torqueWrench, angleGauge); }
+    template <class Other> bool operator()(const Other&) const { return true; }
+};
+
+class Order {
+public:
+    explicit Order(const Facts& facts) : m_facts(facts) {}
+
+    Result<void> operator()(const JournalReading& e) const { return crankOut(e.journal, e.instrument, Body(e)); }
+    Result<void> operator()(const BoreReading& e) const {
+        if (e.method != BoreMethod::strip) {
+            if (auto out = crankOut(e.journal, e.instrument, Body(e)); !out) {
+                return out;
+            }
+        }
+        for (const FastenerId f : fastenersOf(e.journal)) {
+            if (!isTightAsSpecified(m_facts, f)) {
+                return refuse(Core::say("A bore is measured with its cap at full torque: tighten %1 to what is specified "
+                                        "first.",
+                                        describe(f)));
+            }
+        }
+        return instrument(e.instrument, Body(e));
+    }
+    Result<void> operator()(const GapReading& e) const {
+        if (e.doesNotGo && e.doesNotGo->value <= e.gap.value) {
+            return refuse(Core::say("What does not go must be more than what goes, %1: give the sum that was tried.",
+                                    format(e.gap.value, Units{})));
+        }
+        if (auto in = crankIn(Core::say("A gap")); !in) {
+            return in;
+        }
+        return instrument(e.instrument, Body(e));
+    }
+    Result<void> operator()(const FitReading& e) const {
+        const bool isOnTheCrank = e.fit == bands::crankEndPlay || e.fit == bands::rodSideClearance;
+        if (auto in = isOnTheCrank ? crankIn(Core::say("This fit")) : Result<void>(); !in) {
+            return in;
+        }
+        return instrument(e.instrument, Body(e));
+    }
+    Result<void> operator()(const RoundBegun& e) const {
+        if (auto in = crankIn(Core::say("A verify round")); !in) {
+            return in;
+        }
+        return instrument(e.instrument, Body(e));
+    }
+    Result<void> operator()(const TrialFitResult&) const { return crankIn(Core::say("The trial fit")); }
+    Result<void> operator()(const RecheckMade& e) const {
+        const auto exchange = [&](const std::optional<NameList>& out, const std::optional<NameList>& in, int sign) {
+            if (!out && !in) {
+                return Result<void>();
+            }
+            const auto made = exchangeOf(m_facts, e.position, out.value_or(NameList{}).names, in.value_or(NameList{}).names);
+            if (!made) {
+                return Result<void>(tl::unexpected(made.error()));
+            }
+            if (made->change * sign <= Length()) {
+                return Result<void>(
+                    refuse(sign > 0 ? Core::say("The exchange named as thicker is not thicker: look at its shims.")
+                                    : Core::say("The exchange named as thinner is not thinner: look at its shims.")));
+            }
+            return Result<void>();
+        };
+        if (auto thicker = exchange(e.thickerOut, e.thickerIn, 1); !thicker) {
+            return thicker;
+        }
+        if (auto thinner = exchange(e.thinnerOut, e.thinnerIn, -1); !thinner) {
+            return thinner;
+        }
+        return instrument(e.instrument, Body(e));
+    }
+    Result<void> operator()(const JudgedAgain& e) const {
+        if (e.why.find_first_not_of(" \t\n\r") == std::string::npos) {
+            return refuse(Core::say("Say why the values may stand: a judgement without a reason is none."));
+        }
+        return {};
+    }
+    Result<void> operator()(const CrankLaidIn& e) const {
+        if (e.isIn == m_facts.isCrankIn()) {
+            return refuse(e.isIn ? Core::say("The crank is in already.") : Core::say("The crank is not in."));
+        }
+        return {};
+    }
+    Result<void> operator()(const InstrumentAdded& e) const {
+        if (e.limitOfError && e.limitOfError->value <= Length()) {
+            return refuse(Core::say("A limit of error is more than zero: take it from the certificate, or leave it empty "
+                                    "while it is not known."));
+        }
+        return {};
+    }
+    Result<void> operator()(const ShellMeasured& e) const { return instrument(e.instrument, Body(e)); }
+    Result<void> operator()(const ShimMeasured& e) const { return instrument(e.instrument, Body(e)); }
+    Result<void> operator()(const PickupReading& e) const { return instrument(e.instrument, Body(e)); }
+    Result<void> operator()(const FastenerTightened& e) const { return instrument(e.instrument, Body(e)); }
+    Result<void> operator()(const RoundOutcome& e) const { return instrument(e.instrument, Body(e)); }
+    template <class Other> Result<void> operator()(const Other&) const { return {}; }
+
+private:
+    [[nodiscard]] Result<void> instrument(const std::string& name, const Body& body) const {
+        const InstrumentAdded* known = m_facts.instrumentAt(name, m_facts.lastEntry + 1);
+        if (known == nullptr || fits(known->type, body)) {
+            return {};
+        }
+        return refuse(Core::say("%1 is a %2, which cannot do this: name the instrument that was used.", name,
+                                shown(known->type)));
+    }
+    [[nodiscard]] Result<void> crankOut(JournalId j, const std::string& name, const Body& body) const {
+        if (j.kind == JournalKind::main && m_facts.isCrankIn()) {
+            return refuse(Core::say("The crank is laid in: a main's bore and journal are measured before. Lift it out "
+                                    "first, and enter that."));
+        }
+        return instrument(name, body);
+    }
+    [[nodiscard]] Result<void> crankIn(const std::string& what) const {
+        return m_facts.isCrankIn()
+                   ? Result<void>()
+                   : refuse(Core::say("%1 comes after the crank is laid in and its caps are at torque: enter that first.",
+                                      what));
+    }
+    [[nodiscard]] std::vector<FastenerId> fastenersOf(JournalId j) const {
+        std::vector<FastenerId> list;
+        if (m_facts.layout) {
+            list = j.kind == JournalKind::main ? m_facts.layout->mainFasteners() : m_facts.layout->rodFasteners();
+        }
+        std::erase_if(list, [&](const FastenerId& f) { return f.number != j.number; });
+        return list;
+    }
+
+    const Facts& m_facts;
+};
+
+/// A click wrench repeats within a few per cent; a recorded value further off than this is not the specified one
+/// (ISO 6789: ±4 % of reading, from memory).
+constexpr double torqueTolerance = 0.04;
+
+bool isWhatIsSpecified(const FastenerTightened& tightened, const FastenerGroupSet& group) {
+    if (group.method == TighteningMethod::stretch) {
+        return tightened.stretch && group.stretch &&
+               (tightened.stretch->value - group.stretch->value).magnitude() <= thou(0.3);
+    }
+    if (!tightened.torque || !group.torque) {
+        return false;
+    }
+    const double specified = inNewtonMetres(group.torque->value);
+    const bool torqueFits =
+        std::abs(inNewtonMetres(tightened.torque->value) - specified) <= torqueTolerance * specified;
+    const bool angleFits = group.method != TighteningMethod::torqueAndAngle ||
+                           (tightened.angle && group.angle &&
+                            std::abs(inDegrees(tightened.angle->value) - inDegrees(group.angle->value)) <= 5.0);
+    return torqueFits && angleFits;
+}
+
+} // namespace
+
+bool isTightAsSpecified(const Facts& facts, FastenerId f) {
+    const auto* group = facts.groupOf(f);
+    const auto at = facts.fasteners.find(f);
+    return group != nullptr && at != facts.fasteners.end() && at->second.tightened && !at->second.isLoose &&
+           isWhatIsSpecified(at->second.tightened->what, group->what);
+}
+
+bool fits(InstrumentType type, const Body& body) {
+    return std::visit(Fitting{type}, body);
+}
+
+Result<void> isInOrder(const Facts& facts, const Body& body) {
+    if (auto contradiction = contradictionIn(body)) {
+        return refuse(std::move(*contradiction));
+    }
+    if (auto unreadable = unreadableIn(body)) {
+        return refuse(std::move(*unreadable));
+    }
+    return std::visit(Order(facts), body);
+}
+
+} // namespace caprail
