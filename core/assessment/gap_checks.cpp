@@ -15,7 +15,8 @@ Length gapOf(const GapReading& reading) {
 
 GapResult gapResult(const Assessing& a, Position p) {
     GapResult result;
-    result.standing = a.facts.standingGaps(p);
+    const auto standingNow = a.facts.standingGaps(p);
+    result.standing.assign(standingNow.begin(), standingNow.end());
     if (const auto all = a.facts.gaps.find(p); all != a.facts.gaps.end()) {
         const auto standing = static_cast<std::ptrdiff_t>(result.standing.size());
         result.fallen.assign(all->second.begin(), all->second.end() - standing);

@@ -13,7 +13,7 @@ namespace caprail {
 namespace {
 
 /// The stack-up of the terms that have readings enough.
-Result<PickupClearance> stackUpOf(const std::map<PickupTerm, std::vector<Seen<PickupReading>>>& terms) {
+Result<PickupClearance> stackUpOf(const PickupReadings& terms) {
     const auto lengths = [&](PickupTerm term) {
         return lengthsOf(terms.at(term), [](const PickupReading& r) { return r.value.value; });
     };

@@ -25,21 +25,24 @@ QString lastPerson(const Ledger& ledger) {
     return {};
 }
 
-/// Says by the pointer that the disk is being waited for, where it is slow to take an entry.
+/// Says by the pointer that the disk is being waited for, where it is slow to take an entry. The command line has none.
 class Waiting {
 public:
-    Waiting() {
-        if (qGuiApp != nullptr) {
+    Waiting() : m_hasPointer(qobject_cast<QGuiApplication*>(QCoreApplication::instance()) != nullptr) {
+        if (m_hasPointer) {
             QGuiApplication::setOverrideCursor(Qt::WaitCursor);
         }
     }
     ~Waiting() {
-        if (qGuiApp != nullptr) {
+        if (m_hasPointer) {
             QGuiApplication::restoreOverrideCursor();
         }
     }
     Waiting(const Waiting&) = delete;
     Waiting& operator=(const Waiting&) = delete;
+
+private:
+    bool m_hasPointer;
 };
 
 } // namespace

@@ -230,17 +230,14 @@ TEST(VerifyHistoryChart, joins_the_outcomes_of_the_fastener_that_is_followed) {
     EXPECT_EQ(chart.graph(0)->dataCount(), 4);
 }
 
-TEST(VerifyHistoryChart, redraws_five_hundred_rounds_of_sixty_fasteners_without_a_hitch) {
+TEST(VerifyHistoryChart, of_five_hundred_rounds_draws_the_last_hundred_and_says_so) {
     VerifyHistoryChart chart;
     prepare(chart);
     chart.setData(roundsOf(500, 60), {}, lightLook());
-    EXPECT_EQ(chart.points().size(), 30'000U);
+    EXPECT_EQ(chart.points().size(), 100U * 60U);
     EXPECT_LE(chart.xAxis->range().size(), 31) << "it begins with the last thirty rounds";
-    QElapsedTimer timer;
-    timer.start();
-    chart.replot(QCustomPlot::rpImmediateRefresh);
-    EXPECT_LT(timer.elapsed(), 400) << "milliseconds, in a build for debugging";
-    RecordProperty("replot_ms", static_cast<int>(timer.elapsed()));
+    EXPECT_TRUE(chart.accessibleDescription().contains(QStringLiteral("Only the last 100 rounds are drawn.")))
+        << chart.accessibleDescription().toStdString();
 }
 
 } // namespace caprail

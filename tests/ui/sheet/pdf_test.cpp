@@ -289,8 +289,9 @@ TEST(SheetFile, on_a_full_disk_says_what_is_wrong) {
     small.rlim_cur = 4096; // no file may grow beyond: told like a full disk, by another number
     const QTemporaryDir folder;
     const QString path = folder.filePath(QStringLiteral("sheet.pdf"));
+    const SheetSource source = closed().sample.source(); // written once, while there is room
     ASSERT_EQ(::setrlimit(RLIMIT_FSIZE, &small), 0);
-    const auto written = writeSheet(closed().sample.source(), path, {});
+    const auto written = writeSheet(source, path, {});
     ::setrlimit(RLIMIT_FSIZE, &before);
     (void)std::signal(SIGXFSZ, kept);
     ASSERT_FALSE(written);

@@ -251,7 +251,7 @@ TEST_P(HostileWindows, the_sheet_prints_letters) {
         // Pages of a text without end are another matter; here it is what is printed.
         if (attack.text.size() < 1000) {
             EXPECT_FALSE(sheetPages(sheetSourceOf(*session), {}, 40).empty());
-            const QString pdf = m_folder.filePath(QStringLiteral("sheet.pdf"));
+            const QString pdf = m_folder.filePath(QString::fromUtf8(name) + QStringLiteral(".pdf"));
             ASSERT_TRUE(writeSheet(sheetSourceOf(*session), pdf, {}));
             QProcess reader;
             reader.start(QStringLiteral("pdftotext"), {pdf, QStringLiteral("-")});
