@@ -40,6 +40,12 @@ function(caprail_test name)
   else()
     target_link_libraries(${name} PRIVATE GTest::gtest_main)
   endif()
+  # Those of the window's tests that need not run under sanitizers too are not labelled (tests/ui/CMakeLists.txt).
+  set(labels)
+  if(NOT CAPRAIL_NOT_SANITIZED)
+    set(labels LABELS sanitized)
+    add_dependencies(sanitized ${name})
+  endif()
   gtest_discover_tests(${name} DISCOVERY_TIMEOUT 60 PROPERTIES
-                       ENVIRONMENT "QT_QPA_PLATFORM=offscreen;${ARG_ENVIRONMENT}" TIMEOUT 300)
+                       ENVIRONMENT "QT_QPA_PLATFORM=offscreen;${ARG_ENVIRONMENT}" TIMEOUT 300 ${labels})
 endfunction()
