@@ -75,6 +75,20 @@ std::optional<JournalId> whereFitted(const Facts& facts, std::string_view shell)
     return {};
 }
 
+std::optional<WarmShells> warmShells(const Facts& facts, JournalId journal) {
+    const auto fitted = facts.shellsFitted.find(journal);
+    if (fitted == facts.shellsFitted.end()) {
+        return {};
+    }
+    const auto upper = shellThickness(facts, fitted->second.what.upper);
+    const auto lower = shellThickness(facts, fitted->second.what.lower);
+    const auto steel = std::ranges::find_if(
+        knownExpansions(), [](const MaterialExpansion& m) { return m.material.find("steel") != std::string_view::npos; });
+    return upper && lower && steel != knownExpansions().end()
+               ? std::optional(WarmShells{*upper + *lower, steel->coefficient})
+               : std::nullopt;
+}
+
 ShellRequest shellRequestFor(const Facts& facts) {
     ShellRequest request;
     for (const auto& [name, readings] : facts.shells) {

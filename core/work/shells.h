@@ -1,12 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <assessment/facts.h>
+#include <bearings/expansion.h>
 #include <bearings/shell_selection.h>
 
 namespace caprail {
 
 /// Where a shell lies; nothing while it is on the shelf.
 std::optional<JournalId> whereFitted(const Facts& facts, std::string_view shell);
+
+/// The shells that lie in a bearing, for a look at it warm: both thicknesses, with steel backs. None while they are not
+/// known.
+std::optional<WarmShells> warmShells(const Facts& facts, JournalId journal);
 
 /// What the selection needs from a record.
 struct ShellRequest {

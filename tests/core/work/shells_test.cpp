@@ -38,6 +38,18 @@ TEST(Shells, that_trade_places_are_ordered_or_refused_by_name) {
     EXPECT_NE(circle.error().sentence.find("main 2"), std::string::npos) << circle.error().sentence;
 }
 
+TEST(WarmShells, are_both_shells_of_the_bearing_in_steel_and_not_known_without_their_thickness) {
+    WorkBench bench;
+    shell(bench, "A", 95, true);
+    shell(bench, "B", 94, true);
+    EXPECT_FALSE(warmShells(bench.facts, main1)) << "none is fitted";
+    bench.make(ShellsFitted{main1, "A", "B"});
+    const auto warm = warmShells(bench.facts, main1);
+    ASSERT_TRUE(warm);
+    EXPECT_EQ(warm->both, thou(189));
+    EXPECT_NEAR(inMillionthsPerKelvin(warm->coefficient), 11.3, 1.5) << "steel";
+}
+
 TEST(ShellRequest, takes_housings_as_read_or_from_bore_and_shells_and_says_what_it_leaves_out) {
     WorkBench bench;
     shell(bench, "A", 95, true);

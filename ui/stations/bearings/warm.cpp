@@ -10,6 +10,7 @@
 #include <text/label.h>
 #include <text/plain_text.h>
 #include <units/parse.h>
+#include <work/shells.h>
 #include <base/say.h>
 
 namespace caprail {
@@ -121,7 +122,7 @@ Result<Warming> BearingsWarm::read() const {
     if (!measured || !blockNow || !crankNow) {
         return tl::unexpected(!measured ? measured.error() : !blockNow ? blockNow.error() : crankNow.error());
     }
-    return Warming{*block, *crank, measured->value, blockNow->value, crankNow->value};
+    return Warming{*block, *crank, measured->value, blockNow->value, crankNow->value, {}};
 }
 
 void BearingsWarm::refresh() {
@@ -135,7 +136,9 @@ void BearingsWarm::refresh() {
         }
         QStringList row{capitalised(qtText(describe(journal))), qtText(format(*result.clearance, units))};
         if (warming) {
-            if (const auto then = clearanceAt(*result.clearance, *result.journalMean, *warming)) {
+            Warming here = *warming;
+            here.shells = warmShells(m_session.facts(), journal);
+            if (const auto then = clearanceAt(*result.clearance, *result.journalMean, here)) {
                 row << qtText(format(*then, units)) << qtText(formatSigned(*then - *result.clearance, units));
             } else {
                 problem = qtText(then.error().sentence);
@@ -150,8 +153,9 @@ void BearingsWarm::refresh() {
     m_remark->setText(!problem.isEmpty() ? QStringLiteral("✕ ") + problem
                       : isBare
                           ? tr("No clearance is measured with a micrometer yet: measure journals and bores first.")
-                          : tr("A look ahead by α·D·ΔT, common practice, no source: it leaves out that a cap may be of "
-                               "another metal. No verdict, not stored. Coefficients: %1.")
+                          : tr("A look ahead by α·D·ΔT, the shells with their steel backs where their thickness is "
+                               "known, common practice, no source: it leaves out that a cap may be of another metal. "
+                               "No verdict, not stored. Coefficients: %1.")
                                 .arg(block == crank ? block : tr("block %1; crank %2").arg(block, crank)));
     QPalette palette = m_remark->palette();
     palette.setColor(QPalette::WindowText, problem.isEmpty() ? screenLook().quiet : screenLook().out);
