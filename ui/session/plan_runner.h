@@ -6,7 +6,7 @@
 #include <atomic>
 #include <memory>
 #include <optional>
-#include <shims/stack_plan.h>
+#include <shims/plan/stack_plan.h>
 
 namespace caprail {
 
