@@ -2,8 +2,7 @@
 #include <numeric>
 #include <set>
 #include <shims/plan/checked_request.h>
-#include <shims/solver/pool.h>
-#include <shims/solver/reach.h>
+#include <shims/plan/nearest.h>
 #include <shims/solver/whole_division.h>
 #include <tuple>
 #include <units/format.h>
@@ -181,7 +180,7 @@ Instance CheckedRequest::withPlace(std::size_t place, const Place& changed) cons
     return out;
 }
 
-StackPlan CheckedRequest::name(const Solution& solution) const {
+StackPlan CheckedRequest::name(const Solution& solution, const Stop& stop) const {
     const PlanRequest& r = *m_request;
     StackPlan plan;
     plan.proven = solution.proven;
@@ -232,11 +231,11 @@ StackPlan CheckedRequest::name(const Solution& solution) const {
     plan.bound.largestResidual = lengthOf(solution.leastLargest);
     plan.bound.sumResidual = lengthOf(solution.leastSum);
     plan.bound.twistSum = solution.leastTwist * m_unit;
-    findNearest(plan, left);
+    findNearest(plan, left, stop);
     return plan;
 }
 
-void CheckedRequest::findNearest(StackPlan& plan, const std::vector<int>& left) const {
+void CheckedRequest::findNearest(StackPlan& plan, const std::vector<int>& left, const Stop& stop) const {
     Instance free;
     std::vector<std::size_t> origin;
     for (std::size_t i = 0; i < left.size(); ++i) {
@@ -246,6 +245,10 @@ void CheckedRequest::findNearest(StackPlan& plan, const std::vector<int>& left) 
             origin.push_back(i);
         }
     }
+    // A solver that was stopped still owes these: a millisecond for all of them.
+    int grace = 20;
+    WorkClock clock([&] { return stop && stop() && --grace < 0; });
+    NearestStack nearest(free, m_unit, m_request->band);
     for (std::size_t i = 0; i < plan.stacks.size(); ++i) {
         const PlannedStack& stack = plan.stacks[i];
         if (stack.inBand) {
@@ -254,29 +257,8 @@ void CheckedRequest::findNearest(StackPlan& plan, const std::vector<int>& left) 
         UnmetPosition unmet{stack.position, stack.shims, stack.residual};
         const auto at = std::find(m_open.begin(), m_open.end(), i);
         if (at != m_open.end()) {
-            // No stack at all is so far off; is there one nearer to the band?
-            const Place asked = m_instance.places[static_cast<std::size_t>(at - m_open.begin())];
-            std::int64_t yes = std::max<std::int64_t>({asked.lo, -asked.hi, 0});
-            std::int64_t no = -1;
-            const Reach reach(free, asked.hi + yes);
-            std::optional<std::vector<Part>> best = std::vector<Part>{};
-            while (yes - no > 1) {
-                const std::int64_t middle = (no + yes) / 2;
-                Place wider = asked;
-                wider.lo -= middle;
-                wider.hi += middle;
-                const int fewest = reach.fewest(0, wider.lo, wider.hi);
-                auto stackFound = fewest > wider.most
-                                      ? std::nullopt
-                                      : anyStack(free, reach, wider, reach.isExact() ? fewest : wider.most, {});
-                if (stackFound) {
-                    best = std::move(stackFound);
-                    yes = middle;
-                } else {
-                    no = middle;
-                }
-            }
-            for (const Part& part : *best) {
+            const Place& asked = m_instance.places[static_cast<std::size_t>(at - m_open.begin())];
+            for (const Part& part : nearest.find(asked.gap, asked.most, clock)) {
                 const std::size_t cls = origin[part.cls];
                 const auto& ids = m_ids[cls];
                 for (int n = 0; n < part.count; ++n) {

@@ -3,6 +3,7 @@
 #include <map>
 #include <shims/plan/stack_plan.h>
 #include <shims/solver/solver.h>
+#include <shims/solver/work_clock.h>
 #include <string>
 #include <vector>
 
@@ -25,8 +26,9 @@ public:
     /// The first free shim of a class, by id.
     [[nodiscard]] const std::string& firstOf(std::size_t cls) const { return m_ids[cls].front(); }
 
-    /// Names the shims of a solution; all else is counted from them.
-    [[nodiscard]] StackPlan name(const Solution& solution) const;
+    /// Names the shims of a solution; all else is counted from them, and for what is left unmet the nearest stack
+    /// sought. Once `stop` says true that takes a millisecond at most.
+    [[nodiscard]] StackPlan name(const Solution& solution, const Stop& stop) const;
 
     /// The instance with one place changed, for the remedies. Takes an index into instance().places.
     [[nodiscard]] Instance withPlace(std::size_t place, const Place& changed) const;
@@ -36,7 +38,7 @@ private:
     Result<void> checkShims();
     Result<void> checkPositions();
     void buildInstance();
-    void findNearest(StackPlan& plan, const std::vector<int>& left) const;
+    void findNearest(StackPlan& plan, const std::vector<int>& left, const Stop& stop) const;
 
     const PlanRequest* m_request;
     std::map<std::string, Length> m_thickness;     ///< by shim id

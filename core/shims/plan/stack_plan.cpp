@@ -7,7 +7,7 @@ namespace caprail {
 
 Result<StackPlan> planStacks(const PlanRequest& request, const PlanOptions& options) {
     return solver::CheckedRequest::from(request).map([&options](const solver::CheckedRequest& checked) {
-        return checked.name(solver::solve(checked.instance(), options.stop));
+        return checked.name(solver::solve(checked.instance(), options.stop), options.stop);
     });
 }
 

@@ -45,9 +45,9 @@ struct PlanRequest {
 };
 
 struct PlanOptions {
-    /// Asked often (every 64 stacks tried) from within the solver, on the thread of the call; once it says true the
-    /// best plan found so far is returned, not proven. The core has no clock: a deadline or a cancel flag comes in
-    /// here. Empty: run to proof.
+    /// Asked some thousand times a second from within the solver, on the thread of the call, whatever it is about; once
+    /// it says true the best plan found so far is returned within 5 ms, not proven. The core has no clock: a deadline
+    /// or a cancel flag comes in here. Empty: run to proof, which may take for ever.
     std::function<bool()> stop;
 };
 

@@ -44,6 +44,7 @@ public:
             least = m_market.leftOut > 0 ? std::min(least, 0.0) : 0.0;
             std::size_t best = m_market.offers.size();
             for (std::size_t i = m_market.begin[p]; i < m_market.begin[p + 1]; ++i) {
+                m_market.clock->bookStep(i - m_market.begin[p], m_market.begin[p + 1] - m_market.begin[p], 12);
                 const double reduced = reducedCost(p, m_market.offers[i]);
                 if (reduced < least) {
                     least = reduced;
@@ -66,6 +67,7 @@ public:
         for (std::size_t p = 0; p < m_places; ++p) {
             StackPrices::Wanted one = wanted[p];
             const int most = one.most;
+            m_market.clock->book(most * (most * (one.hi - one.lo + 1) / 2 + 200));
             double least = -tiny * static_cast<double>(scale);
             for (one.most = 1; one.most <= most; ++one.most) { // the cheapest of each size
                 m_made.push_back(all.cheapest(one));
@@ -167,6 +169,7 @@ private:
     }
 
     bool pivot(std::size_t kind, std::size_t which, double reduced) {
+        m_market.clock->book(static_cast<std::int64_t>(m_rows * m_rows + 6 * m_joined.size()));
         std::fill(m_step.begin(), m_step.end(), 0.0);
         if (kind == 1) {
             const Offer& offer = m_joined[which].second;
@@ -250,14 +253,14 @@ std::int64_t boundOverAll(const Market& market, const Prices& prices, const Stac
     return bound;
 }
 
-Prices linearPrices(const Market& market, std::int64_t target, const Stop& stop, StackPrices* all,
+Prices linearPrices(const Market& market, std::int64_t target, StackPrices* all,
                     const std::vector<StackPrices::Wanted>& wanted) {
     const double goal = static_cast<double>(target);
     Programme programme(market, 40 * (std::abs(goal) + static_cast<double>(scale)));
     Prices best = programme.prices();
     double bestBound = -1e300;
     bool overOffers = all == nullptr || !market.offers.empty();
-    for (int round = 0; round < mostRounds && !(stop && stop()); ++round) {
+    for (int round = 0; round < mostRounds; ++round) {
         double bound = 0;
         bool goesOn = false;
         if (overOffers) {
@@ -266,7 +269,7 @@ Prices linearPrices(const Market& market, std::int64_t target, const Stop& stop,
         }
         if (!overOffers) {
             const Prices now = programme.prices();
-            all->set(now, scale);
+            all->set(now, scale, *market.clock);
             bound = static_cast<double>(boundOverAll(market, now, *all, wanted));
             goesOn = programme.value() - bound > static_cast<double>(scale) / 32 && programme.join(*all, wanted);
         }
@@ -279,7 +282,7 @@ Prices linearPrices(const Market& market, std::int64_t target, const Stop& stop,
         }
     }
     if (all != nullptr) {
-        all->set(best, scale);
+        all->set(best, scale, *market.clock);
     }
     return best;
 }

@@ -18,7 +18,7 @@ namespace caprail::solver {
 /// cost is then the number of shims, and its bound that over all stacks; on return the table is set to the prices).
 /// Stops early once the bound exceeds `target` (times scale). What a place without any stack costs is taken as far more
 /// than that.
-Prices linearPrices(const Market& market, std::int64_t target, const Stop& stop, StackPrices* all = nullptr,
+Prices linearPrices(const Market& market, std::int64_t target, StackPrices* all = nullptr,
                     const std::vector<StackPrices::Wanted>& wanted = {});
 
 /// The bound that the prices make when every place may have any stack that it wants; `all` must be set to them.

@@ -5,12 +5,13 @@
 
 namespace caprail::solver {
 
-Market marketOf(const Instance& instance, const Columns& columns, Cost cost, int leftOut) {
-    Market market(instance);
+Market marketOf(const Instance& instance, const Columns& columns, Cost cost, int leftOut, WorkClock& clock) {
+    Market market(instance, clock);
     market.leftOut = leftOut;
     for (const auto& list : columns) {
         market.begin.push_back(market.offers.size());
         for (const Column& c : list) {
+            clock.bookStep(static_cast<std::size_t>(&c - list.data()), list.size(), 25);
             market.offers.push_back(offerOf(c, cost));
         }
     }
@@ -18,9 +19,10 @@ Market marketOf(const Instance& instance, const Columns& columns, Cost cost, int
     return market;
 }
 
-void price(Columns& columns, const Prices& forShims, const Prices& forResiduals) {
+void price(Columns& columns, const Prices& forShims, const Prices& forResiduals, WorkClock& clock) {
     for (auto& list : columns) {
         for (Column& c : list) {
+            clock.bookStep(static_cast<std::size_t>(&c - list.data()), list.size(), 10);
             const Offer asShims = offerOf(c, Cost::shims);
             const Offer asResidual = offerOf(c, Cost::residuals);
             c.shimCost = forShims.ofClass.empty() ? asShims.cost : pricedCost(asShims, forShims);
@@ -37,9 +39,10 @@ std::int64_t worthOfKit(const Instance& instance, const Prices& prices, int shim
     return worth;
 }
 
-void sortColumns(Columns& columns, Cost first) {
+void sortColumns(Columns& columns, Cost first, WorkClock& clock) {
     for (auto& list : columns) {
-        std::stable_sort(list.begin(), list.end(), [first](const Column& a, const Column& b) {
+        std::stable_sort(list.begin(), list.end(), [first, &clock](const Column& a, const Column& b) {
+            clock.book(6); // of a long list the sorting alone outlasts a deadline
             const auto key = [first](const Column& c) {
                 return first == Cost::shims ? std::make_tuple(c.shimCost, magnitude(c.residual))
                                             : std::make_tuple(c.residualCost, c.shimCost);

@@ -3,6 +3,7 @@
 #include <cstdint>
 #include <shims/solver/instance.h>
 #include <shims/solver/lagrangian.h>
+#include <shims/solver/work_clock.h>
 #include <vector>
 
 namespace caprail::solver {
@@ -27,16 +28,16 @@ inline Offer offerOf(const Column& c, Cost cost) {
 }
 
 /// The market of all columns, with the whole kit as supply.
-Market marketOf(const Instance& instance, const Columns& columns, Cost cost, int leftOut);
+Market marketOf(const Instance& instance, const Columns& columns, Cost cost, int leftOut, WorkClock& clock);
 
 /// Writes the priced costs into the columns (empty `ofClass`: that price is 0).
-void price(Columns& columns, const Prices& forShims, const Prices& forResiduals);
+void price(Columns& columns, const Prices& forShims, const Prices& forResiduals, WorkClock& clock);
 
 /// Σ price × number in the kit, + the price of a shim × shimLimit: the priced costs of a whole plan exceed its true
 /// cost by at most this.
 std::int64_t worthOfKit(const Instance& instance, const Prices& prices, int shimLimit);
 
 /// Cheapest first by the one cost, then by the other, else in the order of listing.
-void sortColumns(Columns& columns, Cost first);
+void sortColumns(Columns& columns, Cost first, WorkClock& clock);
 
 } // namespace caprail::solver

@@ -11,9 +11,9 @@ constexpr double plenty = 400;
 
 Stages::Answer Stages::decideFromListed(const Aim& aim, std::int64_t steps, unsigned probe) {
     Columns columns = columnsFor(aim);
-    price(columns, m_prices, {});
-    sortColumns(columns, Cost::shims);
-    Search search(m_instance, columns, m_prices, {}, m_stop);
+    price(columns, m_prices, {}, m_clock);
+    sortColumns(columns, Cost::shims, m_clock);
+    Search search(m_instance, columns, m_prices, {}, m_clock);
     search.probe(probe);
     bool found = false;
     const Outcome outcome = search.run(limitsFor(aim), steps, [&](const Found& f, Limits&) {
@@ -47,8 +47,8 @@ Stages::Answer Stages::decide(const Aim& aim) {
     }
     bool listed = isListed(aim);
     Answer answer = decideFromListed(aim, firstSteps);
-    if (answer == Answer::yes || (answer == Answer::no && listed) || stopped()) {
-        return stopped() && answer != Answer::yes ? Answer::unknown : answer;
+    if (answer == Answer::yes || (answer == Answer::no && listed)) {
+        return answer;
     }
     if (decideByKit(limitsFor(aim), kitSteps / 16) == Answer::yes) {
         return Answer::yes;
@@ -68,8 +68,8 @@ Stages::Answer Stages::decide(const Aim& aim) {
         if (candidatesListed() > before) {
             answer = decideFromListed(aim, firstSteps);
         }
-        if (answer == Answer::yes || (answer == Answer::no && listed) || stopped()) {
-            return stopped() && answer != Answer::yes ? Answer::unknown : answer;
+        if (answer == Answer::yes || (answer == Answer::no && listed)) {
+            return answer;
         }
     }
     return decideByPrices(aim);
@@ -91,9 +91,6 @@ Stages::Answer Stages::decideByPrices(const Aim& aim) {
         if (rounds == 200 && decideAtLength(aim, firstSteps, firstSteps) == Answer::yes) {
             return Answer::yes;
         }
-        if (stopped()) {
-            return Answer::unknown;
-        }
         if (listByPrice(aim)) {
             return decideAtLength(aim, firstSteps, never);
         }
@@ -106,7 +103,7 @@ Stages::Answer Stages::decideByPrices(const Aim& aim) {
 /// A search to the end, and between whiles short tries at a plan: where plans are many but hard to come by, the one
 /// never ends and the other is quick; where there is none, only the one can show it.
 Stages::Answer Stages::decideAtLength(const Aim& aim, std::int64_t steps, std::int64_t mostSteps) {
-    for (; steps <= mostSteps && !stopped(); steps *= 4) {
+    for (; steps <= mostSteps; steps *= 4) {
         if (decideByKit(limitsFor(aim), steps) == Answer::yes) {
             return Answer::yes;
         }

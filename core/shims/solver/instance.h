@@ -2,7 +2,6 @@
 #pragma once
 #include <algorithm>
 #include <cstdint>
-#include <functional>
 #include <vector>
 
 namespace caprail::solver {
@@ -42,9 +41,6 @@ struct Instance {
         return n;
     }
 };
-
-/// Said often from within long loops; true: give back the best found so far.
-using Stop = std::function<bool()>;
 
 /// `count` shims of one class, as part of a stack.
 struct Part {

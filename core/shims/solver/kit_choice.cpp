@@ -30,9 +30,11 @@ struct KitChoice::Listing {
     std::size_t room;
     std::vector<int> now;
     std::vector<WholeKit> kits;
+    WorkClock& clock;
 };
 
-KitChoice::KitChoice(const Instance& instance, int shims, std::int64_t least, std::int64_t most)
+KitChoice::KitChoice(const Instance& instance, int shims, std::int64_t least, std::int64_t most,
+                     WorkClock& clock)
     : m_instance(instance), m_thickest(instance.classes(), 0) {
     int rest = shims;
     for (std::size_t i = 0; i < instance.classes() && rest > 0; ++i) {
@@ -60,6 +62,7 @@ KitChoice::KitChoice(const Instance& instance, int shims, std::int64_t least, st
     for (std::size_t i = instance.classes(); i-- > 0;) {
         const std::int64_t step = magnitude(instance.thickness[i] - m_reference);
         for (int balance = -m_spread; balance <= m_spread; ++balance) {
+            clock.book(static_cast<std::int64_t>(words) * (1 + instance.count[i]));
             Row& to = m_rows[i * balances + static_cast<std::size_t>(balance + m_spread)];
             for (int n = 0; n <= instance.count[i]; ++n) {
                 const int next = balance + n - m_thickest[i]; // more than of the thickest: so many to be left out
@@ -100,6 +103,7 @@ std::vector<std::int64_t> KitChoice::totals() const {
 }
 
 void KitChoice::listFrom(std::size_t cls, int balance, std::int64_t loss, Listing& listing) const {
+    listing.clock.book(20 + listing.mostLoss - listing.leastLoss);
     if (listing.kits.size() >= listing.room ||
         !canMake(cls, balance, listing.leastLoss - loss, listing.mostLoss - loss)) {
         return;
@@ -116,8 +120,9 @@ void KitChoice::listFrom(std::size_t cls, int balance, std::int64_t loss, Listin
     }
 }
 
-std::vector<WholeKit> KitChoice::list(std::int64_t least, std::int64_t most, std::size_t room) const {
-    Listing listing{std::max(m_leastLoss, m_topTotal - most), std::min(m_mostLoss, m_topTotal - least), room, {}, {}};
+std::vector<WholeKit> KitChoice::list(std::int64_t least, std::int64_t most, std::size_t room,
+                                      WorkClock& clock) const {
+    Listing listing{std::max(m_leastLoss, m_topTotal - most), std::min(m_mostLoss, m_topTotal - least), room, {}, {}, clock};
     if (m_mostLoss >= 0 && listing.leastLoss <= listing.mostLoss) {
         listFrom(0, 0, 0, listing);
     }

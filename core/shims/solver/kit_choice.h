@@ -3,6 +3,7 @@
 #include <cstddef>
 #include <cstdint>
 #include <shims/solver/instance.h>
+#include <shims/solver/work_clock.h>
 #include <vector>
 
 namespace caprail::solver {
@@ -23,14 +24,15 @@ struct WholeKit {
 class KitChoice {
 public:
     /// Choices of just `shims` shims with a total in [least, most].
-    KitChoice(const Instance& instance, int shims, std::int64_t least, std::int64_t most);
+    KitChoice(const Instance& instance, int shims, std::int64_t least, std::int64_t most, WorkClock& clock);
 
     /// False when there is room for so many choices that it is not worth looking at them; then nothing else is known.
     [[nodiscard]] bool isTight() const { return m_isTight; }
     /// All totals that some choice has, rising. Only when tight.
     [[nodiscard]] std::vector<std::int64_t> totals() const;
     /// The choices with a total in [least, most], up to `room` of them.
-    [[nodiscard]] std::vector<WholeKit> list(std::int64_t least, std::int64_t most, std::size_t room) const;
+    [[nodiscard]] std::vector<WholeKit> list(std::int64_t least, std::int64_t most, std::size_t room,
+                                            WorkClock& clock) const;
 
 private:
     using Row = std::vector<std::uint64_t>;

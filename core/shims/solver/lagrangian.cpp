@@ -85,8 +85,10 @@ public:
         const std::size_t places = market.places();
         m_least.assign(places, never);
         m_chosen.assign(places, nullptr);
+        market.clock->book(static_cast<std::int64_t>(4 * classes) + 50);
         for (std::size_t p = 0; p < places; ++p) {
             for (std::size_t i = market.begin[p]; i < market.begin[p + 1]; ++i) {
+                market.clock->bookStep(i - market.begin[p], market.begin[p + 1] - market.begin[p], 8);
                 const std::int64_t cost = pricedCost(market.offers[i], prices);
                 if (cost < m_least[p]) {
                     m_least[p] = cost;
@@ -153,7 +155,7 @@ std::int64_t boundAt(const Market& market, const Prices& prices) {
     return now.bound;
 }
 
-std::int64_t raiseBound(const Market& market, std::int64_t target, int rounds, Prices& prices, const Stop& stop) {
+std::int64_t raiseBound(const Market& market, std::int64_t target, int rounds, Prices& prices) {
     const std::size_t classes = market.supply.size();
     Evaluation now;
     now.at(market, prices);
@@ -163,9 +165,6 @@ std::int64_t raiseBound(const Market& market, std::int64_t target, int rounds, P
     std::int64_t stepShare = 1024; // of 1024, the relaxation factor of the step rule
     int sinceBetter = 0;
     for (int round = 0; round < rounds && bestBound <= target && bestBound < never; ++round) {
-        if (stop && stop()) {
-            break;
-        }
         // The excess, smoothed over rounds so that the steps zigzag less; in 1/1024.
         std::int64_t norm = 0;
         for (std::size_t i = 0; i <= classes; ++i) {

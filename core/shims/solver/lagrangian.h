@@ -2,6 +2,7 @@
 #pragma once
 #include <cstdint>
 #include <shims/solver/instance.h>
+#include <shims/solver/work_clock.h>
 #include <utility>
 #include <vector>
 
@@ -47,8 +48,9 @@ struct Offer {
 
 /// What a bound is asked about: places that want one stack each, and the shims there are.
 struct Market {
-    explicit Market(const Instance& of) : instance(&of), supply(of.count) {}
+    Market(const Instance& of, WorkClock& bookedOn) : instance(&of), clock(&bookedOn), supply(of.count) {}
     const Instance* instance;
+    WorkClock* clock; ///< on which each look at the offers is booked
     std::vector<int> supply;        ///< per class
     int shims = -1;                 ///< most shims in all; −1: not limited, or the cost itself is their number
     std::vector<Offer> offers;      ///< place by place
@@ -66,7 +68,7 @@ struct Market {
 /// (from memory).
 /// Starts from `prices`, leaves the best ones found there, and returns the bound they give, times scale; `never` when
 /// some place has no stack at all and none may be left out. Stops as soon as the bound exceeds `target`.
-std::int64_t raiseBound(const Market& market, std::int64_t target, int rounds, Prices& prices, const Stop& stop);
+std::int64_t raiseBound(const Market& market, std::int64_t target, int rounds, Prices& prices);
 
 /// The bound that given prices make, without changing them.
 std::int64_t boundAt(const Market& market, const Prices& prices);

@@ -16,7 +16,7 @@ bool Stages::extend(std::size_t place, int size, std::int64_t window) {
     for (std::size_t p = 0; p < m_pools.size(); ++p) {
         others += p == place ? 0 : m_pools[p].candidates().size();
     }
-    return m_pools[place].extend(size, window, roomInAll - std::min(roomInAll, others), m_stop);
+    return m_pools[place].extend(size, window, roomInAll - std::min(roomInAll, others), m_clock);
 }
 
 std::size_t Stages::candidatesListed() const {
@@ -58,6 +58,7 @@ Columns Stages::columnsFor(const Aim& aim) const {
     for (std::size_t p = 0; p < m_pools.size(); ++p) {
         const int most = mostFor(p, aim);
         const auto take = [&](const Candidate& c, const Part* parts) {
+            m_clock.book(50);
             if (c.size <= most && magnitude(c.residual) <= aim.window) {
                 columns[p].push_back({parts, c.parts, c.size, c.residual, 0, 0});
             }
@@ -97,7 +98,7 @@ StackPrices* Stages::tableFor(const Aim& aim) {
         return nullptr;
     }
     if (!m_table || m_table->mostShims() < shims) {
-        m_table = std::make_unique<StackPrices>(m_instance, shims, total);
+        m_table = std::make_unique<StackPrices>(m_instance, shims, total, m_clock);
     }
     return m_table.get();
 }
@@ -119,14 +120,14 @@ bool Stages::listByPrice(const Aim& aim) {
     }
     m_byPrice.clear();
     const std::vector<StackPrices::Wanted> wanted = wantedFor(aim);
-    const Market market = marketOf(m_instance, Columns(m_pools.size()), Cost::shims, aim.leftOut);
-    table->set(m_prices, scale);
+    const Market market = marketOf(m_instance, Columns(m_pools.size()), Cost::shims, aim.leftOut, m_clock);
+    table->set(m_prices, scale, m_clock);
     const std::int64_t above = scale * aim.shims - boundOverAll(market, m_prices, *table, wanted);
     std::vector<StackPrices::Listed> lists(m_pools.size());
     std::size_t room = roomByPrice;
     for (std::size_t p = 0; p < m_pools.size(); ++p) {
         const std::int64_t least = table->least(wanted[p]);
-        if (least < never && !table->list(wanted[p], least + above, m_instance.places[p].gap, room, lists[p])) {
+        if (least < never && !table->list(wanted[p], least + above, m_instance.places[p].gap, room, lists[p], m_clock)) {
             return false;
         }
         room -= lists[p].candidates.size();
@@ -169,10 +170,10 @@ bool Stages::isListed(const Aim& aim) const {
 /// Improves the prices for the number of shims; the bound they give, times scale.
 std::int64_t Stages::raisePrices(const Aim& aim, int rounds) {
     const Columns columns = columnsFor(aim);
-    Market market = marketOf(m_instance, columns, Cost::shims, aim.leftOut);
+    Market market = marketOf(m_instance, columns, Cost::shims, aim.leftOut, m_clock);
     if (StackPrices* table = tableFor(aim)) {
         const std::vector<StackPrices::Wanted> wanted = wantedFor(aim);
-        m_prices = linearPrices(market, scale * aim.shims, m_stop, table, wanted);
+        m_prices = linearPrices(market, scale * aim.shims, table, wanted);
         return boundOverAll(market, m_prices, *table, wanted);
     }
     market.unlisted = unlistedFor(aim);
@@ -183,11 +184,11 @@ std::int64_t Stages::raisePrices(const Aim& aim, int rounds) {
             m_prices = other;
         }
     }
-    const std::int64_t bound = raiseBound(market, scale * aim.shims, rounds, m_prices, m_stop);
+    const std::int64_t bound = raiseBound(market, scale * aim.shims, rounds, m_prices);
     if (bound > scale * aim.shims) {
         return bound;
     }
-    const Prices linear = linearPrices(market, scale * aim.shims, m_stop);
+    const Prices linear = linearPrices(market, scale * aim.shims);
     const std::int64_t other = boundAt(market, linear);
     if (other > bound) {
         m_prices = linear;
@@ -203,12 +204,12 @@ std::int64_t Stages::boundFor(const Aim& aim) {
         return 0;
     }
     if (StackPrices* table = tableFor(aim)) {
-        table->set(m_prices, scale);
-        const Market market = marketOf(m_instance, Columns(m_pools.size()), Cost::shims, aim.leftOut);
+        table->set(m_prices, scale, m_clock);
+        const Market market = marketOf(m_instance, Columns(m_pools.size()), Cost::shims, aim.leftOut, m_clock);
         return boundOverAll(market, m_prices, *table, wantedFor(aim));
     }
     const Columns columns = columnsFor(aim);
-    Market market = marketOf(m_instance, columns, Cost::shims, aim.leftOut);
+    Market market = marketOf(m_instance, columns, Cost::shims, aim.leftOut, m_clock);
     market.unlisted = unlistedFor(aim);
     return boundAt(market, m_prices);
 }
@@ -218,11 +219,11 @@ std::int64_t Stages::boundFor(const Aim& aim) {
 Stages::Listing Stages::listMore(const Aim& aim) {
     Columns columns = columnsFor(aim);
     const std::vector<Unlisted> unlisted = unlistedFor(aim);
-    Market market = marketOf(m_instance, columns, Cost::shims, aim.leftOut);
+    Market market = marketOf(m_instance, columns, Cost::shims, aim.leftOut, m_clock);
     market.unlisted = unlisted;
     const std::int64_t room = scale * aim.shims - boundAt(market, m_prices);
     const PriceHull hull(m_instance, m_prices.ofClass);
-    price(columns, m_prices, {});
+    price(columns, m_prices, {}, m_clock);
     Listing result = Listing::complete;
     for (std::size_t p = 0; p < m_pools.size(); ++p) {
         const Unlisted& u = unlisted[p];
@@ -256,7 +257,7 @@ bool Stages::listAll(const Aim& aim) {
         return true;
     }
     Listing listing = listMore(aim);
-    while (listing == Listing::extended && !stopped()) {
+    while (listing == Listing::extended) {
         raisePrices(aim, 60);
         listing = listMore(aim);
     }

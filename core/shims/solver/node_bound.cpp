@@ -15,7 +15,7 @@ constexpr std::size_t fewOpen = 3;
 /// says that there is no plan below this node, or the stacks that no such plan can contain are shed.
 bool Search::squeeze(Frame& frame, Cost cost, Prices& prices) {
     constexpr int rounds = 8;
-    Market market(m_instance);
+    Market market(m_instance, m_clock);
     market.supply = m_left;
     market.leftOut = frame.leftOut;
     market.shims = cost == Cost::residuals ? m_limits.shims - frame.shims : -1;
@@ -27,19 +27,20 @@ bool Search::squeeze(Frame& frame, Cost cost, Prices& prices) {
     for (std::size_t p : m_open) {
         market.begin.push_back(market.offers.size());
         for (std::size_t i = frame.live[p].begin; i < frame.live[p].end; ++i) {
+            m_clock.bookStep(i - frame.live[p].begin, frame.live[p].count(), 15);
             market.offers.push_back(offerOf(m_columns[p][m_arena[i]], cost));
         }
     }
     market.begin.push_back(market.offers.size());
     const std::int64_t target =
         scale * (cost == Cost::residuals ? m_limits.sum - frame.sum : m_limits.shims - frame.shims);
-    std::int64_t bound = raiseBound(market, target, rounds, prices, {});
+    std::int64_t bound = raiseBound(market, target, rounds, prices);
     if (bound > target) {
         return false;
     }
     if (m_probe == 0 && m_steps > veryLongSearch && m_open.size() > fewOpen) {
         // The steps get stuck; the linear programme does not. It is dear, so only where much hangs on it.
-        const Prices linear = linearPrices(market, target, {});
+        const Prices linear = linearPrices(market, target);
         const std::int64_t other = boundAt(market, linear);
         if (other > target) {
             return false;

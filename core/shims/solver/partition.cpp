@@ -14,8 +14,8 @@ constexpr int fewLeft = 15;
 constexpr std::size_t mostShims = 64;
 } // namespace
 
-Partition::Partition(const Instance& instance, const Limits& limits, const Stop& stop)
-    : m_instance(instance), m_limits(limits), m_stop(stop), m_stacks(instance.places.size(), 0) {
+Partition::Partition(const Instance& instance, const Limits& limits, WorkClock& clock)
+    : m_instance(instance), m_limits(limits), m_clock(clock), m_stacks(instance.places.size(), 0) {
     for (std::size_t p = 0; p < instance.places.size(); ++p) {
         m_order.push_back(p);
     }
@@ -31,10 +31,8 @@ std::uint64_t Partition::random() {
 }
 
 bool Partition::isSpent() {
-    if (++m_steps % 256 == 0 && m_stop && m_stop()) {
-        m_isStopped = true;
-    }
-    return m_isStopped || m_steps > m_mostSteps;
+    m_clock.book(200);
+    return ++m_steps > m_mostSteps;
 }
 
 void Partition::load(const WholeKit& kit) {
@@ -151,7 +149,8 @@ bool Partition::tryAll(const Rest& rest, const Span& totals, std::size_t next, S
         return true;
     }
     for (Set s = next < mostShims ? all >> next << next : 0; s != 0;) {
-        if (total + toCome < totals.lo || m_isStopped || m_steps > m_mostSteps) {
+        m_clock.book(10);
+        if (total + toCome < totals.lo || m_steps > m_mostSteps) {
             return false;
         }
         const auto at = static_cast<std::size_t>(std::countr_zero(s));

@@ -17,7 +17,7 @@ namespace caprail::solver {
 /// and on the twist.
 class Partition {
 public:
-    Partition(const Instance& instance, const Limits& limits, const Stop& stop);
+    Partition(const Instance& instance, const Limits& limits, WorkClock& clock);
 
     /// Tries the kits in turn, for up to `steps` stacks. Takes kits of up to 64 shims; the stacks per place, or none.
     std::optional<std::vector<std::vector<Part>>> find(const std::vector<WholeKit>& kits, std::int64_t steps);
@@ -53,7 +53,7 @@ private:
 
     const Instance& m_instance;
     const Limits& m_limits;
-    const Stop& m_stop;
+    WorkClock& m_clock;
     std::vector<std::int64_t> m_thickness; ///< of the kit's shims
     std::vector<std::uint16_t> m_class;
     std::vector<std::size_t> m_order;
@@ -61,7 +61,6 @@ private:
     std::vector<std::size_t> m_loose; ///< scratch
     std::int64_t m_steps = 0;
     std::int64_t m_mostSteps = 0;
-    bool m_isStopped = false;
     std::uint64_t m_random = 0x243F6A8885A308D3U; ///< the same lots in every run
 };
 

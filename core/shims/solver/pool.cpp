@@ -10,13 +10,12 @@ struct Pool::Walk {
     const Reach& reach;
     const Place& place;
     std::size_t room;
-    const Stop& stop;
+    WorkClock& clock;
     std::vector<Candidate> candidates;
     std::vector<Part> parts;
     std::vector<Part> now;
     int size = 0;
     std::int64_t total = 0;
-    int sinceAsked = 0;
     bool overflow = false;
 
     void record() {
@@ -27,7 +26,8 @@ struct Pool::Walk {
         c.residual = place.residualCounts ? place.gap - total : 0;
         candidates.push_back(c);
         parts.insert(parts.end(), now.begin(), now.end());
-        if (candidates.size() > room || (++sinceAsked % 4096 == 0 && stop && stop())) {
+        clock.book(20);
+        if (candidates.size() > room) {
             overflow = true;
         }
     }
@@ -73,6 +73,7 @@ struct Pool::Walk {
             if (t[a] + t[a] < lo) {
                 break;
             }
+            clock.book(4);
             for (std::size_t b = std::max(low, a); b < t.size() && t[a] + t[b] >= lo && !overflow; ++b) {
                 if (a == b) {
                     if (instance.count[a] >= 2) {
@@ -108,6 +109,7 @@ struct Pool::Walk {
             if (t * left < lo) {
                 return;
             }
+            clock.book(20 + (hi - lo) / 8);
             const int most = std::min(instance.count[i], left);
             for (int n = 1; n <= most && t * n <= hi && !overflow; ++n) {
                 const std::int64_t restLo = lo - t * n;
@@ -136,7 +138,7 @@ Pool::Pool(const Instance& instance, const Reach& reach, std::size_t place)
                       ? std::max(magnitude(m_place.gap - m_place.lo), magnitude(m_place.gap - m_place.hi))
                       : 0) {}
 
-bool Pool::extend(int size, std::int64_t window, std::size_t room, const Stop& stop) {
+bool Pool::extend(int size, std::int64_t window, std::size_t room, WorkClock& clock) {
     size = std::max(std::min(size, m_place.most), m_size);
     window = std::max(std::min(window, m_wholeBand), m_window);
     if (size == m_size && window == m_window) {
@@ -144,7 +146,7 @@ bool Pool::extend(int size, std::int64_t window, std::size_t room, const Stop& s
     }
     const std::int64_t lo = m_place.residualCounts ? std::max(m_place.lo, m_place.gap - window) : m_place.lo;
     const std::int64_t hi = m_place.residualCounts ? std::min(m_place.hi, m_place.gap + window) : m_place.hi;
-    Walk walk{m_instance, m_reach, m_place, room, stop, {}, {}, {}};
+    Walk walk{m_instance, m_reach, m_place, room, clock, {}, {}, {}};
     if (lo <= hi && hi >= 0) {
         if (lo <= 0) {
             walk.record();
@@ -162,14 +164,14 @@ bool Pool::extend(int size, std::int64_t window, std::size_t room, const Stop& s
 }
 
 std::optional<std::vector<Part>> anyStack(const Instance& instance, const Reach& reach, const Place& place, int size,
-                                          const Stop& stop) {
+                                          WorkClock& clock) {
     if (place.lo > place.hi || place.hi < 0) {
         return std::nullopt;
     }
     if (place.lo <= 0) {
         return std::vector<Part>{};
     }
-    Pool::Walk walk{instance, reach, place, 0, stop, {}, {}, {}}; // with room for none it halts at the first
+    Pool::Walk walk{instance, reach, place, 0, clock, {}, {}, {}}; // with room for none it halts at the first
     walk.descend(0, place.lo, place.hi, std::min(size, place.most));
     if (walk.candidates.empty()) {
         return std::nullopt;

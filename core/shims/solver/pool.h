@@ -4,6 +4,7 @@
 #include <optional>
 #include <shims/solver/instance.h>
 #include <shims/solver/reach.h>
+#include <shims/solver/work_clock.h>
 #include <vector>
 
 namespace caprail::solver {
@@ -22,8 +23,8 @@ public:
     Pool(const Instance& instance, const Reach& reach, std::size_t place);
 
     /// Makes the list complete for stacks of up to `size` shims with |residual| ≤ `window` (never shrinks it).
-    /// False when that would take more than `room` candidates or `stop` said so; the list is then as it was.
-    bool extend(int size, std::int64_t window, std::size_t room, const Stop& stop);
+    /// False when that would take more than `room` candidates; the list is then as it was.
+    bool extend(int size, std::int64_t window, std::size_t room, WorkClock& clock);
 
     [[nodiscard]] const std::vector<Candidate>& candidates() const { return m_candidates; }
     [[nodiscard]] const Part* parts(const Candidate& c) const { return &m_parts[c.first]; }
@@ -36,7 +37,7 @@ public:
     [[nodiscard]] std::int64_t smallestResidual() const;
 
 private:
-    friend std::optional<std::vector<Part>> anyStack(const Instance&, const Reach&, const Place&, int, const Stop&);
+    friend std::optional<std::vector<Part>> anyStack(const Instance&, const Reach&, const Place&, int, WorkClock&);
     struct Walk;
     const Instance& m_instance;
     const Reach& m_reach;
@@ -50,6 +51,6 @@ private:
 
 /// Some stack of up to `size` shims that serves the place (the first by thickest shims), or none.
 std::optional<std::vector<Part>> anyStack(const Instance& instance, const Reach& reach, const Place& place, int size,
-                                          const Stop& stop);
+                                          WorkClock& clock);
 
 } // namespace caprail::solver

@@ -24,6 +24,7 @@ struct StackPrices::Walk {
     std::vector<Part> now;
     int size;
     std::int64_t residual;
+    WorkClock& clock;
 };
 
 bool StackPrices::canBe(const Instance& instance, int mostShims, std::int64_t mostTotal) {
@@ -31,12 +32,19 @@ bool StackPrices::canBe(const Instance& instance, int mostShims, std::int64_t mo
            static_cast<std::int64_t>(instance.classes() + 1) * (mostShims + 1) * (mostTotal + 1) <= mostEntries;
 }
 
-StackPrices::StackPrices(const Instance& instance, int mostShims, std::int64_t mostTotal)
+StackPrices::StackPrices(const Instance& instance, int mostShims, std::int64_t mostTotal, WorkClock& clock)
     : m_instance(instance), m_mostShims(mostShims), m_width(static_cast<std::size_t>(mostTotal + 1)),
-      m_cost(instance.classes(), 0),
-      m_table((instance.classes() + 1) * static_cast<std::size_t>(mostShims + 1) * m_width, none) {}
+      m_cost(instance.classes(), 0) {
+    // Fresh memory is dear: row by row, so that the clock is looked at meanwhile.
+    const std::size_t rows = (instance.classes() + 1) * static_cast<std::size_t>(mostShims + 1);
+    m_table.reserve(rows * m_width);
+    for (std::size_t i = 0; i < rows; ++i) {
+        clock.book(static_cast<std::int64_t>(m_width));
+        m_table.insert(m_table.end(), m_width, none);
+    }
+}
 
-void StackPrices::set(const Prices& prices, std::int64_t perShim) {
+void StackPrices::set(const Prices& prices, std::int64_t perShim, WorkClock& clock) {
     const std::size_t classes = m_instance.classes();
     // A price above this is cut to it, which can only lower a bound.
     const std::int64_t dearest = none / 2 / (m_mostShims + 1);
@@ -46,6 +54,7 @@ void StackPrices::set(const Prices& prices, std::int64_t perShim) {
         m_cost[i] = static_cast<std::int32_t>(std::min(dearest, perShim + prices.ofClass[i] + prices.ofShim));
         const auto t = static_cast<std::size_t>(m_instance.thickness[i]);
         for (int n = 0; n <= m_mostShims; ++n) {
+            clock.book(static_cast<std::int64_t>(m_width) * (1 + std::min(n, m_instance.count[i])) / 2);
             std::int32_t* to = row(i, n);
             std::copy(row(i + 1, n), row(i + 1, n) + m_width, to);
             for (int k = 1; k <= std::min(n, m_instance.count[i]) && t * static_cast<std::size_t>(k) < m_width; ++k) {
@@ -109,6 +118,7 @@ bool StackPrices::walk(std::size_t cls, int shims, std::int64_t total, std::int6
         return true;
     }
     for (std::size_t i = cls; i < m_instance.classes() && row(i, shims)[total] <= budget; ++i) {
+        w.clock.book(10);
         for (int k = 1; k <= std::min(shims, m_instance.count[i]); ++k) {
             const std::int64_t rest = total - k * m_instance.thickness[i];
             const std::int64_t left = budget - k * static_cast<std::int64_t>(m_cost[i]);
@@ -129,14 +139,14 @@ bool StackPrices::walk(std::size_t cls, int shims, std::int64_t total, std::int6
 }
 
 bool StackPrices::list(const Wanted& wanted, std::int64_t limit, std::int64_t gap, std::size_t room,
-                       Listed& out) const {
+                       Listed& out, WorkClock& clock) const {
     limit = std::min<std::int64_t>(limit, none / 2 - 1);
     for (int n = 0; n <= std::min(wanted.most, m_mostShims); ++n) {
         for (std::int64_t s = std::max<std::int64_t>(0, wanted.lo); s <= wanted.hi; ++s) {
             if (row(0, n)[s] > limit) {
                 continue;
             }
-            Walk w{room, out, {}, n, gap - s};
+            Walk w{room, out, {}, n, gap - s, clock};
             if (!walk(0, n, s, limit, w)) {
                 return false;
             }

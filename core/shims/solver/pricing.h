@@ -15,14 +15,14 @@ namespace caprail::solver {
 class StackPrices {
 public:
     /// For stacks of up to `mostShims` shims and a total up to `mostTotal`.
-    StackPrices(const Instance& instance, int mostShims, std::int64_t mostTotal);
+    StackPrices(const Instance& instance, int mostShims, std::int64_t mostTotal, WorkClock& clock);
 
     /// Whether the table has a bearable size.
     [[nodiscard]] static bool canBe(const Instance& instance, int mostShims, std::int64_t mostTotal);
     [[nodiscard]] int mostShims() const { return m_mostShims; }
 
     /// Fills the table: a shim costs `perShim` and its price.
-    void set(const Prices& prices, std::int64_t perShim);
+    void set(const Prices& prices, std::int64_t perShim, WorkClock& clock);
 
     /// Stacks of up to `most` shims with a total in [lo, hi].
     struct Wanted {
@@ -41,7 +41,8 @@ public:
         std::vector<Part> parts;
     };
     /// Lists those that cost up to `limit`, with their residual to `gap`; false if they are more than `room`.
-    bool list(const Wanted& wanted, std::int64_t limit, std::int64_t gap, std::size_t room, Listed& out) const;
+    bool list(const Wanted& wanted, std::int64_t limit, std::int64_t gap, std::size_t room, Listed& out,
+              WorkClock& clock) const;
 
 private:
     struct Walk;

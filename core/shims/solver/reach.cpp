@@ -4,7 +4,7 @@
 namespace caprail::solver {
 
 namespace {
-constexpr std::int64_t mostBuckets = 8192;
+constexpr std::int64_t mostReachEntries = 6'000'000;
 
 /// to[s] = min(to[s], from[s − shift] + extra), kept plain so that the compiler can vectorise it.
 void relax(std::uint8_t* to, const std::uint8_t* from, std::int64_t shift, std::int64_t width, int extra) {
@@ -18,9 +18,10 @@ void relax(std::uint8_t* to, const std::uint8_t* from, std::int64_t shift, std::
 }
 } // namespace
 
-Reach::Reach(const Instance& instance, std::int64_t largest) {
+Reach::Reach(const Instance& instance, std::int64_t largest, WorkClock& clock) {
     largest = std::max<std::int64_t>(largest, 0);
-    m_bucket = largest / mostBuckets + 1;
+    const std::int64_t buckets = std::min(mostBuckets, mostReachEntries / static_cast<std::int64_t>(instance.classes() + 1));
+    m_bucket = largest / std::max<std::int64_t>(1, buckets) + 1;
     m_width = largest / m_bucket + 1;
     m_most = instance.shims();
     const std::size_t classes = instance.classes();
@@ -34,6 +35,7 @@ Reach::Reach(const Instance& instance, std::int64_t largest) {
         const std::int64_t step = instance.thickness[i] / m_bucket;
         const int copies = std::min(instance.count[i], none - 1);
         for (int n = 1; n <= copies && step * n < m_width; ++n) {
+            clock.book(m_width / 8);
             relax(row, thinner, step * n, m_width, n);
         }
     }

@@ -2,6 +2,7 @@
 #pragma once
 #include <cstdint>
 #include <shims/solver/instance.h>
+#include <shims/solver/work_clock.h>
 #include <vector>
 
 namespace caprail::solver {
@@ -15,7 +16,7 @@ namespace caprail::solver {
 class Reach {
 public:
     /// `largest`: the largest total that will be asked for.
-    Reach(const Instance& instance, std::int64_t largest);
+    Reach(const Instance& instance, std::int64_t largest, WorkClock& clock);
 
     /// Fewest shims, all from class `first` on (so as thick as that or thinner), whose total lies in [lo, hi];
     /// or a lower bound on it. 255 stands for “none”.
@@ -23,6 +24,8 @@ public:
     [[nodiscard]] bool isExact() const { return m_bucket == 1; }
 
     static constexpr int none = 255;
+    /// Totals below this are told apart one by one, unless the kit has more than some thousand thicknesses.
+    static constexpr std::int64_t mostBuckets = 8192;
 
 private:
     std::int64_t m_bucket = 1;

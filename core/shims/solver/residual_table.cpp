@@ -8,8 +8,9 @@ namespace {
 constexpr std::int64_t mostWork = 20'000'000; ///< words touched while the table is made
 } // namespace
 
-ResidualTable::ResidualTable(const Instance& instance, std::int64_t window, std::int64_t mostSum, bool byTotal)
-    : m_byTotal(byTotal), m_bySum(mostSum >= 0), m_mostSum(std::max<std::int64_t>(0, mostSum)),
+ResidualTable::ResidualTable(const Instance& instance, std::int64_t window, std::int64_t mostSum, bool byTotal,
+                             WorkClock& clock)
+    : m_clock(clock), m_byTotal(byTotal), m_bySum(mostSum >= 0), m_mostSum(std::max<std::int64_t>(0, mostSum)),
       m_fixedTwist(instance.fixedTwist) {
     std::int64_t values = 0;
     for (const Place& p : instance.places) {
@@ -50,6 +51,7 @@ void ResidualTable::add(const Place& place, std::int64_t lo, std::int64_t hi) {
         const std::int64_t whole = byTwist / 64;
         const auto bits = static_cast<unsigned>(byTwist % 64);
         for (std::int64_t total = 0; total + byTotal < totals; ++total) {
+            m_clock.book(m_words * (m_mostSum + 1));
             for (std::int64_t sum = 0; sum + bySum <= m_mostSum; ++sum) {
                 const std::uint64_t* from =
                     &m_bits[static_cast<std::size_t>((total * (m_mostSum + 1) + sum) * m_words)];
@@ -92,6 +94,7 @@ std::optional<std::int64_t> ResidualTable::leastTwist(const std::vector<std::int
     const std::int64_t most = std::max(magnitude(m_leastTwist + m_fixedTwist), magnitude(m_mostTwist + m_fixedTwist));
     for (std::int64_t twist = 0; twist <= most; ++twist) {
         for (const std::int64_t total : m_byTotal ? totals : any) {
+            m_clock.book(4 * (m_mostSum + 1));
             for (std::int64_t sum = 0; sum <= m_mostSum; ++sum) {
                 if (has(total, sum, twist)) {
                     return twist;
@@ -107,6 +110,7 @@ std::optional<std::int64_t> ResidualTable::leastSum(std::int64_t from, std::int6
     static const std::vector<std::int64_t> any{0};
     for (std::int64_t sum = from; sum <= m_mostSum; ++sum) {
         for (const std::int64_t total : m_byTotal ? totals : any) {
+            m_clock.book(4);
             if (has(total, sum, twist)) {
                 return sum;
             }

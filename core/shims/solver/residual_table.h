@@ -3,6 +3,7 @@
 #include <cstdint>
 #include <optional>
 #include <shims/solver/instance.h>
+#include <shims/solver/work_clock.h>
 #include <vector>
 
 namespace caprail::solver {
@@ -15,7 +16,8 @@ public:
     /// All places served, |residual| ≤ `window`; of the sums of |residual| those up to `mostSum` are told apart (−1:
     /// none are). With `byTotal` the sums of residuals are told apart too. What is pinned is left out but for the
     /// twist.
-    ResidualTable(const Instance& instance, std::int64_t window, std::int64_t mostSum, bool byTotal);
+    ResidualTable(const Instance& instance, std::int64_t window, std::int64_t mostSum, bool byTotal,
+                  WorkClock& clock);
 
     /// False when the table would be too large; then nothing is known.
     [[nodiscard]] bool isKnown() const { return m_isKnown; }
@@ -30,6 +32,7 @@ private:
     [[nodiscard]] const std::uint64_t* cell(std::int64_t total, std::int64_t sum) const;
     [[nodiscard]] bool has(std::int64_t total, std::int64_t sum, std::int64_t twist) const;
     void add(const Place& place, std::int64_t lo, std::int64_t hi);
+    WorkClock& m_clock;
 
     bool m_isKnown = false;
     bool m_byTotal = false;

@@ -10,8 +10,8 @@ constexpr std::int64_t longSearch = 1000;
 } // namespace
 
 Search::Search(const Instance& instance, const Columns& columns, const Prices& forShims, const Prices& forResiduals,
-               const Stop& stop)
-    : m_instance(instance), m_columns(columns), m_forShims(forShims), m_forResiduals(forResiduals), m_stop(stop),
+               WorkClock& clock)
+    : m_instance(instance), m_columns(columns), m_forShims(forShims), m_forResiduals(forResiduals), m_clock(clock),
       m_shimWorth(worthOfKit(instance, forShims, 0)), m_chosen(columns.size(), -1), m_twist(columns) {}
 
 bool Search::isLong() const {
@@ -91,6 +91,7 @@ void Search::seed(Frame& root) {
     m_once.live.resize(m_columns.size());
     m_once.choices.resize(isTwistLimited() ? m_columns.size() : 0);
     for (std::size_t p = 0; p < m_columns.size(); ++p) {
+        m_clock.book(static_cast<std::int64_t>(m_columns[p].size()));
         m_open.push_back(p);
         m_chosen[p] = -1;
         root.live[p].begin = m_arena.size();
@@ -177,6 +178,7 @@ bool Search::filterPlace(std::size_t place, const Frame& from, Frame& to) {
     }
     const auto& list = m_columns[place];
     for (std::size_t i = was.begin; i < was.end; ++i) {
+        m_clock.bookStep(i - was.begin, was.count(), 12);
         const std::uint32_t index = m_arena[i];
         const Column& c = list[index];
         if (c.shimCost > shimMost || c.residualCost > residualMost || !fits(c) ||
@@ -275,7 +277,7 @@ bool Search::twistCanClose(const Frame& frame) {
         }
     }
     const std::int64_t room = isSumLimited() ? residualCap() - frame.residualCost - frame.freeResidualCost : never;
-    return m_twist.canClose(frame.twist, m_limits.twist, choices, room);
+    return m_twist.canClose(frame.twist, m_limits.twist, choices, room, m_clock);
 }
 
 /// Puts the place's stacks into the order of what they cost at this node's prices.
@@ -286,6 +288,7 @@ void Search::orderByPrices(const Frame& frame, std::size_t place) {
     const Cost cost = isSumLimited() ? Cost::residuals : Cost::shims;
     const Live& live = frame.live[place];
     m_ranked.clear();
+    m_clock.book(60 * static_cast<std::int64_t>(live.count()));
     for (std::size_t i = live.begin; i < live.end; ++i) {
         std::int64_t rank = pricedCost(offerOf(m_columns[place][m_arena[i]], cost), frame.prices);
         if (m_probe > 0) {
@@ -380,9 +383,8 @@ Search::Next Search::tryColumn(std::size_t depth, std::size_t place, std::uint32
 }
 
 bool Search::isSpent() {
-    if (++m_steps > m_mostSteps || (m_steps % 64 == 0 && m_stop && m_stop())) {
-        m_gaveUp = true;
-    }
+    m_clock.book(200);
+    m_gaveUp = ++m_steps > m_mostSteps;
     return m_gaveUp;
 }
 

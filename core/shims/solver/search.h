@@ -33,7 +33,7 @@ struct Found {
 enum class Outcome {
     found,     ///< the callback asked to stop at a solution
     exhausted, ///< nothing (more) within the limits
-    gaveUp     ///< by the step limit or `stop`
+    gaveUp     ///< by the step limit
 };
 
 /// Depth-first search over the places, always the one with the fewest stacks left to try. Of these, the stacks of the
@@ -46,7 +46,7 @@ class Search {
 public:
     /// The columns must be priced with these prices; they are tried in their order in the list.
     Search(const Instance& instance, const Columns& columns, const Prices& forShims, const Prices& forResiduals,
-           const Stop& stop);
+           WorkClock& clock);
 
     /// Runs to the end, or until `steps` stacks were tried. At each solution `onFound(found, limits)` may tighten the
     /// limits and says whether to go on.
@@ -117,7 +117,7 @@ private:
     const Columns& m_columns;
     const Prices& m_forShims;
     const Prices& m_forResiduals;
-    const Stop& m_stop;
+    WorkClock& m_clock;
     std::int64_t m_shimWorth = 0;
     int m_shimLimit = 0;
     std::vector<int> m_left;

@@ -6,12 +6,12 @@
 namespace caprail::solver {
 
 /// The same for what is minimised: closes the gap between `atLeast` and `best`, which `search` brings down when it
-/// finds a plan of at most `most`. False if it was stopped.
+/// finds a plan of at most `most`. False if there is no room for the stacks.
 bool Stages::settle(const Aim& aim, std::int64_t& atLeast, const std::int64_t& best, const Lower& search) {
     // First over the stacks that happen to be listed: that may be enough.
-    for (std::int64_t steps = firstSteps; steps <= 4 * firstSteps && atLeast < best && !stopped(); steps *= 4) {
+    for (std::int64_t steps = firstSteps; steps <= 4 * firstSteps && atLeast < best; steps *= 4) {
         const bool listed = isListed(aim);
-        for (unsigned probe = 0; probe <= probes && atLeast < best && !stopped(); ++probe) {
+        for (unsigned probe = 0; probe <= probes && atLeast < best; ++probe) {
             const std::int64_t before = best;
             const Outcome outcome = search(best - 1, probe == 0 ? steps : steps / 4, probe);
             if (outcome == Outcome::exhausted) {
@@ -27,8 +27,8 @@ bool Stages::settle(const Aim& aim, std::int64_t& atLeast, const std::int64_t& b
             break;
         }
     }
-    if (atLeast == best || stopped()) {
-        return atLeast == best;
+    if (atLeast == best) {
+        return true;
     }
     if (!listAll(aim)) {
         return false;
@@ -52,8 +52,8 @@ bool Stages::settle(const Aim& aim, std::int64_t& atLeast, const std::int64_t& b
                 atLeast = std::min(best, most + 1);
                 isTooLow = true;
             }
-            if (stopped() || atLeast >= best) {
-                return atLeast >= best;
+            if (atLeast >= best) {
+                return true;
             }
             settled = settled || exhausted || best < before;
             if (most == best - 1) {
@@ -99,7 +99,7 @@ void Stages::shrinkLargest() {
         first = false;
         const Answer answer = decide({aim.shims, window, aim.leftOut});
         if (answer == Answer::unknown) {
-            m_proven = false;
+            m_isOpen = true;
             return;
         }
         if (answer == Answer::no) {
@@ -113,14 +113,14 @@ void Stages::shrinkTwist() {
     Aim aim = bestAim();
     const auto search = [&](std::int64_t twist, std::int64_t steps, unsigned probe) {
         Columns columns = columnsFor(aim);
-        price(columns, m_prices, {});
-        sortColumns(columns, Cost::shims);
+        price(columns, m_prices, {}, m_clock);
+        sortColumns(columns, Cost::shims, m_clock);
         Limits limits = limitsFor(aim);
         limits.twist = twist;
         if (probe == 1 && decideByKit(limits, steps) == Answer::yes) {
             return Outcome::found;
         }
-        Search run(m_instance, columns, m_prices, {}, m_stop);
+        Search run(m_instance, columns, m_prices, {}, m_clock);
         run.probe(probe);
         const Outcome outcome = run.run(limits, steps, [&](const Found& f, Limits& now) {
             keep(columns, f);
@@ -148,7 +148,7 @@ void Stages::shrinkTwist() {
         }
         m_twistAtLeast = maybe;
     }
-    m_proven = settle(aim, m_twistAtLeast, m_best.twist, search);
+    m_isOpen = !settle(aim, m_twistAtLeast, m_best.twist, search);
 }
 
 /// What so many shims leave of the gaps at least, taken from the thickest.
@@ -197,7 +197,7 @@ void Stages::shrinkSum() {
     if (decideByKit(limits, kitSteps) == Answer::yes) {
         return;
     }
-    for (std::int64_t from = m_sumAtLeast + 1; from < m_best.sum && !stopped();) {
+    for (std::int64_t from = m_sumAtLeast + 1; from < m_best.sum;) {
         const std::int64_t most = from + (m_best.sum - 1 - from) / 2;
         limits.sum = most - m_instance.fixedSum;
         if (decideByKit(limits, kitSteps / 4) != Answer::yes) {
@@ -234,8 +234,8 @@ void Stages::shrinkSum() {
             shimsPricedFor = most;
             forShims = m_prices;
             if (widest < aim.window && isListed(aim)) {
-                const Market market = marketOf(m_instance, columns, Cost::shims, aim.leftOut);
-                forShims = linearPrices(market, scale * aim.shims, m_stop);
+                const Market market = marketOf(m_instance, columns, Cost::shims, aim.leftOut, m_clock);
+                forShims = linearPrices(market, scale * aim.shims);
                 isTooFew = boundAt(market, forShims) > scale * aim.shims;
             }
         }
@@ -244,13 +244,13 @@ void Stages::shrinkSum() {
             isTooFew = false;
             return Outcome::exhausted;
         }
-        price(columns, forShims, prices);
-        sortColumns(columns, Cost::residuals);
+        price(columns, forShims, prices, m_clock);
+        sortColumns(columns, Cost::residuals, m_clock);
         limits.sum = most - m_instance.fixedSum;
         if (probe == 1 && decideByKit(limits, steps) == Answer::yes) {
             return Outcome::found;
         }
-        Search run(m_instance, columns, forShims, prices, m_stop);
+        Search run(m_instance, columns, forShims, prices, m_clock);
         run.probe(probe);
         const Outcome outcome = run.run(limits, steps, [&](const Found& f, Limits& now) {
             keep(columns, f);
@@ -259,12 +259,12 @@ void Stages::shrinkSum() {
         });
         return outcome;
     };
-    m_proven = settle(aim, m_sumAtLeast, m_best.sum, search);
+    m_isOpen = !settle(aim, m_sumAtLeast, m_best.sum, search);
 }
 
 /// A bound on the sum of |residual| over the open places, by prices that are left in `prices`; at most `target` + 1.
 std::int64_t Stages::boundSum(const Columns& columns, const Aim& aim, std::int64_t target, Prices& prices) {
-    Market market = marketOf(m_instance, columns, Cost::residuals, aim.leftOut);
+    Market market = marketOf(m_instance, columns, Cost::residuals, aim.leftOut, m_clock);
     market.shims = aim.shims;
     prices.ofClass.assign(m_instance.classes(), 0);
     std::int64_t best = boundAt(market, prices);
@@ -288,9 +288,9 @@ std::int64_t Stages::boundSum(const Columns& columns, const Aim& aim, std::int64
             prices = other;
         }
     }
-    std::int64_t bound = m_instance.leastTwist ? raiseBound(market, scale * target, 200, prices, m_stop) : best;
+    std::int64_t bound = m_instance.leastTwist ? raiseBound(market, scale * target, 200, prices) : best;
     if (bound <= scale * target) {
-        const Prices linear = linearPrices(market, scale * target, m_stop);
+        const Prices linear = linearPrices(market, scale * target);
         const std::int64_t other = boundAt(market, linear);
         // With least twist most of the search is for plans that balance, and smoother prices guide it better.
         if (m_instance.leastTwist ? other > (bound + scale - 1) / scale * scale : other > bound) {

@@ -3,6 +3,7 @@
 #include <cstdint>
 #include <optional>
 #include <shims/solver/instance.h>
+#include <shims/solver/work_clock.h>
 #include <vector>
 
 namespace caprail::solver {

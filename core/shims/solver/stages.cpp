@@ -5,19 +5,16 @@
 
 namespace caprail::solver {
 
-Stages::Stages(const Instance& instance, const Stop& stop) : m_all(instance), m_stop(stop) {
-    sortOutPlaces();
-}
+Stages::Stages(const Instance& instance, WorkClock& clock) : m_all(instance), m_clock(clock), m_instance(instance) {}
 
 /// Splits the places into bare ones (gap in band: no shim can be better than none), hopeless ones, and the rest.
 void Stages::sortOutPlaces() {
-    m_instance = m_all;
     m_instance.places.clear();
     std::int64_t largest = 0;
     for (const Place& p : m_all.places) {
         largest = std::max(largest, p.hi);
     }
-    m_reach = std::make_unique<Reach>(m_instance, largest);
+    m_reach = std::make_unique<Reach>(m_instance, largest, m_clock);
     for (std::size_t p = 0; p < m_all.places.size(); ++p) {
         const Place& place = m_all.places[p];
         int fewest = 0;
@@ -27,7 +24,9 @@ void Stages::sortOutPlaces() {
             m_instance.fixedLargest = std::max(m_instance.fixedLargest, magnitude(residual));
             m_instance.fixedSum += magnitude(residual);
             m_instance.fixedTwist += place.weight * residual;
-        } else if (!isHopeless(place, fewest)) {
+        } else if (isHopeless(place, fewest)) {
+            ++m_hopeless;
+        } else {
             m_origin.push_back(p);
             m_instance.places.push_back(place);
             m_fewest.push_back(fewest);
@@ -49,7 +48,7 @@ bool Stages::isHopeless(const Place& place, int& fewest) const {
         return false;
     }
     for (; fewest <= place.most; ++fewest) { // coarse buckets: see whether there is one
-        if (anyStack(m_instance, *m_reach, place, fewest, m_stop)) {
+        if (anyStack(m_instance, *m_reach, place, fewest, m_clock)) {
             return false;
         }
     }
@@ -132,7 +131,7 @@ void Stages::serveMost() {
                 return;
             }
             if (answer == Answer::unknown) {
-                m_proven = false;
+                m_isOpen = true;
                 if (!m_haveBest) {
                     dive();
                 }
@@ -142,25 +141,30 @@ void Stages::serveMost() {
     }
 }
 
-Solution Stages::run() {
+void Stages::run() {
+    sortOutPlaces();
+    settleAims();
+}
+
+void Stages::settleAims() {
     m_sumAtLeast = m_instance.fixedSum;
     m_largestAtLeast = m_instance.fixedLargest;
     serveMost();
-    if (m_proven) {
+    if (!m_isOpen) {
         if (m_instance.leastTwist) {
             shrinkTwist();
         } else {
             shrinkLargest();
         }
     }
-    if (m_proven) {
+    if (!m_isOpen) {
         shrinkSum();
     }
-    return finish();
+    m_isSettled = !m_isOpen;
 }
 
 /// Back to the places as given.
-Solution Stages::finish() const {
+Solution Stages::result() const {
     Solution out = m_best;
     out.stacks.assign(m_all.places.size(), std::nullopt);
     for (std::size_t p = 0; p < m_best.stacks.size(); ++p) {
@@ -175,17 +179,24 @@ Solution Stages::finish() const {
         out.twist = magnitude(m_instance.fixedTwist);
     }
     out.served += static_cast<int>(m_bare.size());
-    out.proven = m_proven;
-    out.mostServed = static_cast<int>(m_pools.size() + m_bare.size()) - m_leftOut;
-    out.fewestShims = m_haveBest && m_proven ? out.shims : m_fewestShims;
-    out.leastLargest = m_proven ? out.largest : m_largestAtLeast;
-    out.leastSum = m_proven ? out.sum : m_sumAtLeast;
-    out.leastTwist = m_proven ? out.twist : m_twistAtLeast;
+    out.proven = m_isSettled;
+    out.mostServed = static_cast<int>(m_all.places.size()) - m_hopeless - m_leftOut;
+    out.fewestShims = m_isSettled ? out.shims : m_fewestShims;
+    out.leastLargest = m_isSettled ? out.largest : m_largestAtLeast;
+    out.leastSum = m_isSettled ? out.sum : m_sumAtLeast;
+    out.leastTwist = m_isSettled ? out.twist : m_twistAtLeast;
     return out;
 }
 
 Solution solve(const Instance& instance, const Stop& stop) {
-    return Stages(instance, stop).run();
+    WorkClock clock(stop);
+    Stages stages(instance, clock);
+    try {
+        stages.run();
+    } catch (const Stopped&) {
+        // The best so far stands, and the bounds.
+    }
+    return stages.result();
 }
 
 } // namespace caprail::solver

@@ -18,8 +18,11 @@ namespace caprail::solver {
 /// The stages of one solve, each settling one aim in the order of importance, over what is left by those before.
 class Stages {
 public:
-    Stages(const Instance& instance, const Stop& stop);
-    Solution run();
+    Stages(const Instance& instance, WorkClock& clock);
+    /// Settles the aims in turn; throws Stopped, with the best so far kept.
+    void run();
+    /// The best found, proven or not, and the bounds.
+    [[nodiscard]] Solution result() const;
 
 private:
     enum class Answer { yes, no, unknown };
@@ -48,6 +51,7 @@ private:
     std::int64_t leastSumOf(const Limits& limits) const;
 
     void sortOutPlaces();
+    void settleAims();
     bool isHopeless(const Place& place, int& fewest) const;
     void dive();
     void serveMost();
@@ -57,7 +61,6 @@ private:
     using Lower = std::function<Outcome(std::int64_t most, std::int64_t steps, unsigned probe)>;
     bool settle(const Aim& aim, std::int64_t& atLeast, const std::int64_t& best, const Lower& search);
     std::int64_t boundSum(const Columns& columns, const Aim& aim, std::int64_t target, Prices& prices);
-    Solution finish() const;
 
     bool extend(std::size_t place, int size, std::int64_t window);
     enum class Listing { complete, extended, noRoom };
@@ -81,11 +84,10 @@ private:
     [[nodiscard]] std::int64_t leastResidual(std::size_t place, int size) const;
     bool keep(const Columns& columns, const Found& found);
     bool keep(const std::vector<std::optional<std::vector<Part>>>& stacks);
-    [[nodiscard]] bool stopped() const { return m_stop && m_stop(); }
     [[nodiscard]] Aim bestAim() const { return {m_best.shims, m_wholeBand, m_leftOut}; }
 
     const Instance& m_all; ///< as given
-    const Stop& m_stop;
+    WorkClock& m_clock;
     Instance m_instance;               ///< without the places that stay bare and those that nothing can serve
     std::vector<std::size_t> m_origin; ///< of m_instance's places in m_all
     std::vector<std::size_t> m_bare;   ///< places of m_all whose gap is in band: no shim
@@ -100,7 +102,9 @@ private:
     Aim m_byPriceFor;
     Solution m_best; ///< over m_instance's places
     bool m_haveBest = false;
-    bool m_proven = true;
+    bool m_isOpen = false;    ///< an aim could not be settled, with no more room for stacks
+    bool m_isSettled = false; ///< all aims are
+    int m_hopeless = 0; ///< places of m_all that nothing can serve, as far as was looked
     int m_leftOut = 0;
     int m_fewestShims = 0; ///< no plan that serves as many has fewer
     std::int64_t m_largestAtLeast = 0;

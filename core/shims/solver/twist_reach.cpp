@@ -32,7 +32,7 @@ void TwistReach::start(TwistChoice& choice, std::int64_t weight, bool mayBeLeftO
 }
 
 bool TwistReach::canClose(std::int64_t twist, std::int64_t limit, const std::vector<const TwistChoice*>& choices,
-                          std::int64_t room) {
+                          std::int64_t room, WorkClock& clock) {
     std::int64_t least = twist;
     std::int64_t most = twist;
     for (const TwistChoice* c : choices) {
@@ -46,11 +46,12 @@ bool TwistReach::canClose(std::int64_t twist, std::int64_t limit, const std::vec
     if (!m_countsOneByOne || width > widestTable || choices.empty()) {
         return true;
     }
-    return room < never ? byCost(least, width, limit, choices, room) : byBits(least, width, limit, choices);
+    return room < never ? byCost(least, width, limit, choices, room, clock)
+                        : byBits(least, width, limit, choices, clock);
 }
 
 bool TwistReach::byBits(std::int64_t least, std::int64_t width, std::int64_t twistLimit,
-                        const std::vector<const TwistChoice*>& choices) {
+                        const std::vector<const TwistChoice*>& choices, WorkClock& clock) {
     const auto words = static_cast<std::size_t>(width / 64 + 1);
     m_bits.assign(words, 0);
     m_bits[0] = 1; // bit s − least: the sum s can be reached
@@ -59,6 +60,7 @@ bool TwistReach::byBits(std::int64_t least, std::int64_t width, std::int64_t twi
         const auto join = [&](std::int64_t by) {
             const auto whole = static_cast<std::size_t>(by / 64);
             const auto bits = static_cast<unsigned>(by % 64);
+            clock.book(static_cast<std::int64_t>(words));
             for (std::size_t i = words; i-- > whole;) {
                 std::uint64_t v = m_bits[i - whole] << bits;
                 if (bits != 0 && i > whole) {
@@ -86,7 +88,7 @@ bool TwistReach::byBits(std::int64_t least, std::int64_t width, std::int64_t twi
 }
 
 bool TwistReach::byCost(std::int64_t least, std::int64_t width, std::int64_t twistLimit,
-                        const std::vector<const TwistChoice*>& choices, std::int64_t room) {
+                        const std::vector<const TwistChoice*>& choices, std::int64_t room, WorkClock& clock) {
     const auto n = static_cast<std::size_t>(width);
     const auto cap = static_cast<std::int32_t>(std::min<std::int64_t>(room / coarse, unreachable / 2));
     m_cost.assign(n, unreachable);
@@ -100,6 +102,7 @@ bool TwistReach::byCost(std::int64_t least, std::int64_t width, std::int64_t twi
                 return;
             }
             const auto add = static_cast<std::int32_t>(extra);
+            clock.book(static_cast<std::int64_t>(used) / 2);
             std::int32_t* to = m_next.data() + by;
             const std::int32_t* from = m_cost.data();
             for (std::size_t i = 0; i < used; ++i) {

@@ -43,13 +43,13 @@ public:
 
     /// `room`: how much the open places may cost above the sum of their least costs (`never`: cost is no matter).
     bool canClose(std::int64_t twist, std::int64_t limit, const std::vector<const TwistChoice*>& choices,
-                  std::int64_t room);
+                  std::int64_t room, WorkClock& clock);
 
 private:
     bool byBits(std::int64_t least, std::int64_t width, std::int64_t twistLimit,
-                const std::vector<const TwistChoice*>& choices);
+                const std::vector<const TwistChoice*>& choices, WorkClock& clock);
     bool byCost(std::int64_t least, std::int64_t width, std::int64_t twistLimit,
-                const std::vector<const TwistChoice*>& choices, std::int64_t room);
+                const std::vector<const TwistChoice*>& choices, std::int64_t room, WorkClock& clock);
 
     std::int64_t m_lowest = 0;
     bool m_countsOneByOne = false;

@@ -68,7 +68,7 @@ std::optional<KitChoice> Stages::kitChoice(const Limits& limits) const {
     }
     least = std::max(least, -limits.sum);
     most = std::min(most, limits.sum);
-    KitChoice choice(m_instance, limits.shims, gaps - most, gaps - least);
+    KitChoice choice(m_instance, limits.shims, gaps - most, gaps - least, m_clock);
     return choice.isTight() ? std::optional(std::move(choice)) : std::nullopt;
 }
 
@@ -113,7 +113,7 @@ Stages::Answer Stages::decideByKit(const Limits& limits, std::int64_t steps) {
     std::vector<WholeKit> kits;
     for (const std::int64_t total : byOffset) {
         if (kits.size() < mostKits) {
-            auto more = choice->list(total, total, mostKits - kits.size());
+            auto more = choice->list(total, total, mostKits - kits.size(), m_clock);
             kits.insert(kits.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
         }
     }
@@ -121,7 +121,7 @@ Stages::Answer Stages::decideByKit(const Limits& limits, std::int64_t steps) {
     if (ways < 0) {
         return Answer::unknown;
     }
-    Partition partition(m_instance, limits, m_stop);
+    Partition partition(m_instance, limits, m_clock);
     const auto stacks = partition.find(kits, ways > 256 * plentyOfPlans ? steps : steps / 16);
     if (!stacks) {
         return Answer::unknown;
@@ -133,7 +133,7 @@ Stages::Answer Stages::decideByKit(const Limits& limits, std::int64_t steps) {
 /// What the twist is at least, by what its residuals allow together; with fixed twist.
 std::int64_t Stages::leastTwistOf(const Limits& limits) const {
     const auto sums = sumsOfResiduals(limits);
-    const ResidualTable table(m_instance, limits.largestResidual, -1, sums.has_value());
+    ResidualTable table(m_instance, limits.largestResidual, -1, sums.has_value(), m_clock);
     const auto least = limits.leftOut == 0 && table.isKnown()
                            ? table.leastTwist(sums.value_or(std::vector<std::int64_t>{}))
                            : std::nullopt;
@@ -157,7 +157,7 @@ std::int64_t Stages::leastSumOf(const Limits& limits) const {
     if (limits.twist >= never) {
         return least;
     }
-    const ResidualTable table(m_instance, limits.largestResidual, m_best.sum - m_instance.fixedSum, sums.has_value());
+    ResidualTable table(m_instance, limits.largestResidual, m_best.sum - m_instance.fixedSum, sums.has_value(), m_clock);
     if (!table.isKnown()) {
         return least;
     }
