@@ -33,8 +33,7 @@ struct KitChoice::Listing {
     WorkClock& clock;
 };
 
-KitChoice::KitChoice(const Instance& instance, int shims, std::int64_t least, std::int64_t most,
-                     WorkClock& clock)
+KitChoice::KitChoice(const Instance& instance, int shims, std::int64_t least, std::int64_t most, WorkClock& clock)
     : m_instance(instance), m_thickest(instance.classes(), 0) {
     int rest = shims;
     for (std::size_t i = 0; i < instance.classes() && rest > 0; ++i) {
@@ -120,9 +119,9 @@ void KitChoice::listFrom(std::size_t cls, int balance, std::int64_t loss, Listin
     }
 }
 
-std::vector<WholeKit> KitChoice::list(std::int64_t least, std::int64_t most, std::size_t room,
-                                      WorkClock& clock) const {
-    Listing listing{std::max(m_leastLoss, m_topTotal - most), std::min(m_mostLoss, m_topTotal - least), room, {}, {}, clock};
+std::vector<WholeKit> KitChoice::list(std::int64_t least, std::int64_t most, std::size_t room, WorkClock& clock) const {
+    Listing listing{
+        std::max(m_leastLoss, m_topTotal - most), std::min(m_mostLoss, m_topTotal - least), room, {}, {}, clock};
     if (m_mostLoss >= 0 && listing.leastLoss <= listing.mostLoss) {
         listFrom(0, 0, 0, listing);
     }

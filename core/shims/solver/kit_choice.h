@@ -32,7 +32,7 @@ public:
     [[nodiscard]] std::vector<std::int64_t> totals() const;
     /// The choices with a total in [least, most], up to `room` of them.
     [[nodiscard]] std::vector<WholeKit> list(std::int64_t least, std::int64_t most, std::size_t room,
-                                            WorkClock& clock) const;
+                                             WorkClock& clock) const;
 
 private:
     using Row = std::vector<std::uint64_t>;

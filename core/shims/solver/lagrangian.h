@@ -50,7 +50,7 @@ struct Offer {
 struct Market {
     Market(const Instance& of, WorkClock& bookedOn) : instance(&of), clock(&bookedOn), supply(of.count) {}
     const Instance* instance;
-    WorkClock* clock; ///< on which each look at the offers is booked
+    WorkClock* clock;               ///< on which each look at the offers is booked
     std::vector<int> supply;        ///< per class
     int shims = -1;                 ///< most shims in all; −1: not limited, or the cost itself is their number
     std::vector<Offer> offers;      ///< place by place

@@ -138,8 +138,8 @@ bool StackPrices::walk(std::size_t cls, int shims, std::int64_t total, std::int6
     return true;
 }
 
-bool StackPrices::list(const Wanted& wanted, std::int64_t limit, std::int64_t gap, std::size_t room,
-                       Listed& out, WorkClock& clock) const {
+bool StackPrices::list(const Wanted& wanted, std::int64_t limit, std::int64_t gap, std::size_t room, Listed& out,
+                       WorkClock& clock) const {
     limit = std::min<std::int64_t>(limit, none / 2 - 1);
     for (int n = 0; n <= std::min(wanted.most, m_mostShims); ++n) {
         for (std::int64_t s = std::max<std::int64_t>(0, wanted.lo); s <= wanted.hi; ++s) {

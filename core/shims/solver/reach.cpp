@@ -20,7 +20,8 @@ void relax(std::uint8_t* to, const std::uint8_t* from, std::int64_t shift, std::
 
 Reach::Reach(const Instance& instance, std::int64_t largest, WorkClock& clock) {
     largest = std::max<std::int64_t>(largest, 0);
-    const std::int64_t buckets = std::min(mostBuckets, mostReachEntries / static_cast<std::int64_t>(instance.classes() + 1));
+    const std::int64_t buckets =
+        std::min(mostBuckets, mostReachEntries / static_cast<std::int64_t>(instance.classes() + 1));
     m_bucket = largest / std::max<std::int64_t>(1, buckets) + 1;
     m_width = largest / m_bucket + 1;
     m_most = instance.shims();

@@ -16,8 +16,7 @@ public:
     /// All places served, |residual| ≤ `window`; of the sums of |residual| those up to `mostSum` are told apart (−1:
     /// none are). With `byTotal` the sums of residuals are told apart too. What is pinned is left out but for the
     /// twist.
-    ResidualTable(const Instance& instance, std::int64_t window, std::int64_t mostSum, bool byTotal,
-                  WorkClock& clock);
+    ResidualTable(const Instance& instance, std::int64_t window, std::int64_t mostSum, bool byTotal, WorkClock& clock);
 
     /// False when the table would be too large; then nothing is known.
     [[nodiscard]] bool isKnown() const { return m_isKnown; }

@@ -3,7 +3,7 @@
 #include <bit>
 #include <shims/solver/partition.h>
 #include <shims/solver/residual_table.h>
-#include <shims/solver/stages.h>
+#include <shims/solver/whole_kits.h>
 
 namespace caprail::solver {
 
@@ -51,8 +51,8 @@ std::int64_t waysToShare(const Instance& instance, const WholeKit& kit, const Li
 
 /// The kits that a plan within the limits can use to the last shim, where all places are to be served and no plan has
 /// fewer shims than the limit (so that one within it has just so many).
-std::optional<KitChoice> Stages::kitChoice(const Limits& limits) const {
-    if (limits.leftOut > 0 || limits.shims != m_fewestShims || m_instance.places.empty()) {
+std::optional<KitChoice> WholeKits::choiceFor(const Limits& limits, int fewestShims) const {
+    if (limits.leftOut > 0 || limits.shims != fewestShims || m_instance.places.empty()) {
         return std::nullopt;
     }
     std::int64_t gaps = 0;
@@ -73,8 +73,8 @@ std::optional<KitChoice> Stages::kitChoice(const Limits& limits) const {
 }
 
 /// The values that the sum of all residuals can have within the limits, rising; nothing if it can be most anything.
-std::optional<std::vector<std::int64_t>> Stages::sumsOfResiduals(const Limits& limits) const {
-    const auto choice = kitChoice(limits);
+std::optional<std::vector<std::int64_t>> WholeKits::sumsOfResiduals(const Limits& limits, int fewestShims) const {
+    const auto choice = choiceFor(limits, fewestShims);
     if (!choice) {
         return std::nullopt;
     }
@@ -90,9 +90,9 @@ std::optional<std::vector<std::int64_t>> Stages::sumsOfResiduals(const Limits& l
     return sums;
 }
 
-/// “No” if no choice of shims adds up; else shares out those that do, those first that fill the gaps best.
-Stages::Answer Stages::decideByKit(const Limits& limits, std::int64_t steps) {
-    const auto choice = kitChoice(limits);
+/// Those first that fill the gaps best.
+Answer WholeKits::decide(const Limits& limits, int fewestShims, std::int64_t steps) {
+    const auto choice = choiceFor(limits, fewestShims);
     if (!choice) {
         return Answer::unknown;
     }
@@ -126,24 +126,23 @@ Stages::Answer Stages::decideByKit(const Limits& limits, std::int64_t steps) {
     if (!stacks) {
         return Answer::unknown;
     }
-    keep({stacks->begin(), stacks->end()});
+    m_incumbent.offer({stacks->begin(), stacks->end()});
     return Answer::yes;
 }
 
-/// What the twist is at least, by what its residuals allow together; with fixed twist.
-std::int64_t Stages::leastTwistOf(const Limits& limits) const {
-    const auto sums = sumsOfResiduals(limits);
+std::int64_t WholeKits::leastTwist(const Limits& limits, int fewestShims) const {
+    const auto sums = sumsOfResiduals(limits, fewestShims);
     ResidualTable table(m_instance, limits.largestResidual, -1, sums.has_value(), m_clock);
     const auto least = limits.leftOut == 0 && table.isKnown()
                            ? table.leastTwist(sums.value_or(std::vector<std::int64_t>{}))
                            : std::nullopt;
-    return std::max(m_twistAtLeast, least.value_or(0));
+    return least.value_or(0);
 }
 
-/// What the sum of |residual| is at least, from the bound so far on, by what goes together; with what is pinned.
-std::int64_t Stages::leastSumOf(const Limits& limits) const {
-    const auto sums = sumsOfResiduals(limits);
-    std::int64_t least = m_sumAtLeast;
+std::int64_t WholeKits::leastSum(const Limits& limits, int fewestShims, std::int64_t atLeast) const {
+    const auto sums = sumsOfResiduals(limits, fewestShims);
+    const std::int64_t best = m_incumbent.figures().sum;
+    std::int64_t least = atLeast;
     if (limits.leftOut > 0) {
         return least;
     }
@@ -157,13 +156,13 @@ std::int64_t Stages::leastSumOf(const Limits& limits) const {
     if (limits.twist >= never) {
         return least;
     }
-    ResidualTable table(m_instance, limits.largestResidual, m_best.sum - m_instance.fixedSum, sums.has_value(), m_clock);
+    ResidualTable table(m_instance, limits.largestResidual, best - m_instance.fixedSum, sums.has_value(), m_clock);
     if (!table.isKnown()) {
         return least;
     }
     const auto together =
         table.leastSum(least - m_instance.fixedSum, limits.twist, sums.value_or(std::vector<std::int64_t>{}));
-    return together ? *together + m_instance.fixedSum : m_best.sum;
+    return together ? *together + m_instance.fixedSum : best;
 }
 
 } // namespace caprail::solver

@@ -21,6 +21,8 @@ struct Stopped {};
 /// “ticks” of some general solvers.)
 class WorkClock {
 public:
+    static constexpr std::int64_t between = 50'000; ///< work from one asking to the next; some 50 µs
+
     /// Without `stop` it only counts.
     explicit WorkClock(Stop stop) : m_stop(std::move(stop)) {}
 
@@ -39,8 +41,12 @@ public:
     }
     [[nodiscard]] std::int64_t now() const { return m_now; }
 
+    /// What else is to have a turn now and then, while a long walk goes on. It may book on this clock.
+    void alternateWith(std::function<void()> other) { m_other = std::move(other); }
+    /// So much more may be booked before `stop` is asked again.
+    void grant(std::int64_t work) { m_askAt = m_now + work; }
+
 private:
-    static constexpr std::int64_t between = 50'000; ///< some 50 µs
     static constexpr std::size_t few = 256;
 
     void ask() {
@@ -48,9 +54,16 @@ private:
         if (m_stop && m_stop()) {
             throw Stopped{};
         }
+        if (m_other && !m_isOther) {
+            m_isOther = true;
+            m_other();
+            m_isOther = false;
+        }
     }
 
     Stop m_stop;
+    std::function<void()> m_other;
+    bool m_isOther = false;
     std::int64_t m_now = 0;
     std::int64_t m_askAt = between;
 };
