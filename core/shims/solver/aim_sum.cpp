@@ -90,12 +90,11 @@ Outcome SmallestSumOfResiduals::search(std::int64_t most, std::int64_t steps, un
 /// Prices for the sum of |residual|, made anew when more stacks are listed. Over an unfinished list they are good to
 /// search by, but bound nothing.
 void SmallestSumOfResiduals::priceSum(const Columns& columns) {
-    const std::size_t listed = m_tools.store.candidatesListed();
-    if (listed == m_pricedFor) {
+    if (m_pricedFor == m_tools.store.revision()) {
         return;
     }
     const std::int64_t bound = boundByPrices(columns, best().sum - instance().fixedSum - 1);
-    m_pricedFor = listed;
+    m_pricedFor = m_tools.store.revision();
     if (m_tools.store.isListed(m_question)) {
         const std::int64_t sum = std::max(m_tools.bounds.sum, bound + instance().fixedSum);
         m_tools.bounds.sum = std::min(best().sum, m_tools.kits.leastSum(limits(), m_tools.bounds.fewestShims, sum));

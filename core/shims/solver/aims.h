@@ -125,7 +125,7 @@ private:
 
     Question m_question; ///< no |residual| can exceed the sum
     Prices m_prices;     ///< for the sum of |residual|
-    std::size_t m_pricedFor = 0;
+    std::optional<std::size_t> m_pricedFor; ///< the listing's revision
     Prices m_forShims;
     std::int64_t m_shimsPricedFor = -1;
 };

@@ -23,15 +23,10 @@ bool ColumnStore::extend(std::size_t place, int size, std::int64_t window) {
     for (std::size_t p = 0; p < m_pools.size(); ++p) {
         others += p == place ? 0 : m_pools[p].candidates().size();
     }
-    return m_pools[place].extend(size, window, roomInAll - std::min(roomInAll, others), m_clock);
-}
-
-std::size_t ColumnStore::candidatesListed() const {
-    std::size_t n = 0;
-    for (const Pool& pool : m_pools) {
-        n += pool.candidates().size();
-    }
-    return n;
+    const std::size_t before = m_pools[place].candidates().size();
+    const bool isDone = m_pools[place].extend(size, window, roomInAll - std::min(roomInAll, others), m_clock);
+    m_revision += m_pools[place].candidates().size() != before ? 1 : 0;
+    return isDone;
 }
 
 /// All multisets, evenly spread over their totals.
@@ -129,6 +124,7 @@ bool ColumnStore::listByPrice(const Question& question) {
     }
     m_byPrice = std::move(lists);
     m_byPriceFor = question;
+    ++m_revision;
     return true;
 }
 

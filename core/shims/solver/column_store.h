@@ -31,7 +31,8 @@ public:
     /// Whether all of them are listed.
     [[nodiscard]] bool isListed(const Question& question) const;
     [[nodiscard]] Columns columnsFor(const Question& question) const;
-    [[nodiscard]] std::size_t candidatesListed() const;
+    /// Grows whenever other stacks are listed.
+    [[nodiscard]] std::size_t revision() const { return m_revision; }
     /// About how many stacks of so many shims serve a place.
     [[nodiscard]] double expectedStacks(std::size_t place, int size) const;
     [[nodiscard]] int completeSize(std::size_t place) const { return m_pools[place].completeSize(); }
@@ -59,6 +60,7 @@ private:
     /// All stacks that by their prices a plan that answers this question can contain, per place.
     std::vector<StackPrices::Listed> m_byPrice;
     Question m_byPriceFor;
+    std::size_t m_revision = 0;
 };
 
 } // namespace caprail::solver

@@ -86,7 +86,7 @@ Answer Decision::decide(const Question& question, int fewestShims) {
         return Answer::yes;
     }
     if (!listed) {
-        const std::size_t before = m_store.candidatesListed();
+        const std::size_t before = m_store.revision();
         for (std::size_t p = 0; p < m_open.count(); ++p) {
             int size = m_open.fewest(p);
             while (size < m_open.most(p, question) && m_store.expectedStacks(p, size + 1) < 4000) {
@@ -97,7 +97,7 @@ Answer Decision::decide(const Question& question, int fewestShims) {
             }
         }
         listed = m_store.isListed(question);
-        if (m_store.candidatesListed() > before) {
+        if (m_store.revision() > before) {
             answer = fromListed(question, firstSteps);
         }
         if (answer == Answer::yes || (answer == Answer::no && listed)) {

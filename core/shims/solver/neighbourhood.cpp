@@ -37,9 +37,11 @@ void LargeNeighbourhoodSearch::runUntil(std::int64_t work) {
     if (!m_isBegun) {
         m_isBegun = true;
         const Figures was = m_incumbent.figures();
-        for (const bool smallestFirst : {true, false}) {
-            load(Stacks(m_instance.places.size()));
-            construct(smallestFirst);
+        for (const bool smallestFirst : {false, true}) {
+            if (!isAtAim()) {
+                load(Stacks(m_instance.places.size()));
+                construct(smallestFirst);
+            }
         }
         note(was);
     }

@@ -32,6 +32,10 @@ public:
         m_mostServed = mostServed;
         m_fewestShims = fewestShims;
     }
+    /// Whether the incumbent is as good as that.
+    [[nodiscard]] bool isAtAim() const {
+        return m_incumbent.figures().served >= m_mostServed && m_incumbent.figures().shims <= m_fewestShims;
+    }
     /// Goes on until the clock stands there.
     void runUntil(std::int64_t work);
     /// Work booked in all, and what it stood at when the incumbent was last bettered from here.

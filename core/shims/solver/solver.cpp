@@ -10,8 +10,8 @@ namespace {
 
 /// What the first plan may take once the solver was told to stop before there was one; a millisecond or so.
 constexpr std::int64_t grace = 1'000'000;
-/// Below this the two searches take turns evenly, above it by what they bring.
-constexpr std::int64_t youth = 3'000'000;
+/// What is proven in less needs no other search: some 0.1 ms.
+constexpr std::int64_t soonProven = 200'000;
 
 /// One solve: the aims in turn, and meanwhile the large-neighbourhood search.
 class Solve {
@@ -95,13 +95,14 @@ private:
         }
     }
 
-    /// As much work as the proof has had, while it brings better plans; else an eighth of that.
+    /// As much work as the proof has had, while places or shims are won by it; a quarter of that while anything is, and
+    /// else a sixteenth.
     void improveMeanwhile() {
         const std::int64_t had = m_improver.work();
         const std::int64_t proof = m_clock.now() - had;
-        const bool isFresh = had < youth || had < 2 * m_improver.lastBetter();
-        const std::int64_t share = isFresh ? proof : proof / 8;
-        if (share > had) {
+        const bool isFresh = had <= 2 * m_improver.lastBetter();
+        const std::int64_t share = !isFresh ? proof / 16 : m_improver.isAtAim() ? proof / 4 : proof;
+        if (share > had && proof > soonProven) {
             m_improver.runUntil(m_clock.now() + share - had);
         }
     }
