@@ -156,9 +156,9 @@ void CheckedRequest::buildInstance() {
             m_instance.fixedTwist += twistWeight(p, caps) * units;
         }
     }
-    std::stable_sort(m_open.begin(), m_open.end(), [&r](std::size_t a, std::size_t b) {
+    std::sort(m_open.begin(), m_open.end(), [&r](std::size_t a, std::size_t b) {
         const auto key = [&r](std::size_t i) {
-            return std::make_tuple(r.positions[i].gap, r.positions[i].cap, r.positions[i].side);
+            return std::tie(r.positions[i].gap, r.positions[i].cap, r.positions[i].side, r.positions[i].id);
         };
         return key(a) < key(b);
     });
@@ -172,6 +172,14 @@ void CheckedRequest::buildInstance() {
         place.weight = twistWeight(p, caps);
         m_instance.places.push_back(place);
     }
+}
+
+std::vector<std::string> CheckedRequest::namesOf(const std::vector<Part>& stack) const {
+    std::vector<std::string> names;
+    for (const Part& part : stack) {
+        names.insert(names.end(), m_ids[part.cls].begin(), m_ids[part.cls].begin() + part.count);
+    }
+    return names;
 }
 
 Instance CheckedRequest::withPlace(std::size_t place, const Place& changed) const {

@@ -25,6 +25,8 @@ public:
 
     /// The first free shim of a class, by id.
     [[nodiscard]] const std::string& firstOf(std::size_t cls) const { return m_ids[cls].front(); }
+    /// The shims of one stack: of each class the first.
+    [[nodiscard]] std::vector<std::string> namesOf(const std::vector<Part>& stack) const;
 
     /// Names the shims of a solution; all else is counted from them, and for what is left unmet the nearest stack
     /// sought. Once `stop` says true that takes a millisecond at most.

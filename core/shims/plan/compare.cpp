@@ -64,6 +64,9 @@ Result<PlanComparison> compareWithBest(const PlanRequest& request, const StackPl
         Length residual = p.gap;
         if (const auto stack = stacks->find(p.id); stack != stacks->end()) {
             c.shims += static_cast<int>(stack->second->shims.size());
+            if (request.largestStack > 0 && static_cast<int>(stack->second->shims.size()) > request.largestStack) {
+                c.tooLarge.push_back(p.id);
+            }
             for (const std::string& shim : stack->second->shims) {
                 residual -= kit.at(shim);
             }
@@ -81,8 +84,11 @@ Result<PlanComparison> compareWithBest(const PlanRequest& request, const StackPl
     c.largerResidual = c.largestResidual - best.largestResidual;
     c.largerSum = c.sumResidual - best.sumResidual;
     c.moreTwist = c.twistSum - best.twistSum;
-    const bool sameThird = request.objective == Objective::leastTwist ? c.moreTwist == 0 : c.largerResidual == Length();
-    c.isAsGood = c.fewerInBand == 0 && c.moreShims == 0 && sameThird && c.largerSum == Length();
+    const std::int64_t third = request.objective == Objective::leastTwist ? c.moreTwist : c.largerResidual.value();
+    const auto behind = std::make_tuple(c.fewerInBand, c.moreShims, third, c.largerSum.value());
+    const decltype(behind) level{};
+    c.isAsGood = behind == level;
+    c.isBetter = behind < level;
     return c;
 }
 

@@ -7,7 +7,14 @@ namespace caprail {
 
 Result<StackPlan> planStacks(const PlanRequest& request, const PlanOptions& options) {
     return solver::CheckedRequest::from(request).map([&options](const solver::CheckedRequest& checked) {
-        return checked.name(solver::solve(checked.instance(), options.stop), options.stop);
+        solver::Better better;
+        if (options.better) {
+            better = [&](const std::function<solver::Solution()>& solution) {
+                // A look at a plan on the way is no time to search for what comes near: nothing beyond the grace.
+                options.better([&] { return checked.name(solution(), [] { return true; }); });
+            };
+        }
+        return checked.name(solver::solve(checked.instance(), options.stop, better), options.stop);
     });
 }
 

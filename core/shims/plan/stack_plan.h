@@ -44,11 +44,16 @@ struct PlanRequest {
     Objective objective = Objective::smallestResidual;
 };
 
+struct StackPlan;
+
 struct PlanOptions {
     /// Asked some thousand times a second from within the solver, on the thread of the call, whatever it is about; once
     /// it says true the best plan found so far is returned within 5 ms, not proven. The core has no clock: a deadline
     /// or a cancel flag comes in here. Empty: run to proof, which may take for ever.
-    std::function<bool()> stop;
+    std::function<bool()> stop{};
+    /// Called between two askings, on the same thread, when a better plan than before was found; `plan` gives it, not
+    /// proven. That costs what naming all shims costs, so one who is not due to show it need not call it.
+    std::function<void(const std::function<StackPlan()>& plan)> better{};
 };
 
 struct PlannedStack {
@@ -118,12 +123,16 @@ inline constexpr const char* boughtShimId = "(to buy)";
 
 /// The most that is taken off a shim by lapping it on a plate. Common practice, no source.
 inline constexpr Length mostToLap = thou(3);
+/// No leaf is lapped down to less. Common practice, no source.
+inline constexpr Length thinnestLapped = thou(1);
 
-/// For each unmet open position: what to buy, then what to lap (never more than `mostToLap` off), such that the plan
-/// made with it is as good as with any one such shim that, used at that position, leaves no residual there (or, where
-/// the band does not contain 0, the end of the band nearest to it). A lapped shim may leave some where lapping it all
-/// the way would take off more. A shim to buy is no thicker than the thickest of the kit, unless the kit is empty.
-/// Positions that no such shim helps are not listed. Takes the request and its plan; refuses what planStacks refuses.
+/// For each unmet open position: what to buy, then what to lap (never more than `mostToLap` off, nor to less than
+/// `thinnestLapped`), such that the plan made with it has that position in band, serves more positions, and is as good
+/// as with any one such shim that, used at that position, leaves no residual there (or, where the band does not contain
+/// 0, the end of the band nearest to it). Where that would take a thicker shim than the thickest of the kit, or lapping
+/// off more, it may leave some residual in band. A shim to buy is no thicker than the thickest of the kit, unless the
+/// kit is empty. Positions that no such shim helps are not listed, nor those that `stop` left no time for. Takes the
+/// request and its plan; refuses what planStacks refuses.
 Result<std::vector<Remedy>> whatWouldHelp(const PlanRequest& request, const StackPlan& plan,
                                           const PlanOptions& options = {});
 
@@ -147,6 +156,9 @@ struct PlanComparison {
     std::int64_t moreTwist = 0;
     /// By the order of importance of the request, nothing separates the two.
     bool isAsGood = false;
+    /// By that order the stacks as built are better: than a plan that is not proven, or by larger stacks than allowed.
+    bool isBetter = false;
+    std::vector<std::string> tooLarge; ///< positions whose built stack has more shims than the request allows
 };
 
 /// Refuses unknown positions or shims, and a shim or a position that is built in twice.

@@ -38,6 +38,7 @@ bool Incumbent::offer(const Stacks& stacks) {
         return false;
     }
     m_figures = found;
+    ++m_revision;
     m_stacks = stacks;
     return true;
 }

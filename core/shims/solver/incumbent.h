@@ -23,6 +23,8 @@ public:
 
     [[nodiscard]] Figures figures() const { return m_figures; }
     [[nodiscard]] const Stacks& stacks() const { return m_stacks; }
+    /// How often it has got better.
+    [[nodiscard]] std::size_t revision() const { return m_revision; }
 
     static Figures judge(const Instance& instance, const Stacks& stacks);
 
@@ -30,6 +32,7 @@ private:
     const Instance& m_instance;
     Stacks m_stacks;
     Figures m_figures;
+    std::size_t m_revision = 0;
 };
 
 } // namespace caprail::solver

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <array>
 #include <memory>
+#include <utility>
 #include <shims/solver/aims.h>
 #include <shims/solver/solver.h>
 
@@ -45,6 +46,11 @@ public:
         if (!m_isSettled && m_improver.work() == 0) {
             firstPlan();
         }
+    }
+
+    /// Whether there is a better plan than the last time that this was asked.
+    bool hasBetter() {
+        return m_incumbent.revision() != std::exchange(m_shown, m_incumbent.revision());
     }
 
     [[nodiscard]] Solution result() const {
@@ -126,13 +132,21 @@ private:
     Bounds m_bounds;
     std::array<std::unique_ptr<Aim>, 3> m_aims;
     bool m_isSettled = false;
+    std::size_t m_shown = 0;
 };
 
 } // namespace
 
-Solution solve(const Instance& instance, const Stop& stop) {
-    WorkClock clock(stop);
+Solution solve(const Instance& instance, const Stop& stop, const Better& better) {
+    Solve* solve = nullptr;
+    WorkClock clock([&] {
+        if (better && solve != nullptr && solve->hasBetter()) {
+            better([&] { return solve->result(); });
+        }
+        return stop && stop();
+    });
     Solve one(instance, clock);
+    solve = &one;
     one.run(static_cast<bool>(stop));
     return one.result();
 }

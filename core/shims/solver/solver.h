@@ -71,7 +71,10 @@ struct Solution {
     std::int64_t leastTwist = 0;
 };
 
+/// Called when a better plan than before was found, between two askings of `stop`; what it is given gives that plan.
+using Better = std::function<void(const std::function<Solution()>&)>;
+
 /// Places must be in a fixed order of the caller's (it is part of the rule that settles ties).
-Solution solve(const Instance& instance, const Stop& stop);
+Solution solve(const Instance& instance, const Stop& stop, const Better& better = {});
 
 } // namespace caprail::solver

@@ -95,6 +95,61 @@ TEST(WhatWouldHelp, aims_at_the_end_of_the_band_that_is_nearest_to_nothing) {
     EXPECT_EQ(found[0].plan.largestResidual, tenths(2));
 }
 
+TEST(WhatWouldHelp, names_no_position_that_its_plan_leaves_unmet) {
+    // Whichever of the two is met first, the other is named: its own plan must meet it.
+    PlanRequest r = positionsAndKit({54, 54}, {115, 10, 65});
+    r.band = Band::between(tenths(-1), tenths(1)).value();
+    r.largestStack = 1;
+    const auto found = remedies(r);
+    ASSERT_GE(found.size(), 2U);
+    for (const Remedy& remedy : found) {
+        SCOPED_TRACE(remedy.position);
+        const auto at = std::find_if(remedy.plan.stacks.begin(), remedy.plan.stacks.end(),
+                                     [&](const PlannedStack& s) { return s.position == remedy.position; });
+        EXPECT_TRUE(at->inBand);
+        EXPECT_FALSE(at->pinned) << "it is the plan's, not the assembler's";
+    }
+}
+
+TEST(WhatWouldHelp, buys_what_can_be_had_where_the_exact_thickness_cannot) {
+    // A shim of 46 would leave nothing, but the kit's thickest is 45; a second one of those leaves +1, in band.
+    PlanRequest r = positionsAndKit({65, 107}, {16, 45});
+    r.band = Band::between(tenths(-1), tenths(3)).value();
+    const auto found = remedies(r);
+    const auto buys = std::find_if(found.begin(), found.end(), [](const Remedy& one) {
+        return one.kind == Remedy::Kind::buy && one.position == "1R" && one.thickness == tenths(45);
+    });
+    ASSERT_NE(buys, found.end());
+    EXPECT_EQ(buys->plan.stacks[1].residual, tenths(1));
+}
+
+TEST(WhatWouldHelp, laps_no_leaf_to_next_to_nothing) {
+    const auto found = remedies(positionsAndKit({8}, {35}));
+    EXPECT_THAT(std::count_if(found.begin(), found.end(),
+                              [](const Remedy& one) { return one.kind == Remedy::Kind::lap; }),
+                0);
+}
+
+TEST(CompareWithBest, says_where_a_built_stack_has_more_shims_than_allowed) {
+    PlanRequest r = positionsAndKit({100, 60}, {50, 50, 60});
+    r.largestStack = 1;
+    const StackPlan best = planStacks(r).value();
+    EXPECT_EQ(best.inBand, 1);
+    const auto c = compareWithBest(r, best, {{"1L", {"S1", "S2"}}, {"1R", {"S3"}}});
+    ASSERT_TRUE(c) << c.error().sentence;
+    EXPECT_THAT(c->tooLarge, ::testing::ElementsAre("1L"));
+    EXPECT_TRUE(c->isBetter) << "than a plan that keeps to the largest stack";
+    EXPECT_FALSE(c->isAsGood);
+}
+
+TEST(CompareWithBest, says_when_stacks_beat_a_plan_that_was_stopped) {
+    const PlanRequest r = positionsAndKit({100, 60}, {100, 60});
+    StackPlan unfinished = planStacks(r).value();
+    unfinished.inBand = 1; // as if only one had been found
+    unfinished.shims = 1;
+    EXPECT_TRUE(compareWithBest(r, unfinished, {{"1L", {"S1"}}, {"1R", {"S2"}}})->isBetter);
+}
+
 TEST(CompareWithBest, says_how_far_hand_built_stacks_are_from_best) {
     const PlanRequest r = positionsAndKit({100, 60}, {100, 50, 52, 60, 30, 30});
     const StackPlan best = planStacks(r).value();
@@ -208,7 +263,7 @@ TEST(WhatWouldHelp, buys_as_good_a_thickness_as_any_that_fills_the_gap) {
             if (remedy != found.end()) {
                 PlanRequest with = r;
                 with.shims.push_back({boughtShimId, remedy->thickness});
-                EXPECT_EQ(remedyRankOf(planStacks(with).value()), remedyRankOf(remedy->plan));
+                EXPECT_LE(remedyRankOf(planStacks(with).value()), remedyRankOf(remedy->plan));
                 EXPECT_GT(remedy->plan.inBand, plan.inBand);
                 EXPECT_LE(remedy->thickness, thickest);
             }
@@ -231,7 +286,7 @@ TEST(WhatWouldHelp, laps_as_good_a_shim_as_any_that_fills_the_gap) {
             });
             // Every shim of the kit lapped by every amount, planned anew.
             for (std::size_t s = 0; s < r.shims.size(); ++s) {
-                for (Length off = tenths(1); off <= mostToLap && off < r.shims[s].thickness; off += tenths(1)) {
+                for (Length off = tenths(1); off <= mostToLap && r.shims[s].thickness - off >= thinnestLapped; off += tenths(1)) {
                     PlanRequest with = r;
                     with.shims[s].thickness -= off;
                     const StackPlan other = planStacks(with).value();
@@ -251,4 +306,53 @@ TEST(WhatWouldHelp, laps_as_good_a_shim_as_any_that_fills_the_gap) {
         }
     }
     EXPECT_GE(compared, 100);
+}
+
+TEST(WhatWouldHelp, keeps_what_it_promises_when_the_remedy_is_applied) {
+    std::mt19937 random(20'240'603);
+    int applied = 0;
+    for (int i = 0; i < 300; ++i) {
+        SCOPED_TRACE(i);
+        PlanRequest r = shortOfShims(random);
+        r.largestStack = i % 4;
+        if (i % 3 == 0) {
+            r.band = Band::between(tenths(-1), tenths(3)).value();
+        }
+        const StackPlan plan = planStacks(r).value();
+        Length thickest;
+        for (const PlanShim& s : r.shims) {
+            thickest = std::max(thickest, s.thickness);
+        }
+        const auto found = whatWouldHelp(r, plan).value();
+        for (const Remedy& remedy : found) {
+            SCOPED_TRACE(remedy.position);
+            PlanRequest with = r;
+            if (remedy.kind == Remedy::Kind::buy) {
+                EXPECT_LE(remedy.thickness, thickest);
+                with.shims.push_back({boughtShimId, remedy.thickness});
+            } else {
+                EXPECT_LE(remedy.from - remedy.thickness, mostToLap);
+                EXPECT_GE(remedy.thickness, thinnestLapped);
+                for (PlanShim& shim : with.shims) {
+                    shim.thickness = shim.id == remedy.shim ? remedy.thickness : shim.thickness;
+                }
+            }
+            EXPECT_TRUE(stackAt(remedy.plan, remedy.position).inBand);
+            EXPECT_GT(remedy.plan.inBand, plan.inBand);
+            const StackPlan again = planStacks(with).value();
+            EXPECT_EQ(again.inBand, remedy.plan.inBand);
+            EXPECT_LE(again.shims, remedy.plan.shims);
+            // The stacks of the remedy, counted with the changed kit, are what its plan says.
+            std::vector<BuiltStack> built;
+            for (const PlannedStack& s : remedy.plan.stacks) {
+                built.push_back({s.position, s.shims});
+                EXPECT_TRUE(r.largestStack == 0 || static_cast<int>(s.shims.size()) <= r.largestStack);
+            }
+            const auto counted = compareWithBest(with, remedy.plan, built);
+            ASSERT_TRUE(counted) << counted.error().sentence;
+            EXPECT_TRUE(counted->isAsGood);
+            ++applied;
+        }
+    }
+    EXPECT_GE(applied, 200);
 }

@@ -301,3 +301,35 @@ TEST(StackPlan, refuses_what_cannot_be_with_one_sentence) {
     negative.largestStack = -1;
     EXPECT_THAT(refusal(negative), HasSubstr("give 1 or more, or 0 for no limit"));
 }
+
+TEST(StackPlan, names_the_nearest_stack_by_nanometres_not_by_rounded_units) {
+    // All lengths are even, so the planner counts in units of 2 nm; the band's ends are no whole units. 22 leaves the
+    // second gap 10 − 5 = 5 nm off the band, 42 and 40 leave it 8 and 6 off.
+    PlanRequest r;
+    r.band = Band::between(nanometres(-2), nanometres(5)).value();
+    r.largestStack = 2;
+    r.positions = {left(1, nanometres(32)), right(1, nanometres(32))};
+    r.shims = {{"S42", nanometres(42)}, {"S40", nanometres(40)}, {"S22", nanometres(22)}};
+    const auto plan = planStacks(r);
+    ASSERT_TRUE(plan) << plan.error().sentence;
+    ASSERT_EQ(plan->unmet.size(), 2U);
+    EXPECT_THAT(plan->unmet[0].nearest, ElementsAre("S22"));
+    EXPECT_EQ(plan->unmet[0].residual, nanometres(10));
+}
+
+TEST(StackPlan, does_not_depend_on_the_order_of_positions_that_differ_by_their_id_alone) {
+    PlanRequest r = request({}, {100, 100, 60, 43, 43, 20});
+    for (const char* id : {"a", "b", "c"}) { // three studs of one cap and side
+        r.positions.push_back({id, 1, -1, tenths(103), std::nullopt});
+    }
+    std::map<std::string, std::vector<std::string>> first;
+    const StackPlan plan = planStacks(r).value();
+    for (const PlannedStack& stack : plan.stacks) {
+        first[stack.position] = stack.shims;
+    }
+    std::reverse(r.positions.begin(), r.positions.end());
+    const StackPlan turned = planStacks(r).value();
+    for (const PlannedStack& stack : turned.stacks) {
+        EXPECT_EQ(stack.shims, first[stack.position]) << stack.position;
+    }
+}
