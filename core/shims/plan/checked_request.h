@@ -3,7 +3,6 @@
 #include <map>
 #include <shims/plan/stack_plan.h>
 #include <shims/solver/solver.h>
-#include <shims/solver/work_clock.h>
 #include <string>
 #include <vector>
 

@@ -47,6 +47,27 @@ Result<StacksByPosition> checkBuilt(const PlanRequest& request, const std::map<s
 
 } // namespace
 
+ShareOfBound shareOfBound(const StackPlan& plan, Objective objective) {
+    using Figure = ShareOfBound::Figure;
+    const PlanBound& bound = plan.bound;
+    struct Pair {
+        Figure figure;
+        std::int64_t smaller;
+        std::int64_t larger;
+    };
+    const Pair third = objective == Objective::leastTwist
+                           ? Pair{Figure::twistSum, bound.twistSum, plan.twistSum}
+                           : Pair{Figure::largestResidual, bound.largestResidual.value(), plan.largestResidual.value()};
+    for (const Pair& pair :
+         {Pair{Figure::inBand, plan.inBand, bound.inBand}, Pair{Figure::shims, bound.shims, plan.shims}, third,
+          Pair{Figure::sumResidual, bound.sumResidual.value(), plan.sumResidual.value()}}) {
+        if (pair.smaller < pair.larger) {
+            return {pair.figure, static_cast<double>(pair.smaller) / static_cast<double>(pair.larger)};
+        }
+    }
+    return {};
+}
+
 Result<PlanComparison> compareWithBest(const PlanRequest& request, const StackPlan& best,
                                        const std::vector<BuiltStack>& built) {
     std::map<std::string, Length> kit;

@@ -3,7 +3,6 @@
 #include <memory>
 #include <shims/solver/instance.h>
 #include <shims/solver/reach.h>
-#include <shims/solver/work_clock.h>
 #include <units/band.h>
 #include <vector>
 

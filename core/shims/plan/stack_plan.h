@@ -97,6 +97,14 @@ struct StackPlan {
     std::vector<UnmetPosition> unmet; ///< in the order of the request
 };
 
+/// How near a plan is to its bound: the first figure, in the order of importance, in which the two differ.
+struct ShareOfBound {
+    enum class Figure { none, inBand, shims, largestResidual, twistSum, sumResidual };
+    Figure figure = Figure::none;
+    double share = 1; ///< 0 … 1, the smaller of plan and bound over the larger; 1 where none differs
+};
+ShareOfBound shareOfBound(const StackPlan& plan, Objective objective);
+
 /// The best plan, in this order of importance: most positions in band; fewest shims; smallest largest |residual| (or,
 /// with Objective::leastTwist, smallest |twist sum|); smallest sum of |residual|; then a fixed rule: the same request
 /// gives the same plan on any machine, whatever the order of its positions and shims, and shims of equal thickness are

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <shims/solver/aims.h>
 #include <shims/solver/column_generation.h>
+#include <shims/solver/price_hull.h>
 
 namespace caprail::solver {
 

@@ -2,7 +2,6 @@
 #pragma once
 #include <cstdint>
 #include <shims/solver/instance.h>
-#include <shims/solver/lagrangian.h>
 #include <shims/solver/pricing.h>
 #include <vector>
 

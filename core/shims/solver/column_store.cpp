@@ -142,6 +142,18 @@ std::vector<Unlisted> ColumnStore::unlistedFor(const Question& question) const {
     return out;
 }
 
+/// What the stacks cost at least that are not listed.
+std::function<std::vector<std::int64_t>(const Prices&)> ColumnStore::costOf(std::vector<Unlisted> unlisted) const {
+    return [this, unlisted = std::move(unlisted)](const Prices& prices) {
+        const PriceHull hull(instance(), prices.ofClass);
+        std::vector<std::int64_t> costs;
+        for (const Unlisted& one : unlisted) {
+            costs.push_back(hull.leastCost(one));
+        }
+        return costs;
+    };
+}
+
 bool ColumnStore::isListed(const Question& question) const {
     if (isListedByPrice(question)) {
         return true;
@@ -163,7 +175,7 @@ std::int64_t ColumnStore::raisePrices(const Question& question, int rounds) {
         m_prices = linearPrices(market, scale * question.shims, table, wanted);
         return boundOverAll(market, m_prices, *table, wanted);
     }
-    market.unlisted = unlistedFor(question);
+    market.unlisted = costOf(unlistedFor(question));
     Prices none;
     none.ofClass.assign(instance().classes(), 0);
     for (const Prices& other : {none, startingPrices(instance())}) {
@@ -196,7 +208,7 @@ std::int64_t ColumnStore::boundFor(const Question& question) {
     }
     const Columns columns = columnsFor(question);
     Market market = marketOf(instance(), columns, Cost::shims, question.leftOut, m_clock);
-    market.unlisted = unlistedFor(question);
+    market.unlisted = costOf(unlistedFor(question));
     return boundAt(market, m_prices);
 }
 
@@ -205,7 +217,7 @@ ColumnStore::Listing ColumnStore::listMore(const Question& question) {
     Columns columns = columnsFor(question);
     const std::vector<Unlisted> unlisted = unlistedFor(question);
     Market market = marketOf(instance(), columns, Cost::shims, question.leftOut, m_clock);
-    market.unlisted = unlisted;
+    market.unlisted = costOf(unlisted);
     const std::int64_t room = scale * question.shims - boundAt(market, m_prices);
     const PriceHull hull(instance(), m_prices.ofClass);
     price(columns, m_prices, {}, m_clock);

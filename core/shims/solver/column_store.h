@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <cstdint>
+#include <functional>
 #include <memory>
 #include <shims/solver/columns.h>
-#include <shims/solver/lagrangian.h>
 #include <shims/solver/open_places.h>
 #include <shims/solver/pool.h>
+#include <shims/solver/price_hull.h>
 #include <shims/solver/pricing.h>
 #include <shims/solver/question.h>
 #include <vector>
@@ -51,6 +52,7 @@ private:
     StackPrices* tableFor(const Question& question);
     [[nodiscard]] bool isListedByPrice(const Question& question) const;
     [[nodiscard]] std::vector<Unlisted> unlistedFor(const Question& question) const;
+    [[nodiscard]] std::function<std::vector<std::int64_t>(const Prices&)> costOf(std::vector<Unlisted> unlisted) const;
 
     const OpenPlaces& m_open;
     WorkClock& m_clock;

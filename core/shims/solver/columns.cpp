@@ -6,7 +6,7 @@
 namespace caprail::solver {
 
 Market marketOf(const Instance& instance, const Columns& columns, Cost cost, int leftOut, WorkClock& clock) {
-    Market market(instance, clock);
+    Market market(instance.count, clock);
     market.leftOut = leftOut;
     for (const auto& list : columns) {
         market.begin.push_back(market.offers.size());

@@ -2,6 +2,7 @@
 #pragma once
 #include <algorithm>
 #include <cstdint>
+#include <packing/lagrangian.h>
 #include <vector>
 
 namespace caprail::solver {
@@ -42,22 +43,22 @@ struct Instance {
     }
 };
 
-/// `count` shims of one class, as part of a stack.
-struct Part {
-    std::uint16_t cls = 0;
-    std::uint16_t count = 0;
-    friend bool operator==(const Part&, const Part&) = default;
-};
-
 inline std::int64_t magnitude(std::int64_t x) {
     return x < 0 ? -x : x;
 }
 
-/// Larger than any sum of costs, small enough to add a few of.
-inline constexpr std::int64_t never = std::int64_t{1} << 60;
-
-/// One shim, or one unit of residual, in the fixed-point costs of the bound: prices on shims are whole multiples of
-/// 1/scale, so that every bound is exact integer arithmetic and the same on any machine.
-inline constexpr std::int64_t scale = std::int64_t{1} << 14;
+// One shim, or one unit of residual, costs `scale`.
+using packing::boundAt;
+using packing::Market;
+using packing::never;
+using packing::Offer;
+using packing::Part;
+using packing::pricedCost;
+using packing::Prices;
+using packing::raiseBound;
+using packing::scale;
+using packing::Stop;
+using packing::Stopped;
+using packing::WorkClock;
 
 } // namespace caprail::solver

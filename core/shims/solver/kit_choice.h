@@ -3,7 +3,6 @@
 #include <cstddef>
 #include <cstdint>
 #include <shims/solver/instance.h>
-#include <shims/solver/work_clock.h>
 #include <vector>
 
 namespace caprail::solver {

@@ -5,7 +5,6 @@
 #include <shims/solver/figures.h>
 #include <shims/solver/incumbent.h>
 #include <shims/solver/instance.h>
-#include <shims/solver/work_clock.h>
 #include <tuple>
 #include <vector>
 

@@ -15,8 +15,7 @@ constexpr std::size_t fewOpen = 3;
 /// says that there is no plan below this node, or the stacks that no such plan can contain are shed.
 bool Search::squeeze(Frame& frame, Cost cost, Prices& prices) {
     constexpr int rounds = 8;
-    Market market(m_instance, m_clock);
-    market.supply = m_left;
+    Market market(m_left, m_clock);
     market.leftOut = frame.leftOut;
     market.shims = cost == Cost::residuals ? m_limits.shims - frame.shims : -1;
     std::size_t offers = 0;

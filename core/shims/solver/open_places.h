@@ -6,7 +6,6 @@
 #include <shims/solver/instance.h>
 #include <shims/solver/question.h>
 #include <shims/solver/reach.h>
-#include <shims/solver/work_clock.h>
 #include <vector>
 
 namespace caprail::solver {

@@ -4,7 +4,6 @@
 #include <optional>
 #include <shims/solver/instance.h>
 #include <shims/solver/reach.h>
-#include <shims/solver/work_clock.h>
 #include <vector>
 
 namespace caprail::solver {

@@ -3,7 +3,6 @@
 #include <cstddef>
 #include <cstdint>
 #include <shims/solver/instance.h>
-#include <shims/solver/lagrangian.h>
 #include <shims/solver/pool.h>
 #include <vector>
 

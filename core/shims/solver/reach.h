@@ -2,7 +2,6 @@
 #pragma once
 #include <cstdint>
 #include <shims/solver/instance.h>
-#include <shims/solver/work_clock.h>
 #include <vector>
 
 namespace caprail::solver {

@@ -3,7 +3,6 @@
 #include <cstdint>
 #include <optional>
 #include <shims/solver/instance.h>
-#include <shims/solver/work_clock.h>
 #include <vector>
 
 namespace caprail::solver {

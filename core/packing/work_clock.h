@@ -5,13 +5,13 @@
 #include <functional>
 #include <utility>
 
-namespace caprail::solver {
+namespace caprail::packing {
 
 /// Asked often from within long loops; true: give back the best found so far.
 using Stop = std::function<bool()>;
 
-/// Thrown by WorkClock once `stop` said true, and caught in solve() alone. It is no error, and so no Result: what it
-/// does is to leave every walk at once, so that nothing can be concluded from one that was cut short. Where the
+/// Thrown by WorkClock once `stop` said true, and caught only where a solve begins. It is no error, and so no Result:
+/// what it does is to leave every walk at once, so that nothing can be concluded from one that was cut short. Where the
 /// solver was stopped there is no code left to run that could take “not found yet” for “there is none”.
 struct Stopped {};
 
@@ -68,4 +68,4 @@ private:
     std::int64_t m_askAt = between;
 };
 
-} // namespace caprail::solver
+} // namespace caprail::packing
