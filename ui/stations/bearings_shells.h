@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
+#include <QStringList>
+#include <session/shell_runner.h>
 #include <stations/bearings_shelf.h>
 #include <stations/engine_form.h>
 
@@ -26,6 +28,7 @@ public:
 private:
     void build();
     void chooseShells();
+    void showChosen(const Result<ShellSelection>& selection, bool isFinal);
     void takeOver();
     void showBearings();
     RecordSession& m_session;
@@ -36,8 +39,10 @@ private:
     QLabel* m_words;
     QPushButton* m_choose;
     QPushButton* m_takeOver;
+    ShellRunner m_runner;
     std::optional<ShellSelection> m_selection;
-    std::int64_t m_selectedAt = 0; ///< entries in the ledger when it was chosen
+    std::int64_t m_selectedAt = 0; ///< entries in the ledger when the choice began
+    QStringList m_leftOut;         ///< bearings and shells that could not be part of it, and why
 };
 
 } // namespace caprail

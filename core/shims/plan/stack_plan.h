@@ -51,8 +51,8 @@ struct PlanOptions {
     /// it says true the best plan found so far is returned within 5 ms, not proven. The core has no clock: a deadline
     /// or a cancel flag comes in here. Empty: run to proof, which may take for ever.
     std::function<bool()> stop{};
-    /// Called between two askings, on the same thread, when a better plan than before was found; `plan` gives it, not
-    /// proven. That costs what naming all shims costs, so one who is not due to show it need not call it.
+    /// Called between two askings, on the same thread, while there is a better plan than the last one that it took;
+    /// `plan` gives it, not proven. That costs what naming all shims costs, so one who is not due to show it need not.
     std::function<void(const std::function<StackPlan()>& plan)> better{};
 };
 

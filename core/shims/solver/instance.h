@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cstdint>
 #include <packing/lagrangian.h>
+#include <packing/transposition_table.h>
 #include <vector>
 
 namespace caprail::solver {
@@ -57,8 +58,10 @@ using packing::pricedCost;
 using packing::Prices;
 using packing::raiseBound;
 using packing::scale;
+using packing::StateKey;
 using packing::Stop;
 using packing::Stopped;
+using packing::TranspositionTable;
 using packing::WorkClock;
 
 } // namespace caprail::solver

@@ -3,9 +3,9 @@
 #include <array>
 #include <cstdint>
 #include <deque>
+#include <packing/transposition_table.h>
 #include <shims/solver/columns.h>
 #include <shims/solver/instance.h>
-#include <shims/solver/transposition_table.h>
 #include <shims/solver/twist_reach.h>
 #include <vector>
 

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <array>
 #include <memory>
-#include <utility>
 #include <shims/solver/aims.h>
 #include <shims/solver/solver.h>
 
@@ -48,9 +47,11 @@ public:
         }
     }
 
-    /// Whether there is a better plan than the last time that this was asked.
-    bool hasBetter() {
-        return m_incumbent.revision() != std::exchange(m_shown, m_incumbent.revision());
+    /// Whether there is a better plan than the last one given by news().
+    [[nodiscard]] bool hasNews() const { return m_incumbent.revision() != m_shown; }
+    Solution news() {
+        m_shown = m_incumbent.revision();
+        return result();
     }
 
     [[nodiscard]] Solution result() const {
@@ -140,8 +141,8 @@ private:
 Solution solve(const Instance& instance, const Stop& stop, const Better& better) {
     Solve* solve = nullptr;
     WorkClock clock([&] {
-        if (better && solve != nullptr && solve->hasBetter()) {
-            better([&] { return solve->result(); });
+        if (better && solve != nullptr && solve->hasNews()) {
+            better([&] { return solve->news(); });
         }
         return stop && stop();
     });

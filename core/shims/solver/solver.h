@@ -70,7 +70,8 @@ struct Solution {
     std::int64_t leastTwist = 0;
 };
 
-/// Called when a better plan than before was found, between two askings of `stop`; what it is given gives that plan.
+/// Called between two askings of `stop` while there is a better plan than the last one that it took; what it is given
+/// gives that plan.
 using Better = std::function<void(const std::function<Solution()>&)>;
 
 /// Places must be in a fixed order of the caller's (it is part of the rule that settles ties).

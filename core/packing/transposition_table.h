@@ -4,7 +4,7 @@
 #include <cstdint>
 #include <vector>
 
-namespace caprail::solver {
+namespace caprail::packing {
 
 /// A 128-bit fingerprint of a search state, summed up from its parts so that it can be kept up to date step by step.
 /// Two states are taken for the same when their fingerprints agree; the odds of a false match in a search of a billion
@@ -67,4 +67,4 @@ private:
     std::vector<Entry> m_table;
 };
 
-} // namespace caprail::solver
+} // namespace caprail::packing
