@@ -33,16 +33,16 @@ void ShellRunner::choose(std::vector<BearingToFit> bearings, std::vector<ShelfSh
         clock.start();
         qint64 toldAt = 0;
         // The answer travels to the screen's thread as an event, which dies with this object.
-        const auto tell = [&](const Result<ShellSelection>& selection, bool isFinal) {
+        const auto tell = [&](const ShellOutcome& outcome) {
             if (cancelled->load()) {
                 return;
             }
             QMetaObject::invokeMethod(
                 this,
-                [this, generation, selection, isFinal] {
+                [this, generation, outcome] {
                     if (generation == m_generation) {
-                        m_isBusy = !isFinal;
-                        emit chosen(selection, isFinal);
+                        m_isBusy = !outcome.isFinal;
+                        emit chosen(outcome);
                     }
                 },
                 Qt::QueuedConnection);
@@ -51,10 +51,11 @@ void ShellRunner::choose(std::vector<BearingToFit> bearings, std::vector<ShelfSh
         const auto better = [&](const std::function<ShellSelection()>& selection) {
             if (clock.elapsed() - toldAt >= pause) {
                 toldAt = clock.elapsed();
-                tell(selection(), false);
+                tell({selection(), {}, false});
             }
         };
-        tell(selectShells(bearings, shelf, units, stop, better), true);
+        const auto best = selectShells(bearings, shelf, units, stop, better);
+        tell(best ? ShellOutcome{*best, {}, true} : ShellOutcome{{}, best.error().sentence, true});
     });
 }
 

@@ -9,6 +9,13 @@
 
 namespace caprail {
 
+/// The newest selection, or why there can be none.
+struct ShellOutcome {
+    std::optional<ShellSelection> selection;
+    std::string problem;  ///< empty when there is one
+    bool isFinal = false; ///< nothing better will follow
+};
+
 /// Chooses shells away from the screen's thread, live: each better selection is announced as it is found, at most every
 /// `pause`, and the last one when it is proven or after `lastLook`. A new request, or `cancel`, ends the one before;
 /// an answer to an outdated request is never shown.
@@ -26,8 +33,7 @@ public:
     [[nodiscard]] bool isBusy() const { return m_isBusy; }
 
 signals:
-    /// The newest selection, or why there can be none; `isFinal`: nothing better will follow.
-    void chosen(const Result<ShellSelection>& selection, bool isFinal);
+    void chosen(const caprail::ShellOutcome& outcome);
 
 private:
     QThreadPool m_pool;

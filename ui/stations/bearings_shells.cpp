@@ -155,20 +155,20 @@ void BearingsShells::chooseShells() {
 }
 
 /// Called for each better selection while the choice goes on, and at its end.
-void BearingsShells::showChosen(const Result<ShellSelection>& selection, bool isFinal) {
-    if (!selection) {
+void BearingsShells::showChosen(const ShellOutcome& outcome) {
+    if (!outcome.selection) {
         showBearings();
-        m_words->setText(QStringLiteral("✕ ") + qtText(selection.error().sentence) +
+        m_words->setText(QStringLiteral("✕ ") + qtText(outcome.problem) +
                          (m_leftOut.isEmpty() ? QString() : QLatin1Char(' ') + m_leftOut.front() + QLatin1Char('.')));
         return;
     }
     const bool isFirst = !m_selection;
-    m_selection = *selection;
+    m_selection = outcome.selection;
     showBearings();
     m_words->setText(
         qtText(m_selection->sentence) +
         (m_selection->isProven ? QString()
-         : isFinal             ? tr(" (best found so far)")
+         : outcome.isFinal     ? tr(" (best found so far)")
                                : tr(" (still looking)")) +
         (m_leftOut.isEmpty() ? QString() : tr(" Left out: %1.").arg(m_leftOut.mid(0, 4).join(QStringLiteral("; ")))));
     if (isFirst && m_choose->hasFocus()) {

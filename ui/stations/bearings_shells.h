@@ -28,7 +28,7 @@ public:
 private:
     void build();
     void chooseShells();
-    void showChosen(const Result<ShellSelection>& selection, bool isFinal);
+    void showChosen(const ShellOutcome& outcome);
     void takeOver();
     void showBearings();
     RecordSession& m_session;

@@ -14,12 +14,25 @@ constexpr std::size_t mostClasses = 150;
 constexpr std::size_t mostRuins = 4;
 } // namespace
 
-LargeNeighbourhoodSearch::LargeNeighbourhoodSearch(const Instance& instance, Incumbent& incumbent, WorkClock& clock)
-    : m_instance(instance), m_incumbent(incumbent), m_clock(clock), m_table(instance),
-      m_mostServed(static_cast<int>(instance.places.size())) {
+LargeNeighbourhoodSearch::LargeNeighbourhoodSearch(const Instance& instance, int mostServed, Incumbent& incumbent,
+                                                   WorkClock& clock)
+    : m_instance(instance), m_incumbent(incumbent), m_clock(clock), m_table(instance), m_firstServed(mostServed),
+      m_mostServed(mostServed) {
     m_plan.stacks.resize(instance.places.size());
     m_plan.residual.resize(instance.places.size());
     m_plan.left = instance.count;
+    // What is used up of the kit is its thickness; and where not even stacks of the most shims are thick enough unless
+    // these are thicker than the rest, thick shims are worth more than their thickness.
+    std::int64_t thickness = 0;
+    for (std::size_t i = 0; i < instance.classes(); ++i) {
+        thickness += instance.count[i] * instance.thickness[i];
+    }
+    const std::int64_t mean = thickness / std::max(1, instance.shims());
+    const bool isShort = std::any_of(instance.places.begin(), instance.places.end(),
+                                     [mean](const Place& p) { return p.lo > p.most * mean; });
+    for (const std::int64_t t : instance.thickness) {
+        m_worth.push_back(isShort ? t * t / std::max<std::int64_t>(1, mean) : t);
+    }
 }
 
 void LargeNeighbourhoodSearch::runUntil(std::int64_t work) {
@@ -35,14 +48,13 @@ void LargeNeighbourhoodSearch::runUntil(std::int64_t work) {
         }
     };
     if (!m_isBegun) {
-        m_isBegun = true;
         const Figures was = m_incumbent.figures();
+        m_random.seed(); // begun anew after a stop, it comes to the same
         for (const bool smallestFirst : {false, true}) {
-            if (!isAtAim()) {
-                load(Stacks(m_instance.places.size()));
-                construct(smallestFirst);
-            }
+            load(Stacks(m_instance.places.size()));
+            construct(smallestFirst);
         }
+        m_isBegun = true;
         note(was);
     }
     constexpr Guide whilePlaces[] = {Guide::places, Guide::shims, Guide::places, Guide::rank};
@@ -75,13 +87,18 @@ void LargeNeighbourhoodSearch::construct(bool smallestFirst) {
     std::iota(places.begin(), places.end(), std::size_t{0});
     std::stable_sort(places.begin(), places.end(),
                      [&](std::size_t a, std::size_t b) { return m_instance.places[a].lo < m_instance.places[b].lo; });
-    const auto served = places.begin() + std::min<std::ptrdiff_t>(m_mostServed, std::ssize(places));
+    const auto served = places.begin() + std::min<std::ptrdiff_t>(m_firstServed, std::ssize(places));
     if (!smallestFirst) {
         std::reverse(places.begin(), served);
     }
     m_window = never;
-    for (const std::size_t p : places) {
-        recreate(p, Guide::shims, true);
+    try {
+        for (const std::size_t p : places) {
+            recreate(p, Guide::shims, true);
+        }
+    } catch (const Stopped&) {
+        m_incumbent.offer(m_plan.stacks); // some places are served
+        throw;
     }
     m_incumbent.offer(m_plan.stacks);
 }
@@ -262,7 +279,7 @@ void LargeNeighbourhoodSearch::free(std::size_t place) {
     }
     for (const Part& part : *m_plan.stacks[place]) {
         m_plan.left[part.cls] += part.count;
-        m_plan.used -= part.count * m_instance.thickness[part.cls];
+        m_plan.used -= part.count * m_worth[part.cls];
     }
     m_plan.stacks[place].reset();
 }
@@ -282,8 +299,8 @@ bool LargeNeighbourhoodSearch::serve(std::size_t place, const std::vector<Part>&
     }
     for (const Part& part : stack) {
         m_plan.left[part.cls] -= part.count;
+        m_plan.used += part.count * m_worth[part.cls];
     }
-    m_plan.used += total;
     m_plan.residual[place] = at.residualCounts ? at.gap - total : 0;
     m_plan.stacks[place] = stack;
     return true;

@@ -23,7 +23,8 @@ namespace caprail::solver {
 /// (2006). All from memory.
 class LargeNeighbourhoodSearch {
 public:
-    LargeNeighbourhoodSearch(const Instance& instance, Incumbent& incumbent, WorkClock& clock);
+    /// No plan serves more places than `mostServed`.
+    LargeNeighbourhoodSearch(const Instance& instance, int mostServed, Incumbent& incumbent, WorkClock& clock);
 
     /// What is known by now: no plan serves more places, and none that serves so many has fewer shims. It is no use to
     /// look for more.
@@ -35,17 +36,19 @@ public:
     [[nodiscard]] bool isAtAim() const {
         return m_incumbent.figures().served >= m_mostServed && m_incumbent.figures().shims <= m_fewestShims;
     }
-    /// Goes on until the clock stands there.
+    /// Goes on until the clock stands there. The first time, and after a stop that came before there was a first plan,
+    /// it begins with that.
     void runUntil(std::int64_t work);
     /// Work booked in all, and what it stood at when the incumbent was last bettered from here.
     [[nodiscard]] std::int64_t work() const { return m_work; }
+    [[nodiscard]] bool hasFirstPlan() const { return m_isBegun; }
     [[nodiscard]] std::int64_t lastBetter() const { return m_lastBetter; }
 
 private:
     /// What makes a step a good one; the search goes by each in turn, as far as there is anything to be won by it.
     enum class Guide {
-        places, ///< more places, else less thickness used up, which leaves more for the next
-        shims,  ///< fewer shims, else less thickness used up
+        places, ///< more places, else less of the kit used up, which leaves more for the next
+        shims,  ///< fewer shims, else less of the kit used up
         rank    ///< as plans are ranked
     };
     using Value = std::tuple<int, std::int64_t, std::int64_t, std::int64_t>; ///< less is better
@@ -53,7 +56,7 @@ private:
         Stacks stacks;
         std::vector<std::int64_t> residual; ///< per place, while it is served
         std::vector<int> left;              ///< of the kit, per class
-        std::int64_t used = 0;              ///< thickness in all stacks
+        std::int64_t used = 0;              ///< what the shims in all stacks are worth
     };
 
     void construct(bool smallestFirst);
@@ -76,12 +79,14 @@ private:
     Incumbent& m_incumbent;
     WorkClock& m_clock;
     FewestShims m_table;
+    std::vector<std::int64_t> m_worth; ///< of a shim of each class to the places that are not served
     Plan m_plan;
     std::vector<std::size_t> m_ruins;
     std::vector<std::uint16_t> m_order;
     std::vector<Part> m_stack;
     std::int64_t m_window = never; ///< |residual| in a step by rank
-    int m_mostServed = 0;
+    int m_firstServed;
+    int m_mostServed;
     int m_fewestShims = 0;
     bool m_isBegun = false;
     std::size_t m_turns = 0;

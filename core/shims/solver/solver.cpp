@@ -19,7 +19,7 @@ public:
     Solve(const Instance& instance, WorkClock& clock)
         : m_clock(clock), m_open(instance, clock), m_incumbent(m_open.instance()), m_store(m_open, clock),
           m_kits(m_open.instance(), m_incumbent, clock), m_decision(m_open, m_store, m_kits, m_incumbent, clock),
-          m_improver(m_open.instance(), m_incumbent, clock) {
+          m_improver(m_open.instance(), static_cast<int>(m_open.count()) - m_open.leastLeftOut(), m_incumbent, clock) {
         const Tools tools{m_open, m_store, m_kits, m_decision, m_incumbent, m_improver, m_clock, m_bounds};
         m_aims[0] = std::make_unique<MostPlacesFewestShims>(tools);
         if (instance.leastTwist) {
@@ -42,7 +42,7 @@ public:
             // The best so far stands, and the bounds.
         }
         m_clock.alternateWith({});
-        if (!m_isSettled && m_improver.work() == 0) {
+        if (!m_isSettled && !m_improver.hasFirstPlan()) {
             firstPlan();
         }
     }

@@ -92,6 +92,10 @@ const char* nameOf(Family family) {
         return "tiny";
     case Family::large:
         return "20 × 200";
+    case Family::thin:
+        return "thin leaves, no stack limit";
+    case Family::thinLimited:
+        return "thin leaves, limit 12";
     }
     return "";
 }
@@ -297,6 +301,19 @@ PlanCase makeCase(Family family, unsigned seed) {
             make.gap(middle + make.between(-spread, spread));
         }
         break;
+    case Family::thin:
+    case Family::thinLimited: {
+        r.largestStack = family == Family::thin ? 0 : 12;
+        const int width = make.between(2, 5);
+        make.band(-width, width);
+        for (int n = make.between(60, 200); n > 0; --n) {
+            make.shim(make.between(5, 60));
+        }
+        for (int n = make.between(8, 20); n > 0; --n) {
+            make.gap(make.between(200, 600));
+        }
+        break;
+    }
     }
     return {std::string(nameOf(family)) + " " + std::to_string(seed), nameOf(family), std::move(r), std::nullopt};
 }

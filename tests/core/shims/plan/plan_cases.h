@@ -47,8 +47,11 @@ enum class Family {
     twins,      ///< few sizes, equal gaps that a stack fills: many plans that look alike
     twinsAny,   ///< the same, but any gap and any largest stack
     tiny,       ///< two positions, ten shims
-    large       ///< 20 positions, 200 shims
+    large,      ///< 20 positions, 200 shims
+    thin,       ///< leaves of 0.0005 to 0.006 in for gaps ten times as thick, no stack limit: seldom proven
+    thinLimited ///< the same, with stacks of up to 12
 };
+/// Those that are mostly proven in a moment; without the thin ones.
 inline constexpr Family allFamilies[] = {Family::plentiful, Family::measured40, Family::measured80, Family::measured120,
                                          Family::scarce,    Family::exact,      Family::tight,      Family::unmet,
                                          Family::parity,    Family::triples,    Family::noLimit,    Family::noLimitAny,
