@@ -30,7 +30,8 @@ struct StateKey {
     friend constexpr bool operator==(const StateKey&, const StateKey&) = default;
 
 private:
-    /// The finaliser of the SplitMix64 generator (Steele, Lea, Flood, OOPSLA 2014; constants from memory).
+    /// Mixes all bits (a finaliser after Steele, Lea, Flood, “Fast splittable pseudorandom number generators”, OOPSLA
+    /// 2014; constants from memory): a hash, no random numbers.
     static constexpr std::uint64_t mix(std::uint64_t z) {
         z = (z ^ (z >> 30)) * 0xBF58476D1CE4E5B9U;
         z = (z ^ (z >> 27)) * 0x94D049BB133111EBU;

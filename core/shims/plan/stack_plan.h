@@ -12,7 +12,7 @@
 namespace caprail {
 
 // The stack plan: from one finite kit of individually measured shims, the fewest shims over all positions together.
-// How it is found, and why it is the best, is told at the head of solver/solver.h.
+// How it is found, and why it is the best, is told in solver/README.md.
 
 /// What counts when two plans serve the same number of positions with the same number of shims.
 enum class Objective {

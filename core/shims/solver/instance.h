@@ -9,8 +9,7 @@
 namespace caprail::solver {
 
 // The stack plan stripped to whole numbers: what is left when ids, pins and units are gone. One unit is the greatest
-// common divisor of all gaps and thicknesses, so the figures are small and exact. The method is told at the head of
-// solver.h.
+// common divisor of all gaps and thicknesses, so the figures are small and exact. The method is told in README.md.
 
 /// An open position. A stack of total thickness s serves it when lo ≤ s ≤ hi; its residual is gap − s.
 struct Place {

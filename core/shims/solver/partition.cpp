@@ -21,15 +21,6 @@ Partition::Partition(const Instance& instance, const Limits& limits, WorkClock& 
     }
 }
 
-/// The SplitMix64 generator (Steele, Lea, Flood, OOPSLA 2014; constants from memory).
-std::uint64_t Partition::random() {
-    m_random += 0x9E3779B97F4A7C15U;
-    std::uint64_t z = m_random;
-    z = (z ^ (z >> 30)) * 0xBF58476D1CE4E5B9U;
-    z = (z ^ (z >> 27)) * 0x94D049BB133111EBU;
-    return z ^ (z >> 31);
-}
-
 bool Partition::isSpent() {
     m_clock.book(200);
     return ++m_steps > m_mostSteps;

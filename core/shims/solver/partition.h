@@ -2,6 +2,7 @@
 #pragma once
 #include <cstdint>
 #include <optional>
+#include <random>
 #include <shims/solver/instance.h>
 #include <shims/solver/kit_choice.h>
 #include <shims/solver/search.h>
@@ -47,8 +48,7 @@ private:
     [[nodiscard]] Span residuals(const Rest& rest) const;
     [[nodiscard]] Span sizes(const Rest& rest) const;
     Set draw(const Rest& rest, const Span& totals, std::int64_t& total);
-    std::uint64_t random();
-    std::size_t below(std::size_t n) { return static_cast<std::size_t>(random() % n); }
+    std::size_t below(std::size_t n) { return static_cast<std::size_t>(m_random() % n); }
     bool isSpent();
 
     const Instance& m_instance;
@@ -61,7 +61,7 @@ private:
     std::vector<std::size_t> m_loose; ///< scratch
     std::int64_t m_steps = 0;
     std::int64_t m_mostSteps = 0;
-    std::uint64_t m_random = 0x243F6A8885A308D3U; ///< the same lots in every run
+    std::mt19937_64 m_random; ///< as the standard seeds it: the same lots in every run, on any machine
 };
 
 } // namespace caprail::solver
