@@ -240,7 +240,7 @@ TEST_F(Cli, plan_gives_the_best_stacks_in_the_units_of_its_case) {
 
 TEST_F(Cli, plan_refuses_a_unit_that_is_no_length_to_count_in) {
     for (const QString& unit : {QStringLiteral("0 in!"), QStringLiteral("-1 in!"), QStringLiteral("2 in!")}) {
-        const Answer answer = caprail({"plan", write("unit.json", R"({"unit":")" + unit + R"(","band":[0,0],
+        const Answer answer = caprail({"plan", write("unit.json", R"({"unit":")" + unit.toUtf8() + R"(","band":[0,0],
             "largest_stack":0,"positions":[{"id":"A","cap":1,"side":"left","gap":5}],"shims":[]})")});
         EXPECT_EQ(answer.exitCode, 2) << unit.toStdString();
         EXPECT_THAT(answer.err, HasSubstr("“unit” must be a length above zero"));
@@ -263,7 +263,7 @@ TEST_F(Cli, plan_says_how_near_to_its_bound_an_unproven_plan_is) {
     const Answer answer = caprail(
         {"plan", "--deadline-ms", "16", write("parity.json", R"({"unit":"0.00001 in","band":[0,0],"largest_stack":0,
         "positions":[{"id":"A","cap":1,"side":"left","gap":0},{"id":"B","cap":1,"side":"right","gap":10005}],
-        "shims":[{"id":"odd","thickness":20001},)" + QString::fromLatin1(shims) + "]}")});
+        "shims":[{"id":"odd","thickness":20001},)" + shims + "]}")});
     ASSERT_EQ(answer.exitCode, 0) << answer.err;
     EXPECT_EQ(answer.json()["proven"], false);
     EXPECT_EQ(answer.json()["share_of_bound"].toObject(), (QJsonObject{{"figure", "in_band"}, {"share", 0.5}}));

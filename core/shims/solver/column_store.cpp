@@ -7,8 +7,8 @@ namespace caprail::solver {
 
 namespace {
 /// Candidates listed in all pools together; some 30 bytes each.
-constexpr std::size_t roomInAll = 400'000;
-constexpr std::size_t roomByPrice = 200'000;
+constexpr std::size_t roomInAll = 250'000;
+constexpr std::size_t roomByPrice = 150'000;
 } // namespace
 
 ColumnStore::ColumnStore(const OpenPlaces& open, WorkClock& clock) : m_open(open), m_clock(clock) {
