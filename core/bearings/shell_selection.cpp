@@ -5,7 +5,7 @@
 #include <map>
 #include <memory>
 #include <set>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

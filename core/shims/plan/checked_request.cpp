@@ -6,7 +6,7 @@
 #include <shims/solver/whole_division.h>
 #include <tuple>
 #include <units/format.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail::solver {
 

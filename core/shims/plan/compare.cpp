@@ -5,7 +5,7 @@
 #include <shims/plan/checked_request.h>
 #include <shims/plan/stack_plan.h>
 #include <tuple>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 
