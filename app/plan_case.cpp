@@ -36,6 +36,10 @@ Result<Length> unitOf(const QJsonValue& value) {
     if (!unit) {
         return tl::unexpected(unit.error());
     }
+    if (unit->value < Length(1) || unit->value > inches(1)) { // a “!” behind it makes a length plausible, not a unit
+        return refuse("“unit” must be a length above zero and up to 1 in, for example \"0.0001 in\", not “" + *name +
+                      "”.");
+    }
     return unit->value;
 }
 
@@ -144,12 +148,37 @@ Result<PlanCase> readPlanCase(const QByteArray& json) {
         if (!id || !thickness) {
             return tl::unexpected(!id ? id.error() : thickness.error());
         }
-        if (!shim["set_aside"].toBool(false)) {
+        const QJsonValue isSetAside = shim["set_aside"];
+        if (!isSetAside.isUndefined() && !isSetAside.isBool()) {
+            return refuse(where + " “set_aside” must be true or false.");
+        }
+        if (!isSetAside.toBool()) {
             request.shims.push_back({std::move(*id), *unit * *thickness});
         }
     }
     return planCase;
 }
+
+namespace {
+/// As the figure is called in the answer.
+QString nameOf(ShareOfBound::Figure figure) {
+    switch (figure) {
+    case ShareOfBound::Figure::inBand:
+        return "in_band";
+    case ShareOfBound::Figure::shims:
+        return "shims";
+    case ShareOfBound::Figure::largestResidual:
+        return "largest_residual";
+    case ShareOfBound::Figure::twistSum:
+        return "twist_sum";
+    case ShareOfBound::Figure::sumResidual:
+        return "sum_residual";
+    case ShareOfBound::Figure::none:
+        break;
+    }
+    return "none";
+}
+} // namespace
 
 QJsonObject planJson(const PlanCase& planCase, const StackPlan& plan) {
     const auto inUnits = [&](Length l) { return QJsonValue(qint64{l.value() / planCase.unit.value()}); };
@@ -184,6 +213,8 @@ QJsonObject planJson(const PlanCase& planCase, const StackPlan& plan) {
         json["nearest"] = nearest;
     }
     if (!plan.proven) {
+        const ShareOfBound share = shareOfBound(plan, planCase.request.objective);
+        json["share_of_bound"] = QJsonObject{{"figure", nameOf(share.figure)}, {"share", share.share}};
         json["bound"] = QJsonObject{{"in_band", plan.bound.inBand},
                                     {"shims", plan.bound.shims},
                                     {"largest_residual", inUnits(plan.bound.largestResidual)},

@@ -2,7 +2,7 @@
 #pragma once
 #include <QByteArray>
 #include <QJsonObject>
-#include <shims/stack_plan.h>
+#include <shims/plan/stack_plan.h>
 
 namespace caprail {
 

@@ -27,13 +27,6 @@ struct ShellFamily {
 /// left out.
 std::vector<ShellFamily> familiesOf(const std::vector<BearingToFit>& bearings, const std::vector<ShelfShell>& shelf);
 
-/// What is best for one family.
-struct FamilySolution {
-    std::vector<ShellChoice> chosen; ///< by bearing of the family
-    bool isProven = true;
-};
-FamilySolution solveFamily(const ShellFamily& family, const std::function<bool()>& shouldStop);
-
 /// Largest minus smallest clearance among the choices with shells; 0 below two.
 std::int64_t spreadOf(const std::vector<ShellChoice>& chosen);
 

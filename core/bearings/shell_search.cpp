@@ -1,159 +1,168 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <bearings/shell_search.h>
-#include <cmath>
 #include <limits>
 #include <numeric>
-#include <string>
-#include <unordered_map>
+#include <packing/lagrangian.h>
+#include <packing/transposition_table.h>
 
 namespace caprail {
 
 namespace {
 
-/// Costs and multipliers are counted in sixteenths, so that multipliers may be fractions and the bound is still exact.
-constexpr std::int64_t scale = 16;
+using packing::Prices;
+using packing::scale;
+using packing::StateKey;
+using packing::WorkClock;
+
 constexpr std::int64_t none = std::numeric_limits<std::int64_t>::max();
+constexpr int rounds = 200;
 
-using Multipliers = std::vector<std::int64_t>;
+/// The choices as offers to the bound, costs counted in steps that all of them are multiples of.
+class ShellMarket {
+public:
+    ShellMarket(const ShellProblem& problem, std::int64_t step, WorkClock& clock) : m_market(problem.stock, clock) {
+        for (const auto& choices : problem.choices) {
+            for (const ShellChoice& c : choices) {
+                m_parts.push_back(partsOf(c));
+            }
+        }
+        std::size_t next = 0;
+        for (const auto& choices : problem.choices) {
+            m_market.begin.push_back(next);
+            for (const ShellChoice& c : choices) {
+                clock.book(20);
+                const auto& parts = m_parts[next++];
+                m_market.offers.push_back({parts.data(), static_cast<std::uint16_t>(parts.size()),
+                                           static_cast<std::uint16_t>(c.hasShells() ? 2 : 0), scale * (c.cost / step)});
+            }
+        }
+        m_market.begin.push_back(next);
+    }
+    [[nodiscard]] const packing::Market& market() const { return m_market; }
+    [[nodiscard]] std::int64_t priced(std::size_t bearing, std::size_t choice, const Prices& prices) const {
+        return packing::pricedCost(m_market.offers[m_market.begin[bearing] + choice], prices);
+    }
 
-std::int64_t reducedCost(const ShellChoice& c, const Multipliers& price) {
-    return scale * c.cost +
-           (c.hasShells() ? price[static_cast<std::size_t>(c.upper)] + price[static_cast<std::size_t>(c.lower)] : 0);
-}
+private:
+    static std::vector<packing::Part> partsOf(const ShellChoice& c) {
+        std::vector<packing::Part> parts;
+        const auto take = [&](int cls, int count) {
+            if (cls >= 0) {
+                parts.push_back({static_cast<std::uint16_t>(cls), static_cast<std::uint16_t>(count)});
+            }
+        };
+        take(c.upper, c.upper == c.lower ? 2 : 1);
+        take(c.upper == c.lower ? -1 : c.lower, 1);
+        take(c.quota, 1);
+        return parts;
+    }
 
-std::int64_t stockValue(const std::vector<int>& stock, const Multipliers& price) {
+    std::vector<std::vector<packing::Part>> m_parts;
+    packing::Market m_market;
+};
+
+std::int64_t stockValue(const std::vector<int>& stock, const Prices& prices) {
     std::int64_t sum = 0;
     for (std::size_t i = 0; i < stock.size(); ++i) {
-        sum += price[i] * stock[i];
+        sum += prices.ofClass[i] * stock[i];
     }
     return sum;
 }
 
-struct Bound {
-    std::int64_t value = 0;
-    Multipliers price;
-};
-
-/// Subgradient steps from `start` towards the best multipliers. `target`: a cost that the bound need not pass.
-Bound bestBound(const ShellProblem& problem, std::int64_t target, const Multipliers& start,
-                const std::function<bool()>& shouldStop) {
-    constexpr int steps = 200;
-    constexpr int patience = 12;
-    const std::size_t classes = problem.stock.size();
-    std::vector<double> price(start.begin(), start.end());
-    Bound best{std::numeric_limits<std::int64_t>::min(), Multipliers(classes, 0)};
-    double stepSize = 1.5;
-    int sinceBetter = 0;
-    // At least one step, so that there is a bound to go by.
-    for (int step = 0; step < steps && (step == 0 || !(shouldStop && shouldStop())); ++step) {
-        Multipliers whole(classes);
-        std::ranges::transform(price, whole.begin(), [](double p) { return std::llround(p); });
-        std::vector<int> excess(classes);
-        std::ranges::transform(problem.stock, excess.begin(), std::negate<>());
-        std::int64_t value = -stockValue(problem.stock, whole);
-        for (const auto& choices : problem.choices) {
-            const auto& cheapest =
-                *std::ranges::min_element(choices, {}, [&](const ShellChoice& c) { return reducedCost(c, whole); });
-            value += reducedCost(cheapest, whole);
-            if (cheapest.hasShells()) {
-                ++excess[static_cast<std::size_t>(cheapest.upper)];
-                ++excess[static_cast<std::size_t>(cheapest.lower)];
-            }
-        }
-        if (value > best.value) {
-            best = {value, whole};
-            sinceBetter = 0;
-        } else if (++sinceBetter == patience) {
-            stepSize /= 2;
-            sinceBetter = 0;
-        }
-        double norm = 0;
-        for (std::size_t i = 0; i < classes; ++i) {
-            if (excess[i] > 0 || price[i] > 0) {
-                norm += static_cast<double>(excess[i]) * excess[i];
-            }
-        }
-        if (norm == 0 || best.value > target) {
-            break;
-        }
-        const double length = stepSize * (static_cast<double>(target - value) + static_cast<double>(scale)) / norm;
-        for (std::size_t i = 0; i < classes; ++i) {
-            price[i] = std::max(0.0, price[i] + length * excess[i]);
+/// The greatest length that all costs are multiples of.
+std::int64_t stepOf(const ShellProblem& problem) {
+    std::int64_t step = 0;
+    for (const auto& choices : problem.choices) {
+        for (const ShellChoice& c : choices) {
+            step = std::gcd(step, c.cost);
         }
     }
-    return best;
+    return std::max<std::int64_t>(step, 1);
 }
 
-/// One choice with its reduced cost at the root's multipliers; lists are sorted by it.
+bool hasEmptyList(const ShellProblem& problem) {
+    return std::ranges::any_of(problem.choices, [](const auto& list) { return list.empty(); });
+}
+
+/// One choice with its reduced cost at the root's prices; lists are sorted by it.
 struct Priced {
     std::int64_t reduced = 0;
     std::size_t choice = 0;
 };
 
+/// Costs and limits in steps.
 class Search {
 public:
-    Search(const ShellProblem& problem, std::int64_t limit, const std::function<bool()>& shouldStop)
-        : m_problem(problem), m_limit(limit), m_shouldStop(shouldStop), m_stock(problem.stock),
-          m_chosen(problem.choices.size()), m_isFree(problem.choices.size(), true) {
-        for (const auto& choices : problem.choices) {
-            for (const ShellChoice& c : choices) {
-                m_step = std::gcd(m_step, c.cost);
-            }
-        }
-        m_step = std::max<std::int64_t>(m_step, 1);
+    Search(const ShellProblem& problem, std::int64_t limit, WorkClock& clock)
+        : m_problem(problem), m_step(stepOf(problem)), m_limit(limit / m_step), m_clock(clock),
+          m_market(problem, m_step, clock), m_stock(problem.stock), m_chosen(problem.choices.size()),
+          m_isFree(problem.choices.size(), true) {
+        m_prices.ofClass.assign(m_stock.size(), 0);
     }
 
     /// The limit is raised from the bound upwards, in widening steps: most often the best lies just above the bound,
     /// and a low limit keeps the search narrow.
-    ShellSearchResult run() {
+    std::optional<ShellAssignment> run() {
         const std::int64_t most = m_limit;
-        Bound bound = bestBound(m_problem, scale * most, Multipliers(m_stock.size(), 0), m_shouldStop);
-        const std::int64_t least = std::max<std::int64_t>(0, bound.value / scale);
-        for (std::int64_t margin = std::max(m_step, (most - least) / 128);; margin *= 3) {
+        std::int64_t bound = packing::raiseBound(m_market.market(), scale * most, rounds, m_prices);
+        const std::int64_t least = std::max<std::int64_t>(0, (bound + scale - 1) / scale);
+        if (least > most) {
+            return std::nullopt;
+        }
+        for (std::int64_t margin = (most - least) / 128;; margin = 3 * margin + 1) {
             m_limit = std::min(most, least + margin);
-            const Bound nearer = bestBound(m_problem, scale * m_limit, bound.price, m_shouldStop);
-            bound = nearer.value > bound.value ? nearer : bound;
-            sortBy(bound.price);
-            descend(0, -stockValue(m_stock, m_price), m_problem.choices.size());
-            if (m_best || m_isStopped || least + margin >= most) {
-                return {std::move(m_best), !m_isStopped};
+            Prices nearer = m_prices;
+            const std::int64_t other = packing::raiseBound(m_market.market(), scale * m_limit, rounds, nearer);
+            if (other > bound) {
+                bound = other;
+                m_prices = nearer;
+            }
+            if (bound <= scale * m_limit) {
+                sortByPrice();
+                m_failed.clear();
+                descend(0, -stockValue(m_stock, m_prices), m_problem.choices.size());
+            }
+            if (m_best || m_limit >= most) {
+                return std::move(m_best);
             }
         }
     }
 
 private:
-    void sortBy(const Multipliers& price) {
-        m_price = price;
+    void sortByPrice() {
         m_sorted.clear();
-        for (const auto& choices : m_problem.choices) {
+        for (std::size_t j = 0; j < m_problem.choices.size(); ++j) {
             auto& list = m_sorted.emplace_back();
-            for (std::size_t i = 0; i < choices.size(); ++i) {
-                list.push_back({reducedCost(choices[i], m_price), i});
+            for (std::size_t i = 0; i < m_problem.choices[j].size(); ++i) {
+                m_clock.book(100);
+                list.push_back({m_market.priced(j, i, m_prices), i});
             }
             std::ranges::stable_sort(list, {}, &Priced::reduced);
         }
     }
 
     [[nodiscard]] bool isInStock(const ShellChoice& c) const {
-        if (!c.hasShells()) {
-            return true;
+        const auto left = [this](int cls) { return m_stock[static_cast<std::size_t>(cls)]; };
+        if (c.quota >= 0 && left(c.quota) < 1) {
+            return false;
         }
         const int needed = c.upper == c.lower ? 2 : 1;
-        return m_stock[static_cast<std::size_t>(c.upper)] >= needed &&
-               m_stock[static_cast<std::size_t>(c.lower)] >= needed;
+        return !c.hasShells() || (left(c.upper) >= needed && left(c.lower) >= needed);
     }
 
     void take(const ShellChoice& c, int count) {
-        if (c.hasShells()) {
-            m_stock[static_cast<std::size_t>(c.upper)] -= count;
-            m_stock[static_cast<std::size_t>(c.lower)] -= count;
+        for (const int cls : {c.upper, c.lower, c.quota}) {
+            if (cls >= 0) {
+                m_stock[static_cast<std::size_t>(cls)] -= count;
+            }
         }
     }
 
     /// Cheapest in stock, or `none`.
     [[nodiscard]] std::int64_t cheapestFor(std::size_t bearing) const {
         for (const Priced& p : m_sorted[bearing]) {
+            m_clock.book(4);
             if (isInStock(m_problem.choices[bearing][p.choice])) {
                 return p.reduced;
             }
@@ -161,22 +170,13 @@ private:
         return none;
     }
 
-    bool stops() {
-        if (!m_isStopped && m_shouldStop && m_nodes++ % 64 == 0) {
-            m_isStopped = m_shouldStop();
-        }
-        return m_isStopped;
-    }
-
     /// `spent`: what the fixed bearings cost, by reduced cost. The stock's value is constant: what is used is paid for.
     void descend(std::int64_t cost, std::int64_t spent, std::size_t free) {
-        if (stops()) {
-            return;
-        }
+        m_clock.book(200);
         if (free == 0) {
             if (cost <= m_limit) { // the bound may lie below the cost, by what shells left over are priced at
-                m_best = ShellAssignment{cost, m_chosen};
-                m_limit = cost - m_step; // from here on only what is cheaper
+                m_best = ShellAssignment{cost * m_step, m_chosen};
+                m_limit = cost - 1; // from here on only what is cheaper
             }
             return;
         }
@@ -196,8 +196,8 @@ private:
         }
         // Many ways lead to the same bearings with the same shells left. Once one was searched through in vain with as
         // much to spend, the others need not be.
-        const std::string state = free > 1 ? stateKey() : std::string();
-        if (const auto at = m_searched.find(state); at != m_searched.end() && m_limit - cost <= at->second) {
+        const StateKey state = free > 1 ? stateKey() : StateKey{};
+        if (free > 1 && m_failed.knows(state, m_limit - cost)) {
             return;
         }
         const std::size_t bearing = narrowest(cheapest, bound);
@@ -210,35 +210,28 @@ private:
             if (isInStock(c)) {
                 take(c, 1);
                 m_chosen[bearing] = c;
-                descend(cost + c.cost, spent + p.reduced, free - 1);
+                descend(cost + c.cost / m_step, spent + p.reduced, free - 1);
                 take(c, -1);
-            }
-            if (m_isStopped) {
-                break;
             }
         }
         m_isFree[bearing] = true;
-        if (!m_isStopped && free > 1) {
-            remember(state, m_limit - cost);
+        if (free > 1) {
+            m_failed.remember(state, m_limit - cost);
         }
     }
 
-    /// The free bearings and the shells left, as bytes.
-    [[nodiscard]] std::string stateKey() const {
-        std::string key(m_isFree.size() + m_stock.size(), '\0');
-        std::ranges::transform(m_isFree, key.begin(), [](bool isFree) { return isFree ? '\1' : '\0'; });
-        std::ranges::transform(m_stock, key.begin() + static_cast<std::ptrdiff_t>(m_isFree.size()),
-                               [](int left) { return static_cast<char>(left); });
+    /// The free bearings and what is left in stock.
+    [[nodiscard]] StateKey stateKey() const {
+        StateKey key;
+        for (std::size_t j = 0; j < m_isFree.size(); ++j) {
+            if (m_isFree[j]) {
+                key += StateKey::of(1, j);
+            }
+        }
+        for (std::size_t i = 0; i < m_stock.size(); ++i) {
+            key += StateKey::of(2 + i, static_cast<std::uint64_t>(m_stock[i]));
+        }
         return key;
-    }
-
-    /// `inVain`: nothing of at most this cost completes the state.
-    void remember(const std::string& state, std::int64_t inVain) {
-        if (const auto at = m_searched.find(state); at != m_searched.end()) {
-            at->second = std::max(at->second, inVain);
-        } else if (m_searched.size() < mostRemembered) {
-            m_searched.emplace(state, inVain);
-        }
     }
 
     /// The free bearing with the fewest choices that could still do; the first of equals.
@@ -251,6 +244,7 @@ private:
             }
             std::size_t count = 0;
             for (const Priced& p : m_sorted[j]) {
+                m_clock.book(4);
                 if (bound - cheapest[j] + p.reduced > scale * m_limit || count >= fewest) {
                     break;
                 }
@@ -265,50 +259,48 @@ private:
     }
 
     const ShellProblem& m_problem;
+    std::int64_t m_step;
     std::int64_t m_limit;
-    const std::function<bool()>& m_shouldStop;
+    WorkClock& m_clock;
+    ShellMarket m_market;
     std::vector<int> m_stock;
     std::vector<ShellChoice> m_chosen;
     std::vector<bool> m_isFree;
-    std::int64_t m_step = 0; ///< all costs are multiples of it
-    Multipliers m_price;
+    Prices m_prices;
     std::vector<std::vector<Priced>> m_sorted;
     std::optional<ShellAssignment> m_best;
-    static constexpr std::size_t mostRemembered = 500'000; ///< some 50 MB at most
-    std::unordered_map<std::string, std::int64_t> m_searched;
-    std::uint64_t m_nodes = 0;
-    bool m_isStopped = false;
+    packing::TranspositionTable m_failed;
 };
-
-bool hasEmptyList(const ShellProblem& problem) {
-    return std::ranges::any_of(problem.choices, [](const auto& list) { return list.empty(); });
-}
 
 } // namespace
 
-ShellSearchResult cheapestAssignment(const ShellProblem& problem, std::int64_t limit,
-                                     const std::function<bool()>& shouldStop) {
-    if (hasEmptyList(problem)) {
-        return {};
+std::optional<ShellAssignment> cheapestAssignment(const ShellProblem& problem, std::int64_t limit, WorkClock& clock) {
+    if (limit < 0 || hasEmptyList(problem)) {
+        return std::nullopt;
     }
-    return Search(problem, limit, shouldStop).run();
+    return Search(problem, limit, clock).run();
 }
 
-ShellProblem reduced(const ShellProblem& problem, std::int64_t limit, const std::function<bool()>& shouldStop) {
+ShellProblem reduced(const ShellProblem& problem, std::int64_t limit, WorkClock& clock) {
     if (hasEmptyList(problem)) {
         return problem;
     }
-    const Bound bound = bestBound(problem, scale * limit, Multipliers(problem.stock.size(), 0), shouldStop);
+    const std::int64_t step = stepOf(problem);
+    const ShellMarket market(problem, step, clock);
+    Prices prices;
+    prices.ofClass.assign(problem.stock.size(), 0);
+    const std::int64_t most = scale * (limit / step);
+    const std::int64_t bound = packing::raiseBound(market.market(), most, rounds, prices);
     ShellProblem smaller{{}, problem.stock};
-    for (const auto& choices : problem.choices) {
+    for (std::size_t j = 0; j < problem.choices.size(); ++j) {
         std::int64_t cheapest = none;
-        for (const ShellChoice& c : choices) {
-            cheapest = std::min(cheapest, reducedCost(c, bound.price));
+        for (std::size_t i = 0; i < problem.choices[j].size(); ++i) {
+            cheapest = std::min(cheapest, market.priced(j, i, prices));
         }
         auto& kept = smaller.choices.emplace_back();
-        for (const ShellChoice& c : choices) {
-            if (bound.value - cheapest + reducedCost(c, bound.price) <= scale * limit) {
-                kept.push_back(c);
+        for (std::size_t i = 0; i < problem.choices[j].size(); ++i) {
+            if (bound - cheapest + market.priced(j, i, prices) <= most) {
+                kept.push_back(problem.choices[j][i]);
             }
         }
     }

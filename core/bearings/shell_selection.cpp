@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <bearings/shell_problem.h>
+#include <algorithm>
 #include <bearings/shell_selection.h>
+#include <bearings/shell_solver.h>
 #include <map>
+#include <memory>
 #include <set>
 #include <base/say.h>
 
@@ -110,23 +112,16 @@ std::string summary(const ShellSelection& s, const Units& units) {
     return text;
 }
 
-} // namespace
-
-Result<ShellSelection> selectShells(const std::vector<BearingToFit>& bearings, const std::vector<ShelfShell>& shelf,
-                                    const Units& units, const std::function<bool()>& shouldStop) {
-    for (std::string fault : {faultOf(bearings, units), faultOf(shelf, units)}) {
-        if (!fault.empty()) {
-            return refuse(std::move(fault));
-        }
-    }
+/// The bearings of each family, and what was found for them.
+ShellSelection selectionOf(const std::vector<BearingToFit>& bearings,
+                           const std::vector<std::unique_ptr<ShellSolver>>& solvers, const Units& units) {
     ShellSelection selection;
     selection.isProven = true;
     std::map<std::string, ShellPair> pairs;
-    for (const ShellFamily& family : familiesOf(bearings, shelf)) {
-        const FamilySolution solution = solveFamily(family, shouldStop);
-        selection.isProven = selection.isProven && solution.isProven;
-        selection.spread += Length(spreadOf(solution.chosen));
-        handOut(family, solution.chosen, pairs);
+    for (const auto& solver : solvers) {
+        selection.isProven = selection.isProven && solver->isProven();
+        selection.spread += Length(spreadOf(solver->incumbent().chosen()));
+        handOut(solver->family(), solver->incumbent().chosen(), pairs);
     }
     for (const BearingToFit& bearing : bearings) {
         const ShellPair& pair = selection.pairs.emplace_back(pairs[bearing.id]);
@@ -138,6 +133,60 @@ Result<ShellSelection> selectShells(const std::vector<BearingToFit>& bearings, c
     }
     selection.sentence = summary(selection, units);
     return selection;
+}
+
+/// First a selection for every family, then the proofs, those of small families first: they come quickly.
+void solve(std::vector<std::unique_ptr<ShellSolver>>& solvers) {
+    try {
+        for (const auto& solver : solvers) {
+            solver->begin();
+        }
+        std::vector<ShellSolver*> bySize;
+        for (const auto& solver : solvers) {
+            bySize.push_back(solver.get());
+        }
+        std::ranges::stable_sort(bySize, {}, [](const ShellSolver* s) { return s->family().bearings.size(); });
+        for (ShellSolver* solver : bySize) {
+            solver->prove();
+        }
+    } catch (const packing::Stopped&) {
+        for (const auto& solver : solvers) {
+            solver->beginInGrace();
+        }
+    }
+}
+
+} // namespace
+
+Result<ShellSelection> selectShells(const std::vector<BearingToFit>& bearings, const std::vector<ShelfShell>& shelf,
+                                    const Units& units, const std::function<bool()>& shouldStop,
+                                    const BetterShells& better) {
+    for (std::string fault : {faultOf(bearings, units), faultOf(shelf, units)}) {
+        if (!fault.empty()) {
+            return refuse(std::move(fault));
+        }
+    }
+    const std::vector<ShellFamily> families = familiesOf(bearings, shelf);
+    std::vector<std::unique_ptr<ShellSolver>> solvers;
+    std::size_t told = 0;
+    packing::WorkClock clock([&] {
+        std::size_t revision = 0;
+        for (const auto& solver : solvers) {
+            revision += solver->incumbent().revision();
+        }
+        if (better && revision != told) {
+            better([&] {
+                told = revision;
+                return selectionOf(bearings, solvers, units);
+            });
+        }
+        return shouldStop && shouldStop();
+    });
+    for (const ShellFamily& family : families) {
+        solvers.push_back(std::make_unique<ShellSolver>(family, clock));
+    }
+    solve(solvers);
+    return selectionOf(bearings, solvers, units);
 }
 
 } // namespace caprail

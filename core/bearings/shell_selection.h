@@ -58,13 +58,20 @@ struct ShellSelection {
     std::string sentence;
 };
 
+/// Called between two askings of `shouldStop`, on the same thread, while there is a better selection than the last one
+/// that it took; what it is given gives that selection, not proven.
+using BetterShells = std::function<void(const std::function<ShellSelection()>& selection)>;
+
 /// In this order of importance: most bearings in band; most bearings fitted; smallest Σ |clearance − target|; smallest
-/// spread; then the first in one fixed order of names, so that the same input always gives the same selection. Exact
-/// branch and bound over classes of like shells, with a bound from Lagrange multipliers on the shelf; `shouldStop` is
-/// asked often, and once it says true the best selection so far is given, not proven. Families are solved one by one.
-/// Refuses, naming it: no bearings, more than 32 bearings or 200 shells, two bearings or two shells of one name or
-/// without a name, a thickness, housing or journal that is not above zero or above 1 m, a target outside its band.
+/// spread; then a fixed rule: the same input gives the same selection on any machine, whatever its order. A selection
+/// is there at once and gets better by large-neighbourhood search; meanwhile an exact branch and bound over classes of
+/// like shells, with a bound from Lagrange multipliers on the shelf, proves that none is better. `shouldStop` is asked
+/// some thousand times a second; once it says true the best selection so far is given within 5 ms, not proven. Families
+/// are solved one by one. Refuses, naming it: no bearings, more than 32 bearings or 200 shells, two bearings or two
+/// shells of one name or without a name, a thickness, housing or journal that is not above zero or above 1 m, a target
+/// outside its band.
 Result<ShellSelection> selectShells(const std::vector<BearingToFit>& bearings, const std::vector<ShelfShell>& shelf,
-                                    const Units& units = {}, const std::function<bool()>& shouldStop = {});
+                                    const Units& units = {}, const std::function<bool()>& shouldStop = {},
+                                    const BetterShells& better = {});
 
 } // namespace caprail

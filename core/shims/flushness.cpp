@@ -12,16 +12,37 @@ namespace {
 constexpr int terms = 4;
 using Row = std::array<double, terms>;
 
-/// Orthogonal columns by modified Gram-Schmidt; a column that lies within those before it is not determined.
+/// Orthogonal columns by modified Gram-Schmidt. A column that lies within those before it gives a way to change the
+/// terms that no place notices; every term that such a way changes is left open, not only the last one.
 struct Fit {
     std::array<std::optional<double>, terms> coefficient;
     std::vector<double> residual;
 };
 
+using Triangle = std::array<std::array<double, terms>, terms>;
+
+/// Column j is a sum of the free ones before it: none of those with a share in it can be told from term j.
+void leaveOpen(Fit& fit, const Triangle& r, const std::array<bool, terms>& isFree, std::size_t j) {
+    std::array<double, terms> share{};
+    for (std::size_t k = j; k-- > 0;) {
+        if (!isFree[k]) {
+            continue;
+        }
+        double value = r[k][j];
+        for (std::size_t m = k + 1; m < j; ++m) {
+            value -= r[k][m] * share[m];
+        }
+        share[k] = value / r[k][k];
+        if (std::abs(share[k]) > 1e-6) { // the columns are all of one size
+            fit.coefficient[k].reset();
+        }
+    }
+}
+
 Fit leastSquares(const std::vector<Row>& rows, const std::vector<double>& values) {
     const std::size_t n = rows.size();
     std::array<std::vector<double>, terms> q;
-    std::array<std::array<double, terms>, terms> r{};
+    Triangle r{};
     std::array<bool, terms> isFree{};
     Fit fit{{}, values};
     std::array<double, terms> projection{};
@@ -75,6 +96,11 @@ Fit leastSquares(const std::vector<Row>& rows, const std::vector<double>& values
         }
         fit.coefficient[j] = value / r[j][j];
     }
+    for (std::size_t j = 0; j < terms; ++j) {
+        if (!isFree[j]) {
+            leaveOpen(fit, r, isFree, j);
+        }
+    }
     return fit;
 }
 
@@ -113,13 +139,14 @@ Flushness flushnessOf(std::span<const HeightAt> heights) {
     const auto name = [&](bool isMissing, const char* term) {
         unknown += isMissing ? (unknown.empty() ? "" : ", ") + Core::say(term) : "";
     };
+    name(!f.offset, Core::mark("offset"));
     name(!f.pitch, Core::mark("pitch"));
     name(!f.roll, Core::mark("roll"));
     name(!f.twist, Core::mark("twist"));
     if (!unknown.empty()) {
         f.sentence = halfLength > 0
-                         ? Core::say("The places that have a residual cannot tell %1: a side, or an end, is "
-                                     "missing.",
+                         ? Core::say("The places that have a residual cannot tell %1: that takes two caps on each "
+                                     "side.",
                                      unknown)
                          : Core::say("The places that have a residual cannot tell %1: only one cap is tied.", unknown);
     }

@@ -18,7 +18,8 @@ struct HeightAt {
 /// How the plate would lie: the least-squares fit r ≈ a + b·x + c·s + d·x·s over the places given. Heights are in
 /// nanometres: `offset` is a; `pitch`, `roll` and `twist` are the differences of height that the term makes from end to
 /// end (b over the whole length; c from left to right; d from one diagonal to the other), so each can be read on a
-/// straightedge. A term that the given places cannot tell apart is left out.
+/// straightedge. A term that the places cannot tell from others is left out, and so are those others:
+/// on one diagonal a pitch looks like a roll, so neither is given.
 struct Flushness {
     std::optional<double> offset, pitch, roll, twist;
     std::vector<double> localError; ///< what is left at each place, in the order given

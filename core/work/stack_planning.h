@@ -2,7 +2,7 @@
 #pragma once
 /// What the planner of the stacks is asked for one record, and what the straightedge should feel.
 #include <assessment/assessment.h>
-#include <shims/stack_plan.h>
+#include <shims/plan/stack_plan.h>
 
 namespace caprail {
 

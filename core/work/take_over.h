@@ -2,7 +2,7 @@
 #pragma once
 #include <assessment/assessment.h>
 #include <ledger/entries.h>
-#include <shims/stack_plan.h>
+#include <shims/plan/stack_plan.h>
 #include <vector>
 
 namespace caprail {

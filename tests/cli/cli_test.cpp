@@ -238,6 +238,37 @@ TEST_F(Cli, plan_gives_the_best_stacks_in_the_units_of_its_case) {
     EXPECT_EQ(caprail({"plan", write("worse.json", "[")}).exitCode, 2);
 }
 
+TEST_F(Cli, plan_refuses_a_unit_that_is_no_length_to_count_in) {
+    for (const QString& unit : {QStringLiteral("0 in!"), QStringLiteral("-1 in!"), QStringLiteral("2 in!")}) {
+        const Answer answer = caprail({"plan", write("unit.json", R"({"unit":")" + unit.toUtf8() + R"(","band":[0,0],
+            "largest_stack":0,"positions":[{"id":"A","cap":1,"side":"left","gap":5}],"shims":[]})")});
+        EXPECT_EQ(answer.exitCode, 2) << unit.toStdString();
+        EXPECT_THAT(answer.err, HasSubstr("“unit” must be a length above zero"));
+    }
+}
+
+TEST_F(Cli, plan_takes_no_word_for_set_aside) {
+    const Answer answer = caprail({"plan", write("aside.json", R"({"unit":"0.0001 in","band":[0,0],"largest_stack":0,
+        "positions":[],"shims":[{"id":"S1","thickness":10,"set_aside":"yes"}]})")});
+    EXPECT_EQ(answer.exitCode, 2);
+    EXPECT_THAT(answer.err, HasSubstr("“set_aside” must be true or false"));
+}
+
+TEST_F(Cli, plan_says_how_near_to_its_bound_an_unproven_plan_is) {
+    QByteArray shims;
+    for (int i = 0; i < 60; ++i) { // gaps that end in 5, shims that end in 0: nothing fits, and no table shows it
+        shims += (i > 0 ? "," : "") + QByteArray("{\"id\":\"S") + QByteArray::number(i) + "\",\"thickness\":" +
+                 QByteArray::number(10 * (100 + i * 37 % 211)) + "}";
+    }
+    const Answer answer = caprail(
+        {"plan", "--deadline-ms", "16", write("parity.json", R"({"unit":"0.00001 in","band":[0,0],"largest_stack":0,
+        "positions":[{"id":"A","cap":1,"side":"left","gap":0},{"id":"B","cap":1,"side":"right","gap":10005}],
+        "shims":[{"id":"odd","thickness":20001},)" + shims + "]}")});
+    ASSERT_EQ(answer.exitCode, 0) << answer.err;
+    EXPECT_EQ(answer.json()["proven"], false);
+    EXPECT_EQ(answer.json()["share_of_bound"].toObject(), (QJsonObject{{"figure", "in_band"}, {"share", 0.5}}));
+}
+
 TEST_F(Cli, export_writes_a_table_per_kind) {
     ASSERT_EQ(caprail({"export", copyOf("closed"), at("tables")}).exitCode, 0);
     const QStringList tables = QDir(at("tables")).entryList({"*.csv"});

@@ -19,20 +19,35 @@ bool isSame(const PlanRequest& a, const PlanRequest& b) {
            std::ranges::equal(a.shims, b.shims, sameShim) && std::ranges::equal(a.positions, b.positions, samePosition);
 }
 
-/// Solves once with a deadline; `cancelled` is looked at on the way.
-PlanOutcome solveWithin(const PlanTask& task, int milliseconds, const std::atomic<bool>& cancelled) {
+/// Solves up to the last look; `tell` gets better plans on the way, at most every `firstLook`. `cancelled` is looked at
+/// all the time.
+PlanOutcome solveLive(const PlanTask& task, const std::atomic<bool>& cancelled,
+                      const std::function<void(const PlanOutcome&)>& tell) {
     QElapsedTimer clock;
     clock.start();
-    PlanOptions options;
-    options.stop = [&] { return cancelled.load(std::memory_order_relaxed) || clock.elapsed() >= milliseconds; };
+    const auto elapsed = [&clock] { return static_cast<double>(clock.nsecsElapsed()) / 1e6; };
     PlanOutcome outcome;
     outcome.task = task;
+    qint64 toldAt = 0;
+    PlanOptions options;
+    options.stop = [&] { return cancelled.load(std::memory_order_relaxed) || clock.elapsed() >= PlanRunner::lastLook; };
+    options.better = [&](const std::function<StackPlan()>& plan) {
+        if (clock.elapsed() - toldAt < PlanRunner::firstLook) {
+            return;
+        }
+        toldAt = clock.elapsed();
+        PlanOutcome soFar;
+        soFar.task = task;
+        soFar.plan = plan();
+        soFar.milliseconds = elapsed();
+        tell(soFar);
+    };
     if (auto plan = planStacks(task.request, options)) {
         outcome.plan = std::move(*plan);
     } else {
         outcome.problem = QString::fromStdString(plan.error().sentence);
     }
-    outcome.milliseconds = static_cast<double>(clock.nsecsElapsed()) / 1e6;
+    outcome.milliseconds = elapsed();
     return outcome;
 }
 
@@ -71,11 +86,7 @@ void PlanRunner::solve(const PlanTask& task) {
                     this, [this, generation, outcome] { take(generation, outcome); }, Qt::QueuedConnection);
             }
         };
-        PlanOutcome outcome = solveWithin(task, firstLook, *cancelled);
-        if (outcome.plan && !outcome.plan->proven && !cancelled->load()) {
-            tell(outcome);
-            outcome = solveWithin(task, lastLook, *cancelled);
-        }
+        PlanOutcome outcome = solveLive(task, *cancelled, tell);
         const bool someUnmet = outcome.plan && !outcome.plan->unmet.empty();
         outcome.isFinal = !someUnmet;
         tell(outcome);

@@ -5,7 +5,7 @@
 #include <atomic>
 #include <memory>
 #include <optional>
-#include <shims/stack_plan.h>
+#include <shims/plan/stack_plan.h>
 #include <work/stack_planning.h>
 
 namespace caprail {
@@ -21,9 +21,9 @@ struct PlanOutcome {
 };
 
 /// Solves the stack plan away from the screen's thread. A new request cancels the one before; an answer to an outdated
-/// request is never shown. The first answer comes within a frame where the solver proves it so soon, else the best
-/// found after `firstLook`; then the solver goes on to proof, or to `lastLook`. What would help unmet positions comes
-/// last.
+/// request is never shown. The answer comes within a frame where the solver proves it so soon; else what it has after
+/// `firstLook`, and then whatever is better, until it is proven or `lastLook` has come: one solve, so a later answer is
+/// never a worse one. What would help unmet positions comes last.
 class PlanRunner : public QObject {
     Q_OBJECT
 public:

@@ -75,14 +75,17 @@ TEST(Flushness, speaks_of_neither_pitch_nor_twist_with_one_cap) {
     EXPECT_THAT(f.sentence, HasSubstr("only one cap"));
 }
 
-TEST(Flushness, speaks_of_neither_roll_nor_twist_with_a_side_missing) {
+TEST(Flushness, guesses_at_nothing_with_a_side_missing) {
     auto heights = surface(4, 100, 50, 0, 0);
     std::erase_if(heights, [](const HeightAt& h) { return h.side > 0; });
     const Flushness f = flushnessOf(heights);
-    EXPECT_TRUE(f.pitch);
-    EXPECT_FALSE(f.roll);
-    EXPECT_FALSE(f.twist);
-    EXPECT_THAT(f.sentence, HasSubstr("roll, twist"));
+    // One side's height may be offset or roll, its slope pitch or twist.
+    EXPECT_FALSE(f.offset || f.pitch || f.roll || f.twist);
+    EXPECT_THAT(f.sentence, HasSubstr("offset, pitch, roll, twist"));
+    EXPECT_THAT(f.sentence, HasSubstr("two caps on each side"));
+    for (double error : f.localError) {
+        EXPECT_NEAR(error, 0, closeEnough) << "what is left is told all the same";
+    }
 }
 
 TEST(Flushness, still_finds_every_term_with_some_places_missing) {
@@ -124,6 +127,25 @@ TEST(Flushness, does_not_guess_at_the_twist_from_three_places) {
     auto heights = surface(2, 300, -70, 45, 110);
     heights.pop_back();
     const Flushness f = flushnessOf(heights);
-    EXPECT_FALSE(f.twist);
+    EXPECT_FALSE(f.offset || f.pitch || f.roll || f.twist) << "a twist lifts three corners like the other three do";
     EXPECT_THAT(f.sentence, HasSubstr("twist"));
+}
+
+TEST(Flushness, tells_no_pitch_from_a_roll_on_one_diagonal) {
+    const Flushness f = flushnessOf(
+        std::vector<HeightAt>{{inches(4.4), -1, nanometres(10'000)}, {inches(8.8), 1, nanometres(-10'000)}});
+    EXPECT_FALSE(f.pitch);
+    EXPECT_FALSE(f.roll);
+    EXPECT_FALSE(f.offset) << "nor an offset from a twist";
+    EXPECT_FALSE(f.twist);
+}
+
+TEST(Flushness, tells_what_a_cap_tied_on_one_side_only_leaves_to_tell) {
+    // Both ends tied on the left, the middle on the right: the left side's slope may be pitch or twist.
+    const Flushness f = flushnessOf(std::vector<HeightAt>{
+        {inches(0), -1, nanometres(100)}, {inches(4), 1, nanometres(300)}, {inches(8), -1, nanometres(100)}});
+    EXPECT_NEAR(f.offset.value(), 200, closeEnough) << "the two sides lie side by side at the middle";
+    EXPECT_NEAR(f.roll.value(), 200, closeEnough);
+    EXPECT_FALSE(f.pitch);
+    EXPECT_FALSE(f.twist);
 }

@@ -129,6 +129,7 @@ TEST_F(Bearings, shells_are_chosen_from_the_shelf_and_taken_over) {
     }
     panel.setMode(BearingsMode::shells);
     panel.shellsPage()->chooseButton()->click();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return panel.shellsPage()->takeOverButton()->isEnabled(); }));
     ASSERT_TRUE(panel.shellsPage()->takeOverButton()->isEnabled()) << panel.shellsPage()->sentence().toStdString();
     panel.shellsPage()->takeOverButton()->click();
     EXPECT_EQ(facts().shellsFitted.size(), 3U) << panel.shellsPage()->sentence().toStdString();

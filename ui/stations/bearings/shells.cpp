@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <stations/bearings/shells.h>
 
-#include <QElapsedTimer>
 #include <QHBoxLayout>
 #include <QPushButton>
 #include <assessment/standing.h>
@@ -60,6 +59,7 @@ void BearingsShells::build() {
     m_takeOver->setAutoDefault(false);
     connect(m_choose, &QPushButton::clicked, this, &BearingsShells::chooseShells);
     connect(m_takeOver, &QPushButton::clicked, this, &BearingsShells::takeOver);
+    connect(&m_runner, &ShellRunner::chosen, this, &BearingsShells::showChosen);
     connect(m_shelf, &PlainTable::keySelected, this, [this](const QString& name) {
         const auto at = m_session.facts().shells.find(coreText(name));
         if (at != m_session.facts().shells.end()) {
@@ -103,7 +103,8 @@ void BearingsShells::refresh() {
                         isMeasured ? tr("measured") : tr("marked"), where ? qtText(describe(*where)) : tr("shelf")});
     }
     m_shelf->show(rows);
-    if (m_selection && m_selectedAt != m_session.ledger().size()) {
+    if ((m_selection || m_runner.isBusy()) && m_selectedAt != m_session.ledger().size()) {
+        m_runner.cancel();
         m_selection.reset(); // what it was chosen from has changed
     }
     showBearings();
@@ -145,10 +146,10 @@ void BearingsShells::showBearings() {
 }
 
 /// The first few of the bearings that could not be asked for.
-QString BearingsShells::leftOutText(const ShellRequest& request) {
+QString BearingsShells::leftOutText() const {
     constexpr std::size_t most = 4;
     QStringList named;
-    for (const std::string& why : request.leftOut) {
+    for (const std::string& why : m_leftOut) {
         if (named.size() < static_cast<qsizetype>(most)) {
             named << qtText(why);
         }
@@ -157,32 +158,42 @@ QString BearingsShells::leftOutText(const ShellRequest& request) {
 }
 
 void BearingsShells::chooseShells() {
-    const ShellRequest request = shellRequestFor(m_session.facts());
-    QElapsedTimer clock;
-    clock.start();
-    constexpr qint64 patience = 400; // milliseconds: longer would be felt
-    auto selection = selectShells(request.bearings, request.shelf, m_session.units(),
-                                  [&clock] { return clock.elapsed() > patience; });
+    ShellRequest request = shellRequestFor(m_session.facts());
     m_selection.reset();
-    if (!selection) {
+    m_selectedAt = m_session.ledger().size();
+    m_leftOut = request.leftOut;
+    showBearings();
+    m_words->setText(tr("Choosing …"));
+    m_runner.choose(std::move(request.bearings), std::move(request.shelf), m_session.units());
+}
+
+/// Called for each better selection while the choice goes on, and at its end.
+void BearingsShells::showChosen(const ShellOutcome& outcome) {
+    if (!outcome.selection) {
         showBearings();
-        m_words->setText(
-            QStringLiteral("✕ ") + qtText(selection.error().sentence) +
-            (request.leftOut.empty() ? QString() : QLatin1Char(' ') + qtText(request.leftOut.front()) + QLatin1Char('.')));
+        m_words->setText(QStringLiteral("✕ ") + qtText(outcome.problem) +
+                         (m_leftOut.empty() ? QString() : QLatin1Char(' ') + qtText(m_leftOut.front()) + QLatin1Char('.')));
         return;
     }
-    m_selection = std::move(*selection);
-    m_selectedAt = m_session.ledger().size();
+    const bool isFirst = !m_selection;
+    m_selection = outcome.selection;
     showBearings();
-    m_words->setText(qtText(m_selection->sentence) + (m_selection->isProven ? QString() : tr(" (best found so far)")) +
-                     leftOutText(request));
-    m_takeOver->setFocus();
+    m_words->setText(
+        qtText(m_selection->sentence) +
+        (m_selection->isProven ? QString()
+         : outcome.isFinal     ? tr(" (best found so far)")
+                               : tr(" (still looking)")) +
+        leftOutText());
+    if (isFirst && m_choose->hasFocus()) {
+        m_takeOver->setFocus();
+    }
 }
 
 void BearingsShells::takeOver() {
     if (!m_selection) {
         return;
     }
+    m_runner.cancel(); // what is shown is taken
     const auto fittings = fittingsFor(m_session.facts(), *m_selection);
     if (!fittings) {
         m_words->setText(QStringLiteral("✕ ") + qtText(fittings.error().sentence));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <session/record_session.h>
+#include <session/shell_runner.h>
 #include <stations/common/entry_form.h>
 #include <text/label.h>
 #include <work/shells.h>
@@ -27,9 +28,10 @@ public:
 private:
     void build();
     void chooseShells();
+    void showChosen(const ShellOutcome& outcome);
     void takeOver();
     void showBearings();
-    static QString leftOutText(const ShellRequest& request);
+    [[nodiscard]] QString leftOutText() const;
     RecordSession& m_session;
     PlainTable* m_shelf;
     FormFor<ShellMeasured>* m_shell;
@@ -38,8 +40,10 @@ private:
     Label* m_words;
     QPushButton* m_choose;
     QPushButton* m_takeOver;
+    ShellRunner m_runner;
     std::optional<ShellSelection> m_selection;
-    std::int64_t m_selectedAt = 0; ///< entries in the ledger when it was chosen
+    std::int64_t m_selectedAt = 0; ///< entries in the ledger when the choice began
+    std::vector<std::string> m_leftOut; ///< bearings and shells that could not be part of it, and why
 };
 
 } // namespace caprail

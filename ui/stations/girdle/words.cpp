@@ -104,9 +104,16 @@ QString planSentence(const PlanOutcome& outcome, const Units& units) {
                 .arg(plan.shims)
                 .arg(qtText(format(plan.largestResidual, units)));
     if (!plan.proven) {
-        text += GirdleWordsText::tr(". No plan can have more than %1 in band, nor then fewer than %2 shims")
-                    .arg(plan.bound.inBand)
-                    .arg(plan.bound.shims);
+        const ShareOfBound share = shareOfBound(plan, outcome.task.request.objective);
+        const bool isShort =
+            share.figure == ShareOfBound::Figure::inBand || share.figure == ShareOfBound::Figure::shims;
+        text += isShort ? GirdleWordsText::tr(". No plan can have more than %1 in band, nor then fewer than %2 shims: "
+                                              "this is at least %3 % of what can be")
+                              .arg(plan.bound.inBand)
+                              .arg(plan.bound.shims)
+                              .arg(std::floor(100 * share.share))
+                        : GirdleWordsText::tr(". No plan has more in band, nor as many with fewer shims; only the "
+                                              "residuals may still be bettered");
     }
     text += GirdleWordsText::tr(" (%1 ms).").arg(outcome.milliseconds, 0, 'f', outcome.milliseconds < 10 ? 1 : 0);
     if (!outcome.task.band.isSet) {
@@ -130,7 +137,9 @@ QString unmetSentence(const PlanOutcome& outcome, const Units& units) {
             break;
         }
         QString line =
-            GirdleWordsText::tr("%1 cannot be met: nearest %2, residual %3.")
+            (outcome.plan->inBand == outcome.plan->bound.inBand
+                 ? GirdleWordsText::tr("%1 cannot be met: nearest %2, residual %3.")
+                 : GirdleWordsText::tr("%1 is not met by the plan found so far: nearest %2, residual %3."))
                 .arg(qtText(unmet.position), names(unmet.nearest), qtText(formatSigned(unmet.residual, units)));
         for (const Remedy& remedy : outcome.remedies) {
             if (remedy.position != unmet.position) {
@@ -151,6 +160,19 @@ QString comparisonSentence(const PlanComparison& built, const Units& units) {
     if (built.isAsGood) {
         return GirdleWordsText::tr("The stacks as built are as good as the best plan.");
     }
+    QStringList tooLarge;
+    for (const std::string& position : built.tooLarge) {
+        tooLarge << qtText(position);
+    }
+    const QString larger = tooLarge.isEmpty()
+                               ? QString()
+                               : GirdleWordsText::tr(" More shims than the rules allow in one stack: %1.")
+                                     .arg(tooLarge.join(QStringLiteral(", ")));
+    if (built.isBetter) {
+        return (tooLarge.isEmpty() ? GirdleWordsText::tr("The stacks as built are better than the plan found so far.")
+                                   : GirdleWordsText::tr("The stacks as built are better than the plan.")) +
+               larger;
+    }
     QString text = GirdleWordsText::tr("As built: %1 in band, %2 shims").arg(built.inBand).arg(built.shims);
     if (built.inBand > 0) {
         text += GirdleWordsText::tr(", largest residual %1").arg(qtText(format(built.largestResidual, units)));
@@ -168,7 +190,7 @@ QString comparisonSentence(const PlanComparison& built, const Units& units) {
         text +=
             GirdleWordsText::tr(" The plan's residuals add up to %1 less.").arg(qtText(format(built.largerSum, units)));
     }
-    return text;
+    return text + larger;
 }
 
 QString gapSentence(const GapResult& gap, const Units& units) {

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <cstdint>
+#include <shims/solver/instance.h>
+#include <tuple>
+
+namespace caprail::solver {
+
+/// What a plan is judged by, with what is pinned.
+struct Figures {
+    int served = 0;
+    int shims = 0;
+    std::int64_t largest = 0; ///< largest |residual|
+    std::int64_t sum = 0;     ///< of |residual|
+    std::int64_t twist = 0;   ///< |…|
+
+    /// The third aim: largest |residual|, or the twist.
+    [[nodiscard]] std::int64_t third(const Instance& instance) const { return instance.leastTwist ? twist : largest; }
+    /// In the order of importance; less is better.
+    [[nodiscard]] std::tuple<int, int, std::int64_t, std::int64_t> rank(const Instance& instance) const {
+        return {-served, shims, third(instance), sum};
+    }
+};
+
+} // namespace caprail::solver

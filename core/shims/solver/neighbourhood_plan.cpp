@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The plan that the large-neighbourhood search works on: what stands where, what is left, and how good that is.
+#include <algorithm>
+#include <shims/solver/neighbourhood.h>
+
+namespace caprail::solver {
+
+void LargeNeighbourhoodSearch::free(std::size_t place) {
+    if (!m_plan.stacks[place]) {
+        return;
+    }
+    for (const Part& part : *m_plan.stacks[place]) {
+        m_plan.left[part.cls] += part.count;
+        m_plan.used -= part.count * m_worth[part.cls];
+    }
+    m_plan.stacks[place].reset();
+}
+
+/// False, and nothing done, if the stack does not serve the place.
+bool LargeNeighbourhoodSearch::serve(std::size_t place, const std::vector<Part>& stack) {
+    const Place& at = m_instance.places[place];
+    std::int64_t total = 0;
+    int size = 0;
+    for (const Part& part : stack) {
+        total += part.count * m_instance.thickness[part.cls];
+        size += part.count;
+    }
+    if (total < at.lo || total > at.hi || size > at.most ||
+        (at.residualCounts && magnitude(at.gap - total) > m_window)) {
+        return false;
+    }
+    for (const Part& part : stack) {
+        m_plan.left[part.cls] -= part.count;
+        m_plan.used += part.count * m_worth[part.cls];
+    }
+    m_plan.residual[place] = at.residualCounts ? at.gap - total : 0;
+    m_plan.stacks[place] = stack;
+    return true;
+}
+
+std::int64_t LargeNeighbourhoodSearch::twistSum() const {
+    std::int64_t twist = m_instance.fixedTwist;
+    for (std::size_t p = 0; p < m_plan.stacks.size(); ++p) {
+        twist += m_plan.stacks[p] ? m_instance.places[p].weight * m_plan.residual[p] : 0;
+    }
+    return twist;
+}
+
+Figures LargeNeighbourhoodSearch::figures() const {
+    Figures f;
+    f.largest = m_instance.fixedLargest;
+    f.sum = m_instance.fixedSum;
+    f.twist = magnitude(twistSum());
+    for (std::size_t i = 0; i < m_instance.classes(); ++i) {
+        f.shims += m_instance.count[i] - m_plan.left[i];
+    }
+    for (std::size_t p = 0; p < m_plan.stacks.size(); ++p) {
+        if (m_plan.stacks[p]) {
+            ++f.served;
+            f.largest = std::max(f.largest, magnitude(m_plan.residual[p]));
+            f.sum += magnitude(m_plan.residual[p]);
+        }
+    }
+    return f;
+}
+
+LargeNeighbourhoodSearch::Value LargeNeighbourhoodSearch::valueOf(Guide guide) const {
+    const Figures f = figures();
+    return guide == Guide::places  ? Value{-f.served, m_plan.used, 0, 0}
+           : guide == Guide::shims ? Value{-f.served, f.shims, m_plan.used, 0}
+                                   : Value{-f.served, f.shims, f.third(m_instance), f.sum};
+}
+
+} // namespace caprail::solver

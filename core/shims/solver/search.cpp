@@ -1,0 +1,293 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <shims/solver/search.h>
+
+namespace caprail::solver {
+
+namespace {
+/// From this many steps on a search is long: nodes are worth prices of their own, failures worth remembering.
+constexpr std::int64_t longSearch = 1000;
+} // namespace
+
+Search::Search(const Instance& instance, const Columns& columns, const Prices& forShims, const Prices& forResiduals,
+               WorkClock& clock)
+    : m_instance(instance), m_columns(columns), m_forShims(forShims), m_forResiduals(forResiduals), m_clock(clock),
+      m_shimWorth(worthOfKit(instance, forShims, 0)), m_chosen(columns.size(), -1), m_twist(columns) {}
+
+bool Search::isLong() const {
+    return m_probe > 0 || m_steps > longSearch;
+}
+
+Search::Frame& Search::frameAt(std::size_t depth) {
+    while (m_frames.size() <= depth) {
+        m_frames.emplace_back();
+        m_frames.back().live.resize(m_columns.size());
+    }
+    Frame& frame = m_frames[depth];
+    if (isTwistLimited()) {
+        frame.choices.resize(m_columns.size());
+    }
+    return frame;
+}
+
+bool Search::fits(const Column& c) const {
+    for (std::uint16_t i = 0; i < c.partCount; ++i) {
+        if (m_left[c.parts[i].cls] < c.parts[i].count) {
+            return false;
+        }
+    }
+    return true;
+}
+
+void Search::use(const Column& c, int sign) {
+    for (std::uint16_t i = 0; i < c.partCount; ++i) {
+        const Part part = c.parts[i];
+        int& left = m_left[part.cls];
+        m_kit -= StateKey::of(100'000U + part.cls, static_cast<std::uint64_t>(left));
+        left -= sign * part.count;
+        m_kit += StateKey::of(100'000U + part.cls, static_cast<std::uint64_t>(left));
+    }
+}
+
+StateKey Search::stateOf(const Frame& frame) const {
+    StateKey key = m_kit;
+    for (std::size_t p : m_open) {
+        key += StateKey::of(m_kind[p], static_cast<std::uint64_t>(m_barred[p]) + 1);
+    }
+    key += StateKey::of(1, static_cast<std::uint64_t>(frame.leftOut));
+    if (isTwistLimited()) {
+        key += StateKey::of(2, static_cast<std::uint64_t>(frame.twist));
+    }
+    return key;
+}
+
+void Search::seed(Frame& root) {
+    m_arena.clear();
+    m_open.clear();
+    root = Frame{};
+    root.live.resize(m_columns.size());
+    root.twist = m_instance.fixedTwist;
+    root.leftOut = m_limits.leftOut;
+    root.prices = isSumLimited() ? m_forResiduals : m_forShims;
+    root.prices.ofClass.resize(m_instance.classes(), 0);
+    root.shimPrices = m_forShims;
+    root.shimPrices.ofClass.resize(m_instance.classes(), 0);
+    m_kind.clear();
+    for (std::size_t p = 0; p < m_columns.size(); ++p) {
+        Place at = m_instance.places[p];
+        std::size_t alike = 0;
+        for (;; ++alike) {
+            Place other = m_instance.places[alike];
+            if (!isTwistLimited()) {
+                other.weight = at.weight;
+            }
+            if (other == at) {
+                break;
+            }
+        }
+        m_kind.push_back(10U + alike);
+    }
+    m_barred.assign(m_columns.size(), -1);
+    m_once.live.resize(m_columns.size());
+    m_once.choices.resize(isTwistLimited() ? m_columns.size() : 0);
+    for (std::size_t p = 0; p < m_columns.size(); ++p) {
+        m_clock.book(static_cast<std::int64_t>(m_columns[p].size()));
+        m_open.push_back(p);
+        m_chosen[p] = -1;
+        root.live[p].begin = m_arena.size();
+        for (std::size_t i = 0; i < m_columns[p].size(); ++i) {
+            m_arena.push_back(static_cast<std::uint32_t>(i));
+        }
+        root.live[p].end = m_arena.size();
+    }
+}
+
+Outcome Search::run(const Limits& limits, std::int64_t steps,
+                    const std::function<bool(const Found&, Limits&)>& onFound) {
+    m_limits = limits;
+    m_shimLimit = limits.shims;
+    m_onFound = &onFound;
+    m_steps = 0;
+    m_mostSteps = steps;
+    m_gaveUp = false;
+    m_left = m_instance.count;
+    m_kit = StateKey{};
+    m_failures.clear();
+    seed(m_root);
+    // The second narrowing knows what the places cost at least, and so sheds what no plan within the limits can use.
+    if (narrow(m_root, m_once) && narrow(m_once, frameAt(0)) && descend(0) == Next::halt) {
+        return m_gaveUp ? Outcome::gaveUp : Outcome::found;
+    }
+    return Outcome::exhausted;
+}
+
+Search::Next Search::report(const Frame& frame) {
+    Found found;
+    found.column = m_chosen;
+    found.shims = frame.shims;
+    found.sum = frame.sum;
+    found.twist = magnitude(frame.twist);
+    if (found.shims > m_limits.shims || found.sum > m_limits.sum || found.twist > m_limits.twist) {
+        return Next::goOn; // within the limits by its prices only
+    }
+    for (std::size_t p = 0; p < m_chosen.size(); ++p) {
+        if (m_chosen[p] >= 0) {
+            ++found.served;
+            found.largest =
+                std::max(found.largest, magnitude(m_columns[p][static_cast<std::size_t>(m_chosen[p])].residual));
+        }
+    }
+    return (*m_onFound)(found, m_limits) ? Next::goOn : Next::halt;
+}
+
+std::size_t Search::hardest(const Frame& frame) const {
+    std::size_t best = 0;
+    for (std::size_t i = 1; i < m_open.size(); ++i) {
+        const auto branches = [this](const Live& live) {
+            return m_probe > 0                                                ? static_cast<int>(live.count())
+                   : static_cast<std::size_t>(live.ofSmallest) < live.count() ? live.ofSmallest + 1
+                                                                              : live.ofSmallest;
+        };
+        const int na = branches(frame.live[m_open[i]]);
+        const int nb = branches(frame.live[m_open[best]]);
+        if (na < nb || (na == nb && m_open[i] < m_open[best])) {
+            best = i;
+        }
+    }
+    return best;
+}
+
+/// Puts the place's stacks into the order of what they cost at this node's prices.
+void Search::orderByPrices(const Frame& frame, std::size_t place) {
+    if (frame.prices.ofClass.empty()) {
+        return;
+    }
+    const Cost cost = isSumLimited() ? Cost::residuals : Cost::shims;
+    const Live& live = frame.live[place];
+    m_ranked.clear();
+    m_clock.book(60 * static_cast<std::int64_t>(live.count()));
+    for (std::size_t i = live.begin; i < live.end; ++i) {
+        std::int64_t rank = pricedCost(offerOf(m_columns[place][m_arena[i]], cost), frame.prices);
+        if (m_probe > 0) {
+            rank += static_cast<std::int64_t>(StateKey::of(m_probe, m_arena[i]).a % (scale / 8));
+        }
+        m_ranked.emplace_back(rank, m_arena[i]);
+    }
+    std::sort(m_ranked.begin(), m_ranked.end());
+    for (std::size_t i = 0; i < m_ranked.size(); ++i) {
+        m_arena[live.begin + i] = m_ranked[i].second;
+    }
+}
+
+Search::Next Search::descend(std::size_t depth) {
+    Frame& frame = frameAt(depth);
+    if (m_open.empty()) {
+        return report(frame);
+    }
+    const bool remembers = isLong() && m_open.size() > 1;
+    const StateKey state = remembers ? stateOf(frame) : StateKey{};
+    const std::size_t at = hardest(frame);
+    const std::size_t place = m_open[at];
+    if (isLong() && m_open.size() > 2) {
+        orderByPrices(frame, place);
+    }
+    m_open[at] = m_open.back();
+    m_open.pop_back();
+    const Live live = frame.live[place];
+    const std::size_t before = m_arena.size();
+    Live larger;
+    larger.begin = before;
+    for (std::size_t i = live.begin; i < live.end; ++i) {
+        const std::uint32_t index = m_arena[i];
+        if (m_probe == 0 && m_columns[place][index].size > live.smallest) {
+            m_arena.push_back(index);
+        }
+    }
+    larger.end = m_arena.size();
+    const std::size_t mark = m_arena.size();
+    Next result = Next::goOn;
+    for (std::size_t i = live.begin; i < live.end && result == Next::goOn; ++i) {
+        if (m_probe > 0 || m_columns[place][m_arena[i]].size == live.smallest) {
+            result = tryColumn(depth, place, m_arena[i], live);
+            m_arena.resize(mark);
+        }
+    }
+    m_chosen[place] = -1;
+    if (result == Next::goOn && larger.isEmpty() && frame.leftOut > 0) {
+        result = tryLeavingOut(depth);
+        m_arena.resize(mark);
+    }
+    m_open.push_back(place);
+    std::swap(m_open[at], m_open.back());
+    if (result == Next::goOn && !larger.isEmpty()) {
+        result = tryLarger(depth, place, larger);
+    }
+    m_arena.resize(before);
+    if (remembers && result == Next::goOn) {
+        m_failures.remember(state, roomForSum(frame));
+    }
+    return result;
+}
+
+Search::Next Search::tryColumn(std::size_t depth, std::size_t place, std::uint32_t index, const Live& live) {
+    Frame& frame = frameAt(depth);
+    const Column& c = m_columns[place][index];
+    if (c.shimCost - live.leastShimCost + frame.shimCost + frame.freeShimCost > shimCap() ||
+        (isSumLimited() &&
+         c.residualCost - live.leastResidualCost + frame.residualCost + frame.freeResidualCost > residualCap()) ||
+        magnitude(c.residual) > m_limits.largestResidual) {
+        return Next::goOn;
+    }
+    const std::int64_t twist = m_instance.places[place].weight * c.residual;
+    const auto book = [&](int sign) {
+        frame.shims += sign * c.size;
+        frame.sum += sign * magnitude(c.residual);
+        frame.twist += sign * twist;
+        frame.shimCost += sign * c.shimCost;
+        frame.residualCost += sign * c.residualCost;
+        frame.freeShimCost -= sign * live.leastShimCost;
+        frame.freeResidualCost -= sign * live.leastResidualCost;
+        use(c, sign);
+    };
+    if (isSpent()) {
+        return Next::halt;
+    }
+    book(1);
+    m_chosen[place] = static_cast<int>(index);
+    const Next result = narrow(frame, frameAt(depth + 1)) ? descend(depth + 1) : Next::goOn;
+    book(-1);
+    return result;
+}
+
+bool Search::isSpent() {
+    m_clock.book(200);
+    m_gaveUp = ++m_steps > m_mostSteps;
+    return m_gaveUp;
+}
+
+/// The place stays open, but for a larger stack than its smallest.
+Search::Next Search::tryLarger(std::size_t depth, std::size_t place, const Live& larger) {
+    Frame& frame = frameAt(depth);
+    const Live live = frame.live[place];
+    const int barred = m_barred[place];
+    frame.live[place] = larger;
+    frame.bounded = false; // the least costs are to be found anew
+    m_barred[place] = live.smallest;
+    const Next result = narrow(frame, frameAt(depth + 1)) ? descend(depth + 1) : Next::goOn;
+    m_barred[place] = barred;
+    frame.bounded = true;
+    frame.live[place] = live;
+    return result;
+}
+
+Search::Next Search::tryLeavingOut(std::size_t depth) {
+    Frame& frame = frameAt(depth);
+    --frame.leftOut;
+    frame.bounded = false; // the costliest may have been this one: no filtering by it on the way down
+    const Next result = narrow(frame, frameAt(depth + 1)) ? descend(depth + 1) : Next::goOn;
+    frame.bounded = true;
+    ++frame.leftOut;
+    return result;
+}
+
+} // namespace caprail::solver

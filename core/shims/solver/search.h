@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <array>
+#include <cstdint>
+#include <deque>
+#include <packing/transposition_table.h>
+#include <shims/solver/columns.h>
+#include <shims/solver/instance.h>
+#include <shims/solver/twist_reach.h>
+#include <vector>
+
+namespace caprail::solver {
+
+/// What a plan must keep to while it is searched for.
+struct Limits {
+    int shims = 0;
+    std::int64_t sum = never; ///< of |residual|
+    std::int64_t largestResidual = never;
+    std::int64_t twist = never; ///< |fixed twist + Σ weight·residual|
+    int leftOut = 0;            ///< so many places may stay unserved
+};
+
+/// One complete choice: per place the index of its column, or −1. Without what is pinned, but for the twist.
+struct Found {
+    std::vector<int> column;
+    int served = 0;
+    int shims = 0;
+    std::int64_t largest = 0;
+    std::int64_t sum = 0;
+    std::int64_t twist = 0; ///< |…| with what is pinned
+};
+
+enum class Outcome {
+    found,     ///< the callback asked to stop at a solution
+    exhausted, ///< nothing (more) within the limits
+    gaveUp     ///< by the step limit
+};
+
+/// Depth-first search over the places, always the one with the fewest stacks left to try. Of these, the stacks of the
+/// fewest shims are tried one by one; that the place takes a larger one is then a single further branch, which leaves
+/// open which: what is short is mostly the number of shims, and so a bad share-out of it shows early. After each choice
+/// the stacks of all other places are filtered by what is left in the kit and by the limits, so that a dead end shows
+/// early. Once a search turns out long, each node also gets prices of its own (see lagrangian.h), which shed many
+/// more stacks, and states that have failed before are recognised.
+class Search {
+public:
+    /// The columns must be priced with these prices; they are tried in their order in the list.
+    Search(const Instance& instance, const Columns& columns, const Prices& forShims, const Prices& forResiduals,
+           WorkClock& clock);
+
+    /// Runs to the end, or until `steps` stacks were tried. At each solution `onFound(found, limits)` may tighten the
+    /// limits and says whether to go on.
+    Outcome run(const Limits& limits, std::int64_t steps, const std::function<bool(const Found&, Limits&)>& onFound);
+    [[nodiscard]] std::int64_t steps() const { return m_steps; }
+    /// To find a plan where there are many rather than to prove that there is none: prices at every node, stacks by
+    /// those prices alone, ties by a shuffle of its own for each `seed`.
+    void probe(unsigned seed) { m_probe = seed; }
+
+private:
+    struct Live {
+        std::size_t begin = 0; ///< in m_arena
+        std::size_t end = 0;
+        std::int64_t leastShimCost = 0;
+        std::int64_t leastResidualCost = 0;
+        int smallest = 0;   ///< fewest shims of any
+        int ofSmallest = 0; ///< how many have so few
+        [[nodiscard]] std::size_t count() const { return end - begin; }
+        [[nodiscard]] bool isEmpty() const { return begin == end; }
+    };
+    struct Frame {
+        std::vector<Live> live;           ///< per place
+        std::vector<TwistChoice> choices; ///< per place, while twist matters
+        int shims = 0;                    ///< in the stacks chosen so far
+        std::int64_t sum = 0;
+        std::int64_t twist = 0;
+        std::int64_t shimCost = 0;
+        std::int64_t residualCost = 0;
+        std::int64_t freeShimCost = 0; ///< Σ least over the open places, less what may be left out
+        std::int64_t freeResidualCost = 0;
+        int leftOut = 0;
+        bool bounded = false; ///< the least costs are known
+        Prices prices;        ///< of this node, once the search is long
+        Prices shimPrices;    ///< with the sum of |residual| limited: those for the number of shims
+    };
+    enum class Next { goOn, halt };
+
+    Next descend(std::size_t depth);
+    Next tryColumn(std::size_t depth, std::size_t place, std::uint32_t index, const Live& live);
+    Next tryLarger(std::size_t depth, std::size_t place, const Live& larger);
+    Next tryLeavingOut(std::size_t depth);
+    Frame& frameAt(std::size_t depth);
+    bool isSpent();
+    Next report(const Frame& frame);
+    void seed(Frame& root);
+    [[nodiscard]] std::size_t hardest(const Frame& frame) const;
+    bool narrow(const Frame& from, Frame& to);
+    bool filterPlace(std::size_t place, const Frame& from, Frame& to);
+    bool balance(Frame& frame);
+    bool twistCanClose(const Frame& frame);
+    bool squeeze(Frame& frame, Cost cost, Prices& prices);
+    void orderByPrices(const Frame& frame, std::size_t place);
+    void use(const Column& c, int sign);
+    [[nodiscard]] bool isLong() const;
+    [[nodiscard]] bool fits(const Column& c) const;
+    [[nodiscard]] bool isTwistLimited() const { return m_limits.twist < never; }
+    [[nodiscard]] bool isSumLimited() const { return m_limits.sum < never; }
+    [[nodiscard]] std::int64_t shimCap() const { return scale * m_limits.shims + m_shimWorth; }
+    [[nodiscard]] std::int64_t residualCap() const {
+        return isSumLimited() ? scale * m_limits.sum + worthOfKit(m_instance, m_forResiduals, m_shimLimit) : never;
+    }
+    [[nodiscard]] std::int64_t roomForSum(const Frame& frame) const {
+        return isSumLimited() ? m_limits.sum - frame.sum : 0;
+    }
+    [[nodiscard]] StateKey stateOf(const Frame& frame) const;
+
+    const Instance& m_instance;
+    const Columns& m_columns;
+    const Prices& m_forShims;
+    const Prices& m_forResiduals;
+    WorkClock& m_clock;
+    std::int64_t m_shimWorth = 0;
+    int m_shimLimit = 0;
+    std::vector<int> m_left;
+    std::vector<std::size_t> m_open;
+    std::deque<Frame> m_frames; ///< by depth
+    Frame m_root;
+    Frame m_once;
+    std::vector<int> m_barred; ///< per place: only stacks of more shims than this
+    std::vector<std::uint32_t> m_arena;
+    std::vector<int> m_chosen;
+    std::vector<std::int64_t> m_scratch;
+    std::vector<std::uint64_t> m_kind; ///< per place; equal for places that are alike
+    StateKey m_kit;                    ///< of what is left
+    TranspositionTable m_failures;
+    TwistReach m_twist;
+    Limits m_limits;
+    std::int64_t m_steps = 0;
+    std::int64_t m_mostSteps = 0;
+    bool m_gaveUp = false;
+    unsigned m_probe = 0; ///< 0: not probing
+    std::vector<std::pair<std::int64_t, std::uint32_t>> m_ranked;
+    const std::function<bool(const Found&, Limits&)>* m_onFound = nullptr;
+};
+
+} // namespace caprail::solver
