@@ -4,7 +4,7 @@
 #include <assessment/budget_of.h>
 #include <assessment/checks.h>
 #include <measure/verdict.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

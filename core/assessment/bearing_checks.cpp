@@ -6,7 +6,7 @@
 #include <assessment/standing.h>
 #include <bearings/clearance.h>
 #include <ledger/band_names.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -17,24 +17,6 @@ const std::vector<Seen<T>>& readingsOf(const std::map<JournalId, std::vector<See
     static const std::vector<Seen<T>> none;
     const auto at = all.find(j);
     return at == all.end() ? none : at->second;
-}
-
-/// Thickness of a shell: mean of its measured readings, or as marked where there is none.
-std::optional<Length> shellThickness(const Facts& facts, const std::string& shell) {
-    const auto at = facts.shells.find(shell);
-    if (at == facts.shells.end()) {
-        return {};
-    }
-    std::vector<Length> measured;
-    std::optional<Length> marked;
-    for (const auto& reading : at->second) {
-        if (reading.what.isMarked) {
-            marked = reading.what.thickness.value;
-        } else {
-            measured.push_back(reading.what.thickness.value);
-        }
-    }
-    return measured.empty() ? marked : Length(toNearest(summarise(measured).mean));
 }
 
 std::vector<DiameterReading> diametersOf(std::span<const Seen<JournalReading>> journal) {

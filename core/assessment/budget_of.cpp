@@ -4,7 +4,7 @@
 #include <assessment/figures.h>
 #include <assessment/standing.h>
 #include <measure/budgets.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <assessment/facts.h>
+#include <assessment/ledger_fold.h>
 
 #include <algorithm>
 #include <numeric>
@@ -51,6 +52,16 @@ std::optional<Length> ShimFact::measured() const {
         sum += reading.what.thickness.value.value();
     }
     return Length(toNearest(static_cast<double>(sum) / static_cast<double>(readings.size())));
+}
+
+std::optional<Length> ShimFact::offMarking() const {
+    const auto value = measured();
+    return value ? std::optional(*value - added.what.marked.value) : std::nullopt;
+}
+
+bool ShimFact::isOffMarking(const RulesSet& rules) const {
+    const auto off = offMarking();
+    return off && off->magnitude() > rules.kitTolerance;
 }
 
 bool RoundFact::anyMoved() const {
@@ -107,18 +118,11 @@ std::span<const Seen<GapReading>> Facts::standingGaps(Position p) const {
     return {std::ranges::upper_bound(at->second, gapFelledBy(p).entry, {}, &Seen<GapReading>::entry), at->second.end()};
 }
 
-Facts foldWithout(const Ledger& ledger, std::int64_t leftOut) {
-    Facts facts;
-    for (const Entry& entry : ledger.entries()) {
-        if (entry.sequence != leftOut && !ledger.isStruck(entry.sequence)) {
-            apply(facts, entry);
-        }
-    }
-    return facts;
-}
-
 Facts fold(const Ledger& ledger) {
-    return foldWithout(ledger, 0);
+    LedgerFold folding(ledger);
+    for (; !folding.atEnd(); folding.next()) {
+    }
+    return folding.take();
 }
 
 } // namespace caprail

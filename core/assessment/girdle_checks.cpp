@@ -5,7 +5,7 @@
 #include <assessment/rests_on.h>
 #include <fasteners/movement.h>
 #include <ledger/band_names.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -171,10 +171,9 @@ StackResult stackResult(const Assessing& a, Position p, const StackFact& stack) 
             continue;
         }
         result.thickness += shim->second.thickness();
-        const auto measured = shim->second.measured();
-        if (!measured) {
+        if (!shim->second.measured()) {
             result.unmeasured.push_back(name);
-        } else if ((*measured - shim->second.added.what.marked.value).magnitude() > a.facts.rules.kitTolerance) {
+        } else if (shim->second.isOffMarking(a.facts.rules)) {
             result.suspect.push_back(name);
         }
     }

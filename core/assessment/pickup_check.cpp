@@ -6,7 +6,7 @@
 #include <assessment/standing.h>
 #include <clearances/pickup.h>
 #include <ledger/band_names.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

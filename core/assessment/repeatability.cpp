@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <assessment/standing.h>
 #include <set>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -6,7 +6,7 @@
 #include <measure/variance_split.h>
 #include <memory>
 #include <tuple>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -2,6 +2,7 @@
 #include <assessment/standing.h>
 
 #include <algorithm>
+#include <measure/statistics.h>
 
 namespace caprail {
 
@@ -47,6 +48,23 @@ std::span<const Seen<PickupReading>> standingPickup(const Facts& facts, PickupTe
     const auto at = facts.pickup.find(term);
     return at == facts.pickup.end() ? std::span<const Seen<PickupReading>>()
                                     : after(at->second, facts.changeOf(topicOf(partOf(term))).entry);
+}
+
+std::optional<Length> shellThickness(const Facts& facts, std::string_view shell) {
+    const auto at = facts.shells.find(shell);
+    if (at == facts.shells.end()) {
+        return {};
+    }
+    std::vector<Length> measured;
+    std::optional<Length> marked;
+    for (const auto& reading : at->second) {
+        if (reading.what.isMarked) {
+            marked = reading.what.thickness.value;
+        } else {
+            measured.push_back(reading.what.thickness.value);
+        }
+    }
+    return measured.empty() ? marked : Length(toNearest(summarise(measured).mean));
 }
 
 } // namespace caprail

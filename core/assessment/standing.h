@@ -15,4 +15,7 @@ std::span<const Seen<BoreReading>> standingBores(const Facts&, JournalId);
 std::span<const Seen<FitReading>> standingFits(const Facts&, const FitPlace&);
 std::span<const Seen<PickupReading>> standingPickup(const Facts&, PickupTerm);
 
+/// Thickness of a shell: mean of its measured readings, or as marked where there is none; none for an unknown shell.
+std::optional<Length> shellThickness(const Facts&, std::string_view shell);
+
 } // namespace caprail

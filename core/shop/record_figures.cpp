@@ -9,7 +9,7 @@
 #include <numeric>
 #include <shop/builds.h>
 #include <tuple>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

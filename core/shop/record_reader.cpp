@@ -7,13 +7,12 @@
 #include <functional>
 #include <shop/folder_walk.h>
 #include <sqlite3.h>
-#include <store/defences.h>
-#include <store/entry_loader.h>
-#include <store/header.h>
-#include <store/open_checked.h>
-#include <store/schema.h>
+#include <store/file/beside.h>
+#include <store/sqlite/defences.h>
+#include <store/sqlite/header.h>
+#include <store/file/open_checked.h>
 #include <sys/stat.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -50,10 +49,11 @@ Result<Header> headerOf(const Database& database) {
     return header;
 }
 
-/// A journal beside the file: someone is writing, or was cut off while writing.
+/// A journal beside the file: someone is writing, or was cut off while writing. Something else under that name counts
+/// too, whatever it is: no link is followed, and nothing is opened.
 bool hasJournal(const std::string& path) {
     struct stat info {};
-    return ::stat((path + "-journal").c_str(), &info) == 0 && info.st_size > 0;
+    return ::lstat((path + "-journal").c_str(), &info) == 0 && (info.st_size > 0 || !S_ISREG(info.st_mode));
 }
 
 FileFinding found(FileReading reading, std::string sentence) {
@@ -120,11 +120,8 @@ Result<void> whole(ConnectionForMany& connection, Database& database, RecordDige
     if (auto good = connection.verifyItsSchema(); !good) {
         return good;
     }
-    if (auto good = verifyStructure(database, "quick_check"); !good) {
-        return good;
-    }
     Ledger ledger;
-    if (auto good = readEntries(database, ledger); !good) {
+    if (auto good = readSoundTables(database, ledger); !good) {
         return good;
     }
     out = digest(ledger);
@@ -133,15 +130,10 @@ Result<void> whole(ConnectionForMany& connection, Database& database, RecordDige
 
 /// Whether a failure of this code is the file's own, or its disk's.
 FileReading readingFor(int code) {
-    switch (code & 0xff) {
-    case SQLITE_IOERR:
-    case SQLITE_CANTOPEN:
-    case SQLITE_NOMEM:
-    case SQLITE_PERM:
-        return FileReading::unreadable;
-    default:
-        return FileReading::damaged;
+    if ((code & 0xff) == SQLITE_INTERRUPT) {
+        return FileReading::unfinished;
     }
+    return isUnfinished(code) ? FileReading::unreadable : FileReading::damaged;
 }
 
 /// Links are resolved as bytes, because SQLite follows none and Qt's strings cannot hold every name.
@@ -156,14 +148,14 @@ Result<std::string> resolved(const std::string& path) {
 using Read = std::function<Result<void>(Database&, RecordDigest&)>;
 
 /// What reading a file in one state of it came to.
-struct Outcome {
+struct ReadOutcome {
     Result<void> done;
     int code = SQLITE_OK;       ///< SQLite's, when it failed
     bool isOtherSchema = false; ///< nothing was read: the connection goes by another schema
 };
 
-Outcome readThrough(ConnectionForMany& connection, Database& database, const Read& read, RecordDigest& digest) {
-    Outcome outcome;
+ReadOutcome readThrough(ConnectionForMany& connection, Database& database, const Read& read, RecordDigest& digest) {
+    ReadOutcome outcome;
     outcome.done = connection.isFresh() ? defend(database) : Result<void>();
     if (!outcome.done) {
         return outcome;
@@ -195,7 +187,7 @@ FileFinding lookThrough(ConnectionForMany& connection, const std::string& real, 
         finding.sentence = plainLine(finding.sentence);
         return finding;
     }
-    const Outcome outcome = readThrough(connection, **database, read, finding.digest);
+    const ReadOutcome outcome = readThrough(connection, **database, read, finding.digest);
     const auto after = headerOf(**database);
     if (!after || *after != *before || hasJournal(real)) {
         return beingWritten(plainLine(path));
@@ -212,18 +204,13 @@ FileFinding lookThrough(ConnectionForMany& connection, const std::string& real, 
 }
 
 FileFinding look(ConnectionForMany& connection, const std::string& path, const Read& read, FileReading whenGood) {
-    constexpr std::size_t longestForSqlite = 504; // 512 less the ending of a journal's name
     const auto real = resolved(path);
     if (!real) {
         return unreadable(real.error().sentence);
     }
-    if (real->size() > longestForSqlite) {
-        return unreadable(
-            Core::say("%1 has a path too long to be opened (more than 504 bytes): move it to a folder less deep.",
-                      inQuotes(plainLine(path))));
-    }
     if (hasJournal(*real)) {
-        return beingWritten(plainLine(path));
+        const auto beside = lookBeside(*real);
+        return beside ? beingWritten(plainLine(path)) : unreadable(plainLine(beside.error().sentence));
     }
     FileFinding finding = lookThrough(connection, *real, path, read, whenGood);
     if (finding.reading != whenGood) {

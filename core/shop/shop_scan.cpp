@@ -6,7 +6,7 @@
 #include <climits>
 #include <cstdlib>
 #include <filesystem>
-#include <units/say.h>
+#include <base/say.h>
 #include <unordered_set>
 
 namespace caprail {
@@ -239,8 +239,15 @@ Result<ShopListing> listShop(const std::string& cacheFolder, const std::string& 
         return tl::unexpected(real.error());
     }
     Result<ScanReport> report = refuse("");
-    for (int attempt = 1; attempt <= 2 && !report; ++attempt) {
-        auto index = ShopIndex::open(cacheFolder, *real);
+    // An index that cannot be kept, or fails twice in its place, is made in memory: the list needs no cache.
+    constexpr int lastAttempt = 3;
+    bool isKept = true;
+    for (int attempt = 1; attempt <= lastAttempt && !report; ++attempt) {
+        auto index = isKept && attempt < lastAttempt ? ShopIndex::open(cacheFolder, *real) : ShopIndex::inMemory(*real);
+        if (!index && isKept) {
+            isKept = false;
+            continue;
+        }
         if (!index) {
             return tl::unexpected(index.error());
         }
@@ -251,7 +258,9 @@ Result<ShopListing> listShop(const std::string& cacheFolder, const std::string& 
             report = tl::unexpected(loaded.error());
         }
         if (!report) {
-            ShopIndex::discard(cacheFolder, *real);
+            if (isKept) {
+                ShopIndex::discard(cacheFolder, *real);
+            }
             continue;
         }
         auto rows = index->rows();

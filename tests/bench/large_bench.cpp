@@ -11,7 +11,7 @@
 #include <filesystem>
 #include <fstream>
 #include <sqlite3.h>
-#include <store/text_form.h>
+#include <store/text/text_form.h>
 #include <unistd.h>
 
 namespace {

@@ -8,7 +8,7 @@
 #include <fstream>
 #include <ledger/band_names.h>
 #include <ledger/entry_json.h>
-#include <store/text_form.h>
+#include <store/text/text_form.h>
 
 namespace caprail::largerecord {
 

@@ -5,7 +5,7 @@
 #include <cstdio>
 #include <cstdlib>
 #include <cstring>
-#include <store/text_form.h>
+#include <store/text/text_form.h>
 
 int main(int argc, char** argv) {
     using namespace caprail;

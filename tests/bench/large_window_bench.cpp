@@ -14,7 +14,7 @@
 #include <cstdio>
 #include <cstdlib>
 #include <ctime>
-#include <stations/station.h>
+#include <stations/common/station.h>
 #include <window/main_window.h>
 
 namespace {

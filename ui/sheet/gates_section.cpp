@@ -3,6 +3,9 @@
 #include <sheet/sheet_text.h>
 
 #include <algorithm>
+#include <assessment/review.h>
+#include <ledger/remarks.h>
+#include <session/filled.h>
 #include <set>
 
 namespace caprail::sheet {
@@ -100,7 +103,7 @@ SheetTable holdingTable(const Assessment& assessment, const Gate& gate, const st
         const Check& first = *group.front();
         const QString title = group.size() == 1
                                   ? text(first.title)
-                                  : Sheet::tr("%1, and %2 more").arg(text(first.title)).arg(group.size() - 1);
+                                  : filled(Sheet::tr("%1, and %2 more"), text(first.title), group.size() - 1);
         table.rows.push_back({title, stateCell(first.state), text(first.sentence), text(first.remedy)});
     }
     return table;
@@ -126,6 +129,22 @@ QString gateSentence(const Gate& gate, bool isSaidAbove, bool isSaidBelow) {
            where;
 }
 
+/// What nobody may overlook who reads the verdict: closing that went past a gate, salvage, a wrong clock.
+void remarks(const Writing& w) {
+    constexpr std::size_t most = 3;
+    for (const NeverValid& closing : w.facts().neverValid) {
+        w.flow.stateLine(CheckState::out, text(sentenceOf(closing)));
+    }
+    for (const auto& list : {salvageRemarks(w.source.ledger), clockRemarks(w.source.ledger, w.options.now)}) {
+        for (std::size_t i = 0; i < list.size() && i < most; ++i) {
+            w.flow.stateLine(CheckState::tooCloseToCall, text(list[i].sentence));
+        }
+        if (list.size() > most) {
+            w.flow.paragraph(Sheet::tr("%n more entries of this kind.", "", static_cast<int>(list.size() - most)));
+        }
+    }
+}
+
 } // namespace
 
 void gatesSection(const Writing& w) {
@@ -137,6 +156,7 @@ void gatesSection(const Writing& w) {
     } else {
         w.flow.paragraph(Sheet::tr("Not signed off. Next: %1").arg(text(w.assessment().next.sentence)));
     }
+    remarks(w);
     std::set<std::size_t> said;
     for (const Gate& gate : w.assessment().gates) {
         const SheetTable holding = holdingTable(w.assessment(), gate, said);

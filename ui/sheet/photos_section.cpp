@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <session/picture.h>
 #include <sheet/sections.h>
 #include <sheet/sheet_text.h>
 
-#include <QBuffer>
-#include <QImageReader>
 #include <algorithm>
 
 namespace caprail::sheet {
@@ -26,25 +25,20 @@ struct Thumbnail {
 
 /// Reads a picture no larger than it is printed: a photo of many megapixels costs neither time nor file.
 QImage readScaled(const QByteArray& bytes, QSizeF room) {
-    QBuffer buffer;
-    buffer.setData(bytes);
-    QImageReader reader(&buffer);
-    reader.setAutoTransform(true);
-    const QSize size = reader.size();
     const qreal pixelsPerUnit = picturesPerInch / unitsPerInch;
     // Wide enough whichever way the picture lies.
     const int longest = qRound(std::max(room.width(), room.height()) * pixelsPerUnit);
-    if (size.isValid() && (size.width() > longest || size.height() > longest)) {
-        reader.setScaledSize(size.scaled(longest, longest, Qt::KeepAspectRatio).expandedTo({1, 1}));
-    }
-    const QImage read = reader.read();
-    if (read.isNull()) {
+    const auto read = readPicture(bytes, [longest](QSize size) {
+        return size.width() > longest || size.height() > longest ? size.scaled(longest, longest, Qt::KeepAspectRatio)
+                                                                 : size;
+    });
+    if (!read) {
         return {};
     }
-    QImage flat(read.size(), QImage::Format_RGB32);
+    QImage flat(read->size(), QImage::Format_RGB32);
     flat.fill(Qt::white);
     QPainter painter(&flat);
-    painter.drawImage(0, 0, read);
+    painter.drawImage(0, 0, *read);
     return flat;
 }
 

@@ -9,7 +9,8 @@
 #include <ledger/entry.h>
 #include <optional>
 #include <units/format.h>
-#include <units/words.h>
+#include <base/plain_text.h>
+#include <base/words.h>
 #include <vector>
 
 namespace caprail::sheet {
@@ -19,8 +20,9 @@ class Sheet {
     Q_DECLARE_TR_FUNCTIONS(Sheet)
 };
 
+/// A text of the record: what cannot be seen in it is made visible, line feeds stay.
 inline QString text(std::string_view utf8) {
-    return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
+    return QString::fromStdString(visibleLines(utf8));
 }
 template <Worded E> QString wordText(E value) {
     return text(shown(value));

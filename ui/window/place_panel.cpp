@@ -4,17 +4,19 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QDropEvent>
-#include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QMimeData>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <session/filled.h>
 #include <session/look.h>
-#include <stations/findings.h>
-#include <stations/keep_last.h>
-#include <stations/place_name.h>
-#include <stations/station_text.h>
+#include <stations/common/findings.h>
+#include <stations/common/keep_last.h>
+#include <stations/common/place_name.h>
+#include <stations/common/station_text.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -27,8 +29,8 @@ constexpr int photoRole = Qt::UserRole + 1;
 } // namespace
 
 PlacePanel::PlacePanel(RecordSession& session, QWidget* parent)
-    : QWidget(parent), m_session(session), m_title(new QLabel(this)), m_list(new QListWidget(this)),
-      m_finding(new QLineEdit(this)), m_photo(new QToolButton(this)), m_message(new QLabel(this)),
+    : QWidget(parent), m_session(session), m_title(new Label(this)), m_list(new QListWidget(this)),
+      m_finding(new QLineEdit(this)), m_photo(new QToolButton(this)), m_message(new Label(this)),
       m_thumbnails(session, thumbnailSize) {
     build();
     refresh();
@@ -47,11 +49,11 @@ void PlacePanel::build() {
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_finding->setPlaceholderText(tr("Finding here…"));
     m_finding->setAccessibleName(tr("Open a finding here"));
-    m_finding->setToolTip(
-        tr("Ctrl+D. Something seen that needs a decision: Enter opens the finding; it holds the closing gate "
-           "until it is settled."));
+    setTip(m_finding,
+           tr("Ctrl+D. Something seen that needs a decision: Enter opens the finding; it holds the closing gate "
+              "until it is settled."));
     m_photo->setText(tr("Photo here…"));
-    m_photo->setToolTip(tr("Add photos of this place. They can be dropped here, or pasted with Ctrl+Shift+V."));
+    setTip(m_photo, tr("Add photos of this place. They can be dropped here, or pasted with Ctrl+Shift+V."));
     m_photo->setFocusPolicy(Qt::StrongFocus);
     m_message->setWordWrap(true);
     m_message->hide();
@@ -107,8 +109,8 @@ void PlacePanel::listWords() {
                                     m_list);
             item->setForeground(isOpen ? look.out : look.quiet);
             item->setData(findingRole, qtText(*name));
-            item->setToolTip(isOpen ? tr("Open. Enter goes there to settle it.")
-                                    : tr("Settled: %1").arg(qtText(finding->settled->what.done)));
+            setTip(item, isOpen ? tr("Open. Enter goes there to settle it.")
+                                : tr("Settled: %1").arg(qtText(finding->settled->what.done)));
         }
     }
     leftOut += keepLast(notes, [](const auto* note) { return note->entry; });
@@ -134,7 +136,7 @@ void PlacePanel::refresh() {
                 new QListWidgetItem(QIcon(m_thumbnails.of(seen.what)),
                                     qtText(seen.what.caption.empty() ? seen.what.fileName : seen.what.caption), m_list);
             item->setData(photoRole, qtText(seen.what.sha256));
-            item->setToolTip(tr("Entry %1, %2. Enter shows it large.").arg(seen.entry).arg(qtText(seen.person)));
+            setTip(item, filled(tr("Entry %1, %2. Enter shows it large."), seen.entry, qtText(seen.person)));
         }
     }
     m_list->setVisible(m_list->count() > 0);

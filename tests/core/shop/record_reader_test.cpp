@@ -5,6 +5,7 @@
 #include <shop/record_reader.h>
 #include <shop/shop_scan.h>
 #include <sqlite3.h>
+#include <sys/stat.h>
 
 namespace caprail {
 namespace {
@@ -88,6 +89,35 @@ TEST(RecordReader, calls_a_file_in_the_middle_of_a_write_by_that_name_and_does_n
     EXPECT_EQ(finding.reading, FileReading::beingWritten);
     EXPECT_THAT(finding.sentence, HasSubstr("is being written, or a write was cut off"));
     EXPECT_EQ(traceOf(folder.path()), before);
+}
+
+TEST(RecordReader, waits_for_no_pipe_under_a_journal_s_name_and_plays_back_none_that_names_another_file) {
+    const Folder folder;
+    const std::string path = folder / "a.caprail";
+    write(path, shortLedger("Orrin Vale", "V8"));
+    ASSERT_EQ(::mkfifo((path + "-journal").c_str(), 0600), 0);
+    for (const auto look : {&glanceAt, &readWhole}) {
+        const FileFinding finding = look(path);
+        EXPECT_EQ(finding.reading, FileReading::unreadable);
+        EXPECT_THAT(finding.sentence, HasSubstr("no plain file"));
+    }
+    std::filesystem::remove(path + "-journal");
+    std::ofstream(path + "-journal") << std::string(512, 'x') << "\xd9\xd5\x05\xf9\x20\xa1\x63\xd7";
+    EXPECT_THAT(glanceAt(path).sentence, HasSubstr("names another file"));
+}
+
+TEST(RecordReader, believes_no_file_that_calls_pages_free_which_are_not) {
+    const Folder folder;
+    const std::string path = folder / "a.caprail";
+    write(path, shortLedger("Orrin Vale", "V8"));
+    {
+        std::fstream file(path, std::ios::in | std::ios::out | std::ios::binary);
+        file.seekp(32);
+        file.write("\0\0\0\7\0\0\0\1", 8);
+    }
+    const FileFinding finding = readWhole(path);
+    EXPECT_EQ(finding.reading, FileReading::damaged);
+    EXPECT_THAT(finding.sentence, HasSubstr("of its pages free"));
 }
 
 TEST(RecordReader, tells_foreign_newer_damaged_and_unreachable_files_apart_each_with_a_sentence) {

@@ -9,8 +9,8 @@
 
 #include <cstdlib>
 #include <functional>
-#include <store/check.h>
-#include <store/text_form.h>
+#include <store/care/check.h>
+#include <store/text/text_form.h>
 
 namespace caprail {
 namespace {
