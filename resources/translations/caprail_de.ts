@@ -2857,6 +2857,46 @@ vergrößert</translation>
         <source>The sheet cannot be finished: %1</source>
         <translation>Das Blatt lässt sich nicht fertigstellen: %1</translation>
     </message>
+    <message>
+        <source>Of %1 photos the last %2 are printed. The record holds them all.</source>
+        <translation>Von %1 Fotos sind die letzten %2 gedruckt. Das Protokoll enthält sie alle.</translation>
+    </message>
+    <message>
+        <source>Kept in the record, not printed: %1 files; the last are %2</source>
+        <translation>Im Protokoll aufbewahrt, nicht gedruckt: %1 Dateien; die letzten sind %2</translation>
+    </message>
+    <message>
+        <source>[cut off here: it has %1 characters, and the record holds them all]</source>
+        <translation>[hier abgeschnitten: Der Text hat %1 Zeichen, und das Protokoll enthält sie alle]</translation>
+    </message>
+    <message>
+        <source>Of %1 rows the last %2 are printed.</source>
+        <translation>Von %1 Zeilen sind die letzten %2 gedruckt.</translation>
+    </message>
+    <message>
+        <source>Of %1 rows %2 are printed: the last %3, and before them %4 that are not good.</source>
+        <translation>Von %1 Zeilen sind %2 gedruckt: die letzten %3 und davor %4, die nicht gut sind.</translation>
+    </message>
+    <message>
+        <source>%1 more that are not good are not printed.</source>
+        <translation>%1 weitere, die nicht gut sind, sind nicht gedruckt.</translation>
+    </message>
+    <message>
+        <source>The record holds them all.</source>
+        <translation>Das Protokoll enthält sie alle.</translation>
+    </message>
+    <message>
+        <source>%1 readings, %2 to %3; the last %4: %5</source>
+        <translation>%1 Ablesungen, %2 bis %3; die letzten %4: %5</translation>
+    </message>
+    <message>
+        <source>The drawing shows the last readings of each position; the table counts them all.</source>
+        <translation>Die Zeichnung zeigt die letzten Ablesungen jeder Stelle; die Tabelle zählt sie alle.</translation>
+    </message>
+    <message>
+        <source>Of %1 verify rounds the last %2 are printed fastener by fastener. The record holds them all.</source>
+        <translation>Von %1 Prüfrunden sind die letzten %2 Schraube für Schraube gedruckt. Das Protokoll enthält sie alle.</translation>
+    </message>
 </context>
 <context>
     <name>ShelfDialog</name>
@@ -3342,6 +3382,10 @@ vergrößert</translation>
         <source>No gap is accepted yet.</source>
         <translation>Noch ist kein Spaltmaß angenommen.</translation>
     </message>
+    <message>
+        <source>Of each position the last %1 are drawn.</source>
+        <translation>Von jeder Stelle sind die letzten %1 gezeichnet.</translation>
+    </message>
 </context>
 <context>
     <name>TemplateEditor</name>
@@ -3513,6 +3557,10 @@ vergrößert</translation>
     <message>
         <source>movement, degrees</source>
         <translation>Bewegung, Grad</translation>
+    </message>
+    <message>
+        <source>Only the last %1 rounds are drawn.</source>
+        <translation>Nur die letzten %1 Runden sind gezeichnet.</translation>
     </message>
 </context>
 <context>
@@ -4073,6 +4121,13 @@ vergrößert</translation>
 stamping, a wrong marking: open a finding below.</source>
         <translation>Noch kein Befund und keine Notiz. Ein Grat, eine unbekannte
 Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n older ones are in the history.</source>
+        <translation>
+            <numerusform>%n ältere Eintragung steht im Verlauf.</numerusform>
+            <numerusform>%n ältere Eintragungen stehen im Verlauf.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -9167,6 +9222,10 @@ zu niedrig: zu dünn</translation>
         <source>entries.csv</source>
         <translation>eintraege.csv</translation>
     </message>
+    <message>
+        <source>%1 so far, of %2 …</source>
+        <translation>%1 bisher, von %2 …</translation>
+    </message>
 </context>
 <context>
     <name>caprail::HistoryMatrix</name>
@@ -9300,6 +9359,10 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>All of it</source>
         <translation>Insgesamt</translation>
+    </message>
+    <message>
+        <source>The readings are being collected: %1 of %2 entries.</source>
+        <translation>Die Ablesungen werden gesammelt: %1 von %2 Einträgen.</translation>
     </message>
 </context>
 <context>
@@ -9486,6 +9549,10 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>verify rounds</source>
         <translation>Prüfrunden</translation>
+    </message>
+    <message>
+        <source>the last %1 of %2 rounds are looked at</source>
+        <translation>die letzten %1 von %2 Runden werden betrachtet</translation>
     </message>
 </context>
 <context>
@@ -10186,6 +10253,13 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>Entry %1, %2. Enter shows it large.</source>
         <translation>Eintrag %1, %2. Enter zeigt es groß.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n older ones are in the history.</source>
+        <translation>
+            <numerusform>%n ältere Eintragung steht im Verlauf.</numerusform>
+            <numerusform>%n ältere Eintragungen stehen im Verlauf.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

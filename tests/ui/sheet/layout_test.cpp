@@ -6,6 +6,7 @@
 #include <QFile>
 #include <QPrinter>
 #include <QProcess>
+#include <QRegularExpression>
 #include <QTemporaryDir>
 #include <gmock/gmock.h>
 #include <numeric>
@@ -193,14 +194,29 @@ TEST(Document, of_a_record_with_twenty_thousand_entries_is_a_few_pages_and_says_
     Ledger ledger = largerecord::ledgerOf(SAMPLE_BUILDS, 20'000, largerecord::Manner::heaped);
     const std::string person = ledger.entries().back().person;
     ledger.append({1}, person, FindingOpened{"A-first", "3R", "a crack that nobody settled"});
-    for (int i = 0; i < 2000; ++i) {
+    for (int i = 0; i < 300; ++i) {
+        const std::string name = "later-" + std::to_string(i);
+        ledger.append({2}, person, FindingOpened{name, "3R", "a burr"});
+        ledger.append({2}, person, FindingSettled{name, "stoned flat"});
         ledger.append({2}, person, NoteAdded{"", "later"});
     }
     const Facts facts = fold(ledger);
     const Assessment assessment = assess(facts);
     const SheetSource source{ledger, facts, assessment, {}};
-    const Document document(source, {}, pageSize(QPageSize::A4));
-    EXPECT_LT(document.pages(), 40);
+    EXPECT_LT(Document(source, {}, pageSize(QPageSize::A4)).pages(), 40);
+    const QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("large.pdf"));
+    ASSERT_TRUE(writeSheet(source, path, {}));
+    QProcess reader;
+    reader.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), path, QStringLiteral("-")});
+    ASSERT_TRUE(reader.waitForFinished());
+    const QString said = QString::fromUtf8(reader.readAllStandardOutput()).simplified();
+    const auto isSaid = [&](const char* words) { return said.contains(QRegularExpression(QString::fromUtf8(words))); };
+    EXPECT_TRUE(isSaid("A-first 3R a crack that nobody settled")) << "an open finding is printed however old it is";
+    EXPECT_TRUE(isSaid("Of [0-9]+ rows 101 are printed: the last 100, and before them 1 that are not good."));
+    EXPECT_TRUE(isSaid("Of [0-9]+ rows the last 100 are printed. The record holds them all."));
+    EXPECT_TRUE(isSaid("The drawing shows the last readings of each position"));
+    EXPECT_TRUE(isSaid("[0-9]+ readings, [0-9.]+ to [0-9.]+; the last 12: "));
 }
 
 } // namespace
