@@ -3,7 +3,7 @@
 
 #include <QJsonArray>
 #include <assessment/review.h>
-#include <units/plain_text.h>
+#include <base/plain_text.h>
 
 namespace caprail {
 

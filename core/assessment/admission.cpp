@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <assessment/admission.h>
 #include <assessment/rests_on.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

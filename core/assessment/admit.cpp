@@ -8,7 +8,7 @@
 #include <ledger/entry_texts.h>
 #include <set>
 #include <units/format.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

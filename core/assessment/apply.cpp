@@ -3,7 +3,7 @@
 
 #include <algorithm>
 #include <units/format.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

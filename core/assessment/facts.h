@@ -3,6 +3,7 @@
 #include <ledger/ledger.h>
 #include <map>
 #include <set>
+#include <span>
 #include <units/band.h>
 
 namespace caprail {
@@ -72,6 +73,10 @@ struct ShimFact {
     [[nodiscard]] std::optional<Length> measured() const;
     /// Measured where there is a measurement, else marked.
     [[nodiscard]] Length thickness() const { return measured().value_or(added.what.marked.value); }
+    /// Measured minus marked; none while unmeasured.
+    [[nodiscard]] std::optional<Length> offMarking() const;
+    /// Off its marking by more than the kit's tolerance: in the wrong bag, burred or dirty. Not while unmeasured.
+    [[nodiscard]] bool isOffMarking(const RulesSet& rules) const;
 };
 
 struct StackFact {
@@ -176,7 +181,7 @@ struct Facts {
     /// Positions whose stack lies on the cap now.
     [[nodiscard]] std::vector<Position> stacksOn() const;
     /// Gap readings that still stand: those made after the last thing that moved or changed the position.
-    [[nodiscard]] std::vector<Seen<GapReading>> standingGaps(Position) const;
+    [[nodiscard]] std::span<const Seen<GapReading>> standingGaps(Position) const;
     /// The last thing that made the gap readings of a position fall.
     [[nodiscard]] Change gapFelledBy(Position) const;
 };

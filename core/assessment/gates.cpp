@@ -2,7 +2,7 @@
 #include <algorithm>
 #include <assessment/checks.h>
 #include <assessment/review.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

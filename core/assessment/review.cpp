@@ -3,7 +3,7 @@
 #include <assessment/admission.h>
 #include <assessment/ledger_fold.h>
 #include <assessment/review.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -2,7 +2,7 @@
 #include <ledger/column_labels.h>
 
 #include <array>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

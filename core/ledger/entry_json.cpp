@@ -6,7 +6,7 @@
 #include <cmath>
 #include <ledger/expectations.h>
 #include <ledger/strict_json.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

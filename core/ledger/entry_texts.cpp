@@ -2,8 +2,8 @@
 #include <ledger/entry_texts.h>
 
 #include <algorithm>
-#include <units/plain_text.h>
-#include <units/say.h>
+#include <base/plain_text.h>
+#include <base/say.h>
 
 namespace caprail {
 

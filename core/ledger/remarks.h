@@ -15,7 +15,8 @@ struct LedgerRemark {
 bool isInFuture(UtcTime moment, UtcTime now);
 
 /// Entries that a clock was wrong for, in order: one whose time is older than that of the entry before it, and, where
-/// `now` is given, one that lies in the future. Of entries in a row that lie in the future only the first is named.
+/// `now` is given, one that lies in the future by more than ten minutes. Of entries in a row that lie in the future
+/// only the first is named.
 std::vector<LedgerRemark> clockRemarks(const Ledger& ledger, std::optional<UtcTime> now);
 
 /// What the salvages of this record say, in order: from what file, with what losses. Struck ones too: that a record was

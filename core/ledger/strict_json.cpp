@@ -3,8 +3,8 @@
 
 #include <algorithm>
 #include <string>
-#include <units/plain_text.h>
-#include <units/say.h>
+#include <base/plain_text.h>
+#include <base/say.h>
 #include <vector>
 
 namespace caprail {

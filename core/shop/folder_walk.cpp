@@ -8,11 +8,11 @@
 #include <dirent.h>
 #include <fcntl.h>
 #include <memory>
-#include <store/database.h>
+#include <store/sqlite/database.h>
 #include <sys/stat.h>
 #include <unistd.h>
-#include <units/plain_text.h>
-#include <units/say.h>
+#include <base/plain_text.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -146,15 +146,6 @@ private:
 Result<FolderWalk> walkFolder(const std::string& root, const std::stop_token& stop,
                               const std::function<void(std::size_t)>& progress) {
     return Walker(root, stop, progress).walk();
-}
-
-Result<FoundFile> lookAt(const std::string& root, const std::string& path) {
-    struct stat info {};
-    const std::string whole = root + "/" + path;
-    if (::stat(whole.c_str(), &info) != 0) {
-        return refuse(whyUnread(whole, errno));
-    }
-    return numbersOf(info, path);
 }
 
 std::string plainLine(std::string_view bytes) {

@@ -2,9 +2,10 @@
 #include <shop/record_summary.h>
 
 #include <algorithm>
+#include <shop/builds.h>
 #include <shop/template_note.h>
-#include <units/plain_text.h>
-#include <units/say.h>
+#include <base/plain_text.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -101,7 +102,9 @@ std::string peopleOf(const Ledger& ledger) {
 RecordDigest digest(const Ledger& ledger) {
     RecordDigest d;
     RecordSummary& s = d.summary;
-    const Facts facts = fold(ledger);
+    const std::vector<Build> builds = buildsOf(ledger);
+    const Facts none;
+    const Facts& facts = builds.empty() ? none : builds.back().facts; // the last build's are the record's
     const Assessment assessment = assess(facts);
     if (facts.engine) {
         s.customer = visibly(facts.engine->what.customer);
@@ -123,7 +126,7 @@ RecordDigest digest(const Ledger& ledger) {
     if (const auto note = templateNoteOf(facts)) {
         s.templateName = visibly(note->name);
     }
-    d.figures = figuresOf(ledger);
+    d.figures = figuresOf(ledger, builds, assessment);
     for (const InstrumentFigure& instrument : d.figures.instruments) {
         if (instrument.due && (!s.due || *instrument.due < *s.due)) {
             s.due = instrument.due;

@@ -9,8 +9,8 @@
 #include <ledger/qt_text.h>
 #include <ledger/strict_json.h>
 #include <shop/entry_text.h>
-#include <store/database.h>
-#include <units/say.h>
+#include <store/sqlite/database.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -6,8 +6,9 @@
 #include <filesystem>
 #include <ledger/entry_texts.h>
 #include <shop/entry_text.h>
-#include <store/database.h>
-#include <units/say.h>
+#include <store/sqlite/database.h>
+#include <store/file/new_file.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -181,11 +182,7 @@ Result<void> TemplateFolder::exportFile(std::string_view name, const std::string
     if (!t) {
         return refuse(Core::say("There is no template “%1” of the shop's own.", name));
     }
-    std::error_code error;
-    if (std::filesystem::exists(path, error)) {
-        return refuse(Core::say("%1 exists already: choose another name.", inQuotes(path)));
-    }
-    return writeText(path, toLines(*t));
+    return makeNewFile(path, toLines(*t));
 }
 
 } // namespace caprail

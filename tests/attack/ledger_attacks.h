@@ -4,7 +4,7 @@
 #include "attack.h"
 
 #include <ledger/entry_json.h>
-#include <store/record_file.h>
+#include <store/file/record_file.h>
 
 namespace caprail::attack {
 

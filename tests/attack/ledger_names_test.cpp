@@ -3,7 +3,7 @@
 /// and, planted in a record by another program, through everything that prints.
 #include "ledger_attacks.h"
 
-#include <units/plain_text.h>
+#include <base/plain_text.h>
 
 namespace caprail::attack {
 

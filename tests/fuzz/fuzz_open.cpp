@@ -6,9 +6,9 @@
 
 #include <cstdint>
 #include <ledger/kinds.h>
-#include <store/check.h>
-#include <store/record_file.h>
-#include <store/salvage.h>
+#include <store/care/check.h>
+#include <store/file/record_file.h>
+#include <store/care/salvage.h>
 
 namespace {
 

@@ -6,6 +6,7 @@
 #include <QToolTip>
 #include <charts/chart_drawing.h>
 #include <cmath>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -76,7 +77,7 @@ void Chart::choose(std::size_t index) {
     m_current = index;
     const ChartPoint point = m_text.points[index]; // a slot may fill the chart anew
     update();
-    QToolTip::showText(mapToGlobal(widgetPointOf(point).toPoint()), point.words, this);
+    showTip(mapToGlobal(widgetPointOf(point).toPoint()), point.words, this);
     if (!point.place.isEmpty()) {
         emit placeSelected(point.place);
     }
@@ -98,7 +99,7 @@ bool Chart::event(QEvent* event) {
     if (event->type() == QEvent::ToolTip) {
         const auto* help = static_cast<QHelpEvent*>(event);
         if (const ChartPoint* point = pointAt(help->pos())) {
-            QToolTip::showText(help->globalPos(), point->words, this);
+            showTip(help->globalPos(), point->words, this);
         } else {
             QToolTip::hideText();
         }

@@ -59,6 +59,7 @@ void styleAxis(QCPAxis& axis, const Look& look, const QFont& font) {
     axis.setBasePen(QPen(look.ink, 1));
     axis.setTickPen(QPen(look.ink, 1));
     axis.setSubTicks(false);
+    axis.setNumberFormat(QStringLiteral("g")); // a name such as «M1e5» is no power of ten
     axis.setTickLength(0, 4);
     axis.setTickLabelColor(look.ink);
     axis.setLabelColor(look.quiet);

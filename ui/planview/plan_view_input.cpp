@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 #include <planview/plan_view.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -131,8 +132,7 @@ bool PlanView::event(QEvent* event) {
             QToolTip::hideText();
             event->ignore();
         } else {
-            QToolTip::showText(help->globalPos(), drawing()->sentenceOf(place), this,
-                               widgetRectOf(place).toAlignedRect());
+            showTip(help->globalPos(), drawing()->sentenceOf(place), this, widgetRectOf(place).toAlignedRect());
         }
         return true;
     }

@@ -1,20 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <session/record_session.h>
 
-#include <QDateTime>
+#include <QCursor>
+#include <QGuiApplication>
 #include <ledger/entry_json.h>
 #include <ledger/history_line.h>
-#include <store/copies.h>
-#include <store/upgrade.h>
-#include <units/say.h>
+#include <session/now.h>
+#include <store/care/copies.h>
+#include <store/file/path_text.h>
+#include <store/care/upgrade.h>
+#include <base/say.h>
 
 namespace caprail {
 
 namespace {
-
-UtcTime now() {
-    return {QDateTime::currentMSecsSinceEpoch()};
-}
 
 /// The person who made the last entry goes on working, until another one says so. A salvage is no person's.
 QString lastPerson(const Ledger& ledger) {
@@ -26,11 +25,31 @@ QString lastPerson(const Ledger& ledger) {
     return {};
 }
 
+/// Says by the pointer that the disk is being waited for, where it is slow to take an entry.
+class Waiting {
+public:
+    Waiting() {
+        if (qGuiApp != nullptr) {
+            QGuiApplication::setOverrideCursor(Qt::WaitCursor);
+        }
+    }
+    ~Waiting() {
+        if (qGuiApp != nullptr) {
+            QGuiApplication::restoreOverrideCursor();
+        }
+    }
+    Waiting(const Waiting&) = delete;
+    Waiting& operator=(const Waiting&) = delete;
+};
+
 } // namespace
 
 RecordSession::RecordSession(ReadRecord record)
     : m_file(std::move(record.file)), m_path(std::move(record.path)), m_person(lastPerson(m_file.ledger())),
-      m_notice(std::move(record.notice)), m_upgradeProblem(std::move(record.upgradeProblem)) {
+      m_notice(std::move(record.notice)), m_upgradeProblem(std::move(record.upgradeProblem)),
+      m_looker(std::make_unique<PlaceLooker>()), m_mark(record.mark) {
+    connect(m_looker.get(), &PlaceLooker::seen, this, &RecordSession::follow);
+    connect(m_looker.get(), &PlaceLooker::silent, this, &RecordSession::followSilence);
     m_facts = fold(m_file.ledger());
     assessAnew();
 }
@@ -38,9 +57,9 @@ RecordSession::RecordSession(ReadRecord record)
 Result<ReadRecord> RecordSession::read(const QString& path) {
     QString notice;
     QString problem;
-    if (const auto older = olderVersion(path.toStdString()); older && *older) {
-        const std::string kept = datedBackupName(path.toStdString(), dateOf(now()));
-        if (const auto upgraded = upgradeRecord(path.toStdString(), kept); upgraded) {
+    if (const auto older = olderVersion(pathBytes(path)); older && *older) {
+        const std::string kept = datedBackupName(pathBytes(path), dateOf(now()));
+        if (const auto upgraded = upgradeRecord(pathBytes(path), kept); upgraded) {
             notice =
                 tr("This record was written by an earlier version of the program and was brought up to date. As it "
                    "was, it is kept in %1.")
@@ -49,11 +68,16 @@ Result<ReadRecord> RecordSession::read(const QString& path) {
             problem = QString::fromStdString(upgraded.error().sentence);
         }
     }
-    auto file = RecordFile::open(path.toStdString(), OpenMode::readWrite);
+    const auto place = RecordPlace::of(pathBytes(path));
+    const auto mark = place ? place->mark() : Result<FileMark>(tl::unexpected(place.error()));
+    auto file = RecordFile::open(pathBytes(path), OpenMode::readWrite);
     if (!file) {
         return tl::unexpected(file.error());
     }
-    return ReadRecord{std::move(*file), path, notice, problem};
+    if (!file->remark().empty()) {
+        notice += (notice.isEmpty() ? QString() : QStringLiteral(" ")) + QString::fromStdString(file->remark());
+    }
+    return ReadRecord{std::move(*file), path, notice, problem, mark.value_or(FileMark{})};
 }
 
 Result<std::unique_ptr<RecordSession>> RecordSession::open(const QString& path) {
@@ -96,7 +120,7 @@ Result<std::unique_ptr<RecordSession>> RecordSession::create(const QString& path
             apply(facts, entry);
         }
     }
-    auto file = RecordFile::create(path.toStdString(), ledger);
+    auto file = RecordFile::create(pathBytes(path), ledger);
     if (!file) {
         return tl::unexpected(file.error());
     }
@@ -167,6 +191,10 @@ Result<std::int64_t> RecordSession::judgeAndStore(const Unstored& entry, bool& i
     if (!judged) {
         return tl::unexpected(judged.error());
     }
+    if (m_looker->isSilent() && !isReadOnly()) {
+        return refuse(m_lost.toStdString()); // to try would hang, for as long as the disk does
+    }
+    const Waiting waiting;
     const auto* attachment = std::get_if<AttachmentAdded>(&entry.body);
     auto sequence =
         attachment == nullptr || entry.bytes.isNull()
@@ -176,6 +204,8 @@ Result<std::int64_t> RecordSession::judgeAndStore(const Unstored& entry, bool& i
     if (!sequence) {
         return sequence;
     }
+    ++m_writes;
+    setLost({});
     if (std::holds_alternative<Struck>(entry.body)) {
         m_facts = fold(ledger());
     } else {
@@ -237,76 +267,6 @@ void RecordSession::dropUnstored() {
     m_unstored.clear();
     m_waitingReason.clear();
     emit waiting();
-}
-
-Result<QStringList> RecordSession::moveTo(const QString& path) {
-    const auto saved = m_file.saveElsewhere(path.toStdString());
-    if (!saved) {
-        return tl::unexpected(saved.error());
-    }
-    auto file = RecordFile::open(path.toStdString(), OpenMode::readWrite);
-    if (!file) {
-        return tl::unexpected(file.error());
-    }
-    m_file = std::move(*file);
-    m_path = path;
-    m_lost.clear();
-    m_notice.clear();
-    m_upgradeProblem.clear();
-    QStringList sentences;
-    for (const std::string& sentence : *saved) {
-        sentences << QString::fromStdString(sentence);
-    }
-    storeUnstored();
-    emit moved();
-    emit changed();
-    return sentences;
-}
-
-Result<QString> RecordSession::restoreFrom(const QString& copy) {
-    const std::string kept = datedBackupName(m_file.path(), dateOf(now()));
-    if (auto restored = m_file.restoreFrom(copy.toStdString(), kept); !restored) {
-        return tl::unexpected(restored.error());
-    }
-    if (const auto older = olderVersion(m_file.path()); older && *older) {
-        auto upgraded = upgradeRecord(m_file.path(), datedBackupName(m_file.path(), dateOf(now())));
-        auto file = upgraded ? RecordFile::open(m_file.path(), OpenMode::readWrite) : tl::unexpected(upgraded.error());
-        if (file) {
-            m_file = std::move(*file);
-        } else {
-            m_upgradeProblem = QString::fromStdString(file.error().sentence);
-        }
-    }
-    m_facts = fold(ledger());
-    assessAnew();
-    emit moved();
-    emit changed();
-    return QString::fromStdString(kept);
-}
-
-void RecordSession::lookAround() {
-    const auto there = m_file.isStillThere();
-    const QString lost = there ? QString() : QString::fromStdString(there.error().sentence);
-    if (lost != m_lost) {
-        m_lost = lost;
-        lost.isEmpty() ? emit placeFound() : emit placeLost(lost);
-    }
-    if (there) {
-        refresh();
-    }
-}
-
-void RecordSession::refresh() {
-    const auto isNew = m_file.refresh();
-    if (!isNew) {
-        emit refused(QString::fromStdString(isNew.error().sentence));
-        return;
-    }
-    if (*isNew) {
-        m_facts = fold(ledger());
-        assessAnew();
-        emit changed();
-    }
 }
 
 } // namespace caprail

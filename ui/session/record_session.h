@@ -6,7 +6,9 @@
 #include <QStringList>
 #include <assessment/admission.h>
 #include <memory>
-#include <store/record_file.h>
+#include <optional>
+#include <session/place_looker.h>
+#include <store/file/record_file.h>
 
 namespace caprail {
 
@@ -25,6 +27,7 @@ struct ReadRecord {
     QString path;
     QString notice;         ///< what the person should know about how it was opened; mostly empty
     QString upgradeProblem; ///< why it could not be brought to the present version; mostly empty
+    FileMark mark = {};     ///< of the file, taken before it was read
 };
 
 /// The one object that the screens share: an open record, who works on it, and what follows from it. It judges an
@@ -88,13 +91,17 @@ public:
     /// Gives the name under which it is kept.
     Result<QString> restoreFrom(const QString& copy);
 
-    /// Looks whether the file is still there and whether another program appended to it: sends `placeLost`,
-    /// `placeFound` or `changed` when something is new. To be called now and then.
+    /// Begins to look whether the file is still there and whether another program appended to it. It is looked at on
+    /// another thread; what is new is told by `placeLost`, `placeFound` and `changed`, and `lookedAround` comes in any
+    /// case, once the disk answers. To be called now and then.
     void lookAround();
-    /// Why nothing can be stored at the moment: the file was moved, replaced, taken away; empty while all is well.
+    /// Why nothing can be stored at the moment: the file was moved, replaced, taken away, or its disk does not answer;
+    /// empty while all is well. While the disk is silent, entries wait without being tried, so that nothing hangs; they
+    /// are stored, in order, as soon as it answers.
     [[nodiscard]] QString lostReason() const { return m_lost; }
-    /// Reads what another program appended meanwhile.
-    void refresh();
+    [[nodiscard]] PlaceLooker& looker() { return *m_looker; }
+    /// Reads what another program appended meanwhile; false when it could not be read.
+    bool refresh();
     /// Asks the window to show a place.
     void goTo(const Place& place) { emit placeRequested(place); }
 
@@ -107,6 +114,7 @@ signals:
     void waiting();                          ///< what waits to be stored is another
     void placeLost(const QString& sentence); ///< the file is no longer where it was
     void placeFound();                       ///< it is there again
+    void lookedAround();                     ///< a look was answered
     void moved();                            ///< the session goes on in another file
 
 private:
@@ -115,6 +123,10 @@ private:
     Result<std::int64_t> enter(Unstored entry);
     Result<std::int64_t> judgeAndStore(const Unstored& entry, bool& isJudgedGood);
     Result<std::int64_t> letWait(Unstored entry, const Problem& why);
+    void follow(const PlaceSeen& seen);
+    void followSilence();
+    void setLost(const QString& why);
+    void goneElsewhere();
 
     RecordFile m_file;
     QString m_path;
@@ -127,6 +139,12 @@ private:
     QString m_notice;
     QString m_upgradeProblem;
     QString m_lost;
+    std::unique_ptr<PlaceLooker> m_looker;
+    std::optional<FileMark> m_mark;   ///< as it was when the ledger was last read from it
+    bool m_isSilent = false;          ///< its disk does not answer at the moment
+    std::uint64_t m_writes = 0;       ///< entries that this session stored
+    std::uint64_t m_writesAtLook = 0; ///< when the look that is on its way began
+    std::uint64_t m_writesAtMark = 0; ///< when `m_mark` was taken
 };
 
 } // namespace caprail

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <assessment/review.h>
 #include <ledger/remarks.h>
+#include <session/filled.h>
 #include <set>
 
 namespace caprail::sheet {
@@ -102,7 +103,7 @@ SheetTable holdingTable(const Assessment& assessment, const Gate& gate, const st
         const Check& first = *group.front();
         const QString title = group.size() == 1
                                   ? text(first.title)
-                                  : Sheet::tr("%1, and %2 more").arg(text(first.title)).arg(group.size() - 1);
+                                  : filled(Sheet::tr("%1, and %2 more"), text(first.title), group.size() - 1);
         table.rows.push_back({title, stateCell(first.state), text(first.sentence), text(first.remedy)});
     }
     return table;

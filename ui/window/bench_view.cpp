@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <window/bench_view.h>
 
-#include <QLabel>
 #include <QLineEdit>
 #include <QShortcut>
 #include <QVBoxLayout>
@@ -9,20 +8,21 @@
 #include <session/look.h>
 #include <session/record_session.h>
 #include <session/spoken_words.h>
-#include <stations/entry_field.h>
-#include <stations/place_name.h>
-#include <stations/station.h>
-#include <stations/station_text.h>
+#include <stations/common/entry_field.h>
+#include <stations/common/place_name.h>
+#include <stations/common/station.h>
+#include <stations/common/station_text.h>
+#include <text/label.h>
 
 namespace caprail {
 
 BenchView::BenchView(RecordSession& session, QWidget* parent)
-    : QWidget(parent), m_session(session), m_place(new QLabel(this)), m_last(new QLabel(this)),
-      m_keys(new QLabel(tr("Enter stores and goes on · ↑ ↓ another place · Ctrl+Z strikes the last · Esc back"), this)),
+    : QWidget(parent), m_session(session), m_place(new Label(this)), m_last(new Label(this)),
+      m_keys(new Label(tr("Enter stores and goes on · ↑ ↓ another place · Ctrl+Z strikes the last · Esc back"), this)),
       m_column(new QVBoxLayout(this)) {
     setAutoFillBackground(true);
     setBackgroundRole(QPalette::Base);
-    for (QLabel* label : {m_place, m_last, m_keys}) {
+    for (Label* label : {m_place, m_last, m_keys}) {
         label->setWordWrap(true);
     }
     m_place->setAccessibleName(tr("Place"));

@@ -2,9 +2,9 @@
 #pragma once
 #include <QPointer>
 #include <QWidget>
+#include <text/label.h>
 
 class QBoxLayout;
-class QLabel;
 
 namespace caprail {
 
@@ -46,9 +46,9 @@ private:
     StationPanel* m_station = nullptr;
     QPointer<EntryField> m_field;
     QPointer<QWidget> m_gap; ///< stands in the station where the field was
-    QLabel* m_place;
-    QLabel* m_last;
-    QLabel* m_keys;
+    Label* m_place;
+    Label* m_last;
+    Label* m_keys;
     QBoxLayout* m_column;
 };
 

@@ -5,10 +5,12 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMenu>
-#include <QMessageBox>
 #include <QPushButton>
 #include <QStatusBar>
-#include <store/copies.h>
+#include <session/filled.h>
+#include <store/care/copies.h>
+#include <store/file/path_text.h>
+#include <text/ask.h>
 #include <window/main_window.h>
 
 namespace caprail {
@@ -52,7 +54,7 @@ void saveDatedCopy(MainWindow& window) {
     const UtcTime now{QDateTime::currentMSecsSinceEpoch()};
     const std::string name = datedBackupName(window.session()->file().path(), dateOf(now));
     if (const auto saved = window.session()->file().saveCopy(name); !saved) {
-        QMessageBox::warning(&window, MainWindow::tr("Not saved"), QString::fromStdString(saved.error().sentence));
+        warn(&window, MainWindow::tr("Not saved"), QString::fromStdString(saved.error().sentence));
         return;
     }
     window.statusBar()->showMessage(MainWindow::tr("Saved as %1").arg(QString::fromStdString(name)), 10'000);
@@ -69,21 +71,19 @@ void chooseCopy(MainWindow& window) {
 
 void restoreFromCopy(MainWindow& window, const QString& copy) {
     RecordSession& session = *window.session();
-    const auto opened = RecordFile::open(copy.toStdString(), OpenMode::readOnly);
+    const auto opened = RecordFile::open(pathBytes(copy), OpenMode::readOnly);
     if (!opened) {
-        QMessageBox::warning(&window, MainWindow::tr("Not restored"), QString::fromStdString(opened.error().sentence));
+        warn(&window, MainWindow::tr("Not restored"), QString::fromStdString(opened.error().sentence));
         return;
     }
-    QMessageBox question(QMessageBox::Question, MainWindow::tr("Restore this copy?"),
-                         MainWindow::tr("The copy ends with entry %1, seal %2; this record with entry %3, seal %4.")
-                                 .arg(opened->ledger().size())
-                                 .arg(shortSeal(opened->ledger()))
-                                 .arg(session.ledger().size())
-                                 .arg(shortSeal(session.ledger())) +
-                             QStringLiteral("\n\n") + difference(compare(session.ledger(), opened->ledger())) +
-                             QStringLiteral("\n\n") +
-                             MainWindow::tr("This record as it is now is kept under a dated name beside it."),
-                         QMessageBox::Cancel, &window);
+    PlainBox question(
+        QMessageBox::Question, MainWindow::tr("Restore this copy?"),
+        filled(MainWindow::tr("The copy ends with entry %1, seal %2; this record with entry %3, seal %4."),
+               opened->ledger().size(), shortSeal(opened->ledger()), session.ledger().size(),
+               shortSeal(session.ledger())) +
+            QStringLiteral("\n\n") + difference(compare(session.ledger(), opened->ledger())) + QStringLiteral("\n\n") +
+            MainWindow::tr("This record as it is now is kept under a dated name beside it."),
+        QMessageBox::Cancel, &window);
     const auto* restore = question.addButton(MainWindow::tr("&Restore"), QMessageBox::AcceptRole);
     question.setDefaultButton(QMessageBox::Cancel);
     question.exec();
@@ -92,7 +92,7 @@ void restoreFromCopy(MainWindow& window, const QString& copy) {
     }
     const auto kept = session.restoreFrom(copy);
     if (!kept) {
-        QMessageBox::warning(&window, MainWindow::tr("Not restored"), QString::fromStdString(kept.error().sentence));
+        warn(&window, MainWindow::tr("Not restored"), QString::fromStdString(kept.error().sentence));
         return;
     }
     window.statusBar()->showMessage(MainWindow::tr("Restored. The record as it was is kept as %1").arg(*kept), 15'000);

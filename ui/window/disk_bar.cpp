@@ -4,12 +4,15 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
-#include <QLabel>
-#include <QMessageBox>
 #include <QPushButton>
 #include <QTimer>
 #include <ledger/history_line.h>
+#include <session/clock_notice.h>
 #include <session/look.h>
+#include <session/now.h>
+#include <text/ask.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 #include <window/main_window.h>
 
 namespace caprail {
@@ -25,7 +28,7 @@ QPushButton* button(const QString& text, QWidget* parent) {
     return made;
 }
 
-void colour(QLabel* label, const QColor& ink) {
+void colour(Label* label, const QColor& ink) {
     QPalette palette = label->palette();
     palette.setColor(QPalette::WindowText, ink);
     label->setForegroundRole(QPalette::WindowText);
@@ -35,20 +38,19 @@ void colour(QLabel* label, const QColor& ink) {
 } // namespace
 
 DiskBar::DiskBar(MainWindow& window)
-    : QToolBar(tr("Screen and disk"), &window), m_window(window), m_text(new QLabel(this)), m_waiting(new QLabel(this)),
+    : QToolBar(tr("Screen and disk"), &window), m_window(window), m_text(new Label(this)), m_waiting(new Label(this)),
       m_again(button(tr("&Try again"), this)), m_elsewhere(button(tr("Save a copy &elsewhere…"), this)),
       m_hide(button(tr("&Understood"), this)), m_timer(new QTimer(this)) {
     setMovable(false);
     setObjectName(QStringLiteral("disk-bar"));
     setContextMenuPolicy(Qt::PreventContextMenu);
     toggleViewAction()->setVisible(false); // not to be switched off
-    m_elsewhere->setToolTip(tr("Writes everything, what waits included, to another place and goes on there"));
+    setTip(m_elsewhere, tr("Writes everything, what waits included, to another place and goes on there"));
     auto* page = m_page = new QWidget(this);
     page->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
     auto* words = new QVBoxLayout;
     words->setSpacing(1);
-    for (QLabel* label : {m_text, m_waiting}) {
-        label->setTextFormat(Qt::PlainText);
+    for (Label* label : {m_text, m_waiting}) {
         label->setWordWrap(true);
         label->setMinimumWidth(1);
         label->setTextInteractionFlags(Qt::TextSelectableByMouse);
@@ -66,7 +68,7 @@ DiskBar::DiskBar(MainWindow& window)
     connect(m_again, &QPushButton::clicked, this, &DiskBar::tryAgain);
     connect(m_elsewhere, &QPushButton::clicked, this, &DiskBar::saveElsewhere);
     connect(m_hide, &QPushButton::clicked, this, [this] {
-        m_isNoticeRead = true;
+        m_readNotice = notice();
         refresh();
     });
     connect(m_timer, &QTimer::timeout, this, &DiskBar::look);
@@ -75,13 +77,14 @@ DiskBar::DiskBar(MainWindow& window)
 }
 
 void DiskBar::follow() {
-    m_isNoticeRead = false;
+    m_readNotice.clear();
     RecordSession* const session = m_window.session();
     if (session != nullptr) {
         connect(session, &RecordSession::waiting, this, &DiskBar::refresh);
         connect(session, &RecordSession::placeLost, this, &DiskBar::refresh);
         connect(session, &RecordSession::placeFound, this, &DiskBar::refresh);
         connect(session, &RecordSession::moved, this, &DiskBar::refresh);
+        connect(session, &RecordSession::changed, this, &DiskBar::refresh);
         m_timer->start();
     } else {
         m_timer->stop();
@@ -95,13 +98,23 @@ void DiskBar::look() {
     }
 }
 
+QString DiskBar::notice() const {
+    const RecordSession* const session = m_window.session();
+    if (session == nullptr) {
+        return {};
+    }
+    QStringList sentences{session->notice(), clockNotice(session->ledger(), now())};
+    sentences.removeAll(QString());
+    return sentences.join(QLatin1Char(' '));
+}
+
 void DiskBar::refresh() {
     RecordSession* const session = m_window.session();
     const std::size_t count = session == nullptr ? 0 : session->unstored().size();
     const QString lost = session == nullptr ? QString() : session->lostReason();
     const bool isTrouble = count != 0 || !lost.isEmpty();
-    const QString notice = session == nullptr || m_isNoticeRead ? QString() : session->notice();
-    setVisible(isTrouble || !notice.isEmpty());
+    const QString said = notice() == m_readNotice ? QString() : notice();
+    setVisible(isTrouble || !said.isEmpty());
     m_again->setVisible(isTrouble);
     m_elsewhere->setVisible(isTrouble);
     m_hide->setVisible(!isTrouble);
@@ -113,7 +126,7 @@ void DiskBar::refresh() {
     if (count != 0) {
         text << tr("Not on the disk: %1. What was entered is kept here, in order, until it is stored.").arg(count);
     }
-    m_text->setText(isTrouble ? QStringLiteral("✕ ") + text.join(QLatin1Char(' ')) : notice);
+    m_text->setText(isTrouble ? QStringLiteral("✕ ") + text.join(QLatin1Char(' ')) : said);
     QFont font = m_window.font();
     font.setBold(isTrouble);
     m_text->setFont(font);
@@ -148,8 +161,8 @@ void DiskBar::fit() {
 }
 
 void DiskBar::tryAgain() {
-    look();
     m_window.session()->storeUnstored();
+    look();
     refresh();
 }
 
@@ -163,9 +176,9 @@ void DiskBar::saveElsewhere() {
     }
     const auto missing = m_window.session()->moveTo(path);
     if (!missing) {
-        QMessageBox::warning(&m_window, tr("Not saved"), QString::fromStdString(missing.error().sentence));
+        warn(&m_window, tr("Not saved"), QString::fromStdString(missing.error().sentence));
     } else if (!missing->isEmpty()) {
-        QMessageBox::warning(&m_window, tr("Saved without some photos"), missing->join(QLatin1Char('\n')));
+        warn(&m_window, tr("Saved without some photos"), missing->join(QLatin1Char('\n')));
     }
     refresh();
 }

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <QToolBar>
+#include <text/label.h>
 
-class QLabel;
 class QTimer;
 class QPushButton;
 
@@ -11,9 +11,9 @@ namespace caprail {
 class MainWindow;
 
 /// Over the record, in every view, while screen and disk are not the same: entries that wait to be stored, a file that
-/// is no longer where it was, a record that was brought up to date. Says what is the matter, shows what waits, and has
-/// the two ways out: to try again, and to save everything elsewhere and go on there. It looks around every few seconds,
-/// so that a stick that was pulled is noticed before the next entry.
+/// is no longer where it was, a record that was brought up to date, a clock that goes wrong. Says what is the matter,
+/// shows what waits, and has the two ways out: to try again, and to save everything elsewhere and go on there. It looks
+/// around every few seconds, so that a stick that was pulled is noticed before the next entry.
 class DiskBar : public QToolBar {
     Q_OBJECT
 public:
@@ -31,17 +31,19 @@ protected:
 
 private:
     void follow();
+    /// What the person should know and can do nothing about here; empty when there is nothing.
+    [[nodiscard]] QString notice() const;
     /// A tool bar does not ask wrapped text how high it is.
     void fit();
     MainWindow& m_window;
     QWidget* m_page = nullptr;
-    QLabel* m_text;
-    QLabel* m_waiting;
+    Label* m_text;
+    Label* m_waiting;
     QPushButton* m_again;
     QPushButton* m_elsewhere;
     QPushButton* m_hide;
     QTimer* m_timer;
-    bool m_isNoticeRead = false;
+    QString m_readNotice; ///< was understood, and is not said again
 };
 
 } // namespace caprail

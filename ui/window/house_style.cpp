@@ -3,6 +3,7 @@
 
 #include <QGuiApplication>
 #include <QIconEngine>
+#include <QLabel>
 #include <QPainter>
 #include <QPalette>
 #include <QStyleFactory>
@@ -49,6 +50,15 @@ private:
 } // namespace
 
 HouseStyle::HouseStyle() : QProxyStyle(QStyleFactory::create(QStringLiteral("Fusion"))) {}
+
+void HouseStyle::polish(QWidget* widget) {
+    QProxyStyle::polish(widget);
+    // A tip's text comes in a form of its own (text/plain_text.h).
+    if (auto* label = qobject_cast<QLabel*>(widget);
+        label != nullptr && label->textFormat() == Qt::AutoText && !label->inherits("QTipLabel")) {
+        label->setTextFormat(Qt::PlainText);
+    }
+}
 
 QIcon HouseStyle::standardIcon(StandardPixmap which, const QStyleOption* option, const QWidget* widget) const {
     switch (which) {

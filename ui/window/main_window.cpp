@@ -6,18 +6,22 @@
 #include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QLabel>
-#include <QMessageBox>
 #include <QMimeData>
 #include <QSettings>
 #include <QStatusBar>
-#include <QTemporaryFile>
 #include <QVBoxLayout>
+#include <session/filled.h>
 #include <session/spoken_words.h>
 #include <sheet/logo.h>
 #include <stations/all_stations.h>
-#include <stations/entry_field.h>
-#include <stations/panel_stack.h>
+#include <stations/common/entry_field.h>
+#include <stations/common/panel_stack.h>
+#include <store/file/new_file.h>
+#include <store/file/path_text.h>
+#include <store/file/read_file.h>
+#include <text/ask.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 #include <window/bench_view.h>
 #include <window/confirmation.h>
 #include <window/disk_bar.h>
@@ -33,8 +37,12 @@
 
 namespace caprail {
 
+namespace {
+constexpr std::int64_t largestSample = std::int64_t{64} * 1024 * 1024;
+}
+
 MainWindow::MainWindow()
-    : m_preferences(Preferences::load()), m_person(new QComboBox(this)), m_lastStored(new QLabel(this)),
+    : m_preferences(Preferences::load()), m_person(new QComboBox(this)), m_lastStored(new Label(this)),
       m_confirmation(new Confirmation(this)) {
     m_confirmation->setChoice(m_preferences.confirmation);
     setAttribute(Qt::WA_DeleteOnClose);
@@ -42,8 +50,7 @@ MainWindow::MainWindow()
     resize(1280, 800);
     restoreGeometry(QSettings().value("window/geometry").toByteArray());
     m_person->setAccessibleName(tr("Who works on it"));
-    m_person->setToolTip(tr("Every entry carries this name"));
-    m_lastStored->setTextFormat(Qt::PlainText);
+    setTip(m_person, tr("Every entry carries this name"));
     statusBar()->addWidget(m_lastStored, 1);
     statusBar()->addPermanentWidget(m_person);
     connect(m_person, &QComboBox::textActivated, this, [this](const QString& name) {
@@ -119,14 +126,14 @@ void MainWindow::take(std::unique_ptr<RecordSession> session) {
     connect(m_session.get(), &RecordSession::notStored, m_confirmation, &Confirmation::refused); // the bar says why
     connect(m_session.get(), &RecordSession::stored, this, [this](qint64 sequence, const QString& line) {
         m_next->clearRefusal();
-        m_lastStored->setText(tr("On disk: entry %1. %2").arg(sequence).arg(line));
-        m_lastStored->setToolTip(line);
+        m_lastStored->setText(filled(tr("On disk: entry %1. %2"), sequence, line));
+        setTip(m_lastStored, line);
         m_confirmation->stored(spokenWords(m_session->ledger().at(sequence), m_session->units()));
     });
-    setWindowTitle(QFileInfo(m_session->path()).completeBaseName() + QStringLiteral(" — Caprail"));
+    setWindowTitle(literalTitle(QFileInfo(m_session->path()).completeBaseName()) + QStringLiteral(" — Caprail"));
     setWindowFilePath(m_session->path());
     connect(m_session.get(), &RecordSession::moved, this, [this] {
-        setWindowTitle(QFileInfo(m_session->path()).completeBaseName() + QStringLiteral(" — Caprail"));
+        setWindowTitle(literalTitle(QFileInfo(m_session->path()).completeBaseName()) + QStringLiteral(" — Caprail"));
         setWindowFilePath(m_session->path());
         noteRecentFile(m_session->path());
     });
@@ -166,12 +173,12 @@ void MainWindow::openSample(const QString& path) {
         const QString copy = QDir(folder).filePath(QFileInfo(path).completeBaseName() +
                                                    (n == 1 ? "" : QStringLiteral("-%1").arg(n)) + ".caprail");
         if (!QFileInfo::exists(copy)) {
-            if (!QFile::copy(path, copy)) {
-                complain(
-                    tr("The sample could not be copied to %1: check that the folder may be written to.").arg(copy));
+            const auto bytes = readWholeFile(pathBytes(path), largestSample);
+            const auto made = bytes ? makeNewFile(pathBytes(copy), *bytes) : tl::unexpected(bytes.error());
+            if (!made) {
+                complain(QString::fromStdString(made.error().sentence));
                 return;
             }
-            QFile::setPermissions(copy, QFile::ReadOwner | QFile::WriteOwner | QFile::ReadGroup | QFile::ReadOther);
             openFile(copy);
             return;
         }
@@ -252,7 +259,7 @@ void MainWindow::refreshPeople() {
 }
 
 void MainWindow::complain(const QString& sentence) {
-    QMessageBox::warning(this, tr("Caprail"), sentence);
+    warn(this, tr("Caprail"), sentence);
 }
 
 void MainWindow::newRecord() {
@@ -372,11 +379,10 @@ void MainWindow::showEvent(QShowEvent* event) {
 
 void MainWindow::closeEvent(QCloseEvent* event) {
     if (m_session && !m_session->unstored().empty()) {
-        const auto answer =
-            QMessageBox::question(this, tr("Entries wait to be stored"),
-                                  tr("%n entries could not be stored on disk and would be lost. Close all the same?",
-                                     "", static_cast<int>(m_session->unstored().size())),
-                                  QMessageBox::Close | QMessageBox::Cancel, QMessageBox::Cancel);
+        const auto answer = ask(this, tr("Entries wait to be stored"),
+                                tr("%n entries could not be stored on disk and would be lost. Close all the same?", "",
+                                   static_cast<int>(m_session->unstored().size())),
+                                QMessageBox::Close | QMessageBox::Cancel, QMessageBox::Cancel);
         if (answer == QMessageBox::Cancel) {
             event->ignore();
             return;

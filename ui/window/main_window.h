@@ -4,10 +4,10 @@
 #include <map>
 #include <memory>
 #include <session/record_session.h>
+#include <text/label.h>
 #include <window/preferences.h>
 
 class QComboBox;
-class QLabel;
 class QStackedWidget;
 
 namespace caprail {
@@ -98,7 +98,7 @@ private:
     QStackedWidget* m_stack = nullptr;
     std::map<Station, StationPanel*> m_panels; ///< those that were shown
     QComboBox* m_person;
-    QLabel* m_lastStored;
+    Label* m_lastStored;
     Confirmation* m_confirmation;
 };
 

@@ -6,10 +6,12 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMenuBar>
-#include <QMessageBox>
-#include <stations/entries_table.h>
-#include <store/check.h>
-#include <store/salvage.h>
+#include <stations/common/entries_table.h>
+#include <store/care/check.h>
+#include <store/file/path_text.h>
+#include <store/care/salvage.h>
+#include <text/ask.h>
+#include <text/plain_text.h>
 #include <window/copy_actions.h>
 #include <window/main_window.h>
 #include <window/shop_menu.h>
@@ -36,8 +38,9 @@ QAction* add(MainWindow& window, QMenu* menu, const QString& text, const QKeySeq
 void fillRecent(MainWindow& window, QMenu* menu) {
     menu->clear();
     for (const QString& path : recentFiles()) {
-        menu->addAction(QFileInfo(path).completeBaseName(), &window, [&window, path] { window.openFile(path); })
-            ->setToolTip(path);
+        QAction* action = menu->addAction(literal(QFileInfo(path).completeBaseName()), &window,
+                                          [&window, path] { window.openFile(path); });
+        setTip(action, path);
     }
     menu->setEnabled(!menu->isEmpty());
 }
@@ -137,16 +140,17 @@ void askAndStrike(MainWindow& window, qint64 sequence) {
 }
 
 void offerSalvage(MainWindow& window, const QString& path, const QString& sentence) {
-    const CheckReport report = checkFile(path.toStdString());
+    const CheckReport report = checkFile(pathBytes(path));
     if (report.verdict != CheckVerdict::damagedOrAltered) {
-        QMessageBox::warning(&window, MainWindow::tr("This file was not opened"), sentence);
+        warn(&window, MainWindow::tr("This file was not opened"), sentence);
         return;
     }
-    const auto answer = QMessageBox::question(
-        &window, MainWindow::tr("This record is damaged"),
-        sentence +
-            MainWindow::tr(
-                "\n\nWhat can still be read can be salvaged into a new file; this one stays as it is. Salvage it?"));
+    const auto answer =
+        ask(&window, MainWindow::tr("This record is damaged"),
+            sentence +
+                MainWindow::tr(
+                    "\n\nWhat can still be read can be salvaged into a new file; this one stays as it is. Salvage it?"),
+            QMessageBox::Yes | QMessageBox::No);
     if (answer != QMessageBox::Yes) {
         return;
     }
@@ -157,17 +161,16 @@ void offerSalvage(MainWindow& window, const QString& path, const QString& senten
     if (target.isEmpty()) {
         return;
     }
-    const auto salvaged = salvage(path.toStdString(), target.toStdString(), {QDateTime::currentMSecsSinceEpoch()});
+    const auto salvaged = salvage(pathBytes(path), pathBytes(target), {QDateTime::currentMSecsSinceEpoch()});
     if (!salvaged) {
-        QMessageBox::warning(&window, MainWindow::tr("Nothing was salvaged"),
-                             QString::fromStdString(salvaged.error().sentence));
+        warn(&window, MainWindow::tr("Nothing was salvaged"), QString::fromStdString(salvaged.error().sentence));
         return;
     }
     QStringList text{MainWindow::tr("%n entries were kept.", "", static_cast<int>(salvaged->kept))};
     for (const auto& line : salvaged->sentences) {
         text << QString::fromStdString(line);
     }
-    QMessageBox::information(&window, MainWindow::tr("Salvaged"), text.mid(0, 12).join(QStringLiteral("\n\n")));
+    inform(&window, MainWindow::tr("Salvaged"), text.mid(0, 12).join(QStringLiteral("\n\n")));
     window.openFile(target);
 }
 

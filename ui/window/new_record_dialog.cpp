@@ -8,13 +8,14 @@
 #include <QFileDialog>
 #include <QFormLayout>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSettings>
 #include <QStandardPaths>
 #include <session/look.h>
 #include <shop/entry_text.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -39,7 +40,7 @@ QString fileNamePart(const QString& text) {
 NewRecordDialog::NewRecordDialog(const QString& shop, QWidget* parent)
     : QDialog(parent), m_shop(new QLineEdit(shop)), m_customer(new QLineEdit), m_engine(new QLineEdit),
       m_serial(new QLineEdit), m_file(new QLineEdit), m_person(new QComboBox), m_template(new QComboBox),
-      m_shelfToo(new QCheckBox), m_offered(offeredTemplates()), m_problem(new QLabel) {
+      m_shelfToo(new QCheckBox), m_offered(offeredTemplates()), m_problem(new Label) {
     QString shelfProblem;
     m_shelf = loadShelf(&shelfProblem);
     m_problem->setText(shelfProblem);
@@ -70,15 +71,15 @@ NewRecordDialog::NewRecordDialog(const QString& shop, QWidget* parent)
     create->setDefault(true);
 
     auto* form = new QFormLayout(this);
-    form->addRow(tr("&Engine"), m_engine);
-    form->addRow(tr("&Customer"), m_customer);
-    form->addRow(tr("&Serial or block number"), m_serial);
-    form->addRow(tr("S&hop"), m_shop);
-    form->addRow(tr("&Who works on it"), m_person);
-    form->addRow(tr("Te&mplate"), m_template);
+    addRow(form, tr("&Engine"), m_engine);
+    addRow(form, tr("&Customer"), m_customer);
+    addRow(form, tr("&Serial or block number"), m_serial);
+    addRow(form, tr("S&hop"), m_shop);
+    addRow(form, tr("&Who works on it"), m_person);
+    addRow(form, tr("Te&mplate"), m_template);
     form->addRow(QString(), m_shelfToo);
     // A row that is a layout knows no buddy by itself, and would show the ampersand.
-    auto* fileLabel = new QLabel(tr("&File"));
+    auto* fileLabel = new Label(tr("&File"));
     fileLabel->setBuddy(m_file);
     form->addRow(fileLabel, fileRow);
     form->addRow(m_problem);

@@ -3,11 +3,11 @@
 #include <QDialog>
 #include <memory>
 #include <session/record_session.h>
-#include <shop_ui/shop_config.h>
+#include <records/shop_config.h>
+#include <text/label.h>
 
 class QCheckBox;
 class QComboBox;
-class QLabel;
 class QLineEdit;
 class QPlainTextEdit;
 
@@ -32,7 +32,7 @@ private:
     QCheckBox* m_shelfToo;
     std::vector<OfferedTemplate> m_offered;
     Shelf m_shelf;
-    QLabel* m_problem;
+    Label* m_problem;
     bool m_isFileChosen = false;
     std::unique_ptr<RecordSession> m_session;
 };

@@ -2,11 +2,12 @@
 #include <window/next_bar.h>
 
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QMenu>
 #include <QPushButton>
 #include <QVBoxLayout>
 #include <session/look.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -24,16 +25,15 @@ QPushButton* gateButton(QWidget* parent) {
 } // namespace
 
 NextBar::NextBar(RecordSession& session, QWidget* parent)
-    : QFrame(parent), m_session(session), m_engine(new QLabel(this)), m_next(new QLabel(this)),
+    : QFrame(parent), m_session(session), m_engine(new Label(this)), m_next(new Label(this)),
       m_go(new QPushButton(tr("&Go there"), this)), m_trialFit(gateButton(this)), m_closing(gateButton(this)),
-      m_refusal(new QLabel(this)) {
+      m_refusal(new Label(this)) {
     QFont bold = font();
     bold.setBold(true);
     bold.setPointSizeF(bold.pointSizeF() * 1.1);
     m_next->setFont(bold);
     m_next->setWordWrap(true);
     m_next->setMinimumWidth(1);
-    m_engine->setTextFormat(Qt::PlainText);
     m_engine->setMinimumWidth(1); // a long name does not make the window wide
     m_refusal->setWordWrap(true);
     m_refusal->hide();
@@ -68,7 +68,7 @@ void NextBar::refresh() {
         head += tr("  —  read only: %1").arg(m_session.readOnlyReason());
     }
     m_engine->setText(head);
-    m_engine->setToolTip(QStringLiteral("<p>%1</p>").arg(head.toHtmlEscaped()));
+    m_engine->setToolTip(wrappedTip(head));
     m_next->setText(tr("Next: %1").arg(QString::fromStdString(m_session.assessment().next.sentence)));
     refreshGate(m_trialFit, GateKind::trialFit);
     refreshGate(m_closing, GateKind::closing);
@@ -102,9 +102,9 @@ void NextBar::refreshGate(QPushButton* button, GateKind kind) {
         }
         const Check& check = assessment.checks[i];
         const Place place = check.place;
-        menu->addAction(sign(check.state) + QStringLiteral("  ") + QString::fromStdString(check.title) +
-                            QStringLiteral(" — ") + stateWord(check.state),
-                        this, [this, place] { m_session.goTo(place); });
+        QAction* action = menu->addAction(QString(), this, [this, place] { m_session.goTo(place); });
+        setName(action, sign(check.state) + QStringLiteral("  ") + QString::fromStdString(check.title) +
+                            QStringLiteral(" — ") + stateWord(check.state));
     }
 }
 

@@ -2,8 +2,8 @@
 #pragma once
 #include <QFrame>
 #include <session/record_session.h>
+#include <text/label.h>
 
-class QLabel;
 class QPushButton;
 
 namespace caprail {
@@ -24,12 +24,12 @@ public:
 private:
     void refreshGate(QPushButton* button, GateKind kind);
     RecordSession& m_session;
-    QLabel* m_engine;
-    QLabel* m_next;
+    Label* m_engine;
+    Label* m_next;
     QPushButton* m_go;
     QPushButton* m_trialFit;
     QPushButton* m_closing;
-    QLabel* m_refusal;
+    Label* m_refusal;
 };
 
 } // namespace caprail

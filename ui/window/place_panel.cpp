@@ -4,16 +4,19 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QDropEvent>
-#include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QMimeData>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <session/filled.h>
 #include <session/look.h>
-#include <stations/findings.h>
-#include <stations/place_name.h>
-#include <stations/station_text.h>
+#include <stations/common/findings.h>
+#include <stations/common/keep_last.h>
+#include <stations/common/place_name.h>
+#include <stations/common/station_text.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -26,8 +29,8 @@ constexpr int photoRole = Qt::UserRole + 1;
 } // namespace
 
 PlacePanel::PlacePanel(RecordSession& session, QWidget* parent)
-    : QWidget(parent), m_session(session), m_title(new QLabel(this)), m_list(new QListWidget(this)),
-      m_finding(new QLineEdit(this)), m_photo(new QToolButton(this)), m_message(new QLabel(this)),
+    : QWidget(parent), m_session(session), m_title(new Label(this)), m_list(new QListWidget(this)),
+      m_finding(new QLineEdit(this)), m_photo(new QToolButton(this)), m_message(new Label(this)),
       m_thumbnails(session, thumbnailSize) {
     build();
     refresh();
@@ -46,11 +49,11 @@ void PlacePanel::build() {
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_finding->setPlaceholderText(tr("Finding here…"));
     m_finding->setAccessibleName(tr("Open a finding here"));
-    m_finding->setToolTip(
-        tr("Ctrl+D. Something seen that needs a decision: Enter opens the finding; it holds the closing gate "
-           "until it is settled."));
+    setTip(m_finding,
+           tr("Ctrl+D. Something seen that needs a decision: Enter opens the finding; it holds the closing gate "
+              "until it is settled."));
     m_photo->setText(tr("Photo here…"));
-    m_photo->setToolTip(tr("Add photos of this place. They can be dropped here, or pasted with Ctrl+Shift+V."));
+    setTip(m_photo, tr("Add photos of this place. They can be dropped here, or pasted with Ctrl+Shift+V."));
     m_photo->setFocusPolicy(Qt::StrongFocus);
     m_message->setWordWrap(true);
     m_message->hide();
@@ -79,39 +82,61 @@ bool PlacePanel::isHere(const std::string& place) const {
     return m_place.isEmpty() ? place.empty() : isSamePlace(place, m_place);
 }
 
+/// Findings and notes of this place: open ones first, then what was settled, then notes, the last of many.
+void PlacePanel::listWords() {
+    const Facts& facts = m_session.facts();
+    const Look look = screenLook();
+    std::vector<std::pair<const std::string*, const FindingFact*>> open, settled;
+    for (const auto& [name, finding] : facts.findings) {
+        if (isHere(finding.opened.what.place)) {
+            (finding.settled ? settled : open).emplace_back(&name, &finding);
+        }
+    }
+    std::vector<const Seen<NoteAdded>*> notes;
+    for (const auto& note : facts.notes) {
+        if (isHere(note.what.place)) {
+            notes.push_back(&note);
+        }
+    }
+    std::size_t leftOut = 0;
+    for (auto* findings : {&open, &settled}) {
+        leftOut += keepLast(*findings, [](const auto& one) { return one.second->opened.entry; });
+        for (const auto& [name, finding] : *findings) {
+            const bool isOpen = !finding->settled;
+            auto* item =
+                new QListWidgetItem(sign(isOpen ? CheckState::out : CheckState::good) +
+                                        QStringLiteral(" %1: %2").arg(qtText(*name), qtText(finding->opened.what.text)),
+                                    m_list);
+            item->setForeground(isOpen ? look.out : look.quiet);
+            item->setData(findingRole, qtText(*name));
+            setTip(item, isOpen ? tr("Open. Enter goes there to settle it.")
+                                : tr("Settled: %1").arg(qtText(finding->settled->what.done)));
+        }
+    }
+    leftOut += keepLast(notes, [](const auto* note) { return note->entry; });
+    for (const auto* note : notes) {
+        new QListWidgetItem(tr("✎ %1").arg(qtText(note->what.text)), m_list);
+    }
+    if (leftOut > 0) {
+        auto* item =
+            new QListWidgetItem(tr("%n older ones are in the history.", "", static_cast<int>(leftOut)), m_list);
+        item->setFlags(Qt::NoItemFlags);
+    }
+}
+
 void PlacePanel::refresh() {
     m_title->setText(m_place.isEmpty() ? tr("The engine as a whole") : capitalised(placeName(m_place)));
     m_message->hide();
     m_list->clear();
     const Facts& facts = m_session.facts();
-    const Look look = screenLook();
-    for (const bool isOpen : {true, false}) {
-        for (const auto& [name, finding] : facts.findings) {
-            const FindingOpened& opened = finding.opened.what;
-            if (finding.settled.has_value() == isOpen || !isHere(opened.place)) {
-                continue;
-            }
-            const CheckState state = isOpen ? CheckState::out : CheckState::good;
-            auto* item = new QListWidgetItem(
-                sign(state) + QStringLiteral(" %1: %2").arg(qtText(name), qtText(opened.text)), m_list);
-            item->setForeground(isOpen ? look.out : look.quiet);
-            item->setData(findingRole, qtText(name));
-            item->setToolTip(isOpen ? tr("Open. Enter goes there to settle it.")
-                                    : tr("Settled: %1").arg(qtText(finding.settled->what.done)));
-        }
-    }
-    for (const auto& note : facts.notes) {
-        if (isHere(note.what.place)) {
-            new QListWidgetItem(tr("✎ %1").arg(qtText(note.what.text)), m_list);
-        }
-    }
+    listWords();
     for (const auto& seen : facts.attachments) {
         if (isHere(seen.what.place)) {
             auto* item =
                 new QListWidgetItem(QIcon(m_thumbnails.of(seen.what)),
                                     qtText(seen.what.caption.empty() ? seen.what.fileName : seen.what.caption), m_list);
             item->setData(photoRole, qtText(seen.what.sha256));
-            item->setToolTip(tr("Entry %1, %2. Enter shows it large.").arg(seen.entry).arg(qtText(seen.person)));
+            setTip(item, filled(tr("Entry %1, %2. Enter shows it large."), seen.entry, qtText(seen.person)));
         }
     }
     m_list->setVisible(m_list->count() > 0);

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <QWidget>
-#include <stations/photo_tools.h>
+#include <stations/common/photo_tools.h>
+#include <text/label.h>
 
-class QLabel;
 class QLineEdit;
 class QListWidget;
 class QToolButton;
@@ -39,13 +39,14 @@ private:
     void activate();
     void show(const Result<void>& added);
     [[nodiscard]] bool isHere(const std::string& place) const;
+    void listWords();
     RecordSession& m_session;
     QString m_place;
-    QLabel* m_title;
+    Label* m_title;
     QListWidget* m_list;
     QLineEdit* m_finding;
     QToolButton* m_photo;
-    QLabel* m_message;
+    Label* m_message;
     Thumbnails m_thumbnails;
 };
 

@@ -6,12 +6,13 @@
 #include <QFileDialog>
 #include <QFormLayout>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSpinBox>
 #include <algorithm>
 #include <session/language.h>
+#include <text/label.h>
+#include <text/plain_text.h>
 #include <tuple>
 
 namespace caprail {
@@ -62,7 +63,7 @@ PreferencesDialog::PreferencesDialog(const Preferences& p, QWidget* parent)
     logoRow->addWidget(browse);
     connect(browse, &QPushButton::clicked, this, [this] {
         const QString path =
-            QFileDialog::getOpenFileName(this, tr("Shop logo"), {}, tr("Pictures (*.png *.jpg *.jpeg *.svg)"));
+            QFileDialog::getOpenFileName(this, tr("Shop logo"), {}, tr("Pictures (*.png *.jpg *.jpeg *.webp *.heic *.heif)"));
         if (!path.isEmpty()) {
             m_logo->setText(path);
         }
@@ -71,23 +72,23 @@ PreferencesDialog::PreferencesDialog(const Preferences& p, QWidget* parent)
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* form = new QFormLayout(this);
-    form->addRow(tr("&Lengths in"), m_length);
-    form->addRow(tr("Tor&ques in"), m_torque);
-    form->addRow(tr("&Decimal mark"), m_mark);
-    form->addRow(tr("L&ook"), m_look);
+    addRow(form, tr("&Lengths in"), m_length);
+    addRow(form, tr("Tor&ques in"), m_torque);
+    addRow(form, tr("&Decimal mark"), m_mark);
+    addRow(form, tr("L&ook"), m_look);
     const QStringList names{tr("like the desktop"), QStringLiteral("English"), QStringLiteral("Deutsch")};
     const QStringList codes = QStringList{QString()} + languages();
     for (qsizetype i = 0; i < codes.size(); ++i) {
         m_language->addItem(names[i], codes[i]);
     }
     m_language->setCurrentIndex(std::max(0, m_language->findData(p.language)));
-    m_language->setToolTip(tr("Spoken from the next start of the program."));
-    form->addRow(tr("Lan&guage (from the next start)"), m_language);
-    form->addRow(tr("&Entries are confirmed"), m_confirmation);
-    form->addRow(tr("P&aper"), m_paper);
-    form->addRow(tr("&Shop name on the sheet"), m_shop);
+    setTip(m_language, tr("Spoken from the next start of the program."));
+    addRow(form, tr("Lan&guage (from the next start)"), m_language);
+    addRow(form, tr("&Entries are confirmed"), m_confirmation);
+    addRow(form, tr("P&aper"), m_paper);
+    addRow(form, tr("&Shop name on the sheet"), m_shop);
     const auto addLayout = [form](const QString& text, QWidget* buddy, QHBoxLayout* row) {
-        auto* label = new QLabel(text);
+        auto* label = new Label(text);
         label->setBuddy(buddy);
         form->addRow(label, row);
     };
@@ -100,7 +101,7 @@ PreferencesDialog::PreferencesDialog(const Preferences& p, QWidget* parent)
         box->setValue(value);
         box->setSuffix(tr(" hp"));
         box->setAccessibleName(tr("Consider a girdle, %1").arg(label));
-        advice->addWidget(new QLabel(label));
+        advice->addWidget(new Label(label));
         advice->addWidget(box);
     }
     addLayout(tr("Consider a girdle o&n a small-block"), m_smallFrom, advice);

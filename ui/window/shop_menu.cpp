@@ -4,16 +4,16 @@
 #include <QAction>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QInputDialog>
 #include <QMenuBar>
-#include <QMessageBox>
 #include <functional>
 #include <shop/build_comparison.h>
 #include <shop/hand_over.h>
-#include <shop_ui/builds_dialog.h>
-#include <shop_ui/shelf_dialogs.h>
-#include <shop_ui/shop_config.h>
-#include <shop_ui/template_dialogs.h>
+#include <records/builds_dialog.h>
+#include <records/shelf_dialogs.h>
+#include <records/shop_config.h>
+#include <records/template_dialogs.h>
+#include <store/file/path_text.h>
+#include <text/ask.h>
 #include <window/main_window.h>
 #include <window/record_output.h>
 
@@ -22,7 +22,7 @@ namespace caprail {
 namespace {
 
 void complain(MainWindow& window, const Problem& problem) {
-    QMessageBox::warning(&window, MainWindow::tr("Caprail"), QString::fromStdString(problem.sentence));
+    warn(&window, MainWindow::tr("Caprail"), QString::fromStdString(problem.sentence));
 }
 
 void add(MainWindow& window, QMenu* menu, const QString& name, bool needsRecord,
@@ -38,21 +38,19 @@ void add(MainWindow& window, QMenu* menu, const QString& name, bool needsRecord,
 void beginBuild(MainWindow& window) {
     RecordSession& session = *window.session();
     if (!session.facts().isClosed()) {
-        QMessageBox::information(
+        inform(
             &window, MainWindow::tr("New build"),
             MainWindow::tr("A new build begins when the one before is signed off: finish and sign off build %1 first.")
                 .arg(session.facts().build));
         return;
     }
-    bool isGiven = false;
-    const QString why = QInputDialog::getText(
+    const auto why = askText(
         &window, MainWindow::tr("New build"),
         MainWindow::tr("Why is this engine built anew? Build %1 stays readable beside it: Shop ▸ Compare builds.")
-            .arg(session.facts().build),
-        QLineEdit::Normal, {}, &isGiven);
-    if (isGiven) {
+            .arg(session.facts().build));
+    if (why) {
         // A refusal is shown by the window, as that of any entry.
-        (void)session.append(BuildBegun{session.facts().build + 1, why.trimmed().toStdString()});
+        (void)session.append(BuildBegun{session.facts().build + 1, why->trimmed().toStdString()});
     }
 }
 
@@ -97,18 +95,18 @@ void handOverFolder(MainWindow& window) {
         return;
     }
     const SheetOptions options = sheetOptionsOf(window.preferences());
-    const auto made = handOver(session.file(), folder.toStdString(),
+    const auto made = handOver(session.file(), pathBytes(folder),
                                {options.units, true, [&](const std::string& pdfPath) {
-                                    return writeSheet(sheetSourceOf(session), QString::fromStdString(pdfPath), options);
+                                    return writeSheet(sheetSourceOf(session), qtPath(pdfPath), options);
                                 }});
     if (!made) {
         complain(window, made.error());
         return;
     }
-    QMessageBox::information(&window, MainWindow::tr("Hand-over folder"),
-                             MainWindow::tr("%1 holds the build sheet, photos, the ledger for people and for programs, "
-                                            "tables, and checksums.")
-                                 .arg(folder));
+    inform(&window, MainWindow::tr("Hand-over folder"),
+           MainWindow::tr("%1 holds the build sheet, photos, the ledger for people and for programs, "
+                          "tables, and checksums.")
+               .arg(folder));
 }
 
 } // namespace

@@ -5,10 +5,11 @@
 #include <QCoreApplication>
 #include <QDir>
 #include <QFileInfo>
-#include <QLabel>
 #include <QListWidget>
 #include <QStandardPaths>
 #include <QVBoxLayout>
+#include <text/label.h>
+#include <text/plain_text.h>
 #include <window/preferences.h>
 
 namespace caprail {
@@ -33,15 +34,15 @@ QStringList sampleFiles() {
 }
 
 StartPage::StartPage(QWidget* parent) : QWidget(parent) {
-    auto* title = new QLabel(tr("Caprail"));
+    auto* title = new Label(tr("Caprail"));
     QFont large = font();
     large.setPointSizeF(large.pointSizeF() * 2.2);
     large.setBold(true);
     title->setFont(large);
-    auto* purpose = new QLabel(
-        tr("The assembly build record of one engine per file: bearing clearances, fastener torques, the shim "
-           "stacks under the girdle, trial fit and pickup depth — with what is no longer valid, and why, "
-           "before anything is closed up."));
+    auto* purpose =
+        new Label(tr("The assembly build record of one engine per file: bearing clearances, fastener torques, the shim "
+                     "stacks under the girdle, trial fit and pickup depth — with what is no longer valid, and why, "
+                     "before anything is closed up."));
     purpose->setWordWrap(true);
 
     auto* make =
@@ -63,14 +64,14 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
         if (files.isEmpty()) {
             return;
         }
-        auto* label = new QLabel(head);
+        auto* label = new Label(head);
         auto* list = new QListWidget;
         label->setBuddy(list);
         list->setAccessibleName(head);
         for (const QString& file : files) {
             auto* item = new QListWidgetItem(QFileInfo(file).completeBaseName(), list);
             item->setData(Qt::UserRole, file);
-            item->setToolTip(file);
+            setTip(item, file);
         }
         list->setMaximumHeight((list->fontMetrics().lineSpacing() + 8) * std::min(5, static_cast<int>(files.size())) +
                                8);
@@ -84,7 +85,7 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
     };
     addList(tr("&Recent records"), recentFiles(), &StartPage::fileChosen);
     addList(tr("&Sample records (opened as a copy)"), sampleFiles(), &StartPage::sampleChosen);
-    auto* caution = new QLabel(tr(
+    auto* caution = new Label(tr(
         "The part maker's instructions, local codes and licensed practice come first; nothing here overrides them."));
     caution->setWordWrap(true);
     column->addStretch(1);

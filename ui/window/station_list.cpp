@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <session/look.h>
+#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -67,7 +68,8 @@ void StationList::refresh() {
         item(row)->setText(text);
         item(row)->setForeground(isLocked ? look.out : worst ? look.of(*worst) : look.ink);
         const QString shortcut = QStringLiteral("Ctrl+%1").arg(row + 1);
-        item(row)->setToolTip(
+        setTip(
+            item(row),
             worst
                 ? tr("%1: worst is %2, %n open (%3)", "", static_cast<int>(open)).arg(name, stateWord(*worst), shortcut)
                 : QStringLiteral("%1 (%2)").arg(name, shortcut));

@@ -4,9 +4,9 @@
 #include <csignal>
 #include <fstream>
 #include <gmock/gmock.h>
-#include <store/check.h>
-#include <store/header.h>
-#include <store/writer_lock.h>
+#include <store/care/check.h>
+#include <store/sqlite/header.h>
+#include <store/file/writer_lock.h>
 #include <sys/stat.h>
 #include <sys/wait.h>
 #include <unistd.h>

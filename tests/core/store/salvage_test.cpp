@@ -4,8 +4,8 @@
 #include <gmock/gmock.h>
 #include <ledger/remarks.h>
 #include <random>
-#include <store/check.h>
-#include <store/salvage.h>
+#include <store/care/check.h>
+#include <store/care/salvage.h>
 
 namespace caprail {
 namespace {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <gtest/gtest.h>
-#include <units/date.h>
-#include <units/plain_text.h>
-#include <units/say.h>
+#include <base/date.h>
+#include <base/plain_text.h>
+#include <base/say.h>
 
 using namespace caprail;
 

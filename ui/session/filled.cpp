@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <session/filled.h>
+
+namespace caprail {
+
+QString filledWith(const QString& pattern, std::initializer_list<Filling> texts) {
+    QString sentence;
+    for (qsizetype i = 0; i < pattern.size(); ++i) {
+        const int place = i + 1 < pattern.size() ? pattern[i + 1].unicode() - u'1' : -1;
+        if (pattern[i] == QLatin1Char('%') && place >= 0 && place < static_cast<int>(texts.size())) {
+            sentence += texts.begin()[place].text();
+            ++i;
+        } else {
+            sentence += pattern[i];
+        }
+    }
+    return sentence;
+}
+
+} // namespace caprail

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <QWidget>
+#include <session/record_session.h>
+
+class QPushButton;
+
+namespace caprail {
+
+class EntriesTable;
+class EntryField;
+class InstrumentBox;
+class PlainTable;
+class PlaceHeading;
+
+/// Crank end play, rod side clearance per throw and the fits of the shop's own, as a plain list with bands. The
+/// selected one is what the field asks for.
+class BearingsFits : public QWidget {
+    Q_OBJECT
+public:
+    explicit BearingsFits(RecordSession& session, QWidget* parent = nullptr);
+    void refresh();
+    void choose(const FitPlace& place);
+    void focusField();
+    void type(const QString& text);
+    [[nodiscard]] const std::vector<FitPlace>& places() const { return m_places; }
+    [[nodiscard]] const FitPlace& place() const { return m_place; }
+    [[nodiscard]] EntryField* field() const { return m_field; }
+
+signals:
+    void chosen(const caprail::FitPlace& place);
+
+private:
+    void build();
+    void step(int by);
+    void go(const FitPlace& place);
+    Result<void> store(const Entered<Length>& value);
+    RecordSession& m_session;
+    std::vector<FitPlace> m_places; ///< in the order of the list
+    FitPlace m_place;
+    PlaceHeading* m_heading;
+    EntryField* m_field;
+    InstrumentBox* m_instrument;
+    PlainTable* m_table;
+    QPushButton* m_bands;
+    EntriesTable* m_entries;
+};
+
+/// Every fit that a band asks for: crank end play, each throw, and the shop's own with one place more than were read.
+std::vector<FitPlace> fitPlaces(const Facts& facts);
+/// "Rod side clearance, throw 2", "Piston to bore, place 3"
+QString fitName(const FitPlace& place);
+
+} // namespace caprail

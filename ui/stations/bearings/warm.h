@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <QWidget>
+#include <bearings/expansion.h>
+#include <session/record_session.h>
+#include <text/label.h>
+
+class QComboBox;
+class QLineEdit;
+
+namespace caprail {
+
+class PlainTable;
+
+/// Every clearance as it would be with block and crank at other temperatures: a look ahead, never a verdict, and not
+/// stored. Coefficients start from a handbook and can be changed.
+class BearingsWarm : public QWidget {
+    Q_OBJECT
+public:
+    explicit BearingsWarm(RecordSession& session, QWidget* parent = nullptr);
+    void refresh();
+    void focusField();
+    [[nodiscard]] QLineEdit* blockNow() const { return m_blockNow; }
+    [[nodiscard]] QLineEdit* blockCoefficient() const { return m_block; }
+    [[nodiscard]] PlainTable* table() const { return m_table; }
+    [[nodiscard]] QString remark() const;
+
+private:
+    void build();
+    [[nodiscard]] Result<Warming> read() const;
+    void takeMaterial(const QComboBox* box, QLineEdit* coefficient);
+    RecordSession& m_session;
+    QComboBox *m_blockIs, *m_crankIs;
+    QLineEdit *m_block, *m_crank, *m_measuredAt, *m_blockNow, *m_crankNow;
+    PlainTable* m_table;
+    Label* m_remark;
+};
+
+} // namespace caprail

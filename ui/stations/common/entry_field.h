@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <QWidget>
+#include <functional>
+#include <text/label.h>
+#include <units/parse.h>
+
+class QAction;
+class QLineEdit;
+
+namespace caprail {
+
+/// The field that a value is typed into: large, with its unit in sight, a live echo of what was read, and the sentence
+/// that says why a value was not taken. Enter hands the text to `submit`; a gauge that types like a keyboard needs no
+/// more.
+class EntryField : public QWidget {
+    Q_OBJECT
+public:
+    /// Reads the text: the echo to show, or the sentence that refuses it.
+    using Reader = std::function<Result<QString>(const QString& text)>;
+    /// Takes the text: nothing when it is stored (the field is cleared), or the sentence that refuses it (the text
+    /// stays, unless it is kept to be stored later).
+    using Submit = std::function<Result<void>(const QString& text)>;
+
+    explicit EntryField(QWidget* parent = nullptr);
+    /// The name of what is typed ("Gap at cap 3 right"), the unit beside the field, and what reads and takes it.
+    void ask(const QString& title, const QString& unit, Reader reader, Submit submit);
+    /// Convenience for a length: echo in both inch and millimetre.
+    void askLength(const QString& title, const Units& units, const Expected<Length>& expected,
+                   std::function<Result<void>(const Entered<Length>&)> take);
+    void askTorque(const QString& title, const Units& units, const Expected<Torque>& expected,
+                   std::function<Result<void>(const Entered<Torque>&)> take);
+    void askAngle(const QString& title, const Units& units, const Expected<Angle>& expected,
+                  std::function<Result<void>(const Entered<Angle>&)> take);
+
+    void showProblem(const QString& sentence);
+    [[nodiscard]] QString text() const;
+    [[nodiscard]] QString problem() const;
+    [[nodiscard]] QString echo() const;
+    /// Begins typing here with this text (typed on the diagram).
+    void type(const QString& text);
+    void clear();
+    /// Figures that are read from farther away: 1 as usual, 4 at arm's length.
+    void setScale(qreal scale);
+    [[nodiscard]] QString title() const;
+    [[nodiscard]] QLineEdit* lineEdit() const { return m_edit; }
+
+public slots:
+    /// As if Enter were pressed.
+    void submit();
+
+protected:
+    void changeEvent(QEvent* event) override;
+
+private:
+    void showEcho();
+    Label* m_title;
+    QString m_titleText;
+    QLineEdit* m_edit;
+    Label* m_unit;
+    Label* m_echo;
+    QAction* m_enter; ///< the sign in the field that stands for the Enter key
+    Reader m_reader;
+    Submit m_submit;
+    bool m_showsProblem = false;
+};
+
+} // namespace caprail
