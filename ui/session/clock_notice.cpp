@@ -8,6 +8,14 @@
 
 namespace caprail {
 
+namespace {
+
+struct ClockText {
+    Q_DECLARE_TR_FUNCTIONS(ClockNotice)
+};
+
+} // namespace
+
 QString clockNotice(const Ledger& ledger, UtcTime now) {
     constexpr std::size_t named = 2;
     const std::vector<LedgerRemark> remarks = clockRemarks(ledger, now);
@@ -18,8 +26,7 @@ QString clockNotice(const Ledger& ledger, UtcTime now) {
         sentences << qtText(remark->sentence);
     }
     if (remarks.size() > named) {
-        sentences << QCoreApplication::translate("ClockNotice", "And so it is with %n more.", "",
-                                                 static_cast<int>(remarks.size() - named));
+        sentences << ClockText::tr("More entries of which that is true: %1.").arg(remarks.size() - named);
     }
     return sentences.join(QLatin1Char(' '));
 }

@@ -77,11 +77,18 @@ inline std::vector<Attack> attacks(const QString& bait) {
 }
 
 /// The ledger with the attack in front of every free text of every entry. A text that a kind demands to be a code or a
-/// number stays; the same text becomes the same other text everywhere, so that names still fit.
+/// number stays; the same text becomes the same other text everywhere, so that names still fit. A text that takes long to
+/// be laid out stands in the first entry of each kind only: it is about whether, not about how many.
 inline Ledger poisoned(const Ledger& ledger, const QString& attack) {
     const std::string poison = attack.toStdString();
+    const bool isLong = attack.size() > 100;
+    std::set<std::string_view> done;
     Ledger out;
     for (const Entry& entry : ledger.entries()) {
+        if (isLong && !done.insert(kindOf(entry.body).kind).second) {
+            out.append(entry.time, entry.person, entry.body);
+            continue;
+        }
         std::vector<Cell> cells = cellsOf(entry.body);
         const KindInfo& kind = kindOf(entry.body);
         const auto index = *kindIndex(kind.kind);
