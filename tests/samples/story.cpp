@@ -8,7 +8,7 @@
 #include <fstream>
 #include <ledger/band_names.h>
 #include <ledger/entry_json.h>
-#include <shims/stack_plan.h>
+#include <shims/plan/stack_plan.h>
 #include <units/format.h>
 
 namespace caprail::samples {

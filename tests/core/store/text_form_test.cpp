@@ -220,8 +220,9 @@ TEST(Csv, writes_one_table_per_kind_that_occurs_and_never_overwrites) {
     const auto done = exportCsv(ledger, folder / "csv");
     ASSERT_TRUE(done) << done.error().sentence;
     EXPECT_EQ(read(folder / "csv/gap_reading.csv"),
-              "sequence,time,person,struck_by,position,pass,gap_nm,gap_typed,instrument\r\n"
-              "1,2026-05-04T09:30:00.000Z,Ann,2,1R,1,1460500,575e-4,FEELER-1\r\n");
+              "sequence,time,person,struck_by,position,pass,gap_nm,gap_typed,instrument,"
+              "does_not_go_nm,does_not_go_typed,straightedge\r\n"
+              "1,2026-05-04T09:30:00.000Z,Ann,2,1R,1,1460500,575e-4,FEELER-1,,,\r\n");
     EXPECT_EQ(read(folder / "csv/entries.csv"), "sequence,time,person,struck_by,kind,seal\r\n"
                                                 "1,2026-05-04T09:30:00.000Z,Ann,2,gap_reading," +
                                                     toHex(ledger.at(1).seal) +

@@ -32,9 +32,9 @@ TEST(GapPass, goes_only_to_places_that_a_movement_spoiled) {
     EXPECT_EQ(begin.position, (Position{2, Side::left}));
     EXPECT_EQ(begin.pass, bench.assessment.survey.nextPass);
     EXPECT_EQ(begin.left, 2U);
-    bench.make(GapReading{{2, Side::left}, begin.pass, {thou(51), ""}, "FEEL-1"});
+    bench.make(GapReading{{2, Side::left}, begin.pass, {thou(51), ""}, "LEAVES"});
     EXPECT_EQ(nextInPass(order, {2, Side::left}, begin.pass, bench.assessment).position, (Position{2, Side::right}));
-    bench.make(GapReading{{2, Side::right}, begin.pass, {thou(51), ""}, "FEEL-1"});
+    bench.make(GapReading{{2, Side::right}, begin.pass, {thou(51), ""}, "LEAVES"});
     const PassPlace again = nextInPass(order, {2, Side::right}, begin.pass, bench.assessment);
     EXPECT_EQ(again.position, (Position{2, Side::left}));
     EXPECT_EQ(again.pass, begin.pass + 1);

@@ -63,7 +63,7 @@ inline BearingData bearingsOf(int mains, int rods) {
         result.clearance = thou(clearance);
         result.smallest = thou(clearance - 0.12);
         result.largest = thou(clearance + 0.16);
-        result.expandedUncertainty = 2'540;
+        result.uncertaintySmallest = result.uncertaintyLargest = Uncertainty(Uncertainty::Known{2'540, 1'270, 2, {}});
         data.assessment.clearances[journal] = result;
         Check check;
         check.kind = journal.kind == JournalKind::main ? CheckKind::mainClearance : CheckKind::rodClearance;

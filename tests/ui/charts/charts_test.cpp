@@ -181,7 +181,7 @@ TEST(ClearanceChart, draws_whiskers_and_uncertainty_from_the_figures) {
     const ClearanceResult& first = data.assessment.clearances.at({JournalKind::main, 1});
     EXPECT_NEAR(bars[0]->data()->at(0).errorMinus, inInches(*first.clearance - *first.smallest), 1e-12);
     EXPECT_NEAR(bars[0]->data()->at(0).errorPlus, inInches(*first.largest - *first.clearance), 1e-12);
-    EXPECT_NEAR(bars[1]->data()->at(0).errorPlus, first.expandedUncertainty / 25'400'000, 1e-12);
+    EXPECT_NEAR(bars[1]->data()->at(0).errorPlus, *first.uncertainty().expanded() / 25'400'000, 1e-12);
 }
 
 TEST(VerifyHistoryChart, has_a_point_for_every_outcome_with_held_on_zero) {

@@ -171,7 +171,7 @@ TEST_P(HostileWindows, the_dialogs_of_a_record) {
             kept.keep(PersonAdded{name, "assembler"});
         }
         for (const auto& [name, instrument] : session->facts().instruments) {
-            kept.keep(instrument.what);
+            kept.keep(instrument.latest());
         }
         (void)writeShelf(shelfPath(), kept);
         AddFromShelfDialog add(*session, kept);
