@@ -54,9 +54,6 @@ public:
         if (auto contradiction = contradictionIn(draft->body)) {
             return refuse(std::move(*contradiction));
         }
-        if (auto unreadable = unreadableIn(draft->body); unreadable && !draft->seal) {
-            return refuse(std::move(*unreadable));
-        }
         const std::vector<Cell> cells = cellsOf(draft->body);
         auto entry = asStored({m_sequence + 1, *draft->time, draft->person, draft->body, {}}, cells);
         if (!entry) {

@@ -216,7 +216,7 @@ TEST(Hostile, files_take_less_than_512_mib_and_no_long_time) {
         {"300 000 rows", "WITH RECURSIVE n(i) AS (SELECT 2 UNION ALL SELECT i + 1 FROM n WHERE i < 300000) INSERT INTO "
                          "entry SELECT i, e.time, e.person, e.kind, e.seal FROM n, entry AS e WHERE e.sequence = 1; "
                          "INSERT INTO gap_reading SELECT e.sequence, g.position, g.pass, g.gap_nm, g.gap_typed, "
-                         "g.instrument FROM entry AS e, gap_reading AS g WHERE g.sequence = 1 AND e.sequence > 1"},
+                         "g.instrument, g.does_not_go_nm, g.does_not_go_typed, g.straightedge FROM entry AS e, gap_reading AS g WHERE g.sequence = 1 AND e.sequence > 1"},
         {"texts of 250 KB", "WITH RECURSIVE n(i) AS (SELECT 2 UNION ALL SELECT i + 1 FROM n WHERE i < 900) INSERT INTO "
                             "entry SELECT i, e.time, e.person, 'note_added', e.seal FROM n, entry AS e WHERE "
                             "e.sequence = 1; INSERT INTO note_added SELECT sequence, '', hex(zeroblob(125000)) FROM "
