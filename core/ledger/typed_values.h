@@ -11,8 +11,8 @@ namespace caprail {
 /// as a sentence. None: they agree. Holds on entry, on import and when a file is checked.
 std::optional<std::string> contradictionIn(const Body&);
 
-/// The first quantity whose typed text is no quantity at all, as a sentence. Held against new entries only: what was
-/// sealed long ago may carry a remark there.
+/// The first quantity whose typed text is no quantity at all, as a sentence. Held against new entries only: an earlier
+/// ledger may carry a remark there.
 std::optional<std::string> unreadableIn(const Body&);
 
 /// The first quantity outside what its field expects (expectations.h), as a sentence that asks it back. None where all

@@ -55,9 +55,6 @@ public:
         if (auto contradiction = contradictionIn(draft->body)) {
             return refuse(std::move(*contradiction));
         }
-        if (auto unreadable = unreadableIn(draft->body); unreadable && !draft->seal) {
-            return refuse(std::move(*unreadable));
-        }
         const std::vector<Cell> cells = cellsOf(draft->body);
         m_memory += sizeof(Entry) + line.size();
         if (m_memory > largestLedger) {

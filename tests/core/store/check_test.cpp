@@ -44,6 +44,15 @@ TEST_F(Check, finds_a_record_as_it_was_written_sound) {
     EXPECT_EQ(report.seal, ledger.seal());
 }
 
+TEST_F(Check, names_an_entry_whose_typed_text_is_not_what_is_stored_though_every_seal_fits) {
+    {
+        auto file = RecordFile::open(path, OpenMode::readWrite);
+        ASSERT_TRUE(file) << file.error().sentence;
+        ASSERT_TRUE(file->append(morning, "Ann", GapReading{{1, Side::left}, 1, {thou(46.2), "99.9 thou"}, ""}));
+    }
+    EXPECT_THAT(finding(), HasSubstr("“gap” was typed as “99.9 thou”, but 0.04620 in is stored with it"));
+}
+
 TEST_F(Check, finds_a_change_in_every_column_of_every_kind) {
     int columns = 0;
     for (std::size_t kind = 0; kind < allKinds().size(); ++kind) {
@@ -118,7 +127,7 @@ TEST_F(Check, finds_removed_inserted_and_swapped_entries) {
         findingAfter(
             "INSERT INTO entry SELECT sequence + 1, time, person, kind, seal FROM entry WHERE sequence = " + last +
             "; INSERT INTO gap_reading SELECT sequence + 1, position, pass, gap_nm, gap_typed, "
-            "instrument FROM gap_reading WHERE sequence = " +
+            "instrument, does_not_go_nm, does_not_go_typed, straightedge FROM gap_reading WHERE sequence = " +
             last),
         "sound");
     EXPECT_NE(findingAfter("UPDATE entry SET sequence = -1 WHERE sequence = 2;"

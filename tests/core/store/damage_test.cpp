@@ -145,7 +145,7 @@ TEST(Hostile, values_are_refused_even_under_a_seal_that_fits) {
         std::string person;
     };
     const auto gapCells = [](std::string position, std::int64_t nm) {
-        return std::vector<Cell>{position, std::int64_t{1}, nm, std::string("1"), std::string("F")};
+        return std::vector<Cell>{position, std::int64_t{1}, nm, std::string("1"), std::string("F"), {}, {}, {}};
     };
     const std::vector<Case> cases{
         {"huge length", gapKind, gapCells("1L", INT64_MAX), "Ann"},
@@ -217,7 +217,7 @@ TEST(Hostile, files_take_less_than_512_mib_and_no_long_time) {
         {"300 000 rows", "WITH RECURSIVE n(i) AS (SELECT 2 UNION ALL SELECT i + 1 FROM n WHERE i < 300000) INSERT INTO "
                          "entry SELECT i, e.time, e.person, e.kind, e.seal FROM n, entry AS e WHERE e.sequence = 1; "
                          "INSERT INTO gap_reading SELECT e.sequence, g.position, g.pass, g.gap_nm, g.gap_typed, "
-                         "g.instrument FROM entry AS e, gap_reading AS g WHERE g.sequence = 1 AND e.sequence > 1"},
+                         "g.instrument, g.does_not_go_nm, g.does_not_go_typed, g.straightedge FROM entry AS e, gap_reading AS g WHERE g.sequence = 1 AND e.sequence > 1"},
         {"texts of 250 KB", "WITH RECURSIVE n(i) AS (SELECT 2 UNION ALL SELECT i + 1 FROM n WHERE i < 900) INSERT INTO "
                             "entry SELECT i, e.time, e.person, 'note_added', e.seal FROM n, entry AS e WHERE "
                             "e.sequence = 1; INSERT INTO note_added SELECT sequence, '', hex(zeroblob(125000)) FROM "

@@ -56,6 +56,15 @@ TEST_F(TextForm, read_back_gives_equal_seals_and_a_sound_record) {
     EXPECT_EQ(read(folder / "again.jsonl"), read(text));
 }
 
+TEST_F(TextForm, is_refused_where_what_was_typed_is_not_what_is_stored) {
+    write(text, R"({"kind":"gap_reading","person":"Ann","time":"2026-05-04T09:30:00Z","position":"1L","pass":1,)"
+                R"("gap_nm":1173480,"gap_typed":"99.9 thou","instrument":""})"
+                "\n");
+    const auto done = importLedger(text, folder / "new.caprail");
+    ASSERT_FALSE(done);
+    EXPECT_THAT(done.error().sentence, testing::HasSubstr("line 1: “gap” was typed as “99.9 thou”, but 0.04620 in"));
+}
+
 TEST_F(TextForm, without_seals_and_numbers_is_numbered_and_sealed_the_same) {
     std::string bare;
     for (const Entry& entry : ledger.entries()) {
@@ -220,8 +229,8 @@ TEST(Csv, writes_one_table_per_kind_that_occurs_and_never_overwrites) {
     const auto done = exportCsv(ledger, folder / "csv");
     ASSERT_TRUE(done) << done.error().sentence;
     EXPECT_EQ(read(folder / "csv/gap_reading.csv"),
-              "sequence,time,person,struck_by,position,pass,gap_nm,gap_typed,instrument,"
-              "does_not_go_nm,does_not_go_typed,straightedge\r\n"
+              "sequence,time,person,struck_by,position,pass,gap_nm,gap_typed,instrument,does_not_go_nm,"
+              "does_not_go_typed,straightedge\r\n"
               "1,2026-05-04T09:30:00.000Z,Ann,2,1R,1,1460500,575e-4,FEELER-1,,,\r\n");
     EXPECT_EQ(read(folder / "csv/entries.csv"), "sequence,time,person,struck_by,kind,seal\r\n"
                                                 "1,2026-05-04T09:30:00.000Z,Ann,2,gap_reading," +
