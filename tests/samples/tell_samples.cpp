@@ -80,10 +80,8 @@ bool write(const std::string& folder, const std::string& name, const Ledger& led
     const std::string record = folder + "/" + name + ".caprail";
     std::filesystem::remove(text);
     std::filesystem::remove(record);
-    auto done = exportLedger(ledger, text);
-    if (done) {
-        done = importLedger(text, record);
-    }
+    const auto written = exportLedger(ledger, text);
+    const auto done = written ? importLedger(text, record) : tl::unexpected(written.error());
     if (!done) {
         std::fprintf(stderr, "%s\n", done.error().sentence.c_str());
     }

@@ -10,6 +10,7 @@ namespace {
 RoundHistory twoRounds() {
     WorkBench bench;
     bench.tightenAll();
+    bench.layIn();
     bench.make(PersonAdded{"Tove", "assembler"});
     bench.make(RoundBegun{1, "W1"});
     const FastenerId moved{FastenerKind::mainCap, 2, Side::left, Ring::inner};
