@@ -2,6 +2,7 @@
 #include "shop_records.h"
 
 #include <gmock/gmock.h>
+#include <ledger/remarks.h>
 #include <shop/record_reader.h>
 #include <shop/shop_scan.h>
 #include <sqlite3.h>
