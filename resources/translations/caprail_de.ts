@@ -1555,6 +1555,30 @@
         <source>No residual band is set: the usual %1 to %2 is taken (common practice, no source). Set the band “residual” at the engine station.</source>
         <translation>Es ist kein Band für das Restmaß festgelegt: es gilt das übliche von %1 bis %2 (gängige Praxis, ohne Quelle). Das Band „residual“ an der Station Motor festlegen.</translation>
     </message>
+    <message>
+        <source>. No plan can have more than %1 in band, nor then fewer than %2 shims: this is at least %3 % of what can be</source>
+        <translation>. Kein Plan kann mehr als %1 im Band haben, noch dann weniger als %2 Distanzscheiben: Das sind mindestens %3 % des Möglichen</translation>
+    </message>
+    <message>
+        <source>. No plan has more in band, nor as many with fewer shims; only the residuals may still be bettered</source>
+        <translation>. Kein Plan hat mehr im Band, auch nicht ebenso viele mit weniger Distanzscheiben; nur die Restmaße lassen sich vielleicht noch verbessern</translation>
+    </message>
+    <message>
+        <source>%1 is not met by the plan found so far: nearest %2, residual %3.</source>
+        <translation>%1 erreicht der bisher gefundene Plan nicht: am nächsten %2, Restmaß %3.</translation>
+    </message>
+    <message>
+        <source> More shims than the rules allow in one stack: %1.</source>
+        <translation> Mehr Distanzscheiben in einem Stapel, als die Regeln erlauben: %1.</translation>
+    </message>
+    <message>
+        <source>The stacks as built are better than the plan found so far.</source>
+        <translation>Die Stapel, wie sie gebaut sind, sind besser als der bisher gefundene Plan.</translation>
+    </message>
+    <message>
+        <source>The stacks as built are better than the plan.</source>
+        <translation>Die Stapel, wie sie gebaut sind, sind besser als der Plan.</translation>
+    </message>
 </context>
 <context>
     <name>HelpText</name>
@@ -3834,6 +3858,14 @@ vergrößert</translation>
     <message>
         <source>Taken over: %1 bearings have other shells now. Measure their bores again.</source>
         <translation>Übernommen: %1 Lager haben jetzt andere Schalen. Ihre Bohrungen neu messen.</translation>
+    </message>
+    <message>
+        <source>Choosing …</source>
+        <translation>Es wird gewählt …</translation>
+    </message>
+    <message>
+        <source> (still looking)</source>
+        <translation> (die Suche läuft noch)</translation>
     </message>
 </context>
 <context>
@@ -7881,6 +7913,14 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>the clearance</source>
         <translation>der Abstand</translation>
     </message>
+    <message>
+        <source>offset</source>
+        <translation>Versatz</translation>
+    </message>
+    <message>
+        <source>The places that have a residual cannot tell %1: that takes two caps on each side.</source>
+        <translation>Die Stellen, deren Restmaß bekannt ist, verraten nicht: %1. Dazu braucht es auf jeder Seite zwei Lagerdeckel.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::DiskBar</name>
@@ -10472,6 +10512,10 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>This record was written by an earlier version of the program and was brought up to date. As it was, it is kept in %1.</source>
         <translation>Dieses Protokoll stammt von einer früheren Version des Programms und wurde auf den neuen Stand gebracht. Wie es war, ist es in %1 aufbewahrt.</translation>
+    </message>
+    <message>
+        <source>%1 does not answer. What is entered now waits here, and is stored as soon as it does.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
