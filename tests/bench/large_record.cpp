@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "large_record.h"
 
+#include <array>
 #include <assessment/facts.h>
 #include <cstdio>
 #include <cstdlib>
@@ -40,6 +41,10 @@ public:
         m_person = m_ledger.entries().back().person;
         const Facts facts = fold(m_ledger);
         m_layout = facts.layout;
+        for (const Position p : m_layout->positions()) {
+            const auto read = facts.gaps.find(p);
+            m_gaps[p] = read == facts.gaps.end() ? thou(58) : read->second.front().what.value();
+        }
         for (const auto& [name, shim] : facts.shims) {
             m_shims.push_back(name);
         }
@@ -66,18 +71,20 @@ private:
         }
     }
 
+    /// A length as it would be typed in full.
+    static Entered<Length> typed(Length value) {
+        std::array<char, 32> text{};
+        std::snprintf(text.data(), text.size(), "%.6f mm", static_cast<double>(value.value()) / 1e6);
+        return {value, text.data()};
+    }
     void gaps(std::int64_t cycle) {
         const int pass = static_cast<int>(cycle % mostPasses) + 1;
         for (const Position p : m_layout->positions()) {
-            const Length gap = thou(58 + p.cap) + Length((cycle + p.cap) % 5 * 2540);
-            add(GapReading{p, pass, {gap, "59 thou"}, "LEAVES-2"});
+            add(GapReading{p, pass, typed(m_gaps.at(p) + Length((cycle + p.cap) % 5 * 2540)), "LEAVES-2"});
         }
     }
-    void journals(std::int64_t cycle) {
-        for (const JournalId j : m_layout->mainJournals()) {
-            const std::int64_t hair = cycle % 3 * 1270;
-            add(JournalReading{j, cycle % 2 + 1, cycle / 2 % 2 + 1, {Length(67'081'400 + hair), "2.641"}, "MIC-75"});
-        }
+    void fits(std::int64_t cycle) {
+        add(FitReading{std::string(bands::crankEndPlay), 1, typed(thou(5) + Length(cycle % 3 * 1270)), "DIAL-1"});
     }
     void finding(std::int64_t cycle) {
         const std::string name = "F" + std::to_string(cycle);
@@ -99,7 +106,7 @@ private:
         add(FastenerTightened{turned, Entered<Torque>{newtonMetres(80), "80 Nm"}, {}, {}, "WRENCH-90"});
         gaps(2 * cycle);
         gaps(2 * cycle + 1);
-        journals(cycle);
+        fits(cycle);
         if (!m_shims.empty()) {
             const std::string& shim = m_shims[static_cast<std::size_t>(cycle) % m_shims.size()];
             add(ShimMeasured{shim, {thou(20), "20 thou"}, "MIC-75"});
@@ -116,8 +123,9 @@ private:
 
     void heap(std::int64_t cycle) {
         gaps(cycle);
-        journals(cycle);
-        add(FitReading{std::string(bands::crankEndPlay), 1, {thou(5), "5 thou"}, "DIAL-1"});
+        for (int i = 0; i < 5; ++i) {
+            fits(cycle + i);
+        }
         add(PickupReading{PickupTerm::panDepth, {inches(7), "7 in"}, "DEPTH-1"});
         add(NoteAdded{"3R", "looked at again in cycle " + std::to_string(cycle)});
         finding(cycle);
@@ -131,6 +139,7 @@ private:
     std::int64_t m_count;
     std::string m_person;
     std::optional<EngineLayout> m_layout;
+    std::map<Position, Length> m_gaps; ///< about which the readings lie
     std::vector<std::string> m_shims;
     std::int64_t m_round = 0;
 };

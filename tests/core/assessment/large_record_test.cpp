@@ -1,12 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-/// That the generated long records are such as the window makes, and that assessing one does not look at everything
-/// again for each place.
+/// That the generated long records are such as the window makes; what they cost is measured in tests/bench.
 #include "../../bench/large_record.h"
 
-#include <algorithm>
 #include <assessment/admission.h>
-#include <cstdio>
-#include <ctime>
 #include <gtest/gtest.h>
 
 namespace caprail {
@@ -27,29 +23,6 @@ TEST_P(LargeRecord, holds_only_entries_that_were_allowed_when_they_were_made) {
         again.append(entry.time, entry.person, entry.body);
         facts = std::holds_alternative<Struck>(entry.body) ? fold(again) : (apply(facts, entry), std::move(facts));
     }
-}
-
-/// Seconds of the processor, so that a busy machine does not count; the best of some.
-template <class Work> double secondsOf(Work work) {
-    double best = 1e9;
-    for (int i = 0; i < 5; ++i) {
-        const std::clock_t begun = std::clock();
-        work();
-        best = std::min(best, static_cast<double>(std::clock() - begun) / CLOCKS_PER_SEC);
-    }
-    return best;
-}
-
-TEST_P(LargeRecord, is_assessed_in_less_time_than_folding_it_takes) {
-    const Ledger ledger = largerecord::ledgerOf(SAMPLE_BUILDS, 40'000, GetParam());
-    const Facts facts = fold(ledger);
-    const double folding = secondsOf([&] { (void)fold(ledger); });
-    const double assessing = secondsOf([&] { (void)assess(facts); });
-    RecordProperty("folding_ms", std::to_string(folding * 1000));
-    RecordProperty("assessing_ms", std::to_string(assessing * 1000));
-    std::printf("folding %.1f ms, assessing %.1f ms\n", folding * 1000, assessing * 1000);
-    // It is done after each entry: what looks at every reading once for every place is seen here.
-    EXPECT_LT(assessing, 0.7 * folding);
 }
 
 INSTANTIATE_TEST_SUITE_P(Manners, LargeRecord, testing::Values(Manner::worked, Manner::heaped),

@@ -54,6 +54,7 @@ TEST(ShellRequest, takes_housings_as_read_or_from_bore_and_shells_and_says_what_
     WorkBench bench;
     shell(bench, "A", 95, true);
     shell(bench, "B", 95, true);
+    bench.tightenAll();
     bench.make(JournalReading{main1, 1, 1, {inches(2.4480), ""}, ""});
     bench.make(BoreReading{main1, BoreMethod::housing, 1, {inches(2.6402), ""}, ""});
     bench.make(JournalReading{main2, 1, 1, {inches(2.4480), ""}, ""});
@@ -73,6 +74,7 @@ TEST(ShellRequest, takes_housings_as_read_or_from_bore_and_shells_and_says_what_
 
 TEST(ShellRequest, leaves_out_readings_that_another_crank_made_fall) {
     WorkBench bench;
+    bench.tightenAll();
     bench.make(JournalReading{main1, 1, 1, {inches(2.4480), ""}, ""});
     bench.make(BoreReading{main1, BoreMethod::housing, 1, {inches(2.6402), ""}, ""});
     ASSERT_EQ(shellRequestFor(bench.facts).bearings.size(), 1U);

@@ -44,11 +44,8 @@ TEST(StackPlanning, asks_for_accepted_gaps_with_what_is_not_set_aside_and_the_pi
 
 TEST(StackPlanning, aims_within_the_guard_bands_so_that_no_stack_is_too_close_to_call) {
     WorkBench bench;
-    bench.make(InstrumentAdded{
-        "FEEL-1", InstrumentType::feelerGauge, "", "", Entered<Length>{tenths(1), ""}, {}, {}, {}, {}, {}, {}});
-    for (int pass = 1; pass <= 2; ++pass) {
-        bench.make(GapReading{{1, Side::left}, pass, {thou(50), ""}, "FEEL-1"});
-    }
+    bench.survey();
+    bench.kit();
     RulesSet rules = bench.facts.rules;
     rules.decision = DecisionWord::guarded;
     bench.make(rules);

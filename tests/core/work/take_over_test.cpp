@@ -42,7 +42,7 @@ TEST(ConfirmedStack, is_judged_again_when_only_a_shim_was_measured_anew) {
     bench.survey();
     bench.kit();
     bench.build();
-    bench.make(ShimMeasured{"S-1L", {thou(50.2), ""}, ""});
+    bench.make(ShimMeasured{"S-1L", {thou(50.2), ""}, "MIC"});
     ASSERT_EQ(bench.assessment.find("stack:1L")->state, CheckState::stale);
     const auto entry = confirmStack({1, Side::left}, bench.facts, bench.assessment);
     ASSERT_TRUE(entry);

@@ -46,6 +46,7 @@ TEST(VerifyOrder, gives_every_verified_fastener_its_place) {
 TEST(RoundUnderWay, is_the_last_until_every_fastener_was_pulled_or_something_came_between) {
     WorkBench bench;
     bench.tightenAll();
+    bench.layIn();
     EXPECT_EQ(roundUnderWay(bench.facts), nullptr);
     bench.make(RoundBegun{1, "W1"});
     ASSERT_NE(roundUnderWay(bench.facts), nullptr);
