@@ -13,12 +13,15 @@ namespace {
 /// A reading so many repeat limits from the passes before it is a slip (common practice, no source).
 constexpr std::int64_t farInRepeatLimits = 5;
 
+/// The median of the readings that stand, from those kept sorted: it is asked with every reading.
 std::optional<Length> medianAt(const Facts& facts, Position p) {
-    const auto standing = facts.standingGaps(p);
-    if (standing.empty()) {
+    const auto at = facts.sortedGaps.find(p);
+    if (at == facts.sortedGaps.end() || at->second.sorted.empty() || at->second.felledBy != facts.gapFelledBy(p).entry) {
         return {};
     }
-    return summarise(lengthsOf(standing, [](const GapReading& r) { return r.value(); })).median;
+    const auto& sorted = at->second.sorted;
+    const std::size_t half = sorted.size() / 2;
+    return Length(sorted.size() % 2 == 1 ? sorted[half] : sorted[half - 1] + (sorted[half] - sorted[half - 1]) / 2);
 }
 
 class AskedBack {

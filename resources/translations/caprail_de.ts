@@ -36,236 +36,6 @@
     </message>
 </context>
 <context>
-    <name>AcrossWindow</name>
-    <message>
-        <source>Range at each place</source>
-        <translation>Spannweite an jeder Stelle</translation>
-    </message>
-    <message>
-        <source>Movement in verify rounds</source>
-        <translation>Bewegung in Prüfrunden</translation>
-    </message>
-    <message>
-        <source>Instruments by the day that they fall due</source>
-        <translation>Messmittel nach Fälligkeit</translation>
-    </message>
-    <message>
-        <source>Across engines — Caprail</source>
-        <translation>Motoren im Vergleich — Caprail</translation>
-    </message>
-    <message>
-        <source>Which records</source>
-        <translation>Welche Protokolle</translation>
-    </message>
-    <message>
-        <source>All records (%1)</source>
-        <translation>Alle Protokolle (%1)</translation>
-    </message>
-    <message>
-        <source>Template: %1 (%2)</source>
-        <translation>Vorlage: %1 (%2)</translation>
-    </message>
-    <message>
-        <source>Layout: %1 (%2)</source>
-        <translation>Motorbauform: %1 (%2)</translation>
-    </message>
-    <message>
-        <source>&amp;Spread</source>
-        <translation>&amp;Streuung</translation>
-    </message>
-    <message>
-        <source>&amp;Movement</source>
-        <translation>&amp;Bewegung</translation>
-    </message>
-    <message>
-        <source>&amp;Instruments due</source>
-        <translation>&amp;Fällige Messmittel</translation>
-    </message>
-    <message>
-        <source>Quantity</source>
-        <translation>Größe</translation>
-    </message>
-    <message>
-        <source>Save as a &amp;table (CSV)…</source>
-        <translation>Als &amp;Tabelle speichern (CSV)…</translation>
-    </message>
-    <message>
-        <source>spread.csv</source>
-        <translation>streuung.csv</translation>
-    </message>
-    <message>
-        <source>By position</source>
-        <translation>Nach Stelle</translation>
-    </message>
-    <message>
-        <source>By wrench</source>
-        <translation>Nach Schlüssel</translation>
-    </message>
-    <message>
-        <source>By person</source>
-        <translation>Nach Person</translation>
-    </message>
-    <message>
-        <source>Counted by</source>
-        <translation>Gezählt nach</translation>
-    </message>
-    <message>
-        <source>How often a fastener moved in a verify round, out of how many pulls, in all builds. The counts say nothing of the cause.</source>
-        <translation>Wie oft sich eine Verschraubung in einer Prüfrunde weiterdrehte, bei wie vielen Prüfungen, in allen Aufbauten. Die Zahlen sagen nichts über die Ursache.</translation>
-    </message>
-    <message>
-        <source>movement.csv</source>
-        <translation>bewegung.csv</translation>
-    </message>
-    <message>
-        <source>Instruments of one name, kind and serial are taken to be the same. A wrench without a date of its own is due a year after its calibration. Pulls are the most that one record counts: records do not know of each other&apos;s.</source>
-        <translation>Messmittel mit gleichem Namen, gleicher Art und Seriennummer gelten als dasselbe. Ein Schlüssel ohne eigenes Datum ist ein Jahr nach seiner Kalibrierung fällig. Bei den Lastspielen zählt das Protokoll mit der höchsten Zahl: Protokolle wissen nichts voneinander.</translation>
-    </message>
-    <message>
-        <source>instruments.csv</source>
-        <translation>messmittel.csv</translation>
-    </message>
-    <message>
-        <source>Records: %1; pulls in their verify rounds: %2</source>
-        <translation>Protokolle: %1; Prüfungen in ihren Prüfrunden: %2</translation>
-    </message>
-    <message>
-        <source>engine</source>
-        <translation>Motor</translation>
-    </message>
-    <message>
-        <source>Place</source>
-        <translation>Stelle</translation>
-    </message>
-    <message>
-        <source>Values</source>
-        <translation>Werte</translation>
-    </message>
-    <message>
-        <source>Smallest</source>
-        <translation>Kleinster</translation>
-    </message>
-    <message>
-        <source>Median</source>
-        <translation>Median</translation>
-    </message>
-    <message>
-        <source>Largest</source>
-        <translation>Größter</translation>
-    </message>
-    <message>
-        <source>Range</source>
-        <translation>Spannweite</translation>
-    </message>
-    <message>
-        <source>Judged out</source>
-        <translation>Außerhalb</translation>
-    </message>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%1 von %2</translation>
-    </message>
-    <message>
-        <source>Moved, of pulls</source>
-        <translation>Weitergedreht, von Prüfungen</translation>
-    </message>
-    <message>
-        <source>Largest movement</source>
-        <translation>Größte Bewegung</translation>
-    </message>
-    <message>
-        <source>✕ overdue</source>
-        <translation>✕ überfällig</translation>
-    </message>
-    <message>
-        <source>days left: %1</source>
-        <translation>Tage übrig: %1</translation>
-    </message>
-    <message>
-        <source>no date</source>
-        <translation>kein Datum</translation>
-    </message>
-    <message>
-        <source>Instrument</source>
-        <translation>Messmittel</translation>
-    </message>
-    <message>
-        <source>Kind</source>
-        <translation>Art</translation>
-    </message>
-    <message>
-        <source>Calibrated</source>
-        <translation>Kalibriert</translation>
-    </message>
-    <message>
-        <source>Due</source>
-        <translation>Fällig</translation>
-    </message>
-    <message>
-        <source>State</source>
-        <translation>Stand</translation>
-    </message>
-    <message>
-        <source>Pulls</source>
-        <translation>Lastspiele</translation>
-    </message>
-    <message>
-        <source>Records</source>
-        <translation>Protokolle</translation>
-    </message>
-    <message>
-        <source>Save as a table</source>
-        <translation>Als Tabelle speichern</translation>
-    </message>
-    <message>
-        <source>Tables (*.csv)</source>
-        <translation>Tabellen (*.csv)</translation>
-    </message>
-    <message>
-        <source>Caprail</source>
-        <translation>Caprail</translation>
-    </message>
-</context>
-<context>
-    <name>AddFromShelfDialog</name>
-    <message>
-        <source>On the shelf and not in this record</source>
-        <translation>Im Regal und nicht in diesem Protokoll</translation>
-    </message>
-    <message>
-        <source>Add from the shop</source>
-        <translation>Aus der Werkstatt hinzufügen</translation>
-    </message>
-    <message>
-        <source>Ticked ones are copied into this record, which then stands alone.</source>
-        <translation>Angekreuzte werden in dieses Protokoll kopiert, das dann für sich allein steht.</translation>
-    </message>
-    <message>
-        <source>People</source>
-        <translation>Personen</translation>
-    </message>
-    <message>
-        <source>Instruments</source>
-        <translation>Messmittel</translation>
-    </message>
-    <message>
-        <source>%1; this record has another state of it</source>
-        <translation>%1; dieses Protokoll hat einen anderen Stand davon</translation>
-    </message>
-    <message>
-        <source>Kits of shims</source>
-        <translation>Sätze von Distanzscheiben</translation>
-    </message>
-    <message>
-        <source>&amp;Copy into the record</source>
-        <translation>In das Protokoll &amp;kopieren</translation>
-    </message>
-    <message>
-        <source>There is nothing on the shelf that this record does not have. Fill the shelf from a record: Shop ▸ The shelf.</source>
-        <translation>Im Regal ist nichts, was dieses Protokoll nicht hat. Das Regal aus einem Protokoll füllen: Werkstatt ▸ Das Regal.</translation>
-    </message>
-</context>
-<context>
     <name>BearingsStation</name>
     <message>
         <source>station %1</source>
@@ -316,10 +86,6 @@
         <translation>Konizität · Unrundheit</translation>
     </message>
     <message>
-        <source>Clearance</source>
-        <translation>Spiel</translation>
-    </message>
-    <message>
         <source>Smallest · largest</source>
         <translation>Kleinstes · größtes</translation>
     </message>
@@ -331,44 +97,9 @@
         <source>clearance %1</source>
         <translation>Spiel %1</translation>
     </message>
-</context>
-<context>
-    <name>BuildsDialog</name>
     <message>
-        <source>Builds compared</source>
-        <translation>Aufbauten im Vergleich</translation>
-    </message>
-    <message>
-        <source>Earlier build</source>
-        <translation>Früherer Aufbau</translation>
-    </message>
-    <message>
-        <source>Later build</source>
-        <translation>Späterer Aufbau</translation>
-    </message>
-    <message>
-        <source>What is different</source>
-        <translation>Was anders ist</translation>
-    </message>
-    <message>
-        <source>&amp;Then</source>
-        <translation>&amp;Damals</translation>
-    </message>
-    <message>
-        <source>&amp;Now</source>
-        <translation>&amp;Jetzt</translation>
-    </message>
-    <message>
-        <source>&amp;Sheet of the difference (PDF)…</source>
-        <translation>&amp;Blatt der Unterschiede (PDF)…</translation>
-    </message>
-    <message>
-        <source>Neither build holds anything that could be compared yet.</source>
-        <translation>Keiner der beiden Aufbauten enthält schon etwas Vergleichbares.</translation>
-    </message>
-    <message>
-        <source>± U is the expanded uncertainty of the difference. A difference within it is no measured change. Wear is positive where metal went.</source>
-        <translation>± U ist die erweiterte Messunsicherheit des Unterschieds. Ein Unterschied innerhalb davon ist keine gemessene Änderung. Verschleiß ist positiv, wo Werkstoff fehlt.</translation>
+        <source>Uncertainty</source>
+        <translation>Messunsicherheit</translation>
     </message>
 </context>
 <context>
@@ -459,6 +190,13 @@
     <message>
         <source>clearance</source>
         <translation>Spiel</translation>
+    </message>
+</context>
+<context>
+    <name>ClockNotice</name>
+    <message>
+        <source>More entries of which that is true: %1.</source>
+        <translation>Weitere Einträge, für die das gilt: %1.</translation>
     </message>
 </context>
 <context>
@@ -570,14 +308,6 @@
     <message>
         <source>Read station %1 in direction %2 too.</source>
         <translation>Auch Messebene %1 in Richtung %2 messen.</translation>
-    </message>
-    <message>
-        <source>Mean %1.</source>
-        <translation>Mittel %1.</translation>
-    </message>
-    <message>
-        <source>Mean %1, %2 to %3 over %4 stations.</source>
-        <translation>Mittel %1, %2 bis %3 über %4 Messebenen.</translation>
     </message>
     <message>
         <source>Diameter %1, taper %2, out-of-round %3.</source>
@@ -896,10 +626,6 @@
         <translation>Der Datenträger von %1 antwortet nicht, wie er soll (%2): prüfen, dann noch einmal versuchen oder eine Kopie anderswo speichern.</translation>
     </message>
     <message>
-        <source>%1 is damaged (%2): salvage what can be read into a new file.</source>
-        <translation>%1 ist beschädigt (%2): was lesbar ist, in eine neue Datei retten.</translation>
-    </message>
-    <message>
         <source>There is not enough memory for %1: close other programs, then try again.</source>
         <translation>Für %1 reicht der Speicher nicht: andere Programme schließen, dann noch einmal versuchen.</translation>
     </message>
@@ -934,18 +660,6 @@
     <message>
         <source>round %1 %2</source>
         <translation>Runde %1 %2</translation>
-    </message>
-    <message>
-        <source>It is %1 above its band: bring it in, and measure again.</source>
-        <translation>Es liegt %1 über dem Band: hineinbringen und noch einmal messen.</translation>
-    </message>
-    <message>
-        <source>It is %1 below its band: bring it in, and measure again.</source>
-        <translation>Es liegt %1 unter dem Band: hineinbringen und noch einmal messen.</translation>
-    </message>
-    <message>
-        <source>Measure again: more readings, or a finer instrument, make the uncertainty smaller.</source>
-        <translation>Noch einmal messen: mehr Ablesungen oder ein feineres Messmittel machen die Unsicherheit kleiner.</translation>
     </message>
     <message>
         <source>%1 at throw %2</source>
@@ -1014,10 +728,6 @@
     <message>
         <source>Lower the pickup by %1, or fit a gasket or plate thinner by as much: the clearance then is %2, the middle of the band.</source>
         <translation>Das Ölansaugrohr um %1 absenken oder Dichtung oder Platte um so viel dünner nehmen: der Abstand ist dann %2, die Mitte des Bandes.</translation>
-    </message>
-    <message>
-        <source>Clearance %1</source>
-        <translation>Abstand %1</translation>
     </message>
     <message>
         <source>used on %1, before its calibration of %2</source>
@@ -1092,14 +802,6 @@
         <translation>Die Freiheitsgrade von „%1“ müssen über 0 liegen.</translation>
     </message>
     <message>
-        <source>%1 ± %2 is %3 (%4, %5).</source>
-        <translation>%1 ± %2 ist %3 (%4, %5).</translation>
-    </message>
-    <message>
-        <source>The uncertainty is more than half the band: no value could pass; measure better.</source>
-        <translation>Die Unsicherheit ist größer als das halbe Band: kein Wert könnte bestehen; genauer messen.</translation>
-    </message>
-    <message>
         <source>%1 reading</source>
         <translation>%1 Ablesung</translation>
     </message>
@@ -1154,14 +856,6 @@
     <message>
         <source>%1 cannot be read (%2): check the path.</source>
         <translation>%1 kann nicht gelesen werden (%2): den Pfad prüfen.</translation>
-    </message>
-    <message>
-        <source>%1 was left in the middle of a write, which must be taken back first: open it where it and its folder may be written.</source>
-        <translation>%1 blieb mitten in einem Schreibvorgang stehen, der zuerst zurückgenommen werden muss: dort öffnen, wo in Datei und Ordner geschrieben werden darf.</translation>
-    </message>
-    <message>
-        <source>%1 takes longer to read than a record does: it is damaged, or was made to. It was not changed.</source>
-        <translation>%1 zu lesen dauert länger als bei einem Protokoll: die Datei ist beschädigt oder absichtlich so gemacht. Es wurde nichts geändert.</translation>
     </message>
     <message>
         <source>There is no engine layout yet, and no band to judge by: set them first.</source>
@@ -1287,37 +981,245 @@
         <source>%1: its housing is not measured</source>
         <translation>%1: die Gehäusebohrung ist nicht gemessen</translation>
     </message>
+    <message>
+        <source>Read the bore at station %1 too, as the journal was.</source>
+        <translation>Auch die Bohrung an Messebene %1 messen, wie den Zapfen.</translation>
+    </message>
+    <message>
+        <source>the engine layout was set anew</source>
+        <translation>die Motorbauform wurde neu festgelegt</translation>
+    </message>
+    <message>
+        <source>the band “%1” was set to %2</source>
+        <translation>das Band „%1“ wurde auf %2 festgelegt</translation>
+    </message>
+    <message>
+        <source>what is specified for the %1 fasteners was changed</source>
+        <translation>die Vorgaben der Schraubengruppe „%1“ wurden geändert</translation>
+    </message>
+    <message>
+        <source>other shells were fitted in %1</source>
+        <translation>in %1 wurden andere Schalen eingebaut</translation>
+    </message>
+    <message>
+        <source>the %1 was changed</source>
+        <translation>gewechselt wurde: %1</translation>
+    </message>
+    <message>
+        <source>the %1 at %2 was changed</source>
+        <translation>gewechselt wurde: %1 an %2</translation>
+    </message>
+    <message>
+        <source>%1 was tightened to another value</source>
+        <translation>%1 wurde auf einen anderen Wert angezogen</translation>
+    </message>
+    <message>
+        <source>%1 was tightened</source>
+        <translation>%1 wurde angezogen</translation>
+    </message>
+    <message>
+        <source>%1 was loosened</source>
+        <translation>%1 wurde gelöst</translation>
+    </message>
+    <message>
+        <source>%1 moved %2 in verify round %3</source>
+        <translation>%1 drehte sich in Prüfrunde %3 um %2 weiter</translation>
+    </message>
+    <message>
+        <source>%1 moved in verify round %2</source>
+        <translation>%1 drehte sich in Prüfrunde %2 weiter</translation>
+    </message>
+    <message>
+        <source>the crank was laid in again</source>
+        <translation>die Kurbelwelle wurde wieder eingelegt</translation>
+    </message>
+    <message>
+        <source>the crank was lifted out</source>
+        <translation>die Kurbelwelle wurde herausgehoben</translation>
+    </message>
+    <message>
+        <source>the gap at %1 was measured again</source>
+        <translation>das Spaltmaß an %1 wurde noch einmal gemessen</translation>
+    </message>
+    <message>
+        <source>shim %1 was measured</source>
+        <translation>Distanzscheibe %1 wurde gemessen</translation>
+    </message>
+    <message>
+        <source>the stack at %1 was built anew</source>
+        <translation>der Stapel an %1 wurde neu aufgebaut</translation>
+    </message>
+    <message>
+        <source>the stack at %1 was taken apart</source>
+        <translation>der Stapel an %1 wurde zerlegt</translation>
+    </message>
+    <message>
+        <source>the stack at %1 was on when it began</source>
+        <translation>der Stapel an %1 lag auf, als sie begann</translation>
+    </message>
+    <message>
+        <source>the stack at %1 was laid on before the round was complete</source>
+        <translation>der Stapel an %1 wurde aufgelegt, bevor die Runde vollständig war</translation>
+    </message>
+    <message>
+        <source>the girdle was turned another way round</source>
+        <translation>die Platte wurde andersherum aufgelegt</translation>
+    </message>
+    <message>
+        <source>the girdle was trial-fitted after the round began</source>
+        <translation>die Probemontage der Platte kam nach dem Beginn der Runde</translation>
+    </message>
+    <message>
+        <source>What was known of %1 was corrected, for readings made before too: %2.</source>
+        <translation>Was über %1 bekannt war, wurde berichtigt, auch für frühere Ablesungen: %2.</translation>
+    </message>
+    <message>
+        <source>The band “%1” was widened from %2 to %3 after the reading of entry %4.</source>
+        <translation>Das Band „%1“ wurde nach der Ablesung von Eintrag %4 von %2 auf %3 erweitert.</translation>
+    </message>
+    <message>
+        <source>The band “%1” was narrowed from %2 to %3 after the reading of entry %4.</source>
+        <translation>Das Band „%1“ wurde nach der Ablesung von Eintrag %4 von %2 auf %3 verengt.</translation>
+    </message>
+    <message>
+        <source>The rules of judging were changed after the reading of entry %1.</source>
+        <translation>Die Regeln des Urteilens wurden nach der Ablesung von Eintrag %1 geändert.</translation>
+    </message>
+    <message>
+        <source>“%1” was accepted again after a change: %2.</source>
+        <translation>„%1“ wurde nach einer Änderung wieder angenommen: %2.</translation>
+    </message>
+    <message>
+        <source>A value outside what is plausible was insisted on.</source>
+        <translation>Auf einem Wert außerhalb des Glaubhaften wurde bestanden.</translation>
+    </message>
+    <message>
+        <source>Residual %1, by the bracketed recheck.</source>
+        <translation>Restmaß %1, durch die eingegrenzte Nachprüfung.</translation>
+    </message>
+    <message>
+        <source>Residual %1, by a feel that was tried.</source>
+        <translation>Restmaß %1, durch ein geprüftes Gefühl.</translation>
+    </message>
+    <message>
+        <source>Residual %1.</source>
+        <translation>Restmaß %1.</translation>
+    </message>
+    <message>
+        <source>It drags.</source>
+        <translation>Es saugt.</translation>
+    </message>
+    <message>
+        <source>Thicker: %1.</source>
+        <translation>Dicker: %1.</translation>
+    </message>
+    <message>
+        <source>Thinner: %1.</source>
+        <translation>Dünner: %1.</translation>
+    </message>
+    <message>
+        <source>%1 to %2, mean %3 over %4 stations.</source>
+        <translation>%1 bis %2, Mittel %3 über %4 Messebenen.</translation>
+    </message>
+    <message>
+        <source>journal taper</source>
+        <translation>Konizität der Zapfen</translation>
+    </message>
+    <message>
+        <source>journal out-of-round</source>
+        <translation>Unrundheit der Zapfen</translation>
+    </message>
+    <message>
+        <source>Crank laid in</source>
+        <translation>Kurbelwelle eingelegt</translation>
+    </message>
+    <message>
+        <source>Study of the feel begun</source>
+        <translation>Prüfung des Gefühls begonnen</translation>
+    </message>
+    <message>
+        <source>Felt</source>
+        <translation>Gefühlt</translation>
+    </message>
+    <message>
+        <source>The gauge takes %1 % of the band: good.</source>
+        <translation>Das Messmittel verbraucht %1 % des Bandes: gut.</translation>
+    </message>
+    <message>
+        <source>The gauge takes %1 % of the band: it may do.</source>
+        <translation>Das Messmittel verbraucht %1 % des Bandes: es mag genügen.</translation>
+    </message>
+    <message>
+        <source>The gauge takes %1 % of the band: it cannot tell good from bad.</source>
+        <translation>Das Messmittel verbraucht %1 % des Bandes: es kann Gut und Schlecht nicht unterscheiden.</translation>
+    </message>
+    <message>
+        <source>a reading</source>
+        <translation>eine Ablesung</translation>
+    </message>
+    <message>
+        <source>how well readings of “%1” repeat</source>
+        <translation>wie gut sich Ablesungen von „%1“ wiederholen</translation>
+    </message>
+    <message>
+        <source>the instrument that read “%1”</source>
+        <translation>das Messmittel, mit dem „%1“ gemessen wurde</translation>
+    </message>
+    <message>
+        <source>the limit of error of %1</source>
+        <translation>die Fehlergrenze von %1</translation>
+    </message>
+    <message>
+        <source>the straightedge and its flatness</source>
+        <translation>das Haarlineal und seine Ebenheit</translation>
+    </message>
+    <message>
+        <source>Measure it.</source>
+        <translation>Messen.</translation>
+    </message>
+    <message>
+        <source>Read “%1” once more at one place: nobody knows how well it repeats.</source>
+        <translation>„%1“ an einer Stelle noch einmal messen: niemand weiß, wie gut es sich wiederholt.</translation>
+    </message>
+    <message>
+        <source>Say with which instrument “%1” was read: read it again with the instrument named.</source>
+        <translation>Sagen, mit welchem Messmittel „%1“ gemessen wurde: noch einmal messen und das Messmittel nennen.</translation>
+    </message>
+    <message>
+        <source>Enter the limit of error of %1 with what it corrects, so that it counts for readings made before.</source>
+        <translation>Die Fehlergrenze von %1 eingeben, mit dem, was sie berichtigt, damit sie für frühere Ablesungen zählt.</translation>
+    </message>
+    <message>
+        <source>Add the straightedge with its flatness at the engine station.</source>
+        <translation>Das Haarlineal mit seiner Ebenheit an der Station Motor hinzufügen.</translation>
+    </message>
+    <message>
+        <source>± not known</source>
+        <translation>± nicht bekannt</translation>
+    </message>
+    <message>
+        <source>The largest term is “%1”: with a limit of ± %2 there it would do.</source>
+        <translation>Der größte Beitrag ist „%1“: mit einer Fehlergrenze von ± %2 dort würde es genügen.</translation>
+    </message>
+    <message>
+        <source>The largest term is “%1”: %2 readings would do.</source>
+        <translation>Der größte Beitrag ist „%1“: %2 Ablesungen würden genügen.</translation>
+    </message>
+    <message>
+        <source>The largest term is “%1”, and it alone is not enough: another way to measure is needed.</source>
+        <translation>Der größte Beitrag ist „%1“, und er allein genügt nicht: es muss anders gemessen werden.</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>höchstens %1</translation>
+    </message>
+    <message>
+        <source>band %1</source>
+        <translation>Band %1</translation>
+    </message>
 </context>
 <context>
     <name>FastenersStation</name>
-    <message>
-        <source>Steps: %1</source>
-        <translation>Schritte: %1</translation>
-    </message>
-    <message>
-        <source>No torque is given: there is nothing to work out a preload from.</source>
-        <translation>Es ist kein Drehmoment angegeben, aus dem sich eine Vorspannkraft berechnen ließe.</translation>
-    </message>
-    <message>
-        <source>By torque and angle: what follows is the preload before the angle.</source>
-        <translation>Nach Drehmoment und Drehwinkel: was folgt, ist die Vorspannkraft vor dem Winkel.</translation>
-    </message>
-    <message>
-        <source>%1: K = %2, μ = %3 (%4)</source>
-        <translation>%1: K = %2, μ = %3 (%4)</translation>
-    </message>
-    <message>
-        <source>Preload, short form: %1</source>
-        <translation>Vorspannkraft, kurze Formel: %1</translation>
-    </message>
-    <message>
-        <source>Preload, long form: %1</source>
-        <translation>Vorspannkraft, lange Formel: %1</translation>
-    </message>
-    <message>
-        <source>Share of proof load: %1 (%2 to %3 with ± %4 % scatter)</source>
-        <translation>Anteil an der Prüfkraft: %1 (%2 bis %3 mit ± %4 % Streuung)</translation>
-    </message>
     <message>
         <source>Set the wrench to %1</source>
         <translation>Den Schlüssel auf %1 stellen</translation>
@@ -1464,10 +1366,6 @@
         <translation>%1 von %2 im Band, %3 Distanzscheiben, größtes Restmaß %4</translation>
     </message>
     <message>
-        <source>. No plan can have more than %1 in band, nor then fewer than %2 shims</source>
-        <translation>. Kein Plan bringt mehr als %1 ins Band, und mit so vielen kommt keiner mit weniger als %2 Distanzscheiben aus</translation>
-    </message>
-    <message>
         <source> (%1 ms).</source>
         <translation> (%1 ms).</translation>
     </message>
@@ -1518,10 +1416,6 @@
     <message>
         <source> The plan&apos;s residuals add up to %1 less.</source>
         <translation> Die Restmaße des Plans sind zusammen um %1 kleiner.</translation>
-    </message>
-    <message>
-        <source>accepted %1 ± %2</source>
-        <translation>angenommen %1 ± %2</translation>
     </message>
     <message>
         <source>not read yet</source>
@@ -1579,6 +1473,10 @@
         <source>The stacks as built are better than the plan.</source>
         <translation>Die Stapel, wie sie gebaut sind, sind besser als der Plan.</translation>
     </message>
+    <message>
+        <source>accepted %1 %2</source>
+        <translation>angenommen %1 %2</translation>
+    </message>
 </context>
 <context>
     <name>HelpText</name>
@@ -1617,10 +1515,6 @@
 </context>
 <context>
     <name>HistoryStation</name>
-    <message>
-        <source>build %1 · %2</source>
-        <translation>Aufbau %1 · %2</translation>
-    </message>
     <message>
         <source>, round %1: </source>
         <translation>, Runde %1: </translation>
@@ -1677,10 +1571,6 @@
         <source>page %1</source>
         <translation>Seite %1</translation>
     </message>
-    <message>
-        <source>%1 could not be written (%2): choose another folder.</source>
-        <translation>%1 konnte nicht geschrieben werden (%2): einen anderen Ordner wählen.</translation>
-    </message>
 </context>
 <context>
     <name>Photos</name>
@@ -1699,14 +1589,6 @@
     <message>
         <source>Pictures (*.jpg *.jpeg *.png *.webp *.heic *.heif);;All files (*)</source>
         <translation>Bilder (*.jpg *.jpeg *.png *.webp *.heic *.heif);;Alle Dateien (*)</translation>
-    </message>
-    <message>
-        <source>“%1” cannot be read: %2.</source>
-        <translation>„%1“ lässt sich nicht lesen: %2.</translation>
-    </message>
-    <message>
-        <source>Pictures (*.jpg *.jpeg *.png *.webp *.bmp *.tif *.tiff);;All files (*)</source>
-        <translation>Bilder (*.jpg *.jpeg *.png *.webp *.bmp *.tif *.tiff);;Alle Dateien (*)</translation>
     </message>
 </context>
 <context>
@@ -1768,10 +1650,6 @@ vergrößert</translation>
         <translation>%1   eine Ablesung: noch eine ist nötig</translation>
     </message>
     <message>
-        <source>%1 ± %2   %3 readings within %4</source>
-        <translation>%1 ± %2   %3 Ablesungen innerhalb %4</translation>
-    </message>
-    <message>
         <source>The clearance stands in the middle of its band: leave it.</source>
         <translation>Der Abstand liegt in der Mitte seines Bandes: so lassen.</translation>
     </message>
@@ -1782,6 +1660,10 @@ vergrößert</translation>
     <message>
         <source>To stand in the middle, %1: bring the pickup up by %2, or put %2 more between pan and rail.</source>
         <translation>Für die Mitte, %1: das Ölansaugrohr um %2 anheben oder %2 mehr zwischen Wanne und Flansch legen.</translation>
+    </message>
+    <message>
+        <source>%1 %2   %3 readings within %4</source>
+        <translation>%1 %2   %3 Ablesungen innerhalb %4</translation>
     </message>
 </context>
 <context>
@@ -2858,18 +2740,6 @@ vergrößert</translation>
         <source>past its due date, %1</source>
         <translation>überfällig seit %1</translation>
     </message>
-    <message>
-        <source>it is no drawing that can be read</source>
-        <translation>es ist keine lesbare Zeichnung</translation>
-    </message>
-    <message>
-        <source>it has too many pixels</source>
-        <translation>es hat zu viele Bildpunkte</translation>
-    </message>
-    <message>
-        <source>“%1” cannot be written (%2): choose another folder or name, or free some space.</source>
-        <translation>„%1“ lässt sich nicht schreiben (%2): einen anderen Ordner oder Namen wählen oder Platz schaffen.</translation>
-    </message>
     <message numerus="yes">
         <source>%n more entries of this kind.</source>
         <translation>
@@ -2921,76 +2791,25 @@ vergrößert</translation>
         <source>Of %1 verify rounds the last %2 are printed fastener by fastener. The record holds them all.</source>
         <translation>Von %1 Prüfrunden sind die letzten %2 Schraube für Schraube gedruckt. Das Protokoll enthält sie alle.</translation>
     </message>
-</context>
-<context>
-    <name>ShelfDialog</name>
     <message>
-        <source>serial %1</source>
-        <translation>Seriennummer %1</translation>
+        <source>Taper of journals</source>
+        <translation>Konizität der Zapfen</translation>
     </message>
     <message>
-        <source>calibration due %1</source>
-        <translation>Kalibrierung fällig %1</translation>
+        <source>Out-of-round of journals</source>
+        <translation>Unrundheit der Zapfen</translation>
     </message>
     <message>
-        <source>calibrated %1</source>
-        <translation>kalibriert %1</translation>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
     </message>
     <message>
-        <source>shims: %1</source>
-        <translation>Distanzscheiben: %1</translation>
+        <source>bracketed: %1</source>
+        <translation>eingegrenzt: %1</translation>
     </message>
     <message>
-        <source>Name</source>
-        <translation>Name</translation>
-    </message>
-    <message>
-        <source>What it is</source>
-        <translation>Was es ist</translation>
-    </message>
-    <message>
-        <source>On the shelf</source>
-        <translation>Im Regal</translation>
-    </message>
-    <message>
-        <source>The shop&apos;s shelf</source>
-        <translation>Das Regal der Werkstatt</translation>
-    </message>
-    <message>
-        <source>What the shop has for every engine. It is copied into a record when it is used there; a change here changes no record.</source>
-        <translation>Was die Werkstatt für jeden Motor hat. Es wird in ein Protokoll kopiert, wenn es dort gebraucht wird; eine Änderung hier ändert kein Protokoll.</translation>
-    </message>
-    <message>
-        <source>name its shims&apos; kit, or leave it empty</source>
-        <translation>den Satz der Distanzscheiben benennen oder leer lassen</translation>
-    </message>
-    <message>
-        <source>Name of the kit</source>
-        <translation>Name des Satzes</translation>
-    </message>
-    <message>
-        <source>&amp;Keep from this record</source>
-        <translation>Aus diesem Protokoll ins Regal &amp;legen</translation>
-    </message>
-    <message>
-        <source>Its people and instruments, and its shims under the name of a kit</source>
-        <translation>Seine Personen und Messmittel sowie seine Distanzscheiben unter dem Namen eines Satzes</translation>
-    </message>
-    <message>
-        <source>&amp;Take off the shelf</source>
-        <translation>Aus dem Regal &amp;nehmen</translation>
-    </message>
-    <message>
-        <source>People</source>
-        <translation>Personen</translation>
-    </message>
-    <message>
-        <source>Instruments</source>
-        <translation>Messmittel</translation>
-    </message>
-    <message>
-        <source>Kits of shims</source>
-        <translation>Sätze von Distanzscheiben</translation>
+        <source>by feel</source>
+        <translation>durch Gefühl</translation>
     </message>
 </context>
 <context>
@@ -2998,331 +2817,6 @@ vergrößert</translation>
     <message>
         <source>%1 (revision %2)</source>
         <translation>%1 (Revision %2)</translation>
-    </message>
-</context>
-<context>
-    <name>ShopModel</name>
-    <message>
-        <source>Files that are no records</source>
-        <translation>Dateien, die keine Protokolle sind</translation>
-    </message>
-    <message>
-        <source>No customer named</source>
-        <translation>Kein Kunde genannt</translation>
-    </message>
-    <message>
-        <source>%1  (%2)</source>
-        <translation>%1  (%2)</translation>
-    </message>
-    <message>
-        <source>Later than this computer&apos;s clock: one of the two clocks was wrong.</source>
-        <translation>Später als die Uhr dieses Rechners: eine der beiden Uhren ging falsch.</translation>
-    </message>
-    <message>
-        <source>○ measuring</source>
-        <translation>○ wird gemessen</translation>
-    </message>
-    <message>
-        <source>◑ trial fit open</source>
-        <translation>◑ Probemontage freigegeben</translation>
-    </message>
-    <message>
-        <source>◕ closing open</source>
-        <translation>◕ Schließen freigegeben</translation>
-    </message>
-    <message>
-        <source>✓ signed off</source>
-        <translation>✓ abgezeichnet</translation>
-    </message>
-    <message>
-        <source>… not read yet</source>
-        <translation>… noch nicht gelesen</translation>
-    </message>
-    <message>
-        <source>Customer</source>
-        <translation>Kunde</translation>
-    </message>
-    <message>
-        <source>Engine</source>
-        <translation>Motor</translation>
-    </message>
-    <message>
-        <source>State</source>
-        <translation>Stand</translation>
-    </message>
-    <message>
-        <source>Verify round</source>
-        <translation>Prüfrunde</translation>
-    </message>
-    <message>
-        <source>Out</source>
-        <translation>Außerhalb</translation>
-    </message>
-    <message>
-        <source>Stale</source>
-        <translation>Veraltet</translation>
-    </message>
-    <message>
-        <source>Last entry</source>
-        <translation>Letzter Eintrag</translation>
-    </message>
-    <message>
-        <source>Who</source>
-        <translation>Wer</translation>
-    </message>
-    <message>
-        <source>Calibration due</source>
-        <translation>Kalibrierung fällig</translation>
-    </message>
-    <message>
-        <source>File</source>
-        <translation>Datei</translation>
-    </message>
-    <message>
-        <source> (build %1)</source>
-        <translation> (Aufbau %1)</translation>
-    </message>
-    <message>
-        <source>✓ %1: all held</source>
-        <translation>✓ %1: alle hielten</translation>
-    </message>
-    <message>
-        <source>✕ %1: %2 moved</source>
-        <translation>✕ %1: %2 weitergedreht</translation>
-    </message>
-    <message>
-        <source>↻ %1: no longer counts</source>
-        <translation>↻ %1: zählt nicht mehr</translation>
-    </message>
-    <message>
-        <source>○ %1: %2 pulled</source>
-        <translation>○ %1: %2 geprüft</translation>
-    </message>
-    <message>
-        <source>%1 (future)</source>
-        <translation>%1 (Zukunft)</translation>
-    </message>
-    <message>
-        <source> overdue</source>
-        <translation> überfällig</translation>
-    </message>
-</context>
-<context>
-    <name>ShopWatcher::Shared</name>
-    <message>
-        <source>What is read cannot be kept in %1: at the next start every record is read anew.</source>
-        <translation>Was gelesen wird, lässt sich in %1 nicht aufbewahren: beim nächsten Start wird jedes Protokoll neu gelesen.</translation>
-    </message>
-</context>
-<context>
-    <name>ShopWindow</name>
-    <message>
-        <source>State</source>
-        <translation>Stand</translation>
-    </message>
-    <message>
-        <source>Any state</source>
-        <translation>Jeder Stand</translation>
-    </message>
-    <message>
-        <source>Measuring</source>
-        <translation>Wird gemessen</translation>
-    </message>
-    <message>
-        <source>Trial fit open</source>
-        <translation>Probemontage freigegeben</translation>
-    </message>
-    <message>
-        <source>Closing open</source>
-        <translation>Schließen freigegeben</translation>
-    </message>
-    <message>
-        <source>Signed off</source>
-        <translation>Abgezeichnet</translation>
-    </message>
-    <message>
-        <source>Out, stale or moved</source>
-        <translation>Außerhalb, veraltet oder weitergedreht</translation>
-    </message>
-    <message>
-        <source>No record that can be read</source>
-        <translation>Kein lesbares Protokoll</translation>
-    </message>
-    <message>
-        <source>Calibration</source>
-        <translation>Kalibrierung</translation>
-    </message>
-    <message>
-        <source>Any calibration</source>
-        <translation>Jede Kalibrierung</translation>
-    </message>
-    <message>
-        <source>Overdue</source>
-        <translation>Überfällig</translation>
-    </message>
-    <message>
-        <source>Due within 30 days</source>
-        <translation>Fällig innerhalb von 30 Tagen</translation>
-    </message>
-    <message>
-        <source>Person</source>
-        <translation>Person</translation>
-    </message>
-    <message>
-        <source>Anyone</source>
-        <translation>Alle</translation>
-    </message>
-    <message>
-        <source>Group</source>
-        <translation>Gruppe</translation>
-    </message>
-    <message>
-        <source>No groups</source>
-        <translation>Keine Gruppen</translation>
-    </message>
-    <message>
-        <source>By customer</source>
-        <translation>Nach Kunde</translation>
-    </message>
-    <message>
-        <source>By state</source>
-        <translation>Nach Stand</translation>
-    </message>
-    <message>
-        <source>S&amp;top</source>
-        <translation>&amp;Halt</translation>
-    </message>
-    <message>
-        <source>Shop — Caprail</source>
-        <translation>Werkstatt — Caprail</translation>
-    </message>
-    <message>
-        <source>Records</source>
-        <translation>Protokolle</translation>
-    </message>
-    <message>
-        <source>Reading</source>
-        <translation>Fortschritt des Lesens</translation>
-    </message>
-    <message>
-        <source>Search customers, engines, people, notes and findings</source>
-        <translation>Kunden, Motoren, Personen, Notizen und Befunde durchsuchen</translation>
-    </message>
-    <message>
-        <source>Search</source>
-        <translation>Suchen</translation>
-    </message>
-    <message>
-        <source>&amp;Folder…</source>
-        <translation>&amp;Ordner…</translation>
-    </message>
-    <message>
-        <source>&amp;Shop</source>
-        <translation>&amp;Werkstatt</translation>
-    </message>
-    <message>
-        <source>Open the &amp;record</source>
-        <translation>Das &amp;Protokoll öffnen</translation>
-    </message>
-    <message>
-        <source>&amp;Choose the folder…</source>
-        <translation>Den Ordner &amp;wählen…</translation>
-    </message>
-    <message>
-        <source>&amp;Look again</source>
-        <translation>&amp;Noch einmal nachsehen</translation>
-    </message>
-    <message>
-        <source>&amp;Search</source>
-        <translation>&amp;Suchen</translation>
-    </message>
-    <message>
-        <source>Compare &amp;engines…</source>
-        <translation>&amp;Motoren vergleichen…</translation>
-    </message>
-    <message>
-        <source>&amp;Templates…</source>
-        <translation>&amp;Vorlagen…</translation>
-    </message>
-    <message>
-        <source>The s&amp;helf…</source>
-        <translation>Das &amp;Regal…</translation>
-    </message>
-    <message>
-        <source>Save the list as a &amp;table (CSV)…</source>
-        <translation>Die Liste als &amp;Tabelle speichern (CSV)…</translation>
-    </message>
-    <message>
-        <source>Close &amp;window</source>
-        <translation>Fenster s&amp;chließen</translation>
-    </message>
-    <message>
-        <source>The folder of the records</source>
-        <translation>Der Ordner der Protokolle</translation>
-    </message>
-    <message>
-        <source>Not reachable since %1; what was known then is still listed.</source>
-        <translation>Nicht erreichbar seit %1; was damals bekannt war, steht noch in der Liste.</translation>
-    </message>
-    <message>
-        <source>Further folders that could not be read: %1.</source>
-        <translation>Weitere Ordner, die sich nicht lesen ließen: %1.</translation>
-    </message>
-    <message>
-        <source>Reading was stopped: press F5 to go on.</source>
-        <translation>Das Lesen wurde angehalten: F5 setzt es fort.</translation>
-    </message>
-    <message>
-        <source>looking</source>
-        <translation>sieht nach</translation>
-    </message>
-    <message>
-        <source>%v of %m found</source>
-        <translation>%v von %m gefunden</translation>
-    </message>
-    <message>
-        <source>%v of %m read</source>
-        <translation>%v von %m gelesen</translation>
-    </message>
-    <message>
-        <source>Choose the folder that the records lie in.</source>
-        <translation>Den Ordner wählen, in dem die Protokolle liegen.</translation>
-    </message>
-    <message>
-        <source>Files: %1</source>
-        <translation>Dateien: %1</translation>
-    </message>
-    <message>
-        <source>Files: %1 of %2</source>
-        <translation>Dateien: %1 von %2</translation>
-    </message>
-    <message>
-        <source>; no record that can be read: %1</source>
-        <translation>; kein lesbares Protokoll: %1</translation>
-    </message>
-    <message>
-        <source>The list as a table</source>
-        <translation>Die Liste als Tabelle</translation>
-    </message>
-    <message>
-        <source>Tables (*.csv)</source>
-        <translation>Tabellen (*.csv)</translation>
-    </message>
-    <message>
-        <source>Caprail</source>
-        <translation>Caprail</translation>
-    </message>
-    <message>
-        <source>This record was not opened</source>
-        <translation>Dieses Protokoll wurde nicht geöffnet</translation>
-    </message>
-    <message>
-        <source>The name of %1 holds bytes that are no text (not UTF-8): rename the file, then open it.</source>
-        <translation>Der Name von %1 enthält Bytes, die kein Text sind (nicht UTF-8): die Datei umbenennen, dann öffnen.</translation>
-    </message>
-    <message>
-        <source>%1 cannot be written (%2): choose another place.</source>
-        <translation>%1 lässt sich nicht schreiben (%2): einen anderen Ort wählen.</translation>
     </message>
 </context>
 <context>
@@ -3412,119 +2906,6 @@ vergrößert</translation>
     </message>
 </context>
 <context>
-    <name>TemplateEditor</name>
-    <message>
-        <source>Save as a template</source>
-        <translation>Als Vorlage speichern</translation>
-    </message>
-    <message>
-        <source>The layout, bands, rules and fastener groups that are in force in this record now. A template of the same name gets the next revision; records begun from it stay as they are.</source>
-        <translation>Motorbauform, Bänder, Regeln und Schraubengruppen, die jetzt in diesem Protokoll gelten. Eine Vorlage gleichen Namens erhält die nächste Ausgabe; Protokolle, die damit begonnen wurden, bleiben, wie sie sind.</translation>
-    </message>
-    <message>
-        <source>Template</source>
-        <translation>Vorlage</translation>
-    </message>
-    <message>
-        <source>template</source>
-        <translation>Vorlage</translation>
-    </message>
-    <message>
-        <source>Layout, bands and rules</source>
-        <translation>Motorbauform, Bänder und Regeln</translation>
-    </message>
-    <message>
-        <source>Fastener groups</source>
-        <translation>Schraubengruppen</translation>
-    </message>
-    <message>
-        <source>&amp;Name</source>
-        <translation>&amp;Name</translation>
-    </message>
-    <message>
-        <source>&amp;Sources</source>
-        <translation>&amp;Quellen</translation>
-    </message>
-    <message>
-        <source>who says so: a document, a person</source>
-        <translation>wer das sagt: ein Dokument, eine Person</translation>
-    </message>
-    <message>
-        <source>&amp;Keep the template</source>
-        <translation>Vorlage &amp;speichern</translation>
-    </message>
-</context>
-<context>
-    <name>TemplatesDialog</name>
-    <message>
-        <source>&amp;Edit…</source>
-        <translation>&amp;Bearbeiten…</translation>
-    </message>
-    <message>
-        <source>E&amp;xport…</source>
-        <translation>E&amp;xportieren…</translation>
-    </message>
-    <message>
-        <source>&amp;Remove</source>
-        <translation>&amp;Entfernen</translation>
-    </message>
-    <message>
-        <source>Templates</source>
-        <translation>Vorlagen</translation>
-    </message>
-    <message>
-        <source>What the template sets</source>
-        <translation>Was die Vorlage festlegt</translation>
-    </message>
-    <message>
-        <source>&amp;Import…</source>
-        <translation>&amp;Einlesen…</translation>
-    </message>
-    <message>
-        <source>The shop&apos;s own</source>
-        <translation>Eigene der Werkstatt</translation>
-    </message>
-    <message>
-        <source>&amp;Edit a copy…</source>
-        <translation>Eine &amp;Kopie bearbeiten…</translation>
-    </message>
-    <message>
-        <source>The shop&apos;s own, revision %1.</source>
-        <translation>Eigene der Werkstatt, Revision %1.</translation>
-    </message>
-    <message>
-        <source>Carried by the program.</source>
-        <translation>Mit dem Programm geliefert.</translation>
-    </message>
-    <message>
-        <source>Sources: %1</source>
-        <translation>Quellen: %1</translation>
-    </message>
-    <message>
-        <source>Import a template</source>
-        <translation>Vorlage einlesen</translation>
-    </message>
-    <message>
-        <source>Templates (*.jsonl);;All files (*)</source>
-        <translation>Vorlagen (*.jsonl);;Alle Dateien (*)</translation>
-    </message>
-    <message>
-        <source>Export the template</source>
-        <translation>Vorlage exportieren</translation>
-    </message>
-    <message>
-        <source>Templates (*.jsonl)</source>
-        <translation>Vorlagen (*.jsonl)</translation>
-    </message>
-</context>
-<context>
-    <name>TrialFitStation</name>
-    <message>
-        <source>%1 clear</source>
-        <translation>%1 frei</translation>
-    </message>
-</context>
-<context>
     <name>VerifyChartText</name>
     <message>
         <source>Movement by verify round</source>
@@ -3585,6 +2966,236 @@ vergrößert</translation>
     <message>
         <source>Only the last %1 rounds are drawn.</source>
         <translation>Nur die letzten %1 Runden sind gezeichnet.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::AcrossWindow</name>
+    <message>
+        <source>Range at each place</source>
+        <translation>Spannweite an jeder Stelle</translation>
+    </message>
+    <message>
+        <source>Movement in verify rounds</source>
+        <translation>Bewegung in Prüfrunden</translation>
+    </message>
+    <message>
+        <source>Instruments by the day that they fall due</source>
+        <translation>Messmittel nach Fälligkeit</translation>
+    </message>
+    <message>
+        <source>Across engines — Caprail</source>
+        <translation>Motoren im Vergleich — Caprail</translation>
+    </message>
+    <message>
+        <source>Which records</source>
+        <translation>Welche Protokolle</translation>
+    </message>
+    <message>
+        <source>All records (%1)</source>
+        <translation>Alle Protokolle (%1)</translation>
+    </message>
+    <message>
+        <source>Template: %1 (%2)</source>
+        <translation>Vorlage: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>Layout: %1 (%2)</source>
+        <translation>Motorbauform: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>&amp;Spread</source>
+        <translation>&amp;Streuung</translation>
+    </message>
+    <message>
+        <source>&amp;Movement</source>
+        <translation>&amp;Bewegung</translation>
+    </message>
+    <message>
+        <source>&amp;Instruments due</source>
+        <translation>&amp;Fällige Messmittel</translation>
+    </message>
+    <message>
+        <source>Quantity</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Save as a &amp;table (CSV)…</source>
+        <translation>Als &amp;Tabelle speichern (CSV)…</translation>
+    </message>
+    <message>
+        <source>spread.csv</source>
+        <translation>streuung.csv</translation>
+    </message>
+    <message>
+        <source>By position</source>
+        <translation>Nach Stelle</translation>
+    </message>
+    <message>
+        <source>By wrench</source>
+        <translation>Nach Schlüssel</translation>
+    </message>
+    <message>
+        <source>By person</source>
+        <translation>Nach Person</translation>
+    </message>
+    <message>
+        <source>Counted by</source>
+        <translation>Gezählt nach</translation>
+    </message>
+    <message>
+        <source>How often a fastener moved in a verify round, out of how many pulls, in all builds. The counts say nothing of the cause.</source>
+        <translation>Wie oft sich eine Verschraubung in einer Prüfrunde weiterdrehte, bei wie vielen Prüfungen, in allen Aufbauten. Die Zahlen sagen nichts über die Ursache.</translation>
+    </message>
+    <message>
+        <source>movement.csv</source>
+        <translation>bewegung.csv</translation>
+    </message>
+    <message>
+        <source>Instruments of one name, kind and serial are taken to be the same. A wrench without a date of its own is due a year after its calibration. Pulls are the most that one record counts: records do not know of each other&apos;s.</source>
+        <translation>Messmittel mit gleichem Namen, gleicher Art und Seriennummer gelten als dasselbe. Ein Schlüssel ohne eigenes Datum ist ein Jahr nach seiner Kalibrierung fällig. Bei den Lastspielen zählt das Protokoll mit der höchsten Zahl: Protokolle wissen nichts voneinander.</translation>
+    </message>
+    <message>
+        <source>instruments.csv</source>
+        <translation>messmittel.csv</translation>
+    </message>
+    <message>
+        <source>Records: %1; pulls in their verify rounds: %2</source>
+        <translation>Protokolle: %1; Prüfungen in ihren Prüfrunden: %2</translation>
+    </message>
+    <message>
+        <source>engine</source>
+        <translation>Motor</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Stelle</translation>
+    </message>
+    <message>
+        <source>Values</source>
+        <translation>Werte</translation>
+    </message>
+    <message>
+        <source>Smallest</source>
+        <translation>Kleinster</translation>
+    </message>
+    <message>
+        <source>Median</source>
+        <translation>Median</translation>
+    </message>
+    <message>
+        <source>Largest</source>
+        <translation>Größter</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>Spannweite</translation>
+    </message>
+    <message>
+        <source>Judged out</source>
+        <translation>Außerhalb</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Moved, of pulls</source>
+        <translation>Weitergedreht, von Prüfungen</translation>
+    </message>
+    <message>
+        <source>Largest movement</source>
+        <translation>Größte Bewegung</translation>
+    </message>
+    <message>
+        <source>✕ overdue</source>
+        <translation>✕ überfällig</translation>
+    </message>
+    <message>
+        <source>days left: %1</source>
+        <translation>Tage übrig: %1</translation>
+    </message>
+    <message>
+        <source>no date</source>
+        <translation>kein Datum</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Messmittel</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Calibrated</source>
+        <translation>Kalibriert</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Fällig</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>Pulls</source>
+        <translation>Lastspiele</translation>
+    </message>
+    <message>
+        <source>Records</source>
+        <translation>Protokolle</translation>
+    </message>
+    <message>
+        <source>Save as a table</source>
+        <translation>Als Tabelle speichern</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tabellen (*.csv)</translation>
+    </message>
+    <message>
+        <source>Caprail</source>
+        <translation>Caprail</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::AddFromShelfDialog</name>
+    <message>
+        <source>On the shelf and not in this record</source>
+        <translation>Im Regal und nicht in diesem Protokoll</translation>
+    </message>
+    <message>
+        <source>Add from the shop</source>
+        <translation>Aus der Werkstatt hinzufügen</translation>
+    </message>
+    <message>
+        <source>Ticked ones are copied into this record, which then stands alone.</source>
+        <translation>Angekreuzte werden in dieses Protokoll kopiert, das dann für sich allein steht.</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personen</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Messmittel</translation>
+    </message>
+    <message>
+        <source>%1; this record has another state of it</source>
+        <translation>%1; dieses Protokoll hat einen anderen Stand davon</translation>
+    </message>
+    <message>
+        <source>Kits of shims</source>
+        <translation>Sätze von Distanzscheiben</translation>
+    </message>
+    <message>
+        <source>&amp;Copy into the record</source>
+        <translation>In das Protokoll &amp;kopieren</translation>
+    </message>
+    <message>
+        <source>There is nothing on the shelf that this record does not have. Fill the shelf from a record: Shop ▸ The shelf.</source>
+        <translation>Im Regal ist nichts, was dieses Protokoll nicht hat. Das Regal aus einem Protokoll füllen: Werkstatt ▸ Das Regal.</translation>
     </message>
 </context>
 <context>
@@ -3719,6 +3330,18 @@ vergrößert</translation>
     <message>
         <source>Bore of %1 with shells, %2</source>
         <translation>Bohrung von %1 mit Schalen, %2</translation>
+    </message>
+    <message>
+        <source>Bores and journals are measured before, gaps and all else after</source>
+        <translation>Bohrungen und Zapfen werden vorher gemessen, Spaltmaße und alles andere danach</translation>
+    </message>
+    <message>
+        <source>Crank lifted &amp;out</source>
+        <translation>Kurbelwelle &amp;herausgehoben</translation>
+    </message>
+    <message>
+        <source>Crank laid &amp;in, caps at torque</source>
+        <translation>Kurbelwelle &amp;eingelegt, Deckel auf Drehmoment</translation>
     </message>
 </context>
 <context>
@@ -3994,12 +3617,12 @@ vergrößert</translation>
         <translation>Noch ist kein Spiel mit der Messschraube gemessen: zuerst Zapfen und Bohrungen messen.</translation>
     </message>
     <message>
-        <source>A look ahead by α·D·ΔT, common practice, no source: it leaves out that a cap may be of another metal. No verdict, not stored. Coefficients: %1.</source>
-        <translation>Eine Vorausrechnung mit α·D·ΔT, gängige Praxis, ohne Quelle: sie lässt außer Acht, dass ein Deckel aus anderem Metall sein kann. Kein Urteil, nicht gespeichert. Koeffizienten: %1.</translation>
-    </message>
-    <message>
         <source>block %1; crank %2</source>
         <translation>Block %1; Kurbelwelle %2</translation>
+    </message>
+    <message>
+        <source>A look ahead by α·D·ΔT, the shells with their steel backs where their thickness is known, common practice, no source: it leaves out that a cap may be of another metal. No verdict, not stored. Coefficients: %1.</source>
+        <translation>Ein Ausblick mit α·D·ΔT, die Lagerschalen mit ihren Stahlrücken, wo ihre Dicke bekannt ist; übliche Praxis, ohne Quelle: dass ein Lagerdeckel aus anderem Metall sein kann, bleibt außer Acht. Kein Urteil, nicht gespeichert. Ausdehnungskoeffizienten: %1.</translation>
     </message>
 </context>
 <context>
@@ -4054,6 +3677,45 @@ vergrößert</translation>
     <message>
         <source>%1 (same for all)</source>
         <translation>%1 (für alle gleich)</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::BuildsDialog</name>
+    <message>
+        <source>Builds compared</source>
+        <translation>Aufbauten im Vergleich</translation>
+    </message>
+    <message>
+        <source>Earlier build</source>
+        <translation>Früherer Aufbau</translation>
+    </message>
+    <message>
+        <source>Later build</source>
+        <translation>Späterer Aufbau</translation>
+    </message>
+    <message>
+        <source>What is different</source>
+        <translation>Was anders ist</translation>
+    </message>
+    <message>
+        <source>&amp;Then</source>
+        <translation>&amp;Damals</translation>
+    </message>
+    <message>
+        <source>&amp;Now</source>
+        <translation>&amp;Jetzt</translation>
+    </message>
+    <message>
+        <source>&amp;Sheet of the difference (PDF)…</source>
+        <translation>&amp;Blatt der Unterschiede (PDF)…</translation>
+    </message>
+    <message>
+        <source>Neither build holds anything that could be compared yet.</source>
+        <translation>Keiner der beiden Aufbauten enthält schon etwas Vergleichbares.</translation>
+    </message>
+    <message>
+        <source>± U is the expanded uncertainty of the difference. A difference within it is no measured change. Wear is positive where metal went.</source>
+        <translation>± U ist die erweiterte Messunsicherheit des Unterschieds. Ein Unterschied innerhalb davon ist keine gemessene Änderung. Verschleiß ist positiv, wo Werkstoff fehlt.</translation>
     </message>
 </context>
 <context>
@@ -4330,10 +3992,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Die Namen der Distanzscheiben eingeben oder einen Strich für eine leere Stelle.</translation>
     </message>
     <message>
-        <source>Shim %1 is set aside: take it back into the kit first.</source>
-        <translation>Distanzscheibe %1 ist beiseitegelegt: zuerst in den Satz zurücknehmen.</translation>
-    </message>
-    <message>
         <source>Shim %1 is named twice: there is one of it.</source>
         <translation>Distanzscheibe %1 ist zweimal genannt: es gibt sie nur einmal.</translation>
     </message>
@@ -4352,10 +4010,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Shell %1 is wanted in %2 but lies in %3, which waits for shells in its turn: enter two free shells for %4 first.</source>
         <translation>Lagerschale %1 wird in %2 gebraucht, liegt aber in %3, das seinerseits auf Schalen wartet: zuerst zwei freie Schalen für %4 eintragen.</translation>
-    </message>
-    <message>
-        <source>%1 is tightened by torque and angle: type both with a slash between, as 40 / 90.</source>
-        <translation>%1 wird nach Drehmoment und Drehwinkel angezogen: beides mit Schrägstrich dazwischen eingeben, etwa 40 / 90.</translation>
     </message>
     <message>
         <source>trial fit failed: %1</source>
@@ -4446,10 +4100,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Bündigkeit der Platte</translation>
     </message>
     <message>
-        <source>Entry %1: %2.</source>
-        <translation>Eintrag %1: %2.</translation>
-    </message>
-    <message>
         <source>Put every stack right first.</source>
         <translation>Zuerst jeden Stapel in Ordnung bringen.</translation>
     </message>
@@ -4460,10 +4110,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Build the missing stacks first.</source>
         <translation>Zuerst die fehlenden Stapel aufbauen.</translation>
-    </message>
-    <message>
-        <source>Twist %1, band %2.</source>
-        <translation>Verwindung %1, Band %2.</translation>
     </message>
     <message>
         <source>Plan the stacks for least twist.</source>
@@ -4510,10 +4156,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Das Band „residual“ an der Station Motor festlegen.</translation>
     </message>
     <message>
-        <source>Residual %1.</source>
-        <translation>Restmaß %1.</translation>
-    </message>
-    <message>
         <source>The stack is low: build it thicker.</source>
         <translation>Der Stapel ist zu niedrig: dicker aufbauen.</translation>
     </message>
@@ -4556,10 +4198,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Lay the straightedge on the built stack.</source>
         <translation>Das Haarlineal auf den aufgebauten Stapel legen.</translation>
-    </message>
-    <message>
-        <source>It drags.</source>
-        <translation>Es saugt.</translation>
     </message>
     <message>
         <source>It rocks: the stack is proud.</source>
@@ -4666,10 +4304,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Mit %1 weitermachen.</translation>
     </message>
     <message>
-        <source>the girdle was trial-fitted after the round began</source>
-        <translation>die Probemontage der Platte kam nach dem Beginn der Runde</translation>
-    </message>
-    <message>
         <source>%1 is older than the last trial fit (entry %2).</source>
         <translation>%1 ist älter als die letzte Probemontage (Eintrag %2).</translation>
     </message>
@@ -4680,78 +4314,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>%1: every one of %2 fasteners held.</source>
         <translation>%1: alle %2 Verschraubungen hielten.</translation>
-    </message>
-    <message>
-        <source>the engine layout was set anew</source>
-        <translation>die Motorbauform wurde neu festgelegt</translation>
-    </message>
-    <message>
-        <source>the band “%1” was set to %2</source>
-        <translation>das Band „%1“ wurde auf %2 festgelegt</translation>
-    </message>
-    <message>
-        <source>what is specified for the %1 fasteners was changed</source>
-        <translation>die Vorgaben der Schraubengruppe „%1“ wurden geändert</translation>
-    </message>
-    <message>
-        <source>other shells were fitted in %1</source>
-        <translation>in %1 wurden andere Schalen eingebaut</translation>
-    </message>
-    <message>
-        <source>the %1 was changed</source>
-        <translation>gewechselt wurde: %1</translation>
-    </message>
-    <message>
-        <source>the %1 at %2 was changed</source>
-        <translation>gewechselt wurde: %1 an %2</translation>
-    </message>
-    <message>
-        <source>%1 was tightened</source>
-        <translation>%1 wurde angezogen</translation>
-    </message>
-    <message>
-        <source>%1 was tightened to another value</source>
-        <translation>%1 wurde auf einen anderen Wert angezogen</translation>
-    </message>
-    <message>
-        <source>%1 was loosened</source>
-        <translation>%1 wurde gelöst</translation>
-    </message>
-    <message>
-        <source>the stack at %1 was on when it began</source>
-        <translation>der Stapel an %1 lag auf, als sie begann</translation>
-    </message>
-    <message>
-        <source>%1 moved %2 in verify round %3</source>
-        <translation>%1 drehte sich in Prüfrunde %3 um %2 weiter</translation>
-    </message>
-    <message>
-        <source>%1 moved in verify round %2</source>
-        <translation>%1 drehte sich in Prüfrunde %2 weiter</translation>
-    </message>
-    <message>
-        <source>the gap at %1 was measured again</source>
-        <translation>das Spaltmaß an %1 wurde noch einmal gemessen</translation>
-    </message>
-    <message>
-        <source>shim %1 was measured</source>
-        <translation>Distanzscheibe %1 wurde gemessen</translation>
-    </message>
-    <message>
-        <source>the stack at %1 was built anew</source>
-        <translation>der Stapel an %1 wurde neu aufgebaut</translation>
-    </message>
-    <message>
-        <source>the stack at %1 was taken apart</source>
-        <translation>der Stapel an %1 wurde zerlegt</translation>
-    </message>
-    <message>
-        <source>the girdle was turned another way round</source>
-        <translation>die Platte wurde andersherum aufgelegt</translation>
-    </message>
-    <message>
-        <source>the stack at %1 was laid on before the round was complete</source>
-        <translation>der Stapel an %1 wurde aufgelegt, bevor die Runde vollständig war</translation>
     </message>
     <message>
         <source>Lay the girdle on its stacks and look.</source>
@@ -4878,10 +4440,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Zu eng: eine dünnere Schale einbauen oder Zapfen und Gehäusebohrung ansehen.</translation>
     </message>
     <message>
-        <source>Measure again: more readings, or a finer gauge, make the uncertainty smaller.</source>
-        <translation>Noch einmal messen: mehr Ablesungen oder ein feineres Messgerät machen die Unsicherheit kleiner.</translation>
-    </message>
-    <message>
         <source>Look at the clearance, and judge it again.</source>
         <translation>Das Spiel ansehen und neu beurteilen.</translation>
     </message>
@@ -4948,10 +4506,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>%1 is %2. %3</source>
         <translation>%1: %2. %3</translation>
-    </message>
-    <message>
-        <source>%1 ± %2, band %3</source>
-        <translation>%1 ± %2, Band %3</translation>
     </message>
     <message>
         <source>The engine layout is not known yet: set it first.</source>
@@ -5044,10 +4598,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>The instrument %1 would be due on %2, before it was calibrated on %3: correct one of the dates.</source>
         <translation>Das Messmittel %1 wäre am %2 fällig, vor seiner Kalibrierung am %3: eines der Daten berichtigen.</translation>
-    </message>
-    <message>
-        <source>The cycles of %1 cannot be negative: give counts of pulls.</source>
-        <translation>Die Lastspiele von %1 können nicht negativ sein: Anzahlen angeben.</translation>
     </message>
     <message>
         <source>A journal is measured at stations 1 to 9 in directions 1 to 9: correct the place on it.</source>
@@ -6474,10 +6024,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>%1 enthält nicht mehr die Einträge, die daraus gelesen wurden: die Datei wurde ersetzt. Eine Kopie dessen, was auf dem Bildschirm steht, anderswo speichern.</translation>
     </message>
     <message>
-        <source>%1 is damaged (%2): salvage what can be read into a new file.</source>
-        <translation>%1 ist beschädigt (%2): was lesbar ist, in eine neue Datei retten.</translation>
-    </message>
-    <message>
         <source>Not one entry of %1 can be read: look for a copy of it.</source>
         <translation>Kein einziger Eintrag von %1 ist lesbar: nach einer Kopie suchen.</translation>
     </message>
@@ -6500,10 +6046,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>%1 is no build record: choose a file that ends in .caprail.</source>
         <translation>%1 ist kein Aufbauprotokoll: eine Datei wählen, die auf .caprail endet.</translation>
-    </message>
-    <message>
-        <source>%1 is damaged in its first bytes: salvage what can be read into a new file.</source>
-        <translation>%1 ist in den ersten Bytes beschädigt: was lesbar ist, in eine neue Datei retten.</translation>
     </message>
     <message>
         <source>%1 is a database of another program, not a build record: choose a file that ends in .caprail.</source>
@@ -6714,10 +6256,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>„%1“ ist kein Siegel: die fünf Gruppen von vier Ziffern eingeben, wie sie auf dem Blatt stehen, etwa 3f2a-91c0-77de-0b15-a4c2.</translation>
     </message>
     <message>
-        <source>%1 keeps its journal in another way (%2) than a record does: salvage its entries into a new file.</source>
-        <translation>%1 führt sein Journal anders (%2) als ein Protokoll: die Einträge in eine neue Datei retten.</translation>
-    </message>
-    <message>
         <source>not named</source>
         <translation>nicht genannt</translation>
     </message>
@@ -6898,14 +6436,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>%1 ist kein lesbarer Ordner: den Namen prüfen, oder ob Datenträger oder Netzlaufwerk verbunden ist.</translation>
     </message>
     <message>
-        <source>A fit needs a name, such as crank end play.</source>
-        <translation>Eine Passung braucht einen Namen, etwa Axialspiel der Kurbelwelle.</translation>
-    </message>
-    <message>
-        <source>%1 is not measured: measure it.</source>
-        <translation>%1 ist nicht gemessen: messen.</translation>
-    </message>
-    <message>
         <source>girdle the right way round</source>
         <translation>Platte richtig herum</translation>
     </message>
@@ -6978,16 +6508,8 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Eine Vorspannkraft von %1 liegt außerhalb dessen, was eine Verschraubung hier haben kann (bis %2): Zahl und Einheit prüfen.</translation>
     </message>
     <message>
-        <source>The hole (%1) must be more than nothing and smaller than the bearing face (%2).</source>
-        <translation>Das Loch (%1) muss größer als null und kleiner als die Auflagefläche (%2) sein.</translation>
-    </message>
-    <message>
         <source>F = T / sum = %1 / %2 = %3</source>
         <translation>F = T / Summe = %1 / %2 = %3</translation>
-    </message>
-    <message>
-        <source>T = F·sum = %1 × %2 = %3</source>
-        <translation>T = F·Summe = %1 × %2 = %3</translation>
     </message>
     <message>
         <source>A thread of %1 nominal diameter is outside 0.05 to 4 in: check the diameter.</source>
@@ -7050,24 +6572,8 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Eine Reihenfolge ist für 1 bis 16 Pleuel bekannt, angegeben sind %1.</translation>
     </message>
     <message>
-        <source>A circle of 1 to 100 fasteners can be put in order, and %1 were given.</source>
-        <translation>Ein Kreis von 1 bis 100 Verschraubungen lässt sich ordnen, angegeben sind %1.</translation>
-    </message>
-    <message>
         <source>A pattern of 1 to 500 fasteners can be put in order, and %1 were given.</source>
         <translation>Ein Muster von 1 bis 500 Verschraubungen lässt sich ordnen, angegeben sind %1.</translation>
-    </message>
-    <message>
-        <source>The sequence names fastener %1, and there are only %2: take it out.</source>
-        <translation>Die Reihenfolge nennt Verschraubung %1, und es gibt nur %2: herausnehmen.</translation>
-    </message>
-    <message>
-        <source>The sequence names fastener %1 twice: keep one of the two.</source>
-        <translation>Die Reihenfolge nennt Verschraubung %1 zweimal: eine davon behalten.</translation>
-    </message>
-    <message>
-        <source>The sequence leaves out fastener %1: put it where it is to be pulled.</source>
-        <translation>Die Reihenfolge lässt Verschraubung %1 aus: dort einfügen, wo sie angezogen werden soll.</translation>
     </message>
     <message>
         <source>The final torque must be more than nothing: give the specified value.</source>
@@ -7100,10 +6606,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>setting = T·L/(L + E·cos α) = %1 × %2 / %3 = %4</source>
         <translation>Einstellwert = T·L/(L + E·cos α) = %1 × %2 / %3 = %4</translation>
-    </message>
-    <message>
-        <source>at the fastener = T·(L + E·cos α)/L = %1 × %2 / %3 = %4</source>
-        <translation>an der Verschraubung = T·(L + E·cos α)/L = %1 × %2 / %3 = %4</translation>
     </message>
     <message>
         <source>The largest value of a torque wrench must be more than nothing, and %1 was given.</source>
@@ -7178,34 +6680,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Deckel %1</translation>
     </message>
     <message>
-        <source>A section of %1 is not part of a fastener here: give a length of more than nothing and up to %2.</source>
-        <translation>Ein Abschnitt von %1 gehört hier zu keiner Verschraubung: eine Länge größer als null und bis %2 angeben.</translation>
-    </message>
-    <message>
-        <source>The stretch needs at least one section of the fastener: give its length and diameter.</source>
-        <translation>Die Längung braucht mindestens einen Abschnitt der Verschraubung: Länge und Durchmesser angeben.</translation>
-    </message>
-    <message>
-        <source>A shank of %1 diameter is outside %2 to %3: check the figure and its unit.</source>
-        <translation>Ein Schaft von %1 Durchmesser liegt außerhalb von %2 bis %3: Zahl und Einheit prüfen.</translation>
-    </message>
-    <message>
-        <source>thread %1</source>
-        <translation>Gewinde %1</translation>
-    </message>
-    <message>
-        <source>stretch = %1</source>
-        <translation>Längung = %1</translation>
-    </message>
-    <message>
-        <source>A stretch must be more than nothing, and %1 was given.</source>
-        <translation>Eine Längung muss größer als null sein, angegeben ist %1.</translation>
-    </message>
-    <message>
-        <source>A stretch of %1 on a length of %2 is more than a bolt can take: check the figure and its unit.</source>
-        <translation>Eine Längung von %1 auf eine Länge von %2 ist mehr, als eine Schraube aushält: Zahl und Einheit prüfen.</translation>
-    </message>
-    <message>
         <source>There is no coarse thread M%1: give its pitch and say so, as in M12.5x1.5 by hand.</source>
         <translation>Ein Regelgewinde M%1 gibt es nicht: die Steigung angeben und „by hand“ dahinter schreiben, wie in M12.5x1.5 by hand.</translation>
     </message>
@@ -7246,30 +6720,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Spaltmaß = %1 + 0 bis %2 = %3 bis %4</translation>
     </message>
     <message>
-        <source>A shim needs a name of its own, to be told from the others: give it one.</source>
-        <translation>Eine Distanzscheibe braucht einen eigenen Namen, um sie zu unterscheiden: einen geben.</translation>
-    </message>
-    <message>
-        <source>Shim %1 is marked %2: a shim is thicker than 0; correct the marking.</source>
-        <translation>Distanzscheibe %1 ist mit %2 beschriftet: eine Distanzscheibe ist dicker als 0; die Beschriftung berichtigen.</translation>
-    </message>
-    <message>
-        <source>Shim %1 was read as %2: a shim is thicker than 0; check the micrometer&apos;s zero and read again.</source>
-        <translation>Distanzscheibe %1 wurde mit %2 gemessen: eine Distanzscheibe ist dicker als 0; den Nullpunkt der Messschraube prüfen und noch einmal messen.</translation>
-    </message>
-    <message>
-        <source>The kit&apos;s tolerance is given as %1: it is a difference, 0 or more.</source>
-        <translation>Die Toleranz des Satzes ist mit %1 angegeben: sie ist ein Unterschied, 0 oder mehr.</translation>
-    </message>
-    <message>
-        <source>The kit already has a shim %1: give the new one a name of its own.</source>
-        <translation>Der Satz hat schon eine Distanzscheibe %1: der neuen einen eigenen Namen geben.</translation>
-    </message>
-    <message>
-        <source>Shim %1 is in a stack: take the stack apart before setting it aside.</source>
-        <translation>Distanzscheibe %1 liegt in einem Stapel: den Stapel zerlegen, bevor sie beiseitegelegt wird.</translation>
-    </message>
-    <message>
         <source>No place has a residual yet.</source>
         <translation>Noch hat keine Stelle ein Restmaß.</translation>
     </message>
@@ -7284,10 +6734,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>twist</source>
         <translation>Verwindung</translation>
-    </message>
-    <message>
-        <source>The places that have a residual cannot tell %1: a side, or an end, is missing.</source>
-        <translation>Die Stellen mit einem Restmaß reichen nicht für %1: eine Seite oder ein Ende fehlt.</translation>
     </message>
     <message>
         <source>The places that have a residual cannot tell %1: only one cap is tied.</source>
@@ -7308,18 +6754,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Shim %1 is built in twice, at position %2 and at position %3: correct one of them.</source>
         <translation>Distanzscheibe %1 ist zweimal eingebaut, an Stelle %2 und an Stelle %3: einen der beiden Stapel berichtigen.</translation>
-    </message>
-    <message>
-        <source>free</source>
-        <translation>frei</translation>
-    </message>
-    <message>
-        <source>in a stack</source>
-        <translation>in einem Stapel</translation>
-    </message>
-    <message>
-        <source>set aside</source>
-        <translation>beiseitegelegt</translation>
     </message>
     <message>
         <source>Shim %1 has a thickness of %2: give its measured or marked thickness, more than 0.</source>
@@ -7362,18 +6796,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Für den Motor sind %1 Deckel angegeben: ihre Zahl angeben oder 0, um sie aus den Stellen zu zählen.</translation>
     </message>
     <message>
-        <source>The kit has no shim %1: add it to the kit first.</source>
-        <translation>Der Satz hat keine Distanzscheibe %1: zuerst in den Satz aufnehmen.</translation>
-    </message>
-    <message>
-        <source>Shim %1 is set aside: put it back into the kit or take another.</source>
-        <translation>Distanzscheibe %1 ist beiseitegelegt: in den Satz zurücknehmen oder eine andere nehmen.</translation>
-    </message>
-    <message>
-        <source>Shim %1 is named twice in one stack: there is only one of it.</source>
-        <translation>Distanzscheibe %1 ist in einem Stapel zweimal genannt: es gibt sie nur einmal.</translation>
-    </message>
-    <message>
         <source>± %1 = k %2 × u %3; degrees of freedom %4.</source>
         <translation>± %1 = k %2 × u %3; Freiheitsgrade %4.</translation>
     </message>
@@ -7394,20 +6816,8 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Noch nicht gemessen.</translation>
     </message>
     <message>
-        <source>How well the readings of “%1” repeat is not known yet: read it twice or more.</source>
-        <translation>Wie gut sich die Ablesungen von „%1“ wiederholen, ist noch nicht bekannt: zweimal oder öfter messen.</translation>
-    </message>
-    <message>
         <source>%1, repeatability</source>
         <translation>%1, Wiederholbarkeit</translation>
-    </message>
-    <message>
-        <source>The limit of error of %1 is not entered: its share is left out.</source>
-        <translation>Die Fehlergrenze von %1 ist nicht eingetragen: ihr Anteil fehlt.</translation>
-    </message>
-    <message>
-        <source>what measured “%1”</source>
-        <translation>was „%1“ gemessen hat</translation>
     </message>
     <message>
         <source>%1, zero of %2</source>
@@ -7438,20 +6848,8 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Blatt der Fühlerlehre%1</translation>
     </message>
     <message>
-        <source>The limit of error of the feeler gauge is not entered: its share is left out.</source>
-        <translation>Die Fehlergrenze der Fühlerlehre ist nicht eingetragen: ihr Anteil fehlt.</translation>
-    </message>
-    <message>
         <source>straightedge flatness</source>
         <translation>Ebenheit des Haarlineals</translation>
-    </message>
-    <message>
-        <source>The flatness of the straightedge is not entered: its share is left out.</source>
-        <translation>Die Ebenheit des Haarlineals ist nicht eingetragen: ihr Anteil fehlt.</translation>
-    </message>
-    <message>
-        <source>micrometer on the leaves</source>
-        <translation>Messschraube an den Blättern</translation>
     </message>
     <message>
         <source>A variance split needs two groups or more.</source>
@@ -7698,50 +7096,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>„%1“ kann nicht aufgenommen werden: %2. Als JPEG oder PNG speichern und das hinzufügen.</translation>
     </message>
     <message>
-        <source>“%1” cannot be read as a picture: save it as JPEG or PNG and add that.</source>
-        <translation>„%1“ lässt sich nicht als Bild lesen: als JPEG oder PNG speichern und das hinzufügen.</translation>
-    </message>
-    <message>
-        <source>The folder %1 cannot be made, or exists already: choose another name.</source>
-        <translation>Der Ordner %1 lässt sich nicht anlegen oder ist schon da: einen anderen Namen wählen.</translation>
-    </message>
-    <message>
-        <source>The folder %1 cannot be made: check its name and the rights to it.</source>
-        <translation>Der Ordner %1 lässt sich nicht anlegen: Namen und Rechte prüfen.</translation>
-    </message>
-    <message>
-        <source>%1 exists already and is not overwritten: choose another folder.</source>
-        <translation>%1 gibt es schon und wird nicht überschrieben: einen anderen Ordner wählen.</translation>
-    </message>
-    <message>
-        <source>%1 exists already: choose another name.</source>
-        <translation>%1 gibt es schon: einen anderen Namen wählen.</translation>
-    </message>
-    <message>
-        <source>%1 cannot be read back.</source>
-        <translation>%1 lässt sich nicht zurücklesen.</translation>
-    </message>
-    <message>
-        <source>%1 cannot be made (%2): check the folder and the disk.</source>
-        <translation>%1 lässt sich nicht anlegen (%2): Ordner und Datenträger prüfen.</translation>
-    </message>
-    <message>
-        <source>%1 cannot be made (%2): choose another folder.</source>
-        <translation>%1 lässt sich nicht anlegen (%2): einen anderen Ordner wählen.</translation>
-    </message>
-    <message>
-        <source>%1 is larger than 4 MiB: this is not such a file.</source>
-        <translation>%1 ist größer als 4 MiB: das ist keine solche Datei.</translation>
-    </message>
-    <message>
-        <source>%1 cannot be written (%2): check the folder and the disk.</source>
-        <translation>%1 lässt sich nicht schreiben (%2): Ordner und Datenträger prüfen.</translation>
-    </message>
-    <message>
-        <source>%1 has a path too long to be opened (more than 504 bytes): move it to a folder less deep.</source>
-        <translation>%1 hat einen zu langen Pfad (über 504 Bytes): in einen weniger tiefen Ordner verschieben.</translation>
-    </message>
-    <message>
         <source>Entry %1 says from what this record was salvaged: that stays.</source>
         <translation>Eintrag %1 sagt, woraus dieses Protokoll gerettet wurde: das bleibt stehen.</translation>
     </message>
@@ -7920,6 +7274,362 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>The places that have a residual cannot tell %1: that takes two caps on each side.</source>
         <translation>Die Stellen, deren Restmaß bekannt ist, verraten nicht: %1. Dazu braucht es auf jeder Seite zwei Lagerdeckel.</translation>
+    </message>
+    <message>
+        <source>There is a study %1 already: give this one the next number.</source>
+        <translation>Es gibt schon eine Prüfung %1: dieser die nächste Nummer geben.</translation>
+    </message>
+    <message>
+        <source>whose feel is tried</source>
+        <translation>wessen Gefühl geprüft wird</translation>
+    </message>
+    <message>
+        <source>the straightedge</source>
+        <translation>das Haarlineal</translation>
+    </message>
+    <message>
+        <source>There is no study %1 of the feel: begin it first.</source>
+        <translation>Es gibt keine Prüfung %1 des Gefühls: sie zuerst beginnen.</translation>
+    </message>
+    <message>
+        <source>a step</source>
+        <translation>eine Stufe</translation>
+    </message>
+    <message>
+        <source>No value could pass with these instruments.</source>
+        <translation>Mit diesen Messmitteln könnte kein Wert bestehen.</translation>
+    </message>
+    <message>
+        <source>%1 %2, %3</source>
+        <translation>%1 %2, %3</translation>
+    </message>
+    <message>
+        <source>smallest clearance</source>
+        <translation>kleinstes Spiel</translation>
+    </message>
+    <message>
+        <source>largest clearance</source>
+        <translation>größtes Spiel</translation>
+    </message>
+    <message>
+        <source>Clearance from %1 %2 to %3 %4, %5.</source>
+        <translation>Spiel von %1 %2 bis %3 %4, %5.</translation>
+    </message>
+    <message>
+        <source>One place is too wide and one too tight: look at journal and housing.</source>
+        <translation>Eine Stelle ist zu weit und eine zu eng: Zapfen und Gehäusebohrung ansehen.</translation>
+    </message>
+    <message>
+        <source>Read the worst place again: more readings of one place, or a finer gauge, make the uncertainty smaller. They do not excuse a bad place.</source>
+        <translation>Die schlechteste Stelle noch einmal messen: mehr Ablesungen einer Stelle oder ein feineres Messmittel machen die Messunsicherheit kleiner. Eine schlechte Stelle entschuldigen sie nicht.</translation>
+    </message>
+    <message>
+        <source>The fastener had not the clamp that it should when the bore was read: take the cap off and measure anew, or a person accepts the clearance again with a reason.</source>
+        <translation>Die Verschraubung hatte nicht die Klemmkraft, die sie haben sollte, als die Bohrung gemessen wurde: den Deckel abnehmen und neu messen, oder jemand nimmt das Spiel mit einem Grund wieder an.</translation>
+    </message>
+    <message>
+        <source>Shim %1 does not lie in the stack at %2: name those that were taken out of it.</source>
+        <translation>Distanzscheibe %1 liegt nicht im Stapel an %2: die nennen, die herausgenommen wurden.</translation>
+    </message>
+    <message>
+        <source>Shim %1 was never measured: measure it with the micrometer before it is exchanged.</source>
+        <translation>Distanzscheibe %1 wurde nie gemessen: vor dem Tausch mit der Messschraube messen.</translation>
+    </message>
+    <message>
+        <source>bracket</source>
+        <translation>Eingrenzung</translation>
+    </message>
+    <message>
+        <source>not proven</source>
+        <translation>nicht belegt</translation>
+    </message>
+    <message>
+        <source>%1 of %2 answers: go on.</source>
+        <translation>%1 von %2 Antworten: weitermachen.</translation>
+    </message>
+    <message>
+        <source>The steps came in order of height, so each could be guessed: try them again in random order.</source>
+        <translation>Die Stufen kamen der Höhe nach, jede war zu erraten: in zufälliger Reihenfolge noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>The answers put no bound to the step that is felt: try higher and lower steps, and more of them.</source>
+        <translation>Die Antworten begrenzen die fühlbare Stufe nicht: höhere und niedrigere Stufen versuchen, und mehr davon.</translation>
+    </message>
+    <message>
+        <source>residual at %1</source>
+        <translation>Restmaß an %1</translation>
+    </message>
+    <message>
+        <source>Twist %1.</source>
+        <translation>Verwindung %1.</translation>
+    </message>
+    <message>
+        <source>Plan the stacks for least twist, or know the residuals better by bracketed rechecks.</source>
+        <translation>Die Stapel auf kleinste Verwindung planen, oder die Restmaße durch eingegrenzte Nachprüfungen besser kennen.</translation>
+    </message>
+    <message>
+        <source>No reading mends a shape: have the journal ground, or another crank.</source>
+        <translation>Keine Ablesung bessert eine Form: den Zapfen schleifen lassen, oder eine andere Kurbelwelle nehmen.</translation>
+    </message>
+    <message>
+        <source>Read the places that differ most again: more readings of one place make the uncertainty smaller.</source>
+        <translation>Die Stellen, die am meisten abweichen, noch einmal messen: mehr Ablesungen einer Stelle machen die Messunsicherheit kleiner.</translation>
+    </message>
+    <message>
+        <source>Look at the shape, and judge it again.</source>
+        <translation>Die Form ansehen und neu beurteilen.</translation>
+    </message>
+    <message>
+        <source>Taper of journal %1</source>
+        <translation>Konizität von Zapfen %1</translation>
+    </message>
+    <message>
+        <source>Out-of-round of journal %1</source>
+        <translation>Unrundheit von Zapfen %1</translation>
+    </message>
+    <message>
+        <source>Strike the reading that cannot be, and measure that term again.</source>
+        <translation>Die unmögliche Ablesung streichen und diese Größe neu messen.</translation>
+    </message>
+    <message>
+        <source>The uncertainty of the residuals is not known, so the plan aims at the middle of the band.</source>
+        <translation>Die Messunsicherheit der Restmaße ist nicht bekannt, darum zielt der Plan auf die Mitte des Bandes.</translation>
+    </message>
+    <message>
+        <source>With ± %1 no residual could be proven by arithmetic, so the plan aims at the middle of the band: prove the stacks by bracketed rechecks.</source>
+        <translation>Mit ± %1 ließe sich kein Restmaß rechnerisch belegen, darum zielt der Plan auf die Mitte des Bandes: die Stapel durch eingegrenzte Nachprüfungen belegen.</translation>
+    </message>
+    <message>
+        <source>After the movement the gap at %1 should lie within %2, and %3 does not: read it again, or type ! behind it if it is really so.</source>
+        <translation>Nach der Bewegung müsste das Spaltmaß an %1 innerhalb %2 liegen, %3 tut es nicht: noch einmal messen, oder ein ! dahinter eingeben, wenn es wirklich so ist.</translation>
+    </message>
+    <message>
+        <source>%1 at %2 is far from the pass before it, %3, but fits %4: look whether left and right were mixed up, or type ! behind it if it is really so.</source>
+        <translation>%1 an %2 liegt weit vom Durchgang davor, %3, passt aber zu %4: nachsehen, ob links und rechts vertauscht wurden, oder ein ! dahinter eingeben, wenn es wirklich so ist.</translation>
+    </message>
+    <message>
+        <source>%1 at %2 is far from the pass before it, %3: read it again, or type ! behind it if it is really so.</source>
+        <translation>%1 an %2 liegt weit vom Durchgang davor, %3: noch einmal messen, oder ein ! dahinter eingeben, wenn es wirklich so ist.</translation>
+    </message>
+    <message>
+        <source>This part is at %1, the other was at %2: let both come to one temperature and measure again, or type ! behind it if it is really so.</source>
+        <translation>Dieses Teil hat %1, das andere hatte %2: beide auf eine Temperatur kommen lassen und neu messen, oder ein ! dahinter eingeben, wenn es wirklich so ist.</translation>
+    </message>
+    <message>
+        <source>%1 lies outside the range of %2: use a wrench that reaches it, or type ! behind it if it is really so.</source>
+        <translation>%1 liegt außerhalb des Bereichs von %2: einen Schlüssel nehmen, der hinreicht, oder ein ! dahinter eingeben, wenn es wirklich so ist.</translation>
+    </message>
+    <message>
+        <source>Or bracket the recheck: with shims exchanged it must rock, and be loose.</source>
+        <translation>Oder die Nachprüfung eingrenzen: mit getauschten Distanzscheiben muss es kippeln, und lose sein.</translation>
+    </message>
+    <message>
+        <source>The arithmetic says %1 %2, which cannot be.</source>
+        <translation>Die Rechnung sagt %1 %2, und das kann nicht sein.</translation>
+    </message>
+    <message>
+        <source>Clean; turn the washer, turn it over, look for a burr; measure the shims; read the gap again; change the stack: in this order.</source>
+        <translation>Reinigen; die Unterlegscheibe drehen, wenden, nach einem Grat sehen; die Distanzscheiben messen; das Spaltmaß neu messen; den Stapel ändern: in dieser Reihenfolge.</translation>
+    </message>
+    <message>
+        <source>A bore is measured with its cap at full torque: tighten %1 to what is specified first.</source>
+        <translation>Eine Bohrung wird mit ihrem Deckel auf vollem Drehmoment gemessen: zuerst %1 auf die Vorgabe anziehen.</translation>
+    </message>
+    <message>
+        <source>What does not go must be more than what goes, %1: give the sum that was tried.</source>
+        <translation>Was nicht geht, muss mehr sein als was geht, %1: die Summe angeben, die versucht wurde.</translation>
+    </message>
+    <message>
+        <source>A gap</source>
+        <translation>Ein Spaltmaß</translation>
+    </message>
+    <message>
+        <source>This fit</source>
+        <translation>Diese Passung</translation>
+    </message>
+    <message>
+        <source>A verify round</source>
+        <translation>Eine Prüfrunde</translation>
+    </message>
+    <message>
+        <source>The trial fit</source>
+        <translation>Die Probemontage</translation>
+    </message>
+    <message>
+        <source>The exchange named as thicker is not thicker: look at its shims.</source>
+        <translation>Der als dicker genannte Tausch ist nicht dicker: seine Distanzscheiben ansehen.</translation>
+    </message>
+    <message>
+        <source>The exchange named as thinner is not thinner: look at its shims.</source>
+        <translation>Der als dünner genannte Tausch ist nicht dünner: seine Distanzscheiben ansehen.</translation>
+    </message>
+    <message>
+        <source>Say why the values may stand: a judgement without a reason is none.</source>
+        <translation>Sagen, warum die Werte gelten dürfen: ein Urteil ohne Grund ist keines.</translation>
+    </message>
+    <message>
+        <source>The crank is in already.</source>
+        <translation>Die Kurbelwelle liegt schon.</translation>
+    </message>
+    <message>
+        <source>The crank is not in.</source>
+        <translation>Die Kurbelwelle liegt nicht.</translation>
+    </message>
+    <message>
+        <source>A limit of error is more than zero: take it from the certificate, or leave it empty while it is not known.</source>
+        <translation>Eine Fehlergrenze ist größer als null: sie dem Zertifikat entnehmen, oder leer lassen, solange sie nicht bekannt ist.</translation>
+    </message>
+    <message>
+        <source>%1 is a %2, which cannot do this: name the instrument that was used.</source>
+        <translation>%1 ist ein Messmittel der Art „%2“ und kann das nicht: das benutzte Messmittel nennen.</translation>
+    </message>
+    <message>
+        <source>The crank is laid in: a main&apos;s bore and journal are measured before. Lift it out first, and enter that.</source>
+        <translation>Die Kurbelwelle liegt: Bohrung und Zapfen eines Hauptlagers werden vorher gemessen. Sie zuerst herausheben und das eintragen.</translation>
+    </message>
+    <message>
+        <source>%1 comes after the crank is laid in and its caps are at torque: enter that first.</source>
+        <translation>%1 kommt, wenn die Kurbelwelle liegt und ihre Deckel auf Drehmoment sind: das zuerst eintragen.</translation>
+    </message>
+    <message>
+        <source>The shells&apos; thickness cannot be below zero: measure them at the crown.</source>
+        <translation>Die Dicke der Schalen kann nicht unter null liegen: am Scheitel messen.</translation>
+    </message>
+    <message>
+        <source>corrects</source>
+        <translation>berichtigt</translation>
+    </message>
+    <message>
+        <source>does not go</source>
+        <translation>geht nicht</translation>
+    </message>
+    <message>
+        <source>felt</source>
+        <translation>gefühlt</translation>
+    </message>
+    <message>
+        <source>height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>is in</source>
+        <translation>liegt</translation>
+    </message>
+    <message>
+        <source>part temperature</source>
+        <translation>Teiletemperatur</translation>
+    </message>
+    <message>
+        <source>set up</source>
+        <translation>Aufbau</translation>
+    </message>
+    <message>
+        <source>set with</source>
+        <translation>eingestellt mit</translation>
+    </message>
+    <message>
+        <source>study</source>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>temperature spread</source>
+        <translation>Temperaturspanne</translation>
+    </message>
+    <message>
+        <source>thicker felt</source>
+        <translation>dicker gefühlt</translation>
+    </message>
+    <message>
+        <source>thicker in</source>
+        <translation>dicker hinein</translation>
+    </message>
+    <message>
+        <source>thicker out</source>
+        <translation>dicker heraus</translation>
+    </message>
+    <message>
+        <source>thinner felt</source>
+        <translation>dünner gefühlt</translation>
+    </message>
+    <message>
+        <source>thinner in</source>
+        <translation>dünner hinein</translation>
+    </message>
+    <message>
+        <source>thinner out</source>
+        <translation>dünner heraus</translation>
+    </message>
+    <message>
+        <source>whose</source>
+        <translation>wessen</translation>
+    </message>
+    <message>
+        <source>“%1” was typed as “%2”, but %3 is stored with it: one of them is wrong.</source>
+        <translation>„%1“ wurde als „%2“ eingegeben, aber %3 ist dazu gespeichert: eines davon ist falsch.</translation>
+    </message>
+    <message>
+        <source>“%1” cannot be read as “%2”: type the value with its unit.</source>
+        <translation>„%1“ ist nicht als „%2“ zu lesen: den Wert mit seiner Einheit eingeben.</translation>
+    </message>
+    <message>
+        <source>%1 is not plausible for “%2”, which is expected within %3 to %4: correct it, or type ! behind it if it is really so.</source>
+        <translation>%1 ist nicht glaubhaft für „%2“, erwartet wird %3 bis %4: berichtigen, oder ein ! dahinter eingeben, wenn es wirklich so ist.</translation>
+    </message>
+    <message>
+        <source>%1, between people</source>
+        <translation>%1, zwischen Personen</translation>
+    </message>
+    <message>
+        <source>%1, resolution</source>
+        <translation>%1, Auflösung</translation>
+    </message>
+    <message>
+        <source>%1, temperature</source>
+        <translation>%1, Temperatur</translation>
+    </message>
+    <message>
+        <source>leaves of %1</source>
+        <translation>Fühlerblätter von %1</translation>
+    </message>
+    <message>
+        <source>gap, between what goes and what does not</source>
+        <translation>Spaltmaß, zwischen dem, was geht, und dem, was nicht geht</translation>
+    </message>
+    <message>
+        <source>The band has no width to hold a gauge against: set both its ends.</source>
+        <translation>Das Band hat keine Breite, an der ein Messmittel zu messen wäre: beide Enden festlegen.</translation>
+    </message>
+    <message>
+        <source>It tells %1 class of places apart.</source>
+        <translation>Es unterscheidet %1 Klasse von Stellen.</translation>
+    </message>
+    <message>
+        <source>It tells %1 classes of places apart.</source>
+        <translation>Es unterscheidet %1 Klassen von Stellen.</translation>
+    </message>
+    <message>
+        <source>Of the answers at one step, none or more than all are counted: look at them.</source>
+        <translation>Von den Antworten an einer Stufe sind keine oder mehr als alle gezählt: sie ansehen.</translation>
+    </message>
+    <message>
+        <source>Answers at two different steps or more are needed.</source>
+        <translation>Antworten an zwei verschiedenen Stufen oder mehr sind nötig.</translation>
+    </message>
+    <message>
+        <source>One step parts all answers, so their spread is smaller than the steps tried can show: try steps between.</source>
+        <translation>Eine Stufe trennt alle Antworten, ihre Streuung ist also kleiner, als die versuchten Stufen zeigen können: Stufen dazwischen versuchen.</translation>
+    </message>
+    <message>
+        <source>Nothing was measured yet.</source>
+        <translation>Noch ist nichts gemessen.</translation>
+    </message>
+    <message>
+        <source>± not known, at least %1.</source>
+        <translation>± nicht bekannt, mindestens %1.</translation>
+    </message>
+    <message>
+        <source>%1 is a difference: type it in degrees Celsius, like 2.8.</source>
+        <translation>%1 ist ein Unterschied: in Grad Celsius tippen, etwa 2,8.</translation>
     </message>
 </context>
 <context>
@@ -8356,6 +8066,30 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>✓ no remark</source>
         <translation>✓ ohne Bemerkung</translation>
+    </message>
+    <message>
+        <source>Smallest step</source>
+        <translation>Kleinster Schritt</translation>
+    </message>
+    <message>
+        <source>that it is read to</source>
+        <translation>auf den abgelesen wird</translation>
+    </message>
+    <message>
+        <source>Set with</source>
+        <translation>Eingestellt mit</translation>
+    </message>
+    <message>
+        <source>bore gauges: the micrometer</source>
+        <translation>Innenmessgeräte: die Messschraube</translation>
+    </message>
+    <message>
+        <source>Corrects</source>
+        <translation>Berichtigt</translation>
+    </message>
+    <message>
+        <source>empty: it holds from now on</source>
+        <translation>leer: gilt ab jetzt</translation>
     </message>
 </context>
 <context>
@@ -10032,14 +9766,6 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <source>-tables</source>
         <translation>-Tabellen</translation>
     </message>
-    <message>
-        <source>Folder for the tables</source>
-        <translation>Ordner für die Tabellen</translation>
-    </message>
-    <message>
-        <source>The sample could not be copied to %1: check that the folder may be written to.</source>
-        <translation>Das Beispiel konnte nicht nach %1 kopiert werden: prüfen, ob in den Ordner geschrieben werden darf.</translation>
-    </message>
 </context>
 <context>
     <name>caprail::NewRecordDialog</name>
@@ -10502,10 +10228,6 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
         <source>Pictures (*.png *.jpg *.jpeg *.webp *.heic *.heif)</source>
         <translation>Bilder (*.png *.jpg *.jpeg *.webp *.heic *.heif)</translation>
     </message>
-    <message>
-        <source>Pictures (*.png *.jpg *.jpeg *.svg)</source>
-        <translation>Bilder (*.png *.jpg *.jpeg *.svg)</translation>
-    </message>
 </context>
 <context>
     <name>caprail::RecordSession</name>
@@ -10515,423 +10237,7 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     </message>
     <message>
         <source>%1 does not answer. What is entered now waits here, and is stored as soon as it does.</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>caprail::StartPage</name>
-    <message>
-        <source>Caprail</source>
-        <translation>Caprail</translation>
-    </message>
-    <message>
-        <source>The assembly build record of one engine per file: bearing clearances, fastener torques, the shim stacks under the girdle, trial fit and pickup depth — with what is no longer valid, and why, before anything is closed up.</source>
-        <translation>Je Datei das Aufbauprotokoll eines Motors: Lagerspiele, Anzugsmomente, die Scheibenstapel unter der Versteifungsplatte, Probemontage und Ansaugtiefe – mit dem, was nicht mehr gilt, und warum, bevor der Motor verschlossen wird.</translation>
-    </message>
-    <message>
-        <source>&amp;New record</source>
-        <translation>&amp;Neues Protokoll</translation>
-    </message>
-    <message>
-        <source>for an engine on the stand, from a template or by hand</source>
-        <translation>für einen Motor auf dem Montagebock, aus einer Vorlage oder von Hand</translation>
-    </message>
-    <message>
-        <source>&amp;Open a record</source>
-        <translation>&amp;Protokoll öffnen</translation>
-    </message>
-    <message>
-        <source>a .caprail file; or drop one on this window</source>
-        <translation>eine .caprail-Datei; oder auf dieses Fenster ziehen</translation>
-    </message>
-    <message>
-        <source>&amp;Shop</source>
-        <translation>&amp;Werkstatt</translation>
-    </message>
-    <message>
-        <source>all records of a folder: searched, sorted, compared</source>
-        <translation>alle Protokolle eines Ordners: durchsucht, sortiert, verglichen</translation>
-    </message>
-    <message>
-        <source>&amp;Recent records</source>
-        <translation>&amp;Zuletzt geöffnete Protokolle</translation>
-    </message>
-    <message>
-        <source>&amp;Sample records (opened as a copy)</source>
-        <translation>&amp;Beispielprotokolle (als Kopie geöffnet)</translation>
-    </message>
-    <message>
-        <source>The part maker&apos;s instructions, local codes and licensed practice come first; nothing here overrides them.</source>
-        <translation>Die Anweisungen der Teilehersteller, örtliche Vorschriften und zugelassene Fachleute gehen vor; nichts hier setzt sie außer Kraft.</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::StationList</name>
-    <message>
-        <source>Stations</source>
-        <translation>Stationen</translation>
-    </message>
-    <message numerus="yes">
-        <source>%1: worst is %2, %n open (%3)</source>
-        <translation>
-            <numerusform>%1: schlechtester Stand %2, %n offen (%3)</numerusform>
-            <numerusform>%1: schlechtester Stand %2, %n offen (%3)</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>caprail::TrialFitStation</name>
-    <message>
-        <source>Throw %1: %2</source>
-        <translation>Kröpfung %1: %2</translation>
-    </message>
-    <message>
-        <source>&amp;Pass</source>
-        <translation>Bes&amp;tanden</translation>
-    </message>
-    <message>
-        <source>Fai&amp;l</source>
-        <translation>&amp;Nicht bestanden</translation>
-    </message>
-    <message>
-        <source>What is looked at in the trial fit</source>
-        <translation>Was bei der Probemontage angesehen wird</translation>
-    </message>
-    <message>
-        <source>What holds the trial fit</source>
-        <translation>Was die Probemontage aufhält</translation>
-    </message>
-    <message>
-        <source>Type what was seen first; it becomes a finding.</source>
-        <translation>Zuerst eingeben, was zu sehen war; es wird ein Befund.</translation>
-    </message>
-    <message>
-        <source>  (%1)</source>
-        <translation>  (%1)</translation>
-    </message>
-    <message>
-        <source>Lay the girdle on its stacks and answer each line: p passes, f fails, or type the clearance.</source>
-        <translation>Die Platte auf ihre Stapel legen und jede Zeile beantworten: p bestanden, f nicht bestanden oder den Abstand eingeben.</translation>
-    </message>
-    <message>
-        <source>This build is signed off.</source>
-        <translation>Dieser Aufbau ist abgezeichnet.</translation>
-    </message>
-    <message>
-        <source>▣  Locked: the engine layout is not set yet.</source>
-        <translation>▣  Gesperrt: die Motorbauform ist noch nicht festgelegt.</translation>
-    </message>
-    <message>
-        <source>▣  Locked: %1 of %2 checks hold it. Choose one to go there.</source>
-        <translation>▣  Gesperrt durch %1 von %2 Prüfungen. Eine wählen, um hinzugehen.</translation>
-    </message>
-    <message>
-        <source>Set the engine layout at the engine station: the throws are drawn from it.</source>
-        <translation>Die Motorbauform an der Station Motor festlegen: die Kröpfungen werden danach gezeichnet.</translation>
-    </message>
-    <message>
-        <source>%1 clear</source>
-        <translation>%1 frei</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::TrialFitWay</name>
-    <message>
-        <source>Girdle lies so</source>
-        <translation>So liegt die Platte</translation>
-    </message>
-    <message>
-        <source>Face that is up</source>
-        <translation>Oben liegende Fläche</translation>
-    </message>
-    <message>
-        <source>%1 up</source>
-        <translation>%1 oben</translation>
-    </message>
-    <message>
-        <source>End that the cutout is towards</source>
-        <translation>Ende, zu dem die Aussparung zeigt</translation>
-    </message>
-    <message>
-        <source>cutout to the %1</source>
-        <translation>Aussparung nach %1</translation>
-    </message>
-    <message>
-        <source>Side that the cutout is on</source>
-        <translation>Seite, auf der die Aussparung liegt</translation>
-    </message>
-    <message>
-        <source>on the %1</source>
-        <translation>Seite: %1</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::AcrossWindow</name>
-    <message>
-        <source>Range at each place</source>
-        <translation>Spannweite an jeder Stelle</translation>
-    </message>
-    <message>
-        <source>Movement in verify rounds</source>
-        <translation>Bewegung in Prüfrunden</translation>
-    </message>
-    <message>
-        <source>Instruments by the day that they fall due</source>
-        <translation>Messmittel nach Fälligkeit</translation>
-    </message>
-    <message>
-        <source>Across engines — Caprail</source>
-        <translation>Motoren im Vergleich — Caprail</translation>
-    </message>
-    <message>
-        <source>Which records</source>
-        <translation>Welche Protokolle</translation>
-    </message>
-    <message>
-        <source>All records (%1)</source>
-        <translation>Alle Protokolle (%1)</translation>
-    </message>
-    <message>
-        <source>Template: %1 (%2)</source>
-        <translation>Vorlage: %1 (%2)</translation>
-    </message>
-    <message>
-        <source>Layout: %1 (%2)</source>
-        <translation>Motorbauform: %1 (%2)</translation>
-    </message>
-    <message>
-        <source>&amp;Spread</source>
-        <translation>&amp;Streuung</translation>
-    </message>
-    <message>
-        <source>&amp;Movement</source>
-        <translation>&amp;Bewegung</translation>
-    </message>
-    <message>
-        <source>&amp;Instruments due</source>
-        <translation>&amp;Fällige Messmittel</translation>
-    </message>
-    <message>
-        <source>Quantity</source>
-        <translation>Größe</translation>
-    </message>
-    <message>
-        <source>Save as a &amp;table (CSV)…</source>
-        <translation>Als &amp;Tabelle speichern (CSV)…</translation>
-    </message>
-    <message>
-        <source>spread.csv</source>
-        <translation>streuung.csv</translation>
-    </message>
-    <message>
-        <source>By position</source>
-        <translation>Nach Stelle</translation>
-    </message>
-    <message>
-        <source>By wrench</source>
-        <translation>Nach Schlüssel</translation>
-    </message>
-    <message>
-        <source>By person</source>
-        <translation>Nach Person</translation>
-    </message>
-    <message>
-        <source>Counted by</source>
-        <translation>Gezählt nach</translation>
-    </message>
-    <message>
-        <source>How often a fastener moved in a verify round, out of how many pulls, in all builds. The counts say nothing of the cause.</source>
-        <translation>Wie oft sich eine Verschraubung in einer Prüfrunde weiterdrehte, bei wie vielen Prüfungen, in allen Aufbauten. Die Zahlen sagen nichts über die Ursache.</translation>
-    </message>
-    <message>
-        <source>movement.csv</source>
-        <translation>bewegung.csv</translation>
-    </message>
-    <message>
-        <source>Instruments of one name, kind and serial are taken to be the same. A wrench without a date of its own is due a year after its calibration. Pulls are the most that one record counts: records do not know of each other&apos;s.</source>
-        <translation>Messmittel mit gleichem Namen, gleicher Art und Seriennummer gelten als dasselbe. Ein Schlüssel ohne eigenes Datum ist ein Jahr nach seiner Kalibrierung fällig. Bei den Lastspielen zählt das Protokoll mit der höchsten Zahl: Protokolle wissen nichts voneinander.</translation>
-    </message>
-    <message>
-        <source>instruments.csv</source>
-        <translation>messmittel.csv</translation>
-    </message>
-    <message>
-        <source>Records: %1; pulls in their verify rounds: %2</source>
-        <translation>Protokolle: %1; Prüfungen in ihren Prüfrunden: %2</translation>
-    </message>
-    <message>
-        <source>engine</source>
-        <translation>Motor</translation>
-    </message>
-    <message>
-        <source>Place</source>
-        <translation>Stelle</translation>
-    </message>
-    <message>
-        <source>Values</source>
-        <translation>Werte</translation>
-    </message>
-    <message>
-        <source>Smallest</source>
-        <translation>Kleinster</translation>
-    </message>
-    <message>
-        <source>Median</source>
-        <translation>Median</translation>
-    </message>
-    <message>
-        <source>Largest</source>
-        <translation>Größter</translation>
-    </message>
-    <message>
-        <source>Range</source>
-        <translation>Spannweite</translation>
-    </message>
-    <message>
-        <source>Judged out</source>
-        <translation>Außerhalb</translation>
-    </message>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%1 von %2</translation>
-    </message>
-    <message>
-        <source>Moved, of pulls</source>
-        <translation>Weitergedreht, von Prüfungen</translation>
-    </message>
-    <message>
-        <source>Largest movement</source>
-        <translation>Größte Bewegung</translation>
-    </message>
-    <message>
-        <source>✕ overdue</source>
-        <translation>✕ überfällig</translation>
-    </message>
-    <message>
-        <source>days left: %1</source>
-        <translation>Tage übrig: %1</translation>
-    </message>
-    <message>
-        <source>no date</source>
-        <translation>kein Datum</translation>
-    </message>
-    <message>
-        <source>Instrument</source>
-        <translation>Messmittel</translation>
-    </message>
-    <message>
-        <source>Kind</source>
-        <translation>Art</translation>
-    </message>
-    <message>
-        <source>Calibrated</source>
-        <translation>Kalibriert</translation>
-    </message>
-    <message>
-        <source>Due</source>
-        <translation>Fällig</translation>
-    </message>
-    <message>
-        <source>State</source>
-        <translation>Stand</translation>
-    </message>
-    <message>
-        <source>Pulls</source>
-        <translation>Lastspiele</translation>
-    </message>
-    <message>
-        <source>Records</source>
-        <translation>Protokolle</translation>
-    </message>
-    <message>
-        <source>Save as a table</source>
-        <translation>Als Tabelle speichern</translation>
-    </message>
-    <message>
-        <source>Tables (*.csv)</source>
-        <translation>Tabellen (*.csv)</translation>
-    </message>
-    <message>
-        <source>Caprail</source>
-        <translation>Caprail</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::AddFromShelfDialog</name>
-    <message>
-        <source>On the shelf and not in this record</source>
-        <translation>Im Regal und nicht in diesem Protokoll</translation>
-    </message>
-    <message>
-        <source>Add from the shop</source>
-        <translation>Aus der Werkstatt hinzufügen</translation>
-    </message>
-    <message>
-        <source>Ticked ones are copied into this record, which then stands alone.</source>
-        <translation>Angekreuzte werden in dieses Protokoll kopiert, das dann für sich allein steht.</translation>
-    </message>
-    <message>
-        <source>People</source>
-        <translation>Personen</translation>
-    </message>
-    <message>
-        <source>Instruments</source>
-        <translation>Messmittel</translation>
-    </message>
-    <message>
-        <source>%1; this record has another state of it</source>
-        <translation>%1; dieses Protokoll hat einen anderen Stand davon</translation>
-    </message>
-    <message>
-        <source>Kits of shims</source>
-        <translation>Sätze von Distanzscheiben</translation>
-    </message>
-    <message>
-        <source>&amp;Copy into the record</source>
-        <translation>In das Protokoll &amp;kopieren</translation>
-    </message>
-    <message>
-        <source>There is nothing on the shelf that this record does not have. Fill the shelf from a record: Shop ▸ The shelf.</source>
-        <translation>Im Regal ist nichts, was dieses Protokoll nicht hat. Das Regal aus einem Protokoll füllen: Werkstatt ▸ Das Regal.</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::BuildsDialog</name>
-    <message>
-        <source>Builds compared</source>
-        <translation>Aufbauten im Vergleich</translation>
-    </message>
-    <message>
-        <source>Earlier build</source>
-        <translation>Früherer Aufbau</translation>
-    </message>
-    <message>
-        <source>Later build</source>
-        <translation>Späterer Aufbau</translation>
-    </message>
-    <message>
-        <source>What is different</source>
-        <translation>Was anders ist</translation>
-    </message>
-    <message>
-        <source>&amp;Then</source>
-        <translation>&amp;Damals</translation>
-    </message>
-    <message>
-        <source>&amp;Now</source>
-        <translation>&amp;Jetzt</translation>
-    </message>
-    <message>
-        <source>&amp;Sheet of the difference (PDF)…</source>
-        <translation>&amp;Blatt der Unterschiede (PDF)…</translation>
-    </message>
-    <message>
-        <source>Neither build holds anything that could be compared yet.</source>
-        <translation>Keiner der beiden Aufbauten enthält schon etwas Vergleichbares.</translation>
-    </message>
-    <message>
-        <source>± U is the expanded uncertainty of the difference. A difference within it is no measured change. Wear is positive where metal went.</source>
-        <translation>± U ist die erweiterte Messunsicherheit des Unterschieds. Ein Unterschied innerhalb davon ist keine gemessene Änderung. Verschleiß ist positiv, wo Werkstoff fehlt.</translation>
+        <translation>%1 antwortet nicht. Was jetzt eingegeben wird, wartet hier und wird gespeichert, sobald es wieder antwortet.</translation>
     </message>
 </context>
 <context>
@@ -11178,14 +10484,6 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
         <translation>Der Ordner der Protokolle</translation>
     </message>
     <message>
-        <source>This record was not opened</source>
-        <translation>Dieses Protokoll wurde nicht geöffnet</translation>
-    </message>
-    <message>
-        <source>The name of %1 holds bytes that are no text (not UTF-8): rename the file, then open it.</source>
-        <translation>Der Name von %1 enthält Bytes, die kein Text sind (nicht UTF-8): die Datei umbenennen, dann öffnen.</translation>
-    </message>
-    <message>
         <source>Not reachable since %1; what was known then is still listed.</source>
         <translation>Nicht erreichbar seit %1; was damals bekannt war, steht noch in der Liste.</translation>
     </message>
@@ -11237,9 +10535,66 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
         <source>Caprail</source>
         <translation>Caprail</translation>
     </message>
+</context>
+<context>
+    <name>caprail::StartPage</name>
     <message>
-        <source>%1 cannot be written (%2): choose another place.</source>
-        <translation>%1 lässt sich nicht schreiben (%2): einen anderen Ort wählen.</translation>
+        <source>Caprail</source>
+        <translation>Caprail</translation>
+    </message>
+    <message>
+        <source>The assembly build record of one engine per file: bearing clearances, fastener torques, the shim stacks under the girdle, trial fit and pickup depth — with what is no longer valid, and why, before anything is closed up.</source>
+        <translation>Je Datei das Aufbauprotokoll eines Motors: Lagerspiele, Anzugsmomente, die Scheibenstapel unter der Versteifungsplatte, Probemontage und Ansaugtiefe – mit dem, was nicht mehr gilt, und warum, bevor der Motor verschlossen wird.</translation>
+    </message>
+    <message>
+        <source>&amp;New record</source>
+        <translation>&amp;Neues Protokoll</translation>
+    </message>
+    <message>
+        <source>for an engine on the stand, from a template or by hand</source>
+        <translation>für einen Motor auf dem Montagebock, aus einer Vorlage oder von Hand</translation>
+    </message>
+    <message>
+        <source>&amp;Open a record</source>
+        <translation>&amp;Protokoll öffnen</translation>
+    </message>
+    <message>
+        <source>a .caprail file; or drop one on this window</source>
+        <translation>eine .caprail-Datei; oder auf dieses Fenster ziehen</translation>
+    </message>
+    <message>
+        <source>&amp;Shop</source>
+        <translation>&amp;Werkstatt</translation>
+    </message>
+    <message>
+        <source>all records of a folder: searched, sorted, compared</source>
+        <translation>alle Protokolle eines Ordners: durchsucht, sortiert, verglichen</translation>
+    </message>
+    <message>
+        <source>&amp;Recent records</source>
+        <translation>&amp;Zuletzt geöffnete Protokolle</translation>
+    </message>
+    <message>
+        <source>&amp;Sample records (opened as a copy)</source>
+        <translation>&amp;Beispielprotokolle (als Kopie geöffnet)</translation>
+    </message>
+    <message>
+        <source>The part maker&apos;s instructions, local codes and licensed practice come first; nothing here overrides them.</source>
+        <translation>Die Anweisungen der Teilehersteller, örtliche Vorschriften und zugelassene Fachleute gehen vor; nichts hier setzt sie außer Kraft.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::StationList</name>
+    <message>
+        <source>Stations</source>
+        <translation>Stationen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: worst is %2, %n open (%3)</source>
+        <translation>
+            <numerusform>%1: schlechtester Stand %2, %n offen (%3)</numerusform>
+            <numerusform>%1: schlechtester Stand %2, %n offen (%3)</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -11346,6 +10701,92 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>Templates (*.jsonl)</source>
         <translation>Vorlagen (*.jsonl)</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::TrialFitStation</name>
+    <message>
+        <source>Throw %1: %2</source>
+        <translation>Kröpfung %1: %2</translation>
+    </message>
+    <message>
+        <source>&amp;Pass</source>
+        <translation>Bes&amp;tanden</translation>
+    </message>
+    <message>
+        <source>Fai&amp;l</source>
+        <translation>&amp;Nicht bestanden</translation>
+    </message>
+    <message>
+        <source>What is looked at in the trial fit</source>
+        <translation>Was bei der Probemontage angesehen wird</translation>
+    </message>
+    <message>
+        <source>What holds the trial fit</source>
+        <translation>Was die Probemontage aufhält</translation>
+    </message>
+    <message>
+        <source>Type what was seen first; it becomes a finding.</source>
+        <translation>Zuerst eingeben, was zu sehen war; es wird ein Befund.</translation>
+    </message>
+    <message>
+        <source>  (%1)</source>
+        <translation>  (%1)</translation>
+    </message>
+    <message>
+        <source>Lay the girdle on its stacks and answer each line: p passes, f fails, or type the clearance.</source>
+        <translation>Die Platte auf ihre Stapel legen und jede Zeile beantworten: p bestanden, f nicht bestanden oder den Abstand eingeben.</translation>
+    </message>
+    <message>
+        <source>This build is signed off.</source>
+        <translation>Dieser Aufbau ist abgezeichnet.</translation>
+    </message>
+    <message>
+        <source>▣  Locked: the engine layout is not set yet.</source>
+        <translation>▣  Gesperrt: die Motorbauform ist noch nicht festgelegt.</translation>
+    </message>
+    <message>
+        <source>▣  Locked: %1 of %2 checks hold it. Choose one to go there.</source>
+        <translation>▣  Gesperrt durch %1 von %2 Prüfungen. Eine wählen, um hinzugehen.</translation>
+    </message>
+    <message>
+        <source>Set the engine layout at the engine station: the throws are drawn from it.</source>
+        <translation>Die Motorbauform an der Station Motor festlegen: die Kröpfungen werden danach gezeichnet.</translation>
+    </message>
+    <message>
+        <source>%1 clear</source>
+        <translation>%1 frei</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::TrialFitWay</name>
+    <message>
+        <source>Girdle lies so</source>
+        <translation>So liegt die Platte</translation>
+    </message>
+    <message>
+        <source>Face that is up</source>
+        <translation>Oben liegende Fläche</translation>
+    </message>
+    <message>
+        <source>%1 up</source>
+        <translation>%1 oben</translation>
+    </message>
+    <message>
+        <source>End that the cutout is towards</source>
+        <translation>Ende, zu dem die Aussparung zeigt</translation>
+    </message>
+    <message>
+        <source>cutout to the %1</source>
+        <translation>Aussparung nach %1</translation>
+    </message>
+    <message>
+        <source>Side that the cutout is on</source>
+        <translation>Seite, auf der die Aussparung liegt</translation>
+    </message>
+    <message>
+        <source>on the %1</source>
+        <translation>Seite: %1</translation>
     </message>
 </context>
 </TS>

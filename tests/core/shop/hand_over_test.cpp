@@ -81,7 +81,7 @@ TEST_F(HandOver, is_read_back_as_the_record_that_it_was_made_from) {
               RecordFile::open(folder / "a.caprail", OpenMode::readOnly)->ledger().seal());
     std::ofstream(out + "/photos/18-main 3.jpg") << "retouched";
     EXPECT_THAT(importLedger(out + "/ledger.jsonl", folder / "third.caprail").error().sentence,
-                HasSubstr("ledger.jsonl”, line 14: The bytes of its attachment are neither"));
+                HasSubstr("ledger.jsonl”, line 18: The bytes of its attachment are neither"));
 }
 
 TEST_F(HandOver, appears_whole_or_not_at_all) {

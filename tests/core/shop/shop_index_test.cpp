@@ -187,7 +187,7 @@ TEST_F(Index, gives_figures_back_as_they_were_put) {
     const RecordFigures figures = figuresOf(maker.ledger);
     ASSERT_FALSE(figures.banded.empty());
     ASSERT_FALSE(figures.pulls.empty());
-    ASSERT_EQ(figures.instruments.size(), 2U);
+    ASSERT_EQ(figures.instruments.size(), 6U);
     EXPECT_EQ(*figuresFrom(toBytes(figures)), figures);
     EXPECT_FALSE(figuresFrom("nonsense"));
     ShopIndex index = open();

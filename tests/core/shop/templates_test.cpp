@@ -130,7 +130,7 @@ TEST(ShelfFile, gives_people_instruments_and_kits_back_and_is_empty_when_it_is_n
     ASSERT_TRUE(again) << again.error().sentence;
     EXPECT_EQ(again->kits, shelf.kits);
     EXPECT_EQ(again->people.front().name, "Mira Solheim");
-    EXPECT_EQ(again->instruments.size(), 2U);
+    EXPECT_EQ(again->instruments.size(), 6U);
     std::ofstream(path) << "{\"version\": 99}";
     EXPECT_THAT(readShelf(path).error().sentence, HasSubstr("newer version"));
     std::ofstream(path) << "not JSON";
@@ -156,7 +156,7 @@ TEST(Shelf, is_copied_into_a_record_once_and_brings_a_new_calibration) {
         }
         return count;
     };
-    EXPECT_EQ(addAll(), 1U + 2U + 12U);
+    EXPECT_EQ(addAll(), 1U + 6U + 18U);
     EXPECT_EQ(addAll(), 0U);
     shelf.instruments.front().due = Date{21'000};
     EXPECT_EQ(addAll(), 1U);

@@ -169,7 +169,7 @@ TEST_F(ShopDialogs, keep_a_records_people_and_kit_on_the_shelf_and_copy_them_int
     button(dialog, "Copy")->click();
     EXPECT_EQ(dialog.result(), QDialog::Accepted);
     EXPECT_TRUE(second->facts().people.contains("Mira Solheim"));
-    EXPECT_EQ(second->facts().instruments.size(), 2U);
+    EXPECT_EQ(second->facts().instruments.size(), 6U);
     EXPECT_EQ(second->facts().shims.size(), 6U);
 }
 

