@@ -3,12 +3,17 @@
 # from a folder that does not link the ledger fails to build, and the arrows of DEVELOPERS.md cannot be broken quietly.
 #
 #   caprail_library(units SOURCES length.cpp LINK tl::expected)        -> target caprail_units, headers <units/…>
+#   caprail_library(girdle AS stations/girdle …)                       -> target caprail_girdle, headers <stations/girdle/…>
 function(caprail_library name)
-  cmake_parse_arguments(ARG "QT" "" "SOURCES;LINK" ${ARGN})
+  cmake_parse_arguments(ARG "QT" "AS" "SOURCES;LINK" ${ARGN})
   set(target caprail_${name})
   set(root ${CMAKE_BINARY_DIR}/include/${name})
-  file(MAKE_DIRECTORY ${root})
-  file(CREATE_LINK ${CMAKE_CURRENT_SOURCE_DIR} ${root}/${name} SYMBOLIC)
+  if(NOT ARG_AS)
+    set(ARG_AS ${name})
+  endif()
+  cmake_path(GET ARG_AS PARENT_PATH above)
+  file(MAKE_DIRECTORY ${root}/${above})
+  file(CREATE_LINK ${CMAKE_CURRENT_SOURCE_DIR} ${root}/${ARG_AS} SYMBOLIC)
   if(ARG_SOURCES)
     add_library(${target} STATIC ${ARG_SOURCES})
     target_include_directories(${target} PUBLIC ${root})

@@ -2,6 +2,8 @@
 #include "assessment_json.h"
 
 #include <QJsonArray>
+#include <assessment/review.h>
+#include <base/plain_text.h>
 
 namespace caprail {
 
@@ -9,6 +11,11 @@ namespace {
 
 QString q(std::string_view text) {
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+/// For people: one line in which everything can be seen.
+QString line(std::string_view text) {
+    return QString::fromStdString(visibly(text));
 }
 
 QJsonObject checkJson(const Check& check) {
@@ -62,9 +69,17 @@ QJsonObject assessmentJson(const Facts& facts, const Assessment& a) {
         }
         gates.append(QJsonObject{{"gate", q(word(gate.kind))}, {"open", gate.isOpen}, {"held_by", holding}});
     }
+    QJsonArray neverValid;
+    for (const NeverValid& closing : facts.neverValid) {
+        neverValid.append(QJsonObject{{"entry", qint64{closing.entry}},
+                                      {"kind", q(closing.step ? ClosingStepDone::kind : SignedOff::kind)},
+                                      {"person", q(closing.person)},
+                                      {"why", q(closing.why)}});
+    }
     return {{"build", qint64{facts.build}},
             {"closed", facts.isClosed()},
             {"entries", qint64{facts.lastEntry}},
+            {"never_valid", neverValid},
             {"gates", gates},
             {"checks", checks},
             {"positions", positionsJson(a)},
@@ -75,10 +90,14 @@ QString assessmentText(const Facts& facts, const Assessment& a, const Units& uni
     QString text;
     if (facts.engine) {
         const auto& e = facts.engine->what;
-        text += q(e.engine) + (e.serial.empty() ? QString() : " (" + q(e.serial) + ")") + " for " + q(e.customer) +
-                ", build " + QString::number(facts.build) + (facts.isClosed() ? ", closed" : "") + "\n";
+        text += line(e.engine) + (e.serial.empty() ? QString() : " (" + line(e.serial) + ")") + " for " +
+                line(e.customer) + ", build " + QString::number(facts.build) + (facts.isClosed() ? ", closed" : "") +
+                "\n";
     }
-    text += "Next: " + q(a.next.sentence) + "\n";
+    for (const NeverValid& closing : facts.neverValid) {
+        text += line(sentenceOf(closing)) + "\n";
+    }
+    text += "Next: " + line(a.next.sentence) + "\n";
     if (a.survey.spread) {
         text += "Survey: " + QString::number(a.survey.accepted) + " of " + QString::number(a.survey.positions) +
                 " gaps accepted, spread " + q(format(*a.survey.spread, units)) + "\n";
@@ -86,14 +105,14 @@ QString assessmentText(const Facts& facts, const Assessment& a, const Units& uni
     for (const Gate& gate : a.gates) {
         text += "\nGate “" + q(word(gate.kind)) + "” is " + (gate.isOpen ? "open" : "locked") + "\n";
         for (const std::size_t i : gate.holding) {
-            text += "    " + q(a.checks[i].title) + " is " + q(word(a.checks[i].state)) + "\n";
+            text += "    " + line(a.checks[i].title) + " is " + q(word(a.checks[i].state)) + "\n";
         }
     }
     text += "\nChecks\n";
     for (const Check& check : a.checks) {
-        text += "    " + q(word(check.state)).leftJustified(18) + q(check.title);
-        text += check.sentence.empty() ? QString() : ": " + q(check.sentence);
-        text += check.remedy.empty() ? QString() : " → " + q(check.remedy);
+        text += "    " + q(word(check.state)).leftJustified(18) + line(check.title);
+        text += check.sentence.empty() ? QString() : ": " + line(check.sentence);
+        text += check.remedy.empty() ? QString() : " → " + line(check.remedy);
         text += "\n";
     }
     return text;

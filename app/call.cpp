@@ -3,25 +3,86 @@
 
 #include "verbs.h"
 
-#include <QFile>
+#include <algorithm>
+#include <cerrno>
 #include <cstdio>
+#include <cstring>
+#include <filesystem>
+#include <ledger/remarks.h>
+#include <session/now.h>
+#include <store/file/output_file.h>
+#include <store/file/read_file.h>
+#include <base/plain_text.h>
 #include <window/preferences.h>
 
 namespace caprail::verbs {
 
-void print(const QString& text) {
-    const QByteArray bytes = text.toUtf8();
-    std::fwrite(bytes.constData(), 1, static_cast<std::size_t>(bytes.size()), stdout);
+namespace {
+
+constexpr std::int64_t largestInput = std::int64_t{64} * 1024 * 1024;
+
+struct Printed {
+    bool isAny = false;
+    int failure = 0; ///< errno of the first time that something could not be written
+};
+Printed printed;
+
+/// As UTF-8; what is hidden, and the bytes of a file's name that are no text, can be seen.
+std::string visible(const QString& text) {
+    return visibleLines(pathBytes(text));
+}
+
+void note(bool isWritten) {
+    if (!isWritten && printed.failure == 0) {
+        printed.failure = errno == 0 ? EIO : errno;
+    }
+}
+
+bool printBytes(const std::string& bytes) {
+    printed.isAny = true;
+    note(std::fwrite(bytes.data(), 1, bytes.size(), stdout) == bytes.size());
+    return printed.failure == 0;
+}
+
+} // namespace
+
+bool print(const QString& text) {
+    return printBytes(visible(text));
+}
+
+bool print(const QJsonDocument& json) {
+    return printBytes(visibleJson(json.toJson().toStdString()));
+}
+
+bool flushPrinted() {
+    note(std::fflush(stdout) == 0);
+    return printed.failure == 0;
+}
+
+int finish(int exitCode) {
+    if (printed.isAny) {
+        note(std::fflush(stdout) == 0);
+        note(std::fclose(stdout) == 0); // a network folder may refuse only then
+    }
+    return printed.failure == 0 ? exitCode
+                                : complain(exitCode == done ? answerIsNo : static_cast<ExitCode>(exitCode),
+                                           QStringLiteral("what was to be printed could not be written whole: %1.")
+                                               .arg(QString::fromLocal8Bit(std::strerror(printed.failure))));
+}
+
+QString lineOf(std::string_view text) {
+    return QString::fromStdString(visibly(text));
 }
 
 int complain(ExitCode exitCode, const QString& sentence) {
-    const QByteArray bytes = (QStringLiteral("caprail: ") + sentence + QLatin1Char('\n')).toUtf8();
-    std::fwrite(bytes.constData(), 1, static_cast<std::size_t>(bytes.size()), stderr);
+    const std::string bytes = visible(QStringLiteral("caprail: ") + sentence + QLatin1Char('\n'));
+    std::fwrite(bytes.data(), 1, bytes.size(), stderr);
     return exitCode;
 }
 
-int complain(ExitCode exitCode, const QString& where, const Problem& problem) {
-    const QString sentence = QString::fromStdString(problem.sentence);
+int complain(ExitCode exitCode, const QString& place, const Problem& problem) {
+    const QString where = lineOf(pathBytes(place));
+    const QString sentence = qtPath(problem.sentence); // it may name a file that is no text
     return complain(exitCode, sentence.contains(where) ? sentence : where + QStringLiteral(": ") + sentence);
 }
 
@@ -46,26 +107,72 @@ int Call::refuseUsage() const {
     return complain(wrongUsage, QStringLiteral("%1: %2.\n%3").arg(m_verb, reason, usage()));
 }
 
-Result<QByteArray> readFile(const QString& path, qint64 largest) {
-    QFile file(path);
-    if (!file.open(QIODevice::ReadOnly)) {
-        return refuse(path.toStdString() + " cannot be read (" + file.errorString().toStdString() +
-                      "): check the path.");
+Result<QByteArray> readFile(const QString& path) {
+    const auto bytes = readWholeFile(path == QLatin1String("-") ? "/dev/stdin" : pathBytes(path), largestInput);
+    return bytes ? Result<QByteArray>(QByteArray::fromStdString(*bytes)) : tl::unexpected(bytes.error());
+}
+
+std::optional<int> refuseSheetPlace(const Call& call, const QStringList& endings) {
+    const QString out = call.at(1);
+    const bool isNamed = std::any_of(endings.begin(), endings.end(),
+                                     [&](const QString& ending) { return out.endsWith(ending, Qt::CaseInsensitive); });
+    if (!isNamed) {
+        return complain(wrongUsage, QStringLiteral("sheet: the name of a sheet ends in %1, which “%2” does not.")
+                                        .arg(endings.join(QStringLiteral(" or ")), out));
     }
-    if (file.size() > largest) {
-        return refuse(path.toStdString() + " is larger than 64 MiB: this is not such a file.");
+    QStringList places{out};
+    const bool isPages = out.endsWith(QLatin1String(".png"), Qt::CaseInsensitive);
+    const std::filesystem::path folder = std::filesystem::path(call.path(1)).parent_path();
+    for (const QString& page : isPages ? standingPages(out) : QStringList()) {
+        places << qtPath((folder / pathBytes(page)).string());
     }
-    return file.readAll();
+    for (const QString& place : places) {
+        const std::string path = pathBytes(place);
+        if (const auto good = judgeOutputPlace(path, OutputSort::sheet, call.path(0)); !good) {
+            return complain(wrongUsage, place, good.error());
+        }
+        std::error_code error;
+        const bool stands = std::filesystem::exists(std::filesystem::symlink_status(path, error));
+        const bool isWritten = !isPages || place != out; // pages go beside that name, not to it
+        if (stands && isWritten && !call.has("replace")) {
+            return complain(answerIsNo,
+                            QStringLiteral("“%1” exists already: choose another name, or let it be replaced "
+                                           "with --replace.")
+                                .arg(place));
+        }
+    }
+    return {};
 }
 
 Result<Opened> openRecord(const QString& path) {
-    auto file = RecordFile::open(path.toStdString(), OpenMode::readOnly);
+    auto file = RecordFile::open(pathBytes(path), OpenMode::readOnly);
     if (!file) {
         return tl::unexpected(file.error());
     }
+    sayRemark(*file);
     Facts facts = fold(file->ledger());
     Assessment assessment = assess(facts);
     return Opened{std::move(*file), std::move(facts), std::move(assessment)};
+}
+
+void sayRemark(const RecordFile& file) {
+    if (!file.remark().empty()) {
+        complain(done, QString::fromStdString(file.remark()));
+    }
+}
+
+QString remarksOn(const Ledger& ledger) {
+    constexpr std::size_t most = 20;
+    QString text;
+    for (const auto& remarks : {salvageRemarks(ledger), clockRemarks(ledger, now())}) {
+        for (std::size_t i = 0; i < remarks.size() && i < most; ++i) {
+            text += QString::fromStdString(remarks[i].sentence) + QLatin1Char('\n');
+        }
+        if (remarks.size() > most) {
+            text += QStringLiteral("%1 more such entries.\n").arg(remarks.size() - most);
+        }
+    }
+    return text;
 }
 
 SheetOptions sheetOptions(const Call& call) {
@@ -76,6 +183,7 @@ SheetOptions sheetOptions(const Call& call) {
     }
     // As the sheet speaks the chosen language, it writes the chosen mark.
     options.units.decimalMark = Preferences::load().units.decimalMark;
+    options.now = now();
     options.appVersion = QStringLiteral(CAPRAIL_VERSION);
     return options;
 }

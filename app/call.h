@@ -4,15 +4,28 @@
 #include "command_line.h"
 
 #include <QCommandLineParser>
+#include <QJsonDocument>
 #include <assessment/assessment.h>
 #include <sheet/sheet.h>
-#include <store/record_file.h>
+#include <store/file/path_text.h>
+#include <store/file/record_file.h>
 
 namespace caprail::verbs {
 
-/// To standard output, as UTF-8.
-void print(const QString& text);
-/// One sentence to standard error; gives back the exit code.
+/// To standard output, as UTF-8; what cannot be seen is made visible (base/plain_text.h), so that no text of a record
+/// steers the terminal. Line feeds stay. What cannot be written there is told at the end, by `finish`; false from then
+/// on.
+bool print(const QString& text);
+/// JSON likewise: what cannot be seen is escaped, so that its value stays what it is.
+bool print(const QJsonDocument& json);
+/// Brings what was printed to where it goes, now; false when it did not arrive.
+bool flushPrinted();
+/// The exit code of the whole call: what a verb gave, unless something that it printed did not arrive (a full disk, a
+/// closed pipe); then that is said, and it is no success. Nothing can be printed afterwards.
+int finish(int exitCode);
+/// A text of a record or a file's name as one line.
+QString lineOf(std::string_view text);
+/// One sentence to standard error, as visible as above; gives back the exit code.
 int complain(ExitCode exitCode, const QString& sentence);
 /// As above, and names the place where the sentence does not.
 int complain(ExitCode exitCode, const QString& where, const Problem& problem);
@@ -27,6 +40,8 @@ public:
          std::initializer_list<QCommandLineOption> options);
     [[nodiscard]] bool isGood() const { return m_isGood; }
     [[nodiscard]] QString at(qsizetype i) const { return m_parser.positionalArguments().at(i); }
+    /// An argument as the bytes of a file's name.
+    [[nodiscard]] std::string path(qsizetype i) const { return pathBytes(at(i)); }
     [[nodiscard]] bool has(const char* option) const { return m_parser.isSet(QString::fromUtf8(option)); }
     [[nodiscard]] QString value(const char* option) const { return m_parser.value(QString::fromUtf8(option)); }
     [[nodiscard]] int refuseUsage() const;
@@ -37,7 +52,8 @@ private:
     bool m_isGood = false;
 };
 
-Result<QByteArray> readFile(const QString& path, qint64 largest = 64 * 1024 * 1024);
+/// Of at most 64 MiB. "-" is standard input.
+Result<QByteArray> readFile(const QString& path);
 
 /// A record opened for reading only, folded and assessed.
 struct Opened {
@@ -46,6 +62,15 @@ struct Opened {
     Assessment assessment;
 };
 Result<Opened> openRecord(const QString& path);
+/// To standard error, what a person should know of how it was opened, if anything: that a write was cut off.
+void sayRemark(const RecordFile& file);
+
+/// What whoever reads this ledger should know: salvages, and entries that a clock was wrong for. A sentence a line.
+QString remarksOn(const Ledger& ledger);
+
+/// Whether the sheet of the record `call.at(0)` may be written to `call.at(1)`: nothing when it may; otherwise it is
+/// complained about, and the exit code is given. The name must end in one of `endings` (".pdf", ".png").
+std::optional<int> refuseSheetPlace(const Call& call, const QStringList& endings);
 
 /// Paper and units as `--letter` and `--metric` ask.
 SheetOptions sheetOptions(const Call& call);

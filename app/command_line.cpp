@@ -7,22 +7,24 @@
 #include <QFileInfo>
 #include <algorithm>
 #include <array>
-#include <cstdio>
 #include <utility>
 
 namespace caprail {
 
-std::optional<int> runVerb(const QStringList& arguments) {
+namespace {
+
+std::optional<int> runNamedVerb(const QStringList& arguments) {
     using Verb = int (*)(const QStringList&);
-    static constexpr std::array<std::pair<const char*, Verb>, 9> table{{{"plan", verbs::plan},
-                                                                        {"show", verbs::show},
-                                                                        {"check", verbs::check},
-                                                                        {"sheet", verbs::sheet},
-                                                                        {"export", verbs::exportRecord},
-                                                                        {"import", verbs::importLedger},
-                                                                        {"append", verbs::append},
-                                                                        {"shop", verbs::shop},
-                                                                        {"handover", verbs::handOver}}};
+    static constexpr std::array<std::pair<const char*, Verb>, 10> table{{{"plan", verbs::plan},
+                                                                         {"show", verbs::show},
+                                                                         {"check", verbs::check},
+                                                                         {"sheet", verbs::sheet},
+                                                                         {"export", verbs::exportRecord},
+                                                                         {"import", verbs::importLedger},
+                                                                         {"append", verbs::append},
+                                                                         {"salvage", verbs::salvage},
+                                                                         {"shop", verbs::shop},
+                                                                         {"handover", verbs::handOver}}};
     if (arguments.isEmpty()) {
         return {};
     }
@@ -33,11 +35,11 @@ std::optional<int> runVerb(const QStringList& arguments) {
         }
     }
     if (first == QLatin1String("--help") || first == QLatin1String("-h") || first == QLatin1String("help")) {
-        std::fputs(qPrintable(verbs::usage()), stdout);
+        verbs::print(verbs::usage());
         return done;
     }
     if (first == QLatin1String("--version")) {
-        std::puts("caprail " CAPRAIL_VERSION);
+        verbs::print(QStringLiteral("caprail " CAPRAIL_VERSION "\n"));
         return done;
     }
     if (first.startsWith(QLatin1Char('-'))) {
@@ -49,6 +51,13 @@ std::optional<int> runVerb(const QStringList& arguments) {
         return verbs::complain(wrongUsage, "there is no verb and no record “" + first + "”\n" + verbs::usage());
     }
     return {};
+}
+
+} // namespace
+
+std::optional<int> runVerb(const QStringList& arguments) {
+    const auto exitCode = runNamedVerb(arguments);
+    return exitCode ? std::optional(verbs::finish(*exitCode)) : std::nullopt;
 }
 
 bool needsPainting(const QString& verb) {

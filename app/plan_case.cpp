@@ -3,6 +3,7 @@
 
 #include <QJsonArray>
 #include <QJsonDocument>
+#include <ledger/strict_json.h>
 #include <units/parse.h>
 
 namespace caprail {
@@ -92,6 +93,9 @@ Result<void> readBand(const QJsonValue& value, Length unit, PlanRequest& request
 
 Result<PlanCase> readPlanCase(const QByteArray& json) {
     QJsonParseError error;
+    if (auto good = checkJson({json.constData(), static_cast<std::size_t>(json.size())}); !good) {
+        return tl::unexpected(good.error());
+    }
     const auto document = QJsonDocument::fromJson(json, &error);
     if (!document.isObject()) {
         return refuse(document.isNull() ? "This is no JSON: " + error.errorString().toStdString() + " at character " +

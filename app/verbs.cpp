@@ -6,17 +6,18 @@
 #include "plan_case.h"
 
 #include <QElapsedTimer>
-#include <QFile>
+#include <QJsonArray>
 #include <QJsonDocument>
-#include <cstdio>
+#include <assessment/review.h>
 #include <ledger/entry_json.h>
 #include <session/filled.h>
 #include <session/record_session.h>
 #include <sheet/logo.h>
 #include <sheet/sheet.h>
-#include <store/check.h>
-#include <store/csv.h>
-#include <store/text_form.h>
+#include <store/care/check.h>
+#include <store/text/csv.h>
+#include <store/care/salvage.h>
+#include <store/text/text_form.h>
 
 namespace caprail::verbs {
 
@@ -28,11 +29,13 @@ QString usage() {
         "caprail check FILE [--seal SHORT-FORM]              integrity, seals, version; whether a printed seal fits\n"
         "caprail sheet FILE OUT.pdf [--letter] [--metric] [--logo PICTURE]  the build sheet\n"
         "caprail sheet FILE OUT.png [the same]               its pages as pictures: OUT-1.png, OUT-2.png …\n"
+        "caprail sheet FILE OUT.pdf|OUT.png --replace        in the place of a sheet that was made before\n"
         "caprail sheet FILE OUT.pdf --difference             what is different since the build before\n"
         "caprail export FILE DIR                             tables as CSV\n"
         "caprail export FILE --ledger OUT.jsonl              the whole ledger, one JSON object a line\n"
-        "caprail import LEDGER.jsonl FILE                    a new record from such a ledger\n"
+        "caprail import LEDGER.jsonl FILE                    a new record from such a ledger; - reads standard input\n"
         "caprail append FILE ENTRY.json                      one entry, or one a line; - reads standard input\n"
+        "caprail salvage FILE OUT                            a new record from what can be read of a damaged one\n"
         "caprail shop FOLDER [--list] [--json] [--search WORDS]  the records of a folder; else the window\n"
         "caprail handover FILE DIR [--csv] [--letter] [--metric]  the customer's folder: sheet, photos, ledger, "
         "sums\n");
@@ -69,7 +72,7 @@ int plan(const QStringList& arguments) {
     if (!best) {
         return complain(unusable, call.at(0), best.error());
     }
-    print(QString::fromUtf8(QJsonDocument(planJson(*planCase, *best)).toJson()));
+    print(QJsonDocument(planJson(*planCase, *best)));
     return done;
 }
 
@@ -82,11 +85,36 @@ int show(const QStringList& arguments) {
     if (!record) {
         return complain(unusable, call.at(0), record.error());
     }
-    print(call.has("json")
-              ? QString::fromUtf8(QJsonDocument(assessmentJson(record->facts, record->assessment)).toJson())
-              : assessmentText(record->facts, record->assessment, {}));
+    if (call.has("json")) {
+        QJsonObject json = assessmentJson(record->facts, record->assessment);
+        json["remarks"] =
+            QJsonArray::fromStringList(remarksOn(record->file.ledger()).split(QLatin1Char('\n'), Qt::SkipEmptyParts));
+        print(QJsonDocument(json));
+        return done;
+    }
+    print(remarksOn(record->file.ledger()) + assessmentText(record->facts, record->assessment, {}));
     return done;
 }
+
+namespace {
+
+/// Judges the entries of a sound record by the rules that they would meet in the window, and says what its reader
+/// should know; the answer is no when one of them was not allowed.
+int reviewed(const std::string& bytes) {
+    const QString path = qtPath(bytes);
+    const auto file = RecordFile::open(bytes, OpenMode::readOnly);
+    if (!file) {
+        return complain(unusable, path, file.error());
+    }
+    print(remarksOn(file->ledger()));
+    const LedgerReview review = reviewLedger(file->ledger());
+    if (!review.isWhole) {
+        return complain(unusable, path, Problem{"It strikes and closes too often for every entry to be judged."});
+    }
+    return review.first ? complain(answerIsNo, path, Problem{sentenceOf(*review.first, CAPRAIL_VERSION)}) : int(done);
+}
+
+} // namespace
 
 int check(const QStringList& arguments) {
     const Call call("check", arguments, 1, {valued("seal")});
@@ -102,10 +130,10 @@ int check(const QStringList& arguments) {
         }
         seal = std::move(*digits);
     }
-    const CheckReport report = checkFile(call.at(0).toStdString(), seal);
+    const CheckReport report = checkFile(call.path(0), seal);
     if (report.verdict == CheckVerdict::sound) {
-        print(filled(QStringLiteral("%1 is sound: %2 entries, %3 attachments, seal %4.\n"), call.at(0), report.entries,
-                     report.attachments, QString::fromStdString(shortForm(report.seal))));
+        print(filled(QStringLiteral("%1 is sound: %2 entries, %3 attachments, seal %4.\n"), lineOf(call.path(0)),
+                     report.entries, report.attachments, QString::fromStdString(shortForm(report.seal))));
         if (report.sealedEntry) {
             const auto added = report.entries - *report.sealedEntry;
             print(added == 0 ? QStringLiteral("The seal that was given is that of its last entry: nothing was added, "
@@ -115,27 +143,43 @@ int check(const QStringList& arguments) {
                                    .arg(*report.sealedEntry)
                                    .arg(added));
         }
-        return done;
+        for (const auto& remark : report.remarks) {
+            print(QString::fromStdString(remark) + QLatin1Char('\n'));
+        }
+        return reviewed(call.path(0));
+    }
+    for (const auto& remark : report.remarks) {
+        complain(unusable, QString::fromStdString(remark));
     }
     for (const auto& finding : report.findings) {
         complain(unusable, call.at(0), Problem{finding});
     }
-    return report.verdict == CheckVerdict::damagedOrAltered ? answerIsNo : unusable;
+    if (report.verdict != CheckVerdict::damagedOrAltered) {
+        return unusable;
+    }
+    return complain(answerIsNo,
+                    QStringLiteral("“caprail salvage %1 OUT” makes a new record from what can be read of it, "
+                                   "which will say so.")
+                        .arg(lineOf(call.path(0))));
 }
 
 int sheet(const QStringList& arguments) {
     if (arguments.contains(QStringLiteral("--difference"))) {
         return sheetOfDifference(arguments);
     }
-    const Call call("sheet", arguments, 2, {flag("letter"), flag("metric"), valued("logo")});
+    const Call call("sheet", arguments, 2, {flag("letter"), flag("metric"), flag("replace"), valued("logo")});
     if (!call.isGood()) {
         return call.refuseUsage();
+    }
+    if (const auto refused = refuseSheetPlace(call, {QStringLiteral(".pdf"), QStringLiteral(".png")})) {
+        return *refused;
     }
     const auto record = openRecord(call.at(0));
     if (!record) {
         return complain(unusable, call.at(0), record.error());
     }
     SheetOptions options = sheetOptions(call);
+    options.mayReplace = call.has("replace");
     if (call.has("logo")) {
         const auto logo = sheet::readLogo(call.value("logo"));
         if (!logo) {
@@ -162,13 +206,14 @@ int exportRecord(const QStringList& arguments) {
     if (!call.isGood()) {
         return call.refuseUsage();
     }
-    const auto file = RecordFile::open(call.at(0).toStdString(), OpenMode::readOnly);
+    const auto file = RecordFile::open(call.path(0), OpenMode::readOnly);
     if (!file) {
         return complain(unusable, call.at(0), file.error());
     }
+    sayRemark(*file);
     const QString target = isLedger ? call.value("ledger") : call.at(1);
     const auto written =
-        isLedger ? exportLedger(*file, target.toStdString()) : exportCsv(file->ledger(), target.toStdString());
+        isLedger ? exportLedger(*file, pathBytes(target)) : exportCsv(file->ledger(), pathBytes(target));
     return written ? int(done) : complain(answerIsNo, target, written.error());
 }
 
@@ -177,8 +222,38 @@ int importLedger(const QStringList& arguments) {
     if (!call.isGood()) {
         return call.refuseUsage();
     }
-    const auto made = caprail::importLedger(call.at(0).toStdString(), call.at(1).toStdString());
-    return made ? int(done) : complain(unusable, call.at(0), made.error());
+    const auto made =
+        caprail::importLedger(call.at(0) == QLatin1String("-") ? "/dev/stdin" : call.path(0), call.path(1));
+    if (!made) {
+        return complain(unusable, call.at(0), made.error());
+    }
+    // A text that was cut off at the end of a line looks whole: these are what the person compares.
+    print(QStringLiteral("%1 was made: %2 entries, %3 attachments, seal %4.\n")
+              .arg(lineOf(call.path(1)))
+              .arg(made->entries)
+              .arg(made->attachments)
+              .arg(QString::fromStdString(shortForm(made->seal))));
+    // A shop brings its old records in: what the rules of today would not have let through is kept, and said.
+    return reviewed(call.path(1));
+}
+
+int salvage(const QStringList& arguments) {
+    const Call call("salvage", arguments, 2, {});
+    if (!call.isGood()) {
+        return call.refuseUsage();
+    }
+    const auto made = caprail::salvage(call.path(0), call.path(1), now());
+    if (!made) {
+        return complain(unusable, call.at(0), made.error());
+    }
+    print(QStringLiteral("%1 entries were kept, %2 of them did not fit their seal, %3 are lost.\n")
+              .arg(made->kept)
+              .arg(made->unsealed.size())
+              .arg(made->lost.size()));
+    for (const auto& sentence : made->sentences) {
+        print(lineOf(sentence) + QLatin1Char('\n'));
+    }
+    return made->isWhole() ? done : answerIsNo;
 }
 
 int append(const QStringList& arguments) {
@@ -186,19 +261,9 @@ int append(const QStringList& arguments) {
     if (!call.isGood()) {
         return call.refuseUsage();
     }
-    QByteArray text;
-    if (call.at(1) == QLatin1String("-")) {
-        QFile input;
-        if (!input.open(stdin, QIODevice::ReadOnly)) {
-            return complain(unusable, QStringLiteral("standard input cannot be read."));
-        }
-        text = input.readAll();
-    } else {
-        auto read = readFile(call.at(1));
-        if (!read) {
-            return complain(unusable, call.at(1), read.error());
-        }
-        text = std::move(*read);
+    const auto text = readFile(call.at(1));
+    if (!text) {
+        return complain(unusable, call.at(1), text.error());
     }
     auto session = RecordSession::open(call.at(0));
     if (!session) {
@@ -207,10 +272,13 @@ int append(const QStringList& arguments) {
     if ((*session)->isReadOnly()) {
         return complain(answerIsNo, call.at(0) + QStringLiteral(": ") + (*session)->readOnlyReason());
     }
+    if (const QString notice = (*session)->notice(); !notice.isEmpty()) {
+        complain(done, notice);
+    }
     // A single entry may stand over several lines; otherwise there is one a line.
-    const bool isOne = QJsonDocument::fromJson(text).isObject();
+    const bool isOne = QJsonDocument::fromJson(*text).isObject();
     int number = 0;
-    for (const QByteArray& line : isOne ? QList<QByteArray>{text} : text.split('\n')) {
+    for (const QByteArray& line : isOne ? QList<QByteArray>{*text} : text->split('\n')) {
         ++number;
         if (line.trimmed().isEmpty()) {
             continue;
@@ -220,6 +288,9 @@ int append(const QStringList& arguments) {
         if (!draft) {
             return complain(unusable, where, draft.error());
         }
+        if (const auto may = mayBeMadeNow(*draft); !may) {
+            return complain(answerIsNo, where, may.error());
+        }
         if (!draft->person.empty()) {
             (*session)->setPerson(QString::fromStdString(draft->person));
         }
@@ -228,7 +299,9 @@ int append(const QStringList& arguments) {
             return complain(answerIsNo, where, sequence.error());
         }
         print(QString::number(*sequence) + QLatin1Char('\n'));
-        std::fflush(stdout);
+        if (!flushPrinted()) {
+            return done; // it is stored, but nobody was told: nothing more is, and the end says why
+        }
     }
     return done;
 }

@@ -13,6 +13,7 @@ int sheet(const QStringList& arguments);
 int exportRecord(const QStringList& arguments);
 int importLedger(const QStringList& arguments);
 int append(const QStringList& arguments);
+int salvage(const QStringList& arguments);
 /// The records of a folder as a list: only asked when it is printed.
 int shop(const QStringList& arguments);
 

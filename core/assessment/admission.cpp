@@ -1,23 +1,32 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <assessment/admission.h>
 #include <assessment/rests_on.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 
 namespace {
 
 Result<void> mayStrike(const Ledger& ledger, const Struck& strike) {
-    if (strike.entry < 1 || strike.entry > ledger.size()) {
-        return refuse(Core::say("There is no entry %1 to strike: this record has %2.", strike.entry, ledger.size()));
-    }
-    if (std::holds_alternative<Struck>(ledger.at(strike.entry).body)) {
-        return refuse(Core::say("Entry %1 is itself a strike: make the struck entry again instead.", strike.entry));
+    if (auto may = mayBeStruck(ledger, strike.entry, ledger.size()); !may) {
+        return may;
     }
     if (ledger.isStruck(strike.entry)) {
         return refuse(
             Core::say("Entry %1 was struck already by entry %2.", strike.entry, ledger.struckBy(strike.entry)));
     }
+    // An entry that older rules allowed may make no sense with the struck one either: then it does not hold the strike.
+    Facts asItStands;
+    std::size_t folded = 0;
+    const auto isWrongAlready = [&](const Entry& entry) {
+        for (; folded + 1 < static_cast<std::size_t>(entry.sequence); ++folded) {
+            const Entry& before = ledger.entries()[folded];
+            if (!ledger.isStruck(before.sequence)) {
+                apply(asItStands, before);
+            }
+        }
+        return !admit(asItStands, entry.person, entry.body);
+    };
     // Striking is as if the entry had never been made; every later live entry must still make sense without it.
     Facts facts;
     for (const Entry& entry : ledger.entries()) {
@@ -26,7 +35,7 @@ Result<void> mayStrike(const Ledger& ledger, const Struck& strike) {
             continue;
         }
         if (entry.sequence > strike.entry) {
-            if (const auto ok = admit(facts, entry.person, entry.body); !ok) {
+            if (const auto ok = admit(facts, entry.person, entry.body); !ok && !isWrongAlready(entry)) {
                 return refuse(Core::say("Entry %1 needs entry %2: strike entry %3 first. (%4)", entry.sequence,
                                         strike.entry, entry.sequence, ok.error().sentence));
             }
@@ -37,6 +46,9 @@ Result<void> mayStrike(const Ledger& ledger, const Struck& strike) {
 }
 
 std::string whyLocked(const Assessment& assessment, const Gate& gate) {
+    if (gate.holding.empty()) {
+        return Core::say("There is no engine layout yet, and no band to judge by: set them first.");
+    }
     const Check& first = assessment.checks[gate.holding.front()];
     std::string sentence = Core::say("%1 is %2.", first.title, shown(first.state));
     if (gate.holding.size() > 1) {
@@ -48,10 +60,30 @@ std::string whyLocked(const Assessment& assessment, const Gate& gate) {
 
 } // namespace
 
+bool isAllowedAfterClosing(const Body& body) {
+    return std::holds_alternative<NoteAdded>(body) || std::holds_alternative<AttachmentAdded>(body) ||
+           std::holds_alternative<BuildBegun>(body);
+}
+
+Result<void> mayBeStruck(const Ledger& ledger, std::int64_t target, std::int64_t size) {
+    if (target < 1 || target > size) {
+        return refuse(Core::say("There is no entry %1 to strike: this record has %2.", target, size));
+    }
+    const Body& body = ledger.at(target).body;
+    if (std::holds_alternative<Struck>(body)) {
+        return refuse(Core::say("Entry %1 is itself a strike: make the struck entry again instead.", target));
+    }
+    if (std::holds_alternative<Salvaged>(body)) {
+        return refuse(Core::say("Entry %1 says from what this record was salvaged: that stays.", target));
+    }
+    return {};
+}
+
 Result<void> mayAppend(const Ledger& ledger, const Facts& facts, const Assessment& assessment, std::string_view person,
                        const Body& body) {
-    const bool afterClosing = std::holds_alternative<NoteAdded>(body) ||
-                              std::holds_alternative<AttachmentAdded>(body) || std::holds_alternative<BuildBegun>(body);
+    if (std::holds_alternative<Salvaged>(body)) {
+        return refuse(Core::say("Such an entry is made by salvaging a damaged record, and in no other way."));
+    }
     if (const auto* strike = std::get_if<Struck>(&body)) {
         if (facts.isClosed() && strike->entry != facts.signedOff->entry) {
             return refuse(Core::say("This build is signed off: strike the sign-off (entry %1) before any other entry.",
@@ -62,7 +94,7 @@ Result<void> mayAppend(const Ledger& ledger, const Facts& facts, const Assessmen
         }
         return mayStrike(ledger, *strike);
     }
-    if (facts.isClosed() && !afterClosing) {
+    if (facts.isClosed() && !isAllowedAfterClosing(body)) {
         return refuse(Core::say("This build is signed off and closed: begin a new build of this engine to go on."));
     }
     // A locked gate is said first: what else may be wrong with the entry matters only behind it.

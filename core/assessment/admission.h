@@ -8,10 +8,19 @@ namespace caprail {
 /// exist, its values are possible, no shim lies in two stacks. One sentence says what is wrong and what to do. This is
 /// what a replay demands of every live entry.
 Result<void> admit(const Facts&, std::string_view person, const Body&);
+/// The same without the person: what a screen asks early, to say a refusal before anything is stored.
+Result<void> makesSense(const Facts&, const Body&);
 
 /// Whether a person may make this entry now: `admit`, and the gates: a trial fit behind its gate, a closing step behind
 /// the closing gate and in its order, nothing but notes, photos and a new build after the sign-off, strikes that leave
-/// every later entry standing. What the window and `caprail append` ask before they store.
+/// every later entry standing. What the window and `caprail append` ask before they store. The one place for such
+/// rules: whatever a screen refuses before it stores, this refuses too.
 Result<void> mayAppend(const Ledger&, const Facts&, const Assessment&, std::string_view person, const Body&);
+
+/// Notes, photos and the beginning of a new build: what may follow a sign-off.
+bool isAllowedAfterClosing(const Body&);
+/// Whether the entry `target` is one that may be struck at all, in a ledger that had `size` entries: refuses numbers
+/// that it did not have, strikes, and what says where the record comes from.
+Result<void> mayBeStruck(const Ledger&, std::int64_t target, std::int64_t size);
 
 } // namespace caprail

@@ -3,10 +3,12 @@
 #include <assessment/known_places.h>
 
 #include <algorithm>
+#include <fasteners/thread.h>
 #include <ledger/band_names.h>
+#include <ledger/entry_texts.h>
 #include <set>
 #include <units/format.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -88,11 +90,27 @@ public:
             return refuse(Core::say("The group “%1” is tightened by torque and angle, but no angle was given: give it.",
                                     shown(e.group)));
         }
+        if (!e.thread.empty()) {
+            if (const auto thread = parseThread(e.thread); !thread) {
+                return tl::unexpected(thread.error());
+            }
+        }
+        return all({sequence(e), torqueAndAngle(e.torque, e.angle)});
+    }
+    Result<void> sequence(const FastenerGroupSet& e) const {
         std::set<std::string> seen;
         for (const auto& member : e.sequence.names) {
             const auto fastener = parseFastener(member);
             if (!fastener) {
                 return tl::unexpected(fastener.error());
+            }
+            if (m_facts.layout && !m_facts.layout->has(*fastener)) {
+                return refuse(
+                    Core::say("The sequence names %1, but this engine has no such fastener: take it out.", member));
+            }
+            if (e.ring && fastener->ring != *e.ring) {
+                return refuse(Core::say("The sequence names %1, which is not of the %2 pair: take it out.", member,
+                                        shown(*e.ring)));
             }
             if (fastener->kind != e.group || !seen.insert(member).second) {
                 return refuse(
@@ -103,7 +121,7 @@ public:
                                     member));
             }
         }
-        return torqueAndAngle(e.torque, e.angle);
+        return {};
     }
 
     Result<void> operator()(const PersonAdded& e) const { return words(e.name, Core::say("the person's name")); }
@@ -122,8 +140,11 @@ public:
                 "The instrument %1 would be due on %2, before it was calibrated on %3: correct one of the dates.",
                 e.instrument, format(*e.due), format(*e.calibrated)));
         }
-        if ((e.dueCycles && *e.dueCycles < 1) || (e.cycles && *e.cycles < 0)) {
-            return refuse(Core::say("The cycles of %1 cannot be negative: give counts of pulls.", e.instrument));
+        constexpr std::int64_t mostCycles = 1'000'000;
+        if ((e.dueCycles && (*e.dueCycles < 1 || *e.dueCycles > mostCycles)) ||
+            (e.cycles && (*e.cycles < 0 || *e.cycles > mostCycles))) {
+            return refuse(Core::say("The cycles of %1 are counts of pulls, at most %2 and not negative.", e.instrument,
+                                    mostCycles));
         }
         return {};
     }
@@ -194,6 +215,11 @@ public:
         if (!e.torque && !e.angle && !e.stretch) {
             return refuse(
                 Core::say("Say to what %1 was tightened: a torque, an angle or a stretch.", describe(e.fastener)));
+        }
+        const auto* group = m_facts.groupOf(e.fastener);
+        if (group != nullptr && group->what.method == TighteningMethod::torqueAndAngle && e.torque && !e.angle) {
+            return refuse(
+                Core::say("%1 is tightened by torque and angle: give both, as 40 / 90.", describe(e.fastener)));
         }
         return all({fastener(e.fastener), instrument(e.instrument), torqueAndAngle(e.torque, e.angle)});
     }
@@ -385,6 +411,12 @@ public:
         }
         return words(e.why, Core::say("why the engine is built anew"));
     }
+    Result<void> operator()(const Salvaged& e) const {
+        if (const auto hash = sealFromHex(e.sha256); !hash || e.size < 0) {
+            return refuse(Core::say("The salvage of “%1” carries no proper SHA-256 hash or size.", e.fileName));
+        }
+        return words(e.fileName, Core::say("the name of the file that was salvaged"));
+    }
     Result<void> operator()(const Struck& e) const { return words(e.why, Core::say("why the entry is struck")); }
 
 private:
@@ -447,15 +479,23 @@ private:
 
 } // namespace
 
+Result<void> makesSense(const Facts& facts, const Body& body) {
+    return std::visit(Admission(facts), body);
+}
+
 Result<void> admit(const Facts& facts, std::string_view person, const Body& body) {
     if (person.empty()) {
         return refuse(Core::say("Say who makes this entry: every entry carries a person's name."));
     }
+    if (auto seen = checkTexts(person, body); !seen) {
+        return seen;
+    }
+    // Who adds the first person is that person; a salvage is made by the program.
     if (!facts.people.empty() && facts.people.find(person) == facts.people.end() &&
-        !std::holds_alternative<PersonAdded>(body)) {
+        !std::holds_alternative<PersonAdded>(body) && !std::holds_alternative<Salvaged>(body)) {
         return refuse(Core::say("This record knows no person “%1”: add them at the engine station first.", person));
     }
-    return std::visit(Admission(facts), body);
+    return makesSense(facts, body);
 }
 
 } // namespace caprail

@@ -3,7 +3,7 @@
 
 #include <algorithm>
 #include <units/format.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -269,6 +269,7 @@ public:
     }
 
     void operator()(const Struck&) {}
+    void operator()(const Salvaged&) {}
 
 private:
     template <class T> Seen<T> seen(const T& what) const {

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <assessment/assessment.h>
+#include <assessment/budget_of.h>
 #include <assessment/checks.h>
 #include <measure/verdict.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -58,7 +59,7 @@ std::size_t Assessment::openAt(Station station) const {
 
 Assessment assess(const Facts& facts, const Units& units) {
     Assessment assessment;
-    const Assessing a{facts, units, assessment};
+    const Assessing a{facts, units, assessment, surveyRepeatability(facts)};
     bearingChecks(a);
     fastenerChecks(a);
     gapChecks(a);

@@ -6,7 +6,7 @@
 #include <assessment/standing.h>
 #include <bearings/clearance.h>
 #include <ledger/band_names.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -19,25 +19,7 @@ const std::vector<Seen<T>>& readingsOf(const std::map<JournalId, std::vector<See
     return at == all.end() ? none : at->second;
 }
 
-/// Thickness of a shell: mean of its measured readings, or as marked where there is none.
-std::optional<Length> shellThickness(const Facts& facts, const std::string& shell) {
-    const auto at = facts.shells.find(shell);
-    if (at == facts.shells.end()) {
-        return {};
-    }
-    std::vector<Length> measured;
-    std::optional<Length> marked;
-    for (const auto& reading : at->second) {
-        if (reading.what.isMarked) {
-            marked = reading.what.thickness.value;
-        } else {
-            measured.push_back(reading.what.thickness.value);
-        }
-    }
-    return measured.empty() ? marked : Length(toNearest(summarise(measured).mean));
-}
-
-std::vector<DiameterReading> diametersOf(const std::vector<Seen<JournalReading>>& journal) {
+std::vector<DiameterReading> diametersOf(std::span<const Seen<JournalReading>> journal) {
     std::vector<DiameterReading> list;
     for (const auto& reading : journal) {
         list.push_back({reading.what.station, reading.what.direction, reading.what.diameter.value});
@@ -46,7 +28,7 @@ std::vector<DiameterReading> diametersOf(const std::vector<Seen<JournalReading>>
 }
 
 /// The readings of the way in which the bearing was measured last: bore with shells, bare housing, or strip.
-std::vector<StationReading> latestWay(const std::vector<Seen<BoreReading>>& bores) {
+std::vector<StationReading> latestWay(std::span<const Seen<BoreReading>> bores) {
     std::vector<StationReading> list;
     for (const auto& reading : bores) {
         if (reading.what.method == bores.back().what.method) {
@@ -57,8 +39,8 @@ std::vector<StationReading> latestWay(const std::vector<Seen<BoreReading>>& bore
 }
 
 /// The clearance of one bearing, or what must be measured first.
-Result<BearingClearance> clearanceOf(const Facts& facts, JournalId j, const std::vector<Seen<JournalReading>>& journal,
-                                     const std::vector<Seen<BoreReading>>& bores) {
+Result<BearingClearance> clearanceOf(const Facts& facts, JournalId j, std::span<const Seen<JournalReading>> journal,
+                                     std::span<const Seen<BoreReading>> bores) {
     const auto readings = latestWay(bores);
     const BoreMethod method = bores.back().what.method;
     if (method == BoreMethod::strip) {
@@ -168,7 +150,7 @@ void fitCheck(const Assessing& a, const FitPlace& place, const BandFact& band, c
         return;
     }
     const auto standing = standingFits(a.facts, place);
-    const auto& shown = standing.empty() ? at->second : standing;
+    const auto shown = standing.empty() ? std::span<const Seen<FitReading>>(at->second) : standing;
     for (const auto& reading : shown) {
         rest(check, reading.entry);
     }

@@ -4,7 +4,7 @@
 #include <assessment/figures.h>
 #include <assessment/standing.h>
 #include <measure/budgets.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -21,9 +21,14 @@ Length limitOfError(const Facts& facts, const std::string& instrument) {
 }
 
 /// The instrument with the largest limit of error among those that readings name.
-template <class T> std::string worstInstrument(const Facts& facts, const std::vector<Seen<T>>& readings) {
+template <class Readings> std::string worstInstrument(const Facts& facts, const Readings& readings) {
     std::string worst;
+    const std::string* before = nullptr;
     for (const auto& reading : readings) {
+        if (before != nullptr && *before == reading.what.instrument) {
+            continue; // most were read with the same
+        }
+        before = &reading.what.instrument;
         if (worst.empty() || limitOfError(facts, reading.what.instrument) > limitOfError(facts, worst)) {
             worst = reading.what.instrument;
         }
@@ -42,8 +47,8 @@ Length straightedgeLimit(const Facts& facts) {
 }
 
 /// A quantity with the scatter of its own readings and the limit of its instrument.
-template <class T, class Get>
-MeasuredTerm termOf(const Facts& facts, std::string name, const std::vector<Seen<T>>& readings, Get get) {
+template <class Readings, class Get>
+MeasuredTerm termOf(const Facts& facts, std::string name, const Readings& readings, Get get) {
     MeasuredTerm term;
     term.name = std::move(name);
     term.instrument = worstInstrument(facts, readings);
@@ -83,10 +88,14 @@ std::optional<Pooled> surveyRepeatability(const Facts& facts) {
 }
 
 UncertaintyBudget gapBudgetOf(const Facts& facts, Position p) {
+    return gapBudgetOf(facts, p, surveyRepeatability(facts));
+}
+
+UncertaintyBudget gapBudgetOf(const Facts& facts, Position p, const std::optional<Pooled>& repeatability) {
     const auto standing = facts.standingGaps(p);
     GapMeasurement gap;
     gap.readings = standing.size();
-    gap.repeatability = surveyRepeatability(facts);
+    gap.repeatability = repeatability;
     gap.feelerLimit = limitOfError(facts, worstInstrument(facts, standing));
     gap.straightedgeLimit = straightedgeLimit(facts);
     // A typed sum names its leaves: "22+23+12.5 thou" is three in one slot.
@@ -98,6 +107,10 @@ UncertaintyBudget gapBudgetOf(const Facts& facts, Position p) {
 }
 
 UncertaintyBudget residualBudgetOf(const Facts& facts, Position p) {
+    return residualBudgetOf(facts, p, surveyRepeatability(facts));
+}
+
+UncertaintyBudget residualBudgetOf(const Facts& facts, Position p, const std::optional<Pooled>& repeatability) {
     std::vector<MeasuredTerm> shims;
     if (const auto stack = facts.stacks.find(p); stack != facts.stacks.end()) {
         for (const auto& name : stack->second.shims) {
@@ -106,7 +119,7 @@ UncertaintyBudget residualBudgetOf(const Facts& facts, Position p) {
             }
         }
     }
-    return residualBudget(gapBudgetOf(facts, p), orEmpty(stackBudget(shims)));
+    return residualBudget(gapBudgetOf(facts, p, repeatability), orEmpty(stackBudget(shims)));
 }
 
 double expectedResidualUncertainty(const Facts& facts, Position p) {
@@ -125,13 +138,15 @@ double expectedResidualUncertainty(const Facts& facts, Position p) {
 
 UncertaintyBudget clearanceBudgetOf(const Facts& facts, JournalId j) {
     const auto journal = standingJournal(facts, j);
-    auto bores = standingBores(facts, j);
-    if (bores.empty()) {
+    const auto standing = standingBores(facts, j);
+    if (standing.empty()) {
         return {};
     }
     // The way in which it was measured last counts.
-    const BoreMethod method = bores.back().what.method;
-    std::erase_if(bores, [&](const auto& reading) { return reading.what.method != method; });
+    const BoreMethod method = standing.back().what.method;
+    std::vector<Seen<BoreReading>> bores;
+    std::ranges::copy_if(standing, std::back_inserter(bores),
+                         [&](const auto& reading) { return reading.what.method == method; });
     const bool isHousing = method == BoreMethod::housing;
     const MeasuredTerm bore = termOf(facts, isHousing ? Core::say("housing") : Core::say("bore"), bores,
                                      [](const BoreReading& r) { return r.value.value; });
@@ -162,8 +177,7 @@ UncertaintyBudget fitBudgetOf(const Facts& facts, const FitPlace& place) {
     return orEmpty(budgetFor(std::span(&term, 1)));
 }
 
-UncertaintyBudget pickupBudgetOf(const Facts& facts,
-                                 const std::map<PickupTerm, std::vector<Seen<PickupReading>>>& terms) {
+UncertaintyBudget pickupBudgetOf(const Facts& facts, const PickupReadings& terms) {
     const auto term = [&](PickupTerm which) {
         return termOf(facts, shown(which), terms.at(which), [](const PickupReading& r) { return r.value.value; });
     };

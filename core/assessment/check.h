@@ -3,7 +3,7 @@
 #include <array>
 #include <assessment/facts.h>
 #include <string>
-#include <units/say.h>
+#include <base/say.h>
 #include <vector>
 
 namespace caprail {

@@ -3,6 +3,7 @@
 /// The makers of checks, one per kind of work, in the order in which a job is done. Private to this folder: the way in
 /// is assess().
 #include <assessment/assessment.h>
+#include <measure/statistics.h>
 
 namespace caprail {
 
@@ -11,6 +12,7 @@ struct Assessing {
     const Facts& facts;
     const Units& units;
     Assessment& out;
+    std::optional<Pooled> repeatability; ///< of the survey
 
     /// Adds a check that is not done yet; `subjectCode` is the second half of its code (empty: none).
     Check& add(CheckKind kind, Subject subject, const std::string& subjectCode, std::string title, Place place) const;

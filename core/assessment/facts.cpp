@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <assessment/facts.h>
+#include <assessment/ledger_fold.h>
 
 #include <algorithm>
 #include <numeric>
@@ -53,6 +54,16 @@ std::optional<Length> ShimFact::measured() const {
     return Length(toNearest(static_cast<double>(sum) / static_cast<double>(readings.size())));
 }
 
+std::optional<Length> ShimFact::offMarking() const {
+    const auto value = measured();
+    return value ? std::optional(*value - added.what.marked.value) : std::nullopt;
+}
+
+bool ShimFact::isOffMarking(const RulesSet& rules) const {
+    const auto off = offMarking();
+    return off && off->magnitude() > rules.kitTolerance;
+}
+
 bool RoundFact::anyMoved() const {
     return std::ranges::any_of(outcomes, [](const auto& o) { return o.second.what.outcome == Outcome::moved; });
 }
@@ -98,28 +109,20 @@ Change Facts::gapFelledBy(Position p) const {
     return last;
 }
 
-std::vector<Seen<GapReading>> Facts::standingGaps(Position p) const {
-    std::vector<Seen<GapReading>> list;
+std::span<const Seen<GapReading>> Facts::standingGaps(Position p) const {
     const auto at = gaps.find(p);
-    if (at != gaps.end()) {
-        const std::int64_t felled = gapFelledBy(p).entry;
-        std::ranges::copy_if(at->second, std::back_inserter(list), [&](const auto& r) { return r.entry > felled; });
+    if (at == gaps.end()) {
+        return {};
     }
-    return list;
-}
-
-Facts foldWithout(const Ledger& ledger, std::int64_t leftOut) {
-    Facts facts;
-    for (const Entry& entry : ledger.entries()) {
-        if (entry.sequence != leftOut && !ledger.isStruck(entry.sequence)) {
-            apply(facts, entry);
-        }
-    }
-    return facts;
+    // They lie in the order in which they were made.
+    return {std::ranges::upper_bound(at->second, gapFelledBy(p).entry, {}, &Seen<GapReading>::entry), at->second.end()};
 }
 
 Facts fold(const Ledger& ledger) {
-    return foldWithout(ledger, 0);
+    LedgerFold folding(ledger);
+    for (; !folding.atEnd(); folding.next()) {
+    }
+    return folding.take();
 }
 
 } // namespace caprail

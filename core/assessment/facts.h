@@ -3,6 +3,7 @@
 #include <ledger/ledger.h>
 #include <map>
 #include <set>
+#include <span>
 #include <units/band.h>
 
 namespace caprail {
@@ -72,6 +73,10 @@ struct ShimFact {
     [[nodiscard]] std::optional<Length> measured() const;
     /// Measured where there is a measurement, else marked.
     [[nodiscard]] Length thickness() const { return measured().value_or(added.what.marked.value); }
+    /// Measured minus marked; none while unmeasured.
+    [[nodiscard]] std::optional<Length> offMarking() const;
+    /// Off its marking by more than the kit's tolerance: in the wrong bag, burred or dirty. Not while unmeasured.
+    [[nodiscard]] bool isOffMarking(const RulesSet& rules) const;
 };
 
 struct StackFact {
@@ -104,6 +109,15 @@ struct StandingGaps {
 struct FindingFact {
     Seen<FindingOpened> opened;
     std::optional<Seen<FindingSettled>> settled;
+};
+
+/// A closing step, or the sign-off, that was not allowed when it was made: it counts for nothing.
+struct NeverValid {
+    std::int64_t entry = 0;
+    UtcTime time;
+    std::string person;
+    std::optional<ClosingStep> step; ///< none: the sign-off
+    std::string why;                 ///< a sentence
 };
 
 using FitPlace = std::pair<std::string, std::int64_t>; ///< band name and which one
@@ -150,6 +164,7 @@ struct Facts {
 
     std::map<ClosingStep, Seen<ClosingStepDone>> closing;
     std::optional<Seen<SignedOff>> signedOff;
+    std::vector<NeverValid> neverValid; ///< found by `fold`: an import, or another program, went past a gate
 
     std::map<std::string, std::int64_t, std::less<>> judgedAgain; ///< check code → entry
     std::map<TopicKey, Change> changes;
@@ -166,16 +181,15 @@ struct Facts {
     /// Positions whose stack lies on the cap now.
     [[nodiscard]] std::vector<Position> stacksOn() const;
     /// Gap readings that still stand: those made after the last thing that moved or changed the position.
-    [[nodiscard]] std::vector<Seen<GapReading>> standingGaps(Position) const;
+    [[nodiscard]] std::span<const Seen<GapReading>> standingGaps(Position) const;
     /// The last thing that made the gap readings of a position fall.
     [[nodiscard]] Change gapFelledBy(Position) const;
 };
 
 /// Adds one live entry. `Struck` entries are not for here: striking means folding again without the struck entry.
 void apply(Facts&, const Entry&);
-/// All live entries in order.
+/// All live entries in order. Closing steps and sign-offs count only when they were allowed when they were made
+/// (ledger_fold.h).
 Facts fold(const Ledger&);
-/// As if `leftOut` had never been made (0: none) and no strike of it either.
-Facts foldWithout(const Ledger&, std::int64_t leftOut);
 
 } // namespace caprail

@@ -3,7 +3,7 @@
 #include <assessment/checks.h>
 #include <assessment/rests_on.h>
 #include <cmath>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

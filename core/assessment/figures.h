@@ -8,8 +8,9 @@
 namespace caprail {
 
 /// The lengths of readings, in their order.
-template <class T, class Get> std::vector<Length> lengthsOf(const std::vector<Seen<T>>& readings, Get get) {
+template <class Readings, class Get> std::vector<Length> lengthsOf(const Readings& readings, Get get) {
     std::vector<Length> list;
+    list.reserve(readings.size());
     for (const auto& reading : readings) {
         list.push_back(get(reading.what));
     }

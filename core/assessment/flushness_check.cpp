@@ -3,7 +3,7 @@
 #include <assessment/rests_on.h>
 #include <ledger/band_names.h>
 #include <shims/flushness.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

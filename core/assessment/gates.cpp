@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <assessment/checks.h>
-#include <units/say.h>
+#include <assessment/review.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -46,7 +47,9 @@ void makeGates(const Assessing& a) {
     a.out.isReadyToSign = a.out.gate(GateKind::closing).isOpen && !a.out.nextClosingStep && !a.facts.isClosed();
 }
 
-void makeNextStep(const Assessing& a) {
+namespace {
+
+void chooseNextStep(const Assessing& a) {
     if (a.facts.isClosed()) {
         a.out.next = {Core::say("This build is signed off by %1.", a.facts.signedOff->person), {Station::history, {}}};
         return;
@@ -70,6 +73,15 @@ void makeNextStep(const Assessing& a) {
     }
     const Check& first = a.out.checks[closing.holding.front()];
     a.out.next = {Core::say("%1 is %2. %3", first.title, shown(first.state), first.remedy), first.place};
+}
+
+} // namespace
+
+void makeNextStep(const Assessing& a) {
+    chooseNextStep(a);
+    if (!a.facts.isClosed() && !a.facts.neverValid.empty()) {
+        a.out.next.sentence = sentenceOf(a.facts.neverValid.back()) + " " + a.out.next.sentence;
+    }
 }
 
 } // namespace caprail

@@ -5,7 +5,7 @@
 #include <assessment/rests_on.h>
 #include <fasteners/movement.h>
 #include <ledger/band_names.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -65,7 +65,8 @@ std::optional<Band> windowAfterMovement(const Facts& facts, Position p, const st
 
 GapResult gapResult(const Assessing& a, Position p) {
     GapResult result;
-    result.standing = a.facts.standingGaps(p);
+    const auto standingNow = a.facts.standingGaps(p);
+    result.standing.assign(standingNow.begin(), standingNow.end());
     if (const auto all = a.facts.gaps.find(p); all != a.facts.gaps.end()) {
         const auto standing = static_cast<std::ptrdiff_t>(result.standing.size());
         result.fallen.assign(all->second.begin(), all->second.end() - standing);
@@ -76,7 +77,7 @@ GapResult gapResult(const Assessing& a, Position p) {
         result.standardDeviation = summary.standardDeviation;
         result.range = summary.range;
         result.last = summary.median;
-        result.expandedUncertainty = expandedBy(a.facts, gapBudgetOf(a.facts, p));
+        result.expandedUncertainty = expandedBy(a.facts, gapBudgetOf(a.facts, p, a.repeatability));
     } else {
         result.window = windowAfterMovement(a.facts, p, result.fallen);
     }
@@ -99,6 +100,7 @@ void judgeGap(const Assessing& a, Check& check, GapResult& result) {
 void gapCheck(const Assessing& a, Position p) {
     Check& check = a.add(CheckKind::gap, p, code(p), Core::say("Gap at %1", describe(p)), {Station::girdle, code(p)});
     GapResult& result = a.out.gaps[p] = gapResult(a, p);
+    check.restsOn.reserve(result.standing.size());
     for (const auto& reading : result.standing) {
         rest(check, reading.entry);
     }
@@ -142,8 +144,8 @@ std::int64_t nextPass(const std::map<Position, GapResult>& gaps) {
 
 void surveyResult(const Assessing& a) {
     SurveyResult& survey = a.out.survey;
-    if (const auto repeatability = surveyRepeatability(a.facts)) {
-        survey.pooledStandardDeviation = repeatability->standardDeviation;
+    if (a.repeatability) {
+        survey.pooledStandardDeviation = a.repeatability->standardDeviation;
     }
     for (const auto& [p, gap] : a.out.gaps) {
         ++survey.positions;
@@ -169,17 +171,16 @@ StackResult stackResult(const Assessing& a, Position p, const StackFact& stack) 
             continue;
         }
         result.thickness += shim->second.thickness();
-        const auto measured = shim->second.measured();
-        if (!measured) {
+        if (!shim->second.measured()) {
             result.unmeasured.push_back(name);
-        } else if ((*measured - shim->second.added.what.marked.value).magnitude() > a.facts.rules.kitTolerance) {
+        } else if (shim->second.isOffMarking(a.facts.rules)) {
             result.suspect.push_back(name);
         }
     }
     const GapResult& gap = a.out.gaps[p];
     if (gap.accepted) {
         result.residual = *gap.accepted - result.thickness;
-        result.expandedUncertainty = expandedBy(a.facts, residualBudgetOf(a.facts, p));
+        result.expandedUncertainty = expandedBy(a.facts, residualBudgetOf(a.facts, p, a.repeatability));
     }
     return result;
 }

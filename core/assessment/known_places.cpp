@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <assessment/known_places.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

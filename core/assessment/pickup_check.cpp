@@ -6,7 +6,7 @@
 #include <assessment/standing.h>
 #include <clearances/pickup.h>
 #include <ledger/band_names.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -22,7 +22,7 @@ void pickupCheck(const Assessing& a) {
         return;
     }
     Check& check = a.add(CheckKind::pickup, {}, {}, Core::say("Clearance under the pickup"), {Station::pickup, {}});
-    std::map<PickupTerm, std::vector<Seen<PickupReading>>> standing;
+    PickupReadings standing;
     std::string missing;
     std::string missingWord;
     Change felled;

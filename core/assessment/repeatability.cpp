@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <assessment/standing.h>
 #include <set>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -68,13 +68,38 @@ private:
     ReadingsByPerson& m_to;
 };
 
-ReadingsByPerson::ReadingsByPerson(const Ledger& ledger) {
-    ReadingsCollector collector(*this);
-    for (const Entry& entry : ledger.entries()) {
-        if (!ledger.isStruck(entry.sequence)) {
-            collector.take(entry);
-        }
+ReadingsGathering::ReadingsGathering() {
+    beginAnew();
+}
+ReadingsGathering::~ReadingsGathering() = default;
+
+void ReadingsGathering::beginAnew() {
+    m_readings = ReadingsByPerson();
+    m_collector = std::make_unique<ReadingsCollector>(m_readings);
+    m_taken = 0;
+}
+
+bool ReadingsGathering::takeMore(const Ledger& ledger, std::int64_t most) {
+    if (m_taken > ledger.size() || (m_taken > 0 && ledger.at(m_taken).seal != m_lastSeal)) {
+        beginAnew();
     }
+    if (m_taken == 0) {
+        m_strikesKnown = ledger.size();
+    }
+    const std::int64_t end = std::min(ledger.size(), m_taken + most);
+    while (m_taken < end) {
+        const Entry& entry = ledger.at(m_taken + 1);
+        if (std::holds_alternative<Struck>(entry.body) && entry.sequence > m_strikesKnown) {
+            beginAnew(); // what it strikes may have been taken
+            return false;
+        }
+        if (!ledger.isStruck(entry.sequence)) {
+            m_collector->take(entry);
+        }
+        ++m_taken;
+        m_lastSeal = entry.seal;
+    }
+    return m_taken == ledger.size();
 }
 
 std::vector<PersonalRepeatability> ReadingsByPerson::pooled() const {

@@ -4,8 +4,9 @@
 #include <assessment/facts.h>
 #include <measure/statistics.h>
 #include <measure/variance_split.h>
+#include <memory>
 #include <tuple>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -42,13 +43,11 @@ struct CrossedReadings {
     /// How often each person has read each place that anyone has: what is still missing can be seen here.
     std::map<std::string, std::map<std::string, int>> counts; ///< place → person → readings
 };
-/// The readings of a record, kept by who read what where: every live entry, all builds, collected once. Readings of one
-/// place belong together only while nothing changed there between them: a gap before and after its cap moved are two
-/// places.
+/// The readings of a record, kept by who read what where: every live entry, all builds, collected by
+/// `ReadingsGathering`. Readings of one place belong together only while nothing changed there between them: a gap
+/// before and after its cap moved are two places.
 class ReadingsByPerson {
 public:
-    explicit ReadingsByPerson(const Ledger&);
-
     /// Sorted by quantity, person, instrument.
     [[nodiscard]] std::vector<PersonalRepeatability> pooled() const;
     /// The largest study that the record holds of a quantity: the people and places with the most readings in common
@@ -58,6 +57,8 @@ public:
 
 private:
     friend class ReadingsCollector;
+    friend class ReadingsGathering;
+    ReadingsByPerson() = default;
     /// Whose readings they are.
     using Who = std::tuple<MeasuredQuantity, std::string, std::string>;
     /// Where was read, in which build, and since what.
@@ -68,6 +69,33 @@ private:
     std::map<Who, std::map<Where, std::vector<Length>>> m_readings;
     /// Since when the readings of a place belong together, as of its last reading.
     std::map<std::pair<MeasuredQuantity, std::string>, std::pair<std::int64_t, std::int64_t>> m_last;
+};
+
+class ReadingsCollector;
+
+/// Collects the readings of a growing ledger a piece at a time: in one so long that all at once would hold a window up,
+/// and at each further entry only what is new.
+class ReadingsGathering {
+public:
+    ReadingsGathering();
+    ReadingsGathering(const ReadingsGathering&) = delete;
+    ReadingsGathering& operator=(const ReadingsGathering&) = delete;
+    ~ReadingsGathering();
+
+    /// Takes at most so many entries more; true once none is left. Begins anew where an entry that it took was struck
+    /// since, or the ledger is another one.
+    bool takeMore(const Ledger& ledger, std::int64_t most);
+    [[nodiscard]] std::int64_t taken() const { return m_taken; }
+    /// Of what was taken so far.
+    [[nodiscard]] const ReadingsByPerson& readings() const { return m_readings; }
+
+private:
+    void beginAnew();
+    ReadingsByPerson m_readings;
+    std::unique_ptr<ReadingsCollector> m_collector;
+    std::int64_t m_taken = 0;
+    std::int64_t m_strikesKnown = 0; ///< strikes up to this entry were known when the first entry was taken
+    Seal m_lastSeal;
 };
 
 } // namespace caprail

@@ -3,7 +3,7 @@
 
 #include <algorithm>
 #include <ledger/band_names.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -2,16 +2,15 @@
 #include <assessment/standing.h>
 
 #include <algorithm>
+#include <measure/statistics.h>
 
 namespace caprail {
 
 namespace {
 
-/// The readings made after an entry; earlier ones no longer stand.
-template <class T> std::vector<Seen<T>> after(const std::vector<Seen<T>>& readings, std::int64_t entry) {
-    std::vector<Seen<T>> list;
-    std::ranges::copy_if(readings, std::back_inserter(list), [&](const auto& r) { return r.entry > entry; });
-    return list;
+/// The readings made after an entry; earlier ones no longer stand. They lie in the order in which they were made.
+template <class T> std::span<const Seen<T>> after(const std::vector<Seen<T>>& readings, std::int64_t entry) {
+    return {std::ranges::upper_bound(readings, entry, {}, &Seen<T>::entry), readings.end()};
 }
 
 } // namespace
@@ -27,27 +26,45 @@ Change boreFelledBy(const Facts& facts, JournalId j) {
     return last;
 }
 
-std::vector<Seen<JournalReading>> standingJournal(const Facts& facts, JournalId j) {
+std::span<const Seen<JournalReading>> standingJournal(const Facts& facts, JournalId j) {
     const auto at = facts.journals.find(j);
-    return at == facts.journals.end() ? std::vector<Seen<JournalReading>>()
+    return at == facts.journals.end() ? std::span<const Seen<JournalReading>>()
                                       : after(at->second, facts.changeOf(Topic::crank).entry);
 }
 
-std::vector<Seen<BoreReading>> standingBores(const Facts& facts, JournalId j) {
+std::span<const Seen<BoreReading>> standingBores(const Facts& facts, JournalId j) {
     const auto at = facts.bores.find(j);
-    return at == facts.bores.end() ? std::vector<Seen<BoreReading>>() : after(at->second, boreFelledBy(facts, j).entry);
+    return at == facts.bores.end() ? std::span<const Seen<BoreReading>>()
+                                   : after(at->second, boreFelledBy(facts, j).entry);
 }
 
-std::vector<Seen<FitReading>> standingFits(const Facts& facts, const FitPlace& place) {
+std::span<const Seen<FitReading>> standingFits(const Facts& facts, const FitPlace& place) {
     const auto at = facts.fits.find(place);
-    return at == facts.fits.end() ? std::vector<Seen<FitReading>>()
+    return at == facts.fits.end() ? std::span<const Seen<FitReading>>()
                                   : after(at->second, facts.changeOf(Topic::crank).entry);
 }
 
-std::vector<Seen<PickupReading>> standingPickup(const Facts& facts, PickupTerm term) {
+std::span<const Seen<PickupReading>> standingPickup(const Facts& facts, PickupTerm term) {
     const auto at = facts.pickup.find(term);
-    return at == facts.pickup.end() ? std::vector<Seen<PickupReading>>()
+    return at == facts.pickup.end() ? std::span<const Seen<PickupReading>>()
                                     : after(at->second, facts.changeOf(topicOf(partOf(term))).entry);
+}
+
+std::optional<Length> shellThickness(const Facts& facts, std::string_view shell) {
+    const auto at = facts.shells.find(shell);
+    if (at == facts.shells.end()) {
+        return {};
+    }
+    std::vector<Length> measured;
+    std::optional<Length> marked;
+    for (const auto& reading : at->second) {
+        if (reading.what.isMarked) {
+            marked = reading.what.thickness.value;
+        } else {
+            measured.push_back(reading.what.thickness.value);
+        }
+    }
+    return measured.empty() ? marked : Length(toNearest(summarise(measured).mean));
 }
 
 } // namespace caprail

@@ -3,15 +3,19 @@
 /// Which readings of a bearing, a fit or a pickup term still stand: those made after the last thing that they rest on
 /// changed.
 #include <assessment/facts.h>
+#include <span>
 
 namespace caprail {
 
 /// What made the bore readings of a bearing fall last: another torque on its cap, other shells, another specified
 /// value.
 Change boreFelledBy(const Facts&, JournalId);
-std::vector<Seen<JournalReading>> standingJournal(const Facts&, JournalId);
-std::vector<Seen<BoreReading>> standingBores(const Facts&, JournalId);
-std::vector<Seen<FitReading>> standingFits(const Facts&, const FitPlace&);
-std::vector<Seen<PickupReading>> standingPickup(const Facts&, PickupTerm);
+std::span<const Seen<JournalReading>> standingJournal(const Facts&, JournalId);
+std::span<const Seen<BoreReading>> standingBores(const Facts&, JournalId);
+std::span<const Seen<FitReading>> standingFits(const Facts&, const FitPlace&);
+std::span<const Seen<PickupReading>> standingPickup(const Facts&, PickupTerm);
+
+/// Thickness of a shell: mean of its measured readings, or as marked where there is none; none for an unknown shell.
+std::optional<Length> shellThickness(const Facts&, std::string_view shell);
 
 } // namespace caprail

@@ -3,7 +3,7 @@
 #include <assessment/checks.h>
 #include <assessment/rests_on.h>
 #include <clearances/trial_fit.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -4,7 +4,7 @@
 #include <map>
 #include <measure/statistics.h>
 #include <set>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -7,7 +7,7 @@
 #include <units/band.h>
 #include <units/format.h>
 #include <units/length.h>
-#include <units/problem.h>
+#include <base/problem.h>
 #include <vector>
 
 namespace caprail {

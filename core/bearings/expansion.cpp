@@ -2,7 +2,7 @@
 #include <array>
 #include <bearings/expansion.h>
 #include <string>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

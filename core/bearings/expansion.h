@@ -5,7 +5,7 @@
 #include <string_view>
 #include <units/angle.h>
 #include <units/length.h>
-#include <units/problem.h>
+#include <base/problem.h>
 #include <units/quantity.h>
 
 namespace caprail {

@@ -3,7 +3,7 @@
 #include <bearings/shell_selection.h>
 #include <map>
 #include <set>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

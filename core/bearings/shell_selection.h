@@ -7,8 +7,8 @@
 #include <units/band.h>
 #include <units/format.h>
 #include <units/length.h>
-#include <units/problem.h>
-#include <units/words.h>
+#include <base/problem.h>
+#include <base/words.h>
 #include <vector>
 
 namespace caprail {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <clearances/fit.h>
 #include <measure/budgets.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

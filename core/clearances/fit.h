@@ -8,7 +8,7 @@
 #include <string>
 #include <units/band.h>
 #include <units/format.h>
-#include <units/problem.h>
+#include <base/problem.h>
 
 namespace caprail {
 

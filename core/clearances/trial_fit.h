@@ -5,8 +5,8 @@
 #include <string>
 #include <units/format.h>
 #include <units/length.h>
-#include <units/problem.h>
-#include <units/words.h>
+#include <base/problem.h>
+#include <base/words.h>
 
 namespace caprail {
 

@@ -2,7 +2,7 @@
 #include <engine/layout.h>
 
 #include <algorithm>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

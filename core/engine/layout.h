@@ -2,7 +2,7 @@
 #pragma once
 #include <engine/place.h>
 #include <units/length.h>
-#include <units/problem.h>
+#include <base/problem.h>
 #include <vector>
 
 namespace caprail {

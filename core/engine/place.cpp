@@ -3,7 +3,7 @@
 
 #include <charconv>
 #include <optional>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

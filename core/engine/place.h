@@ -4,7 +4,7 @@
 #include <compare>
 #include <string>
 #include <string_view>
-#include <units/words.h>
+#include <base/words.h>
 
 namespace caprail {
 

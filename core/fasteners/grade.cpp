@@ -2,7 +2,8 @@
 #include <array>
 #include <fasteners/grade.h>
 #include <fasteners/text.h>
-#include <units/say.h>
+#include <base/say.h>
+#include <base/text.h>
 
 namespace caprail {
 
@@ -150,7 +151,7 @@ Result<Grade> parseGrade(std::string_view typed) {
     }
     return refuse(Core::say("%1 is not a known grade: use SAE 5, SAE 8, 8.8, 10.9 or 12.9, or give the proof stress as "
                             "in “by hand 1310 MPa” or “by hand 190 ksi”.",
-                            quoted(typed)));
+                            quotedText(typed)));
 }
 
 Result<Force> proofLoad(const Thread& thread, const Grade& grade) {

@@ -4,7 +4,7 @@
 #include <string>
 #include <string_view>
 #include <units/force.h>
-#include <units/problem.h>
+#include <base/problem.h>
 
 namespace caprail {
 

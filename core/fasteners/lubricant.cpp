@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <fasteners/lubricant.h>
-#include <fasteners/text.h>
-#include <units/say.h>
+#include <base/say.h>
+#include <base/text.h>
 
 namespace caprail {
 
@@ -22,17 +22,17 @@ const std::vector<Lubricant>& lubricants() {
 }
 
 Result<Lubricant> findLubricant(std::string_view name) {
-    const std::string wanted = fastenertext::lowered(fastenertext::trimmed(name));
+    const std::string wanted = lowered(trimmed(name));
     std::string known;
     for (const Lubricant& lubricant : lubricants()) {
-        if (fastenertext::lowered(lubricant.name) == wanted) {
+        if (lowered(lubricant.name) == wanted) {
             return lubricant;
         }
         known += (known.empty() ? "" : "; ") + lubricant.name;
     }
     return refuse(
         Core::say("%1 is not in the list of lubricants (%2): take one of these or give its nut factor by hand.",
-                  fastenertext::quoted(name), known));
+                  quotedText(name), known));
 }
 
 } // namespace caprail

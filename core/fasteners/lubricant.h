@@ -2,7 +2,7 @@
 #pragma once
 #include <string>
 #include <string_view>
-#include <units/problem.h>
+#include <base/problem.h>
 #include <vector>
 
 namespace caprail {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <fasteners/movement.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -20,10 +20,6 @@ Result<Angle> plausibleMovement(Angle moved) {
 
 Length axialAdvance(const Thread& thread, Angle turned) {
     return Length(toNearest(static_cast<double>(thread.pitch().value()) * inDegrees(turned) / 360.0));
-}
-
-Result<Worked<GapWindow>> gapAfterMovement(Length gap, const Thread& thread, Angle moved, const Units& units) {
-    return gapAfterMovement(GapWindow{gap, gap}, thread, moved, units);
 }
 
 Result<Worked<GapWindow>> gapAfterMovement(const GapWindow& before, const Thread& thread, Angle moved,

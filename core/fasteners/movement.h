@@ -19,10 +19,9 @@ struct GapWindow {
     friend bool operator==(const GapWindow&, const GapWindow&) = default;
 };
 
-/// The window of the new gap after a nut of that cap moved by `moved`: [gap, gap + P·θ/360°], because the cap went down
-/// by between nothing (all of it went into stretch) and the whole advance. Refuses what plausibleMovement refuses.
-Result<Worked<GapWindow>> gapAfterMovement(Length gap, const Thread& thread, Angle moved, const Units& units);
-/// The same for a gap that is already a window, when the cap moved again before it was measured.
+/// The window of the new gap after a nut of that cap moved by `moved`: [smallest, largest + P·θ/360°], because the cap
+/// went down by between nothing (all of it went into stretch) and the whole advance. A measured gap is a window of one
+/// value; the cap may move again before it is measured. Refuses what plausibleMovement refuses.
 Result<Worked<GapWindow>> gapAfterMovement(const GapWindow& before, const Thread& thread, Angle moved,
                                            const Units& units);
 

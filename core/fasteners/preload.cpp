@@ -3,7 +3,7 @@
 #include <fasteners/preload.h>
 #include <fasteners/text.h>
 #include <numbers>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -27,13 +27,6 @@ WorkedTorque workedTorque(Torque torque, const Units& units) {
     }
     return out;
 }
-/// "900.0 lbf·in = 75.0 lbf·ft", or the one when both are the same.
-std::string answerTorque(Torque torque, const Units& units) {
-    const std::string worked = workingTorqueText(torque, units);
-    const std::string shown = format(torque, units);
-    return worked == shown ? worked : worked + " = " + shown;
-}
-
 std::string ratio(double value, const Units& units) {
     return shortNumber(value, 4, units.decimalMark);
 }
@@ -76,9 +69,6 @@ Result<Worked<Length>> longFormLever(const Thread& thread, const JointFriction& 
 Force forceAt(Torque torque, Length lever) {
     return newtons(inNewtonMetres(torque) / inMillimetres(lever) * 1'000.0);
 }
-Torque torqueAt(Force force, Length lever) {
-    return newtonMetres(inNewtons(force) * inMillimetres(lever) / 1'000.0);
-}
 
 } // namespace
 
@@ -114,27 +104,6 @@ Result<Worked<Force>> preloadShortForm(Torque torque, const Thread& thread, doub
     return Worked<Force>{force, std::move(worked.steps)};
 }
 
-Result<Worked<Torque>> torqueShortForm(Force preload, const Thread& thread, double nutFactor, const Units& units) {
-    if (const auto checked = plausiblePreload(preload, units); !checked) {
-        return tl::unexpected(checked.error());
-    }
-    if (const auto checked = checkedNutFactor(nutFactor); !checked) {
-        return tl::unexpected(checked.error());
-    }
-    const Torque torque = newtonMetres(nutFactor * inMillimetres(thread.nominal()) * inNewtons(preload) / 1'000.0);
-    return Worked<Torque>{torque,
-                          {"T = K·D·F = " + ratio(nutFactor, units) + " × " + format(thread.nominal(), units) + " × " +
-                           format(preload, units) + " = " + answerTorque(torque, units)}};
-}
-
-Result<Length> bearingRadius(Length faceDiameter, Length holeDiameter) {
-    if (holeDiameter <= Length() || holeDiameter >= faceDiameter) {
-        return refuse(Core::say("The hole (%1) must be more than nothing and smaller than the bearing face (%2).",
-                                format(holeDiameter, LengthUnit::inch), format(faceDiameter, LengthUnit::inch)));
-    }
-    return Length((faceDiameter.value() + holeDiameter.value()) / 4);
-}
-
 Length usualBearingRadius(const Thread& thread) {
     return millimetres(0.65 * inMillimetres(thread.nominal()));
 }
@@ -152,20 +121,6 @@ Result<Worked<Force>> preloadLongForm(Torque torque, const Thread& thread, const
         lines.push_back(
             Core::say("F = T / sum = %1 / %2 = %3", worked.text, format(lever.value, units), format(force, units)));
         return Worked<Force>{force, std::move(lines)};
-    });
-}
-
-Result<Worked<Torque>> torqueLongForm(Force preload, const Thread& thread, const JointFriction& friction,
-                                      const Units& units) {
-    if (const auto checked = plausiblePreload(preload, units); !checked) {
-        return tl::unexpected(checked.error());
-    }
-    return longFormLever(thread, friction, units).map([&](Worked<Length> lever) {
-        const Torque torque = torqueAt(preload, lever.value);
-        std::vector<std::string> lines = std::move(lever.working);
-        lines.push_back(Core::say("T = F·sum = %1 × %2 = %3", format(preload, units), format(lever.value, units),
-                                  answerTorque(torque, units)));
-        return Worked<Torque>{torque, std::move(lines)};
     });
 }
 

@@ -5,7 +5,7 @@
 #include <string>
 #include <units/force.h>
 #include <units/format.h>
-#include <units/problem.h>
+#include <base/problem.h>
 #include <units/torque.h>
 #include <vector>
 
@@ -31,17 +31,12 @@ Result<Force> plausiblePreload(Force preload, const Units& units);
 
 /// Short form, F = T / (K·D) (NASA RP-1228, «Fastener torque»). Refuses an implausible torque and K outside 0.03 to 1.
 Result<Worked<Force>> preloadShortForm(Torque torque, const Thread& thread, double nutFactor, const Units& units);
-/// Its inverse, T = K·D·F. Refuses an implausible preload, and K as above.
-Result<Worked<Torque>> torqueShortForm(Force preload, const Thread& thread, double nutFactor, const Units& units);
-
 /// Friction as the long form needs it. Coefficients are dimensionless.
 struct JointFriction {
     double thread;        ///< μt
     double bearing;       ///< μb, under the part that turns
     Length bearingRadius; ///< rb, mean radius of the bearing face
 };
-/// rb = (outer + hole diameter)/4 of the face that turns. Refuses a hole that is not smaller than the face.
-Result<Length> bearingRadius(Length faceDiameter, Length holeDiameter);
 /// rb = 0.65·D, for a hexagon nut on a washer whose face has not been measured (common practice, no source).
 Length usualBearingRadius(const Thread& thread);
 
@@ -49,10 +44,6 @@ Length usualBearingRadius(const Thread& thread);
 /// friction coefficient outside 0.01 to 1, and a radius that is not positive.
 Result<Worked<Force>> preloadLongForm(Torque torque, const Thread& thread, const JointFriction& friction,
                                       const Units& units);
-/// Its inverse. Refuses an implausible preload, and friction as above.
-Result<Worked<Torque>> torqueLongForm(Force preload, const Thread& thread, const JointFriction& friction,
-                                      const Units& units);
-
 /// Scatter of the preload that torque control reaches, as a share: ±30 % (common practice ±25 to ±35 %, and the factors
 /// 0.25 lubricated and 0.35 dry of NASA-STD-5020).
 inline constexpr double usualScatter = 0.30;

@@ -2,7 +2,7 @@
 #include <algorithm>
 #include <fasteners/review.h>
 #include <map>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -2,10 +2,11 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>
+#include <engine/rows.h>
 #include <fasteners/sequence.h>
 #include <numeric>
 #include <string>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -40,65 +41,39 @@ std::vector<int> fromCentreOutwards(int count) {
 
 } // namespace
 
-Result<std::vector<CapFastener>> mainCapSequence(int caps, int fastenersPerCap) {
+Result<std::vector<FastenerId>> mainCapSequence(int caps, int fastenersPerCap) {
     if (caps < 3 || caps > 9) {
         return refuse(Core::say("A sequence is known for 3 to 9 main caps, and %1 were given.", caps));
     }
     if (fastenersPerCap != 2 && fastenersPerCap != 4) {
         return refuse(Core::say("A main cap has 2 or 4 fasteners, and %1 were given.", fastenersPerCap));
     }
-    std::vector<CapFastener> order;
-    for (const FastenerRing ring : {FastenerRing::inner, FastenerRing::outer}) {
-        if (ring == FastenerRing::outer && fastenersPerCap == 2) {
+    std::vector<FastenerId> order;
+    for (const Ring ring : {Ring::inner, Ring::outer}) {
+        if (ring == Ring::outer && fastenersPerCap == 2) {
             break;
         }
         for (const int cap : fromCentreOutwards(caps)) {
-            order.push_back({cap, FastenerSide::left, ring});
-            order.push_back({cap, FastenerSide::right, ring});
+            order.push_back({FastenerKind::mainCap, cap, Side::left, ring});
+            order.push_back({FastenerKind::mainCap, cap, Side::right, ring});
         }
     }
     return order;
 }
 
-Result<std::vector<RodFastener>> rodSequence(int rods) {
+Result<std::vector<FastenerId>> rodSequence(int rods) {
     if (rods < 1 || rods > 16) {
         return refuse(Core::say("A sequence is known for 1 to 16 rods, and %1 were given.", rods));
     }
-    std::vector<RodFastener> order;
+    std::vector<FastenerId> order;
     for (int rod = 1; rod <= rods; ++rod) {
-        order.push_back({rod, FastenerSide::left});
-        order.push_back({rod, FastenerSide::right});
+        order.push_back({FastenerKind::rod, rod, Side::left, Ring::inner});
+        order.push_back({FastenerKind::rod, rod, Side::right, Ring::inner});
     }
     return order;
 }
 
-Result<std::vector<std::size_t>> circularSequence(int count) {
-    if (count < 1 || count > 100) {
-        return refuse(Core::say("A circle of 1 to 100 fasteners can be put in order, and %1 were given.", count));
-    }
-    const auto n = static_cast<std::size_t>(count);
-    const auto apart = [n](std::size_t a, std::size_t b) {
-        const std::size_t d = a > b ? a - b : b - a;
-        return std::min(d, n - d);
-    };
-    const auto clearOf = [&](std::size_t item, const std::vector<std::size_t>& done) {
-        std::size_t nearest = n;
-        for (const std::size_t other : done) {
-            nearest = std::min(nearest, apart(item, other));
-        }
-        return nearest;
-    };
-    return greedyOrder(n, [&](std::size_t a, std::size_t b, const std::vector<std::size_t>& done) {
-        if (done.empty()) {
-            return a < b;
-        }
-        const std::size_t clearA = clearOf(a, done);
-        const std::size_t clearB = clearOf(b, done);
-        return clearA != clearB ? clearA > clearB : apart(a, done.back()) > apart(b, done.back());
-    });
-}
-
-Result<std::vector<std::size_t>> outwardSequence(const std::vector<FastenerPoint>& points) {
+Result<std::vector<std::size_t>> outwardSequence(const std::vector<PlanPoint>& points) {
     if (points.empty() || points.size() > 500) {
         return refuse(
             Core::say("A pattern of 1 to 500 fasteners can be put in order, and %1 were given.", points.size()));
@@ -113,7 +88,7 @@ Result<std::vector<std::size_t>> outwardSequence(const std::vector<FastenerPoint
     // Whole millimetres from the middle, so that readings of a layout that differ by less count as one ring.
     std::vector<std::int64_t> ring;
     ring.reserve(points.size());
-    for (const FastenerPoint& point : points) {
+    for (const PlanPoint& point : points) {
         ring.push_back(toNearest(std::hypot(inMillimetres(point.x) - middleX, inMillimetres(point.y) - middleY)));
     }
     const auto apart = [&](std::size_t a, std::size_t b) {
@@ -127,22 +102,30 @@ Result<std::vector<std::size_t>> outwardSequence(const std::vector<FastenerPoint
     });
 }
 
-Result<std::vector<std::size_t>> checkedSequence(std::vector<std::size_t> order, std::size_t count) {
-    std::vector<bool> seen(count, false);
-    for (const std::size_t item : order) {
-        if (item >= count) {
-            return refuse(
-                Core::say("The sequence names fastener %1, and there are only %2: take it out.", item + 1, count));
-        }
-        if (seen[item]) {
-            return refuse(Core::say("The sequence names fastener %1 twice: keep one of the two.", item + 1));
-        }
-        seen[item] = true;
+std::vector<FastenerId> usualSequence(const EngineLayout& layout, FastenerKind kind, int count) {
+    if (kind == FastenerKind::mainCap) {
+        return mainCapSequence(layout.caps(), static_cast<int>(layout.description().fastenersPerCap))
+            .value_or(std::vector<FastenerId>());
     }
-    const auto missing = std::find(seen.begin(), seen.end(), false);
-    if (missing != seen.end()) {
-        return refuse(Core::say("The sequence leaves out fastener %1: put it where it is to be pulled.",
-                                missing - seen.begin() + 1));
+    if (kind == FastenerKind::rod) {
+        return rodSequence(layout.rods()).value_or(std::vector<FastenerId>());
+    }
+    std::vector<FastenerId> all;
+    std::vector<PlanPoint> points;
+    if (kind == FastenerKind::girdleNut) {
+        all = layout.girdleNuts();
+        for (const FastenerId nut : all) {
+            points.push_back(layout.at(nut));
+        }
+    } else {
+        points = rowPoints(layout, kind, count);
+        for (std::size_t i = 0; i < points.size(); ++i) {
+            all.push_back({kind, static_cast<int>(i) + 1, Side::left, Ring::inner});
+        }
+    }
+    std::vector<FastenerId> order;
+    for (const std::size_t i : outwardSequence(points).value_or(std::vector<std::size_t>())) {
+        order.push_back(all[i]);
     }
     return order;
 }

@@ -2,7 +2,7 @@
 #include <fasteners/text.h>
 #include <fasteners/thread.h>
 #include <fasteners/threadtables.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

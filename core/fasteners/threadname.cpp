@@ -2,7 +2,8 @@
 #include <fasteners/text.h>
 #include <fasteners/thread.h>
 #include <fasteners/threadtables.h>
-#include <units/say.h>
+#include <base/say.h>
+#include <base/text.h>
 
 namespace caprail {
 
@@ -14,15 +15,15 @@ constexpr std::string_view byHandWords = "by hand";
 std::string noThread(std::string_view typed) {
     return Core::say("%1 is not a thread: write inch threads as 7/16-20 and metric ones as M10x1.25, with “by hand” "
                      "behind a special pitch.",
-                     quoted(typed));
+                     quotedText(typed));
 }
 
 /// `known`: which threads that diameter has, or empty.
 std::string noStandardThread(std::string_view typed, const std::string& known, const Thread& thread) {
-    return known.empty() ? Core::say("There is no standard thread %1; if it is really that, write %2.", quoted(typed),
-                                     quoted(thread.name()))
+    return known.empty() ? Core::say("There is no standard thread %1; if it is really that, write %2.", quotedText(typed),
+                                     quotedText(thread.name()))
                          : Core::say("There is no standard thread %1: %2; if it is really that, write %3.",
-                                     quoted(typed), known, quoted(thread.name()));
+                                     quotedText(typed), known, quotedText(thread.name()));
 }
 
 /// Takes `suffix` off the end of `text` when it stands there as a word of its own.
@@ -141,7 +142,7 @@ Result<Thread> parseInch(std::string_view typed, std::string_view text, bool isB
             return refuse(noThread(typed));
         }
         if (!namesSeries) {
-            return refuse(Core::say("%1 leaves the pitch open: %2; add it behind a dash.", quoted(typed), known));
+            return refuse(Core::say("%1 leaves the pitch open: %2; add it behind a dash.", quotedText(typed), known));
         }
         threads = saysCoarse ? size->coarse : size->fine;
     }
@@ -153,8 +154,8 @@ Result<Thread> parseInch(std::string_view typed, std::string_view text, bool isB
     if ((saysCoarse && series != ThreadSeries::coarse) || (saysFine && series != ThreadSeries::fine)) {
         return refuse(
             known.empty()
-                ? Core::say("%1 contradicts itself; give the number or the series that is meant.", quoted(typed))
-                : Core::say("%1 contradicts itself: %2; give the number or the series that is meant.", quoted(typed),
+                ? Core::say("%1 contradicts itself; give the number or the series that is meant.", quotedText(typed))
+                : Core::say("%1 contradicts itself: %2; give the number or the series that is meant.", quotedText(typed),
                             known));
     }
     if (series == ThreadSeries::byHand && !isByHand) {

@@ -3,7 +3,7 @@
 #include <fasteners/text.h>
 #include <fasteners/wrench.h>
 #include <numbers>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -62,19 +62,6 @@ Result<Worked<Torque>> wrenchSetting(Torque wanted, const WrenchExtension& exten
                                           format(extension.wrenchLength, units), format(lever.value, units),
                                           format(setting, units)));
         return Worked<Torque>{setting, std::move(lever.working)};
-    });
-}
-
-Result<Worked<Torque>> torqueAtFastener(Torque setting, const WrenchExtension& extension, const Units& units) {
-    if (const auto checked = plausibleTorque(setting, units); !checked) {
-        return tl::unexpected(checked.error());
-    }
-    return wholeLever(extension, units).map([&](Worked<Length> lever) {
-        const Torque torque = scaled(setting, lever.value, extension.wrenchLength);
-        lever.working.push_back(Core::say("at the fastener = T·(L + E·cos α)/L = %1 × %2 / %3 = %4",
-                                          format(setting, units), format(lever.value, units),
-                                          format(extension.wrenchLength, units), format(torque, units)));
-        return Worked<Torque>{torque, std::move(lever.working)};
     });
 }
 

@@ -5,7 +5,7 @@
 #include <optional>
 #include <string>
 #include <units/angle.h>
-#include <units/date.h>
+#include <base/date.h>
 
 namespace caprail {
 
@@ -19,8 +19,6 @@ struct WrenchExtension {
 /// L ≤ 0 or above 5 m, E < 0 or above 5 m, an angle outside 0 to 180°, and an extension folded back so far that no
 /// lever is left.
 Result<Worked<Torque>> wrenchSetting(Torque wanted, const WrenchExtension& extension, const Units& units);
-/// What the fastener gets when the wrench shows `setting`: T·(L + E·cos α)/L. Refuses the same.
-Result<Worked<Torque>> torqueAtFastener(Torque setting, const WrenchExtension& extension, const Units& units);
 
 /// What a torque wrench may be used for. Without a lower limit marked on it, ISO 6789 has it start at 20 % of its
 /// largest value.

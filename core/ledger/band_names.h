@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <string_view>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail::bands {
 

@@ -2,7 +2,7 @@
 #include <ledger/column_labels.h>
 
 #include <array>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -59,8 +59,10 @@ constexpr auto labels = std::to_array<std::string_view>({
     Core::mark("kit tolerance"),
     Core::mark("largest stack"),
     Core::mark("largest torque"),
+    Core::mark("last seal"),
     Core::mark("limit of error"),
     Core::mark("lo"),
+    Core::mark("lost"),
     Core::mark("lower"),
     Core::mark("lubricant"),
     Core::mark("maker"),
@@ -117,6 +119,7 @@ constexpr auto labels = std::to_array<std::string_view>({
     Core::mark("torque"),
     Core::mark("torque scatter percent"),
     Core::mark("type"),
+    Core::mark("unsealed"),
     Core::mark("upper"),
     Core::mark("value"),
     Core::mark("what"),
@@ -125,6 +128,8 @@ constexpr auto labels = std::to_array<std::string_view>({
 
 } // namespace
 
-std::span<const std::string_view> columnLabels() { return labels; }
+std::span<const std::string_view> columnLabels() {
+    return labels;
+}
 
 } // namespace caprail

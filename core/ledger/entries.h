@@ -510,11 +510,29 @@ struct Struck {
     }
 };
 
+/// This record was made from what could be read of another file: stored by the salvage alone, and never taken back. A
+/// list too long for one entry goes on in the next of this kind.
+struct Salvaged {
+    std::string fileName;  ///< of the file that it was made from
+    std::int64_t size = 0; ///< of that file, bytes
+    std::string sha256;    ///< of that file, 64 hexadecimal digits
+    std::string lastSeal;  ///< short form of the last seal that could be read in it; empty: none
+    NameList unsealed,
+        lost; ///< "4", "7-12": numbers, in that file, of entries kept though their seal did not fit; lost
+    static constexpr std::string_view kind = "salvaged", title = Core::mark("Salvaged");
+    static constexpr auto fields() {
+        using S = Salvaged;
+        return std::make_tuple(field("file_name", &S::fileName), field("size_bytes", &S::size),
+                               field("sha256", &S::sha256), field("last_seal", &S::lastSeal),
+                               field("unsealed", &S::unsealed), field("lost", &S::lost));
+    }
+};
+
 using Body = std::variant<EngineDescribed, LayoutSet, BandSet, RulesSet, FastenerGroupSet, PersonAdded, InstrumentAdded,
                           JournalReading, BoreReading, ShellMeasured, ShellsFitted, FitReading, PartChanged,
                           FastenerTightened, FastenerLoosened, RoundBegun, RoundOutcome, GapReading, ShimAdded,
                           ShimMeasured, ShimSetAside, StackPinned, StackBuilt, StackMoved, RecheckMade, JudgedAgain,
                           GirdleWaySet, TrialFitResult, PickupReading, FindingOpened, FindingSettled, NoteAdded,
-                          AttachmentAdded, ClosingStepDone, SignedOff, BuildBegun, Struck>;
+                          AttachmentAdded, ClosingStepDone, SignedOff, BuildBegun, Struck, Salvaged>;
 
 } // namespace caprail

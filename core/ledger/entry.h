@@ -2,7 +2,7 @@
 #pragma once
 #include <array>
 #include <ledger/kinds.h>
-#include <units/date.h>
+#include <base/date.h>
 
 namespace caprail {
 

@@ -5,7 +5,8 @@
 #include <QJsonObject>
 #include <cmath>
 #include <ledger/expectations.h>
-#include <units/say.h>
+#include <ledger/strict_json.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -108,7 +109,19 @@ std::string toJsonLine(const Entry& entry) {
     return line + ",\"seal\":\"" + toHex(entry.seal) + "\"}";
 }
 
+Result<void> mayBeMadeNow(const EntryDraft& draft) {
+    const char* const given = draft.time ? "time" : draft.sequence ? "sequence" : draft.seal ? "seal" : nullptr;
+    return given == nullptr
+               ? Result<void>()
+               : refuse(Core::say("An entry that is made now gets its number, time and seal here: leave “%1” out. A "
+                                  "ledger that has them is imported into a record of its own.",
+                                  given));
+}
+
 Result<EntryDraft> fromJson(std::string_view json) {
+    if (auto good = checkJson(json); !good) {
+        return tl::unexpected(good.error());
+    }
     QJsonParseError error;
     const auto document =
         QJsonDocument::fromJson(QByteArray::fromRawData(json.data(), static_cast<qsizetype>(json.size())), &error);

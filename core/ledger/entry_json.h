@@ -18,7 +18,12 @@ std::string toJsonLine(const Entry&);
 
 /// Reads one JSON object. Member names are the column names of its kind, with "kind", "person" and, optionally,
 /// "sequence", "time", "seal". A quantity may be given by its typed text alone: {"gap_typed": "57.5 thou"} without
-/// "gap_nm" is read as a person's input in inches and pound-feet. Refuses unknown members and wrong types, by name.
+/// "gap_nm" is read as a person's input in inches and pound-feet. Refuses unknown members and wrong types, by name, and
+/// what two readers could read differently (strict_json.h).
 Result<EntryDraft> fromJson(std::string_view json);
+
+/// For an entry that is to be made now: refuses a draft that brings a number, a time or a seal of its own, since only
+/// the ledger and the clock give those.
+Result<void> mayBeMadeNow(const EntryDraft& draft);
 
 } // namespace caprail

@@ -3,7 +3,7 @@
 /// The enumerations that entries hold, each with its words as they stand in files and on screen.
 #include <array>
 #include <string_view>
-#include <units/words.h>
+#include <base/words.h>
 
 namespace caprail {
 

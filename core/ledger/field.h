@@ -5,9 +5,9 @@
 #include <optional>
 #include <string>
 #include <string_view>
-#include <units/date.h>
+#include <base/date.h>
 #include <units/parse.h>
-#include <units/words.h>
+#include <base/words.h>
 #include <variant>
 #include <vector>
 

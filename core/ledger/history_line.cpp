@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <ledger/history_line.h>
 
-#include <units/say.h>
+#include <base/plain_text.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -46,7 +47,7 @@ std::vector<NamedValue> namedValues(const Body& body, const Units& units) {
         if (const auto* n = std::get_if<std::int64_t>(&cells[i])) {
             value = valueText(name, *n, units);
         } else if (const auto* text = std::get_if<std::string>(&cells[i])) {
-            value = info.columns[i].words.empty() ? *text : Core::say(*text);
+            value = info.columns[i].words.empty() ? visibly(*text) : Core::say(*text);
         }
         if (value.empty()) {
             continue;

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <numeric>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -11,9 +11,16 @@ struct LedgerRemark {
     std::string sentence;
 };
 
+/// Whether a moment lies so far after `now` that one of the two clocks must be wrong: more than ten minutes.
+bool isInFuture(UtcTime moment, UtcTime now);
+
 /// Entries that a clock was wrong for, in order: one whose time is older than that of the entry before it, and, where
 /// `now` is given, one that lies in the future by more than ten minutes. Of entries in a row that lie in the future
 /// only the first is named.
 std::vector<LedgerRemark> clockRemarks(const Ledger& ledger, std::optional<UtcTime> now);
+
+/// What the salvages of this record say, in order: from what file, with what losses. Struck ones too: that a record was
+/// salvaged is not taken back.
+std::vector<LedgerRemark> salvageRemarks(const Ledger& ledger);
 
 } // namespace caprail

@@ -2,7 +2,7 @@
 #include <ledger/entry.h>
 
 #include <nettle/sha2.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -2,7 +2,7 @@
 #include <algorithm>
 #include <cmath>
 #include <measure/budgets.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

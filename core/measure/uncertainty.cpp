@@ -5,7 +5,7 @@
 #include <map>
 #include <measure/uncertainty.h>
 #include <stdexcept>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -7,7 +7,7 @@
 #include <measure/statistics.h>
 #include <measure/variance_split.h>
 #include <set>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -5,7 +5,7 @@
 #include <string>
 #include <units/format.h>
 #include <units/length.h>
-#include <units/problem.h>
+#include <base/problem.h>
 #include <vector>
 
 namespace caprail {

@@ -2,7 +2,7 @@
 #include <cmath>
 #include <measure/verdict.h>
 #include <stdexcept>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -5,7 +5,7 @@
 #include <string>
 #include <units/band.h>
 #include <units/format.h>
-#include <units/words.h>
+#include <base/words.h>
 
 namespace caprail {
 

@@ -3,7 +3,7 @@
 #include <array>
 #include <cmath>
 #include <shims/flushness.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

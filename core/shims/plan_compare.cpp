@@ -5,7 +5,7 @@
 #include <shims/plan_request.h>
 #include <shims/stack_plan.h>
 #include <tuple>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

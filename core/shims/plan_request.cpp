@@ -7,7 +7,7 @@
 #include <shims/whole_division.h>
 #include <tuple>
 #include <units/format.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail::solver {
 

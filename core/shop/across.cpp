@@ -2,12 +2,12 @@
 #include <shop/across.h>
 
 #include <algorithm>
+#include <base/csv.h>
 #include <charconv>
 #include <map>
 #include <set>
-#include <store/csv.h>
 #include <tuple>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -22,14 +22,6 @@ std::tuple<std::string, int, std::string> placeKey(const std::string& place) {
     int number = 0;
     const auto [rest, error] = std::from_chars(place.data() + digit, place.data() + place.size(), number);
     return {place.substr(0, digit), error == std::errc() ? number : 0, std::string(rest, place.data() + place.size())};
-}
-
-std::string line(std::initializer_list<std::string> fields) {
-    std::string text;
-    for (const auto& field : fields) {
-        text += (text.empty() ? "" : ",") + csvField(field);
-    }
-    return text + "\r\n";
 }
 
 } // namespace
@@ -126,33 +118,34 @@ std::vector<AcrossInstrument> instrumentsDue(const std::vector<AcrossRecord>& re
 }
 
 std::string valuesCsv(const std::vector<AcrossValue>& values, std::string_view band, const Units& units) {
-    std::string csv =
-        line({"quantity", "place", "record", "build", std::string("value_") + symbol(units.length), "state"});
+    CsvWriter csv({"quantity", "place", "record", "build", std::string("value_") + symbol(units.length), "state"});
     for (const AcrossValue& v : values) {
-        csv += line({std::string(band), v.place, v.label, std::to_string(v.build), formatBare(v.value, units),
-                     std::string(word(v.state))});
+        csv.text(band).text(v.place).text(v.label).number(v.build).plain(formatBare(v.value, units));
+        csv.plain(word(v.state)).endLine();
     }
-    return csv;
+    return csv.written();
 }
 
 std::string movementsCsv(const std::vector<MovementCount>& counts, MovementBy by) {
-    const std::string what = by == MovementBy::fastener ? "fastener" : by == MovementBy::wrench ? "wrench" : "person";
-    std::string csv = line({what, "pulled", "moved", "largest_deg"});
+    const std::string_view what = by == MovementBy::fastener ? "fastener"
+                                  : by == MovementBy::wrench ? "wrench"
+                                                             : "person";
+    CsvWriter csv({what, "pulled", "moved", "largest_deg"});
     for (const MovementCount& count : counts) {
-        csv += line({count.what, std::to_string(count.pulled), std::to_string(count.moved),
-                     formatNumber(static_cast<double>(count.largest.value()) / 1000.0, 1)});
+        csv.text(count.what).number(count.pulled).number(count.moved);
+        csv.plain(formatNumber(static_cast<double>(count.largest.value()) / 1000.0, 1)).endLine();
     }
-    return csv;
+    return csv.written();
 }
 
 std::string instrumentsCsv(const std::vector<AcrossInstrument>& instruments) {
-    std::string csv = line({"instrument", "serial", "kind", "calibrated", "due", "records", "cycles", "due_cycles"});
+    CsvWriter csv({"instrument", "serial", "kind", "calibrated", "due", "records", "cycles", "due_cycles"});
     for (const AcrossInstrument& one : instruments) {
-        csv += line({one.name, one.serial, std::string(word(one.type)), one.calibrated ? format(*one.calibrated) : "",
-                     one.due ? format(*one.due) : "", std::to_string(one.records), std::to_string(one.cycles),
-                     one.dueCycles ? std::to_string(*one.dueCycles) : ""});
+        csv.text(one.name).text(one.serial).plain(word(one.type));
+        csv.plain(one.calibrated ? format(*one.calibrated) : "").plain(one.due ? format(*one.due) : "");
+        csv.number(static_cast<std::int64_t>(one.records)).number(one.cycles).number(one.dueCycles).endLine();
     }
-    return csv;
+    return csv.written();
 }
 
 } // namespace caprail

@@ -7,7 +7,7 @@
 #include <numeric>
 #include <set>
 #include <shop/builds.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

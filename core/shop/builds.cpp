@@ -1,19 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <assessment/ledger_fold.h>
 #include <shop/builds.h>
 
 namespace caprail {
 
 std::vector<Build> buildsOf(const Ledger& ledger) {
     std::vector<Build> builds;
-    Facts facts;
-    for (const Entry& entry : ledger.entries()) {
+    LedgerFold folding(ledger);
+    for (; !folding.atEnd(); folding.next()) {
+        const Entry& entry = folding.entry();
         if (ledger.isStruck(entry.sequence)) {
             continue;
         }
         const auto* next = std::get_if<BuildBegun>(&entry.body);
         if (builds.empty() || next != nullptr) {
             if (!builds.empty()) {
-                builds.back().facts = facts;
+                builds.back().facts = folding.facts();
             }
             builds.push_back({next == nullptr ? 1 : next->build,
                               entry.time,
@@ -21,11 +23,10 @@ std::vector<Build> buildsOf(const Ledger& ledger) {
                               next == nullptr ? std::string() : next->why,
                               {}});
         }
-        apply(facts, entry);
         builds.back().last = entry.time;
     }
     if (!builds.empty()) {
-        builds.back().facts = std::move(facts);
+        builds.back().facts = folding.take();
     }
     return builds;
 }

@@ -1,21 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <shop/entry_text.h>
 
-#include <QDir>
-#include <QFile>
-#include <QFileInfo>
 #include <QJsonDocument>
 #include <QJsonObject>
-#include <QSaveFile>
+#include <algorithm>
+#include <filesystem>
 #include <ledger/qt_text.h>
-#include <store/database.h>
-#include <units/say.h>
+#include <store/file/output_file.h>
+#include <store/file/read_file.h>
+#include <base/say.h>
 
 namespace caprail {
 
 namespace {
 
-constexpr qint64 largestFile = qint64{4} * 1024 * 1024;
+constexpr std::int64_t largestFile = std::int64_t{4} * 1024 * 1024;
 
 } // namespace
 
@@ -52,8 +51,9 @@ Result<std::vector<Body>> entriesFrom(std::string_view lines) {
             continue;
         }
         auto draft = fromJson(line);
-        if (!draft) {
-            return refuse(Core::say("Line %1: %2", number, draft.error().sentence));
+        const auto may = draft ? mayBeMadeNow(*draft) : tl::unexpected(draft.error());
+        if (!may) {
+            return refuse(Core::say("Line %1: %2", number, may.error().sentence));
         }
         bodies.push_back(std::move(draft->body));
     }
@@ -61,27 +61,13 @@ Result<std::vector<Body>> entriesFrom(std::string_view lines) {
 }
 
 Result<std::string> readText(const std::string& path) {
-    QFile file(qtText(path));
-    if (!file.open(QIODevice::ReadOnly)) {
-        return refuse(
-            Core::say("%1 cannot be read (%2): check the path.", inQuotes(path), file.errorString().toStdString()));
-    }
-    if (file.size() > largestFile) {
-        return refuse(Core::say("%1 is larger than 4 MiB: this is not such a file.", inQuotes(path)));
-    }
-    return file.readAll().toStdString();
+    return readWholeFile(path, largestFile);
 }
 
 Result<void> writeText(const std::string& path, std::string_view content) {
-    QDir().mkpath(QFileInfo(qtText(path)).path());
-    QSaveFile file(qtText(path));
-    const bool isWritten =
-        file.open(QIODevice::WriteOnly) &&
-        file.write(content.data(), static_cast<qint64>(content.size())) == static_cast<qint64>(content.size()) &&
-        file.commit();
-    return isWritten ? Result<void>()
-                     : Result<void>(refuse(Core::say("%1 cannot be written (%2): check the folder and the disk.",
-                                                     inQuotes(path), file.errorString().toStdString())));
+    std::error_code error;
+    std::filesystem::create_directories(folderOf(path), error);
+    return writeOutput(path, OutputSort::text, true, content);
 }
 
 std::string safeName(std::string_view name, std::string_view otherwise) {

@@ -8,10 +8,11 @@
 #include <dirent.h>
 #include <fcntl.h>
 #include <memory>
-#include <store/database.h>
+#include <store/sqlite/database.h>
 #include <sys/stat.h>
 #include <unistd.h>
-#include <units/say.h>
+#include <base/plain_text.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -147,28 +148,8 @@ Result<FolderWalk> walkFolder(const std::string& root, const std::stop_token& st
     return Walker(root, stop, progress).walk();
 }
 
-Result<FoundFile> lookAt(const std::string& root, const std::string& path) {
-    struct stat info {};
-    const std::string whole = root + "/" + path;
-    if (::stat(whole.c_str(), &info) != 0) {
-        return refuse(whyUnread(whole, errno));
-    }
-    return numbersOf(info, path);
-}
-
 std::string plainLine(std::string_view bytes) {
-    QString text = QString::fromUtf8(bytes.data(), static_cast<qsizetype>(bytes.size()));
-    for (QChar& c : text) {
-        const char16_t code = c.unicode();
-        const bool turns = (code >= 0x202a && code <= 0x202e) || (code >= 0x2066 && code <= 0x2069) || code == 0x200e ||
-                           code == 0x200f || code == 0x061c;
-        if (code == u'\n' || code == u'\r') {
-            c = QChar(u'↵');
-        } else if (code < 0x20 || turns || code == 0x2028 || code == 0x2029 || (code >= 0x7f && code < 0xa0)) {
-            c = QChar::ReplacementCharacter;
-        }
-    }
-    return text.toStdString();
+    return visibly(bytes);
 }
 
 } // namespace caprail

@@ -4,7 +4,7 @@
 #include <functional>
 #include <stop_token>
 #include <string>
-#include <units/problem.h>
+#include <base/problem.h>
 #include <vector>
 
 namespace caprail {
@@ -43,8 +43,8 @@ Result<FolderWalk> walkFolder(const std::string& root, const std::stop_token& st
 /// One file's present numbers; refuses when it cannot be looked at.
 Result<FoundFile> lookAt(const std::string& root, const std::string& path);
 
-/// A name or path as one line of plain text: a line break becomes ↵; bytes that are no UTF-8, other
-/// controls, and the marks that turn the writing direction become U+FFFD. Never empty for a name that is not empty.
+/// A name or path as one line of plain text, as `visibly` (base/plain_text.h) shows it. Never empty for a name that is
+/// not empty.
 std::string plainLine(std::string_view bytes);
 
 } // namespace caprail

@@ -3,15 +3,15 @@
 
 #include <algorithm>
 #include <filesystem>
-#include <fstream>
+#include <ledger/remarks.h>
 #include <set>
 #include <shop/entry_text.h>
-#include <store/csv.h>
-#include <store/database.h>
-#include <store/new_file.h>
-#include <store/text_form.h>
-#include <unistd.h>
-#include <units/say.h>
+#include <store/text/csv.h>
+#include <store/file/new_file.h>
+#include <store/file/read_file.h>
+#include <store/text/text_form.h>
+#include <base/plain_text.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -19,13 +19,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-Result<std::string> wholeFile(const fs::path& path) {
-    std::ifstream in(path, std::ios::binary);
-    std::string bytes((std::istreambuf_iterator<char>(in)), {});
-    return in.bad() || !in.is_open()
-               ? Result<std::string>(refuse(Core::say("%1 cannot be read back.", inQuotes(path.string()))))
-               : bytes;
-}
+constexpr std::int64_t largestOfHandOver = std::int64_t{4} * 1024 * 1024 * 1024;
 
 /// "12-main-3 journal.jpg": the entry's number keeps two of one name apart.
 std::string photoName(const Entry& entry, const AttachmentAdded& photo) {
@@ -36,6 +30,7 @@ std::string photoName(const Entry& entry, const AttachmentAdded& photo) {
 }
 
 Result<void> writePhotos(const RecordFile& record, const fs::path& folder) {
+    std::error_code error;
     const Ledger& ledger = record.ledger();
     for (const Entry& entry : ledger.entries()) {
         const auto* photo = std::get_if<AttachmentAdded>(&entry.body);
@@ -46,7 +41,8 @@ Result<void> writePhotos(const RecordFile& record, const fs::path& folder) {
         if (!bytes) {
             return tl::unexpected(bytes.error());
         }
-        if (auto written = writeText((folder / photoName(entry, *photo)).string(), *bytes); !written) {
+        fs::create_directories(folder, error); // what it could not make is said when the photo is written
+        if (auto written = writeInside((folder / photoName(entry, *photo)).string(), *bytes); !written) {
             return written;
         }
     }
@@ -63,13 +59,13 @@ Result<void> writeSums(const fs::path& folder) {
     }
     std::string sums;
     for (const auto& name : names) {
-        const auto bytes = wholeFile(folder / name);
+        const auto bytes = readWholeFile((folder / name).string(), largestOfHandOver);
         if (!bytes) {
             return tl::unexpected(bytes.error());
         }
         sums += sha256Hex(*bytes) + "  " + name + "\n";
     }
-    return writeText((folder / "SHA256SUMS").string(), sums);
+    return writeInside((folder / "SHA256SUMS").string(), sums);
 }
 
 Result<void> fill(const RecordFile& record, const fs::path& folder, const HandOverOptions& options) {
@@ -82,7 +78,7 @@ Result<void> fill(const RecordFile& record, const fs::path& folder, const HandOv
     if (auto done = exportLedger(record.ledger(), at("ledger.jsonl")); !done) {
         return done;
     }
-    if (auto done = writeText(at("history.txt"), historyText(record.ledger(), options.units)); !done) {
+    if (auto done = writeInside(at("history.txt"), historyText(record.ledger(), options.units)); !done) {
         return done;
     }
     if (options.withTables) {
@@ -101,44 +97,23 @@ Result<void> fill(const RecordFile& record, const fs::path& folder, const HandOv
 std::string historyText(const Ledger& ledger, const Units& units) {
     std::string text;
     for (const Entry& entry : ledger.entries()) {
-        std::string line = historyLine(entry.body, units);
-        std::ranges::replace(line, '\n', ' ');
-        text += std::to_string(entry.sequence) + "  " + format(entry.time) + "  " + entry.person + "  " +
+        const std::string line = historyLine(entry.body, units);
+        text += std::to_string(entry.sequence) + "  " + format(entry.time) + "  " + visibly(entry.person) + "  " +
                 (ledger.isStruck(entry.sequence)
                      ? "[" + Core::say("struck by entry %1", ledger.struckBy(entry.sequence)) + "] "
                      : "") +
                 line + "\n";
     }
+    for (const auto& remarks : {salvageRemarks(ledger), clockRemarks(ledger, {})}) {
+        for (const LedgerRemark& remark : remarks) {
+            text += "\n" + remark.sentence;
+        }
+    }
     return text + "\n" + Core::say("Seal over all entries: %1", shortForm(ledger.seal())) + "\n";
 }
 
 Result<void> handOver(const RecordFile& record, const std::string& folder, const HandOverOptions& options) {
-    std::error_code error;
-    const fs::path target = fs::absolute(folder, error).lexically_normal();
-    const fs::path whole = target.has_filename() ? target : target.parent_path(); // "out/" names "out"
-    if (fs::exists(whole, error) && !(fs::is_directory(whole, error) && fs::is_empty(whole, error))) {
-        return refuse(Core::say("%1 exists already and is not empty: choose another folder.", inQuotes(folder)));
-    }
-    const fs::path unfinished = whole.string() + ".unfinished-" + std::to_string(::getpid());
-    fs::remove_all(unfinished, error);
-    if (!fs::create_directories(unfinished, error) || error) {
-        return refuse(Core::say("%1 cannot be made (%2): check the folder and the disk.", inQuotes(unfinished.string()),
-                                error.message()));
-    }
-    auto done = fill(record, unfinished, options);
-    if (done) {
-        fs::remove(whole, error); // the empty one
-        fs::rename(unfinished, whole, error);
-        if (error) {
-            done =
-                refuse(Core::say("%1 cannot be made (%2): choose another folder.", inQuotes(folder), error.message()));
-        }
-    }
-    if (!done) {
-        fs::remove_all(unfinished, error);
-        return done;
-    }
-    return syncToDisk(whole.parent_path().string());
+    return makeNewFolder(folder, [&](const std::string& unfinished) { return fill(record, unfinished, options); });
 }
 
 } // namespace caprail

@@ -2,7 +2,7 @@
 #pragma once
 #include <functional>
 #include <ledger/history_line.h>
-#include <store/record_file.h>
+#include <store/file/record_file.h>
 
 namespace caprail {
 

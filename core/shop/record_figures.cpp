@@ -9,7 +9,7 @@
 #include <numeric>
 #include <shop/builds.h>
 #include <tuple>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -27,8 +27,7 @@ Length meanOf(const std::vector<Seen<FitReading>>& readings) {
     return Length(toNearest(static_cast<double>(sum) / static_cast<double>(readings.size())));
 }
 
-void bandedOf(const Build& build, std::vector<BandedFigure>& out) {
-    const Assessment a = assess(build.facts);
+void bandedOf(const Build& build, const Assessment& a, std::vector<BandedFigure>& out) {
     const auto add = [&](std::string_view band, std::string place, Length value, CheckState state) {
         out.push_back({build.number, std::string(band), std::move(place), value, state});
     };
@@ -115,10 +114,14 @@ template <class E> std::optional<E> enumFrom(const QCborValue& value) {
 } // namespace
 
 RecordFigures figuresOf(const Ledger& ledger) {
-    RecordFigures figures;
     const std::vector<Build> builds = buildsOf(ledger);
+    return figuresOf(ledger, builds, builds.empty() ? Assessment() : assess(builds.back().facts));
+}
+
+RecordFigures figuresOf(const Ledger& ledger, const std::vector<Build>& builds, const Assessment& last) {
+    RecordFigures figures;
     for (const Build& build : builds) {
-        bandedOf(build, figures.banded);
+        bandedOf(build, &build == &builds.back() ? last : assess(build.facts), figures.banded);
     }
     figures.pulls = pullsOf(ledger);
     if (!builds.empty()) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <assessment/assessment.h>
+#include <shop/builds.h>
 #include <string>
 #include <vector>
 
@@ -44,6 +45,8 @@ struct RecordFigures {
 };
 
 RecordFigures figuresOf(const Ledger& ledger);
+/// The same where the builds are known (builds.h) and the last of them is assessed.
+RecordFigures figuresOf(const Ledger& ledger, const std::vector<Build>& builds, const Assessment& last);
 
 /// As bytes for the index (CBOR, RFC 8949), and back; refuses bytes that it did not write.
 std::string toBytes(const RecordFigures& figures);

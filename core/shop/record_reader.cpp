@@ -4,15 +4,15 @@
 #include <array>
 #include <climits>
 #include <cstdlib>
+#include <functional>
 #include <shop/folder_walk.h>
 #include <sqlite3.h>
-#include <store/defences.h>
-#include <store/entry_loader.h>
-#include <store/header.h>
-#include <store/open_checked.h>
-#include <store/schema.h>
+#include <store/file/beside.h>
+#include <store/sqlite/defences.h>
+#include <store/sqlite/header.h>
+#include <store/file/open_checked.h>
 #include <sys/stat.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -49,10 +49,11 @@ Result<Header> headerOf(const Database& database) {
     return header;
 }
 
-/// A journal beside the file: someone is writing, or was cut off while writing.
+/// A journal beside the file: someone is writing, or was cut off while writing. Something else under that name counts
+/// too, whatever it is: no link is followed, and nothing is opened.
 bool hasJournal(const std::string& path) {
     struct stat info {};
-    return ::stat((path + "-journal").c_str(), &info) == 0 && info.st_size > 0;
+    return ::lstat((path + "-journal").c_str(), &info) == 0 && (info.st_size > 0 || !S_ISREG(info.st_mode));
 }
 
 FileFinding found(FileReading reading, std::string sentence) {
@@ -115,15 +116,12 @@ Result<void> glance(Database& database, RecordSummary& summary) {
     return {};
 }
 
-Result<void> whole(Database& database, RecordDigest& out) {
-    if (auto good = verifySchema(database); !good) {
-        return good;
-    }
-    if (auto good = verifyStructure(database, "quick_check"); !good) {
+Result<void> whole(ConnectionForMany& connection, Database& database, RecordDigest& out) {
+    if (auto good = connection.verifyItsSchema(); !good) {
         return good;
     }
     Ledger ledger;
-    if (auto good = readEntries(database, ledger); !good) {
+    if (auto good = readSoundTables(database, ledger); !good) {
         return good;
     }
     out = digest(ledger);
@@ -132,15 +130,10 @@ Result<void> whole(Database& database, RecordDigest& out) {
 
 /// Whether a failure of this code is the file's own, or its disk's.
 FileReading readingFor(int code) {
-    switch (code & 0xff) {
-    case SQLITE_IOERR:
-    case SQLITE_CANTOPEN:
-    case SQLITE_NOMEM:
-    case SQLITE_PERM:
-        return FileReading::unreadable;
-    default:
-        return FileReading::damaged;
+    if ((code & 0xff) == SQLITE_INTERRUPT) {
+        return FileReading::unfinished;
     }
+    return isUnfinished(code) ? FileReading::unreadable : FileReading::damaged;
 }
 
 /// Links are resolved as bytes, because SQLite follows none and Qt's strings cannot hold every name.
@@ -152,21 +145,36 @@ Result<std::string> resolved(const std::string& path) {
     return std::string(room.data());
 }
 
-template <class Read> FileFinding look(const std::string& path, Read read, FileReading whenGood) {
-    constexpr std::size_t longestForSqlite = 504; // 512 less the ending of a journal's name
-    const auto real = resolved(path);
-    if (!real) {
-        return unreadable(real.error().sentence);
+using Read = std::function<Result<void>(Database&, RecordDigest&)>;
+
+/// What reading a file in one state of it came to.
+struct ReadOutcome {
+    Result<void> done;
+    int code = SQLITE_OK;       ///< SQLite's, when it failed
+    bool isOtherSchema = false; ///< nothing was read: the connection goes by another schema
+};
+
+ReadOutcome readThrough(ConnectionForMany& connection, Database& database, const Read& read, RecordDigest& digest) {
+    ReadOutcome outcome;
+    outcome.done = connection.isFresh() ? defend(database) : Result<void>();
+    if (!outcome.done) {
+        return outcome;
     }
-    if (real->size() > longestForSqlite) {
-        return unreadable(
-            Core::say("%1 has a path too long to be opened (more than 504 bytes): move it to a folder less deep.",
-                      inQuotes(plainLine(path))));
-    }
-    if (hasJournal(*real)) {
-        return beingWritten(plainLine(path));
-    }
-    auto database = Database::open(*real, Access::untouched);
+    // Under its guard too: a file made to keep SQLite busy for hours is given up after seconds.
+    outcome.done = inOneState(database, [&]() -> Result<void> {
+        const auto isIts = connection.hasItsSchema();
+        outcome.isOtherSchema = isIts && !*isIts;
+        auto done = !isIts ? tl::unexpected(isIts.error()) : *isIts ? read(database, digest) : Result<void>();
+        outcome.code = database.lastCode();
+        return done;
+    });
+    return outcome;
+}
+
+/// As `look`, on a file that can be reached and that no journal lies beside.
+FileFinding lookThrough(ConnectionForMany& connection, const std::string& real, const std::string& path,
+                        const Read& read, FileReading whenGood) {
+    auto database = connection.leadTo(real);
     if (!database) {
         return unreadable(plainLine(database.error().sentence));
     }
@@ -174,43 +182,64 @@ template <class Read> FileFinding look(const std::string& path, Read read, FileR
     if (!before) {
         return unreadable(plainLine(before.error().sentence));
     }
-    FileFinding finding = judged(*before, *real);
+    FileFinding finding = judged(*before, real);
     if (finding.reading != FileReading::glanced) {
         finding.sentence = plainLine(finding.sentence);
         return finding;
     }
-    int code = SQLITE_OK;
-    auto done = defend(**database);
-    if (done) {
-        // Under its guard too: a file made to keep SQLite busy for hours is given up after seconds.
-        done = inOneState(**database, [&] {
-            auto outcome = read(**database, finding.digest);
-            code = (*database)->lastCode();
-            return outcome;
-        });
-    }
+    const ReadOutcome outcome = readThrough(connection, **database, read, finding.digest);
     const auto after = headerOf(**database);
-    if (!after || *after != *before || hasJournal(*real)) {
+    if (!after || *after != *before || hasJournal(real)) {
         return beingWritten(plainLine(path));
     }
-    if (!done) {
-        return found(readingFor(code), plainLine(done.error().sentence));
+    if (outcome.isOtherSchema) {
+        connection.forget();
+        return lookThrough(connection, real, path, read, whenGood); // a fresh connection goes by the file's own
+    }
+    if (!outcome.done) {
+        return found(readingFor(outcome.code), plainLine(outcome.done.error().sentence));
     }
     finding.reading = whenGood;
     return finding;
 }
 
+FileFinding look(ConnectionForMany& connection, const std::string& path, const Read& read, FileReading whenGood) {
+    const auto real = resolved(path);
+    if (!real) {
+        return unreadable(real.error().sentence);
+    }
+    if (hasJournal(*real)) {
+        const auto beside = lookBeside(*real);
+        return beside ? beingWritten(plainLine(path)) : unreadable(plainLine(beside.error().sentence));
+    }
+    FileFinding finding = lookThrough(connection, *real, path, read, whenGood);
+    if (finding.reading != whenGood) {
+        connection.forget(); // what it met there is not carried on to the next file
+    }
+    return finding;
+}
+
 } // namespace
 
-FileFinding glanceAt(const std::string& path) {
+FileFinding RecordReader::glanceAt(const std::string& path) {
     return look(
-        path, [](Database& database, RecordDigest& out) { return glance(database, out.summary); },
+        m_connection, path, [](Database& database, RecordDigest& out) { return glance(database, out.summary); },
         FileReading::glanced);
 }
 
-FileFinding readWhole(const std::string& path) {
+FileFinding RecordReader::readWhole(const std::string& path) {
     return look(
-        path, [](Database& database, RecordDigest& out) { return whole(database, out); }, FileReading::assessed);
+        m_connection, path,
+        [this](Database& database, RecordDigest& out) { return whole(m_connection, database, out); },
+        FileReading::assessed);
+}
+
+FileFinding glanceAt(const std::string& path) {
+    return RecordReader().glanceAt(path);
+}
+
+FileFinding readWhole(const std::string& path) {
+    return RecordReader().readWhole(path);
 }
 
 } // namespace caprail

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <shop/record_summary.h>
-#include <units/say.h>
+#include <store/sqlite/connection_for_many.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -13,16 +14,18 @@ enum class FileReading {
     newer,      ///< of a newer version of this program
     damaged,    ///< or altered: what it says is not believed
     unreadable, ///< not permitted, gone, or its disk does not answer
-    beingWritten
+    beingWritten,
+    unfinished ///< it takes too much computing to read; nothing is said of it
 };
 template <> struct WordsOf<FileReading> {
-    static constexpr std::array<Word<FileReading>, 7> list{{{FileReading::glanced, Core::mark("not read yet")},
+    static constexpr std::array<Word<FileReading>, 8> list{{{FileReading::glanced, Core::mark("not read yet")},
                                                             {FileReading::assessed, Core::mark("record")},
                                                             {FileReading::foreign, Core::mark("no record")},
                                                             {FileReading::newer, Core::mark("newer")},
                                                             {FileReading::damaged, Core::mark("damaged")},
                                                             {FileReading::unreadable, Core::mark("unreadable")},
-                                                            {FileReading::beingWritten, Core::mark("being written")}}};
+                                                            {FileReading::beingWritten, Core::mark("being written")},
+                                                            {FileReading::unfinished, Core::mark("not finished")}}};
 };
 constexpr bool isRecord(FileReading reading) {
     return reading == FileReading::glanced || reading == FileReading::assessed;
@@ -42,5 +45,15 @@ struct FileFinding {
 FileFinding glanceAt(const std::string& path);
 /// The whole ledger with its seals, assessed.
 FileFinding readWhole(const std::string& path);
+
+/// The same for one file after another, faster. Between looks it keeps the last file open to be read; it goes with it.
+class RecordReader {
+public:
+    FileFinding glanceAt(const std::string& path);
+    FileFinding readWhole(const std::string& path);
+
+private:
+    ConnectionForMany m_connection;
+};
 
 } // namespace caprail

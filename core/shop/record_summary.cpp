@@ -2,8 +2,10 @@
 #include <shop/record_summary.h>
 
 #include <algorithm>
+#include <shop/builds.h>
 #include <shop/template_note.h>
-#include <units/say.h>
+#include <base/plain_text.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -90,7 +92,7 @@ std::string peopleOf(const Ledger& ledger) {
     }
     std::string people;
     for (const auto& name : names) {
-        people += (people.empty() ? "" : "\n") + name;
+        people += (people.empty() ? "" : "\n") + visibly(name);
     }
     return people;
 }
@@ -100,17 +102,19 @@ std::string peopleOf(const Ledger& ledger) {
 RecordDigest digest(const Ledger& ledger) {
     RecordDigest d;
     RecordSummary& s = d.summary;
-    const Facts facts = fold(ledger);
+    const std::vector<Build> builds = buildsOf(ledger);
+    const Facts none;
+    const Facts& facts = builds.empty() ? none : builds.back().facts; // the last build's are the record's
     const Assessment assessment = assess(facts);
     if (facts.engine) {
-        s.customer = facts.engine->what.customer;
-        s.engine = facts.engine->what.engine;
-        s.serial = facts.engine->what.serial;
+        s.customer = visibly(facts.engine->what.customer);
+        s.engine = visibly(facts.engine->what.engine);
+        s.serial = visibly(facts.engine->what.serial);
     }
     s.entries = ledger.size();
     if (!ledger.empty()) {
         s.lastEntry = ledger.entries().back().time;
-        s.who = ledger.entries().back().person;
+        s.who = visibly(ledger.entries().back().person);
     }
     s.state = stateOf(facts, assessment);
     s.build = facts.build;
@@ -120,9 +124,9 @@ RecordDigest digest(const Ledger& ledger) {
     s.layout = layoutWords(facts);
     s.people = peopleOf(ledger);
     if (const auto note = templateNoteOf(facts)) {
-        s.templateName = note->name;
+        s.templateName = visibly(note->name);
     }
-    d.figures = figuresOf(ledger);
+    d.figures = figuresOf(ledger, builds, assessment);
     for (const InstrumentFigure& instrument : d.figures.instruments) {
         if (instrument.due && (!s.due || *instrument.due < *s.due)) {
             s.due = instrument.due;
@@ -130,11 +134,6 @@ RecordDigest digest(const Ledger& ledger) {
     }
     d.words = wordsOf(ledger, s);
     return d;
-}
-
-bool isInFuture(UtcTime moment, UtcTime now) {
-    constexpr std::int64_t slack = std::int64_t{10} * 60 * 1000; // two computers' clocks may differ by so much
-    return moment.milliseconds > now.milliseconds + slack;
 }
 
 } // namespace caprail

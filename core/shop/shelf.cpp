@@ -7,9 +7,10 @@
 #include <QJsonObject>
 #include <algorithm>
 #include <ledger/qt_text.h>
+#include <ledger/strict_json.h>
 #include <shop/entry_text.h>
-#include <store/database.h>
-#include <units/say.h>
+#include <store/sqlite/database.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -114,10 +115,12 @@ Result<Shelf> readShelf(const std::string& path) {
     if (!json) {
         return tl::unexpected(json.error());
     }
+    const auto good = checkJson(*json);
     const QJsonDocument document = QJsonDocument::fromJson(QByteArray::fromStdString(*json));
     const int version = document.object().value("version").toInt();
     auto shelf =
-        version == fileVersion
+        !good ? Result<Shelf>(tl::unexpected(good.error()))
+        : version == fileVersion
             ? shelfFrom(document.object())
             : Result<Shelf>(refuse(version > fileVersion ? Core::say("it is of a newer version of this program.")
                                                          : Core::say("it is no file of this program.")));

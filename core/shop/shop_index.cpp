@@ -5,6 +5,7 @@
 #include <QString>
 #include <algorithm>
 #include <array>
+#include <base/say.h>
 #include <climits>
 #include <cstdlib>
 #include <filesystem>
@@ -12,7 +13,6 @@
 #include <iterator>
 #include <map>
 #include <sqlite3.h>
-#include <units/say.h>
 #include <utility>
 
 namespace caprail {
@@ -20,23 +20,45 @@ namespace caprail {
 namespace {
 
 /// Raised with every change of the tables or of what is worked out from a record.
-constexpr std::int64_t indexVersion = 1;
+constexpr std::int64_t indexVersion = 2;
 
-constexpr const char* schemaSql =
-    "CREATE TABLE about(root BLOB NOT NULL) STRICT;"
-    "CREATE TABLE record(id INTEGER PRIMARY KEY, path BLOB NOT NULL UNIQUE, size INTEGER, modified INTEGER,"
-    " changed INTEGER, inode INTEGER, reading INTEGER, sentence TEXT, customer TEXT, engine TEXT, serial TEXT,"
-    " last_entry_ms INTEGER, who TEXT, entries INTEGER, state INTEGER, build INTEGER, round_result INTEGER,"
-    " round INTEGER, pulled INTEGER, moved INTEGER, out INTEGER, stale INTEGER, template TEXT, layout TEXT,"
-    " people TEXT, due_days INTEGER) STRICT;"
-    "CREATE TABLE figures(id INTEGER PRIMARY KEY, bytes BLOB NOT NULL) STRICT;"
-    // No positions are kept: every word typed is looked for by itself, as a prefix.
-    "CREATE VIRTUAL TABLE search USING fts5(words, detail=none, prefix='1 2 3',"
-    " tokenize='unicode61 remove_diacritics 2');";
+// What is known of the file itself; the fields of the summary follow (record_summary.h).
+constexpr std::pair<const char*, const char*> fileColumns[] = {{"path", "BLOB NOT NULL UNIQUE"},
+                                                               {"size", "INTEGER"},
+                                                               {"modified", "INTEGER"},
+                                                               {"changed", "INTEGER"},
+                                                               {"inode", "INTEGER"},
+                                                               {"reading", "INTEGER"},
+                                                               {"sentence", "TEXT"}};
+constexpr int firstField = 1 + static_cast<int>(std::size(fileColumns)); // behind the id
 
-constexpr const char* rowColumns = "id, path, size, modified, changed, inode, reading, sentence, customer, engine, "
-                                   "serial, last_entry_ms, who, entries, state, build, round_result, round, pulled, "
-                                   "moved, out, stale, template, layout, people, due_days";
+/// How a field of the summary is kept in a column.
+constexpr const char* typeOf(const std::string*) {
+    return "TEXT";
+}
+constexpr const char* typeOf(const void*) {
+    return "INTEGER";
+}
+
+void bindField(Statement& put, int at, const std::string& value) {
+    put.bind(at, std::string_view(value));
+}
+void bindField(Statement& put, int at, std::int64_t value) {
+    put.bind(at, value);
+}
+void bindField(Statement& put, int at, UtcTime value) {
+    put.bind(at, value.milliseconds);
+}
+void bindField(Statement& put, int at, const std::optional<Date>& value) {
+    if (value) {
+        put.bind(at, value->days);
+    } else {
+        put.bindNull(at);
+    }
+}
+template <Worded E> void bindField(Statement& put, int at, E value) {
+    put.bind(at, static_cast<std::int64_t>(value));
+}
 
 template <class E> std::optional<E> enumAt(const Statement& row, int column) {
     const std::int64_t value = row.integer(column);
@@ -45,41 +67,82 @@ template <class E> std::optional<E> enumAt(const Statement& row, int column) {
                : std::nullopt;
 }
 
-Result<ShopRow> rowFrom(const Statement& row) {
-    const auto text = [&](int column) { return std::string(row.text(column)); };
-    const auto reading = enumAt<FileReading>(row, 6);
-    const auto state = enumAt<JobState>(row, 14);
-    const auto round = enumAt<RoundResult>(row, 16);
-    if (!reading || !state || !round) {
-        return refuse(Core::say("The index of the folder is damaged: it is made anew."));
+/// Reads a field; false when it holds what nobody wrote there.
+bool readField(const Statement& row, int column, std::string& value) {
+    value = row.text(column);
+    return true;
+}
+bool readField(const Statement& row, int column, std::int64_t& value) {
+    value = row.integer(column);
+    return true;
+}
+bool readField(const Statement& row, int column, UtcTime& value) {
+    value = {row.integer(column)};
+    return true;
+}
+bool readField(const Statement& row, int column, std::optional<Date>& value) {
+    value = row.type(column) == Statement::Type::integer ? std::optional(Date{row.integer(column)}) : std::nullopt;
+    return true;
+}
+template <Worded E> bool readField(const Statement& row, int column, E& value) {
+    const auto read = enumAt<E>(row, column);
+    value = read.value_or(value);
+    return read.has_value();
+}
+
+/// Every column but the id, one after the other, each as `say(name, type)` writes it.
+template <class Say> std::string eachColumn(Say say) {
+    std::string text;
+    const auto add = [&](std::string_view name, const char* type) {
+        text += (text.empty() ? "" : ", ") + say(std::string(name), type);
+    };
+    for (const auto& [name, type] : fileColumns) {
+        add(name, type);
     }
+    eachSummaryField([&](const auto& field) {
+        add(field.name,
+            typeOf(static_cast<const std::remove_cvref_t<decltype(std::declval<RecordSummary>().*field.member)>*>(
+                nullptr)));
+    });
+    return text;
+}
+
+std::string schemaSql() {
+    return "CREATE TABLE about(root BLOB NOT NULL) STRICT;"
+           "CREATE TABLE record(id INTEGER PRIMARY KEY, " +
+           eachColumn([](const std::string& name, const char* type) { return name + " " + type; }) +
+           ") STRICT;"
+           "CREATE TABLE figures(id INTEGER PRIMARY KEY, bytes BLOB NOT NULL) STRICT;"
+           // No positions are kept: every word typed is looked for by itself, as a prefix.
+           "CREATE VIRTUAL TABLE search USING fts5(words, detail=none, prefix='1 2 3',"
+           " tokenize='unicode61 remove_diacritics 2');";
+}
+
+std::string selectSql() {
+    return "SELECT id, " + eachColumn([](const std::string& name, const char*) { return name; }) + " FROM record";
+}
+
+/// The path is parameter 1, and the others follow in the order of the columns.
+std::string putSql() {
+    int n = 0;
+    const std::string values = eachColumn([&](const std::string&, const char*) { return "?" + std::to_string(++n); });
+    n = 0;
+    const std::string changes =
+        eachColumn([&](const std::string& name, const char*) { return name + "=?" + std::to_string(++n); });
+    return "INSERT INTO record VALUES((SELECT id FROM record WHERE path = ?1), " + values +
+           ") ON CONFLICT(id) DO UPDATE SET " + changes + " RETURNING id";
+}
+
+Result<ShopRow> rowFrom(const Statement& row) {
     ShopRow r;
     r.id = row.integer(0);
     r.file = {std::string(row.bytes(1)), row.integer(2), row.integer(3), row.integer(4), row.integer(5)};
-    r.reading = *reading;
-    r.sentence = text(7);
-    RecordSummary& s = r.summary;
-    s.customer = text(8);
-    s.engine = text(9);
-    s.serial = text(10);
-    s.lastEntry = {row.integer(11)};
-    s.who = text(12);
-    s.entries = row.integer(13);
-    s.state = *state;
-    s.build = row.integer(15);
-    s.roundResult = *round;
-    s.round = row.integer(17);
-    s.pulled = row.integer(18);
-    s.moved = row.integer(19);
-    s.out = row.integer(20);
-    s.stale = row.integer(21);
-    s.templateName = text(22);
-    s.layout = text(23);
-    s.people = text(24);
-    if (row.type(25) == Statement::Type::integer) {
-        s.due = Date{row.integer(25)};
-    }
-    return r;
+    bool isWhole = readField(row, 6, r.reading) && readField(row, 7, r.sentence);
+    int column = firstField;
+    eachSummaryField(
+        [&](const auto& field) { isWhole = readField(row, column++, r.summary.*field.member) && isWhole; });
+    return isWhole ? Result<ShopRow>(std::move(r))
+                   : refuse(Core::say("The index of the folder is damaged: it is made anew."));
 }
 
 Result<std::string> madeFolder(const std::string& folder) {
@@ -97,7 +160,7 @@ Result<std::string> madeFolder(const std::string& folder) {
 
 Result<std::unique_ptr<Database>> opened(const std::string& path) {
     { const std::ofstream made(path, std::ios::app); }
-    auto database = Database::open(path, Access::readWrite);
+    auto database = Database::open(path, Access::ownFile);
     if (!database) {
         return database;
     }
@@ -130,7 +193,7 @@ Result<void> makeTables(Database& database, const std::string& root) {
     if (isOurs(database, root)) { // another program was faster
         return database.run("ROLLBACK");
     }
-    auto made = database.run(schemaSql);
+    auto made = database.run(schemaSql());
     if (made) {
         auto about = database.prepare("INSERT INTO about VALUES(?)");
         if (!about) {
@@ -203,13 +266,14 @@ struct ShopIndex::State {
         (*ready_)->bind(1, id);
         return (*ready_)->run();
     }
+    /// What belongs to a row that was just put: a row without it would never be found by a word, or compared.
+    Result<void> putWordsAndFigures(const ShopRow& row, const std::string& words, const std::string& figures);
     /// The rows that hold a word that begins with this one, in ascending order.
     Result<std::vector<std::int64_t>> idsWith(const std::string& word);
 };
 
 ShopIndex::ShopIndex(std::unique_ptr<State> state) : m_state(std::move(state)) {}
 ShopIndex::ShopIndex(ShopIndex&&) noexcept = default;
-ShopIndex& ShopIndex::operator=(ShopIndex&&) noexcept = default;
 ShopIndex::~ShopIndex() = default;
 
 std::string ShopIndex::pathFor(const std::string& cacheFolder, const std::string& root) {
@@ -222,6 +286,17 @@ void ShopIndex::discard(const std::string& cacheFolder, const std::string& root)
     for (const char* ending : {"", "-wal", "-shm"}) {
         std::filesystem::remove(path + ending, ignored);
     }
+}
+
+Result<ShopIndex> ShopIndex::inMemory(const std::string& root) {
+    auto database = Database::open(":memory:", Access::ownFile);
+    auto made = database ? makeTables(**database, root) : tl::unexpected(database.error());
+    if (!made) {
+        return tl::unexpected(made.error());
+    }
+    auto state = std::make_unique<State>();
+    state->database = std::move(*database);
+    return ShopIndex(std::move(state));
 }
 
 Result<ShopIndex> ShopIndex::open(const std::string& cacheFolder, const std::string& root) {
@@ -253,7 +328,7 @@ Result<ShopIndex> ShopIndex::open(const std::string& cacheFolder, const std::str
 }
 
 Result<std::vector<ShopRow>> ShopIndex::rows() {
-    auto statement = m_state->database->prepare(std::string("SELECT ") + rowColumns + " FROM record");
+    auto statement = m_state->database->prepare(selectSql());
     if (!statement) {
         return tl::unexpected(statement.error());
     }
@@ -275,7 +350,8 @@ Result<std::vector<ShopRow>> ShopIndex::rows() {
 }
 
 Result<std::optional<ShopRow>> ShopIndex::find(const std::string& path) {
-    auto statement = m_state->ready(m_state->find, std::string("SELECT ") + rowColumns + " FROM record WHERE path = ?");
+    static const std::string finding = selectSql() + " WHERE path = ?";
+    auto statement = m_state->ready(m_state->find, finding);
     if (!statement) {
         return tl::unexpected(statement.error());
     }
@@ -315,65 +391,56 @@ Result<void> ShopIndex::together(const std::function<Result<void>()>& change) {
     return done;
 }
 
+Result<void> ShopIndex::State::putWordsAndFigures(const ShopRow& row, const std::string& words,
+                                                  const std::string& figures) {
+    if (auto dropped = runWithId(dropWords, "DELETE FROM search WHERE rowid = ?", row.id); !dropped) {
+        return dropped;
+    }
+    auto insertWords = ready(putWords, "INSERT INTO search(rowid, words) VALUES(?, ?)");
+    if (!insertWords) {
+        return tl::unexpected(insertWords.error());
+    }
+    (*insertWords)->bind(1, row.id);
+    (*insertWords)->bind(2, std::string_view(words));
+    if (auto done = (*insertWords)->run(); !done) {
+        return done;
+    }
+    auto insertFigures = ready(putFigures, "INSERT OR REPLACE INTO figures VALUES(?, ?)");
+    if (!insertFigures) {
+        return tl::unexpected(insertFigures.error());
+    }
+    (*insertFigures)->bind(1, row.id);
+    (*insertFigures)->bindBytes(2, figures);
+    return (*insertFigures)->run();
+}
+
 Result<void> ShopIndex::put(ShopRow& row, const std::string& words, const RecordFigures& figures) {
     State& s = *m_state;
     s.found.clear();
-    auto ready = s.ready(
-        s.put,
-        "INSERT INTO record VALUES((SELECT id FROM record WHERE path = ?1),?1,?2,?3,?4,?5,?6,?7,?8,?9,?10,?11,?12,?13,"
-        "?14,?15,?16,?17,?18,?19,?20,?21,?22,?23,?24,?25) ON CONFLICT(id) DO UPDATE SET size=?2, modified=?3,"
-        "changed=?4, inode=?5, reading=?6, sentence=?7, customer=?8, engine=?9, serial=?10, last_entry_ms=?11,"
-        "who=?12, entries=?13, state=?14, build=?15, round_result=?16, round=?17, pulled=?18, moved=?19, out=?20,"
-        "stale=?21, template=?22, layout=?23, people=?24, due_days=?25 RETURNING id");
+    static const std::string putting = putSql();
+    auto ready = s.ready(s.put, putting);
     if (!ready) {
         return tl::unexpected(ready.error());
     }
     Statement& put = **ready;
-    const RecordSummary& m = row.summary;
     put.bindBytes(1, row.file.path);
     int at = 2;
-    for (const std::int64_t n :
-         {row.file.size, row.file.modified, row.file.changed, row.file.inode, static_cast<std::int64_t>(row.reading)}) {
-        put.bind(at++, n);
+    for (const std::int64_t n : {row.file.size, row.file.modified, row.file.changed, row.file.inode}) {
+        bindField(put, at++, n);
     }
-    for (const std::string* text : {&std::as_const(row.sentence), &m.customer, &m.engine, &m.serial}) {
-        put.bind(at++, std::string_view(*text));
-    }
-    put.bind(at++, m.lastEntry.milliseconds);
-    put.bind(at++, std::string_view(m.who));
-    for (const std::int64_t n :
-         {m.entries, static_cast<std::int64_t>(m.state), m.build, static_cast<std::int64_t>(m.roundResult), m.round,
-          m.pulled, m.moved, m.out, m.stale}) {
-        put.bind(at++, n);
-    }
-    for (const std::string* text : {&m.templateName, &m.layout, &m.people}) {
-        put.bind(at++, std::string_view(*text));
-    }
-    if (m.due) {
-        put.bind(at, m.due->days);
-    } else {
-        put.bindNull(at);
-    }
+    bindField(put, at++, row.reading);
+    bindField(put, at++, row.sentence);
+    eachSummaryField([&](const auto& field) { bindField(put, at++, row.summary.*field.member); });
     const auto stepped = put.step();
     row.id = stepped && *stepped ? put.integer(0) : 0;
     put.reset();
     if (!stepped) {
         return tl::unexpected(stepped.error());
     }
-    auto done = s.runWithId(s.dropWords, "DELETE FROM search WHERE rowid = ?", row.id);
-    const std::string all = plainLine(row.file.path) + "\n" + words + "\n" + row.sentence;
-    if (auto insert = s.ready(s.putWords, "INSERT INTO search(rowid, words) VALUES(?, ?)"); done && insert) {
-        (*insert)->bind(1, row.id);
-        (*insert)->bind(2, std::string_view(all));
-        done = (*insert)->run();
+    if (!*stepped) {
+        return refuse(Core::say("The index of the folder is damaged: it is made anew."));
     }
-    const std::string bytes = toBytes(figures);
-    if (auto insert = s.ready(s.putFigures, "INSERT OR REPLACE INTO figures VALUES(?, ?)"); done && insert) {
-        (*insert)->bind(1, row.id);
-        (*insert)->bindBytes(2, bytes);
-        done = (*insert)->run();
-    }
-    return done;
+    return s.putWordsAndFigures(row, plainLine(row.file.path) + "\n" + words + "\n" + row.sentence, toBytes(figures));
 }
 
 Result<void> ShopIndex::remove(std::int64_t id) {

@@ -2,20 +2,10 @@
 #pragma once
 #include <functional>
 #include <memory>
-#include <shop/folder_walk.h>
-#include <shop/record_reader.h>
-#include <store/database.h>
+#include <shop/shop_row.h>
+#include <store/sqlite/database.h>
 
 namespace caprail {
-
-/// One line of the shop's list.
-struct ShopRow {
-    std::int64_t id = 0; ///< in the index; stays the same for a path
-    FoundFile file;
-    FileReading reading = FileReading::glanced;
-    std::string sentence; ///< why it is no record that can be read; empty for records
-    RecordSummary summary;
-};
 
 /// What is known of the records of one folder, kept in a file of the user's cache so that the next start need not read
 /// them: SQLite with a full-text table (FTS5). It holds nothing that cannot be read from the records again, and is made
@@ -26,12 +16,13 @@ public:
     /// Opens the index of a folder, or makes it. `cacheFolder` is made if need be, for its user alone; `root` is the
     /// folder's real path. Refuses when the cache cannot be written.
     static Result<ShopIndex> open(const std::string& cacheFolder, const std::string& root);
+    /// An index that is kept nowhere, for one listing where no cache can be written.
+    static Result<ShopIndex> inMemory(const std::string& root);
     /// Where the index of a folder lies.
     static std::string pathFor(const std::string& cacheFolder, const std::string& root);
     /// Takes an index away, so that the next `open` begins anew.
     static void discard(const std::string& cacheFolder, const std::string& root);
     ShopIndex(ShopIndex&&) noexcept;
-    ShopIndex& operator=(ShopIndex&&) noexcept;
     ~ShopIndex();
 
     /// All rows, in no order.

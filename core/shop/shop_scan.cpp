@@ -6,7 +6,7 @@
 #include <climits>
 #include <cstdlib>
 #include <filesystem>
-#include <units/say.h>
+#include <base/say.h>
 #include <unordered_set>
 
 namespace caprail {
@@ -20,7 +20,7 @@ constexpr std::size_t assessChunk = 24;
 /// Looks at some files, one after another; the findings stand in the files' order. Several threads would not be faster:
 /// SQLite counts its memory under one lock for the whole program, as its heap limit (store/defences.h) needs.
 template <class Look>
-std::vector<FileFinding> lookAtAll(const std::string& root, const std::vector<FoundFile>& files, Look look,
+std::vector<FileFinding> lookAtAll(const std::string& root, const std::vector<FoundFile>& files, const Look& look,
                                    const std::stop_token& stop) {
     std::vector<FileFinding> findings(files.size());
     for (std::size_t i = 0; i < files.size() && !stop.stop_requested(); ++i) {
@@ -110,7 +110,7 @@ Result<bool> ShopScan::takeFromIndex(const FoundFile& file, ScanProgress::Step s
     return isEnough;
 }
 
-Result<std::size_t> ShopScan::readAll(std::vector<FoundFile> files, Look look, std::size_t chunk,
+Result<std::size_t> ShopScan::readAll(std::vector<FoundFile> files, const Look& look, std::size_t chunk,
                                       ScanProgress::Step step, const std::stop_token& stop, const ScanEvents& events) {
     std::size_t read = 0;
     for (std::size_t at = 0; at < files.size() && !stop.stop_requested(); at += chunk) {
@@ -193,8 +193,9 @@ Result<ScanReport> ShopScan::run(const std::stop_token& stop, const ScanEvents& 
             changed.push_back(file);
         }
     }
-    const auto glanced =
-        readAll(std::move(changed), &glanceAt, glanceChunk, ScanProgress::Step::glancing, stop, events);
+    RecordReader reader; // it goes with this scan, so that no file of the folder stays open
+    const Look glance = [&](const std::string& path) { return reader.glanceAt(path); };
+    const auto glanced = readAll(std::move(changed), glance, glanceChunk, ScanProgress::Step::glancing, stop, events);
     if (!glanced) {
         return tl::unexpected(glanced.error());
     }
@@ -211,8 +212,8 @@ Result<ScanReport> ShopScan::run(const std::stop_token& stop, const ScanEvents& 
     for (const Known* known : waiting) {
         files.push_back(known->file);
     }
-    const auto assessed =
-        readAll(std::move(files), &readWhole, assessChunk, ScanProgress::Step::assessing, stop, events);
+    const Look whole = [&](const std::string& path) { return reader.readWhole(path); };
+    const auto assessed = readAll(std::move(files), whole, assessChunk, ScanProgress::Step::assessing, stop, events);
     if (!assessed) {
         return tl::unexpected(assessed.error());
     }
@@ -238,8 +239,15 @@ Result<ShopListing> listShop(const std::string& cacheFolder, const std::string& 
         return tl::unexpected(real.error());
     }
     Result<ScanReport> report = refuse("");
-    for (int attempt = 1; attempt <= 2 && !report; ++attempt) {
-        auto index = ShopIndex::open(cacheFolder, *real);
+    // An index that cannot be kept, or fails twice in its place, is made in memory: the list needs no cache.
+    constexpr int lastAttempt = 3;
+    bool isKept = true;
+    for (int attempt = 1; attempt <= lastAttempt && !report; ++attempt) {
+        auto index = isKept && attempt < lastAttempt ? ShopIndex::open(cacheFolder, *real) : ShopIndex::inMemory(*real);
+        if (!index && isKept) {
+            isKept = false;
+            continue;
+        }
         if (!index) {
             return tl::unexpected(index.error());
         }
@@ -250,7 +258,9 @@ Result<ShopListing> listShop(const std::string& cacheFolder, const std::string& 
             report = tl::unexpected(loaded.error());
         }
         if (!report) {
-            ShopIndex::discard(cacheFolder, *real);
+            if (isKept) {
+                ShopIndex::discard(cacheFolder, *real);
+            }
             continue;
         }
         auto rows = index->rows();

@@ -43,9 +43,9 @@ public:
 
 private:
     Result<void> forgetGone(const FolderWalk& walk, const ScanEvents& events);
-    using Look = FileFinding (*)(const std::string& path);
-    Result<std::size_t> readAll(std::vector<FoundFile> files, Look look, std::size_t chunk, ScanProgress::Step step,
-                                const std::stop_token& stop, const ScanEvents& events);
+    using Look = std::function<FileFinding(const std::string& path)>;
+    Result<std::size_t> readAll(std::vector<FoundFile> files, const Look& look, std::size_t chunk,
+                                ScanProgress::Step step, const std::stop_token& stop, const ScanEvents& events);
     Result<bool> takeFromIndex(const FoundFile& file, ScanProgress::Step step, std::vector<ShopRow>& rows);
 
     ShopIndex& m_index;

@@ -2,7 +2,7 @@
 #include <shop/template_note.h>
 
 #include <charconv>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

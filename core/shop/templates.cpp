@@ -4,9 +4,11 @@
 #include <algorithm>
 #include <assessment/admission.h>
 #include <filesystem>
+#include <ledger/entry_texts.h>
 #include <shop/entry_text.h>
-#include <store/database.h>
-#include <units/say.h>
+#include <store/sqlite/database.h>
+#include <store/file/new_file.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -30,6 +32,9 @@ Result<void> judge(const EngineTemplate& t) {
         apply(facts, ledger.append({}, "template", body));
         return {};
     };
+    if (auto seen = checkTexts("template", toNote(t.note)); !seen) {
+        return seen;
+    }
     for (const Body& body : t.entries) {
         if (auto ok = make(body); !ok) {
             return ok;
@@ -177,11 +182,7 @@ Result<void> TemplateFolder::exportFile(std::string_view name, const std::string
     if (!t) {
         return refuse(Core::say("There is no template “%1” of the shop's own.", name));
     }
-    std::error_code error;
-    if (std::filesystem::exists(path, error)) {
-        return refuse(Core::say("%1 exists already: choose another name.", inQuotes(path)));
-    }
-    return writeText(path, toLines(*t));
+    return makeNewFile(path, toLines(*t));
 }
 
 } // namespace caprail

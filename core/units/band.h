@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <units/length.h>
-#include <units/problem.h>
+#include <base/problem.h>
 
 namespace caprail {
 

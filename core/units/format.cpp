@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <units/format.h>
 
-#include <units/say.h>
+#include <base/say.h>
 
 #include <array>
 #include <cmath>

@@ -3,60 +3,13 @@
 
 #include <algorithm>
 #include <charconv>
-#include <units/say.h>
+#include <base/say.h>
+#include <base/text.h>
 #include <vector>
 
 namespace caprail {
 
 namespace {
-
-std::string_view trimmed(std::string_view text) {
-    while (!text.empty() && (text.front() == ' ' || text.front() == '\t')) {
-        text.remove_prefix(1);
-    }
-    while (!text.empty() && (text.back() == ' ' || text.back() == '\t')) {
-        text.remove_suffix(1);
-    }
-    return text;
-}
-
-std::string quoted(std::string_view text) {
-    return "“" + std::string(text) + "”";
-}
-
-/// A decimal number held exactly: digits × 10^-decimals.
-struct Decimal {
-    std::int64_t digits = 0;
-    int decimals = 0;
-    bool hasMark = false;
-};
-
-/// Takes a decimal number off the front; at most 15 digits, so that every product below stays within 64 bits or is
-/// computed in `long double` without loss that a bench could see.
-std::optional<Decimal> takeDecimal(std::string_view& text, char mark) {
-    Decimal number;
-    int count = 0;
-    std::size_t i = 0;
-    for (; i < text.size(); ++i) {
-        const char c = text[i];
-        if (c >= '0' && c <= '9') {
-            if (++count > 15) {
-                return {};
-            }
-            number.digits = number.digits * 10 + (c - '0');
-            number.decimals += number.hasMark ? 1 : 0;
-        } else if ((c == '.' || (c == mark && mark == ',')) && !number.hasMark) {
-            number.hasMark = true;
-        } else {
-            break;
-        }
-    }
-    if (count == 0) {
-        return {};
-    }
-    text.remove_prefix(i);
-    return number;
-}
 
 /// digits × 10^-decimals × baseUnitsPerUnit / divisor, rounded half away from zero; exact wherever the result is whole.
 std::int64_t scaled(const Decimal& number, long double baseUnitsPerUnit) {
@@ -207,20 +160,20 @@ Result<Reading> readTerms(std::string_view typed, const std::string& what, const
         text = trimmed(text.substr(1));
     }
     if (units.decimalMark == '.' && text.find(',') != std::string_view::npos) {
-        return refuse(Core::say("%1 has a comma, but the decimal mark here is a point: type %2 like %3.", quoted(typed),
+        return refuse(Core::say("%1 has a comma, but the decimal mark here is a point: type %2 like %3.", quotedText(typed),
                                 what, example));
     }
     if (text.find(',') != std::string_view::npos && text.find('.') != std::string_view::npos) {
         return refuse(Core::say("%1 has both a comma and a point, so %2 could be read in two ways: use one decimal "
                                 "mark and no other separator.",
-                                quoted(typed), what));
+                                quotedText(typed), what));
     }
     std::size_t at = 0;
     while (at <= text.size()) {
         const std::size_t end = std::min(text.find('+', at), text.size());
         const auto term = readTerm(trimmed(text.substr(at, end - at)), units.decimalMark, spellings);
         if (!term) {
-            return refuse(Core::say("%1 cannot be read as %2: type a value like %3.", quoted(typed), what, example));
+            return refuse(Core::say("%1 cannot be read as %2: type a value like %3.", quotedText(typed), what, example));
         }
         reading.terms.push_back(*term);
         at = end + 1;
@@ -245,7 +198,7 @@ Result<Entered<Q>> withinExpected(std::int64_t base, const Reading& reading, std
                                                       : Core::say("at most %1", show(*expected.largest));
         return refuse(Core::say(
             "%1 was read as %2, but %3 is expected within %4: correct it, or type ! behind it if it is really so.",
-            quoted(trimmed(typed)), show(value), expected.what, range));
+            quotedText(trimmed(typed)), show(value), expected.what, range));
     }
     std::string_view kept = trimmed(typed);
     if (kept.ends_with('!')) {
@@ -275,12 +228,12 @@ Result<Entered<Q>> readPlain(std::string_view text, const Units& units, const Ex
     }
     if (reading->terms.size() > 1) {
         return refuse(
-            Core::say("%1 is a sum, but %2 is one value: type it like %3.", quoted(text), expected.what, example));
+            Core::say("%1 is a sum, but %2 is one value: type it like %3.", quotedText(text), expected.what, example));
     }
     const std::int64_t base = sumOf(*reading, bareSize);
     if (base > beyondReason) {
         return refuse(
-            Core::say("%1 is larger than anything on an engine stand: correct %2.", quoted(text), expected.what));
+            Core::say("%1 is larger than anything on an engine stand: correct %2.", quotedText(text), expected.what));
     }
     return withinExpected<Q>(base, *reading, text, expected, show);
 }
@@ -296,7 +249,7 @@ Result<void> refuseAmbiguousLength(const Reading& reading, std::string_view type
     if (!inch && isFraction) {
         return refuse(
             Core::say("%1 is a fraction without a unit, and %2 is in millimetres: type its unit, for example 1/4 in.",
-                      quoted(typed), expected.what));
+                      quotedText(typed), expected.what));
     }
     if (reading.terms.size() == 1 && inch && !isFraction && !only.number.hasMark && only.number.digits != 0) {
         const Length asInches(scaled(only.number, 25'400'000.0L));
@@ -306,7 +259,7 @@ Result<void> refuseAmbiguousLength(const Reading& reading, std::string_view type
             const std::string n = std::to_string(only.number.digits);
             return refuse(Core::say(
                 "%1 could be %2 inches or %3 thousandths, and %4 is in inches: type %5 thou, %6 in, or the decimal.",
-                quoted(typed), n, n, expected.what, n, n));
+                quotedText(typed), n, n, expected.what, n, n));
         }
     }
     return {};
@@ -333,7 +286,7 @@ Result<Entered<Length>> parseLength(std::string_view text, const Units& units, c
     const std::int64_t base = sumOf(*reading, inch ? (leaves ? 25'400.0L : 25'400'000.0L) : 1'000'000.0L);
     if (base > beyondReason || base < 0) {
         return refuse(
-            Core::say("%1 is larger than anything on an engine stand: correct %2.", quoted(text), expected.what));
+            Core::say("%1 is larger than anything on an engine stand: correct %2.", quotedText(text), expected.what));
     }
     return withinExpected<Length>(base, *reading, text, expected, [&](Length l) { return format(l, units); });
 }
@@ -358,7 +311,7 @@ Result<Entered<Temperature>> parseTemperature(std::string_view text, const Units
         return tl::unexpected(reading.error());
     }
     if (reading->terms.size() > 1) {
-        return refuse(Core::say("%1 is a sum, but %2 is one value: type it like 21 °C.", quoted(text), expected.what));
+        return refuse(Core::say("%1 is a sum, but %2 is one value: type it like 21 °C.", quotedText(text), expected.what));
     }
     const UnitSpelling celsiusScale{"°C", 1'000};
     const UnitSpelling& unit = reading->unit ? *reading->unit : celsiusScale;
@@ -367,7 +320,7 @@ Result<Entered<Temperature>> parseTemperature(std::string_view text, const Units
     Reading plain = *reading;
     plain.isNegative = false;
     if (base < -273'150.0L || base > 1e7L) {
-        return refuse(Core::say("%1 is no temperature of an engine: correct %2.", quoted(text), expected.what));
+        return refuse(Core::say("%1 is no temperature of an engine: correct %2.", quotedText(text), expected.what));
     }
     return withinExpected<Temperature>(toNearest(static_cast<double>(base)), plain, text, expected,
                                        [&](Temperature t) { return format(t, units); });
@@ -379,7 +332,7 @@ Result<std::int64_t> parseCount(std::string_view text, const std::string& what, 
     std::int64_t n = 0;
     const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), n);
     if (error != std::errc() || end != digits.data() + digits.size() || n < smallest || n > largest) {
-        return refuse(Core::say("%1 does not do for %2: type a whole number from %3 to %4.", quoted(text), what,
+        return refuse(Core::say("%1 does not do for %2: type a whole number from %3 to %4.", quotedText(text), what,
                                 smallest, largest));
     }
     return n;

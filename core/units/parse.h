@@ -7,7 +7,7 @@
 #include <units/force.h>
 #include <units/format.h>
 #include <units/length.h>
-#include <units/problem.h>
+#include <base/problem.h>
 #include <units/torque.h>
 
 namespace caprail {

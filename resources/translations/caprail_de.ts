@@ -868,20 +868,12 @@
         <translation>%1 wurde verschoben oder gelöscht, während es offen war: eine Kopie anderswo speichern und diese öffnen.</translation>
     </message>
     <message>
-        <source>%1 was left in the middle of a write, which must be taken back first: open it where it and its folder may be written.</source>
-        <translation>%1 blieb mitten in einem Schreibvorgang stehen, der zuerst zurückgenommen werden muss: dort öffnen, wo in Datei und Ordner geschrieben werden darf.</translation>
-    </message>
-    <message>
         <source>The folder of %1 does not lock files, as some network folders do not: have locks switched on there, or save a copy on a disk of this computer.</source>
         <translation>Der Ordner von %1 sperrt keine Dateien, wie manche Netzlaufwerke: dort Sperren einschalten lassen oder eine Kopie auf einem Datenträger dieses Rechners speichern.</translation>
     </message>
     <message>
         <source>The disk of %1 takes no file of this size: save a copy on another one.</source>
         <translation>Der Datenträger von %1 nimmt keine Datei dieser Größe auf: eine Kopie auf einem anderen speichern.</translation>
-    </message>
-    <message>
-        <source>%1 takes longer to read than a record does: it is damaged, or was made to. It was not changed.</source>
-        <translation>%1 zu lesen dauert länger als bei einem Protokoll: die Datei ist beschädigt oder absichtlich so gemacht. Es wurde nichts geändert.</translation>
     </message>
     <message>
         <source>There is no room on the disk of %1: free some, then store again.</source>
@@ -1146,6 +1138,22 @@
     <message>
         <source>The limit of error for “%1” is below zero: enter it as a half-width, without sign.</source>
         <translation>Die Fehlergrenze für „%1“ liegt unter null: als halbe Breite ohne Vorzeichen eingeben.</translation>
+    </message>
+    <message>
+        <source>A write to %1 was cut off while it was open here: open it again, so that the write is taken back.</source>
+        <translation>Ein Schreiben in %1 wurde abgebrochen, während die Datei hier offen war: noch einmal öffnen, damit es zurückgenommen wird.</translation>
+    </message>
+    <message>
+        <source>%1 takes longer to read than a record does, and was not read to its end: nothing is said of it. It was not changed; try again, or look for a copy of it.</source>
+        <translation>%1 zu lesen dauert länger als bei einem Protokoll und wurde nicht zu Ende gebracht: Über die Datei wird nichts gesagt. Sie wurde nicht geändert; noch einmal versuchen oder eine Kopie suchen.</translation>
+    </message>
+    <message>
+        <source>%1 is a folder: name a file in it.</source>
+        <translation>%1 ist ein Ordner: eine Datei darin nennen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read (%2): check the path.</source>
+        <translation>%1 kann nicht gelesen werden (%2): den Pfad prüfen.</translation>
     </message>
 </context>
 <context>
@@ -1502,20 +1510,12 @@
         <translation>Exportieren</translation>
     </message>
     <message>
-        <source>%1 could not be written (%2): choose another folder.</source>
-        <translation>%1 konnte nicht geschrieben werden (%2): einen anderen Ordner wählen.</translation>
-    </message>
-    <message>
         <source>page %1</source>
         <translation>Seite %1</translation>
     </message>
 </context>
 <context>
     <name>Photos</name>
-    <message>
-        <source>“%1” cannot be read: %2.</source>
-        <translation>„%1“ lässt sich nicht lesen: %2.</translation>
-    </message>
     <message>
         <source>pasted</source>
         <translation>eingefügt</translation>
@@ -1525,8 +1525,12 @@
         <translation>Fotos hinzufügen</translation>
     </message>
     <message>
-        <source>Pictures (*.jpg *.jpeg *.png *.webp *.bmp *.tif *.tiff);;All files (*)</source>
-        <translation>Bilder (*.jpg *.jpeg *.png *.webp *.bmp *.tif *.tiff);;Alle Dateien (*)</translation>
+        <source>What was copied is a drawing and no photo: save it as PNG and add that.</source>
+        <translation>Kopiert wurde eine Zeichnung und kein Foto: sie als PNG speichern und das hinzufügen.</translation>
+    </message>
+    <message>
+        <source>Pictures (*.jpg *.jpeg *.png *.webp *.heic *.heif);;All files (*)</source>
+        <translation>Bilder (*.jpg *.jpeg *.png *.webp *.heic *.heif);;Alle Dateien (*)</translation>
     </message>
 </context>
 <context>
@@ -1657,14 +1661,6 @@ vergrößert</translation>
     <message>
         <source>The logo “%1” cannot be used (%2): choose another picture in the preferences.</source>
         <translation>Das Logo „%1“ lässt sich nicht verwenden (%2): in den Einstellungen ein anderes Bild wählen.</translation>
-    </message>
-    <message>
-        <source>it is no drawing that can be read</source>
-        <translation>es ist keine lesbare Zeichnung</translation>
-    </message>
-    <message>
-        <source>it has too many pixels</source>
-        <translation>es hat zu viele Bildpunkte</translation>
     </message>
     <message>
         <source>no longer counts: entry %1, %2</source>
@@ -1941,10 +1937,6 @@ vergrößert</translation>
     <message>
         <source>Heights are over the bolted span, positive where the girdle would lie low. Twist is what bends a block; offset, pitch and roll move the plate as a whole.</source>
         <translation>Höhen gelten über die verschraubte Länge, positiv, wo die Platte zu niedrig läge. Die Verwindung ist es, die einen Block verzieht; Versatz, Längs- und Querneigung bewegen die Platte als Ganzes.</translation>
-    </message>
-    <message>
-        <source>“%1” cannot be written (%2): choose another folder or name, or free some space.</source>
-        <translation>„%1“ lässt sich nicht schreiben (%2): einen anderen Ordner oder Namen wählen oder Platz schaffen.</translation>
     </message>
     <message>
         <source>There is no layout card without an engine layout: set it at the engine station.</source>
@@ -3030,14 +3022,6 @@ vergrößert</translation>
         <translation>Der Ordner der Protokolle</translation>
     </message>
     <message>
-        <source>This record was not opened</source>
-        <translation>Dieses Protokoll wurde nicht geöffnet</translation>
-    </message>
-    <message>
-        <source>The name of %1 holds bytes that are no text (not UTF-8): rename the file, then open it.</source>
-        <translation>Der Name von %1 enthält Bytes, die kein Text sind (nicht UTF-8): die Datei umbenennen, dann öffnen.</translation>
-    </message>
-    <message>
         <source>Not reachable since %1; what was known then is still listed.</source>
         <translation>Nicht erreichbar seit %1; was damals bekannt war, steht noch in der Liste.</translation>
     </message>
@@ -3088,10 +3072,6 @@ vergrößert</translation>
     <message>
         <source>Caprail</source>
         <translation>Caprail</translation>
-    </message>
-    <message>
-        <source>%1 cannot be written (%2): choose another place.</source>
-        <translation>%1 lässt sich nicht schreiben (%2): einen anderen Ort wählen.</translation>
     </message>
 </context>
 <context>
@@ -4038,10 +4018,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>“%1” is larger than 60 MB: take a smaller picture of it.</source>
         <translation>„%1“ ist größer als 60 MB: ein kleineres Bild davon nehmen.</translation>
-    </message>
-    <message>
-        <source>“%1” cannot be read as a picture: save it as JPEG or PNG and add that.</source>
-        <translation>„%1“ lässt sich nicht als Bild lesen: als JPEG oder PNG speichern und das hinzufügen.</translation>
     </message>
     <message>
         <source>There is no picture on the clipboard: copy one first.</source>
@@ -6440,18 +6416,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>die Zeile ist zu lang für einen Eintrag.</translation>
     </message>
     <message>
-        <source>The folder %1 cannot be made, or exists already: choose another name.</source>
-        <translation>Der Ordner %1 lässt sich nicht anlegen oder ist schon da: einen anderen Namen wählen.</translation>
-    </message>
-    <message>
-        <source>The folder %1 cannot be made: check its name and the rights to it.</source>
-        <translation>Der Ordner %1 lässt sich nicht anlegen: Namen und Rechte prüfen.</translation>
-    </message>
-    <message>
-        <source>%1 exists already and is not overwritten: choose another folder.</source>
-        <translation>%1 gibt es schon und wird nicht überschrieben: einen anderen Ordner wählen.</translation>
-    </message>
-    <message>
         <source>The bytes of the attachment %1 do not fit their hash: they were altered or damaged.</source>
         <translation>Die Bytes des Anhangs %1 passen nicht zu ihrer Prüfsumme: verändert oder beschädigt.</translation>
     </message>
@@ -6536,24 +6500,8 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Eine eigene Vorlage „%1“ der Werkstatt gibt es nicht.</translation>
     </message>
     <message>
-        <source>%1 exists already: choose another name.</source>
-        <translation>%1 gibt es schon: einen anderen Namen wählen.</translation>
-    </message>
-    <message>
-        <source>%1 cannot be read back.</source>
-        <translation>%1 lässt sich nicht zurücklesen.</translation>
-    </message>
-    <message>
         <source>%1 exists already and is not empty: choose another folder.</source>
         <translation>%1 gibt es schon und ist nicht leer: einen anderen Ordner wählen.</translation>
-    </message>
-    <message>
-        <source>%1 cannot be made (%2): check the folder and the disk.</source>
-        <translation>%1 lässt sich nicht anlegen (%2): Ordner und Datenträger prüfen.</translation>
-    </message>
-    <message>
-        <source>%1 cannot be made (%2): choose another folder.</source>
-        <translation>%1 lässt sich nicht anlegen (%2): einen anderen Ordner wählen.</translation>
     </message>
     <message>
         <source>not read yet</source>
@@ -6592,14 +6540,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>%1 lässt sich nicht lesen (%2): den Pfad prüfen.</translation>
     </message>
     <message>
-        <source>%1 is larger than 4 MiB: this is not such a file.</source>
-        <translation>%1 ist größer als 4 MiB: das ist keine solche Datei.</translation>
-    </message>
-    <message>
-        <source>%1 cannot be written (%2): check the folder and the disk.</source>
-        <translation>%1 lässt sich nicht schreiben (%2): Ordner und Datenträger prüfen.</translation>
-    </message>
-    <message>
         <source>%1 is being written, or a write was cut off: it is read again later; opening it takes back what was cut off.</source>
         <translation>%1 wird gerade geschrieben, oder ein Schreibvorgang brach ab: es wird später noch einmal gelesen; Öffnen nimmt das Abgebrochene zurück.</translation>
     </message>
@@ -6610,10 +6550,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>%1 cannot be reached: it is gone, or may not be read.</source>
         <translation>%1 ist nicht erreichbar: nicht mehr da oder nicht lesbar.</translation>
-    </message>
-    <message>
-        <source>%1 has a path too long to be opened (more than 504 bytes): move it to a folder less deep.</source>
-        <translation>%1 hat einen zu langen Pfad (über 504 Bytes): in einen weniger tiefen Ordner verschieben.</translation>
     </message>
     <message>
         <source>The note “%1” names no template: it reads “NAME, revision 1”.</source>
@@ -7330,6 +7266,162 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>The bytes of its attachment are neither in %1 nor among the files of %2: put them there.</source>
         <translation>Die Bytes seines Anhangs sind weder in %1 noch unter den Dateien von %2: sie dorthin legen.</translation>
+    </message>
+    <message>
+        <source>not finished</source>
+        <translation>nicht zu Ende gelesen</translation>
+    </message>
+    <message>
+        <source>%1 is no plain file (it is a link, a folder, a pipe, a socket or a device), and a record needs that name: move it away, then try again.</source>
+        <translation>%1 ist keine gewöhnliche Datei (sondern eine Verknüpfung, ein Ordner, eine Pipe, ein Socket oder ein Gerät), und ein Protokoll braucht diesen Namen: wegschieben, dann noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>%1 belongs to someone who may not write %2: move it away, then try again.</source>
+        <translation>%1 gehört jemandem, der %2 nicht schreiben darf: wegschieben, dann noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>%1 is larger than the journal of a write to %2 can be: move it away, then try again.</source>
+        <translation>%1 ist größer, als das Journal eines Schreibens in %2 sein kann: wegschieben, dann noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>No build record has a file such as %1: another program put it there, or the record was open in one. Move it away, then try again.</source>
+        <translation>Kein Protokoll hat eine Datei wie %1: Ein anderes Programm hat sie dort abgelegt, oder das Protokoll war in einem offen. Wegschieben, dann noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>%1 is larger than a lock is: it was not made by this program. Move it away, then try again.</source>
+        <translation>%1 ist größer als eine Sperre: Sie stammt nicht von diesem Programm. Wegschieben, dann noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>%1 is the journal of a write to another file, as when a copy was put in the place of a record: with it %2 would be harmed, so neither was touched. Move the journal to another folder, then try again.</source>
+        <translation>%1 ist das Journal eines Schreibens in eine andere Datei, etwa weil eine Kopie an die Stelle eines Protokolls gelegt wurde: %2 würde damit beschädigt, darum wurde keine von beiden angerührt. Das Journal in einen anderen Ordner schieben, dann noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>A write to %1 was cut off: it is shown as it was before that write, and was not touched. The write is taken back when it is next opened to be written.</source>
+        <translation>Ein Schreiben in %1 wurde abgebrochen: Gezeigt wird der Stand davor, und die Datei wurde nicht angerührt. Zurückgenommen wird es, wenn sie das nächste Mal zum Schreiben geöffnet wird.</translation>
+    </message>
+    <message>
+        <source>A write to %1 was cut off before it reached the record: nothing that was stored is lost.</source>
+        <translation>Ein Schreiben in %1 wurde abgebrochen, bevor es das Protokoll erreichte: Nichts Gespeichertes ist verloren.</translation>
+    </message>
+    <message>
+        <source>A write to %1 was cut off and was taken back: nothing that was stored is lost. Record and journal as they were found are kept as %2 and %3.</source>
+        <translation>Ein Schreiben in %1 wurde abgebrochen und zurückgenommen: Nichts Gespeichertes ist verloren. Protokoll und Journal, wie sie vorgefunden wurden, sind als %2 und %3 aufbewahrt.</translation>
+    </message>
+    <message>
+        <source>What lies beside the file was not used: %1</source>
+        <translation>Was neben der Datei liegt, wurde nicht verwendet: %1</translation>
+    </message>
+    <message>
+        <source>The journal beside the file is that of a write to another one, and was not used.</source>
+        <translation>Das Journal neben der Datei gehört zum Schreiben in eine andere und wurde nicht verwendet.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be looked at: %2.</source>
+        <translation>%1 kann nicht angesehen werden: %2.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be given its permissions: %2.</source>
+        <translation>%1 kann ihre Rechte nicht bekommen: %2.</translation>
+    </message>
+    <message>
+        <source>%1 names another file, which would be deleted if it were played back; no write to a record leaves such a journal. It was not touched: move it away, then try again.</source>
+        <translation>%1 nennt eine andere Datei, die beim Zurückspielen gelöscht würde; kein Schreiben in ein Protokoll hinterlässt ein solches Journal. Es wurde nicht angerührt: wegschieben, dann noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>%1 is damaged: it calls %2 of its pages free, and a record has none; the next entry would be written over others. Salvage what can be read into a new file.</source>
+        <translation>%1 ist beschädigt: Die Datei nennt %2 ihrer Seiten frei, und ein Protokoll hat keine freien; der nächste Eintrag würde über andere geschrieben. Was lesbar ist, in eine neue Datei retten.</translation>
+    </message>
+    <message>
+        <source>%1 is damaged: its pages make %2 bytes, and the file has %3. Salvage what can be read into a new file.</source>
+        <translation>%1 ist beschädigt: Ihre Seiten ergeben %2 Byte, und die Datei hat %3. Was lesbar ist, in eine neue Datei retten.</translation>
+    </message>
+    <message>
+        <source>There is no room for a private copy of %1 to look at: %2.</source>
+        <translation>Für eine eigene Kopie von %1 zum Ansehen ist kein Platz: %2.</translation>
+    </message>
+    <message>
+        <source>%1 has a path too long to be opened: with what a record needs beside it, it would have more than 512 bytes. Choose a folder less deep.</source>
+        <translation>%1 hat einen Pfad, der zu lang zum Öffnen ist: mit dem, was ein Protokoll neben sich braucht, hätte er mehr als 512 Bytes. Einen weniger tiefen Ordner wählen.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read back: %2.</source>
+        <translation>%1 kann nicht zurückgelesen werden: %2.</translation>
+    </message>
+    <message>
+        <source>The folder %1 cannot be made (%2): check its name and the rights to it.</source>
+        <translation>Der Ordner %1 kann nicht angelegt werden (%2): seinen Namen und die Rechte daran prüfen.</translation>
+    </message>
+    <message>
+        <source>%1 is a link that leads nowhere: choose another name.</source>
+        <translation>%1 ist eine Verknüpfung, die ins Leere führt: einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>%1 is the record itself, and is not written over: choose another name.</source>
+        <translation>%1 ist das Protokoll selbst und wird nicht überschrieben: einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>At %1 stands something that is neither a PDF nor a PNG, and it is not written over: choose another name.</source>
+        <translation>Bei %1 steht etwas, das weder PDF noch PNG ist, und es wird nicht überschrieben: einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>At %1 stands something that is no table and no text, and it is not written over: choose another name.</source>
+        <translation>Bei %1 steht etwas, das weder Tabelle noch Text ist, und es wird nicht überschrieben: einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>%1 is larger than %2 MiB: this is not such a file.</source>
+        <translation>%1 ist größer als %2 MiB: das ist keine solche Datei.</translation>
+    </message>
+    <message>
+        <source>it cannot be read (%1).</source>
+        <translation>sie kann nicht gelesen werden (%1).</translation>
+    </message>
+    <message>
+        <source>the text goes on for longer than a record could hold.</source>
+        <translation>der Text ist länger, als ein Protokoll fassen könnte.</translation>
+    </message>
+    <message>
+        <source>There are more entries than a record may hold (%1 MiB of them).</source>
+        <translation>Es sind mehr Einträge, als ein Protokoll halten darf (%1 MiB davon).</translation>
+    </message>
+    <message>
+        <source>Its attachment has another size than the same one before.</source>
+        <translation>Sein Anhang hat eine andere Größe als derselbe zuvor.</translation>
+    </message>
+    <message>
+        <source>there are more than a million empty lines: this is no ledger.</source>
+        <translation>es sind mehr als eine Million leere Zeilen: das ist keine Eintragsliste.</translation>
+    </message>
+    <message>
+        <source>%1 holds not one entry: name the text of a ledger.</source>
+        <translation>%1 enthält keinen einzigen Eintrag: den Text einer Eintragsliste nennen.</translation>
+    </message>
+    <message>
+        <source>%1 does not fit its sum in %2: it was cut off or altered after it was handed over. Ask for it again.</source>
+        <translation>%1 passt nicht zu seiner Prüfsumme in %2: nach der Übergabe wurde der Text abgeschnitten oder verändert. Erneut darum bitten.</translation>
+    </message>
+    <message>
+        <source>The folder %1 exists already, and holds other files than an export that was cut off would leave: choose another name.</source>
+        <translation>Der Ordner %1 besteht schon und enthält andere Dateien, als ein abgebrochener Export hinterließe: einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>%1 can only be read: its name or its folder&apos;s holds bytes that are no text (not UTF-8). Rename it to write to it.</source>
+        <translation>%1 kann nur gelesen werden: der Name oder der des Ordners enthält Bytes, die kein Text sind (kein UTF-8). Zum Schreiben umbenennen.</translation>
+    </message>
+    <message>
+        <source>it is no JPEG, PNG, WebP or HEIF picture</source>
+        <translation>es ist kein Bild der Arten JPEG, PNG, WebP oder HEIF</translation>
+    </message>
+    <message>
+        <source>it has too many pixels</source>
+        <translation>es hat zu viele Bildpunkte</translation>
+    </message>
+    <message>
+        <source>pictures of the kind %1 cannot be read on this computer</source>
+        <translation>Bilder der Art %1 können auf diesem Rechner nicht gelesen werden</translation>
+    </message>
+    <message>
+        <source>“%1” cannot be taken: %2. Save it as JPEG or PNG and add that.</source>
+        <translation>„%1“ kann nicht aufgenommen werden: %2. Als JPEG oder PNG speichern und das hinzufügen.</translation>
     </message>
 </context>
 <context>
@@ -9216,10 +9308,6 @@ Was sich noch lesen lässt, kann in eine neue Datei gerettet werden; diese bleib
         <translation>Legekarte</translation>
     </message>
     <message>
-        <source>Folder for the tables</source>
-        <translation>Ordner für die Tabellen</translation>
-    </message>
-    <message>
         <source>Ledger as text</source>
         <translation>Eintragsliste als Text</translation>
     </message>
@@ -9262,10 +9350,6 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>On disk: entry %1. %2</source>
         <translation>Gespeichert: Eintrag %1. %2</translation>
-    </message>
-    <message>
-        <source>The sample could not be copied to %1: check that the folder may be written to.</source>
-        <translation>Das Beispiel konnte nicht nach %1 kopiert werden: prüfen, ob in den Ordner geschrieben werden darf.</translation>
     </message>
     <message>
         <source>Open a record</source>
@@ -9425,6 +9509,18 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>Restored. The record as it was is kept as %1</source>
         <translation>Wiederhergestellt. Das Protokoll, wie es war, liegt als %1 daneben</translation>
+    </message>
+    <message>
+        <source>%1 exists already. Replace the pages that were made before?</source>
+        <translation>%1 besteht schon. Die früher gemachten Seiten ersetzen?</translation>
+    </message>
+    <message>
+        <source>Folder for the tables (it is made anew)</source>
+        <translation>Ordner für die Tabellen (er wird neu angelegt)</translation>
+    </message>
+    <message>
+        <source>-tables</source>
+        <translation>-Tabellen</translation>
     </message>
 </context>
 <context>
@@ -9814,10 +9910,6 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
         <translation>Logo der Werkstatt</translation>
     </message>
     <message>
-        <source>Pictures (*.png *.jpg *.jpeg *.svg)</source>
-        <translation>Bilder (*.png *.jpg *.jpeg *.svg)</translation>
-    </message>
-    <message>
         <source>&amp;Lengths in</source>
         <translation>&amp;Längen in</translation>
     </message>
@@ -9880,6 +9972,10 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>Consider a girdle o&amp;n a small-block</source>
         <translation>&amp;Versteifungsplatte erwägen, Small Block</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png *.jpg *.jpeg *.webp *.heic *.heif)</source>
+        <translation>Bilder (*.png *.jpg *.jpeg *.webp *.heic *.heif)</translation>
     </message>
 </context>
 <context>

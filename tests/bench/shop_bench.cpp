@@ -10,8 +10,8 @@
 #include <filesystem>
 #include <shop/shop_scan.h>
 #include <sqlite3.h>
-#include <store/entry_rows.h>
-#include <store/record_file.h>
+#include <store/file/entry_rows.h>
+#include <store/file/record_file.h>
 #include <string>
 #include <unistd.h>
 

@@ -9,7 +9,7 @@
 #include <QTemporaryDir>
 #include <benchmark/benchmark.h>
 #include <memory>
-#include <shop_ui/shop_window.h>
+#include <records/shop_window.h>
 
 namespace {
 

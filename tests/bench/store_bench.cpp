@@ -11,9 +11,9 @@
 #include <fstream>
 #include <ledger/entry_json.h>
 #include <sqlite3.h>
-#include <store/database.h>
-#include <store/entry_rows.h>
-#include <store/record_file.h>
+#include <store/sqlite/database.h>
+#include <store/file/entry_rows.h>
+#include <store/file/record_file.h>
 #include <string>
 #include <sys/wait.h>
 #include <unistd.h>

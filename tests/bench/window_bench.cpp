@@ -17,8 +17,8 @@
 #include <cstdlib>
 #include <resources/templates.h>
 #include <sheet/sheet.h>
-#include <stations/entry_field.h>
-#include <stations/station.h>
+#include <stations/common/entry_field.h>
+#include <stations/common/station.h>
 #include <string>
 #include <window/main_window.h>
 

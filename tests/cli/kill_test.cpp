@@ -4,7 +4,7 @@
 
 #include <fstream>
 #include <gtest/gtest.h>
-#include <store/text_form.h>
+#include <store/text/text_form.h>
 
 namespace caprail {
 namespace {

@@ -4,11 +4,17 @@
 
 #include <cstdint>
 #include <ledger/entry_json.h>
+#include <ledger/strict_json.h>
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     using namespace caprail;
     using fuzz::require;
-    const auto draft = fromJson({reinterpret_cast<const char*>(data), size});
+    const std::string_view text(reinterpret_cast<const char*>(data), size);
+    const auto draft = fromJson(text);
+    if (const auto good = checkJson(text); !good) {
+        require(!good.error().sentence.empty(), "a refusal says why");
+        require(!draft.has_value(), "what two readers would read differently is refused");
+    }
     if (!draft) {
         require(!draft.error().sentence.empty(), "a refusal says why");
         return 0;

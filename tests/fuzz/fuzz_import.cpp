@@ -4,8 +4,8 @@
 #include "scratch_file.h"
 
 #include <cstdint>
-#include <store/check.h>
-#include <store/text_form.h>
+#include <store/care/check.h>
+#include <store/text/text_form.h>
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     using namespace caprail;

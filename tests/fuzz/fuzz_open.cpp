@@ -6,9 +6,9 @@
 
 #include <cstdint>
 #include <ledger/kinds.h>
-#include <store/check.h>
-#include <store/record_file.h>
-#include <store/salvage.h>
+#include <store/care/check.h>
+#include <store/file/record_file.h>
+#include <store/care/salvage.h>
 
 namespace {
 
@@ -67,7 +67,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
         require(report.verdict != CheckVerdict::sound || file.has_value(), "what is sound opens");
     }
     require(fuzz::read(path) == bytes, "the file was not touched");
-    if (salvage(path, fresh)) {
+    if (salvage(path, fresh, UtcTime{1'777'887'000'000})) {
         require(checkFile(fresh).verdict == CheckVerdict::sound, "what was salvaged is sound");
         std::filesystem::remove(fresh);
     }

@@ -8,6 +8,15 @@
 
 using namespace caprail;
 
+namespace {
+
+/// rb of a face with a hole, both in mm.
+Length meanRadius(double face, double hole) {
+    return millimetres((face + hole) / 4);
+}
+
+} // namespace
+
 TEST(LongForm, gives_what_a_calculation_by_hand_gives) {
     // M12×1.75, F = 50 kN, μt = 0.12, μb = 0.14, bearing face 18 mm over a hole of 13.5 mm.
     //   rb = (18 + 13.5)/4 = 7.875 mm
@@ -17,16 +26,13 @@ TEST(LongForm, gives_what_a_calculation_by_hand_gives) {
     //   μb·rb = 0.14·7.875 = 1.1025 mm
     //   sum = 2.133654 mm;  T = 50 000 N · 2.133654 mm = 106.683 N·m
     const Thread thread = *parseThread("M12");
-    const JointFriction friction{0.12, 0.14, *bearingRadius(millimetres(18), millimetres(13.5))};
-    const auto torque = torqueLongForm(newtons(50'000), thread, friction, Units{});
-    ASSERT_TRUE(torque);
-    EXPECT_NEAR(inNewtonMetres(torque->value), 106.683, 0.002);
+    const JointFriction friction{0.12, 0.14, meanRadius(18, 13.5)};
     const auto force = preloadLongForm(newtonMetres(106.683), thread, friction, Units{});
     ASSERT_TRUE(force);
     EXPECT_NEAR(inNewtons(force->value), 50'000, 1.0);
 }
 
-TEST(LongForm, gives_the_torques_of_the_fine_thread_table_of_vdi_2230) {
+TEST(LongForm, gives_the_preloads_of_the_fine_thread_table_of_vdi_2230) {
     // Bearing face of a hexagon head (ISO 4014, least dw) over a medium hole (ISO 273): from memory.
     struct Row {
         const char* name;
@@ -47,12 +53,11 @@ TEST(LongForm, gives_the_torques_of_the_fine_thread_table_of_vdi_2230) {
         {"M16x1.5", 22.49, 17.5, 0.14, 85.5, 244},
     };
     for (const Row& row : rows) {
-        const JointFriction friction{row.friction, row.friction,
-                                     *bearingRadius(millimetres(row.face), millimetres(row.hole))};
-        const auto torque = torqueLongForm(newtons(row.preload * 1'000), *parseThread(row.name), friction, Units{});
-        ASSERT_TRUE(torque) << row.name;
+        const JointFriction friction{row.friction, row.friction, meanRadius(row.face, row.hole)};
+        const auto force = preloadLongForm(newtonMetres(row.torque), *parseThread(row.name), friction, Units{});
+        ASSERT_TRUE(force) << row.name;
         // The table prints two or three figures of each.
-        EXPECT_NEAR(inNewtonMetres(torque->value), row.torque, 0.012 * row.torque)
+        EXPECT_NEAR(inNewtons(force->value), row.preload * 1'000, 0.012 * row.preload * 1'000)
             << row.name << " at " << row.friction;
     }
 }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The short form T = K·D·F.
+// The short form T = K·D·F, asked for F.
 //   Formula: NASA RP-1228, R. T. Barrett, «Fastener Design Manual» (1990), «Fastener torque», p. 15: from memory (its
 //   contents page was seen, the page was not; no worked figure of it is claimed here).
 //   Worked figures: «Mechanical fastening, joining, and assembly», p. 85 (five nut factors on one screw), seen;
@@ -10,25 +10,25 @@
 
 using namespace caprail;
 
-TEST(NutFactor, gives_the_torques_of_the_worked_example_for_a_number_ten_screw) {
+TEST(NutFactor, gives_the_preload_of_the_worked_example_for_a_number_ten_screw) {
     // D = 0.190 in, F = 1275 lbf; the printed values are lbf·in to a tenth.
     struct Row {
         double nutFactor;
-        double poundInches;
+        double inchPounds;
     };
     constexpr Row rows[] = {{0.30, 72.7}, {0.25, 60.6}, {0.20, 48.5}, {0.15, 36.3}, {0.10, 24.2}};
     const Thread screw = *parseThread("#10-32");
     for (const Row& row : rows) {
-        const auto torque = torqueShortForm(poundsForce(1'275), screw, row.nutFactor, Units{});
-        ASSERT_TRUE(torque);
-        EXPECT_NEAR(inPoundInches(torque->value), row.poundInches, 0.06) << row.nutFactor;
+        const auto force = preloadShortForm(poundInches(row.inchPounds), screw, row.nutFactor, Units{});
+        ASSERT_TRUE(force);
+        EXPECT_NEAR(inPoundsForce(force->value), 1'275, 1'275 * 0.06 / row.inchPounds) << row.nutFactor;
     }
 }
 
 TEST(NutFactor, gives_the_published_dry_torques_and_clamp_forces_of_grade_2) {
     struct Row {
         const char* name;
-        double poundFeet;
+        double footPounds;
         double clampPounds;
     };
     constexpr Row rows[] = {
@@ -39,12 +39,10 @@ TEST(NutFactor, gives_the_published_dry_torques_and_clamp_forces_of_grade_2) {
     const Grade two = *Grade::byHand(psi(55'000));
     for (const Row& row : rows) {
         const Thread thread = *parseThread(row.name);
-        const auto torque = torqueShortForm(poundsForce(row.clampPounds), thread, 0.20, Units{});
-        ASSERT_TRUE(torque) << row.name;
-        EXPECT_NEAR(inPoundFeet(torque->value), row.poundFeet, 0.1) << row.name; // the last digit printed
-        const auto force = preloadShortForm(torque->value, thread, 0.20, Units{});
+        const auto force = preloadShortForm(poundFeet(row.footPounds), thread, 0.20, Units{});
         ASSERT_TRUE(force) << row.name;
-        EXPECT_NEAR(inPoundsForce(force->value), row.clampPounds, 0.5) << row.name;
+        // As close as the last digit printed of the torque allows.
+        EXPECT_NEAR(inPoundsForce(force->value), row.clampPounds, row.clampPounds * 0.1 / row.footPounds) << row.name;
         const auto share = shareOfProof(poundsForce(row.clampPounds), thread, two, usualScatter, Units{});
         ASSERT_TRUE(share) << row.name;
         EXPECT_NEAR(share->nominal, 0.75, 0.003) << row.name;

@@ -15,6 +15,8 @@ class SpreadChartText {
 };
 
 constexpr double sideStep = 0.24; ///< left and right of a cap stand so far from its middle
+/// Of more readings of one position the last are drawn: no eye tells more of them apart.
+constexpr std::size_t mostPoints = 60;
 constexpr double passStep = 0.11; ///< readings of one position stand side by side, in their order
 
 double middleOf(Position p) {
@@ -52,10 +54,18 @@ private:
     };
 
     void readingsOf(Position position, const GapResult& gap) {
-        const auto count = gap.standing.size() + gap.fallen.size();
+        const auto all = gap.standing.size() + gap.fallen.size();
+        const auto count = std::min(all, mostPoints);
+        std::size_t skipped = all - count;
+        m_isThinned = m_isThinned || skipped > 0;
         const double step = std::min(passStep, 0.36 / static_cast<double>(count));
         double x = middleOf(position) - step * (static_cast<double>(count) - 1) / 2;
         const auto add = [&](const Seen<GapReading>& reading, bool isStanding) {
+            (isStanding ? m_standing : m_fallen) += 1;
+            if (skipped > 0) {
+                --skipped;
+                return;
+            }
             const double y = shown(reading.what.gap.value, m_units);
             Cloud& cloud = m_clouds[position.side == Side::right ? 1 : 0][isStanding ? 1 : 0];
             cloud.x.push_back(x);
@@ -68,7 +78,6 @@ private:
             }
             words += QStringLiteral("\n") + whoWithWhatWhen(reading.person, reading.what.instrument, reading.time);
             m_text.points.push_back({{x, y}, textOf(code(position)), words, reading.entry});
-            (isStanding ? m_standing : m_fallen) += 1;
             x += step;
         };
         // Fallen readings are the older ones: left of those that stand.
@@ -167,6 +176,9 @@ private:
         if (m_fallen > 0) {
             parts << SpreadChartText::tr("%1 of them no longer stand.").arg(m_fallen);
         }
+        if (m_isThinned) {
+            parts << SpreadChartText::tr("Of each position the last %1 are drawn.").arg(mostPoints);
+        }
         if (survey.spread && survey.smallest && survey.largest) {
             parts << SpreadChartText::tr("Accepted gaps from %1 to %2, spread %3.")
                          .arg(textOf(format(*survey.smallest, m_units)), textOf(format(*survey.largest, m_units)),
@@ -184,6 +196,7 @@ private:
     ChartText m_text;
     std::set<int> m_caps;
     std::array<std::array<Cloud, 2>, 2> m_clouds; ///< by side, then fallen and standing
+    bool m_isThinned = false;
     int m_standing = 0;
     int m_fallen = 0;
 };
@@ -192,6 +205,12 @@ private:
 
 ChartText fillSpreadChart(QCustomPlot& plot, const Assessment& assessment, const Units& units, const Look& look) {
     return SpreadFiller(plot, assessment, units, look).fill();
+}
+
+bool isSpreadChartThinned(const Assessment& assessment) {
+    return std::ranges::any_of(assessment.gaps, [](const auto& one) {
+        return one.second.standing.size() + one.second.fallen.size() > mostPoints;
+    });
 }
 
 void drawSpreadChart(QPainter& painter, const QRectF& area, const Assessment& assessment, const Units& units,

@@ -15,6 +15,9 @@ ChartText fillSpreadChart(QCustomPlot& plot, const Assessment& assessment, const
 void drawSpreadChart(QPainter& painter, const QRectF& area, const Assessment& assessment, const Units& units,
                      const Look& look);
 
+/// Whether some position has more readings than are drawn of one, so that whoever shows the chart says so.
+bool isSpreadChartThinned(const Assessment& assessment);
+
 class SpreadChart : public Chart {
     Q_OBJECT
 public:

@@ -2,7 +2,9 @@
 #include <charts/verify_history_chart.h>
 
 #include <QCoreApplication>
+#include <algorithm>
 #include <charts/chart_drawing.h>
+#include <span>
 
 namespace caprail {
 
@@ -13,6 +15,10 @@ class VerifyChartText {
 };
 
 constexpr double halfRound = 0.4; ///< the fasteners of a round stand within so much of its number
+
+/// Of more rounds the last are drawn.
+constexpr std::size_t mostRounds = 100;
+constexpr std::int64_t shownRounds = 30; ///< that the chart shows at first: the last
 
 /// Main caps left, main caps right, rods.
 std::size_t familyOf(FastenerId f) {
@@ -29,7 +35,7 @@ public:
         beginChart(m_plot, m_look);
         m_text.name = VerifyChartText::tr("Movement by verify round");
         orderFasteners();
-        for (const RoundFact& round : m_facts.rounds) {
+        for (const RoundFact& round : drawn()) {
             for (const auto& [fastener, outcome] : round.outcomes) {
                 add(round.begun.what.round, fastener, outcome);
             }
@@ -51,6 +57,10 @@ public:
                                  .arg(m_text.points.size() - m_moved)
                                  .arg(m_moved)
                                  .arg(textOf(format(m_farthest, m_units)));
+        if (m_facts.rounds.size() > mostRounds) {
+            m_text.description +=
+                QLatin1Char(' ') + VerifyChartText::tr("Only the last %1 rounds are drawn.").arg(mostRounds);
+        }
         return std::move(m_text);
     }
 
@@ -59,9 +69,14 @@ private:
         QVector<double> x, y;
     };
 
+    [[nodiscard]] std::span<const RoundFact> drawn() const {
+        const std::span<const RoundFact> all(m_facts.rounds);
+        return all.last(std::min(all.size(), mostRounds));
+    }
+
     void orderFasteners() {
         std::map<FastenerId, double> all;
-        for (const RoundFact& round : m_facts.rounds) {
+        for (const RoundFact& round : drawn()) {
             for (const auto& [fastener, outcome] : round.outcomes) {
                 all[fastener] = 0;
             }
@@ -134,7 +149,6 @@ private:
     }
 
     void makeAxes() {
-        constexpr std::int64_t shownRounds = 30;
         m_plot.xAxis->setTicker(countTicker());
         m_plot.xAxis->setLabel(VerifyChartText::tr("verify round"));
         m_plot.xAxis->setRange(static_cast<double>(std::max(m_firstRound, m_lastRound - shownRounds + 1)) - 0.5,
@@ -181,7 +195,12 @@ ChartText fillVerifyHistoryChart(QCustomPlot& plot, const Facts& facts, const Un
 
 void drawVerifyHistoryChart(QPainter& painter, const QRectF& area, const Facts& facts, const Units& units,
                             const Look& look, const RoundFilter& filter) {
-    drawChart(painter, area, [&](QCustomPlot& plot) { fillVerifyHistoryChart(plot, facts, units, look, filter, {}); });
+    // Paper cannot be moved: what lies outside of it need not be made.
+    const std::int64_t last = facts.rounds.empty() ? 0 : facts.rounds.back().begun.what.round;
+    const RoundFilter inSight = [&](const RoundPoint& point) {
+        return point.round > last - shownRounds && (!filter || filter(point));
+    };
+    drawChart(painter, area, [&](QCustomPlot& plot) { fillVerifyHistoryChart(plot, facts, units, look, inSight, {}); });
 }
 
 VerifyHistoryChart::VerifyHistoryChart(QWidget* parent) : Chart(parent) {
@@ -191,7 +210,9 @@ VerifyHistoryChart::VerifyHistoryChart(QWidget* parent) : Chart(parent) {
 }
 
 void VerifyHistoryChart::setData(const Facts& facts, const Units& units, const Look& look) {
-    m_rounds.rounds = facts.rounds;
+    // One more than is drawn, so that the chart knows of older ones.
+    const auto kept = static_cast<std::ptrdiff_t>(std::min(facts.rounds.size(), mostRounds + 1));
+    m_rounds.rounds.assign(facts.rounds.end() - kept, facts.rounds.end());
     m_units = units;
     m_dataLook = look;
     fillAnew();

@@ -24,22 +24,12 @@ std::vector<QPainterPath> discs(const std::vector<QPointF>& middles, double radi
 
 } // namespace
 
-PlanGeometry::PlanGeometry(const EngineLayout& layout) {
-    const LayoutDescription& d = layout.description();
-    const bool four = d.fastenersPerCap == 4;
-    spacing = inMillimetres(d.capSpacing);
-    length = spacing * (layout.caps() - 1);
-    innerHalf = inMillimetres(d.studSpan) / 2;
-    outermost = four ? inMillimetres(d.outerStudSpan) / 2 : innerHalf;
-    railHalf = inMillimetres(d.railSpan) / 2;
-    railWidth = std::min({(railHalf - outermost) * 0.55, 0.12 * railHalf, 0.3 * spacing});
-    overhang = 0.46 * spacing;
+PlanGeometry::PlanGeometry(const EngineLayout& layout) : BlockOutline(layout) {
     const double room = railHalf - railWidth / 2 - outermost;
     washer = std::min({0.13 * spacing, 0.3 * innerHalf, 0.8 * room});
-    if (four) {
+    if (layout.description().fastenersPerCap == 4) {
         washer = std::min(washer, 0.44 * (outermost - innerHalf));
     }
-    capHalfWidth = 0.15 * spacing;
     throwPitch = length / layout.throws();
     rodHalf = 0.4 * innerHalf;
     rodBolt = std::min(0.11 * innerHalf, 0.05 * spacing);

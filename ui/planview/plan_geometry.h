@@ -2,28 +2,20 @@
 #pragma once
 #include <QPainterPath>
 #include <QPointF>
-#include <engine/layout.h>
+#include <engine/rows.h>
 
 namespace caprail {
 
 /// The sizes of what is drawn, in millimetres of the plan, made from what a layout says; the rest is drawn in fair
 /// proportion to it. x runs from cap 1 to the rear, y from left (negative) to right.
-struct PlanGeometry {
+struct PlanGeometry : BlockOutline {
     explicit PlanGeometry(const EngineLayout& layout);
 
-    double spacing;      ///< between neighbouring caps
-    double length;       ///< from the first cap to the last
-    double innerHalf;    ///< from the crank's axis to an inner stud
-    double outermost;    ///< to the outermost stud of a cap
-    double railHalf;     ///< to the middle of a pan rail
-    double railWidth;    ///< of a pan rail
-    double overhang;     ///< of the block beyond the first and the last cap
-    double washer;       ///< radius of a washer under a main nut
-    double capHalfWidth; ///< of a main cap along the crank
-    double throwPitch;   ///< of the crank along its axis, for one throw
-    double rodBolt;      ///< radius of a rod fastener's head
-    double rodHalf;      ///< from the crank's axis to a rod fastener
-    double pickup;       ///< radius of the pickup
+    double washer;     ///< radius of a washer under a main nut
+    double throwPitch; ///< of the crank along its axis, for one throw
+    double rodBolt;    ///< radius of a rod fastener's head
+    double rodHalf;    ///< from the crank's axis to a rod fastener
+    double pickup;     ///< radius of the pickup
 
     [[nodiscard]] double across() const { return railHalf + railWidth / 2; } ///< from the axis to the outer edge
     /// Half of the room that a throw has along the crank, clear of the caps.

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QPainter>
+#include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <numbers>
-#include <planview/plan_rows.h>
 #include <planview/plan_scene.h>
 
 namespace caprail {
@@ -59,9 +60,13 @@ void paintBlock(QPainter& painter, const PlanScene& scene, const Look& look) {
     const PlanFrame& frame = scene.set.frame;
     const QColor metal = washed(look.ink, look.paper, 0.07);
     const auto counted = scene.content.rows.find(FastenerKind::panRail);
-    const std::vector<QPointF> bolts = counted == scene.content.rows.end()
-                                           ? usualRailBolts(layout, scene.size)
-                                           : rowPoints(layout, scene.size, FastenerKind::panRail, counted->second);
+    std::vector<QPointF> bolts;
+    if (counted == scene.content.rows.end()) {
+        bolts = usualRailBolts(layout, scene.size);
+    } else {
+        std::ranges::transform(rowPoints(layout, FastenerKind::panRail, counted->second), std::back_inserter(bolts),
+                               inPlan);
+    }
     paintBody(painter, railParts(scene.size, bolts), frame, solid(look.ink, scene.line(2)), metal);
 
     painter.setPen(solid(look.ink, scene.line(1)));

@@ -4,7 +4,6 @@
 #include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
-#include <planview/plan_rows.h>
 
 namespace caprail {
 
@@ -96,7 +95,8 @@ private:
         }
         for (const auto& [kind, count] : m_content.rows) {
             int number = 0;
-            for (const QPointF at : rowPoints(m_layout, m_size, kind, count)) {
+            for (const PlanPoint& point : rowPoints(m_layout, kind, count)) {
+                const QPointF at = inPlan(point);
                 const FastenerId f{kind, ++number, Side::left, Ring::inner};
                 m_list.push_back({text(code(f)), QString::number(number), text(describe(f)), PlanLayer::rowFasteners,
                                   at, 0.36 * m_size.railWidth, at.y() < 0 ? Side::left : Side::right, 0, 0});

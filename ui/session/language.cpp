@@ -5,7 +5,7 @@
 #include <QLibraryInfo>
 #include <QSettings>
 #include <QTranslator>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <QDateTime>
-#include <units/date.h>
+#include <base/date.h>
 
 namespace caprail {
 

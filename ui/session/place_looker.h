@@ -4,7 +4,7 @@
 #include <QString>
 #include <functional>
 #include <memory>
-#include <store/record_place.h>
+#include <store/file/record_place.h>
 
 class QTimer;
 

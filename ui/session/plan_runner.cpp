@@ -2,9 +2,7 @@
 #include <session/plan_runner.h>
 
 #include <QElapsedTimer>
-#include <assessment/budget_of.h>
-#include <ledger/band_names.h>
-#include <measure/verdict.h>
+#include <algorithm>
 
 namespace caprail {
 
@@ -22,14 +20,14 @@ bool isSame(const PlanRequest& a, const PlanRequest& b) {
 }
 
 /// Solves once with a deadline; `cancelled` is looked at on the way.
-PlanOutcome solveWithin(const PlanRequest& request, int milliseconds, const std::atomic<bool>& cancelled) {
+PlanOutcome solveWithin(const PlanTask& task, int milliseconds, const std::atomic<bool>& cancelled) {
     QElapsedTimer clock;
     clock.start();
     PlanOptions options;
     options.stop = [&] { return cancelled.load(std::memory_order_relaxed) || clock.elapsed() >= milliseconds; };
     PlanOutcome outcome;
-    outcome.request = request;
-    if (auto plan = planStacks(request, options)) {
+    outcome.task = task;
+    if (auto plan = planStacks(task.request, options)) {
         outcome.plan = std::move(*plan);
     } else {
         outcome.problem = QString::fromStdString(plan.error().sentence);
@@ -38,57 +36,7 @@ PlanOutcome solveWithin(const PlanRequest& request, int milliseconds, const std:
     return outcome;
 }
 
-/// Under guard bands a stack at the very end of the band is too close to call, so the plan aims at the zone in which
-/// every stack will be judged in. Where the measurement is too coarse to leave such a zone, it aims at the whole band.
-Band bandToAimAt(const Facts& facts, const std::vector<PlanPosition>& positions, Band band) {
-    if (facts.rules.decision != DecisionWord::guarded) {
-        return band;
-    }
-    double uncertainty = 0;
-    for (const PlanPosition& position : positions) {
-        if (const auto p = parsePosition(position.id)) {
-            uncertainty = std::max(uncertainty, expectedResidualUncertainty(facts, *p));
-        }
-    }
-    return acceptanceZone(band, uncertainty, DecisionRule::guarded).value_or(band);
-}
-
 } // namespace
-
-Band residualBand(const Facts& facts) {
-    const BandFact* band = facts.bandNamed(bands::residual);
-    return band != nullptr ? band->band : *Band::between(tenths(-5), tenths(5));
-}
-
-PlanRequest planRequestFor(const Facts& facts, const Assessment& assessment) {
-    PlanRequest request;
-    request.band = residualBand(facts);
-    request.largestStack = static_cast<int>(facts.rules.largestStack);
-    request.objective =
-        facts.rules.objective == ObjectiveWord::leastTwist ? Objective::leastTwist : Objective::smallestResidual;
-    if (!facts.layout) {
-        return request;
-    }
-    request.caps = facts.layout->caps();
-    for (const Position p : facts.layout->positions()) {
-        const auto gap = assessment.gaps.find(p);
-        if (gap == assessment.gaps.end() || !gap->second.accepted) {
-            continue;
-        }
-        PlanPosition position{code(p), p.cap, p.side == Side::left ? -1 : 1, *gap->second.accepted, {}};
-        if (const auto pin = facts.pins.find(p); pin != facts.pins.end()) {
-            position.pinned = pin->second;
-        }
-        request.positions.push_back(std::move(position));
-    }
-    for (const auto& [name, shim] : facts.shims) {
-        if (!shim.isSetAside) {
-            request.shims.push_back({name, shim.thickness()});
-        }
-    }
-    request.band = bandToAimAt(facts, request.positions, request.band);
-    return request;
-}
 
 PlanRunner::PlanRunner(QObject* parent) : QObject(parent) {
     m_pool.setMaxThreadCount(1);
@@ -102,20 +50,20 @@ PlanRunner::~PlanRunner() {
     m_pool.waitForDone();
 }
 
-void PlanRunner::solve(const PlanRequest& request) {
-    if (m_request && isSame(*m_request, request)) {
+void PlanRunner::solve(const PlanTask& task) {
+    if (m_task && m_task->band == task.band && isSame(m_task->request, task.request)) {
         return;
     }
     if (m_cancelled) {
         m_cancelled->store(true);
     }
     m_pool.clear();
-    m_request = request;
+    m_task = task;
     m_outcome.reset();
     m_isBusy = true;
     const std::uint64_t generation = ++m_generation;
     m_cancelled = std::make_shared<std::atomic<bool>>(false);
-    m_pool.start([this, request, generation, cancelled = m_cancelled] {
+    m_pool.start([this, task, generation, cancelled = m_cancelled] {
         // The answer travels to the screen's thread as an event, which dies with this object.
         const auto tell = [&](const PlanOutcome& outcome) {
             if (!cancelled->load()) {
@@ -123,10 +71,10 @@ void PlanRunner::solve(const PlanRequest& request) {
                     this, [this, generation, outcome] { take(generation, outcome); }, Qt::QueuedConnection);
             }
         };
-        PlanOutcome outcome = solveWithin(request, firstLook, *cancelled);
+        PlanOutcome outcome = solveWithin(task, firstLook, *cancelled);
         if (outcome.plan && !outcome.plan->proven && !cancelled->load()) {
             tell(outcome);
-            outcome = solveWithin(request, lastLook, *cancelled);
+            outcome = solveWithin(task, lastLook, *cancelled);
         }
         const bool someUnmet = outcome.plan && !outcome.plan->unmet.empty();
         outcome.isFinal = !someUnmet;
@@ -136,7 +84,7 @@ void PlanRunner::solve(const PlanRequest& request) {
             clock.start();
             PlanOptions options;
             options.stop = [&] { return cancelled->load() || clock.elapsed() >= lastLook; };
-            if (auto remedies = whatWouldHelp(request, *outcome.plan, options)) {
+            if (auto remedies = whatWouldHelp(task.request, *outcome.plan, options)) {
                 outcome.remedies = std::move(*remedies);
             }
             outcome.isFinal = true;

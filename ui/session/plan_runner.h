@@ -2,26 +2,17 @@
 #pragma once
 #include <QObject>
 #include <QThreadPool>
-#include <assessment/assessment.h>
 #include <atomic>
 #include <memory>
 #include <optional>
 #include <shims/stack_plan.h>
+#include <work/stack_planning.h>
 
 namespace caprail {
 
-/// The record's residual band; 0.0005 in either way while it sets none (common practice, no source).
-Band residualBand(const Facts& facts);
-
-/// What there is to plan in a record: every position whose gap is accepted, every shim that is not set aside, the
-/// residual band (0.0005 in either way while the record sets none; under guard bands less the expanded uncertainty at
-/// both ends, so that a planned stack is not too close to call), the pins, and the rules' objective and largest
-/// stack. Positions without an accepted gap are left out.
-PlanRequest planRequestFor(const Facts& facts, const Assessment& assessment);
-
 /// What came of one request.
 struct PlanOutcome {
-    PlanRequest request;
+    PlanTask task;
     std::optional<StackPlan> plan;
     QString problem;              ///< why there is no plan; empty when there is one
     std::vector<Remedy> remedies; ///< for unmet positions, once they are worked out
@@ -43,7 +34,7 @@ public:
     ~PlanRunner() override;
 
     /// Begins to solve, unless the same request is solved or being solved already.
-    void solve(const PlanRequest& request);
+    void solve(const PlanTask& task);
     /// The newest answer to the newest request; null while there is none.
     [[nodiscard]] const PlanOutcome* outcome() const { return m_outcome ? &*m_outcome : nullptr; }
     [[nodiscard]] bool isBusy() const { return m_isBusy; }
@@ -56,7 +47,7 @@ private:
 
     QThreadPool m_pool;
     std::shared_ptr<std::atomic<bool>> m_cancelled;
-    std::optional<PlanRequest> m_request;
+    std::optional<PlanTask> m_task;
     std::optional<PlanOutcome> m_outcome;
     std::uint64_t m_generation = 0;
     bool m_isBusy = false;

@@ -2,22 +2,27 @@
 #include <session/record_session.h>
 
 #include <QCursor>
-#include <QFile>
 #include <QGuiApplication>
 #include <ledger/entry_json.h>
 #include <ledger/history_line.h>
 #include <session/now.h>
-#include <store/copies.h>
-#include <store/upgrade.h>
-#include <units/say.h>
+#include <store/care/copies.h>
+#include <store/file/path_text.h>
+#include <store/care/upgrade.h>
+#include <base/say.h>
 
 namespace caprail {
 
 namespace {
 
-/// The person who made the last entry goes on working, until another one says so.
+/// The person who made the last entry goes on working, until another one says so. A salvage is no person's.
 QString lastPerson(const Ledger& ledger) {
-    return ledger.empty() ? QString() : QString::fromStdString(ledger.entries().back().person);
+    for (auto entry = ledger.entries().rbegin(); entry != ledger.entries().rend(); ++entry) {
+        if (!std::holds_alternative<Salvaged>(entry->body)) {
+            return QString::fromStdString(entry->person);
+        }
+    }
+    return {};
 }
 
 /// Says by the pointer that the disk is being waited for, where it is slow to take an entry.
@@ -52,9 +57,9 @@ RecordSession::RecordSession(ReadRecord record)
 Result<ReadRecord> RecordSession::read(const QString& path) {
     QString notice;
     QString problem;
-    if (const auto older = olderVersion(path.toStdString()); older && *older) {
-        const std::string kept = datedBackupName(path.toStdString(), dateOf(now()));
-        if (const auto upgraded = upgradeRecord(path.toStdString(), kept); upgraded) {
+    if (const auto older = olderVersion(pathBytes(path)); older && *older) {
+        const std::string kept = datedBackupName(pathBytes(path), dateOf(now()));
+        if (const auto upgraded = upgradeRecord(pathBytes(path), kept); upgraded) {
             notice =
                 tr("This record was written by an earlier version of the program and was brought up to date. As it "
                    "was, it is kept in %1.")
@@ -63,11 +68,14 @@ Result<ReadRecord> RecordSession::read(const QString& path) {
             problem = QString::fromStdString(upgraded.error().sentence);
         }
     }
-    const auto place = RecordPlace::of(path.toStdString());
+    const auto place = RecordPlace::of(pathBytes(path));
     const auto mark = place ? place->mark() : Result<FileMark>(tl::unexpected(place.error()));
-    auto file = RecordFile::open(path.toStdString(), OpenMode::readWrite);
+    auto file = RecordFile::open(pathBytes(path), OpenMode::readWrite);
     if (!file) {
         return tl::unexpected(file.error());
+    }
+    if (!file->remark().empty()) {
+        notice += (notice.isEmpty() ? QString() : QStringLiteral(" ")) + QString::fromStdString(file->remark());
     }
     return ReadRecord{std::move(*file), path, notice, problem, mark.value_or(FileMark{})};
 }
@@ -92,32 +100,31 @@ Result<std::unique_ptr<RecordSession>> RecordSession::create(const QString& path
             continue;
         }
         auto draft = fromJson(std::string_view(line.constData(), static_cast<std::size_t>(line.size())));
-        if (!draft) {
-            return refuse(Core::say("Line %1 of the template: %2", lineNumber, draft.error().sentence));
+        const auto may = draft ? mayBeMadeNow(*draft) : tl::unexpected(draft.error());
+        if (!may) {
+            return refuse(Core::say("Line %1 of the template: %2", lineNumber, may.error().sentence));
         }
         beginning.push_back(std::move(draft->body));
     }
-    Ledger trial;
+    Ledger ledger;
     Facts facts;
     const std::string who = person.trimmed().toStdString();
-    for (const Body& body : beginning) {
-        if (const auto ok = admit(facts, who, body); !ok) {
+    for (Body& body : beginning) {
+        if (const auto ok = mayAppend(ledger, facts, assess(facts), who, body); !ok) {
             return tl::unexpected(ok.error());
         }
-        apply(facts, trial.append(now(), who, body));
+        const Entry& entry = ledger.append(now(), who, std::move(body));
+        if (std::holds_alternative<Struck>(entry.body)) {
+            facts = fold(ledger);
+        } else {
+            apply(facts, entry);
+        }
     }
-    auto file = RecordFile::create(path.toStdString());
+    auto file = RecordFile::create(pathBytes(path), ledger);
     if (!file) {
         return tl::unexpected(file.error());
     }
-    auto session = std::make_unique<RecordSession>(ReadRecord{std::move(*file), path, {}, {}});
-    session->m_person = person.trimmed();
-    if (auto ok = session->appendAll(std::move(beginning)); !ok) {
-        session.reset();
-        QFile::remove(path);
-        return tl::unexpected(ok.error());
-    }
-    return session;
+    return std::make_unique<RecordSession>(ReadRecord{std::move(*file), path, {}, {}});
 }
 
 QString RecordSession::readOnlyReason() const {

@@ -8,7 +8,7 @@
 #include <memory>
 #include <optional>
 #include <session/place_looker.h>
-#include <store/record_file.h>
+#include <store/file/record_file.h>
 
 namespace caprail {
 
@@ -44,7 +44,8 @@ public:
     static Result<ReadRecord> read(const QString& path);
     explicit RecordSession(ReadRecord record);
     /// A new record in `path` (not overwritten), begun by `person` from a template's drafts: one JSON entry a line, as
-    /// `caprail append` takes them. With an empty template only the person is entered. Nothing is left on refusal.
+    /// `caprail append` takes them. With an empty template only the person and the engine are entered. The record
+    /// appears with all of it, or not at all; nothing is left on refusal.
     static Result<std::unique_ptr<RecordSession>>
     create(const QString& path, const QString& person, const EngineDescribed& engine, const QByteArray& templateLines);
 

@@ -3,17 +3,18 @@
 #include <session/record_session.h>
 
 #include <session/now.h>
-#include <store/copies.h>
-#include <store/upgrade.h>
+#include <store/care/copies.h>
+#include <store/file/path_text.h>
+#include <store/care/upgrade.h>
 
 namespace caprail {
 
 Result<QStringList> RecordSession::moveTo(const QString& path) {
-    const auto saved = m_file.saveElsewhere(path.toStdString());
+    const auto saved = m_file.saveElsewhere(pathBytes(path));
     if (!saved) {
         return tl::unexpected(saved.error());
     }
-    auto file = RecordFile::open(path.toStdString(), OpenMode::readWrite);
+    auto file = RecordFile::open(pathBytes(path), OpenMode::readWrite);
     if (!file) {
         return tl::unexpected(file.error());
     }
@@ -34,7 +35,7 @@ Result<QStringList> RecordSession::moveTo(const QString& path) {
 
 Result<QString> RecordSession::restoreFrom(const QString& copy) {
     const std::string kept = datedBackupName(m_file.path(), dateOf(now()));
-    if (auto restored = m_file.restoreFrom(copy.toStdString(), kept); !restored) {
+    if (auto restored = m_file.restoreFrom(pathBytes(copy), kept); !restored) {
         return tl::unexpected(restored.error());
     }
     if (const auto older = olderVersion(m_file.path()); older && *older) {

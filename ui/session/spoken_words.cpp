@@ -4,7 +4,7 @@
 #include <QCoreApplication>
 #include <ledger/kinds.h>
 #include <ledger/qt_text.h>
-#include <units/say.h>
+#include <base/say.h>
 
 namespace caprail {
 

@@ -123,16 +123,15 @@ void fitsSection(const Writing& w) {
         }
         const auto* place = std::get_if<FitPlace>(&check.subject);
         const BandFact* band = place == nullptr ? nullptr : w.facts().bandNamed(place->first);
-        QStringList readings;
+        std::vector<Length> readings;
         if (place != nullptr) {
             if (const auto at = w.facts().fits.find(*place); at != w.facts().fits.end()) {
                 for (const auto& reading : at->second) {
-                    readings << bare(reading.what.value.value, w.units());
+                    readings.push_back(reading.what.value.value);
                 }
             }
         }
-        table.rows.push_back({strongCell(text(check.title)),
-                              readings.isEmpty() ? none() : readings.join(QStringLiteral(", ")), text(check.sentence),
+        table.rows.push_back({strongCell(text(check.title)), readingsText(readings, w.units()), text(check.sentence),
                               quietCell(band == nullptr ? none() : text(band->source)), verdictCell(check.state)});
     }
     if (!table.rows.empty()) {

@@ -81,8 +81,7 @@ void sealSection(const Writing& w) {
         Sheet::tr("What it does not prove: that what was entered is true, that the clock was right, or who "
                   "sat at the keyboard. A file by itself can be rewritten as a whole with new seals; only "
                   "this page, kept apart from the file, shows that it was not."));
-    w.flow.remark(Sheet::tr("All times: %1. Written by Caprail %2.")
-                      .arg(zoneText(w.source.ledger, w.options.zone), w.options.appVersion));
+    w.flow.remark(Sheet::tr("All times: %1. Written by Caprail %2.").arg(w.times, w.options.appVersion));
 }
 
 } // namespace caprail::sheet

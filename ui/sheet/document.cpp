@@ -13,9 +13,9 @@ QSizeF pageSize(QPageSize::PageSizeId paper) {
 }
 
 Document::Document(const SheetSource& source, const SheetOptions& options, QSizeF page)
-    : m_source(source), m_options(options), m_flow(page, m_type),
+    : m_source(source), m_options(options), m_flow(page, m_type), m_times(zoneText(source.ledger, options.zone)),
       m_title(titleOf(Sheet::tr("Build sheet: %1"), Sheet::tr("build %1").arg(source.facts.build))) {
-    const Writing w{m_flow, m_source, m_options};
+    const Writing w{m_flow, m_source, m_options, m_times};
     using Section = void (*)(const Writing&);
     const auto lastPart = [](const Writing& writing) {
         cautionsSection(writing);
@@ -53,10 +53,10 @@ Document::Document(const SheetSource& source, const SheetOptions& options, QSize
 
 Document::Document(const SheetSource& source, const SheetOptions& options, QSizeF page,
                    const BuildComparison& comparison)
-    : m_source(source), m_options(options), m_flow(page, m_type),
+    : m_source(source), m_options(options), m_flow(page, m_type), m_times(zoneText(source.ledger, options.zone)),
       m_title(titleOf(Sheet::tr("Difference of builds: %1"),
                       Sheet::tr("builds %1 and %2").arg(comparison.then.number).arg(comparison.now.number))) {
-    const Writing w{m_flow, m_source, m_options};
+    const Writing w{m_flow, m_source, m_options, m_times};
     differenceSection(w, comparison);
     sealSection(w);
 }
@@ -111,7 +111,7 @@ void Document::paintFoot(QPainter& painter, int index) const {
         Sheet::tr("The seal fits this record and no altered one. It does not prove that what was entered is true."),
         m_type.small, width * 0.66)
         .paint(painter, {m_type.margin, second}, m_type.quiet);
-    const QString times = Sheet::tr("Times: %1").arg(zoneText(m_source.ledger, m_options.zone));
+    const QString times = Sheet::tr("Times: %1").arg(m_times);
     TextBlock(QFontMetricsF(m_type.small).elidedText(times, Qt::ElideRight, width * 0.33), m_type.small, width * 0.34,
               Qt::AlignRight)
         .paint(painter, {m_type.margin + width * 0.66, second}, m_type.quiet);

@@ -34,6 +34,7 @@ private:
     SheetOptions m_options;
     SheetType m_type;
     SheetFlow m_flow;
+    QString m_times; ///< the zone of the times, with its distance from UTC
     QString m_title;
 };
 

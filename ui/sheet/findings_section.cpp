@@ -3,6 +3,7 @@
 #include <sheet/sections.h>
 #include <sheet/sheet_text.h>
 
+#include <algorithm>
 #include <ledger/history_line.h>
 
 namespace caprail::sheet {
@@ -28,7 +29,15 @@ void findingsSection(const Writing& w) {
                           {Sheet::tr("What was done")},
                           {Sheet::tr("State")}},
                          {}};
+        std::vector<std::pair<std::string, const FindingFact*>> findings;
         for (const auto& [name, finding] : facts.findings) {
+            findings.emplace_back(name, &finding);
+        }
+        if (findings.size() > mostRows) { // those that are left out are then the oldest
+            std::ranges::sort(findings, {}, [](const auto& one) { return one.second->opened.entry; });
+        }
+        for (const auto& [name, one] : findings) {
+            const FindingFact& finding = *one;
             const FindingOpened& opened = finding.opened.what;
             table.rows.push_back(
                 {strongCell(text(name)), orNone(opened.place),

@@ -63,11 +63,11 @@ void pickupSection(const Writing& w) {
     for (const auto& entry : allWords<PickupTerm>()) {
         const PickupTerm term = entry.value;
         const auto at = w.facts().pickup.find(term);
-        QStringList readings;
+        std::vector<Length> readings;
         QStringList instruments;
         if (at != w.facts().pickup.end()) {
             for (const auto& reading : at->second) {
-                readings << bare(reading.what.value.value, units);
+                readings.push_back(reading.what.value.value);
                 if (!reading.what.instrument.empty() && !instruments.contains(text(reading.what.instrument))) {
                     instruments << text(reading.what.instrument);
                 }
@@ -77,8 +77,7 @@ void pickupSection(const Writing& w) {
         const bool isTakenOff = term == PickupTerm::pickupDepth;
         table.rows.push_back(
             {strongCell((isTakenOff ? QStringLiteral("− ") : QStringLiteral("+ ")) + capitalised(wordText(term))),
-             readings.isEmpty() ? none() : readings.join(QStringLiteral(", ")),
-             instruments.isEmpty() ? none() : instruments.join(QStringLiteral(", ")),
+             readingsText(readings, units), instruments.isEmpty() ? none() : instruments.join(QStringLiteral(", ")),
              mean == result.means.end() ? none() : bare(mean->second, units)});
     }
     w.flow.heading(Sheet::tr("Clearance under the pickup"));

@@ -3,6 +3,8 @@
 #include <sheet/sheet_text.h>
 
 #include <algorithm>
+#include <assessment/review.h>
+#include <ledger/remarks.h>
 #include <session/filled.h>
 #include <set>
 
@@ -127,6 +129,22 @@ QString gateSentence(const Gate& gate, bool isSaidAbove, bool isSaidBelow) {
            where;
 }
 
+/// What nobody may overlook who reads the verdict: closing that went past a gate, salvage, a wrong clock.
+void remarks(const Writing& w) {
+    constexpr std::size_t most = 3;
+    for (const NeverValid& closing : w.facts().neverValid) {
+        w.flow.stateLine(CheckState::out, text(sentenceOf(closing)));
+    }
+    for (const auto& list : {salvageRemarks(w.source.ledger), clockRemarks(w.source.ledger, w.options.now)}) {
+        for (std::size_t i = 0; i < list.size() && i < most; ++i) {
+            w.flow.stateLine(CheckState::tooCloseToCall, text(list[i].sentence));
+        }
+        if (list.size() > most) {
+            w.flow.paragraph(Sheet::tr("%n more entries of this kind.", "", static_cast<int>(list.size() - most)));
+        }
+    }
+}
+
 } // namespace
 
 void gatesSection(const Writing& w) {
@@ -138,6 +156,7 @@ void gatesSection(const Writing& w) {
     } else {
         w.flow.paragraph(Sheet::tr("Not signed off. Next: %1").arg(text(w.assessment().next.sentence)));
     }
+    remarks(w);
     std::set<std::size_t> said;
     for (const Gate& gate : w.assessment().gates) {
         const SheetTable holding = holdingTable(w.assessment(), gate, said);

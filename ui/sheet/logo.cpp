@@ -2,30 +2,20 @@
 #include <sheet/logo.h>
 
 #include <QFileInfo>
-#include <QImageReader>
-#include <QPainter>
-#include <QSvgRenderer>
+#include <session/picture.h>
 #include <sheet/sheet_text.h>
+#include <store/file/path_text.h>
+#include <store/file/read_file.h>
 
 namespace caprail::sheet {
 
 namespace {
 
 constexpr double dotsPerMm = 1200 / 25.4;
-constexpr qint64 mostPixels = 200'000'000;
+constexpr std::int64_t largestLogo = std::int64_t{60} * 1024 * 1024;
 
 QSize headRoom() {
     return QSizeF(logoWidthMm * dotsPerMm, logoHeightMm * dotsPerMm).toSize();
-}
-
-QImage drawn(QSvgRenderer& drawing) {
-    const QSizeF natural = drawing.defaultSize();
-    QImage picture(natural.scaled(headRoom(), Qt::KeepAspectRatio).toSize().expandedTo({1, 1}),
-                   QImage::Format_ARGB32_Premultiplied);
-    picture.fill(Qt::transparent);
-    QPainter painter(&picture);
-    drawing.render(&painter, picture.rect());
-    return picture;
 }
 
 } // namespace
@@ -37,25 +27,16 @@ Result<QImage> readLogo(const QString& path) {
                           .arg(name, why)
                           .toStdString());
     };
-    QImageReader reader(path);
-    if (reader.format().startsWith("svg") || path.endsWith(QLatin1String(".svg"), Qt::CaseInsensitive)) {
-        QSvgRenderer drawing(path);
-        if (!drawing.isValid() || drawing.defaultSize().isEmpty()) {
-            return refused(Sheet::tr("it is no drawing that can be read"));
-        }
-        return drawn(drawing);
+    const auto bytes = readWholeFile(pathBytes(path), largestLogo);
+    if (!bytes) {
+        return tl::unexpected(bytes.error());
     }
-    reader.setAutoTransform(true);
-    const QSize size = reader.size();
-    if (size.isValid() && qint64{size.width()} * size.height() > mostPixels) {
-        return refused(Sheet::tr("it has too many pixels"));
+    const auto picture = readPicture(QByteArray::fromStdString(*bytes));
+    if (!picture) {
+        return refused(text(picture.error().sentence));
     }
-    const QImage picture = reader.read();
-    if (picture.isNull()) {
-        return refused(reader.errorString());
-    }
-    const bool isLarger = picture.width() > headRoom().width() || picture.height() > headRoom().height();
-    return isLarger ? picture.scaled(headRoom(), Qt::KeepAspectRatio, Qt::SmoothTransformation) : picture;
+    const bool isLarger = picture->width() > headRoom().width() || picture->height() > headRoom().height();
+    return isLarger ? picture->scaled(headRoom(), Qt::KeepAspectRatio, Qt::SmoothTransformation) : *picture;
 }
 
 } // namespace caprail::sheet

@@ -2,7 +2,7 @@
 #pragma once
 #include <QImage>
 #include <QString>
-#include <units/problem.h>
+#include <base/problem.h>
 
 namespace caprail::sheet {
 
@@ -10,9 +10,9 @@ namespace caprail::sheet {
 inline constexpr double logoWidthMm = 46;
 inline constexpr double logoHeightMm = 14;
 
-/// Reads a shop's logo for the head of the sheet: PNG, JPEG (turned upright as its camera says), SVG, or what else Qt
-/// reads. A drawing is painted as fine as the best printers print, 1200 dots per inch in the space that the head has;
-/// a larger picture is brought down to that. Refuses what is no picture, and one of more than 200 million pixels.
+/// Reads a shop's logo for the head of the sheet, a picture as session/picture.h takes it, and no drawing. One larger
+/// than the best printers print in the space that the head has, 1200 dots per inch, is brought down to that. Refuses
+/// what is no such picture, and a file of more than 60 MiB.
 Result<QImage> readLogo(const QString& path);
 
 } // namespace caprail::sheet

@@ -2,14 +2,16 @@
 #include <sheet/pdf_file.h>
 
 #include <QBuffer>
-#include <QFileInfo>
 #include <QPainter>
 #include <QPdfWriter>
-#include <QRegularExpression>
-#include <QSaveFile>
 #include <QXmlStreamWriter>
+#include <qpdf/Buffer.hh>
+#include <qpdf/QPDF.hh>
+#include <qpdf/QPDFWriter.hh>
 #include <sheet/sheet_text.h>
 #include <sheet/sheet_type.h>
+#include <store/file/output_file.h>
+#include <store/file/path_text.h>
 
 namespace caprail::sheet {
 
@@ -26,18 +28,14 @@ QString producer() {
     return QStringLiteral("Qt ") + QLatin1String(qVersion());
 }
 
-/// A text string of ISO 32000-1, 7.9.2.2: UTF-16 with byte order mark, in hexadecimal.
-QByteArray pdfText(const QString& words) {
-    QByteArray hex = "<FEFF";
-    for (const QChar c : words) {
-        hex += QByteArray::number(c.unicode(), 16).rightJustified(4, '0').toUpper();
-    }
-    return hex + '>';
+/// ISO 32000-1, 7.9.4, in UTC.
+QPDFObjectHandle pdfDate(const QDateTime& time) {
+    return QPDFObjectHandle::newString(
+        ("D:" + time.toUTC().toString(QStringLiteral("yyyyMMddHHmmss")).toLatin1() + "+00'00'").toStdString());
 }
 
-/// ISO 32000-1, 7.9.4, in UTC.
-QByteArray pdfDate(const QDateTime& time) {
-    return "(D:" + time.toUTC().toString(QStringLiteral("yyyyMMddHHmmss")).toLatin1() + "+00'00')";
+QPDFObjectHandle pdfText(const QString& words) {
+    return QPDFObjectHandle::newUnicodeString(words.toStdString());
 }
 
 void property(QXmlStreamWriter& out, const QString& space, const QString& name, const QString& container,
@@ -115,63 +113,45 @@ QByteArray xmpFor(const PdfProperties& properties) {
     return packet;
 }
 
-QByteArray withProperties(const QByteArray& pdf, const PdfProperties& properties) {
-    const auto last = [&](const char* pattern) {
-        auto matches =
-            QRegularExpression(QString::fromLatin1(pattern)).globalMatch(QString::fromLatin1(pdf.right(2048)));
-        QRegularExpressionMatch match;
-        while (matches.hasNext()) {
-            match = matches.next();
+Result<QByteArray> withProperties(const QByteArray& pdf, const PdfProperties& properties) {
+    try { // libqpdf says by exceptions that something is no PDF
+        QPDF document;
+        document.setSuppressWarnings(true);
+        document.processMemoryFile("sheet", pdf.constData(), static_cast<std::size_t>(pdf.size()));
+        QPDFObjectHandle info = document.makeIndirectObject(QPDFObjectHandle::newDictionary());
+        info.replaceKey("/Title", pdfText(properties.title));
+        if (!properties.author.isEmpty()) {
+            info.replaceKey("/Author", pdfText(properties.author));
         }
-        return match;
-    };
-    const auto start = last("startxref\\s+(\\d+)");
-    const auto trailer = last("trailer\\s*<<(.*?)>>\\s*startxref");
-    const auto info = last("/Info (\\d+) 0 R");
-    if (!start.hasMatch() || !info.hasMatch()) {
-        return pdf;
+        info.replaceKey("/Creator", pdfText(properties.creator));
+        info.replaceKey("/Producer", pdfText(producer()));
+        info.replaceKey("/CreationDate", pdfDate(properties.written));
+        info.replaceKey("/ModDate", pdfDate(properties.written));
+        document.getTrailer().replaceKey("/Info", info);
+        QPDFWriter writer(document);
+        writer.setOutputMemory();
+        writer.setStreamDataMode(qpdf_s_preserve);
+        writer.setObjectStreamMode(qpdf_o_disable); // PDF 1.4 has none (ISO 19005-1, 6.1.4)
+        writer.setNewlineBeforeEndstream(true);     // 6.1.7
+        writer.write();
+        const auto written = writer.getBufferSharedPointer();
+        return QByteArray(reinterpret_cast<const char*>(written->getBuffer()),
+                          static_cast<qsizetype>(written->getSize()));
+    } catch (const std::exception& error) {
+        return refuse(Sheet::tr("The sheet cannot be finished: %1").arg(QString::fromUtf8(error.what())).toStdString());
     }
-    // What the earlier trailer says of size, root and identity holds on; /Prev leads back to its table.
-    QString kept = QString::fromLatin1(pdf.right(2048));
-    kept = kept.mid(kept.lastIndexOf(QLatin1String("trailer")) + 7);
-    kept = kept.left(kept.lastIndexOf(QLatin1String("startxref"))).trimmed();
-    kept.chop(2); // ">>"
-    kept.remove(QRegularExpression(QStringLiteral("/Prev \\d+\\s*")));
-    QByteArray out = pdf;
-    if (!out.endsWith('\n')) {
-        out += '\n';
-    }
-    const qsizetype at = out.size();
-    out += info.captured(1).toLatin1() + " 0 obj\n<<\n/Title " + pdfText(properties.title);
-    if (!properties.author.isEmpty()) {
-        out += "\n/Author " + pdfText(properties.author);
-    }
-    out += "\n/Creator " + pdfText(properties.creator) + "\n/Producer " + pdfText(producer()) + "\n/CreationDate " +
-           pdfDate(properties.written) + "\n/ModDate " + pdfDate(properties.written) + "\n>>\nendobj\n";
-    const qsizetype table = out.size();
-    out += "xref\n" + info.captured(1).toLatin1() + " 1\n" + QByteArray::number(at).rightJustified(10, '0') +
-           " 00000 n \ntrailer\n" + kept.toLatin1().trimmed() + "\n/Prev " + start.captured(1).toLatin1() +
-           "\n>>\nstartxref\n" + QByteArray::number(table) + "\n%%EOF\n";
-    return out;
 }
 
-Result<void> writePdf(const QString& path, const PdfProperties& properties, QPageSize::PageSizeId paper, int pages,
-                      const std::function<void(QPainter&, int)>& paint) {
-    QSaveFile file(path);
-    const auto refused = [&] {
-        return refuse(Sheet::tr("“%1” cannot be written (%2): choose another folder or name, or free some space.")
-                          .arg(QFileInfo(path).fileName(), file.errorString())
-                          .toStdString());
-    };
-    // Opened first: there is no point in painting what cannot be kept.
-    if (!file.open(QIODevice::WriteOnly)) {
-        return refused();
-    }
-    const QByteArray pdf = withProperties(paintedPdf(properties, paper, pages, paint), properties);
-    if (file.write(pdf) != pdf.size() || !file.commit()) {
-        return refused();
-    }
-    return {};
+Result<void> writePdf(const QString& path, bool mayReplace, const PdfProperties& properties,
+                      QPageSize::PageSizeId paper, int pages, const std::function<void(QPainter&, int)>& paint) {
+    // Painted only once a file could be made: there is no point in painting what cannot be kept.
+    return writeOutput(pathBytes(path), OutputSort::sheet, mayReplace, [&](const std::string& unfinished) -> Result<void> {
+        const auto pdf = withProperties(paintedPdf(properties, paper, pages, paint), properties);
+        if (!pdf) {
+            return tl::unexpected(pdf.error());
+        }
+        return fillWith(unfinished, {pdf->constData(), static_cast<std::size_t>(pdf->size())});
+    });
 }
 
 } // namespace caprail::sheet

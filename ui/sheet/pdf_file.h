@@ -5,8 +5,8 @@
 #include <QDateTime>
 #include <QPageSize>
 #include <QString>
+#include <base/problem.h>
 #include <functional>
-#include <units/problem.h>
 
 class QPainter;
 
@@ -20,16 +20,16 @@ struct PdfProperties {
 };
 
 /// Paints `pages` pages by `paint(painter, index from 0)`, whose unit is the sheet's and whose origin is the corner of
-/// the paper, and writes them to `path` at once: an existing file stays as it is until the new one is complete.
-/// Refuses, naming the file, when it cannot be written.
-Result<void> writePdf(const QString& path, const PdfProperties& properties, QPageSize::PageSizeId paper, int pages,
-                      const std::function<void(QPainter&, int)>& paint);
+/// the paper, and writes them to `path` at once: an earlier sheet stays as it is until the new one is complete, and is
+/// replaced only where `mayReplace`. Refuses, naming the file, what cannot be written and what store/output_file.h does.
+Result<void> writePdf(const QString& path, bool mayReplace, const PdfProperties& properties,
+                      QPageSize::PageSizeId paper, int pages, const std::function<void(QPainter&, int)>& paint);
 
 /// The XMP metadata (ISO 16684-1) that PDF/A-1b asks for (ISO 19005-1, 6.7), saying the same as the file's properties.
 QByteArray xmpFor(const PdfProperties& properties);
 
-/// Qt's writer knows no author. Appends an incremental update (ISO 32000-1, 7.5.6) in which the document information
-/// says everything in `properties`. A file that has none of its own is given back as it is.
-QByteArray withProperties(const QByteArray& pdf, const PdfProperties& properties);
+/// Qt's writer knows no author: the same file with a document information that says everything in `properties`. What
+/// its streams hold is left as it is. Refuses what is no PDF.
+Result<QByteArray> withProperties(const QByteArray& pdf, const PdfProperties& properties);
 
 } // namespace caprail::sheet

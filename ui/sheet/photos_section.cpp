@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <session/picture.h>
 #include <sheet/sections.h>
 #include <sheet/sheet_text.h>
 
-#include <QBuffer>
-#include <QImageReader>
 #include <algorithm>
 
 namespace caprail::sheet {
@@ -14,32 +13,32 @@ constexpr int perRow = 3;
 constexpr qreal pictureHeight = mm(42);
 constexpr qreal picturesPerInch = 220; ///< fine enough for print, small enough for a mail
 
+/// Photos that are printed: forty rows, some ten pages.
+constexpr qsizetype mostPhotos = 120;
+/// Names of other files.
+constexpr qsizetype mostNames = 100;
+
 struct Thumbnail {
-    QImage picture; ///< null: it cannot be read
+    std::string sha256;
     TextBlock caption;
 };
 
 /// Reads a picture no larger than it is printed: a photo of many megapixels costs neither time nor file.
 QImage readScaled(const QByteArray& bytes, QSizeF room) {
-    QBuffer buffer;
-    buffer.setData(bytes);
-    QImageReader reader(&buffer);
-    reader.setAutoTransform(true);
-    const QSize size = reader.size();
     const qreal pixelsPerUnit = picturesPerInch / unitsPerInch;
     // Wide enough whichever way the picture lies.
     const int longest = qRound(std::max(room.width(), room.height()) * pixelsPerUnit);
-    if (size.isValid() && (size.width() > longest || size.height() > longest)) {
-        reader.setScaledSize(size.scaled(longest, longest, Qt::KeepAspectRatio).expandedTo({1, 1}));
-    }
-    const QImage read = reader.read();
-    if (read.isNull()) {
+    const auto read = readPicture(bytes, [longest](QSize size) {
+        return size.width() > longest || size.height() > longest ? size.scaled(longest, longest, Qt::KeepAspectRatio)
+                                                                 : size;
+    });
+    if (!read) {
         return {};
     }
-    QImage flat(read.size(), QImage::Format_RGB32);
+    QImage flat(read->size(), QImage::Format_RGB32);
     flat.fill(Qt::white);
     QPainter painter(&flat);
-    painter.drawImage(0, 0, read);
+    painter.drawImage(0, 0, *read);
     return flat;
 }
 
@@ -49,18 +48,21 @@ void row(const Writing& w, const std::vector<Thumbnail>& thumbnails, qreal width
         caption = std::max(caption, one.caption.height());
     }
     const SheetType& type = w.flow.type();
-    w.flow.figure(pictureHeight + points(3) + caption, [=, &type](QPainter& painter, const QRectF& area) {
+    // Each photo is read when its page is painted: all of them at once would fill the memory.
+    w.flow.figure(pictureHeight + points(3) + caption, [=, &type, &source = w.source](QPainter& painter,
+                                                                                      const QRectF& area) {
         QPointF at = area.topLeft();
         for (const Thumbnail& one : thumbnails) {
             const QRectF room(at, QSizeF(width, pictureHeight));
             painter.fillRect(room, type.tint);
-            if (one.picture.isNull()) {
+            const QImage picture =
+                readScaled(source.attachment ? source.attachment(one.sha256) : QByteArray(), {width, pictureHeight});
+            if (picture.isNull()) {
                 painter.setPen(type.quiet);
                 painter.drawText(room, Qt::AlignCenter, Sheet::tr("cannot be shown"));
             } else {
-                const QSizeF size = QSizeF(one.picture.size()).scaled(room.size(), Qt::KeepAspectRatio);
-                painter.drawImage(QRectF(room.center() - QPointF(size.width() / 2, size.height() / 2), size),
-                                  one.picture);
+                const QSizeF size = QSizeF(picture.size()).scaled(room.size(), Qt::KeepAspectRatio);
+                painter.drawImage(QRectF(room.center() - QPointF(size.width() / 2, size.height() / 2), size), picture);
             }
             one.caption.paint(painter, room.bottomLeft() + QPointF(0, points(3)), type.quiet);
             at.rx() += width + gap;
@@ -78,9 +80,16 @@ void photosSection(const Writing& w) {
     const qreal width = (w.flow.width() - gap * (perRow - 1)) / perRow;
     std::vector<std::vector<Thumbnail>> rows;
     QStringList others;
+    const auto isPhoto = [](const auto& seen) { return seen.what.mediaType.starts_with("image/"); };
+    const auto photos = std::ranges::count_if(w.facts().attachments, isPhoto);
+    qsizetype skipped = 0;
     for (const auto& seen : w.facts().attachments) {
         const AttachmentAdded& what = seen.what;
-        if (!text(what.mediaType).startsWith(QLatin1String("image/"))) {
+        if (isPhoto(seen) && skipped < photos - mostPhotos) {
+            ++skipped;
+            continue;
+        }
+        if (!isPhoto(seen)) {
             others << text(what.fileName) +
                           (what.caption.empty() ? QString() : QStringLiteral(": ") + text(what.caption));
             continue;
@@ -90,15 +99,21 @@ void photosSection(const Writing& w) {
         if (rows.empty() || rows.back().size() == perRow) {
             rows.emplace_back();
         }
-        const QByteArray bytes = w.source.attachment ? w.source.attachment(what.sha256) : QByteArray();
-        rows.back().push_back({readScaled(bytes, {width, pictureHeight}),
-                               TextBlock(words.join(QLatin1Char('\n')), w.flow.type().small, width)});
+        rows.back().push_back({what.sha256, TextBlock(words.join(QLatin1Char('\n')), w.flow.type().small, width)});
     }
     w.flow.heading(Sheet::tr("Photos and files"));
+    if (skipped > 0) {
+        w.flow.introduction(
+            Sheet::tr("Of %1 photos the last %2 are printed. The record holds them all.").arg(photos).arg(mostPhotos));
+    }
     for (const auto& one : rows) {
         row(w, one, width, gap);
     }
-    if (!others.isEmpty()) {
+    if (others.size() > mostNames) {
+        w.flow.paragraph(Sheet::tr("Kept in the record, not printed: %1 files; the last are %2")
+                             .arg(others.size())
+                             .arg(others.mid(others.size() - mostNames).join(QStringLiteral("; "))));
+    } else if (!others.isEmpty()) {
         w.flow.paragraph(Sheet::tr("Kept in the record, not printed: %1").arg(others.join(QStringLiteral("; "))));
     }
 }

@@ -15,6 +15,7 @@ struct Writing {
     SheetFlow& flow;
     const SheetSource& source;
     const SheetOptions& options;
+    const QString& times; ///< the zone of the times, as `zoneText` has it: it looks at every entry, hence once
 
     [[nodiscard]] const Facts& facts() const { return source.facts; }
     [[nodiscard]] const Assessment& assessment() const { return source.assessment; }

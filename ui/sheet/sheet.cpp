@@ -1,15 +1,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <sheet/sheet.h>
 
+#include <QBuffer>
+#include <QDir>
 #include <QFileInfo>
 #include <QPrinter>
-#include <QSaveFile>
+#include <QRegularExpression>
 #include <algorithm>
+#include <cstdio>
 #include <sheet/document.h>
 #include <sheet/layout_card.h>
 #include <sheet/pdf_file.h>
 #include <sheet/sections.h>
 #include <sheet/sheet_text.h>
+#include <store/sqlite/database.h>
+#include <store/file/output_file.h>
+#include <store/file/path_text.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -24,8 +31,9 @@ sheet::PdfProperties propertiesFor(const QString& title, const SheetSource& sour
 
 Result<void> writeDocument(const sheet::Document& document, const SheetSource& source, const QString& pdfPath,
                            const SheetOptions& options) {
-    return sheet::writePdf(pdfPath, propertiesFor(document.title(), source, options), options.pageSize,
-                           document.pages(), [&](QPainter& painter, int index) { document.paint(painter, index); });
+    return sheet::writePdf(pdfPath, options.mayReplace, propertiesFor(document.title(), source, options),
+                           options.pageSize, document.pages(),
+                           [&](QPainter& painter, int index) { document.paint(painter, index); });
 }
 
 std::vector<QImage> pagesOf(const sheet::Document& document, const SheetOptions& options, int dotsPerInch) {
@@ -92,19 +100,45 @@ Result<QStringList> writeSheetPages(const SheetSource& source, const QString& pn
     const std::vector<QImage> pages = sheetPages(source, options, dotsPerInch);
     const int digits = static_cast<int>(QString::number(pages.size()).size());
     const QFileInfo target(pngPath);
+    const auto pathOf = [&](int page) {
+        const QString number = QStringLiteral("%1").arg(page, digits, 10, QLatin1Char('0'));
+        return QStringLiteral("%1/%2-%3.png").arg(target.path(), target.completeBaseName(), number);
+    };
+    // No page is written while another one's place is not good.
+    for (int page = 1; page <= static_cast<int>(pages.size()); ++page) {
+        const std::string path = pathBytes(pathOf(page));
+        if (auto good = judgeOutputPlace(path, OutputSort::sheet); !good) {
+            return tl::unexpected(good.error());
+        }
+        if (!options.mayReplace && QFileInfo::exists(pathOf(page))) {
+            return refuse(Core::say("%1 exists already and is not overwritten: choose another name.", inQuotes(path)));
+        }
+    }
     QStringList written;
     for (const QImage& page : pages) {
-        const QString number = QStringLiteral("%1").arg(written.size() + 1, digits, 10, QLatin1Char('0'));
-        const QString path = QStringLiteral("%1/%2-%3.png").arg(target.path(), target.completeBaseName(), number);
-        QSaveFile file(path);
-        if (!file.open(QIODevice::WriteOnly) || !page.save(&file, "PNG") || !file.commit()) {
-            return refuse(Sheet::tr("“%1” cannot be written (%2): choose another folder or name, or free some space.")
-                              .arg(QFileInfo(path).fileName(), file.errorString())
-                              .toStdString());
+        const QString path = pathOf(static_cast<int>(written.size()) + 1);
+        QBuffer buffer;
+        buffer.open(QIODevice::WriteOnly);
+        page.save(&buffer, "PNG");
+        const QByteArray& bytes = buffer.data();
+        auto done = writeOutput(pathBytes(path), OutputSort::sheet, options.mayReplace,
+                                std::string_view(bytes.constData(), static_cast<std::size_t>(bytes.size())));
+        if (!done) {
+            for (const QString& one : options.mayReplace ? QStringList() : written) {
+                (void)std::remove(pathBytes(one).c_str());
+            }
+            return tl::unexpected(done.error());
         }
         written << path;
     }
     return written;
+}
+
+QStringList standingPages(const QString& pngPath) {
+    const QFileInfo target(pngPath);
+    const QRegularExpression page(
+        QStringLiteral("^%1-[0-9]+\\.png$").arg(QRegularExpression::escape(target.completeBaseName())));
+    return target.dir().entryList(QDir::Files).filter(page);
 }
 
 Result<void> writeLayoutCard(const SheetSource& source, const QString& pdfPath, const SheetOptions& options) {
@@ -113,8 +147,8 @@ Result<void> writeLayoutCard(const SheetSource& source, const QString& pdfPath, 
             Sheet::tr("There is no layout card without an engine layout: set it at the engine station.").toStdString());
     }
     const sheet::LayoutCard card(source, options, sheet::pageSize(options.pageSize));
-    return sheet::writePdf(pdfPath, propertiesFor(card.title(), source, options), options.pageSize, card.pages(),
-                           [&](QPainter& painter, int index) { card.paint(painter, index); });
+    return sheet::writePdf(pdfPath, options.mayReplace, propertiesFor(card.title(), source, options), options.pageSize,
+                           card.pages(), [&](QPainter& painter, int index) { card.paint(painter, index); });
 }
 
 } // namespace caprail

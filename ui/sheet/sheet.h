@@ -11,6 +11,7 @@
 #include <assessment/assessment.h>
 #include <functional>
 #include <ledger/ledger.h>
+#include <optional>
 #include <units/format.h>
 #include <vector>
 
@@ -25,6 +26,8 @@ struct SheetOptions {
     Units units;
     QString shopName;                             ///< empty: the shop that the record names
     QImage logo;                                  ///< null: none; see sheet/logo.h
+    bool mayReplace = false;                      ///< an earlier sheet at its place: the person said that it goes
+    std::optional<UtcTime> now;                   ///< the clock's, to tell entries in the future; none: not told
     QString appVersion;                           ///< "0.1.0"; printed in the file's properties
     QTimeZone zone = QTimeZone::systemTimeZone(); ///< whose clock the sheet's times are by; it is named on every page
 };
@@ -38,8 +41,9 @@ struct SheetSource {
     std::function<QByteArray(const std::string& sha256)> attachment;
 };
 
-/// Writes the sheet as PDF/A-1b (ISO 19005-1) with title and author; an existing file is replaced only once the new one
-/// is complete. Refuses when the file cannot be written.
+/// Writes the sheet as PDF/A-1b (ISO 19005-1) with title and author; an earlier one is replaced only where the options
+/// say so, and once the new one is complete. Refuses when the file cannot be written, and where anything stands that is
+/// neither PDF nor PNG, such as a record.
 Result<void> writeSheet(const SheetSource& source, const QString& pdfPath, const SheetOptions& options);
 
 /// Writes the sheet of what is different between two builds of the engine, likewise.
@@ -56,9 +60,13 @@ void paintSheet(const SheetSource& source, QPrinter& printer, const SheetOptions
 std::vector<QImage> sheetPages(const SheetSource& source, const SheetOptions& options, int dotsPerInch);
 
 /// Writes those pictures as PNG beside each other, for a message: OUT-1.png, OUT-2.png … for "OUT.png" (OUT-01.png …
-/// from ten pages on, so that they sort). Gives their paths in order. Refuses when one cannot be written.
+/// from ten pages on, so that they sort). Gives their paths in order. Refuses when one cannot be written, as writeSheet
+/// does; then none of them is new.
 Result<QStringList> writeSheetPages(const SheetSource& source, const QString& pngPath, const SheetOptions& options,
                                     int dotsPerInch = 150);
+
+/// The pictures of an earlier sheet that stand beside such a path: OUT-1.png and so on.
+QStringList standingPages(const QString& pngPath);
 
 /// Writes a card at 1 : 1 with a circle per position to lay its shims on before they go in, with what belongs there.
 /// The circles lie as the positions do on the engine where the paper is large enough, else in rows, cap by cap.

@@ -6,6 +6,7 @@
 #include <QStringList>
 #include <algorithm>
 #include <cmath>
+#include <sheet/sheet_text.h>
 
 namespace caprail::sheet {
 
@@ -17,10 +18,20 @@ qreal lineStep(const QFont& font) {
     return font.pixelSize() * leading;
 }
 
+/// As much of a text as is printed, and what is left out.
+QString printed(const QString& text) {
+    if (text.size() <= mostCharacters) {
+        return text;
+    }
+    const qsizetype end = text.at(mostCharacters - 1).isHighSurrogate() ? mostCharacters - 1 : mostCharacters;
+    return text.left(end) + QStringLiteral("… ") +
+           Sheet::tr("[cut off here: it has %1 characters, and the record holds them all]").arg(text.size());
+}
+
 } // namespace
 
 TextBlock::TextBlock(const QString& text, const QFont& font, qreal width, Qt::Alignment alignment) {
-    QString lines = text;
+    QString lines = printed(text);
     lines.replace(QLatin1Char('\n'), QChar::LineSeparator);
     m_layout = std::make_shared<QTextLayout>(lines, font);
     QTextOption option(alignment);
@@ -71,7 +82,7 @@ void TextBlock::paint(QPainter& painter, QPointF at, const QColor& colour, int f
 TextBlock::Widths TextBlock::widthsOf(const QString& text, const QFont& font) {
     const QFontMetricsF metrics(font);
     Widths widths;
-    for (const QString& line : text.split(QLatin1Char('\n'))) {
+    for (const QString& line : printed(text).split(QLatin1Char('\n'))) {
         widths.line = std::max(widths.line, metrics.horizontalAdvance(line));
         for (const QString& word : line.split(QLatin1Char(' '))) {
             widths.word = std::max(widths.word, metrics.horizontalAdvance(word));

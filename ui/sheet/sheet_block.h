@@ -10,7 +10,11 @@ class QPainter;
 
 namespace caprail::sheet {
 
+/// Characters of one text that are printed, some ten pages of them: no text that a record may hold takes hours to set.
+inline constexpr qsizetype mostCharacters = 40'000;
+
 /// A text broken into lines of one width. A word wider than that is broken anywhere, so nothing runs over the edge.
+/// Longer than `mostCharacters`, it is cut there and says so.
 class TextBlock {
 public:
     TextBlock(const QString& text, const QFont& font, qreal width, Qt::Alignment alignment = Qt::AlignLeft);

@@ -135,9 +135,12 @@ void SheetFlow::tallRow(const std::shared_ptr<const TableLayout>& layout, std::s
     }
 }
 
-void SheetFlow::table(const SheetTable& table) {
+void SheetFlow::table(SheetTable table) {
     if (table.rows.empty()) {
         return;
+    }
+    if (const QString leftOut = abridge(table); !leftOut.isEmpty()) {
+        introduction(leftOut);
     }
     const auto layout = std::make_shared<const TableLayout>(table, m_type, width());
     const qreal whole = bottom() - m_type.topMargin;

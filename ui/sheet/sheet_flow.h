@@ -50,7 +50,8 @@ public:
     void stateLine(CheckState state, const QString& sentence);
     /// Facts in so many columns side by side.
     void values(const std::vector<LabelledValue>& list, int columns);
-    void table(const SheetTable& table);
+    /// Of a table longer than `mostRows` some rows, with a sentence over it that says which.
+    void table(SheetTable table);
     /// A drawing over the whole width.
     void figure(qreal height, const Drawing& drawing);
     void space(qreal height);

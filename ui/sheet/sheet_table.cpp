@@ -4,6 +4,7 @@
 #include <QPainter>
 #include <algorithm>
 #include <numeric>
+#include <sheet/sheet_text.h>
 
 namespace caprail::sheet {
 
@@ -46,6 +47,66 @@ SheetCell stateCell(CheckState state, const QString& words) {
     cell.state = state;
     cell.isStrong = state != CheckState::good && state != CheckState::notDone;
     return cell;
+}
+
+namespace {
+
+qsizetype charactersIn(const std::vector<SheetCell>& row) {
+    return std::accumulate(row.begin(), row.end(), qsizetype{0}, [](qsizetype sum, const SheetCell& cell) {
+        return sum + std::min(cell.text.size(), mostCharacters);
+    });
+}
+
+bool isNotGood(const std::vector<SheetCell>& row) {
+    return std::ranges::any_of(row, [](const SheetCell& c) { return c.state && *c.state != CheckState::good; });
+}
+
+} // namespace
+
+QString abridge(SheetTable& table) {
+    const std::size_t all = table.rows.size();
+    qsizetype characters = 0;
+    for (const auto& row : table.rows) {
+        characters += charactersIn(row);
+    }
+    if (all <= mostRows && characters <= mostInTable) {
+        return {};
+    }
+    std::vector<std::vector<SheetCell>> kept; // the last first
+    characters = 0;
+    std::size_t from = all;
+    while (from > 0 && kept.size() < mostRows / 2 && (kept.empty() || characters < mostInTable / 2)) {
+        characters += charactersIn(table.rows[--from]);
+        kept.push_back(std::move(table.rows[from]));
+    }
+    const std::size_t last = kept.size();
+    std::size_t leftOut = 0;
+    while (from > 0) {
+        auto& row = table.rows[--from];
+        if (!isNotGood(row)) {
+            continue;
+        }
+        if (kept.size() < mostRows && characters < mostInTable) {
+            characters += charactersIn(row);
+            kept.push_back(std::move(row));
+        } else {
+            ++leftOut;
+        }
+    }
+    std::ranges::reverse(kept);
+    table.rows = std::move(kept);
+    QStringList said{table.rows.size() == last
+                         ? Sheet::tr("Of %1 rows the last %2 are printed.").arg(all).arg(last)
+                         : Sheet::tr("Of %1 rows %2 are printed: the last %3, and before them %4 that are not good.")
+                               .arg(all)
+                               .arg(table.rows.size())
+                               .arg(last)
+                               .arg(table.rows.size() - last)};
+    if (leftOut > 0) {
+        said << Sheet::tr("%1 more that are not good are not printed.").arg(leftOut);
+    }
+    said << Sheet::tr("The record holds them all.");
+    return said.join(QLatin1Char(' '));
 }
 
 std::optional<QString> takeCommon(SheetTable& table, std::size_t column) {

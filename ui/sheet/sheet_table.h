@@ -37,6 +37,14 @@ struct SheetTable {
     std::vector<std::vector<SheetCell>> rows; ///< each with at most as many cells as there are columns
 };
 
+/// Rows that a table prints at most, and characters in them.
+inline constexpr std::size_t mostRows = 200;
+inline constexpr qsizetype mostInTable = 400'000;
+/// Takes rows out of a larger table: for one half the last stay, for the other half the last before them that are not
+/// good, so that a long history hides nothing that holds the engine up. Gives the sentence that says what was left out,
+/// with how many of it are not good; empty where nothing was.
+QString abridge(SheetTable& table);
+
 /// Takes a column out of a table of two rows or more where it says the same in every row, to be said once above it.
 /// Nothing when it does not, or says nothing.
 std::optional<QString> takeCommon(SheetTable& table, std::size_t column);

@@ -5,10 +5,13 @@
 #include <QDateTime>
 #include <QString>
 #include <QTimeZone>
+#include <algorithm>
 #include <ledger/entry.h>
 #include <optional>
 #include <units/format.h>
-#include <units/words.h>
+#include <base/plain_text.h>
+#include <base/words.h>
+#include <vector>
 
 namespace caprail::sheet {
 
@@ -17,8 +20,9 @@ class Sheet {
     Q_DECLARE_TR_FUNCTIONS(Sheet)
 };
 
+/// A text of the record: what cannot be seen in it is made visible, line feeds stay.
 inline QString text(std::string_view utf8) {
-    return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
+    return QString::fromStdString(visibleLines(utf8));
 }
 template <Worded E> QString wordText(E value) {
     return text(shown(value));
@@ -45,6 +49,27 @@ inline QString none() {
 /// Without its unit, for columns whose head names it.
 inline QString bare(const std::optional<Length>& length, const Units& units) {
     return length ? text(formatBare(*length, units)) : none();
+}
+/// "57.5, 57.6 …": each reading of one place without its unit, in their order; a dash for none. Of many, as a record
+/// that is gone on with for years may hold, how many they are, the smallest, the largest, and the last.
+inline QString readingsText(const std::vector<Length>& readings, const Units& units) {
+    constexpr std::size_t most = 24;
+    constexpr std::size_t last = 12;
+    const std::size_t first = readings.size() > most ? readings.size() - last : 0;
+    QStringList list;
+    for (std::size_t i = first; i < readings.size(); ++i) {
+        list << bare(readings[i], units);
+    }
+    const QString words = list.isEmpty() ? none() : list.join(QStringLiteral(", "));
+    if (first == 0) {
+        return words;
+    }
+    const auto [smallest, largest] = std::ranges::minmax(readings);
+    return Sheet::tr("%1 readings, %2 to %3; the last %4: %5")
+        .arg(readings.size())
+        .arg(bare(smallest, units), bare(largest, units))
+        .arg(last)
+        .arg(words);
 }
 /// An uncertainty or standard deviation in nanometres, without its unit; a dash for none.
 inline QString bareSpread(double nanometres, const Units& units) {

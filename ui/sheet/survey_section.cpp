@@ -8,12 +8,12 @@ namespace caprail::sheet {
 
 namespace {
 
-QString readingsText(const GapResult& gap, const Units& units) {
-    QStringList list;
+QString standingText(const GapResult& gap, const Units& units) {
+    std::vector<Length> readings;
     for (const auto& reading : gap.standing) {
-        list << bare(reading.what.gap.value, units);
+        readings.push_back(reading.what.gap.value);
     }
-    return list.isEmpty() ? none() : list.join(QStringLiteral(", "));
+    return readingsText(readings, units);
 }
 
 SheetTable gapsTable(const Writing& w) {
@@ -33,7 +33,7 @@ SheetTable gapsTable(const Writing& w) {
         const GapResult gap = at == w.assessment().gaps.end() ? GapResult{} : at->second;
         const bool hasSpread = gap.standing.size() > 1;
         table.rows.push_back(
-            {strongCell(text(code(p))), readingsText(gap, units),
+            {strongCell(text(code(p))), standingText(gap, units),
              gap.standing.empty() ? none() : bare(Length(toNearest(gap.mean)), units),
              hasSpread ? bare(gap.range, units) : none(),
              hasSpread ? text(formatSpread(gap.standardDeviation, units)).section(QLatin1Char(' '), 0, 0) : none(),
@@ -57,6 +57,9 @@ void surveySection(const Writing& w) {
                   [&a = w.assessment(), units, look = w.flow.type().look](QPainter& painter, const QRectF& area) {
                       drawSpreadChart(painter, area, a, units, look);
                   });
+    if (isSpreadChartThinned(w.assessment())) {
+        w.flow.remark(Sheet::tr("The drawing shows the last readings of each position; the table counts them all."));
+    }
     const auto length = [&](const std::optional<Length>& l) { return l ? text(format(*l, units)) : none(); };
     w.flow.values(
         {{Sheet::tr("Accepted"), Sheet::tr("%1 of %2 positions").arg(survey.accepted).arg(survey.positions)},

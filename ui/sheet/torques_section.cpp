@@ -11,6 +11,8 @@ namespace {
 
 /// Rounds side by side in one table; more of them go into further tables.
 constexpr std::size_t roundsPerTable = 6;
+/// Rounds that are printed fastener by fastener; what older ones found stands in the table of rounds.
+constexpr std::size_t mostRounds = 30;
 
 QString groupName(FastenerKind kind, std::optional<Ring> ring) {
     QString name;
@@ -144,11 +146,12 @@ void fastenersTables(const Writing& w, const QString& title, const std::vector<F
     const bool isPulled = !fasteners.empty() && isVerified(fasteners.front().kind);
     const auto& rounds = w.facts().rounds;
     const std::size_t shown = isPulled ? rounds.size() : 0;
-    std::size_t first = 0;
+    const std::size_t oldest = shown > mostRounds ? shown - mostRounds : 0;
+    std::size_t first = oldest;
     do {
         const std::size_t last = std::min(shown, first + roundsPerTable);
         SheetTable table{{{Sheet::tr("Fastener")}}, {}};
-        if (first == 0) {
+        if (first == oldest) {
             table.columns.push_back({Sheet::tr("Last tightened to")});
             table.columns.push_back({Sheet::tr("Wrench")});
             table.columns.push_back({Sheet::tr("By, when")});
@@ -158,7 +161,7 @@ void fastenersTables(const Writing& w, const QString& title, const std::vector<F
         }
         for (const FastenerId fastener : fasteners) {
             std::vector<SheetCell> row{strongCell(capitalised(text(describe(fastener))))};
-            if (first == 0) {
+            if (first == oldest) {
                 std::ranges::move(lastTightened(w, fastener, marks), std::back_inserter(row));
             }
             for (std::size_t r = first; r < last; ++r) {
@@ -169,7 +172,7 @@ void fastenersTables(const Writing& w, const QString& title, const std::vector<F
             }
             table.rows.push_back(std::move(row));
         }
-        w.flow.subheading(first == 0 ? title : Sheet::tr("%1, further rounds").arg(title));
+        w.flow.subheading(first == oldest ? title : Sheet::tr("%1, further rounds").arg(title));
         w.flow.table(table);
         first = last;
     } while (first < shown);
@@ -201,6 +204,12 @@ void torquesSection(const Writing& w) {
     w.flow.table(groups);
     if (!facts.layout) {
         return;
+    }
+    if (facts.rounds.size() > mostRounds) {
+        w.flow.remark(Sheet::tr("Of %1 verify rounds the last %2 are printed fastener by fastener. The record holds "
+                                "them all.")
+                          .arg(facts.rounds.size())
+                          .arg(mostRounds));
     }
     WrenchMarks marks(facts, w.units());
     fastenersTables(w, Sheet::tr("Main-cap fasteners"), facts.layout->mainFasteners(), marks);

@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <stations/all_stations.h>
 
-#include <stations/bearings_station.h>
-#include <stations/closing_station.h>
-#include <stations/engine_station.h>
-#include <stations/fasteners_station.h>
-#include <stations/girdle_station.h>
-#include <stations/history_station.h>
-#include <stations/pickup_station.h>
-#include <stations/trial_fit_station.h>
+#include <stations/bearings/station.h>
+#include <stations/closing/station.h>
+#include <stations/engine/station.h>
+#include <stations/fasteners/station.h>
+#include <stations/girdle/station.h>
+#include <stations/history/station.h>
+#include <stations/pickup/station.h>
+#include <stations/trial_fit/station.h>
 
 namespace caprail {
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-#include <stations/station.h>
+#include <stations/common/station.h>
 
 namespace caprail {
 

@@ -8,10 +8,10 @@
 #include <session/look.h>
 #include <session/record_session.h>
 #include <session/spoken_words.h>
-#include <stations/entry_field.h>
-#include <stations/place_name.h>
-#include <stations/station.h>
-#include <stations/station_text.h>
+#include <stations/common/entry_field.h>
+#include <stations/common/place_name.h>
+#include <stations/common/station.h>
+#include <stations/common/station_text.h>
 #include <text/label.h>
 
 namespace caprail {

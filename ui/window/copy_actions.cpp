@@ -8,7 +8,8 @@
 #include <QPushButton>
 #include <QStatusBar>
 #include <session/filled.h>
-#include <store/copies.h>
+#include <store/care/copies.h>
+#include <store/file/path_text.h>
 #include <text/ask.h>
 #include <window/main_window.h>
 
@@ -70,7 +71,7 @@ void chooseCopy(MainWindow& window) {
 
 void restoreFromCopy(MainWindow& window, const QString& copy) {
     RecordSession& session = *window.session();
-    const auto opened = RecordFile::open(copy.toStdString(), OpenMode::readOnly);
+    const auto opened = RecordFile::open(pathBytes(copy), OpenMode::readOnly);
     if (!opened) {
         warn(&window, MainWindow::tr("Not restored"), QString::fromStdString(opened.error().sentence));
         return;

@@ -9,14 +9,16 @@
 #include <QMimeData>
 #include <QSettings>
 #include <QStatusBar>
-#include <QTemporaryFile>
 #include <QVBoxLayout>
 #include <session/filled.h>
 #include <session/spoken_words.h>
 #include <sheet/logo.h>
 #include <stations/all_stations.h>
-#include <stations/entry_field.h>
-#include <stations/panel_stack.h>
+#include <stations/common/entry_field.h>
+#include <stations/common/panel_stack.h>
+#include <store/file/new_file.h>
+#include <store/file/path_text.h>
+#include <store/file/read_file.h>
 #include <text/ask.h>
 #include <text/label.h>
 #include <text/plain_text.h>
@@ -34,6 +36,10 @@
 #include <window/station_list.h>
 
 namespace caprail {
+
+namespace {
+constexpr std::int64_t largestSample = std::int64_t{64} * 1024 * 1024;
+}
 
 MainWindow::MainWindow()
     : m_preferences(Preferences::load()), m_person(new QComboBox(this)), m_lastStored(new Label(this)),
@@ -167,12 +173,12 @@ void MainWindow::openSample(const QString& path) {
         const QString copy = QDir(folder).filePath(QFileInfo(path).completeBaseName() +
                                                    (n == 1 ? "" : QStringLiteral("-%1").arg(n)) + ".caprail");
         if (!QFileInfo::exists(copy)) {
-            if (!QFile::copy(path, copy)) {
-                complain(
-                    tr("The sample could not be copied to %1: check that the folder may be written to.").arg(copy));
+            const auto bytes = readWholeFile(pathBytes(path), largestSample);
+            const auto made = bytes ? makeNewFile(pathBytes(copy), *bytes) : tl::unexpected(bytes.error());
+            if (!made) {
+                complain(QString::fromStdString(made.error().sentence));
                 return;
             }
-            QFile::setPermissions(copy, QFile::ReadOwner | QFile::WriteOwner | QFile::ReadGroup | QFile::ReadOther);
             openFile(copy);
             return;
         }

@@ -2,12 +2,14 @@
 #include <window/menus.h>
 
 #include <QAction>
+#include <QDateTime>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMenuBar>
-#include <stations/entries_table.h>
-#include <store/check.h>
-#include <store/salvage.h>
+#include <stations/common/entries_table.h>
+#include <store/care/check.h>
+#include <store/file/path_text.h>
+#include <store/care/salvage.h>
 #include <text/ask.h>
 #include <text/plain_text.h>
 #include <window/copy_actions.h>
@@ -138,7 +140,7 @@ void askAndStrike(MainWindow& window, qint64 sequence) {
 }
 
 void offerSalvage(MainWindow& window, const QString& path, const QString& sentence) {
-    const CheckReport report = checkFile(path.toStdString());
+    const CheckReport report = checkFile(pathBytes(path));
     if (report.verdict != CheckVerdict::damagedOrAltered) {
         warn(&window, MainWindow::tr("This file was not opened"), sentence);
         return;
@@ -159,7 +161,7 @@ void offerSalvage(MainWindow& window, const QString& path, const QString& senten
     if (target.isEmpty()) {
         return;
     }
-    const auto salvaged = salvage(path.toStdString(), target.toStdString());
+    const auto salvaged = salvage(pathBytes(path), pathBytes(target), {QDateTime::currentMSecsSinceEpoch()});
     if (!salvaged) {
         warn(&window, MainWindow::tr("Nothing was salvaged"), QString::fromStdString(salvaged.error().sentence));
         return;

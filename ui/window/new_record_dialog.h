@@ -3,7 +3,7 @@
 #include <QDialog>
 #include <memory>
 #include <session/record_session.h>
-#include <shop_ui/shop_config.h>
+#include <records/shop_config.h>
 #include <text/label.h>
 
 class QCheckBox;

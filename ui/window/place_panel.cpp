@@ -11,9 +11,10 @@
 #include <QVBoxLayout>
 #include <session/filled.h>
 #include <session/look.h>
-#include <stations/findings.h>
-#include <stations/place_name.h>
-#include <stations/station_text.h>
+#include <stations/common/findings.h>
+#include <stations/common/keep_last.h>
+#include <stations/common/place_name.h>
+#include <stations/common/station_text.h>
 #include <text/label.h>
 #include <text/plain_text.h>
 
@@ -81,32 +82,54 @@ bool PlacePanel::isHere(const std::string& place) const {
     return m_place.isEmpty() ? place.empty() : isSamePlace(place, m_place);
 }
 
+/// Findings and notes of this place: open ones first, then what was settled, then notes, the last of many.
+void PlacePanel::listWords() {
+    const Facts& facts = m_session.facts();
+    const Look look = screenLook();
+    std::vector<std::pair<const std::string*, const FindingFact*>> open, settled;
+    for (const auto& [name, finding] : facts.findings) {
+        if (isHere(finding.opened.what.place)) {
+            (finding.settled ? settled : open).emplace_back(&name, &finding);
+        }
+    }
+    std::vector<const Seen<NoteAdded>*> notes;
+    for (const auto& note : facts.notes) {
+        if (isHere(note.what.place)) {
+            notes.push_back(&note);
+        }
+    }
+    std::size_t leftOut = 0;
+    for (auto* findings : {&open, &settled}) {
+        leftOut += keepLast(*findings, [](const auto& one) { return one.second->opened.entry; });
+        for (const auto& [name, finding] : *findings) {
+            const bool isOpen = !finding->settled;
+            auto* item =
+                new QListWidgetItem(sign(isOpen ? CheckState::out : CheckState::good) +
+                                        QStringLiteral(" %1: %2").arg(qtText(*name), qtText(finding->opened.what.text)),
+                                    m_list);
+            item->setForeground(isOpen ? look.out : look.quiet);
+            item->setData(findingRole, qtText(*name));
+            setTip(item, isOpen ? tr("Open. Enter goes there to settle it.")
+                                : tr("Settled: %1").arg(qtText(finding->settled->what.done)));
+        }
+    }
+    leftOut += keepLast(notes, [](const auto* note) { return note->entry; });
+    for (const auto* note : notes) {
+        new QListWidgetItem(tr("✎ %1").arg(qtText(note->what.text)), m_list);
+    }
+    if (leftOut > 0) {
+        auto* item =
+            new QListWidgetItem(tr("%n older ones are in the history.", "", static_cast<int>(leftOut)), m_list);
+        item->setFlags(Qt::NoItemFlags);
+    }
+}
+
 void PlacePanel::refresh() {
     m_title->setText(m_place.isEmpty() ? tr("The engine as a whole") : capitalised(placeName(m_place)));
     m_message->hide();
     m_list->clear();
     const Facts& facts = m_session.facts();
-    const Look look = screenLook();
-    for (const bool isOpen : {true, false}) {
-        for (const auto& [name, finding] : facts.findings) {
-            const FindingOpened& opened = finding.opened.what;
-            if (finding.settled.has_value() == isOpen || !isHere(opened.place)) {
-                continue;
-            }
-            const CheckState state = isOpen ? CheckState::out : CheckState::good;
-            auto* item = new QListWidgetItem(
-                sign(state) + QStringLiteral(" %1: %2").arg(qtText(name), qtText(opened.text)), m_list);
-            item->setForeground(isOpen ? look.out : look.quiet);
-            item->setData(findingRole, qtText(name));
-            setTip(item, isOpen ? tr("Open. Enter goes there to settle it.")
-                                : tr("Settled: %1").arg(qtText(finding.settled->what.done)));
-        }
-    }
-    for (const auto& note : facts.notes) {
-        if (isHere(note.what.place)) {
-            new QListWidgetItem(tr("✎ %1").arg(qtText(note.what.text)), m_list);
-        }
-    }
+    listWords();
     for (const auto& seen : facts.attachments) {
         if (isHere(seen.what.place)) {
             auto* item =

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <QWidget>
-#include <stations/photo_tools.h>
+#include <stations/common/photo_tools.h>
 #include <text/label.h>
 
 class QLineEdit;
@@ -39,6 +39,7 @@ private:
     void activate();
     void show(const Result<void>& added);
     [[nodiscard]] bool isHere(const std::string& place) const;
+    void listWords();
     RecordSession& m_session;
     QString m_place;
     Label* m_title;

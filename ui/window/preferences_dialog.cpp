@@ -63,7 +63,7 @@ PreferencesDialog::PreferencesDialog(const Preferences& p, QWidget* parent)
     logoRow->addWidget(browse);
     connect(browse, &QPushButton::clicked, this, [this] {
         const QString path =
-            QFileDialog::getOpenFileName(this, tr("Shop logo"), {}, tr("Pictures (*.png *.jpg *.jpeg *.svg)"));
+            QFileDialog::getOpenFileName(this, tr("Shop logo"), {}, tr("Pictures (*.png *.jpg *.jpeg *.webp *.heic *.heif)"));
         if (!path.isEmpty()) {
             m_logo->setText(path);
         }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// What the window writes out of a record: copies, sheets, tables; and what it shows about itself.
 #include <QApplication>
+#include <QDateTime>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QPrintDialog>
@@ -11,8 +12,9 @@
 #include <session/help.h>
 #include <sheet/logo.h>
 #include <sheet/sheet.h>
-#include <store/csv.h>
-#include <store/text_form.h>
+#include <store/text/csv.h>
+#include <store/file/path_text.h>
+#include <store/text/text_form.h>
 #include <text/ask.h>
 #include <window/main_window.h>
 #include <window/record_output.h>
@@ -28,6 +30,7 @@ SheetOptions sheetOptionsOf(const Preferences& preferences) {
     if (const auto logo = preferences.logoPath.isEmpty() ? QImage() : sheet::readLogo(preferences.logoPath)) {
         options.logo = *logo;
     }
+    options.now = UtcTime{QDateTime::currentMSecsSinceEpoch()};
     options.appVersion = QApplication::applicationVersion();
     return options;
 }
@@ -54,7 +57,7 @@ void MainWindow::saveCopy() {
     if (path.isEmpty()) {
         return;
     }
-    if (const auto saved = m_session->file().saveCopy(path.toStdString()); !saved) {
+    if (const auto saved = m_session->file().saveCopy(pathBytes(path)); !saved) {
         complain(QString::fromStdString(saved.error().sentence));
     }
 }
@@ -72,7 +75,9 @@ void MainWindow::writeSheetFile() {
     if (path.isEmpty()) {
         return;
     }
-    if (const auto written = writeSheet(sheetSourceOf(*m_session), path, sheetOptionsOf(m_preferences)); !written) {
+    SheetOptions options = sheetOptionsOf(m_preferences);
+    options.mayReplace = true; // the dialog asked
+    if (const auto written = writeSheet(sheetSourceOf(*m_session), path, options); !written) {
         complain(QString::fromStdString(written.error().sentence));
         return;
     }
@@ -85,7 +90,20 @@ void MainWindow::writeSheetPictures() {
     if (path.isEmpty()) {
         return;
     }
-    const auto written = writeSheetPages(sheetSourceOf(*m_session), path, sheetOptionsOf(m_preferences));
+    SheetOptions options = sheetOptionsOf(m_preferences);
+    if (const QStringList standing = standingPages(path); !standing.isEmpty()) {
+        // The dialog asked for another name than those of the pages.
+        const auto answer =
+            ask(this, tr("Sheet pages as pictures"),
+                filled(tr("%1 exists already. Replace the pages that were made before?"),
+                       standing.join(QStringLiteral(", "))),
+                QMessageBox::Yes | QMessageBox::No);
+        if (answer != QMessageBox::Yes) {
+            return;
+        }
+        options.mayReplace = true;
+    }
+    const auto written = writeSheetPages(sheetSourceOf(*m_session), path, options);
     if (!written) {
         complain(QString::fromStdString(written.error().sentence));
         return;
@@ -101,8 +119,9 @@ void MainWindow::writeCardFile() {
     if (path.isEmpty()) {
         return;
     }
-    if (const auto written = writeLayoutCard(sheetSourceOf(*m_session), path, sheetOptionsOf(m_preferences));
-        !written) {
+    SheetOptions options = sheetOptionsOf(m_preferences);
+    options.mayReplace = true; // the dialog asked
+    if (const auto written = writeLayoutCard(sheetSourceOf(*m_session), path, options); !written) {
         complain(QString::fromStdString(written.error().sentence));
     }
 }
@@ -129,11 +148,12 @@ void MainWindow::previewSheet() {
 
 void MainWindow::exportTables() {
     const QString folder =
-        QFileDialog::getExistingDirectory(this, tr("Folder for the tables"), QFileInfo(m_session->path()).path());
+        QFileDialog::getSaveFileName(this, tr("Folder for the tables (it is made anew)"),
+                                     beside(*m_session, tr("-tables")), {}, nullptr, QFileDialog::DontConfirmOverwrite);
     if (folder.isEmpty()) {
         return;
     }
-    if (const auto written = exportCsv(m_session->ledger(), folder.toStdString()); !written) {
+    if (const auto written = exportCsv(m_session->ledger(), pathBytes(folder)); !written) {
         complain(QString::fromStdString(written.error().sentence));
     }
 }
@@ -144,7 +164,7 @@ void MainWindow::exportLedgerFile() {
     if (path.isEmpty()) {
         return;
     }
-    if (const auto written = exportLedger(m_session->file(), path.toStdString()); !written) {
+    if (const auto written = exportLedger(m_session->file(), pathBytes(path)); !written) {
         complain(QString::fromStdString(written.error().sentence));
     }
 }

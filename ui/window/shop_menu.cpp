@@ -8,10 +8,11 @@
 #include <functional>
 #include <shop/build_comparison.h>
 #include <shop/hand_over.h>
-#include <shop_ui/builds_dialog.h>
-#include <shop_ui/shelf_dialogs.h>
-#include <shop_ui/shop_config.h>
-#include <shop_ui/template_dialogs.h>
+#include <records/builds_dialog.h>
+#include <records/shelf_dialogs.h>
+#include <records/shop_config.h>
+#include <records/template_dialogs.h>
+#include <store/file/path_text.h>
 #include <text/ask.h>
 #include <window/main_window.h>
 #include <window/record_output.h>
@@ -94,9 +95,9 @@ void handOverFolder(MainWindow& window) {
         return;
     }
     const SheetOptions options = sheetOptionsOf(window.preferences());
-    const auto made = handOver(session.file(), folder.toStdString(),
+    const auto made = handOver(session.file(), pathBytes(folder),
                                {options.units, true, [&](const std::string& pdfPath) {
-                                    return writeSheet(sheetSourceOf(session), QString::fromStdString(pdfPath), options);
+                                    return writeSheet(sheetSourceOf(session), qtPath(pdfPath), options);
                                 }});
     if (!made) {
         complain(window, made.error());

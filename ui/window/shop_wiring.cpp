@@ -3,7 +3,7 @@
 
 #include <QApplication>
 #include <QFileInfo>
-#include <shop_ui/shop_window.h>
+#include <records/shop_window.h>
 #include <window/main_window.h>
 
 namespace caprail {

@@ -48,6 +48,14 @@ TEST(Admission, refuses_a_closing_step_before_its_gate_and_out_of_order) {
     EXPECT_THAT(bench.refusal(ClosingStepDone{ClosingStep::stacksRefitted, {}, ""}), HasSubstr("ticked already"));
 }
 
+TEST(Admission, says_why_a_gate_is_locked_where_nothing_is_known_yet) {
+    const Facts facts;
+    for (const Body& body : std::vector<Body>{SignedOff{"x"}, ClosingStepDone{ClosingStep::stacksRefitted, {}, ""},
+                                              TrialFitResult{TrialItem::dipstick, 0, TrialResult::pass, {}, ""}}) {
+        EXPECT_THAT(mayAppend({}, facts, assess(facts), "Mira", body).error().sentence, HasSubstr("no engine layout"));
+    }
+}
+
 TEST(Admission, a_round_needs_the_stacks_off_and_one_outcome_per_fastener) {
     Bench bench;
     bench.tightenAll();
@@ -84,6 +92,34 @@ TEST(Admission, refuses_impossible_values) {
                 HasSubstr("smaller one first"));
     EXPECT_THAT(bench.refusal(PersonAdded{" ", ""}), HasSubstr("person's name"));
     EXPECT_THAT(bench.refusal(ShimAdded{"two words", {thou(5), ""}, ""}), HasSubstr("without spaces"));
+}
+
+TEST(Admission, refuses_what_a_screen_would_refuse) {
+    Bench bench;
+    EXPECT_THAT(bench.refusal(drafts::group(FastenerKind::mainCap, 6, "9/99-3 banana", 70)), HasSubstr("banana"));
+    FastenerGroupSet group = drafts::group(FastenerKind::mainCap, 6, "7/16-20", 70);
+    group.sequence.names = {"main-9R"};
+    EXPECT_THAT(bench.refusal(group), HasSubstr("no such fastener"));
+    group.sequence.names = {"main-1R"};
+    group.ring = Ring::outer;
+    EXPECT_THAT(bench.refusal(group), HasSubstr("outer"));
+    FastenerGroupSet turned = drafts::group(FastenerKind::rod, 4, "3/8-24", 40);
+    turned.method = TighteningMethod::torqueAndAngle;
+    turned.angle = Entered<Angle>{degrees(90), ""};
+    bench.make(turned);
+    EXPECT_THAT(bench.refusal(FastenerTightened{
+                    {FastenerKind::rod, 1, Side::left, Ring::inner}, Entered<Torque>{poundFeet(40), ""}, {}, {}, ""}),
+                HasSubstr("torque and angle"));
+    InstrumentAdded worn{"W2", InstrumentType::torqueWrench, "", "", {}, {}, {}, {}, {}, {}, 2'000'000};
+    EXPECT_THAT(bench.refusal(worn), HasSubstr("counts of pulls"));
+}
+
+TEST(Admission, refuses_texts_that_hide_something) {
+    Bench bench;
+    EXPECT_THAT(bench.refusal(PersonAdded{"Mira\u202e", ""}), HasSubstr("U+202E"));
+    EXPECT_THAT(bench.refusal(EngineDescribed{"", "Orrin\nVale", "V8", "", ""}), HasSubstr("one line"));
+    EXPECT_THAT(bench.refusal(NoteAdded{"", "\x1b[2Jgone"}), HasSubstr("U+001B"));
+    bench.make(NoteAdded{"", "two\nlines"});
 }
 
 TEST(Admission, every_entry_needs_a_known_person) {

@@ -8,11 +8,19 @@
 namespace caprail {
 namespace {
 
+/// All that a ledger holds, collected in small pieces.
+ReadingsByPerson readingsOf(const Ledger& ledger) {
+    ReadingsGathering gathering;
+    while (!gathering.takeMore(ledger, 7)) {
+    }
+    return gathering.readings();
+}
+
 const Position first{1, Side::left};
 const Position second{2, Side::right};
 
 std::optional<PersonalRepeatability> of(const Bench& bench, MeasuredQuantity quantity) {
-    for (const auto& one : ReadingsByPerson(bench.ledger).pooled()) {
+    for (const auto& one : readingsOf(bench.ledger).pooled()) {
         if (one.quantity == quantity) {
             return one;
         }
@@ -71,7 +79,7 @@ TEST(PersonalRepeatability, tells_instruments_apart) {
     for (const char* with : {"F1", "F2"}) {
         bench.make(GapReading{first, 1, {thou(50), ""}, with});
     }
-    const auto all = ReadingsByPerson(bench.ledger).pooled();
+    const auto all = readingsOf(bench.ledger).pooled();
     ASSERT_EQ(all.size(), 2U);
     EXPECT_EQ(all[0].instrument, "F1");
     EXPECT_EQ(all[1].instrument, "F2");
@@ -95,7 +103,7 @@ TEST(CrossedReadings, are_the_largest_study_that_the_record_holds) {
         n += 2;
     }
     read("Mira", first, 5, 50); // one reading more does not make a third pass
-    const auto crossed = ReadingsByPerson(bench.ledger).crossed(MeasuredQuantity::gap);
+    const auto crossed = readingsOf(bench.ledger).crossed(MeasuredQuantity::gap);
     EXPECT_EQ(crossed.people, (std::vector<std::string>{"Arlo", "Mira"}));
     EXPECT_EQ(crossed.places.size(), 6U);
     EXPECT_EQ(crossed.passes, 2);
@@ -115,10 +123,41 @@ TEST(CrossedReadings, hold_nothing_while_no_two_places_were_read_twice) {
     bench.make(GapReading{first, 1, {thou(50), ""}, ""});
     bench.make(GapReading{first, 2, {thou(50), ""}, ""});
     bench.make(GapReading{second, 1, {thou(60), ""}, ""});
-    const auto crossed = ReadingsByPerson(bench.ledger).crossed(MeasuredQuantity::gap);
+    const auto crossed = readingsOf(bench.ledger).crossed(MeasuredQuantity::gap);
     EXPECT_TRUE(crossed.people.empty());
     EXPECT_TRUE(crossed.readings.empty());
     EXPECT_EQ(crossed.counts.at("2R").at("Mira"), 1) << "what is missing can be seen";
+}
+
+TEST(Repeatability, collected_while_the_ledger_grows_is_what_it_is_when_collected_at_the_end) {
+    Ledger ledger;
+    const auto read = [&](int pass, int tenth) {
+        ledger.append({pass}, "Ann", GapReading{{1, Side::right}, pass, {tenths(500 + tenth), ""}, "FEEL-1"});
+    };
+    const auto readings = [](const ReadingsGathering& gathering) {
+        const auto all = gathering.readings().pooled();
+        return all.empty() ? std::size_t{0} : all.front().readings;
+    };
+    ReadingsGathering gathering;
+    EXPECT_TRUE(gathering.takeMore(ledger, 1)) << "of an empty ledger there is nothing to take";
+    read(1, 0);
+    read(2, 3);
+    EXPECT_FALSE(gathering.takeMore(ledger, 1));
+    EXPECT_TRUE(gathering.takeMore(ledger, 5));
+    EXPECT_EQ(readings(gathering), 2U);
+    ledger.append({3}, "Ann", Struck{1, "read at another place"});
+    while (!gathering.takeMore(ledger, 1)) {
+    }
+    EXPECT_EQ(readings(gathering), 1U) << "as if the struck one had never been made";
+    read(3, 4);
+    EXPECT_TRUE(gathering.takeMore(ledger, 1)) << "only what is new";
+    EXPECT_EQ(readings(gathering), 2U);
+    Ledger other;
+    other.append({1}, "Ben", GapReading{{1, Side::right}, 1, {tenths(500), ""}, "FEEL-1"});
+    while (!gathering.takeMore(other, 1)) {
+    }
+    EXPECT_EQ(readings(gathering), 1U);
+    EXPECT_EQ(gathering.readings().pooled().front().person, "Ben");
 }
 
 } // namespace

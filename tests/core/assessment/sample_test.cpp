@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// The sample records are jobs that the program itself would have taken, entry by entry, gates and all.
 #include <assessment/admission.h>
+#include <assessment/review.h>
 #include <fstream>
 #include <gtest/gtest.h>
 #include <ledger/entry_json.h>
@@ -31,6 +32,8 @@ TEST_P(Sample, every_entry_may_be_made_when_it_is_made) {
         assessment = assess(facts);
     }
     EXPECT_GT(ledger.size(), 100);
+    EXPECT_FALSE(reviewLedger(ledger).first);
+    EXPECT_EQ(fold(ledger).isClosed(), facts.isClosed());
     const std::string name = GetParam();
     EXPECT_EQ(facts.isClosed(), name == "closed");
     EXPECT_EQ(assessment.gate(GateKind::closing).isOpen, name == "closed");

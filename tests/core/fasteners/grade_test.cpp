@@ -68,10 +68,10 @@ TEST(Lubricant, has_a_nut_factor_and_a_friction_that_agree_and_a_source) {
     ASSERT_GE(lubricants().size(), 5U);
     for (const Lubricant& lubricant : lubricants()) {
         const JointFriction friction{lubricant.friction, lubricant.friction, usualBearingRadius(thread)};
-        const auto longForm = torqueLongForm(newtons(40'000), thread, friction, Units{});
-        const auto shortForm = torqueShortForm(newtons(40'000), thread, lubricant.nutFactor, Units{});
+        const auto longForm = preloadLongForm(newtonMetres(70), thread, friction, Units{});
+        const auto shortForm = preloadShortForm(newtonMetres(70), thread, lubricant.nutFactor, Units{});
         ASSERT_TRUE(longForm && shortForm) << lubricant.name;
-        EXPECT_NEAR(inNewtonMetres(longForm->value) / inNewtonMetres(shortForm->value), 1.0, 0.03) << lubricant.name;
+        EXPECT_NEAR(inNewtons(longForm->value) / inNewtons(shortForm->value), 1.0, 0.03) << lubricant.name;
         EXPECT_FALSE(lubricant.source.empty());
     }
 }

@@ -2,7 +2,7 @@
 #pragma once
 #include <gmock/gmock.h>
 #include <string>
-#include <units/problem.h>
+#include <base/problem.h>
 
 /// The sentence of a refusal; fails the test when there is none.
 template <class T> std::string sentenceOf(const caprail::Result<T>& result) {

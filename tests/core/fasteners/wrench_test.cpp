@@ -27,13 +27,13 @@ TEST(WrenchSetting, follows_the_lever) {
     EXPECT_NEAR(inPoundFeet(settingAt(60)), 71.11, 0.01);
 }
 
-TEST(WrenchSetting, is_undone_by_the_torque_at_the_fastener) {
-    const WrenchExtension crowfoot{millimetres(420), millimetres(55), degrees(35)};
-    const auto setting = wrenchSetting(newtonMetres(110), crowfoot, inchUnits);
+TEST(WrenchSetting, shows_how_the_lever_adds_up) {
+    // 420 + 55·cos 35° = 465.053 mm; 110·420/465.053 = 99.34 N·m.
+    const Units metric{LengthUnit::millimetre, TorqueUnit::newtonMetre, '.'};
+    const auto setting = wrenchSetting(newtonMetres(110), {millimetres(420), millimetres(55), degrees(35)}, metric);
     ASSERT_TRUE(setting);
-    EXPECT_LT(setting->value, newtonMetres(110));
-    EXPECT_NEAR(inNewtonMetres(torqueAtFastener(setting->value, crowfoot, inchUnits)->value), 110.0, 0.002);
-    EXPECT_EQ(setting->working.size(), 2U);
+    EXPECT_NEAR(inNewtonMetres(setting->value), 99.34, 0.01);
+    EXPECT_THAT(setting->working, testing::ElementsAre(HasSubstr("465.053 mm"), HasSubstr("99.3 N·m")));
 }
 
 TEST(WrenchSetting, refuses_a_lever_that_is_none) {

@@ -4,8 +4,8 @@
 #include <cstdlib>
 #include <gmock/gmock.h>
 #include <shop/hand_over.h>
-#include <store/check.h>
-#include <store/text_form.h>
+#include <store/care/check.h>
+#include <store/text/text_form.h>
 
 namespace caprail {
 namespace {

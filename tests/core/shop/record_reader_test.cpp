@@ -5,6 +5,7 @@
 #include <shop/record_reader.h>
 #include <shop/shop_scan.h>
 #include <sqlite3.h>
+#include <sys/stat.h>
 
 namespace caprail {
 namespace {
@@ -90,6 +91,35 @@ TEST(RecordReader, calls_a_file_in_the_middle_of_a_write_by_that_name_and_does_n
     EXPECT_EQ(traceOf(folder.path()), before);
 }
 
+TEST(RecordReader, waits_for_no_pipe_under_a_journal_s_name_and_plays_back_none_that_names_another_file) {
+    const Folder folder;
+    const std::string path = folder / "a.caprail";
+    write(path, shortLedger("Orrin Vale", "V8"));
+    ASSERT_EQ(::mkfifo((path + "-journal").c_str(), 0600), 0);
+    for (const auto look : {&glanceAt, &readWhole}) {
+        const FileFinding finding = look(path);
+        EXPECT_EQ(finding.reading, FileReading::unreadable);
+        EXPECT_THAT(finding.sentence, HasSubstr("no plain file"));
+    }
+    std::filesystem::remove(path + "-journal");
+    std::ofstream(path + "-journal") << std::string(512, 'x') << "\xd9\xd5\x05\xf9\x20\xa1\x63\xd7";
+    EXPECT_THAT(glanceAt(path).sentence, HasSubstr("names another file"));
+}
+
+TEST(RecordReader, believes_no_file_that_calls_pages_free_which_are_not) {
+    const Folder folder;
+    const std::string path = folder / "a.caprail";
+    write(path, shortLedger("Orrin Vale", "V8"));
+    {
+        std::fstream file(path, std::ios::in | std::ios::out | std::ios::binary);
+        file.seekp(32);
+        file.write("\0\0\0\7\0\0\0\1", 8);
+    }
+    const FileFinding finding = readWhole(path);
+    EXPECT_EQ(finding.reading, FileReading::damaged);
+    EXPECT_THAT(finding.sentence, HasSubstr("of its pages free"));
+}
+
 TEST(RecordReader, tells_foreign_newer_damaged_and_unreachable_files_apart_each_with_a_sentence) {
     const Folder folder;
     const auto expect = [&](const char* name, FileReading reading, const char* words) {
@@ -145,6 +175,79 @@ TEST(RecordReader, calls_a_last_entry_after_now_future_only_when_the_clocks_must
     EXPECT_FALSE(isInFuture(morning, morning));
     EXPECT_FALSE(isInFuture({morning.milliseconds + 9 * 60'000}, morning));
     EXPECT_TRUE(isInFuture({morning.milliseconds + 11 * 60'000}, morning));
+}
+
+/// The same of both: what a fresh connection finds, and what one finds that read other files before.
+void expectAsFresh(RecordReader& reader, const std::string& path) {
+    for (const bool isWhole : {false, true}) {
+        const FileFinding led = isWhole ? reader.readWhole(path) : reader.glanceAt(path);
+        const FileFinding fresh = isWhole ? readWhole(path) : glanceAt(path);
+        EXPECT_EQ(led.reading, fresh.reading) << path << ": " << led.sentence;
+        EXPECT_EQ(led.sentence, fresh.sentence);
+        EXPECT_EQ(led.digest.summary, fresh.digest.summary) << path;
+        EXPECT_EQ(led.digest.words, fresh.digest.words);
+    }
+}
+
+TEST(RecordReader, led_from_file_to_file_finds_in_each_what_a_fresh_one_finds) {
+    const Folder folder;
+    std::vector<std::string> paths;
+    for (const char* customer : {"Orrin Vale", "Ines Roth", "Jon Abel"}) {
+        paths.push_back(folder / (std::string(customer) + ".caprail"));
+        write(paths.back(), shortLedger(customer, "V8")); // as many entries each: the headers count the same
+    }
+    Maker maker;
+    maker.begin("Petra Lund", "V6");
+    maker.readyToClose();
+    paths.push_back(folder / "ready.caprail");
+    write(paths.back(), maker.ledger);
+    paths.push_back(folder / "letter.caprail");
+    std::ofstream(paths.back()) << "Dear sir, the crank is ready.";
+    paths.push_back(folder / "none.caprail");
+    paths.push_back(folder / "cut.caprail");
+    std::filesystem::copy_file(paths[0], paths.back());
+    std::filesystem::resize_file(paths.back(), 3 * 4096);
+    paths.push_back(folder / "journal.caprail");
+    std::filesystem::copy_file(paths[1], paths.back());
+    std::ofstream(paths.back() + "-journal") << std::string(600, 'j');
+    RecordReader reader;
+    for (int turn = 0; turn < 2; ++turn) {
+        for (const std::string& path : paths) {
+            expectAsFresh(reader, path);
+            expectAsFresh(reader, paths[static_cast<std::size_t>(turn)]);
+        }
+    }
+    EXPECT_EQ(reader.glanceAt(paths[0]).digest.summary.customer, "Orrin Vale");
+    EXPECT_EQ(reader.glanceAt(paths[1]).digest.summary.customer, "Ines Roth");
+}
+
+/// Writes to the file's schema behind its back, and sets its schema counter back, so that only its rows tell.
+void alterSchema(const std::string& path, const std::string& sql) {
+    sqlite3* db = nullptr;
+    ASSERT_EQ(sqlite3_open(path.c_str(), &db), SQLITE_OK);
+    ASSERT_EQ(sqlite3_exec(db, ("PRAGMA writable_schema = ON; " + sql).c_str(), nullptr, nullptr, nullptr), SQLITE_OK)
+        << sqlite3_errmsg(db);
+    sqlite3_close(db);
+}
+
+TEST(RecordReader, led_to_a_file_whose_tables_lie_on_other_pages_does_not_read_them_as_those_before) {
+    const Folder folder;
+    write(folder / "a.caprail", shortLedger("Orrin Vale", "V8"));
+    write(folder / "b.caprail", shortLedger("Ines Roth", "V8"));
+    // Two tables change places, and everything that the header counts stays as it was.
+    alterSchema(folder / "b.caprail",
+                "UPDATE sqlite_schema SET rootpage = (SELECT sum(rootpage) FROM sqlite_schema WHERE type = 'table' AND "
+                "name IN ('note_added', 'engine_described')) - rootpage WHERE type = 'table' AND name IN "
+                "('note_added', 'engine_described')");
+    write(folder / "c.caprail", shortLedger("Jon Abel", "V8"));
+    alterSchema(folder / "c.caprail",
+                "UPDATE sqlite_schema SET sql = replace(sql, 'never', 'often') WHERE name = 'entry_is_never_updated'");
+    RecordReader reader;
+    for (const char* name : {"a.caprail", "b.caprail", "a.caprail", "c.caprail", "a.caprail"}) {
+        expectAsFresh(reader, folder / name);
+    }
+    EXPECT_EQ(reader.readWhole(folder / "a.caprail").reading, FileReading::assessed);
+    EXPECT_EQ(reader.readWhole(folder / "c.caprail").reading, FileReading::damaged);
 }
 
 } // namespace

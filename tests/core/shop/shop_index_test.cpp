@@ -15,7 +15,17 @@ ShopRow row(const std::string& path, const std::string& customer) {
     ShopRow r;
     r.file = {path, 4096, 7, 8, 9};
     r.reading = FileReading::assessed;
+    // Every member has a value of its own: one that is lost on the way is seen.
     r.summary.customer = customer;
+    r.summary.engine = "6.2 V8";
+    r.summary.serial = "KL-2207";
+    r.summary.who = "Jon";
+    r.summary.entries = 412;
+    r.summary.build = 4;
+    r.summary.pulled = 26;
+    r.summary.moved = 1;
+    r.summary.templateName = "Inline six";
+    r.summary.layout = "5 mains of 2";
     r.summary.state = JobState::closingOpen;
     r.summary.roundResult = RoundResult::moved;
     r.summary.round = 3;
@@ -129,7 +139,7 @@ TEST_F(Index, is_made_anew_when_it_is_damaged_or_of_another_version) {
         put(index, row("a.caprail", "x"), "x");
     }
     {
-        auto database = Database::open(path, Access::readWrite);
+        auto database = Database::open(path, Access::ownFile);
         ASSERT_TRUE((*database)->run("PRAGMA user_version = 999"));
     }
     EXPECT_THAT(*open().rows(), IsEmpty());

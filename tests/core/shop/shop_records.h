@@ -10,9 +10,9 @@
 #include <ledger/band_names.h>
 #include <map>
 #include <shop/template_note.h>
-#include <store/database.h>
-#include <store/entry_rows.h>
-#include <store/record_file.h>
+#include <store/sqlite/database.h>
+#include <store/file/entry_rows.h>
+#include <store/file/record_file.h>
 #include <sys/stat.h>
 #include <unistd.h>
 

@@ -3,7 +3,7 @@
 /// What someone with the sqlite3 shell and some skill would do to a record: change it and put its guards back.
 #include "samples.h"
 
-#include <store/schema.h>
+#include <store/sqlite/schema.h>
 
 namespace caprail::samples {
 

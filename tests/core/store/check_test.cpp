@@ -2,7 +2,7 @@
 #include "alter.h"
 
 #include <gmock/gmock.h>
-#include <store/check.h>
+#include <store/care/check.h>
 
 namespace caprail {
 namespace {

@@ -7,9 +7,9 @@
 #include <cstdlib>
 #include <functional>
 #include <gmock/gmock.h>
-#include <store/check.h>
-#include <store/copies.h>
-#include <store/writer_lock.h>
+#include <store/care/check.h>
+#include <store/care/copies.h>
+#include <store/file/writer_lock.h>
 
 namespace caprail {
 namespace {
@@ -222,6 +222,7 @@ TEST_P(NetworkFolder, whose_locks_fail_is_told_in_a_sentence_and_takes_nothing) 
     const auto opened = RecordFile::open(path, OpenMode::readWrite);
     ASSERT_FALSE(opened);
     EXPECT_THAT(opened.error().sentence, HasSubstr(words));
+    EXPECT_EQ(checkFile(path).verdict, CheckVerdict::notFinished) << "nothing was found damaged";
     vfs.failLocks(SQLITE_OK);
     auto file = RecordFile::open(path, OpenMode::readWrite);
     ASSERT_TRUE(file && !file->isReadOnly());

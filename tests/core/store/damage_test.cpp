@@ -8,10 +8,11 @@
 #include <gmock/gmock.h>
 #include <ledger/entry_json.h>
 #include <random>
-#include <store/check.h>
-#include <store/entry_rows.h>
-#include <store/time_guard.h>
+#include <store/care/check.h>
+#include <store/file/entry_rows.h>
+#include <store/sqlite/time_guard.h>
 #include <sys/wait.h>
+#include <thread>
 #include <unistd.h>
 
 namespace caprail {
@@ -283,6 +284,13 @@ TEST(Hostile, statements_that_never_end_are_stopped) {
     }
     EXPECT_LT(std::chrono::steady_clock::now() - start, std::chrono::seconds(5));
     EXPECT_TRUE((*database)->integer("SELECT count(*) FROM entry")) << "the guard is gone with its scope";
+    {
+        // A disk that stalls, a stopped program: waiting is no computing.
+        const TimeGuard guard(**database, std::chrono::milliseconds(200));
+        std::this_thread::sleep_for(std::chrono::milliseconds(400));
+        EXPECT_TRUE((*database)->integer(
+            "WITH RECURSIVE r(n) AS (SELECT 1 UNION ALL SELECT n + 1 FROM r LIMIT 20000) SELECT max(n) FROM r"));
+    }
     EXPECT_EQ(TimeGuard::allowedFor(1'000'000), std::chrono::seconds(5));
     EXPECT_EQ(TimeGuard::allowedFor(1'100LL * 1024 * 1024), std::chrono::seconds(55));
 }

@@ -3,43 +3,19 @@
 /// every call from there on; then the disk is full; then every allocation of SQLite's fails. Afterwards the record
 /// opens, holds every acknowledged entry and no half one. Method: "How SQLite Is Tested", sections 3.1 and 3.2
 /// (sqlite.org/testing.html, from memory).
+#include "faulty_memory.h"
 #include "faulty_vfs.h"
 #include "samples.h"
 
 #include <cstdlib>
 #include <functional>
-#include <store/check.h>
-#include <store/text_form.h>
+#include <store/care/check.h>
+#include <store/text/text_form.h>
 
 namespace caprail {
 namespace {
 
 using namespace samples;
-
-/// Allocations of SQLite that fail on demand.
-struct FaultyMemory {
-    static inline sqlite3_mem_methods real{};
-    static inline int at = 0;
-    static inline int calls = 0;
-    static bool fails() {
-        ++calls;
-        return at != 0 && calls == at;
-    }
-    static void* allocate(int size) { return fails() ? nullptr : real.xMalloc(size); }
-    static void* enlarge(void* memory, int size) { return fails() ? nullptr : real.xRealloc(memory, size); }
-    /// Before SQLite is first used in this process.
-    static void install() {
-        sqlite3_config(SQLITE_CONFIG_GETMALLOC, &real);
-        sqlite3_mem_methods methods = real;
-        methods.xMalloc = allocate;
-        methods.xRealloc = enlarge;
-        ASSERT_EQ(sqlite3_config(SQLITE_CONFIG_MALLOC, &methods), SQLITE_OK);
-    }
-    static void failAt(int n) {
-        at = n;
-        calls = 0;
-    }
-};
 
 /// The work that is disturbed: open a record, append entries with and without attachment, save a copy, close.
 struct Work {

@@ -28,6 +28,7 @@ int __real_open(const char* path, int flags, ...);
 int __real_fsync(int file);
 int __real_chmod(const char* path, mode_t mode);
 int __real_rename(const char* from, const char* to);
+int __real_renameat2(int fromFolder, const char* from, int toFolder, const char* to, unsigned flags);
 int __real_link(const char* from, const char* to);
 
 int __wrap_open(const char* path, int flags, ...) {
@@ -46,6 +47,9 @@ int __wrap_chmod(const char* path, mode_t mode) {
 }
 int __wrap_rename(const char* from, const char* to) {
     return fails() ? -1 : __real_rename(from, to);
+}
+int __wrap_renameat2(int fromFolder, const char* from, int toFolder, const char* to, unsigned flags) {
+    return fails() ? -1 : __real_renameat2(fromFolder, from, toFolder, to, flags);
 }
 int __wrap_link(const char* from, const char* to) {
     return fails() ? -1 : __real_link(from, to);

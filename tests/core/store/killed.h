@@ -11,7 +11,7 @@
 #include <functional>
 #include <random>
 #include <spawn.h>
-#include <store/check.h>
+#include <store/care/check.h>
 #include <sys/wait.h>
 #include <thread>
 #include <unistd.h>

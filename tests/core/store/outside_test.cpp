@@ -5,7 +5,7 @@
 
 #include <cstdlib>
 #include <gmock/gmock.h>
-#include <store/text_form.h>
+#include <store/text/text_form.h>
 
 namespace caprail {
 namespace {

@@ -4,7 +4,7 @@
 #include "power_cut_vfs.h"
 #include "samples.h"
 
-#include <store/check.h>
+#include <store/care/check.h>
 
 namespace caprail {
 namespace {

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "samples.h"
 
+#include <csignal>
 #include <fstream>
 #include <gmock/gmock.h>
-#include <store/check.h>
-#include <store/header.h>
-#include <store/writer_lock.h>
+#include <store/care/check.h>
+#include <store/sqlite/header.h>
+#include <store/file/writer_lock.h>
 #include <sys/stat.h>
 #include <sys/wait.h>
 #include <unistd.h>
@@ -15,6 +16,71 @@ namespace {
 
 using namespace samples;
 using testing::HasSubstr;
+
+namespace beginnings {
+
+Ledger beginning(int entries) {
+    Ledger ledger;
+    for (int i = 0; i < entries; ++i) {
+        ledger.append(morning, "Ann", gap(1 + i % 5, Side::right, 500 + i));
+    }
+    return ledger;
+}
+
+} // namespace beginnings
+
+TEST(RecordFile, begun_with_a_ledger_has_all_of_it_or_is_not_made) {
+    const Folder folder;
+    Ledger ledger = beginnings::beginning(40);
+    {
+        auto file = RecordFile::create(folder / "smith.caprail", ledger);
+        ASSERT_TRUE(file) << file.error().sentence;
+        EXPECT_EQ(file->ledger().entries(), ledger.entries());
+        EXPECT_TRUE(file->append(morning, "Ann", gap(1, Side::left, 570)));
+    }
+    EXPECT_EQ(checkFile(folder / "smith.caprail").verdict, CheckVerdict::sound);
+    ledger.append(morning, "Ann", NoteAdded{"", std::string(2'000'000, 'x')});
+    EXPECT_FALSE(RecordFile::create(folder / "long.caprail", ledger));
+    ledger = beginnings::beginning(40);
+    ledger.append(morning, "Ann", AttachmentAdded{"", "a.jpg", "image/jpeg", "", sha256Hex("x"), sha256Hex("x"), 1});
+    EXPECT_FALSE(RecordFile::create(folder / "photo.caprail", ledger)) << "its bytes are nowhere";
+    EXPECT_EQ(folder.count(), 1);
+}
+
+TEST(RecordFile, begun_with_a_ledger_and_killed_leaves_the_whole_beginning_or_nothing) {
+    const Folder folder;
+    constexpr int entries = 40;
+    const Ledger ledger = beginnings::beginning(entries);
+    int made = 0;
+    for (int kill = 0; kill < 12; ++kill) {
+        const std::string kept = folder / ("kill-" + std::to_string(kill));
+        std::filesystem::create_directory(kept);
+        const pid_t child = ::fork();
+        if (child == 0) {
+            for (int i = 0;; ++i) {
+                if (!RecordFile::create(kept + "/" + std::to_string(i) + ".caprail", ledger)) {
+                    ::_exit(1);
+                }
+            }
+        }
+        ::usleep(static_cast<useconds_t>(40'000 + 7'300 * kill));
+        ::kill(child, SIGKILL);
+        int status = 0;
+        ::waitpid(child, &status, 0);
+        EXPECT_TRUE(WIFSIGNALED(status)) << "it was not killed, it failed";
+        for (const auto& file : std::filesystem::directory_iterator(kept)) {
+            const std::string name = file.path().filename().string();
+            if (name.front() != '.' && name.ends_with(".caprail")) {
+                const CheckReport report = checkFile(file.path().string());
+                EXPECT_EQ(report.verdict, CheckVerdict::sound) << report.findings.front();
+                EXPECT_EQ(report.entries, entries);
+                ++made;
+            }
+        }
+    }
+    std::printf("12 kills, %d records left, each whole\n", made);
+    EXPECT_GT(made, 0);
+}
 
 TEST(RecordFile, gives_back_one_entry_of_every_kind_as_it_was_stored) {
     const Folder folder;

@@ -2,9 +2,10 @@
 #include "alter.h"
 
 #include <gmock/gmock.h>
+#include <ledger/remarks.h>
 #include <random>
-#include <store/check.h>
-#include <store/salvage.h>
+#include <store/care/check.h>
+#include <store/care/salvage.h>
 
 namespace caprail {
 namespace {
@@ -23,17 +24,38 @@ protected:
     Result<SalvageReport> salvaged() {
         std::filesystem::remove(fresh);
         const std::string before = read(path);
-        auto report = salvage(path, fresh);
+        auto report = salvage(path, fresh, morning);
         EXPECT_EQ(read(path), before);
         EXPECT_EQ(std::filesystem::exists(fresh), report.has_value());
         if (report) {
             const CheckReport check = checkFile(fresh);
             EXPECT_EQ(check.verdict, CheckVerdict::sound) << check.findings.front();
-            EXPECT_EQ(check.entries, report->kept);
+            EXPECT_EQ(check.entries, report->kept + report->added);
         }
         return report;
     }
-    Seal freshSeal() { return checkFile(fresh).seal; }
+    /// Of the last entry that was carried over.
+    Seal keptSeal() {
+        const auto file = RecordFile::open(fresh, OpenMode::readOnly);
+        EXPECT_TRUE(file);
+        for (auto entry = file->ledger().entries().rbegin(); entry != file->ledger().entries().rend(); ++entry) {
+            if (!std::holds_alternative<Salvaged>(entry->body) || entry->person != salvager) {
+                return entry->seal;
+            }
+        }
+        return {};
+    }
+    /// What the new record says of itself.
+    Salvaged told() {
+        const auto file = RecordFile::open(fresh, OpenMode::readOnly);
+        EXPECT_TRUE(file);
+        const Entry& last = file->ledger().entries().back();
+        EXPECT_EQ(last.person, salvager);
+        EXPECT_EQ(last.time, morning);
+        const auto* salvaged = std::get_if<Salvaged>(&last.body);
+        EXPECT_NE(salvaged, nullptr);
+        return salvaged == nullptr ? Salvaged() : *salvaged;
+    }
     Folder folder;
     std::string path = folder / "smith.caprail";
     std::string fresh = folder / "salvaged.caprail";
@@ -46,7 +68,27 @@ TEST_F(SalvageTest, of_a_sound_record_gives_the_same_record) {
     ASSERT_TRUE(report) << report.error().sentence;
     EXPECT_TRUE(report->isWhole());
     EXPECT_EQ(report->kept, ledger.size());
-    EXPECT_EQ(freshSeal(), ledger.seal());
+    EXPECT_EQ(keptSeal(), ledger.seal());
+}
+
+TEST_F(SalvageTest, says_for_ever_from_what_it_was_made) {
+    ASSERT_TRUE(salvaged());
+    const Salvaged whole = told();
+    EXPECT_EQ(whole.fileName, "smith.caprail");
+    EXPECT_EQ(whole.size, static_cast<std::int64_t>(sound.size()));
+    EXPECT_EQ(whole.sha256, sha256Hex(sound));
+    EXPECT_EQ(whole.lastSeal, shortForm(ledger.seal()));
+    EXPECT_TRUE(whole.unsealed.names.empty() && whole.lost.names.empty());
+    alter(path, "UPDATE entry SET person = 'Eve' WHERE sequence IN (4, 5, 6, 9); DELETE FROM entry WHERE sequence = 2");
+    ASSERT_TRUE(salvaged());
+    EXPECT_THAT(told().unsealed.names, ElementsAre("3-6", "9"));
+    EXPECT_THAT(told().lost.names, ElementsAre("2"));
+    EXPECT_EQ(told().sha256, sha256Hex(read(path)));
+    // Salvaged again, it says both.
+    std::filesystem::rename(fresh, folder / "once.caprail");
+    ASSERT_TRUE(salvage(folder / "once.caprail", fresh, morning));
+    const auto file = RecordFile::open(fresh, OpenMode::readOnly);
+    EXPECT_EQ(salvageRemarks(file->ledger()).size(), 3U) << "two salvages, and the one that every kind stands once in";
 }
 
 TEST_F(SalvageTest, leaves_out_what_was_planted_in_the_schema) {
@@ -55,7 +97,7 @@ TEST_F(SalvageTest, leaves_out_what_was_planted_in_the_schema) {
     const auto report = salvaged();
     ASSERT_TRUE(report) << report.error().sentence;
     EXPECT_TRUE(report->isWhole());
-    EXPECT_EQ(freshSeal(), ledger.seal());
+    EXPECT_EQ(keptSeal(), ledger.seal());
 }
 
 TEST_F(SalvageTest, mends_a_broken_header_and_a_broken_list_of_tables) {
@@ -64,7 +106,7 @@ TEST_F(SalvageTest, mends_a_broken_header_and_a_broken_list_of_tables) {
     write(path, broken);
     auto report = salvaged();
     ASSERT_TRUE(report) << report.error().sentence;
-    EXPECT_EQ(freshSeal(), ledger.seal());
+    EXPECT_EQ(keptSeal(), ledger.seal());
     EXPECT_THAT(report->sentences, testing::Contains(HasSubstr("fresh record")));
 
     broken = sound;
@@ -72,7 +114,7 @@ TEST_F(SalvageTest, mends_a_broken_header_and_a_broken_list_of_tables) {
     write(path, broken);
     report = salvaged();
     ASSERT_TRUE(report) << report.error().sentence;
-    EXPECT_EQ(freshSeal(), ledger.seal());
+    EXPECT_EQ(keptSeal(), ledger.seal());
 }
 
 TEST_F(SalvageTest, keeps_altered_entries_and_says_which) {
@@ -101,7 +143,7 @@ TEST_F(SalvageTest, closes_up_over_lost_entries_and_moves_strikes_along) {
     EXPECT_THAT(report->lost, ElementsAre(1, 4));
     const auto file = RecordFile::open(fresh, OpenMode::readOnly);
     ASSERT_TRUE(file) << file.error().sentence;
-    ASSERT_EQ(file->ledger().size(), 3);
+    ASSERT_EQ(file->ledger().size(), 4);
     EXPECT_FALSE(file->ledger().isStruck(1));
     EXPECT_EQ(file->ledger().struckBy(2), 3);
     const Entry moved{2, morning, "Ann", gap(1, Side::right, 575), {}};
@@ -131,7 +173,7 @@ TEST_F(SalvageTest, refuses_what_holds_nothing_of_a_record_and_never_overwrites)
     EXPECT_THAT(refused.error().sentence, HasSubstr("newer version"));
     write(path, sound);
     write(fresh, "a letter");
-    EXPECT_FALSE(salvage(path, fresh));
+    EXPECT_FALSE(salvage(path, fresh, morning));
     EXPECT_EQ(read(fresh), "a letter");
 }
 
@@ -152,7 +194,7 @@ TEST(Salvage, saves_most_of_a_record_whatever_page_is_lost_or_wherever_it_is_cut
             damaged[page * 4096 + i] = static_cast<char>(random());
         }
         write(path, damaged);
-        const auto report = salvage(path, fresh);
+        const auto report = salvage(path, fresh, morning);
         if (report) {
             EXPECT_EQ(checkFile(fresh).verdict, CheckVerdict::sound);
             EXPECT_EQ(report->kept + static_cast<std::int64_t>(report->lost.size()), entries) << page;
@@ -169,7 +211,7 @@ TEST(Salvage, saves_most_of_a_record_whatever_page_is_lost_or_wherever_it_is_cut
     EXPECT_GE(worst, entries / 2);
     for (std::size_t page = 1; page < pages; page += 3) {
         write(path, sound.substr(0, page * 4096 + 1000));
-        const auto report = salvage(path, fresh);
+        const auto report = salvage(path, fresh, morning);
         if (report) {
             EXPECT_EQ(checkFile(fresh).verdict, CheckVerdict::sound);
             std::filesystem::remove(fresh);

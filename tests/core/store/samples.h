@@ -7,7 +7,7 @@
 #include <iterator>
 #include <ledger/entry.h>
 #include <sqlite3.h>
-#include <store/record_file.h>
+#include <store/file/record_file.h>
 #include <string>
 
 namespace caprail::samples {

@@ -2,7 +2,7 @@
 #include "alter.h"
 
 #include <gmock/gmock.h>
-#include <store/header.h>
+#include <store/sqlite/header.h>
 
 namespace caprail {
 namespace {

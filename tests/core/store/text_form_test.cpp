@@ -1,11 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "alter.h"
 
+#include <chrono>
+#include <fcntl.h>
 #include <gmock/gmock.h>
 #include <ledger/entry_json.h>
-#include <store/check.h>
-#include <store/csv.h>
-#include <store/text_form.h>
+#include <store/care/check.h>
+#include <store/text/csv.h>
+#include <store/text/kept_photos.h>
+#include <store/text/text_form.h>
+#include <sys/stat.h>
+#include <thread>
+#include <unistd.h>
+#include <sys/resource.h>
 
 namespace caprail {
 namespace {
@@ -85,7 +92,7 @@ TEST_F(TextForm, that_cannot_be_read_is_refused_with_its_line) {
     EXPECT_THAT(refusal(std::string(100'000, '[')), HasSubstr("line 1"));
     EXPECT_THAT(
         refusal("{\"kind\":\"note_added\",\"person\":\"A\",\"time\":\"2026-05-04T09:30:00Z\",\"text\":\"\\u0000\"}"),
-        HasSubstr("UTF-8"));
+        HasSubstr("U+0000"));
 }
 
 TEST_F(TextForm, without_the_bytes_of_an_attachment_is_refused) {
@@ -109,13 +116,100 @@ TEST_F(TextForm, never_overwrites) {
     EXPECT_FALSE(importLedger(folder / "absent.jsonl", folder / "new.caprail"));
 }
 
-TEST(Csv, quotes_as_rfc_4180_asks) {
-    // RFC 4180, section 2, rules 5 to 7 (from memory): "b CRLF bb" and "b""bb" are its own examples.
-    EXPECT_EQ(csvField("aaa"), "aaa");
-    EXPECT_EQ(csvField("b\r\nbb"), "\"b\r\nbb\"");
-    EXPECT_EQ(csvField("b\"bb"), "\"b\"\"bb\"");
-    EXPECT_EQ(csvField("1,5"), "\"1,5\"");
-    EXPECT_EQ(csvField(""), "");
+TEST_F(TextForm, without_one_entry_is_refused) {
+    EXPECT_THAT(refusal(""), HasSubstr("not one entry"));
+    EXPECT_THAT(refusal("\n \r\n\n"), HasSubstr("not one entry"));
+    EXPECT_THAT(refusal(std::string(1'000'001, '\n')), HasSubstr("empty lines"));
+}
+
+TEST_F(TextForm, through_a_pipe_that_is_filled_bit_by_bit_is_read_to_its_end) {
+    const std::string pipe = folder / "pipe";
+    ASSERT_EQ(::mkfifo(pipe.c_str(), 0600), 0);
+    const std::string all = read(text);
+    std::filesystem::rename(attachmentsFolder(text), attachmentsFolder(pipe));
+    std::thread writer([&] {
+        const int out = ::open(pipe.c_str(), O_WRONLY | O_CLOEXEC);
+        for (std::size_t at = 0; at < all.size();) {
+            const ssize_t count = ::write(out, all.data() + at, std::min<std::size_t>(700, all.size() - at));
+            ASSERT_GT(count, 0);
+            at += static_cast<std::size_t>(count);
+            std::this_thread::sleep_for(std::chrono::microseconds(200));
+        }
+        ::close(out);
+    });
+    const auto done = importLedger(pipe, folder / "new.caprail");
+    writer.join();
+    ASSERT_TRUE(done) << done.error().sentence;
+    EXPECT_EQ(done->entries, ledger.size());
+    EXPECT_EQ(done->attachments, 1);
+    EXPECT_EQ(done->seal, ledger.seal());
+    EXPECT_EQ(checkFile(folder / "new.caprail").seal, ledger.seal());
+}
+
+TEST_F(TextForm, that_was_cut_at_the_end_of_a_line_is_told_by_its_count_and_seal_or_by_the_sums_beside_it) {
+    const std::string sound = read(text);
+    const std::string cut = sound.substr(0, sound.rfind('\n', sound.size() - 2) + 1);
+    write(text, cut);
+    const auto done = importLedger(text, folder / "cut.caprail");
+    ASSERT_TRUE(done);
+    EXPECT_EQ(done->entries, ledger.size() - 1);
+    EXPECT_NE(done->seal, ledger.seal());
+    write(folder / "SHA256SUMS", sha256Hex("x") + "  other.txt\n" + sha256Hex(sound) + "  smith.jsonl\n");
+    EXPECT_THAT(refusal(cut), HasSubstr("does not fit its sum"));
+    write(text, sound);
+    EXPECT_TRUE(importLedger(text, folder / "new.caprail"));
+}
+
+TEST_F(TextForm, whose_export_was_killed_after_its_photos_is_written_by_the_next_one) {
+    const std::string sound = read(text);
+    std::filesystem::remove(text); // as a kill between the two leaves it
+    auto file = RecordFile::open(record, OpenMode::readOnly);
+    ASSERT_TRUE(file);
+    const auto again = exportLedger(*file, text);
+    ASSERT_TRUE(again) << again.error().sentence;
+    EXPECT_EQ(read(text), sound);
+    std::filesystem::remove(text);
+    std::filesystem::remove(attachmentsFolder(text) + "/" + sha256Hex("x")); // of an earlier state of the record
+    ASSERT_TRUE(exportLedger(*file, text));
+    EXPECT_EQ(read(attachmentsFolder(text) + "/" + sha256Hex("x")), "x");
+    std::filesystem::remove(text);
+    write(attachmentsFolder(text) + "/holiday.jpg", "someone's");
+    EXPECT_THAT(exportLedger(*file, text).error().sentence, HasSubstr("other files"));
+    EXPECT_EQ(read(attachmentsFolder(text) + "/holiday.jpg"), "someone's");
+    EXPECT_FALSE(std::filesystem::exists(text));
+}
+
+TEST(KeptPhotos, are_each_hashed_once_however_many_of_one_size_there_are) {
+    for (const bool areNamedByNumber : {true, false}) {
+        const Folder folder;
+        std::filesystem::create_directory(folder / "photos");
+        constexpr int count = 2'000;
+        std::vector<AttachmentAdded> photos;
+        for (int i = 0; i < count; ++i) {
+            std::string bytes(200, 'p');
+            bytes.replace(0, 6, std::to_string(100'000 + i));
+            AttachmentAdded photo;
+            photo.sha256 = sha256Hex(bytes);
+            photo.size = 200;
+            photos.push_back(photo);
+            write(folder / "photos" + "/" +
+                      (areNamedByNumber ? std::to_string(i + 1) + "-a.jpg" : "IMG" + photo.sha256),
+                  bytes);
+        }
+        KeptPhotos kept(folder / "ledger.jsonl");
+        for (int i = 0; i < count; ++i) {
+            const auto bytes = kept.bytesOf(i + 1, photos[static_cast<std::size_t>(i)]);
+            ASSERT_TRUE(bytes) << bytes.error().sentence;
+            EXPECT_EQ(sha256Hex(*bytes), photos[static_cast<std::size_t>(i)].sha256);
+        }
+        // Found by another name, a file is hashed once to be known and once more when it is taken.
+        EXPECT_LE(kept.hashed(), areNamedByNumber ? count : 2 * count);
+        AttachmentAdded absent;
+        absent.sha256 = sha256Hex("absent");
+        absent.size = 200;
+        EXPECT_THAT(kept.bytesOf(7, absent).error().sentence, HasSubstr("put them there"));
+        EXPECT_LE(kept.hashed(), 2 * count);
+    }
 }
 
 TEST(Csv, writes_one_table_per_kind_that_occurs_and_never_overwrites) {
@@ -135,6 +229,41 @@ TEST(Csv, writes_one_table_per_kind_that_occurs_and_never_overwrites) {
                                                     toHex(ledger.at(2).seal) + "\r\n");
     EXPECT_FALSE(std::filesystem::exists(folder / "csv/note_added.csv"));
     EXPECT_FALSE(exportCsv(ledger, folder / "csv"));
+    write(folder / "full", "x");
+    EXPECT_FALSE(exportCsv(ledger, folder / "full")) << "a file stands there";
+    EXPECT_EQ(folder.count(), 2);
+}
+
+TEST_F(TextForm, with_a_name_that_hides_something_is_refused) {
+    Ledger hidden;
+    hidden.append(morning, "Ann", PersonAdded{"Eve\u202e", ""});
+    std::string line = toJsonLine(hidden.at(1)) + "\n";
+    EXPECT_THAT(refusal(line), HasSubstr("U+202E"));
+    hidden = {};
+    hidden.append(morning, "Ann", NoteAdded{"3R\n43  2026-05-04  Ann  Signed off", "x"});
+    EXPECT_THAT(refusal(toJsonLine(hidden.at(1)) + "\n"), HasSubstr("“place”"));
+}
+
+TEST_F(TextForm, with_a_member_given_twice_is_refused) {
+    EXPECT_THAT(
+        refusal(R"({"kind":"note_added","person":"Ann","text":"held","text":"moved","time":"2026-05-04T09:30:00Z"})"),
+        HasSubstr("given twice"));
+}
+
+TEST_F(TextForm, of_many_lines_takes_no_new_memory_for_each_of_them) {
+    std::string lines;
+    constexpr int count = 4000;
+    for (int i = 0; i < count; ++i) {
+        lines += "{\"kind\":\"note_added\",\"person\":\"Ann\",\"time\":\"2026-05-04T09:30:00Z\",\"text\":\"n\"}\n";
+    }
+    write(text, lines);
+    rusage before{};
+    rusage after{};
+    ::getrusage(RUSAGE_SELF, &before);
+    const auto done = importLedger(text, folder / "many.caprail");
+    ::getrusage(RUSAGE_SELF, &after);
+    ASSERT_TRUE(done) << (done ? "" : done.error().sentence);
+    EXPECT_LT(after.ru_minflt - before.ru_minflt, count / 2) << "pages of memory that were not there before";
 }
 
 } // namespace

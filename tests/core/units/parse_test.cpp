@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
-#include <units/date.h>
+#include <base/date.h>
 #include <units/parse.h>
 
 using namespace caprail;

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <store/file/writer_lock.h>
+
+#include <QFile>
+#include <QLockFile>
+#include <chrono>
+#include <store/file/beside.h>
+#include <store/sqlite/database.h>
+#include <store/file/hidden_name.h>
+#include <store/file/record_place.h>
+#include <thread>
+#include <base/say.h>
+
+namespace caprail {
+
+std::string lockPath(const std::string& path) {
+    const MakingPlace place = makingPlace(path);
+    return place.folder + "/." + place.name + ".lock";
+}
+
+Result<WriterLock> WriterLock::take(const std::string& path) {
+    if (auto allowed = mayWrite(path); !allowed) {
+        return tl::unexpected(allowed.error());
+    }
+    if (!isPlainUtf8(path)) {
+        // The lock's name would be another one than the file's.
+        return refuse(
+            Core::say("%1 can only be read: its name or its folder's holds bytes that are no text (not UTF-8). "
+                      "Rename it to write to it.",
+                      inQuotes(path)));
+    }
+    if (auto plain = lookAtLock(lockPath(path)); !plain) { // QLockFile opens and reads whatever lies there
+        return tl::unexpected(plain.error());
+    }
+    auto lock = std::make_unique<QLockFile>(QString::fromStdString(lockPath(path)));
+    lock->setStaleLockTime(0); // never by age: a build goes on for hours. A dead holder is known by its process.
+    qint64 process = 0;
+    QString host;
+    QString program;
+    // A lock names its holder within microseconds of being made. One that goes on naming nobody was left by a program
+    // that was killed in between, and nobody holds it.
+    constexpr int looks = 5;
+    for (int look = 0; look <= looks; ++look) {
+        if (lock->tryLock(0)) {
+            return WriterLock(std::move(lock));
+        }
+        if (lock->error() != QLockFile::LockFailedError || lock->getLockInfo(&process, &host, &program)) {
+            break;
+        }
+        if (look + 1 == looks) {
+            QFile::remove(QString::fromStdString(lockPath(path)));
+        } else {
+            std::this_thread::sleep_for(std::chrono::milliseconds(40));
+        }
+    }
+    if (lock->error() == QLockFile::LockFailedError && lock->getLockInfo(&process, &host, &program)) {
+        return refuse(Core::say("%1 is open in %2 (process %3 on %4): it can be read here, and written when it is "
+                                "closed there. If that computer is off, remove %5.",
+                                inQuotes(path), inQuotes(program.toStdString()), process, host.toStdString(),
+                                inQuotes(lockPath(path))));
+    }
+    return refuse(
+        Core::say("%1 can only be read: its lock %2 cannot be taken. Check the folder, or save a copy elsewhere.",
+                  inQuotes(path), inQuotes(lockPath(path))));
+}
+
+WriterLock::WriterLock(std::unique_ptr<QLockFile> lock) : m_lock(std::move(lock)) {}
+WriterLock::WriterLock(WriterLock&&) noexcept = default;
+WriterLock& WriterLock::operator=(WriterLock&&) noexcept = default;
+WriterLock::~WriterLock() = default; // QLockFile unlocks and removes its file
+
+} // namespace caprail

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+/// What the planner of the stacks is asked for one record, and what the straightedge should feel.
+#include <assessment/assessment.h>
+#include <shims/stack_plan.h>
+
+namespace caprail {
+
+/// The band of the residual that stacks are planned for.
+struct ResidualBand {
+    Band band;
+    /// False: nobody set one, and the usual 0.0005 in either way is taken (common practice, no source). Whoever shows
+    /// what was made with it says so. No stack is judged good by it: the check asks for a band.
+    bool isSet = true;
+    friend bool operator==(const ResidualBand&, const ResidualBand&) = default;
+};
+ResidualBand residualBand(const Facts& facts);
+
+/// What there is to plan in a record, with the band that it was made for.
+struct PlanTask {
+    PlanRequest request;
+    ResidualBand band; ///< as set; that of the request may be narrower
+};
+/// Every position whose gap is accepted, every shim that is not set aside, the residual band (under guard bands less
+/// the expanded uncertainty at both ends, so that a planned stack is not too close to call), the pins, and the rules'
+/// objective and largest stack. Positions without an accepted gap are left out.
+PlanTask planTaskFor(const Facts& facts, const Assessment& assessment);
+
+/// What the straightedge should say on a stack with this residual: below the band it rocks, above it the place is
+/// loose.
+Feel expectedFeel(Length residual, const Band& band);
+
+} // namespace caprail

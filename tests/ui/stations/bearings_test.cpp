@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "panel_test.h"
+
+#include <QLineEdit>
+#include <QPushButton>
+#include <planview/plan_view.h>
+#include <stations/bearings/fits.h>
+#include <stations/bearings/measure.h>
+#include <stations/bearings/shells.h>
+#include <stations/bearings/station.h>
+#include <stations/bearings/warm.h>
+#include <stations/common/plain_table.h>
+#include <stations/common/entry_field.h>
+
+namespace caprail {
+namespace {
+
+class Bearings : public PanelTest<BearingsStation> {
+protected:
+    QLineEdit* edit() { return panel.measurePage()->field()->lineEdit(); }
+};
+
+constexpr JournalId main1{JournalKind::main, 1};
+constexpr JournalId main2{JournalKind::main, 2};
+
+TEST_F(Bearings, a_journal_is_filled_station_by_station_and_the_next_one_follows) {
+    for (const char* value : {"2.4481", "2.4480", "2.4479", "2.4480"}) {
+        typeAndEnter(edit(), value);
+    }
+    const auto& readings = facts().journals.at(main1);
+    ASSERT_EQ(readings.size(), 4U);
+    EXPECT_EQ(readings[1].what.direction, 2);
+    EXPECT_EQ(readings[2].what.station, 2);
+    EXPECT_EQ(readings[3].what.instrument, "MIC-1") << "the micrometer offers itself";
+    EXPECT_EQ(panel.measurePage()->slot().journal, main2);
+    EXPECT_EQ(panel.plan()->selected(), "main-2");
+}
+
+TEST_F(Bearings, a_place_chosen_on_the_diagram_is_what_typing_fills) {
+    panel.plan()->setFocus();
+    QTest::keyClick(panel.plan(), Qt::Key_End);
+    const QString place = panel.plan()->selected();
+    ASSERT_FALSE(place.isEmpty());
+    QTest::keyClicks(panel.plan(), "2");
+    typeAndEnter(edit(), ".1001");
+    const JournalReading& reading = bench.lastAs<JournalReading>();
+    EXPECT_EQ(code(reading.journal), place.toStdString());
+    EXPECT_EQ(reading.diameter.value, inches(2.1001));
+}
+
+TEST_F(Bearings, an_implausible_diameter_is_asked_back_and_stays_typed) {
+    const auto before = entries();
+    typeAndEnter(edit(), "24.48");
+    EXPECT_EQ(entries(), before);
+    EXPECT_EQ(edit()->text(), "24.48");
+    EXPECT_FALSE(panel.measurePage()->field()->problem().isEmpty());
+}
+
+TEST_F(Bearings, bores_follow_and_give_the_clearance_of_the_journal) {
+    for (const char* value : {"2.4480", "2.4480", "2.4480", "2.4480"}) {
+        typeAndEnter(edit(), value);
+    }
+    panel.setMode(BearingsMode::bores);
+    panel.select("main-1");
+    typeAndEnter(edit(), "2.4502");
+    typeAndEnter(edit(), "2.4503");
+    const ClearanceResult& result = bench.assessment().clearances.at(main1);
+    ASSERT_TRUE(result.clearance);
+    EXPECT_EQ(*result.smallest, thou(2.2));
+    EXPECT_EQ(*result.largest, thou(2.3));
+    EXPECT_EQ(panel.measurePage()->slot().journal, main2) << "the next bore follows";
+}
+
+TEST_F(Bearings, a_changed_crank_asks_for_every_journal_again) {
+    for (const char* value : {"2.4480", "2.4480", "2.4480", "2.4480"}) {
+        typeAndEnter(edit(), value);
+    }
+    panel.measurePage()->crankButton()->click();
+    EXPECT_EQ(bench.lastAs<PartChanged>().part, Part::crank);
+    panel.select("main-1");
+    EXPECT_EQ(panel.measurePage()->slot(), (BearingSlot{main1, 1, 1}));
+    EXPECT_FALSE(standingAt(facts(), bench.assessment(), BearingsMode::journals, {main1, 1, 1}));
+}
+
+TEST_F(Bearings, a_gauging_strip_gives_a_clearance_in_one_reading) {
+    panel.setMode(BearingsMode::strip);
+    typeAndEnter(edit(), "2 thou");
+    EXPECT_EQ(bench.lastAs<BoreReading>().method, BoreMethod::strip);
+    EXPECT_EQ(*bench.assessment().clearances.at(main1).clearance, thou(2));
+}
+
+TEST_F(Bearings, fits_are_read_down_the_list) {
+    bench.band(bands::crankEndPlay, 4, 8);
+    bench.band(bands::rodSideClearance, 10, 20);
+    bench.band("ring gap", 16, 20);
+    panel.setMode(BearingsMode::fits);
+    ASSERT_EQ(panel.fitsPage()->places().size(), 4U) << "end play, two throws, one ring gap";
+    for (const char* value : {"0.006", "14 thou", "15 thou", "18 thou"}) {
+        typeAndEnter(panel.fitsPage()->field()->lineEdit(), value);
+    }
+    EXPECT_EQ(facts().fits.at({std::string(bands::crankEndPlay), 1}).front().what.value.value, thou(6));
+    EXPECT_EQ(facts().fits.at({std::string(bands::rodSideClearance), 2}).front().what.value.value, thou(15));
+    EXPECT_EQ(facts().fits.at({"ring gap", 1}).front().what.value.value, thou(18));
+    EXPECT_EQ(panel.fitsPage()->places().size(), 5U) << "a place for the next ring";
+}
+
+TEST_F(Bearings, shells_are_chosen_from_the_shelf_and_taken_over) {
+    for (const JournalId j : facts().layout->mainJournals()) {
+        bench.make(JournalReading{j, 1, 1, {inches(2.4480), ""}, ""});
+        bench.make(BoreReading{j, BoreMethod::housing, 1, {inches(2.6402), ""}, ""});
+    }
+    for (int n = 1; n <= 6; ++n) {
+        bench.make(
+            ShellMeasured{"U" + std::to_string(n), JournalKind::main, ShellHalf::either, {thou(95), ""}, true, ""});
+    }
+    panel.setMode(BearingsMode::shells);
+    panel.shellsPage()->chooseButton()->click();
+    ASSERT_TRUE(panel.shellsPage()->takeOverButton()->isEnabled()) << panel.shellsPage()->sentence().toStdString();
+    panel.shellsPage()->takeOverButton()->click();
+    EXPECT_EQ(facts().shellsFitted.size(), 3U) << panel.shellsPage()->sentence().toStdString();
+    EXPECT_EQ(*bench.assessment().clearances.at(main1).clearance, thou(2.2)) << "2.6402 − 2 × 0.095 − 2.4480";
+}
+
+TEST_F(Bearings, a_shell_is_entered_by_keyboard) {
+    panel.setMode(BearingsMode::shells);
+    auto* form = panel.shellsPage()->shellForm();
+    QTest::keyClicks(form->edit("shell"), "U9");
+    QTest::keyClicks(form->edit("thickness"), "0.0948");
+    QTest::keyClick(form->edit("thickness"), Qt::Key_Return);
+    EXPECT_EQ(form->problem().toStdString(), "");
+    EXPECT_EQ(bench.lastAs<ShellMeasured>().shell, "U9");
+    EXPECT_EQ(form->edit("thickness")->text(), "") << "ready for the next";
+}
+
+TEST_F(Bearings, a_warm_clearance_grows_by_the_difference_of_the_coefficients) {
+    bench.bearings();
+    panel.setMode(BearingsMode::warm);
+    auto* block = panel.warmPage()->blockCoefficient();
+    block->selectAll();
+    QTest::keyClicks(block, "22.3");
+    // By hand: 2.4480 in × (22.3·70 − 12.3·70)·10⁻⁶ = 0.00171 in on top of 0.0022.
+    EXPECT_EQ(panel.warmPage()->table()->item(0, 2)->text(), "0.0039 in");
+    panel.warmPage()->blockNow()->selectAll();
+    QTest::keyClicks(panel.warmPage()->blockNow(), "900");
+    EXPECT_TRUE(panel.warmPage()->remark().contains("300")) << panel.warmPage()->remark().toStdString();
+}
+
+} // namespace
+} // namespace caprail

@@ -1,0 +1,177 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "station_record.h"
+
+#include <QComboBox>
+#include <QImage>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QPushButton>
+#include <QSpinBox>
+#include <stations/common/checks_view.h>
+#include <stations/closing/findings.h>
+#include <stations/closing/open_time.h>
+#include <stations/closing/photos.h>
+#include <stations/closing/station.h>
+#include <stations/closing/steps.h>
+#include <stations/common/entry_field.h>
+#include <stations/pickup/station.h>
+#include <stations/trial_fit/station.h>
+#include <stations/trial_fit/way.h>
+
+namespace caprail {
+namespace {
+
+template <class Panel> class Shown {
+public:
+    explicit Shown(StationRecord& bench) : panel(*bench.session) {
+        QObject::connect(bench.session.get(), &RecordSession::changed, &panel, [this] { panel.refresh(); });
+        panel.resize(1060, 680);
+        panel.show();
+    }
+    Panel panel;
+};
+
+TEST(TrialFitPanel, says_why_it_is_locked_and_each_reason_is_a_jump) {
+    StationRecord bench;
+    Shown<TrialFitStation> shown(bench);
+    EXPECT_FALSE(shown.panel.field()->isEnabled());
+    ASSERT_GT(shown.panel.holding()->count(), 0);
+    std::optional<Place> place;
+    QObject::connect(bench.session.get(), &RecordSession::placeRequested, [&](const Place& p) { place = p; });
+    emit shown.panel.holding()->itemActivated(shown.panel.holding()->item(0));
+    ASSERT_TRUE(place);
+    EXPECT_EQ(place->station, Station::girdle);
+    EXPECT_EQ(place->subject, "1L");
+}
+
+TEST(TrialFitPanel, takes_the_girdles_way_round) {
+    StationRecord bench;
+    Shown<TrialFitStation> shown(bench);
+    shown.panel.way()->sideBox()->setCurrentIndex(static_cast<int>(Side::left));
+    shown.panel.way()->button()->click();
+    EXPECT_EQ(bench.lastAs<GirdleWaySet>().cutoutSide, Side::left);
+}
+
+TEST(TrialFitPanel, is_answered_by_keyboard_row_by_row) {
+    StationRecord bench;
+    bench.readyToFit();
+    Shown<TrialFitStation> shown(bench);
+    QLineEdit* edit = shown.panel.field()->lineEdit();
+    typeAndEnter(edit, "p"); // dipstick
+    typeAndEnter(edit, "p"); // pickup tube
+    typeAndEnter(edit, ".072");
+    EXPECT_EQ(bench.lastAs<TrialFitResult>().item, TrialItem::counterweights);
+    EXPECT_EQ(bench.lastAs<TrialFitResult>().throwNumber, 1);
+    EXPECT_EQ(bench.lastAs<TrialFitResult>().clearance->value, thou(72));
+    EXPECT_EQ(shown.panel.place(), (TrialPlace{TrialItem::counterweights, 2}));
+}
+
+TEST(TrialFitPanel, a_fail_opens_a_finding) {
+    StationRecord bench;
+    bench.readyToFit();
+    Shown<TrialFitStation> shown(bench);
+    shown.panel.select("throw-2");
+    typeAndEnter(shown.panel.field()->lineEdit(), "f touches the plate at 2R");
+    const FindingOpened finding = bench.lastAs<FindingOpened>();
+    EXPECT_EQ(finding.finding, "F1");
+    EXPECT_EQ(finding.place, "throw 2");
+    EXPECT_EQ(finding.text, "touches the plate at 2R");
+    EXPECT_EQ(bench.facts().trialFits.at({TrialItem::counterweights, 2}).what.result, TrialResult::fail);
+}
+
+TEST(PickupPanel, goes_from_term_to_term_and_adds_them_up) {
+    StationRecord bench;
+    Shown<PickupStation> shown(bench);
+    QLineEdit* edit = shown.panel.field()->lineEdit();
+    for (int reading = 0; reading < 2; ++reading) {
+        for (const char* value : {"7.5000", ".060", "1/4", "7.5000"}) {
+            typeAndEnter(edit, value);
+        }
+    }
+    ASSERT_TRUE(bench.assessment().pickup.clearance);
+    EXPECT_EQ(*bench.assessment().pickup.clearance, thou(310));
+    EXPECT_EQ(bench.assessment().find("pickup")->state, CheckState::good);
+    EXPECT_EQ(shown.panel.term(), PickupTerm::panDepth);
+}
+
+TEST(PickupPanel, jumps_to_a_term_by_its_name) {
+    StationRecord bench;
+    Shown<PickupStation> shown(bench);
+    shown.panel.select("girdle plate");
+    EXPECT_EQ(shown.panel.term(), PickupTerm::plate);
+    QTest::keyClick(shown.panel.field()->lineEdit(), Qt::Key_Down);
+    EXPECT_EQ(shown.panel.term(), PickupTerm::pickupDepth);
+}
+
+TEST(ClosingPanel, is_locked_with_its_reasons) {
+    StationRecord bench;
+    Shown<ClosingStation> shown(bench);
+    EXPECT_FALSE(shown.panel.steps()->button(ClosingStep::stacksRefitted)->isEnabled());
+    EXPECT_EQ(static_cast<std::size_t>(shown.panel.holding()->count()),
+              bench.assessment().gate(GateKind::closing).holding.size());
+}
+
+TEST(ClosingPanel, ticks_the_steps_in_order_and_signs_off_and_begins_a_new_build) {
+    StationRecord bench;
+    bench.readyToClose();
+    ASSERT_TRUE(bench.assessment().gate(GateKind::closing).isOpen)
+        << bench.assessment().checks[bench.assessment().gate(GateKind::closing).holding.front()].code;
+    Shown<ClosingStation> shown(bench);
+    ClosingSteps* steps = shown.panel.steps();
+    EXPECT_FALSE(steps->button(ClosingStep::girdleLowered)->isEnabled()) << "not before its turn";
+    steps->button(ClosingStep::stacksRefitted)->click();
+    EXPECT_EQ(bench.lastAs<ClosingStepDone>().step, ClosingStep::stacksRefitted);
+    steps->findChild<QSpinBox*>()->setValue(12);
+    steps->button(ClosingStep::beadLaid)->click();
+    EXPECT_EQ(bench.lastAs<ClosingStepDone>().openMinutes, 12);
+    EXPECT_TRUE(steps->openTime()->isVisible());
+    for (const ClosingStep step : {ClosingStep::girdleLowered, ClosingStep::nutsTightened, ClosingStep::panFastened}) {
+        QTest::keyClick(steps->button(step), Qt::Key_Space);
+        EXPECT_EQ(bench.lastAs<ClosingStepDone>().step, step);
+    }
+    EXPECT_FALSE(steps->openTime()->isVisible());
+    steps->signButton()->click();
+    EXPECT_TRUE(bench.facts().isClosed());
+    EXPECT_FALSE(bench.lastAs<SignedOff>().statement.empty());
+}
+
+TEST(FindingsPanel, opens_and_settles_a_finding_and_takes_a_note) {
+    StationRecord bench;
+    Shown<ClosingStation> shown(bench);
+    ClosingFindings* findings = shown.panel.findings();
+    QTest::keyClicks(findings->placeEdit(), "3R");
+    typeAndEnter(findings->textEdit(), "burr on the washer");
+    EXPECT_EQ(bench.lastAs<FindingOpened>().finding, "F1");
+    EXPECT_EQ(bench.lastAs<FindingOpened>().place, "3R");
+    shown.panel.select("findings");
+    typeAndEnter(findings->doneEdit(), "dressed and measured again");
+    EXPECT_EQ(bench.lastAs<FindingSettled>().finding, "F1");
+    EXPECT_TRUE(bench.assessment().openFindings.empty());
+}
+
+TEST(PhotosPanel, keeps_a_scaled_copy_and_refuses_other_files) {
+    StationRecord bench;
+    Shown<ClosingStation> shown(bench);
+    const QString path = bench.folder.filePath("cap3.png");
+    QImage picture(2400, 1200, QImage::Format_RGB32);
+    picture.fill(Qt::darkCyan);
+    ASSERT_TRUE(picture.save(path));
+    shown.panel.photos()->addFiles({path});
+    const AttachmentAdded kept = bench.lastAs<AttachmentAdded>();
+    const auto bytes = bench.session->file().attachmentBytes(kept.sha256);
+    ASSERT_TRUE(bytes);
+    const QByteArray data(bytes->data(), static_cast<qsizetype>(bytes->size()));
+    EXPECT_EQ(QImage::fromData(data).width(), 1600);
+    EXPECT_EQ(shown.panel.photos()->list()->count(), 1);
+    const auto before = bench.session->ledger().size();
+    QFile text(bench.folder.filePath("notes.txt"));
+    ASSERT_TRUE(text.open(QIODevice::WriteOnly));
+    text.write("no picture");
+    text.close();
+    shown.panel.photos()->addFiles({text.fileName()});
+    EXPECT_EQ(bench.session->ledger().size(), before);
+    EXPECT_TRUE(shown.panel.photos()->message().contains("notes.txt"));
+}
+
+} // namespace
+} // namespace caprail

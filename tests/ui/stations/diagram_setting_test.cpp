@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+/// One engine lies on the stand: turning one diagram turns all, and layers are the same at every station.
+#include "station_record.h"
+
+#include <planview/plan_view.h>
+#include <stations/fasteners/station.h>
+#include <stations/girdle/station.h>
+#include <stations/common/diagram_setting.h>
+
+namespace caprail {
+namespace {
+
+class PlanMannerTest : public testing::Test {
+protected:
+    PlanMannerTest() : bench(3), girdle(*bench.session), fasteners(*bench.session) {}
+    ~PlanMannerTest() override {
+        PlanManner::shared().setOrientation({});
+        PlanManner::shared().resetLayers();
+    }
+    StationRecord bench;
+    GirdleStation girdle;
+    FastenersStation fasteners;
+};
+
+TEST_F(PlanMannerTest, turns_every_diagram_with_one) {
+    girdle.diagram()->turn();
+    EXPECT_EQ(fasteners.plan()->orientation().quarterTurns % 4, girdle.diagram()->orientation().quarterTurns % 4);
+    fasteners.plan()->flip();
+    EXPECT_TRUE(girdle.diagram()->orientation().isFlipped);
+    GirdleStation later(*bench.session);
+    EXPECT_EQ(later.diagram()->orientation(), girdle.diagram()->orientation());
+}
+
+TEST_F(PlanMannerTest, adds_and_takes_away_layers_until_they_are_reset) {
+    ASSERT_TRUE(girdle.diagram()->content()->layers.testFlag(PlanLayer::girdle));
+    ASSERT_FALSE(girdle.diagram()->content()->layers.testFlag(PlanLayer::throws));
+    PlanManner::shared().setLayer(PlanLayer::girdle, false);
+    PlanManner::shared().setLayer(PlanLayer::throws, true);
+    EXPECT_FALSE(girdle.diagram()->content()->layers.testFlag(PlanLayer::girdle));
+    EXPECT_TRUE(girdle.diagram()->content()->layers.testFlag(PlanLayer::throws));
+    girdle.refresh();
+    EXPECT_FALSE(girdle.diagram()->content()->layers.testFlag(PlanLayer::girdle)) << "a refresh keeps it so";
+    PlanManner::shared().resetLayers();
+    EXPECT_TRUE(girdle.diagram()->content()->layers.testFlag(PlanLayer::girdle));
+    EXPECT_FALSE(girdle.diagram()->content()->layers.testFlag(PlanLayer::throws));
+}
+
+TEST_F(PlanMannerTest, keeps_the_selected_place_when_a_layer_changes) {
+    girdle.select("2R");
+    PlanManner::shared().setLayer(PlanLayer::throws, true);
+    EXPECT_EQ(girdle.diagram()->selected(), "2R");
+}
+
+} // namespace
+} // namespace caprail

@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+/// What is known of the selected place, beside every station: findings, notes, photos by file, drop and paste.
+#include "../stations/station_record.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QDropEvent>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QMimeData>
+#include <QTest>
+#include <stations/fasteners/station.h>
+#include <stations/girdle/station.h>
+#include <stations/common/place_name.h>
+#include <window/place_panel.h>
+
+namespace caprail {
+namespace {
+
+QImage picture() {
+    QImage image(320, 200, QImage::Format_RGB32);
+    image.fill(Qt::darkCyan);
+    return image;
+}
+
+void drop(QWidget& on, QMimeData& data) {
+    QDragEnterEvent enter(QPoint(5, 5), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(&on, &enter);
+    ASSERT_TRUE(enter.isAccepted());
+    QDropEvent event(QPointF(5, 5), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(&on, &event);
+}
+
+TEST(PlaceName, reads_a_place_however_it_was_typed) {
+    EXPECT_EQ(placeName("3R"), "cap 3 right");
+    EXPECT_EQ(placeName("main-3L"), "main 3 left");
+    EXPECT_EQ(placeName("rod-5"), "rod 5");
+    EXPECT_EQ(placeName("throw-2"), "throw 2");
+    EXPECT_TRUE(isSamePlace("3r", "3R"));
+    EXPECT_TRUE(isSamePlace("cap 3 right", "3R"));
+    EXPECT_TRUE(isSamePlace(" Throw 2", "throw-2"));
+    EXPECT_FALSE(isSamePlace("3L", "3R"));
+    EXPECT_FALSE(isSamePlace("", ""));
+}
+
+TEST(PlacePanel, opens_a_finding_at_the_selected_place_without_leaving_the_work) {
+    StationRecord bench(3);
+    PlacePanel panel(*bench.session);
+    panel.setPlace("2R");
+    panel.findingEdit()->setText("burr on the washer face");
+    QTest::keyClick(panel.findingEdit(), Qt::Key_Return);
+    ASSERT_EQ(bench.facts().findings.size(), 1U);
+    EXPECT_EQ(bench.facts().findings.begin()->second.opened.what.place, "2R");
+    EXPECT_EQ(panel.list()->count(), 1);
+    EXPECT_TRUE(panel.findingEdit()->text().isEmpty());
+    panel.setPlace("2L");
+    EXPECT_EQ(panel.list()->count(), 0) << "another place";
+    panel.setPlace("2R");
+    EXPECT_EQ(panel.list()->count(), 1);
+}
+
+TEST(PlacePanel, keeps_a_pasted_and_a_dropped_photo_at_the_place) {
+    StationRecord bench(3);
+    PlacePanel panel(*bench.session);
+    panel.setPlace("main-2");
+    QApplication::clipboard()->setImage(picture());
+    panel.pastePhoto();
+    EXPECT_EQ(panel.message(), QString());
+    ASSERT_EQ(bench.facts().attachments.size(), 1U);
+    EXPECT_EQ(bench.facts().attachments[0].what.place, "main-2");
+
+    QTemporaryDir folder;
+    QImage other = picture();
+    other.fill(Qt::darkRed);
+    const QString file = folder.filePath("seen.png");
+    ASSERT_TRUE(other.save(file));
+    QMimeData data;
+    data.setUrls({QUrl::fromLocalFile(file)});
+    drop(panel, data);
+    ASSERT_EQ(bench.facts().attachments.size(), 2U);
+    EXPECT_EQ(panel.list()->count(), 2);
+    EXPECT_FALSE(panel.list()->item(0)->icon().isNull());
+}
+
+TEST(PlacePanel, says_what_is_no_picture_and_keeps_nothing) {
+    StationRecord bench(3);
+    PlacePanel panel(*bench.session);
+    QTemporaryDir folder;
+    QFile file(folder.filePath("notes.txt"));
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write("not a picture");
+    file.close();
+    QMimeData data;
+    data.setUrls({QUrl::fromLocalFile(file.fileName())});
+    drop(panel, data);
+    EXPECT_TRUE(panel.message().contains("notes.txt")) << panel.message().toStdString();
+    EXPECT_TRUE(bench.facts().attachments.empty());
+}
+
+TEST(Stations, tell_which_place_is_selected) {
+    StationRecord bench(3);
+    GirdleStation girdle(*bench.session);
+    int told = 0;
+    QObject::connect(&girdle, &StationPanel::subjectChanged, &girdle, [&] { ++told; });
+    girdle.select("2R");
+    EXPECT_EQ(girdle.subject(), "2R");
+    EXPECT_GT(told, 0);
+    FastenersStation fasteners(*bench.session);
+    fasteners.select("main-2L");
+    EXPECT_EQ(fasteners.subject(), "main-2L");
+}
+
+} // namespace
+} // namespace caprail

@@ -1,0 +1,240 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+/// The whole window on a record: opened, worked in by keyboard, looked at in both looks.
+#include "../pictures.h"
+
+#include <QApplication>
+#include <QDir>
+#include <QFile>
+#include <QLineEdit>
+#include <QMenu>
+#include <QPushButton>
+#include <QScrollBar>
+#include <QSettings>
+#include <QTemporaryDir>
+#include <QTest>
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+#include <resources/templates.h>
+#include <stations/common/entry_field.h>
+#include <stations/common/station.h>
+#include <window/bench_view.h>
+#include <window/main_window.h>
+#include <window/next_bar.h>
+#include <window/panel_room.h>
+#include <window/station_list.h>
+
+using namespace caprail;
+
+namespace {
+
+class Window : public testing::Test {
+protected:
+    void SetUp() override { useSettingsIn(m_folder.path()); }
+    /// A writable copy of a sample record.
+    [[nodiscard]] QString copyOf(const QString& sample) const {
+        const QString copy = m_folder.filePath(sample + QStringLiteral(".caprail"));
+        EXPECT_TRUE(QFile::copy(QStringLiteral(SAMPLE_BUILDS "/") + sample + QStringLiteral(".caprail"), copy));
+        QFile::setPermissions(copy, QFile::ReadOwner | QFile::WriteOwner);
+        return copy;
+    }
+    static MainWindow* shown() {
+        auto* window = new MainWindow;
+        window->setAttribute(Qt::WA_DeleteOnClose, false);
+        window->resize(1280, 800);
+        window->show();
+        return window;
+    }
+    QTemporaryDir m_folder;
+};
+
+constexpr Station allStations[] = {Station::engine,   Station::bearings, Station::fasteners, Station::girdle,
+                                   Station::trialFit, Station::pickup,   Station::closing,   Station::history};
+
+} // namespace
+
+TEST_F(Window, every_template_makes_a_record_that_asks_for_the_first_thing) {
+    ASSERT_GE(templateTitles().size(), 4);
+    for (const QString& title : templateTitles()) {
+        const QString path = m_folder.filePath(title + ".caprail");
+        auto session =
+            RecordSession::create(path, "Mira Solheim", {"", "Orrin Vale", "V8", "", ""}, templateLines(title));
+        ASSERT_TRUE(session) << title.toStdString() << ": " << session.error().sentence;
+        EXPECT_TRUE((*session)->facts().layout);
+        EXPECT_FALSE((*session)->assessment().next.sentence.empty());
+        EXPECT_FALSE((*session)->assessment().gate(GateKind::closing).isOpen);
+    }
+}
+
+TEST_F(Window, a_record_begun_without_a_template_asks_for_the_layout_and_takes_the_starting_values_as_they_are) {
+    const QString path = m_folder.filePath("bare.caprail");
+    ASSERT_TRUE(RecordSession::create(path, "Mira Solheim", {"", "Orrin Vale", "V8", "", ""}, {}));
+    const std::unique_ptr<MainWindow> window(shown());
+    ASSERT_TRUE(window->openFile(path));
+    QApplication::processEvents();
+    QPushButton* store = nullptr;
+    QStringList gates;
+    for (QPushButton* button : window->findChildren<QPushButton*>()) {
+        const QString text = button->text().remove(QLatin1Char('&'));
+        store = text == QLatin1String("Store layout") ? button : store;
+        gates +=
+            button->menu() != nullptr && text.contains(QStringLiteral("locked")) ? QStringList{text} : QStringList();
+    }
+    EXPECT_EQ(gates, (QStringList{"Trial fit: locked", "Closing: locked"})) << "nothing at a place holds them yet";
+    ASSERT_TRUE(store != nullptr && store->isVisible() && store->isEnabled());
+    store->click();
+    EXPECT_TRUE(window->session()->facts().layout);
+    EXPECT_FALSE(store->isEnabled()) << "nothing more to store";
+}
+
+TEST_F(Window, a_refused_beginning_leaves_no_file) {
+    const QString path = m_folder.filePath("none.caprail");
+    EXPECT_FALSE(RecordSession::create(path, "", {"", "", "V8", "", ""}, {}));
+    EXPECT_FALSE(RecordSession::create(path, "Mira", {"", "", "", "", ""}, {}));
+    EXPECT_FALSE(RecordSession::create(path, "Mira", {"", "", "V8", "", ""}, "{\"kind\":\"nonsense\"}"));
+    EXPECT_FALSE(QFile::exists(path));
+}
+
+TEST_F(Window, every_station_of_every_sample_is_drawn_in_both_looks_without_scroll_bars) {
+    for (const LookChoice look : {LookChoice::light, LookChoice::dark}) {
+        applyLook(look);
+        for (const char* sample : {"mid-survey", "moved-in-verify-round", "closed"}) {
+            QFile::remove(m_folder.filePath(QString::fromUtf8(sample) + ".caprail"));
+            const std::unique_ptr<MainWindow> window(shown());
+            ASSERT_TRUE(window->openFile(copyOf(QString::fromUtf8(sample))));
+            for (const Station station : allStations) {
+                window->showPlace({station, {}});
+                QApplication::processEvents();
+                ASSERT_TRUE(window->panel(station)->isVisible());
+                EXPECT_EQ(window->size(), QSize(1280, 800)) << static_cast<int>(station);
+                const auto* room = window->findChild<PanelRoom*>();
+                EXPECT_FALSE(room->horizontalScrollBar()->isVisible()) << static_cast<int>(station);
+                EXPECT_FALSE(room->verticalScrollBar()->isVisible()) << static_cast<int>(station);
+                picture(*window, QStringLiteral("window-%1-%2-%3")
+                                     .arg(QString::fromUtf8(sample))
+                                     .arg(static_cast<int>(station) + 1)
+                                     .arg(look == LookChoice::dark ? "dark" : "light"));
+            }
+        }
+    }
+    applyLook(LookChoice::light);
+}
+
+TEST_F(Window, a_small_screen_holds_the_window_and_the_field_that_is_typed_into_is_in_sight) {
+    // What a laptop of 1920 × 1080 has at 200 %, less the desktop's own bars.
+    constexpr QSize screen(960, 500);
+    const std::unique_ptr<MainWindow> window(shown());
+    ASSERT_TRUE(window->openFile(copyOf("mid-survey")));
+    for (const Station station : allStations) {
+        window->showPlace({station, {}});
+        window->resize(screen);
+        QApplication::processEvents();
+        EXPECT_EQ(window->size(), screen) << static_cast<int>(station);
+        picture(*window, QStringLiteral("small-%1").arg(static_cast<int>(station)));
+        const EntryField* field = window->panel(station)->entryField();
+        if (field != nullptr && field->isVisible()) {
+            field->lineEdit()->setFocus();
+            QApplication::processEvents();
+            EXPECT_EQ(field->lineEdit()->visibleRegion().boundingRect(), field->lineEdit()->rect())
+                << static_cast<int>(station);
+        }
+    }
+}
+
+TEST_F(Window, a_record_opens_without_a_complaint_of_the_toolkit) {
+    static QStringList complaints;
+    complaints.clear();
+    const auto before = qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString& message) {
+        if (message.startsWith(QLatin1String("Q"))) { // "QWidget::setMinimumSize: …"
+            complaints << message;
+        }
+    });
+    {
+        const std::unique_ptr<MainWindow> window(shown());
+        window->openFile(copyOf(QStringLiteral("mid-survey")));
+        for (const Station station : allStations) {
+            window->showPlace({station, {}});
+            QApplication::processEvents();
+        }
+    }
+    qInstallMessageHandler(before);
+    EXPECT_TRUE(complaints.isEmpty()) << complaints.join(QLatin1Char('\n')).toStdString();
+}
+
+TEST_F(Window, the_next_thing_is_done_by_keyboard_alone_and_is_on_disk) {
+    const QString path = copyOf("moved-in-verify-round");
+    const std::unique_ptr<MainWindow> window(shown());
+    ASSERT_TRUE(window->openFile(path));
+    const auto before = window->session()->ledger().size();
+    QTest::keyClick(window.get(), Qt::Key_Return, Qt::ControlModifier); // go to the next thing
+    QApplication::processEvents();
+    // The keyboard is in the field already: a gauge that types value and Enter needs no more.
+    QWidget* field = window->focusWidget();
+    ASSERT_NE(field, nullptr);
+    QTest::keyClicks(field, "55.7 thou");
+    QTest::keyClick(field, Qt::Key_Return);
+    QApplication::processEvents();
+    ASSERT_EQ(window->session()->ledger().size(), before + 1);
+    const auto& reading = std::get<GapReading>(window->session()->ledger().entries().back().body);
+    EXPECT_EQ(reading.position, (Position{4, Side::left}));
+    EXPECT_EQ(reading.gap.value, thou(55.7));
+    EXPECT_EQ(reading.gap.typed, "55.7 thou");
+    const auto other = RecordFile::open(path.toStdString(), OpenMode::readOnly);
+    ASSERT_TRUE(other);
+    EXPECT_EQ(other->ledger().size(), before + 1);
+}
+
+TEST_F(Window, an_ambiguous_value_stays_in_the_field_and_is_not_stored) {
+    const std::unique_ptr<MainWindow> window(shown());
+    ASSERT_TRUE(window->openFile(copyOf("moved-in-verify-round")));
+    const auto before = window->session()->ledger().size();
+    window->showPlace(Place(window->session()->assessment().next.place));
+    QApplication::processEvents();
+    auto* field = qobject_cast<QLineEdit*>(window->focusWidget());
+    ASSERT_NE(field, nullptr);
+    QTest::keyClicks(field, "57");
+    QTest::keyClick(field, Qt::Key_Return);
+    EXPECT_EQ(window->session()->ledger().size(), before);
+    EXPECT_EQ(field->text(), "57") << "nothing typed is lost";
+}
+
+TEST_F(Window, units_switch_everywhere_at_once) {
+    const std::unique_ptr<MainWindow> window(shown());
+    ASSERT_TRUE(window->openFile(copyOf("closed")));
+    EXPECT_NE(window->session()->assessment().find("gap:1L")->sentence.find(" in,"), std::string::npos);
+    window->switchUnits();
+    EXPECT_NE(window->session()->assessment().find("gap:1L")->sentence.find(" mm,"), std::string::npos);
+    window->switchUnits();
+}
+
+TEST_F(Window, gates_say_what_holds_them_and_each_reason_is_a_jump) {
+    const std::unique_ptr<MainWindow> window(shown());
+    ASSERT_TRUE(window->openFile(copyOf("moved-in-verify-round")));
+    QApplication::processEvents();
+    for (const Check& check : window->session()->assessment().checks) {
+        if (!check.isGood()) {
+            EXPECT_FALSE(check.remedy.empty()) << check.code;
+            window->session()->goTo(Place(check.place));
+            EXPECT_TRUE(window->panel(check.place.station)->isVisible()) << check.code;
+        }
+    }
+}
+
+TEST_F(Window, the_bench_view_comes_and_goes_with_one_key) {
+    const std::unique_ptr<MainWindow> window(shown());
+    ASSERT_TRUE(window->openFile(copyOf("mid-survey")));
+    window->showPlace({Station::girdle, "4R"});
+    QApplication::processEvents();
+    QTest::keyClick(window->focusWidget() != nullptr ? window->focusWidget() : window.get(), Qt::Key_F9);
+    QApplication::processEvents();
+    ASSERT_TRUE(window->bench()->isActive());
+    EXPECT_TRUE(window->bench()->isVisible());
+    EXPECT_EQ(window->bench()->placeText(), "Cap 4 right");
+    const EntryField* field = window->bench()->field();
+    EXPECT_TRUE(QTest::qWaitFor([&] { return field->rect().contains(field->lineEdit()->geometry()); }, 2000))
+        << "the whole field is on the screen";
+    picture(*window, "window-bench-view");
+    QTest::keyClick(window->focusWidget(), Qt::Key_Escape);
+    QApplication::processEvents();
+    EXPECT_FALSE(window->bench()->isActive());
+    EXPECT_FALSE(window->bench()->isVisible());
+}

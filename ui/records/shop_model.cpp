@@ -1,0 +1,386 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <records/shop_model.h>
+
+#include <QCollator>
+#include <QDateTime>
+#include <algorithm>
+#include <base/csv.h>
+#include <base/say.h>
+#include <ledger/qt_text.h>
+#include <records/shop_cells.h>
+#include <session/filled.h>
+#include <session/look.h>
+#include <text/plain_text.h>
+#include <unordered_set>
+
+namespace caprail {
+
+namespace {
+
+constexpr std::int64_t soonDays = 30;
+
+} // namespace
+
+ShopModel::ShopModel(QObject* parent) : QAbstractTableModel(parent), m_now{QDateTime::currentMSecsSinceEpoch()} {}
+
+void ShopModel::put(std::vector<ShopRow> rows) {
+    if (rows.empty()) {
+        return;
+    }
+    for (ShopRow& row : rows) {
+        const auto id = static_cast<std::size_t>(row.id);
+        if (id >= m_rowOfId.size()) {
+            m_rowOfId.resize(std::max(id + 1, m_rowOfId.size() * 2), -1);
+        }
+        int& at = m_rowOfId[id];
+        if (at < 0) {
+            at = static_cast<int>(m_rows.size());
+            m_rows.push_back(std::move(row));
+        } else {
+            m_rows[static_cast<std::size_t>(at)] = std::move(row);
+        }
+    }
+    sortAnew();
+}
+
+void ShopModel::remove(const std::vector<std::int64_t>& ids) {
+    const std::unordered_set<std::int64_t> gone(ids.begin(), ids.end());
+    beginResetModel(); // the lines hold places in m_rows
+    std::erase_if(m_rows, [&](const ShopRow& row) { return gone.contains(row.id); });
+    std::ranges::fill(m_rowOfId, -1);
+    for (std::size_t i = 0; i < m_rows.size(); ++i) {
+        m_rowOfId[static_cast<std::size_t>(m_rows[i].id)] = static_cast<int>(i);
+    }
+    m_lines.clear();
+    m_shown = 0;
+    endResetModel();
+    sortAnew();
+}
+
+void ShopModel::clear() {
+    beginResetModel();
+    m_rows.clear();
+    m_rowOfId.clear();
+    m_sorted.clear();
+    m_lines.clear();
+    m_headings.clear();
+    m_shown = 0;
+    m_foundIds.reset();
+    endResetModel();
+    emit listChanged();
+}
+
+void ShopModel::setFilter(const ShopFilter& filter) {
+    if (m_filter != filter) {
+        m_filter = filter;
+        showAnew();
+    }
+}
+
+void ShopModel::setFound(std::optional<std::vector<std::int64_t>> ids) {
+    m_foundIds = std::move(ids);
+    showAnew();
+}
+
+void ShopModel::setGrouping(ShopGrouping grouping) {
+    if (m_grouping != grouping) {
+        m_grouping = grouping;
+        sortAnew();
+    }
+}
+
+void ShopModel::setNow(UtcTime now) {
+    m_now = now;
+}
+
+void ShopModel::setReachable(bool isReachable) {
+    if (m_isReachable != isReachable) {
+        m_isReachable = isReachable;
+        if (!m_lines.empty()) {
+            emit dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
+        }
+    }
+}
+
+std::size_t ShopModel::unreadable() const {
+    return static_cast<std::size_t>(
+        std::ranges::count_if(m_rows, [](const ShopRow& row) { return !isRecord(row.reading); }));
+}
+
+QStringList ShopModel::people() const {
+    std::set<std::string> names;
+    for (const ShopRow& row : m_rows) {
+        std::string_view rest = row.summary.people.empty() ? row.summary.who : row.summary.people;
+        while (!rest.empty()) {
+            const auto end = rest.find('\n');
+            names.emplace(rest.substr(0, end));
+            rest = end == std::string_view::npos ? std::string_view() : rest.substr(end + 1);
+        }
+    }
+    QStringList list;
+    for (const auto& name : names) {
+        list << qtText(name);
+    }
+    list.removeAll(QString());
+    return list;
+}
+
+const ShopRow* ShopModel::at(const QModelIndex& index) const {
+    if (!index.isValid() || static_cast<std::size_t>(index.row()) >= m_lines.size()) {
+        return nullptr;
+    }
+    const Line& line = m_lines[static_cast<std::size_t>(index.row())];
+    return line.row < 0 ? nullptr : &m_rows[static_cast<std::size_t>(line.row)];
+}
+
+QModelIndex ShopModel::indexOf(std::int64_t id) const {
+    const auto at = static_cast<std::size_t>(id);
+    if (id <= 0 || at >= m_rowOfId.size() || m_rowOfId[at] < 0) {
+        return {};
+    }
+    const auto line = std::ranges::find(m_lines, m_rowOfId[at], &Line::row);
+    return line == m_lines.end() ? QModelIndex() : index(static_cast<int>(line - m_lines.begin()), 0);
+}
+
+int ShopModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(m_lines.size());
+}
+
+int ShopModel::columnCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(listColumns().size());
+}
+
+bool ShopModel::passes(const ShopRow& row) const {
+    using State = ShopFilter::State;
+    const RecordSummary& s = row.summary;
+    const auto isState = [&](JobState wanted) { return isRecord(row.reading) && s.state == wanted; };
+    const bool isInState = m_filter.state == State::all ||
+                           (m_filter.state == State::locked && isState(JobState::locked)) ||
+                           (m_filter.state == State::trialFitOpen && isState(JobState::trialFitOpen)) ||
+                           (m_filter.state == State::closingOpen && isState(JobState::closingOpen)) ||
+                           (m_filter.state == State::signedOff && isState(JobState::signedOff)) ||
+                           (m_filter.state == State::needsAttention &&
+                            (s.out > 0 || s.stale > 0 || s.roundResult == RoundResult::moved)) ||
+                           (m_filter.state == State::unreadable && !isRecord(row.reading));
+    if (!isInState) {
+        return false;
+    }
+    if (m_filter.due != ShopFilter::Due::all) {
+        const std::int64_t last = dateOf(m_now).days + (m_filter.due == ShopFilter::Due::soon ? soonDays : -1);
+        if (!s.due || s.due->days > last || s.state == JobState::signedOff) {
+            return false;
+        }
+    }
+    if (!m_filter.person.isEmpty()) {
+        const std::string person = m_filter.person.toStdString();
+        const std::string lines = "\n" + s.people + "\n";
+        if (s.who != person && lines.find("\n" + person + "\n") == std::string::npos) {
+            return false;
+        }
+    }
+    return true;
+}
+
+QString ShopModel::groupOf(const ShopRow& row) const {
+    if (!isRecord(row.reading)) {
+        return tr("Files that are no records");
+    }
+    if (m_grouping == ShopGrouping::state) {
+        return qtText(signedWord(row.summary.state));
+    }
+    return row.summary.customer.empty() ? tr("No customer named") : qtText(row.summary.customer);
+}
+
+void ShopModel::sortAnew() {
+    m_sorted.resize(m_rows.size());
+    for (std::size_t i = 0; i < m_sorted.size(); ++i) {
+        m_sorted[i] = static_cast<int>(i);
+    }
+    const ListColumn& column = listColumns()[static_cast<std::size_t>(m_sortColumn)];
+    const bool isDown = m_sortOrder == Qt::DescendingOrder;
+    const auto sortBy = [&](const auto& keys, bool down) {
+        std::ranges::stable_sort(m_sorted, [&](int a, int b) {
+            const auto& first = keys[static_cast<std::size_t>(down ? b : a)];
+            const auto& second = keys[static_cast<std::size_t>(down ? a : b)];
+            return first < second;
+        });
+    };
+    QCollator collator;
+    collator.setNumericMode(true);
+    collator.setCaseSensitivity(Qt::CaseInsensitive);
+    if (column.isNumber) {
+        std::vector<std::int64_t> keys;
+        keys.reserve(m_rows.size());
+        for (const ShopRow& row : m_rows) {
+            keys.push_back(column.order(row));
+        }
+        sortBy(keys, isDown);
+    } else {
+        std::vector<QCollatorSortKey> keys;
+        keys.reserve(m_rows.size());
+        const Seeing seeing = onScreen(m_now);
+        for (const ShopRow& row : m_rows) {
+            keys.push_back(collator.sortKey(qtText(column.text(row, seeing))));
+        }
+        std::ranges::stable_sort(m_sorted, [&](int a, int b) {
+            const int order = keys[static_cast<std::size_t>(a)].compare(keys[static_cast<std::size_t>(b)]);
+            return isDown ? order > 0 : order < 0;
+        });
+    }
+    if (m_grouping == ShopGrouping::state) {
+        std::vector<std::int64_t> keys;
+        for (const ShopRow& row : m_rows) {
+            keys.push_back(isRecord(row.reading) ? static_cast<std::int64_t>(row.summary.state) : 100);
+        }
+        sortBy(keys, false);
+    } else if (m_grouping == ShopGrouping::customer) {
+        std::vector<QCollatorSortKey> keys;
+        for (const ShopRow& row : m_rows) {
+            keys.push_back(
+                collator.sortKey((isRecord(row.reading) ? QString() : QStringLiteral("\U0010ffff")) + groupOf(row)));
+        }
+        std::ranges::stable_sort(m_sorted, [&](int a, int b) {
+            return keys[static_cast<std::size_t>(a)].compare(keys[static_cast<std::size_t>(b)]) < 0;
+        });
+    }
+    showAnew();
+}
+
+void ShopModel::showAnew() {
+    std::vector<bool> found;
+    if (m_foundIds) {
+        found.resize(m_rows.size());
+        for (const std::int64_t id : *m_foundIds) {
+            const auto at = static_cast<std::size_t>(id);
+            if (id > 0 && at < m_rowOfId.size() && m_rowOfId[at] >= 0) {
+                found[static_cast<std::size_t>(m_rowOfId[at])] = true;
+            }
+        }
+    }
+    const bool hasFilter = m_filter != ShopFilter();
+    std::vector<Line> lines;
+    std::vector<QString> headings;
+    std::vector<int> counts;
+    lines.reserve(m_sorted.size());
+    std::size_t count = 0;
+    for (const int row : m_sorted) {
+        const auto at = static_cast<std::size_t>(row);
+        if ((m_foundIds && !found[at]) || (hasFilter && !passes(m_rows[at]))) {
+            continue;
+        }
+        if (m_grouping != ShopGrouping::none) {
+            const QString group = groupOf(m_rows[at]);
+            if (headings.empty() || headings.back() != group) {
+                lines.push_back({-1, static_cast<int>(headings.size())});
+                headings.push_back(group);
+                counts.push_back(0);
+            }
+            ++counts.back();
+        }
+        lines.push_back({row, -1});
+        ++count;
+    }
+    for (std::size_t i = 0; i < headings.size(); ++i) {
+        headings[i] = filled(tr("%1  (%2)"), headings[i], counts[i]);
+    }
+    if (lines == m_lines) {
+        m_headings = std::move(headings);
+        if (!m_lines.empty()) {
+            emit dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
+        }
+    } else {
+        beginResetModel();
+        m_lines = std::move(lines);
+        m_headings = std::move(headings);
+        m_shown = count;
+        endResetModel();
+    }
+    emit listChanged();
+}
+
+void ShopModel::sort(int column, Qt::SortOrder order) {
+    if (column < 0 || column >= columnCount()) {
+        return;
+    }
+    m_sortColumn = column;
+    m_sortOrder = order;
+    sortAnew();
+}
+
+QVariant ShopModel::inkOf(const ShopRow& row, int column) const {
+    const Look look = screenLook();
+    if (!m_isReachable || !isRecord(row.reading)) {
+        return m_isReachable ? look.out : look.quiet;
+    }
+    return caprail::inkOf(listColumns()[static_cast<std::size_t>(column)].tone(row, onScreen(m_now)), look);
+}
+
+QVariant ShopModel::data(const QModelIndex& index, int role) const {
+    if (!index.isValid() || static_cast<std::size_t>(index.row()) >= m_lines.size()) {
+        return {};
+    }
+    const Line& line = m_lines[static_cast<std::size_t>(index.row())];
+    if (line.row < 0) {
+        const QString heading = m_headings[static_cast<std::size_t>(line.heading)];
+        const bool isText = role == acrossRole || role == Qt::AccessibleTextRole;
+        return isText || (role == Qt::DisplayRole && index.column() == 0) ? QVariant(heading)
+               : role == isHeadingRole                                    ? QVariant(true)
+                                                                          : QVariant();
+    }
+    const ShopRow& row = m_rows[static_cast<std::size_t>(line.row)];
+    const auto cell = [&] {
+        return qtText(listColumns()[static_cast<std::size_t>(index.column())].text(row, onScreen(m_now)));
+    };
+    switch (role) {
+    case Qt::DisplayRole:
+        return cell();
+    case Qt::ToolTipRole:
+        if (index.column() == lastEntry && isInFuture(row.summary.lastEntry, m_now)) {
+            return tr("Later than this computer's clock: one of the two clocks was wrong.");
+        }
+        return plainTip(isRecord(row.reading) ? cell() : qtText(row.sentence));
+    case Qt::AccessibleTextRole:
+        return index.column() == 0 ? qtText(listSentence(row, onScreen(m_now))) : cell();
+    case Qt::ForegroundRole:
+        return inkOf(row, index.column());
+    case acrossRole:
+        return isRecord(row.reading) ? QVariant() : QVariant(qtText(listSentence(row, onScreen(m_now))));
+    case rowIdRole:
+        return static_cast<qint64>(row.id);
+    default:
+        return {};
+    }
+}
+
+QVariant ShopModel::headerData(int section, Qt::Orientation orientation, int role) const {
+    if (orientation != Qt::Horizontal || role != Qt::DisplayRole || section < 0 || section >= columnCount()) {
+        return {};
+    }
+    return qtText(Core::say(listColumns()[static_cast<std::size_t>(section)].title));
+}
+
+Qt::ItemFlags ShopModel::flags(const QModelIndex& index) const {
+    return at(index) == nullptr ? Qt::ItemIsEnabled
+                                : Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren;
+}
+
+QByteArray ShopModel::toCsv() const {
+    CsvWriter csv;
+    for (const ListColumn& column : listColumns()) {
+        csv.text(Core::say(column.title));
+    }
+    csv.endLine();
+    const Seeing seeing = onScreen(m_now);
+    for (const Line& line : m_lines) {
+        if (line.row < 0) {
+            continue;
+        }
+        for (const ListColumn& column : listColumns()) {
+            csv.text(column.text(m_rows[static_cast<std::size_t>(line.row)], seeing));
+        }
+        csv.endLine();
+    }
+    return QByteArray::fromStdString(csv.written());
+}
+
+} // namespace caprail

@@ -1,0 +1,214 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <stations/bearings/fits.h>
+
+#include <QHeaderView>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <ledger/band_names.h>
+#include <ledger/expectations.h>
+#include <session/filled.h>
+#include <stations/common/budget_window.h>
+#include <stations/common/plain_table.h>
+#include <stations/common/entries_model.h>
+#include <stations/common/entries_table.h>
+#include <stations/common/entry_field.h>
+#include <stations/common/place_heading.h>
+#include <stations/common/instrument_box.h>
+#include <stations/common/station_text.h>
+#include <stations/common/step_keys.h>
+#include <stations/common/tab_order.h>
+
+namespace caprail {
+
+namespace {
+
+const Check* fitCheck(const Assessment& assessment, const FitPlace& place) {
+    return assessment.find("fit:" + place.first + ":" + std::to_string(place.second));
+}
+
+} // namespace
+
+QString fitName(const FitPlace& place) {
+    const QString name = capitalised(qtText(place.first));
+    return place.first == bands::rodSideClearance ? filled(BearingsFits::tr("%1, throw %2"), name, place.second)
+           : place.first == bands::crankEndPlay   ? name
+                                                  : filled(BearingsFits::tr("%1, place %2"), name, place.second);
+}
+
+std::vector<FitPlace> fitPlaces(const Facts& facts) {
+    std::vector<FitPlace> places;
+    const auto add = [&](const std::string& name) {
+        if (name == bands::rodSideClearance) {
+            for (int number = 1; facts.layout && number <= facts.layout->throws(); ++number) {
+                places.emplace_back(name, number);
+            }
+            return;
+        }
+        std::int64_t last = 0;
+        for (const auto& [place, readings] : facts.fits) {
+            last = place.first == name ? std::max(last, place.second) : last;
+        }
+        const std::int64_t count = name == bands::crankEndPlay ? std::max<std::int64_t>(1, last) : last + 1;
+        for (std::int64_t number = 1; number <= std::min<std::int64_t>(count, 99); ++number) {
+            places.emplace_back(name, number);
+        }
+    };
+    for (const auto name : {bands::crankEndPlay, bands::rodSideClearance}) {
+        if (facts.bandNamed(name) != nullptr) {
+            add(std::string(name));
+        }
+    }
+    for (const auto& [name, band] : facts.bands) {
+        if (bands::isFit(name) && name != bands::crankEndPlay && name != bands::rodSideClearance) {
+            add(name);
+        }
+    }
+    return places;
+}
+
+BearingsFits::BearingsFits(RecordSession& session, QWidget* parent)
+    : QWidget(parent), m_session(session), m_heading(new PlaceHeading(this)), m_field(new EntryField(this)),
+      m_instrument(new InstrumentBox(
+          session, {InstrumentType::feelerGauge, InstrumentType::dialIndicator, InstrumentType::depthGauge}, this)),
+      m_table(new PlainTable(tr("Fits"), {tr("Fit"), tr("Band"), tr("Read"), tr("State")}, this)),
+      m_bands(new QPushButton(tr("&Bands, and fits of the shop's own…"), this)),
+      m_entries(new EntriesTable(session, this)) {
+    build();
+    m_places = fitPlaces(session.facts());
+    if (!m_places.empty()) {
+        m_place = m_places.front();
+    }
+}
+
+void BearingsFits::build() {
+    m_entries->setColumnHidden(EntriesModel::person, true);
+    m_entries->setFilter([this](const Entry& entry) {
+        const auto* fit = std::get_if<FitReading>(&entry.body);
+        return fit != nullptr && fit->fit == m_place.first && fit->place == m_place.second;
+    });
+    m_entries->setLine([this](const Entry& entry) {
+        const auto& fit = std::get<FitReading>(entry.body);
+        return qtText(format(fit.value.value, m_session.units())) +
+               (fit.instrument.empty() ? QString() : QStringLiteral(" · ") + qtText(fit.instrument));
+    });
+    m_table->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_bands->setAutoDefault(false);
+    connect(m_bands, &QPushButton::clicked, this, [this] { m_session.goTo({Station::engine, "bands"}); });
+    connect(m_table, &PlainTable::keySelected, this, [this](const QString& key) {
+        for (const FitPlace& place : m_places) {
+            if (fitName(place) == key && place != m_place) {
+                go(place);
+                return;
+            }
+        }
+    });
+    connect(m_table, &PlainTable::keyActivated, this, &BearingsFits::focusField);
+    connect(m_heading, &PlaceHeading::whyAsked, this, [this] {
+        BudgetWindow::open(fitName(m_place).toLower(), fitBudgetOf(m_session.facts(), m_place), m_session, this);
+    });
+    new StepKeys(m_field->lineEdit(), [this](int by) { step(by); });
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(m_heading);
+    column->addWidget(m_field);
+    column->addWidget(m_instrument);
+    column->addWidget(m_table, 3);
+    column->addWidget(m_entries, 2);
+    column->addWidget(m_bands);
+    setFocusProxy(m_field);
+    putProxyFirst(*this);
+}
+
+void BearingsFits::refresh() {
+    const Facts& facts = m_session.facts();
+    const Units& units = m_session.units();
+    m_instrument->refresh();
+    m_places = fitPlaces(facts);
+    if (std::ranges::find(m_places, m_place) == m_places.end() && !m_places.empty()) {
+        m_place = m_places.front();
+    }
+    std::vector<QStringList> rows;
+    for (const FitPlace& place : m_places) {
+        const Check* check = fitCheck(m_session.assessment(), place);
+        const auto at = facts.fits.find(place);
+        const CheckState state = check == nullptr ? CheckState::notDone : check->state;
+        const Band& band = facts.bandNamed(place.first)->band;
+        rows.push_back(
+            {fitName(place), qtText(formatBare(band.lo(), units) + " – " + formatBare(band.hi(), units)),
+             at == facts.fits.end() ? QString() : qtText(formatBare(at->second.back().what.value.value, units)),
+             sign(state) + QLatin1Char(' ') + stateWord(state)});
+    }
+    m_table->show(rows);
+    for (int row = 0; row < m_table->rowCount(); ++row) {
+        const Check* check = fitCheck(m_session.assessment(), m_places[static_cast<std::size_t>(row)]);
+        m_table->item(row, 3)->setForeground(screenLook().of(check == nullptr ? CheckState::notDone : check->state));
+    }
+    m_field->setEnabled(!m_places.empty());
+    m_entries->refresh();
+    if (m_places.empty()) {
+        m_heading->show(tr("No fits yet"), {}, CheckState::notDone,
+                        tr("A fit is read against a band: set that of the crank end play, the rod side clearance or a "
+                           "fit of your own first."));
+        return;
+    }
+    m_table->selectKey(fitName(m_place));
+    const Check* check = fitCheck(m_session.assessment(), m_place);
+    const auto at = facts.fits.find(m_place);
+    m_heading->show(
+        fitName(m_place),
+        at == facts.fits.end() ? QStringLiteral("—") : qtText(format(at->second.back().what.value.value, units)),
+        check == nullptr ? CheckState::notDone : check->state,
+        check == nullptr ? tr("Not read.") : qtText(check->sentence) + QLatin1Char(' ') + qtText(check->remedy));
+    m_heading->setAskable(at != facts.fits.end());
+    m_field->askLength(fitName(m_place), units,
+                       expectedLength(FitReading::kind, "value", "the " + fitName(m_place).toLower().toStdString()),
+                       [this](const Entered<Length>& value) { return store(value); });
+}
+
+Result<void> BearingsFits::store(const Entered<Length>& value) {
+    const FitPlace here = m_place;
+    const auto stored = m_session.append(FitReading{here.first, here.second, value, m_instrument->instrument()});
+    if (!stored) {
+        return tl::unexpected(stored.error());
+    }
+    // On to the next one that was not read; where all were, stay.
+    const auto start = std::ranges::find(m_places, here);
+    const auto isOpen = [&](const FitPlace& place) { return !m_session.facts().fits.contains(place); };
+    const auto next = std::find_if(start, m_places.end(), isOpen);
+    go(next == m_places.end() ? here : *next);
+    return {};
+}
+
+void BearingsFits::go(const FitPlace& place) {
+    m_place = place;
+    refresh();
+    emit chosen(place);
+}
+
+void BearingsFits::choose(const FitPlace& place) {
+    if (std::ranges::find(m_places, place) != m_places.end()) {
+        m_place = place;
+        refresh();
+    }
+}
+
+void BearingsFits::step(int by) {
+    if (m_places.empty()) {
+        return;
+    }
+    const auto count = static_cast<std::ptrdiff_t>(m_places.size());
+    const std::ptrdiff_t here = std::ranges::find(m_places, m_place) - m_places.begin();
+    go(m_places[static_cast<std::size_t>((here + by + count) % count)]);
+}
+
+void BearingsFits::focusField() {
+    m_field->setFocus();
+}
+
+void BearingsFits::type(const QString& text) {
+    m_field->type(text);
+}
+
+} // namespace caprail

@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <array>
+#include <stations/bearings/places.h>
+#include <stations/common/station.h>
+
+class QStackedWidget;
+class QToolButton;
+
+namespace caprail {
+
+class BearingsFits;
+class BearingsMeasure;
+class BearingsShells;
+class BearingsWarm;
+class ClearanceChart;
+class PlanTools;
+class PlanView;
+
+/// Bearings: journals and bores measured on the diagram, what they come to, fits, shells, and clearances when warm.
+class BearingsStation : public StationPanel {
+    Q_OBJECT
+public:
+    explicit BearingsStation(RecordSession& session, QWidget* parent = nullptr);
+    [[nodiscard]] Station station() const override { return Station::bearings; }
+    void refresh() override;
+    /// "main-3", "rod-5", "crank end play:1", "shells", "fits".
+    void select(const QString& subject) override;
+
+    void setMode(BearingsMode mode);
+    [[nodiscard]] QString subject() const override;
+    [[nodiscard]] EntryField* entryField() const override;
+    [[nodiscard]] BearingsMode mode() const { return m_mode; }
+    [[nodiscard]] PlanView* plan() const { return m_plan; }
+    [[nodiscard]] BearingsMeasure* measurePage() const { return m_measure; }
+    [[nodiscard]] BearingsFits* fitsPage() const { return m_fits; }
+    [[nodiscard]] BearingsShells* shellsPage() const { return m_shells; }
+    [[nodiscard]] BearingsWarm* warmPage() const { return m_warm; }
+
+private:
+    QWidget* buildBar();
+    QWidget* buildWork();
+    void refreshDiagram();
+    void placeChosen(const QString& place);
+    void focusField();
+    [[nodiscard]] QString selectedPlace() const;
+    BearingsMode m_mode = BearingsMode::journals;
+    PlanView* m_plan;
+    PlanTools* m_tools;
+    ClearanceChart* m_chart;
+    BearingsMeasure* m_measure;
+    BearingsFits* m_fits;
+    BearingsShells* m_shells;
+    BearingsWarm* m_warm;
+    QStackedWidget* m_body;
+    QStackedWidget* m_right;
+    std::array<QToolButton*, 7> m_modes{};
+};
+
+} // namespace caprail

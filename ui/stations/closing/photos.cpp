@@ -1,0 +1,159 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <stations/closing/photos.h>
+
+#include <QApplication>
+#include <QClipboard>
+#include <QDragEnterEvent>
+#include <QGridLayout>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QMimeData>
+#include <QPushButton>
+#include <session/filled.h>
+#include <session/look.h>
+#include <stations/common/prepared_photo.h>
+#include <stations/common/photo_tools.h>
+#include <stations/common/station_text.h>
+#include <stations/common/tab_order.h>
+#include <text/label.h>
+#include <text/plain_text.h>
+
+namespace caprail {
+
+namespace {
+
+constexpr QSize thumbnailSize(150, 112);
+
+} // namespace
+
+ClosingPhotos::ClosingPhotos(RecordSession& session, QWidget* parent)
+    : QWidget(parent), m_session(session), m_list(new QListWidget(this)), m_place(new QLineEdit(this)),
+      m_caption(new QLineEdit(this)), m_message(new Label(this)), m_thumbnails(session, thumbnailSize) {
+    setAcceptDrops(true);
+    setFocusProxy(m_list);
+    putProxyFirst(*this);
+    m_list->setAccessibleName(tr("Photos"));
+    m_list->setViewMode(QListView::IconMode);
+    m_list->setIconSize(thumbnailSize);
+    m_list->setGridSize({thumbnailSize.width() + 14, thumbnailSize.height() + fontMetrics().lineSpacing() * 2 + 10});
+    m_list->setMovement(QListView::Static);
+    m_list->setResizeMode(QListView::Adjust);
+    m_list->setWordWrap(true);
+    m_place->setPlaceholderText(tr("Place: 3R, main-3, …"));
+    m_place->setAccessibleName(tr("Place of the photo"));
+    m_caption->setPlaceholderText(tr("What the photo shows"));
+    m_caption->setAccessibleName(m_caption->placeholderText());
+    m_message->setWordWrap(true);
+    auto* add = new QPushButton(tr("Add pho&to…"), this);
+    auto* pasteButton = new QPushButton(tr("Paste"), this);
+    setTip(pasteButton, tr("Ctrl+V"));
+    auto* grid = new QGridLayout(this);
+    grid->addWidget(m_list, 0, 0, 1, 3);
+    grid->addWidget(m_place, 1, 0);
+    grid->addWidget(m_caption, 1, 1, 1, 2);
+    grid->addWidget(m_message, 2, 0, 2, 1);
+    grid->addWidget(add, 2, 1, Qt::AlignRight);
+    grid->addWidget(pasteButton, 2, 2);
+    grid->setColumnStretch(0, 2);
+    grid->setColumnStretch(1, 3);
+    connect(add, &QPushButton::clicked, this, &ClosingPhotos::chooseFiles);
+    connect(pasteButton, &QPushButton::clicked, this, &ClosingPhotos::paste);
+    connect(m_list, &QListWidget::itemActivated, this, &ClosingPhotos::showLarge);
+    refresh();
+}
+
+QString ClosingPhotos::message() const {
+    return m_message->text();
+}
+
+void ClosingPhotos::say(const QString& sentence, bool isRefusal) {
+    m_message->setText((isRefusal ? QStringLiteral("✕ ") : QString()) + sentence);
+    QPalette palette = m_message->palette();
+    palette.setColor(QPalette::WindowText, isRefusal ? screenLook().out : screenLook().quiet);
+    m_message->setPalette(palette);
+}
+
+void ClosingPhotos::refresh() {
+    const auto& attachments = m_session.facts().attachments;
+    m_list->clear();
+    std::int64_t total = 0;
+    for (const auto& seen : attachments) {
+        const AttachmentAdded& what = seen.what;
+        total += what.size;
+        QString text = qtText(what.caption.empty() ? what.fileName : what.caption);
+        if (!what.place.empty()) {
+            text = qtText(what.place) + QStringLiteral(": ") + text;
+        }
+        auto* item = new QListWidgetItem(QIcon(m_thumbnails.of(what)), text, m_list);
+        item->setData(Qt::UserRole, qtText(what.sha256));
+        setTip(item, filled(tr("Entry %1, %2, %3 kB. Enter shows it large."), seen.entry, qtText(seen.person),
+                            (what.size + 999) / 1000));
+    }
+    if (attachments.empty()) {
+        say(tr("Drop a photo here, paste one, or add a file."), false);
+    } else if (total > largeAttachments) {
+        say(tr("≈ Photos take %1 MB of this record: it grows too large to mail.").arg(total / 1'000'000), false);
+    } else {
+        say(tr("%1 kB of photos in this record").arg((total + 999) / 1000), false);
+    }
+}
+
+void ClosingPhotos::show(const Result<void>& added) {
+    if (added) {
+        m_caption->clear();
+        refresh();
+    } else {
+        say(qtText(added.error().sentence), true);
+    }
+}
+
+void ClosingPhotos::addFiles(const QStringList& paths) {
+    show(addPhotoFiles(m_session, paths, coreText(m_place->text()), coreText(m_caption->text())));
+}
+
+void ClosingPhotos::chooseFiles() {
+    if (const QStringList paths = askForPhotos(this); !paths.isEmpty()) {
+        addFiles(paths);
+    }
+}
+
+void ClosingPhotos::take(const QMimeData* given) {
+    show(addPhotos(m_session, given, coreText(m_place->text()), coreText(m_caption->text())));
+}
+
+void ClosingPhotos::paste() {
+    take(QApplication::clipboard()->mimeData());
+}
+
+void ClosingPhotos::dragEnterEvent(QDragEnterEvent* event) {
+    if (holdsPhotos(event->mimeData())) {
+        event->acceptProposedAction();
+    }
+}
+
+void ClosingPhotos::dropEvent(QDropEvent* event) {
+    take(event->mimeData());
+    event->acceptProposedAction();
+}
+
+void ClosingPhotos::keyPressEvent(QKeyEvent* event) {
+    if (event->matches(QKeySequence::Paste)) {
+        paste();
+    } else {
+        QWidget::keyPressEvent(event);
+    }
+}
+
+void ClosingPhotos::showLarge() {
+    const std::string hash = coreText(m_list->currentItem()->data(Qt::UserRole).toString());
+    for (const auto& seen : m_session.facts().attachments) {
+        if (seen.what.sha256 == hash) {
+            if (const auto shown = showPhoto(m_session, seen.what, this); !shown) {
+                say(qtText(shown.error().sentence), true);
+            }
+            return;
+        }
+    }
+}
+
+} // namespace caprail

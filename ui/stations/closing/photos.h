@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <QWidget>
+#include <stations/common/photo_tools.h>
+#include <text/label.h>
+
+class QLineEdit;
+class QListWidget;
+
+namespace caprail {
+
+/// Photos of the record as thumbnails; added by file, by dropping, or pasted. They are scaled down before they are
+/// kept, so that the record can still be mailed.
+class ClosingPhotos : public QWidget {
+    Q_OBJECT
+public:
+    explicit ClosingPhotos(RecordSession& session, QWidget* parent = nullptr);
+    void refresh();
+    /// Adds picture files, with the place and caption typed; says at the bottom what was refused.
+    void addFiles(const QStringList& paths);
+    /// Adds what is on the clipboard: picture files, or a picture.
+    void paste();
+    [[nodiscard]] QListWidget* list() const { return m_list; }
+    [[nodiscard]] QString message() const;
+
+protected:
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    void chooseFiles();
+    void take(const QMimeData* given);
+    void show(const Result<void>& added);
+    void showLarge();
+    void say(const QString& sentence, bool isRefusal);
+    RecordSession& m_session;
+    QListWidget* m_list;
+    QLineEdit* m_place;
+    QLineEdit* m_caption;
+    Label* m_message;
+    Thumbnails m_thumbnails;
+};
+
+} // namespace caprail

@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <stations/closing/station.h>
+
+#include <QHBoxLayout>
+#include <QTabWidget>
+#include <algorithm>
+#include <session/cautions.h>
+#include <session/look.h>
+#include <stations/common/checks_view.h>
+#include <stations/closing/findings.h>
+#include <stations/closing/photos.h>
+#include <stations/closing/steps.h>
+#include <stations/common/station_text.h>
+#include <stations/common/tab_order.h>
+#include <text/label.h>
+
+namespace caprail {
+
+ClosingStation::ClosingStation(RecordSession& given, QWidget* parent)
+    : StationPanel(given, parent), m_gate(new Label(this)), m_steps(new ClosingSteps(given, this)),
+      m_holding(new ChecksView(given, this)), m_tabs(new QTabWidget(this)),
+      m_findings(new ClosingFindings(given, this)), m_photos(new ClosingPhotos(given, this)) {
+    QFont large = font();
+    large.setPointSizeF(large.pointSizeF() * 1.4);
+    large.setBold(true);
+    m_gate->setFont(large);
+    m_gate->setWordWrap(true);
+    auto* caution = new Label(cautionFor(Station::closing), this);
+    caution->setWordWrap(true);
+    caution->setForegroundRole(QPalette::PlaceholderText);
+    m_holding->setAccessibleName(tr("What holds the closing gate"));
+    m_holding->setFilter([this](const Check& check) {
+        const Assessment& assessment = session().assessment();
+        const Gate& gate = assessment.gate(GateKind::closing);
+        return std::ranges::any_of(gate.holding,
+                                   [&](std::size_t i) { return assessment.checks[i].code == check.code; });
+    });
+    m_tabs->setDocumentMode(true);
+    m_tabs->setFocusPolicy(Qt::NoFocus); // its bar takes the keyboard
+    m_tabs->addTab(m_findings, {});
+    m_tabs->addTab(m_photos, {});
+
+    auto* left = new QVBoxLayout;
+    left->addWidget(m_gate);
+    left->addWidget(m_steps);
+    left->addWidget(m_holding, 100);
+    left->addStretch(1); // takes the room while the gate is open
+    left->addWidget(caution);
+    auto* page = new QHBoxLayout(this);
+    page->addLayout(left, 11);
+    page->addWidget(m_tabs, 9);
+    setFocusProxy(m_steps);
+    putProxyFirst(*this);
+    refresh();
+}
+
+void ClosingStation::refresh() {
+    const Facts& facts = session().facts();
+    const Assessment& assessment = session().assessment();
+    const Gate& gate = assessment.gate(GateKind::closing);
+    QString text;
+    CheckState state = CheckState::good;
+    if (facts.isClosed()) {
+        text = tr("Build %1 is closed").arg(facts.build);
+    } else if (gate.isOpen) {
+        text = assessment.isReadyToSign ? tr("Everything is closed up: sign off") : tr("Closing is open");
+    } else if (gate.holding.empty()) { // not open, and nothing to be done at a place
+        text = tr("Locked: the engine layout is not set yet");
+        state = CheckState::notDone;
+    } else {
+        text = tr("Locked: %1 of %2 checks hold it").arg(gate.holding.size()).arg(gate.needs.size());
+        state = CheckState::out;
+    }
+    m_gate->setText((state == CheckState::good ? sign(state) : QStringLiteral("▣")) + QStringLiteral("  ") + text);
+    QPalette palette = m_gate->palette();
+    palette.setColor(QPalette::WindowText, screenLook().of(state));
+    m_gate->setPalette(palette);
+    m_steps->refresh();
+    m_holding->refresh();
+    m_holding->setVisible(!gate.isOpen && !facts.isClosed());
+    m_findings->refresh();
+    m_photos->refresh();
+    m_tabs->setTabText(0, tr("Findings (%1 open) and notes").arg(assessment.openFindings.size()));
+    m_tabs->setTabText(1, tr("Photos (%1)").arg(facts.attachments.size()));
+}
+
+void ClosingStation::select(const QString& subject) {
+    if (subject == QLatin1String("findings") || session().facts().findings.contains(coreText(subject))) {
+        m_tabs->setCurrentWidget(m_findings);
+        m_findings->selectFinding(subject == QLatin1String("findings") ? QString() : subject);
+    } else if (subject == QLatin1String("photos")) {
+        m_tabs->setCurrentWidget(m_photos);
+        m_photos->setFocus();
+    } else {
+        m_steps->focusNext();
+    }
+}
+
+} // namespace caprail

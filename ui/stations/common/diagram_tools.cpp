@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <stations/common/diagram_tools.h>
+
+#include <QHBoxLayout>
+#include <QMenu>
+#include <QToolButton>
+#include <planview/plan_view.h>
+#include <stations/common/diagram_setting.h>
+#include <text/plain_text.h>
+
+namespace caprail {
+
+PlanTools::PlanTools(PlanView* view, QWidget* parent) : QWidget(parent), m_view(view) {
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(2);
+    add(row, tr("Turn"), tr("Turn the diagram a quarter"), &PlanView::turn);
+    add(row, tr("Flip"), tr("Flip the diagram across the crank"), &PlanView::flip);
+    add(row, QStringLiteral("+"), tr("Zoom in (Ctrl +)"), &PlanView::zoomIn);
+    add(row, QStringLiteral("−"), tr("Zoom out (Ctrl −)"), &PlanView::zoomOut);
+    add(row, tr("All"), tr("Show the whole diagram (Ctrl 0)"), &PlanView::zoomToAll);
+    addLayers(row);
+    connect(m_view, &PlanView::orientationChanged, this,
+            [this] { PlanManner::shared().setOrientation(m_view->orientation()); });
+    connect(&PlanManner::shared(), &PlanManner::changed, this, &PlanTools::follow);
+    follow();
+}
+
+void PlanTools::follow() {
+    const PlanManner& manner = PlanManner::shared();
+    m_view->setOrientation(manner.orientation());
+    m_view->setLayers(manner.shown(), manner.hidden());
+}
+
+void PlanTools::addLayers(QHBoxLayout* row) {
+    auto* button = new QToolButton(this);
+    button->setText(tr("Layers"));
+    setTip(button, tr("What the diagrams show"));
+    button->setAccessibleName(button->toolTip());
+    button->setMinimumSize(34, 30);
+    button->setPopupMode(QToolButton::InstantPopup);
+    auto* menu = new QMenu(button);
+    const std::pair<PlanLayer, QString> layers[] = {
+        {PlanLayer::girdle, tr("Girdle")},       {PlanLayer::cutout, tr("Its cutout")},
+        {PlanLayer::pickup, tr("Pickup")},       {PlanLayer::dipstick, tr("Dipstick")},
+        {PlanLayer::throws, tr("Crank throws")}, {PlanLayer::sequence, tr("Tightening numbers")}};
+    for (const auto& [layer, name] : layers) {
+        QAction* action = menu->addAction(name);
+        action->setCheckable(true);
+        action->setData(static_cast<int>(layer));
+        connect(action, &QAction::triggered, this,
+                [layer = layer](bool isOn) { PlanManner::shared().setLayer(layer, isOn); });
+    }
+    menu->addSeparator();
+    menu->addAction(tr("As each station draws it"), this, [] { PlanManner::shared().resetLayers(); });
+    connect(menu, &QMenu::aboutToShow, this, [this, menu] {
+        for (QAction* action : menu->actions()) {
+            if (action->isCheckable() && m_view->content() != nullptr) {
+                action->setChecked(m_view->content()->layers.testFlag(static_cast<PlanLayer>(action->data().toInt())));
+            }
+        }
+    });
+    button->setMenu(menu);
+    row->addWidget(button);
+}
+
+void PlanTools::add(QHBoxLayout* row, const QString& text, const QString& name, void (PlanView::*action)()) {
+    auto* button = new QToolButton(this);
+    button->setText(text);
+    setTip(button, name);
+    button->setAccessibleName(name);
+    button->setMinimumSize(34, 30);
+    connect(button, &QToolButton::clicked, m_view, action);
+    row->addWidget(button);
+}
+
+} // namespace caprail

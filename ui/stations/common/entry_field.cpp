@@ -1,0 +1,235 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <stations/common/entry_field.h>
+
+#include <QAccessible>
+#include <QAction>
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QIcon>
+#include <QLineEdit>
+#include <QPainter>
+#include <QVBoxLayout>
+#include <session/look.h>
+#include <text/label.h>
+#include <text/plain_text.h>
+
+namespace caprail {
+
+namespace {
+
+/// The sign of the Enter key, in this ink.
+QIcon enterSign(const QColor& ink) {
+    QIcon icon;
+    for (const int size : {16, 32, 64}) {
+        QPixmap pixmap(size, size);
+        pixmap.fill(Qt::transparent);
+        QPainter painter(&pixmap);
+        painter.setRenderHint(QPainter::Antialiasing);
+        painter.scale(size / 16.0, size / 16.0);
+        painter.setPen(QPen(ink, 1.5, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
+        painter.drawPolyline(QPolygonF({{13, 4}, {13, 10}, {3.5, 10}}));
+        painter.drawPolyline(QPolygonF({{6.5, 7}, {3.5, 10}, {6.5, 13}}));
+        icon.addPixmap(pixmap);
+    }
+    return icon;
+}
+
+} // namespace
+
+EntryField::EntryField(QWidget* parent)
+    : QWidget(parent), m_title(new Label(this)), m_edit(new QLineEdit(this)), m_unit(new Label(this)),
+      m_echo(new Label(this)), m_enter(m_edit->addAction(enterSign(screenLook().quiet), QLineEdit::TrailingPosition)) {
+    // For whoever has no keyboard at hand: a screen reader, dictation, a finger. Not on the way of the Tab key.
+    m_enter->setText(tr("Enter this value"));
+    connect(m_enter, &QAction::triggered, this, &EntryField::submit);
+    m_title->setWordWrap(true);
+    m_title->setBuddy(m_edit);
+    m_echo->setWordWrap(true);
+    setScale(1);
+    m_echo->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    m_echo->setTextInteractionFlags(Qt::TextSelectableByMouse);
+
+    auto* row = new QHBoxLayout;
+    row->addWidget(m_edit, 1);
+    row->addWidget(m_unit);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(4);
+    column->addWidget(m_title);
+    column->addLayout(row);
+    column->addWidget(m_echo);
+    setFocusProxy(m_edit);
+
+    // Changed, not edited: dictation and screen readers set the text without a key.
+    connect(m_edit, &QLineEdit::textChanged, this, &EntryField::showEcho);
+    connect(m_edit, &QLineEdit::returnPressed, this, &EntryField::submit);
+}
+
+void EntryField::setScale(qreal scale) {
+    QFont plain = font();
+    plain.setPointSizeF(plain.pointSizeF() * scale);
+    QFont bold = plain;
+    bold.setBold(true);
+    QFont large = plain;
+    large.setPointSizeF(large.pointSizeF() * 1.8);
+    m_edit->setFont(large);
+    m_edit->setMinimumWidth(QFontMetrics(large).horizontalAdvance(QStringLiteral("22+23+12.5 thou")));
+    m_unit->setFont(large);
+    m_title->setFont(bold);
+    m_echo->setFont(plain);
+    m_echo->setMinimumHeight(QFontMetrics(plain).lineSpacing() * 2);
+}
+
+QString EntryField::title() const {
+    return m_titleText;
+}
+
+void EntryField::ask(const QString& title, const QString& unit, Reader reader, Submit submit) {
+    m_titleText = title;
+    m_title->setText(literal(title)); // it has a buddy, and no key
+    m_unit->setText(unit);
+    m_unit->setVisible(!unit.isEmpty());
+    m_edit->setAccessibleName(unit.isEmpty() ? title : title + QStringLiteral(", ") + unit);
+    m_reader = std::move(reader);
+    m_submit = std::move(submit);
+    if (!m_showsProblem) {
+        showEcho();
+    }
+}
+
+void EntryField::askLength(const QString& title, const Units& units, const Expected<Length>& expected,
+                           std::function<Result<void>(const Entered<Length>&)> take) {
+    const auto read = [units, expected](const QString& text) {
+        return parseLength(text.toStdString(), units, expected);
+    };
+    ask(
+        title, QString::fromUtf8(symbol(units.length)),
+        [read, units](const QString& text) {
+            return read(text).map([&](const Entered<Length>& length) {
+                const LengthUnit other = units.length == LengthUnit::inch ? LengthUnit::millimetre : LengthUnit::inch;
+                return QString::fromStdString(format(length.value, units) + "  =  " +
+                                              format(length.value, other, units.decimalMark));
+            });
+        },
+        [read, take = std::move(take)](const QString& text) -> Result<void> {
+            const auto value = read(text);
+            return value ? take(*value) : Result<void>(tl::unexpected(value.error()));
+        });
+}
+
+void EntryField::askTorque(const QString& title, const Units& units, const Expected<Torque>& expected,
+                           std::function<Result<void>(const Entered<Torque>&)> take) {
+    const auto read = [units, expected](const QString& text) {
+        return parseTorque(text.toStdString(), units, expected);
+    };
+    ask(
+        title, QString::fromUtf8(symbol(units.torque)),
+        [read, units](const QString& text) {
+            return read(text).map([&](const Entered<Torque>& torque) {
+                Units other = units;
+                other.torque =
+                    units.torque == TorqueUnit::newtonMetre ? TorqueUnit::poundFoot : TorqueUnit::newtonMetre;
+                return QString::fromStdString(format(torque.value, units) + "  =  " + format(torque.value, other));
+            });
+        },
+        [read, take = std::move(take)](const QString& text) -> Result<void> {
+            const auto value = read(text);
+            return value ? take(*value) : Result<void>(tl::unexpected(value.error()));
+        });
+}
+
+void EntryField::askAngle(const QString& title, const Units& units, const Expected<Angle>& expected,
+                          std::function<Result<void>(const Entered<Angle>&)> take) {
+    const auto read = [units, expected](const QString& text) {
+        return parseAngle(text.toStdString(), units, expected);
+    };
+    ask(
+        title, QStringLiteral("°"),
+        [read, units](const QString& text) {
+            return read(text).map(
+                [&](const Entered<Angle>& angle) { return QString::fromStdString(format(angle.value, units)); });
+        },
+        [read, take = std::move(take)](const QString& text) -> Result<void> {
+            const auto value = read(text);
+            return value ? take(*value) : Result<void>(tl::unexpected(value.error()));
+        });
+}
+
+void EntryField::showEcho() {
+    m_showsProblem = false;
+    const QString text = m_edit->text();
+    QString echo;
+    if (!text.trimmed().isEmpty() && m_reader) {
+        const auto read = m_reader(text);
+        // While typing, what cannot be read yet is no fault: the sentence comes with Enter.
+        echo = read ? tr("Read as %1").arg(*read) : QStringLiteral("…");
+    }
+    m_echo->setText(echo);
+    m_edit->setAccessibleDescription(echo);
+    QPalette palette = m_echo->palette();
+    palette.setColor(QPalette::WindowText, screenLook().quiet);
+    m_echo->setPalette(palette);
+}
+
+void EntryField::showProblem(const QString& sentence) {
+    m_showsProblem = true;
+    m_echo->setText(QStringLiteral("✕ ") + sentence);
+    m_edit->setAccessibleDescription(sentence);
+    QAccessibleEvent refused(m_echo, QAccessible::Alert);
+    QAccessible::updateAccessibility(&refused);
+    QPalette palette = m_echo->palette();
+    palette.setColor(QPalette::WindowText, screenLook().out);
+    m_echo->setPalette(palette);
+    m_edit->setFocus();
+    m_edit->selectAll();
+}
+
+void EntryField::submit() {
+    if (!m_submit) {
+        return;
+    }
+    // A copy: taking the value may ask for the next place, which replaces `m_submit` while it runs.
+    const Submit take = m_submit;
+    if (const auto taken = take(m_edit->text()); !taken) {
+        // What is kept must not be given twice by another Enter: it is in the bar over the record, the field is free.
+        if (taken.error().isKept) {
+            clear();
+        }
+        showProblem(QString::fromStdString(taken.error().sentence));
+    } else {
+        clear();
+    }
+}
+
+QString EntryField::text() const {
+    return m_edit->text();
+}
+QString EntryField::problem() const {
+    return m_showsProblem ? m_echo->text() : QString();
+}
+QString EntryField::echo() const {
+    return m_showsProblem ? QString() : m_echo->text();
+}
+
+void EntryField::type(const QString& text) {
+    m_edit->setFocus();
+    m_edit->setText(text);
+    showEcho();
+}
+
+void EntryField::clear() {
+    m_edit->clear();
+    showEcho();
+}
+
+void EntryField::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange) {
+        m_enter->setIcon(enterSign(screenLook().quiet));
+        if (!m_showsProblem) {
+            showEcho();
+        }
+    }
+}
+
+} // namespace caprail

@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <stations/common/photo_tools.h>
+
+#include <QCoreApplication>
+#include <QDialog>
+#include <QFileDialog>
+#include <QImage>
+#include <QMimeData>
+#include <QScreen>
+#include <QUrl>
+#include <QVBoxLayout>
+#include <session/picture.h>
+#include <stations/common/prepared_photo.h>
+#include <stations/common/station_text.h>
+#include <store/sqlite/defences.h>
+#include <store/file/path_text.h>
+#include <store/file/read_file.h>
+#include <text/label.h>
+#include <text/plain_text.h>
+
+namespace caprail {
+
+namespace {
+
+class PhotoText {
+    Q_DECLARE_TR_FUNCTIONS(Photos)
+};
+
+QStringList filesIn(const QMimeData* data) {
+    QStringList paths;
+    for (const QUrl& url : data->urls()) {
+        if (url.isLocalFile()) {
+            paths << url.toLocalFile();
+        }
+    }
+    return paths;
+}
+
+/// Null for what is no picture.
+QPixmap pixmapOf(const std::string& bytes) {
+    const auto picture = readPicture(QByteArray::fromStdString(bytes));
+    return picture ? QPixmap::fromImage(*picture) : QPixmap();
+}
+
+/// The bytes of a copied or dropped picture in one of the kinds that are read; empty when it is given as none of them.
+QByteArray encodedIn(const QMimeData* data) {
+    for (const auto* type : {"image/png", "image/jpeg", "image/webp", "image/heif", "image/heic"}) {
+        if (QByteArray bytes = data->data(QString::fromLatin1(type)); !pictureFormat(bytes).isEmpty()) {
+            return bytes;
+        }
+    }
+    return {};
+}
+
+Result<void> keep(RecordSession& session, const Result<PreparedPhoto>& photo, const std::string& place,
+                  const std::string& caption) {
+    if (!photo) {
+        return tl::unexpected(photo.error());
+    }
+    AttachmentAdded what = photo->what;
+    what.place = place;
+    what.caption = caption;
+    const auto stored = session.attach(std::move(what), photo->bytes);
+    return stored ? Result<void>() : Result<void>(tl::unexpected(stored.error()));
+}
+
+} // namespace
+
+bool holdsPhotos(const QMimeData* data) {
+    return data != nullptr && (data->hasImage() || !filesIn(data).isEmpty());
+}
+
+Result<void> addPhotoFiles(RecordSession& session, const QStringList& paths, const std::string& place,
+                           const std::string& caption) {
+    for (const QString& path : paths) {
+        const auto bytes = readWholeFile(pathBytes(path), largestAttachment);
+        if (!bytes) {
+            return tl::unexpected(bytes.error());
+        }
+        if (auto kept = keep(session, preparePhoto(QByteArray::fromStdString(*bytes), path), place, caption); !kept) {
+            return kept;
+        }
+    }
+    return {};
+}
+
+Result<void> addPhotos(RecordSession& session, const QMimeData* data, const std::string& place,
+                       const std::string& caption) {
+    if (const QStringList paths = filesIn(data); !paths.isEmpty()) {
+        return addPhotoFiles(session, paths, place, caption);
+    }
+    if (const QByteArray bytes = encodedIn(data); !bytes.isEmpty()) {
+        return keep(session, preparePhoto(bytes, PhotoText::tr("pasted")), place, caption);
+    }
+    // Else Qt would try every reader that it has, for drawings too.
+    if (data->hasFormat(QStringLiteral("image/svg+xml"))) {
+        return refuse(
+            coreText(PhotoText::tr("What was copied is a drawing and no photo: save it as PNG and add that.")));
+    }
+    return keep(session, preparePhoto(qvariant_cast<QImage>(data->imageData()), PhotoText::tr("pasted")), place,
+                caption);
+}
+
+QStringList askForPhotos(QWidget* parent) {
+    return QFileDialog::getOpenFileNames(
+        parent, PhotoText::tr("Add photos"), {},
+        PhotoText::tr("Pictures (*.jpg *.jpeg *.png *.webp *.heic *.heif);;All files (*)"));
+}
+
+const QPixmap& Thumbnails::of(const AttachmentAdded& attachment) {
+    const auto known = m_known.find(attachment.sha256);
+    if (known != m_known.end()) {
+        return known->second;
+    }
+    QPixmap pixmap;
+    if (const auto bytes = m_session.file().attachmentBytes(attachment.sha256)) {
+        pixmap = pixmapOf(*bytes);
+        if (!pixmap.isNull()) {
+            pixmap = pixmap.scaled(m_size, Qt::KeepAspectRatio, Qt::SmoothTransformation);
+        }
+    }
+    return m_known.emplace(attachment.sha256, pixmap).first->second;
+}
+
+Result<void> showPhoto(RecordSession& session, const AttachmentAdded& photo, QWidget* parent) {
+    const auto bytes = session.file().attachmentBytes(photo.sha256);
+    if (!bytes) {
+        return tl::unexpected(bytes.error());
+    }
+    QDialog dialog(parent);
+    const QString name = qtText(photo.caption.empty() ? photo.fileName : photo.caption);
+    dialog.setWindowTitle(literalTitle(name));
+    auto* picture = new Label(&dialog);
+    picture->setAccessibleName(name);
+    picture->setPixmap(pixmapOf(*bytes).scaled(parent->screen()->availableSize() * 0.8, Qt::KeepAspectRatio,
+                                               Qt::SmoothTransformation));
+    (new QVBoxLayout(&dialog))->addWidget(picture);
+    dialog.exec();
+    return {};
+}
+
+} // namespace caprail

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <stations/common/entry_form.h>
+
+namespace caprail {
+
+class PlainTable;
+
+/// Who works on the engine, and with which instruments: identity, limit of error, wrench range, calibration.
+class EnginePeople : public QWidget {
+    Q_OBJECT
+public:
+    explicit EnginePeople(RecordSession& session, QWidget* parent = nullptr);
+    void refresh();
+    void selectInstrument(const QString& name);
+    [[nodiscard]] FormFor<PersonAdded>* personForm() const { return m_person; }
+    [[nodiscard]] FormFor<InstrumentAdded>* instrumentForm() const { return m_instrument; }
+
+private:
+    void showInstrument(const QString& name);
+    RecordSession& m_session;
+    PlainTable* m_people;
+    FormFor<PersonAdded>* m_person;
+    PlainTable* m_instruments;
+    FormFor<InstrumentAdded>* m_instrument;
+};
+
+} // namespace caprail

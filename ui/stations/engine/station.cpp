@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <stations/engine/station.h>
+
+#include <QTabWidget>
+#include <QVBoxLayout>
+#include <stations/engine/bands.h>
+#include <stations/engine/layout.h>
+#include <stations/engine/people.h>
+
+namespace caprail {
+
+EngineStation::EngineStation(RecordSession& given, QWidget* parent)
+    : StationPanel(given, parent), m_tabs(new QTabWidget(this)), m_layout(new EngineLayoutPage(given, this)),
+      m_bands(new EngineBands(given, this)), m_people(new EnginePeople(given, this)) {
+    m_tabs->setDocumentMode(true);
+    m_tabs->setFocusPolicy(Qt::NoFocus); // its bar takes the keyboard
+    m_tabs->setAccessibleName(tr("Engine"));
+    m_tabs->addTab(m_layout, tr("Engine and layout"));
+    m_tabs->addTab(m_bands, tr("Bands and rules"));
+    m_tabs->addTab(m_people, tr("People and instruments"));
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(m_tabs);
+}
+
+void EngineStation::refresh() {
+    m_layout->refresh();
+    m_bands->refresh();
+    m_people->refresh();
+}
+
+void EngineStation::select(const QString& subject) {
+    const Facts& facts = session().facts();
+    if (subject == QLatin1String("engine")) {
+        m_tabs->setCurrentWidget(m_layout);
+        m_layout->engineForm()->focusField("engine");
+    } else if (subject == QLatin1String("layout")) {
+        m_tabs->setCurrentWidget(m_layout);
+        m_layout->layoutForm()->focusField("caps");
+    } else if (subject == QLatin1String("bands") || subject == QLatin1String("rules") ||
+               facts.bandNamed(coreText(subject)) != nullptr) {
+        m_tabs->setCurrentWidget(m_bands);
+        if (subject == QLatin1String("rules")) {
+            m_bands->rulesForm()->focusField("decision");
+        } else if (subject != QLatin1String("bands")) {
+            m_bands->selectBand(subject);
+        }
+    } else if (subject == QLatin1String("people")) {
+        m_tabs->setCurrentWidget(m_people);
+        m_people->personForm()->focusField("name");
+    } else if (subject == QLatin1String("instruments") || facts.instruments.contains(coreText(subject))) {
+        m_tabs->setCurrentWidget(m_people);
+        m_people->selectInstrument(subject);
+    }
+}
+
+} // namespace caprail

@@ -1,0 +1,267 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <stations/fasteners/groups.h>
+
+#include <QComboBox>
+#include <QGridLayout>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <algorithm>
+#include <fasteners/lubricant.h>
+#include <planview/plan_view.h>
+#include <session/look.h>
+#include <stations/common/plain_table.h>
+#include <stations/fasteners/words.h>
+#include <text/label.h>
+#include <text/plain_text.h>
+#include <work/tightening.h>
+#include <work/torque_working.h>
+
+namespace caprail {
+
+namespace {
+
+std::vector<FormField> groupFields() {
+    QStringList known;
+    for (const Lubricant& lubricant : lubricants()) {
+        known << qtText(lubricant.name);
+    }
+    const QStringList grades{QStringLiteral("SAE J429 grade 5"),     QStringLiteral("SAE J429 grade 8"),
+                             QStringLiteral("ISO 898-1 class 8.8"),  QStringLiteral("ISO 898-1 class 10.9"),
+                             QStringLiteral("ISO 898-1 class 12.9"), QStringLiteral("by hand 170 ksi")};
+    return {{"fastener_group", FastenersGroups::tr("Group"), {}, {}},
+            {"ring", FastenersGroups::tr("Only the pair"), {}, {}},
+            {"count", FastenersGroups::tr("Count"), {}, {}},
+            {"thread", FastenersGroups::tr("Thread"), FastenersGroups::tr("7/16-20, M10x1.5"), {}},
+            {"grade", FastenersGroups::tr("Grade"), FastenersGroups::tr("or by hand 170 ksi"), grades},
+            {"lubricant", FastenersGroups::tr("Lubricant"), {}, known},
+            {"method", FastenersGroups::tr("Method"), {}, {}},
+            {"torque", FastenersGroups::tr("Torque"), {}, {}},
+            {"angle", FastenersGroups::tr("Then angle"), {}, {}},
+            {"stretch", FastenersGroups::tr("Stretch"), {}, {}},
+            {"steps", FastenersGroups::tr("Steps"), {}, {}},
+            {"source", FastenersGroups::tr("Who says so"), {}, {}, true},
+            {"tightening_order",
+             FastenersGroups::tr("Sequence"),
+             FastenersGroups::tr("empty: from the centre outwards"),
+             {},
+             true}};
+}
+
+QString sequenceText(const Facts& facts, const FastenerGroupSet& group) {
+    QStringList names;
+    for (const FastenerId& f : tighteningOrder(facts, group.group)) {
+        names << qtText(code(f));
+    }
+    return names.join(QLatin1Char(' '));
+}
+
+QLineEdit* smallField(const QString& name, QWidget* parent) {
+    auto* edit = new QLineEdit(parent);
+    edit->setAccessibleName(name);
+    edit->setPlaceholderText(name);
+    return edit;
+}
+
+} // namespace
+
+FastenersGroups::FastenersGroups(RecordSession& session, QWidget* parent)
+    : QWidget(parent), m_session(session), m_table(new PlainTable(tr("Fastener groups"),
+                                                                  {tr("Group"), tr("Count"), tr("Thread"), tr("Grade"),
+                                                                   tr("Specified"), tr("Steps"), tr("Who says so")},
+                                                                  this)),
+      m_form(new FormFor<FastenerGroupSet>(session, tr("A group"), tr("Store &group"), groupFields(), 2, this)),
+      m_warning(new Label(this)), m_working(new QPlainTextEdit(this)), m_plan(new PlanView(this)),
+      m_order(new QPushButton(tr("Set the sequence on the &diagram"), this)),
+      m_wrenchLength(smallField(tr("Wrench length"), this)), m_offset(smallField(tr("Extension"), this)),
+      m_angle(smallField(tr("Angle"), this)), m_setting(new Label(this)) {
+    build();
+    refresh();
+}
+
+void FastenersGroups::build() {
+    m_warning->setWordWrap(true);
+    m_warning->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_working->setReadOnly(true);
+    m_working->setTabChangesFocus(true);
+    m_working->setAccessibleName(tr("Working of the preload"));
+    m_working->setFrameShape(QFrame::NoFrame);
+    m_order->setCheckable(true);
+    m_order->setAutoDefault(false);
+    setTip(m_order, tr("Touch the fasteners in the order of tightening (or walk with the arrow keys and press Enter). "
+                       "Those left out come last, from the centre outwards."));
+    m_plan->setMinimumHeight(160);
+    m_setting->setWordWrap(true);
+    m_setting->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    auto* left = new QVBoxLayout;
+    left->addWidget(m_table, 2);
+    left->addWidget(m_plan, 3);
+    left->addWidget(m_order);
+    left->addWidget(m_form);
+    auto* heading = new Label(tr("What it comes to"), this);
+    auto* extension = new Label(tr("Wrench with an extension (0° straight on, 90° square)"), this);
+    QFont bold = heading->font();
+    bold.setBold(true);
+    heading->setFont(bold);
+    extension->setFont(bold);
+    auto* fields = new QHBoxLayout;
+    fields->addWidget(m_wrenchLength);
+    fields->addWidget(m_offset);
+    fields->addWidget(m_angle);
+    auto* right = new QVBoxLayout;
+    right->addWidget(heading);
+    right->addWidget(m_warning);
+    right->addWidget(m_working, 1);
+    right->addWidget(extension);
+    right->addLayout(fields);
+    right->addWidget(m_setting);
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(12);
+    row->addLayout(left, 5);
+    row->addLayout(right, 4);
+
+    connect(m_table, &PlainTable::keySelected, this, &FastenersGroups::showGroup);
+    connect(m_table, &PlainTable::keyActivated, this, [this] { m_form->focusField("torque"); });
+    connect(m_form, &EntryForm::reverted, this, [this] { showGroup(m_table->selectedKey()); });
+    connect(m_form, &EntryForm::edited, this, &FastenersGroups::showWorking);
+    connect(m_order, &QPushButton::toggled, this, &FastenersGroups::beginOrder);
+    connect(m_plan, &PlanView::placeActivated, this, &FastenersGroups::putNext);
+    connect(m_plan, &PlanView::placeClicked, this, &FastenersGroups::putNext);
+    for (QLineEdit* edit : {m_wrenchLength, m_offset, m_angle}) {
+        connect(edit, &QLineEdit::textEdited, this, &FastenersGroups::showWorking);
+    }
+}
+
+void FastenersGroups::refresh() {
+    std::vector<QStringList> rows;
+    const Units& units = m_session.units();
+    for (const auto& [key, group] : m_session.facts().groups) {
+        const FastenerId any{key.first, 1, Side::left, key.second.value_or(Ring::inner)};
+        const auto specified = asSpecified(m_session.facts(), any, {});
+        rows.push_back({groupName(group.what), QString::number(group.what.count), qtText(group.what.thread),
+                        qtText(group.what.grade), specified ? broughtTo(*specified, units) : QString(),
+                        QString::number(group.what.steps), qtText(group.what.source)});
+    }
+    m_table->show(rows);
+    if (m_table->selectedKey().isEmpty() && !rows.empty()) {
+        m_table->selectKey(rows.front().front());
+    }
+    showGroup(m_table->selectedKey());
+}
+
+void FastenersGroups::selectGroup(const QString& name) {
+    m_table->selectKey(name);
+    m_form->focusField("torque");
+}
+
+void FastenersGroups::showGroup(const QString& name) {
+    m_order->setChecked(false);
+    for (const auto& [key, group] : m_session.facts().groups) {
+        if (groupName(group.what) == name) {
+            m_form->load(group.what);
+        }
+    }
+    showWorking();
+}
+
+void FastenersGroups::showWorking() {
+    const Look look = screenLook();
+    const auto group = m_form->read();
+    QStringList notes;
+    QStringList warnings;
+    if (!group) {
+        m_working->setPlainText(qtText(group.error().sentence));
+    } else {
+        const Facts& facts = m_session.facts();
+        const GroupWorking working = workingOf(*group, facts.rules.torqueScatterPercent, m_session.units());
+        for (const std::string& warning : working.warnings) {
+            warnings << qtText(warning);
+        }
+        for (const std::string& line : working.lines) {
+            notes << qtText(line);
+        }
+        for (const std::string& missing : working.missing) {
+            notes << QStringLiteral("○ ") + qtText(missing);
+        }
+        notes << tr("Sequence: %1")
+                     .arg(group->sequence.names.empty() ? sequenceText(facts, *group)
+                                                        : fieldText(group->sequence, m_session.units()));
+        notes << tr("The part maker's instructions come first.");
+        m_working->setPlainText(notes.join(QLatin1Char('\n')));
+    }
+    m_warning->setText(warnings.isEmpty() ? QString() : QStringLiteral("⚑ ") + warnings.join(QStringLiteral("\n⚑ ")));
+    m_warning->setVisible(!warnings.isEmpty());
+    QPalette palette = m_warning->palette();
+    palette.setColor(QPalette::WindowText, look.out);
+    m_warning->setPalette(palette);
+    showDiagram();
+    const bool isAsked = !m_wrenchLength->text().isEmpty() && !m_offset->text().isEmpty();
+    m_setting->setText(group && group->torque && isAsked
+                           ? extensionText(group->torque->value, m_wrenchLength->text(), m_offset->text(),
+                                           m_angle->text().isEmpty() ? QStringLiteral("0") : m_angle->text(),
+                                           m_session.units())
+                           : QString());
+}
+
+void FastenersGroups::showDiagram() {
+    const auto group = m_form->read();
+    if (!m_session.facts().layout) {
+        m_plan->setEmpty(tr("Set the engine layout at the engine station: the fasteners follow from it."));
+    } else if (!group) {
+        m_plan->setEmpty(qtText(group.error().sentence));
+    } else {
+        PlanContent content = groupContent(m_session.facts(), *group, m_session.units());
+        if (m_order->isChecked()) {
+            // Only what was touched so far carries a number.
+            std::erase_if(content.sequence, [&](const auto& entry) {
+                return std::ranges::find(group->sequence.names, coreText(entry.first)) == group->sequence.names.end();
+            });
+        }
+        content.selected = m_plan->selected();
+        m_plan->setContent(std::move(content));
+    }
+    m_order->setEnabled(m_session.facts().layout && group);
+}
+
+void FastenersGroups::beginOrder(bool isOn) {
+    m_order->setText(isOn ? tr("The sequence is as it should be") : tr("Set the sequence on the &diagram"));
+    if (isOn) {
+        m_form->type("tightening_order", {});
+        m_plan->setFocus();
+    }
+    showWorking();
+}
+
+void FastenersGroups::putNext(const QString& place) {
+    const auto group = m_form->read();
+    if (!m_order->isChecked() || !group || place.isEmpty()) {
+        return;
+    }
+    QStringList names;
+    for (const std::string& name : group->sequence.names) {
+        names << qtText(name);
+    }
+    // Touched again, all that came after it is taken back.
+    const auto at = names.indexOf(place);
+    names = at >= 0 ? names.mid(0, at + 1) : names << place;
+    m_form->type("tightening_order", names.join(QLatin1Char(' ')));
+    if (names.size() == static_cast<qsizetype>(tighteningOrder(m_session.facts(), group->group, {*group}).size())) {
+        m_order->setChecked(false);
+    }
+    showWorking();
+}
+
+QString FastenersGroups::workingText() const {
+    return m_working->toPlainText();
+}
+
+QString FastenersGroups::warningText() const {
+    return m_warning->text();
+}
+
+void FastenersGroups::focusField() {
+    m_form->focusField("torque");
+}
+
+} // namespace caprail

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <stations/common/entry_form.h>
+#include <text/label.h>
+
+class QPlainTextEdit;
+class QPushButton;
+
+namespace caprail {
+
+class PlainTable;
+class PlanView;
+
+/// What is specified for each group of fasteners, who says so, and what it comes to, with the working; the sequence on
+/// the diagram, where it can be set by touching the fasteners in turn.
+class FastenersGroups : public QWidget {
+    Q_OBJECT
+public:
+    explicit FastenersGroups(RecordSession& session, QWidget* parent = nullptr);
+    void refresh();
+    void focusField();
+    /// Shows a group by its name in the table ("main", "main outer").
+    void selectGroup(const QString& name);
+    [[nodiscard]] FormFor<FastenerGroupSet>* form() const { return m_form; }
+    [[nodiscard]] PlanView* plan() const { return m_plan; }
+    [[nodiscard]] QPushButton* orderButton() const { return m_order; }
+    [[nodiscard]] QString workingText() const;
+    [[nodiscard]] QString warningText() const;
+
+private:
+    void build();
+    void showGroup(const QString& name);
+    void showWorking();
+    void showDiagram();
+    void beginOrder(bool isOn);
+    void putNext(const QString& place);
+    RecordSession& m_session;
+    PlainTable* m_table;
+    FormFor<FastenerGroupSet>* m_form;
+    Label* m_warning;
+    QPlainTextEdit* m_working;
+    PlanView* m_plan;
+    QPushButton* m_order;
+    QLineEdit *m_wrenchLength, *m_offset, *m_angle;
+    Label* m_setting;
+};
+
+} // namespace caprail

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <array>
+#include <stations/common/station.h>
+
+class QStackedWidget;
+class QToolButton;
+
+namespace caprail {
+
+class FastenersGroups;
+class FastenersPage;
+class FastenersTighten;
+class FastenersVerify;
+class PlanTools;
+class PlanView;
+
+enum class FastenersMode { tighten, verify, groups };
+
+/// Fasteners: what is specified, what was brought to it, and the verify rounds, with the diagram as the form.
+class FastenersStation : public StationPanel {
+    Q_OBJECT
+public:
+    explicit FastenersStation(RecordSession& session, QWidget* parent = nullptr);
+    [[nodiscard]] Station station() const override { return Station::fasteners; }
+    void refresh() override;
+    /// A fastener's code, "round", "groups", a group's name.
+    void select(const QString& subject) override;
+
+    void setMode(FastenersMode mode);
+    [[nodiscard]] QString subject() const override;
+    [[nodiscard]] EntryField* entryField() const override;
+    [[nodiscard]] FastenersMode mode() const { return m_mode; }
+    [[nodiscard]] FastenerId selected() const { return m_fastener; }
+    [[nodiscard]] PlanView* plan() const { return m_plan; }
+    [[nodiscard]] FastenersTighten* tightenPage() const { return m_tighten; }
+    [[nodiscard]] FastenersVerify* verifyPage() const { return m_verify; }
+    [[nodiscard]] FastenersGroups* groupsPage() const { return m_groups; }
+
+private:
+    QWidget* buildBar();
+    void choose(FastenerId fastener);
+    void step(int by);
+    void refreshDiagram();
+    [[nodiscard]] FastenersPage* page() const;
+    FastenersMode m_mode = FastenersMode::tighten;
+    FastenerId m_fastener;
+    PlanView* m_plan;
+    PlanTools* m_tools;
+    FastenersTighten* m_tighten;
+    FastenersVerify* m_verify;
+    FastenersGroups* m_groups;
+    QStackedWidget* m_body;
+    QStackedWidget* m_right;
+    std::array<QToolButton*, 3> m_modes{};
+};
+
+} // namespace caprail

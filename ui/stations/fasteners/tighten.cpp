@@ -1,0 +1,262 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <stations/fasteners/tighten.h>
+
+#include <QComboBox>
+#include <QGridLayout>
+#include <QLineEdit>
+#include <QPushButton>
+#include <algorithm>
+#include <assessment/admission.h>
+#include <ledger/expectations.h>
+#include <stations/common/entries_model.h>
+#include <stations/common/entries_table.h>
+#include <stations/common/entry_field.h>
+#include <stations/fasteners/words.h>
+#include <work/tightening.h>
+#include <stations/common/wrench_words.h>
+#include <stations/common/place_heading.h>
+#include <stations/common/instrument_box.h>
+#include <stations/common/station_text.h>
+#include <stations/common/step_keys.h>
+#include <stations/common/tab_order.h>
+#include <text/label.h>
+#include <text/plain_text.h>
+#include <base/say.h>
+
+namespace caprail {
+
+FastenersTighten::FastenersTighten(RecordSession& given, QWidget* parent)
+    : FastenersPage(given, parent), m_heading(new PlaceHeading(this)), m_field(new EntryField(this)),
+      m_kind(new QComboBox(this)),
+      m_instrument(new InstrumentBox(given, {InstrumentType::torqueWrench, InstrumentType::stretchGauge}, this)),
+      m_remark(new Label(this)), m_group(new QPushButton(this)), m_loose(new QPushButton(tr("&Loosened"), this)),
+      m_entries(new EntriesTable(given, this)) {
+    build();
+}
+
+void FastenersTighten::build() {
+    const std::pair<FastenerKind, QString> kinds[] = {
+        {FastenerKind::mainCap, tr("Main caps")},     {FastenerKind::rod, tr("Rods")},
+        {FastenerKind::girdleNut, tr("Girdle nuts")}, {FastenerKind::panRail, tr("Pan rail")},
+        {FastenerKind::front, tr("Front")},           {FastenerKind::rear, tr("Rear")}};
+    for (const auto& [kind, name] : kinds) {
+        m_kind->addItem(name, static_cast<int>(kind));
+    }
+    nameBox(*m_kind, tr("Which fasteners"));
+    m_remark->setWordWrap(true);
+    m_loose->setAutoDefault(false);
+    m_group->setAutoDefault(false);
+    setTip(m_loose, tr("The fastener was let off: what rests on it becomes stale"));
+    m_entries->setColumnHidden(EntriesModel::person, true);
+    m_entries->setFilter([this](const Entry& entry) {
+        const auto* tightened = std::get_if<FastenerTightened>(&entry.body);
+        const auto* loosened = std::get_if<FastenerLoosened>(&entry.body);
+        const auto* outcome = std::get_if<RoundOutcome>(&entry.body);
+        return (tightened != nullptr && tightened->fastener == m_fastener) ||
+               (loosened != nullptr && loosened->fastener == m_fastener) ||
+               (outcome != nullptr && outcome->fastener == m_fastener);
+    });
+    m_entries->setLine([this](const Entry& entry) {
+        QString line;
+        std::string with;
+        if (const auto* tightened = std::get_if<FastenerTightened>(&entry.body)) {
+            line = broughtTo(*tightened, units());
+            with = tightened->instrument;
+        } else if (const auto* outcome = std::get_if<RoundOutcome>(&entry.body)) {
+            line = tr("round %1: %2").arg(outcome->round).arg(qtShown(outcome->outcome)) +
+                   (outcome->angle ? QLatin1Char(' ') + qtText(format(outcome->angle->value, units())) : QString());
+            with = outcome->instrument;
+        } else {
+            line = tr("loosened");
+        }
+        return with.empty() ? line : line + QStringLiteral(" · ") + qtText(with);
+    });
+    new StepKeys(m_field->lineEdit(), [this](int by) { emit stepped(by); });
+    connect(m_kind, &QComboBox::activated, this, [this] {
+        const auto list = order();
+        if (!list.empty()) {
+            emit chosen(list.front());
+        } else {
+            refresh({kind(), 1, Side::left, Ring::inner});
+        }
+        focusField();
+    });
+    connect(m_group, &QPushButton::clicked, this, &FastenersTighten::tightenGroup);
+    connect(m_loose, &QPushButton::clicked, this, &FastenersTighten::loosen);
+    connect(m_instrument, &QComboBox::activated, this, [this] { refresh(m_fastener); });
+
+    auto* settings = new QHBoxLayout;
+    settings->addWidget(m_kind);
+    settings->addWidget(m_instrument, 1);
+    auto* actions = new QHBoxLayout;
+    actions->addWidget(m_group, 1);
+    actions->addWidget(m_loose);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(m_heading);
+    column->addLayout(settings);
+    column->addWidget(m_field);
+    column->addWidget(m_remark);
+    column->addLayout(actions);
+    column->addWidget(m_entries, 1);
+    setFocusProxy(m_field);
+    putProxyFirst(*this);
+}
+
+FastenerKind FastenersTighten::kind() const {
+    return static_cast<FastenerKind>(m_kind->currentData().toInt());
+}
+
+std::vector<FastenerId> FastenersTighten::order() const {
+    return tighteningOrder(facts(), kind());
+}
+
+void FastenersTighten::refresh(FastenerId selected) {
+    m_fastener = selected;
+    m_kind->setCurrentIndex(m_kind->findData(static_cast<int>(selected.kind)));
+    m_instrument->refresh();
+    m_entries->refresh();
+    const auto list = order();
+    const auto at = facts().fasteners.find(m_fastener);
+    const bool isKnown = at != facts().fasteners.end() && at->second.tightened;
+    const CheckState state = !isKnown                             ? CheckState::notDone
+                             : isAtSpecified(facts(), m_fastener) ? CheckState::good
+                             : at->second.isLoose                 ? CheckState::stale
+                                                                  : CheckState::out;
+    const QString figure = !isKnown             ? QStringLiteral("—")
+                           : at->second.isLoose ? tr("loose")
+                                                : broughtTo(at->second.tightened->what, units());
+    m_heading->show(capitalised(qtText(describe(m_fastener))), figure, state,
+                    specifiedText(facts(), m_fastener, units()));
+    const auto open = std::ranges::count_if(list, [&](FastenerId f) { return !isAtSpecified(facts(), f); });
+    m_group->setText(open == 0 ? tr("All %1 stand as specified").arg(list.size())
+                               : tr("&All %1 as specified").arg(open));
+    m_group->setEnabled(open > 0);
+    setTip(m_group, tr("Enters every fastener of this kind that does not stand at its specified value, one entry "
+                       "each, in sequence"));
+    m_loose->setEnabled(isKnown && !at->second.isLoose);
+    m_field->setEnabled(!list.empty());
+    const auto specified = asSpecified(facts(), m_fastener, {});
+    m_remark->setText(wrenchRemark(
+        facts(), m_instrument->instrument(),
+        specified && specified->torque ? std::optional(specified->torque->value) : std::nullopt, today(), units()));
+    if (!m_remark->text().isEmpty()) {
+        m_remark->setText(QStringLiteral("⚑ ") + m_remark->text());
+    }
+    QPalette palette = m_remark->palette();
+    palette.setColor(QPalette::WindowText, screenLook().close);
+    m_remark->setPalette(palette);
+    askForValue();
+}
+
+void FastenersTighten::askForValue() {
+    const auto specified = asSpecified(facts(), m_fastener, {});
+    const bool isStretch = specified && specified->stretch;
+    m_field->ask(
+        tr("%1 brought to (Enter alone: as specified)").arg(capitalised(qtText(describe(m_fastener)))),
+        isStretch ? qtText(symbol(units().length)) : qtText(symbol(units().torque)),
+        [this](const QString& text) {
+            return read(text).map([this](const FastenerTightened& entry) { return broughtTo(entry, units()); });
+        },
+        [this](const QString& text) -> Result<void> {
+            auto entry = read(text);
+            return entry ? store(std::move(*entry)) : Result<void>(tl::unexpected(entry.error()));
+        });
+}
+
+/// A torque, or a stretch where the group is tightened so; "40 / 90" is a torque and an angle.
+Result<FastenerTightened> FastenersTighten::read(const QString& text) const {
+    const auto specified = asSpecified(facts(), m_fastener, m_instrument->instrument());
+    if (text.trimmed().isEmpty()) {
+        return specified;
+    }
+    FastenerTightened entry{m_fastener, {}, {}, {}, m_instrument->instrument()};
+    const std::string name = describe(m_fastener);
+    if (specified && specified->stretch) {
+        auto stretch = parseLength(coreText(text), units(),
+                                   expectedLength(FastenerTightened::kind, "stretch", "the stretch of " + name));
+        if (!stretch) {
+            return tl::unexpected(stretch.error());
+        }
+        entry.stretch = std::move(*stretch);
+        return entry;
+    }
+    auto torque = parseTorque(coreText(text.section(QLatin1Char('/'), 0, 0)), units(),
+                              expectedTorque(FastenerTightened::kind, "torque", "the torque of " + name));
+    if (!torque) {
+        return tl::unexpected(torque.error());
+    }
+    entry.torque = std::move(*torque);
+    if (text.contains(QLatin1Char('/'))) {
+        auto angle = parseAngle(coreText(text.section(QLatin1Char('/'), 1)), units(),
+                                expectedAngle(FastenerTightened::kind, "angle", "the angle of " + name));
+        if (!angle) {
+            return tl::unexpected(angle.error());
+        }
+        entry.angle = std::move(*angle);
+    }
+    const auto good = makesSense(facts(), entry); // said as it is typed
+    return good ? Result<FastenerTightened>(std::move(entry)) : tl::unexpected(good.error());
+}
+
+Result<void> FastenersTighten::store(FastenerTightened entry) {
+    const auto stored = session().append(std::move(entry));
+    if (!stored) {
+        return tl::unexpected(stored.error());
+    }
+    goOn();
+    return {};
+}
+
+/// To the next one in sequence that is not as specified; around the end, else stays.
+void FastenersTighten::goOn() {
+    const auto list = order();
+    const auto here = std::ranges::find(list, m_fastener);
+    if (here == list.end()) {
+        return;
+    }
+    const auto isOpen = [&](FastenerId f) { return !isAtSpecified(facts(), f); };
+    auto next = std::find_if(here + 1, list.end(), isOpen);
+    if (next == list.end()) {
+        next = std::find_if(list.begin(), here, isOpen);
+        if (next == here) {
+            return;
+        }
+    }
+    emit chosen(*next);
+}
+
+void FastenersTighten::tightenGroup() {
+    std::vector<Body> entries;
+    for (const FastenerId f : order()) {
+        if (isAtSpecified(facts(), f)) {
+            continue;
+        }
+        auto entry = asSpecified(facts(), f, m_instrument->instrument());
+        if (!entry) {
+            m_field->showProblem(qtText(entry.error().sentence));
+            return;
+        }
+        entries.emplace_back(std::move(*entry));
+    }
+    if (const auto stored = session().appendAll(std::move(entries)); !stored) {
+        m_field->showProblem(qtText(stored.error().sentence));
+    }
+}
+
+void FastenersTighten::loosen() {
+    if (const auto stored = session().append(FastenerLoosened{m_fastener, {}}); !stored) {
+        m_field->showProblem(qtText(stored.error().sentence));
+    }
+    focusField();
+}
+
+void FastenersTighten::focusField() {
+    m_field->setFocus();
+}
+
+void FastenersTighten::type(const QString& text) {
+    m_field->type(text);
+}
+
+} // namespace caprail

@@ -1,0 +1,280 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <stations/fasteners/verify.h>
+
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QProgressBar>
+#include <QPushButton>
+#include <algorithm>
+#include <ledger/expectations.h>
+#include <stations/common/entry_field.h>
+#include <stations/fasteners/words.h>
+#include <work/tightening.h>
+#include <stations/common/wrench_words.h>
+#include <stations/common/place_heading.h>
+#include <stations/common/instrument_box.h>
+#include <stations/common/station_text.h>
+#include <stations/common/step_keys.h>
+#include <stations/common/tab_order.h>
+#include <text/label.h>
+#include <text/plain_text.h>
+
+namespace caprail {
+
+FastenersVerify::FastenersVerify(RecordSession& given, QWidget* parent)
+    : FastenersPage(given, parent), m_heading(new PlaceHeading(this)), m_field(new EntryField(this)),
+      m_instrument(new InstrumentBox(given, {InstrumentType::torqueWrench}, this)), m_remark(new Label(this)),
+      m_progress(new QProgressBar(this)), m_state(new Label(this)), m_stacks(new QPushButton(this)),
+      m_begin(new QPushButton(this)), m_held(new QPushButton(tr("&Held"), this)), m_moved(new QListWidget(this)) {
+    build();
+}
+
+void FastenersVerify::build() {
+    m_remark->setWordWrap(true);
+    m_state->setWordWrap(true);
+    m_state->setMinimumHeight(m_state->fontMetrics().lineSpacing() * 3);
+    m_state->setAlignment(Qt::AlignTop);
+    m_progress->setAccessibleName(tr("Fasteners pulled in this round"));
+    m_moved->setAccessibleName(tr("What moved in this round, and what it made stale"));
+    m_moved->setWordWrap(true);
+    m_moved->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    QFont large = m_held->font();
+    large.setPointSizeF(large.pointSizeF() * 1.4);
+    for (QPushButton* button : {m_held, m_begin, m_stacks}) {
+        button->setAutoDefault(false);
+        button->setFont(large);
+        button->setMinimumHeight(42);
+    }
+    setTip(m_held, tr("H, or Enter with nothing typed"));
+    m_field->lineEdit()->installEventFilter(this);
+    new StepKeys(m_field->lineEdit(), [this](int by) { emit stepped(by); });
+    connect(m_begin, &QPushButton::clicked, this, &FastenersVerify::begin);
+    connect(m_stacks, &QPushButton::clicked, this, &FastenersVerify::takeStacksOff);
+    connect(m_held, &QPushButton::clicked, this, &FastenersVerify::held);
+    connect(m_instrument, &QComboBox::activated, this, [this] { refresh(m_fastener); });
+    connect(m_moved, &QListWidget::itemActivated, this, [this](QListWidgetItem* item) {
+        session().goTo({Station::girdle, item->data(Qt::UserRole).toString().toStdString()});
+    });
+
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(m_heading);
+    column->addWidget(m_instrument);
+    column->addWidget(m_remark);
+    column->addWidget(m_field);
+    column->addWidget(m_held);
+    column->addWidget(m_stacks);
+    column->addWidget(m_begin);
+    column->addWidget(m_progress);
+    column->addWidget(m_state);
+    column->addWidget(m_moved, 100);
+    column->addStretch(1);
+    setFocusProxy(m_field);
+    putProxyFirst(*this);
+}
+
+std::vector<FastenerId> FastenersVerify::order() const {
+    return verifyOrder(facts());
+}
+
+std::optional<FastenerId> FastenersVerify::next() const {
+    const RoundFact* round = roundUnderWay(facts());
+    return round == nullptr ? std::nullopt : std::optional(stillToPull(facts(), *round).front());
+}
+
+QString FastenersVerify::progressText() const {
+    return tr("%1 of %2").arg(m_progress->value()).arg(m_progress->maximum());
+}
+
+void FastenersVerify::refresh(FastenerId selected) {
+    m_fastener = selected;
+    m_instrument->refresh();
+    showRound();
+    showMoved();
+    const auto specified = asSpecified(facts(), m_fastener, {});
+    const QString remark = wrenchRemark(
+        facts(), m_instrument->instrument(),
+        specified && specified->torque ? std::optional(specified->torque->value) : std::nullopt, today(), units());
+    m_remark->setText(remark.isEmpty() ? remark : QStringLiteral("⚑ ") + remark);
+    m_remark->setVisible(!remark.isEmpty());
+    QPalette palette = m_remark->palette();
+    palette.setColor(QPalette::WindowText, screenLook().close);
+    m_remark->setPalette(palette);
+}
+
+void FastenersVerify::showRound() {
+    const RoundFact* round = roundUnderWay(facts());
+    const RoundFact* last = facts().rounds.empty() ? nullptr : &facts().rounds.back();
+    const bool isOpen = round != nullptr;
+    const auto total = order().size();
+    const std::size_t stacksOn = facts().stacksOn().size();
+    m_progress->setRange(0, std::max(1, static_cast<int>(total)));
+    m_progress->setValue(last == nullptr ? 0 : static_cast<int>(last->outcomes.size()));
+    m_progress->setFormat(progressText());
+    m_progress->setVisible(last != nullptr);
+    m_field->setVisible(isOpen);
+    m_held->setVisible(isOpen);
+    m_stacks->setVisible(!isOpen && stacksOn > 0);
+    m_stacks->setText(tr("Take &off all %1 stacks").arg(stacksOn));
+    m_begin->setVisible(!isOpen && stacksOn == 0);
+    m_begin->setEnabled(total > 0);
+    const std::int64_t number = last == nullptr ? 1 : last->begun.what.round + 1;
+    m_begin->setText(tr("&Begin verify round %1").arg(number));
+
+    const Check* check = assessment().find("verify-round");
+    m_state->setText(check == nullptr
+                         ? QString()
+                         : sign(check->state) + QLatin1Char(' ') + qtText(check->sentence) +
+                               (check->remedy.empty() ? QString() : QStringLiteral(" → ")) + qtText(check->remedy));
+    const bool hasOutcome = last != nullptr && last->outcomes.contains(m_fastener);
+    const CheckState state = !hasOutcome                                                    ? CheckState::notDone
+                             : last->outcomes.at(m_fastener).what.outcome == Outcome::moved ? CheckState::out
+                                                                                            : CheckState::good;
+    m_heading->show(total == 0 ? tr("No layout") : capitalised(qtText(describe(m_fastener))),
+                    isOpen ? progressText() : QString(), isOpen ? state : CheckState::notDone,
+                    total == 0 ? tr("Set the engine layout at the engine station first.")
+                               : specifiedText(facts(), m_fastener, units()));
+    if (isOpen) {
+        m_field->ask(
+            tr("Round %1: H or Enter if it held, else the angle it moved").arg(round->begun.what.round),
+            QStringLiteral("°"),
+            [this](const QString& text) {
+                return read(text).map([this](const RoundOutcome& outcome) {
+                    return outcome.outcome == Outcome::held
+                               ? tr("held")
+                               : tr("moved %1").arg(qtText(format(outcome.angle->value, units())));
+                });
+            },
+            [this](const QString& text) -> Result<void> {
+                const auto outcome = read(text);
+                return outcome ? store(*outcome) : Result<void>(tl::unexpected(outcome.error()));
+            });
+    }
+}
+
+void FastenersVerify::showMoved() {
+    m_moved->clear();
+    static const std::map<FastenerId, Seen<RoundOutcome>> none;
+    const auto& outcomes = facts().rounds.empty() ? none : facts().rounds.back().outcomes;
+    for (const auto& [fastener, outcome] : outcomes) {
+        const QString words = consequenceText(facts(), assessment(), outcome, units());
+        if (words.isEmpty()) {
+            continue;
+        }
+        auto* item = new QListWidgetItem(QStringLiteral("↷ ") + words, m_moved);
+        item->setForeground(screenLook().out);
+        setTip(item, tr("Enter goes to the gap"));
+        item->setData(Qt::UserRole, fastener.kind == FastenerKind::mainCap
+                                        ? qtText(code(Position{fastener.number, fastener.side}))
+                                        : QString());
+    }
+    m_moved->setVisible(m_moved->count() > 0);
+}
+
+Result<RoundOutcome> FastenersVerify::read(const QString& text) const {
+    const RoundFact* round = roundUnderWay(facts());
+    RoundOutcome outcome{
+        round == nullptr ? 1 : round->begun.what.round, m_fastener, Outcome::held, {}, {}, m_instrument->instrument()};
+    if (const auto specified = asSpecified(facts(), m_fastener, {}); specified) {
+        outcome.torque = specified->torque;
+    }
+    const QString plain = text.trimmed().toLower();
+    if (plain.isEmpty() || plain == QLatin1String("h") || plain == QLatin1String("held")) {
+        return outcome;
+    }
+    auto angle =
+        parseAngle(coreText(text), units(),
+                   expectedAngle(RoundOutcome::kind, "angle", "the angle that " + describe(m_fastener) + " moved"));
+    if (!angle) {
+        return tl::unexpected(angle.error());
+    }
+    if (angle->value > Angle()) {
+        outcome.outcome = Outcome::moved;
+        outcome.angle = std::move(*angle);
+    }
+    return outcome;
+}
+
+Result<void> FastenersVerify::store(const RoundOutcome& outcome) {
+    const auto sequence = order();
+    const auto stored = session().append(outcome);
+    if (!stored) {
+        return tl::unexpected(stored.error());
+    }
+    const RoundFact* round = roundUnderWay(facts());
+    if (round == nullptr) {
+        return {};
+    }
+    // On along the sequence, around its end to what was left out.
+    const auto here = std::ranges::find(sequence, outcome.fastener);
+    const auto isOpen = [&](FastenerId f) { return !round->outcomes.contains(f); };
+    const auto after = std::find_if(here, sequence.end(), isOpen);
+    emit chosen(after != sequence.end() ? *after : *std::ranges::find_if(sequence, isOpen));
+    return {};
+}
+
+void FastenersVerify::begin() {
+    const std::int64_t number = facts().rounds.empty() ? 1 : facts().rounds.back().begun.what.round + 1;
+    const auto begun = session().append(RoundBegun{number, m_instrument->instrument()});
+    if (!begun) {
+        m_state->setText(QStringLiteral("✕ ") + qtText(begun.error().sentence));
+        return;
+    }
+    if (const auto first = next()) {
+        emit chosen(*first);
+    }
+    focusField();
+}
+
+void FastenersVerify::takeStacksOff() {
+    std::vector<Body> moves;
+    for (const Position p : facts().stacksOn()) {
+        moves.emplace_back(StackMoved{p, StackMove::takenOff});
+    }
+    if (const auto done = session().appendAll(std::move(moves)); !done) {
+        m_state->setText(QStringLiteral("✕ ") + qtText(done.error().sentence));
+    }
+    m_begin->setFocus();
+}
+
+void FastenersVerify::held() {
+    m_field->clear();
+    m_field->submit();
+    focusField();
+}
+
+bool FastenersVerify::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == m_field->lineEdit() && event->type() == QEvent::KeyPress && m_field->text().isEmpty()) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        if (key->key() == Qt::Key_H && !(key->modifiers() & (Qt::ControlModifier | Qt::AltModifier))) {
+            held();
+            return true;
+        }
+    }
+    return FastenersPage::eventFilter(watched, event);
+}
+
+void FastenersVerify::focusField() {
+    if (m_field->isVisibleTo(this)) {
+        m_field->setFocus();
+    } else if (m_stacks->isVisibleTo(this)) {
+        m_stacks->setFocus();
+    } else {
+        m_begin->setFocus();
+    }
+}
+
+void FastenersVerify::type(const QString& text) {
+    if (roundUnderWay(facts()) == nullptr) {
+        return;
+    }
+    if (text.compare(QLatin1String("h"), Qt::CaseInsensitive) == 0) {
+        held();
+    } else {
+        m_field->type(text);
+    }
+}
+
+} // namespace caprail

@@ -1,0 +1,247 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <stations/fasteners/words.h>
+
+#include <QCoreApplication>
+#include <QStringList>
+#include <algorithm>
+#include <fasteners/sequence.h>
+#include <stations/common/station_text.h>
+#include <work/tightening.h>
+#include <work/torque_working.h>
+
+namespace caprail {
+
+namespace {
+
+struct FastenersText {
+    Q_DECLARE_TR_FUNCTIONS(FastenersStation)
+};
+
+template <class Q> QString valueText(const Entered<Q>& entered, const Units& units) {
+    return qtText(format(entered.value, units));
+}
+
+/// As written beside a fastener: the number alone.
+QString shortTorque(Torque torque, const Units& units) {
+    const QString text = qtText(format(torque, units)).section(QLatin1Char(' '), 0, 0);
+    return text.endsWith(QStringLiteral(".0")) || text.endsWith(QStringLiteral(",0")) ? text.chopped(2) : text;
+}
+
+PlanContent fastenerContent(const Facts& facts, PlanLayers layers, const std::vector<FastenerId>& order) {
+    PlanContent content = planContent(facts);
+    content.layers = layers | PlanLayer::sequence;
+    for (const auto& [fastener, number] : sequenceNumbers(order)) {
+        content.sequence[qtText(code(fastener))] = number;
+    }
+    for (const FastenerId& f : order) {
+        content.order << qtText(code(f));
+    }
+    return content;
+}
+
+/// The steps up to a torque as bare numbers: "25.0", "50.0", "75.0".
+QStringList stepTexts(Torque torque, std::int64_t count, const Units& units) {
+    QStringList steps;
+    for (const Torque step : equalSteps(torque, static_cast<int>(count)).value_or(std::vector<Torque>())) {
+        steps << qtText(format(step, units)).section(QLatin1Char(' '), 0, 0);
+    }
+    return steps;
+}
+
+/// "main outer: 25.0 → 50.0 → 75.0 lbf·ft"; empty when nothing is specified.
+QString stepsText(const FastenerGroupSet& group, const Units& units) {
+    QString line;
+    if (group.torque && group.method != TighteningMethod::stretch) {
+        line = stepTexts(group.torque->value, group.steps, units).join(QStringLiteral(" → ")) + QLatin1Char(' ') +
+               qtText(symbol(units.torque));
+    }
+    if (group.angle && group.method == TighteningMethod::torqueAndAngle) {
+        line += FastenersText::tr(", then %1").arg(valueText(*group.angle, units));
+    }
+    if (group.stretch && group.method == TighteningMethod::stretch) {
+        line = FastenersText::tr("stretch %1").arg(valueText(*group.stretch, units));
+    }
+    return line.isEmpty() ? line : groupName(group) + QStringLiteral(": ") + line;
+}
+
+PlanLayer layerOf(FastenerKind kind) {
+    switch (kind) {
+    case FastenerKind::mainCap:
+        return PlanLayer::mainFasteners;
+    case FastenerKind::rod:
+        return PlanLayer::rodFasteners;
+    case FastenerKind::girdleNut:
+        return PlanLayer::girdleNuts;
+    case FastenerKind::panRail:
+    case FastenerKind::front:
+    case FastenerKind::rear:
+        break;
+    }
+    return PlanLayer::rowFasteners;
+}
+
+/// Only the rows that a drawing of this kind is about, and the holes of the pan rail.
+void keepRowsFor(PlanContent& content, FastenerKind kind) {
+    std::erase_if(content.rows,
+                  [&](const auto& row) { return row.first != kind && row.first != FastenerKind::panRail; });
+    if (kind != FastenerKind::panRail && layerOf(kind) == PlanLayer::rowFasteners) {
+        content.rows.erase(FastenerKind::panRail);
+    }
+}
+
+} // namespace
+
+QString groupName(const FastenerGroupSet& group) {
+    return group.ring ? qtShown(group.group) + QLatin1Char(' ') + qtShown(*group.ring) : qtShown(group.group);
+}
+
+QString broughtTo(const FastenerTightened& tightened, const Units& units) {
+    QStringList parts;
+    if (tightened.torque) {
+        parts << valueText(*tightened.torque, units);
+    }
+    if (tightened.angle) {
+        parts << valueText(*tightened.angle, units);
+    }
+    if (tightened.stretch) {
+        parts << FastenersText::tr("%1 stretch").arg(valueText(*tightened.stretch, units));
+    }
+    return parts.join(QStringLiteral(" + "));
+}
+
+QString specifiedText(const Facts& facts, FastenerId fastener, const Units& units) {
+    const auto* group = facts.groupOf(fastener);
+    const auto specified = asSpecified(facts, fastener, {});
+    if (group == nullptr || !specified) {
+        return FastenersText::tr("Nothing is specified for it yet: set its group under Groups.");
+    }
+    QString text = FastenersText::tr("Specified: %1").arg(broughtTo(*specified, units));
+    if (specified->torque && group->what.steps > 1) {
+        const QStringList steps = stepTexts(specified->torque->value, group->what.steps, units);
+        text += FastenersText::tr(", in steps of %1").arg(steps.join(QStringLiteral(" · ")));
+    }
+    for (const std::string& more : {group->what.thread, group->what.lubricant}) {
+        text += more.empty() ? QString() : QStringLiteral(", ") + qtText(more);
+    }
+    return text +
+           (group->what.source.empty() ? QString() : FastenersText::tr(" (says %1)").arg(qtText(group->what.source)));
+}
+
+QString consequenceText(const Facts& facts, const Assessment& assessment, const Seen<RoundOutcome>& moved,
+                        const Units& units) {
+    const FastenerId f = moved.what.fastener;
+    if (moved.what.outcome == Outcome::held) {
+        return {};
+    }
+    QString text = capitalised(qtText(describe(f)));
+    text += moved.what.angle ? FastenersText::tr(" moved %1.").arg(valueText(*moved.what.angle, units))
+                             : FastenersText::tr(" moved.");
+    if (f.kind == FastenerKind::mainCap) {
+        for (const Side side : {Side::left, Side::right}) {
+            const Position p{f.number, side};
+            const auto gap = assessment.gaps.find(p);
+            if (gap != assessment.gaps.end() && gap->second.window) {
+                text += FastenersText::tr(" The gap at %1 now lies between %2 and %3.")
+                            .arg(qtText(describe(p)), qtText(format(gap->second.window->lo(), units)),
+                                 qtText(format(gap->second.window->hi(), units)));
+            }
+        }
+    }
+    QStringList stale;
+    for (const Check& check : assessment.checks) {
+        if (check.state == CheckState::stale && check.staleBecause.entry == moved.entry) {
+            stale << qtText(check.title);
+        }
+    }
+    constexpr qsizetype most = 6;
+    if (!stale.isEmpty()) {
+        const qsizetype more = stale.size() - most;
+        text += FastenersText::tr(" Stale by it: %1").arg(stale.mid(0, most).join(QStringLiteral(", ")));
+        text += more > 0 ? FastenersText::tr(" and %1 more.").arg(more) : QStringLiteral(".");
+    }
+    return text + (facts.layout ? FastenersText::tr(" It must hold in a later round.") : QString());
+}
+
+QString extensionText(Torque wanted, const QString& length, const QString& offset, const QString& angle,
+                      const Units& units) {
+    const auto setting = settingAsTyped(wanted, coreText(length), coreText(offset), coreText(angle), units);
+    if (!setting) {
+        return qtText(setting.error().sentence);
+    }
+    QStringList lines{FastenersText::tr("Set the wrench to %1").arg(qtText(format(setting->value, units)))};
+    for (const auto& line : setting->working) {
+        lines << QStringLiteral("    ") + qtText(line);
+    }
+    return lines.join(QLatin1Char('\n'));
+}
+
+PlanContent tightenedContent(const Facts& facts, FastenerKind kind, const Units& units) {
+    const PlanLayer layer = layerOf(kind);
+    PlanContent content = fastenerContent(facts, layer, tighteningOrder(facts, kind));
+    keepRowsFor(content, kind);
+    QStringList titles;
+    for (const auto& [key, group] : facts.groups) {
+        if (const QString line = stepsText(group.what, units); key.first == kind && !line.isEmpty()) {
+            titles << line;
+        }
+    }
+    content.title = titles.join(QStringLiteral("    "));
+    for (const FastenerId& f : tighteningOrder(facts, kind)) {
+        PlanMark mark;
+        mark.place = qtText(code(f));
+        const auto at = facts.fasteners.find(f);
+        if (at != facts.fasteners.end() && at->second.tightened) {
+            const FastenerTightened& is = at->second.tightened->what;
+            // The rows are too close together for figures: their badges stand at the fasteners.
+            mark.figure = layer == PlanLayer::rowFasteners ? QString()
+                          : is.torque                      ? shortTorque(is.torque->value, units)
+                          : is.stretch                     ? qtText(formatShort(is.stretch->value, units))
+                                                           : QString();
+            mark.state = at->second.isLoose            ? CheckState::stale
+                         : isAtSpecified(facts, f)     ? CheckState::good
+                         : facts.groupOf(f) == nullptr ? CheckState::notDone
+                                                       : CheckState::out;
+            mark.note = at->second.isLoose ? FastenersText::tr("loose") : QString();
+            mark.spoken = at->second.isLoose ? FastenersText::tr("loosened") : broughtTo(is, units);
+        }
+        content.marks.push_back(std::move(mark));
+    }
+    return content;
+}
+
+PlanContent groupContent(const Facts& facts, const FastenerGroupSet& group, const Units& units) {
+    std::vector<FastenerGroupSet> groups{group};
+    for (const auto& [key, other] : facts.groups) {
+        if (key.first == group.group && key.second != group.ring) {
+            groups.push_back(other.what);
+        }
+    }
+    std::ranges::sort(groups, {}, [](const FastenerGroupSet& g) { return g.ring; });
+    PlanContent content = fastenerContent(facts, layerOf(group.group), tighteningOrder(facts, group.group, groups));
+    if (!hasSides(group.group)) {
+        content.rows[group.group] = static_cast<int>(group.count);
+    }
+    keepRowsFor(content, group.group);
+    content.title = stepsText(group, units);
+    return content;
+}
+
+PlanContent roundContent(const Facts& facts, const RoundFact* round, const Units& units) {
+    PlanContent content =
+        fastenerContent(facts, PlanLayer::mainFasteners | PlanLayer::rodFasteners, verifyOrder(facts));
+    for (const FastenerId& f : verifyOrder(facts)) {
+        PlanMark mark;
+        mark.place = qtText(code(f));
+        if (round != nullptr && round->outcomes.contains(f)) {
+            const RoundOutcome& outcome = round->outcomes.at(f).what;
+            const bool hasMoved = outcome.outcome == Outcome::moved;
+            mark.figure = hasMoved && outcome.angle ? valueText(*outcome.angle, units) : QString();
+            mark.spoken = hasMoved ? FastenersText::tr("moved %1").arg(mark.figure) : FastenersText::tr("held");
+            mark.state = hasMoved ? CheckState::out : round->voidedBy.entry != 0 ? CheckState::stale : CheckState::good;
+        }
+        content.marks.push_back(std::move(mark));
+    }
+    return content;
+}
+
+} // namespace caprail

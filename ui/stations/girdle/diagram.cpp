@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <stations/girdle/diagram.h>
+
+#include <QCoreApplication>
+#include <session/look.h>
+#include <stations/common/station_text.h>
+#include <stations/girdle/words.h>
+
+namespace caprail {
+
+namespace {
+
+class GirdleDiagramText {
+    Q_DECLARE_TR_FUNCTIONS(GirdleDiagramText)
+};
+
+CheckState stateOf(const Assessment& assessment, const char* kind, Position p) {
+    const Check* check = assessment.find(kind + code(p));
+    return check == nullptr ? CheckState::notDone : check->state;
+}
+
+} // namespace
+
+PlanContent gapContent(const RecordSession& session, const std::vector<Position>& order) {
+    const Assessment& assessment = session.assessment();
+    PlanContent content = planContent(session.facts());
+    content.layers =
+        PlanLayer::positions | PlanLayer::girdle | PlanLayer::cutout | PlanLayer::pickup | PlanLayer::dipstick;
+    for (const Position p : content.layout.positions()) {
+        PlanMark mark;
+        mark.place = qtText(code(p));
+        mark.state = stateOf(assessment, "gap:", p);
+        const auto gap = assessment.gaps.find(p);
+        if (gap != assessment.gaps.end()) {
+            if (gap->second.last) {
+                mark.figure = qtText(formatShort(*gap->second.last, session.units()));
+            } else if (!gap->second.fallen.empty()) {
+                // What was read before it moved, so that the place is not bare; the state says that it is stale.
+                mark.figure = qtText(formatShort(gap->second.fallen.back().what.gap.value, session.units()));
+            }
+            if (!gap->second.standing.empty()) {
+                mark.note = GirdleDiagramText::tr("%1 read").arg(gap->second.standing.size());
+            }
+        }
+        content.marks.push_back(std::move(mark));
+    }
+    for (const Position p : order) {
+        content.order << qtText(code(p));
+    }
+    return content;
+}
+
+PlanContent recheckContent(const RecordSession& session) {
+    const Assessment& assessment = session.assessment();
+    PlanContent content = planContent(session.facts());
+    content.layers = PlanLayer::positions | PlanLayer::girdle | PlanLayer::cutout | PlanLayer::flushness;
+    for (const Position p : content.layout.positions()) {
+        PlanMark mark;
+        mark.place = qtText(code(p));
+        mark.state = stateOf(assessment, "recheck:", p);
+        const auto stack = assessment.stacks.find(p);
+        if (stack != assessment.stacks.end() && stack->second.residual) {
+            mark.figure = signedShort(*stack->second.residual, session.units());
+            content.heights[mark.place] = static_cast<double>(stack->second.residual->value());
+        }
+        const auto recheck = session.facts().rechecks.find(p);
+        if (stack == assessment.stacks.end()) {
+            mark.note = GirdleDiagramText::tr("no stack");
+        } else if (!stack->second.isOn) {
+            mark.note = GirdleDiagramText::tr("off");
+        } else if (recheck != session.facts().rechecks.end()) {
+            mark.note = qtShown(recheck->second.what.feel);
+        }
+        content.marks.push_back(std::move(mark));
+    }
+    return content;
+}
+
+} // namespace caprail

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <planview/plan_content.h>
+#include <session/record_session.h>
+
+namespace caprail {
+
+/// What the girdle station's diagram writes beside each position.
+enum class GirdleMode { gaps, shims, stacks, recheck };
+
+/// Gaps as the assembler writes them beside the stud, each with the state of its check and how many readings stand.
+/// Needs a layout.
+PlanContent gapContent(const RecordSession& session, const std::vector<Position>& order);
+/// Residuals and how the straightedge felt, with the heights under the plate as tints. Needs a layout.
+PlanContent recheckContent(const RecordSession& session);
+
+} // namespace caprail

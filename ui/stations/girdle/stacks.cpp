@@ -1,0 +1,274 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <stations/girdle/stacks.h>
+
+#include <QComboBox>
+#include <QFormLayout>
+#include <QLineEdit>
+#include <QPushButton>
+#include <algorithm>
+#include <stations/common/budget_window.h>
+#include <stations/common/checks_view.h>
+#include <stations/common/entry_field.h>
+#include <stations/common/place_heading.h>
+#include <stations/girdle/words.h>
+#include <stations/common/station_text.h>
+#include <stations/common/step_keys.h>
+#include <stations/common/tab_order.h>
+#include <text/ask.h>
+#include <text/label.h>
+#include <text/plain_text.h>
+#include <work/kit_line.h>
+#include <work/take_over.h>
+
+namespace caprail {
+
+namespace {
+
+QString namesOf(const std::vector<std::string>& shims) {
+    QStringList names;
+    for (const std::string& shim : shims) {
+        names << qtText(shim);
+    }
+    return names.isEmpty() ? GirdleStacks::tr("bare") : names.join(QStringLiteral(" + "));
+}
+
+} // namespace
+
+GirdleStacks::GirdleStacks(RecordSession& given, PlanRunner& runner, QWidget* parent)
+    : GirdlePage(given, parent), m_runner(runner), m_plan(new Label(this)), m_unmet(new Label(this)),
+      m_built(new Label(this)), m_takeOver(new QPushButton(tr("&Take the plan over"), this)),
+      m_objective(new QComboBox(this)), m_heading(new PlaceHeading(this)), m_field(new EntryField(this)),
+      m_pin(new QPushButton(this)), m_confirm(new QPushButton(tr("&Confirm this stack"), this)),
+      m_aside(new QPushButton(tr("Set a shim &aside…"), this)), m_checks(new ChecksView(given, this)),
+      m_flushness(new Label(this)) {
+    build();
+}
+
+void GirdleStacks::build() {
+    for (Label* label : {m_plan, m_unmet, m_built, m_flushness}) {
+        label->setWordWrap(true);
+        label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    }
+    for (const auto& entry : allWords<ObjectiveWord>()) {
+        m_objective->addItem(qtShown(entry.value));
+    }
+    nameBox(*m_objective, tr("What the plan aims for"));
+    connect(m_objective, &QComboBox::activated, this, &GirdleStacks::setObjective);
+    m_takeOver->setMinimumHeight(38);
+    connect(m_takeOver, &QPushButton::clicked, this, &GirdleStacks::takePlanOver);
+    connect(m_pin, &QPushButton::clicked, this, &GirdleStacks::togglePin);
+    connect(m_confirm, &QPushButton::clicked, this, &GirdleStacks::confirm);
+    connect(m_aside, &QPushButton::clicked, this, &GirdleStacks::setAsideFromStack);
+    connect(&m_runner, &PlanRunner::planReady, this, [this] { refresh(m_position); });
+    connect(m_heading, &PlaceHeading::whyAsked, this, [this] {
+        BudgetWindow::open(tr("residual at %1").arg(qtText(describe(m_position))),
+                           residualBudgetOf(facts(), m_position), session(), this);
+    });
+    new StepKeys(m_field->lineEdit(), [this](int by) { emit stepped(by); });
+    m_checks->setFilter([this](const Check& check) {
+        const auto* p = std::get_if<Position>(&check.subject);
+        return p != nullptr && *p == m_position && check.kind != CheckKind::gap;
+    });
+
+    auto* aim = new QFormLayout;
+    addRow(aim, tr("After fewest shims"), m_objective);
+    auto* buttons = new QHBoxLayout;
+    buttons->addWidget(m_pin);
+    buttons->addWidget(m_confirm);
+    buttons->addWidget(m_aside);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(m_plan);
+    column->addWidget(m_unmet);
+    column->addWidget(m_takeOver);
+    column->addLayout(aim);
+    column->addWidget(m_built);
+    column->addWidget(m_flushness);
+    column->addSpacing(6);
+    column->addWidget(m_heading);
+    column->addWidget(m_field);
+    column->addLayout(buttons);
+    column->addWidget(m_checks, 1);
+    setFocusProxy(m_field);
+    putProxyFirst(*this);
+}
+
+const PlannedStack* GirdleStacks::planned() const {
+    const PlanOutcome* outcome = m_runner.outcome();
+    if (outcome == nullptr || !outcome->plan) {
+        return nullptr;
+    }
+    const auto at = std::ranges::find(outcome->plan->stacks, code(m_position), &PlannedStack::position);
+    return at == outcome->plan->stacks.end() ? nullptr : &*at;
+}
+
+void GirdleStacks::refresh(Position selected) {
+    m_position = selected;
+    m_objective->setCurrentIndex(static_cast<int>(facts().rules.objective));
+    m_checks->refresh();
+    refreshPlan();
+    refreshPlace();
+    askForStack();
+}
+
+void GirdleStacks::refreshPlan() {
+    const PlanOutcome* outcome = m_runner.outcome();
+    const bool hasPlan = outcome != nullptr && outcome->plan;
+    m_plan->setText(outcome == nullptr ? tr("Planning …") : planSentence(*outcome, units()));
+    m_unmet->setText(outcome == nullptr ? QString() : unmetSentence(*outcome, units()));
+    m_unmet->setVisible(!m_unmet->text().isEmpty());
+    QPalette palette = m_unmet->palette();
+    palette.setColor(QPalette::WindowText, screenLook().out);
+    m_unmet->setPalette(palette);
+    const std::size_t changes = hasPlan ? takeOver(*outcome->plan, facts(), assessment()).size() : 0;
+    m_takeOver->setEnabled(changes > 0);
+    setTip(m_takeOver, tr("Enters the stacks of the plan as built; lay them on as drawn."));
+    QString built;
+    if (hasPlan && !facts().stacks.empty()) {
+        const auto comparison = compareWithBest(outcome->task.request, *outcome->plan, builtStacks(facts(), *outcome->plan));
+        built = comparison ? comparisonSentence(*comparison, units()) : qtText(comparison.error().sentence);
+    }
+    m_built->setText(built);
+    m_built->setVisible(!built.isEmpty());
+    m_flushness->setText(flushnessSentence(assessment(), units()));
+    m_flushness->setVisible(!facts().stacks.empty());
+}
+
+void GirdleStacks::refreshPlace() {
+    const auto built = facts().stacks.find(m_position);
+    const PlannedStack* plan = planned();
+    const Check* check = assessment().find("stack:" + code(m_position));
+    const auto stack = assessment().stacks.find(m_position);
+    QString figure = QStringLiteral("—");
+    if (stack != assessment().stacks.end() && stack->second.residual) {
+        figure = qtText(formatSigned(*stack->second.residual, units()));
+    } else if (plan != nullptr) {
+        figure = qtText(formatSigned(plan->residual, units()));
+    }
+    QString words = built == facts().stacks.end() ? tr("not built") : tr("built: %1").arg(namesOf(built->second.shims));
+    if (plan != nullptr) {
+        words += tr(" · planned: %1").arg(namesOf(plan->shims));
+    }
+    m_heading->show(capitalised(qtText(describe(m_position))), figure,
+                    check == nullptr ? CheckState::notDone : check->state, words);
+    m_heading->setAskable(stack != assessment().stacks.end() && stack->second.residual.has_value());
+    const bool isPinned = facts().pins.contains(m_position);
+    m_pin->setText(isPinned ? tr("Un&pin") : tr("&Pin"));
+    setTip(m_pin, tr("The plan keeps a pinned stack as it is and plans the rest around it."));
+    m_pin->setEnabled(isPinned || plan != nullptr || built != facts().stacks.end());
+    m_confirm->setEnabled(built != facts().stacks.end());
+    m_aside->setEnabled(plan != nullptr && !plan->shims.empty());
+}
+
+QString GirdleStacks::echoOf(const std::vector<std::string>& shims) const {
+    Length thickness;
+    QStringList notes;
+    for (const std::string& name : shims) {
+        const ShimFact& shim = facts().shims.find(name)->second;
+        thickness += shim.thickness();
+        if (!shim.measured()) {
+            notes << tr("%1 is not measured").arg(qtText(name));
+        }
+        if (shim.inStackAt && *shim.inStackAt != m_position) {
+            notes << tr("%1 lies at %2").arg(qtText(name), qtText(code(*shim.inStackAt)));
+        }
+    }
+    QString text = tr("%1 thick").arg(qtText(format(thickness, units())));
+    const auto gap = assessment().gaps.find(m_position);
+    if (gap != assessment().gaps.end() && gap->second.accepted) {
+        const Length residual = *gap->second.accepted - thickness;
+        const ResidualBand band = residualBand(facts());
+        const Feel feel = expectedFeel(residual, band.band);
+        text += tr(", residual %1: %2, should %3")
+                    .arg(qtText(formatSigned(residual, units())),
+                         band.band.contains(residual) ? tr("in band") : tr("out of band"),
+                         feel == Feel::loose   ? tr("be loose")
+                         : feel == Feel::rocks ? tr("rock")
+                                               : tr("drag"));
+        if (!band.isSet) {
+            notes << usualBandNote(band, units());
+        }
+    }
+    return notes.isEmpty() ? text : text + QStringLiteral(". ") + notes.join(QStringLiteral(", "));
+}
+
+void GirdleStacks::askForStack() {
+    m_field->ask(
+        tr("Stack built at %1: shim names, or a dash for bare").arg(qtText(code(m_position))), {},
+        [this](const QString& text) {
+            return parseStack(coreText(text), facts(), m_position).map([this](const auto& shims) { return echoOf(shims); });
+        },
+        [this](const QString& text) -> Result<void> {
+            auto shims = parseStack(coreText(text), facts(), m_position);
+            if (!shims) {
+                return tl::unexpected(shims.error());
+            }
+            const auto stored = session().append(StackBuilt{m_position, NameList{std::move(*shims)}});
+            if (!stored) {
+                return tl::unexpected(stored.error());
+            }
+            emit stepped(1);
+            return {};
+        });
+}
+
+void GirdleStacks::takePlanOver() {
+    if (const PlanOutcome* outcome = m_runner.outcome(); outcome != nullptr && outcome->plan) {
+        // A copy: the first entry makes the facts, and with them the plan, anew.
+        session().appendAll(takeOver(StackPlan(*outcome->plan), facts(), assessment()));
+    }
+}
+
+void GirdleStacks::togglePin() {
+    if (facts().pins.contains(m_position)) {
+        session().append(StackPinned{m_position, false, {}});
+        return;
+    }
+    const auto built = facts().stacks.find(m_position);
+    if (built != facts().stacks.end()) {
+        session().append(StackPinned{m_position, true, NameList{built->second.shims}});
+    } else if (const PlannedStack* plan = planned()) {
+        session().append(StackPinned{m_position, true, NameList{plan->shims}});
+    }
+}
+
+void GirdleStacks::confirm() {
+    if (auto entry = confirmStack(m_position, facts(), assessment())) {
+        session().append(std::move(*entry));
+    }
+}
+
+void GirdleStacks::setAsideFromStack() {
+    const PlannedStack* plan = planned();
+    if (plan == nullptr) {
+        return;
+    }
+    QStringList names;
+    for (const std::string& shim : plan->shims) {
+        names << qtText(shim);
+    }
+    const auto shim = askChoice(this, tr("Set aside"), tr("Which shim shall the plan do without?"), names, 0, false);
+    if (!shim) {
+        return;
+    }
+    if (const auto why = askText(this, tr("Set aside"), tr("Why is %1 set aside?").arg(*shim))) {
+        session().append(ShimSetAside{coreText(*shim), true, coreText(*why)});
+    }
+}
+
+void GirdleStacks::setObjective(int index) {
+    RulesSet rules = facts().rules;
+    rules.objective = static_cast<ObjectiveWord>(index);
+    session().append(std::move(rules));
+}
+
+void GirdleStacks::focusField() {
+    m_field->setFocus();
+}
+
+bool GirdleStacks::type(const QString& text) {
+    m_field->type(text);
+    return true;
+}
+
+} // namespace caprail

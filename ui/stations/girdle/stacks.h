@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <session/plan_runner.h>
+#include <stations/girdle/page.h>
+#include <text/label.h>
+
+class QComboBox;
+class QPushButton;
+
+namespace caprail {
+
+class ChecksView;
+class EntryField;
+class PlaceHeading;
+
+/// The stacks: what the plan proposes, taken over in one action, or stacks built by hand by typing shim names; pins,
+/// the objective, and how far what was built is from the best.
+class GirdleStacks : public GirdlePage {
+    Q_OBJECT
+public:
+    GirdleStacks(RecordSession& session, PlanRunner& runner, QWidget* parent = nullptr);
+    void refresh(Position selected) override;
+    void focusField() override;
+    bool type(const QString& text) override;
+    [[nodiscard]] EntryField* field() const { return m_field; }
+    [[nodiscard]] QPushButton* takeOverButton() const { return m_takeOver; }
+    [[nodiscard]] QPushButton* pinButton() const { return m_pin; }
+
+private:
+    void build();
+    void askForStack();
+    void refreshPlan();
+    void refreshPlace();
+    [[nodiscard]] const PlannedStack* planned() const;
+    /// The stack at the position with the shims typed for it, in words: thickness, residual, and in band or not.
+    [[nodiscard]] QString echoOf(const std::vector<std::string>& shims) const;
+    void takePlanOver();
+    void togglePin();
+    void confirm();
+    void setAsideFromStack();
+    void setObjective(int index);
+    PlanRunner& m_runner;
+    Position m_position;
+    Label* m_plan;
+    Label* m_unmet;
+    Label* m_built;
+    QPushButton* m_takeOver;
+    QComboBox* m_objective;
+    PlaceHeading* m_heading;
+    EntryField* m_field;
+    QPushButton* m_pin;
+    QPushButton* m_confirm;
+    QPushButton* m_aside;
+    ChecksView* m_checks;
+    Label* m_flushness;
+};
+
+} // namespace caprail

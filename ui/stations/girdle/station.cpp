@@ -1,0 +1,271 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <stations/girdle/station.h>
+
+#include <QButtonGroup>
+#include <QHBoxLayout>
+#include <QToolButton>
+#include <algorithm>
+#include <charts/spread_chart.h>
+#include <planview/plan_view.h>
+#include <session/cautions.h>
+#include <stations/girdle/actions.h>
+#include <stations/girdle/board.h>
+#include <stations/girdle/gaps.h>
+#include <stations/girdle/kit.h>
+#include <stations/girdle/recheck.h>
+#include <stations/girdle/stacks.h>
+#include <stations/girdle/words.h>
+#include <stations/common/panel_stack.h>
+#include <stations/common/diagram_tools.h>
+#include <stations/common/station_text.h>
+#include <text/label.h>
+#include <text/plain_text.h>
+
+namespace caprail {
+
+GirdleStation::GirdleStation(RecordSession& given, QWidget* parent)
+    : StationPanel(given, parent), m_plan(new PlanView(this)), m_tools(new PlanTools(m_plan, this)),
+      m_actions(new GirdleActions(given, this)), m_survey(new Label(this)), m_chart(new SpreadChart(this)),
+      m_board(new GirdleBoard(this)), m_gaps(new GirdleGaps(given, this)),
+      m_stacks(new GirdleStacks(given, m_runner, this)), m_body(new PanelStack(this)), m_left(new PanelStack(this)),
+      m_right(new PanelStack(this)) {
+    m_position = m_gaps->position();
+    build();
+    refresh();
+}
+
+void GirdleStation::build() {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(8, 6, 8, 6);
+    column->addWidget(buildBar());
+    m_body->addWidget(buildWork());
+    column->addWidget(m_body, 1);
+
+    connect(m_plan, &PlanView::placeSelected, this, [this](const QString& place) {
+        if (const auto position = parsePosition(coreText(place))) {
+            choose(*position);
+        }
+    });
+    connect(m_plan, &PlanView::placeActivated, this, [this] { page()->focusField(); });
+    connect(m_plan, &PlanView::typed, this, [this](const QString& text) { page()->type(text); });
+    connect(m_chart, &Chart::placeSelected, this, [this](const QString& place) {
+        if (const auto position = parsePosition(coreText(place))) {
+            choose(*position);
+        }
+    });
+    connect(m_board, &GirdleBoard::chosen, this, &GirdleStation::choose);
+    listenTo(m_gaps);
+    listenTo(m_stacks);
+    connect(&m_runner, &PlanRunner::planReady, this, &GirdleStation::refreshBoard);
+}
+
+void GirdleStation::listenTo(GirdlePage* page) {
+    connect(page, &GirdlePage::chosen, this, &GirdleStation::choose);
+    connect(page, &GirdlePage::stepped, this, &GirdleStation::step);
+}
+
+GirdleKit* GirdleStation::kit() {
+    if (m_kit == nullptr) {
+        m_kit = new GirdleKit(session(), this);
+        m_body->addWidget(m_kit);
+    }
+    return m_kit;
+}
+
+GirdleRecheck* GirdleStation::recheck() {
+    if (m_recheck == nullptr) {
+        m_recheck = new GirdleRecheck(session(), this);
+        listenTo(m_recheck);
+        m_right->addWidget(m_recheck);
+    }
+    return m_recheck;
+}
+
+QWidget* GirdleStation::buildBar() {
+    auto* bar = new QWidget(this);
+    auto* row = new QHBoxLayout(bar);
+    row->setContentsMargins(0, 0, 0, 0);
+    auto* group = new QButtonGroup(this);
+    const QString names[] = {tr("Gaps"), tr("Shims"), tr("Stacks"), tr("Recheck")};
+    for (std::size_t i = 0; i < m_modes.size(); ++i) {
+        auto* button = new QToolButton(bar);
+        const QKeySequence shortcut(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + static_cast<int>(i)));
+        button->setText(QStringLiteral("%1  %2").arg(i + 1).arg(names[i]));
+        button->setCheckable(true);
+        button->setShortcut(shortcut);
+        setTip(button, shortcut.toString(QKeySequence::NativeText));
+        button->setAccessibleName(names[i]);
+        button->setMinimumSize(104, 34);
+        connect(button, &QToolButton::clicked, this, [this, i] { setMode(static_cast<GirdleMode>(i)); });
+        group->addButton(button);
+        row->addWidget(button);
+        m_modes[i] = button;
+    }
+    auto* caution = new Label(cautionFor(Station::girdle), bar);
+    caution->setForegroundRole(QPalette::PlaceholderText);
+    caution->setWordWrap(true);
+    row->addSpacing(10);
+    row->addWidget(caution, 1);
+    row->addWidget(m_tools);
+    row->addWidget(m_actions);
+    markMode();
+    return bar;
+}
+
+QWidget* GirdleStation::buildWork() {
+    auto* survey = new QWidget(this);
+    auto* surveyColumn = new QVBoxLayout(survey);
+    surveyColumn->setContentsMargins(0, 0, 0, 0);
+    m_survey->setWordWrap(true);
+    m_survey->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    surveyColumn->addWidget(m_plan, 3);
+    surveyColumn->addWidget(m_survey);
+    surveyColumn->addWidget(m_chart, 2);
+    m_left->addWidget(survey);
+    m_left->addWidget(m_board);
+    m_right->addWidget(m_gaps);
+    m_right->addWidget(m_stacks);
+    auto* work = new QWidget(this);
+    auto* row = new QHBoxLayout(work);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(10);
+    row->addWidget(m_left, 1);
+    row->addWidget(m_right);
+    m_right->setFixedWidth(390);
+    return work;
+}
+
+GirdlePage* GirdleStation::page() const {
+    return static_cast<GirdlePage*>(m_right->currentWidget());
+}
+
+void GirdleStation::setMode(GirdleMode mode) {
+    m_mode = mode;
+    markMode();
+    const bool isKit = mode == GirdleMode::shims;
+    m_tools->setVisible(!isKit && mode != GirdleMode::stacks);
+    if (isKit) {
+        m_body->setCurrentWidget(kit());
+    } else {
+        m_body->setCurrentIndex(0);
+        m_right->setCurrentWidget(mode == GirdleMode::gaps     ? static_cast<GirdlePage*>(m_gaps)
+                                  : mode == GirdleMode::stacks ? static_cast<GirdlePage*>(m_stacks)
+                                                               : recheck());
+        m_left->setCurrentIndex(mode == GirdleMode::stacks ? 1 : 0);
+    }
+    refresh();
+    focusMode();
+    emit subjectChanged();
+}
+
+/// The mode shown is told by weight as well as by the pressed button, which some styles hardly show.
+void GirdleStation::markMode() {
+    for (std::size_t i = 0; i < m_modes.size(); ++i) {
+        const bool isShown = i == static_cast<std::size_t>(m_mode);
+        QFont weight = font();
+        weight.setBold(isShown);
+        m_modes[i]->setFont(weight);
+        m_modes[i]->setChecked(isShown);
+        QPalette colours = palette();
+        if (isShown) {
+            colours.setColor(QPalette::ButtonText, screenLook().accent);
+        }
+        m_modes[i]->setPalette(colours);
+    }
+}
+
+void GirdleStation::focusMode() {
+    if (m_mode == GirdleMode::shims) {
+        kit()->focusField();
+    } else {
+        page()->focusField();
+    }
+}
+
+void GirdleStation::refresh() {
+    m_runner.solve(planTaskFor(session().facts(), session().assessment()));
+    m_actions->setPosition(m_position);
+    if (m_mode == GirdleMode::shims) {
+        kit()->refresh();
+        return;
+    }
+    page()->refresh(m_position);
+    if (m_mode == GirdleMode::stacks) {
+        refreshBoard();
+        return;
+    }
+    refreshDiagram();
+    m_survey->setText(surveySentence(session().assessment(), session().units()));
+    m_chart->setData(session().assessment(), session().units(), screenLook());
+}
+
+void GirdleStation::refreshDiagram() {
+    if (!session().facts().layout) {
+        m_plan->setEmpty(tr("Set the engine layout at the engine station: the pan rail is drawn from it."));
+        return;
+    }
+    PlanContent content =
+        m_mode == GirdleMode::recheck ? recheckContent(session()) : gapContent(session(), m_gaps->order());
+    content.selected = qtText(code(m_position));
+    m_plan->setContent(std::move(content));
+}
+
+void GirdleStation::refreshBoard() {
+    m_board->show(boardCells(session(), m_runner.outcome()), session().units());
+    m_board->select(m_position);
+}
+
+void GirdleStation::choose(Position position) {
+    m_position = position;
+    m_actions->setPosition(position);
+    m_plan->select(qtText(code(position)));
+    m_board->select(position);
+    if (m_mode != GirdleMode::shims) {
+        page()->refresh(position);
+    }
+    emit subjectChanged();
+}
+
+QString GirdleStation::subject() const {
+    const bool isThere = session().facts().layout && session().facts().layout->has(m_position);
+    return isThere && m_mode != GirdleMode::shims ? qtText(code(m_position)) : QString();
+}
+
+void GirdleStation::step(int by) {
+    const std::vector<Position>& order = m_gaps->order();
+    const auto at = std::ranges::find(order, m_position);
+    if (order.empty()) {
+        return;
+    }
+    const auto count = static_cast<std::ptrdiff_t>(order.size());
+    const std::ptrdiff_t here = at == order.end() ? 0 : at - order.begin();
+    choose(order[static_cast<std::size_t>((here + by + count) % count)]);
+}
+
+void GirdleStation::select(const QString& subject) {
+    if (subject == QLatin1String("flushness")) {
+        setMode(GirdleMode::recheck);
+        return;
+    }
+    if (subject == QLatin1String("shims")) {
+        setMode(GirdleMode::shims);
+        return;
+    }
+    const auto position = parsePosition(coreText(subject));
+    if (!position || !session().facts().layout || !session().facts().layout->has(*position)) {
+        focusMode();
+        return;
+    }
+    m_position = *position;
+    const auto isGood = [&](const char* kind) {
+        const Check* check = session().assessment().find(kind + code(*position));
+        return check != nullptr && check->isGood();
+    };
+    setMode(!isGood("gap:") ? GirdleMode::gaps : !isGood("stack:") ? GirdleMode::stacks : GirdleMode::recheck);
+}
+
+EntryField* GirdleStation::entryField() const {
+    return m_mode == GirdleMode::gaps ? m_gaps->field() : nullptr;
+}
+
+} // namespace caprail

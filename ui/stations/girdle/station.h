@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <array>
+#include <session/plan_runner.h>
+#include <stations/girdle/diagram.h>
+#include <stations/common/station.h>
+#include <text/label.h>
+
+class QStackedWidget;
+class QToolButton;
+
+namespace caprail {
+
+class GirdleActions;
+class GirdleBoard;
+class GirdleGaps;
+class GirdleKit;
+class GirdlePage;
+class GirdleRecheck;
+class GirdleStacks;
+class PlanTools;
+class PlanView;
+class SpreadChart;
+
+/// The main job: gaps, shims, stacks and rechecks under the girdle. The diagram is the form: a place is selected, a
+/// value is typed, Enter stores it and goes on. Alt+1 to Alt+4 choose the mode.
+class GirdleStation : public StationPanel {
+    Q_OBJECT
+public:
+    explicit GirdleStation(RecordSession& session, QWidget* parent = nullptr);
+    [[nodiscard]] Station station() const override { return Station::girdle; }
+    void refresh() override;
+    /// A position's code; the mode follows what that position needs first. "shims" opens the kit.
+    void select(const QString& subject) override;
+
+    [[nodiscard]] GirdleMode mode() const { return m_mode; }
+    void setMode(GirdleMode mode);
+    [[nodiscard]] Position position() const { return m_position; }
+    [[nodiscard]] QString subject() const override;
+    [[nodiscard]] EntryField* entryField() const override;
+    [[nodiscard]] GirdleGaps* gaps() const { return m_gaps; }
+    [[nodiscard]] GirdleStacks* stacks() const { return m_stacks; }
+    /// Built when first asked for, as the next one.
+    [[nodiscard]] GirdleKit* kit();
+    [[nodiscard]] GirdleRecheck* recheck();
+    [[nodiscard]] GirdleActions* actions() const { return m_actions; }
+    [[nodiscard]] PlanView* diagram() const { return m_plan; }
+    [[nodiscard]] PlanRunner& planRunner() { return m_runner; }
+
+private:
+    void build();
+    void listenTo(GirdlePage* page);
+    QWidget* buildBar();
+    QWidget* buildWork();
+    void choose(Position position);
+    void step(int by);
+    void refreshDiagram();
+    void refreshBoard();
+    [[nodiscard]] GirdlePage* page() const;
+    void focusMode();
+    void markMode();
+
+    PlanRunner m_runner;
+    GirdleMode m_mode = GirdleMode::gaps;
+    Position m_position;
+    std::array<QToolButton*, 4> m_modes{};
+    PlanView* m_plan;
+    PlanTools* m_tools;
+    GirdleActions* m_actions;
+    Label* m_survey;
+    SpreadChart* m_chart;
+    GirdleBoard* m_board;
+    GirdleGaps* m_gaps;
+    GirdleKit* m_kit = nullptr;
+    GirdleStacks* m_stacks;
+    GirdleRecheck* m_recheck = nullptr;
+    QStackedWidget* m_body;  ///< the work area, or the kit
+    QStackedWidget* m_left;  ///< diagram and chart, or the board
+    QStackedWidget* m_right; ///< the page of the mode
+};
+
+} // namespace caprail

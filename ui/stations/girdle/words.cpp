@@ -1,0 +1,196 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <stations/girdle/words.h>
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
+#include <stations/common/station_text.h>
+
+namespace caprail {
+
+namespace {
+
+class GirdleWordsText {
+    Q_DECLARE_TR_FUNCTIONS(GirdleWordsText)
+};
+
+/// Longer lists of unmet positions leave no room for the work.
+constexpr std::size_t mostUnmetTold = 3;
+
+QString signedHeight(double nanometres, const Units& units) {
+    return qtText(formatSigned(Length(toNearest(nanometres)), units));
+}
+
+QString names(const std::vector<std::string>& shims) {
+    QStringList list;
+    for (const std::string& shim : shims) {
+        list << qtText(shim);
+    }
+    return list.isEmpty() ? GirdleWordsText::tr("no shim") : list.join(QStringLiteral(" + "));
+}
+
+} // namespace
+
+QString surveySentence(const Assessment& assessment, const Units& units) {
+    const SurveyResult& survey = assessment.survey;
+    QString text = GirdleWordsText::tr("%1 of %2 gaps accepted").arg(survey.accepted).arg(survey.positions);
+    if (survey.spread) {
+        text += GirdleWordsText::tr(" · spread %1 (%2 to %3)")
+                    .arg(qtText(format(*survey.spread, units)), qtText(formatBare(*survey.smallest, units)),
+                         qtText(formatBare(*survey.largest, units)));
+    }
+    if (survey.pooledStandardDeviation) {
+        text += GirdleWordsText::tr(" · repeatability s = %1")
+                    .arg(qtText(formatSpread(*survey.pooledStandardDeviation, units)));
+    }
+    return text;
+}
+
+QString flushnessSentence(const Assessment& assessment, const Units& units) {
+    const FlushnessResult& flush = assessment.flushness;
+    QStringList parts;
+    const auto add = [&](const std::optional<double>& term, const char* name) {
+        if (term) {
+            parts << GirdleWordsText::tr(name).arg(signedHeight(*term, units));
+        }
+    };
+    add(flush.offset, "offset %1");
+    add(flush.pitch, "pitch %1");
+    add(flush.roll, "roll %1");
+    add(flush.twist, "twist %1");
+    QString text = parts.join(QStringLiteral(" · "));
+    const auto worst =
+        std::ranges::max_element(flush.localError, {}, [](const auto& place) { return std::abs(place.second); });
+    if (worst != flush.localError.end()) {
+        text += GirdleWordsText::tr(" · local up to %1 at %2")
+                    .arg(signedHeight(worst->second, units), qtText(code(worst->first)));
+    }
+    if (!flush.sentence.empty()) {
+        text += (text.isEmpty() ? QString() : QStringLiteral("\n")) + qtText(flush.sentence);
+    }
+    return text;
+}
+
+QString signedShort(Length length, const Units& units) {
+    return (length > Length() ? QStringLiteral("+") : QString()) + qtText(formatShort(length, units));
+}
+
+QString usualBandNote(const ResidualBand& band, const Units& units) {
+    return GirdleWordsText::tr("no residual band is set, the usual %1 to %2 is taken")
+        .arg(qtText(formatSigned(band.band.lo(), units)), qtText(formatSigned(band.band.hi(), units)));
+}
+
+QString usualBandSentence(const ResidualBand& band, const Units& units) {
+    return GirdleWordsText::tr("No residual band is set: the usual %1 to %2 is taken (common practice, no source). "
+                               "Set the band “residual” at the engine station.")
+        .arg(qtText(formatSigned(band.band.lo(), units)), qtText(formatSigned(band.band.hi(), units)));
+}
+
+QString planSentence(const PlanOutcome& outcome, const Units& units) {
+    if (!outcome.plan) {
+        return outcome.problem;
+    }
+    const StackPlan& plan = *outcome.plan;
+    if (plan.stacks.empty()) {
+        return GirdleWordsText::tr("Nothing to plan yet: the plan begins with the first accepted gap.");
+    }
+    if (outcome.task.request.shims.empty()) {
+        return GirdleWordsText::tr("The kit is empty: add its shims first (Alt+2).");
+    }
+    QString text = plan.proven ? GirdleWordsText::tr("Proven best: ") : GirdleWordsText::tr("Best found so far: ");
+    text += GirdleWordsText::tr("%1 of %2 in band, %3 shims, largest residual %4")
+                .arg(plan.inBand)
+                .arg(plan.stacks.size())
+                .arg(plan.shims)
+                .arg(qtText(format(plan.largestResidual, units)));
+    if (!plan.proven) {
+        text += GirdleWordsText::tr(". No plan can have more than %1 in band, nor then fewer than %2 shims")
+                    .arg(plan.bound.inBand)
+                    .arg(plan.bound.shims);
+    }
+    text += GirdleWordsText::tr(" (%1 ms).").arg(outcome.milliseconds, 0, 'f', outcome.milliseconds < 10 ? 1 : 0);
+    return outcome.task.band.isSet ? text : text + QLatin1Char(' ') + usualBandSentence(outcome.task.band, units);
+}
+
+QString unmetSentence(const PlanOutcome& outcome, const Units& units) {
+    if (!outcome.plan) {
+        return {};
+    }
+    if (outcome.task.request.shims.empty()) {
+        return {};
+    }
+    QStringList lines;
+    for (const UnmetPosition& unmet : outcome.plan->unmet) {
+        if (lines.size() == static_cast<qsizetype>(mostUnmetTold)) {
+            lines << GirdleWordsText::tr("… and %1 more: see the drawing.")
+                         .arg(outcome.plan->unmet.size() - mostUnmetTold);
+            break;
+        }
+        QString line =
+            GirdleWordsText::tr("%1 cannot be met: nearest %2, residual %3.")
+                .arg(qtText(unmet.position), names(unmet.nearest), qtText(formatSigned(unmet.residual, units)));
+        for (const Remedy& remedy : outcome.remedies) {
+            if (remedy.position != unmet.position) {
+                continue;
+            }
+            line += remedy.kind == Remedy::Kind::buy
+                        ? GirdleWordsText::tr(" Buy a shim of %1.").arg(qtText(format(remedy.thickness, units)))
+                        : GirdleWordsText::tr(" Or lap %1 from %2 to %3.")
+                              .arg(qtText(remedy.shim), qtText(format(remedy.from, units)),
+                                   qtText(format(remedy.thickness, units)));
+        }
+        lines << line;
+    }
+    return lines.join(QLatin1Char('\n'));
+}
+
+QString comparisonSentence(const PlanComparison& built, const Units& units) {
+    if (built.isAsGood) {
+        return GirdleWordsText::tr("The stacks as built are as good as the best plan.");
+    }
+    QString text = GirdleWordsText::tr("As built: %1 in band, %2 shims").arg(built.inBand).arg(built.shims);
+    if (built.inBand > 0) {
+        text += GirdleWordsText::tr(", largest residual %1").arg(qtText(format(built.largestResidual, units)));
+    }
+    text += QLatin1Char('.');
+    if (built.fewerInBand > 0) {
+        text += GirdleWordsText::tr(" The plan has %1 more in band.").arg(built.fewerInBand);
+    } else if (built.moreShims > 0) {
+        text += built.moreShims == 1 ? GirdleWordsText::tr(" The plan saves one shim.")
+                                     : GirdleWordsText::tr(" The plan saves %1 shims.").arg(built.moreShims);
+    } else if (built.largerResidual > Length()) {
+        text += GirdleWordsText::tr(" The plan's largest residual is %1 smaller.")
+                    .arg(qtText(format(built.largerResidual, units)));
+    } else if (built.largerSum > Length()) {
+        text +=
+            GirdleWordsText::tr(" The plan's residuals add up to %1 less.").arg(qtText(format(built.largerSum, units)));
+    }
+    return text;
+}
+
+QString gapSentence(const GapResult& gap, const Units& units) {
+    QString text;
+    if (gap.accepted) {
+        text = GirdleWordsText::tr("accepted %1 ± %2")
+                   .arg(qtText(format(*gap.accepted, units)), qtText(formatSpread(gap.expandedUncertainty, units)));
+    } else if (gap.standing.empty()) {
+        text = gap.fallen.empty() ? GirdleWordsText::tr("not read yet") : GirdleWordsText::tr("to be read again");
+    } else {
+        text = GirdleWordsText::tr("not accepted yet");
+    }
+    if (!gap.standing.empty()) {
+        if (gap.standing.size() == 1) {
+            text += GirdleWordsText::tr(" · one reading");
+        } else {
+            text += GirdleWordsText::tr(" · %1 readings within %2, s = %3")
+                        .arg(gap.standing.size())
+                        .arg(qtText(format(gap.range, units)), qtText(formatSpread(gap.standardDeviation, units)));
+        }
+    }
+    if (gap.window) {
+        text += GirdleWordsText::tr(" · expected %1 after what moved").arg(qtText(format(*gap.window, units)));
+    }
+    return text;
+}
+
+} // namespace caprail

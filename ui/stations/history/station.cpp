@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <stations/history/station.h>
+
+#include <QSignalBlocker>
+#include <QTabWidget>
+#include <QVBoxLayout>
+#include <stations/history/ledger.h>
+#include <stations/history/repeatability.h>
+#include <stations/history/verify.h>
+
+namespace caprail {
+
+namespace {
+
+constexpr int verifyTab = 1;
+constexpr int repeatabilityTab = 2;
+
+} // namespace
+
+HistoryStation::HistoryStation(RecordSession& given, QWidget* parent)
+    : StationPanel(given, parent), m_tabs(new QTabWidget(this)), m_ledger(new HistoryLedger(given, this)) {
+    m_tabs->setDocumentMode(true);
+    m_tabs->setFocusPolicy(Qt::NoFocus); // its bar takes the keyboard
+    m_tabs->setAccessibleName(tr("History"));
+    m_tabs->addTab(m_ledger, tr("Ledger"));
+    // Their pages are built when they are first asked for.
+    m_tabs->addTab(new QWidget(m_tabs), tr("Verify rounds"));
+    m_tabs->addTab(new QWidget(m_tabs), tr("Repeatability"));
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(m_tabs);
+    connect(m_tabs, &QTabWidget::currentChanged, this, &HistoryStation::refresh);
+    refresh();
+}
+
+void HistoryStation::fill(int tab, QWidget* page) {
+    const QSignalBlocker still(m_tabs); // for whoever listens it is the same tab
+    QWidget* empty = m_tabs->widget(tab);
+    const bool isCurrent = m_tabs->currentIndex() == tab;
+    const QString text = m_tabs->tabText(tab);
+    m_tabs->removeTab(tab);
+    m_tabs->insertTab(tab, page, text);
+    if (isCurrent) {
+        m_tabs->setCurrentIndex(tab);
+    }
+    delete empty;
+}
+
+HistoryVerify* HistoryStation::verifyPage() {
+    if (m_verify == nullptr) {
+        m_verify = new HistoryVerify(session(), this);
+        connect(m_verify, &HistoryVerify::entryChosen, this, [this](qint64 entry) {
+            m_tabs->setCurrentWidget(m_ledger);
+            m_ledger->showEntry(entry);
+        });
+        fill(verifyTab, m_verify);
+    }
+    return m_verify;
+}
+
+HistoryRepeatability* HistoryStation::repeatabilityPage() {
+    if (m_repeatability == nullptr) {
+        m_repeatability = new HistoryRepeatability(session(), this);
+        fill(repeatabilityTab, m_repeatability);
+    }
+    return m_repeatability;
+}
+
+void HistoryStation::refresh() {
+    switch (m_tabs->currentIndex()) {
+    case verifyTab:
+        verifyPage()->refresh();
+        break;
+    case repeatabilityTab:
+        repeatabilityPage()->refresh();
+        break;
+    default:
+        m_ledger->refresh();
+    }
+}
+
+void HistoryStation::select(const QString& subject) {
+    if (subject == QLatin1String("find")) {
+        m_tabs->setCurrentWidget(m_ledger);
+        m_ledger->focusSearch();
+    } else if (subject == QLatin1String("rounds")) {
+        m_tabs->setCurrentWidget(verifyPage());
+        m_verify->focusMatrix();
+    } else if (subject == QLatin1String("repeatability")) {
+        m_tabs->setCurrentWidget(repeatabilityPage());
+    } else if (const qint64 entry = subject.toLongLong(); entry > 0) {
+        m_tabs->setCurrentWidget(m_ledger);
+        m_ledger->showEntry(entry);
+    }
+}
+
+} // namespace caprail

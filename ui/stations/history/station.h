@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <stations/common/station.h>
+
+class QTabWidget;
+
+namespace caprail {
+
+class HistoryLedger;
+class HistoryRepeatability;
+class HistoryVerify;
+
+/// What was seen and done, in order: the whole ledger, the verify rounds fastener by fastener, and how well people
+/// repeat themselves.
+class HistoryStation : public StationPanel {
+    Q_OBJECT
+public:
+    explicit HistoryStation(RecordSession& session, QWidget* parent = nullptr);
+    [[nodiscard]] Station station() const override { return Station::history; }
+    void refresh() override;
+    /// "find" (the search field), "rounds", "repeatability", or an entry's number.
+    void select(const QString& subject) override;
+    [[nodiscard]] HistoryLedger* ledgerPage() const { return m_ledger; }
+    /// Built when first asked for, as the next one: they hold half a dozen tables.
+    [[nodiscard]] HistoryVerify* verifyPage();
+    [[nodiscard]] HistoryRepeatability* repeatabilityPage();
+    [[nodiscard]] QTabWidget* tabs() const { return m_tabs; }
+
+private:
+    void fill(int tab, QWidget* page);
+
+    QTabWidget* m_tabs;
+    HistoryLedger* m_ledger;
+    HistoryVerify* m_verify = nullptr;
+    HistoryRepeatability* m_repeatability = nullptr;
+};
+
+} // namespace caprail

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <stations/history/words.h>
+
+#include <QCoreApplication>
+#include <QStringList>
+#include <stations/common/station_text.h>
+
+namespace caprail {
+
+namespace {
+
+struct RoundsText {
+    Q_DECLARE_TR_FUNCTIONS(HistoryStation)
+};
+
+QString momentText(UtcTime time) {
+    const std::string text = format(time); // "2026-05-04T09:30:00.000Z"
+    return qtText(text.substr(0, 10) + " " + text.substr(11, 5));
+}
+
+} // namespace
+
+QString cellStory(const RoundCell& cell, const Units& units) {
+    QStringList story;
+    story << capitalised(qtText(describe(cell.what.fastener))) + RoundsText::tr(", round %1: ").arg(cell.what.round) +
+                 (cell.what.outcome == Outcome::held ? RoundsText::tr("held")
+                  : cell.what.angle ? RoundsText::tr("moved %1").arg(qtText(format(cell.what.angle->value, units)))
+                                    : RoundsText::tr("moved"));
+    if (cell.what.torque) {
+        story << RoundsText::tr("at %1").arg(qtText(format(cell.what.torque->value, units)));
+    }
+    story << RoundsText::tr("%1 with %2")
+                 .arg(qtText(cell.person), cell.what.instrument.empty() ? RoundsText::tr("no instrument named")
+                                                                        : qtText(cell.what.instrument));
+    story << momentText(cell.time) + RoundsText::tr(" UTC, entry %1").arg(cell.entry);
+    if (cell.isStruck) {
+        story << RoundsText::tr("struck");
+    } else if (cell.otherEntries > 0) {
+        story << RoundsText::tr("an earlier outcome was struck");
+    }
+    return story.join(QStringLiteral("\n"));
+}
+
+} // namespace caprail

@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <stations/common/station.h>
+#include <text/label.h>
+
+class QListWidget;
+class QPushButton;
+
+namespace caprail {
+
+class ChecksView;
+class EntriesTable;
+class EntryField;
+class InstrumentBox;
+class PickupSectionView;
+
+/// The pickup's clearance over the pan floor: the stack-up in section, its terms measured one after the other, the
+/// clearance they add up to, and what to change to reach the middle of the band. Up and Down choose the term; Enter
+/// stores and goes on.
+class PickupStation : public StationPanel {
+    Q_OBJECT
+public:
+    explicit PickupStation(RecordSession& session, QWidget* parent = nullptr);
+    [[nodiscard]] Station station() const override { return Station::pickup; }
+    void refresh() override;
+    /// A term's name ("pan depth") or a part's ("gasket").
+    void select(const QString& subject) override;
+    [[nodiscard]] EntryField* entryField() const override { return m_field; }
+    [[nodiscard]] QString subject() const override { return QStringLiteral("pickup"); }
+    [[nodiscard]] PickupTerm term() const { return m_term; }
+    [[nodiscard]] EntryField* field() const { return m_field; }
+
+private:
+    void build();
+    void choose(PickupTerm term);
+    void askForTerm();
+    void changePart();
+    PickupTerm m_term = PickupTerm::panDepth;
+    PickupSectionView* m_section;
+    QListWidget* m_terms;
+    Label* m_how;
+    EntryField* m_field;
+    InstrumentBox* m_instrument;
+    Label* m_clearance;
+    Label* m_verdict;
+    Label* m_advice;
+    QPushButton* m_change;
+    QPushButton* m_why;
+    EntriesTable* m_entries;
+};
+
+} // namespace caprail

@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <stations/trial_fit/diagram.h>
+
+#include <algorithm>
+#include <session/look.h>
+#include <stations/common/station_text.h>
+
+namespace caprail {
+
+namespace {
+
+/// Worse comes later: a mark that stands for several checks shows the worst of them.
+int severity(CheckState state) {
+    switch (state) {
+    case CheckState::good:
+        return 0;
+    case CheckState::notDone:
+        return 1;
+    case CheckState::tooCloseToCall:
+        return 2;
+    case CheckState::stale:
+        return 3;
+    case CheckState::out:
+        break;
+    }
+    return 4;
+}
+
+const Check* trialCheck(const Assessment& assessment, const TrialPlace& place) {
+    const auto at = std::ranges::find_if(assessment.checks, [&](const Check& check) {
+        const auto* subject = std::get_if<TrialPlace>(&check.subject);
+        return check.kind == CheckKind::trialFit && subject != nullptr && *subject == place;
+    });
+    return at == assessment.checks.end() ? nullptr : &*at;
+}
+
+/// One mark for the items of one place: the clearance where it was measured, and a sign for each item.
+PlanMark trialMark(const RecordSession& session, const QString& place, const std::vector<TrialPlace>& items) {
+    PlanMark mark;
+    mark.place = place;
+    mark.state = CheckState::good;
+    QStringList notes;
+    for (const TrialPlace& item : items) {
+        const Check* check = trialCheck(session.assessment(), item);
+        const CheckState state = check == nullptr ? CheckState::notDone : check->state;
+        if (severity(state) > severity(mark.state)) {
+            mark.state = state;
+        }
+        const auto result = session.facts().trialFits.find(item);
+        if (result == session.facts().trialFits.end()) {
+            continue;
+        }
+        if (result->second.what.clearance) {
+            mark.figure = qtText(formatShort(result->second.what.clearance->value, session.units()));
+        } else {
+            notes << qtShown(result->second.what.result);
+        }
+    }
+    mark.note = notes.join(QStringLiteral(", "));
+    return mark;
+}
+
+} // namespace
+
+PlanContent trialFitContent(const RecordSession& session) {
+    PlanContent content = planContent(session.facts());
+    content.layers =
+        PlanLayer::girdle | PlanLayer::cutout | PlanLayer::pickup | PlanLayer::dipstick | PlanLayer::throws;
+    for (int number = 1; number <= content.layout.throws(); ++number) {
+        content.marks.push_back(trialMark(session, QStringLiteral("throw-%1").arg(number),
+                                          {{TrialItem::counterweights, number}, {TrialItem::rodBolts, number}}));
+    }
+    content.marks.push_back(trialMark(session, QStringLiteral("pickup"), {{TrialItem::pickupTube, 0}}));
+    content.marks.push_back(trialMark(session, QStringLiteral("dipstick"), {{TrialItem::dipstick, 0}}));
+    return content;
+}
+
+} // namespace caprail

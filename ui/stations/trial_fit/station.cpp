@@ -1,0 +1,307 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <stations/trial_fit/station.h>
+
+#include <QHBoxLayout>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QPushButton>
+#include <QStackedWidget>
+#include <algorithm>
+#include <planview/plan_view.h>
+#include <session/cautions.h>
+#include <session/look.h>
+#include <stations/common/checks_view.h>
+#include <stations/common/entries_model.h>
+#include <stations/common/entries_table.h>
+#include <stations/common/entry_field.h>
+#include <stations/common/findings.h>
+#include <stations/trial_fit/diagram.h>
+#include <stations/common/diagram_tools.h>
+#include <stations/common/station_text.h>
+#include <stations/common/step_keys.h>
+#include <stations/common/tab_order.h>
+#include <stations/trial_fit/way.h>
+#include <text/label.h>
+#include <text/plain_text.h>
+#include <base/say.h>
+#include <work/trial_answer.h>
+
+namespace caprail {
+
+namespace {
+
+QString titleOf(TrialPlace place) {
+    return place.second == 0 ? capitalised(qtShown(place.first))
+                             : TrialFitStation::tr("Throw %1: %2").arg(place.second).arg(qtShown(place.first));
+}
+
+const Check* checkOf(const Assessment& assessment, TrialPlace place) {
+    const auto at = std::ranges::find_if(assessment.checks, [&](const Check& check) {
+        const auto* subject = std::get_if<TrialPlace>(&check.subject);
+        return check.kind == CheckKind::trialFit && subject != nullptr && *subject == place;
+    });
+    return at == assessment.checks.end() ? nullptr : &*at;
+}
+
+/// An answer in words, for the echo.
+QString describeAnswer(const TrialFitResult& answer, const Units& units) {
+    QString words = answer.clearance ? TrialFitStation::tr("%1 clear").arg(qtText(format(answer.clearance->value, units)))
+                                     : qtShown(answer.result);
+    if (!answer.note.empty()) {
+        words += QStringLiteral(": ") + qtText(answer.note);
+    }
+    return words;
+}
+
+} // namespace
+
+TrialFitStation::TrialFitStation(RecordSession& given, QWidget* parent)
+    : StationPanel(given, parent), m_way(new TrialFitWay(given, this)), m_plan(new PlanView(this)),
+      m_rows(new QListWidget(this)), m_gate(new Label(this)), m_entry(new QStackedWidget(this)),
+      m_field(new EntryField(this)), m_pass(new QPushButton(tr("&Pass"), this)),
+      m_fail(new QPushButton(tr("Fai&l"), this)), m_holding(new ChecksView(given, this)),
+      m_entries(new EntriesTable(given, this)) {
+    build();
+    refresh();
+}
+
+void TrialFitStation::build() {
+    QFont large = font();
+    large.setPointSizeF(large.pointSizeF() * 1.2);
+    m_rows->setFont(large);
+    m_rows->setSpacing(3);
+    m_rows->setAccessibleName(tr("What is looked at in the trial fit"));
+    m_rows->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    connect(m_rows, &QListWidget::currentRowChanged, this, [this](int row) {
+        const auto all = places();
+        if (row >= 0 && static_cast<std::size_t>(row) < all.size()) {
+            choose(all[static_cast<std::size_t>(row)]);
+        }
+    });
+    m_gate->setFont(large);
+    m_gate->setWordWrap(true);
+    m_holding->setAccessibleName(tr("What holds the trial fit"));
+    m_holding->setFilter([this](const Check& check) {
+        const Assessment& assessment = session().assessment();
+        return std::ranges::any_of(assessment.gate(GateKind::trialFit).holding,
+                                   [&](std::size_t i) { return assessment.checks[i].code == check.code; });
+    });
+    m_entries->setColumnHidden(EntriesModel::time, true);
+    m_entries->setColumnHidden(EntriesModel::person, true);
+    m_entries->setFilter([](const Entry& entry) {
+        return std::holds_alternative<TrialFitResult>(entry.body) || std::holds_alternative<GirdleWaySet>(entry.body);
+    });
+    for (const auto& [button, answer] : {std::pair(m_pass, "p"), std::pair(m_fail, "f")}) {
+        button->setMinimumHeight(40);
+        connect(button, &QPushButton::clicked, this, [this, answer = answer] {
+            m_field->type(QString::fromLatin1(answer) + QLatin1Char(' ') + m_field->text());
+            m_field->submit();
+        });
+    }
+    setTip(m_fail, tr("Type what was seen first; it becomes a finding."));
+    new StepKeys(m_field->lineEdit(), [this](int by) { step(by); });
+
+    connect(m_plan, &PlanView::placeSelected, this, &TrialFitStation::chooseOnPlan);
+    connect(m_plan, &PlanView::typed, m_field, &EntryField::type);
+
+    auto* answers = new QHBoxLayout;
+    answers->addWidget(m_pass);
+    answers->addWidget(m_fail);
+    auto* open = new QWidget(this);
+    auto* openColumn = new QVBoxLayout(open);
+    openColumn->setContentsMargins(0, 0, 0, 0);
+    openColumn->addWidget(m_field);
+    openColumn->addLayout(answers);
+    openColumn->addStretch(1);
+    m_entry->addWidget(open);
+    m_entry->addWidget(m_holding);
+    m_entry->setMinimumHeight(210);
+    auto* caution = new Label(cautionFor(Station::trialFit), this);
+    caution->setWordWrap(true);
+    caution->setForegroundRole(QPalette::PlaceholderText);
+
+    auto* left = new QVBoxLayout;
+    left->addWidget(m_way);
+    left->addWidget(new PlanTools(m_plan, this), 0, Qt::AlignRight);
+    left->addWidget(m_plan, 3);
+    left->addWidget(m_entries, 1);
+    auto* right = new QVBoxLayout;
+    right->addWidget(m_gate);
+    right->addWidget(m_rows, 3); // as high as its rows, where there is room
+    right->addWidget(m_entry, 1);
+    right->addWidget(caution);
+    auto* page = new QHBoxLayout(this);
+    page->addLayout(left, 5);
+    page->addLayout(right, 4);
+    setFocusProxy(m_field);
+    putProxyFirst(*this);
+}
+
+std::vector<TrialPlace> TrialFitStation::places() const {
+    std::vector<TrialPlace> list;
+    const auto& layout = session().facts().layout;
+    for (const auto& entry : allWords<TrialItem>()) {
+        if (!isPerThrow(entry.value)) {
+            list.emplace_back(entry.value, 0);
+            continue;
+        }
+        for (int number = 1; layout && number <= layout->throws(); ++number) {
+            list.emplace_back(entry.value, number);
+        }
+    }
+    return list;
+}
+
+void TrialFitStation::fillRows() {
+    const QSignalBlocker quiet(m_rows);
+    const Look look = screenLook();
+    const auto all = places();
+    m_rows->clear();
+    for (const TrialPlace& place : all) {
+        const Check* check = checkOf(session().assessment(), place);
+        const CheckState state = check == nullptr ? CheckState::notDone : check->state;
+        QString text = sign(state) + QStringLiteral("  ") + titleOf(place);
+        const auto given = session().facts().trialFits.find(place);
+        if (given != session().facts().trialFits.end()) {
+            text += QStringLiteral("  —  ") + describeAnswer(given->second.what, session().units());
+        }
+        if (state == CheckState::stale) {
+            text += tr("  (%1)").arg(stateWord(state));
+        }
+        auto* item = new QListWidgetItem(text, m_rows);
+        item->setForeground(state == CheckState::notDone ? look.ink : look.of(state));
+    }
+    const auto row = std::ranges::find(all, m_place) - all.begin();
+    m_rows->setCurrentRow(static_cast<int>(row));
+    const int high = m_rows->sizeHintForRow(0) + 2 * m_rows->spacing();
+    m_rows->setMaximumHeight(std::max(high, 1) * std::max(m_rows->count(), 1) + 2 * m_rows->frameWidth() + high / 2);
+}
+
+void TrialFitStation::refreshGate() {
+    const Gate& gate = session().assessment().gate(GateKind::trialFit);
+    const bool isClosed = session().facts().isClosed();
+    m_entry->setCurrentIndex(gate.isOpen || isClosed ? 0 : 1);
+    m_field->setEnabled(gate.isOpen && !isClosed);
+    m_pass->setEnabled(gate.isOpen && !isClosed);
+    m_fail->setEnabled(gate.isOpen && !isClosed);
+    QString text = tr("Lay the girdle on its stacks and answer each line: p passes, f fails, or type the clearance.");
+    if (isClosed) {
+        text = tr("This build is signed off.");
+    } else if (!gate.isOpen) {
+        text = gate.needs.empty() ? tr("▣  Locked: the engine layout is not set yet.")
+                                  : tr("▣  Locked: %1 of %2 checks hold it. Choose one to go there.")
+                                        .arg(gate.holding.size())
+                                        .arg(gate.needs.size());
+    }
+    m_gate->setText(text);
+    QPalette palette = m_gate->palette();
+    palette.setColor(QPalette::WindowText, gate.isOpen || isClosed ? screenLook().ink : screenLook().out);
+    m_gate->setPalette(palette);
+}
+
+void TrialFitStation::refresh() {
+    m_way->refresh();
+    fillRows();
+    refreshGate();
+    m_holding->refresh();
+    m_entries->refresh();
+    choose(m_place);
+}
+
+void TrialFitStation::choose(TrialPlace place) {
+    m_place = place;
+    const auto all = places();
+    const auto row = std::ranges::find(all, place);
+    if (row != all.end()) {
+        const QSignalBlocker quiet(m_rows);
+        m_rows->setCurrentRow(static_cast<int>(row - all.begin()));
+    }
+    refreshPlan();
+    askForAnswer();
+    emit subjectChanged();
+}
+
+QString TrialFitStation::subject() const {
+    return m_place.second > 0 ? QStringLiteral("throw-%1").arg(m_place.second) : qtWord(m_place.first);
+}
+
+void TrialFitStation::refreshPlan() {
+    if (!session().facts().layout) {
+        m_plan->setEmpty(tr("Set the engine layout at the engine station: the throws are drawn from it."));
+        return;
+    }
+    PlanContent content = trialFitContent(session());
+    content.selected = m_place.second != 0                      ? QStringLiteral("throw-%1").arg(m_place.second)
+                       : m_place.first == TrialItem::pickupTube ? QStringLiteral("pickup")
+                       : m_place.first == TrialItem::dipstick   ? QStringLiteral("dipstick")
+                                                                : QString();
+    m_plan->setContent(std::move(content));
+}
+
+void TrialFitStation::chooseOnPlan(const QString& place) {
+    std::vector<TrialPlace> here = places();
+    std::erase_if(here, [&](const TrialPlace& item) {
+        return !((item.second != 0 && place == QStringLiteral("throw-%1").arg(item.second)) ||
+                 (item.first == TrialItem::pickupTube && place == QLatin1String("pickup")) ||
+                 (item.first == TrialItem::dipstick && place == QLatin1String("dipstick")));
+    });
+    const auto open = std::ranges::find_if(here, [&](const TrialPlace& item) {
+        const Check* check = checkOf(session().assessment(), item);
+        return check != nullptr && !check->isGood();
+    });
+    if (!here.empty()) {
+        choose(open == here.end() ? here.front() : *open);
+    }
+}
+
+void TrialFitStation::step(int by) {
+    m_rows->setCurrentRow(std::clamp(m_rows->currentRow() + by, 0, m_rows->count() - 1));
+}
+
+void TrialFitStation::askForAnswer() {
+    m_field->ask(
+        titleOf(m_place), QString::fromUtf8(symbol(session().units().length)),
+        [this](const QString& text) {
+            return parseTrialAnswer(coreText(text), m_place.first, m_place.second, session().units())
+                .map([this](const TrialFitResult& answer) { return describeAnswer(answer, session().units()); });
+        },
+        [this](const QString& text) { return store(text); });
+}
+
+Result<void> TrialFitStation::store(const QString& text) {
+    auto answer = parseTrialAnswer(coreText(text), m_place.first, m_place.second, session().units());
+    if (!answer) {
+        return tl::unexpected(answer.error());
+    }
+    const TrialPlace here = m_place;
+    const bool isFail = answer->result == TrialResult::fail;
+    const std::string note = answer->note;
+    if (const auto stored = session().append(std::move(*answer)); !stored) {
+        return tl::unexpected(stored.error());
+    }
+    if (isFail) {
+        const std::string place = here.second == 0 ? std::string() : "throw " + std::to_string(here.second);
+        const std::string seen = note.empty() ? Core::say("trial fit failed: %1", shown(here.first)) : note;
+        session().append(FindingOpened{nextFinding(session().facts()), place, seen});
+    }
+    step(1);
+    return {};
+}
+
+void TrialFitStation::select(const QString& subject) {
+    if (subject == QLatin1String("way")) {
+        m_way->setFocus();
+        m_way->button()->setFocus();
+        return;
+    }
+    for (const TrialPlace& place : places()) {
+        if (subject == qtWord(place.first) ||
+            (place.second != 0 && subject == QStringLiteral("throw-%1").arg(place.second))) {
+            choose(place);
+            break;
+        }
+    }
+    m_field->setFocus();
+}
+
+} // namespace caprail

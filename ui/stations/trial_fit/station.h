@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <stations/common/station.h>
+#include <text/label.h>
+
+class QListWidget;
+class QPushButton;
+class QStackedWidget;
+
+namespace caprail {
+
+class ChecksView;
+class EntriesTable;
+class EntryField;
+class PlanView;
+class TrialFitWay;
+
+/// The trial fit: the girdle laid on its stacks, and what is looked at then, once for the engine and once per throw.
+/// p, f or a measured clearance answers an item and goes on to the next; a fail opens a finding. While the gate is
+/// shut the panel says why, each reason a jump to its place.
+class TrialFitStation : public StationPanel {
+    Q_OBJECT
+public:
+    explicit TrialFitStation(RecordSession& session, QWidget* parent = nullptr);
+    [[nodiscard]] Station station() const override { return Station::trialFit; }
+    void refresh() override;
+    /// "way", "throw-2" or an item's name.
+    void select(const QString& subject) override;
+    [[nodiscard]] EntryField* field() const { return m_field; }
+    [[nodiscard]] QString subject() const override;
+    [[nodiscard]] EntryField* entryField() const override { return m_field; }
+    [[nodiscard]] TrialFitWay* way() const { return m_way; }
+    [[nodiscard]] TrialPlace place() const { return m_place; }
+    [[nodiscard]] ChecksView* holding() const { return m_holding; }
+
+private:
+    void build();
+    void fillRows();
+    void choose(TrialPlace place);
+    /// A throw, the pickup or the dipstick of the diagram: its first item that is not good.
+    void chooseOnPlan(const QString& place);
+    void refreshPlan();
+    void step(int by);
+    void askForAnswer();
+    Result<void> store(const QString& text);
+    [[nodiscard]] std::vector<TrialPlace> places() const;
+    void refreshGate();
+    TrialPlace m_place{TrialItem::dipstick, 0};
+    TrialFitWay* m_way;
+    PlanView* m_plan;
+    QListWidget* m_rows;
+    Label* m_gate;
+    QStackedWidget* m_entry; ///< the field, or what holds the gate
+    EntryField* m_field;
+    QPushButton* m_pass;
+    QPushButton* m_fail;
+    ChecksView* m_holding;
+    EntriesTable* m_entries;
+};
+
+} // namespace caprail
