@@ -73,12 +73,12 @@ inline std::vector<Attack> attacks(const QString& bait) {
             {"title_mark", QStringLiteral("[*]")},
             {"turned_around", QStringLiteral("\u202Edoog")},
             {"very_long", QString(2'000, QLatin1Char('W'))},
-            {"combining", QStringLiteral("e") + QString(3'000, QChar(0x0301))}};
+            {"combining", QStringLiteral("e") + QString(900, QChar(0x0301))}};
 }
 
 /// The ledger with the attack in front of every free text of every entry. A text that a kind demands to be a code or a
-/// number stays; the same text becomes the same other text everywhere, so that names still fit. A text that takes long to
-/// be laid out stands in the first entry of each kind only: it is about whether, not about how many.
+/// number stays; the same text becomes the same other text everywhere, so that names still fit. A text that takes long
+/// to be laid out stands in the first entry of each kind only: it is about whether, not about how many.
 inline Ledger poisoned(const Ledger& ledger, const QString& attack) {
     const std::string poison = attack.toStdString();
     const bool isLong = attack.size() > 100;

@@ -60,6 +60,15 @@ TEST(PlainText, marks_that_turn_the_letters_after_them_around_are_shown_as_what_
     EXPECT_EQ(visible(QStringLiteral("two\nlines, \"Ærø\" 60 µm")), QStringLiteral("two\nlines, \"Ærø\" 60 µm"));
 }
 
+TEST(PlainText, a_stack_of_three_thousand_marks_is_painted_like_any_text) {
+    const QString text = QStringLiteral("e") + QString(3'000, QChar(0x0301));
+    Label label(text);
+    EXPECT_FALSE(label.grab().isNull());
+    EXPECT_EQ(label.text(), text);
+    EXPECT_FALSE(PlainBox(QMessageBox::Warning, text, text, QMessageBox::Ok, nullptr).grab().isNull());
+    EXPECT_TRUE(isPlainTip(plainTip(text)));
+}
+
 TEST(PlainText, a_tip_is_shown_letter_for_letter) {
     for (const QString& text : {QStringLiteral("<b>GOOD</b>"), QStringLiteral("a < b & c"), QStringLiteral("plain")}) {
         EXPECT_TRUE(isPlainTip(plainTip(text)));
