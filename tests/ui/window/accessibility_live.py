@@ -243,12 +243,12 @@ def work(program, record, shown):
     wait_for("at the field, the sentence that refuses a bare 57,", lambda: "57" in field.description or None)
     if content(field) != "57" or len(ledger_of(program, record)) != before:
         fail("57 alone, which may be thou or inches, was not kept in the field for another try")
-    _, echo = type_and_enter(window, "cap 4 left", "22+23+12.6 thou")
-    if "0.0576 in" not in echo or "1.463 mm" not in echo:
-        fail(f"what was read of 22+23+12.6 thou is described as «{echo}»")
+    _, echo = type_and_enter(window, "cap 4 left", "28+27.5 thou")
+    if "0.0555 in" not in echo or "1.410 mm" not in echo:
+        fail(f"what was read of 28+27.5 thou is described as «{echo}»")
     entry = wait_for("the entry on the disk", lambda: next(iter(ledger_of(program, record)[before:]), None))
-    wanted = {"kind": "gap_reading", "position": "4L", "gap_nm": 57_600 * NM_PER_THOU // 1000,
-              "gap_typed": "22+23+12.6 thou"}
+    wanted = {"kind": "gap_reading", "position": "4L", "gap_nm": 55_500 * NM_PER_THOU // 1000,
+              "gap_typed": "28+27.5 thou"}
     if {key: entry.get(key) for key in wanted} != wanted:
         fail(f"entered was {wanted}, on the disk is {entry}")
 
