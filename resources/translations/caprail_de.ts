@@ -36,236 +36,6 @@
     </message>
 </context>
 <context>
-    <name>AcrossWindow</name>
-    <message>
-        <source>Range at each place</source>
-        <translation>Spannweite an jeder Stelle</translation>
-    </message>
-    <message>
-        <source>Movement in verify rounds</source>
-        <translation>Bewegung in Prüfrunden</translation>
-    </message>
-    <message>
-        <source>Instruments by the day that they fall due</source>
-        <translation>Messmittel nach Fälligkeit</translation>
-    </message>
-    <message>
-        <source>Across engines — Caprail</source>
-        <translation>Motoren im Vergleich — Caprail</translation>
-    </message>
-    <message>
-        <source>Which records</source>
-        <translation>Welche Protokolle</translation>
-    </message>
-    <message>
-        <source>All records (%1)</source>
-        <translation>Alle Protokolle (%1)</translation>
-    </message>
-    <message>
-        <source>Template: %1 (%2)</source>
-        <translation>Vorlage: %1 (%2)</translation>
-    </message>
-    <message>
-        <source>Layout: %1 (%2)</source>
-        <translation>Motorbauform: %1 (%2)</translation>
-    </message>
-    <message>
-        <source>&amp;Spread</source>
-        <translation>&amp;Streuung</translation>
-    </message>
-    <message>
-        <source>&amp;Movement</source>
-        <translation>&amp;Bewegung</translation>
-    </message>
-    <message>
-        <source>&amp;Instruments due</source>
-        <translation>&amp;Fällige Messmittel</translation>
-    </message>
-    <message>
-        <source>Quantity</source>
-        <translation>Größe</translation>
-    </message>
-    <message>
-        <source>Save as a &amp;table (CSV)…</source>
-        <translation>Als &amp;Tabelle speichern (CSV)…</translation>
-    </message>
-    <message>
-        <source>spread.csv</source>
-        <translation>streuung.csv</translation>
-    </message>
-    <message>
-        <source>By position</source>
-        <translation>Nach Stelle</translation>
-    </message>
-    <message>
-        <source>By wrench</source>
-        <translation>Nach Schlüssel</translation>
-    </message>
-    <message>
-        <source>By person</source>
-        <translation>Nach Person</translation>
-    </message>
-    <message>
-        <source>Counted by</source>
-        <translation>Gezählt nach</translation>
-    </message>
-    <message>
-        <source>How often a fastener moved in a verify round, out of how many pulls, in all builds. The counts say nothing of the cause.</source>
-        <translation>Wie oft sich eine Verschraubung in einer Prüfrunde weiterdrehte, bei wie vielen Prüfungen, in allen Aufbauten. Die Zahlen sagen nichts über die Ursache.</translation>
-    </message>
-    <message>
-        <source>movement.csv</source>
-        <translation>bewegung.csv</translation>
-    </message>
-    <message>
-        <source>Instruments of one name, kind and serial are taken to be the same. A wrench without a date of its own is due a year after its calibration. Pulls are the most that one record counts: records do not know of each other&apos;s.</source>
-        <translation>Messmittel mit gleichem Namen, gleicher Art und Seriennummer gelten als dasselbe. Ein Schlüssel ohne eigenes Datum ist ein Jahr nach seiner Kalibrierung fällig. Bei den Lastspielen zählt das Protokoll mit der höchsten Zahl: Protokolle wissen nichts voneinander.</translation>
-    </message>
-    <message>
-        <source>instruments.csv</source>
-        <translation>messmittel.csv</translation>
-    </message>
-    <message>
-        <source>Records: %1; pulls in their verify rounds: %2</source>
-        <translation>Protokolle: %1; Prüfungen in ihren Prüfrunden: %2</translation>
-    </message>
-    <message>
-        <source>engine</source>
-        <translation>Motor</translation>
-    </message>
-    <message>
-        <source>Place</source>
-        <translation>Stelle</translation>
-    </message>
-    <message>
-        <source>Values</source>
-        <translation>Werte</translation>
-    </message>
-    <message>
-        <source>Smallest</source>
-        <translation>Kleinster</translation>
-    </message>
-    <message>
-        <source>Median</source>
-        <translation>Median</translation>
-    </message>
-    <message>
-        <source>Largest</source>
-        <translation>Größter</translation>
-    </message>
-    <message>
-        <source>Range</source>
-        <translation>Spannweite</translation>
-    </message>
-    <message>
-        <source>Judged out</source>
-        <translation>Außerhalb</translation>
-    </message>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%1 von %2</translation>
-    </message>
-    <message>
-        <source>Moved, of pulls</source>
-        <translation>Weitergedreht, von Prüfungen</translation>
-    </message>
-    <message>
-        <source>Largest movement</source>
-        <translation>Größte Bewegung</translation>
-    </message>
-    <message>
-        <source>✕ overdue</source>
-        <translation>✕ überfällig</translation>
-    </message>
-    <message>
-        <source>days left: %1</source>
-        <translation>Tage übrig: %1</translation>
-    </message>
-    <message>
-        <source>no date</source>
-        <translation>kein Datum</translation>
-    </message>
-    <message>
-        <source>Instrument</source>
-        <translation>Messmittel</translation>
-    </message>
-    <message>
-        <source>Kind</source>
-        <translation>Art</translation>
-    </message>
-    <message>
-        <source>Calibrated</source>
-        <translation>Kalibriert</translation>
-    </message>
-    <message>
-        <source>Due</source>
-        <translation>Fällig</translation>
-    </message>
-    <message>
-        <source>State</source>
-        <translation>Stand</translation>
-    </message>
-    <message>
-        <source>Pulls</source>
-        <translation>Lastspiele</translation>
-    </message>
-    <message>
-        <source>Records</source>
-        <translation>Protokolle</translation>
-    </message>
-    <message>
-        <source>Save as a table</source>
-        <translation>Als Tabelle speichern</translation>
-    </message>
-    <message>
-        <source>Tables (*.csv)</source>
-        <translation>Tabellen (*.csv)</translation>
-    </message>
-    <message>
-        <source>Caprail</source>
-        <translation>Caprail</translation>
-    </message>
-</context>
-<context>
-    <name>AddFromShelfDialog</name>
-    <message>
-        <source>On the shelf and not in this record</source>
-        <translation>Im Regal und nicht in diesem Protokoll</translation>
-    </message>
-    <message>
-        <source>Add from the shop</source>
-        <translation>Aus der Werkstatt hinzufügen</translation>
-    </message>
-    <message>
-        <source>Ticked ones are copied into this record, which then stands alone.</source>
-        <translation>Angekreuzte werden in dieses Protokoll kopiert, das dann für sich allein steht.</translation>
-    </message>
-    <message>
-        <source>People</source>
-        <translation>Personen</translation>
-    </message>
-    <message>
-        <source>Instruments</source>
-        <translation>Messmittel</translation>
-    </message>
-    <message>
-        <source>%1; this record has another state of it</source>
-        <translation>%1; dieses Protokoll hat einen anderen Stand davon</translation>
-    </message>
-    <message>
-        <source>Kits of shims</source>
-        <translation>Sätze von Distanzscheiben</translation>
-    </message>
-    <message>
-        <source>&amp;Copy into the record</source>
-        <translation>In das Protokoll &amp;kopieren</translation>
-    </message>
-    <message>
-        <source>There is nothing on the shelf that this record does not have. Fill the shelf from a record: Shop ▸ The shelf.</source>
-        <translation>Im Regal ist nichts, was dieses Protokoll nicht hat. Das Regal aus einem Protokoll füllen: Werkstatt ▸ Das Regal.</translation>
-    </message>
-</context>
-<context>
     <name>BearingsStation</name>
     <message>
         <source>station %1</source>
@@ -330,45 +100,6 @@
     <message>
         <source>clearance %1</source>
         <translation>Spiel %1</translation>
-    </message>
-</context>
-<context>
-    <name>BuildsDialog</name>
-    <message>
-        <source>Builds compared</source>
-        <translation>Aufbauten im Vergleich</translation>
-    </message>
-    <message>
-        <source>Earlier build</source>
-        <translation>Früherer Aufbau</translation>
-    </message>
-    <message>
-        <source>Later build</source>
-        <translation>Späterer Aufbau</translation>
-    </message>
-    <message>
-        <source>What is different</source>
-        <translation>Was anders ist</translation>
-    </message>
-    <message>
-        <source>&amp;Then</source>
-        <translation>&amp;Damals</translation>
-    </message>
-    <message>
-        <source>&amp;Now</source>
-        <translation>&amp;Jetzt</translation>
-    </message>
-    <message>
-        <source>&amp;Sheet of the difference (PDF)…</source>
-        <translation>&amp;Blatt der Unterschiede (PDF)…</translation>
-    </message>
-    <message>
-        <source>Neither build holds anything that could be compared yet.</source>
-        <translation>Keiner der beiden Aufbauten enthält schon etwas Vergleichbares.</translation>
-    </message>
-    <message>
-        <source>± U is the expanded uncertainty of the difference. A difference within it is no measured change. Wear is positive where metal went.</source>
-        <translation>± U ist die erweiterte Messunsicherheit des Unterschieds. Ein Unterschied innerhalb davon ist keine gemessene Änderung. Verschleiß ist positiv, wo Werkstoff fehlt.</translation>
     </message>
 </context>
 <context>
@@ -459,6 +190,13 @@
     <message>
         <source>clearance</source>
         <translation>Spiel</translation>
+    </message>
+</context>
+<context>
+    <name>ClockNotice</name>
+    <message>
+        <source>More entries of which that is true: %1.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -896,10 +634,6 @@
         <translation>Der Datenträger von %1 antwortet nicht, wie er soll (%2): prüfen, dann noch einmal versuchen oder eine Kopie anderswo speichern.</translation>
     </message>
     <message>
-        <source>%1 is damaged (%2): salvage what can be read into a new file.</source>
-        <translation>%1 ist beschädigt (%2): was lesbar ist, in eine neue Datei retten.</translation>
-    </message>
-    <message>
         <source>There is not enough memory for %1: close other programs, then try again.</source>
         <translation>Für %1 reicht der Speicher nicht: andere Programme schließen, dann noch einmal versuchen.</translation>
     </message>
@@ -1155,37 +889,133 @@
         <source>%1 cannot be read (%2): check the path.</source>
         <translation>%1 kann nicht gelesen werden (%2): den Pfad prüfen.</translation>
     </message>
+    <message>
+        <source>There is no engine layout yet, and no band to judge by: set them first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entry %1 (“%2”, by %3) was not allowed when it was made, by the rules of Caprail %4: %5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The closing step “%1” in entry %2, by %3, was never valid: %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sign-off in entry %1, by %2, was never valid: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Salvaged</source>
+        <translation type="unfinished">Gerettet</translation>
+    </message>
+    <message>
+        <source>Entry %1: salvaged on %2 from %3 (%4 bytes, SHA-256 %5), whose last readable seal was %6.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished">keine</translation>
+    </message>
+    <message>
+        <source>Every entry that was found fitted its seal.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept though its seal did not fit: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lost: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The text at byte %1 holds %2, which is no character: type it anew.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (build %2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✓ %1: all held</source>
+        <translation type="unfinished">✓ %1: alle hielten</translation>
+    </message>
+    <message>
+        <source>✕ %1: %2 moved</source>
+        <translation type="unfinished">✕ %1: %2 weitergedreht</translation>
+    </message>
+    <message>
+        <source>↻ %1: no longer counts</source>
+        <translation type="unfinished">↻ %1: zählt nicht mehr</translation>
+    </message>
+    <message>
+        <source>○ %1: %2 pulled</source>
+        <translation type="unfinished">○ %1: %2 geprüft</translation>
+    </message>
+    <message>
+        <source>%1 (future)</source>
+        <translation type="unfinished">%1 (Zukunft)</translation>
+    </message>
+    <message>
+        <source>%1 overdue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Customer</source>
+        <translation type="unfinished">Kunde</translation>
+    </message>
+    <message>
+        <source>Engine</source>
+        <translation type="unfinished">Motor</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation type="unfinished">Stand</translation>
+    </message>
+    <message>
+        <source>Verify round</source>
+        <translation type="unfinished">Prüfrunde</translation>
+    </message>
+    <message>
+        <source>Out</source>
+        <translation type="unfinished">Außerhalb</translation>
+    </message>
+    <message>
+        <source>Stale</source>
+        <translation type="unfinished">Veraltet</translation>
+    </message>
+    <message>
+        <source>Last entry</source>
+        <translation type="unfinished">Letzter Eintrag</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation type="unfinished">Wer</translation>
+    </message>
+    <message>
+        <source>Calibration due</source>
+        <translation type="unfinished">Kalibrierung fällig</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (%2): salvage what can be read into a new file (caprail salvage FILE OUT).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: its band is not set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: its journal is not measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: its housing is not measured</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>FastenersStation</name>
-    <message>
-        <source>Steps: %1</source>
-        <translation>Schritte: %1</translation>
-    </message>
-    <message>
-        <source>No torque is given: there is nothing to work out a preload from.</source>
-        <translation>Es ist kein Drehmoment angegeben, aus dem sich eine Vorspannkraft berechnen ließe.</translation>
-    </message>
-    <message>
-        <source>By torque and angle: what follows is the preload before the angle.</source>
-        <translation>Nach Drehmoment und Drehwinkel: was folgt, ist die Vorspannkraft vor dem Winkel.</translation>
-    </message>
-    <message>
-        <source>%1: K = %2, μ = %3 (%4)</source>
-        <translation>%1: K = %2, μ = %3 (%4)</translation>
-    </message>
-    <message>
-        <source>Preload, short form: %1</source>
-        <translation>Vorspannkraft, kurze Formel: %1</translation>
-    </message>
-    <message>
-        <source>Preload, long form: %1</source>
-        <translation>Vorspannkraft, lange Formel: %1</translation>
-    </message>
-    <message>
-        <source>Share of proof load: %1 (%2 to %3 with ± %4 % scatter)</source>
-        <translation>Anteil an der Prüfkraft: %1 (%2 bis %3 mit ± %4 % Streuung)</translation>
-    </message>
     <message>
         <source>Set the wrench to %1</source>
         <translation>Den Schlüssel auf %1 stellen</translation>
@@ -1415,6 +1245,14 @@
         <source> · expected %1 after what moved</source>
         <translation> · erwartet %1 nach dem, was sich weiterdrehte</translation>
     </message>
+    <message>
+        <source>no residual band is set, the usual %1 to %2 is taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No residual band is set: the usual %1 to %2 is taken (common practice, no source). Set the band “residual” at the engine station.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>HelpText</name>
@@ -1453,10 +1291,6 @@
 </context>
 <context>
     <name>HistoryStation</name>
-    <message>
-        <source>build %1 · %2</source>
-        <translation>Aufbau %1 · %2</translation>
-    </message>
     <message>
         <source>, round %1: </source>
         <translation>, Runde %1: </translation>
@@ -2682,76 +2516,56 @@ vergrößert</translation>
         <source>past its due date, %1</source>
         <translation>überfällig seit %1</translation>
     </message>
-</context>
-<context>
-    <name>ShelfDialog</name>
-    <message>
-        <source>serial %1</source>
-        <translation>Seriennummer %1</translation>
+    <message numerus="yes">
+        <source>%n more entries of this kind.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
     </message>
     <message>
-        <source>calibration due %1</source>
-        <translation>Kalibrierung fällig %1</translation>
+        <source>The sheet cannot be finished: %1</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>calibrated %1</source>
-        <translation>kalibriert %1</translation>
+        <source>Of %1 photos the last %2 are printed. The record holds them all.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>shims: %1</source>
-        <translation>Distanzscheiben: %1</translation>
+        <source>Kept in the record, not printed: %1 files; the last are %2</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Name</source>
-        <translation>Name</translation>
+        <source>[cut off here: it has %1 characters, and the record holds them all]</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>What it is</source>
-        <translation>Was es ist</translation>
+        <source>Of %1 rows the last %2 are printed.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>On the shelf</source>
-        <translation>Im Regal</translation>
+        <source>Of %1 rows %2 are printed: the last %3, and before them %4 that are not good.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The shop&apos;s shelf</source>
-        <translation>Das Regal der Werkstatt</translation>
+        <source>%1 more that are not good are not printed.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>What the shop has for every engine. It is copied into a record when it is used there; a change here changes no record.</source>
-        <translation>Was die Werkstatt für jeden Motor hat. Es wird in ein Protokoll kopiert, wenn es dort gebraucht wird; eine Änderung hier ändert kein Protokoll.</translation>
+        <source>The record holds them all.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>name its shims&apos; kit, or leave it empty</source>
-        <translation>den Satz der Distanzscheiben benennen oder leer lassen</translation>
+        <source>%1 readings, %2 to %3; the last %4: %5</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Name of the kit</source>
-        <translation>Name des Satzes</translation>
+        <source>The drawing shows the last readings of each position; the table counts them all.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>&amp;Keep from this record</source>
-        <translation>Aus diesem Protokoll ins Regal &amp;legen</translation>
-    </message>
-    <message>
-        <source>Its people and instruments, and its shims under the name of a kit</source>
-        <translation>Seine Personen und Messmittel sowie seine Distanzscheiben unter dem Namen eines Satzes</translation>
-    </message>
-    <message>
-        <source>&amp;Take off the shelf</source>
-        <translation>Aus dem Regal &amp;nehmen</translation>
-    </message>
-    <message>
-        <source>People</source>
-        <translation>Personen</translation>
-    </message>
-    <message>
-        <source>Instruments</source>
-        <translation>Messmittel</translation>
-    </message>
-    <message>
-        <source>Kits of shims</source>
-        <translation>Sätze von Distanzscheiben</translation>
+        <source>Of %1 verify rounds the last %2 are printed fastener by fastener. The record holds them all.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2759,319 +2573,6 @@ vergrößert</translation>
     <message>
         <source>%1 (revision %2)</source>
         <translation>%1 (Revision %2)</translation>
-    </message>
-</context>
-<context>
-    <name>ShopModel</name>
-    <message>
-        <source>Files that are no records</source>
-        <translation>Dateien, die keine Protokolle sind</translation>
-    </message>
-    <message>
-        <source>No customer named</source>
-        <translation>Kein Kunde genannt</translation>
-    </message>
-    <message>
-        <source>%1  (%2)</source>
-        <translation>%1  (%2)</translation>
-    </message>
-    <message>
-        <source>Later than this computer&apos;s clock: one of the two clocks was wrong.</source>
-        <translation>Später als die Uhr dieses Rechners: eine der beiden Uhren ging falsch.</translation>
-    </message>
-    <message>
-        <source>○ measuring</source>
-        <translation>○ wird gemessen</translation>
-    </message>
-    <message>
-        <source>◑ trial fit open</source>
-        <translation>◑ Probemontage freigegeben</translation>
-    </message>
-    <message>
-        <source>◕ closing open</source>
-        <translation>◕ Schließen freigegeben</translation>
-    </message>
-    <message>
-        <source>✓ signed off</source>
-        <translation>✓ abgezeichnet</translation>
-    </message>
-    <message>
-        <source>… not read yet</source>
-        <translation>… noch nicht gelesen</translation>
-    </message>
-    <message>
-        <source>Customer</source>
-        <translation>Kunde</translation>
-    </message>
-    <message>
-        <source>Engine</source>
-        <translation>Motor</translation>
-    </message>
-    <message>
-        <source>State</source>
-        <translation>Stand</translation>
-    </message>
-    <message>
-        <source>Verify round</source>
-        <translation>Prüfrunde</translation>
-    </message>
-    <message>
-        <source>Out</source>
-        <translation>Außerhalb</translation>
-    </message>
-    <message>
-        <source>Stale</source>
-        <translation>Veraltet</translation>
-    </message>
-    <message>
-        <source>Last entry</source>
-        <translation>Letzter Eintrag</translation>
-    </message>
-    <message>
-        <source>Who</source>
-        <translation>Wer</translation>
-    </message>
-    <message>
-        <source>Calibration due</source>
-        <translation>Kalibrierung fällig</translation>
-    </message>
-    <message>
-        <source>File</source>
-        <translation>Datei</translation>
-    </message>
-    <message>
-        <source> (build %1)</source>
-        <translation> (Aufbau %1)</translation>
-    </message>
-    <message>
-        <source>✓ %1: all held</source>
-        <translation>✓ %1: alle hielten</translation>
-    </message>
-    <message>
-        <source>✕ %1: %2 moved</source>
-        <translation>✕ %1: %2 weitergedreht</translation>
-    </message>
-    <message>
-        <source>↻ %1: no longer counts</source>
-        <translation>↻ %1: zählt nicht mehr</translation>
-    </message>
-    <message>
-        <source>○ %1: %2 pulled</source>
-        <translation>○ %1: %2 geprüft</translation>
-    </message>
-    <message>
-        <source>%1 (future)</source>
-        <translation>%1 (Zukunft)</translation>
-    </message>
-    <message>
-        <source> overdue</source>
-        <translation> überfällig</translation>
-    </message>
-</context>
-<context>
-    <name>ShopWatcher::Shared</name>
-    <message>
-        <source>What is read cannot be kept in %1: at the next start every record is read anew.</source>
-        <translation>Was gelesen wird, lässt sich in %1 nicht aufbewahren: beim nächsten Start wird jedes Protokoll neu gelesen.</translation>
-    </message>
-</context>
-<context>
-    <name>ShopWindow</name>
-    <message>
-        <source>State</source>
-        <translation>Stand</translation>
-    </message>
-    <message>
-        <source>Any state</source>
-        <translation>Jeder Stand</translation>
-    </message>
-    <message>
-        <source>Measuring</source>
-        <translation>Wird gemessen</translation>
-    </message>
-    <message>
-        <source>Trial fit open</source>
-        <translation>Probemontage freigegeben</translation>
-    </message>
-    <message>
-        <source>Closing open</source>
-        <translation>Schließen freigegeben</translation>
-    </message>
-    <message>
-        <source>Signed off</source>
-        <translation>Abgezeichnet</translation>
-    </message>
-    <message>
-        <source>Out, stale or moved</source>
-        <translation>Außerhalb, veraltet oder weitergedreht</translation>
-    </message>
-    <message>
-        <source>No record that can be read</source>
-        <translation>Kein lesbares Protokoll</translation>
-    </message>
-    <message>
-        <source>Calibration</source>
-        <translation>Kalibrierung</translation>
-    </message>
-    <message>
-        <source>Any calibration</source>
-        <translation>Jede Kalibrierung</translation>
-    </message>
-    <message>
-        <source>Overdue</source>
-        <translation>Überfällig</translation>
-    </message>
-    <message>
-        <source>Due within 30 days</source>
-        <translation>Fällig innerhalb von 30 Tagen</translation>
-    </message>
-    <message>
-        <source>Person</source>
-        <translation>Person</translation>
-    </message>
-    <message>
-        <source>Anyone</source>
-        <translation>Alle</translation>
-    </message>
-    <message>
-        <source>Group</source>
-        <translation>Gruppe</translation>
-    </message>
-    <message>
-        <source>No groups</source>
-        <translation>Keine Gruppen</translation>
-    </message>
-    <message>
-        <source>By customer</source>
-        <translation>Nach Kunde</translation>
-    </message>
-    <message>
-        <source>By state</source>
-        <translation>Nach Stand</translation>
-    </message>
-    <message>
-        <source>S&amp;top</source>
-        <translation>&amp;Halt</translation>
-    </message>
-    <message>
-        <source>Shop — Caprail</source>
-        <translation>Werkstatt — Caprail</translation>
-    </message>
-    <message>
-        <source>Records</source>
-        <translation>Protokolle</translation>
-    </message>
-    <message>
-        <source>Reading</source>
-        <translation>Fortschritt des Lesens</translation>
-    </message>
-    <message>
-        <source>Search customers, engines, people, notes and findings</source>
-        <translation>Kunden, Motoren, Personen, Notizen und Befunde durchsuchen</translation>
-    </message>
-    <message>
-        <source>Search</source>
-        <translation>Suchen</translation>
-    </message>
-    <message>
-        <source>&amp;Folder…</source>
-        <translation>&amp;Ordner…</translation>
-    </message>
-    <message>
-        <source>&amp;Shop</source>
-        <translation>&amp;Werkstatt</translation>
-    </message>
-    <message>
-        <source>Open the &amp;record</source>
-        <translation>Das &amp;Protokoll öffnen</translation>
-    </message>
-    <message>
-        <source>&amp;Choose the folder…</source>
-        <translation>Den Ordner &amp;wählen…</translation>
-    </message>
-    <message>
-        <source>&amp;Look again</source>
-        <translation>&amp;Noch einmal nachsehen</translation>
-    </message>
-    <message>
-        <source>&amp;Search</source>
-        <translation>&amp;Suchen</translation>
-    </message>
-    <message>
-        <source>Compare &amp;engines…</source>
-        <translation>&amp;Motoren vergleichen…</translation>
-    </message>
-    <message>
-        <source>&amp;Templates…</source>
-        <translation>&amp;Vorlagen…</translation>
-    </message>
-    <message>
-        <source>The s&amp;helf…</source>
-        <translation>Das &amp;Regal…</translation>
-    </message>
-    <message>
-        <source>Save the list as a &amp;table (CSV)…</source>
-        <translation>Die Liste als &amp;Tabelle speichern (CSV)…</translation>
-    </message>
-    <message>
-        <source>Close &amp;window</source>
-        <translation>Fenster s&amp;chließen</translation>
-    </message>
-    <message>
-        <source>The folder of the records</source>
-        <translation>Der Ordner der Protokolle</translation>
-    </message>
-    <message>
-        <source>Not reachable since %1; what was known then is still listed.</source>
-        <translation>Nicht erreichbar seit %1; was damals bekannt war, steht noch in der Liste.</translation>
-    </message>
-    <message>
-        <source>Further folders that could not be read: %1.</source>
-        <translation>Weitere Ordner, die sich nicht lesen ließen: %1.</translation>
-    </message>
-    <message>
-        <source>Reading was stopped: press F5 to go on.</source>
-        <translation>Das Lesen wurde angehalten: F5 setzt es fort.</translation>
-    </message>
-    <message>
-        <source>looking</source>
-        <translation>sieht nach</translation>
-    </message>
-    <message>
-        <source>%v of %m found</source>
-        <translation>%v von %m gefunden</translation>
-    </message>
-    <message>
-        <source>%v of %m read</source>
-        <translation>%v von %m gelesen</translation>
-    </message>
-    <message>
-        <source>Choose the folder that the records lie in.</source>
-        <translation>Den Ordner wählen, in dem die Protokolle liegen.</translation>
-    </message>
-    <message>
-        <source>Files: %1</source>
-        <translation>Dateien: %1</translation>
-    </message>
-    <message>
-        <source>Files: %1 of %2</source>
-        <translation>Dateien: %1 von %2</translation>
-    </message>
-    <message>
-        <source>; no record that can be read: %1</source>
-        <translation>; kein lesbares Protokoll: %1</translation>
-    </message>
-    <message>
-        <source>The list as a table</source>
-        <translation>Die Liste als Tabelle</translation>
-    </message>
-    <message>
-        <source>Tables (*.csv)</source>
-        <translation>Tabellen (*.csv)</translation>
-    </message>
-    <message>
-        <source>Caprail</source>
-        <translation>Caprail</translation>
     </message>
 </context>
 <context>
@@ -3155,118 +2656,9 @@ vergrößert</translation>
         <source>No gap is accepted yet.</source>
         <translation>Noch ist kein Spaltmaß angenommen.</translation>
     </message>
-</context>
-<context>
-    <name>TemplateEditor</name>
     <message>
-        <source>Save as a template</source>
-        <translation>Als Vorlage speichern</translation>
-    </message>
-    <message>
-        <source>The layout, bands, rules and fastener groups that are in force in this record now. A template of the same name gets the next revision; records begun from it stay as they are.</source>
-        <translation>Motorbauform, Bänder, Regeln und Schraubengruppen, die jetzt in diesem Protokoll gelten. Eine Vorlage gleichen Namens erhält die nächste Ausgabe; Protokolle, die damit begonnen wurden, bleiben, wie sie sind.</translation>
-    </message>
-    <message>
-        <source>Template</source>
-        <translation>Vorlage</translation>
-    </message>
-    <message>
-        <source>template</source>
-        <translation>Vorlage</translation>
-    </message>
-    <message>
-        <source>Layout, bands and rules</source>
-        <translation>Motorbauform, Bänder und Regeln</translation>
-    </message>
-    <message>
-        <source>Fastener groups</source>
-        <translation>Schraubengruppen</translation>
-    </message>
-    <message>
-        <source>&amp;Name</source>
-        <translation>&amp;Name</translation>
-    </message>
-    <message>
-        <source>&amp;Sources</source>
-        <translation>&amp;Quellen</translation>
-    </message>
-    <message>
-        <source>who says so: a document, a person</source>
-        <translation>wer das sagt: ein Dokument, eine Person</translation>
-    </message>
-    <message>
-        <source>&amp;Keep the template</source>
-        <translation>Vorlage &amp;speichern</translation>
-    </message>
-</context>
-<context>
-    <name>TemplatesDialog</name>
-    <message>
-        <source>&amp;Edit…</source>
-        <translation>&amp;Bearbeiten…</translation>
-    </message>
-    <message>
-        <source>E&amp;xport…</source>
-        <translation>E&amp;xportieren…</translation>
-    </message>
-    <message>
-        <source>&amp;Remove</source>
-        <translation>&amp;Entfernen</translation>
-    </message>
-    <message>
-        <source>Templates</source>
-        <translation>Vorlagen</translation>
-    </message>
-    <message>
-        <source>What the template sets</source>
-        <translation>Was die Vorlage festlegt</translation>
-    </message>
-    <message>
-        <source>&amp;Import…</source>
-        <translation>&amp;Einlesen…</translation>
-    </message>
-    <message>
-        <source>The shop&apos;s own</source>
-        <translation>Eigene der Werkstatt</translation>
-    </message>
-    <message>
-        <source>&amp;Edit a copy…</source>
-        <translation>Eine &amp;Kopie bearbeiten…</translation>
-    </message>
-    <message>
-        <source>The shop&apos;s own, revision %1.</source>
-        <translation>Eigene der Werkstatt, Revision %1.</translation>
-    </message>
-    <message>
-        <source>Carried by the program.</source>
-        <translation>Mit dem Programm geliefert.</translation>
-    </message>
-    <message>
-        <source>Sources: %1</source>
-        <translation>Quellen: %1</translation>
-    </message>
-    <message>
-        <source>Import a template</source>
-        <translation>Vorlage einlesen</translation>
-    </message>
-    <message>
-        <source>Templates (*.jsonl);;All files (*)</source>
-        <translation>Vorlagen (*.jsonl);;Alle Dateien (*)</translation>
-    </message>
-    <message>
-        <source>Export the template</source>
-        <translation>Vorlage exportieren</translation>
-    </message>
-    <message>
-        <source>Templates (*.jsonl)</source>
-        <translation>Vorlagen (*.jsonl)</translation>
-    </message>
-</context>
-<context>
-    <name>TrialFitStation</name>
-    <message>
-        <source>%1 clear</source>
-        <translation>%1 frei</translation>
+        <source>Of each position the last %1 are drawn.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3326,6 +2718,240 @@ vergrößert</translation>
     <message>
         <source>movement, degrees</source>
         <translation>Bewegung, Grad</translation>
+    </message>
+    <message>
+        <source>Only the last %1 rounds are drawn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>caprail::AcrossWindow</name>
+    <message>
+        <source>Range at each place</source>
+        <translation type="unfinished">Spannweite an jeder Stelle</translation>
+    </message>
+    <message>
+        <source>Movement in verify rounds</source>
+        <translation type="unfinished">Bewegung in Prüfrunden</translation>
+    </message>
+    <message>
+        <source>Instruments by the day that they fall due</source>
+        <translation type="unfinished">Messmittel nach Fälligkeit</translation>
+    </message>
+    <message>
+        <source>Across engines — Caprail</source>
+        <translation type="unfinished">Motoren im Vergleich — Caprail</translation>
+    </message>
+    <message>
+        <source>Which records</source>
+        <translation type="unfinished">Welche Protokolle</translation>
+    </message>
+    <message>
+        <source>All records (%1)</source>
+        <translation type="unfinished">Alle Protokolle (%1)</translation>
+    </message>
+    <message>
+        <source>Template: %1 (%2)</source>
+        <translation type="unfinished">Vorlage: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>Layout: %1 (%2)</source>
+        <translation type="unfinished">Motorbauform: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>&amp;Spread</source>
+        <translation type="unfinished">&amp;Streuung</translation>
+    </message>
+    <message>
+        <source>&amp;Movement</source>
+        <translation type="unfinished">&amp;Bewegung</translation>
+    </message>
+    <message>
+        <source>&amp;Instruments due</source>
+        <translation type="unfinished">&amp;Fällige Messmittel</translation>
+    </message>
+    <message>
+        <source>Quantity</source>
+        <translation type="unfinished">Größe</translation>
+    </message>
+    <message>
+        <source>Save as a &amp;table (CSV)…</source>
+        <translation type="unfinished">Als &amp;Tabelle speichern (CSV)…</translation>
+    </message>
+    <message>
+        <source>spread.csv</source>
+        <translation type="unfinished">streuung.csv</translation>
+    </message>
+    <message>
+        <source>By position</source>
+        <translation type="unfinished">Nach Stelle</translation>
+    </message>
+    <message>
+        <source>By wrench</source>
+        <translation type="unfinished">Nach Schlüssel</translation>
+    </message>
+    <message>
+        <source>By person</source>
+        <translation type="unfinished">Nach Person</translation>
+    </message>
+    <message>
+        <source>Counted by</source>
+        <translation type="unfinished">Gezählt nach</translation>
+    </message>
+    <message>
+        <source>How often a fastener moved in a verify round, out of how many pulls, in all builds. The counts say nothing of the cause.</source>
+        <translation type="unfinished">Wie oft sich eine Verschraubung in einer Prüfrunde weiterdrehte, bei wie vielen Prüfungen, in allen Aufbauten. Die Zahlen sagen nichts über die Ursache.</translation>
+    </message>
+    <message>
+        <source>movement.csv</source>
+        <translation type="unfinished">bewegung.csv</translation>
+    </message>
+    <message>
+        <source>Instruments of one name, kind and serial are taken to be the same. A wrench without a date of its own is due a year after its calibration. Pulls are the most that one record counts: records do not know of each other&apos;s.</source>
+        <translation type="unfinished">Messmittel mit gleichem Namen, gleicher Art und Seriennummer gelten als dasselbe. Ein Schlüssel ohne eigenes Datum ist ein Jahr nach seiner Kalibrierung fällig. Bei den Lastspielen zählt das Protokoll mit der höchsten Zahl: Protokolle wissen nichts voneinander.</translation>
+    </message>
+    <message>
+        <source>instruments.csv</source>
+        <translation type="unfinished">messmittel.csv</translation>
+    </message>
+    <message>
+        <source>Records: %1; pulls in their verify rounds: %2</source>
+        <translation type="unfinished">Protokolle: %1; Prüfungen in ihren Prüfrunden: %2</translation>
+    </message>
+    <message>
+        <source>engine</source>
+        <translation type="unfinished">Motor</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation type="unfinished">Stelle</translation>
+    </message>
+    <message>
+        <source>Values</source>
+        <translation type="unfinished">Werte</translation>
+    </message>
+    <message>
+        <source>Smallest</source>
+        <translation type="unfinished">Kleinster</translation>
+    </message>
+    <message>
+        <source>Median</source>
+        <translation type="unfinished">Median</translation>
+    </message>
+    <message>
+        <source>Largest</source>
+        <translation type="unfinished">Größter</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation type="unfinished">Spannweite</translation>
+    </message>
+    <message>
+        <source>Judged out</source>
+        <translation type="unfinished">Außerhalb</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation type="unfinished">%1 von %2</translation>
+    </message>
+    <message>
+        <source>Moved, of pulls</source>
+        <translation type="unfinished">Weitergedreht, von Prüfungen</translation>
+    </message>
+    <message>
+        <source>Largest movement</source>
+        <translation type="unfinished">Größte Bewegung</translation>
+    </message>
+    <message>
+        <source>✕ overdue</source>
+        <translation type="unfinished">✕ überfällig</translation>
+    </message>
+    <message>
+        <source>days left: %1</source>
+        <translation type="unfinished">Tage übrig: %1</translation>
+    </message>
+    <message>
+        <source>no date</source>
+        <translation type="unfinished">kein Datum</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation type="unfinished">Messmittel</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation type="unfinished">Art</translation>
+    </message>
+    <message>
+        <source>Calibrated</source>
+        <translation type="unfinished">Kalibriert</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation type="unfinished">Fällig</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation type="unfinished">Stand</translation>
+    </message>
+    <message>
+        <source>Pulls</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Records</source>
+        <translation type="unfinished">Protokolle</translation>
+    </message>
+    <message>
+        <source>Save as a table</source>
+        <translation type="unfinished">Als Tabelle speichern</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation type="unfinished">Tabellen (*.csv)</translation>
+    </message>
+    <message>
+        <source>Caprail</source>
+        <translation type="unfinished">Caprail</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::AddFromShelfDialog</name>
+    <message>
+        <source>On the shelf and not in this record</source>
+        <translation type="unfinished">Im Regal und nicht in diesem Protokoll</translation>
+    </message>
+    <message>
+        <source>Add from the shop</source>
+        <translation type="unfinished">Aus der Werkstatt hinzufügen</translation>
+    </message>
+    <message>
+        <source>Ticked ones are copied into this record, which then stands alone.</source>
+        <translation type="unfinished">Angekreuzte werden in dieses Protokoll kopiert, das dann für sich allein steht.</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation type="unfinished">Personen</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation type="unfinished">Messmittel</translation>
+    </message>
+    <message>
+        <source>%1; this record has another state of it</source>
+        <translation type="unfinished">%1; dieses Protokoll hat einen anderen Stand davon</translation>
+    </message>
+    <message>
+        <source>Kits of shims</source>
+        <translation type="unfinished">Sätze von Distanzscheiben</translation>
+    </message>
+    <message>
+        <source>&amp;Copy into the record</source>
+        <translation type="unfinished">In das Protokoll &amp;kopieren</translation>
+    </message>
+    <message>
+        <source>There is nothing on the shelf that this record does not have. Fill the shelf from a record: Shop ▸ The shelf.</source>
+        <translation type="unfinished">Im Regal ist nichts, was dieses Protokoll nicht hat. Das Regal aus einem Protokoll füllen: Werkstatt ▸ Das Regal.</translation>
     </message>
 </context>
 <context>
@@ -3790,6 +3416,45 @@ vergrößert</translation>
     </message>
 </context>
 <context>
+    <name>caprail::BuildsDialog</name>
+    <message>
+        <source>Builds compared</source>
+        <translation type="unfinished">Aufbauten im Vergleich</translation>
+    </message>
+    <message>
+        <source>Earlier build</source>
+        <translation type="unfinished">Früherer Aufbau</translation>
+    </message>
+    <message>
+        <source>Later build</source>
+        <translation type="unfinished">Späterer Aufbau</translation>
+    </message>
+    <message>
+        <source>What is different</source>
+        <translation type="unfinished">Was anders ist</translation>
+    </message>
+    <message>
+        <source>&amp;Then</source>
+        <translation type="unfinished">&amp;Damals</translation>
+    </message>
+    <message>
+        <source>&amp;Now</source>
+        <translation type="unfinished">&amp;Jetzt</translation>
+    </message>
+    <message>
+        <source>&amp;Sheet of the difference (PDF)…</source>
+        <translation type="unfinished">&amp;Blatt der Unterschiede (PDF)…</translation>
+    </message>
+    <message>
+        <source>Neither build holds anything that could be compared yet.</source>
+        <translation type="unfinished">Keiner der beiden Aufbauten enthält schon etwas Vergleichbares.</translation>
+    </message>
+    <message>
+        <source>± U is the expanded uncertainty of the difference. A difference within it is no measured change. Wear is positive where metal went.</source>
+        <translation type="unfinished">± U ist die erweiterte Messunsicherheit des Unterschieds. Ein Unterschied innerhalb davon ist keine gemessene Änderung. Verschleiß ist positiv, wo Werkstoff fehlt.</translation>
+    </message>
+</context>
+<context>
     <name>caprail::Chart</name>
     <message>
         <source>What is read is drawn here.</source>
@@ -3886,6 +3551,13 @@ vergrößert</translation>
 stamping, a wrong marking: open a finding below.</source>
         <translation>Noch kein Befund und keine Notiz. Ein Grat, eine unbekannte
 Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n older ones are in the history.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -4056,14 +3728,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Die Namen der Distanzscheiben eingeben oder einen Strich für eine leere Stelle.</translation>
     </message>
     <message>
-        <source>Shim %1 is set aside: take it back into the kit first.</source>
-        <translation>Distanzscheibe %1 ist beiseitegelegt: zuerst in den Satz zurücknehmen.</translation>
-    </message>
-    <message>
-        <source>Shim %1 is named twice: there is one of it.</source>
-        <translation>Distanzscheibe %1 ist zweimal genannt: es gibt sie nur einmal.</translation>
-    </message>
-    <message>
         <source>The sequence names %1, but this engine has no such fastener: take it out.</source>
         <translation>Die Reihenfolge nennt %1, aber dieser Motor hat keine solche Verschraubung: herausnehmen.</translation>
     </message>
@@ -4078,10 +3742,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Shell %1 is wanted in %2 but lies in %3, which waits for shells in its turn: enter two free shells for %4 first.</source>
         <translation>Lagerschale %1 wird in %2 gebraucht, liegt aber in %3, das seinerseits auf Schalen wartet: zuerst zwei freie Schalen für %4 eintragen.</translation>
-    </message>
-    <message>
-        <source>%1 is tightened by torque and angle: type both with a slash between, as 40 / 90.</source>
-        <translation>%1 wird nach Drehmoment und Drehwinkel angezogen: beides mit Schrägstrich dazwischen eingeben, etwa 40 / 90.</translation>
     </message>
     <message>
         <source>trial fit failed: %1</source>
@@ -4770,10 +4430,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>The instrument %1 would be due on %2, before it was calibrated on %3: correct one of the dates.</source>
         <translation>Das Messmittel %1 wäre am %2 fällig, vor seiner Kalibrierung am %3: eines der Daten berichtigen.</translation>
-    </message>
-    <message>
-        <source>The cycles of %1 cannot be negative: give counts of pulls.</source>
-        <translation>Die Lastspiele von %1 können nicht negativ sein: Anzahlen angeben.</translation>
     </message>
     <message>
         <source>A journal is measured at stations 1 to 9 in directions 1 to 9: correct the place on it.</source>
@@ -6200,10 +5856,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>%1 enthält nicht mehr die Einträge, die daraus gelesen wurden: die Datei wurde ersetzt. Eine Kopie dessen, was auf dem Bildschirm steht, anderswo speichern.</translation>
     </message>
     <message>
-        <source>%1 is damaged (%2): salvage what can be read into a new file.</source>
-        <translation>%1 ist beschädigt (%2): was lesbar ist, in eine neue Datei retten.</translation>
-    </message>
-    <message>
         <source>Not one entry of %1 can be read: look for a copy of it.</source>
         <translation>Kein einziger Eintrag von %1 ist lesbar: nach einer Kopie suchen.</translation>
     </message>
@@ -6226,10 +5878,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>%1 is no build record: choose a file that ends in .caprail.</source>
         <translation>%1 ist kein Aufbauprotokoll: eine Datei wählen, die auf .caprail endet.</translation>
-    </message>
-    <message>
-        <source>%1 is damaged in its first bytes: salvage what can be read into a new file.</source>
-        <translation>%1 ist in den ersten Bytes beschädigt: was lesbar ist, in eine neue Datei retten.</translation>
     </message>
     <message>
         <source>%1 is a database of another program, not a build record: choose a file that ends in .caprail.</source>
@@ -6438,10 +6086,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>“%1” is no seal: type the five groups of four digits as they stand on the sheet, like 3f2a-91c0-77de-0b15-a4c2.</source>
         <translation>„%1“ ist kein Siegel: die fünf Gruppen von vier Ziffern eingeben, wie sie auf dem Blatt stehen, etwa 3f2a-91c0-77de-0b15-a4c2.</translation>
-    </message>
-    <message>
-        <source>%1 keeps its journal in another way (%2) than a record does: salvage its entries into a new file.</source>
-        <translation>%1 führt sein Journal anders (%2) als ein Protokoll: die Einträge in eine neue Datei retten.</translation>
     </message>
     <message>
         <source>not named</source>
@@ -6704,16 +6348,8 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Eine Vorspannkraft von %1 liegt außerhalb dessen, was eine Verschraubung hier haben kann (bis %2): Zahl und Einheit prüfen.</translation>
     </message>
     <message>
-        <source>The hole (%1) must be more than nothing and smaller than the bearing face (%2).</source>
-        <translation>Das Loch (%1) muss größer als null und kleiner als die Auflagefläche (%2) sein.</translation>
-    </message>
-    <message>
         <source>F = T / sum = %1 / %2 = %3</source>
         <translation>F = T / Summe = %1 / %2 = %3</translation>
-    </message>
-    <message>
-        <source>T = F·sum = %1 × %2 = %3</source>
-        <translation>T = F·Summe = %1 × %2 = %3</translation>
     </message>
     <message>
         <source>A thread of %1 nominal diameter is outside 0.05 to 4 in: check the diameter.</source>
@@ -6776,24 +6412,8 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Eine Reihenfolge ist für 1 bis 16 Pleuel bekannt, angegeben sind %1.</translation>
     </message>
     <message>
-        <source>A circle of 1 to 100 fasteners can be put in order, and %1 were given.</source>
-        <translation>Ein Kreis von 1 bis 100 Verschraubungen lässt sich ordnen, angegeben sind %1.</translation>
-    </message>
-    <message>
         <source>A pattern of 1 to 500 fasteners can be put in order, and %1 were given.</source>
         <translation>Ein Muster von 1 bis 500 Verschraubungen lässt sich ordnen, angegeben sind %1.</translation>
-    </message>
-    <message>
-        <source>The sequence names fastener %1, and there are only %2: take it out.</source>
-        <translation>Die Reihenfolge nennt Verschraubung %1, und es gibt nur %2: herausnehmen.</translation>
-    </message>
-    <message>
-        <source>The sequence names fastener %1 twice: keep one of the two.</source>
-        <translation>Die Reihenfolge nennt Verschraubung %1 zweimal: eine davon behalten.</translation>
-    </message>
-    <message>
-        <source>The sequence leaves out fastener %1: put it where it is to be pulled.</source>
-        <translation>Die Reihenfolge lässt Verschraubung %1 aus: dort einfügen, wo sie angezogen werden soll.</translation>
     </message>
     <message>
         <source>The final torque must be more than nothing: give the specified value.</source>
@@ -6826,10 +6446,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>setting = T·L/(L + E·cos α) = %1 × %2 / %3 = %4</source>
         <translation>Einstellwert = T·L/(L + E·cos α) = %1 × %2 / %3 = %4</translation>
-    </message>
-    <message>
-        <source>at the fastener = T·(L + E·cos α)/L = %1 × %2 / %3 = %4</source>
-        <translation>an der Verschraubung = T·(L + E·cos α)/L = %1 × %2 / %3 = %4</translation>
     </message>
     <message>
         <source>The largest value of a torque wrench must be more than nothing, and %1 was given.</source>
@@ -6904,34 +6520,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Deckel %1</translation>
     </message>
     <message>
-        <source>A section of %1 is not part of a fastener here: give a length of more than nothing and up to %2.</source>
-        <translation>Ein Abschnitt von %1 gehört hier zu keiner Verschraubung: eine Länge größer als null und bis %2 angeben.</translation>
-    </message>
-    <message>
-        <source>The stretch needs at least one section of the fastener: give its length and diameter.</source>
-        <translation>Die Längung braucht mindestens einen Abschnitt der Verschraubung: Länge und Durchmesser angeben.</translation>
-    </message>
-    <message>
-        <source>A shank of %1 diameter is outside %2 to %3: check the figure and its unit.</source>
-        <translation>Ein Schaft von %1 Durchmesser liegt außerhalb von %2 bis %3: Zahl und Einheit prüfen.</translation>
-    </message>
-    <message>
-        <source>thread %1</source>
-        <translation>Gewinde %1</translation>
-    </message>
-    <message>
-        <source>stretch = %1</source>
-        <translation>Längung = %1</translation>
-    </message>
-    <message>
-        <source>A stretch must be more than nothing, and %1 was given.</source>
-        <translation>Eine Längung muss größer als null sein, angegeben ist %1.</translation>
-    </message>
-    <message>
-        <source>A stretch of %1 on a length of %2 is more than a bolt can take: check the figure and its unit.</source>
-        <translation>Eine Längung von %1 auf eine Länge von %2 ist mehr, als eine Schraube aushält: Zahl und Einheit prüfen.</translation>
-    </message>
-    <message>
         <source>There is no coarse thread M%1: give its pitch and say so, as in M12.5x1.5 by hand.</source>
         <translation>Ein Regelgewinde M%1 gibt es nicht: die Steigung angeben und „by hand“ dahinter schreiben, wie in M12.5x1.5 by hand.</translation>
     </message>
@@ -6970,30 +6558,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>gap = %1 + 0 to %2 = %3 to %4</source>
         <translation>Spaltmaß = %1 + 0 bis %2 = %3 bis %4</translation>
-    </message>
-    <message>
-        <source>A shim needs a name of its own, to be told from the others: give it one.</source>
-        <translation>Eine Distanzscheibe braucht einen eigenen Namen, um sie zu unterscheiden: einen geben.</translation>
-    </message>
-    <message>
-        <source>Shim %1 is marked %2: a shim is thicker than 0; correct the marking.</source>
-        <translation>Distanzscheibe %1 ist mit %2 beschriftet: eine Distanzscheibe ist dicker als 0; die Beschriftung berichtigen.</translation>
-    </message>
-    <message>
-        <source>Shim %1 was read as %2: a shim is thicker than 0; check the micrometer&apos;s zero and read again.</source>
-        <translation>Distanzscheibe %1 wurde mit %2 gemessen: eine Distanzscheibe ist dicker als 0; den Nullpunkt der Messschraube prüfen und noch einmal messen.</translation>
-    </message>
-    <message>
-        <source>The kit&apos;s tolerance is given as %1: it is a difference, 0 or more.</source>
-        <translation>Die Toleranz des Satzes ist mit %1 angegeben: sie ist ein Unterschied, 0 oder mehr.</translation>
-    </message>
-    <message>
-        <source>The kit already has a shim %1: give the new one a name of its own.</source>
-        <translation>Der Satz hat schon eine Distanzscheibe %1: der neuen einen eigenen Namen geben.</translation>
-    </message>
-    <message>
-        <source>Shim %1 is in a stack: take the stack apart before setting it aside.</source>
-        <translation>Distanzscheibe %1 liegt in einem Stapel: den Stapel zerlegen, bevor sie beiseitegelegt wird.</translation>
     </message>
     <message>
         <source>No place has a residual yet.</source>
@@ -7036,18 +6600,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Distanzscheibe %1 ist zweimal eingebaut, an Stelle %2 und an Stelle %3: einen der beiden Stapel berichtigen.</translation>
     </message>
     <message>
-        <source>free</source>
-        <translation>frei</translation>
-    </message>
-    <message>
-        <source>in a stack</source>
-        <translation>in einem Stapel</translation>
-    </message>
-    <message>
-        <source>set aside</source>
-        <translation>beiseitegelegt</translation>
-    </message>
-    <message>
         <source>Shim %1 has a thickness of %2: give its measured or marked thickness, more than 0.</source>
         <translation>Distanzscheibe %1 hat eine Dicke von %2: die gemessene oder die in der Beschriftung genannte Dicke angeben, größer als 0.</translation>
     </message>
@@ -7086,18 +6638,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>The engine is given %1 caps: give their number, or 0 to count them from the positions.</source>
         <translation>Für den Motor sind %1 Deckel angegeben: ihre Zahl angeben oder 0, um sie aus den Stellen zu zählen.</translation>
-    </message>
-    <message>
-        <source>The kit has no shim %1: add it to the kit first.</source>
-        <translation>Der Satz hat keine Distanzscheibe %1: zuerst in den Satz aufnehmen.</translation>
-    </message>
-    <message>
-        <source>Shim %1 is set aside: put it back into the kit or take another.</source>
-        <translation>Distanzscheibe %1 ist beiseitegelegt: in den Satz zurücknehmen oder eine andere nehmen.</translation>
-    </message>
-    <message>
-        <source>Shim %1 is named twice in one stack: there is only one of it.</source>
-        <translation>Distanzscheibe %1 ist in einem Stapel zweimal genannt: es gibt sie nur einmal.</translation>
     </message>
     <message>
         <source>± %1 = k %2 × u %3; degrees of freedom %4.</source>
@@ -7422,6 +6962,178 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>“%1” cannot be taken: %2. Save it as JPEG or PNG and add that.</source>
         <translation>„%1“ kann nicht aufgenommen werden: %2. Als JPEG oder PNG speichern und das hinzufügen.</translation>
+    </message>
+    <message>
+        <source>Entry %1 says from what this record was salvaged: that stays.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Such an entry is made by salvaging a damaged record, and in no other way.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cycles of %1 are counts of pulls, at most %2 and not negative.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is tightened by torque and angle: give both, as 40 / 90.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The salvage of “%1” carries no proper SHA-256 hash or size.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the name of the file that was salvaged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This ledger strikes and closes too often for its gates to be followed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This build was signed off in entry %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entry %1 was struck already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entry %1 needs entry %2: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>last seal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unsealed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An entry that is made now gets its number, time and seal here: leave “%1” out. A ledger that has them is imported into a record of its own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” of an entry stands on one line, without tabs: “%2” does not.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” holds a character that cannot be seen (%2) in “%3”: type it anew.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entry %1 (%2) is older than entry %3 (%4): look at the clock.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entry %1 (%2) lies in the future: look at the clock.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is no JSON: “%1” does not belong at byte %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is no JSON: it ends too early, at byte %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The member “%1” is given twice: leave one of them out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This JSON is nested more than %1 deep.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is no JSON: the text at byte %1 is not UTF-8.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The text at byte %1 holds half a character (%2): type it anew.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation type="unfinished">Datei</translation>
+    </message>
+    <message>
+        <source>%1 is damaged (%2): salvage what can be read into a new file (caprail salvage FILE OUT).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A record cannot begin with the attachment “%1”: add it afterwards.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 keeps its journal in another way (%2) than a record does: salvage its entries into a new file (caprail salvage FILE OUT).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is damaged in its first bytes: salvage what can be read into a new file (caprail salvage FILE OUT).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the marked thickness</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the shim&apos;s thickness</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>build %1 · %2</source>
+        <translation type="unfinished">Aufbau %1 · %2</translation>
+    </message>
+    <message>
+        <source>Steps: %1</source>
+        <translation type="unfinished">Schritte: %1</translation>
+    </message>
+    <message>
+        <source>%1: K = %2, μ = %3 (%4)</source>
+        <translation type="unfinished">%1: K = %2, μ = %3 (%4)</translation>
+    </message>
+    <message>
+        <source>Preload, short form: %1</source>
+        <translation type="unfinished">Vorspannkraft, kurze Formel: %1</translation>
+    </message>
+    <message>
+        <source>Preload, long form: %1</source>
+        <translation type="unfinished">Vorspannkraft, lange Formel: %1</translation>
+    </message>
+    <message>
+        <source>Share of proof load: %1 (%2 to %3 with ± %4 % scatter)</source>
+        <translation type="unfinished">Anteil an der Prüfkraft: %1 (%2 bis %3 mit ± %4 % Streuung)</translation>
+    </message>
+    <message>
+        <source>No torque is given: there is nothing to work out a preload from.</source>
+        <translation type="unfinished">Es ist kein Drehmoment angegeben, aus dem sich eine Vorspannkraft berechnen ließe.</translation>
+    </message>
+    <message>
+        <source>By torque and angle: what follows is the preload before the angle.</source>
+        <translation type="unfinished">Nach Drehmoment und Drehwinkel: was folgt, ist die Vorspannkraft vor dem Winkel.</translation>
+    </message>
+    <message>
+        <source>the wrench&apos;s length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the extension&apos;s length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the extension&apos;s angle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the clearance</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -8764,6 +8476,10 @@ zu niedrig: zu dünn</translation>
         <source>entries.csv</source>
         <translation>eintraege.csv</translation>
     </message>
+    <message>
+        <source>%1 so far, of %2 …</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>caprail::HistoryMatrix</name>
@@ -8897,6 +8613,10 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>All of it</source>
         <translation>Insgesamt</translation>
+    </message>
+    <message>
+        <source>The readings are being collected: %1 of %2 entries.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -9083,6 +8803,10 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>verify rounds</source>
         <translation>Prüfrunden</translation>
+    </message>
+    <message>
+        <source>the last %1 of %2 rounds are looked at</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -9776,6 +9500,13 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
         <source>Entry %1, %2. Enter shows it large.</source>
         <translation>Eintrag %1, %2. Enter zeigt es groß.</translation>
     </message>
+    <message numerus="yes">
+        <source>%n older ones are in the history.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>caprail::PlanTools</name>
@@ -9984,6 +9715,306 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
         <source>This record was written by an earlier version of the program and was brought up to date. As it was, it is kept in %1.</source>
         <translation>Dieses Protokoll stammt von einer früheren Version des Programms und wurde auf den neuen Stand gebracht. Wie es war, ist es in %1 aufbewahrt.</translation>
     </message>
+    <message>
+        <source>%1 does not answer. What is entered now waits here, and is stored as soon as it does.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>caprail::ShelfDialog</name>
+    <message>
+        <source>serial %1</source>
+        <translation type="unfinished">Seriennummer %1</translation>
+    </message>
+    <message>
+        <source>calibration due %1</source>
+        <translation type="unfinished">Kalibrierung fällig %1</translation>
+    </message>
+    <message>
+        <source>calibrated %1</source>
+        <translation type="unfinished">kalibriert %1</translation>
+    </message>
+    <message>
+        <source>shims: %1</source>
+        <translation type="unfinished">Distanzscheiben: %1</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished">Name</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation type="unfinished">Was es ist</translation>
+    </message>
+    <message>
+        <source>On the shelf</source>
+        <translation type="unfinished">Im Regal</translation>
+    </message>
+    <message>
+        <source>The shop&apos;s shelf</source>
+        <translation type="unfinished">Das Regal der Werkstatt</translation>
+    </message>
+    <message>
+        <source>What the shop has for every engine. It is copied into a record when it is used there; a change here changes no record.</source>
+        <translation type="unfinished">Was die Werkstatt für jeden Motor hat. Es wird in ein Protokoll kopiert, wenn es dort gebraucht wird; eine Änderung hier ändert kein Protokoll.</translation>
+    </message>
+    <message>
+        <source>name its shims&apos; kit, or leave it empty</source>
+        <translation type="unfinished">den Satz der Distanzscheiben benennen oder leer lassen</translation>
+    </message>
+    <message>
+        <source>Name of the kit</source>
+        <translation type="unfinished">Name des Satzes</translation>
+    </message>
+    <message>
+        <source>&amp;Keep from this record</source>
+        <translation type="unfinished">Aus diesem Protokoll ins Regal &amp;legen</translation>
+    </message>
+    <message>
+        <source>Its people and instruments, and its shims under the name of a kit</source>
+        <translation type="unfinished">Seine Personen und Messmittel sowie seine Distanzscheiben unter dem Namen eines Satzes</translation>
+    </message>
+    <message>
+        <source>&amp;Take off the shelf</source>
+        <translation type="unfinished">Aus dem Regal &amp;nehmen</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation type="unfinished">Personen</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation type="unfinished">Messmittel</translation>
+    </message>
+    <message>
+        <source>Kits of shims</source>
+        <translation type="unfinished">Sätze von Distanzscheiben</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::ShopModel</name>
+    <message>
+        <source>Files that are no records</source>
+        <translation type="unfinished">Dateien, die keine Protokolle sind</translation>
+    </message>
+    <message>
+        <source>No customer named</source>
+        <translation type="unfinished">Kein Kunde genannt</translation>
+    </message>
+    <message>
+        <source>%1  (%2)</source>
+        <translation type="unfinished">%1  (%2)</translation>
+    </message>
+    <message>
+        <source>Later than this computer&apos;s clock: one of the two clocks was wrong.</source>
+        <translation type="unfinished">Später als die Uhr dieses Rechners: eine der beiden Uhren ging falsch.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::ShopWatcher</name>
+    <message>
+        <source>What is read cannot be kept in %1: at the next start every record is read anew.</source>
+        <translation type="unfinished">Was gelesen wird, lässt sich in %1 nicht aufbewahren: beim nächsten Start wird jedes Protokoll neu gelesen.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::ShopWindow</name>
+    <message>
+        <source>State</source>
+        <translation type="unfinished">Stand</translation>
+    </message>
+    <message>
+        <source>Any state</source>
+        <translation type="unfinished">Jeder Stand</translation>
+    </message>
+    <message>
+        <source>Measuring</source>
+        <translation type="unfinished">Wird gemessen</translation>
+    </message>
+    <message>
+        <source>Trial fit open</source>
+        <translation type="unfinished">Probemontage freigegeben</translation>
+    </message>
+    <message>
+        <source>Closing open</source>
+        <translation type="unfinished">Schließen freigegeben</translation>
+    </message>
+    <message>
+        <source>Signed off</source>
+        <translation type="unfinished">Abgezeichnet</translation>
+    </message>
+    <message>
+        <source>Out, stale or moved</source>
+        <translation type="unfinished">Außerhalb, veraltet oder weitergedreht</translation>
+    </message>
+    <message>
+        <source>No record that can be read</source>
+        <translation type="unfinished">Kein lesbares Protokoll</translation>
+    </message>
+    <message>
+        <source>Calibration</source>
+        <translation type="unfinished">Kalibrierung</translation>
+    </message>
+    <message>
+        <source>Any calibration</source>
+        <translation type="unfinished">Jede Kalibrierung</translation>
+    </message>
+    <message>
+        <source>Overdue</source>
+        <translation type="unfinished">Überfällig</translation>
+    </message>
+    <message>
+        <source>Due within 30 days</source>
+        <translation type="unfinished">Fällig innerhalb von 30 Tagen</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation type="unfinished">Person</translation>
+    </message>
+    <message>
+        <source>Anyone</source>
+        <translation type="unfinished">Alle</translation>
+    </message>
+    <message>
+        <source>Group</source>
+        <translation type="unfinished">Gruppe</translation>
+    </message>
+    <message>
+        <source>No groups</source>
+        <translation type="unfinished">Keine Gruppen</translation>
+    </message>
+    <message>
+        <source>By customer</source>
+        <translation type="unfinished">Nach Kunde</translation>
+    </message>
+    <message>
+        <source>By state</source>
+        <translation type="unfinished">Nach Stand</translation>
+    </message>
+    <message>
+        <source>S&amp;top</source>
+        <translation type="unfinished">&amp;Halt</translation>
+    </message>
+    <message>
+        <source>Shop — Caprail</source>
+        <translation type="unfinished">Werkstatt — Caprail</translation>
+    </message>
+    <message>
+        <source>Records</source>
+        <translation type="unfinished">Protokolle</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation type="unfinished">Fortschritt des Lesens</translation>
+    </message>
+    <message>
+        <source>Search customers, engines, people, notes and findings</source>
+        <translation type="unfinished">Kunden, Motoren, Personen, Notizen und Befunde durchsuchen</translation>
+    </message>
+    <message>
+        <source>Search</source>
+        <translation type="unfinished">Suchen</translation>
+    </message>
+    <message>
+        <source>&amp;Folder…</source>
+        <translation type="unfinished">&amp;Ordner…</translation>
+    </message>
+    <message>
+        <source>&amp;Shop</source>
+        <translation type="unfinished">&amp;Werkstatt</translation>
+    </message>
+    <message>
+        <source>Open the &amp;record</source>
+        <translation type="unfinished">Das &amp;Protokoll öffnen</translation>
+    </message>
+    <message>
+        <source>&amp;Choose the folder…</source>
+        <translation type="unfinished">Den Ordner &amp;wählen…</translation>
+    </message>
+    <message>
+        <source>&amp;Look again</source>
+        <translation type="unfinished">&amp;Noch einmal nachsehen</translation>
+    </message>
+    <message>
+        <source>&amp;Search</source>
+        <translation type="unfinished">&amp;Suchen</translation>
+    </message>
+    <message>
+        <source>Compare &amp;engines…</source>
+        <translation type="unfinished">&amp;Motoren vergleichen…</translation>
+    </message>
+    <message>
+        <source>&amp;Templates…</source>
+        <translation type="unfinished">&amp;Vorlagen…</translation>
+    </message>
+    <message>
+        <source>The s&amp;helf…</source>
+        <translation type="unfinished">Das &amp;Regal…</translation>
+    </message>
+    <message>
+        <source>Save the list as a &amp;table (CSV)…</source>
+        <translation type="unfinished">Die Liste als &amp;Tabelle speichern (CSV)…</translation>
+    </message>
+    <message>
+        <source>Close &amp;window</source>
+        <translation type="unfinished">Fenster s&amp;chließen</translation>
+    </message>
+    <message>
+        <source>The folder of the records</source>
+        <translation type="unfinished">Der Ordner der Protokolle</translation>
+    </message>
+    <message>
+        <source>Not reachable since %1; what was known then is still listed.</source>
+        <translation type="unfinished">Nicht erreichbar seit %1; was damals bekannt war, steht noch in der Liste.</translation>
+    </message>
+    <message>
+        <source>Further folders that could not be read: %1.</source>
+        <translation type="unfinished">Weitere Ordner, die sich nicht lesen ließen: %1.</translation>
+    </message>
+    <message>
+        <source>Reading was stopped: press F5 to go on.</source>
+        <translation type="unfinished">Das Lesen wurde angehalten: F5 setzt es fort.</translation>
+    </message>
+    <message>
+        <source>looking</source>
+        <translation type="unfinished">sieht nach</translation>
+    </message>
+    <message>
+        <source>%v of %m found</source>
+        <translation type="unfinished">%v von %m gefunden</translation>
+    </message>
+    <message>
+        <source>%v of %m read</source>
+        <translation type="unfinished">%v von %m gelesen</translation>
+    </message>
+    <message>
+        <source>Choose the folder that the records lie in.</source>
+        <translation type="unfinished">Den Ordner wählen, in dem die Protokolle liegen.</translation>
+    </message>
+    <message>
+        <source>Files: %1</source>
+        <translation type="unfinished">Dateien: %1</translation>
+    </message>
+    <message>
+        <source>Files: %1 of %2</source>
+        <translation type="unfinished">Dateien: %1 von %2</translation>
+    </message>
+    <message>
+        <source>; no record that can be read: %1</source>
+        <translation type="unfinished">; kein lesbares Protokoll: %1</translation>
+    </message>
+    <message>
+        <source>The list as a table</source>
+        <translation type="unfinished">Die Liste als Tabelle</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation type="unfinished">Tabellen (*.csv)</translation>
+    </message>
+    <message>
+        <source>Caprail</source>
+        <translation type="unfinished">Caprail</translation>
+    </message>
 </context>
 <context>
     <name>caprail::StartPage</name>
@@ -10047,6 +10078,112 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     </message>
 </context>
 <context>
+    <name>caprail::TemplateEditor</name>
+    <message>
+        <source>Save as a template</source>
+        <translation type="unfinished">Als Vorlage speichern</translation>
+    </message>
+    <message>
+        <source>The layout, bands, rules and fastener groups that are in force in this record now. A template of the same name gets the next revision; records begun from it stay as they are.</source>
+        <translation type="unfinished">Motorbauform, Bänder, Regeln und Schraubengruppen, die jetzt in diesem Protokoll gelten. Eine Vorlage gleichen Namens erhält die nächste Ausgabe; Protokolle, die damit begonnen wurden, bleiben, wie sie sind.</translation>
+    </message>
+    <message>
+        <source>Template</source>
+        <translation type="unfinished">Vorlage</translation>
+    </message>
+    <message>
+        <source>template</source>
+        <translation type="unfinished">Vorlage</translation>
+    </message>
+    <message>
+        <source>Layout, bands and rules</source>
+        <translation type="unfinished">Motorbauform, Bänder und Regeln</translation>
+    </message>
+    <message>
+        <source>Fastener groups</source>
+        <translation type="unfinished">Schraubengruppen</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation type="unfinished">&amp;Name</translation>
+    </message>
+    <message>
+        <source>&amp;Sources</source>
+        <translation type="unfinished">&amp;Quellen</translation>
+    </message>
+    <message>
+        <source>who says so: a document, a person</source>
+        <translation type="unfinished">wer das sagt: ein Dokument, eine Person</translation>
+    </message>
+    <message>
+        <source>&amp;Keep the template</source>
+        <translation type="unfinished">Vorlage &amp;speichern</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::TemplatesDialog</name>
+    <message>
+        <source>&amp;Edit…</source>
+        <translation type="unfinished">&amp;Bearbeiten…</translation>
+    </message>
+    <message>
+        <source>E&amp;xport…</source>
+        <translation type="unfinished">E&amp;xportieren…</translation>
+    </message>
+    <message>
+        <source>&amp;Remove</source>
+        <translation type="unfinished">&amp;Entfernen</translation>
+    </message>
+    <message>
+        <source>Templates</source>
+        <translation type="unfinished">Vorlagen</translation>
+    </message>
+    <message>
+        <source>What the template sets</source>
+        <translation type="unfinished">Was die Vorlage festlegt</translation>
+    </message>
+    <message>
+        <source>&amp;Import…</source>
+        <translation type="unfinished">&amp;Einlesen…</translation>
+    </message>
+    <message>
+        <source>The shop&apos;s own</source>
+        <translation type="unfinished">Eigene der Werkstatt</translation>
+    </message>
+    <message>
+        <source>&amp;Edit a copy…</source>
+        <translation type="unfinished">Eine &amp;Kopie bearbeiten…</translation>
+    </message>
+    <message>
+        <source>The shop&apos;s own, revision %1.</source>
+        <translation type="unfinished">Eigene der Werkstatt, Revision %1.</translation>
+    </message>
+    <message>
+        <source>Carried by the program.</source>
+        <translation type="unfinished">Mit dem Programm geliefert.</translation>
+    </message>
+    <message>
+        <source>Sources: %1</source>
+        <translation type="unfinished">Quellen: %1</translation>
+    </message>
+    <message>
+        <source>Import a template</source>
+        <translation type="unfinished">Vorlage einlesen</translation>
+    </message>
+    <message>
+        <source>Templates (*.jsonl);;All files (*)</source>
+        <translation type="unfinished">Vorlagen (*.jsonl);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Export the template</source>
+        <translation type="unfinished">Vorlage exportieren</translation>
+    </message>
+    <message>
+        <source>Templates (*.jsonl)</source>
+        <translation type="unfinished">Vorlagen (*.jsonl)</translation>
+    </message>
+</context>
+<context>
     <name>caprail::TrialFitStation</name>
     <message>
         <source>Throw %1: %2</source>
@@ -10095,6 +10232,10 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>Set the engine layout at the engine station: the throws are drawn from it.</source>
         <translation>Die Motorbauform an der Station Motor festlegen: die Kröpfungen werden danach gezeichnet.</translation>
+    </message>
+    <message>
+        <source>%1 clear</source>
+        <translation type="unfinished">%1 frei</translation>
     </message>
 </context>
 <context>
