@@ -15,8 +15,8 @@
 #include <sheet/logo.h>
 #include <sheet/sheet.h>
 #include <store/care/check.h>
-#include <store/text/csv.h>
 #include <store/care/salvage.h>
+#include <store/text/csv.h>
 #include <store/text/text_form.h>
 
 namespace caprail::verbs {
@@ -228,11 +228,8 @@ int importLedger(const QStringList& arguments) {
         return complain(unusable, call.at(0), made.error());
     }
     // A text that was cut off at the end of a line looks whole: these are what the person compares.
-    print(QStringLiteral("%1 was made: %2 entries, %3 attachments, seal %4.\n")
-              .arg(lineOf(call.path(1)))
-              .arg(made->entries)
-              .arg(made->attachments)
-              .arg(QString::fromStdString(shortForm(made->seal))));
+    print(filled(QStringLiteral("%1 was made: %2 entries, %3 attachments, seal %4.\n"), lineOf(call.path(1)),
+                 made->entries, made->attachments, QString::fromStdString(shortForm(made->seal))));
     // A shop brings its old records in: what the rules of today would not have let through is kept, and said.
     return reviewed(call.path(1));
 }

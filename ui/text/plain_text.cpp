@@ -4,38 +4,17 @@
 #include <QAction>
 #include <QFormLayout>
 #include <QToolTip>
-#include <algorithm>
+#include <base/plain_text.h>
 #include <text/label.h>
 
 namespace caprail {
 
-namespace {
-
-/// Shows nothing by itself and may change how other letters are shown: controls, the marks that set the direction of
-/// writing (Unicode Standard Annex #9, section 2), and the two separators of lines.
-bool isHidden(QChar letter) {
-    const ushort code = letter.unicode();
-    if (code == u'\n' || code == u'\t') {
-        return false;
-    }
-    return letter.category() == QChar::Other_Control || code == 0x061C || (code >= 0x200E && code <= 0x200F) ||
-           (code >= 0x2028 && code <= 0x202E) || (code >= 0x2066 && code <= 0x2069);
-}
-
-} // namespace
-
 QString visible(const QString& text) {
-    if (std::ranges::none_of(text, isHidden)) {
-        return text;
+    QStringList shown;
+    for (const QString& part : text.split(QLatin1Char('\t'))) {
+        shown << QString::fromStdString(visibleLines(part.toStdString()));
     }
-    QString shown;
-    for (const QChar letter : text) {
-        shown +=
-            isHidden(letter)
-                ? QStringLiteral("⟨U+%1⟩").arg(static_cast<uint>(letter.unicode()), 4, 16, QLatin1Char('0')).toUpper()
-                : QString(letter);
-    }
-    return shown;
+    return shown.join(QLatin1Char('\t'));
 }
 
 QString literal(const QString& text) {

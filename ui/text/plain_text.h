@@ -14,8 +14,8 @@ class QWidget;
 
 namespace caprail {
 
-/// The text with its control characters in sight: U+202E and its like, which turn the letters after them around, and
-/// ESC, NUL and others that show nothing become ⟨U+202E⟩. Line breaks and tabs stay.
+/// The text with everything in sight (base/plain_text.h): U+202E and its like, which turn the letters after them
+/// around, become ⟨U+202E⟩. Line breaks and tabs stay.
 QString visible(const QString& text);
 
 /// For the text of a button, an action, a tab, or a label with a buddy: an «&» stands for itself.

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// Records whose every text is an attack, shown by every window and dialog and printed on the sheet: no file is opened,
 /// nothing is taken for markup, a key or a place of a sentence.
-#include "hostile_text.h"
-#include "../records/many_records.h"
 #include "../pictures.h"
+#include "../records/many_records.h"
+#include "hostile_text.h"
 
 #include <QLineEdit>
 #include <QListWidget>
@@ -14,13 +14,13 @@
 #include <QTest>
 #include <QToolButton>
 #include <gmock/gmock.h>
-#include <sheet/sheet.h>
 #include <records/across_window.h>
 #include <records/builds_dialog.h>
 #include <records/shelf_dialogs.h>
 #include <records/shop_config.h>
 #include <records/shop_window.h>
 #include <records/template_dialogs.h>
+#include <sheet/sheet.h>
 #include <stations/common/budget_window.h>
 #include <stations/common/entry_field.h>
 #include <stations/common/photo_tools.h>
