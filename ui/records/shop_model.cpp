@@ -7,6 +7,7 @@
 #include <base/csv.h>
 #include <base/say.h>
 #include <ledger/qt_text.h>
+#include <ledger/remarks.h>
 #include <records/shop_cells.h>
 #include <session/filled.h>
 #include <session/look.h>
