@@ -183,9 +183,8 @@ std::string visibleJson(std::string_view json) {
     out.reserve(json.size());
     eachCharacter(json, [&](const Character& character, std::string_view itself, char32_t before) {
         const char32_t c = character.code;
-        if (c < 0x80 && c != 0x7f) {
-            out += itself; // a control below a space stands between the members only: in a string it is escaped already
-        } else if (!character.isGood || !isHidden(c, before)) {
+        // A control below a space stands between the members only: in a string it is escaped already.
+        if ((c < 0x80 && c != 0x7f) || !character.isGood || !isHidden(c, before)) {
             out += itself;
         } else if (c < 0x10000) {
             appendEscape(out, c);
