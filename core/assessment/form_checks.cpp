@@ -42,7 +42,7 @@ Uncertainty formCheck(const Assessing& a, JournalId j, const Form& form,
         }
         return {};
     }
-    const Uncertainty uncertainty =
+    Uncertainty uncertainty =
         a.judge(check, "", form.value, formBudgetOf(a.facts, j, a.scatters), form.limit).uncertainty;
     check.sentence = a.against(check.judged.front()) + ".";
     a.settle(check, Core::say("No reading mends a shape: have the journal ground, or another crank."),

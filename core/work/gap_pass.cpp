@@ -26,7 +26,7 @@ std::vector<Position> needed(const std::vector<Position>& order, Position from, 
                              const Assessment& assessment) {
     std::vector<Position> rotated = order;
     if (const auto at = std::ranges::find(rotated, from); at != rotated.end()) {
-        std::ranges::rotate(rotated, at + 1);
+        std::rotate(rotated.begin(), at + 1, rotated.end());
     }
     std::erase_if(rotated, [&](Position p) { return isReadIn(pass, p, assessment); });
     return rotated;

@@ -64,7 +64,8 @@ RoundHistory roundHistory(const Ledger& ledger) {
     }
     history.cells.assign(history.rounds.size(), std::vector<std::optional<RoundCell>>(history.fasteners.size()));
     for (auto& [round, cell] : found) {
-        put(history.cells[round][places[cell.what.fastener]], std::move(cell));
+        auto& at = history.cells[round][places[cell.what.fastener]];
+        put(at, std::move(cell));
     }
     return history;
 }

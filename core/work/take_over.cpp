@@ -36,8 +36,9 @@ std::vector<Body> takeOver(const StackPlan& plan, const Facts& facts, const Asse
         wanted.insert(planned.shims.begin(), planned.shims.end());
     }
     std::vector<Body> entries;
-    for (const auto& [p, built] : facts.stacks) {
-        const bool holdsWanted = std::ranges::any_of(built.shims, [&](const std::string& shim) {
+    for (const auto& stack : facts.stacks) {
+        const Position p = stack.first;
+        const bool holdsWanted = std::ranges::any_of(stack.second.shims, [&](const std::string& shim) {
             const auto plannedHere = std::ranges::find(plan.stacks, code(p), &PlannedStack::position);
             const bool staysHere = rebuilt.contains(p) && plannedHere != plan.stacks.end() &&
                                    std::ranges::find(plannedHere->shims, shim) != plannedHere->shims.end();

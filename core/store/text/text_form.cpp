@@ -181,7 +181,7 @@ Result<void> writeAttachments(const RecordFile& record, const std::set<std::stri
                               Result<void> (*write)(const std::string& path, std::string_view bytes)) {
     for (const std::string& hash : hashes) {
         const auto bytes = record.attachmentBytes(hash);
-        const auto done = bytes ? write(folder + "/" + hash, *bytes) : tl::unexpected(bytes.error());
+        auto done = bytes ? write(folder + "/" + hash, *bytes) : tl::unexpected(bytes.error());
         if (!done) {
             return done;
         }
