@@ -15,8 +15,8 @@ namespace caprail {
 
 namespace {
 
-constexpr off_t spareForJournal = 1024 * 1024;
-constexpr off_t largestLock = 16 * 1024;
+constexpr off_t spareForJournal = off_t{1024} * 1024;
+constexpr off_t largestLock = off_t{16} * 1024;
 
 Result<void> refuseSpecial(const std::string& path) {
     return refuse(Core::say("%1 is no plain file (it is a link, a folder, a pipe, a socket or a device), and a record "

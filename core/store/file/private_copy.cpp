@@ -19,7 +19,7 @@ namespace caprail {
 
 namespace {
 
-constexpr std::int64_t copiedAtOnce = 1024 * 1024;
+constexpr std::int64_t copiedAtOnce = std::int64_t{1024} * 1024;
 
 /// A new file that only this user may read.
 class PrivateFile {
