@@ -18,7 +18,9 @@ std::string valueText(std::string& name, std::int64_t n, const Units& units) {
         return true;
     };
     if (unitIs(columnUnit<Length>)) {
-        return format(Length(n), units);
+        // What has half a digit more is not cut: a limit of error is never shown as nothing.
+        const std::int64_t digit = units.length == LengthUnit::inch ? 2'540 : 1'000;
+        return n % digit == 0 ? format(Length(n), units) : formatFine(Length(n), units);
     }
     if (unitIs(columnUnit<Torque>)) {
         return format(Torque(n), units);

@@ -105,7 +105,7 @@ void instrumentsSection(const Writing& w) {
         maker.removeAll(QString());
         QString limit = none();
         if (what.limitOfError) {
-            limit = QStringLiteral("± ") + text(format(what.limitOfError->value, w.units()));
+            limit = QStringLiteral("± ") + text(formatFine(what.limitOfError->value, w.units()));
         } else if (what.largestTorque) {
             limit = (what.smallestTorque ? text(format(what.smallestTorque->value, w.units())) : QString()) +
                     Sheet::tr(" to %1").arg(text(format(what.largestTorque->value, w.units())));

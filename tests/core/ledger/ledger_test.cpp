@@ -178,5 +178,5 @@ TEST(HistoryLine, reads_like_a_line_in_a_book) {
     EXPECT_EQ(historyLine(body, {}),
               "Gap read: position 3R, pass 1, gap 0.0575 in (typed “57.5 thou”), instrument FEELER-1");
     const Units metric{LengthUnit::millimetre, TorqueUnit::newtonMetre, ','};
-    EXPECT_THAT(historyLine(body, metric), HasSubstr("gap 1,461 mm"));
+    EXPECT_THAT(historyLine(body, metric), HasSubstr("gap 1,4605 mm"));
 }
