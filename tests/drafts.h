@@ -33,6 +33,21 @@ inline LayoutSet threeMains() {
     return layout;
 }
 
+/// A torque wrench from 5 to 150 lbf·ft.
+inline InstrumentAdded wrench(const char* name = "W1") {
+    InstrumentAdded i;
+    i.instrument = name;
+    i.type = InstrumentType::torqueWrench;
+    i.smallestTorque = Entered<Torque>{poundFeet(5), ""};
+    i.largestTorque = Entered<Torque>{poundFeet(150), ""};
+    return i;
+}
+
+/// One that held in a round when it was pulled to the torque that these drafts specify: 70 lbf·ft, rods 45.
+inline RoundOutcome held(std::int64_t round, FastenerId f, const std::string& with = "W1") {
+    return {round, f, Outcome::held, {}, Entered<Torque>{poundFeet(f.kind == FastenerKind::rod ? 45 : 70), ""}, with};
+}
+
 /// A length instrument with a limit of error in tenths of a thousandth of an inch; zero: nobody entered it.
 inline InstrumentAdded instrument(const char* name, InstrumentType type, double limitTenths,
                                   std::optional<std::string> setWith = {}) {

@@ -2,6 +2,7 @@
 #include <assessment/admission.h>
 #include <assessment/plausibility.h>
 #include <assessment/rests_on.h>
+#include <assessment/second_person.h>
 #include <assessment/work_order.h>
 #include <base/say.h>
 
@@ -113,6 +114,9 @@ Result<void> mayAppend(const Ledger& ledger, const Facts& facts, const Assessmen
     }
     if (auto order = isInOrder(facts, body); !order) {
         return order;
+    }
+    if (auto second = maySecondPerson(facts, person, body); !second) {
+        return second;
     }
     if (auto sentence = askedBack(facts, body, units)) {
         return refuse(std::move(*sentence));

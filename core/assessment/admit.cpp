@@ -3,6 +3,9 @@
 #include <assessment/known_places.h>
 
 #include <algorithm>
+#include <assessment/specified.h>
+#include <fasteners/joint.h>
+#include <fasteners/preload.h>
 #include <fasteners/thread.h>
 #include <ledger/band_names.h>
 #include <ledger/entry_texts.h>
@@ -82,13 +85,23 @@ public:
         if (e.steps < 1 || e.steps > 10) {
             return refuse(Core::say("Fasteners are tightened in 1 to 10 steps, not %1.", e.steps));
         }
-        if (e.method == TighteningMethod::stretch ? !e.stretch : !e.torque) {
+        // Without any value the group waits for what its maker says; with one, it must be the one that its method needs.
+        const bool isEmpty = !e.torque && !e.angle && !e.stretch;
+        if (!isEmpty && (e.method == TighteningMethod::stretch ? !e.stretch : !e.torque)) {
             return refuse(Core::say("The group “%1” is tightened by %2, but no such value was given: give it.",
                                     shown(e.group), shown(e.method)));
         }
-        if (e.method == TighteningMethod::torqueAndAngle && !e.angle) {
+        if (!isEmpty && hasAngle(e.method) && !e.angle) {
             return refuse(Core::say("The group “%1” is tightened by torque and angle, but no angle was given: give it.",
                                     shown(e.group)));
+        }
+        if (auto set = placesOf(e); !set) {
+            return set;
+        }
+        if (e.clamped && !e.clamped->empty()) {
+            if (const auto material = findClampedMaterial(*e.clamped); !material) {
+                return tl::unexpected(material.error());
+            }
         }
         if (!e.thread.empty()) {
             if (const auto thread = parseThread(e.thread); !thread) {
@@ -96,6 +109,28 @@ public:
             }
         }
         return all({sequence(e), torqueAndAngle(e.torque, e.angle)});
+    }
+    Result<void> placesOf(const FastenerGroupSet& e) const {
+        if (e.places.has_value() != (e.name && !e.name->empty()) || (e.places && e.ring)) {
+            return refuse(Core::say("A group of places has a name of its own, lists its places and names no ring; any other "
+                                    "group has neither name nor list."));
+        }
+        std::set<std::string> seen;
+        for (const auto& place : e.places ? e.places->names : std::vector<std::string>()) {
+            const auto f = parseFastener(place);
+            if (!f) {
+                return tl::unexpected(f.error());
+            }
+            const bool isRow = !hasSides(e.group);
+            if (f->kind != e.group || (m_facts.layout && !m_facts.layout->has(*f)) || (isRow && f->number > 200)) {
+                return refuse(Core::say("The group lists %1, which is not of its kind, or not on this engine: take it out.",
+                                        place));
+            }
+            if (!seen.insert(code(*f)).second) {
+                return refuse(Core::say("The group lists %1 twice: name each place once.", place));
+            }
+        }
+        return {};
     }
     Result<void> sequence(const FastenerGroupSet& e) const {
         std::set<std::string> seen;
@@ -107,6 +142,10 @@ public:
             if (m_facts.layout && !m_facts.layout->has(*fastener)) {
                 return refuse(
                     Core::say("The sequence names %1, but this engine has no such fastener: take it out.", member));
+            }
+            if (e.places && std::ranges::find(e.places->names, member) == e.places->names.end()) {
+                return refuse(Core::say("The sequence names %1, which is not among the places of this group: take it out.",
+                                        member));
             }
             if (e.ring && fastener->ring != *e.ring) {
                 return refuse(Core::say("The sequence names %1, which is not of the %2 pair: take it out.", member,
@@ -234,13 +273,26 @@ public:
                 Core::say("Say to what %1 was tightened: a torque, an angle or a stretch.", describe(e.fastener)));
         }
         const auto* group = m_facts.groupOf(e.fastener);
-        if (group != nullptr && group->what.method == TighteningMethod::torqueAndAngle && e.torque && !e.angle) {
+        if (group != nullptr && hasAngle(group->what.method) && e.torque && !e.angle) {
             return refuse(
                 Core::say("%1 is tightened by torque and angle: give both, as 40 / 90.", describe(e.fastener)));
         }
         return all({fastener(e.fastener), instrument(e.instrument), torqueAndAngle(e.torque, e.angle)});
     }
     Result<void> operator()(const FastenerLoosened& e) const { return fastener(e.fastener); }
+    Result<void> operator()(const ClampChecked& e) const {
+        const auto* group = m_facts.groupOf(e.fastener);
+        const auto thread = group == nullptr ? Result<Thread>(refuse("")) : parseThread(group->what.thread);
+        if (!thread) {
+            return refuse(Core::say("The clamp of %1 is worked out from its thread, which is not known: set its group first.",
+                                    describe(e.fastener)));
+        }
+        if (const auto clamp = clampFromTorques(e.on.value, e.off.value, *thread, unitsOfRefusals); !clamp) {
+            return tl::unexpected(clamp.error());
+        }
+        return all({fastener(e.fastener), instrument(e.instrument)});
+    }
+    Result<void> operator()(const WasherWorked& e) const { return position(e.position); }
 
     Result<void> operator()(const RoundBegun& e) const {
         const std::int64_t next = m_facts.rounds.empty() ? 1 : m_facts.rounds.back().begun.what.round + 1;
@@ -259,7 +311,10 @@ public:
         if (!isVerified(e.fastener.kind)) {
             return refuse(Core::say("A verify round pulls main-cap and rod fasteners, not %1.", describe(e.fastener)));
         }
-        if (m_facts.rounds.back().outcomes.contains(e.fastener)) {
+        // One that counts for nothing does not stand in the way of one that does; a movement stays.
+        const auto before = m_facts.rounds.back().outcomes.find(e.fastener);
+        if (before != m_facts.rounds.back().outcomes.end() &&
+            (before->second.what.outcome == Outcome::moved || !whyNotCounted(m_facts, before->second))) {
             return refuse(Core::say("%1 has its outcome in round %2 already: strike that entry if it is wrong.",
                                     describe(e.fastener), e.round));
         }

@@ -2,6 +2,9 @@
 #include <assessment/facts.h>
 
 #include <algorithm>
+#include <assessment/fastener_groups.h>
+#include <assessment/program_findings.h>
+#include <assessment/specified.h>
 #include <base/say.h>
 #include <ledger/band_names.h>
 #include <ledger/typed_values.h>
@@ -105,22 +108,41 @@ public:
                                      e.repeatLimit != m_facts.rules.repeatLimit ||
                                      e.minimumPasses != m_facts.rules.minimumPasses ||
                                      e.temperatureSpread != m_facts.rules.temperatureSpread;
-        const std::int64_t reading = judgesOtherwise ? NewestReading(m_facts).ofAny() : 0;
+        std::int64_t reading = judgesOtherwise ? NewestReading(m_facts).ofAny() : 0;
+        const bool asksForLess = (m_facts.rules.secondPersonVerifies.value_or(false) && !e.secondPersonVerifies.value_or(false)) ||
+                                 (m_facts.rules.secondPersonSigns.value_or(false) && !e.secondPersonSigns.value_or(false));
+        if (asksForLess) {
+            reading = std::max({reading, NewestReading(m_facts).ofAny(), m_facts.rounds.empty() ? 0 : m_facts.rounds.back().lastEntry()});
+        }
         if (reading != 0) {
             deviates(RulesChanged{reading});
         }
         m_facts.rules = e;
         m_facts.rulesEntry = m_entry.sequence;
+        reviewProof(m_facts);
     }
 
     void operator()(const FastenerGroupSet& e) {
-        const std::pair key{e.group, e.ring};
-        const auto before = m_facts.groups.find(key);
-        if (before != m_facts.groups.end() && !sameValue(before->second.what, e)) {
-            changed(Topic::groupValue, e.group, GroupSetAnew{e.group});
+        // What changes is what is asked of each fastener: a group that takes over a place with the same values changes
+        // nothing there.
+        std::map<FastenerId, std::optional<FastenerGroupSet>> before;
+        for (const FastenerId f : fastenersOf(m_facts, e.group)) {
+            const auto* group = m_facts.groupOf(f);
+            before.emplace(f, group == nullptr ? std::nullopt : std::optional(group->what));
+        }
+        m_facts.groups.insert_or_assign(keyOf(e), seen(e));
+        bool isOther = false;
+        for (const auto& [f, was] : before) {
+            const auto* is = m_facts.groupOf(f);
+            if (was && (is == nullptr || !asksForTheSame(*was, is->what))) {
+                changed(Topic::groupValue, f, GroupSetAnew{e.group});
+                isOther = true;
+            }
+        }
+        if (isOther) {
             voidRounds(e.group, GroupSetAnew{e.group});
         }
-        m_facts.groups.insert_or_assign(key, seen(e));
+        reviewProof(m_facts);
     }
 
     void operator()(const PersonAdded& e) { m_facts.people.insert_or_assign(e.name, e); }
@@ -176,12 +198,26 @@ public:
         }
         fact.tightened = seen(e);
         fact.isLoose = false;
+        countTightening(m_facts, *fact.tightened);
         countPull(e.instrument);
     }
 
     void operator()(const FastenerLoosened& e) {
         fastenerTurned(e.fastener, Loosened{e.fastener});
         m_facts.fasteners[e.fastener].isLoose = true;
+    }
+
+    /// It was turned back for that: whatever rests on it being tight no longer stands.
+    void operator()(const ClampChecked& e) {
+        fastenerTurned(e.fastener, Loosened{e.fastener});
+        FastenerFact& fact = m_facts.fasteners[e.fastener];
+        fact.isLoose = true;
+        fact.clamps.push_back(seen(e));
+        countPull(e.instrument);
+    }
+
+    void operator()(const WasherWorked& e) {
+        changed(Topic::nutAndWasher, e.position, WasherWorkedOn{e.position, e.work});
     }
 
     void operator()(const RoundBegun& e) {
@@ -337,6 +373,7 @@ public:
         }
         m_facts.build = e.build;
         m_facts.buildEntry = m_entry.sequence;
+        reviewProof(m_facts);
     }
 
     void operator()(const Struck&) {}
@@ -358,11 +395,6 @@ private:
     /// The bearing that a main-cap or rod fastener clamps.
     static JournalId bearingOf(FastenerId f) {
         return {f.kind == FastenerKind::mainCap ? JournalKind::main : JournalKind::rod, f.number};
-    }
-
-    static bool sameValue(const FastenerGroupSet& a, const FastenerGroupSet& b) {
-        return a.thread == b.thread && a.lubricant == b.lubricant && a.method == b.method && a.torque == b.torque &&
-               a.angle == b.angle && a.stretch == b.stretch;
     }
 
     static bool sameShims(std::vector<std::string> a, std::vector<std::string> b) {
@@ -396,18 +428,13 @@ private:
         }
     }
 
-    [[nodiscard]] bool isComplete(const RoundFact& round) const {
-        return m_facts.layout && std::ranges::all_of(m_facts.layout->verifiedFasteners(),
-                                                     [&](FastenerId f) { return round.outcomes.contains(f); });
-    }
-
     /// The torques are verified with the stacks off: one laid on in the middle of a round voids it.
     void stackLaidOn(Position p) {
         if (m_facts.rounds.empty()) {
             return;
         }
         RoundFact& round = m_facts.rounds.back();
-        if (round.voidedBy.entry == 0 && !isComplete(round)) {
+        if (round.voidedBy.entry == 0 && !isComplete(m_facts, round)) {
             round.voidedBy = {m_entry.sequence, StackLaidOn{p}};
         }
     }

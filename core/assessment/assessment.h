@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <assessment/check.h>
+#include <assessment/gap_window.h>
 #include <optional>
 #include <units/format.h>
 
@@ -16,8 +17,11 @@ struct GapResult {
     Length range;
     Uncertainty uncertainty; ///< of the accepted gap
     /// After a fastener of the cap moved: the window that the new gap must lie in (from the gap accepted just before, wider
-    /// by its U, or by the repeat limit where that is not known).
-    std::optional<Band> window;
+    /// by its U, or by the repeat limit where that is not known), and what is likely within it.
+    std::optional<GapAfterMovement> movement;
+    [[nodiscard]] std::optional<Band> window() const {
+        return movement ? std::optional(movement->window) : std::nullopt;
+    }
 };
 
 /// What a stack's residual is known by.

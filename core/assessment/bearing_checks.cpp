@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <assessment/bearing_readings.h>
 #include <assessment/budget_of.h>
+#include <assessment/gap_window.h>
 #include <assessment/rests_on.h>
 #include <assessment/standing.h>
 #include <ledger/band_names.h>
@@ -161,6 +162,11 @@ void applyClearanceStaleness(const Assessing& a, Check& check) {
                                    "off and measure anew, or a person accepts the clearance again with a reason.")
                    : canBeJudgedAgain(a.facts, check) ? Core::say("Look at the clearance, and judge it again.")
                                                       : Core::say("Measure it again.");
+    if (const auto* moved = std::get_if<MovedInRound>(&check.staleBecause.cause); moved != nullptr && moved->angle) {
+        if (const auto drop = likelyDrop(a.facts, moved->fastener, *moved->angle)) {
+            check.remedy += " " + Core::say("Its cap likely went down by no more than %1.", formatFine(*drop, a.units));
+        }
+    }
 }
 
 void clearanceCheck(const Assessing& a, JournalId j, const BandFact& band) {

@@ -72,6 +72,9 @@ struct CauseWords {
                                    c.round)
                        : Core::say("%1 moved in verify round %2", describe(c.fastener), c.round);
     }
+    std::string operator()(const WasherWorkedOn& c) const {
+        return Core::say("the washer at %1 was %2", describe(c.position), shown(c.work));
+    }
     std::string operator()(const CrankMoved& c) const {
         return c.isIn ? Core::say("the crank was laid in again") : Core::say("the crank was lifted out");
     }

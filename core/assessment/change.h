@@ -33,7 +33,7 @@ enum class Topic {
     gasket,
     plate,
     pickup,
-    groupValue, ///< what is specified for a fastener group (group)
+    groupValue, ///< what is specified for a fastener (fastener)
     layout,     ///< the plan coordinates of the places (nothing)
 };
 
@@ -42,8 +42,8 @@ Topic topicOf(Part);
 /// The part that a term of the pickup depth is measured on: another one makes its readings fall.
 Part partOf(PickupTerm);
 
-/// What a topic is about: nothing, a place, a bearing, a group, or something known by name (a shim, a band).
-using About = std::variant<std::monostate, Position, JournalId, FastenerKind, std::string>;
+/// What a topic is about: nothing, a place, a bearing, a fastener, or something known by name (a shim, a band).
+using About = std::variant<std::monostate, Position, JournalId, FastenerId, std::string>;
 
 struct TopicKey {
     Topic topic = Topic::crank;
@@ -80,6 +80,10 @@ struct MovedInRound {
     std::optional<Angle> angle;
     std::int64_t round = 1;
 };
+struct WasherWorkedOn {
+    Position position;
+    WasherWork work = WasherWork::turned;
+};
 struct CrankMoved {
     bool isIn = true; ///< laid in again; false: lifted out
 };
@@ -106,7 +110,7 @@ struct GirdleTriedAfter {}; ///< a round began
 
 using Cause = std::variant<std::monostate, LayoutSetAnew, BandSetTo, GroupSetAnew, OtherShells, OtherPart, Tightened,
                            Loosened, MovedInRound, CrankMoved, GapReadAgain, ShimRead, StackBuiltAnew, StackTakenApart,
-                           StackWasOn, StackLaidOn, GirdleTurnedRound, GirdleTriedAfter>;
+                           StackWasOn, StackLaidOn, GirdleTurnedRound, GirdleTriedAfter, WasherWorkedOn>;
 /// "main 3 right moved 4.0° in verify round 1"; nothing for no cause.
 std::string describe(const Cause&, const Units&);
 

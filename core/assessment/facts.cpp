@@ -60,12 +60,28 @@ const BandFact* Facts::bandNamed(std::string_view name) const {
     return at == bands.end() ? nullptr : &at->second;
 }
 
+GroupKey keyOf(const FastenerGroupSet& group) {
+    return {group.group, group.ring, group.name.value_or("")};
+}
+
 const Seen<FastenerGroupSet>* Facts::groupOf(FastenerId f) const {
-    auto at = groups.find({f.kind, f.ring});
-    if (at == groups.end()) {
-        at = groups.find({f.kind, std::nullopt});
+    const Seen<FastenerGroupSet>* listed = nullptr;
+    const Seen<FastenerGroupSet>* ofRing = nullptr;
+    const Seen<FastenerGroupSet>* ofKind = nullptr;
+    const std::string place = code(f);
+    for (auto at = groups.lower_bound({f.kind, std::nullopt, {}}); at != groups.end() && at->first.kind == f.kind; ++at) {
+        const auto& [key, group] = *at;
+        if (group.what.places) {
+            const auto& names = group.what.places->names;
+            const bool isListed = std::ranges::find(names, place) != names.end();
+            listed = isListed && (listed == nullptr || group.entry > listed->entry) ? &group : listed;
+        } else if (key.ring) {
+            ofRing = *key.ring == f.ring ? &group : ofRing;
+        } else {
+            ofKind = &group;
+        }
     }
-    return at == groups.end() ? nullptr : &at->second;
+    return listed != nullptr ? listed : ofRing != nullptr ? ofRing : ofKind;
 }
 
 std::vector<Position> Facts::stacksOn() const {

@@ -49,8 +49,19 @@ struct StackFact {
 /// The last that is known of one fastener outside verify rounds.
 struct FastenerFact {
     std::optional<Seen<FastenerTightened>> tightened;
-    bool isLoose = false; ///< loosened since
+    bool isLoose = false;                      ///< loosened since
+    std::int64_t timesTight = 0;               ///< how often this piece was brought to its full value in this build
+    std::vector<Seen<ClampChecked>> clamps = {}; ///< what its clamp was found to be
 };
+
+/// Where a fastener group is kept: setting one with the same key restates it.
+struct GroupKey {
+    FastenerKind kind = FastenerKind::mainCap;
+    std::optional<Ring> ring = {};
+    std::string name = {}; ///< of a group of places; empty: the kind's, or the ring's
+    friend auto operator<=>(const GroupKey&, const GroupKey&) = default;
+};
+GroupKey keyOf(const FastenerGroupSet&);
 
 struct RoundFact {
     Seen<RoundBegun> begun;
@@ -107,7 +118,7 @@ struct KeptFacts {
     std::map<std::string, BandFact, std::less<>> bands;
     RulesSet rules;
     std::int64_t rulesEntry = 0;
-    std::map<std::pair<FastenerKind, std::optional<Ring>>, Seen<FastenerGroupSet>> groups;
+    std::map<GroupKey, Seen<FastenerGroupSet>> groups;
 
     std::map<std::string, PersonAdded, std::less<>> people;
     std::map<std::string, InstrumentFact, std::less<>> instruments;
@@ -163,7 +174,8 @@ struct BuildFacts {
 struct Facts : KeptFacts, BuildFacts {
     [[nodiscard]] Change changeOf(Topic topic, const About& about = {}) const;
     [[nodiscard]] const BandFact* bandNamed(std::string_view name) const;
-    /// The group that specifies this fastener (a ring's own group before the common one); null: none was set.
+    /// The group that specifies this fastener (one that lists its place, the newest of several; then its ring's; then that
+    /// of its kind); null: none was set.
     [[nodiscard]] const Seen<FastenerGroupSet>* groupOf(FastenerId) const;
     [[nodiscard]] bool isCrankIn() const { return crank && crank->what.isIn; }
     /// What was known of an instrument when an entry was made; null: nothing, or it is not named.

@@ -1,73 +1,119 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <assessment/checks.h>
-#include <assessment/rests_on.h>
-#include <assessment/work_order.h>
+#include <assessment/fastener_groups.h>
+#include <assessment/specified.h>
+#include <assessment/tightening_order.h>
 #include <base/say.h>
 
 namespace caprail {
 
 namespace {
 
-void groupCheck(const Assessing& a, FastenerKind kind, const std::vector<FastenerId>& members) {
+/// What stands against the fasteners of a kind, each list in the order of tightening.
+struct Standing {
+    std::size_t done = 0;
+    std::optional<FastenerId> unspecified, missing;
+    std::vector<FastenerId> wrong;                            ///< not at the value that is specified
+    std::optional<std::pair<FastenerId, std::string>> fault;  ///< what is wrong with a wrench
+    Change changed;                                           ///< what is asked of one that was tightened before
+};
+
+Standing standingOf(const Assessing& a, Check& check, const std::vector<FastenerId>& order) {
+    Standing standing;
+    std::int64_t oldest = 0;
+    for (const FastenerId f : order) {
+        const auto* group = a.facts.groupOf(f);
+        const auto at = a.facts.fasteners.find(f);
+        if (group == nullptr || !isSpecified(group->what)) {
+            standing.unspecified = f;
+            return standing;
+        }
+        if (at == a.facts.fasteners.end() || !at->second.tightened || at->second.isLoose) {
+            standing.missing = standing.missing.value_or(f);
+            continue;
+        }
+        const auto& tightened = *at->second.tightened;
+        rest(check, tightened.entry);
+        oldest = oldest == 0 ? tightened.entry : std::min(oldest, tightened.entry);
+        ++standing.done;
+        if (Change change = a.facts.changeOf(Topic::groupValue, f); change.entry > tightened.entry) {
+            standing.changed = change.entry > standing.changed.entry ? std::move(change) : standing.changed;
+        }
+        if (!isTightAsSpecified(a.facts, f)) {
+            standing.wrong.push_back(f);
+        } else if (tightened.what.torque && !standing.fault) {
+            if (auto fault = wrenchFault(a.facts, tightened.what.instrument, tightened.entry, tightened.what.torque->value,
+                                         a.units)) {
+                standing.fault = {f, std::move(*fault)};
+            }
+        }
+    }
+    // The oldest counts here: a group is as fresh as its stalest fastener.
+    check.madeAt = oldest;
+    return standing;
+}
+
+void groupCheck(const Assessing& a, FastenerKind kind) {
     const std::string name(word(kind));
     Check& check = a.add(CheckKind::fastenersTightened, kind, name,
                          kind == FastenerKind::mainCap ? Core::say("Main-cap fasteners at torque")
                                                        : Core::say("Rod fasteners at torque"),
                          {Station::fasteners, {}});
-    std::size_t done = 0;
-    std::vector<FastenerId> wrong;
-    std::optional<FastenerId> firstMissing;
-    const FastenerId* withoutGroup = nullptr;
-    for (const FastenerId& f : members) {
-        const auto* group = a.facts.groupOf(f);
-        const auto at = a.facts.fasteners.find(f);
-        if (group == nullptr) {
-            withoutGroup = &f;
-            break;
-        }
-        if (at == a.facts.fasteners.end() || !at->second.tightened || at->second.isLoose) {
-            firstMissing = firstMissing.value_or(f);
-            continue;
-        }
-        rest(check, at->second.tightened->entry);
-        ++done;
-        if (!isTightAsSpecified(a.facts, f)) {
-            wrong.push_back(f);
-        }
-    }
-    if (withoutGroup != nullptr) {
-        check.sentence = Core::say("Nothing is specified for %1.", describe(*withoutGroup));
-        check.remedy = Core::say("Set the group “%1” at the fasteners station.", name);
+    const auto order = tighteningOrder(a.facts, kind);
+    const Standing standing = standingOf(a, check, order);
+    if (standing.unspecified) {
+        check.sentence = Core::say("Nothing is specified for %1.", describe(*standing.unspecified));
+        check.remedy = Core::say("Set the group “%1” at the fasteners station: its maker says torque, lubricant and, where it "
+                                 "is so, stretch.",
+                                 name);
+        check.place.subject = "groups";
         return;
     }
-    check.sentence = Core::say("%1 of %2 tightened.", done, members.size());
-    if (!wrong.empty()) {
+    check.sentence = Core::say("%1 of %2 tightened.", standing.done, order.size());
+    if (!standing.wrong.empty()) {
         check.state = CheckState::out;
-        check.sentence = wrong.size() > 1
-                             ? Core::say("%1 was not brought to its specified value, nor were %2 more.",
-                                         describe(wrong.front()), wrong.size() - 1)
-                             : Core::say("%1 was not brought to its specified value.", describe(wrong.front()));
+        check.sentence = standing.wrong.size() > 1
+                             ? Core::say("%1 and %2 more are not at their specified value.", describe(standing.wrong.front()),
+                                         standing.wrong.size() - 1)
+                             : Core::say("%1 is not at its specified value.", describe(standing.wrong.front()));
         check.remedy = Core::say("Tighten it to what is specified, and enter it.");
-        check.place.subject = code(wrong.front());
-    } else if (firstMissing) {
-        check.remedy = Core::say("Tighten %1 and the rest of the group.", describe(*firstMissing));
-        check.place.subject = code(*firstMissing);
+        check.place.subject = code(standing.wrong.front());
+    } else if (standing.missing) {
+        check.remedy = Core::say("Tighten %1 and the rest of the group.", describe(*standing.missing));
+        check.place.subject = code(*standing.missing);
+    } else if (standing.fault) {
+        check.state = CheckState::notProven;
+        check.sentence += " " + standing.fault->second;
+        check.remedy = Core::say("Enter what is missing, or tighten %1 with a wrench that fits.",
+                                 describe(standing.fault->first));
+        check.place.subject = code(standing.fault->first);
     } else {
         check.state = CheckState::good;
     }
-    // The oldest counts here: a group is as fresh as its stalest fastener.
-    if (!check.restsOn.empty()) {
-        check.madeAt = *std::ranges::min_element(check.restsOn);
-        applyStaleness(check, a.facts, a.units);
-        if (check.state == CheckState::stale) {
-            check.remedy = Core::say("Tighten the group to the value that is specified now.");
-        }
+    if (standing.changed.entry != 0) {
+        check.state = CheckState::stale;
+        check.staleBecause = standing.changed;
+        check.sentence = describe(standing.changed, a.units);
+        check.remedy = Core::say("Tighten the group to the value that is specified now.");
     }
 }
 
-std::string progress(const RoundFact& round, std::size_t total) {
-    return Core::say("%1 of %2 pulled", round.outcomes.size(), total);
+/// The first outcome that counts for nothing, in the order of the round, and why.
+std::optional<std::pair<FastenerId, std::string>> firstNotCounted(const Assessing& a, const RoundFact& round,
+                                                                  const std::vector<FastenerId>& order) {
+    for (const FastenerId f : order) {
+        if (const auto outcome = round.outcomes.find(f); outcome != round.outcomes.end()) {
+            if (auto why = whyNotCounted(a.facts, outcome->second, a.units)) {
+                return std::pair(f, std::move(*why));
+            }
+        }
+    }
+    return {};
+}
+
+std::string progress(const Assessing& a, const RoundFact& round, std::size_t total) {
+    return Core::say("%1 of %2 verified", total - stillToPull(a.facts, round).size(), total);
 }
 
 /// The newest entry of the trial fit: a round must be newer.
@@ -83,8 +129,8 @@ std::int64_t lastTrialFit(const Facts& facts) {
 
 void fastenerChecks(const Assessing& a) {
     if (a.facts.layout) {
-        groupCheck(a, FastenerKind::mainCap, a.facts.layout->mainFasteners());
-        groupCheck(a, FastenerKind::rod, a.facts.layout->rodFasteners());
+        groupCheck(a, FastenerKind::mainCap);
+        groupCheck(a, FastenerKind::rod);
     }
 }
 
@@ -93,10 +139,11 @@ void verifyRoundCheck(const Assessing& a) {
         return;
     }
     Check& check = a.add(CheckKind::verifyRound, {}, {}, Core::say("Torques verified"), {Station::fasteners, "round"});
-    const auto fasteners = a.facts.layout->verifiedFasteners();
+    const auto fasteners = verifyOrder(a.facts);
     if (a.facts.rounds.empty()) {
         check.sentence = Core::say("No verify round was made.");
-        check.remedy = Core::say("Take the stacks off and pull every main-cap and rod fastener at full torque.");
+        check.remedy = Core::say("Take the stacks off and verify every main-cap and rod fastener: by its torque, its length "
+                                 "or its witness mark, as its group says.");
         return;
     }
     const RoundFact& round = a.facts.rounds.back();
@@ -105,8 +152,8 @@ void verifyRoundCheck(const Assessing& a) {
     for (const auto& [fastener, outcome] : round.outcomes) {
         rest(check, outcome.entry);
     }
-    const auto isMissing = [&](FastenerId f) { return !round.outcomes.contains(f); };
-    const auto missing = std::ranges::find_if(fasteners, isMissing);
+    const auto left = stillToPull(a.facts, round);
+    const auto notCounted = firstNotCounted(a, round, fasteners);
     const std::int64_t trialFit = lastTrialFit(a.facts);
     if (round.voidedBy.entry != 0) {
         check.state = CheckState::stale;
@@ -121,16 +168,22 @@ void verifyRoundCheck(const Assessing& a) {
         const auto& angle = moved->second.what.angle;
         check.sentence =
             angle ? Core::say("%1: %2 moved %3 (%4).", name, describe(moved->first), format(angle->value, a.units),
-                              progress(round, fasteners.size()))
-                  : Core::say("%1: %2 moved (%3).", name, describe(moved->first), progress(round, fasteners.size()));
+                              progress(a, round, fasteners.size()))
+                  : Core::say("%1: %2 moved (%3).", name, describe(moved->first), progress(a, round, fasteners.size()));
         check.remedy =
-            missing != fasteners.end()
+            !left.empty()
                 ? Core::say("Finish the round; every fastener must then hold in a later one.")
                 : Core::say("Measure what the movement spoiled, then make a round in which every fastener holds.");
-    } else if (missing != fasteners.end()) {
-        check.sentence = name + ": " + progress(round, fasteners.size()) + ".";
-        check.remedy = Core::say("Go on with %1.", describe(*missing));
-        check.place.subject = code(*missing);
+        check.place.subject = left.empty() ? check.place.subject : code(left.front());
+    } else if (notCounted) {
+        check.state = CheckState::notProven;
+        check.sentence = name + ": " + notCounted->second + " " + Core::say("It counts for nothing.");
+        check.remedy = Core::say("Verify %1 once more as it is specified.", describe(notCounted->first));
+        check.place.subject = code(notCounted->first);
+    } else if (!left.empty()) {
+        check.sentence = name + ": " + progress(a, round, fasteners.size()) + ".";
+        check.remedy = Core::say("Go on with %1.", describe(left.front()));
+        check.place.subject = code(left.front());
     } else if (trialFit > round.begun.entry) {
         check.state = CheckState::stale;
         check.staleBecause = {trialFit, GirdleTriedAfter{}};

@@ -29,7 +29,7 @@ GapResult gapResult(const Assessing& a, Position p) {
         result.last = summary.median;
         result.uncertainty = {gapBudgetOf(a.facts, p, a.scatters), coverageOf(a.facts)};
     } else {
-        result.window = windowAfterMovement(a.facts, p);
+        result.movement = gapAfterMovementAt(a.facts, p);
     }
     return result;
 }
@@ -65,8 +65,9 @@ void gapCheck(const Assessing& a, Position p) {
     check.staleBecause = a.facts.gapFelledBy(p);
     check.madeAt = result.fallen.back().entry;
     check.sentence = describe(check.staleBecause, a.units);
-    if (result.window) {
-        check.sentence += " " + Core::say("The new gap lies within %1.", format(*result.window, a.units));
+    if (result.movement) {
+        check.sentence += " " + Core::say("The new gap lies within %1.", format(result.movement->window, a.units)) + " " +
+                          describeLikely(*result.movement, a.units);
     }
     check.remedy = Core::say("Read the gap again, in two passes or more.");
 }

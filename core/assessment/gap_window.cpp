@@ -2,7 +2,10 @@
 #include <assessment/budget_of.h>
 #include <assessment/figures.h>
 #include <assessment/gap_window.h>
+#include <base/say.h>
 #include <cmath>
+#include <fasteners/grade.h>
+#include <fasteners/joint.h>
 #include <fasteners/movement.h>
 
 namespace caprail {
@@ -29,9 +32,47 @@ std::vector<Move> movesSince(const Facts& facts, int cap, std::int64_t entry) {
     return moves;
 }
 
+/// What a nut's turn did, by the joint's own stiffnesses where its group gives its dimensions.
+Result<NutTravel> travelOf(const FastenerGroupSet& group, const Thread& thread, Angle turned) {
+    const auto material = findClampedMaterial(group.clamped.value_or(""));
+    if (!group.grip || !material) {
+        return nutTravel(thread, turned);
+    }
+    const auto length = [](const std::optional<Entered<Length>>& l) {
+        return l ? std::optional(l->value) : std::nullopt;
+    };
+    const auto grade = parseGrade(group.grade);
+    const auto fastener = fastenerStiffness(thread, {group.grip->value, length(group.shank), length(group.threadInGrip)},
+                                            grade ? grade->modulus() : steelModulus);
+    const auto clamped = clampedStiffness(thread, group.grip->value, material->modulus);
+    return fastener && clamped ? nutTravel(thread, turned, *fastener, *clamped) : nutTravel(thread, turned);
+}
+
+/// Takes one movement into account; false where its thread is not known.
+bool addMovement(GapAfterMovement& after, GapWindow& window, const FastenerGroupSet& group, Angle turned) {
+    const auto thread = parseThread(group.thread);
+    if (!thread) {
+        return false;
+    }
+    const auto next = gapAfterMovement(window, *thread, turned, {});
+    const auto travel = travelOf(group, *thread, turned);
+    if (!next || !travel) {
+        return false;
+    }
+    window = next->value;
+    after.bound += travel->travel;
+    after.likelyLeast += travel->likelyLeast;
+    after.likelyMost += travel->likelyMost;
+    after.isJointKnown = after.isJointKnown && travel->clampGained;
+    after.clampGained = after.isJointKnown
+                            ? std::optional(after.clampGained.value_or(Force()) + *travel->clampGained)
+                            : std::nullopt;
+    return true;
+}
+
 } // namespace
 
-std::optional<Band> windowAfterMovement(const Facts& facts, Position p) {
+std::optional<GapAfterMovement> gapAfterMovementAt(const Facts& facts, Position p) {
     const auto all = facts.gaps.find(p);
     const auto era = facts.sortedGaps.find(p);
     const Change felled = facts.gapFelledBy(p);
@@ -53,26 +94,66 @@ std::optional<Band> windowAfterMovement(const Facts& facts, Position p) {
     if (!survey.accepted) {
         return {};
     }
+    const Uncertainty uncertainty(gapBudgetFrom(facts, before, gapScatter(facts)), coverageOf(facts));
+    GapAfterMovement after{Band::between(*survey.accepted, *survey.accepted).value(), *survey.accepted, uncertainty, {}, {},
+                           {}, true, {}};
     GapWindow window{*survey.accepted, *survey.accepted};
     for (const Move& move : movesSince(facts, p.cap, before.back().entry)) {
         if (move.fastener.side != p.side) {
             continue;
         }
         const auto* group = facts.groupOf(move.fastener);
-        const auto thread = group == nullptr ? Result<Thread>(refuse("")) : parseThread(group->what.thread);
-        const auto next =
-            thread ? gapAfterMovement(window, *thread, move.angle, {}) : Result<Worked<GapWindow>>(refuse(""));
-        if (!next) {
+        if (group == nullptr || !addMovement(after, window, group->what, move.angle)) {
             return {};
         }
-        window = next->value;
     }
-    const Uncertainty uncertainty(gapBudgetFrom(facts, before, gapScatter(facts)), coverageOf(facts));
     const Length wider = uncertainty.isKnown()
                              ? Length(static_cast<std::int64_t>(std::ceil(uncertainty.known()->expanded)))
                              : facts.rules.repeatLimit;
     const auto band = Band::between(window.smallest - wider, window.largest + wider);
-    return band ? std::optional(*band) : std::nullopt;
+    if (!band) {
+        return {};
+    }
+    after.window = *band;
+    return after;
+}
+
+std::optional<Band> windowAfterMovement(const Facts& facts, Position p) {
+    const auto after = gapAfterMovementAt(facts, p);
+    return after ? std::optional(after->window) : std::nullopt;
+}
+
+std::string describeLikely(const GapAfterMovement& after, const Units& units) {
+    if (after.bound == Length()) {
+        return Core::say("The nut of this side did not turn.");
+    }
+    const std::string grew = after.likelyLeast == after.likelyMost
+                                 ? formatFine(after.likelyMost, units)
+                                 : Core::say("%1 to %2", formatFine(after.likelyLeast, units), formatFine(after.likelyMost, units));
+    std::string text = after.isJointKnown
+                           ? Core::say("It can have grown by %1 at most, likely by %2, by the stiffness of this joint.",
+                                       formatFine(after.bound, units), grew)
+                           : Core::say("It can have grown by %1 at most, likely by %2, as is usual for such joints.",
+                                       formatFine(after.bound, units), grew);
+    if (after.clampGained) {
+        text += " " + Core::say("The fastener clamps by %1 more.", format(*after.clampGained, units));
+    }
+    const auto expanded = after.uncertaintyBefore.expanded();
+    if (!expanded) {
+        return text;
+    }
+    const bool isHidden = static_cast<double>(after.likelyMost.value()) <= *expanded;
+    return text + " " +
+           (isHidden ? Core::say("The gap is known to %1 only: a new reading cannot tell whether it grew.",
+                                 describe(after.uncertaintyBefore, units))
+                     : Core::say("The gap is known to %1: a new reading can tell.", describe(after.uncertaintyBefore, units)));
+}
+
+std::optional<Length> likelyDrop(const Facts& facts, FastenerId f, Angle turned) {
+    const auto* group = facts.groupOf(f);
+    const auto thread = group == nullptr ? Result<Thread>(refuse("")) : parseThread(group->what.thread);
+    const auto travel = thread ? travelOf(group->what, *thread, turned) : Result<NutTravel>(refuse(""));
+    return travel ? std::optional(travel->likelyMost) : std::nullopt;
 }
 
 } // namespace caprail

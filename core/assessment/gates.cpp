@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <assessment/checks.h>
 #include <assessment/review.h>
+#include <assessment/tightening_order.h>
 #include <base/say.h>
 
 namespace caprail {
@@ -60,6 +61,13 @@ void chooseNextStep(const Assessing& a) {
     }
     if (!a.facts.layout) {
         a.out.next = {Core::say("Set the engine layout: caps, fasteners, tied run."), {Station::engine, "layout"}};
+        return;
+    }
+    // A round is finished before anything that it spoiled is looked at: what turned once may turn again in it.
+    if (const RoundFact* round = roundUnderWay(a.facts)) {
+        const FastenerId next = stillToPull(a.facts, *round).front();
+        a.out.next = {Core::say("Verify round %1 goes on with %2.", round->begun.what.round, describe(next)),
+                      {Station::fasteners, code(next)}};
         return;
     }
     const Gate& closing = a.out.gate(GateKind::closing);

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <assessment/known_places.h>
+
+#include <assessment/fastener_groups.h>
 #include <base/say.h>
 
 namespace caprail {
@@ -35,8 +37,8 @@ Result<void> KnownPlaces::fastener(FastenerId f) const {
     if (auto known = layoutKnown(); !known) {
         return known;
     }
-    const auto* group = m_facts.groupOf(f);
-    const bool beyondCount = !hasSides(f.kind) && group != nullptr && f.number > group->what.count;
+    const int count = rowCount(m_facts, f.kind);
+    const bool beyondCount = !hasSides(f.kind) && count > 0 && f.number > count;
     if (!m_facts.layout->has(f) || beyondCount) {
         return refuse(Core::say("This engine has no fastener %1: check its number and side.", describe(f)));
     }

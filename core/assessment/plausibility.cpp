@@ -2,6 +2,7 @@
 #include <assessment/figures.h>
 #include <assessment/gap_window.h>
 #include <assessment/plausibility.h>
+#include <assessment/specified.h>
 #include <ledger/typed_values.h>
 #include <measure/budgets.h>
 #include <base/say.h>
@@ -12,6 +13,9 @@ namespace {
 
 /// A reading so many repeat limits from the passes before it is a slip (common practice, no source).
 constexpr std::int64_t farInRepeatLimits = 5;
+
+/// A torque so many times the specified one is a slip, or harm (common practice, no source).
+constexpr double farOver = 1.1;
 
 /// The median of the readings that stand, from those kept sorted: it is asked with every reading.
 std::optional<Length> medianAt(const Facts& facts, Position p) {
@@ -63,8 +67,12 @@ public:
         return journal == m_facts.journals.end() ? std::nullopt : temperature(e.partTemperature, journal->second);
     }
 
-    std::optional<std::string> operator()(const FastenerTightened& e) const { return torque(e.instrument, e.torque); }
-    std::optional<std::string> operator()(const RoundOutcome& e) const { return torque(e.instrument, e.torque); }
+    std::optional<std::string> operator()(const FastenerTightened& e) const {
+        return torque(e.fastener, e.instrument, e.torque);
+    }
+    std::optional<std::string> operator()(const RoundOutcome& e) const {
+        return torque(e.fastener, e.instrument, e.torque);
+    }
 
     template <class Other> std::optional<std::string> operator()(const Other&) const { return {}; }
 
@@ -87,14 +95,23 @@ private:
         return {};
     }
 
-    std::optional<std::string> torque(const std::string& wrench, const std::optional<Entered<Torque>>& pulled) const {
-        const InstrumentAdded* known = m_facts.instrumentAt(wrench, m_facts.lastEntry + 1);
-        if (!pulled || known == nullptr || isInsisted(pulled->typed)) {
+    std::optional<std::string> torque(FastenerId f, const std::string& wrench,
+                                      const std::optional<Entered<Torque>>& pulled) const {
+        if (!pulled || isInsisted(pulled->typed)) {
             return {};
         }
-        const bool isBelow = known->smallestTorque && pulled->value < known->smallestTorque->value;
-        const bool isAbove = known->largestTorque && pulled->value > known->largestTorque->value;
-        if (!isBelow && !isAbove) {
+        const auto* group = m_facts.groupOf(f);
+        if (group != nullptr && group->what.torque &&
+            inNewtonMetres(pulled->value) > farOver * inNewtonMetres(group->what.torque->value)) {
+            return Core::say("%1 is far over the %2 that is specified for %3: look at the wrench, or type ! behind it if it "
+                             "is really so.",
+                             format(pulled->value, m_units), format(group->what.torque->value, m_units), describe(f));
+        }
+        const InstrumentAdded* known = m_facts.instrumentAt(wrench, m_facts.lastEntry + 1);
+        if (known == nullptr) {
+            return {};
+        }
+        if (!isOutsideRange(*known, pulled->value)) {
             return {};
         }
         return Core::say("%1 lies outside the range of %2: use a wrench that reaches it, or type ! behind it if it is "

@@ -91,11 +91,22 @@ std::string bandOf(const Check& check) {
     }
 }
 
-FastenerKind groupOf(const Check& check) {
-    if (const auto* kind = std::get_if<FastenerKind>(&check.subject)) {
-        return *kind;
+/// The fasteners of a bearing, or all of a kind.
+std::vector<About> fastenersIn(const Check& check, const Facts& facts) {
+    std::vector<About> list;
+    const auto* kind = std::get_if<FastenerKind>(&check.subject);
+    const auto* journal = std::get_if<JournalId>(&check.subject);
+    if (facts.layout) {
+        for (const FastenerId f : facts.layout->verifiedFasteners()) {
+            const bool isOfJournal =
+                journal != nullptr && f.number == journal->number &&
+                f.kind == (journal->kind == JournalKind::main ? FastenerKind::mainCap : FastenerKind::rod);
+            if (isOfJournal || (kind != nullptr && f.kind == *kind)) {
+                list.emplace_back(f);
+            }
+        }
     }
-    return check.kind == CheckKind::rodClearance ? FastenerKind::rod : FastenerKind::mainCap;
+    return list;
 }
 
 /// A fit that is read with the crank in.
@@ -139,7 +150,7 @@ std::vector<About> abouts(Topic topic, const Check& check, const Facts& facts) {
     case band:
         return {bandOf(check)};
     case groupValue:
-        return {groupOf(check)};
+        return fastenersIn(check, facts);
     case crankLaid:
         return isReadOnTheCrank(check) ? std::vector<About>{About{}} : std::vector<About>{};
     case panRail:

@@ -109,6 +109,20 @@ std::string carriedSentence(const Assessing& a, const Judged& judged, const Stac
     return Core::say("Residual %1.", a.against(judged));
 }
 
+/// What helps when what is felt and what is worked out disagree: the cheap and likely first, the stack last.
+std::string remediesInOrder() {
+    return Core::say("Clean; turn the washer, turn it over, look for a burr; measure the shims; read the gap again; change "
+                     "the stack: in this order.");
+}
+
+/// Whether the numbers say that the stack is in its band, whatever the straightedge says.
+bool numbersSayRight(const Assessing& a, Position p) {
+    const auto stack = a.out.stacks.find(p);
+    const BandFact* band = a.band(bands::residual);
+    return stack != a.out.stacks.end() && band != nullptr && stack->second.residual &&
+           band->band.contains(*stack->second.residual);
+}
+
 /// Whether the straightedge and the arithmetic cannot both be right.
 bool doDisagree(const StackResult& result) {
     const auto own = result.uncertainty.expanded();
@@ -136,9 +150,7 @@ void judgeResidual(const Assessing& a, Check& check, Position p, const StackResu
     if (doDisagree(result)) {
         check.sentence += " " + Core::say("The arithmetic says %1 %2, which cannot be.",
                                           formatFine(*result.residual, a.units), describe(result.uncertainty, a.units));
-        check.remedy += (check.remedy.empty() ? "" : " ") +
-                        Core::say("Clean; turn the washer, turn it over, look for a burr; measure the shims; read the "
-                                  "gap again; change the stack: in this order.");
+        check.remedy += (check.remedy.empty() ? "" : " ") + remediesInOrder();
     }
 }
 
@@ -221,12 +233,16 @@ void recheckCheck(const Assessing& a, Position p) {
     case Feel::rocks:
         check.state = CheckState::out;
         check.sentence = Core::say("It rocks: the stack is proud.");
-        check.remedy = Core::say("Build the stack thinner, and try again.");
+        check.remedy = numbersSayRight(a, p)
+                           ? Core::say("By the numbers it should drag.") + " " + remediesInOrder()
+                           : Core::say("Build the stack thinner, and try again.");
         break;
     case Feel::loose:
         check.state = CheckState::out;
         check.sentence = Core::say("It is loose: the stack is low.");
-        check.remedy = Core::say("Build the stack thicker, and try again.");
+        check.remedy = numbersSayRight(a, p)
+                           ? Core::say("By the numbers it should drag.") + " " + remediesInOrder()
+                           : Core::say("Build the stack thicker, and try again.");
         break;
     }
     applyStaleness(check, a.facts, a.units);

@@ -17,11 +17,14 @@ template <class T> std::span<const Seen<T>> after(const std::vector<Seen<T>>& re
 } // namespace
 
 Change boreFelledBy(const Facts& facts, JournalId j) {
-    const bool isMain = j.kind == JournalKind::main;
     Change last = facts.changeOf(Topic::torque, j);
-    for (const Change& other : {facts.changeOf(Topic::shells, j),
-                                facts.changeOf(Topic::groupValue, isMain ? FastenerKind::mainCap : FastenerKind::rod)}) {
-        last = other.entry > last.entry ? other : last;
+    const auto take = [&](Change other) { last = other.entry > last.entry ? std::move(other) : last; };
+    take(facts.changeOf(Topic::shells, j));
+    const FastenerKind kind = j.kind == JournalKind::main ? FastenerKind::mainCap : FastenerKind::rod;
+    for (const Side side : {Side::left, Side::right}) {
+        for (const Ring ring : {Ring::inner, Ring::outer}) {
+            take(facts.changeOf(Topic::groupValue, FastenerId{kind, j.number, side, ring}));
+        }
     }
     return last;
 }

@@ -3,7 +3,8 @@
 
 #include <algorithm>
 #include <assessment/bracket.h>
-#include <cmath>
+#include <assessment/fastener_groups.h>
+#include <assessment/specified.h>
 #include <ledger/band_names.h>
 #include <ledger/typed_values.h>
 #include <base/say.h>
@@ -40,7 +41,11 @@ struct Fitting {
                (e.stretch && isOneOf(type, stretchGauge, micrometer));
     }
     bool operator()(const RoundBegun&) const { return isOneOf(type, torqueWrench); }
-    bool operator()(const RoundOutcome&) const { return isOneOf(type, torqueWrench, angleGauge); }
+    bool operator()(const RoundOutcome& e) const {
+        return e.by == VerifyMethod::length ? isOneOf(type, stretchGauge, micrometer)
+                                            : isOneOf(type, torqueWrench) || (!e.torque && isOneOf(type, angleGauge));
+    }
+    bool operator()(const ClampChecked&) const { return isOneOf(type, torqueWrench); }
     template <class Other> bool operator()(const Other&) const { return true; }
 };
 
@@ -135,7 +140,26 @@ public:
     Result<void> operator()(const ShimMeasured& e) const { return instrument(e.instrument, Body(e)); }
     Result<void> operator()(const PickupReading& e) const { return instrument(e.instrument, Body(e)); }
     Result<void> operator()(const FastenerTightened& e) const { return instrument(e.instrument, Body(e)); }
-    Result<void> operator()(const RoundOutcome& e) const { return instrument(e.instrument, Body(e)); }
+    Result<void> operator()(const RoundOutcome& e) const {
+        const auto* group = m_facts.groupOf(e.fastener);
+        const VerifyMethod wanted = group == nullptr ? VerifyMethod::torque : verifiedBy(group->what);
+        if (wanted != VerifyMethod::torque && (e.torque || e.by.value_or(VerifyMethod::torque) != wanted)) {
+            return refuse(wanted == VerifyMethod::length
+                              ? Core::say("%1 must not be pulled again: read its stretch, and enter that.",
+                                          describe(e.fastener))
+                              : Core::say("%1 must not be pulled again: look whether its witness mark still lines up, and "
+                                          "enter that.",
+                                          describe(e.fastener)));
+        }
+        return instrument(e.instrument, Body(e));
+    }
+    Result<void> operator()(const ClampChecked& e) const {
+        if (!isTightAsSpecified(m_facts, e.fastener)) {
+            return refuse(Core::say("A clamp is checked on a fastener that is tight as specified: tighten %1 first.",
+                                    describe(e.fastener)));
+        }
+        return instrument(e.instrument, Body(e));
+    }
     template <class Other> Result<void> operator()(const Other&) const { return {}; }
 
 private:
@@ -172,35 +196,7 @@ private:
     const Facts& m_facts;
 };
 
-/// A click wrench repeats within a few per cent; a recorded value further off than this is not the specified one
-/// (ISO 6789: ±4 % of reading, from memory).
-constexpr double torqueTolerance = 0.04;
-
-bool isWhatIsSpecified(const FastenerTightened& tightened, const FastenerGroupSet& group) {
-    if (group.method == TighteningMethod::stretch) {
-        return tightened.stretch && group.stretch &&
-               (tightened.stretch->value - group.stretch->value).magnitude() <= thou(0.3);
-    }
-    if (!tightened.torque || !group.torque) {
-        return false;
-    }
-    const double specified = inNewtonMetres(group.torque->value);
-    const bool torqueFits =
-        std::abs(inNewtonMetres(tightened.torque->value) - specified) <= torqueTolerance * specified;
-    const bool angleFits = group.method != TighteningMethod::torqueAndAngle ||
-                           (tightened.angle && group.angle &&
-                            std::abs(inDegrees(tightened.angle->value) - inDegrees(group.angle->value)) <= 5.0);
-    return torqueFits && angleFits;
-}
-
 } // namespace
-
-bool isTightAsSpecified(const Facts& facts, FastenerId f) {
-    const auto* group = facts.groupOf(f);
-    const auto at = facts.fasteners.find(f);
-    return group != nullptr && at != facts.fasteners.end() && at->second.tightened && !at->second.isLoose &&
-           isWhatIsSpecified(at->second.tightened->what, group->what);
-}
 
 bool fits(InstrumentType type, const Body& body) {
     return std::visit(Fitting{type}, body);

@@ -9,12 +9,9 @@ namespace caprail {
 /// Whether the instrument's kind can measure, or tighten, what the entry says.
 bool fits(InstrumentType, const Body&);
 
-/// Whether a fastener is tight at what is specified for it.
-bool isTightAsSpecified(const Facts&, FastenerId);
-
 /// Refuses, with what to do first: a bore or a journal of a main while the crank is in; a bore while its cap's fasteners
 /// are not at their specified value; a gap, end play, side clearance, trial fit or verify round while the crank is not in;
-/// an instrument of a kind that cannot measure it; a judgement without a reason; an exchange of shims that cannot be made;
+/// an instrument of a kind that cannot measure it; an outcome by a pull of a fastener that must not be pulled; a judgement without a reason; an exchange of shims that cannot be made;
 /// a larger sum that is said not to go and is not larger; typed text that is no quantity or contradicts its value.
 Result<void> isInOrder(const Facts&, const Body&);
 

@@ -31,6 +31,8 @@ std::string ratio(double value, const Units& units) {
     return shortNumber(value, 4, units.decimalMark);
 }
 
+constexpr double cos30 = std::numbers::sqrt3 / 2.0;
+
 Result<double> checkedNutFactor(double nutFactor) {
     if (!(nutFactor >= 0.03 && nutFactor <= 1.0)) {
         return refuse(Core::say("A nut factor K of %1 is outside 0.03 to 1: steel threads have about 0.1 to 0.3.",
@@ -52,7 +54,6 @@ Result<Worked<Length>> longFormLever(const Thread& thread, const JointFriction& 
         return refuse(Core::say("The mean radius of the bearing face must be more than nothing, and %1 was given.",
                                 format(friction.bearingRadius, units)));
     }
-    const double cos30 = std::numbers::sqrt3 / 2.0;
     const Length wedge = millimetres(inMillimetres(thread.pitch()) / (2.0 * std::numbers::pi));
     const Length threadArm = millimetres(friction.thread * inMillimetres(thread.pitchDiameter()) / (2.0 * cos30));
     const Length bearingArm = millimetres(friction.bearing * inMillimetres(friction.bearingRadius));
@@ -122,6 +123,48 @@ Result<Worked<Force>> preloadLongForm(Torque torque, const Thread& thread, const
             Core::say("F = T / sum = %1 / %2 = %3", worked.text, format(lever.value, units), format(force, units)));
         return Worked<Force>{force, std::move(lines)};
     });
+}
+
+Result<ThreadStress> threadStress(Force preload, const Thread& thread, double threadFriction, const Units& units) {
+    if (const auto checked = plausiblePreload(preload, units); !checked) {
+        return tl::unexpected(checked.error());
+    }
+    if (!(threadFriction >= 0.01 && threadFriction <= 1.0)) {
+        return refuse(Core::say("A friction coefficient of %1 is outside 0.01 to 1: steel on steel has about 0.08 to 0.25.",
+                                shortNumber(threadFriction, 4)));
+    }
+    const double area = inSquareMillimetres(thread.stressArea());
+    const double diameter = std::sqrt(4.0 * area / std::numbers::pi);
+    const double arm = inMillimetres(thread.pitch()) / (2.0 * std::numbers::pi) +
+                       threadFriction * inMillimetres(thread.pitchDiameter()) / (2.0 * cos30);
+    const Torque inThread = newtonMetres(inNewtons(preload) * arm / 1'000.0);
+    const double axial = inNewtons(preload) / area;
+    const double torsion = 16.0 * inNewtons(preload) * arm / (std::numbers::pi * std::pow(diameter, 3));
+    ThreadStress out{megapascals(axial), megapascals(torsion), megapascals(std::sqrt(axial * axial + 3 * torsion * torsion)),
+                     {}};
+    out.working = {Core::say("thread torque M = F·(P/2π + μt·d2/(2·cos 30°)) = %1", workingTorqueText(inThread, units)),
+                   Core::say("σ = %1, τ = 16·M/(π·ds³) = %2, σe = √(σ² + 3τ²) = %3", stressText(out.axial, units),
+                             stressText(out.torsion, units), stressText(out.equivalent, units))};
+    return out;
+}
+
+Result<Worked<Force>> clampFromTorques(Torque on, Torque off, const Thread& thread, const Units& units) {
+    for (const Torque torque : {on, off}) {
+        if (const auto checked = plausibleTorque(torque, units); !checked) {
+            return tl::unexpected(checked.error());
+        }
+    }
+    if (off >= on) {
+        return refuse(Core::say("Loosening took %1 and tightening %2: a fastener that clamps comes loose at less than it was "
+                                "tightened with.",
+                                format(off, units), format(on, units)));
+    }
+    const Torque difference = on - off;
+    const Force force =
+        newtons(std::numbers::pi * inNewtonMetres(difference) * 1'000.0 / inMillimetres(thread.pitch()));
+    return Worked<Force>{force,
+                         {"F = π·(T_on − T_off)/P = π × " + workingTorqueText(difference, units) + " / " +
+                          format(thread.pitch(), units) + " = " + format(force, units)}};
 }
 
 } // namespace caprail

@@ -48,6 +48,27 @@ Result<Worked<Force>> preloadLongForm(Torque torque, const Thread& thread, const
 /// 0.25 lubricated and 0.35 dry of NASA-STD-5020).
 inline constexpr double usualScatter = 0.30;
 
+/// What a thread carries while its nut is turned: tension from the clamp, torsion from the part of the torque that the
+/// thread takes, and both together, σ_e = √(σ² + 3τ²) with τ = 16·M/(π·d_s³), M = F·(P/2π + μt·d2/(2·cos 30°)) and d_s
+/// the diameter of the stress area (VDI 2230-1, elastic form).
+struct ThreadStress {
+    Stress axial;
+    Stress torsion;
+    Stress equivalent;
+    std::vector<std::string> working;
+    /// σ_e/σ, 1 or more.
+    [[nodiscard]] double factor() const {
+        return static_cast<double>(equivalent.value()) / static_cast<double>(axial.value());
+    }
+};
+/// Refuses an implausible preload and a friction coefficient outside 0.01 to 1.
+Result<ThreadStress> threadStress(Force preload, const Thread& thread, double threadFriction, const Units& units);
+
+/// Clamp from the torque that tightens and the torque that loosens one fastener: F = π·(T_on − T_off)/P. Friction, which
+/// is in both, falls out (statics of the thread; both moving slowly). Refuses implausible torques, and a loosening
+/// torque that is not below the tightening one.
+Result<Worked<Force>> clampFromTorques(Torque on, Torque off, const Thread& thread, const Units& units);
+
 /// Preload as a share of the proof load: 0.75 means 75 %. `low` at the higher, `high` at the lower friction.
 struct ProofShare {
     double low;
@@ -61,7 +82,7 @@ Result<ProofShare> shareOfProof(Force preload, const Thread& thread, const Grade
                                 const Units& units);
 
 enum class TorqueWarningKind {
-    passesNinetyPercentOfProof, ///< at the lower friction
+    passesNinetyPercentOfProof, ///< at the lower friction, with the torsion of tightening
     looksTwelveTimesTooLarge,   ///< as if lbf·in had been entered as lbf·ft
     looksTwelveTimesTooSmall,   ///< as if lbf·ft had been entered as lbf·in
 };
@@ -69,20 +90,27 @@ struct TorqueWarning {
     TorqueWarningKind kind;
     std::string sentence;
 };
-/// Warnings on a specified torque from the share of proof that it gives: `high` above 0.90; `nominal` below 0.12 or
+/// Warnings on a specified torque from the share of proof that it gives: `equivalentHigh`, the share with torsion at the
+/// lower friction, above 0.90; `nominal` below 0.12 or
 /// above 3 looks like the wrong unit (a factor of 12; the limits are common practice, no source). A value that looks
 /// like the wrong unit gets that warning alone.
-std::vector<TorqueWarning> torqueWarnings(Torque torque, const ProofShare& share, const Units& units);
+std::vector<TorqueWarning> torqueWarnings(Torque torque, const ProofShare& share, double equivalentHigh,
+                                          const Units& units);
 
 /// All of the above for one specified torque, as screen and sheet show it.
 struct TorqueJudgement {
     Force preload;
-    ProofShare share;
+    ProofShare share;                 ///< of the clamp alone
+    ProofShare equivalent;            ///< with the torsion of tightening
+    ThreadStress stress;
     std::vector<TorqueWarning> warnings;
-    std::vector<std::string> working; ///< short form first, then the share of proof
+    std::vector<std::string> working; ///< short form first, then the share of proof, then torsion
+    /// Over 90 % of proof at the lower friction, torsion counted.
+    [[nodiscard]] bool isOverProof() const;
 };
-/// By the short form. Refuses what preloadShortForm and shareOfProof refuse.
+/// By the short form, with the friction of the thread for the torsion. Refuses what preloadShortForm, shareOfProof and
+/// threadStress refuse.
 Result<TorqueJudgement> judgeTorque(Torque torque, const Thread& thread, const Grade& grade, double nutFactor,
-                                    double scatter, const Units& units);
+                                    double threadFriction, double scatter, const Units& units);
 
 } // namespace caprail

@@ -40,7 +40,8 @@ Result<ProofShare> shareOfProof(Force preload, const Thread& thread, const Grade
     return out;
 }
 
-std::vector<TorqueWarning> torqueWarnings(Torque torque, const ProofShare& share, const Units& units) {
+std::vector<TorqueWarning> torqueWarnings(Torque torque, const ProofShare& share, double equivalentHigh,
+                                          const Units& units) {
     // A factor of 12 lies between lbf·ft and lbf·in, whichever unit is shown here.
     if (share.nominal > suspiciouslyLarge) {
         return {
@@ -56,17 +57,21 @@ std::vector<TorqueWarning> torqueWarnings(Torque torque, const ProofShare& share
                        "as lbf·in? As lbf·ft it would be %3.",
                        format(torque, units), percent(share.nominal, units, 1), percent(share.nominal * 12.0, units))}};
     }
-    if (share.high > mostOfProof) {
+    if (equivalentHigh > mostOfProof) {
         return {{TorqueWarningKind::passesNinetyPercentOfProof,
-                 Core::say("A torque of %1 gives %2 of the proof load, but at the lower friction %3, which is more "
-                           "than 90 %: check the value, the lubricant and the grade.",
-                           format(torque, units), percent(share.nominal, units), percent(share.high, units))}};
+                 Core::say("A torque of %1 gives %2 of the proof load, but at the lower friction and with the torsion of "
+                           "tightening %3, which is more than 90 %: check the value, the lubricant and the grade.",
+                           format(torque, units), percent(share.nominal, units), percent(equivalentHigh, units))}};
     }
     return {};
 }
 
+bool TorqueJudgement::isOverProof() const {
+    return equivalent.high > mostOfProof;
+}
+
 Result<TorqueJudgement> judgeTorque(Torque torque, const Thread& thread, const Grade& grade, double nutFactor,
-                                    double scatter, const Units& units) {
+                                    double threadFriction, double scatter, const Units& units) {
     auto preload = preloadShortForm(torque, thread, nutFactor, units);
     if (!preload) {
         return tl::unexpected(preload.error());
@@ -75,8 +80,18 @@ Result<TorqueJudgement> judgeTorque(Torque torque, const Thread& thread, const G
     if (!share) {
         return tl::unexpected(share.error());
     }
-    TorqueJudgement out{preload->value, *share, torqueWarnings(torque, *share, units), std::move(preload->working)};
+    const auto stress = threadStress(preload->value, thread, threadFriction, units);
+    if (!stress) {
+        return tl::unexpected(stress.error());
+    }
+    const double factor = stress->factor();
+    const ProofShare equivalent{share->low * factor, share->nominal * factor, share->high * factor, share->proofLoad, {}};
+    TorqueJudgement out{preload->value, *share, equivalent, *stress, torqueWarnings(torque, *share, equivalent.high, units),
+                        std::move(preload->working)};
     out.working.insert(out.working.end(), share->working.begin(), share->working.end());
+    out.working.insert(out.working.end(), stress->working.begin(), stress->working.end());
+    out.working.push_back(Core::say("with torsion: %1 of proof, %2 at the lower friction",
+                                    percent(equivalent.nominal, units), percent(equivalent.high, units)));
     return out;
 }
 

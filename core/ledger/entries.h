@@ -67,6 +67,10 @@ struct RulesSet {
     std::string source;
     /// Half-width of what two parts may differ by in temperature when they are measured; none: 5 °F.
     std::optional<Temperature> temperatureSpread = {};
+    /// A verify round is made by somebody who tightened none of its fasteners; none: no.
+    std::optional<bool> secondPersonVerifies = {};
+    /// The sign-off is made by somebody who did none of the closing steps; none: no.
+    std::optional<bool> secondPersonSigns = {};
     static constexpr std::string_view kind = "rules_set", title = Core::mark("Rules set");
     static constexpr auto fields() {
         using S = RulesSet;
@@ -76,10 +80,15 @@ struct RulesSet {
                                field("objective", &S::objective),
                                field("torque_scatter_percent", &S::torqueScatterPercent),
                                field("counterweight_minimum", &S::counterweightMinimum), field("source", &S::source),
-                               field("temperature_spread", &S::temperatureSpread));
+                               field("temperature_spread", &S::temperatureSpread),
+                               field("second_person_verifies", &S::secondPersonVerifies),
+                               field("second_person_signs", &S::secondPersonSigns));
     }
 };
 
+/// A set of places with one specification: all fasteners of a kind, those of one ring, or, under a name of its own, the
+/// places that it lists, which then no wider group speaks for. Setting it again restates it; with no place left in its
+/// list it is dissolved, and its places fall back to the wider group.
 struct FastenerGroupSet {
     FastenerKind group = FastenerKind::mainCap;
     std::optional<Ring> ring; ///< main caps of four fasteners may have one group per ring
@@ -94,6 +103,16 @@ struct FastenerGroupSet {
     std::int64_t steps = 3;
     NameList sequence; ///< fastener codes in the order of tightening; empty: from the centre outwards
     std::string source;
+    std::optional<std::string> name = {};       ///< of a group of places: "rear cap"
+    std::optional<NameList> places = {};        ///< fastener codes; none: all of the kind, or of its ring
+    std::optional<FastenerPiece> piece = {};    ///< none: studs with nuts at main caps and girdle, bolts elsewhere
+    std::optional<VerifyMethod> verifiedBy = {}; ///< none: by torque, by length when stretched, else by witness mark
+    std::optional<bool> isSingleUse = {};       ///< not tightened twice; none: only what is tightened to yield
+    std::optional<Entered<Length>> stretchTolerance = {}; ///< of the length when it is read; none: 0.0003 in
+    std::optional<Entered<Length>> grip = {};         ///< clamped length, from under the nut to where the thread holds
+    std::optional<Entered<Length>> shank = {};        ///< diameter without thread; none: the nominal one
+    std::optional<Entered<Length>> threadInGrip = {}; ///< threaded part of the grip; none: one diameter
+    std::optional<std::string> clamped = {};          ///< what it clamps: "cast iron", "steel"
     static constexpr std::string_view kind = "fastener_group_set", title = Core::mark("Fastener group set");
     static constexpr auto fields() {
         using S = FastenerGroupSet;
@@ -102,7 +121,12 @@ struct FastenerGroupSet {
                                field("lubricant", &S::lubricant), field("method", &S::method),
                                field("torque", &S::torque), field("angle", &S::angle), field("stretch", &S::stretch),
                                field("steps", &S::steps), field("tightening_order", &S::sequence),
-                               field("source", &S::source));
+                               field("source", &S::source), field("group_name", &S::name), field("places", &S::places),
+                               field("piece", &S::piece), field("verified_by", &S::verifiedBy),
+                               field("is_single_use", &S::isSingleUse),
+                               field("stretch_tolerance", &S::stretchTolerance), field("grip", &S::grip),
+                               field("shank", &S::shank), field("thread_in_grip", &S::threadInGrip),
+                               field("clamped", &S::clamped));
     }
 };
 
@@ -258,11 +282,13 @@ struct FastenerTightened {
     std::optional<Entered<Angle>> angle;
     std::optional<Entered<Length>> stretch;
     std::string instrument;
+    std::optional<bool> isNew = {}; ///< a fastener that was never tightened before; none: not said
     static constexpr std::string_view kind = "fastener_tightened", title = Core::mark("Fastener tightened");
     static constexpr auto fields() {
         using S = FastenerTightened;
         return std::make_tuple(field("fastener", &S::fastener), field("torque", &S::torque), field("angle", &S::angle),
-                               field("stretch", &S::stretch), field("instrument", &S::instrument));
+                               field("stretch", &S::stretch), field("instrument", &S::instrument),
+                               field("is_new", &S::isNew));
     }
 };
 
@@ -276,6 +302,20 @@ struct FastenerLoosened {
     }
 };
 
+/// The torque that turned one fastener on a little further, and the one that turned it back: what it clamps with, free of
+/// friction. It was loosened by that, and must be tightened again.
+struct ClampChecked {
+    FastenerId fastener;
+    Entered<Torque> on, off;
+    std::string instrument;
+    static constexpr std::string_view kind = "clamp_checked", title = Core::mark("Clamp checked");
+    static constexpr auto fields() {
+        using S = ClampChecked;
+        return std::make_tuple(field("fastener", &S::fastener), field("torque_on", &S::on), field("torque_off", &S::off),
+                               field("instrument", &S::instrument));
+    }
+};
+
 struct RoundBegun {
     std::int64_t round = 1;
     std::string instrument;
@@ -286,6 +326,8 @@ struct RoundBegun {
     }
 };
 
+/// One fastener in a round: pulled to its torque again, or, where its group is verified so, its stretch read or its
+/// witness mark looked at.
 struct RoundOutcome {
     std::int64_t round = 1;
     FastenerId fastener;
@@ -293,12 +335,27 @@ struct RoundOutcome {
     std::optional<Entered<Angle>> angle; ///< that a moved one turned
     std::optional<Entered<Torque>> torque;
     std::string instrument;
+    std::optional<VerifyMethod> by = {};         ///< none: by torque
+    std::optional<Entered<Length>> stretch = {}; ///< as read, when by length
     static constexpr std::string_view kind = "round_outcome", title = Core::mark("Verified");
     static constexpr auto fields() {
         using S = RoundOutcome;
         return std::make_tuple(field("round", &S::round), field("fastener", &S::fastener),
                                field("outcome", &S::outcome), field("angle", &S::angle), field("torque", &S::torque),
-                               field("instrument", &S::instrument));
+                               field("instrument", &S::instrument), field("verified_by", &S::by),
+                               field("stretch", &S::stretch));
+    }
+};
+
+/// The washer of a place was turned, turned over or dressed: its gap is read again.
+struct WasherWorked {
+    Position position;
+    WasherWork work = WasherWork::turned;
+    std::string note;
+    static constexpr std::string_view kind = "washer_worked", title = Core::mark("Washer");
+    static constexpr auto fields() {
+        using S = WasherWorked;
+        return std::make_tuple(field("position", &S::position), field("work", &S::work), field("note", &S::note));
     }
 };
 
@@ -613,6 +670,6 @@ using Body = std::variant<EngineDescribed, LayoutSet, BandSet, RulesSet, Fastene
                           ShimMeasured, ShimSetAside, StackPinned, StackBuilt, StackMoved, RecheckMade, JudgedAgain,
                           GirdleWaySet, TrialFitResult, PickupReading, FindingOpened, FindingSettled, NoteAdded,
                           AttachmentAdded, ClosingStepDone, SignedOff, BuildBegun, Struck, Salvaged, CrankLaidIn,
-                          FeelStudyBegun, FeelAnswer>;
+                          FeelStudyBegun, FeelAnswer, ClampChecked, WasherWorked>;
 
 } // namespace caprail

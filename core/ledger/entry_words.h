@@ -26,12 +26,42 @@ template <> struct WordsOf<ObjectiveWord> {
          {ObjectiveWord::leastTwist, Core::mark("least twist")}}};
 };
 
-enum class TighteningMethod { torque, torqueAndAngle, stretch };
+enum class TighteningMethod { torque, torqueAndAngle, stretch, toYield };
 template <> struct WordsOf<TighteningMethod> {
-    static constexpr std::array<Word<TighteningMethod>, 3> list{
+    static constexpr std::array<Word<TighteningMethod>, 4> list{
         {{TighteningMethod::torque, Core::mark("torque")},
          {TighteningMethod::torqueAndAngle, Core::mark("torque and angle")},
-         {TighteningMethod::stretch, Core::mark("stretch")}}};
+         {TighteningMethod::stretch, Core::mark("stretch")},
+         {TighteningMethod::toYield, Core::mark("torque and angle to yield")}}};
+};
+/// Whether an angle belongs to what is specified.
+constexpr bool hasAngle(TighteningMethod method) {
+    return method == TighteningMethod::torqueAndAngle || method == TighteningMethod::toYield;
+}
+
+/// What holds at a place: drawn by shape, and said.
+enum class FastenerPiece { stud, bolt };
+template <> struct WordsOf<FastenerPiece> {
+    static constexpr std::array<Word<FastenerPiece>, 2> list{
+        {{FastenerPiece::stud, Core::mark("stud with nut")}, {FastenerPiece::bolt, Core::mark("bolt")}}};
+};
+
+/// By what a verify round tells that a fastener still holds.
+enum class VerifyMethod { torque, length, witnessMark };
+template <> struct WordsOf<VerifyMethod> {
+    static constexpr std::array<Word<VerifyMethod>, 3> list{
+        {{VerifyMethod::torque, Core::mark("torque")},
+         {VerifyMethod::length, Core::mark("length")},
+         {VerifyMethod::witnessMark, Core::mark("witness mark")}}};
+};
+
+/// What was done to the washer of a place, before its gap is read again.
+enum class WasherWork { turned, turnedOver, dressed };
+template <> struct WordsOf<WasherWork> {
+    static constexpr std::array<Word<WasherWork>, 3> list{
+        {{WasherWork::turned, Core::mark("turned")},
+         {WasherWork::turnedOver, Core::mark("turned over")},
+         {WasherWork::dressed, Core::mark("dressed")}}};
 };
 
 enum class InstrumentType {

@@ -66,6 +66,9 @@ Result<EngineTemplate> templateFrom(const Ledger& ledger, const TemplateNote& no
         take(band.entry);
     }
     for (const auto& [key, group] : facts.groups) {
+        if (group.what.places && group.what.places->names.empty()) {
+            continue; // dissolved: it says nothing
+        }
         take(group.entry);
     }
     return t;

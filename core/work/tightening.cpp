@@ -1,92 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <work/tightening.h>
 
-#include <algorithm>
 #include <base/say.h>
-#include <fasteners/sequence.h>
 
 namespace caprail {
 
-std::vector<FastenerId> tighteningOrder(const Facts& facts, FastenerKind kind) {
-    std::vector<FastenerGroupSet> groups;
-    for (const auto& [key, group] : facts.groups) {
-        if (key.first == kind) {
-            groups.push_back(group.what);
-        }
-    }
-    return tighteningOrder(facts, kind, groups);
-}
-
-std::vector<FastenerId> tighteningOrder(const Facts& facts, FastenerKind kind,
-                                        const std::vector<FastenerGroupSet>& groups) {
-    if (!facts.layout || (!hasSides(kind) && groups.empty())) {
-        return {};
-    }
-    // A row has as many fasteners as its group counts.
-    const auto usual = usualSequence(*facts.layout, kind, groups.empty() ? 0 : static_cast<int>(groups.front().count));
-    std::vector<FastenerId> order;
-    const auto put = [&](FastenerId f) {
-        if (std::ranges::find(usual, f) != usual.end() && std::ranges::find(order, f) == order.end()) {
-            order.push_back(f);
-        }
-    };
-    for (const FastenerGroupSet& group : groups) {
-        for (const auto& name : group.sequence.names) {
-            if (const auto f = parseFastener(name)) {
-                put(*f);
-            }
-        }
-    }
-    std::ranges::for_each(usual, put);
-    return order;
-}
-
-std::vector<FastenerId> verifyOrder(const Facts& facts) {
-    auto order = tighteningOrder(facts, FastenerKind::mainCap);
-    const auto rods = tighteningOrder(facts, FastenerKind::rod);
-    order.insert(order.end(), rods.begin(), rods.end());
-    return order;
-}
-
-std::map<FastenerId, int> sequenceNumbers(const std::vector<FastenerId>& order) {
-    std::map<FastenerId, int> numbers;
-    std::map<FastenerKind, int> last;
-    for (const FastenerId& f : order) {
-        numbers[f] = ++last[f.kind];
-    }
-    return numbers;
-}
-
-const RoundFact* roundUnderWay(const Facts& facts) {
-    if (facts.rounds.empty() || facts.rounds.back().voidedBy.entry != 0 ||
-        stillToPull(facts, facts.rounds.back()).empty()) {
-        return nullptr;
-    }
-    return &facts.rounds.back();
-}
-
-std::vector<FastenerId> stillToPull(const Facts& facts, const RoundFact& round) {
-    std::vector<FastenerId> left;
-    std::ranges::copy_if(verifyOrder(facts), std::back_inserter(left),
-                         [&](const FastenerId& f) { return !round.outcomes.contains(f); });
-    return left;
-}
-
-bool isAtSpecified(const Facts& facts, FastenerId fastener) {
-    const auto at = facts.fasteners.find(fastener);
-    const auto specified = asSpecified(facts, fastener, {});
-    if (at == facts.fasteners.end() || !at->second.tightened || at->second.isLoose || !specified) {
-        return false;
-    }
-    const FastenerTightened& is = at->second.tightened->what;
-    const auto same = [](const auto& a, const auto& b) { return !b || (a && a->value == b->value); };
-    return same(is.torque, specified->torque) && same(is.angle, specified->angle) &&
-           same(is.stretch, specified->stretch);
-}
-
 Result<FastenerTightened> asSpecified(const Facts& facts, FastenerId fastener, const std::string& instrument) {
     const auto* group = facts.groupOf(fastener);
-    if (group == nullptr) {
+    if (group == nullptr || !isSpecified(group->what)) {
         return refuse(Core::say("Nothing is specified for %1: set its group first, under Groups.", describe(fastener)));
     }
     FastenerTightened entry{fastener, {}, {}, {}, instrument};
@@ -95,6 +16,7 @@ Result<FastenerTightened> asSpecified(const Facts& facts, FastenerId fastener, c
         entry.torque = group->what.torque;
         break;
     case TighteningMethod::torqueAndAngle:
+    case TighteningMethod::toYield:
         entry.torque = group->what.torque;
         entry.angle = group->what.angle;
         break;
@@ -103,6 +25,28 @@ Result<FastenerTightened> asSpecified(const Facts& facts, FastenerId fastener, c
         break;
     }
     return entry;
+}
+
+Result<RoundOutcome> outcomeOf(const Facts& facts, FastenerId fastener, const std::string& instrument,
+                               std::optional<Entered<Angle>> moved, std::optional<Entered<Length>> stretch) {
+    const RoundFact* round = roundUnderWay(facts);
+    if (round == nullptr) {
+        return refuse(Core::say("No verify round is under way: begin one first."));
+    }
+    const auto* group = facts.groupOf(fastener);
+    if (group == nullptr || !isSpecified(group->what)) {
+        return refuse(Core::say("Nothing is specified for %1: set its group first, under Groups.", describe(fastener)));
+    }
+    RoundOutcome outcome{round->begun.what.round, fastener, moved ? Outcome::moved : Outcome::held, std::move(moved), {},
+                         instrument};
+    const VerifyMethod by = verifiedBy(group->what);
+    if (by == VerifyMethod::torque) {
+        outcome.torque = group->what.torque;
+    } else {
+        outcome.by = by;
+        outcome.stretch = std::move(stretch);
+    }
+    return outcome;
 }
 
 } // namespace caprail

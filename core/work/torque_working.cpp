@@ -51,10 +51,10 @@ bool addPreload(GroupWorking& result, Torque torque, const Thread& thread, const
     return true;
 }
 
-void addShareOfProof(GroupWorking& result, Torque torque, const Thread& thread, const Grade& grade, double nutFactor,
-                     std::int64_t scatterPercent, const Units& units) {
-    const auto judged =
-        judgeTorque(torque, thread, grade, nutFactor, static_cast<double>(scatterPercent) / 100.0, units);
+void addShareOfProof(GroupWorking& result, Torque torque, const Thread& thread, const Grade& grade,
+                     const Lubricant& lubricant, std::int64_t scatterPercent, const Units& units) {
+    const auto judged = judgeTorque(torque, thread, grade, lubricant.nutFactor, lubricant.friction,
+                                    static_cast<double>(scatterPercent) / 100.0, units);
     if (!judged) {
         result.missing.push_back(judged.error().sentence);
         return;
@@ -64,6 +64,10 @@ void addShareOfProof(GroupWorking& result, Torque torque, const Thread& thread, 
              Core::say("Share of proof load: %1 (%2 to %3 with ± %4 % scatter)", percent(judged->share.nominal),
                        percent(judged->share.low), percent(judged->share.high), scatterPercent),
              judged->share.working);
+    addLines(result.lines,
+             Core::say("With the torsion of tightening: %1 of proof, %2 at the lower friction",
+                       percent(judged->equivalent.nominal), percent(judged->equivalent.high)),
+             judged->stress.working);
     for (const auto& warning : judged->warnings) {
         result.warnings.push_back(warning.sentence);
     }
@@ -78,7 +82,7 @@ GroupWorking workingOf(const FastenerGroupSet& group, std::int64_t scatterPercen
         return result;
     }
     addSteps(result, group, units);
-    if (group.method == TighteningMethod::torqueAndAngle) {
+    if (hasAngle(group.method)) {
         result.missing.push_back(Core::say("By torque and angle: what follows is the preload before the angle."));
     }
     const auto thread = parseThread(group.thread);
@@ -97,7 +101,7 @@ GroupWorking workingOf(const FastenerGroupSet& group, std::int64_t scatterPercen
         result.missing.push_back(grade.error().sentence);
         return result;
     }
-    addShareOfProof(result, group.torque->value, *thread, *grade, lubricant->nutFactor, scatterPercent, units);
+    addShareOfProof(result, group.torque->value, *thread, *grade, *lubricant, scatterPercent, units);
     return result;
 }
 

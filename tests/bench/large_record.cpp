@@ -94,7 +94,7 @@ private:
     void round() {
         add(RoundBegun{++m_round, "WRENCH-90"});
         for (const FastenerId f : m_layout->verifiedFasteners()) {
-            add(RoundOutcome{m_round, f, Outcome::held, {}, {}, "WRENCH-90"});
+            add(RoundOutcome{m_round, f, Outcome::held, {}, Entered<Torque>{newtonMetres(80), "80 Nm"}, "WRENCH-90"});
         }
     }
 

@@ -68,6 +68,9 @@ struct PlanContent {
     /// How many pan rail, front and rear fasteners there are. Without a number the rail is drawn with a usual set of
     /// bolt holes, and front and rear with none.
     std::map<FastenerKind, int> rows{};
+    /// Fastener code → what is there, where that is not usual: a stud with its nut is drawn for main caps, a bolt for rods
+    /// and rows.
+    std::map<QString, FastenerPiece> pieces{};
 };
 
 /// An empty drawing of a record's engine: its layout, and the rows of fasteners that its groups count. Needs a layout.

@@ -36,6 +36,19 @@ void paintStud(QPainter& painter, const PlanScene& scene, QPointF at, double was
     painter.drawArc(QRectF(at.x() - root, at.y() - root, 2 * root, 2 * root), 30 * 16, 270 * 16);
 }
 
+/// A bolt seen on its head: washer, hexagon, and the chamfer that touches its flats. No thread comes through.
+void paintBolt(QPainter& painter, const PlanScene& scene, QPointF at, double washer, const Look& look) {
+    painter.setBrush(look.paper);
+    painter.setPen(solid(look.ink, scene.line(1)));
+    painter.drawEllipse(at, washer, washer);
+    painter.setBrush(washed(look.ink, look.paper, 0.18));
+    painter.setPen(solid(look.ink, scene.line(1.7)));
+    painter.drawPath(hexagon(at, 0.86 * washer));
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(solid(look.ink, scene.line(1)));
+    painter.drawEllipse(at, 0.7 * washer, 0.7 * washer);
+}
+
 /// The outline and the inside of a body of several parts that overlap: every part is outlined twice as wide, and the
 /// inside of all of them laid over it, which leaves the outer half of the outline of all together. Uniting the parts
 /// first costs many times as much.
@@ -126,15 +139,23 @@ void paintCrank(QPainter& painter, const PlanScene& scene, const Look& look) {
 void paintStuds(QPainter& painter, const PlanScene& scene, const Look& look) {
     const EngineLayout& layout = scene.content.layout;
     const PlanFrame& frame = scene.set.frame;
+    const auto isUnusual = [&](const QString& place) { return scene.content.pieces.contains(place); };
     for (const FastenerId f : layout.mainFasteners()) {
-        paintStud(painter, scene, frame.at(inPlan(layout.at(f))), frame.at(scene.size.washer), look);
+        const QPointF at = frame.at(inPlan(layout.at(f)));
+        isUnusual(QString::fromStdString(code(f))) ? paintBolt(painter, scene, at, frame.at(scene.size.washer), look)
+                                                   : paintStud(painter, scene, at, frame.at(scene.size.washer), look);
     }
     for (const PlanPlace& place : scene.places) {
-        if (place.layer == PlanLayer::rodFasteners || place.layer == PlanLayer::rowFasteners) {
-            painter.setBrush(look.paper);
-            painter.setPen(solid(look.ink, scene.line(1)));
-            painter.drawPath(hexagon(scene.pointOf(place), scene.radiusOf(place)));
+        if (place.layer != PlanLayer::rodFasteners && place.layer != PlanLayer::rowFasteners) {
+            continue;
         }
+        if (isUnusual(place.code)) {
+            paintStud(painter, scene, scene.pointOf(place), 1.15 * scene.radiusOf(place), look);
+            continue;
+        }
+        painter.setBrush(look.paper);
+        painter.setPen(solid(look.ink, scene.line(1)));
+        painter.drawPath(hexagon(scene.pointOf(place), scene.radiusOf(place)));
     }
 }
 

@@ -51,6 +51,13 @@ private:
                               inPlan(m_layout.at(p)), m_size.washer, p.side, 0, 0});
         }
     }
+    /// "main 5 left"; with what is there where that is not usual.
+    [[nodiscard]] QString nameOf(FastenerId f) const {
+        const auto piece = m_content.pieces.find(text(code(f)));
+        return piece == m_content.pieces.end() ? text(describe(f))
+                                               : text(describe(f)) + QStringLiteral(", ") + text(shown(piece->second));
+    }
+
     void mainFasteners() {
         if (!isOn(PlanLayer::mainFasteners)) {
             return;
@@ -64,7 +71,7 @@ private:
             }
             // The leader of an inner stud passes beside the nut of the outer one.
             const double shift = isFour() && isInner ? 1.7 * m_size.washer : 0;
-            m_list.push_back({text(code(f)), label, text(describe(f)), PlanLayer::mainFasteners, inPlan(m_layout.at(f)),
+            m_list.push_back({text(code(f)), label, nameOf(f), PlanLayer::mainFasteners, inPlan(m_layout.at(f)),
                               m_size.washer, f.side, shift, isInner ? 1.0 : 0.0});
         }
     }
@@ -73,7 +80,7 @@ private:
             return;
         }
         for (const FastenerId f : m_layout.girdleNuts()) {
-            m_list.push_back({text(code(f)), text(code(Position{f.number, f.side})), text(describe(f)),
+            m_list.push_back({text(code(f)), text(code(Position{f.number, f.side})), nameOf(f),
                               PlanLayer::girdleNuts, inPlan(m_layout.at(f)), m_size.washer, f.side, 0, 0});
         }
     }
@@ -85,7 +92,7 @@ private:
             const double y = f.side == Side::left ? -m_size.rodHalf : m_size.rodHalf;
             const QString label = QCoreApplication::translate("PlanDrawing", "rod %1")
                                       .arg(QString::number(f.number) + (f.side == Side::left ? "L" : "R"));
-            m_list.push_back({text(code(f)), label, text(describe(f)), PlanLayer::rodFasteners,
+            m_list.push_back({text(code(f)), label, nameOf(f), PlanLayer::rodFasteners,
                               QPointF(m_size.rodAt(m_layout, f.number), y), m_size.rodBolt, f.side, 0, 2});
         }
     }
@@ -98,7 +105,7 @@ private:
             for (const PlanPoint& point : rowPoints(m_layout, kind, count)) {
                 const QPointF at = inPlan(point);
                 const FastenerId f{kind, ++number, Side::left, Ring::inner};
-                m_list.push_back({text(code(f)), QString::number(number), text(describe(f)), PlanLayer::rowFasteners,
+                m_list.push_back({text(code(f)), QString::number(number), nameOf(f), PlanLayer::rowFasteners,
                                   at, 0.36 * m_size.railWidth, at.y() < 0 ? Side::left : Side::right, 0, 0});
             }
         }

@@ -4,6 +4,9 @@
 #include <sheet/wrench_marks.h>
 
 #include <algorithm>
+#include <assessment/fastener_groups.h>
+#include <assessment/specified.h>
+#include <work/clamp_working.h>
 
 namespace caprail::sheet {
 
@@ -14,29 +17,29 @@ constexpr std::size_t roundsPerTable = 6;
 /// Rounds that are printed fastener by fastener; what older ones found stands in the table of rounds.
 constexpr std::size_t mostRounds = 30;
 
-QString groupName(FastenerKind kind, std::optional<Ring> ring) {
-    QString name;
+QString kindName(FastenerKind kind) {
     switch (kind) {
     case FastenerKind::mainCap:
-        name = Sheet::tr("Main caps");
-        break;
+        return Sheet::tr("Main caps");
     case FastenerKind::rod:
-        name = Sheet::tr("Rods");
-        break;
+        return Sheet::tr("Rods");
     case FastenerKind::girdleNut:
-        name = Sheet::tr("Girdle nuts");
-        break;
+        return Sheet::tr("Girdle nuts");
     case FastenerKind::panRail:
-        name = Sheet::tr("Pan rail");
-        break;
+        return Sheet::tr("Pan rail");
     case FastenerKind::front:
-        name = Sheet::tr("Front");
-        break;
+        return Sheet::tr("Front");
     case FastenerKind::rear:
-        name = Sheet::tr("Rear");
         break;
     }
-    return ring ? name + QStringLiteral(", ") + wordText(*ring) : name;
+    return Sheet::tr("Rear");
+}
+
+QString groupName(const GroupKey& key) {
+    const QString name = kindName(key.kind);
+    return key.ring           ? name + QStringLiteral(", ") + wordText(*key.ring)
+           : key.name.empty() ? name
+                              : name + QStringLiteral(", ") + text(key.name);
 }
 
 QString specified(const FastenerGroupSet& group, const Units& units) {
@@ -56,28 +59,37 @@ QString specified(const FastenerGroupSet& group, const Units& units) {
 SheetTable groupsTable(const Writing& w) {
     SheetTable table{{{Sheet::tr("Group")},
                       rightColumn(Sheet::tr("Count")),
+                      {Sheet::tr("Where")},
                       {Sheet::tr("Thread, grade")},
                       {Sheet::tr("Lubricant")},
                       {Sheet::tr("Method")},
                       {Sheet::tr("Value")},
                       rightColumn(Sheet::tr("Steps")),
                       {Sheet::tr("Order")},
+                      {Sheet::tr("Verified by")},
                       {Sheet::tr("Who says so")}},
                      {}};
     for (const auto& [key, seen] : w.facts().groups) {
         const FastenerGroupSet& group = seen.what;
+        const auto members = membersOf(w.facts(), key);
+        if (w.facts().layout && members.empty()) {
+            continue; // dissolved, or every place of it has a group of its own
+        }
+        const auto count = w.facts().layout ? static_cast<std::int64_t>(members.size()) : group.count;
+        const QString where = text(describePlaces(members));
         QStringList order;
         for (const std::string& fastener : group.sequence.names) {
             order << text(fastener);
         }
         QStringList part{text(group.thread), text(group.grade)};
         part.removeAll(QString());
-        table.rows.push_back({strongCell(groupName(key.first, key.second)), QString::number(group.count),
+        table.rows.push_back({strongCell(groupName(key)), QString::number(count),
+                              wordText(pieceOf(group)) + (where.isEmpty() ? where : QStringLiteral(", ") + where),
                               part.isEmpty() ? none() : part.join(QStringLiteral(", ")),
                               group.lubricant.empty() ? none() : text(group.lubricant), wordText(group.method),
                               strongCell(specified(group, w.units())), QString::number(group.steps),
                               order.isEmpty() ? Sheet::tr("from the centre outwards") : order.join(QStringLiteral(" ")),
-                              quietCell(text(group.source))});
+                              isVerified(key.kind) ? wordText(verifiedBy(group)) : none(), quietCell(text(group.source))});
     }
     return table;
 }
@@ -96,7 +108,8 @@ QString reached(const FastenerTightened& tightened, const Units& units) {
     return parts.join(QStringLiteral(" + "));
 }
 
-SheetCell outcomeCell(const Seen<RoundOutcome>& seen, const RoundFact& round, const Units& units, WrenchMarks& marks) {
+SheetCell outcomeCell(const Facts& facts, const Seen<RoundOutcome>& seen, const RoundFact& round, const Units& units,
+                      WrenchMarks& marks) {
     const RoundOutcome& outcome = seen.what;
     const std::string& wrench = outcome.instrument.empty() ? round.begun.what.instrument : outcome.instrument;
     std::optional<Torque> torque;
@@ -107,6 +120,10 @@ SheetCell outcomeCell(const Seen<RoundOutcome>& seen, const RoundFact& round, co
     if (outcome.angle) {
         words += QLatin1Char(' ') + text(format(outcome.angle->value, units));
     }
+    if (outcome.stretch) {
+        words += QStringLiteral(", ") + Sheet::tr("stretch %1").arg(text(formatFine(outcome.stretch->value, units)));
+    }
+    words += outcome.by == VerifyMethod::witnessMark ? QStringLiteral(", ") + Sheet::tr("by its mark") : QString();
     words += marks.markFor(wrench, torque, seen.time);
     // Who and what only where it differs from what the table of rounds says for the whole round.
     QStringList other;
@@ -118,6 +135,10 @@ SheetCell outcomeCell(const Seen<RoundOutcome>& seen, const RoundFact& round, co
     }
     if (!other.isEmpty()) {
         words += QStringLiteral(" (") + other.join(QStringLiteral(", ")) + QLatin1Char(')');
+    }
+    if (const auto fault = whyNotCounted(facts, seen, units)) {
+        words += QStringLiteral(". ") + Sheet::tr("Does not count: %1").arg(text(*fault));
+        return stateCell(outcome.outcome == Outcome::held ? CheckState::notProven : CheckState::out, words);
     }
     return outcome.outcome == Outcome::held ? SheetCell(words) : stateCell(CheckState::out, words);
 }
@@ -168,7 +189,7 @@ void fastenersTables(const Writing& w, const QString& title, const std::vector<F
                 const auto outcome = rounds[r].outcomes.find(fastener);
                 row.push_back(outcome == rounds[r].outcomes.end()
                                   ? quietCell(none())
-                                  : outcomeCell(outcome->second, rounds[r], w.units(), marks));
+                                  : outcomeCell(w.facts(), outcome->second, rounds[r], w.units(), marks));
             }
             table.rows.push_back(std::move(row));
         }
@@ -176,6 +197,30 @@ void fastenersTables(const Writing& w, const QString& title, const std::vector<F
         w.flow.table(table);
         first = last;
     } while (first < shown);
+}
+
+/// What fasteners were found to clamp with, from the torques that turned them on and back.
+void clampsTable(const Writing& w) {
+    SheetTable table{{{Sheet::tr("Fastener")},
+                      rightColumn(Sheet::tr("Torque on")),
+                      rightColumn(Sheet::tr("Torque off")),
+                      rightColumn(Sheet::tr("Clamp")),
+                      {Sheet::tr("Wrench")},
+                      {Sheet::tr("By, when")}},
+                     {}};
+    for (const auto& [fastener, fact] : w.facts().fasteners) {
+        for (const auto& seen : fact.clamps) {
+            const auto clamp = clampOf(w.facts(), seen.what);
+            table.rows.push_back({strongCell(capitalised(text(describe(fastener)))),
+                                  text(format(seen.what.on.value, w.units())), text(format(seen.what.off.value, w.units())),
+                                  clamp ? strongCell(text(format(*clamp, w.units()))) : quietCell(none()),
+                                  seen.what.instrument.empty() ? none() : text(seen.what.instrument), w.byAndWhen(seen)});
+        }
+    }
+    if (!table.rows.empty()) {
+        w.flow.subheading(Sheet::tr("Clamp, from the torques that turned on and back"));
+        w.flow.table(table);
+    }
 }
 
 /// Those of a kind that the layout does not number (pan, front, rear), as far as they were tightened.
@@ -198,7 +243,7 @@ void torquesSection(const Writing& w) {
     }
     w.flow.heading(Sheet::tr("Torques"));
     SheetTable groups = groupsTable(w);
-    if (const auto source = takeCommon(groups, 8)) {
+    if (const auto source = takeCommon(groups, 10)) {
         w.flow.introduction(Sheet::tr("Values by: %1").arg(*source));
     }
     w.flow.table(groups);
@@ -211,6 +256,8 @@ void torquesSection(const Writing& w) {
                           .arg(facts.rounds.size())
                           .arg(mostRounds));
     }
+    w.flow.remark(Sheet::tr("A fastener that held turned no further at its torque when it was pulled again: that says nothing "
+                            "more of its clamp."));
     WrenchMarks marks(facts, w.units());
     fastenersTables(w, Sheet::tr("Main-cap fasteners"), facts.layout->mainFasteners(), marks);
     fastenersTables(w, Sheet::tr("Rod fasteners"), facts.layout->rodFasteners(), marks);
@@ -218,9 +265,10 @@ void torquesSection(const Writing& w) {
          {FastenerKind::girdleNut, FastenerKind::panRail, FastenerKind::front, FastenerKind::rear}) {
         const auto fasteners = tightenedOf(facts, kind);
         if (!fasteners.empty()) {
-            fastenersTables(w, groupName(kind, {}), fasteners, marks);
+            fastenersTables(w, kindName(kind), fasteners, marks);
         }
     }
+    clampsTable(w);
     if (!marks.explanation().isEmpty()) {
         w.flow.remark(marks.explanation());
     }

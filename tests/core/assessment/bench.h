@@ -25,7 +25,7 @@ public:
         band(bands::pickupClearance, 250, 375);
         group(FastenerKind::mainCap, 6, "7/16-20", 70);
         group(FastenerKind::rod, 4, "3/8-24", 45);
-        make(InstrumentAdded{"W1", InstrumentType::torqueWrench, "", "", {}, {}, {}, {}, {}, {}, {}});
+        make(drafts::wrench());
         if (withTools) {
             for (const InstrumentAdded& tool : drafts::tools()) {
                 make(tool);
@@ -155,6 +155,7 @@ public:
             o.angle = Entered<Angle>{degrees(degreesTurned), ""};
         }
         o.instrument = "W1";
+        o.torque = facts.groupOf(f)->what.torque;
         return make(o);
     }
     void round() {

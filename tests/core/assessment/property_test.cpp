@@ -43,12 +43,10 @@ private:
         case 3:
         case 4: {
             const bool moved = upTo(5) == 0;
-            return RoundOutcome{round,
-                                fastener(),
-                                moved ? Outcome::moved : Outcome::held,
-                                moved ? std::optional(Entered<Angle>{degrees(2), ""}) : std::nullopt,
-                                {},
-                                "W1"};
+            RoundOutcome outcome = drafts::held(round, fastener());
+            outcome.outcome = moved ? Outcome::moved : Outcome::held;
+            outcome.angle = moved ? std::optional(Entered<Angle>{degrees(2), ""}) : std::nullopt;
+            return outcome;
         }
         case 5:
             return ShimAdded{shim(), around(25), ""};

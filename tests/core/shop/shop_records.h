@@ -89,7 +89,8 @@ public:
         band(bands::pickupClearance, 250, 375);
         group(FastenerKind::mainCap, 6, "7/16-20", 70);
         group(FastenerKind::rod, 4, "3/8-24", 45);
-        InstrumentAdded wrench{"W1", InstrumentType::torqueWrench, "", "T-9", {}, {}, {}, {}, {}, {}, {}};
+        InstrumentAdded wrench = drafts::wrench();
+        wrench.serial = "T-9";
         wrench.calibrated = Date{20'500}; // 2026-02-16
         make(wrench);
         make(InstrumentAdded{"MIC-1",
@@ -190,6 +191,7 @@ public:
             o.round = facts.rounds.back().begun.what.round;
             o.fastener = f;
             o.instrument = wrench;
+            o.torque = facts.groupOf(f)->what.torque;
             if (std::ranges::find(moving, code(f)) != moving.end()) {
                 o.outcome = Outcome::moved;
                 o.angle = Entered<Angle>{degrees(4), ""};

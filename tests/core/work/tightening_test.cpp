@@ -65,15 +65,15 @@ TEST(Specified, is_what_the_method_of_the_group_asks_for) {
     WorkBench bench;
     const FastenerId f{FastenerKind::mainCap, 1, Side::left, Ring::inner};
     EXPECT_EQ(asSpecified(bench.facts, f, "W1")->torque->value, poundFeet(70));
-    EXPECT_FALSE(isAtSpecified(bench.facts, f));
+    EXPECT_FALSE(isTightAsSpecified(bench.facts, f));
     bench.make(*asSpecified(bench.facts, f, "W1"));
-    EXPECT_TRUE(isAtSpecified(bench.facts, f));
+    EXPECT_TRUE(isTightAsSpecified(bench.facts, f));
     FastenerGroupSet group = mains(bench);
     group.method = TighteningMethod::torqueAndAngle;
     group.angle = Entered<Angle>{degrees(90), ""};
     bench.make(group);
     EXPECT_EQ(asSpecified(bench.facts, f, "W1")->angle->value, degrees(90));
-    EXPECT_FALSE(isAtSpecified(bench.facts, f)) << "the angle was never turned";
+    EXPECT_FALSE(isTightAsSpecified(bench.facts, f)) << "the angle was never turned";
     const auto none = asSpecified(bench.facts, {FastenerKind::girdleNut, 1, Side::left, Ring::inner}, "W1");
     ASSERT_FALSE(none);
     EXPECT_NE(none.error().sentence.find("set its group first"), std::string::npos);

@@ -55,6 +55,30 @@ TEST(PlanDrawing, finds_every_place_at_its_symbol_and_at_its_callout) {
     });
 }
 
+TEST(PlanDrawing, shows_a_bolt_by_another_shape_than_a_stud_with_its_nut_and_says_it) {
+    PlanContent content = fastenerContent(engineOf(5, 2, 1, 5));
+    content.marks.clear();
+    const auto painted = [&] {
+        QImage image(700, 420, QImage::Format_RGB32);
+        image.fill(Qt::white);
+        QPainter painter(&image);
+        drawingOf(content).paint(painter, lightLook());
+        return image;
+    };
+    const QImage studs = painted();
+    content.pieces["main-5L"] = FastenerPiece::bolt;
+    const QImage mixed = painted();
+    const PlanDrawing drawing = drawingOf(content);
+    const auto at = [&](const QImage& image, const char* place) {
+        const QPoint middle = drawing.pointOf(place).toPoint();
+        return image.copy(middle.x() - 6, middle.y() - 6, 12, 12);
+    };
+    EXPECT_NE(at(studs, "main-5L"), at(mixed, "main-5L")) << "no thread comes through a bolt's head";
+    EXPECT_EQ(at(studs, "main-1L"), at(mixed, "main-1L"));
+    EXPECT_EQ(drawing.nameOf("main-5L"), "main 5 left, bolt");
+    EXPECT_EQ(drawing.nameOf("main-1L"), "main 1 left");
+}
+
 TEST(PlanDrawing, never_lets_two_callouts_overlap_or_leave_the_paper) {
     everywhere([](const PlanDrawing& drawing) {
         const QStringList places = drawing.places();

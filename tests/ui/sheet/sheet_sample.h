@@ -268,6 +268,7 @@ private:
             o.round = number;
             o.fastener = f;
             o.instrument = "TW-1";
+            o.torque = facts.groupOf(f)->what.torque;
             if (oneMoves && code(f) == "main-3R") {
                 o.outcome = Outcome::moved;
                 o.angle = Entered<Angle>{degrees(4), "4"};

@@ -1,11 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panel_test.h"
 
+#include <QCheckBox>
+#include <QComboBox>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
 #include <planview/plan_view.h>
 #include <stations/common/entry_field.h>
+#include <stations/common/plain_table.h>
+#include <stations/fasteners/clamp.h>
 #include <stations/fasteners/groups.h>
 #include <stations/fasteners/station.h>
 #include <stations/fasteners/tighten.h>
@@ -219,7 +223,189 @@ TEST_F(Fasteners, the_pan_rail_is_tightened_on_the_diagram_from_the_centre_outwa
     EXPECT_EQ(code(panel.selected()), "pan-3");
     panel.tightenPage()->type("8");
     QTest::keyClick(tightenEdit(), Qt::Key_Return);
-    EXPECT_TRUE(isAtSpecified(facts(), {FastenerKind::panRail, 3, Side::left, Ring::inner}));
+    EXPECT_TRUE(isTightAsSpecified(facts(), {FastenerKind::panRail, 3, Side::left, Ring::inner}));
+}
+
+// --- Groups of places --------------------------------------------------------------------------------------------
+
+TEST_F(Fasteners, a_rear_cap_is_split_off_named_set_to_bolts_and_joined_back) {
+    panel.setMode(FastenersMode::groups);
+    FastenersGroups& groups = *panel.groupsPage();
+    groups.selectGroup("main");
+    groups.parts()->splitButton()->click();
+    groups.parts()->byBox()->setCurrentIndex(1); // its whole cap
+    emit groups.plan()->placeClicked("main-3R");
+    EXPECT_EQ(groups.parts()->chosen().size(), 2U);
+    QTest::keyClicks(groups.parts()->nameField(), "rear cap");
+    QTest::keyClick(groups.parts()->nameField(), Qt::Key_Return);
+    EXPECT_EQ(groups.table()->selectedKey(), "main: rear cap");
+    EXPECT_FALSE(groups.parts()->isSplitting());
+
+    auto* form = groups.form();
+    form->choice("piece")->setCurrentText("bolt");
+    emit form->choice("piece")->activated(form->choice("piece")->currentIndex());
+    form->edit("torque")->selectAll();
+    QTest::keyClicks(form->edit("torque"), "65 lbf·ft");
+    form->save();
+    const FastenerId rear{FastenerKind::mainCap, 3, Side::left, Ring::inner};
+    EXPECT_EQ(facts().groupOf(rear)->what.torque->value, poundFeet(65)) << form->problem().toStdString();
+    EXPECT_EQ(pieceOf(facts(), rear), FastenerPiece::bolt);
+    EXPECT_EQ(groups.plan()->content()->pieces.count("main-3L"), 1U) << "and is drawn so";
+    EXPECT_TRUE(groups.plan()->drawing()->nameOf("main-3L").contains("bolt"));
+
+    groups.parts()->joinButton()->click();
+    EXPECT_EQ(facts().groupOf(rear)->what.torque->value, poundFeet(70));
+    EXPECT_EQ(groups.table()->selectedKey(), "main");
+}
+
+TEST_F(Fasteners, a_split_without_a_name_or_without_places_says_why) {
+    panel.setMode(FastenersMode::groups);
+    FastenersGroups& groups = *panel.groupsPage();
+    groups.selectGroup("main");
+    groups.parts()->splitButton()->click();
+    const auto before = entries();
+    groups.parts()->storeButton()->click();
+    EXPECT_EQ(entries(), before);
+    EXPECT_TRUE(groups.form()->problem().contains("name")) << groups.form()->problem().toStdString();
+    emit groups.plan()->placeActivated("main-3R");
+    emit groups.plan()->placeActivated("main-3R");
+    EXPECT_TRUE(groups.parts()->chosen().empty()) << "touched again, it is let go";
+}
+
+TEST_F(Fasteners, the_girdle_s_group_is_listed_with_what_the_layout_ties) {
+    bench.group(FastenerKind::girdleNut, 10, "7/16-20", 35);
+    panel.setMode(FastenersMode::groups);
+    const auto* table = panel.groupsPage()->table();
+    const auto rows = table->findItems("girdle", Qt::MatchExactly);
+    ASSERT_FALSE(rows.isEmpty());
+    EXPECT_EQ(table->item(rows.front()->row(), 1)->text(), "6") << "three caps are tied, whatever was typed";
+}
+
+// --- By mark and by length ---------------------------------------------------------------------------------------
+
+class VerifiedOtherwise : public Fasteners {
+protected:
+    /// The rods by this method and at it, and the mains pulled: the round stands before the first rod.
+    void upToTheRods(TighteningMethod method) {
+        FastenerGroupSet group = facts().groups.at({FastenerKind::rod}).what;
+        group.method = method;
+        group.angle = Entered<Angle>{degrees(90), "90"};
+        group.stretch = Entered<Length>{thou(6), "0.0060"};
+        bench.make(group);
+        bench.tightenMains();
+        for (const FastenerId f : facts().layout->rodFasteners()) {
+            const bool isStretch = method == TighteningMethod::stretch;
+            bench.make(FastenerTightened{f, isStretch ? std::nullopt : group.torque, isStretch ? std::nullopt : group.angle,
+                                         isStretch ? group.stretch : std::nullopt, isStretch ? "MIC-1" : "W1"});
+        }
+        beginRound();
+        for (int n = 0; n < 6; ++n) {
+            QTest::keyClick(verifyEdit(), Qt::Key_H);
+        }
+        ASSERT_EQ(panel.selected().kind, FastenerKind::rod);
+    }
+};
+
+TEST_F(VerifiedOtherwise, a_rod_bolt_by_angle_is_asked_for_its_mark_and_one_key_says_that_it_lines_up) {
+    upToTheRods(TighteningMethod::torqueAndAngle);
+    EXPECT_TRUE(panel.verifyPage()->field()->title().contains("mark"))
+        << panel.verifyPage()->field()->title().toStdString();
+    for (int n = 0; n < 4; ++n) {
+        QTest::keyClick(verifyEdit(), Qt::Key_H);
+    }
+    EXPECT_EQ(bench.lastAs<RoundOutcome>().by, VerifyMethod::witnessMark);
+    EXPECT_FALSE(bench.lastAs<RoundOutcome>().torque);
+    EXPECT_TRUE(bench.assessment().find("verify-round")->isGood());
+}
+
+TEST_F(VerifiedOtherwise, a_stretched_rod_bolt_is_asked_for_the_stretch_that_is_read_now) {
+    upToTheRods(TighteningMethod::stretch);
+    const auto before = entries();
+    QTest::keyClick(verifyEdit(), Qt::Key_Return);
+    EXPECT_EQ(entries(), before) << "nothing typed is no reading";
+    typeAndEnter(verifyEdit(), "0.0058");
+    EXPECT_EQ(bench.lastAs<RoundOutcome>().by, VerifyMethod::length);
+    EXPECT_EQ(bench.lastAs<RoundOutcome>().stretch->value, inches(0.0058));
+    typeAndEnter(verifyEdit(), "0.0040");
+    EXPECT_EQ(stillToPull(facts(), facts().rounds.back()).size(), 3U) << "outside its band, it counts for nothing";
+}
+
+TEST_F(Fasteners, a_single_use_bolt_may_be_said_to_be_new) {
+    FastenerGroupSet group = facts().groups.at({FastenerKind::mainCap}).what;
+    group.isSingleUse = true;
+    bench.make(group);
+    panel.refresh();
+    EXPECT_TRUE(panel.tightenPage()->newBox()->isVisible());
+    panel.tightenPage()->newBox()->setChecked(true);
+    QTest::keyClick(tightenEdit(), Qt::Key_Return);
+    EXPECT_EQ(bench.lastAs<FastenerTightened>().isNew, true);
+    EXPECT_FALSE(panel.tightenPage()->newBox()->isChecked()) << "the next one is asked for itself";
+}
+
+TEST_F(Fasteners, the_clamp_is_worked_out_of_the_torques_on_and_off) {
+    bench.tighten();
+    panel.setMode(FastenersMode::clamp);
+    auto* edit = panel.clampPage()->field()->lineEdit();
+    typeAndEnter(edit, "70");
+    EXPECT_FALSE(panel.clampPage()->field()->problem().isEmpty()) << "one torque says nothing";
+    edit->clear();
+    typeAndEnter(edit, "70 / 50");
+    EXPECT_EQ(bench.lastAs<ClampChecked>().off.value, poundFeet(50));
+    // By hand: π·240 lbf·in/0.05 in = 15 080 lbf.
+    EXPECT_TRUE(panel.clampPage()->resultText().contains("15080 lbf")) << panel.clampPage()->resultText().toStdString();
+    EXPECT_FALSE(panel.clampPage()->field()->isEnabled()) << "it is loose now";
+}
+
+// --- Keys --------------------------------------------------------------------------------------------------------
+
+/// Five mains and eight rods: 26 fasteners in a round, each key press counted.
+class RoundByKeys : public testing::Test {
+protected:
+    RoundByKeys() : bench(5, 4) {
+        LayoutSet layout;
+        layout.caps = 5;
+        layout.tiedLast = 5;
+        layout.rods = 8;
+        layout.throws = 4;
+        bench.make(layout);
+        bench.group(FastenerKind::rod, 16, "3/8-24", 45);
+        bench.tighten();
+        panel = std::make_unique<FastenersStation>(*bench.session);
+        QObject::connect(bench.session.get(), &RecordSession::changed, panel.get(), [this] { panel->refresh(); });
+        panel->resize(1060, 680);
+        panel->show();
+        panel->setMode(FastenersMode::verify);
+        panel->verifyPage()->beginButton()->click();
+    }
+    void press(Qt::Key key) {
+        QTest::keyClick(panel->verifyPage()->field()->lineEdit(), key);
+        ++keys;
+    }
+    StationRecord bench;
+    std::unique_ptr<FastenersStation> panel;
+    int keys = 0;
+};
+
+TEST_F(RoundByKeys, takes_26_for_26_fasteners_that_held) {
+    while (roundUnderWay(bench.facts()) != nullptr && keys < 100) {
+        press(Qt::Key_H);
+    }
+    EXPECT_TRUE(bench.assessment().find("verify-round")->isGood());
+    EXPECT_EQ(keys, 26);
+}
+
+TEST_F(RoundByKeys, takes_no_more_than_8_besides_for_one_that_moved) {
+    for (int n = 0; n < 9; ++n) {
+        press(Qt::Key_H);
+    }
+    press(Qt::Key_8);
+    press(Qt::Key_Return);
+    while (roundUnderWay(bench.facts()) != nullptr && keys < 100) {
+        press(Qt::Key_H);
+    }
+    EXPECT_EQ(bench.facts().rounds.back().outcomes.size(), 26U);
+    EXPECT_LE(keys, 26 + 8);
+    EXPECT_EQ(keys, 27) << "its angle and Enter, in place of one H";
 }
 
 } // namespace

@@ -30,7 +30,7 @@ protected:
         for (int round = 1; round <= 2; ++round) {
             bench.make(RoundBegun{round, "W1"});
             for (const FastenerId f : facts().layout->verifiedFasteners()) {
-                RoundOutcome outcome{round, f, Outcome::held, {}, {}, "W1"};
+                RoundOutcome outcome = drafts::held(round, f);
                 if (round == 1 && code(f) == "main-2L") {
                     outcome.outcome = Outcome::moved;
                     outcome.angle = Entered<Angle>{degrees(4), "4"};

@@ -11,6 +11,7 @@
 #include <stations/bearings/measure.h>
 #include <stations/bearings/station.h>
 #include <stations/engine/station.h>
+#include <stations/fasteners/groups.h>
 #include <stations/fasteners/station.h>
 #include <stations/history/station.h>
 
@@ -50,6 +51,12 @@ protected:
         group.lubricant = "engine oil";
         group.source = "stud maker's sheet";
         bench.make(group);
+        FastenerGroupSet rear = group;
+        rear.thread = "1/2-13";
+        rear.name = "rear cap";
+        rear.places = NameList{{"main-5L", "main-5R"}};
+        rear.piece = FastenerPiece::bolt;
+        bench.make(rear);
         FastenerGroupSet pan{FastenerKind::panRail,
                              std::nullopt,
                              19,
@@ -64,6 +71,11 @@ protected:
                              {},
                              "shop"};
         bench.make(pan);
+        FastenerGroupSet studs = pan;
+        studs.name = "studs";
+        studs.places = NameList{{"pan-2", "pan-9", "pan-16"}};
+        studs.piece = FastenerPiece::stud;
+        bench.make(studs);
         pan.group = FastenerKind::front;
         pan.count = 4;
         bench.make(pan);
@@ -87,7 +99,7 @@ protected:
         bench.make(RoundBegun{1, "TW-150"});
         int n = 0;
         for (const FastenerId f : bench.facts().layout->verifiedFasteners()) {
-            RoundOutcome outcome{1, f, Outcome::held, {}, {}, "TW-150"};
+            RoundOutcome outcome = drafts::held(1, f, "TW-150");
             if (++n == 4) {
                 outcome.outcome = Outcome::moved;
                 outcome.angle = Entered<Angle>{degrees(4), "4"};
@@ -157,6 +169,14 @@ TEST_P(Pictures, of_the_fasteners_station) {
     look(panel, "fasteners-front");
     panel.setMode(FastenersMode::groups);
     look(panel, "fasteners-groups");
+    panel.groupsPage()->selectGroup("main: rear cap");
+    look(panel, "fasteners-groups-rear");
+    panel.groupsPage()->selectGroup("main");
+    panel.groupsPage()->parts()->splitButton()->click();
+    panel.groupsPage()->parts()->touch("main-1L");
+    look(panel, "fasteners-groups-split");
+    panel.setMode(FastenersMode::clamp);
+    look(panel, "fasteners-clamp");
 }
 
 TEST_P(Pictures, of_the_history_station) {

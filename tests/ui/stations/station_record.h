@@ -36,7 +36,7 @@ public:
         band(bands::pickupClearance, 250, 375);
         group(FastenerKind::mainCap, 2 * caps, "7/16-20", 70);
         group(FastenerKind::rod, 4, "3/8-24", 45);
-        make(InstrumentAdded{"W1", InstrumentType::torqueWrench, "", "", {}, {}, {}, {}, {}, {}, {}});
+        make(drafts::wrench());
         make(InstrumentAdded{
             "FEEL-1", InstrumentType::feelerGauge, "", "", Entered<Length>{tenths(1), ""}, {}, {}, {}, {}, {}, {}});
         make(InstrumentAdded{
@@ -121,6 +121,11 @@ public:
                 f, Entered<Torque>{poundFeet(f.kind == FastenerKind::rod ? 45 : 70), ""}, {}, {}, "W1"});
         }
     }
+    void tightenMains() {
+        for (const FastenerId f : session->facts().layout->mainFasteners()) {
+            make(FastenerTightened{f, Entered<Torque>{poundFeet(70), ""}, {}, {}, "W1"});
+        }
+    }
     void layIn(bool isIn = true) {
         if (facts().isCrankIn() != isIn) {
             make(CrankLaidIn{isIn, ""});
@@ -147,7 +152,7 @@ public:
         }
         make(RoundBegun{1, "W1"});
         for (const FastenerId f : session->facts().layout->verifiedFasteners()) {
-            make(RoundOutcome{1, f, Outcome::held, {}, {}, "W1"});
+            make(drafts::held(1, f));
         }
     }
     /// Up to the open gate of the closing.

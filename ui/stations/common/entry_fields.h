@@ -86,6 +86,9 @@ template <Worded E> QStringList fieldChoices(E) {
 inline QStringList fieldChoices(bool) {
     return {QStringLiteral("no"), QStringLiteral("yes")};
 }
+inline QStringList fieldChoices(const std::optional<bool>&) {
+    return QStringList{QString()} + fieldChoices(false);
+}
 template <Worded E> QStringList fieldChoices(const std::optional<E>&) {
     return QStringList{QString()} + fieldChoices(E{});
 }

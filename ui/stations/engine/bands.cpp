@@ -46,6 +46,8 @@ std::vector<FormField> rulesFields() {
             {"objective", EngineBands::tr("Plan aims for"), {}, {}},
             {"torque_scatter_percent", EngineBands::tr("Torque scatter, %"), {}, {}},
             {"counterweight_minimum", EngineBands::tr("Counterweight clear by"), {}, {}},
+            {"second_person_verifies", EngineBands::tr("A second person verifies"), {}, {}},
+            {"second_person_signs", EngineBands::tr("A second person signs off"), {}, {}},
             {"source", EngineBands::tr("Who says so"), {}, {}}};
 }
 

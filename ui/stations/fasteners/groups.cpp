@@ -7,6 +7,7 @@
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <algorithm>
+#include <fasteners/joint.h>
 #include <fasteners/lubricant.h>
 #include <planview/plan_view.h>
 #include <session/look.h>
@@ -26,12 +27,17 @@ std::vector<FormField> groupFields() {
     for (const Lubricant& lubricant : lubricants()) {
         known << qtText(lubricant.name);
     }
+    QStringList materials;
+    for (const ClampedMaterial& material : clampedMaterials()) {
+        materials << qtText(material.name);
+    }
     const QStringList grades{QStringLiteral("SAE J429 grade 5"),     QStringLiteral("SAE J429 grade 8"),
                              QStringLiteral("ISO 898-1 class 8.8"),  QStringLiteral("ISO 898-1 class 10.9"),
                              QStringLiteral("ISO 898-1 class 12.9"), QStringLiteral("by hand 170 ksi")};
     return {{"fastener_group", FastenersGroups::tr("Group"), {}, {}},
             {"ring", FastenersGroups::tr("Only the pair"), {}, {}},
             {"count", FastenersGroups::tr("Count"), {}, {}},
+            {"piece", FastenersGroups::tr("What is there"), {}, {}},
             {"thread", FastenersGroups::tr("Thread"), FastenersGroups::tr("7/16-20, M10x1.5"), {}},
             {"grade", FastenersGroups::tr("Grade"), FastenersGroups::tr("or by hand 170 ksi"), grades},
             {"lubricant", FastenersGroups::tr("Lubricant"), {}, known},
@@ -39,7 +45,14 @@ std::vector<FormField> groupFields() {
             {"torque", FastenersGroups::tr("Torque"), {}, {}},
             {"angle", FastenersGroups::tr("Then angle"), {}, {}},
             {"stretch", FastenersGroups::tr("Stretch"), {}, {}},
+            {"stretch_tolerance", FastenersGroups::tr("Stretch within ±"), FastenersGroups::tr("0.0003 in"), {}},
             {"steps", FastenersGroups::tr("Steps"), {}, {}},
+            {"verified_by", FastenersGroups::tr("Verified by"), {}, {}},
+            {"is_single_use", FastenersGroups::tr("Used once"), {}, {}},
+            {"grip", FastenersGroups::tr("Grip"), FastenersGroups::tr("clamped length"), {}},
+            {"shank", FastenersGroups::tr("Shank"), FastenersGroups::tr("diameter without thread"), {}},
+            {"thread_in_grip", FastenersGroups::tr("Thread in grip"), {}, {}},
+            {"clamped", FastenersGroups::tr("It clamps"), {}, materials},
             {"source", FastenersGroups::tr("Who says so"), {}, {}, true},
             {"tightening_order",
              FastenersGroups::tr("Sequence"),
@@ -67,10 +80,11 @@ QLineEdit* smallField(const QString& name, QWidget* parent) {
 
 FastenersGroups::FastenersGroups(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_table(new PlainTable(tr("Fastener groups"),
-                                                                  {tr("Group"), tr("Count"), tr("Thread"), tr("Grade"),
-                                                                   tr("Specified"), tr("Steps"), tr("Who says so")},
+                                                                  {tr("Group"), tr("Count"), tr("Places"), tr("What is there"),
+                                                                   tr("Thread"), tr("Specified"), tr("Who says so")},
                                                                   this)),
-      m_form(new FormFor<FastenerGroupSet>(session, tr("A group"), tr("Store &group"), groupFields(), 2, this)),
+      m_form(new FormFor<FastenerGroupSet>(session, tr("A group"), tr("Store &group"), groupFields(), 3, this)),
+      m_parts(new FastenersGroupParts(session, this)),
       m_warning(new Label(this)), m_working(new QPlainTextEdit(this)), m_plan(new PlanView(this)),
       m_order(new QPushButton(tr("Set the sequence on the &diagram"), this)),
       m_wrenchLength(smallField(tr("Wrench length"), this)), m_offset(smallField(tr("Extension"), this)),
@@ -96,7 +110,10 @@ void FastenersGroups::build() {
     auto* left = new QVBoxLayout;
     left->addWidget(m_table, 2);
     left->addWidget(m_plan, 3);
-    left->addWidget(m_order);
+    auto* tools = new QHBoxLayout;
+    tools->addWidget(m_parts, 1);
+    tools->addWidget(m_order);
+    left->addLayout(tools);
     left->addWidget(m_form);
     auto* heading = new Label(tr("What it comes to"), this);
     auto* extension = new Label(tr("Wrench with an extension (0° straight on, 90° square)"), this);
@@ -126,6 +143,24 @@ void FastenersGroups::build() {
     connect(m_form, &EntryForm::reverted, this, [this] { showGroup(m_table->selectedKey()); });
     connect(m_form, &EntryForm::edited, this, &FastenersGroups::showWorking);
     connect(m_order, &QPushButton::toggled, this, &FastenersGroups::beginOrder);
+    connect(m_plan, &PlanView::placeActivated, m_parts, &FastenersGroupParts::touch);
+    connect(m_plan, &PlanView::placeClicked, m_parts, &FastenersGroupParts::touch);
+    connect(m_parts, &FastenersGroupParts::changed, this, [this] {
+        if (m_parts->isSplitting()) {
+            m_order->setChecked(false);
+            m_plan->setFocus();
+        }
+        showDiagram();
+    });
+    connect(m_parts, &FastenersGroupParts::refused, m_form, &EntryForm::showProblem);
+    connect(m_parts, &FastenersGroupParts::stored, this, [this](const GroupKey& key) {
+        m_form->putBack();
+        refresh();
+        const auto group = m_session.facts().groups.find(key);
+        if (group != m_session.facts().groups.end()) {
+            selectGroup(groupName(group->second.what));
+        }
+    });
     connect(m_plan, &PlanView::placeActivated, this, &FastenersGroups::putNext);
     connect(m_plan, &PlanView::placeClicked, this, &FastenersGroups::putNext);
     for (QLineEdit* edit : {m_wrenchLength, m_offset, m_angle}) {
@@ -137,11 +172,18 @@ void FastenersGroups::refresh() {
     std::vector<QStringList> rows;
     const Units& units = m_session.units();
     for (const auto& [key, group] : m_session.facts().groups) {
-        const FastenerId any{key.first, 1, Side::left, key.second.value_or(Ring::inner)};
-        const auto specified = asSpecified(m_session.facts(), any, {});
-        rows.push_back({groupName(group.what), QString::number(group.what.count), qtText(group.what.thread),
-                        qtText(group.what.grade), specified ? broughtTo(*specified, units) : QString(),
-                        QString::number(group.what.steps), qtText(group.what.source)});
+        if (group.what.places && group.what.places->names.empty()) {
+            continue; // dissolved
+        }
+        // What counts is what it speaks for now; before there is a layout, what was typed.
+        const auto members = membersOf(m_session.facts(), key);
+        const auto count = m_session.facts().layout ? static_cast<std::int64_t>(members.size()) : group.what.count;
+        const bool hasMembers = !members.empty();
+        const auto specified =
+            hasMembers ? asSpecified(m_session.facts(), members.front(), {}) : Result<FastenerTightened>(refuse(""));
+        rows.push_back({groupName(group.what), QString::number(count), qtText(describePlaces(members)),
+                        qtShown(pieceOf(group.what)), qtText(group.what.thread),
+                        specified ? broughtTo(*specified, units) : tr("not specified yet"), qtText(group.what.source)});
     }
     m_table->show(rows);
     if (m_table->selectedKey().isEmpty() && !rows.empty()) {
@@ -160,6 +202,7 @@ void FastenersGroups::showGroup(const QString& name) {
     for (const auto& [key, group] : m_session.facts().groups) {
         if (groupName(group.what) == name) {
             m_form->load(group.what);
+            m_parts->setGroup(key);
         }
     }
     showWorking();
@@ -217,6 +260,19 @@ void FastenersGroups::showDiagram() {
             std::erase_if(content.sequence, [&](const auto& entry) {
                 return std::ranges::find(group->sequence.names, coreText(entry.first)) == group->sequence.names.end();
             });
+        }
+        if (m_parts->isSplitting()) {
+            content.marks.clear();
+            for (const QString& place : std::as_const(content.order)) {
+                const auto& chosen = m_parts->chosen();
+                const auto fastener = parseFastener(coreText(place));
+                const bool isChosen = fastener && std::ranges::find(chosen, *fastener) != chosen.end();
+                PlanMark mark;
+                mark.place = place;
+                mark.state = isChosen ? CheckState::good : CheckState::notDone;
+                mark.spoken = isChosen ? tr("goes into the new group") : tr("stays");
+                content.marks.push_back(std::move(mark));
+            }
         }
         content.selected = m_plan->selected();
         m_plan->setContent(std::move(content));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <stations/common/entry_form.h>
+#include <stations/fasteners/group_parts.h>
 #include <text/label.h>
 
 class QPlainTextEdit;
@@ -12,7 +13,7 @@ class PlainTable;
 class PlanView;
 
 /// What is specified for each group of fasteners, who says so, and what it comes to, with the working; the sequence on
-/// the diagram, where it can be set by touching the fasteners in turn.
+/// the diagram, where it can be set by touching the fasteners in turn; and where groups are split and joined.
 class FastenersGroups : public QWidget {
     Q_OBJECT
 public:
@@ -24,6 +25,8 @@ public:
     [[nodiscard]] FormFor<FastenerGroupSet>* form() const { return m_form; }
     [[nodiscard]] PlanView* plan() const { return m_plan; }
     [[nodiscard]] QPushButton* orderButton() const { return m_order; }
+    [[nodiscard]] FastenersGroupParts* parts() const { return m_parts; }
+    [[nodiscard]] PlainTable* table() const { return m_table; }
     [[nodiscard]] QString workingText() const;
     [[nodiscard]] QString warningText() const;
 
@@ -37,6 +40,7 @@ private:
     RecordSession& m_session;
     PlainTable* m_table;
     FormFor<FastenerGroupSet>* m_form;
+    FastenersGroupParts* m_parts;
     Label* m_warning;
     QPlainTextEdit* m_working;
     PlanView* m_plan;

@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <planview/plan_view.h>
 #include <session/cautions.h>
+#include <stations/fasteners/clamp.h>
 #include <stations/fasteners/groups.h>
 #include <stations/fasteners/words.h>
 #include <work/tightening.h>
@@ -23,9 +24,10 @@ namespace caprail {
 FastenersStation::FastenersStation(RecordSession& given, QWidget* parent)
     : StationPanel(given, parent), m_plan(new PlanView(this)), m_tools(new PlanTools(m_plan, this)),
       m_tighten(new FastenersTighten(given, this)), m_verify(new FastenersVerify(given, this)),
-      m_groups(new FastenersGroups(given, this)), m_body(new QStackedWidget(this)), m_right(new QStackedWidget(this)) {
+      m_groups(new FastenersGroups(given, this)), m_clamp(new FastenersClamp(given, this)), m_body(new QStackedWidget(this)), m_right(new QStackedWidget(this)) {
     m_right->addWidget(m_tighten);
     m_right->addWidget(m_verify);
+    m_right->addWidget(m_clamp);
     m_right->setFixedWidth(390);
     auto* work = new QWidget(this);
     auto* row = new QHBoxLayout(work);
@@ -47,12 +49,17 @@ FastenersStation::FastenersStation(RecordSession& given, QWidget* parent)
     });
     connect(m_plan, &PlanView::placeActivated, this, [this] { page()->focusField(); });
     connect(m_plan, &PlanView::typed, this, [this](const QString& text) { page()->type(text); });
-    for (FastenersPage* each : {static_cast<FastenersPage*>(m_tighten), static_cast<FastenersPage*>(m_verify)}) {
+    for (FastenersPage* each : {static_cast<FastenersPage*>(m_tighten), static_cast<FastenersPage*>(m_verify),
+                                static_cast<FastenersPage*>(m_clamp)}) {
         connect(each, &FastenersPage::chosen, this, &FastenersStation::choose);
         connect(each, &FastenersPage::stepped, this, &FastenersStation::step);
     }
     if (const auto order = m_tighten->order(); !order.empty()) {
         m_fastener = order.front();
+    }
+    if (roundUnderWay(session().facts()) != nullptr) {
+        setMode(FastenersMode::verify); // a round that was left goes on where it was
+        return;
     }
     refresh();
 }
@@ -62,7 +69,7 @@ QWidget* FastenersStation::buildBar() {
     auto* row = new QHBoxLayout(bar);
     row->setContentsMargins(0, 0, 0, 0);
     auto* group = new QButtonGroup(this);
-    const QString names[] = {tr("Tighten"), tr("Verify round"), tr("Groups")};
+    const QString names[] = {tr("Tighten"), tr("Verify round"), tr("Groups"), tr("Clamp check")};
     for (std::size_t i = 0; i < m_modes.size(); ++i) {
         auto* button = new QToolButton(bar);
         const QKeySequence shortcut(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + static_cast<int>(i)));
@@ -71,7 +78,7 @@ QWidget* FastenersStation::buildBar() {
         button->setShortcut(shortcut);
         setTip(button, shortcut.toString(QKeySequence::NativeText));
         button->setAccessibleName(names[i]);
-        button->setMinimumSize(104, 34);
+        button->setMinimumSize(96, 34);
         connect(button, &QToolButton::clicked, this, [this, i] { setMode(static_cast<FastenersMode>(i)); });
         connect(button, &QToolButton::toggled, button, [button](bool isOn) {
             QFont own = button->font();
@@ -109,7 +116,7 @@ void FastenersStation::setMode(FastenersMode mode) {
         emit subjectChanged();
         return;
     }
-    m_right->setCurrentIndex(mode == FastenersMode::verify ? 1 : 0);
+    m_right->setCurrentIndex(mode == FastenersMode::verify ? 1 : mode == FastenersMode::clamp ? 2 : 0);
     if (mode == FastenersMode::verify) {
         // The round goes on where it was left.
         m_fastener = m_verify->next().value_or(m_fastener);
@@ -197,6 +204,7 @@ void FastenersStation::select(const QString& subject) {
 EntryField* FastenersStation::entryField() const {
     return m_mode == FastenersMode::tighten  ? m_tighten->field()
            : m_mode == FastenersMode::verify ? m_verify->field()
+           : m_mode == FastenersMode::clamp  ? m_clamp->field()
                                              : nullptr;
 }
 

@@ -8,6 +8,7 @@ class QToolButton;
 
 namespace caprail {
 
+class FastenersClamp;
 class FastenersGroups;
 class FastenersPage;
 class FastenersTighten;
@@ -15,7 +16,7 @@ class FastenersVerify;
 class PlanTools;
 class PlanView;
 
-enum class FastenersMode { tighten, verify, groups };
+enum class FastenersMode { tighten, verify, groups, clamp };
 
 /// Fasteners: what is specified, what was brought to it, and the verify rounds, with the diagram as the form.
 class FastenersStation : public StationPanel {
@@ -36,6 +37,7 @@ public:
     [[nodiscard]] FastenersTighten* tightenPage() const { return m_tighten; }
     [[nodiscard]] FastenersVerify* verifyPage() const { return m_verify; }
     [[nodiscard]] FastenersGroups* groupsPage() const { return m_groups; }
+    [[nodiscard]] FastenersClamp* clampPage() const { return m_clamp; }
 
 private:
     QWidget* buildBar();
@@ -50,9 +52,10 @@ private:
     FastenersTighten* m_tighten;
     FastenersVerify* m_verify;
     FastenersGroups* m_groups;
+    FastenersClamp* m_clamp;
     QStackedWidget* m_body;
     QStackedWidget* m_right;
-    std::array<QToolButton*, 3> m_modes{};
+    std::array<QToolButton*, 4> m_modes{};
 };
 
 } // namespace caprail

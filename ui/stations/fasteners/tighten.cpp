@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <stations/fasteners/tighten.h>
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QGridLayout>
 #include <QLineEdit>
@@ -30,7 +31,7 @@ FastenersTighten::FastenersTighten(RecordSession& given, QWidget* parent)
       m_kind(new QComboBox(this)),
       m_instrument(new InstrumentBox(given, {InstrumentType::torqueWrench, InstrumentType::stretchGauge}, this)),
       m_remark(new Label(this)), m_group(new QPushButton(this)), m_loose(new QPushButton(tr("&Loosened"), this)),
-      m_entries(new EntriesTable(given, this)) {
+      m_isNew(new QCheckBox(tr("A &new one was fitted"), this)), m_entries(new EntriesTable(given, this)) {
     build();
 }
 
@@ -46,6 +47,7 @@ void FastenersTighten::build() {
     m_remark->setWordWrap(true);
     m_loose->setAutoDefault(false);
     m_group->setAutoDefault(false);
+    setTip(m_isNew, tr("This kind is used once: a piece that is tightened for the second time opens a finding"));
     setTip(m_loose, tr("The fastener was let off: what rests on it becomes stale"));
     m_entries->setColumnHidden(EntriesModel::person, true);
     m_entries->setFilter([this](const Entry& entry) {
@@ -60,11 +62,11 @@ void FastenersTighten::build() {
         QString line;
         std::string with;
         if (const auto* tightened = std::get_if<FastenerTightened>(&entry.body)) {
-            line = broughtTo(*tightened, units());
+            line = broughtTo(*tightened, units()) +
+                   (tightened->isNew.value_or(false) ? QStringLiteral(" · ") + tr("new") : QString());
             with = tightened->instrument;
         } else if (const auto* outcome = std::get_if<RoundOutcome>(&entry.body)) {
-            line = tr("round %1: %2").arg(outcome->round).arg(qtShown(outcome->outcome)) +
-                   (outcome->angle ? QLatin1Char(' ') + qtText(format(outcome->angle->value, units())) : QString());
+            line = tr("round %1: %2").arg(outcome->round).arg(foundText(*outcome, units()));
             with = outcome->instrument;
         } else {
             line = tr("loosened");
@@ -95,6 +97,7 @@ void FastenersTighten::build() {
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_heading);
     column->addLayout(settings);
+    column->addWidget(m_isNew);
     column->addWidget(m_field);
     column->addWidget(m_remark);
     column->addLayout(actions);
@@ -120,7 +123,7 @@ void FastenersTighten::refresh(FastenerId selected) {
     const auto at = facts().fasteners.find(m_fastener);
     const bool isKnown = at != facts().fasteners.end() && at->second.tightened;
     const CheckState state = !isKnown                             ? CheckState::notDone
-                             : isAtSpecified(facts(), m_fastener) ? CheckState::good
+                             : isTightAsSpecified(facts(), m_fastener) ? CheckState::good
                              : at->second.isLoose                 ? CheckState::stale
                                                                   : CheckState::out;
     const QString figure = !isKnown             ? QStringLiteral("—")
@@ -128,7 +131,7 @@ void FastenersTighten::refresh(FastenerId selected) {
                                                 : broughtTo(at->second.tightened->what, units());
     m_heading->show(capitalised(qtText(describe(m_fastener))), figure, state,
                     specifiedText(facts(), m_fastener, units()));
-    const auto open = std::ranges::count_if(list, [&](FastenerId f) { return !isAtSpecified(facts(), f); });
+    const auto open = std::ranges::count_if(list, [&](FastenerId f) { return !isTightAsSpecified(facts(), f); });
     m_group->setText(open == 0 ? tr("All %1 stand as specified").arg(list.size())
                                : tr("&All %1 as specified").arg(open));
     m_group->setEnabled(open > 0);
@@ -136,6 +139,8 @@ void FastenersTighten::refresh(FastenerId selected) {
                        "each, in sequence"));
     m_loose->setEnabled(isKnown && !at->second.isLoose);
     m_field->setEnabled(!list.empty());
+    const auto* group = facts().groupOf(m_fastener);
+    m_isNew->setVisible(group != nullptr && isSingleUse(group->what));
     const auto specified = asSpecified(facts(), m_fastener, {});
     m_remark->setText(wrenchRemark(
         facts(), m_instrument->instrument(),
@@ -200,10 +205,14 @@ Result<FastenerTightened> FastenersTighten::read(const QString& text) const {
 }
 
 Result<void> FastenersTighten::store(FastenerTightened entry) {
+    if (m_isNew->isVisibleTo(this) && m_isNew->isChecked()) {
+        entry.isNew = true;
+    }
     const auto stored = session().append(std::move(entry));
     if (!stored) {
         return tl::unexpected(stored.error());
     }
+    m_isNew->setChecked(false);
     goOn();
     return {};
 }
@@ -215,7 +224,7 @@ void FastenersTighten::goOn() {
     if (here == list.end()) {
         return;
     }
-    const auto isOpen = [&](FastenerId f) { return !isAtSpecified(facts(), f); };
+    const auto isOpen = [&](FastenerId f) { return !isTightAsSpecified(facts(), f); };
     auto next = std::find_if(here + 1, list.end(), isOpen);
     if (next == list.end()) {
         next = std::find_if(list.begin(), here, isOpen);
@@ -229,7 +238,7 @@ void FastenersTighten::goOn() {
 void FastenersTighten::tightenGroup() {
     std::vector<Body> entries;
     for (const FastenerId f : order()) {
-        if (isAtSpecified(facts(), f)) {
+        if (isTightAsSpecified(facts(), f)) {
             continue;
         }
         auto entry = asSpecified(facts(), f, m_instrument->instrument());

@@ -3,6 +3,7 @@
 #include <stations/fasteners/page.h>
 #include <text/label.h>
 
+class QCheckBox;
 class QComboBox;
 class QPushButton;
 
@@ -26,6 +27,7 @@ public:
     [[nodiscard]] EntryField* field() const { return m_field; }
     [[nodiscard]] QPushButton* groupButton() const { return m_group; }
     [[nodiscard]] QPushButton* looseButton() const { return m_loose; }
+    [[nodiscard]] QCheckBox* newBox() const { return m_isNew; }
     [[nodiscard]] FastenerKind kind() const;
 
 private:
@@ -44,6 +46,7 @@ private:
     Label* m_remark;
     QPushButton* m_group;
     QPushButton* m_loose;
+    QCheckBox* m_isNew;
     EntriesTable* m_entries;
 };
 

@@ -25,7 +25,8 @@ namespace caprail {
 
 FastenersVerify::FastenersVerify(RecordSession& given, QWidget* parent)
     : FastenersPage(given, parent), m_heading(new PlaceHeading(this)), m_field(new EntryField(this)),
-      m_instrument(new InstrumentBox(given, {InstrumentType::torqueWrench}, this)), m_remark(new Label(this)),
+      m_instrument(new InstrumentBox(given, {InstrumentType::torqueWrench}, this)),
+      m_gauge(new InstrumentBox(given, {InstrumentType::stretchGauge, InstrumentType::micrometer}, this)), m_remark(new Label(this)),
       m_progress(new QProgressBar(this)), m_state(new Label(this)), m_stacks(new QPushButton(this)),
       m_begin(new QPushButton(this)), m_held(new QPushButton(tr("&Held"), this)), m_moved(new QListWidget(this)) {
     build();
@@ -36,7 +37,7 @@ void FastenersVerify::build() {
     m_state->setWordWrap(true);
     m_state->setMinimumHeight(m_state->fontMetrics().lineSpacing() * 3);
     m_state->setAlignment(Qt::AlignTop);
-    m_progress->setAccessibleName(tr("Fasteners pulled in this round"));
+    m_progress->setAccessibleName(tr("Fasteners verified in this round"));
     m_moved->setAccessibleName(tr("What moved in this round, and what it made stale"));
     m_moved->setWordWrap(true);
     m_moved->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -62,6 +63,7 @@ void FastenersVerify::build() {
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_heading);
     column->addWidget(m_instrument);
+    column->addWidget(m_gauge);
     column->addWidget(m_remark);
     column->addWidget(m_field);
     column->addWidget(m_held);
@@ -88,9 +90,17 @@ QString FastenersVerify::progressText() const {
     return tr("%1 of %2").arg(m_progress->value()).arg(m_progress->maximum());
 }
 
+VerifyMethod FastenersVerify::method() const {
+    const auto* group = facts().groupOf(m_fastener);
+    return group == nullptr ? VerifyMethod::torque : verifiedBy(group->what);
+}
+
 void FastenersVerify::refresh(FastenerId selected) {
     m_fastener = selected;
     m_instrument->refresh();
+    m_gauge->refresh();
+    m_instrument->setVisible(method() == VerifyMethod::torque);
+    m_gauge->setVisible(method() == VerifyMethod::length);
     showRound();
     showMoved();
     const auto specified = asSpecified(facts(), m_fastener, {});
@@ -111,11 +121,12 @@ void FastenersVerify::showRound() {
     const auto total = order().size();
     const std::size_t stacksOn = facts().stacksOn().size();
     m_progress->setRange(0, std::max(1, static_cast<int>(total)));
-    m_progress->setValue(last == nullptr ? 0 : static_cast<int>(last->outcomes.size()));
+    m_progress->setValue(last == nullptr ? 0 : static_cast<int>(total - stillToPull(facts(), *last).size()));
     m_progress->setFormat(progressText());
     m_progress->setVisible(last != nullptr);
     m_field->setVisible(isOpen);
-    m_held->setVisible(isOpen);
+    m_held->setVisible(isOpen && method() != VerifyMethod::length);
+    m_held->setText(method() == VerifyMethod::witnessMark ? tr("Mark in &line") : tr("&Held"));
     m_stacks->setVisible(!isOpen && stacksOn > 0);
     m_stacks->setText(tr("Take &off all %1 stacks").arg(stacksOn));
     m_begin->setVisible(!isOpen && stacksOn == 0);
@@ -129,29 +140,35 @@ void FastenersVerify::showRound() {
                          : sign(check->state) + QLatin1Char(' ') + qtText(check->sentence) +
                                (check->remedy.empty() ? QString() : QStringLiteral(" → ")) + qtText(check->remedy));
     const bool hasOutcome = last != nullptr && last->outcomes.contains(m_fastener);
-    const CheckState state = !hasOutcome                                                    ? CheckState::notDone
+    const CheckState state = !hasOutcome ? CheckState::notDone
                              : last->outcomes.at(m_fastener).what.outcome == Outcome::moved ? CheckState::out
+                             : whyNotCounted(facts(), last->outcomes.at(m_fastener))        ? CheckState::notProven
                                                                                             : CheckState::good;
     m_heading->show(total == 0 ? tr("No layout") : capitalised(qtText(describe(m_fastener))),
                     isOpen ? progressText() : QString(), isOpen ? state : CheckState::notDone,
                     total == 0 ? tr("Set the engine layout at the engine station first.")
                                : specifiedText(facts(), m_fastener, units()));
     if (isOpen) {
-        m_field->ask(
-            tr("Round %1: H or Enter if it held, else the angle it moved").arg(round->begun.what.round),
-            QStringLiteral("°"),
-            [this](const QString& text) {
-                return read(text).map([this](const RoundOutcome& outcome) {
-                    return outcome.outcome == Outcome::held
-                               ? tr("held")
-                               : tr("moved %1").arg(qtText(format(outcome.angle->value, units())));
-                });
-            },
-            [this](const QString& text) -> Result<void> {
-                const auto outcome = read(text);
-                return outcome ? store(*outcome) : Result<void>(tl::unexpected(outcome.error()));
-            });
+        askForOutcome(round->begun.what.round);
     }
+}
+
+void FastenersVerify::askForOutcome(std::int64_t round) {
+    const bool isLength = method() == VerifyMethod::length;
+    const QString asked =
+        isLength ? tr("Round %1: the stretch that is read now, or the angle it moved as 4°")
+        : method() == VerifyMethod::witnessMark
+            ? tr("Round %1: H or Enter if its mark still lines up, else the angle it moved")
+            : tr("Round %1: H or Enter if it held, else the angle it moved");
+    m_field->ask(
+        asked.arg(round), isLength ? qtText(symbol(units().length)) : QStringLiteral("°"),
+        [this](const QString& text) {
+            return read(text).map([this](const RoundOutcome& outcome) { return foundText(outcome, units()); });
+        },
+        [this](const QString& text) -> Result<void> {
+            const auto outcome = read(text);
+            return outcome ? store(*outcome) : Result<void>(tl::unexpected(outcome.error()));
+        });
 }
 
 void FastenersVerify::showMoved() {
@@ -174,15 +191,18 @@ void FastenersVerify::showMoved() {
 }
 
 Result<RoundOutcome> FastenersVerify::read(const QString& text) const {
-    const RoundFact* round = roundUnderWay(facts());
-    RoundOutcome outcome{
-        round == nullptr ? 1 : round->begun.what.round, m_fastener, Outcome::held, {}, {}, m_instrument->instrument()};
-    if (const auto specified = asSpecified(facts(), m_fastener, {}); specified) {
-        outcome.torque = specified->torque;
-    }
+    const bool isLength = method() == VerifyMethod::length;
+    const std::string with = method() == VerifyMethod::torque ? m_instrument->instrument()
+                             : isLength                       ? m_gauge->instrument()
+                                                              : std::string();
     const QString plain = text.trimmed().toLower();
+    if (isLength && !plain.contains(QChar(0x00B0)) && !plain.contains(QLatin1String("deg"))) {
+        auto stretch = parseLength(coreText(text), units(),
+                                   expectedLength(RoundOutcome::kind, "stretch", "the stretch of " + describe(m_fastener)));
+        return stretch ? outcomeOf(facts(), m_fastener, with, {}, std::move(*stretch)) : tl::unexpected(stretch.error());
+    }
     if (plain.isEmpty() || plain == QLatin1String("h") || plain == QLatin1String("held")) {
-        return outcome;
+        return outcomeOf(facts(), m_fastener, with);
     }
     auto angle =
         parseAngle(coreText(text), units(),
@@ -190,11 +210,7 @@ Result<RoundOutcome> FastenersVerify::read(const QString& text) const {
     if (!angle) {
         return tl::unexpected(angle.error());
     }
-    if (angle->value > Angle()) {
-        outcome.outcome = Outcome::moved;
-        outcome.angle = std::move(*angle);
-    }
-    return outcome;
+    return outcomeOf(facts(), m_fastener, with, angle->value > Angle() ? std::optional(std::move(*angle)) : std::nullopt);
 }
 
 Result<void> FastenersVerify::store(const RoundOutcome& outcome) {
@@ -209,7 +225,8 @@ Result<void> FastenersVerify::store(const RoundOutcome& outcome) {
     }
     // On along the sequence, around its end to what was left out.
     const auto here = std::ranges::find(sequence, outcome.fastener);
-    const auto isOpen = [&](FastenerId f) { return !round->outcomes.contains(f); };
+    const auto left = stillToPull(facts(), *round);
+    const auto isOpen = [&](FastenerId f) { return std::ranges::find(left, f) != left.end(); };
     const auto after = std::find_if(here, sequence.end(), isOpen);
     emit chosen(after != sequence.end() ? *after : *std::ranges::find_if(sequence, isOpen));
     return {};
@@ -248,7 +265,7 @@ void FastenersVerify::held() {
 bool FastenersVerify::eventFilter(QObject* watched, QEvent* event) {
     if (watched == m_field->lineEdit() && event->type() == QEvent::KeyPress && m_field->text().isEmpty()) {
         const auto* key = static_cast<QKeyEvent*>(event);
-        if (key->key() == Qt::Key_H && !(key->modifiers() & (Qt::ControlModifier | Qt::AltModifier))) {
+        if (key->key() == Qt::Key_H && method() != VerifyMethod::length && !(key->modifiers() & (Qt::ControlModifier | Qt::AltModifier))) {
             held();
             return true;
         }

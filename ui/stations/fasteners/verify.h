@@ -13,8 +13,8 @@ class EntryField;
 class InstrumentBox;
 class PlaceHeading;
 
-/// The verify round: with the stacks off, every main-cap and rod fastener in sequence at full torque. H or Enter: it
-/// held; an angle and Enter: it moved. A round can be left and gone on with at any time. What moved shows at once where
+/// The verify round: with the stacks off, every main-cap and rod fastener in sequence, as its group is verified: at full
+/// torque or by its witness mark (H or Enter: it held; an angle and Enter: it moved), or by the stretch that is read. A round can be left and gone on with at any time. What moved shows at once where
 /// the gap now lies and what became stale.
 class FastenersVerify : public FastenersPage {
     Q_OBJECT
@@ -36,8 +36,11 @@ protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
+    /// How the selected fastener is verified.
+    [[nodiscard]] VerifyMethod method() const;
     void build();
     void showRound();
+    void askForOutcome(std::int64_t round);
     void showMoved();
     void begin();
     void takeStacksOff();
@@ -48,6 +51,7 @@ private:
     PlaceHeading* m_heading;
     EntryField* m_field;
     InstrumentBox* m_instrument;
+    InstrumentBox* m_gauge; ///< by which a stretch is read
     Label* m_remark;
     QProgressBar* m_progress;
     Label* m_state;

@@ -51,11 +51,11 @@ QStringList stepTexts(Torque torque, std::int64_t count, const Units& units) {
 /// "main outer: 25.0 → 50.0 → 75.0 lbf·ft"; empty when nothing is specified.
 QString stepsText(const FastenerGroupSet& group, const Units& units) {
     QString line;
-    if (group.torque && group.method != TighteningMethod::stretch) {
+    if (group.torque && group.method != TighteningMethod::stretch && isSpecified(group)) {
         line = stepTexts(group.torque->value, group.steps, units).join(QStringLiteral(" → ")) + QLatin1Char(' ') +
                qtText(symbol(units.torque));
     }
-    if (group.angle && group.method == TighteningMethod::torqueAndAngle) {
+    if (group.angle && hasAngle(group.method)) {
         line += FastenersText::tr(", then %1").arg(valueText(*group.angle, units));
     }
     if (group.stretch && group.method == TighteningMethod::stretch) {
@@ -92,7 +92,31 @@ void keepRowsFor(PlanContent& content, FastenerKind kind) {
 } // namespace
 
 QString groupName(const FastenerGroupSet& group) {
-    return group.ring ? qtShown(group.group) + QLatin1Char(' ') + qtShown(*group.ring) : qtShown(group.group);
+    return group.ring                              ? qtShown(group.group) + QLatin1Char(' ') + qtShown(*group.ring)
+           : group.name && !group.name->empty() ? qtShown(group.group) + QStringLiteral(": ") + qtText(*group.name)
+                                                   : qtShown(group.group);
+}
+
+QString verifiedText(VerifyMethod method) {
+    switch (method) {
+    case VerifyMethod::torque:
+        break;
+    case VerifyMethod::length:
+        return FastenersText::tr("verified by its length, never pulled again");
+    case VerifyMethod::witnessMark:
+        return FastenersText::tr("verified by its witness mark, never pulled again");
+    }
+    return {};
+}
+
+QString foundText(const RoundOutcome& outcome, const Units& units) {
+    if (outcome.outcome == Outcome::moved) {
+        return outcome.angle ? FastenersText::tr("moved %1").arg(valueText(*outcome.angle, units)) : FastenersText::tr("moved");
+    }
+    if (outcome.stretch) {
+        return FastenersText::tr("held, %1 stretch").arg(valueText(*outcome.stretch, units));
+    }
+    return outcome.by == VerifyMethod::witnessMark ? FastenersText::tr("its mark lines up") : FastenersText::tr("held");
 }
 
 QString broughtTo(const FastenerTightened& tightened, const Units& units) {
@@ -123,6 +147,9 @@ QString specifiedText(const Facts& facts, FastenerId fastener, const Units& unit
     for (const std::string& more : {group->what.thread, group->what.lubricant}) {
         text += more.empty() ? QString() : QStringLiteral(", ") + qtText(more);
     }
+    const QString how = isVerified(fastener.kind) ? verifiedText(verifiedBy(group->what)) : QString();
+    text += how.isEmpty() ? how : QStringLiteral(", ") + how;
+    text += isSingleUse(group->what) ? FastenersText::tr(", used once") : QString();
     return text +
            (group->what.source.empty() ? QString() : FastenersText::tr(" (says %1)").arg(qtText(group->what.source)));
 }
@@ -140,11 +167,14 @@ QString consequenceText(const Facts& facts, const Assessment& assessment, const 
         for (const Side side : {Side::left, Side::right}) {
             const Position p{f.number, side};
             const auto gap = assessment.gaps.find(p);
-            if (gap != assessment.gaps.end() && gap->second.window) {
-                text += FastenersText::tr(" The gap at %1 now lies between %2 and %3.")
-                            .arg(qtText(describe(p)), qtText(format(gap->second.window->lo(), units)),
-                                 qtText(format(gap->second.window->hi(), units)));
+            if (gap == assessment.gaps.end() || !gap->second.movement) {
+                continue;
             }
+            const GapAfterMovement& after = *gap->second.movement;
+            text += FastenersText::tr(" The gap at %1 now lies between %2 and %3.")
+                        .arg(qtText(describe(p)), qtText(format(after.window.lo(), units)),
+                             qtText(format(after.window.hi(), units)));
+            text += side == f.side ? QLatin1Char(' ') + qtText(describeLikely(after, units)) : QString();
         }
     }
     QStringList stale;
@@ -181,7 +211,8 @@ PlanContent tightenedContent(const Facts& facts, FastenerKind kind, const Units&
     keepRowsFor(content, kind);
     QStringList titles;
     for (const auto& [key, group] : facts.groups) {
-        if (const QString line = stepsText(group.what, units); key.first == kind && !line.isEmpty()) {
+        const bool isInForce = key.kind == kind && !membersOf(facts, key).empty();
+        if (const QString line = stepsText(group.what, units); isInForce && !line.isEmpty()) {
             titles << line;
         }
     }
@@ -198,7 +229,7 @@ PlanContent tightenedContent(const Facts& facts, FastenerKind kind, const Units&
                           : is.stretch                     ? qtText(formatShort(is.stretch->value, units))
                                                            : QString();
             mark.state = at->second.isLoose            ? CheckState::stale
-                         : isAtSpecified(facts, f)     ? CheckState::good
+                         : isTightAsSpecified(facts, f) ? CheckState::good
                          : facts.groupOf(f) == nullptr ? CheckState::notDone
                                                        : CheckState::out;
             mark.note = at->second.isLoose ? FastenersText::tr("loose") : QString();
@@ -210,18 +241,34 @@ PlanContent tightenedContent(const Facts& facts, FastenerKind kind, const Units&
 }
 
 PlanContent groupContent(const Facts& facts, const FastenerGroupSet& group, const Units& units) {
+    // As if it were stored: its places and pieces are drawn as it says.
+    Facts with;
+    with.layout = facts.layout;
+    with.groups = facts.groups;
+    const GroupKey key = keyOf(group);
+    with.groups.insert_or_assign(key, Seen<FastenerGroupSet>{facts.lastEntry + 1, {}, {}, group});
     std::vector<FastenerGroupSet> groups{group};
-    for (const auto& [key, other] : facts.groups) {
-        if (key.first == group.group && key.second != group.ring) {
-            groups.push_back(other.what);
+    for (const auto& [other, set] : facts.groups) {
+        if (other.kind == group.group && other != key) {
+            groups.push_back(set.what);
         }
     }
-    std::ranges::sort(groups, {}, [](const FastenerGroupSet& g) { return g.ring; });
-    PlanContent content = fastenerContent(facts, layerOf(group.group), tighteningOrder(facts, group.group, groups));
-    if (!hasSides(group.group)) {
-        content.rows[group.group] = static_cast<int>(group.count);
-    }
+    std::ranges::stable_sort(groups, {}, [](const FastenerGroupSet& g) { return g.ring; });
+    PlanContent content = fastenerContent(with, layerOf(group.group), tighteningOrder(with, group.group, groups));
     keepRowsFor(content, group.group);
+    const auto members = membersOf(with, key);
+    const auto all = fastenersOf(with, group.group);
+    for (const FastenerId f : members.size() == all.size() ? std::vector<FastenerId>() : all) {
+        const bool isMember = std::ranges::find(members, f) != members.end();
+        const auto* other = with.groupOf(f);
+        PlanMark mark;
+        mark.place = qtText(code(f));
+        mark.state = isMember ? CheckState::good : CheckState::notDone;
+        mark.spoken = isMember ? FastenersText::tr("in this group")
+                      : other == nullptr ? FastenersText::tr("in no group")
+                                         : FastenersText::tr("in the group %1").arg(groupName(other->what));
+        content.marks.push_back(std::move(mark));
+    }
     content.title = stepsText(group, units);
     return content;
 }
@@ -235,9 +282,13 @@ PlanContent roundContent(const Facts& facts, const RoundFact* round, const Units
         if (round != nullptr && round->outcomes.contains(f)) {
             const RoundOutcome& outcome = round->outcomes.at(f).what;
             const bool hasMoved = outcome.outcome == Outcome::moved;
+            const auto fault = whyNotCounted(facts, round->outcomes.at(f), units);
             mark.figure = hasMoved && outcome.angle ? valueText(*outcome.angle, units) : QString();
-            mark.spoken = hasMoved ? FastenersText::tr("moved %1").arg(mark.figure) : FastenersText::tr("held");
-            mark.state = hasMoved ? CheckState::out : round->voidedBy.entry != 0 ? CheckState::stale : CheckState::good;
+            mark.spoken = fault ? qtText(*fault) : foundText(outcome, units);
+            mark.state = hasMoved                       ? CheckState::out
+                         : round->voidedBy.entry != 0 ? CheckState::stale
+                         : fault                        ? CheckState::notProven
+                                                        : CheckState::good;
         }
         content.marks.push_back(std::move(mark));
     }

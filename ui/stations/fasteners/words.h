@@ -9,6 +9,10 @@ namespace caprail {
 
 /// "main outer", "rod": what a group is called in tables.
 QString groupName(const FastenerGroupSet& group);
+/// How fasteners that are never pulled again are verified; empty where they are pulled.
+QString verifiedText(VerifyMethod method);
+/// What a round found at one fastener: "held", "moved 4.0°", "its mark lines up".
+QString foundText(const RoundOutcome& outcome, const Units& units);
 /// What is specified for a fastener in words: "75.0 lbf·ft in 3 steps (25.0, 50.0, 75.0), 7/16-20, engine oil"; says so
 /// when nothing is.
 QString specifiedText(const Facts& facts, FastenerId fastener, const Units& units);

@@ -18,6 +18,10 @@ GirdleActions::GirdleActions(RecordSession& session, QWidget* parent) : QToolBut
     m_putBack = menu->addAction(tr("Put all stacks back"), this, &GirdleActions::putAllBack);
     m_takeApart = menu->addAction({}, this, &GirdleActions::takeApart);
     menu->addSeparator();
+    for (const auto& [work, words] : allWords<WasherWork>()) {
+        m_washer[static_cast<std::size_t>(work)] =
+            menu->addAction({}, this, [this, what = work] { m_session.append(WasherWorked{m_position, what, {}}); });
+    }
     m_nut = menu->addAction({}, this, [this] {
         changePart(Part::nutAndWasher, tr("What was changed at %1?").arg(qtText(describe(m_position))));
     });
@@ -41,6 +45,10 @@ void GirdleActions::refresh() {
     m_putBack->setEnabled(!moveAllStacks(facts, StackMove::putBack).empty());
     m_takeApart->setText(tr("Take the stack at %1 apart").arg(at));
     m_takeApart->setEnabled(facts.stacks.contains(m_position));
+    const QString washer[] = {tr("Washer at %1 turned"), tr("Washer at %1 turned over"), tr("Washer at %1 dressed")};
+    for (std::size_t i = 0; i < m_washer.size(); ++i) {
+        m_washer[i]->setText(washer[i].arg(at));
+    }
     m_nut->setText(tr("Another nut or washer at %1…").arg(at));
     m_finding->setText(tr("Open a finding at %1…").arg(at));
 }

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <QToolButton>
+#include <array>
 #include <session/record_session.h>
 
 namespace caprail {
 
-/// What happens to stacks and parts outside the survey: all stacks off or back on, a stack taken apart, another nut and
+/// What happens to stacks and parts outside the survey: all stacks off or back on, a stack taken apart, a washer turned,
+/// turned over or dressed, another nut and
 /// washer, work on the pan rail, a finding. One menu; what is about a place is about the selected one.
 class GirdleActions : public QToolButton {
     Q_OBJECT
@@ -25,6 +27,7 @@ private:
     QAction* m_takeOff;
     QAction* m_putBack;
     QAction* m_takeApart;
+    std::array<QAction*, WordsOf<WasherWork>::list.size()> m_washer{};
     QAction* m_nut;
     QAction* m_finding;
 };

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <work/clamp_working.h>
+
+#include <assessment/program_findings.h>
+#include <base/say.h>
+#include <ranges>
+
+namespace caprail {
+
+namespace {
+
+Result<Worked<Force>> worked(const Facts& facts, const ClampChecked& check, const Units& units) {
+    const auto* group = facts.groupOf(check.fastener);
+    const auto thread = group == nullptr ? Result<Thread>(refuse("")) : parseThread(group->what.thread);
+    return thread ? clampFromTorques(check.on.value, check.off.value, *thread, units)
+                  : Result<Worked<Force>>(tl::unexpected(thread.error()));
+}
+
+} // namespace
+
+std::optional<Force> clampOf(const Facts& facts, const ClampChecked& check) {
+    const auto clamp = worked(facts, check, Units{});
+    return clamp ? std::optional(clamp->value) : std::nullopt;
+}
+
+std::vector<std::string> clampWorking(const Facts& facts, FastenerId f, const Units& units) {
+    std::vector<std::string> lines;
+    const auto at = facts.fasteners.find(f);
+    if (at == facts.fasteners.end()) {
+        return lines;
+    }
+    const auto* group = facts.groupOf(f);
+    const auto aimed = group == nullptr ? Result<TorqueJudgement>(refuse(""))
+                                        : judgeGroup(group->what, facts.rules.torqueScatterPercent, units);
+    for (const auto& seen : std::views::reverse(at->second.clamps)) {
+        const auto clamp = worked(facts, seen.what, units);
+        if (!clamp) {
+            continue;
+        }
+        lines.push_back(Core::say("Entry %1, %2: %3", seen.entry, seen.person, format(clamp->value, units)));
+        for (const std::string& line : clamp->working) {
+            lines.push_back("    " + line);
+        }
+        if (aimed) {
+            const double share = inNewtons(clamp->value) / inNewtons(aimed->preload);
+            lines.push_back("    " + Core::say("%1 of the %2 that its specification aims at",
+                                               formatNumber(share * 100, 0, units.decimalMark) + " %",
+                                               format(aimed->preload, units)));
+        }
+    }
+    return lines;
+}
+
+} // namespace caprail
