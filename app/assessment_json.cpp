@@ -2,6 +2,8 @@
 #include "assessment_json.h"
 
 #include <QJsonArray>
+#include <assessment/fastener_groups.h>
+#include <assessment/program_findings.h>
 #include <assessment/review.h>
 #include <base/plain_text.h>
 
@@ -88,6 +90,13 @@ QJsonObject positionsJson(const Assessment& a) {
     QJsonObject positions;
     for (const auto& [position, gap] : a.gaps) {
         QJsonObject json{{"gap_nm", optionalLength(gap.accepted)}, {"readings", qint64(gap.standing.size())}};
+        if (gap.movement) {
+            json["after_movement"] = QJsonObject{{"lo_nm", qint64{gap.movement->window.lo().value()}},
+                                                 {"hi_nm", qint64{gap.movement->window.hi().value()}},
+                                                 {"grown_at_most_nm", qint64{gap.movement->bound.value()}},
+                                                 {"likely_least_nm", qint64{gap.movement->likelyLeast.value()}},
+                                                 {"likely_most_nm", qint64{gap.movement->likelyMost.value()}}};
+        }
         if (const auto stack = a.stacks.find(position); stack != a.stacks.end()) {
             QJsonArray shims;
             for (const auto& shim : stack->second.shims) {
@@ -101,6 +110,40 @@ QJsonObject positionsJson(const Assessment& a) {
         positions[q(code(position))] = json;
     }
     return positions;
+}
+
+/// The fastener groups in force: for whom each speaks, what is there, and how it is verified.
+QJsonArray groupsJson(const Facts& facts) {
+    QJsonArray groups;
+    for (const auto& [key, group] : facts.groups) {
+        const auto members = membersOf(facts, key);
+        if (members.empty()) {
+            continue;
+        }
+        QJsonArray places;
+        for (const FastenerId f : members) {
+            places.append(q(code(f)));
+        }
+        QJsonObject json{{"group", q(word(key.kind))},
+                         {"places", places},
+                         {"piece", q(word(pieceOf(group.what)))},
+                         {"specified", isSpecified(group.what)}};
+        if (key.ring) {
+            json["ring"] = q(word(*key.ring));
+        }
+        if (!key.name.empty()) {
+            json["name"] = q(key.name);
+        }
+        if (isVerified(key.kind)) {
+            json["verified_by"] = q(word(verifiedBy(group.what)));
+        }
+        if (const auto judged = judgeGroup(group.what, facts.rules.torqueScatterPercent, {})) {
+            json["share_of_proof"] = judged->equivalent.nominal;
+            json["share_of_proof_at_low_friction"] = judged->equivalent.high;
+        }
+        groups.append(json);
+    }
+    return groups;
 }
 
 } // namespace
@@ -138,6 +181,7 @@ QJsonObject assessmentJson(const Facts& facts, const Assessment& a) {
             {"gates", gates},
             {"checks", checks},
             {"positions", positionsJson(a)},
+            {"fastener_groups", groupsJson(facts)},
             {"weakly_measured", qint64(a.weaklyMeasured)},
             {"deviations", deviations},
             {"next", q(a.next.sentence)}};

@@ -175,7 +175,7 @@ std::string round(const ShopRow& row, const Seeing&) {
     case RoundResult::begun:
         break;
     }
-    return Core::say("○ %1: %2 pulled", s.round, s.pulled);
+    return Core::say("○ %1: %2 verified", s.round, s.pulled);
 }
 std::string roundLine(const ShopRow& row, const Seeing&) {
     const RecordSummary& s = row.summary;

@@ -5,6 +5,7 @@
 #include <shop/builds.h>
 #include <shop/template_note.h>
 #include <base/plain_text.h>
+#include <assessment/specified.h>
 #include <base/say.h>
 
 namespace caprail {
@@ -17,14 +18,13 @@ void roundOf(const Facts& facts, RecordSummary& s) {
     }
     const RoundFact& last = facts.rounds.back();
     s.round = last.begun.what.round;
-    s.pulled = static_cast<std::int64_t>(last.outcomes.size());
+    s.pulled = std::ranges::count_if(last.outcomes, [&](const auto& o) { return !whyNotCounted(facts, o.second); });
     s.moved =
         std::ranges::count_if(last.outcomes, [](const auto& o) { return o.second.what.outcome == Outcome::moved; });
-    const bool isWhole = facts.layout && last.outcomes.size() >= facts.layout->verifiedFasteners().size();
-    s.roundResult = last.voidedBy.entry != 0 ? RoundResult::fallen
-                    : s.moved > 0            ? RoundResult::moved
-                    : isWhole                ? RoundResult::held
-                                             : RoundResult::begun;
+    s.roundResult = last.voidedBy.entry != 0  ? RoundResult::fallen
+                    : s.moved > 0             ? RoundResult::moved
+                    : isComplete(facts, last) ? RoundResult::held
+                                              : RoundResult::begun;
 }
 
 JobState stateOf(const Facts& facts, const Assessment& assessment) {

@@ -20,7 +20,7 @@ namespace caprail {
 namespace {
 
 /// Raised with every change of the tables or of what is worked out from a record.
-constexpr std::int64_t indexVersion = 2;
+constexpr std::int64_t indexVersion = 3;
 
 // What is known of the file itself; the fields of the summary follow (record_summary.h).
 constexpr std::pair<const char*, const char*> fileColumns[] = {{"path", "BLOB NOT NULL UNIQUE"},

@@ -75,6 +75,55 @@ void Story::engine(const std::string& templateFile, const std::string& customer,
     }
 }
 
+void Story::rodBolts() {
+    FastenerGroupSet bolts;
+    bolts.group = FastenerKind::rod;
+    bolts.count = static_cast<std::int64_t>(m_facts.layout->rodFasteners().size());
+    bolts.thread = "3/8-24";
+    bolts.grade = "by hand 170 ksi";
+    bolts.lubricant = "engine oil";
+    bolts.torque = Entered<Torque>{poundFeet(45), "45 lbf·ft"};
+    bolts.source = "rod bolt maker's card, read by Mira Solheim";
+    tell(bolts, 40);
+}
+
+void Story::rearCapOnBolts() {
+    LayoutSet layout{m_facts.layout->description(), "looked at: the girdle ends at the fourth cap"};
+    layout.tiedLast = 4;
+    tell(layout, 60);
+    FastenerGroupSet studs = m_facts.groups.at({FastenerKind::mainCap}).what;
+    studs.grip = Entered<Length>{inches(3.25), "3.250 in"};
+    studs.clamped = "nodular iron";
+    studs.source = "stud maker's card";
+    tell(studs, 60);
+    FastenerGroupSet bolts = studs;
+    bolts.name = "rear cap";
+    bolts.places = NameList{{"main-5L", "main-5R"}};
+    bolts.count = 2;
+    bolts.piece = FastenerPiece::bolt;
+    bolts.thread = "1/2-13";
+    bolts.grade = "SAE J429 grade 8";
+    bolts.torque = Entered<Torque>{poundFeet(65), "65 lbf·ft"};
+    bolts.grip = Entered<Length>{inches(2.5), "2.500 in"};
+    bolts.source = "block maker's manual";
+    tell(bolts, 60);
+    FastenerGroupSet rail = m_facts.groups.at({FastenerKind::panRail}).what;
+    rail.name = "locating studs";
+    rail.places = NameList{{"pan-5", "pan-14"}};
+    rail.count = 2;
+    rail.piece = FastenerPiece::stud;
+    tell(rail, 60);
+    RulesSet rules = m_facts.rules;
+    rules.secondPersonVerifies = true;
+    rules.secondPersonSigns = true;
+    rules.source = "shop's own rules";
+    tell(rules, 40);
+}
+
+void Story::washerTurned(Position p) {
+    tell(WasherWorked{p, WasherWork::turned, "a thousandth more on one side than on the other"}, 60);
+}
+
 void Story::instruments() {
     const auto add = [&](const char* name, InstrumentType type, const char* serial, double limit, int decimals,
                          std::optional<double> step = {}, std::optional<std::string> setWith = {}) {

@@ -25,6 +25,11 @@ public:
     /// The lines of a template, with this bench's engine.
     void engine(const std::string& templateFile, const std::string& customer, const std::string& engine,
                 const std::string& serial);
+    /// What the rod bolt's maker says, which no template knows.
+    void rodBolts();
+    /// The rear cap on bolts, the front four tied by the girdle, a pan rail of bolts and two studs; a second person verifies
+    /// and signs off.
+    void rearCapOnBolts();
     void instruments();
     /// Caps tight without the crank: bores; the crank on the bench: journals; the crank laid in, its caps at torque.
     void bottomEnd();
@@ -35,6 +40,8 @@ public:
     /// Plans over the accepted gaps that have no stack, and builds what the plan says; each is bracketed.
     void stacks(const std::vector<Position>& positions);
     void recheck(Position);
+    /// Turns the washer of a place, whose gap is read again.
+    void washerTurned(Position);
     void trialFit();
     void pickup();
     void stacksOff();

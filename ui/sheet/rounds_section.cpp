@@ -3,13 +3,14 @@
 #include <sheet/sheet_text.h>
 
 #include <algorithm>
+#include <assessment/specified.h>
 #include <charts/verify_history_chart.h>
 
 namespace caprail::sheet {
 
 namespace {
 
-SheetCell resultCell(const RoundFact& round, std::size_t asked, const Units& units) {
+SheetCell resultCell(const Facts& facts, const RoundFact& round, const Units& units) {
     if (round.voidedBy.entry != 0) {
         return stateCell(
             CheckState::stale,
@@ -18,8 +19,13 @@ SheetCell resultCell(const RoundFact& round, std::size_t asked, const Units& uni
     if (round.anyMoved()) {
         return stateCell(CheckState::out, Sheet::tr("moved: must hold in a later round"));
     }
-    return round.outcomes.size() < asked ? stateCell(CheckState::notDone, Sheet::tr("not complete"))
-                                         : stateCell(CheckState::good, Sheet::tr("every fastener held"));
+    for (const auto& [fastener, outcome] : round.outcomes) {
+        if (const auto fault = whyNotCounted(facts, outcome, units)) {
+            return stateCell(CheckState::notProven, Sheet::tr("does not count: %1").arg(text(*fault)));
+        }
+    }
+    return isComplete(facts, round) ? stateCell(CheckState::good, Sheet::tr("every fastener held"))
+                                    : stateCell(CheckState::notDone, Sheet::tr("not complete"));
 }
 
 } // namespace
@@ -34,7 +40,7 @@ void roundsSection(const Writing& w) {
                       {Sheet::tr("Begun")},
                       {Sheet::tr("By")},
                       {Sheet::tr("Wrench")},
-                      rightColumn(Sheet::tr("Pulled")),
+                      rightColumn(Sheet::tr("Verified")),
                       rightColumn(Sheet::tr("Held")),
                       rightColumn(Sheet::tr("Moved")),
                       {Sheet::tr("Result")}},
@@ -44,17 +50,22 @@ void roundsSection(const Writing& w) {
         const auto moved = std::ranges::count_if(
             round.outcomes, [](const auto& one) { return one.second.what.outcome == Outcome::moved; });
         anyMoved = anyMoved || moved > 0;
-        const auto pulled = static_cast<std::ptrdiff_t>(round.outcomes.size());
+        const auto verified = std::ranges::count_if(
+            round.outcomes, [&](const auto& one) { return !whyNotCounted(w.facts(), one.second); });
+        const auto held = std::ranges::count_if(round.outcomes, [&](const auto& one) {
+            return one.second.what.outcome == Outcome::held && !whyNotCounted(w.facts(), one.second);
+        });
         table.rows.push_back({strongCell(QString::number(round.begun.what.round)), w.time(round.begun.time),
                               text(round.begun.person),
                               round.begun.what.instrument.empty() ? none() : text(round.begun.what.instrument),
-                              Sheet::tr("%1 of %2").arg(pulled).arg(asked), QString::number(pulled - moved),
-                              QString::number(moved), resultCell(round, asked, w.units())});
+                              Sheet::tr("%1 of %2").arg(verified).arg(asked), QString::number(held),
+                              QString::number(moved), resultCell(w.facts(), round, w.units())});
     }
     w.flow.heading(Sheet::tr("Verify rounds"));
     w.flow.introduction(
-        Sheet::tr("With the stacks off, every main-cap and rod fastener is pulled to its specified value "
-                  "again, without backing it off. Fastener by fastener under Torques."));
+        Sheet::tr("With the stacks off, every main-cap and rod fastener is pulled to its specified torque again, without "
+                  "backing it off; or, where it must not be pulled, its stretch is read or its witness mark looked at. "
+                  "Fastener by fastener under Torques."));
     w.flow.table(table);
     if (anyMoved) {
         w.flow.subheading(Sheet::tr("How far each one moved, round by round"));
