@@ -92,13 +92,13 @@ TEST(Scenario, a_fastener_that_moves_locks_the_gate_with_exactly_what_it_spoiled
 
     // The window of the new gap: 4° on a 7/16-20 thread is 0.05 in × 4/360 = 0.000556 in, wider by the U of the gap that
     // was accepted before. The nut on the other side did not turn.
-    const auto& window = bench.assessment.gaps.at(p2R).window;
+    const auto window = bench.assessment.gaps.at(p2R).window();
     ASSERT_TRUE(window);
     const double wider = 50 - inThou(window->lo());
     EXPECT_GT(wider, 0.5);
     EXPECT_LT(wider, 1.0);
     EXPECT_NEAR(inThou(window->hi()), 50 + 50.0 * 4 / 360 + wider, 0.001);
-    const auto& other = bench.assessment.gaps.at(p2L).window;
+    const auto other = bench.assessment.gaps.at(p2L).window();
     ASSERT_TRUE(other);
     EXPECT_NEAR(inThou(other->hi()), 50 + wider, 0.001);
 

@@ -212,8 +212,8 @@ QString gapSentence(const GapResult& gap, const Units& units) {
                         .arg(qtText(format(gap.range, units)), qtText(formatSpread(gap.standardDeviation, units)));
         }
     }
-    if (gap.window) {
-        text += GirdleWordsText::tr(" · expected %1 after what moved").arg(qtText(format(*gap.window, units)));
+    if (gap.movement) {
+        text += GirdleWordsText::tr(" · expected %1 after what moved").arg(qtText(format(gap.movement->window, units)));
     }
     return text;
 }
