@@ -183,7 +183,7 @@ TEST_F(Accessibility, the_place_that_the_arrows_move_to_on_the_diagram_is_the_on
     EXPECT_THAT(now->text(QAccessible::Name).toStdString(), testing::HasSubstr("good"));
     EXPECT_TRUE(now->state().selected);
     EXPECT_TRUE(now->state().focused);
-    EXPECT_EQ(list->childCount(), plan->drawing()->destinations().size());
+    EXPECT_EQ(list->childCount(), plan->drawing()->places().size());
 }
 
 TEST_F(Accessibility, the_field_says_which_value_of_which_place_it_takes) {
