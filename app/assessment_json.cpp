@@ -89,7 +89,7 @@ QJsonValue optionalLength(const std::optional<Length>& length) {
 QJsonObject positionsJson(const Assessment& a) {
     QJsonObject positions;
     for (const auto& [position, gap] : a.gaps) {
-        QJsonObject json{{"gap_nm", optionalLength(gap.accepted)}, {"readings", qint64(gap.standing.size())}};
+        QJsonObject json{{"gap_nm", optionalLength(gap.accepted)}, {"readings", qint64(gap.current.size())}};
         if (gap.movement) {
             json["after_movement"] = QJsonObject{{"lo_nm", qint64{gap.movement->window.lo().value()}},
                                                  {"hi_nm", qint64{gap.movement->window.hi().value()}},

@@ -10,8 +10,8 @@ namespace caprail {
 
 namespace {
 
-/// What stands against the fasteners of a kind, each list in the order of tightening.
-struct Standing {
+/// How far the fasteners of a kind are, in the order of tightening.
+struct GroupProgress {
     std::size_t done = 0;
     std::optional<FastenerId> unspecified, missing;
     std::vector<FastenerId> wrong;                            ///< not at the value that is specified
@@ -19,39 +19,39 @@ struct Standing {
     Change changed;                                           ///< what is asked of one that was tightened before
 };
 
-Standing standingOf(const Assessing& a, Check& check, const std::vector<FastenerId>& order) {
-    Standing standing;
+GroupProgress progressOf(const Assessing& a, Check& check, const std::vector<FastenerId>& order) {
+    GroupProgress now;
     std::int64_t oldest = 0;
     for (const FastenerId f : order) {
         const auto* group = a.facts.groupOf(f);
         const auto at = a.facts.fasteners.find(f);
         if (group == nullptr || !isSpecified(group->what)) {
-            standing.unspecified = f;
-            return standing;
+            now.unspecified = f;
+            return now;
         }
         if (at == a.facts.fasteners.end() || !at->second.tightened || at->second.isLoose) {
-            standing.missing = standing.missing.value_or(f);
+            now.missing = now.missing.value_or(f);
             continue;
         }
         const auto& tightened = *at->second.tightened;
         rest(check, tightened.entry);
         oldest = oldest == 0 ? tightened.entry : std::min(oldest, tightened.entry);
-        ++standing.done;
+        ++now.done;
         if (Change change = a.facts.changeOf(Topic::groupValue, f); change.entry > tightened.entry) {
-            standing.changed = change.entry > standing.changed.entry ? std::move(change) : standing.changed;
+            now.changed = change.entry > now.changed.entry ? std::move(change) : now.changed;
         }
         if (!isTightAsSpecified(a.facts, f)) {
-            standing.wrong.push_back(f);
-        } else if (tightened.what.torque && !standing.fault) {
+            now.wrong.push_back(f);
+        } else if (tightened.what.torque && !now.fault) {
             if (auto fault = wrenchFault(a.facts, tightened.what.instrument, tightened.entry, tightened.what.torque->value,
                                          a.units)) {
-                standing.fault = {f, std::move(*fault)};
+                now.fault = {f, std::move(*fault)};
             }
         }
     }
     // The oldest counts here: a group is as fresh as its stalest fastener.
     check.madeAt = oldest;
-    return standing;
+    return now;
 }
 
 void groupCheck(const Assessing& a, FastenerKind kind) {
@@ -61,40 +61,40 @@ void groupCheck(const Assessing& a, FastenerKind kind) {
                                                        : Core::say("Rod fasteners at torque"),
                          {Station::fasteners, {}});
     const auto order = tighteningOrder(a.facts, kind);
-    const Standing standing = standingOf(a, check, order);
-    if (standing.unspecified) {
-        check.sentence = Core::say("Nothing is specified for %1.", describe(*standing.unspecified));
+    const GroupProgress now = progressOf(a, check, order);
+    if (now.unspecified) {
+        check.sentence = Core::say("Nothing is specified for %1.", describe(*now.unspecified));
         check.remedy = Core::say("Set the group “%1” at the fasteners station: its maker says torque, lubricant and, where it "
                                  "is so, stretch.",
                                  name);
-        check.place.subject = "groups";
+        check.destination.subject = "groups";
         return;
     }
-    check.sentence = Core::say("%1 of %2 tightened.", standing.done, order.size());
-    if (!standing.wrong.empty()) {
+    check.sentence = Core::say("%1 of %2 tightened.", now.done, order.size());
+    if (!now.wrong.empty()) {
         check.state = CheckState::out;
-        check.sentence = standing.wrong.size() > 1
-                             ? Core::say("%1 and %2 more are not at their specified value.", describe(standing.wrong.front()),
-                                         standing.wrong.size() - 1)
-                             : Core::say("%1 is not at its specified value.", describe(standing.wrong.front()));
+        check.sentence = now.wrong.size() > 1
+                             ? Core::say("%1 and %2 more are not at their specified value.", describe(now.wrong.front()),
+                                         now.wrong.size() - 1)
+                             : Core::say("%1 is not at its specified value.", describe(now.wrong.front()));
         check.remedy = Core::say("Tighten it to what is specified, and enter it.");
-        check.place.subject = code(standing.wrong.front());
-    } else if (standing.missing) {
-        check.remedy = Core::say("Tighten %1 and the rest of the group.", describe(*standing.missing));
-        check.place.subject = code(*standing.missing);
-    } else if (standing.fault) {
+        check.destination.subject = code(now.wrong.front());
+    } else if (now.missing) {
+        check.remedy = Core::say("Tighten %1 and the rest of the group.", describe(*now.missing));
+        check.destination.subject = code(*now.missing);
+    } else if (now.fault) {
         check.state = CheckState::notProven;
-        check.sentence += " " + standing.fault->second;
+        check.sentence += " " + now.fault->second;
         check.remedy = Core::say("Enter what is missing, or tighten %1 with a wrench that fits.",
-                                 describe(standing.fault->first));
-        check.place.subject = code(standing.fault->first);
+                                 describe(now.fault->first));
+        check.destination.subject = code(now.fault->first);
     } else {
         check.state = CheckState::good;
     }
-    if (standing.changed.entry != 0) {
+    if (now.changed.entry != 0) {
         check.state = CheckState::stale;
-        check.staleBecause = standing.changed;
-        check.sentence = describe(standing.changed, a.units);
+        check.staleBecause = now.changed;
+        check.sentence = describe(now.changed, a.units);
         check.remedy = Core::say("Tighten the group to the value that is specified now.");
     }
 }
@@ -174,16 +174,16 @@ void verifyRoundCheck(const Assessing& a) {
             !left.empty()
                 ? Core::say("Finish the round; every fastener must then hold in a later one.")
                 : Core::say("Measure what the movement spoiled, then make a round in which every fastener holds.");
-        check.place.subject = left.empty() ? check.place.subject : code(left.front());
+        check.destination.subject = left.empty() ? check.destination.subject : code(left.front());
     } else if (notCounted) {
         check.state = CheckState::notProven;
         check.sentence = name + ": " + notCounted->second + " " + Core::say("It counts for nothing.");
         check.remedy = Core::say("Verify %1 once more as it is specified.", describe(notCounted->first));
-        check.place.subject = code(notCounted->first);
+        check.destination.subject = code(notCounted->first);
     } else if (!left.empty()) {
         check.sentence = name + ": " + progress(a, round, fasteners.size()) + ".";
         check.remedy = Core::say("Go on with %1.", describe(left.front()));
-        check.place.subject = code(left.front());
+        check.destination.subject = code(left.front());
     } else if (trialFit > round.begun.entry) {
         check.state = CheckState::stale;
         check.staleBecause = {trialFit, GirdleTriedAfter{}};

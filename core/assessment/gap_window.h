@@ -23,7 +23,7 @@ struct GapAfterMovement {
 
 /// From the gap that was accepted just before the movement: the cap went down by between nothing and the whole advance of
 /// this side's nut (the other side's did not turn), wider at both ends by that gap's U, or by the repeat limit where its U
-/// is not known. None where no movement in a verify round felled the readings, where something else turned a fastener of
+/// is not known. None where no movement in a verify round invalidated the readings, where something else turned a fastener of
 /// the cap since, or where no gap was accepted before.
 std::optional<GapAfterMovement> gapAfterMovementAt(const Facts&, Position);
 /// Its window alone.

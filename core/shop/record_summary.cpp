@@ -21,7 +21,7 @@ void roundOf(const Facts& facts, RecordSummary& s) {
     s.pulled = std::ranges::count_if(last.outcomes, [&](const auto& o) { return !whyNotCounted(facts, o.second); });
     s.moved =
         std::ranges::count_if(last.outcomes, [](const auto& o) { return o.second.what.outcome == Outcome::moved; });
-    s.roundResult = last.voidedBy.entry != 0  ? RoundResult::fallen
+    s.roundResult = last.voidedBy.entry != 0  ? RoundResult::voided
                     : s.moved > 0             ? RoundResult::moved
                     : isComplete(facts, last) ? RoundResult::held
                                               : RoundResult::begun;

@@ -144,7 +144,7 @@ TEST(FastenerGroup, may_wait_for_what_its_maker_says_and_then_nothing_is_tight) 
     const Check& check = *bench.assessment.find("fasteners:rod");
     EXPECT_EQ(check.state, CheckState::notDone);
     EXPECT_THAT(check.sentence, HasSubstr("Nothing is specified for rod 1 left"));
-    EXPECT_EQ(check.place.subject, "groups");
+    EXPECT_EQ(check.destination.subject, "groups");
     group.method = TighteningMethod::stretch;
     group.torque = Entered<Torque>{poundFeet(45), ""};
     EXPECT_THAT(bench.refusal(group), HasSubstr("no such value was given"));

@@ -279,27 +279,27 @@ TEST(NextStep, follows_the_sequence_at_tightening) {
     const auto order = tighteningOrder(bench.facts, FastenerKind::mainCap);
     ASSERT_EQ(order.front().number, 2) << "from the centre cap outwards; common practice, no source";
     const Check& check = *bench.assessment.find("fasteners:main");
-    EXPECT_EQ(check.place.subject, code(order.front()));
+    EXPECT_EQ(check.destination.subject, code(order.front()));
     bench.make(FastenerTightened{order.front(), feet(70, ""), {}, {}, "W1"});
-    EXPECT_EQ(bench.assessment.find("fasteners:main")->place.subject, code(order[1]));
+    EXPECT_EQ(bench.assessment.find("fasteners:main")->destination.subject, code(order[1]));
     FastenerGroupSet group = groupNow(bench, FastenerKind::mainCap);
     group.sequence.names = {"main-3R", "main-1L"};
     bench.make(group);
-    EXPECT_EQ(bench.assessment.find("fasteners:main")->place.subject, "main-3R") << "the group's own sequence";
+    EXPECT_EQ(bench.assessment.find("fasteners:main")->destination.subject, "main-3R") << "the group's own sequence";
 }
 
 TEST_F(Verifying, next_is_the_next_fastener_of_an_open_round_in_its_sequence_also_after_a_movement) {
     bench.survey();
     begin();
     const auto order = verifyOrder(bench.facts);
-    EXPECT_EQ(bench.assessment.next.place, (Place{Station::fasteners, code(order[0])}));
+    EXPECT_EQ(bench.assessment.next.destination, (Destination{Station::fasteners, code(order[0])}));
     RoundOutcome moved = drafts::held(1, order[0]);
     moved.outcome = Outcome::moved;
     moved.angle = Entered<Angle>{degrees(8), "8"};
     bench.make(moved);
     EXPECT_EQ(bench.stateOf("gap:2L"), CheckState::stale);
-    EXPECT_EQ(bench.assessment.next.place, (Place{Station::fasteners, code(order[1])})) << "the round is finished first";
-    EXPECT_EQ(assess(fold(bench.ledger)).next.place.subject, code(order[1])) << "and so after a restart";
+    EXPECT_EQ(bench.assessment.next.destination, (Destination{Station::fasteners, code(order[1])})) << "the round is finished first";
+    EXPECT_EQ(assess(fold(bench.ledger)).next.destination.subject, code(order[1])) << "and so after a restart";
 }
 
 // --- A second person ---------------------------------------------------------------------------------------------

@@ -138,7 +138,7 @@ TEST(TorqueJudgement, shows_the_whole_way_from_torque_to_share_of_proof) {
                             "share of proof = 8229 lbf / 14246 lbf = 58 %",
                             "with a scatter of ±30 %: 40 % at the higher friction to 75 % at the lower",
                             "thread torque M = F·(P/2π + μt·d2/(2·cos 30°)) = 363.7 lbf·in",
-                            "σ = 69312 psi, τ = 31517 psi, σe = √(σ² + 3τ²) = 88225 psi",
+                            "σ = 69313 psi, τ = 16·M/(π·ds³) = 31522 psi, σe = √(σ² + 3τ²) = 88234 psi",
                             "with torsion: 74 % of proof, 96 % at the lower friction"));
 }
 
