@@ -112,8 +112,8 @@ std::optional<std::pair<FastenerId, std::string>> firstNotCounted(const Assessin
     return {};
 }
 
-std::string progress(const Assessing& a, const RoundFact& round, std::size_t total) {
-    return Core::say("%1 of %2 verified", total - stillToPull(a.facts, round).size(), total);
+std::string progress(std::size_t left, std::size_t total) {
+    return Core::say("%1 of %2 verified", total - left, total);
 }
 
 /// The newest entry of the trial fit: a round must be newer.
@@ -168,8 +168,8 @@ void verifyRoundCheck(const Assessing& a) {
         const auto& angle = moved->second.what.angle;
         check.sentence =
             angle ? Core::say("%1: %2 moved %3 (%4).", name, describe(moved->first), format(angle->value, a.units),
-                              progress(a, round, fasteners.size()))
-                  : Core::say("%1: %2 moved (%3).", name, describe(moved->first), progress(a, round, fasteners.size()));
+                              progress(left.size(), fasteners.size()))
+                  : Core::say("%1: %2 moved (%3).", name, describe(moved->first), progress(left.size(), fasteners.size()));
         check.remedy =
             !left.empty()
                 ? Core::say("Finish the round; every fastener must then hold in a later one.")
@@ -181,7 +181,7 @@ void verifyRoundCheck(const Assessing& a) {
         check.remedy = Core::say("Verify %1 once more as it is specified.", describe(notCounted->first));
         check.destination.subject = code(notCounted->first);
     } else if (!left.empty()) {
-        check.sentence = name + ": " + progress(a, round, fasteners.size()) + ".";
+        check.sentence = name + ": " + progress(left.size(), fasteners.size()) + ".";
         check.remedy = Core::say("Go on with %1.", describe(left.front()));
         check.destination.subject = code(left.front());
     } else if (trialFit > round.begun.entry) {

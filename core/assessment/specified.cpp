@@ -37,6 +37,15 @@ std::string byWord(VerifyMethod method) {
     return Core::say("by its witness mark: it must not be pulled");
 }
 
+/// The wrench of an outcome: its own, else the one that its round was begun with.
+std::string wrenchOf(const Facts& facts, const RoundOutcome& outcome) {
+    if (!outcome.instrument.empty()) {
+        return outcome.instrument;
+    }
+    const auto round = std::ranges::find(facts.rounds, outcome.round, [](const RoundFact& r) { return r.begun.what.round; });
+    return round == facts.rounds.end() ? std::string() : round->begun.what.instrument;
+}
+
 std::optional<std::string> torqueFault(const Facts& facts, const Seen<RoundOutcome>& seen, const FastenerGroupSet& group,
                                        const Units& units) {
     const RoundOutcome& outcome = seen.what;
@@ -50,13 +59,7 @@ std::optional<std::string> torqueFault(const Facts& facts, const Seen<RoundOutco
         return Core::say("%1 was pulled at %2, and %3 is specified.", describe(outcome.fastener),
                          format(outcome.torque->value, units), format(group.torque->value, units));
     }
-    const RoundFact* round = nullptr;
-    for (const RoundFact& r : facts.rounds) {
-        round = r.begun.what.round == outcome.round ? &r : round;
-    }
-    const std::string& wrench =
-        outcome.instrument.empty() && round != nullptr ? round->begun.what.instrument : outcome.instrument;
-    return wrenchFault(facts, wrench, seen.entry, outcome.torque->value, units);
+    return wrenchFault(facts, wrenchOf(facts, outcome), seen.entry, outcome.torque->value, units);
 }
 
 std::optional<std::string> lengthFault(const RoundOutcome& outcome, const FastenerGroupSet& group, const Units& units) {

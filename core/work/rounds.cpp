@@ -159,7 +159,7 @@ std::string cellText(const RoundCell& cell, const Units& units) {
 
 std::string roundsCsv(const RoundHistory& history, const VisibleRounds& visible, const RoundChoice& filter) {
     CsvWriter csv({"build", "round", "fastener", "outcome", "angle_deg", "torque_mNm", "person", "instrument",
-                   "time_utc", "entry", "struck"});
+                   "time_utc", "entry", "struck", "verified_by", "stretch_nm"});
     for (const std::size_t r : visible.rounds) {
         for (const std::size_t f : visible.fasteners) {
             const auto& cell = history.cells[r][f];
@@ -171,7 +171,8 @@ std::string roundsCsv(const RoundHistory& history, const VisibleRounds& visible,
             csv.plain(what.angle ? formatNumber(inDegrees(what.angle->value), 3) : std::string());
             csv.number(what.torque ? std::optional(what.torque->value.value()) : std::nullopt);
             csv.text(cell->person).text(what.instrument).plain(format(cell->time)).number(cell->entry);
-            csv.plain(cell->isStruck ? "yes" : "no").endLine();
+            csv.plain(cell->isStruck ? "yes" : "no").plain(word(what.by.value_or(VerifyMethod::torque)));
+            csv.number(what.stretch ? std::optional(what.stretch->value.value()) : std::nullopt).endLine();
         }
     }
     return csv.written();

@@ -151,7 +151,7 @@ TEST(Scenario, tightening_a_verified_fastener_after_the_round_voids_it_and_spoil
     EXPECT_EQ(bench.stateOf("gap:2L"), CheckState::stale) << "either fastener of a cap moves it";
     EXPECT_EQ(bench.stateOf("gap:1R"), CheckState::good);
     EXPECT_EQ(bench.stateOf("main-clearance:main-2"), CheckState::good) << "the same torque gives the same bore";
-    bench.make(FastenerTightened{main2R, Entered<Torque>{poundFeet(80), ""}, {}, {}, "W1"});
+    bench.make(FastenerTightened{main2R, Entered<Torque>{poundFeet(75), ""}, {}, {}, "W1"});
     EXPECT_EQ(bench.stateOf("main-clearance:main-2"), CheckState::stale);
     EXPECT_EQ(bench.stateOf("main-clearance:main-1"), CheckState::good);
 }

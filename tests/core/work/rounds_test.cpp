@@ -76,10 +76,11 @@ TEST(RoundHistory, is_written_as_a_table_with_plain_units) {
     choice.outcomes = RoundChoice::Outcomes::moved;
     const std::string csv = roundsCsv(history, visibleRounds(history, choice, RoundOrder::place), choice);
     EXPECT_TRUE(
-        csv.starts_with("build,round,fastener,outcome,angle_deg,torque_mNm,person,instrument,time_utc,entry,struck\r\n"
-                        "1,1,main-2L,moved,4.000,,Mira,W1,2023-11-14T"))
+        csv.starts_with("build,round,fastener,outcome,angle_deg,torque_mNm,person,instrument,time_utc,entry,struck,verified_by,"
+                        "stretch_nm\r\n"
+                        "1,1,main-2L,moved,4.000,94907,Mira,W1,2023-11-14T"))
         << csv;
-    EXPECT_TRUE(csv.ends_with(",no\r\n"));
+    EXPECT_TRUE(csv.ends_with(",no,torque,\r\n"));
 }
 
 } // namespace
