@@ -113,6 +113,23 @@ TEST_F(Cli, show_names_what_holds_each_gate) {
     EXPECT_THAT(caprail({"show", copyOf("mid-survey")}).out, HasSubstr("Gate “Closing” is locked"));
 }
 
+TEST_F(Cli, show_tells_for_whom_each_fastener_group_speaks) {
+    const Answer shown = caprail({"show", copyOf("rear-cap-on-bolts"), "--json"});
+    ASSERT_EQ(shown.exitCode, 0) << shown.err;
+    QJsonObject rear;
+    QJsonObject girdle;
+    for (const QJsonValue& value : shown.json()["fastener_groups"].toArray()) {
+        const QJsonObject group = value.toObject();
+        rear = group["name"] == "rear cap" ? group : rear;
+        girdle = group["group"] == "girdle" ? group : girdle;
+    }
+    EXPECT_EQ(rear["piece"], "bolt");
+    EXPECT_EQ(rear["places"], (QJsonArray{"main-5L", "main-5R"}));
+    EXPECT_EQ(rear["verified_by"], "torque");
+    EXPECT_LT(rear["share_of_proof_at_low_friction"].toDouble(1), 0.9);
+    EXPECT_EQ(girdle["places"].toArray().size(), 8) << "it ties the front four caps";
+}
+
 TEST_F(Cli, jq_reads_the_json_that_show_prints) {
     const Answer shown = caprail({"show", copyOf("closed"), "--json"});
     const Answer states =
@@ -132,6 +149,12 @@ TEST_F(Cli, append_takes_a_good_entry_and_refuses_a_bad_one_leaving_the_file_as_
     const std::pair<const char*, const char*> bad[] = {
         {R"({"kind":"gap_reading","person":"Mira Solheim","position":"9R","pass":2,"gap_typed":"64.8 thou"})",
          "caps 1 to 5"},
+        {R"({"kind":"fastener_tightened","person":"Mira Solheim","fastener":"main-1L","torque_typed":"170 lbf·ft","instrument":"WRENCH-90"})",
+         "far over"},
+        {R"({"kind":"fastener_tightened","person":"Mira Solheim","fastener":"main-1L","torque_typed":"8 lbf·ft","instrument":"WRENCH-90"})",
+         "outside the range of WRENCH-90"},
+        {R"({"kind":"fastener_tightened","person":"Mira Solheim","fastener":"main-1L","torque_typed":"70 lbf·ft","instrument":"MIC-25"})",
+         "MIC-25 is a micrometer"},
         {R"({"kind":"gap_reading","person":"Mira Solheim","position":"4R","pass":2,"gap_typed":"64"})",
          "64 thousandths"},
         {R"({"kind":"gap_reading","person":"Mira Solheim","position":"4R","pass":2,"gap_typed":"0.648"})",
