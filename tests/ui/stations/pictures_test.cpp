@@ -6,6 +6,7 @@
 
 #include <QPainter>
 #include <QPalette>
+#include <QPushButton>
 #include <QTabWidget>
 #include <set>
 #include <stations/bearings/measure.h>
