@@ -107,6 +107,13 @@ void FastenersGroups::build() {
     m_plan->setMinimumHeight(160);
     m_setting->setWordWrap(true);
     m_setting->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    // Three fields stand in a row: a box is as wide as there is room, and its list as wide as its words.
+    for (const auto* field : {"fastener_group", "ring", "piece", "grade", "lubricant", "method", "verified_by", "clamped"}) {
+        if (QComboBox* box = m_form->choice(field)) {
+            box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+            box->setMinimumContentsLength(6);
+        }
+    }
     auto* left = new QVBoxLayout;
     left->addWidget(m_table, 2);
     left->addWidget(m_plan, 3);
@@ -150,6 +157,7 @@ void FastenersGroups::build() {
             m_order->setChecked(false);
             m_plan->setFocus();
         }
+        m_order->setVisible(!m_parts->isSplitting());
         showDiagram();
     });
     connect(m_parts, &FastenersGroupParts::refused, m_form, &EntryForm::showProblem);
@@ -201,7 +209,13 @@ void FastenersGroups::showGroup(const QString& name) {
     m_order->setChecked(false);
     for (const auto& [key, group] : m_session.facts().groups) {
         if (groupName(group.what) == name) {
-            m_form->load(group.what);
+            // Where the layout or the list of places counts, what was typed for the count says nothing.
+            FastenerGroupSet asItIs = group.what;
+            const auto members = membersOf(m_session.facts(), key);
+            if (!members.empty() && (hasSides(key.kind) || asItIs.places)) {
+                asItIs.count = static_cast<std::int64_t>(members.size());
+            }
+            m_form->load(asItIs);
             m_parts->setGroup(key);
         }
     }

@@ -78,7 +78,7 @@ QWidget* FastenersStation::buildBar() {
         button->setShortcut(shortcut);
         setTip(button, shortcut.toString(QKeySequence::NativeText));
         button->setAccessibleName(names[i]);
-        button->setMinimumSize(96, 34);
+        button->setMinimumSize(88, 34);
         connect(button, &QToolButton::clicked, this, [this, i] { setMode(static_cast<FastenersMode>(i)); });
         connect(button, &QToolButton::toggled, button, [button](bool isOn) {
             QFont own = button->font();
