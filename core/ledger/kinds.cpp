@@ -145,11 +145,33 @@ const KindInfo& kindOf(const Body& body) {
     return allKinds()[body.index()];
 }
 
+namespace {
+
+/// Kinds with a word in common, so that whoever guessed “gap” is told “gap_reading”.
+std::string kindsLike(std::string_view kind) {
+    std::string like;
+    for (const KindInfo& info : allKinds()) {
+        for (std::size_t at = 0; at < info.kind.size(); at = std::min(info.kind.find('_', at), info.kind.size()) + 1) {
+            const std::string_view part = info.kind.substr(at, info.kind.find('_', at) - at);
+            if (part.size() > 2 && kind.find(part) != std::string_view::npos) {
+                like += (like.empty() ? "" : ", ") + std::string(info.kind);
+                break;
+            }
+        }
+    }
+    return like;
+}
+
+} // namespace
+
 Result<std::size_t> kindIndex(std::string_view kind) {
     const auto kinds = allKinds();
     const auto at = std::ranges::find(kinds, kind, &KindInfo::kind);
     if (at == kinds.end()) {
-        return refuse(Core::say("This program knows no entry kind “%1”: check its spelling.", kind));
+        const std::string like = kindsLike(kind);
+        return refuse(like.empty()
+                          ? Core::say("This program knows no entry kind “%1”: “caprail help entries” lists them.", kind)
+                          : Core::say("This program knows no entry kind “%1”; there are: %2.", kind, like));
     }
     return static_cast<std::size_t>(at - kinds.begin());
 }
