@@ -49,8 +49,7 @@ QString callLine(const VerbText& verb, const CallText& call) {
 const std::vector<VerbText>& allVerbs() {
     static const std::vector<VerbText> table{
         {"new",
-         {{"FILE [--template NAME] [--person NAME] [--engine TEXT] [--customer TEXT] [--serial TEXT] [--shop TEXT]",
-           "a new record"},
+         {{"FILE [--template NAME] [--engine TEXT] …", "a new record; “caprail help new” tells all of it"},
           {"--list", "the templates that it can begin with"}},
          "Makes a record, with what the template sets: layout, bands, rules and fastener groups. Without a template it "
          "begins empty. Nothing is ever written over.",

@@ -6,7 +6,7 @@
 #include <QJsonArray>
 #include <unistd.h>
 
-using namespace caprail::called;
+using namespace called;
 using testing::HasSubstr;
 using testing::StartsWith;
 

@@ -7,7 +7,7 @@
 #include <QRegularExpression>
 #include <QStandardPaths>
 
-using namespace caprail::called;
+using namespace called;
 using testing::HasSubstr;
 using testing::Not;
 

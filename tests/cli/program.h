@@ -9,7 +9,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-namespace caprail::called {
+namespace called {
 
 struct Answer {
     int exitCode = -1;
@@ -68,4 +68,4 @@ private:
     QTemporaryDir m_folder;
 };
 
-} // namespace caprail::called
+} // namespace called
