@@ -179,7 +179,7 @@ void PickupStation::changePart() {
     const auto what = askText(this, tr("Another %1").arg(qtShown(part)),
                               tr("Which %1 is fitted now, or what was done to it?").arg(qtShown(part)));
     if (what) {
-        session().append(PartChanged{part, {}, coreText(*what)});
+        session().appendAndSay(PartChanged{part, {}, coreText(*what)});
     }
 }
 

@@ -282,7 +282,7 @@ Result<void> TrialFitStation::store(const QString& text) {
     if (isFail) {
         const std::string place = here.second == 0 ? std::string() : "throw " + std::to_string(here.second);
         const std::string seen = note.empty() ? Core::say("trial fit failed: %1", shown(here.first)) : note;
-        session().append(FindingOpened{nextFinding(session().facts()), place, seen});
+        session().appendAndSay(FindingOpened{nextFinding(session().facts()), place, seen});
     }
     step(1);
     return {};
