@@ -45,7 +45,7 @@ private:
     QTableWidget *m_spreads, *m_movements, *m_instruments;
 };
 
-/// The assessed records of a list with their figures.
-std::vector<AcrossWindow::Record> recordsFor(ShopIndex& index, const std::vector<ShopRow>& rows);
+/// The assessed records of a list with their figures. Refuses when the index cannot be read to its end.
+Result<std::vector<AcrossWindow::Record>> recordsFor(ShopIndex& index, const std::vector<ShopRow>& rows);
 
 } // namespace caprail

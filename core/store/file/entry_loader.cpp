@@ -157,8 +157,7 @@ Result<Entry> verifiedEntry(const EntryRow& row, const Seal& before) {
         return entry;
     }
     // Over the cells as they are, not over the entry made from them, which may ignore a cell that means nothing.
-    const KindInfo& info = allKinds()[row.kind];
-    if (sealOver(before, canonicalText(row.sequence, entry->time, row.person, info, row.cells)) != row.seal) {
+    if (sealOver(before, row) != row.seal) {
         return refuse(
             Core::say("The seal of entry %1 does not fit: it, or the one before it, was altered after it was sealed.",
                       row.sequence));

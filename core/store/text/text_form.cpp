@@ -55,19 +55,18 @@ public:
         if (auto contradiction = contradictionIn(draft->body)) {
             return refuse(std::move(*contradiction));
         }
-        const std::vector<Cell> cells = cellsOf(draft->body);
         m_memory += sizeof(Entry) + line.size();
         if (m_memory > largestLedger) {
             return refuse(Core::say("There are more entries than a record may hold (%1 MiB of them).",
                                     largestLedger / 1024 / 1024));
         }
-        auto entry = asStored({m_sequence + 1, *draft->time, draft->person, draft->body, {}}, cells);
+        EntryRow row = rowOf(m_sequence + 1, *draft->time, draft->person, draft->body);
+        const auto entry = asStored(row, *draft->time);
         if (!entry) {
             return tl::unexpected(entry.error());
         }
-        entry->seal =
-            sealOver(m_seal, canonicalText(entry->sequence, entry->time, entry->person, kindOf(entry->body), cells));
-        if (draft->seal && *draft->seal != entry->seal) {
+        row.seal = sealOver(m_seal, row);
+        if (draft->seal && *draft->seal != row.seal) {
             return refuse(
                 Core::say("Its seal does not fit: it, or a line before it, was altered after it was sealed."));
         }
@@ -76,9 +75,9 @@ public:
                 return done;
             }
         }
-        m_seal = entry->seal;
+        m_seal = row.seal;
         ++m_sequence;
-        return m_writer.insert(*entry, cells);
+        return m_writer.insert(row);
     }
 
     [[nodiscard]] Imported imported() const { return {m_sequence, m_attachments, m_seal}; }
