@@ -9,7 +9,6 @@
 #include <stations/bearings/shells.h>
 #include <stations/bearings/station.h>
 #include <stations/bearings/warm.h>
-#include <stations/common/plain_table.h>
 #include <stations/common/entry_field.h>
 
 namespace caprail {
@@ -154,7 +153,7 @@ TEST_F(Bearings, a_warm_clearance_grows_by_the_difference_of_the_coefficients) {
     block->selectAll();
     QTest::keyClicks(block, "22.3");
     // By hand: 2.4480 in × (22.3·70 − 12.3·70)·10⁻⁶ = 0.00171 in on top of 0.0022.
-    EXPECT_EQ(panel.warmPage()->table()->item(0, 2)->text(), "0.0039 in");
+    EXPECT_EQ(cell(panel.warmPage()->table(), 0, 2), "0.0039 in");
     panel.warmPage()->blockNow()->selectAll();
     QTest::keyClicks(panel.warmPage()->blockNow(), "900");
     EXPECT_TRUE(panel.warmPage()->remark().contains("300")) << panel.warmPage()->remark().toStdString();

@@ -4,7 +4,6 @@
 #include <QComboBox>
 #include <QImage>
 #include <QLineEdit>
-#include <QListWidget>
 #include <QPushButton>
 #include <QSpinBox>
 #include <stations/common/checks_view.h>
@@ -38,7 +37,7 @@ TEST(TrialFitPanel, says_why_it_is_locked_and_each_reason_is_a_jump) {
     ASSERT_GT(shown.panel.holding()->count(), 0);
     std::optional<Place> place;
     QObject::connect(bench.session.get(), &RecordSession::placeRequested, [&](const Place& p) { place = p; });
-    emit shown.panel.holding()->itemActivated(shown.panel.holding()->item(0));
+    emit shown.panel.holding()->lineActivated(0);
     ASSERT_TRUE(place);
     EXPECT_EQ(place->station, Station::girdle);
     EXPECT_EQ(place->subject, "1L");

@@ -2,7 +2,6 @@
 #include "panel_test.h"
 
 #include <QLineEdit>
-#include <QListWidget>
 #include <QPushButton>
 #include <planview/plan_view.h>
 #include <stations/common/entry_field.h>
@@ -94,7 +93,7 @@ TEST_F(Fasteners, a_moved_one_shows_the_window_of_the_gap_and_what_became_stale)
     EXPECT_EQ(outcome.outcome, Outcome::moved);
     EXPECT_EQ(outcome.angle->value, degrees(4));
     ASSERT_EQ(panel.verifyPage()->moved()->count(), 1);
-    const QString words = panel.verifyPage()->moved()->item(0)->text();
+    const QString words = cell(panel.verifyPage()->moved(), 0);
     // By hand: a 7/16-20 advances 0.05 in a turn, so 4° is 0.05·4/360 = 0.00056 in at most, on top of 0.0500.
     EXPECT_TRUE(words.contains("0.0492 in")) << words.toStdString();
     EXPECT_TRUE(words.contains("0.0514 in")) << words.toStdString();

@@ -4,7 +4,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSignalSpy>
-#include <QTableWidget>
+#include <QTableView>
 #include <planview/plan_view.h>
 #include <stations/common/budget_window.h>
 #include <stations/common/entry_field.h>
@@ -208,7 +208,7 @@ TEST_F(Girdle, a_gap_says_what_its_uncertainty_is_made_of) {
     panel.gaps()->findChild<PlaceHeading*>()->whyButton()->click();
     const auto* window = panel.gaps()->findChild<BudgetWindow*>();
     ASSERT_NE(window, nullptr);
-    EXPECT_GE(window->table()->rowCount(), 2) << "repeatability and the feeler gauge";
+    EXPECT_GE(lines(window->table()), 2) << "repeatability and the feeler gauge";
     EXPECT_TRUE(window->words().contains("±"));
 }
 

@@ -9,7 +9,6 @@
 #include <QTabWidget>
 #include <QTableView>
 #include <QThread>
-#include <stations/common/plain_table.h>
 #include <stations/common/entries_model.h>
 #include <stations/common/entries_table.h>
 #include <stations/history/ledger.h>
@@ -100,10 +99,10 @@ TEST_F(History, the_filters_leave_what_was_asked_for) {
 TEST_F(History, the_review_counts_and_claims_no_more) {
     twoRounds();
     panel.select("rounds");
-    const PlainTable* counts = panel.verifyPage()->countTable();
-    EXPECT_EQ(counts->item(0, 0)->text(), "Main 2 left") << "the one that moved comes first";
-    EXPECT_EQ(counts->item(0, 1)->text(), "1");
-    EXPECT_EQ(counts->item(0, 2)->text(), "2");
+    const TableView* counts = panel.verifyPage()->countTable();
+    EXPECT_EQ(cell(counts, 0, 0), "Main 2 left") << "the one that moved comes first";
+    EXPECT_EQ(cell(counts, 0, 1), "1");
+    EXPECT_EQ(cell(counts, 0, 2), "2");
     panel.verifyPage()->orderBox()->setCurrentIndex(1);
     emit panel.verifyPage()->orderBox()->activated(1);
     EXPECT_EQ(matrix()->model()->headerData(0, Qt::Vertical, Qt::DisplayRole).toString(), "Main 2 left");
@@ -135,18 +134,18 @@ TEST(RepeatabilityPage, pools_and_splits_what_two_people_read) {
     };
     readAll(0);
     HistoryRepeatability page(*bench.session);
-    ASSERT_EQ(page.pooled()->rowCount(), 1);
-    EXPECT_EQ(page.pooled()->item(0, 1)->text(), "Mira");
-    EXPECT_EQ(page.pooled()->item(0, 5)->text(), "0.00007 in") << "0.1 thou apart: s = 0.0001/√2";
-    EXPECT_EQ(page.split()->rowCount(), 3) << "one person: no line for people";
+    ASSERT_EQ(lines(page.pooled()), 1);
+    EXPECT_EQ(cell(page.pooled(), 0, 1), "Mira");
+    EXPECT_EQ(cell(page.pooled(), 0, 5), "0.00007 in") << "0.1 thou apart: s = 0.0001/√2";
+    EXPECT_EQ(lines(page.split()), 3) << "one person: no line for people";
     bench.session->setPerson("Arlo");
     readAll(0.4);
     page.refresh();
-    EXPECT_EQ(page.pooled()->rowCount(), 2);
-    ASSERT_EQ(page.split()->rowCount(), 4);
+    EXPECT_EQ(lines(page.pooled()), 2);
+    ASSERT_EQ(lines(page.split()), 4);
     EXPECT_TRUE(page.words().contains("Arlo, Mira")) << page.words().toStdString();
-    EXPECT_EQ(page.counts()->columnCount(), 3);
-    EXPECT_EQ(page.counts()->item(0, 1)->text(), "2");
+    EXPECT_EQ(page.counts()->model()->columnCount(), 3);
+    EXPECT_EQ(cell(page.counts(), 0, 1), "2");
 }
 
 /// 500 rounds of 60 fasteners, as a shop has them after years; made without a file, because only reading is tried.

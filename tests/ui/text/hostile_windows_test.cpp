@@ -6,7 +6,6 @@
 #include "hostile_text.h"
 
 #include <QLineEdit>
-#include <QListWidget>
 #include <QProcess>
 #include <QPushButton>
 #include <QSignalSpy>

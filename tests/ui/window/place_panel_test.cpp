@@ -6,7 +6,6 @@
 #include <QClipboard>
 #include <QDropEvent>
 #include <QLineEdit>
-#include <QListWidget>
 #include <QMimeData>
 #include <QTest>
 #include <stations/fasteners/station.h>
@@ -79,7 +78,7 @@ TEST(PlacePanel, keeps_a_pasted_and_a_dropped_photo_at_the_place) {
     drop(panel, data);
     ASSERT_EQ(bench.facts().attachments.size(), 2U);
     EXPECT_EQ(panel.list()->count(), 2);
-    EXPECT_FALSE(panel.list()->item(0)->icon().isNull());
+    EXPECT_FALSE(panel.list()->model()->index(0, 0).data(Qt::DecorationRole).value<QIcon>().isNull());
 }
 
 TEST(PlacePanel, says_what_is_no_picture_and_keeps_nothing) {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <stations/bearings/fits.h>
 
-#include <QHeaderView>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -10,7 +9,6 @@
 #include <ledger/expectations.h>
 #include <session/filled.h>
 #include <stations/common/budget_window.h>
-#include <stations/common/plain_table.h>
 #include <stations/common/entries_model.h>
 #include <stations/common/entries_table.h>
 #include <stations/common/entry_field.h>
@@ -22,10 +20,42 @@
 
 namespace caprail {
 
+/// A fit: its band, the last reading, and how it stands.
+struct FitRow {
+    FitPlace place;
+    Band band;
+    std::optional<Length> read;
+    CheckState state = CheckState::notDone;
+};
+
 namespace {
 
 const Check* fitCheck(const Assessment& assessment, const FitPlace& place) {
     return assessment.find("fit:" + place.first + ":" + std::to_string(place.second));
+}
+
+std::vector<TableColumn<FitRow>> fitColumns(const RecordSession& session) {
+    const auto unit = [&session] { return QString::fromUtf8(symbol(session.units().length)); };
+    return {{.title = BearingsFits::tr("Fit"), .text = [](const FitRow& row) { return fitName(row.place); }},
+            {.title = BearingsFits::tr("Band"),
+             .text =
+                 [&session](const FitRow& row) {
+                     const Units& units = session.units();
+                     return qtText(formatBare(row.band.lo(), units) + " – " + formatBare(row.band.hi(), units));
+                 },
+             .unit = unit,
+             .value = [](const FitRow& row) { return valueOf(row.band.lo()); }},
+            {.title = BearingsFits::tr("Read"),
+             .text =
+                 [&session](const FitRow& row) {
+                     return row.read ? qtText(formatBare(*row.read, session.units())) : QString();
+                 },
+             .unit = unit,
+             .value = [](const FitRow& row) { return valueOf(row.read); },
+             .isFigure = true},
+            {.title = BearingsFits::tr("State"),
+             .text = [](const FitRow& row) { return sign(row.state) + QLatin1Char(' ') + stateWord(row.state); },
+             .state = [](const FitRow& row) { return row.state; }}};
 }
 
 } // namespace
@@ -72,7 +102,7 @@ BearingsFits::BearingsFits(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_heading(new PlaceHeading(this)), m_field(new EntryField(this)),
       m_instrument(new InstrumentBox(
           session, {InstrumentType::feelerGauge, InstrumentType::dialIndicator, InstrumentType::depthGauge}, this)),
-      m_table(new PlainTable(tr("Fits"), {tr("Fit"), tr("Band"), tr("Read"), tr("State")}, this)),
+      m_table(new Table<FitRow, FitPlace>(tr("Fits"), &FitRow::place, fitColumns(session), this)),
       m_bands(new QPushButton(tr("&Bands, and fits of the shop's own…"), this)),
       m_entries(new EntriesTable(session, this)) {
     build();
@@ -96,15 +126,13 @@ void BearingsFits::build() {
     m_table->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_bands->setAutoDefault(false);
     connect(m_bands, &QPushButton::clicked, this, [this] { m_session.goTo({Station::engine, "bands"}); });
-    connect(m_table, &PlainTable::keySelected, this, [this](const QString& key) {
-        for (const FitPlace& place : m_places) {
-            if (fitName(place) == key && place != m_place) {
-                go(place);
-                return;
-            }
+    connect(m_table, &TableView::lineSelected, this, [this](int line) {
+        const FitRow* row = m_table->at(line);
+        if (row != nullptr && row->place != m_place) {
+            go(FitPlace(row->place));
         }
     });
-    connect(m_table, &PlainTable::keyActivated, this, &BearingsFits::focusField);
+    connect(m_table, &TableView::lineActivated, this, &BearingsFits::focusField);
     connect(m_heading, &PlaceHeading::whyAsked, this, [this] {
         BudgetWindow::open(fitName(m_place).toLower(), fitBudgetOf(m_session.facts(), m_place), m_session, this);
     });
@@ -129,22 +157,15 @@ void BearingsFits::refresh() {
     if (std::ranges::find(m_places, m_place) == m_places.end() && !m_places.empty()) {
         m_place = m_places.front();
     }
-    std::vector<QStringList> rows;
+    std::vector<FitRow> rows;
     for (const FitPlace& place : m_places) {
         const Check* check = fitCheck(m_session.assessment(), place);
         const auto at = facts.fits.find(place);
-        const CheckState state = check == nullptr ? CheckState::notDone : check->state;
-        const Band& band = facts.bandNamed(place.first)->band;
-        rows.push_back(
-            {fitName(place), qtText(formatBare(band.lo(), units) + " – " + formatBare(band.hi(), units)),
-             at == facts.fits.end() ? QString() : qtText(formatBare(at->second.back().what.value.value, units)),
-             sign(state) + QLatin1Char(' ') + stateWord(state)});
+        rows.push_back({place, facts.bandNamed(place.first)->band,
+                        at == facts.fits.end() ? std::nullopt : std::optional(at->second.back().what.value.value),
+                        check == nullptr ? CheckState::notDone : check->state});
     }
-    m_table->show(rows);
-    for (int row = 0; row < m_table->rowCount(); ++row) {
-        const Check* check = fitCheck(m_session.assessment(), m_places[static_cast<std::size_t>(row)]);
-        m_table->item(row, 3)->setForeground(screenLook().of(check == nullptr ? CheckState::notDone : check->state));
-    }
+    m_table->put(std::move(rows));
     m_field->setEnabled(!m_places.empty());
     m_entries->refresh();
     if (m_places.empty()) {
@@ -153,7 +174,7 @@ void BearingsFits::refresh() {
                            "fit of your own first."));
         return;
     }
-    m_table->selectKey(fitName(m_place));
+    m_table->select(m_place);
     const Check* check = fitCheck(m_session.assessment(), m_place);
     const auto at = facts.fits.find(m_place);
     m_heading->show(

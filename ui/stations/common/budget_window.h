@@ -5,7 +5,7 @@
 
 #include <assessment/budget_of.h>
 
-class QTableWidget;
+class QTableView;
 
 namespace caprail {
 
@@ -17,7 +17,7 @@ public:
     /// `figure` names what the budget is of: "gap at cap 3 right".
     BudgetWindow(const QString& figure, const UncertaintyBudget& budget, const RecordSession& session,
                  QWidget* parent = nullptr);
-    [[nodiscard]] QTableWidget* table() const { return m_table; }
+    [[nodiscard]] QTableView* table() const { return m_table; }
     [[nodiscard]] QString words() const { return m_words; }
 
     /// Opens one that deletes itself when it is closed; the work behind it goes on.
@@ -25,7 +25,7 @@ public:
                               QWidget* parent);
 
 private:
-    QTableWidget* m_table;
+    QTableView* m_table;
     QString m_words;
 };
 

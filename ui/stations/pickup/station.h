@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <stations/common/station.h>
+#include <tables/table.h>
 #include <text/label.h>
 
-class QListWidget;
 class QPushButton;
 
 namespace caprail {
@@ -37,7 +37,7 @@ private:
     void changePart();
     PickupTerm m_term = PickupTerm::panDepth;
     PickupSectionView* m_section;
-    QListWidget* m_terms;
+    List<PickupTerm, PickupTerm>* m_terms;
     Label* m_how;
     EntryField* m_field;
     InstrumentBox* m_instrument;

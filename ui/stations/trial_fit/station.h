@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <stations/common/station.h>
+#include <tables/table.h>
 #include <text/label.h>
 
-class QListWidget;
 class QPushButton;
 class QStackedWidget;
 
@@ -14,6 +14,7 @@ class EntriesTable;
 class EntryField;
 class PlanView;
 class TrialFitWay;
+struct TrialRow;
 
 /// The trial fit: the girdle laid on its stacks, and what is looked at then, once for the engine and once per throw.
 /// p, f or a measured clearance answers an item and goes on to the next; a fail opens a finding. While the gate is
@@ -48,7 +49,7 @@ private:
     TrialPlace m_place{TrialItem::dipstick, 0};
     TrialFitWay* m_way;
     PlanView* m_plan;
-    QListWidget* m_rows;
+    List<TrialRow, TrialPlace>* m_rows;
     Label* m_gate;
     QStackedWidget* m_entry; ///< the field, or what holds the gate
     EntryField* m_field;
