@@ -75,8 +75,8 @@ protected:
     [[nodiscard]] int columnsHeld() const override { return static_cast<int>(m_columns.size()); }
     [[nodiscard]] QString head(int column) const override {
         const TableColumn<Row>& one = m_columns[static_cast<std::size_t>(column)];
-        const QString unit = one.unit ? one.unit() : QString();
-        return visible(unit.isEmpty() ? one.title : one.title + QStringLiteral(" (") + unit + QStringLiteral(")"));
+        const QString unitText = one.unit ? one.unit() : QString();
+        return visible(unitText.isEmpty() ? one.title : one.title + QStringLiteral(" (") + unitText + QStringLiteral(")"));
     }
     [[nodiscard]] bool isFigure(int column) const override {
         return m_columns[static_cast<std::size_t>(column)].isFigure;

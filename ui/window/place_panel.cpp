@@ -113,9 +113,9 @@ void PlacePanel::build() {
     connect(m_list, &ListView::lineActivated, this, &PlacePanel::activate);
 }
 
-void PlacePanel::setPlace(const QString& code) {
-    if (m_place != code) {
-        m_place = code;
+void PlacePanel::setPlace(const QString& placeCode) {
+    if (m_place != placeCode) {
+        m_place = placeCode;
         refresh();
     }
 }
@@ -224,8 +224,8 @@ void PlacePanel::activate(int line) {
     }
     if (row->photo) {
         const AttachmentAdded photo = row->photo->what; // a copy: the list may be another one when it is closed
-        if (const auto shown = showPhoto(m_session, photo, this); !shown) {
-            show(shown);
+        if (const auto opened = showPhoto(m_session, photo, this); !opened) {
+            show(opened);
         }
     }
 }

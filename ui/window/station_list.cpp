@@ -13,7 +13,7 @@ namespace {
 std::optional<CheckState> worstAt(const Assessment& assessment, Station station) {
     std::optional<CheckState> worst;
     for (const Check& check : assessment.checks) {
-        if (check.place.station == station && (!worst || severity(check.state) < severity(*worst))) {
+        if (check.destination.station == station && (!worst || severity(check.state) < severity(*worst))) {
             worst = check.state;
         }
     }

@@ -4,7 +4,7 @@
 #include <QHBoxLayout>
 #include <QPushButton>
 #include <algorithm>
-#include <assessment/standing.h>
+#include <assessment/current_readings.h>
 #include <session/look.h>
 #include <stations/common/station_text.h>
 #include <text/label.h>

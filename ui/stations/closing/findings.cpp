@@ -132,9 +132,9 @@ void ClosingFindings::refresh() {
         }
     }
     const auto& notes = m_session.facts().notes;
-    const auto shown = static_cast<std::ptrdiff_t>(std::min(notes.size(), mostInList));
-    leftOut += notes.size() - static_cast<std::size_t>(shown);
-    for (auto note = notes.rbegin(); note != notes.rbegin() + shown; ++note) {
+    const auto listed = static_cast<std::ptrdiff_t>(std::min(notes.size(), mostInList));
+    leftOut += notes.size() - static_cast<std::size_t>(listed);
+    for (auto note = notes.rbegin(); note != notes.rbegin() + listed; ++note) {
         rows.push_back({.entry = note->entry, .note = *note});
     }
     if (leftOut > 0) {

@@ -156,8 +156,8 @@ void ClosingPhotos::showLarge(int line) {
         return;
     }
     const AttachmentAdded what = photo->what; // a copy: the list may be another one when the photo is closed
-    if (const auto shown = showPhoto(m_session, what, this); !shown) {
-        say(qtText(shown.error().sentence), true);
+    if (const auto opened = showPhoto(m_session, what, this); !opened) {
+        say(qtText(opened.error().sentence), true);
     }
 }
 

@@ -156,9 +156,9 @@ void EnginePeople::selectInstrument(const QString& name) {
 
 void EnginePeople::showInstrument() {
     const InstrumentRow* row = m_instruments->selected();
-    InstrumentAdded shown = row == nullptr ? InstrumentAdded{} : row->what;
-    shown.corrects.reset(); // of the statement before; a new one corrects only what it says itself
-    m_instrument->load(shown);
+    InstrumentAdded latest = row == nullptr ? InstrumentAdded{} : row->what;
+    latest.corrects.reset(); // of the statement before; a new one corrects only what it says itself
+    m_instrument->load(latest);
 }
 
 } // namespace caprail

@@ -29,22 +29,22 @@ namespace caprail {
 
 /// What is looked at, how it stands, and what was answered.
 struct TrialRow {
-    TrialPlace place;
+    TrialId item;
     CheckState state = CheckState::notDone;
     std::optional<TrialFitResult> answer;
 };
 
 namespace {
 
-QString titleOf(TrialPlace place) {
-    return place.second == 0 ? capitalised(qtShown(place.first))
-                             : TrialFitStation::tr("Throw %1: %2").arg(place.second).arg(qtShown(place.first));
+QString titleOf(TrialId id) {
+    return id.second == 0 ? capitalised(qtShown(id.first))
+                             : TrialFitStation::tr("Throw %1: %2").arg(id.second).arg(qtShown(id.first));
 }
 
-const Check* checkOf(const Assessment& assessment, TrialPlace place) {
+const Check* checkOf(const Assessment& assessment, TrialId id) {
     const auto at = std::ranges::find_if(assessment.checks, [&](const Check& check) {
-        const auto* subject = std::get_if<TrialPlace>(&check.subject);
-        return check.kind == CheckKind::trialFit && subject != nullptr && *subject == place;
+        const auto* subject = std::get_if<TrialId>(&check.subject);
+        return check.kind == CheckKind::trialFit && subject != nullptr && *subject == id;
     });
     return at == assessment.checks.end() ? nullptr : &*at;
 }
@@ -60,7 +60,7 @@ QString describeAnswer(const TrialFitResult& answer, const Units& units) {
 }
 
 QString lineText(const TrialRow& row, const Units& units) {
-    QString text = sign(row.state) + QStringLiteral("  ") + titleOf(row.place);
+    QString text = sign(row.state) + QStringLiteral("  ") + titleOf(row.item);
     if (row.answer) {
         text += QStringLiteral("  —  ") + describeAnswer(*row.answer, units);
     }
@@ -74,8 +74,8 @@ QString lineText(const TrialRow& row, const Units& units) {
 
 TrialFitStation::TrialFitStation(RecordSession& given, QWidget* parent)
     : StationPanel(given, parent), m_way(new TrialFitWay(given, this)), m_plan(new PlanView(this)),
-      m_rows(new List<TrialRow, TrialPlace>(
-          tr("What is looked at in the trial fit"), &TrialRow::place,
+      m_rows(new List<TrialRow, TrialId>(
+          tr("What is looked at in the trial fit"), &TrialRow::item,
           {{.text = [&given](const TrialRow& row) { return lineText(row, given.units()); },
             .ink = [](const TrialRow& row,
                       const Look& look) { return row.state == CheckState::notDone ? look.ink : look.of(row.state); }}},
@@ -94,7 +94,7 @@ void TrialFitStation::build() {
     m_rows->setSpacing(3);
     connect(m_rows, &ListView::lineSelected, this, [this](int line) {
         if (const TrialRow* row = m_rows->at(line)) {
-            choose(TrialPlace(row->place));
+            choose(TrialId(row->item));
         }
     });
     m_gate->setFont(large);
@@ -156,8 +156,8 @@ void TrialFitStation::build() {
     putProxyFirst(*this);
 }
 
-std::vector<TrialPlace> TrialFitStation::places() const {
-    std::vector<TrialPlace> list;
+std::vector<TrialId> TrialFitStation::items() const {
+    std::vector<TrialId> list;
     const auto& layout = session().facts().layout;
     for (const auto& entry : allWords<TrialItem>()) {
         if (!isPerThrow(entry.value)) {
@@ -174,10 +174,10 @@ std::vector<TrialPlace> TrialFitStation::places() const {
 void TrialFitStation::fillRows() {
     const auto& answers = session().facts().trialFits;
     std::vector<TrialRow> rows;
-    for (const TrialPlace& place : places()) {
-        const Check* check = checkOf(session().assessment(), place);
-        const auto given = answers.find(place);
-        rows.push_back({place, check == nullptr ? CheckState::notDone : check->state,
+    for (const TrialId& id : items()) {
+        const Check* check = checkOf(session().assessment(), id);
+        const auto given = answers.find(id);
+        rows.push_back({id, check == nullptr ? CheckState::notDone : check->state,
                         given == answers.end() ? std::nullopt : std::optional(given->second.what)});
     }
     m_rows->put(std::move(rows));
@@ -213,14 +213,14 @@ void TrialFitStation::refresh() {
     refreshGate();
     m_holding->refresh();
     m_entries->refresh();
-    choose(m_place);
+    choose(m_item);
 }
 
-void TrialFitStation::choose(TrialPlace place) {
-    m_place = place;
+void TrialFitStation::choose(TrialId id) {
+    m_item = id;
     {
         const QSignalBlocker quiet(m_rows);
-        m_rows->select(place);
+        m_rows->select(id);
     }
     refreshPlan();
     askForAnswer();
@@ -228,7 +228,7 @@ void TrialFitStation::choose(TrialPlace place) {
 }
 
 QString TrialFitStation::subject() const {
-    return m_place.second > 0 ? QStringLiteral("throw-%1").arg(m_place.second) : qtWord(m_place.first);
+    return m_item.second > 0 ? QStringLiteral("throw-%1").arg(m_item.second) : qtWord(m_item.first);
 }
 
 void TrialFitStation::refreshPlan() {
@@ -237,21 +237,21 @@ void TrialFitStation::refreshPlan() {
         return;
     }
     PlanContent content = trialFitContent(session());
-    content.selected = m_place.second != 0                      ? QStringLiteral("throw-%1").arg(m_place.second)
-                       : m_place.first == TrialItem::pickupTube ? QStringLiteral("pickup")
-                       : m_place.first == TrialItem::dipstick   ? QStringLiteral("dipstick")
+    content.selected = m_item.second != 0                      ? QStringLiteral("throw-%1").arg(m_item.second)
+                       : m_item.first == TrialItem::pickupTube ? QStringLiteral("pickup")
+                       : m_item.first == TrialItem::dipstick   ? QStringLiteral("dipstick")
                                                                 : QString();
     m_plan->setContent(std::move(content));
 }
 
 void TrialFitStation::chooseOnPlan(const QString& place) {
-    std::vector<TrialPlace> here = places();
-    std::erase_if(here, [&](const TrialPlace& item) {
+    std::vector<TrialId> here = items();
+    std::erase_if(here, [&](const TrialId& item) {
         return !((item.second != 0 && place == QStringLiteral("throw-%1").arg(item.second)) ||
                  (item.first == TrialItem::pickupTube && place == QLatin1String("pickup")) ||
                  (item.first == TrialItem::dipstick && place == QLatin1String("dipstick")));
     });
-    const auto open = std::ranges::find_if(here, [&](const TrialPlace& item) {
+    const auto open = std::ranges::find_if(here, [&](const TrialId& item) {
         const Check* check = checkOf(session().assessment(), item);
         return check != nullptr && !check->isGood();
     });
@@ -266,20 +266,20 @@ void TrialFitStation::step(int by) {
 
 void TrialFitStation::askForAnswer() {
     m_field->ask(
-        titleOf(m_place), QString::fromUtf8(symbol(session().units().length)),
+        titleOf(m_item), QString::fromUtf8(symbol(session().units().length)),
         [this](const QString& text) {
-            return parseTrialAnswer(coreText(text), m_place.first, m_place.second, session().units())
+            return parseTrialAnswer(coreText(text), m_item.first, m_item.second, session().units())
                 .map([this](const TrialFitResult& answer) { return describeAnswer(answer, session().units()); });
         },
         [this](const QString& text) { return store(text); });
 }
 
 Result<void> TrialFitStation::store(const QString& text) {
-    auto answer = parseTrialAnswer(coreText(text), m_place.first, m_place.second, session().units());
+    auto answer = parseTrialAnswer(coreText(text), m_item.first, m_item.second, session().units());
     if (!answer) {
         return tl::unexpected(answer.error());
     }
-    const TrialPlace here = m_place;
+    const TrialId here = m_item;
     const bool isFail = answer->result == TrialResult::fail;
     const std::string note = answer->note;
     if (const auto stored = session().append(std::move(*answer)); !stored) {
@@ -300,10 +300,10 @@ void TrialFitStation::select(const QString& subject) {
         m_way->button()->setFocus();
         return;
     }
-    for (const TrialPlace& place : places()) {
-        if (subject == qtWord(place.first) ||
-            (place.second != 0 && subject == QStringLiteral("throw-%1").arg(place.second))) {
-            choose(place);
+    for (const TrialId& id : items()) {
+        if (subject == qtWord(id.first) ||
+            (id.second != 0 && subject == QStringLiteral("throw-%1").arg(id.second))) {
+            choose(id);
             break;
         }
     }
