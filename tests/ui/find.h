@@ -26,6 +26,10 @@ template <class T> T* child(const QObject& parent, const char* name = "") {
                              "”, and a test looks for one. Names of that type:" + (others.empty() ? " none" : others));
 }
 
+template <class T> T* child(const QObject* parent, const char* name = "") {
+    return child<T>(*parent, name);
+}
+
 /// What is shown in a cell.
 inline QString cell(const QAbstractItemView* view, int line, int column = 0) {
     return view->model()->index(line, column).data().toString();

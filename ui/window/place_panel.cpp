@@ -80,6 +80,9 @@ PlacePanel::PlacePanel(RecordSession& session, QWidget* parent)
 }
 
 void PlacePanel::build() {
+    m_list->setObjectName(QStringLiteral("here"));
+    m_finding->setObjectName(QStringLiteral("findingHere"));
+    m_message->setObjectName(QStringLiteral("placeMessage"));
     setAcceptDrops(true);
     QFont bold = font();
     bold.setBold(true);
@@ -176,10 +179,6 @@ void PlacePanel::refresh() {
     m_photo->setEnabled(!m_session.isReadOnly());
 }
 
-ListView* PlacePanel::list() const {
-    return m_list;
-}
-
 void PlacePanel::openFinding() {
     const std::string text = coreText(m_finding->text().trimmed());
     if (text.empty()) {
@@ -232,10 +231,6 @@ void PlacePanel::activate(int line) {
 
 void PlacePanel::focusFinding() {
     m_finding->setFocus();
-}
-
-QString PlacePanel::message() const {
-    return m_message->isHidden() ? QString() : m_message->text();
 }
 
 void PlacePanel::dragEnterEvent(QDragEnterEvent* event) {

@@ -27,9 +27,6 @@ public:
     void focusFinding();
     void addPhotoFile();
     void pastePhoto();
-    [[nodiscard]] ListView* list() const;
-    [[nodiscard]] QLineEdit* findingEdit() const { return m_finding; }
-    [[nodiscard]] QString message() const;
 
 protected:
     void dragEnterEvent(QDragEnterEvent* event) override;

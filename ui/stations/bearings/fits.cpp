@@ -113,6 +113,7 @@ BearingsFits::BearingsFits(RecordSession& session, QWidget* parent)
 }
 
 void BearingsFits::build() {
+    m_table->setObjectName(QStringLiteral("fits"));
     m_entries->setColumnHidden(EntriesModel::person, true);
     m_entries->setFilter([this](const Entry& entry) {
         const auto* fit = std::get_if<FitReading>(&entry.body);
@@ -194,11 +195,15 @@ Result<void> BearingsFits::store(const Entered<Length>& value) {
     if (!stored) {
         return tl::unexpected(stored.error());
     }
-    // On to the next one that was not read; where all were, stay.
-    const auto start = std::ranges::find(m_ids, here);
-    const auto isOpen = [&](const FitId& id) { return !m_session.facts().fits.contains(id); };
-    const auto next = std::find_if(start, m_ids.end(), isOpen);
-    go(next == m_ids.end() ? here : *next);
+    // On to the next of the list that was not read; where all below were, stay.
+    FitId next = here;
+    for (int line = m_table->lineOf(here); const FitRow* row = m_table->at(line); ++line) {
+        if (!m_session.facts().fits.contains(row->fit)) {
+            next = row->fit;
+            break;
+        }
+    }
+    go(next);
     return {};
 }
 
@@ -216,12 +221,10 @@ void BearingsFits::choose(const FitId& id) {
 }
 
 void BearingsFits::step(int by) {
-    if (m_ids.empty()) {
-        return;
+    const int count = static_cast<int>(m_table->rows().size());
+    if (count > 0) {
+        go(FitId(m_table->at((m_table->lineOf(m_id) + by + count) % count)->fit));
     }
-    const auto count = static_cast<std::ptrdiff_t>(m_ids.size());
-    const std::ptrdiff_t here = std::ranges::find(m_ids, m_id) - m_ids.begin();
-    go(m_ids[static_cast<std::size_t>((here + by + count) % count)]);
 }
 
 void BearingsFits::focusField() {

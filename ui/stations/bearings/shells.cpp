@@ -99,6 +99,11 @@ BearingsShells::BearingsShells(RecordSession& session, QWidget* parent)
 }
 
 void BearingsShells::build() {
+    m_shell->setObjectName(QStringLiteral("shellForm"));
+    m_fitted->setObjectName(QStringLiteral("fittedForm"));
+    m_choose->setObjectName(QStringLiteral("chooseShells"));
+    m_takeOver->setObjectName(QStringLiteral("takeOverShells"));
+    m_words->setObjectName(QStringLiteral("shellWords"));
     m_words->setWordWrap(true);
     m_words->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_words->setAlignment(Qt::AlignTop);
@@ -125,8 +130,8 @@ void BearingsShells::build() {
     connect(m_takeOver, &QPushButton::clicked, this, &BearingsShells::takeOver);
     connect(&m_runner, &ShellRunner::chosen, this, &BearingsShells::showChosen);
     connect(m_shelf, &TableView::lineSelected, this, [this](int line) {
-        if (const ShelfRow* row = m_shelf->at(line)) {
-            m_shell->load(row->what);
+        if (const ShelfRow* shell = m_shelf->at(line)) {
+            m_shell->load(shell->what);
         }
     });
     connect(m_shell, &EntryForm::saved, this, [this] {
@@ -144,9 +149,9 @@ void BearingsShells::build() {
         m_shell->focusField("shell");
     });
     connect(m_bearings, &TableView::lineSelected, this, [this](int line) {
-        if (const BearingRow* row = m_bearings->at(line)) {
-            const auto at = m_session.facts().shellsFitted.find(row->journal);
-            m_fitted->load(at == m_session.facts().shellsFitted.end() ? ShellsFitted{row->journal, {}, {}}
+        if (const BearingRow* bearing = m_bearings->at(line)) {
+            const auto at = m_session.facts().shellsFitted.find(bearing->journal);
+            m_fitted->load(at == m_session.facts().shellsFitted.end() ? ShellsFitted{bearing->journal, {}, {}}
                                                                       : at->second.what);
         }
     });
@@ -261,10 +266,6 @@ void BearingsShells::takeOver() {
     refresh();
     m_words->setText(
         tr("Taken over: %1 bearings have other shells now. Measure their bores again.").arg(fittings->size()));
-}
-
-QString BearingsShells::sentence() const {
-    return m_words->text();
 }
 
 void BearingsShells::focusField() {

@@ -21,11 +21,6 @@ public:
     explicit BearingsShells(RecordSession& session, QWidget* parent = nullptr);
     void refresh();
     void focusField();
-    [[nodiscard]] FormFor<ShellMeasured>* shellForm() const { return m_shell; }
-    [[nodiscard]] FormFor<ShellsFitted>* fittedForm() const { return m_fitted; }
-    [[nodiscard]] QPushButton* chooseButton() const { return m_choose; }
-    [[nodiscard]] QPushButton* takeOverButton() const { return m_takeOver; }
-    [[nodiscard]] QString sentence() const;
 
 private:
     void build();

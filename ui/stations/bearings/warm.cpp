@@ -75,6 +75,10 @@ BearingsWarm::BearingsWarm(RecordSession& session, QWidget* parent)
 }
 
 void BearingsWarm::build() {
+    m_blockNow->setObjectName(QStringLiteral("blockThen"));
+    m_block->setObjectName(QStringLiteral("blockCoefficient"));
+    m_table->setObjectName(QStringLiteral("warmClearances"));
+    m_remark->setObjectName(QStringLiteral("warmRemark"));
     auto* grid = new QGridLayout;
     int row = 0;
     const auto add = [&](const QString& name, QWidget* first, QWidget* second) {
@@ -190,14 +194,6 @@ void BearingsWarm::refresh() {
     QPalette palette = m_remark->palette();
     palette.setColor(QPalette::WindowText, problem.isEmpty() ? screenLook().quiet : screenLook().out);
     m_remark->setPalette(palette);
-}
-
-TableView* BearingsWarm::table() const {
-    return m_table;
-}
-
-QString BearingsWarm::remark() const {
-    return m_remark->text();
 }
 
 void BearingsWarm::focusField() {

@@ -21,10 +21,6 @@ public:
     explicit BearingsWarm(RecordSession& session, QWidget* parent = nullptr);
     void refresh();
     void focusField();
-    [[nodiscard]] QLineEdit* blockNow() const { return m_blockNow; }
-    [[nodiscard]] QLineEdit* blockCoefficient() const { return m_block; }
-    [[nodiscard]] TableView* table() const;
-    [[nodiscard]] QString remark() const;
 
 private:
     void build();

@@ -66,6 +66,10 @@ ClosingFindings::ClosingFindings(RecordSession& session, QWidget* parent)
           this)),
       m_done(new QLineEdit(this)), m_settle(new QPushButton(tr("Sett&le"), this)), m_place(new QLineEdit(this)),
       m_text(new QLineEdit(this)) {
+    m_place->setObjectName(QStringLiteral("findingPlace"));
+    m_text->setObjectName(QStringLiteral("findingText"));
+    m_done->setObjectName(QStringLiteral("findingDone"));
+    m_list->setObjectName(QStringLiteral("findings"));
     m_list->setKind([](const FindingRow& row) { return row.leftOut > 0 ? RowKind::off : RowKind::usual; });
     m_list->setEmptyText(tr("No finding and no note yet. A burr, an unknown\nstamping, a wrong "
                             "marking: open a finding below."));
@@ -100,10 +104,6 @@ ClosingFindings::ClosingFindings(RecordSession& session, QWidget* parent)
     connect(note, &QPushButton::clicked, this, &ClosingFindings::addNote);
     connect(m_list, &ListView::lineSelected, this, &ClosingFindings::offer);
     refresh();
-}
-
-ListView* ClosingFindings::list() const {
-    return m_list;
 }
 
 std::string ClosingFindings::selectedFinding() const {

@@ -20,10 +20,6 @@ public:
     void refresh();
     /// Selects a finding by name; with an empty name, the first open one. Puts the keyboard on what was done.
     void selectFinding(const QString& name);
-    [[nodiscard]] QLineEdit* placeEdit() const { return m_place; }
-    [[nodiscard]] QLineEdit* textEdit() const { return m_text; }
-    [[nodiscard]] QLineEdit* doneEdit() const { return m_done; }
-    [[nodiscard]] ListView* list() const;
 
 private:
     void openFinding();

@@ -45,6 +45,8 @@ ClosingPhotos::ClosingPhotos(RecordSession& session, QWidget* parent)
           this)),
       m_place(new QLineEdit(this)), m_caption(new QLineEdit(this)), m_message(new Label(this)),
       m_thumbnails(session, thumbnailSize) {
+    m_list->setObjectName(QStringLiteral("photos"));
+    m_message->setObjectName(QStringLiteral("photoMessage"));
     setAcceptDrops(true);
     setFocusProxy(m_list);
     putProxyFirst(*this);
@@ -75,10 +77,6 @@ ClosingPhotos::ClosingPhotos(RecordSession& session, QWidget* parent)
     connect(pasteButton, &QPushButton::clicked, this, &ClosingPhotos::paste);
     connect(m_list, &ListView::lineActivated, this, &ClosingPhotos::showLarge);
     refresh();
-}
-
-QString ClosingPhotos::message() const {
-    return m_message->text();
 }
 
 void ClosingPhotos::say(const QString& sentence, bool isRefusal) {

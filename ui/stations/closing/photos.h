@@ -20,8 +20,6 @@ public:
     void addFiles(const QStringList& paths);
     /// Adds what is on the clipboard: picture files, or a picture.
     void paste();
-    [[nodiscard]] ListView* list() const { return m_list; }
-    [[nodiscard]] QString message() const;
 
 protected:
     void dragEnterEvent(QDragEnterEvent* event) override;

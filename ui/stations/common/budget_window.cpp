@@ -62,12 +62,13 @@ BudgetWindow::BudgetWindow(const QString& figure, const UncertaintyBudget& budge
     const Units& units = session.units();
     const Coverage coverage = session.facts().rules.coverage == Coverage::student ? Coverage::student : Coverage::two;
     setWindowTitle(literalTitle(tr("Uncertainty of the %1").arg(figure)));
-    m_words = qtText(budget.explain(coverage, units));
-    auto* words = new Label(m_words, this);
+    auto* words = new Label(qtText(budget.explain(coverage, units)), this);
+    words->setObjectName(QStringLiteral("budgetWords"));
     words->setWordWrap(true);
     words->setTextInteractionFlags(Qt::TextSelectableByMouse);
 
     auto* table = new Table<BudgetLine, std::size_t>(windowTitle(), &BudgetLine::position, budgetColumns(), this);
+    table->setObjectName(QStringLiteral("budget"));
     table->setStretched(0);
     std::vector<BudgetLine> lines;
     for (BudgetRow& row : budget.rows(units)) {
@@ -75,13 +76,12 @@ BudgetWindow::BudgetWindow(const QString& figure, const UncertaintyBudget& budge
         lines.push_back({position, std::move(row), budget.terms[position]});
     }
     table->put(std::move(lines));
-    m_table = table;
 
     auto* close = new QDialogButtonBox(QDialogButtonBox::Close, this);
     connect(close, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* column = new QVBoxLayout(this);
     column->addWidget(words);
-    column->addWidget(m_table, 1);
+    column->addWidget(table, 1);
     column->addWidget(close);
     resize(780, 320);
 }

@@ -113,6 +113,7 @@ EngineBands::EngineBands(RecordSession& session, QWidget* parent)
       m_table(new Table<BandRow, std::string>(tr("Bands"), &BandRow::name, bandColumns(session), this)),
       m_band(new FormFor<BandSet>(session, {}, tr("Store &band"), bandFields(), 1, this)),
       m_rules(new FormFor<RulesSet>(session, tr("Rules"), tr("Store &rules"), rulesFields(), 1, this)) {
+    m_band->setObjectName(QStringLiteral("bandForm"));
     auto* fresh = new QPushButton(tr("&New fit of the shop's own"), this);
     fresh->setAutoDefault(false);
     auto* left = new QVBoxLayout;
@@ -139,9 +140,9 @@ EngineBands::EngineBands(RecordSession& session, QWidget* parent)
     row->addWidget(line);
     row->addLayout(right, 2);
 
-    connect(m_table, &TableView::lineSelected, this, [this](int line) {
-        if (const BandRow* row = m_table->at(line)) {
-            showBand(std::string(row->name));
+    connect(m_table, &TableView::lineSelected, this, [this](int at) {
+        if (const BandRow* band = m_table->at(at)) {
+            showBand(std::string(band->name));
         }
     });
     connect(m_table, &TableView::lineActivated, this, [this] { m_band->focusField("lo"); });

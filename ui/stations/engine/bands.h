@@ -14,7 +14,6 @@ public:
     explicit EngineBands(RecordSession& session, QWidget* parent = nullptr);
     void refresh();
     void selectBand(const QString& name);
-    [[nodiscard]] FormFor<BandSet>* bandForm() const { return m_band; }
     [[nodiscard]] FormFor<RulesSet>* rulesForm() const { return m_rules; }
 
 private:

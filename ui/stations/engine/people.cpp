@@ -88,6 +88,7 @@ EnginePeople::EnginePeople(RecordSession& session, QWidget* parent)
           this)),
       m_instrument(new FormFor<InstrumentAdded>(session, tr("An instrument, or a new calibration of one"),
                                                 tr("Store &instrument"), instrumentFields(), 2, this)) {
+    m_instrument->setObjectName(QStringLiteral("instrumentForm"));
     auto* left = new QVBoxLayout;
     left->addWidget(m_people, 1);
     left->addWidget(m_person);
@@ -106,8 +107,8 @@ EnginePeople::EnginePeople(RecordSession& session, QWidget* parent)
     row->addWidget(line);
     row->addLayout(right, 5);
 
-    connect(m_people, &TableView::lineSelected, this, [this](int line) {
-        if (const PersonAdded* person = m_people->at(line)) {
+    connect(m_people, &TableView::lineSelected, this, [this](int at) {
+        if (const PersonAdded* person = m_people->at(at)) {
             m_person->load(*person);
         }
     });
@@ -117,8 +118,8 @@ EnginePeople::EnginePeople(RecordSession& session, QWidget* parent)
         m_people->clearSelection();
         m_person->focusField("name");
     });
-    connect(m_instruments, &TableView::lineSelected, this, [this](int line) {
-        if (line >= 0) {
+    connect(m_instruments, &TableView::lineSelected, this, [this](int at) {
+        if (at >= 0) {
             showInstrument();
         }
     });

@@ -15,7 +15,6 @@ public:
     void refresh();
     void selectInstrument(const QString& name);
     [[nodiscard]] FormFor<PersonAdded>* personForm() const { return m_person; }
-    [[nodiscard]] FormFor<InstrumentAdded>* instrumentForm() const { return m_instrument; }
 
 private:
     /// The selected one; an empty form where none is.

@@ -103,6 +103,11 @@ FastenersGroups::FastenersGroups(RecordSession& session, QWidget* parent)
 }
 
 void FastenersGroups::build() {
+    m_form->setObjectName(QStringLiteral("groupForm"));
+    m_plan->setObjectName(QStringLiteral("groupPlan"));
+    m_order->setObjectName(QStringLiteral("setSequence"));
+    m_working->setObjectName(QStringLiteral("working"));
+    m_warning->setObjectName(QStringLiteral("groupWarning"));
     m_warning->setWordWrap(true);
     m_warning->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_working->setReadOnly(true);
@@ -277,14 +282,6 @@ void FastenersGroups::putNext(const QString& place) {
         m_order->setChecked(false);
     }
     showWorking();
-}
-
-QString FastenersGroups::workingText() const {
-    return m_working->toPlainText();
-}
-
-QString FastenersGroups::warningText() const {
-    return m_warning->text();
 }
 
 void FastenersGroups::focusField() {

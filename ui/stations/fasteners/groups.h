@@ -22,11 +22,6 @@ public:
     void focusField();
     /// Shows a group by its name in the table ("main", "main outer").
     void selectGroup(const QString& name);
-    [[nodiscard]] FormFor<FastenerGroupSet>* form() const { return m_form; }
-    [[nodiscard]] PlanView* plan() const { return m_plan; }
-    [[nodiscard]] QPushButton* orderButton() const { return m_order; }
-    [[nodiscard]] QString workingText() const;
-    [[nodiscard]] QString warningText() const;
 
 private:
     void build();

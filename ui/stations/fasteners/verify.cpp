@@ -43,6 +43,9 @@ FastenersVerify::FastenersVerify(RecordSession& given, QWidget* parent)
 }
 
 void FastenersVerify::build() {
+    m_begin->setObjectName(QStringLiteral("beginRound"));
+    m_stacks->setObjectName(QStringLiteral("takeStacksOff"));
+    m_moved->setObjectName(QStringLiteral("moved"));
     m_remark->setWordWrap(true);
     m_state->setWordWrap(true);
     m_state->setMinimumHeight(m_state->fontMetrics().lineSpacing() * 3);
@@ -177,10 +180,6 @@ void FastenersVerify::showMoved() {
     }
     m_moved->put(std::move(rows));
     m_moved->setVisible(m_moved->count() > 0);
-}
-
-ListView* FastenersVerify::moved() const {
-    return m_moved;
 }
 
 Result<RoundOutcome> FastenersVerify::read(const QString& text) const {

@@ -26,9 +26,6 @@ public:
     void type(const QString& text) override;
     [[nodiscard]] std::vector<FastenerId> order() const override;
     [[nodiscard]] EntryField* field() const { return m_field; }
-    [[nodiscard]] QPushButton* beginButton() const { return m_begin; }
-    [[nodiscard]] QPushButton* stacksButton() const { return m_stacks; }
-    [[nodiscard]] ListView* moved() const;
     [[nodiscard]] QString progressText() const;
     /// Where the round goes on; nothing when none is under way.
     [[nodiscard]] std::optional<FastenerId> next() const;

@@ -94,11 +94,10 @@ GirdleKit::GirdleKit(RecordSession& session, QWidget* parent)
     refresh();
 }
 
-TableView* GirdleKit::table() const {
-    return m_table;
-}
-
 void GirdleKit::build() {
+    m_add->setObjectName(QStringLiteral("addShims"));
+    m_measure->setObjectName(QStringLiteral("measureShim"));
+    m_table->setObjectName(QStringLiteral("kit"));
     connect(m_table, &TableView::lineSelected, this, &GirdleKit::askToMeasure);
     new StepKeys(m_measure->lineEdit(), [this](int by) { stepTo(by); });
     m_bag->setPlaceholderText(tr("bag or maker, if told apart"));

@@ -25,9 +25,6 @@ public:
     void focusField();
     void selectShim(const std::string& shim);
     [[nodiscard]] std::string selectedShim() const;
-    [[nodiscard]] EntryField* addField() const { return m_add; }
-    [[nodiscard]] EntryField* measureField() const { return m_measure; }
-    [[nodiscard]] TableView* table() const;
 
 private:
     void build();

@@ -125,17 +125,12 @@ HistoryRepeatability::HistoryRepeatability(RecordSession& session, QWidget* pare
     refresh();
 }
 
-TableView* HistoryRepeatability::pooled() const {
-    return m_pooled;
-}
-TableView* HistoryRepeatability::split() const {
-    return m_split;
-}
-TableView* HistoryRepeatability::counts() const {
-    return m_counts;
-}
-
 void HistoryRepeatability::build() {
+    m_pooled->setObjectName(QStringLiteral("pooled"));
+    m_split->setObjectName(QStringLiteral("scatter"));
+    m_counts->setObjectName(QStringLiteral("readingCounts"));
+    m_quantity->setObjectName(QStringLiteral("studyOf"));
+    m_words->setObjectName(QStringLiteral("studyWords"));
     for (const auto& quantity : allWords<MeasuredQuantity>()) {
         m_quantity->addItem(capitalised(qtShown(quantity.value)), static_cast<int>(quantity.value));
     }
@@ -264,10 +259,6 @@ void HistoryRepeatability::goTo(const std::string& place) {
         m_session.goTo({Station::pickup, place});
         return;
     }
-}
-
-QString HistoryRepeatability::words() const {
-    return m_words->text();
 }
 
 } // namespace caprail

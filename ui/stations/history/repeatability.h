@@ -22,11 +22,6 @@ class HistoryRepeatability : public QWidget {
 public:
     explicit HistoryRepeatability(RecordSession& session, QWidget* parent = nullptr);
     void refresh();
-    [[nodiscard]] TableView* pooled() const;
-    [[nodiscard]] TableView* split() const;
-    [[nodiscard]] TableView* counts() const;
-    [[nodiscard]] QComboBox* quantity() const { return m_quantity; }
-    [[nodiscard]] QString words() const;
 
 private:
     void build();

@@ -144,6 +144,12 @@ QWidget* HistoryVerify::buildFilters() {
 }
 
 void HistoryVerify::build() {
+    m_matrix->setObjectName(QStringLiteral("roundMatrix"));
+    m_cap->setObjectName(QStringLiteral("whichFasteners"));
+    m_outcome->setObjectName(QStringLiteral("outcome"));
+    m_order->setObjectName(QStringLiteral("rowOrder"));
+    m_from->setObjectName(QStringLiteral("fromDay"));
+    m_places->setObjectName(QStringLiteral("movementsByPlace"));
     m_matrix->setModel(m_model);
     m_matrix->setAccessibleName(tr("Outcome of every fastener in every round"));
     m_matrix->setTabKeyNavigation(false);
@@ -284,10 +290,6 @@ void HistoryVerify::followRow() {
     const int row = m_matrix->currentIndex().row();
     m_chart->follow(row < 0 ? QString()
                             : qtText(code(m_history.fasteners[m_visible.fasteners[static_cast<std::size_t>(row)]])));
-}
-
-TableView* HistoryVerify::countTable() const {
-    return m_places;
 }
 
 QByteArray HistoryVerify::csv() const {

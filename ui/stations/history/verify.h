@@ -25,13 +25,7 @@ public:
     explicit HistoryVerify(RecordSession& session, QWidget* parent = nullptr);
     void refresh();
     void focusMatrix();
-    [[nodiscard]] QTableView* matrix() const { return m_matrix; }
     [[nodiscard]] const VisibleRounds& visible() const { return m_visible; }
-    [[nodiscard]] QComboBox* capBox() const { return m_cap; }
-    [[nodiscard]] QComboBox* outcomeBox() const { return m_outcome; }
-    [[nodiscard]] QComboBox* orderBox() const { return m_order; }
-    [[nodiscard]] QLineEdit* fromEdit() const { return m_from; }
-    [[nodiscard]] TableView* countTable() const;
     [[nodiscard]] QByteArray csv() const;
 
 signals:

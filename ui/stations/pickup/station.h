@@ -28,7 +28,6 @@ public:
     [[nodiscard]] EntryField* entryField() const override { return m_field; }
     [[nodiscard]] QString subject() const override { return QStringLiteral("pickup"); }
     [[nodiscard]] PickupTerm term() const { return m_term; }
-    [[nodiscard]] EntryField* field() const { return m_field; }
 
 private:
     void build();

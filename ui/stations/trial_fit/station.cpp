@@ -88,6 +88,7 @@ TrialFitStation::TrialFitStation(RecordSession& given, QWidget* parent)
 }
 
 void TrialFitStation::build() {
+    m_holding->setObjectName(QStringLiteral("holding"));
     QFont large = font();
     large.setPointSizeF(large.pointSizeF() * 1.2);
     m_rows->setFont(large);

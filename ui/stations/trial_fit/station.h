@@ -27,12 +27,9 @@ public:
     void refresh() override;
     /// "way", "throw-2" or an item's name.
     void select(const QString& subject) override;
-    [[nodiscard]] EntryField* field() const { return m_field; }
     [[nodiscard]] QString subject() const override;
     [[nodiscard]] EntryField* entryField() const override { return m_field; }
-    [[nodiscard]] TrialFitWay* way() const { return m_way; }
     [[nodiscard]] TrialId item() const { return m_item; }
-    [[nodiscard]] ChecksView* holding() const { return m_holding; }
 
 private:
     void build();
