@@ -12,6 +12,7 @@ namespace {
 
 constexpr int last = -2;
 constexpr int room = 10; // between columns, pixels
+constexpr int measured = 300; // rows by which a column is made as wide as its texts
 
 } // namespace
 
@@ -31,6 +32,7 @@ TableView::TableView(const QString& name, TableModel* model, QWidget* parent) : 
     verticalHeader()->hide();
     verticalHeader()->setDefaultSectionSize(fontMetrics().lineSpacing() + 8);
     horizontalHeader()->setHighlightSections(false);
+    horizontalHeader()->setResizeContentsPrecision(measured);
     horizontalHeader()->setSortIndicatorClearable(true);
     horizontalHeader()->setSortIndicator(-1, Qt::AscendingOrder);
     setSortingEnabled(true);

@@ -22,11 +22,11 @@ namespace caprail {
 /// A finding, a note or a photo of the place, or how many older ones are not listed.
 struct PlaceRow {
     std::int64_t entry = 0; ///< that made it; 0 for what is not listed
-    std::string finding;    ///< its name; empty for all else
+    std::string finding = {}; ///< its name; empty for all else
     bool isOpen = false;    ///< the finding
-    std::string text;       ///< of a finding or note
-    std::string done;       ///< about a settled finding
-    std::optional<Seen<AttachmentAdded>> photo;
+    std::string text = {};    ///< of a finding or note
+    std::string done = {};    ///< about a settled finding
+    std::optional<Seen<AttachmentAdded>> photo = {};
     std::size_t leftOut = 0;
 };
 

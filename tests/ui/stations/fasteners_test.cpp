@@ -182,7 +182,7 @@ TEST_F(Fasteners, a_thread_that_does_not_exist_is_refused_at_the_form) {
 
 TEST_F(Fasteners, the_sequence_is_set_by_touching_the_fasteners_in_turn) {
     panel.setMode(FastenersMode::groups);
-    groups.selectGroup("main");
+    child<FastenersGroups>(panel)->selectGroup("main");
     child<QPushButton>(panel, "setSequence")->click();
     for (const char* place : {"main-1L", "main-2R", "main-2L", "main-3R"}) {
         emit child<PlanView>(panel, "groupPlan")->placeClicked(place);

@@ -25,7 +25,7 @@ struct Part {
     bool isTicked = false;
 };
 
-std::vector<Column<Part>> partColumns() {
+std::vector<TableColumn<Part>> partColumns() {
     return {{.title = "Part",
              .text = [](const Part& part) { return qtText(part.name); },
              .isTicked = [](const Part& part) { return part.isTicked; },

@@ -24,7 +24,6 @@ public:
     void choose(const FitId& id);
     void focusField();
     void type(const QString& text);
-    [[nodiscard]] const std::vector<FitId>& ids() const { return m_ids; }
     [[nodiscard]] const FitId& id() const { return m_id; }
     [[nodiscard]] EntryField* field() const { return m_field; }
 

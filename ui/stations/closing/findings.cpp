@@ -14,10 +14,10 @@ namespace caprail {
 
 /// A finding, a note, or how many older ones are not listed.
 struct FindingRow {
-    std::int64_t entry = 0; ///< that made it; 0 for what is not listed
-    std::string finding;    ///< its name; empty: a note
-    std::optional<FindingFact> fact;
-    std::optional<Seen<NoteAdded>> note;
+    std::int64_t entry = 0;   ///< that made it; 0 for what is not listed
+    std::string finding = {}; ///< its name; empty: a note
+    std::optional<FindingFact> fact = {};
+    std::optional<Seen<NoteAdded>> note = {};
     std::size_t leftOut = 0;
     [[nodiscard]] bool isOpen() const { return fact && !fact->settled; }
 };
