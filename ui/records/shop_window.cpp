@@ -52,6 +52,7 @@ ShopWindow::ShopWindow(QWidget* parent)
       m_person(choice(tr("Person"), {tr("Anyone")})),
       m_group(choice(tr("Group"), {tr("No groups"), tr("By customer"), tr("By state")})), m_place(new Label),
       m_notice(new Label), m_counts(new Label), m_stop(new QPushButton(tr("S&top"))), m_progress(new QProgressBar) {
+    m_table->setObjectName(QStringLiteral("records"));
     setAttribute(Qt::WA_DeleteOnClose);
     setWindowTitle(tr("Shop — Caprail"));
     resize(1280, 800);

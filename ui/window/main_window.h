@@ -38,8 +38,6 @@ public:
     void showDestination(const Destination& destination);
     /// A station's panel, built when it is first asked for; null while no record is open.
     [[nodiscard]] StationPanel* panel(Station station);
-    [[nodiscard]] BenchView* bench() const { return m_bench; }
-    [[nodiscard]] PlacePanel* placePanel() const { return m_place; }
 
 public slots:
     void newRecord();

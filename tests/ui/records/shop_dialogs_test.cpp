@@ -7,10 +7,9 @@
 #include <QPushButton>
 #include <QSettings>
 #include <QTabBar>
-#include <QTableWidget>
+#include <QTableView>
 #include <QTemporaryDir>
 #include <QTest>
-#include <QTreeWidget>
 #include <gmock/gmock.h>
 #include <records/across_chart.h>
 #include <records/across_window.h>
@@ -27,6 +26,7 @@
 #include <window/preferences.h>
 
 #include "many_records.h"
+#include "../find.h"
 #include "../pictures.h"
 
 using namespace caprail;
@@ -164,9 +164,10 @@ TEST_F(ShopDialogs, keep_a_records_people_and_kit_on_the_shelf_and_copy_them_int
     const auto second = sessionOf(other.ledger, "second.caprail");
     AddFromShelfDialog dialog(*second, loadShelf());
     dialog.show();
-    auto* tree = dialog.findChild<QTreeWidget*>();
-    tree->topLevelItem(0)->child(0)->setCheckState(0, Qt::Checked); // Mira
-    tree->topLevelItem(2)->child(0)->setCheckState(0, Qt::Checked); // box 3
+    auto* list = child<QTableView>(dialog);
+    for (const char* name : {"Mira Solheim", "box 3"}) {
+        EXPECT_TRUE(list->model()->setData(list->model()->index(lineOf(list, name), 0), Qt::Checked, Qt::CheckStateRole));
+    }
     picture(dialog, "shop-add-from-shelf");
     button(dialog, "Copy")->click();
     EXPECT_EQ(dialog.result(), QDialog::Accepted);
@@ -192,9 +193,8 @@ TEST_F(ShopDialogs, show_the_earlier_build_beside_the_present_one) {
         QApplication::processEvents();
         picture(dialog, QStringLiteral("shop-builds-") + (look == LookChoice::dark ? "dark" : "light"));
         ASSERT_TRUE(dialog.comparison());
-        const auto found = dialog.findChild<QTreeWidget*>()->findItems("Main 1", Qt::MatchExactly);
-        ASSERT_FALSE(found.isEmpty());
-        EXPECT_EQ(found.front()->text(3), "+0.0007");
+        const auto* tables = child<QTableView>(dialog);
+        EXPECT_EQ(cell(tables, lineOf(tables, "Main 1"), 3), "+0.0007");
     }
     applyLook(LookChoice::light);
     const auto comparison = compareLastBuilds(session->ledger());

@@ -39,6 +39,8 @@ BearingsMeasure::BearingsMeasure(RecordSession& session, QWidget* parent)
 }
 
 void BearingsMeasure::build() {
+    m_crank->setObjectName(QStringLiteral("crank"));
+    m_shells->setObjectName(QStringLiteral("shells"));
     m_stations->setRange(1, 9);
     m_stations->setValue(2);
     m_stations->setSuffix(tr(" stations"));

@@ -24,6 +24,7 @@ BearingsStation::BearingsStation(RecordSession& given, QWidget* parent)
       m_chart(new ClearanceChart(this)), m_measure(new BearingsMeasure(given, this)),
       m_fits(new BearingsFits(given, this)), m_shells(new BearingsShells(given, this)),
       m_warm(new BearingsWarm(given, this)), m_body(new QStackedWidget(this)), m_right(new QStackedWidget(this)) {
+    m_plan->setObjectName(QStringLiteral("plan"));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(8, 6, 8, 6);
     column->addWidget(buildBar());

@@ -33,11 +33,6 @@ public:
     [[nodiscard]] QString subject() const override;
     [[nodiscard]] EntryField* entryField() const override;
     [[nodiscard]] BearingsMode mode() const { return m_mode; }
-    [[nodiscard]] PlanView* plan() const { return m_plan; }
-    [[nodiscard]] BearingsMeasure* measurePage() const { return m_measure; }
-    [[nodiscard]] BearingsFits* fitsPage() const { return m_fits; }
-    [[nodiscard]] BearingsShells* shellsPage() const { return m_shells; }
-    [[nodiscard]] BearingsWarm* warmPage() const { return m_warm; }
 
 private:
     QWidget* buildBar();

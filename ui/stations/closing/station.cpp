@@ -19,6 +19,7 @@ ClosingStation::ClosingStation(RecordSession& given, QWidget* parent)
     : StationPanel(given, parent), m_gate(new Label(this)), m_steps(new ClosingSteps(given, this)),
       m_holding(new ChecksView(given, this)), m_tabs(new QTabWidget(this)),
       m_findings(new ClosingFindings(given, this)), m_photos(new ClosingPhotos(given, this)) {
+    m_holding->setObjectName(QStringLiteral("holding"));
     QFont large = font();
     large.setPointSizeF(large.pointSizeF() * 1.4);
     large.setBold(true);

@@ -38,6 +38,7 @@ ClosingSteps::ClosingSteps(RecordSession& session, QWidget* parent)
 }
 
 void ClosingSteps::build() {
+    m_sign->setObjectName(QStringLiteral("signOff"));
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setColumnStretch(1, 1);

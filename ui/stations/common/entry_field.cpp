@@ -77,6 +77,7 @@ EntryField::EntryField(QWidget* parent)
     connect(m_enter, &QAction::triggered, this, &EntryField::submit);
     m_title->setWordWrap(true);
     m_title->setBuddy(m_edit);
+    m_echo->setObjectName(QStringLiteral("echo"));
     m_echo->setWordWrap(true);
     setScale(1);
     m_echo->setAlignment(Qt::AlignTop | Qt::AlignLeft);
@@ -239,9 +240,6 @@ QString EntryField::text() const {
 }
 QString EntryField::problem() const {
     return m_showsProblem ? m_echo->text() : QString();
-}
-QString EntryField::echo() const {
-    return m_showsProblem ? QString() : m_echo->text();
 }
 
 void EntryField::type(const QString& text) {

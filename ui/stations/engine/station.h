@@ -24,7 +24,6 @@ public:
     void select(const QString& subject) override;
 
     [[nodiscard]] EngineLayoutPage* layoutPage() const { return m_layout; }
-    [[nodiscard]] EngineBands* bandsPage() const { return m_bands; }
     [[nodiscard]] EnginePeople* peoplePage() const { return m_people; }
     [[nodiscard]] QTabWidget* tabs() const { return m_tabs; }
 

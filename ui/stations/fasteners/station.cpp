@@ -23,6 +23,7 @@ FastenersStation::FastenersStation(RecordSession& given, QWidget* parent)
     : StationPanel(given, parent), m_plan(new PlanView(this)), m_tools(new PlanTools(m_plan, this)),
       m_tighten(new FastenersTighten(given, this)), m_verify(new FastenersVerify(given, this)),
       m_groups(new FastenersGroups(given, this)), m_body(new QStackedWidget(this)), m_right(new QStackedWidget(this)) {
+    m_plan->setObjectName(QStringLiteral("plan"));
     m_right->addWidget(m_tighten);
     m_right->addWidget(m_verify);
     m_right->setFixedWidth(390);

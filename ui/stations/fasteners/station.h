@@ -34,10 +34,6 @@ public:
     [[nodiscard]] EntryField* entryField() const override;
     [[nodiscard]] FastenersMode mode() const { return m_mode; }
     [[nodiscard]] FastenerId selected() const { return m_fastener; }
-    [[nodiscard]] PlanView* plan() const { return m_plan; }
-    [[nodiscard]] FastenersTighten* tightenPage() const { return m_tighten; }
-    [[nodiscard]] FastenersVerify* verifyPage() const { return m_verify; }
-    [[nodiscard]] FastenersGroups* groupsPage() const { return m_groups; }
 
 private:
     QWidget* buildBar();

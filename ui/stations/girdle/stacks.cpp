@@ -45,6 +45,9 @@ GirdleStacks::GirdleStacks(RecordSession& given, PlanRunner& runner, QWidget* pa
 }
 
 void GirdleStacks::build() {
+    m_field->setObjectName(QStringLiteral("stack"));
+    m_takeOver->setObjectName(QStringLiteral("takeOverPlan"));
+    m_pin->setObjectName(QStringLiteral("pinStack"));
     for (Label* label : {m_plan, m_unmet, m_built, m_flushness}) {
         label->setWordWrap(true);
         label->setTextInteractionFlags(Qt::TextSelectableByMouse);

@@ -34,6 +34,7 @@ GirdleStation::GirdleStation(RecordSession& given, QWidget* parent)
 }
 
 void GirdleStation::build() {
+    m_plan->setObjectName(QStringLiteral("plan"));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(8, 6, 8, 6);
     column->addWidget(buildBar());

@@ -40,13 +40,9 @@ public:
     [[nodiscard]] Position position() const { return m_position; }
     [[nodiscard]] QString subject() const override;
     [[nodiscard]] EntryField* entryField() const override;
-    [[nodiscard]] GirdleGaps* gaps() const { return m_gaps; }
-    [[nodiscard]] GirdleStacks* stacks() const { return m_stacks; }
     /// Built when first asked for, as the next one.
     [[nodiscard]] GirdleKit* kit();
     [[nodiscard]] GirdleRecheck* recheck();
-    [[nodiscard]] GirdleActions* actions() const { return m_actions; }
-    [[nodiscard]] PlanView* diagram() const { return m_plan; }
     [[nodiscard]] PlanRunner& planRunner() { return m_runner; }
 
 private:

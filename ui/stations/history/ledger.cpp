@@ -42,6 +42,10 @@ HistoryLedger::HistoryLedger(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_search(new QLineEdit(this)), m_kind(new QComboBox(this)),
       m_person(new QComboBox(this)), m_state(new QComboBox(this)), m_count(new Label(this)),
       m_table(new EntriesTable(session, this)) {
+    m_table->setObjectName(QStringLiteral("entries"));
+    m_search->setObjectName(QStringLiteral("search"));
+    m_kind->setObjectName(QStringLiteral("kinds"));
+    m_state->setObjectName(QStringLiteral("states"));
     m_search->setPlaceholderText(tr("Find in the record: 3R, S014, 57.5, a name …"));
     m_search->setClearButtonEnabled(true);
     m_search->setAccessibleName(tr("Find in the record"));

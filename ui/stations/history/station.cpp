@@ -19,6 +19,7 @@ constexpr int repeatabilityTab = 2;
 
 HistoryStation::HistoryStation(RecordSession& given, QWidget* parent)
     : StationPanel(given, parent), m_tabs(new QTabWidget(this)), m_ledger(new HistoryLedger(given, this)) {
+    m_tabs->setObjectName(QStringLiteral("pages"));
     m_tabs->setDocumentMode(true);
     m_tabs->setFocusPolicy(Qt::NoFocus); // its bar takes the keyboard
     m_tabs->setAccessibleName(tr("History"));

@@ -22,11 +22,9 @@ public:
     void refresh() override;
     /// "find" (the search field), "rounds", "repeatability", or an entry's number.
     void select(const QString& subject) override;
-    [[nodiscard]] HistoryLedger* ledgerPage() const { return m_ledger; }
     /// Built when first asked for, as the next one: they hold half a dozen tables.
     [[nodiscard]] HistoryVerify* verifyPage();
     [[nodiscard]] HistoryRepeatability* repeatabilityPage();
-    [[nodiscard]] QTabWidget* tabs() const { return m_tabs; }
 
 private:
     void fill(int tab, QWidget* page);

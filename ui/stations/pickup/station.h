@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <stations/common/station.h>
+#include <tables/table.h>
 #include <text/label.h>
 
-class QListWidget;
 class QPushButton;
 
 namespace caprail {
@@ -30,7 +30,6 @@ public:
     [[nodiscard]] EntryField* entryField() const override { return m_field; }
     [[nodiscard]] QString subject() const override { return QStringLiteral("pickup"); }
     [[nodiscard]] PickupTerm term() const { return m_term; }
-    [[nodiscard]] EntryField* field() const { return m_field; }
 
 private:
     void build();
@@ -39,7 +38,7 @@ private:
     void changePart();
     PickupTerm m_term = PickupTerm::panDepth;
     PickupSectionView* m_section;
-    QListWidget* m_terms;
+    List<PickupTerm, PickupTerm>* m_terms;
     Label* m_how;
     EntryField* m_field;
     InstrumentBox* m_instrument;
