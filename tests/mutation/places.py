@@ -6,7 +6,6 @@ import hashlib
 import json
 import os
 import pathlib
-import random
 import re
 import subprocess
 import sys
@@ -174,23 +173,28 @@ def all_candidates(flags, jobs):
         return [mutant for some in found for mutant in some]
 
 
-def draw(candidates, count, seed):
-    """Evenly over the sorts, no two that overlap."""
-    chance = random.Random(seed)
+def draw(candidates, count, seed, others=()):
+    """Evenly over the sorts, no two that overlap. A change elsewhere in core/ leaves the order of the rest as it is."""
     by_sort = collections.defaultdict(list)
+    seen = collections.Counter()
     for mutant in candidates:
-        by_sort[mutant.sort].append(mutant)
-    for sort in sorted(by_sort):
-        chance.shuffle(by_sort[sort])
+        same = (mutant.path, mutant.sort, mutant.was)
+        seen[same] += 1
+        chance = hashlib.sha256(repr((seed, same, seen[same])).encode()).digest()
+        by_sort[mutant.sort].append((chance, mutant))
+    for mutants in by_sort.values():
+        mutants.sort(key=lambda one: one[0], reverse=True)
     drawn, taken = [], collections.defaultdict(list)
+    for mutant in others:
+        taken[mutant.path].append((mutant.begin, mutant.end))
     while len(drawn) < count and any(by_sort.values()):
         for sort in sorted(by_sort):
             while by_sort[sort] and len(drawn) < count:
-                mutant = by_sort[sort].pop()
+                mutant = by_sort[sort].pop()[1]
                 if all(mutant.end <= b or mutant.begin >= e for b, e in taken[mutant.path]):
                     taken[mutant.path].append((mutant.begin, mutant.end))
                     drawn.append(mutant)
                     break
-    for number, mutant in enumerate(drawn, 1):
+    for number, mutant in enumerate(drawn, len(others) + 1):
         mutant.number = number
     return drawn
