@@ -82,7 +82,7 @@ std::string format(UtcTime time) {
     const Date day = dateOf(time);
     std::int64_t inDay = time.milliseconds % dayMilliseconds;
     inDay += inDay < 0 ? dayMilliseconds : 0;
-    // Every entry of a copy and every line of a table is written by it, so this is done without printf.
+    // Every entry that is read is formatted again for its seal, so this is done without printf.
     std::string text = "T00:00:00.000Z";
     putDigits(text, 1, 2, inDay / 3'600'000);
     putDigits(text, 4, 2, inDay / 60'000 % 60);

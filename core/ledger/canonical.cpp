@@ -59,14 +59,15 @@ void appendName(std::string& out, std::string_view name) {
 
 } // namespace
 
-std::string canonicalText(std::int64_t sequence, std::string_view time, std::string_view person, const KindInfo& info,
+std::string canonicalText(std::int64_t sequence, UtcTime time, std::string_view person, const KindInfo& info,
                           const std::vector<Cell>& cells) {
     // The four members that every entry has, sorted; the kind's own are merged in between.
     struct Common {
         std::string_view name;
         std::string_view text;
     };
-    const Common common[] = {{"kind", info.kind}, {"person", person}, {"sequence", {}}, {"time", time}};
+    const std::string timeText = format(time);
+    const Common common[] = {{"kind", info.kind}, {"person", person}, {"sequence", {}}, {"time", timeText}};
     std::string out = "{";
     std::size_t next = 0;
     const auto appendCommonBefore = [&](std::string_view name) {
@@ -98,7 +99,7 @@ std::string canonicalText(std::int64_t sequence, std::string_view time, std::str
 }
 
 std::string canonicalText(const Entry& entry) {
-    return canonicalText(entry.sequence, format(entry.time), entry.person, kindOf(entry.body), cellsOf(entry.body));
+    return canonicalText(entry.sequence, entry.time, entry.person, kindOf(entry.body), cellsOf(entry.body));
 }
 
 bool operator==(const Entry& a, const Entry& b) {

@@ -31,8 +31,7 @@ struct Entry {
 
 /// What the seal is computed over: the entry as one JSON object in the canonical form of RFC 8785 (members sorted by
 /// name, no white space, whole numbers, shortest escapes, UTF-8), without its seal. Empty optional fields are left out.
-/// `time` as `format` writes it.
-std::string canonicalText(std::int64_t sequence, std::string_view time, std::string_view person, const KindInfo&,
+std::string canonicalText(std::int64_t sequence, UtcTime time, std::string_view person, const KindInfo&,
                           const std::vector<Cell>&);
 std::string canonicalText(const Entry&);
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <ledger/ledger.h>
+#include <base/say.h>
 
 namespace caprail {
 
@@ -17,6 +18,21 @@ const Entry& Ledger::append(UtcTime time, std::string person, Body body) {
     entry.seal = sealOver(seal(), canonicalText(entry));
     note(entry);
     return m_entries.emplace_back(std::move(entry));
+}
+
+Result<void> Ledger::appendSealed(Entry entry) {
+    if (entry.sequence != size() + 1) {
+        return refuse(
+            Core::say("Entry %1 stands where entry %2 must be: entries were removed, inserted or put in another order.",
+                      entry.sequence, size() + 1));
+    }
+    if (sealOver(seal(), canonicalText(entry)) != entry.seal) {
+        return refuse(
+            Core::say("The seal of entry %1 does not fit: it, or an entry before it, was altered after it was sealed.",
+                      entry.sequence));
+    }
+    appendVerified(std::move(entry));
+    return {};
 }
 
 void Ledger::appendVerified(Entry entry) {

@@ -19,8 +19,11 @@ public:
 
     /// Numbers, seals and appends.
     const Entry& append(UtcTime time, std::string person, Body body);
-    /// Appends an entry that carries its own number and seal. The caller has made both from this ledger, or has
-    /// verified them: the store does so for a whole file on several cores at once.
+    /// Appends an entry that carries its own number and seal (read from a file); refuses one that does not follow or
+    /// whose seal does not fit, naming it.
+    Result<void> appendSealed(Entry entry);
+    /// Appends an entry whose number and seal the caller has checked as `appendSealed` would: the store does so for a
+    /// whole file on several cores at once.
     void appendVerified(Entry entry);
     /// Makes room for so many entries more.
     void reserve(std::size_t more);

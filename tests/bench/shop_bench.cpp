@@ -70,7 +70,7 @@ const std::string& shopOf5000() {
         (void)(*database)->run("BEGIN");
         const Ledger ledger = ledgerOf(1);
         for (const Entry& entry : ledger.entries()) {
-            if (auto done = writer.insert(rowOf(entry)); !done) {
+            if (auto done = writer.insert(entry, cellsOf(entry.body)); !done) {
                 stop(done.error().sentence);
             }
         }

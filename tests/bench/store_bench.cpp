@@ -69,7 +69,7 @@ std::string recordOf(std::int64_t count) {
     (void)(*database)->run("BEGIN");
     for (std::int64_t i = 0; i < count; ++i) {
         const Entry& entry = ledger.append({morning.milliseconds + i * 1000}, "Ann Carpenter", sample(i));
-        if (auto done = writer.insert(rowOf(entry)); !done) {
+        if (auto done = writer.insert(entry, cellsOf(entry.body)); !done) {
             stop(done.error().sentence);
         }
     }

@@ -124,19 +124,19 @@ private:
             return list;
         };
         for (std::size_t from = 0; from == 0 || from < std::max(unsealed.size(), lost.size()); from += mostRuns) {
-            const Entry entry{m_report.kept + ++m_report.added,
-                              m_now,
-                              salvager,
-                              Salvaged{m_source.fileName, m_source.size, m_source.sha256,
-                                       m_before == Seal{} ? std::string() : shortForm(m_before), part(unsealed, from),
-                                       part(lost, from)},
-                              {}};
-            EntryRow row = rowOf(entry);
-            if (auto stored = asStored(row, m_now); !stored) {
+            Entry entry{m_report.kept + ++m_report.added,
+                        m_now,
+                        salvager,
+                        Salvaged{m_source.fileName, m_source.size, m_source.sha256,
+                                 m_before == Seal{} ? std::string() : shortForm(m_before), part(unsealed, from),
+                                 part(lost, from)},
+                        {}};
+            const std::vector<Cell> cells = cellsOf(entry.body);
+            if (auto stored = asStored(entry, cells); !stored) {
                 return tl::unexpected(stored.error());
             }
-            row.seal = m_seal = sealOver(m_seal, row);
-            if (auto done = m_writer.insert(row); !done) {
+            entry.seal = m_seal = sealOver(m_seal, canonicalText(entry));
+            if (auto done = m_writer.insert(entry, cells); !done) {
                 return done;
             }
         }
@@ -182,9 +182,10 @@ private:
         }
         m_numbers.emplace(entry.sequence, ++m_report.kept);
         entry.sequence = m_report.kept;
-        EntryRow row = rowOf(entry);
-        row.seal = m_seal = sealOver(m_seal, row);
-        return store(m_writer.insert(row));
+        const std::vector<Cell> cells = cellsOf(entry.body);
+        entry.seal = sealOver(m_seal, canonicalText(entry));
+        m_seal = entry.seal;
+        return store(m_writer.insert(entry, cells));
     }
 
     Result<void> carryAttachment(const AttachmentAdded& added) {

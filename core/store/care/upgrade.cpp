@@ -37,7 +37,7 @@ Result<Seal> carryEntries(Database& from, Database& to) {
         if (!entry) {
             return refuse(Core::say("In %1: %2", inQuotes(from.path()), entry.error().sentence));
         }
-        if (auto done = writer.insert(row); !done) {
+        if (auto done = writer.insert(*entry, row.cells); !done) {
             return tl::unexpected(done.error());
         }
         seal = row.seal;

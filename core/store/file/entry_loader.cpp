@@ -157,7 +157,8 @@ Result<Entry> verifiedEntry(const EntryRow& row, const Seal& before) {
         return entry;
     }
     // Over the cells as they are, not over the entry made from them, which may ignore a cell that means nothing.
-    if (sealOver(before, row) != row.seal) {
+    const KindInfo& info = allKinds()[row.kind];
+    if (sealOver(before, canonicalText(row.sequence, entry->time, row.person, info, row.cells)) != row.seal) {
         return refuse(
             Core::say("The seal of entry %1 does not fit: it, or the one before it, was altered after it was sealed.",
                       row.sequence));

@@ -102,22 +102,8 @@ std::string detailsMissing(const Database& database, const EntryRow& row) {
 
 } // namespace
 
-EntryRow rowOf(std::int64_t sequence, UtcTime time, std::string_view person, const Body& body) {
-    return {sequence, format(time), std::string(person), body.index(), cellsOf(body), {}};
-}
-
-EntryRow rowOf(const Entry& entry) {
-    EntryRow row = rowOf(entry.sequence, entry.time, entry.person, entry.body);
-    row.seal = entry.seal;
-    return row;
-}
-
-Seal sealOver(const Seal& before, const EntryRow& row) {
-    return sealOver(before, canonicalText(row.sequence, row.time, row.person, allKinds()[row.kind], row.cells));
-}
-
-Result<void> EntryWriter::insert(const EntryRow& row) {
-    auto& detail = m_details[row.kind];
+Result<void> EntryWriter::insert(const Entry& entry, const std::vector<Cell>& cells) {
+    auto& detail = m_details[entry.body.index()];
     if (!m_entry) {
         auto statement = m_database.prepare("INSERT INTO entry VALUES (?, ?, ?, ?, ?)");
         if (!statement) {
@@ -125,7 +111,7 @@ Result<void> EntryWriter::insert(const EntryRow& row) {
         }
         m_entry = std::move(*statement);
     }
-    const KindInfo& info = allKinds()[row.kind];
+    const KindInfo& info = kindOf(entry.body);
     if (!detail) {
         auto statement = m_database.prepare(detailInsert(info));
         if (!statement) {
@@ -133,16 +119,17 @@ Result<void> EntryWriter::insert(const EntryRow& row) {
         }
         detail = std::move(*statement);
     }
-    m_entry->bind(1, row.sequence);
-    m_entry->bind(2, row.time);
-    m_entry->bind(3, row.person);
+    const std::string time = format(entry.time);
+    m_entry->bind(1, entry.sequence);
+    m_entry->bind(2, time);
+    m_entry->bind(3, entry.person);
     m_entry->bind(4, info.kind);
-    m_entry->bindBytes(5, sealView(row.seal));
+    m_entry->bindBytes(5, sealView(entry.seal));
     if (auto done = m_entry->run(); !done) {
         return done;
     }
-    detail->bind(1, row.sequence);
-    for (int at = 2; const Cell& cell : row.cells) {
+    detail->bind(1, entry.sequence);
+    for (int at = 2; const Cell& cell : cells) {
         if (const auto* n = std::get_if<std::int64_t>(&cell)) {
             detail->bind(at, *n);
         } else if (const auto* s = std::get_if<std::string>(&cell)) {
@@ -295,17 +282,17 @@ Result<Entry> entryFrom(const EntryRow& row) {
     return Entry{row.sequence, *time, row.person, std::move(*body), row.seal};
 }
 
-Result<Entry> asStored(const EntryRow& row, UtcTime time) {
-    const KindInfo& info = allKinds()[row.kind];
-    for (std::size_t i = 0; i < row.cells.size(); ++i) {
-        const auto* text = std::get_if<std::string>(&row.cells[i]);
+Result<Entry> asStored(const Entry& entry, const std::vector<Cell>& cells) {
+    const KindInfo& info = kindOf(entry.body);
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        const auto* text = std::get_if<std::string>(&cells[i]);
         const auto good = text == nullptr ? Result<void>() : checkText(*text);
         if (!good) {
             return refuse("“" + info.columns[i].name + "” " + good.error().sentence + ".");
         }
     }
-    auto stored = entryFrom(row);
-    if (stored && stored->time != time) {
+    auto stored = entryFrom({entry.sequence, format(entry.time), entry.person, entry.body.index(), cells, entry.seal});
+    if (stored && stored->time != entry.time) {
         return refuse(Core::say("The moment of this entry lies outside the calendar: set the clock of this computer."));
     }
     return stored;

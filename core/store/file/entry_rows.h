@@ -8,26 +8,12 @@
 
 namespace caprail {
 
-/// One entry as its rows hold it. One that was read is not believed yet: see `entryFrom`.
-struct EntryRow {
-    std::int64_t sequence = 0;
-    std::string time, person;
-    std::size_t kind = 0; ///< index in allKinds()
-    std::vector<Cell> cells;
-    Seal seal;
-};
-
-/// The row of an entry: the one place where its moment and its cells are written. The seal is none yet, or the entry's.
-EntryRow rowOf(std::int64_t sequence, UtcTime time, std::string_view person, const Body& body);
-EntryRow rowOf(const Entry& entry);
-/// What the row is sealed over, after the entry that carries the seal `before`.
-Seal sealOver(const Seal& before, const EntryRow& row);
-
 /// Inserts entries; statements are prepared once per kind. Runs within the caller's transaction.
 class EntryWriter {
 public:
     explicit EntryWriter(Database& database) : m_database(database), m_details(allKinds().size()) {}
-    Result<void> insert(const EntryRow& row);
+    /// `cells` are those of the entry's body.
+    Result<void> insert(const Entry& entry, const std::vector<Cell>& cells);
     /// Stores bytes under their hash, if they are not there already.
     Result<void> insertAttachment(const std::string& sha256, std::string_view bytes);
 
@@ -35,6 +21,15 @@ private:
     Database& m_database;
     std::optional<Statement> m_entry;
     std::vector<std::optional<Statement>> m_details;
+};
+
+/// One entry as its rows hold it, nothing of it believed yet.
+struct EntryRow {
+    std::int64_t sequence = 0;
+    std::string time, person;
+    std::size_t kind = 0; ///< index in allKinds()
+    std::vector<Cell> cells;
+    Seal seal;
 };
 
 /// Steps through the entries after a given one in order, one cursor per kind beside that of `entry`.
@@ -74,9 +69,8 @@ private:
 /// Turns a row into an entry, without looking at its seal; refuses what its kind does not allow.
 Result<Entry> entryFrom(const EntryRow& row);
 
-/// The entry of a row that is to be stored, as it will come back from the disk: what the ledger in memory holds is
-/// never more than the file says. `time` is the moment that the row was written from. Refuses texts that are no plain
-/// UTF-8 or too long, and moments outside the calendar.
-Result<Entry> asStored(const EntryRow& row, UtcTime time);
+/// The entry as it will come back from the disk: what the ledger in memory holds is never more than the file says.
+/// Refuses texts that are no plain UTF-8 or too long, and moments outside the calendar. `cells` are those of its body.
+Result<Entry> asStored(const Entry& entry, const std::vector<Cell>& cells);
 
 } // namespace caprail

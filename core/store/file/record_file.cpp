@@ -68,28 +68,20 @@ Result<void> insertAll(Database& database, const Ledger& ledger) {
     }
     EntryWriter writer(database);
     for (const Entry& entry : ledger.entries()) {
+        const std::vector<Cell> cells = cellsOf(entry.body);
         const auto* attachment = std::get_if<AttachmentAdded>(&entry.body);
         if (attachment != nullptr) {
             return refuse(
                 Core::say("A record cannot begin with the attachment “%1”: add it afterwards.", attachment->fileName));
         }
-        const EntryRow row = rowOf(entry);
-        if (auto stored = asStored(row, entry.time); !stored) {
+        if (auto stored = asStored(entry, cells); !stored) {
             return tl::unexpected(stored.error());
         }
-        if (auto done = writer.insert(row); !done) {
+        if (auto done = writer.insert(entry, cells); !done) {
             return done;
         }
     }
     return database.run("COMMIT");
-}
-
-Result<void> isSmallEnough(const AttachmentAdded& attachment) {
-    if (attachment.size > largestAttachment) {
-        return refuse(Core::say("“%1” is larger than a record takes (%2 MiB): make it smaller first.",
-                                attachment.fileName, largestAttachment / 1024 / 1024));
-    }
-    return {};
 }
 
 } // namespace
@@ -192,12 +184,12 @@ Result<void> RecordFile::load(State& state) {
 }
 
 Result<void> RecordFile::canKeep(UtcTime time, const std::string& person, const Body& body) const {
-    if (const auto* attachment = std::get_if<AttachmentAdded>(&body)) {
-        if (auto good = isSmallEnough(*attachment); !good) {
-            return good;
-        }
+    const auto* attachment = std::get_if<AttachmentAdded>(&body);
+    if (attachment != nullptr && attachment->size > largestAttachment) {
+        return refuse(Core::say("“%1” is larger than a record takes (%2 MiB): make it smaller first.",
+                                attachment->fileName, largestAttachment / 1024 / 1024));
     }
-    const auto stored = asStored(rowOf(ledger().size() + 1, time, person, body), time);
+    const auto stored = asStored({ledger().size() + 1, time, person, body, {}}, cellsOf(body));
     return stored ? Result<void>() : tl::unexpected(stored.error());
 }
 
@@ -207,7 +199,7 @@ Result<std::int64_t> RecordFile::append(UtcTime time, const std::string& person,
 
 Result<std::int64_t> RecordFile::appendWithAttachment(UtcTime time, const std::string& person,
                                                       const AttachmentAdded& entry, std::string_view bytes) {
-    if (auto good = isSmallEnough(entry); !good) {
+    if (auto good = canKeep(time, person, entry); !good) {
         return tl::unexpected(good.error());
     }
     if (entry.size != static_cast<std::int64_t>(bytes.size()) || entry.sha256 != sha256Hex(bytes)) {
@@ -229,8 +221,8 @@ Result<std::int64_t> RecordFile::store(UtcTime time, const std::string& person, 
     if (auto beside = lookBeside(s.path); !beside) {
         return tl::unexpected(beside.error());
     }
-    EntryRow row = rowOf(s.ledger.size() + 1, time, person, body);
-    auto entry = asStored(row, time);
+    const std::vector<Cell> cells = cellsOf(body);
+    auto entry = asStored({s.ledger.size() + 1, time, person, body, {}}, cells);
     if (!entry) {
         return tl::unexpected(entry.error());
     }
@@ -240,7 +232,7 @@ Result<std::int64_t> RecordFile::store(UtcTime time, const std::string& person, 
             return tl::unexpected(kept.error());
         }
     }
-    entry->seal = row.seal = sealOver(s.ledger.seal(), row);
+    entry->seal = sealOver(s.ledger.seal(), canonicalText(entry->sequence, time, person, kindOf(body), cells));
 
     const auto write = [&]() -> Result<void> {
         if (auto begun = s.database->run("BEGIN IMMEDIATE"); !begun) {
@@ -258,7 +250,7 @@ Result<std::int64_t> RecordFile::store(UtcTime time, const std::string& person, 
         if (auto whole = verifyPages(*s.database); !whole) {
             return whole;
         }
-        if (auto done = s.writer->insert(row); !done) {
+        if (auto done = s.writer->insert(*entry, cells); !done) {
             return done;
         }
         if (bytes != nullptr) {
@@ -279,7 +271,9 @@ Result<std::int64_t> RecordFile::store(UtcTime time, const std::string& person, 
             return tl::unexpected(written.error());
         }
     }
-    s.ledger.appendVerified(std::move(*entry)); // numbered and sealed above, from this very ledger
+    if (auto taken = s.ledger.appendSealed(std::move(*entry)); !taken) {
+        return tl::unexpected(taken.error());
+    }
     return s.ledger.size();
 }
 
@@ -390,7 +384,7 @@ Result<std::vector<std::string>> RecordFile::saveElsewhere(const std::string& pa
                                                     added->fileName, entry.sequence, bytes.error().sentence));
                     }
                 }
-                done = done ? writer.insert(rowOf(entry)) : done;
+                done = done ? writer.insert(entry, cellsOf(entry.body)) : done;
                 if (!done) {
                     return done;
                 }

@@ -55,18 +55,19 @@ public:
         if (auto contradiction = contradictionIn(draft->body)) {
             return refuse(std::move(*contradiction));
         }
+        const std::vector<Cell> cells = cellsOf(draft->body);
         m_memory += sizeof(Entry) + line.size();
         if (m_memory > largestLedger) {
             return refuse(Core::say("There are more entries than a record may hold (%1 MiB of them).",
                                     largestLedger / 1024 / 1024));
         }
-        EntryRow row = rowOf(m_sequence + 1, *draft->time, draft->person, draft->body);
-        const auto entry = asStored(row, *draft->time);
+        auto entry = asStored({m_sequence + 1, *draft->time, draft->person, draft->body, {}}, cells);
         if (!entry) {
             return tl::unexpected(entry.error());
         }
-        row.seal = sealOver(m_seal, row);
-        if (draft->seal && *draft->seal != row.seal) {
+        entry->seal =
+            sealOver(m_seal, canonicalText(entry->sequence, entry->time, entry->person, kindOf(entry->body), cells));
+        if (draft->seal && *draft->seal != entry->seal) {
             return refuse(
                 Core::say("Its seal does not fit: it, or a line before it, was altered after it was sealed."));
         }
@@ -75,9 +76,9 @@ public:
                 return done;
             }
         }
-        m_seal = row.seal;
+        m_seal = entry->seal;
         ++m_sequence;
-        return m_writer.insert(row);
+        return m_writer.insert(*entry, cells);
     }
 
     [[nodiscard]] Imported imported() const { return {m_sequence, m_attachments, m_seal}; }

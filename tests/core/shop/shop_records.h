@@ -238,7 +238,7 @@ inline void write(const std::string& path, const Ledger& ledger) {
     EntryWriter writer(**database);
     ASSERT_TRUE((*database)->run("PRAGMA synchronous = OFF; BEGIN"));
     for (const Entry& entry : ledger.entries()) {
-        const auto done = writer.insert(rowOf(entry));
+        const auto done = writer.insert(entry, cellsOf(entry.body));
         ASSERT_TRUE(done) << done.error().sentence;
     }
     ASSERT_TRUE((*database)->run("COMMIT"));

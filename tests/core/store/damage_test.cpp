@@ -107,7 +107,7 @@ void makeSealed(const std::string& path, std::size_t kind, const std::vector<Cel
     ASSERT_TRUE(database);
     Entry entry{1, morning, person, {}, {}};
     const KindInfo& info = allKinds()[kind];
-    entry.seal = sealOver(Seal{}, canonicalText(1, format(morning), person, info, cells));
+    entry.seal = sealOver(Seal{}, canonicalText(1, morning, person, info, cells));
     sqlite3_stmt* row = nullptr;
     sqlite3_prepare_v2((*database)->handle(), "INSERT INTO entry VALUES (1, ?, ?, ?, ?)", -1, &row, nullptr);
     const std::string time = format(morning);
@@ -251,9 +251,10 @@ TEST(Hostile, a_sealed_record_larger_than_memory_may_be_is_refused_before_it_is_
         ASSERT_TRUE(database && (*database)->run("PRAGMA synchronous = OFF; BEGIN"));
         EntryWriter writer(**database);
         Entry entry{0, morning, "Ann", NoteAdded{"", std::string(255UL * 1024, 'x')}, {}};
+        const std::vector<Cell> cells = cellsOf(entry.body);
         for (entry.sequence = 1; entry.sequence <= 1'350; ++entry.sequence) {
             entry.seal = sealOver(entry.seal, canonicalText(entry));
-            ASSERT_TRUE(writer.insert(rowOf(entry)));
+            ASSERT_TRUE(writer.insert(entry, cells));
         }
         ASSERT_TRUE((*database)->run("COMMIT"));
     }
