@@ -318,6 +318,10 @@
         <translation>Eintrag %1: %2.</translation>
     </message>
     <message>
+        <source>%1 of %2 pulled</source>
+        <translation>%1 von %2 geprüft</translation>
+    </message>
+    <message>
         <source>Trial fit: %1, throw %2</source>
         <translation>Probemontage: %1, Kröpfung %2</translation>
     </message>
@@ -914,6 +918,10 @@
         <translation>↻ %1: zählt nicht mehr</translation>
     </message>
     <message>
+        <source>○ %1: %2 pulled</source>
+        <translation>○ %1: %2 geprüft</translation>
+    </message>
+    <message>
         <source>%1 (future)</source>
         <translation>%1 (Zukunft)</translation>
     </message>
@@ -1206,64 +1214,56 @@
         <translation>Band %1</translation>
     </message>
     <message>
-        <source>the washer at %1 was %2</source>
-        <translation>die Unterlegscheibe an %1 wurde %2</translation>
+        <source>Fastener groups at torque</source>
+        <translation>Schraubengruppen auf Drehmoment</translation>
     </message>
     <message>
-        <source>%1 of %2 verified</source>
-        <translation>%1 von %2 geprüft</translation>
+        <source>Main bearing clearances</source>
+        <translation>Hauptlagerspiele</translation>
     </message>
     <message>
-        <source>The nut of this side did not turn.</source>
-        <translation>Die Mutter dieser Seite hat sich nicht gedreht.</translation>
+        <source>Rod bearing clearances</source>
+        <translation>Pleuellagerspiele</translation>
     </message>
     <message>
-        <source>It can have grown by %1 at most, likely by %2, by the stiffness of this joint.</source>
-        <translation>Es kann um höchstens %1 gewachsen sein, wahrscheinlich um %2, nach der Steifigkeit dieser Verbindung.</translation>
+        <source>Taper of journals</source>
+        <translation>Konizität der Zapfen</translation>
     </message>
     <message>
-        <source>It can have grown by %1 at most, likely by %2, as is usual for such joints.</source>
-        <translation>Es kann um höchstens %1 gewachsen sein, wahrscheinlich um %2, wie bei solchen Verbindungen üblich.</translation>
+        <source>Out-of-round of journals</source>
+        <translation>Unrundheit der Zapfen</translation>
     </message>
     <message>
-        <source>The fastener clamps by %1 more.</source>
-        <translation>Die Schraube klemmt um %1 stärker.</translation>
+        <source>Fits</source>
+        <translation>Passungen</translation>
     </message>
     <message>
-        <source>The gap is known to %1 only: a new reading cannot tell whether it grew.</source>
-        <translation>Das Spaltmaß ist nur auf %1 bekannt: Eine neue Messung kann nicht zeigen, ob es gewachsen ist.</translation>
+        <source>Gaps</source>
+        <translation>Spaltmaße</translation>
     </message>
     <message>
-        <source>The gap is known to %1: a new reading can tell.</source>
-        <translation>Das Spaltmaß ist auf %1 bekannt: Eine neue Messung kann es zeigen.</translation>
+        <source>Shim stacks</source>
+        <translation>Stapel von Distanzscheiben</translation>
     </message>
     <message>
-        <source>by pulling it to its torque</source>
-        <translation>durch Nachziehen auf sein Drehmoment</translation>
+        <source>Rechecks</source>
+        <translation>Nachprüfungen</translation>
     </message>
     <message>
-        <source>by its length: it must not be pulled</source>
-        <translation>an der Länge: Nachgezogen werden darf sie nicht</translation>
+        <source>Flushness</source>
+        <translation>Bündigkeit</translation>
     </message>
     <message>
-        <source>by its witness mark: it must not be pulled</source>
-        <translation>an der Markierung: Nachgezogen werden darf sie nicht</translation>
+        <source>Pickup clearance</source>
+        <translation>Ansaugabstand</translation>
     </message>
     <message>
-        <source>Clean; turn the washer, turn it over, look for a burr; measure the shims; read the gap again; change the stack: in this order.</source>
-        <translation>Reinigen; die Scheibe drehen, wenden, nach einem Grat sehen; die Distanzscheiben messen; das Spaltmaß neu messen; den Stapel ändern: in dieser Reihenfolge.</translation>
+        <source>Torques verified</source>
+        <translation>Drehmomente geprüft</translation>
     </message>
     <message>
-        <source>Clamp checked</source>
-        <translation>Klemmkraft geprüft</translation>
-    </message>
-    <message>
-        <source>Washer</source>
-        <translation>Unterlegscheibe</translation>
-    </message>
-    <message>
-        <source>○ %1: %2 verified</source>
-        <translation>○ %1: %2 geprüft</translation>
+        <source>Findings settled</source>
+        <translation>Befunde erledigt</translation>
     </message>
 </context>
 <context>
@@ -1347,42 +1347,6 @@
     <message>
         <source>held</source>
         <translation>gehalten</translation>
-    </message>
-    <message>
-        <source>verified by its length, never pulled again</source>
-        <translation>an der Länge geprüft, nie nachgezogen</translation>
-    </message>
-    <message>
-        <source>verified by its witness mark, never pulled again</source>
-        <translation>an der Markierung geprüft, nie nachgezogen</translation>
-    </message>
-    <message>
-        <source>moved</source>
-        <translation>drehte sich weiter</translation>
-    </message>
-    <message>
-        <source>held, %1 stretch</source>
-        <translation>hielt, %1 Längung</translation>
-    </message>
-    <message>
-        <source>its mark lines up</source>
-        <translation>Markierung steht gleich</translation>
-    </message>
-    <message>
-        <source>, used once</source>
-        <translation>, nur einmal zu verwenden</translation>
-    </message>
-    <message>
-        <source>in this group</source>
-        <translation>in dieser Gruppe</translation>
-    </message>
-    <message>
-        <source>in no group</source>
-        <translation>in keiner Gruppe</translation>
-    </message>
-    <message>
-        <source>in the group %1</source>
-        <translation>in der Gruppe %1</translation>
     </message>
 </context>
 <context>
@@ -1560,41 +1524,6 @@
     <message>
         <source>accepted %1 %2</source>
         <translation>angenommen %1 %2</translation>
-    </message>
-</context>
-<context>
-    <name>HelpText</name>
-    <message>
-        <source>Whose engine this is, where its caps and fasteners lie, the bands that it is judged by, the people who work on it and their instruments. All of it are entries: a band changed in mid-build makes stale what it judged.</source>
-        <translation>Wessen Motor es ist, wo seine Deckel und Verschraubungen liegen, die Bänder, nach denen er beurteilt wird, die Personen, die daran arbeiten, und ihre Messmittel. Alles sind Einträge: ein Band, das mitten im Aufbau geändert wird, lässt veralten, was danach beurteilt wurde.</translation>
-    </message>
-    <message>
-        <source>Select a journal on the diagram and type its diameter; Enter stores it and goes to the next place: two stations along the journal, two directions around it. Then the bores, with the shells in and the caps at full torque. The clearance, its uncertainty and a verdict appear beside the diagram.</source>
-        <translation>Einen Zapfen in der Zeichnung wählen und seinen Durchmesser eingeben; Enter speichert und geht zur nächsten Stelle: zwei Messebenen längs des Zapfens, zwei Richtungen um ihn herum. Dann die Bohrungen, mit eingelegten Schalen und Deckeln auf vollem Drehmoment. Spiel, Unsicherheit und Urteil erscheinen neben der Zeichnung.</translation>
-    </message>
-    <message>
-        <source>What each group is tightened to, and what each fastener was tightened to. A verify round goes over every main-cap and rod fastener again with the stacks off, without backing them off: it held, or it moved by an angle. One that moved makes the gaps of its cap stale.</source>
-        <translation>Worauf jede Gruppe angezogen wird und worauf jede Verschraubung angezogen wurde. Eine Prüfrunde geht bei abgenommenen Stapeln noch einmal über jede Verschraubung von Hauptlagerdeckeln und Pleueln, ohne sie zurückzudrehen: sie hielt, oder sie drehte sich um einen Winkel weiter. Eine, die sich weiterdrehte, lässt die Spaltmaße ihres Deckels veralten.</translation>
-    </message>
-    <message>
-        <source>Lay the straightedge across both pan rails, read the gap down to each washer, and type it: 57.5 thou, .0575, 1.46 mm, or the leaves in one slot, 22+23+12.5 thou. Two passes or more. Enter the kit, measure its shims, take the plan over, build the stacks, and recheck each: rocks, drags or loose.</source>
-        <translation>Das Haarlineal über beide Ölwannenflansche legen, das Spaltmaß bis zu jeder Unterlegscheibe messen und eingeben: 57.5 thou, .0575, 1.46 mm oder die Blätter der Fühlerlehre in einem Spalt, 22+23+12.5 thou. Zwei Durchgänge oder mehr. Den Satz eintragen, seine Distanzscheiben messen, den Plan übernehmen, die Stapel aufbauen und jeden nachprüfen: kippelt, saugt oder lose.</translation>
-    </message>
-    <message>
-        <source>With the girdle on its stacks: which way round it goes, and that dipstick, pickup tube, counterweights and rod bolts are clear through two turns by hand. It unlocks once every stack was rechecked.</source>
-        <translation>Mit der Platte auf ihren Stapeln: wie herum sie liegt und dass Ölmessstab, Ölansaugrohr, Gegengewichte und Pleuelschrauben über zwei Umdrehungen von Hand frei sind. Freigegeben, sobald jeder Stapel nachgeprüft ist.</translation>
-    </message>
-    <message>
-        <source>Clearance under the pickup: pan depth, plus the compressed gasket, plus the girdle plate between, minus how far the pickup hangs below the rail. Read each term twice. It must be right before anything is sealed.</source>
-        <translation>Abstand unter dem Ölansaugrohr: Wannentiefe, plus verpresste Dichtung, plus Versteifungsplatte dazwischen, minus wie weit das Ölansaugrohr unter dem Flansch hängt. Jedes Glied zweimal messen. Es muss stimmen, bevor etwas abgedichtet wird.</translation>
-    </message>
-    <message>
-        <source>The steps that hide everything else. They unlock when no check is out, open or stale, and a verify round newer than the last trial fit found every fastener held. Each step is ticked by a person, by name.</source>
-        <translation>Die Schritte, die alles andere verdecken. Freigegeben, wenn keine Prüfung außerhalb, offen oder veraltet ist und in einer Prüfrunde nach der letzten Probemontage jede Verschraubung hielt. Jeden Schritt hakt eine Person mit ihrem Namen ab.</translation>
-    </message>
-    <message>
-        <source>Every entry, in order; nothing is ever erased. Strike a wrong one with Delete and give the reason. The verify history shows every round, fastener by fastener.</source>
-        <translation>Jeder Eintrag, der Reihe nach; nichts wird je gelöscht. Einen falschen mit Entf streichen und begründen. Der Verlauf der Prüfrunden zeigt jede Runde, Verschraubung für Verschraubung.</translation>
     </message>
 </context>
 <context>
@@ -1837,6 +1766,10 @@ vergrößert</translation>
         <translation>Schlüssel</translation>
     </message>
     <message>
+        <source>Pulled</source>
+        <translation>Geprüft</translation>
+    </message>
+    <message>
         <source>Held</source>
         <translation>Gehalten</translation>
     </message>
@@ -1855,6 +1788,10 @@ vergrößert</translation>
     <message>
         <source>Verify rounds</source>
         <translation>Prüfrunden</translation>
+    </message>
+    <message>
+        <source>With the stacks off, every main-cap and rod fastener is pulled to its specified value again, without backing it off. Fastener by fastener under Torques.</source>
+        <translation>Bei abgenommenen Stapeln wird jede Verschraubung von Hauptlagerdeckeln und Pleueln noch einmal auf ihren vorgegebenen Wert gezogen, ohne sie zurückzudrehen. Verschraubung für Verschraubung unter „Drehmomente“.</translation>
     </message>
     <message>
         <source>How far each one moved, round by round</source>
@@ -2241,8 +2178,8 @@ vergrößert</translation>
         <translation>Angenommenes Spaltmaß</translation>
     </message>
     <message>
-        <source>Fallen</source>
-        <translation>Entfallen</translation>
+        <source>Outdated</source>
+        <translation>Überholt</translation>
     </message>
     <message>
         <source>State</source>
@@ -2273,8 +2210,8 @@ vergrößert</translation>
         <translation>Wiederholbarkeit (zusammengefasste Standardabw.)</translation>
     </message>
     <message>
-        <source>The accepted gap is the median of the readings that stand, once %1 of them agree within %2. Fallen readings were made before a fastener of the cap moved or a part was changed; they no longer count. A wide spread from place to place is normal and no error.</source>
-        <translation>Das angenommene Spaltmaß ist der Median der gültigen Ablesungen, sobald %1 davon innerhalb %2 übereinstimmen. Entfallene Ablesungen entstanden, bevor sich eine Verschraubung des Deckels weiterdrehte oder ein Teil gewechselt wurde; sie zählen nicht mehr. Eine große Spannweite von Stelle zu Stelle ist normal und kein Fehler.</translation>
+        <source>The accepted gap is the median of the readings that stand, once %1 of them agree within %2. Outdated readings were made before a fastener of the cap moved or a part was changed; they no longer count. A wide spread from place to place is normal and no error.</source>
+        <translation>Das angenommene Spaltmaß ist der Median der gültigen Ablesungen, sobald %1 davon innerhalb %2 übereinstimmen. Überholte Ablesungen entstanden, bevor sich eine Verschraubung des Deckels weiterdrehte oder ein Teil gewechselt wurde; sie zählen nicht mehr. Eine große Spannweite von Stelle zu Stelle ist normal und kein Fehler.</translation>
     </message>
     <message>
         <source> and </source>
@@ -2713,46 +2650,6 @@ vergrößert</translation>
         <translation>Siegel %1</translation>
     </message>
     <message>
-        <source>Fastener groups at torque</source>
-        <translation>Schraubengruppen auf Drehmoment</translation>
-    </message>
-    <message>
-        <source>Main bearing clearances</source>
-        <translation>Hauptlagerspiele</translation>
-    </message>
-    <message>
-        <source>Rod bearing clearances</source>
-        <translation>Pleuellagerspiele</translation>
-    </message>
-    <message>
-        <source>Gaps</source>
-        <translation>Spaltmaße</translation>
-    </message>
-    <message>
-        <source>Rechecks</source>
-        <translation>Nachprüfungen</translation>
-    </message>
-    <message>
-        <source>Flushness</source>
-        <translation>Bündigkeit</translation>
-    </message>
-    <message>
-        <source>Girdle&apos;s way round</source>
-        <translation>Lage der Platte</translation>
-    </message>
-    <message>
-        <source>Pickup clearance</source>
-        <translation>Ansaugabstand</translation>
-    </message>
-    <message>
-        <source>Torques verified</source>
-        <translation>Drehmomente geprüft</translation>
-    </message>
-    <message>
-        <source>Findings settled</source>
-        <translation>Befunde erledigt</translation>
-    </message>
-    <message>
         <source>Check</source>
         <translation>Prüfung</translation>
     </message>
@@ -2868,14 +2765,6 @@ vergrößert</translation>
         <translation>Von %1 Prüfrunden sind die letzten %2 Schraube für Schraube gedruckt. Das Protokoll enthält sie alle.</translation>
     </message>
     <message>
-        <source>Taper of journals</source>
-        <translation>Konizität der Zapfen</translation>
-    </message>
-    <message>
-        <source>Out-of-round of journals</source>
-        <translation>Unrundheit der Zapfen</translation>
-    </message>
-    <message>
         <source>not known</source>
         <translation>nicht bekannt</translation>
     </message>
@@ -2886,54 +2775,6 @@ vergrößert</translation>
     <message>
         <source>by feel</source>
         <translation>durch Gefühl</translation>
-    </message>
-    <message>
-        <source>does not count: %1</source>
-        <translation>zählt nicht: %1</translation>
-    </message>
-    <message>
-        <source>Verified</source>
-        <translation>Geprüft</translation>
-    </message>
-    <message>
-        <source>With the stacks off, every main-cap and rod fastener is pulled to its specified torque again, without backing it off; or, where it must not be pulled, its stretch is read or its witness mark looked at. Fastener by fastener under Torques.</source>
-        <translation>Ohne die Stapel wird jede Schraube der Hauptlagerdeckel und Pleuel noch einmal auf ihr vorgegebenes Drehmoment gezogen, ohne sie vorher zu lösen; wo das nicht sein darf, wird ihre Längung gemessen oder ihre Markierung angesehen. Schraube für Schraube unter Drehmomente.</translation>
-    </message>
-    <message>
-        <source>Where</source>
-        <translation>Wo</translation>
-    </message>
-    <message>
-        <source>Verified by</source>
-        <translation>Geprüft an</translation>
-    </message>
-    <message>
-        <source>by its mark</source>
-        <translation>an der Markierung</translation>
-    </message>
-    <message>
-        <source>Does not count: %1</source>
-        <translation>Zählt nicht: %1</translation>
-    </message>
-    <message>
-        <source>Torque on</source>
-        <translation>Moment beim Anziehen</translation>
-    </message>
-    <message>
-        <source>Torque off</source>
-        <translation>Moment beim Lösen</translation>
-    </message>
-    <message>
-        <source>Clamp</source>
-        <translation>Klemmkraft</translation>
-    </message>
-    <message>
-        <source>Clamp, from the torques that turned on and back</source>
-        <translation>Klemmkraft, aus den Momenten beim Anziehen und Lösen</translation>
-    </message>
-    <message>
-        <source>A fastener that held turned no further at its torque when it was pulled again: that says nothing more of its clamp.</source>
-        <translation>Eine Schraube, die hielt, drehte sich beim Nachziehen auf ihr Moment nicht weiter: Mehr ist damit über ihre Klemmkraft nicht gesagt.</translation>
     </message>
 </context>
 <context>
@@ -3677,6 +3518,10 @@ vergrößert</translation>
         <source>Set the engine layout at the engine station: the journals follow from it.</source>
         <translation>Die Motorbauform an der Station Motor festlegen: die Zapfen folgen daraus.</translation>
     </message>
+    <message>
+        <source>Select a journal on the diagram and type its diameter; Enter stores it and goes to the next place: two stations along the journal, two directions around it. Then the bores, with the shells in and the caps at full torque. The clearance, its uncertainty and a verdict appear beside the diagram.</source>
+        <translation>Einen Zapfen in der Zeichnung wählen und seinen Durchmesser eingeben; Enter speichert und geht zur nächsten Stelle: zwei Messebenen längs des Zapfens, zwei Richtungen um ihn herum. Dann die Bohrungen, mit eingelegten Schalen und Deckeln auf vollem Drehmoment. Spiel, Unsicherheit und Urteil erscheinen neben der Zeichnung.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::BearingsWarm</name>
@@ -4017,6 +3862,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>Photos (%1)</source>
         <translation>Fotos (%1)</translation>
     </message>
+    <message>
+        <source>The steps that hide everything else. They unlock when no check is out, open or stale, and a verify round newer than the last trial fit found every fastener held. Each step is ticked by a person, by name.</source>
+        <translation>Die Schritte, die alles andere verdecken. Freigegeben, wenn keine Prüfung außerhalb, offen oder veraltet ist und in einer Prüfrunde nach der letzten Probemontage jede Verschraubung hielt. Jeden Schritt hakt eine Person mit ihrem Namen ab.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::ClosingSteps</name>
@@ -4356,8 +4205,20 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Für %1 ist nichts vorgegeben.</translation>
     </message>
     <message>
+        <source>Set the group “%1” at the fasteners station.</source>
+        <translation>Die Gruppe „%1“ an der Station Schrauben einrichten.</translation>
+    </message>
+    <message>
         <source>%1 of %2 tightened.</source>
         <translation>%1 von %2 angezogen.</translation>
+    </message>
+    <message>
+        <source>%1 was not brought to its specified value, nor were %2 more.</source>
+        <translation>%1 wurde nicht auf den vorgegebenen Wert gebracht, %2 weitere auch nicht.</translation>
+    </message>
+    <message>
+        <source>%1 was not brought to its specified value.</source>
+        <translation>%1 wurde nicht auf den vorgegebenen Wert gebracht.</translation>
     </message>
     <message>
         <source>Tighten it to what is specified, and enter it.</source>
@@ -4378,6 +4239,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>No verify round was made.</source>
         <translation>Es wurde keine Prüfrunde gemacht.</translation>
+    </message>
+    <message>
+        <source>Take the stacks off and pull every main-cap and rod fastener at full torque.</source>
+        <translation>Die Stapel abnehmen und jede Verschraubung von Hauptlagerdeckeln und Pleueln mit vollem Drehmoment prüfen.</translation>
     </message>
     <message>
         <source>Round %1</source>
@@ -5980,10 +5845,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Eintrag %1 steht, wo Eintrag %2 stehen muss: Einträge wurden entfernt, eingefügt oder umgestellt.</translation>
     </message>
     <message>
-        <source>The seal of entry %1 does not fit: it, or an entry before it, was altered after it was sealed.</source>
-        <translation>Das Siegel von Eintrag %1 passt nicht: er oder ein Eintrag davor wurde nach dem Besiegeln verändert.</translation>
-    </message>
-    <message>
         <source>must hold names parted by single spaces</source>
         <translation>muss Namen enthalten, die durch einzelne Leerzeichen getrennt sind</translation>
     </message>
@@ -6742,6 +6603,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>A torque of %1 pulls the fastener to only %2 of its proof load: was a value in lbf·ft entered as lbf·in? As lbf·ft it would be %3.</source>
         <translation>Ein Drehmoment von %1 zieht die Verschraubung nur auf %2 ihrer Prüfkraft: wurde ein Wert in lbf·ft als lbf·in eingegeben? Als lbf·ft wären es %3.</translation>
+    </message>
+    <message>
+        <source>A torque of %1 gives %2 of the proof load, but at the lower friction %3, which is more than 90 %: check the value, the lubricant and the grade.</source>
+        <translation>Ein Drehmoment von %1 ergibt %2 der Prüfkraft, bei der niedrigeren Reibung aber %3, mehr als 90 %: Wert, Schmierstoff und Festigkeitsklasse prüfen.</translation>
     </message>
     <message>
         <source>common practice, no source</source>
@@ -7520,6 +7385,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Die Rechnung sagt %1 %2, und das kann nicht sein.</translation>
     </message>
     <message>
+        <source>Clean; turn the washer, turn it over, look for a burr; measure the shims; read the gap again; change the stack: in this order.</source>
+        <translation>Reinigen; die Unterlegscheibe drehen, wenden, nach einem Grat sehen; die Distanzscheiben messen; das Spaltmaß neu messen; den Stapel ändern: in dieser Reihenfolge.</translation>
+    </message>
+    <message>
         <source>A bore is measured with its cap at full torque: tighten %1 to what is specified first.</source>
         <translation>Eine Bohrung wird mit ihrem Deckel auf vollem Drehmoment gemessen: zuerst %1 auf die Vorgabe anziehen.</translation>
     </message>
@@ -7719,354 +7588,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>%1 is a difference: type it in degrees Celsius, like 2.8.</source>
         <translation>%1 ist ein Unterschied: in Grad Celsius tippen, etwa 2,8.</translation>
     </message>
-    <message>
-        <source>A group of places has a name of its own, lists its places and names no ring; any other group has neither name nor list.</source>
-        <translation>Eine Gruppe von Stellen hat einen eigenen Namen, nennt ihre Stellen und keinen Ring; jede andere Gruppe hat weder Namen noch Liste.</translation>
-    </message>
-    <message>
-        <source>The group lists %1, which is not of its kind, or not on this engine: take it out.</source>
-        <translation>Die Gruppe nennt %1, was nicht von ihrer Art ist oder an diesem Motor nicht vorkommt: herausnehmen.</translation>
-    </message>
-    <message>
-        <source>The group lists %1 twice: name each place once.</source>
-        <translation>Die Gruppe nennt %1 zweimal: jede Stelle nur einmal nennen.</translation>
-    </message>
-    <message>
-        <source>The sequence names %1, which is not among the places of this group: take it out.</source>
-        <translation>Die Reihenfolge nennt %1, was nicht zu den Stellen dieser Gruppe gehört: herausnehmen.</translation>
-    </message>
-    <message>
-        <source>The clamp of %1 is worked out from its thread, which is not known: set its group first.</source>
-        <translation>Die Klemmkraft von %1 wird aus ihrem Gewinde errechnet, das nicht bekannt ist: zuerst ihre Gruppe festlegen.</translation>
-    </message>
-    <message>
-        <source>Its cap likely went down by no more than %1.</source>
-        <translation>Der Deckel ging wahrscheinlich um nicht mehr als %1 nach unten.</translation>
-    </message>
-    <message>
-        <source>Set the group “%1” at the fasteners station: its maker says torque, lubricant and, where it is so, stretch.</source>
-        <translation>Die Gruppe „%1“ bei den Schrauben festlegen: Der Hersteller nennt Drehmoment, Schmierung und gegebenenfalls Längung.</translation>
-    </message>
-    <message>
-        <source>%1 and %2 more are not at their specified value.</source>
-        <translation>%1 und %2 weitere sind nicht auf ihrem vorgegebenen Wert.</translation>
-    </message>
-    <message>
-        <source>%1 is not at its specified value.</source>
-        <translation>%1 ist nicht auf dem vorgegebenen Wert.</translation>
-    </message>
-    <message>
-        <source>Enter what is missing, or tighten %1 with a wrench that fits.</source>
-        <translation>Das Fehlende eintragen oder %1 mit einem passenden Schlüssel anziehen.</translation>
-    </message>
-    <message>
-        <source>Take the stacks off and verify every main-cap and rod fastener: by its torque, its length or its witness mark, as its group says.</source>
-        <translation>Die Stapel abnehmen und jede Schraube der Hauptlagerdeckel und Pleuel prüfen: am Drehmoment, an der Länge oder an der Markierung, wie ihre Gruppe es sagt.</translation>
-    </message>
-    <message>
-        <source>It counts for nothing.</source>
-        <translation>Das zählt nicht.</translation>
-    </message>
-    <message>
-        <source>Verify %1 once more as it is specified.</source>
-        <translation>%1 noch einmal so prüfen, wie es vorgegeben ist.</translation>
-    </message>
-    <message>
-        <source>Verify round %1 goes on with %2.</source>
-        <translation>Prüfrunde %1 geht weiter mit %2.</translation>
-    </message>
-    <message>
-        <source>%1 is far over the %2 that is specified for %3: look at the wrench, or type ! behind it if it is really so.</source>
-        <translation>%1 liegt weit über den %2, die für %3 vorgegeben sind: nach dem Schlüssel sehen oder ! dahinter setzen, wenn es wirklich so ist.</translation>
-    </message>
-    <message>
-        <source>what is specified, %1, goes to %2 of proof at the lower friction, torsion counted: lower it, or say who takes it and why</source>
-        <translation>die Vorgabe, %1, erreicht bei der kleineren Reibung mit Torsion %2 der Prüfspannung: herabsetzen, oder sagen, wer sie verantwortet und warum</translation>
-    </message>
-    <message>
-        <source>it is used once, and was now tightened %1 times: fit a new one, or say who takes it and why</source>
-        <translation>sie ist nur einmal zu verwenden und wurde nun %1-mal angezogen: eine neue einbauen, oder sagen, wer es verantwortet und warum</translation>
-    </message>
-    <message>
-        <source>%1 tightened %2, and the shop&apos;s rule asks for a second person to verify: let somebody else make the round.</source>
-        <translation>%1 hat %2 angezogen, und die Regel der Werkstatt verlangt zum Prüfen eine zweite Person: Jemand anders macht die Runde.</translation>
-    </message>
-    <message>
-        <source>%1 did “%2”, and the shop&apos;s rule asks for a second person to sign off: let somebody else look at it all and sign.</source>
-        <translation>%1 hat „%2“ gemacht, und die Regel der Werkstatt verlangt zum Abzeichnen eine zweite Person: Jemand anders sieht alles an und zeichnet ab.</translation>
-    </message>
-    <message>
-        <source>No torque is specified for %1.</source>
-        <translation>Für %1 ist kein Drehmoment vorgegeben.</translation>
-    </message>
-    <message>
-        <source>%1 has an outcome without a torque.</source>
-        <translation>%1 hat ein Ergebnis ohne Drehmoment.</translation>
-    </message>
-    <message>
-        <source>%1 was pulled at %2, and %3 is specified.</source>
-        <translation>%1 wurde mit %2 gezogen, vorgegeben sind %3.</translation>
-    </message>
-    <message>
-        <source>%1 is verified by its length, and no stretch was read.</source>
-        <translation>%1 wird an der Länge geprüft, und es wurde keine Längung gemessen.</translation>
-    </message>
-    <message>
-        <source>%1 has a stretch of %2, outside %3 ± %4.</source>
-        <translation>%1 hat eine Längung von %2, außerhalb von %3 ± %4.</translation>
-    </message>
-    <message>
-        <source>No wrench is named for %1.</source>
-        <translation>Für %1 ist kein Schlüssel genannt.</translation>
-    </message>
-    <message>
-        <source>Nothing was known of %1 when it was used.</source>
-        <translation>Von %1 war nichts bekannt, als es gebraucht wurde.</translation>
-    </message>
-    <message>
-        <source>%1 is a %2, which pulls no torque.</source>
-        <translation>%1 ist ein Messmittel der Art „%2“, das kein Drehmoment aufbringt.</translation>
-    </message>
-    <message>
-        <source>The range of %1 is not known.</source>
-        <translation>Der Bereich von %1 ist nicht bekannt.</translation>
-    </message>
-    <message>
-        <source>%1 lies outside the range of %2.</source>
-        <translation>%1 liegt außerhalb des Bereichs von %2.</translation>
-    </message>
-    <message>
-        <source>%1 is verified %2.</source>
-        <translation>%1 wird %2 geprüft.</translation>
-    </message>
-    <message>
-        <source>%1 was tightened and verified by %2, and the shop&apos;s rule asks for a second person.</source>
-        <translation>%1 wurde von %2 angezogen und geprüft, und die Regel der Werkstatt verlangt eine zweite Person.</translation>
-    </message>
-    <message>
-        <source>By the numbers it should drag.</source>
-        <translation>Nach den Zahlen müsste es saugen.</translation>
-    </message>
-    <message>
-        <source>%1 must not be pulled again: read its stretch, and enter that.</source>
-        <translation>%1 darf nicht nachgezogen werden: die Längung messen und eintragen.</translation>
-    </message>
-    <message>
-        <source>%1 must not be pulled again: look whether its witness mark still lines up, and enter that.</source>
-        <translation>%1 darf nicht nachgezogen werden: nachsehen, ob die Markierung noch gleich steht, und das eintragen.</translation>
-    </message>
-    <message>
-        <source>A clamp is checked on a fastener that is tight as specified: tighten %1 first.</source>
-        <translation>Eine Klemmkraft wird an einer Schraube geprüft, die wie vorgegeben angezogen ist: zuerst %1 anziehen.</translation>
-    </message>
-    <message>
-        <source>A grip of %1 cannot be that of a %2: give the length that is clamped, up to %3 diameters.</source>
-        <translation>Eine Klemmlänge von %1 passt nicht zu %2: die geklemmte Länge angeben, bis zu %3 Durchmesser.</translation>
-    </message>
-    <message>
-        <source>cast iron</source>
-        <translation>Grauguss</translation>
-    </message>
-    <message>
-        <source>nodular iron</source>
-        <translation>Sphäroguss</translation>
-    </message>
-    <message>
-        <source>steel</source>
-        <translation>Stahl</translation>
-    </message>
-    <message>
-        <source>aluminium</source>
-        <translation>Aluminium</translation>
-    </message>
-    <message>
-        <source>%1 is not in the list of what a cap is made of: take one of %2.</source>
-        <translation>%1 steht nicht in der Liste der Deckelwerkstoffe: einen von %2 nehmen.</translation>
-    </message>
-    <message>
-        <source>A shank of %1 does not go with a %2: give its diameter where it has no thread.</source>
-        <translation>Ein Schaft von %1 passt nicht zu %2: den Durchmesser ohne Gewinde angeben.</translation>
-    </message>
-    <message>
-        <source>%1 of thread cannot lie within a grip of %2: give the part of the grip that is threaded.</source>
-        <translation>%1 Gewinde passen nicht in eine Klemmlänge von %2: den Teil der Klemmlänge angeben, der Gewinde hat.</translation>
-    </message>
-    <message>
-        <source>The stiffness of a fastener and of what it clamps is more than nothing.</source>
-        <translation>Die Steifigkeit einer Schraube und dessen, was sie klemmt, ist größer als null.</translation>
-    </message>
-    <message>
-        <source>thread torque M = F·(P/2π + μt·d2/(2·cos 30°)) = %1</source>
-        <translation>Gewindemoment M = F·(P/2π + μt·d2/(2·cos 30°)) = %1</translation>
-    </message>
-    <message>
-        <source>σ = %1, τ = 16·M/(π·ds³) = %2, σe = √(σ² + 3τ²) = %3</source>
-        <translation>σ = %1, τ = 16·M/(π·ds³) = %2, σe = √(σ² + 3τ²) = %3</translation>
-    </message>
-    <message>
-        <source>Loosening took %1 and tightening %2: a fastener that clamps comes loose at less than it was tightened with.</source>
-        <translation>Gelöst wurde mit %1, angezogen mit %2: Eine Schraube, die klemmt, löst sich mit weniger, als sie angezogen wurde.</translation>
-    </message>
-    <message>
-        <source>A torque of %1 gives %2 of the proof load, but at the lower friction and with the torsion of tightening %3, which is more than 90 %: check the value, the lubricant and the grade.</source>
-        <translation>Ein Drehmoment von %1 ergibt %2 der Prüflast, bei der kleineren Reibung und mit der Torsion beim Anziehen aber %3, mehr als 90 %: Wert, Schmierung und Festigkeitsklasse prüfen.</translation>
-    </message>
-    <message>
-        <source>with torsion: %1 of proof, %2 at the lower friction</source>
-        <translation>mit Torsion: %1 der Prüfspannung, %2 bei der kleineren Reibung</translation>
-    </message>
-    <message>
-        <source>clamped</source>
-        <translation>Geklemmtes</translation>
-    </message>
-    <message>
-        <source>grip</source>
-        <translation>Klemmlänge</translation>
-    </message>
-    <message>
-        <source>group name</source>
-        <translation>Gruppenname</translation>
-    </message>
-    <message>
-        <source>is new</source>
-        <translation>neu</translation>
-    </message>
-    <message>
-        <source>is single use</source>
-        <translation>nur einmal</translation>
-    </message>
-    <message>
-        <source>piece</source>
-        <translation>Teil</translation>
-    </message>
-    <message>
-        <source>places</source>
-        <translation>Stellen</translation>
-    </message>
-    <message>
-        <source>second person signs</source>
-        <translation>zweite Person zeichnet ab</translation>
-    </message>
-    <message>
-        <source>second person verifies</source>
-        <translation>zweite Person prüft</translation>
-    </message>
-    <message>
-        <source>shank</source>
-        <translation>Schaft</translation>
-    </message>
-    <message>
-        <source>stretch tolerance</source>
-        <translation>Längungstoleranz</translation>
-    </message>
-    <message>
-        <source>thread in grip</source>
-        <translation>Gewinde in der Klemmlänge</translation>
-    </message>
-    <message>
-        <source>torque off</source>
-        <translation>Moment beim Lösen</translation>
-    </message>
-    <message>
-        <source>torque on</source>
-        <translation>Moment beim Anziehen</translation>
-    </message>
-    <message>
-        <source>verified by</source>
-        <translation>geprüft an</translation>
-    </message>
-    <message>
-        <source>work</source>
-        <translation>Arbeit</translation>
-    </message>
-    <message>
-        <source>torque and angle to yield</source>
-        <translation>Drehmoment und Winkel bis zur Streckgrenze</translation>
-    </message>
-    <message>
-        <source>stud with nut</source>
-        <translation>Stehbolzen mit Mutter</translation>
-    </message>
-    <message>
-        <source>bolt</source>
-        <translation>Schraube</translation>
-    </message>
-    <message>
-        <source>length</source>
-        <translation>Länge</translation>
-    </message>
-    <message>
-        <source>witness mark</source>
-        <translation>Markierung</translation>
-    </message>
-    <message>
-        <source>turned</source>
-        <translation>gedreht</translation>
-    </message>
-    <message>
-        <source>turned over</source>
-        <translation>gewendet</translation>
-    </message>
-    <message>
-        <source>dressed</source>
-        <translation>abgezogen</translation>
-    </message>
-    <message>
-        <source>Entry %1, %2: %3</source>
-        <translation>Eintrag %1, %2: %3</translation>
-    </message>
-    <message>
-        <source>%1 of the %2 that its specification aims at</source>
-        <translation>%1 der %2, auf die ihre Vorgabe zielt</translation>
-    </message>
-    <message>
-        <source>There is no such group to split: choose one in the list.</source>
-        <translation>Eine solche Gruppe zum Teilen gibt es nicht: eine aus der Liste wählen.</translation>
-    </message>
-    <message>
-        <source>Give the new group a name that no other group of its kind has, as “rear cap”.</source>
-        <translation>Der neuen Gruppe einen Namen geben, den keine andere Gruppe ihrer Art hat, etwa „hinterer Deckel“.</translation>
-    </message>
-    <message>
-        <source>%1 is not of the group that is split: choose places of that group.</source>
-        <translation>%1 gehört nicht zu der Gruppe, die geteilt wird: Stellen dieser Gruppe wählen.</translation>
-    </message>
-    <message>
-        <source>Choose some of the %1 places of the group, not none and not all.</source>
-        <translation>Einige der %1 Stellen der Gruppe wählen, nicht keine und nicht alle.</translation>
-    </message>
-    <message>
-        <source>Only a group that lists its places can be joined back to the wider one.</source>
-        <translation>Nur eine Gruppe, die ihre Stellen nennt, kann in die größere zurückkehren.</translation>
-    </message>
-    <message>
-        <source>No wider group would speak for %1: set the group “%2” for all of its kind first.</source>
-        <translation>Für %1 würde keine größere Gruppe gelten: zuerst die Gruppe „%2“ für alle ihrer Art festlegen.</translation>
-    </message>
-    <message>
-        <source>this place alone</source>
-        <translation>nur diese Stelle</translation>
-    </message>
-    <message>
-        <source>its whole cap</source>
-        <translation>ihr ganzer Deckel</translation>
-    </message>
-    <message>
-        <source>its whole side</source>
-        <translation>ihre ganze Seite</translation>
-    </message>
-    <message>
-        <source>its whole ring</source>
-        <translation>ihr ganzer Ring</translation>
-    </message>
-    <message>
-        <source>No verify round is under way: begin one first.</source>
-        <translation>Es läuft keine Prüfrunde: zuerst eine beginnen.</translation>
-    </message>
-    <message>
-        <source>With the torsion of tightening: %1 of proof, %2 at the lower friction</source>
-        <translation>Mit der Torsion beim Anziehen: %1 der Prüfspannung, %2 bei der kleineren Reibung</translation>
-    </message>
 </context>
 <context>
     <name>caprail::DiskBar</name>
@@ -8236,14 +7757,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Common practice, no source: 0.00075 to 0.0010 per inch of journal diameter.</source>
         <translation>Gängige Praxis, ohne Quelle: 0.00075 bis 0.0010 je Zoll Zapfendurchmesser.</translation>
-    </message>
-    <message>
-        <source>A second person verifies</source>
-        <translation>Eine zweite Person prüft</translation>
-    </message>
-    <message>
-        <source>A second person signs off</source>
-        <translation>Eine zweite Person zeichnet ab</translation>
     </message>
 </context>
 <context>
@@ -8554,6 +8067,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>People and instruments</source>
         <translation>Personen und Messmittel</translation>
     </message>
+    <message>
+        <source>Whose engine this is, where its caps and fasteners lie, the bands that it is judged by, the people who work on it and their instruments. All of it are entries: a band changed in mid-build makes stale what it judged.</source>
+        <translation>Wessen Motor es ist, wo seine Deckel und Verschraubungen liegen, die Bänder, nach denen er beurteilt wird, die Personen, die daran arbeiten, und ihre Messmittel. Alles sind Einträge: ein Band, das mitten im Aufbau geändert wird, lässt veralten, was danach beurteilt wurde.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::EntriesModel</name>
@@ -8625,84 +8142,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Not stored yet: Enter stores, Esc puts the recorded values back.</source>
         <translation>Noch nicht gespeichert: Enter speichert, Esc stellt die eingetragenen Werte wieder her.</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::FastenersClamp</name>
-    <message>
-        <source>Turn it a little further, slowly, and note the torque; then back, slowly, and note that. It is loose then: tighten it again. A fastener by angle, to yield or by stretch is not tried so.</source>
-        <translation>Langsam ein wenig weiterdrehen und das Moment ablesen; dann langsam zurück, und das ablesen. Danach ist sie lose: wieder anziehen. Nach Winkel, bis zur Streckgrenze oder nach Längung angezogene Schrauben werden so nicht geprüft.</translation>
-    </message>
-    <message>
-        <source>What it clamps with</source>
-        <translation>Womit sie klemmt</translation>
-    </message>
-    <message>
-        <source>loose</source>
-        <translation>lose</translation>
-    </message>
-    <message>
-        <source>Its clamp was not checked.</source>
-        <translation>Ihre Klemmkraft wurde nicht geprüft.</translation>
-    </message>
-    <message>
-        <source>Torque on / torque off, as 80 / 56</source>
-        <translation>Moment anziehend / lösend, wie 80 / 56</translation>
-    </message>
-    <message>
-        <source>Tighten it as specified first</source>
-        <translation>Zuerst wie vorgegeben anziehen</translation>
-    </message>
-    <message>
-        <source>on %1, off %2</source>
-        <translation>anziehend %1, lösend %2</translation>
-    </message>
-    <message>
-        <source>the torque that turns it on</source>
-        <translation>das Moment beim Anziehen</translation>
-    </message>
-    <message>
-        <source>the torque that turns it back, behind a /</source>
-        <translation>das Moment beim Lösen, hinter einem /</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::FastenersGroupParts</name>
-    <message>
-        <source>S&amp;plit off places</source>
-        <translation>Stellen a&amp;btrennen</translation>
-    </message>
-    <message>
-        <source>&amp;Join back</source>
-        <translation>&amp;Zurückführen</translation>
-    </message>
-    <message>
-        <source>What a touch takes</source>
-        <translation>Was eine Berührung nimmt</translation>
-    </message>
-    <message>
-        <source>name, as rear cap</source>
-        <translation>Name, etwa hinterer Deckel</translation>
-    </message>
-    <message>
-        <source>Name of the new group</source>
-        <translation>Name der neuen Gruppe</translation>
-    </message>
-    <message>
-        <source>Touch the places on the diagram that get a specification of their own (or walk with the arrow keys and press Enter), name them, and store</source>
-        <translation>Auf der Zeichnung die Stellen berühren, die eine eigene Vorgabe bekommen (oder mit den Pfeiltasten gehen und Eingabe drücken), benennen und speichern</translation>
-    </message>
-    <message>
-        <source>These places go back to the wider group, with what it specifies</source>
-        <translation>Diese Stellen kehren in die größere Gruppe zurück, mit deren Vorgabe</translation>
-    </message>
-    <message>
-        <source>Leave them together</source>
-        <translation>Zusammen lassen</translation>
-    </message>
-    <message>
-        <source>Store the split: %1</source>
-        <translation>Abtrennen: %1</translation>
     </message>
 </context>
 <context>
@@ -8835,66 +8274,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>The sequence is as it should be</source>
         <translation>Die Reihenfolge ist, wie sie sein soll</translation>
     </message>
-    <message>
-        <source>What is there</source>
-        <translation>Was dort sitzt</translation>
-    </message>
-    <message>
-        <source>Stretch within ±</source>
-        <translation>Längung innerhalb ±</translation>
-    </message>
-    <message>
-        <source>0.0003 in</source>
-        <translation>0,0003 in</translation>
-    </message>
-    <message>
-        <source>Verified by</source>
-        <translation>Geprüft an</translation>
-    </message>
-    <message>
-        <source>Used once</source>
-        <translation>Nur einmal</translation>
-    </message>
-    <message>
-        <source>Grip</source>
-        <translation>Klemmlänge</translation>
-    </message>
-    <message>
-        <source>clamped length</source>
-        <translation>geklemmte Länge</translation>
-    </message>
-    <message>
-        <source>Shank</source>
-        <translation>Schaft</translation>
-    </message>
-    <message>
-        <source>diameter without thread</source>
-        <translation>Durchmesser ohne Gewinde</translation>
-    </message>
-    <message>
-        <source>Thread in grip</source>
-        <translation>Gewinde darin</translation>
-    </message>
-    <message>
-        <source>It clamps</source>
-        <translation>Sie klemmt</translation>
-    </message>
-    <message>
-        <source>Places</source>
-        <translation>Stellen</translation>
-    </message>
-    <message>
-        <source>not specified yet</source>
-        <translation>noch nicht vorgegeben</translation>
-    </message>
-    <message>
-        <source>goes into the new group</source>
-        <translation>kommt in die neue Gruppe</translation>
-    </message>
-    <message>
-        <source>stays</source>
-        <translation>bleibt</translation>
-    </message>
 </context>
 <context>
     <name>caprail::FastenersStation</name>
@@ -8915,8 +8294,8 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Die Motorbauform an der Station Motor festlegen: die Verschraubungen folgen daraus.</translation>
     </message>
     <message>
-        <source>Clamp check</source>
-        <translation>Klemmkraft</translation>
+        <source>What each group is tightened to, and what each fastener was tightened to. A verify round goes over every main-cap and rod fastener again with the stacks off, without backing them off: it held, or it moved by an angle. One that moved makes the gaps of its cap stale.</source>
+        <translation>Worauf jede Gruppe angezogen wird und worauf jede Verschraubung angezogen wurde. Eine Prüfrunde geht bei abgenommenen Stapeln noch einmal über jede Verschraubung von Hauptlagerdeckeln und Pleueln, ohne sie zurückzudrehen: sie hielt, oder sie drehte sich um einen Winkel weiter. Eine, die sich weiterdrehte, lässt die Spaltmaße ihres Deckels veralten.</translation>
     </message>
 </context>
 <context>
@@ -8985,24 +8364,16 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>%1 brought to (Enter alone: as specified)</source>
         <translation>%1 angezogen auf (nur Enter: wie vorgegeben)</translation>
     </message>
-    <message>
-        <source>A &amp;new one was fitted</source>
-        <translation>Eine &amp;neue wurde eingebaut</translation>
-    </message>
-    <message>
-        <source>This kind is used once: a piece that is tightened for the second time opens a finding</source>
-        <translation>Diese Art wird nur einmal verwendet: Ein Stück, das zum zweiten Mal angezogen wird, eröffnet einen Befund</translation>
-    </message>
-    <message>
-        <source>new</source>
-        <translation>neu</translation>
-    </message>
 </context>
 <context>
     <name>caprail::FastenersVerify</name>
     <message>
         <source>&amp;Held</source>
         <translation>&amp;Hält</translation>
+    </message>
+    <message>
+        <source>Fasteners pulled in this round</source>
+        <translation>In dieser Runde geprüfte Verschraubungen</translation>
     </message>
     <message>
         <source>What moved in this round, and what it made stale</source>
@@ -9037,24 +8408,16 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Runde %1: H oder Enter, wenn sie hielt, sonst der Winkel, um den sie sich weiterdrehte</translation>
     </message>
     <message>
+        <source>held</source>
+        <translation>gehalten</translation>
+    </message>
+    <message>
+        <source>moved %1</source>
+        <translation>%1 weitergedreht</translation>
+    </message>
+    <message>
         <source>Enter goes to the gap</source>
         <translation>Enter führt zum Spaltmaß</translation>
-    </message>
-    <message>
-        <source>Fasteners verified in this round</source>
-        <translation>In dieser Runde geprüfte Schrauben</translation>
-    </message>
-    <message>
-        <source>Mark in &amp;line</source>
-        <translation>Markierung steht &amp;gleich</translation>
-    </message>
-    <message>
-        <source>Round %1: the stretch that is read now, or the angle it moved as 4°</source>
-        <translation>Runde %1: die jetzt gemessene Längung, oder der Winkel, um den sie sich drehte etwa 4°</translation>
-    </message>
-    <message>
-        <source>Round %1: H or Enter if its mark still lines up, else the angle it moved</source>
-        <translation>Runde %1: H oder Eingabe, wenn die Markierung noch gleich steht, sonst der Winkel, um den sie sich drehte</translation>
     </message>
 </context>
 <context>
@@ -9102,18 +8465,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>What was seen at %1?</source>
         <translation>Was war an %1 zu sehen?</translation>
-    </message>
-    <message>
-        <source>Washer at %1 turned</source>
-        <translation>Scheibe an %1 gedreht</translation>
-    </message>
-    <message>
-        <source>Washer at %1 turned over</source>
-        <translation>Scheibe an %1 gewendet</translation>
-    </message>
-    <message>
-        <source>Washer at %1 dressed</source>
-        <translation>Scheibe an %1 abgezogen</translation>
     </message>
 </context>
 <context>
@@ -9539,6 +8890,10 @@ zu niedrig: zu dünn</translation>
         <source>Set the engine layout at the engine station: the pan rail is drawn from it.</source>
         <translation>Die Motorbauform an der Station Motor festlegen: der Ölwannenflansch wird danach gezeichnet.</translation>
     </message>
+    <message>
+        <source>Lay the straightedge across both pan rails, read the gap down to each washer, and type it: 57.5 thou, .0575, 1.46 mm, or the leaves in one slot, 22+23+12.5 thou. Two passes or more. Enter the kit, measure its shims, take the plan over, build the stacks, and recheck each: rocks, drags or loose.</source>
+        <translation>Das Haarlineal über beide Ölwannenflansche legen, das Spaltmaß bis zu jeder Unterlegscheibe messen und eingeben: 57.5 thou, .0575, 1.46 mm oder die Blätter der Fühlerlehre in einem Spalt, 22+23+12.5 thou. Zwei Durchgänge oder mehr. Den Satz eintragen, seine Distanzscheiben messen, den Plan übernehmen, die Stapel aufbauen und jeden nachprüfen: kippelt, saugt oder lose.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::HistoryLedger</name>
@@ -9559,16 +8914,16 @@ zu niedrig: zu dünn</translation>
         <translation>Person</translation>
     </message>
     <message>
-        <source>Standing or struck</source>
-        <translation>Gültig oder gestrichen</translation>
+        <source>Struck or not</source>
+        <translation>Gestrichen oder nicht</translation>
     </message>
     <message>
-        <source>standing and struck</source>
-        <translation>gültig und gestrichen</translation>
+        <source>all entries</source>
+        <translation>alle Einträge</translation>
     </message>
     <message>
-        <source>standing only</source>
-        <translation>nur gültig</translation>
+        <source>not struck</source>
+        <translation>nicht gestrichen</translation>
     </message>
     <message>
         <source>struck only</source>
@@ -9770,6 +9125,10 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>Repeatability</source>
         <translation>Wiederholbarkeit</translation>
+    </message>
+    <message>
+        <source>Every entry, in order; nothing is ever erased. Strike a wrong one with Delete and give the reason. The verify history shows every round, fastener by fastener.</source>
+        <translation>Jeder Eintrag, der Reihe nach; nichts wird je gelöscht. Einen falschen mit Entf streichen und begründen. Der Verlauf der Prüfrunden zeigt jede Runde, Verschraubung für Verschraubung.</translation>
     </message>
 </context>
 <context>
@@ -10576,6 +9935,10 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
         <source>Which %1 is fitted now, or what was done to it?</source>
         <translation>Was ist jetzt eingebaut, oder was wurde daran getan (%1)?</translation>
     </message>
+    <message>
+        <source>Clearance under the pickup: pan depth, plus the compressed gasket, plus the girdle plate between, minus how far the pickup hangs below the rail. Read each term twice. It must be right before anything is sealed.</source>
+        <translation>Abstand unter dem Ölansaugrohr: Wannentiefe, plus verpresste Dichtung, plus Versteifungsplatte dazwischen, minus wie weit das Ölansaugrohr unter dem Flansch hängt. Jedes Glied zweimal messen. Es muss stimmen, bevor etwas abgedichtet wird.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::PlaceHeading</name>
@@ -11370,6 +10733,10 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>%1 clear</source>
         <translation>%1 frei</translation>
+    </message>
+    <message>
+        <source>With the girdle on its stacks: which way round it goes, and that dipstick, pickup tube, counterweights and rod bolts are clear through two turns by hand. It unlocks once every stack was rechecked.</source>
+        <translation>Mit der Platte auf ihren Stapeln: wie herum sie liegt und dass Ölmessstab, Ölansaugrohr, Gegengewichte und Pleuelschrauben über zwei Umdrehungen von Hand frei sind. Freigegeben, sobald jeder Stapel nachgeprüft ist.</translation>
     </message>
 </context>
 <context>

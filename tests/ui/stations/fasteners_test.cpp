@@ -3,13 +3,15 @@
 
 #include <QCheckBox>
 #include <QComboBox>
+#include <QLabel>
 #include <QLineEdit>
-#include <QListWidget>
+#include <QListView>
+#include <QPlainTextEdit>
 #include <QPushButton>
 #include <planview/plan_view.h>
 #include <stations/common/entry_field.h>
-#include <stations/common/plain_table.h>
 #include <stations/fasteners/clamp.h>
+#include <stations/common/entry_form.h>
 #include <stations/fasteners/groups.h>
 #include <stations/fasteners/station.h>
 #include <stations/fasteners/tighten.h>
@@ -22,12 +24,17 @@ namespace {
 
 class Fasteners : public PanelTest<FastenersStation> {
 protected:
-    QLineEdit* tightenEdit() { return panel.tightenPage()->field()->lineEdit(); }
-    QLineEdit* verifyEdit() { return panel.verifyPage()->field()->lineEdit(); }
+    QLineEdit* tightenEdit() { return child<FastenersTighten>(panel)->field()->lineEdit(); }
+    QLineEdit* verifyEdit() { return child<FastenersVerify>(panel)->field()->lineEdit(); }
     void beginRound() {
         panel.setMode(FastenersMode::verify);
-        QTest::keyClick(panel.verifyPage()->beginButton(), Qt::Key_Space);
+        QTest::keyClick(child<QPushButton>(panel, "beginRound"), Qt::Key_Space);
         ASSERT_FALSE(facts().rounds.empty());
+    }
+    /// The group that is selected in the table of groups.
+    QString shownGroup() {
+        const auto* table = child<TableView>(child<FastenersGroups>(panel));
+        return cell(table, table->currentIndex().row());
     }
 };
 
@@ -45,10 +52,10 @@ TEST_F(Fasteners, enter_alone_enters_what_is_specified_and_goes_on_in_sequence) 
 
 TEST_F(Fasteners, a_whole_group_is_one_entry_for_each_fastener) {
     const auto before = entries();
-    panel.tightenPage()->groupButton()->click();
+    child<QPushButton>(panel, "wholeGroup")->click();
     EXPECT_EQ(entries() - before, 6);
     EXPECT_TRUE(bench.assessment().find("fasteners:main")->isGood());
-    EXPECT_FALSE(panel.tightenPage()->groupButton()->isEnabled()) << "nothing is left to enter";
+    EXPECT_FALSE(child<QPushButton>(panel, "wholeGroup")->isEnabled()) << "nothing is left to enter";
 }
 
 TEST_F(Fasteners, an_absurd_torque_stays_in_the_field_with_a_sentence) {
@@ -57,13 +64,13 @@ TEST_F(Fasteners, an_absurd_torque_stays_in_the_field_with_a_sentence) {
         tightenEdit()->clear();
         typeAndEnter(tightenEdit(), text);
         EXPECT_EQ(entries(), before) << text;
-        EXPECT_FALSE(panel.tightenPage()->field()->problem().isEmpty()) << text;
+        EXPECT_FALSE(child<FastenersTighten>(panel)->field()->problem().isEmpty()) << text;
     }
 }
 
 TEST_F(Fasteners, a_loosened_fastener_is_told_by_word_on_the_diagram) {
-    panel.tightenPage()->groupButton()->click();
-    panel.tightenPage()->looseButton()->click();
+    child<QPushButton>(panel, "wholeGroup")->click();
+    child<QPushButton>(panel, "loosened")->click();
     EXPECT_EQ(bench.lastAs<FastenerLoosened>().fastener, panel.selected());
     const auto content = tightenedContent(facts(), FastenerKind::mainCap, {});
     const auto mark =
@@ -76,7 +83,7 @@ TEST_F(Fasteners, a_loosened_fastener_is_told_by_word_on_the_diagram) {
 TEST_F(Fasteners, a_round_is_made_with_one_key_for_each_fastener_that_held) {
     bench.tighten();
     beginRound();
-    EXPECT_EQ(panel.verifyPage()->progressText(), "0 of 10");
+    EXPECT_EQ(child<FastenersVerify>(panel)->progressText(), "0 of 10");
     QTest::keyClick(verifyEdit(), Qt::Key_H);
     QTest::keyClick(verifyEdit(), Qt::Key_Return);
     for (int n = 2; n < 10; ++n) {
@@ -84,8 +91,8 @@ TEST_F(Fasteners, a_round_is_made_with_one_key_for_each_fastener_that_held) {
     }
     EXPECT_EQ(facts().rounds.back().outcomes.size(), 10U);
     EXPECT_TRUE(bench.assessment().find("verify-round")->isGood());
-    EXPECT_FALSE(panel.verifyPage()->field()->isVisible()) << "the round is complete";
-    EXPECT_TRUE(panel.verifyPage()->beginButton()->isVisible());
+    EXPECT_FALSE(child<FastenersVerify>(panel)->field()->isVisible()) << "the round is complete";
+    EXPECT_TRUE(child<QPushButton>(panel, "beginRound")->isVisible());
 }
 
 TEST_F(Fasteners, a_moved_one_shows_the_window_of_the_gap_and_what_became_stale) {
@@ -97,8 +104,8 @@ TEST_F(Fasteners, a_moved_one_shows_the_window_of_the_gap_and_what_became_stale)
     const RoundOutcome& outcome = bench.lastAs<RoundOutcome>();
     EXPECT_EQ(outcome.outcome, Outcome::moved);
     EXPECT_EQ(outcome.angle->value, degrees(4));
-    ASSERT_EQ(panel.verifyPage()->moved()->count(), 1);
-    const QString words = panel.verifyPage()->moved()->item(0)->text();
+    ASSERT_EQ(lines(child<QListView>(panel, "moved")), 1);
+    const QString words = cell(child<QListView>(panel, "moved"), 0);
     // By hand: a 7/16-20 advances 0.05 in a turn, so 4° is 0.05·4/360 = 0.00056 in at most, on top of 0.0500.
     EXPECT_TRUE(words.contains("0.0492 in")) << words.toStdString();
     EXPECT_TRUE(words.contains("0.0514 in")) << words.toStdString();
@@ -118,7 +125,7 @@ TEST_F(Fasteners, a_round_is_left_and_gone_on_with) {
     later.show();
     later.select("round");
     EXPECT_EQ(later.selected(), third);
-    EXPECT_EQ(later.verifyPage()->progressText(), "2 of 10");
+    EXPECT_EQ(child<FastenersVerify>(later)->progressText(), "2 of 10");
 }
 
 TEST_F(Fasteners, an_angle_beyond_reason_is_asked_back) {
@@ -128,7 +135,7 @@ TEST_F(Fasteners, an_angle_beyond_reason_is_asked_back) {
     typeAndEnter(verifyEdit(), "400");
     EXPECT_EQ(entries(), before);
     EXPECT_EQ(verifyEdit()->text(), "400");
-    EXPECT_FALSE(panel.verifyPage()->field()->problem().isEmpty());
+    EXPECT_FALSE(child<FastenersVerify>(panel)->field()->problem().isEmpty());
 }
 
 TEST_F(Fasteners, the_stacks_come_off_in_one_go_before_a_round) {
@@ -137,26 +144,26 @@ TEST_F(Fasteners, the_stacks_come_off_in_one_go_before_a_round) {
     bench.kit();
     bench.build();
     panel.setMode(FastenersMode::verify);
-    EXPECT_FALSE(panel.verifyPage()->beginButton()->isVisible());
-    panel.verifyPage()->stacksButton()->click();
+    EXPECT_FALSE(child<QPushButton>(panel, "beginRound")->isVisible());
+    child<QPushButton>(panel, "takeStacksOff")->click();
     EXPECT_TRUE(facts().stacksOn().empty());
-    EXPECT_TRUE(panel.verifyPage()->beginButton()->isVisible());
+    EXPECT_TRUE(child<QPushButton>(panel, "beginRound")->isVisible());
 }
 
 TEST_F(Fasteners, a_group_shows_its_working_and_warns_of_the_wrong_unit) {
     panel.setMode(FastenersMode::groups);
-    panel.groupsPage()->selectGroup("main");
-    auto* form = panel.groupsPage()->form();
+    child<FastenersGroups>(panel)->selectGroup("main");
+    auto* form = child<EntryForm>(panel, "groupForm");
     form->type("grade", "SAE 8");
     form->type("lubricant", "engine oil");
     form->type("torque", "50");
-    EXPECT_TRUE(panel.groupsPage()->workingText().contains("Share of proof load"))
-        << panel.groupsPage()->workingText().toStdString();
-    EXPECT_TRUE(panel.groupsPage()->warningText().isEmpty()) << panel.groupsPage()->warningText().toStdString();
+    EXPECT_TRUE(child<QPlainTextEdit>(panel, "working")->toPlainText().contains("Share of proof load"))
+        << child<QPlainTextEdit>(panel, "working")->toPlainText().toStdString();
+    EXPECT_TRUE(child<QLabel>(panel, "groupWarning")->text().isEmpty()) << child<QLabel>(panel, "groupWarning")->text().toStdString();
     const auto warning = [&](const char* torque) {
         form->edit("torque")->selectAll();
         QTest::keyClicks(form->edit("torque"), torque);
-        return panel.groupsPage()->warningText();
+        return child<QLabel>(panel, "groupWarning")->text();
     };
     EXPECT_TRUE(warning("70").contains("90 %")) << "75 % of proof, but 97 % at the lower friction";
     EXPECT_TRUE(warning("600").contains("lbf·in")) << "600 lbf·in entered as lbf·ft";
@@ -170,8 +177,8 @@ TEST_F(Fasteners, a_group_shows_its_working_and_warns_of_the_wrong_unit) {
 
 TEST_F(Fasteners, a_thread_that_does_not_exist_is_refused_at_the_form) {
     panel.setMode(FastenersMode::groups);
-    panel.groupsPage()->selectGroup("main");
-    auto* form = panel.groupsPage()->form();
+    child<FastenersGroups>(panel)->selectGroup("main");
+    auto* form = child<EntryForm>(panel, "groupForm");
     const auto before = entries();
     form->edit("thread")->selectAll();
     QTest::keyClicks(form->edit("thread"), "7/16-21");
@@ -183,20 +190,19 @@ TEST_F(Fasteners, a_thread_that_does_not_exist_is_refused_at_the_form) {
 
 TEST_F(Fasteners, the_sequence_is_set_by_touching_the_fasteners_in_turn) {
     panel.setMode(FastenersMode::groups);
-    FastenersGroups& groups = *panel.groupsPage();
-    groups.selectGroup("main");
-    groups.orderButton()->click();
+    child<FastenersGroups>(panel)->selectGroup("main");
+    child<QPushButton>(panel, "setSequence")->click();
     for (const char* place : {"main-1L", "main-2R", "main-2L", "main-3R"}) {
-        emit groups.plan()->placeClicked(place);
+        emit child<PlanView>(panel, "groupPlan")->placeClicked(place);
     }
     // Touched again, what came after it is taken back.
-    emit groups.plan()->placeClicked("main-2R");
-    emit groups.plan()->placeActivated("main-3L");
-    EXPECT_EQ(groups.plan()->content()->sequence.size(), 3U) << "only what was touched carries a number";
-    groups.orderButton()->click();
-    EXPECT_EQ(groups.form()->text("tightening_order"), "main-1L main-2R main-3L");
-    EXPECT_EQ(groups.plan()->content()->sequence.size(), 6U) << "the others follow";
-    groups.form()->save();
+    emit child<PlanView>(panel, "groupPlan")->placeClicked("main-2R");
+    emit child<PlanView>(panel, "groupPlan")->placeActivated("main-3L");
+    EXPECT_EQ(child<PlanView>(panel, "groupPlan")->content()->sequence.size(), 3U) << "only what was touched carries a number";
+    child<QPushButton>(panel, "setSequence")->click();
+    EXPECT_EQ(child<EntryForm>(panel, "groupForm")->text("tightening_order"), "main-1L main-2R main-3L");
+    EXPECT_EQ(child<PlanView>(panel, "groupPlan")->content()->sequence.size(), 6U) << "the others follow";
+    child<EntryForm>(panel, "groupForm")->save();
     const auto order = tighteningOrder(facts(), FastenerKind::mainCap);
     ASSERT_EQ(order.size(), 6U);
     EXPECT_EQ(code(order[0]), "main-1L");
@@ -218,10 +224,10 @@ TEST_F(Fasteners, the_pan_rail_is_tightened_on_the_diagram_from_the_centre_outwa
                                 {},
                                 ""});
     panel.select("pan-3");
-    EXPECT_EQ(panel.plan()->drawing()->places().size(), 14);
-    EXPECT_EQ(panel.plan()->content()->title, "pan: 4.0 → 8.0 lbf·ft");
+    EXPECT_EQ(child<PlanView>(panel, "plan")->drawing()->places().size(), 14);
+    EXPECT_EQ(child<PlanView>(panel, "plan")->content()->title, "pan: 4.0 → 8.0 lbf·ft");
     EXPECT_EQ(code(panel.selected()), "pan-3");
-    panel.tightenPage()->type("8");
+    child<FastenersTighten>(panel)->type("8");
     QTest::keyClick(tightenEdit(), Qt::Key_Return);
     EXPECT_TRUE(isTightAsSpecified(facts(), {FastenerKind::panRail, 3, Side::left, Ring::inner}));
 }
@@ -230,18 +236,20 @@ TEST_F(Fasteners, the_pan_rail_is_tightened_on_the_diagram_from_the_centre_outwa
 
 TEST_F(Fasteners, a_rear_cap_is_split_off_named_set_to_bolts_and_joined_back) {
     panel.setMode(FastenersMode::groups);
-    FastenersGroups& groups = *panel.groupsPage();
+    FastenersGroups& groups = *child<FastenersGroups>(panel);
+    auto* parts = child<FastenersGroupParts>(panel);
+    auto* form = child<EntryForm>(panel, "groupForm");
+    auto* plan = child<PlanView>(panel, "groupPlan");
     groups.selectGroup("main");
-    groups.parts()->splitButton()->click();
-    groups.parts()->byBox()->setCurrentIndex(1); // its whole cap
-    emit groups.plan()->placeClicked("main-3R");
-    EXPECT_EQ(groups.parts()->chosen().size(), 2U);
-    QTest::keyClicks(groups.parts()->nameField(), "rear cap");
-    QTest::keyClick(groups.parts()->nameField(), Qt::Key_Return);
-    EXPECT_EQ(groups.table()->selectedKey(), "main: rear cap");
-    EXPECT_FALSE(groups.parts()->isSplitting());
+    child<QPushButton>(panel, "splitOff")->click();
+    child<QComboBox>(panel, "splitBy")->setCurrentIndex(1); // its whole cap
+    emit plan->placeClicked("main-3R");
+    EXPECT_EQ(parts->chosen().size(), 2U);
+    QTest::keyClicks(child<QLineEdit>(panel, "newGroupName"), "rear cap");
+    QTest::keyClick(child<QLineEdit>(panel, "newGroupName"), Qt::Key_Return);
+    EXPECT_EQ(shownGroup(), "main: rear cap");
+    EXPECT_FALSE(parts->isSplitting());
 
-    auto* form = groups.form();
     form->choice("piece")->setCurrentText("bolt");
     emit form->choice("piece")->activated(form->choice("piece")->currentIndex());
     form->edit("torque")->selectAll();
@@ -250,35 +258,36 @@ TEST_F(Fasteners, a_rear_cap_is_split_off_named_set_to_bolts_and_joined_back) {
     const FastenerId rear{FastenerKind::mainCap, 3, Side::left, Ring::inner};
     EXPECT_EQ(facts().groupOf(rear)->what.torque->value, poundFeet(65)) << form->problem().toStdString();
     EXPECT_EQ(pieceOf(facts(), rear), FastenerPiece::bolt);
-    EXPECT_EQ(groups.plan()->content()->pieces.count("main-3L"), 1U) << "and is drawn so";
-    EXPECT_TRUE(groups.plan()->drawing()->nameOf("main-3L").contains("bolt"));
+    EXPECT_EQ(plan->content()->pieces.count("main-3L"), 1U) << "and is drawn so";
+    EXPECT_TRUE(plan->drawing()->nameOf("main-3L").contains("bolt"));
 
-    groups.parts()->joinButton()->click();
+    child<QPushButton>(panel, "joinBack")->click();
     EXPECT_EQ(facts().groupOf(rear)->what.torque->value, poundFeet(70));
-    EXPECT_EQ(groups.table()->selectedKey(), "main");
+    EXPECT_EQ(shownGroup(), "main");
 }
 
 TEST_F(Fasteners, a_split_without_a_name_or_without_places_says_why) {
     panel.setMode(FastenersMode::groups);
-    FastenersGroups& groups = *panel.groupsPage();
+    FastenersGroups& groups = *child<FastenersGroups>(panel);
+    auto* parts = child<FastenersGroupParts>(panel);
+    auto* form = child<EntryForm>(panel, "groupForm");
+    auto* plan = child<PlanView>(panel, "groupPlan");
     groups.selectGroup("main");
-    groups.parts()->splitButton()->click();
+    child<QPushButton>(panel, "splitOff")->click();
     const auto before = entries();
-    groups.parts()->storeButton()->click();
+    child<QPushButton>(panel, "storeSplit")->click();
     EXPECT_EQ(entries(), before);
-    EXPECT_TRUE(groups.form()->problem().contains("name")) << groups.form()->problem().toStdString();
-    emit groups.plan()->placeActivated("main-3R");
-    emit groups.plan()->placeActivated("main-3R");
-    EXPECT_TRUE(groups.parts()->chosen().empty()) << "touched again, it is let go";
+    EXPECT_TRUE(form->problem().contains("name")) << form->problem().toStdString();
+    emit plan->placeActivated("main-3R");
+    emit plan->placeActivated("main-3R");
+    EXPECT_TRUE(parts->chosen().empty()) << "touched again, it is let go";
 }
 
 TEST_F(Fasteners, the_girdle_s_group_is_listed_with_what_the_layout_ties) {
     bench.group(FastenerKind::girdleNut, 10, "7/16-20", 35);
     panel.setMode(FastenersMode::groups);
-    const auto* table = panel.groupsPage()->table();
-    const auto rows = table->findItems("girdle", Qt::MatchExactly);
-    ASSERT_FALSE(rows.isEmpty());
-    EXPECT_EQ(table->item(rows.front()->row(), 1)->text(), "6") << "three caps are tied, whatever was typed";
+    const auto* table = child<TableView>(child<FastenersGroups>(panel));
+    EXPECT_EQ(cell(table, lineOf(table, "girdle"), 1), "6") << "three caps are tied, whatever was typed";
 }
 
 // --- By mark and by length ---------------------------------------------------------------------------------------
@@ -308,8 +317,8 @@ protected:
 
 TEST_F(VerifiedOtherwise, a_rod_bolt_by_angle_is_asked_for_its_mark_and_one_key_says_that_it_lines_up) {
     upToTheRods(TighteningMethod::torqueAndAngle);
-    EXPECT_TRUE(panel.verifyPage()->field()->title().contains("mark"))
-        << panel.verifyPage()->field()->title().toStdString();
+    EXPECT_TRUE(child<FastenersVerify>(panel)->field()->title().contains("mark"))
+        << child<FastenersVerify>(panel)->field()->title().toStdString();
     for (int n = 0; n < 4; ++n) {
         QTest::keyClick(verifyEdit(), Qt::Key_H);
     }
@@ -335,25 +344,25 @@ TEST_F(Fasteners, a_single_use_bolt_may_be_said_to_be_new) {
     group.isSingleUse = true;
     bench.make(group);
     panel.refresh();
-    EXPECT_TRUE(panel.tightenPage()->newBox()->isVisible());
-    panel.tightenPage()->newBox()->setChecked(true);
+    EXPECT_TRUE(child<QCheckBox>(panel, "isNew")->isVisible());
+    child<QCheckBox>(panel, "isNew")->setChecked(true);
     QTest::keyClick(tightenEdit(), Qt::Key_Return);
     EXPECT_EQ(bench.lastAs<FastenerTightened>().isNew, true);
-    EXPECT_FALSE(panel.tightenPage()->newBox()->isChecked()) << "the next one is asked for itself";
+    EXPECT_FALSE(child<QCheckBox>(panel, "isNew")->isChecked()) << "the next one is asked for itself";
 }
 
 TEST_F(Fasteners, the_clamp_is_worked_out_of_the_torques_on_and_off) {
     bench.tighten();
     panel.setMode(FastenersMode::clamp);
-    auto* edit = panel.clampPage()->field()->lineEdit();
+    auto* edit = child<FastenersClamp>(panel)->field()->lineEdit();
     typeAndEnter(edit, "70");
-    EXPECT_FALSE(panel.clampPage()->field()->problem().isEmpty()) << "one torque says nothing";
+    EXPECT_FALSE(child<FastenersClamp>(panel)->field()->problem().isEmpty()) << "one torque says nothing";
     edit->clear();
     typeAndEnter(edit, "70 / 50");
     EXPECT_EQ(bench.lastAs<ClampChecked>().off.value, poundFeet(50));
     // By hand: π·240 lbf·in/0.05 in = 15 080 lbf; to whole mN·m 15 079.
-    EXPECT_TRUE(panel.clampPage()->resultText().contains("15079 lbf")) << panel.clampPage()->resultText().toStdString();
-    EXPECT_FALSE(panel.clampPage()->field()->isEnabled()) << "it is loose now";
+    EXPECT_TRUE(child<QPlainTextEdit>(panel, "clampResult")->toPlainText().contains("15079 lbf")) << child<QPlainTextEdit>(panel, "clampResult")->toPlainText().toStdString();
+    EXPECT_FALSE(child<FastenersClamp>(panel)->field()->isEnabled()) << "it is loose now";
 }
 
 // --- Keys --------------------------------------------------------------------------------------------------------
@@ -375,10 +384,10 @@ protected:
         panel->resize(1060, 680);
         panel->show();
         panel->setMode(FastenersMode::verify);
-        panel->verifyPage()->beginButton()->click();
+        child<QPushButton>(*panel, "beginRound")->click();
     }
     void press(Qt::Key key) {
-        QTest::keyClick(panel->verifyPage()->field()->lineEdit(), key);
+        QTest::keyClick(child<FastenersVerify>(*panel)->field()->lineEdit(), key);
         ++keys;
     }
     StationRecord bench;

@@ -170,11 +170,11 @@ TEST_P(Pictures, of_the_fasteners_station) {
     look(panel, "fasteners-front");
     panel.setMode(FastenersMode::groups);
     look(panel, "fasteners-groups");
-    panel.groupsPage()->selectGroup("main: rear cap");
+    child<FastenersGroups>(panel)->selectGroup("main: rear cap");
     look(panel, "fasteners-groups-rear");
-    panel.groupsPage()->selectGroup("main");
-    panel.groupsPage()->parts()->splitButton()->click();
-    panel.groupsPage()->parts()->touch("main-1L");
+    child<FastenersGroups>(panel)->selectGroup("main");
+    child<QPushButton>(panel, "splitOff")->click();
+    child<FastenersGroupParts>(panel)->touch("main-1L");
     look(panel, "fasteners-groups-split");
     panel.setMode(FastenersMode::clamp);
     look(panel, "fasteners-clamp");

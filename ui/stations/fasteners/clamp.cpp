@@ -28,6 +28,7 @@ FastenersClamp::FastenersClamp(RecordSession& given, QWidget* parent)
       m_result(new QPlainTextEdit(this)) {
     m_caution->setWordWrap(true);
     m_caution->setForegroundRole(QPalette::PlaceholderText);
+    m_result->setObjectName(QStringLiteral("clampResult"));
     m_result->setReadOnly(true);
     m_result->setTabChangesFocus(true);
     m_result->setFrameShape(QFrame::NoFrame);
@@ -96,10 +97,6 @@ Result<ClampChecked> FastenersClamp::read(const QString& text) const {
     ClampChecked entry{m_fastener, std::move(*on), std::move(*off), m_instrument->instrument()};
     const auto good = makesSense(facts(), entry);
     return good ? Result<ClampChecked>(std::move(entry)) : tl::unexpected(good.error());
-}
-
-QString FastenersClamp::resultText() const {
-    return m_result->toPlainText();
 }
 
 void FastenersClamp::focusField() {

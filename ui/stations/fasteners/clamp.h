@@ -22,7 +22,6 @@ public:
     void type(const QString& text) override;
     [[nodiscard]] std::vector<FastenerId> order() const override;
     [[nodiscard]] EntryField* field() const { return m_field; }
-    [[nodiscard]] QString resultText() const;
 
 private:
     [[nodiscard]] Result<ClampChecked> read(const QString& text) const;

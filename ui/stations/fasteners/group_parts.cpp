@@ -16,6 +16,11 @@ FastenersGroupParts::FastenersGroupParts(RecordSession& session, QWidget* parent
     : QWidget(parent), m_session(session), m_split(new QPushButton(tr("S&plit off places"), this)),
       m_by(new QComboBox(this)), m_name(new QLineEdit(this)), m_store(new QPushButton(this)),
       m_join(new QPushButton(tr("&Join back"), this)) {
+    m_split->setObjectName(QStringLiteral("splitOff"));
+    m_by->setObjectName(QStringLiteral("splitBy"));
+    m_name->setObjectName(QStringLiteral("newGroupName"));
+    m_store->setObjectName(QStringLiteral("storeSplit"));
+    m_join->setObjectName(QStringLiteral("joinBack"));
     m_split->setCheckable(true);
     for (const auto& [by, text] : allWords<SplitBy>()) {
         m_by->addItem(qtShown(by), static_cast<int>(by));

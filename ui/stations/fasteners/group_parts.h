@@ -22,11 +22,6 @@ public:
     /// Places chosen for the new group.
     [[nodiscard]] const std::vector<FastenerId>& chosen() const { return m_chosen; }
     void touch(const QString& place);
-    [[nodiscard]] QPushButton* splitButton() const { return m_split; }
-    [[nodiscard]] QPushButton* storeButton() const { return m_store; }
-    [[nodiscard]] QPushButton* joinButton() const { return m_join; }
-    [[nodiscard]] QComboBox* byBox() const { return m_by; }
-    [[nodiscard]] QLineEdit* nameField() const { return m_name; }
 
 signals:
     void changed();                                ///< what is chosen, or whether anything is

@@ -11,7 +11,6 @@
 #include <fasteners/lubricant.h>
 #include <planview/plan_view.h>
 #include <session/look.h>
-#include <stations/common/plain_table.h>
 #include <stations/fasteners/words.h>
 #include <text/label.h>
 #include <text/plain_text.h>
@@ -19,6 +18,13 @@
 #include <work/torque_working.h>
 
 namespace caprail {
+
+/// A group, and what its fasteners are brought to; nothing while it specifies none.
+struct GroupRow {
+    FastenerGroupSet what;
+    std::int64_t count = 0; ///< of the fasteners that it speaks for
+    QString places, specified;
+};
 
 namespace {
 
@@ -61,6 +67,22 @@ std::vector<FormField> groupFields() {
              true}};
 }
 
+std::vector<TableColumn<GroupRow>> groupColumns() {
+    return {{.title = FastenersGroups::tr("Group"), .text = [](const GroupRow& row) { return groupName(row.what); }},
+            {.title = FastenersGroups::tr("Count"),
+             .text = [](const GroupRow& row) { return QString::number(row.count); },
+             .value = [](const GroupRow& row) { return valueOf(row.count); },
+             .isFigure = true},
+            {.title = FastenersGroups::tr("Places"), .text = [](const GroupRow& row) { return row.places; }},
+            {.title = FastenersGroups::tr("What is there"),
+             .text = [](const GroupRow& row) { return qtShown(pieceOf(row.what)); }},
+            {.title = FastenersGroups::tr("Thread"),
+             .text = [](const GroupRow& row) { return qtText(row.what.thread); }},
+            {.title = FastenersGroups::tr("Specified"), .text = [](const GroupRow& row) { return row.specified; }},
+            {.title = FastenersGroups::tr("Who says so"),
+             .text = [](const GroupRow& row) { return qtText(row.what.source); }}};
+}
+
 QString sequenceText(const Facts& facts, const FastenerGroupSet& group) {
     QStringList names;
     for (const FastenerId& f : tighteningOrder(facts, group.group)) {
@@ -79,10 +101,9 @@ QLineEdit* smallField(const QString& name, QWidget* parent) {
 } // namespace
 
 FastenersGroups::FastenersGroups(RecordSession& session, QWidget* parent)
-    : QWidget(parent), m_session(session), m_table(new PlainTable(tr("Fastener groups"),
-                                                                  {tr("Group"), tr("Count"), tr("Places"), tr("What is there"),
-                                                                   tr("Thread"), tr("Specified"), tr("Who says so")},
-                                                                  this)),
+    : QWidget(parent), m_session(session),
+      m_table(new Table<GroupRow, GroupKey>(
+          tr("Fastener groups"), [](const GroupRow& row) { return keyOf(row.what); }, groupColumns(), this)),
       m_form(new FormFor<FastenerGroupSet>(session, tr("A group"), tr("Store &group"), groupFields(), 3, this)),
       m_parts(new FastenersGroupParts(session, this)),
       m_warning(new Label(this)), m_working(new QPlainTextEdit(this)), m_plan(new PlanView(this)),
@@ -94,6 +115,11 @@ FastenersGroups::FastenersGroups(RecordSession& session, QWidget* parent)
 }
 
 void FastenersGroups::build() {
+    m_form->setObjectName(QStringLiteral("groupForm"));
+    m_plan->setObjectName(QStringLiteral("groupPlan"));
+    m_order->setObjectName(QStringLiteral("setSequence"));
+    m_working->setObjectName(QStringLiteral("working"));
+    m_warning->setObjectName(QStringLiteral("groupWarning"));
     m_warning->setWordWrap(true);
     m_warning->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_working->setReadOnly(true);
@@ -145,9 +171,13 @@ void FastenersGroups::build() {
     row->addLayout(left, 5);
     row->addLayout(right, 4);
 
-    connect(m_table, &PlainTable::keySelected, this, &FastenersGroups::showGroup);
-    connect(m_table, &PlainTable::keyActivated, this, [this] { m_form->focusField("torque"); });
-    connect(m_form, &EntryForm::reverted, this, [this] { showGroup(m_table->selectedKey()); });
+    connect(m_table, &TableView::lineSelected, this, [this](int line) {
+        if (line >= 0) {
+            showGroup();
+        }
+    });
+    connect(m_table, &TableView::lineActivated, this, [this] { m_form->focusField("torque"); });
+    connect(m_form, &EntryForm::reverted, this, &FastenersGroups::showGroup);
     connect(m_form, &EntryForm::edited, this, &FastenersGroups::showWorking);
     connect(m_order, &QPushButton::toggled, this, &FastenersGroups::beginOrder);
     connect(m_plan, &PlanView::placeActivated, m_parts, &FastenersGroupParts::touch);
@@ -177,8 +207,7 @@ void FastenersGroups::build() {
 }
 
 void FastenersGroups::refresh() {
-    std::vector<QStringList> rows;
-    const Units& units = m_session.units();
+    std::vector<GroupRow> rows;
     for (const auto& [key, group] : m_session.facts().groups) {
         if (group.what.places && group.what.places->names.empty()) {
             continue; // dissolved
@@ -186,38 +215,38 @@ void FastenersGroups::refresh() {
         // What counts is what it speaks for now; before there is a layout, what was typed.
         const auto members = membersOf(m_session.facts(), key);
         const auto count = m_session.facts().layout ? static_cast<std::int64_t>(members.size()) : group.what.count;
-        const bool hasMembers = !members.empty();
-        const auto specified =
-            hasMembers ? asSpecified(m_session.facts(), members.front(), {}) : Result<FastenerTightened>(refuse(""));
-        rows.push_back({groupName(group.what), QString::number(count), qtText(describePlaces(members)),
-                        qtShown(pieceOf(group.what)), qtText(group.what.thread),
-                        specified ? broughtTo(*specified, units) : tr("not specified yet"), qtText(group.what.source)});
+        const auto specified = members.empty() ? Result<FastenerTightened>(refuse(""))
+                                               : asSpecified(m_session.facts(), members.front(), {});
+        rows.push_back({group.what, count, qtText(describePlaces(members)),
+                        specified ? broughtTo(*specified, m_session.units()) : tr("not specified yet")});
     }
-    m_table->show(rows);
-    if (m_table->selectedKey().isEmpty() && !rows.empty()) {
-        m_table->selectKey(rows.front().front());
+    m_table->put(std::move(rows));
+    if (m_table->selectedLine() < 0 && !m_table->rows().empty()) {
+        m_table->selectLine(0);
     }
-    showGroup(m_table->selectedKey());
+    showGroup();
 }
 
 void FastenersGroups::selectGroup(const QString& name) {
-    m_table->selectKey(name);
+    for (const GroupRow& row : m_table->rows()) {
+        if (groupName(row.what) == name) {
+            m_table->select(keyOf(row.what));
+            break;
+        }
+    }
     m_form->focusField("torque");
 }
 
-void FastenersGroups::showGroup(const QString& name) {
+void FastenersGroups::showGroup() {
     m_order->setChecked(false);
-    for (const auto& [key, group] : m_session.facts().groups) {
-        if (groupName(group.what) == name) {
-            // Where the layout or the list of places counts, what was typed for the count says nothing.
-            FastenerGroupSet asItIs = group.what;
-            const auto members = membersOf(m_session.facts(), key);
-            if (!members.empty() && (hasSides(key.kind) || asItIs.places)) {
-                asItIs.count = static_cast<std::int64_t>(members.size());
-            }
-            m_form->load(asItIs);
-            m_parts->setGroup(key);
+    if (const GroupRow* row = m_table->selected()) {
+        // Where the layout or the list of places counts, what was typed for the count says nothing.
+        FastenerGroupSet asItIs = row->what;
+        if (row->count > 0 && (hasSides(asItIs.group) || asItIs.places)) {
+            asItIs.count = row->count;
         }
+        m_form->load(asItIs);
+        m_parts->setGroup(keyOf(row->what));
     }
     showWorking();
 }
@@ -320,14 +349,6 @@ void FastenersGroups::putNext(const QString& place) {
         m_order->setChecked(false);
     }
     showWorking();
-}
-
-QString FastenersGroups::workingText() const {
-    return m_working->toPlainText();
-}
-
-QString FastenersGroups::warningText() const {
-    return m_warning->text();
 }
 
 void FastenersGroups::focusField() {

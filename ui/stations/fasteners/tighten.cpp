@@ -36,6 +36,8 @@ FastenersTighten::FastenersTighten(RecordSession& given, QWidget* parent)
 }
 
 void FastenersTighten::build() {
+    m_group->setObjectName(QStringLiteral("wholeGroup"));
+    m_loose->setObjectName(QStringLiteral("loosened"));
     const std::pair<FastenerKind, QString> kinds[] = {
         {FastenerKind::mainCap, tr("Main caps")},     {FastenerKind::rod, tr("Rods")},
         {FastenerKind::girdleNut, tr("Girdle nuts")}, {FastenerKind::panRail, tr("Pan rail")},
@@ -47,6 +49,7 @@ void FastenersTighten::build() {
     m_remark->setWordWrap(true);
     m_loose->setAutoDefault(false);
     m_group->setAutoDefault(false);
+    m_isNew->setObjectName(QStringLiteral("isNew"));
     setTip(m_isNew, tr("This kind is used once: a piece that is tightened for the second time opens a finding"));
     setTip(m_loose, tr("The fastener was let off: what rests on it becomes stale"));
     m_entries->setColumnHidden(EntriesModel::person, true);
