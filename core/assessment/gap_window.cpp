@@ -38,7 +38,7 @@ Result<NutTravel> travelOf(const FastenerGroupSet& group, const Thread& thread, 
     if (!group.grip || !material) {
         return nutTravel(thread, turned);
     }
-    const auto length = [](const std::optional<Entered<Length>>& l) {
+    const auto length = [](const Rare<Entered<Length>>& l) {
         return l ? std::optional(l->value) : std::nullopt;
     };
     const auto grade = parseGrade(group.grade);

@@ -103,16 +103,16 @@ struct FastenerGroupSet {
     std::int64_t steps = 3;
     NameList sequence; ///< fastener codes in the order of tightening; empty: from the centre outwards
     std::string source;
-    std::optional<std::string> name = {};       ///< of a group of places: "rear cap"
-    std::optional<NameList> places = {};        ///< fastener codes; none: all of the kind, or of its ring
+    Rare<std::string> name = {};       ///< of a group of places: "rear cap"
+    Rare<NameList> places = {};        ///< fastener codes; none: all of the kind, or of its ring
     std::optional<FastenerPiece> piece = {};    ///< none: studs with nuts at main caps and girdle, bolts elsewhere
     std::optional<VerifyMethod> verifiedBy = {}; ///< none: by torque, by length when stretched, else by witness mark
     std::optional<bool> isSingleUse = {};       ///< not tightened twice; none: only what is tightened to yield
-    std::optional<Entered<Length>> stretchTolerance = {}; ///< of the length when it is read; none: 0.0003 in
-    std::optional<Entered<Length>> grip = {};         ///< clamped length, from under the nut to where the thread holds
-    std::optional<Entered<Length>> shank = {};        ///< diameter without thread; none: the nominal one
-    std::optional<Entered<Length>> threadInGrip = {}; ///< threaded part of the grip; none: one diameter
-    std::optional<std::string> clamped = {};          ///< what it clamps: "cast iron", "steel"
+    Rare<Entered<Length>> stretchTolerance = {}; ///< of the length when it is read; none: 0.0003 in
+    Rare<Entered<Length>> grip = {};         ///< clamped length, from under the nut to where the thread holds
+    Rare<Entered<Length>> shank = {};        ///< diameter without thread; none: the nominal one
+    Rare<Entered<Length>> threadInGrip = {}; ///< threaded part of the grip; none: one diameter
+    Rare<std::string> clamped = {};          ///< what it clamps: "cast iron", "steel"
     static constexpr std::string_view kind = "fastener_group_set", title = Core::mark("Fastener group set");
     static constexpr auto fields() {
         using S = FastenerGroupSet;
@@ -336,7 +336,7 @@ struct RoundOutcome {
     Rare<Entered<Torque>> torque;
     std::string instrument;
     std::optional<VerifyMethod> by = {};         ///< none: by torque
-    std::optional<Entered<Length>> stretch = {}; ///< as read, when by length
+    Rare<Entered<Length>> stretch = {};     ///< as read, when by length
     static constexpr std::string_view kind = "round_outcome", title = Core::mark("Verified");
     static constexpr auto fields() {
         using S = RoundOutcome;

@@ -3,6 +3,7 @@
 /// The enumerations that entries hold, each with its words as they stand in files and on screen. What a domain folder
 /// judges by is that folder's own enumeration.
 #include <array>
+#include <cstdint>
 #include <base/words.h>
 #include <bearings/shell_half.h>
 #include <clearances/trial_item.h>
@@ -26,14 +27,14 @@ constexpr bool hasAngle(TighteningMethod method) {
 }
 
 /// What holds at a place: drawn by shape, and said.
-enum class FastenerPiece { stud, bolt };
+enum class FastenerPiece : std::uint8_t { stud, bolt };
 template <> struct WordsOf<FastenerPiece> {
     static constexpr std::array<Word<FastenerPiece>, 2> list{
         {{FastenerPiece::stud, Core::mark("stud with nut")}, {FastenerPiece::bolt, Core::mark("bolt")}}};
 };
 
 /// By what a verify round tells that a fastener still holds.
-enum class VerifyMethod { torque, length, witnessMark };
+enum class VerifyMethod : std::uint8_t { torque, length, witnessMark };
 template <> struct WordsOf<VerifyMethod> {
     static constexpr std::array<Word<VerifyMethod>, 3> list{
         {{VerifyMethod::torque, Core::mark("torque")},
@@ -42,7 +43,7 @@ template <> struct WordsOf<VerifyMethod> {
 };
 
 /// What was done to the washer of a place, before its gap is read again.
-enum class WasherWork { turned, turnedOver, dressed };
+enum class WasherWork : std::uint8_t { turned, turnedOver, dressed };
 template <> struct WordsOf<WasherWork> {
     static constexpr std::array<Word<WasherWork>, 3> list{
         {{WasherWork::turned, Core::mark("turned")},

@@ -318,10 +318,6 @@
         <translation>Eintrag %1: %2.</translation>
     </message>
     <message>
-        <source>%1 of %2 pulled</source>
-        <translation>%1 von %2 geprüft</translation>
-    </message>
-    <message>
         <source>Trial fit: %1, throw %2</source>
         <translation>Probemontage: %1, Kröpfung %2</translation>
     </message>
@@ -918,10 +914,6 @@
         <translation>↻ %1: zählt nicht mehr</translation>
     </message>
     <message>
-        <source>○ %1: %2 pulled</source>
-        <translation>○ %1: %2 geprüft</translation>
-    </message>
-    <message>
         <source>%1 (future)</source>
         <translation>%1 (Zukunft)</translation>
     </message>
@@ -1265,6 +1257,66 @@
         <source>Findings settled</source>
         <translation>Befunde erledigt</translation>
     </message>
+    <message>
+        <source>the washer at %1 was %2</source>
+        <translation>die Unterlegscheibe an %1 wurde %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 verified</source>
+        <translation>%1 von %2 geprüft</translation>
+    </message>
+    <message>
+        <source>The nut of this side did not turn.</source>
+        <translation>Die Mutter dieser Seite hat sich nicht gedreht.</translation>
+    </message>
+    <message>
+        <source>It can have grown by %1 at most, likely by %2, by the stiffness of this joint.</source>
+        <translation>Es kann um höchstens %1 gewachsen sein, wahrscheinlich um %2, nach der Steifigkeit dieser Verbindung.</translation>
+    </message>
+    <message>
+        <source>It can have grown by %1 at most, likely by %2, as is usual for such joints.</source>
+        <translation>Es kann um höchstens %1 gewachsen sein, wahrscheinlich um %2, wie bei solchen Verbindungen üblich.</translation>
+    </message>
+    <message>
+        <source>The fastener clamps by %1 more.</source>
+        <translation>Die Schraube klemmt um %1 stärker.</translation>
+    </message>
+    <message>
+        <source>The gap is known to %1 only: a new reading cannot tell whether it grew.</source>
+        <translation>Das Spaltmaß ist nur auf %1 bekannt: Eine neue Messung kann nicht zeigen, ob es gewachsen ist.</translation>
+    </message>
+    <message>
+        <source>The gap is known to %1: a new reading can tell.</source>
+        <translation>Das Spaltmaß ist auf %1 bekannt: Eine neue Messung kann es zeigen.</translation>
+    </message>
+    <message>
+        <source>by pulling it to its torque</source>
+        <translation>durch Nachziehen auf sein Drehmoment</translation>
+    </message>
+    <message>
+        <source>by its length: it must not be pulled</source>
+        <translation>an der Länge: Nachgezogen werden darf sie nicht</translation>
+    </message>
+    <message>
+        <source>by its witness mark: it must not be pulled</source>
+        <translation>an der Markierung: Nachgezogen werden darf sie nicht</translation>
+    </message>
+    <message>
+        <source>Clean; turn the washer, turn it over, look for a burr; measure the shims; read the gap again; change the stack: in this order.</source>
+        <translation>Reinigen; die Scheibe drehen, wenden, nach einem Grat sehen; die Distanzscheiben messen; das Spaltmaß neu messen; den Stapel ändern: in dieser Reihenfolge.</translation>
+    </message>
+    <message>
+        <source>Clamp checked</source>
+        <translation>Klemmkraft geprüft</translation>
+    </message>
+    <message>
+        <source>Washer</source>
+        <translation>Unterlegscheibe</translation>
+    </message>
+    <message>
+        <source>○ %1: %2 verified</source>
+        <translation>○ %1: %2 geprüft</translation>
+    </message>
 </context>
 <context>
     <name>FastenersStation</name>
@@ -1347,6 +1399,42 @@
     <message>
         <source>held</source>
         <translation>gehalten</translation>
+    </message>
+    <message>
+        <source>verified by its length, never pulled again</source>
+        <translation>an der Länge geprüft, nie nachgezogen</translation>
+    </message>
+    <message>
+        <source>verified by its witness mark, never pulled again</source>
+        <translation>an der Markierung geprüft, nie nachgezogen</translation>
+    </message>
+    <message>
+        <source>moved</source>
+        <translation>drehte sich weiter</translation>
+    </message>
+    <message>
+        <source>held, %1 stretch</source>
+        <translation>hielt, %1 Längung</translation>
+    </message>
+    <message>
+        <source>its mark lines up</source>
+        <translation>Markierung steht gleich</translation>
+    </message>
+    <message>
+        <source>, used once</source>
+        <translation>, nur einmal zu verwenden</translation>
+    </message>
+    <message>
+        <source>in this group</source>
+        <translation>in dieser Gruppe</translation>
+    </message>
+    <message>
+        <source>in no group</source>
+        <translation>in keiner Gruppe</translation>
+    </message>
+    <message>
+        <source>in the group %1</source>
+        <translation>in der Gruppe %1</translation>
     </message>
 </context>
 <context>
@@ -1766,10 +1854,6 @@ vergrößert</translation>
         <translation>Schlüssel</translation>
     </message>
     <message>
-        <source>Pulled</source>
-        <translation>Geprüft</translation>
-    </message>
-    <message>
         <source>Held</source>
         <translation>Gehalten</translation>
     </message>
@@ -1788,10 +1872,6 @@ vergrößert</translation>
     <message>
         <source>Verify rounds</source>
         <translation>Prüfrunden</translation>
-    </message>
-    <message>
-        <source>With the stacks off, every main-cap and rod fastener is pulled to its specified value again, without backing it off. Fastener by fastener under Torques.</source>
-        <translation>Bei abgenommenen Stapeln wird jede Verschraubung von Hauptlagerdeckeln und Pleueln noch einmal auf ihren vorgegebenen Wert gezogen, ohne sie zurückzudrehen. Verschraubung für Verschraubung unter „Drehmomente“.</translation>
     </message>
     <message>
         <source>How far each one moved, round by round</source>
@@ -2775,6 +2855,54 @@ vergrößert</translation>
     <message>
         <source>by feel</source>
         <translation>durch Gefühl</translation>
+    </message>
+    <message>
+        <source>does not count: %1</source>
+        <translation>zählt nicht: %1</translation>
+    </message>
+    <message>
+        <source>Verified</source>
+        <translation>Geprüft</translation>
+    </message>
+    <message>
+        <source>With the stacks off, every main-cap and rod fastener is pulled to its specified torque again, without backing it off; or, where it must not be pulled, its stretch is read or its witness mark looked at. Fastener by fastener under Torques.</source>
+        <translation>Ohne die Stapel wird jede Schraube der Hauptlagerdeckel und Pleuel noch einmal auf ihr vorgegebenes Drehmoment gezogen, ohne sie vorher zu lösen; wo das nicht sein darf, wird ihre Längung gemessen oder ihre Markierung angesehen. Schraube für Schraube unter Drehmomente.</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Wo</translation>
+    </message>
+    <message>
+        <source>Verified by</source>
+        <translation>Geprüft an</translation>
+    </message>
+    <message>
+        <source>by its mark</source>
+        <translation>an der Markierung</translation>
+    </message>
+    <message>
+        <source>Does not count: %1</source>
+        <translation>Zählt nicht: %1</translation>
+    </message>
+    <message>
+        <source>Torque on</source>
+        <translation>Moment beim Anziehen</translation>
+    </message>
+    <message>
+        <source>Torque off</source>
+        <translation>Moment beim Lösen</translation>
+    </message>
+    <message>
+        <source>Clamp</source>
+        <translation>Klemmkraft</translation>
+    </message>
+    <message>
+        <source>Clamp, from the torques that turned on and back</source>
+        <translation>Klemmkraft, aus den Momenten beim Anziehen und Lösen</translation>
+    </message>
+    <message>
+        <source>A fastener that held turned no further at its torque when it was pulled again: that says nothing more of its clamp.</source>
+        <translation>Eine Schraube, die hielt, drehte sich beim Nachziehen auf ihr Moment nicht weiter: Mehr ist damit über ihre Klemmkraft nicht gesagt.</translation>
     </message>
 </context>
 <context>
@@ -4205,20 +4333,8 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Für %1 ist nichts vorgegeben.</translation>
     </message>
     <message>
-        <source>Set the group “%1” at the fasteners station.</source>
-        <translation>Die Gruppe „%1“ an der Station Schrauben einrichten.</translation>
-    </message>
-    <message>
         <source>%1 of %2 tightened.</source>
         <translation>%1 von %2 angezogen.</translation>
-    </message>
-    <message>
-        <source>%1 was not brought to its specified value, nor were %2 more.</source>
-        <translation>%1 wurde nicht auf den vorgegebenen Wert gebracht, %2 weitere auch nicht.</translation>
-    </message>
-    <message>
-        <source>%1 was not brought to its specified value.</source>
-        <translation>%1 wurde nicht auf den vorgegebenen Wert gebracht.</translation>
     </message>
     <message>
         <source>Tighten it to what is specified, and enter it.</source>
@@ -4239,10 +4355,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>No verify round was made.</source>
         <translation>Es wurde keine Prüfrunde gemacht.</translation>
-    </message>
-    <message>
-        <source>Take the stacks off and pull every main-cap and rod fastener at full torque.</source>
-        <translation>Die Stapel abnehmen und jede Verschraubung von Hauptlagerdeckeln und Pleueln mit vollem Drehmoment prüfen.</translation>
     </message>
     <message>
         <source>Round %1</source>
@@ -5157,10 +5269,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>„%1“ muss ein Text in Anführungszeichen sein.</translation>
     </message>
     <message>
-        <source>The entry “%1” has no member “%2”.</source>
-        <translation>Der Eintrag „%1“ hat kein Element „%2“.</translation>
-    </message>
-    <message>
         <source>This is no JSON object: %1.</source>
         <translation>Das ist kein JSON-Objekt: %1.</translation>
     </message>
@@ -5851,10 +5959,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>The entry “%1” cannot be read: %2</source>
         <translation>Der Eintrag „%1“ lässt sich nicht lesen: %2</translation>
-    </message>
-    <message>
-        <source>This program knows no entry kind “%1”: check its spelling.</source>
-        <translation>Dieses Programm kennt keine Eintragsart „%1“: die Schreibweise prüfen.</translation>
     </message>
     <message>
         <source>The entry “%1” has %2 values, but its kind has %3.</source>
@@ -6603,10 +6707,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>A torque of %1 pulls the fastener to only %2 of its proof load: was a value in lbf·ft entered as lbf·in? As lbf·ft it would be %3.</source>
         <translation>Ein Drehmoment von %1 zieht die Verschraubung nur auf %2 ihrer Prüfkraft: wurde ein Wert in lbf·ft als lbf·in eingegeben? Als lbf·ft wären es %3.</translation>
-    </message>
-    <message>
-        <source>A torque of %1 gives %2 of the proof load, but at the lower friction %3, which is more than 90 %: check the value, the lubricant and the grade.</source>
-        <translation>Ein Drehmoment von %1 ergibt %2 der Prüfkraft, bei der niedrigeren Reibung aber %3, mehr als 90 %: Wert, Schmierstoff und Festigkeitsklasse prüfen.</translation>
     </message>
     <message>
         <source>common practice, no source</source>
@@ -7385,10 +7485,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Die Rechnung sagt %1 %2, und das kann nicht sein.</translation>
     </message>
     <message>
-        <source>Clean; turn the washer, turn it over, look for a burr; measure the shims; read the gap again; change the stack: in this order.</source>
-        <translation>Reinigen; die Unterlegscheibe drehen, wenden, nach einem Grat sehen; die Distanzscheiben messen; das Spaltmaß neu messen; den Stapel ändern: in dieser Reihenfolge.</translation>
-    </message>
-    <message>
         <source>A bore is measured with its cap at full torque: tighten %1 to what is specified first.</source>
         <translation>Eine Bohrung wird mit ihrem Deckel auf vollem Drehmoment gemessen: zuerst %1 auf die Vorgabe anziehen.</translation>
     </message>
@@ -7588,6 +7684,374 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>%1 is a difference: type it in degrees Celsius, like 2.8.</source>
         <translation>%1 ist ein Unterschied: in Grad Celsius tippen, etwa 2,8.</translation>
     </message>
+    <message>
+        <source>A group of places has a name of its own, lists its places and names no ring; any other group has neither name nor list.</source>
+        <translation>Eine Gruppe von Stellen hat einen eigenen Namen, nennt ihre Stellen und keinen Ring; jede andere Gruppe hat weder Namen noch Liste.</translation>
+    </message>
+    <message>
+        <source>The group lists %1, which is not of its kind, or not on this engine: take it out.</source>
+        <translation>Die Gruppe nennt %1, was nicht von ihrer Art ist oder an diesem Motor nicht vorkommt: herausnehmen.</translation>
+    </message>
+    <message>
+        <source>The group lists %1 twice: name each place once.</source>
+        <translation>Die Gruppe nennt %1 zweimal: jede Stelle nur einmal nennen.</translation>
+    </message>
+    <message>
+        <source>The sequence names %1, which is not among the places of this group: take it out.</source>
+        <translation>Die Reihenfolge nennt %1, was nicht zu den Stellen dieser Gruppe gehört: herausnehmen.</translation>
+    </message>
+    <message>
+        <source>The clamp of %1 is worked out from its thread, which is not known: set its group first.</source>
+        <translation>Die Klemmkraft von %1 wird aus ihrem Gewinde errechnet, das nicht bekannt ist: zuerst ihre Gruppe festlegen.</translation>
+    </message>
+    <message>
+        <source>Its cap likely went down by no more than %1.</source>
+        <translation>Der Deckel ging wahrscheinlich um nicht mehr als %1 nach unten.</translation>
+    </message>
+    <message>
+        <source>Set the group “%1” at the fasteners station: its maker says torque, lubricant and, where it is so, stretch.</source>
+        <translation>Die Gruppe „%1“ bei den Schrauben festlegen: Der Hersteller nennt Drehmoment, Schmierung und gegebenenfalls Längung.</translation>
+    </message>
+    <message>
+        <source>%1 and %2 more are not at their specified value.</source>
+        <translation>%1 und %2 weitere sind nicht auf ihrem vorgegebenen Wert.</translation>
+    </message>
+    <message>
+        <source>%1 is not at its specified value.</source>
+        <translation>%1 ist nicht auf dem vorgegebenen Wert.</translation>
+    </message>
+    <message>
+        <source>Enter what is missing, or tighten %1 with a wrench that fits.</source>
+        <translation>Das Fehlende eintragen oder %1 mit einem passenden Schlüssel anziehen.</translation>
+    </message>
+    <message>
+        <source>Take the stacks off and verify every main-cap and rod fastener: by its torque, its length or its witness mark, as its group says.</source>
+        <translation>Die Stapel abnehmen und jede Schraube der Hauptlagerdeckel und Pleuel prüfen: am Drehmoment, an der Länge oder an der Markierung, wie ihre Gruppe es sagt.</translation>
+    </message>
+    <message>
+        <source>It counts for nothing.</source>
+        <translation>Das zählt nicht.</translation>
+    </message>
+    <message>
+        <source>Verify %1 once more as it is specified.</source>
+        <translation>%1 noch einmal so prüfen, wie es vorgegeben ist.</translation>
+    </message>
+    <message>
+        <source>Verify round %1 goes on with %2.</source>
+        <translation>Prüfrunde %1 geht weiter mit %2.</translation>
+    </message>
+    <message>
+        <source>%1 is far over the %2 that is specified for %3: look at the wrench, or type ! behind it if it is really so.</source>
+        <translation>%1 liegt weit über den %2, die für %3 vorgegeben sind: nach dem Schlüssel sehen oder ! dahinter setzen, wenn es wirklich so ist.</translation>
+    </message>
+    <message>
+        <source>what is specified, %1, goes to %2 of proof at the lower friction, torsion counted: lower it, or say who takes it and why</source>
+        <translation>die Vorgabe, %1, erreicht bei der kleineren Reibung mit Torsion %2 der Prüfspannung: herabsetzen, oder sagen, wer sie verantwortet und warum</translation>
+    </message>
+    <message>
+        <source>it is used once, and was now tightened %1 times: fit a new one, or say who takes it and why</source>
+        <translation>sie ist nur einmal zu verwenden und wurde nun %1-mal angezogen: eine neue einbauen, oder sagen, wer es verantwortet und warum</translation>
+    </message>
+    <message>
+        <source>%1 tightened %2, and the shop&apos;s rule asks for a second person to verify: let somebody else make the round.</source>
+        <translation>%1 hat %2 angezogen, und die Regel der Werkstatt verlangt zum Prüfen eine zweite Person: Jemand anders macht die Runde.</translation>
+    </message>
+    <message>
+        <source>%1 did “%2”, and the shop&apos;s rule asks for a second person to sign off: let somebody else look at it all and sign.</source>
+        <translation>%1 hat „%2“ gemacht, und die Regel der Werkstatt verlangt zum Abzeichnen eine zweite Person: Jemand anders sieht alles an und zeichnet ab.</translation>
+    </message>
+    <message>
+        <source>No torque is specified for %1.</source>
+        <translation>Für %1 ist kein Drehmoment vorgegeben.</translation>
+    </message>
+    <message>
+        <source>%1 has an outcome without a torque.</source>
+        <translation>%1 hat ein Ergebnis ohne Drehmoment.</translation>
+    </message>
+    <message>
+        <source>%1 was pulled at %2, and %3 is specified.</source>
+        <translation>%1 wurde mit %2 gezogen, vorgegeben sind %3.</translation>
+    </message>
+    <message>
+        <source>%1 is verified by its length, and no stretch was read.</source>
+        <translation>%1 wird an der Länge geprüft, und es wurde keine Längung gemessen.</translation>
+    </message>
+    <message>
+        <source>%1 has a stretch of %2, outside %3 ± %4.</source>
+        <translation>%1 hat eine Längung von %2, außerhalb von %3 ± %4.</translation>
+    </message>
+    <message>
+        <source>No wrench is named for %1.</source>
+        <translation>Für %1 ist kein Schlüssel genannt.</translation>
+    </message>
+    <message>
+        <source>Nothing was known of %1 when it was used.</source>
+        <translation>Von %1 war nichts bekannt, als es gebraucht wurde.</translation>
+    </message>
+    <message>
+        <source>%1 is a %2, which pulls no torque.</source>
+        <translation>%1 ist ein Messmittel der Art „%2“, das kein Drehmoment aufbringt.</translation>
+    </message>
+    <message>
+        <source>The range of %1 is not known.</source>
+        <translation>Der Bereich von %1 ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>%1 lies outside the range of %2.</source>
+        <translation>%1 liegt außerhalb des Bereichs von %2.</translation>
+    </message>
+    <message>
+        <source>%1 is verified %2.</source>
+        <translation>%1 wird %2 geprüft.</translation>
+    </message>
+    <message>
+        <source>%1 was tightened and verified by %2, and the shop&apos;s rule asks for a second person.</source>
+        <translation>%1 wurde von %2 angezogen und geprüft, und die Regel der Werkstatt verlangt eine zweite Person.</translation>
+    </message>
+    <message>
+        <source>By the numbers it should drag.</source>
+        <translation>Nach den Zahlen müsste es saugen.</translation>
+    </message>
+    <message>
+        <source>%1 must not be pulled again: read its stretch, and enter that.</source>
+        <translation>%1 darf nicht nachgezogen werden: die Längung messen und eintragen.</translation>
+    </message>
+    <message>
+        <source>%1 must not be pulled again: look whether its witness mark still lines up, and enter that.</source>
+        <translation>%1 darf nicht nachgezogen werden: nachsehen, ob die Markierung noch gleich steht, und das eintragen.</translation>
+    </message>
+    <message>
+        <source>A clamp is checked on a fastener that is tight as specified: tighten %1 first.</source>
+        <translation>Eine Klemmkraft wird an einer Schraube geprüft, die wie vorgegeben angezogen ist: zuerst %1 anziehen.</translation>
+    </message>
+    <message>
+        <source>A grip of %1 cannot be that of a %2: give the length that is clamped, up to %3 diameters.</source>
+        <translation>Eine Klemmlänge von %1 passt nicht zu %2: die geklemmte Länge angeben, bis zu %3 Durchmesser.</translation>
+    </message>
+    <message>
+        <source>cast iron</source>
+        <translation>Grauguss</translation>
+    </message>
+    <message>
+        <source>nodular iron</source>
+        <translation>Sphäroguss</translation>
+    </message>
+    <message>
+        <source>steel</source>
+        <translation>Stahl</translation>
+    </message>
+    <message>
+        <source>aluminium</source>
+        <translation>Aluminium</translation>
+    </message>
+    <message>
+        <source>%1 is not in the list of what a cap is made of: take one of %2.</source>
+        <translation>%1 steht nicht in der Liste der Deckelwerkstoffe: einen von %2 nehmen.</translation>
+    </message>
+    <message>
+        <source>A shank of %1 does not go with a %2: give its diameter where it has no thread.</source>
+        <translation>Ein Schaft von %1 passt nicht zu %2: den Durchmesser ohne Gewinde angeben.</translation>
+    </message>
+    <message>
+        <source>%1 of thread cannot lie within a grip of %2: give the part of the grip that is threaded.</source>
+        <translation>%1 Gewinde passen nicht in eine Klemmlänge von %2: den Teil der Klemmlänge angeben, der Gewinde hat.</translation>
+    </message>
+    <message>
+        <source>The stiffness of a fastener and of what it clamps is more than nothing.</source>
+        <translation>Die Steifigkeit einer Schraube und dessen, was sie klemmt, ist größer als null.</translation>
+    </message>
+    <message>
+        <source>thread torque M = F·(P/2π + μt·d2/(2·cos 30°)) = %1</source>
+        <translation>Gewindemoment M = F·(P/2π + μt·d2/(2·cos 30°)) = %1</translation>
+    </message>
+    <message>
+        <source>σ = %1, τ = 16·M/(π·ds³) = %2, σe = √(σ² + 3τ²) = %3</source>
+        <translation>σ = %1, τ = 16·M/(π·ds³) = %2, σe = √(σ² + 3τ²) = %3</translation>
+    </message>
+    <message>
+        <source>Loosening took %1 and tightening %2: a fastener that clamps comes loose at less than it was tightened with.</source>
+        <translation>Gelöst wurde mit %1, angezogen mit %2: Eine Schraube, die klemmt, löst sich mit weniger, als sie angezogen wurde.</translation>
+    </message>
+    <message>
+        <source>A torque of %1 gives %2 of the proof load, but at the lower friction and with the torsion of tightening %3, which is more than 90 %: check the value, the lubricant and the grade.</source>
+        <translation>Ein Drehmoment von %1 ergibt %2 der Prüflast, bei der kleineren Reibung und mit der Torsion beim Anziehen aber %3, mehr als 90 %: Wert, Schmierung und Festigkeitsklasse prüfen.</translation>
+    </message>
+    <message>
+        <source>with torsion: %1 of proof, %2 at the lower friction</source>
+        <translation>mit Torsion: %1 der Prüfspannung, %2 bei der kleineren Reibung</translation>
+    </message>
+    <message>
+        <source>clamped</source>
+        <translation>Geklemmtes</translation>
+    </message>
+    <message>
+        <source>grip</source>
+        <translation>Klemmlänge</translation>
+    </message>
+    <message>
+        <source>group name</source>
+        <translation>Gruppenname</translation>
+    </message>
+    <message>
+        <source>is new</source>
+        <translation>neu</translation>
+    </message>
+    <message>
+        <source>is single use</source>
+        <translation>nur einmal</translation>
+    </message>
+    <message>
+        <source>piece</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
+        <source>places</source>
+        <translation>Stellen</translation>
+    </message>
+    <message>
+        <source>second person signs</source>
+        <translation>zweite Person zeichnet ab</translation>
+    </message>
+    <message>
+        <source>second person verifies</source>
+        <translation>zweite Person prüft</translation>
+    </message>
+    <message>
+        <source>shank</source>
+        <translation>Schaft</translation>
+    </message>
+    <message>
+        <source>stretch tolerance</source>
+        <translation>Längungstoleranz</translation>
+    </message>
+    <message>
+        <source>thread in grip</source>
+        <translation>Gewinde in der Klemmlänge</translation>
+    </message>
+    <message>
+        <source>torque off</source>
+        <translation>Moment beim Lösen</translation>
+    </message>
+    <message>
+        <source>torque on</source>
+        <translation>Moment beim Anziehen</translation>
+    </message>
+    <message>
+        <source>verified by</source>
+        <translation>geprüft an</translation>
+    </message>
+    <message>
+        <source>work</source>
+        <translation>Arbeit</translation>
+    </message>
+    <message>
+        <source>The entry “%1” has no member “%2”; it has: %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The entry “%1” lacks: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>torque and angle to yield</source>
+        <translation>Drehmoment und Winkel bis zur Streckgrenze</translation>
+    </message>
+    <message>
+        <source>stud with nut</source>
+        <translation>Stehbolzen mit Mutter</translation>
+    </message>
+    <message>
+        <source>bolt</source>
+        <translation>Schraube</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>witness mark</source>
+        <translation>Markierung</translation>
+    </message>
+    <message>
+        <source>turned</source>
+        <translation>gedreht</translation>
+    </message>
+    <message>
+        <source>turned over</source>
+        <translation>gewendet</translation>
+    </message>
+    <message>
+        <source>dressed</source>
+        <translation>abgezogen</translation>
+    </message>
+    <message>
+        <source>This program knows no entry kind “%1”: “caprail help entries” lists them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This program knows no entry kind “%1”; there are: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The seal of entry %1 does not fit: it, or an entry before it, was altered after it was sealed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entry %1, %2: %3</source>
+        <translation>Eintrag %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>%1 of the %2 that its specification aims at</source>
+        <translation>%1 der %2, auf die ihre Vorgabe zielt</translation>
+    </message>
+    <message>
+        <source>There is no such group to split: choose one in the list.</source>
+        <translation>Eine solche Gruppe zum Teilen gibt es nicht: eine aus der Liste wählen.</translation>
+    </message>
+    <message>
+        <source>Give the new group a name that no other group of its kind has, as “rear cap”.</source>
+        <translation>Der neuen Gruppe einen Namen geben, den keine andere Gruppe ihrer Art hat, etwa „hinterer Deckel“.</translation>
+    </message>
+    <message>
+        <source>%1 is not of the group that is split: choose places of that group.</source>
+        <translation>%1 gehört nicht zu der Gruppe, die geteilt wird: Stellen dieser Gruppe wählen.</translation>
+    </message>
+    <message>
+        <source>Choose some of the %1 places of the group, not none and not all.</source>
+        <translation>Einige der %1 Stellen der Gruppe wählen, nicht keine und nicht alle.</translation>
+    </message>
+    <message>
+        <source>Only a group that lists its places can be joined back to the wider one.</source>
+        <translation>Nur eine Gruppe, die ihre Stellen nennt, kann in die größere zurückkehren.</translation>
+    </message>
+    <message>
+        <source>No wider group would speak for %1: set the group “%2” for all of its kind first.</source>
+        <translation>Für %1 würde keine größere Gruppe gelten: zuerst die Gruppe „%2“ für alle ihrer Art festlegen.</translation>
+    </message>
+    <message>
+        <source>this place alone</source>
+        <translation>nur diese Stelle</translation>
+    </message>
+    <message>
+        <source>its whole cap</source>
+        <translation>ihr ganzer Deckel</translation>
+    </message>
+    <message>
+        <source>its whole side</source>
+        <translation>ihre ganze Seite</translation>
+    </message>
+    <message>
+        <source>its whole ring</source>
+        <translation>ihr ganzer Ring</translation>
+    </message>
+    <message>
+        <source>No verify round is under way: begin one first.</source>
+        <translation>Es läuft keine Prüfrunde: zuerst eine beginnen.</translation>
+    </message>
+    <message>
+        <source>With the torsion of tightening: %1 of proof, %2 at the lower friction</source>
+        <translation>Mit der Torsion beim Anziehen: %1 der Prüfspannung, %2 bei der kleineren Reibung</translation>
+    </message>
 </context>
 <context>
     <name>caprail::DiskBar</name>
@@ -7757,6 +8221,14 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Common practice, no source: 0.00075 to 0.0010 per inch of journal diameter.</source>
         <translation>Gängige Praxis, ohne Quelle: 0.00075 bis 0.0010 je Zoll Zapfendurchmesser.</translation>
+    </message>
+    <message>
+        <source>A second person verifies</source>
+        <translation>Eine zweite Person prüft</translation>
+    </message>
+    <message>
+        <source>A second person signs off</source>
+        <translation>Eine zweite Person zeichnet ab</translation>
     </message>
 </context>
 <context>
@@ -8145,6 +8617,84 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
 </context>
 <context>
+    <name>caprail::FastenersClamp</name>
+    <message>
+        <source>Turn it a little further, slowly, and note the torque; then back, slowly, and note that. It is loose then: tighten it again. A fastener by angle, to yield or by stretch is not tried so.</source>
+        <translation>Langsam ein wenig weiterdrehen und das Moment ablesen; dann langsam zurück, und das ablesen. Danach ist sie lose: wieder anziehen. Nach Winkel, bis zur Streckgrenze oder nach Längung angezogene Schrauben werden so nicht geprüft.</translation>
+    </message>
+    <message>
+        <source>What it clamps with</source>
+        <translation>Womit sie klemmt</translation>
+    </message>
+    <message>
+        <source>loose</source>
+        <translation>lose</translation>
+    </message>
+    <message>
+        <source>Its clamp was not checked.</source>
+        <translation>Ihre Klemmkraft wurde nicht geprüft.</translation>
+    </message>
+    <message>
+        <source>Torque on / torque off, as 80 / 56</source>
+        <translation>Moment anziehend / lösend, wie 80 / 56</translation>
+    </message>
+    <message>
+        <source>Tighten it as specified first</source>
+        <translation>Zuerst wie vorgegeben anziehen</translation>
+    </message>
+    <message>
+        <source>on %1, off %2</source>
+        <translation>anziehend %1, lösend %2</translation>
+    </message>
+    <message>
+        <source>the torque that turns it on</source>
+        <translation>das Moment beim Anziehen</translation>
+    </message>
+    <message>
+        <source>the torque that turns it back, behind a /</source>
+        <translation>das Moment beim Lösen, hinter einem /</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::FastenersGroupParts</name>
+    <message>
+        <source>S&amp;plit off places</source>
+        <translation>Stellen a&amp;btrennen</translation>
+    </message>
+    <message>
+        <source>&amp;Join back</source>
+        <translation>&amp;Zurückführen</translation>
+    </message>
+    <message>
+        <source>What a touch takes</source>
+        <translation>Was eine Berührung nimmt</translation>
+    </message>
+    <message>
+        <source>name, as rear cap</source>
+        <translation>Name, etwa hinterer Deckel</translation>
+    </message>
+    <message>
+        <source>Name of the new group</source>
+        <translation>Name der neuen Gruppe</translation>
+    </message>
+    <message>
+        <source>Touch the places on the diagram that get a specification of their own (or walk with the arrow keys and press Enter), name them, and store</source>
+        <translation>Auf der Zeichnung die Stellen berühren, die eine eigene Vorgabe bekommen (oder mit den Pfeiltasten gehen und Eingabe drücken), benennen und speichern</translation>
+    </message>
+    <message>
+        <source>These places go back to the wider group, with what it specifies</source>
+        <translation>Diese Stellen kehren in die größere Gruppe zurück, mit deren Vorgabe</translation>
+    </message>
+    <message>
+        <source>Leave them together</source>
+        <translation>Zusammen lassen</translation>
+    </message>
+    <message>
+        <source>Store the split: %1</source>
+        <translation>Abtrennen: %1</translation>
+    </message>
+</context>
+<context>
     <name>caprail::FastenersGroups</name>
     <message>
         <source>Group</source>
@@ -8274,6 +8824,66 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>The sequence is as it should be</source>
         <translation>Die Reihenfolge ist, wie sie sein soll</translation>
     </message>
+    <message>
+        <source>What is there</source>
+        <translation>Was dort sitzt</translation>
+    </message>
+    <message>
+        <source>Stretch within ±</source>
+        <translation>Längung innerhalb ±</translation>
+    </message>
+    <message>
+        <source>0.0003 in</source>
+        <translation>0,0003 in</translation>
+    </message>
+    <message>
+        <source>Verified by</source>
+        <translation>Geprüft an</translation>
+    </message>
+    <message>
+        <source>Used once</source>
+        <translation>Nur einmal</translation>
+    </message>
+    <message>
+        <source>Grip</source>
+        <translation>Klemmlänge</translation>
+    </message>
+    <message>
+        <source>clamped length</source>
+        <translation>geklemmte Länge</translation>
+    </message>
+    <message>
+        <source>Shank</source>
+        <translation>Schaft</translation>
+    </message>
+    <message>
+        <source>diameter without thread</source>
+        <translation>Durchmesser ohne Gewinde</translation>
+    </message>
+    <message>
+        <source>Thread in grip</source>
+        <translation>Gewinde darin</translation>
+    </message>
+    <message>
+        <source>It clamps</source>
+        <translation>Sie klemmt</translation>
+    </message>
+    <message>
+        <source>Places</source>
+        <translation>Stellen</translation>
+    </message>
+    <message>
+        <source>not specified yet</source>
+        <translation>noch nicht vorgegeben</translation>
+    </message>
+    <message>
+        <source>goes into the new group</source>
+        <translation>kommt in die neue Gruppe</translation>
+    </message>
+    <message>
+        <source>stays</source>
+        <translation>bleibt</translation>
+    </message>
 </context>
 <context>
     <name>caprail::FastenersStation</name>
@@ -8296,6 +8906,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>What each group is tightened to, and what each fastener was tightened to. A verify round goes over every main-cap and rod fastener again with the stacks off, without backing them off: it held, or it moved by an angle. One that moved makes the gaps of its cap stale.</source>
         <translation>Worauf jede Gruppe angezogen wird und worauf jede Verschraubung angezogen wurde. Eine Prüfrunde geht bei abgenommenen Stapeln noch einmal über jede Verschraubung von Hauptlagerdeckeln und Pleueln, ohne sie zurückzudrehen: sie hielt, oder sie drehte sich um einen Winkel weiter. Eine, die sich weiterdrehte, lässt die Spaltmaße ihres Deckels veralten.</translation>
+    </message>
+    <message>
+        <source>Clamp check</source>
+        <translation>Klemmkraft</translation>
     </message>
 </context>
 <context>
@@ -8364,16 +8978,24 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>%1 brought to (Enter alone: as specified)</source>
         <translation>%1 angezogen auf (nur Enter: wie vorgegeben)</translation>
     </message>
+    <message>
+        <source>A &amp;new one was fitted</source>
+        <translation>Eine &amp;neue wurde eingebaut</translation>
+    </message>
+    <message>
+        <source>This kind is used once: a piece that is tightened for the second time opens a finding</source>
+        <translation>Diese Art wird nur einmal verwendet: Ein Stück, das zum zweiten Mal angezogen wird, eröffnet einen Befund</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>neu</translation>
+    </message>
 </context>
 <context>
     <name>caprail::FastenersVerify</name>
     <message>
         <source>&amp;Held</source>
         <translation>&amp;Hält</translation>
-    </message>
-    <message>
-        <source>Fasteners pulled in this round</source>
-        <translation>In dieser Runde geprüfte Verschraubungen</translation>
     </message>
     <message>
         <source>What moved in this round, and what it made stale</source>
@@ -8408,16 +9030,24 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Runde %1: H oder Enter, wenn sie hielt, sonst der Winkel, um den sie sich weiterdrehte</translation>
     </message>
     <message>
-        <source>held</source>
-        <translation>gehalten</translation>
-    </message>
-    <message>
-        <source>moved %1</source>
-        <translation>%1 weitergedreht</translation>
-    </message>
-    <message>
         <source>Enter goes to the gap</source>
         <translation>Enter führt zum Spaltmaß</translation>
+    </message>
+    <message>
+        <source>Fasteners verified in this round</source>
+        <translation>In dieser Runde geprüfte Schrauben</translation>
+    </message>
+    <message>
+        <source>Mark in &amp;line</source>
+        <translation>Markierung steht &amp;gleich</translation>
+    </message>
+    <message>
+        <source>Round %1: the stretch that is read now, or the angle it moved as 4°</source>
+        <translation>Runde %1: die jetzt gemessene Längung, oder der Winkel, um den sie sich drehte etwa 4°</translation>
+    </message>
+    <message>
+        <source>Round %1: H or Enter if its mark still lines up, else the angle it moved</source>
+        <translation>Runde %1: H oder Eingabe, wenn die Markierung noch gleich steht, sonst der Winkel, um den sie sich drehte</translation>
     </message>
 </context>
 <context>
@@ -8465,6 +9095,18 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>What was seen at %1?</source>
         <translation>Was war an %1 zu sehen?</translation>
+    </message>
+    <message>
+        <source>Washer at %1 turned</source>
+        <translation>Scheibe an %1 gedreht</translation>
+    </message>
+    <message>
+        <source>Washer at %1 turned over</source>
+        <translation>Scheibe an %1 gewendet</translation>
+    </message>
+    <message>
+        <source>Washer at %1 dressed</source>
+        <translation>Scheibe an %1 abgezogen</translation>
     </message>
 </context>
 <context>
@@ -9738,6 +10380,18 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>-tables</source>
         <translation>-Tabellen</translation>
+    </message>
+    <message>
+        <source>A value is not stored</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is typed for: %2. It is not stored.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

@@ -20,7 +20,7 @@ GirdleActions::GirdleActions(RecordSession& session, QWidget* parent) : QToolBut
     menu->addSeparator();
     for (const auto& [work, words] : allWords<WasherWork>()) {
         m_washer[static_cast<std::size_t>(work)] =
-            menu->addAction({}, this, [this, what = work] { m_session.append(WasherWorked{m_position, what, {}}); });
+            menu->addAction({}, this, [this, what = work] { m_session.appendAndSay(WasherWorked{m_position, what, {}}); });
     }
     m_nut = menu->addAction({}, this, [this] {
         changePart(Part::nutAndWasher, tr("What was changed at %1?").arg(qtText(describe(m_position))));
