@@ -7946,11 +7946,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>The entry “%1” has no member “%2”; it has: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Eintrag „%1“ hat kein Feld „%2“; er hat: %3.</translation>
     </message>
     <message>
         <source>The entry “%1” lacks: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dem Eintrag „%1“ fehlt: %2.</translation>
     </message>
     <message>
         <source>torque and angle to yield</source>
@@ -7986,15 +7986,15 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>This program knows no entry kind “%1”: “caprail help entries” lists them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Programm kennt keine Eintragsart „%1“: „caprail help entries“ zählt sie auf.</translation>
     </message>
     <message>
         <source>This program knows no entry kind “%1”; there are: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Programm kennt keine Eintragsart „%1“; es gibt: %2.</translation>
     </message>
     <message>
         <source>The seal of entry %1 does not fit: it, or an entry before it, was altered after it was sealed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Siegel von Eintrag %1 passt nicht: Er oder ein Eintrag davor wurde nach dem Siegeln verändert.</translation>
     </message>
     <message>
         <source>Entry %1, %2: %3</source>
@@ -10383,15 +10383,15 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     </message>
     <message>
         <source>A value is not stored</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Wert ist nicht gespeichert</translation>
     </message>
     <message>
         <source>“%1” is typed for: %2. It is not stored.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist eingegeben für: %2. Es ist nicht gespeichert.</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Beenden</translation>
     </message>
 </context>
 <context>
