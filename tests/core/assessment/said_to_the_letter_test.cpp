@@ -32,10 +32,11 @@ TEST(Said, which_fastener_is_wrong_and_how_many_besides) {
                                      Entered<Torque>{poundFeet(torque), ""}, {}, {}, "W1"});
     };
     pull(1, 60);
-    EXPECT_EQ(bench.assessment.find("fasteners:main-cap")->sentence, "main 1 left was not brought to its specified value.");
+    EXPECT_EQ(bench.assessment.find("fasteners:main")->sentence, "main 1 left is not at its specified value.");
     pull(2, 60);
-    EXPECT_EQ(bench.assessment.find("fasteners:main-cap")->sentence,
-              "main 1 left was not brought to its specified value, nor were 1 more.");
+    EXPECT_EQ(bench.assessment.find("fasteners:main")->sentence,
+              "main 2 left and 1 more are not at their specified value.")
+        << "the first in the order of tightening";
 }
 
 TEST(Said, which_pickup_term_is_missing_and_where_to_enter_it) {
@@ -101,7 +102,7 @@ TEST(GroupSetAnew, is_a_change_by_each_value_that_the_clamp_depends_on_and_by_no
         FastenerGroupSet group = usual;
         alter(group);
         const auto at = bench.make(group);
-        return bench.facts.changeOf(Topic::groupValue, FastenerKind::rod).entry == at;
+        return bench.facts.changeOf(Topic::groupValue, FastenerId{FastenerKind::rod, 1, Side::left, Ring::inner}).entry == at;
     };
     EXPECT_FALSE(changes([](FastenerGroupSet&) {}));
     EXPECT_FALSE(changes([](FastenerGroupSet& g) { g.steps = 4; }));

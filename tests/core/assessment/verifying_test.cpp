@@ -13,7 +13,7 @@ namespace {
 
 using testing::HasSubstr;
 
-constexpr FastenerId main1L{FastenerKind::mainCap, 1, Side::left, Ring::inner};
+constexpr FastenerId first1L{FastenerKind::mainCap, 1, Side::left, Ring::inner};
 constexpr FastenerId rod1L{FastenerKind::rod, 1, Side::left, Ring::inner};
 
 Entered<Torque> feet(double value, const char* typed) {
@@ -117,9 +117,9 @@ TEST(SameAsTyped, is_decided_by_the_finer_digit_and_not_by_a_wrench_s_error) {
 }
 
 TEST_F(Verifying, does_not_take_67_3_for_full_torque_when_tightened) {
-    bench.make(FastenerTightened{main1L, feet(67.3, "67.3"), {}, {}, "W1"});
+    bench.make(FastenerTightened{first1L, feet(67.3, "67.3"), {}, {}, "W1"});
     EXPECT_EQ(bench.stateOf("fasteners:main"), CheckState::out);
-    EXPECT_FALSE(isTightAsSpecified(bench.facts, main1L));
+    EXPECT_FALSE(isTightAsSpecified(bench.facts, first1L));
 }
 
 TEST_F(Verifying, asks_back_what_is_far_over_the_specification_or_outside_the_wrench) {
@@ -127,12 +127,12 @@ TEST_F(Verifying, asks_back_what_is_far_over_the_specification_or_outside_the_wr
     wrench.smallestTorque = Entered<Torque>{poundFeet(20), ""};
     wrench.largestTorque = Entered<Torque>{poundFeet(200), ""};
     bench.make(wrench);
-    EXPECT_THAT(bench.refusal(FastenerTightened{main1L, feet(170, "170"), {}, {}, "W20"}), HasSubstr("far over"));
-    EXPECT_THAT(bench.refusal(FastenerTightened{main1L, feet(8, "8"), {}, {}, "W20"}), HasSubstr("range of W20"));
+    EXPECT_THAT(bench.refusal(FastenerTightened{first1L, feet(170, "170"), {}, {}, "W20"}), HasSubstr("far over"));
+    EXPECT_THAT(bench.refusal(FastenerTightened{first1L, feet(8, "8"), {}, {}, "W20"}), HasSubstr("range of W20"));
     begin();
-    EXPECT_THAT(bench.refusal(RoundOutcome{1, main1L, Outcome::held, {}, feet(170, "170"), "W20"}),
+    EXPECT_THAT(bench.refusal(RoundOutcome{1, first1L, Outcome::held, {}, feet(170, "170"), "W20"}),
                 HasSubstr("far over"));
-    bench.make(RoundOutcome{1, main1L, Outcome::held, {}, feet(170, "170!"), "W20"});
+    bench.make(RoundOutcome{1, first1L, Outcome::held, {}, feet(170, "170!"), "W20"});
     EXPECT_EQ(stillToPull(bench.facts, bench.facts.rounds.back()).size(), 10U) << "insisted on, and it counts for nothing";
 }
 
@@ -141,15 +141,15 @@ TEST_F(Verifying, asks_back_below_a_fifth_of_a_wrench_whose_lower_limit_is_not_m
     wrench.smallestTorque.reset();
     wrench.largestTorque = Entered<Torque>{poundFeet(500), ""};
     bench.make(wrench);
-    EXPECT_THAT(bench.refusal(FastenerTightened{main1L, feet(70, "70"), {}, {}, "W500"}), HasSubstr("range of W500"));
+    EXPECT_THAT(bench.refusal(FastenerTightened{first1L, feet(70, "70"), {}, {}, "W500"}), HasSubstr("range of W500"));
 }
 
 TEST_F(Verifying, lets_an_outcome_that_counts_for_nothing_be_made_again_and_no_other) {
     begin();
-    bench.make(RoundOutcome{1, main1L, Outcome::held, {}, feet(20, "20"), "W1"});
-    bench.make(drafts::held(1, main1L));
+    bench.make(RoundOutcome{1, first1L, Outcome::held, {}, feet(20, "20"), "W1"});
+    bench.make(drafts::held(1, first1L));
     EXPECT_EQ(stillToPull(bench.facts, bench.facts.rounds.back()).size(), 9U);
-    EXPECT_THAT(bench.refusal(drafts::held(1, main1L)), HasSubstr("already"));
+    EXPECT_THAT(bench.refusal(drafts::held(1, first1L)), HasSubstr("already"));
     RoundOutcome moved = drafts::held(1, rod1L);
     moved.outcome = Outcome::moved;
     moved.angle = Entered<Angle>{degrees(4), "4"};
