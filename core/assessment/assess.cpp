@@ -135,10 +135,12 @@ Assessment assess(const Facts& facts, const Units& units) {
     stackChecks(a);
     recheckChecks(a);
     flushnessCheck(a);
+    turningChecks(a);
     trialFitChecks(a);
     pickupCheck(a);
     verifyRoundCheck(a);
     findingsCheck(a);
+    ownChecks(a);
     assessment.weaklyMeasured =
         static_cast<std::size_t>(std::ranges::count_if(assessment.checks, [](const Check& check) {
             return std::ranges::any_of(check.judged,

@@ -25,10 +25,12 @@ enum class CheckKind {
     trialFit,
     pickup,
     verifyRound,
-    findings
+    findings,
+    turningTorque,
+    ownCheck
 };
 template <> struct WordsOf<CheckKind> {
-    static constexpr std::array<Word<CheckKind>, 15> list{{{CheckKind::fastenersTightened, "fasteners"},
+    static constexpr std::array<Word<CheckKind>, 17> list{{{CheckKind::fastenersTightened, "fasteners"},
                                                            {CheckKind::mainClearance, "main-clearance"},
                                                            {CheckKind::rodClearance, "rod-clearance"},
                                                            {CheckKind::taper, "taper"},
@@ -42,7 +44,9 @@ template <> struct WordsOf<CheckKind> {
                                                            {CheckKind::trialFit, "trial-fit"},
                                                            {CheckKind::pickup, "pickup"},
                                                            {CheckKind::verifyRound, "verify-round"},
-                                                           {CheckKind::findings, "findings"}}};
+                                                           {CheckKind::findings, "findings"},
+                                                           {CheckKind::turningTorque, "turning-torque"},
+                                                           {CheckKind::ownCheck, "own-check"}}};
 };
 
 /// Not proven: it was measured, and something is missing without which no verdict can be given (an instrument, its limit
@@ -79,7 +83,8 @@ struct Place {
 };
 
 /// What a check is about.
-using Subject = std::variant<std::monostate, Position, JournalId, FastenerKind, FitPlace, TrialPlace>;
+using Subject = std::variant<std::monostate, Position, JournalId, FastenerKind, FitPlace, TrialPlace, TurningStage,
+                             OwnPlace>;
 
 /// One value held against one band.
 struct Judged {

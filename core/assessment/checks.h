@@ -46,6 +46,8 @@ void trialFitChecks(const Assessing&);
 void pickupCheck(const Assessing&);
 void verifyRoundCheck(const Assessing&);
 void findingsCheck(const Assessing&);
+void turningChecks(const Assessing&);
+void ownChecks(const Assessing&);
 
 void makeGates(const Assessing&);
 void makeNextStep(const Assessing&);

@@ -12,8 +12,13 @@ bool fits(InstrumentType, const Body&);
 /// Whether a fastener is tight at what is specified for it.
 bool isTightAsSpecified(const Facts&, FastenerId);
 
+/// The first of the girdle's nuts that is not; none: all are, or there is no layout.
+std::optional<FastenerId> looseNut(const Facts&);
+
 /// Refuses, with what to do first: a bore or a journal of a main while the crank is in; a bore while its cap's fasteners
-/// are not at their specified value; a gap, end play, side clearance, trial fit or verify round while the crank is not in;
+/// are not at their specified value; a gap, end play, side clearance, trial fit, turning torque or verify round while the crank is not in;
+/// a trial fit, or a turning torque with the girdle, while one of its nuts is not at torque; a turning torque before the
+/// girdle while one is;
 /// an instrument of a kind that cannot measure it; a judgement without a reason; an exchange of shims that cannot be made;
 /// a larger sum that is said not to go and is not larger; typed text that is no quantity or contradicts its value.
 Result<void> isInOrder(const Facts&, const Body&);

@@ -26,6 +26,9 @@ constexpr LengthRange lengthRanges[] = {
     {FitReading::kind, "value", thou(-10), inches(1)},
     {TrialFitResult::kind, "clearance", thou(0), inches(3)},
     {PickupReading::kind, "value", thou(0), inches(16)},
+    {OwnCheckAnswered::kind, "value", inches(-1), inches(16)},
+    {OwnCheckSet::kind, "lo", inches(-1), inches(16)},
+    {OwnCheckSet::kind, "hi", inches(-1), inches(16)},
     {FastenerTightened::kind, "stretch", thou(0), thou(50)},
     {FastenerGroupSet::kind, "stretch", thou(0), thou(50)},
     {InstrumentAdded::kind, "limit_of_error", Length(), thou(10)},
@@ -53,7 +56,23 @@ Expected<Length> expectedLength(std::string_view kind, std::string_view field, s
     return expected<Length>(std::move(what), field, {}, {});
 }
 
-Expected<Torque> expectedTorque(std::string_view, std::string_view field, std::string what) {
+Expected<Length> expectedPickupTerm(PickupTerm term, std::string what) {
+    switch (term) {
+    case PickupTerm::gasket:
+        return {std::move(what), Length(), inches(0.25)};
+    case PickupTerm::plate:
+        return {std::move(what), Length(), inches(1)};
+    case PickupTerm::panDepth:
+    case PickupTerm::pickupDepth:
+        break;
+    }
+    return {std::move(what), inches(1), inches(14)};
+}
+
+Expected<Torque> expectedTorque(std::string_view kind, std::string_view field, std::string what) {
+    if (kind == TurningTorqueRead::kind) {
+        return expected<Torque>(std::move(what), field, newtonMetres(0.1), newtonMetres(120));
+    }
     return expected<Torque>(std::move(what), field, newtonMetres(1), newtonMetres(1000));
 }
 

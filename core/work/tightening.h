@@ -3,6 +3,7 @@
 /// In which order fasteners are tightened and pulled again, and what is specified for each.
 #include <assessment/facts.h>
 #include <map>
+#include <units/parse.h>
 
 namespace caprail {
 
@@ -24,6 +25,10 @@ std::vector<FastenerId> stillToPull(const Facts& facts, const RoundFact& round);
 
 /// The entry that brings a fastener to exactly what is specified; refuses where nothing is.
 Result<FastenerTightened> asSpecified(const Facts& facts, FastenerId fastener, const std::string& instrument);
+/// What was typed for a fastener: a torque, "40 / 90" for a torque and an angle, a stretch where it is specified so, and
+/// nothing for exactly what is specified. Refuses what cannot be, and what the fastener's specification cannot take.
+Result<FastenerTightened> parseTightened(const Facts& facts, FastenerId fastener, std::string_view typed,
+                                         const std::string& instrument, const Units& units);
 /// Tightened, not loosened since, and at the value that is specified now.
 bool isAtSpecified(const Facts& facts, FastenerId fastener);
 

@@ -35,7 +35,9 @@ public:
     /// Plans over the accepted gaps that have no stack, and builds what the plan says; each is bracketed.
     void stacks(const std::vector<Position>& positions);
     void recheck(Position);
+    /// The crank turned before the girdle, the girdle's nuts brought to torque, every item, the crank turned again.
     void trialFit();
+    void turning(TurningStage stage, double breakaway, double running);
     void pickup();
     void stacksOff();
     void stacksOn();
@@ -47,6 +49,7 @@ public:
 
 private:
     void tighten(FastenerId f);
+    static const char* wrenchFor(Torque torque);
     void journal(JournalId j);
     void bores(JournalId j);
     [[nodiscard]] Length truth(Position p) const { return m_gaps.at(p); }

@@ -35,13 +35,17 @@ QString kindTitle(CheckKind kind) {
     case CheckKind::flushness:
         return Sheet::tr("Flushness");
     case CheckKind::girdleWay:
-        return Sheet::tr("Girdle's way round");
+        return Sheet::tr("Girdle orientation");
     case CheckKind::trialFit:
         return Sheet::tr("Trial fit");
     case CheckKind::pickup:
         return Sheet::tr("Pickup clearance");
     case CheckKind::verifyRound:
         return Sheet::tr("Torques verified");
+    case CheckKind::turningTorque:
+        return Sheet::tr("Turning torque");
+    case CheckKind::ownCheck:
+        return Sheet::tr("The shop's own checks");
     case CheckKind::findings:
         break;
     }

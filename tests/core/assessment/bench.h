@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 /// A record built step by step as an assembler would, for the scenario tests.
-#include "../../drafts.h"
+#include "../../closing.h"
 
 #include <assessment/admission.h>
 #include <gtest/gtest.h>
@@ -25,6 +25,7 @@ public:
         band(bands::pickupClearance, 250, 375);
         group(FastenerKind::mainCap, 6, "7/16-20", 70);
         group(FastenerKind::rod, 4, "3/8-24", 45);
+        drafts::specifyClosing(*this, 3);
         make(InstrumentAdded{"W1", InstrumentType::torqueWrench, "", "", {}, {}, {}, {}, {}, {}, {}});
         if (withTools) {
             for (const InstrumentAdded& tool : drafts::tools()) {
@@ -126,12 +127,7 @@ public:
     void trialFit() {
         layIn();
         make(GirdleWaySet{});
-        for (const auto& [item, name] : allWords<TrialItem>()) {
-            const int last = isPerThrow(item) ? facts.layout->throws() : 0;
-            for (int number = isPerThrow(item) ? 1 : 0; number <= last; ++number) {
-                make(TrialFitResult{item, number, TrialResult::pass, {}, ""});
-            }
-        }
+        drafts::passTrialFit(*this, facts);
     }
     void pickup() {
         for (int pass = 0; pass < 2; ++pass) {
@@ -164,6 +160,8 @@ public:
             outcome(f);
         }
     }
+    /// Every closing step up to `last`, each with its evidence.
+    void close(ClosingStep last = ClosingStep::panFastened) { drafts::closeUpTo(*this, facts, last); }
     /// Everything up to the open closing gate.
     void readyToClose() {
         tightenAll();

@@ -6,13 +6,14 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
-#include <QSpinBox>
+#include <planview/plan_view.h>
 #include <stations/common/checks_view.h>
 #include <stations/closing/findings.h>
 #include <stations/closing/open_time.h>
 #include <stations/closing/photos.h>
 #include <stations/closing/station.h>
 #include <stations/closing/steps.h>
+#include <stations/closing/task.h>
 #include <stations/common/entry_field.h>
 #include <stations/pickup/station.h>
 #include <stations/trial_fit/station.h>
@@ -63,7 +64,7 @@ TEST(TrialFitPanel, is_answered_by_keyboard_row_by_row) {
     EXPECT_EQ(bench.lastAs<TrialFitResult>().item, TrialItem::counterweights);
     EXPECT_EQ(bench.lastAs<TrialFitResult>().throwNumber, 1);
     EXPECT_EQ(bench.lastAs<TrialFitResult>().clearance->value, thou(72));
-    EXPECT_EQ(shown.panel.place(), (TrialPlace{TrialItem::counterweights, 2}));
+    EXPECT_EQ(shown.panel.task(), TrialTask(TrialPlace{TrialItem::counterweights, 2}));
 }
 
 TEST(TrialFitPanel, a_fail_opens_a_finding) {
@@ -83,10 +84,12 @@ TEST(PickupPanel, goes_from_term_to_term_and_adds_them_up) {
     StationRecord bench;
     Shown<PickupStation> shown(bench);
     QLineEdit* edit = shown.panel.field()->lineEdit();
-    for (int reading = 0; reading < 2; ++reading) {
-        for (const char* value : {"7.5000", ".060", "1/4", "7.5000"}) {
-            typeAndEnter(edit, value);
-        }
+    for (const char* value : {"7.5000", ".060", "1/4", "7.5000"}) {
+        const PickupTerm asked = shown.panel.term();
+        typeAndEnter(edit, value);
+        EXPECT_EQ(shown.panel.term(), asked) << "measured twice before it steps on";
+        typeAndEnter(edit, value);
+        EXPECT_EQ(bench.facts().pickup.at(asked).size(), 2U);
     }
     ASSERT_TRUE(bench.assessment().pickup.clearance);
     EXPECT_EQ(*bench.assessment().pickup.clearance, thou(310));
@@ -106,33 +109,110 @@ TEST(PickupPanel, jumps_to_a_term_by_its_name) {
 TEST(ClosingPanel, is_locked_with_its_reasons) {
     StationRecord bench;
     Shown<ClosingStation> shown(bench);
-    EXPECT_FALSE(shown.panel.steps()->button(ClosingStep::stacksRefitted)->isEnabled());
+    EXPECT_EQ(shown.panel.entryField(), nullptr);
     EXPECT_EQ(static_cast<std::size_t>(shown.panel.holding()->count()),
               bench.assessment().gate(GateKind::closing).holding.size());
 }
 
-TEST(ClosingPanel, ticks_the_steps_in_order_and_signs_off_and_begins_a_new_build) {
+/// The keys of a whole closing of three caps: every entry is one Enter, and only what is counted, read or printed on a
+/// tube is typed besides.
+TEST(ClosingPanel, is_closed_key_by_key_and_signed_off_and_begins_a_new_build) {
     StationRecord bench;
     bench.readyToClose();
     ASSERT_TRUE(bench.assessment().gate(GateKind::closing).isOpen)
         << bench.assessment().checks[bench.assessment().gate(GateKind::closing).holding.front()].code;
     Shown<ClosingStation> shown(bench);
-    ClosingSteps* steps = shown.panel.steps();
-    EXPECT_FALSE(steps->button(ClosingStep::girdleLowered)->isEnabled()) << "not before its turn";
-    steps->button(ClosingStep::stacksRefitted)->click();
-    EXPECT_EQ(bench.lastAs<ClosingStepDone>().step, ClosingStep::stacksRefitted);
-    steps->findChild<QSpinBox*>()->setValue(12);
-    steps->button(ClosingStep::beadLaid)->click();
-    EXPECT_EQ(bench.lastAs<ClosingStepDone>().openMinutes, 12);
-    EXPECT_TRUE(steps->openTime()->isVisible());
-    for (const ClosingStep step : {ClosingStep::girdleLowered, ClosingStep::nutsTightened, ClosingStep::panFastened}) {
-        QTest::keyClick(steps->button(step), Qt::Key_Space);
-        EXPECT_EQ(bench.lastAs<ClosingStepDone>().step, step);
+    ClosingTaskPage* page = shown.panel.taskPage();
+    const auto before = bench.session->ledger().size();
+    std::int64_t enters = 0;
+    std::size_t typed = 0;
+    const auto keys = [&](const char* text) {
+        typeAndEnter(page->field()->lineEdit(), text);
+        EXPECT_EQ(page->field()->problem().toStdString(), "");
+        ++enters;
+        typed += std::string_view(text).size();
+    };
+    keys("6+0+0");
+    EXPECT_EQ(bench.lastAs<ClosingStepDone>().fitted, 6);
+    EXPECT_EQ(page->task().stack, (Position{1, Side::left}));
+    EXPECT_TRUE(page->picture()->title().contains("S-1L")) << "which stack goes where";
+    for (int stack = 0; stack < 6; ++stack) {
+        keys("");
     }
-    EXPECT_FALSE(steps->openTime()->isVisible());
-    steps->signButton()->click();
+    keys(""); // all are on
+    keys("Grey sealant / 2231-A / 12");
+    EXPECT_EQ(bench.lastAs<ClosingStepDone>().lot, "2231-A");
+    EXPECT_TRUE(page->picture()->clock()->isVisible()) << "the open time runs";
+    keys("");
+    EXPECT_EQ(bench.lastAs<ClosingStepDone>().step, ClosingStep::girdleLowered);
+    EXPECT_FALSE(page->picture()->clock()->isVisible());
+    EXPECT_EQ(page->task().fastener->number, 2) << "from the centre outwards";
+    EXPECT_EQ(shown.panel.subject(), QString::fromStdString(code(*page->task().fastener)));
+    for (int nut = 0; nut < 6; ++nut) {
+        keys("");
+        EXPECT_EQ(bench.lastAs<FastenerTightened>().torque->value, poundFeet(30));
+    }
+    keys("");
+    keys("12.5/8");
+    EXPECT_EQ(bench.lastAs<TurningTorqueRead>().stage, TurningStage::girdleAtTorque);
+    keys("");
+    for (int fastener = 0; fastener < 8; ++fastener) {
+        keys("");
+    }
+    keys("12.5/8");
+    keys("");
+    EXPECT_EQ(bench.lastAs<ClosingStepDone>().step, ClosingStep::panFastened);
+    keys("");
     EXPECT_TRUE(bench.facts().isClosed());
     EXPECT_FALSE(bench.lastAs<SignedOff>().statement.empty());
+    EXPECT_EQ(enters, 30) << "6 stacks, 6 nuts, 8 pan fasteners, 2 turning torques, 7 steps, 1 sign-off";
+    EXPECT_EQ(bench.session->ledger().size() - before, enters) << "one entry, one Enter";
+    EXPECT_EQ(typed, 43U) << "three counts, the tube, two turning torques";
+    EXPECT_TRUE(shown.panel.steps()->buildButton()->isVisible());
+}
+
+TEST(ClosingPanel, lists_every_fastener_with_the_next_one_marked_and_the_steps_of_its_torque) {
+    StationRecord bench;
+    bench.readyToClose();
+    bench.close(ClosingStep::girdleLowered);
+    Shown<ClosingStation> shown(bench);
+    ClosingPicture* picture = shown.panel.taskPage()->picture();
+    ASSERT_EQ(picture->list()->count(), 6);
+    EXPECT_TRUE(picture->list()->item(0)->text().startsWith("▶"));
+    EXPECT_TRUE(picture->title().contains("30"));
+    typeAndEnter(shown.panel.taskPage()->field()->lineEdit(), "");
+    EXPECT_TRUE(picture->list()->item(0)->text().startsWith("✓"));
+    EXPECT_TRUE(picture->list()->item(1)->text().startsWith("▶"));
+    EXPECT_EQ(picture->plan()->selected(), shown.panel.subject());
+}
+
+TEST(ClosingPanel, says_what_is_wrong_with_what_was_typed) {
+    StationRecord bench;
+    bench.readyToClose();
+    Shown<ClosingStation> shown(bench);
+    EntryField* field = shown.panel.taskPage()->field();
+    typeAndEnter(field->lineEdit(), "6");
+    EXPECT_TRUE(field->problem().contains("29+1+16"));
+    field->clear();
+    typeAndEnter(field->lineEdit(), "5+0+0");
+    EXPECT_TRUE(field->problem().contains("find what is missing"));
+}
+
+TEST(ClosingPanel, asks_the_shops_own_checks_where_they_belong) {
+    StationRecord bench;
+    OwnCheckSet set;
+    set.ownCheck = "bolts";
+    set.words = "pump and pickup bolts marked";
+    set.holds = OwnCheckHolds::closingStep;
+    set.step = ClosingStep::stacksRefitted;
+    bench.make(set);
+    bench.readyToClose();
+    bench.close(ClosingStep::shimsCounted);
+    Shown<ClosingStation> shown(bench);
+    EXPECT_EQ(shown.panel.taskPage()->picture()->title(), "Pump and pickup bolts marked");
+    typeAndEnter(shown.panel.taskPage()->field()->lineEdit(), "y");
+    EXPECT_EQ(bench.lastAs<OwnCheckAnswered>().answer, YesNo::yes);
+    EXPECT_EQ(shown.panel.taskPage()->task().stack, (Position{1, Side::left}));
 }
 
 TEST(FindingsPanel, opens_and_settles_a_finding_and_takes_a_note) {

@@ -10,6 +10,9 @@
 #include <stations/closing/findings.h>
 #include <stations/closing/photos.h>
 #include <stations/closing/steps.h>
+#include <stations/closing/task.h>
+#include <stations/closing/task_words.h>
+#include <stations/common/entry_field.h>
 #include <stations/common/station_text.h>
 #include <stations/common/tab_order.h>
 #include <text/label.h>
@@ -18,7 +21,7 @@ namespace caprail {
 
 ClosingStation::ClosingStation(RecordSession& given, QWidget* parent)
     : StationPanel(given, parent), m_gate(new Label(this)), m_steps(new ClosingSteps(given, this)),
-      m_holding(new ChecksView(given, this)), m_tabs(new QTabWidget(this)),
+      m_holding(new ChecksView(given, this)), m_task(new ClosingTaskPage(given, this)), m_tabs(new QTabWidget(this)),
       m_findings(new ClosingFindings(given, this)), m_photos(new ClosingPhotos(given, this)) {
     QFont large = font();
     large.setPointSizeF(large.pointSizeF() * 1.4);
@@ -37,19 +40,23 @@ ClosingStation::ClosingStation(RecordSession& given, QWidget* parent)
     });
     m_tabs->setDocumentMode(true);
     m_tabs->setFocusPolicy(Qt::NoFocus); // its bar takes the keyboard
+    auto* work = new QWidget(this);
+    auto* workColumn = new QVBoxLayout(work);
+    workColumn->addWidget(m_holding);
+    workColumn->addWidget(m_task);
+    m_tabs->addTab(work, tr("Work"));
     m_tabs->addTab(m_findings, {});
     m_tabs->addTab(m_photos, {});
 
     auto* left = new QVBoxLayout;
     left->addWidget(m_gate);
     left->addWidget(m_steps);
-    left->addWidget(m_holding, 100);
-    left->addStretch(1); // takes the room while the gate is open
+    left->addStretch(1);
     left->addWidget(caution);
     auto* page = new QHBoxLayout(this);
-    page->addLayout(left, 11);
-    page->addWidget(m_tabs, 9);
-    setFocusProxy(m_steps);
+    page->addLayout(left, 3);
+    page->addWidget(m_tabs, 7);
+    setFocusProxy(m_task);
     putProxyFirst(*this);
     refresh();
 }
@@ -77,11 +84,27 @@ void ClosingStation::refresh() {
     m_gate->setPalette(palette);
     m_steps->refresh();
     m_holding->refresh();
-    m_holding->setVisible(!gate.isOpen && !facts.isClosed());
+    const bool isHeld = !gate.isOpen && !facts.isClosed();
+    m_holding->setVisible(isHeld);
+    m_task->refresh();
+    m_task->setVisible(!isHeld);
     m_findings->refresh();
     m_photos->refresh();
-    m_tabs->setTabText(0, tr("Findings (%1 open) and notes").arg(assessment.openFindings.size()));
-    m_tabs->setTabText(1, tr("Photos (%1)").arg(facts.attachments.size()));
+    m_tabs->setTabText(1, tr("Findings (%1 open) and notes").arg(assessment.openFindings.size()));
+    m_tabs->setTabText(2, tr("Photos (%1)").arg(facts.attachments.size()));
+    emit subjectChanged();
+}
+
+QString ClosingStation::subject() const {
+    return taskPlace(m_task->task());
+}
+
+EntryField* ClosingStation::entryField() const {
+    return m_tabs->currentIndex() == 0 && m_task->field()->isEnabled() ? m_task->field() : nullptr;
+}
+
+QWidget* ClosingStation::benchPicture() const {
+    return m_task->picture();
 }
 
 void ClosingStation::select(const QString& subject) {
@@ -92,7 +115,8 @@ void ClosingStation::select(const QString& subject) {
         m_tabs->setCurrentWidget(m_photos);
         m_photos->setFocus();
     } else {
-        m_steps->focusNext();
+        m_tabs->setCurrentIndex(0);
+        (m_task->field()->isEnabled() ? static_cast<QWidget*>(m_task->field()) : m_holding)->setFocus();
     }
 }
 

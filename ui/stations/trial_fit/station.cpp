@@ -15,6 +15,7 @@
 #include <stations/common/entries_table.h>
 #include <stations/common/entry_field.h>
 #include <stations/common/findings.h>
+#include <stations/common/instrument_box.h>
 #include <stations/trial_fit/diagram.h>
 #include <stations/common/diagram_tools.h>
 #include <stations/common/station_text.h>
@@ -23,25 +24,16 @@
 #include <stations/trial_fit/way.h>
 #include <text/label.h>
 #include <text/plain_text.h>
+#include <assessment/own_check.h>
 #include <base/say.h>
+#include <session/filled.h>
+#include <work/closing_work.h>
+#include <work/tightening.h>
 #include <work/trial_answer.h>
 
 namespace caprail {
 
 namespace {
-
-QString titleOf(TrialPlace place) {
-    return place.second == 0 ? capitalised(qtShown(place.first))
-                             : TrialFitStation::tr("Throw %1: %2").arg(place.second).arg(qtShown(place.first));
-}
-
-const Check* checkOf(const Assessment& assessment, TrialPlace place) {
-    const auto at = std::ranges::find_if(assessment.checks, [&](const Check& check) {
-        const auto* subject = std::get_if<TrialPlace>(&check.subject);
-        return check.kind == CheckKind::trialFit && subject != nullptr && *subject == place;
-    });
-    return at == assessment.checks.end() ? nullptr : &*at;
-}
 
 /// An answer in words, for the echo.
 QString describeAnswer(const TrialFitResult& answer, const Units& units) {
@@ -53,12 +45,64 @@ QString describeAnswer(const TrialFitResult& answer, const Units& units) {
     return words;
 }
 
+/// Whether a place that a person jumped to names this line.
+bool isNamed(const TrialTask& task, const QString& subject) {
+    if (const auto* stage = std::get_if<TurningStage>(&task)) {
+        return subject == QStringLiteral("turning-") + qtWord(*stage);
+    }
+    if (const auto* own = std::get_if<OwnPlace>(&task)) {
+        return subject == QStringLiteral("own-%1:%2").arg(qtText(own->check)).arg(own->place);
+    }
+    const auto* place = std::get_if<TrialPlace>(&task);
+    return place == nullptr ? subject == QLatin1String("girdle-nuts")
+                            : subject == qtWord(place->first) ||
+                                  (place->second != 0 && subject == QStringLiteral("throw-%1").arg(place->second));
+}
+
 } // namespace
+
+QString taskTitle(const Facts& facts, const TrialTask& task) {
+    if (const auto* stage = std::get_if<TurningStage>(&task)) {
+        return TrialFitStation::tr("Turning torque, %1").arg(qtShown(*stage));
+    }
+    if (const auto* own = std::get_if<OwnPlace>(&task)) {
+        const auto* set = facts.ownCheckNamed(own->check);
+        return set == nullptr ? QString() : capitalised(qtText(titleOf(set->what, own->place)));
+    }
+    const auto* place = std::get_if<TrialPlace>(&task);
+    if (place == nullptr) {
+        return TrialFitStation::tr("Girdle nuts at torque");
+    }
+    return place->second == 0 ? capitalised(qtShown(place->first))
+                              : TrialFitStation::tr("Throw %1: %2").arg(place->second).arg(qtShown(place->first));
+}
+
+QString taskFound(const Facts& facts, const TrialTask& task, const Units& units) {
+    if (const auto* stage = std::get_if<TurningStage>(&task)) {
+        const auto read = facts.turning.find(*stage);
+        return read == facts.turning.end() ? QString()
+                                           : qtText(format(read->second.what.breakaway.value, units)) +
+                                                 QStringLiteral(" / ") +
+                                                 qtText(format(read->second.what.running.value, units));
+    }
+    if (const auto* own = std::get_if<OwnPlace>(&task)) {
+        return qtText(ownStandingOf(facts, *own, units).sentence);
+    }
+    const auto* place = std::get_if<TrialPlace>(&task);
+    if (place == nullptr) {
+        const NutsAtTorque nuts = nutsAtTorque(facts);
+        return TrialFitStation::tr("%1 of %2").arg(nuts.tight).arg(nuts.all);
+    }
+    const auto given = facts.trialFits.find(*place);
+    return given == facts.trialFits.end() ? QString() : describeAnswer(given->second.what, units);
+}
 
 TrialFitStation::TrialFitStation(RecordSession& given, QWidget* parent)
     : StationPanel(given, parent), m_way(new TrialFitWay(given, this)), m_plan(new PlanView(this)),
       m_rows(new QListWidget(this)), m_gate(new Label(this)), m_entry(new QStackedWidget(this)),
-      m_field(new EntryField(this)), m_pass(new QPushButton(tr("&Pass"), this)),
+      m_field(new EntryField(this)),
+      m_instrument(new InstrumentBox(given, {InstrumentType::torqueWrench, InstrumentType::feelerGauge}, this)),
+      m_pass(new QPushButton(tr("&Pass"), this)),
       m_fail(new QPushButton(tr("Fai&l"), this)), m_holding(new ChecksView(given, this)),
       m_entries(new EntriesTable(given, this)) {
     build();
@@ -73,7 +117,7 @@ void TrialFitStation::build() {
     m_rows->setAccessibleName(tr("What is looked at in the trial fit"));
     m_rows->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     connect(m_rows, &QListWidget::currentRowChanged, this, [this](int row) {
-        const auto all = places();
+        const auto all = trialTasks(session().facts());
         if (row >= 0 && static_cast<std::size_t>(row) < all.size()) {
             choose(all[static_cast<std::size_t>(row)]);
         }
@@ -89,7 +133,9 @@ void TrialFitStation::build() {
     m_entries->setColumnHidden(EntriesModel::time, true);
     m_entries->setColumnHidden(EntriesModel::person, true);
     m_entries->setFilter([](const Entry& entry) {
-        return std::holds_alternative<TrialFitResult>(entry.body) || std::holds_alternative<GirdleWaySet>(entry.body);
+        return std::holds_alternative<TrialFitResult>(entry.body) || std::holds_alternative<GirdleWaySet>(entry.body) ||
+               std::holds_alternative<TurningTorqueRead>(entry.body) ||
+               std::holds_alternative<OwnCheckAnswered>(entry.body);
     });
     for (const auto& [button, answer] : {std::pair(m_pass, "p"), std::pair(m_fail, "f")}) {
         button->setMinimumHeight(40);
@@ -98,6 +144,7 @@ void TrialFitStation::build() {
             m_field->submit();
         });
     }
+    connect(m_instrument, &QComboBox::activated, this, [this] { ask(); });
     setTip(m_fail, tr("Type what was seen first; it becomes a finding."));
     new StepKeys(m_field->lineEdit(), [this](int by) { step(by); });
 
@@ -111,6 +158,7 @@ void TrialFitStation::build() {
     auto* openColumn = new QVBoxLayout(open);
     openColumn->setContentsMargins(0, 0, 0, 0);
     openColumn->addWidget(m_field);
+    openColumn->addWidget(m_instrument);
     openColumn->addLayout(answers);
     openColumn->addStretch(1);
     m_entry->addWidget(open);
@@ -137,42 +185,24 @@ void TrialFitStation::build() {
     putProxyFirst(*this);
 }
 
-std::vector<TrialPlace> TrialFitStation::places() const {
-    std::vector<TrialPlace> list;
-    const auto& layout = session().facts().layout;
-    for (const auto& entry : allWords<TrialItem>()) {
-        if (!isPerThrow(entry.value)) {
-            list.emplace_back(entry.value, 0);
-            continue;
-        }
-        for (int number = 1; layout && number <= layout->throws(); ++number) {
-            list.emplace_back(entry.value, number);
-        }
-    }
-    return list;
-}
-
 void TrialFitStation::fillRows() {
     const QSignalBlocker quiet(m_rows);
     const Look look = screenLook();
-    const auto all = places();
+    const auto all = trialTasks(session().facts());
     m_rows->clear();
-    for (const TrialPlace& place : all) {
-        const Check* check = checkOf(session().assessment(), place);
-        const CheckState state = check == nullptr ? CheckState::notDone : check->state;
-        QString text = sign(state) + QStringLiteral("  ") + titleOf(place);
-        const auto given = session().facts().trialFits.find(place);
-        if (given != session().facts().trialFits.end()) {
-            text += QStringLiteral("  —  ") + describeAnswer(given->second.what, session().units());
+    for (const TrialTask& task : all) {
+        const CheckState state = trialTaskState(session().facts(), session().assessment(), task);
+        QString text = sign(state) + QStringLiteral("  ") + taskTitle(session().facts(), task);
+        if (const QString found = taskFound(session().facts(), task, session().units()); !found.isEmpty()) {
+            text += QStringLiteral("  —  ") + found;
         }
-        if (state == CheckState::stale) {
+        if (state == CheckState::stale || state == CheckState::notProven) {
             text += tr("  (%1)").arg(stateWord(state));
         }
         auto* item = new QListWidgetItem(text, m_rows);
         item->setForeground(state == CheckState::notDone ? look.ink : look.of(state));
     }
-    const auto row = std::ranges::find(all, m_place) - all.begin();
-    m_rows->setCurrentRow(static_cast<int>(row));
+    m_rows->setCurrentRow(static_cast<int>(std::ranges::find(all, m_task) - all.begin()));
     const int high = m_rows->sizeHintForRow(0) + 2 * m_rows->spacing();
     m_rows->setMaximumHeight(std::max(high, 1) * std::max(m_rows->count(), 1) + 2 * m_rows->frameWidth() + high / 2);
 }
@@ -180,11 +210,18 @@ void TrialFitStation::fillRows() {
 void TrialFitStation::refreshGate() {
     const Gate& gate = session().assessment().gate(GateKind::trialFit);
     const bool isClosed = session().facts().isClosed();
-    m_entry->setCurrentIndex(gate.isOpen || isClosed ? 0 : 1);
-    m_field->setEnabled(gate.isOpen && !isClosed);
-    m_pass->setEnabled(gate.isOpen && !isClosed);
-    m_fail->setEnabled(gate.isOpen && !isClosed);
-    QString text = tr("Lay the girdle on its stacks and answer each line: p passes, f fails, or type the clearance.");
+    // What is done before the girdle goes on waits for no gate.
+    const bool isItem = std::holds_alternative<TrialPlace>(m_task);
+    const bool isAsked = (gate.isOpen || !isItem) && !isClosed;
+    m_entry->setCurrentIndex(isAsked || isClosed ? 0 : 1);
+    m_field->setEnabled(isAsked);
+    for (QPushButton* button : {m_pass, m_fail}) {
+        button->setEnabled(isAsked);
+        button->setVisible(isItem);
+    }
+    m_instrument->setVisible(!isItem);
+    QString text = tr("Lay the girdle on its stacks, bring its nuts to torque, and answer each line: p passes, f fails, or type "
+                      "the clearance.");
     if (isClosed) {
         text = tr("This build is signed off.");
     } else if (!gate.isOpen) {
@@ -201,28 +238,36 @@ void TrialFitStation::refreshGate() {
 
 void TrialFitStation::refresh() {
     m_way->refresh();
+    m_instrument->refresh();
     fillRows();
-    refreshGate();
     m_holding->refresh();
     m_entries->refresh();
-    choose(m_place);
+    choose(m_task);
 }
 
-void TrialFitStation::choose(TrialPlace place) {
-    m_place = place;
-    const auto all = places();
-    const auto row = std::ranges::find(all, place);
+void TrialFitStation::choose(const TrialTask& task) {
+    m_task = task;
+    const auto all = trialTasks(session().facts());
+    const auto row = std::ranges::find(all, m_task);
     if (row != all.end()) {
         const QSignalBlocker quiet(m_rows);
         m_rows->setCurrentRow(static_cast<int>(row - all.begin()));
     }
+    refreshGate();
     refreshPlan();
-    askForAnswer();
+    ask();
     emit subjectChanged();
 }
 
 QString TrialFitStation::subject() const {
-    return m_place.second > 0 ? QStringLiteral("throw-%1").arg(m_place.second) : qtWord(m_place.first);
+    if (std::holds_alternative<GirdleNuts>(m_task)) {
+        const auto next = nutsAtTorque(session().facts()).next;
+        return next ? qtText(code(*next)) : QString();
+    }
+    const auto* place = std::get_if<TrialPlace>(&m_task);
+    return place == nullptr       ? QString()
+           : place->second > 0 ? QStringLiteral("throw-%1").arg(place->second)
+                                  : qtWord(place->first);
 }
 
 void TrialFitStation::refreshPlan() {
@@ -230,24 +275,19 @@ void TrialFitStation::refreshPlan() {
         m_plan->setEmpty(tr("Set the engine layout at the engine station: the throws are drawn from it."));
         return;
     }
-    PlanContent content = trialFitContent(session());
-    content.selected = m_place.second != 0                      ? QStringLiteral("throw-%1").arg(m_place.second)
-                       : m_place.first == TrialItem::pickupTube ? QStringLiteral("pickup")
-                       : m_place.first == TrialItem::dipstick   ? QStringLiteral("dipstick")
-                                                                : QString();
-    m_plan->setContent(std::move(content));
+    m_plan->setContent(trialFitContent(session(), m_task));
 }
 
 void TrialFitStation::chooseOnPlan(const QString& place) {
-    std::vector<TrialPlace> here = places();
-    std::erase_if(here, [&](const TrialPlace& item) {
-        return !((item.second != 0 && place == QStringLiteral("throw-%1").arg(item.second)) ||
-                 (item.first == TrialItem::pickupTube && place == QLatin1String("pickup")) ||
-                 (item.first == TrialItem::dipstick && place == QLatin1String("dipstick")));
+    std::vector<TrialTask> here = trialTasks(session().facts());
+    std::erase_if(here, [&](const TrialTask& task) {
+        const auto* item = std::get_if<TrialPlace>(&task);
+        return item == nullptr || !((item->second != 0 && place == QStringLiteral("throw-%1").arg(item->second)) ||
+                                    (item->first == TrialItem::pickupTube && place == QLatin1String("pickup")) ||
+                                    (item->first == TrialItem::dipstick && place == QLatin1String("dipstick")));
     });
-    const auto open = std::ranges::find_if(here, [&](const TrialPlace& item) {
-        const Check* check = checkOf(session().assessment(), item);
-        return check != nullptr && !check->isGood();
+    const auto open = std::ranges::find_if(here, [&](const TrialTask& task) {
+        return trialTaskState(session().facts(), session().assessment(), task) != CheckState::good;
     });
     if (!here.empty()) {
         choose(open == here.end() ? here.front() : *open);
@@ -258,31 +298,111 @@ void TrialFitStation::step(int by) {
     m_rows->setCurrentRow(std::clamp(m_rows->currentRow() + by, 0, m_rows->count() - 1));
 }
 
-void TrialFitStation::askForAnswer() {
-    m_field->ask(
-        titleOf(m_place), QString::fromUtf8(symbol(session().units().length)),
-        [this](const QString& text) {
-            return parseTrialAnswer(coreText(text), m_place.first, m_place.second, session().units())
-                .map([this](const TrialFitResult& answer) { return describeAnswer(answer, session().units()); });
-        },
-        [this](const QString& text) { return store(text); });
+void TrialFitStation::ask() {
+    if (const auto* place = std::get_if<TrialPlace>(&m_task)) {
+        askForAnswer(*place);
+    } else if (const auto* stage = std::get_if<TurningStage>(&m_task)) {
+        askForTurning(*stage);
+    } else if (const auto* own = std::get_if<OwnPlace>(&m_task)) {
+        askOwnCheck(*own);
+    } else {
+        askForNut();
+    }
 }
 
-Result<void> TrialFitStation::store(const QString& text) {
-    auto answer = parseTrialAnswer(coreText(text), m_place.first, m_place.second, session().units());
+void TrialFitStation::askForAnswer(TrialPlace place) {
+    m_field->ask(
+        taskTitle(session().facts(), place), QString::fromUtf8(symbol(session().units().length)),
+        [this, place](const QString& text) {
+            return parseTrialAnswer(coreText(text), place.first, place.second, session().units())
+                .map([this](const TrialFitResult& answer) { return describeAnswer(answer, session().units()); });
+        },
+        [this, place](const QString& text) { return store(place, text); });
+}
+
+void TrialFitStation::askForNut() {
+    const auto next = nutsAtTorque(session().facts()).next;
+    if (!next) {
+        m_field->ask(tr("All girdle nuts are at torque"), {}, {}, {});
+        return;
+    }
+    const auto read = [this, nut = *next](const QString& text) {
+        return parseTightened(session().facts(), nut, coreText(text), m_instrument->instrument(), session().units());
+    };
+    m_field->ask(
+        tr("%1 brought to (Enter alone: as specified)").arg(capitalised(qtText(describe(*next)))),
+        QString::fromUtf8(symbol(session().units().torque)),
+        [read, this](const QString& text) {
+            return read(text).map([this](const FastenerTightened& entry) {
+                return entry.torque ? qtText(format(entry.torque->value, session().units())) : QString();
+            });
+        },
+        [read, this](const QString& text) {
+            return storeAndGoOn(read(text).map([](FastenerTightened entry) { return Body(std::move(entry)); }));
+        });
+}
+
+void TrialFitStation::askForTurning(TurningStage stage) {
+    const auto read = [this, stage](const QString& text) {
+        return parseTurning(coreText(text), stage, m_instrument->instrument(), session().units());
+    };
+    m_field->ask(
+        tr("%1: to start it / to turn it").arg(taskTitle(session().facts(), stage)),
+        QString::fromUtf8(symbol(session().units().torque)),
+        [read, this](const QString& text) {
+            return read(text).map([this](const TurningTorqueRead& entry) {
+                return filled(tr("%1 to start it, %2 to turn it"),
+                              qtText(format(entry.breakaway.value, session().units())),
+                              qtText(format(entry.running.value, session().units())));
+            });
+        },
+        [read, this](const QString& text) {
+            return storeAndGoOn(read(text).map([](TurningTorqueRead entry) { return Body(std::move(entry)); }));
+        });
+}
+
+void TrialFitStation::askOwnCheck(const OwnPlace& place) {
+    const auto read = [this, place](const QString& text) {
+        return parseOwnAnswer(session().facts(), place, coreText(text), m_instrument->instrument(), session().units());
+    };
+    m_field->ask(
+        taskTitle(session().facts(), place), {},
+        [read](const QString& text) {
+            return read(text).map(
+                [](const OwnCheckAnswered& entry) { return entry.answer ? qtShown(*entry.answer) : QString(); });
+        },
+        [read, this](const QString& text) {
+            return storeAndGoOn(read(text).map([](OwnCheckAnswered entry) { return Body(std::move(entry)); }));
+        });
+}
+
+Result<void> TrialFitStation::storeAndGoOn(Result<Body> entry) {
+    if (!entry) {
+        return tl::unexpected(entry.error());
+    }
+    if (const auto stored = session().append(std::move(*entry)); !stored) {
+        return tl::unexpected(stored.error());
+    }
+    if (!std::holds_alternative<GirdleNuts>(m_task) || !nutsAtTorque(session().facts()).next) {
+        step(1);
+    }
+    return {};
+}
+
+Result<void> TrialFitStation::store(TrialPlace place, const QString& text) {
+    auto answer = parseTrialAnswer(coreText(text), place.first, place.second, session().units());
     if (!answer) {
         return tl::unexpected(answer.error());
     }
-    const TrialPlace here = m_place;
     const bool isFail = answer->result == TrialResult::fail;
     const std::string note = answer->note;
     if (const auto stored = session().append(std::move(*answer)); !stored) {
         return tl::unexpected(stored.error());
     }
     if (isFail) {
-        const std::string place = here.second == 0 ? std::string() : "throw " + std::to_string(here.second);
-        const std::string seen = note.empty() ? Core::say("trial fit failed: %1", shown(here.first)) : note;
-        session().append(FindingOpened{nextFinding(session().facts()), place, seen});
+        const std::string where = place.second == 0 ? std::string() : "throw " + std::to_string(place.second);
+        const std::string seen = note.empty() ? Core::say("trial fit failed: %1", shown(place.first)) : note;
+        session().append(FindingOpened{nextFinding(session().facts()), where, seen});
     }
     step(1);
     return {};
@@ -294,10 +414,10 @@ void TrialFitStation::select(const QString& subject) {
         m_way->button()->setFocus();
         return;
     }
-    for (const TrialPlace& place : places()) {
-        if (subject == qtWord(place.first) ||
-            (place.second != 0 && subject == QStringLiteral("throw-%1").arg(place.second))) {
-            choose(place);
+    for (const TrialTask& task : trialTasks(session().facts())) {
+        if (isNamed(task, subject)) {
+            const bool isEarly = std::holds_alternative<TrialPlace>(task) && nutsAtTorque(session().facts()).next;
+            choose(isEarly ? TrialTask(GirdleNuts{}) : task);
             break;
         }
     }

@@ -2,6 +2,7 @@
 #pragma once
 #include <stations/common/station.h>
 #include <text/label.h>
+#include <work/trial_work.h>
 
 class QListWidget;
 class QPushButton;
@@ -12,50 +13,62 @@ namespace caprail {
 class ChecksView;
 class EntriesTable;
 class EntryField;
+class InstrumentBox;
 class PlanView;
 class TrialFitWay;
 
-/// The trial fit: the girdle laid on its stacks, and what is looked at then, once for the engine and once per throw.
-/// p, f or a measured clearance answers an item and goes on to the next; a fail opens a finding. While the gate is
-/// shut the panel says why, each reason a jump to its place.
+/// The trial fit: the crank turned, the girdle laid on its stacks and its nuts brought to torque, and what is looked at
+/// then, once for the engine and once per throw. p, f or a measured clearance answers an item and goes on to the next; a
+/// fail opens a finding. While the gate is shut the panel says why, each reason a jump to its place.
 class TrialFitStation : public StationPanel {
     Q_OBJECT
 public:
     explicit TrialFitStation(RecordSession& session, QWidget* parent = nullptr);
     [[nodiscard]] Station station() const override { return Station::trialFit; }
     void refresh() override;
-    /// "way", "throw-2" or an item's name.
+    /// "way", "girdle-nuts", "turning-before the girdle", "own-tray:2", "throw-2" or an item's name. While a nut is loose,
+    /// an item leads to the nuts.
     void select(const QString& subject) override;
     [[nodiscard]] EntryField* field() const { return m_field; }
     [[nodiscard]] QString subject() const override;
     [[nodiscard]] EntryField* entryField() const override { return m_field; }
     [[nodiscard]] TrialFitWay* way() const { return m_way; }
-    [[nodiscard]] TrialPlace place() const { return m_place; }
+    [[nodiscard]] const TrialTask& task() const { return m_task; }
     [[nodiscard]] ChecksView* holding() const { return m_holding; }
 
 private:
     void build();
     void fillRows();
-    void choose(TrialPlace place);
+    void choose(const TrialTask& task);
     /// A throw, the pickup or the dipstick of the diagram: its first item that is not good.
     void chooseOnPlan(const QString& place);
     void refreshPlan();
     void step(int by);
-    void askForAnswer();
-    Result<void> store(const QString& text);
-    [[nodiscard]] std::vector<TrialPlace> places() const;
+    void ask();
+    void askForAnswer(TrialPlace place);
+    void askForNut();
+    void askForTurning(TurningStage stage);
+    void askOwnCheck(const OwnPlace& place);
+    Result<void> store(TrialPlace place, const QString& text);
+    /// Stores it; once nothing more is asked of this line, goes on to the next.
+    Result<void> storeAndGoOn(Result<Body> entry);
     void refreshGate();
-    TrialPlace m_place{TrialItem::dipstick, 0};
+    TrialTask m_task = TrialPlace{TrialItem::dipstick, 0};
     TrialFitWay* m_way;
     PlanView* m_plan;
     QListWidget* m_rows;
     Label* m_gate;
     QStackedWidget* m_entry; ///< the field, or what holds the gate
     EntryField* m_field;
+    InstrumentBox* m_instrument;
     QPushButton* m_pass;
     QPushButton* m_fail;
     ChecksView* m_holding;
     EntriesTable* m_entries;
 };
+
+/// The name of a line, and what was found there.
+QString taskTitle(const Facts& facts, const TrialTask& task);
+QString taskFound(const Facts& facts, const TrialTask& task, const Units& units);
 
 } // namespace caprail

@@ -1,0 +1,359 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <assessment/closing_steps.h>
+
+#include <algorithm>
+#include <assessment/own_check.h>
+#include <assessment/turning.h>
+#include <assessment/work_order.h>
+#include <base/say.h>
+
+namespace caprail {
+
+namespace {
+
+using enum ClosingStep;
+
+const Seen<ClosingStepDone>* doneOf(const Facts& facts, ClosingStep step) {
+    const auto at = facts.closing.find(step);
+    return at == facts.closing.end() ? nullptr : &at->second;
+}
+
+std::int64_t entryOf(const Facts& facts, ClosingStep step) {
+    const auto* done = doneOf(facts, step);
+    return done == nullptr ? 0 : done->entry;
+}
+
+std::optional<ClosingStep> stepBefore(ClosingStep step) {
+    return step == shimsCounted ? std::nullopt : std::optional(static_cast<ClosingStep>(static_cast<int>(step) - 1));
+}
+
+/// The step after which the fasteners of this one are tightened.
+ClosingStep tightenedAfter(ClosingStep step) {
+    return step == nutsTightened ? girdleLowered : crankTurned;
+}
+
+/// The newest entry that tightened one of these.
+std::int64_t lastTightened(const Facts& facts, const std::vector<FastenerId>& fasteners) {
+    std::int64_t last = 0;
+    for (const FastenerId f : fasteners) {
+        const auto at = facts.fasteners.find(f);
+        last = at == facts.fasteners.end() || !at->second.tightened ? last : std::max(last, at->second.tightened->entry);
+    }
+    return last;
+}
+
+std::optional<ClosingLack> unspecified(const Facts& facts) {
+    std::vector<FastenerId> all = facts.layout ? facts.layout->girdleNuts() : std::vector<FastenerId>{};
+    const auto pan = panFasteners(facts);
+    if (pan.empty()) {
+        all.push_back({FastenerKind::panRail, 1, Side::left, Ring::inner});
+    }
+    all.insert(all.end(), pan.begin(), pan.end());
+    const auto at = std::ranges::find_if(all, [&](FastenerId f) { return facts.groupOf(f) == nullptr; });
+    if (at == all.end()) {
+        return {};
+    }
+    ClosingLack lack;
+    lack.sentence = Core::say("Nothing is specified for %1: set its torque before closing begins.", describe(*at));
+    lack.place = {Station::fasteners, code(*at)};
+    return lack;
+}
+
+std::optional<ClosingLack> stackOff(const Facts& facts) {
+    for (const auto& [position, stack] : facts.stacks) {
+        if (!stack.isOn) {
+            ClosingLack lack;
+            lack.sentence = Core::say("The stack of %1 is not back on.", describe(position));
+            lack.place = {Station::closing, code(position)};
+            lack.stack = position;
+            return lack;
+        }
+    }
+    return {};
+}
+
+std::optional<ClosingLack> notTight(const Facts& facts, ClosingStep step) {
+    for (const FastenerId f : fastenersOf(facts, step)) {
+        if (!isTightForClosing(facts, step, f)) {
+            ClosingLack lack;
+            lack.sentence = Core::say("%1 is not at its value since “%2”.", describe(f), shown(tightenedAfter(step)));
+            lack.place = {Station::closing, code(f)};
+            lack.fastener = f;
+            return lack;
+        }
+    }
+    return {};
+}
+
+/// The crank turned since the last of the fasteners was tightened, and no harder than it may.
+std::optional<ClosingLack> notTurned(const Facts& facts, ClosingStep step, const Units& units) {
+    const TurningStage stage = step == crankTurned ? TurningStage::girdleAtTorque : TurningStage::afterPan;
+    const ClosingStep tight = step == crankTurned ? nutsTightened : panFastened;
+    const std::int64_t after = std::max(lastTightened(facts, fastenersOf(facts, tight)),
+                                        entryOf(facts, *stepBefore(step)));
+    const auto at = facts.turning.find(stage);
+    ClosingLack lack;
+    lack.place = {Station::closing, "turning"};
+    lack.turning = stage;
+    if (at == facts.turning.end() || at->second.entry < after) {
+        lack.sentence = Core::say("The turning torque (%1) was not read since then.", shown(stage));
+        return lack;
+    }
+    const TurningStanding standing = turningOf(facts, stage, units);
+    if (standing.state == CheckState::good) {
+        return {};
+    }
+    lack.sentence = standing.sentence + " " + standing.remedy;
+    return lack;
+}
+
+std::optional<ClosingLack> ownCheckOpen(const Facts& facts, ClosingStep step, const Units& units) {
+    for (const auto& check : facts.ownChecks) {
+        if (check.what.holds != OwnCheckHolds::closingStep || check.what.step != step) {
+            continue;
+        }
+        for (std::int64_t place = 1; place <= check.what.places; ++place) {
+            const OwnStanding standing = ownStandingOf(facts, {check.what.ownCheck, place}, units);
+            if (standing.state != CheckState::good) {
+                ClosingLack lack;
+                lack.sentence = titleOf(check.what, place) + ": " +
+                                (standing.sentence.empty() ? shown(standing.state) + "." : standing.sentence);
+                lack.place = {Station::closing, "own-check"};
+                lack.own = OwnPlace{check.what.ownCheck, place};
+                return lack;
+            }
+        }
+    }
+    return {};
+}
+
+/// Minutes and hours as they are said: "16 min", "10 h 2 min".
+std::string spell(std::int64_t milliseconds) {
+    const std::int64_t minutes = (milliseconds + 59'999) / 60'000;
+    return minutes < 60 ? Core::say("%1 min", minutes) : Core::say("%1 h %2 min", minutes / 60, minutes % 60);
+}
+
+/// The bead against the girdle that was lowered on it.
+ClosingStanding beadStanding(const Facts& facts, const Seen<ClosingStepDone>& bead) {
+    const auto until = beadOpenUntil(facts);
+    const auto* lowered = doneOf(facts, girdleLowered);
+    if (!until) {
+        return {CheckState::notProven, Core::say("The sealant's open time was not entered."),
+                Core::say("Strike that entry and enter product, lot and open time as printed on the tube.")};
+    }
+    if (lowered == nullptr || lowered->entry < bead.entry) {
+        return {CheckState::good, {}, {}};
+    }
+    const std::int64_t passed = lowered->time.milliseconds - bead.time.milliseconds;
+    if (passed >= 0 && lowered->time.milliseconds <= until->milliseconds) {
+        return {CheckState::good, {}, {}};
+    }
+    return {CheckState::out,
+            passed < 0 ? Core::say("By the entries' times the girdle was lowered before the bead was laid.")
+                       : Core::say("The girdle was lowered %1 after the bead was laid; its open time is %2 min.",
+                                   spell(passed), *bead.what.openMinutes),
+            Core::say("Lift the girdle, clean the bead off, lay it again and enter that.")};
+}
+
+ClosingStanding evidenceOf(const Facts& facts, const Seen<ClosingStepDone>& done, const Units& units) {
+    std::optional<ClosingLack> lack;
+    switch (done.what.step) {
+    case shimsCounted: {
+        const ShimCount is = shimCountOf(facts);
+        if (done.what.fitted != is.fitted || done.what.aside != is.aside || done.what.leftOver != is.leftOver) {
+            return {CheckState::stale, Core::say("The kit or the stacks were changed after the shims were counted."),
+                    Core::say("Count them again, and enter it.")};
+        }
+        break;
+    }
+    case girdleLowered:
+        break;
+    case stacksRefitted:
+        lack = stackOff(facts);
+        break;
+    case beadLaid:
+        return beadStanding(facts, done);
+    case nutsTightened:
+        lack = notTight(facts, nutsTightened);
+        break;
+    case crankTurned:
+        lack = notTurned(facts, crankTurned, units);
+        break;
+    case panFastened:
+        lack = notTight(facts, panFastened);
+        lack = lack ? lack : notTurned(facts, panFastened, units);
+        break;
+    }
+    return lack ? ClosingStanding{CheckState::stale, lack->sentence, Core::say("Do that, and enter the step again.")}
+                : ClosingStanding{CheckState::good, {}, {}};
+}
+
+} // namespace
+
+std::vector<FastenerId> panFasteners(const Facts& facts) {
+    std::vector<FastenerId> all;
+    for (const FastenerKind kind : {FastenerKind::panRail, FastenerKind::front, FastenerKind::rear}) {
+        const auto group = facts.groups.find({kind, std::nullopt});
+        const std::int64_t count = group == facts.groups.end() ? 0 : group->second.what.count;
+        for (std::int64_t n = 1; n <= count; ++n) {
+            all.push_back({kind, static_cast<int>(n), Side::left, Ring::inner});
+        }
+        if (kind == FastenerKind::panRail && all.empty()) {
+            return {};
+        }
+    }
+    return all;
+}
+
+std::vector<FastenerId> fastenersOf(const Facts& facts, ClosingStep step) {
+    if (step == nutsTightened && facts.layout) {
+        return facts.layout->girdleNuts();
+    }
+    return step == panFastened ? panFasteners(facts) : std::vector<FastenerId>{};
+}
+
+bool isTightForClosing(const Facts& facts, ClosingStep step, FastenerId f) {
+    const auto at = facts.fasteners.find(f);
+    return isTightAsSpecified(facts, f) && at != facts.fasteners.end() && at->second.tightened &&
+           at->second.tightened->entry > entryOf(facts, tightenedAfter(step));
+}
+
+std::optional<UtcTime> beadOpenUntil(const Facts& facts) {
+    const auto* bead = doneOf(facts, beadLaid);
+    if (bead == nullptr || !bead->what.openMinutes) {
+        return {};
+    }
+    return UtcTime{bead->time.milliseconds + *bead->what.openMinutes * 60'000};
+}
+
+ClosingStanding standingOf(const Facts& facts, ClosingStep step, const Units& units) {
+    const auto* done = doneOf(facts, step);
+    if (done == nullptr) {
+        return {};
+    }
+    if (const auto before = stepBefore(step)) {
+        if (done->entry < entryOf(facts, *before)) {
+            return {CheckState::stale, Core::say("“%1” was done again after it.", shown(*before)),
+                    Core::say("Do this step again, and enter it.")};
+        }
+    }
+    // What lies under the girdle is reached only with the girdle lifted: its bead is broken then.
+    if (step >= stacksRefitted && done->entry < facts.girdleLifted) {
+        return {CheckState::stale,
+                Core::say("Entry %1 was made with the girdle off, after this step.", facts.girdleLifted),
+                Core::say("Do this step again, and enter it.")};
+    }
+    return evidenceOf(facts, *done, units);
+}
+
+std::optional<ClosingStep> nextClosingStepOf(const Facts& facts, const Units& units) {
+    for (const auto& step : allWords<ClosingStep>()) {
+        if (standingOf(facts, step.value, units).state != CheckState::good) {
+            return step.value;
+        }
+    }
+    return {};
+}
+
+std::optional<ClosingLack> lackOf(const Facts& facts, ClosingStep step, const Units& units) {
+    if (auto own = ownCheckOpen(facts, step, units)) {
+        return own;
+    }
+    switch (step) {
+    case shimsCounted:
+        return unspecified(facts);
+    case stacksRefitted:
+        return stackOff(facts);
+    case beadLaid:
+    case girdleLowered:
+        break;
+    case nutsTightened:
+        return notTight(facts, step);
+    case crankTurned:
+        return notTurned(facts, step, units);
+    case panFastened: {
+        auto lack = notTight(facts, step);
+        return lack ? lack : notTurned(facts, step, units);
+    }
+    }
+    return {};
+}
+
+ShimCount shimCountOf(const Facts& facts) {
+    ShimCount count;
+    for (const auto& [name, shim] : facts.shims) {
+        ++(shim.inStackAt ? count.fitted : shim.isSetAside ? count.aside : count.leftOver);
+    }
+    return count;
+}
+
+namespace {
+
+Result<void> countIsRight(const Facts& facts, const ClosingStepDone& e) {
+    if (!e.fitted || !e.aside || !e.leftOver) {
+        return refuse(Core::say("Count the shims by hand, and give three numbers: in the stacks, set aside, left over."));
+    }
+    const ShimCount is = shimCountOf(facts);
+    const std::int64_t counted = *e.fitted + *e.aside + *e.leftOver;
+    if (*e.fitted < 0 || *e.aside < 0 || *e.leftOver < 0 || counted > 100'000) {
+        return refuse(Core::say("A count of shims is not negative, and no kit has so many."));
+    }
+    if (counted < is.kit()) {
+        return refuse(Core::say("%1 + %2 + %3 = %4 shims were counted, and the kit has %5: find what is missing before "
+                                "anything goes on. One left in the engine can destroy it.",
+                                *e.fitted, *e.aside, *e.leftOver, counted, is.kit()));
+    }
+    if (counted > is.kit() || *e.fitted != is.fitted || *e.aside != is.aside) {
+        return refuse(Core::say("%1 + %2 + %3 shims were counted; by the record it is %4 in the stacks, %5 set aside and "
+                                "%6 left over: count again, or correct the record.",
+                                *e.fitted, *e.aside, *e.leftOver, is.fitted, is.aside, is.leftOver));
+    }
+    return {};
+}
+
+Result<void> beadIsNamed(const ClosingStepDone& e) {
+    const auto isBlank = [](const std::optional<std::string>& text) {
+        return !text || text->find_first_not_of(" \t\n\r") == std::string::npos;
+    };
+    if (isBlank(e.product) || isBlank(e.lot) || !e.openMinutes) {
+        return refuse(Core::say("Name the sealant's product and lot, and give its open time in minutes, as printed on "
+                                "the tube."));
+    }
+    if (*e.openMinutes < 1 || *e.openMinutes > 1440) {
+        return refuse(Core::say("The sealant's open time is given in minutes, 1 to 1440."));
+    }
+    return {};
+}
+
+} // namespace
+
+Result<void> mayBeDone(const Facts& facts, const ClosingStepDone& e) {
+    const Units units;
+    for (const auto& step : allWords<ClosingStep>()) {
+        if (step.value == e.step) {
+            break;
+        }
+        const ClosingStanding before = standingOf(facts, step.value, units);
+        if (before.state == CheckState::notDone) {
+            return refuse(Core::say("“%1” comes after “%2”: do that first.", shown(e.step), shown(step.value)));
+        }
+        if (before.state != CheckState::good) {
+            return refuse(Core::say("“%1” comes after “%2”, which does not stand: %3 %4", shown(e.step),
+                                    shown(step.value), before.sentence, before.remedy));
+        }
+    }
+    const bool isBeadOpen = e.step == beadLaid && entryOf(facts, girdleLowered) < entryOf(facts, beadLaid);
+    if (!isBeadOpen && standingOf(facts, e.step, units).state == CheckState::good) {
+        return refuse(Core::say("“%1” is ticked already: strike that entry if it is wrong.", shown(e.step)));
+    }
+    if (const auto lack = lackOf(facts, e.step, units)) {
+        return refuse(Core::say("“%1” cannot be entered yet: %2", shown(e.step), lack->sentence));
+    }
+    if (e.step != shimsCounted && (e.fitted || e.aside || e.leftOver)) {
+        return refuse(Core::say("Shims are counted back in a step of their own: leave the counts out of “%1”.",
+                                shown(e.step)));
+    }
+    return e.step == shimsCounted ? countIsRight(facts, e) : e.step == beadLaid ? beadIsNamed(e) : Result<void>();
+}
+
+} // namespace caprail
