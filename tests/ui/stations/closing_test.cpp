@@ -56,6 +56,7 @@ TEST(TrialFitPanel, takes_the_girdles_way_round) {
 TEST(TrialFitPanel, is_answered_by_keyboard_row_by_row) {
     StationRecord bench;
     bench.readyToFit();
+    bench.girdleToTorque();
     Shown<TrialFitStation> shown(bench);
     QLineEdit* edit = shown.panel.field()->lineEdit();
     typeAndEnter(edit, "p"); // dipstick
@@ -70,6 +71,7 @@ TEST(TrialFitPanel, is_answered_by_keyboard_row_by_row) {
 TEST(TrialFitPanel, a_fail_opens_a_finding) {
     StationRecord bench;
     bench.readyToFit();
+    bench.girdleToTorque();
     Shown<TrialFitStation> shown(bench);
     shown.panel.select("throw-2");
     typeAndEnter(shown.panel.field()->lineEdit(), "f touches the plate at 2R");
@@ -78,6 +80,59 @@ TEST(TrialFitPanel, a_fail_opens_a_finding) {
     EXPECT_EQ(finding.place, "throw 2");
     EXPECT_EQ(finding.text, "touches the plate at 2R");
     EXPECT_EQ(bench.facts().trialFits.at({TrialItem::counterweights, 2}).what.result, TrialResult::fail);
+}
+
+TEST(TrialFitPanel, leads_from_the_crank_over_the_nuts_to_the_items_with_one_enter_each) {
+    StationRecord bench;
+    bench.readyToFit();
+    Shown<TrialFitStation> shown(bench);
+    QLineEdit* edit = shown.panel.field()->lineEdit();
+    shown.panel.select("turning-before the girdle");
+    typeAndEnter(edit, "12/8");
+    EXPECT_EQ(bench.lastAs<TurningTorqueRead>().breakaway.value, poundFeet(12));
+    EXPECT_EQ(shown.panel.task(), TrialTask(GirdleNuts{}));
+    EXPECT_EQ(shown.panel.subject(), "girdle-2L") << "from the centre outwards";
+    for (int nut = 0; nut < 6; ++nut) {
+        typeAndEnter(edit, "");
+        EXPECT_EQ(bench.lastAs<FastenerTightened>().torque->value, poundFeet(30));
+    }
+    EXPECT_EQ(shown.panel.task(), TrialTask(TrialPlace{TrialItem::dipstick, 0}));
+    typeAndEnter(edit, ".0005");
+    EXPECT_EQ(bench.assessment().find("trial-fit:dipstick clear")->state, CheckState::out);
+}
+
+TEST(TrialFitPanel, a_jump_to_an_item_leads_to_the_nut_that_is_loose) {
+    StationRecord bench;
+    bench.readyToFit();
+    Shown<TrialFitStation> shown(bench);
+    shown.panel.select("throw-1");
+    EXPECT_EQ(shown.panel.task(), TrialTask(GirdleNuts{}));
+}
+
+TEST(TrialFitPanel, asks_the_shops_own_checks_before_the_gate_opens) {
+    StationRecord bench;
+    OwnCheckSet set;
+    set.ownCheck = "tray";
+    set.words = "windage tray clear of every throw";
+    set.holds = OwnCheckHolds::trialFit;
+    set.places = 2;
+    bench.make(set);
+    Shown<TrialFitStation> shown(bench);
+    shown.panel.select("own-tray:1");
+    EXPECT_TRUE(shown.panel.field()->isEnabled());
+    typeAndEnter(shown.panel.field()->lineEdit(), "n touches at 3");
+    EXPECT_EQ(bench.lastAs<OwnCheckAnswered>().answer, YesNo::no);
+    EXPECT_EQ(bench.lastAs<OwnCheckAnswered>().note, "touches at 3");
+    EXPECT_EQ(shown.panel.task(), TrialTask(OwnPlace{"tray", 2}));
+}
+
+TEST(PickupPanel, asks_back_what_no_such_part_can_be) {
+    StationRecord bench;
+    Shown<PickupStation> shown(bench);
+    shown.panel.select("gasket");
+    typeAndEnter(shown.panel.field()->lineEdit(), "7.5");
+    EXPECT_NE(shown.panel.field()->problem(), "");
+    EXPECT_TRUE(bench.facts().pickup.empty());
 }
 
 TEST(PickupPanel, goes_from_term_to_term_and_adds_them_up) {

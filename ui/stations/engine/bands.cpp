@@ -46,6 +46,12 @@ std::vector<FormField> rulesFields() {
             {"objective", EngineBands::tr("Plan aims for"), {}, {}},
             {"torque_scatter_percent", EngineBands::tr("Torque scatter, %"), {}, {}},
             {"counterweight_minimum", EngineBands::tr("Counterweight clear by"), {}, {}},
+            {"pickup_tube_minimum", EngineBands::tr("Pickup tube clear by"),
+             EngineBands::tr("empty: 0.100 in, common practice"), {}},
+            {"dipstick_minimum", EngineBands::tr("Dipstick clear by"),
+             EngineBands::tr("empty: 0.060 in, common practice"), {}},
+            {"turning_rise", EngineBands::tr("Turning torque up by, at most"),
+             EngineBands::tr("empty: 2 lbf·ft, common practice"), {}},
             {"source", EngineBands::tr("Who says so"), {}, {}}};
 }
 
