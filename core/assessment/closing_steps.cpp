@@ -55,7 +55,7 @@ std::optional<ClosingLack> unspecified(const Facts& facts) {
     }
     ClosingLack lack;
     lack.sentence = Core::say("Nothing is specified for %1: set its torque before closing begins.", describe(*at));
-    lack.place = {Station::fasteners, code(*at)};
+    lack.destination = {Station::fasteners, code(*at)};
     return lack;
 }
 
@@ -64,7 +64,7 @@ std::optional<ClosingLack> stackOff(const Facts& facts) {
         if (!stack.isOn) {
             ClosingLack lack;
             lack.sentence = Core::say("The stack of %1 is not back on.", describe(position));
-            lack.place = {Station::closing, code(position)};
+            lack.destination = {Station::closing, code(position)};
             lack.stack = position;
             return lack;
         }
@@ -77,7 +77,7 @@ std::optional<ClosingLack> notTight(const Facts& facts, ClosingStep step) {
         if (!isTightForClosing(facts, step, f)) {
             ClosingLack lack;
             lack.sentence = Core::say("%1 is not at its value since “%2”.", describe(f), shown(tightenedAfter(step)));
-            lack.place = {Station::closing, code(f)};
+            lack.destination = {Station::closing, code(f)};
             lack.fastener = f;
             return lack;
         }
@@ -93,7 +93,7 @@ std::optional<ClosingLack> notTurned(const Facts& facts, ClosingStep step, const
                                         entryOf(facts, *stepBefore(step)));
     const auto at = facts.turning.find(stage);
     ClosingLack lack;
-    lack.place = {Station::closing, "turning"};
+    lack.destination = {Station::closing, "turning"};
     lack.turning = stage;
     if (at == facts.turning.end() || at->second.entry < after) {
         lack.sentence = Core::say("The turning torque (%1) was not read since then.", shown(stage));
@@ -118,7 +118,7 @@ std::optional<ClosingLack> ownCheckOpen(const Facts& facts, ClosingStep step, co
                 ClosingLack lack;
                 lack.sentence = titleOf(check.what, place) + ": " +
                                 (standing.sentence.empty() ? shown(standing.state) + "." : standing.sentence);
-                lack.place = {Station::closing, "own-check"};
+                lack.destination = {Station::closing, "own-check"};
                 lack.own = OwnPlace{check.what.ownCheck, place};
                 return lack;
             }

@@ -26,7 +26,7 @@ std::optional<ClosingStep> nextClosingStepOf(const Facts&, const Units&);
 /// One thing that must be on record before a step can be entered.
 struct ClosingLack {
     std::string sentence; ///< "Girdle nut 2 left is not at its value since the girdle was lowered."
-    Place place;          ///< where it is entered
+    Destination destination; ///< where it is entered
     /// What is asked for; at most one of them.
     std::optional<Position> stack;
     std::optional<FastenerId> fastener;

@@ -32,7 +32,7 @@ NextStep closingStep(const Assessing& a) {
             return {Core::say("%1 %2", standing.sentence, standing.remedy), {Station::closing, "step"}};
         }
         if (const auto lack = lackOf(a.facts, *a.out.nextClosingStep, a.units)) {
-            return {Core::say("May be closed. For “%1”: %2", shown(*a.out.nextClosingStep), lack->sentence), lack->place};
+            return {Core::say("May be closed. For “%1”: %2", shown(*a.out.nextClosingStep), lack->sentence), lack->destination};
         }
         return {Core::say("May be closed. Next: %1.", shown(*a.out.nextClosingStep)), {Station::closing, "step"}};
     }
@@ -89,7 +89,7 @@ void chooseNextStep(const Assessing& a) {
         return;
     }
     const Check& first = a.out.checks[closing.holding.front()];
-    a.out.next = {Core::say("%1 is %2. %3", first.title, shown(first.state), first.remedy), first.place};
+    a.out.next = {Core::say("%1 is %2. %3", first.title, shown(first.state), first.remedy), first.destination};
 }
 
 } // namespace

@@ -43,8 +43,7 @@ OwnStanding measuredStanding(const Facts& facts, const OwnCheckSet& set, const S
     const std::string sentence = Core::say("%1 %2, %3", formatFine(value, units), describe(uncertainty, units),
                                            describeLimits(*band, units)) +
                                  ".";
-    const auto rule = facts.rules.decision == DecisionWord::guarded ? DecisionRule::guarded : DecisionRule::simple;
-    const auto verdict = judge(value, uncertainty, *band, rule);
+    const auto verdict = judge(value, uncertainty, *band, facts.rules.decision);
     if (!verdict) {
         return {CheckState::notProven, sentence, remedyFor(uncertainty.missing().front())};
     }

@@ -2,7 +2,7 @@
 #include <assessment/figures.h>
 #include <assessment/gap_window.h>
 #include <assessment/plausibility.h>
-#include <assessment/standing.h>
+#include <assessment/current_readings.h>
 #include <ledger/expectations.h>
 #include <ledger/typed_values.h>
 #include <measure/budgets.h>
@@ -21,7 +21,8 @@ constexpr Length farPickupReading = thou(20);
 /// The median of the readings that stand, from those kept sorted: it is asked with every reading.
 std::optional<Length> medianAt(const Facts& facts, Position p) {
     const auto at = facts.sortedGaps.find(p);
-    if (at == facts.sortedGaps.end() || at->second.sorted.empty() || at->second.felledBy != facts.gapFelledBy(p).entry) {
+    if (at == facts.sortedGaps.end() || at->second.sorted.empty() ||
+        at->second.invalidatedBy != facts.gapInvalidatedBy(p).entry) {
         return {};
     }
     const auto& sorted = at->second.sorted;
@@ -87,7 +88,7 @@ public:
                              formatFine(e.value.value, m_units), shown(e.term), format(*expected.smallest, m_units),
                              format(*expected.largest, m_units));
         }
-        const auto before = standingPickup(m_facts, e.term);
+        const auto before = currentPickup(m_facts, e.term);
         if (!before.empty() && (e.value.value - before.back().what.value.value).magnitude() > farPickupReading) {
             return Core::say("%1 is far from the reading before it, %2, of the %3: measure it again, or type ! behind it "
                              "if it is really so.",

@@ -17,10 +17,10 @@ std::vector<TrialTask> trialTasks(const Facts& facts) {
     tasks.emplace_back(GirdleNuts{});
     for (const auto& entry : allWords<TrialItem>()) {
         if (!isPerThrow(entry.value)) {
-            tasks.emplace_back(TrialPlace{entry.value, 0});
+            tasks.emplace_back(TrialId{entry.value, 0});
         }
         for (int number = 1; isPerThrow(entry.value) && facts.layout && number <= facts.layout->throws(); ++number) {
-            tasks.emplace_back(TrialPlace{entry.value, number});
+            tasks.emplace_back(TrialId{entry.value, number});
         }
         if (entry.value == TrialItem::turnsFreely) {
             tasks.emplace_back(TurningStage::girdleAtTorque);

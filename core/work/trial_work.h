@@ -9,7 +9,7 @@ namespace caprail {
 struct GirdleNuts {
     friend bool operator==(GirdleNuts, GirdleNuts) = default;
 };
-using TrialTask = std::variant<TrialPlace, GirdleNuts, TurningStage, OwnPlace>;
+using TrialTask = std::variant<TrialId, GirdleNuts, TurningStage, OwnPlace>;
 
 /// The shop's own checks before it, the turning torque before the girdle, the girdle's nuts, the items, the turning
 /// torque with the girdle after the two turns. Without a layout the per-throw items are left out.

@@ -24,7 +24,7 @@ std::vector<SheetCell> afterPanRow(const Writing& w) {
 }
 
 std::vector<SheetCell> trialRow(const Writing& w, const Check& check) {
-    const auto* place = std::get_if<TrialPlace>(&check.subject);
+    const auto* place = std::get_if<TrialId>(&check.subject);
     if (place == nullptr) {
         const QString found = check.sentence.empty() ? none() : capitalised(text(check.sentence));
         return {strongCell(text(check.title)), none(), found, quietCell(byOf(w, check)), stateCell(check.state)};

@@ -6,8 +6,8 @@
 
 namespace caprail::sheet {
 
-CheckState Writing::stateOf(const std::string& code) const {
-    const Check* check = assessment().find(code);
+CheckState Writing::stateOf(const std::string& checkCode) const {
+    const Check* check = assessment().find(checkCode);
     return check == nullptr ? CheckState::notDone : check->state;
 }
 
@@ -44,14 +44,14 @@ SheetCell verdictCell(CheckState state) {
 }
 
 QString ruleSentence(const RulesSet& rules) {
-    if (rules.decision == DecisionWord::simple) {
+    if (rules.decision == DecisionRule::simple) {
         return Sheet::tr("Decision rule: simple acceptance. The measured value alone decides; its expanded uncertainty "
                          "U is shown and not counted.");
     }
     return Sheet::tr("Decision rule: guard bands (ISO 14253-1). A value is in when all of value ± U lies inside its "
                      "band, out when all of it lies outside, and too close to call otherwise. U is the expanded "
                      "uncertainty, %1.")
-        .arg(rules.coverage == CoverageWord::two ? Sheet::tr("k = 2") : Sheet::tr("Student's t at 95.45 %"));
+        .arg(rules.coverage == Coverage::two ? Sheet::tr("k = 2") : Sheet::tr("Student's t at 95.45 %"));
 }
 
 QString bandText(const BandFact& band, const Units& units) {

@@ -21,7 +21,7 @@ struct Writing {
     [[nodiscard]] const Assessment& assessment() const { return source.assessment; }
     [[nodiscard]] const Units& units() const { return options.units; }
     /// The state of a check by its code; `notDone` when there is no such check.
-    [[nodiscard]] CheckState stateOf(const std::string& code) const;
+    [[nodiscard]] CheckState stateOf(const std::string& checkCode) const;
     /// "2026-05-04 09:30" by the clock of the options' time zone; never parted over two lines.
     [[nodiscard]] QString time(UtcTime time) const;
     /// "2026-05-04", the day on which the moment fell in that zone.

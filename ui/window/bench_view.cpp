@@ -45,7 +45,7 @@ BenchView::BenchView(RecordSession& session, QWidget* parent)
 }
 
 BenchView::~BenchView() {
-    giveBack();
+    returnField();
 }
 
 EntryField* BenchView::field() const {
@@ -71,15 +71,15 @@ bool BenchView::enter(StationPanel* station) {
     return true;
 }
 
-void BenchView::take(EntryField* field) {
-    giveBack();
-    lend(field, m_gap);
-    m_field = field;
-    m_column->insertWidget(2, field);
-    field->show();
+void BenchView::take(EntryField* entryField) {
+    returnField();
+    lend(entryField, m_gap);
+    m_field = entryField;
+    m_column->insertWidget(2, entryField);
+    entryField->show();
     takePicture();
     scale();
-    field->setFocus();
+    entryField->setFocus();
 }
 
 void BenchView::takePicture() {
@@ -107,7 +107,7 @@ void BenchView::putBack(QWidget* widget, QPointer<QWidget>& gap) {
     delete gap;
 }
 
-void BenchView::giveBack() {
+void BenchView::returnField() {
     if (m_field && m_gap) {
         m_field->setScale(1);
         putBack(m_field, m_gap);
@@ -125,7 +125,7 @@ void BenchView::leave() {
         return;
     }
     disconnect(m_station, nullptr, this, nullptr);
-    giveBack();
+    returnField();
     m_station = nullptr;
     emit left();
 }

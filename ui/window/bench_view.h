@@ -38,12 +38,12 @@ protected:
     bool focusNextPrevChild(bool) override { return true; }
 
 private:
-    void take(EntryField* field);
+    void take(EntryField* entryField);
     void takePicture();
     /// Puts `widget` into `gap`, which stands where the station had it.
     void lend(QWidget* widget, QPointer<QWidget>& gap);
     void putBack(QWidget* widget, QPointer<QWidget>& gap);
-    void giveBack();
+    void returnField();
     void follow();
     void scale();
     RecordSession& m_session;

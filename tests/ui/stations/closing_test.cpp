@@ -37,8 +37,9 @@ TEST(TrialFitPanel, says_why_it_is_locked_and_each_reason_is_a_jump) {
     Shown<TrialFitStation> shown(bench);
     EXPECT_FALSE(shown.panel.field()->isEnabled());
     ASSERT_GT(shown.panel.holding()->count(), 0);
-    std::optional<Place> place;
-    QObject::connect(bench.session.get(), &RecordSession::placeRequested, [&](const Place& p) { place = p; });
+    std::optional<Destination> place;
+    QObject::connect(bench.session.get(), &RecordSession::destinationRequested,
+                     [&](const Destination& p) { place = p; });
     emit shown.panel.holding()->itemActivated(shown.panel.holding()->item(0));
     ASSERT_TRUE(place);
     EXPECT_EQ(place->station, Station::girdle);
@@ -65,7 +66,7 @@ TEST(TrialFitPanel, is_answered_by_keyboard_row_by_row) {
     EXPECT_EQ(bench.lastAs<TrialFitResult>().item, TrialItem::counterweights);
     EXPECT_EQ(bench.lastAs<TrialFitResult>().throwNumber, 1);
     EXPECT_EQ(bench.lastAs<TrialFitResult>().clearance->value, thou(72));
-    EXPECT_EQ(shown.panel.task(), TrialTask(TrialPlace{TrialItem::counterweights, 2}));
+    EXPECT_EQ(shown.panel.task(), TrialTask(TrialId{TrialItem::counterweights, 2}));
 }
 
 TEST(TrialFitPanel, a_fail_opens_a_finding) {
@@ -96,7 +97,7 @@ TEST(TrialFitPanel, leads_from_the_crank_over_the_nuts_to_the_items_with_one_ent
         typeAndEnter(edit, "");
         EXPECT_EQ(bench.lastAs<FastenerTightened>().torque->value, poundFeet(30));
     }
-    EXPECT_EQ(shown.panel.task(), TrialTask(TrialPlace{TrialItem::dipstick, 0}));
+    EXPECT_EQ(shown.panel.task(), TrialTask(TrialId{TrialItem::dipstick, 0}));
     typeAndEnter(edit, ".0005");
     EXPECT_EQ(bench.assessment().find("trial-fit:dipstick clear")->state, CheckState::out);
 }

@@ -7,7 +7,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 #include <algorithm>
-#include <assessment/standing.h>
+#include <assessment/current_readings.h>
 #include <clearances/pickup.h>
 #include <ledger/band_names.h>
 #include <ledger/expectations.h>
@@ -17,11 +17,11 @@
 #include <stations/common/entries_table.h>
 #include <stations/common/entry_field.h>
 #include <stations/common/instrument_box.h>
-#include <stations/pickup/section_view.h>
-#include <stations/pickup/terms.h>
 #include <stations/common/station_text.h>
 #include <stations/common/step_keys.h>
 #include <stations/common/tab_order.h>
+#include <stations/pickup/section_view.h>
+#include <stations/pickup/terms.h>
 #include <text/ask.h>
 #include <text/label.h>
 #include <text/plain_text.h>
@@ -162,7 +162,7 @@ void PickupStation::choose(PickupTerm term) {
 
 void PickupStation::askForTerm() {
     const PickupTerm term = m_term;
-    const auto number = standingPickup(session().facts(), term).size() + 1;
+    const auto number = currentPickup(session().facts(), term).size() + 1;
     const QString title = number <= pickupReadingsNeeded
                               ? tr("%1, reading %2 of %3").arg(capitalised(qtShown(term))).arg(number).arg(pickupReadingsNeeded)
                               : tr("%1, reading %2").arg(capitalised(qtShown(term))).arg(number);
@@ -173,7 +173,7 @@ void PickupStation::askForTerm() {
                                return tl::unexpected(stored.error());
                            }
                            // On to the next term only when this one is measured often enough.
-                           if (standingPickup(session().facts(), term).size() >= pickupReadingsNeeded) {
+                           if (currentPickup(session().facts(), term).size() >= pickupReadingsNeeded) {
                                m_terms->setCurrentRow((static_cast<int>(term) + 1) % m_terms->count());
                            }
                            return {};

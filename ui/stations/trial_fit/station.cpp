@@ -53,7 +53,7 @@ bool isNamed(const TrialTask& task, const QString& subject) {
     if (const auto* own = std::get_if<OwnPlace>(&task)) {
         return subject == QStringLiteral("own-%1:%2").arg(qtText(own->check)).arg(own->place);
     }
-    const auto* place = std::get_if<TrialPlace>(&task);
+    const auto* place = std::get_if<TrialId>(&task);
     return place == nullptr ? subject == QLatin1String("girdle-nuts")
                             : subject == qtWord(place->first) ||
                                   (place->second != 0 && subject == QStringLiteral("throw-%1").arg(place->second));
@@ -69,7 +69,7 @@ QString taskTitle(const Facts& facts, const TrialTask& task) {
         const auto* set = facts.ownCheckNamed(own->check);
         return set == nullptr ? QString() : capitalised(qtText(titleOf(set->what, own->place)));
     }
-    const auto* place = std::get_if<TrialPlace>(&task);
+    const auto* place = std::get_if<TrialId>(&task);
     if (place == nullptr) {
         return TrialFitStation::tr("Girdle nuts at torque");
     }
@@ -88,7 +88,7 @@ QString taskFound(const Facts& facts, const TrialTask& task, const Units& units)
     if (const auto* own = std::get_if<OwnPlace>(&task)) {
         return qtText(ownStandingOf(facts, *own, units).sentence);
     }
-    const auto* place = std::get_if<TrialPlace>(&task);
+    const auto* place = std::get_if<TrialId>(&task);
     if (place == nullptr) {
         const NutsAtTorque nuts = nutsAtTorque(facts);
         return TrialFitStation::tr("%1 of %2").arg(nuts.tight).arg(nuts.all);
@@ -211,7 +211,7 @@ void TrialFitStation::refreshGate() {
     const Gate& gate = session().assessment().gate(GateKind::trialFit);
     const bool isClosed = session().facts().isClosed();
     // What is done before the girdle goes on waits for no gate.
-    const bool isItem = std::holds_alternative<TrialPlace>(m_task);
+    const bool isItem = std::holds_alternative<TrialId>(m_task);
     const bool isAsked = (gate.isOpen || !isItem) && !isClosed;
     m_entry->setCurrentIndex(isAsked || isClosed ? 0 : 1);
     m_field->setEnabled(isAsked);
@@ -264,7 +264,7 @@ QString TrialFitStation::subject() const {
         const auto next = nutsAtTorque(session().facts()).next;
         return next ? qtText(code(*next)) : QString();
     }
-    const auto* place = std::get_if<TrialPlace>(&m_task);
+    const auto* place = std::get_if<TrialId>(&m_task);
     return place == nullptr       ? QString()
            : place->second > 0 ? QStringLiteral("throw-%1").arg(place->second)
                                   : qtWord(place->first);
@@ -281,7 +281,7 @@ void TrialFitStation::refreshPlan() {
 void TrialFitStation::chooseOnPlan(const QString& place) {
     std::vector<TrialTask> here = trialTasks(session().facts());
     std::erase_if(here, [&](const TrialTask& task) {
-        const auto* item = std::get_if<TrialPlace>(&task);
+        const auto* item = std::get_if<TrialId>(&task);
         return item == nullptr || !((item->second != 0 && place == QStringLiteral("throw-%1").arg(item->second)) ||
                                     (item->first == TrialItem::pickupTube && place == QLatin1String("pickup")) ||
                                     (item->first == TrialItem::dipstick && place == QLatin1String("dipstick")));
@@ -299,7 +299,7 @@ void TrialFitStation::step(int by) {
 }
 
 void TrialFitStation::ask() {
-    if (const auto* place = std::get_if<TrialPlace>(&m_task)) {
+    if (const auto* place = std::get_if<TrialId>(&m_task)) {
         askForAnswer(*place);
     } else if (const auto* stage = std::get_if<TurningStage>(&m_task)) {
         askForTurning(*stage);
@@ -310,7 +310,7 @@ void TrialFitStation::ask() {
     }
 }
 
-void TrialFitStation::askForAnswer(TrialPlace place) {
+void TrialFitStation::askForAnswer(TrialId place) {
     m_field->ask(
         taskTitle(session().facts(), place), QString::fromUtf8(symbol(session().units().length)),
         [this, place](const QString& text) {
@@ -389,7 +389,7 @@ Result<void> TrialFitStation::storeAndGoOn(Result<Body> entry) {
     return {};
 }
 
-Result<void> TrialFitStation::store(TrialPlace place, const QString& text) {
+Result<void> TrialFitStation::store(TrialId place, const QString& text) {
     auto answer = parseTrialAnswer(coreText(text), place.first, place.second, session().units());
     if (!answer) {
         return tl::unexpected(answer.error());
@@ -416,7 +416,7 @@ void TrialFitStation::select(const QString& subject) {
     }
     for (const TrialTask& task : trialTasks(session().facts())) {
         if (isNamed(task, subject)) {
-            const bool isEarly = std::holds_alternative<TrialPlace>(task) && nutsAtTorque(session().facts()).next;
+            const bool isEarly = std::holds_alternative<TrialId>(task) && nutsAtTorque(session().facts()).next;
             choose(isEarly ? TrialTask(GirdleNuts{}) : task);
             break;
         }

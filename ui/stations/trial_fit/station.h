@@ -45,15 +45,15 @@ private:
     void refreshPlan();
     void step(int by);
     void ask();
-    void askForAnswer(TrialPlace place);
+    void askForAnswer(TrialId place);
     void askForNut();
     void askForTurning(TurningStage stage);
     void askOwnCheck(const OwnPlace& place);
-    Result<void> store(TrialPlace place, const QString& text);
+    Result<void> store(TrialId place, const QString& text);
     /// Stores it; once nothing more is asked of this line, goes on to the next.
     Result<void> storeAndGoOn(Result<Body> entry);
     void refreshGate();
-    TrialTask m_task = TrialPlace{TrialItem::dipstick, 0};
+    TrialTask m_task = TrialId{TrialItem::dipstick, 0};
     TrialFitWay* m_way;
     PlanView* m_plan;
     QListWidget* m_rows;
