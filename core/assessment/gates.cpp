@@ -32,9 +32,9 @@ NextStep closingStep(const Assessing& a) {
             return {Core::say("%1 %2", standing.sentence, standing.remedy), {Station::closing, "step"}};
         }
         if (const auto lack = lackOf(a.facts, *a.out.nextClosingStep, a.units)) {
-            return {Core::say("May be closed. For “%1”: %2", shown(*a.out.nextClosingStep), lack->sentence), lack->destination};
+            return {Core::say("Closing, “%1”: %2", shown(*a.out.nextClosingStep), lack->sentence), lack->destination};
         }
-        return {Core::say("May be closed. Next: %1.", shown(*a.out.nextClosingStep)), {Station::closing, "step"}};
+        return {Core::say("Closing: %1.", shown(*a.out.nextClosingStep)), {Station::closing, "step"}};
     }
     return {Core::say("Everything is closed up. Sign the record off."), {Station::closing, "sign-off"}};
 }
