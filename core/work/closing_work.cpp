@@ -22,6 +22,16 @@ std::optional<FastenerId> nextInOrder(const Facts& facts, ClosingStep step) {
     return open == all.end() ? std::nullopt : std::optional(open->first);
 }
 
+/// The first of the shop's own checks that hold closing, where nothing else does.
+std::optional<OwnPlace> ownCheckThatHolds(const Assessment& assessment) {
+    const auto& holding = assessment.gate(GateKind::closing).holding;
+    const auto isOwn = [&](std::size_t i) { return assessment.checks[i].kind == CheckKind::ownCheck; };
+    if (holding.empty() || !std::ranges::all_of(holding, isOwn)) {
+        return {};
+    }
+    return std::get<OwnPlace>(assessment.checks[holding.front()].subject);
+}
+
 Result<std::vector<std::int64_t>> wholeNumbers(std::string_view text) {
     std::vector<std::int64_t> numbers;
     const char* const end = text.data() + text.size();
@@ -129,6 +139,8 @@ ClosingTask closingTask(const Facts& facts, const Assessment& assessment) {
         return task;
     }
     if (!assessment.gate(GateKind::closing).isOpen) {
+        task.own = ownCheckThatHolds(assessment);
+        task.kind = task.own ? Kind::own : Kind::locked;
         return task;
     }
     if (!assessment.nextClosingStep) {

@@ -29,6 +29,7 @@ struct ClosingTask {
     std::optional<TurningStage> turning;
     std::optional<OwnPlace> own;
 };
+/// While the gate is held by nothing but the shop's own checks, the first of those is asked.
 ClosingTask closingTask(const Facts&, const Assessment&);
 
 /// The stacks of a refit, front to rear; or the fasteners of a step, in the order of tightening. Each with whether it is

@@ -271,6 +271,20 @@ TEST(ClosingPanel, asks_the_shops_own_checks_where_they_belong) {
     EXPECT_EQ(shown.panel.taskPage()->task().stack, (Position{1, Side::left}));
 }
 
+TEST(ClosingPanel, a_jump_to_a_check_of_the_shops_asks_it_while_the_gate_is_still_held) {
+    StationRecord bench;
+    OwnCheckSet set;
+    set.ownCheck = "seal";
+    set.words = "rear main seal in";
+    bench.make(set);
+    Shown<ClosingStation> shown(bench);
+    shown.panel.select("own-seal:1");
+    EXPECT_EQ(shown.panel.taskPage()->picture()->title(), "Rear main seal in");
+    typeAndEnter(shown.panel.taskPage()->field()->lineEdit(), "y");
+    EXPECT_EQ(bench.lastAs<OwnCheckAnswered>().answer, YesNo::yes);
+    EXPECT_TRUE(shown.panel.holding()->isVisible()) << "the rest holds it as before";
+}
+
 TEST(FindingsPanel, opens_and_settles_a_finding_and_takes_a_note) {
     StationRecord bench;
     Shown<ClosingStation> shown(bench);

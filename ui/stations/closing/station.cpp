@@ -85,9 +85,10 @@ void ClosingStation::refresh() {
     m_steps->refresh();
     m_holding->refresh();
     const bool isHeld = !gate.isOpen && !facts.isClosed();
-    m_holding->setVisible(isHeld);
     m_task->refresh();
-    m_task->setVisible(!isHeld);
+    const bool isAsked = m_task->task().kind != ClosingTask::Kind::locked;
+    m_holding->setVisible(isHeld && !isAsked);
+    m_task->setVisible(isAsked);
     m_findings->refresh();
     m_photos->refresh();
     m_tabs->setTabText(1, tr("Findings (%1 open) and notes").arg(assessment.openFindings.size()));
@@ -116,6 +117,13 @@ void ClosingStation::select(const QString& subject) {
         m_photos->setFocus();
     } else {
         m_tabs->setCurrentIndex(0);
+        for (const OwnPlace& place : ownPlaces(session().facts(), OwnCheckHolds::closing)) {
+            if (subject == QStringLiteral("own-%1:%2").arg(qtText(place.check)).arg(place.place)) {
+                m_task->askOwnCheck(place);
+                refresh();
+                break;
+            }
+        }
         (m_task->field()->isEnabled() ? static_cast<QWidget*>(m_task->field()) : m_holding)->setFocus();
     }
 }

@@ -129,6 +129,13 @@ ClosingTaskPage::ClosingTaskPage(RecordSession& session, QWidget* parent)
 
 void ClosingTaskPage::refresh() {
     m_task = closingTask(m_session.facts(), m_session.assessment());
+    if (m_chosen && ownStandingOf(m_session.facts(), *m_chosen, m_session.units()).state == CheckState::good) {
+        m_chosen.reset();
+    }
+    if (m_chosen && m_task.kind != ClosingTask::Kind::closed) {
+        m_task.kind = ClosingTask::Kind::own;
+        m_task.own = m_chosen;
+    }
     m_instrument->refresh();
     m_instrument->setVisible(m_task.kind == ClosingTask::Kind::fastener || m_task.kind == ClosingTask::Kind::turning ||
                              m_task.kind == ClosingTask::Kind::own);
@@ -139,6 +146,11 @@ void ClosingTaskPage::refresh() {
     m_field->setVisible(isAsked);
     m_field->setEnabled(isAsked);
     ask();
+}
+
+void ClosingTaskPage::askOwnCheck(const OwnPlace& place) {
+    m_chosen = place;
+    refresh();
 }
 
 /// A photo chosen here is the answer.

@@ -46,6 +46,8 @@ class ClosingTaskPage : public QWidget {
 public:
     explicit ClosingTaskPage(RecordSession& session, QWidget* parent = nullptr);
     void refresh();
+    /// Asks one of the shop's own checks, whatever comes next by itself, until it is good.
+    void askOwnCheck(const OwnPlace& place);
     [[nodiscard]] EntryField* field() const { return m_field; }
     [[nodiscard]] ClosingPicture* picture() const { return m_picture; }
     [[nodiscard]] const ClosingTask& task() const { return m_task; }
@@ -55,6 +57,7 @@ private:
     void takePhoto();
     RecordSession& m_session;
     ClosingTask m_task;
+    std::optional<OwnPlace> m_chosen;
     ClosingPicture* m_picture;
     EntryField* m_field;
     InstrumentBox* m_instrument;
