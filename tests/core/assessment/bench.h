@@ -55,6 +55,13 @@ public:
         EXPECT_TRUE(sequence) << (sequence ? "" : sequence.error().sentence);
         return sequence.value_or(0);
     }
+    /// Made past every rule, as an import can bring it, `minutes` after the entry before it.
+    void comesFromOutside(Body body, int minutes) {
+        const Entry& entry =
+            ledger.append({ledger.entries().back().time.milliseconds + minutes * 60'000LL}, "Mira", std::move(body));
+        apply(facts, entry);
+        assessment = assess(facts);
+    }
     /// The sentence of a refusal; the record must be unchanged.
     std::string refusal(Body body) {
         const Seal before = ledger.seal();
@@ -123,6 +130,16 @@ public:
         for (const Position p : facts.layout->positions()) {
             make(RecheckMade{p, Feel::drags, "EDGE"});
         }
+    }
+    /// Up to the open gate of the trial fit, the girdle's nuts not yet tight.
+    void upToTheFit() {
+        tightenAll();
+        bearings();
+        survey();
+        kit();
+        build();
+        recheck();
+        make(GirdleWaySet{});
     }
     void trialFit() {
         layIn();

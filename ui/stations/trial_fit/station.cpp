@@ -14,7 +14,6 @@
 #include <stations/common/entries_model.h>
 #include <stations/common/entries_table.h>
 #include <stations/common/entry_field.h>
-#include <stations/common/findings.h>
 #include <stations/common/instrument_box.h>
 #include <stations/trial_fit/diagram.h>
 #include <stations/common/diagram_tools.h>
@@ -22,80 +21,11 @@
 #include <stations/common/step_keys.h>
 #include <stations/common/tab_order.h>
 #include <stations/trial_fit/way.h>
+#include <stations/trial_fit/words.h>
 #include <text/label.h>
 #include <text/plain_text.h>
-#include <assessment/own_check.h>
-#include <base/say.h>
-#include <session/filled.h>
-#include <work/closing_work.h>
-#include <work/tightening.h>
-#include <work/trial_answer.h>
 
 namespace caprail {
-
-namespace {
-
-/// An answer in words, for the echo.
-QString describeAnswer(const TrialFitResult& answer, const Units& units) {
-    QString words = answer.clearance ? TrialFitStation::tr("%1 clear").arg(qtText(format(answer.clearance->value, units)))
-                                     : qtShown(answer.result);
-    if (!answer.note.empty()) {
-        words += QStringLiteral(": ") + qtText(answer.note);
-    }
-    return words;
-}
-
-/// Whether a place that a person jumped to names this line.
-bool isNamed(const TrialTask& task, const QString& subject) {
-    if (const auto* stage = std::get_if<TurningStage>(&task)) {
-        return subject == QStringLiteral("turning-") + qtWord(*stage);
-    }
-    if (const auto* own = std::get_if<OwnPlace>(&task)) {
-        return subject == QStringLiteral("own-%1:%2").arg(qtText(own->check)).arg(own->place);
-    }
-    const auto* place = std::get_if<TrialId>(&task);
-    return place == nullptr ? subject == QLatin1String("girdle-nuts")
-                            : subject == qtWord(place->first) ||
-                                  (place->second != 0 && subject == QStringLiteral("throw-%1").arg(place->second));
-}
-
-} // namespace
-
-QString taskTitle(const Facts& facts, const TrialTask& task) {
-    if (const auto* stage = std::get_if<TurningStage>(&task)) {
-        return TrialFitStation::tr("Turning torque, %1").arg(qtShown(*stage));
-    }
-    if (const auto* own = std::get_if<OwnPlace>(&task)) {
-        const auto* set = facts.ownCheckNamed(own->check);
-        return set == nullptr ? QString() : capitalised(qtText(titleOf(set->what, own->place)));
-    }
-    const auto* place = std::get_if<TrialId>(&task);
-    if (place == nullptr) {
-        return TrialFitStation::tr("Girdle nuts at torque");
-    }
-    return place->second == 0 ? capitalised(qtShown(place->first))
-                              : TrialFitStation::tr("Throw %1: %2").arg(place->second).arg(qtShown(place->first));
-}
-
-QString taskFound(const Facts& facts, const TrialTask& task, const Units& units) {
-    if (const auto* stage = std::get_if<TurningStage>(&task)) {
-        const auto read = facts.turning.find(*stage);
-        return read == facts.turning.end() ? QString()
-                                           : qtText(format(read->second.what.breakaway.value, units)) +
-                                                 QStringLiteral(" / ") +
-                                                 qtText(format(read->second.what.running.value, units));
-    }
-    if (const auto* own = std::get_if<OwnPlace>(&task)) {
-        return qtText(ownStandingOf(facts, *own, units).sentence);
-    }
-    const auto* place = std::get_if<TrialId>(&task);
-    if (place == nullptr) {
-        const NutsAtTorque nuts = nutsAtTorque(facts);
-        return TrialFitStation::tr("%1 of %2").arg(nuts.tight).arg(nuts.all);
-    }
-    const auto given = facts.trialFits.find(*place);
-    return given == facts.trialFits.end() ? QString() : describeAnswer(given->second.what, units);
-}
 
 TrialFitStation::TrialFitStation(RecordSession& given, QWidget* parent)
     : StationPanel(given, parent), m_way(new TrialFitWay(given, this)), m_plan(new PlanView(this)),
@@ -296,116 +226,6 @@ void TrialFitStation::chooseOnPlan(const QString& place) {
 
 void TrialFitStation::step(int by) {
     m_rows->setCurrentRow(std::clamp(m_rows->currentRow() + by, 0, m_rows->count() - 1));
-}
-
-void TrialFitStation::ask() {
-    if (const auto* place = std::get_if<TrialId>(&m_task)) {
-        askForAnswer(*place);
-    } else if (const auto* stage = std::get_if<TurningStage>(&m_task)) {
-        askForTurning(*stage);
-    } else if (const auto* own = std::get_if<OwnPlace>(&m_task)) {
-        askOwnCheck(*own);
-    } else {
-        askForNut();
-    }
-}
-
-void TrialFitStation::askForAnswer(TrialId place) {
-    m_field->ask(
-        taskTitle(session().facts(), place), QString::fromUtf8(symbol(session().units().length)),
-        [this, place](const QString& text) {
-            return parseTrialAnswer(coreText(text), place.first, place.second, session().units())
-                .map([this](const TrialFitResult& answer) { return describeAnswer(answer, session().units()); });
-        },
-        [this, place](const QString& text) { return store(place, text); });
-}
-
-void TrialFitStation::askForNut() {
-    const auto next = nutsAtTorque(session().facts()).next;
-    if (!next) {
-        m_field->ask(tr("All girdle nuts are at torque"), {}, {}, {});
-        return;
-    }
-    const auto read = [this, nut = *next](const QString& text) {
-        return parseTightened(session().facts(), nut, coreText(text), m_instrument->instrument(), session().units());
-    };
-    m_field->ask(
-        tr("%1 brought to (Enter alone: as specified)").arg(capitalised(qtText(describe(*next)))),
-        QString::fromUtf8(symbol(session().units().torque)),
-        [read, this](const QString& text) {
-            return read(text).map([this](const FastenerTightened& entry) {
-                return entry.torque ? qtText(format(entry.torque->value, session().units())) : QString();
-            });
-        },
-        [read, this](const QString& text) {
-            return storeAndGoOn(read(text).map([](FastenerTightened entry) { return Body(std::move(entry)); }));
-        });
-}
-
-void TrialFitStation::askForTurning(TurningStage stage) {
-    const auto read = [this, stage](const QString& text) {
-        return parseTurning(coreText(text), stage, m_instrument->instrument(), session().units());
-    };
-    m_field->ask(
-        tr("%1: to start it / to turn it").arg(taskTitle(session().facts(), stage)),
-        QString::fromUtf8(symbol(session().units().torque)),
-        [read, this](const QString& text) {
-            return read(text).map([this](const TurningTorqueRead& entry) {
-                return filled(tr("%1 to start it, %2 to turn it"),
-                              qtText(format(entry.breakaway.value, session().units())),
-                              qtText(format(entry.running.value, session().units())));
-            });
-        },
-        [read, this](const QString& text) {
-            return storeAndGoOn(read(text).map([](TurningTorqueRead entry) { return Body(std::move(entry)); }));
-        });
-}
-
-void TrialFitStation::askOwnCheck(const OwnPlace& place) {
-    const auto read = [this, place](const QString& text) {
-        return parseOwnAnswer(session().facts(), place, coreText(text), m_instrument->instrument(), session().units());
-    };
-    m_field->ask(
-        taskTitle(session().facts(), place), {},
-        [read](const QString& text) {
-            return read(text).map(
-                [](const OwnCheckAnswered& entry) { return entry.answer ? qtShown(*entry.answer) : QString(); });
-        },
-        [read, this](const QString& text) {
-            return storeAndGoOn(read(text).map([](OwnCheckAnswered entry) { return Body(std::move(entry)); }));
-        });
-}
-
-Result<void> TrialFitStation::storeAndGoOn(Result<Body> entry) {
-    if (!entry) {
-        return tl::unexpected(entry.error());
-    }
-    if (const auto stored = session().append(std::move(*entry)); !stored) {
-        return tl::unexpected(stored.error());
-    }
-    if (!std::holds_alternative<GirdleNuts>(m_task) || !nutsAtTorque(session().facts()).next) {
-        step(1);
-    }
-    return {};
-}
-
-Result<void> TrialFitStation::store(TrialId place, const QString& text) {
-    auto answer = parseTrialAnswer(coreText(text), place.first, place.second, session().units());
-    if (!answer) {
-        return tl::unexpected(answer.error());
-    }
-    const bool isFail = answer->result == TrialResult::fail;
-    const std::string note = answer->note;
-    if (const auto stored = session().append(std::move(*answer)); !stored) {
-        return tl::unexpected(stored.error());
-    }
-    if (isFail) {
-        const std::string where = place.second == 0 ? std::string() : "throw " + std::to_string(place.second);
-        const std::string seen = note.empty() ? Core::say("trial fit failed: %1", shown(place.first)) : note;
-        session().append(FindingOpened{nextFinding(session().facts()), where, seen});
-    }
-    step(1);
-    return {};
 }
 
 void TrialFitStation::select(const QString& subject) {

@@ -67,8 +67,4 @@ private:
     EntriesTable* m_entries;
 };
 
-/// The name of a line, and what was found there.
-QString taskTitle(const Facts& facts, const TrialTask& task);
-QString taskFound(const Facts& facts, const TrialTask& task, const Units& units);
-
 } // namespace caprail
