@@ -20,7 +20,8 @@
 namespace caprail {
 
 ClosingStation::ClosingStation(RecordSession& given, QWidget* parent)
-    : StationPanel(given, parent), m_gate(new Label(this)), m_steps(new ClosingSteps(given, this)),
+    : StationPanel(given, parent), m_gate(new Label(this)), m_caution(new Label(cautionFor(Station::closing), this)),
+      m_steps(new ClosingSteps(given, this)),
       m_holding(new ChecksView(given, this)), m_task(new ClosingTaskPage(given, this)), m_tabs(new QTabWidget(this)),
       m_findings(new ClosingFindings(given, this)), m_photos(new ClosingPhotos(given, this)) {
     QFont large = font();
@@ -28,9 +29,8 @@ ClosingStation::ClosingStation(RecordSession& given, QWidget* parent)
     large.setBold(true);
     m_gate->setFont(large);
     m_gate->setWordWrap(true);
-    auto* caution = new Label(cautionFor(Station::closing), this);
-    caution->setWordWrap(true);
-    caution->setForegroundRole(QPalette::PlaceholderText);
+    m_caution->setWordWrap(true);
+    m_caution->setForegroundRole(QPalette::PlaceholderText);
     m_holding->setAccessibleName(tr("What holds the closing gate"));
     m_holding->setFilter([this](const Check& check) {
         const Assessment& assessment = session().assessment();
@@ -52,7 +52,7 @@ ClosingStation::ClosingStation(RecordSession& given, QWidget* parent)
     left->addWidget(m_gate);
     left->addWidget(m_steps);
     left->addStretch(1);
-    left->addWidget(caution);
+    left->addWidget(m_caution);
     auto* page = new QHBoxLayout(this);
     page->addLayout(left, 3);
     page->addWidget(m_tabs, 7);
@@ -94,6 +94,12 @@ void ClosingStation::refresh() {
     m_tabs->setTabText(1, tr("Findings (%1 open) and notes").arg(assessment.openFindings.size()));
     m_tabs->setTabText(2, tr("Photos (%1)").arg(facts.attachments.size()));
     emit subjectChanged();
+}
+
+void ClosingStation::resizeEvent(QResizeEvent* event) {
+    StationPanel::resizeEvent(event);
+    constexpr int roomy = 560; // pixels: a window of 960 × 540 leaves less
+    m_caution->setVisible(height() >= roomy);
 }
 
 QString ClosingStation::subject() const {

@@ -33,8 +33,12 @@ public:
     [[nodiscard]] ChecksView* holding() const { return m_holding; }
     [[nodiscard]] ClosingTaskPage* taskPage() const { return m_task; }
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     Label* m_gate;
+    Label* m_caution; ///< gives way where there is no room for it
     ClosingSteps* m_steps;
     ChecksView* m_holding;
     ClosingTaskPage* m_task;

@@ -107,7 +107,7 @@ void ClosingPicture::scale() {
 
 ClosingTaskPage::ClosingTaskPage(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_picture(new ClosingPicture(this)), m_field(new EntryField(this)),
-      m_instrument(new InstrumentBox(session, {InstrumentType::torqueWrench, InstrumentType::stretchGauge}, this)),
+      m_instrument(new InstrumentBox(session, {InstrumentType::torqueWrench}, this)),
       m_photo(new QPushButton(tr("P&hoto…"), this)) {
     m_photo->setAutoDefault(false);
     connect(m_photo, &QPushButton::clicked, this, &ClosingTaskPage::takePhoto);

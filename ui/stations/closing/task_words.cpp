@@ -181,9 +181,8 @@ std::vector<TaskLine> taskLines(const RecordSession& session, const ClosingTask&
     } else if (isFastening(task.step)) {
         int number = 0;
         for (const auto& [fastener, isTight] : fastenersToTighten(facts, task.step)) {
-            lines.push_back({filled(QStringLiteral("%1   %2   %3"), ++number, qtText(describe(fastener)),
-                                    valueOf(facts, fastener, session.units())),
-                             isTight, task.fastener == fastener});
+            lines.push_back({filled(QStringLiteral("%1   %2"), ++number, qtText(describe(fastener))), isTight,
+                             task.fastener == fastener});
         }
     }
     return lines;

@@ -31,7 +31,7 @@ TrialFitStation::TrialFitStation(RecordSession& given, QWidget* parent)
     : StationPanel(given, parent), m_way(new TrialFitWay(given, this)), m_plan(new PlanView(this)),
       m_rows(new QListWidget(this)), m_gate(new Label(this)), m_entry(new QStackedWidget(this)),
       m_field(new EntryField(this)),
-      m_instrument(new InstrumentBox(given, {InstrumentType::torqueWrench, InstrumentType::feelerGauge}, this)),
+      m_instrument(new InstrumentBox(given, {InstrumentType::torqueWrench}, this)),
       m_pass(new QPushButton(tr("&Pass"), this)),
       m_fail(new QPushButton(tr("Fai&l"), this)), m_holding(new ChecksView(given, this)),
       m_entries(new EntriesTable(given, this)) {
