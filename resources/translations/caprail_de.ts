@@ -200,6 +200,137 @@
     </message>
 </context>
 <context>
+    <name>ClosingTaskText</name>
+    <message>
+        <source>no shim</source>
+        <translation>keine Distanzscheibe</translation>
+    </message>
+    <message>
+        <source>%1 up, cutout towards the %2 on the %3.</source>
+        <translation>%1 oben, Aussparung nach %2, %3.</translation>
+    </message>
+    <message>
+        <source>By hand and slowly, two full turns at the crank bolt: what starts it, what keeps it turning.</source>
+        <translation>Von Hand und langsam, zwei volle Umdrehungen an der Kurbelwellenschraube: was sie losbricht, was sie weiterdreht.</translation>
+    </message>
+    <message>
+        <source>Before the girdle %1 / %2; at most %3 more.</source>
+        <translation>Vor der Platte %1 / %2; höchstens %3 mehr.</translation>
+    </message>
+    <message>
+        <source>All stacks are on</source>
+        <translation>Alle Stapel liegen</translation>
+    </message>
+    <message>
+        <source>Lower the girdle</source>
+        <translation>Die Platte aufsetzen</translation>
+    </message>
+    <message>
+        <source>All girdle nuts are at their value</source>
+        <translation>Alle Plattenmuttern haben ihren Wert</translation>
+    </message>
+    <message>
+        <source>Two full turns by hand, nothing binds</source>
+        <translation>Zwei volle Umdrehungen von Hand, nichts klemmt</translation>
+    </message>
+    <message>
+        <source>All pan fasteners are at their value</source>
+        <translation>Alle Schrauben der Ölwanne haben ihren Wert</translation>
+    </message>
+    <message>
+        <source>Count the shims by hand</source>
+        <translation>Die Scheiben von Hand zählen</translation>
+    </message>
+    <message>
+        <source>%1:  %2</source>
+        <translation>%1:  %2</translation>
+    </message>
+    <message>
+        <source>Lay the sealant bead</source>
+        <translation>Die Dichtraupe legen</translation>
+    </message>
+    <message>
+        <source>Turning torque, %1</source>
+        <translation>Durchdrehmoment, %1</translation>
+    </message>
+    <message>
+        <source>Everything is closed up: sign off</source>
+        <translation>Alles ist geschlossen: abzeichnen</translation>
+    </message>
+    <message>
+        <source>Build %1 is closed</source>
+        <translation>Aufbau %1 ist geschlossen</translation>
+    </message>
+    <message>
+        <source>In the labelled stacks, set aside, left over in their bags. One left inside can destroy the engine.</source>
+        <translation>In den beschrifteten Stapeln, beiseitegelegt, übrig in den Beuteln. Eine, die drin bleibt, kann den Motor zerstören.</translation>
+    </message>
+    <message>
+        <source>By its label, washer and seat wiped clean.</source>
+        <translation>Nach der Beschriftung, Scheibe und Sitz sauber gewischt.</translation>
+    </message>
+    <message>
+        <source>Thin, outside the holes, wiped inside: a bead squeezed inwards can block the pickup. The clock runs from this entry.</source>
+        <translation>Dünn, außerhalb der Löcher, innen abgewischt: eine nach innen gequetschte Raupe kann die Ölansaugung verstopfen. Die Uhr läuft ab diesem Eintrag.</translation>
+    </message>
+    <message>
+        <source>In the stacks + set aside + left over</source>
+        <translation>In den Stapeln + beiseitegelegt + übrig</translation>
+    </message>
+    <message>
+        <source>Enter when it is on</source>
+        <translation>Enter, wenn er liegt</translation>
+    </message>
+    <message>
+        <source>Product / lot / open time in minutes (Enter alone: as before)</source>
+        <translation>Produkt / Charge / Offenzeit in Minuten (nur Enter: wie zuvor)</translation>
+    </message>
+    <message>
+        <source>Product / lot / open time in minutes, from the tube</source>
+        <translation>Produkt / Charge / Offenzeit in Minuten, von der Tube</translation>
+    </message>
+    <message>
+        <source>Brought to (Enter alone: as specified)</source>
+        <translation>Angezogen auf (nur Enter: wie vorgegeben)</translation>
+    </message>
+    <message>
+        <source>To start it / to turn it</source>
+        <translation>Zum Losbrechen / zum Drehen</translation>
+    </message>
+    <message>
+        <source>y for yes, n and what was seen for no</source>
+        <translation>y für ja, n und was zu sehen war für nein</translation>
+    </message>
+    <message>
+        <source>What was measured</source>
+        <translation>Was gemessen wurde</translation>
+    </message>
+    <message>
+        <source>Enter when its photo is in the record</source>
+        <translation>Enter, wenn sein Foto im Protokoll ist</translation>
+    </message>
+    <message>
+        <source>Enter when it is done (a note may be typed)</source>
+        <translation>Enter, wenn es getan ist (eine Notiz kann getippt werden)</translation>
+    </message>
+    <message>
+        <source>Enter signs off (another statement may be typed)</source>
+        <translation>Enter zeichnet ab (ein anderer Wortlaut kann getippt werden)</translation>
+    </message>
+    <message>
+        <source>%1 in the stacks, %2 set aside, %3 left over: %4 in all</source>
+        <translation>%1 in den Stapeln, %2 beiseitegelegt, %3 übrig: zusammen %4</translation>
+    </message>
+    <message>
+        <source>%1, lot %2, open for %3 min</source>
+        <translation>%1, Charge %2, offen für %3 min</translation>
+    </message>
+    <message>
+        <source>%1 to start it, %2 to turn it</source>
+        <translation>%1 zum Losbrechen, %2 zum Drehen</translation>
+    </message>
+</context>
+<context>
     <name>Core</name>
     <message>
         <source>grey cast iron</source>
@@ -692,10 +823,6 @@
     <message>
         <source>The least clearance must be zero or more.</source>
         <translation>Der kleinste Abstand muss null oder mehr sein.</translation>
-    </message>
-    <message>
-        <source>Turn the girdle so that its cutout lies on the pickup&apos;s side.</source>
-        <translation>Die Platte so drehen, dass die Aussparung auf der Seite des Ölansaugrohrs liegt.</translation>
     </message>
     <message>
         <source>Make room for the dipstick, then try again.</source>
@@ -1216,6 +1343,46 @@
     <message>
         <source>band %1</source>
         <translation>Band %1</translation>
+    </message>
+    <message>
+        <source>throw %1 was looked at again after a change there</source>
+        <translation>Kröpfung %1 wurde nach einer Änderung dort noch einmal angesehen</translation>
+    </message>
+    <message>
+        <source>what the check “%1” asks was changed</source>
+        <translation>was die Prüfung „%1“ fragt, wurde geändert</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min</source>
+        <translation>%1 h %2 min</translation>
+    </message>
+    <message>
+        <source>%1, place %2</source>
+        <translation>%1, Stelle %2</translation>
+    </message>
+    <message>
+        <source>With the girdle off, turn the crank by its bolt: read what starts it and what keeps it turning.</source>
+        <translation>Bei abgenommener Platte die Kurbelwelle an ihrer Schraube drehen: ablesen, was sie losbricht und was sie weiterdreht.</translation>
+    </message>
+    <message>
+        <source>Turn the crank by its bolt through two full turns: read what starts it and what keeps it turning.</source>
+        <translation>Die Kurbelwelle an ihrer Schraube zwei volle Umdrehungen drehen: ablesen, was sie losbricht und was sie weiterdreht.</translation>
+    </message>
+    <message>
+        <source>Own check set</source>
+        <translation>Eigene Prüfung festgelegt</translation>
+    </message>
+    <message>
+        <source>Turning torque</source>
+        <translation>Durchdrehmoment</translation>
+    </message>
+    <message>
+        <source>Own check</source>
+        <translation>Eigene Prüfung</translation>
     </message>
 </context>
 <context>
@@ -2661,10 +2828,6 @@ vergrößert</translation>
         <translation>Bündigkeit</translation>
     </message>
     <message>
-        <source>Girdle&apos;s way round</source>
-        <translation>Lage der Platte</translation>
-    </message>
-    <message>
         <source>Pickup clearance</source>
         <translation>Ansaugabstand</translation>
     </message>
@@ -2811,6 +2974,34 @@ vergrößert</translation>
         <source>by feel</source>
         <translation>durch Gefühl</translation>
     </message>
+    <message>
+        <source>counted: %1 in the stacks + %2 set aside + %3 left over = %4</source>
+        <translation>gezählt: %1 in den Stapeln + %2 beiseitegelegt + %3 übrig = %4</translation>
+    </message>
+    <message>
+        <source>lot %1</source>
+        <translation>Charge %1</translation>
+    </message>
+    <message>
+        <source>Turning torque, %1</source>
+        <translation>Durchdrehmoment, %1</translation>
+    </message>
+    <message>
+        <source>Holds</source>
+        <translation>Hält auf</translation>
+    </message>
+    <message>
+        <source>The shop&apos;s own checks</source>
+        <translation>Eigene Prüfungen der Werkstatt</translation>
+    </message>
+    <message>
+        <source>Girdle orientation</source>
+        <translation>Lage der Platte</translation>
+    </message>
+    <message>
+        <source>Turning torque</source>
+        <translation>Durchdrehmoment</translation>
+    </message>
 </context>
 <context>
     <name>ShopConfig</name>
@@ -2903,6 +3094,29 @@ vergrößert</translation>
     <message>
         <source>Of each position the last %1 are drawn.</source>
         <translation>Von jeder Stelle sind die letzten %1 gezeichnet.</translation>
+    </message>
+</context>
+<context>
+    <name>TrialFitText</name>
+    <message>
+        <source>%1 clear</source>
+        <translation>%1 frei</translation>
+    </message>
+    <message>
+        <source>Turning torque, %1</source>
+        <translation>Durchdrehmoment, %1</translation>
+    </message>
+    <message>
+        <source>Girdle nuts at torque</source>
+        <translation>Plattenmuttern auf Drehmoment</translation>
+    </message>
+    <message>
+        <source>Throw %1: %2</source>
+        <translation>Kröpfung %1: %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
     </message>
 </context>
 <context>
@@ -3860,6 +4074,21 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
 </context>
 <context>
+    <name>caprail::ClosingPicture</name>
+    <message>
+        <source>What comes next</source>
+        <translation>Was als Nächstes kommt</translation>
+    </message>
+    <message>
+        <source>All that this step goes through</source>
+        <translation>Alles, was dieser Schritt durchgeht</translation>
+    </message>
+    <message>
+        <source>Set the engine layout at the engine station.</source>
+        <translation>Die Motorbauform an der Station Motor festlegen.</translation>
+    </message>
+</context>
+<context>
     <name>caprail::ClosingStation</name>
     <message>
         <source>What holds the closing gate</source>
@@ -3893,41 +4122,13 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>Photos (%1)</source>
         <translation>Fotos (%1)</translation>
     </message>
+    <message>
+        <source>Work</source>
+        <translation>Arbeit</translation>
+    </message>
 </context>
 <context>
     <name>caprail::ClosingSteps</name>
-    <message>
-        <source>Sign &amp;off</source>
-        <translation>&amp;Abzeichnen</translation>
-    </message>
-    <message>
-        <source>Done</source>
-        <translation>Erledigt</translation>
-    </message>
-    <message>
-        <source>Done: %1</source>
-        <translation>Erledigt: %1</translation>
-    </message>
-    <message>
-        <source> min open</source>
-        <translation> min offen</translation>
-    </message>
-    <message>
-        <source>open time?</source>
-        <translation>Offenzeit?</translation>
-    </message>
-    <message>
-        <source>Open time of the sealant in minutes, as printed on its tube</source>
-        <translation>Offenzeit der Dichtmasse in Minuten, wie auf der Tube gedruckt</translation>
-    </message>
-    <message>
-        <source>Assembled and checked as recorded.</source>
-        <translation>Aufgebaut und geprüft wie protokolliert.</translation>
-    </message>
-    <message>
-        <source>Statement of the sign-off</source>
-        <translation>Erklärung beim Abzeichnen</translation>
-    </message>
     <message>
         <source>Build %1 signed off by %2, %3: “%4”</source>
         <translation>Aufbau %1 abgezeichnet von %2, %3: „%4“</translation>
@@ -3943,6 +4144,13 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Why is this engine built anew? What was recorded of this build stays readable.</source>
         <translation>Warum wird dieser Motor neu aufgebaut? Was zu diesem Aufbau protokolliert ist, bleibt lesbar.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::ClosingTaskPage</name>
+    <message>
+        <source>P&amp;hoto…</source>
+        <translation>F&amp;oto …</translation>
     </message>
 </context>
 <context>
@@ -4316,10 +4524,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>%1: alle %2 Verschraubungen hielten.</translation>
     </message>
     <message>
-        <source>Lay the girdle on its stacks and look.</source>
-        <translation>Die Platte auf ihre Stapel legen und nachsehen.</translation>
-    </message>
-    <message>
         <source>Strike that entry and answer again.</source>
         <translation>Diesen Eintrag streichen und noch einmal antworten.</translation>
     </message>
@@ -4328,20 +4532,12 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Die Platte noch einmal zur Probe montieren.</translation>
     </message>
     <message>
-        <source>Girdle&apos;s way round</source>
-        <translation>Lage der Platte</translation>
-    </message>
-    <message>
         <source>%1 up, cutout towards the %2 on the %3.</source>
         <translation>%1 oben, Aussparung nach %2, %3.</translation>
     </message>
     <message>
         <source>The cutout belongs on the pickup&apos;s side: turn the girdle round.</source>
         <translation>Die Aussparung gehört auf die Seite des Ölansaugrohrs: die Platte andersherum auflegen.</translation>
-    </message>
-    <message>
-        <source>Say again which way the girdle goes.</source>
-        <translation>Noch einmal angeben, wie herum die Platte liegt.</translation>
     </message>
     <message>
         <source>Say which face is up and where the cutout is.</source>
@@ -4478,10 +4674,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Fit: %1, place %2</source>
         <translation>Passung: %1, Stelle %2</translation>
-    </message>
-    <message>
-        <source>Closing is open. Next: %1.</source>
-        <translation>Schließen ist freigegeben. Als Nächstes: %1.</translation>
     </message>
     <message>
         <source>Everything is closed up. Sign the record off.</source>
@@ -6436,16 +6628,8 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>%1 ist kein lesbarer Ordner: den Namen prüfen, oder ob Datenträger oder Netzlaufwerk verbunden ist.</translation>
     </message>
     <message>
-        <source>girdle the right way round</source>
-        <translation>Platte richtig herum</translation>
-    </message>
-    <message>
         <source>%1: %2 measured, %3 asked.</source>
         <translation>%1: %2 gemessen, gefordert %3.</translation>
-    </message>
-    <message>
-        <source>more than nothing</source>
-        <translation>mehr als null</translation>
     </message>
     <message>
         <source>%1: pass.</source>
@@ -6894,14 +7078,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>in</source>
         <translation>innerhalb</translation>
-    </message>
-    <message>
-        <source>guard bands</source>
-        <translation>Sicherheitsbänder</translation>
-    </message>
-    <message>
-        <source>simple acceptance</source>
-        <translation>einfache Annahme</translation>
     </message>
     <message>
         <source>The stack at %1 is on already.</source>
@@ -7631,6 +7807,466 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>%1 is a difference: type it in degrees Celsius, like 2.8.</source>
         <translation>%1 ist ein Unterschied: in Grad Celsius tippen, etwa 2,8.</translation>
     </message>
+    <message>
+        <source>%1 to keep it turning is more than %2 to start it: give what starts it first.</source>
+        <translation>%1 zum Weiterdrehen ist mehr als %2 zum Losbrechen: zuerst angeben, was sie losbricht.</translation>
+    </message>
+    <message>
+        <source>A check has 1 to 99 places, or none to withdraw it, not %1.</source>
+        <translation>Eine Prüfung hat 1 bis 99 Stellen, oder keine, um sie zurückzuziehen, nicht %1.</translation>
+    </message>
+    <message>
+        <source>Say which closing step the check holds, for a check among the steps and only then.</source>
+        <translation>Angeben, welchen Schließschritt die Prüfung aufhält: bei einer Prüfung zwischen den Schritten, und nur dann.</translation>
+    </message>
+    <message>
+        <source>A measured check has a band, from and to, and the others have none.</source>
+        <translation>Eine gemessene Prüfung hat ein Band, von und bis, die anderen haben keines.</translation>
+    </message>
+    <message>
+        <source>a check</source>
+        <translation>eine Prüfung</translation>
+    </message>
+    <message>
+        <source>what is looked at</source>
+        <translation>das, was nachgesehen wird</translation>
+    </message>
+    <message>
+        <source>This record asks no check “%1” at place %2: set it first.</source>
+        <translation>Dieses Protokoll kennt keine Prüfung „%1“ an Stelle %2: sie zuerst festlegen.</translation>
+    </message>
+    <message>
+        <source>“%1” is answered by %2: give that and nothing else.</source>
+        <translation>„%1“ wird so beantwortet: %2. Das angeben und sonst nichts.</translation>
+    </message>
+    <message>
+        <source>That photo is not in this record: add it first.</source>
+        <translation>Dieses Foto ist nicht im Protokoll: es zuerst hinzufügen.</translation>
+    </message>
+    <message>
+        <source>a reading</source>
+        <translation>eine Ablesung</translation>
+    </message>
+    <message>
+        <source>Count the shims by hand, and give three numbers: in the stacks, set aside, left over.</source>
+        <translation>Die Scheiben von Hand zählen und drei Zahlen angeben: in den Stapeln, beiseitegelegt, übrig.</translation>
+    </message>
+    <message>
+        <source>A count of shims is not negative, and no kit has so many.</source>
+        <translation>Eine Anzahl von Scheiben ist nicht negativ, und kein Satz hat so viele.</translation>
+    </message>
+    <message>
+        <source>%1 + %2 + %3 = %4 shims were counted, and the kit has %5: find what is missing before anything goes on. One left in the engine can destroy it.</source>
+        <translation>%1 + %2 + %3 = %4 Scheiben wurden gezählt, und der Satz hat %5: die fehlenden finden, bevor etwas aufgesetzt wird. Eine, die im Motor bleibt, kann ihn zerstören.</translation>
+    </message>
+    <message>
+        <source>%1 + %2 + %3 shims were counted; by the record it is %4 in the stacks, %5 set aside and %6 left over: count again, or correct the record.</source>
+        <translation>%1 + %2 + %3 Scheiben wurden gezählt; nach dem Protokoll sind es %4 in den Stapeln, %5 beiseitegelegt und %6 übrig: noch einmal zählen oder das Protokoll berichtigen.</translation>
+    </message>
+    <message>
+        <source>Name the sealant&apos;s product and lot, and give its open time in minutes, as printed on the tube.</source>
+        <translation>Produkt und Charge der Dichtmasse nennen und ihre Offenzeit in Minuten angeben, wie sie auf der Tube stehen.</translation>
+    </message>
+    <message>
+        <source>“%1” comes after “%2”, which does not stand: %3 %4</source>
+        <translation>„%1“ kommt nach „%2“, und das gilt nicht: %3 %4</translation>
+    </message>
+    <message>
+        <source>“%1” cannot be entered yet: %2</source>
+        <translation>„%1“ kann noch nicht eingetragen werden: %2</translation>
+    </message>
+    <message>
+        <source>Shims are counted back in a step of their own: leave the counts out of “%1”.</source>
+        <translation>Die Scheiben werden in einem eigenen Schritt zurückgezählt: die Zahlen bei „%1“ weglassen.</translation>
+    </message>
+    <message>
+        <source>Nothing is specified for %1: set its torque before closing begins.</source>
+        <translation>Für %1 ist nichts vorgegeben: das Drehmoment festlegen, bevor das Schließen beginnt.</translation>
+    </message>
+    <message>
+        <source>The stack of %1 is not back on.</source>
+        <translation>Der Stapel von %1 liegt noch nicht wieder auf.</translation>
+    </message>
+    <message>
+        <source>%1 is not at its value since “%2”.</source>
+        <translation>%1 ist seit „%2“ nicht auf den vorgegebenen Wert gebracht.</translation>
+    </message>
+    <message>
+        <source>The turning torque (%1) was not read since then.</source>
+        <translation>Das Durchdrehmoment (%1) wurde seitdem nicht abgelesen.</translation>
+    </message>
+    <message>
+        <source>The sealant&apos;s open time was not entered.</source>
+        <translation>Die Offenzeit der Dichtmasse wurde nicht eingetragen.</translation>
+    </message>
+    <message>
+        <source>Strike that entry and enter product, lot and open time as printed on the tube.</source>
+        <translation>Diesen Eintrag streichen und Produkt, Charge und Offenzeit eintragen, wie sie auf der Tube stehen.</translation>
+    </message>
+    <message>
+        <source>By the entries&apos; times the girdle was lowered before the bead was laid.</source>
+        <translation>Nach den Zeiten der Einträge wurde die Platte aufgesetzt, bevor die Raupe gelegt war.</translation>
+    </message>
+    <message>
+        <source>The girdle was lowered %1 after the bead was laid; its open time is %2 min.</source>
+        <translation>Die Platte wurde %1 nach dem Legen der Raupe aufgesetzt; deren Offenzeit ist %2 min.</translation>
+    </message>
+    <message>
+        <source>Lift the girdle, clean the bead off, lay it again and enter that.</source>
+        <translation>Die Platte abheben, die Raupe abwischen, sie neu legen und das eintragen.</translation>
+    </message>
+    <message>
+        <source>The kit or the stacks were changed after the shims were counted.</source>
+        <translation>Der Satz oder die Stapel wurden geändert, nachdem die Scheiben gezählt waren.</translation>
+    </message>
+    <message>
+        <source>Count them again, and enter it.</source>
+        <translation>Noch einmal zählen und eintragen.</translation>
+    </message>
+    <message>
+        <source>Do that, and enter the step again.</source>
+        <translation>Das tun und den Schritt noch einmal eintragen.</translation>
+    </message>
+    <message>
+        <source>“%1” was done again after it.</source>
+        <translation>„%1“ wurde danach noch einmal gemacht.</translation>
+    </message>
+    <message>
+        <source>Do this step again, and enter it.</source>
+        <translation>Diesen Schritt noch einmal machen und eintragen.</translation>
+    </message>
+    <message>
+        <source>Entry %1 was made with the girdle off, after this step.</source>
+        <translation>Eintrag %1 entstand nach diesem Schritt bei abgenommener Platte.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Closing, “%1”: %2</source>
+        <translation>Schließen, „%1“: %2</translation>
+    </message>
+    <message>
+        <source>Closing: %1.</source>
+        <translation>Schließen: %1.</translation>
+    </message>
+    <message>
+        <source>There is no value, or no band to hold it against.</source>
+        <translation>Es fehlt der Wert oder das Band dazu.</translation>
+    </message>
+    <message>
+        <source>Strike that answer, and measure it.</source>
+        <translation>Diese Antwort streichen und messen.</translation>
+    </message>
+    <message>
+        <source>Put it right, and measure it again.</source>
+        <translation>In Ordnung bringen und noch einmal messen.</translation>
+    </message>
+    <message>
+        <source>Measure it with a better instrument, or put it right.</source>
+        <translation>Mit einem besseren Messmittel messen oder in Ordnung bringen.</translation>
+    </message>
+    <message>
+        <source>Photo taken.</source>
+        <translation>Foto gemacht.</translation>
+    </message>
+    <message>
+        <source>Its photo is not in this record.</source>
+        <translation>Sein Foto ist nicht in diesem Protokoll.</translation>
+    </message>
+    <message>
+        <source>Add the photo, and answer again.</source>
+        <translation>Das Foto hinzufügen und noch einmal antworten.</translation>
+    </message>
+    <message>
+        <source>Yes.</source>
+        <translation>Ja.</translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <translation>Nein.</translation>
+    </message>
+    <message>
+        <source>Put it right, and answer again.</source>
+        <translation>In Ordnung bringen und noch einmal antworten.</translation>
+    </message>
+    <message>
+        <source>Take the photo.</source>
+        <translation>Das Foto machen.</translation>
+    </message>
+    <message>
+        <source>Look, and answer.</source>
+        <translation>Nachsehen und antworten.</translation>
+    </message>
+    <message>
+        <source>Look again, and answer.</source>
+        <translation>Noch einmal nachsehen und antworten.</translation>
+    </message>
+    <message>
+        <source>%1 cannot well be the %2, which is expected within %3 to %4: look whether it belongs to another term, or type ! behind it if it is really so.</source>
+        <translation>%1 passt kaum zu „%2“, erwartet wird %3 bis %4: nachsehen, ob der Wert zu einem anderen Maß gehört, oder ! dahinter tippen, wenn es wirklich so ist.</translation>
+    </message>
+    <message>
+        <source>%1 is far from the reading before it, %2, of the %3: measure it again, or type ! behind it if it is really so.</source>
+        <translation>%1 liegt weit von der Ablesung davor, %2 („%3“): noch einmal messen, oder ! dahinter tippen, wenn es wirklich so ist.</translation>
+    </message>
+    <message>
+        <source>Lay the girdle on its stacks, bring its nuts to torque, and look.</source>
+        <translation>Die Platte auf ihre Stapel legen, ihre Muttern auf Drehmoment bringen und nachsehen.</translation>
+    </message>
+    <message>
+        <source>The girdle&apos;s nuts were not at torque.</source>
+        <translation>Die Plattenmuttern waren nicht auf Drehmoment.</translation>
+    </message>
+    <message>
+        <source>Bring the girdle&apos;s nuts to torque, and look again.</source>
+        <translation>Die Plattenmuttern auf Drehmoment bringen und noch einmal nachsehen.</translation>
+    </message>
+    <message>
+        <source>Girdle orientation</source>
+        <translation>Lage der Platte</translation>
+    </message>
+    <message>
+        <source>Record the girdle&apos;s orientation again.</source>
+        <translation>Die Lage der Platte noch einmal eintragen.</translation>
+    </message>
+    <message>
+        <source>It does not say what it was read with.</source>
+        <translation>Es ist nicht gesagt, womit abgelesen wurde.</translation>
+    </message>
+    <message>
+        <source>Read it again, and name the torque wrench.</source>
+        <translation>Noch einmal ablesen und den Drehmomentschlüssel nennen.</translation>
+    </message>
+    <message>
+        <source>%1 to start it, %2 to turn it.</source>
+        <translation>%1 zum Losbrechen, %2 zum Drehen.</translation>
+    </message>
+    <message>
+        <source>There is no turning torque before the girdle to hold it against.</source>
+        <translation>Es gibt kein Durchdrehmoment vor der Platte zum Vergleich.</translation>
+    </message>
+    <message>
+        <source>Read the turning torque before the girdle.</source>
+        <translation>Das Durchdrehmoment vor der Platte ablesen.</translation>
+    </message>
+    <message>
+        <source>Strike that reading, and read it again.</source>
+        <translation>Diese Ablesung streichen und noch einmal ablesen.</translation>
+    </message>
+    <message>
+        <source>That limit is common practice; nobody confirmed it for this engine.</source>
+        <translation>Diese Grenze ist üblich; niemand hat sie für diesen Motor bestätigt.</translation>
+    </message>
+    <message>
+        <source>The girdle binds: lift it, look at the stacks and at each throw, and read again.</source>
+        <translation>Die Platte klemmt: sie abheben, Stapel und jede Kröpfung ansehen und noch einmal ablesen.</translation>
+    </message>
+    <message>
+        <source>Turning torque, %1</source>
+        <translation>Durchdrehmoment, %1</translation>
+    </message>
+    <message>
+        <source>The turning torque</source>
+        <translation>Das Durchdrehmoment</translation>
+    </message>
+    <message>
+        <source>The girdle&apos;s nuts are at torque: the turning torque before the girdle is read with it off. Loosen them first, and enter that.</source>
+        <translation>Die Plattenmuttern sind auf Drehmoment: das Durchdrehmoment vor der Platte wird bei abgenommener Platte abgelesen. Sie zuerst lösen und das eintragen.</translation>
+    </message>
+    <message>
+        <source>The turning torque with the girdle</source>
+        <translation>Das Durchdrehmoment mit der Platte</translation>
+    </message>
+    <message>
+        <source>%1 counts only with the girdle&apos;s nuts at torque: tighten %2 to what is specified first.</source>
+        <translation>%1 gilt nur mit den Plattenmuttern auf Drehmoment: zuerst %2 auf die Vorgabe anziehen.</translation>
+    </message>
+    <message>
+        <source>no minimum is set</source>
+        <translation>kein Mindestmaß festgelegt</translation>
+    </message>
+    <message>
+        <source>A turning torque, and the rise that is allowed, are zero or more: look at the readings.</source>
+        <translation>Ein Durchdrehmoment und der erlaubte Anstieg sind null oder mehr: die Ablesungen ansehen.</translation>
+    </message>
+    <message>
+        <source>%1 to start it, %2 to turn it: up by %3, %4 allowed.</source>
+        <translation>%1 zum Losbrechen, %2 zum Drehen: um %3 gestiegen, %4 erlaubt.</translation>
+    </message>
+    <message>
+        <source>%1 to start it, %2 to turn it: no harder than before.</source>
+        <translation>%1 zum Losbrechen, %2 zum Drehen: nicht schwerer als vorher.</translation>
+    </message>
+    <message>
+        <source>answer</source>
+        <translation>Antwort</translation>
+    </message>
+    <message>
+        <source>aside</source>
+        <translation>beiseitegelegt</translation>
+    </message>
+    <message>
+        <source>breakaway</source>
+        <translation>Losbrechen</translation>
+    </message>
+    <message>
+        <source>dipstick minimum</source>
+        <translation>Mindestmaß am Ölmessstab</translation>
+    </message>
+    <message>
+        <source>fitted</source>
+        <translation>in den Stapeln</translation>
+    </message>
+    <message>
+        <source>holds</source>
+        <translation>hält auf</translation>
+    </message>
+    <message>
+        <source>left over</source>
+        <translation>übrig</translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation>Charge</translation>
+    </message>
+    <message>
+        <source>own check</source>
+        <translation>eigene Prüfung</translation>
+    </message>
+    <message>
+        <source>photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>pickup tube minimum</source>
+        <translation>Mindestmaß am Ölansaugrohr</translation>
+    </message>
+    <message>
+        <source>places</source>
+        <translation>Stellen</translation>
+    </message>
+    <message>
+        <source>product</source>
+        <translation>Produkt</translation>
+    </message>
+    <message>
+        <source>running</source>
+        <translation>Drehen</translation>
+    </message>
+    <message>
+        <source>sort</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>stage</source>
+        <translation>Zeitpunkt</translation>
+    </message>
+    <message>
+        <source>turning rise</source>
+        <translation>Anstieg des Durchdrehmoments</translation>
+    </message>
+    <message>
+        <source>words</source>
+        <translation>Wortlaut</translation>
+    </message>
+    <message>
+        <source>shims counted back</source>
+        <translation>Scheiben zurückgezählt</translation>
+    </message>
+    <message>
+        <source>crank turned through two full turns by hand</source>
+        <translation>Kurbelwelle zwei volle Umdrehungen von Hand gedreht</translation>
+    </message>
+    <message>
+        <source>before the girdle</source>
+        <translation>vor der Platte</translation>
+    </message>
+    <message>
+        <source>girdle at torque</source>
+        <translation>Platte auf Drehmoment</translation>
+    </message>
+    <message>
+        <source>after the pan</source>
+        <translation>nach der Ölwanne</translation>
+    </message>
+    <message>
+        <source>yes or no</source>
+        <translation>ja oder nein</translation>
+    </message>
+    <message>
+        <source>the trial fit</source>
+        <translation>die Probemontage</translation>
+    </message>
+    <message>
+        <source>closing</source>
+        <translation>das Schließen</translation>
+    </message>
+    <message>
+        <source>a closing step</source>
+        <translation>ein Schließschritt</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>Type three counts as 29+1+16: shims in the stacks, set aside, left over.</source>
+        <translation>Drei Zahlen eintippen, wie 29+1+16: Scheiben in den Stapeln, beiseitegelegt, übrig.</translation>
+    </message>
+    <message>
+        <source>Type product / lot / open time in minutes, as printed on the tube: Grey sealant / 2231-A / 15.</source>
+        <translation>Produkt / Charge / Offenzeit in Minuten eintippen, wie auf der Tube: Dichtmasse grau / 2231-A / 15.</translation>
+    </message>
+    <message>
+        <source>Type two torques as 12 / 8: what starts the crank, and what keeps it turning.</source>
+        <translation>Zwei Drehmomente eintippen, wie 12 / 8: was die Kurbelwelle losbricht und was sie weiterdreht.</translation>
+    </message>
+    <message>
+        <source>the turning torque</source>
+        <translation>das Durchdrehmoment</translation>
+    </message>
+    <message>
+        <source>the reading</source>
+        <translation>die Ablesung</translation>
+    </message>
+    <message>
+        <source>Add the photo first, with “%1” as its place.</source>
+        <translation>Zuerst das Foto hinzufügen, mit „%1“ als Stelle.</translation>
+    </message>
+    <message>
+        <source>“%1” is no answer here: type y for yes, or n for no with what was seen.</source>
+        <translation>„%1“ ist hier keine Antwort: y für ja tippen, oder n für nein mit dem, was zu sehen war.</translation>
+    </message>
+    <message>
+        <source>The stack labelled %1 is next: press Enter when it is on.</source>
+        <translation>Der Stapel mit der Beschriftung %1 ist der nächste: Enter drücken, wenn er liegt.</translation>
+    </message>
+    <message>
+        <source>Assembled and checked as recorded.</source>
+        <translation>Aufgebaut und geprüft wie protokolliert.</translation>
+    </message>
+    <message>
+        <source>There is nothing to enter here now.</source>
+        <translation>Hier ist jetzt nichts einzutragen.</translation>
+    </message>
+    <message>
+        <source>the stretch of %1</source>
+        <translation>die Längung von %1</translation>
+    </message>
+    <message>
+        <source>the torque of %1</source>
+        <translation>das Drehmoment von %1</translation>
+    </message>
+    <message>
+        <source>the angle of %1</source>
+        <translation>der Winkel von %1</translation>
+    </message>
 </context>
 <context>
     <name>caprail::DiskBar</name>
@@ -7801,6 +8437,30 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>Common practice, no source: 0.00075 to 0.0010 per inch of journal diameter.</source>
         <translation>Gängige Praxis, ohne Quelle: 0.00075 bis 0.0010 je Zoll Zapfendurchmesser.</translation>
     </message>
+    <message>
+        <source>Pickup tube clear by</source>
+        <translation>Ölansaugrohr frei um</translation>
+    </message>
+    <message>
+        <source>empty: 0.100 in, common practice</source>
+        <translation>leer: 0.100 in, üblich</translation>
+    </message>
+    <message>
+        <source>Dipstick clear by</source>
+        <translation>Ölmessstab frei um</translation>
+    </message>
+    <message>
+        <source>empty: 0.060 in, common practice</source>
+        <translation>leer: 0.060 in, üblich</translation>
+    </message>
+    <message>
+        <source>Turning torque up by, at most</source>
+        <translation>Durchdrehmoment steigt höchstens um</translation>
+    </message>
+    <message>
+        <source>empty: 2 lbf·ft, common practice</source>
+        <translation>leer: 2 lbf·ft, üblich</translation>
+    </message>
 </context>
 <context>
     <name>caprail::EngineLayoutPage</name>
@@ -7927,6 +8587,85 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>As typed, not stored yet</source>
         <translation>Wie eingegeben, noch nicht gespeichert</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::EngineOwnChecks</name>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>without spaces: windage-tray</source>
+        <translation>ohne Leerzeichen: oelhobel</translation>
+    </message>
+    <message>
+        <source>What is looked at</source>
+        <translation>Was nachgesehen wird</translation>
+    </message>
+    <message>
+        <source>in your own words</source>
+        <translation>in eigenen Worten</translation>
+    </message>
+    <message>
+        <source>Answered by</source>
+        <translation>Beantwortet durch</translation>
+    </message>
+    <message>
+        <source>Places</source>
+        <translation>Stellen</translation>
+    </message>
+    <message>
+        <source>0 withdraws it</source>
+        <translation>0 zieht sie zurück</translation>
+    </message>
+    <message>
+        <source>Holds</source>
+        <translation>Hält auf</translation>
+    </message>
+    <message>
+        <source>Which step</source>
+        <translation>Welcher Schritt</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>measured ones only</source>
+        <translation>nur bei gemessenen</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>Who says so</source>
+        <translation>Angabe von</translation>
+    </message>
+    <message>
+        <source>%1, %2 to %3</source>
+        <translation>%1, %2 bis %3</translation>
+    </message>
+    <message>
+        <source>The shop&apos;s own checks</source>
+        <translation>Eigene Prüfungen der Werkstatt</translation>
+    </message>
+    <message>
+        <source>Store &amp;check</source>
+        <translation>&amp;Prüfung speichern</translation>
+    </message>
+    <message>
+        <source>&amp;New check of the shop&apos;s own</source>
+        <translation>&amp;Neue eigene Prüfung</translation>
+    </message>
+    <message>
+        <source>Windage tray, pump and pickup bolts, rear main seal, oil-way plugs, blind holes dry: what the shop looks at besides. A check holds the trial fit, closing, or one closing step until it is good at every place. Saved with a template, it is asked on every engine made from it.</source>
+        <translation>Ölhobel, Schrauben von Pumpe und Ansaugung, hinterer Wellendichtring, Stopfen der Ölkanäle, trockene Sacklöcher: was die Werkstatt außerdem nachsieht. Eine Prüfung hält die Probemontage, das Schließen oder einen Schließschritt auf, bis sie an jeder Stelle gut ist. Mit einer Vorlage gespeichert, wird sie bei jedem Motor daraus gefragt.</translation>
+    </message>
+    <message>
+        <source>withdrawn</source>
+        <translation>zurückgezogen</translation>
     </message>
 </context>
 <context>
@@ -8109,6 +8848,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>People and instruments</source>
         <translation>Personen und Messmittel</translation>
+    </message>
+    <message>
+        <source>Own checks</source>
+        <translation>Eigene Prüfungen</translation>
     </message>
 </context>
 <context>
@@ -9962,6 +10705,10 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
         <source>Which %1 is fitted now, or what was done to it?</source>
         <translation>Was ist jetzt eingebaut, oder was wurde daran getan (%1)?</translation>
     </message>
+    <message>
+        <source>%1, reading %2 of %3</source>
+        <translation>%1, Ablesung %2 von %3</translation>
+    </message>
 </context>
 <context>
     <name>caprail::PlaceHeading</name>
@@ -10706,10 +11453,6 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
 <context>
     <name>caprail::TrialFitStation</name>
     <message>
-        <source>Throw %1: %2</source>
-        <translation>Kröpfung %1: %2</translation>
-    </message>
-    <message>
         <source>&amp;Pass</source>
         <translation>Bes&amp;tanden</translation>
     </message>
@@ -10734,10 +11477,6 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
         <translation>  (%1)</translation>
     </message>
     <message>
-        <source>Lay the girdle on its stacks and answer each line: p passes, f fails, or type the clearance.</source>
-        <translation>Die Platte auf ihre Stapel legen und jede Zeile beantworten: p bestanden, f nicht bestanden oder den Abstand eingeben.</translation>
-    </message>
-    <message>
         <source>This build is signed off.</source>
         <translation>Dieser Aufbau ist abgezeichnet.</translation>
     </message>
@@ -10754,8 +11493,24 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
         <translation>Die Motorbauform an der Station Motor festlegen: die Kröpfungen werden danach gezeichnet.</translation>
     </message>
     <message>
-        <source>%1 clear</source>
-        <translation>%1 frei</translation>
+        <source>All girdle nuts are at torque</source>
+        <translation>Alle Plattenmuttern sind auf Drehmoment</translation>
+    </message>
+    <message>
+        <source>%1 brought to (Enter alone: as specified)</source>
+        <translation>%1 angezogen auf (nur Enter: wie vorgegeben)</translation>
+    </message>
+    <message>
+        <source>%1: to start it / to turn it</source>
+        <translation>%1: zum Losbrechen / zum Drehen</translation>
+    </message>
+    <message>
+        <source>%1 to start it, %2 to turn it</source>
+        <translation>%1 zum Losbrechen, %2 zum Drehen</translation>
+    </message>
+    <message>
+        <source>Lay the girdle on its stacks, bring its nuts to torque, and answer each line: p passes, f fails, or type the clearance.</source>
+        <translation>Die Platte auf ihre Stapel legen, ihre Muttern auf Drehmoment bringen und jede Zeile beantworten: p bestanden, f nicht bestanden, oder das Spiel eintippen.</translation>
     </message>
 </context>
 <context>
