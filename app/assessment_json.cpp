@@ -118,7 +118,7 @@ QJsonObject assessmentJson(const Facts& facts, const Assessment& a) {
         }
         gates.append(QJsonObject{{"gate", q(word(gate.kind))}, {"open", gate.isOpen}, {"held_by", holding}});
     }
-    QJsonObject closing;
+    QJsonObject closingSteps;
     for (const auto& [step, standing] : a.closing) {
         QJsonObject json{{"state", q(word(standing.state))}};
         if (!standing.sentence.empty()) {
@@ -128,7 +128,7 @@ QJsonObject assessmentJson(const Facts& facts, const Assessment& a) {
         if (const auto done = facts.closing.find(step); done != facts.closing.end()) {
             json["entry"] = qint64{done->second.entry};
         }
-        closing[q(word(step))] = json;
+        closingSteps[q(word(step))] = json;
     }
     QJsonArray neverValid;
     for (const NeverValid& closing : facts.neverValid) {
@@ -148,7 +148,7 @@ QJsonObject assessmentJson(const Facts& facts, const Assessment& a) {
             {"entries", qint64{facts.lastEntry}},
             {"never_valid", neverValid},
             {"gates", gates},
-            {"closing", closing},
+            {"closing", closingSteps},
             {"checks", checks},
             {"positions", positionsJson(a)},
             {"weakly_measured", qint64(a.weaklyMeasured)},
