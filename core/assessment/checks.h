@@ -36,12 +36,12 @@ struct Assessing {
 void rest(Check& check, std::int64_t entry);
 
 void bearingChecks(const Assessing&);
+void formChecks(const Assessing&);
+void fitChecks(const Assessing&);
 void fastenerChecks(const Assessing&);
 void gapChecks(const Assessing&);
 void stackChecks(const Assessing&);
 void recheckChecks(const Assessing&);
-void formChecks(const Assessing&);
-void fitChecks(const Assessing&);
 void flushnessCheck(const Assessing&);
 void trialFitChecks(const Assessing&);
 void pickupCheck(const Assessing&);
@@ -49,6 +49,12 @@ void verifyRoundCheck(const Assessing&);
 void findingsCheck(const Assessing&);
 void turningChecks(const Assessing&);
 void ownChecks(const Assessing&);
+
+/// All of them, in the order in which their checks are listed: that of the work.
+inline constexpr void (*checkMakers[])(const Assessing&) = {
+    bearingChecks, formChecks,     fitChecks,      fastenerChecks, gapChecks,        stackChecks,
+    recheckChecks, flushnessCheck, turningChecks,  trialFitChecks, pickupCheck,      verifyRoundCheck,
+    findingsCheck, ownChecks};
 
 void makeGates(const Assessing&);
 void makeNextStep(const Assessing&);

@@ -7,7 +7,7 @@ namespace caprail {
 
 /// All of the girdle's nuts, brought to torque one after another.
 struct GirdleNuts {
-    friend bool operator==(GirdleNuts, GirdleNuts) = default;
+    friend auto operator<=>(GirdleNuts, GirdleNuts) = default;
 };
 using TrialTask = std::variant<TrialId, GirdleNuts, TurningStage, OwnPlace>;
 

@@ -1345,12 +1345,76 @@
         <translation>Band %1</translation>
     </message>
     <message>
+        <source>Fastener groups at torque</source>
+        <translation>Schraubengruppen auf Drehmoment</translation>
+    </message>
+    <message>
+        <source>Main bearing clearances</source>
+        <translation>Hauptlagerspiele</translation>
+    </message>
+    <message>
+        <source>Rod bearing clearances</source>
+        <translation>Pleuellagerspiele</translation>
+    </message>
+    <message>
+        <source>Taper of journals</source>
+        <translation>Konizität der Zapfen</translation>
+    </message>
+    <message>
+        <source>Out-of-round of journals</source>
+        <translation>Unrundheit der Zapfen</translation>
+    </message>
+    <message>
+        <source>Fits</source>
+        <translation>Passungen</translation>
+    </message>
+    <message>
+        <source>Gaps</source>
+        <translation>Spaltmaße</translation>
+    </message>
+    <message>
+        <source>Shim stacks</source>
+        <translation>Stapel von Distanzscheiben</translation>
+    </message>
+    <message>
+        <source>Rechecks</source>
+        <translation>Nachprüfungen</translation>
+    </message>
+    <message>
+        <source>Flushness</source>
+        <translation>Bündigkeit</translation>
+    </message>
+    <message>
+        <source>Pickup clearance</source>
+        <translation>Ansaugabstand</translation>
+    </message>
+    <message>
+        <source>Torques verified</source>
+        <translation>Drehmomente geprüft</translation>
+    </message>
+    <message>
+        <source>Findings settled</source>
+        <translation>Befunde erledigt</translation>
+    </message>
+    <message>
         <source>throw %1 was looked at again after a change there</source>
         <translation>Kröpfung %1 wurde nach einer Änderung dort noch einmal angesehen</translation>
     </message>
     <message>
         <source>what the check “%1” asks was changed</source>
         <translation>was die Prüfung „%1“ fragt, wurde geändert</translation>
+    </message>
+    <message>
+        <source>Girdle orientation</source>
+        <translation>Lage der Platte</translation>
+    </message>
+    <message>
+        <source>Turning torque</source>
+        <translation>Durchdrehmoment</translation>
+    </message>
+    <message>
+        <source>The shop&apos;s own checks</source>
+        <translation>Eigene Prüfungen der Werkstatt</translation>
     </message>
     <message>
         <source>%1 min</source>
@@ -1375,10 +1439,6 @@
     <message>
         <source>Own check set</source>
         <translation>Eigene Prüfung festgelegt</translation>
-    </message>
-    <message>
-        <source>Turning torque</source>
-        <translation>Durchdrehmoment</translation>
     </message>
     <message>
         <source>Own check</source>
@@ -1643,41 +1703,6 @@
     <message>
         <source>accepted %1 %2</source>
         <translation>angenommen %1 %2</translation>
-    </message>
-</context>
-<context>
-    <name>HelpText</name>
-    <message>
-        <source>Whose engine this is, where its caps and fasteners lie, the bands that it is judged by, the people who work on it and their instruments. All of it are entries: a band changed in mid-build makes stale what it judged.</source>
-        <translation>Wessen Motor es ist, wo seine Deckel und Verschraubungen liegen, die Bänder, nach denen er beurteilt wird, die Personen, die daran arbeiten, und ihre Messmittel. Alles sind Einträge: ein Band, das mitten im Aufbau geändert wird, lässt veralten, was danach beurteilt wurde.</translation>
-    </message>
-    <message>
-        <source>Select a journal on the diagram and type its diameter; Enter stores it and goes to the next place: two stations along the journal, two directions around it. Then the bores, with the shells in and the caps at full torque. The clearance, its uncertainty and a verdict appear beside the diagram.</source>
-        <translation>Einen Zapfen in der Zeichnung wählen und seinen Durchmesser eingeben; Enter speichert und geht zur nächsten Stelle: zwei Messebenen längs des Zapfens, zwei Richtungen um ihn herum. Dann die Bohrungen, mit eingelegten Schalen und Deckeln auf vollem Drehmoment. Spiel, Unsicherheit und Urteil erscheinen neben der Zeichnung.</translation>
-    </message>
-    <message>
-        <source>What each group is tightened to, and what each fastener was tightened to. A verify round goes over every main-cap and rod fastener again with the stacks off, without backing them off: it held, or it moved by an angle. One that moved makes the gaps of its cap stale.</source>
-        <translation>Worauf jede Gruppe angezogen wird und worauf jede Verschraubung angezogen wurde. Eine Prüfrunde geht bei abgenommenen Stapeln noch einmal über jede Verschraubung von Hauptlagerdeckeln und Pleueln, ohne sie zurückzudrehen: sie hielt, oder sie drehte sich um einen Winkel weiter. Eine, die sich weiterdrehte, lässt die Spaltmaße ihres Deckels veralten.</translation>
-    </message>
-    <message>
-        <source>Lay the straightedge across both pan rails, read the gap down to each washer, and type it: 57.5 thou, .0575, 1.46 mm, or the leaves in one slot, 22+23+12.5 thou. Two passes or more. Enter the kit, measure its shims, take the plan over, build the stacks, and recheck each: rocks, drags or loose.</source>
-        <translation>Das Haarlineal über beide Ölwannenflansche legen, das Spaltmaß bis zu jeder Unterlegscheibe messen und eingeben: 57.5 thou, .0575, 1.46 mm oder die Blätter der Fühlerlehre in einem Spalt, 22+23+12.5 thou. Zwei Durchgänge oder mehr. Den Satz eintragen, seine Distanzscheiben messen, den Plan übernehmen, die Stapel aufbauen und jeden nachprüfen: kippelt, saugt oder lose.</translation>
-    </message>
-    <message>
-        <source>With the girdle on its stacks: which way round it goes, and that dipstick, pickup tube, counterweights and rod bolts are clear through two turns by hand. It unlocks once every stack was rechecked.</source>
-        <translation>Mit der Platte auf ihren Stapeln: wie herum sie liegt und dass Ölmessstab, Ölansaugrohr, Gegengewichte und Pleuelschrauben über zwei Umdrehungen von Hand frei sind. Freigegeben, sobald jeder Stapel nachgeprüft ist.</translation>
-    </message>
-    <message>
-        <source>Clearance under the pickup: pan depth, plus the compressed gasket, plus the girdle plate between, minus how far the pickup hangs below the rail. Read each term twice. It must be right before anything is sealed.</source>
-        <translation>Abstand unter dem Ölansaugrohr: Wannentiefe, plus verpresste Dichtung, plus Versteifungsplatte dazwischen, minus wie weit das Ölansaugrohr unter dem Flansch hängt. Jedes Glied zweimal messen. Es muss stimmen, bevor etwas abgedichtet wird.</translation>
-    </message>
-    <message>
-        <source>The steps that hide everything else. They unlock when no check is out, open or stale, and a verify round newer than the last trial fit found every fastener held. Each step is ticked by a person, by name.</source>
-        <translation>Die Schritte, die alles andere verdecken. Freigegeben, wenn keine Prüfung außerhalb, offen oder veraltet ist und in einer Prüfrunde nach der letzten Probemontage jede Verschraubung hielt. Jeden Schritt hakt eine Person mit ihrem Namen ab.</translation>
-    </message>
-    <message>
-        <source>Every entry, in order; nothing is ever erased. Strike a wrong one with Delete and give the reason. The verify history shows every round, fastener by fastener.</source>
-        <translation>Jeder Eintrag, der Reihe nach; nichts wird je gelöscht. Einen falschen mit Entf streichen und begründen. Der Verlauf der Prüfrunden zeigt jede Runde, Verschraubung für Verschraubung.</translation>
     </message>
 </context>
 <context>
@@ -2332,8 +2357,8 @@ vergrößert</translation>
         <translation>Angenommenes Spaltmaß</translation>
     </message>
     <message>
-        <source>Fallen</source>
-        <translation>Entfallen</translation>
+        <source>Outdated</source>
+        <translation>Überholt</translation>
     </message>
     <message>
         <source>State</source>
@@ -2364,8 +2389,8 @@ vergrößert</translation>
         <translation>Wiederholbarkeit (zusammengefasste Standardabw.)</translation>
     </message>
     <message>
-        <source>The accepted gap is the median of the readings that stand, once %1 of them agree within %2. Fallen readings were made before a fastener of the cap moved or a part was changed; they no longer count. A wide spread from place to place is normal and no error.</source>
-        <translation>Das angenommene Spaltmaß ist der Median der gültigen Ablesungen, sobald %1 davon innerhalb %2 übereinstimmen. Entfallene Ablesungen entstanden, bevor sich eine Verschraubung des Deckels weiterdrehte oder ein Teil gewechselt wurde; sie zählen nicht mehr. Eine große Spannweite von Stelle zu Stelle ist normal und kein Fehler.</translation>
+        <source>The accepted gap is the median of the readings that stand, once %1 of them agree within %2. Outdated readings were made before a fastener of the cap moved or a part was changed; they no longer count. A wide spread from place to place is normal and no error.</source>
+        <translation>Das angenommene Spaltmaß ist der Median der gültigen Ablesungen, sobald %1 davon innerhalb %2 übereinstimmen. Überholte Ablesungen entstanden, bevor sich eine Verschraubung des Deckels weiterdrehte oder ein Teil gewechselt wurde; sie zählen nicht mehr. Eine große Spannweite von Stelle zu Stelle ist normal und kein Fehler.</translation>
     </message>
     <message>
         <source> and </source>
@@ -2804,42 +2829,6 @@ vergrößert</translation>
         <translation>Siegel %1</translation>
     </message>
     <message>
-        <source>Fastener groups at torque</source>
-        <translation>Schraubengruppen auf Drehmoment</translation>
-    </message>
-    <message>
-        <source>Main bearing clearances</source>
-        <translation>Hauptlagerspiele</translation>
-    </message>
-    <message>
-        <source>Rod bearing clearances</source>
-        <translation>Pleuellagerspiele</translation>
-    </message>
-    <message>
-        <source>Gaps</source>
-        <translation>Spaltmaße</translation>
-    </message>
-    <message>
-        <source>Rechecks</source>
-        <translation>Nachprüfungen</translation>
-    </message>
-    <message>
-        <source>Flushness</source>
-        <translation>Bündigkeit</translation>
-    </message>
-    <message>
-        <source>Pickup clearance</source>
-        <translation>Ansaugabstand</translation>
-    </message>
-    <message>
-        <source>Torques verified</source>
-        <translation>Drehmomente geprüft</translation>
-    </message>
-    <message>
-        <source>Findings settled</source>
-        <translation>Befunde erledigt</translation>
-    </message>
-    <message>
         <source>Check</source>
         <translation>Prüfung</translation>
     </message>
@@ -2955,14 +2944,6 @@ vergrößert</translation>
         <translation>Von %1 Prüfrunden sind die letzten %2 Schraube für Schraube gedruckt. Das Protokoll enthält sie alle.</translation>
     </message>
     <message>
-        <source>Taper of journals</source>
-        <translation>Konizität der Zapfen</translation>
-    </message>
-    <message>
-        <source>Out-of-round of journals</source>
-        <translation>Unrundheit der Zapfen</translation>
-    </message>
-    <message>
         <source>not known</source>
         <translation>nicht bekannt</translation>
     </message>
@@ -2993,14 +2974,6 @@ vergrößert</translation>
     <message>
         <source>The shop&apos;s own checks</source>
         <translation>Eigene Prüfungen der Werkstatt</translation>
-    </message>
-    <message>
-        <source>Girdle orientation</source>
-        <translation>Lage der Platte</translation>
-    </message>
-    <message>
-        <source>Turning torque</source>
-        <translation>Durchdrehmoment</translation>
     </message>
 </context>
 <context>
@@ -3767,6 +3740,10 @@ vergrößert</translation>
         <source>Set the engine layout at the engine station: the journals follow from it.</source>
         <translation>Die Motorbauform an der Station Motor festlegen: die Zapfen folgen daraus.</translation>
     </message>
+    <message>
+        <source>Select a journal on the diagram and type its diameter; Enter stores it and goes to the next place: two stations along the journal, two directions around it. Then the bores, with the shells in and the caps at full torque. The clearance, its uncertainty and a verdict appear beside the diagram.</source>
+        <translation>Einen Zapfen in der Zeichnung wählen und seinen Durchmesser eingeben; Enter speichert und geht zur nächsten Stelle: zwei Messebenen längs des Zapfens, zwei Richtungen um ihn herum. Dann die Bohrungen, mit eingelegten Schalen und Deckeln auf vollem Drehmoment. Spiel, Unsicherheit und Urteil erscheinen neben der Zeichnung.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::BearingsWarm</name>
@@ -4076,12 +4053,12 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
 <context>
     <name>caprail::ClosingPicture</name>
     <message>
-        <source>What comes next</source>
-        <translation>Was als Nächstes kommt</translation>
-    </message>
-    <message>
         <source>All that this step goes through</source>
         <translation>Alles, was dieser Schritt durchgeht</translation>
+    </message>
+    <message>
+        <source>What comes next</source>
+        <translation>Was als Nächstes kommt</translation>
     </message>
     <message>
         <source>Set the engine layout at the engine station.</source>
@@ -4125,6 +4102,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Work</source>
         <translation>Arbeit</translation>
+    </message>
+    <message>
+        <source>The steps that hide everything else. They unlock when no check is out, open or stale, and a verify round newer than the last trial fit found every fastener held. Each step is entered by a person, by name, with its own evidence.</source>
+        <translation>Die Schritte, die alles andere verdecken. Sie werden freigegeben, wenn keine Prüfung außerhalb, offen oder veraltet ist und eine Nachziehrunde nach der letzten Probemontage jede Schraube fest fand. Jeden Schritt trägt eine Person mit ihrem Namen ein, mit seinem eigenen Nachweis.</translation>
     </message>
 </context>
 <context>
@@ -5376,10 +5357,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>„%1“ muss ein Text in Anführungszeichen sein.</translation>
     </message>
     <message>
-        <source>The entry “%1” has no member “%2”.</source>
-        <translation>Der Eintrag „%1“ hat kein Element „%2“.</translation>
-    </message>
-    <message>
         <source>This is no JSON object: %1.</source>
         <translation>Das ist kein JSON-Objekt: %1.</translation>
     </message>
@@ -6064,20 +6041,12 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Eintrag %1 steht, wo Eintrag %2 stehen muss: Einträge wurden entfernt, eingefügt oder umgestellt.</translation>
     </message>
     <message>
-        <source>The seal of entry %1 does not fit: it, or an entry before it, was altered after it was sealed.</source>
-        <translation>Das Siegel von Eintrag %1 passt nicht: er oder ein Eintrag davor wurde nach dem Besiegeln verändert.</translation>
-    </message>
-    <message>
         <source>must hold names parted by single spaces</source>
         <translation>muss Namen enthalten, die durch einzelne Leerzeichen getrennt sind</translation>
     </message>
     <message>
         <source>The entry “%1” cannot be read: %2</source>
         <translation>Der Eintrag „%1“ lässt sich nicht lesen: %2</translation>
-    </message>
-    <message>
-        <source>This program knows no entry kind “%1”: check its spelling.</source>
-        <translation>Dieses Programm kennt keine Eintragsart „%1“: die Schreibweise prüfen.</translation>
     </message>
     <message>
         <source>The entry “%1” has %2 values, but its kind has %3.</source>
@@ -8172,6 +8141,14 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Wortlaut</translation>
     </message>
     <message>
+        <source>The entry “%1” has no member “%2”; it has: %3.</source>
+        <translation>Der Eintrag „%1“ hat kein Feld „%2“; er hat: %3.</translation>
+    </message>
+    <message>
+        <source>The entry “%1” lacks: %2.</source>
+        <translation>Dem Eintrag „%1“ fehlt: %2.</translation>
+    </message>
+    <message>
         <source>shims counted back</source>
         <translation>Scheiben zurückgezählt</translation>
     </message>
@@ -8214,6 +8191,18 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>no</source>
         <translation>nein</translation>
+    </message>
+    <message>
+        <source>This program knows no entry kind “%1”: “caprail help entries” lists them.</source>
+        <translation>Dieses Programm kennt keine Eintragsart „%1“: „caprail help entries“ listet sie auf.</translation>
+    </message>
+    <message>
+        <source>This program knows no entry kind “%1”; there are: %2.</source>
+        <translation>Dieses Programm kennt keine Eintragsart „%1“; es gibt: %2.</translation>
+    </message>
+    <message>
+        <source>The seal of entry %1 does not fit: it, or an entry before it, was altered after it was sealed.</source>
+        <translation>Das Siegel von Eintrag %1 passt nicht: er oder ein Eintrag davor wurde nach dem Siegeln verändert.</translation>
     </message>
     <message>
         <source>Type three counts as 29+1+16: shims in the stacks, set aside, left over.</source>
@@ -8648,6 +8637,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>%1, %2 bis %3</translation>
     </message>
     <message>
+        <source>withdrawn</source>
+        <translation>zurückgezogen</translation>
+    </message>
+    <message>
         <source>The shop&apos;s own checks</source>
         <translation>Eigene Prüfungen der Werkstatt</translation>
     </message>
@@ -8662,10 +8655,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Windage tray, pump and pickup bolts, rear main seal, oil-way plugs, blind holes dry: what the shop looks at besides. A check holds the trial fit, closing, or one closing step until it is good at every place. Saved with a template, it is asked on every engine made from it.</source>
         <translation>Ölhobel, Schrauben von Pumpe und Ansaugung, hinterer Wellendichtring, Stopfen der Ölkanäle, trockene Sacklöcher: was die Werkstatt außerdem nachsieht. Eine Prüfung hält die Probemontage, das Schließen oder einen Schließschritt auf, bis sie an jeder Stelle gut ist. Mit einer Vorlage gespeichert, wird sie bei jedem Motor daraus gefragt.</translation>
-    </message>
-    <message>
-        <source>withdrawn</source>
-        <translation>zurückgezogen</translation>
     </message>
 </context>
 <context>
@@ -8848,6 +8837,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>People and instruments</source>
         <translation>Personen und Messmittel</translation>
+    </message>
+    <message>
+        <source>Whose engine this is, where its caps and fasteners lie, the bands that it is judged by, the people who work on it and their instruments. All of it are entries: a band changed in mid-build makes stale what it judged.</source>
+        <translation>Wessen Motor es ist, wo seine Deckel und Verschraubungen liegen, die Bänder, nach denen er beurteilt wird, die Personen, die daran arbeiten, und ihre Messmittel. Alles sind Einträge: ein Band, das mitten im Aufbau geändert wird, lässt veralten, was danach beurteilt wurde.</translation>
     </message>
     <message>
         <source>Own checks</source>
@@ -9074,6 +9067,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Set the engine layout at the engine station: the fasteners follow from it.</source>
         <translation>Die Motorbauform an der Station Motor festlegen: die Verschraubungen folgen daraus.</translation>
+    </message>
+    <message>
+        <source>What each group is tightened to, and what each fastener was tightened to. A verify round goes over every main-cap and rod fastener again with the stacks off, without backing them off: it held, or it moved by an angle. One that moved makes the gaps of its cap stale.</source>
+        <translation>Worauf jede Gruppe angezogen wird und worauf jede Verschraubung angezogen wurde. Eine Prüfrunde geht bei abgenommenen Stapeln noch einmal über jede Verschraubung von Hauptlagerdeckeln und Pleueln, ohne sie zurückzudrehen: sie hielt, oder sie drehte sich um einen Winkel weiter. Eine, die sich weiterdrehte, lässt die Spaltmaße ihres Deckels veralten.</translation>
     </message>
 </context>
 <context>
@@ -9668,6 +9665,10 @@ zu niedrig: zu dünn</translation>
         <source>Set the engine layout at the engine station: the pan rail is drawn from it.</source>
         <translation>Die Motorbauform an der Station Motor festlegen: der Ölwannenflansch wird danach gezeichnet.</translation>
     </message>
+    <message>
+        <source>Lay the straightedge across both pan rails, read the gap down to each washer, and type it: 57.5 thou, .0575, 1.46 mm, or the leaves in one slot, 22+23+12.5 thou. Two passes or more. Enter the kit, measure its shims, take the plan over, build the stacks, and recheck each: rocks, drags or loose.</source>
+        <translation>Das Haarlineal über beide Ölwannenflansche legen, das Spaltmaß bis zu jeder Unterlegscheibe messen und eingeben: 57.5 thou, .0575, 1.46 mm oder die Blätter der Fühlerlehre in einem Spalt, 22+23+12.5 thou. Zwei Durchgänge oder mehr. Den Satz eintragen, seine Distanzscheiben messen, den Plan übernehmen, die Stapel aufbauen und jeden nachprüfen: kippelt, saugt oder lose.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::HistoryLedger</name>
@@ -9688,16 +9689,16 @@ zu niedrig: zu dünn</translation>
         <translation>Person</translation>
     </message>
     <message>
-        <source>Standing or struck</source>
-        <translation>Gültig oder gestrichen</translation>
+        <source>Struck or not</source>
+        <translation>Gestrichen oder nicht</translation>
     </message>
     <message>
-        <source>standing and struck</source>
-        <translation>gültig und gestrichen</translation>
+        <source>all entries</source>
+        <translation>alle Einträge</translation>
     </message>
     <message>
-        <source>standing only</source>
-        <translation>nur gültig</translation>
+        <source>not struck</source>
+        <translation>nicht gestrichen</translation>
     </message>
     <message>
         <source>struck only</source>
@@ -9899,6 +9900,10 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>Repeatability</source>
         <translation>Wiederholbarkeit</translation>
+    </message>
+    <message>
+        <source>Every entry, in order; nothing is ever erased. Strike a wrong one with Delete and give the reason. The verify history shows every round, fastener by fastener.</source>
+        <translation>Jeder Eintrag, der Reihe nach; nichts wird je gelöscht. Einen falschen mit Entf streichen und begründen. Der Verlauf der Prüfrunden zeigt jede Runde, Verschraubung für Verschraubung.</translation>
     </message>
 </context>
 <context>
@@ -10509,6 +10514,18 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <source>-tables</source>
         <translation>-Tabellen</translation>
     </message>
+    <message>
+        <source>A value is not stored</source>
+        <translation>Ein Wert ist nicht gespeichert</translation>
+    </message>
+    <message>
+        <source>“%1” is typed for: %2. It is not stored.</source>
+        <translation>„%1“ ist eingetippt für: %2. Es ist nicht gespeichert.</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>&amp;Beenden</translation>
+    </message>
 </context>
 <context>
     <name>caprail::NewRecordDialog</name>
@@ -10704,6 +10721,10 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>Which %1 is fitted now, or what was done to it?</source>
         <translation>Was ist jetzt eingebaut, oder was wurde daran getan (%1)?</translation>
+    </message>
+    <message>
+        <source>Clearance under the pickup: pan depth, plus the compressed gasket, plus the girdle plate between, minus how far the pickup hangs below the rail. Read each term twice. It must be right before anything is sealed.</source>
+        <translation>Abstand unter dem Ölansaugrohr: Wannentiefe, plus verpresste Dichtung, plus Versteifungsplatte dazwischen, minus wie weit das Ölansaugrohr unter dem Flansch hängt. Jedes Glied zweimal messen. Es muss stimmen, bevor etwas abgedichtet wird.</translation>
     </message>
     <message>
         <source>%1, reading %2 of %3</source>
@@ -11511,6 +11532,10 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>Lay the girdle on its stacks, bring its nuts to torque, and answer each line: p passes, f fails, or type the clearance.</source>
         <translation>Die Platte auf ihre Stapel legen, ihre Muttern auf Drehmoment bringen und jede Zeile beantworten: p bestanden, f nicht bestanden, oder das Spiel eintippen.</translation>
+    </message>
+    <message>
+        <source>With the girdle on its stacks and its nuts at torque: which way round it goes, and that dipstick, pickup tube, counterweights and rod bolts are clear through two turns by hand; how hard the crank turns before and after. It unlocks once every stack has been rechecked.</source>
+        <translation>Mit der Platte auf ihren Stapeln und ihren Muttern auf Drehmoment: wie herum sie liegt, und dass Ölmessstab, Ölansaugrohr, Gegengewichte und Pleuelschrauben über zwei Umdrehungen von Hand frei sind; wie schwer die Kurbelwelle vorher und nachher dreht. Sie wird freigegeben, sobald jeder Stapel nachgeprüft ist.</translation>
     </message>
 </context>
 <context>

@@ -3,8 +3,9 @@
 
 #include <QComboBox>
 #include <QImage>
+#include <QLabel>
 #include <QLineEdit>
-#include <QListWidget>
+#include <QListView>
 #include <QPushButton>
 #include <planview/plan_view.h>
 #include <stations/common/checks_view.h>
@@ -35,12 +36,12 @@ public:
 TEST(TrialFitPanel, says_why_it_is_locked_and_each_reason_is_a_jump) {
     StationRecord bench;
     Shown<TrialFitStation> shown(bench);
-    EXPECT_FALSE(shown.panel.field()->isEnabled());
-    ASSERT_GT(shown.panel.holding()->count(), 0);
+    EXPECT_FALSE(shown.panel.entryField()->isEnabled());
+    ASSERT_GT(child<ChecksView>(shown.panel, "holding")->count(), 0);
     std::optional<Destination> place;
     QObject::connect(bench.session.get(), &RecordSession::destinationRequested,
                      [&](const Destination& p) { place = p; });
-    emit shown.panel.holding()->itemActivated(shown.panel.holding()->item(0));
+    emit child<ChecksView>(shown.panel, "holding")->lineActivated(0);
     ASSERT_TRUE(place);
     EXPECT_EQ(place->station, Station::girdle);
     EXPECT_EQ(place->subject, "1L");
@@ -49,8 +50,8 @@ TEST(TrialFitPanel, says_why_it_is_locked_and_each_reason_is_a_jump) {
 TEST(TrialFitPanel, takes_the_girdles_way_round) {
     StationRecord bench;
     Shown<TrialFitStation> shown(bench);
-    shown.panel.way()->sideBox()->setCurrentIndex(static_cast<int>(Side::left));
-    shown.panel.way()->button()->click();
+    child<QComboBox>(shown.panel, "cutoutSide")->setCurrentIndex(static_cast<int>(Side::left));
+    child<TrialFitWay>(shown.panel)->button()->click();
     EXPECT_EQ(bench.lastAs<GirdleWaySet>().cutoutSide, Side::left);
 }
 
@@ -59,7 +60,7 @@ TEST(TrialFitPanel, is_answered_by_keyboard_row_by_row) {
     bench.readyToFit();
     bench.girdleToTorque();
     Shown<TrialFitStation> shown(bench);
-    QLineEdit* edit = shown.panel.field()->lineEdit();
+    QLineEdit* edit = shown.panel.entryField()->lineEdit();
     typeAndEnter(edit, "p"); // dipstick
     typeAndEnter(edit, "p"); // pickup tube
     typeAndEnter(edit, ".072");
@@ -75,7 +76,7 @@ TEST(TrialFitPanel, a_fail_opens_a_finding) {
     bench.girdleToTorque();
     Shown<TrialFitStation> shown(bench);
     shown.panel.select("throw-2");
-    typeAndEnter(shown.panel.field()->lineEdit(), "f touches the plate at 2R");
+    typeAndEnter(shown.panel.entryField()->lineEdit(), "f touches the plate at 2R");
     const FindingOpened finding = bench.lastAs<FindingOpened>();
     EXPECT_EQ(finding.finding, "F1");
     EXPECT_EQ(finding.place, "throw 2");
@@ -87,7 +88,7 @@ TEST(TrialFitPanel, leads_from_the_crank_over_the_nuts_to_the_items_with_one_ent
     StationRecord bench;
     bench.readyToFit();
     Shown<TrialFitStation> shown(bench);
-    QLineEdit* edit = shown.panel.field()->lineEdit();
+    QLineEdit* edit = shown.panel.entryField()->lineEdit();
     shown.panel.select("turning-before the girdle");
     typeAndEnter(edit, "12/8");
     EXPECT_EQ(bench.lastAs<TurningTorqueRead>().breakaway.value, poundFeet(12));
@@ -120,8 +121,8 @@ TEST(TrialFitPanel, asks_the_shops_own_checks_before_the_gate_opens) {
     bench.make(set);
     Shown<TrialFitStation> shown(bench);
     shown.panel.select("own-tray:1");
-    EXPECT_TRUE(shown.panel.field()->isEnabled());
-    typeAndEnter(shown.panel.field()->lineEdit(), "n touches at 3");
+    EXPECT_TRUE(shown.panel.entryField()->isEnabled());
+    typeAndEnter(shown.panel.entryField()->lineEdit(), "n touches at 3");
     EXPECT_EQ(bench.lastAs<OwnCheckAnswered>().answer, YesNo::no);
     EXPECT_EQ(bench.lastAs<OwnCheckAnswered>().note, "touches at 3");
     EXPECT_EQ(shown.panel.task(), TrialTask(OwnPlace{"tray", 2}));
@@ -131,15 +132,15 @@ TEST(PickupPanel, asks_back_what_no_such_part_can_be) {
     StationRecord bench;
     Shown<PickupStation> shown(bench);
     shown.panel.select("gasket");
-    typeAndEnter(shown.panel.field()->lineEdit(), "7.5");
-    EXPECT_NE(shown.panel.field()->problem(), "");
+    typeAndEnter(shown.panel.entryField()->lineEdit(), "7.5");
+    EXPECT_NE(shown.panel.entryField()->problem(), "");
     EXPECT_TRUE(bench.facts().pickup.empty());
 }
 
 TEST(PickupPanel, goes_from_term_to_term_and_adds_them_up) {
     StationRecord bench;
     Shown<PickupStation> shown(bench);
-    QLineEdit* edit = shown.panel.field()->lineEdit();
+    QLineEdit* edit = shown.panel.entryField()->lineEdit();
     for (const char* value : {"7.5000", ".060", "1/4", "7.5000"}) {
         const PickupTerm asked = shown.panel.term();
         typeAndEnter(edit, value);
@@ -158,7 +159,7 @@ TEST(PickupPanel, jumps_to_a_term_by_its_name) {
     Shown<PickupStation> shown(bench);
     shown.panel.select("girdle plate");
     EXPECT_EQ(shown.panel.term(), PickupTerm::plate);
-    QTest::keyClick(shown.panel.field()->lineEdit(), Qt::Key_Down);
+    QTest::keyClick(shown.panel.entryField()->lineEdit(), Qt::Key_Down);
     EXPECT_EQ(shown.panel.term(), PickupTerm::pickupDepth);
 }
 
@@ -166,7 +167,7 @@ TEST(ClosingPanel, is_locked_with_its_reasons) {
     StationRecord bench;
     Shown<ClosingStation> shown(bench);
     EXPECT_EQ(shown.panel.entryField(), nullptr);
-    EXPECT_EQ(static_cast<std::size_t>(shown.panel.holding()->count()),
+    EXPECT_EQ(static_cast<std::size_t>(child<ChecksView>(shown.panel, "holding")->count()),
               bench.assessment().gate(GateKind::closing).holding.size());
 }
 
@@ -178,7 +179,7 @@ TEST(ClosingPanel, is_closed_key_by_key_and_signed_off_and_begins_a_new_build) {
     ASSERT_TRUE(bench.assessment().gate(GateKind::closing).isOpen)
         << bench.assessment().checks[bench.assessment().gate(GateKind::closing).holding.front()].code;
     Shown<ClosingStation> shown(bench);
-    ClosingTaskPage* page = shown.panel.taskPage();
+    ClosingTaskPage* page = child<ClosingTaskPage>(shown.panel);
     const auto before = bench.session->ledger().size();
     std::int64_t enters = 0;
     std::size_t typed = 0;
@@ -224,7 +225,7 @@ TEST(ClosingPanel, is_closed_key_by_key_and_signed_off_and_begins_a_new_build) {
     EXPECT_EQ(enters, 30) << "6 stacks, 6 nuts, 8 pan fasteners, 2 turning torques, 7 steps, 1 sign-off";
     EXPECT_EQ(bench.session->ledger().size() - before, enters) << "one entry, one Enter";
     EXPECT_EQ(typed, 43U) << "three counts, the tube, two turning torques";
-    EXPECT_TRUE(shown.panel.steps()->buildButton()->isVisible());
+    EXPECT_TRUE(child<ClosingSteps>(shown.panel)->buildButton()->isVisible());
 }
 
 TEST(ClosingPanel, lists_every_fastener_with_the_next_one_marked_and_the_steps_of_its_torque) {
@@ -232,13 +233,13 @@ TEST(ClosingPanel, lists_every_fastener_with_the_next_one_marked_and_the_steps_o
     bench.readyToClose();
     bench.close(ClosingStep::girdleLowered);
     Shown<ClosingStation> shown(bench);
-    ClosingPicture* picture = shown.panel.taskPage()->picture();
-    ASSERT_EQ(picture->list()->count(), 6);
-    EXPECT_TRUE(picture->list()->item(0)->text().startsWith("▶"));
+    ClosingPicture* picture = child<ClosingTaskPage>(shown.panel)->picture();
+    ASSERT_EQ(lines(picture->list()), 6);
+    EXPECT_TRUE(cell(picture->list(), 0).startsWith("▶"));
     EXPECT_TRUE(picture->title().contains("30"));
-    typeAndEnter(shown.panel.taskPage()->field()->lineEdit(), "");
-    EXPECT_TRUE(picture->list()->item(0)->text().startsWith("✓"));
-    EXPECT_TRUE(picture->list()->item(1)->text().startsWith("▶"));
+    typeAndEnter(child<ClosingTaskPage>(shown.panel)->field()->lineEdit(), "");
+    EXPECT_TRUE(cell(picture->list(), 0).startsWith("✓"));
+    EXPECT_TRUE(cell(picture->list(), 1).startsWith("▶"));
     EXPECT_EQ(picture->plan()->selected(), shown.panel.subject());
 }
 
@@ -246,7 +247,7 @@ TEST(ClosingPanel, says_what_is_wrong_with_what_was_typed) {
     StationRecord bench;
     bench.readyToClose();
     Shown<ClosingStation> shown(bench);
-    EntryField* field = shown.panel.taskPage()->field();
+    EntryField* field = child<ClosingTaskPage>(shown.panel)->field();
     typeAndEnter(field->lineEdit(), "6");
     EXPECT_TRUE(field->problem().contains("29+1+16"));
     field->clear();
@@ -265,10 +266,10 @@ TEST(ClosingPanel, asks_the_shops_own_checks_where_they_belong) {
     bench.readyToClose();
     bench.close(ClosingStep::shimsCounted);
     Shown<ClosingStation> shown(bench);
-    EXPECT_EQ(shown.panel.taskPage()->picture()->title(), "Pump and pickup bolts marked");
-    typeAndEnter(shown.panel.taskPage()->field()->lineEdit(), "y");
+    EXPECT_EQ(child<ClosingTaskPage>(shown.panel)->picture()->title(), "Pump and pickup bolts marked");
+    typeAndEnter(child<ClosingTaskPage>(shown.panel)->field()->lineEdit(), "y");
     EXPECT_EQ(bench.lastAs<OwnCheckAnswered>().answer, YesNo::yes);
-    EXPECT_EQ(shown.panel.taskPage()->task().stack, (Position{1, Side::left}));
+    EXPECT_EQ(child<ClosingTaskPage>(shown.panel)->task().stack, (Position{1, Side::left}));
 }
 
 TEST(ClosingPanel, a_jump_to_a_check_of_the_shops_asks_it_while_the_gate_is_still_held) {
@@ -279,24 +280,44 @@ TEST(ClosingPanel, a_jump_to_a_check_of_the_shops_asks_it_while_the_gate_is_stil
     bench.make(set);
     Shown<ClosingStation> shown(bench);
     shown.panel.select("own-seal:1");
-    EXPECT_EQ(shown.panel.taskPage()->picture()->title(), "Rear main seal in");
-    typeAndEnter(shown.panel.taskPage()->field()->lineEdit(), "y");
+    EXPECT_EQ(child<ClosingTaskPage>(shown.panel)->picture()->title(), "Rear main seal in");
+    typeAndEnter(child<ClosingTaskPage>(shown.panel)->field()->lineEdit(), "y");
     EXPECT_EQ(bench.lastAs<OwnCheckAnswered>().answer, YesNo::yes);
-    EXPECT_TRUE(shown.panel.holding()->isVisible()) << "the rest holds it as before";
+    EXPECT_TRUE(child<ChecksView>(shown.panel, "holding")->isVisible()) << "the rest holds it as before";
 }
 
 TEST(FindingsPanel, opens_and_settles_a_finding_and_takes_a_note) {
     StationRecord bench;
     Shown<ClosingStation> shown(bench);
-    ClosingFindings* findings = shown.panel.findings();
-    QTest::keyClicks(findings->placeEdit(), "3R");
-    typeAndEnter(findings->textEdit(), "burr on the washer");
+    auto* findings = child<ClosingFindings>(shown.panel);
+    QTest::keyClicks(child<QLineEdit>(findings, "findingPlace"), "3R");
+    typeAndEnter(child<QLineEdit>(findings, "findingText"), "burr on the washer");
     EXPECT_EQ(bench.lastAs<FindingOpened>().finding, "F1");
     EXPECT_EQ(bench.lastAs<FindingOpened>().place, "3R");
     shown.panel.select("findings");
-    typeAndEnter(findings->doneEdit(), "dressed and measured again");
+    typeAndEnter(child<QLineEdit>(findings, "findingDone"), "dressed and measured again");
     EXPECT_EQ(bench.lastAs<FindingSettled>().finding, "F1");
     EXPECT_TRUE(bench.assessment().openFindings.empty());
+}
+
+TEST(FindingsPanel, keeps_the_finding_that_is_selected_while_others_are_opened_and_offers_no_settled_one) {
+    StationRecord bench;
+    Shown<ClosingStation> shown(bench);
+    auto* list = child<QListView>(shown.panel, "findings");
+    QLineEdit* done = child<QLineEdit>(shown.panel, "findingDone");
+    EXPECT_EQ(lines(list), 0);
+    bench.make(FindingOpened{"F1", "3R", "burr on the washer"});
+    bench.make(FindingOpened{"F2", "", "a thread insert is missing"});
+    shown.panel.select("F2");
+    bench.make(FindingOpened{"F0", "", "a scratch"});
+    bench.make(NoteAdded{"", "crank polished"});
+    ASSERT_EQ(lines(list), 4);
+    EXPECT_TRUE(cell(list, 0).contains("F0")) << cell(list, 0).toStdString();
+    typeAndEnter(done, "fitted");
+    EXPECT_EQ(bench.lastAs<FindingSettled>().finding, "F2") << "not the one that stands in its line now";
+    EXPECT_FALSE(done->isEnabled()) << "it is settled";
+    EXPECT_TRUE(cell(list, 2).startsWith("✓ F2")) << "below the open ones";
+    EXPECT_TRUE(cell(list, 3).contains("crank polished"));
 }
 
 TEST(PhotosPanel, keeps_a_scaled_copy_and_refuses_other_files) {
@@ -306,21 +327,21 @@ TEST(PhotosPanel, keeps_a_scaled_copy_and_refuses_other_files) {
     QImage picture(2400, 1200, QImage::Format_RGB32);
     picture.fill(Qt::darkCyan);
     ASSERT_TRUE(picture.save(path));
-    shown.panel.photos()->addFiles({path});
+    child<ClosingPhotos>(shown.panel)->addFiles({path});
     const AttachmentAdded kept = bench.lastAs<AttachmentAdded>();
     const auto bytes = bench.session->file().attachmentBytes(kept.sha256);
     ASSERT_TRUE(bytes);
     const QByteArray data(bytes->data(), static_cast<qsizetype>(bytes->size()));
     EXPECT_EQ(QImage::fromData(data).width(), 1600);
-    EXPECT_EQ(shown.panel.photos()->list()->count(), 1);
+    EXPECT_EQ(lines(child<QListView>(shown.panel, "photos")), 1);
     const auto before = bench.session->ledger().size();
     QFile text(bench.folder.filePath("notes.txt"));
     ASSERT_TRUE(text.open(QIODevice::WriteOnly));
     text.write("no picture");
     text.close();
-    shown.panel.photos()->addFiles({text.fileName()});
+    child<ClosingPhotos>(shown.panel)->addFiles({text.fileName()});
     EXPECT_EQ(bench.session->ledger().size(), before);
-    EXPECT_TRUE(shown.panel.photos()->message().contains("notes.txt"));
+    EXPECT_TRUE(child<QLabel>(shown.panel, "photoMessage")->text().contains("notes.txt"));
 }
 
 } // namespace

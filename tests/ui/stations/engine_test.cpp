@@ -5,8 +5,8 @@
 #include <QLineEdit>
 #include <QTabWidget>
 #include <planview/plan_view.h>
+#include <stations/common/entry_form.h>
 #include <stations/engine/bands.h>
-#include <stations/common/plain_table.h>
 #include <stations/engine/layout.h>
 #include <stations/engine/own_checks.h>
 #include <stations/engine/people.h>
@@ -35,8 +35,8 @@ TEST_F(Engine, the_plan_follows_what_is_typed_before_it_is_stored) {
     const auto before = entries();
     retype(form->edit("tied_last"), "4");
     retype(form->edit("caps"), "5");
-    ASSERT_NE(panel.layoutPage()->plan()->content(), nullptr);
-    EXPECT_EQ(panel.layoutPage()->plan()->content()->layout.caps(), 5);
+    ASSERT_NE(child<PlanView>(panel, "layoutPlan")->content(), nullptr);
+    EXPECT_EQ(child<PlanView>(panel, "layoutPlan")->content()->layout.caps(), 5);
     EXPECT_EQ(entries(), before);
     QTest::keyClick(form->edit("caps"), Qt::Key_Return);
     EXPECT_EQ(bench.lastAs<LayoutSet>().caps, 5);
@@ -59,7 +59,7 @@ TEST_F(Engine, an_impossible_layout_is_refused_at_the_form_and_stays_typed) {
 
 TEST_F(Engine, a_band_keeps_what_was_typed_and_shows_it_again) {
     panel.select("bands");
-    auto* form = panel.bandsPage()->bandForm();
+    auto* form = child<EntryForm>(panel, "bandForm");
     retype(form->edit("band"), "ring gap");
     retype(form->edit("lo"), "16 thou");
     retype(form->edit("hi"), "0.020");
@@ -71,7 +71,7 @@ TEST_F(Engine, a_band_keeps_what_was_typed_and_shows_it_again) {
     EXPECT_EQ(band.lo.value, thou(16));
     EXPECT_EQ(band.lo.typed, "16 thou");
     EXPECT_FALSE(band.target);
-    panel.bandsPage()->selectBand("ring gap");
+    child<EngineBands>(panel)->selectBand("ring gap");
     EXPECT_EQ(form->edit("lo")->text(), "16 thou");
     bench.session->setUnits({LengthUnit::millimetre, TorqueUnit::newtonMetre, '.'});
     EXPECT_EQ(form->edit("hi")->text(), "0.508 mm") << "a bare 0.020 would mean millimetres now";
@@ -79,9 +79,9 @@ TEST_F(Engine, a_band_keeps_what_was_typed_and_shows_it_again) {
 
 TEST_F(Engine, a_band_the_wrong_way_round_is_refused_with_both_ends_named) {
     panel.select("bands");
-    auto* form = panel.bandsPage()->bandForm();
+    auto* form = child<EntryForm>(panel, "bandForm");
     const auto before = entries();
-    panel.bandsPage()->selectBand("residual");
+    child<EngineBands>(panel)->selectBand("residual");
     retype(form->edit("lo"), "0.0009");
     QTest::keyClick(form->edit("lo"), Qt::Key_Return);
     EXPECT_EQ(entries(), before);
@@ -90,7 +90,7 @@ TEST_F(Engine, a_band_the_wrong_way_round_is_refused_with_both_ends_named) {
 
 TEST_F(Engine, the_rules_restate_all_of_themselves) {
     panel.select("rules");
-    auto* form = panel.bandsPage()->rulesForm();
+    auto* form = child<EngineBands>(panel)->rulesForm();
     retype(form->edit("minimum_passes"), "3");
     QTest::keyClick(form->edit("minimum_passes"), Qt::Key_Return);
     EXPECT_EQ(bench.lastAs<RulesSet>().minimumPasses, 3);
@@ -99,7 +99,7 @@ TEST_F(Engine, the_rules_restate_all_of_themselves) {
 
 TEST_F(Engine, a_wrench_with_its_calibration_is_entered_by_keyboard) {
     panel.select("instruments");
-    auto* form = panel.peoplePage()->instrumentForm();
+    auto* form = child<EntryForm>(panel, "instrumentForm");
     retype(form->edit("instrument"), "TW-2");
     form->choice("type")->setFocus();
     QTest::keyClicks(form->choice("type"), "torque w");
@@ -139,7 +139,7 @@ TEST(ExactText, writes_a_length_so_that_reading_it_gives_the_same_length) {
 
 TEST_F(Engine, a_check_of_the_shops_own_is_set_restated_and_withdrawn) {
     panel.select("own checks");
-    auto* form = panel.ownChecksPage()->form();
+    auto* form = child<EngineOwnChecks>(panel)->findChild<EntryForm*>();
     form->type("own_check", "tray");
     form->type("words", "windage tray clear of every throw");
     form->type("places", "2");
@@ -148,7 +148,7 @@ TEST_F(Engine, a_check_of_the_shops_own_is_set_restated_and_withdrawn) {
     EXPECT_EQ(form->problem().toStdString(), "");
     EXPECT_EQ(bench.lastAs<OwnCheckSet>().places, 2);
     EXPECT_EQ(bench.lastAs<OwnCheckSet>().holds, OwnCheckHolds::trialFit);
-    EXPECT_EQ(panel.ownChecksPage()->table()->rowCount(), 1);
+    EXPECT_EQ(child<EngineOwnChecks>(panel)->findChild<QAbstractItemView*>()->model()->rowCount(), 1);
     panel.select("tray");
     form->type("places", "0");
     form->save();
@@ -158,7 +158,7 @@ TEST_F(Engine, a_check_of_the_shops_own_is_set_restated_and_withdrawn) {
 
 TEST_F(Engine, the_rules_say_what_is_common_practice_and_take_a_rise_of_the_shop) {
     panel.select("rules");
-    auto* form = panel.bandsPage()->rulesForm();
+    auto* form = child<EngineBands>(panel)->rulesForm();
     EXPECT_EQ(form->text("turning_rise"), "") << "nobody confirmed one";
     form->type("turning_rise", "1.5 lbf·ft");
     form->type("pickup_tube_minimum", "0.120");

@@ -2,6 +2,7 @@
 #pragma once
 #include <QWidget>
 #include <session/record_session.h>
+#include <tables/table.h>
 
 class QPushButton;
 
@@ -10,8 +11,8 @@ namespace caprail {
 class EntriesTable;
 class EntryField;
 class InstrumentBox;
-class PlainTable;
 class PlaceHeading;
+struct FitRow;
 
 /// Crank end play, rod side clearance per throw and the fits of the shop's own, as a plain list with bands. The
 /// selected one is what the field asks for.
@@ -23,7 +24,6 @@ public:
     void choose(const FitId& id);
     void focusField();
     void type(const QString& text);
-    [[nodiscard]] const std::vector<FitId>& ids() const { return m_ids; }
     [[nodiscard]] const FitId& id() const { return m_id; }
     [[nodiscard]] EntryField* field() const { return m_field; }
 
@@ -41,7 +41,7 @@ private:
     PlaceHeading* m_heading;
     EntryField* m_field;
     InstrumentBox* m_instrument;
-    PlainTable* m_table;
+    Table<FitRow, FitId>* m_table;
     QPushButton* m_bands;
     EntriesTable* m_entries;
 };

@@ -30,8 +30,6 @@ public:
     [[nodiscard]] const BearingSlot& slot() const { return m_slot; }
     [[nodiscard]] SlotCounts counts() const;
     [[nodiscard]] EntryField* field() const { return m_field; }
-    [[nodiscard]] QPushButton* crankButton() const { return m_crank; }
-    [[nodiscard]] QPushButton* shellsButton() const { return m_shells; }
 
 signals:
     void chosen(caprail::JournalId journal);

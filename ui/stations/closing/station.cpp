@@ -4,7 +4,6 @@
 #include <QHBoxLayout>
 #include <QTabWidget>
 #include <algorithm>
-#include <session/cautions.h>
 #include <session/look.h>
 #include <stations/common/checks_view.h>
 #include <stations/closing/findings.h>
@@ -20,7 +19,7 @@
 namespace caprail {
 
 ClosingStation::ClosingStation(RecordSession& given, QWidget* parent)
-    : StationPanel(given, parent), m_gate(new Label(this)), m_caution(new Label(cautionFor(Station::closing), this)),
+    : StationPanel(given, parent), m_gate(new Label(this)), m_caution(new Label(cautionText(ClosingStation::cautions()), this)),
       m_steps(new ClosingSteps(given, this)),
       m_holding(new ChecksView(given, this)), m_task(new ClosingTaskPage(given, this)), m_tabs(new QTabWidget(this)),
       m_findings(new ClosingFindings(given, this)), m_photos(new ClosingPhotos(given, this)) {
@@ -29,6 +28,7 @@ ClosingStation::ClosingStation(RecordSession& given, QWidget* parent)
     large.setBold(true);
     m_gate->setFont(large);
     m_gate->setWordWrap(true);
+    m_holding->setObjectName(QStringLiteral("holding"));
     m_caution->setWordWrap(true);
     m_caution->setForegroundRole(QPalette::PlaceholderText);
     m_holding->setAccessibleName(tr("What holds the closing gate"));
@@ -132,6 +132,16 @@ void ClosingStation::select(const QString& subject) {
         }
         (m_task->field()->isEnabled() ? static_cast<QWidget*>(m_task->field()) : m_holding)->setFocus();
     }
+}
+
+QString ClosingStation::help() const {
+    return tr("The steps that hide everything else. They unlock when no check is out, open or stale, and "
+              "a verify round newer than the last trial fit found every fastener held. Each step is "
+              "entered by a person, by name, with its own evidence.");
+}
+
+std::vector<Caution> ClosingStation::cautions() const {
+    return {Caution::sealant, Caution::counted, Caution::wrench};
 }
 
 } // namespace caprail

@@ -20,6 +20,8 @@ class ClosingStation : public StationPanel {
 public:
     explicit ClosingStation(RecordSession& session, QWidget* parent = nullptr);
     [[nodiscard]] Station station() const override { return Station::closing; }
+    [[nodiscard]] QString help() const override;
+    [[nodiscard]] std::vector<Caution> cautions() const override;
     void refresh() override;
     /// "step", "sign-off", "findings", "photos" or a finding's name.
     void select(const QString& subject) override;
@@ -27,11 +29,6 @@ public:
     /// While the gate is open and the work is shown.
     [[nodiscard]] EntryField* entryField() const override;
     [[nodiscard]] QWidget* benchPicture() const override;
-    [[nodiscard]] ClosingSteps* steps() const { return m_steps; }
-    [[nodiscard]] ClosingFindings* findings() const { return m_findings; }
-    [[nodiscard]] ClosingPhotos* photos() const { return m_photos; }
-    [[nodiscard]] ChecksView* holding() const { return m_holding; }
-    [[nodiscard]] ClosingTaskPage* taskPage() const { return m_task; }
 
 protected:
     void resizeEvent(QResizeEvent* event) override;

@@ -3,13 +3,11 @@
 
 #include <QHBoxLayout>
 #include <QLineEdit>
-#include <QListWidget>
 #include <QPushButton>
 #include <algorithm>
 #include <planview/plan_view.h>
 #include <session/look.h>
 #include <stations/closing/open_time.h>
-#include <stations/closing/task_words.h>
 #include <stations/common/entry_field.h>
 #include <stations/common/instrument_box.h>
 #include <stations/common/photo_tools.h>
@@ -19,13 +17,21 @@ namespace caprail {
 
 ClosingPicture::ClosingPicture(QWidget* parent)
     : QWidget(parent), m_title(new Label(this)), m_how(new Label(this)), m_clock(new OpenTime(this)),
-      m_plan(new PlanView(this)), m_list(new QListWidget(this)) {
+      m_plan(new PlanView(this)), 
+      m_list(new List<TaskLine, int>(
+          tr("All that this step goes through"), &TaskLine::number,
+          {{.text =
+                [](const TaskLine& line) {
+                    return (line.isNext ? QStringLiteral("▶") : sign(line.isDone ? CheckState::good : CheckState::notDone)) +
+                           QStringLiteral("  ") + line.text;
+                },
+            .ink = [](const TaskLine& line,
+                      const Look& look) { return line.isNext ? look.accent : line.isDone ? look.quiet : look.ink; }}},
+          this)) {
     for (Label* label : {m_title, m_how, static_cast<Label*>(m_clock)}) {
         label->setWordWrap(true);
     }
     m_title->setAccessibleName(tr("What comes next"));
-    m_list->setAccessibleName(tr("All that this step goes through"));
-    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_list->setFocusPolicy(Qt::NoFocus); // it only shows; the field takes the keys
     m_list->setSelectionMode(QAbstractItemView::NoSelection);
     m_plan->setFocusPolicy(Qt::NoFocus);
@@ -64,18 +70,12 @@ void ClosingPicture::show(const RecordSession& session, const ClosingTask& task)
 }
 
 void ClosingPicture::showLines(const RecordSession& session, const ClosingTask& task) {
-    const Look look = screenLook();
-    m_list->clear();
-    for (const TaskLine& line : taskLines(session, task)) {
-        const QString mark = line.isNext ? QStringLiteral("▶") : sign(line.isDone ? CheckState::good : CheckState::notDone);
-        auto* item = new QListWidgetItem(mark + QStringLiteral("  ") + line.text, m_list);
-        item->setForeground(line.isNext ? look.accent : line.isDone ? look.quiet : look.ink);
-        if (line.isNext) {
-            QFont bold = m_list->font();
-            bold.setBold(true);
-            item->setFont(bold);
-            m_list->scrollToItem(item, QAbstractItemView::PositionAtCenter);
-        }
+    std::vector<TaskLine> lines = taskLines(session, task);
+    const auto next = std::ranges::find(lines, true, &TaskLine::isNext);
+    const int nextLine = next == lines.end() ? -1 : static_cast<int>(next - lines.begin());
+    m_list->put(std::move(lines));
+    if (nextLine >= 0) {
+        m_list->scrollTo(m_list->model()->index(nextLine, 0), QAbstractItemView::PositionAtCenter);
     }
     m_list->setVisible(m_list->count() > 0);
 }
@@ -98,11 +98,6 @@ void ClosingPicture::scale() {
     sized(m_how, 1.15, false);
     sized(m_clock, 1.8, true);
     sized(m_list, 1.2, false);
-    for (int row = 0; row < m_list->count(); ++row) {
-        QFont bold = m_list->font();
-        bold.setBold(m_list->item(row)->font().bold());
-        m_list->item(row)->setFont(bold);
-    }
 }
 
 ClosingTaskPage::ClosingTaskPage(RecordSession& session, QWidget* parent)

@@ -2,10 +2,11 @@
 #pragma once
 #include <QWidget>
 #include <session/record_session.h>
+#include <stations/closing/task_words.h>
+#include <tables/table.h>
 #include <text/label.h>
 #include <work/closing_work.h>
 
-class QListWidget;
 class QPushButton;
 
 namespace caprail {
@@ -23,7 +24,7 @@ public:
     explicit ClosingPicture(QWidget* parent = nullptr);
     void show(const RecordSession& session, const ClosingTask& task);
     [[nodiscard]] OpenTime* clock() const { return m_clock; }
-    [[nodiscard]] QListWidget* list() const { return m_list; }
+    [[nodiscard]] QListView* list() const { return m_list; }
     [[nodiscard]] PlanView* plan() const { return m_plan; }
     [[nodiscard]] QString title() const;
 
@@ -37,7 +38,7 @@ private:
     Label* m_how;
     OpenTime* m_clock;
     PlanView* m_plan;
-    QListWidget* m_list;
+    List<TaskLine, int>* m_list;
 };
 
 /// The one thing that closing asks for, and the field that takes it: one entry, one Enter.

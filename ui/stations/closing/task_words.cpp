@@ -175,14 +175,15 @@ std::vector<TaskLine> taskLines(const RecordSession& session, const ClosingTask&
     }
     if (task.step == ClosingStep::stacksRefitted || task.kind == Kind::count) {
         for (const auto& [position, isOn] : stacksToRefit(facts)) {
-            lines.push_back({qtText(code(position)) + QStringLiteral("   ") + shimsOf(facts, position), isOn,
+            lines.push_back({static_cast<int>(lines.size()), qtText(code(position)) + QStringLiteral("   ") + shimsOf(facts, position), isOn,
                              task.stack == position});
         }
     } else if (isFastening(task.step)) {
         int number = 0;
         for (const auto& [fastener, isTight] : fastenersToTighten(facts, task.step)) {
-            lines.push_back({filled(QStringLiteral("%1   %2"), ++number, qtText(describe(fastener))), isTight,
+            lines.push_back({number, filled(QStringLiteral("%1   %2"), number + 1, qtText(describe(fastener))), isTight,
                              task.fastener == fastener});
+            ++number;
         }
     }
     return lines;

@@ -9,6 +9,7 @@ namespace caprail {
 
 /// One line of the list beside the drawing.
 struct TaskLine {
+    int number = 0;
     QString text;
     bool isDone = false;
     bool isNext = false;

@@ -4,7 +4,6 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 #include <session/filled.h>
-#include <stations/common/plain_table.h>
 #include <text/label.h>
 
 namespace caprail {
@@ -33,12 +32,27 @@ QString answeredText(const OwnCheckSet& check, const Units& units) {
                                 : qtShown(check.sort);
 }
 
+Table<OwnCheckSet, std::string>::Columns columnsOf(const RecordSession& session) {
+    return {{.title = EngineOwnChecks::tr("Name"), .text = [](const OwnCheckSet& check) { return qtText(check.ownCheck); }},
+            {.title = EngineOwnChecks::tr("What is looked at"),
+             .text = [](const OwnCheckSet& check) { return qtText(check.words); }},
+            {.title = EngineOwnChecks::tr("Answered by"),
+             .text = [&session](const OwnCheckSet& check) { return answeredText(check, session.units()); }},
+            {.title = EngineOwnChecks::tr("Places"),
+             .text =
+                 [](const OwnCheckSet& check) {
+                     return check.places > 0 ? QString::number(check.places) : EngineOwnChecks::tr("withdrawn");
+                 },
+             .value = [](const OwnCheckSet& check) { return valueOf(check.places); }},
+            {.title = EngineOwnChecks::tr("Holds"), .text = [](const OwnCheckSet& check) { return holdsText(check); }}};
+}
+
 } // namespace
 
 EngineOwnChecks::EngineOwnChecks(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session),
-      m_table(new PlainTable(tr("The shop's own checks"),
-                             {tr("Name"), tr("What is looked at"), tr("Answered by"), tr("Places"), tr("Holds")}, this)),
+      m_table(new Table<OwnCheckSet, std::string>(tr("The shop's own checks"), &OwnCheckSet::ownCheck,
+                                                  columnsOf(session), this)),
       m_form(new FormFor<OwnCheckSet>(session, {}, tr("Store &check"), checkFields(), 2, this)) {
     auto* fresh = new QPushButton(tr("&New check of the shop's own"), this);
     fresh->setAutoDefault(false);
@@ -53,11 +67,11 @@ EngineOwnChecks::EngineOwnChecks(RecordSession& session, QWidget* parent)
     column->addWidget(fresh, 0, Qt::AlignLeft);
     column->addWidget(m_form);
     column->addWidget(words);
-    connect(m_table, &PlainTable::keySelected, this, &EngineOwnChecks::showCheck);
-    connect(m_table, &PlainTable::keyActivated, this, [this] { m_form->focusField("words"); });
-    connect(m_form, &EntryForm::reverted, this, [this] { showCheck(m_table->selectedKey()); });
+    connect(m_table, &TableView::lineSelected, this, [this] { showCheck(selectedName()); });
+    connect(m_table, &TableView::lineActivated, this, [this] { m_form->focusField("words"); });
+    connect(m_form, &EntryForm::reverted, this, [this] { showCheck(selectedName()); });
     connect(fresh, &QPushButton::clicked, this, [this] {
-        m_table->clearSelection();
+        m_table->selectLine(-1);
         m_form->putBack();
         m_form->load(OwnCheckSet{});
         m_form->focusField("own_check");
@@ -65,22 +79,23 @@ EngineOwnChecks::EngineOwnChecks(RecordSession& session, QWidget* parent)
     refresh();
 }
 
+QString EngineOwnChecks::selectedName() const {
+    return qtText(m_table->selectedKey().value_or(std::string()));
+}
+
 void EngineOwnChecks::refresh() {
-    std::vector<QStringList> rows;
+    std::vector<OwnCheckSet> rows;
     for (const auto& check : m_session.facts().ownChecks) {
-        rows.push_back({qtText(check.what.ownCheck), qtText(check.what.words),
-                        answeredText(check.what, m_session.units()),
-                        check.what.places > 0 ? QString::number(check.what.places) : tr("withdrawn"),
-                        holdsText(check.what)});
+        rows.push_back(check.what);
     }
-    m_table->show(rows);
+    m_table->put(std::move(rows));
     if (!m_form->isTouched()) {
-        showCheck(m_table->selectedKey());
+        showCheck(selectedName());
     }
 }
 
 void EngineOwnChecks::selectCheck(const QString& name) {
-    m_table->selectKey(name);
+    m_table->select(coreText(name));
     m_form->focusField(name.isEmpty() ? "own_check" : "words");
 }
 

@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <stations/common/entry_form.h>
+#include <tables/table.h>
 
 namespace caprail {
-
-class PlainTable;
 
 /// The shop's own checks: yes or no, measured in a band, or a photo; each in the shop's words, with its number of places
 /// and what it holds. They go with the record's template. No places withdraws one.
@@ -14,13 +13,12 @@ public:
     explicit EngineOwnChecks(RecordSession& session, QWidget* parent = nullptr);
     void refresh();
     void selectCheck(const QString& name);
-    [[nodiscard]] FormFor<OwnCheckSet>* form() const { return m_form; }
-    [[nodiscard]] PlainTable* table() const { return m_table; }
 
 private:
+    [[nodiscard]] QString selectedName() const;
     void showCheck(const QString& name);
     RecordSession& m_session;
-    PlainTable* m_table;
+    Table<OwnCheckSet, std::string>* m_table;
     FormFor<OwnCheckSet>* m_form;
 };
 

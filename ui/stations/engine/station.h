@@ -19,15 +19,15 @@ class EngineStation : public StationPanel {
 public:
     explicit EngineStation(RecordSession& session, QWidget* parent = nullptr);
     [[nodiscard]] Station station() const override { return Station::engine; }
+    [[nodiscard]] QString help() const override;
+    [[nodiscard]] std::vector<Caution> cautions() const override;
     void refresh() override;
     /// "engine", "layout", "bands", "rules", "people", "instruments", "own checks", a band's, an instrument's or a
     /// check's name.
     void select(const QString& subject) override;
 
     [[nodiscard]] EngineLayoutPage* layoutPage() const { return m_layout; }
-    [[nodiscard]] EngineBands* bandsPage() const { return m_bands; }
     [[nodiscard]] EnginePeople* peoplePage() const { return m_people; }
-    [[nodiscard]] EngineOwnChecks* ownChecksPage() const { return m_ownChecks; }
     [[nodiscard]] QTabWidget* tabs() const { return m_tabs; }
 
 private:

@@ -119,7 +119,7 @@ Result<void> TrialFitStation::store(TrialId place, const QString& text) {
     if (isFail) {
         const std::string where = place.second == 0 ? std::string() : "throw " + std::to_string(place.second);
         const std::string seen = note.empty() ? Core::say("trial fit failed: %1", shown(place.first)) : note;
-        session().append(FindingOpened{nextFinding(session().facts()), where, seen});
+        session().appendAndSay(FindingOpened{nextFinding(session().facts()), where, seen});
     }
     step(1);
     return {};

@@ -3,12 +3,10 @@
 
 #include <QHBoxLayout>
 #include <QLineEdit>
-#include <QListWidget>
 #include <QPushButton>
 #include <QStackedWidget>
 #include <algorithm>
 #include <planview/plan_view.h>
-#include <session/cautions.h>
 #include <session/look.h>
 #include <stations/common/checks_view.h>
 #include <stations/common/entries_model.h>
@@ -27,9 +25,22 @@
 
 namespace caprail {
 
+/// A line: what is gone through, how it stands, and its words.
+struct TrialRow {
+    TrialTask task;
+    CheckState state = CheckState::notDone;
+    QString text;
+};
+
 TrialFitStation::TrialFitStation(RecordSession& given, QWidget* parent)
     : StationPanel(given, parent), m_way(new TrialFitWay(given, this)), m_plan(new PlanView(this)),
-      m_rows(new QListWidget(this)), m_gate(new Label(this)), m_entry(new QStackedWidget(this)),
+      m_rows(new List<TrialRow, TrialTask>(
+          tr("What is looked at in the trial fit"), &TrialRow::task,
+          {{.text = [](const TrialRow& row) { return row.text; },
+            .ink = [](const TrialRow& row,
+                      const Look& look) { return row.state == CheckState::notDone ? look.ink : look.of(row.state); }}},
+          this)),
+      m_gate(new Label(this)), m_entry(new QStackedWidget(this)),
       m_field(new EntryField(this)),
       m_instrument(new InstrumentBox(given, {InstrumentType::torqueWrench}, this)),
       m_pass(new QPushButton(tr("&Pass"), this)),
@@ -44,12 +55,10 @@ void TrialFitStation::build() {
     large.setPointSizeF(large.pointSizeF() * 1.2);
     m_rows->setFont(large);
     m_rows->setSpacing(3);
-    m_rows->setAccessibleName(tr("What is looked at in the trial fit"));
-    m_rows->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    connect(m_rows, &QListWidget::currentRowChanged, this, [this](int row) {
-        const auto all = trialTasks(session().facts());
-        if (row >= 0 && static_cast<std::size_t>(row) < all.size()) {
-            choose(all[static_cast<std::size_t>(row)]);
+    m_holding->setObjectName(QStringLiteral("holding"));
+    connect(m_rows, &ListView::lineSelected, this, [this](int line) {
+        if (const TrialRow* row = m_rows->at(line)) {
+            choose(TrialTask(row->task));
         }
     });
     m_gate->setFont(large);
@@ -94,7 +103,7 @@ void TrialFitStation::build() {
     m_entry->addWidget(open);
     m_entry->addWidget(m_holding);
     m_entry->setMinimumHeight(210);
-    auto* caution = new Label(cautionFor(Station::trialFit), this);
+    auto* caution = new Label(cautionText(TrialFitStation::cautions()), this);
     caution->setWordWrap(true);
     caution->setForegroundRole(QPalette::PlaceholderText);
 
@@ -116,11 +125,8 @@ void TrialFitStation::build() {
 }
 
 void TrialFitStation::fillRows() {
-    const QSignalBlocker quiet(m_rows);
-    const Look look = screenLook();
-    const auto all = trialTasks(session().facts());
-    m_rows->clear();
-    for (const TrialTask& task : all) {
+    std::vector<TrialRow> rows;
+    for (TrialTask& task : trialTasks(session().facts())) {
         const CheckState state = trialTaskState(session().facts(), session().assessment(), task);
         QString text = sign(state) + QStringLiteral("  ") + taskTitle(session().facts(), task);
         if (const QString found = taskFound(session().facts(), task, session().units()); !found.isEmpty()) {
@@ -129,10 +135,9 @@ void TrialFitStation::fillRows() {
         if (state == CheckState::stale || state == CheckState::notProven) {
             text += tr("  (%1)").arg(stateWord(state));
         }
-        auto* item = new QListWidgetItem(text, m_rows);
-        item->setForeground(state == CheckState::notDone ? look.ink : look.of(state));
+        rows.push_back({std::move(task), state, std::move(text)});
     }
-    m_rows->setCurrentRow(static_cast<int>(std::ranges::find(all, m_task) - all.begin()));
+    m_rows->put(std::move(rows));
     const int high = m_rows->sizeHintForRow(0) + 2 * m_rows->spacing();
     m_rows->setMaximumHeight(std::max(high, 1) * std::max(m_rows->count(), 1) + 2 * m_rows->frameWidth() + high / 2);
 }
@@ -177,11 +182,9 @@ void TrialFitStation::refresh() {
 
 void TrialFitStation::choose(const TrialTask& task) {
     m_task = task;
-    const auto all = trialTasks(session().facts());
-    const auto row = std::ranges::find(all, m_task);
-    if (row != all.end()) {
+    {
         const QSignalBlocker quiet(m_rows);
-        m_rows->setCurrentRow(static_cast<int>(row - all.begin()));
+        m_rows->select(m_task);
     }
     refreshGate();
     refreshPlan();
@@ -225,7 +228,7 @@ void TrialFitStation::chooseOnPlan(const QString& place) {
 }
 
 void TrialFitStation::step(int by) {
-    m_rows->setCurrentRow(std::clamp(m_rows->currentRow() + by, 0, m_rows->count() - 1));
+    m_rows->selectLine(std::clamp(m_rows->selectedLine() + by, 0, m_rows->count() - 1));
 }
 
 void TrialFitStation::select(const QString& subject) {
@@ -242,6 +245,16 @@ void TrialFitStation::select(const QString& subject) {
         }
     }
     m_field->setFocus();
+}
+
+QString TrialFitStation::help() const {
+    return tr("With the girdle on its stacks and its nuts at torque: which way round it goes, and that dipstick, pickup tube, "
+              "counterweights and rod bolts are clear through two turns by hand; how hard the crank turns before and after. "
+              "It unlocks once every stack has been rechecked.");
+}
+
+std::vector<Caution> TrialFitStation::cautions() const {
+    return {Caution::crank, Caution::stand};
 }
 
 } // namespace caprail

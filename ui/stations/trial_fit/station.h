@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <stations/common/station.h>
+#include <tables/table.h>
 #include <text/label.h>
 #include <work/trial_work.h>
 
-class QListWidget;
 class QPushButton;
 class QStackedWidget;
 
@@ -16,6 +16,7 @@ class EntryField;
 class InstrumentBox;
 class PlanView;
 class TrialFitWay;
+struct TrialRow;
 
 /// The trial fit: the crank turned, the girdle laid on its stacks and its nuts brought to torque, and what is looked at
 /// then, once for the engine and once per throw. p, f or a measured clearance answers an item and goes on to the next; a
@@ -25,16 +26,15 @@ class TrialFitStation : public StationPanel {
 public:
     explicit TrialFitStation(RecordSession& session, QWidget* parent = nullptr);
     [[nodiscard]] Station station() const override { return Station::trialFit; }
+    [[nodiscard]] QString help() const override;
+    [[nodiscard]] std::vector<Caution> cautions() const override;
     void refresh() override;
     /// "way", "girdle-nuts", "turning-before the girdle", "own-tray:2", "throw-2" or an item's name. While a nut is loose,
     /// an item leads to the nuts.
     void select(const QString& subject) override;
-    [[nodiscard]] EntryField* field() const { return m_field; }
     [[nodiscard]] QString subject() const override;
     [[nodiscard]] EntryField* entryField() const override { return m_field; }
-    [[nodiscard]] TrialFitWay* way() const { return m_way; }
     [[nodiscard]] const TrialTask& task() const { return m_task; }
-    [[nodiscard]] ChecksView* holding() const { return m_holding; }
 
 private:
     void build();
@@ -56,7 +56,7 @@ private:
     TrialTask m_task = TrialId{TrialItem::dipstick, 0};
     TrialFitWay* m_way;
     PlanView* m_plan;
-    QListWidget* m_rows;
+    List<TrialRow, TrialTask>* m_rows;
     Label* m_gate;
     QStackedWidget* m_entry; ///< the field, or what holds the gate
     EntryField* m_field;
