@@ -4105,7 +4105,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>The steps that hide everything else. They unlock when no check is out, open or stale, and a verify round newer than the last trial fit found every fastener held. Each step is entered by a person, by name, with its own evidence.</source>
-        <translation>Die Schritte, die alles andere verdecken. Sie werden freigegeben, wenn keine Prüfung außerhalb, offen oder veraltet ist und eine Nachziehrunde nach der letzten Probemontage jede Schraube fest fand. Jeden Schritt trägt eine Person mit ihrem Namen ein, mit seinem eigenen Nachweis.</translation>
+        <translation>Die Schritte, die alles andere verdecken. Sie werden freigegeben, wenn keine Prüfung außerhalb, offen oder veraltet ist und eine Prüfrunde nach der letzten Probemontage jede Schraube fest fand. Jeden Schritt trägt eine Person mit ihrem Namen ein, mit seinem eigenen Nachweis.</translation>
     </message>
 </context>
 <context>
