@@ -161,6 +161,18 @@ QJsonObject assessmentJson(const Facts& facts, const Assessment& a) {
         }
         gates.append(QJsonObject{{"gate", q(word(gate.kind))}, {"open", gate.isOpen}, {"held_by", holding}});
     }
+    QJsonObject closingSteps;
+    for (const auto& [step, standing] : a.closing) {
+        QJsonObject json{{"state", q(word(standing.state))}};
+        if (!standing.sentence.empty()) {
+            json["sentence"] = q(standing.sentence);
+            json["remedy"] = q(standing.remedy);
+        }
+        if (const auto done = facts.closing.find(step); done != facts.closing.end()) {
+            json["entry"] = qint64{done->second.entry};
+        }
+        closingSteps[q(word(step))] = json;
+    }
     QJsonArray neverValid;
     for (const NeverValid& closing : facts.neverValid) {
         neverValid.append(QJsonObject{{"entry", qint64{closing.entry}},
@@ -179,6 +191,7 @@ QJsonObject assessmentJson(const Facts& facts, const Assessment& a) {
             {"entries", qint64{facts.lastEntry}},
             {"never_valid", neverValid},
             {"gates", gates},
+            {"closing", closingSteps},
             {"checks", checks},
             {"positions", positionsJson(a)},
             {"fastener_groups", groupsJson(facts)},
@@ -215,6 +228,11 @@ QString assessmentText(const Facts& facts, const Assessment& a, const Units& uni
         for (const std::size_t i : gate.holding) {
             text += "    " + line(a.checks[i].title) + " is " + q(word(a.checks[i].state)) + "\n";
         }
+    }
+    text += "\nClosing\n";
+    for (const auto& [step, standing] : a.closing) {
+        text += "    " + q(word(standing.state)).leftJustified(18) + q(word(step)) +
+                (standing.sentence.empty() ? QString() : ": " + line(standing.sentence + " " + standing.remedy)) + "\n";
     }
     text += "\nChecks\n";
     for (const Check& check : a.checks) {

@@ -3,6 +3,7 @@
 #include <assessment/known_items.h>
 
 #include <algorithm>
+#include <assessment/closing_steps.h>
 #include <assessment/specified.h>
 #include <fasteners/joint.h>
 #include <fasteners/preload.h>
@@ -423,6 +424,51 @@ public:
                     lengths({e.value.value}, Core::say("a pickup term"))});
     }
 
+    Result<void> operator()(const TurningTorqueRead& e) const {
+        if (e.running.value > e.breakaway.value) {
+            return refuse(Core::say("%1 to keep it turning is more than %2 to start it: give what starts it first.",
+                                    format(e.running.value, unitsOfRefusals),
+                                    format(e.breakaway.value, unitsOfRefusals)));
+        }
+        return all({layoutKnown(), instrument(e.instrument), torqueAndAngle(e.breakaway, {}),
+                    torqueAndAngle(e.running, {})});
+    }
+    Result<void> operator()(const OwnCheckSet& e) const {
+        if (e.places < 0 || e.places > 99) {
+            return refuse(Core::say("A check has 1 to 99 places, or none to withdraw it, not %1.", e.places));
+        }
+        if ((e.holds == OwnCheckHolds::closingStep) != e.step.has_value()) {
+            return refuse(Core::say("Say which closing step the check holds, for a check among the steps and only then."));
+        }
+        if ((e.sort == OwnCheckSort::measured) != (e.lo && e.hi) || e.lo.has_value() != e.hi.has_value()) {
+            return refuse(Core::say("A measured check has a band, from and to, and the others have none."));
+        }
+        if (const auto band = e.lo ? Band::between(e.lo->value, e.hi->value) : Result<Band>(Band::between({}, {}));
+            !band) {
+            return tl::unexpected(band.error());
+        }
+        return all({name(e.ownCheck, Core::say("a check")), words(e.words, Core::say("what is looked at")),
+                    e.lo ? lengths({e.lo->value, e.hi->value}, Core::say("a band")) : Result<void>()});
+    }
+    Result<void> operator()(const OwnCheckAnswered& e) const {
+        const auto* set = m_facts.ownCheckNamed(e.ownCheck);
+        if (set == nullptr || e.place < 1 || e.place > set->what.places) {
+            return refuse(Core::say("This record asks no check “%1” at place %2: set it first.", e.ownCheck, e.place));
+        }
+        const OwnCheckSort sort = set->what.sort;
+        if (e.answer.has_value() != (sort == OwnCheckSort::yesNo) ||
+            e.value.has_value() != (sort == OwnCheckSort::measured) ||
+            e.photo.has_value() != (sort == OwnCheckSort::photo)) {
+            return refuse(Core::say("“%1” is answered by %2: give that and nothing else.", set->what.words, shown(sort)));
+        }
+        if (e.photo && std::ranges::none_of(m_facts.attachments,
+                                            [&](const auto& one) { return one.what.sha256 == *e.photo; })) {
+            return refuse(Core::say("That photo is not in this record: add it first."));
+        }
+        return all({instrument(e.instrument),
+                    e.value ? lengths({e.value->value}, Core::say("a reading")) : Result<void>()});
+    }
+
     Result<void> operator()(const FindingOpened& e) const {
         if (m_facts.findings.contains(e.finding)) {
             return refuse(Core::say("There is a finding %1 already: give this one the next number.", e.finding));
@@ -447,28 +493,10 @@ public:
         return words(e.fileName, Core::say("the attachment's file name"));
     }
 
-    Result<void> operator()(const ClosingStepDone& e) const {
-        if (m_facts.closing.contains(e.step)) {
-            return refuse(Core::say("“%1” is ticked already: strike that entry if it is wrong.", shown(e.step)));
-        }
-        for (const auto& step : allWords<ClosingStep>()) {
-            if (step.value == e.step) {
-                break;
-            }
-            if (!m_facts.closing.contains(step.value)) {
-                return refuse(Core::say("“%1” comes after “%2”: do that first.", shown(e.step), shown(step.value)));
-            }
-        }
-        if (e.openMinutes && (*e.openMinutes < 1 || *e.openMinutes > 1440)) {
-            return refuse(Core::say("The sealant's open time is given in minutes, 1 to 1440."));
-        }
-        return {};
-    }
+    Result<void> operator()(const ClosingStepDone& e) const { return mayBeDone(m_facts, e); }
     Result<void> operator()(const SignedOff&) const {
-        for (const auto& step : allWords<ClosingStep>()) {
-            if (!m_facts.closing.contains(step.value)) {
-                return refuse(Core::say("The record cannot be signed off before “%1” is done.", shown(step.value)));
-            }
+        if (const auto step = nextClosingStepOf(m_facts, unitsOfRefusals)) {
+            return refuse(Core::say("The record cannot be signed off before “%1” is done.", shown(*step)));
         }
         return m_facts.isClosed() ? Result<void>(refuse(Core::say("This build is signed off already.")))
                                   : Result<void>();

@@ -5,6 +5,7 @@
 #include <assessment/fastener_groups.h>
 #include <assessment/program_findings.h>
 #include <assessment/specified.h>
+#include <assessment/work_order.h>
 #include <ranges>
 #include <base/say.h>
 #include <ledger/band_names.h>
@@ -43,6 +44,12 @@ public:
         take(m_facts.bores, newest);
         take(m_facts.fits, newest);
         take(m_facts.pickup, newest);
+        for (const auto& [place, result] : m_facts.trialFits) {
+            newest = std::max(newest, result.entry);
+        }
+        for (const auto& [stage, reading] : m_facts.turning) {
+            newest = std::max(newest, reading.entry);
+        }
         return newest;
     }
 
@@ -108,7 +115,11 @@ public:
         const bool judgesOtherwise = e.decision != m_facts.rules.decision || e.coverage != m_facts.rules.coverage ||
                                      e.repeatLimit != m_facts.rules.repeatLimit ||
                                      e.minimumPasses != m_facts.rules.minimumPasses ||
-                                     e.temperatureSpread != m_facts.rules.temperatureSpread;
+                                     e.temperatureSpread != m_facts.rules.temperatureSpread ||
+                                     e.counterweightMinimum != m_facts.rules.counterweightMinimum ||
+                                     e.pickupTubeMinimum != m_facts.rules.pickupTubeMinimum ||
+                                     e.dipstickMinimum != m_facts.rules.dipstickMinimum ||
+                                     e.turningRise != m_facts.rules.turningRise;
         std::int64_t reading = judgesOtherwise ? NewestReading(m_facts).ofAny() : 0;
         const bool asksForLess = (m_facts.rules.secondPersonVerifies.value_or(false) && !e.secondPersonVerifies.value_or(false)) ||
                                  (m_facts.rules.secondPersonSigns.value_or(false) && !e.secondPersonSigns.value_or(false));
@@ -223,6 +234,7 @@ public:
 
     void operator()(const RoundBegun& e) {
         RoundFact round{seen(e), {}, {}};
+        girdleLifted();
         if (const auto on = m_facts.stacksOn(); !on.empty()) {
             round.voidedBy = {m_entry.sequence, StackWasOn{on.front()}};
         }
@@ -251,6 +263,7 @@ public:
         // The accepted gap is the median of the current readings; only another value of it is a change.
         std::vector<std::int64_t>& current = currentValues(e.position);
         const auto before = doubledMedian(current);
+        girdleLifted();
         m_facts.gaps[e.position].push_back(seen(e));
         const std::int64_t value = e.value().value();
         current.insert(std::ranges::upper_bound(current, value), value);
@@ -294,6 +307,7 @@ public:
     void operator()(const StackBuilt& e) {
         const bool isConfirmed =
             m_facts.stacks.contains(e.position) && sameShims(m_facts.stacks[e.position].shims, e.shims.names);
+        girdleLifted();
         release(e.position);
         for (const auto& name : e.shims.names) {
             if (const auto shim = m_facts.shims.find(name); shim != m_facts.shims.end()) {
@@ -312,6 +326,7 @@ public:
         if (stack == m_facts.stacks.end()) {
             return;
         }
+        girdleLifted();
         if (e.move == StackMove::takenApart) {
             release(e.position);
             m_facts.stacks.erase(stack);
@@ -324,7 +339,10 @@ public:
         }
     }
 
-    void operator()(const RecheckMade& e) { m_facts.rechecks.insert_or_assign(e.position, seen(e)); }
+    void operator()(const RecheckMade& e) {
+        girdleLifted();
+        m_facts.rechecks.insert_or_assign(e.position, seen(e));
+    }
     void operator()(const JudgedAgain& e) {
         m_facts.judgedAgain[e.check] = m_entry.sequence;
         deviates(AcceptedAgain{e.check, e.why});
@@ -345,7 +363,31 @@ public:
         m_facts.girdleWay = seen(e);
     }
 
-    void operator()(const TrialFitResult& e) { m_facts.trialFits.insert_or_assign({e.item, e.throwNumber}, seen(e)); }
+    void operator()(const TrialFitResult& e) {
+        const TrialId place{e.item, e.throwNumber};
+        if (isPerThrow(e.item) && m_facts.trialFits.contains(place)) {
+            changed(Topic::throwRoom, {}, ThrowAnsweredAgain{e.throwNumber});
+        }
+        m_facts.trialFits.insert_or_assign(place, seen(e));
+        if (looseNut(m_facts)) {
+            m_facts.triedLoose.insert(m_entry.sequence);
+        }
+    }
+    void operator()(const TurningTorqueRead& e) { m_facts.turning.insert_or_assign(e.stage, seen(e)); }
+    void operator()(const OwnCheckSet& e) {
+        const auto at = std::ranges::find_if(m_facts.ownChecks,
+                                             [&](const auto& check) { return check.what.ownCheck == e.ownCheck; });
+        if (at == m_facts.ownChecks.end()) {
+            m_facts.ownChecks.push_back(seen(e));
+            return;
+        }
+        const OwnCheckSet& before = at->what;
+        if (before.words != e.words || before.sort != e.sort || before.lo != e.lo || before.hi != e.hi) {
+            changed(Topic::ownCheck, e.ownCheck, OwnCheckSetAnew{e.ownCheck});
+        }
+        *at = seen(e);
+    }
+    void operator()(const OwnCheckAnswered& e) { m_facts.ownAnswers[{e.ownCheck, e.place}].push_back(seen(e)); }
     void operator()(const PickupReading& e) { m_facts.pickup[e.term].push_back(seen(e)); }
 
     void operator()(const FindingOpened& e) { m_facts.findings.insert_or_assign(e.finding, FindingFact{seen(e), {}}); }
@@ -359,11 +401,6 @@ public:
 
     void operator()(const ClosingStepDone& e) {
         m_facts.closing.insert_or_assign(e.step, seen(e));
-        if (e.step == ClosingStep::stacksRefitted) {
-            for (auto& [position, stack] : m_facts.stacks) {
-                stack.isOn = true;
-            }
-        }
     }
     void operator()(const SignedOff& e) { m_facts.signedOff = seen(e); }
 
@@ -404,6 +441,16 @@ private:
         std::ranges::sort(a);
         std::ranges::sort(b);
         return a == b;
+    }
+
+    /// What lies under the girdle was worked on, so it was off, and the pan with it: their fasteners are loose.
+    void girdleLifted() {
+        m_facts.girdleLifted = m_entry.sequence;
+        for (auto& [f, fact] : m_facts.fasteners) {
+            if (!isVerified(f.kind)) {
+                fact.isLoose = true;
+            }
+        }
     }
 
     /// A main fastener that turns moves its cap; any verified fastener that turns ends the round that trusted it.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <assessment/check.h>
+#include <assessment/closing_steps.h>
 #include <assessment/gap_window.h>
 #include <optional>
 #include <units/format.h>
@@ -118,7 +119,8 @@ struct Assessment {
     FlushnessResult flushness;
     SurveyResult survey;
     std::vector<std::string> openFindings;
-    std::optional<ClosingStep> nextClosingStep; ///< none when all are done
+    std::map<ClosingStep, ClosingStanding> closing; ///< each closing step as it stands
+    std::optional<ClosingStep> nextClosingStep;     ///< the first that is not good; none when all are
     bool isReadyToSign = false;
     std::size_t weaklyMeasured = 0; ///< checks with a verdict whose capability is below 1
 

@@ -100,6 +100,12 @@ struct CauseWords {
     std::string operator()(const GirdleTriedAfter&) const {
         return Core::say("the girdle was trial-fitted after the round began");
     }
+    std::string operator()(const ThrowAnsweredAgain& c) const {
+        return Core::say("throw %1 was looked at again after a change there", c.throwNumber);
+    }
+    std::string operator()(const OwnCheckSetAnew& c) const {
+        return Core::say("what the check “%1” asks was changed", c.check);
+    }
 };
 
 struct DeviationWords {

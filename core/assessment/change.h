@@ -35,6 +35,8 @@ enum class Topic {
     pickup,
     groupValue, ///< what is specified for a fastener (fastener)
     layout,     ///< the plan coordinates of the places (nothing)
+    throwRoom,  ///< room was made, or looked at again, at a throw (nothing)
+    ownCheck,   ///< what is asked by one of the shop's own checks (name)
 };
 
 /// What changes when a part is exchanged or worked on.
@@ -107,10 +109,17 @@ struct StackLaidOn { ///< before a verify round was complete
 };
 struct GirdleTurnedRound {};
 struct GirdleTriedAfter {}; ///< a round began
+struct ThrowAnsweredAgain {
+    std::int64_t throwNumber = 1;
+};
+struct OwnCheckSetAnew {
+    std::string check;
+};
 
 using Cause = std::variant<std::monostate, LayoutSetAnew, BandSetTo, GroupSetAnew, OtherShells, OtherPart, Tightened,
                            Loosened, MovedInRound, CrankMoved, GapReadAgain, ShimRead, StackBuiltAnew, StackTakenApart,
-                           StackWasOn, StackLaidOn, GirdleTurnedRound, GirdleTriedAfter, WasherWorkedOn>;
+                           StackWasOn, StackLaidOn, GirdleTurnedRound, GirdleTriedAfter, WasherWorkedOn,
+                           ThrowAnsweredAgain, OwnCheckSetAnew>;
 /// "main 3 right moved 4.0° in verify round 1"; nothing for no cause.
 std::string describe(const Cause&, const Units&);
 

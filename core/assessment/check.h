@@ -25,10 +25,12 @@ enum class CheckKind {
     trialFit,
     pickup,
     verifyRound,
-    findings
+    findings,
+    turningTorque,
+    ownCheck
 };
 template <> struct WordsOf<CheckKind> {
-    static constexpr std::array<Word<CheckKind>, 15> list{{{CheckKind::fastenersTightened, "fasteners"},
+    static constexpr std::array<Word<CheckKind>, 17> list{{{CheckKind::fastenersTightened, "fasteners"},
                                                            {CheckKind::mainClearance, "main-clearance"},
                                                            {CheckKind::rodClearance, "rod-clearance"},
                                                            {CheckKind::taper, "taper"},
@@ -42,12 +44,14 @@ template <> struct WordsOf<CheckKind> {
                                                            {CheckKind::trialFit, "trial-fit"},
                                                            {CheckKind::pickup, "pickup"},
                                                            {CheckKind::verifyRound, "verify-round"},
-                                                           {CheckKind::findings, "findings"}}};
+                                                           {CheckKind::findings, "findings"},
+                                                           {CheckKind::turningTorque, "turning-torque"},
+                                                           {CheckKind::ownCheck, "own-check"}}};
 };
 
 /// What a list calls all checks of a kind.
 constexpr std::string_view titleOf(CheckKind kind) {
-    static_assert(WordsOf<CheckKind>::list.size() == static_cast<std::size_t>(CheckKind::findings) + 1,
+    static_assert(WordsOf<CheckKind>::list.size() == static_cast<std::size_t>(CheckKind::ownCheck) + 1,
                   "each kind of check has its word above; the last kind is named here");
     switch (kind) {
     case CheckKind::fastenersTightened:
@@ -71,13 +75,17 @@ constexpr std::string_view titleOf(CheckKind kind) {
     case CheckKind::flushness:
         return Core::mark("Flushness");
     case CheckKind::girdleWay:
-        return Core::mark("Girdle's way round");
+        return Core::mark("Girdle orientation");
     case CheckKind::trialFit:
         return Core::mark("Trial fit");
     case CheckKind::pickup:
         return Core::mark("Pickup clearance");
     case CheckKind::verifyRound:
         return Core::mark("Torques verified");
+    case CheckKind::turningTorque:
+        return Core::mark("Turning torque");
+    case CheckKind::ownCheck:
+        return Core::mark("The shop's own checks");
     case CheckKind::findings:
         break;
     }
@@ -119,7 +127,8 @@ struct Destination {
 };
 
 /// What a check is about.
-using Subject = std::variant<std::monostate, Position, JournalId, FastenerKind, FitId, TrialId>;
+using Subject = std::variant<std::monostate, Position, JournalId, FastenerKind, FitId, TrialId, TurningStage,
+                             OwnPlace>;
 
 /// One value held against one band.
 struct Judged {

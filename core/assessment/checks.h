@@ -47,11 +47,14 @@ void trialFitChecks(const Assessing&);
 void pickupCheck(const Assessing&);
 void verifyRoundCheck(const Assessing&);
 void findingsCheck(const Assessing&);
+void turningChecks(const Assessing&);
+void ownChecks(const Assessing&);
 
 /// All of them, in the order in which their checks are listed: that of the work.
 inline constexpr void (*checkMakers[])(const Assessing&) = {
     bearingChecks, formChecks,     fitChecks,      fastenerChecks, gapChecks,        stackChecks,
-    recheckChecks, flushnessCheck, trialFitChecks, pickupCheck,    verifyRoundCheck, findingsCheck};
+    recheckChecks, flushnessCheck, turningChecks,  trialFitChecks, pickupCheck,      verifyRoundCheck,
+    findingsCheck, ownChecks};
 
 void makeGates(const Assessing&);
 void makeNextStep(const Assessing&);

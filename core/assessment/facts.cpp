@@ -84,6 +84,11 @@ const Seen<FastenerGroupSet>* Facts::groupOf(FastenerId f) const {
     return listed != nullptr ? listed : ofRing != nullptr ? ofRing : ofKind;
 }
 
+const Seen<OwnCheckSet>* Facts::ownCheckNamed(std::string_view name) const {
+    const auto at = std::ranges::find_if(ownChecks, [&](const auto& check) { return check.what.ownCheck == name; });
+    return at == ownChecks.end() ? nullptr : &*at;
+}
+
 std::vector<Position> Facts::stacksOn() const {
     std::vector<Position> list;
     for (const auto& [position, stack] : stacks) {

@@ -110,6 +110,13 @@ struct NeverValid {
 using FitId = std::pair<std::string, std::int64_t>; ///< band name and which one
 using TrialId = std::pair<TrialItem, std::int64_t>; ///< item and throw (0: none)
 
+/// One place of one of the shop's own checks.
+struct OwnPlace {
+    std::string check;
+    std::int64_t place = 1;
+    friend auto operator<=>(const OwnPlace&, const OwnPlace&) = default;
+};
+
 /// What was decided about the engine, and the shop's things: it stays when a new build begins.
 struct KeptFacts {
     std::optional<Seen<EngineDescribed>> engine;
@@ -124,6 +131,7 @@ struct KeptFacts {
     std::map<std::string, InstrumentFact, std::less<>> instruments;
     std::map<std::string, std::int64_t, std::less<>> wrenchPulls; ///< pulls in this record, by instrument
     std::map<std::int64_t, FeelStudyFact> feelStudies;            ///< by number
+    std::vector<Seen<OwnCheckSet>> ownChecks; ///< in the order in which they were first set; withdrawn ones too
 
     std::map<std::string, std::vector<Seen<ShellMeasured>>, std::less<>> shells;
     std::map<std::string, ShimFact, std::less<>> shims; ///< a new build finds them all out of their stacks
@@ -156,6 +164,10 @@ struct BuildFacts {
     std::optional<Seen<GirdleWaySet>> girdleWay;
     std::map<TrialId, Seen<TrialFitResult>> trialFits;
     std::map<PickupTerm, std::vector<Seen<PickupReading>>> pickup;
+    std::set<std::int64_t> triedLoose; ///< entries of the trial fit made while a girdle nut was not at torque
+    std::map<TurningStage, Seen<TurningTorqueRead>> turning;
+    std::int64_t girdleLifted = 0; ///< the newest entry that was made with the girdle off its stacks
+    std::map<OwnPlace, std::vector<Seen<OwnCheckAnswered>>> ownAnswers;
 
     std::map<std::string, FindingFact, std::less<>> findings;
 
@@ -181,6 +193,8 @@ struct Facts : KeptFacts, BuildFacts {
     /// What was known of an instrument when an entry was made; null: nothing, or it is not named.
     [[nodiscard]] const InstrumentAdded* instrumentAt(const std::string& name, std::int64_t entry) const;
     [[nodiscard]] bool isClosed() const { return signedOff.has_value(); }
+    /// Null: no such check was ever set.
+    [[nodiscard]] const Seen<OwnCheckSet>* ownCheckNamed(std::string_view name) const;
     /// Positions whose stack lies on the cap now.
     [[nodiscard]] std::vector<Position> stacksOn() const;
     /// Gap readings that still stand: those made after the last thing that moved or changed the position.

@@ -12,13 +12,30 @@ namespace {
 constexpr CheckKind beforeTrialFit[] = {CheckKind::gap, CheckKind::stack, CheckKind::recheck, CheckKind::flushness,
                                         CheckKind::girdleWay};
 
-bool isNeeded(GateKind gate, CheckKind check) {
-    return gate == GateKind::closing || std::ranges::find(beforeTrialFit, check) != std::end(beforeTrialFit);
+/// A check of the shop's own holds what it was placed before; one among the closing steps holds its step alone.
+bool isOwnCheckNeeded(const Facts& facts, GateKind gate, const Check& check) {
+    const auto* set = facts.ownCheckNamed(std::get<OwnPlace>(check.subject).check);
+    return set != nullptr && (set->what.holds == OwnCheckHolds::trialFit ||
+                              (set->what.holds == OwnCheckHolds::closing && gate == GateKind::closing));
+}
+
+bool isNeeded(const Facts& facts, GateKind gate, const Check& check) {
+    if (check.kind == CheckKind::ownCheck) {
+        return isOwnCheckNeeded(facts, gate, check);
+    }
+    return gate == GateKind::closing || std::ranges::find(beforeTrialFit, check.kind) != std::end(beforeTrialFit);
 }
 
 NextStep closingStep(const Assessing& a) {
     if (a.out.nextClosingStep) {
-        return {Core::say("Closing is open. Next: %1.", shown(*a.out.nextClosingStep)), {Station::closing, "step"}};
+        const ClosingStanding& standing = a.out.closing.at(*a.out.nextClosingStep);
+        if (standing.state != CheckState::notDone) {
+            return {Core::say("%1 %2", standing.sentence, standing.remedy), {Station::closing, "step"}};
+        }
+        if (const auto lack = lackOf(a.facts, *a.out.nextClosingStep, a.units)) {
+            return {Core::say("Closing, “%1”: %2", shown(*a.out.nextClosingStep), lack->sentence), lack->destination};
+        }
+        return {Core::say("Closing: %1.", shown(*a.out.nextClosingStep)), {Station::closing, "step"}};
     }
     return {Core::say("Everything is closed up. Sign the record off."), {Station::closing, "sign-off"}};
 }
@@ -29,7 +46,7 @@ void makeGates(const Assessing& a) {
     for (const GateKind kind : {GateKind::trialFit, GateKind::closing}) {
         Gate gate{kind, false, {}, {}};
         for (std::size_t i = 0; i < a.out.checks.size(); ++i) {
-            if (isNeeded(kind, a.out.checks[i].kind)) {
+            if (isNeeded(a.facts, kind, a.out.checks[i])) {
                 gate.needs.push_back(i);
                 if (!a.out.checks[i].isGood()) {
                     gate.holding.push_back(i);
@@ -40,9 +57,9 @@ void makeGates(const Assessing& a) {
         a.out.gates.push_back(std::move(gate));
     }
     for (const auto& step : allWords<ClosingStep>()) {
-        if (!a.facts.closing.contains(step.value)) {
+        a.out.closing[step.value] = standingOf(a.facts, step.value, a.units);
+        if (!a.out.nextClosingStep && a.out.closing[step.value].state != CheckState::good) {
             a.out.nextClosingStep = step.value;
-            break;
         }
     }
     a.out.isReadyToSign = a.out.gate(GateKind::closing).isOpen && !a.out.nextClosingStep && !a.facts.isClosed();

@@ -19,9 +19,7 @@ bool isAside(const Body& body) {
 
 /// Whether the closing gate stands as it stood after such an entry, so that one assessment serves a run of them.
 bool leavesGates(const Body& body) {
-    const auto* step = std::get_if<ClosingStepDone>(&body);
-    return isAside(body) || std::holds_alternative<SignedOff>(body) ||
-           (step != nullptr && step->step != ClosingStep::stacksRefitted);
+    return isAside(body) || isClosing(body);
 }
 
 } // namespace

@@ -2,6 +2,8 @@
 #include <assessment/figures.h>
 #include <assessment/gap_window.h>
 #include <assessment/plausibility.h>
+#include <assessment/current_readings.h>
+#include <ledger/expectations.h>
 #include <assessment/specified.h>
 #include <ledger/typed_values.h>
 #include <measure/budgets.h>
@@ -16,6 +18,8 @@ constexpr std::int64_t farInRepeatLimits = 5;
 
 /// A torque so many times the specified one is a slip, or harm (common practice, no source).
 constexpr double farOver = 1.1;
+/// A second reading of a pickup term that is so far from the first is a slip (common practice, no source).
+constexpr Length farPickupReading = thou(20);
 
 /// The median of the readings that stand, from those kept sorted: it is asked with every reading.
 std::optional<Length> medianAt(const Facts& facts, Position p) {
@@ -73,6 +77,32 @@ public:
     }
     std::optional<std::string> operator()(const RoundOutcome& e) const {
         return torque(e.fastener, e.instrument, e.torque);
+    }
+
+    std::optional<std::string> operator()(const TurningTorqueRead& e) const {
+        auto asked = torque(e.instrument, e.breakaway);
+        return asked ? asked : torque(e.instrument, e.running);
+    }
+
+    std::optional<std::string> operator()(const PickupReading& e) const {
+        if (isInsisted(e.value.typed)) {
+            return {};
+        }
+        const auto expected = expectedPickupTerm(e.term, shown(e.term));
+        if (e.value.value < *expected.smallest || e.value.value > *expected.largest) {
+            return Core::say("%1 cannot well be the %2, which is expected within %3 to %4: look whether it belongs to "
+                             "another term, or type ! behind it if it is really so.",
+                             formatFine(e.value.value, m_units), shown(e.term), format(*expected.smallest, m_units),
+                             format(*expected.largest, m_units));
+        }
+        const auto before = currentPickup(m_facts, e.term);
+        if (!before.empty() && (e.value.value - before.back().what.value.value).magnitude() > farPickupReading) {
+            return Core::say("%1 is far from the reading before it, %2, of the %3: measure it again, or type ! behind it "
+                             "if it is really so.",
+                             formatFine(e.value.value, m_units), formatFine(before.back().what.value.value, m_units),
+                             shown(e.term));
+        }
+        return {};
     }
 
     template <class Other> std::optional<std::string> operator()(const Other&) const { return {}; }

@@ -23,10 +23,15 @@ constexpr Topic formRests[] = {crank, band};
 constexpr Topic fitRests[] = {crank, crankLaid, band};
 constexpr Topic girdleWayRests[] = {plate};
 constexpr Topic trialFitRests[] = {stackAsBuilt, capMovement, nutAndWasher, panRail,
-                                   crankLaid,    girdleWay,   plate,        crank,   pickup}; // of every position
+                                   crankLaid,    girdleWay,   plate,        crank,   pickup, // of every position
+                                   groupValue,   throwRoom};  // of the girdle's nuts; of the two turns alone
+constexpr Topic freeTurningRests[] = {capMovement, roundMovement, crank, crankLaid};
+constexpr Topic girdleTurningRests[] = {stackAsBuilt, capMovement, nutAndWasher, panRail,    crankLaid, girdleWay,
+                                        plate,        crank,       pickup,       groupValue, throwRoom};
 constexpr Topic pickupRests[] = {pan, gasket, plate, pickup, band};
 constexpr Topic fastenersRests[] = {groupValue};
 
+/// Of the kind as a whole; one check of it may rest on fewer.
 constexpr std::span<const Topic> topicsOf(CheckKind kind) {
     switch (kind) {
     case CheckKind::fastenersTightened:
@@ -53,6 +58,9 @@ constexpr std::span<const Topic> topicsOf(CheckKind kind) {
         return trialFitRests;
     case CheckKind::pickup:
         return pickupRests;
+    case CheckKind::turningTorque:
+        return girdleTurningRests;
+    case CheckKind::ownCheck: // on what it asks: see own_checks.cpp
     case CheckKind::verifyRound: // on its fasteners and the stacks being off: RoundFact::voidedBy
     case CheckKind::findings:
         break;
@@ -67,6 +75,10 @@ constexpr auto table = [] {
     }
     return rows;
 }();
+
+std::span<const Topic> topicsOf(const Check& check) {
+    return check.subject == Subject(TurningStage::beforeGirdle) ? freeTurningRests : topicsOf(check.kind);
+}
 
 std::string bandOf(const Check& check) {
     switch (check.kind) {
@@ -96,6 +108,12 @@ std::vector<About> fastenersIn(const Check& check, const Facts& facts) {
     std::vector<About> list;
     const auto* kind = std::get_if<FastenerKind>(&check.subject);
     const auto* journal = std::get_if<JournalId>(&check.subject);
+    if (facts.layout && (check.kind == CheckKind::trialFit || check.kind == CheckKind::turningTorque)) {
+        for (const FastenerId f : facts.layout->girdleNuts()) {
+            list.emplace_back(f);
+        }
+        return list;
+    }
     if (facts.layout) {
         for (const FastenerId f : facts.layout->verifiedFasteners()) {
             const bool isOfJournal =
@@ -115,6 +133,28 @@ bool isReadOnTheCrank(const Check& check) {
     return fit == nullptr || fit->first == bands::crankEndPlay || fit->first == bands::rodSideClearance;
 }
 
+/// The bearings whose fasteners a check feels: its own, those under the girdle, or, for the crank turning free, all.
+std::vector<About> bearingsOf(Topic topic, const Check& check, const Facts& facts) {
+    std::vector<About> list;
+    if (const auto* journal = std::get_if<JournalId>(&check.subject)) {
+        list.emplace_back(*journal);
+    } else if (facts.layout) {
+        for (const JournalId j : facts.layout->mainJournals()) {
+            list.emplace_back(j);
+        }
+        for (const JournalId j : topic == roundMovement ? facts.layout->rodJournals() : std::vector<JournalId>{}) {
+            list.emplace_back(j);
+        }
+    }
+    return list;
+}
+
+/// The two turns by hand, and the crank turned with the girdle on.
+bool isTurned(const Check& check) {
+    const auto* item = std::get_if<TrialId>(&check.subject);
+    return check.kind == CheckKind::turningTorque || (item != nullptr && item->first == TrialItem::turnsFreely);
+}
+
 /// What a topic is about, for one check: the cap of its position, the shims of its stack, every position of a trial
 /// fit.
 std::vector<About> subjectsOf(Topic topic, const Check& check, const Facts& facts) {
@@ -127,6 +167,9 @@ std::vector<About> subjectsOf(Topic topic, const Check& check, const Facts& fact
     std::vector<About> list;
     switch (topic) {
     case capMovement:
+        if (check.kind == CheckKind::turningTorque) {
+            return bearingsOf(topic, check, facts);
+        }
         for (const Position p : positions) {
             list.emplace_back(JournalId{JournalKind::main, p.cap});
         }
@@ -146,7 +189,11 @@ std::vector<About> subjectsOf(Topic topic, const Check& check, const Facts& fact
     case torque:
     case roundMovement:
     case shells:
-        return {std::get<JournalId>(check.subject)};
+        return bearingsOf(topic, check, facts);
+    case throwRoom:
+        return isTurned(check) ? std::vector<About>{About{}} : std::vector<About>{};
+    case ownCheck:
+        return {};
     case band:
         return {bandOf(check)};
     case groupValue:
@@ -174,7 +221,7 @@ constexpr bool isArithmetic(Topic topic) {
 /// The newest change, leaving out those that the judgement at entry `judgedAt` looked at.
 Change newestChangeAfter(const Facts& facts, const Check& check, std::int64_t judgedAt) {
     Change newest;
-    for (const Topic topic : topicsOf(check.kind)) {
+    for (const Topic topic : topicsOf(check)) {
         // A stack is arithmetic through and through: once its gap is good again, its numbers may be judged again. A
         // bearing whose fastener moved cannot be measured with the crank in: a person answers for it.
         const bool mayBeJudged = isArithmetic(topic) || check.kind == CheckKind::stack || topic == roundMovement;

@@ -22,6 +22,18 @@ TrialFitObservation observed(const TrialFitResult& result) {
     return observation;
 }
 
+/// The least clearance by the record's rules; the usual one where they name none.
+Length leastOf(const RulesSet& rules, TrialItem item) {
+    switch (item) {
+    case TrialItem::dipstick:
+        return rules.dipstickMinimum.value_or(defaultDipstickClearance());
+    case TrialItem::pickupTube:
+        return rules.pickupTubeMinimum.value_or(defaultPickupTubeClearance());
+    default:
+        return rules.counterweightMinimum;
+    }
+}
+
 void itemCheck(const Assessing& a, TrialId id) {
     const std::string checkCode =
         std::string(word(id.first)) + (isPerThrow(id.first) ? ":" + std::to_string(id.second) : std::string());
@@ -29,12 +41,12 @@ void itemCheck(const Assessing& a, TrialId id) {
     Check& check = a.add(CheckKind::trialFit, id, checkCode, titleOf(id), {Station::trialFit, subject});
     const auto at = a.facts.trialFits.find(id);
     if (at == a.facts.trialFits.end()) {
-        check.remedy = Core::say("Lay the girdle on its stacks and look.");
+        check.remedy = Core::say("Lay the girdle on its stacks, bring its nuts to torque, and look.");
         return;
     }
     const TrialFitResult& result = at->second.what;
     rest(check, at->second.entry);
-    const auto judgement = judgeTrialFit(observed(result), a.facts.rules.counterweightMinimum, a.units);
+    const auto judgement = judgeTrialFit(observed(result), leastOf(a.facts.rules, result.item), a.units);
     if (!judgement) {
         check.sentence = judgement.error().sentence;
         check.remedy = Core::say("Strike that entry and answer again.");
@@ -43,6 +55,11 @@ void itemCheck(const Assessing& a, TrialId id) {
     check.state = judgement->isGood ? CheckState::good : CheckState::out;
     check.sentence = judgement->sentence + (result.note.empty() ? "" : " " + result.note + ".");
     check.remedy = judgement->remedy;
+    if (check.isGood() && a.facts.triedLoose.contains(at->second.entry)) {
+        check.state = CheckState::notProven;
+        check.sentence += " " + Core::say("The girdle's nuts were not at torque.");
+        check.remedy = Core::say("Bring the girdle's nuts to torque, and look again.");
+    }
     applyStaleness(check, a.facts, a.units);
     if (check.state == CheckState::stale) {
         check.remedy = Core::say("Fit the girdle for trial again.");
@@ -55,7 +72,7 @@ void trialFitChecks(const Assessing& a) {
     if (!a.facts.layout) {
         return;
     }
-    Check& way = a.add(CheckKind::girdleWay, {}, {}, Core::say("Girdle's way round"), {Station::trialFit, "way"});
+    Check& way = a.add(CheckKind::girdleWay, {}, {}, Core::say("Girdle orientation"), {Station::trialFit, "way"});
     if (a.facts.girdleWay) {
         rest(way, a.facts.girdleWay->entry);
         const auto& what = a.facts.girdleWay->what;
@@ -65,7 +82,7 @@ void trialFitChecks(const Assessing& a) {
                                  shown(what.cutoutTowards), shown(what.cutoutSide));
         way.remedy = cutoutAtPickup ? "" : Core::say("The cutout belongs on the pickup's side: turn the girdle round.");
         applyStaleness(way, a.facts, a.units);
-        way.remedy = way.state == CheckState::stale ? Core::say("Say again which way the girdle goes.") : way.remedy;
+        way.remedy = way.state == CheckState::stale ? Core::say("Record the girdle's orientation again.") : way.remedy;
     } else {
         way.remedy = Core::say("Say which face is up and where the cutout is.");
     }

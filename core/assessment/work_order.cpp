@@ -46,6 +46,10 @@ struct Fitting {
                                             : isOneOf(type, torqueWrench) || (!e.torque && isOneOf(type, angleGauge));
     }
     bool operator()(const ClampChecked&) const { return isOneOf(type, torqueWrench); }
+    bool operator()(const TurningTorqueRead&) const { return isOneOf(type, torqueWrench); }
+    bool operator()(const OwnCheckAnswered& e) const {
+        return !e.value || !isOneOf(type, torqueWrench, angleGauge, straightedge);
+    }
     template <class Other> bool operator()(const Other&) const { return true; }
 };
 
@@ -92,7 +96,28 @@ public:
         }
         return instrument(e.instrument, Body(e));
     }
-    Result<void> operator()(const TrialFitResult&) const { return crankIn(Core::say("The trial fit")); }
+    Result<void> operator()(const TrialFitResult&) const {
+        if (auto in = crankIn(Core::say("The trial fit")); !in) {
+            return in;
+        }
+        return nutsTight(Core::say("The trial fit"));
+    }
+    Result<void> operator()(const TurningTorqueRead& e) const {
+        if (auto in = crankIn(Core::say("The turning torque")); !in) {
+            return in;
+        }
+        if (e.stage == TurningStage::beforeGirdle && hasNutTight()) {
+            return refuse(Core::say("The girdle's nuts are at torque: the turning torque before the girdle is read with it "
+                                    "off. Loosen them first, and enter that."));
+        }
+        if (e.stage != TurningStage::beforeGirdle) {
+            if (auto tight = nutsTight(Core::say("The turning torque with the girdle")); !tight) {
+                return tight;
+            }
+        }
+        return instrument(e.instrument, Body(e));
+    }
+    Result<void> operator()(const OwnCheckAnswered& e) const { return instrument(e.instrument, Body(e)); }
     Result<void> operator()(const RecheckMade& e) const {
         const auto exchange = [&](const std::optional<NameList>& out, const std::optional<NameList>& in, int sign) {
             if (!out && !in) {
@@ -184,6 +209,17 @@ private:
                    : refuse(Core::say("%1 comes after the crank is laid in and its caps are at torque: enter that first.",
                                       what));
     }
+    [[nodiscard]] Result<void> nutsTight(const std::string& what) const {
+        const auto loose = looseNut(m_facts);
+        return loose ? refuse(Core::say("%1 counts only with the girdle's nuts at torque: tighten %2 to what is specified "
+                                        "first.",
+                                        what, describe(*loose)))
+                     : Result<void>();
+    }
+    [[nodiscard]] bool hasNutTight() const {
+        const auto nuts = m_facts.layout ? m_facts.layout->girdleNuts() : std::vector<FastenerId>{};
+        return std::ranges::any_of(nuts, [&](FastenerId f) { return isTightAsSpecified(m_facts, f); });
+    }
     [[nodiscard]] std::vector<FastenerId> fastenersOf(JournalId j) const {
         std::vector<FastenerId> list;
         if (m_facts.layout) {
@@ -197,6 +233,15 @@ private:
 };
 
 } // namespace
+
+std::optional<FastenerId> looseNut(const Facts& facts) {
+    if (!facts.layout) {
+        return {};
+    }
+    const auto nuts = facts.layout->girdleNuts();
+    const auto at = std::ranges::find_if(nuts, [&](FastenerId f) { return !isTightAsSpecified(facts, f); });
+    return at == nuts.end() ? std::nullopt : std::optional(*at);
+}
 
 bool fits(InstrumentType type, const Body& body) {
     return std::visit(Fitting{type}, body);

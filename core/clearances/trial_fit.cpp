@@ -65,11 +65,10 @@ Result<TrialFitJudgement> judgeTrialFit(const TrialFitObservation& seen, Length 
     }
     TrialFitJudgement judgement;
     if (seen.found == TrialResult::measured) {
-        const Length least = isPerThrow(seen.item) ? minimum : Length();
-        judgement.isGood = *seen.clearance >= least && *seen.clearance > Length();
+        judgement.isGood = *seen.clearance >= minimum && *seen.clearance > Length();
         judgement.sentence = Core::say("%1: %2 measured, %3 asked.", named(seen), format(*seen.clearance, units),
-                                       least > Length() ? Core::say("at least %1", format(least, units))
-                                                        : Core::say("more than nothing"));
+                                       minimum > Length() ? Core::say("at least %1", format(minimum, units))
+                                                          : Core::say("no minimum is set"));
     } else {
         judgement.isGood = seen.found == TrialResult::pass;
         judgement.sentence =

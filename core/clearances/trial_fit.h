@@ -15,6 +15,14 @@ namespace caprail {
 constexpr Length defaultCounterweightClearance() {
     return thou(60);
 }
+/// The least clearance of the pickup tube to nuts and studs: 0.100 in (common practice, no source).
+constexpr Length defaultPickupTubeClearance() {
+    return thou(100);
+}
+/// The least clearance around the dipstick: 0.060 in (common practice, no source).
+constexpr Length defaultDipstickClearance() {
+    return thou(60);
+}
 
 struct TrialFitObservation {
     TrialItem item = TrialItem::dipstick;
@@ -28,7 +36,7 @@ struct TrialFitJudgement {
     std::string sentence; ///< what was found, and against what
     std::string remedy;   ///< what to do; empty when good
 };
-/// A measured clearance is good from `minimum` on (counterweights and rod bolts), or above zero (the others).
+/// A measured clearance is good from `minimum` on, and never at zero.
 /// Refuses a throw where none belongs and the lack of one where one does, a measurement of what cannot be measured, a
 /// measurement without its value or a value without one, a clearance below zero and a minimum below zero.
 Result<TrialFitJudgement> judgeTrialFit(const TrialFitObservation&, Length minimum, const Units&);

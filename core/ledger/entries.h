@@ -71,6 +71,9 @@ struct RulesSet {
     std::optional<bool> secondPersonVerifies = {};
     /// The sign-off is made by somebody who did none of the closing steps; none: no.
     std::optional<bool> secondPersonSigns = {};
+    std::optional<Length> pickupTubeMinimum = {}; ///< of the pickup tube to nuts and studs; none: 0.100 in
+    std::optional<Length> dipstickMinimum = {};   ///< around the dipstick; none: 0.060 in
+    std::optional<Torque> turningRise = {};       ///< largest rise of the turning torque; none: 2 lbf·ft
     static constexpr std::string_view kind = "rules_set", title = Core::mark("Rules set");
     static constexpr auto fields() {
         using S = RulesSet;
@@ -82,7 +85,29 @@ struct RulesSet {
                                field("counterweight_minimum", &S::counterweightMinimum), field("source", &S::source),
                                field("temperature_spread", &S::temperatureSpread),
                                field("second_person_verifies", &S::secondPersonVerifies),
-                               field("second_person_signs", &S::secondPersonSigns));
+                               field("second_person_signs", &S::secondPersonSigns),
+                               field("pickup_tube_minimum", &S::pickupTubeMinimum),
+                               field("dipstick_minimum", &S::dipstickMinimum), field("turning_rise", &S::turningRise));
+    }
+};
+
+/// A check of the shop's own, in its own words. Setting one of the same name again restates it; none of its places: it
+/// is asked no more.
+struct OwnCheckSet {
+    std::string ownCheck; ///< its name, without spaces: "windage-tray"
+    std::string words;    ///< what is looked at: "windage tray clear of every throw"
+    OwnCheckSort sort = OwnCheckSort::yesNo;
+    OwnCheckHolds holds = OwnCheckHolds::closing;
+    std::optional<ClosingStep> step = {}; ///< the closing step that it holds
+    std::int64_t places = 1;              ///< 0: withdrawn
+    Rare<Entered<Length>> lo = {}, hi = {}; ///< of a measured one
+    std::string source;
+    static constexpr std::string_view kind = "own_check_set", title = Core::mark("Own check set");
+    static constexpr auto fields() {
+        using S = OwnCheckSet;
+        return std::make_tuple(field("own_check", &S::ownCheck), field("words", &S::words), field("sort", &S::sort),
+                               field("holds", &S::holds), field("step", &S::step), field("places", &S::places),
+                               field("lo", &S::lo), field("hi", &S::hi), field("source", &S::source));
     }
 };
 
@@ -557,6 +582,37 @@ struct PickupReading {
     }
 };
 
+/// How hard the crank turns, at the crank bolt: what it takes to start it, and to keep it turning.
+struct TurningTorqueRead {
+    TurningStage stage = TurningStage::beforeGirdle;
+    Entered<Torque> breakaway, running;
+    std::string instrument;
+    static constexpr std::string_view kind = "turning_torque_read", title = Core::mark("Turning torque");
+    static constexpr auto fields() {
+        using S = TurningTorqueRead;
+        return std::make_tuple(field("stage", &S::stage), field("breakaway", &S::breakaway),
+                               field("running", &S::running), field("instrument", &S::instrument));
+    }
+};
+
+/// An answer to one of the shop's own checks at one of its places: yes or no, a value, or a photo of this record.
+struct OwnCheckAnswered {
+    std::string ownCheck;
+    std::int64_t place = 1;
+    std::optional<YesNo> answer = {};
+    Rare<Entered<Length>> value = {};
+    std::string instrument;
+    Rare<std::string> photo = {}; ///< the hash of its attachment
+    std::string note;
+    static constexpr std::string_view kind = "own_check_answered", title = Core::mark("Own check");
+    static constexpr auto fields() {
+        using S = OwnCheckAnswered;
+        return std::make_tuple(field("own_check", &S::ownCheck), field("place", &S::place),
+                               field("answer", &S::answer), field("value", &S::value),
+                               field("instrument", &S::instrument), field("photo", &S::photo), field("note", &S::note));
+    }
+};
+
 // --- Findings, notes and photos --------------------------------------------------------------------------------
 
 struct FindingOpened {
@@ -610,11 +666,16 @@ struct ClosingStepDone {
     ClosingStep step = ClosingStep::stacksRefitted;
     std::optional<std::int64_t> openMinutes; ///< of the sealant, as printed on its tube; with the bead
     std::string note;
+    Rare<std::string> product = {}, lot = {}; ///< of the sealant, with the bead
+    /// Shims as counted by hand, when they are counted back: in the stacks, set aside, left over.
+    Rare<std::int64_t> fitted = {}, aside = {}, leftOver = {};
     static constexpr std::string_view kind = "closing_step_done", title = Core::mark("Closing step done");
     static constexpr auto fields() {
         using S = ClosingStepDone;
         return std::make_tuple(field("step", &S::step), field("open_minutes", &S::openMinutes),
-                               field("note", &S::note));
+                               field("note", &S::note), field("product", &S::product), field("lot", &S::lot),
+                               field("fitted", &S::fitted), field("aside", &S::aside),
+                               field("left_over", &S::leftOver));
     }
 };
 
@@ -670,6 +731,7 @@ using Body = std::variant<EngineDescribed, LayoutSet, BandSet, RulesSet, Fastene
                           ShimMeasured, ShimSetAside, StackPinned, StackBuilt, StackMoved, RecheckMade, JudgedAgain,
                           GirdleWaySet, TrialFitResult, PickupReading, FindingOpened, FindingSettled, NoteAdded,
                           AttachmentAdded, ClosingStepDone, SignedOff, BuildBegun, Struck, Salvaged, CrankLaidIn,
-                          FeelStudyBegun, FeelAnswer, ClampChecked, WasherWorked>;
+                          FeelStudyBegun, FeelAnswer, ClampChecked, WasherWorked, TurningTorqueRead, OwnCheckSet,
+                          OwnCheckAnswered>;
 
 } // namespace caprail

@@ -138,14 +138,56 @@ template <> struct WordsOf<PickupTerm> {
                                                            {PickupTerm::pickupDepth, Core::mark("pickup below rail")}}};
 };
 
-enum class ClosingStep { stacksRefitted, beadLaid, girdleLowered, nutsTightened, panFastened };
+/// In the order of the work.
+enum class ClosingStep {
+    shimsCounted,
+    stacksRefitted,
+    beadLaid,
+    girdleLowered,
+    nutsTightened,
+    crankTurned,
+    panFastened
+};
 template <> struct WordsOf<ClosingStep> {
-    static constexpr std::array<Word<ClosingStep>, 5> list{
-        {{ClosingStep::stacksRefitted, Core::mark("stacks refitted by label")},
+    static constexpr std::array<Word<ClosingStep>, 7> list{
+        {{ClosingStep::shimsCounted, Core::mark("shims counted back")},
+         {ClosingStep::stacksRefitted, Core::mark("stacks refitted by label")},
          {ClosingStep::beadLaid, Core::mark("sealant bead laid")},
          {ClosingStep::girdleLowered, Core::mark("girdle lowered")},
          {ClosingStep::nutsTightened, Core::mark("nuts tightened in steps and sequence")},
+         {ClosingStep::crankTurned, Core::mark("crank turned through two full turns by hand")},
          {ClosingStep::panFastened, Core::mark("pan fastened")}}};
+};
+
+/// When the turning torque of the crank is read.
+enum class TurningStage { beforeGirdle, girdleAtTorque, afterPan };
+template <> struct WordsOf<TurningStage> {
+    static constexpr std::array<Word<TurningStage>, 3> list{
+        {{TurningStage::beforeGirdle, Core::mark("before the girdle")},
+         {TurningStage::girdleAtTorque, Core::mark("girdle at torque")},
+         {TurningStage::afterPan, Core::mark("after the pan")}}};
+};
+
+/// The three sorts of the shop's own checks.
+enum class OwnCheckSort { yesNo, measured, photo };
+template <> struct WordsOf<OwnCheckSort> {
+    static constexpr std::array<Word<OwnCheckSort>, 3> list{{{OwnCheckSort::yesNo, Core::mark("yes or no")},
+                                                             {OwnCheckSort::measured, Core::mark("measured")},
+                                                             {OwnCheckSort::photo, Core::mark("photo")}}};
+};
+
+/// What one of the shop's own checks holds until it is good.
+enum class OwnCheckHolds { trialFit, closing, closingStep };
+template <> struct WordsOf<OwnCheckHolds> {
+    static constexpr std::array<Word<OwnCheckHolds>, 3> list{
+        {{OwnCheckHolds::trialFit, Core::mark("the trial fit")},
+         {OwnCheckHolds::closing, Core::mark("closing")},
+         {OwnCheckHolds::closingStep, Core::mark("a closing step")}}};
+};
+
+enum class YesNo { yes, no };
+template <> struct WordsOf<YesNo> {
+    static constexpr std::array<Word<YesNo>, 2> list{{{YesNo::yes, Core::mark("yes")}, {YesNo::no, Core::mark("no")}}};
 };
 
 } // namespace caprail

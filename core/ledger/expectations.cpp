@@ -26,6 +26,9 @@ constexpr LengthRange lengthRanges[] = {
     {FitReading::kind, "value", thou(-10), inches(1)},
     {TrialFitResult::kind, "clearance", thou(0), inches(3)},
     {PickupReading::kind, "value", thou(0), inches(16)},
+    {OwnCheckAnswered::kind, "value", inches(-1), inches(16)},
+    {OwnCheckSet::kind, "lo", inches(-1), inches(16)},
+    {OwnCheckSet::kind, "hi", inches(-1), inches(16)},
     {FastenerTightened::kind, "stretch", thou(0), thou(50)},
     {FastenerGroupSet::kind, "stretch", thou(0), thou(50)},
     {FastenerGroupSet::kind, "stretch_tolerance", thou(0), thou(5)},
@@ -59,7 +62,23 @@ Expected<Length> expectedLength(std::string_view kind, std::string_view fieldNam
     return expected<Length>(std::move(what), fieldName, {}, {});
 }
 
-Expected<Torque> expectedTorque(std::string_view, std::string_view fieldName, std::string what) {
+Expected<Length> expectedPickupTerm(PickupTerm term, std::string what) {
+    switch (term) {
+    case PickupTerm::gasket:
+        return {std::move(what), Length(), inches(0.25)};
+    case PickupTerm::plate:
+        return {std::move(what), Length(), inches(1)};
+    case PickupTerm::panDepth:
+    case PickupTerm::pickupDepth:
+        break;
+    }
+    return {std::move(what), inches(1), inches(14)};
+}
+
+Expected<Torque> expectedTorque(std::string_view kind, std::string_view fieldName, std::string what) {
+    if (kind == TurningTorqueRead::kind) {
+        return expected<Torque>(std::move(what), fieldName, newtonMetres(0.1), newtonMetres(120));
+    }
     return expected<Torque>(std::move(what), fieldName, newtonMetres(1), newtonMetres(1000));
 }
 

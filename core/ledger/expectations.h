@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
+#include <ledger/entry_words.h>
 #include <string_view>
 #include <units/parse.h>
 
@@ -9,6 +10,8 @@ namespace caprail {
 /// (units/parse.h), because they are far more often a slip of the decimal mark than a measurement. `what` names the
 /// field in the sentence. Ranges are common practice, no source, and wide on purpose.
 Expected<Length> expectedLength(std::string_view kind, std::string_view fieldName, std::string what = {});
+/// What one term of the stack-up under the pickup can be: a gasket is no pan.
+Expected<Length> expectedPickupTerm(PickupTerm term, std::string what);
 Expected<Torque> expectedTorque(std::string_view kind, std::string_view fieldName, std::string what = {});
 Expected<Temperature> expectedTemperature(std::string_view kind, std::string_view fieldName, std::string what = {});
 Expected<Angle> expectedAngle(std::string_view kind, std::string_view fieldName, std::string what = {});

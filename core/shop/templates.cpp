@@ -18,7 +18,8 @@ constexpr const char* ending = ".jsonl";
 
 bool mayStand(const Body& body) {
     return std::holds_alternative<LayoutSet>(body) || std::holds_alternative<BandSet>(body) ||
-           std::holds_alternative<RulesSet>(body) || std::holds_alternative<FastenerGroupSet>(body);
+           std::holds_alternative<RulesSet>(body) || std::holds_alternative<FastenerGroupSet>(body) ||
+           std::holds_alternative<OwnCheckSet>(body);
 }
 
 /// Every entry is judged as a new record would judge it.
@@ -70,6 +71,11 @@ Result<EngineTemplate> templateFrom(const Ledger& ledger, const TemplateNote& no
             continue; // dissolved: it says nothing
         }
         take(group.entry);
+    }
+    for (const auto& check : facts.ownChecks) {
+        if (check.what.places > 0) {
+            take(check.entry);
+        }
     }
     return t;
 }

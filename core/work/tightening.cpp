@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <work/tightening.h>
 
+#include <algorithm>
+#include <assessment/admission.h>
+#include <base/text.h>
+#include <ledger/expectations.h>
 #include <base/say.h>
 
 namespace caprail {
@@ -47,6 +51,43 @@ Result<RoundOutcome> outcomeOf(const Facts& facts, FastenerId fastener, const st
         outcome.stretch = std::move(stretch);
     }
     return outcome;
+}
+
+Result<FastenerTightened> parseTightened(const Facts& facts, FastenerId fastener, std::string_view typed,
+                                         const std::string& instrument, const Units& units) {
+    const std::string_view text = trimmed(typed);
+    auto specified = asSpecified(facts, fastener, instrument);
+    if (text.empty()) {
+        return specified;
+    }
+    FastenerTightened entry{fastener, {}, {}, {}, instrument};
+    const std::string name = describe(fastener);
+    if (specified && specified->stretch) {
+        auto stretch = parseLength(
+            text, units, expectedLength(FastenerTightened::kind, "stretch", Core::say("the stretch of %1", name)));
+        if (!stretch) {
+            return tl::unexpected(stretch.error());
+        }
+        entry.stretch = std::move(*stretch);
+        return entry;
+    }
+    const std::size_t slash = text.find('/');
+    auto torque = parseTorque(text.substr(0, slash), units,
+                              expectedTorque(FastenerTightened::kind, "torque", Core::say("the torque of %1", name)));
+    if (!torque) {
+        return tl::unexpected(torque.error());
+    }
+    entry.torque = std::move(*torque);
+    if (slash != std::string_view::npos) {
+        auto angle = parseAngle(text.substr(slash + 1), units,
+                                expectedAngle(FastenerTightened::kind, "angle", Core::say("the angle of %1", name)));
+        if (!angle) {
+            return tl::unexpected(angle.error());
+        }
+        entry.angle = std::move(*angle);
+    }
+    const auto good = makesSense(facts, entry); // said as it is typed
+    return good ? Result<FastenerTightened>(std::move(entry)) : tl::unexpected(good.error());
 }
 
 } // namespace caprail

@@ -4,6 +4,7 @@
 #include <assessment/fastener_groups.h>
 #include <assessment/specified.h>
 #include <assessment/tightening_order.h>
+#include <units/parse.h>
 
 namespace caprail {
 
@@ -14,5 +15,9 @@ Result<FastenerTightened> asSpecified(const Facts& facts, FastenerId fastener, c
 /// round is under way and where nothing is specified.
 Result<RoundOutcome> outcomeOf(const Facts& facts, FastenerId fastener, const std::string& instrument,
                                std::optional<Entered<Angle>> moved = {}, std::optional<Entered<Length>> stretch = {});
+/// What was typed for a fastener: a torque, "40 / 90" for a torque and an angle, a stretch where it is specified so, and
+/// nothing for exactly what is specified. Refuses what cannot be, and what the fastener's specification cannot take.
+Result<FastenerTightened> parseTightened(const Facts& facts, FastenerId fastener, std::string_view typed,
+                                         const std::string& instrument, const Units& units);
 
 } // namespace caprail

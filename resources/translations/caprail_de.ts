@@ -1317,6 +1317,62 @@
         <source>○ %1: %2 verified</source>
         <translation>○ %1: %2 geprüft</translation>
     </message>
+    <message>
+        <source>%1 of %2 pulled</source>
+        <translation>%1 von %2 geprüft</translation>
+    </message>
+    <message>
+        <source>○ %1: %2 pulled</source>
+        <translation>○ %1: %2 geprüft</translation>
+    </message>
+    <message>
+        <source>throw %1 was looked at again after a change there</source>
+        <translation>Kröpfung %1 wurde nach einer Änderung dort noch einmal angesehen</translation>
+    </message>
+    <message>
+        <source>what the check “%1” asks was changed</source>
+        <translation>was die Prüfung „%1“ fragt, wurde geändert</translation>
+    </message>
+    <message>
+        <source>Girdle orientation</source>
+        <translation>Lage der Platte</translation>
+    </message>
+    <message>
+        <source>Turning torque</source>
+        <translation>Durchdrehmoment</translation>
+    </message>
+    <message>
+        <source>The shop&apos;s own checks</source>
+        <translation>Eigene Prüfungen der Werkstatt</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min</source>
+        <translation>%1 h %2 min</translation>
+    </message>
+    <message>
+        <source>%1, place %2</source>
+        <translation>%1, Stelle %2</translation>
+    </message>
+    <message>
+        <source>With the girdle off, turn the crank by its bolt: read what starts it and what keeps it turning.</source>
+        <translation>Bei abgenommener Platte die Kurbelwelle an ihrer Schraube drehen: ablesen, was sie losbricht und was sie weiterdreht.</translation>
+    </message>
+    <message>
+        <source>Turn the crank by its bolt through two full turns: read what starts it and what keeps it turning.</source>
+        <translation>Die Kurbelwelle an ihrer Schraube zwei volle Umdrehungen drehen: ablesen, was sie losbricht und was sie weiterdreht.</translation>
+    </message>
+    <message>
+        <source>Own check set</source>
+        <translation>Eigene Prüfung festgelegt</translation>
+    </message>
+    <message>
+        <source>Own check</source>
+        <translation>Eigene Prüfung</translation>
+    </message>
 </context>
 <context>
     <name>FastenersStation</name>
@@ -2904,6 +2960,34 @@ vergrößert</translation>
         <source>A fastener that held turned no further at its torque when it was pulled again: that says nothing more of its clamp.</source>
         <translation>Eine Schraube, die hielt, drehte sich beim Nachziehen auf ihr Moment nicht weiter: Mehr ist damit über ihre Klemmkraft nicht gesagt.</translation>
     </message>
+    <message>
+        <source>Pulled</source>
+        <translation>Geprüft</translation>
+    </message>
+    <message>
+        <source>With the stacks off, every main-cap and rod fastener is pulled to its specified value again, without backing it off. Fastener by fastener under Torques.</source>
+        <translation>Bei abgenommenen Stapeln wird jede Verschraubung von Hauptlagerdeckeln und Pleueln noch einmal auf ihren vorgegebenen Wert gezogen, ohne sie zurückzudrehen. Verschraubung für Verschraubung unter „Drehmomente“.</translation>
+    </message>
+    <message>
+        <source>counted: %1 in the stacks + %2 set aside + %3 left over = %4</source>
+        <translation>gezählt: %1 in den Stapeln + %2 beiseitegelegt + %3 übrig = %4</translation>
+    </message>
+    <message>
+        <source>lot %1</source>
+        <translation>Charge %1</translation>
+    </message>
+    <message>
+        <source>Turning torque, %1</source>
+        <translation>Durchdrehmoment, %1</translation>
+    </message>
+    <message>
+        <source>Holds</source>
+        <translation>Hält auf</translation>
+    </message>
+    <message>
+        <source>The shop&apos;s own checks</source>
+        <translation>Eigene Prüfungen der Werkstatt</translation>
+    </message>
 </context>
 <context>
     <name>ShopConfig</name>
@@ -3993,6 +4077,14 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>The steps that hide everything else. They unlock when no check is out, open or stale, and a verify round newer than the last trial fit found every fastener held. Each step is ticked by a person, by name.</source>
         <translation>Die Schritte, die alles andere verdecken. Freigegeben, wenn keine Prüfung außerhalb, offen oder veraltet ist und in einer Prüfrunde nach der letzten Probemontage jede Verschraubung hielt. Jeden Schritt hakt eine Person mit ihrem Namen ab.</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>Arbeit</translation>
+    </message>
+    <message>
+        <source>The steps that hide everything else. They unlock when no check is out, open or stale, and a verify round newer than the last trial fit found every fastener held. Each step is entered by a person, by name, with its own evidence.</source>
+        <translation>Die Schritte, die alles andere verdecken. Sie werden freigegeben, wenn keine Prüfung außerhalb, offen oder veraltet ist und eine Prüfrunde nach der letzten Probemontage jede Schraube fest fand. Jeden Schritt trägt eine Person mit ihrem Namen ein, mit seinem eigenen Nachweis.</translation>
     </message>
 </context>
 <context>
@@ -8052,6 +8144,486 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>With the torsion of tightening: %1 of proof, %2 at the lower friction</source>
         <translation>Mit der Torsion beim Anziehen: %1 der Prüfspannung, %2 bei der kleineren Reibung</translation>
     </message>
+    <message>
+        <source>Set the group “%1” at the fasteners station.</source>
+        <translation>Die Gruppe „%1“ an der Station Schrauben einrichten.</translation>
+    </message>
+    <message>
+        <source>%1 was not brought to its specified value, nor were %2 more.</source>
+        <translation>%1 wurde nicht auf den vorgegebenen Wert gebracht, %2 weitere auch nicht.</translation>
+    </message>
+    <message>
+        <source>%1 was not brought to its specified value.</source>
+        <translation>%1 wurde nicht auf den vorgegebenen Wert gebracht.</translation>
+    </message>
+    <message>
+        <source>Take the stacks off and pull every main-cap and rod fastener at full torque.</source>
+        <translation>Die Stapel abnehmen und jede Verschraubung von Hauptlagerdeckeln und Pleueln mit vollem Drehmoment prüfen.</translation>
+    </message>
+    <message>
+        <source>A torque of %1 gives %2 of the proof load, but at the lower friction %3, which is more than 90 %: check the value, the lubricant and the grade.</source>
+        <translation>Ein Drehmoment von %1 ergibt %2 der Prüfkraft, bei der niedrigeren Reibung aber %3, mehr als 90 %: Wert, Schmierstoff und Festigkeitsklasse prüfen.</translation>
+    </message>
+    <message>
+        <source>Clean; turn the washer, turn it over, look for a burr; measure the shims; read the gap again; change the stack: in this order.</source>
+        <translation>Reinigen; die Unterlegscheibe drehen, wenden, nach einem Grat sehen; die Distanzscheiben messen; das Spaltmaß neu messen; den Stapel ändern: in dieser Reihenfolge.</translation>
+    </message>
+    <message>
+        <source>%1 to keep it turning is more than %2 to start it: give what starts it first.</source>
+        <translation>%1 zum Weiterdrehen ist mehr als %2 zum Losbrechen: zuerst angeben, was sie losbricht.</translation>
+    </message>
+    <message>
+        <source>A check has 1 to 99 places, or none to withdraw it, not %1.</source>
+        <translation>Eine Prüfung hat 1 bis 99 Stellen, oder keine, um sie zurückzuziehen, nicht %1.</translation>
+    </message>
+    <message>
+        <source>Say which closing step the check holds, for a check among the steps and only then.</source>
+        <translation>Angeben, welchen Schließschritt die Prüfung aufhält: bei einer Prüfung zwischen den Schritten, und nur dann.</translation>
+    </message>
+    <message>
+        <source>A measured check has a band, from and to, and the others have none.</source>
+        <translation>Eine gemessene Prüfung hat ein Band, von und bis, die anderen haben keines.</translation>
+    </message>
+    <message>
+        <source>a check</source>
+        <translation>eine Prüfung</translation>
+    </message>
+    <message>
+        <source>what is looked at</source>
+        <translation>das, was nachgesehen wird</translation>
+    </message>
+    <message>
+        <source>This record asks no check “%1” at place %2: set it first.</source>
+        <translation>Dieses Protokoll kennt keine Prüfung „%1“ an Stelle %2: sie zuerst festlegen.</translation>
+    </message>
+    <message>
+        <source>“%1” is answered by %2: give that and nothing else.</source>
+        <translation>„%1“ wird so beantwortet: %2. Das angeben und sonst nichts.</translation>
+    </message>
+    <message>
+        <source>That photo is not in this record: add it first.</source>
+        <translation>Dieses Foto ist nicht im Protokoll: es zuerst hinzufügen.</translation>
+    </message>
+    <message>
+        <source>a reading</source>
+        <translation>eine Ablesung</translation>
+    </message>
+    <message>
+        <source>Count the shims by hand, and give three numbers: in the stacks, set aside, left over.</source>
+        <translation>Die Scheiben von Hand zählen und drei Zahlen angeben: in den Stapeln, beiseitegelegt, übrig.</translation>
+    </message>
+    <message>
+        <source>A count of shims is not negative, and no kit has so many.</source>
+        <translation>Eine Anzahl von Scheiben ist nicht negativ, und kein Satz hat so viele.</translation>
+    </message>
+    <message>
+        <source>%1 + %2 + %3 = %4 shims were counted, and the kit has %5: find what is missing before anything goes on. One left in the engine can destroy it.</source>
+        <translation>%1 + %2 + %3 = %4 Scheiben wurden gezählt, und der Satz hat %5: die fehlenden finden, bevor etwas aufgesetzt wird. Eine, die im Motor bleibt, kann ihn zerstören.</translation>
+    </message>
+    <message>
+        <source>%1 + %2 + %3 shims were counted; by the record it is %4 in the stacks, %5 set aside and %6 left over: count again, or correct the record.</source>
+        <translation>%1 + %2 + %3 Scheiben wurden gezählt; nach dem Protokoll sind es %4 in den Stapeln, %5 beiseitegelegt und %6 übrig: noch einmal zählen oder das Protokoll berichtigen.</translation>
+    </message>
+    <message>
+        <source>Name the sealant&apos;s product and lot, and give its open time in minutes, as printed on the tube.</source>
+        <translation>Produkt und Charge der Dichtmasse nennen und ihre Offenzeit in Minuten angeben, wie sie auf der Tube stehen.</translation>
+    </message>
+    <message>
+        <source>“%1” comes after “%2”, which does not stand: %3 %4</source>
+        <translation>„%1“ kommt nach „%2“, und das gilt nicht: %3 %4</translation>
+    </message>
+    <message>
+        <source>“%1” cannot be entered yet: %2</source>
+        <translation>„%1“ kann noch nicht eingetragen werden: %2</translation>
+    </message>
+    <message>
+        <source>Shims are counted back in a step of their own: leave the counts out of “%1”.</source>
+        <translation>Die Scheiben werden in einem eigenen Schritt zurückgezählt: die Zahlen bei „%1“ weglassen.</translation>
+    </message>
+    <message>
+        <source>Nothing is specified for %1: set its torque before closing begins.</source>
+        <translation>Für %1 ist nichts vorgegeben: das Drehmoment festlegen, bevor das Schließen beginnt.</translation>
+    </message>
+    <message>
+        <source>The stack of %1 is not back on.</source>
+        <translation>Der Stapel von %1 liegt noch nicht wieder auf.</translation>
+    </message>
+    <message>
+        <source>%1 is not at its value since “%2”.</source>
+        <translation>%1 ist seit „%2“ nicht auf den vorgegebenen Wert gebracht.</translation>
+    </message>
+    <message>
+        <source>The turning torque (%1) was not read since then.</source>
+        <translation>Das Durchdrehmoment (%1) wurde seitdem nicht abgelesen.</translation>
+    </message>
+    <message>
+        <source>The sealant&apos;s open time was not entered.</source>
+        <translation>Die Offenzeit der Dichtmasse wurde nicht eingetragen.</translation>
+    </message>
+    <message>
+        <source>Strike that entry and enter product, lot and open time as printed on the tube.</source>
+        <translation>Diesen Eintrag streichen und Produkt, Charge und Offenzeit eintragen, wie sie auf der Tube stehen.</translation>
+    </message>
+    <message>
+        <source>By the entries&apos; times the girdle was lowered before the bead was laid.</source>
+        <translation>Nach den Zeiten der Einträge wurde die Platte aufgesetzt, bevor die Raupe gelegt war.</translation>
+    </message>
+    <message>
+        <source>The girdle was lowered %1 after the bead was laid; its open time is %2 min.</source>
+        <translation>Die Platte wurde %1 nach dem Legen der Raupe aufgesetzt; deren Offenzeit ist %2 min.</translation>
+    </message>
+    <message>
+        <source>Lift the girdle, clean the bead off, lay it again and enter that.</source>
+        <translation>Die Platte abheben, die Raupe abwischen, sie neu legen und das eintragen.</translation>
+    </message>
+    <message>
+        <source>The kit or the stacks were changed after the shims were counted.</source>
+        <translation>Der Satz oder die Stapel wurden geändert, nachdem die Scheiben gezählt waren.</translation>
+    </message>
+    <message>
+        <source>Count them again, and enter it.</source>
+        <translation>Noch einmal zählen und eintragen.</translation>
+    </message>
+    <message>
+        <source>Do that, and enter the step again.</source>
+        <translation>Das tun und den Schritt noch einmal eintragen.</translation>
+    </message>
+    <message>
+        <source>“%1” was done again after it.</source>
+        <translation>„%1“ wurde danach noch einmal gemacht.</translation>
+    </message>
+    <message>
+        <source>Do this step again, and enter it.</source>
+        <translation>Diesen Schritt noch einmal machen und eintragen.</translation>
+    </message>
+    <message>
+        <source>Entry %1 was made with the girdle off, after this step.</source>
+        <translation>Eintrag %1 entstand nach diesem Schritt bei abgenommener Platte.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Closing, “%1”: %2</source>
+        <translation>Schließen, „%1“: %2</translation>
+    </message>
+    <message>
+        <source>Closing: %1.</source>
+        <translation>Schließen: %1.</translation>
+    </message>
+    <message>
+        <source>There is no value, or no band to hold it against.</source>
+        <translation>Es fehlt der Wert oder das Band dazu.</translation>
+    </message>
+    <message>
+        <source>Strike that answer, and measure it.</source>
+        <translation>Diese Antwort streichen und messen.</translation>
+    </message>
+    <message>
+        <source>Put it right, and measure it again.</source>
+        <translation>In Ordnung bringen und noch einmal messen.</translation>
+    </message>
+    <message>
+        <source>Measure it with a better instrument, or put it right.</source>
+        <translation>Mit einem besseren Messmittel messen oder in Ordnung bringen.</translation>
+    </message>
+    <message>
+        <source>Photo taken.</source>
+        <translation>Foto gemacht.</translation>
+    </message>
+    <message>
+        <source>Its photo is not in this record.</source>
+        <translation>Sein Foto ist nicht in diesem Protokoll.</translation>
+    </message>
+    <message>
+        <source>Add the photo, and answer again.</source>
+        <translation>Das Foto hinzufügen und noch einmal antworten.</translation>
+    </message>
+    <message>
+        <source>Yes.</source>
+        <translation>Ja.</translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <translation>Nein.</translation>
+    </message>
+    <message>
+        <source>Put it right, and answer again.</source>
+        <translation>In Ordnung bringen und noch einmal antworten.</translation>
+    </message>
+    <message>
+        <source>Take the photo.</source>
+        <translation>Das Foto machen.</translation>
+    </message>
+    <message>
+        <source>Look, and answer.</source>
+        <translation>Nachsehen und antworten.</translation>
+    </message>
+    <message>
+        <source>Look again, and answer.</source>
+        <translation>Noch einmal nachsehen und antworten.</translation>
+    </message>
+    <message>
+        <source>%1 cannot well be the %2, which is expected within %3 to %4: look whether it belongs to another term, or type ! behind it if it is really so.</source>
+        <translation>%1 passt kaum zu „%2“, erwartet wird %3 bis %4: nachsehen, ob der Wert zu einem anderen Maß gehört, oder ! dahinter tippen, wenn es wirklich so ist.</translation>
+    </message>
+    <message>
+        <source>%1 is far from the reading before it, %2, of the %3: measure it again, or type ! behind it if it is really so.</source>
+        <translation>%1 liegt weit von der Ablesung davor, %2 („%3“): noch einmal messen, oder ! dahinter tippen, wenn es wirklich so ist.</translation>
+    </message>
+    <message>
+        <source>Lay the girdle on its stacks, bring its nuts to torque, and look.</source>
+        <translation>Die Platte auf ihre Stapel legen, ihre Muttern auf Drehmoment bringen und nachsehen.</translation>
+    </message>
+    <message>
+        <source>The girdle&apos;s nuts were not at torque.</source>
+        <translation>Die Plattenmuttern waren nicht auf Drehmoment.</translation>
+    </message>
+    <message>
+        <source>Bring the girdle&apos;s nuts to torque, and look again.</source>
+        <translation>Die Plattenmuttern auf Drehmoment bringen und noch einmal nachsehen.</translation>
+    </message>
+    <message>
+        <source>Girdle orientation</source>
+        <translation>Lage der Platte</translation>
+    </message>
+    <message>
+        <source>Record the girdle&apos;s orientation again.</source>
+        <translation>Die Lage der Platte noch einmal eintragen.</translation>
+    </message>
+    <message>
+        <source>It does not say what it was read with.</source>
+        <translation>Es ist nicht gesagt, womit abgelesen wurde.</translation>
+    </message>
+    <message>
+        <source>Read it again, and name the torque wrench.</source>
+        <translation>Noch einmal ablesen und den Drehmomentschlüssel nennen.</translation>
+    </message>
+    <message>
+        <source>%1 to start it, %2 to turn it.</source>
+        <translation>%1 zum Losbrechen, %2 zum Drehen.</translation>
+    </message>
+    <message>
+        <source>There is no turning torque before the girdle to hold it against.</source>
+        <translation>Es gibt kein Durchdrehmoment vor der Platte zum Vergleich.</translation>
+    </message>
+    <message>
+        <source>Read the turning torque before the girdle.</source>
+        <translation>Das Durchdrehmoment vor der Platte ablesen.</translation>
+    </message>
+    <message>
+        <source>Strike that reading, and read it again.</source>
+        <translation>Diese Ablesung streichen und noch einmal ablesen.</translation>
+    </message>
+    <message>
+        <source>That limit is common practice; nobody confirmed it for this engine.</source>
+        <translation>Diese Grenze ist üblich; niemand hat sie für diesen Motor bestätigt.</translation>
+    </message>
+    <message>
+        <source>The girdle binds: lift it, look at the stacks and at each throw, and read again.</source>
+        <translation>Die Platte klemmt: sie abheben, Stapel und jede Kröpfung ansehen und noch einmal ablesen.</translation>
+    </message>
+    <message>
+        <source>Turning torque, %1</source>
+        <translation>Durchdrehmoment, %1</translation>
+    </message>
+    <message>
+        <source>The turning torque</source>
+        <translation>Das Durchdrehmoment</translation>
+    </message>
+    <message>
+        <source>The girdle&apos;s nuts are at torque: the turning torque before the girdle is read with it off. Loosen them first, and enter that.</source>
+        <translation>Die Plattenmuttern sind auf Drehmoment: das Durchdrehmoment vor der Platte wird bei abgenommener Platte abgelesen. Sie zuerst lösen und das eintragen.</translation>
+    </message>
+    <message>
+        <source>The turning torque with the girdle</source>
+        <translation>Das Durchdrehmoment mit der Platte</translation>
+    </message>
+    <message>
+        <source>%1 counts only with the girdle&apos;s nuts at torque: tighten %2 to what is specified first.</source>
+        <translation>%1 gilt nur mit den Plattenmuttern auf Drehmoment: zuerst %2 auf die Vorgabe anziehen.</translation>
+    </message>
+    <message>
+        <source>no minimum is set</source>
+        <translation>kein Mindestmaß festgelegt</translation>
+    </message>
+    <message>
+        <source>A turning torque, and the rise that is allowed, are zero or more: look at the readings.</source>
+        <translation>Ein Durchdrehmoment und der erlaubte Anstieg sind null oder mehr: die Ablesungen ansehen.</translation>
+    </message>
+    <message>
+        <source>%1 to start it, %2 to turn it: up by %3, %4 allowed.</source>
+        <translation>%1 zum Losbrechen, %2 zum Drehen: um %3 gestiegen, %4 erlaubt.</translation>
+    </message>
+    <message>
+        <source>%1 to start it, %2 to turn it: no harder than before.</source>
+        <translation>%1 zum Losbrechen, %2 zum Drehen: nicht schwerer als vorher.</translation>
+    </message>
+    <message>
+        <source>answer</source>
+        <translation>Antwort</translation>
+    </message>
+    <message>
+        <source>aside</source>
+        <translation>beiseitegelegt</translation>
+    </message>
+    <message>
+        <source>breakaway</source>
+        <translation>Losbrechen</translation>
+    </message>
+    <message>
+        <source>dipstick minimum</source>
+        <translation>Mindestmaß am Ölmessstab</translation>
+    </message>
+    <message>
+        <source>fitted</source>
+        <translation>in den Stapeln</translation>
+    </message>
+    <message>
+        <source>holds</source>
+        <translation>hält auf</translation>
+    </message>
+    <message>
+        <source>left over</source>
+        <translation>übrig</translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation>Charge</translation>
+    </message>
+    <message>
+        <source>own check</source>
+        <translation>eigene Prüfung</translation>
+    </message>
+    <message>
+        <source>photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>pickup tube minimum</source>
+        <translation>Mindestmaß am Ölansaugrohr</translation>
+    </message>
+    <message>
+        <source>product</source>
+        <translation>Produkt</translation>
+    </message>
+    <message>
+        <source>running</source>
+        <translation>Drehen</translation>
+    </message>
+    <message>
+        <source>sort</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>stage</source>
+        <translation>Zeitpunkt</translation>
+    </message>
+    <message>
+        <source>turning rise</source>
+        <translation>Anstieg des Durchdrehmoments</translation>
+    </message>
+    <message>
+        <source>words</source>
+        <translation>Wortlaut</translation>
+    </message>
+    <message>
+        <source>shims counted back</source>
+        <translation>Scheiben zurückgezählt</translation>
+    </message>
+    <message>
+        <source>crank turned through two full turns by hand</source>
+        <translation>Kurbelwelle zwei volle Umdrehungen von Hand gedreht</translation>
+    </message>
+    <message>
+        <source>before the girdle</source>
+        <translation>vor der Platte</translation>
+    </message>
+    <message>
+        <source>girdle at torque</source>
+        <translation>Platte auf Drehmoment</translation>
+    </message>
+    <message>
+        <source>after the pan</source>
+        <translation>nach der Ölwanne</translation>
+    </message>
+    <message>
+        <source>yes or no</source>
+        <translation>ja oder nein</translation>
+    </message>
+    <message>
+        <source>the trial fit</source>
+        <translation>die Probemontage</translation>
+    </message>
+    <message>
+        <source>closing</source>
+        <translation>das Schließen</translation>
+    </message>
+    <message>
+        <source>a closing step</source>
+        <translation>ein Schließschritt</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>Type three counts as 29+1+16: shims in the stacks, set aside, left over.</source>
+        <translation>Drei Zahlen eintippen, wie 29+1+16: Scheiben in den Stapeln, beiseitegelegt, übrig.</translation>
+    </message>
+    <message>
+        <source>Type product / lot / open time in minutes, as printed on the tube: Grey sealant / 2231-A / 15.</source>
+        <translation>Produkt / Charge / Offenzeit in Minuten eintippen, wie auf der Tube: Dichtmasse grau / 2231-A / 15.</translation>
+    </message>
+    <message>
+        <source>Type two torques as 12 / 8: what starts the crank, and what keeps it turning.</source>
+        <translation>Zwei Drehmomente eintippen, wie 12 / 8: was die Kurbelwelle losbricht und was sie weiterdreht.</translation>
+    </message>
+    <message>
+        <source>the turning torque</source>
+        <translation>das Durchdrehmoment</translation>
+    </message>
+    <message>
+        <source>the reading</source>
+        <translation>die Ablesung</translation>
+    </message>
+    <message>
+        <source>Add the photo first, with “%1” as its place.</source>
+        <translation>Zuerst das Foto hinzufügen, mit „%1“ als Stelle.</translation>
+    </message>
+    <message>
+        <source>“%1” is no answer here: type y for yes, or n for no with what was seen.</source>
+        <translation>„%1“ ist hier keine Antwort: y für ja tippen, oder n für nein mit dem, was zu sehen war.</translation>
+    </message>
+    <message>
+        <source>The stack labelled %1 is next: press Enter when it is on.</source>
+        <translation>Der Stapel mit der Beschriftung %1 ist der nächste: Enter drücken, wenn er liegt.</translation>
+    </message>
+    <message>
+        <source>Assembled and checked as recorded.</source>
+        <translation>Aufgebaut und geprüft wie protokolliert.</translation>
+    </message>
+    <message>
+        <source>There is nothing to enter here now.</source>
+        <translation>Hier ist jetzt nichts einzutragen.</translation>
+    </message>
+    <message>
+        <source>the stretch of %1</source>
+        <translation>die Längung von %1</translation>
+    </message>
+    <message>
+        <source>the torque of %1</source>
+        <translation>das Drehmoment von %1</translation>
+    </message>
+    <message>
+        <source>the angle of %1</source>
+        <translation>der Winkel von %1</translation>
+    </message>
 </context>
 <context>
     <name>caprail::DiskBar</name>
@@ -8229,6 +8801,30 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>A second person signs off</source>
         <translation>Eine zweite Person zeichnet ab</translation>
+    </message>
+    <message>
+        <source>Pickup tube clear by</source>
+        <translation>Ölansaugrohr frei um</translation>
+    </message>
+    <message>
+        <source>empty: 0.100 in, common practice</source>
+        <translation>leer: 0.100 in, üblich</translation>
+    </message>
+    <message>
+        <source>Dipstick clear by</source>
+        <translation>Ölmessstab frei um</translation>
+    </message>
+    <message>
+        <source>empty: 0.060 in, common practice</source>
+        <translation>leer: 0.060 in, üblich</translation>
+    </message>
+    <message>
+        <source>Turning torque up by, at most</source>
+        <translation>Durchdrehmoment steigt höchstens um</translation>
+    </message>
+    <message>
+        <source>empty: 2 lbf·ft, common practice</source>
+        <translation>leer: 2 lbf·ft, üblich</translation>
     </message>
 </context>
 <context>
@@ -8542,6 +9138,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Whose engine this is, where its caps and fasteners lie, the bands that it is judged by, the people who work on it and their instruments. All of it are entries: a band changed in mid-build makes stale what it judged.</source>
         <translation>Wessen Motor es ist, wo seine Deckel und Verschraubungen liegen, die Bänder, nach denen er beurteilt wird, die Personen, die daran arbeiten, und ihre Messmittel. Alles sind Einträge: ein Band, das mitten im Aufbau geändert wird, lässt veralten, was danach beurteilt wurde.</translation>
+    </message>
+    <message>
+        <source>Own checks</source>
+        <translation>Eigene Prüfungen</translation>
     </message>
 </context>
 <context>
@@ -9048,6 +9648,18 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Round %1: H or Enter if its mark still lines up, else the angle it moved</source>
         <translation>Runde %1: H oder Eingabe, wenn die Markierung noch gleich steht, sonst der Winkel, um den sie sich drehte</translation>
+    </message>
+    <message>
+        <source>Fasteners pulled in this round</source>
+        <translation>In dieser Runde geprüfte Verschraubungen</translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation>gehalten</translation>
+    </message>
+    <message>
+        <source>moved %1</source>
+        <translation>%1 weitergedreht</translation>
     </message>
 </context>
 <context>
@@ -10593,6 +11205,10 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
         <source>Clearance under the pickup: pan depth, plus the compressed gasket, plus the girdle plate between, minus how far the pickup hangs below the rail. Read each term twice. It must be right before anything is sealed.</source>
         <translation>Abstand unter dem Ölansaugrohr: Wannentiefe, plus verpresste Dichtung, plus Versteifungsplatte dazwischen, minus wie weit das Ölansaugrohr unter dem Flansch hängt. Jedes Glied zweimal messen. Es muss stimmen, bevor etwas abgedichtet wird.</translation>
     </message>
+    <message>
+        <source>%1, reading %2 of %3</source>
+        <translation>%1, Ablesung %2 von %3</translation>
+    </message>
 </context>
 <context>
     <name>caprail::PlaceHeading</name>
@@ -11392,6 +12008,30 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
         <source>With the girdle on its stacks: which way round it goes, and that dipstick, pickup tube, counterweights and rod bolts are clear through two turns by hand. It unlocks once every stack was rechecked.</source>
         <translation>Mit der Platte auf ihren Stapeln: wie herum sie liegt und dass Ölmessstab, Ölansaugrohr, Gegengewichte und Pleuelschrauben über zwei Umdrehungen von Hand frei sind. Freigegeben, sobald jeder Stapel nachgeprüft ist.</translation>
     </message>
+    <message>
+        <source>All girdle nuts are at torque</source>
+        <translation>Alle Plattenmuttern sind auf Drehmoment</translation>
+    </message>
+    <message>
+        <source>%1 brought to (Enter alone: as specified)</source>
+        <translation>%1 angezogen auf (nur Enter: wie vorgegeben)</translation>
+    </message>
+    <message>
+        <source>%1: to start it / to turn it</source>
+        <translation>%1: zum Losbrechen / zum Drehen</translation>
+    </message>
+    <message>
+        <source>%1 to start it, %2 to turn it</source>
+        <translation>%1 zum Losbrechen, %2 zum Drehen</translation>
+    </message>
+    <message>
+        <source>Lay the girdle on its stacks, bring its nuts to torque, and answer each line: p passes, f fails, or type the clearance.</source>
+        <translation>Die Platte auf ihre Stapel legen, ihre Muttern auf Drehmoment bringen und jede Zeile beantworten: p bestanden, f nicht bestanden, oder das Spiel eintippen.</translation>
+    </message>
+    <message>
+        <source>With the girdle on its stacks and its nuts at torque: which way round it goes, and that dipstick, pickup tube, counterweights and rod bolts are clear through two turns by hand; how hard the crank turns before and after. It unlocks once every stack has been rechecked.</source>
+        <translation>Mit der Platte auf ihren Stapeln und ihren Muttern auf Drehmoment: wie herum sie liegt, und dass Ölmessstab, Ölansaugrohr, Gegengewichte und Pleuelschrauben über zwei Umdrehungen von Hand frei sind; wie schwer die Kurbelwelle vorher und nachher dreht. Sie wird freigegeben, sobald jeder Stapel nachgeprüft ist.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::TrialFitWay</name>
@@ -11422,6 +12062,261 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>on the %1</source>
         <translation>Seite: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ClosingTaskText</name>
+    <message>
+        <source>no shim</source>
+        <translation>keine Distanzscheibe</translation>
+    </message>
+    <message>
+        <source>%1 up, cutout towards the %2 on the %3.</source>
+        <translation>%1 oben, Aussparung nach %2, %3.</translation>
+    </message>
+    <message>
+        <source>By hand and slowly, two full turns at the crank bolt: what starts it, what keeps it turning.</source>
+        <translation>Von Hand und langsam, zwei volle Umdrehungen an der Kurbelwellenschraube: was sie losbricht, was sie weiterdreht.</translation>
+    </message>
+    <message>
+        <source>Before the girdle %1 / %2; at most %3 more.</source>
+        <translation>Vor der Platte %1 / %2; höchstens %3 mehr.</translation>
+    </message>
+    <message>
+        <source>All stacks are on</source>
+        <translation>Alle Stapel liegen</translation>
+    </message>
+    <message>
+        <source>Lower the girdle</source>
+        <translation>Die Platte aufsetzen</translation>
+    </message>
+    <message>
+        <source>All girdle nuts are at their value</source>
+        <translation>Alle Plattenmuttern haben ihren Wert</translation>
+    </message>
+    <message>
+        <source>Two full turns by hand, nothing binds</source>
+        <translation>Zwei volle Umdrehungen von Hand, nichts klemmt</translation>
+    </message>
+    <message>
+        <source>All pan fasteners are at their value</source>
+        <translation>Alle Schrauben der Ölwanne haben ihren Wert</translation>
+    </message>
+    <message>
+        <source>Count the shims by hand</source>
+        <translation>Die Scheiben von Hand zählen</translation>
+    </message>
+    <message>
+        <source>%1:  %2</source>
+        <translation>%1:  %2</translation>
+    </message>
+    <message>
+        <source>Lay the sealant bead</source>
+        <translation>Die Dichtraupe legen</translation>
+    </message>
+    <message>
+        <source>Turning torque, %1</source>
+        <translation>Durchdrehmoment, %1</translation>
+    </message>
+    <message>
+        <source>Everything is closed up: sign off</source>
+        <translation>Alles ist geschlossen: abzeichnen</translation>
+    </message>
+    <message>
+        <source>Build %1 is closed</source>
+        <translation>Aufbau %1 ist geschlossen</translation>
+    </message>
+    <message>
+        <source>In the labelled stacks, set aside, left over in their bags. One left inside can destroy the engine.</source>
+        <translation>In den beschrifteten Stapeln, beiseitegelegt, übrig in den Beuteln. Eine, die drin bleibt, kann den Motor zerstören.</translation>
+    </message>
+    <message>
+        <source>By its label, washer and seat wiped clean.</source>
+        <translation>Nach der Beschriftung, Scheibe und Sitz sauber gewischt.</translation>
+    </message>
+    <message>
+        <source>Thin, outside the holes, wiped inside: a bead squeezed inwards can block the pickup. The clock runs from this entry.</source>
+        <translation>Dünn, außerhalb der Löcher, innen abgewischt: eine nach innen gequetschte Raupe kann die Ölansaugung verstopfen. Die Uhr läuft ab diesem Eintrag.</translation>
+    </message>
+    <message>
+        <source>In the stacks + set aside + left over</source>
+        <translation>In den Stapeln + beiseitegelegt + übrig</translation>
+    </message>
+    <message>
+        <source>Enter when it is on</source>
+        <translation>Enter, wenn er liegt</translation>
+    </message>
+    <message>
+        <source>Product / lot / open time in minutes (Enter alone: as before)</source>
+        <translation>Produkt / Charge / Offenzeit in Minuten (nur Enter: wie zuvor)</translation>
+    </message>
+    <message>
+        <source>Product / lot / open time in minutes, from the tube</source>
+        <translation>Produkt / Charge / Offenzeit in Minuten, von der Tube</translation>
+    </message>
+    <message>
+        <source>Brought to (Enter alone: as specified)</source>
+        <translation>Angezogen auf (nur Enter: wie vorgegeben)</translation>
+    </message>
+    <message>
+        <source>To start it / to turn it</source>
+        <translation>Zum Losbrechen / zum Drehen</translation>
+    </message>
+    <message>
+        <source>y for yes, n and what was seen for no</source>
+        <translation>y für ja, n und was zu sehen war für nein</translation>
+    </message>
+    <message>
+        <source>What was measured</source>
+        <translation>Was gemessen wurde</translation>
+    </message>
+    <message>
+        <source>Enter when its photo is in the record</source>
+        <translation>Enter, wenn sein Foto im Protokoll ist</translation>
+    </message>
+    <message>
+        <source>Enter when it is done (a note may be typed)</source>
+        <translation>Enter, wenn es getan ist (eine Notiz kann getippt werden)</translation>
+    </message>
+    <message>
+        <source>Enter signs off (another statement may be typed)</source>
+        <translation>Enter zeichnet ab (ein anderer Wortlaut kann getippt werden)</translation>
+    </message>
+    <message>
+        <source>%1 in the stacks, %2 set aside, %3 left over: %4 in all</source>
+        <translation>%1 in den Stapeln, %2 beiseitegelegt, %3 übrig: zusammen %4</translation>
+    </message>
+    <message>
+        <source>%1, lot %2, open for %3 min</source>
+        <translation>%1, Charge %2, offen für %3 min</translation>
+    </message>
+    <message>
+        <source>%1 to start it, %2 to turn it</source>
+        <translation>%1 zum Losbrechen, %2 zum Drehen</translation>
+    </message>
+</context>
+<context>
+    <name>TrialFitText</name>
+    <message>
+        <source>%1 clear</source>
+        <translation>%1 frei</translation>
+    </message>
+    <message>
+        <source>Turning torque, %1</source>
+        <translation>Durchdrehmoment, %1</translation>
+    </message>
+    <message>
+        <source>Girdle nuts at torque</source>
+        <translation>Plattenmuttern auf Drehmoment</translation>
+    </message>
+    <message>
+        <source>Throw %1: %2</source>
+        <translation>Kröpfung %1: %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::ClosingPicture</name>
+    <message>
+        <source>All that this step goes through</source>
+        <translation>Alles, was dieser Schritt durchgeht</translation>
+    </message>
+    <message>
+        <source>What comes next</source>
+        <translation>Was als Nächstes kommt</translation>
+    </message>
+    <message>
+        <source>Set the engine layout at the engine station.</source>
+        <translation>Die Motorbauform an der Station Motor festlegen.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::ClosingTaskPage</name>
+    <message>
+        <source>P&amp;hoto…</source>
+        <translation>F&amp;oto …</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::EngineOwnChecks</name>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>without spaces: windage-tray</source>
+        <translation>ohne Leerzeichen: oelhobel</translation>
+    </message>
+    <message>
+        <source>What is looked at</source>
+        <translation>Was nachgesehen wird</translation>
+    </message>
+    <message>
+        <source>in your own words</source>
+        <translation>in eigenen Worten</translation>
+    </message>
+    <message>
+        <source>Answered by</source>
+        <translation>Beantwortet durch</translation>
+    </message>
+    <message>
+        <source>Places</source>
+        <translation>Stellen</translation>
+    </message>
+    <message>
+        <source>0 withdraws it</source>
+        <translation>0 zieht sie zurück</translation>
+    </message>
+    <message>
+        <source>Holds</source>
+        <translation>Hält auf</translation>
+    </message>
+    <message>
+        <source>Which step</source>
+        <translation>Welcher Schritt</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>measured ones only</source>
+        <translation>nur bei gemessenen</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>Who says so</source>
+        <translation>Angabe von</translation>
+    </message>
+    <message>
+        <source>%1, %2 to %3</source>
+        <translation>%1, %2 bis %3</translation>
+    </message>
+    <message>
+        <source>withdrawn</source>
+        <translation>zurückgezogen</translation>
+    </message>
+    <message>
+        <source>The shop&apos;s own checks</source>
+        <translation>Eigene Prüfungen der Werkstatt</translation>
+    </message>
+    <message>
+        <source>Store &amp;check</source>
+        <translation>&amp;Prüfung speichern</translation>
+    </message>
+    <message>
+        <source>&amp;New check of the shop&apos;s own</source>
+        <translation>&amp;Neue eigene Prüfung</translation>
+    </message>
+    <message>
+        <source>Windage tray, pump and pickup bolts, rear main seal, oil-way plugs, blind holes dry: what the shop looks at besides. A check holds the trial fit, closing, or one closing step until it is good at every place. Saved with a template, it is asked on every engine made from it.</source>
+        <translation>Ölhobel, Schrauben von Pumpe und Ansaugung, hinterer Wellendichtring, Stopfen der Ölkanäle, trockene Sacklöcher: was die Werkstatt außerdem nachsieht. Eine Prüfung hält die Probemontage, das Schließen oder einen Schließschritt auf, bis sie an jeder Stelle gut ist. Mit einer Vorlage gespeichert, wird sie bei jedem Motor daraus gefragt.</translation>
     </message>
 </context>
 </TS>

@@ -63,6 +63,10 @@ TEST_F(Cli, show_names_what_holds_each_gate) {
     const Answer closed = caprail({"show", copyOf("closed"), "--json"});
     EXPECT_EQ(closed.json()["closed"], true);
     EXPECT_EQ(closed.json()["gates"].toArray()[1].toObject()["open"], true);
+    const QJsonObject steps = closed.json()["closing"].toObject();
+    EXPECT_EQ(steps.size(), 7);
+    EXPECT_EQ(steps["pan fastened"].toObject()["state"], "good");
+    EXPECT_EQ(moved.json()["closing"].toObject()["shims counted back"].toObject()["state"], "not done");
     EXPECT_THAT(caprail({"show", copyOf("mid-survey")}).out, HasSubstr("Gate “Closing” is locked"));
 }
 
@@ -81,6 +85,25 @@ TEST_F(Cli, show_tells_for_whom_each_fastener_group_speaks) {
     EXPECT_EQ(rear["verified_by"], "torque");
     EXPECT_LT(rear["share_of_proof_at_low_friction"].toDouble(1), 0.9);
     EXPECT_EQ(girdle["places"].toArray().size(), 8) << "it ties the front four caps";
+}
+
+TEST_F(Cli, append_takes_a_turning_torque_and_a_check_of_the_shops_as_typed) {
+    const QString record = copyOf("moved-in-verify-round");
+    const Answer done = caprail(
+        {"append", record, "-"},
+        R"({"kind":"own_check_set","person":"Mira Solheim","own_check":"seal","words":"rear main seal in","sort":"yes or no","holds":"closing","places":1,"source":"the shop"}
+{"kind":"own_check_answered","person":"Mira Solheim","own_check":"seal","place":1,"answer":"yes","instrument":"","note":""}
+{"kind":"turning_torque_read","person":"Mira Solheim","stage":"before the girdle","breakaway_typed":"11 lbf·ft","running_typed":"7.5 lbf·ft","instrument":"WRENCH-15"}
+)");
+    EXPECT_EQ(done.exitCode, 0) << done.err;
+    const Answer shown = caprail({"show", record});
+    EXPECT_THAT(shown.out, HasSubstr("rear main seal in: Yes."));
+    EXPECT_THAT(shown.out, HasSubstr("Turning torque, before the girdle"));
+    const Answer bound = caprail(
+        {"append", record, "-"},
+        R"({"kind":"turning_torque_read","person":"Mira Solheim","stage":"girdle at torque","breakaway_typed":"14 lbf·ft","running_typed":"9 lbf·ft","instrument":"WRENCH-15"})");
+    EXPECT_NE(bound.exitCode, 0);
+    EXPECT_THAT(bound.err, HasSubstr("nuts at torque"));
 }
 
 TEST_F(Cli, jq_reads_the_json_that_show_prints) {

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <assessment/bracket.h>
+#include <assessment/closing_steps.h>
 #include <cstdio>
 #include <cstdlib>
 #include <fstream>
@@ -10,6 +11,7 @@
 #include <ledger/entry_json.h>
 #include <shims/plan/stack_plan.h>
 #include <units/format.h>
+#include <work/closing_work.h>
 
 namespace caprail::samples {
 
@@ -156,10 +158,21 @@ void Story::instruments() {
     wrench.calibrated = parseDate("2026-03-02").value();
     wrench.due = parseDate("2027-03-02").value();
     tell(wrench, 40);
+    wrench.instrument = "WRENCH-15";
+    wrench.serial = "K-511";
+    wrench.smallestTorque = Entered<Torque>{poundFeet(1), "1 lbf·ft"};
+    wrench.largestTorque = Entered<Torque>{poundFeet(15), "15 lbf·ft"};
+    tell(wrench, 40);
+}
+
+/// With the wrench whose range the value lies in.
+const char* Story::wrenchFor(Torque torque) {
+    return torque <= poundFeet(15) ? "WRENCH-15" : "WRENCH-90";
 }
 
 void Story::tighten(FastenerId f) {
-    tell(FastenerTightened{f, m_facts.groupOf(f)->what.torque, {}, {}, "WRENCH-90"}, 30);
+    const auto torque = m_facts.groupOf(f)->what.torque;
+    tell(FastenerTightened{f, torque, {}, {}, wrenchFor(torque->value)}, 30);
 }
 
 void Story::bores(JournalId j) {
@@ -338,7 +351,11 @@ void Story::recheck(Position p) {
 }
 
 void Story::trialFit() {
+    turning(TurningStage::beforeGirdle, 11, 7.5);
     tell(GirdleWaySet{GirdleFace::stamped, EngineEnd::rear, m_facts.layout->description().pickupSide}, 300);
+    for (const auto& [nut, isTight] : fastenersToTighten(m_facts, ClosingStep::nutsTightened)) {
+        tighten(nut);
+    }
     const auto measured = [&](TrialItem item, std::int64_t number, double clearance) {
         tell(TrialFitResult{item, number, TrialResult::measured, typedThou(clearance, 0), ""}, 60);
     };
@@ -352,7 +369,15 @@ void Story::trialFit() {
         passed(TrialItem::rodBolts, number);
     }
     passed(TrialItem::turnsFreely, 0);
+    turning(TurningStage::girdleAtTorque, 11.5, 8);
     passed(TrialItem::keyway, 0);
+}
+
+void Story::turning(TurningStage stage, double breakaway, double running) {
+    const auto typed = [](double value) {
+        return Entered<Torque>{poundFeet(value), formatNumber(value, 1) + " lbf·ft"};
+    };
+    tell(TurningTorqueRead{stage, typed(breakaway), typed(running), "WRENCH-15"}, 90);
 }
 
 void Story::pickup() {
@@ -400,9 +425,27 @@ void Story::round(std::int64_t number, const std::string& moving, double degrees
 
 void Story::close() {
     for (const auto& [step, name] : allWords<ClosingStep>()) {
+        if (step == ClosingStep::stacksRefitted) {
+            stacksOn();
+        }
+        for (const auto& [fastener, isTight] : fastenersToTighten(m_facts, step)) {
+            tighten(fastener);
+        }
+        if (step == ClosingStep::crankTurned) {
+            turning(TurningStage::girdleAtTorque, 11.5, 8);
+        } else if (step == ClosingStep::panFastened) {
+            turning(TurningStage::afterPan, 12, 8);
+        }
         ClosingStepDone done;
         done.step = step;
-        if (step == ClosingStep::beadLaid) {
+        if (step == ClosingStep::shimsCounted) {
+            const ShimCount counted = shimCountOf(m_facts);
+            done.fitted = counted.fitted;
+            done.aside = counted.aside;
+            done.leftOver = counted.leftOver;
+        } else if (step == ClosingStep::beadLaid) {
+            done.product = "Grey flange sealant";
+            done.lot = "2231-A";
             done.openMinutes = 15;
         }
         tell(done, 240);

@@ -42,7 +42,9 @@ public:
     void recheck(Position);
     /// Turns the washer of a place, whose gap is read again.
     void washerTurned(Position);
+    /// The crank turned before the girdle, the girdle's nuts brought to torque, every item, the crank turned again.
     void trialFit();
+    void turning(TurningStage stage, double breakaway, double running);
     void pickup();
     void stacksOff();
     void stacksOn();
@@ -54,6 +56,7 @@ public:
 
 private:
     void tighten(FastenerId f);
+    static const char* wrenchFor(Torque torque);
     void journal(JournalId j);
     void bores(JournalId j);
     [[nodiscard]] Length truth(Position p) const { return m_gaps.at(p); }

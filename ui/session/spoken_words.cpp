@@ -39,6 +39,13 @@ public:
     QString operator()(const RecheckMade& r) const {
         return qtText(describe(r.position)) + QLatin1Char(' ') + qtShown(r.feel);
     }
+    QString operator()(const TurningTorqueRead& r) const {
+        return qtShown(r.stage) + QStringLiteral(", ") + shown(r.breakaway) + QStringLiteral(" / ") + shown(r.running);
+    }
+    QString operator()(const StackMoved& r) const {
+        return qtText(describe(r.position)) + QLatin1Char(' ') + qtShown(r.move);
+    }
+    QString operator()(const ClosingStepDone& r) const { return qtShown(r.step); }
     QString operator()(const Struck&) const { return SpokenText::tr("struck"); }
     template <class Other> QString operator()(const Other&) const { return qtText(Core::say(Other::title)); }
 

@@ -7,6 +7,40 @@
 
 namespace caprail::sheet {
 
+namespace {
+
+/// What a step was entered with.
+QString evidenceText(const ClosingStepDone& done) {
+    QStringList note;
+    if (done.fitted && done.aside && done.leftOver) {
+        note << Sheet::tr("counted: %1 in the stacks + %2 set aside + %3 left over = %4")
+                    .arg(*done.fitted)
+                    .arg(*done.aside)
+                    .arg(*done.leftOver)
+                    .arg(*done.fitted + *done.aside + *done.leftOver);
+    }
+    if (done.product) {
+        note << text(*done.product);
+    }
+    if (done.lot) {
+        note << Sheet::tr("lot %1").arg(text(*done.lot));
+    }
+    if (done.openMinutes) {
+        note << Sheet::tr("open time on the tube: %1 min").arg(*done.openMinutes);
+    }
+    if (!done.note.empty()) {
+        note << text(done.note);
+    }
+    return note.isEmpty() ? none() : note.join(QStringLiteral("; "));
+}
+
+SheetCell standingCell(const ClosingStanding& standing) {
+    return standing.state == CheckState::good ? stateCell(CheckState::good, Sheet::tr("done"))
+                                              : stateCell(standing.state);
+}
+
+} // namespace
+
 void closingSection(const Writing& w) {
     const Facts& facts = w.facts();
     SheetTable table{
@@ -19,16 +53,13 @@ void closingSection(const Writing& w) {
                 {strongCell(capitalised(wordText(step))), none(), none(), none(), stateCell(CheckState::notDone)});
             continue;
         }
-        QStringList note;
-        if (at->second.what.openMinutes) {
-            note << Sheet::tr("open time on the tube: %1 min").arg(*at->second.what.openMinutes);
-        }
-        if (!at->second.what.note.empty()) {
-            note << text(at->second.what.note);
+        const ClosingStanding& standing = w.assessment().closing.at(step);
+        QString note = evidenceText(at->second.what);
+        if (!standing.sentence.empty()) {
+            note += QStringLiteral("; ") + text(standing.sentence);
         }
         table.rows.push_back({strongCell(capitalised(wordText(step))), text(at->second.person), w.time(at->second.time),
-                              note.isEmpty() ? none() : note.join(QStringLiteral("; ")),
-                              stateCell(CheckState::good, Sheet::tr("done"))});
+                              note, standingCell(standing)});
     }
     w.flow.heading(Sheet::tr("Closing and sign-off"));
     w.flow.table(table);

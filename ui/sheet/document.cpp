@@ -36,6 +36,7 @@ Document::Document(const SheetSource& source, const SheetOptions& options, QSize
                             {stacksSection},
                             {flushnessSection, true},
                             {trialFitSection},
+                            {ownChecksSection},
                             {pickupSection, true},
                             {findingsSection},
                             {photosSection},

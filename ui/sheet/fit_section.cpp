@@ -1,19 +1,33 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-/// Trial fit and pickup.
+/// Trial fit, turning torque, the shop's own checks, and pickup.
 #include <sheet/sections.h>
 #include <sheet/sheet_text.h>
 
+#include <assessment/turning.h>
 #include <ledger/band_names.h>
 
 namespace caprail::sheet {
 
 namespace {
 
+/// Who made the entry that a check was made by, and when.
+QString byOf(const Writing& w, const Check& check) {
+    return check.madeAt == 0 ? none() : w.byAndWhen(w.source.ledger.at(check.madeAt));
+}
+
+/// After the pan the crank is turned once more: no check holds it, a closing step does.
+std::vector<SheetCell> afterPanRow(const Writing& w) {
+    const TurningStanding standing = turningOf(w.facts(), TurningStage::afterPan, w.units());
+    return {strongCell(Sheet::tr("Turning torque, %1").arg(wordText(TurningStage::afterPan))), none(),
+            text(standing.sentence), quietCell(w.byAndWhen(w.facts().turning.at(TurningStage::afterPan))),
+            stateCell(standing.state)};
+}
+
 std::vector<SheetCell> trialRow(const Writing& w, const Check& check) {
     const auto* place = std::get_if<TrialId>(&check.subject);
     if (place == nullptr) {
-        return {strongCell(text(check.title)), none(), capitalised(text(check.sentence)), quietCell(none()),
-                stateCell(check.state)};
+        const QString found = check.sentence.empty() ? none() : capitalised(text(check.sentence));
+        return {strongCell(text(check.title)), none(), found, quietCell(byOf(w, check)), stateCell(check.state)};
     }
     const QString throwNumber = isPerThrow(place->first) ? QString::number(place->second) : none();
     const auto at = w.facts().trialFits.find(*place);
@@ -31,7 +45,7 @@ std::vector<SheetCell> trialRow(const Writing& w, const Check& check) {
 } // namespace
 
 void trialFitSection(const Writing& w) {
-    if (w.facts().trialFits.empty() && !w.facts().girdleWay) {
+    if (w.facts().trialFits.empty() && !w.facts().girdleWay && w.facts().turning.empty()) {
         return;
     }
     SheetTable table{{{Sheet::tr("What")},
@@ -41,12 +55,37 @@ void trialFitSection(const Writing& w) {
                       {Sheet::tr("State")}},
                      {}};
     for (const Check& check : w.assessment().checks) {
-        if (check.kind == CheckKind::girdleWay || check.kind == CheckKind::trialFit) {
+        if (check.kind == CheckKind::girdleWay || check.kind == CheckKind::trialFit ||
+            check.kind == CheckKind::turningTorque) {
             table.rows.push_back(trialRow(w, check));
         }
     }
+    if (w.facts().turning.contains(TurningStage::afterPan)) {
+        table.rows.push_back(afterPanRow(w));
+    }
     w.flow.heading(Sheet::tr("Trial fit"));
     w.flow.table(table);
+}
+
+void ownChecksSection(const Writing& w) {
+    SheetTable table{{{Sheet::tr("What")}, {Sheet::tr("Holds")}, {Sheet::tr("Found")}, {Sheet::tr("By, when")},
+                      {Sheet::tr("State")}},
+                     {}};
+    for (const Check& check : w.assessment().checks) {
+        const auto* place = std::get_if<OwnPlace>(&check.subject);
+        const auto* set = place == nullptr ? nullptr : w.facts().ownCheckNamed(place->check);
+        if (set == nullptr) {
+            continue;
+        }
+        table.rows.push_back({strongCell(text(check.title)),
+                              set->what.step ? wordText(*set->what.step) : wordText(set->what.holds),
+                              check.sentence.empty() ? none() : text(check.sentence), quietCell(byOf(w, check)),
+                              stateCell(check.state)});
+    }
+    if (!table.rows.empty()) {
+        w.flow.heading(Sheet::tr("The shop's own checks"));
+        w.flow.table(table);
+    }
 }
 
 void pickupSection(const Writing& w) {

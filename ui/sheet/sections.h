@@ -45,6 +45,7 @@ void surveySection(const Writing&);
 void stacksSection(const Writing&);
 void flushnessSection(const Writing&);
 void trialFitSection(const Writing&);
+void ownChecksSection(const Writing&);
 void pickupSection(const Writing&);
 void findingsSection(const Writing&);
 void photosSection(const Writing&);

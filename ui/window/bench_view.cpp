@@ -67,26 +67,51 @@ bool BenchView::enter(StationPanel* station) {
 
 void BenchView::take(EntryField* entryField) {
     returnField();
-    QWidget* owner = entryField->parentWidget();
-    m_gap = new QWidget(owner);
-    delete owner->layout()->replaceWidget(entryField, m_gap);
+    lend(entryField, m_gap);
     m_field = entryField;
     m_column->insertWidget(2, entryField);
     entryField->show();
+    takePicture();
     scale();
     entryField->setFocus();
+}
+
+void BenchView::takePicture() {
+    QWidget* picture = m_station == nullptr ? nullptr : m_station->benchPicture();
+    m_place->setVisible(picture == nullptr);
+    if (picture == nullptr) {
+        return;
+    }
+    lend(picture, m_pictureGap);
+    m_picture = picture;
+    m_column->insertWidget(0, picture, 100);
+    picture->show();
+}
+
+void BenchView::lend(QWidget* widget, QPointer<QWidget>& gap) {
+    QWidget* owner = widget->parentWidget();
+    gap = new QWidget(owner);
+    delete owner->layout()->replaceWidget(widget, gap);
+}
+
+void BenchView::putBack(QWidget* widget, QPointer<QWidget>& gap) {
+    m_column->removeWidget(widget);
+    delete gap->parentWidget()->layout()->replaceWidget(gap, widget);
+    widget->show();
+    delete gap;
 }
 
 void BenchView::returnField() {
     if (m_field && m_gap) {
         m_field->setScale(1);
-        m_column->removeWidget(m_field);
-        QWidget* owner = m_gap->parentWidget();
-        delete owner->layout()->replaceWidget(m_gap, m_field);
-        m_field->show();
-        delete m_gap;
+        putBack(m_field, m_gap);
+    }
+    if (m_picture && m_pictureGap) {
+        putBack(m_picture, m_pictureGap);
     }
     m_field = nullptr;
+    m_picture = nullptr;
+    m_place->show();
 }
 
 void BenchView::leave() {

@@ -13,8 +13,8 @@ class RecordSession;
 class StationPanel;
 
 /// One place at a time, in figures that are read at arm's length, and nothing else: the field of the station that a
-/// person works at, taken over for as long as the view lasts, with all that its keys do; above it the place, below it
-/// what was stored last. Escape goes back.
+/// person works at, taken over for as long as the view lasts, with all that its keys do; above it the place, or the
+/// picture that the station has of it; below it what was stored last. Escape goes back.
 class BenchView : public QWidget {
     Q_OBJECT
 public:
@@ -37,6 +37,10 @@ protected:
 
 private:
     void take(EntryField* entryField);
+    void takePicture();
+    /// Puts `widget` into `gap`, which stands where the station had it.
+    void lend(QWidget* widget, QPointer<QWidget>& gap);
+    void putBack(QWidget* widget, QPointer<QWidget>& gap);
     void returnField();
     void follow();
     void scale();
@@ -44,6 +48,7 @@ private:
     StationPanel* m_station = nullptr;
     QPointer<EntryField> m_field;
     QPointer<QWidget> m_gap; ///< stands in the station where the field was
+    QPointer<QWidget> m_picture, m_pictureGap;
     Label* m_place;
     Label* m_last;
     Label* m_keys;

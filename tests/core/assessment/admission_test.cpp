@@ -44,7 +44,7 @@ TEST(Admission, refuses_a_closing_step_before_its_gate_and_out_of_order) {
     bench.readyToClose();
     EXPECT_THAT(bench.refusal(ClosingStepDone{ClosingStep::girdleLowered, {}, ""}), HasSubstr("comes after"));
     EXPECT_THAT(bench.refusal(SignedOff{"done"}), HasSubstr("before"));
-    bench.make(ClosingStepDone{ClosingStep::stacksRefitted, {}, ""});
+    bench.close(ClosingStep::stacksRefitted);
     EXPECT_THAT(bench.refusal(ClosingStepDone{ClosingStep::stacksRefitted, {}, ""}), HasSubstr("ticked already"));
 }
 

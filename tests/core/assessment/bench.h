@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 /// A record built step by step as an assembler would, for the scenario tests.
-#include "../../drafts.h"
+#include "../../closing.h"
 
 #include <assessment/admission.h>
 #include <gtest/gtest.h>
@@ -25,6 +25,7 @@ public:
         band(bands::pickupClearance, 250, 375);
         group(FastenerKind::mainCap, 6, "7/16-20", 70);
         group(FastenerKind::rod, 4, "3/8-24", 45);
+        drafts::specifyClosing(*this, 3);
         make(drafts::wrench());
         if (withTools) {
             for (const InstrumentAdded& tool : drafts::tools()) {
@@ -54,6 +55,13 @@ public:
         auto sequence = tryTo(std::move(body));
         EXPECT_TRUE(sequence) << (sequence ? "" : sequence.error().sentence);
         return sequence.value_or(0);
+    }
+    /// Made past every rule, as an import can bring it, `minutes` after the entry before it.
+    void comesFromOutside(Body body, int minutes) {
+        const Entry& entry =
+            ledger.append({ledger.entries().back().time.milliseconds + minutes * 60'000LL}, "Mira", std::move(body));
+        apply(facts, entry);
+        assessment = assess(facts);
     }
     /// The sentence of a refusal; the record must be unchanged.
     std::string refusal(Body body) {
@@ -124,15 +132,20 @@ public:
             make(RecheckMade{p, Feel::drags, "EDGE"});
         }
     }
+    /// Up to the open gate of the trial fit, the girdle's nuts not yet tight.
+    void upToTheFit() {
+        tightenAll();
+        bearings();
+        survey();
+        kit();
+        build();
+        recheck();
+        make(GirdleWaySet{});
+    }
     void trialFit() {
         layIn();
         make(GirdleWaySet{});
-        for (const auto& [item, name] : allWords<TrialItem>()) {
-            const int last = isPerThrow(item) ? facts.layout->throws() : 0;
-            for (int number = isPerThrow(item) ? 1 : 0; number <= last; ++number) {
-                make(TrialFitResult{item, number, TrialResult::pass, {}, ""});
-            }
-        }
+        drafts::passTrialFit(*this, facts);
     }
     void pickup() {
         for (int pass = 0; pass < 2; ++pass) {
@@ -166,6 +179,8 @@ public:
             outcome(f);
         }
     }
+    /// Every closing step up to `last`, each with its evidence.
+    void close(ClosingStep last = ClosingStep::panFastened) { drafts::closeUpTo(*this, facts, last); }
     /// Everything up to the open closing gate.
     void readyToClose() {
         tightenAll();

@@ -49,7 +49,7 @@ TEST(Scenario, a_whole_job_in_order_opens_both_gates_and_closes) {
     ASSERT_TRUE(bench.isOpen(GateKind::closing));
     for (const auto& [step, name] : allWords<ClosingStep>()) {
         EXPECT_EQ(bench.assessment.nextClosingStep, step);
-        bench.make(ClosingStepDone{step, {}, ""});
+        drafts::doClosingStep(bench, bench.facts, step);
         EXPECT_TRUE(bench.isOpen(GateKind::closing)) << name;
     }
     EXPECT_TRUE(bench.assessment.isReadyToSign);
@@ -76,7 +76,7 @@ TEST(Scenario, a_fastener_that_moves_locks_the_gate_with_exactly_what_it_spoiled
     }
     EXPECT_THAT(bench.holding(GateKind::closing),
                 UnorderedElementsAre("main-clearance:main-2", "gap:2L", "gap:2R", "stack:2L", "stack:2R", "recheck:2L",
-                                     "recheck:2R", "flushness", "trial-fit:dipstick clear", "trial-fit:pickup tube clear",
+                                     "recheck:2R", "flushness", "turning-torque:before the girdle", "turning-torque:girdle at torque", "trial-fit:dipstick clear", "trial-fit:pickup tube clear",
                                      "trial-fit:counterweights clear:1", "trial-fit:counterweights clear:2",
                                      "trial-fit:rod bolts clear:1", "trial-fit:rod bolts clear:2",
                                      "trial-fit:two turns by hand, nothing binds",
@@ -137,6 +137,7 @@ TEST(Scenario, a_fastener_that_moves_locks_the_gate_with_exactly_what_it_spoiled
 TEST(Scenario, a_round_older_than_the_trial_fit_does_not_count) {
     Bench bench;
     bench.readyToClose();
+    drafts::girdleToTorque(bench, bench.facts);
     bench.make(TrialFitResult{TrialItem::dipstick, 0, TrialResult::pass, {}, ""});
     EXPECT_THAT(bench.holding(GateKind::closing), ElementsAre("verify-round"));
     EXPECT_EQ(bench.stateOf("verify-round"), CheckState::stale);
@@ -305,9 +306,7 @@ TEST(Scenario, a_new_build_begins_empty_and_keeps_the_earlier_one_in_the_ledger)
     Bench bench;
     bench.readyToClose();
     EXPECT_THAT(bench.refusal(BuildBegun{2, "rebuild"}), HasSubstr("signed off"));
-    for (const auto& [step, name] : allWords<ClosingStep>()) {
-        bench.make(ClosingStepDone{step, {}, ""});
-    }
+    bench.close();
     bench.make(SignedOff{"done"});
     EXPECT_THAT(bench.refusal(GapReading{p2R, 3, {thou(50), ""}, ""}), HasSubstr("signed off"));
     bench.make(NoteAdded{"", "customer called"});

@@ -38,8 +38,17 @@ TEST(TrialFit, holds_a_counterweight_to_its_least_clearance) {
     EXPECT_FALSE(judged(TrialItem::rodBolts, 3, TrialResult::measured, thou(59.9))->isGood);
 }
 
-TEST(TrialFit, lets_dipstick_and_pickup_tube_do_with_any_clearance) {
-    EXPECT_TRUE(judged(TrialItem::dipstick, 0, TrialResult::measured, thou(5))->isGood);
+TEST(TrialFit, holds_dipstick_and_pickup_tube_to_their_least_clearance) {
+    const auto dipstick = judgeTrialFit({TrialItem::dipstick, 0, TrialResult::measured, thou(0.5)},
+                                        defaultDipstickClearance(), {});
+    EXPECT_FALSE(dipstick->isGood) << "half a thousandth is none";
+    EXPECT_EQ(dipstick->sentence, "dipstick clear: 0.0005 in measured, at least 0.0600 in asked.");
+    EXPECT_TRUE(judgeTrialFit({TrialItem::pickupTube, 0, TrialResult::measured, thou(100)},
+                              defaultPickupTubeClearance(), {})
+                    ->isGood);
+    EXPECT_FALSE(judgeTrialFit({TrialItem::pickupTube, 0, TrialResult::measured, thou(99.9)},
+                               defaultPickupTubeClearance(), {})
+                     ->isGood);
     EXPECT_FALSE(judged(TrialItem::pickupTube, 0, TrialResult::measured, Length())->isGood);
 }
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 /// Invented records on disk for the tests of the shop, written in one transaction each so that hundreds are cheap.
-#include "../../drafts.h"
+#include "../../closing.h"
 
 #include <assessment/admission.h>
 #include <filesystem>
@@ -89,6 +89,7 @@ public:
         band(bands::pickupClearance, 250, 375);
         group(FastenerKind::mainCap, 6, "7/16-20", 70);
         group(FastenerKind::rod, 4, "3/8-24", 45);
+        drafts::specifyClosing(*this, 3);
         InstrumentAdded wrench = drafts::wrench();
         wrench.serial = "T-9";
         wrench.calibrated = Date{20'500}; // 2026-02-16
@@ -164,12 +165,7 @@ public:
     }
     void trialFit() {
         make(GirdleWaySet{});
-        for (const auto& [item, name] : allWords<TrialItem>()) {
-            const int last = isPerThrow(item) ? facts.layout->throws() : 0;
-            for (int number = isPerThrow(item) ? 1 : 0; number <= last; ++number) {
-                make(TrialFitResult{item, number, TrialResult::pass, {}, ""});
-            }
-        }
+        drafts::passTrialFit(*this, facts);
         for (int pass = 0; pass < 2; ++pass) {
             make(PickupReading{PickupTerm::panDepth, {inches(7.5), ""}, "DEPTH-1"});
             make(PickupReading{PickupTerm::gasket, {thou(60), ""}, "MIC-1"});
@@ -200,14 +196,7 @@ public:
         }
     }
     void close() {
-        for (const auto& [step, name] : allWords<ClosingStep>()) {
-            ClosingStepDone done;
-            done.step = step;
-            if (step == ClosingStep::beadLaid) {
-                done.openMinutes = 10;
-            }
-            make(done);
-        }
+        drafts::closeUpTo(*this, facts, ClosingStep::panFastened, 10);
         make(SignedOff{"ready to run"});
     }
     /// Everything up to the open closing gate.

@@ -24,7 +24,7 @@ TEST(EngineTemplate, holds_what_is_in_force_in_a_record_and_nothing_of_its_custo
     maker.band(bands::residual, -1, 1); // set anew: the later one is in force
     const auto t = templateFrom(maker.ledger, {"x", 1, ""});
     ASSERT_TRUE(t);
-    EXPECT_THAT(t->entries, SizeIs(7)); // layout, rules, three bands, two groups
+    EXPECT_THAT(t->entries, SizeIs(9)); // layout, rules, three bands, four groups
     const std::string lines = toLines(*t);
     EXPECT_EQ(lines.find("Orrin"), std::string::npos);
     const auto again = templateFromLines(lines, "none");
@@ -32,6 +32,23 @@ TEST(EngineTemplate, holds_what_is_in_force_in_a_record_and_nothing_of_its_custo
     EXPECT_EQ(again->note, t->note);
     EXPECT_EQ(toLines(*again), lines);
     EXPECT_THAT(lines, HasSubstr("\"lo_nm\":-25400"));
+}
+
+TEST(EngineTemplate, carries_the_shops_own_checks_but_not_those_withdrawn) {
+    Maker maker;
+    maker.begin("Orrin Vale", "V8");
+    OwnCheckSet tray;
+    tray.ownCheck = "tray";
+    tray.words = "windage tray clear of every throw";
+    maker.make(tray);
+    tray.ownCheck = "plugs";
+    tray.places = 0;
+    maker.make(tray);
+    const auto t = templateFrom(maker.ledger, {"x", 1, ""});
+    ASSERT_TRUE(t);
+    EXPECT_THAT(toLines(*t), HasSubstr("windage tray"));
+    EXPECT_EQ(toLines(*t).find("\"plugs\""), std::string::npos);
+    EXPECT_TRUE(templateFromLines(toLines(*t), "none"));
 }
 
 TEST(EngineTemplate, names_itself_in_the_records_that_it_begins) {

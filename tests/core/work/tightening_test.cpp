@@ -27,9 +27,9 @@ TEST(TighteningOrder, of_ones_own_comes_before_the_usual_one) {
 
 TEST(TighteningOrder, of_a_row_counts_what_its_group_counts) {
     WorkBench bench;
-    EXPECT_TRUE(tighteningOrder(bench.facts, FastenerKind::panRail).empty());
-    bench.group(FastenerKind::panRail, 14, "1/4-20", 8);
-    const auto order = tighteningOrder(bench.facts, FastenerKind::panRail);
+    EXPECT_TRUE(tighteningOrder(bench.facts, FastenerKind::front).empty());
+    bench.group(FastenerKind::front, 14, "1/4-20", 8);
+    const auto order = tighteningOrder(bench.facts, FastenerKind::front);
     EXPECT_EQ(std::set(order.begin(), order.end()).size(), 14U);
     EXPECT_EQ(sequenceNumbers(order).at(order[4]), 5);
 }
@@ -74,7 +74,7 @@ TEST(Specified, is_what_the_method_of_the_group_asks_for) {
     bench.make(group);
     EXPECT_EQ(asSpecified(bench.facts, f, "W1")->angle->value, degrees(90));
     EXPECT_FALSE(isTightAsSpecified(bench.facts, f)) << "the angle was never turned";
-    const auto none = asSpecified(bench.facts, {FastenerKind::girdleNut, 1, Side::left, Ring::inner}, "W1");
+    const auto none = asSpecified(bench.facts, {FastenerKind::rear, 1, Side::left, Ring::inner}, "W1");
     ASSERT_FALSE(none);
     EXPECT_NE(none.error().sentence.find("set its group first"), std::string::npos);
 }

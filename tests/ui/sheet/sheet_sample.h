@@ -2,6 +2,8 @@
 #pragma once
 /// A whole invented build, entry by entry, for the tests of the sheet. Each entry is judged like one typed in the
 /// window.
+#include "../../closing.h"
+
 #include <QBuffer>
 #include <QImage>
 #include <QLinearGradient>
@@ -119,6 +121,7 @@ private:
         group(FastenerKind::mainCap, m_shape.caps * m_shape.fastenersPerCap, "7/16-20", 75);
         group(FastenerKind::rod, m_shape.rods * 2, "3/8-24", 45);
         group(FastenerKind::girdleNut, m_shape.caps * 2, "7/16-20", 40);
+        group(FastenerKind::panRail, 8, "1/4-20", 8);
         instrument("MIC-1", InstrumentType::micrometer, 0.05);
         instrument("BG-1", InstrumentType::boreGauge, 0.1);
         instrument("FG-1", InstrumentType::feelerGauge, 0.1);
@@ -134,6 +137,10 @@ private:
         wrench.calibrated = *parseDate("2022-03-01");
         wrench.due = *parseDate("2023-03-01"); // passed before this build
         make(wrench);
+        InstrumentAdded small;
+        small.instrument = "TW-2";
+        small.type = InstrumentType::torqueWrench;
+        make(small);
     }
     void band(std::string_view which, double lo, double hi) {
         make(BandSet{std::string(which), typed(thou(lo)), typed(thou(hi)), {}, "part maker's sheet"});
@@ -236,6 +243,7 @@ private:
     }
     void trialFit() {
         make(GirdleWaySet{});
+        drafts::girdleToTorque(*this, facts, "TW-2");
         for (const auto& [item, words] : allWords<TrialItem>()) {
             const int last = isPerThrow(item) ? facts.layout->throws() : 0;
             for (int number = isPerThrow(item) ? 1 : 0; number <= last; ++number) {
@@ -247,6 +255,7 @@ private:
                 make(result);
             }
         }
+        drafts::readTurning(*this, TurningStage::girdleAtTorque, 12.5, 8, "TW-2");
     }
     void pickup() {
         for (int pass = 0; pass < 2; ++pass) {
@@ -293,19 +302,7 @@ private:
         trialFit();
         lift(StackMove::takenOff);
         round(2, false);
-        for (const auto& [step, words] : allWords<ClosingStep>()) {
-            ClosingStepDone done;
-            done.step = step;
-            if (step == ClosingStep::beadLaid) {
-                done.openMinutes = 20;
-            }
-            if (step == ClosingStep::nutsTightened) {
-                for (const FastenerId f : facts.layout->girdleNuts()) {
-                    make(FastenerTightened{f, Entered<Torque>{poundFeet(40), "40 lbf·ft!"}, {}, {}, "TW-1"}); // below its range
-                }
-            }
-            make(done);
-        }
+        drafts::closeUpTo(*this, facts, ClosingStep::panFastened, 20, "TW-2");
         make(SignedOff{"Built and measured as written here."});
     }
 

@@ -7,13 +7,14 @@
 #include <QLineEdit>
 #include <QListView>
 #include <QPushButton>
-#include <QSpinBox>
+#include <planview/plan_view.h>
 #include <stations/common/checks_view.h>
 #include <stations/closing/findings.h>
 #include <stations/closing/open_time.h>
 #include <stations/closing/photos.h>
 #include <stations/closing/station.h>
 #include <stations/closing/steps.h>
+#include <stations/closing/task.h>
 #include <stations/common/entry_field.h>
 #include <stations/pickup/station.h>
 #include <stations/trial_fit/station.h>
@@ -57,6 +58,7 @@ TEST(TrialFitPanel, takes_the_girdles_way_round) {
 TEST(TrialFitPanel, is_answered_by_keyboard_row_by_row) {
     StationRecord bench;
     bench.readyToFit();
+    bench.girdleToTorque();
     Shown<TrialFitStation> shown(bench);
     QLineEdit* edit = shown.panel.entryField()->lineEdit();
     typeAndEnter(edit, "p"); // dipstick
@@ -65,12 +67,13 @@ TEST(TrialFitPanel, is_answered_by_keyboard_row_by_row) {
     EXPECT_EQ(bench.lastAs<TrialFitResult>().item, TrialItem::counterweights);
     EXPECT_EQ(bench.lastAs<TrialFitResult>().throwNumber, 1);
     EXPECT_EQ(bench.lastAs<TrialFitResult>().clearance->value, thou(72));
-    EXPECT_EQ(shown.panel.item(), (TrialId{TrialItem::counterweights, 2}));
+    EXPECT_EQ(shown.panel.task(), TrialTask(TrialId{TrialItem::counterweights, 2}));
 }
 
 TEST(TrialFitPanel, a_fail_opens_a_finding) {
     StationRecord bench;
     bench.readyToFit();
+    bench.girdleToTorque();
     Shown<TrialFitStation> shown(bench);
     shown.panel.select("throw-2");
     typeAndEnter(shown.panel.entryField()->lineEdit(), "f touches the plate at 2R");
@@ -81,14 +84,69 @@ TEST(TrialFitPanel, a_fail_opens_a_finding) {
     EXPECT_EQ(bench.facts().trialFits.at({TrialItem::counterweights, 2}).what.result, TrialResult::fail);
 }
 
+TEST(TrialFitPanel, leads_from_the_crank_over_the_nuts_to_the_items_with_one_enter_each) {
+    StationRecord bench;
+    bench.readyToFit();
+    Shown<TrialFitStation> shown(bench);
+    QLineEdit* edit = shown.panel.entryField()->lineEdit();
+    shown.panel.select("turning-before the girdle");
+    typeAndEnter(edit, "12/8");
+    EXPECT_EQ(bench.lastAs<TurningTorqueRead>().breakaway.value, poundFeet(12));
+    EXPECT_EQ(shown.panel.task(), TrialTask(GirdleNuts{}));
+    EXPECT_EQ(shown.panel.subject(), "girdle-2L") << "from the centre outwards";
+    for (int nut = 0; nut < 6; ++nut) {
+        typeAndEnter(edit, "");
+        EXPECT_EQ(bench.lastAs<FastenerTightened>().torque->value, poundFeet(30));
+    }
+    EXPECT_EQ(shown.panel.task(), TrialTask(TrialId{TrialItem::dipstick, 0}));
+    typeAndEnter(edit, ".0005");
+    EXPECT_EQ(bench.assessment().find("trial-fit:dipstick clear")->state, CheckState::out);
+}
+
+TEST(TrialFitPanel, a_jump_to_an_item_leads_to_the_nut_that_is_loose) {
+    StationRecord bench;
+    bench.readyToFit();
+    Shown<TrialFitStation> shown(bench);
+    shown.panel.select("throw-1");
+    EXPECT_EQ(shown.panel.task(), TrialTask(GirdleNuts{}));
+}
+
+TEST(TrialFitPanel, asks_the_shops_own_checks_before_the_gate_opens) {
+    StationRecord bench;
+    OwnCheckSet set;
+    set.ownCheck = "tray";
+    set.words = "windage tray clear of every throw";
+    set.holds = OwnCheckHolds::trialFit;
+    set.places = 2;
+    bench.make(set);
+    Shown<TrialFitStation> shown(bench);
+    shown.panel.select("own-tray:1");
+    EXPECT_TRUE(shown.panel.entryField()->isEnabled());
+    typeAndEnter(shown.panel.entryField()->lineEdit(), "n touches at 3");
+    EXPECT_EQ(bench.lastAs<OwnCheckAnswered>().answer, YesNo::no);
+    EXPECT_EQ(bench.lastAs<OwnCheckAnswered>().note, "touches at 3");
+    EXPECT_EQ(shown.panel.task(), TrialTask(OwnPlace{"tray", 2}));
+}
+
+TEST(PickupPanel, asks_back_what_no_such_part_can_be) {
+    StationRecord bench;
+    Shown<PickupStation> shown(bench);
+    shown.panel.select("gasket");
+    typeAndEnter(shown.panel.entryField()->lineEdit(), "7.5");
+    EXPECT_NE(shown.panel.entryField()->problem(), "");
+    EXPECT_TRUE(bench.facts().pickup.empty());
+}
+
 TEST(PickupPanel, goes_from_term_to_term_and_adds_them_up) {
     StationRecord bench;
     Shown<PickupStation> shown(bench);
     QLineEdit* edit = shown.panel.entryField()->lineEdit();
-    for (int reading = 0; reading < 2; ++reading) {
-        for (const char* value : {"7.5000", ".060", "1/4", "7.5000"}) {
-            typeAndEnter(edit, value);
-        }
+    for (const char* value : {"7.5000", ".060", "1/4", "7.5000"}) {
+        const PickupTerm asked = shown.panel.term();
+        typeAndEnter(edit, value);
+        EXPECT_EQ(shown.panel.term(), asked) << "measured twice before it steps on";
+        typeAndEnter(edit, value);
+        EXPECT_EQ(bench.facts().pickup.at(asked).size(), 2U);
     }
     ASSERT_TRUE(bench.assessment().pickup.clearance);
     EXPECT_EQ(*bench.assessment().pickup.clearance, thou(310));
@@ -108,33 +166,124 @@ TEST(PickupPanel, jumps_to_a_term_by_its_name) {
 TEST(ClosingPanel, is_locked_with_its_reasons) {
     StationRecord bench;
     Shown<ClosingStation> shown(bench);
-    EXPECT_FALSE(child<ClosingSteps>(shown.panel)->button(ClosingStep::stacksRefitted)->isEnabled());
+    EXPECT_EQ(shown.panel.entryField(), nullptr);
     EXPECT_EQ(static_cast<std::size_t>(child<ChecksView>(shown.panel, "holding")->count()),
               bench.assessment().gate(GateKind::closing).holding.size());
 }
 
-TEST(ClosingPanel, ticks_the_steps_in_order_and_signs_off_and_begins_a_new_build) {
+/// The keys of a whole closing of three caps: every entry is one Enter, and only what is counted, read or printed on a
+/// tube is typed besides.
+TEST(ClosingPanel, is_closed_key_by_key_and_signed_off_and_begins_a_new_build) {
     StationRecord bench;
     bench.readyToClose();
     ASSERT_TRUE(bench.assessment().gate(GateKind::closing).isOpen)
         << bench.assessment().checks[bench.assessment().gate(GateKind::closing).holding.front()].code;
     Shown<ClosingStation> shown(bench);
-    auto* steps = child<ClosingSteps>(shown.panel);
-    EXPECT_FALSE(steps->button(ClosingStep::girdleLowered)->isEnabled()) << "not before its turn";
-    steps->button(ClosingStep::stacksRefitted)->click();
-    EXPECT_EQ(bench.lastAs<ClosingStepDone>().step, ClosingStep::stacksRefitted);
-    steps->findChild<QSpinBox*>()->setValue(12);
-    steps->button(ClosingStep::beadLaid)->click();
-    EXPECT_EQ(bench.lastAs<ClosingStepDone>().openMinutes, 12);
-    EXPECT_TRUE(child<OpenTime>(steps)->isVisible());
-    for (const ClosingStep step : {ClosingStep::girdleLowered, ClosingStep::nutsTightened, ClosingStep::panFastened}) {
-        QTest::keyClick(steps->button(step), Qt::Key_Space);
-        EXPECT_EQ(bench.lastAs<ClosingStepDone>().step, step);
+    ClosingTaskPage* page = child<ClosingTaskPage>(shown.panel);
+    const auto before = bench.session->ledger().size();
+    std::int64_t enters = 0;
+    std::size_t typed = 0;
+    const auto keys = [&](const char* text) {
+        typeAndEnter(page->field()->lineEdit(), text);
+        EXPECT_EQ(page->field()->problem().toStdString(), "");
+        ++enters;
+        typed += std::string_view(text).size();
+    };
+    keys("6+0+0");
+    EXPECT_EQ(bench.lastAs<ClosingStepDone>().fitted, 6);
+    EXPECT_EQ(page->task().stack, (Position{1, Side::left}));
+    EXPECT_TRUE(page->picture()->title().contains("S-1L")) << "which stack goes where";
+    for (int stack = 0; stack < 6; ++stack) {
+        keys("");
     }
-    EXPECT_FALSE(child<OpenTime>(steps)->isVisible());
-    child<QPushButton>(steps, "signOff")->click();
+    keys(""); // all are on
+    keys("Grey sealant / 2231-A / 12");
+    EXPECT_EQ(bench.lastAs<ClosingStepDone>().lot, "2231-A");
+    EXPECT_TRUE(page->picture()->clock()->isVisible()) << "the open time runs";
+    keys("");
+    EXPECT_EQ(bench.lastAs<ClosingStepDone>().step, ClosingStep::girdleLowered);
+    EXPECT_FALSE(page->picture()->clock()->isVisible());
+    EXPECT_EQ(page->task().fastener->number, 2) << "from the centre outwards";
+    EXPECT_EQ(shown.panel.subject(), QString::fromStdString(code(*page->task().fastener)));
+    for (int nut = 0; nut < 6; ++nut) {
+        keys("");
+        EXPECT_EQ(bench.lastAs<FastenerTightened>().torque->value, poundFeet(30));
+    }
+    keys("");
+    keys("12.5/8");
+    EXPECT_EQ(bench.lastAs<TurningTorqueRead>().stage, TurningStage::girdleAtTorque);
+    keys("");
+    for (int fastener = 0; fastener < 8; ++fastener) {
+        keys("");
+    }
+    keys("12.5/8");
+    keys("");
+    EXPECT_EQ(bench.lastAs<ClosingStepDone>().step, ClosingStep::panFastened);
+    keys("");
     EXPECT_TRUE(bench.facts().isClosed());
     EXPECT_FALSE(bench.lastAs<SignedOff>().statement.empty());
+    EXPECT_EQ(enters, 30) << "6 stacks, 6 nuts, 8 pan fasteners, 2 turning torques, 7 steps, 1 sign-off";
+    EXPECT_EQ(bench.session->ledger().size() - before, enters) << "one entry, one Enter";
+    EXPECT_EQ(typed, 43U) << "three counts, the tube, two turning torques";
+    EXPECT_TRUE(child<ClosingSteps>(shown.panel)->buildButton()->isVisible());
+}
+
+TEST(ClosingPanel, lists_every_fastener_with_the_next_one_marked_and_the_steps_of_its_torque) {
+    StationRecord bench;
+    bench.readyToClose();
+    bench.close(ClosingStep::girdleLowered);
+    Shown<ClosingStation> shown(bench);
+    ClosingPicture* picture = child<ClosingTaskPage>(shown.panel)->picture();
+    ASSERT_EQ(lines(picture->list()), 6);
+    EXPECT_TRUE(cell(picture->list(), 0).startsWith("▶"));
+    EXPECT_TRUE(picture->title().contains("30"));
+    typeAndEnter(child<ClosingTaskPage>(shown.panel)->field()->lineEdit(), "");
+    EXPECT_TRUE(cell(picture->list(), 0).startsWith("✓"));
+    EXPECT_TRUE(cell(picture->list(), 1).startsWith("▶"));
+    EXPECT_EQ(picture->plan()->selected(), shown.panel.subject());
+}
+
+TEST(ClosingPanel, says_what_is_wrong_with_what_was_typed) {
+    StationRecord bench;
+    bench.readyToClose();
+    Shown<ClosingStation> shown(bench);
+    EntryField* field = child<ClosingTaskPage>(shown.panel)->field();
+    typeAndEnter(field->lineEdit(), "6");
+    EXPECT_TRUE(field->problem().contains("29+1+16"));
+    field->clear();
+    typeAndEnter(field->lineEdit(), "5+0+0");
+    EXPECT_TRUE(field->problem().contains("find what is missing"));
+}
+
+TEST(ClosingPanel, asks_the_shops_own_checks_where_they_belong) {
+    StationRecord bench;
+    OwnCheckSet set;
+    set.ownCheck = "bolts";
+    set.words = "pump and pickup bolts marked";
+    set.holds = OwnCheckHolds::closingStep;
+    set.step = ClosingStep::stacksRefitted;
+    bench.make(set);
+    bench.readyToClose();
+    bench.close(ClosingStep::shimsCounted);
+    Shown<ClosingStation> shown(bench);
+    EXPECT_EQ(child<ClosingTaskPage>(shown.panel)->picture()->title(), "Pump and pickup bolts marked");
+    typeAndEnter(child<ClosingTaskPage>(shown.panel)->field()->lineEdit(), "y");
+    EXPECT_EQ(bench.lastAs<OwnCheckAnswered>().answer, YesNo::yes);
+    EXPECT_EQ(child<ClosingTaskPage>(shown.panel)->task().stack, (Position{1, Side::left}));
+}
+
+TEST(ClosingPanel, a_jump_to_a_check_of_the_shops_asks_it_while_the_gate_is_still_held) {
+    StationRecord bench;
+    OwnCheckSet set;
+    set.ownCheck = "seal";
+    set.words = "rear main seal in";
+    bench.make(set);
+    Shown<ClosingStation> shown(bench);
+    shown.panel.select("own-seal:1");
+    EXPECT_EQ(child<ClosingTaskPage>(shown.panel)->picture()->title(), "Rear main seal in");
+    typeAndEnter(child<ClosingTaskPage>(shown.panel)->field()->lineEdit(), "y");
+    EXPECT_EQ(bench.lastAs<OwnCheckAnswered>().answer, YesNo::yes);
+    EXPECT_TRUE(child<ChecksView>(shown.panel, "holding")->isVisible()) << "the rest holds it as before";
 }
 
 TEST(FindingsPanel, opens_and_settles_a_finding_and_takes_a_note) {

@@ -8,6 +8,7 @@
 #include <stations/common/entry_form.h>
 #include <stations/engine/bands.h>
 #include <stations/engine/layout.h>
+#include <stations/engine/own_checks.h>
 #include <stations/engine/people.h>
 #include <stations/engine/station.h>
 
@@ -134,6 +135,37 @@ TEST(ExactText, writes_a_length_so_that_reading_it_gives_the_same_length) {
             EXPECT_EQ(back->value, length) << exactText(length, units).toStdString();
         }
     }
+}
+
+TEST_F(Engine, a_check_of_the_shops_own_is_set_restated_and_withdrawn) {
+    panel.select("own checks");
+    auto* form = child<EngineOwnChecks>(panel)->findChild<EntryForm*>();
+    form->type("own_check", "tray");
+    form->type("words", "windage tray clear of every throw");
+    form->type("places", "2");
+    form->choice("holds")->setCurrentIndex(0);
+    form->save();
+    EXPECT_EQ(form->problem().toStdString(), "");
+    EXPECT_EQ(bench.lastAs<OwnCheckSet>().places, 2);
+    EXPECT_EQ(bench.lastAs<OwnCheckSet>().holds, OwnCheckHolds::trialFit);
+    EXPECT_EQ(child<EngineOwnChecks>(panel)->findChild<QAbstractItemView*>()->model()->rowCount(), 1);
+    panel.select("tray");
+    form->type("places", "0");
+    form->save();
+    EXPECT_EQ(facts().ownCheckNamed("tray")->what.places, 0);
+    EXPECT_EQ(facts().ownCheckNamed("tray")->what.words, "windage tray clear of every throw");
+}
+
+TEST_F(Engine, the_rules_say_what_is_common_practice_and_take_a_rise_of_the_shop) {
+    panel.select("rules");
+    auto* form = child<EngineBands>(panel)->rulesForm();
+    EXPECT_EQ(form->text("turning_rise"), "") << "nobody confirmed one";
+    form->type("turning_rise", "1.5 lbf·ft");
+    form->type("pickup_tube_minimum", "0.120");
+    form->save();
+    EXPECT_EQ(bench.lastAs<RulesSet>().turningRise, poundFeet(1.5));
+    EXPECT_EQ(bench.lastAs<RulesSet>().pickupTubeMinimum, thou(120));
+    EXPECT_FALSE(bench.lastAs<RulesSet>().dipstickMinimum);
 }
 
 } // namespace

@@ -55,7 +55,7 @@ void fill(StationRecord& bench) {
 void grab(QWidget& panel, const QString& name) {
     QApplication::processEvents();
     const QPixmap picture = panel.grab();
-    ASSERT_EQ(picture.size() / picture.devicePixelRatio(), QSize(1060, 680)) << name.toStdString();
+    ASSERT_EQ(picture.size() / picture.devicePixelRatio(), panel.size()) << name.toStdString();
     // Where the environment names a folder, the pictures are kept there to be looked at.
     if (const char* folder = std::getenv("CAPRAIL_PICTURES")) {
         QDir().mkpath(QString::fromUtf8(folder));
@@ -116,6 +116,11 @@ TEST_P(Look1060, the_trial_fit_fits_locked_and_open) {
     grab(shut, named("trial-fit-locked"));
     StationRecord bench(5, 4);
     bench.readyToFit();
+    TrialFitStation nuts(*bench.session);
+    show(nuts);
+    nuts.select("throw-1");
+    grab(nuts, named("trial-fit-nuts"));
+    bench.girdleToTorque();
     bench.make(TrialFitResult{TrialItem::dipstick, 0, TrialResult::pass, {}, ""});
     bench.make(TrialFitResult{TrialItem::counterweights, 1, TrialResult::measured, Entered<Length>{thou(72), ""}, ""});
     bench.make(TrialFitResult{TrialItem::counterweights, 2, TrialResult::fail, {}, "touches at 2R"});
@@ -142,13 +147,18 @@ TEST_P(Look1060, the_closing_fits_locked_open_and_signed) {
     grab(shut, named("closing-locked"));
     StationRecord bench;
     bench.readyToClose();
-    bench.make(ClosingStepDone{ClosingStep::stacksRefitted, {}, ""});
-    bench.make(ClosingStepDone{ClosingStep::beadLaid, 20, ""});
     ClosingStation panel(*bench.session);
     show(panel);
-    grab(panel, named("closing-open"));
-    for (const ClosingStep step : {ClosingStep::girdleLowered, ClosingStep::nutsTightened, ClosingStep::panFastened}) {
-        bench.make(ClosingStepDone{step, {}, ""});
+    // Each step with what it is about, at the size of a large window and of a small one.
+    for (const auto& [step, name] : allWords<ClosingStep>()) {
+        bench.close(step);
+        panel.refresh();
+        const QString picture = QStringLiteral("closing-%1").arg(static_cast<int>(step) + 1);
+        panel.resize(1060, 680);
+        grab(panel, named(picture.toLatin1().constData()));
+        panel.resize(790, 440);
+        grab(panel, named((picture + QStringLiteral("-small")).toLatin1().constData()));
+        panel.resize(1060, 680);
     }
     bench.make(SignedOff{"Assembled and checked as recorded."});
     panel.refresh();

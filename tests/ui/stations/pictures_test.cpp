@@ -140,12 +140,20 @@ protected:
 };
 
 TEST_P(Pictures, of_the_engine_station) {
+    OwnCheckSet check;
+    check.ownCheck = "windage-tray";
+    check.words = "windage tray clear of every throw";
+    check.holds = OwnCheckHolds::trialFit;
+    check.places = 4;
+    bench.make(check);
     EngineStation panel(*bench.session);
     look(panel, "engine-layout");
     panel.select("rules");
     look(panel, "engine-bands");
     panel.select("people");
     look(panel, "engine-people");
+    panel.select("own checks");
+    look(panel, "engine-own-checks");
 }
 
 TEST_P(Pictures, of_the_bearings_station) {

@@ -2,7 +2,7 @@
 #pragma once
 /// A real record in a temporary folder, brought as far as a test needs it, and keys as a person types them.
 #include "../find.h"
-#include "../../drafts.h"
+#include "../../closing.h"
 
 #include <QApplication>
 #include <QTemporaryDir>
@@ -37,6 +37,7 @@ public:
         band(bands::pickupClearance, 250, 375);
         group(FastenerKind::mainCap, 2 * caps, "7/16-20", 70);
         group(FastenerKind::rod, 4, "3/8-24", 45);
+        drafts::specifyClosing(*this, caps);
         make(drafts::wrench());
         make(InstrumentAdded{
             "FEEL-1", InstrumentType::feelerGauge, "", "", Entered<Length>{tenths(1), ""}, {}, {}, {}, {}, {}, {}});
@@ -100,13 +101,10 @@ public:
         recheck();
         make(GirdleWaySet{});
     }
+    /// The turning torque before the girdle, and its nuts at torque.
+    void girdleToTorque() { drafts::girdleToTorque(*this, facts()); }
     void trialFit() {
-        for (const auto& [item, name] : allWords<TrialItem>()) {
-            const int last = isPerThrow(item) ? session->facts().layout->throws() : 0;
-            for (int number = isPerThrow(item) ? 1 : 0; number <= last; ++number) {
-                make(TrialFitResult{item, number, TrialResult::pass, {}, ""});
-            }
-        }
+        drafts::passTrialFit(*this, session->facts());
     }
     void pickup(double pickupDepthInches = 7.5) {
         for (int pass = 0; pass < 2; ++pass) {
@@ -165,6 +163,9 @@ public:
         pickup();
         verifyRound();
     }
+
+    /// Every closing step up to `last`, each with its evidence.
+    void close(ClosingStep last = ClosingStep::panFastened) { drafts::closeUpTo(*this, facts(), last); }
 
     [[nodiscard]] const Facts& facts() const { return session->facts(); }
     [[nodiscard]] const Assessment& assessment() const { return session->assessment(); }

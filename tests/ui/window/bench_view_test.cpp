@@ -9,6 +9,8 @@
 #include <QSignalSpy>
 #include <QTest>
 #include <session/spoken_words.h>
+#include <stations/closing/station.h>
+#include <stations/closing/task.h>
 #include <stations/common/entry_field.h>
 #include <stations/girdle/gaps.h>
 #include <stations/girdle/station.h>
@@ -81,6 +83,31 @@ TEST_F(BenchViewTest, keeps_what_was_refused_in_the_field) {
     EXPECT_EQ(view.field()->text(), "57");
     EXPECT_FALSE(view.field()->problem().isEmpty());
     EXPECT_TRUE(bench.facts().gaps.empty());
+}
+
+/// A closing at the engine stand: which stack goes where, and one nut after another, with the keyboard alone.
+TEST(BenchViewOfClosing, shows_what_the_step_is_about_and_takes_its_field) {
+    StationRecord bench;
+    bench.readyToClose();
+    bench.close(ClosingStep::shimsCounted);
+    ClosingStation closing(*bench.session);
+    QObject::connect(bench.session.get(), &RecordSession::changed, &closing, [&] { closing.refresh(); });
+    closing.resize(1060, 680);
+    closing.show();
+    BenchView view(*bench.session);
+    view.resize(1280, 800);
+    view.show();
+    ASSERT_TRUE(view.enter(&closing));
+    ClosingPicture* picture = closing.taskPage()->picture();
+    EXPECT_TRUE(view.isAncestorOf(picture));
+    EXPECT_TRUE(picture->title().contains("S-1L"));
+    for (int stack = 0; stack < 6; ++stack) {
+        QTest::keyClick(view.field()->lineEdit(), Qt::Key_Return);
+    }
+    EXPECT_TRUE(bench.facts().stacksOn().size() == 6U);
+    view.leave();
+    EXPECT_TRUE(closing.isAncestorOf(picture));
+    EXPECT_TRUE(closing.isAncestorOf(closing.taskPage()->field()));
 }
 
 TEST(Confirmation, rings_once_for_an_entry_and_twice_for_a_refusal) {

@@ -5,10 +5,13 @@
 #include <QTabWidget>
 #include <algorithm>
 #include <session/look.h>
+#include <stations/common/checks_view.h>
 #include <stations/closing/findings.h>
 #include <stations/closing/photos.h>
 #include <stations/closing/steps.h>
-#include <stations/common/checks_view.h>
+#include <stations/closing/task.h>
+#include <stations/closing/task_words.h>
+#include <stations/common/entry_field.h>
 #include <stations/common/station_text.h>
 #include <stations/common/tab_order.h>
 #include <text/label.h>
@@ -16,18 +19,18 @@
 namespace caprail {
 
 ClosingStation::ClosingStation(RecordSession& given, QWidget* parent)
-    : StationPanel(given, parent), m_gate(new Label(this)), m_steps(new ClosingSteps(given, this)),
-      m_holding(new ChecksView(given, this)), m_tabs(new QTabWidget(this)),
+    : StationPanel(given, parent), m_gate(new Label(this)), m_caution(new Label(cautionText(ClosingStation::cautions()), this)),
+      m_steps(new ClosingSteps(given, this)),
+      m_holding(new ChecksView(given, this)), m_task(new ClosingTaskPage(given, this)), m_tabs(new QTabWidget(this)),
       m_findings(new ClosingFindings(given, this)), m_photos(new ClosingPhotos(given, this)) {
-    m_holding->setObjectName(QStringLiteral("holding"));
     QFont large = font();
     large.setPointSizeF(large.pointSizeF() * 1.4);
     large.setBold(true);
     m_gate->setFont(large);
     m_gate->setWordWrap(true);
-    auto* caution = new Label(cautionText(ClosingStation::cautions()), this);
-    caution->setWordWrap(true);
-    caution->setForegroundRole(QPalette::PlaceholderText);
+    m_holding->setObjectName(QStringLiteral("holding"));
+    m_caution->setWordWrap(true);
+    m_caution->setForegroundRole(QPalette::PlaceholderText);
     m_holding->setAccessibleName(tr("What holds the closing gate"));
     m_holding->setFilter([this](const Check& check) {
         const Assessment& assessment = session().assessment();
@@ -37,19 +40,23 @@ ClosingStation::ClosingStation(RecordSession& given, QWidget* parent)
     });
     m_tabs->setDocumentMode(true);
     m_tabs->setFocusPolicy(Qt::NoFocus); // its bar takes the keyboard
+    auto* work = new QWidget(this);
+    auto* workColumn = new QVBoxLayout(work);
+    workColumn->addWidget(m_holding);
+    workColumn->addWidget(m_task);
+    m_tabs->addTab(work, tr("Work"));
     m_tabs->addTab(m_findings, {});
     m_tabs->addTab(m_photos, {});
 
     auto* left = new QVBoxLayout;
     left->addWidget(m_gate);
     left->addWidget(m_steps);
-    left->addWidget(m_holding, 100);
-    left->addStretch(1); // takes the room while the gate is open
-    left->addWidget(caution);
+    left->addStretch(1);
+    left->addWidget(m_caution);
     auto* page = new QHBoxLayout(this);
-    page->addLayout(left, 11);
-    page->addWidget(m_tabs, 9);
-    setFocusProxy(m_steps);
+    page->addLayout(left, 3);
+    page->addWidget(m_tabs, 7);
+    setFocusProxy(m_task);
     putProxyFirst(*this);
     refresh();
 }
@@ -77,11 +84,34 @@ void ClosingStation::refresh() {
     m_gate->setPalette(palette);
     m_steps->refresh();
     m_holding->refresh();
-    m_holding->setVisible(!gate.isOpen && !facts.isClosed());
+    const bool isHeld = !gate.isOpen && !facts.isClosed();
+    m_task->refresh();
+    const bool isAsked = m_task->task().kind != ClosingTask::Kind::locked;
+    m_holding->setVisible(isHeld && !isAsked);
+    m_task->setVisible(isAsked);
     m_findings->refresh();
     m_photos->refresh();
-    m_tabs->setTabText(0, tr("Findings (%1 open) and notes").arg(assessment.openFindings.size()));
-    m_tabs->setTabText(1, tr("Photos (%1)").arg(facts.attachments.size()));
+    m_tabs->setTabText(1, tr("Findings (%1 open) and notes").arg(assessment.openFindings.size()));
+    m_tabs->setTabText(2, tr("Photos (%1)").arg(facts.attachments.size()));
+    emit subjectChanged();
+}
+
+void ClosingStation::resizeEvent(QResizeEvent* event) {
+    StationPanel::resizeEvent(event);
+    constexpr int roomy = 560; // pixels: a window of 960 × 540 leaves less
+    m_caution->setVisible(height() >= roomy);
+}
+
+QString ClosingStation::subject() const {
+    return taskPlace(m_task->task());
+}
+
+EntryField* ClosingStation::entryField() const {
+    return m_tabs->currentIndex() == 0 && m_task->field()->isEnabled() ? m_task->field() : nullptr;
+}
+
+QWidget* ClosingStation::benchPicture() const {
+    return m_task->picture();
 }
 
 void ClosingStation::select(const QString& subject) {
@@ -92,14 +122,22 @@ void ClosingStation::select(const QString& subject) {
         m_tabs->setCurrentWidget(m_photos);
         m_photos->setFocus();
     } else {
-        m_steps->focusNext();
+        m_tabs->setCurrentIndex(0);
+        for (const OwnPlace& place : ownPlaces(session().facts(), OwnCheckHolds::closing)) {
+            if (subject == QStringLiteral("own-%1:%2").arg(qtText(place.check)).arg(place.place)) {
+                m_task->askOwnCheck(place);
+                refresh();
+                break;
+            }
+        }
+        (m_task->field()->isEnabled() ? static_cast<QWidget*>(m_task->field()) : m_holding)->setFocus();
     }
 }
 
 QString ClosingStation::help() const {
     return tr("The steps that hide everything else. They unlock when no check is out, open or stale, and "
               "a verify round newer than the last trial fit found every fastener held. Each step is "
-              "ticked by a person, by name.");
+              "entered by a person, by name, with its own evidence.");
 }
 
 std::vector<Caution> ClosingStation::cautions() const {

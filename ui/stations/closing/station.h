@@ -11,9 +11,10 @@ class ChecksView;
 class ClosingFindings;
 class ClosingPhotos;
 class ClosingSteps;
+class ClosingTaskPage;
 
-/// Closing up: what still holds the gate, each a jump to its place; the steps in order, ticked by name; findings, notes
-/// and photos; the sign-off and, after it, a new build.
+/// Closing up: the steps and how each stands; beside them what still holds the gate, each a jump to its place, or the one
+/// thing that comes next, large, with the field that takes it; findings, notes and photos on pages of their own.
 class ClosingStation : public StationPanel {
     Q_OBJECT
 public:
@@ -24,11 +25,20 @@ public:
     void refresh() override;
     /// "step", "sign-off", "findings", "photos" or a finding's name.
     void select(const QString& subject) override;
+    [[nodiscard]] QString subject() const override;
+    /// While the gate is open and the work is shown.
+    [[nodiscard]] EntryField* entryField() const override;
+    [[nodiscard]] QWidget* benchPicture() const override;
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     Label* m_gate;
+    Label* m_caution; ///< gives way where there is no room for it
     ClosingSteps* m_steps;
     ChecksView* m_holding;
+    ClosingTaskPage* m_task;
     QTabWidget* m_tabs;
     ClosingFindings* m_findings;
     ClosingPhotos* m_photos;

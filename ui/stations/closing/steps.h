@@ -5,44 +5,30 @@
 #include <session/record_session.h>
 #include <text/label.h>
 
-class QLineEdit;
 class QPushButton;
-class QSpinBox;
 
 namespace caprail {
 
-class OpenTime;
-
-/// The closing steps in their order, each ticked by the person who did it, the sealant's open time running meanwhile,
-/// and at the end the sign-off; after it, the way to a new build. Only the next step can be ticked, and only while the
-/// gate is open.
+/// The closing steps in their order, each with how it stands, who did it and when; what is out says why. After the
+/// sign-off, the way to a new build.
 class ClosingSteps : public QWidget {
     Q_OBJECT
 public:
     explicit ClosingSteps(RecordSession& session, QWidget* parent = nullptr);
     void refresh();
-    /// Puts the keyboard on what can be done next.
-    void focusNext();
-    /// The button that ticks a step, for keyboards and tests.
-    [[nodiscard]] QPushButton* button(ClosingStep step) const { return m_rows.at(step).button; }
+    /// A step's line, for tests.
+    [[nodiscard]] QString line(ClosingStep step) const { return m_rows.at(step).text->text(); }
+    [[nodiscard]] QPushButton* buildButton() const { return m_build; }
 
 private:
     struct Row {
         Label* sign;
         Label* text;
-        QPushButton* button;
     };
-    void build();
-    void tick(ClosingStep step);
-    void signOff();
     void beginBuild();
     void refreshRow(ClosingStep step, const Row& row);
     RecordSession& m_session;
     std::map<ClosingStep, Row> m_rows;
-    QSpinBox* m_minutes;
-    OpenTime* m_openTime;
-    QLineEdit* m_statement;
-    QPushButton* m_sign;
     Label* m_signed;
     QPushButton* m_build;
 };

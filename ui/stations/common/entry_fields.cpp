@@ -57,6 +57,9 @@ QString fieldText(Temperature difference, const Units& units) {
 QString fieldText(Length value, const Units& units) {
     return exactText(value, units);
 }
+QString fieldText(Torque value, const Units& units) {
+    return qtText(format(value, units));
+}
 QString fieldText(const std::string& text, const Units&) {
     return qtText(text);
 }
@@ -107,6 +110,14 @@ Result<void> readField(Temperature& difference, const QString& text, const Field
 }
 Result<void> readField(Length& value, const QString& text, const FieldContext& c) {
     Entered<Length> entered;
+    if (auto read = readField(entered, text, c); !read) {
+        return read;
+    }
+    value = entered.value;
+    return {};
+}
+Result<void> readField(Torque& value, const QString& text, const FieldContext& c) {
+    Entered<Torque> entered;
     if (auto read = readField(entered, text, c); !read) {
         return read;
     }

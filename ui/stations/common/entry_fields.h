@@ -28,6 +28,7 @@ QString fieldText(const Entered<Temperature>&, const Units&);
 /// A difference of temperatures, in degrees Celsius.
 QString fieldText(Temperature, const Units&);
 QString fieldText(Length, const Units&);
+QString fieldText(Torque, const Units&);
 QString fieldText(const std::string&, const Units&);
 QString fieldText(std::int64_t, const Units&);
 QString fieldText(bool, const Units&);
@@ -50,6 +51,7 @@ Result<void> readField(Entered<Angle>&, const QString&, const FieldContext&);
 Result<void> readField(Entered<Temperature>&, const QString&, const FieldContext&);
 Result<void> readField(Temperature&, const QString&, const FieldContext&);
 Result<void> readField(Length&, const QString&, const FieldContext&);
+Result<void> readField(Torque&, const QString&, const FieldContext&);
 Result<void> readField(std::string&, const QString&, const FieldContext&);
 Result<void> readField(std::int64_t&, const QString&, const FieldContext&);
 Result<void> readField(bool&, const QString&, const FieldContext&);

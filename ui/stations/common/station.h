@@ -33,6 +33,9 @@ public:
     /// The field that takes the next value here; null where nothing is typed.
     [[nodiscard]] virtual EntryField* entryField() const { return nullptr; }
 
+    /// What is shown large above that field in the bench view; null: its place alone.
+    [[nodiscard]] virtual QWidget* benchPicture() const { return nullptr; }
+
 signals:
     void subjectChanged(); ///< another place is selected
 

@@ -54,6 +54,12 @@ std::vector<FormField> rulesFields() {
             {"counterweight_minimum", EngineBands::tr("Counterweight clear by"), {}, {}},
             {"second_person_verifies", EngineBands::tr("A second person verifies"), {}, {}},
             {"second_person_signs", EngineBands::tr("A second person signs off"), {}, {}},
+            {"pickup_tube_minimum", EngineBands::tr("Pickup tube clear by"),
+             EngineBands::tr("empty: 0.100 in, common practice"), {}},
+            {"dipstick_minimum", EngineBands::tr("Dipstick clear by"),
+             EngineBands::tr("empty: 0.060 in, common practice"), {}},
+            {"turning_rise", EngineBands::tr("Turning torque up by, at most"),
+             EngineBands::tr("empty: 2 lbf·ft, common practice"), {}},
             {"source", EngineBands::tr("Who says so"), {}, {}}};
 }
 

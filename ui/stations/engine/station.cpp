@@ -5,19 +5,22 @@
 #include <QVBoxLayout>
 #include <stations/engine/bands.h>
 #include <stations/engine/layout.h>
+#include <stations/engine/own_checks.h>
 #include <stations/engine/people.h>
 
 namespace caprail {
 
 EngineStation::EngineStation(RecordSession& given, QWidget* parent)
     : StationPanel(given, parent), m_tabs(new QTabWidget(this)), m_layout(new EngineLayoutPage(given, this)),
-      m_bands(new EngineBands(given, this)), m_people(new EnginePeople(given, this)) {
+      m_bands(new EngineBands(given, this)), m_people(new EnginePeople(given, this)),
+      m_ownChecks(new EngineOwnChecks(given, this)) {
     m_tabs->setDocumentMode(true);
     m_tabs->setFocusPolicy(Qt::NoFocus); // its bar takes the keyboard
     m_tabs->setAccessibleName(tr("Engine"));
     m_tabs->addTab(m_layout, tr("Engine and layout"));
     m_tabs->addTab(m_bands, tr("Bands and rules"));
     m_tabs->addTab(m_people, tr("People and instruments"));
+    m_tabs->addTab(m_ownChecks, tr("Own checks"));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_tabs);
@@ -27,6 +30,7 @@ void EngineStation::refresh() {
     m_layout->refresh();
     m_bands->refresh();
     m_people->refresh();
+    m_ownChecks->refresh();
 }
 
 void EngineStation::select(const QString& subject) {
@@ -48,6 +52,9 @@ void EngineStation::select(const QString& subject) {
     } else if (subject == QLatin1String("people")) {
         m_tabs->setCurrentWidget(m_people);
         m_people->personForm()->focusField("name");
+    } else if (subject == QLatin1String("own checks") || facts.ownCheckNamed(coreText(subject)) != nullptr) {
+        m_tabs->setCurrentWidget(m_ownChecks);
+        m_ownChecks->selectCheck(subject == QLatin1String("own checks") ? QString() : subject);
     } else if (subject == QLatin1String("instruments") || facts.instruments.contains(coreText(subject))) {
         m_tabs->setCurrentWidget(m_people);
         m_people->selectInstrument(subject);

@@ -8,9 +8,11 @@ namespace caprail {
 
 class EngineBands;
 class EngineLayoutPage;
+class EngineOwnChecks;
 class EnginePeople;
 
-/// The engine and what is asked of it: description and layout, bands and rules, people and instruments. All of it is
+/// The engine and what is asked of it: description and layout, bands and rules, people and instruments, and the
+/// shop's own checks. All of it is
 /// entered as entries, so a change in mid-build is recorded and makes stale what was judged by it.
 class EngineStation : public StationPanel {
     Q_OBJECT
@@ -20,7 +22,8 @@ public:
     [[nodiscard]] QString help() const override;
     [[nodiscard]] std::vector<Caution> cautions() const override;
     void refresh() override;
-    /// "engine", "layout", "bands", "rules", "people", "instruments", a band's or an instrument's name.
+    /// "engine", "layout", "bands", "rules", "people", "instruments", "own checks", a band's, an instrument's or a
+    /// check's name.
     void select(const QString& subject) override;
 
     [[nodiscard]] EngineLayoutPage* layoutPage() const { return m_layout; }
@@ -32,6 +35,7 @@ private:
     EngineLayoutPage* m_layout;
     EngineBands* m_bands;
     EnginePeople* m_people;
+    EngineOwnChecks* m_ownChecks;
 };
 
 } // namespace caprail

@@ -7,8 +7,6 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <algorithm>
-#include <assessment/admission.h>
-#include <ledger/expectations.h>
 #include <stations/common/entries_model.h>
 #include <stations/common/entries_table.h>
 #include <stations/common/entry_field.h>
@@ -172,39 +170,8 @@ void FastenersTighten::askForValue() {
         });
 }
 
-/// A torque, or a stretch where the group is tightened so; "40 / 90" is a torque and an angle.
 Result<FastenerTightened> FastenersTighten::read(const QString& text) const {
-    const auto specified = asSpecified(facts(), m_fastener, m_instrument->instrument());
-    if (text.trimmed().isEmpty()) {
-        return specified;
-    }
-    FastenerTightened entry{m_fastener, {}, {}, {}, m_instrument->instrument()};
-    const std::string name = describe(m_fastener);
-    if (specified && specified->stretch) {
-        auto stretch = parseLength(coreText(text), units(),
-                                   expectedLength(FastenerTightened::kind, "stretch", "the stretch of " + name));
-        if (!stretch) {
-            return tl::unexpected(stretch.error());
-        }
-        entry.stretch = std::move(*stretch);
-        return entry;
-    }
-    auto torque = parseTorque(coreText(text.section(QLatin1Char('/'), 0, 0)), units(),
-                              expectedTorque(FastenerTightened::kind, "torque", "the torque of " + name));
-    if (!torque) {
-        return tl::unexpected(torque.error());
-    }
-    entry.torque = std::move(*torque);
-    if (text.contains(QLatin1Char('/'))) {
-        auto angle = parseAngle(coreText(text.section(QLatin1Char('/'), 1)), units(),
-                                expectedAngle(FastenerTightened::kind, "angle", "the angle of " + name));
-        if (!angle) {
-            return tl::unexpected(angle.error());
-        }
-        entry.angle = std::move(*angle);
-    }
-    const auto good = makesSense(facts(), entry); // said as it is typed
-    return good ? Result<FastenerTightened>(std::move(entry)) : tl::unexpected(good.error());
+    return parseTightened(facts(), m_fastener, coreText(text), m_instrument->instrument(), units());
 }
 
 Result<void> FastenersTighten::store(FastenerTightened entry) {

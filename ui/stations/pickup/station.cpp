@@ -7,6 +7,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 #include <assessment/current_readings.h>
+#include <clearances/pickup.h>
 #include <ledger/band_names.h>
 #include <ledger/expectations.h>
 #include <stations/common/budget_window.h>
@@ -162,14 +163,19 @@ void PickupStation::choose(PickupTerm term) {
 void PickupStation::askForTerm() {
     const PickupTerm term = m_term;
     const auto number = currentPickup(session().facts(), term).size() + 1;
-    m_field->askLength(tr("%1, reading %2").arg(capitalised(qtShown(term))).arg(number), session().units(),
-                       expectedLength(PickupReading::kind, "value", shown(term)),
+    const QString title = number <= pickupReadingsNeeded
+                              ? tr("%1, reading %2 of %3").arg(capitalised(qtShown(term))).arg(number).arg(pickupReadingsNeeded)
+                              : tr("%1, reading %2").arg(capitalised(qtShown(term))).arg(number);
+    m_field->askLength(title, session().units(), expectedPickupTerm(term, shown(term)),
                        [this, term](const Entered<Length>& value) -> Result<void> {
                            const auto stored = session().append(PickupReading{term, value, m_instrument->instrument()});
                            if (!stored) {
                                return tl::unexpected(stored.error());
                            }
-                           m_terms->selectLine((m_terms->lineOf(term) + 1) % m_terms->count());
+                           // On to the next term only when this one is measured often enough.
+                           if (currentPickup(session().facts(), term).size() >= pickupReadingsNeeded) {
+                               m_terms->selectLine((m_terms->lineOf(term) + 1) % m_terms->count());
+                           }
                            return {};
                        });
 }

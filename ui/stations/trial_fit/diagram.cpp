@@ -2,8 +2,10 @@
 #include <stations/trial_fit/diagram.h>
 
 #include <algorithm>
+#include <assessment/work_order.h>
 #include <session/look.h>
 #include <stations/common/station_text.h>
+#include <work/tightening.h>
 #include <tables/column.h>
 
 namespace caprail {
@@ -46,7 +48,43 @@ PlanMark trialMark(const RecordSession& session, const QString& place, const std
 
 } // namespace
 
-PlanContent trialFitContent(const RecordSession& session) {
+namespace {
+
+PlanContent nutsContent(const Facts& facts) {
+    PlanContent content = planContent(facts);
+    content.layers = PlanLayer::girdle | PlanLayer::cutout | PlanLayer::girdleNuts | PlanLayer::sequence;
+    int number = 0;
+    for (const FastenerId f : tighteningOrder(facts, FastenerKind::girdleNut)) {
+        PlanMark mark;
+        mark.place = qtText(code(f));
+        mark.state = isTightAsSpecified(facts, f) ? CheckState::good : CheckState::notDone;
+        content.sequence[mark.place] = ++number;
+        content.order << mark.place;
+        content.marks.push_back(std::move(mark));
+    }
+    if (const auto next = nutsAtTorque(facts).next) {
+        content.selected = qtText(code(*next));
+    }
+    return content;
+}
+
+QString selectedOf(const TrialTask& task) {
+    const auto* place = std::get_if<TrialId>(&task);
+    if (place == nullptr) {
+        return {};
+    }
+    return place->second != 0                      ? QStringLiteral("throw-%1").arg(place->second)
+           : place->first == TrialItem::pickupTube ? QStringLiteral("pickup")
+           : place->first == TrialItem::dipstick   ? QStringLiteral("dipstick")
+                                                   : QString();
+}
+
+} // namespace
+
+PlanContent trialFitContent(const RecordSession& session, const TrialTask& task) {
+    if (std::holds_alternative<GirdleNuts>(task)) {
+        return nutsContent(session.facts());
+    }
     PlanContent content = planContent(session.facts());
     content.layers =
         PlanLayer::girdle | PlanLayer::cutout | PlanLayer::pickup | PlanLayer::dipstick | PlanLayer::throws;
@@ -56,6 +94,7 @@ PlanContent trialFitContent(const RecordSession& session) {
     }
     content.marks.push_back(trialMark(session, QStringLiteral("pickup"), {{TrialItem::pickupTube, 0}}));
     content.marks.push_back(trialMark(session, QStringLiteral("dipstick"), {{TrialItem::dipstick, 0}}));
+    content.selected = selectedOf(task);
     return content;
 }
 

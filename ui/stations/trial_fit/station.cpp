@@ -6,80 +6,44 @@
 #include <QPushButton>
 #include <QStackedWidget>
 #include <algorithm>
-#include <base/say.h>
 #include <planview/plan_view.h>
 #include <session/look.h>
 #include <stations/common/checks_view.h>
-#include <stations/common/diagram_tools.h>
 #include <stations/common/entries_model.h>
 #include <stations/common/entries_table.h>
 #include <stations/common/entry_field.h>
-#include <stations/common/findings.h>
+#include <stations/common/instrument_box.h>
+#include <stations/trial_fit/diagram.h>
+#include <stations/common/diagram_tools.h>
 #include <stations/common/station_text.h>
 #include <stations/common/step_keys.h>
 #include <stations/common/tab_order.h>
-#include <stations/trial_fit/diagram.h>
 #include <stations/trial_fit/way.h>
+#include <stations/trial_fit/words.h>
 #include <text/label.h>
 #include <text/plain_text.h>
-#include <work/trial_answer.h>
 
 namespace caprail {
 
-/// What is looked at, how it stands, and what was answered.
+/// A line: what is gone through, how it stands, and its words.
 struct TrialRow {
-    TrialId item;
+    TrialTask task;
     CheckState state = CheckState::notDone;
-    std::optional<TrialFitResult> answer;
+    QString text;
 };
-
-namespace {
-
-QString titleOf(TrialId id) {
-    return id.second == 0 ? capitalised(qtShown(id.first))
-                             : TrialFitStation::tr("Throw %1: %2").arg(id.second).arg(qtShown(id.first));
-}
-
-const Check* checkOf(const Assessment& assessment, TrialId id) {
-    const auto at = std::ranges::find_if(assessment.checks, [&](const Check& check) {
-        const auto* subject = std::get_if<TrialId>(&check.subject);
-        return check.kind == CheckKind::trialFit && subject != nullptr && *subject == id;
-    });
-    return at == assessment.checks.end() ? nullptr : &*at;
-}
-
-/// An answer in words, for the echo.
-QString describeAnswer(const TrialFitResult& answer, const Units& units) {
-    QString words = answer.clearance ? TrialFitStation::tr("%1 clear").arg(qtText(format(answer.clearance->value, units)))
-                                     : qtShown(answer.result);
-    if (!answer.note.empty()) {
-        words += QStringLiteral(": ") + qtText(answer.note);
-    }
-    return words;
-}
-
-QString lineText(const TrialRow& row, const Units& units) {
-    QString text = sign(row.state) + QStringLiteral("  ") + titleOf(row.item);
-    if (row.answer) {
-        text += QStringLiteral("  —  ") + describeAnswer(*row.answer, units);
-    }
-    if (row.state == CheckState::stale) {
-        text += TrialFitStation::tr("  (%1)").arg(stateWord(row.state));
-    }
-    return text;
-}
-
-} // namespace
 
 TrialFitStation::TrialFitStation(RecordSession& given, QWidget* parent)
     : StationPanel(given, parent), m_way(new TrialFitWay(given, this)), m_plan(new PlanView(this)),
-      m_rows(new List<TrialRow, TrialId>(
-          tr("What is looked at in the trial fit"), &TrialRow::item,
-          {{.text = [&given](const TrialRow& row) { return lineText(row, given.units()); },
+      m_rows(new List<TrialRow, TrialTask>(
+          tr("What is looked at in the trial fit"), &TrialRow::task,
+          {{.text = [](const TrialRow& row) { return row.text; },
             .ink = [](const TrialRow& row,
                       const Look& look) { return row.state == CheckState::notDone ? look.ink : look.of(row.state); }}},
-          this)), m_gate(new Label(this)), m_entry(new QStackedWidget(this)),
-      m_field(new EntryField(this)), m_pass(new QPushButton(tr("&Pass"), this)),
+          this)),
+      m_gate(new Label(this)), m_entry(new QStackedWidget(this)),
+      m_field(new EntryField(this)),
+      m_instrument(new InstrumentBox(given, {InstrumentType::torqueWrench}, this)),
+      m_pass(new QPushButton(tr("&Pass"), this)),
       m_fail(new QPushButton(tr("Fai&l"), this)), m_holding(new ChecksView(given, this)),
       m_entries(new EntriesTable(given, this)) {
     build();
@@ -87,14 +51,14 @@ TrialFitStation::TrialFitStation(RecordSession& given, QWidget* parent)
 }
 
 void TrialFitStation::build() {
-    m_holding->setObjectName(QStringLiteral("holding"));
     QFont large = font();
     large.setPointSizeF(large.pointSizeF() * 1.2);
     m_rows->setFont(large);
     m_rows->setSpacing(3);
+    m_holding->setObjectName(QStringLiteral("holding"));
     connect(m_rows, &ListView::lineSelected, this, [this](int line) {
         if (const TrialRow* row = m_rows->at(line)) {
-            choose(TrialId(row->item));
+            choose(TrialTask(row->task));
         }
     });
     m_gate->setFont(large);
@@ -108,7 +72,9 @@ void TrialFitStation::build() {
     m_entries->setColumnHidden(EntriesModel::time, true);
     m_entries->setColumnHidden(EntriesModel::person, true);
     m_entries->setFilter([](const Entry& entry) {
-        return std::holds_alternative<TrialFitResult>(entry.body) || std::holds_alternative<GirdleWaySet>(entry.body);
+        return std::holds_alternative<TrialFitResult>(entry.body) || std::holds_alternative<GirdleWaySet>(entry.body) ||
+               std::holds_alternative<TurningTorqueRead>(entry.body) ||
+               std::holds_alternative<OwnCheckAnswered>(entry.body);
     });
     for (const auto& [button, answer] : {std::pair(m_pass, "p"), std::pair(m_fail, "f")}) {
         button->setMinimumHeight(40);
@@ -117,6 +83,7 @@ void TrialFitStation::build() {
             m_field->submit();
         });
     }
+    connect(m_instrument, &QComboBox::activated, this, [this] { ask(); });
     setTip(m_fail, tr("Type what was seen first; it becomes a finding."));
     new StepKeys(m_field->lineEdit(), [this](int by) { step(by); });
 
@@ -130,6 +97,7 @@ void TrialFitStation::build() {
     auto* openColumn = new QVBoxLayout(open);
     openColumn->setContentsMargins(0, 0, 0, 0);
     openColumn->addWidget(m_field);
+    openColumn->addWidget(m_instrument);
     openColumn->addLayout(answers);
     openColumn->addStretch(1);
     m_entry->addWidget(open);
@@ -156,29 +124,18 @@ void TrialFitStation::build() {
     putProxyFirst(*this);
 }
 
-std::vector<TrialId> TrialFitStation::items() const {
-    std::vector<TrialId> list;
-    const auto& layout = session().facts().layout;
-    for (const auto& entry : allWords<TrialItem>()) {
-        if (!isPerThrow(entry.value)) {
-            list.emplace_back(entry.value, 0);
-            continue;
-        }
-        for (int number = 1; layout && number <= layout->throws(); ++number) {
-            list.emplace_back(entry.value, number);
-        }
-    }
-    return list;
-}
-
 void TrialFitStation::fillRows() {
-    const auto& answers = session().facts().trialFits;
     std::vector<TrialRow> rows;
-    for (const TrialId& id : items()) {
-        const Check* check = checkOf(session().assessment(), id);
-        const auto given = answers.find(id);
-        rows.push_back({id, check == nullptr ? CheckState::notDone : check->state,
-                        given == answers.end() ? std::nullopt : std::optional(given->second.what)});
+    for (TrialTask& task : trialTasks(session().facts())) {
+        const CheckState state = trialTaskState(session().facts(), session().assessment(), task);
+        QString text = sign(state) + QStringLiteral("  ") + taskTitle(session().facts(), task);
+        if (const QString found = taskFound(session().facts(), task, session().units()); !found.isEmpty()) {
+            text += QStringLiteral("  —  ") + found;
+        }
+        if (state == CheckState::stale || state == CheckState::notProven) {
+            text += tr("  (%1)").arg(stateWord(state));
+        }
+        rows.push_back({std::move(task), state, std::move(text)});
     }
     m_rows->put(std::move(rows));
     const int high = m_rows->sizeHintForRow(0) + 2 * m_rows->spacing();
@@ -188,11 +145,18 @@ void TrialFitStation::fillRows() {
 void TrialFitStation::refreshGate() {
     const Gate& gate = session().assessment().gate(GateKind::trialFit);
     const bool isClosed = session().facts().isClosed();
-    m_entry->setCurrentIndex(gate.isOpen || isClosed ? 0 : 1);
-    m_field->setEnabled(gate.isOpen && !isClosed);
-    m_pass->setEnabled(gate.isOpen && !isClosed);
-    m_fail->setEnabled(gate.isOpen && !isClosed);
-    QString text = tr("Lay the girdle on its stacks and answer each line: p passes, f fails, or type the clearance.");
+    // What is done before the girdle goes on waits for no gate.
+    const bool isItem = std::holds_alternative<TrialId>(m_task);
+    const bool isAsked = (gate.isOpen || !isItem) && !isClosed;
+    m_entry->setCurrentIndex(isAsked || isClosed ? 0 : 1);
+    m_field->setEnabled(isAsked);
+    for (QPushButton* button : {m_pass, m_fail}) {
+        button->setEnabled(isAsked);
+        button->setVisible(isItem);
+    }
+    m_instrument->setVisible(!isItem);
+    QString text = tr("Lay the girdle on its stacks, bring its nuts to torque, and answer each line: p passes, f fails, or type "
+                      "the clearance.");
     if (isClosed) {
         text = tr("This build is signed off.");
     } else if (!gate.isOpen) {
@@ -209,26 +173,34 @@ void TrialFitStation::refreshGate() {
 
 void TrialFitStation::refresh() {
     m_way->refresh();
+    m_instrument->refresh();
     fillRows();
-    refreshGate();
     m_holding->refresh();
     m_entries->refresh();
-    choose(m_item);
+    choose(m_task);
 }
 
-void TrialFitStation::choose(TrialId id) {
-    m_item = id;
+void TrialFitStation::choose(const TrialTask& task) {
+    m_task = task;
     {
         const QSignalBlocker quiet(m_rows);
-        m_rows->select(id);
+        m_rows->select(m_task);
     }
+    refreshGate();
     refreshPlan();
-    askForAnswer();
+    ask();
     emit subjectChanged();
 }
 
 QString TrialFitStation::subject() const {
-    return m_item.second > 0 ? QStringLiteral("throw-%1").arg(m_item.second) : qtWord(m_item.first);
+    if (std::holds_alternative<GirdleNuts>(m_task)) {
+        const auto next = nutsAtTorque(session().facts()).next;
+        return next ? qtText(code(*next)) : QString();
+    }
+    const auto* place = std::get_if<TrialId>(&m_task);
+    return place == nullptr       ? QString()
+           : place->second > 0 ? QStringLiteral("throw-%1").arg(place->second)
+                                  : qtWord(place->first);
 }
 
 void TrialFitStation::refreshPlan() {
@@ -236,24 +208,19 @@ void TrialFitStation::refreshPlan() {
         m_plan->setEmpty(tr("Set the engine layout at the engine station: the throws are drawn from it."));
         return;
     }
-    PlanContent content = trialFitContent(session());
-    content.selected = m_item.second != 0                      ? QStringLiteral("throw-%1").arg(m_item.second)
-                       : m_item.first == TrialItem::pickupTube ? QStringLiteral("pickup")
-                       : m_item.first == TrialItem::dipstick   ? QStringLiteral("dipstick")
-                                                                : QString();
-    m_plan->setContent(std::move(content));
+    m_plan->setContent(trialFitContent(session(), m_task));
 }
 
 void TrialFitStation::chooseOnPlan(const QString& place) {
-    std::vector<TrialId> here = items();
-    std::erase_if(here, [&](const TrialId& item) {
-        return !((item.second != 0 && place == QStringLiteral("throw-%1").arg(item.second)) ||
-                 (item.first == TrialItem::pickupTube && place == QLatin1String("pickup")) ||
-                 (item.first == TrialItem::dipstick && place == QLatin1String("dipstick")));
+    std::vector<TrialTask> here = trialTasks(session().facts());
+    std::erase_if(here, [&](const TrialTask& task) {
+        const auto* item = std::get_if<TrialId>(&task);
+        return item == nullptr || !((item->second != 0 && place == QStringLiteral("throw-%1").arg(item->second)) ||
+                                    (item->first == TrialItem::pickupTube && place == QLatin1String("pickup")) ||
+                                    (item->first == TrialItem::dipstick && place == QLatin1String("dipstick")));
     });
-    const auto open = std::ranges::find_if(here, [&](const TrialId& item) {
-        const Check* check = checkOf(session().assessment(), item);
-        return check != nullptr && !check->isGood();
+    const auto open = std::ranges::find_if(here, [&](const TrialTask& task) {
+        return trialTaskState(session().facts(), session().assessment(), task) != CheckState::good;
     });
     if (!here.empty()) {
         choose(open == here.end() ? here.front() : *open);
@@ -264,46 +231,16 @@ void TrialFitStation::step(int by) {
     m_rows->selectLine(std::clamp(m_rows->selectedLine() + by, 0, m_rows->count() - 1));
 }
 
-void TrialFitStation::askForAnswer() {
-    m_field->ask(
-        titleOf(m_item), QString::fromUtf8(symbol(session().units().length)),
-        [this](const QString& text) {
-            return parseTrialAnswer(coreText(text), m_item.first, m_item.second, session().units())
-                .map([this](const TrialFitResult& answer) { return describeAnswer(answer, session().units()); });
-        },
-        [this](const QString& text) { return store(text); });
-}
-
-Result<void> TrialFitStation::store(const QString& text) {
-    auto answer = parseTrialAnswer(coreText(text), m_item.first, m_item.second, session().units());
-    if (!answer) {
-        return tl::unexpected(answer.error());
-    }
-    const TrialId here = m_item;
-    const bool isFail = answer->result == TrialResult::fail;
-    const std::string note = answer->note;
-    if (const auto stored = session().append(std::move(*answer)); !stored) {
-        return tl::unexpected(stored.error());
-    }
-    if (isFail) {
-        const std::string place = here.second == 0 ? std::string() : "throw " + std::to_string(here.second);
-        const std::string seen = note.empty() ? Core::say("trial fit failed: %1", shown(here.first)) : note;
-        session().appendAndSay(FindingOpened{nextFinding(session().facts()), place, seen});
-    }
-    step(1);
-    return {};
-}
-
 void TrialFitStation::select(const QString& subject) {
     if (subject == QLatin1String("way")) {
         m_way->setFocus();
         m_way->button()->setFocus();
         return;
     }
-    for (const TrialId& id : items()) {
-        if (subject == qtWord(id.first) ||
-            (id.second != 0 && subject == QStringLiteral("throw-%1").arg(id.second))) {
-            choose(id);
+    for (const TrialTask& task : trialTasks(session().facts())) {
+        if (isNamed(task, subject)) {
+            const bool isEarly = std::holds_alternative<TrialId>(task) && nutsAtTorque(session().facts()).next;
+            choose(isEarly ? TrialTask(GirdleNuts{}) : task);
             break;
         }
     }
@@ -311,9 +248,9 @@ void TrialFitStation::select(const QString& subject) {
 }
 
 QString TrialFitStation::help() const {
-    return tr("With the girdle on its stacks: which way round it goes, and that dipstick, pickup tube, "
-              "counterweights and rod bolts are clear through two turns by hand. It unlocks once every "
-              "stack was rechecked.");
+    return tr("With the girdle on its stacks and its nuts at torque: which way round it goes, and that dipstick, pickup tube, "
+              "counterweights and rod bolts are clear through two turns by hand; how hard the crank turns before and after. "
+              "It unlocks once every stack has been rechecked.");
 }
 
 std::vector<Caution> TrialFitStation::cautions() const {

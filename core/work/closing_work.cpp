@@ -1,0 +1,263 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <work/closing_work.h>
+
+#include <algorithm>
+#include <assessment/work_order.h>
+#include <base/say.h>
+#include <base/text.h>
+#include <charconv>
+#include <ledger/expectations.h>
+#include <work/tightening.h>
+
+namespace caprail {
+
+namespace {
+
+using Kind = ClosingTask::Kind;
+
+/// The first in the order of tightening that is still open.
+std::optional<FastenerId> nextInOrder(const Facts& facts, ClosingStep step) {
+    const auto all = fastenersToTighten(facts, step);
+    const auto open = std::ranges::find(all, false, &std::pair<FastenerId, bool>::second);
+    return open == all.end() ? std::nullopt : std::optional(open->first);
+}
+
+/// The first of the shop's own checks that hold closing, where nothing else does.
+std::optional<OwnPlace> ownCheckThatHolds(const Assessment& assessment) {
+    const auto& holding = assessment.gate(GateKind::closing).holding;
+    const auto isOwn = [&](std::size_t i) { return assessment.checks[i].kind == CheckKind::ownCheck; };
+    if (holding.empty() || !std::ranges::all_of(holding, isOwn)) {
+        return {};
+    }
+    return std::get<OwnPlace>(assessment.checks[holding.front()].subject);
+}
+
+Result<std::vector<std::int64_t>> wholeNumbers(std::string_view text) {
+    std::vector<std::int64_t> numbers;
+    const char* const end = text.data() + text.size();
+    for (const char* at = text.data(); at != end;) {
+        if (*at < '0' || *at > '9') {
+            const bool isGap = std::string_view(" +,;/\t").find(*at) != std::string_view::npos;
+            if (!isGap) {
+                return refuse("");
+            }
+            ++at;
+            continue;
+        }
+        std::int64_t number = 0;
+        const auto [after, fault] = std::from_chars(at, end, number);
+        if (fault != std::errc()) {
+            return refuse("");
+        }
+        numbers.push_back(number);
+        at = after;
+    }
+    return numbers;
+}
+
+Result<Body> count(std::string_view typed) {
+    const auto numbers = wholeNumbers(typed);
+    if (!numbers || numbers->size() != 3) {
+        return refuse(Core::say("Type three counts as 29+1+16: shims in the stacks, set aside, left over."));
+    }
+    ClosingStepDone done{ClosingStep::shimsCounted, {}, ""};
+    done.fitted = (*numbers)[0];
+    done.aside = (*numbers)[1];
+    done.leftOver = (*numbers)[2];
+    return Body(done);
+}
+
+/// The parts of "a / b / c", trimmed.
+std::vector<std::string> slashed(std::string_view typed) {
+    std::vector<std::string> parts;
+    for (std::size_t at = 0; at <= typed.size();) {
+        const std::size_t end = std::min(typed.find('/', at), typed.size());
+        parts.emplace_back(trimmed(typed.substr(at, end - at)));
+        at = end + 1;
+    }
+    return parts;
+}
+
+Result<Body> bead(const Facts& facts, std::string_view typed) {
+    ClosingStepDone done{ClosingStep::beadLaid, {}, ""};
+    const auto last = facts.closing.find(ClosingStep::beadLaid);
+    if (typed.empty() && last != facts.closing.end()) {
+        done.product = last->second.what.product;
+        done.lot = last->second.what.lot;
+        done.openMinutes = last->second.what.openMinutes;
+        return Body(done);
+    }
+    const auto parts = slashed(typed);
+    const auto minutes = parts.size() == 3 ? wholeNumbers(parts[2]) : Result<std::vector<std::int64_t>>(refuse(""));
+    if (!minutes || minutes->size() != 1) {
+        return refuse(Core::say("Type product / lot / open time in minutes, as printed on the tube: Grey sealant / 2231-A "
+                                "/ 15."));
+    }
+    done.product = parts[0];
+    done.lot = parts[1];
+    done.openMinutes = minutes->front();
+    return Body(done);
+}
+
+Result<Body> fastener(const Facts& facts, FastenerId f, std::string_view typed, const std::string& instrument,
+                      const Units& units) {
+    return parseTightened(facts, f, typed, instrument, units).map([](FastenerTightened entry) {
+        return Body(std::move(entry));
+    });
+}
+
+} // namespace
+
+std::vector<std::pair<Position, bool>> stacksToRefit(const Facts& facts) {
+    std::vector<std::pair<Position, bool>> list;
+    for (const Position p : facts.layout ? facts.layout->positions() : std::vector<Position>{}) {
+        if (const auto stack = facts.stacks.find(p); stack != facts.stacks.end()) {
+            list.emplace_back(p, stack->second.isOn);
+        }
+    }
+    return list;
+}
+
+std::vector<std::pair<FastenerId, bool>> fastenersToTighten(const Facts& facts, ClosingStep step) {
+    const auto all = fastenersOf(facts, step);
+    std::vector<std::pair<FastenerId, bool>> list;
+    for (const FastenerKind kind :
+         {FastenerKind::girdleNut, FastenerKind::panRail, FastenerKind::front, FastenerKind::rear}) {
+        for (const FastenerId f : tighteningOrder(facts, kind)) {
+            if (std::ranges::find(all, f) != all.end()) {
+                list.emplace_back(f, isTightForClosing(facts, step, f));
+            }
+        }
+    }
+    return list;
+}
+
+ClosingTask closingTask(const Facts& facts, const Assessment& assessment) {
+    ClosingTask task;
+    if (facts.isClosed()) {
+        task.kind = Kind::closed;
+        return task;
+    }
+    if (!assessment.gate(GateKind::closing).isOpen) {
+        task.own = ownCheckThatHolds(assessment);
+        task.kind = task.own ? Kind::own : Kind::locked;
+        return task;
+    }
+    if (!assessment.nextClosingStep) {
+        task.kind = Kind::sign;
+        return task;
+    }
+    task.step = *assessment.nextClosingStep;
+    if (const auto lack = lackOf(facts, task.step, Units{})) {
+        task.stack = lack->stack;
+        task.fastener = lack->fastener ? nextInOrder(facts, task.step) : std::nullopt;
+        task.turning = lack->turning;
+        task.own = lack->own;
+        task.kind = task.stack      ? Kind::stack
+                    : task.fastener ? Kind::fastener
+                    : task.turning  ? Kind::turning
+                    : task.own      ? Kind::own
+                                    : Kind::locked;
+        return task;
+    }
+    task.kind = task.step == ClosingStep::shimsCounted ? Kind::count
+                : task.step == ClosingStep::beadLaid   ? Kind::bead
+                                                       : Kind::tick;
+    return task;
+}
+
+std::string photoPlaceOf(const OwnPlace& place) {
+    return "own-check:" + place.check + ":" + std::to_string(place.place);
+}
+
+Result<TurningTorqueRead> parseTurning(std::string_view typed, TurningStage stage, const std::string& instrument,
+                                       const Units& units) {
+    const auto parts = slashed(typed);
+    if (parts.size() != 2 || parts[0].empty() || parts[1].empty()) {
+        return refuse(Core::say("Type two torques as 12 / 8: what starts the crank, and what keeps it turning."));
+    }
+    TurningTorqueRead read;
+    read.stage = stage;
+    read.instrument = instrument;
+    const std::pair<Entered<Torque>*, std::string_view> both[] = {{&read.breakaway, "breakaway"},
+                                                                  {&read.running, "running"}};
+    for (std::size_t i = 0; i < 2; ++i) {
+        auto torque = parseTorque(parts[i], units,
+                                  expectedTorque(TurningTorqueRead::kind, both[i].second, Core::say("the turning torque")));
+        if (!torque) {
+            return tl::unexpected(torque.error());
+        }
+        *both[i].first = std::move(*torque);
+    }
+    return read;
+}
+
+Result<OwnCheckAnswered> parseOwnAnswer(const Facts& facts, const OwnPlace& place, std::string_view typed,
+                                        const std::string& instrument, const Units& units) {
+    OwnCheckAnswered answered;
+    answered.ownCheck = place.check;
+    answered.place = place.place;
+    const auto* set = facts.ownCheckNamed(place.check);
+    const OwnCheckSort sort = set == nullptr ? OwnCheckSort::yesNo : set->what.sort;
+    if (sort == OwnCheckSort::measured) {
+        auto value = parseLength(typed, units, expectedLength(OwnCheckAnswered::kind, "value", Core::say("the reading")));
+        if (!value) {
+            return tl::unexpected(value.error());
+        }
+        answered.value = std::move(*value);
+        answered.instrument = instrument;
+        return answered;
+    }
+    if (sort == OwnCheckSort::photo) {
+        const auto photo = std::ranges::find(facts.attachments.rbegin(), facts.attachments.rend(), photoPlaceOf(place),
+                                             [](const auto& one) { return one.what.place; });
+        if (photo == facts.attachments.rend()) {
+            return refuse(Core::say("Add the photo first, with “%1” as its place.", photoPlaceOf(place)));
+        }
+        answered.photo = photo->what.sha256;
+        answered.note = std::string(trimmed(typed));
+        return answered;
+    }
+    const auto [head, remark] = headAndRest(trimmed(typed));
+    const std::string word = lowered(head);
+    if (word != "y" && word != "yes" && word != "n" && word != "no") {
+        return refuse(Core::say("“%1” is no answer here: type y for yes, or n for no with what was seen.", typed));
+    }
+    answered.answer = word.front() == 'y' ? YesNo::yes : YesNo::no;
+    answered.note = remark;
+    return answered;
+}
+
+Result<Body> closingEntry(const Facts& facts, const ClosingTask& task, std::string_view given,
+                          const std::string& instrument, const Units& units) {
+    const std::string_view typed = trimmed(given);
+    const auto asBody = [](auto entry) { return Body(std::move(entry)); };
+    switch (task.kind) {
+    case Kind::count:
+        return count(typed);
+    case Kind::bead:
+        return bead(facts, typed);
+    case Kind::fastener:
+        return fastener(facts, *task.fastener, typed, instrument, units);
+    case Kind::turning:
+        return parseTurning(typed, *task.turning, instrument, units).map(asBody);
+    case Kind::own:
+        return parseOwnAnswer(facts, *task.own, typed, instrument, units).map(asBody);
+    case Kind::stack:
+        if (const auto label = typed.empty() ? Result<Position>(*task.stack) : parsePosition(typed);
+            !label || *label != *task.stack) {
+            return refuse(Core::say("The stack labelled %1 is next: press Enter when it is on.", code(*task.stack)));
+        }
+        return Body(StackMoved{*task.stack, StackMove::putBack});
+    case Kind::tick:
+        return Body(ClosingStepDone{task.step, {}, std::string(typed)});
+    case Kind::sign:
+        return Body(SignedOff{typed.empty() ? Core::say("Assembled and checked as recorded.") : std::string(typed)});
+    case Kind::locked:
+    case Kind::closed:
+        break;
+    }
+    return refuse(Core::say("There is nothing to enter here now."));
+}
+
+} // namespace caprail
