@@ -7588,6 +7588,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>%1 is a difference: type it in degrees Celsius, like 2.8.</source>
         <translation>%1 ist ein Unterschied: in Grad Celsius tippen, etwa 2,8.</translation>
     </message>
+    <message>
+        <source>The seal of entry %1 does not fit: it, or an entry before it, was altered after it was sealed.</source>
+        <translation>Das Siegel von Eintrag %1 passt nicht: er oder ein Eintrag davor wurde nach dem Besiegeln verändert.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::DiskBar</name>
