@@ -8624,6 +8624,14 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>the angle of %1</source>
         <translation>der Winkel von %1</translation>
     </message>
+    <message>
+        <source>The entry “%1” has no member “%2”.</source>
+        <translation>Der Eintrag „%1“ hat kein Element „%2“.</translation>
+    </message>
+    <message>
+        <source>This program knows no entry kind “%1”: check its spelling.</source>
+        <translation>Dieses Programm kennt keine Eintragsart „%1“: die Schreibweise prüfen.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::DiskBar</name>
