@@ -6,6 +6,7 @@
 #include "drafts.h"
 
 #include <assessment/closing_steps.h>
+#include <assessment/specified.h>
 #include <assessment/work_order.h>
 
 namespace caprail::drafts {

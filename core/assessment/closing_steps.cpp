@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <assessment/own_check.h>
 #include <assessment/turning.h>
+#include <assessment/specified.h>
 #include <assessment/work_order.h>
 #include <base/say.h>
 

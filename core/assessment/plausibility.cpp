@@ -80,8 +80,8 @@ public:
     }
 
     std::optional<std::string> operator()(const TurningTorqueRead& e) const {
-        auto asked = torque(e.instrument, e.breakaway);
-        return asked ? asked : torque(e.instrument, e.running);
+        auto asked = range(e.instrument, e.breakaway);
+        return asked ? asked : range(e.instrument, e.running);
     }
 
     std::optional<std::string> operator()(const PickupReading& e) const {
@@ -138,16 +138,17 @@ private:
                              "is really so.",
                              format(pulled->value, m_units), format(group->what.torque->value, m_units), describe(f));
         }
+        return range(wrench, *pulled);
+    }
+
+    std::optional<std::string> range(const std::string& wrench, const Entered<Torque>& pulled) const {
         const InstrumentAdded* known = m_facts.instrumentAt(wrench, m_facts.lastEntry + 1);
-        if (known == nullptr) {
-            return {};
-        }
-        if (!isOutsideRange(*known, pulled->value)) {
+        if (known == nullptr || isInsisted(pulled.typed) || !isOutsideRange(*known, pulled.value)) {
             return {};
         }
         return Core::say("%1 lies outside the range of %2: use a wrench that reaches it, or type ! behind it if it is "
                          "really so.",
-                         format(pulled->value, m_units), wrench);
+                         format(pulled.value, m_units), wrench);
     }
 
     const Facts& m_facts;

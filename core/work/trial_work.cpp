@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <assessment/own_check.h>
+#include <assessment/specified.h>
 #include <assessment/work_order.h>
 #include <work/tightening.h>
 

@@ -2,6 +2,7 @@
 #include <stations/trial_fit/diagram.h>
 
 #include <algorithm>
+#include <assessment/specified.h>
 #include <assessment/work_order.h>
 #include <session/look.h>
 #include <stations/common/station_text.h>
