@@ -694,10 +694,6 @@
         <translation>Der kleinste Abstand muss null oder mehr sein.</translation>
     </message>
     <message>
-        <source>Turn the girdle so that its cutout lies on the pickup&apos;s side.</source>
-        <translation>Die Platte so drehen, dass die Aussparung auf der Seite des Ölansaugrohrs liegt.</translation>
-    </message>
-    <message>
         <source>Make room for the dipstick, then try again.</source>
         <translation>Platz für den Ölmessstab schaffen, dann noch einmal versuchen.</translation>
     </message>
@@ -1217,6 +1213,58 @@
         <source>band %1</source>
         <translation>Band %1</translation>
     </message>
+    <message>
+        <source>Fastener groups at torque</source>
+        <translation>Schraubengruppen auf Drehmoment</translation>
+    </message>
+    <message>
+        <source>Main bearing clearances</source>
+        <translation>Hauptlagerspiele</translation>
+    </message>
+    <message>
+        <source>Rod bearing clearances</source>
+        <translation>Pleuellagerspiele</translation>
+    </message>
+    <message>
+        <source>Taper of journals</source>
+        <translation>Konizität der Zapfen</translation>
+    </message>
+    <message>
+        <source>Out-of-round of journals</source>
+        <translation>Unrundheit der Zapfen</translation>
+    </message>
+    <message>
+        <source>Fits</source>
+        <translation>Passungen</translation>
+    </message>
+    <message>
+        <source>Gaps</source>
+        <translation>Spaltmaße</translation>
+    </message>
+    <message>
+        <source>Shim stacks</source>
+        <translation>Stapel von Distanzscheiben</translation>
+    </message>
+    <message>
+        <source>Rechecks</source>
+        <translation>Nachprüfungen</translation>
+    </message>
+    <message>
+        <source>Flushness</source>
+        <translation>Bündigkeit</translation>
+    </message>
+    <message>
+        <source>Pickup clearance</source>
+        <translation>Ansaugabstand</translation>
+    </message>
+    <message>
+        <source>Torques verified</source>
+        <translation>Drehmomente geprüft</translation>
+    </message>
+    <message>
+        <source>Findings settled</source>
+        <translation>Befunde erledigt</translation>
+    </message>
 </context>
 <context>
     <name>FastenersStation</name>
@@ -1476,41 +1524,6 @@
     <message>
         <source>accepted %1 %2</source>
         <translation>angenommen %1 %2</translation>
-    </message>
-</context>
-<context>
-    <name>HelpText</name>
-    <message>
-        <source>Whose engine this is, where its caps and fasteners lie, the bands that it is judged by, the people who work on it and their instruments. All of it are entries: a band changed in mid-build makes stale what it judged.</source>
-        <translation>Wessen Motor es ist, wo seine Deckel und Verschraubungen liegen, die Bänder, nach denen er beurteilt wird, die Personen, die daran arbeiten, und ihre Messmittel. Alles sind Einträge: ein Band, das mitten im Aufbau geändert wird, lässt veralten, was danach beurteilt wurde.</translation>
-    </message>
-    <message>
-        <source>Select a journal on the diagram and type its diameter; Enter stores it and goes to the next place: two stations along the journal, two directions around it. Then the bores, with the shells in and the caps at full torque. The clearance, its uncertainty and a verdict appear beside the diagram.</source>
-        <translation>Einen Zapfen in der Zeichnung wählen und seinen Durchmesser eingeben; Enter speichert und geht zur nächsten Stelle: zwei Messebenen längs des Zapfens, zwei Richtungen um ihn herum. Dann die Bohrungen, mit eingelegten Schalen und Deckeln auf vollem Drehmoment. Spiel, Unsicherheit und Urteil erscheinen neben der Zeichnung.</translation>
-    </message>
-    <message>
-        <source>What each group is tightened to, and what each fastener was tightened to. A verify round goes over every main-cap and rod fastener again with the stacks off, without backing them off: it held, or it moved by an angle. One that moved makes the gaps of its cap stale.</source>
-        <translation>Worauf jede Gruppe angezogen wird und worauf jede Verschraubung angezogen wurde. Eine Prüfrunde geht bei abgenommenen Stapeln noch einmal über jede Verschraubung von Hauptlagerdeckeln und Pleueln, ohne sie zurückzudrehen: sie hielt, oder sie drehte sich um einen Winkel weiter. Eine, die sich weiterdrehte, lässt die Spaltmaße ihres Deckels veralten.</translation>
-    </message>
-    <message>
-        <source>Lay the straightedge across both pan rails, read the gap down to each washer, and type it: 57.5 thou, .0575, 1.46 mm, or the leaves in one slot, 22+23+12.5 thou. Two passes or more. Enter the kit, measure its shims, take the plan over, build the stacks, and recheck each: rocks, drags or loose.</source>
-        <translation>Das Haarlineal über beide Ölwannenflansche legen, das Spaltmaß bis zu jeder Unterlegscheibe messen und eingeben: 57.5 thou, .0575, 1.46 mm oder die Blätter der Fühlerlehre in einem Spalt, 22+23+12.5 thou. Zwei Durchgänge oder mehr. Den Satz eintragen, seine Distanzscheiben messen, den Plan übernehmen, die Stapel aufbauen und jeden nachprüfen: kippelt, saugt oder lose.</translation>
-    </message>
-    <message>
-        <source>With the girdle on its stacks: which way round it goes, and that dipstick, pickup tube, counterweights and rod bolts are clear through two turns by hand. It unlocks once every stack was rechecked.</source>
-        <translation>Mit der Platte auf ihren Stapeln: wie herum sie liegt und dass Ölmessstab, Ölansaugrohr, Gegengewichte und Pleuelschrauben über zwei Umdrehungen von Hand frei sind. Freigegeben, sobald jeder Stapel nachgeprüft ist.</translation>
-    </message>
-    <message>
-        <source>Clearance under the pickup: pan depth, plus the compressed gasket, plus the girdle plate between, minus how far the pickup hangs below the rail. Read each term twice. It must be right before anything is sealed.</source>
-        <translation>Abstand unter dem Ölansaugrohr: Wannentiefe, plus verpresste Dichtung, plus Versteifungsplatte dazwischen, minus wie weit das Ölansaugrohr unter dem Flansch hängt. Jedes Glied zweimal messen. Es muss stimmen, bevor etwas abgedichtet wird.</translation>
-    </message>
-    <message>
-        <source>The steps that hide everything else. They unlock when no check is out, open or stale, and a verify round newer than the last trial fit found every fastener held. Each step is ticked by a person, by name.</source>
-        <translation>Die Schritte, die alles andere verdecken. Freigegeben, wenn keine Prüfung außerhalb, offen oder veraltet ist und in einer Prüfrunde nach der letzten Probemontage jede Verschraubung hielt. Jeden Schritt hakt eine Person mit ihrem Namen ab.</translation>
-    </message>
-    <message>
-        <source>Every entry, in order; nothing is ever erased. Strike a wrong one with Delete and give the reason. The verify history shows every round, fastener by fastener.</source>
-        <translation>Jeder Eintrag, der Reihe nach; nichts wird je gelöscht. Einen falschen mit Entf streichen und begründen. Der Verlauf der Prüfrunden zeigt jede Runde, Verschraubung für Verschraubung.</translation>
     </message>
 </context>
 <context>
@@ -2165,8 +2178,8 @@ vergrößert</translation>
         <translation>Angenommenes Spaltmaß</translation>
     </message>
     <message>
-        <source>Fallen</source>
-        <translation>Entfallen</translation>
+        <source>Outdated</source>
+        <translation>Überholt</translation>
     </message>
     <message>
         <source>State</source>
@@ -2197,8 +2210,8 @@ vergrößert</translation>
         <translation>Wiederholbarkeit (zusammengefasste Standardabw.)</translation>
     </message>
     <message>
-        <source>The accepted gap is the median of the readings that stand, once %1 of them agree within %2. Fallen readings were made before a fastener of the cap moved or a part was changed; they no longer count. A wide spread from place to place is normal and no error.</source>
-        <translation>Das angenommene Spaltmaß ist der Median der gültigen Ablesungen, sobald %1 davon innerhalb %2 übereinstimmen. Entfallene Ablesungen entstanden, bevor sich eine Verschraubung des Deckels weiterdrehte oder ein Teil gewechselt wurde; sie zählen nicht mehr. Eine große Spannweite von Stelle zu Stelle ist normal und kein Fehler.</translation>
+        <source>The accepted gap is the median of the readings that stand, once %1 of them agree within %2. Outdated readings were made before a fastener of the cap moved or a part was changed; they no longer count. A wide spread from place to place is normal and no error.</source>
+        <translation>Das angenommene Spaltmaß ist der Median der gültigen Ablesungen, sobald %1 davon innerhalb %2 übereinstimmen. Überholte Ablesungen entstanden, bevor sich eine Verschraubung des Deckels weiterdrehte oder ein Teil gewechselt wurde; sie zählen nicht mehr. Eine große Spannweite von Stelle zu Stelle ist normal und kein Fehler.</translation>
     </message>
     <message>
         <source> and </source>
@@ -2637,46 +2650,6 @@ vergrößert</translation>
         <translation>Siegel %1</translation>
     </message>
     <message>
-        <source>Fastener groups at torque</source>
-        <translation>Schraubengruppen auf Drehmoment</translation>
-    </message>
-    <message>
-        <source>Main bearing clearances</source>
-        <translation>Hauptlagerspiele</translation>
-    </message>
-    <message>
-        <source>Rod bearing clearances</source>
-        <translation>Pleuellagerspiele</translation>
-    </message>
-    <message>
-        <source>Gaps</source>
-        <translation>Spaltmaße</translation>
-    </message>
-    <message>
-        <source>Rechecks</source>
-        <translation>Nachprüfungen</translation>
-    </message>
-    <message>
-        <source>Flushness</source>
-        <translation>Bündigkeit</translation>
-    </message>
-    <message>
-        <source>Girdle&apos;s way round</source>
-        <translation>Lage der Platte</translation>
-    </message>
-    <message>
-        <source>Pickup clearance</source>
-        <translation>Ansaugabstand</translation>
-    </message>
-    <message>
-        <source>Torques verified</source>
-        <translation>Drehmomente geprüft</translation>
-    </message>
-    <message>
-        <source>Findings settled</source>
-        <translation>Befunde erledigt</translation>
-    </message>
-    <message>
         <source>Check</source>
         <translation>Prüfung</translation>
     </message>
@@ -2790,14 +2763,6 @@ vergrößert</translation>
     <message>
         <source>Of %1 verify rounds the last %2 are printed fastener by fastener. The record holds them all.</source>
         <translation>Von %1 Prüfrunden sind die letzten %2 Schraube für Schraube gedruckt. Das Protokoll enthält sie alle.</translation>
-    </message>
-    <message>
-        <source>Taper of journals</source>
-        <translation>Konizität der Zapfen</translation>
-    </message>
-    <message>
-        <source>Out-of-round of journals</source>
-        <translation>Unrundheit der Zapfen</translation>
     </message>
     <message>
         <source>not known</source>
@@ -3553,6 +3518,10 @@ vergrößert</translation>
         <source>Set the engine layout at the engine station: the journals follow from it.</source>
         <translation>Die Motorbauform an der Station Motor festlegen: die Zapfen folgen daraus.</translation>
     </message>
+    <message>
+        <source>Select a journal on the diagram and type its diameter; Enter stores it and goes to the next place: two stations along the journal, two directions around it. Then the bores, with the shells in and the caps at full torque. The clearance, its uncertainty and a verdict appear beside the diagram.</source>
+        <translation>Einen Zapfen in der Zeichnung wählen und seinen Durchmesser eingeben; Enter speichert und geht zur nächsten Stelle: zwei Messebenen längs des Zapfens, zwei Richtungen um ihn herum. Dann die Bohrungen, mit eingelegten Schalen und Deckeln auf vollem Drehmoment. Spiel, Unsicherheit und Urteil erscheinen neben der Zeichnung.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::BearingsWarm</name>
@@ -3892,6 +3861,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Photos (%1)</source>
         <translation>Fotos (%1)</translation>
+    </message>
+    <message>
+        <source>The steps that hide everything else. They unlock when no check is out, open or stale, and a verify round newer than the last trial fit found every fastener held. Each step is ticked by a person, by name.</source>
+        <translation>Die Schritte, die alles andere verdecken. Freigegeben, wenn keine Prüfung außerhalb, offen oder veraltet ist und in einer Prüfrunde nach der letzten Probemontage jede Verschraubung hielt. Jeden Schritt hakt eine Person mit ihrem Namen ab.</translation>
     </message>
 </context>
 <context>
@@ -5872,10 +5845,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Eintrag %1 steht, wo Eintrag %2 stehen muss: Einträge wurden entfernt, eingefügt oder umgestellt.</translation>
     </message>
     <message>
-        <source>The seal of entry %1 does not fit: it, or an entry before it, was altered after it was sealed.</source>
-        <translation>Das Siegel von Eintrag %1 passt nicht: er oder ein Eintrag davor wurde nach dem Besiegeln verändert.</translation>
-    </message>
-    <message>
         <source>must hold names parted by single spaces</source>
         <translation>muss Namen enthalten, die durch einzelne Leerzeichen getrennt sind</translation>
     </message>
@@ -6436,10 +6405,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>%1 ist kein lesbarer Ordner: den Namen prüfen, oder ob Datenträger oder Netzlaufwerk verbunden ist.</translation>
     </message>
     <message>
-        <source>girdle the right way round</source>
-        <translation>Platte richtig herum</translation>
-    </message>
-    <message>
         <source>%1: %2 measured, %3 asked.</source>
         <translation>%1: %2 gemessen, gefordert %3.</translation>
     </message>
@@ -6894,14 +6859,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>in</source>
         <translation>innerhalb</translation>
-    </message>
-    <message>
-        <source>guard bands</source>
-        <translation>Sicherheitsbänder</translation>
-    </message>
-    <message>
-        <source>simple acceptance</source>
-        <translation>einfache Annahme</translation>
     </message>
     <message>
         <source>The stack at %1 is on already.</source>
@@ -8110,6 +8067,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>People and instruments</source>
         <translation>Personen und Messmittel</translation>
     </message>
+    <message>
+        <source>Whose engine this is, where its caps and fasteners lie, the bands that it is judged by, the people who work on it and their instruments. All of it are entries: a band changed in mid-build makes stale what it judged.</source>
+        <translation>Wessen Motor es ist, wo seine Deckel und Verschraubungen liegen, die Bänder, nach denen er beurteilt wird, die Personen, die daran arbeiten, und ihre Messmittel. Alles sind Einträge: ein Band, das mitten im Aufbau geändert wird, lässt veralten, was danach beurteilt wurde.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::EntriesModel</name>
@@ -8331,6 +8292,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Set the engine layout at the engine station: the fasteners follow from it.</source>
         <translation>Die Motorbauform an der Station Motor festlegen: die Verschraubungen folgen daraus.</translation>
+    </message>
+    <message>
+        <source>What each group is tightened to, and what each fastener was tightened to. A verify round goes over every main-cap and rod fastener again with the stacks off, without backing them off: it held, or it moved by an angle. One that moved makes the gaps of its cap stale.</source>
+        <translation>Worauf jede Gruppe angezogen wird und worauf jede Verschraubung angezogen wurde. Eine Prüfrunde geht bei abgenommenen Stapeln noch einmal über jede Verschraubung von Hauptlagerdeckeln und Pleueln, ohne sie zurückzudrehen: sie hielt, oder sie drehte sich um einen Winkel weiter. Eine, die sich weiterdrehte, lässt die Spaltmaße ihres Deckels veralten.</translation>
     </message>
 </context>
 <context>
@@ -8925,6 +8890,10 @@ zu niedrig: zu dünn</translation>
         <source>Set the engine layout at the engine station: the pan rail is drawn from it.</source>
         <translation>Die Motorbauform an der Station Motor festlegen: der Ölwannenflansch wird danach gezeichnet.</translation>
     </message>
+    <message>
+        <source>Lay the straightedge across both pan rails, read the gap down to each washer, and type it: 57.5 thou, .0575, 1.46 mm, or the leaves in one slot, 22+23+12.5 thou. Two passes or more. Enter the kit, measure its shims, take the plan over, build the stacks, and recheck each: rocks, drags or loose.</source>
+        <translation>Das Haarlineal über beide Ölwannenflansche legen, das Spaltmaß bis zu jeder Unterlegscheibe messen und eingeben: 57.5 thou, .0575, 1.46 mm oder die Blätter der Fühlerlehre in einem Spalt, 22+23+12.5 thou. Zwei Durchgänge oder mehr. Den Satz eintragen, seine Distanzscheiben messen, den Plan übernehmen, die Stapel aufbauen und jeden nachprüfen: kippelt, saugt oder lose.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::HistoryLedger</name>
@@ -8945,16 +8914,16 @@ zu niedrig: zu dünn</translation>
         <translation>Person</translation>
     </message>
     <message>
-        <source>Standing or struck</source>
-        <translation>Gültig oder gestrichen</translation>
+        <source>Struck or not</source>
+        <translation>Gestrichen oder nicht</translation>
     </message>
     <message>
-        <source>standing and struck</source>
-        <translation>gültig und gestrichen</translation>
+        <source>all entries</source>
+        <translation>alle Einträge</translation>
     </message>
     <message>
-        <source>standing only</source>
-        <translation>nur gültig</translation>
+        <source>not struck</source>
+        <translation>nicht gestrichen</translation>
     </message>
     <message>
         <source>struck only</source>
@@ -9156,6 +9125,10 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>Repeatability</source>
         <translation>Wiederholbarkeit</translation>
+    </message>
+    <message>
+        <source>Every entry, in order; nothing is ever erased. Strike a wrong one with Delete and give the reason. The verify history shows every round, fastener by fastener.</source>
+        <translation>Jeder Eintrag, der Reihe nach; nichts wird je gelöscht. Einen falschen mit Entf streichen und begründen. Der Verlauf der Prüfrunden zeigt jede Runde, Verschraubung für Verschraubung.</translation>
     </message>
 </context>
 <context>
@@ -9962,6 +9935,10 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
         <source>Which %1 is fitted now, or what was done to it?</source>
         <translation>Was ist jetzt eingebaut, oder was wurde daran getan (%1)?</translation>
     </message>
+    <message>
+        <source>Clearance under the pickup: pan depth, plus the compressed gasket, plus the girdle plate between, minus how far the pickup hangs below the rail. Read each term twice. It must be right before anything is sealed.</source>
+        <translation>Abstand unter dem Ölansaugrohr: Wannentiefe, plus verpresste Dichtung, plus Versteifungsplatte dazwischen, minus wie weit das Ölansaugrohr unter dem Flansch hängt. Jedes Glied zweimal messen. Es muss stimmen, bevor etwas abgedichtet wird.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::PlaceHeading</name>
@@ -10756,6 +10733,10 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>%1 clear</source>
         <translation>%1 frei</translation>
+    </message>
+    <message>
+        <source>With the girdle on its stacks: which way round it goes, and that dipstick, pickup tube, counterweights and rod bolts are clear through two turns by hand. It unlocks once every stack was rechecked.</source>
+        <translation>Mit der Platte auf ihren Stapeln: wie herum sie liegt und dass Ölmessstab, Ölansaugrohr, Gegengewichte und Pleuelschrauben über zwei Umdrehungen von Hand frei sind. Freigegeben, sobald jeder Stapel nachgeprüft ist.</translation>
     </message>
 </context>
 <context>

@@ -280,7 +280,7 @@ void AcrossWindow::save(const std::string& csv, const QString& name) {
     }
 }
 
-std::vector<AcrossWindow::Record> recordsFor(ShopIndex& index, const std::vector<ShopRow>& rows) {
+Result<std::vector<AcrossWindow::Record>> recordsFor(ShopIndex& index, const std::vector<ShopRow>& rows) {
     std::unordered_map<std::int64_t, const ShopRow*> byId;
     for (const ShopRow& row : rows) {
         if (row.reading == FileReading::assessed) {
@@ -288,7 +288,7 @@ std::vector<AcrossWindow::Record> recordsFor(ShopIndex& index, const std::vector
         }
     }
     std::vector<AcrossWindow::Record> records;
-    (void)index.eachFigures([&](std::int64_t id, RecordFigures figures) {
+    const auto read = index.eachFigures([&](std::int64_t id, RecordFigures figures) {
         const auto at = byId.find(id);
         if (at == byId.end()) {
             return;
@@ -300,7 +300,7 @@ std::vector<AcrossWindow::Record> recordsFor(ShopIndex& index, const std::vector
         }
         records.push_back({{std::move(label), id, std::move(figures)}, qtText(s.templateName), qtText(s.layout)});
     });
-    return records;
+    return read ? Result<std::vector<AcrossWindow::Record>>(std::move(records)) : tl::unexpected(read.error());
 }
 
 } // namespace caprail

@@ -48,7 +48,7 @@ private:
     Table<AcrossInstrument, Instrument>* m_instruments;
 };
 
-/// The assessed records of a list with their figures.
-std::vector<AcrossWindow::Record> recordsFor(ShopIndex& index, const std::vector<ShopRow>& rows);
+/// The assessed records of a list with their figures. Refuses when the index cannot be read to its end.
+Result<std::vector<AcrossWindow::Record>> recordsFor(ShopIndex& index, const std::vector<ShopRow>& rows);
 
 } // namespace caprail

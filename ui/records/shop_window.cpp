@@ -397,8 +397,12 @@ void ShopWindow::showAcross() {
     if (!m_index) {
         return;
     }
-    auto* window =
-        new AcrossWindow(recordsFor(*m_index, m_model->rows()), m_units, {QDateTime::currentMSecsSinceEpoch()});
+    auto records = recordsFor(*m_index, m_model->rows());
+    if (!records) { // some engines of many would look like all of them
+        warn(this, tr("Caprail"), QString::fromStdString(records.error().sentence));
+        return;
+    }
+    auto* window = new AcrossWindow(std::move(*records), m_units, {QDateTime::currentMSecsSinceEpoch()});
     window->show();
 }
 

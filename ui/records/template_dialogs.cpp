@@ -181,7 +181,7 @@ void TemplatesDialog::list(const std::string& select) {
         m_list->selectLine(0);
     }
     std::vector<std::string> problems;
-    (void)ownTemplates().all(&problems);
+    (void)ownTemplates().all(&problems); // the list above has them; here only what could not be read is wanted
     m_problem->setText(problems.empty() ? QString() : QStringLiteral("✕ ") + qtText(problems.front()));
     choose();
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "station_record.h"
 
+#include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -10,9 +11,9 @@
 #include <planview/plan_view.h>
 #include <stations/common/budget_window.h>
 #include <stations/common/entry_field.h>
+#include <stations/common/place_heading.h>
 #include <stations/girdle/actions.h>
 #include <stations/girdle/gaps.h>
-#include <stations/common/place_heading.h>
 #include <stations/girdle/kit.h>
 #include <stations/girdle/recheck.h>
 #include <stations/girdle/stacks.h>
@@ -55,6 +56,20 @@ TEST_F(Girdle, a_whole_pass_is_typed_without_leaving_the_field) {
     EXPECT_EQ(bench.facts().gaps.at({2, Side::right}).front().what.gap.typed, "22+23+12.5 thou");
     EXPECT_EQ(panel.position(), (Position{1, Side::left})) << "the second pass begins at the head of the order";
     EXPECT_EQ(child<GirdleGaps>(panel)->pass(), 2);
+}
+
+TEST_F(Girdle, the_aim_of_the_plan_shows_what_it_is_when_another_is_refused) {
+    QComboBox* aim = nullptr;
+    for (auto* box : panel.findChildren<QComboBox*>()) {
+        aim = box->accessibleName() == QLatin1String("What the plan aims for") ? box : aim;
+    }
+    ASSERT_NE(aim, nullptr);
+    const int before = aim->currentIndex();
+    bench.session->setPerson(QStringLiteral("Nobody"));
+    aim->setCurrentIndex(1 - before);
+    emit aim->activated(1 - before);
+    EXPECT_EQ(static_cast<int>(bench.facts().rules.objective), before);
+    EXPECT_EQ(aim->currentIndex(), before);
 }
 
 TEST_F(Girdle, a_value_that_cannot_be_read_stays_in_the_field_with_a_sentence) {

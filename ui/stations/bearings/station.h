@@ -23,6 +23,8 @@ class BearingsStation : public StationPanel {
 public:
     explicit BearingsStation(RecordSession& session, QWidget* parent = nullptr);
     [[nodiscard]] Station station() const override { return Station::bearings; }
+    [[nodiscard]] QString help() const override;
+    [[nodiscard]] std::vector<Caution> cautions() const override;
     void refresh() override;
     /// "main-3", "rod-5", "crank end play:1", "shells", "fits".
     void select(const QString& subject) override;

@@ -19,6 +19,8 @@ class ClosingStation : public StationPanel {
 public:
     explicit ClosingStation(RecordSession& session, QWidget* parent = nullptr);
     [[nodiscard]] Station station() const override { return Station::closing; }
+    [[nodiscard]] QString help() const override;
+    [[nodiscard]] std::vector<Caution> cautions() const override;
     void refresh() override;
     /// "step", "sign-off", "findings", "photos" or a finding's name.
     void select(const QString& subject) override;

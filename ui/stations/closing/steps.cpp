@@ -163,14 +163,14 @@ void ClosingSteps::tick(ClosingStep step) {
 }
 
 void ClosingSteps::signOff() {
-    m_session.append(SignedOff{coreText(m_statement->text())});
+    m_session.appendAndSay(SignedOff{coreText(m_statement->text())});
 }
 
 void ClosingSteps::beginBuild() {
     const auto why = askText(this, tr("New build"),
                              tr("Why is this engine built anew? What was recorded of this build stays readable."));
     if (why) {
-        m_session.append(BuildBegun{m_session.facts().build + 1, coreText(*why)});
+        m_session.appendAndSay(BuildBegun{m_session.facts().build + 1, coreText(*why)});
     }
 }
 

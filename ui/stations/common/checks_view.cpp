@@ -96,7 +96,7 @@ void ChecksView::judgeAgain() {
         check->code; // a copy: the assessment may be another one when the question is answered
     const auto why = askText(this, tr("Judge again"), tr("Why do the values of “%1” stand?").arg(qtText(check->title)));
     if (why) {
-        m_session.append(JudgedAgain{checkCode, why->toStdString()});
+        m_session.appendAndSay(JudgedAgain{checkCode, why->toStdString()});
     }
 }
 

@@ -83,7 +83,7 @@ void EntriesTable::askAndStrike(RecordSession& session, qint64 sequence, QWidget
     const auto why = askText(parent, tr("Strike entry %1").arg(sequence),
                              tr("Why is entry %1 withdrawn? It stays readable, struck through.").arg(sequence));
     if (why) {
-        session.strike(sequence, *why);
+        (void)session.strike(sequence, *why); // a refusal is said by the session's `refused`
     }
 }
 

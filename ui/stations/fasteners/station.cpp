@@ -7,16 +7,15 @@
 #include <QToolButton>
 #include <algorithm>
 #include <planview/plan_view.h>
-#include <session/cautions.h>
-#include <stations/fasteners/groups.h>
-#include <stations/fasteners/words.h>
-#include <work/tightening.h>
-#include <stations/fasteners/tighten.h>
-#include <stations/fasteners/verify.h>
 #include <stations/common/diagram_tools.h>
 #include <stations/common/station_text.h>
+#include <stations/fasteners/groups.h>
+#include <stations/fasteners/tighten.h>
+#include <stations/fasteners/verify.h>
+#include <stations/fasteners/words.h>
 #include <text/label.h>
 #include <text/plain_text.h>
+#include <work/tightening.h>
 
 namespace caprail {
 
@@ -85,7 +84,7 @@ QWidget* FastenersStation::buildBar() {
         m_modes[i] = button;
     }
     m_modes[0]->setChecked(true);
-    auto* caution = new Label(cautionFor(Station::fasteners), bar);
+    auto* caution = new Label(cautionText(FastenersStation::cautions()), bar);
     caution->setForegroundRole(QPalette::PlaceholderText);
     caution->setWordWrap(true);
     row->addSpacing(10);
@@ -199,6 +198,16 @@ EntryField* FastenersStation::entryField() const {
     return m_mode == FastenersMode::tighten  ? m_tighten->field()
            : m_mode == FastenersMode::verify ? m_verify->field()
                                              : nullptr;
+}
+
+QString FastenersStation::help() const {
+    return tr("What each group is tightened to, and what each fastener was tightened to. A verify round "
+              "goes over every main-cap and rod fastener again with the stacks off, without backing them "
+              "off: it held, or it moved by an angle. One that moved makes the gaps of its cap stale.");
+}
+
+std::vector<Caution> FastenersStation::cautions() const {
+    return {Caution::wrench, Caution::yielded};
 }
 
 } // namespace caprail

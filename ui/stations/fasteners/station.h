@@ -23,6 +23,8 @@ class FastenersStation : public StationPanel {
 public:
     explicit FastenersStation(RecordSession& session, QWidget* parent = nullptr);
     [[nodiscard]] Station station() const override { return Station::fasteners; }
+    [[nodiscard]] QString help() const override;
+    [[nodiscard]] std::vector<Caution> cautions() const override;
     void refresh() override;
     /// A fastener's code, "round", "groups", a group's name.
     void select(const QString& subject) override;

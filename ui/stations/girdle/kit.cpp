@@ -266,11 +266,11 @@ void GirdleKit::setAside() {
         return;
     }
     if (at->second.isSetAside) {
-        m_session.append(ShimSetAside{shim, false, {}});
+        m_session.appendAndSay(ShimSetAside{shim, false, {}});
         return;
     }
     if (const auto why = askText(this, tr("Set aside"), tr("Why is %1 set aside?").arg(qtText(shim)))) {
-        m_session.append(ShimSetAside{shim, true, coreText(*why)});
+        m_session.appendAndSay(ShimSetAside{shim, true, coreText(*why)});
     }
 }
 

@@ -29,6 +29,8 @@ class GirdleStation : public StationPanel {
 public:
     explicit GirdleStation(RecordSession& session, QWidget* parent = nullptr);
     [[nodiscard]] Station station() const override { return Station::girdle; }
+    [[nodiscard]] QString help() const override;
+    [[nodiscard]] std::vector<Caution> cautions() const override;
     void refresh() override;
     /// A position's code; the mode follows what that position needs first. "shims" opens the kit.
     void select(const QString& subject) override;

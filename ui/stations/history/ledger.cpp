@@ -51,9 +51,9 @@ HistoryLedger::HistoryLedger(RecordSession& session, QWidget* parent)
     m_search->setAccessibleName(tr("Find in the record"));
     nameBox(*m_kind, tr("Kind of entry"));
     nameBox(*m_person, tr("Person"));
-    nameBox(*m_state, tr("Standing or struck"));
-    m_state->addItem(tr("standing and struck"), all);
-    m_state->addItem(tr("standing only"), live);
+    nameBox(*m_state, tr("Struck or not"));
+    m_state->addItem(tr("all entries"), all);
+    m_state->addItem(tr("not struck"), live);
     m_state->addItem(tr("struck only"), struckOnly);
     m_table->setEmptyText(tr("No entry is like this: change what is looked for above."));
     m_table->setSortingEnabled(false);

@@ -95,4 +95,13 @@ void HistoryStation::select(const QString& subject) {
     }
 }
 
+QString HistoryStation::help() const {
+    return tr("Every entry, in order; nothing is ever erased. Strike a wrong one with Delete and give the "
+              "reason. The verify history shows every round, fastener by fastener.");
+}
+
+std::vector<Caution> HistoryStation::cautions() const {
+    return {};
+}
+
 } // namespace caprail

@@ -17,6 +17,8 @@ class HistoryStation : public StationPanel {
 public:
     explicit HistoryStation(RecordSession& session, QWidget* parent = nullptr);
     [[nodiscard]] Station station() const override { return Station::history; }
+    [[nodiscard]] QString help() const override;
+    [[nodiscard]] std::vector<Caution> cautions() const override;
     void refresh() override;
     /// "find" (the search field), "rounds", "repeatability", or an entry's number.
     void select(const QString& subject) override;

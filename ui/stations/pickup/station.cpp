@@ -9,7 +9,6 @@
 #include <assessment/current_readings.h>
 #include <ledger/band_names.h>
 #include <ledger/expectations.h>
-#include <session/cautions.h>
 #include <stations/common/budget_window.h>
 #include <stations/common/entries_model.h>
 #include <stations/common/entries_table.h>
@@ -59,7 +58,7 @@ void PickupStation::build() {
     large.setPointSizeF(large.pointSizeF() * 2.6);
     m_clearance->setFont(large);
     m_clearance->setAccessibleName(tr("Clearance under the pickup"));
-    auto* caution = new Label(cautionFor(Station::pickup), this);
+    auto* caution = new Label(cautionText(PickupStation::cautions()), this);
     caution->setWordWrap(true);
     caution->setForegroundRole(QPalette::PlaceholderText);
     m_entries->setColumnHidden(EntriesModel::time, true);
@@ -180,7 +179,7 @@ void PickupStation::changePart() {
     const auto what = askText(this, tr("Another %1").arg(qtShown(part)),
                               tr("Which %1 is fitted now, or what was done to it?").arg(qtShown(part)));
     if (what) {
-        session().append(PartChanged{part, {}, coreText(*what)});
+        session().appendAndSay(PartChanged{part, {}, coreText(*what)});
     }
 }
 
@@ -191,6 +190,16 @@ void PickupStation::select(const QString& subject) {
         }
     }
     m_field->setFocus();
+}
+
+QString PickupStation::help() const {
+    return tr("Clearance under the pickup: pan depth, plus the compressed gasket, plus the girdle plate "
+              "between, minus how far the pickup hangs below the rail. Read each term twice. It must be "
+              "right before anything is sealed.");
+}
+
+std::vector<Caution> PickupStation::cautions() const {
+    return {Caution::stand};
 }
 
 } // namespace caprail

@@ -22,6 +22,8 @@ class PickupStation : public StationPanel {
 public:
     explicit PickupStation(RecordSession& session, QWidget* parent = nullptr);
     [[nodiscard]] Station station() const override { return Station::pickup; }
+    [[nodiscard]] QString help() const override;
+    [[nodiscard]] std::vector<Caution> cautions() const override;
     void refresh() override;
     /// A term's name ("pan depth") or a part's ("gasket").
     void select(const QString& subject) override;

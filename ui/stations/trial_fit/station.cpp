@@ -6,23 +6,22 @@
 #include <QPushButton>
 #include <QStackedWidget>
 #include <algorithm>
+#include <base/say.h>
 #include <planview/plan_view.h>
-#include <session/cautions.h>
 #include <session/look.h>
 #include <stations/common/checks_view.h>
+#include <stations/common/diagram_tools.h>
 #include <stations/common/entries_model.h>
 #include <stations/common/entries_table.h>
 #include <stations/common/entry_field.h>
 #include <stations/common/findings.h>
-#include <stations/trial_fit/diagram.h>
-#include <stations/common/diagram_tools.h>
 #include <stations/common/station_text.h>
 #include <stations/common/step_keys.h>
 #include <stations/common/tab_order.h>
+#include <stations/trial_fit/diagram.h>
 #include <stations/trial_fit/way.h>
 #include <text/label.h>
 #include <text/plain_text.h>
-#include <base/say.h>
 #include <work/trial_answer.h>
 
 namespace caprail {
@@ -136,7 +135,7 @@ void TrialFitStation::build() {
     m_entry->addWidget(open);
     m_entry->addWidget(m_holding);
     m_entry->setMinimumHeight(210);
-    auto* caution = new Label(cautionFor(Station::trialFit), this);
+    auto* caution = new Label(cautionText(TrialFitStation::cautions()), this);
     caution->setWordWrap(true);
     caution->setForegroundRole(QPalette::PlaceholderText);
 
@@ -289,7 +288,7 @@ Result<void> TrialFitStation::store(const QString& text) {
     if (isFail) {
         const std::string place = here.second == 0 ? std::string() : "throw " + std::to_string(here.second);
         const std::string seen = note.empty() ? Core::say("trial fit failed: %1", shown(here.first)) : note;
-        session().append(FindingOpened{nextFinding(session().facts()), place, seen});
+        session().appendAndSay(FindingOpened{nextFinding(session().facts()), place, seen});
     }
     step(1);
     return {};
@@ -309,6 +308,16 @@ void TrialFitStation::select(const QString& subject) {
         }
     }
     m_field->setFocus();
+}
+
+QString TrialFitStation::help() const {
+    return tr("With the girdle on its stacks: which way round it goes, and that dipstick, pickup tube, "
+              "counterweights and rod bolts are clear through two turns by hand. It unlocks once every "
+              "stack was rechecked.");
+}
+
+std::vector<Caution> TrialFitStation::cautions() const {
+    return {Caution::crank, Caution::stand};
 }
 
 } // namespace caprail

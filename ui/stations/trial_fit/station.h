@@ -24,6 +24,8 @@ class TrialFitStation : public StationPanel {
 public:
     explicit TrialFitStation(RecordSession& session, QWidget* parent = nullptr);
     [[nodiscard]] Station station() const override { return Station::trialFit; }
+    [[nodiscard]] QString help() const override;
+    [[nodiscard]] std::vector<Caution> cautions() const override;
     void refresh() override;
     /// "way", "throw-2" or an item's name.
     void select(const QString& subject) override;

@@ -73,9 +73,9 @@ void TrialFitWay::refresh() {
 }
 
 void TrialFitWay::store() {
-    m_session.append(GirdleWaySet{static_cast<GirdleFace>(m_face->currentIndex()),
-                                  static_cast<EngineEnd>(m_end->currentIndex()),
-                                  static_cast<Side>(m_side->currentIndex())});
+    m_session.appendAndSay(GirdleWaySet{static_cast<GirdleFace>(m_face->currentIndex()),
+                                        static_cast<EngineEnd>(m_end->currentIndex()),
+                                        static_cast<Side>(m_side->currentIndex())});
 }
 
 } // namespace caprail
