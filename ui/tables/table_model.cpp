@@ -214,7 +214,8 @@ void TableModel::putIn(const std::vector<int>& rows, const std::vector<int>& cam
         }
         beginInsertRows({}, static_cast<int>(first), static_cast<int>(end) - 1);
         m_lines.insert(m_lines.begin() + static_cast<std::ptrdiff_t>(first),
-                       rows.begin() + static_cast<std::ptrdiff_t>(first), rows.begin() + static_cast<std::ptrdiff_t>(end));
+                       rows.begin() + static_cast<std::ptrdiff_t>(first),
+                       rows.begin() + static_cast<std::ptrdiff_t>(end));
         endInsertRows();
         first = end - 1;
     }
