@@ -8,10 +8,10 @@
 #include <QVBoxLayout>
 #include <ledger/qt_text.h>
 #include <map>
+#include <records/across_chart.h>
 #include <session/filled.h>
 #include <session/look.h>
 #include <shop/entry_text.h>
-#include <records/across_chart.h>
 #include <store/file/path_text.h>
 #include <text/ask.h>
 #include <text/label.h>
@@ -33,9 +33,10 @@ std::vector<TableColumn<AcrossSpread>> spreadColumns(const Units& units) {
             [lengthOf](const AcrossSpread& row) { return valueOf(lengthOf(row)); });
     };
     return {{.title = AcrossWindow::tr("Place"),
-             .text = [](const AcrossSpread& row) {
-                 return row.place.empty() ? AcrossWindow::tr("engine") : qtText(row.place);
-             }},
+             .text =
+                 [](const AcrossSpread& row) {
+                     return row.place.empty() ? AcrossWindow::tr("engine") : qtText(row.place);
+                 }},
             figure<AcrossSpread>(
                 AcrossWindow::tr("Values"), [](const AcrossSpread& row) { return QString::number(row.count); },
                 [](const AcrossSpread& row) { return valueOf(row.count); }),
@@ -115,9 +116,7 @@ AcrossWindow::AcrossWindow(std::vector<Record> records, Units units, UtcTime now
                                                         movementColumns({}, m_units), this)),
       m_instruments(new Table<AcrossInstrument, Instrument>(
           tr("Instruments by the day that they fall due"),
-          [](const AcrossInstrument& one) {
-              return Instrument(one.name, one.type, one.serial);
-          },
+          [](const AcrossInstrument& one) { return Instrument(one.name, one.type, one.serial); },
           instrumentsColumns(dateOf(m_now)), this)) {
     for (TableView* table : std::initializer_list<TableView*>{m_spreads, m_movements, m_instruments}) {
         table->setStretched(-1);

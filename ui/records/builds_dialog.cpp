@@ -30,12 +30,14 @@ TableColumn<DifferenceLine> differenceColumn(int column) {
     const auto isChange = [column](const DifferenceLine& line) {
         return line.isChange && column == line.cells.size() - 1;
     };
-    return {.text = [column, isChange](const DifferenceLine& line) {
-                return (isChange(line) ? QStringLiteral("● ") : QString()) + line.cells.value(column);
-            },
-            .ink = [isChange](const DifferenceLine& line, const Look& look) {
-                return line.kind == RowKind::plain ? look.quiet : isChange(line) ? look.close : QColor();
-            },
+    return {.text =
+                [column, isChange](const DifferenceLine& line) {
+                    return (isChange(line) ? QStringLiteral("● ") : QString()) + line.cells.value(column);
+                },
+            .ink =
+                [isChange](const DifferenceLine& line, const Look& look) {
+                    return line.kind == RowKind::plain ? look.quiet : isChange(line) ? look.close : QColor();
+                },
             .isFigure = column > 0,
             .isBold = isChange,
             .spoken = [column](const DifferenceLine& line) { return column == 0 ? line.spoken : QString(); }};
@@ -52,8 +54,8 @@ std::vector<DifferenceLine> linesOf(const std::vector<DifferenceTable>& tables) 
             for (qsizetype i = 0; i < cells.size(); ++i) {
                 spoken << table.heads.value(i) + QStringLiteral(": ") + cells[i];
             }
-            lines.push_back({lines.size(), RowKind::usual, cells, table.changes.contains(row),
-                             spoken.join(QStringLiteral(", "))});
+            lines.push_back(
+                {lines.size(), RowKind::usual, cells, table.changes.contains(row), spoken.join(QStringLiteral(", "))});
         }
     }
     return lines;

@@ -7,8 +7,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 #include <ledger/qt_text.h>
-#include <session/look.h>
 #include <records/shop_config.h>
+#include <session/look.h>
 #include <text/label.h>
 #include <text/plain_text.h>
 
@@ -46,19 +46,20 @@ ShelfLine lineOf(Sort sort, const std::string& name, const QString& what) {
 /// With boxes to tick where it is chosen what goes into a record.
 ShelfTable* makeList(const QString& name, bool isChosenFrom, QWidget* parent) {
     TableColumn<ShelfLine> first{.title = ShelfDialog::tr("Name"),
-                            .text = [](const ShelfLine& line) { return line.shown; },
-                            .spoken = [](const ShelfLine& line) {
-                                return line.name.empty() ? line.shown : line.shown + QStringLiteral(", ") + line.what;
-                            }};
+                                 .text = [](const ShelfLine& line) { return line.shown; },
+                                 .spoken =
+                                     [](const ShelfLine& line) {
+                                         return line.name.empty() ? line.shown
+                                                                  : line.shown + QStringLiteral(", ") + line.what;
+                                     }};
     if (isChosenFrom) {
         first.isTicked = [](const ShelfLine& line) { return line.isTicked; };
         first.tick = [](ShelfLine& line, bool isTicked) { line.isTicked = isTicked; };
     }
-    auto* list = new ShelfTable(name, &ShelfLine::key,
-                                {first,
-                                 {.title = ShelfDialog::tr("What it is"),
-                                  .text = [](const ShelfLine& line) { return line.what; }}},
-                                parent);
+    auto* list = new ShelfTable(
+        name, &ShelfLine::key,
+        {first, {.title = ShelfDialog::tr("What it is"), .text = [](const ShelfLine& line) { return line.what; }}},
+        parent);
     list->setKind([](const ShelfLine& line) {
         return line.name.empty() ? RowKind::heading : line.isInRecord ? RowKind::off : RowKind::usual;
     });
@@ -144,8 +145,7 @@ void AddFromShelfDialog::add() {
 }
 
 ShelfDialog::ShelfDialog(RecordSession* session, QWidget* parent)
-    : QDialog(parent), m_session(session), m_list(makeList(tr("On the shelf"), false, this)),
-      m_kitName(new QLineEdit),
+    : QDialog(parent), m_session(session), m_list(makeList(tr("On the shelf"), false, this)), m_kitName(new QLineEdit),
       m_problem(new Label) {
     setWindowTitle(tr("The shop's shelf"));
     resize(700, 520);

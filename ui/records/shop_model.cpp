@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <records/shop_model.h>
 
-#include <QCollator>
 #include <QDateTime>
 #include <algorithm>
 #include <base/csv.h>
@@ -11,6 +10,7 @@
 #include <records/shop_cells.h>
 #include <session/filled.h>
 #include <session/look.h>
+#include <tables/natural_order.h>
 #include <text/plain_text.h>
 #include <unordered_set>
 
@@ -206,9 +206,7 @@ void ShopModel::sortAnew() {
             return first < second;
         });
     };
-    QCollator collator;
-    collator.setNumericMode(true);
-    collator.setCaseSensitivity(Qt::CaseInsensitive);
+    const QCollator collator = naturalOrder();
     if (column.isNumber) {
         std::vector<std::int64_t> keys;
         keys.reserve(m_rows.size());

@@ -17,12 +17,13 @@ using SortValue = std::variant<std::monostate, double, QString>;
 
 /// Of a count, a day; of a quantity: what it counts in (core/units).
 template <class Number>
-    requires std::is_arithmetic_v<Number>
-SortValue valueOf(Number number) {
+requires std::is_arithmetic_v<Number> SortValue valueOf(Number number) {
     return static_cast<double>(number);
 }
 template <class Quantity>
-    requires requires(const Quantity& quantity) { static_cast<double>(quantity.value()); }
+requires requires(const Quantity& quantity) {
+    static_cast<double>(quantity.value());
+}
 SortValue valueOf(const Quantity& quantity) {
     return static_cast<double>(quantity.value());
 }

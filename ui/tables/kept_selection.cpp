@@ -6,8 +6,7 @@
 
 namespace caprail {
 
-KeptSelection::KeptSelection(QAbstractItemView* view, TableModel* model)
-    : QObject(view), m_view(view), m_model(model) {
+KeptSelection::KeptSelection(QAbstractItemView* view, TableModel* model) : QObject(view), m_view(view), m_model(model) {
     connect(model, &TableModel::aboutToExchange, this, &KeptSelection::note);
     connect(model, &TableModel::exchanged, this, &KeptSelection::restore);
     connect(view->selectionModel(), &QItemSelectionModel::selectionChanged, this, [this] {
@@ -45,8 +44,8 @@ void KeptSelection::restore() {
     if (selected < 0) {
         m_view->selectionModel()->clear(); // where the selected row went, Qt has gone on to the one beside it
     } else if (selected != line()) {
-        m_view->selectionModel()->setCurrentIndex(m_model->index(selected, 0), QItemSelectionModel::ClearAndSelect |
-                                                                                   QItemSelectionModel::Rows);
+        m_view->selectionModel()->setCurrentIndex(m_model->index(selected, 0),
+                                                  QItemSelectionModel::ClearAndSelect | QItemSelectionModel::Rows);
     }
     if (const int top = m_findTop ? m_findTop() : -1; top >= 0 && top != m_view->indexAt({1, 1}).row()) {
         m_view->scrollTo(m_model->index(top, 0), QAbstractItemView::PositionAtTop);

@@ -76,7 +76,8 @@ protected:
     [[nodiscard]] QString head(int column) const override {
         const TableColumn<Row>& one = m_columns[static_cast<std::size_t>(column)];
         const QString unitText = one.unit ? one.unit() : QString();
-        return visible(unitText.isEmpty() ? one.title : one.title + QStringLiteral(" (") + unitText + QStringLiteral(")"));
+        return visible(unitText.isEmpty() ? one.title
+                                          : one.title + QStringLiteral(" (") + unitText + QStringLiteral(")"));
     }
     [[nodiscard]] bool isFigure(int column) const override {
         return m_columns[static_cast<std::size_t>(column)].isFigure;

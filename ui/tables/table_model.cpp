@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <tables/table_model.h>
 
-#include <QCollator>
 #include <QSize>
 #include <algorithm>
+#include <tables/natural_order.h>
 #include <utility>
 
 namespace caprail {
@@ -108,9 +108,7 @@ std::vector<int> TableModel::inOrder() const {
     for (std::size_t row = 0; row < rows.size(); ++row) {
         worths.push_back(worth(row, m_sortColumn));
     }
-    QCollator collator;
-    collator.setNumericMode(true);
-    collator.setCaseSensitivity(Qt::CaseInsensitive);
+    const QCollator collator = naturalOrder();
     const bool isDown = m_sortOrder == Qt::DescendingOrder;
     std::ranges::stable_sort(rows, [&](int first, int second) {
         const SortValue& a = worths[static_cast<std::size_t>(first)];
@@ -216,7 +214,8 @@ void TableModel::putIn(const std::vector<int>& rows, const std::vector<int>& cam
         }
         beginInsertRows({}, static_cast<int>(first), static_cast<int>(end) - 1);
         m_lines.insert(m_lines.begin() + static_cast<std::ptrdiff_t>(first),
-                       rows.begin() + static_cast<std::ptrdiff_t>(first), rows.begin() + static_cast<std::ptrdiff_t>(end));
+                       rows.begin() + static_cast<std::ptrdiff_t>(first),
+                       rows.begin() + static_cast<std::ptrdiff_t>(end));
         endInsertRows();
         first = end - 1;
     }

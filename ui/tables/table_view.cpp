@@ -11,7 +11,7 @@ namespace caprail {
 namespace {
 
 constexpr int last = -2;
-constexpr int room = 10; // between columns, pixels
+constexpr int room = 10;      // between columns, pixels
 constexpr int measured = 300; // rows by which a column is made as wide as its texts
 
 } // namespace

@@ -21,9 +21,9 @@ namespace caprail {
 
 /// A finding, a note or a photo of the place, or how many older ones are not listed.
 struct PlaceRow {
-    std::int64_t entry = 0; ///< that made it; 0 for what is not listed
+    std::int64_t entry = 0;   ///< that made it; 0 for what is not listed
     std::string finding = {}; ///< its name; empty for all else
-    bool isOpen = false;    ///< the finding
+    bool isOpen = false;      ///< the finding
     std::string text = {};    ///< of a finding or note
     std::string done = {};    ///< about a settled finding
     std::optional<Seen<AttachmentAdded>> photo = {};
@@ -63,15 +63,13 @@ PlacePanel::PlacePanel(RecordSession& session, QWidget* parent)
       m_list(new List<PlaceRow, std::int64_t>(
           tr("Findings, notes and photos here"), &PlaceRow::entry,
           {{.text = placeText,
-            .ink =
-                [](const PlaceRow& row, const Look& look) {
-                    return row.finding.empty() ? QColor() : row.isOpen ? look.out : look.quiet;
-                },
+            .ink = [](const PlaceRow& row,
+                      const Look& look) { return row.finding.empty() ? QColor()
+                                                 : row.isOpen        ? look.out
+                                                                     : look.quiet; },
             .tip = placeTip,
             .icon =
-                [this](const PlaceRow& row) {
-                    return row.photo ? QIcon(m_thumbnails.of(row.photo->what)) : QIcon();
-                }}},
+                [this](const PlaceRow& row) { return row.photo ? QIcon(m_thumbnails.of(row.photo->what)) : QIcon(); }}},
           this)),
       m_finding(new QLineEdit(this)), m_photo(new QToolButton(this)), m_message(new Label(this)),
       m_thumbnails(session, thumbnailSize) {

@@ -51,12 +51,13 @@ QColor stationInk(const RecordSession& session, Station station, const Look& loo
 } // namespace
 
 StationList::StationList(RecordSession& session, QWidget* parent)
-    : List(tr("Stations"), [](Station station) { return station; },
-           {{.text = [&session](Station station) { return stationText(session, station); },
-             .ink = [&session](Station station, const Look& look) { return stationInk(session, station, look); },
-             .tip = [&session](Station station) { return stationTip(session, station); },
-             .spoken = [&session](Station station) { return stationTip(session, station); }}},
-           parent) {
+    : List(
+          tr("Stations"), [](Station station) { return station; },
+          {{.text = [&session](Station station) { return stationText(session, station); },
+            .ink = [&session](Station station, const Look& look) { return stationInk(session, station, look); },
+            .tip = [&session](Station station) { return stationTip(session, station); },
+            .spoken = [&session](Station station) { return stationTip(session, station); }}},
+          parent) {
     setFrameShape(QFrame::NoFrame);
     const int rowHeight = 2 * fontMetrics().lineSpacing() + 2;
     setLineHeight(rowHeight);

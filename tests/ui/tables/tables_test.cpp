@@ -189,8 +189,7 @@ TEST(Table, follows_each_row_whatever_comes_goes_or_moves) {
         for (const Part& part : rows) {
             names.insert(part.name);
         }
-        const bool isAnew =
-            std::ranges::none_of(before, [&](const auto& one) { return names.contains(one.first); });
+        const bool isAnew = std::ranges::none_of(before, [&](const auto& one) { return names.contains(one.first); });
         table.put(rows);
         ASSERT_EQ(table.model()->rowCount(), static_cast<int>(rows.size()));
         for (const auto& [name, index] : before) {
@@ -219,8 +218,10 @@ TEST(Table, shows_rows_whose_keys_are_alike) {
 
 TEST(Table, heads_are_set_as_their_cells_and_name_the_unit_of_bare_numbers) {
     Table<Part, std::string> table("Parts", &Part::name,
-                                   {{.title = "Read", .text = [](const Part&) { return QString("0.0060"); },
-                                     .unit = [] { return QString("in"); }, .isFigure = true}},
+                                   {{.title = "Read",
+                                     .text = [](const Part&) { return QString("0.0060"); },
+                                     .unit = [] { return QString("in"); },
+                                     .isFigure = true}},
                                    nullptr);
     table.put(parts({"a"}));
     EXPECT_EQ(table.model()->headerData(0, Qt::Horizontal).toString(), "Read (in)");

@@ -50,9 +50,7 @@ std::vector<TableColumn<KitRow>> kitColumns(const RecordSession& session) {
         const QColor usual = ink(shim, look);
         return !usual.isValid() && !shim.measured ? look.quiet : usual;
     };
-    return {{.title = GirdleKit::tr("Shim"),
-             .text = [](const KitRow& shim) { return qtText(shim.name); },
-             .ink = ink},
+    return {{.title = GirdleKit::tr("Shim"), .text = [](const KitRow& shim) { return qtText(shim.name); }, .ink = ink},
             {.title = GirdleKit::tr("Marked"),
              .text = [&session](const KitRow& shim) { return qtText(format(shim.marked, session.units())); },
              .value = [](const KitRow& shim) { return valueOf(shim.marked); },
