@@ -10,7 +10,7 @@ using testing::HasSubstr;
 
 namespace {
 
-const Position p2R{2, Side::right};
+const Position second2R{2, Side::right};
 
 } // namespace
 

@@ -17,7 +17,7 @@ template <class T> std::string answer(const Result<T>& result) {
 }
 
 constexpr Length step = nanometres(1);
-const Units inchUnits;
+const Units inchesHere;
 
 /// Both values are taken; the ones a step outside are not, with a sentence that holds `says`.
 template <class Q, class Of> void isFrom(Q lo, Q hi, Q little, const char* says, Of of) {
@@ -58,13 +58,13 @@ TEST(FastenerLimits, of_a_material_are_those_that_its_refusals_name) {
 TEST(FastenerLimits, of_a_preload_and_its_torque_are_those_that_their_refusals_name) {
     const Thread thread = *Thread::inch(inches(0.4375), 20);
     isFrom(millinewtonMetres(100), newtonMetres(2'000), millinewtonMetres(1), "outside what a fastener here can have",
-           [](Torque t) { return plausibleTorque(t, inchUnits); });
+           [](Torque t) { return plausibleTorque(t, inchesHere); });
     isFrom(Force(1), newtons(2'000'000), Force(1), "outside what a fastener here can have",
-           [](Force f) { return plausiblePreload(f, inchUnits); });
+           [](Force f) { return plausiblePreload(f, inchesHere); });
     isFrom(0.03, 1.0, 0.0001, "outside 0.03 to 1",
-           [&](double k) { return preloadShortForm(poundFeet(70), thread, k, inchUnits); });
+           [&](double k) { return preloadShortForm(poundFeet(70), thread, k, inchesHere); });
     const auto withFriction = [&](JointFriction friction) {
-        return preloadLongForm(poundFeet(70), thread, friction, inchUnits);
+        return preloadLongForm(poundFeet(70), thread, friction, inchesHere);
     };
     isFrom(0.01, 1.0, 0.0001, "outside 0.01 to 1",
            [&](double mu) { return withFriction({mu, 0.12, millimetres(7)}); });
@@ -73,14 +73,14 @@ TEST(FastenerLimits, of_a_preload_and_its_torque_are_those_that_their_refusals_n
     EXPECT_EQ(answer(withFriction({0.12, 0.12, step})), "taken");
     EXPECT_THAT(answer(withFriction({0.12, 0.12, Length()})), HasSubstr("more than nothing"));
     isFrom(0.0, 0.9, 0.001, "outside 0 to 90 %", [&](double scatter) {
-        return shareOfProof(newtons(10'000), thread, Grade::of(StandardGrade::sae8), scatter, inchUnits);
+        return shareOfProof(newtons(10'000), thread, Grade::of(StandardGrade::sae8), scatter, inchesHere);
     });
 }
 
 TEST(FastenerLimits, of_a_wrench_are_those_that_its_refusals_name) {
     const Length longest = millimetres(5'000);
     const auto lever = [](Length wrench, Length offset, Angle angle) {
-        return wrenchSetting(poundFeet(70), {wrench, offset, angle}, inchUnits);
+        return wrenchSetting(poundFeet(70), {wrench, offset, angle}, inchesHere);
     };
     isFrom(step, longest, step, "no more than 5 m", [&](Length l) { return lever(l, Length(), Angle()); });
     isFrom(Length(), longest, step, "negative or above 5 m", [&](Length l) { return lever(inches(16), l, Angle()); });
