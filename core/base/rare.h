@@ -19,7 +19,7 @@ public:
     template <class U = T>
         requires(std::convertible_to<U &&, T> && !std::same_as<std::remove_cvref_t<U>, Rare> &&
                  !std::same_as<std::remove_cvref_t<U>, std::optional<T>>)
-    Rare(U&& value) : m_value(std::make_unique<T>(std::forward<U>(value))) {}
+    Rare(U&& value) : m_value(std::make_unique<T>(std::forward<U>(value))) {} // NOLINT(bugprone-forwarding-*): bounded
     Rare(std::optional<T> value) : m_value(value ? std::make_unique<T>(std::move(*value)) : nullptr) {}
     Rare(const Rare& other) : m_value(other.m_value ? std::make_unique<T>(*other.m_value) : nullptr) {}
     Rare(Rare&&) noexcept = default;

@@ -8,10 +8,10 @@
 #include <cstdio>
 #include <cstdlib>
 #include <filesystem>
+#include <fstream>
 #include <map>
 #include <shop/shop_scan.h>
 #include <sqlite3.h>
-#include <store/file/entry_rows.h>
 #include <store/file/record_file.h>
 #include <string>
 #include <unistd.h>
@@ -41,61 +41,86 @@ std::string scratch(const std::string& name) {
     return folder.path + "/" + name;
 }
 
+/// Five digits: texts of all records are equally long.
+std::string digits(std::int64_t number) {
+    const std::string text = std::to_string(number);
+    return std::string(5 - text.size(), '0') + text;
+}
+
 /// A build in the middle of its survey: some two hundred entries, as a record on the stand has.
-Ledger ledgerOf(int number) {
+Ledger ledgerOf(std::int64_t number) {
     Ledger ledger;
     const auto add = [&](Body body) {
         ledger.append({morning.milliseconds + ledger.size() * 1000}, "Ann Carpenter", std::move(body));
     };
     add(PersonAdded{"Ann Carpenter", "assembler"});
-    add(EngineDescribed{"Kestrel Lane", "Customer " + std::to_string(number), "6.2 V8", std::to_string(number), ""});
+    add(EngineDescribed{"Kestrel Lane", "Customer " + digits(number), "6.2 V8", "", ""});
     add(LayoutSet{});
-    add(NoteAdded{"", "note " + std::to_string(number)});
+    add(NoteAdded{"", "note " + digits(number)});
     for (int i = 0; i < 200; ++i) {
         add(GapReading{{i % 5 + 1, Side::right}, i / 5 + 1, {tenths(500 + i % 50), "57.5 thou"}, ""});
     }
     return ledger;
 }
 
-/// An empty record, which the others begin as.
-const std::string& emptyRecord() {
-    static const std::string path = [] {
-        std::string made = scratch("empty.caprail");
-        if (auto file = RecordFile::create(made); !file) {
-            stop(file.error().sentence);
+/// Makes records that differ in their customer, a note and so in every seal after it, as fast as files are written: the
+/// bytes of one record with those of others put in their places.
+class RecordPress {
+public:
+    RecordPress() : m_seals(sealsOf(0)) {
+        const std::string path = scratch("first.caprail");
+        if (auto made = RecordFile::create(path, ledgerOf(0)); !made) {
+            stop(made.error().sentence);
         }
-        return made;
-    }();
-    return path;
-}
+        std::ifstream file(path, std::ios::binary);
+        m_bytes.assign(std::istreambuf_iterator<char>(file), {});
+    }
 
-/// A record of its own, with its own customer and seals; nothing here waits for the disk.
-void makeRecord(const std::string& path, int number) {
-    std::filesystem::copy_file(emptyRecord(), path);
-    auto database = Database::open(path, Access::readWrite);
-    EntryWriter writer(**database);
-    (void)(*database)->run("PRAGMA synchronous = OFF; PRAGMA journal_mode = MEMORY; BEGIN");
-    const Ledger ledger = ledgerOf(number);
-    for (const Entry& entry : ledger.entries()) {
-        if (auto done = writer.insert(entry, cellsOf(entry.body)); !done) {
-            stop(done.error().sentence);
+    void make(const std::string& path, std::int64_t number) const {
+        std::string bytes = m_bytes;
+        put(bytes, "Customer " + digits(0), "Customer " + digits(number));
+        put(bytes, "note " + digits(0), "note " + digits(number));
+        const auto seals = sealsOf(number);
+        for (std::size_t i = 0; i < seals.size(); ++i) {
+            put(bytes, m_seals[i], seals[i]);
         }
+        std::ofstream(path, std::ios::binary) << bytes;
     }
-    if (auto done = (*database)->run("COMMIT"); !done) {
-        stop(done.error().sentence);
+
+private:
+    static std::vector<std::string> sealsOf(std::int64_t number) {
+        std::vector<std::string> seals;
+        const Ledger ledger = ledgerOf(number);
+        for (const Entry& entry : ledger.entries()) {
+            seals.emplace_back(entry.seal.bytes.begin(), entry.seal.bytes.end());
+        }
+        return seals;
     }
-}
+    void put(std::string& bytes, const std::string& what, const std::string& instead) const {
+        auto& at = m_places.try_emplace(what, std::string::npos).first->second;
+        at = at == std::string::npos ? m_bytes.find(what) : at;
+        if (at == std::string::npos) {
+            stop("the first record does not hold what differs in the others");
+        }
+        bytes.replace(at, instead.size(), instead);
+    }
+
+    std::vector<std::string> m_seals;
+    std::string m_bytes;
+    mutable std::map<std::string, std::size_t> m_places; ///< of what differs
+};
 
 /// A folder of so many records, in folders of 500, no two alike.
 const std::string& shopOf(std::int64_t count) {
     static std::map<std::int64_t, std::string> made;
     std::string& path = made[count];
     if (path.empty()) {
+        static const RecordPress press;
         path = scratch("shop-" + std::to_string(count));
         for (std::int64_t i = 0; i < count; ++i) {
             const std::string sub = path + "/" + std::to_string(i / 500);
             std::filesystem::create_directories(sub);
-            makeRecord(sub + "/" + std::to_string(i) + ".caprail", static_cast<int>(i));
+            press.make(sub + "/" + std::to_string(i) + ".caprail", i);
         }
     }
     return path;
