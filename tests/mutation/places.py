@@ -24,9 +24,9 @@ NO_MATTER = re.compile(r"\.(reserve|shrink_to_fit)\(|\bassert\(|//|#")
 
 
 class Mutant:
-    def __init__(self, sort, path, line, begin, end, text, was):
+    def __init__(self, sort, path, line, begin, end, text, was, source_line):
         self.sort, self.path, self.line, self.begin, self.end = sort, path, line, begin, end
-        self.text, self.was = text, was
+        self.text, self.was, self.source_line = text, was, source_line
         self.number = 0
 
     def replacement(self):
@@ -79,7 +79,7 @@ class Finder:
             return
         begin, end = cursor.extent.start.offset, cursor.extent.end.offset
         if "\ufffd" not in new:
-            self.found.append(Mutant(sort, self.path, cursor.extent.start.line, begin, end, new, was))
+            self.found.append(Mutant(sort, self.path, cursor.extent.start.line, begin, end, new, was, line.strip()))
 
     def operator(self, cursor):
         children = list(cursor.get_children())
@@ -160,7 +160,7 @@ def candidates_of(paths, arguments):
             finder.walk(cursor, False)
     found = [mutant for finder in finders.values() for mutant in finder.found]
     kept.parent.mkdir(parents=True, exist_ok=True)
-    kept.write_text(json.dumps([[m.sort, m.path, m.line, m.begin, m.end, m.text, m.was] for m in found]))
+    kept.write_text(json.dumps([[m.sort, m.path, m.line, m.begin, m.end, m.text, m.was, m.source_line] for m in found]))
     return found
 
 

@@ -8,12 +8,6 @@
 using namespace caprail;
 using testing::HasSubstr;
 
-namespace {
-
-const Position second2R{2, Side::right};
-
-} // namespace
-
 TEST(Said, how_many_more_findings_are_open) {
     Bench bench;
     bench.make(FindingOpened{"F1", "2R", "burr"});
