@@ -2,6 +2,7 @@
 #include "assessment_json.h"
 
 #include <QJsonArray>
+#include <assessment/beside_verdict.h>
 #include <assessment/review.h>
 #include <base/plain_text.h>
 
@@ -49,14 +50,6 @@ QJsonObject judgedJson(const Judged& judged) {
         json["capability"] = judged.conformity->capability;
     }
     return json;
-}
-
-/// "p 99 %, C 1.2": beside a verdict.
-QString besideVerdict(const Judged& judged) {
-    return judged.conformity ? QStringLiteral(" [p %1 %, C %2]")
-                                   .arg(judged.conformity->probability * 100, 0, 'f', 1)
-                                   .arg(judged.conformity->capability, 0, 'f', 2)
-                             : QString();
 }
 
 QJsonObject checkJson(const Check& check) {
@@ -160,7 +153,7 @@ QString assessmentText(const Facts& facts, const Assessment& a, const Units& uni
                 " gaps accepted, spread " + q(format(*a.survey.spread, units)) + "\n";
     }
     if (a.weaklyMeasured > 0) {
-        text += QString::number(a.weaklyMeasured) + " verdicts are weakly measured (capability below 1)\n";
+        text += q(weaklyMeasuredSentence(a.weaklyMeasured)) + "\n";
     }
     for (const Deviation& deviation : facts.deviations) {
         text += "Deviation, entry " + QString::number(deviation.entry) + ", " + line(deviation.person) + ": " +
@@ -177,7 +170,8 @@ QString assessmentText(const Facts& facts, const Assessment& a, const Units& uni
         text += "    " + q(word(check.state)).leftJustified(18) + line(check.title);
         text += check.sentence.empty() ? QString() : ": " + line(check.sentence);
         for (const Judged& judged : check.judged) {
-            text += besideVerdict(judged);
+            const std::string beside = besideVerdict(judged, units);
+            text += beside.empty() ? QString() : " [" + q(beside) + "]";
         }
         text += check.remedy.empty() ? QString() : " → " + line(check.remedy);
         text += "\n";

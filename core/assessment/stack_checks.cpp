@@ -63,6 +63,7 @@ void carryResidual(const Assessing& a, Position p, StackResult& result) {
     if (ways.size() > 1) {
         result.feltResidual = ways.back().residual;
         result.feltUncertainty = ways.back().uncertainty;
+        result.feltBy = ways.back().by;
     }
     const BandFact* band = a.band(bands::residual);
     const Way way = band == nullptr ? ways.front() : bestWay(ways, band->band, a.rule());

@@ -85,7 +85,7 @@ private:
                 const std::string shim = "S-" + code(p);
                 all.emplace_back(ShimAdded{shim, near(50'000, 0), ""});
                 for (int pass = 1; pass <= 2; ++pass) {
-                    GapReading gap{p, pass, near(50'000, 400), "LEAVES"};
+                    GapReading gap{p, pass, near(50'000, 400), "LEAVES", {}, "EDGE"};
                     if (upTo(2) == 0) {
                         gap.doesNotGo = Entered<Length>{gap.gap.value + thou(0.2 + upTo(8) / 10.0), ""};
                     }

@@ -14,6 +14,7 @@
 #include <stations/common/entries_model.h>
 #include <stations/common/entries_table.h>
 #include <stations/common/entry_field.h>
+#include <stations/common/optional_field.h>
 #include <stations/common/place_heading.h>
 #include <stations/common/instrument_box.h>
 #include <stations/common/station_text.h>
@@ -72,6 +73,7 @@ BearingsFits::BearingsFits(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_heading(new PlaceHeading(this)), m_field(new EntryField(this)),
       m_instrument(new InstrumentBox(
           session, {InstrumentType::feelerGauge, InstrumentType::dialIndicator, InstrumentType::depthGauge}, this)),
+      m_temperature(new OptionalField(tr("Part's temperature"), tr("if it was measured: 21 °C, 70 °F"), m_field)),
       m_table(new PlainTable(tr("Fits"), {tr("Fit"), tr("Band"), tr("Read"), tr("State")}, this)),
       m_bands(new QPushButton(tr("&Bands, and fits of the shop's own…"), this)),
       m_entries(new EntriesTable(session, this)) {
@@ -114,6 +116,7 @@ void BearingsFits::build() {
     column->addWidget(m_heading);
     column->addWidget(m_field);
     column->addWidget(m_instrument);
+    column->addWidget(m_temperature);
     column->addWidget(m_table, 3);
     column->addWidget(m_entries, 2);
     column->addWidget(m_bands);
@@ -154,6 +157,7 @@ void BearingsFits::refresh() {
         return;
     }
     m_table->selectKey(fitName(m_place));
+    m_temperature->follow(fitName(m_place));
     const Check* check = fitCheck(m_session.assessment(), m_place);
     const auto at = facts.fits.find(m_place);
     m_heading->show(
@@ -169,7 +173,12 @@ void BearingsFits::refresh() {
 
 Result<void> BearingsFits::store(const Entered<Length>& value) {
     const FitPlace here = m_place;
-    const auto stored = m_session.append(FitReading{here.first, here.second, value, m_instrument->instrument()});
+    FitReading reading{here.first, here.second, value, m_instrument->instrument()};
+    if (auto read = m_temperature->read(reading.partTemperature, m_session.units(), FitReading::kind, "part_temperature");
+        !read) {
+        return read;
+    }
+    const auto stored = m_session.append(std::move(reading));
     if (!stored) {
         return tl::unexpected(stored.error());
     }

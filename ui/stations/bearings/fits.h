@@ -10,6 +10,7 @@ namespace caprail {
 class EntriesTable;
 class EntryField;
 class InstrumentBox;
+class OptionalField;
 class PlainTable;
 class PlaceHeading;
 
@@ -26,6 +27,7 @@ public:
     [[nodiscard]] const std::vector<FitPlace>& places() const { return m_places; }
     [[nodiscard]] const FitPlace& place() const { return m_place; }
     [[nodiscard]] EntryField* field() const { return m_field; }
+    [[nodiscard]] OptionalField* temperature() const { return m_temperature; }
 
 signals:
     void chosen(const caprail::FitPlace& place);
@@ -41,6 +43,7 @@ private:
     PlaceHeading* m_heading;
     EntryField* m_field;
     InstrumentBox* m_instrument;
+    OptionalField* m_temperature;
     PlainTable* m_table;
     QPushButton* m_bands;
     EntriesTable* m_entries;

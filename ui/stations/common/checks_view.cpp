@@ -3,6 +3,7 @@
 
 #include <QAction>
 #include <QPainter>
+#include <assessment/beside_verdict.h>
 #include <assessment/rests_on.h>
 #include <ledger/qt_text.h>
 #include <session/look.h>
@@ -19,9 +20,12 @@ bool canJudge(const Facts& facts, const Check& check) {
     return check.state == CheckState::stale && canBeJudgedAgain(facts, check);
 }
 
-QString textOf(const Check& check) {
+QString textOf(const Check& check, const Units& units) {
     QString text = sign(check.state) + QStringLiteral("  ") + QString::fromStdString(check.title) +
                    QStringLiteral(" — ") + stateWord(check.state);
+    if (const std::string beside = besideVerdict(check, units); !beside.empty()) {
+        text += QStringLiteral("  ·  ") + QString::fromStdString(beside);
+    }
     if (!check.sentence.empty()) {
         text += QStringLiteral("\n      ") + QString::fromStdString(check.sentence);
     }
@@ -64,7 +68,11 @@ void ChecksView::refresh() {
         if (m_filter && !m_filter(check)) {
             continue;
         }
-        auto* item = new QListWidgetItem(textOf(check), this);
+        auto* item = new QListWidgetItem(textOf(check, m_session.units()), this);
+        if (!check.judged.empty()) {
+            setTip(item, tr("p: the probability that the value lies in its band; C: how many times over the band holds "
+                            "four standard uncertainties. Below 1 it is weakly measured."));
+        }
         if (canJudge(m_session.facts(), check)) {
             setTip(item, tr("J, or the context menu: say that the values stand, and judge it by the new numbers."));
         }

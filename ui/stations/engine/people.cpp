@@ -3,7 +3,9 @@
 
 #include <QFrame>
 #include <QHBoxLayout>
+#include <QDateTime>
 #include <QPushButton>
+#include <assessment/feel_study.h>
 #include <session/look.h>
 #include <stations/common/plain_table.h>
 #include <stations/common/wrench_words.h>
@@ -29,10 +31,23 @@ std::vector<FormField> instrumentFields() {
             {"cycles", EnginePeople::tr("Pulls before now"), EnginePeople::tr("since the calibration"), {}}};
 }
 
+/// The day until which a person's feel stands, of several straightedges the first to be due; empty: it was never tried.
+QString feelDue(const std::vector<FeelStanding>& feels, const std::string& person) {
+    std::optional<Date> first;
+    bool stands = true;
+    for (const FeelStanding& one : feels) {
+        if (const auto due = one.due(); due && one.person == person) {
+            first = std::min(first.value_or(*due), *due);
+            stands = stands && one.stands({QDateTime::currentMSecsSinceEpoch()});
+        }
+    }
+    return !first ? QString() : (stands ? QString() : QStringLiteral("⚑ ")) + qtText(format(*first));
+}
+
 } // namespace
 
 EnginePeople::EnginePeople(RecordSession& session, QWidget* parent)
-    : QWidget(parent), m_session(session), m_people(new PlainTable(tr("People"), {tr("Name"), tr("Role")}, this)),
+    : QWidget(parent), m_session(session), m_people(new PlainTable(tr("People"), {tr("Name"), tr("Role"), tr("Feel, due")}, this)),
       m_person(new FormFor<PersonAdded>(
           session, tr("A person"), tr("Store &person"),
           {{"name", tr("Name"), {}, {}}, {"role", tr("Role"), {}, {tr("assembler"), tr("machinist"), tr("checker")}}},
@@ -86,9 +101,10 @@ EnginePeople::EnginePeople(RecordSession& session, QWidget* parent)
 
 void EnginePeople::refresh() {
     const Facts& facts = m_session.facts();
+    const std::vector<FeelStanding> feels = feelStandings(facts);
     std::vector<QStringList> people;
     for (const auto& [name, person] : facts.people) {
-        people.push_back({qtText(name), qtText(person.role)});
+        people.push_back({qtText(name), qtText(person.role), feelDue(feels, name)});
     }
     m_people->show(people);
 

@@ -5,7 +5,7 @@
 #include <QElapsedTimer>
 #include <QHBoxLayout>
 #include <QHeaderView>
-#include <cmath>
+#include <ledger/band_names.h>
 #include <session/filled.h>
 #include <set>
 #include <stations/common/plain_table.h>
@@ -35,7 +35,8 @@ HistoryRepeatability::HistoryRepeatability(RecordSession& session, QWidget* pare
                               this)),
       m_quantity(new QComboBox(this)), m_words(new Label(this)),
       m_split(
-          new PlainTable(tr("Where the scatter comes from"), {tr("Source"), tr("s"), tr("Share of variance")}, this)),
+          new PlainTable(tr("Where the scatter comes from"),
+                             {tr("Source"), tr("s"), tr("Share of variance"), tr("6 s of the band")}, this)),
       m_counts(new PlainTable(tr("Who has read which place how often"), {tr("Place")}, this)) {
     m_timer.setSingleShot(true);
     connect(&m_timer, &QTimer::timeout, this, &HistoryRepeatability::gather);
@@ -108,38 +109,56 @@ void HistoryRepeatability::showPooled() {
 }
 
 void HistoryRepeatability::showStudy() {
-    const Units& units = m_session.units();
     const auto quantity = static_cast<MeasuredQuantity>(m_quantity->currentData().toInt());
     const CrossedReadings crossed = m_readings.readings().crossed(quantity);
     showCounts(crossed);
-    std::vector<QStringList> rows;
-    const auto study = crossed.readings.empty() ? Result<RepeatabilityStudy>(refuse("nothing"))
-                                                : repeatabilityStudy(crossed.readings, units);
     if (crossed.readings.empty()) {
         m_words->setText(
             tr("No two places were read twice by one person yet. A short study: three people (or one) read "
                "ten places two or three times each, without looking at what was read before. Choose the "
                "name at the bottom right before each person begins."));
-    } else if (!study) {
-        m_words->setText(QStringLiteral("✕ ") + qtText(study.error().sentence));
-    } else {
-        QStringList names;
-        for (const std::string& person : crossed.people) {
-            names << qtText(person);
-        }
-        m_words->setText(filled(tr("%1 · %2 places · %3 passes. %4"), names.join(QStringLiteral(", ")),
-                                crossed.places.size(), crossed.passes, qtText(study->sentence)));
-        const auto add = [&](const QString& source, double s) {
-            const double share = study->total > 0 ? 100 * s * s / (study->total * study->total) : 0;
-            rows.push_back({source, qtText(formatSpread(s, units)), tr("%1 %").arg(share, 0, 'f', 1)});
-        };
-        add(tr("Repeatability: one person, one place"), study->repeatability);
-        if (crossed.people.size() > 1) {
-            add(tr("Person to person"), study->reproducibility);
-        }
-        add(tr("Place to place"), study->placeToPlace);
-        add(tr("All of it"), study->total);
+        m_split->show({});
+        return;
     }
+    const auto band = bandOfStudy(m_session.facts(), crossed);
+    const auto study =
+        gaugeStudy(crossed.readings, band ? std::optional(band->band) : std::nullopt, m_session.units());
+    if (!study) {
+        m_words->setText(QStringLiteral("✕ ") + qtText(study.error().sentence));
+        m_split->show({});
+        return;
+    }
+    QStringList names;
+    for (const std::string& person : crossed.people) {
+        names << qtText(person);
+    }
+    const QString held = band ? filled(tr("Held against the band “%1”, %2."), qtText(bands::isFit(band->name) ? band->name : Core::say(band->name)),
+                                       qtText(format(band->band, m_session.units())))
+                              : tr("No one band goes with these readings: set it at the engine station.");
+    m_words->setText(filled(tr("%1 · %2 places · %3 passes. %4"), names.join(QStringLiteral(", ")),
+                            crossed.places.size(), crossed.passes, qtText(study->study.sentence)) +
+                     QStringLiteral("\n") + held + QLatin1Char(' ') + qtText(study->sentence));
+    showSplit(*study, band ? std::optional(band->band) : std::nullopt);
+}
+
+/// Repeatability, person, both together (the gauge), part, and all of it.
+void HistoryRepeatability::showSplit(const GaugeStudy& study, const std::optional<Band>& band) {
+    const double total = study.study.total;
+    std::vector<QStringList> rows;
+    const auto add = [&](const QString& source, double s) {
+        const double share = total > 0 ? 100 * s * s / (total * total) : 0;
+        const QString ofBand =
+            band ? tr("%1 %").arg(600 * s / static_cast<double>((band->hi() - band->lo()).value()), 0, 'f', 0)
+                 : QStringLiteral("—");
+        rows.push_back({source, qtText(formatSpread(s, m_session.units())), tr("%1 %").arg(share, 0, 'f', 1), ofBand});
+    };
+    add(tr("Repeatability: one person, one place"), study.study.repeatability);
+    if (study.study.people > 1) {
+        add(tr("Person to person"), study.personEffect);
+        add(tr("Gauge: both together"), study.gauge);
+    }
+    add(tr("Part: place to place"), study.study.placeToPlace);
+    add(tr("All of it"), total);
     m_split->show(rows);
 }
 
