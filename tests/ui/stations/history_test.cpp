@@ -139,11 +139,15 @@ TEST(RepeatabilityPage, pools_and_splits_what_two_people_read) {
     EXPECT_EQ(page.pooled()->item(0, 1)->text(), "Mira");
     EXPECT_EQ(page.pooled()->item(0, 5)->text(), "0.00007 in") << "0.1 thou apart: s = 0.0001/√2";
     EXPECT_EQ(page.split()->rowCount(), 3) << "one person: no line for people";
+    EXPECT_TRUE(page.words().contains("band “residual”")) << page.words().toStdString();
+    EXPECT_EQ(page.split()->item(0, 3)->text(), "42 %") << "6 · 0.0000707 in of a band of 0.0010 in";
+    EXPECT_TRUE(page.words().contains("The gauge takes 42 % of the band: it cannot tell good from bad"));
+    EXPECT_TRUE(page.words().contains("classes of places apart"));
     bench.session->setPerson("Arlo");
     readAll(0.4);
     page.refresh();
     EXPECT_EQ(page.pooled()->rowCount(), 2);
-    ASSERT_EQ(page.split()->rowCount(), 4);
+    ASSERT_EQ(page.split()->rowCount(), 5) << "people, and the gauge with them";
     EXPECT_TRUE(page.words().contains("Arlo, Mira")) << page.words().toStdString();
     EXPECT_EQ(page.counts()->columnCount(), 3);
     EXPECT_EQ(page.counts()->item(0, 1)->text(), "2");
