@@ -77,6 +77,19 @@ QJsonValue optionalLength(const std::optional<Length>& length) {
     return length ? QJsonValue(qint64{length->value()}) : QJsonValue();
 }
 
+/// What the verdict of a stack stands on.
+QString carrierOf(const StackResult& stack) {
+    switch (stack.carriedBy) {
+    case ResidualBy::bracket:
+        return QStringLiteral("bracket");
+    case ResidualBy::feel:
+        return QStringLiteral("feel");
+    case ResidualBy::arithmetic:
+        break;
+    }
+    return QStringLiteral("arithmetic");
+}
+
 QJsonObject positionsJson(const Assessment& a) {
     QJsonObject positions;
     for (const auto& [position, gap] : a.gaps) {
@@ -90,6 +103,7 @@ QJsonObject positionsJson(const Assessment& a) {
             json["thickness_nm"] = qint64{stack->second.thickness.value()};
             json["residual_nm"] = optionalLength(stack->second.residual);
             json["carried_residual_nm"] = optionalLength(stack->second.carriedResidual);
+            json["carried_by"] = carrierOf(stack->second);
         }
         positions[q(code(position))] = json;
     }
