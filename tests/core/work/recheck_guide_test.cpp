@@ -5,10 +5,10 @@
 #include <gmock/gmock.h>
 #include <work/recheck_guide.h>
 
-using namespace caprail;
-using testing::HasSubstr;
-
+namespace caprail {
 namespace {
+
+using testing::HasSubstr;
 
 const Position place{2, Side::right};
 const WhoFeels mira{"Mira", "EDGE"};
@@ -46,8 +46,6 @@ protected:
     void answer(Feel feel) { bench.make(recheckOf(bench.facts, place, guide(), feel, mira)); }
     Bench bench;
 };
-
-} // namespace
 
 TEST_F(Bracketing, begins_with_the_stack_as_built_and_goes_on_where_arithmetic_cannot_prove_it) {
     shims();
@@ -131,3 +129,6 @@ TEST_F(Bracketing, leaves_a_stack_alone_that_is_good_without_unless_it_is_wanted
     EXPECT_EQ(guide().ask, RecheckAsk::nothing);
     EXPECT_EQ(guide(mira, true).ask, RecheckAsk::thicker);
 }
+
+} // namespace
+} // namespace caprail
