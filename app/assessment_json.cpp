@@ -93,7 +93,7 @@ QString carrierOf(const StackResult& stack) {
 QJsonObject positionsJson(const Assessment& a) {
     QJsonObject positions;
     for (const auto& [position, gap] : a.gaps) {
-        QJsonObject json{{"gap_nm", optionalLength(gap.accepted)}, {"readings", qint64(gap.standing.size())}};
+        QJsonObject json{{"gap_nm", optionalLength(gap.accepted)}, {"readings", qint64(gap.current.size())}};
         if (const auto stack = a.stacks.find(position); stack != a.stacks.end()) {
             QJsonArray shims;
             for (const auto& shim : stack->second.shims) {

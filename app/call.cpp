@@ -112,7 +112,7 @@ Result<QByteArray> readFile(const QString& path) {
     return bytes ? Result<QByteArray>(QByteArray::fromStdString(*bytes)) : tl::unexpected(bytes.error());
 }
 
-std::optional<int> refuseSheetPlace(const Call& call, const QStringList& endings) {
+std::optional<int> refuseSheetPath(const Call& call, const QStringList& endings) {
     const QString out = call.at(1);
     const bool isNamed = std::any_of(endings.begin(), endings.end(),
                                      [&](const QString& ending) { return out.endsWith(ending, Qt::CaseInsensitive); });
@@ -123,12 +123,12 @@ std::optional<int> refuseSheetPlace(const Call& call, const QStringList& endings
     QStringList places{out};
     const bool isPages = out.endsWith(QLatin1String(".png"), Qt::CaseInsensitive);
     const std::filesystem::path folder = std::filesystem::path(call.path(1)).parent_path();
-    for (const QString& page : isPages ? standingPages(out) : QStringList()) {
+    for (const QString& page : isPages ? existingPages(out) : QStringList()) {
         places << qtPath((folder / pathBytes(page)).string());
     }
     for (const QString& place : places) {
         const std::string path = pathBytes(place);
-        if (const auto good = judgeOutputPlace(path, OutputSort::sheet, call.path(0)); !good) {
+        if (const auto good = judgeOutputPath(path, OutputSort::sheet, call.path(0)); !good) {
             return complain(wrongUsage, place, good.error());
         }
         std::error_code error;

@@ -70,7 +70,7 @@ QString remarksOn(const Ledger& ledger);
 
 /// Whether the sheet of the record `call.at(0)` may be written to `call.at(1)`: nothing when it may; otherwise it is
 /// complained about, and the exit code is given. The name must end in one of `endings` (".pdf", ".png").
-std::optional<int> refuseSheetPlace(const Call& call, const QStringList& endings);
+std::optional<int> refuseSheetPath(const Call& call, const QStringList& endings);
 
 /// Paper and units as `--letter` and `--metric` ask.
 SheetOptions sheetOptions(const Call& call);

@@ -46,9 +46,9 @@ QJsonObject jsonOf(const ShopRow& row) {
         o.insert("sentence", qtText(row.sentence));
         return o;
     }
-    eachSummaryField([&](const auto& field) {
-        if (const QJsonValue value = jsonValue(row.summary.*field.member); field.isInJson && !value.isUndefined()) {
-            o.insert(qtText(field.name), value);
+    eachSummaryField([&](const auto& column) {
+        if (const QJsonValue value = jsonValue(row.summary.*column.member); column.isInJson && !value.isUndefined()) {
+            o.insert(qtText(column.name), value);
         }
     });
     if (row.summary.entries > 0) {
@@ -123,7 +123,7 @@ int sheetOfDifference(const QStringList& arguments) {
     if (!call.isGood()) {
         return call.refuseUsage();
     }
-    if (const auto refused = refuseSheetPlace(call, {QStringLiteral(".pdf")})) {
+    if (const auto refused = refuseSheetPath(call, {QStringLiteral(".pdf")})) {
         return *refused;
     }
     const auto record = openRecord(call.at(0));

@@ -171,7 +171,7 @@ int sheet(const QStringList& arguments) {
     if (!call.isGood()) {
         return call.refuseUsage();
     }
-    if (const auto refused = refuseSheetPlace(call, {QStringLiteral(".pdf"), QStringLiteral(".png")})) {
+    if (const auto refused = refuseSheetPath(call, {QStringLiteral(".pdf"), QStringLiteral(".png")})) {
         return *refused;
     }
     const auto record = openRecord(call.at(0));

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <assessment/admission.h>
-#include <assessment/known_places.h>
+#include <assessment/known_items.h>
 
 #include <algorithm>
 #include <fasteners/thread.h>
@@ -36,9 +36,9 @@ Result<void> words(const std::string& text, const std::string& what) {
 }
 
 /// One overload per kind; the first thing that is wrong is said.
-class Admission : private KnownPlaces {
+class Admission : private KnownItems {
 public:
-    explicit Admission(const Facts& facts) : KnownPlaces(facts) {}
+    explicit Admission(const Facts& facts) : KnownItems(facts) {}
 
     Result<void> operator()(const EngineDescribed& e) const { return words(e.engine, Core::say("the engine")); }
 
@@ -355,7 +355,7 @@ public:
         if (e.clearance && e.clearance->value < Length()) {
             return refuse(Core::say("A clearance cannot be below zero: where parts touch, answer fail."));
         }
-        if (e.result == TrialResult::measured && (e.item == TrialItem::turnsFreely || e.item == TrialItem::keyway)) {
+        if (e.result == TrialResult::measured && !mayBeMeasured(e.item)) {
             return refuse(Core::say("“%1” is answered by pass or fail, not measured.", shown(e.item)));
         }
         return layoutKnown();

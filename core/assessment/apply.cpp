@@ -209,13 +209,13 @@ public:
     }
 
     void operator()(const GapReading& e) {
-        // The accepted gap is the median of the standing readings; only another value of it is a change.
-        std::vector<std::int64_t>& standing = standingValues(e.position);
-        const auto before = doubledMedian(standing);
+        // The accepted gap is the median of the current readings; only another value of it is a change.
+        std::vector<std::int64_t>& current = currentValues(e.position);
+        const auto before = doubledMedian(current);
         m_facts.gaps[e.position].push_back(seen(e));
         const std::int64_t value = e.value().value();
-        standing.insert(std::ranges::upper_bound(standing, value), value);
-        if (before != doubledMedian(standing)) {
+        current.insert(std::ranges::upper_bound(current, value), value);
+        if (before != doubledMedian(current)) {
             changed(Topic::gap, e.position, GapReadAgain{e.position});
         }
     }
@@ -420,19 +420,20 @@ private:
         }
     }
 
-    /// Sorted; made anew when something felled readings since the last one.
-    std::vector<std::int64_t>& standingValues(Position p) {
-        StandingGaps& standing = m_facts.sortedGaps[p];
-        if (const std::int64_t felledBy = m_facts.gapFelledBy(p).entry; felledBy != standing.felledBy) {
-            standing = {felledBy, {}};
+    /// Sorted; made anew when something invalidated readings since the last one.
+    std::vector<std::int64_t>& currentValues(Position p) {
+        CurrentGaps& current = m_facts.sortedGaps[p];
+        if (const std::int64_t invalidatedBy = m_facts.gapInvalidatedBy(p).entry;
+            invalidatedBy != current.invalidatedBy) {
+            current = {invalidatedBy, {}};
             for (const auto& reading : m_facts.gaps[p]) {
-                if (reading.entry > felledBy) {
-                    standing.sorted.push_back(reading.what.value().value());
+                if (reading.entry > invalidatedBy) {
+                    current.sorted.push_back(reading.what.value().value());
                 }
             }
-            std::ranges::sort(standing.sorted);
+            std::ranges::sort(current.sorted);
         }
-        return standing.sorted;
+        return current.sorted;
     }
 
     /// Twice the median, which is a whole number.

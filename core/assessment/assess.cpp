@@ -9,13 +9,13 @@
 namespace caprail {
 
 Check& Assessing::add(CheckKind kind, Subject subject, const std::string& subjectCode, std::string title,
-                      Place place) const {
+                      Destination destination) const {
     Check check;
     check.kind = kind;
     check.subject = std::move(subject);
     check.code = std::string(word(kind)) + (subjectCode.empty() ? "" : ":" + subjectCode);
     check.title = std::move(title);
-    check.place = std::move(place);
+    check.destination = std::move(destination);
     return out.checks.emplace_back(std::move(check));
 }
 
@@ -39,7 +39,7 @@ CheckState stateOf(const std::optional<Verdict>& verdict) {
 } // namespace
 
 DecisionRule Assessing::rule() const {
-    return facts.rules.decision == DecisionWord::guarded ? DecisionRule::guarded : DecisionRule::simple;
+    return facts.rules.decision;
 }
 
 const Judged& Assessing::judge(Check& check, std::string name, Length value, const Uncertainty& uncertainty,
@@ -103,8 +103,8 @@ void rest(Check& check, std::int64_t entry) {
     check.madeAt = std::max(check.madeAt, entry);
 }
 
-const Check* Assessment::find(std::string_view code) const {
-    const auto at = std::ranges::find(checks, code, [](const Check& c) { return std::string_view(c.code); });
+const Check* Assessment::find(std::string_view checkCode) const {
+    const auto at = std::ranges::find(checks, checkCode, [](const Check& c) { return std::string_view(c.code); });
     return at == checks.end() ? nullptr : &*at;
 }
 
@@ -120,7 +120,7 @@ const Gate& Assessment::gate(GateKind kind) const {
 
 std::size_t Assessment::openAt(Station station) const {
     return static_cast<std::size_t>(
-        std::ranges::count_if(checks, [&](const Check& c) { return c.place.station == station && !c.isGood(); }));
+        std::ranges::count_if(checks, [&](const Check& c) { return c.destination.station == station && !c.isGood(); }));
 }
 
 Assessment assess(const Facts& facts, const Units& units) {

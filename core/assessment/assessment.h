@@ -8,11 +8,11 @@ namespace caprail {
 
 /// The gap survey at one position.
 struct GapResult {
-    std::vector<Seen<GapReading>> standing; ///< readings that count
-    std::vector<Seen<GapReading>> fallen;   ///< live readings made before the position last moved
-    std::optional<Length> accepted;         ///< median of the standing ones, once they agree
+    std::vector<Seen<GapReading>> current;  ///< readings that count
+    std::vector<Seen<GapReading>> outdated; ///< live readings made before the position last moved
+    std::optional<Length> accepted;         ///< median of the current ones, once they agree
     std::optional<Length> last;             ///< accepted, else median of whatever stands: what the diagram shows
-    double mean = 0, standardDeviation = 0; ///< of the standing readings, nanometres
+    double mean = 0, standardDeviation = 0; ///< of the current readings, nanometres
     Length range;
     Uncertainty uncertainty; ///< of the accepted gap
     /// After a fastener of the cap moved: the window that the new gap must lie in (from the gap accepted just before, wider
@@ -50,7 +50,7 @@ struct ClearanceResult {
     std::optional<Length> boreMean, boreSmallest, boreLargest;                 ///< as read, none by gauging strip
     std::vector<std::pair<std::int64_t, Length>> bores;                        ///< as read, by station
     std::optional<BoreMethod> method;                                          ///< that was used last
-    std::optional<Length> clearance;         ///< mean of the stations, for a glance: never judged
+    std::optional<Length> clearance;         ///< mean of the stations, to be shown: never judged
     std::optional<Length> smallest, largest; ///< the worst places, which are judged
     Uncertainty uncertaintySmallest, uncertaintyLargest; ///< of these two, each of one station
     Length taper, outOfRound;
@@ -69,12 +69,12 @@ struct ClearanceResult {
 struct FitResult {
     Length value; ///< mean of the readings that stand, else of those that stood last
     std::size_t readings = 0;
-    bool isStanding = false; ///< nothing that it rests on changed since
+    bool isCurrent = false; ///< nothing that it rests on changed since
     Uncertainty uncertainty;
 };
 
 struct PickupResult {
-    std::map<PickupTerm, Length> means; ///< of the terms that have standing readings
+    std::map<PickupTerm, Length> means; ///< of the terms that have current readings
     std::optional<Length> clearance;
     Uncertainty uncertainty;
 };
@@ -98,7 +98,7 @@ struct SurveyResult {
 /// One line for the person: what to do next, and where.
 struct NextStep {
     std::string sentence;
-    Place place;
+    Destination destination;
 };
 
 /// Everything that is worked out from a record's facts. A pure function of the ledger: no clock, no file, no setting.
@@ -110,7 +110,7 @@ struct Assessment {
     std::map<Position, GapResult> gaps;
     std::map<Position, StackResult> stacks;
     std::map<JournalId, ClearanceResult> clearances;
-    std::map<FitPlace, FitResult> fits; ///< of each fit that was read
+    std::map<FitId, FitResult> fits; ///< of each fit that was read
     PickupResult pickup;
     FlushnessResult flushness;
     SurveyResult survey;

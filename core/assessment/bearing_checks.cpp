@@ -2,10 +2,10 @@
 #include <algorithm>
 #include <assessment/bearing_readings.h>
 #include <assessment/budget_of.h>
+#include <assessment/current_readings.h>
 #include <assessment/rests_on.h>
-#include <assessment/standing.h>
-#include <ledger/band_names.h>
 #include <base/say.h>
+#include <ledger/band_names.h>
 
 namespace caprail {
 
@@ -144,7 +144,7 @@ void sayWhatIsMissing(const Assessing& a, Check& check, JournalId j, std::span<c
     if (journal.size() < allJournal.size() || bores.size() < allBores.size()) {
         check.state = CheckState::stale;
         check.staleBecause =
-            bores.empty() && !allBores.empty() ? boreFelledBy(a.facts, j) : a.facts.changeOf(Topic::crank);
+            bores.empty() && !allBores.empty() ? boreInvalidatedBy(a.facts, j) : a.facts.changeOf(Topic::crank);
         check.sentence = describe(check.staleBecause, a.units);
     }
 }
@@ -167,8 +167,8 @@ void clearanceCheck(const Assessing& a, JournalId j, const BandFact& band) {
     const bool isMain = j.kind == JournalKind::main;
     Check& check = a.add(isMain ? CheckKind::mainClearance : CheckKind::rodClearance, j, code(j),
                          Core::say("Bearing clearance at %1", describe(j)), {Station::bearings, code(j)});
-    const auto journal = standingJournal(a.facts, j);
-    const auto bores = standingBores(a.facts, j);
+    const auto journal = currentJournal(a.facts, j);
+    const auto bores = currentBores(a.facts, j);
     ClearanceResult& result = a.out.clearances[j];
     result.journalReadings = journal.size();
     result.boreReadings = bores.size();

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <assessment/budget_of.h>
+#include <assessment/current_readings.h>
 #include <assessment/measured_terms.h>
-#include <assessment/standing.h>
 #include <base/say.h>
 
 namespace caprail {
@@ -86,13 +86,13 @@ std::vector<MeasuredTerm> shimTerms(const Facts& facts, const std::vector<std::s
 } // namespace
 
 Coverage coverageOf(const Facts& facts) {
-    return facts.rules.coverage == CoverageWord::two ? Coverage::two : Coverage::student;
+    return facts.rules.coverage;
 }
 
 Scatter gapScatter(const Facts& facts) {
     ByPlace<Position> places;
     for (const auto& [position, readings] : facts.gaps) {
-        for (const auto& reading : facts.standingGaps(position)) {
+        for (const auto& reading : facts.currentGaps(position)) {
             places.add(position, reading.person, reading.what.value());
         }
     }
@@ -140,7 +140,7 @@ UncertaintyBudget gapBudgetFrom(const Facts& facts, std::span<const Seen<GapRead
 }
 
 UncertaintyBudget gapBudgetOf(const Facts& facts, Position p, const Scatters& scatters) {
-    return gapBudgetFrom(facts, facts.standingGaps(p), scatters.gaps);
+    return gapBudgetFrom(facts, facts.currentGaps(p), scatters.gaps);
 }
 
 UncertaintyBudget gapBudgetOf(const Facts& facts, Position p) {

@@ -28,7 +28,7 @@ struct Scatters {
     explicit Scatters(const Facts&);
 };
 
-/// Of the gap at a position, from its standing readings; or from other readings of one position that stood together.
+/// Of the gap at a position, from its current readings; or from other readings of one position that stood together.
 UncertaintyBudget gapBudgetOf(const Facts&, Position);
 UncertaintyBudget gapBudgetOf(const Facts&, Position, const Scatters&);
 UncertaintyBudget gapBudgetFrom(const Facts&, std::span<const Seen<GapReading>> readings, const Scatter& gaps);
@@ -51,7 +51,7 @@ UncertaintyBudget clearanceBudgetOf(const Facts&, JournalId, Worst, const Scatte
 /// Of the difference of two diameters of a journal, each read so often: its taper or out-of-round.
 UncertaintyBudget formBudgetOf(const Facts&, JournalId, const Scatters&);
 /// Of a fit, from the readings that stand, else from those that stood last.
-UncertaintyBudget fitBudgetOf(const Facts&, const FitPlace&);
+UncertaintyBudget fitBudgetOf(const Facts&, const FitId&);
 /// Of one term of the pickup's stack-up by itself.
 UncertaintyBudget pickupTermBudgetOf(const Facts&, PickupTerm, std::span<const Seen<PickupReading>> readings);
 /// `terms` has all four terms; one without a reading leaves the whole not known.

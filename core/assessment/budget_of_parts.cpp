@@ -2,11 +2,11 @@
 /// Budgets of bearings, fits and the pickup.
 #include <algorithm>
 #include <assessment/budget_of.h>
+#include <assessment/current_readings.h>
 #include <assessment/measured_terms.h>
-#include <assessment/standing.h>
+#include <base/say.h>
 #include <bearings/clearance.h>
 #include <tuple>
-#include <base/say.h>
 
 namespace caprail {
 
@@ -26,8 +26,8 @@ Entered<Length> fitOf(const FitReading& r) {
 }
 
 /// The readings of the place with the smallest or largest mean. `placeOf` tells places apart, `get` gives the quantity.
-template <class Readings, class Place, class Get>
-auto worstPlace(const Readings& readings, Place placeOf, Get get, bool isLargest) {
+template <class Readings, class PlaceOf, class Get>
+auto worstPlace(const Readings& readings, PlaceOf placeOf, Get get, bool isLargest) {
     using One = std::ranges::range_value_t<Readings>;
     std::map<std::pair<std::int64_t, std::int64_t>, std::vector<One>> places;
     for (const auto& reading : readings) {
@@ -111,7 +111,7 @@ std::vector<MeasuredTerm> shellTerms(const Facts& facts, JournalId j) {
 Scatter journalScatter(const Facts& facts) {
     ByPlace<std::tuple<JournalId, std::int64_t, std::int64_t>> places;
     for (const auto& [journal, readings] : facts.journals) {
-        for (const auto& reading : standingJournal(facts, journal)) {
+        for (const auto& reading : currentJournal(facts, journal)) {
             places.add({journal, reading.what.station, reading.what.direction}, reading.person,
                        reading.what.diameter.value);
         }
@@ -122,7 +122,7 @@ Scatter journalScatter(const Facts& facts) {
 Scatter boreScatter(const Facts& facts, BoreMethod method) {
     ByPlace<std::pair<JournalId, std::int64_t>> places;
     for (const auto& [journal, readings] : facts.bores) {
-        for (const auto& reading : standingBores(facts, journal)) {
+        for (const auto& reading : currentBores(facts, journal)) {
             if (reading.what.method == method) {
                 places.add({journal, reading.what.station}, reading.person, reading.what.value.value);
             }
@@ -135,7 +135,7 @@ Scatter fitScatter(const Facts& facts, const std::string& fit) {
     ByPlace<std::int64_t> places;
     for (const auto& [place, readings] : facts.fits) {
         if (place.first == fit) {
-            for (const auto& reading : standingFits(facts, place)) {
+            for (const auto& reading : currentFits(facts, place)) {
                 places.add(place.second, reading.person, reading.what.value.value);
             }
         }
@@ -146,7 +146,7 @@ Scatter fitScatter(const Facts& facts, const std::string& fit) {
 Scatter pickupScatter(const Facts& facts, const std::string& instrument) {
     ByPlace<PickupTerm> places;
     for (const auto& [term, readings] : facts.pickup) {
-        for (const auto& reading : standingPickup(facts, term)) {
+        for (const auto& reading : currentPickup(facts, term)) {
             if (reading.what.instrument == instrument) {
                 places.add(term, reading.person, reading.what.value.value);
             }
@@ -160,16 +160,16 @@ UncertaintyBudget clearanceBudgetOf(const Facts& facts, JournalId j, Worst which
 }
 
 UncertaintyBudget clearanceBudgetOf(const Facts& facts, JournalId j, Worst which, const Scatters& scatters) {
-    const auto standing = standingBores(facts, j);
-    if (standing.empty()) {
+    const auto current = currentBores(facts, j);
+    if (current.empty()) {
         return orNotKnown(refuse(""));
     }
     // The way in which it was measured last counts.
-    const BoreMethod method = standing.back().what.method;
+    const BoreMethod method = current.back().what.method;
     std::vector<Seen<BoreReading>> bores;
-    std::ranges::copy_if(standing, std::back_inserter(bores),
+    std::ranges::copy_if(current, std::back_inserter(bores),
                          [&](const auto& reading) { return reading.what.method == method; });
-    const auto journal = standingJournal(facts, j);
+    const auto journal = currentJournal(facts, j);
     const bool isLargest = which == Worst::largest;
     const auto boreThere = worstPlace(
         bores, [](const BoreReading& r) { return std::pair(r.station, std::int64_t{1}); }, boreOf, isLargest);
@@ -192,7 +192,7 @@ UncertaintyBudget clearanceBudgetOf(const Facts& facts, JournalId j, Worst which
 }
 
 UncertaintyBudget formBudgetOf(const Facts& facts, JournalId j, const Scatters& scatters) {
-    const auto journal = standingJournal(facts, j);
+    const auto journal = currentJournal(facts, j);
     if (journal.empty()) {
         return orNotKnown(refuse(""));
     }
@@ -216,8 +216,8 @@ UncertaintyBudget formBudgetOf(const Facts& facts, JournalId j, const Scatters& 
     return orNotKnown(budgetFor(std::array{one, other}));
 }
 
-UncertaintyBudget fitBudgetOf(const Facts& facts, const FitPlace& place) {
-    auto readings = standingFits(facts, place);
+UncertaintyBudget fitBudgetOf(const Facts& facts, const FitId& place) {
+    auto readings = currentFits(facts, place);
     if (const auto at = facts.fits.find(place); readings.empty() && at != facts.fits.end()) {
         readings = at->second;
     }

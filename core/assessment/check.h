@@ -71,15 +71,15 @@ template <> struct WordsOf<Station> {
                                                         {Station::history, Core::mark("History")}}};
 };
 
-/// A place to jump to: a station and what is selected there.
-struct Place {
+/// Where a jump leads: a station and what is selected there.
+struct Destination {
     Station station = Station::engine;
     std::string subject; ///< "3R", "main-3", "main-3R", a fit's name …; empty: the station as a whole
-    friend bool operator==(const Place&, const Place&) = default;
+    friend bool operator==(const Destination&, const Destination&) = default;
 };
 
 /// What a check is about.
-using Subject = std::variant<std::monostate, Position, JournalId, FastenerKind, FitPlace, TrialPlace>;
+using Subject = std::variant<std::monostate, Position, JournalId, FastenerKind, FitId, TrialId>;
 
 /// One value held against one band.
 struct Judged {
@@ -104,7 +104,7 @@ struct Check {
     std::int64_t madeAt = 0;           ///< the newest of them; 0: none
     Change staleBecause;               ///< what made it stale; entry 0: it is not
     std::vector<Judged> judged;        ///< the values that it was decided by; empty: by no number
-    Place place;
+    Destination destination;
 
     [[nodiscard]] bool isGood() const { return state == CheckState::good; }
 };

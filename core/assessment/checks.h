@@ -15,7 +15,8 @@ struct Assessing {
     const Scatters& scatters;
 
     /// Adds a check that is not done yet; `subjectCode` is the second half of its code (empty: none).
-    Check& add(CheckKind kind, Subject subject, const std::string& subjectCode, std::string title, Place place) const;
+    Check& add(CheckKind kind, Subject subject, const std::string& subjectCode, std::string title,
+               Destination destination) const;
     /// Band of this name, or null.
     [[nodiscard]] const BandFact* band(std::string_view name) const { return facts.bandNamed(name); }
     /// Holds a value with what its budget comes to against a band, by the record's rules, and notes it in the check.

@@ -78,7 +78,7 @@ std::vector<Position> Facts::stacksOn() const {
     return list;
 }
 
-Change Facts::gapFelledBy(Position p) const {
+Change Facts::gapInvalidatedBy(Position p) const {
     Change last = changeOf(Topic::capMovement, JournalId{JournalKind::main, p.cap});
     for (const Change& other :
          {changeOf(Topic::nutAndWasher, p), changeOf(Topic::panRail), changeOf(Topic::crankLaid)}) {
@@ -87,13 +87,14 @@ Change Facts::gapFelledBy(Position p) const {
     return last;
 }
 
-std::span<const Seen<GapReading>> Facts::standingGaps(Position p) const {
+std::span<const Seen<GapReading>> Facts::currentGaps(Position p) const {
     const auto at = gaps.find(p);
     if (at == gaps.end()) {
         return {};
     }
     // They lie in the order in which they were made.
-    return {std::ranges::upper_bound(at->second, gapFelledBy(p).entry, {}, &Seen<GapReading>::entry), at->second.end()};
+    return {std::ranges::upper_bound(at->second, gapInvalidatedBy(p).entry, {}, &Seen<GapReading>::entry),
+            at->second.end()};
 }
 
 Facts fold(const Ledger& ledger) {

@@ -60,10 +60,10 @@ struct RoundFact {
     [[nodiscard]] std::int64_t lastEntry() const;
 };
 
-/// The standing gap readings of one position in nanometres, sorted: kept while entries are folded, so that one more
+/// The current gap readings of one position in nanometres, sorted: kept while entries are folded, so that one more
 /// reading does not sort all before it again.
-struct StandingGaps {
-    std::int64_t felledBy = 0; ///< the entry up to which readings do not count
+struct CurrentGaps {
+    std::int64_t invalidatedBy = 0; ///< the entry up to which readings do not count
     std::vector<std::int64_t> sorted;
 };
 
@@ -96,8 +96,8 @@ struct NeverValid {
     std::string why;                 ///< a sentence
 };
 
-using FitPlace = std::pair<std::string, std::int64_t>; ///< band name and which one
-using TrialPlace = std::pair<TrialItem, std::int64_t>; ///< item and throw (0: none)
+using FitId = std::pair<std::string, std::int64_t>; ///< band name and which one
+using TrialId = std::pair<TrialItem, std::int64_t>; ///< item and throw (0: none)
 
 /// What was decided about the engine, and the shop's things: it stays when a new build begins.
 struct KeptFacts {
@@ -130,20 +130,20 @@ struct BuildFacts {
     std::map<JournalId, std::vector<Seen<JournalReading>>> journals;
     std::map<JournalId, std::vector<Seen<BoreReading>>> bores;
     std::map<JournalId, Seen<ShellsFitted>> shellsFitted;
-    std::map<FitPlace, std::vector<Seen<FitReading>>> fits;
+    std::map<FitId, std::vector<Seen<FitReading>>> fits;
     std::optional<Seen<CrankLaidIn>> crank; ///< the last that was said of it
 
     std::map<FastenerId, FastenerFact> fasteners;
     std::vector<RoundFact> rounds;
 
     std::map<Position, std::vector<Seen<GapReading>>> gaps;
-    std::map<Position, StandingGaps> sortedGaps; ///< of `gaps`, as of the last reading there
+    std::map<Position, CurrentGaps> sortedGaps; ///< of `gaps`, as of the last reading there
     std::map<Position, std::vector<std::string>> pins;
     std::map<Position, StackFact> stacks;
     std::map<Position, Seen<RecheckMade>> rechecks;
 
     std::optional<Seen<GirdleWaySet>> girdleWay;
-    std::map<TrialPlace, Seen<TrialFitResult>> trialFits;
+    std::map<TrialId, Seen<TrialFitResult>> trialFits;
     std::map<PickupTerm, std::vector<Seen<PickupReading>>> pickup;
 
     std::map<std::string, FindingFact, std::less<>> findings;
@@ -172,9 +172,9 @@ struct Facts : KeptFacts, BuildFacts {
     /// Positions whose stack lies on the cap now.
     [[nodiscard]] std::vector<Position> stacksOn() const;
     /// Gap readings that still stand: those made after the last thing that moved or changed the position.
-    [[nodiscard]] std::span<const Seen<GapReading>> standingGaps(Position) const;
+    [[nodiscard]] std::span<const Seen<GapReading>> currentGaps(Position) const;
     /// The last thing that made the gap readings of a position fall.
-    [[nodiscard]] Change gapFelledBy(Position) const;
+    [[nodiscard]] Change gapInvalidatedBy(Position) const;
 };
 
 static_assert(sizeof(Facts) == sizeof(KeptFacts) + sizeof(BuildFacts), "a member of Facts belongs to one of its bases");

@@ -49,10 +49,10 @@ void groupCheck(const Assessing& a, FastenerKind kind, const std::vector<Fastene
                                          describe(wrong.front()), wrong.size() - 1)
                              : Core::say("%1 was not brought to its specified value.", describe(wrong.front()));
         check.remedy = Core::say("Tighten it to what is specified, and enter it.");
-        check.place.subject = code(wrong.front());
+        check.destination.subject = code(wrong.front());
     } else if (firstMissing) {
         check.remedy = Core::say("Tighten %1 and the rest of the group.", describe(*firstMissing));
-        check.place.subject = code(*firstMissing);
+        check.destination.subject = code(*firstMissing);
     } else {
         check.state = CheckState::good;
     }
@@ -130,7 +130,7 @@ void verifyRoundCheck(const Assessing& a) {
     } else if (missing != fasteners.end()) {
         check.sentence = name + ": " + progress(round, fasteners.size()) + ".";
         check.remedy = Core::say("Go on with %1.", describe(*missing));
-        check.place.subject = code(*missing);
+        check.destination.subject = code(*missing);
     } else if (trialFit > round.begun.entry) {
         check.state = CheckState::stale;
         check.staleBecause = {trialFit, GirdleTriedAfter{}};

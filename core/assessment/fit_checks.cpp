@@ -1,33 +1,33 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <assessment/budget_of.h>
+#include <assessment/current_readings.h>
 #include <assessment/figures.h>
 #include <assessment/rests_on.h>
-#include <assessment/standing.h>
-#include <ledger/band_names.h>
 #include <base/say.h>
+#include <ledger/band_names.h>
 
 namespace caprail {
 
 namespace {
 
-void fitCheck(const Assessing& a, const FitPlace& place, const BandFact& band, const std::string& title) {
-    const std::string subject = place.first + ":" + std::to_string(place.second);
-    Check& check = a.add(CheckKind::fit, place, subject, title, {Station::bearings, subject});
-    const auto at = a.facts.fits.find(place);
+void fitCheck(const Assessing& a, const FitId& id, const BandFact& band, const std::string& title) {
+    const std::string subject = id.first + ":" + std::to_string(id.second);
+    Check& check = a.add(CheckKind::fit, id, subject, title, {Station::bearings, subject});
+    const auto at = a.facts.fits.find(id);
     check.remedy = Core::say("Measure it.");
     if (at == a.facts.fits.end()) {
         return;
     }
-    const auto standing = standingFits(a.facts, place);
-    const auto& shown = standing.empty() ? at->second : standing;
-    for (const auto& reading : shown) {
+    const auto current = currentFits(a.facts, id);
+    const auto& listed = current.empty() ? at->second : current;
+    for (const auto& reading : listed) {
         rest(check, reading.entry);
     }
-    FitResult& result = a.out.fits[place];
-    result.value = Length(toNearest(summarise(lengthsOf(shown, [](const auto& r) { return r.value.value; })).mean));
-    result.readings = shown.size();
-    result.isStanding = !standing.empty();
-    const Judged& judged = a.judge(check, "", result.value, fitBudgetOf(a.facts, place), band.band);
+    FitResult& result = a.out.fits[id];
+    result.value = Length(toNearest(summarise(lengthsOf(listed, [](const auto& r) { return r.value.value; })).mean));
+    result.readings = listed.size();
+    result.isCurrent = !current.empty();
+    const Judged& judged = a.judge(check, "", result.value, fitBudgetOf(a.facts, id), band.band);
     result.uncertainty = judged.uncertainty;
     check.sentence = a.against(judged) + ".";
     a.settle(check, Core::say("Bring it into its band, and measure again."),
@@ -58,9 +58,9 @@ void fitChecks(const Assessing& a) {
         // A fit of the shop's own has as many places as were read, and one at least.
         fitCheck(a, {name, 1}, band,
                  name == bands::crankEndPlay ? Core::say("Crank end play") : Core::say("Fit: %1", name));
-        for (const auto& [place, readings] : a.facts.fits) {
-            if (place.first == name && place.second != 1) {
-                fitCheck(a, place, band, Core::say("Fit: %1, place %2", name, place.second));
+        for (const auto& [id, readings] : a.facts.fits) {
+            if (id.first == name && id.second != 1) {
+                fitCheck(a, id, band, Core::say("Fit: %1, place %2", name, id.second));
             }
         }
     }

@@ -2,10 +2,10 @@
 /// Taper and out-of-round of the journals: what more readings cannot mend.
 #include <assessment/bearing_readings.h>
 #include <assessment/budget_of.h>
+#include <assessment/current_readings.h>
 #include <assessment/rests_on.h>
-#include <assessment/standing.h>
-#include <ledger/band_names.h>
 #include <base/say.h>
+#include <ledger/band_names.h>
 
 namespace caprail {
 
@@ -60,7 +60,7 @@ Uncertainty formCheck(const Assessing& a, JournalId j, const Form& form,
 }
 
 void formChecksOf(const Assessing& a, JournalId j) {
-    const auto journal = standingJournal(a.facts, j);
+    const auto journal = currentJournal(a.facts, j);
     ClearanceResult& result = a.out.clearances[j];
     result.uncertaintyTaper =
         formCheck(a, j,
@@ -76,7 +76,7 @@ void formChecksOf(const Assessing& a, JournalId j) {
 
 /// By gauging strip alone no journal is measured, and nothing is known of its shape.
 bool isByStripOnly(const Assessing& a, JournalId j) {
-    const auto bores = standingBores(a.facts, j);
+    const auto bores = currentBores(a.facts, j);
     return !bores.empty() && bores.back().what.method == BoreMethod::strip && !a.facts.journals.contains(j);
 }
 

@@ -15,14 +15,14 @@ Length gapOf(const GapReading& reading) {
 
 GapResult gapResult(const Assessing& a, Position p) {
     GapResult result;
-    const auto standingNow = a.facts.standingGaps(p);
-    result.standing.assign(standingNow.begin(), standingNow.end());
+    const auto currentReadings = a.facts.currentGaps(p);
+    result.current.assign(currentReadings.begin(), currentReadings.end());
     if (const auto all = a.facts.gaps.find(p); all != a.facts.gaps.end()) {
-        const auto standing = static_cast<std::ptrdiff_t>(result.standing.size());
-        result.fallen.assign(all->second.begin(), all->second.end() - standing);
+        const auto current = static_cast<std::ptrdiff_t>(result.current.size());
+        result.outdated.assign(all->second.begin(), all->second.end() - current);
     }
-    if (!result.standing.empty()) {
-        const auto summary = summarise(lengthsOf(result.standing, gapOf));
+    if (!result.current.empty()) {
+        const auto summary = summarise(lengthsOf(result.current, gapOf));
         result.mean = summary.mean;
         result.standardDeviation = summary.standardDeviation;
         result.range = summary.range;
@@ -34,10 +34,10 @@ GapResult gapResult(const Assessing& a, Position p) {
     return result;
 }
 
-/// Whether the standing readings of a position agree, and what the person must do if not.
+/// Whether the current readings of a position agree, and what the person must do if not.
 void judgeGap(const Assessing& a, Check& check, GapResult& result) {
-    const GapSurvey survey = acceptGap(lengthsOf(result.standing, gapOf), a.facts.rules.repeatLimit,
-                                       a.facts.rules.minimumPasses, a.units);
+    const GapSurvey survey =
+        acceptGap(lengthsOf(result.current, gapOf), a.facts.rules.repeatLimit, a.facts.rules.minimumPasses, a.units);
     check.sentence = survey.sentence;
     if (survey.accepted) {
         result.accepted = survey.accepted;
@@ -50,20 +50,20 @@ void judgeGap(const Assessing& a, Check& check, GapResult& result) {
 void gapCheck(const Assessing& a, Position p) {
     Check& check = a.add(CheckKind::gap, p, code(p), Core::say("Gap at %1", describe(p)), {Station::girdle, code(p)});
     GapResult& result = a.out.gaps[p] = gapResult(a, p);
-    for (const auto& reading : result.standing) {
+    for (const auto& reading : result.current) {
         rest(check, reading.entry);
     }
-    if (!result.standing.empty()) {
+    if (!result.current.empty()) {
         judgeGap(a, check, result);
         return;
     }
     check.remedy = Core::say("Lay the straightedge across the rails and read the gap down to the washer.");
-    if (result.fallen.empty()) {
+    if (result.outdated.empty()) {
         return;
     }
     check.state = CheckState::stale;
-    check.staleBecause = a.facts.gapFelledBy(p);
-    check.madeAt = result.fallen.back().entry;
+    check.staleBecause = a.facts.gapInvalidatedBy(p);
+    check.madeAt = result.outdated.back().entry;
     check.sentence = describe(check.staleBecause, a.units);
     if (result.window) {
         check.sentence += " " + Core::say("The new gap lies within %1.", format(*result.window, a.units));
@@ -78,7 +78,7 @@ std::int64_t nextPass(const std::map<Position, GapResult>& gaps) {
     std::int64_t last = 0;
     for (const auto& [p, gap] : gaps) {
         std::int64_t passHere = 0;
-        for (const auto* readings : {&gap.fallen, &gap.standing}) {
+        for (const auto* readings : {&gap.outdated, &gap.current}) {
             for (const auto& reading : *readings) {
                 passHere = std::max(passHere, reading.what.pass);
             }

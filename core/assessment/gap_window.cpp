@@ -34,18 +34,19 @@ std::vector<Move> movesSince(const Facts& facts, int cap, std::int64_t entry) {
 std::optional<Band> windowAfterMovement(const Facts& facts, Position p) {
     const auto all = facts.gaps.find(p);
     const auto era = facts.sortedGaps.find(p);
-    const Change felled = facts.gapFelledBy(p);
-    if (all == facts.gaps.end() || era == facts.sortedGaps.end() || !std::holds_alternative<MovedInRound>(felled.cause)) {
+    const Change invalidated = facts.gapInvalidatedBy(p);
+    if (all == facts.gaps.end() || era == facts.sortedGaps.end() ||
+        !std::holds_alternative<MovedInRound>(invalidated.cause)) {
         return {};
     }
     // The readings that stood until the first of these movements: those of the last era, and of no earlier one.
     std::vector<Seen<GapReading>> before;
     for (const auto& reading : all->second) {
-        if (reading.entry > era->second.felledBy) {
+        if (reading.entry > era->second.invalidatedBy) {
             before.push_back(reading);
         }
     }
-    if (before.empty() || before.back().entry > felled.entry) {
+    if (before.empty() || before.back().entry > invalidated.entry) {
         return {};
     }
     const GapSurvey survey = acceptGap(lengthsOf(before, [](const GapReading& r) { return r.value(); }),

@@ -7,10 +7,10 @@
 
 namespace caprail {
 
-/// From the gap that was accepted just before the movement: the cap went down by between nothing and the whole advance of
-/// this side's nut (the other side's did not turn), wider at both ends by that gap's U, or by the repeat limit where its U
-/// is not known. None where no movement in a verify round felled the readings, where something else turned a fastener of
-/// the cap since, or where no gap was accepted before.
+/// From the gap that was accepted just before the movement: the cap went down by between nothing and the whole advance
+/// of this side's nut (the other side's did not turn), wider at both ends by that gap's U, or by the repeat limit where
+/// its U is not known. None where no movement in a verify round invalidated the readings, where something else turned a
+/// fastener of the cap since, or where no gap was accepted before.
 std::optional<Band> windowAfterMovement(const Facts&, Position);
 
 } // namespace caprail

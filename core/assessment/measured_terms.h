@@ -65,9 +65,11 @@ MeasuredTerm termOf(const Facts& facts, std::string name, const Readings& readin
 void shareZero(MeasuredTerm&);
 
 /// Readings sorted by place and, at each, by person.
-template <class Place> class ByPlace {
+template <class Measurand> class ByPlace {
 public:
-    void add(const Place& place, const std::string& person, Length value) { m_readings[place][person].push_back(value); }
+    void add(const Measurand& place, const std::string& person, Length value) {
+        m_readings[place][person].push_back(value);
+    }
     [[nodiscard]] Scatter scatter() const {
         std::vector<PlaceReadings> places;
         for (const auto& [place, people] : m_readings) {
@@ -80,7 +82,7 @@ public:
     }
 
 private:
-    std::map<Place, std::map<std::string, std::vector<Length>>> m_readings;
+    std::map<Measurand, std::map<std::string, std::vector<Length>>> m_readings;
 };
 
 /// A budget that could not be made because nothing was measured: not known, and never nothing.

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <assessment/budget_of.h>
+#include <assessment/current_readings.h>
 #include <assessment/figures.h>
 #include <assessment/rests_on.h>
-#include <assessment/standing.h>
+#include <base/say.h>
 #include <clearances/pickup.h>
 #include <ledger/band_names.h>
-#include <base/say.h>
 
 namespace caprail {
 
@@ -29,17 +29,19 @@ void pickupCheck(const Assessing& a) {
         return;
     }
     Check& check = a.add(CheckKind::pickup, {}, {}, Core::say("Clearance under the pickup"), {Station::pickup, {}});
-    PickupReadings standing;
+    PickupReadings current;
     std::string missing;
     std::string missingWord;
-    Change felled;
+    Change invalidated;
     for (const auto& [term, name] : allWords<PickupTerm>()) {
         const Change change = a.facts.changeOf(topicOf(partOf(term)));
         const auto all = a.facts.pickup.find(term);
-        const auto& list = standing[term] = standingPickup(a.facts, term);
+        const auto& list = current[term] = currentPickup(a.facts, term);
         if (all != a.facts.pickup.end()) {
-            const bool hasFallen = list.size() < all->second.size();
-            felled = hasFallen && list.size() < pickupReadingsNeeded && change.entry > felled.entry ? change : felled;
+            const bool isInvalidated = list.size() < all->second.size();
+            invalidated = isInvalidated && list.size() < pickupReadingsNeeded && change.entry > invalidated.entry
+                              ? change
+                              : invalidated;
         }
         for (const auto& reading : list) {
             rest(check, reading.entry);
@@ -54,17 +56,17 @@ void pickupCheck(const Assessing& a) {
                                    : Core::say("Measure the %1 once more.", shown(term));
         }
     }
-    const auto stackUp = stackUpOf(standing);
+    const auto stackUp = stackUpOf(current);
     if (stackUp) {
         a.out.pickup.clearance = stackUp->clearance;
     }
     if (!missing.empty()) {
         check.remedy = missing;
-        check.place.subject = missingWord;
-        if (felled.entry != 0) {
+        check.destination.subject = missingWord;
+        if (invalidated.entry != 0) {
             check.state = CheckState::stale;
-            check.staleBecause = felled;
-            check.sentence = describe(felled, a.units);
+            check.staleBecause = invalidated;
+            check.sentence = describe(invalidated, a.units);
         }
         return;
     }
@@ -74,7 +76,7 @@ void pickupCheck(const Assessing& a) {
         return;
     }
     const Length clearance = *a.out.pickup.clearance;
-    const Judged& judged = a.judge(check, "", clearance, pickupBudgetOf(a.facts, standing), band->band);
+    const Judged& judged = a.judge(check, "", clearance, pickupBudgetOf(a.facts, current), band->band);
     a.out.pickup.uncertainty = judged.uncertainty;
     check.sentence = a.against(judged) + ".";
     const std::string advice = pickupAdvice(clearance, band->band, a.units);

@@ -23,7 +23,7 @@ std::optional<PlanAim> bandToAimAt(const Facts& facts, std::span<const Position>
     if (band == nullptr) {
         return {};
     }
-    if (facts.rules.decision != DecisionWord::guarded || positions.empty()) {
+    if (facts.rules.decision != DecisionRule::guarded || positions.empty()) {
         return PlanAim{band->band, true, {}};
     }
     const Scatters scatters(facts);

@@ -16,7 +16,8 @@ constexpr std::int64_t farInRepeatLimits = 5;
 /// The median of the readings that stand, from those kept sorted: it is asked with every reading.
 std::optional<Length> medianAt(const Facts& facts, Position p) {
     const auto at = facts.sortedGaps.find(p);
-    if (at == facts.sortedGaps.end() || at->second.sorted.empty() || at->second.felledBy != facts.gapFelledBy(p).entry) {
+    if (at == facts.sortedGaps.end() || at->second.sorted.empty() ||
+        at->second.invalidatedBy != facts.gapInvalidatedBy(p).entry) {
         return {};
     }
     const auto& sorted = at->second.sorted;

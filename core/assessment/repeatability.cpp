@@ -2,10 +2,10 @@
 #include <assessment/repeatability.h>
 
 #include <algorithm>
-#include <assessment/standing.h>
+#include <assessment/current_readings.h>
 #include <ledger/band_names.h>
-#include <set>
 #include <base/say.h>
+#include <set>
 
 namespace caprail {
 
@@ -34,7 +34,7 @@ private:
     }
 
     void read(const std::string& person, const GapReading& r) {
-        add(MeasuredQuantity::gap, person, r.instrument, code(r.position), m_facts.gapFelledBy(r.position).entry,
+        add(MeasuredQuantity::gap, person, r.instrument, code(r.position), m_facts.gapInvalidatedBy(r.position).entry,
             r.value());
     }
     void read(const std::string& person, const JournalReading& r) {
@@ -45,7 +45,7 @@ private:
     void read(const std::string& person, const BoreReading& r) {
         add(MeasuredQuantity::bore, person, r.instrument,
             Core::say("%1, station %2, %3", code(r.journal), r.station, shown(r.method)),
-            boreFelledBy(m_facts, r.journal).entry, r.value.value);
+            boreInvalidatedBy(m_facts, r.journal).entry, r.value.value);
     }
     void read(const std::string& person, const ShimMeasured& r) {
         add(MeasuredQuantity::shim, person, r.instrument, r.shim, 0, r.thickness.value);
@@ -120,7 +120,7 @@ std::vector<PersonalRepeatability> ReadingsByPerson::pooled() const {
 }
 
 std::map<std::string, std::map<std::string, std::vector<Length>>>
-ReadingsByPerson::standing(MeasuredQuantity quantity) const {
+ReadingsByPerson::current(MeasuredQuantity quantity) const {
     std::map<std::string, std::map<std::string, std::vector<Length>>> byPlace;
     for (const auto& [who, places] : m_readings) {
         for (const auto& [where, values] : places) {
@@ -135,7 +135,7 @@ ReadingsByPerson::standing(MeasuredQuantity quantity) const {
 }
 
 CrossedReadings ReadingsByPerson::crossed(MeasuredQuantity quantity) const {
-    const auto byPlace = standing(quantity);
+    const auto byPlace = current(quantity);
     CrossedReadings result;
     result.quantity = quantity;
     std::set<std::string> all;

@@ -73,8 +73,8 @@ private:
     using Who = std::tuple<MeasuredQuantity, std::string, std::string>;
     /// Where was read, in which build, and since what.
     using Where = std::tuple<std::string, std::int64_t, std::int64_t>;
-    /// Place → person → values in order, of the last era of each place.
-    [[nodiscard]] std::map<std::string, std::map<std::string, std::vector<Length>>> standing(MeasuredQuantity) const;
+    /// Destination → person → values in order, of the last era of each place.
+    [[nodiscard]] std::map<std::string, std::map<std::string, std::vector<Length>>> current(MeasuredQuantity) const;
 
     std::map<Who, std::map<Where, std::vector<Length>>> m_readings;
     /// Since when the readings of a place belong together, as of its last reading.

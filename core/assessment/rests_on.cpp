@@ -85,7 +85,7 @@ std::string bandOf(const Check& check) {
     case CheckKind::outOfRound:
         return std::string(bands::journalOutOfRound);
     case CheckKind::fit:
-        return std::get<FitPlace>(check.subject).first;
+        return std::get<FitId>(check.subject).first;
     default:
         return {};
     }
@@ -100,13 +100,13 @@ FastenerKind groupOf(const Check& check) {
 
 /// A fit that is read with the crank in.
 bool isReadOnTheCrank(const Check& check) {
-    const auto* fit = std::get_if<FitPlace>(&check.subject);
+    const auto* fit = std::get_if<FitId>(&check.subject);
     return fit == nullptr || fit->first == bands::crankEndPlay || fit->first == bands::rodSideClearance;
 }
 
 /// What a topic is about, for one check: the cap of its position, the shims of its stack, every position of a trial
 /// fit.
-std::vector<About> abouts(Topic topic, const Check& check, const Facts& facts) {
+std::vector<About> subjectsOf(Topic topic, const Check& check, const Facts& facts) {
     std::vector<Position> positions;
     if (const auto* p = std::get_if<Position>(&check.subject)) {
         positions = {*p};
@@ -167,7 +167,7 @@ Change newestChangeAfter(const Facts& facts, const Check& check, std::int64_t ju
         // A stack is arithmetic through and through: once its gap is good again, its numbers may be judged again. A
         // bearing whose fastener moved cannot be measured with the crank in: a person answers for it.
         const bool mayBeJudged = isArithmetic(topic) || check.kind == CheckKind::stack || topic == roundMovement;
-        for (const auto& about : abouts(topic, check, facts)) {
+        for (const auto& about : subjectsOf(topic, check, facts)) {
             Change change = facts.changeOf(topic, about);
             if (change.entry > newest.entry && !(mayBeJudged && judgedAt > change.entry)) {
                 newest = std::move(change);

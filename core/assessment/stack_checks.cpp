@@ -40,7 +40,7 @@ Way bestWay(const std::vector<Way>& ways, const Band& band, DecisionRule rule) {
 }
 
 /// The recheck of the stack as it lies there now; none: it was not made, or something that it rests on changed.
-const Seen<RecheckMade>* standingRecheck(const Facts& facts, Position p) {
+const Seen<RecheckMade>* currentRecheck(const Facts& facts, Position p) {
     const auto at = facts.rechecks.find(p);
     if (at == facts.rechecks.end()) {
         return nullptr;
@@ -53,7 +53,7 @@ const Seen<RecheckMade>* standingRecheck(const Facts& facts, Position p) {
 
 void carryResidual(const Assessing& a, Position p, StackResult& result) {
     std::vector<Way> ways{{ResidualBy::arithmetic, *result.residual, result.uncertainty}};
-    if (const auto* recheck = standingRecheck(a.facts, p)) {
+    if (const auto* recheck = currentRecheck(a.facts, p)) {
         if (const auto bracket = bracketOf(a.facts, *recheck, a.scatters.shims)) {
             ways.push_back({ResidualBy::bracket, bracket->residual, bracket->uncertainty});
         } else if (const auto felt = byFeel(a.facts, *recheck)) {

@@ -9,38 +9,25 @@ namespace caprail {
 
 namespace {
 
-std::string titleOf(TrialPlace place) {
-    return isPerThrow(place.first) ? Core::say("Trial fit: %1, throw %2", shown(place.first), place.second)
-                                   : Core::say("Trial fit: %1", shown(place.first));
+std::string titleOf(TrialId id) {
+    return isPerThrow(id.first) ? Core::say("Trial fit: %1, throw %2", shown(id.first), id.second)
+                                : Core::say("Trial fit: %1", shown(id.first));
 }
 
-/// The entry's words in those of core/clearances, which judges them.
 TrialFitObservation observed(const TrialFitResult& result) {
-    static constexpr std::pair<TrialItem, TrialFitItem> items[] = {
-        {TrialItem::dipstick, TrialFitItem::dipstick},
-        {TrialItem::pickupTube, TrialFitItem::pickupTube},
-        {TrialItem::counterweights, TrialFitItem::counterweights},
-        {TrialItem::rodBolts, TrialFitItem::rodBolts},
-        {TrialItem::turnsFreely, TrialFitItem::turnsFreely},
-        {TrialItem::keyway, TrialFitItem::keywayAtTopDeadCentre}};
-    TrialFitObservation observation;
-    observation.item = std::ranges::find(items, result.item, &std::pair<TrialItem, TrialFitItem>::first)->second;
-    observation.throwNumber = static_cast<int>(result.throwNumber);
-    observation.found = result.result == TrialResult::pass   ? TrialFitFound::pass
-                        : result.result == TrialResult::fail ? TrialFitFound::fail
-                                                             : TrialFitFound::clearance;
+    TrialFitObservation observation{result.item, static_cast<int>(result.throwNumber), result.result, {}};
     if (result.clearance) {
         observation.clearance = result.clearance->value;
     }
     return observation;
 }
 
-void itemCheck(const Assessing& a, TrialPlace place) {
-    const std::string code =
-        std::string(word(place.first)) + (isPerThrow(place.first) ? ":" + std::to_string(place.second) : std::string());
-    const std::string subject = isPerThrow(place.first) ? "throw-" + std::to_string(place.second) : code;
-    Check& check = a.add(CheckKind::trialFit, place, code, titleOf(place), {Station::trialFit, subject});
-    const auto at = a.facts.trialFits.find(place);
+void itemCheck(const Assessing& a, TrialId id) {
+    const std::string checkCode =
+        std::string(word(id.first)) + (isPerThrow(id.first) ? ":" + std::to_string(id.second) : std::string());
+    const std::string subject = isPerThrow(id.first) ? "throw-" + std::to_string(id.second) : checkCode;
+    Check& check = a.add(CheckKind::trialFit, id, checkCode, titleOf(id), {Station::trialFit, subject});
+    const auto at = a.facts.trialFits.find(id);
     if (at == a.facts.trialFits.end()) {
         check.remedy = Core::say("Lay the girdle on its stacks and look.");
         return;
@@ -109,7 +96,8 @@ void findingsCheck(const Assessing& a) {
     const auto& first = a.facts.findings.find(a.out.openFindings.front())->second.opened.what;
     check.state = CheckState::out;
     check.sentence =
-        (first.place.empty() ? first.finding : Core::say("%1 at %2", first.finding, first.place)) + ": " + first.text +
+        (first.place.empty() ? first.finding : Core::say("%1 at %2", first.finding, first.place)) + ": " +
+        first.text +
         (a.out.openFindings.size() > 1 ? " " + Core::say("(and %1 more).", a.out.openFindings.size() - 1) : ".");
     check.remedy = Core::say("Decide it, and enter what was done.");
 }

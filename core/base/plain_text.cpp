@@ -144,14 +144,14 @@ void appendCharacter(std::string& utf8, char32_t code) {
     add(0x80 | (code & 0x3f));
 }
 
-std::optional<char32_t> hiddenIn(std::string_view utf8, TextPlace place) {
+std::optional<char32_t> hiddenIn(std::string_view utf8, TextShape shape) {
     std::optional<char32_t> found;
     if (isPlainAscii(utf8)) {
         return found;
     }
     eachCharacter(utf8, [&](const Character& character, std::string_view, char32_t before) {
         const char32_t c = character.code;
-        const bool mayStand = place == TextPlace::line
+        const bool mayStand = shape == TextShape::line
                                   ? !isHidden(c, before)
                                   : c == '\n' || c == '\t' || !(isControl(c) || isSeparatorOrOverride(c));
         if (!found && !mayStand) {

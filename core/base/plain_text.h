@@ -19,8 +19,8 @@ Character firstCharacter(std::string_view utf8);
 /// Adds a character to a text; `code` is no surrogate and at most U+10FFFF.
 void appendCharacter(std::string& utf8, char32_t code);
 
-/// Where a text stands: on one line (a name), or over several (a note).
-enum class TextPlace { line, lines };
+/// What a text may be: one line (a name), or several (a note).
+enum class TextShape { line, lines };
 
 /// The first character that such a text may not hold; none: it may be kept. On a line: controls (C0, DEL, C1), line and
 /// paragraph separators (U+2028, U+2029), everything that turns the writing direction (U+061C, U+200E, U+200F, U+202A
@@ -28,7 +28,7 @@ enum class TextPlace { line, lines };
 /// joiners U+200C and U+200D are part of how Persian and the languages of India are spelled: they may follow a letter
 /// of such a script. Over several lines: line feed and tab may stand, and so may marks and spaces that harm nobody
 /// there; controls, separators, overrides and isolates may not.
-std::optional<char32_t> hiddenIn(std::string_view utf8, TextPlace place);
+std::optional<char32_t> hiddenIn(std::string_view utf8, TextShape shape);
 
 /// "U+202E"
 std::string codePoint(char32_t code);

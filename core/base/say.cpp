@@ -20,9 +20,9 @@ std::string Core::filled(std::string_view source, std::initializer_list<Said> te
     const std::string pattern = translation != nullptr ? translation(std::string(source).c_str()) : std::string(source);
     std::string sentence;
     for (std::size_t i = 0; i < pattern.size(); ++i) {
-        const auto place = static_cast<std::size_t>(i + 1 < pattern.size() ? pattern[i + 1] - '1' : 9);
-        if (pattern[i] == '%' && place < texts.size()) {
-            sentence += texts.begin()[place].text();
+        const auto placeholder = static_cast<std::size_t>(i + 1 < pattern.size() ? pattern[i + 1] - '1' : 9);
+        if (pattern[i] == '%' && placeholder < texts.size()) {
+            sentence += texts.begin()[placeholder].text();
             ++i;
         } else {
             sentence += pattern[i];

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 /// Sentences for people, in the language that the program runs in. The source holds them in English, each whole, with
-/// places %1 to %9 for what differs; a catalogue made by lupdate (CMake target `caprail_translations`) holds the
+/// placeholders %1 to %9 for what differs; a catalogue made by lupdate (CMake target `caprail_translations`) holds the
 /// others.
 #include <concepts>
 #include <initializer_list>
@@ -15,9 +15,9 @@ namespace caprail {
 /// and must not throw.
 using Translation = std::string (*)(const char* source);
 
-/// What may stand at a place of a sentence: a text, or a whole number written in plain digits. A text comes out of a
-/// record, a file's name, somebody's hands: it is shown visibly and on one line (base/plain_text.h), so that no name
-/// can write a sentence of its own.
+/// What may stand at a placeholder of a sentence: a text, or a whole number written in plain digits. A text comes out
+/// of a record, a file's name, somebody's hands: it is shown visibly and on one line (base/plain_text.h), so that no
+/// name can write a sentence of its own.
 class Said {
 public:
     Said(std::string_view text) : m_text(visibly(text)) {}
@@ -35,8 +35,8 @@ private:
 /// The core's context in the catalogue. (A class, because lupdate takes the context of a text from one.)
 class Core {
 public:
-    /// The sentence with its places filled, translated. `source` is a literal in UTF-8; a place may occur several times
-    /// or not at all, and a filled text is not searched for places again.
+    /// The sentence with its placeholders filled, translated. `source` is a literal in UTF-8; a placeholder may occur
+    /// several times or not at all, and a filled text is not searched for placeholders again.
     template <class... Texts> static std::string say(std::string_view source, const Texts&... texts) {
         return filled(source, {Said(texts)...});
     }

@@ -47,7 +47,7 @@ struct BearingClearance {
     /// Smallest bore less the largest journal diameter in any direction (a journal turns), and largest bore less the
     /// smallest journal diameter.
     Length smallest, largest;
-    Length mean;                          ///< of the stations below, for a glance: never judged
+    Length mean;                          ///< of the stations below, to be shown: never judged
     std::vector<StationReading> stations; ///< vertical clearances, station by station, in their order
     std::vector<StationReading> bores;    ///< as read, repeats of a station averaged; empty for a gauging strip
     [[nodiscard]] Length range() const { return largest - smallest; }

@@ -9,17 +9,17 @@ namespace {
 
 /// The two shells of a pair and which lies where; nothing when they cannot make one.
 std::optional<ShellChoice> paired(const std::vector<ShellClass>& classes, std::size_t a, std::size_t b) {
-    const auto mayLie = [&](std::size_t i, ShellSide side) {
-        return classes[i].side == ShellSide::either || classes[i].side == side;
+    const auto mayLie = [&](std::size_t i, ShellHalf half) {
+        return classes[i].half == ShellHalf::either || classes[i].half == half;
     };
     if (a == b && classes[a].ids.size() < 2) {
         return {};
     }
     ShellChoice choice;
-    if (mayLie(a, ShellSide::upper) && mayLie(b, ShellSide::lower)) {
+    if (mayLie(a, ShellHalf::upper) && mayLie(b, ShellHalf::lower)) {
         choice.upper = static_cast<std::int16_t>(a);
         choice.lower = static_cast<std::int16_t>(b);
-    } else if (mayLie(b, ShellSide::upper) && mayLie(a, ShellSide::lower)) {
+    } else if (mayLie(b, ShellHalf::upper) && mayLie(a, ShellHalf::lower)) {
         choice.upper = static_cast<std::int16_t>(b);
         choice.lower = static_cast<std::int16_t>(a);
     } else {
@@ -58,13 +58,13 @@ std::vector<int> ShellFamily::stock() const {
 }
 
 std::size_t ShellFamily::mostPairs() const {
-    std::map<ShellSide, std::size_t> count;
+    std::map<ShellHalf, std::size_t> count;
     for (const ShellClass& c : classes) {
-        count[c.side] += c.ids.size();
+        count[c.half] += c.ids.size();
     }
-    const std::size_t either = count[ShellSide::either];
-    const std::size_t upper = count[ShellSide::upper];
-    const std::size_t lower = count[ShellSide::lower];
+    const std::size_t either = count[ShellHalf::either];
+    const std::size_t upper = count[ShellHalf::upper];
+    const std::size_t lower = count[ShellHalf::lower];
     return std::min({upper + either, lower + either, (upper + lower + either) / 2});
 }
 
@@ -73,9 +73,9 @@ std::vector<ShellFamily> familiesOf(const std::vector<BearingToFit>& bearings, c
     for (const BearingToFit& bearing : bearings) {
         families[bearing.family].bearings.push_back(&bearing);
     }
-    std::map<std::string, std::map<std::pair<Length, ShellSide>, std::vector<std::string>>> like;
+    std::map<std::string, std::map<std::pair<Length, ShellHalf>, std::vector<std::string>>> like;
     for (const ShelfShell& shell : shelf) {
-        like[shell.family][{shell.thickness, shell.side}].push_back(shell.id);
+        like[shell.family][{shell.thickness, shell.half}].push_back(shell.id);
     }
     std::vector<ShellFamily> list;
     for (auto& [name, family] : families) {

@@ -9,7 +9,7 @@ namespace caprail {
 /// Like shells: one thickness, one side. Which of them is taken does not matter to the search.
 struct ShellClass {
     Length thickness;
-    ShellSide side = ShellSide::either;
+    ShellHalf half = ShellHalf::either;
     std::vector<std::string> ids; ///< in order
 };
 

@@ -1,31 +1,24 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 /// Which half shells from the shelf go into which bearing.
+#include <base/problem.h>
+#include <base/words.h>
+#include <bearings/shell_half.h>
 #include <functional>
 #include <optional>
 #include <string>
 #include <units/band.h>
 #include <units/format.h>
 #include <units/length.h>
-#include <base/problem.h>
-#include <base/words.h>
 #include <vector>
 
 namespace caprail {
-
-/// Where a half shell may lie: some have an oil hole or groove and fit only one half.
-enum class ShellSide { either, upper, lower };
-template <> struct WordsOf<ShellSide> {
-    static constexpr std::array<Word<ShellSide>, 3> list{{{ShellSide::either, Core::mark("either")},
-                                                          {ShellSide::upper, Core::mark("upper")},
-                                                          {ShellSide::lower, Core::mark("lower")}}};
-};
 
 /// A half shell on the shelf.
 struct ShelfShell {
     std::string id;
     Length thickness; ///< at the crown, measured or as marked
-    ShellSide side = ShellSide::either;
+    ShellHalf half = ShellHalf::either;
     std::string family; ///< width and kind, whatever must agree: "main", "main thrust", "rod"; may be empty
 };
 

@@ -6,26 +6,26 @@ namespace caprail {
 
 namespace {
 
-std::string placeOf(const TrialFitObservation& seen) {
+std::string named(const TrialFitObservation& seen) {
     const std::string name = shown(seen.item);
-    return needsThrow(seen.item) ? Core::say("%1 at throw %2", name, seen.throwNumber) : name;
+    return isPerThrow(seen.item) ? Core::say("%1 at throw %2", name, seen.throwNumber) : name;
 }
 
 std::string faultOf(const TrialFitObservation& seen, Length minimum, const Units& units) {
     const std::string name = "“" + shown(seen.item) + "”";
-    if (needsThrow(seen.item) && seen.throwNumber < 1) {
+    if (isPerThrow(seen.item) && seen.throwNumber < 1) {
         return Core::say("Say at which throw %1 was looked at: throws count from 1.", name);
     }
-    if (!needsThrow(seen.item) && seen.throwNumber != 0) {
+    if (!isPerThrow(seen.item) && seen.throwNumber != 0) {
         return Core::say("%1 is looked at once, not by throw: leave the throw out.", name);
     }
-    if (seen.found == TrialFitFound::clearance && !mayBeMeasured(seen.item)) {
+    if (seen.found == TrialResult::measured && !mayBeMeasured(seen.item)) {
         return Core::say("%1 is a pass or a fail: no clearance is measured for it.", name);
     }
-    if (seen.found == TrialFitFound::clearance && !seen.clearance) {
+    if (seen.found == TrialResult::measured && !seen.clearance) {
         return Core::say("Enter the clearance that was measured for %1.", name);
     }
-    if (seen.found != TrialFitFound::clearance && seen.clearance) {
+    if (seen.found != TrialResult::measured && seen.clearance) {
         return Core::say("A clearance was entered with a pass or a fail for %1: enter it as measured, or leave it out.",
                          name);
     }
@@ -40,20 +40,18 @@ std::string faultOf(const TrialFitObservation& seen, Length minimum, const Units
 }
 
 /// What to do about an item that is not good.
-std::string remedyFor(TrialFitItem item) {
+std::string remedyFor(TrialItem item) {
     switch (item) {
-    case TrialFitItem::wayRound:
-        return Core::say("Turn the girdle so that its cutout lies on the pickup's side.");
-    case TrialFitItem::dipstick:
+    case TrialItem::dipstick:
         return Core::say("Make room for the dipstick, then try again.");
-    case TrialFitItem::pickupTube:
+    case TrialItem::pickupTube:
         return Core::say("Bring the pickup tube clear of nuts and studs, then try again.");
-    case TrialFitItem::counterweights:
-    case TrialFitItem::rodBolts:
+    case TrialItem::counterweights:
+    case TrialItem::rodBolts:
         return Core::say("Make room at that throw, then turn the crank through two full turns again.");
-    case TrialFitItem::turnsFreely:
+    case TrialItem::turnsFreely:
         return Core::say("Find what binds before going on, then turn the crank through two full turns again.");
-    case TrialFitItem::keywayAtTopDeadCentre:
+    case TrialItem::keyway:
         break;
     }
     return Core::say("Find top dead centre again, and look at the keyway.");
@@ -66,16 +64,16 @@ Result<TrialFitJudgement> judgeTrialFit(const TrialFitObservation& seen, Length 
         return refuse(std::move(fault));
     }
     TrialFitJudgement judgement;
-    if (seen.found == TrialFitFound::clearance) {
-        const Length least = needsThrow(seen.item) ? minimum : Length();
+    if (seen.found == TrialResult::measured) {
+        const Length least = isPerThrow(seen.item) ? minimum : Length();
         judgement.isGood = *seen.clearance >= least && *seen.clearance > Length();
-        judgement.sentence = Core::say("%1: %2 measured, %3 asked.", placeOf(seen), format(*seen.clearance, units),
+        judgement.sentence = Core::say("%1: %2 measured, %3 asked.", named(seen), format(*seen.clearance, units),
                                        least > Length() ? Core::say("at least %1", format(least, units))
                                                         : Core::say("more than nothing"));
     } else {
-        judgement.isGood = seen.found == TrialFitFound::pass;
+        judgement.isGood = seen.found == TrialResult::pass;
         judgement.sentence =
-            judgement.isGood ? Core::say("%1: pass.", placeOf(seen)) : Core::say("%1: fail.", placeOf(seen));
+            judgement.isGood ? Core::say("%1: pass.", named(seen)) : Core::say("%1: fail.", named(seen));
     }
     judgement.remedy = judgement.isGood ? "" : remedyFor(seen.item);
     return judgement;

@@ -54,15 +54,15 @@ std::optional<Stress> stressFrom(std::string_view text) {
         return std::nullopt;
     }
     const auto number = decimalNumber(text.substr(0, unitAt));
-    const auto unit = trimmed(text.substr(unitAt));
+    const auto suffix = trimmed(text.substr(unitAt));
     if (!number || *number > 1e9) {
         return std::nullopt;
     }
-    return unit == "mpa"   ? std::optional(megapascals(*number))
-           : unit == "gpa" ? std::optional(megapascals(*number * 1'000))
-           : unit == "ksi" ? std::optional(psi(*number * 1'000))
-           : unit == "psi" ? std::optional(psi(*number))
-                           : std::nullopt;
+    return suffix == "mpa"   ? std::optional(megapascals(*number))
+           : suffix == "gpa" ? std::optional(megapascals(*number * 1'000))
+           : suffix == "ksi" ? std::optional(psi(*number * 1'000))
+           : suffix == "psi" ? std::optional(psi(*number))
+                             : std::nullopt;
 }
 
 } // namespace

@@ -22,8 +22,8 @@ std::string workingTorqueText(Torque torque, const Units& units) {
 }
 WorkedTorque workedTorque(Torque torque, const Units& units) {
     WorkedTorque out{workingTorqueText(torque, units), {}};
-    if (const std::string shown = format(torque, units); shown != out.text) {
-        out.steps.push_back("T = " + shown + " = " + out.text);
+    if (const std::string written = format(torque, units); written != out.text) {
+        out.steps.push_back("T = " + written + " = " + out.text);
     }
     return out;
 }

@@ -55,13 +55,13 @@ struct BandSet {
 
 /// How this record judges: one entry restates all of it.
 struct RulesSet {
-    DecisionWord decision = DecisionWord::guarded;
-    CoverageWord coverage = CoverageWord::student;
+    DecisionRule decision = DecisionRule::guarded;
+    Coverage coverage = Coverage::student;
     Length repeatLimit = thou(1.0); ///< two readings of one gap differ by no more (common practice)
     std::int64_t minimumPasses = 2;
     Length kitTolerance = tenths(5); ///< measured against marked thickness of a shim (common practice)
     std::int64_t largestStack = 5;   ///< shims in one stack; 0: no limit
-    ObjectiveWord objective = ObjectiveWord::smallestResidual;
+    Objective objective = Objective::smallestResidual;
     std::int64_t torqueScatterPercent = 30; ///< of preload at a given torque (common practice)
     Length counterweightMinimum = thou(60);
     std::string source;

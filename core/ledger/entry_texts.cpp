@@ -14,7 +14,7 @@ constexpr std::string_view atLength[] = {"note", "text", "done", "statement", "w
 
 Result<void> checkText(std::string_view column, std::string_view text) {
     const bool isLong = std::ranges::find(atLength, column) != std::end(atLength);
-    const auto hidden = hiddenIn(text, isLong ? TextPlace::lines : TextPlace::line);
+    const auto hidden = hiddenIn(text, isLong ? TextShape::lines : TextShape::line);
     if (!hidden) {
         return {};
     }

@@ -1,30 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-/// The enumerations that entries hold, each with its words as they stand in files and on screen.
+/// The enumerations that entries hold, each with its words as they stand in files and on screen. What a domain folder
+/// judges by is that folder's own enumeration.
 #include <array>
-#include <string_view>
 #include <base/words.h>
+#include <bearings/shell_half.h>
+#include <clearances/trial_item.h>
+#include <measure/decision.h>
+#include <shims/plan/objective.h>
+#include <string_view>
 
 namespace caprail {
-
-enum class DecisionWord { guarded, simple };
-template <> struct WordsOf<DecisionWord> {
-    static constexpr std::array<Word<DecisionWord>, 2> list{
-        {{DecisionWord::guarded, Core::mark("guarded")}, {DecisionWord::simple, Core::mark("simple")}}};
-};
-
-enum class CoverageWord { two, student };
-template <> struct WordsOf<CoverageWord> {
-    static constexpr std::array<Word<CoverageWord>, 2> list{
-        {{CoverageWord::two, Core::mark("k = 2")}, {CoverageWord::student, Core::mark("Student's t")}}};
-};
-
-enum class ObjectiveWord { smallestResidual, leastTwist };
-template <> struct WordsOf<ObjectiveWord> {
-    static constexpr std::array<Word<ObjectiveWord>, 2> list{
-        {{ObjectiveWord::smallestResidual, Core::mark("smallest residual")},
-         {ObjectiveWord::leastTwist, Core::mark("least twist")}}};
-};
 
 enum class TighteningMethod { torque, torqueAndAngle, stretch };
 template <> struct WordsOf<TighteningMethod> {
@@ -69,13 +55,6 @@ template <> struct WordsOf<BoreMethod> {
                                                            {BoreMethod::strip, Core::mark("gauging strip")}}};
 };
 
-enum class ShellHalf { either, upper, lower };
-template <> struct WordsOf<ShellHalf> {
-    static constexpr std::array<Word<ShellHalf>, 3> list{{{ShellHalf::either, Core::mark("either")},
-                                                          {ShellHalf::upper, Core::mark("upper")},
-                                                          {ShellHalf::lower, Core::mark("lower")}}};
-};
-
 enum class Part { nutAndWasher, panRail, shells, crank, pan, gasket, plate, pickup };
 template <> struct WordsOf<Part> {
     static constexpr std::array<Word<Part>, 8> list{{{Part::nutAndWasher, Core::mark("nut and washer")},
@@ -118,28 +97,6 @@ enum class EngineEnd { front, rear };
 template <> struct WordsOf<EngineEnd> {
     static constexpr std::array<Word<EngineEnd>, 2> list{
         {{EngineEnd::front, Core::mark("front")}, {EngineEnd::rear, Core::mark("rear")}}};
-};
-
-enum class TrialItem { dipstick, pickupTube, counterweights, rodBolts, turnsFreely, keyway };
-template <> struct WordsOf<TrialItem> {
-    static constexpr std::array<Word<TrialItem>, 6> list{
-        {{TrialItem::dipstick, Core::mark("dipstick clear")},
-         {TrialItem::pickupTube, Core::mark("pickup tube clear")},
-         {TrialItem::counterweights, Core::mark("counterweights clear")},
-         {TrialItem::rodBolts, Core::mark("rod bolts clear")},
-         {TrialItem::turnsFreely, Core::mark("two turns by hand, nothing binds")},
-         {TrialItem::keyway, Core::mark("keyway agrees at top dead centre")}}};
-};
-/// Whether an item is answered once per throw.
-constexpr bool isPerThrow(TrialItem item) {
-    return item == TrialItem::counterweights || item == TrialItem::rodBolts;
-}
-
-enum class TrialResult { pass, fail, measured };
-template <> struct WordsOf<TrialResult> {
-    static constexpr std::array<Word<TrialResult>, 3> list{{{TrialResult::pass, Core::mark("pass")},
-                                                            {TrialResult::fail, Core::mark("fail")},
-                                                            {TrialResult::measured, Core::mark("measured")}}};
 };
 
 enum class PickupTerm { panDepth, gasket, plate, pickupDepth };

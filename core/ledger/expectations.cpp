@@ -35,37 +35,38 @@ constexpr LengthRange lengthRanges[] = {
 };
 
 template <class Q>
-Expected<Q> expected(std::string what, std::string_view field, std::optional<Q> smallest, std::optional<Q> largest) {
+Expected<Q> expected(std::string what, std::string_view fieldName, std::optional<Q> smallest,
+                     std::optional<Q> largest) {
     if (what.empty()) {
-        what = "“" + std::string(field) + "”";
+        what = "“" + std::string(fieldName) + "”";
     }
     return {std::move(what), smallest, largest};
 }
 
 } // namespace
 
-Expected<Length> expectedLength(std::string_view kind, std::string_view field, std::string what) {
+Expected<Length> expectedLength(std::string_view kind, std::string_view fieldName, std::string what) {
     for (const auto& range : lengthRanges) {
-        if (range.kind == kind && range.field == field) {
-            return expected<Length>(std::move(what), field, range.smallest, range.largest);
+        if (range.kind == kind && range.field == fieldName) {
+            return expected<Length>(std::move(what), fieldName, range.smallest, range.largest);
         }
     }
-    return expected<Length>(std::move(what), field, {}, {});
+    return expected<Length>(std::move(what), fieldName, {}, {});
 }
 
-Expected<Torque> expectedTorque(std::string_view, std::string_view field, std::string what) {
-    return expected<Torque>(std::move(what), field, newtonMetres(1), newtonMetres(1000));
+Expected<Torque> expectedTorque(std::string_view, std::string_view fieldName, std::string what) {
+    return expected<Torque>(std::move(what), fieldName, newtonMetres(1), newtonMetres(1000));
 }
 
-Expected<Temperature> expectedTemperature(std::string_view, std::string_view field, std::string what) {
-    return expected<Temperature>(std::move(what), field, celsius(-20), celsius(60));
+Expected<Temperature> expectedTemperature(std::string_view, std::string_view fieldName, std::string what) {
+    return expected<Temperature>(std::move(what), fieldName, celsius(-20), celsius(60));
 }
 
-Expected<Angle> expectedAngle(std::string_view kind, std::string_view field, std::string what) {
+Expected<Angle> expectedAngle(std::string_view kind, std::string_view fieldName, std::string what) {
     // A nut that turns further than a quarter in a verify round was not tight; one that is turned on may go a full
     // turn.
     const bool verified = kind == RoundOutcome::kind;
-    return expected<Angle>(std::move(what), field, degrees(0), verified ? degrees(90) : degrees(360));
+    return expected<Angle>(std::move(what), fieldName, degrees(0), verified ? degrees(90) : degrees(360));
 }
 
 } // namespace caprail

@@ -117,9 +117,9 @@ private:
             std::string ignored;
             return scanString(ignored);
         }
-        for (const std::string_view word : {"true", "false", "null"}) {
-            if (m_text.substr(m_at).starts_with(word)) {
-                m_at += word.size();
+        for (const std::string_view literal : {"true", "false", "null"}) {
+            if (m_text.substr(m_at).starts_with(literal)) {
+                m_at += literal.size();
                 return {};
             }
         }
@@ -179,8 +179,9 @@ private:
         return {};
     }
 
-    std::string noncharacter(char32_t code) const {
-        return Core::say("The text at byte %1 holds %2, which is no character: type it anew.", m_at, codePoint(code));
+    std::string noncharacter(char32_t character) const {
+        return Core::say("The text at byte %1 holds %2, which is no character: type it anew.", m_at,
+                         codePoint(character));
     }
 
     Result<void> scanEscape(std::string& value) {
@@ -191,23 +192,23 @@ private:
             return {};
         }
         const std::size_t begin = m_at;
-        char32_t code = 0;
-        if (!take('u') || !scanUnit(code)) {
+        char32_t character = 0;
+        if (!take('u') || !scanUnit(character)) {
             return unexpected();
         }
         char32_t low = 0;
-        if (code >= 0xd800 && code <= 0xdbff && take('\\') && take('u') && scanUnit(low) && low >= 0xdc00 &&
+        if (character >= 0xd800 && character <= 0xdbff && take('\\') && take('u') && scanUnit(low) && low >= 0xdc00 &&
             low <= 0xdfff) {
-            code = 0x10000 + ((code - 0xd800) << 10) + (low - 0xdc00);
+            character = 0x10000 + ((character - 0xd800) << 10) + (low - 0xdc00);
         }
-        if (isSurrogate(code)) {
-            return refuse(
-                Core::say("The text at byte %1 holds half a character (%2): type it anew.", begin, codePoint(code)));
+        if (isSurrogate(character)) {
+            return refuse(Core::say("The text at byte %1 holds half a character (%2): type it anew.", begin,
+                                    codePoint(character)));
         }
-        if (isNoncharacter(code)) {
-            return refuse(noncharacter(code));
+        if (isNoncharacter(character)) {
+            return refuse(noncharacter(character));
         }
-        appendCharacter(value, code);
+        appendCharacter(value, character);
         return {};
     }
 

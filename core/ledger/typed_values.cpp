@@ -32,8 +32,8 @@ template <class Look> std::optional<std::string> firstOf(const Body& body, Look 
 }
 
 /// "does_not_go" reads "does not go".
-std::string label(std::string_view field) {
-    std::string text(field);
+std::string label(std::string_view fieldName) {
+    std::string text(fieldName);
     for (char& c : text) {
         c = c == '_' ? ' ' : c;
     }
@@ -48,53 +48,54 @@ template <class Q> std::string shownFine(Q q, const Units& units) {
     return format(q, units);
 }
 
-Expected<Length> expectedOf(std::string_view kind, std::string_view field, Length) {
-    return expectedLength(kind, field);
+Expected<Length> expectedOf(std::string_view kind, std::string_view fieldName, Length) {
+    return expectedLength(kind, fieldName);
 }
-Expected<Torque> expectedOf(std::string_view kind, std::string_view field, Torque) {
-    return expectedTorque(kind, field);
+Expected<Torque> expectedOf(std::string_view kind, std::string_view fieldName, Torque) {
+    return expectedTorque(kind, fieldName);
 }
-Expected<Angle> expectedOf(std::string_view kind, std::string_view field, Angle) {
-    return expectedAngle(kind, field);
+Expected<Angle> expectedOf(std::string_view kind, std::string_view fieldName, Angle) {
+    return expectedAngle(kind, fieldName);
 }
-Expected<Temperature> expectedOf(std::string_view kind, std::string_view field, Temperature) {
-    return expectedTemperature(kind, field);
+Expected<Temperature> expectedOf(std::string_view kind, std::string_view fieldName, Temperature) {
+    return expectedTemperature(kind, fieldName);
 }
 
 } // namespace
 
 std::optional<std::string> contradictionIn(const Body& body) {
-    return firstOf(body, [](std::string_view, std::string_view field, const auto& entered) {
+    return firstOf(body, [](std::string_view, std::string_view fieldName, const auto& entered) {
         return fitOfTyped(entered) != TypedFit::contradicts
                    ? std::nullopt
                    : std::optional(Core::say("“%1” was typed as “%2”, but %3 is stored with it: one of them is wrong.",
-                                             label(field), entered.typed, shownFine(entered.value, Units{})));
+                                             label(fieldName), entered.typed, shownFine(entered.value, Units{})));
     });
 }
 
 std::optional<std::string> unreadableIn(const Body& body) {
-    return firstOf(body, [](std::string_view, std::string_view field, const auto& entered) {
+    return firstOf(body, [](std::string_view, std::string_view fieldName, const auto& entered) {
         return fitOfTyped(entered) != TypedFit::unreadable
                    ? std::nullopt
-                   : std::optional(Core::say("“%1” cannot be read as “%2”: type the value with its unit.", entered.typed,
-                                             label(field)));
+                   : std::optional(Core::say("“%1” cannot be read as “%2”: type the value with its unit.",
+                                             entered.typed, label(fieldName)));
     });
 }
 
 std::optional<std::string> implausibleIn(const Body& body, const Units& units) {
-    return firstOf(body,
-                   [&](std::string_view kind, std::string_view field, const auto& entered) -> std::optional<std::string> {
-                       const auto expected = expectedOf(kind, field, entered.value);
-                       const bool isWithin = !(expected.smallest && entered.value < *expected.smallest) &&
-                                             !(expected.largest && entered.value > *expected.largest);
-                       if (isWithin || isInsisted(entered.typed) || !expected.smallest || !expected.largest) {
-                           return std::nullopt;
-                       }
-                       return Core::say("%1 is not plausible for “%2”, which is expected within %3 to %4: correct it, or "
-                                        "type ! behind it if it is really so.",
-                                        shownFine(entered.value, units), label(field), format(*expected.smallest, units),
-                                        format(*expected.largest, units));
-                   });
+    return firstOf(
+        body,
+        [&](std::string_view kind, std::string_view fieldName, const auto& entered) -> std::optional<std::string> {
+            const auto expected = expectedOf(kind, fieldName, entered.value);
+            const bool isWithin = !(expected.smallest && entered.value < *expected.smallest) &&
+                                  !(expected.largest && entered.value > *expected.largest);
+            if (isWithin || isInsisted(entered.typed) || !expected.smallest || !expected.largest) {
+                return std::nullopt;
+            }
+            return Core::say("%1 is not plausible for “%2”, which is expected within %3 to %4: correct it, or "
+                             "type ! behind it if it is really so.",
+                             shownFine(entered.value, units), label(fieldName), format(*expected.smallest, units),
+                             format(*expected.largest, units));
+        });
 }
 
 bool isAnyInsistedOn(const Body& body) {

@@ -20,7 +20,7 @@ struct SurveyReading {
     std::string person;    ///< may be empty
 };
 
-/// What the standing readings of one gap come to.
+/// What the current readings of one gap come to.
 struct GapSurvey {
     std::optional<Length> accepted; ///< the median, once enough readings agree with it
     std::size_t agreeing = 0;       ///< the most readings around the median that differ by no more than the limit

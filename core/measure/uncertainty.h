@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 /// An uncertainty budget after JCGM 100:2008 (the GUM), and the table that answers «why ± 0.0003?».
+#include <base/problem.h>
+#include <measure/decision.h>
 #include <optional>
 #include <span>
 #include <string>
 #include <units/format.h>
 #include <units/length.h>
-#include <base/problem.h>
 #include <vector>
 
 namespace caprail {
@@ -41,10 +42,6 @@ struct UncertaintyTerm {
     std::string correlatedWith;
     std::size_t readings = 0; ///< behind a type A term of a mean or median; 0: more readings would not help
 };
-
-/// How the expanded uncertainty is covered: a fixed k = 2, or Student's t at 95.45 % for the effective degrees of
-/// freedom.
-enum class Coverage { two, student };
 
 /// One line as it is shown. Shares of u_c² add up to 100 %; a share is negative where a correlated term takes away.
 struct BudgetRow {

@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 /// Is a measured value inside its band, once its uncertainty is counted?
+#include <base/words.h>
+#include <measure/decision.h>
 #include <measure/uncertainty.h>
 #include <optional>
 #include <string>
 #include <units/band.h>
 #include <units/format.h>
-#include <base/words.h>
 
 namespace caprail {
 
@@ -15,15 +16,6 @@ template <> struct WordsOf<Verdict> {
     static constexpr std::array<Word<Verdict>, 3> list{{{Verdict::in, Core::mark("in")},
                                                         {Verdict::out, Core::mark("out")},
                                                         {Verdict::tooCloseToCall, Core::mark("too close to call")}}};
-};
-
-/// Guarded: the decision rule with guard bands of ISO 14253-1 and JCGM 106:2012 (8.3): in only when the whole interval
-/// x ± U lies inside the band, out only when it lies wholly outside. Simple acceptance (JCGM 106, 8.2) looks at x
-/// alone.
-enum class DecisionRule { guarded, simple };
-template <> struct WordsOf<DecisionRule> {
-    static constexpr std::array<Word<DecisionRule>, 2> list{
-        {{DecisionRule::guarded, Core::mark("guard bands")}, {DecisionRule::simple, Core::mark("simple acceptance")}}};
 };
 
 /// `expandedUncertainty` in nanometres, finite and 0 or more: anything else is a bug and throws std::invalid_argument.

@@ -21,11 +21,11 @@ public:
 
     void at(const Market& market, const Prices& prices) {
         const std::size_t classes = market.supply.size();
-        const std::size_t places = market.places();
-        m_least.assign(places, never);
-        m_chosen.assign(places, nullptr);
+        const std::size_t seats = market.seats();
+        m_least.assign(seats, never);
+        m_chosen.assign(seats, nullptr);
         market.clock->book(static_cast<std::int64_t>(4 * classes) + 50);
-        for (std::size_t p = 0; p < places; ++p) {
+        for (std::size_t p = 0; p < seats; ++p) {
             for (std::size_t i = market.begin[p]; i < market.begin[p + 1]; ++i) {
                 market.clock->bookStep(i - market.begin[p], market.begin[p + 1] - market.begin[p], 8);
                 const std::int64_t cost = pricedCost(market.offers[i], prices);
@@ -37,7 +37,7 @@ public:
         }
         if (market.unlisted) {
             const std::vector<std::int64_t> others = market.unlisted(prices);
-            for (std::size_t p = 0; p < places; ++p) {
+            for (std::size_t p = 0; p < seats; ++p) {
                 if (others[p] < m_least[p]) {
                     m_least[p] = others[p];
                     m_chosen[p] = nullptr;
@@ -52,7 +52,7 @@ public:
             excess[i] = -market.supply[i];
             bound -= prices.ofClass[i] * market.supply[i];
         }
-        for (std::size_t p = 0; p < places; ++p) {
+        for (std::size_t p = 0; p < seats; ++p) {
             if (m_least[p] >= never) {
                 bound = never;
                 return;

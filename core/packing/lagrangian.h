@@ -7,7 +7,7 @@
 
 namespace caprail::packing {
 
-// Packing from a limited supply: every place wants one offer, an offer takes things of some classes, and of each class
+// Packing from a limited supply: every seat wants one offer, an offer takes things of some classes, and of each class
 // there are so many. Stacks of shims, pairs of bearing shells.
 
 /// `count` things of one class, as part of an offer.
@@ -24,7 +24,7 @@ inline constexpr std::int64_t never = std::int64_t{1} << 60;
 /// arithmetic and the same on any machine.
 inline constexpr std::int64_t scale = std::int64_t{1} << 14;
 
-/// Prices: what a thing of each class is worth to the other places, and what using up one of the total number is worth.
+/// Prices: what a thing of each class is worth to the other seats, and what using up one of the total number is worth.
 /// All at least 0, in units of 1/scale.
 struct Prices {
     std::vector<std::int64_t> ofClass;
@@ -45,23 +45,23 @@ struct Market {
     WorkClock* clock;               ///< on which each look at the offers is booked
     std::vector<int> supply;        ///< per class
     int shims = -1;                 ///< most things in all; −1: not limited, or the cost itself is their number
-    std::vector<Offer> offers;      ///< place by place
-    std::vector<std::size_t> begin; ///< of each place's offers; and last their total number
-    /// Offers that were not listed: at given prices, the least that one of a place can cost. May be empty.
+    std::vector<Offer> offers;      ///< seat by seat
+    std::vector<std::size_t> begin; ///< of each seat's offers; and last their total number
+    /// Offers that were not listed: at given prices, the least that one of a seat can cost. May be empty.
     std::function<std::vector<std::int64_t>(const Prices&)> unlisted;
-    int leftOut = 0; ///< so many places may stay unserved
+    int leftOut = 0; ///< so many seats may stay unserved
 
-    [[nodiscard]] std::size_t places() const { return begin.size() - 1; }
+    [[nodiscard]] std::size_t seats() const { return begin.size() - 1; }
 };
 
 /// Lagrangian lower bound on the cost of any plan: the limited supply of each class is dropped and paid for by prices
-/// instead, so that every place takes its cheapest offer by itself; the prices are raised where demand exceeds the
+/// instead, so that every seat takes its cheapest offer by itself; the prices are raised where demand exceeds the
 /// supply and lowered where it does not (subgradient steps). Any prices give a valid bound.
 /// Held, Wolfe, Crowder, “Validation of subgradient optimization”, Mathematical Programming 6 (1974): the step rule;
 /// Fisher, “The Lagrangian relaxation method for solving integer programming problems”, Management Science 27 (1981).
 /// Both from memory.
 /// Starts from `prices`, leaves the best ones found there, and returns the bound they give, times scale; `never` when
-/// some place has no offer at all and none may be left out. Ends as soon as the bound exceeds `target`.
+/// some seat has no offer at all and none may be left out. Ends as soon as the bound exceeds `target`.
 std::int64_t raiseBound(const Market& market, std::int64_t target, int rounds, Prices& prices);
 
 /// The bound that given prices make, without changing them.

@@ -85,7 +85,7 @@ GapThenNow gap(Position p, const Side& then, const Side& now) {
 void fits(const Side& then, const Side& now, std::vector<NamedThenNow>& out) {
     const auto& thenFits = then.assessment.fits;
     const auto& nowFits = now.assessment.fits;
-    for (const FitPlace& place : keysOf(thenFits, nowFits)) {
+    for (const FitId& place : keysOf(thenFits, nowFits)) {
         NamedThenNow fit;
         const bool isOne =
             place.second == 1 && !thenFits.contains({place.first, 2}) && !nowFits.contains({place.first, 2});

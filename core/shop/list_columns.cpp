@@ -67,19 +67,19 @@ template <std::size_t I> constexpr auto fieldAt() {
     return std::get<I>(RecordSummary::fields());
 }
 template <std::size_t I> std::string textAt(const ShopRow& row, const Seeing& seeing) {
-    constexpr auto field = fieldAt<I>();
-    return field.listed.text != nullptr ? field.listed.text(row, seeing) : saidValue(row, row.summary.*field.member);
+    constexpr auto column = fieldAt<I>();
+    return column.listed.text != nullptr ? column.listed.text(row, seeing) : saidValue(row, row.summary.*column.member);
 }
 template <std::size_t I> std::int64_t orderAt(const ShopRow& row) {
-    constexpr auto field = fieldAt<I>();
-    return field.listed.order != nullptr ? field.listed.order(row) : ordered(row.summary.*field.member);
+    constexpr auto column = fieldAt<I>();
+    return column.listed.order != nullptr ? column.listed.order(row) : ordered(row.summary.*column.member);
 }
 template <std::size_t I> void addColumn(std::vector<ListColumn>& columns) {
-    constexpr auto field = fieldAt<I>();
-    if constexpr (field.listed.title != nullptr) {
-        using Member = std::remove_cvref_t<decltype(std::declval<RecordSummary>().*field.member)>;
-        columns.push_back({field.name, field.listed.title, field.listed.width, !std::is_same_v<Member, std::string>,
-                           textAt<I>, orderAt<I>, field.listed.tone != nullptr ? field.listed.tone : usual});
+    constexpr auto column = fieldAt<I>();
+    if constexpr (column.listed.title != nullptr) {
+        using Member = std::remove_cvref_t<decltype(std::declval<RecordSummary>().*column.member)>;
+        columns.push_back({column.name, column.listed.title, column.listed.width, !std::is_same_v<Member, std::string>,
+                           textAt<I>, orderAt<I>, column.listed.tone != nullptr ? column.listed.tone : usual});
     }
 }
 
@@ -169,7 +169,7 @@ std::string round(const ShopRow& row, const Seeing&) {
         return Core::say("✓ %1: all held", s.round);
     case RoundResult::moved:
         return Core::say("✕ %1: %2 moved", s.round, s.moved);
-    case RoundResult::fallen:
+    case RoundResult::voided:
         return Core::say("↻ %1: no longer counts", s.round);
     case RoundResult::none:
     case RoundResult::begun:
@@ -190,7 +190,7 @@ Tone roundTone(const ShopRow& row, const Seeing&) {
         return Tone::out;
     case RoundResult::held:
         return Tone::good;
-    case RoundResult::fallen:
+    case RoundResult::voided:
         return Tone::stale;
     case RoundResult::none:
     case RoundResult::begun:
@@ -270,10 +270,10 @@ std::string listLine(const ShopRow& row, const Seeing& seeing) {
         return file + ": " + std::string(word(row.reading)) + ". " + row.sentence;
     }
     std::string said;
-    eachSummaryField([&](const auto& field) {
-        if (field.listed.isInLine) {
-            const std::string value = field.listed.line != nullptr ? field.listed.line(row, seeing)
-                                                                   : saidValue(row, row.summary.*field.member);
+    eachSummaryField([&](const auto& column) {
+        if (column.listed.isInLine) {
+            const std::string value = column.listed.line != nullptr ? column.listed.line(row, seeing)
+                                                                    : saidValue(row, row.summary.*column.member);
             said += value.empty() ? "" : (said.empty() ? "" : ", ") + value;
         }
     });

@@ -22,9 +22,9 @@ const std::vector<ListColumn>& listColumns();
 /// "file" is the last.
 constexpr int listColumn(std::string_view name) {
     int at = 0, found = -1;
-    eachSummaryField([&](const auto& field) {
-        if (field.listed.title != nullptr) {
-            found = field.name == name ? at : found;
+    eachSummaryField([&](const auto& column) {
+        if (column.listed.title != nullptr) {
+            found = column.name == name ? at : found;
             ++at;
         }
     });

@@ -14,8 +14,8 @@ namespace caprail {
 
 namespace {
 
-CheckState stateOf(const Assessment& assessment, const std::string& code) {
-    const Check* check = assessment.find(code);
+CheckState stateOf(const Assessment& assessment, const std::string& checkCode) {
+    const Check* check = assessment.find(checkCode);
     return check == nullptr ? CheckState::notDone : check->state;
 }
 

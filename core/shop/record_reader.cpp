@@ -70,13 +70,13 @@ FileFinding unreadable(const std::string& sentence) {
     return found(FileReading::unreadable, sentence);
 }
 
-/// The header's verdict; a record's is `glanced`.
+/// The header's verdict; a record's is `summarised`.
 FileFinding judged(const Header& header, const std::string& path) {
     const HeaderFinding finding = judgeHeader({header.bytes.data(), static_cast<std::size_t>(header.length)},
                                               static_cast<std::uint64_t>(header.size), path);
     switch (finding.kind) {
     case FileKind::record:
-        return found(FileReading::glanced, {});
+        return found(FileReading::summarised, {});
     case FileKind::newerRecord:
         return found(FileReading::newer, finding.sentence);
     case FileKind::damagedRecord:
@@ -87,7 +87,7 @@ FileFinding judged(const Header& header, const std::string& path) {
     return found(FileReading::foreign, finding.sentence);
 }
 
-Result<void> glance(Database& database, RecordSummary& summary) {
+Result<void> summaryRow(Database& database, RecordSummary& summary) {
     auto row = database.prepare(
         "SELECT e.sequence, e.time, e.person, d.customer, d.engine, d.serial FROM entry e LEFT JOIN engine_described d "
         "ON d.sequence = (SELECT max(sequence) FROM engine_described) ORDER BY e.sequence DESC LIMIT 1");
@@ -171,9 +171,9 @@ ReadOutcome readThrough(ConnectionForMany& connection, Database& database, const
     return outcome;
 }
 
-/// As `look`, on a file that can be reached and that no journal lies beside.
-FileFinding lookThrough(ConnectionForMany& connection, const std::string& real, const std::string& path,
-                        const Read& read, FileReading whenGood) {
+/// As `readAt`, on a file that can be reached and that no journal lies beside.
+FileFinding readReachable(ConnectionForMany& connection, const std::string& real, const std::string& path,
+                          const Read& read, FileReading whenGood) {
     auto database = connection.leadTo(real);
     if (!database) {
         return unreadable(plainLine(database.error().sentence));
@@ -183,7 +183,7 @@ FileFinding lookThrough(ConnectionForMany& connection, const std::string& real, 
         return unreadable(plainLine(before.error().sentence));
     }
     FileFinding finding = judged(*before, real);
-    if (finding.reading != FileReading::glanced) {
+    if (finding.reading != FileReading::summarised) {
         finding.sentence = plainLine(finding.sentence);
         return finding;
     }
@@ -194,7 +194,7 @@ FileFinding lookThrough(ConnectionForMany& connection, const std::string& real, 
     }
     if (outcome.isOtherSchema) {
         connection.forget();
-        return lookThrough(connection, real, path, read, whenGood); // a fresh connection goes by the file's own
+        return readReachable(connection, real, path, read, whenGood); // a fresh connection goes by the file's own
     }
     if (!outcome.done) {
         return found(readingFor(outcome.code), plainLine(outcome.done.error().sentence));
@@ -203,7 +203,7 @@ FileFinding lookThrough(ConnectionForMany& connection, const std::string& real, 
     return finding;
 }
 
-FileFinding look(ConnectionForMany& connection, const std::string& path, const Read& read, FileReading whenGood) {
+FileFinding readAt(ConnectionForMany& connection, const std::string& path, const Read& read, FileReading whenGood) {
     const auto real = resolved(path);
     if (!real) {
         return unreadable(real.error().sentence);
@@ -212,7 +212,7 @@ FileFinding look(ConnectionForMany& connection, const std::string& path, const R
         const auto beside = lookBeside(*real);
         return beside ? beingWritten(plainLine(path)) : unreadable(plainLine(beside.error().sentence));
     }
-    FileFinding finding = lookThrough(connection, *real, path, read, whenGood);
+    FileFinding finding = readReachable(connection, *real, path, read, whenGood);
     if (finding.reading != whenGood) {
         connection.forget(); // what it met there is not carried on to the next file
     }
@@ -221,21 +221,21 @@ FileFinding look(ConnectionForMany& connection, const std::string& path, const R
 
 } // namespace
 
-FileFinding RecordReader::glanceAt(const std::string& path) {
-    return look(
-        m_connection, path, [](Database& database, RecordDigest& out) { return glance(database, out.summary); },
-        FileReading::glanced);
+FileFinding RecordReader::readSummary(const std::string& path) {
+    return readAt(
+        m_connection, path, [](Database& database, RecordDigest& out) { return summaryRow(database, out.summary); },
+        FileReading::summarised);
 }
 
 FileFinding RecordReader::readWhole(const std::string& path) {
-    return look(
+    return readAt(
         m_connection, path,
         [this](Database& database, RecordDigest& out) { return whole(m_connection, database, out); },
         FileReading::assessed);
 }
 
-FileFinding glanceAt(const std::string& path) {
-    return RecordReader().glanceAt(path);
+FileFinding readSummary(const std::string& path) {
+    return RecordReader().readSummary(path);
 }
 
 FileFinding readWhole(const std::string& path) {

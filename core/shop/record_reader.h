@@ -8,7 +8,7 @@ namespace caprail {
 
 /// How much is known of a listed file.
 enum class FileReading {
-    glanced,    ///< whose engine and the last entry; the rest follows
+    summarised, ///< whose engine and the last entry; the rest follows
     assessed,   ///< all of it, every seal verified
     foreign,    ///< no build record
     newer,      ///< of a newer version of this program
@@ -18,7 +18,7 @@ enum class FileReading {
     unfinished ///< it takes too much computing to read; nothing is said of it
 };
 template <> struct WordsOf<FileReading> {
-    static constexpr std::array<Word<FileReading>, 8> list{{{FileReading::glanced, Core::mark("not read yet")},
+    static constexpr std::array<Word<FileReading>, 8> list{{{FileReading::summarised, Core::mark("not read yet")},
                                                             {FileReading::assessed, Core::mark("record")},
                                                             {FileReading::foreign, Core::mark("no record")},
                                                             {FileReading::newer, Core::mark("newer")},
@@ -28,7 +28,7 @@ template <> struct WordsOf<FileReading> {
                                                             {FileReading::unfinished, Core::mark("not finished")}}};
 };
 constexpr bool isRecord(FileReading reading) {
-    return reading == FileReading::glanced || reading == FileReading::assessed;
+    return reading == FileReading::summarised || reading == FileReading::assessed;
 }
 
 /// What was found in a file. `digest` holds what its reading says; `sentence` why it is no record that can be read.
@@ -42,14 +42,14 @@ struct FileFinding {
 /// `path` is absolute, and may hold any bytes. A file that someone writes to meanwhile is found `beingWritten`.
 
 /// One row of the file: fast, and believed for the list alone.
-FileFinding glanceAt(const std::string& path);
+FileFinding readSummary(const std::string& path);
 /// The whole ledger with its seals, assessed.
 FileFinding readWhole(const std::string& path);
 
 /// The same for one file after another, faster. Between looks it keeps the last file open to be read; it goes with it.
 class RecordReader {
 public:
-    FileFinding glanceAt(const std::string& path);
+    FileFinding readSummary(const std::string& path);
     FileFinding readWhole(const std::string& path);
 
 private:

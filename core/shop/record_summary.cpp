@@ -21,7 +21,7 @@ void roundOf(const Facts& facts, RecordSummary& s) {
     s.moved =
         std::ranges::count_if(last.outcomes, [](const auto& o) { return o.second.what.outcome == Outcome::moved; });
     const bool isWhole = facts.layout && last.outcomes.size() >= facts.layout->verifiedFasteners().size();
-    s.roundResult = last.voidedBy.entry != 0 ? RoundResult::fallen
+    s.roundResult = last.voidedBy.entry != 0 ? RoundResult::voided
                     : s.moved > 0            ? RoundResult::moved
                     : isWhole                ? RoundResult::held
                                              : RoundResult::begun;

@@ -18,13 +18,13 @@ template <> struct WordsOf<JobState> {
 };
 
 /// What came of the last verify round of the present build.
-enum class RoundResult { none, begun, held, moved, fallen };
+enum class RoundResult { none, begun, held, moved, voided };
 template <> struct WordsOf<RoundResult> {
     static constexpr std::array<Word<RoundResult>, 5> list{{{RoundResult::none, Core::mark("none")},
                                                             {RoundResult::begun, Core::mark("begun")},
                                                             {RoundResult::held, Core::mark("all held")},
                                                             {RoundResult::moved, Core::mark("moved")},
-                                                            {RoundResult::fallen, Core::mark("no longer counts")}}};
+                                                            {RoundResult::voided, Core::mark("no longer counts")}}};
 };
 
 struct ShopRow;
@@ -76,7 +76,7 @@ constexpr SummaryField<Struct, Member> summaryField(std::string_view name, Membe
     return {name, member, listed, isInJson};
 }
 
-/// What a list says of a record in one line. The first group is known from a glance at the file, the rest once the
+/// What a list says of a record in one line. The first group is known from one row of the file, the rest once the
 /// whole ledger was read and assessed.
 struct RecordSummary {
     std::string customer, engine, serial;
@@ -164,7 +164,7 @@ struct RecordSummary {
 
 /// Calls `visit(field)` for every field of the summary, in order.
 template <class Visit> constexpr void eachSummaryField(Visit visit) {
-    std::apply([&](const auto&... field) { (visit(field), ...); }, RecordSummary::fields());
+    std::apply([&](const auto&... column) { (visit(column), ...); }, RecordSummary::fields());
 }
 
 /// What a record holds for its shop: the line, the words that a search finds it by, and the figures to compare.

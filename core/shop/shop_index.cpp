@@ -99,9 +99,9 @@ template <class Say> std::string eachColumn(Say say) {
     for (const auto& [name, type] : fileColumns) {
         add(name, type);
     }
-    eachSummaryField([&](const auto& field) {
-        add(field.name,
-            typeOf(static_cast<const std::remove_cvref_t<decltype(std::declval<RecordSummary>().*field.member)>*>(
+    eachSummaryField([&](const auto& column) {
+        add(column.name,
+            typeOf(static_cast<const std::remove_cvref_t<decltype(std::declval<RecordSummary>().*column.member)>*>(
                 nullptr)));
     });
     return text;
@@ -140,7 +140,7 @@ Result<ShopRow> rowFrom(const Statement& row) {
     bool isWhole = readField(row, 6, r.reading) && readField(row, 7, r.sentence);
     int column = firstField;
     eachSummaryField(
-        [&](const auto& field) { isWhole = readField(row, column++, r.summary.*field.member) && isWhole; });
+        [&](const auto& described) { isWhole = readField(row, column++, r.summary.*described.member) && isWhole; });
     return isWhole ? Result<ShopRow>(std::move(r))
                    : refuse(Core::say("The index of the folder is damaged: it is made anew."));
 }
@@ -215,12 +215,12 @@ Result<void> makeTables(Database& database, const std::string& root) {
 /// Words as the tokenizer of the index parts them: runs of letters, digits and marks.
 std::vector<std::string> wordsIn(std::string_view typed) {
     std::vector<std::string> words;
-    QString word;
+    QString term;
     const QString text = QString::fromUtf8(typed.data(), static_cast<qsizetype>(typed.size()));
     const auto finish = [&] {
-        if (!word.isEmpty()) {
-            words.push_back(word.toStdString());
-            word.clear();
+        if (!term.isEmpty()) {
+            words.push_back(term.toStdString());
+            term.clear();
         }
     };
     for (const char32_t c : text.toUcs4()) {
@@ -228,7 +228,7 @@ std::vector<std::string> wordsIn(std::string_view typed) {
         const bool isPart =
             QChar::isLetterOrNumber(c) || category == QChar::Mark_NonSpacing || category == QChar::Other_PrivateUse;
         if (isPart) {
-            word += QString::fromUcs4(&c, 1);
+            term += QString::fromUcs4(&c, 1);
         } else {
             finish();
         }
@@ -269,7 +269,7 @@ struct ShopIndex::State {
     /// What belongs to a row that was just put: a row without it would never be found by a word, or compared.
     Result<void> putWordsAndFigures(const ShopRow& row, const std::string& words, const std::string& figures);
     /// The rows that hold a word that begins with this one, in ascending order.
-    Result<std::vector<std::int64_t>> idsWith(const std::string& word);
+    Result<std::vector<std::int64_t>> idsWith(const std::string& term);
 };
 
 ShopIndex::ShopIndex(std::unique_ptr<State> state) : m_state(std::move(state)) {}
@@ -430,7 +430,7 @@ Result<void> ShopIndex::put(ShopRow& row, const std::string& words, const Record
     }
     bindField(put, at++, row.reading);
     bindField(put, at++, row.sentence);
-    eachSummaryField([&](const auto& field) { bindField(put, at++, row.summary.*field.member); });
+    eachSummaryField([&](const auto& column) { bindField(put, at++, row.summary.*column.member); });
     const auto stepped = put.step();
     row.id = stepped && *stepped ? put.integer(0) : 0;
     put.reset();
@@ -458,12 +458,12 @@ bool ShopIndex::hasWords(std::string_view typed) {
     return !wordsIn(typed).empty();
 }
 
-Result<std::vector<std::int64_t>> ShopIndex::State::idsWith(const std::string& word) {
+Result<std::vector<std::int64_t>> ShopIndex::State::idsWith(const std::string& term) {
     auto statement = ready(search, "SELECT rowid FROM search WHERE search MATCH ?");
     if (!statement) {
         return tl::unexpected(statement.error());
     }
-    const std::string match = "\"" + word + "\"*";
+    const std::string match = "\"" + term + "\"*";
     (*statement)->bind(1, std::string_view(match));
     std::vector<std::int64_t> ids;
     auto more = (*statement)->step();
@@ -489,15 +489,15 @@ Result<std::vector<std::int64_t>> ShopIndex::search(std::string_view typed) {
         s.foundIn = *version;
     }
     std::map<std::string, std::vector<std::int64_t>> now;
-    for (const std::string& word : wordsIn(typed)) {
-        if (const auto known = s.found.find(word); known != s.found.end()) {
+    for (const std::string& term : wordsIn(typed)) {
+        if (const auto known = s.found.find(term); known != s.found.end()) {
             now.insert(s.found.extract(known));
-        } else if (!now.contains(word)) {
-            auto ids = s.idsWith(word);
+        } else if (!now.contains(term)) {
+            auto ids = s.idsWith(term);
             if (!ids) {
                 return ids;
             }
-            now.emplace(word, std::move(*ids));
+            now.emplace(term, std::move(*ids));
         }
     }
     s.found = std::move(now);

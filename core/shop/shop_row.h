@@ -9,7 +9,7 @@ namespace caprail {
 struct ShopRow {
     std::int64_t id = 0; ///< in the index; stays the same for a path
     FoundFile file;
-    FileReading reading = FileReading::glanced;
+    FileReading reading = FileReading::summarised;
     std::string sentence; ///< why it is no record that can be read; empty for records
     RecordSummary summary;
 };

@@ -14,22 +14,22 @@ namespace caprail {
 namespace {
 
 /// Files of one transaction. Small enough that another window waits no longer than it takes to notice.
-constexpr std::size_t glanceChunk = 256;
+constexpr std::size_t summaryChunk = 256;
 constexpr std::size_t assessChunk = 24;
 
 /// Looks at some files, one after another; the findings stand in the files' order. Several threads would not be faster:
 /// SQLite counts its memory under one lock for the whole program, as its heap limit (store/defences.h) needs.
-template <class Look>
-std::vector<FileFinding> lookAtAll(const std::string& root, const std::vector<FoundFile>& files, const Look& look,
+template <class Read>
+std::vector<FileFinding> readThem(const std::string& root, const std::vector<FoundFile>& files, const Read& readOne,
                                    const std::stop_token& stop) {
     std::vector<FileFinding> findings(files.size());
     for (std::size_t i = 0; i < files.size() && !stop.stop_requested(); ++i) {
-        findings[i] = look(root + "/" + files[i].path);
+        findings[i] = readOne(root + "/" + files[i].path);
     }
     return findings;
 }
 
-std::string glanceWords(const RecordSummary& s) {
+std::string summaryWords(const RecordSummary& s) {
     return s.customer + "\n" + s.engine + "\n" + s.serial + "\n" + s.who;
 }
 
@@ -102,7 +102,7 @@ Result<bool> ShopScan::takeFromIndex(const FoundFile& file, ScanProgress::Step s
     }
     const bool isEnough = *row && (*row)->file == file &&
                           ((*row)->reading == FileReading::assessed ||
-                           (step == ScanProgress::Step::glancing && (*row)->reading == FileReading::glanced));
+                           (step == ScanProgress::Step::summarising && (*row)->reading == FileReading::summarised));
     if (isEnough) {
         know(**row);
         rows.push_back(std::move(**row));
@@ -110,7 +110,7 @@ Result<bool> ShopScan::takeFromIndex(const FoundFile& file, ScanProgress::Step s
     return isEnough;
 }
 
-Result<std::size_t> ShopScan::readAll(std::vector<FoundFile> files, const Look& look, std::size_t chunk,
+Result<std::size_t> ShopScan::readAll(std::vector<FoundFile> files, const ReadOne& readOne, std::size_t chunk,
                                       ScanProgress::Step step, const std::stop_token& stop, const ScanEvents& events) {
     std::size_t read = 0;
     for (std::size_t at = 0; at < files.size() && !stop.stop_requested(); at += chunk) {
@@ -128,7 +128,7 @@ Result<std::size_t> ShopScan::readAll(std::vector<FoundFile> files, const Look& 
                 wanted.push_back(files[i]);
             }
         }
-        std::vector<FileFinding> findings = lookAtAll(m_root, wanted, look, stop);
+        std::vector<FileFinding> findings = readThem(m_root, wanted, readOne, stop);
         if (stop.stop_requested()) {
             break;
         }
@@ -136,7 +136,7 @@ Result<std::size_t> ShopScan::readAll(std::vector<FoundFile> files, const Look& 
             for (std::size_t i = 0; i < wanted.size(); ++i) {
                 RecordDigest& d = findings[i].digest;
                 ShopRow row{0, wanted[i], findings[i].reading, std::move(findings[i].sentence), std::move(d.summary)};
-                const std::string words = d.words.empty() ? glanceWords(row.summary) : std::move(d.words);
+                const std::string words = d.words.empty() ? summaryWords(row.summary) : std::move(d.words);
                 if (auto put = m_index.put(row, words, d.figures); !put) {
                     return put;
                 }
@@ -194,16 +194,17 @@ Result<ScanReport> ShopScan::run(const std::stop_token& stop, const ScanEvents& 
         }
     }
     RecordReader reader; // it goes with this scan, so that no file of the folder stays open
-    const Look glance = [&](const std::string& path) { return reader.glanceAt(path); };
-    const auto glanced = readAll(std::move(changed), glance, glanceChunk, ScanProgress::Step::glancing, stop, events);
-    if (!glanced) {
-        return tl::unexpected(glanced.error());
+    const ReadOne summaries = [&](const std::string& path) { return reader.readSummary(path); };
+    const auto summarised =
+        readAll(std::move(changed), summaries, summaryChunk, ScanProgress::Step::summarising, stop, events);
+    if (!summarised) {
+        return tl::unexpected(summarised.error());
     }
-    report.glanced = *glanced;
+    report.summarised = *summarised;
     // What was worked on last is read first: it is what a person looks for.
     std::vector<const Known*> waiting;
     for (const auto& [path, row] : m_known) {
-        if (row.reading == FileReading::glanced) {
+        if (row.reading == FileReading::summarised) {
             waiting.push_back(&row);
         }
     }
@@ -212,7 +213,7 @@ Result<ScanReport> ShopScan::run(const std::stop_token& stop, const ScanEvents& 
     for (const Known* known : waiting) {
         files.push_back(known->file);
     }
-    const Look whole = [&](const std::string& path) { return reader.readWhole(path); };
+    const ReadOne whole = [&](const std::string& path) { return reader.readWhole(path); };
     const auto assessed = readAll(std::move(files), whole, assessChunk, ScanProgress::Step::assessing, stop, events);
     if (!assessed) {
         return tl::unexpected(assessed.error());

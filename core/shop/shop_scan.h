@@ -5,9 +5,9 @@
 
 namespace caprail {
 
-/// How far a scan is: first every file is found, then each new or changed one is glanced at, then read as a whole.
+/// How far a scan is: first every file is found, then each new or changed one's last entry is read, then read as a whole.
 struct ScanProgress {
-    enum class Step { finding, glancing, assessing } step = Step::finding;
+    enum class Step { finding, summarising, assessing } step = Step::finding;
     std::size_t done = 0;
     std::size_t total = 0; ///< 0 while it is not known
 };
@@ -25,7 +25,7 @@ struct ScanReport {
     std::vector<UnreadFolder> unread; ///< folders in it that could not be read
     std::vector<std::string> folders; ///< that were read, below the root
     std::size_t files = 0;
-    std::size_t glanced = 0, assessed = 0; ///< files that were read in this scan
+    std::size_t summarised = 0, assessed = 0; ///< files that were read in this scan
 };
 
 /// Brings a list of a folder's records up to date, through an index. Files are read without a trace (record_reader.h);
@@ -43,8 +43,8 @@ public:
 
 private:
     Result<void> forgetGone(const FolderWalk& walk, const ScanEvents& events);
-    using Look = std::function<FileFinding(const std::string& path)>;
-    Result<std::size_t> readAll(std::vector<FoundFile> files, const Look& look, std::size_t chunk,
+    using ReadOne = std::function<FileFinding(const std::string& path)>;
+    Result<std::size_t> readAll(std::vector<FoundFile> files, const ReadOne& readOne, std::size_t chunk,
                                 ScanProgress::Step step, const std::stop_token& stop, const ScanEvents& events);
     Result<bool> takeFromIndex(const FoundFile& file, ScanProgress::Step step, std::vector<ShopRow>& rows);
 
@@ -54,7 +54,7 @@ private:
     struct Known {
         std::int64_t id = 0;
         FoundFile file;
-        FileReading reading = FileReading::glanced;
+        FileReading reading = FileReading::summarised;
         UtcTime lastEntry;
     };
     void know(const ShopRow& row);

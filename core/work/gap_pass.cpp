@@ -13,7 +13,7 @@ namespace {
 bool isReadIn(std::int64_t pass, Position p, const Assessment& assessment) {
     const auto gap = assessment.gaps.find(p);
     return gap != assessment.gaps.end() &&
-           std::ranges::any_of(gap->second.standing, [&](const auto& r) { return r.what.pass == pass; });
+           std::ranges::any_of(gap->second.current, [&](const auto& r) { return r.what.pass == pass; });
 }
 
 bool isGapGood(Position p, const Assessment& assessment) {
@@ -80,8 +80,8 @@ std::string passOrderText(const std::vector<Position>& order) {
     return text;
 }
 
-PassPlace nextInPass(const std::vector<Position>& order, Position from, std::int64_t pass, const Assessment& assessment,
-                     bool asIfRead) {
+PassStep nextInPass(const std::vector<Position>& order, Position from, std::int64_t pass, const Assessment& assessment,
+                    bool asIfRead) {
     const bool someNotGood = std::ranges::any_of(order, [&](Position p) { return !isGapGood(p, assessment); });
     for (const std::int64_t number : {pass, pass + 1}) {
         std::vector<Position> places = needed(order, from, number, assessment);
@@ -104,7 +104,7 @@ PassPlace nextInPass(const std::vector<Position>& order, Position from, std::int
     return {from, pass, 0, true};
 }
 
-PassPlace beginPass(const std::vector<Position>& order, const Assessment& assessment) {
+PassStep beginPass(const std::vector<Position>& order, const Assessment& assessment) {
     if (order.empty()) {
         return {};
     }

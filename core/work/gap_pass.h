@@ -19,7 +19,7 @@ Result<std::vector<Position>> parsePassOrder(std::string_view text, const Engine
 std::string passOrderText(const std::vector<Position>& order);
 
 /// Where a gap pass goes on: the place and the number of the pass.
-struct PassPlace {
+struct PassStep {
     Position position;
     std::int64_t pass = 1;
     std::size_t left = 0;    ///< places that this pass still needs, this one included
@@ -30,9 +30,9 @@ struct PassPlace {
 /// good come first; when all of those were read in this pass, the next pass begins. When every gap is good the pass
 /// goes on over the rest of the order, and is finished at its end.
 /// With `asIfRead` the place itself counts as read: where a person will go once the reading is made.
-PassPlace nextInPass(const std::vector<Position>& order, Position from, std::int64_t pass, const Assessment& assessment,
-                     bool asIfRead = false);
+PassStep nextInPass(const std::vector<Position>& order, Position from, std::int64_t pass, const Assessment& assessment,
+                    bool asIfRead = false);
 /// Where to begin when the panel is opened.
-PassPlace beginPass(const std::vector<Position>& order, const Assessment& assessment);
+PassStep beginPass(const std::vector<Position>& order, const Assessment& assessment);
 
 } // namespace caprail

@@ -94,8 +94,8 @@ bool RoundChoice::takes(const RoundCell& cell) const {
     return cell.isStruck || cell.otherEntries > 0;
 }
 
-RoundSight inSight(const RoundHistory& history, const RoundChoice& filter, RoundOrder order) {
-    RoundSight sight;
+VisibleRounds visibleRounds(const RoundHistory& history, const RoundChoice& filter, RoundOrder order) {
+    VisibleRounds visible;
     const bool isFiltered = filter != RoundChoice();
     std::vector<std::size_t> taken(history.fasteners.size(), 0), moved(history.fasteners.size(), 0);
     std::vector<Angle> largest(history.fasteners.size());
@@ -113,28 +113,29 @@ RoundSight inSight(const RoundHistory& history, const RoundChoice& filter, Round
                 largest[f] = std::max(largest[f], cell->what.angle ? cell->what.angle->value : Angle());
             }
         }
-        sight.cells += here;
+        visible.cells += here;
         if (here > 0 || !isFiltered) {
-            sight.rounds.push_back(r);
+            visible.rounds.push_back(r);
         }
     }
     for (std::size_t f = 0; f < history.fasteners.size(); ++f) {
         if (taken[f] > 0 || !isFiltered) {
-            sight.fasteners.push_back(f);
+            visible.fasteners.push_back(f);
         }
     }
     if (order != RoundOrder::place) {
-        std::ranges::stable_sort(sight.fasteners, [&](std::size_t a, std::size_t b) {
+        std::ranges::stable_sort(visible.fasteners, [&](std::size_t a, std::size_t b) {
             return order == RoundOrder::mostMovements ? moved[a] > moved[b] : largest[a] > largest[b];
         });
     }
-    return sight;
+    return visible;
 }
 
-std::vector<OutcomeRow> reviewRows(const RoundHistory& history, const RoundSight& sight, const RoundChoice& filter) {
+std::vector<OutcomeRow> reviewRows(const RoundHistory& history, const VisibleRounds& visible,
+                                   const RoundChoice& filter) {
     std::vector<OutcomeRow> rows;
-    for (const std::size_t r : sight.rounds) {
-        for (const std::size_t f : sight.fasteners) {
+    for (const std::size_t r : visible.rounds) {
+        for (const std::size_t f : visible.fasteners) {
             const auto& cell = history.cells[r][f];
             if (!cell || cell->isStruck || !filter.takes(*cell)) {
                 continue;
@@ -156,11 +157,11 @@ std::string cellText(const RoundCell& cell, const Units& units) {
     return cell.isStruck ? "[" + text + "]" : text;
 }
 
-std::string roundsCsv(const RoundHistory& history, const RoundSight& sight, const RoundChoice& filter) {
+std::string roundsCsv(const RoundHistory& history, const VisibleRounds& visible, const RoundChoice& filter) {
     CsvWriter csv({"build", "round", "fastener", "outcome", "angle_deg", "torque_mNm", "person", "instrument",
                    "time_utc", "entry", "struck"});
-    for (const std::size_t r : sight.rounds) {
-        for (const std::size_t f : sight.fasteners) {
+    for (const std::size_t r : visible.rounds) {
+        for (const std::size_t f : visible.fasteners) {
             const auto& cell = history.cells[r][f];
             if (!cell || !filter.takes(*cell)) {
                 continue;

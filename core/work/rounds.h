@@ -55,21 +55,21 @@ struct RoundChoice {
 /// In which order fasteners are listed.
 enum class RoundOrder { place, mostMovements, largestAngle };
 
-/// What is in sight after filter and order: indices into the history. A round or fastener without any cell that the
+/// What is visible after filter and order: indices into the history. A round or fastener without any cell that the
 /// filter takes is left out, unless nothing is filtered.
-struct RoundSight {
+struct VisibleRounds {
     std::vector<std::size_t> rounds, fasteners;
     std::size_t cells = 0; ///< that the filter takes
 };
-RoundSight inSight(const RoundHistory&, const RoundChoice&, RoundOrder);
+VisibleRounds visibleRounds(const RoundHistory&, const RoundChoice&, RoundOrder);
 
-/// What the review counts: live outcomes in sight.
-std::vector<OutcomeRow> reviewRows(const RoundHistory&, const RoundSight&, const RoundChoice&);
+/// What the review counts: visible live outcomes.
+std::vector<OutcomeRow> reviewRows(const RoundHistory&, const VisibleRounds&, const RoundChoice&);
 
 /// "✓", or "↻ 4.0°"; struck ones in brackets.
 std::string cellText(const RoundCell&, const Units&);
-/// What is in sight as a table for a spreadsheet: one outcome a line (base/csv.h). Torque in mN·m and angle in
+/// What is visible as a table for a spreadsheet: one outcome a line (base/csv.h). Torque in mN·m and angle in
 /// degrees, with a point as decimal mark whatever the screen shows.
-std::string roundsCsv(const RoundHistory&, const RoundSight&, const RoundChoice&);
+std::string roundsCsv(const RoundHistory&, const VisibleRounds&, const RoundChoice&);
 
 } // namespace caprail

@@ -2,7 +2,7 @@
 #include <work/shells.h>
 
 #include <algorithm>
-#include <assessment/standing.h>
+#include <assessment/current_readings.h>
 #include <base/say.h>
 #include <ledger/band_names.h>
 #include <measure/statistics.h>
@@ -11,19 +11,13 @@ namespace caprail {
 
 namespace {
 
-ShellSide sideOf(ShellHalf half) {
-    return half == ShellHalf::upper   ? ShellSide::upper
-           : half == ShellHalf::lower ? ShellSide::lower
-                                      : ShellSide::either;
-}
-
 std::optional<Length> meanOf(const std::vector<Length>& values) {
     return values.empty() ? std::nullopt : std::optional(Length(toNearest(summarise(values).mean)));
 }
 
 std::optional<Length> housingOf(const Facts& facts, JournalId journal) {
     std::vector<Length> housings, bores;
-    for (const auto& reading : standingBores(facts, journal)) {
+    for (const auto& reading : currentBores(facts, journal)) {
         if (reading.what.method == BoreMethod::housing) {
             housings.push_back(reading.what.value.value);
         } else if (reading.what.method == BoreMethod::boreWithShells) {
@@ -45,7 +39,7 @@ std::optional<Length> housingOf(const Facts& facts, JournalId journal) {
 
 std::optional<Length> verticalJournalOf(const Facts& facts, JournalId journal) {
     std::vector<Length> values;
-    for (const auto& reading : standingJournal(facts, journal)) {
+    for (const auto& reading : currentJournal(facts, journal)) {
         if (reading.what.direction == 1) {
             values.push_back(reading.what.diameter.value);
         }
@@ -94,7 +88,7 @@ ShellRequest shellRequestFor(const Facts& facts) {
     for (const auto& [name, readings] : facts.shells) {
         if (const auto thickness = shellThickness(facts, name)) {
             const ShellMeasured& what = readings.back().what;
-            request.shelf.push_back({name, *thickness, sideOf(what.half), familyOf(what.fits)});
+            request.shelf.push_back({name, *thickness, what.half, familyOf(what.fits)});
         }
     }
     if (!facts.layout) {

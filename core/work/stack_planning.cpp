@@ -17,8 +17,7 @@ PlanTask planTaskFor(const Facts& facts, const Assessment& assessment, const Uni
     PlanRequest& request = task.request;
     request.band = task.band.band;
     request.largestStack = static_cast<int>(facts.rules.largestStack);
-    request.objective =
-        facts.rules.objective == ObjectiveWord::leastTwist ? Objective::leastTwist : Objective::smallestResidual;
+    request.objective = facts.rules.objective;
     if (!facts.layout) {
         return task;
     }

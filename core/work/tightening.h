@@ -14,7 +14,7 @@ std::vector<FastenerId> tighteningOrder(const Facts& facts, FastenerKind kind,
                                         const std::vector<FastenerGroupSet>& groups);
 /// Main caps, then rods: the order of a verify round.
 std::vector<FastenerId> verifyOrder(const Facts& facts);
-/// Place in the order of its own kind, counted from 1, for the diagram.
+/// Destination in the order of its own kind, counted from 1, for the diagram.
 std::map<FastenerId, int> sequenceNumbers(const std::vector<FastenerId>& order);
 
 /// The round that is under way: begun, not complete, and nothing yet came between. Null: none.

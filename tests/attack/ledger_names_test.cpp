@@ -60,7 +60,7 @@ bool isAtLength(const std::string& column) {
 /// Whether an output shows everything: no control but the line feeds that the program itself writes, no mark that turns
 /// or hides.
 bool isVisible(const std::string& output) {
-    return !hiddenIn(output, TextPlace::lines) && output.find('\r') == std::string::npos;
+    return !hiddenIn(output, TextShape::lines) && output.find('\r') == std::string::npos;
 }
 
 } // namespace
@@ -75,7 +75,7 @@ TEST(AttackNames, are_refused_in_every_text_field_by_append_and_import) {
     for (const NameField& field : nameFields()) {
         for (std::size_t i = 0; i < characters; ++i) {
             const std::string& mark = hidden[isLong() ? i : turn++ % hidden.size()];
-            if (isAtLength(field.column) && !hiddenIn(mark, TextPlace::lines)) {
+            if (isAtLength(field.column) && !hiddenIn(mark, TextShape::lines)) {
                 continue; // a note may have lines
             }
             const std::string text = "Mi" + mark + "ra";

@@ -98,7 +98,7 @@ private:
         }
     }
 
-    /// One go at the engine: torques verified, a cap tightened anew, what that felled measured again.
+    /// One go at the engine: torques verified, a cap tightened anew, what that invalidated measured again.
     void work(std::int64_t cycle) {
         round();
         const auto fasteners = m_layout->verifiedFasteners();

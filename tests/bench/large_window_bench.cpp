@@ -100,9 +100,9 @@ void stations(benchmark::State& state, Manner manner) {
     for (auto _ : state) {
         for (const auto& entry : allWords<Station>()) {
             const Station station = entry.value;
-            const double shown = longestTurn([&] { window.showPlace({station, "3R"}); });
-            const double again = longestTurn([&] { window.showPlace({Station::engine, ""}); });
-            const double back = longestTurn([&] { window.showPlace({station, "3R"}); });
+            const double shown = longestTurn([&] { window.showDestination({station, "3R"}); });
+            const double again = longestTurn([&] { window.showDestination({Station::engine, ""}); });
+            const double back = longestTurn([&] { window.showDestination({station, "3R"}); });
             const double added = longestTurn([&] {
                 if (auto stored =
                         session.append(GapReading{{4, Side::right}, 2, {thou(64.8), "64.8 thou"}, "LEAVES-2", {}, "EDGE-1"});
@@ -115,9 +115,9 @@ void stations(benchmark::State& state, Manner manner) {
                         again, back, added);
             worst = std::max({worst, shown, again, back, added});
         }
-        window.showPlace({Station::history, "find"});
+        window.showDestination({Station::history, "find"});
         for (const char* tab : {"rounds", "repeatability", "find"}) {
-            const double shown = longestTurn([&] { window.showPlace({Station::history, tab}); });
+            const double shown = longestTurn([&] { window.showDestination({Station::history, tab}); });
             std::printf("  history, %-14s %6.1f ms\n", tab, shown);
             worst = std::max(worst, shown);
         }

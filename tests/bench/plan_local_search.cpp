@@ -18,25 +18,25 @@ public:
         m_isFree.assign(m_shims.size(), true);
         m_most = request.largestStack == 0 ? m_shims.size() : static_cast<std::size_t>(request.largestStack);
         for (const PlanPosition& p : request.positions) {
-            m_places.push_back({(p.gap - request.band.hi()).value(), (p.gap - request.band.lo()).value(), {}, false});
+            m_seats.push_back({(p.gap - request.band.hi()).value(), (p.gap - request.band.lo()).value(), {}, false});
         }
-        std::sort(m_places.begin(), m_places.end(), [](const Place& a, const Place& b) { return a.lo < b.lo; });
+        std::sort(m_seats.begin(), m_seats.end(), [](const Seat& a, const Seat& b) { return a.lo < b.lo; });
     }
 
     Served run(const std::function<bool()>& stop) {
-        for (Place& place : m_places) {
-            serve(place, 0);
+        for (Seat& seat : m_seats) {
+            serve(seat, 0);
         }
         Served best = count();
         while (!stop()) {
-            const std::vector<Place> places = m_places;
+            const std::vector<Seat> seats = m_seats;
             const std::vector<bool> isFree = m_isFree;
             ruinAndRecreate();
             const Served now = count();
             if (now.inBand > best.inBand || (now.inBand == best.inBand && now.shims <= best.shims)) {
                 best = now;
             } else {
-                m_places = places;
+                m_seats = seats;
                 m_isFree = isFree;
             }
         }
@@ -44,7 +44,7 @@ public:
     }
 
 private:
-    struct Place {
+    struct Seat {
         std::int64_t lo;
         std::int64_t hi;
         std::vector<std::size_t> stack;
@@ -52,14 +52,14 @@ private:
     };
 
     void ruinAndRecreate() {
-        std::vector<Place*> open;
-        for (Place& p : m_places) {
+        std::vector<Seat*> open;
+        for (Seat& p : m_seats) {
             if (!p.isServed) {
                 open.push_back(&p);
             }
         }
         for (std::size_t n = 1 + m_random() % 3; n > 0; --n) {
-            Place& p = m_places[m_random() % m_places.size()];
+            Seat& p = m_seats[m_random() % m_seats.size()];
             if (p.isServed) {
                 clear(p);
                 open.push_back(&p);
@@ -67,14 +67,14 @@ private:
         }
         std::shuffle(open.begin(), open.end(), m_random);
         if (m_random() % 2 == 0) {
-            std::stable_sort(open.begin(), open.end(), [](const Place* a, const Place* b) { return a->lo < b->lo; });
+            std::stable_sort(open.begin(), open.end(), [](const Seat* a, const Seat* b) { return a->lo < b->lo; });
         }
-        for (Place* p : open) {
+        for (Seat* p : open) {
             serve(*p, m_random() % 3);
         }
     }
 
-    void clear(Place& p) {
+    void clear(Seat& p) {
         for (const std::size_t s : p.stack) {
             m_isFree[s] = true;
         }
@@ -83,7 +83,7 @@ private:
     }
 
     /// Thick shims first, passing over one in so many by lot; then one exchanged for another.
-    void serve(Place& p, std::uint64_t passOver) {
+    void serve(Seat& p, std::uint64_t passOver) {
         std::int64_t total = 0;
         for (std::size_t s = 0; s < m_shims.size() && p.stack.size() < m_most && total < p.lo; ++s) {
             if (m_isFree[s] && total + m_shims[s] <= p.hi && (passOver == 0 || m_random() % (2 * passOver + 2) != 0)) {
@@ -99,7 +99,7 @@ private:
         }
     }
 
-    void exchange(Place& p, std::int64_t& total) {
+    void exchange(Seat& p, std::int64_t& total) {
         for (std::size_t& used : p.stack) {
             for (std::size_t s = 0; s < m_shims.size(); ++s) {
                 const std::int64_t other = total - m_shims[used] + m_shims[s];
@@ -114,7 +114,7 @@ private:
         }
     }
 
-    void take(Place& p, std::size_t s, std::int64_t& total) {
+    void take(Seat& p, std::size_t s, std::int64_t& total) {
         m_isFree[s] = false;
         p.stack.push_back(s);
         total += m_shims[s];
@@ -122,7 +122,7 @@ private:
 
     [[nodiscard]] Served count() const {
         Served served;
-        for (const Place& p : m_places) {
+        for (const Seat& p : m_seats) {
             served.inBand += p.isServed ? 1 : 0;
             served.shims += static_cast<int>(p.stack.size());
         }
@@ -132,7 +132,7 @@ private:
     std::vector<std::int64_t> m_shims; ///< thick to thin
     std::vector<bool> m_isFree;
     std::size_t m_most = 0;
-    std::vector<Place> m_places; ///< small gaps first
+    std::vector<Seat> m_seats; ///< small gaps first
     std::mt19937_64 m_random;
 };
 

@@ -156,7 +156,7 @@ void scanOfAnUnchangedFolder(benchmark::State& state) {
     (void)scan.run({}, {});
     for (auto _ : state) {
         const auto report = scan.run({}, {});
-        if (!report || report->glanced != 0) {
+        if (!report || report->summarised != 0) {
             stop("something was read again");
         }
     }

@@ -161,7 +161,7 @@ void KeyAtTheGirdle(benchmark::State& state) {
     window.resize(1280, 800);
     window.take(longestEngine());
     window.show();
-    window.showPlace({Station::girdle, "5R"});
+    window.showDestination({Station::girdle, "5R"});
     paintAll();
     const EntryField* entry = window.panel(Station::girdle)->entryField();
     if (entry == nullptr || !entry->isVisible()) {

@@ -24,7 +24,7 @@ public:
         for (std::size_t j = 0; j < c.bearings.size(); ++j) {
             for (std::size_t u = 0; u < c.shelf.size(); ++u) {
                 for (std::size_t l = 0; l < c.shelf.size(); ++l) {
-                    if (u != l && c.shelf[u].side != ShellSide::lower && c.shelf[l].side != ShellSide::upper) {
+                    if (u != l && c.shelf[u].half != ShellHalf::lower && c.shelf[l].half != ShellHalf::upper) {
                         addPair(j, u, l);
                     }
                 }

@@ -55,7 +55,7 @@ private:
         m_most = 1.12 * most;
     }
 
-    void answersOf(const std::vector<Response>& responses, int sign, const QString& word,
+    void answersOf(const std::vector<Response>& responses, int sign, const QString& answer,
                    QCPScatterStyle::ScatterShape shape, const QColor& colour) {
         QVector<double> x;
         QVector<double> y;
@@ -70,12 +70,12 @@ private:
             const QString step = textOf(formatFineSigned(Length(toNearest(height)), m_units));
             m_text.points.push_back({{x.back(), share},
                                      {},
-                                     filled(FeelChartText::tr("%1: %2 in %3 of %4 answers"), step, word, r.successes,
+                                     filled(FeelChartText::tr("%1: %2 in %3 of %4 answers"), step, answer, r.successes,
                                             r.trials),
                                      0});
         }
         QCPScatterStyle style(shape, QPen(colour, 1.2), QBrush(colour), 0.6 * lineHeight(m_plot));
-        markers(m_plot, style, word)->setData(x, y);
+        markers(m_plot, style, answer)->setData(x, y);
     }
 
     void curveOf(const std::optional<ProbitFit>& fit, int sign, const QColor& colour, Qt::PenStyle style) {

@@ -32,7 +32,7 @@ public:
         beginChart(m_plot, m_look);
         m_text.name = SpreadChartText::tr("Gap survey");
         for (const auto& [position, gap] : m_assessment.gaps) {
-            if (!gap.standing.empty() || !gap.fallen.empty()) {
+            if (!gap.current.empty() || !gap.outdated.empty()) {
                 readingsOf(position, gap);
             }
         }
@@ -54,37 +54,37 @@ private:
     };
 
     void readingsOf(Position position, const GapResult& gap) {
-        const auto all = gap.standing.size() + gap.fallen.size();
+        const auto all = gap.current.size() + gap.outdated.size();
         const auto count = std::min(all, mostPoints);
         std::size_t skipped = all - count;
         m_isThinned = m_isThinned || skipped > 0;
         const double step = std::min(passStep, 0.36 / static_cast<double>(count));
         double x = middleOf(position) - step * (static_cast<double>(count) - 1) / 2;
-        const auto add = [&](const Seen<GapReading>& reading, bool isStanding) {
-            (isStanding ? m_standing : m_fallen) += 1;
+        const auto add = [&](const Seen<GapReading>& reading, bool isCurrent) {
+            (isCurrent ? m_current : m_outdated) += 1;
             if (skipped > 0) {
                 --skipped;
                 return;
             }
             const double y = shown(reading.what.value(), m_units);
-            Cloud& cloud = m_clouds[position.side == Side::right ? 1 : 0][isStanding ? 1 : 0];
+            Cloud& cloud = m_clouds[position.side == Side::right ? 1 : 0][isCurrent ? 1 : 0];
             cloud.x.push_back(x);
             cloud.y.push_back(y);
             QString words = textOf(describe(position)) + QStringLiteral(": ") +
                             textOf(format(reading.what.value(), m_units)) + QStringLiteral(", ") +
                             SpreadChartText::tr("pass %1").arg(reading.what.pass);
-            if (!isStanding) {
+            if (!isCurrent) {
                 words += QStringLiteral(", ") + SpreadChartText::tr("no longer stands");
             }
             words += QStringLiteral("\n") + whoWithWhatWhen(reading.person, reading.what.instrument, reading.time);
             m_text.points.push_back({{x, y}, textOf(code(position)), words, reading.entry});
             x += step;
         };
-        // Fallen readings are the older ones: left of those that stand.
-        for (const auto& reading : gap.fallen) {
+        // Outdated readings are the older ones: left of those that stand.
+        for (const auto& reading : gap.outdated) {
             add(reading, false);
         }
-        for (const auto& reading : gap.standing) {
+        for (const auto& reading : gap.current) {
             add(reading, true);
         }
         m_caps.insert(position.cap);
@@ -107,22 +107,22 @@ private:
         accepted->setPen(QPen(m_look.ink, 0.16 * lineHeight(m_plot), Qt::SolidLine, Qt::FlatCap));
         accepted->setName(SpreadChartText::tr("accepted gap"));
         accepted->setData(x, y);
-        bool isFallenNamed = false;
+        bool isOutdatedNamed = false;
         for (const Side side : {Side::left, Side::right}) {
             const auto& clouds = m_clouds[side == Side::right ? 1 : 0];
             const QColor colour = side == Side::left ? m_look.ink : m_look.accent;
-            QCPGraph* standing =
+            QCPGraph* current =
                 markers(m_plot, sideMarker(side, true, colour, size),
                         side == Side::left ? SpreadChartText::tr("left") : SpreadChartText::tr("right"));
-            standing->setData(clouds[1].x, clouds[1].y);
-            QCPGraph* fallen =
+            current->setData(clouds[1].x, clouds[1].y);
+            QCPGraph* outdated =
                 markers(m_plot, sideMarker(side, false, colour, size), SpreadChartText::tr("no longer stands"));
-            fallen->setData(clouds[0].x, clouds[0].y);
+            outdated->setData(clouds[0].x, clouds[0].y);
             // Hollow says the same on either side: it stands in the legend once.
-            if (clouds[0].x.isEmpty() || isFallenNamed) {
-                fallen->removeFromLegend();
+            if (clouds[0].x.isEmpty() || isOutdatedNamed) {
+                outdated->removeFromLegend();
             }
-            isFallenNamed = isFallenNamed || !clouds[0].x.isEmpty();
+            isOutdatedNamed = isOutdatedNamed || !clouds[0].x.isEmpty();
         }
     }
 
@@ -170,11 +170,11 @@ private:
     void describeAll() {
         const SurveyResult& survey = m_assessment.survey;
         QStringList parts{SpreadChartText::tr("%1 readings at caps %2 to %3.")
-                              .arg(m_standing + m_fallen)
+                              .arg(m_current + m_outdated)
                               .arg(*m_caps.begin())
                               .arg(*m_caps.rbegin())};
-        if (m_fallen > 0) {
-            parts << SpreadChartText::tr("%1 of them no longer stand.").arg(m_fallen);
+        if (m_outdated > 0) {
+            parts << SpreadChartText::tr("%1 of them no longer stand.").arg(m_outdated);
         }
         if (m_isThinned) {
             parts << SpreadChartText::tr("Of each position the last %1 are drawn.").arg(mostPoints);
@@ -195,10 +195,10 @@ private:
     const Look& m_look;
     ChartText m_text;
     std::set<int> m_caps;
-    std::array<std::array<Cloud, 2>, 2> m_clouds; ///< by side, then fallen and standing
+    std::array<std::array<Cloud, 2>, 2> m_clouds; ///< by side, then outdated and current
     bool m_isThinned = false;
-    int m_standing = 0;
-    int m_fallen = 0;
+    int m_current = 0;
+    int m_outdated = 0;
 };
 
 } // namespace
@@ -209,7 +209,7 @@ ChartText fillSpreadChart(QCustomPlot& plot, const Assessment& assessment, const
 
 bool isSpreadChartThinned(const Assessment& assessment) {
     return std::ranges::any_of(assessment.gaps, [](const auto& one) {
-        return one.second.standing.size() + one.second.fallen.size() > mostPoints;
+        return one.second.current.size() + one.second.outdated.size() > mostPoints;
     });
 }
 

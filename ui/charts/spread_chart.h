@@ -6,7 +6,7 @@
 
 namespace caprail {
 
-/// Draws the gap survey into an empty plot: every reading (standing filled, fallen hollow), the accepted gap as a bar,
+/// Draws the gap survey into an empty plot: every reading (current filled, outdated hollow), the accepted gap as a bar,
 /// left and right side by side at each cap in different shapes, and the survey's spread between two lines.
 /// Lengths along the upright axis are in the units given.
 ChartText fillSpreadChart(QCustomPlot& plot, const Assessment& assessment, const Units& units, const Look& look);

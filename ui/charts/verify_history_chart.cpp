@@ -197,10 +197,11 @@ void drawVerifyHistoryChart(QPainter& painter, const QRectF& area, const Facts& 
                             const Look& look, const RoundFilter& filter) {
     // Paper cannot be moved: what lies outside of it need not be made.
     const std::int64_t last = facts.rounds.empty() ? 0 : facts.rounds.back().begun.what.round;
-    const RoundFilter inSight = [&](const RoundPoint& point) {
+    const RoundFilter visibleRounds = [&](const RoundPoint& point) {
         return point.round > last - shownRounds && (!filter || filter(point));
     };
-    drawChart(painter, area, [&](QCustomPlot& plot) { fillVerifyHistoryChart(plot, facts, units, look, inSight, {}); });
+    drawChart(painter, area,
+              [&](QCustomPlot& plot) { fillVerifyHistoryChart(plot, facts, units, look, visibleRounds, {}); });
 }
 
 VerifyHistoryChart::VerifyHistoryChart(QWidget* parent) : Chart(parent) {

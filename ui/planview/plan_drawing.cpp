@@ -49,10 +49,10 @@ PlanScene::PlanScene(PlanContent what, const PlanOrientation& orientation, const
     }
 }
 
-const PlanPlace* PlanScene::find(const QString& code) const {
+const PlanPlace* PlanScene::find(const QString& placeCode) const {
     const auto at =
-        std::find_if(places.begin(), places.end(), [&](const PlanPlace& place) { return place.code == code; });
-    return code.isEmpty() || at == places.end() ? nullptr : &*at;
+        std::find_if(places.begin(), places.end(), [&](const PlanPlace& place) { return place.code == placeCode; });
+    return placeCode.isEmpty() || at == places.end() ? nullptr : &*at;
 }
 
 const Callout* PlanScene::calloutOf(const PlanPlace& place) const {

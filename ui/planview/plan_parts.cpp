@@ -206,8 +206,8 @@ void paintWays(QPainter& painter, const PlanScene& scene, const Look& look) {
     const QPointF forwards = -frame.rearwards();
     const QPointF across = frame.outwards(Side::right);
     // An arrow on the crank's axis, and the word beside it where the paper has room.
-    const QPointF word = frame.isUpright() ? scene.front + QPointF(scene.frontText.width() / 2 + 0.7 * em, 0)
-                                           : scene.front - QPointF(0, 0.95 * em);
+    const QPointF frontAt = frame.isUpright() ? scene.front + QPointF(scene.frontText.width() / 2 + 0.7 * em, 0)
+                                              : scene.front - QPointF(0, 0.95 * em);
     const QPointF tip = scene.front + forwards * (frame.isUpright() ? 0.85 : 1.3) * em;
     const QPointF tail = scene.front - forwards * (frame.isUpright() ? 0.75 : 1.2) * em;
     painter.setPen(solid(look.ink, scene.line(2.2)));
@@ -218,7 +218,7 @@ void paintWays(QPainter& painter, const PlanScene& scene, const Look& look) {
         QPolygonF{tip, tip - forwards * 0.75 * em + across * 0.3 * em, tip - forwards * 0.75 * em - across * 0.3 * em});
     painter.setFont(scene.type.sized(0.85, true));
     painter.setPen(look.ink);
-    centred(painter, word, QCoreApplication::translate("PlanDrawing", "FRONT"));
+    centred(painter, frontAt, QCoreApplication::translate("PlanDrawing", "FRONT"));
 
     painter.setFont(scene.type.sized(0.8));
     painter.setPen(look.quiet);

@@ -61,8 +61,8 @@ void PlanView::setOrientation(const PlanOrientation& orientation) {
     emit orientationChanged();
 }
 
-void PlanView::setLayers(PlanLayers shown, PlanLayers hidden) {
-    m_shown = shown;
+void PlanView::setLayers(PlanLayers on, PlanLayers hidden) {
+    m_shown = on;
     m_hidden = hidden;
     if (m_content) {
         PlanContent content = std::move(*m_content);

@@ -348,9 +348,9 @@ void ShopWindow::takeReport(const ScanReport& report) {
 void ShopWindow::showProgress(const ScanProgress& progress) {
     m_progress->setMaximum(static_cast<int>(progress.total));
     m_progress->setValue(static_cast<int>(progress.done));
-    m_progress->setFormat(progress.step == ScanProgress::Step::finding    ? tr("looking")
-                          : progress.step == ScanProgress::Step::glancing ? tr("%v of %m found")
-                                                                          : tr("%v of %m read"));
+    m_progress->setFormat(progress.step == ScanProgress::Step::finding       ? tr("looking")
+                          : progress.step == ScanProgress::Step::summarising ? tr("%v of %m found")
+                                                                             : tr("%v of %m read"));
     // A look that finds nothing new comes and goes unseen.
     const bool isWorth = progress.total > 0 || m_model->total() == 0;
     m_progress->setVisible(isWorth);

@@ -6,7 +6,7 @@
 
 namespace caprail {
 
-/// What may stand at a place of a sentence: a text, or a whole number written in plain digits.
+/// What may stand at a placeholder of a sentence: a text, or a whole number written in plain digits.
 class Filling {
 public:
     Filling(const QString& text) : m_text(text) {}
@@ -19,8 +19,8 @@ private:
 
 QString filledWith(const QString& pattern, std::initializer_list<Filling> texts);
 
-/// The sentence with its places %1 to %9 filled, all at once: a text that is filled in is not searched for places
-/// again, as it is where one `arg` follows another, and a name such as «50 %2» stays as it is.
+/// The sentence with its placeholders %1 to %9 filled, all at once: a text that is filled in is not searched for
+/// placeholders again, as it is where one `arg` follows another, and a name such as «50 %2» stays as it is.
 template <class... Texts> QString filled(const QString& pattern, const Texts&... texts) {
     return filledWith(pattern, {Filling(texts)...});
 }

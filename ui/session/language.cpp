@@ -37,8 +37,8 @@ std::string coreSentence(const char* source) {
 
 /// The language of this run: set once, by `speak`.
 QString& language() {
-    static QString code = QStringLiteral("en");
-    return code;
+    static QString languageCode = QStringLiteral("en");
+    return languageCode;
 }
 
 } // namespace
@@ -55,8 +55,8 @@ QString chosenLanguage() {
     return QSettings().value(setting).toString();
 }
 
-void keepChosenLanguage(const QString& code) {
-    QSettings().setValue(setting, code);
+void keepChosenLanguage(const QString& languageCode) {
+    QSettings().setValue(setting, languageCode);
 }
 
 QString languageFor(const QString& choice, const QLocale& desktop) {
@@ -64,15 +64,15 @@ QString languageFor(const QString& choice, const QLocale& desktop) {
     return languages().contains(wanted) ? wanted : languages().front();
 }
 
-void speak(const QString& code) {
+void speak(const QString& languageCode) {
     QCoreApplication* const application = QCoreApplication::instance();
     auto* catalogue = new Catalogue(application);
-    if (!catalogue->load(QStringLiteral(":/caprail/translations/caprail_%1.qm").arg(code))) {
+    if (!catalogue->load(QStringLiteral(":/caprail/translations/caprail_%1.qm").arg(languageCode))) {
         return; // English stands in the source
     }
-    language() = code;
+    language() = languageCode;
     auto* ofQt = new QTranslator(application);
-    if (ofQt->load(QStringLiteral("qtbase_") + code, QLibraryInfo::path(QLibraryInfo::TranslationsPath))) {
+    if (ofQt->load(QStringLiteral("qtbase_") + languageCode, QLibraryInfo::path(QLibraryInfo::TranslationsPath))) {
         QCoreApplication::installTranslator(ofQt);
     }
     QCoreApplication::installTranslator(catalogue);

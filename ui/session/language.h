@@ -11,7 +11,7 @@ QStringList languages();
 
 /// The language that was chosen in the preferences; empty: that of the desktop.
 QString chosenLanguage();
-void keepChosenLanguage(const QString& code);
+void keepChosenLanguage(const QString& languageCode);
 
 /// The one of `languages()` that `choice` asks for; an empty one asks for `desktop`'s. English where neither is spoken.
 QString languageFor(const QString& choice, const QLocale& desktop);
@@ -21,6 +21,6 @@ QString spokenLanguage();
 
 /// Sets the language of everything the program says: the window, the core's sentences, and Qt's own dialogs where Debian
 /// has them translated. Call it once, after the application object was made and before anything is said.
-void speak(const QString& code);
+void speak(const QString& languageCode);
 
 } // namespace caprail

@@ -50,9 +50,9 @@ private:
 RecordSession::RecordSession(ReadRecord record)
     : m_file(std::move(record.file)), m_path(std::move(record.path)), m_person(lastPerson(m_file.ledger())),
       m_notice(std::move(record.notice)), m_upgradeProblem(std::move(record.upgradeProblem)),
-      m_looker(std::make_unique<PlaceLooker>()), m_mark(record.mark) {
-    connect(m_looker.get(), &PlaceLooker::seen, this, &RecordSession::follow);
-    connect(m_looker.get(), &PlaceLooker::silent, this, &RecordSession::followSilence);
+      m_probe(std::make_unique<LocationProbe>()), m_mark(record.mark) {
+    connect(m_probe.get(), &LocationProbe::seen, this, &RecordSession::follow);
+    connect(m_probe.get(), &LocationProbe::silent, this, &RecordSession::followSilence);
     m_facts = fold(m_file.ledger());
     assessAnew();
 }
@@ -71,8 +71,8 @@ Result<ReadRecord> RecordSession::read(const QString& path) {
             problem = QString::fromStdString(upgraded.error().sentence);
         }
     }
-    const auto place = RecordPlace::of(pathBytes(path));
-    const auto mark = place ? place->mark() : Result<FileMark>(tl::unexpected(place.error()));
+    const auto location = RecordLocation::of(pathBytes(path));
+    const auto mark = location ? location->mark() : Result<FileMark>(tl::unexpected(location.error()));
     auto file = RecordFile::open(pathBytes(path), OpenMode::readWrite);
     if (!file) {
         return tl::unexpected(file.error());
@@ -194,7 +194,7 @@ Result<std::int64_t> RecordSession::judgeAndStore(const Unstored& entry, bool& i
     if (!judged) {
         return tl::unexpected(judged.error());
     }
-    if (m_looker->isSilent() && !isReadOnly()) {
+    if (m_probe->isSilent() && !isReadOnly()) {
         return refuse(m_lost.toStdString()); // to try would hang, for as long as the disk does
     }
     const Waiting waiting;

@@ -7,7 +7,7 @@
 #include <assessment/admission.h>
 #include <memory>
 #include <optional>
-#include <session/place_looker.h>
+#include <session/location_probe.h>
 #include <store/file/record_file.h>
 
 namespace caprail {
@@ -92,28 +92,28 @@ public:
     Result<QString> restoreFrom(const QString& copy);
 
     /// Begins to look whether the file is still there and whether another program appended to it. It is looked at on
-    /// another thread; what is new is told by `placeLost`, `placeFound` and `changed`, and `lookedAround` comes in any
+    /// another thread; what is new is told by `fileLost`, `fileFound` and `changed`, and `lookedAround` comes in any
     /// case, once the disk answers. To be called now and then.
     void lookAround();
     /// Why nothing can be stored at the moment: the file was moved, replaced, taken away, or its disk does not answer;
     /// empty while all is well. While the disk is silent, entries wait without being tried, so that nothing hangs; they
     /// are stored, in order, as soon as it answers.
     [[nodiscard]] QString lostReason() const { return m_lost; }
-    [[nodiscard]] PlaceLooker& looker() { return *m_looker; }
+    [[nodiscard]] LocationProbe& probe() { return *m_probe; }
     /// Reads what another program appended meanwhile; false when it could not be read.
     bool refresh();
-    /// Asks the window to show a place.
-    void goTo(const Place& place) { emit placeRequested(place); }
+    /// Asks the window to jump there.
+    void goTo(const Destination& destination) { emit destinationRequested(destination); }
 
 signals:
     void changed();                                    ///< facts, assessment, units or person are new
     void stored(qint64 sequence, const QString& line); ///< an entry is on disk
     void refused(const QString& sentence);             ///< an entry was not taken
     void notStored(const QString& sentence);           ///< an entry waits: the disk did not take it
-    void placeRequested(const caprail::Place& place);
+    void destinationRequested(const caprail::Destination& destination);
     void waiting();                          ///< what waits to be stored is another
-    void placeLost(const QString& sentence); ///< the file is no longer where it was
-    void placeFound();                       ///< it is there again
+    void fileLost(const QString& sentence);  ///< the file is no longer where it was
+    void fileFound();                        ///< it is there again
     void lookedAround();                     ///< a look was answered
     void moved();                            ///< the session goes on in another file
 
@@ -123,7 +123,7 @@ private:
     Result<std::int64_t> enter(Unstored entry);
     Result<std::int64_t> judgeAndStore(const Unstored& entry, bool& isJudgedGood);
     Result<std::int64_t> letWait(Unstored entry, const Problem& why);
-    void follow(const PlaceSeen& seen);
+    void follow(const LocationSeen& seen);
     void followSilence();
     void setLost(const QString& why);
     void goneElsewhere();
@@ -139,7 +139,7 @@ private:
     QString m_notice;
     QString m_upgradeProblem;
     QString m_lost;
-    std::unique_ptr<PlaceLooker> m_looker;
+    std::unique_ptr<LocationProbe> m_probe;
     std::optional<FileMark> m_mark;   ///< as it was when the ledger was last read from it
     bool m_isSilent = false;          ///< its disk does not answer at the moment
     std::uint64_t m_writes = 0;       ///< entries that this session stored

@@ -129,7 +129,7 @@ void fitsSection(const Writing& w) {
         if (check.kind != CheckKind::fit) {
             continue;
         }
-        const auto* place = std::get_if<FitPlace>(&check.subject);
+        const auto* place = std::get_if<FitId>(&check.subject);
         const BandFact* band = place == nullptr ? nullptr : w.facts().bandNamed(place->first);
         std::vector<Length> readings;
         if (place != nullptr) {

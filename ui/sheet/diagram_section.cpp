@@ -10,7 +10,7 @@ namespace caprail::sheet {
 namespace {
 
 /// Worse comes later: a position shows the worst of its gap, its stack and its recheck.
-int badness(CheckState state) {
+int severity(CheckState state) {
     switch (state) {
     case CheckState::good:
         return 0;
@@ -34,16 +34,16 @@ PlanMark markFor(const Writing& w, Position p) {
     mark.state = CheckState::good;
     for (const char* kind : {"gap:", "stack:", "recheck:"}) {
         const CheckState state = w.stateOf(kind + code(p));
-        mark.state = badness(state) > badness(mark.state) ? state : mark.state;
+        mark.state = severity(state) > severity(mark.state) ? state : mark.state;
     }
     const auto gap = w.assessment().gaps.find(p);
     if (gap != w.assessment().gaps.end()) {
         const GapResult& result = gap->second;
         if (result.last) {
             mark.figure = text(formatBare(*result.last, w.units()));
-        } else if (!result.fallen.empty()) {
+        } else if (!result.outdated.empty()) {
             // What was read before it moved, so that the place is not bare; its state says that it is stale.
-            mark.figure = text(formatBare(result.fallen.back().what.value(), w.units()));
+            mark.figure = text(formatBare(result.outdated.back().what.value(), w.units()));
         }
     }
     const auto stack = w.assessment().stacks.find(p);

@@ -11,7 +11,7 @@ namespace caprail::sheet {
 namespace {
 
 std::vector<SheetCell> trialRow(const Writing& w, const Check& check) {
-    const auto* place = std::get_if<TrialPlace>(&check.subject);
+    const auto* place = std::get_if<TrialId>(&check.subject);
     if (place == nullptr) {
         return {strongCell(text(check.title)), none(), capitalised(text(check.sentence)), quietCell(none()),
                 stateCell(check.state)};

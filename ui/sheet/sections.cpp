@@ -7,8 +7,8 @@
 
 namespace caprail::sheet {
 
-CheckState Writing::stateOf(const std::string& code) const {
-    const Check* check = assessment().find(code);
+CheckState Writing::stateOf(const std::string& checkCode) const {
+    const Check* check = assessment().find(checkCode);
     return check == nullptr ? CheckState::notDone : check->state;
 }
 
@@ -44,9 +44,9 @@ SheetCell verdictCell(CheckState state) {
     return stateCell(state, state == CheckState::good ? Sheet::tr("in") : QString());
 }
 
-SheetCell verdictCell(const Writing& w, const std::string& code) {
-    const Check* check = w.assessment().find(code);
-    SheetCell cell = verdictCell(w.stateOf(code));
+SheetCell verdictCell(const Writing& w, const std::string& checkCode) {
+    const Check* check = w.assessment().find(checkCode);
+    SheetCell cell = verdictCell(w.stateOf(checkCode));
     const std::string beside = check == nullptr ? std::string() : besideVerdict(*check, w.units());
     if (!beside.empty() && check->state != CheckState::stale) {
         cell.text += QLatin1Char('\n') + text(beside);
@@ -65,7 +65,7 @@ QString conformitySentence() {
 } // namespace
 
 QString ruleSentence(const RulesSet& rules) {
-    if (rules.decision == DecisionWord::simple) {
+    if (rules.decision == DecisionRule::simple) {
         return Sheet::tr("Decision rule: simple acceptance. The measured value alone decides; its expanded uncertainty "
                          "U is shown and not counted.") +
                QLatin1Char(' ') + conformitySentence();
@@ -73,7 +73,7 @@ QString ruleSentence(const RulesSet& rules) {
     return Sheet::tr("Decision rule: guard bands (ISO 14253-1). A value is in when all of value ± U lies inside its "
                      "band, out when all of it lies outside, and too close to call otherwise. U is the expanded "
                      "uncertainty, %1.")
-               .arg(rules.coverage == CoverageWord::two ? Sheet::tr("k = 2") : Sheet::tr("Student's t at 95.45 %")) +
+               .arg(rules.coverage == Coverage::two ? Sheet::tr("k = 2") : Sheet::tr("Student's t at 95.45 %")) +
            QLatin1Char(' ') + conformitySentence();
 }
 

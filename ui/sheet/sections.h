@@ -21,7 +21,7 @@ struct Writing {
     [[nodiscard]] const Assessment& assessment() const { return source.assessment; }
     [[nodiscard]] const Units& units() const { return options.units; }
     /// The state of a check by its code; `notDone` when there is no such check.
-    [[nodiscard]] CheckState stateOf(const std::string& code) const;
+    [[nodiscard]] CheckState stateOf(const std::string& checkCode) const;
     /// "2026-05-04 09:30" by the clock of the options' time zone; never parted over two lines.
     [[nodiscard]] QString time(UtcTime time) const;
     /// "2026-05-04", the day on which the moment fell in that zone.
@@ -60,7 +60,7 @@ void differenceSection(const Writing& w, const BuildComparison& comparison);
 /// A verdict against a band: "in" for good, else the state's own word.
 SheetCell verdictCell(CheckState state);
 /// The same of a check by its code, with probability and capability under it where a number was judged.
-SheetCell verdictCell(const Writing&, const std::string& code);
+SheetCell verdictCell(const Writing&, const std::string& checkCode);
 /// Which decision rule the record judges by, as a sentence.
 QString ruleSentence(const RulesSet& rules);
 /// "0.0018 to 0.0025 in, target 0.0022 in (who says so)"

@@ -107,7 +107,7 @@ Result<QStringList> writeSheetPages(const SheetSource& source, const QString& pn
     // No page is written while another one's place is not good.
     for (int page = 1; page <= static_cast<int>(pages.size()); ++page) {
         const std::string path = pathBytes(pathOf(page));
-        if (auto good = judgeOutputPlace(path, OutputSort::sheet); !good) {
+        if (auto good = judgeOutputPath(path, OutputSort::sheet); !good) {
             return tl::unexpected(good.error());
         }
         if (!options.mayReplace && QFileInfo::exists(pathOf(page))) {
@@ -134,7 +134,7 @@ Result<QStringList> writeSheetPages(const SheetSource& source, const QString& pn
     return written;
 }
 
-QStringList standingPages(const QString& pngPath) {
+QStringList existingPages(const QString& pngPath) {
     const QFileInfo target(pngPath);
     const QRegularExpression page(
         QStringLiteral("^%1-[0-9]+\\.png$").arg(QRegularExpression::escape(target.completeBaseName())));

@@ -66,7 +66,7 @@ Result<QStringList> writeSheetPages(const SheetSource& source, const QString& pn
                                     int dotsPerInch = 150);
 
 /// The pictures of an earlier sheet that stand beside such a path: OUT-1.png and so on.
-QStringList standingPages(const QString& pngPath);
+QStringList existingPages(const QString& pngPath);
 
 /// Writes a card at 1 : 1 with a circle per position to lay its shims on before they go in, with what belongs there.
 /// The circles lie as the positions do on the engine where the paper is large enough, else in rows, cap by cap.

@@ -84,8 +84,8 @@ TextBlock::Widths TextBlock::widthsOf(const QString& text, const QFont& font) {
     Widths widths;
     for (const QString& line : printed(text).split(QLatin1Char('\n'))) {
         widths.line = std::max(widths.line, metrics.horizontalAdvance(line));
-        for (const QString& word : line.split(QLatin1Char(' '))) {
-            widths.word = std::max(widths.word, metrics.horizontalAdvance(word));
+        for (const QString& piece : line.split(QLatin1Char(' '))) {
+            widths.word = std::max(widths.word, metrics.horizontalAdvance(piece));
         }
     }
     // A hair more than measured: shaping in the layout may round the other way.

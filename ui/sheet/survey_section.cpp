@@ -8,9 +8,9 @@ namespace caprail::sheet {
 
 namespace {
 
-QString standingText(const GapResult& gap, const Units& units) {
+QString currentText(const GapResult& gap, const Units& units) {
     std::vector<Length> readings;
-    for (const auto& reading : gap.standing) {
+    for (const auto& reading : gap.current) {
         readings.push_back(reading.what.value());
     }
     return readingsText(readings, units);
@@ -31,14 +31,14 @@ SheetTable gapsTable(const Writing& w) {
     for (const Position p : w.facts().layout->positions()) {
         const auto at = w.assessment().gaps.find(p);
         const GapResult gap = at == w.assessment().gaps.end() ? GapResult{} : at->second;
-        const bool hasSpread = gap.standing.size() > 1;
+        const bool hasSpread = gap.current.size() > 1;
         table.rows.push_back(
-            {strongCell(text(code(p))), standingText(gap, units),
-             gap.standing.empty() ? none() : bare(Length(toNearest(gap.mean)), units),
+            {strongCell(text(code(p))), currentText(gap, units),
+             gap.current.empty() ? none() : bare(Length(toNearest(gap.mean)), units),
              hasSpread ? bare(gap.range, units) : none(),
              hasSpread ? text(formatSpread(gap.standardDeviation, units)).section(QLatin1Char(' '), 0, 0) : none(),
-             strongCell(bareFine(gap.accepted, units)), gap.standing.empty() ? none() : bareU(gap.uncertainty, units),
-             gap.fallen.empty() ? quietCell(none()) : SheetCell(QString::number(gap.fallen.size())),
+             strongCell(bareFine(gap.accepted, units)), gap.current.empty() ? none() : bareU(gap.uncertainty, units),
+             gap.outdated.empty() ? quietCell(none()) : SheetCell(QString::number(gap.outdated.size())),
              stateCell(w.stateOf("gap:" + code(p)))});
     }
     return table;

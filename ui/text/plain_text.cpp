@@ -10,11 +10,11 @@
 namespace caprail {
 
 QString visible(const QString& text) {
-    QStringList shown;
+    QStringList visibleText;
     for (const QString& part : text.split(QLatin1Char('\t'))) {
-        shown << QString::fromStdString(visibleLines(part.toStdString()));
+        visibleText << QString::fromStdString(visibleLines(part.toStdString()));
     }
-    return shown.join(QLatin1Char('\t'));
+    return visibleText.join(QLatin1Char('\t'));
 }
 
 QString literal(const QString& text) {
@@ -31,8 +31,8 @@ QString literalTitle(const QString& text) {
 }
 
 QString plainTip(const QString& text) {
-    const QString shown = visible(text);
-    return Qt::mightBeRichText(shown) ? wrappedTip(shown) : shown;
+    const QString visibleText = visible(text);
+    return Qt::mightBeRichText(visibleText) ? wrappedTip(visibleText) : visibleText;
 }
 
 QString wrappedTip(const QString& text) {
@@ -52,10 +52,10 @@ void showTip(QPoint at, const QString& text, QWidget* widget, const QRect& area)
     QToolTip::showText(at, plainTip(text), widget, area);
 }
 
-void addRow(QFormLayout* form, const QString& text, QWidget* field) {
+void addRow(QFormLayout* form, const QString& text, QWidget* input) {
     auto* label = new Label(text);
-    label->setBuddy(field);
-    form->addRow(label, field);
+    label->setBuddy(input);
+    form->addRow(label, input);
 }
 
 } // namespace caprail

@@ -45,6 +45,6 @@ template <class Target> void setTip(Target* target, const QString& text) {
 void showTip(QPoint at, const QString& text, QWidget* widget, const QRect& area = {});
 
 /// A row of a form whose label is plain text too. `text` is the program's own, with its «&».
-void addRow(QFormLayout* form, const QString& text, QWidget* field);
+void addRow(QFormLayout* form, const QString& text, QWidget* input);
 
 } // namespace caprail

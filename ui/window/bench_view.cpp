@@ -45,7 +45,7 @@ BenchView::BenchView(RecordSession& session, QWidget* parent)
 }
 
 BenchView::~BenchView() {
-    giveBack();
+    returnField();
 }
 
 EntryField* BenchView::field() const {
@@ -71,19 +71,19 @@ bool BenchView::enter(StationPanel* station) {
     return true;
 }
 
-void BenchView::take(EntryField* field) {
-    giveBack();
-    QWidget* owner = field->parentWidget();
+void BenchView::take(EntryField* entryField) {
+    returnField();
+    QWidget* owner = entryField->parentWidget();
     m_gap = new QWidget(owner);
-    delete owner->layout()->replaceWidget(field, m_gap);
-    m_field = field;
-    m_column->insertWidget(2, field);
-    field->show();
+    delete owner->layout()->replaceWidget(entryField, m_gap);
+    m_field = entryField;
+    m_column->insertWidget(2, entryField);
+    entryField->show();
     scale();
-    field->setFocus();
+    entryField->setFocus();
 }
 
-void BenchView::giveBack() {
+void BenchView::returnField() {
     if (m_field && m_gap) {
         m_field->setScale(1);
         m_column->removeWidget(m_field);
@@ -100,7 +100,7 @@ void BenchView::leave() {
         return;
     }
     disconnect(m_station, nullptr, this, nullptr);
-    giveBack();
+    returnField();
     m_station = nullptr;
     emit left();
 }

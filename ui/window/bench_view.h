@@ -38,8 +38,8 @@ protected:
     bool focusNextPrevChild(bool) override { return true; }
 
 private:
-    void take(EntryField* field);
-    void giveBack();
+    void take(EntryField* entryField);
+    void returnField();
     void follow();
     void scale();
     RecordSession& m_session;

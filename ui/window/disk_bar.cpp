@@ -81,8 +81,8 @@ void DiskBar::follow() {
     RecordSession* const session = m_window.session();
     if (session != nullptr) {
         connect(session, &RecordSession::waiting, this, &DiskBar::refresh);
-        connect(session, &RecordSession::placeLost, this, &DiskBar::refresh);
-        connect(session, &RecordSession::placeFound, this, &DiskBar::refresh);
+        connect(session, &RecordSession::fileLost, this, &DiskBar::refresh);
+        connect(session, &RecordSession::fileFound, this, &DiskBar::refresh);
         connect(session, &RecordSession::moved, this, &DiskBar::refresh);
         connect(session, &RecordSession::changed, this, &DiskBar::refresh);
         m_timer->start();

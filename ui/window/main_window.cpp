@@ -28,7 +28,7 @@
 #include <window/menus.h>
 #include <window/new_record_dialog.h>
 #include <window/next_bar.h>
-#include <window/panel_room.h>
+#include <window/panel_scroller.h>
 #include <window/place_panel.h>
 #include <window/preferences_dialog.h>
 #include <window/shop_wiring.h>
@@ -103,7 +103,7 @@ void MainWindow::take(std::unique_ptr<RecordSession> session) {
     left->addWidget(m_list);
     left->addWidget(m_place, 1);
     row->addLayout(left);
-    row->addWidget(new PanelRoom(m_stack, page), 1);
+    row->addWidget(new PanelScroller(m_stack, page), 1);
     auto* column = new QVBoxLayout(page);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
@@ -120,7 +120,7 @@ void MainWindow::take(std::unique_ptr<RecordSession> session) {
         followPlace();
     });
     connect(m_session.get(), &RecordSession::changed, this, &MainWindow::refreshAll);
-    connect(m_session.get(), &RecordSession::placeRequested, this, &MainWindow::showPlace);
+    connect(m_session.get(), &RecordSession::destinationRequested, this, &MainWindow::showDestination);
     connect(m_session.get(), &RecordSession::refused, m_next, &NextBar::showRefusal);
     connect(m_session.get(), &RecordSession::refused, m_confirmation, &Confirmation::refused);
     connect(m_session.get(), &RecordSession::notStored, m_confirmation, &Confirmation::refused); // the bar says why
@@ -141,8 +141,8 @@ void MainWindow::take(std::unique_ptr<RecordSession> session) {
     m_person->show();
     refreshPeople();
     // All that was built just now shows the record as it is; the panel is refreshed when it is shown.
-    m_stack->setCurrentWidget(panel(m_session->assessment().next.place.station));
-    showPlace(m_session->assessment().next.place);
+    m_stack->setCurrentWidget(panel(m_session->assessment().next.destination.station));
+    showDestination(m_session->assessment().next.destination);
     emit recordChanged();
 }
 
@@ -208,10 +208,10 @@ Station MainWindow::currentStation() const {
     return Station::engine;
 }
 
-void MainWindow::showPlace(const Place& place) {
-    m_list->show(place.station);
-    m_stack->setCurrentWidget(panel(place.station));
-    panel(place.station)->select(QString::fromStdString(place.subject));
+void MainWindow::showDestination(const Destination& destination) {
+    m_list->show(destination.station);
+    m_stack->setCurrentWidget(panel(destination.station));
+    panel(destination.station)->select(QString::fromStdString(destination.subject));
     followPlace();
 }
 
@@ -295,7 +295,7 @@ void MainWindow::strikeLast() {
 
 void MainWindow::find() {
     if (m_session) {
-        showPlace({Station::history, "find"});
+        showDestination({Station::history, "find"});
     }
 }
 
@@ -357,8 +357,8 @@ void MainWindow::toggleBench() {
 void MainWindow::leaveBench() {
     m_bench->hide();
     setWindowState(m_statesBefore);
-    if (EntryField* field = panel(currentStation())->entryField()) {
-        field->setFocus();
+    if (EntryField* entry = panel(currentStation())->entryField()) {
+        entry->setFocus();
     }
 }
 

@@ -35,7 +35,7 @@ public:
     void take(std::unique_ptr<RecordSession> session);
     [[nodiscard]] RecordSession* session() const { return m_session.get(); }
     [[nodiscard]] const Preferences& preferences() const { return m_preferences; }
-    void showPlace(const Place& place);
+    void showDestination(const Destination& destination);
     /// A station's panel, built when it is first asked for; null while no record is open.
     [[nodiscard]] StationPanel* panel(Station station);
     [[nodiscard]] BenchView* bench() const { return m_bench; }

@@ -97,7 +97,7 @@ void makeStationMenu(MainWindow& window) {
         action->setEnabled(false);
         QObject::connect(&window, &MainWindow::recordChanged, action, [action] { action->setEnabled(true); });
         QObject::connect(action, &QAction::triggered, &window, [&window, value = station.value] {
-            window.showPlace({value, {}});
+            window.showDestination({value, {}});
         });
     }
     menu->addSeparator();
@@ -105,8 +105,9 @@ void makeStationMenu(MainWindow& window) {
     next->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_Return));
     next->setEnabled(false);
     QObject::connect(&window, &MainWindow::recordChanged, next, [next] { next->setEnabled(true); });
-    QObject::connect(next, &QAction::triggered, &window,
-                     [&window] { window.showPlace(Place(window.session()->assessment().next.place)); });
+    QObject::connect(next, &QAction::triggered, &window, [&window] {
+        window.showDestination(Destination(window.session()->assessment().next.destination));
+    });
 }
 
 void makeViewMenu(MainWindow& window) {

@@ -53,7 +53,8 @@ NextBar::NextBar(RecordSession& session, QWidget* parent)
     column->addLayout(row);
     column->addWidget(m_refusal);
 
-    connect(m_go, &QPushButton::clicked, this, [this] { m_session.goTo(Place(m_session.assessment().next.place)); });
+    connect(m_go, &QPushButton::clicked, this,
+            [this] { m_session.goTo(Destination(m_session.assessment().next.destination)); });
     refresh();
 }
 
@@ -92,17 +93,17 @@ void NextBar::refreshGate(QPushButton* button, GateKind kind) {
     if (!gate.isOpen && gate.holding.empty()) {
         menu->addAction(tr("The engine layout is not set yet."))->setEnabled(false);
     }
-    int shown = 0;
+    int listed = 0;
     for (const std::size_t i : gate.holding) {
-        if (++shown > reasonsShown) {
+        if (++listed > reasonsShown) {
             menu->addAction(tr("… and %1 more, at the closing station")
                                 .arg(gate.holding.size() - static_cast<std::size_t>(reasonsShown)))
                 ->setEnabled(false);
             break;
         }
         const Check& check = assessment.checks[i];
-        const Place place = check.place;
-        QAction* action = menu->addAction(QString(), this, [this, place] { m_session.goTo(place); });
+        const Destination destination = check.destination;
+        QAction* action = menu->addAction(QString(), this, [this, destination] { m_session.goTo(destination); });
         setName(action, sign(check.state) + QStringLiteral("  ") + QString::fromStdString(check.title) +
                             QStringLiteral(" — ") + stateWord(check.state));
     }

@@ -71,9 +71,9 @@ void PlacePanel::build() {
     connect(m_list, &QListWidget::itemActivated, this, &PlacePanel::activate);
 }
 
-void PlacePanel::setPlace(const QString& code) {
-    if (m_place != code) {
-        m_place = code;
+void PlacePanel::setPlace(const QString& placeCode) {
+    if (m_place != placeCode) {
+        m_place = placeCode;
         refresh();
     }
 }

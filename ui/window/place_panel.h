@@ -18,7 +18,7 @@ class PlacePanel : public QWidget {
 public:
     explicit PlacePanel(RecordSession& session, QWidget* parent = nullptr);
     /// The code of a place; empty: the engine as a whole.
-    void setPlace(const QString& code);
+    void setPlace(const QString& placeCode);
     [[nodiscard]] QString place() const { return m_place; }
     void refresh();
     /// Puts the keyboard on the line that opens a finding.

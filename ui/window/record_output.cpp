@@ -91,13 +91,12 @@ void MainWindow::writeSheetPictures() {
         return;
     }
     SheetOptions options = sheetOptionsOf(m_preferences);
-    if (const QStringList standing = standingPages(path); !standing.isEmpty()) {
+    if (const QStringList existing = existingPages(path); !existing.isEmpty()) {
         // The dialog asked for another name than those of the pages.
-        const auto answer =
-            ask(this, tr("Sheet pages as pictures"),
-                filled(tr("%1 exists already. Replace the pages that were made before?"),
-                       standing.join(QStringLiteral(", "))),
-                QMessageBox::Yes | QMessageBox::No);
+        const auto answer = ask(this, tr("Sheet pages as pictures"),
+                                filled(tr("%1 exists already. Replace the pages that were made before?"),
+                                       existing.join(QStringLiteral(", "))),
+                                QMessageBox::Yes | QMessageBox::No);
         if (answer != QMessageBox::Yes) {
             return;
         }

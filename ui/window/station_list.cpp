@@ -15,7 +15,7 @@ std::optional<CheckState> worstAt(const Assessment& assessment, Station station)
                                                 CheckState::tooCloseToCall, CheckState::notDone, CheckState::good};
     for (const CheckState state : worstFirst) {
         if (std::ranges::any_of(assessment.checks,
-                                [&](const Check& c) { return c.place.station == station && c.state == state; })) {
+                                [&](const Check& c) { return c.destination.station == station && c.state == state; })) {
             return state;
         }
     }

@@ -164,13 +164,13 @@ void CheckedRequest::buildInstance() {
     });
     for (std::size_t i : m_open) {
         const PlanPosition& p = r.positions[i];
-        Place place;
-        place.gap = p.gap.value() / m_unit;
-        place.lo = place.gap - floorDivide(r.band.hi().value(), m_unit);
-        place.hi = place.gap - ceilDivide(r.band.lo().value(), m_unit);
-        place.most = std::min(most, m_instance.shims());
-        place.weight = twistWeight(p, caps);
-        m_instance.places.push_back(place);
+        Seat seat;
+        seat.gap = p.gap.value() / m_unit;
+        seat.lo = seat.gap - floorDivide(r.band.hi().value(), m_unit);
+        seat.hi = seat.gap - ceilDivide(r.band.lo().value(), m_unit);
+        seat.most = std::min(most, m_instance.shims());
+        seat.weight = twistWeight(p, caps);
+        m_instance.seats.push_back(seat);
     }
 }
 
@@ -182,9 +182,9 @@ std::vector<std::string> CheckedRequest::namesOf(const std::vector<Part>& stack)
     return names;
 }
 
-Instance CheckedRequest::withPlace(std::size_t place, const Place& changed) const {
+Instance CheckedRequest::withSeat(std::size_t seat, const Seat& changed) const {
     Instance out = m_instance;
-    out.places[place] = changed;
+    out.seats[seat] = changed;
     return out;
 }
 
@@ -265,7 +265,7 @@ void CheckedRequest::findNearest(StackPlan& plan, const std::vector<int>& left, 
         UnmetPosition unmet{stack.position, stack.shims, stack.residual};
         const auto at = std::find(m_open.begin(), m_open.end(), i);
         if (at != m_open.end()) {
-            const Place& asked = m_instance.places[static_cast<std::size_t>(at - m_open.begin())];
+            const Seat& asked = m_instance.seats[static_cast<std::size_t>(at - m_open.begin())];
             for (const Part& part : nearest.find(asked.gap, asked.most, clock)) {
                 const std::size_t cls = origin[part.cls];
                 const auto& ids = m_ids[cls];

@@ -16,7 +16,7 @@ public:
     static Result<CheckedRequest> from(const PlanRequest& request);
 
     [[nodiscard]] const Instance& instance() const { return m_instance; }
-    /// The open positions in the order of instance().places, by their index in the request.
+    /// The open positions in the order of instance().seats, by their index in the request.
     [[nodiscard]] const std::vector<std::size_t>& open() const { return m_open; }
     /// One unit of the instance, in nanometres.
     [[nodiscard]] std::int64_t unit() const { return m_unit; }
@@ -31,8 +31,8 @@ public:
     /// sought. Once `stop` says true that takes a millisecond at most.
     [[nodiscard]] StackPlan name(const Solution& solution, const Stop& stop) const;
 
-    /// The instance with one place changed, for the remedies. Takes an index into instance().places.
-    [[nodiscard]] Instance withPlace(std::size_t place, const Place& changed) const;
+    /// The instance with one seat changed, for the remedies. Takes an index into instance().seats.
+    [[nodiscard]] Instance withSeat(std::size_t seat, const Seat& changed) const;
 
 private:
     explicit CheckedRequest(const PlanRequest& request) : m_request(&request) {}

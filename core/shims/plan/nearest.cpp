@@ -31,7 +31,7 @@ std::vector<Part> NearestStack::thickestFirst(std::int64_t gap, int most) const 
     return stack;
 }
 
-/// One table for as many places as it is exact for; a place that needs a coarser one has it made for itself.
+/// One table for as many seats as it is exact for; a seat that needs a coarser one has it made for itself.
 const Reach& NearestStack::reachTo(std::int64_t total, WorkClock& clock) {
     const std::int64_t largest = total < Reach::mostBuckets ? Reach::mostBuckets - 1 : total;
     if (!m_reach || m_reaches != largest) {
@@ -59,7 +59,7 @@ std::vector<Part> NearestStack::find(std::int64_t gap, int most, WorkClock& cloc
         for (std::int64_t no = -1; yes - no > 1 || !isFewest;) {
             const bool last = yes - no <= 1; // as near as can be: with fewer shims too?
             const std::int64_t window = last ? yes : (no + yes) / 2;
-            Place wider;
+            Seat wider;
             wider.gap = gap;
             wider.lo = ceilDivide(gap * m_unit - m_band.hi().value() - window, m_unit);
             wider.hi = floorDivide(gap * m_unit - m_band.lo().value() + window, m_unit);

@@ -8,7 +8,7 @@
 
 namespace caprail::solver {
 
-/// For places that a plan leaves out of band: which stack of the shims that are left comes nearest to it.
+/// For seats that a plan leaves out of band: which stack of the shims that are left comes nearest to it.
 class NearestStack {
 public:
     /// `left`: the shims that the plan leaves free; it must outlive this. One unit of it is `unit` nanometres.

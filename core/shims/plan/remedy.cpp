@@ -30,23 +30,23 @@ const PlannedStack& stackAt(const StackPlan& plan, const std::string& position) 
                          [&](const PlannedStack& s) { return s.position == position; });
 }
 
-/// What the two remedies have in common: the request, and the place in the solver's instance that is to be met.
+/// What the two remedies have in common: the request, and the seat in the solver's instance that is to be met.
 struct Case {
     const PlanRequest& request;
     const StackPlan& plan;
     const PlanOptions& options;
     const solver::CheckedRequest& checked;
-    std::size_t place;
-    [[nodiscard]] const PlanPosition& position() const { return request.positions[checked.open()[place]]; }
-    [[nodiscard]] const solver::Place& asked() const { return checked.instance().places[place]; }
+    std::size_t seat;
+    [[nodiscard]] const PlanPosition& position() const { return request.positions[checked.open()[seat]]; }
+    [[nodiscard]] const solver::Seat& asked() const { return checked.instance().seats[seat]; }
 
-    /// The stack of the place in the best plan in which it is as `changed` says; none where it is left out.
-    [[nodiscard]] std::optional<std::vector<solver::Part>> solve(const solver::Place& changed) const {
+    /// The stack of the seat in the best plan in which it is as `changed` says; none where it is left out.
+    [[nodiscard]] std::optional<std::vector<solver::Part>> solve(const solver::Seat& changed) const {
         if (changed.lo > changed.hi) {
             return std::nullopt;
         }
-        solver::Solution solution = solver::solve(checked.withPlace(place, changed), options.stop);
-        return std::move(solution.stacks[place]);
+        solver::Solution solution = solver::solve(checked.withSeat(seat, changed), options.stop);
+        return std::move(solution.stacks[seat]);
     }
 
     /// Plans anew with the kit changed; keeps the remedy if that serves more positions, this one among them. Where the
@@ -56,10 +56,10 @@ struct Case {
         remedy.position = position().id;
         auto better = planStacks(changed, {options.stop, {}});
         if (better && !stackAt(*better, remedy.position).inBand) {
-            changed.positions[checked.open()[place]].pinned = stack;
+            changed.positions[checked.open()[seat]].pinned = stack;
             better = planStacks(changed, {options.stop, {}});
             if (better) {
-                better->stacks[checked.open()[place]].pinned = false;
+                better->stacks[checked.open()[seat]].pinned = false;
             }
         }
         if (!better || better->inBand <= plan.inBand || !stackAt(*better, remedy.position).inBand) {
@@ -70,12 +70,12 @@ struct Case {
     }
 };
 
-/// One shim of a thickness to be chosen stands for whatever is missing: the place may be left short by anything from
+/// One shim of a thickness to be chosen stands for whatever is missing: the seat may be left short by anything from
 /// nothing to what `most` takes up, and its residual does not matter, because the new shim settles it. `slack`: what
 /// may be left above what is wanted, where no shim to be had is thick enough to leave just that.
 std::optional<Remedy> buyWith(const Case& c, Length slack) {
     const std::int64_t unit = c.checked.unit();
-    solver::Place changed = c.asked();
+    solver::Seat changed = c.asked();
     const Length room = c.position().gap - wanted(c.request.band);
     if (room <= Length()) {
         return std::nullopt; // the rail stands proud: no shim can help
@@ -109,11 +109,11 @@ std::optional<Remedy> buy(const Case& c) {
     return remedy ? remedy : buyWith(c, c.request.band.hi() - wanted(c.request.band));
 }
 
-/// The place may be proud of what is wanted by as much as `proud`, which lapping one shim of its stack takes off; as
+/// The seat may be proud of what is wanted by as much as `proud`, which lapping one shim of its stack takes off; as
 /// above, the lapped shim takes the residual up.
 std::optional<Remedy> lapAway(const Case& c, Length proud) {
     const std::int64_t unit = c.checked.unit();
-    solver::Place changed = c.asked();
+    solver::Seat changed = c.asked();
     const Length room = c.position().gap - wanted(c.request.band);
     changed.lo = std::max(changed.lo, ceilDivide(room.value(), unit));
     changed.hi = floorDivide((room + proud).value(), unit);
@@ -159,8 +159,8 @@ Result<std::vector<Remedy>> whatWouldHelp(const PlanRequest& request, const Stac
     }
     std::vector<Remedy> remedies;
     for (const UnmetPosition& unmet : plan.unmet) {
-        for (std::size_t place = 0; place < checked->open().size(); ++place) {
-            const Case c{request, plan, options, *checked, place};
+        for (std::size_t seat = 0; seat < checked->open().size(); ++seat) {
+            const Case c{request, plan, options, *checked, seat};
             if (c.position().id != unmet.position) {
                 continue;
             }

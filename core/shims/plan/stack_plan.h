@@ -1,24 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
+#include <base/problem.h>
 #include <cstdint>
 #include <functional>
 #include <optional>
+#include <shims/plan/objective.h>
 #include <string>
 #include <units/band.h>
 #include <units/length.h>
-#include <base/problem.h>
 #include <vector>
 
 namespace caprail {
 
 // The stack plan: from one finite kit of individually measured shims, the fewest shims over all positions together.
 // How it is found, and why it is the best, is told in solver/README.md.
-
-/// What counts when two plans serve the same number of positions with the same number of shims.
-enum class Objective {
-    smallestResidual, ///< the smallest largest |residual|, then the smallest sum of |residual|
-    leastTwist        ///< the smallest |twist sum|, then the smallest sum of |residual|
-};
 
 /// A shim that may be used. Free shims and pinned ones are listed; those set aside are simply left out.
 struct PlanShim {

@@ -56,11 +56,11 @@ void SmallestSumOfResiduals::prove() {
              [this](std::int64_t most, std::int64_t steps, unsigned probe) { return search(most, steps, probe); });
 }
 
-Outcome SmallestSumOfResiduals::search(std::int64_t most, std::int64_t steps, unsigned probe) {
+SearchOutcome SmallestSumOfResiduals::search(std::int64_t most, std::int64_t steps, unsigned probe) {
     Columns columns = m_tools.store.columnsFor(m_question);
     priceSum(columns);
     if (isClosed()) {
-        return Outcome::exhausted;
+        return SearchOutcome::exhausted;
     }
     // No residual can exceed the sum: fewer stacks, and prices for the shims of these.
     const std::int64_t widest = most - instance().fixedSum;
@@ -70,14 +70,14 @@ Outcome SmallestSumOfResiduals::search(std::int64_t most, std::int64_t steps, un
                    list.end());
     }
     if (hasTooFewShims(columns, most)) {
-        return Outcome::exhausted;
+        return SearchOutcome::exhausted;
     }
     price(columns, m_forShims, m_prices, m_tools.clock);
     sortColumns(columns, Cost::residuals, m_tools.clock);
     Limits within = limits();
     within.sum = widest;
     if (probe == 1 && m_tools.kits.decide(within, m_tools.bounds.fewestShims, steps) == Answer::yes) {
-        return Outcome::found;
+        return SearchOutcome::found;
     }
     Search run(instance(), columns, m_forShims, m_prices, m_tools.clock);
     run.probe(probe);
@@ -120,7 +120,7 @@ bool SmallestSumOfResiduals::hasTooFewShims(const Columns& columns, std::int64_t
     return false;
 }
 
-/// A bound on the sum of |residual| over the open places, by prices that stay in `m_prices`; at most `target` + 1.
+/// A bound on the sum of |residual| over the open seats, by prices that stay in `m_prices`; at most `target` + 1.
 std::int64_t SmallestSumOfResiduals::boundByPrices(const Columns& columns, std::int64_t target) {
     Market market = marketOf(instance(), columns, Cost::residuals, m_question.leftOut, m_tools.clock);
     market.shims = m_question.shims;

@@ -30,8 +30,8 @@ void Aim::closeOverListed(std::int64_t Figures::*figure, std::int64_t Bounds::*a
         const bool listed = m_tools.store.isListed(asked);
         for (unsigned probe = 0; probe <= Decision::probes && !isClosed(); ++probe) {
             const std::int64_t before = best().*figure;
-            const Outcome outcome = search(before - 1, probe == 0 ? steps : steps / 4, probe);
-            if (outcome == Outcome::exhausted) {
+            const SearchOutcome outcome = search(before - 1, probe == 0 ? steps : steps / 4, probe);
+            if (outcome == SearchOutcome::exhausted) {
                 bound = listed ? best().*figure : bound;
                 return; // the stacks listed hold no more: on to the others
             }
@@ -64,7 +64,7 @@ void Aim::closeGap(std::int64_t Figures::*figure, std::int64_t Bounds::*atLeast,
                                                         : bound + (before - 1 - bound) / 2;
             bool exhausted = false;
             for (unsigned probe = 0; probe <= Decision::probes && !exhausted && best().*figure == before; ++probe) {
-                exhausted = search(most, probe == 0 ? steps : steps / 4, probe) == Outcome::exhausted;
+                exhausted = search(most, probe == 0 ? steps : steps / 4, probe) == SearchOutcome::exhausted;
             }
             if (exhausted) {
                 bound = std::min(best().*figure, most + 1);
@@ -82,24 +82,24 @@ void Aim::closeGap(std::int64_t Figures::*figure, std::int64_t Bounds::*atLeast,
     }
 }
 
-void MostPlacesFewestShims::bound() {
+void MostSeatsFewestShims::bound() {
     Bounds& bounds = m_tools.bounds;
     bounds.leftOut = m_tools.open.leastLeftOut();
     bounds.fewestShims =
         std::max(m_tools.open.fewestInAll(bounds.leftOut), m_tools.open.fewestByThickness(bounds.leftOut));
 }
 
-bool MostPlacesFewestShims::isServed() const {
+bool MostSeatsFewestShims::isServed() const {
     return best().served >= static_cast<int>(m_tools.open.count()) - m_tools.bounds.leftOut;
 }
 
-bool MostPlacesFewestShims::isClosed() const {
+bool MostSeatsFewestShims::isClosed() const {
     return isServed() && best().shims <= m_tools.bounds.fewestShims;
 }
 
-void MostPlacesFewestShims::prove() {
-    const int places = static_cast<int>(m_tools.open.count());
-    for (int leftOut = m_tools.bounds.leftOut; leftOut <= places; ++leftOut) {
+void MostSeatsFewestShims::prove() {
+    const int seats = static_cast<int>(m_tools.open.count());
+    for (int leftOut = m_tools.bounds.leftOut; leftOut <= seats; ++leftOut) {
         m_tools.bounds.leftOut = leftOut;
         m_tools.store.forgetPrices();
         if (!proveServing(leftOut)) {
@@ -108,8 +108,8 @@ void MostPlacesFewestShims::prove() {
     }
 }
 
-/// False when the number of places left out is settled or must stay open; true when it must be larger.
-bool MostPlacesFewestShims::proveServing(int leftOut) {
+/// False when the number of seats left out is settled or must stay open; true when it must be larger.
+bool MostSeatsFewestShims::proveServing(int leftOut) {
     const int served = static_cast<int>(m_tools.open.count()) - leftOut;
     int& shims = m_tools.bounds.fewestShims;
     shims = std::max(m_tools.open.fewestInAll(leftOut), m_tools.open.fewestByThickness(leftOut));
@@ -132,7 +132,7 @@ bool MostPlacesFewestShims::proveServing(int leftOut) {
 
 /// What the linear programme says of any plan that leaves out so many, however many shims it has: where the search had
 /// to give up, that still bounds. True if there is no such plan.
-bool MostPlacesFewestShims::boundByPrices(int leftOut) {
+bool MostSeatsFewestShims::boundByPrices(int leftOut) {
     const bool served = isServed();
     const Question question{served ? best().shims : instance().shims(), m_tools.open.wholeBand(), leftOut};
     const std::int64_t bound = m_tools.store.raisePrices(question, 200);
@@ -174,7 +174,7 @@ void SmallestLargestResidual::prove() {
     }
 }
 
-Outcome LeastTwist::search(std::int64_t twist, std::int64_t steps, unsigned probe) {
+SearchOutcome LeastTwist::search(std::int64_t twist, std::int64_t steps, unsigned probe) {
     static const Prices none;
     const Prices forShims = m_tools.store.prices();
     Columns columns = m_tools.store.columnsFor(question());
@@ -183,7 +183,7 @@ Outcome LeastTwist::search(std::int64_t twist, std::int64_t steps, unsigned prob
     Limits limits = Decision::limitsFor(question());
     limits.twist = twist;
     if (probe == 1 && m_tools.kits.decide(limits, m_tools.bounds.fewestShims, steps) == Answer::yes) {
-        return Outcome::found;
+        return SearchOutcome::found;
     }
     Search run(instance(), columns, forShims, none, m_tools.clock);
     run.probe(probe);
@@ -196,7 +196,7 @@ Outcome LeastTwist::search(std::int64_t twist, std::int64_t steps, unsigned prob
 
 /// What the residuals allow together, if a first search does not do without.
 void LeastTwist::bound() {
-    if (best().twist == 0 || search(0, Decision::firstSteps, 0) == Outcome::found) {
+    if (best().twist == 0 || search(0, Decision::firstSteps, 0) == SearchOutcome::found) {
         return;
     }
     m_tools.bounds.twist =
@@ -211,12 +211,12 @@ void LeastTwist::improve() {
 
 void LeastTwist::prove() {
     if (m_tools.store.isListed(question())) {
-        // What the residuals on offer allow, each place by itself.
+        // What the residuals on offer allow, each seat by itself.
         std::int64_t no = m_tools.bounds.twist - 1;
         std::int64_t maybe = best().twist;
         while (maybe - no > 1) {
             const std::int64_t middle = (no + maybe) / 2;
-            (search(middle, 0, 0) == Outcome::exhausted ? no : maybe) = middle;
+            (search(middle, 0, 0) == SearchOutcome::exhausted ? no : maybe) = middle;
         }
         m_tools.bounds.twist = maybe;
     }

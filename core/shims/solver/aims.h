@@ -6,14 +6,14 @@
 #include <shims/solver/decision.h>
 #include <shims/solver/incumbent.h>
 #include <shims/solver/neighbourhood.h>
-#include <shims/solver/open_places.h>
+#include <shims/solver/open_seats.h>
 #include <shims/solver/whole_kits.h>
 
 namespace caprail::solver {
 
 /// What no plan betters, each figure given that those before it are reached; with what is pinned.
 struct Bounds {
-    int leftOut = 0; ///< open places, at least
+    int leftOut = 0; ///< open seats, at least
     int fewestShims = 0;
     std::int64_t largest = 0;
     std::int64_t twist = 0;
@@ -22,7 +22,7 @@ struct Bounds {
 
 /// What the aims work with. All of it belongs to the solve that they are part of.
 struct Tools {
-    const OpenPlaces& open;
+    const OpenSeats& open;
     ColumnStore& store;
     WholeKits& kits;
     Decision& decision;
@@ -57,7 +57,7 @@ protected:
     /// What the plans have in common that are as good as the incumbent by the aims before.
     [[nodiscard]] virtual Question question() const;
     /// Searches for a plan whose figure is `most` at most, for so many steps.
-    using Lower = std::function<Outcome(std::int64_t most, std::int64_t steps, unsigned probe)>;
+    using Lower = std::function<SearchOutcome(std::int64_t most, std::int64_t steps, unsigned probe)>;
     /// Closes the gap between a figure of the incumbent and its bound, by `search`; leaves it open where there is no
     /// room for the stacks.
     void closeGap(std::int64_t Figures::*figure, std::int64_t Bounds::*atLeast, const Lower& search);
@@ -69,8 +69,8 @@ private:
     bool m_isTried = false;
 };
 
-/// Most places, then fewest shims: together, since the one is tried for at each number of the other.
-class MostPlacesFewestShims : public Aim {
+/// Most seats, then fewest shims: together, since the one is tried for at each number of the other.
+class MostSeatsFewestShims : public Aim {
 public:
     using Aim::Aim;
 
@@ -104,7 +104,7 @@ private:
     void improve() override;
     void prove() override;
     [[nodiscard]] bool isClosed() const override { return m_tools.bounds.twist >= best().twist; }
-    Outcome search(std::int64_t twist, std::int64_t steps, unsigned probe);
+    SearchOutcome search(std::int64_t twist, std::int64_t steps, unsigned probe);
 };
 
 class SmallestSumOfResiduals : public Aim {
@@ -118,7 +118,7 @@ private:
     [[nodiscard]] bool isClosed() const override { return m_tools.bounds.sum >= best().sum; }
     [[nodiscard]] Limits limits() const;
     [[nodiscard]] Question question() const override { return m_question; }
-    Outcome search(std::int64_t most, std::int64_t steps, unsigned probe);
+    SearchOutcome search(std::int64_t most, std::int64_t steps, unsigned probe);
     void priceSum(const Columns& columns);
     bool hasTooFewShims(const Columns& columns, std::int64_t most);
     [[nodiscard]] std::int64_t boundByPrices(const Columns& columns, std::int64_t target);

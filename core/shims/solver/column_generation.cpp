@@ -11,35 +11,35 @@ namespace {
 constexpr double tiny = 1e-9;
 constexpr int mostRounds = 400;
 
-/// minimise cost·x, rows of places: = 1, of classes (and of all shims, and of places left out): ≤ supply; x ≥ 0.
+/// minimise cost·x, rows of seats: = 1, of classes (and of all shims, and of seats left out): ≤ supply; x ≥ 0.
 class Programme {
 public:
     Programme(const Market& market, double missing)
-        : m_market(market), m_places(market.places()), m_classes(market.supply.size()),
-          m_rows(m_places + m_classes + 2), m_inverse(m_rows * m_rows, 0), m_value(m_rows, 0), m_dual(m_rows, 0),
-          m_step(m_rows, 0), m_isIn(market.offers.size(), 0) {
+        : m_market(market), m_seats(market.seats()), m_classes(market.supply.size()), m_rows(m_seats + m_classes + 2),
+          m_inverse(m_rows * m_rows, 0), m_value(m_rows, 0), m_dual(m_rows, 0), m_step(m_rows, 0),
+          m_isIn(market.offers.size(), 0) {
         for (std::size_t i = 0; i < m_rows; ++i) {
             m_inverse[i * m_rows + i] = 1;
         }
-        for (std::size_t p = 0; p < m_places; ++p) { // at first every place goes without
+        for (std::size_t p = 0; p < m_seats; ++p) { // at first every seat goes without
             m_value[p] = 1;
             m_dual[p] = missing;
         }
         for (std::size_t c = 0; c < m_classes; ++c) {
-            m_value[m_places + c] = market.supply[c];
+            m_value[m_seats + c] = market.supply[c];
         }
         m_value[shimRow()] = market.shims < 0 ? 1e9 : market.shims;
         m_value[leftOutRow()] = market.leftOut;
     }
 
-    /// Lets the stacks join that pay most, one for each place. False when none pays. `bound` is that of the prices.
+    /// Lets the stacks join that pay most, one for each seat. False when none pays. `bound` is that of the prices.
     bool join(double& bound) {
         bound = 0;
-        for (std::size_t i = m_places; i < m_rows; ++i) {
+        for (std::size_t i = m_seats; i < m_rows; ++i) {
             bound += m_dual[i] * supply(i);
         }
         bool any = false;
-        for (std::size_t p = 0; p < m_places; ++p) {
+        for (std::size_t p = 0; p < m_seats; ++p) {
             double least = -m_dual[p] - m_dual[leftOutRow()]; // of being left out
             least = m_market.leftOut > 0 ? std::min(least, 0.0) : 0.0;
             std::size_t best = m_market.offers.size();
@@ -64,7 +64,7 @@ public:
     /// The same over all stacks there are.
     bool join(const StackPrices& all, const std::vector<StackPrices::Wanted>& wanted) {
         bool any = false;
-        for (std::size_t p = 0; p < m_places; ++p) {
+        for (std::size_t p = 0; p < m_seats; ++p) {
             StackPrices::Wanted one = wanted[p];
             const int most = one.most;
             m_market.clock->book(most * (most * (one.hi - one.lo + 1) / 2 + 200));
@@ -92,10 +92,10 @@ public:
     /// The value of the programme over the stacks that have joined.
     [[nodiscard]] double value() const {
         double sum = 0;
-        for (std::size_t p = 0; p < m_places; ++p) {
+        for (std::size_t p = 0; p < m_seats; ++p) {
             sum += m_dual[p];
         }
-        for (std::size_t i = m_places; i < m_rows; ++i) {
+        for (std::size_t i = m_seats; i < m_rows; ++i) {
             sum += m_dual[i] * supply(i);
         }
         return sum;
@@ -105,15 +105,15 @@ public:
     bool solve() {
         for (int pivots = 0; pivots < 2000; ++pivots) {
             double least = -tiny * static_cast<double>(scale);
-            std::size_t kind = 0; // 1: a stack, 2: slack of a row, 3: a place left out
+            std::size_t kind = 0; // 1: a stack, 2: slack of a row, 3: a seat left out
             std::size_t which = 0;
             for (std::size_t k = 0; k < m_joined.size(); ++k) {
                 take(reducedCost(m_joined[k].first, m_joined[k].second), 1, k, least, kind, which);
             }
-            for (std::size_t i = m_places; i < m_rows; ++i) {
+            for (std::size_t i = m_seats; i < m_rows; ++i) {
                 take(-m_dual[i], 2, i, least, kind, which);
             }
-            for (std::size_t p = 0; m_market.leftOut > 0 && p < m_places; ++p) {
+            for (std::size_t p = 0; m_market.leftOut > 0 && p < m_seats; ++p) {
                 take(-m_dual[p] - m_dual[leftOutRow()], 3, p, least, kind, which);
             }
             if (kind == 0) {
@@ -129,19 +129,19 @@ public:
     [[nodiscard]] Prices prices() const {
         Prices out;
         for (std::size_t c = 0; c < m_classes; ++c) {
-            out.ofClass.push_back(std::llround(std::max(0.0, -m_dual[m_places + c])));
+            out.ofClass.push_back(std::llround(std::max(0.0, -m_dual[m_seats + c])));
         }
         out.ofShim = m_market.shims < 0 ? 0 : std::llround(std::max(0.0, -m_dual[shimRow()]));
         return out;
     }
 
 private:
-    [[nodiscard]] std::size_t shimRow() const { return m_places + m_classes; }
-    [[nodiscard]] std::size_t leftOutRow() const { return m_places + m_classes + 1; }
+    [[nodiscard]] std::size_t shimRow() const { return m_seats + m_classes; }
+    [[nodiscard]] std::size_t leftOutRow() const { return m_seats + m_classes + 1; }
     [[nodiscard]] double supply(std::size_t row) const {
         return row == leftOutRow() ? m_market.leftOut
                : row == shimRow()  ? std::max(0, m_market.shims)
-                                   : m_market.supply[row - m_places];
+                                   : m_market.supply[row - m_seats];
     }
 
     static void take(double reduced, std::size_t kind, std::size_t which, double& least, std::size_t& bestKind,
@@ -153,10 +153,10 @@ private:
         }
     }
 
-    [[nodiscard]] double reducedCost(std::size_t place, const Offer& offer) const {
-        double reduced = static_cast<double>(offer.cost) - m_dual[place];
+    [[nodiscard]] double reducedCost(std::size_t seat, const Offer& offer) const {
+        double reduced = static_cast<double>(offer.cost) - m_dual[seat];
         for (std::uint16_t i = 0; i < offer.partCount; ++i) {
-            reduced -= m_dual[m_places + offer.parts[i].cls] * offer.parts[i].count;
+            reduced -= m_dual[m_seats + offer.parts[i].cls] * offer.parts[i].count;
         }
         return m_market.shims < 0 ? reduced : reduced - m_dual[shimRow()] * offer.size;
     }
@@ -175,7 +175,7 @@ private:
             const Offer& offer = m_joined[which].second;
             addColumn(m_joined[which].first, 1);
             for (std::uint16_t i = 0; i < offer.partCount; ++i) {
-                addColumn(m_places + offer.parts[i].cls, offer.parts[i].count);
+                addColumn(m_seats + offer.parts[i].cls, offer.parts[i].count);
             }
             if (m_market.shims >= 0) {
                 addColumn(shimRow(), offer.size);
@@ -222,14 +222,14 @@ private:
     }
 
     const Market& m_market;
-    std::size_t m_places;
+    std::size_t m_seats;
     std::size_t m_classes;
     std::size_t m_rows;
     std::vector<double> m_inverse; ///< of the basis, column by column
     std::vector<double> m_value;   ///< of the basic variables
     std::vector<double> m_dual;
     std::vector<double> m_step;
-    std::vector<std::pair<std::size_t, Offer>> m_joined; ///< by place
+    std::vector<std::pair<std::size_t, Offer>> m_joined; ///< by seat
     std::deque<std::vector<Part>> m_made;                ///< parts of those that were not on offer
     std::vector<char> m_isIn;
 };

@@ -11,32 +11,32 @@ constexpr std::size_t roomInAll = 250'000;
 constexpr std::size_t roomByPrice = 150'000;
 } // namespace
 
-ColumnStore::ColumnStore(const OpenPlaces& open, WorkClock& clock) : m_open(open), m_clock(clock) {
+ColumnStore::ColumnStore(const OpenSeats& open, WorkClock& clock) : m_open(open), m_clock(clock) {
     m_pools.reserve(open.count());
     for (std::size_t p = 0; p < open.count(); ++p) {
         m_pools.emplace_back(open.instance(), open.reach(), p);
     }
 }
 
-bool ColumnStore::extend(std::size_t place, int size, std::int64_t window) {
+bool ColumnStore::extend(std::size_t seat, int size, std::int64_t window) {
     std::size_t others = 0;
     for (std::size_t p = 0; p < m_pools.size(); ++p) {
-        others += p == place ? 0 : m_pools[p].candidates().size();
+        others += p == seat ? 0 : m_pools[p].candidates().size();
     }
-    const std::size_t before = m_pools[place].candidates().size();
-    const bool isDone = m_pools[place].extend(size, window, roomInAll - std::min(roomInAll, others), m_clock);
-    m_revision += m_pools[place].candidates().size() != before ? 1 : 0;
+    const std::size_t before = m_pools[seat].candidates().size();
+    const bool isDone = m_pools[seat].extend(size, window, roomInAll - std::min(roomInAll, others), m_clock);
+    m_revision += m_pools[seat].candidates().size() != before ? 1 : 0;
     return isDone;
 }
 
 /// All multisets, evenly spread over their totals.
-double ColumnStore::expectedStacks(std::size_t place, int size) const {
+double ColumnStore::expectedStacks(std::size_t seat, int size) const {
     double n = 1;
     for (int i = 0; i < size; ++i) {
         n *= (static_cast<double>(instance().classes()) + i) / (i + 1);
     }
     const double span = static_cast<double>(instance().thickness.front() - instance().thickness.back()) * size + 1;
-    const Place& at = instance().places[place];
+    const Seat& at = instance().seats[seat];
     return n * std::min(1.0, static_cast<double>(at.hi - at.lo + 1) / span);
 }
 
@@ -66,7 +66,7 @@ Columns ColumnStore::columnsFor(const Question& question) const {
 std::vector<StackPrices::Wanted> ColumnStore::wantedFor(const Question& question) const {
     std::vector<StackPrices::Wanted> out;
     for (std::size_t p = 0; p < m_pools.size(); ++p) {
-        const Place& at = instance().places[p];
+        const Seat& at = instance().seats[p];
         out.push_back({m_open.most(p, question), at.residualCounts ? std::max(at.lo, at.gap - question.window) : at.lo,
                        at.residualCounts ? std::min(at.hi, at.gap + question.window) : at.hi});
     }
@@ -79,7 +79,7 @@ StackPrices* ColumnStore::tableFor(const Question& question) {
     std::int64_t total = 0;
     for (std::size_t p = 0; p < m_pools.size(); ++p) {
         shims = std::max(shims, m_open.most(p, question));
-        total = std::max(total, instance().places[p].hi);
+        total = std::max(total, instance().seats[p].hi);
     }
     if (!StackPrices::canBe(instance(), shims, total)) {
         return nullptr;
@@ -113,13 +113,12 @@ bool ColumnStore::listByPrice(const Question& question) {
     std::size_t room = roomByPrice;
     for (std::size_t p = 0; p < m_pools.size(); ++p) {
         const std::int64_t least = table->least(wanted[p]);
-        if (least < never &&
-            !table->list(wanted[p], least + above, instance().places[p].gap, room, lists[p], m_clock)) {
+        if (least < never && !table->list(wanted[p], least + above, instance().seats[p].gap, room, lists[p], m_clock)) {
             return false;
         }
         room -= lists[p].candidates.size();
         for (Candidate& c : lists[p].candidates) {
-            c.residual = instance().places[p].residualCounts ? c.residual : 0;
+            c.residual = instance().seats[p].residualCounts ? c.residual : 0;
         }
     }
     m_byPrice = std::move(lists);
@@ -131,7 +130,7 @@ bool ColumnStore::listByPrice(const Question& question) {
 std::vector<Unlisted> ColumnStore::unlistedFor(const Question& question) const {
     std::vector<Unlisted> out;
     for (std::size_t p = 0; p < m_pools.size(); ++p) {
-        const Place& at = instance().places[p];
+        const Seat& at = instance().seats[p];
         Unlisted u;
         u.fewest = m_pools[p].completeSize() + 1;
         u.most = m_open.most(p, question);
@@ -212,7 +211,7 @@ std::int64_t ColumnStore::boundFor(const Question& question) {
     return boundAt(market, m_prices);
 }
 
-/// At each place those of one more shim only: what these add to the bound may make the next ones needless.
+/// At each seat those of one more shim only: what these add to the bound may make the next ones needless.
 ColumnStore::Listing ColumnStore::listMore(const Question& question) {
     Columns columns = columnsFor(question);
     const std::vector<Unlisted> unlisted = unlistedFor(question);

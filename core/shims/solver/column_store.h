@@ -4,7 +4,7 @@
 #include <functional>
 #include <memory>
 #include <shims/solver/columns.h>
-#include <shims/solver/open_places.h>
+#include <shims/solver/open_seats.h>
 #include <shims/solver/pool.h>
 #include <shims/solver/price_hull.h>
 #include <shims/solver/pricing.h>
@@ -13,14 +13,14 @@
 
 namespace caprail::solver {
 
-/// The columns of the packing problem, the stacks of each place: listed as far as a question needs them and there is
+/// The columns of the packing problem, the stacks of each seat: listed as far as a question needs them and there is
 /// room, and the prices on shims that bound what any plan over them costs.
 class ColumnStore {
 public:
-    ColumnStore(const OpenPlaces& open, WorkClock& clock);
+    ColumnStore(const OpenSeats& open, WorkClock& clock);
 
     /// Lists the stacks of a place of up to `size` shims with |residual| ≤ `window`; false if there is no room.
-    bool extend(std::size_t place, int size, std::int64_t window);
+    bool extend(std::size_t seat, int size, std::int64_t window);
     enum class Listing { complete, extended, noRoom };
     /// Lists some of those that a plan could contain by the present prices and that are not listed.
     Listing listMore(const Question& question);
@@ -34,9 +34,9 @@ public:
     [[nodiscard]] Columns columnsFor(const Question& question) const;
     /// Grows whenever other stacks are listed.
     [[nodiscard]] std::size_t revision() const { return m_revision; }
-    /// About how many stacks of so many shims serve a place.
-    [[nodiscard]] double expectedStacks(std::size_t place, int size) const;
-    [[nodiscard]] int completeSize(std::size_t place) const { return m_pools[place].completeSize(); }
+    /// About how many stacks of so many shims serve a seat.
+    [[nodiscard]] double expectedStacks(std::size_t seat, int size) const;
+    [[nodiscard]] int completeSize(std::size_t seat) const { return m_pools[seat].completeSize(); }
 
     /// Prices for the number of shims.
     [[nodiscard]] const Prices& prices() const { return m_prices; }
@@ -54,12 +54,12 @@ private:
     [[nodiscard]] std::vector<Unlisted> unlistedFor(const Question& question) const;
     [[nodiscard]] std::function<std::vector<std::int64_t>(const Prices&)> costOf(std::vector<Unlisted> unlisted) const;
 
-    const OpenPlaces& m_open;
+    const OpenSeats& m_open;
     WorkClock& m_clock;
     std::vector<Pool> m_pools;
     Prices m_prices;
     std::unique_ptr<StackPrices> m_table;
-    /// All stacks that by their prices a plan that answers this question can contain, per place.
+    /// All stacks that by their prices a plan that answers this question can contain, per seat.
     std::vector<StackPrices::Listed> m_byPrice;
     Question m_byPriceFor;
     std::size_t m_revision = 0;

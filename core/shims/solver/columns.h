@@ -15,7 +15,7 @@ struct Column {
     std::int64_t shimCost = 0;     ///< scale·size + prices
     std::int64_t residualCost = 0; ///< scale·|residual| + prices
 };
-using Columns = std::vector<std::vector<Column>>; ///< per place
+using Columns = std::vector<std::vector<Column>>; ///< per seat
 
 /// What is minimised.
 enum class Cost { shims, residuals };

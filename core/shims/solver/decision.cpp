@@ -5,7 +5,7 @@
 namespace caprail::solver {
 
 namespace {
-/// A place with more stacks than this is first tried with those nearest to its gap.
+/// A seat with more stacks than this is first tried with those nearest to its gap.
 constexpr double plenty = 400;
 } // namespace
 
@@ -37,7 +37,7 @@ Answer Decision::fromListed(const Question& question, std::int64_t steps, unsign
     Search search(m_open.instance(), columns, forShims, none, m_clock);
     search.probe(probe);
     bool found = false;
-    const Outcome outcome = search.run(limitsFor(question), steps, [&](const Found& f, Limits&) {
+    const SearchOutcome outcome = search.run(limitsFor(question), steps, [&](const Found& f, Limits&) {
         offer(columns, f);
         found = true;
         return false;
@@ -45,7 +45,7 @@ Answer Decision::fromListed(const Question& question, std::int64_t steps, unsign
     if (found) {
         return Answer::yes;
     }
-    return outcome == Outcome::exhausted ? Answer::no : isAnswered(question) ? Answer::yes : Answer::unknown;
+    return outcome == SearchOutcome::exhausted ? Answer::no : isAnswered(question) ? Answer::yes : Answer::unknown;
 }
 
 /// Another search may have found such a plan meanwhile.

@@ -3,7 +3,7 @@
 #include <cstdint>
 #include <shims/solver/column_store.h>
 #include <shims/solver/incumbent.h>
-#include <shims/solver/open_places.h>
+#include <shims/solver/open_seats.h>
 #include <shims/solver/question.h>
 #include <shims/solver/search.h>
 #include <shims/solver/whole_kits.h>
@@ -14,7 +14,7 @@ namespace caprail::solver {
 /// over the stacks that are listed, prices, and a search to the end over all stacks that the prices leave possible.
 class Decision {
 public:
-    Decision(const OpenPlaces& open, ColumnStore& store, WholeKits& kits, Incumbent& incumbent, WorkClock& clock)
+    Decision(const OpenSeats& open, ColumnStore& store, WholeKits& kits, Incumbent& incumbent, WorkClock& clock)
         : m_open(open), m_store(store), m_kits(kits), m_incumbent(incumbent), m_clock(clock) {}
 
     /// Finds such a plan (and offers it to the incumbent), or that there is none; “unknown” where there is no room for
@@ -37,7 +37,7 @@ private:
     Answer byPrices(const Question& question, int fewestShims);
     Answer atLength(const Question& question, int fewestShims, std::int64_t steps, std::int64_t mostSteps);
 
-    const OpenPlaces& m_open;
+    const OpenSeats& m_open;
     ColumnStore& m_store;
     WholeKits& m_kits;
     Incumbent& m_incumbent;

@@ -22,7 +22,7 @@ void join(std::uint8_t* to, const std::uint8_t* from, std::size_t shift, std::si
 
 FewestShims::FewestShims(const Instance& instance) : m_instance(instance) {
     std::int64_t largest = 0;
-    for (const Place& p : instance.places) {
+    for (const Seat& p : instance.seats) {
         largest = std::max(largest, p.hi);
     }
     m_step = largest <= mostExactSteps ? 1 : largest / usualSteps + 1;

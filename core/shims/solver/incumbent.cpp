@@ -5,7 +5,7 @@
 namespace caprail::solver {
 
 Incumbent::Incumbent(const Instance& instance)
-    : m_instance(instance), m_stacks(instance.places.size()), m_figures(judge(instance, m_stacks)) {}
+    : m_instance(instance), m_stacks(instance.seats.size()), m_figures(judge(instance, m_stacks)) {}
 
 Figures Incumbent::judge(const Instance& instance, const Stacks& stacks) {
     Figures f;
@@ -16,7 +16,7 @@ Figures Incumbent::judge(const Instance& instance, const Stacks& stacks) {
         if (!stacks[p]) {
             continue;
         }
-        const Place& at = instance.places[p];
+        const Seat& at = instance.seats[p];
         std::int64_t residual = at.gap;
         for (const Part& part : *stacks[p]) {
             residual -= part.count * instance.thickness[part.cls];

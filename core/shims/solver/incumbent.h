@@ -8,14 +8,14 @@
 
 namespace caprail::solver {
 
-/// Per place a stack; not set: left unserved.
+/// Per seat a stack; not set: left unserved.
 using Stacks = std::vector<std::optional<std::vector<Part>>>;
 
 /// The best plan found so far, whoever found it: it only gets better. Every search offers what it finds here, and takes
 /// its upper bound from here.
 class Incumbent {
 public:
-    /// Begins with no place served.
+    /// Begins with no seat served.
     explicit Incumbent(const Instance& instance);
 
     /// Keeps the plan if it ranks before the best so far; says so.

@@ -12,7 +12,7 @@ namespace caprail::solver {
 // common divisor of all gaps and thicknesses, so the figures are small and exact. The method is told in README.md.
 
 /// An open position. A stack of total thickness s serves it when lo ≤ s ≤ hi; its residual is gap − s.
-struct Place {
+struct Seat {
     std::int64_t lo = 0;
     std::int64_t hi = 0;
     std::int64_t gap = 0;
@@ -20,14 +20,14 @@ struct Place {
     int weight = 0; ///< of its residual in the twist sum
     /// False where the residual does not matter, because a shim that is still to be bought will take it up.
     bool residualCounts = true;
-    friend bool operator==(const Place&, const Place&) = default;
+    friend bool operator==(const Seat&, const Seat&) = default;
 };
 
 /// Shims of one thickness are one class; classes are sorted from thick to thin.
 struct Instance {
     std::vector<std::int64_t> thickness;
     std::vector<int> count;
-    std::vector<Place> places;
+    std::vector<Seat> seats;
     bool leastTwist = false;
     std::int64_t fixedTwist = 0;   ///< twist sum of what is pinned
     std::int64_t fixedLargest = 0; ///< largest |residual| of what is pinned

@@ -18,8 +18,8 @@ LargeNeighbourhoodSearch::LargeNeighbourhoodSearch(const Instance& instance, int
                                                    WorkClock& clock)
     : m_instance(instance), m_incumbent(incumbent), m_clock(clock), m_table(instance), m_firstServed(mostServed),
       m_mostServed(mostServed) {
-    m_plan.stacks.resize(instance.places.size());
-    m_plan.residual.resize(instance.places.size());
+    m_plan.stacks.resize(instance.seats.size());
+    m_plan.residual.resize(instance.seats.size());
     m_plan.left = instance.count;
     // What is used up of the kit is its thickness; and where not even stacks of the most shims are thick enough unless
     // these are thicker than the rest, thick shims are worth more than their thickness.
@@ -28,15 +28,15 @@ LargeNeighbourhoodSearch::LargeNeighbourhoodSearch(const Instance& instance, int
         thickness += instance.count[i] * instance.thickness[i];
     }
     const std::int64_t mean = thickness / std::max(1, instance.shims());
-    const bool isShort = std::any_of(instance.places.begin(), instance.places.end(),
-                                     [mean](const Place& p) { return p.lo > p.most * mean; });
+    const bool isShort = std::any_of(instance.seats.begin(), instance.seats.end(),
+                                     [mean](const Seat& p) { return p.lo > p.most * mean; });
     for (const std::int64_t t : instance.thickness) {
         m_worth.push_back(isShort ? t * t / std::max<std::int64_t>(1, mean) : t);
     }
 }
 
 void LargeNeighbourhoodSearch::runUntil(std::int64_t work) {
-    if (m_instance.places.empty()) {
+    if (m_instance.seats.empty()) {
         return;
     }
     const std::int64_t began = m_clock.now();
@@ -51,17 +51,17 @@ void LargeNeighbourhoodSearch::runUntil(std::int64_t work) {
         const Figures was = m_incumbent.figures();
         m_random.seed(); // begun anew after a stop, it comes to the same
         for (const bool smallestFirst : {false, true}) {
-            load(Stacks(m_instance.places.size()));
+            load(Stacks(m_instance.seats.size()));
             construct(smallestFirst);
         }
         m_isBegun = true;
         note(was);
     }
-    constexpr Guide whilePlaces[] = {Guide::places, Guide::shims, Guide::places, Guide::rank};
+    constexpr Guide whileSeats[] = {Guide::seats, Guide::shims, Guide::seats, Guide::rank};
     constexpr Guide whileShims[] = {Guide::shims, Guide::shims, Guide::rank};
     while (m_clock.now() < work) {
         const Figures was = m_incumbent.figures();
-        turn(was.served < m_mostServed   ? whilePlaces[m_turns % std::size(whilePlaces)]
+        turn(was.served < m_mostServed   ? whileSeats[m_turns % std::size(whileSeats)]
              : was.shims > m_fewestShims ? whileShims[m_turns % std::size(whileShims)]
                                          : Guide::rank);
         ++m_turns;
@@ -81,23 +81,23 @@ void LargeNeighbourhoodSearch::load(const Stacks& stacks) {
     }
 }
 
-/// Serves place after place with what is left; of all places as many as may be, the smallest gaps first or last.
+/// Serves seat after seat with what is left; of all seats as many as may be, the smallest gaps first or last.
 void LargeNeighbourhoodSearch::construct(bool smallestFirst) {
-    std::vector<std::size_t> places(m_instance.places.size());
-    std::iota(places.begin(), places.end(), std::size_t{0});
-    std::stable_sort(places.begin(), places.end(),
-                     [&](std::size_t a, std::size_t b) { return m_instance.places[a].lo < m_instance.places[b].lo; });
-    const auto served = places.begin() + std::min<std::ptrdiff_t>(m_firstServed, std::ssize(places));
+    std::vector<std::size_t> seats(m_instance.seats.size());
+    std::iota(seats.begin(), seats.end(), std::size_t{0});
+    std::stable_sort(seats.begin(), seats.end(),
+                     [&](std::size_t a, std::size_t b) { return m_instance.seats[a].lo < m_instance.seats[b].lo; });
+    const auto served = seats.begin() + std::min<std::ptrdiff_t>(m_firstServed, std::ssize(seats));
     if (!smallestFirst) {
-        std::reverse(places.begin(), served);
+        std::reverse(seats.begin(), served);
     }
     m_window = never;
     try {
-        for (const std::size_t p : places) {
+        for (const std::size_t p : seats) {
             recreate(p, Guide::shims, true);
         }
     } catch (const Stopped&) {
-        m_incumbent.offer(m_plan.stacks); // some places are served
+        m_incumbent.offer(m_plan.stacks); // some seats are served
         throw;
     }
     m_incumbent.offer(m_plan.stacks);
@@ -128,7 +128,7 @@ bool LargeNeighbourhoodSearch::step(Guide guide) {
     }
     bool isWhole = true;
     for (std::size_t i = 0; i < m_ruins.size() && isWhole; ++i) {
-        isWhole = recreate(m_ruins[i], guide, i + 1 == m_ruins.size()) || guide == Guide::places;
+        isWhole = recreate(m_ruins[i], guide, i + 1 == m_ruins.size()) || guide == Guide::seats;
     }
     const Value after = valueOf(guide);
     if (isWhole && after <= before) {
@@ -146,7 +146,7 @@ bool LargeNeighbourhoodSearch::step(Guide guide) {
     return false;
 }
 
-/// Some served places by lot; where places are to be won, with one that is not served; by rank, with one that stands
+/// Some served seats by lot; where seats are to be won, with one that is not served; by rank, with one that stands
 /// in the way of a smaller largest residual.
 void LargeNeighbourhoodSearch::chooseRuins(Guide guide) {
     m_ruins.clear();
@@ -158,7 +158,7 @@ void LargeNeighbourhoodSearch::chooseRuins(Guide guide) {
         (m_plan.stacks[p] ? served : others).push_back(p);
         largest = std::max(largest, m_plan.stacks[p] ? magnitude(m_plan.residual[p]) : 0);
     }
-    if (!others.empty() && (served.empty() || (guide == Guide::places && !oneIn(4)) || oneIn(8))) {
+    if (!others.empty() && (served.empty() || (guide == Guide::seats && !oneIn(4)) || oneIn(8))) {
         m_ruins.push_back(others[below(others.size())]);
     }
     if (guide == Guide::rank && !m_instance.leastTwist && largest > m_instance.fixedLargest && !oneIn(4)) {
@@ -178,34 +178,33 @@ void LargeNeighbourhoodSearch::chooseRuins(Guide guide) {
     for (std::size_t i = m_ruins.size(); i-- > 1;) {
         std::swap(m_ruins[i], m_ruins[below(i + 1)]);
     }
-    if (guide == Guide::places && !others.empty() && oneIn(2)) { // the largest gap has the hardest stack
-        std::stable_sort(m_ruins.begin(), m_ruins.end(), [&](std::size_t a, std::size_t b) {
-            return m_instance.places[a].lo > m_instance.places[b].lo;
-        });
+    if (guide == Guide::seats && !others.empty() && oneIn(2)) { // the largest gap has the hardest stack
+        std::stable_sort(m_ruins.begin(), m_ruins.end(),
+                         [&](std::size_t a, std::size_t b) { return m_instance.seats[a].lo > m_instance.seats[b].lo; });
     }
 }
 
-bool LargeNeighbourhoodSearch::recreate(std::size_t place, Guide guide, bool isLast) {
-    const Place& at = m_instance.places[place];
+bool LargeNeighbourhoodSearch::recreate(std::size_t seat, Guide guide, bool isLast) {
+    const Seat& at = m_instance.seats[seat];
     orderClasses(at.hi);
     m_table.fill(m_plan.left, m_order, at.hi, m_clock);
     for (int tries = m_table.step() == 1 ? 1 : 4; tries > 0; --tries) {
-        const std::int64_t total = chooseTotal(place, guide, isLast && tries % 2 == 1);
+        const std::int64_t total = chooseTotal(seat, guide, isLast && tries % 2 == 1);
         if (total < 0) {
             return false;
         }
         m_table.take(total, m_stack);
-        if (serve(place, m_stack)) {
+        if (serve(seat, m_stack)) {
             return true;
         }
     }
     return false;
 }
 
-/// The total, in steps of the table, of the stack that the place is to have; −1: there is none. The last place of a
+/// The total, in steps of the table, of the stack that the seat is to have; −1: there is none. The last seat of a
 /// step has the best for the guide, the others leave some of it to chance.
-std::int64_t LargeNeighbourhoodSearch::chooseTotal(std::size_t place, Guide guide, bool isLast) {
-    const Place& at = m_instance.places[place];
+std::int64_t LargeNeighbourhoodSearch::chooseTotal(std::size_t seat, Guide guide, bool isLast) {
+    const Seat& at = m_instance.seats[seat];
     const std::int64_t step = m_table.step();
     const bool isNarrow = m_window < never && at.residualCounts;
     const std::int64_t lo = ceilDivide(isNarrow ? std::max(at.lo, at.gap - m_window) : at.lo, step);
@@ -221,7 +220,7 @@ std::int64_t LargeNeighbourhoodSearch::chooseTotal(std::size_t place, Guide guid
     const std::int64_t twist = twistSum();
     const bool byLowest = guide != Guide::rank && (isLast || oneIn(2));
     const bool byRank = guide == Guide::rank && (isLast || oneIn(2));
-    const int most = std::min(at.most, guide == Guide::places || (!isLast && oneIn(4)) ? fewest + 1 : fewest);
+    const int most = std::min(at.most, guide == Guide::seats || (!isLast && oneIn(4)) ? fewest + 1 : fewest);
     std::int64_t best = -1;
     std::pair<std::int64_t, std::int64_t> bestValue;
     std::size_t among = 0;

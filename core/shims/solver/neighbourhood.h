@@ -11,9 +11,9 @@
 namespace caprail::solver {
 
 /// Large-neighbourhood search: a plan at once, and then better ones for as long as it is let. A few stacks of the
-/// present plan are taken apart (“ruin”), and the places are served anew, one after the other, each with the best stack
+/// present plan are taken apart (“ruin”), and the seats are served anew, one after the other, each with the best stack
 /// that the shims now free can make (“recreate”); what comes out stays unless it is worse. Since one dynamic programme
-/// per place finds that stack among all there are, a step is an exchange of any number of shims between those places
+/// per seat finds that stack among all there are, a step is an exchange of any number of shims between those seats
 /// and the rest of the kit. It proves nothing.
 ///
 /// P. Shaw, “Using constraint programming and local search methods to solve vehicle routing problems”, CP 1998, LNCS
@@ -23,10 +23,10 @@ namespace caprail::solver {
 /// (2006). All from memory.
 class LargeNeighbourhoodSearch {
 public:
-    /// No plan serves more places than `mostServed`.
+    /// No plan serves more seats than `mostServed`.
     LargeNeighbourhoodSearch(const Instance& instance, int mostServed, Incumbent& incumbent, WorkClock& clock);
 
-    /// What is known by now: no plan serves more places, and none that serves so many has fewer shims. It is no use to
+    /// What is known by now: no plan serves more seats, and none that serves so many has fewer shims. It is no use to
     /// look for more.
     void aimAt(int mostServed, int fewestShims) {
         m_mostServed = mostServed;
@@ -47,14 +47,14 @@ public:
 private:
     /// What makes a step a good one; the search goes by each in turn, as far as there is anything to be won by it.
     enum class Guide {
-        places, ///< more places, else less of the kit used up, which leaves more for the next
-        shims,  ///< fewer shims, else less of the kit used up
-        rank    ///< as plans are ranked
+        seats, ///< more seats, else less of the kit used up, which leaves more for the next
+        shims, ///< fewer shims, else less of the kit used up
+        rank   ///< as plans are ranked
     };
     using Value = std::tuple<int, std::int64_t, std::int64_t, std::int64_t>; ///< less is better
     struct Plan {
         Stacks stacks;
-        std::vector<std::int64_t> residual; ///< per place, while it is served
+        std::vector<std::int64_t> residual; ///< per seat, while it is served
         std::vector<int> left;              ///< of the kit, per class
         std::int64_t used = 0;              ///< what the shims in all stacks are worth
     };
@@ -64,11 +64,11 @@ private:
     void turn(Guide guide);
     bool step(Guide guide);
     void chooseRuins(Guide guide);
-    bool recreate(std::size_t place, Guide guide, bool isLast);
-    [[nodiscard]] std::int64_t chooseTotal(std::size_t place, Guide guide, bool isLast);
+    bool recreate(std::size_t seat, Guide guide, bool isLast);
+    [[nodiscard]] std::int64_t chooseTotal(std::size_t seat, Guide guide, bool isLast);
     void orderClasses(std::int64_t thickest);
-    void free(std::size_t place);
-    bool serve(std::size_t place, const std::vector<Part>& stack);
+    void free(std::size_t seat);
+    bool serve(std::size_t seat, const std::vector<Part>& stack);
     [[nodiscard]] Figures figures() const;
     [[nodiscard]] Value valueOf(Guide guide) const;
     [[nodiscard]] std::int64_t twistSum() const;
@@ -79,7 +79,7 @@ private:
     Incumbent& m_incumbent;
     WorkClock& m_clock;
     FewestShims m_table;
-    std::vector<std::int64_t> m_worth; ///< of a shim of each class to the places that are not served
+    std::vector<std::int64_t> m_worth; ///< of a shim of each class to the seats that are not served
     Plan m_plan;
     std::vector<std::size_t> m_ruins;
     std::vector<std::uint16_t> m_order;

@@ -5,20 +5,20 @@
 
 namespace caprail::solver {
 
-void LargeNeighbourhoodSearch::free(std::size_t place) {
-    if (!m_plan.stacks[place]) {
+void LargeNeighbourhoodSearch::free(std::size_t seat) {
+    if (!m_plan.stacks[seat]) {
         return;
     }
-    for (const Part& part : *m_plan.stacks[place]) {
+    for (const Part& part : *m_plan.stacks[seat]) {
         m_plan.left[part.cls] += part.count;
         m_plan.used -= part.count * m_worth[part.cls];
     }
-    m_plan.stacks[place].reset();
+    m_plan.stacks[seat].reset();
 }
 
-/// False, and nothing done, if the stack does not serve the place.
-bool LargeNeighbourhoodSearch::serve(std::size_t place, const std::vector<Part>& stack) {
-    const Place& at = m_instance.places[place];
+/// False, and nothing done, if the stack does not serve the seat.
+bool LargeNeighbourhoodSearch::serve(std::size_t seat, const std::vector<Part>& stack) {
+    const Seat& at = m_instance.seats[seat];
     std::int64_t total = 0;
     int size = 0;
     for (const Part& part : stack) {
@@ -33,15 +33,15 @@ bool LargeNeighbourhoodSearch::serve(std::size_t place, const std::vector<Part>&
         m_plan.left[part.cls] -= part.count;
         m_plan.used += part.count * m_worth[part.cls];
     }
-    m_plan.residual[place] = at.residualCounts ? at.gap - total : 0;
-    m_plan.stacks[place] = stack;
+    m_plan.residual[seat] = at.residualCounts ? at.gap - total : 0;
+    m_plan.stacks[seat] = stack;
     return true;
 }
 
 std::int64_t LargeNeighbourhoodSearch::twistSum() const {
     std::int64_t twist = m_instance.fixedTwist;
     for (std::size_t p = 0; p < m_plan.stacks.size(); ++p) {
-        twist += m_plan.stacks[p] ? m_instance.places[p].weight * m_plan.residual[p] : 0;
+        twist += m_plan.stacks[p] ? m_instance.seats[p].weight * m_plan.residual[p] : 0;
     }
     return twist;
 }
@@ -66,7 +66,7 @@ Figures LargeNeighbourhoodSearch::figures() const {
 
 LargeNeighbourhoodSearch::Value LargeNeighbourhoodSearch::valueOf(Guide guide) const {
     const Figures f = figures();
-    return guide == Guide::places  ? Value{-f.served, m_plan.used, 0, 0}
+    return guide == Guide::seats   ? Value{-f.served, m_plan.used, 0, 0}
            : guide == Guide::shims ? Value{-f.served, f.shims, m_plan.used, 0}
                                    : Value{-f.served, f.shims, f.third(m_instance), f.sum};
 }

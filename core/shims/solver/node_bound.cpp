@@ -6,12 +6,12 @@
 namespace caprail::solver {
 
 namespace {
-/// From this many steps on, with more than so many places open, nodes are bounded by a linear programme of their own.
+/// From this many steps on, with more than so many seats open, nodes are bounded by a linear programme of their own.
 constexpr std::int64_t veryLongSearch = 2000;
 constexpr std::size_t fewOpen = 3;
 } // namespace
 
-/// Prices for this node alone: what is left in the kit against what the open places still want. Either the bound then
+/// Prices for this node alone: what is left in the kit against what the open seats still want. Either the bound then
 /// says that there is no plan below this node, or the stacks that no such plan can contain are shed.
 bool Search::squeeze(Frame& frame, Cost cost, Prices& prices) {
     constexpr int rounds = 8;

@@ -7,16 +7,16 @@ namespace caprail::solver {
 
 namespace {
 constexpr std::uint64_t one = 1;
-/// Stacks drawn at a place before the ones above it are drawn anew.
-constexpr int drawsPerPlace = 3;
-/// With three places left and no more shims than this, every way is tried.
+/// Stacks drawn at a seat before the ones above it are drawn anew.
+constexpr int drawsPerSeat = 3;
+/// With three seats left and no more shims than this, every way is tried.
 constexpr int fewLeft = 15;
 constexpr std::size_t mostShims = 64;
 } // namespace
 
 Partition::Partition(const Instance& instance, const Limits& limits, WorkClock& clock)
-    : m_instance(instance), m_limits(limits), m_clock(clock), m_stacks(instance.places.size(), 0) {
-    for (std::size_t p = 0; p < instance.places.size(); ++p) {
+    : m_instance(instance), m_limits(limits), m_clock(clock), m_stacks(instance.seats.size(), 0) {
+    for (std::size_t p = 0; p < instance.seats.size(); ++p) {
         m_order.push_back(p);
     }
 }
@@ -37,12 +37,12 @@ void Partition::load(const WholeKit& kit) {
     }
 }
 
-/// The residuals that the next place may have so that the other open ones can still have theirs.
+/// The residuals that the next seat may have so that the other open ones can still have theirs.
 Partition::Span Partition::residuals(const Rest& rest) const {
-    const Place& at = m_instance.places[m_order[rest.depth]];
+    const Seat& at = m_instance.seats[m_order[rest.depth]];
     Span othersSpan{0, 0};
     for (std::size_t i = rest.depth + 1; i < m_order.size(); ++i) {
-        const Place& p = m_instance.places[m_order[i]];
+        const Seat& p = m_instance.seats[m_order[i]];
         othersSpan.lo += std::max(p.gap - p.hi, -m_limits.largestResidual);
         othersSpan.hi += std::min(p.gap - p.lo, m_limits.largestResidual);
     }
@@ -54,7 +54,7 @@ Partition::Span Partition::residuals(const Rest& rest) const {
         r.hi = std::min(r.hi, (rest.room + rest.residual) / 2);
     }
     if (m_limits.twist < never && m_order.size() - rest.depth == 2) { // here the twist leaves next to no choice
-        const std::int64_t other = m_instance.places[m_order[rest.depth + 1]].weight;
+        const std::int64_t other = m_instance.seats[m_order[rest.depth + 1]].weight;
         const auto fits = [&](std::int64_t x) {
             return magnitude(rest.twist + at.weight * x + other * (rest.residual - x)) <= m_limits.twist;
         };
@@ -71,17 +71,17 @@ Partition::Span Partition::residuals(const Rest& rest) const {
 Partition::Span Partition::sizes(const Rest& rest) const {
     std::int64_t others = 0;
     for (std::size_t i = rest.depth + 1; i < m_order.size(); ++i) {
-        others += m_instance.places[m_order[i]].most;
+        others += m_instance.seats[m_order[i]].most;
     }
     const std::int64_t left = std::popcount(rest.left);
     const auto open = static_cast<std::int64_t>(m_order.size() - rest.depth);
     return {std::max<std::int64_t>(1, left - others),
-            std::min<std::int64_t>(m_instance.places[m_order[rest.depth]].most, left - (open - 1))};
+            std::min<std::int64_t>(m_instance.seats[m_order[rest.depth]].most, left - (open - 1))};
 }
 
 bool Partition::finish(const Rest& rest) {
     const std::size_t p = m_order[rest.depth];
-    const Place& at = m_instance.places[p];
+    const Seat& at = m_instance.seats[p];
     const std::int64_t total = at.gap - rest.residual;
     if (total < at.lo || total > at.hi || magnitude(rest.residual) > std::min(m_limits.largestResidual, rest.room) ||
         std::popcount(rest.left) > at.most ||
@@ -94,14 +94,14 @@ bool Partition::finish(const Rest& rest) {
 
 bool Partition::give(const Rest& rest, Set stack, std::int64_t total) {
     const std::size_t p = m_order[rest.depth];
-    const std::int64_t residual = m_instance.places[p].gap - total;
+    const std::int64_t residual = m_instance.seats[p].gap - total;
     m_stacks[p] = stack;
     Rest next = rest;
     ++next.depth;
     next.left &= ~stack;
     next.residual -= residual;
     next.room -= rest.room < never ? magnitude(residual) : 0;
-    next.twist += m_instance.places[p].weight * residual;
+    next.twist += m_instance.seats[p].weight * residual;
     return share(next);
 }
 
@@ -118,7 +118,7 @@ bool Partition::share(const Rest& rest) {
         if (r.lo > r.hi) {
             return false;
         }
-        const std::int64_t gap = m_instance.places[m_order[rest.depth]].gap;
+        const std::int64_t gap = m_instance.seats[m_order[rest.depth]].gap;
         std::int64_t toCome = 0;
         for (Set s = rest.left; s != 0; s &= s - 1) {
             toCome += m_thickness[static_cast<std::size_t>(std::countr_zero(s))];
@@ -222,8 +222,8 @@ bool Partition::drawStacks(const Rest& rest) {
     if (r.lo > r.hi) {
         return false;
     }
-    const std::int64_t gap = m_instance.places[m_order[rest.depth]].gap;
-    for (int n = 0; n < drawsPerPlace; ++n) {
+    const std::int64_t gap = m_instance.seats[m_order[rest.depth]].gap;
+    for (int n = 0; n < drawsPerSeat; ++n) {
         std::int64_t total = 0;
         const Set stack = draw(rest, {gap - r.hi, gap - r.lo}, total);
         if (stack != 0 && give(rest, stack, total)) {
@@ -240,7 +240,7 @@ std::optional<std::vector<std::vector<Part>>> Partition::find(const std::vector<
     m_steps = 0;
     m_mostSteps = steps;
     std::int64_t gaps = 0;
-    for (const Place& p : m_instance.places) {
+    for (const Seat& p : m_instance.seats) {
         gaps += p.gap;
     }
     for (std::size_t turn = 0; !kits.empty() && !m_order.empty() && !isSpent(); ++turn) {

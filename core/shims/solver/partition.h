@@ -10,17 +10,17 @@
 
 namespace caprail::solver {
 
-/// Shares out all the shims of a kit among all places: where next to every shim is needed, that is where plans are. It
-/// finds plans and proves nothing. Stacks are drawn by lot for all places but the last few, always from what is left
-/// and about as many shims as fall to the place, the last two shims of each so that the total fits; for the last few
-/// places every way is tried. Since the whole kit is used, the sum of the residuals is known from the start: each stack
+/// Shares out all the shims of a kit among all seats: where next to every shim is needed, that is where plans are. It
+/// finds plans and proves nothing. Stacks are drawn by lot for all seats but the last few, always from what is left
+/// and about as many shims as fall to the seat, the last two shims of each so that the total fits; for the last few
+/// seats every way is tried. Since the whole kit is used, the sum of the residuals is known from the start: each stack
 /// is drawn so that the rest can still make up that sum, and keep to the limits on |residual|, on the sum of |residual|
 /// and on the twist.
 class Partition {
 public:
     Partition(const Instance& instance, const Limits& limits, WorkClock& clock);
 
-    /// Tries the kits in turn, for up to `steps` stacks. Takes kits of up to 64 shims; the stacks per place, or none.
+    /// Tries the kits in turn, for up to `steps` stacks. Takes kits of up to 64 shims; the stacks per seat, or none.
     std::optional<std::vector<std::vector<Part>>> find(const std::vector<WholeKit>& kits, std::int64_t steps);
 
 private:
@@ -29,9 +29,9 @@ private:
     struct Rest {
         std::size_t depth = 0; ///< m_order[depth …] are open
         Set left = 0;
-        std::int64_t residual = 0; ///< sum over the open places
-        std::int64_t room = 0;     ///< for the sum of |residual| over the open places
-        std::int64_t twist = 0;    ///< of the places done
+        std::int64_t residual = 0; ///< sum over the open seats
+        std::int64_t room = 0;     ///< for the sum of |residual| over the open seats
+        std::int64_t twist = 0;    ///< of the seats done
     };
     struct Span {
         std::int64_t lo = 0;
@@ -57,7 +57,7 @@ private:
     std::vector<std::int64_t> m_thickness; ///< of the kit's shims
     std::vector<std::uint16_t> m_class;
     std::vector<std::size_t> m_order;
-    std::vector<Set> m_stacks;        ///< per place
+    std::vector<Set> m_stacks;        ///< per seat
     std::vector<std::size_t> m_loose; ///< scratch
     std::int64_t m_steps = 0;
     std::int64_t m_mostSteps = 0;

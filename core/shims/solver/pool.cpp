@@ -8,7 +8,7 @@ namespace caprail::solver {
 struct Pool::Walk {
     const Instance& instance;
     const Reach& reach;
-    const Place& place;
+    const Seat& seat;
     std::size_t room;
     WorkClock& clock;
     std::vector<Candidate> candidates;
@@ -23,7 +23,7 @@ struct Pool::Walk {
         c.first = static_cast<std::uint32_t>(parts.size());
         c.parts = static_cast<std::uint16_t>(now.size());
         c.size = static_cast<std::uint16_t>(size);
-        c.residual = place.residualCounts ? place.gap - total : 0;
+        c.residual = seat.residualCounts ? seat.gap - total : 0;
         candidates.push_back(c);
         parts.insert(parts.end(), now.begin(), now.end());
         clock.book(20);
@@ -132,21 +132,20 @@ struct Pool::Walk {
     }
 };
 
-Pool::Pool(const Instance& instance, const Reach& reach, std::size_t place)
-    : m_instance(instance), m_reach(reach), m_place(instance.places[place]),
-      m_wholeBand(m_place.residualCounts
-                      ? std::max(magnitude(m_place.gap - m_place.lo), magnitude(m_place.gap - m_place.hi))
-                      : 0) {}
+Pool::Pool(const Instance& instance, const Reach& reach, std::size_t seat)
+    : m_instance(instance), m_reach(reach), m_seat(instance.seats[seat]),
+      m_wholeBand(m_seat.residualCounts ? std::max(magnitude(m_seat.gap - m_seat.lo), magnitude(m_seat.gap - m_seat.hi))
+                                        : 0) {}
 
 bool Pool::extend(int size, std::int64_t window, std::size_t room, WorkClock& clock) {
-    size = std::max(std::min(size, m_place.most), m_size);
+    size = std::max(std::min(size, m_seat.most), m_size);
     window = std::max(std::min(window, m_wholeBand), m_window);
     if (size == m_size && window == m_window) {
         return true;
     }
-    const std::int64_t lo = m_place.residualCounts ? std::max(m_place.lo, m_place.gap - window) : m_place.lo;
-    const std::int64_t hi = m_place.residualCounts ? std::min(m_place.hi, m_place.gap + window) : m_place.hi;
-    Walk walk{m_instance, m_reach, m_place, room, clock, {}, {}, {}};
+    const std::int64_t lo = m_seat.residualCounts ? std::max(m_seat.lo, m_seat.gap - window) : m_seat.lo;
+    const std::int64_t hi = m_seat.residualCounts ? std::min(m_seat.hi, m_seat.gap + window) : m_seat.hi;
+    Walk walk{m_instance, m_reach, m_seat, room, clock, {}, {}, {}};
     if (lo <= hi && hi >= 0) {
         if (lo <= 0) {
             walk.record();
@@ -163,16 +162,16 @@ bool Pool::extend(int size, std::int64_t window, std::size_t room, WorkClock& cl
     return true;
 }
 
-std::optional<std::vector<Part>> anyStack(const Instance& instance, const Reach& reach, const Place& place, int size,
+std::optional<std::vector<Part>> anyStack(const Instance& instance, const Reach& reach, const Seat& seat, int size,
                                           WorkClock& clock) {
-    if (place.lo > place.hi || place.hi < 0) {
+    if (seat.lo > seat.hi || seat.hi < 0) {
         return std::nullopt;
     }
-    if (place.lo <= 0) {
+    if (seat.lo <= 0) {
         return std::vector<Part>{};
     }
-    Pool::Walk walk{instance, reach, place, 0, clock, {}, {}, {}}; // with room for none it halts at the first
-    walk.descend(0, place.lo, place.hi, std::min(size, place.most));
+    Pool::Walk walk{instance, reach, seat, 0, clock, {}, {}, {}}; // with room for none it halts at the first
+    walk.descend(0, seat.lo, seat.hi, std::min(size, seat.most));
     if (walk.candidates.empty()) {
         return std::nullopt;
     }

@@ -72,7 +72,7 @@ Prices startingPrices(const Instance& instance) {
     Prices best;
     best.ofClass.assign(instance.classes(), 0);
     std::int64_t need = 0;
-    for (const Place& p : instance.places) {
+    for (const Seat& p : instance.seats) {
         need += std::max<std::int64_t>(0, p.lo);
     }
     std::int64_t bestBound = 0;

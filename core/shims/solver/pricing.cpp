@@ -17,7 +17,7 @@ void relax(std::int32_t* to, const std::int32_t* from, std::size_t shift, std::s
 }
 } // namespace
 
-/// What the listing of one place carries along.
+/// What the listing of one seat carries along.
 struct StackPrices::Walk {
     std::size_t room;
     Listed& out;

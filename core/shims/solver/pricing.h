@@ -8,9 +8,9 @@
 
 namespace caprail::solver {
 
-/// What the stacks cost that a place can have, all of them, without listing them: a table over (first class, shims,
+/// What the stacks cost that a seat can have, all of them, without listing them: a table over (first class, shims,
 /// total) of the least cost of so many shims of that total, all of that class or thinner ones. It finds the cheapest
-/// stack of a place at once, and lists just those that cost no more than a limit.
+/// stack of a seat at once, and lists just those that cost no more than a limit.
 class StackPrices {
 public:
     /// For stacks of up to `mostShims` shims and a total up to `mostTotal`.

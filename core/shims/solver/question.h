@@ -5,7 +5,7 @@
 namespace caprail::solver {
 
 /// The decision problem that the exact search is asked, again and again: is there a plan of at most `shims` shims,
-/// each |residual| ≤ `window`, that serves all but `leftOut` places?
+/// each |residual| ≤ `window`, that serves all but `leftOut` seats?
 struct Question {
     int shims = 0;
     std::int64_t window = 0;

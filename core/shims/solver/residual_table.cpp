@@ -13,7 +13,7 @@ ResidualTable::ResidualTable(const Instance& instance, std::int64_t window, std:
     : m_clock(clock), m_byTotal(byTotal), m_bySum(mostSum >= 0), m_mostSum(std::max<std::int64_t>(0, mostSum)),
       m_fixedTwist(instance.fixedTwist) {
     std::int64_t values = 0;
-    for (const Place& p : instance.places) {
+    for (const Seat& p : instance.seats) {
         const std::int64_t lo = std::max(p.gap - p.hi, -window);
         const std::int64_t hi = std::min(p.gap - p.lo, window);
         if (!p.residualCounts || lo > hi) {
@@ -33,21 +33,21 @@ ResidualTable::ResidualTable(const Instance& instance, std::int64_t window, std:
     }
     m_isKnown = true;
     m_bits.assign(static_cast<std::size_t>(cells * m_words), 0);
-    // Totals and twists are kept as what is above the least; a place not yet added stands at its least.
+    // Totals and twists are kept as what is above the least; a seat not yet added stands at its least.
     m_bits[0] = 1;
-    for (const Place& p : instance.places) {
+    for (const Seat& p : instance.seats) {
         add(p, std::max(p.gap - p.hi, -window), std::min(p.gap - p.lo, window));
     }
 }
 
-void ResidualTable::add(const Place& place, std::int64_t lo, std::int64_t hi) {
+void ResidualTable::add(const Seat& seat, std::int64_t lo, std::int64_t hi) {
     std::vector<std::uint64_t> next(m_bits.size(), 0);
     const std::int64_t totals = m_mostTotal - m_leastTotal + 1;
-    const std::int64_t leastTwist = std::min(place.weight * lo, place.weight * hi);
+    const std::int64_t leastTwist = std::min(seat.weight * lo, seat.weight * hi);
     for (std::int64_t r = lo; r <= hi; ++r) {
         const std::int64_t byTotal = m_byTotal ? r - lo : 0;
         const std::int64_t bySum = m_bySum ? magnitude(r) : 0;
-        const std::int64_t byTwist = place.weight * r - leastTwist;
+        const std::int64_t byTwist = seat.weight * r - leastTwist;
         const std::int64_t whole = byTwist / 64;
         const auto bits = static_cast<unsigned>(byTwist % 64);
         for (std::int64_t total = 0; total + byTotal < totals; ++total) {

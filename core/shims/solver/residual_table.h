@@ -7,12 +7,12 @@
 
 namespace caprail::solver {
 
-/// Which twist sums, sums of |residual| and sums of residuals go together, each place free to take any residual in its
+/// Which twist sums, sums of |residual| and sums of residuals go together, each seat free to take any residual in its
 /// band, whatever the kit. (With an even number of caps, for one, the twist sum is odd just when the sum of the
-/// residuals is.) A table of bits over the twist for each pair of sums, worked out place by place.
+/// residuals is.) A table of bits over the twist for each pair of sums, worked out seat by seat.
 class ResidualTable {
 public:
-    /// All places served, |residual| ≤ `window`; of the sums of |residual| those up to `mostSum` are told apart (−1:
+    /// All seats served, |residual| ≤ `window`; of the sums of |residual| those up to `mostSum` are told apart (−1:
     /// none are). With `byTotal` the sums of residuals are told apart too. What is pinned is left out but for the
     /// twist.
     ResidualTable(const Instance& instance, std::int64_t window, std::int64_t mostSum, bool byTotal, WorkClock& clock);
@@ -29,7 +29,7 @@ public:
 private:
     [[nodiscard]] const std::uint64_t* cell(std::int64_t total, std::int64_t sum) const;
     [[nodiscard]] bool has(std::int64_t total, std::int64_t sum, std::int64_t twist) const;
-    void add(const Place& place, std::int64_t lo, std::int64_t hi);
+    void add(const Seat& seat, std::int64_t lo, std::int64_t hi);
     WorkClock& m_clock;
 
     bool m_isKnown = false;
@@ -38,7 +38,7 @@ private:
     std::int64_t m_leastTotal = 0;
     std::int64_t m_mostTotal = 0;
     std::int64_t m_mostSum = 0;
-    std::int64_t m_leastTwist = 0; ///< of the open places; bit 0
+    std::int64_t m_leastTwist = 0; ///< of the open seats; bit 0
     std::int64_t m_mostTwist = 0;
     std::int64_t m_fixedTwist = 0;
     std::int64_t m_words = 0;

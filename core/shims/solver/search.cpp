@@ -74,10 +74,10 @@ void Search::seed(Frame& root) {
     root.shimPrices.ofClass.resize(m_instance.classes(), 0);
     m_kind.clear();
     for (std::size_t p = 0; p < m_columns.size(); ++p) {
-        Place at = m_instance.places[p];
+        Seat at = m_instance.seats[p];
         std::size_t alike = 0;
         for (;; ++alike) {
-            Place other = m_instance.places[alike];
+            Seat other = m_instance.seats[alike];
             if (!isTwistLimited()) {
                 other.weight = at.weight;
             }
@@ -102,8 +102,8 @@ void Search::seed(Frame& root) {
     }
 }
 
-Outcome Search::run(const Limits& limits, std::int64_t steps,
-                    const std::function<bool(const Found&, Limits&)>& onFound) {
+SearchOutcome Search::run(const Limits& limits, std::int64_t steps,
+                          const std::function<bool(const Found&, Limits&)>& onFound) {
     m_limits = limits;
     m_shimLimit = limits.shims;
     m_onFound = &onFound;
@@ -114,11 +114,11 @@ Outcome Search::run(const Limits& limits, std::int64_t steps,
     m_kit = StateKey{};
     m_failures.clear();
     seed(m_root);
-    // The second narrowing knows what the places cost at least, and so sheds what no plan within the limits can use.
+    // The second narrowing knows what the seats cost at least, and so sheds what no plan within the limits can use.
     if (narrow(m_root, m_once) && narrow(m_once, frameAt(0)) && descend(0) == Next::halt) {
-        return m_gaveUp ? Outcome::gaveUp : Outcome::found;
+        return m_gaveUp ? SearchOutcome::gaveUp : SearchOutcome::found;
     }
-    return Outcome::exhausted;
+    return SearchOutcome::exhausted;
 }
 
 Search::Next Search::report(const Frame& frame) {
@@ -157,17 +157,17 @@ std::size_t Search::hardest(const Frame& frame) const {
     return best;
 }
 
-/// Puts the place's stacks into the order of what they cost at this node's prices.
-void Search::orderByPrices(const Frame& frame, std::size_t place) {
+/// Puts the seat's stacks into the order of what they cost at this node's prices.
+void Search::orderByPrices(const Frame& frame, std::size_t seat) {
     if (frame.prices.ofClass.empty()) {
         return;
     }
     const Cost cost = isSumLimited() ? Cost::residuals : Cost::shims;
-    const Live& live = frame.live[place];
+    const Live& live = frame.live[seat];
     m_ranked.clear();
     m_clock.book(60 * static_cast<std::int64_t>(live.count()));
     for (std::size_t i = live.begin; i < live.end; ++i) {
-        std::int64_t rank = pricedCost(offerOf(m_columns[place][m_arena[i]], cost), frame.prices);
+        std::int64_t rank = pricedCost(offerOf(m_columns[seat][m_arena[i]], cost), frame.prices);
         if (m_probe > 0) {
             rank += static_cast<std::int64_t>(StateKey::of(m_probe, m_arena[i]).a % (scale / 8));
         }
@@ -187,19 +187,19 @@ Search::Next Search::descend(std::size_t depth) {
     const bool remembers = isLong() && m_open.size() > 1;
     const StateKey state = remembers ? stateOf(frame) : StateKey{};
     const std::size_t at = hardest(frame);
-    const std::size_t place = m_open[at];
+    const std::size_t seat = m_open[at];
     if (isLong() && m_open.size() > 2) {
-        orderByPrices(frame, place);
+        orderByPrices(frame, seat);
     }
     m_open[at] = m_open.back();
     m_open.pop_back();
-    const Live live = frame.live[place];
+    const Live live = frame.live[seat];
     const std::size_t before = m_arena.size();
     Live larger;
     larger.begin = before;
     for (std::size_t i = live.begin; i < live.end; ++i) {
         const std::uint32_t index = m_arena[i];
-        if (m_probe == 0 && m_columns[place][index].size > live.smallest) {
+        if (m_probe == 0 && m_columns[seat][index].size > live.smallest) {
             m_arena.push_back(index);
         }
     }
@@ -207,20 +207,20 @@ Search::Next Search::descend(std::size_t depth) {
     const std::size_t mark = m_arena.size();
     Next result = Next::goOn;
     for (std::size_t i = live.begin; i < live.end && result == Next::goOn; ++i) {
-        if (m_probe > 0 || m_columns[place][m_arena[i]].size == live.smallest) {
-            result = tryColumn(depth, place, m_arena[i], live);
+        if (m_probe > 0 || m_columns[seat][m_arena[i]].size == live.smallest) {
+            result = tryColumn(depth, seat, m_arena[i], live);
             m_arena.resize(mark);
         }
     }
-    m_chosen[place] = -1;
+    m_chosen[seat] = -1;
     if (result == Next::goOn && larger.isEmpty() && frame.leftOut > 0) {
         result = tryLeavingOut(depth);
         m_arena.resize(mark);
     }
-    m_open.push_back(place);
+    m_open.push_back(seat);
     std::swap(m_open[at], m_open.back());
     if (result == Next::goOn && !larger.isEmpty()) {
-        result = tryLarger(depth, place, larger);
+        result = tryLarger(depth, seat, larger);
     }
     m_arena.resize(before);
     if (remembers && result == Next::goOn) {
@@ -229,16 +229,16 @@ Search::Next Search::descend(std::size_t depth) {
     return result;
 }
 
-Search::Next Search::tryColumn(std::size_t depth, std::size_t place, std::uint32_t index, const Live& live) {
+Search::Next Search::tryColumn(std::size_t depth, std::size_t seat, std::uint32_t index, const Live& live) {
     Frame& frame = frameAt(depth);
-    const Column& c = m_columns[place][index];
+    const Column& c = m_columns[seat][index];
     if (c.shimCost - live.leastShimCost + frame.shimCost + frame.freeShimCost > shimCap() ||
         (isSumLimited() &&
          c.residualCost - live.leastResidualCost + frame.residualCost + frame.freeResidualCost > residualCap()) ||
         magnitude(c.residual) > m_limits.largestResidual) {
         return Next::goOn;
     }
-    const std::int64_t twist = m_instance.places[place].weight * c.residual;
+    const std::int64_t twist = m_instance.seats[seat].weight * c.residual;
     const auto book = [&](int sign) {
         frame.shims += sign * c.size;
         frame.sum += sign * magnitude(c.residual);
@@ -253,7 +253,7 @@ Search::Next Search::tryColumn(std::size_t depth, std::size_t place, std::uint32
         return Next::halt;
     }
     book(1);
-    m_chosen[place] = static_cast<int>(index);
+    m_chosen[seat] = static_cast<int>(index);
     const Next result = narrow(frame, frameAt(depth + 1)) ? descend(depth + 1) : Next::goOn;
     book(-1);
     return result;
@@ -265,18 +265,18 @@ bool Search::isSpent() {
     return m_gaveUp;
 }
 
-/// The place stays open, but for a larger stack than its smallest.
-Search::Next Search::tryLarger(std::size_t depth, std::size_t place, const Live& larger) {
+/// The seat stays open, but for a larger stack than its smallest.
+Search::Next Search::tryLarger(std::size_t depth, std::size_t seat, const Live& larger) {
     Frame& frame = frameAt(depth);
-    const Live live = frame.live[place];
-    const int barred = m_barred[place];
-    frame.live[place] = larger;
+    const Live live = frame.live[seat];
+    const int barred = m_barred[seat];
+    frame.live[seat] = larger;
     frame.bounded = false; // the least costs are to be found anew
-    m_barred[place] = live.smallest;
+    m_barred[seat] = live.smallest;
     const Next result = narrow(frame, frameAt(depth + 1)) ? descend(depth + 1) : Next::goOn;
-    m_barred[place] = barred;
+    m_barred[seat] = barred;
     frame.bounded = true;
-    frame.live[place] = live;
+    frame.live[seat] = live;
     return result;
 }
 

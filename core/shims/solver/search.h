@@ -17,10 +17,10 @@ struct Limits {
     std::int64_t sum = never; ///< of |residual|
     std::int64_t largestResidual = never;
     std::int64_t twist = never; ///< |fixed twist + Σ weight·residual|
-    int leftOut = 0;            ///< so many places may stay unserved
+    int leftOut = 0;            ///< so many seats may stay unserved
 };
 
-/// One complete choice: per place the index of its column, or −1. Without what is pinned, but for the twist.
+/// One complete choice: per seat the index of its column, or −1. Without what is pinned, but for the twist.
 struct Found {
     std::vector<int> column;
     int served = 0;
@@ -30,16 +30,16 @@ struct Found {
     std::int64_t twist = 0; ///< |…| with what is pinned
 };
 
-enum class Outcome {
+enum class SearchOutcome {
     found,     ///< the callback asked to stop at a solution
     exhausted, ///< nothing (more) within the limits
     gaveUp     ///< by the step limit
 };
 
-/// Depth-first search over the places, always the one with the fewest stacks left to try. Of these, the stacks of the
-/// fewest shims are tried one by one; that the place takes a larger one is then a single further branch, which leaves
+/// Depth-first search over the seats, always the one with the fewest stacks left to try. Of these, the stacks of the
+/// fewest shims are tried one by one; that the seat takes a larger one is then a single further branch, which leaves
 /// open which: what is short is mostly the number of shims, and so a bad share-out of it shows early. After each choice
-/// the stacks of all other places are filtered by what is left in the kit and by the limits, so that a dead end shows
+/// the stacks of all other seats are filtered by what is left in the kit and by the limits, so that a dead end shows
 /// early. Once a search turns out long, each node also gets prices of its own (see lagrangian.h), which shed many
 /// more stacks, and states that have failed before are recognised.
 class Search {
@@ -50,7 +50,8 @@ public:
 
     /// Runs to the end, or until `steps` stacks were tried. At each solution `onFound(found, limits)` may tighten the
     /// limits and says whether to go on.
-    Outcome run(const Limits& limits, std::int64_t steps, const std::function<bool(const Found&, Limits&)>& onFound);
+    SearchOutcome run(const Limits& limits, std::int64_t steps,
+                      const std::function<bool(const Found&, Limits&)>& onFound);
     [[nodiscard]] std::int64_t steps() const { return m_steps; }
     /// To find a plan where there are many rather than to prove that there is none: prices at every node, stacks by
     /// those prices alone, ties by a shuffle of its own for each `seed`.
@@ -68,14 +69,14 @@ private:
         [[nodiscard]] bool isEmpty() const { return begin == end; }
     };
     struct Frame {
-        std::vector<Live> live;           ///< per place
-        std::vector<TwistChoice> choices; ///< per place, while twist matters
+        std::vector<Live> live;           ///< per seat
+        std::vector<TwistChoice> choices; ///< per seat, while twist matters
         int shims = 0;                    ///< in the stacks chosen so far
         std::int64_t sum = 0;
         std::int64_t twist = 0;
         std::int64_t shimCost = 0;
         std::int64_t residualCost = 0;
-        std::int64_t freeShimCost = 0; ///< Σ least over the open places, less what may be left out
+        std::int64_t freeShimCost = 0; ///< Σ least over the open seats, less what may be left out
         std::int64_t freeResidualCost = 0;
         int leftOut = 0;
         bool bounded = false; ///< the least costs are known
@@ -85,8 +86,8 @@ private:
     enum class Next { goOn, halt };
 
     Next descend(std::size_t depth);
-    Next tryColumn(std::size_t depth, std::size_t place, std::uint32_t index, const Live& live);
-    Next tryLarger(std::size_t depth, std::size_t place, const Live& larger);
+    Next tryColumn(std::size_t depth, std::size_t seat, std::uint32_t index, const Live& live);
+    Next tryLarger(std::size_t depth, std::size_t seat, const Live& larger);
     Next tryLeavingOut(std::size_t depth);
     Frame& frameAt(std::size_t depth);
     bool isSpent();
@@ -94,11 +95,11 @@ private:
     void seed(Frame& root);
     [[nodiscard]] std::size_t hardest(const Frame& frame) const;
     bool narrow(const Frame& from, Frame& to);
-    bool filterPlace(std::size_t place, const Frame& from, Frame& to);
+    bool filterSeat(std::size_t seat, const Frame& from, Frame& to);
     bool balance(Frame& frame);
     bool twistCanClose(const Frame& frame);
     bool squeeze(Frame& frame, Cost cost, Prices& prices);
-    void orderByPrices(const Frame& frame, std::size_t place);
+    void orderByPrices(const Frame& frame, std::size_t seat);
     void use(const Column& c, int sign);
     [[nodiscard]] bool isLong() const;
     [[nodiscard]] bool fits(const Column& c) const;
@@ -125,11 +126,11 @@ private:
     std::deque<Frame> m_frames; ///< by depth
     Frame m_root;
     Frame m_once;
-    std::vector<int> m_barred; ///< per place: only stacks of more shims than this
+    std::vector<int> m_barred; ///< per seat: only stacks of more shims than this
     std::vector<std::uint32_t> m_arena;
     std::vector<int> m_chosen;
     std::vector<std::int64_t> m_scratch;
-    std::vector<std::uint64_t> m_kind; ///< per place; equal for places that are alike
+    std::vector<std::uint64_t> m_kind; ///< per seat; equal for seats that are alike
     StateKey m_kit;                    ///< of what is left
     TranspositionTable m_failures;
     TwistReach m_twist;

@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a choice in the search leaves to the other places: forward checking, and the bounds that come of it.
+// What a choice in the search leaves to the other seats: forward checking, and the bounds that come of it.
 #include <algorithm>
 #include <shims/solver/search.h>
 
 namespace caprail::solver {
 
-/// Copies the stacks of one place that still fit; false if there are none.
-bool Search::filterPlace(std::size_t place, const Frame& from, Frame& to) {
-    const Live& was = from.live[place];
-    Live& now = to.live[place];
+/// Copies the stacks of one seat that still fit; false if there are none.
+bool Search::filterSeat(std::size_t seat, const Frame& from, Frame& to) {
+    const Live& was = from.live[seat];
+    Live& now = to.live[seat];
     now.leastShimCost = never;
     now.leastResidualCost = never;
     now.begin = m_arena.size();
@@ -20,11 +20,11 @@ bool Search::filterPlace(std::size_t place, const Frame& from, Frame& to) {
         residualMost =
             isSumLimited() ? residualCap() - from.residualCost - from.freeResidualCost + was.leastResidualCost : never;
     }
-    TwistChoice* choice = isTwistLimited() ? &to.choices[place] : nullptr;
+    TwistChoice* choice = isTwistLimited() ? &to.choices[seat] : nullptr;
     if (choice != nullptr) {
-        m_twist.start(*choice, m_instance.places[place].weight, to.leftOut > 0);
+        m_twist.start(*choice, m_instance.seats[seat].weight, to.leftOut > 0);
     }
-    const auto& list = m_columns[place];
+    const auto& list = m_columns[seat];
     for (std::size_t i = was.begin; i < was.end; ++i) {
         m_clock.bookStep(i - was.begin, was.count(), 12);
         const std::uint32_t index = m_arena[i];
@@ -56,7 +56,7 @@ bool Search::filterPlace(std::size_t place, const Frame& from, Frame& to) {
     return !now.isEmpty();
 }
 
-/// Fills `to` with those stacks of `from` that still fit; false when the open places cannot be completed.
+/// Fills `to` with those stacks of `from` that still fit; false when the open seats cannot be completed.
 bool Search::narrow(const Frame& from, Frame& to) {
     to.shims = from.shims;
     to.sum = from.sum;
@@ -67,7 +67,7 @@ bool Search::narrow(const Frame& from, Frame& to) {
     to.bounded = true;
     int empty = 0;
     for (std::size_t p : m_open) {
-        if (!filterPlace(p, from, to) && ++empty > to.leftOut) {
+        if (!filterSeat(p, from, to) && ++empty > to.leftOut) {
             return false;
         }
     }
@@ -89,7 +89,7 @@ bool Search::narrow(const Frame& from, Frame& to) {
     return true;
 }
 
-/// Sums up what the open places cost at least, and compares with the limits.
+/// Sums up what the open seats cost at least, and compares with the limits.
 bool Search::balance(Frame& frame) {
     for (const Cost cost : {Cost::shims, Cost::residuals}) {
         std::int64_t sum = 0;

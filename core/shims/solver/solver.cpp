@@ -21,7 +21,7 @@ public:
           m_kits(m_open.instance(), m_incumbent, clock), m_decision(m_open, m_store, m_kits, m_incumbent, clock),
           m_improver(m_open.instance(), static_cast<int>(m_open.count()) - m_open.leastLeftOut(), m_incumbent, clock) {
         const Tools tools{m_open, m_store, m_kits, m_decision, m_incumbent, m_improver, m_clock, m_bounds};
-        m_aims[0] = std::make_unique<MostPlacesFewestShims>(tools);
+        m_aims[0] = std::make_unique<MostSeatsFewestShims>(tools);
         if (instance.leastTwist) {
             m_aims[1] = std::make_unique<LeastTwist>(tools);
         } else {
@@ -102,7 +102,7 @@ private:
         }
     }
 
-    /// As much work as the proof has had, while places or shims are won by it; a quarter of that while anything is, and
+    /// As much work as the proof has had, while seats or shims are won by it; a quarter of that while anything is, and
     /// else a sixteenth.
     void improveMeanwhile() {
         const std::int64_t had = m_improver.work();
@@ -124,7 +124,7 @@ private:
     }
 
     WorkClock& m_clock;
-    OpenPlaces m_open;
+    OpenSeats m_open;
     Incumbent m_incumbent;
     ColumnStore m_store;
     WholeKits m_kits;

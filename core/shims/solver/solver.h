@@ -9,9 +9,9 @@ namespace caprail::solver {
 
 // The method, and where each part of it is described, is told in README.md beside this file.
 
-/// The plan of the open places, in the instance's units.
+/// The plan of the open seats, in the instance's units.
 struct Solution {
-    std::vector<std::optional<std::vector<Part>>> stacks; ///< per place; not set: left unserved
+    std::vector<std::optional<std::vector<Part>>> stacks; ///< per seat; not set: left unserved
     int served = 0;
     int shims = 0;
     std::int64_t largest = 0; ///< with what is pinned
@@ -30,7 +30,7 @@ struct Solution {
 /// gives that plan.
 using Better = std::function<void(const std::function<Solution()>&)>;
 
-/// Places must be in a fixed order of the caller's (it is part of the rule that settles ties).
+/// Seats must be in a fixed order of the caller's (it is part of the rule that settles ties).
 Solution solve(const Instance& instance, const Stop& stop, const Better& better = {});
 
 } // namespace caprail::solver

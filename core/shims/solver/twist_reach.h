@@ -7,7 +7,7 @@
 
 namespace caprail::solver {
 
-/// What one open place can still add to the twist sum.
+/// What one open seat can still add to the twist sum.
 struct TwistChoice {
     static constexpr int most = 64; ///< residuals counted one by one: lowest … lowest + 63
     std::int64_t weight = 0;
@@ -19,8 +19,8 @@ struct TwistChoice {
     bool mayBeLeftOut = false;
 };
 
-/// Whether the residuals on offer can bring the twist sum within its limit, each place taken by itself: the set of all
-/// sums that the places can reach together is worked out place by place, and with it the least that each sum costs.
+/// Whether the residuals on offer can bring the twist sum within its limit, each seat taken by itself: the set of all
+/// sums that the seats can reach together is worked out seat by seat, and with it the least that each sum costs.
 class TwistReach {
 public:
     /// Looks up the span of residuals.
@@ -41,7 +41,7 @@ public:
         }
     }
 
-    /// `room`: how much the open places may cost above the sum of their least costs (`never`: cost is no matter).
+    /// `room`: how much the open seats may cost above the sum of their least costs (`never`: cost is no matter).
     bool canClose(std::int64_t twist, std::int64_t limit, const std::vector<const TwistChoice*>& choices,
                   std::int64_t room, WorkClock& clock);
 

@@ -23,7 +23,7 @@ std::int64_t logarithm(std::int64_t x) {
 /// About how many ways there are to share out a kit within the limits, as 256 · log2: all ways to hand out its shims,
 /// times the odds that each stack but the last is right by chance.
 std::int64_t waysToShare(const Instance& instance, const WholeKit& kit, const Limits& limits) {
-    const auto places = static_cast<std::int64_t>(instance.places.size());
+    const auto seats = static_cast<std::int64_t>(instance.seats.size());
     std::int64_t ways = 0;
     std::int64_t shims = 0;
     for (const int count : kit.count) {
@@ -31,16 +31,16 @@ std::int64_t waysToShare(const Instance& instance, const WholeKit& kit, const Li
             ways += logarithm(++shims) - logarithm(n);
         }
     }
-    for (std::int64_t p = 0; p < places; ++p) {
-        for (std::int64_t n = 1; n <= (shims + p) / places; ++n) {
+    for (std::int64_t p = 0; p < seats; ++p) {
+        for (std::int64_t n = 1; n <= (shims + p) / seats; ++n) {
             ways -= logarithm(n);
         }
     }
     const std::int64_t span = instance.thickness.front() - instance.thickness.back();
     std::int64_t widest = 0;
-    for (const Place& p : instance.places) {
+    for (const Seat& p : instance.seats) {
         std::int64_t width = std::min(p.hi - p.lo, 2 * limits.largestResidual) + 1;
-        width = limits.sum < never ? std::min(width, 2 * limits.sum / places + 1) : width;
+        width = limits.sum < never ? std::min(width, 2 * limits.sum / seats + 1) : width;
         widest = std::max(widest, width);
         ways += std::min<std::int64_t>(0, logarithm(width) - logarithm(span + span / 3 + 1));
     }
@@ -49,16 +49,16 @@ std::int64_t waysToShare(const Instance& instance, const WholeKit& kit, const Li
 }
 } // namespace
 
-/// The kits that a plan within the limits can use to the last shim, where all places are to be served and no plan has
+/// The kits that a plan within the limits can use to the last shim, where all seats are to be served and no plan has
 /// fewer shims than the limit (so that one within it has just so many).
 std::optional<KitChoice> WholeKits::choiceFor(const Limits& limits, int fewestShims) const {
-    if (limits.leftOut > 0 || limits.shims != fewestShims || m_instance.places.empty()) {
+    if (limits.leftOut > 0 || limits.shims != fewestShims || m_instance.seats.empty()) {
         return std::nullopt;
     }
     std::int64_t gaps = 0;
     std::int64_t least = 0; // sum of all residuals
     std::int64_t most = 0;
-    for (const Place& p : m_instance.places) {
+    for (const Seat& p : m_instance.seats) {
         if (!p.residualCounts) {
             return std::nullopt;
         }
@@ -79,7 +79,7 @@ std::optional<std::vector<std::int64_t>> WholeKits::sumsOfResiduals(const Limits
         return std::nullopt;
     }
     std::int64_t gaps = 0;
-    for (const Place& p : m_instance.places) {
+    for (const Seat& p : m_instance.seats) {
         gaps += p.gap;
     }
     std::vector<std::int64_t> sums;
@@ -104,7 +104,7 @@ Answer WholeKits::decide(const Limits& limits, int fewestShims, std::int64_t ste
         return Answer::unknown;
     }
     std::int64_t gaps = 0;
-    for (const Place& p : m_instance.places) {
+    for (const Seat& p : m_instance.seats) {
         gaps += p.gap;
     }
     std::vector<std::int64_t> byOffset = totals;

@@ -13,7 +13,7 @@ namespace caprail::solver {
 /// What the kit as a whole says, where a plan needs next to all of it: which choices of its shims add up to the gaps at
 /// all, hence which sums of residuals there are; and plans found by sharing such a choice out by lot.
 ///
-/// All of it holds for plans that serve all places with just so many shims as no plan can do without: `fewestShims`.
+/// All of it holds for plans that serve all seats with just so many shims as no plan can do without: `fewestShims`.
 class WholeKits {
 public:
     WholeKits(const Instance& instance, Incumbent& incumbent, WorkClock& clock)

@@ -212,8 +212,8 @@ CheckReport checkFile(const std::string& path, const std::string& sealDigits) {
         report.verdict = findings.verdict();
         return report;
     }
-    int code = SQLITE_OK;
-    auto database = openDefended(*resolved, Access::readOnly, &code);
+    int sqliteCode = SQLITE_OK;
+    auto database = openDefended(*resolved, Access::readOnly, &sqliteCode);
     if (database) {
         if (!(*database)->remark().empty()) {
             report.remarks.push_back((*database)->remark());
@@ -222,7 +222,7 @@ CheckReport checkFile(const std::string& path, const std::string& sealDigits) {
             checkContent(**database, sealDigits, report, findings);
             return {};
         }));
-    } else if (isUnfinished(code)) {
+    } else if (isUnfinished(sqliteCode)) {
         findings.addUnfinished(database.error());
     } else {
         findings.add(database.error().sentence);

@@ -125,11 +125,11 @@ std::optional<std::uint32_t> versionTold(const std::string& copy) {
 int entriesShown(Database& database) {
     EntryLookup lookup(database);
     EntryRow row;
-    int shown = 0;
+    int told = 0;
     for (std::int64_t number = 1; number <= 1'000; ++number) {
-        shown += lookup.read(number, row) ? 1 : 0;
+        told += lookup.read(number, row) ? 1 : 0;
     }
-    return shown;
+    return told;
 }
 
 /// Copies block by block; counts those that the disk does not give, which are taken as zeros.

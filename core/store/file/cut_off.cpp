@@ -53,8 +53,8 @@ bool isSameFile(const std::string& first, const std::string& second) {
 
 /// Reads a private copy whole; refuses what is not sound.
 Result<std::unique_ptr<Database>> readCopy(const std::string& copy, const std::string& path, Ledger& ledger) {
-    int code = SQLITE_OK;
-    auto database = openAsItIs(copy, Access::ownFile, path, code);
+    int sqliteCode = SQLITE_OK;
+    auto database = openAsItIs(copy, Access::ownFile, path, sqliteCode);
     if (!database) {
         return database;
     }
@@ -148,14 +148,14 @@ Result<std::string> keepBoth(const PrivateCopy& copy, const std::string& path) {
 
 } // namespace
 
-Result<std::unique_ptr<Database>> openBeforeCutOff(const std::string& path, int& code) {
-    code = SQLITE_READONLY_ROLLBACK;
+Result<std::unique_ptr<Database>> openBeforeCutOff(const std::string& path, int& sqliteCode) {
+    sqliteCode = SQLITE_READONLY_ROLLBACK;
     auto copy = PrivateCopy::of(path);
     if (!copy) {
         return tl::unexpected(copy.error());
     }
     if (!copy->isCutOff()) {
-        return openAsItIs(path, Access::readOnly, path, code);
+        return openAsItIs(path, Access::readOnly, path, sqliteCode);
     }
     const auto judged = judge(*copy, path);
     if (!judged) {
@@ -164,7 +164,7 @@ Result<std::unique_ptr<Database>> openBeforeCutOff(const std::string& path, int&
     if (judged->isForeign) {
         return refuseForeign(path);
     }
-    auto database = openAsItIs(judged->playedBack, Access::ownFile, path, code);
+    auto database = openAsItIs(judged->playedBack, Access::ownFile, path, sqliteCode);
     if (database) {
         (*database)->setRemark(Core::say("A write to %1 was cut off: it is shown as it was before that write, and was "
                                          "not touched. The write is taken back when it is next opened to be written.",
@@ -173,8 +173,8 @@ Result<std::unique_ptr<Database>> openBeforeCutOff(const std::string& path, int&
     return database;
 }
 
-Result<std::unique_ptr<Database>> takeCutOffBack(const std::string& path, int& code) {
-    code = SQLITE_READONLY_ROLLBACK;
+Result<std::unique_ptr<Database>> takeCutOffBack(const std::string& path, int& sqliteCode) {
+    sqliteCode = SQLITE_READONLY_ROLLBACK;
     auto copy = PrivateCopy::of(path);
     if (!copy) {
         return tl::unexpected(copy.error());
@@ -206,13 +206,13 @@ Result<std::unique_ptr<Database>> takeCutOffBack(const std::string& path, int& c
                                inQuotes(path), inQuotes(*kept), inQuotes(*kept + "-journal"));
         }
     }
-    auto database = openAsItIs(path, Access::takingBack, path, code);
+    auto database = openAsItIs(path, Access::takingBack, path, sqliteCode);
     if (!database) {
         return database;
     }
     // To go on, a connection that plays nothing back.
     database->reset();
-    database = openAsItIs(path, Access::readWrite, path, code);
+    database = openAsItIs(path, Access::readWrite, path, sqliteCode);
     if (database) {
         (*database)->setRemark(std::move(remark));
     }

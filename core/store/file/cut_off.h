@@ -15,12 +15,12 @@ namespace caprail {
 /// Opens the private copy to read, as the record was before that write. Not a byte of record or journal changes, and
 /// the copy is gone by name when this returns. Where the write was taken back meanwhile, it is the record that is
 /// opened. `code` is SQLite's for a refusal, SQLITE_READONLY_ROLLBACK when the journal is not taken.
-Result<std::unique_ptr<Database>> openBeforeCutOff(const std::string& path, int& code);
+Result<std::unique_ptr<Database>> openBeforeCutOff(const std::string& path, int& sqliteCode);
 
 /// Plays the journal back on the record and opens it to write. For one who holds the writer's lock. Refuses, beside a
 /// foreign journal, when what comes out is not sound. Where a byte of the record changes by it, both files as found are
 /// kept beside it first: "smith 2026-05-04 cut off.caprail-backup" and the same with "-journal", dated by the day on
 /// which the write was cut off.
-Result<std::unique_ptr<Database>> takeCutOffBack(const std::string& path, int& code);
+Result<std::unique_ptr<Database>> takeCutOffBack(const std::string& path, int& sqliteCode);
 
 } // namespace caprail

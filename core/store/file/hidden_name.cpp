@@ -31,9 +31,11 @@ const std::string& thisComputer() {
     return tag;
 }
 
-std::string hiddenBeginning(const MakingPlace& place) {
-    const bool isLong = place.name.size() > longestKept;
-    return "." + (isLong ? place.name.substr(0, longestKept) + "~" + sha256Hex(place.name).substr(0, 12) : place.name) +
+std::string hiddenBeginning(const OutputLocation& location) {
+    const bool isLong = location.name.size() > longestKept;
+    return "." +
+           (isLong ? location.name.substr(0, longestKept) + "~" + sha256Hex(location.name).substr(0, 12)
+                   : location.name) +
            ".";
 }
 
@@ -87,7 +89,7 @@ bool isLeft(std::string_view name, std::string_view begins, LeftBy whom) {
 
 } // namespace
 
-MakingPlace makingPlace(const std::string& path) {
+OutputLocation outputLocation(const std::string& path) {
     std::error_code error;
     fs::path whole = fs::absolute(path, error);
     if (!whole.has_filename()) {
@@ -96,16 +98,16 @@ MakingPlace makingPlace(const std::string& path) {
     return {whole.parent_path().string(), whole.filename().string()};
 }
 
-std::string hiddenPath(const MakingPlace& place) {
-    return place.folder + (place.folder.ends_with('/') ? "" : "/") + hiddenBeginning(place) +
+std::string hiddenPath(const OutputLocation& location) {
+    return location.folder + (location.folder.ends_with('/') ? "" : "/") + hiddenBeginning(location) +
            std::to_string(::getpid()) + "-" + thisComputer() + std::string(ending);
 }
 
-void removeLeft(const MakingPlace& place, LeftBy whom) {
-    const std::string begins = hiddenBeginning(place);
+void removeLeft(const OutputLocation& location, LeftBy whom) {
+    const std::string begins = hiddenBeginning(location);
     std::error_code error;
     std::vector<fs::path> left;
-    for (fs::directory_iterator entry(place.folder, error); !error && entry != fs::directory_iterator();
+    for (fs::directory_iterator entry(location.folder, error); !error && entry != fs::directory_iterator();
          entry.increment(error)) {
         if (isLeft(entry->path().filename().string(), begins, whom)) {
             left.push_back(entry->path());

@@ -5,16 +5,16 @@
 namespace caprail {
 
 /// Where something is made: its folder, and the name that it is to get there.
-struct MakingPlace {
+struct OutputLocation {
     std::string folder; ///< absolute
     std::string name;
 };
 /// A trailing slash is passed over: "out/" names "out".
-MakingPlace makingPlace(const std::string& path);
+OutputLocation outputLocation(const std::string& path);
 
 /// Under which name this process makes it: ".NAME.PROCESS-COMPUTER.new" in the same folder. A long name is shortened so
 /// that the whole still fits a directory entry.
-std::string hiddenPath(const MakingPlace& place);
+std::string hiddenPath(const OutputLocation& location);
 
 /// Whose leavings go.
 enum class LeftBy {
@@ -22,6 +22,6 @@ enum class LeftBy {
     anyone,
 };
 /// Removes hidden files and folders that were left beside a place by makers of the same.
-void removeLeft(const MakingPlace& place, LeftBy whom);
+void removeLeft(const OutputLocation& location, LeftBy whom);
 
 } // namespace caprail

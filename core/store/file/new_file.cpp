@@ -131,13 +131,13 @@ Result<void> fillHidden(const std::string& path, const std::string& made, const 
 
 /// Makes a file under a hidden name in the folder of `path`, fills and syncs it, and has it put in its place.
 Result<void> makeBeside(const std::string& path, const FileMode* mode, const Fill& fill, const Fill& putInPlace) {
-    const MakingPlace place = makingPlace(path);
+    const OutputLocation location = outputLocation(path);
     std::error_code error;
-    if (!fs::is_directory(place.folder, error)) {
-        return refuse(Core::say("There is no folder %1: make it first.", inQuotes(place.folder)));
+    if (!fs::is_directory(location.folder, error)) {
+        return refuse(Core::say("There is no folder %1: make it first.", inQuotes(location.folder)));
     }
-    removeLeft(place, LeftBy::deadOrUs);
-    const std::string made = hiddenPath(place);
+    removeLeft(location, LeftBy::deadOrUs);
+    const std::string made = hiddenPath(location);
     const int file = ::open(made.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_NOFOLLOW | O_CLOEXEC, 0666);
     if (file < 0) {
         return refuse(Core::say("%1 cannot be made: %2.", inQuotes(path), reason()));
@@ -181,7 +181,7 @@ Result<void> putFolderInPlace(const std::string& made, const std::string& path, 
 } // namespace
 
 std::string folderOf(const std::string& path) {
-    return makingPlace(path).folder;
+    return outputLocation(path).folder;
 }
 
 Result<void> syncToDisk(const std::string& path) {
@@ -207,7 +207,7 @@ namespace {
 
 Result<void> makeNew(const std::string& path, const FileMode* mode, const Fill& fill) {
     if (stands(path)) {
-        removeLeft(makingPlace(path), LeftBy::deadOrUs);
+        removeLeft(outputLocation(path), LeftBy::deadOrUs);
         return existsAlready(path);
     }
     return makeBeside(path, mode, fill, [&](const std::string& made) -> Result<void> {
@@ -243,19 +243,19 @@ Result<void> makeNewFile(const std::string& path, std::string_view bytes) {
 }
 
 Result<void> makeNewFolder(const std::string& path, const Fill& fill) {
-    const MakingPlace place = makingPlace(path);
-    const std::string whole = (fs::path(place.folder) / place.name).string();
+    const OutputLocation location = outputLocation(path);
+    const std::string whole = (fs::path(location.folder) / location.name).string();
     std::error_code error;
-    fs::create_directories(place.folder, error);
+    fs::create_directories(location.folder, error);
     if (error) {
         return refuse(Core::say("The folder %1 cannot be made (%2): check its name and the rights to it.",
-                                inQuotes(place.folder), error.message()));
+                                inQuotes(location.folder), error.message()));
     }
-    removeLeft(place, LeftBy::deadOrUs);
+    removeLeft(location, LeftBy::deadOrUs);
     if (stands(whole) && !(fs::is_directory(fs::symlink_status(whole, error)) && fs::is_empty(whole, error))) {
         return refuse(Core::say("%1 exists already and is not empty: choose another folder.", inQuotes(path)));
     }
-    const std::string made = hiddenPath(place);
+    const std::string made = hiddenPath(location);
     if (::mkdir(made.c_str(), 0777) != 0) {
         return refuse(Core::say("%1 cannot be made: %2.", inQuotes(path), reason()));
     }
@@ -301,7 +301,7 @@ Result<void> replaceFile(const std::string& path, const Fill& fill) {
 }
 
 void removeUnfinished(const std::string& path) {
-    removeLeft(makingPlace(path), LeftBy::anyone);
+    removeLeft(outputLocation(path), LeftBy::anyone);
 }
 
 } // namespace caprail

@@ -31,16 +31,16 @@ Result<void> inOneState(Database& database, const std::function<Result<void>()>&
 }
 
 Result<std::unique_ptr<Database>> openAsItIs(const std::string& path, Access access, const std::string& shownAs,
-                                             int& code) {
+                                             int& sqliteCode) {
     auto database = Database::open(path, access, shownAs);
     if (!database) {
-        code = SQLITE_CANTOPEN;
+        sqliteCode = SQLITE_CANTOPEN;
         return database;
     }
     const TimeGuard guard(**database, TimeGuard::allowedFor(sizeOf(**database)));
     auto done = defend(**database);
     const auto readable = (*database)->integer("SELECT count(*) FROM sqlite_schema");
-    code = readable ? SQLITE_OK : (*database)->lastCode();
+    sqliteCode = readable ? SQLITE_OK : (*database)->lastCode();
     if (!done || !readable) {
         return tl::unexpected(done ? readable.error() : done.error());
     }
@@ -63,9 +63,9 @@ Result<void> readSoundTables(Database& database, Ledger& ledger) {
     return readEntries(database, ledger);
 }
 
-Result<std::unique_ptr<Database>> openDefended(const std::string& path, Access access, int* code) {
+Result<std::unique_ptr<Database>> openDefended(const std::string& path, Access access, int* sqliteCode) {
     int unasked = SQLITE_OK;
-    int& why = code == nullptr ? unasked : *code;
+    int& why = sqliteCode == nullptr ? unasked : *sqliteCode;
     why = SQLITE_CANTOPEN;
     if (auto good = lookBeside(path); !good) {
         return tl::unexpected(good.error());

@@ -12,7 +12,7 @@ namespace caprail {
 /// the writer's lock, the write is taken back on the record itself (cut_off.h). Either is told by `remark()`. `code`,
 /// when given, is SQLite's for a refusal; it says of a journal that is not taken that reading could not be finished
 /// (isUnfinished).
-Result<std::unique_ptr<Database>> openDefended(const std::string& path, Access access, int* code = nullptr);
+Result<std::unique_ptr<Database>> openDefended(const std::string& path, Access access, int* sqliteCode = nullptr);
 
 /// Opens as above and reads in one transaction what `readSound` reads.
 Result<std::unique_ptr<Database>> openChecked(const std::string& path, Access access, Ledger& ledger);
@@ -20,7 +20,7 @@ Result<std::unique_ptr<Database>> openChecked(const std::string& path, Access ac
 /// Opens and defends the file at `path` as it is, whatever lies beside it; sentences name it `shownAs`. `code` is
 /// SQLite's when its schema cannot be read.
 Result<std::unique_ptr<Database>> openAsItIs(const std::string& path, Access access, const std::string& shownAs,
-                                             int& code);
+                                             int& sqliteCode);
 /// Reads schema, pages, structure (quick_check) and entries with their seals into `ledger` (empty before); refuses what
 /// is not sound.
 Result<void> readSound(Database& database, Ledger& ledger);

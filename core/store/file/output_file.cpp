@@ -37,7 +37,7 @@ bool isSameFile(const struct stat& one, const std::string& other) {
 
 } // namespace
 
-Result<void> judgeOutputPlace(const std::string& path, OutputSort sort, const std::string& record) {
+Result<void> judgeOutputPath(const std::string& path, OutputSort sort, const std::string& record) {
     struct stat status {};
     if (::lstat(path.c_str(), &status) != 0) {
         return {}; // nothing stands there, or the folder is away, which is said when the file is made
@@ -65,7 +65,7 @@ Result<void> judgeOutputPlace(const std::string& path, OutputSort sort, const st
 }
 
 Result<void> writeOutput(const std::string& path, OutputSort sort, bool mayReplace, const Fill& fill) {
-    if (auto good = judgeOutputPlace(path, sort); !good) {
+    if (auto good = judgeOutputPath(path, sort); !good) {
         return good;
     }
     struct stat status {};
@@ -79,7 +79,7 @@ Result<void> writeOutput(const std::string& path, OutputSort sort, bool mayRepla
     // Judged again when the new file is whole: it takes a while, and another may stand there now.
     return replaceFile(real.data(), [&](const std::string& unfinished) {
         auto done = fill(unfinished);
-        return done ? judgeOutputPlace(real.data(), sort) : done;
+        return done ? judgeOutputPath(real.data(), sort) : done;
     });
 }
 

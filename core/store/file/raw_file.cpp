@@ -49,42 +49,43 @@ Result<RawFile> RawFile::open(const std::string& path, Which which) {
     handle->file = reinterpret_cast<sqlite3_file*>(handle->room.data());
     const int flags =
         SQLITE_OPEN_READONLY | SQLITE_OPEN_NOFOLLOW | (isRecord ? SQLITE_OPEN_MAIN_DB : SQLITE_OPEN_MAIN_JOURNAL);
-    if (const int code = vfs->xOpen(vfs, name, handle->file, flags, nullptr); code != SQLITE_OK) {
-        return refuse(sentenceFor(code, handle->path, sqlite3_errstr(code)));
+    if (const int sqliteCode = vfs->xOpen(vfs, name, handle->file, flags, nullptr); sqliteCode != SQLITE_OK) {
+        return refuse(sentenceFor(sqliteCode, handle->path, sqlite3_errstr(sqliteCode)));
     }
     return RawFile(std::move(handle));
 }
 
 Result<std::int64_t> RawFile::size() const {
     sqlite3_int64 size = 0;
-    const int code = m_handle->file->pMethods->xFileSize(m_handle->file, &size);
-    return code == SQLITE_OK ? Result<std::int64_t>(size)
-                             : refuse(sentenceFor(code, m_handle->path, sqlite3_errstr(code)));
+    const int sqliteCode = m_handle->file->pMethods->xFileSize(m_handle->file, &size);
+    return sqliteCode == SQLITE_OK ? Result<std::int64_t>(size)
+                                   : refuse(sentenceFor(sqliteCode, m_handle->path, sqlite3_errstr(sqliteCode)));
 }
 
 Result<std::string> RawFile::read(std::int64_t at, std::int64_t length) const {
     std::string bytes(static_cast<std::size_t>(length), '\0');
-    const int code = m_handle->file->pMethods->xRead(m_handle->file, bytes.data(), static_cast<int>(length), at);
-    return code == SQLITE_OK ? Result<std::string>(std::move(bytes))
-                             : refuse(sentenceFor(code, m_handle->path, sqlite3_errstr(code)));
+    const int sqliteCode = m_handle->file->pMethods->xRead(m_handle->file, bytes.data(), static_cast<int>(length), at);
+    return sqliteCode == SQLITE_OK ? Result<std::string>(std::move(bytes))
+                                   : refuse(sentenceFor(sqliteCode, m_handle->path, sqlite3_errstr(sqliteCode)));
 }
 
 Result<void> RawFile::lockOutWriters() const {
-    int code = SQLITE_BUSY;
-    for (int tries = 0; code == SQLITE_BUSY && tries < 60; ++tries) {
+    int sqliteCode = SQLITE_BUSY;
+    for (int tries = 0; sqliteCode == SQLITE_BUSY && tries < 60; ++tries) {
         if (tries != 0) {
             std::this_thread::sleep_for(std::chrono::milliseconds(50));
         }
-        code = m_handle->file->pMethods->xLock(m_handle->file, SQLITE_LOCK_SHARED);
+        sqliteCode = m_handle->file->pMethods->xLock(m_handle->file, SQLITE_LOCK_SHARED);
     }
-    return code == SQLITE_OK ? Result<void>() : refuse(sentenceFor(code, m_handle->path, sqlite3_errstr(code)));
+    return sqliteCode == SQLITE_OK ? Result<void>()
+                                   : refuse(sentenceFor(sqliteCode, m_handle->path, sqlite3_errstr(sqliteCode)));
 }
 
 Result<bool> RawFile::isBeingWritten() const {
     int isReserved = 0;
-    const int code = m_handle->file->pMethods->xCheckReservedLock(m_handle->file, &isReserved);
-    return code == SQLITE_OK ? Result<bool>(isReserved != 0)
-                             : refuse(sentenceFor(code, m_handle->path, sqlite3_errstr(code)));
+    const int sqliteCode = m_handle->file->pMethods->xCheckReservedLock(m_handle->file, &isReserved);
+    return sqliteCode == SQLITE_OK ? Result<bool>(isReserved != 0)
+                                   : refuse(sentenceFor(sqliteCode, m_handle->path, sqlite3_errstr(sqliteCode)));
 }
 
 } // namespace caprail

@@ -1,26 +1,26 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <store/file/record_file.h>
 
+#include <base/say.h>
 #include <optional>
-#include <store/file/beside.h>
 #include <store/care/copies.h>
-#include <store/sqlite/defences.h>
+#include <store/care/upgrade.h>
+#include <store/file/beside.h>
 #include <store/file/entry_rows.h>
-#include <store/sqlite/header.h>
 #include <store/file/new_file.h>
 #include <store/file/open_checked.h>
-#include <store/file/record_place.h>
-#include <store/sqlite/schema.h>
-#include <store/care/upgrade.h>
+#include <store/file/record_location.h>
 #include <store/file/writer_lock.h>
+#include <store/sqlite/defences.h>
+#include <store/sqlite/header.h>
+#include <store/sqlite/schema.h>
 #include <sys/stat.h>
-#include <base/say.h>
 
 namespace caprail {
 
 struct RecordFile::State {
     std::string path;
-    std::optional<RecordPlace> place; ///< the file that the path led to when it was opened
+    std::optional<RecordLocation> location; ///< the file that the path led to when it was opened
     std::optional<FileMode> mode;     ///< of that file
     std::string readOnlyReason;
     std::optional<WriterLock> lock; ///< before the database, so that it is let go after it is closed
@@ -154,11 +154,11 @@ Result<RecordFile> RecordFile::open(const std::string& path, OpenMode mode) {
 }
 
 Result<void> RecordFile::load(State& state) {
-    auto place = RecordPlace::of(state.path);
-    if (!place) {
-        return tl::unexpected(place.error());
+    auto location = RecordLocation::of(state.path);
+    if (!location) {
+        return tl::unexpected(location.error());
     }
-    state.place = std::move(*place);
+    state.location = std::move(*location);
     auto mode = FileMode::like(state.path);
     if (!mode) {
         return tl::unexpected(mode.error());
@@ -301,17 +301,17 @@ Result<std::string> RecordFile::attachmentBytes(const std::string& sha256) const
 }
 
 Result<void> RecordFile::isStillThere() const {
-    auto there = m_state->place->isStillThere();
+    auto there = m_state->location->isStillThere();
     return there && !isReadOnly() ? mayWrite(m_state->path) : there;
 }
 
-const RecordPlace& RecordFile::place() const {
-    return *m_state->place;
+const RecordLocation& RecordFile::location() const {
+    return *m_state->location;
 }
 
 Result<bool> RecordFile::refresh() {
     State& s = *m_state;
-    if (auto there = s.place->isStillThere(); !there) {
+    if (auto there = s.location->isStillThere(); !there) {
         return tl::unexpected(there.error());
     }
     if (isReadOnly() && !remark().empty()) {

@@ -2,7 +2,7 @@
 #pragma once
 #include <ledger/ledger.h>
 #include <memory>
-#include <store/file/record_place.h>
+#include <store/file/record_location.h>
 #include <vector>
 
 namespace caprail {
@@ -59,7 +59,7 @@ public:
     /// replaced, taken away with its disk, or made read-only since it was opened. `append` asks this first.
     [[nodiscard]] Result<void> isStillThere() const;
     /// Where it lies, to be looked at on another thread.
-    [[nodiscard]] const RecordPlace& place() const;
+    [[nodiscard]] const RecordLocation& location() const;
     /// Writes a copy of the record as it is on the disk, by SQLite's backup, with its mode and group. Refuses to
     /// overwrite.
     Result<void> saveCopy(const std::string& path) const;

@@ -3,19 +3,19 @@
 
 #include <QFile>
 #include <QLockFile>
+#include <base/say.h>
 #include <chrono>
 #include <store/file/beside.h>
-#include <store/sqlite/database.h>
 #include <store/file/hidden_name.h>
-#include <store/file/record_place.h>
+#include <store/file/record_location.h>
+#include <store/sqlite/database.h>
 #include <thread>
-#include <base/say.h>
 
 namespace caprail {
 
 std::string lockPath(const std::string& path) {
-    const MakingPlace place = makingPlace(path);
-    return place.folder + "/." + place.name + ".lock";
+    const OutputLocation location = outputLocation(path);
+    return location.folder + "/." + location.name + ".lock";
 }
 
 Result<WriterLock> WriterLock::take(const std::string& path) {

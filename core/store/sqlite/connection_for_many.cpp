@@ -112,8 +112,8 @@ int openLed(sqlite3_vfs*, const char* path, sqlite3_file* file, int flags, int* 
         return SQLITE_CANTOPEN; // a journal or a temporary file: nothing that only reads needs one
     }
     auto real = std::make_unique<RealFile>();
-    if (const int code = real->open(path, flags); code != SQLITE_OK) {
-        return code;
+    if (const int sqliteCode = real->open(path, flags); sqliteCode != SQLITE_OK) {
+        return sqliteCode;
     }
     led->real = real.release();
     led->base.pMethods = methods();
@@ -141,8 +141,8 @@ bool isLayerKnown() {
         };
         return vfs;
     }();
-    static const int code = sqlite3_vfs_register(&layer, 0);
-    return code == SQLITE_OK;
+    static const int sqliteCode = sqlite3_vfs_register(&layer, 0);
+    return sqliteCode == SQLITE_OK;
 }
 
 /// Whether a connection that was opened on a file with the one header reads one with the other rightly: pages, text,

@@ -38,11 +38,11 @@ void Statement::bindNull(int at) {
 }
 
 Result<bool> Statement::step() {
-    const int code = sqlite3_step(m_statement.get());
-    if (code == SQLITE_ROW) {
+    const int sqliteCode = sqlite3_step(m_statement.get());
+    if (sqliteCode == SQLITE_ROW) {
         return true;
     }
-    if (code == SQLITE_DONE) {
+    if (sqliteCode == SQLITE_DONE) {
         return false;
     }
     return tl::unexpected(m_database->problem());
@@ -104,14 +104,14 @@ Result<std::unique_ptr<Database>> Database::open(const std::string& path, Access
                               : access == Access::untouched  ? layerForMany()
                               : access == Access::takingBack ? recoveringVfs()
                                                              : guardedVfs();
-    const std::string& shown = shownAs.empty() ? path : shownAs;
+    const std::string& named = shownAs.empty() ? path : shownAs;
     if (layer == nullptr) {
-        return refuse(sentenceFor(SQLITE_NOMEM, shown, {}));
+        return refuse(sentenceFor(SQLITE_NOMEM, named, {}));
     }
-    const int code = sqlite3_open_v2(path.c_str(), &connection, flags, layer);
-    std::unique_ptr<Database> database(new Database(shown, connection));
-    if (code != SQLITE_OK) {
-        return refuse(sentenceFor(code, shown, connection == nullptr ? "" : sqlite3_errmsg(connection)));
+    const int sqliteCode = sqlite3_open_v2(path.c_str(), &connection, flags, layer);
+    std::unique_ptr<Database> database(new Database(named, connection));
+    if (sqliteCode != SQLITE_OK) {
+        return refuse(sentenceFor(sqliteCode, named, connection == nullptr ? "" : sqlite3_errmsg(connection)));
     }
     return database;
 }
@@ -122,9 +122,9 @@ Database::~Database() {
 
 Result<Statement> Database::prepare(std::string_view sql) {
     sqlite3_stmt* statement = nullptr;
-    const int code = sqlite3_prepare_v3(m_connection, sql.data(), static_cast<int>(sql.size()),
-                                        SQLITE_PREPARE_PERSISTENT, &statement, nullptr);
-    if (code != SQLITE_OK) {
+    const int sqliteCode = sqlite3_prepare_v3(m_connection, sql.data(), static_cast<int>(sql.size()),
+                                              SQLITE_PREPARE_PERSISTENT, &statement, nullptr);
+    if (sqliteCode != SQLITE_OK) {
         return tl::unexpected(problem());
     }
     return Statement(*this, statement);
@@ -175,9 +175,10 @@ Result<std::int64_t> Database::fileSize() const {
     sqlite3_file* file = nullptr;
     sqlite3_file_control(m_connection, "main", SQLITE_FCNTL_FILE_POINTER, static_cast<void*>(&file));
     sqlite3_int64 size = 0;
-    const int code =
+    const int sqliteCode =
         file == nullptr || file->pMethods == nullptr ? SQLITE_CANTOPEN : file->pMethods->xFileSize(file, &size);
-    return code == SQLITE_OK ? Result<std::int64_t>(size) : refuse(sentenceFor(code, m_path, sqlite3_errstr(code)));
+    return sqliteCode == SQLITE_OK ? Result<std::int64_t>(size)
+                                   : refuse(sentenceFor(sqliteCode, m_path, sqlite3_errstr(sqliteCode)));
 }
 
 int Database::lastCode() const {
@@ -188,11 +189,11 @@ bool Database::inTransaction() const {
     return sqlite3_get_autocommit(m_connection) == 0;
 }
 
-bool isUnfinished(int code) {
-    if (code == SQLITE_IOERR_SHORT_READ || code == SQLITE_IOERR_CORRUPTFS) {
+bool isUnfinished(int sqliteCode) {
+    if (sqliteCode == SQLITE_IOERR_SHORT_READ || sqliteCode == SQLITE_IOERR_CORRUPTFS) {
         return false; // the file ends where a page should be
     }
-    switch (code & 0xff) {
+    switch (sqliteCode & 0xff) {
     case SQLITE_INTERRUPT:
     case SQLITE_NOMEM:
     case SQLITE_BUSY:
@@ -209,23 +210,23 @@ bool isUnfinished(int code) {
     }
 }
 
-std::string sentenceFor(int code, const std::string& path, const std::string& detail) {
+std::string sentenceFor(int sqliteCode, const std::string& path, const std::string& detail) {
     const std::string file = inQuotes(path);
-    if (code == SQLITE_READONLY_DBMOVED) {
+    if (sqliteCode == SQLITE_READONLY_DBMOVED) {
         return Core::say("%1 was moved or deleted while it was open: save a copy elsewhere, then open that.", file);
     }
-    if (code == SQLITE_READONLY_ROLLBACK) {
+    if (sqliteCode == SQLITE_READONLY_ROLLBACK) {
         return Core::say("A write to %1 was cut off while it was open here: open it again, so that the write is taken "
                          "back.",
                          file);
     }
-    if (code == SQLITE_IOERR_LOCK || code == SQLITE_IOERR_UNLOCK || code == SQLITE_IOERR_RDLOCK ||
-        code == SQLITE_IOERR_CHECKRESERVEDLOCK) {
+    if (sqliteCode == SQLITE_IOERR_LOCK || sqliteCode == SQLITE_IOERR_UNLOCK || sqliteCode == SQLITE_IOERR_RDLOCK ||
+        sqliteCode == SQLITE_IOERR_CHECKRESERVEDLOCK) {
         return Core::say("The folder of %1 does not lock files, as some network folders do not: have locks switched on "
                          "there, or save a copy on a disk of this computer.",
                          file);
     }
-    switch (code & 0xff) {
+    switch (sqliteCode & 0xff) {
     case SQLITE_NOLFS:
         return Core::say("The disk of %1 takes no file of this size: save a copy on another one.", file);
     case SQLITE_INTERRUPT:

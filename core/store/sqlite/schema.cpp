@@ -20,8 +20,8 @@ std::string columnSql(const Column& column) {
     }
     if (!column.words.empty()) {
         std::string words;
-        for (const auto word : column.words) {
-            std::string escaped(word);
+        for (const auto allowed : column.words) {
+            std::string escaped(allowed);
             for (std::size_t at = 0; (at = escaped.find('\'', at)) != std::string::npos; at += 2) {
                 escaped.insert(at, 1, '\'');
             }

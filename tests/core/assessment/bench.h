@@ -18,7 +18,7 @@ public:
         make(EngineDescribed{"Kestrel Lane", "Orrin Vale", "V8", "KL-2207", ""});
         make(drafts::threeMains());
         RulesSet rules;
-        rules.decision = DecisionWord::simple; // so that a value at the edge is a question of the scenario, not of U
+        rules.decision = DecisionRule::simple; // so that a value at the edge is a question of the scenario, not of U
         make(rules);
         band(bands::residual, -0.5, 0.5);
         band(bands::mainClearance, 1.8, 2.5);
@@ -210,7 +210,7 @@ inline std::string seen(const Assessment& a) {
     }
     for (const auto& [p, g] : a.gaps) {
         text += code(p) + " " + (g.accepted ? std::to_string(g.accepted->value()) : "-") + " " +
-                std::to_string(g.standing.size()) + "\n";
+                std::to_string(g.current.size()) + "\n";
     }
     return text + a.next.sentence + "\n";
 }

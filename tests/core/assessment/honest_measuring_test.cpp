@@ -22,7 +22,7 @@ const FastenerId nutThatMoves{FastenerKind::mainCap, 2, Side::right, Ring::inner
 
 void guarded(Bench& bench) {
     RulesSet rules;
-    rules.decision = DecisionWord::guarded;
+    rules.decision = DecisionRule::guarded;
     bench.make(rules);
 }
 
@@ -152,7 +152,7 @@ TEST(Honest, with_leaves_as_they_are_made_arithmetic_cannot_prove_a_stack_and_sa
 
     // Simple acceptance passes them, and says that they are weakly measured.
     RulesSet simple;
-    simple.decision = DecisionWord::simple;
+    simple.decision = DecisionRule::simple;
     bench.make(simple);
     const Check& accepted = *bench.assessment.find(CheckKind::stack, secondCapRight);
     EXPECT_EQ(accepted.state, CheckState::good);
@@ -426,7 +426,7 @@ TEST(Honest, a_fit_has_one_result_that_all_use) {
     const FitResult& fit = bench.assessment.fits.at({"oil pump", 1});
     EXPECT_EQ(fit.value, thou(6)) << "the reading of the crank before does not count";
     EXPECT_EQ(fit.readings, 1U);
-    EXPECT_TRUE(fit.isStanding);
+    EXPECT_TRUE(fit.isCurrent);
 }
 
 TEST(Honest, a_new_build_keeps_what_was_decided_and_forgets_what_was_measured) {

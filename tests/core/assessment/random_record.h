@@ -74,8 +74,8 @@ private:
     }
     RulesSet rules() {
         RulesSet r;
-        r.decision = upTo(3) == 0 ? DecisionWord::simple : DecisionWord::guarded;
-        r.coverage = upTo(2) == 0 ? CoverageWord::two : CoverageWord::student;
+        r.decision = upTo(3) == 0 ? DecisionRule::simple : DecisionRule::guarded;
+        r.coverage = upTo(2) == 0 ? Coverage::two : Coverage::student;
         return r;
     }
     void bearing(Bodies& all, JournalId j) {

@@ -29,12 +29,12 @@ private:
         place(j + 1, inBand, fitted, sum, smallest, largest);
         const BearingToFit& b = m_case.bearings[j];
         for (std::size_t u = 0; u < m_case.shelf.size(); ++u) {
-            if (m_isUsed[u] || m_case.shelf[u].side == ShellSide::lower) {
+            if (m_isUsed[u] || m_case.shelf[u].half == ShellHalf::lower) {
                 continue;
             }
             m_isUsed[u] = true;
             for (std::size_t l = 0; l < m_case.shelf.size(); ++l) {
-                if (m_isUsed[l] || m_case.shelf[l].side == ShellSide::upper) {
+                if (m_isUsed[l] || m_case.shelf[l].half == ShellHalf::upper) {
                     continue;
                 }
                 m_isUsed[l] = true;

@@ -15,8 +15,8 @@ BearingToFit bearing(std::string id, Length housing, std::string family = "main"
             tenths(23),    std::move(family)};
 }
 
-ShelfShell shell(std::string id, Length thickness, ShellSide side = ShellSide::either, std::string family = "main") {
-    return {std::move(id), thickness, side, std::move(family)};
+ShelfShell shell(std::string id, Length thickness, ShellHalf half = ShellHalf::either, std::string family = "main") {
+    return {std::move(id), thickness, half, std::move(family)};
 }
 
 /// Four shells of 0.0951 in: 2.6405 − 2 · 0.0951 − 2.4480 = 0.0023 in.
@@ -69,9 +69,9 @@ TEST(ShellSelection, breaks_ties_by_the_least_spread) {
 }
 
 TEST(ShellSelection, lays_sided_shells_only_where_they_fit) {
-    const std::vector<ShelfShell> shelf{shell("U", tenths(951), ShellSide::upper),
-                                        shell("L", tenths(951), ShellSide::lower),
-                                        shell("U2", tenths(951), ShellSide::upper)};
+    const std::vector<ShelfShell> shelf{shell("U", tenths(951), ShellHalf::upper),
+                                        shell("L", tenths(951), ShellHalf::lower),
+                                        shell("U2", tenths(951), ShellHalf::upper)};
     const auto s = selectShells({bearing("main-1", tenths(26'405)), bearing("main-2", tenths(26'405))}, shelf);
     EXPECT_EQ(s->fitted, 1U);
     EXPECT_EQ(s->pairs[0].upper, "U");
@@ -129,8 +129,8 @@ TEST(ShellSelection, uses_no_shell_twice_and_adds_up) {
                 continue;
             }
             EXPECT_TRUE(used.insert(pair.upper).second && used.insert(pair.lower).second) << seed;
-            EXPECT_NE(shelf[pair.upper].side, ShellSide::lower);
-            EXPECT_NE(shelf[pair.lower].side, ShellSide::upper);
+            EXPECT_NE(shelf[pair.upper].half, ShellHalf::lower);
+            EXPECT_NE(shelf[pair.lower].half, ShellHalf::upper);
             const Length clearance = c.bearings[i].housing - shelf[pair.upper].thickness - shelf[pair.lower].thickness -
                                      c.bearings[i].journal;
             EXPECT_EQ(pair.clearance, clearance);

@@ -31,7 +31,7 @@ inline Case make(unsigned seed, int bearings, int shells, Length step, bool side
         ShelfShell s;
         s.id = "S" + std::to_string(100 + i);
         s.thickness = tenths(951) + step * within(-most, most);
-        s.side = !sided ? ShellSide::either : static_cast<ShellSide>(within(0, 2));
+        s.half = !sided ? ShellHalf::either : static_cast<ShellHalf>(within(0, 2));
         c.shelf.push_back(s);
     }
     return c;

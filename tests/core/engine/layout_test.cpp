@@ -74,7 +74,7 @@ TEST(EngineLayout, puts_left_at_minus_and_right_at_plus_and_the_girdle_on_its_ri
     EXPECT_FALSE(layout->has(FastenerId{FastenerKind::girdleNut, 5, Side::left, Ring::inner}));
 }
 
-TEST(Place, codes_are_read_back) {
+TEST(Destination, codes_are_read_back) {
     for (const FastenerId f : {FastenerId{FastenerKind::mainCap, 3, Side::right, Ring::inner},
                                FastenerId{FastenerKind::mainCap, 3, Side::left, Ring::outer},
                                FastenerId{FastenerKind::rod, 5, Side::left, Ring::inner},
@@ -88,7 +88,7 @@ TEST(Place, codes_are_read_back) {
     EXPECT_EQ(*parseJournal("rod-5"), (JournalId{JournalKind::rod, 5}));
 }
 
-TEST(Place, refuses_what_is_no_place) {
+TEST(Destination, refuses_what_is_no_place) {
     for (const char* text : {"", "R3", "3", "3X", "0L", "3R ", "-1L", "3RR"}) {
         EXPECT_FALSE(parsePosition(text)) << text;
     }

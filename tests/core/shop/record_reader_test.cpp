@@ -17,8 +17,8 @@ using testing::HasSubstr;
 TEST(RecordReader, says_at_a_glance_whose_engine_it_is_and_who_was_last_at_it) {
     const Folder folder;
     write(folder / "a.caprail", shortLedger("Orrin Vale", "6.2 V8"));
-    const FileFinding finding = glanceAt(folder / "a.caprail");
-    ASSERT_EQ(finding.reading, FileReading::glanced) << finding.sentence;
+    const FileFinding finding = readSummary(folder / "a.caprail");
+    ASSERT_EQ(finding.reading, FileReading::summarised) << finding.sentence;
     EXPECT_EQ(finding.digest.summary.customer, "Orrin Vale");
     EXPECT_EQ(finding.digest.summary.engine, "6.2 V8");
     EXPECT_EQ(finding.digest.summary.who, "Mira Solheim");
@@ -63,7 +63,7 @@ TEST(RecordReader, leaves_bytes_times_and_folder_as_they_were) {
     std::filesystem::permissions(folder / "old.caprail", readOnly);
     const auto before = traceOf(folder.path());
     for (const char* name : {"a.caprail", "old.caprail", "letter.caprail", "none.caprail"}) {
-        (void)glanceAt(folder / name);
+        (void)readSummary(folder / name);
         (void)readWhole(folder / name);
     }
     EXPECT_EQ(traceOf(folder.path()), before);
@@ -77,7 +77,7 @@ TEST(RecordReader, does_not_drop_the_lock_of_a_window_that_has_the_record_open) 
     ASSERT_FALSE(open->isReadOnly());
     EXPECT_EQ(readWhole(folder / "a.caprail").reading, FileReading::assessed);
     ASSERT_TRUE(open->append(morning, "Mira Solheim", NoteAdded{"", "seen"}));
-    EXPECT_EQ(glanceAt(folder / "a.caprail").digest.summary.entries, 17);
+    EXPECT_EQ(readSummary(folder / "a.caprail").digest.summary.entries, 17);
 }
 
 TEST(RecordReader, calls_a_file_in_the_middle_of_a_write_by_that_name_and_does_not_take_the_write_back) {
@@ -97,14 +97,14 @@ TEST(RecordReader, waits_for_no_pipe_under_a_journal_s_name_and_plays_back_none_
     const std::string path = folder / "a.caprail";
     write(path, shortLedger("Orrin Vale", "V8"));
     ASSERT_EQ(::mkfifo((path + "-journal").c_str(), 0600), 0);
-    for (const auto look : {&glanceAt, &readWhole}) {
+    for (const auto look : {&readSummary, &readWhole}) {
         const FileFinding finding = look(path);
         EXPECT_EQ(finding.reading, FileReading::unreadable);
         EXPECT_THAT(finding.sentence, HasSubstr("no plain file"));
     }
     std::filesystem::remove(path + "-journal");
     std::ofstream(path + "-journal") << std::string(512, 'x') << "\xd9\xd5\x05\xf9\x20\xa1\x63\xd7";
-    EXPECT_THAT(glanceAt(path).sentence, HasSubstr("names another file"));
+    EXPECT_THAT(readSummary(path).sentence, HasSubstr("names another file"));
 }
 
 TEST(RecordReader, believes_no_file_that_calls_pages_free_which_are_not) {
@@ -124,7 +124,7 @@ TEST(RecordReader, believes_no_file_that_calls_pages_free_which_are_not) {
 TEST(RecordReader, tells_foreign_newer_damaged_and_unreachable_files_apart_each_with_a_sentence) {
     const Folder folder;
     const auto expect = [&](const char* name, FileReading reading, const char* words) {
-        for (const auto look : {&glanceAt, &readWhole}) {
+        for (const auto look : {&readSummary, &readWhole}) {
             const FileFinding finding = look(folder / name);
             EXPECT_EQ(word(finding.reading), word(reading)) << name << ": " << finding.sentence;
             EXPECT_THAT(finding.sentence, HasSubstr(words)) << name;
@@ -181,8 +181,8 @@ TEST(RecordReader, calls_a_last_entry_after_now_future_only_when_the_clocks_must
 /// The same of both: what a fresh connection finds, and what one finds that read other files before.
 void expectAsFresh(RecordReader& reader, const std::string& path) {
     for (const bool isWhole : {false, true}) {
-        const FileFinding led = isWhole ? reader.readWhole(path) : reader.glanceAt(path);
-        const FileFinding fresh = isWhole ? readWhole(path) : glanceAt(path);
+        const FileFinding led = isWhole ? reader.readWhole(path) : reader.readSummary(path);
+        const FileFinding fresh = isWhole ? readWhole(path) : readSummary(path);
         EXPECT_EQ(led.reading, fresh.reading) << path << ": " << led.sentence;
         EXPECT_EQ(led.sentence, fresh.sentence);
         EXPECT_EQ(led.digest.summary, fresh.digest.summary) << path;
@@ -218,8 +218,8 @@ TEST(RecordReader, led_from_file_to_file_finds_in_each_what_a_fresh_one_finds) {
             expectAsFresh(reader, paths[static_cast<std::size_t>(turn)]);
         }
     }
-    EXPECT_EQ(reader.glanceAt(paths[0]).digest.summary.customer, "Orrin Vale");
-    EXPECT_EQ(reader.glanceAt(paths[1]).digest.summary.customer, "Ines Roth");
+    EXPECT_EQ(reader.readSummary(paths[0]).digest.summary.customer, "Orrin Vale");
+    EXPECT_EQ(reader.readSummary(paths[1]).digest.summary.customer, "Ines Roth");
 }
 
 /// Writes to the file's schema behind its back, and sets its schema counter back, so that only its rows tell.

@@ -19,10 +19,10 @@ ShopRow rowOf(const std::string& path) {
 }
 
 /// Whether the index holds the row of this path with everything that belongs to it, and nothing of it else.
-void expectWhole(ShopIndex& index, const std::string& path, const std::string& word, const RecordFigures& figures) {
+void expectWhole(ShopIndex& index, const std::string& path, const std::string& term, const RecordFigures& figures) {
     const auto row = index.find(path);
     ASSERT_TRUE(row && *row);
-    const auto ids = index.search(word);
+    const auto ids = index.search(term);
     ASSERT_TRUE(ids);
     EXPECT_EQ(*ids, std::vector<std::int64_t>{(*row)->id}) << "found by its word";
     bool hasFigures = false;

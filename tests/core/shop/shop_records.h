@@ -82,7 +82,7 @@ public:
         make(EngineDescribed{"Kestrel Lane", customer, engine, serial, ""});
         make(drafts::threeMains());
         RulesSet rules;
-        rules.decision = DecisionWord::simple;
+        rules.decision = DecisionRule::simple;
         make(rules);
         band(bands::residual, -0.5, 0.5);
         band(bands::mainClearance, 1.8, 2.5);

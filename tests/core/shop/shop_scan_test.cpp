@@ -82,13 +82,13 @@ TEST_F(Scan, reads_again_only_what_has_changed) {
     write(shop / "a.caprail", shortLedger("Orrin Vale", "V8"));
     write(shop / "b.caprail", shortLedger("Ines Roth", "six"));
     EXPECT_EQ(run().assessed, 2U);
-    EXPECT_EQ(run().glanced, 0U);
+    EXPECT_EQ(run().summarised, 0U);
     {
         auto file = RecordFile::open(shop / "a.caprail", OpenMode::readWrite);
         ASSERT_TRUE(file->append({morning.milliseconds + 60'000}, "Jon", NoteAdded{"", "oil hole chamfered"}));
     }
     const ScanReport second = run();
-    EXPECT_EQ(second.glanced, 1U);
+    EXPECT_EQ(second.summarised, 1U);
     EXPECT_EQ(second.assessed, 1U);
     EXPECT_EQ(at("a.caprail").summary.who, "Jon");
     EXPECT_THAT(*index.search("chamf"), ElementsAre(at("a.caprail").id));
@@ -104,7 +104,7 @@ TEST_F(Scan, begins_with_what_the_index_knows) {
     EXPECT_EQ(list.size(), 1U);
     const auto report = next.run({}, events());
     ASSERT_TRUE(report);
-    EXPECT_EQ(report->glanced, 0U);
+    EXPECT_EQ(report->summarised, 0U);
 }
 
 TEST_F(Scan, drops_what_is_gone_and_follows_what_is_renamed) {
@@ -215,7 +215,7 @@ TEST_F(Scan, takes_over_what_another_window_has_read_already) {
     ShopScan other(otherIndex, shop.path());
     ASSERT_EQ(other.run({}, {})->assessed, 1U);
     const ScanReport report = run();
-    EXPECT_EQ(report.glanced, 0U);
+    EXPECT_EQ(report.summarised, 0U);
     EXPECT_EQ(report.assessed, 0U);
     EXPECT_EQ(at("a.caprail").reading, FileReading::assessed);
 }

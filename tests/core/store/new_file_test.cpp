@@ -150,7 +150,7 @@ TEST(Leftovers, go_also_when_the_file_turns_out_to_exist) {
 
 TEST(Leftovers, that_are_none_stay) {
     const Folder folder;
-    const std::string own = hiddenPath(makingPlace(folder / "a.txt"));
+    const std::string own = hiddenPath(outputLocation(folder / "a.txt"));
     const std::string process = std::to_string(::getpid());
     std::string running = own; // this test's parent runs another program, so only a twin of this process counts
     const pid_t twin = ::fork();
@@ -192,7 +192,7 @@ TEST(NewFolder, names_what_was_asked_for_when_its_filling_is_refused) {
     EXPECT_EQ(folder.count(), 0);
 }
 
-class OutputPlace : public testing::Test {
+class OutputPath : public testing::Test {
 protected:
     void SetUp() override {
         makeRecord(record, 2);
@@ -205,17 +205,17 @@ protected:
     std::string bytes;
 };
 
-TEST_F(OutputPlace, is_never_that_of_a_record_by_whatever_way_it_is_named) {
+TEST_F(OutputPath, is_never_that_of_a_record_by_whatever_way_it_is_named) {
     std::filesystem::create_symlink(record, folder / "link.pdf");
     std::filesystem::create_hard_link(record, folder / "second.pdf");
-    for (const std::string& place : {record, folder / "link.pdf", folder / "second.pdf"}) {
-        EXPECT_THAT(judgeOutputPlace(place, OutputSort::sheet, record).error().sentence, HasSubstr("record itself"));
-        EXPECT_THAT(sheetTo(place).error().sentence, HasSubstr("neither a PDF nor a PNG"));
-        EXPECT_THAT(writeOutput(place, OutputSort::text, true, "a,b\n").error().sentence, HasSubstr("no table"));
+    for (const std::string& location : {record, folder / "link.pdf", folder / "second.pdf"}) {
+        EXPECT_THAT(judgeOutputPath(location, OutputSort::sheet, record).error().sentence, HasSubstr("record itself"));
+        EXPECT_THAT(sheetTo(location).error().sentence, HasSubstr("neither a PDF nor a PNG"));
+        EXPECT_THAT(writeOutput(location, OutputSort::text, true, "a,b\n").error().sentence, HasSubstr("no table"));
     }
 }
 
-TEST_F(OutputPlace, is_not_that_of_anything_else_that_is_no_such_output) {
+TEST_F(OutputPath, is_not_that_of_anything_else_that_is_no_such_output) {
     write(folder / "letter.pdf", "Dear Mr. Vale");
     write(folder / "empty.pdf", "");
     std::filesystem::create_directory(folder / "folder.pdf");
@@ -228,7 +228,7 @@ TEST_F(OutputPlace, is_not_that_of_anything_else_that_is_no_such_output) {
     EXPECT_EQ(folder.count(), 6);
 }
 
-TEST_F(OutputPlace, takes_an_earlier_sheet_only_when_the_person_said_so_and_keeps_its_link) {
+TEST_F(OutputPath, takes_an_earlier_sheet_only_when_the_person_said_so_and_keeps_its_link) {
     write(folder / "old.pdf", "%PDF-1.4 old");
     std::filesystem::create_symlink(folder / "old.pdf", folder / "latest.pdf");
     EXPECT_THAT(writeOutput(folder / "latest.pdf", OutputSort::sheet, false, "%PDF-1.4 new").error().sentence,
@@ -239,7 +239,7 @@ TEST_F(OutputPlace, takes_an_earlier_sheet_only_when_the_person_said_so_and_keep
     EXPECT_TRUE(std::filesystem::is_symlink(folder / "latest.pdf"));
 }
 
-TEST_F(OutputPlace, is_looked_at_again_when_the_output_is_whole) {
+TEST_F(OutputPath, is_looked_at_again_when_the_output_is_whole) {
     const std::string out = folder / "out.pdf";
     write(out, "%PDF-1.4 old");
     const auto written = writeOutput(out, OutputSort::sheet, true, [&](const std::string& unfinished) {
@@ -250,7 +250,7 @@ TEST_F(OutputPlace, is_looked_at_again_when_the_output_is_whole) {
     EXPECT_EQ(read(out), bytes);
 }
 
-TEST_F(OutputPlace, is_looked_at_without_taking_the_locks_of_an_open_record_away) {
+TEST_F(OutputPath, is_looked_at_without_taking_the_locks_of_an_open_record_away) {
     auto file = RecordFile::open(record, OpenMode::readWrite);
     ASSERT_TRUE(file);
     EXPECT_FALSE(sheetTo(record));

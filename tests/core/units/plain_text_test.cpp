@@ -9,7 +9,7 @@ using namespace caprail;
 TEST(PlainText, a_name_may_be_written_in_any_language) {
     for (const char* name : {"Mira Solheim", "Żółć-Łęcki", "Иван", "山田 太郎", "עברית", "می\u200cخواهم", "क्\u200dष",
                              "O'Brien & Söhne <GmbH>", "🔧", "57.5 thou · ± °"}) {
-        EXPECT_FALSE(hiddenIn(name, TextPlace::line)) << name;
+        EXPECT_FALSE(hiddenIn(name, TextShape::line)) << name;
         EXPECT_EQ(visibly(name), name);
     }
 }
@@ -20,16 +20,16 @@ TEST(PlainText, a_name_may_hide_nothing) {
           "\u202a", "\u202b", "\u202c", "\u202d", "\u202e", "\u2066", "\u2067", "\u2068", "\u2069",
           "\u200b", "\u200e", "\u200f", "\u061c", "\u2060", "\ufeff", "\u00ad", "\u200d", "\U000e0041"}) {
         const std::string name = std::string("Mi") + hidden + "ra";
-        EXPECT_TRUE(hiddenIn(name, TextPlace::line)) << visibly(name);
+        EXPECT_TRUE(hiddenIn(name, TextShape::line)) << visibly(name);
         EXPECT_EQ(visibly(name).find(hidden), std::string::npos) << visibly(name);
-        EXPECT_TRUE(hiddenIn(name, TextPlace::line) && !hiddenIn(visibly(name), TextPlace::line)) << visibly(name);
+        EXPECT_TRUE(hiddenIn(name, TextShape::line) && !hiddenIn(visibly(name), TextShape::line)) << visibly(name);
     }
 }
 
 TEST(PlainText, a_note_may_have_lines_and_nothing_that_breaks_or_turns_them) {
-    EXPECT_FALSE(hiddenIn("one\ntwo\tthree \u200e\u00ad", TextPlace::lines));
+    EXPECT_FALSE(hiddenIn("one\ntwo\tthree \u200e\u00ad", TextShape::lines));
     for (const char* hidden : {"\x1b[2J", "\r", "\u2028", "\u202e", "\u2066", "\u009b"}) {
-        EXPECT_TRUE(hiddenIn(hidden, TextPlace::lines)) << visibly(hidden);
+        EXPECT_TRUE(hiddenIn(hidden, TextShape::lines)) << visibly(hidden);
     }
 }
 

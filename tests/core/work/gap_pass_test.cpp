@@ -28,14 +28,14 @@ TEST(GapPass, goes_only_to_places_that_a_movement_spoiled) {
     const auto order = bench.positions();
     EXPECT_TRUE(nextInPass(order, {1, Side::left}, 2, bench.assessment).isFinished);
     bench.make(FastenerLoosened{{FastenerKind::mainCap, 2, Side::left, Ring::inner}, "look"});
-    const PassPlace begin = beginPass(order, bench.assessment);
+    const PassStep begin = beginPass(order, bench.assessment);
     EXPECT_EQ(begin.position, (Position{2, Side::left}));
     EXPECT_EQ(begin.pass, bench.assessment.survey.nextPass);
     EXPECT_EQ(begin.left, 2U);
     bench.make(GapReading{{2, Side::left}, begin.pass, {thou(51), ""}, "LEAVES"});
     EXPECT_EQ(nextInPass(order, {2, Side::left}, begin.pass, bench.assessment).position, (Position{2, Side::right}));
     bench.make(GapReading{{2, Side::right}, begin.pass, {thou(51), ""}, "LEAVES"});
-    const PassPlace again = nextInPass(order, {2, Side::right}, begin.pass, bench.assessment);
+    const PassStep again = nextInPass(order, {2, Side::right}, begin.pass, bench.assessment);
     EXPECT_EQ(again.position, (Position{2, Side::left}));
     EXPECT_EQ(again.pass, begin.pass + 1);
 }

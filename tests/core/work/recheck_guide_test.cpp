@@ -21,7 +21,7 @@ protected:
         bench.make(drafts::instrument("LEAVES", InstrumentType::feelerGauge, 3.5));
         bench.make(drafts::instrument("EDGE", InstrumentType::straightedge, 1));
         RulesSet rules;
-        rules.decision = DecisionWord::guarded;
+        rules.decision = DecisionRule::guarded;
         bench.make(rules);
         bench.layIn();
         bench.twoPasses(place, 50);
@@ -122,7 +122,7 @@ TEST_F(Bracketing, does_not_go_on_with_what_another_person_or_straightedge_felt)
 TEST_F(Bracketing, leaves_a_stack_alone_that_is_good_without_unless_it_is_wanted) {
     shims();
     RulesSet simple;
-    simple.decision = DecisionWord::simple;
+    simple.decision = DecisionRule::simple;
     bench.make(simple);
     answer(Feel::drags);
     ASSERT_EQ(bench.stateOf("stack:2R"), CheckState::good);

@@ -46,26 +46,26 @@ TEST(RoundHistory, is_filtered_by_outcome_cap_person_and_day) {
     const RoundHistory history = twoRounds();
     RoundChoice choice;
     choice.outcomes = RoundChoice::Outcomes::moved;
-    EXPECT_EQ(inSight(history, choice, RoundOrder::place).cells, 1U);
+    EXPECT_EQ(visibleRounds(history, choice, RoundOrder::place).cells, 1U);
     choice = {};
     choice.cap = -1;
-    EXPECT_EQ(inSight(history, choice, RoundOrder::place).cells, 8U) << "four rod bolts, twice";
+    EXPECT_EQ(visibleRounds(history, choice, RoundOrder::place).cells, 8U) << "four rod bolts, twice";
     choice = {};
     choice.person = "Tove";
-    EXPECT_EQ(inSight(history, choice, RoundOrder::place).cells, 0U);
+    EXPECT_EQ(visibleRounds(history, choice, RoundOrder::place).cells, 0U);
     choice = {};
     choice.from = *parseDate("2999-01-01");
-    EXPECT_EQ(inSight(history, choice, RoundOrder::place).cells, 0U);
+    EXPECT_EQ(visibleRounds(history, choice, RoundOrder::place).cells, 0U);
     choice = {};
     choice.outcomes = RoundChoice::Outcomes::struck;
-    EXPECT_EQ(inSight(history, choice, RoundOrder::place).cells, 1U);
+    EXPECT_EQ(visibleRounds(history, choice, RoundOrder::place).cells, 1U);
 }
 
 TEST(RoundHistory, puts_the_fastener_that_moved_most_first_when_asked_to) {
     const RoundHistory history = twoRounds();
-    const RoundSight sight = inSight(history, {}, RoundOrder::mostMovements);
-    EXPECT_EQ(code(history.fasteners[sight.fasteners.front()]), "main-2L");
-    const auto rows = reviewRows(history, sight, {});
+    const VisibleRounds visible = visibleRounds(history, {}, RoundOrder::mostMovements);
+    EXPECT_EQ(code(history.fasteners[visible.fasteners.front()]), "main-2L");
+    const auto rows = reviewRows(history, visible, {});
     EXPECT_EQ(rows.size(), 20U) << "the struck outcome is not counted";
     EXPECT_EQ(std::ranges::count_if(rows, [](const OutcomeRow& row) { return row.moved; }), 1);
 }
@@ -74,7 +74,7 @@ TEST(RoundHistory, is_written_as_a_table_with_plain_units) {
     const RoundHistory history = twoRounds();
     RoundChoice choice;
     choice.outcomes = RoundChoice::Outcomes::moved;
-    const std::string csv = roundsCsv(history, inSight(history, choice, RoundOrder::place), choice);
+    const std::string csv = roundsCsv(history, visibleRounds(history, choice, RoundOrder::place), choice);
     EXPECT_TRUE(
         csv.starts_with("build,round,fastener,outcome,angle_deg,torque_mNm,person,instrument,time_utc,entry,struck\r\n"
                         "1,1,main-2L,moved,4.000,,Mira,W1,2023-11-14T"))

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "work_bench.h"
 
-#include <assessment/standing.h>
+#include <assessment/current_readings.h>
 #include <work/shells.h>
 
 namespace caprail {

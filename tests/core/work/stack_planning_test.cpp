@@ -47,7 +47,7 @@ TEST(StackPlanning, aims_within_the_guard_bands_so_that_no_stack_is_too_close_to
     bench.survey();
     bench.kit();
     RulesSet rules = bench.facts.rules;
-    rules.decision = DecisionWord::guarded;
+    rules.decision = DecisionRule::guarded;
     bench.make(rules);
     const PlanTask task = planTaskFor(bench.facts, bench.assessment);
     EXPECT_EQ(task.band.band, *Band::between(tenths(-5), tenths(5)));

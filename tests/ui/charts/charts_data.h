@@ -31,10 +31,10 @@ inline Assessment surveyOf(int caps) {
             const double middle = i == 0 ? 39 : (i == 3 ? 75 : 44 + (i * 17) % 29);
             GapResult& gap = assessment.gaps[position];
             if (i == 0 || i == 2 * caps - 1) {
-                gap.fallen.push_back(gapReading(++entry, position, 1, thou(middle - 1.5)));
+                gap.outdated.push_back(gapReading(++entry, position, 1, thou(middle - 1.5)));
             }
-            gap.standing.push_back(gapReading(++entry, position, 1, thou(middle - 0.3)));
-            gap.standing.push_back(gapReading(++entry, position, 2, thou(middle + 0.3)));
+            gap.current.push_back(gapReading(++entry, position, 1, thou(middle - 0.3)));
+            gap.current.push_back(gapReading(++entry, position, 2, thou(middle + 0.3)));
             gap.accepted = gap.last = thou(middle);
         }
     }

@@ -58,7 +58,7 @@ TEST(SpreadChart, has_as_many_points_as_readings) {
     EXPECT_EQ(markedPoints(chart), 22) << "filling it anew takes off what was there";
 }
 
-TEST(SpreadChart, draws_standing_readings_filled_and_fallen_ones_hollow) {
+TEST(SpreadChart, draws_current_readings_filled_and_outdated_ones_hollow) {
     SpreadChart chart;
     chart.setData(surveyOf(5), {}, lightLook());
     int hollow = 0;
@@ -96,7 +96,7 @@ TEST(SpreadChart, writes_the_spread_between_its_lines) {
     chart.setData(surveyOf(5), metric, lightLook());
     EXPECT_EQ(textOfItems(chart), "spread 0,914 mm"); // 0.036 in is 0.9144 mm
     EXPECT_NEAR(chart.points().front().at.y(),
-                inMillimetres(surveyOf(5).gaps.begin()->second.fallen.front().what.gap.value), 1e-12);
+                inMillimetres(surveyOf(5).gaps.begin()->second.outdated.front().what.gap.value), 1e-12);
     EXPECT_TRUE(chart.yAxis->label().contains("mm"));
     chart.replot();
     EXPECT_TRUE(chart.yAxis->tickVectorLabels().join(' ').contains(',')) << "the user's decimal mark on the axis";

@@ -119,8 +119,8 @@ TEST_F(SessionDisk, an_entry_that_no_record_could_keep_does_not_wait) {
 }
 
 TEST_F(SessionDisk, a_lost_file_is_noticed_by_looking_around_and_so_is_its_return) {
-    const QSignalSpy lost(session.get(), &RecordSession::placeLost);
-    const QSignalSpy found(session.get(), &RecordSession::placeFound);
+    const QSignalSpy lost(session.get(), &RecordSession::fileLost);
+    const QSignalSpy found(session.get(), &RecordSession::fileFound);
     lookAround(*session);
     EXPECT_EQ(lost.count(), 0);
     takeAway();
@@ -258,7 +258,7 @@ TEST_F(SessionDisk, a_value_that_waits_is_not_given_twice_by_another_enter) {
     session.reset();
     ASSERT_TRUE(window.openFile(path));
     window.session()->setPerson(QStringLiteral("Mira Solheim"));
-    window.showPlace({Station::girdle, "4R"});
+    window.showDestination({Station::girdle, "4R"});
     EntryField* field = window.panel(Station::girdle)->entryField();
     ASSERT_NE(field, nullptr);
     takeAway();
@@ -318,15 +318,15 @@ void SessionDisk::workWithSilentDisk(std::int64_t first, qint64& longest) {
     ASSERT_TRUE(window.openFile(path));
     RecordSession& here = *window.session();
     here.setPerson(QStringLiteral("Mira Solheim"));
-    window.showPlace({Station::girdle, "4R"});
+    window.showDestination({Station::girdle, "4R"});
     EntryField* field = window.panel(Station::girdle)->entryField();
     auto* bar = window.findChild<DiskBar*>();
     ASSERT_TRUE(field != nullptr && bar != nullptr);
     QApplication::processEvents();
     // Four seconds for each question that is put to the disk, as a share whose server is being started again.
-    here.looker().setLook([](const RecordPlace& place, bool) {
+    here.probe().setLook([](const RecordLocation& location, bool) {
         std::this_thread::sleep_for(std::chrono::seconds(4));
-        return PlaceSeen{{}, place.mark().value_or(FileMark{})};
+        return LocationSeen{{}, location.mark().value_or(FileMark{})};
     });
     const QSignalSpy answered(&here, &RecordSession::lookedAround);
     const LongestGap gap;
@@ -357,9 +357,9 @@ void SessionDisk::workWithSilentDisk(std::int64_t first, qint64& longest) {
 TEST_F(SessionDisk, a_window_closes_while_the_disk_does_not_answer) {
     std::promise<void> hang;
     auto released = hang.get_future().share();
-    session->looker().setLook([released](const RecordPlace&, bool) {
+    session->probe().setLook([released](const RecordLocation&, bool) {
         released.wait();
-        return PlaceSeen{};
+        return LocationSeen{};
     });
     session->lookAround();
     QTest::qWait(20);
@@ -372,9 +372,9 @@ TEST_F(SessionDisk, a_window_closes_while_the_disk_does_not_answer) {
 TEST_F(SessionDisk, an_answer_about_the_place_before_does_not_count_for_the_new_one) {
     std::promise<void> hang;
     auto released = hang.get_future().share();
-    session->looker().setLook([released](const RecordPlace&, bool) {
+    session->probe().setLook([released](const RecordLocation&, bool) {
         released.wait();
-        return PlaceSeen{QStringLiteral("gone"), {}};
+        return LocationSeen{QStringLiteral("gone"), {}};
     });
     session->lookAround();
     ASSERT_TRUE(session->moveTo(m_folder.filePath(QStringLiteral("new-place.caprail"))));

@@ -158,7 +158,7 @@ TEST(SheetPictures, are_not_written_at_all_when_one_of_them_would_take_the_place
     QFile::remove(folder.filePath(QStringLiteral("a-2.png")));
     const auto written = writeSheetPages(sample.source(), path, {});
     ASSERT_TRUE(written);
-    EXPECT_EQ(standingPages(path).size(), written->size());
+    EXPECT_EQ(existingPages(path).size(), written->size());
     EXPECT_THAT(writeSheetPages(sample.source(), path, {}).error().sentence, HasSubstr("exists already"));
     EXPECT_TRUE(writeSheetPages(sample.source(), path, options));
 }

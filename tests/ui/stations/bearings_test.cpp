@@ -101,7 +101,7 @@ TEST_F(Bearings, a_changed_crank_asks_for_every_journal_again) {
     EXPECT_EQ(bench.lastAs<PartChanged>().part, Part::crank);
     panel.select("main-1");
     EXPECT_EQ(panel.measurePage()->slot(), (BearingSlot{main1, 1, 1}));
-    EXPECT_FALSE(standingAt(facts(), bench.assessment(), BearingsMode::journals, {main1, 1, 1}));
+    EXPECT_FALSE(currentAt(facts(), bench.assessment(), BearingsMode::journals, {main1, 1, 1}));
 }
 
 TEST_F(Bearings, a_gauging_strip_gives_a_clearance_in_one_reading) {
@@ -129,14 +129,14 @@ TEST_F(Bearings, fits_are_read_down_the_list) {
     bench.band("ring gap", 16, 20);
     bench.layIn();
     panel.setMode(BearingsMode::fits);
-    ASSERT_EQ(panel.fitsPage()->places().size(), 4U) << "end play, two throws, one ring gap";
+    ASSERT_EQ(panel.fitsPage()->ids().size(), 4U) << "end play, two throws, one ring gap";
     for (const char* value : {"0.006", "14 thou", "15 thou", "18 thou"}) {
         typeAndEnter(panel.fitsPage()->field()->lineEdit(), value);
     }
     EXPECT_EQ(facts().fits.at({std::string(bands::crankEndPlay), 1}).front().what.value.value, thou(6));
     EXPECT_EQ(facts().fits.at({std::string(bands::rodSideClearance), 2}).front().what.value.value, thou(15));
     EXPECT_EQ(facts().fits.at({"ring gap", 1}).front().what.value.value, thou(18));
-    EXPECT_EQ(panel.fitsPage()->places().size(), 5U) << "a place for the next ring";
+    EXPECT_EQ(panel.fitsPage()->ids().size(), 5U) << "a place for the next ring";
 }
 
 TEST_F(Bearings, shells_are_chosen_from_the_shelf_and_taken_over) {

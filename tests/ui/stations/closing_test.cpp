@@ -37,8 +37,9 @@ TEST(TrialFitPanel, says_why_it_is_locked_and_each_reason_is_a_jump) {
     Shown<TrialFitStation> shown(bench);
     EXPECT_FALSE(shown.panel.field()->isEnabled());
     ASSERT_GT(shown.panel.holding()->count(), 0);
-    std::optional<Place> place;
-    QObject::connect(bench.session.get(), &RecordSession::placeRequested, [&](const Place& p) { place = p; });
+    std::optional<Destination> place;
+    QObject::connect(bench.session.get(), &RecordSession::destinationRequested,
+                     [&](const Destination& p) { place = p; });
     emit shown.panel.holding()->itemActivated(shown.panel.holding()->item(0));
     ASSERT_TRUE(place);
     EXPECT_EQ(place->station, Station::girdle);
@@ -64,7 +65,7 @@ TEST(TrialFitPanel, is_answered_by_keyboard_row_by_row) {
     EXPECT_EQ(bench.lastAs<TrialFitResult>().item, TrialItem::counterweights);
     EXPECT_EQ(bench.lastAs<TrialFitResult>().throwNumber, 1);
     EXPECT_EQ(bench.lastAs<TrialFitResult>().clearance->value, thou(72));
-    EXPECT_EQ(shown.panel.place(), (TrialPlace{TrialItem::counterweights, 2}));
+    EXPECT_EQ(shown.panel.item(), (TrialId{TrialItem::counterweights, 2}));
 }
 
 TEST(TrialFitPanel, a_fail_opens_a_finding) {

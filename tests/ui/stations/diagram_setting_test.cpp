@@ -10,19 +10,19 @@
 namespace caprail {
 namespace {
 
-class PlanMannerTest : public testing::Test {
+class DiagramSettingTest : public testing::Test {
 protected:
-    PlanMannerTest() : bench(3), girdle(*bench.session), fasteners(*bench.session) {}
-    ~PlanMannerTest() override {
-        PlanManner::shared().setOrientation({});
-        PlanManner::shared().resetLayers();
+    DiagramSettingTest() : bench(3), girdle(*bench.session), fasteners(*bench.session) {}
+    ~DiagramSettingTest() override {
+        DiagramSetting::shared().setOrientation({});
+        DiagramSetting::shared().resetLayers();
     }
     StationRecord bench;
     GirdleStation girdle;
     FastenersStation fasteners;
 };
 
-TEST_F(PlanMannerTest, turns_every_diagram_with_one) {
+TEST_F(DiagramSettingTest, turns_every_diagram_with_one) {
     girdle.diagram()->turn();
     EXPECT_EQ(fasteners.plan()->orientation().quarterTurns % 4, girdle.diagram()->orientation().quarterTurns % 4);
     fasteners.plan()->flip();
@@ -31,23 +31,23 @@ TEST_F(PlanMannerTest, turns_every_diagram_with_one) {
     EXPECT_EQ(later.diagram()->orientation(), girdle.diagram()->orientation());
 }
 
-TEST_F(PlanMannerTest, adds_and_takes_away_layers_until_they_are_reset) {
+TEST_F(DiagramSettingTest, adds_and_takes_away_layers_until_they_are_reset) {
     ASSERT_TRUE(girdle.diagram()->content()->layers.testFlag(PlanLayer::girdle));
     ASSERT_FALSE(girdle.diagram()->content()->layers.testFlag(PlanLayer::throws));
-    PlanManner::shared().setLayer(PlanLayer::girdle, false);
-    PlanManner::shared().setLayer(PlanLayer::throws, true);
+    DiagramSetting::shared().setLayer(PlanLayer::girdle, false);
+    DiagramSetting::shared().setLayer(PlanLayer::throws, true);
     EXPECT_FALSE(girdle.diagram()->content()->layers.testFlag(PlanLayer::girdle));
     EXPECT_TRUE(girdle.diagram()->content()->layers.testFlag(PlanLayer::throws));
     girdle.refresh();
     EXPECT_FALSE(girdle.diagram()->content()->layers.testFlag(PlanLayer::girdle)) << "a refresh keeps it so";
-    PlanManner::shared().resetLayers();
+    DiagramSetting::shared().resetLayers();
     EXPECT_TRUE(girdle.diagram()->content()->layers.testFlag(PlanLayer::girdle));
     EXPECT_FALSE(girdle.diagram()->content()->layers.testFlag(PlanLayer::throws));
 }
 
-TEST_F(PlanMannerTest, keeps_the_selected_place_when_a_layer_changes) {
+TEST_F(DiagramSettingTest, keeps_the_selected_place_when_a_layer_changes) {
     girdle.select("2R");
-    PlanManner::shared().setLayer(PlanLayer::throws, true);
+    DiagramSetting::shared().setLayer(PlanLayer::throws, true);
     EXPECT_EQ(girdle.diagram()->selected(), "2R");
 }
 

@@ -92,7 +92,7 @@ TEST_F(Engine, the_rules_restate_all_of_themselves) {
     retype(form->edit("minimum_passes"), "3");
     QTest::keyClick(form->edit("minimum_passes"), Qt::Key_Return);
     EXPECT_EQ(bench.lastAs<RulesSet>().minimumPasses, 3);
-    EXPECT_EQ(bench.lastAs<RulesSet>().decision, DecisionWord::simple) << "as it was set before";
+    EXPECT_EQ(bench.lastAs<RulesSet>().decision, DecisionRule::simple) << "as it was set before";
 }
 
 TEST_F(Engine, a_wrench_with_its_calibration_is_entered_by_keyboard) {

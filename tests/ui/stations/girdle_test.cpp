@@ -203,7 +203,7 @@ TEST_F(Girdle, one_key_rechecks_a_stack_and_goes_on) {
 TEST_F(Girdle, a_stack_that_arithmetic_cannot_prove_is_led_to_a_bracket_by_the_same_keys) {
     bench.make(drafts::instrument("FEEL-1", InstrumentType::feelerGauge, 3.5));
     RulesSet rules;
-    rules.decision = DecisionWord::guarded;
+    rules.decision = DecisionRule::guarded;
     bench.make(rules);
     bench.survey();
     bench.kit();

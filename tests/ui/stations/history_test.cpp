@@ -85,16 +85,16 @@ TEST_F(History, the_filters_leave_what_was_asked_for) {
     auto* page = panel.verifyPage();
     page->outcomeBox()->setCurrentIndex(1); // moved
     emit page->outcomeBox()->activated(1);
-    EXPECT_EQ(page->sight().cells, 1U);
+    EXPECT_EQ(page->visible().cells, 1U);
     EXPECT_EQ(matrix()->model()->rowCount(), 1);
     EXPECT_EQ(matrix()->model()->columnCount(), 1);
     EXPECT_TRUE(page->csv().contains("1,1,main-2L,moved,4.000,")) << page->csv().toStdString();
     page->outcomeBox()->setCurrentIndex(0);
     page->capBox()->setCurrentIndex(page->capBox()->findData(2));
     emit page->capBox()->activated(0);
-    EXPECT_EQ(page->sight().fasteners.size(), 2U) << "both studs of cap 2";
+    EXPECT_EQ(page->visible().fasteners.size(), 2U) << "both studs of cap 2";
     page->fromEdit()->setText("2999-01-01");
-    EXPECT_EQ(page->sight().cells, 0U);
+    EXPECT_EQ(page->visible().cells, 0U);
 }
 
 TEST_F(History, the_review_counts_and_claims_no_more) {
@@ -185,17 +185,17 @@ TEST(RoundHistory, of_five_hundred_rounds_is_filtered_and_drawn_without_a_hitch)
     ASSERT_EQ(history.fasteners.size(), 60U);
     RoundChoice moved;
     moved.outcomes = RoundChoice::Outcomes::moved;
-    const RoundSight sight = inSight(history, moved, RoundOrder::mostMovements);
+    const VisibleRounds visible = visibleRounds(history, moved, RoundOrder::mostMovements);
     const qint64 filtering = clock.restart();
-    EXPECT_GT(sight.cells, 1000U);
-    EXPECT_LT(sight.cells, 2500U);
+    EXPECT_GT(visible.cells, 1000U);
+    EXPECT_LT(visible.cells, 2500U);
     QTableView view;
     HistoryMatrix model(&view);
     view.setModel(&model);
     view.horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     view.verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     view.resize(1000, 400);
-    model.show(history, inSight(history, {}, RoundOrder::place), {}, {});
+    model.show(history, visibleRounds(history, {}, RoundOrder::place), {}, {});
     view.show();
     view.grab();
     clock.restart();

@@ -152,7 +152,7 @@ TEST_P(Pictures, of_the_bearings_station) {
 
 TEST_P(Pictures, of_the_girdle_station) {
     RulesSet rules;
-    rules.decision = DecisionWord::guarded;
+    rules.decision = DecisionRule::guarded;
     bench.make(rules);
     double gap = 50;
     for (const Position p : bench.positions()) {

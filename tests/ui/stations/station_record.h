@@ -29,7 +29,7 @@ public:
         layout.dipstickCap = 1;
         make(layout);
         RulesSet rules;
-        rules.decision = DecisionWord::simple; // a value at the edge is then no question of the uncertainty
+        rules.decision = DecisionRule::simple; // a value at the edge is then no question of the uncertainty
         make(rules);
         band(bands::residual, -0.5, 0.5);
         band(bands::mainClearance, 1.8, 2.5);

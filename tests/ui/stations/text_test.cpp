@@ -3,14 +3,14 @@
 #include <QBuffer>
 #include <QImage>
 #include <algorithm>
-#include <assessment/standing.h>
+#include <assessment/current_readings.h>
 #include <ledger/entry.h>
 #include <session/cautions.h>
 #include <session/picture.h>
 #include <set>
 #include <stations/closing/open_time.h>
-#include <stations/common/prepared_photo.h>
 #include <stations/common/findings.h>
+#include <stations/common/prepared_photo.h>
 #include <stations/girdle/words.h>
 #include <stations/pickup/terms.h>
 
@@ -46,8 +46,8 @@ TEST(PickupReadings, fall_with_their_part_only) {
     StationRecord bench;
     bench.pickup();
     bench.make(PartChanged{Part::gasket, "", "thicker one"});
-    EXPECT_TRUE(standingPickup(bench.facts(), PickupTerm::gasket).empty());
-    EXPECT_EQ(standingPickup(bench.facts(), PickupTerm::panDepth).size(), 2U);
+    EXPECT_TRUE(currentPickup(bench.facts(), PickupTerm::gasket).empty());
+    EXPECT_EQ(currentPickup(bench.facts(), PickupTerm::panDepth).size(), 2U);
 }
 
 TEST(Findings, are_numbered_on) {

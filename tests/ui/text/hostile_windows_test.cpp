@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// Records whose every text is an attack, shown by every window and dialog and printed on the sheet: no file is opened,
-/// nothing is taken for markup, a key or a place of a sentence.
+/// nothing is taken for markup, a key or a placeholder of a sentence.
 #include "../pictures.h"
 #include "../records/many_records.h"
 #include "hostile_text.h"
@@ -86,22 +86,22 @@ protected:
     Walked walked;
 };
 
-std::vector<Place> placesOf(const RecordSession& session, std::size_t most) {
-    std::vector<Place> places;
+std::vector<Destination> destinationsIn(const RecordSession& session, std::size_t most) {
+    std::vector<Destination> destinations;
     for (const auto& station : allWords<Station>()) {
-        places.push_back({station.value, {}});
+        destinations.push_back({station.value, {}});
     }
     for (const char* page : {"2R", "1L", "shims", "flushness"}) {
-        if (places.size() < most) {
-            places.push_back({Station::girdle, page});
+        if (destinations.size() < most) {
+            destinations.push_back({Station::girdle, page});
         }
     }
     for (const Check& check : session.assessment().checks) {
-        if (places.size() < most) {
-            places.push_back(check.place);
+        if (destinations.size() < most) {
+            destinations.push_back(check.destination);
         }
     }
-    return places;
+    return destinations;
 }
 
 } // namespace
@@ -117,8 +117,8 @@ TEST_P(HostileWindows, the_record_window_at_every_station_with_its_bars_and_menu
         window.setAttribute(Qt::WA_DeleteOnClose, false);
         window.resize(1280, 800);
         ASSERT_TRUE(window.openFile(written(ledger, name)));
-        for (const Place& place : placesOf(*window.session(), isLong ? 8 : 24)) {
-            window.showPlace(place);
+        for (const Destination& destination : destinationsIn(*window.session(), isLong ? 8 : 24)) {
+            window.showDestination(destination);
             for (auto* tabs : window.findChildren<QTabWidget*>()) {
                 for (int i = tabs->count() - 1; i >= 0; --i) {
                     tabs->setCurrentIndex(i);

@@ -27,9 +27,9 @@ namespace caprail {
 namespace {
 
 /// Every station, and every page of the girdle's.
-const std::vector<Place>& allPlaces() {
-    static const std::vector<Place> places = [] {
-        std::vector<Place> list;
+const std::vector<Destination>& allDestinations() {
+    static const std::vector<Destination> destinations = [] {
+        std::vector<Destination> list;
         for (const auto& station : allWords<Station>()) {
             list.push_back({station.value, {}});
         }
@@ -38,11 +38,11 @@ const std::vector<Place>& allPlaces() {
         }
         return list;
     }();
-    return places;
+    return destinations;
 }
 
-std::string nameOf(const Place& place) {
-    return std::string(word(place.station)) + " " + place.subject;
+std::string nameOf(const Destination& destination) {
+    return std::string(word(destination.station)) + " " + destination.subject;
 }
 
 /// "QLineEdit in GirdleStation": enough to find it.
@@ -75,7 +75,7 @@ protected:
         ASSERT_TRUE(QTest::qWaitForWindowActive(m_window.get()));
     }
     void go(Station station, const QString& subject = {}) {
-        m_window->showPlace({station, subject.toStdString()});
+        m_window->showDestination({station, subject.toStdString()});
         QApplication::processEvents();
     }
     /// All in the window that the Tab key may reach.
@@ -95,10 +95,10 @@ protected:
 
 TEST_F(Accessibility, every_control_of_every_station_has_a_name_a_role_and_a_place) {
     int seen = 0;
-    for (const Place& place : allPlaces()) {
-        go(place.station, QString::fromStdString(place.subject));
+    for (const Destination& destination : allDestinations()) {
+        go(destination.station, QString::fromStdString(destination.subject));
         for (QWidget* control : controls()) {
-            SCOPED_TRACE(nameOf(place) + ": " + describe(control));
+            SCOPED_TRACE(nameOf(destination) + ": " + describe(control));
             QAccessibleInterface* item = QAccessible::queryAccessibleInterface(control);
             ASSERT_NE(item, nullptr);
             ++seen;
@@ -115,10 +115,10 @@ TEST_F(Accessibility, every_control_of_every_station_has_a_name_a_role_and_a_pla
 
 TEST_F(Accessibility, what_stands_in_a_control_can_be_read_out) {
     int fields = 0;
-    for (const Place& place : allPlaces()) {
-        go(place.station, QString::fromStdString(place.subject));
+    for (const Destination& destination : allDestinations()) {
+        go(destination.station, QString::fromStdString(destination.subject));
         for (QWidget* control : controls()) {
-            SCOPED_TRACE(nameOf(place) + ": " + describe(control));
+            SCOPED_TRACE(nameOf(destination) + ": " + describe(control));
             QAccessibleInterface* item = QAccessible::queryAccessibleInterface(control);
             if (const auto* edit = qobject_cast<QLineEdit*>(control)) {
                 ++fields;
@@ -138,8 +138,8 @@ TEST_F(Accessibility, what_stands_in_a_control_can_be_read_out) {
 }
 
 TEST_F(Accessibility, the_tab_key_comes_by_every_control_and_gets_out_of_each) {
-    for (const Place& place : allPlaces()) {
-        go(place.station, QString::fromStdString(place.subject));
+    for (const Destination& destination : allDestinations()) {
+        go(destination.station, QString::fromStdString(destination.subject));
         const auto wanted = controls();
         std::set<QWidget*> reached;
         std::string way;
@@ -158,7 +158,7 @@ TEST_F(Accessibility, the_tab_key_comes_by_every_control_and_gets_out_of_each) {
             const auto* button = qobject_cast<QAbstractButton*>(control);
             const bool isOneOfSeveral = button != nullptr && button->autoExclusive() && !button->isChecked();
             EXPECT_TRUE(!takesTab(control) || isOneOfSeveral || reached.contains(control))
-                << nameOf(place) << ": " << describe(control) << " “"
+                << nameOf(destination) << ": " << describe(control) << " “"
                 << QAccessible::queryAccessibleInterface(control)->text(QAccessible::Name).toStdString()
                 << "” is not on the way" << way;
         }

@@ -65,7 +65,7 @@ std::vector<Message> catalogueOf(const QString& code) {
     return list;
 }
 
-std::set<QString> placesIn(const QString& text) {
+std::set<QString> placeholdersIn(const QString& text) {
     static const QRegularExpression place(QStringLiteral("%[1-9Ln]"));
     std::set<QString> places;
     for (const auto& match : place.globalMatch(text)) {
@@ -81,7 +81,7 @@ TEST(Catalogue, translates_every_text_and_keeps_its_places) {
         EXPECT_TRUE(m.isFinished && !m.forms.join(QString()).isEmpty())
             << qPrintable(m.context + QStringLiteral(": ") + m.source) << " is not translated";
         for (const QString& form : m.forms) {
-            EXPECT_EQ(placesIn(m.source), placesIn(form)) << qPrintable(m.source);
+            EXPECT_EQ(placeholdersIn(m.source), placeholdersIn(form)) << qPrintable(m.source);
         }
     }
 }
@@ -173,7 +173,7 @@ TEST_F(German, no_station_shows_an_english_text) {
         }
     };
     for (const auto& station : allWords<Station>()) {
-        window.showPlace({station.value, {}});
+        window.showDestination({station.value, {}});
         QApplication::processEvents();
         for (const QLabel* label : window.findChildren<QLabel*>()) {
             look(label->text(), label);

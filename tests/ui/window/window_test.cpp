@@ -20,7 +20,7 @@
 #include <window/bench_view.h>
 #include <window/main_window.h>
 #include <window/next_bar.h>
-#include <window/panel_room.h>
+#include <window/panel_scroller.h>
 #include <window/station_list.h>
 
 using namespace caprail;
@@ -102,11 +102,11 @@ TEST_F(Window, every_station_of_every_sample_is_drawn_in_both_looks_without_scro
             const std::unique_ptr<MainWindow> window(shown());
             ASSERT_TRUE(window->openFile(copyOf(QString::fromUtf8(sample))));
             for (const Station station : allStations) {
-                window->showPlace({station, {}});
+                window->showDestination({station, {}});
                 QApplication::processEvents();
                 ASSERT_TRUE(window->panel(station)->isVisible());
                 EXPECT_EQ(window->size(), QSize(1280, 800)) << static_cast<int>(station);
-                const auto* room = window->findChild<PanelRoom*>();
+                const auto* room = window->findChild<PanelScroller*>();
                 EXPECT_FALSE(room->horizontalScrollBar()->isVisible()) << static_cast<int>(station);
                 EXPECT_FALSE(room->verticalScrollBar()->isVisible()) << static_cast<int>(station);
                 picture(*window, QStringLiteral("window-%1-%2-%3")
@@ -125,7 +125,7 @@ TEST_F(Window, a_small_screen_holds_the_window_and_the_field_that_is_typed_into_
     const std::unique_ptr<MainWindow> window(shown());
     ASSERT_TRUE(window->openFile(copyOf("mid-survey")));
     for (const Station station : allStations) {
-        window->showPlace({station, {}});
+        window->showDestination({station, {}});
         window->resize(screen);
         QApplication::processEvents();
         EXPECT_EQ(window->size(), screen) << static_cast<int>(station);
@@ -152,7 +152,7 @@ TEST_F(Window, a_record_opens_without_a_complaint_of_the_toolkit) {
         const std::unique_ptr<MainWindow> window(shown());
         window->openFile(copyOf(QStringLiteral("mid-survey")));
         for (const Station station : allStations) {
-            window->showPlace({station, {}});
+            window->showDestination({station, {}});
             QApplication::processEvents();
         }
     }
@@ -165,7 +165,7 @@ TEST_F(Window, the_next_thing_is_done_by_keyboard_alone_and_is_on_disk) {
     const std::unique_ptr<MainWindow> window(shown());
     ASSERT_TRUE(window->openFile(path));
     const auto before = window->session()->ledger().size();
-    const auto next = parsePosition(window->session()->assessment().next.place.subject);
+    const auto next = parsePosition(window->session()->assessment().next.destination.subject);
     ASSERT_TRUE(next) << "another pass over the gaps is next";
     const Length read = window->session()->facts().gaps.at(*next).front().what.value();
     const std::string typed = formatBare(read, {});
@@ -190,7 +190,7 @@ TEST_F(Window, an_ambiguous_value_stays_in_the_field_and_is_not_stored) {
     const std::unique_ptr<MainWindow> window(shown());
     ASSERT_TRUE(window->openFile(copyOf("mid-survey")));
     const auto before = window->session()->ledger().size();
-    window->showPlace(Place(window->session()->assessment().next.place));
+    window->showDestination(Destination(window->session()->assessment().next.destination));
     QApplication::processEvents();
     auto* field = qobject_cast<QLineEdit*>(window->focusWidget());
     ASSERT_NE(field, nullptr);
@@ -216,8 +216,8 @@ TEST_F(Window, gates_say_what_holds_them_and_each_reason_is_a_jump) {
     for (const Check& check : window->session()->assessment().checks) {
         if (!check.isGood()) {
             EXPECT_FALSE(check.remedy.empty()) << check.code;
-            window->session()->goTo(Place(check.place));
-            EXPECT_TRUE(window->panel(check.place.station)->isVisible()) << check.code;
+            window->session()->goTo(Destination(check.destination));
+            EXPECT_TRUE(window->panel(check.destination.station)->isVisible()) << check.code;
         }
     }
 }
@@ -225,7 +225,7 @@ TEST_F(Window, gates_say_what_holds_them_and_each_reason_is_a_jump) {
 TEST_F(Window, the_bench_view_comes_and_goes_with_one_key) {
     const std::unique_ptr<MainWindow> window(shown());
     ASSERT_TRUE(window->openFile(copyOf("mid-survey")));
-    window->showPlace({Station::girdle, "4R"});
+    window->showDestination({Station::girdle, "4R"});
     QApplication::processEvents();
     QTest::keyClick(window->focusWidget() != nullptr ? window->focusWidget() : window.get(), Qt::Key_F9);
     QApplication::processEvents();

@@ -25,35 +25,35 @@ namespace caprail {
 
 namespace {
 
-const Check* fitCheck(const Assessment& assessment, const FitPlace& place) {
-    return assessment.find("fit:" + place.first + ":" + std::to_string(place.second));
+const Check* fitCheck(const Assessment& assessment, const FitId& id) {
+    return assessment.find("fit:" + id.first + ":" + std::to_string(id.second));
 }
 
 } // namespace
 
-QString fitName(const FitPlace& place) {
-    const QString name = capitalised(qtText(place.first));
-    return place.first == bands::rodSideClearance ? filled(BearingsFits::tr("%1, throw %2"), name, place.second)
-           : place.first == bands::crankEndPlay   ? name
-                                                  : filled(BearingsFits::tr("%1, place %2"), name, place.second);
+QString fitName(const FitId& id) {
+    const QString name = capitalised(qtText(id.first));
+    return id.first == bands::rodSideClearance ? filled(BearingsFits::tr("%1, throw %2"), name, id.second)
+           : id.first == bands::crankEndPlay   ? name
+                                                  : filled(BearingsFits::tr("%1, place %2"), name, id.second);
 }
 
-std::vector<FitPlace> fitPlaces(const Facts& facts) {
-    std::vector<FitPlace> places;
+std::vector<FitId> fitsAsked(const Facts& facts) {
+    std::vector<FitId> ids;
     const auto add = [&](const std::string& name) {
         if (name == bands::rodSideClearance) {
             for (int number = 1; facts.layout && number <= facts.layout->throws(); ++number) {
-                places.emplace_back(name, number);
+                ids.emplace_back(name, number);
             }
             return;
         }
         std::int64_t last = 0;
-        for (const auto& [place, readings] : facts.fits) {
-            last = place.first == name ? std::max(last, place.second) : last;
+        for (const auto& [id, readings] : facts.fits) {
+            last = id.first == name ? std::max(last, id.second) : last;
         }
         const std::int64_t count = name == bands::crankEndPlay ? std::max<std::int64_t>(1, last) : last + 1;
         for (std::int64_t number = 1; number <= std::min<std::int64_t>(count, 99); ++number) {
-            places.emplace_back(name, number);
+            ids.emplace_back(name, number);
         }
     };
     for (const auto name : {bands::crankEndPlay, bands::rodSideClearance}) {
@@ -66,7 +66,7 @@ std::vector<FitPlace> fitPlaces(const Facts& facts) {
             add(name);
         }
     }
-    return places;
+    return ids;
 }
 
 BearingsFits::BearingsFits(RecordSession& session, QWidget* parent)
@@ -78,9 +78,9 @@ BearingsFits::BearingsFits(RecordSession& session, QWidget* parent)
       m_bands(new QPushButton(tr("&Bands, and fits of the shop's own…"), this)),
       m_entries(new EntriesTable(session, this)) {
     build();
-    m_places = fitPlaces(session.facts());
-    if (!m_places.empty()) {
-        m_place = m_places.front();
+    m_ids = fitsAsked(session.facts());
+    if (!m_ids.empty()) {
+        m_id = m_ids.front();
     }
 }
 
@@ -88,7 +88,7 @@ void BearingsFits::build() {
     m_entries->setColumnHidden(EntriesModel::person, true);
     m_entries->setFilter([this](const Entry& entry) {
         const auto* fit = std::get_if<FitReading>(&entry.body);
-        return fit != nullptr && fit->fit == m_place.first && fit->place == m_place.second;
+        return fit != nullptr && fit->fit == m_id.first && fit->place == m_id.second;
     });
     m_entries->setLine([this](const Entry& entry) {
         const auto& fit = std::get<FitReading>(entry.body);
@@ -99,16 +99,16 @@ void BearingsFits::build() {
     m_bands->setAutoDefault(false);
     connect(m_bands, &QPushButton::clicked, this, [this] { m_session.goTo({Station::engine, "bands"}); });
     connect(m_table, &PlainTable::keySelected, this, [this](const QString& key) {
-        for (const FitPlace& place : m_places) {
-            if (fitName(place) == key && place != m_place) {
-                go(place);
+        for (const FitId& id : m_ids) {
+            if (fitName(id) == key && id != m_id) {
+                go(id);
                 return;
             }
         }
     });
     connect(m_table, &PlainTable::keyActivated, this, &BearingsFits::focusField);
     connect(m_heading, &PlaceHeading::whyAsked, this, [this] {
-        BudgetWindow::open(fitName(m_place).toLower(), fitBudgetOf(m_session.facts(), m_place), m_session, this);
+        BudgetWindow::open(fitName(m_id).toLower(), fitBudgetOf(m_session.facts(), m_id), m_session, this);
     });
     new StepKeys(m_field->lineEdit(), [this](int by) { step(by); });
     auto* column = new QVBoxLayout(this);
@@ -128,51 +128,51 @@ void BearingsFits::refresh() {
     const Facts& facts = m_session.facts();
     const Units& units = m_session.units();
     m_instrument->refresh();
-    m_places = fitPlaces(facts);
-    if (std::ranges::find(m_places, m_place) == m_places.end() && !m_places.empty()) {
-        m_place = m_places.front();
+    m_ids = fitsAsked(facts);
+    if (std::ranges::find(m_ids, m_id) == m_ids.end() && !m_ids.empty()) {
+        m_id = m_ids.front();
     }
     std::vector<QStringList> rows;
-    for (const FitPlace& place : m_places) {
-        const Check* check = fitCheck(m_session.assessment(), place);
-        const auto at = facts.fits.find(place);
+    for (const FitId& id : m_ids) {
+        const Check* check = fitCheck(m_session.assessment(), id);
+        const auto at = facts.fits.find(id);
         const CheckState state = check == nullptr ? CheckState::notDone : check->state;
-        const Band& band = facts.bandNamed(place.first)->band;
+        const Band& band = facts.bandNamed(id.first)->band;
         rows.push_back(
-            {fitName(place), qtText(formatBare(band.lo(), units) + " – " + formatBare(band.hi(), units)),
+            {fitName(id), qtText(formatBare(band.lo(), units) + " – " + formatBare(band.hi(), units)),
              at == facts.fits.end() ? QString() : qtText(formatBare(at->second.back().what.value.value, units)),
              sign(state) + QLatin1Char(' ') + stateWord(state)});
     }
     m_table->show(rows);
     for (int row = 0; row < m_table->rowCount(); ++row) {
-        const Check* check = fitCheck(m_session.assessment(), m_places[static_cast<std::size_t>(row)]);
+        const Check* check = fitCheck(m_session.assessment(), m_ids[static_cast<std::size_t>(row)]);
         m_table->item(row, 3)->setForeground(screenLook().of(check == nullptr ? CheckState::notDone : check->state));
     }
-    m_field->setEnabled(!m_places.empty());
+    m_field->setEnabled(!m_ids.empty());
     m_entries->refresh();
-    if (m_places.empty()) {
+    if (m_ids.empty()) {
         m_heading->show(tr("No fits yet"), {}, CheckState::notDone,
                         tr("A fit is read against a band: set that of the crank end play, the rod side clearance or a "
                            "fit of your own first."));
         return;
     }
-    m_table->selectKey(fitName(m_place));
-    m_temperature->follow(fitName(m_place));
-    const Check* check = fitCheck(m_session.assessment(), m_place);
-    const auto at = facts.fits.find(m_place);
+    m_table->selectKey(fitName(m_id));
+    m_temperature->follow(fitName(m_id));
+    const Check* check = fitCheck(m_session.assessment(), m_id);
+    const auto at = facts.fits.find(m_id);
     m_heading->show(
-        fitName(m_place),
+        fitName(m_id),
         at == facts.fits.end() ? QStringLiteral("—") : qtText(format(at->second.back().what.value.value, units)),
         check == nullptr ? CheckState::notDone : check->state,
         check == nullptr ? tr("Not read.") : qtText(check->sentence) + QLatin1Char(' ') + qtText(check->remedy));
     m_heading->setAskable(at != facts.fits.end());
-    m_field->askLength(fitName(m_place), units,
-                       expectedLength(FitReading::kind, "value", "the " + fitName(m_place).toLower().toStdString()),
+    m_field->askLength(fitName(m_id), units,
+                       expectedLength(FitReading::kind, "value", "the " + fitName(m_id).toLower().toStdString()),
                        [this](const Entered<Length>& value) { return store(value); });
 }
 
 Result<void> BearingsFits::store(const Entered<Length>& value) {
-    const FitPlace here = m_place;
+    const FitId here = m_id;
     FitReading reading{here.first, here.second, value, m_instrument->instrument()};
     if (auto read = m_temperature->read(reading.partTemperature, m_session.units(), FitReading::kind, "part_temperature");
         !read) {
@@ -183,33 +183,33 @@ Result<void> BearingsFits::store(const Entered<Length>& value) {
         return tl::unexpected(stored.error());
     }
     // On to the next one that was not read; where all were, stay.
-    const auto start = std::ranges::find(m_places, here);
-    const auto isOpen = [&](const FitPlace& place) { return !m_session.facts().fits.contains(place); };
-    const auto next = std::find_if(start, m_places.end(), isOpen);
-    go(next == m_places.end() ? here : *next);
+    const auto start = std::ranges::find(m_ids, here);
+    const auto isOpen = [&](const FitId& id) { return !m_session.facts().fits.contains(id); };
+    const auto next = std::find_if(start, m_ids.end(), isOpen);
+    go(next == m_ids.end() ? here : *next);
     return {};
 }
 
-void BearingsFits::go(const FitPlace& place) {
-    m_place = place;
+void BearingsFits::go(const FitId& id) {
+    m_id = id;
     refresh();
-    emit chosen(place);
+    emit chosen(id);
 }
 
-void BearingsFits::choose(const FitPlace& place) {
-    if (std::ranges::find(m_places, place) != m_places.end()) {
-        m_place = place;
+void BearingsFits::choose(const FitId& id) {
+    if (std::ranges::find(m_ids, id) != m_ids.end()) {
+        m_id = id;
         refresh();
     }
 }
 
 void BearingsFits::step(int by) {
-    if (m_places.empty()) {
+    if (m_ids.empty()) {
         return;
     }
-    const auto count = static_cast<std::ptrdiff_t>(m_places.size());
-    const std::ptrdiff_t here = std::ranges::find(m_places, m_place) - m_places.begin();
-    go(m_places[static_cast<std::size_t>((here + by + count) % count)]);
+    const auto count = static_cast<std::ptrdiff_t>(m_ids.size());
+    const std::ptrdiff_t here = std::ranges::find(m_ids, m_id) - m_ids.begin();
+    go(m_ids[static_cast<std::size_t>((here + by + count) % count)]);
 }
 
 void BearingsFits::focusField() {

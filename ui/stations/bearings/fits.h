@@ -21,25 +21,25 @@ class BearingsFits : public QWidget {
 public:
     explicit BearingsFits(RecordSession& session, QWidget* parent = nullptr);
     void refresh();
-    void choose(const FitPlace& place);
+    void choose(const FitId& id);
     void focusField();
     void type(const QString& text);
-    [[nodiscard]] const std::vector<FitPlace>& places() const { return m_places; }
-    [[nodiscard]] const FitPlace& place() const { return m_place; }
+    [[nodiscard]] const std::vector<FitId>& ids() const { return m_ids; }
+    [[nodiscard]] const FitId& id() const { return m_id; }
     [[nodiscard]] EntryField* field() const { return m_field; }
     [[nodiscard]] OptionalField* temperature() const { return m_temperature; }
 
 signals:
-    void chosen(const caprail::FitPlace& place);
+    void chosen(const caprail::FitId& id);
 
 private:
     void build();
     void step(int by);
-    void go(const FitPlace& place);
+    void go(const FitId& id);
     Result<void> store(const Entered<Length>& value);
     RecordSession& m_session;
-    std::vector<FitPlace> m_places; ///< in the order of the list
-    FitPlace m_place;
+    std::vector<FitId> m_ids; ///< in the order of the list
+    FitId m_id;
     PlaceHeading* m_heading;
     EntryField* m_field;
     InstrumentBox* m_instrument;
@@ -49,9 +49,9 @@ private:
     EntriesTable* m_entries;
 };
 
-/// Every fit that a band asks for: crank end play, each throw, and the shop's own with one place more than were read.
-std::vector<FitPlace> fitPlaces(const Facts& facts);
+/// Every fit that a band asks for: crank end play, each throw, and the shop's own with one more than were read.
+std::vector<FitId> fitsAsked(const Facts& facts);
 /// "Rod side clearance, throw 2", "Piston to bore, place 3"
-QString fitName(const FitPlace& place);
+QString fitName(const FitId& id);
 
 } // namespace caprail

@@ -136,7 +136,7 @@ void BearingsMeasure::setMode(BearingsMode mode) {
     m_mode = mode;
     const auto order = bearingSlots(m_session.facts(), mode, counts());
     if (std::ranges::find(order, m_slot) == order.end() ||
-        standingAt(m_session.facts(), m_session.assessment(), mode, m_slot)) {
+        currentAt(m_session.facts(), m_session.assessment(), mode, m_slot)) {
         choose(m_slot.journal);
     }
 }
@@ -162,7 +162,7 @@ void BearingsMeasure::refresh() {
                         tr("The journals follow from the engine layout: set it at the engine station."));
         return;
     }
-    const auto here = standingAt(facts, m_session.assessment(), m_mode, m_slot);
+    const auto here = currentAt(facts, m_session.assessment(), m_mode, m_slot);
     const auto at = m_session.assessment().clearances.find(m_slot.journal);
     const bool hasClearance = at != m_session.assessment().clearances.end() && at->second.clearance;
     const Check* check = clearanceCheckOf(m_session.assessment(), m_slot.journal);
@@ -184,7 +184,7 @@ void BearingsMeasure::refresh() {
     }
     const auto order = bearingSlots(facts, m_mode, counts());
     const auto open = std::ranges::count_if(
-        order, [&](const BearingSlot& slot) { return !standingAt(facts, m_session.assessment(), m_mode, slot); });
+        order, [&](const BearingSlot& slot) { return !currentAt(facts, m_session.assessment(), m_mode, slot); });
     m_next->setText(open == 0
                         ? tr("Every place of this pass is read.")
                         : tr("%1 of %2 places still to read. ↑ ↓ step through them.").arg(open).arg(order.size()));
@@ -269,7 +269,7 @@ void BearingsMeasure::choose(JournalId journal) {
     const Facts& facts = m_session.facts();
     m_slot = {journal, 1, 1};
     for (const BearingSlot& slot : bearingSlots(facts, m_mode, counts())) {
-        if (slot.journal == journal && !standingAt(facts, m_session.assessment(), m_mode, slot)) {
+        if (slot.journal == journal && !currentAt(facts, m_session.assessment(), m_mode, slot)) {
             m_slot = slot;
             break;
         }

@@ -28,8 +28,8 @@ QString directionName(std::int64_t direction) {
 }
 
 template <class T, class Fits>
-std::optional<Entered<Length>> lastStanding(const std::map<JournalId, std::vector<Seen<T>>>& all, JournalId journal,
-                                            const Check* check, Entered<Length> T::*value, Fits fits) {
+std::optional<Entered<Length>> lastCurrent(const std::map<JournalId, std::vector<Seen<T>>>& all, JournalId journal,
+                                           const Check* check, Entered<Length> T::*value, Fits fits) {
     const auto at = all.find(journal);
     if (at == all.end()) {
         return {};
@@ -81,22 +81,22 @@ BoreMethod methodOf(BearingsMode mode) {
                                           : BoreMethod::boreWithShells;
 }
 
-std::optional<Entered<Length>> standingAt(const Facts& facts, const Assessment& assessment, BearingsMode mode,
-                                          const BearingSlot& slot) {
+std::optional<Entered<Length>> currentAt(const Facts& facts, const Assessment& assessment, BearingsMode mode,
+                                         const BearingSlot& slot) {
     const Check* check = clearanceCheckOf(assessment, slot.journal);
     if (mode == BearingsMode::journals) {
-        return lastStanding(
+        return lastCurrent(
             facts.journals, slot.journal, check, &JournalReading::diameter,
             [&](const JournalReading& r) { return r.station == slot.station && r.direction == slot.direction; });
     }
-    return lastStanding(facts.bores, slot.journal, check, &BoreReading::value,
-                        [&](const BoreReading& r) { return r.station == slot.station && r.method == methodOf(mode); });
+    return lastCurrent(facts.bores, slot.journal, check, &BoreReading::value,
+                       [&](const BoreReading& r) { return r.station == slot.station && r.method == methodOf(mode); });
 }
 
 std::optional<BearingSlot> nextOpenSlot(const Facts& facts, const Assessment& assessment, BearingsMode mode,
                                         const std::vector<BearingSlot>& order, const BearingSlot& here) {
     const auto start = std::ranges::find(order, here);
-    const auto isOpen = [&](const BearingSlot& slot) { return !standingAt(facts, assessment, mode, slot); };
+    const auto isOpen = [&](const BearingSlot& slot) { return !currentAt(facts, assessment, mode, slot); };
     const auto after = std::find_if(start, order.end(), isOpen);
     if (after != order.end()) {
         return *after;
@@ -153,7 +153,7 @@ std::vector<std::vector<TableCell>> slotTable(const RecordSession& session, Bear
             {mode == BearingsMode::strip ? PlacesText::tr("strip") : stationName(station, counts.stations)}};
         for (std::int64_t direction = 1; direction <= directions; ++direction) {
             const BearingSlot slot{asked.journal, station, direction};
-            const auto value = standingAt(session.facts(), session.assessment(), mode, slot);
+            const auto value = currentAt(session.facts(), session.assessment(), mode, slot);
             const QString text = value ? qtText(format(value->value, session.units())) : QStringLiteral("·");
             const bool isAsked = slot == asked;
             cells.push_back({(isAsked ? QStringLiteral("▸ ") : QString()) + text, true, isAsked, true});
@@ -200,7 +200,7 @@ PlanContent bearingsContent(const RecordSession& session, BearingsMode mode, Slo
         for (int number = 1; number <= content.layout.throws(); ++number) {
             PlanMark mark;
             mark.place = QStringLiteral("throw-%1").arg(number);
-            const FitPlace place{std::string(bands::rodSideClearance), number};
+            const FitId place{std::string(bands::rodSideClearance), number};
             const Check* check = assessment.find("fit:" + place.first + ":" + std::to_string(number));
             mark.state = check == nullptr ? CheckState::notDone : check->state;
             const auto at = facts.fits.find(place);
@@ -231,7 +231,7 @@ PlanContent bearingsContent(const RecordSession& session, BearingsMode mode, Slo
             for (const BearingSlot& slot : everySlot) {
                 if (slot.journal == journal) {
                     ++wanted;
-                    done += standingAt(facts, assessment, mode, slot) ? 1U : 0U;
+                    done += currentAt(facts, assessment, mode, slot) ? 1U : 0U;
                 }
             }
             mark.note = done == 0 || done == wanted ? QString() : QStringLiteral("%1/%2").arg(done).arg(wanted);

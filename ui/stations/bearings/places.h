@@ -31,9 +31,9 @@ std::vector<BearingSlot> bearingSlots(const Facts& facts, BearingsMode mode, Slo
 const Check* clearanceCheckOf(const Assessment& assessment, JournalId journal);
 /// The last reading that stands in a slot; nothing when it still wants one. A reading stands as long as the journal's
 /// check rests on it.
-std::optional<Entered<Length>> standingAt(const Facts& facts, const Assessment& assessment, BearingsMode mode,
-                                          const BearingSlot& slot);
-/// The next slot without a standing reading, from `here` on and around; nothing when every one has one.
+std::optional<Entered<Length>> currentAt(const Facts& facts, const Assessment& assessment, BearingsMode mode,
+                                         const BearingSlot& slot);
+/// The next slot without a current reading, from `here` on and around; nothing when every one has one.
 std::optional<BearingSlot> nextOpenSlot(const Facts& facts, const Assessment& assessment, BearingsMode mode,
                                         const std::vector<BearingSlot>& order, const BearingSlot& here);
 

@@ -3,7 +3,7 @@
 
 #include <QHBoxLayout>
 #include <QPushButton>
-#include <assessment/standing.h>
+#include <assessment/current_readings.h>
 #include <session/look.h>
 #include <stations/common/plain_table.h>
 #include <text/label.h>

@@ -170,9 +170,9 @@ QString BearingsStation::selectedPlace() const {
     if (isPass(m_mode)) {
         return qtText(code(m_measure->slot().journal));
     }
-    const FitPlace& place = m_fits->place();
-    return m_mode == BearingsMode::fits && place.first == bands::rodSideClearance
-               ? QStringLiteral("throw-%1").arg(place.second)
+    const FitId& fit = m_fits->id();
+    return m_mode == BearingsMode::fits && fit.first == bands::rodSideClearance
+               ? QStringLiteral("throw-%1").arg(fit.second)
                : QString();
 }
 

@@ -91,9 +91,9 @@ void ClosingFindings::refresh() {
         }
     }
     const auto& notes = m_session.facts().notes;
-    const auto shown = static_cast<std::ptrdiff_t>(std::min(notes.size(), mostInList));
-    leftOut += notes.size() - static_cast<std::size_t>(shown);
-    for (auto note = notes.rbegin(); note != notes.rbegin() + shown; ++note) {
+    const auto listed = static_cast<std::ptrdiff_t>(std::min(notes.size(), mostInList));
+    leftOut += notes.size() - static_cast<std::size_t>(listed);
+    for (auto note = notes.rbegin(); note != notes.rbegin() + listed; ++note) {
         const QString at = note->what.place.empty() ? QString() : tr(" at %1").arg(qtText(note->what.place));
         new QListWidgetItem(tr("✎ Note%1, %2: %3").arg(at, qtText(note->person), qtText(note->what.text)), m_list);
     }

@@ -148,8 +148,8 @@ void ClosingPhotos::showLarge() {
     const std::string hash = coreText(m_list->currentItem()->data(Qt::UserRole).toString());
     for (const auto& seen : m_session.facts().attachments) {
         if (seen.what.sha256 == hash) {
-            if (const auto shown = showPhoto(m_session, seen.what, this); !shown) {
-                say(qtText(shown.error().sentence), true);
+            if (const auto opened = showPhoto(m_session, seen.what, this); !opened) {
+                say(qtText(opened.error().sentence), true);
             }
             return;
         }

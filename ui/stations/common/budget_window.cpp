@@ -15,8 +15,7 @@ BudgetWindow::BudgetWindow(const QString& figure, const UncertaintyBudget& budge
                            QWidget* parent)
     : QDialog(parent), m_table(new QTableWidget(this)) {
     const Units& units = session.units();
-    const Coverage coverage =
-        session.facts().rules.coverage == CoverageWord::student ? Coverage::student : Coverage::two;
+    const Coverage coverage = session.facts().rules.coverage == Coverage::student ? Coverage::student : Coverage::two;
     setWindowTitle(literalTitle(tr("Uncertainty of the %1").arg(figure)));
     m_words = qtText(budget.explain(coverage, units));
     auto* words = new Label(m_words, this);

@@ -87,7 +87,7 @@ void ChecksView::refresh() {
 
 void ChecksView::go(QListWidgetItem* item) {
     if (const Check* check = checkOf(item)) {
-        m_session.goTo(Place(check->place)); // a copy: going there may bring a new assessment
+        m_session.goTo(Destination(check->destination)); // a copy: going there may bring a new assessment
     }
 }
 
@@ -119,10 +119,11 @@ void ChecksView::judgeAgain() {
     if (check == nullptr) {
         return;
     }
-    const std::string code = check->code; // a copy: the assessment may be another one when the question is answered
+    const std::string checkCode =
+        check->code; // a copy: the assessment may be another one when the question is answered
     const auto why = askText(this, tr("Judge again"), tr("Why do the values of “%1” stand?").arg(qtText(check->title)));
     if (why) {
-        m_session.append(JudgedAgain{code, why->toStdString()});
+        m_session.append(JudgedAgain{checkCode, why->toStdString()});
     }
 }
 

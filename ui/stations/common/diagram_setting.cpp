@@ -7,15 +7,15 @@
 
 namespace caprail {
 
-PlanManner& PlanManner::shared() {
-    static QPointer<PlanManner> one;
+DiagramSetting& DiagramSetting::shared() {
+    static QPointer<DiagramSetting> one;
     if (one.isNull()) {
-        one = new PlanManner(QCoreApplication::instance());
+        one = new DiagramSetting(QCoreApplication::instance());
     }
     return *one;
 }
 
-PlanManner::PlanManner(QObject* parent) : QObject(parent) {
+DiagramSetting::DiagramSetting(QObject* parent) : QObject(parent) {
     const QSettings settings;
     m_orientation.quarterTurns = settings.value("diagram/quarter-turns", 0).toInt() % 4;
     m_orientation.isFlipped = settings.value("diagram/flipped", false).toBool();
@@ -23,7 +23,7 @@ PlanManner::PlanManner(QObject* parent) : QObject(parent) {
     m_hidden = PlanLayers(QFlag(settings.value("diagram/layers-hidden", 0).toInt()));
 }
 
-void PlanManner::setOrientation(const PlanOrientation& orientation) {
+void DiagramSetting::setOrientation(const PlanOrientation& orientation) {
     if (orientation != m_orientation) {
         m_orientation = orientation;
         save();
@@ -31,21 +31,21 @@ void PlanManner::setOrientation(const PlanOrientation& orientation) {
     }
 }
 
-void PlanManner::setLayer(PlanLayer layer, bool isOn) {
+void DiagramSetting::setLayer(PlanLayer layer, bool isOn) {
     m_shown.setFlag(layer, isOn);
     m_hidden.setFlag(layer, !isOn);
     save();
     emit changed();
 }
 
-void PlanManner::resetLayers() {
+void DiagramSetting::resetLayers() {
     m_shown = {};
     m_hidden = {};
     save();
     emit changed();
 }
 
-void PlanManner::save() const {
+void DiagramSetting::save() const {
     QSettings settings;
     settings.setValue("diagram/quarter-turns", m_orientation.quarterTurns);
     settings.setValue("diagram/flipped", m_orientation.isFlipped);

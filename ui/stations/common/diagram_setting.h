@@ -7,10 +7,10 @@ namespace caprail {
 
 /// How the diagrams lie and what they show: the same at every station and in every window, since there is one engine on
 /// the stand. Kept in the user's configuration; nothing of it is in a record.
-class PlanManner : public QObject {
+class DiagramSetting : public QObject {
     Q_OBJECT
 public:
-    static PlanManner& shared();
+    static DiagramSetting& shared();
 
     [[nodiscard]] PlanOrientation orientation() const { return m_orientation; }
     void setOrientation(const PlanOrientation& orientation);
@@ -25,7 +25,7 @@ signals:
     void changed();
 
 private:
-    explicit PlanManner(QObject* parent);
+    explicit DiagramSetting(QObject* parent);
     void save() const;
     PlanOrientation m_orientation;
     PlanLayers m_shown, m_hidden;

@@ -21,15 +21,15 @@ PlanTools::PlanTools(PlanView* view, QWidget* parent) : QWidget(parent), m_view(
     add(row, tr("All"), tr("Show the whole diagram (Ctrl 0)"), &PlanView::zoomToAll);
     addLayers(row);
     connect(m_view, &PlanView::orientationChanged, this,
-            [this] { PlanManner::shared().setOrientation(m_view->orientation()); });
-    connect(&PlanManner::shared(), &PlanManner::changed, this, &PlanTools::follow);
+            [this] { DiagramSetting::shared().setOrientation(m_view->orientation()); });
+    connect(&DiagramSetting::shared(), &DiagramSetting::changed, this, &PlanTools::follow);
     follow();
 }
 
 void PlanTools::follow() {
-    const PlanManner& manner = PlanManner::shared();
-    m_view->setOrientation(manner.orientation());
-    m_view->setLayers(manner.shown(), manner.hidden());
+    const DiagramSetting& setting = DiagramSetting::shared();
+    m_view->setOrientation(setting.orientation());
+    m_view->setLayers(setting.shown(), setting.hidden());
 }
 
 void PlanTools::addLayers(QHBoxLayout* row) {
@@ -49,10 +49,10 @@ void PlanTools::addLayers(QHBoxLayout* row) {
         action->setCheckable(true);
         action->setData(static_cast<int>(layer));
         connect(action, &QAction::triggered, this,
-                [layer = layer](bool isOn) { PlanManner::shared().setLayer(layer, isOn); });
+                [layer = layer](bool isOn) { DiagramSetting::shared().setLayer(layer, isOn); });
     }
     menu->addSeparator();
-    menu->addAction(tr("As each station draws it"), this, [] { PlanManner::shared().resetLayers(); });
+    menu->addAction(tr("As each station draws it"), this, [] { DiagramSetting::shared().resetLayers(); });
     connect(menu, &QMenu::aboutToShow, this, [this, menu] {
         for (QAction* action : menu->actions()) {
             if (action->isCheckable() && m_view->content() != nullptr) {

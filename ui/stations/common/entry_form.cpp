@@ -43,22 +43,22 @@ EntryForm::EntryForm(const QString& title, const QString& saveLabel, int columns
     connect(m_save, &QPushButton::clicked, this, &EntryForm::save);
 }
 
-void EntryForm::addField(const FormField& field, const QStringList& choices) {
+void EntryForm::addField(const FormField& described, const QStringList& choices) {
     QWidget* editor = nullptr;
-    if (choices.isEmpty() && field.suggestions.isEmpty()) {
+    if (choices.isEmpty() && described.suggestions.isEmpty()) {
         auto* line = new QLineEdit(this);
-        line->setPlaceholderText(field.hint);
+        line->setPlaceholderText(described.hint);
         connect(line, &QLineEdit::textEdited, this, &EntryForm::touch);
         connect(line, &QLineEdit::returnPressed, this, &EntryForm::save);
         editor = line;
     } else {
         auto* box = new QComboBox(this);
-        box->addItems(choices.isEmpty() ? field.suggestions : choices);
+        box->addItems(choices.isEmpty() ? described.suggestions : choices);
         if (choices.isEmpty()) {
             box->setEditable(true);
             box->setInsertPolicy(QComboBox::NoInsert);
             box->setCurrentIndex(-1);
-            box->lineEdit()->setPlaceholderText(field.hint);
+            box->lineEdit()->setPlaceholderText(described.hint);
             connect(box, &QComboBox::editTextChanged, this, [this, box] {
                 if (!box->signalsBlocked()) {
                     touch();
@@ -72,61 +72,61 @@ void EntryForm::addField(const FormField& field, const QStringList& choices) {
         box->setMinimumContentsLength(10);
         editor = box;
     }
-    editor->setAccessibleName(field.label);
-    auto* label = new Label(field.label, this);
+    editor->setAccessibleName(described.label);
+    auto* label = new Label(described.label, this);
     label->setBuddy(editor);
-    if (field.isWide) {
+    if (described.isWide) {
         m_count += (m_columns - m_count % m_columns) % m_columns;
     }
     const int row = m_count / m_columns;
     const int column = (m_count % m_columns) * 2;
     m_grid->addWidget(label, row, column);
-    m_grid->addWidget(editor, row, column + 1, 1, field.isWide ? 2 * m_columns - 1 : 1);
-    m_widgets[field.field] = editor;
-    m_count += field.isWide ? m_columns : 1;
+    m_grid->addWidget(editor, row, column + 1, 1, described.isWide ? 2 * m_columns - 1 : 1);
+    m_widgets[described.field] = editor;
+    m_count += described.isWide ? m_columns : 1;
     setTabOrder(editor, m_save);
 }
 
-QWidget* EntryForm::widget(std::string_view field) const {
-    const auto at = m_widgets.find(field);
+QWidget* EntryForm::widget(std::string_view fieldName) const {
+    const auto at = m_widgets.find(fieldName);
     return at == m_widgets.end() ? nullptr : at->second;
 }
 
-QLineEdit* EntryForm::edit(std::string_view field) const {
-    if (auto* box = choice(field)) {
+QLineEdit* EntryForm::edit(std::string_view fieldName) const {
+    if (auto* box = choice(fieldName)) {
         return box->lineEdit();
     }
-    return qobject_cast<QLineEdit*>(widget(field));
+    return qobject_cast<QLineEdit*>(widget(fieldName));
 }
 
-QComboBox* EntryForm::choice(std::string_view field) const {
-    return qobject_cast<QComboBox*>(widget(field));
+QComboBox* EntryForm::choice(std::string_view fieldName) const {
+    return qobject_cast<QComboBox*>(widget(fieldName));
 }
 
-QString EntryForm::text(std::string_view field) const {
-    if (const auto* box = choice(field)) {
+QString EntryForm::text(std::string_view fieldName) const {
+    if (const auto* box = choice(fieldName)) {
         return box->currentText();
     }
-    const auto* line = edit(field);
+    const auto* line = edit(fieldName);
     return line == nullptr ? QString() : line->text();
 }
 
-void EntryForm::setText(std::string_view field, const QString& text) {
-    if (auto* box = choice(field)) {
+void EntryForm::setText(std::string_view fieldName, const QString& text) {
+    if (auto* box = choice(fieldName)) {
         const QSignalBlocker quiet(box);
         if (box->isEditable()) {
             box->setEditText(text);
         } else {
             box->setCurrentText(text);
         }
-    } else if (auto* line = edit(field)) {
+    } else if (auto* line = edit(fieldName)) {
         line->setText(text);
         line->setCursorPosition(0); // the beginning of what is too long is read first
     }
 }
 
-void EntryForm::type(std::string_view field, const QString& text) {
-    setText(field, text);
+void EntryForm::type(std::string_view fieldName, const QString& text) {
+    setText(fieldName, text);
     touch();
 }
 
@@ -185,11 +185,11 @@ QString EntryForm::problem() const {
     return m_problem;
 }
 
-void EntryForm::focusField(std::string_view field) {
-    if (auto* line = edit(field)) {
+void EntryForm::focusField(std::string_view fieldName) {
+    if (auto* line = edit(fieldName)) {
         line->setFocus();
         line->selectAll();
-    } else if (auto* other = widget(field)) {
+    } else if (auto* other = widget(fieldName)) {
         other->setFocus();
     }
 }

@@ -34,19 +34,19 @@ public:
 
     [[nodiscard]] bool isTouched() const { return m_isTouched; }
     /// Text of a field; empty for one that the form does not have.
-    [[nodiscard]] QString text(std::string_view field) const;
+    [[nodiscard]] QString text(std::string_view fieldName) const;
     /// As if a person typed it.
-    void type(std::string_view field, const QString& text);
-    [[nodiscard]] QLineEdit* edit(std::string_view field) const; ///< null for a field of fixed words
-    [[nodiscard]] QComboBox* choice(std::string_view field) const;
+    void type(std::string_view fieldName, const QString& text);
+    [[nodiscard]] QLineEdit* edit(std::string_view fieldName) const; ///< null for a field of fixed words
+    [[nodiscard]] QComboBox* choice(std::string_view fieldName) const;
     [[nodiscard]] QPushButton* saveButton() const { return m_save; }
     void showProblem(const QString& sentence);
     [[nodiscard]] QString problem() const;
     /// Forgets what was typed, so that the next `load` shows the record again.
     void putBack();
-    void focusField(std::string_view field);
+    void focusField(std::string_view fieldName);
     /// Shows a field empty, for a value that is not known yet.
-    void clearField(std::string_view field) { setText(field, {}); }
+    void clearField(std::string_view fieldName) { setText(fieldName, {}); }
     /// A quiet line under the form.
     void setRemark(const QString& text);
     /// What stands in it may be stored as it is, though nothing was typed.
@@ -61,16 +61,16 @@ signals:
     void reverted();
 
 protected:
-    void addField(const FormField& field, const QStringList& choices);
-    void setText(std::string_view field, const QString& text);
-    void failAt(std::string_view field) const { m_failed = field; }
+    void addField(const FormField& described, const QStringList& choices);
+    void setText(std::string_view fieldName, const QString& text);
+    void failAt(std::string_view fieldName) const { m_failed = fieldName; }
     [[nodiscard]] virtual Result<void> store() = 0;
     void keyPressEvent(QKeyEvent* event) override;
     void changeEvent(QEvent* event) override;
 
 private:
     void touch();
-    [[nodiscard]] QWidget* widget(std::string_view field) const;
+    [[nodiscard]] QWidget* widget(std::string_view fieldName) const;
     QGridLayout* m_grid;
     Label* m_message;
     QPushButton* m_save;
@@ -89,10 +89,10 @@ public:
     FormFor(RecordSession& session, const QString& title, const QString& saveLabel,
             const std::vector<FormField>& fields, int columns, QWidget* parent)
         : EntryForm(title, saveLabel, columns, parent), m_session(session), m_fields(fields) {
-        for (const FormField& shown : fields) {
+        for (const FormField& asked : fields) {
             eachField([&](const auto& f) {
-                if (f.name == shown.field) {
-                    addField(shown, fieldChoices(S{}.*(f.member)));
+                if (f.name == asked.field) {
+                    addField(asked, fieldChoices(S{}.*(f.member)));
                 }
             });
         }
@@ -113,12 +113,12 @@ public:
         S entry = m_loaded;
         Result<void> outcome;
         eachField([&](const auto& f) {
-            const auto shown = std::find_if(m_fields.begin(), m_fields.end(),
-                                            [&](const FormField& field) { return field.field == f.name; });
-            if (!outcome || shown == m_fields.end()) {
+            const auto asked = std::find_if(m_fields.begin(), m_fields.end(),
+                                            [&](const FormField& described) { return described.field == f.name; });
+            if (!outcome || asked == m_fields.end()) {
                 return;
             }
-            const FieldContext context{m_session.units(), S::kind, f.name, "“" + shown->label.toStdString() + "”"};
+            const FieldContext context{m_session.units(), S::kind, f.name, "“" + asked->label.toStdString() + "”"};
             outcome = readField(entry.*(f.member), text(f.name), context);
             if (!outcome) {
                 failAt(f.name);
@@ -139,7 +139,7 @@ protected:
 
 private:
     template <class F> static void eachField(F&& each) {
-        std::apply([&](const auto&... field) { (each(field), ...); }, S::fields());
+        std::apply([&](const auto&... member) { (each(member), ...); }, S::fields());
     }
     RecordSession& m_session;
     std::vector<FormField> m_fields;

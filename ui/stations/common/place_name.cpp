@@ -9,8 +9,8 @@
 
 namespace caprail {
 
-QString placeName(const QString& code) {
-    const std::string text = coreText(code);
+QString placeName(const QString& placeCode) {
+    const std::string text = coreText(placeCode);
     if (const auto position = parsePosition(text)) {
         return qtText(describe(*position));
     }
@@ -22,8 +22,8 @@ QString placeName(const QString& code) {
     }
     // What the diagram names besides, in its words: "throw-2" (a finding says "throw 2"), "pickup", "dipstick".
     constexpr QLatin1String throwWord("throw");
-    if (code.startsWith(throwWord) && code.size() > throwWord.size() + 1) {
-        return QCoreApplication::translate("PlanDrawing", "throw %1").arg(code.mid(throwWord.size() + 1));
+    if (placeCode.startsWith(throwWord) && placeCode.size() > throwWord.size() + 1) {
+        return QCoreApplication::translate("PlanDrawing", "throw %1").arg(placeCode.mid(throwWord.size() + 1));
     }
     if (const auto item = fromWord<TrialItem>(text)) {
         return qtShown(*item);
@@ -31,10 +31,10 @@ QString placeName(const QString& code) {
     return QCoreApplication::translate("PlanDrawing", text.c_str());
 }
 
-bool isSamePlace(const std::string& typed, const QString& code) {
+bool isSamePlace(const std::string& typed, const QString& placeCode) {
     const QString text = qtText(typed).trimmed();
-    return !code.isEmpty() && (text.compare(code, Qt::CaseInsensitive) == 0 ||
-                               placeName(text).compare(placeName(code), Qt::CaseInsensitive) == 0);
+    return !placeCode.isEmpty() && (text.compare(placeCode, Qt::CaseInsensitive) == 0 ||
+                                    placeName(text).compare(placeName(placeCode), Qt::CaseInsensitive) == 0);
 }
 
 } // namespace caprail

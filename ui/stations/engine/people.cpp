@@ -135,9 +135,9 @@ void EnginePeople::selectInstrument(const QString& name) {
 
 void EnginePeople::showInstrument(const QString& name) {
     const auto at = m_session.facts().instruments.find(coreText(name));
-    InstrumentAdded shown = at == m_session.facts().instruments.end() ? InstrumentAdded{} : at->second.latest();
-    shown.corrects.reset(); // of the statement before; a new one corrects only what it says itself
-    m_instrument->load(shown);
+    InstrumentAdded latest = at == m_session.facts().instruments.end() ? InstrumentAdded{} : at->second.latest();
+    latest.corrects.reset(); // of the statement before; a new one corrects only what it says itself
+    m_instrument->load(latest);
 }
 
 } // namespace caprail

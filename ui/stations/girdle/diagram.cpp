@@ -34,12 +34,12 @@ PlanContent gapContent(const RecordSession& session, const std::vector<Position>
         if (gap != assessment.gaps.end()) {
             if (gap->second.last) {
                 mark.figure = qtText(formatShort(*gap->second.last, session.units()));
-            } else if (!gap->second.fallen.empty()) {
+            } else if (!gap->second.outdated.empty()) {
                 // What was read before it moved, so that the place is not bare; the state says that it is stale.
-                mark.figure = qtText(formatShort(gap->second.fallen.back().what.value(), session.units()));
+                mark.figure = qtText(formatShort(gap->second.outdated.back().what.value(), session.units()));
             }
-            if (!gap->second.standing.empty()) {
-                mark.note = GirdleDiagramText::tr("%1 read").arg(gap->second.standing.size());
+            if (!gap->second.current.empty()) {
+                mark.note = GirdleDiagramText::tr("%1 read").arg(gap->second.current.size());
             }
         }
         content.marks.push_back(std::move(mark));

@@ -116,7 +116,7 @@ void GirdleGaps::followLayout() {
                 m_order = std::move(*order);
             }
         }
-        const PassPlace begin = beginPass(m_order, assessment());
+        const PassStep begin = beginPass(m_order, assessment());
         const QSignalBlocker quiet(m_pass);
         m_pass->setValue(static_cast<int>(begin.pass));
         m_position = begin.position;
@@ -147,7 +147,7 @@ void GirdleGaps::refresh(Position selected) {
     m_heading->show(capitalised(qtText(describe(m_position))),
                     isRead ? qtText(format(read->second.back().what.value(), units())) : QStringLiteral("—"),
                     check == nullptr ? CheckState::notDone : check->state, gapSentence(gap, units()));
-    m_heading->setAskable(!gap.standing.empty());
+    m_heading->setAskable(!gap.current.empty());
     m_next->setText(whatFollows());
     askForGap();
 }
@@ -157,7 +157,7 @@ QString GirdleGaps::whatFollows() const {
     if (survey.positions > 0 && survey.accepted == survey.positions) {
         return tr("Every gap is accepted: the survey is done.");
     }
-    const PassPlace next = nextInPass(m_order, m_position, pass(), assessment(), true);
+    const PassStep next = nextInPass(m_order, m_position, pass(), assessment(), true);
     if (next.isFinished) {
         return tr("This is the last one.");
     }
@@ -186,7 +186,7 @@ Result<void> GirdleGaps::store(const Entered<Length>& gap) {
         return tl::unexpected(stored.error());
     }
     m_doesNotGo->clear();
-    const PassPlace next = nextInPass(m_order, here, pass(), assessment());
+    const PassStep next = nextInPass(m_order, here, pass(), assessment());
     {
         const QSignalBlocker quiet(m_pass);
         m_pass->setValue(static_cast<int>(next.pass));

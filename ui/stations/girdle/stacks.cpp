@@ -49,7 +49,7 @@ void GirdleStacks::build() {
         label->setWordWrap(true);
         label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     }
-    for (const auto& entry : allWords<ObjectiveWord>()) {
+    for (const auto& entry : allWords<Objective>()) {
         m_objective->addItem(qtShown(entry.value));
     }
     nameBox(*m_objective, tr("What the plan aims for"));
@@ -258,7 +258,7 @@ void GirdleStacks::setAsideFromStack() {
 
 void GirdleStacks::setObjective(int index) {
     RulesSet rules = facts().rules;
-    rules.objective = static_cast<ObjectiveWord>(index);
+    rules.objective = static_cast<Objective>(index);
     session().append(std::move(rules));
 }
 

@@ -198,17 +198,17 @@ QString gapSentence(const GapResult& gap, const Units& units) {
     if (gap.accepted) {
         text = GirdleWordsText::tr("accepted %1 %2")
                    .arg(qtText(format(*gap.accepted, units)), qtText(describe(gap.uncertainty, units)));
-    } else if (gap.standing.empty()) {
-        text = gap.fallen.empty() ? GirdleWordsText::tr("not read yet") : GirdleWordsText::tr("to be read again");
+    } else if (gap.current.empty()) {
+        text = gap.outdated.empty() ? GirdleWordsText::tr("not read yet") : GirdleWordsText::tr("to be read again");
     } else {
         text = GirdleWordsText::tr("not accepted yet");
     }
-    if (!gap.standing.empty()) {
-        if (gap.standing.size() == 1) {
+    if (!gap.current.empty()) {
+        if (gap.current.size() == 1) {
             text += GirdleWordsText::tr(" · one reading");
         } else {
             text += GirdleWordsText::tr(" · %1 readings within %2, s = %3")
-                        .arg(gap.standing.size())
+                        .arg(gap.current.size())
                         .arg(qtText(format(gap.range, units)), qtText(formatSpread(gap.standardDeviation, units)));
         }
     }

@@ -35,8 +35,8 @@ void saveAsTable(QWidget* parent, const QString& suggestedName, const QByteArray
     }
 }
 
-void printRounds(QPrinter& printer, const RoundHistory& history, const RoundSight& sight, const RoundChoice& choice,
-                 const QString& title, const Units& units) {
+void printRounds(QPrinter& printer, const RoundHistory& history, const VisibleRounds& visible,
+                 const RoundChoice& choice, const QString& title, const Units& units) {
     QPainter painter(&printer);
     QFont font = painter.font();
     font.setPointSizeF(8);
@@ -45,7 +45,7 @@ void printRounds(QPrinter& printer, const RoundHistory& history, const RoundSigh
     const QRect page = painter.viewport();
     const int line = metrics.lineSpacing() * 5 / 4;
     int nameWidth = 0;
-    for (const std::size_t f : sight.fasteners) {
+    for (const std::size_t f : visible.fasteners) {
         nameWidth = std::max(nameWidth, metrics.horizontalAdvance(qtText(describe(history.fasteners[f]))));
     }
     nameWidth += metrics.averageCharWidth() * 2;
@@ -55,30 +55,31 @@ void printRounds(QPrinter& printer, const RoundHistory& history, const RoundSigh
     const Look look = paperLook();
     bool isFirst = true;
     int number = 0;
-    for (std::size_t r = 0; r < sight.rounds.size(); r += across) {
-        for (std::size_t f = 0; f < sight.fasteners.size(); f += down) {
+    for (std::size_t r = 0; r < visible.rounds.size(); r += across) {
+        for (std::size_t f = 0; f < visible.fasteners.size(); f += down) {
             if (!isFirst) {
                 printer.newPage();
             }
             isFirst = false;
-            const std::size_t lastRound = std::min(sight.rounds.size(), r + across);
-            const std::size_t lastFastener = std::min(sight.fasteners.size(), f + down);
+            const std::size_t lastRound = std::min(visible.rounds.size(), r + across);
+            const std::size_t lastFastener = std::min(visible.fasteners.size(), f + down);
             painter.setPen(look.ink);
             painter.drawText(QRect(0, 0, page.width(), line), Qt::AlignLeft, title);
             painter.drawText(QRect(0, 0, page.width(), line), Qt::AlignRight,
                              HistoryFilesText::tr("page %1").arg(++number));
             for (std::size_t column = r; column < lastRound; ++column) {
                 const QRect head(nameWidth + static_cast<int>(column - r) * cellWidth, 2 * line, cellWidth, line);
-                painter.drawText(head, Qt::AlignCenter, qtText(history.rounds[sight.rounds[column]].name(history.hasBuilds)));
+                painter.drawText(head, Qt::AlignCenter,
+                                 qtText(history.rounds[visible.rounds[column]].name(history.hasBuilds)));
             }
             painter.drawLine(0, 3 * line, nameWidth + static_cast<int>(lastRound - r) * cellWidth, 3 * line);
             for (std::size_t row = f; row < lastFastener; ++row) {
                 const int y = (3 + static_cast<int>(row - f)) * line;
                 painter.setPen(look.ink);
                 painter.drawText(QRect(0, y, nameWidth, line), Qt::AlignLeft | Qt::AlignVCenter,
-                                 qtText(describe(history.fasteners[sight.fasteners[row]])));
+                                 qtText(describe(history.fasteners[visible.fasteners[row]])));
                 for (std::size_t column = r; column < lastRound; ++column) {
-                    const auto& cell = history.cells[sight.rounds[column]][sight.fasteners[row]];
+                    const auto& cell = history.cells[visible.rounds[column]][visible.fasteners[row]];
                     if (cell && choice.takes(*cell)) {
                         painter.setPen(cell->isStruck                         ? look.quiet
                                        : cell->what.outcome == Outcome::moved ? look.out

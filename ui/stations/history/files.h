@@ -13,7 +13,7 @@ void saveAsTable(QWidget* parent, const QString& suggestedName, const QByteArray
 
 /// Prints the matrix that is in sight: as many rounds side by side as fit a page, every fastener down, the head
 /// repeated on each page. One title line tells what was filtered.
-void printRounds(QPrinter& printer, const RoundHistory& history, const RoundSight& sight, const RoundChoice& choice,
-                 const QString& title, const Units& units);
+void printRounds(QPrinter& printer, const RoundHistory& history, const VisibleRounds& visible,
+                 const RoundChoice& choice, const QString& title, const Units& units);
 
 } // namespace caprail

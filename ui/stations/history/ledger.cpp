@@ -20,7 +20,7 @@ namespace caprail {
 
 namespace {
 
-enum State { all, standing, struckOnly };
+enum State { all, live, struckOnly };
 
 /// Fills a box anew and keeps its choice; the first item stands for "any".
 void refill(QComboBox* box, const QString& any, const std::vector<std::pair<QString, QString>>& items) {
@@ -49,7 +49,7 @@ HistoryLedger::HistoryLedger(RecordSession& session, QWidget* parent)
     nameBox(*m_person, tr("Person"));
     nameBox(*m_state, tr("Standing or struck"));
     m_state->addItem(tr("standing and struck"), all);
-    m_state->addItem(tr("standing only"), standing);
+    m_state->addItem(tr("standing only"), live);
     m_state->addItem(tr("struck only"), struckOnly);
     m_table->setEmptyText(tr("No entry is like this: change what is looked for above."));
     m_table->setSortingEnabled(false);

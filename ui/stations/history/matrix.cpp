@@ -9,10 +9,10 @@
 
 namespace caprail {
 
-void HistoryMatrix::show(const RoundHistory& history, RoundSight sight, RoundChoice filter, const Units& units) {
+void HistoryMatrix::show(const RoundHistory& history, VisibleRounds visible, RoundChoice filter, const Units& units) {
     beginResetModel();
     m_history = &history;
-    m_sight = std::move(sight);
+    m_visible = std::move(visible);
     m_filter = std::move(filter);
     m_units = units;
     endResetModel();
@@ -22,17 +22,17 @@ const RoundCell* HistoryMatrix::cellAt(const QModelIndex& index) const {
     if (!index.isValid() || m_history == nullptr) {
         return nullptr;
     }
-    const auto& cell = m_history->cells[m_sight.rounds[static_cast<std::size_t>(index.column())]]
-                                       [m_sight.fasteners[static_cast<std::size_t>(index.row())]];
+    const auto& cell = m_history->cells[m_visible.rounds[static_cast<std::size_t>(index.column())]]
+                                       [m_visible.fasteners[static_cast<std::size_t>(index.row())]];
     return cell && m_filter.takes(*cell) ? &*cell : nullptr;
 }
 
 int HistoryMatrix::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : static_cast<int>(m_sight.fasteners.size());
+    return parent.isValid() ? 0 : static_cast<int>(m_visible.fasteners.size());
 }
 
 int HistoryMatrix::columnCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : static_cast<int>(m_sight.rounds.size());
+    return parent.isValid() ? 0 : static_cast<int>(m_visible.rounds.size());
 }
 
 QVariant HistoryMatrix::data(const QModelIndex& index, int role) const {
@@ -70,15 +70,15 @@ QVariant HistoryMatrix::headerData(int section, Qt::Orientation orientation, int
         return {};
     }
     const auto at = static_cast<std::size_t>(section);
-    if (orientation == Qt::Vertical && at < m_sight.fasteners.size()) {
-        const FastenerId id = m_history->fasteners[m_sight.fasteners[at]];
+    if (orientation == Qt::Vertical && at < m_visible.fasteners.size()) {
+        const FastenerId id = m_history->fasteners[m_visible.fasteners[at]];
         return role == Qt::DisplayRole || role == Qt::AccessibleTextRole ? QVariant(capitalised(qtText(describe(id))))
                                                                          : QVariant();
     }
-    if (orientation == Qt::Vertical || at >= m_sight.rounds.size()) {
+    if (orientation == Qt::Vertical || at >= m_visible.rounds.size()) {
         return {};
     }
-    const RoundColumn& round = m_history->rounds[m_sight.rounds[at]];
+    const RoundColumn& round = m_history->rounds[m_visible.rounds[at]];
     if (role == Qt::DisplayRole) {
         const QString name = qtText(round.name(m_history->hasBuilds));
         return round.isStruck ? QStringLiteral("[%1]").arg(name) : name;

@@ -12,7 +12,7 @@ class HistoryMatrix : public QAbstractTableModel {
 public:
     explicit HistoryMatrix(QObject* parent) : QAbstractTableModel(parent) {}
     /// `history` must outlive the model or the next `show`.
-    void show(const RoundHistory& history, RoundSight sight, RoundChoice filter, const Units& units);
+    void show(const RoundHistory& history, VisibleRounds visible, RoundChoice filter, const Units& units);
     /// Null where there is no outcome, or none that the filter takes.
     [[nodiscard]] const RoundCell* cellAt(const QModelIndex& index) const;
 
@@ -23,7 +23,7 @@ public:
 
 private:
     const RoundHistory* m_history = nullptr;
-    RoundSight m_sight;
+    VisibleRounds m_visible;
     RoundChoice m_filter;
     Units m_units;
 };

@@ -221,9 +221,9 @@ void HistoryVerify::showAnew() {
     m_choice.outcomes = static_cast<RoundChoice::Outcomes>(m_outcome->currentData().toInt());
     m_choice.from = day(m_from);
     m_choice.to = day(m_to);
-    m_sight = inSight(m_history, m_choice, static_cast<RoundOrder>(m_order->currentData().toInt()));
-    m_model->show(m_history, m_sight, m_choice, m_session.units());
-    QString counts = tr("rounds: %1, outcomes: %2").arg(m_sight.rounds.size()).arg(m_sight.cells);
+    m_visible = visibleRounds(m_history, m_choice, static_cast<RoundOrder>(m_order->currentData().toInt()));
+    m_model->show(m_history, m_visible, m_choice, m_session.units());
+    QString counts = tr("rounds: %1, outcomes: %2").arg(m_visible.rounds.size()).arg(m_visible.cells);
     if (m_history.leftOut > 0) {
         counts += QStringLiteral(" · ") + tr("the last %1 of %2 rounds are looked at")
                                               .arg(m_history.rounds.size())
@@ -239,7 +239,7 @@ void HistoryVerify::showAnew() {
 }
 
 void HistoryVerify::showReview() {
-    const auto rows = reviewRows(m_history, m_sight, m_choice);
+    const auto rows = reviewRows(m_history, m_visible, m_choice);
     const MovementReview review = reviewMovement(rows);
     const Units& units = m_session.units();
     m_places->show(countRows(review.fasteners, units));
@@ -261,11 +261,11 @@ void HistoryVerify::showReview() {
 void HistoryVerify::followRow() {
     const int row = m_matrix->currentIndex().row();
     m_chart->follow(row < 0 ? QString()
-                            : qtText(code(m_history.fasteners[m_sight.fasteners[static_cast<std::size_t>(row)]])));
+                            : qtText(code(m_history.fasteners[m_visible.fasteners[static_cast<std::size_t>(row)]])));
 }
 
 QByteArray HistoryVerify::csv() const {
-    return QByteArray::fromStdString(roundsCsv(m_history, m_sight, m_choice));
+    return QByteArray::fromStdString(roundsCsv(m_history, m_visible, m_choice));
 }
 
 QString HistoryVerify::titleText() const {
@@ -286,7 +286,7 @@ void HistoryVerify::print() {
     printer.setDocName(titleText());
     QPrintPreviewDialog dialog(&printer, this);
     connect(&dialog, &QPrintPreviewDialog::paintRequested, this,
-            [this](QPrinter* p) { printRounds(*p, m_history, m_sight, m_choice, titleText(), m_session.units()); });
+            [this](QPrinter* p) { printRounds(*p, m_history, m_visible, m_choice, titleText(), m_session.units()); });
     dialog.exec();
 }
 

@@ -25,7 +25,7 @@ public:
     void refresh();
     void focusMatrix();
     [[nodiscard]] QTableView* matrix() const { return m_matrix; }
-    [[nodiscard]] const RoundSight& sight() const { return m_sight; }
+    [[nodiscard]] const VisibleRounds& visible() const { return m_visible; }
     [[nodiscard]] QComboBox* capBox() const { return m_cap; }
     [[nodiscard]] QComboBox* outcomeBox() const { return m_outcome; }
     [[nodiscard]] QComboBox* orderBox() const { return m_order; }
@@ -49,7 +49,7 @@ private:
     RoundHistory m_history;
     std::int64_t m_readTo = -1; ///< entries of the ledger that `m_history` was read from
     RoundChoice m_choice;
-    RoundSight m_sight;
+    VisibleRounds m_visible;
     QComboBox *m_cap, *m_person, *m_wrench, *m_outcome, *m_order;
     QLineEdit *m_from, *m_to;
     Label* m_count;

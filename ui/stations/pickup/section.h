@@ -12,7 +12,7 @@ namespace caprail {
 
 /// What the section of the pickup's stack-up shows. Terms without a reading are drawn dashed at a usual size.
 struct PickupSection {
-    std::map<PickupTerm, Length> terms; ///< means of the standing readings
+    std::map<PickupTerm, Length> terms; ///< means of the current readings
     std::optional<Length> clearance;
     std::optional<double> expandedUncertainty; ///< of the clearance, nanometres; none: not known
     std::optional<Band> band;

@@ -7,7 +7,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 #include <algorithm>
-#include <assessment/standing.h>
+#include <assessment/current_readings.h>
 #include <ledger/band_names.h>
 #include <ledger/expectations.h>
 #include <session/cautions.h>
@@ -17,11 +17,11 @@
 #include <stations/common/entry_field.h>
 #include <stations/common/instrument_box.h>
 #include <stations/common/optional_field.h>
-#include <stations/pickup/section_view.h>
-#include <stations/pickup/terms.h>
 #include <stations/common/station_text.h>
 #include <stations/common/step_keys.h>
 #include <stations/common/tab_order.h>
+#include <stations/pickup/section_view.h>
+#include <stations/pickup/terms.h>
 #include <text/ask.h>
 #include <text/label.h>
 #include <text/plain_text.h>
@@ -165,7 +165,7 @@ void PickupStation::choose(PickupTerm term) {
 
 void PickupStation::askForTerm() {
     const PickupTerm term = m_term;
-    const auto number = standingPickup(session().facts(), term).size() + 1;
+    const auto number = currentPickup(session().facts(), term).size() + 1;
     m_field->askLength(tr("%1, reading %2").arg(capitalised(qtShown(term))).arg(number), session().units(),
                        expectedLength(PickupReading::kind, "value", shown(term)),
                        [this, term](const Entered<Length>& value) { return store(term, value); });

@@ -3,7 +3,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
-#include <assessment/standing.h>
+#include <assessment/current_readings.h>
 #include <ledger/band_names.h>
 #include <stations/common/station_text.h>
 
@@ -38,13 +38,13 @@ QString howToMeasure(PickupTerm term) {
 UncertaintyBudget pickupBudget(const Facts& facts) {
     PickupReadings terms;
     for (const auto& entry : allWords<PickupTerm>()) {
-        terms[entry.value] = standingPickup(facts, entry.value);
+        terms[entry.value] = currentPickup(facts, entry.value);
     }
     return pickupBudgetOf(facts, terms);
 }
 
 QString termLine(const Facts& facts, PickupTerm term, const Units& units) {
-    const auto readings = standingPickup(facts, term);
+    const auto readings = currentPickup(facts, term);
     if (readings.empty()) {
         return PickupTermsText::tr("not measured");
     }

@@ -8,7 +8,7 @@ namespace caprail {
 
 /// How a term is measured, in one sentence.
 QString howToMeasure(PickupTerm term);
-/// The uncertainty budget of the clearance, from the standing readings of all terms.
+/// The uncertainty budget of the clearance, from the current readings of all terms.
 UncertaintyBudget pickupBudget(const Facts& facts);
 /// One line of what a term's readings come to: mean with its uncertainty, count and range.
 QString termLine(const Facts& facts, PickupTerm term, const Units& units);

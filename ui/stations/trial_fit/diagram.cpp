@@ -28,21 +28,21 @@ int severity(CheckState state) {
     return 5;
 }
 
-const Check* trialCheck(const Assessment& assessment, const TrialPlace& place) {
+const Check* trialCheck(const Assessment& assessment, const TrialId& id) {
     const auto at = std::ranges::find_if(assessment.checks, [&](const Check& check) {
-        const auto* subject = std::get_if<TrialPlace>(&check.subject);
-        return check.kind == CheckKind::trialFit && subject != nullptr && *subject == place;
+        const auto* subject = std::get_if<TrialId>(&check.subject);
+        return check.kind == CheckKind::trialFit && subject != nullptr && *subject == id;
     });
     return at == assessment.checks.end() ? nullptr : &*at;
 }
 
 /// One mark for the items of one place: the clearance where it was measured, and a sign for each item.
-PlanMark trialMark(const RecordSession& session, const QString& place, const std::vector<TrialPlace>& items) {
+PlanMark trialMark(const RecordSession& session, const QString& place, const std::vector<TrialId>& items) {
     PlanMark mark;
     mark.place = place;
     mark.state = CheckState::good;
     QStringList notes;
-    for (const TrialPlace& item : items) {
+    for (const TrialId& item : items) {
         const Check* check = trialCheck(session.assessment(), item);
         const CheckState state = check == nullptr ? CheckState::notDone : check->state;
         if (severity(state) > severity(mark.state)) {

@@ -30,15 +30,15 @@ namespace caprail {
 
 namespace {
 
-QString titleOf(TrialPlace place) {
-    return place.second == 0 ? capitalised(qtShown(place.first))
-                             : TrialFitStation::tr("Throw %1: %2").arg(place.second).arg(qtShown(place.first));
+QString titleOf(TrialId id) {
+    return id.second == 0 ? capitalised(qtShown(id.first))
+                             : TrialFitStation::tr("Throw %1: %2").arg(id.second).arg(qtShown(id.first));
 }
 
-const Check* checkOf(const Assessment& assessment, TrialPlace place) {
+const Check* checkOf(const Assessment& assessment, TrialId id) {
     const auto at = std::ranges::find_if(assessment.checks, [&](const Check& check) {
-        const auto* subject = std::get_if<TrialPlace>(&check.subject);
-        return check.kind == CheckKind::trialFit && subject != nullptr && *subject == place;
+        const auto* subject = std::get_if<TrialId>(&check.subject);
+        return check.kind == CheckKind::trialFit && subject != nullptr && *subject == id;
     });
     return at == assessment.checks.end() ? nullptr : &*at;
 }
@@ -73,7 +73,7 @@ void TrialFitStation::build() {
     m_rows->setAccessibleName(tr("What is looked at in the trial fit"));
     m_rows->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     connect(m_rows, &QListWidget::currentRowChanged, this, [this](int row) {
-        const auto all = places();
+        const auto all = items();
         if (row >= 0 && static_cast<std::size_t>(row) < all.size()) {
             choose(all[static_cast<std::size_t>(row)]);
         }
@@ -137,8 +137,8 @@ void TrialFitStation::build() {
     putProxyFirst(*this);
 }
 
-std::vector<TrialPlace> TrialFitStation::places() const {
-    std::vector<TrialPlace> list;
+std::vector<TrialId> TrialFitStation::items() const {
+    std::vector<TrialId> list;
     const auto& layout = session().facts().layout;
     for (const auto& entry : allWords<TrialItem>()) {
         if (!isPerThrow(entry.value)) {
@@ -155,13 +155,13 @@ std::vector<TrialPlace> TrialFitStation::places() const {
 void TrialFitStation::fillRows() {
     const QSignalBlocker quiet(m_rows);
     const Look look = screenLook();
-    const auto all = places();
+    const auto all = items();
     m_rows->clear();
-    for (const TrialPlace& place : all) {
-        const Check* check = checkOf(session().assessment(), place);
+    for (const TrialId& id : all) {
+        const Check* check = checkOf(session().assessment(), id);
         const CheckState state = check == nullptr ? CheckState::notDone : check->state;
-        QString text = sign(state) + QStringLiteral("  ") + titleOf(place);
-        const auto given = session().facts().trialFits.find(place);
+        QString text = sign(state) + QStringLiteral("  ") + titleOf(id);
+        const auto given = session().facts().trialFits.find(id);
         if (given != session().facts().trialFits.end()) {
             text += QStringLiteral("  —  ") + describeAnswer(given->second.what, session().units());
         }
@@ -171,7 +171,7 @@ void TrialFitStation::fillRows() {
         auto* item = new QListWidgetItem(text, m_rows);
         item->setForeground(state == CheckState::notDone ? look.ink : look.of(state));
     }
-    const auto row = std::ranges::find(all, m_place) - all.begin();
+    const auto row = std::ranges::find(all, m_item) - all.begin();
     m_rows->setCurrentRow(static_cast<int>(row));
     const int high = m_rows->sizeHintForRow(0) + 2 * m_rows->spacing();
     m_rows->setMaximumHeight(std::max(high, 1) * std::max(m_rows->count(), 1) + 2 * m_rows->frameWidth() + high / 2);
@@ -205,13 +205,13 @@ void TrialFitStation::refresh() {
     refreshGate();
     m_holding->refresh();
     m_entries->refresh();
-    choose(m_place);
+    choose(m_item);
 }
 
-void TrialFitStation::choose(TrialPlace place) {
-    m_place = place;
-    const auto all = places();
-    const auto row = std::ranges::find(all, place);
+void TrialFitStation::choose(TrialId id) {
+    m_item = id;
+    const auto all = items();
+    const auto row = std::ranges::find(all, id);
     if (row != all.end()) {
         const QSignalBlocker quiet(m_rows);
         m_rows->setCurrentRow(static_cast<int>(row - all.begin()));
@@ -222,7 +222,7 @@ void TrialFitStation::choose(TrialPlace place) {
 }
 
 QString TrialFitStation::subject() const {
-    return m_place.second > 0 ? QStringLiteral("throw-%1").arg(m_place.second) : qtWord(m_place.first);
+    return m_item.second > 0 ? QStringLiteral("throw-%1").arg(m_item.second) : qtWord(m_item.first);
 }
 
 void TrialFitStation::refreshPlan() {
@@ -231,21 +231,21 @@ void TrialFitStation::refreshPlan() {
         return;
     }
     PlanContent content = trialFitContent(session());
-    content.selected = m_place.second != 0                      ? QStringLiteral("throw-%1").arg(m_place.second)
-                       : m_place.first == TrialItem::pickupTube ? QStringLiteral("pickup")
-                       : m_place.first == TrialItem::dipstick   ? QStringLiteral("dipstick")
+    content.selected = m_item.second != 0                      ? QStringLiteral("throw-%1").arg(m_item.second)
+                       : m_item.first == TrialItem::pickupTube ? QStringLiteral("pickup")
+                       : m_item.first == TrialItem::dipstick   ? QStringLiteral("dipstick")
                                                                 : QString();
     m_plan->setContent(std::move(content));
 }
 
 void TrialFitStation::chooseOnPlan(const QString& place) {
-    std::vector<TrialPlace> here = places();
-    std::erase_if(here, [&](const TrialPlace& item) {
+    std::vector<TrialId> here = items();
+    std::erase_if(here, [&](const TrialId& item) {
         return !((item.second != 0 && place == QStringLiteral("throw-%1").arg(item.second)) ||
                  (item.first == TrialItem::pickupTube && place == QLatin1String("pickup")) ||
                  (item.first == TrialItem::dipstick && place == QLatin1String("dipstick")));
     });
-    const auto open = std::ranges::find_if(here, [&](const TrialPlace& item) {
+    const auto open = std::ranges::find_if(here, [&](const TrialId& item) {
         const Check* check = checkOf(session().assessment(), item);
         return check != nullptr && !check->isGood();
     });
@@ -260,20 +260,20 @@ void TrialFitStation::step(int by) {
 
 void TrialFitStation::askForAnswer() {
     m_field->ask(
-        titleOf(m_place), QString::fromUtf8(symbol(session().units().length)),
+        titleOf(m_item), QString::fromUtf8(symbol(session().units().length)),
         [this](const QString& text) {
-            return parseTrialAnswer(coreText(text), m_place.first, m_place.second, session().units())
+            return parseTrialAnswer(coreText(text), m_item.first, m_item.second, session().units())
                 .map([this](const TrialFitResult& answer) { return describeAnswer(answer, session().units()); });
         },
         [this](const QString& text) { return store(text); });
 }
 
 Result<void> TrialFitStation::store(const QString& text) {
-    auto answer = parseTrialAnswer(coreText(text), m_place.first, m_place.second, session().units());
+    auto answer = parseTrialAnswer(coreText(text), m_item.first, m_item.second, session().units());
     if (!answer) {
         return tl::unexpected(answer.error());
     }
-    const TrialPlace here = m_place;
+    const TrialId here = m_item;
     const bool isFail = answer->result == TrialResult::fail;
     const std::string note = answer->note;
     if (const auto stored = session().append(std::move(*answer)); !stored) {
@@ -294,10 +294,10 @@ void TrialFitStation::select(const QString& subject) {
         m_way->button()->setFocus();
         return;
     }
-    for (const TrialPlace& place : places()) {
-        if (subject == qtWord(place.first) ||
-            (place.second != 0 && subject == QStringLiteral("throw-%1").arg(place.second))) {
-            choose(place);
+    for (const TrialId& id : items()) {
+        if (subject == qtWord(id.first) ||
+            (id.second != 0 && subject == QStringLiteral("throw-%1").arg(id.second))) {
+            choose(id);
             break;
         }
     }

@@ -30,22 +30,22 @@ public:
     [[nodiscard]] QString subject() const override;
     [[nodiscard]] EntryField* entryField() const override { return m_field; }
     [[nodiscard]] TrialFitWay* way() const { return m_way; }
-    [[nodiscard]] TrialPlace place() const { return m_place; }
+    [[nodiscard]] TrialId item() const { return m_item; }
     [[nodiscard]] ChecksView* holding() const { return m_holding; }
 
 private:
     void build();
     void fillRows();
-    void choose(TrialPlace place);
+    void choose(TrialId id);
     /// A throw, the pickup or the dipstick of the diagram: its first item that is not good.
     void chooseOnPlan(const QString& place);
     void refreshPlan();
     void step(int by);
     void askForAnswer();
     Result<void> store(const QString& text);
-    [[nodiscard]] std::vector<TrialPlace> places() const;
+    [[nodiscard]] std::vector<TrialId> items() const;
     void refreshGate();
-    TrialPlace m_place{TrialItem::dipstick, 0};
+    TrialId m_item{TrialItem::dipstick, 0};
     TrialFitWay* m_way;
     PlanView* m_plan;
     QListWidget* m_rows;

@@ -163,7 +163,7 @@ PlanCase makeCase(Family family, unsigned seed) {
     PlanRequest& r = make.request;
     r.largestStack = 5;
     make.band(-5, 5);
-    const int places = seed % 2 == 0 ? 8 : 10;
+    const int seats = seed % 2 == 0 ? 8 : 10;
     const int spread = family == Family::measured40 ? make.between(20, 60) : make.between(20, 250);
     const int middle = family == Family::measured40 ? make.between(270, 330) : make.between(300, 600);
     switch (family) {
@@ -175,7 +175,7 @@ PlanCase makeCase(Family family, unsigned seed) {
                 make.shim(size);
             }
         }
-        for (int i = 0; i < places; ++i) {
+        for (int i = 0; i < seats; ++i) {
             make.gap(middle + make.between(-spread, spread));
         }
         break;
@@ -185,13 +185,13 @@ PlanCase makeCase(Family family, unsigned seed) {
     case Family::measured120:
     case Family::tight:
         make.kit(family == Family::measured80 ? 80 : family == Family::measured120 ? 120 : 40, true);
-        for (int i = 0; i < places; ++i) {
+        for (int i = 0; i < seats; ++i) {
             make.gap(middle + make.between(-spread, spread));
         }
         break;
     case Family::scarce: {
         const bool jitter = seed % 3 == 0;
-        for (int i = 0; i < places; ++i) {
+        for (int i = 0; i < seats; ++i) {
             make.planted(make.between(1, 4), jitter, 4);
         }
         make.kit(make.between(0, 6), jitter);
@@ -200,21 +200,21 @@ PlanCase makeCase(Family family, unsigned seed) {
     case Family::exact:
         make.band(0, 0);
         make.kit(make.between(2, 6) * 20, true);
-        for (int i = 0; i < places; ++i) {
+        for (int i = 0; i < seats; ++i) {
             make.fromKit(make.between(2, 4));
         }
         break;
     case Family::unmet:
         if (seed % 2 == 0) {
             make.kit(80, true);
-            for (int i = 0; i < places; ++i) {
+            for (int i = 0; i < seats; ++i) {
                 make.gap(i % 5 == static_cast<int>(seed % 5) ? make.between(1300, 1700)
                                                              : middle + make.between(-spread, spread));
             }
         } else {
             make.band(-3, 3);
             make.kit(make.between(14, 22), true);
-            for (int i = 0; i < places; ++i) {
+            for (int i = 0; i < seats; ++i) {
                 make.gap(make.between(250, 500));
             }
         }
@@ -226,14 +226,14 @@ PlanCase makeCase(Family family, unsigned seed) {
         if (seed % 4 == 3) {
             make.band(-1, 1);
         }
-        for (int i = 0; i < places; ++i) {
+        for (int i = 0; i < seats; ++i) {
             make.gap(make.between(150, 400) * 2 + 1);
         }
         break;
     case Family::triples:
         r.largestStack = 3;
         make.band(seed % 4 < 2 ? 0 : -1, seed % 4 < 2 ? 0 : 1);
-        for (int i = 0; i < places; ++i) {
+        for (int i = 0; i < seats; ++i) {
             int total = 0;
             for (int k = 0; k < 3; ++k) {
                 const int t = make.between(200, 300);
@@ -252,8 +252,8 @@ PlanCase makeCase(Family family, unsigned seed) {
             total += s.thickness.value() / 2540;
         }
         const int each =
-            static_cast<int>(total * (family == Family::noLimit ? 97 : make.between(80, 97)) / 100 / places);
-        for (int i = 0; i < places; ++i) {
+            static_cast<int>(total * (family == Family::noLimit ? 97 : make.between(80, 97)) / 100 / seats);
+        for (int i = 0; i < seats; ++i) {
             make.gap(each + make.between(-20, 20));
         }
         break;
@@ -281,7 +281,7 @@ PlanCase makeCase(Family family, unsigned seed) {
             }
             gap = static_cast<int>(sum / 2540);
         }
-        for (int i = 0; i < places; ++i) {
+        for (int i = 0; i < seats; ++i) {
             make.gap(gap + make.between(0, 2));
         }
         break;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <assessment/standing.h>
+#include <assessment/current_readings.h>
 
 #include <algorithm>
 #include <ledger/band_names.h>
@@ -16,29 +16,30 @@ template <class T> std::span<const Seen<T>> after(const std::vector<Seen<T>>& re
 
 } // namespace
 
-Change boreFelledBy(const Facts& facts, JournalId j) {
+Change boreInvalidatedBy(const Facts& facts, JournalId j) {
     const bool isMain = j.kind == JournalKind::main;
     Change last = facts.changeOf(Topic::torque, j);
-    for (const Change& other : {facts.changeOf(Topic::shells, j),
-                                facts.changeOf(Topic::groupValue, isMain ? FastenerKind::mainCap : FastenerKind::rod)}) {
+    for (const Change& other :
+         {facts.changeOf(Topic::shells, j),
+          facts.changeOf(Topic::groupValue, isMain ? FastenerKind::mainCap : FastenerKind::rod)}) {
         last = other.entry > last.entry ? other : last;
     }
     return last;
 }
 
-std::span<const Seen<JournalReading>> standingJournal(const Facts& facts, JournalId j) {
+std::span<const Seen<JournalReading>> currentJournal(const Facts& facts, JournalId j) {
     const auto at = facts.journals.find(j);
     return at == facts.journals.end() ? std::span<const Seen<JournalReading>>()
                                       : after(at->second, facts.changeOf(Topic::crank).entry);
 }
 
-std::span<const Seen<BoreReading>> standingBores(const Facts& facts, JournalId j) {
+std::span<const Seen<BoreReading>> currentBores(const Facts& facts, JournalId j) {
     const auto at = facts.bores.find(j);
     return at == facts.bores.end() ? std::span<const Seen<BoreReading>>()
-                                   : after(at->second, boreFelledBy(facts, j).entry);
+                                   : after(at->second, boreInvalidatedBy(facts, j).entry);
 }
 
-std::span<const Seen<FitReading>> standingFits(const Facts& facts, const FitPlace& place) {
+std::span<const Seen<FitReading>> currentFits(const Facts& facts, const FitId& place) {
     const auto at = facts.fits.find(place);
     const bool isOnTheCrank = place.first == bands::crankEndPlay || place.first == bands::rodSideClearance;
     const std::int64_t laid = isOnTheCrank ? facts.changeOf(Topic::crankLaid).entry : 0;
@@ -46,7 +47,7 @@ std::span<const Seen<FitReading>> standingFits(const Facts& facts, const FitPlac
                                   : after(at->second, std::max(laid, facts.changeOf(Topic::crank).entry));
 }
 
-std::span<const Seen<PickupReading>> standingPickup(const Facts& facts, PickupTerm term) {
+std::span<const Seen<PickupReading>> currentPickup(const Facts& facts, PickupTerm term) {
     const auto at = facts.pickup.find(term);
     return at == facts.pickup.end() ? std::span<const Seen<PickupReading>>()
                                     : after(at->second, facts.changeOf(topicOf(partOf(term))).entry);

@@ -1,25 +1,25 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <store/file/record_place.h>
+#include <store/file/record_location.h>
 
+#include <base/say.h>
 #include <cerrno>
 #include <cstring>
-#include <store/sqlite/database.h>
 #include <store/file/new_file.h>
+#include <store/sqlite/database.h>
 #include <sys/stat.h>
 #include <unistd.h>
-#include <base/say.h>
 
 namespace caprail {
 
-Result<RecordPlace> RecordPlace::of(const std::string& path) {
+Result<RecordLocation> RecordLocation::of(const std::string& path) {
     struct stat status {};
     if (::stat(path.c_str(), &status) != 0) {
         return refuse(Core::say("%1 cannot be found: %2.", inQuotes(path), std::strerror(errno)));
     }
-    return RecordPlace(path, status.st_dev, status.st_ino);
+    return RecordLocation(path, status.st_dev, status.st_ino);
 }
 
-Result<FileMark> RecordPlace::mark() const {
+Result<FileMark> RecordLocation::mark() const {
     struct stat status {};
     if (::stat(m_path.c_str(), &status) != 0) {
         const bool isGone = errno == ENOENT || errno == ENOTDIR;
@@ -39,7 +39,7 @@ Result<FileMark> RecordPlace::mark() const {
     return FileMark{status.st_size, status.st_mtim.tv_sec, status.st_mtim.tv_nsec};
 }
 
-Result<void> RecordPlace::isStillThere() const {
+Result<void> RecordLocation::isStillThere() const {
     return mark().map([](const FileMark&) {});
 }
 

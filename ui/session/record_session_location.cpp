@@ -4,8 +4,8 @@
 
 #include <session/now.h>
 #include <store/care/copies.h>
-#include <store/file/path_text.h>
 #include <store/care/upgrade.h>
+#include <store/file/path_text.h>
 
 namespace caprail {
 
@@ -56,7 +56,7 @@ Result<QString> RecordSession::restoreFrom(const QString& copy) {
 }
 
 void RecordSession::lookAround() {
-    if (m_looker->look(m_file.place(), !isReadOnly())) {
+    if (m_probe->look(m_file.location(), !isReadOnly())) {
         m_writesAtLook = m_writes;
     }
 }
@@ -67,7 +67,7 @@ void RecordSession::followSilence() {
 }
 
 void RecordSession::goneElsewhere() {
-    m_looker->abandon();
+    m_probe->abandon();
     m_mark.reset();
     m_isSilent = false;
     m_lost.clear();
@@ -76,11 +76,11 @@ void RecordSession::goneElsewhere() {
 void RecordSession::setLost(const QString& why) {
     if (why != m_lost) {
         m_lost = why;
-        why.isEmpty() ? emit placeFound() : emit placeLost(why);
+        why.isEmpty() ? emit fileFound() : emit fileLost(why);
     }
 }
 
-void RecordSession::follow(const PlaceSeen& seen) {
+void RecordSession::follow(const LocationSeen& seen) {
     const bool wasSilent = m_isSilent;
     m_isSilent = false;
     setLost(seen.lost);

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
+#include <base/problem.h>
 #include <cstdint>
 #include <string>
-#include <base/problem.h>
 
 namespace caprail {
 
@@ -17,10 +17,10 @@ struct FileMark {
 /// Which file a path led to when a record was opened: to notice that it was moved, deleted, replaced, made read-only or
 /// unplugged while it is open, when an entry written through the open handle would go to a file that nobody finds
 /// again. The numbers are the same that SQLite compares before a write (fileHasMoved in its os_unix.c, from memory).
-class RecordPlace {
+class RecordLocation {
 public:
     /// Refuses a path that leads nowhere.
-    static Result<RecordPlace> of(const std::string& path);
+    static Result<RecordLocation> of(const std::string& path);
     /// Refuses when the path leads to no file any more, or to another one.
     [[nodiscard]] Result<void> isStillThere() const;
     /// The same, and by what the file tells that somebody wrote to it. May be asked on any thread.
@@ -28,7 +28,7 @@ public:
     [[nodiscard]] const std::string& path() const { return m_path; }
 
 private:
-    RecordPlace(std::string path, std::uint64_t device, std::uint64_t inode)
+    RecordLocation(std::string path, std::uint64_t device, std::uint64_t inode)
         : m_path(std::move(path)), m_device(device), m_inode(inode) {}
     std::string m_path;
     std::uint64_t m_device;

@@ -6,9 +6,9 @@ namespace caprail {
 
 /// Whether the things that an entry names exist in a record; each refusal is one sentence that names what is missing
 /// and what there is. Private to this folder.
-class KnownPlaces {
+class KnownItems {
 public:
-    explicit KnownPlaces(const Facts& facts) : m_facts(facts) {}
+    explicit KnownItems(const Facts& facts) : m_facts(facts) {}
     [[nodiscard]] Result<void> layoutKnown() const;
     [[nodiscard]] Result<void> position(Position p) const;
     [[nodiscard]] Result<void> journal(JournalId j) const;

@@ -4,32 +4,32 @@
 #include <QString>
 #include <functional>
 #include <memory>
-#include <store/file/record_place.h>
+#include <store/file/record_location.h>
 
 class QTimer;
 
 namespace caprail {
 
 /// What a look at an open record's file found.
-struct PlaceSeen {
+struct LocationSeen {
     QString lost;  ///< why nothing could be stored there, a sentence; empty while all is well
     FileMark mark; ///< by which a write of another program is noticed
 };
 
 /// Looks at the file of an open record on a thread that is never waited for: a share that hangs keeps that thread and
 /// nothing else. One look at a time; the answer comes by a queued signal.
-class PlaceLooker : public QObject {
+class LocationProbe : public QObject {
     Q_OBJECT
 public:
     /// Runs on another thread. `isForWriting`: whether it may still be written is looked at too.
-    using Look = std::function<PlaceSeen(const RecordPlace& place, bool isForWriting)>;
-    /// How long a look may take until the place counts as silent, in milliseconds.
+    using Look = std::function<LocationSeen(const RecordLocation& location, bool isForWriting)>;
+    /// How long a look may take until the disk counts as silent, in milliseconds.
     static constexpr int patience = 1000;
 
-    explicit PlaceLooker(QObject* parent = nullptr);
-    ~PlaceLooker() override;
+    explicit LocationProbe(QObject* parent = nullptr);
+    ~LocationProbe() override;
     /// Begins a look; false when one is on its way already.
-    bool look(const RecordPlace& place, bool isForWriting);
+    bool look(const RecordLocation& location, bool isForWriting);
     /// Forgets the look that is on its way: the record lies elsewhere now.
     void abandon();
     /// Whether the look that is on its way has taken too long.
@@ -38,12 +38,12 @@ public:
     void setLook(Look look) { m_look = std::move(look); }
 
 signals:
-    void seen(const caprail::PlaceSeen& what); ///< the answer; the place is not silent any more
-    void silent();                             ///< no answer came within `patience`
+    void seen(const caprail::LocationSeen& what); ///< the answer; the disk is not silent any more
+    void silent();                                ///< no answer came within `patience`
 
 private:
     struct Answer;
-    void take(const PlaceSeen& what);
+    void take(const LocationSeen& what);
     Look m_look;
     std::shared_ptr<Answer> m_awaited;
     QTimer* m_patience;

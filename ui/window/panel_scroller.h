@@ -6,10 +6,10 @@ namespace caprail {
 
 /// The room that the window has for its stations. On a screen that is smaller than a station needs (a laptop at 200 %)
 /// it scrolls, instead of making the window larger than the screen, and what has the focus is brought into sight.
-class PanelRoom : public QScrollArea {
+class PanelScroller : public QScrollArea {
     Q_OBJECT
 public:
-    explicit PanelRoom(QWidget* content, QWidget* parent = nullptr);
+    explicit PanelScroller(QWidget* content, QWidget* parent = nullptr);
     [[nodiscard]] QSize minimumSizeHint() const override;
 
 protected:

@@ -1,94 +1,94 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
-#include <shims/solver/open_places.h>
+#include <shims/solver/open_seats.h>
 #include <shims/solver/pool.h>
 
 namespace caprail::solver {
 
 namespace {
-/// Turns of the clock for one walk that looks whether a place is hopeless; some milliseconds.
-constexpr int turnsPerPlace = 40;
+/// Turns of the clock for one walk that looks whether a seat is hopeless; some milliseconds.
+constexpr int turnsPerSeat = 40;
 
 } // namespace
 
-std::int64_t OpenPlaces::bandOf(std::size_t place) const {
-    const Place& p = m_instance.places[place];
+std::int64_t OpenSeats::bandOf(std::size_t seat) const {
+    const Seat& p = m_instance.seats[seat];
     return p.residualCounts ? std::max(magnitude(p.gap - p.lo), magnitude(p.gap - p.hi)) : 0;
 }
 
-OpenPlaces::OpenPlaces(const Instance& all, WorkClock& clock) : m_all(all), m_clock(clock), m_instance(all) {
-    m_instance.places.clear();
+OpenSeats::OpenSeats(const Instance& all, WorkClock& clock) : m_all(all), m_clock(clock), m_instance(all) {
+    m_instance.seats.clear();
     std::int64_t kit = 0;
     for (std::size_t i = 0; i < all.classes(); ++i) {
         kit += all.count[i] * all.thickness[i];
     }
     std::int64_t largest = 0;
-    for (const Place& p : all.places) { // a gap beyond the whole kit would only make the table coarse
+    for (const Seat& p : all.seats) { // a gap beyond the whole kit would only make the table coarse
         largest = std::max(largest, p.lo > kit ? 0 : p.hi);
     }
     std::size_t p = 0;
     try {
         m_reach = std::make_unique<Reach>(m_instance, std::min(largest, kit), clock);
-        for (; p < all.places.size(); ++p) {
+        for (; p < all.seats.size(); ++p) {
             sortOut(p);
         }
         m_isComplete = true;
     } catch (const Stopped&) {
-        for (; p < all.places.size(); ++p) {
+        for (; p < all.seats.size(); ++p) {
             keep(p, 1);
         }
     }
 }
 
-void OpenPlaces::sortOut(std::size_t p) {
-    const Place& place = m_all.places[p];
+void OpenSeats::sortOut(std::size_t p) {
+    const Seat& seat = m_all.seats[p];
     int fewest = 0;
-    if (place.lo <= 0 && place.hi >= 0) {
+    if (seat.lo <= 0 && seat.hi >= 0) {
         keep(p, 0);
-    } else if (place.hi > 0 && !isHopeless(place, fewest)) {
+    } else if (seat.hi > 0 && !isHopeless(seat, fewest)) {
         keep(p, fewest);
     }
 }
 
-void OpenPlaces::keep(std::size_t p, int fewest) {
-    const Place& place = m_all.places[p];
-    if (place.lo <= 0 && place.hi >= 0) {
+void OpenSeats::keep(std::size_t p, int fewest) {
+    const Seat& seat = m_all.seats[p];
+    if (seat.lo <= 0 && seat.hi >= 0) {
         m_bare.push_back(p);
-        const std::int64_t residual = place.residualCounts ? place.gap : 0;
+        const std::int64_t residual = seat.residualCounts ? seat.gap : 0;
         m_instance.fixedLargest = std::max(m_instance.fixedLargest, magnitude(residual));
         m_instance.fixedSum += magnitude(residual);
-        m_instance.fixedTwist += place.weight * residual;
+        m_instance.fixedTwist += seat.weight * residual;
         return;
     }
     m_origin.push_back(p);
-    m_instance.places.push_back(place);
+    m_instance.seats.push_back(seat);
     m_fewest.push_back(fewest);
-    m_wholeBand = std::max(m_wholeBand, bandOf(m_instance.places.size() - 1));
+    m_wholeBand = std::max(m_wholeBand, bandOf(m_instance.seats.size() - 1));
 }
 
-bool OpenPlaces::isHopeless(const Place& place, int& fewest) {
-    fewest = m_reach->fewest(0, place.lo, place.hi);
-    if (fewest > place.most) {
+bool OpenSeats::isHopeless(const Seat& seat, int& fewest) {
+    fewest = m_reach->fewest(0, seat.lo, seat.hi);
+    if (fewest > seat.most) {
         return true;
     }
     if (m_reach->isExact()) {
         return false;
     }
     // Coarse buckets: see whether there is one. Such a walk may go on for ever, so it only has a few turns; then the
-    // place stays, with the fewest shims that were not ruled out.
+    // seat stays, with the fewest shims that were not ruled out.
     int turns = 0;
     WorkClock walk([&] {
         m_clock.book(WorkClock::between);
-        return ++turns > turnsPerPlace;
+        return ++turns > turnsPerSeat;
     });
     try {
-        for (; fewest <= place.most; ++fewest) {
-            if (anyStack(m_instance, *m_reach, place, fewest, walk)) {
+        for (; fewest <= seat.most; ++fewest) {
+            if (anyStack(m_instance, *m_reach, seat, fewest, walk)) {
                 return false;
             }
         }
     } catch (const Stopped&) {
-        if (turns <= turnsPerPlace) {
+        if (turns <= turnsPerSeat) {
             throw; // it was the clock itself
         }
         return false;
@@ -96,7 +96,7 @@ bool OpenPlaces::isHopeless(const Place& place, int& fewest) {
     return true;
 }
 
-int OpenPlaces::fewestInAll(int leftOut) const {
+int OpenSeats::fewestInAll(int leftOut) const {
     std::vector<int> sorted = m_fewest;
     std::sort(sorted.begin(), sorted.end());
     int sum = 0;
@@ -106,14 +106,14 @@ int OpenPlaces::fewestInAll(int leftOut) const {
     return sum;
 }
 
-int OpenPlaces::most(std::size_t place, const Question& question) const {
-    return std::min(m_instance.places[place].most, m_fewest[place] + question.shims - fewestInAll(question.leftOut));
+int OpenSeats::most(std::size_t seat, const Question& question) const {
+    return std::min(m_instance.seats[seat].most, m_fewest[seat] + question.shims - fewestInAll(question.leftOut));
 }
 
 namespace {
 std::vector<std::int64_t> leastTotals(const Instance& instance) {
     std::vector<std::int64_t> lows;
-    for (const Place& p : instance.places) {
+    for (const Seat& p : instance.seats) {
         lows.push_back(p.lo);
     }
     std::sort(lows.begin(), lows.end());
@@ -134,14 +134,14 @@ int thickestFor(const Instance& instance, std::int64_t total) {
 }
 } // namespace
 
-int OpenPlaces::leastLeftOut() const {
+int OpenSeats::leastLeftOut() const {
     const std::vector<std::int64_t> lows = leastTotals(m_instance);
     const int kit = m_instance.shims();
     std::int64_t sum = 0;
     std::int64_t room = 0; // shims in so many stacks
     int served = 0;
     int largestStack = 0;
-    for (const Place& p : m_instance.places) {
+    for (const Seat& p : m_instance.seats) {
         largestStack = std::max(largestStack, p.most);
     }
     for (const std::int64_t low : lows) {
@@ -155,7 +155,7 @@ int OpenPlaces::leastLeftOut() const {
     return static_cast<int>(lows.size()) - served;
 }
 
-int OpenPlaces::fewestByThickness(int leftOut) const {
+int OpenSeats::fewestByThickness(int leftOut) const {
     const std::vector<std::int64_t> lows = leastTotals(m_instance);
     std::int64_t sum = 0;
     for (std::size_t i = 0; i + static_cast<std::size_t>(leftOut) < lows.size(); ++i) {
@@ -164,13 +164,13 @@ int OpenPlaces::fewestByThickness(int leftOut) const {
     return thickestFor(m_instance, sum);
 }
 
-std::int64_t OpenPlaces::leastResidual(std::size_t place, int size) const {
-    const Place& at = m_instance.places[place];
+std::int64_t OpenSeats::leastResidual(std::size_t seat, int size) const {
+    const Seat& at = m_instance.seats[seat];
     if (!at.residualCounts) {
         return 0;
     }
     std::int64_t no = -1;
-    std::int64_t yes = bandOf(place);
+    std::int64_t yes = bandOf(seat);
     while (yes - no > 1) {
         const std::int64_t middle = (no + yes) / 2;
         const std::int64_t lo = std::max(at.lo, at.gap - middle);
@@ -180,9 +180,9 @@ std::int64_t OpenPlaces::leastResidual(std::size_t place, int size) const {
     return yes;
 }
 
-std::int64_t OpenPlaces::unfilled(int shims) const {
+std::int64_t OpenSeats::unfilled(int shims) const {
     std::int64_t rest = 0;
-    for (const Place& p : m_instance.places) {
+    for (const Seat& p : m_instance.seats) {
         if (!p.residualCounts) {
             return 0;
         }
@@ -196,8 +196,8 @@ std::int64_t OpenPlaces::unfilled(int shims) const {
     return std::max<std::int64_t>(0, rest);
 }
 
-Stacks OpenPlaces::asGiven(const Stacks& stacks) const {
-    Stacks out(m_all.places.size());
+Stacks OpenSeats::asGiven(const Stacks& stacks) const {
+    Stacks out(m_all.seats.size());
     for (std::size_t p = 0; p < stacks.size(); ++p) {
         out[m_origin[p]] = stacks[p];
     }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <session/place_looker.h>
+#include <session/location_probe.h>
 
 #include <QTimer>
 #include <mutex>
@@ -9,24 +9,24 @@ namespace caprail {
 
 namespace {
 
-PlaceSeen lookAt(const RecordPlace& place, bool isForWriting) {
-    const auto mark = place.mark();
+LocationSeen lookAt(const RecordLocation& location, bool isForWriting) {
+    const auto mark = location.mark();
     if (!mark) {
         return {QString::fromStdString(mark.error().sentence), {}};
     }
-    const auto writable = isForWriting ? mayWrite(place.path()) : Result<void>();
+    const auto writable = isForWriting ? mayWrite(location.path()) : Result<void>();
     return {writable ? QString() : QString::fromStdString(writable.error().sentence), *mark};
 }
 
 } // namespace
 
-/// Shared with the looking thread, which may outlive the looker by as long as a disk hangs.
-struct PlaceLooker::Answer {
+/// Shared with the looking thread, which may outlive the probe by as long as a disk hangs.
+struct LocationProbe::Answer {
     std::mutex mutex;
-    PlaceLooker* awaiting; ///< null when nobody waits for it any more
+    LocationProbe* awaiting; ///< null when nobody waits for it any more
 };
 
-PlaceLooker::PlaceLooker(QObject* parent) : QObject(parent), m_look(lookAt), m_patience(new QTimer(this)) {
+LocationProbe::LocationProbe(QObject* parent) : QObject(parent), m_look(lookAt), m_patience(new QTimer(this)) {
     m_patience->setSingleShot(true);
     m_patience->setInterval(patience);
     connect(m_patience, &QTimer::timeout, this, [this] {
@@ -35,27 +35,27 @@ PlaceLooker::PlaceLooker(QObject* parent) : QObject(parent), m_look(lookAt), m_p
     });
 }
 
-PlaceLooker::~PlaceLooker() {
+LocationProbe::~LocationProbe() {
     abandon();
 }
 
-bool PlaceLooker::look(const RecordPlace& place, bool isForWriting) {
+bool LocationProbe::look(const RecordLocation& location, bool isForWriting) {
     if (m_awaited) {
         return false;
     }
     m_awaited = std::make_shared<Answer>();
     m_awaited->awaiting = this;
     m_patience->start();
-    std::thread([answer = m_awaited, look = m_look, place, isForWriting] {
-        const PlaceSeen what = look(place, isForWriting);
+    std::thread([answer = m_awaited, look = m_look, location, isForWriting] {
+        const LocationSeen what = look(location, isForWriting);
         const std::lock_guard lock(answer->mutex);
         if (answer->awaiting != nullptr) {
             // The context object drops it when it goes meanwhile; the answer itself tells an abandoned look.
             QMetaObject::invokeMethod(
                 answer->awaiting,
-                [looker = answer->awaiting, answer, what] {
-                    if (looker->m_awaited == answer) {
-                        looker->take(what);
+                [probe = answer->awaiting, answer, what] {
+                    if (probe->m_awaited == answer) {
+                        probe->take(what);
                     }
                 },
                 Qt::QueuedConnection);
@@ -64,14 +64,14 @@ bool PlaceLooker::look(const RecordPlace& place, bool isForWriting) {
     return true;
 }
 
-void PlaceLooker::take(const PlaceSeen& what) {
+void LocationProbe::take(const LocationSeen& what) {
     m_awaited.reset();
     m_patience->stop();
     m_isSilent = false;
     emit seen(what);
 }
 
-void PlaceLooker::abandon() {
+void LocationProbe::abandon() {
     if (m_awaited) {
         const std::lock_guard lock(m_awaited->mutex);
         m_awaited->awaiting = nullptr;

@@ -9,11 +9,11 @@ namespace caprail {
 
 /// What made the bore readings of a bearing fall last: another torque on its cap, other shells, another specified
 /// value.
-Change boreFelledBy(const Facts&, JournalId);
-std::span<const Seen<JournalReading>> standingJournal(const Facts&, JournalId);
-std::span<const Seen<BoreReading>> standingBores(const Facts&, JournalId);
-std::span<const Seen<FitReading>> standingFits(const Facts&, const FitPlace&);
-std::span<const Seen<PickupReading>> standingPickup(const Facts&, PickupTerm);
+Change boreInvalidatedBy(const Facts&, JournalId);
+std::span<const Seen<JournalReading>> currentJournal(const Facts&, JournalId);
+std::span<const Seen<BoreReading>> currentBores(const Facts&, JournalId);
+std::span<const Seen<FitReading>> currentFits(const Facts&, const FitId&);
+std::span<const Seen<PickupReading>> currentPickup(const Facts&, PickupTerm);
 
 /// Thickness of a shell: mean of its measured readings, or as marked where there is none; none for an unknown shell.
 std::optional<Length> shellThickness(const Facts&, std::string_view shell);

@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <assessment/known_places.h>
+#include <assessment/known_items.h>
 #include <base/say.h>
 
 namespace caprail {
 
-Result<void> KnownPlaces::layoutKnown() const {
+Result<void> KnownItems::layoutKnown() const {
     return m_facts.layout ? Result<void>() : refuse(Core::say("The engine layout is not known yet: set it first."));
 }
 
-Result<void> KnownPlaces::position(Position p) const {
+Result<void> KnownItems::position(Position p) const {
     if (auto known = layoutKnown(); !known) {
         return known;
     }
@@ -20,7 +20,7 @@ Result<void> KnownPlaces::position(Position p) const {
     return {};
 }
 
-Result<void> KnownPlaces::journal(JournalId j) const {
+Result<void> KnownItems::journal(JournalId j) const {
     if (auto known = layoutKnown(); !known) {
         return known;
     }
@@ -31,7 +31,7 @@ Result<void> KnownPlaces::journal(JournalId j) const {
     return {};
 }
 
-Result<void> KnownPlaces::fastener(FastenerId f) const {
+Result<void> KnownItems::fastener(FastenerId f) const {
     if (auto known = layoutKnown(); !known) {
         return known;
     }
@@ -43,7 +43,7 @@ Result<void> KnownPlaces::fastener(FastenerId f) const {
     return {};
 }
 
-Result<void> KnownPlaces::instrument(const std::string& instrumentName) const {
+Result<void> KnownItems::instrument(const std::string& instrumentName) const {
     if (!instrumentName.empty() && !m_facts.instruments.contains(instrumentName)) {
         return refuse(
             Core::say("This record knows no instrument %1: add it at the engine station first.", instrumentName));
@@ -51,12 +51,12 @@ Result<void> KnownPlaces::instrument(const std::string& instrumentName) const {
     return {};
 }
 
-Result<void> KnownPlaces::shim(const std::string& shimName) const {
+Result<void> KnownItems::shim(const std::string& shimName) const {
     return m_facts.shims.contains(shimName) ? Result<void>()
                                             : refuse(Core::say("The kit has no shim %1: add it first.", shimName));
 }
 
-Result<void> KnownPlaces::noPlaceIsLost(const EngineLayout& next) const {
+Result<void> KnownItems::noPlaceIsLost(const EngineLayout& next) const {
     std::string lost;
     const auto keep = [&](const auto& places) {
         for (const auto& [place, facts] : places) {

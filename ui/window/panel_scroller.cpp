@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <window/panel_room.h>
+#include <window/panel_scroller.h>
 
 #include <QApplication>
 
@@ -11,7 +11,7 @@ constexpr QSize least(420, 240); // a field and what it says can still be seen
 
 } // namespace
 
-PanelRoom::PanelRoom(QWidget* content, QWidget* parent) : QScrollArea(parent) {
+PanelScroller::PanelScroller(QWidget* content, QWidget* parent) : QScrollArea(parent) {
     setFrameShape(QFrame::NoFrame);
     setFocusPolicy(Qt::NoFocus);
     setWidgetResizable(true);
@@ -19,16 +19,16 @@ PanelRoom::PanelRoom(QWidget* content, QWidget* parent) : QScrollArea(parent) {
     connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) { followFocus(now); });
 }
 
-QSize PanelRoom::minimumSizeHint() const {
+QSize PanelScroller::minimumSizeHint() const {
     return widget()->minimumSizeHint().boundedTo(least);
 }
 
-void PanelRoom::resizeEvent(QResizeEvent* event) {
+void PanelScroller::resizeEvent(QResizeEvent* event) {
     QScrollArea::resizeEvent(event);
     followFocus(widget()->focusWidget());
 }
 
-bool PanelRoom::eventFilter(QObject* watched, QEvent* event) {
+bool PanelScroller::eventFilter(QObject* watched, QEvent* event) {
     const bool isTaken = QScrollArea::eventFilter(watched, event);
     if (watched == widget() && event->type() == QEvent::Resize) {
         followFocus(widget()->focusWidget());
@@ -36,7 +36,7 @@ bool PanelRoom::eventFilter(QObject* watched, QEvent* event) {
     return isTaken;
 }
 
-void PanelRoom::followFocus(const QWidget* now) {
+void PanelScroller::followFocus(const QWidget* now) {
     if (now == nullptr || !widget()->isAncestorOf(now)) {
         return;
     }
