@@ -37,7 +37,7 @@ std::string besideVerdict(const Check& check, const Units& units) {
             worst = &one;
         }
     }
-    return worst == nullptr ? std::string() : besideVerdict(*worst, units);
+    return worst == nullptr || check.state == CheckState::stale ? std::string() : besideVerdict(*worst, units);
 }
 
 std::string weaklyMeasuredSentence(std::size_t count) {

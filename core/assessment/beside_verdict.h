@@ -11,7 +11,7 @@ namespace caprail {
 std::string besideVerdict(const Judged&, const Units&);
 
 /// Of a check the value that is likeliest to lie outside its band (of equal ones the weakest measured): its line alone
-/// stands beside the check's verdict. Empty where no number was judged, or none is proven.
+/// stands beside the check's verdict. Empty where no number was judged, none is proven, or the check is stale.
 std::string besideVerdict(const Check&, const Units&);
 
 /// "3 verdicts are weakly measured: their bands are narrower than four times u, …"; empty for none.

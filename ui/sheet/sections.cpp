@@ -48,7 +48,7 @@ SheetCell verdictCell(const Writing& w, const std::string& checkCode) {
     const Check* check = w.assessment().find(checkCode);
     SheetCell cell = verdictCell(w.stateOf(checkCode));
     const std::string beside = check == nullptr ? std::string() : besideVerdict(*check, w.units());
-    if (!beside.empty() && check->state != CheckState::stale) {
+    if (!beside.empty()) {
         cell.text += QLatin1Char('\n') + text(beside);
     }
     return cell;

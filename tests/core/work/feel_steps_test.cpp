@@ -102,4 +102,7 @@ TEST(FeelSteps, come_equally_often_and_go_on_where_the_study_was_left) {
     }
     EXPECT_FALSE(stepsToCome(steps, &study, 25, 3).empty()) << "who wants to, goes on";
     EXPECT_TRUE(stepsToCome({}, &study, 25, 3).empty());
+    const auto answered = stepsAnswered(study);
+    ASSERT_EQ(answered.size(), 3U);
+    EXPECT_EQ(answered.front().height, -thou(0.2));
 }

@@ -289,6 +289,8 @@ TEST_F(Girdle, a_feel_is_tried_by_keyboard_and_then_carries_a_stack) {
         const auto shims = page.step()->shims;
         EXPECT_TRUE(page.task().contains(QString::fromStdString(shims.front()))) << page.task().toStdString();
         EXPECT_FALSE(page.task().contains("0.000")) << "the height is not told";
+        page.refresh();
+        ASSERT_EQ(page.step()->height, height) << "what lies there stays asked for, whatever else is entered";
         felt.insert(height);
         // She turns at 0.00015 in, give or take a little.
         const Length turns = i % 3 == 0 ? thou(0.12) : thou(0.18);

@@ -48,8 +48,9 @@ GirdleFeel::GirdleFeel(RecordSession& session, QWidget* parent)
       m_standings(new PlainTable(tr("Whose feel was tried"),
                                  {tr("Person"), tr("Straightedge"), tr("± δ"), tr("Answers"), tr("Due")}, this)) {
     build();
-    propose();
     refresh();
+    propose();
+    readSteps();
 }
 
 QLayout* GirdleFeel::buildForm() {
@@ -95,9 +96,6 @@ void GirdleFeel::build() {
     m_task->setMinimumHeight(QFontMetrics(large).lineSpacing() * 2);
     m_task->setAlignment(Qt::AlignTop);
     m_conclusion->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    QPalette warning = m_problem->palette();
-    warning.setColor(QPalette::WindowText, screenLook().out);
-    m_problem->setPalette(warning);
 
     auto* answers = new QHBoxLayout;
     for (const auto& entry : allWords<Feel>()) {
@@ -148,7 +146,15 @@ void GirdleFeel::choose(const QString& person, const QString& straightedge) {
 }
 
 void GirdleFeel::propose() {
-    const FeelSteps proposal = proposeFeelSteps(m_session.facts());
+    FeelSteps proposal = proposeFeelSteps(m_session.facts());
+    if (const FeelStudyFact* study = underWay()) {
+        // What was tried already is tried on.
+        for (FeelStep& step : stepsAnswered(*study)) {
+            if (std::ranges::find(proposal.steps, step.height, &FeelStep::height) == proposal.steps.end()) {
+                proposal.steps.push_back(std::move(step));
+            }
+        }
+    }
     if (proposal.rests.size() == 2) {
         m_rests->setText(qtText(proposal.rests.front()) + QLatin1Char(' ') + qtText(proposal.rests.back()));
     }
@@ -202,6 +208,9 @@ void GirdleFeel::readSteps() {
     } else if (isNamed) {
         m_tried = std::move(*steps);
     }
+    QPalette warning = m_problem->palette();
+    warning.setColor(QPalette::WindowText, screenLook().out);
+    m_problem->setPalette(warning);
     m_problem->setText(problem.isEmpty() ? QString() : QStringLiteral("✕ ") + problem);
     m_problem->setVisible(!problem.isEmpty());
     drawOrder();
@@ -210,9 +219,19 @@ void GirdleFeel::readSteps() {
 
 void GirdleFeel::drawOrder() {
     const FeelStudyFact* study = underWay();
-    m_study = study == nullptr ? 0 : study->begun.what.study;
-    m_order = study == nullptr ? std::vector<FeelStep>()
-                               : stepsToCome(m_tried, study, feelAnswersNeeded, QRandomGenerator::global()->generate());
+    if (study == nullptr) {
+        m_drawnFor.clear();
+        m_order.clear();
+        return;
+    }
+    QString drawnFor = QString::number(study->begun.entry) + QLatin1Char('/') + QString::number(study->answers.size());
+    for (const FeelStep& step : m_tried) {
+        drawnFor += QLatin1Char(' ') + QString::number(step.height.value());
+    }
+    if (drawnFor != m_drawnFor) {
+        m_drawnFor = drawnFor;
+        m_order = stepsToCome(m_tried, study, feelAnswersNeeded, QRandomGenerator::global()->generate());
+    }
 }
 
 void GirdleFeel::begin() {

@@ -45,8 +45,10 @@ private:
     void begin();
     void answer(Feel feel);
     void propose();
-    /// The steps that are tried: as typed; problem: why they cannot be read.
+    /// Reads the steps as they are typed, or says why they cannot be read.
     void readSteps();
+    /// Draws what is still to come. What lies between the rests now stays asked for until it is answered, whatever else
+    /// changes meanwhile.
     void drawOrder();
     void showTask();
     void showConclusion();
@@ -66,7 +68,7 @@ private:
     PlainTable* m_standings;
     std::vector<FeelStep> m_tried; ///< the steps as typed
     std::vector<FeelStep> m_order; ///< still to come
-    std::int64_t m_study = 0;      ///< that the order was drawn for
+    QString m_drawnFor; ///< the study, its answers and the steps that the order was drawn for
 };
 
 } // namespace caprail

@@ -178,7 +178,9 @@ void GirdleRecheck::showTask() {
     m_task->setText(task);
     m_task->setAccessibleDescription(task);
     // A bracket begins by itself where the stack needs it.
-    m_bracket->setVisible(isBuiltOn(m_position) && m_guide.ask == RecheckAsk::nothing);
+    const auto made = facts().rechecks.find(m_position);
+    const bool isBracketed = made != facts().rechecks.end() && made->second.what.thinnerFelt;
+    m_bracket->setVisible(isBuiltOn(m_position) && m_guide.ask == RecheckAsk::nothing && !isBracketed);
 }
 
 void GirdleRecheck::showCarried() {
