@@ -14,6 +14,7 @@
 #include <stations/common/plain_table.h>
 #include <stations/girdle/actions.h>
 #include <stations/girdle/feel.h>
+#include <stations/girdle/feel_results.h>
 #include <stations/girdle/gaps.h>
 #include <stations/common/place_heading.h>
 #include <stations/girdle/kit.h>
@@ -299,10 +300,10 @@ TEST_F(Girdle, a_feel_is_tried_by_keyboard_and_then_carries_a_stack) {
         EXPECT_EQ(bench.lastAs<FeelAnswer>().shims.names, shims);
     }
     EXPECT_GE(felt.size(), 5U) << "many steps in turn";
-    EXPECT_TRUE(page.conclusion().contains("is worth ±")) << page.conclusion().toStdString();
-    ASSERT_EQ(page.standings()->rowCount(), 1);
-    EXPECT_EQ(page.standings()->item(0, 3)->text(), "40");
-    EXPECT_FALSE(page.chart()->points().empty());
+    EXPECT_TRUE(page.results()->conclusion().contains("is worth ±")) << page.results()->conclusion().toStdString();
+    ASSERT_EQ(page.results()->standings()->rowCount(), 1);
+    EXPECT_EQ(page.results()->standings()->item(0, 3)->text(), "40");
+    EXPECT_FALSE(page.results()->chart()->points().empty());
     panel.setMode(GirdleMode::recheck);
     EXPECT_TRUE(panel.recheck()->feel().contains("is worth ±")) << panel.recheck()->feel().toStdString();
 }

@@ -13,8 +13,8 @@
 #include <session/filled.h>
 #include <session/look.h>
 #include <stations/common/instrument_box.h>
-#include <stations/common/plain_table.h>
 #include <stations/common/station_text.h>
+#include <stations/girdle/feel_results.h>
 #include <stations/girdle/recheck_words.h>
 #include <text/plain_text.h>
 
@@ -29,14 +29,6 @@ UtcTime now() {
 /// A study that was left alone for so long is begun anew.
 constexpr std::int64_t hoursToGoOn = 24;
 
-Label* headingOf(const QString& text, QWidget* parent) {
-    auto* label = new Label(text, parent);
-    QFont bold = label->font();
-    bold.setBold(true);
-    label->setFont(bold);
-    return label;
-}
-
 } // namespace
 
 GirdleFeel::GirdleFeel(RecordSession& session, QWidget* parent)
@@ -44,9 +36,7 @@ GirdleFeel::GirdleFeel(RecordSession& session, QWidget* parent)
       m_straightedge(new InstrumentBox(session, {InstrumentType::straightedge}, this)), m_setUp(new QLineEdit(this)),
       m_rests(new QLineEdit(this)), m_steps(new QLineEdit(this)), m_begin(new QPushButton(tr("&Begin the study"), this)),
       m_propose(new QPushButton(tr("&Propose from the kit"), this)), m_guide(new Label(this)), m_task(new Label(this)),
-      m_conclusion(new Label(this)), m_problem(new Label(this)), m_chart(new FeelChart(this)),
-      m_standings(new PlainTable(tr("Whose feel was tried"),
-                                 {tr("Person"), tr("Straightedge"), tr("± δ"), tr("Answers"), tr("Due")}, this)) {
+      m_problem(new Label(this)), m_results(new FeelResults(session, this)) {
     build();
     refresh();
     propose();
@@ -83,7 +73,7 @@ QLayout* GirdleFeel::buildForm() {
 void GirdleFeel::build() {
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("Study of the feel: R rocks, D drags, L loose"));
-    for (Label* label : {m_guide, m_task, m_conclusion, m_problem}) {
+    for (Label* label : {m_guide, m_task, m_problem}) {
         label->setWordWrap(true);
     }
     m_guide->setText(tr("Known steps under the straightedge, laid between two rests on a flat. Somebody else lays them "
@@ -95,7 +85,6 @@ void GirdleFeel::build() {
     m_task->setFont(large);
     m_task->setMinimumHeight(QFontMetrics(large).lineSpacing() * 2);
     m_task->setAlignment(Qt::AlignTop);
-    m_conclusion->setTextInteractionFlags(Qt::TextSelectableByMouse);
 
     auto* answers = new QHBoxLayout;
     for (const auto& entry : allWords<Feel>()) {
@@ -112,7 +101,11 @@ void GirdleFeel::build() {
     begin->addWidget(m_propose);
     begin->addStretch(1);
     auto* left = new QVBoxLayout;
-    left->addWidget(headingOf(tr("The feel, tried like an instrument"), this));
+    auto* heading = new Label(tr("The feel, tried like an instrument"), this);
+    QFont bold = heading->font();
+    bold.setBold(true);
+    heading->setFont(bold);
+    left->addWidget(heading);
     left->addWidget(m_guide);
     left->addLayout(buildForm());
     left->addWidget(m_problem);
@@ -120,17 +113,12 @@ void GirdleFeel::build() {
     left->addSpacing(8);
     left->addWidget(m_task);
     left->addLayout(answers);
-    left->addWidget(m_conclusion);
     left->addStretch(1);
-    auto* right = new QVBoxLayout;
-    right->addWidget(m_chart, 3);
-    right->addWidget(headingOf(tr("Whose feel stands until when"), this));
-    right->addWidget(m_standings, 1);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(12);
     row->addLayout(left, 4);
-    row->addLayout(right, 5);
+    row->addWidget(m_results, 5);
 }
 
 std::string GirdleFeel::whose() const {
@@ -188,8 +176,7 @@ void GirdleFeel::refresh() {
     m_whose->setCurrentIndex(std::max(0, m_whose->findData(chosen)));
     m_straightedge->refresh();
     readSteps();
-    showConclusion();
-    showStandings();
+    m_results->show({whose(), m_straightedge->instrument()}, underWay());
 }
 
 /// Reads the steps anew, and draws the order that is left.
@@ -278,46 +265,6 @@ void GirdleFeel::showTask() {
                                std::max(feelAnswersNeeded, study->answers.size() + m_order.size()), what));
     }
     m_task->setAccessibleDescription(m_task->text());
-}
-
-void GirdleFeel::showConclusion() {
-    const FeelStudyFact* study = underWay();
-    const auto standing = feelStandingOf(m_session.facts(), whose(), m_straightedge->instrument());
-    const FeelConclusion shownOne = study != nullptr ? concludeFeel(*study)
-                                    : standing       ? standing->conclusion
-                                                     : FeelConclusion();
-    m_chart->setData(shownOne, m_session.units(), screenLook());
-    QString words = feelSentence(m_session.facts(), {whose(), m_straightedge->instrument()}, m_session.units(), now());
-    if (study != nullptr && shownOne.delta) {
-        words += QLatin1Char('\n') + tr("More answers make it surer; or stop here.");
-    } else if (study != nullptr && standing && standing->study != study->begun.what.study) {
-        words += QLatin1Char('\n') + qtText(shownOne.missing);
-    }
-    m_conclusion->setText(words);
-}
-
-void GirdleFeel::showStandings() {
-    std::vector<QStringList> rows;
-    std::vector<bool> areDue;
-    for (const FeelStanding& standing : feelStandings(m_session.facts())) {
-        const auto& delta = standing.conclusion.delta;
-        const auto due = standing.due();
-        const bool stands = standing.stands(now());
-        rows.push_back(
-            {qtText(standing.person), qtText(standing.straightedge),
-             delta ? qtText(formatUncertainty(static_cast<double>(delta->value()), m_session.units())) : tr("none yet"),
-             QString::number(standing.conclusion.answers),
-             !due     ? QString()
-             : stands ? qtText(format(*due))
-                      : QStringLiteral("⚑ ") + qtText(format(*due))});
-        areDue.push_back(due && !stands);
-    }
-    m_standings->show(rows);
-    for (std::size_t row = 0; row < areDue.size(); ++row) {
-        if (areDue[row]) {
-            m_standings->tint(static_cast<int>(row), screenLook().close);
-        }
-    }
 }
 
 void GirdleFeel::focusField() {

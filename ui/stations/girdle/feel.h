@@ -1,7 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-#include <charts/feel_chart.h> // first: moc 6.4 cannot read the standard library's concepts before a Qt header
-
 #include <QWidget>
 #include <session/record_session.h>
 #include <text/label.h>
@@ -13,8 +11,8 @@ class QPushButton;
 
 namespace caprail {
 
+class FeelResults;
 class InstrumentBox;
-class PlainTable;
 
 /// The study of a person's feel, as it is led at the bench: steps of known height between two rests, in an order that
 /// nobody can guess, each answered by R, D or L; the answers as a plot with the fitted curves, what they come to, and
@@ -28,11 +26,9 @@ public:
     /// Chooses whose feel is tried with which straightedge.
     void choose(const QString& person, const QString& straightedge);
     [[nodiscard]] QString task() const { return m_task->text(); }
-    [[nodiscard]] QString conclusion() const { return m_conclusion->text(); }
     [[nodiscard]] QPushButton* beginButton() const { return m_begin; }
     [[nodiscard]] QLineEdit* stepsField() const { return m_steps; }
-    [[nodiscard]] PlainTable* standings() const { return m_standings; }
-    [[nodiscard]] FeelChart* chart() const { return m_chart; }
+    [[nodiscard]] FeelResults* results() const { return m_results; }
     /// The step that lies there; none while no study is under way.
     [[nodiscard]] const FeelStep* step() const { return m_order.empty() ? nullptr : &m_order.front(); }
 
@@ -51,8 +47,6 @@ private:
     /// changes meanwhile.
     void drawOrder();
     void showTask();
-    void showConclusion();
-    void showStandings();
     /// The study that answers go to; null: none is under way.
     [[nodiscard]] const FeelStudyFact* underWay() const;
     [[nodiscard]] std::string whose() const;
@@ -62,10 +56,9 @@ private:
     InstrumentBox* m_straightedge;
     QLineEdit *m_setUp, *m_rests, *m_steps;
     QPushButton *m_begin, *m_propose;
-    Label *m_guide, *m_task, *m_conclusion, *m_problem;
+    Label *m_guide, *m_task, *m_problem;
     std::vector<QPushButton*> m_buttons;
-    FeelChart* m_chart;
-    PlainTable* m_standings;
+    FeelResults* m_results;
     std::vector<FeelStep> m_tried; ///< the steps as typed
     std::vector<FeelStep> m_order; ///< still to come
     QString m_drawnFor; ///< the study, its answers and the steps that the order was drawn for

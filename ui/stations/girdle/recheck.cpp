@@ -61,7 +61,8 @@ void GirdleRecheck::buildButtons() {
     connect(m_bracket, &QPushButton::clicked, this, &GirdleRecheck::bracket);
     m_tryFeel->setAutoDefault(false);
     setTip(m_tryFeel, tr("Known steps in random order, once a year: what you feel then carries a verdict."));
-    connect(m_tryFeel, &QPushButton::clicked, this, &GirdleRecheck::feelAsked);
+    connect(m_tryFeel, &QPushButton::clicked, this,
+            [this] { emit feelAsked(session().person(), qtText(m_instrument->instrument())); });
 }
 
 void GirdleRecheck::build() {

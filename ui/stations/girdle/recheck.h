@@ -30,8 +30,8 @@ public:
     [[nodiscard]] QString feel() const { return m_feel->text(); }
 
 signals:
-    /// The person wants their feel tried.
-    void feelAsked();
+    /// The person wants their feel with this straightedge tried.
+    void feelAsked(const QString& person, const QString& straightedge);
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;

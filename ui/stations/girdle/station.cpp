@@ -85,7 +85,11 @@ GirdleRecheck* GirdleStation::recheck() {
     if (m_recheck == nullptr) {
         m_recheck = new GirdleRecheck(session(), this);
         listenTo(m_recheck);
-        connect(m_recheck, &GirdleRecheck::feelAsked, this, [this] { setMode(GirdleMode::feel); });
+        connect(m_recheck, &GirdleRecheck::feelAsked, this,
+                [this](const QString& person, const QString& straightedge) {
+                    feel()->choose(person, straightedge);
+                    setMode(GirdleMode::feel);
+                });
         m_right->addWidget(m_recheck);
     }
     return m_recheck;
