@@ -47,9 +47,7 @@ struct EndSearch {
     [[nodiscard]] bool proves(const Exchange& exchange) const {
         const Uncertainty left = bracketEnd(facts, exchange, straightedge, shims);
         const auto change = static_cast<double>(exchange.change.magnitude().value());
-        const bool isGuarded = facts.rules.decision == DecisionRule::guarded;
-        return left.isKnown() &&
-               change + (isGuarded ? left.known()->expanded : 0) <= static_cast<double>(limit.value());
+        return left.isKnown() && change + left.known()->expanded <= static_cast<double>(limit.value());
     }
 
     void fill(RecheckGuide& guide) const {

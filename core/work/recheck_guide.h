@@ -26,7 +26,8 @@ struct WhoFeels {
 
 /// What comes next at a position. A bracket is led to where the stack is not good without one, or where it is `isWanted`.
 /// Of the exchanges that would prove an end the largest is proposed, which is felt most surely: up to the band's end less
-/// what is left of the uncertainty (under guard bands), and more than one that only dragged. What another person, or
+/// what is left of the uncertainty (a bracket is judged as a whole under either rule), and more than one that only
+/// dragged. What another person, or
 /// another straightedge, felt before is not gone on with: the stack as built is asked for anew.
 RecheckGuide guideRecheck(const Facts&, const Assessment&, Position, const WhoFeels&, bool isWanted = false);
 

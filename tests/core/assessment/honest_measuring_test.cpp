@@ -214,6 +214,71 @@ TEST(Honest, a_bracketed_recheck_proves_what_the_leaves_cannot) {
     EXPECT_EQ(bench.assessment.stacks.at(secondCapRight).carriedBy, ResidualBy::arithmetic);
 }
 
+TEST(Honest, a_bracket_wider_than_the_band_proves_nothing_under_either_rule) {
+    for (const DecisionRule rule : {DecisionRule::simple, DecisionRule::guarded}) {
+        Bench bench(false);
+        bench.make(drafts::instrument("MIC", InstrumentType::micrometer, 0.2));
+        bench.make(drafts::instrument("LEAVES", InstrumentType::feelerGauge, 0)); // nobody knows what they are worth
+        bench.make(drafts::instrument("EDGE", InstrumentType::straightedge, 0.2));
+        RulesSet rules;
+        rules.decision = rule;
+        bench.make(rules);
+        bench.layIn();
+        bench.twoPasses(secondCapRight, 50.3);
+        bench.kit();
+        for (const auto& [name, thickness] : {std::pair{"A", 50.9}, {"B", 49.1}, {"C", 50.2}, {"D", 49.8}}) {
+            bench.make(ShimAdded{name, {thou(50), ""}, ""});
+            bench.make(ShimMeasured{name, {thou(thickness), ""}, "MIC"});
+            bench.make(ShimMeasured{name, {thou(thickness), ""}, "MIC"});
+        }
+        bench.make(StackBuilt{secondCapRight, {{"S-2R"}}});
+        RecheckMade recheck{secondCapRight, Feel::drags, "EDGE"};
+        recheck.thickerOut = recheck.thinnerOut = NameList{{"S-2R"}};
+        recheck.thickerIn = NameList{{"A"}};
+        recheck.thickerFelt = Feel::rocks;
+        recheck.thinnerIn = NameList{{"B"}};
+        recheck.thinnerFelt = Feel::loose;
+        bench.make(recheck);
+        EXPECT_EQ(bench.stateOf("stack:2R"), CheckState::tooCloseToCall)
+            << word(rule) << ": it lies somewhere within 0.0009 in either way, and the middle of that is no measurement";
+        recheck.thickerIn = NameList{{"C"}};
+        recheck.thinnerIn = NameList{{"D"}};
+        bench.make(recheck);
+        EXPECT_EQ(bench.stateOf("stack:2R"), CheckState::good) << "within 0.0002 in either way";
+    }
+}
+
+TEST(Honest, what_speaks_against_a_stack_is_not_silenced_by_leaving_out_its_limit_of_error) {
+    for (const double limitTenths : {0.5, 0.0}) {
+        Bench bench(false);
+        bench.make(drafts::instrument("MIC", InstrumentType::micrometer, 0.2));
+        bench.make(drafts::instrument("LEAVES", InstrumentType::feelerGauge, limitTenths));
+        bench.make(drafts::instrument("EDGE", InstrumentType::straightedge, 0.2));
+        bench.layIn();
+        for (int pass = 1; pass <= 2; ++pass) {
+            GapReading gap{secondCapRight, pass, {thou(52), ""}, "LEAVES", {}, "EDGE"};
+            gap.doesNotGo = Entered<Length>{thou(52.05), ""};
+            bench.make(gap);
+        }
+        bench.kit();
+        for (const auto& [name, thickness] : {std::pair{"C", 50.3}, {"D", 49.7}}) {
+            bench.make(ShimAdded{name, {thou(50), ""}, ""});
+            bench.make(ShimMeasured{name, {thou(thickness), ""}, "MIC"});
+            bench.make(ShimMeasured{name, {thou(thickness), ""}, "MIC"});
+        }
+        bench.make(StackBuilt{secondCapRight, {{"S-2R"}}});
+        RecheckMade recheck{secondCapRight, Feel::drags, "EDGE"};
+        recheck.thickerOut = recheck.thinnerOut = NameList{{"S-2R"}};
+        recheck.thickerIn = NameList{{"C"}};
+        recheck.thickerFelt = Feel::rocks;
+        recheck.thinnerIn = NameList{{"D"}};
+        recheck.thinnerFelt = Feel::loose;
+        bench.make(recheck);
+        EXPECT_EQ(bench.stateOf("stack:2R"), limitTenths > 0 ? CheckState::out : CheckState::notProven)
+            << "0.002 in of residual: " << bench.assessment.find("stack:2R")->sentence;
+    }
+}
+
 TEST(Honest, an_exchange_felt_otherwise_is_no_bracket) {
     Bench bench;
     bench.survey();

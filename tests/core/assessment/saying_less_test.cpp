@@ -79,7 +79,7 @@ TEST(SayingLess, is_tried_on_records_of_every_kind_that_a_verdict_rests_on) {
 
 TEST(SayingLess, by_leaving_out_an_instrument_or_its_limit_never_makes_a_check_good) {
     std::size_t good = 0;
-    for (unsigned seed = 1; seed <= 60; ++seed) {
+    for (unsigned seed = 1; seed <= 30; ++seed) {
         const Bodies whole = RandomRecord(seed).told();
         const Assessment before = assessed(whole);
         good += static_cast<std::size_t>(std::ranges::count_if(before.checks, &Check::isGood));
@@ -115,11 +115,11 @@ TEST(SayingLess, by_leaving_out_an_instrument_or_its_limit_never_makes_a_check_g
                 << check.code << " was judged by numbers that no instrument stands behind";
         }
     }
-    EXPECT_GT(good, 60U * 5) << "the records must have something to lose";
+    EXPECT_GT(good, 30U * 5) << "the records must have something to lose";
 }
 
 TEST(SayingLess, by_leaving_out_a_setting_a_torque_a_bracket_or_a_temperature_never_makes_a_check_good) {
-    for (unsigned seed = 100; seed < 160; ++seed) {
+    for (unsigned seed = 100; seed < 130; ++seed) {
         const Bodies whole = RandomRecord(seed).told();
         const Assessment before = assessed(whole);
         Bodies less = whole;
@@ -165,7 +165,7 @@ TEST(SayingLess, by_leaving_out_a_setting_a_torque_a_bracket_or_a_temperature_ne
 }
 
 TEST(SayingLess, by_leaving_out_the_last_of_the_required_readings_never_makes_a_check_good) {
-    for (unsigned seed = 200; seed < 230; ++seed) {
+    for (unsigned seed = 200; seed < 215; ++seed) {
         const Bodies whole = RandomRecord(seed).told();
         const Assessment before = assessed(whole);
         const auto without = [&](const char* what, const Subject& there, auto isOne) {
@@ -218,7 +218,7 @@ TEST(SayingLess, by_leaving_out_the_last_of_the_required_readings_never_makes_a_
 
 TEST(SayingMore, of_the_same_never_turns_a_worst_place_that_is_out_into_good) {
     std::size_t out = 0;
-    for (unsigned seed = 300; seed < 340; ++seed) {
+    for (unsigned seed = 300; seed < 320; ++seed) {
         const Bodies whole = RandomRecord(seed, 6).told();
         const Assessment before = assessed(whole);
         for (const int times : {1, 2, 5}) {
