@@ -168,7 +168,7 @@ TEST_P(Pictures, of_the_girdle_station) {
     bench.make(FeelStudyBegun{1, "Mira", "EDGE-1", "surface plate"});
     for (int i = 0; i < 44; ++i) {
         const int tenth = i * 7 % 11 - 5;
-        const double turns = i % 3 == 0 ? 1.2 : 2.3;
+        const double turns = i % 3 == 0 ? 1.2 : 3.3;
         bench.make(FeelAnswer{1, {tenths(tenth), ""}, {}, tenth > turns ? Feel::rocks : tenth < -turns ? Feel::loose : Feel::drags});
     }
     GirdleStation panel(*bench.session);

@@ -24,7 +24,10 @@ QString textOf(const Check& check, const Units& units) {
     QString text = sign(check.state) + QStringLiteral("  ") + QString::fromStdString(check.title) +
                    QStringLiteral(" — ") + stateWord(check.state);
     if (const std::string beside = besideVerdict(check, units); !beside.empty()) {
-        text += QStringLiteral("  ·  ") + QString::fromStdString(beside);
+        // Not parted at the end of a line: a letter alone says nothing.
+        text += QStringLiteral("  ·  ") +
+                QString::fromStdString(beside).replace(QLatin1Char(' '), QChar(QChar::Nbsp)).replace(
+                    QStringLiteral(",\u00A0"), QStringLiteral(", "));
     }
     if (!check.sentence.empty()) {
         text += QStringLiteral("\n      ") + QString::fromStdString(check.sentence);

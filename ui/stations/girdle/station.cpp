@@ -109,7 +109,7 @@ QWidget* GirdleStation::buildBar() {
         button->setShortcut(shortcut);
         setTip(button, shortcut.toString(QKeySequence::NativeText));
         button->setAccessibleName(names[i]);
-        button->setMinimumSize(104, 34);
+        button->setMinimumSize(82, 34);
         connect(button, &QToolButton::clicked, this, [this, i] { setMode(static_cast<GirdleMode>(i)); });
         group->addButton(button);
         row->addWidget(button);

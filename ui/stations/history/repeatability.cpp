@@ -36,7 +36,7 @@ HistoryRepeatability::HistoryRepeatability(RecordSession& session, QWidget* pare
       m_quantity(new QComboBox(this)), m_words(new Label(this)),
       m_split(
           new PlainTable(tr("Where the scatter comes from"),
-                             {tr("Source"), tr("s"), tr("Share of variance"), tr("6 s of the band")}, this)),
+                             {tr("Source"), tr("s"), tr("Share of variance"), tr("6 s / band")}, this)),
       m_counts(new PlainTable(tr("Who has read which place how often"), {tr("Place")}, this)) {
     m_timer.setSingleShot(true);
     connect(&m_timer, &QTimer::timeout, this, &HistoryRepeatability::gather);
@@ -59,8 +59,8 @@ void HistoryRepeatability::build() {
     choose->addWidget(m_quantity);
     choose->addStretch(1);
     auto* tables = new QHBoxLayout;
-    tables->addWidget(m_split, 3);
-    tables->addWidget(m_counts, 4);
+    tables->addWidget(m_split, 4);
+    tables->addWidget(m_counts, 3);
     auto* column = new QVBoxLayout(this);
     column->addWidget(heading(tr("Repeatability of each person with each instrument, pooled over the record"), this));
     column->addWidget(m_pooled, 4);
