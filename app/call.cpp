@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "call.h"
 
+#include "verb_table.h"
 #include "verbs.h"
 
 #include <algorithm>
@@ -86,25 +87,21 @@ int complain(ExitCode exitCode, const QString& place, const Problem& problem) {
     return complain(exitCode, sentence.contains(where) ? sentence : where + QStringLiteral(": ") + sentence);
 }
 
-QCommandLineOption flag(const char* name) {
-    return QCommandLineOption(QString::fromUtf8(name));
-}
-QCommandLineOption valued(const char* name) {
-    return QCommandLineOption(QString::fromUtf8(name), QString(), QStringLiteral("value"));
-}
-
-Call::Call(const char* verb, const QStringList& arguments, qsizetype positional,
-           std::initializer_list<QCommandLineOption> options)
-    : m_verb(QString::fromUtf8(verb)) {
+Call::Call(const char* verb, const QStringList& arguments, qsizetype positional) : m_verb(QString::fromUtf8(verb)) {
     m_parser.setSingleDashWordOptionMode(QCommandLineParser::ParseAsLongOptions);
-    m_parser.addOptions(options);
+    m_parser.addOptions(optionsOf(verb));
     m_isGood = m_parser.parse(QStringList{m_verb} + arguments) && m_parser.positionalArguments().size() == positional;
 }
 
 int Call::refuseUsage() const {
-    const QString reason =
-        m_parser.errorText().isEmpty() ? QStringLiteral("the arguments do not fit") : m_parser.errorText();
-    return complain(wrongUsage, QStringLiteral("%1: %2.\n%3").arg(m_verb, reason, usage()));
+    QString reason = m_parser.errorText();
+    while (reason.endsWith(QLatin1Char('.'))) { // some of Qt's sentences bring their own
+        reason.chop(1);
+    }
+    const VerbText* verb = verbNamed(m_verb);
+    return complain(wrongUsage, QStringLiteral("%1: %2.\n\n%3")
+                                    .arg(m_verb, reason.isEmpty() ? QStringLiteral("the arguments do not fit") : reason,
+                                         verb == nullptr ? usage() : helpOf(*verb)));
 }
 
 Result<QByteArray> readFile(const QString& path) {

@@ -30,14 +30,10 @@ int complain(ExitCode exitCode, const QString& sentence);
 /// As above, and names the place where the sentence does not.
 int complain(ExitCode exitCode, const QString& where, const Problem& problem);
 
-QCommandLineOption flag(const char* name);
-QCommandLineOption valued(const char* name);
-
-/// A verb's arguments; wrong ones are answered with its usage.
+/// A verb's arguments, as the table of verbs has them; wrong ones are answered with its help.
 class Call {
 public:
-    Call(const char* verb, const QStringList& arguments, qsizetype positional,
-         std::initializer_list<QCommandLineOption> options);
+    Call(const char* verb, const QStringList& arguments, qsizetype positional);
     [[nodiscard]] bool isGood() const { return m_isGood; }
     [[nodiscard]] QString at(qsizetype i) const { return m_parser.positionalArguments().at(i); }
     /// An argument as the bytes of a file's name.

@@ -1,12 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "call.h"
 #include "command_line.h"
 #include "verbs.h"
 
 #include <QApplication>
 #include <QIcon>
 #include <QLocale>
+#include <QUrl>
+#include <algorithm>
 #include <cerrno>
 #include <csignal>
+#include <cstdio>
+#include <cstdlib>
 #include <fcntl.h>
 #include <session/language.h>
 #include <store/file/path_text.h>
@@ -18,9 +23,31 @@ namespace {
 QStringList argumentsOf(int argc, char** argv) {
     QStringList list;
     for (int i = 1; i < argc; ++i) {
-        list << caprail::qtPath(argv[i]); // a file's name may be no text
+        const QString argument = caprail::qtPath(argv[i]); // a file's name may be no text
+        // Some launchers and terminals hand over addresses.
+        list << (argument.startsWith(QLatin1String("file://")) ? QUrl(argument).toLocalFile() : argument);
     }
     return list;
+}
+
+/// A window needs a display; Qt would end the process with a core dump.
+bool hasDisplay(const QStringList& arguments) {
+    return qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY") ||
+           qEnvironmentVariableIsSet("QT_QPA_PLATFORM") ||
+           std::any_of(arguments.begin(), arguments.end(), [](const QString& argument) {
+               return argument == QLatin1String("-platform") || argument == QLatin1String("--platform");
+           });
+}
+
+/// The last word of Qt before it gives up, which is that the display cannot be opened: a sentence, and an exit code that
+/// the man page knows.
+void endOnFatal(QtMsgType type, const QMessageLogContext& context, const QString& message) {
+    if (type != QtFatalMsg) {
+        std::fprintf(stderr, "%s\n", qPrintable(qFormatLogMessage(type, context, message)));
+        return;
+    }
+    caprail::verbs::complain(caprail::unusable, QStringLiteral("the window cannot be opened: ") + message.simplified());
+    std::_Exit(caprail::unusable);
 }
 
 /// Standard input or output that was closed by whoever called (`>&-`) would be the number of the next file that is
@@ -74,8 +101,24 @@ int main(int argc, char** argv) {
             return *exitCode;
         }
     }
-    const QApplication application(argc, argv);
+    if (!hasDisplay(arguments)) {
+        return caprail::verbs::complain(caprail::unusable,
+                                        QStringLiteral("there is no display for the window: set DISPLAY, or look at a record "
+                                                       "with “caprail show FILE”. “caprail help” lists the verbs."));
+    }
+    qInstallMessageHandler(endOnFatal);
+    const QApplication application(argc, argv); // takes its own options out of argv
+    qInstallMessageHandler(nullptr);
     nameProgram();
     speakChosenLanguage();
-    return shopFolder.isEmpty() ? caprail::runWindows(arguments) : caprail::runShop(shopFolder);
+    if (!shopFolder.isEmpty()) {
+        return caprail::runShop(shopFolder);
+    }
+    QStringList files = argumentsOf(argc, argv);
+    if (const auto end = files.indexOf(QStringLiteral("--")); end >= 0) {
+        files.removeAt(end);
+    } else if (!files.isEmpty() && files.front().startsWith(QLatin1Char('-'))) {
+        return caprail::verbs::complain(caprail::wrongUsage, QStringLiteral("there is no option ") + files.front());
+    }
+    return caprail::runWindows(files);
 }

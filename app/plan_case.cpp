@@ -159,6 +159,37 @@ Result<PlanCase> readPlanCase(const QByteArray& json) {
     return planCase;
 }
 
+QJsonDocument planCaseSchema() {
+    return QJsonDocument::fromJson(R"({
+  "$schema": "https://json-schema.org/draft/2020-12/schema",
+  "title": "A case for caprail plan; lengths are whole numbers of “unit”",
+  "type": "object",
+  "required": ["unit", "band", "largest_stack", "positions", "shims"],
+  "properties": {
+    "unit": {"type": "string", "description": "a length, such as 0.0001 in"},
+    "band": {"type": "array", "items": {"type": "integer"}, "minItems": 2, "maxItems": 2,
+             "description": "smallest and largest residual: gap less stack"},
+    "largest_stack": {"type": "integer", "minimum": 0, "maximum": 1000, "description": "shims in one stack; 0: no limit"},
+    "caps": {"type": "integer", "minimum": 0, "maximum": 99},
+    "positions": {"type": "array", "items": {
+      "type": "object",
+      "required": ["id", "cap", "side", "gap"],
+      "properties": {
+        "id": {"type": "string", "minLength": 1},
+        "cap": {"type": "integer", "minimum": 1, "maximum": 99},
+        "side": {"enum": ["left", "right"]},
+        "gap": {"type": "integer"},
+        "pinned": {"type": ["array", "null"], "items": {"type": "string"}, "description": "the shims that stay there"}}}},
+    "shims": {"type": "array", "items": {
+      "type": "object",
+      "required": ["id", "thickness"],
+      "properties": {
+        "id": {"type": "string", "minLength": 1},
+        "thickness": {"type": "integer", "exclusiveMinimum": 0},
+        "set_aside": {"type": "boolean"}}}}}
+})");
+}
+
 namespace {
 /// As the figure is called in the answer.
 QString nameOf(ShareOfBound::Figure figure) {

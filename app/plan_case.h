@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <QByteArray>
+#include <QJsonDocument>
 #include <QJsonObject>
 #include <shims/plan/stack_plan.h>
 
@@ -17,6 +18,9 @@ struct PlanCase {
 /// lengths are whole numbers of the unit. Other members are left alone. Refuses what is missing or of the wrong type,
 /// by name.
 Result<PlanCase> readPlanCase(const QByteArray& json);
+
+/// JSON Schema (draft 2020-12) of such a case.
+QJsonDocument planCaseSchema();
 
 /// The answer as the command `plan` prints it, lengths in whole numbers of the case's unit.
 QJsonObject planJson(const PlanCase& planCase, const StackPlan& plan);

@@ -8,6 +8,7 @@
 #include <QJsonObject>
 #include <QStandardPaths>
 #include <ledger/qt_text.h>
+#include <ledger/remarks.h>
 #include <session/now.h>
 #include <shop/build_comparison.h>
 #include <shop/hand_over.h>
@@ -68,13 +69,13 @@ std::string moment(UtcTime time) {
 QString shopWindowFolder(const QStringList& arguments) {
     const bool hasDisplay = qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY") ||
                             qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
-    const Call call("shop", arguments, 1, {flag("list"), flag("json"), valued("search")});
+    const Call call("shop", arguments, 1);
     return call.isGood() && hasDisplay && !call.has("list") && !call.has("json") && !call.has("search") ? call.at(0)
                                                                                                         : QString();
 }
 
 int shop(const QStringList& arguments) {
-    const Call call("shop", arguments, 1, {flag("list"), flag("json"), valued("search")});
+    const Call call("shop", arguments, 1);
     if (!call.isGood()) {
         return call.refuseUsage();
     }
@@ -100,7 +101,7 @@ int shop(const QStringList& arguments) {
 }
 
 int handOver(const QStringList& arguments) {
-    const Call call("handover", arguments, 2, {flag("csv"), flag("letter"), flag("metric")});
+    const Call call("handover", arguments, 2);
     if (!call.isGood()) {
         return call.refuseUsage();
     }
@@ -119,7 +120,7 @@ int handOver(const QStringList& arguments) {
 }
 
 int sheetOfDifference(const QStringList& arguments) {
-    const Call call("sheet", arguments, 2, {flag("difference"), flag("letter"), flag("metric"), flag("replace")});
+    const Call call("sheet", arguments, 2);
     if (!call.isGood()) {
         return call.refuseUsage();
     }
@@ -132,6 +133,9 @@ int sheetOfDifference(const QStringList& arguments) {
     }
     SheetOptions options = sheetOptions(call);
     options.mayReplace = call.has("replace");
+    if (call.has("logo")) {
+        return complain(wrongUsage, QStringLiteral("sheet: the difference of builds has no logo: leave --logo out."));
+    }
     const auto comparison = compareLastBuilds(record->file.ledger());
     if (!comparison) {
         return complain(answerIsNo, call.at(0), comparison.error());

@@ -11,6 +11,7 @@
 #include <assessment/review.h>
 #include <ledger/entry_json.h>
 #include <session/filled.h>
+#include <session/now.h>
 #include <session/record_session.h>
 #include <sheet/logo.h>
 #include <sheet/sheet.h>
@@ -21,28 +22,8 @@
 
 namespace caprail::verbs {
 
-QString usage() {
-    return QStringLiteral(
-        "caprail [FILE…]                                     the window\n"
-        "caprail plan CASE.json [--least-twist] [--deadline-ms N]  the stack plan, as JSON\n"
-        "caprail show FILE [--json]                          every check, its state and reasons; the gates\n"
-        "caprail check FILE [--seal SHORT-FORM]              integrity, seals, version; whether a printed seal fits\n"
-        "caprail sheet FILE OUT.pdf [--letter] [--metric] [--logo PICTURE]  the build sheet\n"
-        "caprail sheet FILE OUT.png [the same]               its pages as pictures: OUT-1.png, OUT-2.png …\n"
-        "caprail sheet FILE OUT.pdf|OUT.png --replace        in the place of a sheet that was made before\n"
-        "caprail sheet FILE OUT.pdf --difference             what is different since the build before\n"
-        "caprail export FILE DIR                             tables as CSV\n"
-        "caprail export FILE --ledger OUT.jsonl              the whole ledger, one JSON object a line\n"
-        "caprail import LEDGER.jsonl FILE                    a new record from such a ledger; - reads standard input\n"
-        "caprail append FILE ENTRY.json                      one entry, or one a line; - reads standard input\n"
-        "caprail salvage FILE OUT                            a new record from what can be read of a damaged one\n"
-        "caprail shop FOLDER [--list] [--json] [--search WORDS]  the records of a folder; else the window\n"
-        "caprail handover FILE DIR [--csv] [--letter] [--metric]  the customer's folder: sheet, photos, ledger, "
-        "sums\n");
-}
-
 int plan(const QStringList& arguments) {
-    const Call call("plan", arguments, 1, {flag("least-twist"), valued("deadline-ms")});
+    const Call call("plan", arguments, 1);
     if (!call.isGood()) {
         return call.refuseUsage();
     }
@@ -77,7 +58,7 @@ int plan(const QStringList& arguments) {
 }
 
 int show(const QStringList& arguments) {
-    const Call call("show", arguments, 1, {flag("json")});
+    const Call call("show", arguments, 1);
     if (!call.isGood()) {
         return call.refuseUsage();
     }
@@ -117,7 +98,7 @@ int reviewed(const std::string& bytes) {
 } // namespace
 
 int check(const QStringList& arguments) {
-    const Call call("check", arguments, 1, {valued("seal")});
+    const Call call("check", arguments, 1);
     if (!call.isGood()) {
         return call.refuseUsage();
     }
@@ -167,7 +148,7 @@ int sheet(const QStringList& arguments) {
     if (arguments.contains(QStringLiteral("--difference"))) {
         return sheetOfDifference(arguments);
     }
-    const Call call("sheet", arguments, 2, {flag("letter"), flag("metric"), flag("replace"), valued("logo")});
+    const Call call("sheet", arguments, 2);
     if (!call.isGood()) {
         return call.refuseUsage();
     }
@@ -202,7 +183,7 @@ int sheet(const QStringList& arguments) {
 
 int exportRecord(const QStringList& arguments) {
     const bool isLedger = arguments.contains(QStringLiteral("--ledger"));
-    const Call call("export", arguments, isLedger ? 1 : 2, {valued("ledger")});
+    const Call call("export", arguments, isLedger ? 1 : 2);
     if (!call.isGood()) {
         return call.refuseUsage();
     }
@@ -218,7 +199,7 @@ int exportRecord(const QStringList& arguments) {
 }
 
 int importLedger(const QStringList& arguments) {
-    const Call call("import", arguments, 2, {});
+    const Call call("import", arguments, 2);
     if (!call.isGood()) {
         return call.refuseUsage();
     }
@@ -235,7 +216,7 @@ int importLedger(const QStringList& arguments) {
 }
 
 int salvage(const QStringList& arguments) {
-    const Call call("salvage", arguments, 2, {});
+    const Call call("salvage", arguments, 2);
     if (!call.isGood()) {
         return call.refuseUsage();
     }
@@ -254,7 +235,7 @@ int salvage(const QStringList& arguments) {
 }
 
 int append(const QStringList& arguments) {
-    const Call call("append", arguments, 2, {});
+    const Call call("append", arguments, 2);
     if (!call.isGood()) {
         return call.refuseUsage();
     }

@@ -4,8 +4,9 @@
 
 namespace caprail::verbs {
 
-/// Each verb takes its arguments after its name and gives the exit code (command_line.h). What a call looks like is in
-/// `usage()`.
+/// Each verb takes its arguments after its name and gives the exit code (command_line.h). What it takes is told in
+/// verb_table.cpp.
+int newRecord(const QStringList& arguments);
 int plan(const QStringList& arguments);
 int show(const QStringList& arguments);
 int check(const QStringList& arguments);
@@ -14,6 +15,9 @@ int exportRecord(const QStringList& arguments);
 int importLedger(const QStringList& arguments);
 int append(const QStringList& arguments);
 int salvage(const QStringList& arguments);
+/// JSON Schema of what the program reads.
+int schema(const QStringList& arguments);
+int help(const QStringList& arguments);
 /// The records of a folder as a list: only asked when it is printed.
 int shop(const QStringList& arguments);
 
@@ -25,8 +29,5 @@ int sheetOfDifference(const QStringList& arguments);
 /// The folder of a call of `shop` that asks for the window: it has a display and neither --list nor --json. Empty
 /// otherwise.
 QString shopWindowFolder(const QStringList& arguments);
-
-/// One line per verb.
-QString usage();
 
 } // namespace caprail::verbs

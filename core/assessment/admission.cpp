@@ -9,7 +9,7 @@ namespace caprail {
 
 namespace {
 
-Result<void> mayStrike(const Ledger& ledger, const Struck& strike) {
+Result<void> mayStrike(const Ledger& ledger, const Struck& strike, std::optional<Facts>* afterwards) {
     if (auto may = mayBeStruck(ledger, strike.entry, ledger.size()); !may) {
         return may;
     }
@@ -31,6 +31,7 @@ Result<void> mayStrike(const Ledger& ledger, const Struck& strike) {
     };
     // Striking is as if the entry had never been made; every later live entry must still make sense without it.
     Facts facts;
+    bool hasClosing = false; // what `fold` judges by the gates, and this does not
     for (const Entry& entry : ledger.entries()) {
         if (entry.sequence == strike.entry || ledger.isStruck(entry.sequence) ||
             std::holds_alternative<Struck>(entry.body)) {
@@ -43,6 +44,10 @@ Result<void> mayStrike(const Ledger& ledger, const Struck& strike) {
             }
         }
         apply(facts, entry);
+        hasClosing = hasClosing || isClosing(entry.body);
+    }
+    if (afterwards != nullptr && !hasClosing) {
+        *afterwards = std::move(facts);
     }
     return {};
 }
@@ -61,6 +66,10 @@ std::string whyLocked(const Assessment& assessment, const Gate& gate) {
 }
 
 } // namespace
+
+bool isClosing(const Body& body) {
+    return std::holds_alternative<ClosingStepDone>(body) || std::holds_alternative<SignedOff>(body);
+}
 
 bool isAllowedAfterClosing(const Body& body) {
     return std::holds_alternative<NoteAdded>(body) || std::holds_alternative<AttachmentAdded>(body) ||
@@ -82,7 +91,7 @@ Result<void> mayBeStruck(const Ledger& ledger, std::int64_t target, std::int64_t
 }
 
 Result<void> mayAppend(const Ledger& ledger, const Facts& facts, const Assessment& assessment, std::string_view person,
-                       const Body& body, const Units& units) {
+                       const Body& body, const Units& units, std::optional<Facts>* afterwards) {
     if (std::holds_alternative<Salvaged>(body)) {
         return refuse(Core::say("Such an entry is made by salvaging a damaged record, and in no other way."));
     }
@@ -94,7 +103,7 @@ Result<void> mayAppend(const Ledger& ledger, const Facts& facts, const Assessmen
         if (auto ok = admit(facts, person, body); !ok) {
             return ok;
         }
-        return mayStrike(ledger, *strike);
+        return mayStrike(ledger, *strike, afterwards);
     }
     if (facts.isClosed() && !isAllowedAfterClosing(body)) {
         return refuse(Core::say("This build is signed off and closed: begin a new build of this engine to go on."));
@@ -104,8 +113,7 @@ Result<void> mayAppend(const Ledger& ledger, const Facts& facts, const Assessmen
         return refuse(
             Core::say("The trial fit is locked: %1", whyLocked(assessment, assessment.gate(GateKind::trialFit))));
     }
-    const bool isClosing = std::holds_alternative<ClosingStepDone>(body) || std::holds_alternative<SignedOff>(body);
-    if (isClosing && !assessment.gate(GateKind::closing).isOpen) {
+    if (isClosing(body) && !assessment.gate(GateKind::closing).isOpen) {
         return refuse(Core::say("Closing is locked: %1", whyLocked(assessment, assessment.gate(GateKind::closing))));
     }
     if (auto ok = admit(facts, person, body); !ok) {

@@ -16,9 +16,15 @@ Result<void> makesSense(const Facts&, const Body&);
 /// every later entry standing; the order of the work (work_order.h); and what is plausible (plausibility.h), which a `!`
 /// behind the typed value insists on. What the window and `caprail append` ask before they store. The one place for such
 /// rules: whatever a screen refuses before it stores, this refuses too.
+///
+/// Whether a strike may be made is found by folding the ledger without the struck entry. `afterwards`, where it is given,
+/// gets what came of that: the facts as `fold` makes them once the strike is in the ledger, so that a long one is not
+/// folded twice. It stays empty for other entries, and where closing steps must be judged by their gates again.
 Result<void> mayAppend(const Ledger&, const Facts&, const Assessment&, std::string_view person, const Body&,
-                       const Units& units = {});
+                       const Units& units = {}, std::optional<Facts>* afterwards = nullptr);
 
+/// A closing step or the sign-off: what counts only where its gate was open when it was made.
+bool isClosing(const Body&);
 /// Notes, photos and the beginning of a new build: what may follow a sign-off.
 bool isAllowedAfterClosing(const Body&);
 /// Whether the entry `target` is one that may be struck at all, in a ledger that had `size` entries: refuses numbers

@@ -2,6 +2,7 @@
 #include <assessment/facts.h>
 
 #include <algorithm>
+#include <ranges>
 #include <base/say.h>
 #include <ledger/band_names.h>
 #include <ledger/typed_values.h>
@@ -193,9 +194,11 @@ public:
     }
 
     void operator()(const RoundOutcome& e) {
+        // From the end: it is nearly always the last, and a long record has thousands.
+        const auto backwards = std::views::reverse(m_facts.rounds);
         const auto round =
-            std::ranges::find(m_facts.rounds, e.round, [](const RoundFact& r) { return r.begun.what.round; });
-        if (round != m_facts.rounds.end()) {
+            std::ranges::find(backwards, e.round, [](const RoundFact& r) { return r.begun.what.round; });
+        if (round != backwards.end()) {
             round->outcomes.insert_or_assign(e.fastener, seen(e));
         }
         if (e.outcome == Outcome::moved && isVerified(e.fastener.kind)) {
@@ -389,11 +392,18 @@ private:
         if (!isVerified(kind)) {
             return;
         }
-        for (RoundFact& round : m_facts.rounds) {
+        for (RoundFact& round : std::views::reverse(m_facts.rounds)) {
             if (round.voidedBy.entry == 0) {
                 round.voidedBy = {m_entry.sequence, cause};
+            } else if (!isOfOneRound(round.voidedBy.cause)) {
+                return; // what voided it voided all before it: a long record has thousands
             }
         }
+    }
+
+    /// A stack that lies on voids the round that it disturbs, and no other.
+    static bool isOfOneRound(const Cause& cause) {
+        return std::holds_alternative<StackWasOn>(cause) || std::holds_alternative<StackLaidOn>(cause);
     }
 
     [[nodiscard]] bool isComplete(const RoundFact& round) const {
@@ -426,10 +436,8 @@ private:
         if (const std::int64_t invalidatedBy = m_facts.gapInvalidatedBy(p).entry;
             invalidatedBy != current.invalidatedBy) {
             current = {invalidatedBy, {}};
-            for (const auto& reading : m_facts.gaps[p]) {
-                if (reading.entry > invalidatedBy) {
-                    current.sorted.push_back(reading.what.value().value());
-                }
+            for (const auto& reading : m_facts.currentGaps(p)) {
+                current.sorted.push_back(reading.what.value().value());
             }
             std::ranges::sort(current.sorted);
         }

@@ -127,18 +127,9 @@ Assessment assess(const Facts& facts, const Units& units) {
     Assessment assessment;
     const Scatters scatters(facts);
     const Assessing a{facts, units, assessment, scatters};
-    bearingChecks(a);
-    formChecks(a);
-    fitChecks(a);
-    fastenerChecks(a);
-    gapChecks(a);
-    stackChecks(a);
-    recheckChecks(a);
-    flushnessCheck(a);
-    trialFitChecks(a);
-    pickupCheck(a);
-    verifyRoundCheck(a);
-    findingsCheck(a);
+    for (const auto make : checkMakers) {
+        make(a);
+    }
     assessment.weaklyMeasured =
         static_cast<std::size_t>(std::ranges::count_if(assessment.checks, [](const Check& check) {
             return std::ranges::any_of(check.judged,

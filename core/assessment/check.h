@@ -45,6 +45,45 @@ template <> struct WordsOf<CheckKind> {
                                                            {CheckKind::findings, "findings"}}};
 };
 
+/// What a list calls all checks of a kind.
+constexpr std::string_view titleOf(CheckKind kind) {
+    static_assert(WordsOf<CheckKind>::list.size() == static_cast<std::size_t>(CheckKind::findings) + 1,
+                  "each kind of check has its word above; the last kind is named here");
+    switch (kind) {
+    case CheckKind::fastenersTightened:
+        return Core::mark("Fastener groups at torque");
+    case CheckKind::mainClearance:
+        return Core::mark("Main bearing clearances");
+    case CheckKind::rodClearance:
+        return Core::mark("Rod bearing clearances");
+    case CheckKind::taper:
+        return Core::mark("Taper of journals");
+    case CheckKind::outOfRound:
+        return Core::mark("Out-of-round of journals");
+    case CheckKind::fit:
+        return Core::mark("Fits");
+    case CheckKind::gap:
+        return Core::mark("Gaps");
+    case CheckKind::stack:
+        return Core::mark("Shim stacks");
+    case CheckKind::recheck:
+        return Core::mark("Rechecks");
+    case CheckKind::flushness:
+        return Core::mark("Flushness");
+    case CheckKind::girdleWay:
+        return Core::mark("Girdle's way round");
+    case CheckKind::trialFit:
+        return Core::mark("Trial fit");
+    case CheckKind::pickup:
+        return Core::mark("Pickup clearance");
+    case CheckKind::verifyRound:
+        return Core::mark("Torques verified");
+    case CheckKind::findings:
+        break;
+    }
+    return Core::mark("Findings settled");
+}
+
 /// Not proven: it was measured, and something is missing without which no verdict can be given (an instrument, its limit
 /// of error, a repeat). It never counts as good.
 enum class CheckState { notDone, good, out, tooCloseToCall, notProven, stale };
@@ -69,6 +108,7 @@ template <> struct WordsOf<Station> {
                                                         {Station::pickup, Core::mark("Pickup")},
                                                         {Station::closing, Core::mark("Closing")},
                                                         {Station::history, Core::mark("History")}}};
+    static_assert(list.size() == static_cast<std::size_t>(Station::history) + 1, "each station has its word");
 };
 
 /// Where a jump leads: a station and what is selected there.

@@ -38,17 +38,22 @@ struct Assessing {
 void rest(Check& check, std::int64_t entry);
 
 void bearingChecks(const Assessing&);
+void formChecks(const Assessing&);
+void fitChecks(const Assessing&);
 void fastenerChecks(const Assessing&);
 void gapChecks(const Assessing&);
 void stackChecks(const Assessing&);
 void recheckChecks(const Assessing&);
-void formChecks(const Assessing&);
-void fitChecks(const Assessing&);
 void flushnessCheck(const Assessing&);
 void trialFitChecks(const Assessing&);
 void pickupCheck(const Assessing&);
 void verifyRoundCheck(const Assessing&);
 void findingsCheck(const Assessing&);
+
+/// All of them, in the order in which their checks are listed: that of the work.
+inline constexpr void (*checkMakers[])(const Assessing&) = {
+    bearingChecks, formChecks,     fitChecks,      fastenerChecks, gapChecks,        stackChecks,
+    recheckChecks, flushnessCheck, trialFitChecks, pickupCheck,    verifyRoundCheck, findingsCheck};
 
 void makeGates(const Assessing&);
 void makeNextStep(const Assessing&);

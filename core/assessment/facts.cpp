@@ -79,12 +79,19 @@ std::vector<Position> Facts::stacksOn() const {
 }
 
 Change Facts::gapInvalidatedBy(Position p) const {
-    Change last = changeOf(Topic::capMovement, JournalId{JournalKind::main, p.cap});
-    for (const Change& other :
-         {changeOf(Topic::nutAndWasher, p), changeOf(Topic::panRail), changeOf(Topic::crankLaid)}) {
-        last = other.entry > last.entry ? other : last;
-    }
-    return last;
+    // Asked at every reading that is folded: a cause is copied once, not for each topic.
+    const Change* last = nullptr;
+    const auto take = [&](Topic topic, const About& about) {
+        const auto at = changes.find({topic, about});
+        if (at != changes.end() && (last == nullptr || at->second.entry > last->entry)) {
+            last = &at->second;
+        }
+    };
+    take(Topic::capMovement, JournalId{JournalKind::main, p.cap});
+    take(Topic::nutAndWasher, p);
+    take(Topic::panRail, {});
+    take(Topic::crankLaid, {});
+    return last == nullptr ? Change{} : *last;
 }
 
 std::span<const Seen<GapReading>> Facts::currentGaps(Position p) const {

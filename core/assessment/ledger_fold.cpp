@@ -11,10 +11,6 @@ constexpr std::size_t alwaysAllowed = 4'000'000; ///< steps, so that no real rec
 constexpr std::size_t allowedPerEntry = 50;
 constexpr std::size_t perAssessment = 200; ///< steps of an assessment beside one per entry
 
-bool isClosing(const Body& body) {
-    return std::holds_alternative<ClosingStepDone>(body) || std::holds_alternative<SignedOff>(body);
-}
-
 /// What is written beside the work: no gate rests on it.
 bool isAside(const Body& body) {
     return std::holds_alternative<NoteAdded>(body) || std::holds_alternative<AttachmentAdded>(body) ||

@@ -29,6 +29,10 @@ bool isFormula(std::string_view text) {
 
 } // namespace
 
+std::string harmlessCell(std::string_view cell) {
+    return (isFormula(cell) ? "'" : "") + visibleLines(cell);
+}
+
 CsvWriter::CsvWriter(std::initializer_list<std::string_view> head) {
     for (const std::string_view title : head) {
         text(title);
@@ -37,7 +41,7 @@ CsvWriter::CsvWriter(std::initializer_list<std::string_view> head) {
 }
 
 CsvWriter& CsvWriter::text(std::string_view cell) {
-    return plain((isFormula(cell) ? "'" : "") + visibleLines(cell));
+    return plain(harmlessCell(cell));
 }
 
 CsvWriter& CsvWriter::number(std::int64_t cell) {

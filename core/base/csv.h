@@ -9,6 +9,10 @@
 
 namespace caprail {
 
+/// A text as it may be given to a spreadsheet: with an apostrophe before what would be taken for a formula, and what
+/// cannot be seen made visible.
+std::string harmlessCell(std::string_view cell);
+
 /// A table, cell by cell:
 ///
 ///     CsvWriter csv({"shim", "thickness_nm"});

@@ -11,17 +11,15 @@ namespace {
 
 constexpr std::int64_t dayMilliseconds = 86'400'000;
 
-/// Exactly `count` digits at `at`, or nothing.
-std::optional<int> digits(std::string_view text, std::size_t at, std::size_t count) {
-    if (at + count > text.size()) {
-        return {};
-    }
+/// Exactly `count` digits at `at`, which lie in `text`; -1: it holds something else there.
+constexpr int digits(std::string_view text, std::size_t at, std::size_t count) {
     int n = 0;
-    for (const char c : text.substr(at, count)) {
-        if (c < '0' || c > '9') {
-            return {};
+    for (std::size_t i = at; i < at + count; ++i) {
+        const int digit = text[i] - '0';
+        if (digit < 0 || digit > 9) {
+            return -1;
         }
-        n = n * 10 + (c - '0');
+        n = n * 10 + digit;
     }
     return n;
 }
@@ -33,19 +31,40 @@ void putDigits(std::string& text, std::size_t at, std::size_t count, std::int64_
     }
 }
 
+/// The day that a text begins with. A ledger of 100 000 entries reads as many moments on opening.
 std::optional<Date> readDate(std::string_view text) {
-    const auto y = digits(text, 0, 4);
-    const auto m = digits(text, 5, 2);
-    const auto d = digits(text, 8, 2);
-    if (text.size() < 10 || text[4] != '-' || text[7] != '-' || !y || !m || !d || *y < 1970) {
+    if (text.size() < 10 || text[4] != '-' || text[7] != '-') {
         return {};
     }
-    const std::chrono::year_month_day day{std::chrono::year{*y}, std::chrono::month{static_cast<unsigned>(*m)},
-                                          std::chrono::day{static_cast<unsigned>(*d)}};
+    const int y = digits(text, 0, 4);
+    const int m = digits(text, 5, 2);
+    const int d = digits(text, 8, 2);
+    if (y < 1970 || m < 0 || d < 0) {
+        return {};
+    }
+    const std::chrono::year_month_day day{std::chrono::year{y}, std::chrono::month{static_cast<unsigned>(m)},
+                                          std::chrono::day{static_cast<unsigned>(d)}};
     if (!day.ok()) {
         return {};
     }
     return Date{std::chrono::sys_days{day}.time_since_epoch().count()};
+}
+
+/// The milliseconds that follow the day in a text of 20 or 24 characters; -1: it holds no time of day in UTC.
+std::int64_t readTimeOfDay(std::string_view text) {
+    const bool withMilliseconds = text.size() == 24;
+    if (text[10] != 'T' || text[13] != ':' || text[16] != ':' || text.back() != 'Z' ||
+        (withMilliseconds && text[19] != '.')) {
+        return -1;
+    }
+    const int hour = digits(text, 11, 2);
+    const int minute = digits(text, 14, 2);
+    const int second = digits(text, 17, 2);
+    const int milliseconds = withMilliseconds ? digits(text, 20, 3) : 0;
+    if (hour < 0 || hour > 23 || minute < 0 || minute > 59 || second < 0 || second > 59 || milliseconds < 0) {
+        return -1;
+    }
+    return hour * 3'600'000LL + minute * 60'000LL + second * 1'000LL + milliseconds;
 }
 
 } // namespace
@@ -92,19 +111,13 @@ std::string format(UtcTime time) {
 }
 
 Result<UtcTime> parseUtcTime(std::string_view text) {
-    const auto date = readDate(text);
-    const auto hour = digits(text, 11, 2);
-    const auto minute = digits(text, 14, 2);
-    const auto second = digits(text, 17, 2);
-    const bool withMilliseconds = text.size() == 24;
-    const auto milliseconds = withMilliseconds ? digits(text, 20, 3) : std::optional<int>(0);
-    const bool shape = (text.size() == 20 || (withMilliseconds && text[19] == '.')) && text[10] == 'T' &&
-                       text[13] == ':' && text[16] == ':' && text.back() == 'Z';
-    if (!shape || !date || !hour || !minute || !second || !milliseconds || *hour > 23 || *minute > 59 || *second > 59) {
+    const bool isLongEnough = text.size() == 20 || text.size() == 24;
+    const auto date = isLongEnough ? readDate(text) : std::nullopt;
+    const std::int64_t inDay = date ? readTimeOfDay(text) : -1;
+    if (inDay < 0) {
         return refuse(Core::say("“%1” is no moment in UTC: write it like 2026-05-04T09:30:00.000Z.", text));
     }
-    return UtcTime{date->days * dayMilliseconds + *hour * 3'600'000LL + *minute * 60'000LL + *second * 1'000LL +
-                   *milliseconds};
+    return UtcTime{date->days * dayMilliseconds + inDay};
 }
 
 } // namespace caprail

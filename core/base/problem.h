@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
+#include <concepts>
 #include <string>
 #include <tl/expected.hpp>
 #include <utility>
@@ -15,9 +16,18 @@ struct Problem {
 };
 
 /// A value, or the reason why there is none. The one error type of the core: domain functions never throw for bad
-/// input, and never clamp or skip it silently.
-template <class T>
-using Result = tl::expected<T, Problem>;
+/// input, and never clamp or skip it silently. Nor is an answer dropped in silence: the compiler refuses it, and a
+/// deliberate `(void)` says why.
+template <class T> class [[nodiscard]] Result : public tl::expected<T, Problem> {
+public:
+    using tl::expected<T, Problem>::expected;
+    Result() = default;
+    Result(const tl::expected<T, Problem>& other) : tl::expected<T, Problem>(other) {}
+    Result(tl::expected<T, Problem>&& other) : tl::expected<T, Problem>(std::move(other)) {}
+    template <std::same_as<Result> R> friend bool operator==(const R& a, const R& b) {
+        return static_cast<const tl::expected<T, Problem>&>(a) == static_cast<const tl::expected<T, Problem>&>(b);
+    }
+};
 
 /// `return refuse("The kit has no shim S14: add it first.");`
 inline tl::unexpected<Problem> refuse(std::string sentence) {

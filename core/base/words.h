@@ -42,14 +42,25 @@ template <Worded E> std::string shown(E value) {
     return Core::say(word(value));
 }
 
+/// The value that a word stands for; null: none does.
+template <Worded E>
+constexpr const E* valueOf(std::string_view text) {
+    for (const auto& entry : WordsOf<E>::list) {
+        if (entry.word == text) {
+            return &entry.value;
+        }
+    }
+    return nullptr;
+}
+
 /// The value that a word stands for; refuses others with the list of words that would do.
 template <Worded E>
 Result<E> fromWord(std::string_view text) {
+    if (const E* value = valueOf<E>(text)) {
+        return *value;
+    }
     std::string known;
     for (const auto& entry : WordsOf<E>::list) {
-        if (entry.word == text) {
-            return entry.value;
-        }
         known += (known.empty() ? "" : ", ") + std::string(entry.word);
     }
     return refuse(Core::say("“%1” is none of: %2.", text, known));

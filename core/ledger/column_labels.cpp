@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <ledger/column_labels.h>
 
+#include <algorithm>
 #include <array>
 #include <base/say.h>
+#include <ledger/entries.h>
 
 namespace caprail {
 
@@ -143,6 +145,28 @@ constexpr auto labels = std::to_array<std::string_view>({
     Core::mark("whose"),
     Core::mark("why"),
 });
+
+/// The label of a field reads as its name does, with spaces for underscores; a pass has its number inside.
+constexpr bool isLabelOf(std::string_view label, std::string_view name) {
+    const std::string_view number = " %1";
+    if (label.ends_with(number)) {
+        label.remove_suffix(number.size());
+    }
+    return std::ranges::equal(label, name, {}, {}, [](char c) { return c == '_' ? ' ' : c; });
+}
+
+template <class Kind> struct Labelled {
+    static constexpr bool isWhole = std::apply(
+        [](const auto&... described) {
+            return (std::ranges::any_of(labels, [&](auto label) { return isLabelOf(label, described.name); }) && ...);
+        },
+        Kind::fields());
+    static_assert(isWhole, "a field of this kind has no label above");
+};
+template <class... Kind> constexpr bool areLabelled(const std::variant<Kind...>*) {
+    return (Labelled<Kind>::isWhole && ...);
+}
+static_assert(areLabelled(static_cast<const Body*>(nullptr)));
 
 } // namespace
 

@@ -43,7 +43,7 @@ struct LayoutSet : LayoutDescription {
 struct BandSet {
     std::string band;
     Entered<Length> lo, hi;
-    std::optional<Entered<Length>> target;
+    Rare<Entered<Length>> target;
     std::string source; ///< who says so: a person, a document, "common practice"
     static constexpr std::string_view kind = "band_set", title = Core::mark("Band set");
     static constexpr auto fields() {
@@ -88,9 +88,9 @@ struct FastenerGroupSet {
     std::string grade;  ///< grade or material
     std::string lubricant;
     TighteningMethod method = TighteningMethod::torque;
-    std::optional<Entered<Torque>> torque;
-    std::optional<Entered<Angle>> angle;
-    std::optional<Entered<Length>> stretch;
+    Rare<Entered<Torque>> torque;
+    Rare<Entered<Angle>> angle;
+    Rare<Entered<Length>> stretch;
     std::int64_t steps = 3;
     NameList sequence; ///< fastener codes in the order of tightening; empty: from the centre outwards
     std::string source;
@@ -123,13 +123,13 @@ struct InstrumentAdded {
     std::string instrument; ///< its name in this record, without spaces: "MIC-1"
     InstrumentType type = InstrumentType::micrometer;
     std::string maker, serial;
-    std::optional<Entered<Length>> limitOfError;                  ///< half-width, for length instruments
-    std::optional<Entered<Torque>> smallestTorque, largestTorque; ///< for wrenches
-    std::optional<Date> calibrated, due;
-    std::optional<std::int64_t> dueCycles, cycles; ///< pulls allowed between calibrations; pulls before this record
-    std::optional<Entered<Length>> step = {};      ///< smallest step that it is read to; of leaves, between two sums
-    std::optional<std::string> setWith = {};  ///< the micrometer that a bore gauge is set in before each use
-    std::optional<std::string> corrects = {}; ///< which error of the earlier statements, and why it is one
+    Rare<Entered<Length>> limitOfError;                  ///< half-width, for length instruments
+    Rare<Entered<Torque>> smallestTorque, largestTorque; ///< for wrenches
+    Rare<Date> calibrated, due;
+    Rare<std::int64_t> dueCycles, cycles; ///< pulls allowed between calibrations; pulls before this record
+    Rare<Entered<Length>> step = {};      ///< smallest step that it is read to; of leaves, between two sums
+    Rare<std::string> setWith = {};  ///< the micrometer that a bore gauge is set in before each use
+    Rare<std::string> corrects = {}; ///< which error of the earlier statements, and why it is one
     static constexpr std::string_view kind = "instrument_added", title = Core::mark("Instrument added");
     static constexpr auto fields() {
         using S = InstrumentAdded;
@@ -150,7 +150,7 @@ struct JournalReading {
     std::int64_t direction = 1; ///< around it: 1 vertical (square to the parting line), 2 horizontal
     Entered<Length> diameter;
     std::string instrument;
-    std::optional<Entered<Temperature>> partTemperature = {}; ///< of the part, by a thermometer
+    Rare<Entered<Temperature>> partTemperature = {}; ///< of the part, by a thermometer
     static constexpr std::string_view kind = "journal_reading", title = Core::mark("Journal measured");
     static constexpr auto fields() {
         using S = JournalReading;
@@ -168,7 +168,7 @@ struct BoreReading {
     std::int64_t station = 1;
     Entered<Length> value; ///< a diameter, or a clearance when by strip
     std::string instrument;
-    std::optional<Entered<Temperature>> partTemperature = {}; ///< of the part, by a thermometer
+    Rare<Entered<Temperature>> partTemperature = {}; ///< of the part, by a thermometer
     static constexpr std::string_view kind = "bore_reading", title = Core::mark("Bore measured");
     static constexpr auto fields() {
         using S = BoreReading;
@@ -187,7 +187,7 @@ struct ShellMeasured {
     Entered<Length> thickness;
     bool isMarked = false; ///< the marked thickness; false: measured
     std::string instrument;
-    std::optional<Entered<Temperature>> partTemperature = {}; ///< of the part, by a thermometer
+    Rare<Entered<Temperature>> partTemperature = {}; ///< of the part, by a thermometer
     static constexpr std::string_view kind = "shell_measured", title = Core::mark("Shell thickness");
     static constexpr auto fields() {
         using S = ShellMeasured;
@@ -215,7 +215,7 @@ struct FitReading {
     std::int64_t place = 1; ///< which one: the throw for rod side clearance, the cylinder for a ring gap, else 1
     Entered<Length> value;
     std::string instrument;
-    std::optional<Entered<Temperature>> partTemperature = {}; ///< of the part, by a thermometer
+    Rare<Entered<Temperature>> partTemperature = {}; ///< of the part, by a thermometer
     static constexpr std::string_view kind = "fit_reading", title = Core::mark("Fit measured");
     static constexpr auto fields() {
         using S = FitReading;
@@ -254,9 +254,9 @@ struct PartChanged {
 /// A fastener brought to its specified value outside a verify round.
 struct FastenerTightened {
     FastenerId fastener;
-    std::optional<Entered<Torque>> torque;
-    std::optional<Entered<Angle>> angle;
-    std::optional<Entered<Length>> stretch;
+    Rare<Entered<Torque>> torque;
+    Rare<Entered<Angle>> angle;
+    Rare<Entered<Length>> stretch;
     std::string instrument;
     static constexpr std::string_view kind = "fastener_tightened", title = Core::mark("Fastener tightened");
     static constexpr auto fields() {
@@ -290,8 +290,8 @@ struct RoundOutcome {
     std::int64_t round = 1;
     FastenerId fastener;
     Outcome outcome = Outcome::held;
-    std::optional<Entered<Angle>> angle; ///< that a moved one turned
-    std::optional<Entered<Torque>> torque;
+    Rare<Entered<Angle>> angle; ///< that a moved one turned
+    Rare<Entered<Torque>> torque;
     std::string instrument;
     static constexpr std::string_view kind = "round_outcome", title = Core::mark("Verified");
     static constexpr auto fields() {
@@ -310,8 +310,8 @@ struct GapReading {
     std::int64_t pass = 1;
     Entered<Length> gap; ///< that goes
     std::string instrument;
-    std::optional<Entered<Length>> doesNotGo = {}; ///< more than `gap`
-    std::optional<std::string> straightedge = {};  ///< that lay across the rails; none: not known
+    Rare<Entered<Length>> doesNotGo = {}; ///< more than `gap`
+    Rare<std::string> straightedge = {};  ///< that lay across the rails; none: not known
     /// What the reading says: the middle between what goes and what does not, or what goes.
     [[nodiscard]] Length value() const {
         return doesNotGo ? Length((gap.value.value() + doesNotGo->value.value()) / 2) : gap.value;
@@ -340,7 +340,7 @@ struct ShimMeasured {
     std::string shim;
     Entered<Length> thickness;
     std::string instrument;
-    std::optional<Entered<Temperature>> partTemperature = {}; ///< of the part, by a thermometer
+    Rare<Entered<Temperature>> partTemperature = {}; ///< of the part, by a thermometer
     static constexpr std::string_view kind = "shim_measured", title = Core::mark("Shim measured");
     static constexpr auto fields() {
         using S = ShimMeasured;
@@ -402,9 +402,9 @@ struct RecheckMade {
     Position position;
     Feel feel = Feel::drags;
     std::string instrument;
-    std::optional<NameList> thickerOut = {}, thickerIn = {}; ///< shims of the stack left out, and laid in instead
+    Rare<NameList> thickerOut = {}, thickerIn = {}; ///< shims of the stack left out, and laid in instead
     std::optional<Feel> thickerFelt = {};
-    std::optional<NameList> thinnerOut = {}, thinnerIn = {};
+    Rare<NameList> thinnerOut = {}, thinnerIn = {};
     std::optional<Feel> thinnerFelt = {};
     static constexpr std::string_view kind = "recheck_made", title = Core::mark("Recheck");
     static constexpr auto fields() {
@@ -477,7 +477,7 @@ struct TrialFitResult {
     TrialItem item = TrialItem::dipstick;
     std::int64_t throwNumber = 0; ///< for counterweights and rod bolts, else 0
     TrialResult result = TrialResult::pass;
-    std::optional<Entered<Length>> clearance;
+    Rare<Entered<Length>> clearance;
     std::string note;
     static constexpr std::string_view kind = "trial_fit_result", title = Core::mark("Trial fit");
     static constexpr auto fields() {
@@ -491,7 +491,7 @@ struct PickupReading {
     PickupTerm term = PickupTerm::panDepth;
     Entered<Length> value;
     std::string instrument;
-    std::optional<Entered<Temperature>> partTemperature = {}; ///< of the part, by a thermometer
+    Rare<Entered<Temperature>> partTemperature = {}; ///< of the part, by a thermometer
     static constexpr std::string_view kind = "pickup_reading", title = Core::mark("Pickup term measured");
     static constexpr auto fields() {
         using S = PickupReading;

@@ -34,6 +34,20 @@ struct Entry {
 std::string canonicalText(std::int64_t sequence, UtcTime time, std::string_view person, const KindInfo&,
                           const std::vector<Cell>&);
 std::string canonicalText(const Entry&);
+/// Writes canonical texts one after another into the same memory: for whole ledgers.
+class CanonicalWriter {
+public:
+    /// `time` is the moment as it is written (`format` of it). The text lives until the next call.
+    std::string_view write(std::int64_t sequence, std::string_view time, std::string_view person, const KindInfo&,
+                           std::span<const CellView>);
+
+private:
+    void text(std::string_view text);
+    void number(std::int64_t number);
+    void copy(std::string_view bytes);
+    std::vector<char> m_memory;
+    char* m_end = nullptr; ///< of what is written
+};
 
 /// SHA-256 over the 32 bytes of the earlier seal (zeros before the first entry) followed by the canonical text.
 Seal sealOver(const Seal& previous, std::string_view canonicalText);

@@ -74,6 +74,25 @@ Result<std::optional<std::string>> takeText(QJsonObject& object, const QString& 
     return std::optional<std::string>(utf8(value.toString()));
 }
 
+std::string namesOf(const std::vector<Column>& columns) {
+    std::string names;
+    for (const Column& column : columns) {
+        names += (names.empty() ? "" : ", ") + column.name;
+    }
+    return names;
+}
+
+/// The columns that must be given and were not, so that one answer names all of them.
+std::vector<Column> missingOf(const KindInfo& info, const std::vector<Cell>& cells) {
+    std::vector<Column> missing;
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        if (std::holds_alternative<std::monostate>(cells[i]) && !info.columns[i].optional) {
+            missing.push_back(info.columns[i]);
+        }
+    }
+    return missing;
+}
+
 Result<std::vector<Cell>> takeCells(QJsonObject& object, const KindInfo& info) {
     std::vector<Cell> cells;
     const QJsonObject all = object;
@@ -99,7 +118,11 @@ Result<std::vector<Cell>> takeCells(QJsonObject& object, const KindInfo& info) {
         cells.push_back(*typed ? std::move(**typed) : emptyText ? Cell(std::string()) : Cell());
     }
     if (!object.isEmpty()) {
-        return refuse(Core::say("The entry “%1” has no member “%2”.", info.kind, utf8(object.begin().key())));
+        return refuse(Core::say("The entry “%1” has no member “%2”; it has: %3.", info.kind,
+                                utf8(object.begin().key()), namesOf(info.columns)));
+    }
+    if (const auto lacking = missingOf(info, cells); !lacking.empty()) {
+        return refuse(Core::say("The entry “%1” lacks: %2.", info.kind, namesOf(lacking)));
     }
     return cells;
 }

@@ -6,6 +6,8 @@
 #include <string>
 #include <string_view>
 #include <base/date.h>
+#include <base/rare.h>
+#include <span>
 #include <units/parse.h>
 #include <base/words.h>
 #include <variant>
@@ -16,6 +18,11 @@ namespace caprail {
 /// What one column of one entry holds: nothing, a whole number or a text. Everything that an entry says is made of
 /// these three, which is all that a table, a JSON line, a seal and a CSV cell need to agree on.
 using Cell = std::variant<std::monostate, std::int64_t, std::string>;
+
+/// A cell that is looked at where its text lies, and not copied. The text must outlive it.
+using CellView = std::variant<std::monostate, std::int64_t, std::string_view>;
+/// The same cells, looked at.
+std::vector<CellView> viewsOf(const std::vector<Cell>&);
 
 /// One column of an entry kind.
 struct Column {
@@ -39,57 +46,83 @@ constexpr Field<Struct, Member> field(std::string_view name, Member Struct::*mem
     return {name, member};
 }
 
-/// How one C++ type is laid out in columns: `columns(name)`, `write(value, cells)`, and `read(cells, at)` which takes
-/// as many cells as `columns` gives, or refuses. A new field type is one specialisation.
+/// How one C++ type is laid out in columns: `width` columns, which `columns(name)` describes; `write(value, cells)`;
+/// and `read(cells, value)`, which takes as many cells, or gives false once the reader was told why. A new field type
+/// is one specialisation.
 template <class T> struct Codec;
 
-/// Takes the cells of one entry one after another; every refusal names the column.
+/// Takes the cells of one entry one after another; every refusal names the column. Whole ledgers are read through it,
+/// so what is good costs no allocation but that of the value itself.
 class CellReader {
 public:
-    CellReader(const std::vector<Column>& columns, const std::vector<Cell>& cells)
+    CellReader(const std::vector<Column>& columns, std::span<const CellView> cells)
         : m_columns(columns), m_cells(cells) {}
     [[nodiscard]] bool atEmpty() const { return std::holds_alternative<std::monostate>(m_cells[m_at]); }
     void skip(std::size_t n) { m_at += n; }
-    Result<std::int64_t> integer();
-    Result<std::string> text();
-    /// Names the column read last in front of a sentence.
-    [[nodiscard]] tl::unexpected<Problem> refuseLast(const std::string& sentence) const;
+    bool integer(std::int64_t& out) {
+        const auto* n = std::get_if<std::int64_t>(&m_cells[m_at++]);
+        out = n == nullptr ? 0 : *n;
+        return n != nullptr || refuseType(Column::Type::integer);
+    }
+    bool text(std::string_view& out) {
+        const auto* s = std::get_if<std::string_view>(&m_cells[m_at++]);
+        out = s == nullptr ? std::string_view() : *s;
+        return s != nullptr || refuseType(Column::Type::text);
+    }
+    /// Keeps the sentence, with the name of the column read last in front of it; false.
+    bool refuseLast(const std::string& sentence);
+    /// Why the last `read` gave false.
+    [[nodiscard]] const std::string& refusal() const { return m_refusal; }
 
 private:
+    bool refuseType(Column::Type wanted);
     const std::vector<Column>& m_columns;
-    const std::vector<Cell>& m_cells;
+    std::span<const CellView> m_cells;
     std::size_t m_at = 0;
+    std::string m_refusal;
 };
 
 template <> struct Codec<std::string> {
+    static constexpr std::size_t width = 1;
     static std::vector<Column> columns(std::string_view name) {
         return {{std::string(name), Column::Type::text, false, {}}};
     }
     static void write(const std::string& value, std::vector<Cell>& out) { out.emplace_back(value); }
-    static Result<std::string> read(CellReader& in) { return in.text(); }
+    static bool read(CellReader& in, std::string& value) {
+        std::string_view text;
+        if (!in.text(text)) {
+            return false;
+        }
+        value.assign(text);
+        return true;
+    }
 };
 
 template <> struct Codec<std::int64_t> {
+    static constexpr std::size_t width = 1;
     static std::vector<Column> columns(std::string_view name) {
         return {{std::string(name), Column::Type::integer, false, {}}};
     }
     static void write(std::int64_t value, std::vector<Cell>& out) { out.emplace_back(value); }
-    static Result<std::int64_t> read(CellReader& in) { return in.integer(); }
+    static bool read(CellReader& in, std::int64_t& value) { return in.integer(value); }
 };
 
 template <> struct Codec<bool> {
+    static constexpr std::size_t width = 1;
     static std::vector<Column> columns(std::string_view name) { return Codec<std::int64_t>::columns(name); }
     static void write(bool value, std::vector<Cell>& out) { out.emplace_back(std::int64_t(value ? 1 : 0)); }
-    static Result<bool> read(CellReader& in) {
-        auto n = in.integer();
-        if (n && *n != 0 && *n != 1) {
-            return in.refuseLast(Core::say("must be 0 or 1"));
+    static bool read(CellReader& in, bool& value) {
+        std::int64_t n = 0;
+        if (!in.integer(n)) {
+            return false;
         }
-        return n.map([](std::int64_t value) { return value == 1; });
+        value = n == 1;
+        return n == 0 || n == 1 || in.refuseLast(Core::say("must be 0 or 1"));
     }
 };
 
 template <Worded E> struct Codec<E> {
+    static constexpr std::size_t width = 1;
     static std::vector<Column> columns(std::string_view name) {
         Column column{std::string(name), Column::Type::text, false, {}};
         for (const auto& entry : allWords<E>()) {
@@ -98,13 +131,16 @@ template <Worded E> struct Codec<E> {
         return {column};
     }
     static void write(E value, std::vector<Cell>& out) { out.emplace_back(std::string(word(value))); }
-    static Result<E> read(CellReader& in) {
-        auto text = in.text();
-        if (!text) {
-            return tl::unexpected(text.error());
+    static bool read(CellReader& in, E& value) {
+        std::string_view text;
+        if (!in.text(text)) {
+            return false;
         }
-        auto value = fromWord<E>(*text);
-        return value ? value : in.refuseLast(Core::say("holds a word it does not know: %1", value.error().sentence));
+        if (const E* known = valueOf<E>(text)) {
+            value = *known;
+            return true;
+        }
+        return in.refuseLast(Core::say("holds a word it does not know: %1", fromWord<E>(text).error().sentence));
     }
 };
 
@@ -120,22 +156,26 @@ template <> inline constexpr std::string_view columnUnit<Stress> = "_kPa";
 template <class Tag> struct Codec<Quantity<Tag>> {
     using Q = Quantity<Tag>;
     static_assert(!columnUnit<Q>.empty());
+    static constexpr std::size_t width = 1;
     static std::vector<Column> columns(std::string_view name) {
         return Codec<std::int64_t>::columns(std::string(name) + std::string(columnUnit<Q>));
     }
     static void write(Q value, std::vector<Cell>& out) { out.emplace_back(value.value()); }
-    static Result<Q> read(CellReader& in) {
-        auto n = in.integer();
-        // Ten times the size of any engine, in any unit: beyond it sums could run over.
-        if (n && (*n > 1'000'000'000'000'000 || *n < -1'000'000'000'000'000)) {
-            return in.refuseLast(Core::say("holds a number too large for any engine"));
+    static bool read(CellReader& in, Q& value) {
+        std::int64_t n = 0;
+        if (!in.integer(n)) {
+            return false;
         }
-        return n.map([](std::int64_t value) { return Q(value); });
+        value = Q(n);
+        // Ten times the size of any engine, in any unit: beyond it sums could run over.
+        return (n <= 1'000'000'000'000'000 && n >= -1'000'000'000'000'000) ||
+               in.refuseLast(Core::say("holds a number too large for any engine"));
     }
 };
 
 /// A quantity and what was typed for it: two columns, "gap_nm" and "gap_typed".
 template <class Q> struct Codec<Entered<Q>> {
+    static constexpr std::size_t width = 2;
     static std::vector<Column> columns(std::string_view name) {
         auto list = Codec<Q>::columns(name);
         list.push_back({std::string(name) + "_typed", Column::Type::text, false, {}});
@@ -145,68 +185,63 @@ template <class Q> struct Codec<Entered<Q>> {
         Codec<Q>::write(value.value, out);
         out.emplace_back(value.typed);
     }
-    static Result<Entered<Q>> read(CellReader& in) {
-        auto value = Codec<Q>::read(in);
-        if (!value) {
-            return tl::unexpected(value.error());
-        }
-        return in.text().map([&](std::string typed) { return Entered<Q>{*value, std::move(typed)}; });
+    static bool read(CellReader& in, Entered<Q>& value) {
+        return Codec<Q>::read(in, value.value) && Codec<std::string>::read(in, value.typed);
     }
 };
 
-template <class T> struct Codec<std::optional<T>> {
+/// What may be empty: its columns are empty then.
+template <class Optional> struct OptionalCodec {
+    using Value = Codec<typename Optional::value_type>;
+    static constexpr std::size_t width = Value::width;
     static std::vector<Column> columns(std::string_view name) {
-        auto list = Codec<T>::columns(name);
+        auto list = Value::columns(name);
         for (auto& column : list) {
             column.optional = true;
         }
         return list;
     }
-    static void write(const std::optional<T>& value, std::vector<Cell>& out) {
+    static void write(const Optional& value, std::vector<Cell>& out) {
         if (value) {
-            Codec<T>::write(*value, out);
+            Value::write(*value, out);
         } else {
-            out.resize(out.size() + columns("").size());
+            out.resize(out.size() + width);
         }
     }
-    static Result<std::optional<T>> read(CellReader& in) {
+    static bool read(CellReader& in, Optional& value) {
         if (in.atEmpty()) {
-            in.skip(columns("").size());
-            return std::optional<T>();
+            in.skip(width);
+            value.reset();
+            return true;
         }
-        return Codec<T>::read(in).map([](T value) { return std::optional<T>(std::move(value)); });
+        return Value::read(in, value.emplace());
     }
 };
+template <class T> struct Codec<std::optional<T>> : OptionalCodec<std::optional<T>> {};
+template <class T> struct Codec<Rare<T>> : OptionalCodec<Rare<T>> {};
 
-/// Ids are written by their code ("3R", "main-3", "main-3R-outer") and read back by their parser.
-template <class Id, Result<Id> (*Parse)(std::string_view)> struct CodeCodec {
+/// Ids are written by their code ("3R", "main-3", "main-3R-outer") and read back by their parser; a day likewise.
+template <class Id, std::string (*Write)(Id), Result<Id> (*Parse)(std::string_view)> struct CodeCodec {
+    static constexpr std::size_t width = 1;
     static std::vector<Column> columns(std::string_view name) { return Codec<std::string>::columns(name); }
-    static void write(Id value, std::vector<Cell>& out) { out.emplace_back(code(value)); }
-    static Result<Id> read(CellReader& in) {
-        auto text = in.text();
-        if (!text) {
-            return tl::unexpected(text.error());
+    static void write(Id value, std::vector<Cell>& out) { out.emplace_back(Write(value)); }
+    static bool read(CellReader& in, Id& value) {
+        std::string_view text;
+        if (!in.text(text)) {
+            return false;
         }
-        auto value = Parse(*text);
-        return value ? value : in.refuseLast(value.error().sentence);
+        const auto parsed = Parse(text);
+        if (!parsed) {
+            return in.refuseLast(parsed.error().sentence);
+        }
+        value = *parsed;
+        return true;
     }
 };
-template <> struct Codec<Position> : CodeCodec<Position, parsePosition> {};
-template <> struct Codec<JournalId> : CodeCodec<JournalId, parseJournal> {};
-template <> struct Codec<FastenerId> : CodeCodec<FastenerId, parseFastener> {};
-
-template <> struct Codec<Date> {
-    static std::vector<Column> columns(std::string_view name) { return Codec<std::string>::columns(name); }
-    static void write(Date value, std::vector<Cell>& out) { out.emplace_back(format(value)); }
-    static Result<Date> read(CellReader& in) {
-        auto text = in.text();
-        if (!text) {
-            return tl::unexpected(text.error());
-        }
-        auto value = parseDate(*text);
-        return value ? value : in.refuseLast(value.error().sentence);
-    }
-};
+template <> struct Codec<Position> : CodeCodec<Position, code, parsePosition> {};
+template <> struct Codec<JournalId> : CodeCodec<JournalId, code, parseJournal> {};
+template <> struct Codec<FastenerId> : CodeCodec<FastenerId, code, parseFastener> {};
+template <> struct Codec<Date> : CodeCodec<Date, format, parseDate> {};
 
 /// A list of names in one text column, parted by single spaces: "S014 S022". Names hold no spaces.
 struct NameList {
@@ -214,9 +249,10 @@ struct NameList {
     friend bool operator==(const NameList&, const NameList&) = default;
 };
 template <> struct Codec<NameList> {
+    static constexpr std::size_t width = 1;
     static std::vector<Column> columns(std::string_view name) { return Codec<std::string>::columns(name); }
     static void write(const NameList& value, std::vector<Cell>& out);
-    static Result<NameList> read(CellReader& in);
+    static bool read(CellReader& in, NameList& value);
 };
 
 } // namespace caprail

@@ -3,32 +3,31 @@
 
 #include <algorithm>
 #include <array>
-#include <numeric>
 #include <base/say.h>
 
 namespace caprail {
 
-tl::unexpected<Problem> CellReader::refuseLast(const std::string& sentence) const {
+std::vector<CellView> viewsOf(const std::vector<Cell>& cells) {
+    std::vector<CellView> views;
+    views.reserve(cells.size());
+    for (const Cell& cell : cells) {
+        views.push_back(std::visit([](const auto& held) { return CellView(held); }, cell));
+    }
+    return views;
+}
+
+bool CellReader::refuseLast(const std::string& sentence) {
     const std::string& name = m_columns[m_at == 0 ? 0 : m_at - 1].name;
-    return refuse("“" + name + "” " + sentence + (sentence.ends_with('.') ? "" : "."));
+    m_refusal = "“" + name + "” " + sentence + (sentence.ends_with('.') ? "" : ".");
+    return false;
 }
 
-Result<std::int64_t> CellReader::integer() {
-    const Cell& cell = m_cells[m_at++];
-    if (const auto* n = std::get_if<std::int64_t>(&cell)) {
-        return *n;
+bool CellReader::refuseType(Column::Type wanted) {
+    if (std::holds_alternative<std::monostate>(m_cells[m_at - 1])) {
+        return refuseLast(Core::say("is missing"));
     }
-    return refuseLast(std::holds_alternative<std::monostate>(cell) ? Core::say("is missing")
-                                                                   : Core::say("must be a whole number"));
-}
-
-Result<std::string> CellReader::text() {
-    const Cell& cell = m_cells[m_at++];
-    if (const auto* s = std::get_if<std::string>(&cell)) {
-        return *s;
-    }
-    return refuseLast(std::holds_alternative<std::monostate>(cell) ? Core::say("is missing")
-                                                                   : Core::say("must be a text"));
+    return refuseLast(wanted == Column::Type::integer ? Core::say("must be a whole number")
+                                                      : Core::say("must be a text"));
 }
 
 void Codec<NameList>::write(const NameList& value, std::vector<Cell>& out) {
@@ -39,25 +38,22 @@ void Codec<NameList>::write(const NameList& value, std::vector<Cell>& out) {
     out.emplace_back(std::move(text));
 }
 
-Result<NameList> Codec<NameList>::read(CellReader& in) {
-    auto text = in.text();
-    if (!text) {
-        return tl::unexpected(text.error());
+bool Codec<NameList>::read(CellReader& in, NameList& value) {
+    std::string_view text;
+    if (!in.text(text)) {
+        return false;
     }
-    NameList list;
+    value.names.clear();
     std::size_t at = 0;
-    while (at < text->size()) {
-        const std::size_t end = std::min(text->find(' ', at), text->size());
+    while (at < text.size()) {
+        const std::size_t end = std::min(text.find(' ', at), text.size());
         if (end == at) {
             return in.refuseLast(Core::say("must hold names parted by single spaces"));
         }
-        list.names.push_back(text->substr(at, end - at));
+        value.names.emplace_back(text.substr(at, end - at));
         at = end + 1;
     }
-    if (text->ends_with(' ')) {
-        return in.refuseLast(Core::say("must hold names parted by single spaces"));
-    }
-    return list;
+    return !text.ends_with(' ') || in.refuseLast(Core::say("must hold names parted by single spaces"));
 }
 
 namespace {
@@ -90,41 +86,46 @@ template <class S> std::vector<Cell> write(const S& body) {
     return cells;
 }
 
-template <class S> Result<Body> read(const std::vector<Column>& columns, const std::vector<Cell>& cells) {
-    S body;
+template <class S>
+Result<void> read(const std::vector<Column>& columns, std::span<const CellView> cells, Body& out) {
+    S& body = out.emplace<S>();
     CellReader in(columns, cells);
-    Result<void> outcome;
-    std::apply(
+    const bool isGood = std::apply(
         [&]<class... F>(const F&... fields) {
             const auto take = [&]<class Owner, class Member>(const Field<Owner, Member>& f) {
-                if (!outcome) {
-                    return;
-                }
-                auto value = Codec<Member>::read(in);
-                if (value) {
-                    body.*(f.member) = std::move(*value);
-                } else {
-                    outcome = tl::unexpected(value.error());
-                }
+                return Codec<Member>::read(in, body.*(f.member));
             };
-            (take(fields), ...);
+            return (take(fields) && ...);
         },
         S::fields());
-    if (!outcome) {
-        return refuse(Core::say("The entry “%1” cannot be read: %2", S::kind, outcome.error().sentence));
+    if (!isGood) {
+        return refuse(Core::say("The entry “%1” cannot be read: %2", S::kind, in.refusal()));
     }
-    return Body(std::move(body));
+    return {};
+}
+
+/// The four members that every entry has, and one per column.
+std::vector<CanonicalMember> canonicalOf(const std::vector<Column>& columns) {
+    using Of = CanonicalMember::Of;
+    std::vector<CanonicalMember> members{
+        {"kind", Of::kind}, {"person", Of::person}, {"sequence", Of::sequence}, {"time", Of::time}};
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+        members.push_back({columns[i].name, Of::column, i});
+    }
+    std::ranges::sort(members, {}, &CanonicalMember::name);
+    for (CanonicalMember& member : members) {
+        member.name = ",\"" + member.name + "\":"; // column names are plain ASCII identifiers
+    }
+    return members;
 }
 
 template <class S> KindInfo infoOf() {
     KindInfo info{S::kind, S::title, columnsOf<S>(), {}};
-    info.canonicalOrder.resize(info.columns.size());
-    std::iota(info.canonicalOrder.begin(), info.canonicalOrder.end(), std::size_t{0});
-    std::ranges::sort(info.canonicalOrder, {}, [&](std::size_t i) { return std::string_view(info.columns[i].name); });
+    info.canonical = canonicalOf(info.columns);
     return info;
 }
 
-using Reader = Result<Body> (*)(const std::vector<Column>&, const std::vector<Cell>&);
+using Reader = Result<void> (*)(const std::vector<Column>&, std::span<const CellView>, Body&);
 
 template <class... S> std::vector<KindInfo> infosOf(const std::variant<S...>*) {
     return {infoOf<S>()...};
@@ -145,11 +146,33 @@ const KindInfo& kindOf(const Body& body) {
     return allKinds()[body.index()];
 }
 
+namespace {
+
+/// Kinds with a word in common, so that whoever guessed “gap” is told “gap_reading”.
+std::string kindsLike(std::string_view kind) {
+    std::string like;
+    for (const KindInfo& info : allKinds()) {
+        for (std::size_t at = 0; at < info.kind.size(); at = std::min(info.kind.find('_', at), info.kind.size()) + 1) {
+            const std::string_view part = info.kind.substr(at, info.kind.find('_', at) - at);
+            if (part.size() > 2 && kind.find(part) != std::string_view::npos) {
+                like += (like.empty() ? "" : ", ") + std::string(info.kind);
+                break;
+            }
+        }
+    }
+    return like;
+}
+
+} // namespace
+
 Result<std::size_t> kindIndex(std::string_view kind) {
     const auto kinds = allKinds();
     const auto at = std::ranges::find(kinds, kind, &KindInfo::kind);
     if (at == kinds.end()) {
-        return refuse(Core::say("This program knows no entry kind “%1”: check its spelling.", kind));
+        const std::string like = kindsLike(kind);
+        return refuse(like.empty()
+                          ? Core::say("This program knows no entry kind “%1”: “caprail help entries” lists them.", kind)
+                          : Core::say("This program knows no entry kind “%1”; there are: %2.", kind, like));
     }
     return static_cast<std::size_t>(at - kinds.begin());
 }
@@ -159,13 +182,21 @@ std::vector<Cell> cellsOf(const Body& body) {
 }
 
 Result<Body> bodyFrom(std::size_t index, const std::vector<Cell>& cells) {
+    Result<Body> body;
+    if (auto done = readBody(index, viewsOf(cells), *body); !done) {
+        return tl::unexpected(done.error());
+    }
+    return body;
+}
+
+Result<void> readBody(std::size_t index, std::span<const CellView> cells, Body& body) {
     static constexpr auto readers = readersOf(static_cast<const Body*>(nullptr));
     const KindInfo& info = allKinds()[index];
     if (cells.size() != info.columns.size()) {
         return refuse(Core::say("The entry “%1” has %2 values, but its kind has %3.", info.kind, cells.size(),
                                 info.columns.size()));
     }
-    return readers[index](info.columns, cells);
+    return readers[index](info.columns, cells, body);
 }
 
 } // namespace caprail

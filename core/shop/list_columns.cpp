@@ -11,13 +11,6 @@ namespace {
 
 constexpr const char* dash = "–";
 
-/// A member that `fields()` forgot would be lost on the way through the index: with one more, this does not compile.
-[[maybe_unused]] void everyMember(const RecordSummary& summary) {
-    [[maybe_unused]] const auto& [customer, engine, serial, lastEntry, who, entries, state, build, roundResult, round,
-                                  pulled, moved, out, stale, templateName, layout, people, due] = summary;
-}
-static_assert(std::tuple_size_v<decltype(RecordSummary::fields())> == 18, "each member is a field");
-
 bool isKnown(const ShopRow& row) {
     return row.summary.state != JobState::unknown;
 }

@@ -96,8 +96,7 @@ struct RecordSummary {
     std::optional<Date> due;            ///< the earliest calibration of its instruments that falls due
 
     /// Every field, once. The index's table, what is written into it and read from it, the JSON of the command line,
-    /// its line and the columns of the list, in this order, are made from it. A new one raises `indexVersion`
-    /// (shop_index.cpp).
+    /// its line and the columns of the list, in this order, are made from it.
     static constexpr auto fields() {
         using S = RecordSummary;
         return std::make_tuple(
@@ -161,6 +160,13 @@ struct RecordSummary {
     }
     friend bool operator==(const RecordSummary&, const RecordSummary&) = default;
 };
+
+/// A member that `fields()` forgot would be lost on the way through the index: with one more, this does not compile.
+inline void everyMember(const RecordSummary& summary) {
+    [[maybe_unused]] const auto& [customer, engine, serial, lastEntry, who, entries, state, build, roundResult, round,
+                                  pulled, moved, out, stale, templateName, layout, people, due] = summary;
+}
+static_assert(std::tuple_size_v<decltype(RecordSummary::fields())> == 18, "each member is a field");
 
 /// Calls `visit(field)` for every field of the summary, in order.
 template <class Visit> constexpr void eachSummaryField(Visit visit) {

@@ -19,7 +19,8 @@ namespace caprail {
 
 namespace {
 
-/// Raised with every change of the tables or of what is worked out from a record.
+/// Raised with every change of what is worked out from a record; a change of the tables tells by itself
+/// (`tablesVersion`).
 constexpr std::int64_t indexVersion = 2;
 
 // What is known of the file itself; the fields of the summary follow (record_summary.h).
@@ -118,6 +119,13 @@ std::string schemaSql() {
            " tokenize='unicode61 remove_diacritics 2');";
 }
 
+/// By which a file is known as an index of these tables and this `indexVersion`: a column more makes another.
+std::int64_t tablesVersion() {
+    static const std::int64_t version =
+        std::stoll(sha256Hex(schemaSql() + std::to_string(indexVersion)).substr(0, 7), nullptr, 16);
+    return version;
+}
+
 std::string selectSql() {
     return "SELECT id, " + eachColumn([](const std::string& name, const char*) { return name; }) + " FROM record";
 }
@@ -178,7 +186,7 @@ Result<std::unique_ptr<Database>> opened(const std::string& path) {
 bool isOurs(Database& database, const std::string& root) {
     const auto version = database.integer("PRAGMA user_version");
     auto about = database.prepare("SELECT root FROM about");
-    if (!version || *version != indexVersion || !about) {
+    if (!version || *version != tablesVersion() || !about) {
         return false;
     }
     const auto row = about->step();
@@ -204,10 +212,10 @@ Result<void> makeTables(Database& database, const std::string& root) {
         }
     }
     if (made) {
-        made = database.run("PRAGMA user_version = " + std::to_string(indexVersion) + "; COMMIT");
+        made = database.run("PRAGMA user_version = " + std::to_string(tablesVersion()) + "; COMMIT");
     }
     if (!made) {
-        (void)database.run("ROLLBACK");
+        (void)database.run("ROLLBACK"); // the transaction ends all the same, and `made` says what went wrong
     }
     return made;
 }
@@ -385,7 +393,7 @@ Result<void> ShopIndex::together(const std::function<Result<void>()>& change) {
         done = m_state->database->run("COMMIT");
     }
     if (!done && m_state->database->inTransaction()) {
-        (void)m_state->database->run("ROLLBACK");
+        (void)m_state->database->run("ROLLBACK"); // the transaction ends all the same; `done` says what went wrong
         m_state->found.clear();
     }
     return done;

@@ -253,7 +253,9 @@ Result<ShopListing> listShop(const std::string& cacheFolder, const std::string& 
             return tl::unexpected(index.error());
         }
         ShopScan scan(*index, *real);
-        if (const auto loaded = index->verify().and_then([&] { return scan.load({}); }); loaded) {
+        auto loaded = index->verify();
+        loaded = loaded ? scan.load({}) : loaded;
+        if (loaded) {
             report = scan.run({}, {});
         } else {
             report = tl::unexpected(loaded.error());

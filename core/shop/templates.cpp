@@ -116,8 +116,8 @@ std::vector<EngineTemplate> TemplateFolder::all(std::vector<std::string>* proble
             continue;
         }
         const std::string path = entry.path().string();
-        auto t = readText(path).and_then(
-            [&](const std::string& lines) { return templateFromLines(lines, entry.path().stem().string()); });
+        const auto lines = readText(path);
+        auto t = lines ? templateFromLines(*lines, entry.path().stem().string()) : tl::unexpected(lines.error());
         if (t) {
             list.push_back(std::move(*t));
         } else if (problems != nullptr) {

@@ -21,7 +21,7 @@ const RecheckMade* underWay(const Facts& facts, const Assessment& assessment, Po
                : nullptr;
 }
 
-Length changeOf(const Facts& facts, const std::optional<NameList>& in, const std::optional<NameList>& out) {
+Length changeOf(const Facts& facts, const Rare<NameList>& in, const Rare<NameList>& out) {
     Length change;
     for (const auto& [list, sign] : {std::pair(&in, 1), std::pair(&out, -1)}) {
         for (const std::string& name : *list ? (*list)->names : std::vector<std::string>()) {

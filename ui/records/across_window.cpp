@@ -3,10 +3,8 @@
 
 #include <QComboBox>
 #include <QFileDialog>
-#include <QHeaderView>
 #include <QPushButton>
 #include <QTabWidget>
-#include <QTableWidget>
 #include <QVBoxLayout>
 #include <ledger/qt_text.h>
 #include <map>
@@ -23,40 +21,87 @@ namespace caprail {
 
 namespace {
 
-QTableWidget* makeTable(const QString& name) {
-    auto* table = new QTableWidget;
-    table->setAccessibleName(name);
-    table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    table->setAlternatingRowColors(true);
-    table->setShowGrid(false);
-    table->setTabKeyNavigation(false);
-    table->verticalHeader()->hide();
-    table->horizontalHeader()->setHighlightSections(false);
-    return table;
+/// A figure, sorted by what it is worth.
+template <class Row, class Text, class Value> TableColumn<Row> figure(const QString& title, Text text, Value value) {
+    return {.title = title, .text = text, .value = value, .isFigure = true};
 }
 
-void fill(QTableWidget* table, const QStringList& heads, const std::vector<QStringList>& rows) {
-    table->clear();
-    table->setColumnCount(static_cast<int>(heads.size()));
-    table->setHorizontalHeaderLabels(heads);
-    table->setRowCount(static_cast<int>(rows.size()));
-    for (int row = 0; row < table->rowCount(); ++row) {
-        const QStringList& cells = rows[static_cast<std::size_t>(row)];
-        for (int column = 0; column < cells.size(); ++column) {
-            auto* item = new QTableWidgetItem(cells[column]);
-            item->setTextAlignment((column == 0 ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
-            table->setItem(row, column, item);
-        }
-    }
-    for (int column = 0; column < heads.size(); ++column) {
-        auto* head = table->horizontalHeaderItem(column);
-        head->setTextAlignment((column == 0 ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
-    }
-    table->resizeColumnsToContents();
-    for (int column = 0; column < heads.size(); ++column) {
-        table->setColumnWidth(column, table->columnWidth(column) + 20);
-    }
+std::vector<TableColumn<AcrossSpread>> spreadColumns(const Units& units) {
+    const auto length = [&units](const QString& title, auto lengthOf) {
+        return figure<AcrossSpread>(
+            title, [&units, lengthOf](const AcrossSpread& row) { return qtText(format(lengthOf(row), units)); },
+            [lengthOf](const AcrossSpread& row) { return valueOf(lengthOf(row)); });
+    };
+    return {{.title = AcrossWindow::tr("Place"),
+             .text = [](const AcrossSpread& row) {
+                 return row.place.empty() ? AcrossWindow::tr("engine") : qtText(row.place);
+             }},
+            figure<AcrossSpread>(
+                AcrossWindow::tr("Values"), [](const AcrossSpread& row) { return QString::number(row.count); },
+                [](const AcrossSpread& row) { return valueOf(row.count); }),
+            length(AcrossWindow::tr("Smallest"), [](const AcrossSpread& row) { return row.smallest; }),
+            length(AcrossWindow::tr("Median"), [](const AcrossSpread& row) { return row.median; }),
+            length(AcrossWindow::tr("Largest"), [](const AcrossSpread& row) { return row.largest; }),
+            length(AcrossWindow::tr("Range"), [](const AcrossSpread& row) { return row.largest - row.smallest; }),
+            figure<AcrossSpread>(
+                AcrossWindow::tr("Judged out"), [](const AcrossSpread& row) { return QString::number(row.out); },
+                [](const AcrossSpread& row) { return valueOf(row.out); })};
+}
+
+/// `by` heads the first column: what is counted by.
+std::vector<TableColumn<MovementCount>> movementColumns(const QString& by, const Units& units) {
+    return {{.title = by, .text = [](const MovementCount& row) { return qtText(row.what); }},
+            figure<MovementCount>(
+                AcrossWindow::tr("Moved, of pulls"),
+                [](const MovementCount& row) { return AcrossWindow::tr("%1 of %2").arg(row.moved).arg(row.pulled); },
+                [](const MovementCount& row) { return valueOf(row.moved); }),
+            figure<MovementCount>(
+                AcrossWindow::tr("Largest movement"),
+                [&units](const MovementCount& row) {
+                    return row.moved > 0 ? qtText(format(row.largest, units)) : QStringLiteral("–");
+                },
+                [](const MovementCount& row) { return row.moved > 0 ? valueOf(row.largest) : SortValue(); })};
+}
+
+std::vector<TableColumn<AcrossInstrument>> instrumentsColumns(Date today) {
+    using Row = AcrossInstrument;
+    const auto day = [](const QString& title, std::optional<Date> Row::*date) {
+        return figure<Row>(
+            title, [date](const Row& row) { return row.*date ? qtText(format(*(row.*date))) : QStringLiteral("–"); },
+            [date](const Row& row) { return row.*date ? valueOf((row.*date)->days) : SortValue(); });
+    };
+    const auto isOverdue = [today](const Row& row) { return row.due && *row.due < today; };
+    auto state = figure<Row>(
+        AcrossWindow::tr("State"),
+        [today, isOverdue](const Row& row) {
+            return isOverdue(row) ? AcrossWindow::tr("✕ overdue")
+                   : row.due      ? AcrossWindow::tr("days left: %1").arg(row.due->days - today.days)
+                                  : AcrossWindow::tr("no date");
+        },
+        [](const Row& row) { return row.due ? valueOf(row.due->days) : SortValue(); });
+    state.ink = [isOverdue](const Row& row, const Look& look) { return isOverdue(row) ? look.out : QColor(); };
+    return {{.title = AcrossWindow::tr("Instrument"),
+             .text =
+                 [](const Row& row) {
+                     return qtText(row.name) +
+                            (row.serial.empty() ? QString() : QStringLiteral(", ") + qtText(row.serial));
+                 }},
+            figure<Row>(
+                AcrossWindow::tr("Kind"), [](const Row& row) { return qtShown(row.type); },
+                [](const Row& row) { return SortValue(qtShown(row.type)); }),
+            day(AcrossWindow::tr("Calibrated"), &Row::calibrated),
+            day(AcrossWindow::tr("Due"), &Row::due),
+            state,
+            figure<Row>(
+                AcrossWindow::tr("Pulls"),
+                [](const Row& row) {
+                    return row.dueCycles ? AcrossWindow::tr("%1 of %2").arg(row.cycles).arg(*row.dueCycles)
+                                         : QStringLiteral("–");
+                },
+                [](const Row& row) { return row.dueCycles ? valueOf(row.cycles) : SortValue(); }),
+            figure<Row>(
+                AcrossWindow::tr("Records"), [](const Row& row) { return QString::number(row.records); },
+                [](const Row& row) { return valueOf(row.records); })};
 }
 
 } // namespace
@@ -64,8 +109,19 @@ void fill(QTableWidget* table, const QStringList& heads, const std::vector<QStri
 AcrossWindow::AcrossWindow(std::vector<Record> records, Units units, UtcTime now, QWidget* parent)
     : QMainWindow(parent), m_records(std::move(records)), m_units(units), m_now(now), m_of(new QComboBox),
       m_band(new QComboBox), m_by(new QComboBox), m_counts(new Label), m_chart(new AcrossChart),
-      m_spreads(makeTable(tr("Range at each place"))), m_movements(makeTable(tr("Movement in verify rounds"))),
-      m_instruments(makeTable(tr("Instruments by the day that they fall due"))) {
+      m_spreads(new Table<AcrossSpread, std::string>(tr("Range at each place"), &AcrossSpread::place,
+                                                     spreadColumns(m_units), this)),
+      m_movements(new Table<MovementCount, std::string>(tr("Movement in verify rounds"), &MovementCount::what,
+                                                        movementColumns({}, m_units), this)),
+      m_instruments(new Table<AcrossInstrument, Instrument>(
+          tr("Instruments by the day that they fall due"),
+          [](const AcrossInstrument& one) {
+              return Instrument(one.name, one.type, one.serial);
+          },
+          instrumentsColumns(dateOf(m_now)), this)) {
+    for (TableView* table : std::initializer_list<TableView*>{m_spreads, m_movements, m_instruments}) {
+        table->setStretched(-1);
+    }
     setAttribute(Qt::WA_DeleteOnClose);
     setWindowTitle(tr("Across engines — Caprail"));
     resize(1280, 800);
@@ -202,49 +258,16 @@ void AcrossWindow::choose() {
 void AcrossWindow::showSpread() {
     const auto values = valuesOf(m_chosen, m_band->currentText().toStdString());
     m_chart->setData(values, m_band->currentText(), m_units, screenLook());
-    std::vector<QStringList> rows;
-    for (const AcrossSpread& spread : spreadsOf(values)) {
-        rows.push_back({spread.place.empty() ? tr("engine") : qtText(spread.place), QString::number(spread.count),
-                        qtText(format(spread.smallest, m_units)), qtText(format(spread.median, m_units)),
-                        qtText(format(spread.largest, m_units)),
-                        qtText(format(spread.largest - spread.smallest, m_units)), QString::number(spread.out)});
-    }
-    fill(m_spreads,
-         {tr("Place"), tr("Values"), tr("Smallest"), tr("Median"), tr("Largest"), tr("Range"), tr("Judged out")}, rows);
+    m_spreads->put(spreadsOf(values));
 }
 
 void AcrossWindow::showMovement() {
-    std::vector<QStringList> rows;
-    for (const MovementCount& count : movementsBy(m_chosen, static_cast<MovementBy>(m_by->currentIndex()))) {
-        rows.push_back({qtText(count.what), tr("%1 of %2").arg(count.moved).arg(count.pulled),
-                        count.moved > 0 ? qtText(format(count.largest, m_units)) : QStringLiteral("–")});
-    }
-    fill(m_movements, {m_by->currentText(), tr("Moved, of pulls"), tr("Largest movement")}, rows);
+    m_movements->put(movementColumns(m_by->currentText(), m_units),
+                     movementsBy(m_chosen, static_cast<MovementBy>(m_by->currentIndex())));
 }
 
 void AcrossWindow::showInstruments() {
-    const Look look = screenLook();
-    const Date today = dateOf(m_now);
-    std::vector<QStringList> rows;
-    const auto due = instrumentsDue(m_chosen);
-    for (const AcrossInstrument& one : due) {
-        const bool isOverdue = one.due && *one.due < today;
-        rows.push_back({qtText(one.name) + (one.serial.empty() ? QString() : QStringLiteral(", ") + qtText(one.serial)),
-                        qtShown(one.type), one.calibrated ? qtText(format(*one.calibrated)) : QStringLiteral("–"),
-                        one.due ? qtText(format(*one.due)) : QStringLiteral("–"),
-                        isOverdue ? tr("✕ overdue")
-                        : one.due ? tr("days left: %1").arg(one.due->days - today.days)
-                                  : tr("no date"),
-                        one.dueCycles ? tr("%1 of %2").arg(one.cycles).arg(*one.dueCycles) : QStringLiteral("–"),
-                        QString::number(one.records)});
-    }
-    fill(m_instruments,
-         {tr("Instrument"), tr("Kind"), tr("Calibrated"), tr("Due"), tr("State"), tr("Pulls"), tr("Records")}, rows);
-    for (int row = 0; row < m_instruments->rowCount(); ++row) {
-        if (due[static_cast<std::size_t>(row)].due && *due[static_cast<std::size_t>(row)].due < today) {
-            m_instruments->item(row, 4)->setForeground(look.out);
-        }
-    }
+    m_instruments->put(instrumentsDue(m_chosen));
 }
 
 void AcrossWindow::save(const std::string& csv, const QString& name) {
@@ -257,7 +280,7 @@ void AcrossWindow::save(const std::string& csv, const QString& name) {
     }
 }
 
-std::vector<AcrossWindow::Record> recordsFor(ShopIndex& index, const std::vector<ShopRow>& rows) {
+Result<std::vector<AcrossWindow::Record>> recordsFor(ShopIndex& index, const std::vector<ShopRow>& rows) {
     std::unordered_map<std::int64_t, const ShopRow*> byId;
     for (const ShopRow& row : rows) {
         if (row.reading == FileReading::assessed) {
@@ -265,7 +288,7 @@ std::vector<AcrossWindow::Record> recordsFor(ShopIndex& index, const std::vector
         }
     }
     std::vector<AcrossWindow::Record> records;
-    (void)index.eachFigures([&](std::int64_t id, RecordFigures figures) {
+    const auto read = index.eachFigures([&](std::int64_t id, RecordFigures figures) {
         const auto at = byId.find(id);
         if (at == byId.end()) {
             return;
@@ -277,7 +300,7 @@ std::vector<AcrossWindow::Record> recordsFor(ShopIndex& index, const std::vector
         }
         records.push_back({{std::move(label), id, std::move(figures)}, qtText(s.templateName), qtText(s.layout)});
     });
-    return records;
+    return read ? Result<std::vector<AcrossWindow::Record>>(std::move(records)) : tl::unexpected(read.error());
 }
 
 } // namespace caprail

@@ -3,10 +3,10 @@
 #include <QMainWindow>
 #include <shop/across.h>
 #include <shop/shop_index.h>
+#include <tables/table.h>
 #include <text/label.h>
 
 class QComboBox;
-class QTableWidget;
 
 namespace caprail {
 
@@ -42,10 +42,13 @@ private:
     QComboBox *m_of, *m_band, *m_by;
     Label* m_counts;
     AcrossChart* m_chart;
-    QTableWidget *m_spreads, *m_movements, *m_instruments;
+    Table<AcrossSpread, std::string>* m_spreads;
+    Table<MovementCount, std::string>* m_movements;
+    using Instrument = std::tuple<std::string, InstrumentType, std::string>; ///< name, kind, serial
+    Table<AcrossInstrument, Instrument>* m_instruments;
 };
 
-/// The assessed records of a list with their figures.
-std::vector<AcrossWindow::Record> recordsFor(ShopIndex& index, const std::vector<ShopRow>& rows);
+/// The assessed records of a list with their figures. Refuses when the index cannot be read to its end.
+Result<std::vector<AcrossWindow::Record>> recordsFor(ShopIndex& index, const std::vector<ShopRow>& rows);
 
 } // namespace caprail

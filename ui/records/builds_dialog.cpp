@@ -6,7 +6,6 @@
 #include <QFormLayout>
 #include <QHeaderView>
 #include <QPushButton>
-#include <QTreeWidget>
 #include <QVBoxLayout>
 #include <session/look.h>
 #include <sheet/difference_tables.h>
@@ -16,20 +15,66 @@
 
 namespace caprail {
 
+/// A line of the tables one below the other: a title over all columns, the heads of a table, or one of its rows.
+struct DifferenceLine {
+    std::size_t position = 0;
+    RowKind kind = RowKind::usual;
+    QStringList cells;
+    bool isChange = false; ///< beyond its uncertainty: the last cell says so
+    QString spoken;        ///< the row with its heads, to a screen reader
+};
+
+namespace {
+
+TableColumn<DifferenceLine> differenceColumn(int column) {
+    const auto isChange = [column](const DifferenceLine& line) {
+        return line.isChange && column == line.cells.size() - 1;
+    };
+    return {.text = [column, isChange](const DifferenceLine& line) {
+                return (isChange(line) ? QStringLiteral("● ") : QString()) + line.cells.value(column);
+            },
+            .ink = [isChange](const DifferenceLine& line, const Look& look) {
+                return line.kind == RowKind::plain ? look.quiet : isChange(line) ? look.close : QColor();
+            },
+            .isFigure = column > 0,
+            .isBold = isChange,
+            .spoken = [column](const DifferenceLine& line) { return column == 0 ? line.spoken : QString(); }};
+}
+
+std::vector<DifferenceLine> linesOf(const std::vector<DifferenceTable>& tables) {
+    std::vector<DifferenceLine> lines;
+    for (const DifferenceTable& table : tables) {
+        lines.push_back({lines.size(), RowKind::heading, {table.title}, false, {}});
+        lines.push_back({lines.size(), RowKind::plain, table.heads, false, {}});
+        for (std::size_t row = 0; row < table.rows.size(); ++row) {
+            const QStringList& cells = table.rows[row];
+            QStringList spoken;
+            for (qsizetype i = 0; i < cells.size(); ++i) {
+                spoken << table.heads.value(i) + QStringLiteral(": ") + cells[i];
+            }
+            lines.push_back({lines.size(), RowKind::usual, cells, table.changes.contains(row),
+                             spoken.join(QStringLiteral(", "))});
+        }
+    }
+    return lines;
+}
+
+} // namespace
+
 BuildsDialog::BuildsDialog(RecordSession& session, QWidget* parent)
     : QDialog(parent), m_session(session), m_then(new QComboBox), m_now(new QComboBox), m_words(new Label),
-      m_tables(new QTreeWidget), m_comparison(compareLastBuilds(session.ledger())) {
+      m_tables(new Table<DifferenceLine, std::size_t>(tr("What is different"), &DifferenceLine::position,
+                                                      {differenceColumn(0)}, this)),
+      m_comparison(compareLastBuilds(session.ledger())) {
     setWindowTitle(tr("Builds compared"));
     resize(1040, 720);
     m_then->setAccessibleName(tr("Earlier build"));
     m_now->setAccessibleName(tr("Later build"));
     m_words->setWordWrap(true);
-    m_tables->setAccessibleName(tr("What is different"));
-    m_tables->setUniformRowHeights(true);
-    m_tables->setAlternatingRowColors(true);
-    m_tables->setHeaderHidden(true);
-    m_tables->setRootIsDecorated(false);
-    m_tables->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_tables->setKind([](const DifferenceLine& line) { return line.kind; });
+    m_tables->setSortingEnabled(false); // several tables one below the other, each with its own heads
+    m_tables->setStretched(-1);
+    m_tables->horizontalHeader()->hide();
     const std::vector<Build> builds = buildsOf(session.ledger());
     for (const Build& build : builds) {
         const QString line = buildLine({build.number, build.begun, build.last, build.why, build.facts.isClosed()});
@@ -63,8 +108,8 @@ void BuildsDialog::compare() {
     m_comparison = m_then->count() < 2 ? compareLastBuilds(m_session.ledger())
                                        : compareBuilds(m_session.ledger(), m_then->currentData().toLongLong(),
                                                        m_now->currentData().toLongLong());
-    m_tables->clear();
     if (!m_comparison) {
+        m_tables->put({});
         m_words->setText(QString::fromStdString(m_comparison.error().sentence));
         return;
     }
@@ -72,51 +117,15 @@ void BuildsDialog::compare() {
     m_words->setText(tables.empty() ? tr("Neither build holds anything that could be compared yet.")
                                     : tr("± U is the expanded uncertainty of the difference. A difference within it is "
                                          "no measured change. Wear is positive where metal went."));
-    const Look look = screenLook();
-    qsizetype columns = 1;
+    qsizetype count = 1;
     for (const DifferenceTable& table : tables) {
-        columns = std::max(columns, table.heads.size());
+        count = std::max(count, table.heads.size());
     }
-    m_tables->setColumnCount(static_cast<int>(columns));
-    QFont bold = font();
-    bold.setBold(true);
-    for (const DifferenceTable& table : tables) {
-        auto* title = new QTreeWidgetItem(m_tables, {table.title});
-        title->setFirstColumnSpanned(true);
-        title->setSizeHint(0, {0, fontMetrics().height() + 9}); // the height of every line
-        title->setFont(0, bold);
-        title->setBackground(0, washed(look.accent, look.paper, 0.10));
-        title->setFlags(Qt::ItemIsEnabled);
-        auto* heads = new QTreeWidgetItem(m_tables, table.heads);
-        heads->setFlags(Qt::ItemIsEnabled);
-        for (int i = 0; i < heads->columnCount(); ++i) {
-            heads->setForeground(i, look.quiet);
-        }
-        for (std::size_t row = 0; row < table.rows.size(); ++row) {
-            auto* item = new QTreeWidgetItem(m_tables, table.rows[row]);
-            QStringList spoken;
-            for (qsizetype i = 0; i < table.rows[row].size(); ++i) {
-                spoken << table.heads.value(i) + QStringLiteral(": ") + table.rows[row][i];
-                if (i > 0) {
-                    item->setTextAlignment(static_cast<int>(i), Qt::AlignRight | Qt::AlignVCenter);
-                }
-            }
-            item->setData(0, Qt::AccessibleTextRole, spoken.join(QStringLiteral(", ")));
-            const int last = item->columnCount() - 1;
-            if (table.changes.contains(row)) {
-                item->setFont(last, bold);
-                item->setForeground(last, look.close);
-                item->setText(last, QStringLiteral("● ") + item->text(last));
-            }
-        }
-        for (int i = 1; i < heads->columnCount(); ++i) {
-            heads->setTextAlignment(i, Qt::AlignRight | Qt::AlignVCenter);
-        }
+    std::vector<TableColumn<DifferenceLine>> columns;
+    for (int column = 0; column < static_cast<int>(count); ++column) {
+        columns.push_back(differenceColumn(column));
     }
-    for (int i = 0; i < m_tables->columnCount(); ++i) {
-        m_tables->resizeColumnToContents(i);
-        m_tables->setColumnWidth(i, m_tables->columnWidth(i) + 12);
-    }
+    m_tables->put(std::move(columns), linesOf(tables));
 }
 
 } // namespace caprail

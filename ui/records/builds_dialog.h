@@ -3,12 +3,14 @@
 #include <QDialog>
 #include <session/record_session.h>
 #include <shop/build_comparison.h>
+#include <tables/table.h>
 #include <text/label.h>
 
 class QComboBox;
-class QTreeWidget;
 
 namespace caprail {
+
+struct DifferenceLine;
 
 /// Two builds of the record's engine side by side: what each measured, the difference, and whether it is one beyond the
 /// uncertainty of both. The earlier build stays as it was; this only reads.
@@ -27,7 +29,7 @@ private:
     RecordSession& m_session;
     QComboBox *m_then, *m_now;
     Label* m_words;
-    QTreeWidget* m_tables;
+    Table<DifferenceLine, std::size_t>* m_tables;
     Result<BuildComparison> m_comparison;
 };
 

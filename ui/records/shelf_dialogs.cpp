@@ -5,7 +5,6 @@
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QTreeWidget>
 #include <QVBoxLayout>
 #include <ledger/qt_text.h>
 #include <session/look.h>
@@ -17,9 +16,7 @@ namespace caprail {
 
 namespace {
 
-enum class Kind { person, instrument, kit };
-constexpr int kindRole = Qt::UserRole;
-constexpr int nameRole = Qt::UserRole + 1;
+using Sort = ShelfLine::Sort;
 
 QString describe(const InstrumentAdded& instrument) {
     QStringList parts{qtShown(instrument.type)};
@@ -38,32 +35,34 @@ QString describe(const ShelfKit& kit) {
     return ShelfDialog::tr("shims: %1").arg(kit.shims.size());
 }
 
-QTreeWidgetItem* group(QTreeWidget* list, const QString& title) {
-    auto* item = new QTreeWidgetItem(list, {title});
-    item->setFirstColumnSpanned(true);
-    item->setSizeHint(0, {0, list->fontMetrics().height() + 9}); // the height of every line
-    item->setFlags(Qt::ItemIsEnabled);
-    QFont bold = list->font();
-    bold.setBold(true);
-    item->setFont(0, bold);
-    item->setExpanded(true);
-    return item;
+ShelfLine headingOf(Sort sort, const QString& title) {
+    return {.sort = sort, .name = {}, .shown = title, .what = {}};
 }
 
-QTreeWidgetItem* line(QTreeWidgetItem* parent, const std::string& name, const QString& what, Kind kind) {
-    auto* item = new QTreeWidgetItem(parent, {qtText(name), what});
-    item->setData(0, kindRole, static_cast<int>(kind));
-    item->setData(0, nameRole, qtText(name));
-    item->setData(0, Qt::AccessibleTextRole, qtText(name) + QStringLiteral(", ") + what);
-    return item;
+ShelfLine lineOf(Sort sort, const std::string& name, const QString& what) {
+    return {.sort = sort, .name = name, .shown = qtText(name), .what = what};
 }
 
-QTreeWidget* makeList(const QString& name) {
-    auto* list = new QTreeWidget;
-    list->setAccessibleName(name);
-    list->setHeaderLabels({ShelfDialog::tr("Name"), ShelfDialog::tr("What it is")});
-    list->setAlternatingRowColors(true);
-    list->setUniformRowHeights(true);
+/// With boxes to tick where it is chosen what goes into a record.
+ShelfTable* makeList(const QString& name, bool isChosenFrom, QWidget* parent) {
+    TableColumn<ShelfLine> first{.title = ShelfDialog::tr("Name"),
+                            .text = [](const ShelfLine& line) { return line.shown; },
+                            .spoken = [](const ShelfLine& line) {
+                                return line.name.empty() ? line.shown : line.shown + QStringLiteral(", ") + line.what;
+                            }};
+    if (isChosenFrom) {
+        first.isTicked = [](const ShelfLine& line) { return line.isTicked; };
+        first.tick = [](ShelfLine& line, bool isTicked) { line.isTicked = isTicked; };
+    }
+    auto* list = new ShelfTable(name, &ShelfLine::key,
+                                {first,
+                                 {.title = ShelfDialog::tr("What it is"),
+                                  .text = [](const ShelfLine& line) { return line.what; }}},
+                                parent);
+    list->setKind([](const ShelfLine& line) {
+        return line.name.empty() ? RowKind::heading : line.isInRecord ? RowKind::off : RowKind::usual;
+    });
+    list->setSortingEnabled(false); // by sort, under headings
     return list;
 }
 
@@ -77,44 +76,46 @@ void complain(Label* label, const QString& sentence) {
 } // namespace
 
 AddFromShelfDialog::AddFromShelfDialog(RecordSession& session, const Shelf& shelf, QWidget* parent)
-    : QDialog(parent), m_session(session), m_list(makeList(tr("On the shelf and not in this record"))),
+    : QDialog(parent), m_session(session), m_list(makeList(tr("On the shelf and not in this record"), true, this)),
       m_problem(new Label) {
     setWindowTitle(tr("Add from the shop"));
     resize(640, 480);
     m_problem->setWordWrap(true);
     m_problem->setText(tr("Ticked ones are copied into this record, which then stands alone."));
-    const auto addTick = [&](QTreeWidgetItem* parentItem, const std::string& name, const QString& what, Kind kind,
-                             std::vector<Body> bodies, bool isTicked) {
-        auto* item = line(parentItem, name, what, kind);
-        item->setCheckState(0, isTicked ? Qt::Checked : Qt::Unchecked);
-        item->setData(0, nameRole, static_cast<int>(m_bodies.size()));
-        m_bodies.push_back(std::move(bodies));
+    std::vector<ShelfLine> lines;
+    std::size_t offered = 0;
+    const auto offer = [&](ShelfLine line, std::vector<Body> entries, bool isTicked) {
+        line.entries = std::move(entries);
+        line.isTicked = isTicked;
+        lines.push_back(std::move(line));
+        ++offered;
     };
-    auto* people = group(m_list, tr("People"));
+    lines.push_back(headingOf(Sort::person, tr("People")));
     for (Body& body : peopleToAdd(shelf, session.facts())) {
         const auto person = std::get<PersonAdded>(body);
-        addTick(people, person.name, qtText(person.role), Kind::person, {std::move(body)}, false);
+        offer(lineOf(Sort::person, person.name, qtText(person.role)), {std::move(body)}, false);
     }
-    auto* instruments = group(m_list, tr("Instruments"));
+    lines.push_back(headingOf(Sort::instrument, tr("Instruments")));
     for (Body& body : instrumentsToAdd(shelf, session.facts())) {
         const auto instrument = std::get<InstrumentAdded>(body);
         const bool isNew = !session.facts().instruments.contains(instrument.instrument);
-        addTick(instruments, instrument.instrument,
-                isNew ? describe(instrument) : tr("%1; this record has another state of it").arg(describe(instrument)),
-                Kind::instrument, {std::move(body)}, true);
+        offer(lineOf(Sort::instrument, instrument.instrument,
+                     isNew ? describe(instrument)
+                           : tr("%1; this record has another state of it").arg(describe(instrument))),
+              {std::move(body)}, true);
     }
-    auto* kits = group(m_list, tr("Kits of shims"));
+    lines.push_back(headingOf(Sort::kit, tr("Kits of shims")));
     for (const ShelfKit& kit : shelf.kits) {
         auto bodies = shimsToAdd(kit, session.facts());
         if (!bodies.empty()) {
-            addTick(kits, kit.name, describe(kit), Kind::kit, std::move(bodies), false);
+            offer(lineOf(Sort::kit, kit.name, describe(kit)), std::move(bodies), false);
         }
     }
-    m_list->resizeColumnToContents(0);
+    m_list->put(std::move(lines));
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
     auto* accept = buttons->addButton(tr("&Copy into the record"), QDialogButtonBox::AcceptRole);
-    accept->setEnabled(!m_bodies.empty() && !session.isReadOnly());
-    if (m_bodies.empty()) {
+    accept->setEnabled(offered > 0 && !session.isReadOnly());
+    if (offered == 0) {
         m_problem->setText(tr("There is nothing on the shelf that this record does not have. Fill the shelf from a "
                               "record: Shop ▸ The shelf."));
     }
@@ -127,27 +128,24 @@ AddFromShelfDialog::AddFromShelfDialog(RecordSession& session, const Shelf& shel
 }
 
 void AddFromShelfDialog::add() {
-    for (int g = 0; g < m_list->topLevelItemCount(); ++g) {
-        QTreeWidgetItem* parentItem = m_list->topLevelItem(g);
-        for (int i = 0; i < parentItem->childCount(); ++i) {
-            QTreeWidgetItem* item = parentItem->child(i);
-            if (item->checkState(0) != Qt::Checked || item->isDisabled()) {
-                continue;
-            }
-            const auto at = static_cast<std::size_t>(item->data(0, nameRole).toInt());
-            if (const auto added = m_session.appendAll(m_bodies[at]); !added) {
-                complain(m_problem,
-                         item->text(0) + QStringLiteral(": ") + QString::fromStdString(added.error().sentence));
-                return;
-            }
-            item->setDisabled(true); // it is in the record now: a second try does not enter it twice
+    std::vector<ShelfLine> lines = m_list->rows();
+    for (ShelfLine& line : lines) {
+        if (!line.isTicked || line.isInRecord) {
+            continue;
         }
+        if (const auto added = m_session.appendAll(line.entries); !added) {
+            complain(m_problem, line.shown + QStringLiteral(": ") + qtText(added.error().sentence));
+            m_list->put(std::move(lines));
+            return;
+        }
+        line.isInRecord = true; // a second try does not enter it twice
     }
     accept();
 }
 
 ShelfDialog::ShelfDialog(RecordSession* session, QWidget* parent)
-    : QDialog(parent), m_session(session), m_list(makeList(tr("On the shelf"))), m_kitName(new QLineEdit),
+    : QDialog(parent), m_session(session), m_list(makeList(tr("On the shelf"), false, this)),
+      m_kitName(new QLineEdit),
       m_problem(new Label) {
     setWindowTitle(tr("The shop's shelf"));
     resize(700, 520);
@@ -184,20 +182,19 @@ ShelfDialog::ShelfDialog(RecordSession* session, QWidget* parent)
 }
 
 void ShelfDialog::list(const Shelf& shelf) {
-    m_list->clear();
-    auto* people = group(m_list, tr("People"));
+    std::vector<ShelfLine> lines{headingOf(Sort::person, tr("People"))};
     for (const PersonAdded& person : shelf.people) {
-        line(people, person.name, qtText(person.role), Kind::person);
+        lines.push_back(lineOf(Sort::person, person.name, qtText(person.role)));
     }
-    auto* instruments = group(m_list, tr("Instruments"));
+    lines.push_back(headingOf(Sort::instrument, tr("Instruments")));
     for (const InstrumentAdded& instrument : shelf.instruments) {
-        line(instruments, instrument.instrument, describe(instrument), Kind::instrument);
+        lines.push_back(lineOf(Sort::instrument, instrument.instrument, describe(instrument)));
     }
-    auto* kits = group(m_list, tr("Kits of shims"));
+    lines.push_back(headingOf(Sort::kit, tr("Kits of shims")));
     for (const ShelfKit& kit : shelf.kits) {
-        line(kits, kit.name, describe(kit), Kind::kit);
+        lines.push_back(lineOf(Sort::kit, kit.name, describe(kit)));
     }
-    m_list->resizeColumnToContents(0);
+    m_list->put(std::move(lines));
 }
 
 void ShelfDialog::keep() {
@@ -206,20 +203,19 @@ void ShelfDialog::keep() {
 }
 
 void ShelfDialog::removeCurrent() {
-    const QTreeWidgetItem* item = m_list->currentItem();
-    if (item == nullptr || !item->data(0, nameRole).isValid()) {
+    const ShelfLine* line = m_list->selected();
+    if (line == nullptr) {
         return;
     }
-    const std::string name = item->data(0, nameRole).toString().toStdString();
-    switch (static_cast<Kind>(item->data(0, kindRole).toInt())) {
-    case Kind::person:
-        m_shelf.removePerson(name);
+    switch (line->sort) {
+    case Sort::person:
+        m_shelf.removePerson(line->name);
         break;
-    case Kind::instrument:
-        m_shelf.removeInstrument(name);
+    case Sort::instrument:
+        m_shelf.removeInstrument(line->name);
         break;
-    case Kind::kit:
-        m_shelf.removeKit(name);
+    case Sort::kit:
+        m_shelf.removeKit(line->name);
         break;
     }
     store();

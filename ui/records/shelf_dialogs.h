@@ -3,13 +3,26 @@
 #include <QDialog>
 #include <session/record_session.h>
 #include <shop/shelf.h>
+#include <tables/table.h>
 #include <text/label.h>
 
 class QDialogButtonBox;
 class QLineEdit;
-class QTreeWidget;
 
 namespace caprail {
+
+/// A person, an instrument or a kit on the shelf, or the heading over all of one sort.
+struct ShelfLine {
+    enum class Sort { person, instrument, kit };
+    Sort sort = Sort::person;
+    std::string name; ///< empty: the heading
+    QString shown, what;
+    std::vector<Body> entries = {}; ///< that copy it into the record
+    bool isTicked = false, isInRecord = false;
+    using Key = std::pair<Sort, std::string>;
+    [[nodiscard]] Key key() const { return {sort, name}; }
+};
+using ShelfTable = Table<ShelfLine, ShelfLine::Key>;
 
 /// What the shop has on its shelf and this record not yet: ticked, it is copied into the record when accepted.
 class AddFromShelfDialog : public QDialog {
@@ -20,9 +33,8 @@ public:
 private:
     void add();
     RecordSession& m_session;
-    QTreeWidget* m_list;
+    ShelfTable* m_list;
     Label* m_problem;
-    std::vector<std::vector<Body>> m_bodies; ///< by tick
 };
 
 /// People, instruments and kits on the shelf: looked at, taken off, and filled from a record.
@@ -39,7 +51,7 @@ private:
     void store();
     RecordSession* m_session;
     Shelf m_shelf;
-    QTreeWidget* m_list;
+    ShelfTable* m_list;
     QLineEdit* m_kitName;
     Label* m_problem;
     bool m_isUsable = true;

@@ -52,6 +52,7 @@ ShopWindow::ShopWindow(QWidget* parent)
       m_person(choice(tr("Person"), {tr("Anyone")})),
       m_group(choice(tr("Group"), {tr("No groups"), tr("By customer"), tr("By state")})), m_place(new Label),
       m_notice(new Label), m_counts(new Label), m_stop(new QPushButton(tr("S&top"))), m_progress(new QProgressBar) {
+    m_table->setObjectName(QStringLiteral("records"));
     setAttribute(Qt::WA_DeleteOnClose);
     setWindowTitle(tr("Shop — Caprail"));
     resize(1280, 800);
@@ -396,8 +397,12 @@ void ShopWindow::showAcross() {
     if (!m_index) {
         return;
     }
-    auto* window =
-        new AcrossWindow(recordsFor(*m_index, m_model->rows()), m_units, {QDateTime::currentMSecsSinceEpoch()});
+    auto records = recordsFor(*m_index, m_model->rows());
+    if (!records) { // some engines of many would look like all of them
+        warn(this, tr("Caprail"), QString::fromStdString(records.error().sentence));
+        return;
+    }
+    auto* window = new AcrossWindow(std::move(*records), m_units, {QDateTime::currentMSecsSinceEpoch()});
     window->show();
 }
 

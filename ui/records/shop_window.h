@@ -31,7 +31,6 @@ public:
     void showFolder(const QString& folder);
     [[nodiscard]] QString folder() const { return m_folder; }
     [[nodiscard]] ShopModel& model() { return *m_model; }
-    [[nodiscard]] ShopTable* table() const { return m_table; }
     /// The folder that was shown last, from the user's configuration; empty: none yet.
     static QString lastFolder();
     /// For the windows that compare many records.

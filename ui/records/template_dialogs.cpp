@@ -6,7 +6,6 @@
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLineEdit>
-#include <QListWidget>
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QTabWidget>
@@ -134,12 +133,20 @@ void TemplateEditor::keep() {
 }
 
 TemplatesDialog::TemplatesDialog(QWidget* parent)
-    : QDialog(parent), m_list(new QListWidget), m_words(new QPlainTextEdit), m_problem(problemLabel()),
+    : QDialog(parent),
+      m_list(new List<OfferedTemplate, std::pair<bool, std::string>>(
+          tr("Templates"),
+          [](const OfferedTemplate& offered) {
+              return std::pair(offered.isOwn, offered.engineTemplate.note.name);
+          },
+          {{.text = [](const OfferedTemplate& offered) { return offered.title; },
+            .tip = [](const OfferedTemplate& offered) { return offered.isOwn ? tr("The shop's own") : QString(); }}},
+          this)),
+      m_words(new QPlainTextEdit), m_problem(problemLabel()),
       m_edit(new QPushButton(tr("&Edit…"))), m_export(new QPushButton(tr("E&xport…"))),
       m_remove(new QPushButton(tr("&Remove"))) {
     setWindowTitle(tr("Templates"));
     resize(860, 560);
-    m_list->setAccessibleName(tr("Templates"));
     m_words->setReadOnly(true);
     m_words->setTabChangesFocus(true);
     m_words->setAccessibleName(tr("What the template sets"));
@@ -158,8 +165,8 @@ TemplatesDialog::TemplatesDialog(QWidget* parent)
     column->addLayout(middle, 1);
     column->addWidget(m_problem);
     column->addLayout(row);
-    connect(m_list, &QListWidget::currentRowChanged, this, &TemplatesDialog::choose);
-    connect(m_list, &QListWidget::itemActivated, this, &TemplatesDialog::edit);
+    connect(m_list, &ListView::lineSelected, this, &TemplatesDialog::choose);
+    connect(m_list, &ListView::lineActivated, this, &TemplatesDialog::edit);
     connect(m_edit, &QPushButton::clicked, this, &TemplatesDialog::edit);
     connect(importButton, &QPushButton::clicked, this, &TemplatesDialog::importFile);
     connect(m_export, &QPushButton::clicked, this, &TemplatesDialog::exportFile);
@@ -168,33 +175,21 @@ TemplatesDialog::TemplatesDialog(QWidget* parent)
     list();
 }
 
-void TemplatesDialog::list(const QString& select) {
-    m_list->clear();
-    for (const OfferedTemplate& offered : offeredTemplates()) {
-        auto* item = new QListWidgetItem(offered.title, m_list);
-        item->setData(Qt::UserRole, qtText(offered.engineTemplate.note.name));
-        item->setData(Qt::UserRole + 1, offered.isOwn);
-        if (offered.isOwn) {
-            setTip(item, tr("The shop's own"));
-        }
-        if (qtText(offered.engineTemplate.note.name) == select && offered.isOwn) {
-            m_list->setCurrentItem(item);
-        }
-    }
-    if (m_list->currentRow() < 0) {
-        m_list->setCurrentRow(0);
+void TemplatesDialog::list(const std::string& select) {
+    m_list->put(offeredTemplates());
+    if (!m_list->select({true, select}) && m_list->selectedLine() < 0) {
+        m_list->selectLine(0);
     }
     std::vector<std::string> problems;
-    (void)ownTemplates().all(&problems);
+    (void)ownTemplates().all(&problems); // the list above has them; here only what could not be read is wanted
     m_problem->setText(problems.empty() ? QString() : QStringLiteral("✕ ") + qtText(problems.front()));
     choose();
 }
 
 void TemplatesDialog::choose() {
-    const auto offered = offeredTemplates();
-    const int row = m_list->currentRow();
-    const bool isAny = row >= 0 && static_cast<std::size_t>(row) < offered.size();
-    const bool isOwn = isAny && offered[static_cast<std::size_t>(row)].isOwn;
+    const OfferedTemplate* offered = m_list->selected();
+    const bool isAny = offered != nullptr;
+    const bool isOwn = isAny && offered->isOwn;
     m_edit->setEnabled(isAny);
     m_edit->setText(isOwn || !isAny ? tr("&Edit…") : tr("&Edit a copy…"));
     m_export->setEnabled(isOwn);
@@ -203,7 +198,7 @@ void TemplatesDialog::choose() {
         m_words->clear();
         return;
     }
-    const EngineTemplate& t = offered[static_cast<std::size_t>(row)].engineTemplate;
+    const EngineTemplate& t = offered->engineTemplate;
     QStringList lines{isOwn ? tr("The shop's own, revision %1.").arg(t.note.revision) : tr("Carried by the program.")};
     if (!t.note.sources.empty()) {
         lines << tr("Sources: %1").arg(qtText(t.note.sources));
@@ -216,14 +211,14 @@ void TemplatesDialog::choose() {
 }
 
 void TemplatesDialog::edit() {
-    const auto offered = offeredTemplates();
-    const int row = m_list->currentRow();
-    if (row < 0 || static_cast<std::size_t>(row) >= offered.size()) {
+    const OfferedTemplate* offered = m_list->selected();
+    if (offered == nullptr) {
         return;
     }
-    TemplateEditor editor(offered[static_cast<std::size_t>(row)].engineTemplate, this);
+    const std::string name = offered->engineTemplate.note.name;
+    TemplateEditor editor(offered->engineTemplate, this);
     if (editor.exec() == QDialog::Accepted) {
-        list(m_list->currentItem()->data(Qt::UserRole).toString());
+        list(name);
     }
 }
 
@@ -242,25 +237,32 @@ void TemplatesDialog::importFile() {
         complain(imported.error());
         return;
     }
-    list(qtText(imported->note.name));
+    list(imported->note.name);
 }
 
 void TemplatesDialog::exportFile() {
-    const QString name = m_list->currentItem()->data(Qt::UserRole).toString();
+    const OfferedTemplate* offered = m_list->selected();
+    if (offered == nullptr) {
+        return;
+    }
+    const std::string name = offered->engineTemplate.note.name;
     const QString path = QFileDialog::getSaveFileName(
-        this, tr("Export the template"), qtText(safeName(name.toStdString(), "template")) + QStringLiteral(".jsonl"),
+        this, tr("Export the template"), qtText(safeName(name, "template")) + QStringLiteral(".jsonl"),
         tr("Templates (*.jsonl)"));
     if (path.isEmpty()) {
         return;
     }
-    if (const auto written = ownTemplates().exportFile(name.toStdString(), pathBytes(path)); !written) {
+    if (const auto written = ownTemplates().exportFile(name, pathBytes(path)); !written) {
         complain(written.error());
     }
 }
 
 void TemplatesDialog::remove() {
-    if (const auto removed = ownTemplates().remove(m_list->currentItem()->data(Qt::UserRole).toString().toStdString());
-        !removed) {
+    const OfferedTemplate* offered = m_list->selected();
+    if (offered == nullptr) {
+        return;
+    }
+    if (const auto removed = ownTemplates().remove(offered->engineTemplate.note.name); !removed) {
         complain(removed.error());
         return;
     }

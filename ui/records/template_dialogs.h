@@ -5,16 +5,17 @@
 #include <memory>
 #include <session/record_session.h>
 #include <shop/templates.h>
+#include <tables/table.h>
 #include <text/label.h>
 
 class QLineEdit;
-class QListWidget;
 class QPlainTextEdit;
 class QPushButton;
 
 namespace caprail {
 
 class StationPanel;
+struct OfferedTemplate;
 
 /// A template's name and sources, and, where it is edited, its layout, bands, rules and fastener groups at the engine
 /// and fasteners stations of a record that is kept nowhere. Kept in the shop's own folder when accepted.
@@ -45,14 +46,15 @@ public:
     explicit TemplatesDialog(QWidget* parent = nullptr);
 
 private:
-    void list(const QString& select = {});
+    /// `select`: the shop's own of this name.
+    void list(const std::string& select = {});
     void choose();
     void edit();
     void importFile();
     void exportFile();
     void remove();
     void complain(const Problem& problem);
-    QListWidget* m_list;
+    List<OfferedTemplate, std::pair<bool, std::string>>* m_list; ///< by whether it is the shop's own, and its name
     QPlainTextEdit* m_words;
     Label* m_problem;
     QPushButton *m_edit, *m_export, *m_remove;

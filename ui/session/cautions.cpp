@@ -11,57 +11,46 @@ class CautionsText {
     Q_DECLARE_TR_FUNCTIONS(CautionsText)
 };
 
-QString precedence() {
-    return CautionsText::tr(
-        "The instructions of the parts' makers, local codes and licensed practice come first. What this program "
-        "proposes never overrides them.");
-}
-QString stand() {
-    return CautionsText::tr("A block is heavy: lock the stand before you lean on it or reach under it.");
-}
-QString crank() {
-    return CautionsText::tr("Turn the crank by hand and slowly, and keep fingers out of the crankcase while it turns.");
-}
-QString wrench() {
-    return CautionsText::tr("Pull a torque wrench, never push it, and wear eye protection.");
-}
-QString counted() {
-    return CautionsText::tr("Count the shims out and count them in again: one that drops into the engine ends it.");
-}
-QString sealant() {
-    return CautionsText::tr("Solvents and sealants need moving air and gloves.");
-}
-QString yielded() {
+} // namespace
+
+QString shown(Caution caution) {
+    switch (caution) {
+    case Caution::precedence:
+        return CautionsText::tr(
+            "The instructions of the parts' makers, local codes and licensed practice come first. What "
+            "this program proposes never overrides them.");
+    case Caution::stand:
+        return CautionsText::tr("A block is heavy: lock the stand before you lean on it or reach under it.");
+    case Caution::crank:
+        return CautionsText::tr(
+            "Turn the crank by hand and slowly, and keep fingers out of the crankcase while it turns.");
+    case Caution::wrench:
+        return CautionsText::tr("Pull a torque wrench, never push it, and wear eye protection.");
+    case Caution::counted:
+        return CautionsText::tr("Count the shims out and count them in again: one that drops into the engine ends it.");
+    case Caution::sealant:
+        return CautionsText::tr("Solvents and sealants need moving air and gloves.");
+    case Caution::yielded:
+        break;
+    }
     return CautionsText::tr("A fastener that was once tightened to yield is scrap: fit a new one.");
 }
 
-} // namespace
-
-QString cautionFor(Station station) {
-    const QString space = QStringLiteral(" ");
-    switch (station) {
-    case Station::engine:
-        return precedence();
-    case Station::bearings:
-        return stand() + space + crank();
-    case Station::fasteners:
-        return wrench() + space + yielded();
-    case Station::girdle:
-        return counted();
-    case Station::trialFit:
-        return crank() + space + stand();
-    case Station::pickup:
-        return stand();
-    case Station::closing:
-        return sealant() + space + counted() + space + wrench();
-    case Station::history:
-        break;
+QString cautionText(const std::vector<Caution>& cautions) {
+    QStringList sentences;
+    for (const Caution caution : cautions) {
+        sentences << shown(caution);
     }
-    return {};
+    return sentences.join(QLatin1Char(' '));
 }
 
 QStringList allCautions() {
-    return {precedence(), stand(), crank(), wrench(), counted(), sealant(), yielded()};
+    QStringList sentences;
+    for (const Caution caution : {Caution::precedence, Caution::stand, Caution::crank, Caution::wrench,
+                                  Caution::counted, Caution::sealant, Caution::yielded}) {
+        sentences << shown(caution);
+    }
+    return sentences;
 }
 
 } // namespace caprail

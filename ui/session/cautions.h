@@ -1,12 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <QStringList>
-#include <assessment/check.h>
+#include <vector>
 
 namespace caprail {
 
-/// What to mind at a station, in a sentence or two; shown on its panel. Empty where there is nothing to mind.
-QString cautionFor(Station station);
+/// What a person must mind. Each station names its own; the build sheet prints all of them.
+enum class Caution { precedence, stand, crank, wrench, counted, sealant, yielded };
+
+/// A caution, in a sentence or two.
+QString shown(Caution caution);
+/// Several, one after another; empty where there is nothing to mind.
+QString cautionText(const std::vector<Caution>& cautions);
 /// All cautions, one a line, as the build sheet prints them.
 QStringList allCautions();
 

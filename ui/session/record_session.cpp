@@ -189,7 +189,8 @@ Result<std::int64_t> RecordSession::letWait(Unstored entry, const Problem& why) 
 
 /// Judges an entry and stores it; once it is on the disk, what follows from it is worked out and told.
 Result<std::int64_t> RecordSession::judgeAndStore(const Unstored& entry, bool& isJudgedGood) {
-    const auto judged = mayAppend(ledger(), m_facts, m_assessment, entry.person, entry.body, m_units);
+    std::optional<Facts> afterStrike;
+    const auto judged = mayAppend(ledger(), m_facts, m_assessment, entry.person, entry.body, m_units, &afterStrike);
     isJudgedGood = judged.has_value();
     if (!judged) {
         return tl::unexpected(judged.error());
@@ -210,7 +211,7 @@ Result<std::int64_t> RecordSession::judgeAndStore(const Unstored& entry, bool& i
     ++m_writes;
     setLost({});
     if (std::holds_alternative<Struck>(entry.body)) {
-        m_facts = fold(ledger());
+        m_facts = afterStrike ? std::move(*afterStrike) : fold(ledger());
     } else {
         apply(m_facts, ledger().at(*sequence));
     }

@@ -69,6 +69,10 @@ public:
     Result<std::int64_t> append(Body body);
     /// Several entries that belong together: stops at the first that is refused, and says which.
     Result<void> appendAll(std::vector<Body> bodies);
+    /// The same where nothing hangs on the answer: a refusal is said by `refused`, what waits by `notStored`, and the
+    /// window shows both.
+    void appendAndSay(Body body) { (void)append(std::move(body)); }
+    void appendAllAndSay(std::vector<Body> bodies) { (void)appendAll(std::move(bodies)); }
     /// Withdraws an entry, with a reason.
     Result<std::int64_t> strike(std::int64_t sequence, const QString& why);
     /// Stores an attachment's bytes with its entry; fills in hash and size.

@@ -13,42 +13,6 @@ namespace caprail::sheet {
 
 namespace {
 
-QString kindTitle(CheckKind kind) {
-    switch (kind) {
-    case CheckKind::fastenersTightened:
-        return Sheet::tr("Fastener groups at torque");
-    case CheckKind::mainClearance:
-        return Sheet::tr("Main bearing clearances");
-    case CheckKind::rodClearance:
-        return Sheet::tr("Rod bearing clearances");
-    case CheckKind::taper:
-        return Sheet::tr("Taper of journals");
-    case CheckKind::outOfRound:
-        return Sheet::tr("Out-of-round of journals");
-    case CheckKind::fit:
-        return Sheet::tr("Fits");
-    case CheckKind::gap:
-        return Sheet::tr("Gaps");
-    case CheckKind::stack:
-        return Sheet::tr("Shim stacks");
-    case CheckKind::recheck:
-        return Sheet::tr("Rechecks");
-    case CheckKind::flushness:
-        return Sheet::tr("Flushness");
-    case CheckKind::girdleWay:
-        return Sheet::tr("Girdle's way round");
-    case CheckKind::trialFit:
-        return Sheet::tr("Trial fit");
-    case CheckKind::pickup:
-        return Sheet::tr("Pickup clearance");
-    case CheckKind::verifyRound:
-        return Sheet::tr("Torques verified");
-    case CheckKind::findings:
-        break;
-    }
-    return Sheet::tr("Findings settled");
-}
-
 SheetTable countsTable(const Assessment& assessment) {
     std::map<CheckKind, std::map<CheckState, int>> counts;
     for (const Check& check : assessment.checks) {
@@ -67,7 +31,7 @@ SheetTable countsTable(const Assessment& assessment) {
     }
     table.columns.push_back(rightColumn(Sheet::tr("In all")));
     for (const auto& [kind, byState] : counts) {
-        std::vector<SheetCell> row{kindTitle(kind)};
+        std::vector<SheetCell> row{text(Core::say(titleOf(kind)))};
         int all = 0;
         for (const CheckState state : states) {
             const auto at = byState.find(state);

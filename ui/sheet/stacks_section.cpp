@@ -112,7 +112,7 @@ QString goodFlushness(const Writing& w) {
 }
 
 /// One end of a bracket: which shims went out and in, by how much, and how it felt.
-QString exchangeText(const Writing& w, const std::optional<NameList>& out, const std::optional<NameList>& in,
+QString exchangeText(const Writing& w, const Rare<NameList>& out, const Rare<NameList>& in,
                      const std::optional<Feel>& felt) {
     if (!felt || !out || !in) {
         return none();

@@ -25,7 +25,7 @@ SheetTable gapsTable(const Writing& w) {
                       rightColumn(Sheet::tr("Std. deviation")),
                       rightColumn(inUnit(Sheet::tr("Accepted gap"), units)),
                       rightColumn(Sheet::tr("± U")),
-                      rightColumn(Sheet::tr("Fallen")),
+                      rightColumn(Sheet::tr("Outdated")),
                       {Sheet::tr("State")}},
                      {}};
     for (const Position p : w.facts().layout->positions()) {
@@ -71,7 +71,7 @@ void surveySection(const Writing& w) {
         4);
     w.flow.table(gapsTable(w));
     w.flow.remark(Sheet::tr("The accepted gap is the median of the readings that stand, once %1 of them agree within "
-                            "%2. Fallen readings were made before a fastener of the cap moved or a part was changed; "
+                            "%2. Outdated readings were made before a fastener of the cap moved or a part was changed; "
                             "they no longer count. A wide spread from place to place is normal and no error.")
                       .arg(w.facts().rules.minimumPasses)
                       .arg(text(format(w.facts().rules.repeatLimit, units))));

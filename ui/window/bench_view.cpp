@@ -20,6 +20,8 @@ BenchView::BenchView(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_place(new Label(this)), m_last(new Label(this)),
       m_keys(new Label(tr("Enter stores and goes on · ↑ ↓ another place · Ctrl+Z strikes the last · Esc back"), this)),
       m_column(new QVBoxLayout(this)) {
+    m_place->setObjectName(QStringLiteral("place"));
+    m_last->setObjectName(QStringLiteral("storedLast"));
     setAutoFillBackground(true);
     setBackgroundRole(QPalette::Base);
     for (Label* label : {m_place, m_last, m_keys}) {
@@ -50,14 +52,6 @@ BenchView::~BenchView() {
 
 EntryField* BenchView::field() const {
     return m_field;
-}
-
-QString BenchView::placeText() const {
-    return m_place->text();
-}
-
-QString BenchView::lastText() const {
-    return m_last->text();
 }
 
 bool BenchView::enter(StationPanel* station) {

@@ -26,8 +26,6 @@ public:
     void leave();
     [[nodiscard]] bool isActive() const { return m_station != nullptr; }
     [[nodiscard]] EntryField* field() const;
-    [[nodiscard]] QString placeText() const;
-    [[nodiscard]] QString lastText() const;
 
 signals:
     void left();

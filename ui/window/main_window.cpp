@@ -6,6 +6,9 @@
 #include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QLineEdit>
+#include <QScreen>
+#include <QStyle>
 #include <QMimeData>
 #include <QSettings>
 #include <QStatusBar>
@@ -25,6 +28,7 @@
 #include <window/bench_view.h>
 #include <window/confirmation.h>
 #include <window/disk_bar.h>
+#include <window/key_rule.h>
 #include <window/menus.h>
 #include <window/new_record_dialog.h>
 #include <window/next_bar.h>
@@ -39,7 +43,29 @@ namespace caprail {
 
 namespace {
 constexpr std::int64_t largestSample = std::int64_t{64} * 1024 * 1024;
+
+/// The first window on a small screen, and one that was larger on another screen, lie whole on this one, frame included.
+void fitToScreen(QWidget& window) {
+    const QRect room = window.screen()->availableGeometry();
+    const int border = window.style()->pixelMetric(QStyle::PM_DefaultFrameWidth, nullptr, &window);
+    const int bar = window.style()->pixelMetric(QStyle::PM_TitleBarHeight, nullptr, &window);
+    const QRect inside = room.adjusted(border, bar + border, -border, -border);
+    window.resize(window.size().boundedTo(inside.size()));
+    const QPoint corner = window.pos();
+    window.move(std::clamp(corner.x(), room.left(), std::max(room.left(), inside.right() - window.width())),
+                std::clamp(corner.y(), room.top(), std::max(room.top(), inside.bottom() - window.height())));
 }
+
+/// The field that holds a value which was typed and not stored, if any.
+EntryField* unstoredField(const QWidget& window) {
+    for (EntryField* field : window.findChildren<EntryField*>()) {
+        if (field->isVisible() && !field->text().trimmed().isEmpty()) {
+            return field;
+        }
+    }
+    return nullptr;
+}
+} // namespace
 
 MainWindow::MainWindow()
     : m_preferences(Preferences::load()), m_person(new QComboBox(this)), m_lastStored(new Label(this)),
@@ -49,6 +75,8 @@ MainWindow::MainWindow()
     setAcceptDrops(true);
     resize(1280, 800);
     restoreGeometry(QSettings().value("window/geometry").toByteArray());
+    fitToScreen(*this);
+    KeyRule::install();
     m_person->setAccessibleName(tr("Who works on it"));
     setTip(m_person, tr("Every entry carries this name"));
     statusBar()->addWidget(m_lastStored, 1);
@@ -377,7 +405,25 @@ void MainWindow::showEvent(QShowEvent* event) {
     QMainWindow::showEvent(event);
 }
 
+bool MainWindow::mayLeaveTypedValue() {
+    EntryField* field = m_session ? unstoredField(*this) : nullptr;
+    if (field == nullptr) {
+        return true;
+    }
+    const auto answer = ask(this, tr("A value is not stored"),
+                            filled(tr("“%1” is typed for: %2. It is not stored."), field->text(), field->title()),
+                            QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, QMessageBox::Cancel);
+    if (answer == QMessageBox::Save) {
+        field->submit();
+    }
+    return answer == QMessageBox::Discard || (answer == QMessageBox::Save && field->problem().isEmpty());
+}
+
 void MainWindow::closeEvent(QCloseEvent* event) {
+    if (!mayLeaveTypedValue()) {
+        event->ignore();
+        return;
+    }
     if (m_session && !m_session->unstored().empty()) {
         const auto answer = ask(this, tr("Entries wait to be stored"),
                                 tr("%n entries could not be stored on disk and would be lost. Close all the same?", "",

@@ -38,8 +38,6 @@ public:
     void showDestination(const Destination& destination);
     /// A station's panel, built when it is first asked for; null while no record is open.
     [[nodiscard]] StationPanel* panel(Station station);
-    [[nodiscard]] BenchView* bench() const { return m_bench; }
-    [[nodiscard]] PlacePanel* placePanel() const { return m_place; }
 
 public slots:
     void newRecord();
@@ -74,6 +72,8 @@ signals:
 protected:
     void showEvent(QShowEvent* event) override;
     void closeEvent(QCloseEvent* event) override;
+    /// Asks what is to become of a value that was typed and not stored; false: stay.
+    bool mayLeaveTypedValue();
     void resizeEvent(QResizeEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;

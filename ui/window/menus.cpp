@@ -2,6 +2,7 @@
 #include <window/menus.h>
 
 #include <QAction>
+#include <QApplication>
 #include <QDateTime>
 #include <QFileDialog>
 #include <QFileInfo>
@@ -71,6 +72,10 @@ void makeFileMenu(MainWindow& window) {
     QAction* close = file->addAction(MainWindow::tr("Close &window"));
     close->setShortcut(QKeySequence::Close);
     QObject::connect(close, &QAction::triggered, &window, &QWidget::close);
+    QAction* quit = file->addAction(MainWindow::tr("&Quit"));
+    quit->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_Q));
+    quit->setMenuRole(QAction::QuitRole);
+    QObject::connect(quit, &QAction::triggered, &window, [] { QApplication::closeAllWindows(); });
 }
 
 void makeEditMenu(MainWindow& window) {

@@ -22,17 +22,29 @@ namespace caprail {
 namespace {
 
 QString recordsFolder() {
-    const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    return QSettings().value("records-folder", documents.isEmpty() ? QDir::homePath() : documents).toString();
+    const QString last = QSettings().value("records-folder").toString();
+    for (const QString& folder : {last, QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)}) {
+        if (!folder.isEmpty() && QFileInfo(folder).isDir()) {
+            return folder;
+        }
+    }
+    return QDir::homePath();
 }
 
-/// What may stand in a file name on any system.
+/// What may stand in a file name on any system; one dash where several signs are left out.
 QString fileNamePart(const QString& text) {
     QString part;
     for (const QChar c : text.trimmed()) {
-        part += c.isLetterOrNumber() || c == '-' || c == '_' ? c : QLatin1Char('-');
+        const bool isKept = c.isLetterOrNumber() || c == '_';
+        if (isKept || !part.endsWith(QLatin1Char('-'))) {
+            part += isKept ? c : QLatin1Char('-');
+        }
     }
-    return part.left(60);
+    part = part.left(60);
+    while (part.endsWith(QLatin1Char('-'))) {
+        part.chop(1);
+    }
+    return part;
 }
 
 } // namespace
@@ -63,6 +75,7 @@ NewRecordDialog::NewRecordDialog(const QString& shop, QWidget* parent)
     m_problem->setWordWrap(true);
     m_problem->setMinimumWidth(440);
     auto* browse = new QPushButton(tr("Choose…"));
+    browse->setAutoDefault(false); // Enter in any field makes the record
     auto* fileRow = new QHBoxLayout;
     fileRow->addWidget(m_file, 1);
     fileRow->addWidget(browse);
@@ -109,6 +122,7 @@ void NewRecordDialog::proposeFile() {
     parts.removeAll(QString());
     m_file->setText(
         QDir(recordsFolder()).filePath((parts.isEmpty() ? QStringLiteral("engine") : parts.join('-')) + ".caprail"));
+    m_file->end(false); // the name is what matters, not the beginning of the path
 }
 
 /// What the record begins with, one entry a line: the template with its note, and what is copied from the shelf.

@@ -5,7 +5,6 @@
 #include <QClipboard>
 #include <QDropEvent>
 #include <QLineEdit>
-#include <QListWidget>
 #include <QMimeData>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -20,16 +19,60 @@
 
 namespace caprail {
 
+/// A finding, a note or a photo of the place, or how many older ones are not listed.
+struct PlaceRow {
+    std::int64_t entry = 0; ///< that made it; 0 for what is not listed
+    std::string finding = {}; ///< its name; empty for all else
+    bool isOpen = false;    ///< the finding
+    std::string text = {};    ///< of a finding or note
+    std::string done = {};    ///< about a settled finding
+    std::optional<Seen<AttachmentAdded>> photo = {};
+    std::size_t leftOut = 0;
+};
+
 namespace {
 
 constexpr QSize thumbnailSize(64, 48);
-constexpr int findingRole = Qt::UserRole;
-constexpr int photoRole = Qt::UserRole + 1;
+
+QString placeText(const PlaceRow& row) {
+    if (row.photo) {
+        const AttachmentAdded& photo = row.photo->what;
+        return qtText(photo.caption.empty() ? photo.fileName : photo.caption);
+    }
+    if (row.leftOut > 0) {
+        return PlacePanel::tr("%n older ones are in the history.", "", static_cast<int>(row.leftOut));
+    }
+    return row.finding.empty() ? PlacePanel::tr("✎ %1").arg(qtText(row.text))
+                               : sign(row.isOpen ? CheckState::out : CheckState::good) +
+                                     filled(QStringLiteral(" %1: %2"), qtText(row.finding), qtText(row.text));
+}
+
+QString placeTip(const PlaceRow& row) {
+    if (row.photo) {
+        return filled(PlacePanel::tr("Entry %1, %2. Enter shows it large."), row.entry, qtText(row.photo->person));
+    }
+    return row.finding.empty() ? QString()
+           : row.isOpen        ? PlacePanel::tr("Open. Enter goes there to settle it.")
+                               : PlacePanel::tr("Settled: %1").arg(qtText(row.done));
+}
 
 } // namespace
 
 PlacePanel::PlacePanel(RecordSession& session, QWidget* parent)
-    : QWidget(parent), m_session(session), m_title(new Label(this)), m_list(new QListWidget(this)),
+    : QWidget(parent), m_session(session), m_title(new Label(this)),
+      m_list(new List<PlaceRow, std::int64_t>(
+          tr("Findings, notes and photos here"), &PlaceRow::entry,
+          {{.text = placeText,
+            .ink =
+                [](const PlaceRow& row, const Look& look) {
+                    return row.finding.empty() ? QColor() : row.isOpen ? look.out : look.quiet;
+                },
+            .tip = placeTip,
+            .icon =
+                [this](const PlaceRow& row) {
+                    return row.photo ? QIcon(m_thumbnails.of(row.photo->what)) : QIcon();
+                }}},
+          this)),
       m_finding(new QLineEdit(this)), m_photo(new QToolButton(this)), m_message(new Label(this)),
       m_thumbnails(session, thumbnailSize) {
     build();
@@ -37,16 +80,18 @@ PlacePanel::PlacePanel(RecordSession& session, QWidget* parent)
 }
 
 void PlacePanel::build() {
+    m_list->setObjectName(QStringLiteral("here"));
+    m_finding->setObjectName(QStringLiteral("findingHere"));
+    m_message->setObjectName(QStringLiteral("placeMessage"));
     setAcceptDrops(true);
     QFont bold = font();
     bold.setBold(true);
     m_title->setFont(bold);
     m_title->setWordWrap(true);
-    m_list->setAccessibleName(tr("Findings, notes and photos here"));
+    m_list->setKind([](const PlaceRow& row) { return row.leftOut > 0 ? RowKind::off : RowKind::usual; });
     m_list->setIconSize(thumbnailSize);
     m_list->setWordWrap(true);
     m_list->setFrameShape(QFrame::NoFrame);
-    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_finding->setPlaceholderText(tr("Finding here…"));
     m_finding->setAccessibleName(tr("Open a finding here"));
     setTip(m_finding,
@@ -68,7 +113,7 @@ void PlacePanel::build() {
     column->addStretch(0);
     connect(m_finding, &QLineEdit::returnPressed, this, &PlacePanel::openFinding);
     connect(m_photo, &QToolButton::clicked, this, &PlacePanel::addPhotoFile);
-    connect(m_list, &QListWidget::itemActivated, this, &PlacePanel::activate);
+    connect(m_list, &ListView::lineActivated, this, &PlacePanel::activate);
 }
 
 void PlacePanel::setPlace(const QString& placeCode) {
@@ -82,10 +127,9 @@ bool PlacePanel::isHere(const std::string& place) const {
     return m_place.isEmpty() ? place.empty() : isSamePlace(place, m_place);
 }
 
-/// Findings and notes of this place: open ones first, then what was settled, then notes, the last of many.
-void PlacePanel::listWords() {
+/// Open findings first, then what was settled, then notes, the last of many.
+std::vector<PlaceRow> PlacePanel::words() const {
     const Facts& facts = m_session.facts();
-    const Look look = screenLook();
     std::vector<std::pair<const std::string*, const FindingFact*>> open, settled;
     for (const auto& [name, finding] : facts.findings) {
         if (isHere(finding.opened.what.place)) {
@@ -98,48 +142,39 @@ void PlacePanel::listWords() {
             notes.push_back(&note);
         }
     }
+    std::vector<PlaceRow> rows;
     std::size_t leftOut = 0;
     for (auto* findings : {&open, &settled}) {
         leftOut += keepLast(*findings, [](const auto& one) { return one.second->opened.entry; });
         for (const auto& [name, finding] : *findings) {
-            const bool isOpen = !finding->settled;
-            auto* item =
-                new QListWidgetItem(sign(isOpen ? CheckState::out : CheckState::good) +
-                                        QStringLiteral(" %1: %2").arg(qtText(*name), qtText(finding->opened.what.text)),
-                                    m_list);
-            item->setForeground(isOpen ? look.out : look.quiet);
-            item->setData(findingRole, qtText(*name));
-            setTip(item, isOpen ? tr("Open. Enter goes there to settle it.")
-                                : tr("Settled: %1").arg(qtText(finding->settled->what.done)));
+            rows.push_back({.entry = finding->opened.entry,
+                            .finding = *name,
+                            .isOpen = !finding->settled,
+                            .text = finding->opened.what.text,
+                            .done = finding->settled ? finding->settled->what.done : std::string()});
         }
     }
     leftOut += keepLast(notes, [](const auto* note) { return note->entry; });
     for (const auto* note : notes) {
-        new QListWidgetItem(tr("✎ %1").arg(qtText(note->what.text)), m_list);
+        rows.push_back({.entry = note->entry, .text = note->what.text});
     }
     if (leftOut > 0) {
-        auto* item =
-            new QListWidgetItem(tr("%n older ones are in the history.", "", static_cast<int>(leftOut)), m_list);
-        item->setFlags(Qt::NoItemFlags);
+        rows.push_back({.leftOut = leftOut});
     }
+    return rows;
 }
 
 void PlacePanel::refresh() {
     m_title->setText(m_place.isEmpty() ? tr("The engine as a whole") : capitalised(placeName(m_place)));
     m_message->hide();
-    m_list->clear();
-    const Facts& facts = m_session.facts();
-    listWords();
-    for (const auto& seen : facts.attachments) {
+    std::vector<PlaceRow> rows = words();
+    for (const auto& seen : m_session.facts().attachments) {
         if (isHere(seen.what.place)) {
-            auto* item =
-                new QListWidgetItem(QIcon(m_thumbnails.of(seen.what)),
-                                    qtText(seen.what.caption.empty() ? seen.what.fileName : seen.what.caption), m_list);
-            item->setData(photoRole, qtText(seen.what.sha256));
-            setTip(item, filled(tr("Entry %1, %2. Enter shows it large."), seen.entry, qtText(seen.person)));
+            rows.push_back({.entry = seen.entry, .photo = seen});
         }
     }
-    m_list->setVisible(m_list->count() > 0);
+    m_list->setVisible(!rows.empty());
+    m_list->put(std::move(rows));
     m_finding->setEnabled(!m_session.isReadOnly());
     m_photo->setEnabled(!m_session.isReadOnly());
 }
@@ -177,29 +212,25 @@ void PlacePanel::pastePhoto() {
     show(addPhotos(m_session, QApplication::clipboard()->mimeData(), coreText(m_place), {}));
 }
 
-void PlacePanel::activate() {
-    const QListWidgetItem* item = m_list->currentItem();
-    if (const QString finding = item->data(findingRole).toString(); !finding.isEmpty()) {
-        m_session.goTo({Station::closing, coreText(finding)});
+void PlacePanel::activate(int line) {
+    const PlaceRow* row = m_list->at(line);
+    if (row == nullptr) {
         return;
     }
-    const std::string photo = coreText(item->data(photoRole).toString());
-    for (const auto& seen : m_session.facts().attachments) {
-        if (!photo.empty() && seen.what.sha256 == photo) {
-            if (const auto shown = showPhoto(m_session, seen.what, this); !shown) {
-                show(shown);
-            }
-            return;
+    if (!row->finding.empty()) {
+        m_session.goTo({Station::closing, row->finding});
+        return;
+    }
+    if (row->photo) {
+        const AttachmentAdded photo = row->photo->what; // a copy: the list may be another one when it is closed
+        if (const auto opened = showPhoto(m_session, photo, this); !opened) {
+            show(opened);
         }
     }
 }
 
 void PlacePanel::focusFinding() {
     m_finding->setFocus();
-}
-
-QString PlacePanel::message() const {
-    return m_message->isHidden() ? QString() : m_message->text();
 }
 
 void PlacePanel::dragEnterEvent(QDragEnterEvent* event) {

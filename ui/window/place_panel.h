@@ -2,13 +2,15 @@
 #pragma once
 #include <QWidget>
 #include <stations/common/photo_tools.h>
+#include <tables/table.h>
 #include <text/label.h>
 
 class QLineEdit;
-class QListWidget;
 class QToolButton;
 
 namespace caprail {
+
+struct PlaceRow;
 
 /// What is known of the place that is selected, at every station: its findings, notes and photos, and a line to open a
 /// finding there without leaving the work. A photo is added by file, dropped or pasted. With no place selected it is
@@ -25,9 +27,6 @@ public:
     void focusFinding();
     void addPhotoFile();
     void pastePhoto();
-    [[nodiscard]] QListWidget* list() const { return m_list; }
-    [[nodiscard]] QLineEdit* findingEdit() const { return m_finding; }
-    [[nodiscard]] QString message() const;
 
 protected:
     void dragEnterEvent(QDragEnterEvent* event) override;
@@ -36,14 +35,15 @@ protected:
 private:
     void build();
     void openFinding();
-    void activate();
+    void activate(int line);
     void show(const Result<void>& added);
     [[nodiscard]] bool isHere(const std::string& place) const;
-    void listWords();
+    /// Findings and notes of this place.
+    [[nodiscard]] std::vector<PlaceRow> words() const;
     RecordSession& m_session;
     QString m_place;
     Label* m_title;
-    QListWidget* m_list;
+    List<PlaceRow, std::int64_t>* m_list;
     QLineEdit* m_finding;
     QToolButton* m_photo;
     Label* m_message;

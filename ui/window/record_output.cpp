@@ -9,11 +9,11 @@
 #include <QPrinter>
 #include <QStatusBar>
 #include <session/cautions.h>
-#include <session/help.h>
 #include <sheet/logo.h>
 #include <sheet/sheet.h>
-#include <store/text/csv.h>
+#include <stations/common/station.h>
 #include <store/file/path_text.h>
+#include <store/text/csv.h>
 #include <store/text/text_form.h>
 #include <text/ask.h>
 #include <window/main_window.h>
@@ -172,7 +172,7 @@ void MainWindow::showHelp() {
     const Station station = currentStation();
     const std::string stationWord = shown(station);
     inform(this, QString::fromUtf8(stationWord.data(), static_cast<qsizetype>(stationWord.size())),
-           helpFor(station) + QStringLiteral("\n\n") + cautionFor(station));
+           panel(station)->help() + QStringLiteral("\n\n") + cautionText(panel(station)->cautions()));
 }
 
 void MainWindow::showCautions() {

@@ -49,8 +49,7 @@ void beginBuild(MainWindow& window) {
         MainWindow::tr("Why is this engine built anew? Build %1 stays readable beside it: Shop ▸ Compare builds.")
             .arg(session.facts().build));
     if (why) {
-        // A refusal is shown by the window, as that of any entry.
-        (void)session.append(BuildBegun{session.facts().build + 1, why->trimmed().toStdString()});
+        session.appendAndSay(BuildBegun{session.facts().build + 1, why->trimmed().toStdString()});
     }
 }
 

@@ -5,11 +5,10 @@
 #include <QCoreApplication>
 #include <QDir>
 #include <QFileInfo>
-#include <QListWidget>
 #include <QStandardPaths>
 #include <QVBoxLayout>
+#include <tables/table.h>
 #include <text/label.h>
-#include <text/plain_text.h>
 #include <window/preferences.h>
 
 namespace caprail {
@@ -65,20 +64,22 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
             return;
         }
         auto* label = new Label(head);
-        auto* list = new QListWidget;
+        auto* list = new List<QString, QString>(
+            QString(head).remove(QLatin1Char('&')), [](const QString& file) { return file; },
+            {{.text = [](const QString& file) { return QFileInfo(file).completeBaseName(); },
+              .tip = [](const QString& file) { return file; }}},
+            this);
         label->setBuddy(list);
-        list->setAccessibleName(head);
-        for (const QString& file : files) {
-            auto* item = new QListWidgetItem(QFileInfo(file).completeBaseName(), list);
-            item->setData(Qt::UserRole, file);
-            setTip(item, file);
-        }
+        list->put({files.begin(), files.end()});
         list->setMaximumHeight((list->fontMetrics().lineSpacing() + 8) * std::min(5, static_cast<int>(files.size())) +
                                8);
-        connect(list, &QListWidget::itemActivated, this,
-                [this, signal](QListWidgetItem* item) { (this->*signal)(item->data(Qt::UserRole).toString()); });
-        connect(list, &QListWidget::itemClicked, this,
-                [this, signal](QListWidgetItem* item) { (this->*signal)(item->data(Qt::UserRole).toString()); });
+        const auto choose = [this, list, signal](int line) {
+            if (const QString* file = list->at(line)) {
+                (this->*signal)(QString(*file)); // a copy: the page may go with its list
+            }
+        };
+        connect(list, &ListView::lineActivated, this, choose);
+        connect(list, &QListView::clicked, this, [choose](const QModelIndex& index) { choose(index.row()); });
         column->addSpacing(8);
         column->addWidget(label);
         column->addWidget(list);

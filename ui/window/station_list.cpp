@@ -2,8 +2,8 @@
 #include <window/station_list.h>
 
 #include <algorithm>
+#include <ledger/qt_text.h>
 #include <session/look.h>
-#include <text/plain_text.h>
 
 namespace caprail {
 
@@ -11,78 +11,80 @@ namespace {
 
 /// The worst state among a station's checks; nothing where it has none.
 std::optional<CheckState> worstAt(const Assessment& assessment, Station station) {
-    static constexpr CheckState worstFirst[] = {CheckState::out, CheckState::stale, CheckState::notProven,
-                                                CheckState::tooCloseToCall, CheckState::notDone, CheckState::good};
-    for (const CheckState state : worstFirst) {
-        if (std::ranges::any_of(assessment.checks,
-                                [&](const Check& c) { return c.destination.station == station && c.state == state; })) {
-            return state;
+    std::optional<CheckState> worst;
+    for (const Check& check : assessment.checks) {
+        if (check.destination.station == station && (!worst || severity(check.state) < severity(*worst))) {
+            worst = check.state;
         }
     }
-    return {};
+    return worst;
+}
+
+/// What its findings say is not the whole of the closing station: its steps are locked or open.
+bool isLocked(const RecordSession& session, Station station) {
+    return station == Station::closing && !session.facts().isClosed() &&
+           !session.assessment().gate(GateKind::closing).isOpen;
+}
+
+QString stationText(const RecordSession& session, Station station) {
+    const auto worst = worstAt(session.assessment(), station);
+    const std::size_t open = session.assessment().openAt(station);
+    const QString mark = isLocked(session, station) ? QStringLiteral("▣") : worst ? sign(*worst) : QStringLiteral(" ");
+    const QString text = mark + QStringLiteral("  ") + qtShown(station);
+    return open > 0 ? text + QStringLiteral("  %1").arg(open) : text;
+}
+
+QString stationTip(const RecordSession& session, Station station) {
+    const auto worst = worstAt(session.assessment(), station);
+    const int open = static_cast<int>(session.assessment().openAt(station));
+    const QString shortcut = QStringLiteral("Ctrl+%1").arg(static_cast<int>(station) + 1);
+    return worst ? StationList::tr("%1: worst is %2, %n open (%3)", "", open)
+                       .arg(qtShown(station), stateWord(*worst), shortcut)
+                 : QStringLiteral("%1 (%2)").arg(qtShown(station), shortcut);
+}
+
+QColor stationInk(const RecordSession& session, Station station, const Look& look) {
+    const auto worst = worstAt(session.assessment(), station);
+    return isLocked(session, station) ? look.out : worst ? look.of(*worst) : look.ink;
 }
 
 } // namespace
 
-StationList::StationList(RecordSession& session, QWidget* parent) : QListWidget(parent), m_session(session) {
-    setAccessibleName(tr("Stations"));
+StationList::StationList(RecordSession& session, QWidget* parent)
+    : List(tr("Stations"), [](Station station) { return station; },
+           {{.text = [&session](Station station) { return stationText(session, station); },
+             .ink = [&session](Station station, const Look& look) { return stationInk(session, station, look); },
+             .tip = [&session](Station station) { return stationTip(session, station); },
+             .spoken = [&session](Station station) { return stationTip(session, station); }}},
+           parent) {
     setFrameShape(QFrame::NoFrame);
-    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     const int rowHeight = 2 * fontMetrics().lineSpacing() + 2;
+    setLineHeight(rowHeight);
     int widest = 0;
     for (const auto& station : allWords<Station>()) {
-        const QString text = QStringLiteral("↻  %1   00  ").arg(QString::fromStdString(shown(station.value)));
+        const QString text = QStringLiteral("↻  %1   00  ").arg(qtShown(station.value));
         widest = std::max(widest, fontMetrics().horizontalAdvance(text));
     }
     setFixedWidth(widest + 24);
-    for (const auto& station : allWords<Station>()) {
-        auto* item = new QListWidgetItem(this);
-        item->setData(Qt::UserRole, static_cast<int>(station.value));
-        item->setSizeHint({0, rowHeight});
-    }
+    refresh();
     setFixedHeight(count() * rowHeight + 2);
-    connect(this, &QListWidget::currentRowChanged, this, [this](int row) {
-        if (row >= 0) {
-            emit stationChosen(static_cast<Station>(item(row)->data(Qt::UserRole).toInt()));
+    connect(this, &ListView::lineSelected, this, [this](int line) {
+        if (const Station* station = at(line)) {
+            emit stationChosen(Station(*station));
         }
     });
-    refresh();
 }
 
 void StationList::refresh() {
-    const Look look = screenLook();
-    for (int row = 0; row < count(); ++row) {
-        const auto station = static_cast<Station>(item(row)->data(Qt::UserRole).toInt());
-        const std::string stationWord = shown(station);
-        const QString name = QString::fromUtf8(stationWord.data(), static_cast<qsizetype>(stationWord.size()));
-        const auto worst = worstAt(m_session.assessment(), station);
-        const std::size_t open = m_session.assessment().openAt(station);
-        // What its findings say is not the whole of the closing station: its steps are locked or open.
-        const bool isLocked = station == Station::closing && !m_session.facts().isClosed() &&
-                              !m_session.assessment().gate(GateKind::closing).isOpen;
-        const QString mark = isLocked ? QStringLiteral("▣") : worst ? sign(*worst) : QStringLiteral(" ");
-        QString text = mark + QStringLiteral("  ") + name;
-        if (open > 0) {
-            text += QStringLiteral("  %1").arg(open);
-        }
-        item(row)->setText(text);
-        item(row)->setForeground(isLocked ? look.out : worst ? look.of(*worst) : look.ink);
-        const QString shortcut = QStringLiteral("Ctrl+%1").arg(row + 1);
-        setTip(
-            item(row),
-            worst
-                ? tr("%1: worst is %2, %n open (%3)", "", static_cast<int>(open)).arg(name, stateWord(*worst), shortcut)
-                : QStringLiteral("%1 (%2)").arg(name, shortcut));
-        item(row)->setData(Qt::AccessibleTextRole, item(row)->toolTip());
+    std::vector<Station> stations;
+    for (const auto& station : allWords<Station>()) {
+        stations.push_back(station.value);
     }
+    put(std::move(stations));
 }
 
 void StationList::show(Station station) {
-    for (int row = 0; row < count(); ++row) {
-        if (item(row)->data(Qt::UserRole).toInt() == static_cast<int>(station)) {
-            setCurrentRow(row);
-        }
-    }
+    select(station);
 }
 
 } // namespace caprail

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-#include <QListWidget>
 #include <session/record_session.h>
+#include <tables/table.h>
 
 namespace caprail {
 
 /// The stations in the order of the job, each with a sign for how its checks stand and how many are open.
-class StationList : public QListWidget {
+class StationList : public List<Station, Station> {
     Q_OBJECT
 public:
     explicit StationList(RecordSession& session, QWidget* parent = nullptr);
@@ -15,9 +15,6 @@ public:
 
 signals:
     void stationChosen(caprail::Station station);
-
-private:
-    RecordSession& m_session;
 };
 
 } // namespace caprail

@@ -167,6 +167,7 @@ std::uint32_t transactionsIn(const std::string& copy) {
 bool takesBackOneWrite(const std::string& copy) {
     const std::uint32_t found = transactionsIn(copy);
     if (auto database = openTolerantly(copy)) {
+        // Only so that SQLite looks for the journal; what came of it is read from the copy below.
         (void)(*database)->integer("SELECT count(*) FROM sqlite_schema");
     }
     const std::uint32_t before = transactionsIn(copy);

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <store/file/entry_rows.h>
 
-#include <algorithm>
+#include <cstring>
 #include <store/sqlite/defences.h>
 #include <store/sqlite/schema.h>
 #include <base/say.h>
 #include <unordered_map>
+#include <utility>
 
 namespace caprail {
 
@@ -52,16 +53,16 @@ Result<void> checkText(std::string_view text) {
 /// The row of `entry`: sequence, time, person, kind, seal.
 Result<void> readEntryRow(const Database& database, const Statement& statement, EntryRow& row) {
     row.sequence = statement.integer(0);
-    row.time.assign(statement.text(1));
-    row.person.assign(statement.text(2));
-    const auto kind = indexOfKind(statement.text(3));
-    const std::string_view seal = statement.bytes(4);
+    row.time = statement.value(1).text;
+    row.person = statement.value(2).text;
+    const auto kind = indexOfKind(statement.value(3).text);
+    const std::string_view seal = statement.value(4).text;
     if (!kind || seal.size() != row.seal.bytes.size()) {
         return refuse(Core::say("In %1 %2 is damaged: %3", inQuotes(database.path()), entryName(row.sequence),
                                 (kind ? Core::say("its seal has the wrong length.") : kind.error().sentence)));
     }
     row.kind = *kind;
-    std::ranges::transform(seal, row.seal.bytes.begin(), [](char c) { return static_cast<std::uint8_t>(c); });
+    std::memcpy(row.seal.bytes.data(), seal.data(), seal.size());
     return {};
 }
 
@@ -70,23 +71,17 @@ Result<void> readCells(const Database& database, const Statement& statement, Ent
     const std::vector<Column>& columns = allKinds()[row.kind].columns;
     row.cells.resize(columns.size());
     for (std::size_t i = 0; i < columns.size(); ++i) {
-        const int column = static_cast<int>(i) + 1;
-        const Statement::Type type = statement.type(column);
-        if (type == Statement::Type::null) {
-            row.cells[i] = Cell();
-        } else if (type == Statement::Type::integer) {
-            row.cells[i] = statement.integer(column);
-        } else if (type == Statement::Type::text) {
-            const std::string_view text = statement.text(column);
-            if (auto good = checkText(text); !good) {
+        const Statement::Value value = statement.value(static_cast<int>(i) + 1);
+        if (value.type == Statement::Type::null) {
+            row.cells[i] = CellView();
+        } else if (value.type == Statement::Type::integer) {
+            row.cells[i] = value.integer;
+        } else if (value.type == Statement::Type::text) {
+            if (auto good = checkText(value.text); !good) {
                 return refuse(Core::say("In %1 “%2” of %3 %4.", inQuotes(database.path()), columns[i].name,
                                         entryName(row.sequence), good.error().sentence));
             }
-            if (auto* kept = std::get_if<std::string>(&row.cells[i])) {
-                kept->assign(text); // its memory is used again
-            } else {
-                row.cells[i].emplace<std::string>(text);
-            }
+            row.cells[i] = value.text;
         } else {
             return refuse(Core::say("In %1 “%2” of %3 is neither a whole number nor a text: the file is damaged.",
                                     inQuotes(database.path()), columns[i].name, entryName(row.sequence)));
@@ -102,7 +97,7 @@ std::string detailsMissing(const Database& database, const EntryRow& row) {
 
 } // namespace
 
-Result<void> EntryWriter::insert(const Entry& entry, const std::vector<Cell>& cells) {
+Result<void> EntryWriter::insert(const Entry& entry, std::span<const CellView> cells) {
     auto& detail = m_details[entry.body.index()];
     if (!m_entry) {
         auto statement = m_database.prepare("INSERT INTO entry VALUES (?, ?, ?, ?, ?)");
@@ -129,11 +124,11 @@ Result<void> EntryWriter::insert(const Entry& entry, const std::vector<Cell>& ce
         return done;
     }
     detail->bind(1, entry.sequence);
-    for (int at = 2; const Cell& cell : cells) {
+    for (int at = 2; const CellView& cell : cells) {
         if (const auto* n = std::get_if<std::int64_t>(&cell)) {
             detail->bind(at, *n);
-        } else if (const auto* s = std::get_if<std::string>(&cell)) {
-            detail->bind(at, std::string_view(*s));
+        } else if (const auto* s = std::get_if<std::string_view>(&cell)) {
+            detail->bind(at, *s);
         } else {
             detail->bindNull(at);
         }
@@ -203,6 +198,11 @@ Result<bool> EntryReader::atEnd() {
 }
 
 Result<bool> EntryReader::next(EntryRow& row) {
+    if (m_shown) {
+        if (auto done = advance(m_details[*std::exchange(m_shown, {})]); !done) {
+            return tl::unexpected(done.error());
+        }
+    }
     const auto more = m_entries.step();
     if (!more) {
         return tl::unexpected(more.error());
@@ -220,9 +220,7 @@ Result<bool> EntryReader::next(EntryRow& row) {
     if (auto done = readCells(*m_database, *detail.statement, row); !done) {
         return tl::unexpected(done.error());
     }
-    if (auto done = advance(detail); !done) {
-        return tl::unexpected(done.error());
-    }
+    m_shown = row.kind;
     return true;
 }
 
@@ -265,6 +263,14 @@ Result<void> EntryLookup::read(std::int64_t sequence, EntryRow& row) {
 }
 
 Result<Entry> entryFrom(const EntryRow& row) {
+    Result<Entry> entry;
+    if (auto done = readEntry(row, *entry); !done) {
+        return tl::unexpected(done.error());
+    }
+    return entry;
+}
+
+Result<void> readEntry(const EntryRow& row, Entry& entry) {
     const auto about = [&](const std::string& sentence) {
         return refuse(Core::say("Entry %1: %2", row.sequence, sentence));
     };
@@ -275,11 +281,14 @@ Result<Entry> entryFrom(const EntryRow& row) {
     if (auto good = checkText(row.person); !good) {
         return about(Core::say("its person %1.", good.error().sentence));
     }
-    auto body = bodyFrom(row.kind, row.cells);
-    if (!body) {
+    if (auto body = readBody(row.kind, row.cells, entry.body); !body) {
         return about(body.error().sentence);
     }
-    return Entry{row.sequence, *time, row.person, std::move(*body), row.seal};
+    entry.sequence = row.sequence;
+    entry.time = *time;
+    entry.person.assign(row.person);
+    entry.seal = row.seal;
+    return {};
 }
 
 Result<Entry> asStored(const Entry& entry, const std::vector<Cell>& cells) {
@@ -291,7 +300,8 @@ Result<Entry> asStored(const Entry& entry, const std::vector<Cell>& cells) {
             return refuse("“" + info.columns[i].name + "” " + good.error().sentence + ".");
         }
     }
-    auto stored = entryFrom({entry.sequence, format(entry.time), entry.person, entry.body.index(), cells, entry.seal});
+    const std::string time = format(entry.time);
+    auto stored = entryFrom({entry.sequence, time, entry.person, entry.body.index(), viewsOf(cells), entry.seal});
     if (stored && stored->time != entry.time) {
         return refuse(Core::say("The moment of this entry lies outside the calendar: set the clock of this computer."));
     }

@@ -13,7 +13,8 @@ class EntryWriter {
 public:
     explicit EntryWriter(Database& database) : m_database(database), m_details(allKinds().size()) {}
     /// `cells` are those of the entry's body.
-    Result<void> insert(const Entry& entry, const std::vector<Cell>& cells);
+    Result<void> insert(const Entry& entry, std::span<const CellView> cells);
+    Result<void> insert(const Entry& entry, const std::vector<Cell>& cells) { return insert(entry, viewsOf(cells)); }
     /// Stores bytes under their hash, if they are not there already.
     Result<void> insertAttachment(const std::string& sha256, std::string_view bytes);
 
@@ -23,12 +24,13 @@ private:
     std::vector<std::optional<Statement>> m_details;
 };
 
-/// One entry as its rows hold it, nothing of it believed yet.
+/// One entry as its rows hold it, nothing of it believed yet. Texts lie where SQLite has them, until whoever filled
+/// the row is asked for the next.
 struct EntryRow {
     std::int64_t sequence = 0;
-    std::string time, person;
+    std::string_view time, person;
     std::size_t kind = 0; ///< index in allKinds()
-    std::vector<Cell> cells;
+    std::vector<CellView> cells;
     Seal seal;
 };
 
@@ -50,6 +52,7 @@ private:
     Database* m_database;
     Statement m_entries;
     std::vector<Detail> m_details;
+    std::optional<std::size_t> m_shown; ///< the kind whose row was given last, to be stepped over next
 };
 
 /// Reads single entries by number: for a damaged file, where a cursor would stop at the first bad page.
@@ -68,6 +71,8 @@ private:
 
 /// Turns a row into an entry, without looking at its seal; refuses what its kind does not allow.
 Result<Entry> entryFrom(const EntryRow& row);
+/// The same, made in its place. After a refusal what `entry` holds means nothing.
+Result<void> readEntry(const EntryRow& row, Entry& entry);
 
 /// The entry as it will come back from the disk: what the ledger in memory holds is never more than the file says.
 /// Refuses texts that are no plain UTF-8 or too long, and moments outside the calendar. `cells` are those of its body.

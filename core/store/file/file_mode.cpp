@@ -78,7 +78,7 @@ Result<void> FileMode::giveTo(const std::string& path) const {
                                 ::chown(path.c_str(), static_cast<uid_t>(-1), m_group) == 0;
         // The mode's middle digit stands for the whole list where there is one.
         if (!giveAccessList(path, m_accessList) || !isItsGroup) {
-            (void)giveAccessList(path, {});
+            (void)giveAccessList(path, {}); // where it cannot be emptied either, the mode keeps its names out
             mode &= ~static_cast<mode_t>(S_IRWXG);
         }
     }

@@ -37,6 +37,13 @@ public:
     /// Text or bytes of a column, valid until the next step or reset.
     [[nodiscard]] std::string_view text(int column) const;
     [[nodiscard]] std::string_view bytes(int column) const;
+    /// A column with its type, asked for in one go: what a whole ledger is read by.
+    struct Value {
+        Type type = Type::null;
+        std::int64_t integer = 0;
+        std::string_view text; ///< of a text or bytes; valid until the next step or reset
+    };
+    [[nodiscard]] Value value(int column) const;
 
 private:
     friend class Database;

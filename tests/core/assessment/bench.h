@@ -35,13 +35,14 @@ public:
 
     /// Judged and appended like one typed in the window.
     Result<std::int64_t> tryTo(Body body) {
-        if (auto ok = mayAppend(ledger, facts, assessment, "Mira", body); !ok) {
+        std::optional<Facts> afterStrike;
+        if (auto ok = mayAppend(ledger, facts, assessment, "Mira", body, {}, &afterStrike); !ok) {
             return tl::unexpected(ok.error());
         }
         const bool isStrike = std::holds_alternative<Struck>(body);
         const Entry& entry = ledger.append({1'700'000'000'000 + ledger.size() * 1000}, "Mira", std::move(body));
         if (isStrike) {
-            facts = fold(ledger);
+            facts = afterStrike ? std::move(*afterStrike) : fold(ledger);
         } else {
             apply(facts, entry);
         }

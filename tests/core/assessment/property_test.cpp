@@ -159,6 +159,31 @@ TEST(Property, striking_an_entry_equals_never_having_made_it) {
     EXPECT_GT(strikes, 30);
 }
 
+TEST(Property, what_a_strike_leaves_is_told_by_the_judging_of_it_unless_gates_must_be_judged_again) {
+    Bench bench;
+    RandomJob(7).run(bench, 150);
+    const std::int64_t note = bench.make(NoteAdded{"", "to be struck"});
+    std::optional<Facts> afterwards;
+    ASSERT_TRUE(mayAppend(bench.ledger, bench.facts, bench.assessment, "Mira", NoteAdded{"", "x"}, {}, &afterwards));
+    EXPECT_FALSE(afterwards) << "a note strikes nothing";
+    ASSERT_TRUE(mayAppend(bench.ledger, bench.facts, bench.assessment, "Mira", Struck{note, "slip"}, {}, &afterwards));
+    ASSERT_TRUE(afterwards);
+    Ledger struck = bench.ledger;
+    struck.append({}, "Mira", Struck{note, "slip"});
+    EXPECT_EQ(seen(assess(*afterwards)), seen(assess(struck)));
+    EXPECT_EQ(afterwards->notes.size() + 1, bench.facts.notes.size());
+    EXPECT_EQ(afterwards->lastEntry, fold(struck).lastEntry);
+
+    // A closing step that was never allowed counts for nothing: only `fold` knows.
+    Ledger forged = bench.ledger;
+    forged.append({}, "Mira", ClosingStepDone{ClosingStep::stacksRefitted, {}, ""});
+    const Facts facts = fold(forged);
+    ASSERT_FALSE(facts.neverValid.empty());
+    afterwards.reset();
+    (void)mayAppend(forged, facts, assess(facts), "Mira", Struck{note, "slip"}, {}, &afterwards);
+    EXPECT_FALSE(afterwards);
+}
+
 TEST(Property, every_live_entry_of_an_accepted_ledger_is_admitted_on_replay) {
     for (unsigned seed = 200; seed < 230; ++seed) {
         Bench bench;

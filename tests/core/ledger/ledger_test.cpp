@@ -36,6 +36,13 @@ TEST(Ledger, numbers_and_chains_its_entries) {
     EXPECT_EQ(ledger.at(3).sequence, 3);
 }
 
+TEST(Ledger, holds_entries_that_are_small_whatever_the_largest_kind_may_hold) {
+    // A record of 200 000 entries holds as many of these; what is seldom filled must not take room in each.
+    EXPECT_LE(sizeof(Entry), 320U);
+    EXPECT_LE(sizeof(GapReading), 112U);
+    EXPECT_LE(sizeof(RoundOutcome), 88U);
+}
+
 TEST(Ledger, knows_which_entries_are_struck_and_by_which) {
     const Ledger ledger = sample();
     EXPECT_EQ(ledger.struckBy(3), 5);
@@ -80,6 +87,25 @@ TEST(Canonical, is_json_with_sorted_members_and_nothing_to_spare) {
         ASSERT_TRUE(document.isObject()) << text;
         EXPECT_EQ(document.toJson(QJsonDocument::Compact).toStdString(), text);
     }
+}
+
+TEST(Canonical, escapes_what_json_must_and_nothing_else) {
+    const auto textOf = [](const std::string& note) {
+        return canonicalText(Entry{7, {1'700'000'000'000}, "Ada", NoteAdded{"", note}, {}});
+    };
+    const auto expected = [](const std::string& note) {
+        return R"({"kind":"note_added","person":"Ada","place":"","sequence":7,"text":")" + note +
+               R"(","time":"2023-11-14T22:13:20.000Z"})";
+    };
+    EXPECT_EQ(textOf("57.5 thou, ±0.1 µm / 1"), expected("57.5 thou, ±0.1 µm / 1"));
+    EXPECT_EQ(textOf("a\"b"), expected(R"(a\"b)"));
+    EXPECT_EQ(textOf("a\\"), expected(R"(a\\)"));
+    EXPECT_EQ(textOf("\b\f\n\r\t"), expected(R"(\b\f\n\r\t)"));
+    EXPECT_EQ(textOf(std::string("\0\x01\x1f\x7f", 4)), expected("\\u0000\\u0001\\u001f\x7f"));
+    // An optional column that is empty leaves no comma behind, first or last.
+    EXPECT_EQ(canonicalText(Entry{1, {0}, "", RoundOutcome{}, {}}),
+              R"({"fastener":"main-1L","instrument":"","kind":"round_outcome","outcome":"held","person":"","round":1,)"
+              R"("sequence":1,"time":"1970-01-01T00:00:00.000Z"})");
 }
 
 TEST(Kinds, every_kind_survives_its_columns) {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "samples.h"
+#include "alter.h"
 
 #include <csignal>
 #include <fstream>
@@ -45,6 +45,41 @@ TEST(RecordFile, begun_with_a_ledger_has_all_of_it_or_is_not_made) {
     ledger.append(morning, "Ann", AttachmentAdded{"", "a.jpg", "image/jpeg", "", sha256Hex("x"), sha256Hex("x"), 1});
     EXPECT_FALSE(RecordFile::create(folder / "photo.caprail", ledger)) << "its bytes are nowhere";
     EXPECT_EQ(folder.count(), 1);
+}
+
+TEST(RecordFile, reads_back_thousands_of_entries_with_texts_of_every_length_between_them) {
+    const Folder folder;
+    Ledger ledger;
+    for (int i = 0; i < 5'000; ++i) {
+        if (i % 400 == 399) {
+            const std::size_t length = i % 800 == 799 ? 250UL * 1024 : static_cast<std::size_t>(i);
+            ledger.append(morning, "Ann", NoteAdded{"", std::string(length, 'a') + "é\n\"" + std::to_string(i)});
+        } else if (i % 7 == 0) {
+            ledger.append(morning, "", NoteAdded{"", ""});
+        } else {
+            ledger.append(morning, i % 2 == 0 ? "Ann" : "Jörg", gap(1 + i % 5, Side::right, 500 + i));
+        }
+    }
+    ASSERT_TRUE(RecordFile::create(folder / "long.caprail", ledger));
+    const auto file = RecordFile::open(folder / "long.caprail", OpenMode::readOnly);
+    ASSERT_TRUE(file) << file.error().sentence;
+    ASSERT_EQ(file->ledger().size(), ledger.size());
+    EXPECT_EQ(file->ledger().entries(), ledger.entries());
+}
+
+TEST(RecordFile, names_the_one_entry_of_thousands_that_was_altered) {
+    const Folder folder;
+    const std::string path = folder / "altered.caprail";
+    ASSERT_TRUE(RecordFile::create(path, beginnings::beginning(3'000)));
+    for (const int number : {1, 1'024, 1'025, 2'999, 3'000}) {
+        const std::string copy = folder / (std::to_string(number) + ".caprail");
+        std::filesystem::copy_file(path, copy);
+        alter(copy, "UPDATE gap_reading SET gap_nm = gap_nm + 1 WHERE sequence = " + std::to_string(number));
+        const auto opened = RecordFile::open(copy, OpenMode::readOnly);
+        ASSERT_FALSE(opened) << number;
+        EXPECT_THAT(opened.error().sentence,
+                    HasSubstr("The seal of entry " + std::to_string(number) + " does not fit"));
+    }
 }
 
 TEST(RecordFile, begun_with_a_ledger_and_killed_leaves_the_whole_beginning_or_nothing) {

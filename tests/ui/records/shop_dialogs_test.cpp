@@ -7,24 +7,26 @@
 #include <QPushButton>
 #include <QSettings>
 #include <QTabBar>
-#include <QTableWidget>
+#include <QTableView>
 #include <QTemporaryDir>
 #include <QTest>
-#include <QTreeWidget>
 #include <gmock/gmock.h>
-#include <sheet/difference_tables.h>
-#include <sheet/sheet.h>
-#include <shop/entry_text.h>
 #include <records/across_chart.h>
 #include <records/across_window.h>
 #include <records/builds_dialog.h>
 #include <records/shelf_dialogs.h>
 #include <records/shop_config.h>
 #include <records/template_dialogs.h>
+#include <sheet/difference_tables.h>
+#include <sheet/sheet.h>
+#include <shop/entry_text.h>
+#include <shop/shop_index.h>
+#include <sqlite3.h>
 #include <window/new_record_dialog.h>
 #include <window/preferences.h>
 
 #include "many_records.h"
+#include "../find.h"
 #include "../pictures.h"
 
 using namespace caprail;
@@ -162,9 +164,10 @@ TEST_F(ShopDialogs, keep_a_records_people_and_kit_on_the_shelf_and_copy_them_int
     const auto second = sessionOf(other.ledger, "second.caprail");
     AddFromShelfDialog dialog(*second, loadShelf());
     dialog.show();
-    auto* tree = dialog.findChild<QTreeWidget*>();
-    tree->topLevelItem(0)->child(0)->setCheckState(0, Qt::Checked); // Mira
-    tree->topLevelItem(2)->child(0)->setCheckState(0, Qt::Checked); // box 3
+    auto* list = child<QTableView>(dialog);
+    for (const char* name : {"Mira Solheim", "box 3"}) {
+        EXPECT_TRUE(list->model()->setData(list->model()->index(lineOf(list, name), 0), Qt::Checked, Qt::CheckStateRole));
+    }
     picture(dialog, "shop-add-from-shelf");
     button(dialog, "Copy")->click();
     EXPECT_EQ(dialog.result(), QDialog::Accepted);
@@ -190,9 +193,8 @@ TEST_F(ShopDialogs, show_the_earlier_build_beside_the_present_one) {
         QApplication::processEvents();
         picture(dialog, QStringLiteral("shop-builds-") + (look == LookChoice::dark ? "dark" : "light"));
         ASSERT_TRUE(dialog.comparison());
-        const auto found = dialog.findChild<QTreeWidget*>()->findItems("Main 1", Qt::MatchExactly);
-        ASSERT_FALSE(found.isEmpty());
-        EXPECT_EQ(found.front()->text(3), "+0.0007");
+        const auto* tables = child<QTableView>(dialog);
+        EXPECT_EQ(cell(tables, lineOf(tables, "Main 1"), 3), "+0.0007");
     }
     applyLook(LookChoice::light);
     const auto comparison = compareLastBuilds(session->ledger());
@@ -204,6 +206,29 @@ TEST_F(ShopDialogs, show_the_earlier_build_beside_the_present_one) {
     const QString pdf = QString::fromStdString(folder / "difference.pdf");
     ASSERT_TRUE(writeDifferenceSheet(source, *comparison, pdf, {}));
     EXPECT_GT(QFileInfo(pdf).size(), 5'000);
+}
+
+TEST_F(ShopDialogs, compare_no_engines_while_the_figures_of_one_cannot_be_read) {
+    auto index = ShopIndex::open(folder / "cache", "/srv/engines");
+    ASSERT_TRUE(index);
+    std::vector<ShopRow> rows;
+    for (int i = 0; i < 2; ++i) {
+        ShopRow row;
+        row.file.path = std::to_string(i) + ".caprail";
+        row.reading = FileReading::assessed;
+        ASSERT_TRUE(index->put(row, "engine", figuresOf(shoptest::recordOf(i))));
+        rows.push_back(row);
+    }
+    const auto both = recordsFor(*index, rows);
+    ASSERT_TRUE(both);
+    EXPECT_EQ(both->size(), 2U);
+    sqlite3* other = nullptr;
+    ASSERT_EQ(sqlite3_open(ShopIndex::pathFor(folder / "cache", "/srv/engines").c_str(), &other), SQLITE_OK);
+    EXPECT_EQ(sqlite3_exec(other, "UPDATE figures SET bytes = x'00' WHERE id = (SELECT max(id) FROM figures)", nullptr,
+                           nullptr, nullptr),
+              SQLITE_OK);
+    sqlite3_close(other);
+    EXPECT_FALSE(recordsFor(*index, rows)) << "one engine of two is no comparison";
 }
 
 TEST_F(ShopDialogs, compare_engines_by_counts_and_ranges) {

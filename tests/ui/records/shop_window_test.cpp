@@ -7,6 +7,7 @@
 #include <QSettings>
 #include <QSignalSpy>
 #include <QStandardPaths>
+#include <QTableView>
 #include <QTemporaryDir>
 #include <QTest>
 #include <gmock/gmock.h>
@@ -16,6 +17,7 @@
 #include <store/file/path_text.h>
 #include <window/preferences.h>
 
+#include "../find.h"
 #include "many_records.h"
 #include "../pictures.h"
 
@@ -110,7 +112,7 @@ TEST_F(Shop, lists_finds_filters_sorts_and_groups_two_hundred_records) {
     }
     box(*window, "Person")->setCurrentIndex(0);
 
-    window->table()->sortByColumn(ShopModel::customer, Qt::AscendingOrder);
+    child<QTableView>(*window, "records")->sortByColumn(ShopModel::customer, Qt::AscendingOrder);
     EXPECT_THAT(cell(*window, 4, ShopModel::customer).toStdString(), HasSubstr("Ada"));
     box(*window, "Group")->setCurrentIndex(1);
     EXPECT_EQ(model.rowCount(), count + 10) << "nine customers and the files that are no records";
@@ -127,7 +129,7 @@ TEST_F(Shop, opens_a_record_by_keyboard_alone_and_leaves_the_folder_as_it_was) {
     QWidget* field = searchField(*window);
     QTest::keyClicks(field, "roth");
     QTest::keyClick(field, Qt::Key_Return);
-    QTest::keyClick(window->table(), Qt::Key_Return);
+    QTest::keyClick(child<QTableView>(*window, "records"), Qt::Key_Return);
     ASSERT_EQ(spy.size(), 1);
     EXPECT_EQ(spy.at(0).at(0).toString().toStdString(), folder / "b.caprail");
     EXPECT_EQ(shoptest::traceOf(folder.path()), before);
@@ -140,8 +142,8 @@ TEST_F(Shop, lists_and_opens_a_record_whose_name_is_no_text) {
     EXPECT_EQ(cell(*window, 0, ShopModel::customer), "Orrin Vale");
     EXPECT_THAT(cell(*window, 0, ShopModel::file).toStdString(), HasSubstr("bad \xEF\xBF\xBD"));
     QSignalSpy spy(window.get(), &ShopWindow::openRequested);
-    window->table()->selectRow(0);
-    QTest::keyClick(window->table(), Qt::Key_Return);
+    child<QTableView>(*window, "records")->selectRow(0);
+    QTest::keyClick(child<QTableView>(*window, "records"), Qt::Key_Return);
     ASSERT_EQ(spy.size(), 1);
     EXPECT_EQ(pathBytes(spy.at(0).at(0).toString()), folder / "bad \xFF.caprail");
     const auto record = RecordSession::read(spy.at(0).at(0).toString());
@@ -196,7 +198,7 @@ TEST_F(Shop, names_every_control_and_is_looked_at) {
         applyLook(look);
         const QString name = look == LookChoice::dark ? "dark" : "light";
         const auto window = shown(folder.path());
-        window->table()->selectRow(3);
+        child<QTableView>(*window, "records")->selectRow(3);
         picture(*window, "shop-list-" + name);
         box(*window, "Group")->setCurrentIndex(2);
         QApplication::processEvents();

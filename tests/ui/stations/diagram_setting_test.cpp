@@ -23,32 +23,32 @@ protected:
 };
 
 TEST_F(DiagramSettingTest, turns_every_diagram_with_one) {
-    girdle.diagram()->turn();
-    EXPECT_EQ(fasteners.plan()->orientation().quarterTurns % 4, girdle.diagram()->orientation().quarterTurns % 4);
-    fasteners.plan()->flip();
-    EXPECT_TRUE(girdle.diagram()->orientation().isFlipped);
+    child<PlanView>(girdle, "plan")->turn();
+    EXPECT_EQ(child<PlanView>(fasteners, "plan")->orientation().quarterTurns % 4, child<PlanView>(girdle, "plan")->orientation().quarterTurns % 4);
+    child<PlanView>(fasteners, "plan")->flip();
+    EXPECT_TRUE(child<PlanView>(girdle, "plan")->orientation().isFlipped);
     GirdleStation later(*bench.session);
-    EXPECT_EQ(later.diagram()->orientation(), girdle.diagram()->orientation());
+    EXPECT_EQ(child<PlanView>(later, "plan")->orientation(), child<PlanView>(girdle, "plan")->orientation());
 }
 
 TEST_F(DiagramSettingTest, adds_and_takes_away_layers_until_they_are_reset) {
-    ASSERT_TRUE(girdle.diagram()->content()->layers.testFlag(PlanLayer::girdle));
-    ASSERT_FALSE(girdle.diagram()->content()->layers.testFlag(PlanLayer::throws));
+    ASSERT_TRUE(child<PlanView>(girdle, "plan")->content()->layers.testFlag(PlanLayer::girdle));
+    ASSERT_FALSE(child<PlanView>(girdle, "plan")->content()->layers.testFlag(PlanLayer::throws));
     DiagramSetting::shared().setLayer(PlanLayer::girdle, false);
     DiagramSetting::shared().setLayer(PlanLayer::throws, true);
-    EXPECT_FALSE(girdle.diagram()->content()->layers.testFlag(PlanLayer::girdle));
-    EXPECT_TRUE(girdle.diagram()->content()->layers.testFlag(PlanLayer::throws));
+    EXPECT_FALSE(child<PlanView>(girdle, "plan")->content()->layers.testFlag(PlanLayer::girdle));
+    EXPECT_TRUE(child<PlanView>(girdle, "plan")->content()->layers.testFlag(PlanLayer::throws));
     girdle.refresh();
-    EXPECT_FALSE(girdle.diagram()->content()->layers.testFlag(PlanLayer::girdle)) << "a refresh keeps it so";
+    EXPECT_FALSE(child<PlanView>(girdle, "plan")->content()->layers.testFlag(PlanLayer::girdle)) << "a refresh keeps it so";
     DiagramSetting::shared().resetLayers();
-    EXPECT_TRUE(girdle.diagram()->content()->layers.testFlag(PlanLayer::girdle));
-    EXPECT_FALSE(girdle.diagram()->content()->layers.testFlag(PlanLayer::throws));
+    EXPECT_TRUE(child<PlanView>(girdle, "plan")->content()->layers.testFlag(PlanLayer::girdle));
+    EXPECT_FALSE(child<PlanView>(girdle, "plan")->content()->layers.testFlag(PlanLayer::throws));
 }
 
 TEST_F(DiagramSettingTest, keeps_the_selected_place_when_a_layer_changes) {
     girdle.select("2R");
     DiagramSetting::shared().setLayer(PlanLayer::throws, true);
-    EXPECT_EQ(girdle.diagram()->selected(), "2R");
+    EXPECT_EQ(child<PlanView>(girdle, "plan")->selected(), "2R");
 }
 
 } // namespace

@@ -5,6 +5,7 @@
 #include <QLineEdit>
 #include <QTabWidget>
 #include <planview/plan_view.h>
+#include <stations/common/entry_form.h>
 #include <stations/engine/bands.h>
 #include <stations/engine/layout.h>
 #include <stations/engine/people.h>
@@ -33,8 +34,8 @@ TEST_F(Engine, the_plan_follows_what_is_typed_before_it_is_stored) {
     const auto before = entries();
     retype(form->edit("tied_last"), "4");
     retype(form->edit("caps"), "5");
-    ASSERT_NE(panel.layoutPage()->plan()->content(), nullptr);
-    EXPECT_EQ(panel.layoutPage()->plan()->content()->layout.caps(), 5);
+    ASSERT_NE(child<PlanView>(panel, "layoutPlan")->content(), nullptr);
+    EXPECT_EQ(child<PlanView>(panel, "layoutPlan")->content()->layout.caps(), 5);
     EXPECT_EQ(entries(), before);
     QTest::keyClick(form->edit("caps"), Qt::Key_Return);
     EXPECT_EQ(bench.lastAs<LayoutSet>().caps, 5);
@@ -57,7 +58,7 @@ TEST_F(Engine, an_impossible_layout_is_refused_at_the_form_and_stays_typed) {
 
 TEST_F(Engine, a_band_keeps_what_was_typed_and_shows_it_again) {
     panel.select("bands");
-    auto* form = panel.bandsPage()->bandForm();
+    auto* form = child<EntryForm>(panel, "bandForm");
     retype(form->edit("band"), "ring gap");
     retype(form->edit("lo"), "16 thou");
     retype(form->edit("hi"), "0.020");
@@ -69,7 +70,7 @@ TEST_F(Engine, a_band_keeps_what_was_typed_and_shows_it_again) {
     EXPECT_EQ(band.lo.value, thou(16));
     EXPECT_EQ(band.lo.typed, "16 thou");
     EXPECT_FALSE(band.target);
-    panel.bandsPage()->selectBand("ring gap");
+    child<EngineBands>(panel)->selectBand("ring gap");
     EXPECT_EQ(form->edit("lo")->text(), "16 thou");
     bench.session->setUnits({LengthUnit::millimetre, TorqueUnit::newtonMetre, '.'});
     EXPECT_EQ(form->edit("hi")->text(), "0.508 mm") << "a bare 0.020 would mean millimetres now";
@@ -77,9 +78,9 @@ TEST_F(Engine, a_band_keeps_what_was_typed_and_shows_it_again) {
 
 TEST_F(Engine, a_band_the_wrong_way_round_is_refused_with_both_ends_named) {
     panel.select("bands");
-    auto* form = panel.bandsPage()->bandForm();
+    auto* form = child<EntryForm>(panel, "bandForm");
     const auto before = entries();
-    panel.bandsPage()->selectBand("residual");
+    child<EngineBands>(panel)->selectBand("residual");
     retype(form->edit("lo"), "0.0009");
     QTest::keyClick(form->edit("lo"), Qt::Key_Return);
     EXPECT_EQ(entries(), before);
@@ -88,7 +89,7 @@ TEST_F(Engine, a_band_the_wrong_way_round_is_refused_with_both_ends_named) {
 
 TEST_F(Engine, the_rules_restate_all_of_themselves) {
     panel.select("rules");
-    auto* form = panel.bandsPage()->rulesForm();
+    auto* form = child<EngineBands>(panel)->rulesForm();
     retype(form->edit("minimum_passes"), "3");
     QTest::keyClick(form->edit("minimum_passes"), Qt::Key_Return);
     EXPECT_EQ(bench.lastAs<RulesSet>().minimumPasses, 3);
@@ -97,7 +98,7 @@ TEST_F(Engine, the_rules_restate_all_of_themselves) {
 
 TEST_F(Engine, a_wrench_with_its_calibration_is_entered_by_keyboard) {
     panel.select("instruments");
-    auto* form = panel.peoplePage()->instrumentForm();
+    auto* form = child<EntryForm>(panel, "instrumentForm");
     retype(form->edit("instrument"), "TW-2");
     form->choice("type")->setFocus();
     QTest::keyClicks(form->choice("type"), "torque w");

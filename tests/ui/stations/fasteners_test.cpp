@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panel_test.h"
 
+#include <QLabel>
 #include <QLineEdit>
-#include <QListWidget>
+#include <QListView>
+#include <QPlainTextEdit>
 #include <QPushButton>
 #include <planview/plan_view.h>
 #include <stations/common/entry_field.h>
+#include <stations/common/entry_form.h>
 #include <stations/fasteners/groups.h>
 #include <stations/fasteners/station.h>
 #include <stations/fasteners/tighten.h>
@@ -18,11 +21,11 @@ namespace {
 
 class Fasteners : public PanelTest<FastenersStation> {
 protected:
-    QLineEdit* tightenEdit() { return panel.tightenPage()->field()->lineEdit(); }
-    QLineEdit* verifyEdit() { return panel.verifyPage()->field()->lineEdit(); }
+    QLineEdit* tightenEdit() { return child<FastenersTighten>(panel)->field()->lineEdit(); }
+    QLineEdit* verifyEdit() { return child<FastenersVerify>(panel)->field()->lineEdit(); }
     void beginRound() {
         panel.setMode(FastenersMode::verify);
-        QTest::keyClick(panel.verifyPage()->beginButton(), Qt::Key_Space);
+        QTest::keyClick(child<QPushButton>(panel, "beginRound"), Qt::Key_Space);
         ASSERT_FALSE(facts().rounds.empty());
     }
 };
@@ -41,10 +44,10 @@ TEST_F(Fasteners, enter_alone_enters_what_is_specified_and_goes_on_in_sequence) 
 
 TEST_F(Fasteners, a_whole_group_is_one_entry_for_each_fastener) {
     const auto before = entries();
-    panel.tightenPage()->groupButton()->click();
+    child<QPushButton>(panel, "wholeGroup")->click();
     EXPECT_EQ(entries() - before, 6);
     EXPECT_TRUE(bench.assessment().find("fasteners:main")->isGood());
-    EXPECT_FALSE(panel.tightenPage()->groupButton()->isEnabled()) << "nothing is left to enter";
+    EXPECT_FALSE(child<QPushButton>(panel, "wholeGroup")->isEnabled()) << "nothing is left to enter";
 }
 
 TEST_F(Fasteners, an_absurd_torque_stays_in_the_field_with_a_sentence) {
@@ -53,13 +56,13 @@ TEST_F(Fasteners, an_absurd_torque_stays_in_the_field_with_a_sentence) {
         tightenEdit()->clear();
         typeAndEnter(tightenEdit(), text);
         EXPECT_EQ(entries(), before) << text;
-        EXPECT_FALSE(panel.tightenPage()->field()->problem().isEmpty()) << text;
+        EXPECT_FALSE(child<FastenersTighten>(panel)->field()->problem().isEmpty()) << text;
     }
 }
 
 TEST_F(Fasteners, a_loosened_fastener_is_told_by_word_on_the_diagram) {
-    panel.tightenPage()->groupButton()->click();
-    panel.tightenPage()->looseButton()->click();
+    child<QPushButton>(panel, "wholeGroup")->click();
+    child<QPushButton>(panel, "loosened")->click();
     EXPECT_EQ(bench.lastAs<FastenerLoosened>().fastener, panel.selected());
     const auto content = tightenedContent(facts(), FastenerKind::mainCap, {});
     const auto mark =
@@ -72,7 +75,7 @@ TEST_F(Fasteners, a_loosened_fastener_is_told_by_word_on_the_diagram) {
 TEST_F(Fasteners, a_round_is_made_with_one_key_for_each_fastener_that_held) {
     bench.tighten();
     beginRound();
-    EXPECT_EQ(panel.verifyPage()->progressText(), "0 of 10");
+    EXPECT_EQ(child<FastenersVerify>(panel)->progressText(), "0 of 10");
     QTest::keyClick(verifyEdit(), Qt::Key_H);
     QTest::keyClick(verifyEdit(), Qt::Key_Return);
     for (int n = 2; n < 10; ++n) {
@@ -80,8 +83,8 @@ TEST_F(Fasteners, a_round_is_made_with_one_key_for_each_fastener_that_held) {
     }
     EXPECT_EQ(facts().rounds.back().outcomes.size(), 10U);
     EXPECT_TRUE(bench.assessment().find("verify-round")->isGood());
-    EXPECT_FALSE(panel.verifyPage()->field()->isVisible()) << "the round is complete";
-    EXPECT_TRUE(panel.verifyPage()->beginButton()->isVisible());
+    EXPECT_FALSE(child<FastenersVerify>(panel)->field()->isVisible()) << "the round is complete";
+    EXPECT_TRUE(child<QPushButton>(panel, "beginRound")->isVisible());
 }
 
 TEST_F(Fasteners, a_moved_one_shows_the_window_of_the_gap_and_what_became_stale) {
@@ -93,8 +96,8 @@ TEST_F(Fasteners, a_moved_one_shows_the_window_of_the_gap_and_what_became_stale)
     const RoundOutcome& outcome = bench.lastAs<RoundOutcome>();
     EXPECT_EQ(outcome.outcome, Outcome::moved);
     EXPECT_EQ(outcome.angle->value, degrees(4));
-    ASSERT_EQ(panel.verifyPage()->moved()->count(), 1);
-    const QString words = panel.verifyPage()->moved()->item(0)->text();
+    ASSERT_EQ(lines(child<QListView>(panel, "moved")), 1);
+    const QString words = cell(child<QListView>(panel, "moved"), 0);
     // By hand: a 7/16-20 advances 0.05 in a turn, so 4° is 0.05·4/360 = 0.00056 in at most, on top of 0.0500.
     EXPECT_TRUE(words.contains("0.0492 in")) << words.toStdString();
     EXPECT_TRUE(words.contains("0.0514 in")) << words.toStdString();
@@ -114,7 +117,7 @@ TEST_F(Fasteners, a_round_is_left_and_gone_on_with) {
     later.show();
     later.select("round");
     EXPECT_EQ(later.selected(), third);
-    EXPECT_EQ(later.verifyPage()->progressText(), "2 of 10");
+    EXPECT_EQ(child<FastenersVerify>(later)->progressText(), "2 of 10");
 }
 
 TEST_F(Fasteners, an_angle_beyond_reason_is_asked_back) {
@@ -124,7 +127,7 @@ TEST_F(Fasteners, an_angle_beyond_reason_is_asked_back) {
     typeAndEnter(verifyEdit(), "400");
     EXPECT_EQ(entries(), before);
     EXPECT_EQ(verifyEdit()->text(), "400");
-    EXPECT_FALSE(panel.verifyPage()->field()->problem().isEmpty());
+    EXPECT_FALSE(child<FastenersVerify>(panel)->field()->problem().isEmpty());
 }
 
 TEST_F(Fasteners, the_stacks_come_off_in_one_go_before_a_round) {
@@ -133,26 +136,26 @@ TEST_F(Fasteners, the_stacks_come_off_in_one_go_before_a_round) {
     bench.kit();
     bench.build();
     panel.setMode(FastenersMode::verify);
-    EXPECT_FALSE(panel.verifyPage()->beginButton()->isVisible());
-    panel.verifyPage()->stacksButton()->click();
+    EXPECT_FALSE(child<QPushButton>(panel, "beginRound")->isVisible());
+    child<QPushButton>(panel, "takeStacksOff")->click();
     EXPECT_TRUE(facts().stacksOn().empty());
-    EXPECT_TRUE(panel.verifyPage()->beginButton()->isVisible());
+    EXPECT_TRUE(child<QPushButton>(panel, "beginRound")->isVisible());
 }
 
 TEST_F(Fasteners, a_group_shows_its_working_and_warns_of_the_wrong_unit) {
     panel.setMode(FastenersMode::groups);
-    panel.groupsPage()->selectGroup("main");
-    auto* form = panel.groupsPage()->form();
+    child<FastenersGroups>(panel)->selectGroup("main");
+    auto* form = child<EntryForm>(panel, "groupForm");
     form->type("grade", "SAE 8");
     form->type("lubricant", "engine oil");
     form->type("torque", "50");
-    EXPECT_TRUE(panel.groupsPage()->workingText().contains("Share of proof load"))
-        << panel.groupsPage()->workingText().toStdString();
-    EXPECT_TRUE(panel.groupsPage()->warningText().isEmpty()) << panel.groupsPage()->warningText().toStdString();
+    EXPECT_TRUE(child<QPlainTextEdit>(panel, "working")->toPlainText().contains("Share of proof load"))
+        << child<QPlainTextEdit>(panel, "working")->toPlainText().toStdString();
+    EXPECT_TRUE(child<QLabel>(panel, "groupWarning")->text().isEmpty()) << child<QLabel>(panel, "groupWarning")->text().toStdString();
     const auto warning = [&](const char* torque) {
         form->edit("torque")->selectAll();
         QTest::keyClicks(form->edit("torque"), torque);
-        return panel.groupsPage()->warningText();
+        return child<QLabel>(panel, "groupWarning")->text();
     };
     EXPECT_TRUE(warning("70").contains("90 %")) << "75 % of proof, but 97 % at the lower friction";
     EXPECT_TRUE(warning("600").contains("lbf·in")) << "600 lbf·in entered as lbf·ft";
@@ -166,8 +169,8 @@ TEST_F(Fasteners, a_group_shows_its_working_and_warns_of_the_wrong_unit) {
 
 TEST_F(Fasteners, a_thread_that_does_not_exist_is_refused_at_the_form) {
     panel.setMode(FastenersMode::groups);
-    panel.groupsPage()->selectGroup("main");
-    auto* form = panel.groupsPage()->form();
+    child<FastenersGroups>(panel)->selectGroup("main");
+    auto* form = child<EntryForm>(panel, "groupForm");
     const auto before = entries();
     form->edit("thread")->selectAll();
     QTest::keyClicks(form->edit("thread"), "7/16-21");
@@ -179,20 +182,19 @@ TEST_F(Fasteners, a_thread_that_does_not_exist_is_refused_at_the_form) {
 
 TEST_F(Fasteners, the_sequence_is_set_by_touching_the_fasteners_in_turn) {
     panel.setMode(FastenersMode::groups);
-    FastenersGroups& groups = *panel.groupsPage();
-    groups.selectGroup("main");
-    groups.orderButton()->click();
+    child<FastenersGroups>(panel)->selectGroup("main");
+    child<QPushButton>(panel, "setSequence")->click();
     for (const char* place : {"main-1L", "main-2R", "main-2L", "main-3R"}) {
-        emit groups.plan()->placeClicked(place);
+        emit child<PlanView>(panel, "groupPlan")->placeClicked(place);
     }
     // Touched again, what came after it is taken back.
-    emit groups.plan()->placeClicked("main-2R");
-    emit groups.plan()->placeActivated("main-3L");
-    EXPECT_EQ(groups.plan()->content()->sequence.size(), 3U) << "only what was touched carries a number";
-    groups.orderButton()->click();
-    EXPECT_EQ(groups.form()->text("tightening_order"), "main-1L main-2R main-3L");
-    EXPECT_EQ(groups.plan()->content()->sequence.size(), 6U) << "the others follow";
-    groups.form()->save();
+    emit child<PlanView>(panel, "groupPlan")->placeClicked("main-2R");
+    emit child<PlanView>(panel, "groupPlan")->placeActivated("main-3L");
+    EXPECT_EQ(child<PlanView>(panel, "groupPlan")->content()->sequence.size(), 3U) << "only what was touched carries a number";
+    child<QPushButton>(panel, "setSequence")->click();
+    EXPECT_EQ(child<EntryForm>(panel, "groupForm")->text("tightening_order"), "main-1L main-2R main-3L");
+    EXPECT_EQ(child<PlanView>(panel, "groupPlan")->content()->sequence.size(), 6U) << "the others follow";
+    child<EntryForm>(panel, "groupForm")->save();
     const auto order = tighteningOrder(facts(), FastenerKind::mainCap);
     ASSERT_EQ(order.size(), 6U);
     EXPECT_EQ(code(order[0]), "main-1L");
@@ -214,10 +216,10 @@ TEST_F(Fasteners, the_pan_rail_is_tightened_on_the_diagram_from_the_centre_outwa
                                 {},
                                 ""});
     panel.select("pan-3");
-    EXPECT_EQ(panel.plan()->drawing()->places().size(), 14);
-    EXPECT_EQ(panel.plan()->content()->title, "pan: 4.0 → 8.0 lbf·ft");
+    EXPECT_EQ(child<PlanView>(panel, "plan")->drawing()->places().size(), 14);
+    EXPECT_EQ(child<PlanView>(panel, "plan")->content()->title, "pan: 4.0 → 8.0 lbf·ft");
     EXPECT_EQ(code(panel.selected()), "pan-3");
-    panel.tightenPage()->type("8");
+    child<FastenersTighten>(panel)->type("8");
     QTest::keyClick(tightenEdit(), Qt::Key_Return);
     EXPECT_TRUE(isAtSpecified(facts(), {FastenerKind::panRail, 3, Side::left, Ring::inner}));
 }

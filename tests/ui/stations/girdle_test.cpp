@@ -1,22 +1,24 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "station_record.h"
 
+#include <QComboBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSignalSpy>
-#include <QTableWidget>
+#include <QTableView>
+#include <QToolButton>
 #include <planview/plan_view.h>
 #include <set>
 #include <stations/common/budget_window.h>
 #include <stations/common/entry_field.h>
 #include <stations/common/instrument_box.h>
 #include <stations/common/optional_field.h>
-#include <stations/common/plain_table.h>
+#include <stations/common/place_heading.h>
 #include <stations/girdle/actions.h>
 #include <stations/girdle/feel.h>
 #include <stations/girdle/feel_results.h>
 #include <stations/girdle/gaps.h>
-#include <stations/common/place_heading.h>
 #include <stations/girdle/kit.h>
 #include <stations/girdle/recheck.h>
 #include <stations/girdle/stacks.h>
@@ -33,7 +35,7 @@ protected:
         panel.resize(1060, 680);
         panel.show();
     }
-    QLineEdit* gapEdit() { return panel.gaps()->field()->lineEdit(); }
+    QLineEdit* gapEdit() { return child<GirdleGaps>(panel)->field()->lineEdit(); }
     void waitForPlan() {
         panel.refresh();
         const auto isDone = [this] {
@@ -58,7 +60,21 @@ TEST_F(Girdle, a_whole_pass_is_typed_without_leaving_the_field) {
     EXPECT_EQ(bench.facts().gaps.at({2, Side::right}).front().what.gap.value, thou(57.5)) << "the summed leaves";
     EXPECT_EQ(bench.facts().gaps.at({2, Side::right}).front().what.gap.typed, "22+23+12.5 thou");
     EXPECT_EQ(panel.position(), (Position{1, Side::left})) << "the second pass begins at the head of the order";
-    EXPECT_EQ(panel.gaps()->pass(), 2);
+    EXPECT_EQ(child<GirdleGaps>(panel)->pass(), 2);
+}
+
+TEST_F(Girdle, the_aim_of_the_plan_shows_what_it_is_when_another_is_refused) {
+    QComboBox* aim = nullptr;
+    for (auto* box : panel.findChildren<QComboBox*>()) {
+        aim = box->accessibleName() == QLatin1String("What the plan aims for") ? box : aim;
+    }
+    ASSERT_NE(aim, nullptr);
+    const int before = aim->currentIndex();
+    bench.session->setPerson(QStringLiteral("Nobody"));
+    aim->setCurrentIndex(1 - before);
+    emit aim->activated(1 - before);
+    EXPECT_EQ(static_cast<int>(bench.facts().rules.objective), before);
+    EXPECT_EQ(aim->currentIndex(), before);
 }
 
 TEST_F(Girdle, a_value_that_cannot_be_read_stays_in_the_field_with_a_sentence) {
@@ -66,7 +82,7 @@ TEST_F(Girdle, a_value_that_cannot_be_read_stays_in_the_field_with_a_sentence) {
     typeAndEnter(gapEdit(), "57");
     EXPECT_EQ(bench.session->ledger().size(), before);
     EXPECT_EQ(gapEdit()->text(), "57");
-    EXPECT_FALSE(panel.gaps()->field()->problem().isEmpty());
+    EXPECT_FALSE(child<GirdleGaps>(panel)->field()->problem().isEmpty());
     EXPECT_EQ(panel.position(), (Position{1, Side::left}));
 }
 
@@ -79,22 +95,22 @@ TEST_F(Girdle, arrows_in_the_field_step_through_the_pass) {
 }
 
 TEST_F(Girdle, typing_on_the_diagram_goes_into_the_field) {
-    panel.diagram()->setFocus();
-    QTest::keyClicks(panel.diagram(), ".");
+    child<PlanView>(panel, "plan")->setFocus();
+    QTest::keyClicks(child<PlanView>(panel, "plan"), ".");
     EXPECT_EQ(gapEdit()->text(), ".");
     typeAndEnter(gapEdit(), "0575");
     EXPECT_EQ(bench.lastAs<GapReading>().gap.value, thou(57.5));
 }
 
 TEST_F(Girdle, selecting_on_the_diagram_selects_the_place_that_is_entered) {
-    emit panel.diagram()->placeSelected("3R");
+    emit child<PlanView>(panel, "plan")->placeSelected("3R");
     typeAndEnter(gapEdit(), ".0600");
     EXPECT_EQ(bench.lastAs<GapReading>().position, (Position{3, Side::right}));
 }
 
 TEST_F(Girdle, the_diagram_shows_the_gap_beside_its_place) {
     typeAndEnter(gapEdit(), "57.5 thou");
-    const PlanContent* content = panel.diagram()->content();
+    const PlanContent* content = child<PlanView>(panel, "plan")->content();
     ASSERT_NE(content, nullptr);
     const auto mark = std::ranges::find(content->marks, QString("1L"), &PlanMark::place);
     ASSERT_NE(mark, content->marks.end());
@@ -118,16 +134,38 @@ TEST_F(Girdle, alt_and_a_number_choose_the_mode) {
 
 TEST_F(Girdle, a_kit_is_typed_in_and_measured_down_the_list) {
     panel.setMode(GirdleMode::shims);
-    typeAndEnter(panel.kit()->addField()->lineEdit(), "3 x 10 thou");
+    typeAndEnter(child<EntryField>(panel.kit(), "addShims")->lineEdit(), "3 x 10 thou");
     EXPECT_EQ(bench.facts().shims.size(), 3U);
     panel.kit()->selectShim("S001");
-    typeAndEnter(panel.kit()->measureField()->lineEdit(), ".0101");
+    typeAndEnter(child<EntryField>(panel.kit(), "measureShim")->lineEdit(), ".0101");
     EXPECT_EQ(bench.lastAs<ShimMeasured>().shim, "S001");
     EXPECT_EQ(bench.lastAs<ShimMeasured>().instrument, "MIC-1");
     EXPECT_EQ(panel.kit()->selectedShim(), "S002");
-    typeAndEnter(panel.kit()->measureField()->lineEdit(), "S003 .0099");
+    typeAndEnter(child<EntryField>(panel.kit(), "measureShim")->lineEdit(), "S003 .0099");
     EXPECT_EQ(bench.lastAs<ShimMeasured>().shim, "S003");
     EXPECT_EQ(panel.kit()->selectedShim(), "S002") << "the next one without a reading";
+}
+
+TEST_F(Girdle, a_sorted_kit_is_stepped_and_measured_in_the_order_in_which_it_is_shown) {
+    panel.setMode(GirdleMode::shims);
+    for (const char* shim : {"S1 12 thou", "S2 9.5 thou", "S3 14 thou", "S4 11 thou"}) {
+        typeAndEnter(child<EntryField>(panel.kit(), "addShims")->lineEdit(), shim);
+    }
+    auto* kit = child<QTableView>(panel.kit(), "kit");
+    panel.kit()->selectShim("S2");
+    kit->sortByColumn(1, Qt::AscendingOrder); // by marking; as text, 9.5 thou would come last
+    EXPECT_EQ(cell(kit, 0) + cell(kit, 1) + cell(kit, 2) + cell(kit, 3), "S2S4S1S3");
+    EXPECT_EQ(panel.kit()->selectedShim(), "S2") << "sorting selects nothing else";
+    QLineEdit* edit = child<EntryField>(panel.kit(), "measureShim")->lineEdit();
+    typeAndEnter(edit, ".0095");
+    EXPECT_EQ(bench.lastAs<ShimMeasured>().shim, "S2");
+    EXPECT_EQ(panel.kit()->selectedShim(), "S4");
+    QTest::keyClick(edit, Qt::Key_Down);
+    typeAndEnter(edit, ".0121");
+    EXPECT_EQ(bench.lastAs<ShimMeasured>().shim, "S1");
+    typeAndEnter(child<EntryField>(panel.kit(), "addShims")->lineEdit(), "S0 1 thou");
+    EXPECT_EQ(cell(kit, 0), "S0") << "a new shim takes its place in the order";
+    EXPECT_EQ(panel.kit()->selectedShim(), "S3") << "and leaves the selection alone";
 }
 
 TEST_F(Girdle, the_plan_is_solved_beside_the_screen_and_taken_over_in_one_action) {
@@ -137,12 +175,12 @@ TEST_F(Girdle, the_plan_is_solved_beside_the_screen_and_taken_over_in_one_action
     waitForPlan();
     ASSERT_TRUE(panel.planRunner().outcome()->plan);
     EXPECT_TRUE(panel.planRunner().outcome()->plan->proven);
-    panel.stacks()->takeOverButton()->click();
+    child<QPushButton>(panel, "takeOverPlan")->click();
     EXPECT_EQ(bench.facts().stacks.size(), bench.positions().size());
     for (const Position p : bench.positions()) {
         EXPECT_EQ(bench.assessment().find("stack:" + code(p))->state, CheckState::good) << code(p);
     }
-    EXPECT_FALSE(panel.stacks()->takeOverButton()->isEnabled());
+    EXPECT_FALSE(child<QPushButton>(panel, "takeOverPlan")->isEnabled());
 }
 
 TEST_F(Girdle, a_change_asks_for_a_new_plan_and_the_old_answer_is_not_shown) {
@@ -163,14 +201,14 @@ TEST_F(Girdle, a_stack_is_built_by_hand_from_typed_names) {
     bench.kit();
     panel.setMode(GirdleMode::stacks);
     waitForPlan();
-    QLineEdit* edit = panel.stacks()->field()->lineEdit();
+    QLineEdit* edit = child<EntryField>(panel, "stack")->lineEdit();
     QTest::keyClicks(edit, "s-3r");
-    EXPECT_TRUE(panel.stacks()->field()->echo().contains("in band")) << panel.stacks()->field()->echo().toStdString();
+    EXPECT_TRUE(child<QLabel>(child<EntryField>(panel, "stack"), "echo")->text().contains("in band")) << child<QLabel>(child<EntryField>(panel, "stack"), "echo")->text().toStdString();
     QTest::keyClick(edit, Qt::Key_Return);
     EXPECT_EQ(bench.lastAs<StackBuilt>().position, (Position{1, Side::left}));
     EXPECT_EQ(bench.lastAs<StackBuilt>().shims.names, std::vector<std::string>{"S-3R"});
     typeAndEnter(edit, "S-3R");
-    EXPECT_FALSE(panel.stacks()->field()->problem().isEmpty()) << "one shim cannot lie in two stacks";
+    EXPECT_FALSE(child<EntryField>(panel, "stack")->problem().isEmpty()) << "one shim cannot lie in two stacks";
 }
 
 TEST_F(Girdle, a_pin_is_kept_by_the_plan) {
@@ -179,12 +217,12 @@ TEST_F(Girdle, a_pin_is_kept_by_the_plan) {
     bench.make(StackBuilt{{1, Side::left}, {{"S-2R"}}});
     panel.setMode(GirdleMode::stacks);
     waitForPlan();
-    panel.stacks()->pinButton()->click();
+    child<QPushButton>(panel, "pinStack")->click();
     EXPECT_EQ(bench.facts().pins.at({1, Side::left}), std::vector<std::string>{"S-2R"});
     waitForPlan();
     const auto& stacks = panel.planRunner().outcome()->plan->stacks;
     EXPECT_TRUE(std::ranges::find(stacks, "1L", &PlannedStack::position)->pinned);
-    panel.stacks()->pinButton()->click();
+    child<QPushButton>(panel, "pinStack")->click();
     EXPECT_TRUE(bench.facts().pins.empty());
 }
 
@@ -250,7 +288,7 @@ TEST_F(Girdle, a_good_stack_is_bracketed_where_the_person_wants_it) {
 }
 
 TEST_F(Girdle, what_does_not_go_and_the_straightedge_are_stored_with_the_gap) {
-    QLineEdit* tried = panel.gaps()->doesNotGo()->lineEdit();
+    QLineEdit* tried = child<GirdleGaps>(panel)->doesNotGo()->lineEdit();
     gapEdit()->setText("22+23+12 thou");
     typeAndEnter(tried, "22+23+13 thou");
     const GapReading reading = bench.lastAs<GapReading>();
@@ -266,9 +304,9 @@ TEST_F(Girdle, what_does_not_go_and_the_straightedge_are_stored_with_the_gap) {
     gapEdit()->setText("57 thou");
     typeAndEnter(tried, "56 thou");
     EXPECT_EQ(bench.session->ledger().size(), before);
-    EXPECT_TRUE(panel.gaps()->field()->problem().contains("must be more")) << panel.gaps()->field()->problem().toStdString();
+    EXPECT_TRUE(child<GirdleGaps>(panel)->field()->problem().contains("must be more")) << child<GirdleGaps>(panel)->field()->problem().toStdString();
     typeAndEnter(tried, "5x");
-    EXPECT_TRUE(panel.gaps()->field()->problem().contains("Does not go")) << panel.gaps()->field()->problem().toStdString();
+    EXPECT_TRUE(child<GirdleGaps>(panel)->field()->problem().contains("Does not go")) << child<GirdleGaps>(panel)->field()->problem().toStdString();
 }
 
 TEST_F(Girdle, a_feel_is_tried_by_keyboard_and_then_carries_a_stack) {
@@ -301,8 +339,9 @@ TEST_F(Girdle, a_feel_is_tried_by_keyboard_and_then_carries_a_stack) {
     }
     EXPECT_GE(felt.size(), 5U) << "many steps in turn";
     EXPECT_TRUE(page.results()->conclusion().contains("is worth ±")) << page.results()->conclusion().toStdString();
-    ASSERT_EQ(page.results()->standings()->rowCount(), 1);
-    EXPECT_EQ(page.results()->standings()->item(0, 3)->text(), "40");
+    const auto* standings = child<QTableView>(page, "feelStandings");
+    ASSERT_EQ(standings->model()->rowCount(), 1);
+    EXPECT_EQ(standings->model()->index(0, 3).data().toString(), "40");
     EXPECT_FALSE(page.results()->chart()->points().empty());
     panel.setMode(GirdleMode::recheck);
     EXPECT_TRUE(panel.recheck()->feel().contains("is worth ±")) << panel.recheck()->feel().toStdString();
@@ -324,19 +363,19 @@ TEST_F(Girdle, steps_that_cannot_be_read_are_told_and_nothing_is_asked) {
 
 TEST_F(Girdle, all_stacks_come_off_and_go_back_in_one_action) {
     bench.readyToFit();
-    panel.actions()->takeAllOff();
+    child<GirdleActions>(panel)->takeAllOff();
     EXPECT_TRUE(bench.facts().stacksOn().empty());
-    panel.actions()->putAllBack();
+    child<GirdleActions>(panel)->putAllBack();
     EXPECT_EQ(bench.facts().stacksOn().size(), bench.positions().size());
 }
 
 TEST_F(Girdle, a_gap_says_what_its_uncertainty_is_made_of) {
     bench.survey();
-    panel.gaps()->findChild<PlaceHeading*>()->whyButton()->click();
-    const auto* window = panel.gaps()->findChild<BudgetWindow*>();
+    child<QToolButton>(child<GirdleGaps>(panel), "why")->click();
+    const auto* window = child<GirdleGaps>(panel)->findChild<BudgetWindow*>();
     ASSERT_NE(window, nullptr);
-    EXPECT_GE(window->table()->rowCount(), 2) << "repeatability and the feeler gauge";
-    EXPECT_TRUE(window->words().contains("±"));
+    EXPECT_GE(lines(child<QTableView>(window, "budget")), 2) << "repeatability and the feeler gauge";
+    EXPECT_TRUE(child<QLabel>(window, "budgetWords")->text().contains("±"));
 }
 
 TEST_F(Girdle, a_jump_opens_what_the_position_needs_first) {

@@ -4,12 +4,12 @@
 #include <QComboBox>
 #include <QElapsedTimer>
 #include <QHeaderView>
+#include <QLabel>
 #include <QLineEdit>
 #include <QScrollBar>
 #include <QTabWidget>
 #include <QTableView>
 #include <QThread>
-#include <stations/common/plain_table.h>
 #include <stations/common/entries_model.h>
 #include <stations/common/entries_table.h>
 #include <stations/history/ledger.h>
@@ -43,23 +43,23 @@ protected:
             }
         }
     }
-    QTableView* matrix() { return panel.verifyPage()->matrix(); }
+    QTableView* matrix() { return child<QTableView>(panel.verifyPage(), "roundMatrix"); }
 };
 
 TEST_F(History, the_ledger_is_searched_and_filtered) {
     panel.select("find");
-    auto* ledger = panel.ledgerPage();
-    EXPECT_EQ(ledger->table()->model()->rowCount(), entries());
-    QTest::keyClicks(ledger->search(), "FEEL-1");
-    EXPECT_EQ(ledger->table()->model()->rowCount(), 1);
-    ledger->search()->clear();
+    auto* ledger = child<HistoryLedger>(panel);
+    EXPECT_EQ(child<EntriesTable>(panel, "entries")->model()->rowCount(), entries());
+    QTest::keyClicks(child<QLineEdit>(panel, "search"), "FEEL-1");
+    EXPECT_EQ(child<EntriesTable>(panel, "entries")->model()->rowCount(), 1);
+    child<QLineEdit>(panel, "search")->clear();
     bench.make(NoteAdded{"", "oil on the bench"});
     ASSERT_TRUE(bench.session->strike(entries(), "not about this engine"));
-    ledger->stateBox()->setCurrentIndex(2);
-    emit ledger->stateBox()->activated(2);
-    EXPECT_EQ(ledger->table()->model()->rowCount(), 1) << "the struck note alone";
+    child<QComboBox>(panel, "states")->setCurrentIndex(2);
+    emit child<QComboBox>(panel, "states")->activated(2);
+    EXPECT_EQ(child<EntriesTable>(panel, "entries")->model()->rowCount(), 1) << "the struck note alone";
     ledger->showEntry(1);
-    EXPECT_EQ(ledger->table()->selectedEntry(), 1) << "a filter that hides it gives way";
+    EXPECT_EQ(child<EntriesTable>(panel, "entries")->selectedEntry(), 1) << "a filter that hides it gives way";
 }
 
 TEST_F(History, the_matrix_holds_every_fastener_and_round_with_struck_ones_told) {
@@ -83,29 +83,29 @@ TEST_F(History, the_filters_leave_what_was_asked_for) {
     twoRounds();
     panel.select("rounds");
     auto* page = panel.verifyPage();
-    page->outcomeBox()->setCurrentIndex(1); // moved
-    emit page->outcomeBox()->activated(1);
+    child<QComboBox>(page, "outcome")->setCurrentIndex(1); // moved
+    emit child<QComboBox>(page, "outcome")->activated(1);
     EXPECT_EQ(page->visible().cells, 1U);
     EXPECT_EQ(matrix()->model()->rowCount(), 1);
     EXPECT_EQ(matrix()->model()->columnCount(), 1);
     EXPECT_TRUE(page->csv().contains("1,1,main-2L,moved,4.000,")) << page->csv().toStdString();
-    page->outcomeBox()->setCurrentIndex(0);
-    page->capBox()->setCurrentIndex(page->capBox()->findData(2));
-    emit page->capBox()->activated(0);
+    child<QComboBox>(page, "outcome")->setCurrentIndex(0);
+    child<QComboBox>(page, "whichFasteners")->setCurrentIndex(child<QComboBox>(page, "whichFasteners")->findData(2));
+    emit child<QComboBox>(page, "whichFasteners")->activated(0);
     EXPECT_EQ(page->visible().fasteners.size(), 2U) << "both studs of cap 2";
-    page->fromEdit()->setText("2999-01-01");
+    child<QLineEdit>(page, "fromDay")->setText("2999-01-01");
     EXPECT_EQ(page->visible().cells, 0U);
 }
 
 TEST_F(History, the_review_counts_and_claims_no_more) {
     twoRounds();
     panel.select("rounds");
-    const PlainTable* counts = panel.verifyPage()->countTable();
-    EXPECT_EQ(counts->item(0, 0)->text(), "Main 2 left") << "the one that moved comes first";
-    EXPECT_EQ(counts->item(0, 1)->text(), "1");
-    EXPECT_EQ(counts->item(0, 2)->text(), "2");
-    panel.verifyPage()->orderBox()->setCurrentIndex(1);
-    emit panel.verifyPage()->orderBox()->activated(1);
+    const auto* counts = child<QTableView>(panel.verifyPage(), "movementsByPlace");
+    EXPECT_EQ(cell(counts, 0, 0), "Main 2 left") << "the one that moved comes first";
+    EXPECT_EQ(cell(counts, 0, 1), "1");
+    EXPECT_EQ(cell(counts, 0, 2), "2");
+    child<QComboBox>(panel.verifyPage(), "rowOrder")->setCurrentIndex(1);
+    emit child<QComboBox>(panel.verifyPage(), "rowOrder")->activated(1);
     EXPECT_EQ(matrix()->model()->headerData(0, Qt::Vertical, Qt::DisplayRole).toString(), "Main 2 left");
 }
 
@@ -115,8 +115,8 @@ TEST_F(History, a_cell_leads_to_its_entry) {
     matrix()->setCurrentIndex(matrix()->model()->index(0, 0));
     matrix()->setFocus();
     QTest::keyClick(matrix(), Qt::Key_Return);
-    EXPECT_EQ(panel.tabs()->currentIndex(), 0);
-    const qint64 entry = panel.ledgerPage()->table()->selectedEntry();
+    EXPECT_EQ(child<QTabWidget>(panel, "pages")->currentIndex(), 0);
+    const qint64 entry = child<EntriesTable>(panel, "entries")->selectedEntry();
     ASSERT_GT(entry, 0);
     EXPECT_TRUE(std::holds_alternative<RoundOutcome>(bench.session->ledger().at(entry).body));
 }
@@ -135,22 +135,23 @@ TEST(RepeatabilityPage, pools_and_splits_what_two_people_read) {
     };
     readAll(0);
     HistoryRepeatability page(*bench.session);
-    ASSERT_EQ(page.pooled()->rowCount(), 1);
-    EXPECT_EQ(page.pooled()->item(0, 1)->text(), "Mira");
-    EXPECT_EQ(page.pooled()->item(0, 5)->text(), "0.00007 in") << "0.1 thou apart: s = 0.0001/√2";
-    EXPECT_EQ(page.split()->rowCount(), 3) << "one person: no line for people";
-    EXPECT_TRUE(page.words().contains("band “residual”")) << page.words().toStdString();
-    EXPECT_EQ(page.split()->item(0, 3)->text(), "42 %") << "6 · 0.0000707 in of a band of 0.0010 in";
-    EXPECT_TRUE(page.words().contains("The gauge takes 42 % of the band: it cannot tell good from bad"));
-    EXPECT_TRUE(page.words().contains("classes of places apart"));
+    ASSERT_EQ(lines(child<QTableView>(page, "pooled")), 1);
+    EXPECT_EQ(cell(child<QTableView>(page, "pooled"), 0, 1), "Mira");
+    EXPECT_EQ(cell(child<QTableView>(page, "pooled"), 0, 5), "0.00007 in") << "0.1 thou apart: s = 0.0001/√2";
+    EXPECT_EQ(lines(child<QTableView>(page, "scatter")), 3) << "one person: no line for people";
+    const QString heldAgainst = child<QLabel>(page, "studyWords")->text();
+    EXPECT_TRUE(heldAgainst.contains("band “residual”")) << heldAgainst.toStdString();
+    EXPECT_EQ(cell(child<QTableView>(page, "scatter"), 0, 3), "42 %") << "6 · 0.0000707 in of a band of 0.0010 in";
+    EXPECT_TRUE(heldAgainst.contains("The gauge takes 42 % of the band: it cannot tell good from bad"));
+    EXPECT_TRUE(heldAgainst.contains("classes of places apart"));
     bench.session->setPerson("Arlo");
     readAll(0.4);
     page.refresh();
-    EXPECT_EQ(page.pooled()->rowCount(), 2);
-    ASSERT_EQ(page.split()->rowCount(), 5) << "people, and the gauge with them";
-    EXPECT_TRUE(page.words().contains("Arlo, Mira")) << page.words().toStdString();
-    EXPECT_EQ(page.counts()->columnCount(), 3);
-    EXPECT_EQ(page.counts()->item(0, 1)->text(), "2");
+    EXPECT_EQ(lines(child<QTableView>(page, "pooled")), 2);
+    ASSERT_EQ(lines(child<QTableView>(page, "scatter")), 5) << "people, and the gauge with them";
+    EXPECT_TRUE(child<QLabel>(page, "studyWords")->text().contains("Arlo, Mira")) << child<QLabel>(page, "studyWords")->text().toStdString();
+    EXPECT_EQ(child<QTableView>(page, "readingCounts")->model()->columnCount(), 3);
+    EXPECT_EQ(cell(child<QTableView>(page, "readingCounts"), 0, 1), "2");
 }
 
 /// 500 rounds of 60 fasteners, as a shop has them after years; made without a file, because only reading is tried.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 /// A real record in a temporary folder, brought as far as a test needs it, and keys as a person types them.
+#include "../find.h"
 #include "../../drafts.h"
 
 #include <QApplication>

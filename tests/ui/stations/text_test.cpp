@@ -8,6 +8,7 @@
 #include <session/cautions.h>
 #include <session/picture.h>
 #include <set>
+#include <stations/all_stations.h>
 #include <stations/closing/open_time.h>
 #include <stations/common/findings.h>
 #include <stations/common/prepared_photo.h>
@@ -125,8 +126,12 @@ TEST(Photo, is_read_by_its_first_bytes_as_one_of_four_kinds_and_as_nothing_else)
 TEST(Cautions, each_that_a_station_shows_is_printed_too) {
     const QString printed = allCautions().join(QLatin1Char('\n'));
     std::set<QString> shown;
+    const StationRecord here;
     for (const auto& station : allWords<Station>()) {
-        for (const QString& sentence : cautionFor(station.value).split(QStringLiteral(". "), Qt::SkipEmptyParts)) {
+        const std::unique_ptr<StationPanel> panel(makeStation(station.value, *here.session, nullptr));
+        EXPECT_FALSE(panel->help().isEmpty()) << station.word;
+        const QString text = cautionText(panel->cautions());
+        for (const QString& sentence : text.split(QStringLiteral(". "), Qt::SkipEmptyParts)) {
             EXPECT_TRUE(printed.contains(sentence)) << sentence.toStdString();
             shown.insert(sentence);
         }

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// Records whose every text is an attack, shown by every window and dialog and printed on the sheet: no file is opened,
 /// nothing is taken for markup, a key or a placeholder of a sentence.
+#include "../find.h"
 #include "../pictures.h"
 #include "../records/many_records.h"
 #include "hostile_text.h"
 
 #include <QLineEdit>
-#include <QListWidget>
 #include <QProcess>
 #include <QPushButton>
 #include <QSignalSpy>
@@ -133,7 +133,7 @@ TEST_P(HostileWindows, the_record_window_at_every_station_with_its_bars_and_menu
         look(window);
         window.toggleBench();
         look(window);
-        window.bench()->hide();
+        child<BenchView>(window)->hide();
         // What comes of typing: a refusal, an entry on the disk, one that waits.
         window.session()->setPerson(attack.text + QStringLiteral("Mira Solheim"));
         (void)window.session()->append(NoteAdded{"", attack.text.toStdString()});

@@ -143,6 +143,7 @@ TEST(PlainText, nothing_in_the_sources_goes_round_the_helper) {
              R"(QTextDocument|QTextEdit|QTextBrowser|QStaticText|setHtml|toHtml\b|RichText|MarkdownText)"),
          "Label::setTable, or plain text"},
         {QRegularExpression(R"(addRow\(tr\()"), "addRow(form, …) (text/plain_text.h)"},
+        {QRegularExpression(R"(\bQ(Table|Tree|List)Widget|QStandardItem)"), "Table or List (tables/table.h)"},
     };
     int files = 0;
     for (const char* folder : {"/ui", "/app"}) {

@@ -3,6 +3,7 @@
 /// confirmed to a person who looks elsewhere.
 #include "../stations/station_record.h"
 
+#include <QLabel>
 #include <QLayout>
 #include <QLineEdit>
 #include <QSignalSpy>
@@ -33,18 +34,18 @@ protected:
 
 TEST_F(BenchViewTest, fills_a_whole_pass_with_value_and_enter_alone) {
     ASSERT_TRUE(view.enter(&girdle));
-    EXPECT_EQ(view.placeText(), "Cap 1 left");
+    EXPECT_EQ(child<QLabel>(view, "place")->text(), "Cap 1 left");
     const auto positions = bench.facts().layout->positions();
     for (std::size_t i = 0; i < positions.size(); ++i) {
         QTest::keyClicks(view.field()->lineEdit(), QStringLiteral("50.%1 thou").arg(i));
         QTest::keyClick(view.field()->lineEdit(), Qt::Key_Return);
         EXPECT_EQ(bench.facts().gaps.at(positions[i]).size(), 1U);
     }
-    EXPECT_TRUE(view.lastText().contains("cap 3 right, 0.0505 in")) << view.lastText().toStdString();
+    EXPECT_TRUE(child<QLabel>(view, "storedLast")->text().contains("cap 3 right, 0.0505 in")) << child<QLabel>(view, "storedLast")->text().toStdString();
 }
 
 TEST_F(BenchViewTest, shows_figures_several_times_larger_and_gives_the_field_back_as_it_was) {
-    EntryField* field = girdle.gaps()->field();
+    EntryField* field = girdle.entryField();
     QWidget* owner = field->parentWidget();
     const int before = field->lineEdit()->fontMetrics().height();
     ASSERT_TRUE(view.enter(&girdle));
@@ -62,9 +63,9 @@ TEST_F(BenchViewTest, shows_figures_several_times_larger_and_gives_the_field_bac
 TEST_F(BenchViewTest, walks_over_the_places_with_the_arrow_keys) {
     ASSERT_TRUE(view.enter(&girdle));
     QTest::keyClick(view.field()->lineEdit(), Qt::Key_Down);
-    EXPECT_EQ(view.placeText(), "Cap 1 right");
+    EXPECT_EQ(child<QLabel>(view, "place")->text(), "Cap 1 right");
     QTest::keyClick(view.field()->lineEdit(), Qt::Key_Up);
-    EXPECT_EQ(view.placeText(), "Cap 1 left");
+    EXPECT_EQ(child<QLabel>(view, "place")->text(), "Cap 1 left");
 }
 
 TEST_F(BenchViewTest, is_refused_where_no_value_is_typed) {

@@ -5,8 +5,9 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QDropEvent>
+#include <QLabel>
 #include <QLineEdit>
-#include <QListWidget>
+#include <QListView>
 #include <QMimeData>
 #include <QTest>
 #include <stations/fasteners/station.h>
@@ -47,16 +48,16 @@ TEST(PlacePanel, opens_a_finding_at_the_selected_place_without_leaving_the_work)
     StationRecord bench(3);
     PlacePanel panel(*bench.session);
     panel.setPlace("2R");
-    panel.findingEdit()->setText("burr on the washer face");
-    QTest::keyClick(panel.findingEdit(), Qt::Key_Return);
+    child<QLineEdit>(panel, "findingHere")->setText("burr on the washer face");
+    QTest::keyClick(child<QLineEdit>(panel, "findingHere"), Qt::Key_Return);
     ASSERT_EQ(bench.facts().findings.size(), 1U);
     EXPECT_EQ(bench.facts().findings.begin()->second.opened.what.place, "2R");
-    EXPECT_EQ(panel.list()->count(), 1);
-    EXPECT_TRUE(panel.findingEdit()->text().isEmpty());
+    EXPECT_EQ(lines(child<QListView>(panel, "here")), 1);
+    EXPECT_TRUE(child<QLineEdit>(panel, "findingHere")->text().isEmpty());
     panel.setPlace("2L");
-    EXPECT_EQ(panel.list()->count(), 0) << "another place";
+    EXPECT_EQ(lines(child<QListView>(panel, "here")), 0) << "another place";
     panel.setPlace("2R");
-    EXPECT_EQ(panel.list()->count(), 1);
+    EXPECT_EQ(lines(child<QListView>(panel, "here")), 1);
 }
 
 TEST(PlacePanel, keeps_a_pasted_and_a_dropped_photo_at_the_place) {
@@ -65,7 +66,7 @@ TEST(PlacePanel, keeps_a_pasted_and_a_dropped_photo_at_the_place) {
     panel.setPlace("main-2");
     QApplication::clipboard()->setImage(picture());
     panel.pastePhoto();
-    EXPECT_EQ(panel.message(), QString());
+    EXPECT_TRUE(child<QLabel>(panel, "placeMessage")->isHidden());
     ASSERT_EQ(bench.facts().attachments.size(), 1U);
     EXPECT_EQ(bench.facts().attachments[0].what.place, "main-2");
 
@@ -78,8 +79,8 @@ TEST(PlacePanel, keeps_a_pasted_and_a_dropped_photo_at_the_place) {
     data.setUrls({QUrl::fromLocalFile(file)});
     drop(panel, data);
     ASSERT_EQ(bench.facts().attachments.size(), 2U);
-    EXPECT_EQ(panel.list()->count(), 2);
-    EXPECT_FALSE(panel.list()->item(0)->icon().isNull());
+    EXPECT_EQ(lines(child<QListView>(panel, "here")), 2);
+    EXPECT_FALSE(child<QListView>(panel, "here")->model()->index(0, 0).data(Qt::DecorationRole).value<QIcon>().isNull());
 }
 
 TEST(PlacePanel, says_what_is_no_picture_and_keeps_nothing) {
@@ -93,7 +94,7 @@ TEST(PlacePanel, says_what_is_no_picture_and_keeps_nothing) {
     QMimeData data;
     data.setUrls({QUrl::fromLocalFile(file.fileName())});
     drop(panel, data);
-    EXPECT_TRUE(panel.message().contains("notes.txt")) << panel.message().toStdString();
+    EXPECT_TRUE(child<QLabel>(panel, "placeMessage")->text().contains("notes.txt")) << child<QLabel>(panel, "placeMessage")->text().toStdString();
     EXPECT_TRUE(bench.facts().attachments.empty());
 }
 

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// The whole window on a record: opened, worked in by keyboard, looked at in both looks.
+#include "../find.h"
 #include "../pictures.h"
 
 #include <QApplication>
 #include <QDir>
 #include <QFile>
+#include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
 #include <QPushButton>
@@ -229,15 +231,15 @@ TEST_F(Window, the_bench_view_comes_and_goes_with_one_key) {
     QApplication::processEvents();
     QTest::keyClick(window->focusWidget() != nullptr ? window->focusWidget() : window.get(), Qt::Key_F9);
     QApplication::processEvents();
-    ASSERT_TRUE(window->bench()->isActive());
-    EXPECT_TRUE(window->bench()->isVisible());
-    EXPECT_EQ(window->bench()->placeText(), "Cap 4 right");
-    const EntryField* field = window->bench()->field();
+    ASSERT_TRUE(child<BenchView>(*window)->isActive());
+    EXPECT_TRUE(child<BenchView>(*window)->isVisible());
+    EXPECT_EQ(child<QLabel>(child<BenchView>(*window), "place")->text(), "Cap 4 right");
+    const EntryField* field = child<BenchView>(*window)->field();
     EXPECT_TRUE(QTest::qWaitFor([&] { return field->rect().contains(field->lineEdit()->geometry()); }, 2000))
         << "the whole field is on the screen";
     picture(*window, "window-bench-view");
     QTest::keyClick(window->focusWidget(), Qt::Key_Escape);
     QApplication::processEvents();
-    EXPECT_FALSE(window->bench()->isActive());
-    EXPECT_FALSE(window->bench()->isVisible());
+    EXPECT_FALSE(child<BenchView>(*window)->isActive());
+    EXPECT_FALSE(child<BenchView>(*window)->isVisible());
 }

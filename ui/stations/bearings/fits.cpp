@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <stations/bearings/fits.h>
 
-#include <QHeaderView>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -10,7 +9,6 @@
 #include <ledger/expectations.h>
 #include <session/filled.h>
 #include <stations/common/budget_window.h>
-#include <stations/common/plain_table.h>
 #include <stations/common/entries_model.h>
 #include <stations/common/entries_table.h>
 #include <stations/common/entry_field.h>
@@ -23,10 +21,42 @@
 
 namespace caprail {
 
+/// A fit: its band, the last reading, and how it stands.
+struct FitRow {
+    FitId fit;
+    Band band;
+    std::optional<Length> read;
+    CheckState state = CheckState::notDone;
+};
+
 namespace {
 
 const Check* fitCheck(const Assessment& assessment, const FitId& id) {
     return assessment.find("fit:" + id.first + ":" + std::to_string(id.second));
+}
+
+std::vector<TableColumn<FitRow>> fitColumns(const RecordSession& session) {
+    const auto lengthUnit = [&session] { return QString::fromUtf8(symbol(session.units().length)); };
+    return {{.title = BearingsFits::tr("Fit"), .text = [](const FitRow& row) { return fitName(row.fit); }},
+            {.title = BearingsFits::tr("Band"),
+             .text =
+                 [&session](const FitRow& row) {
+                     const Units& units = session.units();
+                     return qtText(formatBare(row.band.lo(), units) + " – " + formatBare(row.band.hi(), units));
+                 },
+             .unit = lengthUnit,
+             .value = [](const FitRow& row) { return valueOf(row.band.lo()); }},
+            {.title = BearingsFits::tr("Read"),
+             .text =
+                 [&session](const FitRow& row) {
+                     return row.read ? qtText(formatBare(*row.read, session.units())) : QString();
+                 },
+             .unit = lengthUnit,
+             .value = [](const FitRow& row) { return valueOf(row.read); },
+             .isFigure = true},
+            {.title = BearingsFits::tr("State"),
+             .text = [](const FitRow& row) { return sign(row.state) + QLatin1Char(' ') + stateWord(row.state); },
+             .state = [](const FitRow& row) { return row.state; }}};
 }
 
 } // namespace
@@ -74,7 +104,7 @@ BearingsFits::BearingsFits(RecordSession& session, QWidget* parent)
       m_instrument(new InstrumentBox(
           session, {InstrumentType::feelerGauge, InstrumentType::dialIndicator, InstrumentType::depthGauge}, this)),
       m_temperature(new OptionalField(tr("Part's temperature"), tr("if it was measured: 21 °C, 70 °F"), m_field)),
-      m_table(new PlainTable(tr("Fits"), {tr("Fit"), tr("Band"), tr("Read"), tr("State")}, this)),
+      m_table(new Table<FitRow, FitId>(tr("Fits"), &FitRow::fit, fitColumns(session), this)),
       m_bands(new QPushButton(tr("&Bands, and fits of the shop's own…"), this)),
       m_entries(new EntriesTable(session, this)) {
     build();
@@ -85,6 +115,7 @@ BearingsFits::BearingsFits(RecordSession& session, QWidget* parent)
 }
 
 void BearingsFits::build() {
+    m_table->setObjectName(QStringLiteral("fits"));
     m_entries->setColumnHidden(EntriesModel::person, true);
     m_entries->setFilter([this](const Entry& entry) {
         const auto* fit = std::get_if<FitReading>(&entry.body);
@@ -98,15 +129,13 @@ void BearingsFits::build() {
     m_table->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_bands->setAutoDefault(false);
     connect(m_bands, &QPushButton::clicked, this, [this] { m_session.goTo({Station::engine, "bands"}); });
-    connect(m_table, &PlainTable::keySelected, this, [this](const QString& key) {
-        for (const FitId& id : m_ids) {
-            if (fitName(id) == key && id != m_id) {
-                go(id);
-                return;
-            }
+    connect(m_table, &TableView::lineSelected, this, [this](int line) {
+        const FitRow* row = m_table->at(line);
+        if (row != nullptr && row->fit != m_id) {
+            go(FitId(row->fit));
         }
     });
-    connect(m_table, &PlainTable::keyActivated, this, &BearingsFits::focusField);
+    connect(m_table, &TableView::lineActivated, this, &BearingsFits::focusField);
     connect(m_heading, &PlaceHeading::whyAsked, this, [this] {
         BudgetWindow::open(fitName(m_id).toLower(), fitBudgetOf(m_session.facts(), m_id), m_session, this);
     });
@@ -132,22 +161,15 @@ void BearingsFits::refresh() {
     if (std::ranges::find(m_ids, m_id) == m_ids.end() && !m_ids.empty()) {
         m_id = m_ids.front();
     }
-    std::vector<QStringList> rows;
+    std::vector<FitRow> rows;
     for (const FitId& id : m_ids) {
         const Check* check = fitCheck(m_session.assessment(), id);
         const auto at = facts.fits.find(id);
-        const CheckState state = check == nullptr ? CheckState::notDone : check->state;
-        const Band& band = facts.bandNamed(id.first)->band;
-        rows.push_back(
-            {fitName(id), qtText(formatBare(band.lo(), units) + " – " + formatBare(band.hi(), units)),
-             at == facts.fits.end() ? QString() : qtText(formatBare(at->second.back().what.value.value, units)),
-             sign(state) + QLatin1Char(' ') + stateWord(state)});
+        rows.push_back({id, facts.bandNamed(id.first)->band,
+                        at == facts.fits.end() ? std::nullopt : std::optional(at->second.back().what.value.value),
+                        check == nullptr ? CheckState::notDone : check->state});
     }
-    m_table->show(rows);
-    for (int row = 0; row < m_table->rowCount(); ++row) {
-        const Check* check = fitCheck(m_session.assessment(), m_ids[static_cast<std::size_t>(row)]);
-        m_table->item(row, 3)->setForeground(screenLook().of(check == nullptr ? CheckState::notDone : check->state));
-    }
+    m_table->put(std::move(rows));
     m_field->setEnabled(!m_ids.empty());
     m_entries->refresh();
     if (m_ids.empty()) {
@@ -156,7 +178,7 @@ void BearingsFits::refresh() {
                            "fit of your own first."));
         return;
     }
-    m_table->selectKey(fitName(m_id));
+    m_table->select(m_id);
     m_temperature->follow(fitName(m_id));
     const Check* check = fitCheck(m_session.assessment(), m_id);
     const auto at = facts.fits.find(m_id);
@@ -182,11 +204,15 @@ Result<void> BearingsFits::store(const Entered<Length>& value) {
     if (!stored) {
         return tl::unexpected(stored.error());
     }
-    // On to the next one that was not read; where all were, stay.
-    const auto start = std::ranges::find(m_ids, here);
-    const auto isOpen = [&](const FitId& id) { return !m_session.facts().fits.contains(id); };
-    const auto next = std::find_if(start, m_ids.end(), isOpen);
-    go(next == m_ids.end() ? here : *next);
+    // On to the next of the list that was not read; where all below were, stay.
+    FitId next = here;
+    for (int line = m_table->lineOf(here); const FitRow* row = m_table->at(line); ++line) {
+        if (!m_session.facts().fits.contains(row->fit)) {
+            next = row->fit;
+            break;
+        }
+    }
+    go(next);
     return {};
 }
 
@@ -204,12 +230,10 @@ void BearingsFits::choose(const FitId& id) {
 }
 
 void BearingsFits::step(int by) {
-    if (m_ids.empty()) {
-        return;
+    const int count = static_cast<int>(m_table->rows().size());
+    if (count > 0) {
+        go(FitId(m_table->at((m_table->lineOf(m_id) + by + count) % count)->fit));
     }
-    const auto count = static_cast<std::ptrdiff_t>(m_ids.size());
-    const std::ptrdiff_t here = std::ranges::find(m_ids, m_id) - m_ids.begin();
-    go(m_ids[static_cast<std::size_t>((here + by + count) % count)]);
 }
 
 void BearingsFits::focusField() {

@@ -2,6 +2,7 @@
 #pragma once
 #include <QWidget>
 #include <session/record_session.h>
+#include <tables/table.h>
 
 class QPushButton;
 
@@ -11,8 +12,8 @@ class EntriesTable;
 class EntryField;
 class InstrumentBox;
 class OptionalField;
-class PlainTable;
 class PlaceHeading;
+struct FitRow;
 
 /// Crank end play, rod side clearance per throw and the fits of the shop's own, as a plain list with bands. The
 /// selected one is what the field asks for.
@@ -24,7 +25,6 @@ public:
     void choose(const FitId& id);
     void focusField();
     void type(const QString& text);
-    [[nodiscard]] const std::vector<FitId>& ids() const { return m_ids; }
     [[nodiscard]] const FitId& id() const { return m_id; }
     [[nodiscard]] EntryField* field() const { return m_field; }
     [[nodiscard]] OptionalField* temperature() const { return m_temperature; }
@@ -44,7 +44,7 @@ private:
     EntryField* m_field;
     InstrumentBox* m_instrument;
     OptionalField* m_temperature;
-    PlainTable* m_table;
+    Table<FitRow, FitId>* m_table;
     QPushButton* m_bands;
     EntriesTable* m_entries;
 };

@@ -41,6 +41,8 @@ BearingsMeasure::BearingsMeasure(RecordSession& session, QWidget* parent)
 }
 
 void BearingsMeasure::build() {
+    m_crank->setObjectName(QStringLiteral("crank"));
+    m_shells->setObjectName(QStringLiteral("shells"));
     m_stations->setRange(1, 9);
     m_stations->setValue(2);
     m_stations->setSuffix(tr(" stations"));
@@ -87,15 +89,15 @@ void BearingsMeasure::build() {
         });
     }
     connect(m_crank, &QPushButton::clicked, this, [this] {
-        m_session.append(PartChanged{Part::crank, {}, {}});
+        m_session.appendAndSay(PartChanged{Part::crank, {}, {}});
         focusField();
     });
     connect(m_laidIn, &QPushButton::clicked, this, [this] {
-        m_session.append(CrankLaidIn{!m_session.facts().isCrankIn(), {}});
+        m_session.appendAndSay(CrankLaidIn{!m_session.facts().isCrankIn(), {}});
         focusField();
     });
     connect(m_shells, &QPushButton::clicked, this, [this] {
-        m_session.append(PartChanged{Part::shells, code(m_slot.journal), {}});
+        m_session.appendAndSay(PartChanged{Part::shells, code(m_slot.journal), {}});
         focusField();
     });
 

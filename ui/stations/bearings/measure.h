@@ -32,8 +32,6 @@ public:
     [[nodiscard]] SlotCounts counts() const;
     [[nodiscard]] EntryField* field() const { return m_field; }
     [[nodiscard]] OptionalField* temperature() const { return m_temperature; }
-    [[nodiscard]] QPushButton* crankButton() const { return m_crank; }
-    [[nodiscard]] QPushButton* shellsButton() const { return m_shells; }
 
 signals:
     void chosen(caprail::JournalId journal);

@@ -3,17 +3,81 @@
 
 #include <QHBoxLayout>
 #include <QPushButton>
+#include <algorithm>
 #include <assessment/current_readings.h>
 #include <session/look.h>
-#include <stations/common/plain_table.h>
+#include <stations/common/station_text.h>
 #include <text/label.h>
 
 namespace caprail {
 
+/// A half shell of the shelf.
+struct ShelfRow {
+    ShellMeasured what; ///< the last said of it
+    Length thickness;
+    bool isMeasured = false; ///< else as marked
+    std::optional<JournalId> liesIn;
+};
+
+/// A bearing with the shells that lie in it, and those that were chosen for it.
+struct BearingRow {
+    JournalId journal;
+    std::string upper, lower;
+    std::optional<ShellPair> chosen;
+};
+
+namespace {
+
+std::vector<TableColumn<ShelfRow>> shelfColumns(const RecordSession& session) {
+    return {{.title = BearingsShells::tr("Shell"), .text = [](const ShelfRow& row) { return qtText(row.what.shell); }},
+            {.title = BearingsShells::tr("Fits"), .text = [](const ShelfRow& row) { return qtShown(row.what.fits); }},
+            {.title = BearingsShells::tr("Half"), .text = [](const ShelfRow& row) { return qtShown(row.what.half); }},
+            {.title = BearingsShells::tr("Thickness"),
+             .text = [&session](const ShelfRow& row) { return qtText(format(row.thickness, session.units())); },
+             .value = [](const ShelfRow& row) { return valueOf(row.thickness); },
+             .isFigure = true},
+            {.title = BearingsShells::tr("As"),
+             .text =
+                 [](const ShelfRow& row) {
+                     return row.isMeasured ? BearingsShells::tr("measured") : BearingsShells::tr("marked");
+                 }},
+            {.title = BearingsShells::tr("Lies in"), .text = [](const ShelfRow& row) {
+                 return row.liesIn ? qtText(describe(*row.liesIn)) : BearingsShells::tr("shelf");
+             }}};
+}
+
+std::vector<TableColumn<BearingRow>> bearingColumns(const RecordSession& session) {
+    return {{.title = BearingsShells::tr("Bearing"),
+             .text = [](const BearingRow& row) { return qtText(code(row.journal)); }},
+            {.title = BearingsShells::tr("Upper"), .text = [](const BearingRow& row) { return qtText(row.upper); }},
+            {.title = BearingsShells::tr("Lower"), .text = [](const BearingRow& row) { return qtText(row.lower); }},
+            {.title = BearingsShells::tr("Chosen"),
+             .text =
+                 [](const BearingRow& row) {
+                     return !row.chosen           ? QString()
+                            : row.chosen->isFitted ? qtText(row.chosen->upper + " + " + row.chosen->lower)
+                                                   : BearingsShells::tr("none left");
+                 }},
+            {.title = BearingsShells::tr("Clearance then"),
+             .text =
+                 [&session](const BearingRow& row) {
+                     return row.chosen && row.chosen->isFitted
+                                ? sign(row.chosen->isInBand ? CheckState::good : CheckState::out) + QLatin1Char(' ') +
+                                      qtText(format(row.chosen->clearance, session.units()))
+                                : QString();
+                 },
+             .value =
+                 [](const BearingRow& row) {
+                     return row.chosen && row.chosen->isFitted ? valueOf(row.chosen->clearance) : SortValue();
+                 }}};
+}
+
+} // namespace
+
 BearingsShells::BearingsShells(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session),
-      m_shelf(new PlainTable(tr("Shells"),
-                             {tr("Shell"), tr("Fits"), tr("Half"), tr("Thickness"), tr("As"), tr("Lies in")}, this)),
+      m_shelf(new Table<ShelfRow, std::string>(
+          tr("Shells"), [](const ShelfRow& row) { return row.what.shell; }, shelfColumns(session), this)),
       m_shell(new FormFor<ShellMeasured>(session, tr("A half shell"), tr("Store &shell"),
                                          {{"shell", tr("Name"), tr("without spaces: U1"), {}},
                                           {"fits", tr("Fits"), {}, {}},
@@ -22,8 +86,8 @@ BearingsShells::BearingsShells(RecordSession& session, QWidget* parent)
                                           {"is_marked", tr("As marked"), {}, {}},
                                           {"instrument", tr("Instrument"), {}, {}}},
                                          2, this)),
-      m_bearings(new PlainTable(tr("Shells by bearing"),
-                                {tr("Bearing"), tr("Upper"), tr("Lower"), tr("Chosen"), tr("Clearance then")}, this)),
+      m_bearings(new Table<BearingRow, JournalId>(tr("Shells by bearing"), &BearingRow::journal,
+                                                  bearingColumns(session), this)),
       m_fitted(new FormFor<ShellsFitted>(session, tr("Shells put in by hand"), tr("Store &fitting"),
                                          {{"journal", tr("Bearing"), tr("main-3"), {}},
                                           {"upper", tr("Upper"), {}, {}},
@@ -35,6 +99,11 @@ BearingsShells::BearingsShells(RecordSession& session, QWidget* parent)
 }
 
 void BearingsShells::build() {
+    m_shell->setObjectName(QStringLiteral("shellForm"));
+    m_fitted->setObjectName(QStringLiteral("fittedForm"));
+    m_choose->setObjectName(QStringLiteral("chooseShells"));
+    m_takeOver->setObjectName(QStringLiteral("takeOverShells"));
+    m_words->setObjectName(QStringLiteral("shellWords"));
     m_words->setWordWrap(true);
     m_words->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_words->setAlignment(Qt::AlignTop);
@@ -60,10 +129,9 @@ void BearingsShells::build() {
     connect(m_choose, &QPushButton::clicked, this, &BearingsShells::chooseShells);
     connect(m_takeOver, &QPushButton::clicked, this, &BearingsShells::takeOver);
     connect(&m_runner, &ShellRunner::chosen, this, &BearingsShells::showChosen);
-    connect(m_shelf, &PlainTable::keySelected, this, [this](const QString& name) {
-        const auto at = m_session.facts().shells.find(coreText(name));
-        if (at != m_session.facts().shells.end()) {
-            m_shell->load(at->second.back().what);
+    connect(m_shelf, &TableView::lineSelected, this, [this](int line) {
+        if (const ShelfRow* shell = m_shelf->at(line)) {
+            m_shell->load(shell->what);
         }
     });
     connect(m_shell, &EntryForm::saved, this, [this] {
@@ -80,10 +148,10 @@ void BearingsShells::build() {
         m_shell->clearField("thickness");
         m_shell->focusField("shell");
     });
-    connect(m_bearings, &PlainTable::keySelected, this, [this](const QString& name) {
-        if (const auto journal = parseJournal(coreText(name))) {
-            const auto at = m_session.facts().shellsFitted.find(*journal);
-            m_fitted->load(at == m_session.facts().shellsFitted.end() ? ShellsFitted{*journal, {}, {}}
+    connect(m_bearings, &TableView::lineSelected, this, [this](int line) {
+        if (const BearingRow* bearing = m_bearings->at(line)) {
+            const auto at = m_session.facts().shellsFitted.find(bearing->journal);
+            m_fitted->load(at == m_session.facts().shellsFitted.end() ? ShellsFitted{bearing->journal, {}, {}}
                                                                       : at->second.what);
         }
     });
@@ -92,17 +160,13 @@ void BearingsShells::build() {
 
 void BearingsShells::refresh() {
     const Facts& facts = m_session.facts();
-    std::vector<QStringList> rows;
+    std::vector<ShelfRow> rows;
     for (const auto& [name, readings] : facts.shells) {
-        const ShellMeasured& what = readings.back().what;
         const bool isMeasured =
             std::any_of(readings.begin(), readings.end(), [](const auto& r) { return !r.what.isMarked; });
-        const auto where = whereFitted(facts, name);
-        rows.push_back({qtText(name), qtShown(what.fits), qtShown(what.half),
-                        qtText(format(*shellThickness(facts, name), m_session.units())),
-                        isMeasured ? tr("measured") : tr("marked"), where ? qtText(describe(*where)) : tr("shelf")});
+        rows.push_back({readings.back().what, *shellThickness(facts, name), isMeasured, whereFitted(facts, name)});
     }
-    m_shelf->show(rows);
+    m_shelf->put(std::move(rows));
     if ((m_selection || m_runner.isBusy()) && m_selectedAt != m_session.ledger().size()) {
         m_runner.cancel();
         m_selection.reset(); // what it was chosen from has changed
@@ -112,30 +176,25 @@ void BearingsShells::refresh() {
 
 void BearingsShells::showBearings() {
     const Facts& facts = m_session.facts();
-    std::vector<QStringList> rows;
+    std::vector<BearingRow> rows;
     if (facts.layout) {
         auto journals = facts.layout->mainJournals();
         const auto rods = facts.layout->rodJournals();
         journals.insert(journals.end(), rods.begin(), rods.end());
         for (const JournalId journal : journals) {
-            const auto at = facts.shellsFitted.find(journal);
-            QStringList row{qtText(code(journal)),
-                            at == facts.shellsFitted.end() ? QString() : qtText(at->second.what.upper),
-                            at == facts.shellsFitted.end() ? QString() : qtText(at->second.what.lower)};
-            if (m_selection) {
-                for (const ShellPair& pair : m_selection->pairs) {
-                    if (pair.bearing == code(journal)) {
-                        row << (pair.isFitted ? qtText(pair.upper + " + " + pair.lower) : tr("none left"))
-                            << (pair.isFitted ? sign(pair.isInBand ? CheckState::good : CheckState::out) +
-                                                    QLatin1Char(' ') + qtText(format(pair.clearance, m_session.units()))
-                                              : QString());
-                    }
-                }
+            BearingRow row{journal, {}, {}, {}};
+            if (const auto at = facts.shellsFitted.find(journal); at != facts.shellsFitted.end()) {
+                row.upper = at->second.what.upper;
+                row.lower = at->second.what.lower;
             }
-            rows.push_back(row);
+            if (m_selection) {
+                const auto pair = std::ranges::find(m_selection->pairs, code(journal), &ShellPair::bearing);
+                row.chosen = pair == m_selection->pairs.end() ? std::nullopt : std::optional(*pair);
+            }
+            rows.push_back(std::move(row));
         }
     }
-    m_bearings->show(rows);
+    m_bearings->put(std::move(rows));
     m_takeOver->setEnabled(m_selection.has_value());
     if (!m_selection) {
         m_words->setText(
@@ -207,10 +266,6 @@ void BearingsShells::takeOver() {
     refresh();
     m_words->setText(
         tr("Taken over: %1 bearings have other shells now. Measure their bores again.").arg(fittings->size()));
-}
-
-QString BearingsShells::sentence() const {
-    return m_words->text();
 }
 
 void BearingsShells::focusField() {

@@ -3,6 +3,7 @@
 #include <session/record_session.h>
 #include <session/shell_runner.h>
 #include <stations/common/entry_form.h>
+#include <tables/table.h>
 #include <text/label.h>
 #include <work/shells.h>
 
@@ -10,7 +11,8 @@ class QPushButton;
 
 namespace caprail {
 
-class PlainTable;
+struct ShelfRow;
+struct BearingRow;
 
 /// The half shells on the shelf, which lie in which bearing, and the choice of the best pairs from what there is.
 class BearingsShells : public QWidget {
@@ -19,11 +21,6 @@ public:
     explicit BearingsShells(RecordSession& session, QWidget* parent = nullptr);
     void refresh();
     void focusField();
-    [[nodiscard]] FormFor<ShellMeasured>* shellForm() const { return m_shell; }
-    [[nodiscard]] FormFor<ShellsFitted>* fittedForm() const { return m_fitted; }
-    [[nodiscard]] QPushButton* chooseButton() const { return m_choose; }
-    [[nodiscard]] QPushButton* takeOverButton() const { return m_takeOver; }
-    [[nodiscard]] QString sentence() const;
 
 private:
     void build();
@@ -33,9 +30,9 @@ private:
     void showBearings();
     [[nodiscard]] QString leftOutText() const;
     RecordSession& m_session;
-    PlainTable* m_shelf;
+    Table<ShelfRow, std::string>* m_shelf;
     FormFor<ShellMeasured>* m_shell;
-    PlainTable* m_bearings;
+    Table<BearingRow, JournalId>* m_bearings;
     FormFor<ShellsFitted>* m_fitted;
     Label* m_words;
     QPushButton* m_choose;

@@ -8,7 +8,6 @@
 #include <charts/clearance_chart.h>
 #include <ledger/band_names.h>
 #include <planview/plan_view.h>
-#include <session/cautions.h>
 #include <stations/bearings/fits.h>
 #include <stations/bearings/measure.h>
 #include <stations/bearings/shells.h>
@@ -25,6 +24,7 @@ BearingsStation::BearingsStation(RecordSession& given, QWidget* parent)
       m_chart(new ClearanceChart(this)), m_measure(new BearingsMeasure(given, this)),
       m_fits(new BearingsFits(given, this)), m_shells(new BearingsShells(given, this)),
       m_warm(new BearingsWarm(given, this)), m_body(new QStackedWidget(this)), m_right(new QStackedWidget(this)) {
+    m_plan->setObjectName(QStringLiteral("plan"));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(8, 6, 8, 6);
     column->addWidget(buildBar());
@@ -96,7 +96,7 @@ QWidget* BearingsStation::buildBar() {
 }
 
 QWidget* BearingsStation::buildWork() {
-    auto* caution = new Label(cautionFor(Station::bearings), this);
+    auto* caution = new Label(cautionText(BearingsStation::cautions()), this);
     caution->setForegroundRole(QPalette::PlaceholderText);
     caution->setWordWrap(true);
     auto* left = new QVBoxLayout;
@@ -222,6 +222,17 @@ void BearingsStation::select(const QString& subject) {
 
 EntryField* BearingsStation::entryField() const {
     return isPass(m_mode) ? m_measure->field() : m_mode == BearingsMode::fits ? m_fits->field() : nullptr;
+}
+
+QString BearingsStation::help() const {
+    return tr("Select a journal on the diagram and type its diameter; Enter stores it and goes to the "
+              "next place: two stations along the journal, two directions around it. Then the bores, with "
+              "the shells in and the caps at full torque. The clearance, its uncertainty and a verdict "
+              "appear beside the diagram.");
+}
+
+std::vector<Caution> BearingsStation::cautions() const {
+    return {Caution::stand, Caution::crank};
 }
 
 } // namespace caprail

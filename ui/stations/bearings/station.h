@@ -23,6 +23,8 @@ class BearingsStation : public StationPanel {
 public:
     explicit BearingsStation(RecordSession& session, QWidget* parent = nullptr);
     [[nodiscard]] Station station() const override { return Station::bearings; }
+    [[nodiscard]] QString help() const override;
+    [[nodiscard]] std::vector<Caution> cautions() const override;
     void refresh() override;
     /// "main-3", "rod-5", "crank end play:1", "shells", "fits".
     void select(const QString& subject) override;
@@ -31,11 +33,6 @@ public:
     [[nodiscard]] QString subject() const override;
     [[nodiscard]] EntryField* entryField() const override;
     [[nodiscard]] BearingsMode mode() const { return m_mode; }
-    [[nodiscard]] PlanView* plan() const { return m_plan; }
-    [[nodiscard]] BearingsMeasure* measurePage() const { return m_measure; }
-    [[nodiscard]] BearingsFits* fitsPage() const { return m_fits; }
-    [[nodiscard]] BearingsShells* shellsPage() const { return m_shells; }
-    [[nodiscard]] BearingsWarm* warmPage() const { return m_warm; }
 
 private:
     QWidget* buildBar();

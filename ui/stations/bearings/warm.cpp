@@ -5,7 +5,6 @@
 #include <QGridLayout>
 #include <QLineEdit>
 #include <session/look.h>
-#include <stations/common/plain_table.h>
 #include <stations/common/station_text.h>
 #include <text/label.h>
 #include <text/plain_text.h>
@@ -14,6 +13,13 @@
 #include <base/say.h>
 
 namespace caprail {
+
+/// The clearance of a bearing as it was measured, and as it would be.
+struct WarmRow {
+    JournalId journal;
+    Length measured;
+    std::optional<Length> then; ///< none: it could not be worked out
+};
 
 namespace {
 
@@ -31,19 +37,48 @@ Result<Expansion> parseExpansion(const QString& text, const std::string& what) {
     return millionthsPerKelvin(value);
 }
 
+std::vector<TableColumn<WarmRow>> warmColumns(const RecordSession& session) {
+    const auto change = [](const WarmRow& row) {
+        return row.then ? std::optional(*row.then - row.measured) : std::nullopt;
+    };
+    return {{.title = BearingsWarm::tr("Bearing"),
+             .text = [](const WarmRow& row) { return capitalised(qtText(describe(row.journal))); }},
+            {.title = BearingsWarm::tr("Measured"),
+             .text = [&session](const WarmRow& row) { return qtText(format(row.measured, session.units())); },
+             .value = [](const WarmRow& row) { return valueOf(row.measured); },
+             .isFigure = true},
+            {.title = BearingsWarm::tr("Then"),
+             .text =
+                 [&session](const WarmRow& row) {
+                     return row.then ? qtText(format(*row.then, session.units())) : QString();
+                 },
+             .value = [](const WarmRow& row) { return valueOf(row.then); },
+             .isFigure = true},
+            {.title = BearingsWarm::tr("Change"),
+             .text =
+                 [&session, change](const WarmRow& row) {
+                     return row.then ? qtText(formatSigned(*change(row), session.units())) : QString();
+                 },
+             .value = [change](const WarmRow& row) { return valueOf(change(row)); }}};
+}
+
 } // namespace
 
 BearingsWarm::BearingsWarm(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_blockIs(new QComboBox(this)), m_crankIs(new QComboBox(this)),
       m_block(new QLineEdit(this)), m_crank(new QLineEdit(this)), m_measuredAt(new QLineEdit(this)),
       m_blockNow(new QLineEdit(this)), m_crankNow(new QLineEdit(this)),
-      m_table(new PlainTable(tr("Clearances"), {tr("Bearing"), tr("Measured"), tr("Then"), tr("Change")}, this)),
+      m_table(new Table<WarmRow, JournalId>(tr("Clearances"), &WarmRow::journal, warmColumns(session), this)),
       m_remark(new Label(this)) {
     build();
     refresh();
 }
 
 void BearingsWarm::build() {
+    m_blockNow->setObjectName(QStringLiteral("blockThen"));
+    m_block->setObjectName(QStringLiteral("blockCoefficient"));
+    m_table->setObjectName(QStringLiteral("warmClearances"));
+    m_remark->setObjectName(QStringLiteral("warmRemark"));
     auto* grid = new QGridLayout;
     int row = 0;
     const auto add = [&](const QString& name, QWidget* first, QWidget* second) {
@@ -126,28 +161,27 @@ Result<Warming> BearingsWarm::read() const {
 }
 
 void BearingsWarm::refresh() {
-    const Units& units = m_session.units();
     const auto warming = read();
     QString problem = warming ? QString() : qtText(warming.error().sentence);
-    std::vector<QStringList> rows;
+    std::vector<WarmRow> rows;
     for (const auto& [journal, result] : m_session.assessment().clearances) {
         if (!result.clearance || !result.journalMean) {
             continue;
         }
-        QStringList row{capitalised(qtText(describe(journal))), qtText(format(*result.clearance, units))};
+        WarmRow row{journal, *result.clearance, {}};
         if (warming) {
             Warming here = *warming;
             here.shells = warmShells(m_session.facts(), journal);
             if (const auto then = clearanceAt(*result.clearance, *result.journalMean, here)) {
-                row << qtText(format(*then, units)) << qtText(formatSigned(*then - *result.clearance, units));
+                row.then = *then;
             } else {
                 problem = qtText(then.error().sentence);
             }
         }
         rows.push_back(row);
     }
-    m_table->show(rows);
     const bool isBare = rows.empty() && problem.isEmpty();
+    m_table->put(std::move(rows));
     const QString block = m_blockIs->currentData().toString();
     const QString crank = m_crankIs->currentData().toString();
     m_remark->setText(!problem.isEmpty() ? QStringLiteral("✕ ") + problem
@@ -160,10 +194,6 @@ void BearingsWarm::refresh() {
     QPalette palette = m_remark->palette();
     palette.setColor(QPalette::WindowText, problem.isEmpty() ? screenLook().quiet : screenLook().out);
     m_remark->setPalette(palette);
-}
-
-QString BearingsWarm::remark() const {
-    return m_remark->text();
 }
 
 void BearingsWarm::focusField() {

@@ -3,6 +3,7 @@
 #include <QWidget>
 #include <bearings/expansion.h>
 #include <session/record_session.h>
+#include <tables/table.h>
 #include <text/label.h>
 
 class QComboBox;
@@ -10,7 +11,7 @@ class QLineEdit;
 
 namespace caprail {
 
-class PlainTable;
+struct WarmRow;
 
 /// Every clearance as it would be with block and crank at other temperatures: a look ahead, never a verdict, and not
 /// stored. Coefficients start from a handbook and can be changed.
@@ -20,10 +21,6 @@ public:
     explicit BearingsWarm(RecordSession& session, QWidget* parent = nullptr);
     void refresh();
     void focusField();
-    [[nodiscard]] QLineEdit* blockNow() const { return m_blockNow; }
-    [[nodiscard]] QLineEdit* blockCoefficient() const { return m_block; }
-    [[nodiscard]] PlainTable* table() const { return m_table; }
-    [[nodiscard]] QString remark() const;
 
 private:
     void build();
@@ -32,7 +29,7 @@ private:
     RecordSession& m_session;
     QComboBox *m_blockIs, *m_crankIs;
     QLineEdit *m_block, *m_crank, *m_measuredAt, *m_blockNow, *m_crankNow;
-    PlainTable* m_table;
+    Table<WarmRow, JournalId>* m_table;
     Label* m_remark;
 };
 

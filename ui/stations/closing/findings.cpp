@@ -3,7 +3,6 @@
 
 #include <QGridLayout>
 #include <QLineEdit>
-#include <QListWidget>
 #include <QPushButton>
 #include <session/filled.h>
 #include <session/look.h>
@@ -13,13 +12,69 @@
 
 namespace caprail {
 
+/// A finding, a note, or how many older ones are not listed.
+struct FindingRow {
+    std::int64_t entry = 0;   ///< that made it; 0 for what is not listed
+    std::string finding = {}; ///< its name; empty: a note
+    std::optional<FindingFact> fact = {};
+    std::optional<Seen<NoteAdded>> note = {};
+    std::size_t leftOut = 0;
+    [[nodiscard]] bool isOpen() const { return fact && !fact->settled; }
+};
+
+namespace {
+
+QString findingText(const FindingRow& row) {
+    const FindingOpened& opened = row.fact->opened.what;
+    QString text = sign(row.isOpen() ? CheckState::out : CheckState::good) + QStringLiteral(" ") + qtText(row.finding);
+    if (!opened.place.empty()) {
+        text += ClosingFindings::tr(" at %1").arg(qtText(opened.place));
+    }
+    text += QStringLiteral(": ") + qtText(opened.text) +
+            filled(ClosingFindings::tr("\n      opened by %1, entry %2"), qtText(row.fact->opened.person),
+                   row.fact->opened.entry);
+    if (const auto& settled = row.fact->settled) {
+        text += filled(ClosingFindings::tr("\n      settled by %1: %2"), qtText(settled->person),
+                       qtText(settled->what.done));
+    }
+    return text;
+}
+
+QString rowText(const FindingRow& row) {
+    if (row.fact) {
+        return findingText(row);
+    }
+    if (row.note) {
+        const NoteAdded& note = row.note->what;
+        const QString at = note.place.empty() ? QString() : ClosingFindings::tr(" at %1").arg(qtText(note.place));
+        return filled(ClosingFindings::tr("✎ Note%1, %2: %3"), at, qtText(row.note->person), qtText(note.text));
+    }
+    return ClosingFindings::tr("%n older ones are in the history.", "", static_cast<int>(row.leftOut));
+}
+
+} // namespace
+
 ClosingFindings::ClosingFindings(RecordSession& session, QWidget* parent)
-    : QWidget(parent), m_session(session), m_list(new QListWidget(this)), m_done(new QLineEdit(this)),
-      m_settle(new QPushButton(tr("Sett&le"), this)), m_place(new QLineEdit(this)), m_text(new QLineEdit(this)) {
-    m_list->setAccessibleName(tr("Findings and notes"));
+    : QWidget(parent), m_session(session),
+      m_list(new List<FindingRow, std::int64_t>(
+          tr("Findings and notes"), &FindingRow::entry,
+          {{.text = rowText,
+            .ink =
+                [](const FindingRow& row, const Look& look) {
+                    return row.isOpen() ? look.out : row.fact ? look.quiet : QColor();
+                }}},
+          this)),
+      m_done(new QLineEdit(this)), m_settle(new QPushButton(tr("Sett&le"), this)), m_place(new QLineEdit(this)),
+      m_text(new QLineEdit(this)) {
+    m_place->setObjectName(QStringLiteral("findingPlace"));
+    m_text->setObjectName(QStringLiteral("findingText"));
+    m_done->setObjectName(QStringLiteral("findingDone"));
+    m_list->setObjectName(QStringLiteral("findings"));
+    m_list->setKind([](const FindingRow& row) { return row.leftOut > 0 ? RowKind::off : RowKind::usual; });
+    m_list->setEmptyText(tr("No finding and no note yet. A burr, an unknown\nstamping, a wrong "
+                            "marking: open a finding below."));
     m_list->setWordWrap(true);
     m_list->setSpacing(2);
-    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_done->setPlaceholderText(tr("What was done about the selected finding"));
     m_done->setAccessibleName(m_done->placeholderText());
     m_place->setPlaceholderText(tr("Place: 3R, main-3, …"));
@@ -47,81 +102,52 @@ ClosingFindings::ClosingFindings(RecordSession& session, QWidget* parent)
     connect(m_text, &QLineEdit::returnPressed, this, &ClosingFindings::openFinding);
     connect(open, &QPushButton::clicked, this, &ClosingFindings::openFinding);
     connect(note, &QPushButton::clicked, this, &ClosingFindings::addNote);
-    connect(m_list, &QListWidget::currentItemChanged, this, [this] {
-        m_done->setEnabled(!selectedFinding().isEmpty());
-        m_settle->setEnabled(!selectedFinding().isEmpty());
-    });
+    connect(m_list, &ListView::lineSelected, this, &ClosingFindings::offer);
     refresh();
 }
 
-QString ClosingFindings::selectedFinding() const {
-    return m_list->currentItem() != nullptr ? m_list->currentItem()->data(Qt::UserRole).toString() : QString();
+std::string ClosingFindings::selectedFinding() const {
+    const FindingRow* row = m_list->selected();
+    return row != nullptr && row->isOpen() ? row->finding : std::string();
 }
 
-void ClosingFindings::addRow(const QString& name, const FindingFact& finding) {
-    const FindingOpened& opened = finding.opened.what;
-    QString text = sign(finding.settled ? CheckState::good : CheckState::out) + QStringLiteral(" ") + name;
-    if (!opened.place.empty()) {
-        text += tr(" at %1").arg(qtText(opened.place));
-    }
-    text += QStringLiteral(": ") + qtText(opened.text) +
-            filled(tr("\n      opened by %1, entry %2"), qtText(finding.opened.person), finding.opened.entry);
-    if (finding.settled) {
-        text +=
-            tr("\n      settled by %1: %2").arg(qtText(finding.settled->person), qtText(finding.settled->what.done));
-    }
-    auto* item = new QListWidgetItem(text, m_list);
-    item->setData(Qt::UserRole, finding.settled ? QString() : name);
-    const Look look = screenLook();
-    item->setForeground(finding.settled ? look.quiet : look.out);
+/// Only an open finding can be settled.
+void ClosingFindings::offer() {
+    const bool isOpen = !selectedFinding().empty();
+    m_done->setEnabled(isOpen);
+    m_settle->setEnabled(isOpen);
 }
 
 void ClosingFindings::refresh() {
-    const QString selected = selectedFinding();
-    m_list->clear();
     std::vector<std::pair<const std::string*, const FindingFact*>> open, settled;
     for (const auto& [name, finding] : m_session.facts().findings) {
         (finding.settled ? settled : open).emplace_back(&name, &finding);
     }
+    std::vector<FindingRow> rows;
     std::size_t leftOut = 0;
     for (auto* findings : {&open, &settled}) {
         leftOut += keepLast(*findings, [](const auto& one) { return one.second->opened.entry; });
         for (const auto& [name, finding] : *findings) {
-            addRow(qtText(*name), *finding);
+            rows.push_back({.entry = finding->opened.entry, .finding = *name, .fact = *finding});
         }
     }
     const auto& notes = m_session.facts().notes;
     const auto listed = static_cast<std::ptrdiff_t>(std::min(notes.size(), mostInList));
     leftOut += notes.size() - static_cast<std::size_t>(listed);
     for (auto note = notes.rbegin(); note != notes.rbegin() + listed; ++note) {
-        const QString at = note->what.place.empty() ? QString() : tr(" at %1").arg(qtText(note->what.place));
-        new QListWidgetItem(tr("✎ Note%1, %2: %3").arg(at, qtText(note->person), qtText(note->what.text)), m_list);
+        rows.push_back({.entry = note->entry, .note = *note});
     }
     if (leftOut > 0) {
-        auto* item =
-            new QListWidgetItem(tr("%n older ones are in the history.", "", static_cast<int>(leftOut)), m_list);
-        item->setFlags(Qt::NoItemFlags);
+        rows.push_back({.leftOut = leftOut});
     }
-    if (m_list->count() == 0) {
-        auto* empty = new QListWidgetItem(tr("No finding and no note yet. A burr, an unknown\nstamping, a wrong "
-                                             "marking: open a finding below."),
-                                          m_list);
-        empty->setFlags(Qt::NoItemFlags);
-    }
-    m_done->setEnabled(false);
-    m_settle->setEnabled(false);
-    for (int row = 0; row < m_list->count(); ++row) {
-        if (!selected.isEmpty() && m_list->item(row)->data(Qt::UserRole) == selected) {
-            m_list->setCurrentRow(row);
-        }
-    }
+    m_list->put(std::move(rows));
+    offer();
 }
 
 void ClosingFindings::selectFinding(const QString& name) {
-    for (int row = 0; row < m_list->count(); ++row) {
-        const QString here = m_list->item(row)->data(Qt::UserRole).toString();
-        if (!here.isEmpty() && (name.isEmpty() || here == name)) {
-            m_list->setCurrentRow(row);
+    for (const FindingRow& row : m_list->rows()) {
+        if (row.isOpen() && (name.isEmpty() || row.finding == coreText(name))) {
+            m_list->select(row.entry);
             m_done->setFocus();
             return;
         }
@@ -145,7 +171,7 @@ void ClosingFindings::addNote() {
 }
 
 void ClosingFindings::settle() {
-    if (m_session.append(FindingSettled{coreText(selectedFinding()), coreText(m_done->text())})) {
+    if (m_session.append(FindingSettled{selectedFinding(), coreText(m_done->text())})) {
         m_done->clear();
     }
 }

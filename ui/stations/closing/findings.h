@@ -2,12 +2,14 @@
 #pragma once
 #include <QWidget>
 #include <session/record_session.h>
+#include <tables/table.h>
 
 class QLineEdit;
-class QListWidget;
 class QPushButton;
 
 namespace caprail {
+
+struct FindingRow;
 
 /// Findings and notes: open ones first. A finding is opened with a place and a text, and settled with what was done
 /// about it; a note only says something.
@@ -18,19 +20,16 @@ public:
     void refresh();
     /// Selects a finding by name; with an empty name, the first open one. Puts the keyboard on what was done.
     void selectFinding(const QString& name);
-    [[nodiscard]] QLineEdit* placeEdit() const { return m_place; }
-    [[nodiscard]] QLineEdit* textEdit() const { return m_text; }
-    [[nodiscard]] QLineEdit* doneEdit() const { return m_done; }
-    [[nodiscard]] QListWidget* list() const { return m_list; }
 
 private:
     void openFinding();
     void settle();
     void addNote();
-    [[nodiscard]] QString selectedFinding() const;
-    void addRow(const QString& name, const FindingFact& finding);
+    /// The name of the selected finding that is still open; empty: none is.
+    [[nodiscard]] std::string selectedFinding() const;
+    void offer();
     RecordSession& m_session;
-    QListWidget* m_list;
+    List<FindingRow, std::int64_t>* m_list;
     QLineEdit* m_done;
     QPushButton* m_settle;
     QLineEdit* m_place;

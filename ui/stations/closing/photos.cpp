@@ -6,7 +6,6 @@
 #include <QDragEnterEvent>
 #include <QGridLayout>
 #include <QLineEdit>
-#include <QListWidget>
 #include <QMimeData>
 #include <QPushButton>
 #include <session/filled.h>
@@ -24,15 +23,33 @@ namespace {
 
 constexpr QSize thumbnailSize(150, 112);
 
+QString captionOf(const Seen<AttachmentAdded>& photo) {
+    const AttachmentAdded& what = photo.what;
+    const QString text = qtText(what.caption.empty() ? what.fileName : what.caption);
+    return what.place.empty() ? text : qtText(what.place) + QStringLiteral(": ") + text;
+}
+
 } // namespace
 
 ClosingPhotos::ClosingPhotos(RecordSession& session, QWidget* parent)
-    : QWidget(parent), m_session(session), m_list(new QListWidget(this)), m_place(new QLineEdit(this)),
-      m_caption(new QLineEdit(this)), m_message(new Label(this)), m_thumbnails(session, thumbnailSize) {
+    : QWidget(parent), m_session(session),
+      m_list(new List<Seen<AttachmentAdded>, std::int64_t>(
+          tr("Photos"), &Seen<AttachmentAdded>::entry,
+          {{.text = captionOf,
+            .tip =
+                [](const auto& photo) {
+                    return filled(tr("Entry %1, %2, %3 kB. Enter shows it large."), photo.entry, qtText(photo.person),
+                                  (photo.what.size + 999) / 1000);
+                },
+            .icon = [this](const auto& photo) { return QIcon(m_thumbnails.of(photo.what)); }}},
+          this)),
+      m_place(new QLineEdit(this)), m_caption(new QLineEdit(this)), m_message(new Label(this)),
+      m_thumbnails(session, thumbnailSize) {
+    m_list->setObjectName(QStringLiteral("photos"));
+    m_message->setObjectName(QStringLiteral("photoMessage"));
     setAcceptDrops(true);
     setFocusProxy(m_list);
     putProxyFirst(*this);
-    m_list->setAccessibleName(tr("Photos"));
     m_list->setViewMode(QListView::IconMode);
     m_list->setIconSize(thumbnailSize);
     m_list->setGridSize({thumbnailSize.width() + 14, thumbnailSize.height() + fontMetrics().lineSpacing() * 2 + 10});
@@ -58,12 +75,8 @@ ClosingPhotos::ClosingPhotos(RecordSession& session, QWidget* parent)
     grid->setColumnStretch(1, 3);
     connect(add, &QPushButton::clicked, this, &ClosingPhotos::chooseFiles);
     connect(pasteButton, &QPushButton::clicked, this, &ClosingPhotos::paste);
-    connect(m_list, &QListWidget::itemActivated, this, &ClosingPhotos::showLarge);
+    connect(m_list, &ListView::lineActivated, this, &ClosingPhotos::showLarge);
     refresh();
-}
-
-QString ClosingPhotos::message() const {
-    return m_message->text();
 }
 
 void ClosingPhotos::say(const QString& sentence, bool isRefusal) {
@@ -75,20 +88,11 @@ void ClosingPhotos::say(const QString& sentence, bool isRefusal) {
 
 void ClosingPhotos::refresh() {
     const auto& attachments = m_session.facts().attachments;
-    m_list->clear();
     std::int64_t total = 0;
     for (const auto& seen : attachments) {
-        const AttachmentAdded& what = seen.what;
-        total += what.size;
-        QString text = qtText(what.caption.empty() ? what.fileName : what.caption);
-        if (!what.place.empty()) {
-            text = qtText(what.place) + QStringLiteral(": ") + text;
-        }
-        auto* item = new QListWidgetItem(QIcon(m_thumbnails.of(what)), text, m_list);
-        item->setData(Qt::UserRole, qtText(what.sha256));
-        setTip(item, filled(tr("Entry %1, %2, %3 kB. Enter shows it large."), seen.entry, qtText(seen.person),
-                            (what.size + 999) / 1000));
+        total += seen.what.size;
     }
+    m_list->put({attachments.begin(), attachments.end()});
     if (attachments.empty()) {
         say(tr("Drop a photo here, paste one, or add a file."), false);
     } else if (total > largeAttachments) {
@@ -144,15 +148,14 @@ void ClosingPhotos::keyPressEvent(QKeyEvent* event) {
     }
 }
 
-void ClosingPhotos::showLarge() {
-    const std::string hash = coreText(m_list->currentItem()->data(Qt::UserRole).toString());
-    for (const auto& seen : m_session.facts().attachments) {
-        if (seen.what.sha256 == hash) {
-            if (const auto opened = showPhoto(m_session, seen.what, this); !opened) {
-                say(qtText(opened.error().sentence), true);
-            }
-            return;
-        }
+void ClosingPhotos::showLarge(int line) {
+    const Seen<AttachmentAdded>* photo = m_list->at(line);
+    if (photo == nullptr) {
+        return;
+    }
+    const AttachmentAdded what = photo->what; // a copy: the list may be another one when the photo is closed
+    if (const auto opened = showPhoto(m_session, what, this); !opened) {
+        say(qtText(opened.error().sentence), true);
     }
 }
 

@@ -2,10 +2,10 @@
 #pragma once
 #include <QWidget>
 #include <stations/common/photo_tools.h>
+#include <tables/table.h>
 #include <text/label.h>
 
 class QLineEdit;
-class QListWidget;
 
 namespace caprail {
 
@@ -20,8 +20,6 @@ public:
     void addFiles(const QStringList& paths);
     /// Adds what is on the clipboard: picture files, or a picture.
     void paste();
-    [[nodiscard]] QListWidget* list() const { return m_list; }
-    [[nodiscard]] QString message() const;
 
 protected:
     void dragEnterEvent(QDragEnterEvent* event) override;
@@ -32,10 +30,10 @@ private:
     void chooseFiles();
     void take(const QMimeData* given);
     void show(const Result<void>& added);
-    void showLarge();
+    void showLarge(int line);
     void say(const QString& sentence, bool isRefusal);
     RecordSession& m_session;
-    QListWidget* m_list;
+    List<Seen<AttachmentAdded>, std::int64_t>* m_list;
     QLineEdit* m_place;
     QLineEdit* m_caption;
     Label* m_message;

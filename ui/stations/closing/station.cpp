@@ -4,12 +4,11 @@
 #include <QHBoxLayout>
 #include <QTabWidget>
 #include <algorithm>
-#include <session/cautions.h>
 #include <session/look.h>
-#include <stations/common/checks_view.h>
 #include <stations/closing/findings.h>
 #include <stations/closing/photos.h>
 #include <stations/closing/steps.h>
+#include <stations/common/checks_view.h>
 #include <stations/common/station_text.h>
 #include <stations/common/tab_order.h>
 #include <text/label.h>
@@ -20,12 +19,13 @@ ClosingStation::ClosingStation(RecordSession& given, QWidget* parent)
     : StationPanel(given, parent), m_gate(new Label(this)), m_steps(new ClosingSteps(given, this)),
       m_holding(new ChecksView(given, this)), m_tabs(new QTabWidget(this)),
       m_findings(new ClosingFindings(given, this)), m_photos(new ClosingPhotos(given, this)) {
+    m_holding->setObjectName(QStringLiteral("holding"));
     QFont large = font();
     large.setPointSizeF(large.pointSizeF() * 1.4);
     large.setBold(true);
     m_gate->setFont(large);
     m_gate->setWordWrap(true);
-    auto* caution = new Label(cautionFor(Station::closing), this);
+    auto* caution = new Label(cautionText(ClosingStation::cautions()), this);
     caution->setWordWrap(true);
     caution->setForegroundRole(QPalette::PlaceholderText);
     m_holding->setAccessibleName(tr("What holds the closing gate"));
@@ -94,6 +94,16 @@ void ClosingStation::select(const QString& subject) {
     } else {
         m_steps->focusNext();
     }
+}
+
+QString ClosingStation::help() const {
+    return tr("The steps that hide everything else. They unlock when no check is out, open or stale, and "
+              "a verify round newer than the last trial fit found every fastener held. Each step is "
+              "ticked by a person, by name.");
+}
+
+std::vector<Caution> ClosingStation::cautions() const {
+    return {Caution::sealant, Caution::counted, Caution::wrench};
 }
 
 } // namespace caprail

@@ -19,13 +19,11 @@ class ClosingStation : public StationPanel {
 public:
     explicit ClosingStation(RecordSession& session, QWidget* parent = nullptr);
     [[nodiscard]] Station station() const override { return Station::closing; }
+    [[nodiscard]] QString help() const override;
+    [[nodiscard]] std::vector<Caution> cautions() const override;
     void refresh() override;
     /// "step", "sign-off", "findings", "photos" or a finding's name.
     void select(const QString& subject) override;
-    [[nodiscard]] ClosingSteps* steps() const { return m_steps; }
-    [[nodiscard]] ClosingFindings* findings() const { return m_findings; }
-    [[nodiscard]] ClosingPhotos* photos() const { return m_photos; }
-    [[nodiscard]] ChecksView* holding() const { return m_holding; }
 
 private:
     Label* m_gate;

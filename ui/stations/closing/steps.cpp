@@ -38,6 +38,7 @@ ClosingSteps::ClosingSteps(RecordSession& session, QWidget* parent)
 }
 
 void ClosingSteps::build() {
+    m_sign->setObjectName(QStringLiteral("signOff"));
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setColumnStretch(1, 1);
@@ -162,14 +163,14 @@ void ClosingSteps::tick(ClosingStep step) {
 }
 
 void ClosingSteps::signOff() {
-    m_session.append(SignedOff{coreText(m_statement->text())});
+    m_session.appendAndSay(SignedOff{coreText(m_statement->text())});
 }
 
 void ClosingSteps::beginBuild() {
     const auto why = askText(this, tr("New build"),
                              tr("Why is this engine built anew? What was recorded of this build stays readable."));
     if (why) {
-        m_session.append(BuildBegun{m_session.facts().build + 1, coreText(*why)});
+        m_session.appendAndSay(BuildBegun{m_session.facts().build + 1, coreText(*why)});
     }
 }
 

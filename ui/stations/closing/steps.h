@@ -25,8 +25,6 @@ public:
     void focusNext();
     /// The button that ticks a step, for keyboards and tests.
     [[nodiscard]] QPushButton* button(ClosingStep step) const { return m_rows.at(step).button; }
-    [[nodiscard]] QPushButton* signButton() const { return m_sign; }
-    [[nodiscard]] OpenTime* openTime() const { return m_openTime; }
 
 private:
     struct Row {

@@ -2,59 +2,86 @@
 #include <stations/common/budget_window.h>
 
 #include <QDialogButtonBox>
-#include <QHeaderView>
-#include <QTableWidget>
 #include <QVBoxLayout>
+#include <cmath>
+#include <limits>
 #include <stations/common/station_text.h>
+#include <tables/table.h>
 #include <text/label.h>
 #include <text/plain_text.h>
 
 namespace caprail {
 
+namespace {
+
+/// A line of the budget: as it is shown, and what it is worth.
+struct BudgetLine {
+    std::size_t position;
+    BudgetRow shown;
+    UncertaintyTerm term;
+};
+
+std::vector<TableColumn<BudgetLine>> budgetColumns() {
+    const auto figure = [](const QString& title, std::string BudgetRow::*text, auto value) {
+        return TableColumn<BudgetLine>{.title = title,
+                                  .text = [text](const BudgetLine& line) { return qtText(line.shown.*text); },
+                                  .value = value,
+                                  .isFigure = true};
+    };
+    return {{.title = BudgetWindow::tr("Source"),
+             .text =
+                 [](const BudgetLine& line) {
+                     const QString name = qtText(line.shown.name);
+                     return line.shown.correlatedWith.empty() ? name : BudgetWindow::tr("%1 (same for all)").arg(name);
+                 }},
+            {.title = BudgetWindow::tr("Type"),
+             .text = [](const BudgetLine& line) { return qtText(line.shown.type); },
+             .isFigure = true},
+            figure(BudgetWindow::tr("Standard uncertainty"), &BudgetRow::standardUncertainty,
+                   [](const BudgetLine& line) { return valueOf(line.term.standardUncertainty); }),
+            figure(BudgetWindow::tr("Sensitivity"), &BudgetRow::sensitivity,
+                   [](const BudgetLine& line) { return valueOf(line.term.sensitivity); }),
+            figure(BudgetWindow::tr("Contribution"), &BudgetRow::contribution,
+                   [](const BudgetLine& line) {
+                       return valueOf(std::abs(line.term.sensitivity * line.term.standardUncertainty));
+                   }),
+            figure(BudgetWindow::tr("Freedom"), &BudgetRow::degreesOfFreedom,
+                   [](const BudgetLine& line) {
+                       return valueOf(
+                           line.term.degreesOfFreedom.value_or(std::numeric_limits<double>::infinity()));
+                   }),
+            figure(BudgetWindow::tr("Share"), &BudgetRow::share,
+                   [](const BudgetLine& line) { return valueOf(line.shown.shareOfVariance); })};
+}
+
+} // namespace
+
 BudgetWindow::BudgetWindow(const QString& figure, const UncertaintyBudget& budget, const RecordSession& session,
                            QWidget* parent)
-    : QDialog(parent), m_table(new QTableWidget(this)) {
+    : QDialog(parent) {
     const Units& units = session.units();
     const Coverage coverage = session.facts().rules.coverage == Coverage::student ? Coverage::student : Coverage::two;
     setWindowTitle(literalTitle(tr("Uncertainty of the %1").arg(figure)));
-    m_words = qtText(budget.explain(coverage, units));
-    auto* words = new Label(m_words, this);
+    auto* words = new Label(qtText(budget.explain(coverage, units)), this);
+    words->setObjectName(QStringLiteral("budgetWords"));
     words->setWordWrap(true);
     words->setTextInteractionFlags(Qt::TextSelectableByMouse);
 
-    const QStringList heads{tr("Source"),      tr("Type"),         tr("Standard uncertainty"),
-                            tr("Sensitivity"), tr("Contribution"), tr("Freedom"),
-                            tr("Share")};
-    const std::vector<BudgetRow> rows = budget.rows(units);
-    m_table->setColumnCount(static_cast<int>(heads.size()));
-    m_table->setHorizontalHeaderLabels(heads);
-    m_table->setRowCount(static_cast<int>(rows.size()));
-    m_table->setAccessibleName(windowTitle());
-    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    m_table->setShowGrid(false);
-    m_table->setAlternatingRowColors(true);
-    m_table->verticalHeader()->hide();
-    int line = 0;
-    for (const BudgetRow& row : rows) {
-        const QString source =
-            row.correlatedWith.empty() ? qtText(row.name) : tr("%1 (same for all)").arg(qtText(row.name));
-        int column = 0;
-        for (const QString& text : {source, qtText(row.type), qtText(row.standardUncertainty), qtText(row.sensitivity),
-                                    qtText(row.contribution), qtText(row.degreesOfFreedom), qtText(row.share)}) {
-            auto* item = new QTableWidgetItem(text);
-            item->setTextAlignment((column == 0 ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
-            m_table->setItem(line, column++, item);
-        }
-        ++line;
+    auto* table = new Table<BudgetLine, std::size_t>(windowTitle(), &BudgetLine::position, budgetColumns(), this);
+    table->setObjectName(QStringLiteral("budget"));
+    table->setStretched(0);
+    std::vector<BudgetLine> lines;
+    for (BudgetRow& row : budget.rows(units)) {
+        const std::size_t position = lines.size();
+        lines.push_back({position, std::move(row), budget.terms[position]});
     }
-    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    m_table->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
+    table->put(std::move(lines));
 
     auto* close = new QDialogButtonBox(QDialogButtonBox::Close, this);
     connect(close, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* column = new QVBoxLayout(this);
     column->addWidget(words);
-    column->addWidget(m_table, 1);
+    column->addWidget(table, 1);
     column->addWidget(close);
     resize(780, 320);
 }

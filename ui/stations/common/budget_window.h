@@ -5,8 +5,6 @@
 
 #include <assessment/budget_of.h>
 
-class QTableWidget;
-
 namespace caprail {
 
 /// Answers «why ± 0.0003?»: the uncertainty budget behind one figure as a table, what it comes to in a sentence, and
@@ -17,16 +15,10 @@ public:
     /// `figure` names what the budget is of: "gap at cap 3 right".
     BudgetWindow(const QString& figure, const UncertaintyBudget& budget, const RecordSession& session,
                  QWidget* parent = nullptr);
-    [[nodiscard]] QTableWidget* table() const { return m_table; }
-    [[nodiscard]] QString words() const { return m_words; }
 
     /// Opens one that deletes itself when it is closed; the work behind it goes on.
     static BudgetWindow* open(const QString& figure, const UncertaintyBudget& budget, const RecordSession& session,
                               QWidget* parent);
-
-private:
-    QTableWidget* m_table;
-    QString m_words;
 };
 
 } // namespace caprail

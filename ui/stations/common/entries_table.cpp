@@ -1,14 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <stations/common/entries_table.h>
 
-#include <QClipboard>
 #include <QContextMenuEvent>
-#include <QGuiApplication>
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QMenu>
-#include <QPainter>
 #include <stations/common/entries_model.h>
+#include <tables/empty_text.h>
+#include <tables/tsv.h>
 #include <text/ask.h>
 #include <utility>
 
@@ -84,19 +83,13 @@ void EntriesTable::askAndStrike(RecordSession& session, qint64 sequence, QWidget
     const auto why = askText(parent, tr("Strike entry %1").arg(sequence),
                              tr("Why is entry %1 withdrawn? It stays readable, struck through.").arg(sequence));
     if (why) {
-        session.strike(sequence, *why);
+        (void)session.strike(sequence, *why); // a refusal is said by the session's `refused`
     }
 }
 
 void EntriesTable::paintEvent(QPaintEvent* event) {
     QTableView::paintEvent(event);
-    if (m_model->rowCount() == 0) {
-        QPainter painter(viewport());
-        painter.setPen(palette().color(QPalette::PlaceholderText));
-        constexpr int margin = 8;
-        painter.drawText(viewport()->rect().adjusted(margin, margin, -margin, -margin),
-                         Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, m_emptyText);
-    }
+    paintEmptyText(*this, m_emptyText);
 }
 
 void EntriesTable::keyPressEvent(QKeyEvent* event) {
@@ -122,15 +115,11 @@ void EntriesTable::contextMenuEvent(QContextMenuEvent* event) {
 }
 
 void EntriesTable::copySelection() const {
-    QString text;
+    std::vector<int> lines;
     for (const QModelIndex& row : selectionModel()->selectedRows()) {
-        QStringList cells;
-        for (int column = 0; column < EntriesModel::columns; ++column) {
-            cells << m_model->data(row.siblingAtColumn(column), Qt::DisplayRole).toString();
-        }
-        text += cells.join(QLatin1Char('\t')) + QLatin1Char('\n');
+        lines.push_back(row.row());
     }
-    QGuiApplication::clipboard()->setText(text);
+    copyToClipboard(tsvOf(*m_model, lines));
 }
 
 } // namespace caprail

@@ -6,6 +6,7 @@
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QIcon>
+#include <QKeyEvent>
 #include <QLineEdit>
 #include <QPainter>
 #include <QVBoxLayout>
@@ -34,16 +35,49 @@ QIcon enterSign(const QColor& ink) {
     return icon;
 }
 
+/// A line edit takes the keys of undoing and of emptying the line (Ctrl+Z, Ctrl+U) for itself. Here Ctrl+Z undoes what
+/// is being typed, and once nothing is, it strikes the last entry, as everywhere; Ctrl+U is the program's. Esc empties the
+/// field, and once it is empty, it is the program's too.
+class ValueEdit : public QLineEdit {
+public:
+    using QLineEdit::QLineEdit;
+
+protected:
+    bool event(QEvent* event) override {
+        if (event->type() == QEvent::ShortcutOverride) {
+            const auto& key = *static_cast<QKeyEvent*>(event);
+            const bool isUnits = key.key() == Qt::Key_U && key.modifiers() == Qt::ControlModifier;
+            if (isUnits || (text().isEmpty() && key.matches(QKeySequence::Undo))) {
+                event->ignore();
+                return true;
+            }
+            if (key.key() == Qt::Key_Escape && !text().isEmpty()) {
+                event->accept();
+                return true;
+            }
+        }
+        return QLineEdit::event(event);
+    }
+    void keyPressEvent(QKeyEvent* event) override {
+        if (event->key() == Qt::Key_Escape && !text().isEmpty()) {
+            setText({});
+            return;
+        }
+        QLineEdit::keyPressEvent(event);
+    }
+};
+
 } // namespace
 
 EntryField::EntryField(QWidget* parent)
-    : QWidget(parent), m_title(new Label(this)), m_edit(new QLineEdit(this)), m_unit(new Label(this)),
+    : QWidget(parent), m_title(new Label(this)), m_edit(new ValueEdit(this)), m_unit(new Label(this)),
       m_echo(new Label(this)), m_enter(m_edit->addAction(enterSign(screenLook().quiet), QLineEdit::TrailingPosition)) {
     // For whoever has no keyboard at hand: a screen reader, dictation, a finger. Not on the way of the Tab key.
     m_enter->setText(tr("Enter this value"));
     connect(m_enter, &QAction::triggered, this, &EntryField::submit);
     m_title->setWordWrap(true);
     m_title->setBuddy(m_edit);
+    m_echo->setObjectName(QStringLiteral("echo"));
     m_echo->setWordWrap(true);
     setScale(1);
     m_echo->setAlignment(Qt::AlignTop | Qt::AlignLeft);
@@ -207,9 +241,6 @@ QString EntryField::text() const {
 QString EntryField::problem() const {
     return m_showsProblem ? m_echo->text() : QString();
 }
-QString EntryField::echo() const {
-    return m_showsProblem ? QString() : m_echo->text();
-}
 
 void EntryField::type(const QString& text) {
     m_edit->setFocus();
@@ -218,7 +249,7 @@ void EntryField::type(const QString& text) {
 }
 
 void EntryField::clear() {
-    m_edit->clear();
+    m_edit->setText({}); // unlike clear(), which would keep the stored text for the next undo, at the next place
     showEcho();
 }
 

@@ -36,7 +36,6 @@ public:
     void showProblem(const QString& sentence);
     [[nodiscard]] QString text() const;
     [[nodiscard]] QString problem() const;
-    [[nodiscard]] QString echo() const;
     /// Begins typing here with this text (typed on the diagram).
     void type(const QString& text);
     void clear();

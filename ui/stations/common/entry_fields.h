@@ -40,6 +40,9 @@ template <Worded E> QString fieldText(E value, const Units&) {
 template <class T> QString fieldText(const std::optional<T>& value, const Units& units) {
     return value ? fieldText(*value, units) : QString();
 }
+template <class T> QString fieldText(const Rare<T>& value, const Units& units) {
+    return value ? fieldText(*value, units) : QString();
+}
 
 Result<void> readField(Entered<Length>&, const QString&, const FieldContext&);
 Result<void> readField(Entered<Torque>&, const QString&, const FieldContext&);
@@ -68,6 +71,10 @@ template <Worded E> Result<void> readField(E& value, const QString& text, const 
     return {};
 }
 template <class T> Result<void> readField(std::optional<T>& value, const QString& text, const FieldContext& context) {
+    value.reset();
+    return text.trimmed().isEmpty() ? Result<void>() : readField(value.emplace(), text, context);
+}
+template <class T> Result<void> readField(Rare<T>& value, const QString& text, const FieldContext& context) {
     value.reset();
     return text.trimmed().isEmpty() ? Result<void>() : readField(value.emplace(), text, context);
 }

@@ -39,7 +39,6 @@ public:
     void type(std::string_view fieldName, const QString& text);
     [[nodiscard]] QLineEdit* edit(std::string_view fieldName) const; ///< null for a field of fixed words
     [[nodiscard]] QComboBox* choice(std::string_view fieldName) const;
-    [[nodiscard]] QPushButton* saveButton() const { return m_save; }
     void showProblem(const QString& sentence);
     [[nodiscard]] QString problem() const;
     /// Forgets what was typed, so that the next `load` shows the record again.

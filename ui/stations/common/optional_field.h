@@ -21,7 +21,7 @@ public:
     void follow(const QString& place);
     void clear();
     /// Reads what stands in it; nothing where it is empty. Refuses as `readField` does, naming the field.
-    template <class Q> Result<void> read(std::optional<Entered<Q>>& into, const Units& units, std::string_view kind,
+    template <class Q> Result<void> read(Rare<Entered<Q>>& into, const Units& units, std::string_view kind,
                                          std::string_view field) const {
         return readField(into, text(), FieldContext{units, kind, field, "“" + coreText(m_label) + "”"});
     }

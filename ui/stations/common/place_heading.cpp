@@ -11,6 +11,7 @@ namespace caprail {
 PlaceHeading::PlaceHeading(QWidget* parent)
     : QWidget(parent), m_place(new Label(this)), m_figure(new Label(this)), m_words(new Label(this)),
       m_why(new QToolButton(this)) {
+    m_why->setObjectName(QStringLiteral("why"));
     QFont place = font(); // that of the figures on the diagram
     place.setPointSizeF(place.pointSizeF() * 1.3);
     place.setBold(true);

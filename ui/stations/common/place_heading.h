@@ -17,7 +17,6 @@ public:
     /// Whether the figure has an uncertainty that can be asked about.
     void setAskable(bool isAskable);
     [[nodiscard]] QString figure() const;
-    [[nodiscard]] QToolButton* whyButton() const { return m_why; }
 
 signals:
     void whyAsked();

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <QWidget>
+#include <session/cautions.h>
 #include <session/record_session.h>
+#include <vector>
 
 namespace caprail {
 
@@ -16,6 +18,10 @@ public:
 
     /// Which station it is.
     [[nodiscard]] virtual Station station() const = 0;
+    /// What it is for and how it is used, in a paragraph.
+    [[nodiscard]] virtual QString help() const = 0;
+    /// What to mind here; the panel shows it, and so does its help.
+    [[nodiscard]] virtual std::vector<Caution> cautions() const = 0;
     /// Shows facts and assessment anew. Called after every change, and once when built; keeps selection and typed text.
     virtual void refresh() = 0;
     /// Selects what a place is about ("3R", "main-3" …) and puts the keyboard there; unknown subjects are ignored.

@@ -5,12 +5,18 @@
 #include <QFrame>
 #include <QHBoxLayout>
 #include <QPushButton>
+#include <algorithm>
 #include <bearings/clearance.h>
 #include <ledger/band_names.h>
-#include <stations/common/plain_table.h>
 #include <text/label.h>
 
 namespace caprail {
+
+/// A band by its name, and what the latest entry says of it; nothing while none does.
+struct BandRow {
+    std::string name;
+    std::optional<BandSet> set;
+};
 
 namespace {
 
@@ -49,6 +55,34 @@ std::vector<FormField> rulesFields() {
             {"source", EngineBands::tr("Who says so"), {}, {}}};
 }
 
+std::vector<TableColumn<BandRow>> bandColumns(const RecordSession& session) {
+    const auto length = [&session](const QString& title, auto lengthOf, const QString& missing) {
+        return TableColumn<BandRow>{.title = title,
+                               .text =
+                                   [&session, lengthOf, missing](const BandRow& row) {
+                                       const std::optional<Length> value = row.set ? lengthOf(*row.set) : std::nullopt;
+                                       return value     ? exactText(*value, session.units())
+                                              : row.set ? QString()
+                                                        : missing;
+                                   },
+                               .value =
+                                   [lengthOf](const BandRow& row) {
+                                       return row.set ? valueOf(lengthOf(*row.set)) : SortValue();
+                                   },
+                               .isFigure = true};
+    };
+    return {{.title = EngineBands::tr("Band"), .text = [](const BandRow& row) { return qtText(row.name); }},
+            length(EngineBands::tr("From"), [](const BandSet& set) { return std::optional(set.lo.value); },
+                   EngineBands::tr("not set")),
+            length(EngineBands::tr("To"), [](const BandSet& set) { return std::optional(set.hi.value); }, {}),
+            length(
+                EngineBands::tr("Target"),
+                [](const BandSet& set) { return set.target ? std::optional(set.target->value) : std::nullopt; }, {}),
+            {.title = EngineBands::tr("Who says so"), .text = [](const BandRow& row) {
+                 return row.set ? qtText(row.set->source) : QString();
+             }}};
+}
+
 /// Mean of all diameters read on journals of one kind.
 std::optional<Length> meanJournal(const Facts& facts, JournalKind kind) {
     std::int64_t sum = 0, count = 0;
@@ -76,9 +110,10 @@ std::optional<BandSet> bandEntry(const RecordSession& session, const std::string
 
 EngineBands::EngineBands(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session),
-      m_table(new PlainTable(tr("Bands"), {tr("Band"), tr("From"), tr("To"), tr("Target"), tr("Who says so")}, this)),
+      m_table(new Table<BandRow, std::string>(tr("Bands"), &BandRow::name, bandColumns(session), this)),
       m_band(new FormFor<BandSet>(session, {}, tr("Store &band"), bandFields(), 1, this)),
       m_rules(new FormFor<RulesSet>(session, tr("Rules"), tr("Store &rules"), rulesFields(), 1, this)) {
+    m_band->setObjectName(QStringLiteral("bandForm"));
     auto* fresh = new QPushButton(tr("&New fit of the shop's own"), this);
     fresh->setAutoDefault(false);
     auto* left = new QVBoxLayout;
@@ -105,16 +140,21 @@ EngineBands::EngineBands(RecordSession& session, QWidget* parent)
     row->addWidget(line);
     row->addLayout(right, 2);
 
-    connect(m_table, &PlainTable::keySelected, this, &EngineBands::showBand);
-    connect(m_table, &PlainTable::keyActivated, this, [this] { m_band->focusField("lo"); });
-    connect(m_band, &EntryForm::reverted, this, [this] { showBand(m_table->selectedKey()); });
-    connect(m_band, &EntryForm::edited, this, [this] { remarkOn(m_band->text("band")); });
+    connect(m_table, &TableView::lineSelected, this, [this](int at) {
+        if (const BandRow* band = m_table->at(at)) {
+            showBand(std::string(band->name));
+        }
+    });
+    connect(m_table, &TableView::lineActivated, this, [this] { m_band->focusField("lo"); });
+    connect(m_band, &EntryForm::reverted, this,
+            [this] { showBand(m_table->selectedKey().value_or(std::string())); });
+    connect(m_band, &EntryForm::edited, this, [this] { remarkOn(coreText(m_band->text("band"))); });
     connect(m_rules, &EntryForm::reverted, this, [this] { m_rules->load(m_session.facts().rules); });
     connect(m_band->choice("band"), &QComboBox::activated, this, [this] {
-        const QString name = m_band->text("band");
+        const std::string name = coreText(m_band->text("band"));
         m_band->putBack();
         showBand(name);
-        m_table->selectKey(name);
+        m_table->select(name);
         m_band->focusField("lo");
     });
     connect(fresh, &QPushButton::clicked, this, [this] {
@@ -128,30 +168,22 @@ EngineBands::EngineBands(RecordSession& session, QWidget* parent)
 
 void EngineBands::refresh() {
     const auto& facts = m_session.facts();
-    QStringList names;
+    std::vector<BandRow> rows;
     for (const auto name : ownBands) {
-        names << qtText(name);
+        rows.push_back({std::string(name), bandEntry(m_session, std::string(name))});
     }
     for (const auto& [name, fact] : facts.bands) {
-        if (!names.contains(qtText(name))) {
-            names << qtText(name);
+        if (std::ranges::find(ownBands, std::string_view(name)) == std::end(ownBands)) {
+            rows.push_back({name, bandEntry(m_session, name)});
         }
     }
-    std::vector<QStringList> rows;
-    for (const QString& name : names) {
-        const auto set = bandEntry(m_session, coreText(name));
-        const Units& units = m_session.units();
-        rows.push_back(set ? QStringList{name, exactText(set->lo.value, units), exactText(set->hi.value, units),
-                                         set->target ? exactText(set->target->value, units) : QString(),
-                                         qtText(set->source)}
-                           : QStringList{name, tr("not set"), {}, {}, {}});
-    }
-    m_table->show(rows);
-    if (m_table->selectedKey().isEmpty() && m_band->text("band").isEmpty()) {
-        m_table->selectKey(names.front());
+    m_table->put(std::move(rows));
+    const std::string typed = coreText(m_band->text("band"));
+    if (m_table->selectedLine() < 0 && typed.empty()) {
+        m_table->selectLine(0);
     }
     if (!m_band->isTouched() && !m_band->text("band").isEmpty()) {
-        showBand(m_band->text("band"));
+        showBand(coreText(m_band->text("band")));
     }
     m_rules->load(facts.rules);
     if (facts.rulesEntry == 0) {
@@ -162,13 +194,13 @@ void EngineBands::refresh() {
 }
 
 void EngineBands::selectBand(const QString& name) {
-    m_table->selectKey(name);
+    m_table->select(coreText(name));
     m_band->focusField("lo");
 }
 
-void EngineBands::showBand(const QString& name) {
+void EngineBands::showBand(const std::string& name) {
     BandSet band;
-    band.band = coreText(name);
+    band.band = name;
     m_band->load(bandEntry(m_session, band.band).value_or(band));
     if (!m_session.facts().bandNamed(band.band) && !m_band->isTouched()) {
         m_band->clearField("lo");
@@ -178,9 +210,9 @@ void EngineBands::showBand(const QString& name) {
 }
 
 /// Common practice (no source) for the clearance of a journal, as a proposal: 0.00075 to 0.0010 per inch of diameter.
-void EngineBands::remarkOn(const QString& name) {
-    const bool isMain = name == qtText(bands::mainClearance);
-    if (!isMain && name != qtText(bands::rodClearance)) {
+void EngineBands::remarkOn(const std::string& name) {
+    const bool isMain = name == bands::mainClearance;
+    if (!isMain && name != bands::rodClearance) {
         m_band->setRemark({});
         return;
     }

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <stations/common/entry_form.h>
+#include <tables/table.h>
 
 namespace caprail {
 
-class PlainTable;
+struct BandRow;
 
 /// What the record judges by: the bands, each with who says so, any fit of the shop's own, and the rules.
 class EngineBands : public QWidget {
@@ -13,14 +14,13 @@ public:
     explicit EngineBands(RecordSession& session, QWidget* parent = nullptr);
     void refresh();
     void selectBand(const QString& name);
-    [[nodiscard]] FormFor<BandSet>* bandForm() const { return m_band; }
     [[nodiscard]] FormFor<RulesSet>* rulesForm() const { return m_rules; }
 
 private:
-    void showBand(const QString& name);
-    void remarkOn(const QString& name);
+    void showBand(const std::string& name);
+    void remarkOn(const std::string& name);
     RecordSession& m_session;
-    PlainTable* m_table;
+    Table<BandRow, std::string>* m_table;
     FormFor<BandSet>* m_band;
     FormFor<RulesSet>* m_rules;
 };

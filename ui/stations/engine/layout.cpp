@@ -46,6 +46,7 @@ EngineLayoutPage::EngineLayoutPage(RecordSession& session, QWidget* parent)
       m_engine(new FormFor<EngineDescribed>(session, tr("The engine"), tr("Store &engine"), engineFields(), 1, this)),
       m_layout(new FormFor<LayoutSet>(session, tr("Its bottom end"), tr("Store &layout"), layoutFields(), 2, this)),
       m_plan(new PlanView(this)), m_advice(new Label(this)) {
+    m_plan->setObjectName(QStringLiteral("layoutPlan"));
     auto* left = new QVBoxLayout;
     left->addWidget(m_engine);
     auto* line = new QFrame(this);

@@ -15,7 +15,6 @@ public:
     void refresh();
     [[nodiscard]] FormFor<EngineDescribed>* engineForm() const { return m_engine; }
     [[nodiscard]] FormFor<LayoutSet>* layoutForm() const { return m_layout; }
-    [[nodiscard]] PlanView* plan() const { return m_plan; }
 
 private:
     void load();

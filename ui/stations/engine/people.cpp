@@ -7,10 +7,15 @@
 #include <QPushButton>
 #include <assessment/feel_study.h>
 #include <session/look.h>
-#include <stations/common/plain_table.h>
 #include <stations/common/wrench_words.h>
 
 namespace caprail {
+
+/// An instrument as it is known now, and what is to be said of its calibration today.
+struct InstrumentRow {
+    InstrumentAdded what;
+    QString remark; ///< empty: none
+};
 
 namespace {
 
@@ -44,19 +49,64 @@ QString feelDue(const std::vector<FeelStanding>& feels, const std::string& perso
     return !first ? QString() : (stands ? QString() : QStringLiteral("⚑ ")) + qtText(format(*first));
 }
 
+std::vector<TableColumn<PersonAdded>> peopleColumns(const RecordSession& session) {
+    return {{.title = EnginePeople::tr("Name"), .text = [](const PersonAdded& row) { return qtText(row.name); }},
+            {.title = EnginePeople::tr("Role"), .text = [](const PersonAdded& row) { return qtText(row.role); }},
+            {.title = EnginePeople::tr("Feel, due"), .text = [&session](const PersonAdded& row) {
+                 return feelDue(feelStandings(session.facts()), row.name);
+             }}};
+}
+
+std::vector<TableColumn<InstrumentRow>> instrumentColumns(const RecordSession& session) {
+    const auto day = [&session](const QString& title, auto date) {
+        return TableColumn<InstrumentRow>{
+            .title = title,
+            .text = [&session, date](const InstrumentRow& row) { return fieldText(row.what.*date, session.units()); },
+            .value = [date](const InstrumentRow& row) {
+                return row.what.*date ? valueOf((row.what.*date)->days) : SortValue();
+            }};
+    };
+    return {{.title = EnginePeople::tr("Name"),
+             .text = [](const InstrumentRow& row) { return qtText(row.what.instrument); }},
+            {.title = EnginePeople::tr("Kind"), .text = [](const InstrumentRow& row) { return qtShown(row.what.type); }},
+            {.title = EnginePeople::tr("Error / range"),
+             .text =
+                 [&session](const InstrumentRow& row) {
+                     const auto& error = row.what.limitOfError;
+                     return error ? QStringLiteral("± ") + exactText(error->value, session.units())
+                                  : rangeText(row.what, session.units());
+                 },
+             .value =
+                 [](const InstrumentRow& row) {
+                     return row.what.limitOfError ? valueOf(row.what.limitOfError->value) : SortValue();
+                 }},
+            day(EnginePeople::tr("Calibrated"), &InstrumentAdded::calibrated),
+            day(EnginePeople::tr("Due"), &InstrumentAdded::due),
+            {.title = EnginePeople::tr("Today"),
+             .text =
+                 [](const InstrumentRow& row) {
+                     return row.remark.isEmpty() ? EnginePeople::tr("✓ no remark")
+                                                 : QStringLiteral("⚑ ") + row.remark;
+                 },
+             .ink = [](const InstrumentRow& row,
+                       const Look& look) { return row.remark.isEmpty() ? QColor() : look.close; }}};
+}
+
 } // namespace
 
 EnginePeople::EnginePeople(RecordSession& session, QWidget* parent)
-    : QWidget(parent), m_session(session), m_people(new PlainTable(tr("People"), {tr("Name"), tr("Role"), tr("Feel, due")}, this)),
+    : QWidget(parent), m_session(session),
+      m_people(new Table<PersonAdded, std::string>(tr("People"), &PersonAdded::name, peopleColumns(session), this)),
       m_person(new FormFor<PersonAdded>(
           session, tr("A person"), tr("Store &person"),
           {{"name", tr("Name"), {}, {}}, {"role", tr("Role"), {}, {tr("assembler"), tr("machinist"), tr("checker")}}},
           1, this)),
-      m_instruments(new PlainTable(
-          tr("Instruments"), {tr("Name"), tr("Kind"), tr("Error / range"), tr("Calibrated"), tr("Due"), tr("Today")},
+      m_instruments(new Table<InstrumentRow, std::string>(
+          tr("Instruments"), [](const InstrumentRow& row) { return row.what.instrument; }, instrumentColumns(session),
           this)),
       m_instrument(new FormFor<InstrumentAdded>(session, tr("An instrument, or a new calibration of one"),
                                                 tr("Store &instrument"), instrumentFields(), 2, this)) {
+    m_instrument->setObjectName(QStringLiteral("instrumentForm"));
     auto* left = new QVBoxLayout;
     left->addWidget(m_people, 1);
     left->addWidget(m_person);
@@ -75,21 +125,24 @@ EnginePeople::EnginePeople(RecordSession& session, QWidget* parent)
     row->addWidget(line);
     row->addLayout(right, 5);
 
-    connect(m_people, &PlainTable::keySelected, this, [this](const QString& name) {
-        const auto at = m_session.facts().people.find(coreText(name));
-        if (at != m_session.facts().people.end()) {
-            m_person->load(at->second);
+    connect(m_people, &TableView::lineSelected, this, [this](int at) {
+        if (const PersonAdded* person = m_people->at(at)) {
+            m_person->load(*person);
         }
     });
-    connect(m_people, &PlainTable::keyActivated, this, [this] { m_person->focusField("role"); });
+    connect(m_people, &TableView::lineActivated, this, [this] { m_person->focusField("role"); });
     connect(m_person, &EntryForm::saved, this, [this] {
         m_person->load(PersonAdded{});
         m_people->clearSelection();
         m_person->focusField("name");
     });
-    connect(m_instruments, &PlainTable::keySelected, this, &EnginePeople::showInstrument);
-    connect(m_instruments, &PlainTable::keyActivated, this, [this] { m_instrument->focusField("calibrated"); });
-    connect(m_instrument, &EntryForm::reverted, this, [this] { showInstrument(m_instruments->selectedKey()); });
+    connect(m_instruments, &TableView::lineSelected, this, [this](int at) {
+        if (at >= 0) {
+            showInstrument();
+        }
+    });
+    connect(m_instruments, &TableView::lineActivated, this, [this] { m_instrument->focusField("calibrated"); });
+    connect(m_instrument, &EntryForm::reverted, this, &EnginePeople::showInstrument);
     connect(fresh, &QPushButton::clicked, this, [this] {
         m_instruments->clearSelection();
         m_instrument->putBack();
@@ -101,41 +154,28 @@ EnginePeople::EnginePeople(RecordSession& session, QWidget* parent)
 
 void EnginePeople::refresh() {
     const Facts& facts = m_session.facts();
-    const std::vector<FeelStanding> feels = feelStandings(facts);
-    std::vector<QStringList> people;
+    std::vector<PersonAdded> people;
     for (const auto& [name, person] : facts.people) {
-        people.push_back({qtText(name), qtText(person.role), feelDue(feels, name)});
+        people.push_back(person);
     }
-    m_people->show(people);
+    m_people->put(std::move(people));
 
-    std::vector<QStringList> rows;
+    std::vector<InstrumentRow> rows;
     for (const auto& [name, seen] : facts.instruments) {
-        const InstrumentAdded& i = seen.latest();
-        const QString error = i.limitOfError
-                                  ? QStringLiteral("± ") + exactText(i.limitOfError->value, m_session.units())
-                                  : rangeText(i, m_session.units());
-        const QString remark = calibrationRemark(facts, i, today());
-        rows.push_back({qtText(name), qtShown(i.type), error, fieldText(i.calibrated, m_session.units()),
-                        fieldText(i.due, m_session.units()),
-                        remark.isEmpty() ? tr("✓ no remark") : QStringLiteral("⚑ ") + remark});
+        rows.push_back({seen.latest(), calibrationRemark(facts, seen.latest(), today())});
     }
-    m_instruments->show(rows);
-    for (int row = 0; row < m_instruments->rowCount(); ++row) {
-        if (m_instruments->item(row, 5)->text().startsWith(QStringLiteral("⚑"))) {
-            m_instruments->item(row, 5)->setForeground(screenLook().close);
-        }
-    }
-    showInstrument(m_instruments->selectedKey());
+    m_instruments->put(std::move(rows));
+    showInstrument();
 }
 
 void EnginePeople::selectInstrument(const QString& name) {
-    m_instruments->selectKey(name);
+    m_instruments->select(coreText(name));
     m_instrument->focusField("calibrated");
 }
 
-void EnginePeople::showInstrument(const QString& name) {
-    const auto at = m_session.facts().instruments.find(coreText(name));
-    InstrumentAdded latest = at == m_session.facts().instruments.end() ? InstrumentAdded{} : at->second.latest();
+void EnginePeople::showInstrument() {
+    const InstrumentRow* row = m_instruments->selected();
+    InstrumentAdded latest = row == nullptr ? InstrumentAdded{} : row->what;
     latest.corrects.reset(); // of the statement before; a new one corrects only what it says itself
     m_instrument->load(latest);
 }

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <stations/common/entry_form.h>
+#include <tables/table.h>
 
 namespace caprail {
 
-class PlainTable;
+struct InstrumentRow;
 
 /// Who works on the engine, and with which instruments: identity, limit of error, wrench range, calibration.
 class EnginePeople : public QWidget {
@@ -14,14 +15,14 @@ public:
     void refresh();
     void selectInstrument(const QString& name);
     [[nodiscard]] FormFor<PersonAdded>* personForm() const { return m_person; }
-    [[nodiscard]] FormFor<InstrumentAdded>* instrumentForm() const { return m_instrument; }
 
 private:
-    void showInstrument(const QString& name);
+    /// The selected one; an empty form where none is.
+    void showInstrument();
     RecordSession& m_session;
-    PlainTable* m_people;
+    Table<PersonAdded, std::string>* m_people;
     FormFor<PersonAdded>* m_person;
-    PlainTable* m_instruments;
+    Table<InstrumentRow, std::string>* m_instruments;
     FormFor<InstrumentAdded>* m_instrument;
 };
 

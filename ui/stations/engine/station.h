@@ -17,12 +17,13 @@ class EngineStation : public StationPanel {
 public:
     explicit EngineStation(RecordSession& session, QWidget* parent = nullptr);
     [[nodiscard]] Station station() const override { return Station::engine; }
+    [[nodiscard]] QString help() const override;
+    [[nodiscard]] std::vector<Caution> cautions() const override;
     void refresh() override;
     /// "engine", "layout", "bands", "rules", "people", "instruments", a band's or an instrument's name.
     void select(const QString& subject) override;
 
     [[nodiscard]] EngineLayoutPage* layoutPage() const { return m_layout; }
-    [[nodiscard]] EngineBands* bandsPage() const { return m_bands; }
     [[nodiscard]] EnginePeople* peoplePage() const { return m_people; }
     [[nodiscard]] QTabWidget* tabs() const { return m_tabs; }
 

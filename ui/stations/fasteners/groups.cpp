@@ -10,7 +10,6 @@
 #include <fasteners/lubricant.h>
 #include <planview/plan_view.h>
 #include <session/look.h>
-#include <stations/common/plain_table.h>
 #include <stations/fasteners/words.h>
 #include <text/label.h>
 #include <text/plain_text.h>
@@ -18,6 +17,12 @@
 #include <work/torque_working.h>
 
 namespace caprail {
+
+/// A group, and what its fasteners are brought to; nothing while it specifies none.
+struct GroupRow {
+    FastenerGroupSet what;
+    QString specified;
+};
 
 namespace {
 
@@ -48,6 +53,24 @@ std::vector<FormField> groupFields() {
              true}};
 }
 
+std::vector<TableColumn<GroupRow>> groupColumns() {
+    return {{.title = FastenersGroups::tr("Group"), .text = [](const GroupRow& row) { return groupName(row.what); }},
+            {.title = FastenersGroups::tr("Count"),
+             .text = [](const GroupRow& row) { return QString::number(row.what.count); },
+             .value = [](const GroupRow& row) { return valueOf(row.what.count); },
+             .isFigure = true},
+            {.title = FastenersGroups::tr("Thread"),
+             .text = [](const GroupRow& row) { return qtText(row.what.thread); }},
+            {.title = FastenersGroups::tr("Grade"), .text = [](const GroupRow& row) { return qtText(row.what.grade); }},
+            {.title = FastenersGroups::tr("Specified"), .text = [](const GroupRow& row) { return row.specified; }},
+            {.title = FastenersGroups::tr("Steps"),
+             .text = [](const GroupRow& row) { return QString::number(row.what.steps); },
+             .value = [](const GroupRow& row) { return valueOf(row.what.steps); },
+             .isFigure = true},
+            {.title = FastenersGroups::tr("Who says so"),
+             .text = [](const GroupRow& row) { return qtText(row.what.source); }}};
+}
+
 QString sequenceText(const Facts& facts, const FastenerGroupSet& group) {
     QStringList names;
     for (const FastenerId& f : tighteningOrder(facts, group.group)) {
@@ -66,10 +89,10 @@ QLineEdit* smallField(const QString& name, QWidget* parent) {
 } // namespace
 
 FastenersGroups::FastenersGroups(RecordSession& session, QWidget* parent)
-    : QWidget(parent), m_session(session), m_table(new PlainTable(tr("Fastener groups"),
-                                                                  {tr("Group"), tr("Count"), tr("Thread"), tr("Grade"),
-                                                                   tr("Specified"), tr("Steps"), tr("Who says so")},
-                                                                  this)),
+    : QWidget(parent), m_session(session),
+      m_table(new Table<GroupRow, GroupKey>(
+          tr("Fastener groups"), [](const GroupRow& row) { return GroupKey(row.what.group, row.what.ring); },
+          groupColumns(), this)),
       m_form(new FormFor<FastenerGroupSet>(session, tr("A group"), tr("Store &group"), groupFields(), 2, this)),
       m_warning(new Label(this)), m_working(new QPlainTextEdit(this)), m_plan(new PlanView(this)),
       m_order(new QPushButton(tr("Set the sequence on the &diagram"), this)),
@@ -80,6 +103,11 @@ FastenersGroups::FastenersGroups(RecordSession& session, QWidget* parent)
 }
 
 void FastenersGroups::build() {
+    m_form->setObjectName(QStringLiteral("groupForm"));
+    m_plan->setObjectName(QStringLiteral("groupPlan"));
+    m_order->setObjectName(QStringLiteral("setSequence"));
+    m_working->setObjectName(QStringLiteral("working"));
+    m_warning->setObjectName(QStringLiteral("groupWarning"));
     m_warning->setWordWrap(true);
     m_warning->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_working->setReadOnly(true);
@@ -121,9 +149,13 @@ void FastenersGroups::build() {
     row->addLayout(left, 5);
     row->addLayout(right, 4);
 
-    connect(m_table, &PlainTable::keySelected, this, &FastenersGroups::showGroup);
-    connect(m_table, &PlainTable::keyActivated, this, [this] { m_form->focusField("torque"); });
-    connect(m_form, &EntryForm::reverted, this, [this] { showGroup(m_table->selectedKey()); });
+    connect(m_table, &TableView::lineSelected, this, [this](int line) {
+        if (line >= 0) {
+            showGroup();
+        }
+    });
+    connect(m_table, &TableView::lineActivated, this, [this] { m_form->focusField("torque"); });
+    connect(m_form, &EntryForm::reverted, this, &FastenersGroups::showGroup);
     connect(m_form, &EntryForm::edited, this, &FastenersGroups::showWorking);
     connect(m_order, &QPushButton::toggled, this, &FastenersGroups::beginOrder);
     connect(m_plan, &PlanView::placeActivated, this, &FastenersGroups::putNext);
@@ -134,33 +166,33 @@ void FastenersGroups::build() {
 }
 
 void FastenersGroups::refresh() {
-    std::vector<QStringList> rows;
-    const Units& units = m_session.units();
+    std::vector<GroupRow> rows;
     for (const auto& [key, group] : m_session.facts().groups) {
         const FastenerId any{key.first, 1, Side::left, key.second.value_or(Ring::inner)};
         const auto specified = asSpecified(m_session.facts(), any, {});
-        rows.push_back({groupName(group.what), QString::number(group.what.count), qtText(group.what.thread),
-                        qtText(group.what.grade), specified ? broughtTo(*specified, units) : QString(),
-                        QString::number(group.what.steps), qtText(group.what.source)});
+        rows.push_back({group.what, specified ? broughtTo(*specified, m_session.units()) : QString()});
     }
-    m_table->show(rows);
-    if (m_table->selectedKey().isEmpty() && !rows.empty()) {
-        m_table->selectKey(rows.front().front());
+    m_table->put(std::move(rows));
+    if (m_table->selectedLine() < 0 && !m_table->rows().empty()) {
+        m_table->selectLine(0);
     }
-    showGroup(m_table->selectedKey());
+    showGroup();
 }
 
 void FastenersGroups::selectGroup(const QString& name) {
-    m_table->selectKey(name);
+    for (const GroupRow& row : m_table->rows()) {
+        if (groupName(row.what) == name) {
+            m_table->select({row.what.group, row.what.ring});
+            break;
+        }
+    }
     m_form->focusField("torque");
 }
 
-void FastenersGroups::showGroup(const QString& name) {
+void FastenersGroups::showGroup() {
     m_order->setChecked(false);
-    for (const auto& [key, group] : m_session.facts().groups) {
-        if (groupName(group.what) == name) {
-            m_form->load(group.what);
-        }
+    if (const GroupRow* row = m_table->selected()) {
+        m_form->load(row->what);
     }
     showWorking();
 }
@@ -250,14 +282,6 @@ void FastenersGroups::putNext(const QString& place) {
         m_order->setChecked(false);
     }
     showWorking();
-}
-
-QString FastenersGroups::workingText() const {
-    return m_working->toPlainText();
-}
-
-QString FastenersGroups::warningText() const {
-    return m_warning->text();
 }
 
 void FastenersGroups::focusField() {

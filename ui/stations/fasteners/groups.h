@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <stations/common/entry_form.h>
+#include <tables/table.h>
 #include <text/label.h>
 
 class QPlainTextEdit;
@@ -8,8 +9,8 @@ class QPushButton;
 
 namespace caprail {
 
-class PlainTable;
 class PlanView;
+struct GroupRow;
 
 /// What is specified for each group of fasteners, who says so, and what it comes to, with the working; the sequence on
 /// the diagram, where it can be set by touching the fasteners in turn.
@@ -21,21 +22,17 @@ public:
     void focusField();
     /// Shows a group by its name in the table ("main", "main outer").
     void selectGroup(const QString& name);
-    [[nodiscard]] FormFor<FastenerGroupSet>* form() const { return m_form; }
-    [[nodiscard]] PlanView* plan() const { return m_plan; }
-    [[nodiscard]] QPushButton* orderButton() const { return m_order; }
-    [[nodiscard]] QString workingText() const;
-    [[nodiscard]] QString warningText() const;
 
 private:
     void build();
-    void showGroup(const QString& name);
+    void showGroup(); ///< the selected one
     void showWorking();
     void showDiagram();
     void beginOrder(bool isOn);
     void putNext(const QString& place);
     RecordSession& m_session;
-    PlainTable* m_table;
+    using GroupKey = std::pair<FastenerKind, std::optional<Ring>>;
+    Table<GroupRow, GroupKey>* m_table;
     FormFor<FastenerGroupSet>* m_form;
     Label* m_warning;
     QPlainTextEdit* m_working;

@@ -7,16 +7,15 @@
 #include <QToolButton>
 #include <algorithm>
 #include <planview/plan_view.h>
-#include <session/cautions.h>
-#include <stations/fasteners/groups.h>
-#include <stations/fasteners/words.h>
-#include <work/tightening.h>
-#include <stations/fasteners/tighten.h>
-#include <stations/fasteners/verify.h>
 #include <stations/common/diagram_tools.h>
 #include <stations/common/station_text.h>
+#include <stations/fasteners/groups.h>
+#include <stations/fasteners/tighten.h>
+#include <stations/fasteners/verify.h>
+#include <stations/fasteners/words.h>
 #include <text/label.h>
 #include <text/plain_text.h>
+#include <work/tightening.h>
 
 namespace caprail {
 
@@ -24,6 +23,7 @@ FastenersStation::FastenersStation(RecordSession& given, QWidget* parent)
     : StationPanel(given, parent), m_plan(new PlanView(this)), m_tools(new PlanTools(m_plan, this)),
       m_tighten(new FastenersTighten(given, this)), m_verify(new FastenersVerify(given, this)),
       m_groups(new FastenersGroups(given, this)), m_body(new QStackedWidget(this)), m_right(new QStackedWidget(this)) {
+    m_plan->setObjectName(QStringLiteral("plan"));
     m_right->addWidget(m_tighten);
     m_right->addWidget(m_verify);
     m_right->setFixedWidth(390);
@@ -84,7 +84,7 @@ QWidget* FastenersStation::buildBar() {
         m_modes[i] = button;
     }
     m_modes[0]->setChecked(true);
-    auto* caution = new Label(cautionFor(Station::fasteners), bar);
+    auto* caution = new Label(cautionText(FastenersStation::cautions()), bar);
     caution->setForegroundRole(QPalette::PlaceholderText);
     caution->setWordWrap(true);
     row->addSpacing(10);
@@ -198,6 +198,16 @@ EntryField* FastenersStation::entryField() const {
     return m_mode == FastenersMode::tighten  ? m_tighten->field()
            : m_mode == FastenersMode::verify ? m_verify->field()
                                              : nullptr;
+}
+
+QString FastenersStation::help() const {
+    return tr("What each group is tightened to, and what each fastener was tightened to. A verify round "
+              "goes over every main-cap and rod fastener again with the stacks off, without backing them "
+              "off: it held, or it moved by an angle. One that moved makes the gaps of its cap stale.");
+}
+
+std::vector<Caution> FastenersStation::cautions() const {
+    return {Caution::wrench, Caution::yielded};
 }
 
 } // namespace caprail

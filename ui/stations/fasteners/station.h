@@ -23,6 +23,8 @@ class FastenersStation : public StationPanel {
 public:
     explicit FastenersStation(RecordSession& session, QWidget* parent = nullptr);
     [[nodiscard]] Station station() const override { return Station::fasteners; }
+    [[nodiscard]] QString help() const override;
+    [[nodiscard]] std::vector<Caution> cautions() const override;
     void refresh() override;
     /// A fastener's code, "round", "groups", a group's name.
     void select(const QString& subject) override;
@@ -32,10 +34,6 @@ public:
     [[nodiscard]] EntryField* entryField() const override;
     [[nodiscard]] FastenersMode mode() const { return m_mode; }
     [[nodiscard]] FastenerId selected() const { return m_fastener; }
-    [[nodiscard]] PlanView* plan() const { return m_plan; }
-    [[nodiscard]] FastenersTighten* tightenPage() const { return m_tighten; }
-    [[nodiscard]] FastenersVerify* verifyPage() const { return m_verify; }
-    [[nodiscard]] FastenersGroups* groupsPage() const { return m_groups; }
 
 private:
     QWidget* buildBar();

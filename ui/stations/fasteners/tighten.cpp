@@ -35,6 +35,8 @@ FastenersTighten::FastenersTighten(RecordSession& given, QWidget* parent)
 }
 
 void FastenersTighten::build() {
+    m_group->setObjectName(QStringLiteral("wholeGroup"));
+    m_loose->setObjectName(QStringLiteral("loosened"));
     const std::pair<FastenerKind, QString> kinds[] = {
         {FastenerKind::mainCap, tr("Main caps")},     {FastenerKind::rod, tr("Rods")},
         {FastenerKind::girdleNut, tr("Girdle nuts")}, {FastenerKind::panRail, tr("Pan rail")},

@@ -24,8 +24,6 @@ public:
     void type(const QString& text) override;
     [[nodiscard]] std::vector<FastenerId> order() const override;
     [[nodiscard]] EntryField* field() const { return m_field; }
-    [[nodiscard]] QPushButton* groupButton() const { return m_group; }
-    [[nodiscard]] QPushButton* looseButton() const { return m_loose; }
     [[nodiscard]] FastenerKind kind() const;
 
 private:

@@ -4,7 +4,6 @@
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLineEdit>
-#include <QListWidget>
 #include <QProgressBar>
 #include <QPushButton>
 #include <algorithm>
@@ -23,23 +22,36 @@
 
 namespace caprail {
 
+/// A fastener that moved in the round, and what that means.
+struct MovedRow {
+    FastenerId fastener;
+    QString consequence;
+};
+
 FastenersVerify::FastenersVerify(RecordSession& given, QWidget* parent)
     : FastenersPage(given, parent), m_heading(new PlaceHeading(this)), m_field(new EntryField(this)),
       m_instrument(new InstrumentBox(given, {InstrumentType::torqueWrench}, this)), m_remark(new Label(this)),
       m_progress(new QProgressBar(this)), m_state(new Label(this)), m_stacks(new QPushButton(this)),
-      m_begin(new QPushButton(this)), m_held(new QPushButton(tr("&Held"), this)), m_moved(new QListWidget(this)) {
+      m_begin(new QPushButton(this)), m_held(new QPushButton(tr("&Held"), this)),
+      m_moved(new List<MovedRow, FastenerId>(
+          tr("What moved in this round, and what it made stale"), &MovedRow::fastener,
+          {{.text = [](const MovedRow& row) { return QStringLiteral("↷ ") + row.consequence; },
+            .ink = [](const MovedRow&, const Look& look) { return look.out; },
+            .tip = [](const MovedRow&) { return tr("Enter goes to the gap"); }}},
+          this)) {
     build();
 }
 
 void FastenersVerify::build() {
+    m_begin->setObjectName(QStringLiteral("beginRound"));
+    m_stacks->setObjectName(QStringLiteral("takeStacksOff"));
+    m_moved->setObjectName(QStringLiteral("moved"));
     m_remark->setWordWrap(true);
     m_state->setWordWrap(true);
     m_state->setMinimumHeight(m_state->fontMetrics().lineSpacing() * 3);
     m_state->setAlignment(Qt::AlignTop);
     m_progress->setAccessibleName(tr("Fasteners pulled in this round"));
-    m_moved->setAccessibleName(tr("What moved in this round, and what it made stale"));
     m_moved->setWordWrap(true);
-    m_moved->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     QFont large = m_held->font();
     large.setPointSizeF(large.pointSizeF() * 1.4);
     for (QPushButton* button : {m_held, m_begin, m_stacks}) {
@@ -54,8 +66,10 @@ void FastenersVerify::build() {
     connect(m_stacks, &QPushButton::clicked, this, &FastenersVerify::takeStacksOff);
     connect(m_held, &QPushButton::clicked, this, &FastenersVerify::held);
     connect(m_instrument, &QComboBox::activated, this, [this] { refresh(m_fastener); });
-    connect(m_moved, &QListWidget::itemActivated, this, [this](QListWidgetItem* item) {
-        session().goTo({Station::girdle, item->data(Qt::UserRole).toString().toStdString()});
+    connect(m_moved, &ListView::lineActivated, this, [this](int line) {
+        const MovedRow* row = m_moved->at(line);
+        const bool isCap = row != nullptr && row->fastener.kind == FastenerKind::mainCap;
+        session().goTo({Station::girdle, isCap ? code(Position{row->fastener.number, row->fastener.side}) : std::string()});
     });
 
     auto* column = new QVBoxLayout(this);
@@ -155,21 +169,16 @@ void FastenersVerify::showRound() {
 }
 
 void FastenersVerify::showMoved() {
-    m_moved->clear();
-    static const std::map<FastenerId, Seen<RoundOutcome>> none;
-    const auto& outcomes = facts().rounds.empty() ? none : facts().rounds.back().outcomes;
-    for (const auto& [fastener, outcome] : outcomes) {
-        const QString words = consequenceText(facts(), assessment(), outcome, units());
-        if (words.isEmpty()) {
-            continue;
+    std::vector<MovedRow> rows;
+    if (!facts().rounds.empty()) {
+        for (const auto& [fastener, outcome] : facts().rounds.back().outcomes) {
+            const QString words = consequenceText(facts(), assessment(), outcome, units());
+            if (!words.isEmpty()) {
+                rows.push_back({fastener, words});
+            }
         }
-        auto* item = new QListWidgetItem(QStringLiteral("↷ ") + words, m_moved);
-        item->setForeground(screenLook().out);
-        setTip(item, tr("Enter goes to the gap"));
-        item->setData(Qt::UserRole, fastener.kind == FastenerKind::mainCap
-                                        ? qtText(code(Position{fastener.number, fastener.side}))
-                                        : QString());
     }
+    m_moved->put(std::move(rows));
     m_moved->setVisible(m_moved->count() > 0);
 }
 

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <stations/fasteners/page.h>
+#include <tables/table.h>
 #include <text/label.h>
 
-class QListWidget;
 class QProgressBar;
 class QPushButton;
 
@@ -12,6 +12,7 @@ namespace caprail {
 class EntryField;
 class InstrumentBox;
 class PlaceHeading;
+struct MovedRow;
 
 /// The verify round: with the stacks off, every main-cap and rod fastener in sequence at full torque. H or Enter: it
 /// held; an angle and Enter: it moved. A round can be left and gone on with at any time. What moved shows at once where
@@ -25,9 +26,6 @@ public:
     void type(const QString& text) override;
     [[nodiscard]] std::vector<FastenerId> order() const override;
     [[nodiscard]] EntryField* field() const { return m_field; }
-    [[nodiscard]] QPushButton* beginButton() const { return m_begin; }
-    [[nodiscard]] QPushButton* stacksButton() const { return m_stacks; }
-    [[nodiscard]] QListWidget* moved() const { return m_moved; }
     [[nodiscard]] QString progressText() const;
     /// Where the round goes on; nothing when none is under way.
     [[nodiscard]] std::optional<FastenerId> next() const;
@@ -54,7 +52,7 @@ private:
     QPushButton* m_stacks;
     QPushButton* m_begin;
     QPushButton* m_held;
-    QListWidget* m_moved;
+    List<MovedRow, FastenerId>* m_moved;
 };
 
 } // namespace caprail

@@ -46,28 +46,28 @@ void GirdleActions::refresh() {
 }
 
 void GirdleActions::takeAllOff() {
-    m_session.appendAll(moveAllStacks(m_session.facts(), StackMove::takenOff));
+    m_session.appendAllAndSay(moveAllStacks(m_session.facts(), StackMove::takenOff));
 }
 
 void GirdleActions::putAllBack() {
-    m_session.appendAll(moveAllStacks(m_session.facts(), StackMove::putBack));
+    m_session.appendAllAndSay(moveAllStacks(m_session.facts(), StackMove::putBack));
 }
 
 void GirdleActions::takeApart() {
-    m_session.append(StackMoved{m_position, StackMove::takenApart});
+    m_session.appendAndSay(StackMoved{m_position, StackMove::takenApart});
 }
 
 void GirdleActions::changePart(Part part, const QString& question) {
     if (const auto what = askText(this, capitalised(qtShown(part)), question)) {
         const std::string place = part == Part::nutAndWasher ? code(m_position) : std::string();
-        m_session.append(PartChanged{part, place, coreText(*what)});
+        m_session.appendAndSay(PartChanged{part, place, coreText(*what)});
     }
 }
 
 void GirdleActions::openFinding() {
     const auto seen = askText(this, tr("Finding"), tr("What was seen at %1?").arg(qtText(describe(m_position))));
     if (seen) {
-        m_session.append(FindingOpened{nextFinding(m_session.facts()), code(m_position), coreText(*seen)});
+        m_session.appendAndSay(FindingOpened{nextFinding(m_session.facts()), code(m_position), coreText(*seen)});
     }
 }
 

@@ -5,16 +5,52 @@
 #include <QVBoxLayout>
 #include <assessment/feel_study.h>
 #include <session/look.h>
-#include <stations/common/plain_table.h>
 #include <stations/common/station_text.h>
 #include <stations/girdle/recheck_words.h>
 
 namespace caprail {
 
+namespace {
+
+bool stands(const FeelStanding& row) {
+    return row.stands({QDateTime::currentMSecsSinceEpoch()});
+}
+
+std::vector<TableColumn<FeelStanding>> standingColumns(const RecordSession& session) {
+    using Row = FeelStanding;
+    return {{.title = FeelResults::tr("Person"), .text = [](const Row& row) { return qtText(row.person); }},
+            {.title = FeelResults::tr("Straightedge"), .text = [](const Row& row) { return qtText(row.straightedge); }},
+            {.title = FeelResults::tr("± δ"),
+             .text =
+                 [&session](const Row& row) {
+                     const auto& delta = row.conclusion.delta;
+                     return delta ? qtText(formatUncertainty(static_cast<double>(delta->value()), session.units()))
+                                  : FeelResults::tr("none yet");
+                 },
+             .isFigure = true},
+            {.title = FeelResults::tr("Answers"),
+             .text = [](const Row& row) { return QString::number(row.conclusion.answers); },
+             .value = [](const Row& row) { return valueOf(row.conclusion.answers); },
+             .isFigure = true},
+            {.title = FeelResults::tr("Due"),
+             .text =
+                 [](const Row& row) {
+                     const auto due = row.due();
+                     return !due ? QString() : (stands(row) ? QString() : QStringLiteral("⚑ ")) + qtText(format(*due));
+                 },
+             .ink = [](const Row& row, const Look& look) {
+                 return row.due() && !stands(row) ? look.close : QColor();
+             }}};
+}
+
+} // namespace
+
 FeelResults::FeelResults(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_chart(new FeelChart(this)), m_conclusion(new Label(this)),
-      m_standings(new PlainTable(tr("Whose feel was tried"),
-                                 {tr("Person"), tr("Straightedge"), tr("± δ"), tr("Answers"), tr("Due")}, this)) {
+      m_standings(new Table<FeelStanding, Who>(
+          tr("Whose feel was tried"), [](const FeelStanding& row) { return Who(row.person, row.straightedge); },
+          standingColumns(session), this)) {
+    m_standings->setObjectName(QStringLiteral("feelStandings"));
     m_conclusion->setWordWrap(true);
     m_conclusion->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_conclusion->setMinimumHeight(m_conclusion->fontMetrics().lineSpacing() * 2);
@@ -49,27 +85,7 @@ void FeelResults::show(const WhoFeels& who, const FeelStudyFact* underWay) {
 }
 
 void FeelResults::showStandings() {
-    std::vector<QStringList> rows;
-    std::vector<bool> areDue;
-    for (const FeelStanding& standing : feelStandings(m_session.facts())) {
-        const auto& delta = standing.conclusion.delta;
-        const auto due = standing.due();
-        const bool stands = standing.stands({QDateTime::currentMSecsSinceEpoch()});
-        rows.push_back(
-            {qtText(standing.person), qtText(standing.straightedge),
-             delta ? qtText(formatUncertainty(static_cast<double>(delta->value()), m_session.units())) : tr("none yet"),
-             QString::number(standing.conclusion.answers),
-             !due     ? QString()
-             : stands ? qtText(format(*due))
-                      : QStringLiteral("⚑ ") + qtText(format(*due))});
-        areDue.push_back(due && !stands);
-    }
-    m_standings->show(rows);
-    for (std::size_t row = 0; row < areDue.size(); ++row) {
-        if (areDue[row]) {
-            m_standings->tint(static_cast<int>(row), screenLook().close);
-        }
-    }
+    m_standings->put(feelStandings(m_session.facts()));
 }
 
 } // namespace caprail

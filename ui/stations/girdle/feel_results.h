@@ -3,13 +3,13 @@
 #include <charts/feel_chart.h> // first: moc 6.4 cannot read the standard library's concepts before a Qt header
 
 #include <QWidget>
+#include <assessment/feel_study.h>
 #include <session/record_session.h>
+#include <tables/table.h>
 #include <text/label.h>
 #include <work/recheck_guide.h>
 
 namespace caprail {
-
-class PlainTable;
 
 /// What a study of a feel comes to: the answers as a plot with the fitted curves, δ in a sentence, and whose feel stands
 /// with which straightedge until when.
@@ -20,7 +20,6 @@ public:
     /// `underWay`: the study that is being answered; null: what stands is shown.
     void show(const WhoFeels& who, const FeelStudyFact* underWay);
     [[nodiscard]] QString conclusion() const { return m_conclusion->text(); }
-    [[nodiscard]] PlainTable* standings() const { return m_standings; }
     [[nodiscard]] FeelChart* chart() const { return m_chart; }
 
 private:
@@ -28,7 +27,8 @@ private:
     RecordSession& m_session;
     FeelChart* m_chart;
     Label* m_conclusion;
-    PlainTable* m_standings;
+    using Who = std::pair<std::string, std::string>; ///< person and straightedge
+    Table<FeelStanding, Who>* m_standings;
 };
 
 } // namespace caprail

@@ -2,10 +2,8 @@
 #include <stations/girdle/kit.h>
 
 #include <QFormLayout>
-#include <QHeaderView>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QTableWidget>
 #include <algorithm>
 #include <session/filled.h>
 #include <session/look.h>
@@ -20,39 +18,87 @@
 
 namespace caprail {
 
+/// A shim of the kit, and what is known of it.
+struct KitRow {
+    std::string name;
+    Length marked;
+    std::optional<Length> measured, off;
+    std::size_t readings = 0;
+    bool isOffMarking = false, isSetAside = false;
+    std::string whyAside;
+    std::optional<Position> inStackAt;
+};
+
 namespace {
-enum Column { name, marked, measured, readings, off, where, columns };
+
+QString whereItIs(const KitRow& shim) {
+    QString where = GirdleKit::tr("free");
+    if (shim.isSetAside) {
+        where = GirdleKit::tr("set aside") +
+                (shim.whyAside.empty() ? QString() : QStringLiteral(": ") + qtText(shim.whyAside));
+    } else if (shim.inStackAt) {
+        where = GirdleKit::tr("in the stack at %1").arg(qtText(code(*shim.inStackAt)));
+    }
+    return shim.isOffMarking ? GirdleKit::tr("✕ off its marking") + QStringLiteral(" · ") + where : where;
+}
+
+std::vector<TableColumn<KitRow>> kitColumns(const RecordSession& session) {
+    const auto ink = [](const KitRow& shim, const Look& look) {
+        return shim.isOffMarking ? look.out : shim.isSetAside ? look.quiet : QColor();
+    };
+    const auto unmeasuredInk = [ink](const KitRow& shim, const Look& look) {
+        const QColor usual = ink(shim, look);
+        return !usual.isValid() && !shim.measured ? look.quiet : usual;
+    };
+    return {{.title = GirdleKit::tr("Shim"),
+             .text = [](const KitRow& shim) { return qtText(shim.name); },
+             .ink = ink},
+            {.title = GirdleKit::tr("Marked"),
+             .text = [&session](const KitRow& shim) { return qtText(format(shim.marked, session.units())); },
+             .value = [](const KitRow& shim) { return valueOf(shim.marked); },
+             .ink = ink,
+             .isFigure = true},
+            {.title = GirdleKit::tr("Measured"),
+             .text =
+                 [&session](const KitRow& shim) {
+                     return shim.measured ? qtText(format(*shim.measured, session.units())) : QStringLiteral("—");
+                 },
+             .value = [](const KitRow& shim) { return valueOf(shim.measured); },
+             .ink = unmeasuredInk,
+             .isFigure = true},
+            {.title = GirdleKit::tr("Readings"),
+             .text = [](const KitRow& shim) { return QString::number(shim.readings); },
+             .value = [](const KitRow& shim) { return valueOf(shim.readings); },
+             .ink = ink,
+             .isFigure = true},
+            {.title = GirdleKit::tr("Off marking"),
+             .text =
+                 [&session](const KitRow& shim) {
+                     return shim.off ? qtText(formatSigned(*shim.off, session.units())) : QString();
+                 },
+             .value = [](const KitRow& shim) { return valueOf(shim.off); },
+             .ink = ink,
+             .isFigure = true},
+            {.title = GirdleKit::tr("Where it is"), .text = whereItIs, .ink = ink}};
+}
+
 } // namespace
 
 GirdleKit::GirdleKit(RecordSession& session, QWidget* parent)
-    : QWidget(parent), m_session(session), m_table(new QTableWidget(this)), m_summary(new Label(this)),
-      m_add(new EntryField(this)), m_bag(new QLineEdit(this)), m_measure(new EntryField(this)),
-      m_instrument(new InstrumentBox(session, {InstrumentType::micrometer}, this)), m_aside(new QPushButton(this)) {
+    : QWidget(parent), m_session(session),
+      m_table(new Table<KitRow, std::string>(tr("Shims of the kit"), &KitRow::name, kitColumns(session), this)),
+      m_summary(new Label(this)), m_add(new EntryField(this)), m_bag(new QLineEdit(this)),
+      m_measure(new EntryField(this)), m_instrument(new InstrumentBox(session, {InstrumentType::micrometer}, this)),
+      m_aside(new QPushButton(this)) {
     build();
     refresh();
 }
 
 void GirdleKit::build() {
-    m_table->setColumnCount(columns);
-    m_table->setHorizontalHeaderLabels(
-        {tr("Shim"), tr("Marked"), tr("Measured"), tr("Readings"), tr("Off marking"), tr("Where it is")});
-    m_table->setAccessibleName(tr("Shims of the kit"));
-    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_table->setSelectionMode(QAbstractItemView::SingleSelection);
-    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    m_table->setShowGrid(false);
-    m_table->setAlternatingRowColors(true);
-    m_table->setTabKeyNavigation(false);
-    m_table->verticalHeader()->hide();
-    m_table->verticalHeader()->setDefaultSectionSize(fontMetrics().lineSpacing() + 8);
-    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    m_table->horizontalHeader()->setSectionResizeMode(where, QHeaderView::Stretch);
-    m_table->horizontalHeader()->setHighlightSections(false);
-    connect(m_table, &QTableWidget::currentCellChanged, this, [this](int row, int, int before, int) {
-        if (row != before) {
-            askToMeasure();
-        }
-    });
+    m_add->setObjectName(QStringLiteral("addShims"));
+    m_measure->setObjectName(QStringLiteral("measureShim"));
+    m_table->setObjectName(QStringLiteral("kit"));
+    connect(m_table, &TableView::lineSelected, this, &GirdleKit::askToMeasure);
     new StepKeys(m_measure->lineEdit(), [this](int by) { stepTo(by); });
     m_bag->setPlaceholderText(tr("bag or maker, if told apart"));
     m_bag->setAccessibleName(tr("Bag of the added shims"));
@@ -101,82 +147,46 @@ QString GirdleKit::summary() const {
         .arg(aside);
 }
 
-void GirdleKit::fillRow(int row, const std::string& shimName, const ShimFact& shim) {
-    const Units& units = m_session.units();
-    const Look look = screenLook();
-    const bool flagged = shim.isOffMarking(m_session.facts().rules);
-    QString place = tr("free");
-    if (shim.isSetAside) {
-        place = tr("set aside") + (shim.whyAside.empty() ? QString() : QStringLiteral(": ") + qtText(shim.whyAside));
-    } else if (shim.inStackAt) {
-        place = tr("in the stack at %1").arg(qtText(code(*shim.inStackAt)));
-    }
-    if (flagged) {
-        place = tr("✕ off its marking") + QStringLiteral(" · ") + place;
-    }
-    const auto value = shim.measured();
-    const QString texts[] = {qtText(shimName),
-                             qtText(format(shim.added.what.marked.value, units)),
-                             value ? qtText(format(*value, units)) : QStringLiteral("—"),
-                             QString::number(shim.readings.size()),
-                             value ? qtText(formatSigned(*shim.offMarking(), units)) : QString(),
-                             place};
-    for (int column = 0; column < columns; ++column) {
-        auto* item = new QTableWidgetItem(QStringLiteral(" ") + texts[column] + QStringLiteral(" "));
-        item->setTextAlignment((column == name || column == where ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
-        if (flagged) {
-            item->setForeground(look.out);
-        } else if (shim.isSetAside || (column == measured && !value)) {
-            item->setForeground(look.quiet);
-        }
-        m_table->setItem(row, column, item);
-    }
-}
-
 void GirdleKit::refresh() {
-    const std::string selected = selectedShim();
     m_instrument->refresh();
     m_summary->setText(summary());
-    const auto& shims = m_session.facts().shims;
-    {
+    const Facts& facts = m_session.facts();
+    std::vector<KitRow> rows;
+    for (const auto& [name, shim] : facts.shims) {
+        rows.push_back({name, shim.added.what.marked.value, shim.measured(), shim.offMarking(), shim.readings.size(),
+                        shim.isOffMarking(facts.rules), shim.isSetAside, shim.whyAside, shim.inStackAt});
+    }
+    m_table->put(std::move(rows));
+    if (m_table->selectedLine() < 0 && !m_table->rows().empty()) {
         const QSignalBlocker quiet(m_table);
-        m_table->setRowCount(static_cast<int>(shims.size()));
-        int row = 0;
-        for (const auto& [shimName, shim] : shims) {
-            fillRow(row++, shimName, shim);
-        }
-        selectShim(selected);
+        m_table->selectLine(0);
     }
     askToMeasure();
 }
 
 std::string GirdleKit::selectedShim() const {
-    const QTableWidgetItem* item = m_table->currentRow() < 0 ? nullptr : m_table->item(m_table->currentRow(), name);
-    return item == nullptr ? std::string() : coreText(item->text());
+    return m_table->selectedKey().value_or(std::string());
 }
 
 void GirdleKit::selectShim(const std::string& shim) {
-    const auto& shims = m_session.facts().shims;
-    const auto at = shims.find(shim);
-    if (at != shims.end()) {
-        m_table->setCurrentCell(static_cast<int>(std::distance(shims.begin(), at)), name);
-    } else if (m_table->currentRow() < 0 && m_table->rowCount() > 0) {
-        m_table->setCurrentCell(0, name);
+    if (!m_table->select(shim) && m_table->selectedLine() < 0 && !m_table->rows().empty()) {
+        m_table->selectLine(0);
     }
 }
 
 void GirdleKit::stepTo(int by) {
-    const int row = std::clamp(m_table->currentRow() + by, 0, std::max(0, m_table->rowCount() - 1));
-    m_table->setCurrentCell(row, name);
+    const int lines = static_cast<int>(m_table->rows().size());
+    m_table->selectLine(std::clamp(m_table->selectedLine() + by, lines > 0 ? 0 : -1, lines - 1));
 }
 
+/// The next in the order in which the list is shown, around its end.
 void GirdleKit::selectNextUnmeasured(const std::string& after) {
-    const auto& shims = m_session.facts().shims;
-    auto at = shims.upper_bound(after);
-    for (std::size_t i = 0; i < shims.size(); ++i, ++at) {
-        at = at == shims.end() ? shims.begin() : at;
-        if (at->second.readings.empty() && !at->second.isSetAside) {
-            selectShim(at->first);
+    const int lines = static_cast<int>(m_table->rows().size());
+    const int from = m_table->lineOf(after);
+    for (int i = 1; i <= lines; ++i) {
+        const int line = (from + i) % lines;
+        if (const KitRow* shim = m_table->at(line); shim->readings == 0 && !shim->isSetAside) {
+            m_table->selectLine(line);
             return;
         }
     }
@@ -256,11 +266,11 @@ void GirdleKit::setAside() {
         return;
     }
     if (at->second.isSetAside) {
-        m_session.append(ShimSetAside{shim, false, {}});
+        m_session.appendAndSay(ShimSetAside{shim, false, {}});
         return;
     }
     if (const auto why = askText(this, tr("Set aside"), tr("Why is %1 set aside?").arg(qtText(shim)))) {
-        m_session.append(ShimSetAside{shim, true, coreText(*why)});
+        m_session.appendAndSay(ShimSetAside{shim, true, coreText(*why)});
     }
 }
 

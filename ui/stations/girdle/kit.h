@@ -2,17 +2,18 @@
 #pragma once
 #include <QWidget>
 #include <session/record_session.h>
+#include <tables/table.h>
 #include <text/label.h>
 
 class QCheckBox;
 class QLineEdit;
-class QTableWidget;
 class QPushButton;
 
 namespace caprail {
 
 class EntryField;
 class InstrumentBox;
+struct KitRow;
 
 /// The shim kit: every shim with its marked and measured thickness and where it is. Shims are added many at once;
 /// micrometer readings go by name and value, or by value down the list.
@@ -24,22 +25,18 @@ public:
     void focusField();
     void selectShim(const std::string& shim);
     [[nodiscard]] std::string selectedShim() const;
-    [[nodiscard]] EntryField* addField() const { return m_add; }
-    [[nodiscard]] EntryField* measureField() const { return m_measure; }
-    [[nodiscard]] QTableWidget* table() const { return m_table; }
 
 private:
     void build();
     void askToAdd();
     void askToMeasure();
-    void fillRow(int row, const std::string& name, const ShimFact& shim);
     void stepTo(int by);
     /// After a reading: the next shim of the list that has none.
     void selectNextUnmeasured(const std::string& after);
     void setAside();
     [[nodiscard]] QString summary() const;
     RecordSession& m_session;
-    QTableWidget* m_table;
+    Table<KitRow, std::string>* m_table;
     Label* m_summary;
     EntryField* m_add;
     QLineEdit* m_bag;

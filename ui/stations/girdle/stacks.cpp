@@ -45,6 +45,9 @@ GirdleStacks::GirdleStacks(RecordSession& given, PlanRunner& runner, QWidget* pa
 }
 
 void GirdleStacks::build() {
+    m_field->setObjectName(QStringLiteral("stack"));
+    m_takeOver->setObjectName(QStringLiteral("takeOverPlan"));
+    m_pin->setObjectName(QStringLiteral("pinStack"));
     for (Label* label : {m_plan, m_unmet, m_built, m_flushness}) {
         label->setWordWrap(true);
         label->setTextInteractionFlags(Qt::TextSelectableByMouse);
@@ -215,26 +218,26 @@ void GirdleStacks::askForStack() {
 void GirdleStacks::takePlanOver() {
     if (const PlanOutcome* outcome = m_runner.outcome(); outcome != nullptr && outcome->plan) {
         // A copy: the first entry makes the facts, and with them the plan, anew.
-        session().appendAll(takeOver(StackPlan(*outcome->plan), facts(), assessment()));
+        session().appendAllAndSay(takeOver(StackPlan(*outcome->plan), facts(), assessment()));
     }
 }
 
 void GirdleStacks::togglePin() {
     if (facts().pins.contains(m_position)) {
-        session().append(StackPinned{m_position, false, {}});
+        session().appendAndSay(StackPinned{m_position, false, {}});
         return;
     }
     const auto built = facts().stacks.find(m_position);
     if (built != facts().stacks.end()) {
-        session().append(StackPinned{m_position, true, NameList{built->second.shims}});
+        session().appendAndSay(StackPinned{m_position, true, NameList{built->second.shims}});
     } else if (const PlannedStack* plan = planned()) {
-        session().append(StackPinned{m_position, true, NameList{plan->shims}});
+        session().appendAndSay(StackPinned{m_position, true, NameList{plan->shims}});
     }
 }
 
 void GirdleStacks::confirm() {
     if (auto entry = confirmStack(m_position, facts(), assessment())) {
-        session().append(std::move(*entry));
+        session().appendAndSay(std::move(*entry));
     }
 }
 
@@ -252,14 +255,16 @@ void GirdleStacks::setAsideFromStack() {
         return;
     }
     if (const auto why = askText(this, tr("Set aside"), tr("Why is %1 set aside?").arg(*shim))) {
-        session().append(ShimSetAside{coreText(*shim), true, coreText(*why)});
+        session().appendAndSay(ShimSetAside{coreText(*shim), true, coreText(*why)});
     }
 }
 
 void GirdleStacks::setObjective(int index) {
     RulesSet rules = facts().rules;
     rules.objective = static_cast<Objective>(index);
-    session().append(std::move(rules));
+    if (!session().append(std::move(rules))) {
+        refresh(m_position); // the box says what the rule is, not what was asked for
+    }
 }
 
 void GirdleStacks::focusField() {

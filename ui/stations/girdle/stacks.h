@@ -22,9 +22,6 @@ public:
     void refresh(Position selected) override;
     void focusField() override;
     bool type(const QString& text) override;
-    [[nodiscard]] EntryField* field() const { return m_field; }
-    [[nodiscard]] QPushButton* takeOverButton() const { return m_takeOver; }
-    [[nodiscard]] QPushButton* pinButton() const { return m_pin; }
 
 private:
     void build();

@@ -7,7 +7,9 @@
 #include <algorithm>
 #include <charts/spread_chart.h>
 #include <planview/plan_view.h>
-#include <session/cautions.h>
+#include <stations/common/diagram_tools.h>
+#include <stations/common/panel_stack.h>
+#include <stations/common/station_text.h>
 #include <stations/girdle/actions.h>
 #include <stations/girdle/board.h>
 #include <stations/girdle/feel.h>
@@ -16,9 +18,6 @@
 #include <stations/girdle/recheck.h>
 #include <stations/girdle/stacks.h>
 #include <stations/girdle/words.h>
-#include <stations/common/panel_stack.h>
-#include <stations/common/diagram_tools.h>
-#include <stations/common/station_text.h>
 #include <text/label.h>
 #include <text/plain_text.h>
 
@@ -36,6 +35,7 @@ GirdleStation::GirdleStation(RecordSession& given, QWidget* parent)
 }
 
 void GirdleStation::build() {
+    m_plan->setObjectName(QStringLiteral("plan"));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(8, 6, 8, 6);
     column->addWidget(buildBar());
@@ -115,7 +115,7 @@ QWidget* GirdleStation::buildBar() {
         row->addWidget(button);
         m_modes[i] = button;
     }
-    auto* caution = new Label(cautionFor(Station::girdle), bar);
+    auto* caution = new Label(cautionText(GirdleStation::cautions()), bar);
     caution->setForegroundRole(QPalette::PlaceholderText);
     caution->setWordWrap(true);
     row->addSpacing(10);
@@ -291,6 +291,17 @@ void GirdleStation::select(const QString& subject) {
 
 EntryField* GirdleStation::entryField() const {
     return m_mode == GirdleMode::gaps ? m_gaps->field() : nullptr;
+}
+
+QString GirdleStation::help() const {
+    return tr("Lay the straightedge across both pan rails, read the gap down to each washer, and type it: "
+              "57.5 thou, .0575, 1.46 mm, or the leaves in one slot, 22+23+12.5 thou. Two passes or more. "
+              "Enter the kit, measure its shims, take the plan over, build the stacks, and recheck each: "
+              "rocks, drags or loose.");
+}
+
+std::vector<Caution> GirdleStation::cautions() const {
+    return {Caution::counted};
 }
 
 } // namespace caprail

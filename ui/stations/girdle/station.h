@@ -30,6 +30,8 @@ class GirdleStation : public StationPanel {
 public:
     explicit GirdleStation(RecordSession& session, QWidget* parent = nullptr);
     [[nodiscard]] Station station() const override { return Station::girdle; }
+    [[nodiscard]] QString help() const override;
+    [[nodiscard]] std::vector<Caution> cautions() const override;
     void refresh() override;
     /// A position's code; the mode follows what that position needs first. "shims" opens the kit, "feel" the study of a feel.
     void select(const QString& subject) override;
@@ -39,14 +41,10 @@ public:
     [[nodiscard]] Position position() const { return m_position; }
     [[nodiscard]] QString subject() const override;
     [[nodiscard]] EntryField* entryField() const override;
-    [[nodiscard]] GirdleGaps* gaps() const { return m_gaps; }
-    [[nodiscard]] GirdleStacks* stacks() const { return m_stacks; }
     /// Built when first asked for, as the next one.
     [[nodiscard]] GirdleKit* kit();
     [[nodiscard]] GirdleRecheck* recheck();
     [[nodiscard]] GirdleFeel* feel();
-    [[nodiscard]] GirdleActions* actions() const { return m_actions; }
-    [[nodiscard]] PlanView* diagram() const { return m_plan; }
     [[nodiscard]] PlanRunner& planRunner() { return m_runner; }
 
 private:

@@ -42,14 +42,18 @@ HistoryLedger::HistoryLedger(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_search(new QLineEdit(this)), m_kind(new QComboBox(this)),
       m_person(new QComboBox(this)), m_state(new QComboBox(this)), m_count(new Label(this)),
       m_table(new EntriesTable(session, this)) {
+    m_table->setObjectName(QStringLiteral("entries"));
+    m_search->setObjectName(QStringLiteral("search"));
+    m_kind->setObjectName(QStringLiteral("kinds"));
+    m_state->setObjectName(QStringLiteral("states"));
     m_search->setPlaceholderText(tr("Find in the record: 3R, S014, 57.5, a name …"));
     m_search->setClearButtonEnabled(true);
     m_search->setAccessibleName(tr("Find in the record"));
     nameBox(*m_kind, tr("Kind of entry"));
     nameBox(*m_person, tr("Person"));
-    nameBox(*m_state, tr("Standing or struck"));
-    m_state->addItem(tr("standing and struck"), all);
-    m_state->addItem(tr("standing only"), live);
+    nameBox(*m_state, tr("Struck or not"));
+    m_state->addItem(tr("all entries"), all);
+    m_state->addItem(tr("not struck"), live);
     m_state->addItem(tr("struck only"), struckOnly);
     m_table->setEmptyText(tr("No entry is like this: change what is looked for above."));
     m_table->setSortingEnabled(false);

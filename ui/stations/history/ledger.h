@@ -22,10 +22,6 @@ public:
     void focusSearch();
     /// Takes the filters away where they hide it, and selects it.
     void showEntry(qint64 sequence);
-    [[nodiscard]] EntriesTable* table() const { return m_table; }
-    [[nodiscard]] QLineEdit* search() const { return m_search; }
-    [[nodiscard]] QComboBox* kindBox() const { return m_kind; }
-    [[nodiscard]] QComboBox* stateBox() const { return m_state; }
     /// The rows in sight as a table for a spreadsheet (RFC 4180, UTF-8).
     [[nodiscard]] QByteArray csv() const;
 

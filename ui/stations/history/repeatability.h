@@ -5,13 +5,15 @@
 #include <assessment/repeatability.h>
 #include <measure/gauge_study.h>
 #include <session/record_session.h>
+#include <tables/table.h>
 #include <text/label.h>
 
 class QComboBox;
 
 namespace caprail {
 
-class PlainTable;
+struct ScatterShare;
+struct ReadingCounts;
 
 /// How well people repeat themselves: the pooled scatter of each with each instrument over the record, and a study of
 /// one quantity that splits the scatter into places, people and repeatability, each held against the band that the readings
@@ -22,11 +24,6 @@ class HistoryRepeatability : public QWidget {
 public:
     explicit HistoryRepeatability(RecordSession& session, QWidget* parent = nullptr);
     void refresh();
-    [[nodiscard]] PlainTable* pooled() const { return m_pooled; }
-    [[nodiscard]] PlainTable* split() const { return m_split; }
-    [[nodiscard]] PlainTable* counts() const { return m_counts; }
-    [[nodiscard]] QComboBox* quantity() const { return m_quantity; }
-    [[nodiscard]] QString words() const;
 
 private:
     void build();
@@ -36,15 +33,17 @@ private:
     void showStudy();
     void showSplit(const GaugeStudy& study, const std::optional<Band>& band);
     void showCounts(const CrossedReadings& crossed);
-    void goTo(const QString& place);
+    /// To where the readings of a place are made.
+    void goTo(const std::string& place);
     RecordSession& m_session;
     ReadingsGathering m_readings;
     QTimer m_timer;
-    PlainTable* m_pooled;
+    using Who = std::tuple<MeasuredQuantity, std::string, std::string>;
+    Table<PersonalRepeatability, Who>* m_pooled;
     QComboBox* m_quantity;
     Label* m_words;
-    PlainTable* m_split;
-    PlainTable* m_counts;
+    Table<ScatterShare, std::size_t>* m_split;
+    Table<ReadingCounts, std::string>* m_counts;
 };
 
 } // namespace caprail

@@ -19,6 +19,7 @@ constexpr int repeatabilityTab = 2;
 
 HistoryStation::HistoryStation(RecordSession& given, QWidget* parent)
     : StationPanel(given, parent), m_tabs(new QTabWidget(this)), m_ledger(new HistoryLedger(given, this)) {
+    m_tabs->setObjectName(QStringLiteral("pages"));
     m_tabs->setDocumentMode(true);
     m_tabs->setFocusPolicy(Qt::NoFocus); // its bar takes the keyboard
     m_tabs->setAccessibleName(tr("History"));
@@ -92,6 +93,15 @@ void HistoryStation::select(const QString& subject) {
         m_tabs->setCurrentWidget(m_ledger);
         m_ledger->showEntry(entry);
     }
+}
+
+QString HistoryStation::help() const {
+    return tr("Every entry, in order; nothing is ever erased. Strike a wrong one with Delete and give the "
+              "reason. The verify history shows every round, fastener by fastener.");
+}
+
+std::vector<Caution> HistoryStation::cautions() const {
+    return {};
 }
 
 } // namespace caprail

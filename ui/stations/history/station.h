@@ -17,14 +17,14 @@ class HistoryStation : public StationPanel {
 public:
     explicit HistoryStation(RecordSession& session, QWidget* parent = nullptr);
     [[nodiscard]] Station station() const override { return Station::history; }
+    [[nodiscard]] QString help() const override;
+    [[nodiscard]] std::vector<Caution> cautions() const override;
     void refresh() override;
     /// "find" (the search field), "rounds", "repeatability", or an entry's number.
     void select(const QString& subject) override;
-    [[nodiscard]] HistoryLedger* ledgerPage() const { return m_ledger; }
     /// Built when first asked for, as the next one: they hold half a dozen tables.
     [[nodiscard]] HistoryVerify* verifyPage();
     [[nodiscard]] HistoryRepeatability* repeatabilityPage();
-    [[nodiscard]] QTabWidget* tabs() const { return m_tabs; }
 
 private:
     void fill(int tab, QWidget* page);

@@ -13,7 +13,6 @@
 #include <QTableView>
 #include <charts/verify_history_chart.h>
 #include <set>
-#include <stations/common/plain_table.h>
 #include <stations/history/files.h>
 #include <stations/history/matrix.h>
 #include <stations/common/station_text.h>
@@ -21,6 +20,13 @@
 #include <text/plain_text.h>
 
 namespace caprail {
+
+/// How often something moved: a fastener, or all that one wrench, person or round had to do with.
+struct MovementRow {
+    QString what;
+    std::int64_t moved = 0, pulled = 0;
+    Angle largest;
+};
 
 namespace {
 
@@ -49,11 +55,32 @@ void refill(QComboBox* box, const std::vector<std::pair<QString, QVariant>>& ite
     box->setCurrentIndex(std::max(0, box->findData(chosen)));
 }
 
-std::vector<QStringList> countRows(const std::vector<MovementCount>& counts, const Units& units) {
-    std::vector<QStringList> rows;
+Table<MovementRow, QString>* movementTable(const QString& name, const QString& what, const RecordSession& session,
+                                           QWidget* parent) {
+    return new Table<MovementRow, QString>(
+        name, &MovementRow::what,
+        {{.title = what, .text = [](const MovementRow& row) { return row.what; }},
+         {.title = HistoryVerify::tr("Moved"),
+          .text = [](const MovementRow& row) { return QString::number(row.moved); },
+          .value = [](const MovementRow& row) { return valueOf(row.moved); },
+          .isFigure = true},
+         {.title = HistoryVerify::tr("Pulled"),
+          .text = [](const MovementRow& row) { return QString::number(row.pulled); },
+          .value = [](const MovementRow& row) { return valueOf(row.pulled); },
+          .isFigure = true},
+         {.title = HistoryVerify::tr("Largest"),
+          .text =
+              [&session](const MovementRow& row) {
+                  return row.moved == 0 ? QString() : qtText(format(row.largest, session.units()));
+              },
+          .value = [](const MovementRow& row) { return row.moved == 0 ? SortValue() : valueOf(row.largest); }}},
+        parent);
+}
+
+std::vector<MovementRow> movementRows(const std::vector<MovementCount>& counts) {
+    std::vector<MovementRow> rows;
     for (const MovementCount& count : counts) {
-        rows.push_back({capitalised(qtText(count.what)), QString::number(count.moved), QString::number(count.pulled),
-                        count.moved == 0 ? QString() : qtText(format(count.largest, units))});
+        rows.push_back({capitalised(qtText(count.what)), count.moved, count.pulled, count.largest});
     }
     return rows;
 }
@@ -67,13 +94,10 @@ HistoryVerify::HistoryVerify(RecordSession& session, QWidget* parent)
       m_from(dayEdit(tr("from day"), this)), m_to(dayEdit(tr("to day"), this)), m_count(new Label(this)),
       m_matrix(new QTableView(this)), m_model(new HistoryMatrix(this)), m_chart(new VerifyHistoryChart(this)),
       m_review(new QTabWidget(this)),
-      m_places(new PlainTable(tr("Movements by place"), {tr("Place"), tr("Moved"), tr("Pulled"), tr("Largest")}, this)),
-      m_wrenches(
-          new PlainTable(tr("Movements by wrench"), {tr("Wrench"), tr("Moved"), tr("Pulled"), tr("Largest")}, this)),
-      m_people(
-          new PlainTable(tr("Movements by person"), {tr("Person"), tr("Moved"), tr("Pulled"), tr("Largest")}, this)),
-      m_perRound(
-          new PlainTable(tr("Movements by round"), {tr("Round"), tr("Moved"), tr("Pulled"), tr("Largest")}, this)),
+      m_places(movementTable(tr("Movements by place"), tr("Place"), session, this)),
+      m_wrenches(movementTable(tr("Movements by wrench"), tr("Wrench"), session, this)),
+      m_people(movementTable(tr("Movements by person"), tr("Person"), session, this)),
+      m_perRound(movementTable(tr("Movements by round"), tr("Round"), session, this)),
       m_trend(new Label(this)) {
     build();
 }
@@ -120,6 +144,12 @@ QWidget* HistoryVerify::buildFilters() {
 }
 
 void HistoryVerify::build() {
+    m_matrix->setObjectName(QStringLiteral("roundMatrix"));
+    m_cap->setObjectName(QStringLiteral("whichFasteners"));
+    m_outcome->setObjectName(QStringLiteral("outcome"));
+    m_order->setObjectName(QStringLiteral("rowOrder"));
+    m_from->setObjectName(QStringLiteral("fromDay"));
+    m_places->setObjectName(QStringLiteral("movementsByPlace"));
     m_matrix->setModel(m_model);
     m_matrix->setAccessibleName(tr("Outcome of every fastener in every round"));
     m_matrix->setTabKeyNavigation(false);
@@ -241,17 +271,15 @@ void HistoryVerify::showAnew() {
 void HistoryVerify::showReview() {
     const auto rows = reviewRows(m_history, m_visible, m_choice);
     const MovementReview review = reviewMovement(rows);
-    const Units& units = m_session.units();
-    m_places->show(countRows(review.fasteners, units));
-    m_wrenches->show(countRows(review.wrenches, units));
-    m_people->show(countRows(review.persons, units));
-    std::vector<QStringList> rounds;
+    m_places->put(movementRows(review.fasteners));
+    m_wrenches->put(movementRows(review.wrenches));
+    m_people->put(movementRows(review.persons));
+    std::vector<MovementRow> rounds;
     for (const RoundMovement& round : review.rounds) {
         rounds.push_back({qtText(m_history.rounds[static_cast<std::size_t>(round.round - 1)].name(m_history.hasBuilds)),
-                          QString::number(round.moved), QString::number(round.pulled),
-                          round.moved == 0 ? QString() : qtText(format(round.largest, units))});
+                          round.moved, round.pulled, round.largest});
     }
-    m_perRound->show(rounds);
+    m_perRound->put(std::move(rounds));
     m_trend->setText(m_history.rounds.empty()
                          ? tr("No verify round was made yet. Rounds are made at the fasteners station.")
                          : qtText(review.trendSentence));

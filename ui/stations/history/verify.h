@@ -2,6 +2,7 @@
 #pragma once
 #include <QWidget>
 #include <session/record_session.h>
+#include <tables/table.h>
 #include <text/label.h>
 #include <work/rounds.h>
 
@@ -13,7 +14,7 @@ class QTabWidget;
 namespace caprail {
 
 class HistoryMatrix;
-class PlainTable;
+struct MovementRow;
 class VerifyHistoryChart;
 
 /// All verify rounds: who checked what, when, with which wrench, and did anything move. The matrix fastener × round,
@@ -24,13 +25,7 @@ public:
     explicit HistoryVerify(RecordSession& session, QWidget* parent = nullptr);
     void refresh();
     void focusMatrix();
-    [[nodiscard]] QTableView* matrix() const { return m_matrix; }
     [[nodiscard]] const VisibleRounds& visible() const { return m_visible; }
-    [[nodiscard]] QComboBox* capBox() const { return m_cap; }
-    [[nodiscard]] QComboBox* outcomeBox() const { return m_outcome; }
-    [[nodiscard]] QComboBox* orderBox() const { return m_order; }
-    [[nodiscard]] QLineEdit* fromEdit() const { return m_from; }
-    [[nodiscard]] PlainTable* countTable() const { return m_places; }
     [[nodiscard]] QByteArray csv() const;
 
 signals:
@@ -57,7 +52,7 @@ private:
     HistoryMatrix* m_model;
     VerifyHistoryChart* m_chart;
     QTabWidget* m_review;
-    PlainTable *m_places, *m_wrenches, *m_people, *m_perRound;
+    Table<MovementRow, QString>*m_places, *m_wrenches, *m_people, *m_perRound;
     Label* m_trend;
 };
 

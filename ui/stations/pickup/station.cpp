@@ -3,14 +3,12 @@
 
 #include <QFormLayout>
 #include <QLineEdit>
-#include <QListWidget>
 #include <QPushButton>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <assessment/current_readings.h>
 #include <ledger/band_names.h>
 #include <ledger/expectations.h>
-#include <session/cautions.h>
 #include <stations/common/budget_window.h>
 #include <stations/common/entries_model.h>
 #include <stations/common/entries_table.h>
@@ -29,7 +27,14 @@
 namespace caprail {
 
 PickupStation::PickupStation(RecordSession& given, QWidget* parent)
-    : StationPanel(given, parent), m_section(new PickupSectionView(this)), m_terms(new QListWidget(this)),
+    : StationPanel(given, parent), m_section(new PickupSectionView(this)), m_terms(new List<PickupTerm, PickupTerm>(
+          tr("Terms of the stack-up"), [](PickupTerm term) { return term; },
+          {{.text =
+                [&given](PickupTerm term) {
+                    return capitalised(qtShown(term)) + QStringLiteral("\n     ") +
+                           termLine(given.facts(), term, given.units());
+                }}},
+          this)),
       m_how(new Label(this)), m_field(new EntryField(this)),
       m_instrument(new InstrumentBox(given, {InstrumentType::depthGauge, InstrumentType::calliper}, this)),
       m_temperature(new OptionalField(tr("Part's temperature"), tr("if it was measured: 21 °C, 70 °F"), m_field)),
@@ -41,16 +46,11 @@ PickupStation::PickupStation(RecordSession& given, QWidget* parent)
 }
 
 void PickupStation::build() {
-    m_terms->setAccessibleName(tr("Terms of the stack-up"));
     m_terms->setFixedHeight(fontMetrics().lineSpacing() * 11);
     m_terms->setSpacing(1);
-    m_terms->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    for (const auto& entry : allWords<PickupTerm>()) {
-        (new QListWidgetItem(m_terms))->setData(Qt::UserRole, static_cast<int>(entry.value));
-    }
-    connect(m_terms, &QListWidget::currentRowChanged, this, [this](int row) {
-        if (row >= 0) {
-            choose(allWords<PickupTerm>()[static_cast<std::size_t>(row)].value);
+    connect(m_terms, &ListView::lineSelected, this, [this](int line) {
+        if (const PickupTerm* term = m_terms->at(line)) {
+            choose(*term);
         }
     });
     for (Label* label : {m_how, m_verdict, m_advice}) {
@@ -60,7 +60,7 @@ void PickupStation::build() {
     large.setPointSizeF(large.pointSizeF() * 2.6);
     m_clearance->setFont(large);
     m_clearance->setAccessibleName(tr("Clearance under the pickup"));
-    auto* caution = new Label(cautionFor(Station::pickup), this);
+    auto* caution = new Label(cautionText(PickupStation::cautions()), this);
     caution->setWordWrap(true);
     caution->setForegroundRole(QPalette::PlaceholderText);
     m_entries->setColumnHidden(EntriesModel::time, true);
@@ -72,7 +72,7 @@ void PickupStation::build() {
                                     part->part == Part::plate || part->part == Part::pickup));
     });
     new StepKeys(m_field->lineEdit(), [this](int by) {
-        m_terms->setCurrentRow(std::clamp(m_terms->currentRow() + by, 0, m_terms->count() - 1));
+        m_terms->selectLine(std::clamp(m_terms->selectedLine() + by, 0, m_terms->count() - 1));
     });
     connect(m_change, &QPushButton::clicked, this, &PickupStation::changePart);
 
@@ -114,11 +114,11 @@ void PickupStation::refresh() {
     const Units& units = session().units();
     m_instrument->refresh();
     m_entries->refresh();
-    for (int row = 0; row < m_terms->count(); ++row) {
-        const PickupTerm term = allWords<PickupTerm>()[static_cast<std::size_t>(row)].value;
-        m_terms->item(row)->setText(capitalised(qtShown(term)) + QStringLiteral("\n     ") +
-                                    termLine(facts, term, units));
+    std::vector<PickupTerm> terms;
+    for (const auto& entry : allWords<PickupTerm>()) {
+        terms.push_back(entry.value);
     }
+    m_terms->put(std::move(terms));
     const Look look = screenLook();
     const auto check = std::ranges::find(assessment.checks, CheckKind::pickup, &Check::kind);
     const CheckState state = check == assessment.checks.end() ? CheckState::notDone : check->state;
@@ -152,7 +152,7 @@ void PickupStation::refresh() {
 
 void PickupStation::choose(PickupTerm term) {
     m_term = term;
-    m_terms->setCurrentRow(static_cast<int>(term));
+    m_terms->select(term);
     m_how->setText(howToMeasure(term));
     m_temperature->follow(qtWord(term));
     m_change->setText(tr("Another %1 is fitted…").arg(qtShown(partOf(term))));
@@ -182,7 +182,7 @@ Result<void> PickupStation::store(PickupTerm term, const Entered<Length>& value)
     if (!stored) {
         return tl::unexpected(stored.error());
     }
-    m_terms->setCurrentRow((static_cast<int>(term) + 1) % m_terms->count());
+    m_terms->selectLine((m_terms->lineOf(term) + 1) % m_terms->count());
     return {};
 }
 
@@ -191,7 +191,7 @@ void PickupStation::changePart() {
     const auto what = askText(this, tr("Another %1").arg(qtShown(part)),
                               tr("Which %1 is fitted now, or what was done to it?").arg(qtShown(part)));
     if (what) {
-        session().append(PartChanged{part, {}, coreText(*what)});
+        session().appendAndSay(PartChanged{part, {}, coreText(*what)});
     }
 }
 
@@ -202,6 +202,16 @@ void PickupStation::select(const QString& subject) {
         }
     }
     m_field->setFocus();
+}
+
+QString PickupStation::help() const {
+    return tr("Clearance under the pickup: pan depth, plus the compressed gasket, plus the girdle plate "
+              "between, minus how far the pickup hangs below the rail. Read each term twice. It must be "
+              "right before anything is sealed.");
+}
+
+std::vector<Caution> PickupStation::cautions() const {
+    return {Caution::stand};
 }
 
 } // namespace caprail

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <stations/common/station.h>
+#include <tables/table.h>
 #include <text/label.h>
 
-class QListWidget;
 class QPushButton;
 
 namespace caprail {
@@ -23,13 +23,14 @@ class PickupStation : public StationPanel {
 public:
     explicit PickupStation(RecordSession& session, QWidget* parent = nullptr);
     [[nodiscard]] Station station() const override { return Station::pickup; }
+    [[nodiscard]] QString help() const override;
+    [[nodiscard]] std::vector<Caution> cautions() const override;
     void refresh() override;
     /// A term's name ("pan depth") or a part's ("gasket").
     void select(const QString& subject) override;
     [[nodiscard]] EntryField* entryField() const override { return m_field; }
     [[nodiscard]] QString subject() const override { return QStringLiteral("pickup"); }
     [[nodiscard]] PickupTerm term() const { return m_term; }
-    [[nodiscard]] EntryField* field() const { return m_field; }
     [[nodiscard]] OptionalField* temperature() const { return m_temperature; }
 
 private:
@@ -40,7 +41,7 @@ private:
     void changePart();
     PickupTerm m_term = PickupTerm::panDepth;
     PickupSectionView* m_section;
-    QListWidget* m_terms;
+    List<PickupTerm, PickupTerm>* m_terms;
     Label* m_how;
     EntryField* m_field;
     InstrumentBox* m_instrument;

@@ -4,29 +4,11 @@
 #include <algorithm>
 #include <session/look.h>
 #include <stations/common/station_text.h>
+#include <tables/column.h>
 
 namespace caprail {
 
 namespace {
-
-/// Worse comes later: a mark that stands for several checks shows the worst of them.
-int severity(CheckState state) {
-    switch (state) {
-    case CheckState::good:
-        return 0;
-    case CheckState::notDone:
-        return 1;
-    case CheckState::tooCloseToCall:
-        return 2;
-    case CheckState::notProven:
-        return 3;
-    case CheckState::stale:
-        return 4;
-    case CheckState::out:
-        break;
-    }
-    return 5;
-}
 
 const Check* trialCheck(const Assessment& assessment, const TrialId& id) {
     const auto at = std::ranges::find_if(assessment.checks, [&](const Check& check) {
@@ -45,7 +27,7 @@ PlanMark trialMark(const RecordSession& session, const QString& place, const std
     for (const TrialId& item : items) {
         const Check* check = trialCheck(session.assessment(), item);
         const CheckState state = check == nullptr ? CheckState::notDone : check->state;
-        if (severity(state) > severity(mark.state)) {
+        if (severity(state) < severity(mark.state)) { // a mark that stands for several shows the worst
             mark.state = state;
         }
         const auto result = session.facts().trialFits.find(item);

@@ -3,30 +3,35 @@
 
 #include <QHBoxLayout>
 #include <QLineEdit>
-#include <QListWidget>
 #include <QPushButton>
 #include <QStackedWidget>
 #include <algorithm>
+#include <base/say.h>
 #include <planview/plan_view.h>
-#include <session/cautions.h>
 #include <session/look.h>
 #include <stations/common/checks_view.h>
+#include <stations/common/diagram_tools.h>
 #include <stations/common/entries_model.h>
 #include <stations/common/entries_table.h>
 #include <stations/common/entry_field.h>
 #include <stations/common/findings.h>
-#include <stations/trial_fit/diagram.h>
-#include <stations/common/diagram_tools.h>
 #include <stations/common/station_text.h>
 #include <stations/common/step_keys.h>
 #include <stations/common/tab_order.h>
+#include <stations/trial_fit/diagram.h>
 #include <stations/trial_fit/way.h>
 #include <text/label.h>
 #include <text/plain_text.h>
-#include <base/say.h>
 #include <work/trial_answer.h>
 
 namespace caprail {
+
+/// What is looked at, how it stands, and what was answered.
+struct TrialRow {
+    TrialId item;
+    CheckState state = CheckState::notDone;
+    std::optional<TrialFitResult> answer;
+};
 
 namespace {
 
@@ -53,11 +58,27 @@ QString describeAnswer(const TrialFitResult& answer, const Units& units) {
     return words;
 }
 
+QString lineText(const TrialRow& row, const Units& units) {
+    QString text = sign(row.state) + QStringLiteral("  ") + titleOf(row.item);
+    if (row.answer) {
+        text += QStringLiteral("  —  ") + describeAnswer(*row.answer, units);
+    }
+    if (row.state == CheckState::stale) {
+        text += TrialFitStation::tr("  (%1)").arg(stateWord(row.state));
+    }
+    return text;
+}
+
 } // namespace
 
 TrialFitStation::TrialFitStation(RecordSession& given, QWidget* parent)
     : StationPanel(given, parent), m_way(new TrialFitWay(given, this)), m_plan(new PlanView(this)),
-      m_rows(new QListWidget(this)), m_gate(new Label(this)), m_entry(new QStackedWidget(this)),
+      m_rows(new List<TrialRow, TrialId>(
+          tr("What is looked at in the trial fit"), &TrialRow::item,
+          {{.text = [&given](const TrialRow& row) { return lineText(row, given.units()); },
+            .ink = [](const TrialRow& row,
+                      const Look& look) { return row.state == CheckState::notDone ? look.ink : look.of(row.state); }}},
+          this)), m_gate(new Label(this)), m_entry(new QStackedWidget(this)),
       m_field(new EntryField(this)), m_pass(new QPushButton(tr("&Pass"), this)),
       m_fail(new QPushButton(tr("Fai&l"), this)), m_holding(new ChecksView(given, this)),
       m_entries(new EntriesTable(given, this)) {
@@ -66,16 +87,14 @@ TrialFitStation::TrialFitStation(RecordSession& given, QWidget* parent)
 }
 
 void TrialFitStation::build() {
+    m_holding->setObjectName(QStringLiteral("holding"));
     QFont large = font();
     large.setPointSizeF(large.pointSizeF() * 1.2);
     m_rows->setFont(large);
     m_rows->setSpacing(3);
-    m_rows->setAccessibleName(tr("What is looked at in the trial fit"));
-    m_rows->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    connect(m_rows, &QListWidget::currentRowChanged, this, [this](int row) {
-        const auto all = items();
-        if (row >= 0 && static_cast<std::size_t>(row) < all.size()) {
-            choose(all[static_cast<std::size_t>(row)]);
+    connect(m_rows, &ListView::lineSelected, this, [this](int line) {
+        if (const TrialRow* row = m_rows->at(line)) {
+            choose(TrialId(row->item));
         }
     });
     m_gate->setFont(large);
@@ -116,7 +135,7 @@ void TrialFitStation::build() {
     m_entry->addWidget(open);
     m_entry->addWidget(m_holding);
     m_entry->setMinimumHeight(210);
-    auto* caution = new Label(cautionFor(Station::trialFit), this);
+    auto* caution = new Label(cautionText(TrialFitStation::cautions()), this);
     caution->setWordWrap(true);
     caution->setForegroundRole(QPalette::PlaceholderText);
 
@@ -153,26 +172,15 @@ std::vector<TrialId> TrialFitStation::items() const {
 }
 
 void TrialFitStation::fillRows() {
-    const QSignalBlocker quiet(m_rows);
-    const Look look = screenLook();
-    const auto all = items();
-    m_rows->clear();
-    for (const TrialId& id : all) {
+    const auto& answers = session().facts().trialFits;
+    std::vector<TrialRow> rows;
+    for (const TrialId& id : items()) {
         const Check* check = checkOf(session().assessment(), id);
-        const CheckState state = check == nullptr ? CheckState::notDone : check->state;
-        QString text = sign(state) + QStringLiteral("  ") + titleOf(id);
-        const auto given = session().facts().trialFits.find(id);
-        if (given != session().facts().trialFits.end()) {
-            text += QStringLiteral("  —  ") + describeAnswer(given->second.what, session().units());
-        }
-        if (state == CheckState::stale) {
-            text += tr("  (%1)").arg(stateWord(state));
-        }
-        auto* item = new QListWidgetItem(text, m_rows);
-        item->setForeground(state == CheckState::notDone ? look.ink : look.of(state));
+        const auto given = answers.find(id);
+        rows.push_back({id, check == nullptr ? CheckState::notDone : check->state,
+                        given == answers.end() ? std::nullopt : std::optional(given->second.what)});
     }
-    const auto row = std::ranges::find(all, m_item) - all.begin();
-    m_rows->setCurrentRow(static_cast<int>(row));
+    m_rows->put(std::move(rows));
     const int high = m_rows->sizeHintForRow(0) + 2 * m_rows->spacing();
     m_rows->setMaximumHeight(std::max(high, 1) * std::max(m_rows->count(), 1) + 2 * m_rows->frameWidth() + high / 2);
 }
@@ -210,11 +218,9 @@ void TrialFitStation::refresh() {
 
 void TrialFitStation::choose(TrialId id) {
     m_item = id;
-    const auto all = items();
-    const auto row = std::ranges::find(all, id);
-    if (row != all.end()) {
+    {
         const QSignalBlocker quiet(m_rows);
-        m_rows->setCurrentRow(static_cast<int>(row - all.begin()));
+        m_rows->select(id);
     }
     refreshPlan();
     askForAnswer();
@@ -255,7 +261,7 @@ void TrialFitStation::chooseOnPlan(const QString& place) {
 }
 
 void TrialFitStation::step(int by) {
-    m_rows->setCurrentRow(std::clamp(m_rows->currentRow() + by, 0, m_rows->count() - 1));
+    m_rows->selectLine(std::clamp(m_rows->selectedLine() + by, 0, m_rows->count() - 1));
 }
 
 void TrialFitStation::askForAnswer() {
@@ -282,7 +288,7 @@ Result<void> TrialFitStation::store(const QString& text) {
     if (isFail) {
         const std::string place = here.second == 0 ? std::string() : "throw " + std::to_string(here.second);
         const std::string seen = note.empty() ? Core::say("trial fit failed: %1", shown(here.first)) : note;
-        session().append(FindingOpened{nextFinding(session().facts()), place, seen});
+        session().appendAndSay(FindingOpened{nextFinding(session().facts()), place, seen});
     }
     step(1);
     return {};
@@ -302,6 +308,16 @@ void TrialFitStation::select(const QString& subject) {
         }
     }
     m_field->setFocus();
+}
+
+QString TrialFitStation::help() const {
+    return tr("With the girdle on its stacks: which way round it goes, and that dipstick, pickup tube, "
+              "counterweights and rod bolts are clear through two turns by hand. It unlocks once every "
+              "stack was rechecked.");
+}
+
+std::vector<Caution> TrialFitStation::cautions() const {
+    return {Caution::crank, Caution::stand};
 }
 
 } // namespace caprail

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <stations/common/station.h>
+#include <tables/table.h>
 #include <text/label.h>
 
-class QListWidget;
 class QPushButton;
 class QStackedWidget;
 
@@ -14,6 +14,7 @@ class EntriesTable;
 class EntryField;
 class PlanView;
 class TrialFitWay;
+struct TrialRow;
 
 /// The trial fit: the girdle laid on its stacks, and what is looked at then, once for the engine and once per throw.
 /// p, f or a measured clearance answers an item and goes on to the next; a fail opens a finding. While the gate is
@@ -23,15 +24,14 @@ class TrialFitStation : public StationPanel {
 public:
     explicit TrialFitStation(RecordSession& session, QWidget* parent = nullptr);
     [[nodiscard]] Station station() const override { return Station::trialFit; }
+    [[nodiscard]] QString help() const override;
+    [[nodiscard]] std::vector<Caution> cautions() const override;
     void refresh() override;
     /// "way", "throw-2" or an item's name.
     void select(const QString& subject) override;
-    [[nodiscard]] EntryField* field() const { return m_field; }
     [[nodiscard]] QString subject() const override;
     [[nodiscard]] EntryField* entryField() const override { return m_field; }
-    [[nodiscard]] TrialFitWay* way() const { return m_way; }
     [[nodiscard]] TrialId item() const { return m_item; }
-    [[nodiscard]] ChecksView* holding() const { return m_holding; }
 
 private:
     void build();
@@ -48,7 +48,7 @@ private:
     TrialId m_item{TrialItem::dipstick, 0};
     TrialFitWay* m_way;
     PlanView* m_plan;
-    QListWidget* m_rows;
+    List<TrialRow, TrialId>* m_rows;
     Label* m_gate;
     QStackedWidget* m_entry; ///< the field, or what holds the gate
     EntryField* m_field;

@@ -16,7 +16,6 @@ public:
     explicit TrialFitWay(RecordSession& session, QWidget* parent = nullptr);
     void refresh();
     [[nodiscard]] QPushButton* button() const { return m_set; }
-    [[nodiscard]] QComboBox* sideBox() const { return m_side; }
 
 private:
     void store();

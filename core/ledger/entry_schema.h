@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <string>
+
+namespace caprail {
+
+/// JSON Schema (draft 2020-12) of one entry as JSON: what `caprail append` takes and what a ledger as text has on each
+/// line. Made from the kinds' own description. A quantity may be given by its number or by what was typed for it. What
+/// only the rules of the work refuse (a cap that the engine lacks) is not in it.
+std::string entrySchema();
+
+/// The same for a person: every kind with its members, a line each.
+std::string entryManual();
+
+} // namespace caprail
