@@ -2,6 +2,7 @@
 #include "assessment_json.h"
 
 #include <QJsonArray>
+#include <assessment/beside_verdict.h>
 #include <assessment/fastener_groups.h>
 #include <assessment/program_findings.h>
 #include <assessment/review.h>
@@ -53,14 +54,6 @@ QJsonObject judgedJson(const Judged& judged) {
     return json;
 }
 
-/// "p 99 %, C 1.2": beside a verdict.
-QString besideVerdict(const Judged& judged) {
-    return judged.conformity ? QStringLiteral(" [p %1 %, C %2]")
-                                   .arg(judged.conformity->probability * 100, 0, 'f', 1)
-                                   .arg(judged.conformity->capability, 0, 'f', 2)
-                             : QString();
-}
-
 QJsonObject checkJson(const Check& check) {
     QJsonArray restsOn;
     for (const std::int64_t entry : check.restsOn) {
@@ -86,6 +79,19 @@ QJsonValue optionalLength(const std::optional<Length>& length) {
     return length ? QJsonValue(qint64{length->value()}) : QJsonValue();
 }
 
+/// What the verdict of a stack stands on.
+QString carrierOf(const StackResult& stack) {
+    switch (stack.carriedBy) {
+    case ResidualBy::bracket:
+        return QStringLiteral("bracket");
+    case ResidualBy::feel:
+        return QStringLiteral("feel");
+    case ResidualBy::arithmetic:
+        break;
+    }
+    return QStringLiteral("arithmetic");
+}
+
 QJsonObject positionsJson(const Assessment& a) {
     QJsonObject positions;
     for (const auto& [position, gap] : a.gaps) {
@@ -106,6 +112,7 @@ QJsonObject positionsJson(const Assessment& a) {
             json["thickness_nm"] = qint64{stack->second.thickness.value()};
             json["residual_nm"] = optionalLength(stack->second.residual);
             json["carried_residual_nm"] = optionalLength(stack->second.carriedResidual);
+            json["carried_by"] = carrierOf(stack->second);
         }
         positions[q(code(position))] = json;
     }
@@ -217,7 +224,7 @@ QString assessmentText(const Facts& facts, const Assessment& a, const Units& uni
                 " gaps accepted, spread " + q(format(*a.survey.spread, units)) + "\n";
     }
     if (a.weaklyMeasured > 0) {
-        text += QString::number(a.weaklyMeasured) + " verdicts are weakly measured (capability below 1)\n";
+        text += q(weaklyMeasuredSentence(a.weaklyMeasured)) + "\n";
     }
     for (const Deviation& deviation : facts.deviations) {
         text += "Deviation, entry " + QString::number(deviation.entry) + ", " + line(deviation.person) + ": " +
@@ -239,7 +246,8 @@ QString assessmentText(const Facts& facts, const Assessment& a, const Units& uni
         text += "    " + q(word(check.state)).leftJustified(18) + line(check.title);
         text += check.sentence.empty() ? QString() : ": " + line(check.sentence);
         for (const Judged& judged : check.judged) {
-            text += besideVerdict(judged);
+            const std::string beside = besideVerdict(judged, units);
+            text += beside.empty() ? QString() : " [" + q(beside) + "]";
         }
         text += check.remedy.empty() ? QString() : " → " + line(check.remedy);
         text += "\n";

@@ -43,9 +43,9 @@ DecisionRule Assessing::rule() const {
 }
 
 const Judged& Assessing::judge(Check& check, std::string name, Length value, const Uncertainty& uncertainty,
-                               const Band& band) const {
+                               const Band& band, std::optional<DecisionRule> as) const {
     Judged judged{std::move(name), value, uncertainty, band, CheckState::notProven, {}, {}};
-    judged.state = stateOf(caprail::judge(value, uncertainty, band, rule()));
+    judged.state = stateOf(caprail::judge(value, uncertainty, band, as.value_or(rule())));
     if (const auto* known = uncertainty.known()) {
         judged.conformity = conformity(value, known->standard, band);
     }

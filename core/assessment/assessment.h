@@ -45,6 +45,7 @@ struct StackResult {
     /// By the straightedge alone, where it knows it: the bracket, or the tried feel.
     std::optional<Length> feltResidual;
     Uncertainty feltUncertainty;
+    ResidualBy feltBy = ResidualBy::bracket;
 };
 
 /// One bearing.

@@ -10,11 +10,10 @@ namespace caprail {
 
 namespace {
 
-/// The flatness of the straightedge of a recheck, as it was then known.
-UncertaintyBudget flatnessOf(const Facts& facts, const Seen<RecheckMade>& recheck) {
+/// The flatness of a straightedge, as it was known when an entry was made.
+UncertaintyBudget flatnessOf(const Facts& facts, const std::string& name, std::int64_t entry) {
     UncertaintyBudget budget;
-    const std::string& name = recheck.what.instrument;
-    const InstrumentAdded* edge = facts.instrumentAt(name, recheck.entry);
+    const InstrumentAdded* edge = facts.instrumentAt(name, entry);
     if (edge == nullptr) {
         budget.missing.push_back({Missing::What::straightedge, {}});
     } else if (!edge->limitOfError || edge->limitOfError->value <= Length()) {
@@ -130,7 +129,7 @@ std::optional<FeltResidual> bracketOf(const Facts& facts, const Seen<RecheckMade
         (other.missing.empty() && ends.missing.empty() && other.combined() > ends.combined())) {
         std::swap(ends, other);
     }
-    ends = together(std::move(ends), flatnessOf(facts, recheck));
+    ends = together(std::move(ends), flatnessOf(facts, r.instrument, recheck.entry));
     const double half = static_cast<double>((thicker + thinner).value()) / 2;
     UncertaintyTerm between;
     between.name = Core::say("bracket");
@@ -148,12 +147,19 @@ std::optional<FeltResidual> bracketOf(const Facts& facts, const Seen<RecheckMade
     return FeltResidual{middle, Uncertainty(known)};
 }
 
+Uncertainty bracketEnd(const Facts& facts, const Exchange& exchange, const std::string& straightedge,
+                       const Scatter& shims) {
+    return {together(exchangeBudgetOf(facts, exchange.in, exchange.out, shims),
+                     flatnessOf(facts, straightedge, facts.lastEntry + 1)),
+            coverageOf(facts)};
+}
+
 std::optional<FeltResidual> byFeel(const Facts& facts, const Seen<RecheckMade>& recheck) {
     if (recheck.what.feel != Feel::drags) {
         return {};
     }
     const auto limit = feelLimitAt(facts, recheck.person, recheck.what.instrument, recheck.entry, recheck.time);
-    const Uncertainty flatness(flatnessOf(facts, recheck), coverageOf(facts));
+    const Uncertainty flatness(flatnessOf(facts, recheck.what.instrument, recheck.entry), coverageOf(facts));
     if (!limit || !flatness.isKnown()) {
         return {};
     }

@@ -28,6 +28,10 @@ struct FeltResidual {
 /// `shims`: how readings of shims scatter (budget_of.h).
 std::optional<FeltResidual> bracketOf(const Facts&, const Seen<RecheckMade>&, const Scatter& shims);
 
+/// What is left of the uncertainty at one end of a bracket once an exchange was felt as it should be: that of its
+/// thickness, and of a straightedge's flatness as it is known now.
+Uncertainty bracketEnd(const Facts&, const Exchange&, const std::string& straightedge, const Scatter& shims);
+
 /// A recheck that drags, by a person whose feel was tried with that straightedge within the year before: the residual
 /// lies within −δ to +δ of the study (feel_study.h), and the straightedge's flatness besides. None otherwise.
 std::optional<FeltResidual> byFeel(const Facts&, const Seen<RecheckMade>&);

@@ -31,7 +31,8 @@ Length halfWidthOf(const GapReading& gap, const InstrumentAdded* set) {
     return Length(step.value() / 2);
 }
 
-/// The straightedge of a reading: the one that it names, else the worst that was known then.
+/// The worst of the straightedges that lay across the rails. A reading that names none leaves it unknown, however many
+/// the record lists: if one of them were taken for it, a worse one left out of the list would make the reading better.
 struct Straightedge {
     std::string name;
     std::optional<Length> limit;
@@ -51,16 +52,10 @@ struct Straightedge {
 Straightedge straightedgeBehind(const Facts& facts, std::span<const Seen<GapReading>> readings) {
     Straightedge worst;
     for (const auto& reading : readings) {
-        if (reading.what.straightedge && !reading.what.straightedge->empty()) {
-            worst.take(*reading.what.straightedge, facts.instrumentAt(*reading.what.straightedge, reading.entry));
-            continue;
+        if (!reading.what.straightedge || reading.what.straightedge->empty()) {
+            return {};
         }
-        for (const auto& [name, fact] : facts.instruments) {
-            const InstrumentAdded* known = fact.inForce(reading.entry);
-            if (known != nullptr && known->type == InstrumentType::straightedge) {
-                worst.take(name, known);
-            }
-        }
+        worst.take(*reading.what.straightedge, facts.instrumentAt(*reading.what.straightedge, reading.entry));
     }
     return worst;
 }

@@ -205,6 +205,9 @@ UncertaintyBudget formBudgetOf(const Facts& facts, JournalId j, const Scatters& 
     MeasuredTerm one = termOf(facts, Core::say("journal"), journal, diameterOf, scatters.journals);
     one.readings = fewest->second.size();
     one.people = peopleIn(fewest->second);
+    if (peopleIn(journal) == 1) {
+        one.scatter.people.reset(); // whatever that person reads too much drops out of the difference
+    }
     if (instrumentsBehind(facts, journal, diameterOf).isOne()) {
         shareZero(one);
     }

@@ -22,7 +22,9 @@ struct Assessing {
     /// Holds a value with what its budget comes to against a band, by the record's rules, and notes it in the check.
     const Judged& judge(Check&, std::string name, Length value, const UncertaintyBudget&, const Band&) const;
     /// The same for an uncertainty that was worked out another way; then what would do is not known.
-    const Judged& judge(Check&, std::string name, Length value, const Uncertainty&, const Band&) const;
+    /// `as`: by another rule than the record's.
+    const Judged& judge(Check&, std::string name, Length value, const Uncertainty&, const Band&,
+                        std::optional<DecisionRule> as = {}) const;
     /// Gives the check the worst of the states of what was judged; what is missing, or what would do, as its remedy.
     /// `whenOut` and `whenTooClose` are the remedies for these.
     void settle(Check&, const std::string& whenOut, const std::string& whenTooClose) const;

@@ -72,12 +72,23 @@ FeelConclusion concludeFeel(const FeelStudyFact& study, std::optional<std::int64
         if (conclusion.deltaRocks && conclusion.deltaLoose) {
             conclusion.delta = std::max(*conclusion.deltaRocks, *conclusion.deltaLoose);
         } else {
+            conclusion.putsNoBound = true;
             conclusion.missing = Core::say("The answers put no bound to the step that is felt: try higher and lower "
                                            "steps, and more of them.");
         }
     }
     return conclusion;
 }
+
+namespace {
+
+constexpr std::int64_t day = 86'400'000; // milliseconds
+
+bool isWithinTheYear(UtcTime last, UtcTime now) {
+    return now.milliseconds - last.milliseconds <= feelStudyDays * day;
+}
+
+} // namespace
 
 std::optional<Length> feelLimitAt(const Facts& facts, const std::string& person, const std::string& straightedge,
                                   std::int64_t entry, UtcTime time) {
@@ -88,12 +99,49 @@ std::optional<Length> feelLimitAt(const Facts& facts, const std::string& person,
             continue;
         }
         const FeelConclusion conclusion = concludeFeel(study, entry);
-        constexpr std::int64_t day = 86'400'000;
-        if (conclusion.delta && time.milliseconds - conclusion.last.milliseconds <= feelStudyDays * day) {
+        if (conclusion.putsNoBound) {
+            newest.reset();
+        } else if (conclusion.delta && isWithinTheYear(conclusion.last, time)) {
             newest = conclusion.delta;
         }
     }
     return newest;
+}
+
+bool FeelStanding::stands(UtcTime now) const {
+    return conclusion.delta && isWithinTheYear(conclusion.last, now);
+}
+
+std::optional<Date> FeelStanding::due() const {
+    return conclusion.delta ? std::optional(Date{dateOf(conclusion.last).days + feelStudyDays}) : std::nullopt;
+}
+
+std::vector<FeelStanding> feelStandings(const Facts& facts) {
+    std::map<std::pair<std::string, std::string>, FeelStanding> standings;
+    for (const auto& [number, study] : facts.feelStudies) {
+        const FeelStudyBegun& begun = study.begun.what;
+        FeelConclusion conclusion = concludeFeel(study);
+        const bool counts = conclusion.delta || conclusion.putsNoBound;
+        auto& standing = standings[{begun.whose, begun.straightedge}];
+        const bool isCounted = standing.conclusion.delta || standing.conclusion.putsNoBound;
+        if (counts || !isCounted) {
+            standing = {begun.whose, begun.straightedge, number, std::move(conclusion)};
+        }
+    }
+    std::vector<FeelStanding> list;
+    list.reserve(standings.size());
+    for (auto& [who, standing] : standings) {
+        list.push_back(std::move(standing));
+    }
+    return list;
+}
+
+std::optional<FeelStanding> feelStandingOf(const Facts& facts, const std::string& person,
+                                           const std::string& straightedge) {
+    const auto all = feelStandings(facts);
+    const auto at = std::ranges::find_if(
+        all, [&](const FeelStanding& s) { return s.person == person && s.straightedge == straightedge; });
+    return at == all.end() ? std::nullopt : std::optional(*at);
 }
 
 std::vector<Length> feelOrder(std::vector<Length> heights, std::size_t answers, std::uint32_t seed) {

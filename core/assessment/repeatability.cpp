@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <assessment/current_readings.h>
+#include <ledger/band_names.h>
 #include <base/say.h>
 #include <set>
 
@@ -188,6 +189,53 @@ CrossedReadings ReadingsByPerson::crossed(MeasuredQuantity quantity) const {
         }
     }
     return result;
+}
+
+namespace {
+
+std::optional<StudyBand> bandNamed(const Facts& facts, std::string_view name) {
+    const BandFact* band = facts.bandNamed(name);
+    return band == nullptr ? std::nullopt : std::optional(StudyBand{std::string(name), band->band});
+}
+
+/// Of mains and rods the narrower one, where the places are of both; of shells, which fit either, too.
+std::optional<StudyBand> clearanceBand(const Facts& facts, const std::vector<std::string>& places, bool areShells) {
+    const auto areOf = [&](std::string_view kind) {
+        return areShells || std::ranges::any_of(places, [&](const std::string& p) { return p.starts_with(kind); });
+    };
+    const auto mains = areOf("main") ? bandNamed(facts, bands::mainClearance) : std::nullopt;
+    const auto rods = areOf("rod") ? bandNamed(facts, bands::rodClearance) : std::nullopt;
+    const auto width = [](const StudyBand& b) { return b.band.hi() - b.band.lo(); };
+    return !mains || (rods && width(*rods) < width(*mains)) ? rods : mains;
+}
+
+} // namespace
+
+std::optional<StudyBand> bandOfStudy(const Facts& facts, const CrossedReadings& crossed) {
+    switch (crossed.quantity) {
+    case MeasuredQuantity::gap:
+    case MeasuredQuantity::shim:
+        return bandNamed(facts, bands::residual);
+    case MeasuredQuantity::journal:
+    case MeasuredQuantity::bore:
+    case MeasuredQuantity::shell:
+        return clearanceBand(facts, crossed.places, crossed.quantity == MeasuredQuantity::shell);
+    case MeasuredQuantity::pickup:
+        return bandNamed(facts, bands::pickupClearance);
+    case MeasuredQuantity::fit:
+        break;
+    }
+    std::optional<StudyBand> own;
+    for (const std::string& place : crossed.places) {
+        const auto at = std::ranges::find_if(facts.bands, [&](const auto& band) {
+            return place.starts_with(band.first + ",");
+        });
+        if (at == facts.bands.end() || (own && own->name != at->first)) {
+            return {};
+        }
+        own = StudyBand{at->first, at->second.band};
+    }
+    return own;
 }
 
 } // namespace caprail

@@ -43,6 +43,16 @@ struct CrossedReadings {
     /// How often each person has read each place that anyone has: what is still missing can be seen here.
     std::map<std::string, std::map<std::string, int>> counts; ///< place → person → readings
 };
+/// The band that readings are made for, which their scatter is held against.
+struct StudyBand {
+    std::string name;
+    Band band;
+};
+/// Gaps and shims serve the residual, journals, bores and shells the clearance of their bearing (of mains and rods
+/// together the narrower one), fits their own band, the terms of the pickup its clearance. None: no band is set, or the
+/// readings serve several.
+std::optional<StudyBand> bandOfStudy(const Facts&, const CrossedReadings&);
+
 /// The readings of a record, kept by who read what where: every live entry, all builds, collected by
 /// `ReadingsGathering`. Readings of one place belong together only while nothing changed there between them: a gap
 /// before and after its cap moved are two places.

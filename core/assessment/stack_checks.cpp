@@ -11,17 +11,32 @@ namespace caprail {
 
 namespace {
 
-/// One way to know a residual, with its verdict.
+/// One way to know a residual.
 struct Way {
     ResidualBy by = ResidualBy::arithmetic;
     Length residual;
     Uncertainty uncertainty;
-    bool isGood = false;
 };
 
+/// What the straightedge tells is an interval, whose middle is no measured value: it lies in the band as a whole, or
+/// proves nothing, whatever the rule says of values.
+DecisionRule ruleOf(ResidualBy by, DecisionRule rule) {
+    return by == ResidualBy::arithmetic ? rule : DecisionRule::guarded;
+}
+
 /// Of the ways that know the residual the one that knows it best; where that one cannot decide, another that can. A way
-/// whose U is not known stands only when there is none else.
+/// whose U is not known carries only where there is none else, or where it contradicts: its value lies outside the band,
+/// and nobody can say by how much that is wrong. Else leaving out a limit of error would silence what speaks against the
+/// stack.
 Way bestWay(const std::vector<Way>& ways, const Band& band, DecisionRule rule) {
+    const auto verdictOf = [&](const Way& way) {
+        return judge(way.residual, way.uncertainty, band, ruleOf(way.by, rule));
+    };
+    for (const Way& way : ways) {
+        if (!way.uncertainty.isKnown() && !band.contains(way.residual)) {
+            return way;
+        }
+    }
     Way best = ways.front();
     for (const Way& way : ways) {
         const auto expanded = way.uncertainty.expanded();
@@ -29,9 +44,9 @@ Way bestWay(const std::vector<Way>& ways, const Band& band, DecisionRule rule) {
             best = way;
         }
     }
-    if (judge(best.residual, best.uncertainty, band, rule) == Verdict::tooCloseToCall) {
+    if (verdictOf(best) == Verdict::tooCloseToCall) {
         for (const Way& way : ways) {
-            if (judge(way.residual, way.uncertainty, band, rule) == Verdict::in) {
+            if (verdictOf(way) == Verdict::in) {
                 return way;
             }
         }
@@ -56,13 +71,20 @@ void carryResidual(const Assessing& a, Position p, StackResult& result) {
     if (const auto* recheck = currentRecheck(a.facts, p)) {
         if (const auto bracket = bracketOf(a.facts, *recheck, a.scatters.shims)) {
             ways.push_back({ResidualBy::bracket, bracket->residual, bracket->uncertainty});
-        } else if (const auto felt = byFeel(a.facts, *recheck)) {
+        }
+        if (const auto felt = byFeel(a.facts, *recheck)) {
             ways.push_back({ResidualBy::feel, felt->residual, felt->uncertainty});
         }
     }
-    if (ways.size() > 1) {
-        result.feltResidual = ways.back().residual;
-        result.feltUncertainty = ways.back().uncertainty;
+    for (std::size_t i = 1; i < ways.size(); ++i) {
+        const Way& way = ways[i];
+        const auto expanded = way.uncertainty.expanded();
+        const auto before = result.feltUncertainty.expanded();
+        if (!result.feltResidual || (expanded && (!before || *expanded < *before))) {
+            result.feltResidual = way.residual;
+            result.feltUncertainty = way.uncertainty;
+            result.feltBy = way.by;
+        }
     }
     const BandFact* band = a.band(bands::residual);
     const Way way = band == nullptr ? ways.front() : bestWay(ways, band->band, a.rule());
@@ -134,7 +156,8 @@ bool doDisagree(const StackResult& result) {
 void judgeResidual(const Assessing& a, Check& check, Position p, const StackResult& result, const Band& band) {
     const Judged& judged = result.carriedBy == ResidualBy::arithmetic
                                ? a.judge(check, "", *result.residual, residualBudgetOf(a.facts, p, a.scatters), band)
-                               : a.judge(check, "", *result.carriedResidual, result.carriedUncertainty, band);
+                               : a.judge(check, "", *result.carriedResidual, result.carriedUncertainty, band,
+                                         DecisionRule::guarded);
     if (result.carriedBy != ResidualBy::arithmetic) {
         rest(check, a.facts.rechecks.at(p).entry);
     }

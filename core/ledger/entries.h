@@ -393,7 +393,7 @@ struct GapReading {
     Entered<Length> gap; ///< that goes
     std::string instrument;
     Rare<Entered<Length>> doesNotGo = {}; ///< more than `gap`
-    Rare<std::string> straightedge = {};  ///< that lay across the rails; none: the record's worst
+    Rare<std::string> straightedge = {};  ///< that lay across the rails; none: not known
     /// What the reading says: the middle between what goes and what does not, or what goes.
     [[nodiscard]] Length value() const {
         return doesNotGo ? Length((gap.value.value() + doesNotGo->value.value()) / 2) : gap.value;

@@ -34,9 +34,10 @@ struct Repeats {
 };
 
 /// The type A terms, or a note that nobody knows how well the quantity repeats. Readings that agree better than their
-/// step can tell are no better than the step.
+/// step can tell are no better than the step. Where people are known to differ, a place that one of them read carries all
+/// of that: it would be the better for the second not having read it otherwise.
 void addScatter(UncertaintyBudget& budget, const std::string& name, const Repeats& r) {
-    if (r.scatter.people && r.people > 1) {
+    if (r.scatter.people) {
         UncertaintyTerm term;
         term.name = Core::say("%1, between people", name);
         term.standardUncertainty = r.scatter.people->standardDeviation / std::sqrt(static_cast<double>(r.people));

@@ -179,7 +179,7 @@ std::string remedyFor(const Missing& missing) {
     case Missing::What::straightedge:
         break;
     }
-    return Core::say("Add the straightedge with its flatness at the engine station.");
+    return Core::say("Say which straightedge it was, with its flatness at the engine station, and read it again.");
 }
 
 Uncertainty::Uncertainty(const UncertaintyBudget& budget, Coverage coverage) : m_missing(budget.missing) {

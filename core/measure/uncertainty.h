@@ -19,7 +19,7 @@ struct Missing {
         repeatability, ///< nobody read one place of `about` twice
         instrument,    ///< a reading of `about` names no instrument
         limitOfError,  ///< of the instrument `about`, as it was known when the reading was made
-        straightedge,  ///< the record knows no straightedge
+        straightedge,  ///< nobody said which one was used
     };
     What what = What::reading;
     std::string about; ///< the quantity, or the instrument

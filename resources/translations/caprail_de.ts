@@ -1373,6 +1373,46 @@
         <source>Own check</source>
         <translation>Eigene Prüfung</translation>
     </message>
+    <message>
+        <source>p %1 %, C over 99</source>
+        <translation>p %1 %, C über 99</translation>
+    </message>
+    <message>
+        <source>p %1 %, C %2</source>
+        <translation>p %1 %, C %2</translation>
+    </message>
+    <message>
+        <source>%1 verdict is weakly measured: its band is narrower than four times the standard uncertainty (C below 1).</source>
+        <translation>%1 Urteil ist schwach gemessen: sein Band ist schmaler als die vierfache Standardunsicherheit (C unter 1).</translation>
+    </message>
+    <message>
+        <source>%1 verdicts are weakly measured: their bands are narrower than four times the standard uncertainty (C below 1).</source>
+        <translation>%1 Urteile sind schwach gemessen: ihre Bänder sind schmaler als die vierfache Standardunsicherheit (C unter 1).</translation>
+    </message>
+    <message>
+        <source>Say which straightedge it was, with its flatness at the engine station, and read it again.</source>
+        <translation>Angeben, welches Haarlineal es war, mit seiner Ebenheit an der Station Motor, und noch einmal messen.</translation>
+    </message>
+    <message>
+        <source>The free shims hold no exchange that is larger and still within the band: build the stack nearer to the middle, or measure more shims of the kit.</source>
+        <translation>Die freien Distanzscheiben geben keinen Tausch her, der größer ist und noch im Band liegt: den Stapel näher an der Mitte aufbauen, oder weitere Distanzscheiben des Satzes messen.</translation>
+    </message>
+    <message>
+        <source>The free shims hold no exchange for it: measure more shims of the kit, or add some.</source>
+        <translation>Die freien Distanzscheiben geben dafür keinen Tausch her: weitere des Satzes messen, oder welche hinzufügen.</translation>
+    </message>
+    <message>
+        <source>With this exchange the bracket proves less than the band: straightedge and micrometer take too much of it, or the kit&apos;s shims lie too far apart.</source>
+        <translation>Mit diesem Tausch belegt die Eingrenzung weniger als das Band: Haarlineal und Messschraube verbrauchen zu viel davon, oder die Distanzscheiben des Satzes liegen zu weit auseinander.</translation>
+    </message>
+    <message>
+        <source>It was loose with the thicker stack, which cannot be: clean, look for a burr, and begin anew.</source>
+        <translation>Mit dem dickeren Stapel war es lose, was nicht sein kann: reinigen, nach einem Grat sehen und neu beginnen.</translation>
+    </message>
+    <message>
+        <source>It rocked with the thinner stack, which cannot be: clean, look for a burr, and begin anew.</source>
+        <translation>Mit dem dünneren Stapel kippelte es, was nicht sein kann: reinigen, nach einem Grat sehen und neu beginnen.</translation>
+    </message>
 </context>
 <context>
     <name>FastenersStation</name>
@@ -2988,6 +3028,30 @@ vergrößert</translation>
         <source>The shop&apos;s own checks</source>
         <translation>Eigene Prüfungen der Werkstatt</translation>
     </message>
+    <message>
+        <source>p is the probability that the value lies in its band, C how many times over the band holds four standard uncertainties (JCGM 106); below 1 a value is weakly measured.</source>
+        <translation>p ist die Wahrscheinlichkeit, dass der Wert in seinem Band liegt, C wie oft das Band vier Standardunsicherheiten fasst (JCGM 106); unter 1 ist ein Wert schwach gemessen.</translation>
+    </message>
+    <message>
+        <source>Thicker</source>
+        <translation>Dicker</translation>
+    </message>
+    <message>
+        <source>Thinner</source>
+        <translation>Dünner</translation>
+    </message>
+    <message>
+        <source>Bracketed rechecks</source>
+        <translation>Eingegrenzte Nachprüfungen</translation>
+    </message>
+    <message>
+        <source>With shims exchanged for thicker ones the straightedge rocks, for thinner ones it is loose: the residual lies between.</source>
+        <translation>Mit Distanzscheiben, die gegen dickere getauscht sind, kippelt das Haarlineal, mit dünneren ist es lose: das Restmaß liegt dazwischen.</translation>
+    </message>
+    <message>
+        <source>The feel of %1 with %2 was tried on %3: %4 answers, ± %5.</source>
+        <translation>Das Gefühl von %1 mit %2 wurde am %3 geprüft: %4 Antworten, ± %5.</translation>
+    </message>
 </context>
 <context>
     <name>ShopConfig</name>
@@ -3421,6 +3485,14 @@ vergrößert</translation>
         <source>Not read.</source>
         <translation>Nicht gemessen.</translation>
     </message>
+    <message>
+        <source>Part&apos;s temperature</source>
+        <translation>Temperatur des Teils</translation>
+    </message>
+    <message>
+        <source>if it was measured: 21 °C, 70 °F</source>
+        <translation>wenn gemessen: 21 °C, 70 °F</translation>
+    </message>
 </context>
 <context>
     <name>caprail::BearingsMeasure</name>
@@ -3519,6 +3591,14 @@ vergrößert</translation>
     <message>
         <source>Crank laid &amp;in, caps at torque</source>
         <translation>Kurbelwelle &amp;eingelegt, Deckel auf Drehmoment</translation>
+    </message>
+    <message>
+        <source>Part&apos;s temperature</source>
+        <translation>Temperatur des Teils</translation>
+    </message>
+    <message>
+        <source>if it was measured: 21 °C, 70 °F</source>
+        <translation>wenn gemessen: 21 °C, 70 °F</translation>
     </message>
 </context>
 <context>
@@ -3935,6 +4015,10 @@ vergrößert</translation>
     <message>
         <source>J, or the context menu: say that the values stand, and judge it by the new numbers.</source>
         <translation>J oder das Kontextmenü: die Werte gelten lassen und nach den neuen Zahlen beurteilen.</translation>
+    </message>
+    <message>
+        <source>p: the probability that the value lies in its band; C: how many times over the band holds four standard uncertainties. Below 1 it is weakly measured.</source>
+        <translation>p: die Wahrscheinlichkeit, dass der Wert in seinem Band liegt; C: wie oft das Band vier Standardunsicherheiten fasst. Unter 1 ist er schwach gemessen.</translation>
     </message>
 </context>
 <context>
@@ -8632,6 +8716,22 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>This program knows no entry kind “%1”: check its spelling.</source>
         <translation>Dieses Programm kennt keine Eintragsart „%1“: die Schreibweise prüfen.</translation>
     </message>
+    <message>
+        <source>Shim %1 was never measured: a step has a known height only of measured ones.</source>
+        <translation>Distanzscheibe %1 wurde nie gemessen: nur aus gemessenen hat eine Stufe eine bekannte Höhe.</translation>
+    </message>
+    <message>
+        <source>Shim %1 is named twice in one step: there is one of it.</source>
+        <translation>Distanzscheibe %1 ist in einer Stufe zweimal genannt: es gibt sie einmal.</translation>
+    </message>
+    <message>
+        <source>the rests</source>
+        <translation>die Auflagen</translation>
+    </message>
+    <message>
+        <source>Name two steps or more: heights like −0.3 thou, or shims like S014+S022.</source>
+        <translation>Zwei oder mehr Stufen nennen: Höhen wie −0.3 thou, oder Distanzscheiben wie S014+S022.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::DiskBar</name>
@@ -9123,6 +9223,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>empty: it holds from now on</source>
         <translation>leer: gilt ab jetzt</translation>
+    </message>
+    <message>
+        <source>Feel, due</source>
+        <translation>Gefühl, fällig</translation>
     </message>
 </context>
 <context>
@@ -9844,6 +9948,18 @@ fixiert</translation>
         <source>Choose an order, or type one: every place once.</source>
         <translation>Eine Reihenfolge wählen oder eingeben: jede Stelle einmal.</translation>
     </message>
+    <message>
+        <source>Does not go</source>
+        <translation>Geht nicht</translation>
+    </message>
+    <message>
+        <source>if it was tried: 22+23+13 thou</source>
+        <translation>wenn versucht: 22+23+13 thou</translation>
+    </message>
+    <message>
+        <source>Straightedge across the rails</source>
+        <translation>Haarlineal über den Flanschen</translation>
+    </message>
 </context>
 <context>
     <name>caprail::GirdleKit</name>
@@ -10014,6 +10130,22 @@ zu niedrig: zu dünn</translation>
         <source>The gap here is not accepted, so the numbers say nothing yet.</source>
         <translation>Das Spaltmaß hier ist nicht angenommen, die Zahlen sagen daher noch nichts.</translation>
     </message>
+    <message>
+        <source>&amp;Try a feel…</source>
+        <translation>Ein Gefühl &amp;prüfen …</translation>
+    </message>
+    <message>
+        <source>B  bracket it</source>
+        <translation>E  eingrenzen</translation>
+    </message>
+    <message>
+        <source>Exchange shims until it rocks and until it is loose: the residual lies between, whatever the leaves were worth.</source>
+        <translation>Distanzscheiben tauschen, bis es kippelt und bis es lose ist: das Restmaß liegt dazwischen, was immer die Blätter wert waren.</translation>
+    </message>
+    <message>
+        <source>Known steps in random order, once a year: what you feel then carries a verdict.</source>
+        <translation>Bekannte Stufen in zufälliger Folge, einmal im Jahr: was gefühlt wird, trägt dann ein Urteil.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::GirdleStacks</name>
@@ -10155,6 +10287,10 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>Lay the straightedge across both pan rails, read the gap down to each washer, and type it: 57.5 thou, .0575, 1.46 mm, or the leaves in one slot, 22+23+12.5 thou. Two passes or more. Enter the kit, measure its shims, take the plan over, build the stacks, and recheck each: rocks, drags or loose.</source>
         <translation>Das Haarlineal über beide Ölwannenflansche legen, das Spaltmaß bis zu jeder Unterlegscheibe messen und eingeben: 57.5 thou, .0575, 1.46 mm oder die Blätter der Fühlerlehre in einem Spalt, 22+23+12.5 thou. Zwei Durchgänge oder mehr. Den Satz eintragen, seine Distanzscheiben messen, den Plan übernehmen, die Stapel aufbauen und jeden nachprüfen: kippelt, saugt oder lose.</translation>
+    </message>
+    <message>
+        <source>Feel</source>
+        <translation>Gefühl</translation>
     </message>
 </context>
 <context>
@@ -10368,6 +10504,26 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>The readings are being collected: %1 of %2 entries.</source>
         <translation>Die Ablesungen werden gesammelt: %1 von %2 Einträgen.</translation>
+    </message>
+    <message>
+        <source>6 s / band</source>
+        <translation>6 s / Band</translation>
+    </message>
+    <message>
+        <source>Held against the band “%1”, %2.</source>
+        <translation>Gehalten gegen das Band „%1“, %2.</translation>
+    </message>
+    <message>
+        <source>No one band goes with these readings: set it at the engine station.</source>
+        <translation>Zu diesen Ablesungen gehört kein einzelnes Band: es an der Station Motor setzen.</translation>
+    </message>
+    <message>
+        <source>Gauge: both together</source>
+        <translation>Messmittel: beides zusammen</translation>
+    </message>
+    <message>
+        <source>Part: place to place</source>
+        <translation>Teil: von Stelle zu Stelle</translation>
     </message>
 </context>
 <context>
@@ -11216,6 +11372,14 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>%1, reading %2 of %3</source>
         <translation>%1, Ablesung %2 von %3</translation>
+    </message>
+    <message>
+        <source>Part&apos;s temperature</source>
+        <translation>Temperatur des Teils</translation>
+    </message>
+    <message>
+        <source>if it was measured: 21 °C, 70 °F</source>
+        <translation>wenn gemessen: 21 °C, 70 °F</translation>
     </message>
 </context>
 <context>
@@ -12325,6 +12489,262 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>Windage tray, pump and pickup bolts, rear main seal, oil-way plugs, blind holes dry: what the shop looks at besides. A check holds the trial fit, closing, or one closing step until it is good at every place. Saved with a template, it is asked on every engine made from it.</source>
         <translation>Ölhobel, Schrauben von Pumpe und Ansaugung, hinterer Wellendichtring, Stopfen der Ölkanäle, trockene Sacklöcher: was die Werkstatt außerdem nachsieht. Eine Prüfung hält die Probemontage, das Schließen oder einen Schließschritt auf, bis sie an jeder Stelle gut ist. Mit einer Vorlage gespeichert, wird sie bei jedem Motor daraus gefragt.</translation>
+    </message>
+</context>
+<context>
+    <name>FeelChartText</name>
+    <message>
+        <source>The feel, by the height of the step</source>
+        <translation>Das Gefühl, über der Höhe der Stufe</translation>
+    </message>
+    <message>
+        <source>Every answer appears here.</source>
+        <translation>Jede Antwort erscheint hier.</translation>
+    </message>
+    <message>
+        <source>No step has been felt yet.</source>
+        <translation>Noch wurde keine Stufe gefühlt.</translation>
+    </message>
+    <message>
+        <source>rocks</source>
+        <translation>kippelt</translation>
+    </message>
+    <message>
+        <source>loose</source>
+        <translation>lose</translation>
+    </message>
+    <message>
+        <source>%1: %2 in %3 of %4 answers</source>
+        <translation>%1: %2 bei %3 von %4 Antworten</translation>
+    </message>
+    <message>
+        <source>height of the step above the rests</source>
+        <translation>Höhe der Stufe über den Auflagen</translation>
+    </message>
+    <message>
+        <source>answers, %</source>
+        <translation>Antworten, %</translation>
+    </message>
+    <message>
+        <source>%1 answers at %2 heights.</source>
+        <translation>%1 Antworten bei %2 Höhen.</translation>
+    </message>
+    <message>
+        <source>A step of %1 is felt rightly 95 times of 100, at the unfavourable end of its confidence.</source>
+        <translation>Eine Stufe von %1 wird 95 von 100 Malen richtig gefühlt, am ungünstigen Ende des Vertrauensbereichs.</translation>
+    </message>
+</context>
+<context>
+    <name>RecheckWordsText</name>
+    <message>
+        <source>R
+rocks
+proud: too thick</source>
+        <translation>K
+kippelt
+zu hoch: zu dick</translation>
+    </message>
+    <message>
+        <source>D
+drags
+right</source>
+        <translation>S
+saugt
+richtig</translation>
+    </message>
+    <message>
+        <source>L
+loose
+low: too thin</source>
+        <translation>L
+lose
+zu niedrig: zu dünn</translation>
+    </message>
+    <message>
+        <source>as built</source>
+        <translation>wie aufgebaut</translation>
+    </message>
+    <message>
+        <source>thicker</source>
+        <translation>dicker</translation>
+    </message>
+    <message>
+        <source>thinner</source>
+        <translation>dünner</translation>
+    </message>
+    <message>
+        <source>Lay in %1</source>
+        <translation>%1 einlegen</translation>
+    </message>
+    <message>
+        <source>Take out %1</source>
+        <translation>%1 herausnehmen</translation>
+    </message>
+    <message>
+        <source>Take out %1, lay in %2</source>
+        <translation>%1 herausnehmen, %2 einlegen</translation>
+    </message>
+    <message>
+        <source>%1: the stack is %2 thicker. It should rock.</source>
+        <translation>%1: der Stapel ist %2 dicker. Es müsste kippeln.</translation>
+    </message>
+    <message>
+        <source>%1: the stack is %2 thinner. It should be loose.</source>
+        <translation>%1: der Stapel ist %2 dünner. Es müsste lose sein.</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3</source>
+        <translation>%1: %2 %3</translation>
+    </message>
+    <message>
+        <source>by arithmetic</source>
+        <translation>rechnerisch</translation>
+    </message>
+    <message>
+        <source>The verdict is carried %1</source>
+        <translation>Das Urteil steht %1</translation>
+    </message>
+    <message>
+        <source>by the bracketed recheck</source>
+        <translation>durch die eingegrenzte Nachprüfung</translation>
+    </message>
+    <message>
+        <source>by a feel that was tried</source>
+        <translation>durch ein geprüftes Gefühl</translation>
+    </message>
+    <message>
+        <source>Name the straightedge: without it the recheck carries no verdict.</source>
+        <translation>Das Haarlineal nennen: ohne es trägt die Nachprüfung kein Urteil.</translation>
+    </message>
+    <message>
+        <source>The feel of %1 with %2 was never tried.</source>
+        <translation>Das Gefühl von %1 mit %2 wurde nie geprüft.</translation>
+    </message>
+    <message>
+        <source>The feel of %1 with %2: %3</source>
+        <translation>Das Gefühl von %1 mit %2: %3</translation>
+    </message>
+    <message>
+        <source>The feel of %1 with %2 is worth ± %3, until %4.</source>
+        <translation>Das Gefühl von %1 mit %2 gilt mit ± %3, bis %4.</translation>
+    </message>
+    <message>
+        <source>⚑ The feel of %1 with %2 was worth ± %3 and was to be tried again by %4.</source>
+        <translation>⚑ Das Gefühl von %1 mit %2 galt mit ± %3 und war bis %4 neu zu prüfen.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::FeelResults</name>
+    <message>
+        <source>Person</source>
+        <translation>Person</translation>
+    </message>
+    <message>
+        <source>Straightedge</source>
+        <translation>Haarlineal</translation>
+    </message>
+    <message>
+        <source>± δ</source>
+        <translation>± δ</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>noch keines</translation>
+    </message>
+    <message>
+        <source>Answers</source>
+        <translation>Antworten</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Fällig</translation>
+    </message>
+    <message>
+        <source>Whose feel was tried</source>
+        <translation>Wessen Gefühl geprüft wurde</translation>
+    </message>
+    <message>
+        <source>Whose feel stands until when</source>
+        <translation>Wessen Gefühl bis wann gilt</translation>
+    </message>
+    <message>
+        <source>More answers make it surer; or stop here.</source>
+        <translation>Weitere Antworten machen es sicherer; oder hier aufhören.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::GirdleFeel</name>
+    <message>
+        <source>&amp;Begin the study</source>
+        <translation>Prüfung &amp;beginnen</translation>
+    </message>
+    <message>
+        <source>&amp;Propose from the kit</source>
+        <translation>Aus dem Satz &amp;vorschlagen</translation>
+    </message>
+    <message>
+        <source>Whose feel is tried</source>
+        <translation>Wessen Gefühl geprüft wird</translation>
+    </message>
+    <message>
+        <source>Straightedge</source>
+        <translation>Haarlineal</translation>
+    </message>
+    <message>
+        <source>the flat, and what the straightedge lies on</source>
+        <translation>die ebene Platte, und worauf das Haarlineal liegt</translation>
+    </message>
+    <message>
+        <source>two shims alike, or a height</source>
+        <translation>zwei gleiche Distanzscheiben, oder eine Höhe</translation>
+    </message>
+    <message>
+        <source>shims like S014+S022, or heights, parted by semicolons</source>
+        <translation>Distanzscheiben wie S014+S022, oder Höhen, mit Semikolon getrennt</translation>
+    </message>
+    <message>
+        <source>Whose feel</source>
+        <translation>Wessen Gefühl</translation>
+    </message>
+    <message>
+        <source>Set-up</source>
+        <translation>Aufbau</translation>
+    </message>
+    <message>
+        <source>Rests</source>
+        <translation>Auflagen</translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <translation>Stufen</translation>
+    </message>
+    <message>
+        <source>Study of the feel: R rocks, D drags, L loose</source>
+        <translation>Prüfung des Gefühls: K kippelt, S saugt, L lose</translation>
+    </message>
+    <message>
+        <source>Known steps under the straightedge, laid between two rests on a flat. Somebody else lays them as asked for here and presses the key; who feels does not look at the screen, nor at the shims. 25 answers or more.</source>
+        <translation>Bekannte Stufen unter dem Haarlineal, zwischen zwei Auflagen auf einer ebenen Platte. Jemand anderes legt sie, wie hier verlangt, und drückt die Taste; wer fühlt, sieht weder auf den Bildschirm noch auf die Distanzscheiben. 25 Antworten oder mehr.</translation>
+    </message>
+    <message>
+        <source>The feel, tried like an instrument</source>
+        <translation>Das Gefühl, geprüft wie ein Messmittel</translation>
+    </message>
+    <message>
+        <source>Name the straightedge: add it with its flatness at the engine station.</source>
+        <translation>Das Haarlineal nennen: es mit seiner Ebenheit an der Station Motor hinzufügen.</translation>
+    </message>
+    <message>
+        <source>Name the rests and the steps: shims of the kit that are measured, or heights.</source>
+        <translation>Auflagen und Stufen nennen: gemessene Distanzscheiben des Satzes, oder Höhen.</translation>
+    </message>
+    <message>
+        <source>%1 steps are ready: begin the study.</source>
+        <translation>%1 Stufen sind bereit: die Prüfung beginnen.</translation>
+    </message>
+    <message>
+        <source>Answer %1 of %2: lay %3 between the rests.</source>
+        <translation>Antwort %1 von %2: %3 zwischen die Auflagen legen.</translation>
     </message>
 </context>
 </TS>

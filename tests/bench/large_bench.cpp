@@ -95,7 +95,7 @@ void oneMoreEntry(benchmark::State& state, Manner manner) {
     Assessment assessment = assess(facts);
     const std::string person = ledger.entries().back().person;
     for (auto _ : state) {
-        const Body body = GapReading{{4, Side::right}, 2, {thou(64.8), "64.8 thou"}, "LEAVES-2"};
+        const Body body = GapReading{{4, Side::right}, 2, {thou(64.8), "64.8 thou"}, "LEAVES-2", {}, "EDGE-1"};
         if (auto may = mayAppend(ledger, facts, assessment, person, body); !may) {
             stop(may.error().sentence);
         }

@@ -80,7 +80,7 @@ private:
     void gaps(std::int64_t cycle) {
         const int pass = static_cast<int>(cycle % mostPasses) + 1;
         for (const Position p : m_layout->positions()) {
-            add(GapReading{p, pass, typed(m_gaps.at(p) + Length((cycle + p.cap) % 5 * 2540)), "LEAVES-2"});
+            add(GapReading{p, pass, typed(m_gaps.at(p) + Length((cycle + p.cap) % 5 * 2540)), "LEAVES-2", {}, "EDGE-1"});
         }
     }
     void fits(std::int64_t cycle) {

@@ -105,7 +105,7 @@ void stations(benchmark::State& state, Manner manner) {
             const double back = longestTurn([&] { window.showDestination({station, "3R"}); });
             const double added = longestTurn([&] {
                 if (auto stored =
-                        session.append(GapReading{{4, Side::right}, 2, {thou(64.8), "64.8 thou"}, "LEAVES-2"});
+                        session.append(GapReading{{4, Side::right}, 2, {thou(64.8), "64.8 thou"}, "LEAVES-2", {}, "EDGE-1"});
                     !stored) {
                     stop(stored.error().sentence);
                 }

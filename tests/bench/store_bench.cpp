@@ -222,7 +222,7 @@ Ledger longBuild(std::int64_t count) {
         const Side side = i % 2 == 0 ? Side::left : Side::right;
         if (i % 3 == 0) {
             ledger.append(morning, "Mira Solheim",
-                          GapReading{{place, side}, 3 + i / 30, {thou(64.8), "64.8 thou"}, "LEAVES-2"});
+                          GapReading{{place, side}, 3 + i / 30, {thou(64.8), "64.8 thou"}, "LEAVES-2", {}, "EDGE-1"});
         } else if (i % 3 == 1) {
             ledger.append(morning, "Mira Solheim",
                           JournalReading{{JournalKind::main, place}, 1, 1 + i % 2, {tenths(24'500), "2.45"}, "MIC-1"});
@@ -239,7 +239,7 @@ void assessAfterOneMore(benchmark::State& state) {
     Facts facts = fold(ledger);
     Assessment assessment = assess(facts);
     for (auto _ : state) {
-        const Body body = GapReading{{4, Side::right}, 2, {thou(64.8), "64.8 thou"}, "LEAVES-2"};
+        const Body body = GapReading{{4, Side::right}, 2, {thou(64.8), "64.8 thou"}, "LEAVES-2", {}, "EDGE-1"};
         if (auto may = mayAppend(ledger, facts, assessment, "Mira Solheim", body); !may) {
             stop(may.error().sentence);
         }

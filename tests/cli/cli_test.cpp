@@ -106,6 +106,27 @@ TEST_F(Cli, append_takes_a_turning_torque_and_a_check_of_the_shops_as_typed) {
     EXPECT_THAT(bound.err, HasSubstr("nuts at torque"));
 }
 
+TEST_F(Cli, show_prints_probability_and_capability_beside_each_verdict_and_what_carries_a_stack) {
+    const QString record = copyOf("closed");
+    const std::string text = caprail({"show", record}).out;
+    EXPECT_THAT(text, HasSubstr("by the bracketed recheck. [p 9"));
+    EXPECT_THAT(text, HasSubstr("%, C "));
+    const QJsonObject shown = caprail({"show", record, "--json"}).json();
+    EXPECT_EQ(shown["positions"].toObject()["3R"].toObject()["carried_by"], "bracket");
+    std::size_t judged = 0;
+    for (const auto check : shown["checks"].toArray()) {
+        for (const auto one : check.toObject()["judged"].toArray()) {
+            ++judged;
+            EXPECT_GT(one.toObject()["probability_of_conformity"].toDouble(), 0.5) << judged;
+            EXPECT_GT(one.toObject()["capability"].toDouble(), 0) << judged;
+        }
+    }
+    EXPECT_GT(judged, 20U);
+    // Of a band that is narrower than four times u it says so.
+    const double weak = shown["weakly_measured"].toDouble();
+    EXPECT_EQ(weak > 0, text.find("weakly measured") != std::string::npos);
+}
+
 TEST_F(Cli, jq_reads_the_json_that_show_prints) {
     const Answer shown = caprail({"show", copyOf("closed"), "--json"});
     const Answer states =

@@ -46,7 +46,7 @@ SheetTable tableFor(const Writing& w, JournalKind kind, const std::vector<Journa
              quietCell(shells == w.facts().shellsFitted.end()
                            ? none()
                            : text(shells->second.what.upper) + QStringLiteral(" / ") + text(shells->second.what.lower)),
-             verdictCell(w.stateOf(prefix + code(j)))});
+             verdictCell(w, prefix + code(j))});
     }
     if (w.facts().shellsFitted.empty()) { // the column is for shops that mix shells
         table.columns.erase(table.columns.end() - 2);
@@ -140,7 +140,7 @@ void fitsSection(const Writing& w) {
             }
         }
         table.rows.push_back({strongCell(text(check.title)), readingsText(readings, w.units()), text(check.sentence),
-                              quietCell(band == nullptr ? none() : text(band->source)), verdictCell(check.state)});
+                              quietCell(band == nullptr ? none() : text(band->source)), verdictCell(w, check.code)});
     }
     if (!table.rows.empty()) {
         w.flow.heading(Sheet::tr("Fits"));

@@ -3,6 +3,7 @@
 #include <sheet/sections.h>
 #include <sheet/sheet_text.h>
 
+#include <assessment/beside_verdict.h>
 #include <assessment/turning.h>
 #include <ledger/band_names.h>
 
@@ -125,9 +126,11 @@ void pickupSection(const Writing& w) {
     }
     w.flow.table(table);
     if (const Check* check = w.assessment().find("pickup"); check != nullptr) {
+        const std::string beside = besideVerdict(*check, units);
         w.flow.stateLine(
             check->state,
-            Sheet::tr("Clearance: %1").arg(check->sentence.empty() ? stateWord(check->state) : text(check->sentence)));
+            Sheet::tr("Clearance: %1").arg(check->sentence.empty() ? stateWord(check->state) : text(check->sentence)) +
+                (beside.empty() ? QString() : QStringLiteral(" (") + text(beside) + QLatin1Char(')')));
     }
 }
 

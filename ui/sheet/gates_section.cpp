@@ -3,6 +3,7 @@
 #include <sheet/sheet_text.h>
 
 #include <algorithm>
+#include <assessment/beside_verdict.h>
 #include <assessment/review.h>
 #include <ledger/remarks.h>
 #include <session/filled.h>
@@ -140,6 +141,9 @@ void gatesSection(const Writing& w) {
     }
     w.flow.space(points(3));
     w.flow.table(countsTable(w.assessment()));
+    if (w.assessment().weaklyMeasured > 0) {
+        w.flow.stateLine(CheckState::tooCloseToCall, text(weaklyMeasuredSentence(w.assessment().weaklyMeasured)));
+    }
 }
 
 } // namespace caprail::sheet

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <sheet/sections.h>
 
+#include <assessment/beside_verdict.h>
 #include <cstdlib>
 #include <sheet/sheet_text.h>
 
@@ -43,15 +44,37 @@ SheetCell verdictCell(CheckState state) {
     return stateCell(state, state == CheckState::good ? Sheet::tr("in") : QString());
 }
 
+SheetCell verdictCell(const Writing& w, const std::string& checkCode) {
+    const Check* check = w.assessment().find(checkCode);
+    SheetCell cell = verdictCell(w.stateOf(checkCode));
+    const std::string beside = check == nullptr ? std::string() : besideVerdict(*check, w.units());
+    if (!beside.empty()) {
+        cell.text += QLatin1Char('\n') + text(beside);
+    }
+    return cell;
+}
+
+namespace {
+
+/// What p and C mean, under either rule.
+QString conformitySentence() {
+    return Sheet::tr("p is the probability that the value lies in its band, C how many times over the band holds four "
+                     "standard uncertainties (JCGM 106); below 1 a value is weakly measured.");
+}
+
+} // namespace
+
 QString ruleSentence(const RulesSet& rules) {
     if (rules.decision == DecisionRule::simple) {
         return Sheet::tr("Decision rule: simple acceptance. The measured value alone decides; its expanded uncertainty "
-                         "U is shown and not counted.");
+                         "U is shown and not counted.") +
+               QLatin1Char(' ') + conformitySentence();
     }
     return Sheet::tr("Decision rule: guard bands (ISO 14253-1). A value is in when all of value ± U lies inside its "
                      "band, out when all of it lies outside, and too close to call otherwise. U is the expanded "
                      "uncertainty, %1.")
-        .arg(rules.coverage == Coverage::two ? Sheet::tr("k = 2") : Sheet::tr("Student's t at 95.45 %"));
+               .arg(rules.coverage == Coverage::two ? Sheet::tr("k = 2") : Sheet::tr("Student's t at 95.45 %")) +
+           QLatin1Char(' ') + conformitySentence();
 }
 
 QString bandText(const BandFact& band, const Units& units) {

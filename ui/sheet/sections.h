@@ -60,6 +60,8 @@ void differenceSection(const Writing& w, const BuildComparison& comparison);
 
 /// A verdict against a band: "in" for good, else the state's own word.
 SheetCell verdictCell(CheckState state);
+/// The same of a check by its code, with probability and capability under it where a number was judged.
+SheetCell verdictCell(const Writing&, const std::string& checkCode);
 /// Which decision rule the record judges by, as a sentence.
 QString ruleSentence(const RulesSet& rules);
 /// "0.0018 to 0.0025 in, target 0.0022 in (who says so)"

@@ -3,7 +3,9 @@
 #include <sheet/sheet_text.h>
 
 #include <algorithm>
+#include <assessment/feel_study.h>
 #include <ledger/band_names.h>
+#include <session/filled.h>
 
 namespace caprail::sheet {
 
@@ -65,7 +67,7 @@ std::vector<SheetCell> rowFor(const Writing& w, Position p) {
                 none(),
                 none(),
                 recheckCell(w, p),
-                verdictCell(w.stateOf("stack:" + code(p)))};
+                verdictCell(w, "stack:" + code(p))};
     }
     const StackResult& stack = at->second;
     QStringList shims;
@@ -82,7 +84,7 @@ std::vector<SheetCell> rowFor(const Writing& w, Position p) {
             strongCell(residualText(stack, gapValue, units)),
             stack.residual ? bareU(stack.carriedUncertainty, units) : none(),
             recheckCell(w, p),
-            verdictCell(w.stateOf("stack:" + code(p)))};
+            verdictCell(w, "stack:" + code(p))};
 }
 
 /// What was left out of the engine: free shims and those set aside, so that all are counted.
@@ -107,6 +109,74 @@ QString goodFlushness(const Writing& w) {
                       text(f.sentence)};
     words.removeAll(QString());
     return words.join(QLatin1Char(' '));
+}
+
+/// One end of a bracket: which shims went out and in, by how much, and how it felt.
+QString exchangeText(const Writing& w, const Rare<NameList>& out, const Rare<NameList>& in,
+                     const std::optional<Feel>& felt) {
+    if (!felt || !out || !in) {
+        return none();
+    }
+    Length change;
+    QStringList words;
+    for (const auto& [list, sign] : {std::pair(&*out, -1), std::pair(&*in, 1)}) {
+        for (const std::string& name : list->names) {
+            words << (sign < 0 ? QStringLiteral("− ") : QStringLiteral("+ ")) + text(name);
+            if (const auto shim = w.facts().shims.find(name); shim != w.facts().shims.end()) {
+                change += shim->second.thickness() * sign;
+            }
+        }
+    }
+    return words.join(QLatin1Char(' ')) + QStringLiteral("  (") +
+           text(formatFineSigned(change, w.units())).section(QLatin1Char(' '), 0, 0) + QStringLiteral("): ") +
+           wordText(*felt);
+}
+
+/// The rechecks that were bracketed, with the shims that were exchanged: what the verdict of those stacks stands on.
+void bracketsTable(const Writing& w) {
+    SheetTable table{{{Sheet::tr("Position")},
+                      {inUnit(Sheet::tr("Thicker"), w.units())},
+                      {inUnit(Sheet::tr("Thinner"), w.units())},
+                      {Sheet::tr("Straightedge")},
+                      {Sheet::tr("By, when")}},
+                     {}};
+    for (const auto& [position, recheck] : w.facts().rechecks) {
+        const RecheckMade& r = recheck.what;
+        if (r.thickerFelt || r.thinnerFelt) {
+            table.rows.push_back({strongCell(text(code(position))),
+                                  exchangeText(w, r.thickerOut, r.thickerIn, r.thickerFelt),
+                                  exchangeText(w, r.thinnerOut, r.thinnerIn, r.thinnerFelt), text(r.instrument),
+                                  quietCell(w.byAndWhen(recheck))});
+        }
+    }
+    if (table.rows.empty()) {
+        return;
+    }
+    w.flow.subheading(Sheet::tr("Bracketed rechecks"));
+    w.flow.introduction(Sheet::tr("With shims exchanged for thicker ones the straightedge rocks, for thinner ones it is "
+                                  "loose: the residual lies between."));
+    w.flow.table(table);
+}
+
+/// The feels that carry a verdict: whose, tried when, and what they are worth.
+void feelRemarks(const Writing& w) {
+    std::vector<std::pair<std::string, std::string>> said;
+    for (const auto& [position, stack] : w.assessment().stacks) {
+        const auto recheck = w.facts().rechecks.find(position);
+        if (stack.carriedBy != ResidualBy::feel || recheck == w.facts().rechecks.end()) {
+            continue;
+        }
+        const std::pair who(recheck->second.person, recheck->second.what.instrument);
+        const auto standing = feelStandingOf(w.facts(), who.first, who.second);
+        if (!standing || !standing->conclusion.delta || std::ranges::find(said, who) != said.end()) {
+            continue;
+        }
+        said.push_back(who);
+        w.flow.remark(filled(Sheet::tr("The feel of %1 with %2 was tried on %3: %4 answers, ± %5."), text(who.first),
+                             text(who.second), w.day(standing->conclusion.last), standing->conclusion.answers,
+                             text(formatUncertainty(static_cast<double>(standing->conclusion.delta->value()),
+                                                    w.units()))));
+    }
 }
 
 } // namespace
@@ -135,6 +205,8 @@ void stacksSection(const Writing& w) {
     }
     w.flow.table(table);
     w.flow.remark(countOfShims(w.facts()));
+    bracketsTable(w);
+    feelRemarks(w);
 }
 
 void flushnessSection(const Writing& w) {

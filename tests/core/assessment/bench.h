@@ -103,7 +103,7 @@ public:
     }
     std::int64_t gapAt(Position p, double gapThou, int pass = 1) {
         layIn();
-        return make(GapReading{p, pass, {thou(gapThou), ""}, "LEAVES"});
+        return make(GapReading{p, pass, {thou(gapThou), ""}, "LEAVES", {}, "EDGE"});
     }
     void twoPasses(Position p, double gapThou) {
         gapAt(p, gapThou, 1);

@@ -107,6 +107,39 @@ TEST(FeelStudy, carries_a_stack_only_for_that_person_with_that_straightedge_with
     EXPECT_FALSE(byFeel(bench.facts, recheck)) << "due yearly";
 }
 
+TEST(FeelStudy, of_an_older_and_better_one_nothing_stands_against_a_newer_that_puts_no_bound) {
+    Bench bench;
+    bench.make(FeelStudyBegun{1, "Mira", "EDGE", "flat"});
+    answer(bench, 0.2, 66, steps);
+    const UtcTime now{1'700'000'900'000};
+    ASSERT_TRUE(feelLimitAt(bench.facts, "Mira", "EDGE", bench.facts.lastEntry, now));
+    bench.make(FeelStudyBegun{2, "Mira", "EDGE", "flat"});
+    EXPECT_TRUE(feelLimitAt(bench.facts, "Mira", "EDGE", bench.facts.lastEntry, now)) << "it has no answers yet";
+    int n = 0;
+    for (const Length height : feelOrder({-thou(0.4), -thou(0.2), Length(), thou(0.2), thou(0.4)}, 30, 3)) {
+        bench.make(FeelAnswer{2, {height, ""}, {}, static_cast<Feel>(n++ % 3)});
+    }
+    EXPECT_FALSE(feelLimitAt(bench.facts, "Mira", "EDGE", bench.facts.lastEntry, now));
+    EXPECT_EQ(feelStandingOf(bench.facts, "Mira", "EDGE")->study, 2);
+    EXPECT_FALSE(feelStandingOf(bench.facts, "Mira", "EDGE")->stands(now));
+}
+
+TEST(FeelStudy, is_kept_with_person_and_straightedge_and_is_due_a_year_later) {
+    Bench bench;
+    EXPECT_FALSE(feelStandingOf(bench.facts, "Mira", "EDGE"));
+    bench.make(FeelStudyBegun{1, "Mira", "EDGE", "flat"});
+    EXPECT_FALSE(feelStandingOf(bench.facts, "Mira", "EDGE")->due()) << "nothing is concluded yet";
+    answer(bench, 0.2, 66, steps);
+    const auto standing = feelStandingOf(bench.facts, "Mira", "EDGE");
+    ASSERT_TRUE(standing && standing->due());
+    const UtcTime last = standing->conclusion.last;
+    EXPECT_EQ(standing->due()->days, dateOf(last).days + 365);
+    EXPECT_TRUE(standing->stands(last));
+    EXPECT_TRUE(standing->stands({last.milliseconds + 365LL * 86'400'000}));
+    EXPECT_FALSE(standing->stands({last.milliseconds + 366LL * 86'400'000}));
+    EXPECT_EQ(feelStandings(bench.facts).size(), 1U);
+}
+
 TEST(FeelStudy, tries_the_steps_in_an_order_that_the_seed_fixes) {
     const std::vector<Length> heights{-thou(1), Length(), thou(1)};
     const auto order = feelOrder(heights, 30, 1);

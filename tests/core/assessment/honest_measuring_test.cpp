@@ -2,6 +2,7 @@
 /// What a record may claim from what was said in it: each of these came out better than it was.
 #include "bench.h"
 
+#include <assessment/beside_verdict.h>
 #include <assessment/bracket.h>
 #include <assessment/budget_of.h>
 #include <assessment/gap_window.h>
@@ -131,7 +132,7 @@ TEST(Honest, with_leaves_as_they_are_made_arithmetic_cannot_prove_a_stack_and_sa
     bench.layIn();
     for (const Position p : bench.facts.layout->positions()) {
         for (int pass = 1; pass <= 2; ++pass) {
-            bench.make(GapReading{p, pass, {thou(50), "16+17+17 thou"}, "LEAVES"});
+            bench.make(GapReading{p, pass, {thou(50), "16+17+17 thou"}, "LEAVES", {}, "EDGE"});
         }
     }
     bench.kit();
@@ -211,6 +212,71 @@ TEST(Honest, a_bracketed_recheck_proves_what_the_leaves_cannot) {
     // With another stack the bracket is of a stack that lies there no more.
     bench.make(StackBuilt{secondCapRight, {{"A"}}});
     EXPECT_EQ(bench.assessment.stacks.at(secondCapRight).carriedBy, ResidualBy::arithmetic);
+}
+
+TEST(Honest, a_bracket_wider_than_the_band_proves_nothing_under_either_rule) {
+    for (const DecisionRule rule : {DecisionRule::simple, DecisionRule::guarded}) {
+        Bench bench(false);
+        bench.make(drafts::instrument("MIC", InstrumentType::micrometer, 0.2));
+        bench.make(drafts::instrument("LEAVES", InstrumentType::feelerGauge, 0)); // nobody knows what they are worth
+        bench.make(drafts::instrument("EDGE", InstrumentType::straightedge, 0.2));
+        RulesSet rules;
+        rules.decision = rule;
+        bench.make(rules);
+        bench.layIn();
+        bench.twoPasses(secondCapRight, 50.3);
+        bench.kit();
+        for (const auto& [name, thickness] : {std::pair{"A", 50.9}, {"B", 49.1}, {"C", 50.2}, {"D", 49.8}}) {
+            bench.make(ShimAdded{name, {thou(50), ""}, ""});
+            bench.make(ShimMeasured{name, {thou(thickness), ""}, "MIC"});
+            bench.make(ShimMeasured{name, {thou(thickness), ""}, "MIC"});
+        }
+        bench.make(StackBuilt{secondCapRight, {{"S-2R"}}});
+        RecheckMade recheck{secondCapRight, Feel::drags, "EDGE"};
+        recheck.thickerOut = recheck.thinnerOut = NameList{{"S-2R"}};
+        recheck.thickerIn = NameList{{"A"}};
+        recheck.thickerFelt = Feel::rocks;
+        recheck.thinnerIn = NameList{{"B"}};
+        recheck.thinnerFelt = Feel::loose;
+        bench.make(recheck);
+        EXPECT_EQ(bench.stateOf("stack:2R"), CheckState::tooCloseToCall)
+            << word(rule) << ": it lies somewhere within 0.0009 in either way, and the middle of that is no measurement";
+        recheck.thickerIn = NameList{{"C"}};
+        recheck.thinnerIn = NameList{{"D"}};
+        bench.make(recheck);
+        EXPECT_EQ(bench.stateOf("stack:2R"), CheckState::good) << "within 0.0002 in either way";
+    }
+}
+
+TEST(Honest, what_speaks_against_a_stack_is_not_silenced_by_leaving_out_its_limit_of_error) {
+    for (const double limitTenths : {0.5, 0.0}) {
+        Bench bench(false);
+        bench.make(drafts::instrument("MIC", InstrumentType::micrometer, 0.2));
+        bench.make(drafts::instrument("LEAVES", InstrumentType::feelerGauge, limitTenths));
+        bench.make(drafts::instrument("EDGE", InstrumentType::straightedge, 0.2));
+        bench.layIn();
+        for (int pass = 1; pass <= 2; ++pass) {
+            GapReading gap{secondCapRight, pass, {thou(52), ""}, "LEAVES", {}, "EDGE"};
+            gap.doesNotGo = Entered<Length>{thou(52.05), ""};
+            bench.make(gap);
+        }
+        bench.kit();
+        for (const auto& [name, thickness] : {std::pair{"C", 50.3}, {"D", 49.7}}) {
+            bench.make(ShimAdded{name, {thou(50), ""}, ""});
+            bench.make(ShimMeasured{name, {thou(thickness), ""}, "MIC"});
+            bench.make(ShimMeasured{name, {thou(thickness), ""}, "MIC"});
+        }
+        bench.make(StackBuilt{secondCapRight, {{"S-2R"}}});
+        RecheckMade recheck{secondCapRight, Feel::drags, "EDGE"};
+        recheck.thickerOut = recheck.thinnerOut = NameList{{"S-2R"}};
+        recheck.thickerIn = NameList{{"C"}};
+        recheck.thickerFelt = Feel::rocks;
+        recheck.thinnerIn = NameList{{"D"}};
+        recheck.thinnerFelt = Feel::loose;
+        bench.make(recheck);
+        EXPECT_EQ(bench.stateOf("stack:2R"), limitTenths > 0 ? CheckState::out : CheckState::notProven)
+            << "0.002 in of residual: " << bench.assessment.find("stack:2R")->sentence;
+    }
 }
 
 TEST(Honest, an_exchange_felt_otherwise_is_no_bracket) {
@@ -440,4 +506,75 @@ TEST(Honest, a_new_build_keeps_what_was_decided_and_forgets_what_was_measured) {
     EXPECT_FALSE(bench.facts.isCrankIn());
     EXPECT_TRUE(bench.facts.gaps.empty());
     EXPECT_TRUE(bench.facts.deviations.empty());
+}
+
+TEST(Honest, of_a_gap_that_names_no_straightedge_nothing_is_proven_however_many_the_record_lists) {
+    Bench bench;
+    bench.layIn();
+    for (int pass = 1; pass <= 2; ++pass) {
+        bench.make(GapReading{secondCapRight, pass, {thou(50), ""}, "LEAVES"});
+        bench.make(GapReading{secondCapLeft, pass, {thou(50), ""}, "LEAVES", {}, "EDGE"});
+    }
+    bench.kit();
+    bench.build();
+    EXPECT_EQ(bench.stateOf("stack:2R"), CheckState::notProven) << "the record lists one, and nobody said it was that";
+    EXPECT_THAT(bench.assessment.find("stack:2R")->remedy, HasSubstr("which straightedge"));
+    EXPECT_EQ(bench.stateOf("stack:2L"), CheckState::good);
+    bench.make(drafts::instrument("FINE", InstrumentType::straightedge, 0.1));
+    EXPECT_EQ(bench.stateOf("stack:2R"), CheckState::notProven) << "a better one listed later changes nothing";
+}
+
+TEST(Honest, what_people_differ_by_goes_into_the_uncertainty_of_a_place_that_one_of_them_read) {
+    Bench alone;
+    Bench two;
+    two.make(PersonAdded{"Tom", ""});
+    for (Bench* bench : {&alone, &two}) {
+        bench->survey();
+    }
+    const auto readAsTom = [&](Position p, double gapThou) {
+        Entry entry;
+        entry.sequence = two.facts.lastEntry + 1;
+        entry.time = {1'700'000'000'000 + entry.sequence * 1000};
+        entry.person = "Tom";
+        entry.body = GapReading{p, 3, {thou(gapThou), ""}, "LEAVES", {}, "EDGE"};
+        apply(two.facts, entry);
+    };
+    readAsTom({1, Side::left}, 50.4);
+    readAsTom({1, Side::right}, 50.5);
+    readAsTom({3, Side::left}, 50.4);
+    two.assessment = assess(two.facts);
+    const double before = *alone.assessment.gaps.at(secondCapRight).uncertainty.expanded();
+    const double after = *two.assessment.gaps.at(secondCapRight).uncertainty.expanded();
+    EXPECT_GT(after, before + 0.2 * 25'400) << "Tom reads some 0.0004 in more, and one of the two is wrong by it";
+    const UncertaintyBudget budget = gapBudgetOf(two.facts, secondCapRight);
+    EXPECT_TRUE(std::ranges::any_of(budget.terms, [](const UncertaintyTerm& term) {
+        return term.name.ends_with("between people") && term.standardUncertainty > 0.2 * 25'400;
+    }));
+}
+
+TEST(Honest, beside_a_verdict_stand_its_probability_and_its_capability_cut_down) {
+    Bench bench;
+    bench.survey();
+    bench.kit();
+    bench.build();
+    const Check& stack = *bench.assessment.find("stack:2R");
+    ASSERT_TRUE(stack.judged.front().conformity);
+    const std::string beside = besideVerdict(stack, {});
+    EXPECT_THAT(beside, HasSubstr("p "));
+    EXPECT_THAT(beside, HasSubstr("%, C "));
+    EXPECT_EQ(besideVerdict(*bench.assessment.find("gap:2R"), {}), "") << "no number was judged";
+    Judged one = stack.judged.front();
+    one.conformity = Conformity{0.99999, 0.99999};
+    EXPECT_EQ(besideVerdict(one, {}), "p 99.9 %, C 0.99") << "never printed larger than it is";
+    one.conformity->capability = 1e9;
+    EXPECT_EQ(besideVerdict(one, {}), "p 99.9 %, C over 99");
+    Check two = stack;
+    two.judged = {one, one};
+    two.judged.back().conformity = Conformity{0.5, 0.4};
+    EXPECT_EQ(besideVerdict(two, {}), "p 50.0 %, C 0.40") << "of several the one that is likeliest to be out";
+    one.conformity.reset();
+    EXPECT_EQ(besideVerdict(one, {}), "");
+    EXPECT_EQ(weaklyMeasuredSentence(0), "");
+    EXPECT_THAT(weaklyMeasuredSentence(1), HasSubstr("1 verdict is weakly"));
+    EXPECT_THAT(weaklyMeasuredSentence(3), HasSubstr("3 verdicts are weakly"));
 }

@@ -4,6 +4,7 @@
 
 #include <assessment/repeatability.h>
 #include <cmath>
+#include <ledger/band_names.h>
 
 namespace caprail {
 namespace {
@@ -164,6 +165,29 @@ TEST(Repeatability, collected_while_the_ledger_grows_is_what_it_is_when_collecte
     }
     EXPECT_EQ(readings(gathering), 1U);
     EXPECT_EQ(gathering.readings().pooled().front().person, "Ben");
+}
+
+TEST(StudyBand, is_the_one_that_the_readings_serve) {
+    Bench bench;
+    CrossedReadings crossed;
+    crossed.quantity = MeasuredQuantity::gap;
+    EXPECT_EQ(bandOfStudy(bench.facts, crossed)->band, Band::between(-thou(0.5), thou(0.5)).value());
+    crossed.quantity = MeasuredQuantity::journal;
+    crossed.places = {"main-1, station 1, direction 1"};
+    EXPECT_EQ(bandOfStudy(bench.facts, crossed)->name, bands::mainClearance);
+    crossed.places.emplace_back("rod-1, station 1, direction 1");
+    bench.band(bands::rodClearance, 1.6, 2.0);
+    EXPECT_EQ(bandOfStudy(bench.facts, crossed)->name, bands::rodClearance) << "the narrower of the two";
+    crossed.quantity = MeasuredQuantity::fit;
+    crossed.places = {"ring gap, place 1", "ring gap, place 2"};
+    EXPECT_FALSE(bandOfStudy(bench.facts, crossed)) << "no band is set";
+    bench.band("ring gap", 16, 20);
+    EXPECT_EQ(bandOfStudy(bench.facts, crossed)->name, "ring gap");
+    bench.band("other gap", 1, 2);
+    crossed.places.emplace_back("other gap, place 1");
+    EXPECT_FALSE(bandOfStudy(bench.facts, crossed)) << "no one band goes with both";
+    crossed.quantity = MeasuredQuantity::pickup;
+    EXPECT_EQ(bandOfStudy(bench.facts, crossed)->name, bands::pickupClearance);
 }
 
 } // namespace

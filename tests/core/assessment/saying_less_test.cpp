@@ -1,115 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// Saying less must never look better: what is not named, not measured or not known never makes a check good, tried on
-/// random records. Random numbers come from std::mt19937, whose sequence the C++ standard fixes.
-#include "bench.h"
+/// random records.
+#include "random_record.h"
 
 #include <functional>
-#include <random>
+#include <set>
 
 using namespace caprail;
 
 namespace {
-
-using Bodies = std::vector<Body>;
-
-/// A record that was measured well or badly, told as the entries that a complete one has.
-class RandomRecord {
-public:
-    /// `worse`: how many times as uneven the bearings are.
-    explicit RandomRecord(unsigned seed, int worse = 1) : m_random(seed), m_worse(worse) {}
-
-    Bodies told() {
-        Bodies all{PersonAdded{"Mira", ""}, drafts::threeMains(), rules()};
-        all.emplace_back(drafts::band(bands::residual, -0.5, 0.5));
-        all.emplace_back(drafts::band(bands::mainClearance, 1.8, 2.5));
-        all.emplace_back(drafts::band(bands::pickupClearance, 250, 375));
-        all.emplace_back(drafts::band(bands::crankEndPlay, 4, 8));
-        all.emplace_back(drafts::band(bands::twist, -1, 1));
-        all.emplace_back(drafts::group(FastenerKind::mainCap, 6, "7/16-20", 70));
-        all.emplace_back(drafts::group(FastenerKind::rod, 4, "3/8-24", 45));
-        for (InstrumentAdded tool : drafts::tools(0.2 + upTo(8) / 10.0)) {
-            all.emplace_back(tool);
-        }
-        all.emplace_back(drafts::instrument("DIAL", InstrumentType::dialIndicator, 1));
-        for (int number = 1; number <= 3; ++number) {
-            for (const Side side : {Side::left, Side::right}) {
-                all.emplace_back(FastenerTightened{
-                    {FastenerKind::mainCap, number, side, Ring::inner}, Entered<Torque>{poundFeet(70), ""}, {}, {}, ""});
-            }
-            bearing(all, {JournalKind::main, number});
-        }
-        all.emplace_back(CrankLaidIn{});
-        for (int i = 0; i < 2; ++i) {
-            all.emplace_back(FitReading{std::string(bands::crankEndPlay), 1, near(5500, 2500), "DIAL"});
-        }
-        girdle(all);
-        for (int i = 0; i < 2; ++i) {
-            all.emplace_back(PickupReading{PickupTerm::panDepth, near(7'500'000, 60'000), "DEPTH", temperature()});
-            all.emplace_back(PickupReading{PickupTerm::gasket, near(60'000, 500), "MIC"});
-            all.emplace_back(PickupReading{PickupTerm::plate, near(250'000, 500), "MIC"});
-            all.emplace_back(PickupReading{PickupTerm::pickupDepth, near(7'500'000, 60'000), "DEPTH", temperature()});
-        }
-        return all;
-    }
-
-private:
-    int upTo(int n) { return static_cast<int>(m_random() % static_cast<unsigned>(n)); }
-    /// Millionths of an inch, to within ± `spread`.
-    Entered<Length> near(int middle, int spread) { return {thou((middle + upTo(2 * spread + 1) - spread) / 1000.0), ""}; }
-    std::optional<Entered<Temperature>> temperature() {
-        return upTo(3) == 0 ? std::nullopt : std::optional(Entered<Temperature>{celsius(20 + upTo(16) / 10.0), ""});
-    }
-    RulesSet rules() {
-        RulesSet r;
-        r.decision = upTo(3) == 0 ? DecisionRule::simple : DecisionRule::guarded;
-        r.coverage = upTo(2) == 0 ? Coverage::two : Coverage::student;
-        return r;
-    }
-    void bearing(Bodies& all, JournalId j) {
-        for (const auto& [station, direction] : {std::pair{1, 1}, {1, 2}, {2, 1}, {2, 2}, {1, 1}, {2, 1}}) {
-            all.emplace_back(JournalReading{j, station, direction, near(2'448'000, 150 * m_worse), "MIC", temperature()});
-        }
-        for (const int station : {1, 2, 1, 2}) {
-            all.emplace_back(
-                BoreReading{j, BoreMethod::boreWithShells, station, near(2'450'150, 250 * m_worse), "BORE", temperature()});
-        }
-    }
-    void girdle(Bodies& all) {
-        for (const char* more : {"T1", "T2", "T3", "T4"}) {
-            all.emplace_back(ShimAdded{more, near(20'000, 400), ""});
-            all.emplace_back(ShimMeasured{more, near(20'000, 400), "MIC"});
-        }
-        for (int number = 1; number <= 3; ++number) {
-            for (const Side side : {Side::left, Side::right}) {
-                const Position p{number, side};
-                const std::string shim = "S-" + code(p);
-                all.emplace_back(ShimAdded{shim, near(50'000, 0), ""});
-                for (int pass = 1; pass <= 2; ++pass) {
-                    GapReading gap{p, pass, near(50'000, 400), "LEAVES"};
-                    if (upTo(2) == 0) {
-                        gap.doesNotGo = Entered<Length>{gap.gap.value + thou(0.2 + upTo(8) / 10.0), ""};
-                    }
-                    all.emplace_back(gap);
-                    all.emplace_back(ShimMeasured{shim, near(50'000, 200), "MIC"});
-                }
-                all.emplace_back(StackBuilt{p, {{shim}}});
-                RecheckMade recheck{p, Feel::drags, "EDGE"};
-                if (upTo(3) != 0) {
-                    recheck.thickerOut = NameList{{"T1"}};
-                    recheck.thickerIn = NameList{{"T2"}};
-                    recheck.thickerFelt = Feel::rocks;
-                    recheck.thinnerOut = NameList{{"T2"}};
-                    recheck.thinnerIn = NameList{{"T1"}};
-                    recheck.thinnerFelt = Feel::loose;
-                }
-                all.emplace_back(recheck);
-            }
-        }
-    }
-
-    std::mt19937 m_random;
-    int m_worse;
-};
 
 Assessment assessed(const Bodies& bodies) {
     Facts facts;
@@ -161,13 +60,30 @@ template <class T> void eachOf(Bodies& bodies, const std::function<void(T&)>& ch
 
 } // namespace
 
+TEST(SayingLess, is_tried_on_records_of_every_kind_that_a_verdict_rests_on) {
+    std::set<std::string_view> drawn;
+    for (unsigned seed = 1; seed <= 60; ++seed) {
+        for (const Body& body : RandomRecord(seed).told()) {
+            drawn.insert(std::visit([](const auto& one) { return std::decay_t<decltype(one)>::kind; }, body));
+        }
+    }
+    const std::set<std::string_view> all{
+        PersonAdded::kind,       LayoutSet::kind,      RulesSet::kind,     BandSet::kind,      FastenerGroupSet::kind,
+        InstrumentAdded::kind,   JournalReading::kind, BoreReading::kind,  ShellMeasured::kind, ShellsFitted::kind,
+        FitReading::kind,        CrankLaidIn::kind,    PartChanged::kind,  FastenerTightened::kind, RoundBegun::kind,
+        RoundOutcome::kind,      GapReading::kind,     ShimAdded::kind,    ShimMeasured::kind, StackBuilt::kind,
+        StackMoved::kind,        RecheckMade::kind,    FeelStudyBegun::kind, FeelAnswer::kind, GirdleWaySet::kind,
+        TrialFitResult::kind,    PickupReading::kind,  FindingOpened::kind, FindingSettled::kind};
+    EXPECT_EQ(drawn, all);
+}
+
 TEST(SayingLess, by_leaving_out_an_instrument_or_its_limit_never_makes_a_check_good) {
     std::size_t good = 0;
-    for (unsigned seed = 1; seed <= 60; ++seed) {
+    for (unsigned seed = 1; seed <= 30; ++seed) {
         const Bodies whole = RandomRecord(seed).told();
         const Assessment before = assessed(whole);
         good += static_cast<std::size_t>(std::ranges::count_if(before.checks, &Check::isGood));
-        for (const char* name : {"MIC", "BORE", "LEAVES", "EDGE", "DEPTH", "DIAL"}) {
+        for (const char* name : {"MIC", "BORE", "LEAVES", "EDGE", "WORN", "DEPTH", "DIAL", "STRIP"}) {
             Bodies withoutLimit = whole;
             eachOf<InstrumentAdded>(withoutLimit, [&](InstrumentAdded& i) {
                 if (i.instrument == name) {
@@ -190,6 +106,7 @@ TEST(SayingLess, by_leaving_out_an_instrument_or_its_limit_never_makes_a_check_g
         eachOf<ShimMeasured>(unnamed, [](ShimMeasured& r) { r.instrument.clear(); });
         eachOf<FitReading>(unnamed, [](FitReading& r) { r.instrument.clear(); });
         eachOf<PickupReading>(unnamed, [](PickupReading& r) { r.instrument.clear(); });
+        eachOf<ShellMeasured>(unnamed, [](ShellMeasured& r) { r.instrument.clear(); });
         const Assessment after = assessed(unnamed);
         expectNothingBetter(before, after, "nothing is named");
         for (const Check& check : after.checks) {
@@ -198,11 +115,11 @@ TEST(SayingLess, by_leaving_out_an_instrument_or_its_limit_never_makes_a_check_g
                 << check.code << " was judged by numbers that no instrument stands behind";
         }
     }
-    EXPECT_GT(good, 60U * 5) << "the records must have something to lose";
+    EXPECT_GT(good, 30U * 5) << "the records must have something to lose";
 }
 
 TEST(SayingLess, by_leaving_out_a_setting_a_torque_a_bracket_or_a_temperature_never_makes_a_check_good) {
-    for (unsigned seed = 100; seed < 160; ++seed) {
+    for (unsigned seed = 100; seed < 130; ++seed) {
         const Bodies whole = RandomRecord(seed).told();
         const Assessment before = assessed(whole);
         Bodies less = whole;
@@ -212,8 +129,30 @@ TEST(SayingLess, by_leaving_out_a_setting_a_torque_a_bracket_or_a_temperature_ne
         eachOf<RecheckMade>(less, [](RecheckMade& r) { r = RecheckMade{r.position, r.feel, r.instrument}; });
         expectNothingBetter(before, assessed(less), "the brackets");
         less = whole;
+        for (Body& body : less) {
+            if (std::holds_alternative<FeelStudyBegun>(body) || std::holds_alternative<FeelAnswer>(body)) {
+                body = nothing;
+            }
+        }
+        expectNothingBetter(before, assessed(less), "the study of the feel");
+        less = whole;
+        eachOf<RecheckMade>(less, [](RecheckMade& r) { r.instrument.clear(); });
+        expectNothingBetter(before, assessed(less), "the straightedges of the rechecks");
+        less = whole;
+        eachOf<GapReading>(less, [](GapReading& r) { r.straightedge.reset(); });
+        const Assessment unnamed = assessed(less);
+        expectNothingBetter(before, unnamed, "the straightedges of the gaps");
+        for (Body& body : less) {
+            if (const auto* i = std::get_if<InstrumentAdded>(&body); i != nullptr && i->instrument == "WORN") {
+                body = nothing;
+            }
+        }
+        expectNothingBetter(unnamed, assessed(less), "the worse of two straightedges, none of them named");
+        less = whole;
         eachOf<JournalReading>(less, [](JournalReading& r) { r.partTemperature.reset(); });
         eachOf<PickupReading>(less, [](PickupReading& r) { r.partTemperature.reset(); });
+        eachOf<BoreReading>(less, [](BoreReading& r) { r.partTemperature.reset(); });
+        eachOf<ShellMeasured>(less, [](ShellMeasured& r) { r.partTemperature.reset(); });
         expectNothingBetter(before, assessed(less), "the temperatures");
         for (std::size_t i = 0; i < whole.size(); ++i) {
             if (std::holds_alternative<FastenerTightened>(whole[i])) {
@@ -226,7 +165,7 @@ TEST(SayingLess, by_leaving_out_a_setting_a_torque_a_bracket_or_a_temperature_ne
 }
 
 TEST(SayingLess, by_leaving_out_the_last_of_the_required_readings_never_makes_a_check_good) {
-    for (unsigned seed = 200; seed < 230; ++seed) {
+    for (unsigned seed = 200; seed < 215; ++seed) {
         const Bodies whole = RandomRecord(seed).told();
         const Assessment before = assessed(whole);
         const auto without = [&](const char* what, const Subject& there, auto isOne) {
@@ -279,7 +218,7 @@ TEST(SayingLess, by_leaving_out_the_last_of_the_required_readings_never_makes_a_
 
 TEST(SayingMore, of_the_same_never_turns_a_worst_place_that_is_out_into_good) {
     std::size_t out = 0;
-    for (unsigned seed = 300; seed < 340; ++seed) {
+    for (unsigned seed = 300; seed < 320; ++seed) {
         const Bodies whole = RandomRecord(seed, 6).told();
         const Assessment before = assessed(whole);
         for (const int times : {1, 2, 5}) {

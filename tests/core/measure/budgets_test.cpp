@@ -81,7 +81,8 @@ TEST(GapBudget, divides_what_two_people_differ_by_by_the_people_and_not_by_their
     gap.people = 2;
     EXPECT_NEAR(gapBudget(gap)->terms[0].standardUncertainty, 8'000 / std::sqrt(2.0), 1e-9);
     gap.people = 1;
-    EXPECT_TRUE(gapBudget(gap)->terms[0].name.ends_with("repeatability")) << "one person has nobody to differ from";
+    EXPECT_NEAR(gapBudget(gap)->terms[0].standardUncertainty, 8'000, 1e-9)
+        << "a place that one of them read carries all that people are known to differ by";
 }
 
 TEST(GapBudget, is_not_known_while_anything_is_missing_and_never_nothing) {
@@ -97,7 +98,7 @@ TEST(GapBudget, is_not_known_while_anything_is_missing_and_never_nothing) {
     EXPECT_FALSE(unknown.isKnown());
     EXPECT_FALSE(unknown.expanded());
     EXPECT_EQ(describe(unknown, {}), "± not known");
-    EXPECT_THAT(budget->explain(Coverage::two, {}), HasSubstr("Add the straightedge"));
+    EXPECT_THAT(budget->explain(Coverage::two, {}), HasSubstr("Say which straightedge"));
     GapMeasurement withoutLimit = gapRead(2);
     withoutLimit.leafLimit.reset();
     EXPECT_THAT(gapBudget(withoutLimit)->missing, ElementsAre(Missing{Missing::What::limitOfError, "LEAVES-2"}));

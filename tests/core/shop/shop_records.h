@@ -144,7 +144,7 @@ public:
         layIn();
         for (const Position p : facts.layout->positions()) {
             for (int pass = 1; pass <= 2; ++pass) {
-                make(GapReading{p, pass, {thou(gapThou), ""}, "LEAVES-1"});
+                make(GapReading{p, pass, {thou(gapThou), ""}, "LEAVES-1", {}, "EDGE-1"});
             }
         }
     }

@@ -3,6 +3,7 @@
 #include <QSignalSpy>
 #include <QTest>
 #include <charts/clearance_chart.h>
+#include <charts/feel_chart.h>
 #include <charts/spread_chart.h>
 #include <charts/verify_history_chart.h>
 #include <gtest/gtest.h>
@@ -182,6 +183,38 @@ TEST(ClearanceChart, draws_whiskers_and_uncertainty_from_the_figures) {
     EXPECT_NEAR(bars[0]->data()->at(0).errorMinus, inInches(*first.clearance - *first.smallest), 1e-12);
     EXPECT_NEAR(bars[0]->data()->at(0).errorPlus, inInches(*first.largest - *first.clearance), 1e-12);
     EXPECT_NEAR(bars[1]->data()->at(0).errorPlus, *first.uncertainty().expanded() / 25'400'000, 1e-12);
+}
+
+TEST(FeelChart, draws_the_answers_over_the_step_with_the_fitted_curves_and_delta) {
+    FeelChart chart;
+    chart.setData({}, {}, lightLook());
+    EXPECT_TRUE(chart.points().empty());
+    EXPECT_TRUE(textOfItems(chart).contains("appears here"));
+    FeelStudyFact study;
+    for (int i = 0; i < 55; ++i) {
+        const int tenth = i * 7 % 11 - 5;
+        const int turns = i % 2 == 0 ? 1 : 3;
+        study.answers.push_back({i + 1, {}, "Mira",
+                                 {1, {tenths(tenth), ""}, {}, tenth > turns ? Feel::rocks : tenth < -turns ? Feel::loose : Feel::drags}});
+    }
+    const FeelConclusion conclusion = concludeFeel(study);
+    ASSERT_TRUE(conclusion.delta && conclusion.rocksFit && conclusion.looseFit) << conclusion.missing;
+    chart.setData(conclusion, {}, lightLook());
+    prepare(chart);
+    EXPECT_EQ(chart.points().size(), 22U) << "eleven heights, rocks and loose";
+    EXPECT_EQ(markedPoints(chart), 22);
+    EXPECT_EQ(chart.graphCount(), 4) << "and a curve of each";
+    EXPECT_EQ(itemsOf<QCPItemLine>(chart), 2U) << "δ either way";
+    EXPECT_TRUE(textOfItems(chart).contains("δ"));
+    EXPECT_TRUE(chart.accessibleDescription().contains("55 answers at 11 heights"))
+        << chart.accessibleDescription().toStdString();
+    EXPECT_TRUE(chart.points().back().words.contains("answers"));
+    // The curve of the rocks rises over the step, that of the loose falls.
+    const auto ends = [&](int graph) {
+        return std::pair(chart.graph(graph)->data()->begin()->value, (chart.graph(graph)->data()->end() - 1)->value);
+    };
+    EXPECT_LT(ends(2).first, ends(2).second);
+    EXPECT_GT(ends(3).first, ends(3).second);
 }
 
 TEST(VerifyHistoryChart, has_a_point_for_every_outcome_with_held_on_zero) {

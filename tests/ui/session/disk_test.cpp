@@ -216,7 +216,7 @@ TEST_F(SessionDisk, the_window_shows_what_waits_and_has_the_ways_out_in_both_loo
         lookAround(*window.session());
         EXPECT_TRUE(bar->isVisible()) << "before anything is entered";
         EXPECT_FALSE(window.session()->append(NoteAdded{"main-3", "oil hole deburred by hand"}));
-        EXPECT_FALSE(window.session()->append(GapReading{{4, Side::right}, 2, {thou(64.8), "64.8 thou"}, "LEAVES-2"}));
+        EXPECT_FALSE(window.session()->append(GapReading{{4, Side::right}, 2, {thou(64.8), "64.8 thou"}, "LEAVES-2", {}, "EDGE-1"}));
         QApplication::processEvents();
         QString shown;
         for (const QLabel* label : bar->findChildren<QLabel*>()) {

@@ -172,7 +172,10 @@ TEST(SheetFile, tells_the_whole_story_of_a_closed_build) {
                               "open time on the tube: 20 min",
                               "Built and measured as written here",
                               "Count the shims out",
-                              "does not prove"}) {
+                              "does not prove",
+                              "p is the probability that the value lies in its band",
+                              "p 9",
+                              "C 1."}) {
         EXPECT_THAT(text, HasSubstr(words));
     }
 }
@@ -192,6 +195,40 @@ TEST(SheetFile, says_why_a_gate_is_locked_and_what_to_do) {
     EXPECT_THAT(text, HasSubstr("stale"));
     EXPECT_THAT(text, HasSubstr("Read the gap again"));
     EXPECT_THAT(text, HasSubstr("Trial fit: dipstick clear, and 11 more")); // for one reason, in one row
+}
+
+TEST(SheetFile, prints_the_shims_of_a_bracketed_recheck_and_what_is_weakly_measured) {
+    SheetSample sample({5, 2, 8, false, false});
+    const Position p{1, Side::left};
+    for (const auto& [name, thickness] : {std::pair{"SX1", 30.4}, {"SX2", 29.6}}) {
+        sample.make(ShimAdded{name, {thou(30), ""}, ""});
+        sample.make(ShimMeasured{name, {thou(thickness), ""}, "MIC-1"});
+        sample.make(ShimMeasured{name, {thou(thickness), ""}, "MIC-1"});
+    }
+    sample.make(StackMoved{p, StackMove::putBack});
+    RecheckMade recheck{p, Feel::drags, "SE-1"};
+    recheck.thickerOut = recheck.thinnerOut = NameList{{"S1La"}};
+    recheck.thickerIn = NameList{{"SX1"}};
+    recheck.thickerFelt = Feel::rocks;
+    recheck.thinnerIn = NameList{{"SX2"}};
+    recheck.thinnerFelt = Feel::loose;
+    sample.make(recheck);
+    BandSet narrow;
+    narrow.band = bands::residual;
+    narrow.lo = {-thou(0.1), ""};
+    narrow.hi = {thou(0.1), ""};
+    sample.make(narrow);
+    ASSERT_GT(sample.assessment.weaklyMeasured, 0U);
+    const QString path = Written::folder().filePath(QStringLiteral("bracketed.pdf"));
+    SheetOptions options;
+    options.mayReplace = true;
+    ASSERT_TRUE(writeSheet(sample.source(), path, options));
+    const std::string text =
+        run(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), path, QStringLiteral("-")}).text.simplified().toStdString();
+    EXPECT_THAT(text, HasSubstr("Bracketed rechecks"));
+    EXPECT_THAT(text, HasSubstr("− S1La + SX1 (+0.00040): rocks"));
+    EXPECT_THAT(text, HasSubstr("− S1La + SX2 (−0.00040): loose"));
+    EXPECT_THAT(text, HasSubstr("weakly measured"));
 }
 
 TEST(SheetFile, keeps_all_words_inside_the_margins_with_long_names_and_eighteen_positions) {

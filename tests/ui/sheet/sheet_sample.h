@@ -193,8 +193,8 @@ private:
         }
     }
     void survey(Position p, double gap) {
-        make(GapReading{p, 1, typed(thou(gap)), "FG-1"});
-        make(GapReading{p, 2, typed(thou(gap + 0.2)), "FG-1"});
+        make(GapReading{p, 1, typed(thou(gap)), "FG-1", {}, "SE-1"});
+        make(GapReading{p, 2, typed(thou(gap + 0.2)), "FG-1", {}, "SE-1"});
     }
     void shims(Position p) {
         const double gap = gapOf(p);

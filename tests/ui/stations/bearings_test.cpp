@@ -13,6 +13,7 @@
 #include <stations/bearings/warm.h>
 #include <stations/common/entry_field.h>
 #include <stations/common/entry_form.h>
+#include <stations/common/optional_field.h>
 
 namespace caprail {
 namespace {
@@ -57,6 +58,26 @@ TEST_F(Bearings, an_implausible_diameter_is_asked_back_and_stays_typed) {
     EXPECT_EQ(entries(), before);
     EXPECT_EQ(edit()->text(), "24.48");
     EXPECT_FALSE(child<BearingsMeasure>(panel)->field()->problem().isEmpty());
+}
+
+TEST_F(Bearings, the_parts_temperature_goes_with_the_readings_of_its_place_and_with_no_other) {
+    QLineEdit* temperature = panel.measurePage()->temperature()->lineEdit();
+    edit()->setText("2.4481");
+    typeAndEnter(temperature, "70 °F");
+    ASSERT_TRUE(bench.lastAs<JournalReading>().partTemperature);
+    EXPECT_EQ(bench.lastAs<JournalReading>().partTemperature->typed, "70 °F");
+    for (const char* value : {"2.4480", "2.4479", "2.4480"}) {
+        typeAndEnter(edit(), value);
+        EXPECT_TRUE(bench.lastAs<JournalReading>().partTemperature) << "of the same journal";
+    }
+    ASSERT_EQ(panel.measurePage()->slot().journal, main2);
+    typeAndEnter(edit(), "2.4480");
+    EXPECT_FALSE(bench.lastAs<JournalReading>().partTemperature) << "nobody held a thermometer to this one";
+    const auto before = entries();
+    edit()->setText("2.4480");
+    typeAndEnter(temperature, "warm");
+    EXPECT_EQ(entries(), before);
+    EXPECT_TRUE(panel.measurePage()->field()->problem().contains("temperature"));
 }
 
 TEST_F(Bearings, bores_follow_and_give_the_clearance_of_the_journal) {

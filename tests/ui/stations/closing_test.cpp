@@ -16,6 +16,7 @@
 #include <stations/closing/steps.h>
 #include <stations/closing/task.h>
 #include <stations/common/entry_field.h>
+#include <stations/common/optional_field.h>
 #include <stations/pickup/station.h>
 #include <stations/trial_fit/station.h>
 #include <stations/trial_fit/way.h>
@@ -152,6 +153,18 @@ TEST(PickupPanel, goes_from_term_to_term_and_adds_them_up) {
     EXPECT_EQ(*bench.assessment().pickup.clearance, thou(310));
     EXPECT_EQ(bench.assessment().find("pickup")->state, CheckState::good);
     EXPECT_EQ(shown.panel.term(), PickupTerm::panDepth);
+}
+
+TEST(PickupPanel, takes_the_temperature_of_the_part_that_was_measured) {
+    StationRecord bench;
+    Shown<PickupStation> shown(bench);
+    shown.panel.field()->lineEdit()->setText("7.5000");
+    typeAndEnter(shown.panel.temperature()->lineEdit(), "21 °C");
+    ASSERT_TRUE(bench.lastAs<PickupReading>().partTemperature);
+    EXPECT_EQ(bench.lastAs<PickupReading>().partTemperature->value, celsius(21));
+    typeAndEnter(shown.panel.field()->lineEdit(), ".060");
+    EXPECT_EQ(bench.lastAs<PickupReading>().term, PickupTerm::gasket);
+    EXPECT_FALSE(bench.lastAs<PickupReading>().partTemperature);
 }
 
 TEST(PickupPanel, jumps_to_a_term_by_its_name) {

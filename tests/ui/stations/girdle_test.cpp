@@ -9,10 +9,15 @@
 #include <QTableView>
 #include <QToolButton>
 #include <planview/plan_view.h>
+#include <set>
 #include <stations/common/budget_window.h>
 #include <stations/common/entry_field.h>
+#include <stations/common/instrument_box.h>
+#include <stations/common/optional_field.h>
 #include <stations/common/place_heading.h>
 #include <stations/girdle/actions.h>
+#include <stations/girdle/feel.h>
+#include <stations/girdle/feel_results.h>
 #include <stations/girdle/gaps.h>
 #include <stations/girdle/kit.h>
 #include <stations/girdle/recheck.h>
@@ -116,6 +121,7 @@ TEST_F(Girdle, alt_and_a_number_choose_the_mode) {
     panel.activateWindow();
     ASSERT_TRUE(QTest::qWaitForWindowActive(&panel));
     const std::pair<Qt::Key, GirdleMode> keys[] = {{Qt::Key_2, GirdleMode::shims},
+                                                   {Qt::Key_5, GirdleMode::feel},
                                                    {Qt::Key_4, GirdleMode::recheck},
                                                    {Qt::Key_3, GirdleMode::stacks},
                                                    {Qt::Key_1, GirdleMode::gaps}};
@@ -232,6 +238,127 @@ TEST_F(Girdle, one_key_rechecks_a_stack_and_goes_on) {
     EXPECT_EQ(bench.lastAs<RecheckMade>().feel, Feel::rocks);
     EXPECT_EQ(bench.lastAs<RecheckMade>().position, (Position{1, Side::right}));
     EXPECT_EQ(panel.position(), (Position{2, Side::left}));
+}
+
+TEST_F(Girdle, a_stack_that_arithmetic_cannot_prove_is_led_to_a_bracket_by_the_same_keys) {
+    bench.make(drafts::instrument("FEEL-1", InstrumentType::feelerGauge, 3.5));
+    RulesSet rules;
+    rules.decision = DecisionRule::guarded;
+    bench.make(rules);
+    bench.survey();
+    bench.kit();
+    bench.shim("A", 50, 50.3);
+    bench.shim("B", 50, 49.7);
+    bench.build();
+    const Position here{1, Side::left};
+    panel.setMode(GirdleMode::recheck);
+    GirdleRecheck& page = *panel.recheck();
+    EXPECT_TRUE(page.carried().contains("by arithmetic")) << page.carried().toStdString();
+    QTest::keyClick(&page, Qt::Key_D);
+    ASSERT_EQ(panel.position(), here) << "the arithmetic proves nothing, so the page stays";
+    EXPECT_TRUE(page.task().contains("Take out S-1L, lay in A")) << page.task().toStdString();
+    EXPECT_TRUE(page.task().contains("should rock"));
+    QTest::keyClick(&page, Qt::Key_R);
+    EXPECT_EQ(bench.lastAs<RecheckMade>().thickerFelt, Feel::rocks);
+    EXPECT_EQ(bench.lastAs<RecheckMade>().thickerIn->names, std::vector<std::string>{"A"});
+    EXPECT_EQ(bench.lastAs<RecheckMade>().feel, Feel::drags) << "what was felt before stands in it too";
+    EXPECT_TRUE(page.task().contains("lay in B")) << page.task().toStdString();
+    QTest::keyClick(&page, Qt::Key_L);
+    EXPECT_EQ(bench.lastAs<RecheckMade>().thinnerFelt, Feel::loose);
+    EXPECT_EQ(panel.position(), (Position{1, Side::right})) << "on to the next stack";
+    EXPECT_EQ(bench.session->assessment().find("stack:1L")->state, CheckState::good);
+    panel.select("1L");
+    EXPECT_TRUE(page.carried().startsWith("The verdict is carried by the bracketed recheck")) << page.carried().toStdString();
+    EXPECT_TRUE(page.carried().contains("±"));
+}
+
+TEST_F(Girdle, a_good_stack_is_bracketed_where_the_person_wants_it) {
+    bench.survey();
+    bench.kit();
+    bench.shim("A", 50, 50.3);
+    bench.build();
+    panel.setMode(GirdleMode::recheck);
+    QTest::keyClick(panel.recheck(), Qt::Key_D);
+    panel.select("1L");
+    panel.setMode(GirdleMode::recheck);
+    const auto before = bench.session->ledger().size();
+    QTest::keyClick(panel.recheck(), Qt::Key_B);
+    EXPECT_TRUE(panel.recheck()->task().contains("lay in A")) << panel.recheck()->task().toStdString();
+    EXPECT_EQ(bench.session->ledger().size(), before) << "asking is no entry";
+}
+
+TEST_F(Girdle, what_does_not_go_and_the_straightedge_are_stored_with_the_gap) {
+    QLineEdit* tried = child<GirdleGaps>(panel)->doesNotGo()->lineEdit();
+    gapEdit()->setText("22+23+12 thou");
+    typeAndEnter(tried, "22+23+13 thou");
+    const GapReading reading = bench.lastAs<GapReading>();
+    EXPECT_EQ(reading.gap.value, thou(57));
+    ASSERT_TRUE(reading.doesNotGo);
+    EXPECT_EQ(reading.doesNotGo->value, thou(58));
+    EXPECT_EQ(reading.doesNotGo->typed, "22+23+13 thou");
+    EXPECT_EQ(reading.straightedge, "EDGE-1") << "the straightedge offers itself";
+    EXPECT_TRUE(tried->text().isEmpty()) << "it is of this gap alone";
+    typeAndEnter(gapEdit(), "57 thou");
+    EXPECT_FALSE(bench.lastAs<GapReading>().doesNotGo) << "who does not use it types nothing more";
+    const auto before = bench.session->ledger().size();
+    gapEdit()->setText("57 thou");
+    typeAndEnter(tried, "56 thou");
+    EXPECT_EQ(bench.session->ledger().size(), before);
+    EXPECT_TRUE(child<GirdleGaps>(panel)->field()->problem().contains("must be more")) << child<GirdleGaps>(panel)->field()->problem().toStdString();
+    typeAndEnter(tried, "5x");
+    EXPECT_TRUE(child<GirdleGaps>(panel)->field()->problem().contains("Does not go")) << child<GirdleGaps>(panel)->field()->problem().toStdString();
+}
+
+TEST_F(Girdle, a_feel_is_tried_by_keyboard_and_then_carries_a_stack) {
+    int n = 0;
+    for (const double thickness : {10.0, 10.0, 9.6, 9.7, 9.8, 9.9, 10.05, 10.1, 10.2, 10.3, 10.4}) {
+        bench.shim("F" + std::to_string(++n), 10, thickness);
+    }
+    panel.setMode(GirdleMode::feel);
+    GirdleFeel& page = *panel.feel();
+    EXPECT_TRUE(page.stepsField()->text().contains("F")) << "the kit proposes the steps";
+    EXPECT_EQ(page.step(), nullptr) << "no study is under way";
+    QTest::keyClick(page.beginButton(), Qt::Key_Space);
+    EXPECT_EQ(bench.lastAs<FeelStudyBegun>().whose, "Mira");
+    EXPECT_EQ(bench.lastAs<FeelStudyBegun>().straightedge, "EDGE-1");
+    std::set<Length> felt;
+    for (int i = 0; i < 40; ++i) {
+        ASSERT_NE(page.step(), nullptr) << i << " " << page.task().toStdString();
+        const Length height = page.step()->height;
+        const auto shims = page.step()->shims;
+        EXPECT_TRUE(page.task().contains(QString::fromStdString(shims.front()))) << page.task().toStdString();
+        EXPECT_FALSE(page.task().contains("0.000")) << "the height is not told";
+        page.refresh();
+        ASSERT_EQ(page.step()->height, height) << "what lies there stays asked for, whatever else is entered";
+        felt.insert(height);
+        // She turns at 0.00015 in, give or take a little.
+        const Length turns = i % 3 == 0 ? thou(0.12) : thou(0.18);
+        QTest::keyClick(&page, height > turns ? Qt::Key_R : height < -turns ? Qt::Key_L : Qt::Key_D);
+        EXPECT_EQ(bench.lastAs<FeelAnswer>().height.value, height);
+        EXPECT_EQ(bench.lastAs<FeelAnswer>().shims.names, shims);
+    }
+    EXPECT_GE(felt.size(), 5U) << "many steps in turn";
+    EXPECT_TRUE(page.results()->conclusion().contains("is worth ±")) << page.results()->conclusion().toStdString();
+    const auto* standings = child<QTableView>(page, "feelStandings");
+    ASSERT_EQ(standings->model()->rowCount(), 1);
+    EXPECT_EQ(standings->model()->index(0, 3).data().toString(), "40");
+    EXPECT_FALSE(page.results()->chart()->points().empty());
+    panel.setMode(GirdleMode::recheck);
+    EXPECT_TRUE(panel.recheck()->feel().contains("is worth ±")) << panel.recheck()->feel().toStdString();
+}
+
+TEST_F(Girdle, steps_that_cannot_be_read_are_told_and_nothing_is_asked) {
+    bench.shim("F1", 10, 10.0);
+    bench.shim("F2", 10, std::nullopt);
+    panel.setMode(GirdleMode::feel);
+    GirdleFeel& page = *panel.feel();
+    page.stepsField()->setText("F1; F2");
+    QTest::keyClick(page.stepsField(), Qt::Key_Return);
+    EXPECT_EQ(page.step(), nullptr);
+    EXPECT_TRUE(page.task().contains("Name the rests and the steps"));
+    page.stepsField()->setText("-0.2 thou; 0.0 thou; 0.2 thou");
+    QTest::keyClick(page.stepsField(), Qt::Key_Return);
+    EXPECT_TRUE(page.task().contains("3 steps are ready")) << page.task().toStdString();
 }
 
 TEST_F(Girdle, all_stacks_come_off_and_go_back_in_one_action) {

@@ -139,11 +139,16 @@ TEST(RepeatabilityPage, pools_and_splits_what_two_people_read) {
     EXPECT_EQ(cell(child<QTableView>(page, "pooled"), 0, 1), "Mira");
     EXPECT_EQ(cell(child<QTableView>(page, "pooled"), 0, 5), "0.00007 in") << "0.1 thou apart: s = 0.0001/√2";
     EXPECT_EQ(lines(child<QTableView>(page, "scatter")), 3) << "one person: no line for people";
+    const QString heldAgainst = child<QLabel>(page, "studyWords")->text();
+    EXPECT_TRUE(heldAgainst.contains("band “residual”")) << heldAgainst.toStdString();
+    EXPECT_EQ(cell(child<QTableView>(page, "scatter"), 0, 3), "42 %") << "6 · 0.0000707 in of a band of 0.0010 in";
+    EXPECT_TRUE(heldAgainst.contains("The gauge takes 42 % of the band: it cannot tell good from bad"));
+    EXPECT_TRUE(heldAgainst.contains("classes of places apart"));
     bench.session->setPerson("Arlo");
     readAll(0.4);
     page.refresh();
     EXPECT_EQ(lines(child<QTableView>(page, "pooled")), 2);
-    ASSERT_EQ(lines(child<QTableView>(page, "scatter")), 4);
+    ASSERT_EQ(lines(child<QTableView>(page, "scatter")), 5) << "people, and the gauge with them";
     EXPECT_TRUE(child<QLabel>(page, "studyWords")->text().contains("Arlo, Mira")) << child<QLabel>(page, "studyWords")->text().toStdString();
     EXPECT_EQ(child<QTableView>(page, "readingCounts")->model()->columnCount(), 3);
     EXPECT_EQ(cell(child<QTableView>(page, "readingCounts"), 0, 1), "2");

@@ -14,7 +14,11 @@
 #include <stations/engine/station.h>
 #include <stations/fasteners/groups.h>
 #include <stations/fasteners/station.h>
+#include <stations/girdle/feel.h>
+#include <stations/girdle/recheck.h>
+#include <stations/girdle/station.h>
 #include <stations/history/station.h>
+#include <stations/pickup/station.h>
 
 namespace caprail {
 namespace {
@@ -165,6 +169,38 @@ TEST_P(Pictures, of_the_bearings_station) {
         panel.setMode(static_cast<BearingsMode>(mode));
         look(panel, names[mode]);
     }
+}
+
+TEST_P(Pictures, of_the_girdle_station) {
+    RulesSet rules;
+    rules.decision = DecisionRule::guarded;
+    bench.make(rules);
+    double gap = 50;
+    for (const Position p : bench.positions()) {
+        bench.shim("S-" + code(p), gap, gap + 0.1);
+        gap += 1.5;
+    }
+    int n = 0;
+    for (const double thickness : {10.0, 10.0, 9.6, 9.7, 9.8, 9.9, 10.05, 10.1, 10.2, 10.3, 10.4}) {
+        bench.shim("F" + std::to_string(++n), 10, thickness);
+    }
+    bench.make(StackBuilt{{5, Side::right}, {{"S-5R"}}});
+    bench.make(RecheckMade{{5, Side::right}, Feel::drags, "EDGE-1"});
+    bench.make(FeelStudyBegun{1, "Mira", "EDGE-1", "surface plate"});
+    for (int i = 0; i < 44; ++i) {
+        const int tenth = i * 7 % 11 - 5;
+        const double turns = i % 3 == 0 ? 1.2 : 3.3;
+        bench.make(FeelAnswer{1, {tenths(tenth), ""}, {}, tenth > turns ? Feel::rocks : tenth < -turns ? Feel::loose : Feel::drags});
+    }
+    GirdleStation panel(*bench.session);
+    look(panel, "girdle-gaps");
+    panel.select("5R");
+    panel.setMode(GirdleMode::recheck);
+    look(panel, "girdle-recheck");
+    panel.setMode(GirdleMode::feel);
+    look(panel, "girdle-feel");
+    PickupStation pickup(*bench.session);
+    look(pickup, "pickup");
 }
 
 TEST_P(Pictures, of_the_fasteners_station) {

@@ -65,7 +65,7 @@ public:
         for (int pass = 1; pass <= 2; ++pass) {
             double gap = firstGap;
             for (const Position p : positions()) {
-                make(GapReading{p, pass, {thou(gap), ""}, "FEEL-1"});
+                make(GapReading{p, pass, {thou(gap), ""}, "FEEL-1", {}, "EDGE-1"});
                 gap += step;
             }
         }

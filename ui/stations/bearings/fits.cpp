@@ -12,6 +12,7 @@
 #include <stations/common/entries_model.h>
 #include <stations/common/entries_table.h>
 #include <stations/common/entry_field.h>
+#include <stations/common/optional_field.h>
 #include <stations/common/place_heading.h>
 #include <stations/common/instrument_box.h>
 #include <stations/common/station_text.h>
@@ -102,6 +103,7 @@ BearingsFits::BearingsFits(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_heading(new PlaceHeading(this)), m_field(new EntryField(this)),
       m_instrument(new InstrumentBox(
           session, {InstrumentType::feelerGauge, InstrumentType::dialIndicator, InstrumentType::depthGauge}, this)),
+      m_temperature(new OptionalField(tr("Part's temperature"), tr("if it was measured: 21 °C, 70 °F"), m_field)),
       m_table(new Table<FitRow, FitId>(tr("Fits"), &FitRow::fit, fitColumns(session), this)),
       m_bands(new QPushButton(tr("&Bands, and fits of the shop's own…"), this)),
       m_entries(new EntriesTable(session, this)) {
@@ -143,6 +145,7 @@ void BearingsFits::build() {
     column->addWidget(m_heading);
     column->addWidget(m_field);
     column->addWidget(m_instrument);
+    column->addWidget(m_temperature);
     column->addWidget(m_table, 3);
     column->addWidget(m_entries, 2);
     column->addWidget(m_bands);
@@ -176,6 +179,7 @@ void BearingsFits::refresh() {
         return;
     }
     m_table->select(m_id);
+    m_temperature->follow(fitName(m_id));
     const Check* check = fitCheck(m_session.assessment(), m_id);
     const auto at = facts.fits.find(m_id);
     m_heading->show(
@@ -191,7 +195,12 @@ void BearingsFits::refresh() {
 
 Result<void> BearingsFits::store(const Entered<Length>& value) {
     const FitId here = m_id;
-    const auto stored = m_session.append(FitReading{here.first, here.second, value, m_instrument->instrument()});
+    FitReading reading{here.first, here.second, value, m_instrument->instrument()};
+    if (auto read = m_temperature->read(reading.partTemperature, m_session.units(), FitReading::kind, "part_temperature");
+        !read) {
+        return read;
+    }
+    const auto stored = m_session.append(std::move(reading));
     if (!stored) {
         return tl::unexpected(stored.error());
     }

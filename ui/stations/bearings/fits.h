@@ -11,6 +11,7 @@ namespace caprail {
 class EntriesTable;
 class EntryField;
 class InstrumentBox;
+class OptionalField;
 class PlaceHeading;
 struct FitRow;
 
@@ -26,6 +27,7 @@ public:
     void type(const QString& text);
     [[nodiscard]] const FitId& id() const { return m_id; }
     [[nodiscard]] EntryField* field() const { return m_field; }
+    [[nodiscard]] OptionalField* temperature() const { return m_temperature; }
 
 signals:
     void chosen(const caprail::FitId& id);
@@ -41,6 +43,7 @@ private:
     PlaceHeading* m_heading;
     EntryField* m_field;
     InstrumentBox* m_instrument;
+    OptionalField* m_temperature;
     Table<FitRow, FitId>* m_table;
     QPushButton* m_bands;
     EntriesTable* m_entries;

@@ -11,6 +11,7 @@
 #include <stations/common/entries_model.h>
 #include <stations/common/entries_table.h>
 #include <stations/common/entry_field.h>
+#include <stations/common/optional_field.h>
 #include <stations/common/place_heading.h>
 #include <stations/common/instrument_box.h>
 #include <stations/common/station_text.h>
@@ -27,6 +28,7 @@ BearingsMeasure::BearingsMeasure(RecordSession& session, QWidget* parent)
       m_directions(new QSpinBox(this)), m_instruments{new InstrumentBox(session, {InstrumentType::micrometer}, this),
                                                       new InstrumentBox(session, {InstrumentType::boreGauge}, this),
                                                       new InstrumentBox(session, {InstrumentType::gaugingStrip}, this)},
+      m_temperature(new OptionalField(tr("Part's temperature"), tr("if it was measured: 21 °C, 70 °F"), m_field)),
       m_places(new Label(this)), m_results(new Label(this)), m_next(new Label(this)),
       m_crank(new QPushButton(tr("&Crank changed"), this)), m_shells(new QPushButton(this)), m_laidIn(new QPushButton(this)),
       m_entries(new EntriesTable(session, this)) {
@@ -114,6 +116,7 @@ void BearingsMeasure::build() {
     column->addWidget(m_heading);
     column->addWidget(m_field);
     column->addLayout(settings);
+    column->addWidget(m_temperature);
     column->addWidget(m_places);
     column->addWidget(m_next);
     column->addWidget(m_results);
@@ -147,6 +150,7 @@ void BearingsMeasure::refresh() {
         box->refresh();
         box->setVisible(box == instrument());
     }
+    m_temperature->follow(qtText(code(m_slot.journal)) + QString::number(static_cast<int>(m_mode)));
     m_stations->setVisible(m_mode != BearingsMode::strip);
     m_directions->setVisible(m_mode == BearingsMode::journals);
     m_shells->setText(tr("&Shells changed in %1").arg(qtText(describe(m_slot.journal))));
@@ -219,12 +223,25 @@ void BearingsMeasure::askForValue() {
                        [this](const Entered<Length>& value) { return store(value); });
 }
 
+Result<Body> BearingsMeasure::entryOf(const Entered<Length>& value) const {
+    const std::string with = instrument()->instrument();
+    const auto at = [this](auto reading) -> Result<Body> {
+        using Reading = decltype(reading);
+        auto read = m_temperature->read(reading.partTemperature, m_session.units(), Reading::kind, "part_temperature");
+        return read ? Result<Body>(Body(std::move(reading))) : tl::unexpected(read.error());
+    };
+    return m_mode == BearingsMode::journals
+               ? at(JournalReading{m_slot.journal, m_slot.station, m_slot.direction, value, with})
+               : at(BoreReading{m_slot.journal, methodOf(m_mode), m_slot.station, value, with});
+}
+
 Result<void> BearingsMeasure::store(const Entered<Length>& value) {
     const BearingSlot here = m_slot;
-    const std::string with = instrument()->instrument();
-    const auto stored = m_mode == BearingsMode::journals
-                            ? m_session.append(JournalReading{here.journal, here.station, here.direction, value, with})
-                            : m_session.append(BoreReading{here.journal, methodOf(m_mode), here.station, value, with});
+    auto entry = entryOf(value);
+    if (!entry) {
+        return tl::unexpected(entry.error());
+    }
+    const auto stored = m_session.append(std::move(*entry));
     if (!stored) {
         return tl::unexpected(stored.error());
     }

@@ -13,6 +13,7 @@ namespace caprail {
 class EntriesTable;
 class EntryField;
 class InstrumentBox;
+class OptionalField;
 class PlaceHeading;
 
 /// One pass over the journals: diameters, bores with shells, bare housings or gauging strips. The field asks for one
@@ -30,6 +31,7 @@ public:
     [[nodiscard]] const BearingSlot& slot() const { return m_slot; }
     [[nodiscard]] SlotCounts counts() const;
     [[nodiscard]] EntryField* field() const { return m_field; }
+    [[nodiscard]] OptionalField* temperature() const { return m_temperature; }
 
 signals:
     void chosen(caprail::JournalId journal);
@@ -41,6 +43,7 @@ private:
     void go(const BearingSlot& slot);
     [[nodiscard]] InstrumentBox* instrument() const;
     Result<void> store(const Entered<Length>& value);
+    [[nodiscard]] Result<Body> entryOf(const Entered<Length>& value) const;
     RecordSession& m_session;
     BearingsMode m_mode = BearingsMode::journals;
     BearingSlot m_slot;
@@ -48,6 +51,7 @@ private:
     EntryField* m_field;
     QSpinBox *m_stations, *m_directions;
     std::array<InstrumentBox*, 3> m_instruments;
+    OptionalField* m_temperature;
     Label *m_places, *m_results, *m_next;
     QPushButton *m_crank, *m_shells, *m_laidIn;
     EntriesTable* m_entries;

@@ -2,6 +2,7 @@
 #include <stations/common/checks_view.h>
 
 #include <QAction>
+#include <assessment/beside_verdict.h>
 #include <assessment/rests_on.h>
 #include <ledger/qt_text.h>
 #include <session/look.h>
@@ -15,9 +16,15 @@ bool canJudge(const Facts& facts, const Check& check) {
     return check.state == CheckState::stale && canBeJudgedAgain(facts, check);
 }
 
-QString checkText(const Check& check) {
+QString checkText(const Check& check, const Units& units) {
     QString text = sign(check.state) + QStringLiteral("  ") + QString::fromStdString(check.title) +
                    QStringLiteral(" — ") + stateWord(check.state);
+    if (const std::string beside = besideVerdict(check, units); !beside.empty()) {
+        // Not parted at the end of a line: a letter alone says nothing.
+        text += QStringLiteral("  ·  ") +
+                QString::fromStdString(beside).replace(QLatin1Char(' '), QChar(QChar::Nbsp)).replace(
+                    QStringLiteral(",\u00A0"), QStringLiteral(", "));
+    }
     if (!check.sentence.empty()) {
         text += QStringLiteral("\n      ") + QString::fromStdString(check.sentence);
     }
@@ -31,7 +38,7 @@ QString checkText(const Check& check) {
 
 ChecksView::ChecksView(RecordSession& session, QWidget* parent)
     : List(tr("Checks"), &Check::code,
-           {{.text = checkText,
+           {{.text = [this](const Check& check) { return checkText(check, m_session.units()); },
              .ink = [](const Check& check,
                        const Look& look) { return check.isGood() ? look.quiet : look.of(check.state); },
              .tip =
@@ -39,6 +46,9 @@ ChecksView::ChecksView(RecordSession& session, QWidget* parent)
                      return canJudge(m_session.facts(), check)
                                 ? tr("J, or the context menu: say that the values stand, and judge it by the new "
                                      "numbers.")
+                            : !check.judged.empty()
+                                ? tr("p: the probability that the value lies in its band; C: how many times over the "
+                                     "band holds four standard uncertainties. Below 1 it is weakly measured.")
                                 : QString();
                  }}},
            parent),

@@ -3,7 +3,9 @@
 
 #include <QFrame>
 #include <QHBoxLayout>
+#include <QDateTime>
 #include <QPushButton>
+#include <assessment/feel_study.h>
 #include <session/look.h>
 #include <stations/common/wrench_words.h>
 
@@ -34,9 +36,25 @@ std::vector<FormField> instrumentFields() {
             {"cycles", EnginePeople::tr("Pulls before now"), EnginePeople::tr("since the calibration"), {}}};
 }
 
-std::vector<TableColumn<PersonAdded>> peopleColumns() {
+/// The day until which a person's feel stands, of several straightedges the first to be due; empty: it was never tried.
+QString feelDue(const std::vector<FeelStanding>& feels, const std::string& person) {
+    std::optional<Date> first;
+    bool stands = true;
+    for (const FeelStanding& one : feels) {
+        if (const auto due = one.due(); due && one.person == person) {
+            first = std::min(first.value_or(*due), *due);
+            stands = stands && one.stands({QDateTime::currentMSecsSinceEpoch()});
+        }
+    }
+    return !first ? QString() : (stands ? QString() : QStringLiteral("⚑ ")) + qtText(format(*first));
+}
+
+std::vector<TableColumn<PersonAdded>> peopleColumns(const RecordSession& session) {
     return {{.title = EnginePeople::tr("Name"), .text = [](const PersonAdded& row) { return qtText(row.name); }},
-            {.title = EnginePeople::tr("Role"), .text = [](const PersonAdded& row) { return qtText(row.role); }}};
+            {.title = EnginePeople::tr("Role"), .text = [](const PersonAdded& row) { return qtText(row.role); }},
+            {.title = EnginePeople::tr("Feel, due"), .text = [&session](const PersonAdded& row) {
+                 return feelDue(feelStandings(session.facts()), row.name);
+             }}};
 }
 
 std::vector<TableColumn<InstrumentRow>> instrumentColumns(const RecordSession& session) {
@@ -78,7 +96,7 @@ std::vector<TableColumn<InstrumentRow>> instrumentColumns(const RecordSession& s
 
 EnginePeople::EnginePeople(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session),
-      m_people(new Table<PersonAdded, std::string>(tr("People"), &PersonAdded::name, peopleColumns(), this)),
+      m_people(new Table<PersonAdded, std::string>(tr("People"), &PersonAdded::name, peopleColumns(session), this)),
       m_person(new FormFor<PersonAdded>(
           session, tr("A person"), tr("Store &person"),
           {{"name", tr("Name"), {}, {}}, {"role", tr("Role"), {}, {tr("assembler"), tr("machinist"), tr("checker")}}},

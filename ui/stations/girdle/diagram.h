@@ -6,7 +6,7 @@
 namespace caprail {
 
 /// What the girdle station's diagram writes beside each position.
-enum class GirdleMode { gaps, shims, stacks, recheck };
+enum class GirdleMode { gaps, shims, stacks, recheck, feel };
 
 /// Gaps as the assembler writes them beside the stud, each with the state of its check and how many readings stand.
 /// Needs a layout.

@@ -15,6 +15,7 @@
 #include <stations/common/entries_model.h>
 #include <stations/common/entries_table.h>
 #include <stations/common/entry_field.h>
+#include <stations/common/optional_field.h>
 #include <stations/common/place_heading.h>
 #include <stations/girdle/words.h>
 #include <stations/common/instrument_box.h>
@@ -38,6 +39,8 @@ QString orderKey(std::size_t places) {
 GirdleGaps::GirdleGaps(RecordSession& given, QWidget* parent)
     : GirdlePage(given, parent), m_heading(new PlaceHeading(this)), m_field(new EntryField(this)),
       m_pass(new QSpinBox(this)), m_instrument(new InstrumentBox(given, {InstrumentType::feelerGauge}, this)),
+      m_straightedge(new InstrumentBox(given, {InstrumentType::straightedge}, this)),
+      m_doesNotGo(new OptionalField(tr("Does not go"), tr("if it was tried: 22+23+13 thou"), m_field)),
       m_orderText(new Label(this)), m_next(new Label(this)), m_entries(new EntriesTable(given, this)),
       m_checks(new ChecksView(given, this)) {
     build();
@@ -49,6 +52,7 @@ void GirdleGaps::build() {
     m_pass->setPrefix(tr("pass "));
     m_pass->setAccessibleName(tr("Pass"));
     connect(m_pass, &QSpinBox::valueChanged, this, [this] { refresh(m_position); });
+    nameBox(*m_straightedge, tr("Straightedge across the rails"));
     m_orderText->setWordWrap(true);
     m_orderText->setAccessibleName(tr("Order of the pass"));
     m_orderText->setForegroundRole(QPalette::PlaceholderText);
@@ -82,7 +86,9 @@ void GirdleGaps::build() {
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_heading);
     column->addWidget(m_field);
+    column->addWidget(m_doesNotGo);
     column->addLayout(settings);
+    column->addWidget(m_straightedge);
     column->addWidget(m_next);
     column->addLayout(orderRow);
     column->addWidget(m_entries, 2);
@@ -122,6 +128,8 @@ void GirdleGaps::refresh(Position selected) {
     m_position = selected;
     followLayout();
     m_instrument->refresh();
+    m_straightedge->refresh();
+    m_doesNotGo->follow(qtText(code(m_position)));
     m_entries->refresh();
     m_checks->refresh();
     m_orderText->setText(qtText(passOrderText(m_order)));
@@ -166,10 +174,18 @@ void GirdleGaps::askForGap() {
 
 Result<void> GirdleGaps::store(const Entered<Length>& gap) {
     const Position here = m_position;
-    const auto stored = session().append(GapReading{here, pass(), gap, m_instrument->instrument()});
+    GapReading reading{here, pass(), gap, m_instrument->instrument()};
+    if (auto tried = m_doesNotGo->read(reading.doesNotGo, units(), GapReading::kind, "does_not_go"); !tried) {
+        return tried;
+    }
+    if (const std::string edge = m_straightedge->instrument(); !edge.empty()) {
+        reading.straightedge = edge;
+    }
+    const auto stored = session().append(std::move(reading));
     if (!stored) {
         return tl::unexpected(stored.error());
     }
+    m_doesNotGo->clear();
     const PassStep next = nextInPass(m_order, here, pass(), assessment());
     {
         const QSignalBlocker quiet(m_pass);

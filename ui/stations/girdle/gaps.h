@@ -12,6 +12,7 @@ class ChecksView;
 class EntriesTable;
 class EntryField;
 class InstrumentBox;
+class OptionalField;
 class PlaceHeading;
 
 /// The gap survey: the place large, its last value larger, the field, and under it the readings of the place and what
@@ -25,6 +26,8 @@ public:
     bool type(const QString& text) override;
     [[nodiscard]] const std::vector<Position>& order() const { return m_order; }
     [[nodiscard]] EntryField* field() const { return m_field; }
+    [[nodiscard]] OptionalField* doesNotGo() const { return m_doesNotGo; }
+    [[nodiscard]] InstrumentBox* straightedge() const { return m_straightedge; }
     [[nodiscard]] std::int64_t pass() const;
     [[nodiscard]] Position position() const { return m_position; }
 
@@ -42,6 +45,8 @@ private:
     EntryField* m_field;
     QSpinBox* m_pass;
     InstrumentBox* m_instrument;
+    InstrumentBox* m_straightedge;
+    OptionalField* m_doesNotGo;
     Label* m_orderText;
     Label* m_next;
     EntriesTable* m_entries;

@@ -2,6 +2,7 @@
 #include <stations/girdle/recheck.h>
 
 #include <QAccessibleWidget>
+#include <QDateTime>
 #include <QFormLayout>
 #include <QKeyEvent>
 #include <QPushButton>
@@ -10,6 +11,7 @@
 #include <stations/common/entries_model.h>
 #include <stations/common/entries_table.h>
 #include <stations/common/place_heading.h>
+#include <stations/girdle/recheck_words.h>
 #include <stations/girdle/words.h>
 #include <stations/common/instrument_box.h>
 #include <stations/common/station_text.h>
@@ -18,28 +20,6 @@
 #include <work/stack_planning.h>
 
 namespace caprail {
-
-namespace {
-
-/// What a button says: its key, the word, and what it means.
-QString meaning(Feel feel) {
-    switch (feel) {
-    case Feel::rocks:
-        return GirdleRecheck::tr("R\nrocks\nproud: too thick");
-    case Feel::drags:
-        return GirdleRecheck::tr("D\ndrags\nright");
-    case Feel::loose:
-        break;
-    }
-    return GirdleRecheck::tr("L\nloose\nlow: too thin");
-}
-
-/// The letter on its button, so that the key is the one that a person reads in every language.
-QChar keyOf(Feel feel) {
-    return meaning(feel).front();
-}
-
-} // namespace
 
 namespace {
 
@@ -52,9 +32,11 @@ QAccessibleInterface* accessibleRecheck(const QString&, QObject* object) {
 } // namespace
 
 GirdleRecheck::GirdleRecheck(RecordSession& given, QWidget* parent)
-    : GirdlePage(given, parent), m_heading(new PlaceHeading(this)), m_expected(new Label(this)),
-      m_flushness(new Label(this)), m_instrument(new InstrumentBox(given, {InstrumentType::straightedge}, this)),
-      m_entries(new EntriesTable(given, this)), m_checks(new ChecksView(given, this)) {
+    : GirdlePage(given, parent), m_heading(new PlaceHeading(this)), m_steps(new Label(this)), m_task(new Label(this)),
+      m_carried(new Label(this)), m_feel(new Label(this)), m_flushness(new Label(this)),
+      m_instrument(new InstrumentBox(given, {InstrumentType::straightedge}, this)), m_bracket(new QPushButton(this)),
+      m_tryFeel(new QPushButton(tr("&Try a feel…"), this)), m_entries(new EntriesTable(given, this)),
+      m_checks(new ChecksView(given, this)) {
     static const bool isInstalled = [] {
         QAccessible::installFactory(accessibleRecheck);
         return true;
@@ -63,12 +45,39 @@ GirdleRecheck::GirdleRecheck(RecordSession& given, QWidget* parent)
     build();
 }
 
+void GirdleRecheck::buildButtons() {
+    for (const auto& entry : allWords<Feel>()) {
+        auto* button = new QPushButton(feelMeaning(entry.value), this);
+        button->setAccessibleName(qtShown(entry.value));
+        button->setMinimumHeight(76);
+        button->setFocusPolicy(Qt::NoFocus);
+        connect(button, &QPushButton::clicked, this, [this, feel = entry.value] { store(feel); });
+        m_buttons.push_back(button);
+    }
+    m_bracket->setText(tr("B  bracket it"));
+    setTip(m_bracket, tr("Exchange shims until it rocks and until it is loose: the residual lies between, whatever the "
+                         "leaves were worth."));
+    m_bracket->setFocusPolicy(Qt::NoFocus);
+    connect(m_bracket, &QPushButton::clicked, this, &GirdleRecheck::bracket);
+    m_tryFeel->setAutoDefault(false);
+    setTip(m_tryFeel, tr("Known steps in random order, once a year: what you feel then carries a verdict."));
+    connect(m_tryFeel, &QPushButton::clicked, this,
+            [this] { emit feelAsked(session().person(), qtText(m_instrument->instrument())); });
+}
+
 void GirdleRecheck::build() {
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("Recheck: R rocks, D drags, L loose"));
-    m_expected->setWordWrap(true);
-    m_flushness->setWordWrap(true);
+    for (Label* label : {m_steps, m_task, m_carried, m_feel, m_flushness}) {
+        label->setWordWrap(true);
+    }
     m_flushness->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_carried->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    QFont large = font();
+    large.setPointSizeF(large.pointSizeF() * 1.15);
+    m_task->setFont(large);
+    m_task->setMinimumHeight(QFontMetrics(large).lineSpacing() * 3);
+    m_task->setAlignment(Qt::AlignTop);
     m_entries->setColumnHidden(EntriesModel::person, true);
     m_entries->setColumnHidden(EntriesModel::time, true);
     m_entries->setFilter([this](const Entry& entry) {
@@ -81,66 +90,104 @@ void GirdleRecheck::build() {
         const auto* p = std::get_if<Position>(&check.subject);
         return check.kind == CheckKind::flushness || (p != nullptr && *p == m_position);
     });
+    buildButtons();
+    connect(m_instrument, &QComboBox::activated, this, [this] { refresh(m_position); });
     auto* answers = new QHBoxLayout;
-    for (const auto& entry : allWords<Feel>()) {
-        auto* button = new QPushButton(meaning(entry.value), this);
-        button->setAccessibleName(qtShown(entry.value));
-        button->setMinimumHeight(84);
-        button->setFocusPolicy(Qt::NoFocus);
-        connect(button, &QPushButton::clicked, this, [this, feel = entry.value] { store(feel); });
-        m_buttons.push_back(button);
+    for (QPushButton* button : m_buttons) {
         answers->addWidget(button, 1);
     }
     auto* form = new QFormLayout;
     addRow(form, tr("Straightedge"), m_instrument);
+    auto* feelRow = new QHBoxLayout;
+    feelRow->addWidget(m_feel, 1);
+    feelRow->addWidget(m_tryFeel, 0, Qt::AlignTop);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_heading);
-    column->addWidget(m_expected);
+    column->addWidget(m_steps);
+    column->addWidget(m_task);
     column->addLayout(answers);
+    column->addWidget(m_bracket, 0, Qt::AlignLeft);
+    column->addWidget(m_carried);
     column->addLayout(form);
+    column->addLayout(feelRow);
     column->addWidget(m_flushness);
     column->addWidget(m_entries, 2);
     column->addWidget(m_checks, 3);
 }
 
+WhoFeels GirdleRecheck::who() const {
+    return {coreText(session().person()), m_instrument->instrument()};
+}
+
+bool GirdleRecheck::isBuiltOn(Position position) const {
+    const auto built = facts().stacks.find(position);
+    return built != facts().stacks.end() && built->second.isOn;
+}
+
 void GirdleRecheck::refresh(Position selected) {
+    m_isBracketWanted = m_isBracketWanted && selected == m_position;
     m_position = selected;
     m_instrument->refresh();
     m_entries->refresh();
     m_checks->refresh();
     const auto made = facts().rechecks.find(m_position);
     const Check* check = assessment().find("recheck:" + code(m_position));
-    const auto built = facts().stacks.find(m_position);
-    const bool isOn = built != facts().stacks.end() && built->second.isOn;
     m_heading->show(capitalised(qtText(describe(m_position))),
                     made == facts().rechecks.end() ? QStringLiteral("—") : qtShown(made->second.what.feel),
                     check == nullptr ? CheckState::notDone : check->state,
                     check == nullptr ? tr("not done")
                                      : qtText(check->sentence.empty() ? check->remedy : check->sentence));
+    m_guide = guideRecheck(facts(), assessment(), m_position, who(), m_isBracketWanted);
     for (QPushButton* button : m_buttons) {
-        button->setEnabled(isOn);
+        button->setEnabled(isBuiltOn(m_position));
     }
-    const auto stack = assessment().stacks.find(m_position);
-    if (!isOn) {
-        m_expected->setText(built == facts().stacks.end()
-                                ? tr("There is no stack here yet: build it first (Alt+3).")
-                                : tr("The stack is off: put it back first (Parts and stacks)."));
-    } else if (stack != assessment().stacks.end() && stack->second.residual) {
-        const ResidualBand band = residualBand(facts());
-        const Feel feel = expectedFeel(*stack->second.residual, band.band);
-        const QString note = band.isSet ? QString() : QStringLiteral(" ") + usualBandSentence(band, units());
-        m_expected->setText(tr("Residual %1: by the numbers it %2.")
-                                .arg(qtText(formatSigned(*stack->second.residual, units())),
-                                     feel == Feel::loose   ? tr("should be loose")
-                                     : feel == Feel::rocks ? tr("should rock")
-                                                           : tr("should drag")) +
-                            note);
-    } else {
-        m_expected->setText(tr("The gap here is not accepted, so the numbers say nothing yet."));
-    }
+    showTask();
+    showCarried();
+    m_feel->setText(feelSentence(facts(), who(), units(), {QDateTime::currentMSecsSinceEpoch()}));
     m_flushness->setText(flushnessSentence(assessment(), units()));
     m_flushness->setVisible(!m_flushness->text().isEmpty());
+}
+
+QString GirdleRecheck::asBuiltTask() const {
+    const auto stack = assessment().stacks.find(m_position);
+    if (!isBuiltOn(m_position)) {
+        return facts().stacks.contains(m_position) ? tr("The stack is off: put it back first (Parts and stacks).")
+                                                   : tr("There is no stack here yet: build it first (Alt+3).");
+    }
+    if (stack == assessment().stacks.end() || !stack->second.residual) {
+        return tr("The gap here is not accepted, so the numbers say nothing yet.");
+    }
+    const ResidualBand band = residualBand(facts());
+    const Feel feel = expectedFeel(*stack->second.residual, band.band);
+    const QString note = band.isSet ? QString() : QStringLiteral(" ") + usualBandSentence(band, units());
+    return tr("Residual %1: by the numbers it %2.")
+               .arg(qtText(formatSigned(*stack->second.residual, units())), feel == Feel::loose   ? tr("should be loose")
+                                                                            : feel == Feel::rocks ? tr("should rock")
+                                                                                                  : tr("should drag")) +
+           note;
+}
+
+void GirdleRecheck::showTask() {
+    m_steps->setText(recheckSteps(facts(), m_position, m_guide.ask));
+    QString task = m_guide.ask == RecheckAsk::thicker || m_guide.ask == RecheckAsk::thinner
+                       ? exchangeSentence(m_guide, units())
+                       : asBuiltTask();
+    if (!m_guide.doubt.empty()) {
+        task += (task.isEmpty() ? QString() : QStringLiteral("\n")) + QStringLiteral("⚑ ") + qtText(m_guide.doubt);
+    }
+    m_task->setText(task);
+    m_task->setAccessibleDescription(task);
+    // A bracket begins by itself where the stack needs it.
+    const auto made = facts().rechecks.find(m_position);
+    const bool isBracketed = made != facts().rechecks.end() && made->second.what.thinnerFelt;
+    m_bracket->setVisible(isBuiltOn(m_position) && m_guide.ask == RecheckAsk::nothing && !isBracketed);
+}
+
+void GirdleRecheck::showCarried() {
+    const auto stack = assessment().stacks.find(m_position);
+    m_carried->setText(stack == assessment().stacks.end() ? QString() : carriedLines(stack->second, units()));
+    m_carried->setVisible(!m_carried->text().isEmpty());
 }
 
 Position GirdleRecheck::next() const {
@@ -152,9 +199,11 @@ Position GirdleRecheck::next() const {
         std::ranges::rotate(places, here + 1);
     }
     for (const Position p : places) {
-        const Check* check = assessment().find("recheck:" + code(p));
-        const auto built = facts().stacks.find(p);
-        if (check != nullptr && !check->isGood() && built != facts().stacks.end() && built->second.isOn) {
+        if (!isBuiltOn(p)) {
+            continue;
+        }
+        const RecheckGuide guide = guideRecheck(facts(), assessment(), p, who());
+        if (guide.ask == RecheckAsk::asBuilt || guide.exchange) {
             return p;
         }
     }
@@ -162,9 +211,23 @@ Position GirdleRecheck::next() const {
 }
 
 void GirdleRecheck::store(Feel feel) {
-    if (session().append(RecheckMade{m_position, feel, m_instrument->instrument()})) {
-        emit chosen(next());
+    const RecheckAsk asked = m_guide.ask;
+    if (!session().append(recheckOf(facts(), m_position, m_guide, feel, who()))) {
+        return;
     }
+    const RecheckGuide after = guideRecheck(facts(), assessment(), m_position, who(), m_isBracketWanted);
+    const bool isProudOrLow = asked == RecheckAsk::asBuilt && feel != Feel::drags;
+    if (isProudOrLow || !after.exchange) {
+        m_isBracketWanted = false;
+        emit chosen(after.ask == RecheckAsk::asBuilt && !isProudOrLow ? m_position : next());
+    } else {
+        refresh(m_position);
+    }
+}
+
+void GirdleRecheck::bracket() {
+    m_isBracketWanted = true;
+    refresh(m_position);
 }
 
 void GirdleRecheck::focusField() {
@@ -172,8 +235,12 @@ void GirdleRecheck::focusField() {
 }
 
 bool GirdleRecheck::type(const QString& text) {
+    if (m_bracket->isVisible() && text.compare(m_bracket->text().left(1), Qt::CaseInsensitive) == 0) {
+        bracket();
+        return true;
+    }
     for (const auto& entry : allWords<Feel>()) {
-        if (text.compare(keyOf(entry.value), Qt::CaseInsensitive) == 0) {
+        if (text.compare(feelKey(entry.value), Qt::CaseInsensitive) == 0) {
             store(entry.value);
             return true;
         }

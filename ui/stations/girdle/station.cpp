@@ -12,6 +12,7 @@
 #include <stations/common/station_text.h>
 #include <stations/girdle/actions.h>
 #include <stations/girdle/board.h>
+#include <stations/girdle/feel.h>
 #include <stations/girdle/gaps.h>
 #include <stations/girdle/kit.h>
 #include <stations/girdle/recheck.h>
@@ -72,10 +73,23 @@ GirdleKit* GirdleStation::kit() {
     return m_kit;
 }
 
+GirdleFeel* GirdleStation::feel() {
+    if (m_feel == nullptr) {
+        m_feel = new GirdleFeel(session(), this);
+        m_body->addWidget(m_feel);
+    }
+    return m_feel;
+}
+
 GirdleRecheck* GirdleStation::recheck() {
     if (m_recheck == nullptr) {
         m_recheck = new GirdleRecheck(session(), this);
         listenTo(m_recheck);
+        connect(m_recheck, &GirdleRecheck::feelAsked, this,
+                [this](const QString& person, const QString& straightedge) {
+                    feel()->choose(person, straightedge);
+                    setMode(GirdleMode::feel);
+                });
         m_right->addWidget(m_recheck);
     }
     return m_recheck;
@@ -86,7 +100,7 @@ QWidget* GirdleStation::buildBar() {
     auto* row = new QHBoxLayout(bar);
     row->setContentsMargins(0, 0, 0, 0);
     auto* group = new QButtonGroup(this);
-    const QString names[] = {tr("Gaps"), tr("Shims"), tr("Stacks"), tr("Recheck")};
+    const QString names[] = {tr("Gaps"), tr("Shims"), tr("Stacks"), tr("Recheck"), tr("Feel")};
     for (std::size_t i = 0; i < m_modes.size(); ++i) {
         auto* button = new QToolButton(bar);
         const QKeySequence shortcut(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + static_cast<int>(i)));
@@ -95,7 +109,7 @@ QWidget* GirdleStation::buildBar() {
         button->setShortcut(shortcut);
         setTip(button, shortcut.toString(QKeySequence::NativeText));
         button->setAccessibleName(names[i]);
-        button->setMinimumSize(104, 34);
+        button->setMinimumSize(82, 34);
         connect(button, &QToolButton::clicked, this, [this, i] { setMode(static_cast<GirdleMode>(i)); });
         group->addButton(button);
         row->addWidget(button);
@@ -142,10 +156,11 @@ GirdlePage* GirdleStation::page() const {
 void GirdleStation::setMode(GirdleMode mode) {
     m_mode = mode;
     markMode();
-    const bool isKit = mode == GirdleMode::shims;
-    m_tools->setVisible(!isKit && mode != GirdleMode::stacks);
-    if (isKit) {
+    m_tools->setVisible(!isWholePage() && mode != GirdleMode::stacks);
+    if (mode == GirdleMode::shims) {
         m_body->setCurrentWidget(kit());
+    } else if (mode == GirdleMode::feel) {
+        m_body->setCurrentWidget(feel());
     } else {
         m_body->setCurrentIndex(0);
         m_right->setCurrentWidget(mode == GirdleMode::gaps     ? static_cast<GirdlePage*>(m_gaps)
@@ -177,6 +192,8 @@ void GirdleStation::markMode() {
 void GirdleStation::focusMode() {
     if (m_mode == GirdleMode::shims) {
         kit()->focusField();
+    } else if (m_mode == GirdleMode::feel) {
+        feel()->focusField();
     } else {
         page()->focusField();
     }
@@ -187,6 +204,10 @@ void GirdleStation::refresh() {
     m_actions->setPosition(m_position);
     if (m_mode == GirdleMode::shims) {
         kit()->refresh();
+        return;
+    }
+    if (m_mode == GirdleMode::feel) {
+        feel()->refresh();
         return;
     }
     page()->refresh(m_position);
@@ -220,7 +241,7 @@ void GirdleStation::choose(Position position) {
     m_actions->setPosition(position);
     m_plan->select(qtText(code(position)));
     m_board->select(position);
-    if (m_mode != GirdleMode::shims) {
+    if (!isWholePage()) {
         page()->refresh(position);
     }
     emit subjectChanged();
@@ -228,7 +249,7 @@ void GirdleStation::choose(Position position) {
 
 QString GirdleStation::subject() const {
     const bool isThere = session().facts().layout && session().facts().layout->has(m_position);
-    return isThere && m_mode != GirdleMode::shims ? qtText(code(m_position)) : QString();
+    return isThere && !isWholePage() ? qtText(code(m_position)) : QString();
 }
 
 void GirdleStation::step(int by) {
@@ -249,6 +270,10 @@ void GirdleStation::select(const QString& subject) {
     }
     if (subject == QLatin1String("shims")) {
         setMode(GirdleMode::shims);
+        return;
+    }
+    if (subject == QLatin1String("feel")) {
+        setMode(GirdleMode::feel);
         return;
     }
     const auto position = parsePosition(coreText(subject));

@@ -13,6 +13,7 @@ namespace caprail {
 
 class GirdleActions;
 class GirdleBoard;
+class GirdleFeel;
 class GirdleGaps;
 class GirdleKit;
 class GirdlePage;
@@ -23,7 +24,7 @@ class PlanView;
 class SpreadChart;
 
 /// The main job: gaps, shims, stacks and rechecks under the girdle. The diagram is the form: a place is selected, a
-/// value is typed, Enter stores it and goes on. Alt+1 to Alt+4 choose the mode.
+/// value is typed, Enter stores it and goes on. Alt+1 to Alt+5 choose the mode.
 class GirdleStation : public StationPanel {
     Q_OBJECT
 public:
@@ -32,7 +33,7 @@ public:
     [[nodiscard]] QString help() const override;
     [[nodiscard]] std::vector<Caution> cautions() const override;
     void refresh() override;
-    /// A position's code; the mode follows what that position needs first. "shims" opens the kit.
+    /// A position's code; the mode follows what that position needs first. "shims" opens the kit, "feel" the study of a feel.
     void select(const QString& subject) override;
 
     [[nodiscard]] GirdleMode mode() const { return m_mode; }
@@ -43,6 +44,7 @@ public:
     /// Built when first asked for, as the next one.
     [[nodiscard]] GirdleKit* kit();
     [[nodiscard]] GirdleRecheck* recheck();
+    [[nodiscard]] GirdleFeel* feel();
     [[nodiscard]] PlanRunner& planRunner() { return m_runner; }
 
 private:
@@ -56,12 +58,14 @@ private:
     void refreshBoard();
     [[nodiscard]] GirdlePage* page() const;
     void focusMode();
+    /// The modes that take the whole room: the kit and the study of a feel.
+    [[nodiscard]] bool isWholePage() const { return m_mode == GirdleMode::shims || m_mode == GirdleMode::feel; }
     void markMode();
 
     PlanRunner m_runner;
     GirdleMode m_mode = GirdleMode::gaps;
     Position m_position;
-    std::array<QToolButton*, 4> m_modes{};
+    std::array<QToolButton*, 5> m_modes{};
     PlanView* m_plan;
     PlanTools* m_tools;
     GirdleActions* m_actions;
@@ -72,7 +76,8 @@ private:
     GirdleKit* m_kit = nullptr;
     GirdleStacks* m_stacks;
     GirdleRecheck* m_recheck = nullptr;
-    QStackedWidget* m_body;  ///< the work area, or the kit
+    GirdleFeel* m_feel = nullptr;
+    QStackedWidget* m_body;  ///< the work area, the kit, or the study of a feel
     QStackedWidget* m_left;  ///< diagram and chart, or the board
     QStackedWidget* m_right; ///< the page of the mode
 };

@@ -4,7 +4,7 @@
 #include <QComboBox>
 #include <QElapsedTimer>
 #include <QHBoxLayout>
-#include <cmath>
+#include <ledger/band_names.h>
 #include <session/filled.h>
 #include <set>
 #include <stations/common/station_text.h>
@@ -19,6 +19,7 @@ struct ScatterShare {
     QString source;
     double deviation = 0;
     double share = 0; ///< of 100
+    std::optional<double> ofBand = {}; ///< 6 s of 100; none without a band
 };
 
 /// How often each person has read a place.
@@ -80,7 +81,10 @@ std::vector<TableColumn<ScatterShare>> shareColumns(const RecordSession& session
              },
              .isFigure = true},
             {.title = HistoryRepeatability::tr("Share of variance"),
-             .text = [](const ScatterShare& row) { return HistoryRepeatability::tr("%1 %").arg(row.share, 0, 'f', 1); }}};
+             .text = [](const ScatterShare& row) { return HistoryRepeatability::tr("%1 %").arg(row.share, 0, 'f', 1); }},
+            {.title = HistoryRepeatability::tr("6 s / band"), .text = [](const ScatterShare& row) {
+                 return row.ofBand ? HistoryRepeatability::tr("%1 %").arg(*row.ofBand, 0, 'f', 0) : QStringLiteral("—");
+             }}};
 }
 
 /// A column per person, by name.
@@ -149,8 +153,8 @@ void HistoryRepeatability::build() {
     choose->addWidget(m_quantity);
     choose->addStretch(1);
     auto* tables = new QHBoxLayout;
-    tables->addWidget(m_split, 3);
-    tables->addWidget(m_counts, 4);
+    tables->addWidget(m_split, 4);
+    tables->addWidget(m_counts, 3);
     auto* column = new QVBoxLayout(this);
     column->addWidget(boldLabel(tr("Repeatability of each person with each instrument, pooled over the record"), this));
     column->addWidget(m_pooled, 4);
@@ -187,38 +191,57 @@ void HistoryRepeatability::showPooled() {
 }
 
 void HistoryRepeatability::showStudy() {
-    const Units& units = m_session.units();
     const auto quantity = static_cast<MeasuredQuantity>(m_quantity->currentData().toInt());
     const CrossedReadings crossed = m_readings.readings().crossed(quantity);
     showCounts(crossed);
-    std::vector<ScatterShare> rows;
-    const auto study = crossed.readings.empty() ? Result<RepeatabilityStudy>(refuse("nothing"))
-                                                : repeatabilityStudy(crossed.readings, units);
     if (crossed.readings.empty()) {
         m_words->setText(
             tr("No two places were read twice by one person yet. A short study: three people (or one) read "
                "ten places two or three times each, without looking at what was read before. Choose the "
                "name at the bottom right before each person begins."));
-    } else if (!study) {
-        m_words->setText(QStringLiteral("✕ ") + qtText(study.error().sentence));
-    } else {
-        QStringList names;
-        for (const std::string& person : crossed.people) {
-            names << qtText(person);
-        }
-        m_words->setText(filled(tr("%1 · %2 places · %3 passes. %4"), names.join(QStringLiteral(", ")),
-                                crossed.places.size(), crossed.passes, qtText(study->sentence)));
-        const auto add = [&](const QString& source, double s) {
-            const double share = study->total > 0 ? 100 * s * s / (study->total * study->total) : 0;
-            rows.push_back({rows.size(), source, s, share});
-        };
-        add(tr("Repeatability: one person, one place"), study->repeatability);
-        if (crossed.people.size() > 1) {
-            add(tr("Person to person"), study->reproducibility);
-        }
-        add(tr("Place to place"), study->placeToPlace);
-        add(tr("All of it"), study->total);
+        m_split->put(std::vector<ScatterShare>());
+        return;
     }
+    const auto band = bandOfStudy(m_session.facts(), crossed);
+    const auto study =
+        gaugeStudy(crossed.readings, band ? std::optional(band->band) : std::nullopt, m_session.units());
+    if (!study) {
+        m_words->setText(QStringLiteral("✕ ") + qtText(study.error().sentence));
+        m_split->put(std::vector<ScatterShare>());
+        return;
+    }
+    QStringList names;
+    for (const std::string& person : crossed.people) {
+        names << qtText(person);
+    }
+    const QString held = band ? filled(tr("Held against the band “%1”, %2."), qtText(bands::isFit(band->name) ? band->name : Core::say(band->name)),
+                                       qtText(format(band->band, m_session.units())))
+                              : tr("No one band goes with these readings: set it at the engine station.");
+    m_words->setText(filled(tr("%1 · %2 places · %3 passes. %4"), names.join(QStringLiteral(", ")),
+                            crossed.places.size(), crossed.passes, qtText(study->study.sentence)) +
+                     QStringLiteral("\n") + held + QLatin1Char(' ') + qtText(study->sentence));
+    showSplit(*study, band ? std::optional(band->band) : std::nullopt);
+}
+
+/// Repeatability, person, both together (the gauge), part, and all of it.
+void HistoryRepeatability::showSplit(const GaugeStudy& study, const std::optional<Band>& band) {
+    const double total = study.study.total;
+    std::vector<ScatterShare> rows;
+    const auto add = [&](const QString& source, double s) {
+        const double share = total > 0 ? 100 * s * s / (total * total) : 0;
+        std::optional<double> ofBand;
+        if (band) {
+            ofBand = 600 * s / static_cast<double>((band->hi() - band->lo()).value());
+        }
+        rows.push_back({rows.size(), source, s, share, ofBand});
+    };
+    add(tr("Repeatability: one person, one place"), study.study.repeatability);
+    if (study.study.people > 1) {
+        add(tr("Person to person"), study.personEffect);
+        add(tr("Gauge: both together"), study.gauge);
+    }
+    add(tr("Part: place to place"), study.study.placeToPlace);
+    add(tr("All of it"), total);
     m_split->put(std::move(rows));
 }
 

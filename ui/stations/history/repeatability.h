@@ -3,6 +3,7 @@
 #include <QTimer>
 #include <QWidget>
 #include <assessment/repeatability.h>
+#include <measure/gauge_study.h>
 #include <session/record_session.h>
 #include <tables/table.h>
 #include <text/label.h>
@@ -15,7 +16,8 @@ struct ScatterShare;
 struct ReadingCounts;
 
 /// How well people repeat themselves: the pooled scatter of each with each instrument over the record, and a study of
-/// one quantity that splits the scatter into places, people and repeatability. The study is made of readings that are
+/// one quantity that splits the scatter into places, people and repeatability, each held against the band that the readings
+/// serve (%GRR, number of distinct categories). The study is made of readings that are
 /// in the record anyway: when two or three people have each read the same places twice or more, it is there.
 class HistoryRepeatability : public QWidget {
     Q_OBJECT
@@ -29,6 +31,7 @@ private:
     void gather();
     void showPooled();
     void showStudy();
+    void showSplit(const GaugeStudy& study, const std::optional<Band>& band);
     void showCounts(const CrossedReadings& crossed);
     /// To where the readings of a place are made.
     void goTo(const std::string& place);

@@ -15,6 +15,7 @@
 #include <stations/common/entries_table.h>
 #include <stations/common/entry_field.h>
 #include <stations/common/instrument_box.h>
+#include <stations/common/optional_field.h>
 #include <stations/common/station_text.h>
 #include <stations/common/step_keys.h>
 #include <stations/common/tab_order.h>
@@ -37,6 +38,7 @@ PickupStation::PickupStation(RecordSession& given, QWidget* parent)
           this)),
       m_how(new Label(this)), m_field(new EntryField(this)),
       m_instrument(new InstrumentBox(given, {InstrumentType::depthGauge, InstrumentType::calliper}, this)),
+      m_temperature(new OptionalField(tr("Part's temperature"), tr("if it was measured: 21 °C, 70 °F"), m_field)),
       m_clearance(new Label(this)), m_verdict(new Label(this)), m_advice(new Label(this)),
       m_change(new QPushButton(this)), m_why(new QPushButton(tr("Why ±?"), this)),
       m_entries(new EntriesTable(given, this)) {
@@ -96,6 +98,7 @@ void PickupStation::build() {
     right->addWidget(m_field);
     right->addWidget(m_how);
     right->addLayout(instrumentRow);
+    right->addWidget(m_temperature);
     right->addWidget(m_change, 0, Qt::AlignLeft);
     right->addStretch(1);
     right->addWidget(caution);
@@ -152,6 +155,7 @@ void PickupStation::choose(PickupTerm term) {
     m_term = term;
     m_terms->select(term);
     m_how->setText(howToMeasure(term));
+    m_temperature->follow(qtWord(term));
     m_change->setText(tr("Another %1 is fitted…").arg(qtShown(partOf(term))));
     setTip(m_change, tr("What was measured with the one before falls."));
     PickupSection section = pickupSectionOf(session().facts(), session().assessment(), session().units());
@@ -167,17 +171,25 @@ void PickupStation::askForTerm() {
                               ? tr("%1, reading %2 of %3").arg(capitalised(qtShown(term))).arg(number).arg(pickupReadingsNeeded)
                               : tr("%1, reading %2").arg(capitalised(qtShown(term))).arg(number);
     m_field->askLength(title, session().units(), expectedPickupTerm(term, shown(term)),
-                       [this, term](const Entered<Length>& value) -> Result<void> {
-                           const auto stored = session().append(PickupReading{term, value, m_instrument->instrument()});
-                           if (!stored) {
-                               return tl::unexpected(stored.error());
-                           }
-                           // On to the next term only when this one is measured often enough.
-                           if (currentPickup(session().facts(), term).size() >= pickupReadingsNeeded) {
-                               m_terms->selectLine((m_terms->lineOf(term) + 1) % m_terms->count());
-                           }
-                           return {};
-                       });
+                       [this, term](const Entered<Length>& value) { return store(term, value); });
+}
+
+Result<void> PickupStation::store(PickupTerm term, const Entered<Length>& value) {
+    PickupReading reading{term, value, m_instrument->instrument()};
+    if (auto read = m_temperature->read(reading.partTemperature, session().units(), PickupReading::kind,
+                                        "part_temperature");
+        !read) {
+        return read;
+    }
+    const auto stored = session().append(std::move(reading));
+    if (!stored) {
+        return tl::unexpected(stored.error());
+    }
+    // On to the next term only when this one is measured often enough.
+    if (currentPickup(session().facts(), term).size() >= pickupReadingsNeeded) {
+        m_terms->selectLine((m_terms->lineOf(term) + 1) % m_terms->count());
+    }
+    return {};
 }
 
 void PickupStation::changePart() {

@@ -12,6 +12,7 @@ class ChecksView;
 class EntriesTable;
 class EntryField;
 class InstrumentBox;
+class OptionalField;
 class PickupSectionView;
 
 /// The pickup's clearance over the pan floor: the stack-up in section, its terms measured one after the other, the
@@ -30,11 +31,13 @@ public:
     [[nodiscard]] EntryField* entryField() const override { return m_field; }
     [[nodiscard]] QString subject() const override { return QStringLiteral("pickup"); }
     [[nodiscard]] PickupTerm term() const { return m_term; }
+    [[nodiscard]] OptionalField* temperature() const { return m_temperature; }
 
 private:
     void build();
     void choose(PickupTerm term);
     void askForTerm();
+    Result<void> store(PickupTerm term, const Entered<Length>& value);
     void changePart();
     PickupTerm m_term = PickupTerm::panDepth;
     PickupSectionView* m_section;
@@ -42,6 +45,7 @@ private:
     Label* m_how;
     EntryField* m_field;
     InstrumentBox* m_instrument;
+    OptionalField* m_temperature;
     Label* m_clearance;
     Label* m_verdict;
     Label* m_advice;
