@@ -165,14 +165,12 @@ TEST(Limits, of_where_and_how_often_something_is_read_are_those_that_their_refus
     const FitReading fit{"ring gap", 1, length(thou(20)), ""};
     bench.band(bands::rodSideClearance, 10, 20);
     const FitReading onThrow{std::string(bands::rodSideClearance), 1, length(thou(15)), ""};
-    const ClosingStepDone bead{ClosingStep::stacksRefitted, {}, ""};
     for (const Limit& limit : {
              whole(journal, &JournalReading::station, 1, 9, "stations 1 to 9"),
              whole(journal, &JournalReading::direction, 1, 9, "directions 1 to 9"),
              whole(bore, &BoreReading::station, 1, 9, "stations 1 to 9"),
              whole(fit, &FitReading::place, 1, 99, "place 1 to 99"),
              whole(GapReading{at2R, 1, length(thou(50)), ""}, &GapReading::pass, 1, 99, "1 to 99"),
-             whole(bead, &ClosingStepDone::openMinutes, 1, 1440, "1 to 1440"),
              Limit{"no throw",
                    {onThrow, with(onThrow, &FitReading::place, 2)},
                    {with(onThrow, &FitReading::place, 3)}},

@@ -88,6 +88,7 @@ TEST(JoinBack, lets_the_wider_group_speak_again_and_refuses_where_there_is_none)
     bench.make(*dissolved);
     EXPECT_THAT(membersOf(bench.facts, allMains), SizeIs(6));
     EXPECT_FALSE(joinBack(bench.facts, {FastenerKind::mainCap, {}, "rear"})) << "it is dissolved already";
+    bench.facts.groups.erase(GroupKey{FastenerKind::girdleNut});
     FastenerGroupSet alone = drafts::group(FastenerKind::girdleNut, 2, "7/16-20", 35);
     alone.name = "front";
     alone.places = NameList{{"girdle-1L", "girdle-1R"}};
