@@ -45,6 +45,9 @@ public:
             const auto read = facts.gaps.find(p);
             m_gaps[p] = read == facts.gaps.end() ? thou(58) : read->second.front().what.value();
         }
+        for (const FastenerId f : m_layout->verifiedFasteners()) {
+            m_specified[f] = *facts.groupOf(f)->what.torque;
+        }
         for (const auto& [name, shim] : facts.shims) {
             m_shims.push_back(name);
         }
@@ -94,7 +97,7 @@ private:
     void round() {
         add(RoundBegun{++m_round, "WRENCH-90"});
         for (const FastenerId f : m_layout->verifiedFasteners()) {
-            add(RoundOutcome{m_round, f, Outcome::held, {}, Entered<Torque>{newtonMetres(80), "80 Nm"}, "WRENCH-90"});
+            add(RoundOutcome{m_round, f, Outcome::held, {}, m_specified.at(f), "WRENCH-90"});
         }
     }
 
@@ -103,7 +106,7 @@ private:
         round();
         const auto fasteners = m_layout->verifiedFasteners();
         const FastenerId turned = fasteners[static_cast<std::size_t>(cycle) % fasteners.size()];
-        add(FastenerTightened{turned, Entered<Torque>{newtonMetres(80), "80 Nm"}, {}, {}, "WRENCH-90"});
+        add(FastenerTightened{turned, m_specified.at(turned), {}, {}, "WRENCH-90"});
         gaps(2 * cycle);
         gaps(2 * cycle + 1);
         fits(cycle);
@@ -139,7 +142,8 @@ private:
     std::int64_t m_count;
     std::string m_person;
     std::optional<EngineLayout> m_layout;
-    std::map<Position, Length> m_gaps; ///< about which the readings lie
+    std::map<Position, Length> m_gaps;
+    std::map<FastenerId, Entered<Torque>> m_specified; ///< about which the readings lie
     std::vector<std::string> m_shims;
     std::int64_t m_round = 0;
 };

@@ -98,12 +98,9 @@ QString gateSentence(const Gate& gate, bool isSaidAbove, bool isSaidBelow) {
            where;
 }
 
-/// What nobody may overlook who reads the verdict: closing that went past a gate, salvage, a wrong clock.
+/// What nobody may overlook who reads the verdict: salvage, a wrong clock, closing that went past a gate.
 void remarks(const Writing& w) {
     constexpr std::size_t most = 3;
-    for (const NeverValid& closing : w.facts().neverValid) {
-        w.flow.stateLine(CheckState::out, text(sentenceOf(closing)));
-    }
     for (const auto& list : {salvageRemarks(w.source.ledger), clockRemarks(w.source.ledger, w.options.now)}) {
         for (std::size_t i = 0; i < list.size() && i < most; ++i) {
             w.flow.stateLine(CheckState::tooCloseToCall, text(list[i].sentence));
@@ -111,6 +108,14 @@ void remarks(const Writing& w) {
         if (list.size() > most) {
             w.flow.paragraph(Sheet::tr("%n more entries of this kind.", "", static_cast<int>(list.size() - most)));
         }
+    }
+    // The last first: it is the sign-off, where there is one.
+    const auto& neverValid = w.facts().neverValid;
+    for (std::size_t i = 0; i < neverValid.size() && i < most; ++i) {
+        w.flow.stateLine(CheckState::out, text(sentenceOf(neverValid[neverValid.size() - 1 - i])));
+    }
+    if (neverValid.size() > most) {
+        w.flow.paragraph(Sheet::tr("%n more entries of this kind.", "", static_cast<int>(neverValid.size() - most)));
     }
 }
 

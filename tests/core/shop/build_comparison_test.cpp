@@ -19,6 +19,7 @@ protected:
         maker.close();
         maker.at({morning.milliseconds + 400LL * 86'400'000});
         maker.make(BuildBegun{2, "a season of racing"});
+        maker.group(FastenerKind::mainCap, 6, "7/16-20", 72);
         maker.tightenAll(72);
         maker.bearings(2.4475, 2.4504);
         maker.survey(51.5);

@@ -60,13 +60,13 @@ TEST_F(HandOver, holds_sheet_photos_and_the_ledger_for_people_and_programs) {
     }
     EXPECT_THAT(names,
                 ElementsAre("SHA256SUMS", "build-sheet.pdf", "history.txt", "ledger.jsonl", "photos",
-                            "photos/17-main 3.jpg", "photos/18-main 3.jpg", "photos/19-photo", "photos/20-a-b.png"));
-    EXPECT_EQ(bytesOf(out + "/photos/18-main 3.jpg"), "picture of main 3.jpg");
+                            "photos/19-main 3.jpg", "photos/20-main 3.jpg", "photos/21-photo", "photos/22-a-b.png"));
+    EXPECT_EQ(bytesOf(out + "/photos/20-main 3.jpg"), "picture of main 3.jpg");
     const std::string history = bytesOf(out + "/history.txt");
-    EXPECT_THAT(history, HasSubstr("12  2026-05-04T09:30:11.000Z  Mira Solheim  [struck by entry 22]"));
+    EXPECT_THAT(history, HasSubstr("12  2026-05-04T09:30:11.000Z  Mira Solheim  [struck by entry 24]"));
     EXPECT_THAT(history, HasSubstr("two↵lines"));
-    EXPECT_EQ(std::ranges::count(history, '\n'), 22 + 2);
-    EXPECT_EQ(std::ranges::count(bytesOf(out + "/ledger.jsonl"), '\n'), 22);
+    EXPECT_EQ(std::ranges::count(history, '\n'), 24 + 2);
+    EXPECT_EQ(std::ranges::count(bytesOf(out + "/ledger.jsonl"), '\n'), 24);
 }
 
 TEST_F(HandOver, is_read_back_as_the_record_that_it_was_made_from) {
@@ -79,9 +79,9 @@ TEST_F(HandOver, is_read_back_as_the_record_that_it_was_made_from) {
     EXPECT_EQ(report.attachments, 4);
     EXPECT_EQ(RecordFile::open(folder / "again.caprail", OpenMode::readOnly)->ledger().seal(),
               RecordFile::open(folder / "a.caprail", OpenMode::readOnly)->ledger().seal());
-    std::ofstream(out + "/photos/18-main 3.jpg") << "retouched";
+    std::ofstream(out + "/photos/20-main 3.jpg") << "retouched";
     EXPECT_THAT(importLedger(out + "/ledger.jsonl", folder / "third.caprail").error().sentence,
-                HasSubstr("ledger.jsonl”, line 18: The bytes of its attachment are neither"));
+                HasSubstr("ledger.jsonl”, line 20: The bytes of its attachment are neither"));
 }
 
 TEST_F(HandOver, appears_whole_or_not_at_all) {

@@ -22,8 +22,8 @@ TEST(RecordReader, says_at_a_glance_whose_engine_it_is_and_who_was_last_at_it) {
     EXPECT_EQ(finding.digest.summary.customer, "Orrin Vale");
     EXPECT_EQ(finding.digest.summary.engine, "6.2 V8");
     EXPECT_EQ(finding.digest.summary.who, "Mira Solheim");
-    EXPECT_EQ(finding.digest.summary.entries, 16);
-    EXPECT_EQ(format(finding.digest.summary.lastEntry), "2026-05-04T09:30:15.000Z");
+    EXPECT_EQ(finding.digest.summary.entries, 18);
+    EXPECT_EQ(format(finding.digest.summary.lastEntry), "2026-05-04T09:30:17.000Z");
 }
 
 TEST(RecordReader, tells_state_round_and_counts_from_the_whole_ledger) {
@@ -77,7 +77,7 @@ TEST(RecordReader, does_not_drop_the_lock_of_a_window_that_has_the_record_open) 
     ASSERT_FALSE(open->isReadOnly());
     EXPECT_EQ(readWhole(folder / "a.caprail").reading, FileReading::assessed);
     ASSERT_TRUE(open->append(morning, "Mira Solheim", NoteAdded{"", "seen"}));
-    EXPECT_EQ(readSummary(folder / "a.caprail").digest.summary.entries, 17);
+    EXPECT_EQ(readSummary(folder / "a.caprail").digest.summary.entries, 19);
 }
 
 TEST(RecordReader, calls_a_file_in_the_middle_of_a_write_by_that_name_and_does_not_take_the_write_back) {

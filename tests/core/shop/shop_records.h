@@ -123,7 +123,9 @@ public:
                 f, Entered<Torque>{poundFeet(f.kind == FastenerKind::rod ? 45 : mains), ""}, {}, {}, "W1"});
         }
     }
+    /// With the caps at torque, as a bore is measured.
     void bearings(double journalInches = 2.4480, double boreInches = 2.4502) {
+        drafts::tightenAsSpecified(*this, facts, facts.layout->mainFasteners());
         for (const JournalId j : facts.layout->mainJournals()) {
             for (int station = 1; station <= 2; ++station) {
                 for (int direction = 1; direction <= 2; ++direction) {

@@ -61,7 +61,7 @@ TEST_F(Bearings, an_implausible_diameter_is_asked_back_and_stays_typed) {
 }
 
 TEST_F(Bearings, the_parts_temperature_goes_with_the_readings_of_its_place_and_with_no_other) {
-    QLineEdit* temperature = panel.measurePage()->temperature()->lineEdit();
+    QLineEdit* temperature = child<BearingsMeasure>(panel)->temperature()->lineEdit();
     edit()->setText("2.4481");
     typeAndEnter(temperature, "70 °F");
     ASSERT_TRUE(bench.lastAs<JournalReading>().partTemperature);
@@ -70,14 +70,14 @@ TEST_F(Bearings, the_parts_temperature_goes_with_the_readings_of_its_place_and_w
         typeAndEnter(edit(), value);
         EXPECT_TRUE(bench.lastAs<JournalReading>().partTemperature) << "of the same journal";
     }
-    ASSERT_EQ(panel.measurePage()->slot().journal, main2);
+    ASSERT_EQ(child<BearingsMeasure>(panel)->slot().journal, main2);
     typeAndEnter(edit(), "2.4480");
     EXPECT_FALSE(bench.lastAs<JournalReading>().partTemperature) << "nobody held a thermometer to this one";
     const auto before = entries();
     edit()->setText("2.4480");
     typeAndEnter(temperature, "warm");
     EXPECT_EQ(entries(), before);
-    EXPECT_TRUE(panel.measurePage()->field()->problem().contains("temperature"));
+    EXPECT_TRUE(child<BearingsMeasure>(panel)->field()->problem().contains("temperature"));
 }
 
 TEST_F(Bearings, bores_follow_and_give_the_clearance_of_the_journal) {

@@ -158,11 +158,14 @@ TEST(PickupPanel, goes_from_term_to_term_and_adds_them_up) {
 TEST(PickupPanel, takes_the_temperature_of_the_part_that_was_measured) {
     StationRecord bench;
     Shown<PickupStation> shown(bench);
-    shown.panel.field()->lineEdit()->setText("7.5000");
+    QLineEdit* field = shown.panel.entryField()->lineEdit();
+    field->setText("7.5000");
     typeAndEnter(shown.panel.temperature()->lineEdit(), "21 °C");
     ASSERT_TRUE(bench.lastAs<PickupReading>().partTemperature);
     EXPECT_EQ(bench.lastAs<PickupReading>().partTemperature->value, celsius(21));
-    typeAndEnter(shown.panel.field()->lineEdit(), ".060");
+    typeAndEnter(field, "7.5000");
+    EXPECT_TRUE(bench.lastAs<PickupReading>().partTemperature) << "of the same part";
+    typeAndEnter(field, ".060");
     EXPECT_EQ(bench.lastAs<PickupReading>().term, PickupTerm::gasket);
     EXPECT_FALSE(bench.lastAs<PickupReading>().partTemperature);
 }

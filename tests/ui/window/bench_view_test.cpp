@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// The view for the engine stand: one value at a time, large, with the station's own field; and how an entry is
 /// confirmed to a person who looks elsewhere.
+#include "../find.h"
 #include "../stations/station_record.h"
 
 #include <QLabel>
@@ -98,7 +99,7 @@ TEST(BenchViewOfClosing, shows_what_the_step_is_about_and_takes_its_field) {
     view.resize(1280, 800);
     view.show();
     ASSERT_TRUE(view.enter(&closing));
-    ClosingPicture* picture = closing.taskPage()->picture();
+    ClosingPicture* picture = child<ClosingTaskPage>(closing)->picture();
     EXPECT_TRUE(view.isAncestorOf(picture));
     EXPECT_TRUE(picture->title().contains("S-1L"));
     for (int stack = 0; stack < 6; ++stack) {
@@ -107,7 +108,7 @@ TEST(BenchViewOfClosing, shows_what_the_step_is_about_and_takes_its_field) {
     EXPECT_TRUE(bench.facts().stacksOn().size() == 6U);
     view.leave();
     EXPECT_TRUE(closing.isAncestorOf(picture));
-    EXPECT_TRUE(closing.isAncestorOf(closing.taskPage()->field()));
+    EXPECT_TRUE(closing.isAncestorOf(child<ClosingTaskPage>(closing)->field()));
 }
 
 TEST(Confirmation, rings_once_for_an_entry_and_twice_for_a_refusal) {

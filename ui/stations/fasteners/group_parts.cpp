@@ -5,6 +5,7 @@
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QVBoxLayout>
 #include <algorithm>
 #include <stations/common/station_text.h>
 #include <text/plain_text.h>
@@ -31,16 +32,20 @@ FastenersGroupParts::FastenersGroupParts(RecordSession& session, QWidget* parent
     setTip(m_split, tr("Touch the places on the diagram that get a specification of their own (or walk with the arrow keys "
                        "and press Enter), name them, and store"));
     setTip(m_join, tr("These places go back to the wider group, with what it specifies"));
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(0, 0, 0, 0);
     for (QPushButton* button : {m_split, m_store, m_join}) {
         button->setAutoDefault(false);
     }
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    auto* row = new QHBoxLayout;
     row->addWidget(m_split);
-    row->addWidget(m_by);
-    row->addWidget(m_name, 1);
-    row->addWidget(m_store);
+    row->addWidget(m_by, 1);
     row->addWidget(m_join);
+    column->addLayout(row);
+    auto* naming = new QHBoxLayout; // only while places are split off
+    naming->addWidget(m_name, 1);
+    naming->addWidget(m_store);
+    column->addLayout(naming);
     connect(m_split, &QPushButton::toggled, this, &FastenersGroupParts::begin);
     connect(m_store, &QPushButton::clicked, this, &FastenersGroupParts::store);
     connect(m_name, &QLineEdit::returnPressed, this, &FastenersGroupParts::store);
