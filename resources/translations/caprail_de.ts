@@ -200,6 +200,137 @@
     </message>
 </context>
 <context>
+    <name>ClosingTaskText</name>
+    <message>
+        <source>no shim</source>
+        <translation>keine Distanzscheibe</translation>
+    </message>
+    <message>
+        <source>%1 up, cutout towards the %2 on the %3.</source>
+        <translation>%1 oben, Aussparung nach %2, %3.</translation>
+    </message>
+    <message>
+        <source>By hand and slowly, two full turns at the crank bolt: what starts it, what keeps it turning.</source>
+        <translation>Von Hand und langsam, zwei volle Umdrehungen an der Kurbelwellenschraube: was sie losbricht, was sie weiterdreht.</translation>
+    </message>
+    <message>
+        <source>Before the girdle %1 / %2; at most %3 more.</source>
+        <translation>Vor der Platte %1 / %2; höchstens %3 mehr.</translation>
+    </message>
+    <message>
+        <source>All stacks are on</source>
+        <translation>Alle Stapel liegen</translation>
+    </message>
+    <message>
+        <source>Lower the girdle</source>
+        <translation>Die Platte aufsetzen</translation>
+    </message>
+    <message>
+        <source>All girdle nuts are at their value</source>
+        <translation>Alle Plattenmuttern haben ihren Wert</translation>
+    </message>
+    <message>
+        <source>Two full turns by hand, nothing binds</source>
+        <translation>Zwei volle Umdrehungen von Hand, nichts klemmt</translation>
+    </message>
+    <message>
+        <source>All pan fasteners are at their value</source>
+        <translation>Alle Schrauben der Ölwanne haben ihren Wert</translation>
+    </message>
+    <message>
+        <source>Count the shims by hand</source>
+        <translation>Die Scheiben von Hand zählen</translation>
+    </message>
+    <message>
+        <source>%1:  %2</source>
+        <translation>%1:  %2</translation>
+    </message>
+    <message>
+        <source>Lay the sealant bead</source>
+        <translation>Die Dichtraupe legen</translation>
+    </message>
+    <message>
+        <source>Turning torque, %1</source>
+        <translation>Durchdrehmoment, %1</translation>
+    </message>
+    <message>
+        <source>Everything is closed up: sign off</source>
+        <translation>Alles ist geschlossen: abzeichnen</translation>
+    </message>
+    <message>
+        <source>Build %1 is closed</source>
+        <translation>Aufbau %1 ist geschlossen</translation>
+    </message>
+    <message>
+        <source>In the labelled stacks, set aside, left over in their bags. One left inside can destroy the engine.</source>
+        <translation>In den beschrifteten Stapeln, beiseitegelegt, übrig in den Beuteln. Eine, die drin bleibt, kann den Motor zerstören.</translation>
+    </message>
+    <message>
+        <source>By its label, washer and seat wiped clean.</source>
+        <translation>Nach der Beschriftung, Scheibe und Sitz sauber gewischt.</translation>
+    </message>
+    <message>
+        <source>Thin, outside the holes, wiped inside: a bead squeezed inwards can block the pickup. The clock runs from this entry.</source>
+        <translation>Dünn, außerhalb der Löcher, innen abgewischt: eine nach innen gequetschte Raupe kann die Ölansaugung verstopfen. Die Uhr läuft ab diesem Eintrag.</translation>
+    </message>
+    <message>
+        <source>In the stacks + set aside + left over</source>
+        <translation>In den Stapeln + beiseitegelegt + übrig</translation>
+    </message>
+    <message>
+        <source>Enter when it is on</source>
+        <translation>Enter, wenn er liegt</translation>
+    </message>
+    <message>
+        <source>Product / lot / open time in minutes (Enter alone: as before)</source>
+        <translation>Produkt / Charge / Offenzeit in Minuten (nur Enter: wie zuvor)</translation>
+    </message>
+    <message>
+        <source>Product / lot / open time in minutes, from the tube</source>
+        <translation>Produkt / Charge / Offenzeit in Minuten, von der Tube</translation>
+    </message>
+    <message>
+        <source>Brought to (Enter alone: as specified)</source>
+        <translation>Angezogen auf (nur Enter: wie vorgegeben)</translation>
+    </message>
+    <message>
+        <source>To start it / to turn it</source>
+        <translation>Zum Losbrechen / zum Drehen</translation>
+    </message>
+    <message>
+        <source>y for yes, n and what was seen for no</source>
+        <translation>y für ja, n und was zu sehen war für nein</translation>
+    </message>
+    <message>
+        <source>What was measured</source>
+        <translation>Was gemessen wurde</translation>
+    </message>
+    <message>
+        <source>Enter when its photo is in the record</source>
+        <translation>Enter, wenn sein Foto im Protokoll ist</translation>
+    </message>
+    <message>
+        <source>Enter when it is done (a note may be typed)</source>
+        <translation>Enter, wenn es getan ist (eine Notiz kann getippt werden)</translation>
+    </message>
+    <message>
+        <source>Enter signs off (another statement may be typed)</source>
+        <translation>Enter zeichnet ab (ein anderer Wortlaut kann getippt werden)</translation>
+    </message>
+    <message>
+        <source>%1 in the stacks, %2 set aside, %3 left over: %4 in all</source>
+        <translation>%1 in den Stapeln, %2 beiseitegelegt, %3 übrig: zusammen %4</translation>
+    </message>
+    <message>
+        <source>%1, lot %2, open for %3 min</source>
+        <translation>%1, Charge %2, offen für %3 min</translation>
+    </message>
+    <message>
+        <source>%1 to start it, %2 to turn it</source>
+        <translation>%1 zum Losbrechen, %2 zum Drehen</translation>
+    </message>
+</context>
+<context>
     <name>Core</name>
     <message>
         <source>grey cast iron</source>
@@ -1178,10 +1309,6 @@
         <translation>Die Fehlergrenze von %1 eingeben, mit dem, was sie berichtigt, damit sie für frühere Ablesungen zählt.</translation>
     </message>
     <message>
-        <source>Add the straightedge with its flatness at the engine station.</source>
-        <translation>Das Haarlineal mit seiner Ebenheit an der Station Motor hinzufügen.</translation>
-    </message>
-    <message>
         <source>± not known</source>
         <translation>± nicht bekannt</translation>
     </message>
@@ -1315,14 +1442,6 @@
     </message>
     <message>
         <source>○ %1: %2 verified</source>
-        <translation>○ %1: %2 geprüft</translation>
-    </message>
-    <message>
-        <source>%1 of %2 pulled</source>
-        <translation>%1 von %2 geprüft</translation>
-    </message>
-    <message>
-        <source>○ %1: %2 pulled</source>
         <translation>○ %1: %2 geprüft</translation>
     </message>
     <message>
@@ -1531,6 +1650,49 @@
     <message>
         <source>in the group %1</source>
         <translation>in der Gruppe %1</translation>
+    </message>
+</context>
+<context>
+    <name>FeelChartText</name>
+    <message>
+        <source>The feel, by the height of the step</source>
+        <translation>Das Gefühl, über der Höhe der Stufe</translation>
+    </message>
+    <message>
+        <source>Every answer appears here.</source>
+        <translation>Jede Antwort erscheint hier.</translation>
+    </message>
+    <message>
+        <source>No step has been felt yet.</source>
+        <translation>Noch wurde keine Stufe gefühlt.</translation>
+    </message>
+    <message>
+        <source>rocks</source>
+        <translation>kippelt</translation>
+    </message>
+    <message>
+        <source>loose</source>
+        <translation>lose</translation>
+    </message>
+    <message>
+        <source>%1: %2 in %3 of %4 answers</source>
+        <translation>%1: %2 bei %3 von %4 Antworten</translation>
+    </message>
+    <message>
+        <source>height of the step above the rests</source>
+        <translation>Höhe der Stufe über den Auflagen</translation>
+    </message>
+    <message>
+        <source>answers, %</source>
+        <translation>Antworten, %</translation>
+    </message>
+    <message>
+        <source>%1 answers at %2 heights.</source>
+        <translation>%1 Antworten bei %2 Höhen.</translation>
+    </message>
+    <message>
+        <source>A step of %1 is felt rightly 95 times of 100, at the unfavourable end of its confidence.</source>
+        <translation>Eine Stufe von %1 wird 95 von 100 Malen richtig gefühlt, am ungünstigen Ende des Vertrauensbereichs.</translation>
     </message>
 </context>
 <context>
@@ -1909,6 +2071,105 @@ vergrößert</translation>
     <message>
         <source>Plan of the pan rail</source>
         <translation>Draufsicht auf den Ölwannenflansch</translation>
+    </message>
+</context>
+<context>
+    <name>RecheckWordsText</name>
+    <message>
+        <source>R
+rocks
+proud: too thick</source>
+        <translation>K
+kippelt
+zu hoch: zu dick</translation>
+    </message>
+    <message>
+        <source>D
+drags
+right</source>
+        <translation>S
+saugt
+richtig</translation>
+    </message>
+    <message>
+        <source>L
+loose
+low: too thin</source>
+        <translation>L
+lose
+zu niedrig: zu dünn</translation>
+    </message>
+    <message>
+        <source>as built</source>
+        <translation>wie aufgebaut</translation>
+    </message>
+    <message>
+        <source>thicker</source>
+        <translation>dicker</translation>
+    </message>
+    <message>
+        <source>thinner</source>
+        <translation>dünner</translation>
+    </message>
+    <message>
+        <source>Lay in %1</source>
+        <translation>%1 einlegen</translation>
+    </message>
+    <message>
+        <source>Take out %1</source>
+        <translation>%1 herausnehmen</translation>
+    </message>
+    <message>
+        <source>Take out %1, lay in %2</source>
+        <translation>%1 herausnehmen, %2 einlegen</translation>
+    </message>
+    <message>
+        <source>%1: the stack is %2 thicker. It should rock.</source>
+        <translation>%1: der Stapel ist %2 dicker. Es müsste kippeln.</translation>
+    </message>
+    <message>
+        <source>%1: the stack is %2 thinner. It should be loose.</source>
+        <translation>%1: der Stapel ist %2 dünner. Es müsste lose sein.</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3</source>
+        <translation>%1: %2 %3</translation>
+    </message>
+    <message>
+        <source>by arithmetic</source>
+        <translation>rechnerisch</translation>
+    </message>
+    <message>
+        <source>The verdict is carried %1</source>
+        <translation>Das Urteil steht %1</translation>
+    </message>
+    <message>
+        <source>by the bracketed recheck</source>
+        <translation>durch die eingegrenzte Nachprüfung</translation>
+    </message>
+    <message>
+        <source>by a feel that was tried</source>
+        <translation>durch ein geprüftes Gefühl</translation>
+    </message>
+    <message>
+        <source>Name the straightedge: without it the recheck carries no verdict.</source>
+        <translation>Das Haarlineal nennen: ohne es trägt die Nachprüfung kein Urteil.</translation>
+    </message>
+    <message>
+        <source>The feel of %1 with %2 was never tried.</source>
+        <translation>Das Gefühl von %1 mit %2 wurde nie geprüft.</translation>
+    </message>
+    <message>
+        <source>The feel of %1 with %2: %3</source>
+        <translation>Das Gefühl von %1 mit %2: %3</translation>
+    </message>
+    <message>
+        <source>The feel of %1 with %2 is worth ± %3, until %4.</source>
+        <translation>Das Gefühl von %1 mit %2 gilt mit ± %3, bis %4.</translation>
+    </message>
+    <message>
+        <source>⚑ The feel of %1 with %2 was worth ± %3 and was to be tried again by %4.</source>
+        <translation>⚑ Das Gefühl von %1 mit %2 galt mit ± %3 und war bis %4 neu zu prüfen.</translation>
     </message>
 </context>
 <context>
@@ -3001,14 +3262,6 @@ vergrößert</translation>
         <translation>Eine Schraube, die hielt, drehte sich beim Nachziehen auf ihr Moment nicht weiter: Mehr ist damit über ihre Klemmkraft nicht gesagt.</translation>
     </message>
     <message>
-        <source>Pulled</source>
-        <translation>Geprüft</translation>
-    </message>
-    <message>
-        <source>With the stacks off, every main-cap and rod fastener is pulled to its specified value again, without backing it off. Fastener by fastener under Torques.</source>
-        <translation>Bei abgenommenen Stapeln wird jede Verschraubung von Hauptlagerdeckeln und Pleueln noch einmal auf ihren vorgegebenen Wert gezogen, ohne sie zurückzudrehen. Verschraubung für Verschraubung unter „Drehmomente“.</translation>
-    </message>
-    <message>
         <source>counted: %1 in the stacks + %2 set aside + %3 left over = %4</source>
         <translation>gezählt: %1 in den Stapeln + %2 beiseitegelegt + %3 übrig = %4</translation>
     </message>
@@ -3144,6 +3397,29 @@ vergrößert</translation>
     <message>
         <source>Of each position the last %1 are drawn.</source>
         <translation>Von jeder Stelle sind die letzten %1 gezeichnet.</translation>
+    </message>
+</context>
+<context>
+    <name>TrialFitText</name>
+    <message>
+        <source>%1 clear</source>
+        <translation>%1 frei</translation>
+    </message>
+    <message>
+        <source>Turning torque, %1</source>
+        <translation>Durchdrehmoment, %1</translation>
+    </message>
+    <message>
+        <source>Girdle nuts at torque</source>
+        <translation>Plattenmuttern auf Drehmoment</translation>
+    </message>
+    <message>
+        <source>Throw %1: %2</source>
+        <translation>Kröpfung %1: %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
     </message>
 </context>
 <context>
@@ -4125,6 +4401,21 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
 </context>
 <context>
+    <name>caprail::ClosingPicture</name>
+    <message>
+        <source>All that this step goes through</source>
+        <translation>Alles, was dieser Schritt durchgeht</translation>
+    </message>
+    <message>
+        <source>What comes next</source>
+        <translation>Was als Nächstes kommt</translation>
+    </message>
+    <message>
+        <source>Set the engine layout at the engine station.</source>
+        <translation>Die Motorbauform an der Station Motor festlegen.</translation>
+    </message>
+</context>
+<context>
     <name>caprail::ClosingStation</name>
     <message>
         <source>What holds the closing gate</source>
@@ -4159,10 +4450,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Fotos (%1)</translation>
     </message>
     <message>
-        <source>The steps that hide everything else. They unlock when no check is out, open or stale, and a verify round newer than the last trial fit found every fastener held. Each step is ticked by a person, by name.</source>
-        <translation>Die Schritte, die alles andere verdecken. Freigegeben, wenn keine Prüfung außerhalb, offen oder veraltet ist und in einer Prüfrunde nach der letzten Probemontage jede Verschraubung hielt. Jeden Schritt hakt eine Person mit ihrem Namen ab.</translation>
-    </message>
-    <message>
         <source>Work</source>
         <translation>Arbeit</translation>
     </message>
@@ -4173,38 +4460,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
 </context>
 <context>
     <name>caprail::ClosingSteps</name>
-    <message>
-        <source>Sign &amp;off</source>
-        <translation>&amp;Abzeichnen</translation>
-    </message>
-    <message>
-        <source>Done</source>
-        <translation>Erledigt</translation>
-    </message>
-    <message>
-        <source>Done: %1</source>
-        <translation>Erledigt: %1</translation>
-    </message>
-    <message>
-        <source> min open</source>
-        <translation> min offen</translation>
-    </message>
-    <message>
-        <source>open time?</source>
-        <translation>Offenzeit?</translation>
-    </message>
-    <message>
-        <source>Open time of the sealant in minutes, as printed on its tube</source>
-        <translation>Offenzeit der Dichtmasse in Minuten, wie auf der Tube gedruckt</translation>
-    </message>
-    <message>
-        <source>Assembled and checked as recorded.</source>
-        <translation>Aufgebaut und geprüft wie protokolliert.</translation>
-    </message>
-    <message>
-        <source>Statement of the sign-off</source>
-        <translation>Erklärung beim Abzeichnen</translation>
-    </message>
     <message>
         <source>Build %1 signed off by %2, %3: “%4”</source>
         <translation>Aufbau %1 abgezeichnet von %2, %3: „%4“</translation>
@@ -4220,6 +4475,13 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Why is this engine built anew? What was recorded of this build stays readable.</source>
         <translation>Warum wird dieser Motor neu aufgebaut? Was zu diesem Aufbau protokolliert ist, bleibt lesbar.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::ClosingTaskPage</name>
+    <message>
+        <source>P&amp;hoto…</source>
+        <translation>F&amp;oto …</translation>
     </message>
 </context>
 <context>
@@ -4577,10 +4839,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>%1: alle %2 Verschraubungen hielten.</translation>
     </message>
     <message>
-        <source>Lay the girdle on its stacks and look.</source>
-        <translation>Die Platte auf ihre Stapel legen und nachsehen.</translation>
-    </message>
-    <message>
         <source>Strike that entry and answer again.</source>
         <translation>Diesen Eintrag streichen und noch einmal antworten.</translation>
     </message>
@@ -4589,20 +4847,12 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Die Platte noch einmal zur Probe montieren.</translation>
     </message>
     <message>
-        <source>Girdle&apos;s way round</source>
-        <translation>Lage der Platte</translation>
-    </message>
-    <message>
         <source>%1 up, cutout towards the %2 on the %3.</source>
         <translation>%1 oben, Aussparung nach %2, %3.</translation>
     </message>
     <message>
         <source>The cutout belongs on the pickup&apos;s side: turn the girdle round.</source>
         <translation>Die Aussparung gehört auf die Seite des Ölansaugrohrs: die Platte andersherum auflegen.</translation>
-    </message>
-    <message>
-        <source>Say again which way the girdle goes.</source>
-        <translation>Noch einmal angeben, wie herum die Platte liegt.</translation>
     </message>
     <message>
         <source>Say which face is up and where the cutout is.</source>
@@ -4739,10 +4989,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Fit: %1, place %2</source>
         <translation>Passung: %1, Stelle %2</translation>
-    </message>
-    <message>
-        <source>Closing is open. Next: %1.</source>
-        <translation>Schließen ist freigegeben. Als Nächstes: %1.</translation>
     </message>
     <message>
         <source>Everything is closed up. Sign the record off.</source>
@@ -6689,10 +6935,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>%1: %2 gemessen, gefordert %3.</translation>
     </message>
     <message>
-        <source>more than nothing</source>
-        <translation>mehr als null</translation>
-    </message>
-    <message>
         <source>%1: pass.</source>
         <translation>%1: bestanden.</translation>
     </message>
@@ -8229,30 +8471,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Mit der Torsion beim Anziehen: %1 der Prüfspannung, %2 bei der kleineren Reibung</translation>
     </message>
     <message>
-        <source>Set the group “%1” at the fasteners station.</source>
-        <translation>Die Gruppe „%1“ an der Station Schrauben einrichten.</translation>
-    </message>
-    <message>
-        <source>%1 was not brought to its specified value, nor were %2 more.</source>
-        <translation>%1 wurde nicht auf den vorgegebenen Wert gebracht, %2 weitere auch nicht.</translation>
-    </message>
-    <message>
-        <source>%1 was not brought to its specified value.</source>
-        <translation>%1 wurde nicht auf den vorgegebenen Wert gebracht.</translation>
-    </message>
-    <message>
-        <source>Take the stacks off and pull every main-cap and rod fastener at full torque.</source>
-        <translation>Die Stapel abnehmen und jede Verschraubung von Hauptlagerdeckeln und Pleueln mit vollem Drehmoment prüfen.</translation>
-    </message>
-    <message>
-        <source>A torque of %1 gives %2 of the proof load, but at the lower friction %3, which is more than 90 %: check the value, the lubricant and the grade.</source>
-        <translation>Ein Drehmoment von %1 ergibt %2 der Prüfkraft, bei der niedrigeren Reibung aber %3, mehr als 90 %: Wert, Schmierstoff und Festigkeitsklasse prüfen.</translation>
-    </message>
-    <message>
-        <source>Clean; turn the washer, turn it over, look for a burr; measure the shims; read the gap again; change the stack: in this order.</source>
-        <translation>Reinigen; die Unterlegscheibe drehen, wenden, nach einem Grat sehen; die Distanzscheiben messen; das Spaltmaß neu messen; den Stapel ändern: in dieser Reihenfolge.</translation>
-    </message>
-    <message>
         <source>%1 to keep it turning is more than %2 to start it: give what starts it first.</source>
         <translation>%1 zum Weiterdrehen ist mehr als %2 zum Losbrechen: zuerst angeben, was sie losbricht.</translation>
     </message>
@@ -8709,14 +8927,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>der Winkel von %1</translation>
     </message>
     <message>
-        <source>The entry “%1” has no member “%2”.</source>
-        <translation>Der Eintrag „%1“ hat kein Element „%2“.</translation>
-    </message>
-    <message>
-        <source>This program knows no entry kind “%1”: check its spelling.</source>
-        <translation>Dieses Programm kennt keine Eintragsart „%1“: die Schreibweise prüfen.</translation>
-    </message>
-    <message>
         <source>Shim %1 was never measured: a step has a known height only of measured ones.</source>
         <translation>Distanzscheibe %1 wurde nie gemessen: nur aus gemessenen hat eine Stufe eine bekannte Höhe.</translation>
     </message>
@@ -9060,6 +9270,85 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>As typed, not stored yet</source>
         <translation>Wie eingegeben, noch nicht gespeichert</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::EngineOwnChecks</name>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>without spaces: windage-tray</source>
+        <translation>ohne Leerzeichen: oelhobel</translation>
+    </message>
+    <message>
+        <source>What is looked at</source>
+        <translation>Was nachgesehen wird</translation>
+    </message>
+    <message>
+        <source>in your own words</source>
+        <translation>in eigenen Worten</translation>
+    </message>
+    <message>
+        <source>Answered by</source>
+        <translation>Beantwortet durch</translation>
+    </message>
+    <message>
+        <source>Places</source>
+        <translation>Stellen</translation>
+    </message>
+    <message>
+        <source>0 withdraws it</source>
+        <translation>0 zieht sie zurück</translation>
+    </message>
+    <message>
+        <source>Holds</source>
+        <translation>Hält auf</translation>
+    </message>
+    <message>
+        <source>Which step</source>
+        <translation>Welcher Schritt</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>measured ones only</source>
+        <translation>nur bei gemessenen</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>Who says so</source>
+        <translation>Angabe von</translation>
+    </message>
+    <message>
+        <source>%1, %2 to %3</source>
+        <translation>%1, %2 bis %3</translation>
+    </message>
+    <message>
+        <source>withdrawn</source>
+        <translation>zurückgezogen</translation>
+    </message>
+    <message>
+        <source>The shop&apos;s own checks</source>
+        <translation>Eigene Prüfungen der Werkstatt</translation>
+    </message>
+    <message>
+        <source>Store &amp;check</source>
+        <translation>&amp;Prüfung speichern</translation>
+    </message>
+    <message>
+        <source>&amp;New check of the shop&apos;s own</source>
+        <translation>&amp;Neue eigene Prüfung</translation>
+    </message>
+    <message>
+        <source>Windage tray, pump and pickup bolts, rear main seal, oil-way plugs, blind holes dry: what the shop looks at besides. A check holds the trial fit, closing, or one closing step until it is good at every place. Saved with a template, it is asked on every engine made from it.</source>
+        <translation>Ölhobel, Schrauben von Pumpe und Ansaugung, hinterer Wellendichtring, Stopfen der Ölkanäle, trockene Sacklöcher: was die Werkstatt außerdem nachsieht. Eine Prüfung hält die Probemontage, das Schließen oder einen Schließschritt auf, bis sie an jeder Stelle gut ist. Mit einer Vorlage gespeichert, wird sie bei jedem Motor daraus gefragt.</translation>
     </message>
 </context>
 <context>
@@ -9761,17 +10050,44 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>Round %1: H or Enter if its mark still lines up, else the angle it moved</source>
         <translation>Runde %1: H oder Eingabe, wenn die Markierung noch gleich steht, sonst der Winkel, um den sie sich drehte</translation>
     </message>
+</context>
+<context>
+    <name>caprail::FeelResults</name>
     <message>
-        <source>Fasteners pulled in this round</source>
-        <translation>In dieser Runde geprüfte Verschraubungen</translation>
+        <source>Person</source>
+        <translation>Person</translation>
     </message>
     <message>
-        <source>held</source>
-        <translation>gehalten</translation>
+        <source>Straightedge</source>
+        <translation>Haarlineal</translation>
     </message>
     <message>
-        <source>moved %1</source>
-        <translation>%1 weitergedreht</translation>
+        <source>± δ</source>
+        <translation>± δ</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>noch keines</translation>
+    </message>
+    <message>
+        <source>Answers</source>
+        <translation>Antworten</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Fällig</translation>
+    </message>
+    <message>
+        <source>Whose feel was tried</source>
+        <translation>Wessen Gefühl geprüft wurde</translation>
+    </message>
+    <message>
+        <source>Whose feel stands until when</source>
+        <translation>Wessen Gefühl bis wann gilt</translation>
+    </message>
+    <message>
+        <source>More answers make it surer; or stop here.</source>
+        <translation>Weitere Antworten machen es sicherer; oder hier aufhören.</translation>
     </message>
 </context>
 <context>
@@ -9888,6 +10204,81 @@ fixiert</translation>
     <message>
         <source>Set the engine layout first: the stacks lie where it says.</source>
         <translation>Zuerst die Motorbauform festlegen: sie gibt vor, wo die Stapel liegen.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::GirdleFeel</name>
+    <message>
+        <source>&amp;Begin the study</source>
+        <translation>Prüfung &amp;beginnen</translation>
+    </message>
+    <message>
+        <source>&amp;Propose from the kit</source>
+        <translation>Aus dem Satz &amp;vorschlagen</translation>
+    </message>
+    <message>
+        <source>Whose feel is tried</source>
+        <translation>Wessen Gefühl geprüft wird</translation>
+    </message>
+    <message>
+        <source>Straightedge</source>
+        <translation>Haarlineal</translation>
+    </message>
+    <message>
+        <source>the flat, and what the straightedge lies on</source>
+        <translation>die ebene Platte, und worauf das Haarlineal liegt</translation>
+    </message>
+    <message>
+        <source>two shims alike, or a height</source>
+        <translation>zwei gleiche Distanzscheiben, oder eine Höhe</translation>
+    </message>
+    <message>
+        <source>shims like S014+S022, or heights, parted by semicolons</source>
+        <translation>Distanzscheiben wie S014+S022, oder Höhen, mit Semikolon getrennt</translation>
+    </message>
+    <message>
+        <source>Whose feel</source>
+        <translation>Wessen Gefühl</translation>
+    </message>
+    <message>
+        <source>Set-up</source>
+        <translation>Aufbau</translation>
+    </message>
+    <message>
+        <source>Rests</source>
+        <translation>Auflagen</translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <translation>Stufen</translation>
+    </message>
+    <message>
+        <source>Study of the feel: R rocks, D drags, L loose</source>
+        <translation>Prüfung des Gefühls: K kippelt, S saugt, L lose</translation>
+    </message>
+    <message>
+        <source>Known steps under the straightedge, laid between two rests on a flat. Somebody else lays them as asked for here and presses the key; who feels does not look at the screen, nor at the shims. 25 answers or more.</source>
+        <translation>Bekannte Stufen unter dem Haarlineal, zwischen zwei Auflagen auf einer ebenen Platte. Jemand anderes legt sie, wie hier verlangt, und drückt die Taste; wer fühlt, sieht weder auf den Bildschirm noch auf die Distanzscheiben. 25 Antworten oder mehr.</translation>
+    </message>
+    <message>
+        <source>The feel, tried like an instrument</source>
+        <translation>Das Gefühl, geprüft wie ein Messmittel</translation>
+    </message>
+    <message>
+        <source>Name the straightedge: add it with its flatness at the engine station.</source>
+        <translation>Das Haarlineal nennen: es mit seiner Ebenheit an der Station Motor hinzufügen.</translation>
+    </message>
+    <message>
+        <source>Name the rests and the steps: shims of the kit that are measured, or heights.</source>
+        <translation>Auflagen und Stufen nennen: gemessene Distanzscheiben des Satzes, oder Höhen.</translation>
+    </message>
+    <message>
+        <source>%1 steps are ready: begin the study.</source>
+        <translation>%1 Stufen sind bereit: die Prüfung beginnen.</translation>
+    </message>
+    <message>
+        <source>Answer %1 of %2: lay %3 between the rests.</source>
+        <translation>Antwort %1 von %2: %3 zwischen die Auflagen legen.</translation>
     </message>
 </context>
 <context>
@@ -10066,30 +10457,6 @@ fixiert</translation>
 </context>
 <context>
     <name>caprail::GirdleRecheck</name>
-    <message>
-        <source>R
-rocks
-proud: too thick</source>
-        <translation>K
-kippelt
-zu hoch: zu dick</translation>
-    </message>
-    <message>
-        <source>D
-drags
-right</source>
-        <translation>S
-saugt
-richtig</translation>
-    </message>
-    <message>
-        <source>L
-loose
-low: too thin</source>
-        <translation>L
-lose
-zu niedrig: zu dünn</translation>
-    </message>
     <message>
         <source>Recheck: R rocks, D drags, L loose</source>
         <translation>Nachprüfung: K kippelt, S saugt, L lose</translation>
@@ -10492,10 +10859,6 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>Person to person</source>
         <translation>Von Person zu Person</translation>
-    </message>
-    <message>
-        <source>Place to place</source>
-        <translation>Von Stelle zu Stelle</translation>
     </message>
     <message>
         <source>All of it</source>
@@ -12125,10 +12488,6 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
 <context>
     <name>caprail::TrialFitStation</name>
     <message>
-        <source>Throw %1: %2</source>
-        <translation>Kröpfung %1: %2</translation>
-    </message>
-    <message>
         <source>&amp;Pass</source>
         <translation>Bes&amp;tanden</translation>
     </message>
@@ -12153,10 +12512,6 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
         <translation>  (%1)</translation>
     </message>
     <message>
-        <source>Lay the girdle on its stacks and answer each line: p passes, f fails, or type the clearance.</source>
-        <translation>Die Platte auf ihre Stapel legen und jede Zeile beantworten: p bestanden, f nicht bestanden oder den Abstand eingeben.</translation>
-    </message>
-    <message>
         <source>This build is signed off.</source>
         <translation>Dieser Aufbau ist abgezeichnet.</translation>
     </message>
@@ -12171,14 +12526,6 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>Set the engine layout at the engine station: the throws are drawn from it.</source>
         <translation>Die Motorbauform an der Station Motor festlegen: die Kröpfungen werden danach gezeichnet.</translation>
-    </message>
-    <message>
-        <source>%1 clear</source>
-        <translation>%1 frei</translation>
-    </message>
-    <message>
-        <source>With the girdle on its stacks: which way round it goes, and that dipstick, pickup tube, counterweights and rod bolts are clear through two turns by hand. It unlocks once every stack was rechecked.</source>
-        <translation>Mit der Platte auf ihren Stapeln: wie herum sie liegt und dass Ölmessstab, Ölansaugrohr, Gegengewichte und Pleuelschrauben über zwei Umdrehungen von Hand frei sind. Freigegeben, sobald jeder Stapel nachgeprüft ist.</translation>
     </message>
     <message>
         <source>All girdle nuts are at torque</source>
@@ -12234,517 +12581,6 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>on the %1</source>
         <translation>Seite: %1</translation>
-    </message>
-</context>
-<context>
-    <name>ClosingTaskText</name>
-    <message>
-        <source>no shim</source>
-        <translation>keine Distanzscheibe</translation>
-    </message>
-    <message>
-        <source>%1 up, cutout towards the %2 on the %3.</source>
-        <translation>%1 oben, Aussparung nach %2, %3.</translation>
-    </message>
-    <message>
-        <source>By hand and slowly, two full turns at the crank bolt: what starts it, what keeps it turning.</source>
-        <translation>Von Hand und langsam, zwei volle Umdrehungen an der Kurbelwellenschraube: was sie losbricht, was sie weiterdreht.</translation>
-    </message>
-    <message>
-        <source>Before the girdle %1 / %2; at most %3 more.</source>
-        <translation>Vor der Platte %1 / %2; höchstens %3 mehr.</translation>
-    </message>
-    <message>
-        <source>All stacks are on</source>
-        <translation>Alle Stapel liegen</translation>
-    </message>
-    <message>
-        <source>Lower the girdle</source>
-        <translation>Die Platte aufsetzen</translation>
-    </message>
-    <message>
-        <source>All girdle nuts are at their value</source>
-        <translation>Alle Plattenmuttern haben ihren Wert</translation>
-    </message>
-    <message>
-        <source>Two full turns by hand, nothing binds</source>
-        <translation>Zwei volle Umdrehungen von Hand, nichts klemmt</translation>
-    </message>
-    <message>
-        <source>All pan fasteners are at their value</source>
-        <translation>Alle Schrauben der Ölwanne haben ihren Wert</translation>
-    </message>
-    <message>
-        <source>Count the shims by hand</source>
-        <translation>Die Scheiben von Hand zählen</translation>
-    </message>
-    <message>
-        <source>%1:  %2</source>
-        <translation>%1:  %2</translation>
-    </message>
-    <message>
-        <source>Lay the sealant bead</source>
-        <translation>Die Dichtraupe legen</translation>
-    </message>
-    <message>
-        <source>Turning torque, %1</source>
-        <translation>Durchdrehmoment, %1</translation>
-    </message>
-    <message>
-        <source>Everything is closed up: sign off</source>
-        <translation>Alles ist geschlossen: abzeichnen</translation>
-    </message>
-    <message>
-        <source>Build %1 is closed</source>
-        <translation>Aufbau %1 ist geschlossen</translation>
-    </message>
-    <message>
-        <source>In the labelled stacks, set aside, left over in their bags. One left inside can destroy the engine.</source>
-        <translation>In den beschrifteten Stapeln, beiseitegelegt, übrig in den Beuteln. Eine, die drin bleibt, kann den Motor zerstören.</translation>
-    </message>
-    <message>
-        <source>By its label, washer and seat wiped clean.</source>
-        <translation>Nach der Beschriftung, Scheibe und Sitz sauber gewischt.</translation>
-    </message>
-    <message>
-        <source>Thin, outside the holes, wiped inside: a bead squeezed inwards can block the pickup. The clock runs from this entry.</source>
-        <translation>Dünn, außerhalb der Löcher, innen abgewischt: eine nach innen gequetschte Raupe kann die Ölansaugung verstopfen. Die Uhr läuft ab diesem Eintrag.</translation>
-    </message>
-    <message>
-        <source>In the stacks + set aside + left over</source>
-        <translation>In den Stapeln + beiseitegelegt + übrig</translation>
-    </message>
-    <message>
-        <source>Enter when it is on</source>
-        <translation>Enter, wenn er liegt</translation>
-    </message>
-    <message>
-        <source>Product / lot / open time in minutes (Enter alone: as before)</source>
-        <translation>Produkt / Charge / Offenzeit in Minuten (nur Enter: wie zuvor)</translation>
-    </message>
-    <message>
-        <source>Product / lot / open time in minutes, from the tube</source>
-        <translation>Produkt / Charge / Offenzeit in Minuten, von der Tube</translation>
-    </message>
-    <message>
-        <source>Brought to (Enter alone: as specified)</source>
-        <translation>Angezogen auf (nur Enter: wie vorgegeben)</translation>
-    </message>
-    <message>
-        <source>To start it / to turn it</source>
-        <translation>Zum Losbrechen / zum Drehen</translation>
-    </message>
-    <message>
-        <source>y for yes, n and what was seen for no</source>
-        <translation>y für ja, n und was zu sehen war für nein</translation>
-    </message>
-    <message>
-        <source>What was measured</source>
-        <translation>Was gemessen wurde</translation>
-    </message>
-    <message>
-        <source>Enter when its photo is in the record</source>
-        <translation>Enter, wenn sein Foto im Protokoll ist</translation>
-    </message>
-    <message>
-        <source>Enter when it is done (a note may be typed)</source>
-        <translation>Enter, wenn es getan ist (eine Notiz kann getippt werden)</translation>
-    </message>
-    <message>
-        <source>Enter signs off (another statement may be typed)</source>
-        <translation>Enter zeichnet ab (ein anderer Wortlaut kann getippt werden)</translation>
-    </message>
-    <message>
-        <source>%1 in the stacks, %2 set aside, %3 left over: %4 in all</source>
-        <translation>%1 in den Stapeln, %2 beiseitegelegt, %3 übrig: zusammen %4</translation>
-    </message>
-    <message>
-        <source>%1, lot %2, open for %3 min</source>
-        <translation>%1, Charge %2, offen für %3 min</translation>
-    </message>
-    <message>
-        <source>%1 to start it, %2 to turn it</source>
-        <translation>%1 zum Losbrechen, %2 zum Drehen</translation>
-    </message>
-</context>
-<context>
-    <name>TrialFitText</name>
-    <message>
-        <source>%1 clear</source>
-        <translation>%1 frei</translation>
-    </message>
-    <message>
-        <source>Turning torque, %1</source>
-        <translation>Durchdrehmoment, %1</translation>
-    </message>
-    <message>
-        <source>Girdle nuts at torque</source>
-        <translation>Plattenmuttern auf Drehmoment</translation>
-    </message>
-    <message>
-        <source>Throw %1: %2</source>
-        <translation>Kröpfung %1: %2</translation>
-    </message>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%1 von %2</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::ClosingPicture</name>
-    <message>
-        <source>All that this step goes through</source>
-        <translation>Alles, was dieser Schritt durchgeht</translation>
-    </message>
-    <message>
-        <source>What comes next</source>
-        <translation>Was als Nächstes kommt</translation>
-    </message>
-    <message>
-        <source>Set the engine layout at the engine station.</source>
-        <translation>Die Motorbauform an der Station Motor festlegen.</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::ClosingTaskPage</name>
-    <message>
-        <source>P&amp;hoto…</source>
-        <translation>F&amp;oto …</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::EngineOwnChecks</name>
-    <message>
-        <source>Name</source>
-        <translation>Name</translation>
-    </message>
-    <message>
-        <source>without spaces: windage-tray</source>
-        <translation>ohne Leerzeichen: oelhobel</translation>
-    </message>
-    <message>
-        <source>What is looked at</source>
-        <translation>Was nachgesehen wird</translation>
-    </message>
-    <message>
-        <source>in your own words</source>
-        <translation>in eigenen Worten</translation>
-    </message>
-    <message>
-        <source>Answered by</source>
-        <translation>Beantwortet durch</translation>
-    </message>
-    <message>
-        <source>Places</source>
-        <translation>Stellen</translation>
-    </message>
-    <message>
-        <source>0 withdraws it</source>
-        <translation>0 zieht sie zurück</translation>
-    </message>
-    <message>
-        <source>Holds</source>
-        <translation>Hält auf</translation>
-    </message>
-    <message>
-        <source>Which step</source>
-        <translation>Welcher Schritt</translation>
-    </message>
-    <message>
-        <source>From</source>
-        <translation>Von</translation>
-    </message>
-    <message>
-        <source>measured ones only</source>
-        <translation>nur bei gemessenen</translation>
-    </message>
-    <message>
-        <source>To</source>
-        <translation>Bis</translation>
-    </message>
-    <message>
-        <source>Who says so</source>
-        <translation>Angabe von</translation>
-    </message>
-    <message>
-        <source>%1, %2 to %3</source>
-        <translation>%1, %2 bis %3</translation>
-    </message>
-    <message>
-        <source>withdrawn</source>
-        <translation>zurückgezogen</translation>
-    </message>
-    <message>
-        <source>The shop&apos;s own checks</source>
-        <translation>Eigene Prüfungen der Werkstatt</translation>
-    </message>
-    <message>
-        <source>Store &amp;check</source>
-        <translation>&amp;Prüfung speichern</translation>
-    </message>
-    <message>
-        <source>&amp;New check of the shop&apos;s own</source>
-        <translation>&amp;Neue eigene Prüfung</translation>
-    </message>
-    <message>
-        <source>Windage tray, pump and pickup bolts, rear main seal, oil-way plugs, blind holes dry: what the shop looks at besides. A check holds the trial fit, closing, or one closing step until it is good at every place. Saved with a template, it is asked on every engine made from it.</source>
-        <translation>Ölhobel, Schrauben von Pumpe und Ansaugung, hinterer Wellendichtring, Stopfen der Ölkanäle, trockene Sacklöcher: was die Werkstatt außerdem nachsieht. Eine Prüfung hält die Probemontage, das Schließen oder einen Schließschritt auf, bis sie an jeder Stelle gut ist. Mit einer Vorlage gespeichert, wird sie bei jedem Motor daraus gefragt.</translation>
-    </message>
-</context>
-<context>
-    <name>FeelChartText</name>
-    <message>
-        <source>The feel, by the height of the step</source>
-        <translation>Das Gefühl, über der Höhe der Stufe</translation>
-    </message>
-    <message>
-        <source>Every answer appears here.</source>
-        <translation>Jede Antwort erscheint hier.</translation>
-    </message>
-    <message>
-        <source>No step has been felt yet.</source>
-        <translation>Noch wurde keine Stufe gefühlt.</translation>
-    </message>
-    <message>
-        <source>rocks</source>
-        <translation>kippelt</translation>
-    </message>
-    <message>
-        <source>loose</source>
-        <translation>lose</translation>
-    </message>
-    <message>
-        <source>%1: %2 in %3 of %4 answers</source>
-        <translation>%1: %2 bei %3 von %4 Antworten</translation>
-    </message>
-    <message>
-        <source>height of the step above the rests</source>
-        <translation>Höhe der Stufe über den Auflagen</translation>
-    </message>
-    <message>
-        <source>answers, %</source>
-        <translation>Antworten, %</translation>
-    </message>
-    <message>
-        <source>%1 answers at %2 heights.</source>
-        <translation>%1 Antworten bei %2 Höhen.</translation>
-    </message>
-    <message>
-        <source>A step of %1 is felt rightly 95 times of 100, at the unfavourable end of its confidence.</source>
-        <translation>Eine Stufe von %1 wird 95 von 100 Malen richtig gefühlt, am ungünstigen Ende des Vertrauensbereichs.</translation>
-    </message>
-</context>
-<context>
-    <name>RecheckWordsText</name>
-    <message>
-        <source>R
-rocks
-proud: too thick</source>
-        <translation>K
-kippelt
-zu hoch: zu dick</translation>
-    </message>
-    <message>
-        <source>D
-drags
-right</source>
-        <translation>S
-saugt
-richtig</translation>
-    </message>
-    <message>
-        <source>L
-loose
-low: too thin</source>
-        <translation>L
-lose
-zu niedrig: zu dünn</translation>
-    </message>
-    <message>
-        <source>as built</source>
-        <translation>wie aufgebaut</translation>
-    </message>
-    <message>
-        <source>thicker</source>
-        <translation>dicker</translation>
-    </message>
-    <message>
-        <source>thinner</source>
-        <translation>dünner</translation>
-    </message>
-    <message>
-        <source>Lay in %1</source>
-        <translation>%1 einlegen</translation>
-    </message>
-    <message>
-        <source>Take out %1</source>
-        <translation>%1 herausnehmen</translation>
-    </message>
-    <message>
-        <source>Take out %1, lay in %2</source>
-        <translation>%1 herausnehmen, %2 einlegen</translation>
-    </message>
-    <message>
-        <source>%1: the stack is %2 thicker. It should rock.</source>
-        <translation>%1: der Stapel ist %2 dicker. Es müsste kippeln.</translation>
-    </message>
-    <message>
-        <source>%1: the stack is %2 thinner. It should be loose.</source>
-        <translation>%1: der Stapel ist %2 dünner. Es müsste lose sein.</translation>
-    </message>
-    <message>
-        <source>%1: %2 %3</source>
-        <translation>%1: %2 %3</translation>
-    </message>
-    <message>
-        <source>by arithmetic</source>
-        <translation>rechnerisch</translation>
-    </message>
-    <message>
-        <source>The verdict is carried %1</source>
-        <translation>Das Urteil steht %1</translation>
-    </message>
-    <message>
-        <source>by the bracketed recheck</source>
-        <translation>durch die eingegrenzte Nachprüfung</translation>
-    </message>
-    <message>
-        <source>by a feel that was tried</source>
-        <translation>durch ein geprüftes Gefühl</translation>
-    </message>
-    <message>
-        <source>Name the straightedge: without it the recheck carries no verdict.</source>
-        <translation>Das Haarlineal nennen: ohne es trägt die Nachprüfung kein Urteil.</translation>
-    </message>
-    <message>
-        <source>The feel of %1 with %2 was never tried.</source>
-        <translation>Das Gefühl von %1 mit %2 wurde nie geprüft.</translation>
-    </message>
-    <message>
-        <source>The feel of %1 with %2: %3</source>
-        <translation>Das Gefühl von %1 mit %2: %3</translation>
-    </message>
-    <message>
-        <source>The feel of %1 with %2 is worth ± %3, until %4.</source>
-        <translation>Das Gefühl von %1 mit %2 gilt mit ± %3, bis %4.</translation>
-    </message>
-    <message>
-        <source>⚑ The feel of %1 with %2 was worth ± %3 and was to be tried again by %4.</source>
-        <translation>⚑ Das Gefühl von %1 mit %2 galt mit ± %3 und war bis %4 neu zu prüfen.</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::FeelResults</name>
-    <message>
-        <source>Person</source>
-        <translation>Person</translation>
-    </message>
-    <message>
-        <source>Straightedge</source>
-        <translation>Haarlineal</translation>
-    </message>
-    <message>
-        <source>± δ</source>
-        <translation>± δ</translation>
-    </message>
-    <message>
-        <source>none yet</source>
-        <translation>noch keines</translation>
-    </message>
-    <message>
-        <source>Answers</source>
-        <translation>Antworten</translation>
-    </message>
-    <message>
-        <source>Due</source>
-        <translation>Fällig</translation>
-    </message>
-    <message>
-        <source>Whose feel was tried</source>
-        <translation>Wessen Gefühl geprüft wurde</translation>
-    </message>
-    <message>
-        <source>Whose feel stands until when</source>
-        <translation>Wessen Gefühl bis wann gilt</translation>
-    </message>
-    <message>
-        <source>More answers make it surer; or stop here.</source>
-        <translation>Weitere Antworten machen es sicherer; oder hier aufhören.</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::GirdleFeel</name>
-    <message>
-        <source>&amp;Begin the study</source>
-        <translation>Prüfung &amp;beginnen</translation>
-    </message>
-    <message>
-        <source>&amp;Propose from the kit</source>
-        <translation>Aus dem Satz &amp;vorschlagen</translation>
-    </message>
-    <message>
-        <source>Whose feel is tried</source>
-        <translation>Wessen Gefühl geprüft wird</translation>
-    </message>
-    <message>
-        <source>Straightedge</source>
-        <translation>Haarlineal</translation>
-    </message>
-    <message>
-        <source>the flat, and what the straightedge lies on</source>
-        <translation>die ebene Platte, und worauf das Haarlineal liegt</translation>
-    </message>
-    <message>
-        <source>two shims alike, or a height</source>
-        <translation>zwei gleiche Distanzscheiben, oder eine Höhe</translation>
-    </message>
-    <message>
-        <source>shims like S014+S022, or heights, parted by semicolons</source>
-        <translation>Distanzscheiben wie S014+S022, oder Höhen, mit Semikolon getrennt</translation>
-    </message>
-    <message>
-        <source>Whose feel</source>
-        <translation>Wessen Gefühl</translation>
-    </message>
-    <message>
-        <source>Set-up</source>
-        <translation>Aufbau</translation>
-    </message>
-    <message>
-        <source>Rests</source>
-        <translation>Auflagen</translation>
-    </message>
-    <message>
-        <source>Steps</source>
-        <translation>Stufen</translation>
-    </message>
-    <message>
-        <source>Study of the feel: R rocks, D drags, L loose</source>
-        <translation>Prüfung des Gefühls: K kippelt, S saugt, L lose</translation>
-    </message>
-    <message>
-        <source>Known steps under the straightedge, laid between two rests on a flat. Somebody else lays them as asked for here and presses the key; who feels does not look at the screen, nor at the shims. 25 answers or more.</source>
-        <translation>Bekannte Stufen unter dem Haarlineal, zwischen zwei Auflagen auf einer ebenen Platte. Jemand anderes legt sie, wie hier verlangt, und drückt die Taste; wer fühlt, sieht weder auf den Bildschirm noch auf die Distanzscheiben. 25 Antworten oder mehr.</translation>
-    </message>
-    <message>
-        <source>The feel, tried like an instrument</source>
-        <translation>Das Gefühl, geprüft wie ein Messmittel</translation>
-    </message>
-    <message>
-        <source>Name the straightedge: add it with its flatness at the engine station.</source>
-        <translation>Das Haarlineal nennen: es mit seiner Ebenheit an der Station Motor hinzufügen.</translation>
-    </message>
-    <message>
-        <source>Name the rests and the steps: shims of the kit that are measured, or heights.</source>
-        <translation>Auflagen und Stufen nennen: gemessene Distanzscheiben des Satzes, oder Höhen.</translation>
-    </message>
-    <message>
-        <source>%1 steps are ready: begin the study.</source>
-        <translation>%1 Stufen sind bereit: die Prüfung beginnen.</translation>
-    </message>
-    <message>
-        <source>Answer %1 of %2: lay %3 between the rests.</source>
-        <translation>Antwort %1 von %2: %3 zwischen die Auflagen legen.</translation>
     </message>
 </context>
 </TS>
