@@ -115,6 +115,7 @@ BearingsFits::BearingsFits(RecordSession& session, QWidget* parent)
 }
 
 void BearingsFits::build() {
+    m_table->setStretched(0); // the state is seen whole; a long name is elided
     m_table->setObjectName(QStringLiteral("fits"));
     m_entries->setColumnHidden(EntriesModel::person, true);
     m_entries->setFilter([this](const Entry& entry) {
