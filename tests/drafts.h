@@ -17,6 +17,8 @@ inline FastenerGroupSet group(FastenerKind kind, int count, const char* thread, 
     g.group = kind;
     g.count = count;
     g.thread = thread;
+    g.grade = "by hand 190 ksi";
+    g.lubricant = "engine oil";
     g.torque = Entered<Torque>{poundFeet(torque), ""};
     return g;
 }

@@ -48,15 +48,23 @@ Result<TorqueJudgement> judgeGroup(const FastenerGroupSet& group, std::int64_t s
 void reviewProof(Facts& facts) {
     std::set<std::string> inForce;
     for (const auto& [key, group] : facts.groups) {
+        const bool isPulled = group.what.method == TighteningMethod::torque && group.what.torque;
+        const bool isDissolved = group.what.places && group.what.places->names.empty();
         const auto judged = judgeGroup(group.what, facts.rules.torqueScatterPercent, Units{});
-        if (!judged || !judged->isOverProof() || (group.what.places && group.what.places->names.empty())) {
+        if (!isPulled || isDissolved || (judged && !judged->isOverProof())) {
             continue;
         }
         const std::string name = std::string(proofFinding) + std::to_string(group.entry);
         inForce.insert(name);
         if (!facts.findings.contains(name)) {
+            // What is left out must not look better than what is too much.
             open(facts, name, group, std::string(word(key.kind)),
-                 Core::say("what is specified, %1, goes to %2 of proof at the lower friction, torsion counted: lower it, or "
+                 !judged ? Core::say("nobody can tell how far %1 goes towards proof (%2): name it, or say who takes the "
+                                     "specification and why",
+                                     group.what.torque->typed.empty() ? format(group.what.torque->value, Units{})
+                                                                      : group.what.torque->typed,
+                                     judged.error().sentence)
+                         : Core::say("what is specified, %1, goes to %2 of proof at the lower friction, torsion counted: lower it, or "
                            "say who takes it and why",
                            group.what.torque->typed.empty() ? format(group.what.torque->value, Units{})
                                                             : group.what.torque->typed,

@@ -11,8 +11,8 @@ namespace caprail {
 /// group without torque, thread, grade or a known lubricant, one tightened otherwise, and what judgeTorque refuses.
 Result<TorqueJudgement> judgeGroup(const FastenerGroupSet&, std::int64_t scatterPercent, const Units&);
 
-/// Opens «proof-N» for each group, set by entry N, whose torque goes over 90 % of proof at the lower friction; and takes
-/// away those that nobody took yet and that no group in force gives rise to any more.
+/// Opens «proof-N» for each group, set by entry N, whose torque goes over 90 % of proof at the lower friction, or of which
+/// that cannot be told, since thread, grade or lubricant is not named or not known; and takes away those that nobody took yet and that no group in force gives rise to any more.
 void reviewProof(Facts&);
 
 /// Counts a fastener that was brought to its full value, and opens «single-use-N» where a piece that is used once was

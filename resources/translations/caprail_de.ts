@@ -8942,6 +8942,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>Name two steps or more: heights like −0.3 thou, or shims like S014+S022.</source>
         <translation>Zwei oder mehr Stufen nennen: Höhen wie −0.3 thou, oder Distanzscheiben wie S014+S022.</translation>
     </message>
+    <message>
+        <source>nobody can tell how far %1 goes towards proof (%2): name it, or say who takes the specification and why</source>
+        <translation>niemand kann sagen, wie nahe %1 an die Prüfspannung kommt (%2): nennen, oder sagen, wer die Vorgabe verantwortet und warum</translation>
+    </message>
 </context>
 <context>
     <name>caprail::DiskBar</name>

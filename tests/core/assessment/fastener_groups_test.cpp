@@ -197,6 +197,23 @@ TEST(OverProof, is_a_finding_that_holds_the_gate_until_somebody_takes_it) {
     EXPECT_EQ(bench.stateOf("findings"), CheckState::good);
 }
 
+TEST(OverProof, cannot_be_got_round_by_leaving_out_what_it_is_judged_by) {
+    for (const auto& leaveOut : std::vector<void (*)(FastenerGroupSet&)>{[](FastenerGroupSet& g) { g.grade.clear(); },
+                                                                         [](FastenerGroupSet& g) { g.lubricant.clear(); },
+                                                                         [](FastenerGroupSet& g) { g.thread.clear(); },
+                                                                         [](FastenerGroupSet& g) { g.grade = "strong"; }}) {
+        Bench bench;
+        bench.readyToClose();
+        FastenerGroupSet group = overProof();
+        leaveOut(group);
+        const std::string name = "proof-" + std::to_string(bench.make(group));
+        ASSERT_TRUE(bench.facts.findings.contains(name));
+        EXPECT_THAT(bench.facts.findings.at(name).opened.what.text, HasSubstr("nobody can tell"));
+        EXPECT_EQ(bench.stateOf("findings"), CheckState::out);
+        EXPECT_FALSE(bench.isOpen(GateKind::closing));
+    }
+}
+
 TEST(OverProof, goes_with_the_specification_that_gave_rise_to_it) {
     Bench bench;
     bench.make(overProof());

@@ -101,7 +101,7 @@ TEST(GroupSetAnew, is_a_change_by_each_value_that_the_clamp_depends_on_and_by_no
     EXPECT_FALSE(changes([](FastenerGroupSet&) {}));
     EXPECT_FALSE(changes([](FastenerGroupSet& g) { g.steps = 4; }));
     EXPECT_TRUE(changes([](FastenerGroupSet& g) { g.thread = "7/16-20"; }));
-    EXPECT_TRUE(changes([](FastenerGroupSet& g) { g.lubricant = "engine oil"; }));
+    EXPECT_TRUE(changes([](FastenerGroupSet& g) { g.lubricant = "anti-seize paste"; }));
     EXPECT_TRUE(changes([](FastenerGroupSet& g) { g.torque = Entered<Torque>{poundFeet(46), ""}; }));
     EXPECT_TRUE(changes([](FastenerGroupSet& g) { g.angle = Entered<Angle>{degrees(10), ""}; }));
     EXPECT_TRUE(changes([](FastenerGroupSet& g) { g.stretch = Entered<Length>{thou(6), ""}; }));

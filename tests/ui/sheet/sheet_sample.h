@@ -152,10 +152,10 @@ private:
         g.group = kind;
         g.count = count;
         g.thread = thread;
-        g.grade = name("alloy stud", "alloy stud, heat-treated, rolled after heat treatment, black oxide, lot 7741-B");
-        g.lubricant = "assembly lube";
+        g.grade = "by hand 200 ksi";
+        g.lubricant = "engine oil";
         g.torque = Entered<Torque>{poundFeet(torque), ""};
-        g.source = "part maker's sheet";
+        g.source = name("part maker's sheet", "alloy stud, heat-treated, rolled after heat treatment, black oxide, lot 7741-B");
         make(g);
     }
     void instrument(const char* which, InstrumentType type, double limitThou) {
