@@ -6,7 +6,6 @@
 #include <assessment/program_findings.h>
 #include <assessment/specified.h>
 #include <assessment/work_order.h>
-#include <ranges>
 #include <base/say.h>
 #include <ledger/band_names.h>
 #include <ledger/typed_values.h>
@@ -243,10 +242,9 @@ public:
 
     void operator()(const RoundOutcome& e) {
         // From the end: it is nearly always the last, and a long record has thousands.
-        const auto backwards = std::views::reverse(m_facts.rounds);
-        const auto round =
-            std::ranges::find(backwards, e.round, [](const RoundFact& r) { return r.begun.what.round; });
-        if (round != backwards.end()) {
+        const auto round = std::find_if(m_facts.rounds.rbegin(), m_facts.rounds.rend(),
+                                        [&](const RoundFact& r) { return r.begun.what.round == e.round; });
+        if (round != m_facts.rounds.rend()) {
             round->outcomes.insert_or_assign(e.fastener, seen(e));
         }
         if (e.outcome == Outcome::moved && isVerified(e.fastener.kind)) {
@@ -471,10 +469,11 @@ private:
         if (!isVerified(kind)) {
             return;
         }
-        for (RoundFact& round : std::views::reverse(m_facts.rounds)) {
-            if (round.voidedBy.entry == 0) {
-                round.voidedBy = {m_entry.sequence, cause};
-            } else if (!isOfOneRound(round.voidedBy.cause)) {
+        // NOLINTNEXTLINE(modernize-loop-convert): clang 14 knows no views::reverse
+        for (auto round = m_facts.rounds.rbegin(); round != m_facts.rounds.rend(); ++round) {
+            if (round->voidedBy.entry == 0) {
+                round->voidedBy = {m_entry.sequence, cause};
+            } else if (!isOfOneRound(round->voidedBy.cause)) {
                 return; // what voided it voided all before it: a long record has thousands
             }
         }

@@ -27,7 +27,7 @@ Length halfWidthOf(const GapReading& gap, const InstrumentAdded* set) {
     if (gap.doesNotGo) {
         return Length((gap.doesNotGo->value - gap.gap.value).value() / 2);
     }
-    const Length step = set != nullptr && set->step ? set->step->value : usualLeafStep;
+    const Length step = set != nullptr && set->step ? Length(set->step->value) : usualLeafStep;
     return Length(step.value() / 2);
 }
 

@@ -145,7 +145,7 @@ bool isSingleUse(const FastenerGroupSet& group) {
 }
 
 Length stretchTolerance(const FastenerGroupSet& group) {
-    return group.stretchTolerance ? group.stretchTolerance->value : usualStretchTolerance;
+    return group.stretchTolerance ? Length(group.stretchTolerance->value) : usualStretchTolerance;
 }
 
 bool isSpecified(const FastenerGroupSet& group) {

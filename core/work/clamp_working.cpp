@@ -3,7 +3,6 @@
 
 #include <assessment/program_findings.h>
 #include <base/say.h>
-#include <ranges>
 
 namespace caprail {
 
@@ -32,7 +31,10 @@ std::vector<std::string> clampWorking(const Facts& facts, FastenerId f, const Un
     const auto* group = facts.groupOf(f);
     const auto aimed = group == nullptr ? Result<TorqueJudgement>(refuse(""))
                                         : judgeGroup(group->what, facts.rules.torqueScatterPercent, units);
-    for (const auto& seen : std::views::reverse(at->second.clamps)) {
+    const auto& clamps = at->second.clamps;
+    // NOLINTNEXTLINE(modernize-loop-convert): clang 14 knows no views::reverse
+    for (auto newest = clamps.rbegin(); newest != clamps.rend(); ++newest) {
+        const auto& seen = *newest;
         const auto clamp = worked(facts, seen.what, units);
         if (!clamp) {
             continue;
