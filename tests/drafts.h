@@ -23,6 +23,27 @@ inline FastenerGroupSet group(FastenerKind kind, int count, const char* thread, 
     return g;
 }
 
+/// A shim of the kit, measured twice.
+template <class Bench>
+void measuredShim(Bench& bench, const char* name, double thickness, double marked = 50, const char* micrometer = "MIC") {
+    bench.make(ShimAdded{name, {thou(marked), ""}, ""});
+    for (int reading = 0; reading < 2; ++reading) {
+        bench.make(ShimMeasured{name, {thou(thickness), ""}, micrometer});
+    }
+}
+
+/// It drags as built, rocks with one shim exchanged for a thicker one, and is loose with it exchanged for a thinner one.
+inline RecheckMade bracketed(Position p, const char* straightedge, const char* out, const char* thicker,
+                             const char* thinner) {
+    RecheckMade recheck{p, Feel::drags, straightedge};
+    recheck.thickerOut = recheck.thinnerOut = NameList{{out}};
+    recheck.thickerIn = NameList{{thicker}};
+    recheck.thickerFelt = Feel::rocks;
+    recheck.thinnerIn = NameList{{thinner}};
+    recheck.thinnerFelt = Feel::loose;
+    return recheck;
+}
+
 /// Three mains with two fasteners each, all tied; two rods on two throws.
 inline LayoutSet threeMains() {
     LayoutSet layout;

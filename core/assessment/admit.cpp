@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <assessment/closing_steps.h>
+#include <assessment/fastener_groups.h>
 #include <assessment/specified.h>
 #include <fasteners/joint.h>
 #include <fasteners/preload.h>
@@ -282,8 +283,7 @@ public:
     }
     Result<void> operator()(const FastenerLoosened& e) const { return fastener(e.fastener); }
     Result<void> operator()(const ClampChecked& e) const {
-        const auto* group = m_facts.groupOf(e.fastener);
-        const auto thread = group == nullptr ? Result<Thread>(refuse("")) : parseThread(group->what.thread);
+        const auto thread = threadOf(m_facts, e.fastener);
         if (!thread) {
             return refuse(Core::say("The clamp of %1 is worked out from its thread, which is not known: set its group first.",
                                     describe(e.fastener)));

@@ -120,7 +120,7 @@ struct Assessment {
     FlushnessResult flushness;
     SurveyResult survey;
     std::vector<std::string> openFindings;
-    std::map<ClosingStep, ClosingStanding> closing; ///< each closing step as it stands
+    std::map<ClosingStep, Standing> closing; ///< each closing step as it stands
     std::optional<ClosingStep> nextClosingStep;     ///< the first that is not good; none when all are
     bool isReadyToSign = false;
     std::size_t weaklyMeasured = 0; ///< checks with a verdict whose capability is below 1

@@ -105,6 +105,34 @@ template <> struct WordsOf<CheckState> {
          {CheckState::stale, Core::mark("stale")}}};
 };
 
+/// In which order states matter: what is out comes first, what is good last. Where a mark stands for several, it shows the
+/// first.
+constexpr int severity(CheckState state) {
+    switch (state) {
+    case CheckState::out:
+        return 0;
+    case CheckState::stale:
+        return 1;
+    case CheckState::notProven:
+        return 2;
+    case CheckState::tooCloseToCall:
+        return 3;
+    case CheckState::notDone:
+        return 4;
+    case CheckState::good:
+        break;
+    }
+    return 5;
+}
+
+/// How one thing stands that is judged outside the list of checks as well: a turning torque, a check of the shop's own, a
+/// closing step.
+struct Standing {
+    CheckState state = CheckState::notDone;
+    std::string sentence; ///< what was found, or why it is out or stale; may be empty
+    std::string remedy;   ///< what to do; empty when good or simply not done
+};
+
 /// Where in the program a check is worked on; one station each.
 enum class Station { engine, bearings, fasteners, girdle, trialFit, pickup, closing, history };
 template <> struct WordsOf<Station> {

@@ -68,7 +68,7 @@ Result<void> mayBeDone(const Facts& facts, const ClosingStepDone& e) {
         if (step.value == e.step) {
             break;
         }
-        const ClosingStanding before = standingOf(facts, step.value, units);
+        const Standing before = standingOf(facts, step.value, units);
         if (before.state == CheckState::notDone) {
             return refuse(Core::say("“%1” comes after “%2”: do that first.", shown(e.step), shown(step.value)));
         }

@@ -2,9 +2,10 @@
 #include <assessment/closing_steps.h>
 
 #include <algorithm>
+#include <assessment/fastener_groups.h>
 #include <assessment/own_check.h>
-#include <assessment/turning.h>
 #include <assessment/specified.h>
+#include <assessment/turning.h>
 #include <assessment/work_order.h>
 #include <base/say.h>
 
@@ -73,11 +74,24 @@ std::optional<ClosingLack> stackOff(const Facts& facts) {
     return {};
 }
 
+/// Why a fastener does not count as tight for a step: not at its value since the one before, or by a wrench that may not be
+/// used for it.
+std::optional<std::string> tightnessFault(const Facts& facts, ClosingStep step, FastenerId f) {
+    const auto at = facts.fasteners.find(f);
+    if (!isTightAsSpecified(facts, f) || at->second.tightened->entry <= entryOf(facts, tightenedAfter(step))) {
+        return Core::say("%1 is not at its value since “%2”.", describe(f), shown(tightenedAfter(step)));
+    }
+    const auto& tightened = *at->second.tightened;
+    return tightened.what.torque ? wrenchFault(facts, tightened.what.instrument, tightened.entry,
+                                               tightened.what.torque->value, Units{})
+                                 : std::nullopt;
+}
+
 std::optional<ClosingLack> notTight(const Facts& facts, ClosingStep step) {
     for (const FastenerId f : fastenersOf(facts, step)) {
-        if (!isTightForClosing(facts, step, f)) {
+        if (auto fault = tightnessFault(facts, step, f)) {
             ClosingLack lack;
-            lack.sentence = Core::say("%1 is not at its value since “%2”.", describe(f), shown(tightenedAfter(step)));
+            lack.sentence = std::move(*fault);
             lack.destination = {Station::closing, code(f)};
             lack.fastener = f;
             return lack;
@@ -100,7 +114,7 @@ std::optional<ClosingLack> notTurned(const Facts& facts, ClosingStep step, const
         lack.sentence = Core::say("The turning torque (%1) was not read since then.", shown(stage));
         return lack;
     }
-    const TurningStanding standing = turningOf(facts, stage, units);
+    const Standing standing = turningOf(facts, stage, units);
     if (standing.state == CheckState::good) {
         return {};
     }
@@ -109,21 +123,37 @@ std::optional<ClosingLack> notTurned(const Facts& facts, ClosingStep step, const
 }
 
 std::optional<ClosingLack> ownCheckOpen(const Facts& facts, ClosingStep step, const Units& units) {
-    for (const auto& check : facts.ownChecks) {
-        if (check.what.holds != OwnCheckHolds::closingStep || check.what.step != step) {
-            continue;
+    for (const OwnPlace& place : ownPlaces(facts, OwnCheckHolds::closingStep, step)) {
+        const Standing standing = ownStandingOf(facts, place, units);
+        if (standing.state != CheckState::good) {
+            ClosingLack lack;
+            lack.sentence = titleOf(facts.ownCheckNamed(place.check)->what, place.place) + ": " +
+                            (standing.sentence.empty() ? shown(standing.state) + "." : standing.sentence);
+            lack.destination = {Station::closing, "own-check"};
+            lack.own = place;
+            return lack;
         }
-        for (std::int64_t place = 1; place <= check.what.places; ++place) {
-            const OwnStanding standing = ownStandingOf(facts, {check.what.ownCheck, place}, units);
-            if (standing.state != CheckState::good) {
-                ClosingLack lack;
-                lack.sentence = titleOf(check.what, place) + ": " +
-                                (standing.sentence.empty() ? shown(standing.state) + "." : standing.sentence);
-                lack.destination = {Station::closing, "own-check"};
-                lack.own = OwnPlace{check.what.ownCheck, place};
-                return lack;
-            }
-        }
+    }
+    return {};
+}
+
+/// What of a step's own work is open now: stacks, fasteners, the turning torque.
+std::optional<ClosingLack> openWork(const Facts& facts, ClosingStep step, const Units& units) {
+    switch (step) {
+    case stacksRefitted:
+        return stackOff(facts);
+    case nutsTightened:
+        return notTight(facts, step);
+    case crankTurned:
+        return notTurned(facts, step, units);
+    case panFastened: {
+        auto lack = notTight(facts, step);
+        return lack ? lack : notTurned(facts, step, units);
+    }
+    case shimsCounted:
+    case beadLaid:
+    case girdleLowered:
+        break;
     }
     return {};
 }
@@ -135,7 +165,7 @@ std::string spell(std::int64_t milliseconds) {
 }
 
 /// The bead against the girdle that was lowered on it.
-ClosingStanding beadStanding(const Facts& facts, const Seen<ClosingStepDone>& bead) {
+Standing beadStanding(const Facts& facts, const Seen<ClosingStepDone>& bead) {
     const auto until = beadOpenUntil(facts);
     const auto* lowered = doneOf(facts, girdleLowered);
     if (!until) {
@@ -156,52 +186,29 @@ ClosingStanding beadStanding(const Facts& facts, const Seen<ClosingStepDone>& be
             Core::say("Lift the girdle, clean the bead off, lay it again and enter that.")};
 }
 
-ClosingStanding evidenceOf(const Facts& facts, const Seen<ClosingStepDone>& done, const Units& units) {
-    std::optional<ClosingLack> lack;
-    switch (done.what.step) {
-    case shimsCounted: {
+Standing evidenceOf(const Facts& facts, const Seen<ClosingStepDone>& done, const Units& units) {
+    if (done.what.step == shimsCounted) {
         const ShimCount is = shimCountOf(facts);
         if (done.what.fitted != is.fitted || done.what.aside != is.aside || done.what.leftOver != is.leftOver) {
             return {CheckState::stale, Core::say("The kit or the stacks were changed after the shims were counted."),
                     Core::say("Count them again, and enter it.")};
         }
-        break;
     }
-    case girdleLowered:
-        break;
-    case stacksRefitted:
-        lack = stackOff(facts);
-        break;
-    case beadLaid:
+    if (done.what.step == beadLaid) {
         return beadStanding(facts, done);
-    case nutsTightened:
-        lack = notTight(facts, nutsTightened);
-        break;
-    case crankTurned:
-        lack = notTurned(facts, crankTurned, units);
-        break;
-    case panFastened:
-        lack = notTight(facts, panFastened);
-        lack = lack ? lack : notTurned(facts, panFastened, units);
-        break;
     }
-    return lack ? ClosingStanding{CheckState::stale, lack->sentence, Core::say("Do that, and enter the step again.")}
-                : ClosingStanding{CheckState::good, {}, {}};
+    const auto lack = openWork(facts, done.what.step, units);
+    return lack ? Standing{CheckState::stale, lack->sentence, Core::say("Do that, and enter the step again.")}
+                : Standing{CheckState::good, {}, {}};
 }
 
 } // namespace
 
 std::vector<FastenerId> panFasteners(const Facts& facts) {
-    std::vector<FastenerId> all;
-    for (const FastenerKind kind : {FastenerKind::panRail, FastenerKind::front, FastenerKind::rear}) {
-        const auto group = facts.groups.find({kind, std::nullopt});
-        const std::int64_t count = group == facts.groups.end() ? 0 : group->second.what.count;
-        for (std::int64_t n = 1; n <= count; ++n) {
-            all.push_back({kind, static_cast<int>(n), Side::left, Ring::inner});
-        }
-        if (kind == FastenerKind::panRail && all.empty()) {
-            return {};
-        }
+    std::vector<FastenerId> all = fastenersOf(facts, FastenerKind::panRail);
+    for (const FastenerKind kind : {FastenerKind::front, FastenerKind::rear}) {
+        const auto row = all.empty() ? std::vector<FastenerId>{} : fastenersOf(facts, kind);
+        all.insert(all.end(), row.begin(), row.end());
     }
     return all;
 }
@@ -214,9 +221,7 @@ std::vector<FastenerId> fastenersOf(const Facts& facts, ClosingStep step) {
 }
 
 bool isTightForClosing(const Facts& facts, ClosingStep step, FastenerId f) {
-    const auto at = facts.fasteners.find(f);
-    return isTightAsSpecified(facts, f) && at != facts.fasteners.end() && at->second.tightened &&
-           at->second.tightened->entry > entryOf(facts, tightenedAfter(step));
+    return !tightnessFault(facts, step, f);
 }
 
 std::optional<UtcTime> beadOpenUntil(const Facts& facts) {
@@ -227,7 +232,7 @@ std::optional<UtcTime> beadOpenUntil(const Facts& facts) {
     return UtcTime{bead->time.milliseconds + *bead->what.openMinutes * 60'000};
 }
 
-ClosingStanding standingOf(const Facts& facts, ClosingStep step, const Units& units) {
+Standing standingOf(const Facts& facts, ClosingStep step, const Units& units) {
     const auto* done = doneOf(facts, step);
     if (done == nullptr) {
         return {};
@@ -260,24 +265,7 @@ std::optional<ClosingLack> lackOf(const Facts& facts, ClosingStep step, const Un
     if (auto own = ownCheckOpen(facts, step, units)) {
         return own;
     }
-    switch (step) {
-    case shimsCounted:
-        return unspecified(facts);
-    case stacksRefitted:
-        return stackOff(facts);
-    case beadLaid:
-    case girdleLowered:
-        break;
-    case nutsTightened:
-        return notTight(facts, step);
-    case crankTurned:
-        return notTurned(facts, step, units);
-    case panFastened: {
-        auto lack = notTight(facts, step);
-        return lack ? lack : notTurned(facts, step, units);
-    }
-    }
-    return {};
+    return step == shimsCounted ? unspecified(facts) : openWork(facts, step, units);
 }
 
 } // namespace caprail

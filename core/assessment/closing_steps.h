@@ -10,16 +10,9 @@
 
 namespace caprail {
 
-/// How one closing step stands.
-struct ClosingStanding {
-    CheckState state = CheckState::notDone; ///< not done, good, out, or stale when what it rests on was done again
-    std::string sentence;                   ///< why it is out or stale; else empty
-    std::string remedy;                     ///< what to do; empty when good or simply not done
-};
-
 /// How a step stands. It is good when it was entered, everything before it was done before it, and its evidence still
 /// stands: the stacks on, every fastener of it at its value, the girdle lowered within the open time of the bead.
-ClosingStanding standingOf(const Facts&, ClosingStep, const Units&);
+Standing standingOf(const Facts&, ClosingStep, const Units&);
 /// The first step that is not good; none: all are.
 std::optional<ClosingStep> nextClosingStepOf(const Facts&, const Units&);
 

@@ -10,16 +10,6 @@ namespace {
 
 constexpr Length usualStretchTolerance = thou(0.3);
 
-std::vector<FastenerGroupSet> groupsOf(const Facts& facts, FastenerKind kind) {
-    std::vector<FastenerGroupSet> list;
-    for (const auto& [key, group] : facts.groups) {
-        if (key.kind == kind) {
-            list.push_back(group.what);
-        }
-    }
-    return list;
-}
-
 /// "1 to 4, 7" of ascending numbers.
 std::string runs(const std::vector<int>& numbers) {
     std::string text;
@@ -36,6 +26,22 @@ std::string runs(const std::vector<int>& numbers) {
 }
 
 } // namespace
+
+std::vector<FastenerGroupSet> groupsOf(const Facts& facts, FastenerKind kind) {
+    std::vector<FastenerGroupSet> list;
+    for (const auto& [key, group] : facts.groups) {
+        if (key.kind == kind) {
+            list.push_back(group.what);
+        }
+    }
+    return list;
+}
+
+Result<Thread> threadOf(const Facts& facts, FastenerId f) {
+    const auto* group = facts.groupOf(f);
+    return group != nullptr ? parseThread(group->what.thread)
+                            : refuse(Core::say("Nothing is specified for %1.", describe(f)));
+}
 
 int rowCount(const std::vector<FastenerGroupSet>& groups, FastenerKind kind) {
     int count = 0;

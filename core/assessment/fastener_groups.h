@@ -2,6 +2,7 @@
 #pragma once
 /// Fastener groups as sets of places: who belongs to which, and what a group says without its maker having said it.
 #include <assessment/facts.h>
+#include <fasteners/thread.h>
 
 namespace caprail {
 
@@ -9,6 +10,11 @@ namespace caprail {
 /// of places lists. 0 for the kinds that the layout counts.
 int rowCount(const std::vector<FastenerGroupSet>& groups, FastenerKind kind);
 int rowCount(const Facts&, FastenerKind);
+
+/// The groups of a kind, in the order of their keys.
+std::vector<FastenerGroupSet> groupsOf(const Facts&, FastenerKind);
+/// The thread of the group that speaks for a fastener. Refuses where there is no such group, and what parseThread refuses.
+Result<Thread> threadOf(const Facts&, FastenerId);
 
 /// Every fastener of a kind, as the layout or the row counts them. Empty without a layout.
 std::vector<FastenerId> fastenersOf(const Facts&, FastenerKind);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <assessment/budget_of.h>
+#include <assessment/fastener_groups.h>
 #include <assessment/figures.h>
 #include <assessment/gap_window.h>
 #include <base/say.h>
@@ -151,9 +152,11 @@ std::string describeLikely(const GapAfterMovement& after, const Units& units) {
 }
 
 std::optional<Length> likelyDrop(const Facts& facts, FastenerId f, Angle turned) {
-    const auto* group = facts.groupOf(f);
-    const auto thread = group == nullptr ? Result<Thread>(refuse("")) : parseThread(group->what.thread);
-    const auto travel = thread ? travelOf(group->what, *thread, turned) : Result<NutTravel>(refuse(""));
+    const auto thread = threadOf(facts, f);
+    if (!thread) {
+        return {};
+    }
+    const auto travel = travelOf(facts.groupOf(f)->what, *thread, turned);
     return travel ? std::optional(travel->likelyMost) : std::nullopt;
 }
 

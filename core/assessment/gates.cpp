@@ -28,7 +28,7 @@ bool isNeeded(const Facts& facts, GateKind gate, const Check& check) {
 
 NextStep closingStep(const Assessing& a) {
     if (a.out.nextClosingStep) {
-        const ClosingStanding& standing = a.out.closing.at(*a.out.nextClosingStep);
+        const Standing& standing = a.out.closing.at(*a.out.nextClosingStep);
         if (standing.state != CheckState::notDone) {
             return {Core::say("%1 %2", standing.sentence, standing.remedy), {Station::closing, "step"}};
         }

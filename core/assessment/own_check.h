@@ -6,14 +6,9 @@
 
 namespace caprail {
 
-struct OwnStanding {
-    CheckState state = CheckState::notDone;
-    std::string sentence; ///< what was found
-    std::string remedy;   ///< what to do; empty when good
-};
 /// One place of one of the shop's checks. A value is held against the band with the instrument's limit of error, or is not
 /// proven while that is not known; a photo must still be in the record. Answers to an earlier wording are stale.
-OwnStanding ownStandingOf(const Facts&, const OwnPlace&, const Units&);
+Standing ownStandingOf(const Facts&, const OwnPlace&, const Units&);
 
 /// "windage tray clear of every throw", with its place where it has several.
 std::string titleOf(const OwnCheckSet&, std::int64_t place);

@@ -27,7 +27,7 @@ Scatter ownScatter(const Facts& facts, const std::string& check) {
     return places.scatter();
 }
 
-OwnStanding measuredStanding(const Facts& facts, const OwnCheckSet& set, const Seen<OwnCheckAnswered>& last,
+Standing measuredStanding(const Facts& facts, const OwnCheckSet& set, const Seen<OwnCheckAnswered>& last,
                              const Units& units) {
     const auto band = set.lo && set.hi ? Band::between(set.lo->value, set.hi->value) : Result<Band>(refuse(""));
     if (!last.what.value || !band) {
@@ -58,7 +58,7 @@ OwnStanding measuredStanding(const Facts& facts, const OwnCheckSet& set, const S
     return {CheckState::tooCloseToCall, sentence, Core::say("Measure it with a better instrument, or put it right.")};
 }
 
-OwnStanding answerStanding(const Facts& facts, const OwnCheckSet& set, const Seen<OwnCheckAnswered>& last,
+Standing answerStanding(const Facts& facts, const OwnCheckSet& set, const Seen<OwnCheckAnswered>& last,
                            const Units& units) {
     const std::string note = last.what.note.empty() ? std::string() : " " + last.what.note + ".";
     switch (set.sort) {
@@ -68,16 +68,16 @@ OwnStanding answerStanding(const Facts& facts, const OwnCheckSet& set, const See
         const bool isThere = last.what.photo && std::ranges::any_of(facts.attachments, [&](const auto& one) {
                                  return one.what.sha256 == *last.what.photo;
                              });
-        return isThere ? OwnStanding{CheckState::good, Core::say("Photo taken.") + note, {}}
-                       : OwnStanding{CheckState::notProven, Core::say("Its photo is not in this record."),
+        return isThere ? Standing{CheckState::good, Core::say("Photo taken.") + note, {}}
+                       : Standing{CheckState::notProven, Core::say("Its photo is not in this record."),
                                      Core::say("Add the photo, and answer again.")};
     }
     case OwnCheckSort::yesNo:
         break;
     }
     return last.what.answer == YesNo::yes
-               ? OwnStanding{CheckState::good, Core::say("Yes.") + note, {}}
-               : OwnStanding{CheckState::out, Core::say("No.") + note, Core::say("Put it right, and answer again.")};
+               ? Standing{CheckState::good, Core::say("Yes.") + note, {}}
+               : Standing{CheckState::out, Core::say("No.") + note, Core::say("Put it right, and answer again.")};
 }
 
 Station stationOf(OwnCheckHolds holds) {
@@ -86,7 +86,7 @@ Station stationOf(OwnCheckHolds holds) {
 
 } // namespace
 
-OwnStanding ownStandingOf(const Facts& facts, const OwnPlace& place, const Units& units) {
+Standing ownStandingOf(const Facts& facts, const OwnPlace& place, const Units& units) {
     const auto* set = facts.ownCheckNamed(place.check);
     const auto at = facts.ownAnswers.find(place);
     if (set == nullptr || at == facts.ownAnswers.end() || at->second.empty()) {
@@ -125,7 +125,7 @@ void ownChecks(const Assessing& a) {
             const std::string code = set.what.ownCheck + ":" + std::to_string(number);
             Check& check = a.add(CheckKind::ownCheck, place, code, titleOf(set.what, number),
                                  {stationOf(set.what.holds), "own-" + code});
-            const OwnStanding standing = ownStandingOf(a.facts, place, a.units);
+            const Standing standing = ownStandingOf(a.facts, place, a.units);
             check.state = standing.state;
             check.sentence = standing.sentence;
             check.remedy = standing.remedy;

@@ -103,25 +103,24 @@ std::string bandOf(const Check& check) {
     }
 }
 
-/// The fasteners of a bearing, or all of a kind.
+/// The fasteners of a bearing, those that hold the girdle, or all of a kind.
 std::vector<About> fastenersIn(const Check& check, const Facts& facts) {
     std::vector<About> list;
     const auto* kind = std::get_if<FastenerKind>(&check.subject);
     const auto* journal = std::get_if<JournalId>(&check.subject);
-    if (facts.layout && (check.kind == CheckKind::trialFit || check.kind == CheckKind::turningTorque)) {
-        for (const FastenerId f : facts.layout->girdleNuts()) {
-            list.emplace_back(f);
-        }
+    if (!facts.layout) {
         return list;
     }
-    if (facts.layout) {
-        for (const FastenerId f : facts.layout->verifiedFasteners()) {
-            const bool isOfJournal =
-                journal != nullptr && f.number == journal->number &&
-                f.kind == (journal->kind == JournalKind::main ? FastenerKind::mainCap : FastenerKind::rod);
-            if (isOfJournal || (kind != nullptr && f.kind == *kind)) {
-                list.emplace_back(f);
-            }
+    if (check.kind == CheckKind::trialFit || check.kind == CheckKind::turningTorque) {
+        std::ranges::copy(facts.layout->girdleNuts(), std::back_inserter(list));
+        return list;
+    }
+    for (const FastenerId f : facts.layout->verifiedFasteners()) {
+        const bool isOfJournal =
+            journal != nullptr && f.number == journal->number &&
+            f.kind == (journal->kind == JournalKind::main ? FastenerKind::mainCap : FastenerKind::rod);
+        if (isOfJournal || (kind != nullptr && f.kind == *kind)) {
+            list.emplace_back(f);
         }
     }
     return list;

@@ -9,13 +9,7 @@
 namespace caprail {
 
 std::vector<FastenerId> tighteningOrder(const Facts& facts, FastenerKind kind) {
-    std::vector<FastenerGroupSet> groups;
-    for (const auto& [key, group] : facts.groups) {
-        if (key.kind == kind) {
-            groups.push_back(group.what);
-        }
-    }
-    return tighteningOrder(facts, kind, groups);
+    return tighteningOrder(facts, kind, groupsOf(facts, kind));
 }
 
 std::vector<FastenerId> tighteningOrder(const Facts& facts, FastenerKind kind,

@@ -5,14 +5,9 @@
 
 namespace caprail {
 
-struct TurningStanding {
-    CheckState state = CheckState::notDone;
-    std::string sentence; ///< what was read, and against what
-    std::string remedy;   ///< what to do; empty when good
-};
 /// The first stage is good once it was read with a named instrument. The others are judged by their rise over it; while
 /// it is missing, or made stale, they prove nothing.
-TurningStanding turningOf(const Facts&, TurningStage, const Units&);
+Standing turningOf(const Facts&, TurningStage, const Units&);
 
 /// The largest rise by which the record judges, the usual one where its rules name none.
 Torque largestRiseOf(const Facts&);

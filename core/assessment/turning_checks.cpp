@@ -42,7 +42,7 @@ Torque largestRiseOf(const Facts& facts) {
     return facts.rules.turningRise.value_or(usualTurningRise());
 }
 
-TurningStanding turningOf(const Facts& facts, TurningStage stage, const Units& units) {
+Standing turningOf(const Facts& facts, TurningStage stage, const Units& units) {
     const auto at = facts.turning.find(stage);
     if (at == facts.turning.end()) {
         return {CheckState::notDone, {}, remedyFor(stage)};
@@ -52,6 +52,10 @@ TurningStanding turningOf(const Facts& facts, TurningStage stage, const Units& u
         return {CheckState::notProven, Core::say("It does not say what it was read with."),
                 Core::say("Read it again, and name the torque wrench.")};
     }
+    if (facts.instrumentAt(read.instrument, at->second.entry) == nullptr) {
+        return {CheckState::notProven, Core::say("Nothing was known of %1 when it was used.", read.instrument),
+                Core::say("Add the wrench at the engine station, and read it again.")};
+    }
     if (stage == TurningStage::beforeGirdle) {
         return {CheckState::good,
                 Core::say("%1 to start it, %2 to turn it.", format(read.breakaway.value, units),
@@ -59,7 +63,7 @@ TurningStanding turningOf(const Facts& facts, TurningStage stage, const Units& u
                 {}};
     }
     const auto before = facts.turning.find(TurningStage::beforeGirdle);
-    if (before == facts.turning.end() || before->second.what.instrument.empty() ||
+    if (turningOf(facts, TurningStage::beforeGirdle, units).state != CheckState::good ||
         isStale(facts, TurningStage::beforeGirdle)) {
         return {CheckState::notProven, Core::say("There is no turning torque before the girdle to hold it against."),
                 Core::say("Read the turning torque before the girdle.")};
@@ -85,7 +89,7 @@ void turningChecks(const Assessing& a) {
         const std::string name(word(stage));
         Check& check = a.add(CheckKind::turningTorque, stage, name, Core::say("Turning torque, %1", shown(stage)),
                              {Station::trialFit, "turning-" + name});
-        const TurningStanding standing = turningOf(a.facts, stage, a.units);
+        const Standing standing = turningOf(a.facts, stage, a.units);
         check.state = standing.state;
         check.sentence = standing.sentence;
         check.remedy = standing.remedy;

@@ -60,6 +60,18 @@ HeadAndRest headAndRest(std::string_view text) {
     return {text.substr(0, end), end == std::string_view::npos ? std::string_view() : trimmed(text.substr(end))};
 }
 
+std::vector<std::string_view> partedBy(std::string_view text, std::string_view marks) {
+    std::vector<std::string_view> parts;
+    for (;;) {
+        const auto end = text.find_first_of(marks);
+        parts.push_back(trimmed(text.substr(0, end)));
+        if (end == std::string_view::npos) {
+            return parts;
+        }
+        text.remove_prefix(end + 1);
+    }
+}
+
 std::vector<std::string_view> partsOf(std::string_view text, std::initializer_list<std::string_view> marks) {
     std::vector<std::string_view> parts;
     std::size_t begin = 0;

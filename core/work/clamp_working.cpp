@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <work/clamp_working.h>
 
+#include <assessment/fastener_groups.h>
 #include <assessment/program_findings.h>
 #include <base/say.h>
 
@@ -9,8 +10,7 @@ namespace caprail {
 namespace {
 
 Result<Worked<Force>> worked(const Facts& facts, const ClampChecked& check, const Units& units) {
-    const auto* group = facts.groupOf(check.fastener);
-    const auto thread = group == nullptr ? Result<Thread>(refuse("")) : parseThread(group->what.thread);
+    const auto thread = threadOf(facts, check.fastener);
     return thread ? clampFromTorques(check.on.value, check.off.value, *thread, units)
                   : Result<Worked<Force>>(tl::unexpected(thread.error()));
 }

@@ -5,7 +5,6 @@
 #include <assessment/work_order.h>
 #include <base/say.h>
 #include <base/text.h>
-#include <charconv>
 #include <ledger/expectations.h>
 #include <work/tightening.h>
 
@@ -32,50 +31,20 @@ std::optional<OwnPlace> ownCheckThatHolds(const Assessment& assessment) {
     return std::get<OwnPlace>(assessment.checks[holding.front()].subject);
 }
 
-Result<std::vector<std::int64_t>> wholeNumbers(std::string_view text) {
-    std::vector<std::int64_t> numbers;
-    const char* const end = text.data() + text.size();
-    for (const char* at = text.data(); at != end;) {
-        if (*at < '0' || *at > '9') {
-            const bool isGap = std::string_view(" +,;/\t").find(*at) != std::string_view::npos;
-            if (!isGap) {
-                return refuse("");
-            }
-            ++at;
-            continue;
-        }
-        std::int64_t number = 0;
-        const auto [after, fault] = std::from_chars(at, end, number);
-        if (fault != std::errc()) {
-            return refuse("");
-        }
-        numbers.push_back(number);
-        at = after;
-    }
-    return numbers;
-}
-
 Result<Body> count(std::string_view typed) {
-    const auto numbers = wholeNumbers(typed);
-    if (!numbers || numbers->size() != 3) {
+    const auto parts = partsOf(typed, {"+", ",", ";", "/"});
+    const auto number = [&](std::size_t i) { return parts.size() == 3 ? wholeNumber(parts[i]) : std::nullopt; };
+    const auto fitted = number(0);
+    const auto aside = number(1);
+    const auto leftOver = number(2);
+    if (!fitted || !aside || !leftOver) {
         return refuse(Core::say("Type three counts as 29+1+16: shims in the stacks, set aside, left over."));
     }
     ClosingStepDone done{ClosingStep::shimsCounted, {}, ""};
-    done.fitted = (*numbers)[0];
-    done.aside = (*numbers)[1];
-    done.leftOver = (*numbers)[2];
+    done.fitted = *fitted;
+    done.aside = *aside;
+    done.leftOver = *leftOver;
     return Body(done);
-}
-
-/// The parts of "a / b / c", trimmed.
-std::vector<std::string> slashed(std::string_view typed) {
-    std::vector<std::string> parts;
-    for (std::size_t at = 0; at <= typed.size();) {
-        const std::size_t end = std::min(typed.find('/', at), typed.size());
-        parts.emplace_back(trimmed(typed.substr(at, end - at)));
-        at = end + 1;
-    }
-    return parts;
 }
 
 Result<Body> bead(const Facts& facts, std::string_view typed) {
@@ -87,15 +56,15 @@ Result<Body> bead(const Facts& facts, std::string_view typed) {
         done.openMinutes = last->second.what.openMinutes;
         return Body(done);
     }
-    const auto parts = slashed(typed);
-    const auto minutes = parts.size() == 3 ? wholeNumbers(parts[2]) : Result<std::vector<std::int64_t>>(refuse(""));
-    if (!minutes || minutes->size() != 1) {
+    const auto parts = partedBy(typed, "/");
+    const auto minutes = parts.size() == 3 ? wholeNumber(parts[2]) : std::nullopt;
+    if (!minutes) {
         return refuse(Core::say("Type product / lot / open time in minutes, as printed on the tube: Grey sealant / 2231-A "
                                 "/ 15."));
     }
-    done.product = parts[0];
-    done.lot = parts[1];
-    done.openMinutes = minutes->front();
+    done.product = std::string(parts[0]);
+    done.lot = std::string(parts[1]);
+    done.openMinutes = *minutes;
     return Body(done);
 }
 
@@ -172,7 +141,7 @@ std::string photoPlaceOf(const OwnPlace& place) {
 
 Result<TurningTorqueRead> parseTurning(std::string_view typed, TurningStage stage, const std::string& instrument,
                                        const Units& units) {
-    const auto parts = slashed(typed);
+    const auto parts = partedBy(typed, "/");
     if (parts.size() != 2 || parts[0].empty() || parts[1].empty()) {
         return refuse(Core::say("Type two torques as 12 / 8: what starts the crank, and what keeps it turning."));
     }

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <assessment/feel_study.h>
 #include <base/say.h>
+#include <base/text.h>
 #include <map>
 #include <set>
 #include <units/parse.h>
@@ -57,25 +58,15 @@ FeelStep nearestStep(const std::vector<Shim>& shims, Length rest, Length wanted)
     return best;
 }
 
-std::vector<std::string_view> parted(std::string_view text, std::string_view marks) {
-    std::vector<std::string_view> parts;
-    while (true) {
-        const auto end = text.find_first_of(marks);
-        std::string_view part = text.substr(0, end);
-        const auto first = part.find_first_not_of(" \t\n\r");
-        if (first != std::string_view::npos) {
-            parts.push_back(part.substr(first, part.find_last_not_of(" \t\n\r") - first + 1));
-        }
-        if (end == std::string_view::npos) {
-            return parts;
-        }
-        text.remove_prefix(end + 1);
-    }
+std::vector<std::string_view> namedParts(std::string_view text, std::string_view marks) {
+    std::vector<std::string_view> parts = partedBy(text, marks);
+    std::erase(parts, std::string_view());
+    return parts;
 }
 
 Result<FeelStep> stepOfShims(std::string_view text, const Facts& facts, Length rest) {
     FeelStep step{-rest, {}};
-    for (const std::string_view part : parted(text, "+")) {
+    for (const std::string_view part : namedParts(text, "+")) {
         std::string name(part);
         const auto shim = facts.shims.find(name);
         if (shim == facts.shims.end()) {
@@ -126,7 +117,7 @@ FeelSteps proposeFeelSteps(const Facts& facts) {
 }
 
 Result<Length> parseFeelRest(std::string_view text, const Units& units, const Facts& facts) {
-    const auto names = parted(text, " ,;+");
+    const auto names = partsOf(text, {",", ";", "+"});
     if (names.empty() || !facts.shims.contains(std::string(names.front()))) {
         return parseLength(text, units, {Core::say("the rests"), Length(), inches(20)}).map([](const Entered<Length>& l) {
             return l.value;
@@ -146,10 +137,8 @@ Result<Length> parseFeelRest(std::string_view text, const Units& units, const Fa
 Result<std::vector<FeelStep>> parseFeelSteps(std::string_view text, const Units& units, const Facts& facts, Length rest) {
     std::map<Length, FeelStep> steps;
     // A comma is the decimal mark of some people: those part steps by semicolons.
-    for (const std::string_view part : parted(text, units.decimalMark == ',' ? ";" : ",;")) {
-        const std::string_view name = part.substr(0, part.find('+'));
-        const auto trimmed = name.substr(0, name.find_last_not_of(" \t") + 1);
-        if (facts.shims.contains(std::string(trimmed))) {
+    for (const std::string_view part : namedParts(text, units.decimalMark == ',' ? ";" : ",;")) {
+        if (facts.shims.contains(std::string(trimmed(part.substr(0, part.find('+')))))) {
             auto step = stepOfShims(part, facts, rest);
             if (!step) {
                 return tl::unexpected(step.error());

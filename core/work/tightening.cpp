@@ -9,23 +9,36 @@
 
 namespace caprail {
 
-Result<FastenerTightened> asSpecified(const Facts& facts, FastenerId fastener, const std::string& instrument) {
+namespace {
+
+Result<const FastenerGroupSet*> specifiedFor(const Facts& facts, FastenerId fastener) {
     const auto* group = facts.groupOf(fastener);
     if (group == nullptr || !isSpecified(group->what)) {
         return refuse(Core::say("Nothing is specified for %1: set its group first, under Groups.", describe(fastener)));
     }
+    return &group->what;
+}
+
+} // namespace
+
+Result<FastenerTightened> asSpecified(const Facts& facts, FastenerId fastener, const std::string& instrument) {
+    const auto group = specifiedFor(facts, fastener);
+    if (!group) {
+        return tl::unexpected(group.error());
+    }
+    const FastenerGroupSet& specified = **group;
     FastenerTightened entry{fastener, {}, {}, {}, instrument};
-    switch (group->what.method) {
+    switch (specified.method) {
     case TighteningMethod::torque:
-        entry.torque = group->what.torque;
+        entry.torque = specified.torque;
         break;
     case TighteningMethod::torqueAndAngle:
     case TighteningMethod::toYield:
-        entry.torque = group->what.torque;
-        entry.angle = group->what.angle;
+        entry.torque = specified.torque;
+        entry.angle = specified.angle;
         break;
     case TighteningMethod::stretch:
-        entry.stretch = group->what.stretch;
+        entry.stretch = specified.stretch;
         break;
     }
     return entry;
@@ -37,15 +50,16 @@ Result<RoundOutcome> outcomeOf(const Facts& facts, FastenerId fastener, const st
     if (round == nullptr) {
         return refuse(Core::say("No verify round is under way: begin one first."));
     }
-    const auto* group = facts.groupOf(fastener);
-    if (group == nullptr || !isSpecified(group->what)) {
-        return refuse(Core::say("Nothing is specified for %1: set its group first, under Groups.", describe(fastener)));
+    const auto group = specifiedFor(facts, fastener);
+    if (!group) {
+        return tl::unexpected(group.error());
     }
+    const FastenerGroupSet& specified = **group;
     RoundOutcome outcome{round->begun.what.round, fastener, moved ? Outcome::moved : Outcome::held, std::move(moved), {},
                          instrument};
-    const VerifyMethod by = verifiedBy(group->what);
+    const VerifyMethod by = verifiedBy(specified);
     if (by == VerifyMethod::torque) {
-        outcome.torque = group->what.torque;
+        outcome.torque = specified.torque;
     } else {
         outcome.by = by;
         outcome.stretch = std::move(stretch);

@@ -34,7 +34,7 @@ QString evidenceText(const ClosingStepDone& done) {
     return note.isEmpty() ? none() : note.join(QStringLiteral("; "));
 }
 
-SheetCell standingCell(const ClosingStanding& standing) {
+SheetCell standingCell(const Standing& standing) {
     return standing.state == CheckState::good ? stateCell(CheckState::good, Sheet::tr("done"))
                                               : stateCell(standing.state);
 }
@@ -53,7 +53,7 @@ void closingSection(const Writing& w) {
                 {strongCell(capitalised(wordText(step))), none(), none(), none(), stateCell(CheckState::notDone)});
             continue;
         }
-        const ClosingStanding& standing = w.assessment().closing.at(step);
+        const Standing& standing = w.assessment().closing.at(step);
         QString note = evidenceText(at->second.what);
         if (!standing.sentence.empty()) {
             note += QStringLiteral("; ") + text(standing.sentence);

@@ -9,32 +9,14 @@ namespace caprail::sheet {
 
 namespace {
 
-/// Worse comes later: a position shows the worst of its gap, its stack and its recheck.
-int severity(CheckState state) {
-    switch (state) {
-    case CheckState::good:
-        return 0;
-    case CheckState::notDone:
-        return 1;
-    case CheckState::tooCloseToCall:
-        return 2;
-    case CheckState::notProven:
-        return 3;
-    case CheckState::stale:
-        return 4;
-    case CheckState::out:
-        break;
-    }
-    return 5;
-}
-
+/// A position shows the worst of its gap, its stack and its recheck.
 PlanMark markFor(const Writing& w, Position p) {
     PlanMark mark;
     mark.place = text(code(p));
     mark.state = CheckState::good;
     for (const char* kind : {"gap:", "stack:", "recheck:"}) {
         const CheckState state = w.stateOf(kind + code(p));
-        mark.state = severity(state) > severity(mark.state) ? state : mark.state;
+        mark.state = severity(state) < severity(mark.state) ? state : mark.state;
     }
     const auto gap = w.assessment().gaps.find(p);
     if (gap != w.assessment().gaps.end()) {

@@ -18,7 +18,7 @@ QString byOf(const Writing& w, const Check& check) {
 
 /// After the pan the crank is turned once more: no check holds it, a closing step does.
 std::vector<SheetCell> afterPanRow(const Writing& w) {
-    const TurningStanding standing = turningOf(w.facts(), TurningStage::afterPan, w.units());
+    const Standing standing = turningOf(w.facts(), TurningStage::afterPan, w.units());
     return {strongCell(Sheet::tr("Turning torque, %1").arg(wordText(TurningStage::afterPan))), none(),
             text(standing.sentence), quietCell(w.byAndWhen(w.facts().turning.at(TurningStage::afterPan))),
             stateCell(standing.state)};

@@ -31,25 +31,6 @@ template <class Quantity> SortValue valueOf(const std::optional<Quantity>& quant
     return quantity ? valueOf(*quantity) : SortValue();
 }
 
-/// In which order states are sorted: what is out comes first, what is good last.
-constexpr int severity(CheckState state) {
-    switch (state) {
-    case CheckState::out:
-        return 0;
-    case CheckState::stale:
-        return 1;
-    case CheckState::notProven:
-        return 2;
-    case CheckState::tooCloseToCall:
-        return 3;
-    case CheckState::notDone:
-        return 4;
-    case CheckState::good:
-        break;
-    }
-    return 5;
-}
-
 /// What can be done with a row.
 enum class RowKind {
     usual,

@@ -132,14 +132,18 @@ public:
             make(RecheckMade{p, Feel::drags, "EDGE"});
         }
     }
-    /// Up to the open gate of the trial fit, the girdle's nuts not yet tight.
-    void upToTheFit() {
+    /// From the bare block to stacks that were rechecked.
+    void upToTheRechecks() {
         tightenAll();
         bearings();
         survey();
         kit();
         build();
         recheck();
+    }
+    /// Up to the open gate of the trial fit, the girdle's nuts not yet tight.
+    void upToTheFit() {
+        upToTheRechecks();
         make(GirdleWaySet{});
     }
     void trialFit() {
@@ -183,12 +187,7 @@ public:
     void close(ClosingStep last = ClosingStep::panFastened) { drafts::closeUpTo(*this, facts, last); }
     /// Everything up to the open closing gate.
     void readyToClose() {
-        tightenAll();
-        bearings();
-        survey();
-        kit();
-        build();
-        recheck();
+        upToTheRechecks();
         trialFit();
         pickup();
         stacks(StackMove::takenOff);

@@ -4,6 +4,7 @@
 
 #include <assessment/closing_steps.h>
 #include <assessment/review.h>
+#include <assessment/turning.h>
 #include <gmock/gmock.h>
 
 using namespace caprail;
@@ -60,6 +61,15 @@ TEST(ClosingSteps, every_stack_goes_back_by_its_label) {
     bench.stacks(StackMove::putBack);
     bench.make(ClosingStepDone{stacksRefitted, {}, ""});
     EXPECT_EQ(bench.assessment.nextClosingStep, beadLaid);
+}
+
+TEST(ClosingSteps, ask_for_every_fastener_of_the_pan_whichever_group_speaks_for_it) {
+    Bench bench;
+    FastenerGroupSet studs = drafts::group(FastenerKind::panRail, 2, "1/4-20", 6);
+    studs.name = "corner studs";
+    studs.places = NameList{{"pan-9", "pan-10"}};
+    bench.make(studs);
+    EXPECT_EQ(panFasteners(bench.facts).size(), 10U) << "eight of the common group, and two of their own";
 }
 
 TEST(ClosingSteps, a_bead_names_product_lot_and_open_time) {
@@ -136,6 +146,34 @@ TEST(ClosingSteps, nuts_and_pan_are_done_when_each_fastener_is_at_its_value) {
     drafts::readTurning(bench, TurningStage::afterPan);
     bench.make(ClosingStepDone{panFastened, {}, ""});
     EXPECT_TRUE(bench.assessment.isReadyToSign);
+}
+
+TEST(ClosingSteps, do_not_take_a_nut_for_tight_that_a_wrench_of_unknown_range_pulled) {
+    Bench bench;
+    bench.readyToClose();
+    bench.close(girdleLowered);
+    bench.make(InstrumentAdded{"W2", InstrumentType::torqueWrench, "", "", {}, {}, {}, {}, {}, {}, {}});
+    drafts::tightenAsSpecified(bench, bench.facts, bench.facts.layout->girdleNuts());
+    bench.make(FastenerTightened{nut2R, bench.facts.groupOf(nut2R)->what.torque, {}, {}, "W2"});
+    EXPECT_THAT(bench.refusal(ClosingStepDone{nutsTightened, {}, ""}), HasSubstr("range of W2 is not known"));
+    drafts::tightenAsSpecified(bench, bench.facts, {nut2R}, "W1");
+    EXPECT_THAT(bench.refusal(ClosingStepDone{nutsTightened, {}, ""}), HasSubstr("range of W2")) << "it is at its value";
+    bench.make(FastenerTightened{nut2R, bench.facts.groupOf(nut2R)->what.torque, {}, {}, "W1"});
+    bench.make(ClosingStepDone{nutsTightened, {}, ""});
+}
+
+TEST(ClosingSteps, know_no_turning_torque_of_a_wrench_that_nobody_knows) {
+    Bench bench;
+    bench.readyToClose();
+    Facts facts = bench.facts; // as an import leaves it
+    TurningTorqueRead read = facts.turning.at(TurningStage::girdleAtTorque).what;
+    EXPECT_EQ(turningOf(facts, TurningStage::girdleAtTorque, Units{}).state, CheckState::good);
+    read.instrument = "W9";
+    apply(facts, Entry{facts.lastEntry + 1, {}, "Mira", read, {}});
+    EXPECT_EQ(turningOf(facts, TurningStage::girdleAtTorque, Units{}).state, CheckState::notProven);
+    read.stage = TurningStage::beforeGirdle;
+    apply(facts, Entry{facts.lastEntry + 1, {}, "Mira", read, {}});
+    EXPECT_EQ(turningOf(facts, TurningStage::beforeGirdle, Units{}).state, CheckState::notProven);
 }
 
 TEST(ClosingSteps, the_crank_is_turned_after_the_nuts_are_finally_tight) {

@@ -227,23 +227,13 @@ TEST(Honest, a_bracket_wider_than_the_band_proves_nothing_under_either_rule) {
         bench.twoPasses(secondCapRight, 50.3);
         bench.kit();
         for (const auto& [name, thickness] : {std::pair{"A", 50.9}, {"B", 49.1}, {"C", 50.2}, {"D", 49.8}}) {
-            bench.make(ShimAdded{name, {thou(50), ""}, ""});
-            bench.make(ShimMeasured{name, {thou(thickness), ""}, "MIC"});
-            bench.make(ShimMeasured{name, {thou(thickness), ""}, "MIC"});
+            drafts::measuredShim(bench, name, thickness);
         }
         bench.make(StackBuilt{secondCapRight, {{"S-2R"}}});
-        RecheckMade recheck{secondCapRight, Feel::drags, "EDGE"};
-        recheck.thickerOut = recheck.thinnerOut = NameList{{"S-2R"}};
-        recheck.thickerIn = NameList{{"A"}};
-        recheck.thickerFelt = Feel::rocks;
-        recheck.thinnerIn = NameList{{"B"}};
-        recheck.thinnerFelt = Feel::loose;
-        bench.make(recheck);
+        bench.make(drafts::bracketed(secondCapRight, "EDGE", "S-2R", "A", "B"));
         EXPECT_EQ(bench.stateOf("stack:2R"), CheckState::tooCloseToCall)
             << word(rule) << ": it lies somewhere within 0.0009 in either way, and the middle of that is no measurement";
-        recheck.thickerIn = NameList{{"C"}};
-        recheck.thinnerIn = NameList{{"D"}};
-        bench.make(recheck);
+        bench.make(drafts::bracketed(secondCapRight, "EDGE", "S-2R", "C", "D"));
         EXPECT_EQ(bench.stateOf("stack:2R"), CheckState::good) << "within 0.0002 in either way";
     }
 }
@@ -262,18 +252,10 @@ TEST(Honest, what_speaks_against_a_stack_is_not_silenced_by_leaving_out_its_limi
         }
         bench.kit();
         for (const auto& [name, thickness] : {std::pair{"C", 50.3}, {"D", 49.7}}) {
-            bench.make(ShimAdded{name, {thou(50), ""}, ""});
-            bench.make(ShimMeasured{name, {thou(thickness), ""}, "MIC"});
-            bench.make(ShimMeasured{name, {thou(thickness), ""}, "MIC"});
+            drafts::measuredShim(bench, name, thickness);
         }
         bench.make(StackBuilt{secondCapRight, {{"S-2R"}}});
-        RecheckMade recheck{secondCapRight, Feel::drags, "EDGE"};
-        recheck.thickerOut = recheck.thinnerOut = NameList{{"S-2R"}};
-        recheck.thickerIn = NameList{{"C"}};
-        recheck.thickerFelt = Feel::rocks;
-        recheck.thinnerIn = NameList{{"D"}};
-        recheck.thinnerFelt = Feel::loose;
-        bench.make(recheck);
+        bench.make(drafts::bracketed(secondCapRight, "EDGE", "S-2R", "C", "D"));
         EXPECT_EQ(bench.stateOf("stack:2R"), limitTenths > 0 ? CheckState::out : CheckState::notProven)
             << "0.002 in of residual: " << bench.assessment.find("stack:2R")->sentence;
     }

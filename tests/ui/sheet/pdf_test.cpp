@@ -201,18 +201,10 @@ TEST(SheetFile, prints_the_shims_of_a_bracketed_recheck_and_what_is_weakly_measu
     SheetSample sample({5, 2, 8, false, false});
     const Position p{1, Side::left};
     for (const auto& [name, thickness] : {std::pair{"SX1", 30.4}, {"SX2", 29.6}}) {
-        sample.make(ShimAdded{name, {thou(30), ""}, ""});
-        sample.make(ShimMeasured{name, {thou(thickness), ""}, "MIC-1"});
-        sample.make(ShimMeasured{name, {thou(thickness), ""}, "MIC-1"});
+        drafts::measuredShim(sample, name, thickness, 30, "MIC-1");
     }
     sample.make(StackMoved{p, StackMove::putBack});
-    RecheckMade recheck{p, Feel::drags, "SE-1"};
-    recheck.thickerOut = recheck.thinnerOut = NameList{{"S1La"}};
-    recheck.thickerIn = NameList{{"SX1"}};
-    recheck.thickerFelt = Feel::rocks;
-    recheck.thinnerIn = NameList{{"SX2"}};
-    recheck.thinnerFelt = Feel::loose;
-    sample.make(recheck);
+    sample.make(drafts::bracketed(p, "SE-1", "S1La", "SX1", "SX2"));
     BandSet narrow;
     narrow.band = bands::residual;
     narrow.lo = {-thou(0.1), ""};

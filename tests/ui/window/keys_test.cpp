@@ -101,8 +101,11 @@ private:
     QTimer m_timer;
 };
 
-EntryField* fieldOf(MainWindow& window) {
-    return window.panel(window.session() == nullptr ? Station::engine : Station::girdle)->entryField();
+/// The field that a gap is typed into, on its page.
+EntryField* gapField(MainWindow& window) {
+    window.showDestination({Station::girdle, {}});
+    QApplication::processEvents();
+    return window.panel(Station::girdle)->entryField();
 }
 
 } // namespace
@@ -130,9 +133,7 @@ TEST_F(Keys, that_are_held_down_store_nothing_at_any_station) {
 
 TEST_F(Keys, that_are_held_down_still_move_about_and_take_text_away) {
     const auto window = opened("mid-survey");
-    window->showDestination({Station::girdle, {}});
-    QApplication::processEvents();
-    EntryField* field = fieldOf(*window);
+    EntryField* field = gapField(*window);
     ASSERT_NE(field, nullptr);
     field->type(QStringLiteral("57.5 thou"));
     hold(field->lineEdit(), Qt::Key_Backspace, QStringLiteral("\b"));
@@ -164,9 +165,7 @@ TEST_F(Keys, undo_what_is_typed_and_then_strike_the_last_entry) {
 
 TEST_F(Keys, of_the_program_work_while_the_field_has_the_keyboard) {
     const auto window = opened("mid-survey");
-    window->showDestination({Station::girdle, {}});
-    QApplication::processEvents();
-    EntryField* field = fieldOf(*window);
+    EntryField* field = gapField(*window);
     ASSERT_NE(field, nullptr);
     field->lineEdit()->setFocus();
     const LengthUnit before = window->session()->units().length;
@@ -198,14 +197,14 @@ TEST_F(Keys, enter_presses_the_button_that_has_the_focus) {
 
 TEST_F(Keys, closing_asks_for_a_value_that_is_typed_and_not_stored) {
     const auto window = opened("mid-survey");
-    window->showDestination({Station::girdle, {}});
-    QApplication::processEvents();
-    fieldOf(*window)->type(QStringLiteral(".05"));
+    EntryField* field = gapField(*window);
+    ASSERT_NE(field, nullptr);
+    field->type(QStringLiteral(".05"));
     const DialogCloser dialogs;
     EXPECT_FALSE(window->close()) << "staying is what Esc means";
     EXPECT_EQ(dialogs.seen, 1);
     EXPECT_THAT(dialogs.text.toStdString(), testing::HasSubstr(".05"));
-    fieldOf(*window)->clear();
+    field->clear();
     EXPECT_TRUE(window->close());
     EXPECT_EQ(dialogs.seen, 1);
 }

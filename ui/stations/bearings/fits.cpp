@@ -103,7 +103,7 @@ BearingsFits::BearingsFits(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_heading(new PlaceHeading(this)), m_field(new EntryField(this)),
       m_instrument(new InstrumentBox(
           session, {InstrumentType::feelerGauge, InstrumentType::dialIndicator, InstrumentType::depthGauge}, this)),
-      m_temperature(new OptionalField(tr("Part's temperature"), tr("if it was measured: 21 °C, 70 °F"), m_field)),
+      m_temperature(OptionalField::partTemperature(m_field)),
       m_table(new Table<FitRow, FitId>(tr("Fits"), &FitRow::fit, fitColumns(session), this)),
       m_bands(new QPushButton(tr("&Bands, and fits of the shop's own…"), this)),
       m_entries(new EntriesTable(session, this)) {

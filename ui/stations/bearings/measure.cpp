@@ -28,7 +28,7 @@ BearingsMeasure::BearingsMeasure(RecordSession& session, QWidget* parent)
       m_directions(new QSpinBox(this)), m_instruments{new InstrumentBox(session, {InstrumentType::micrometer}, this),
                                                       new InstrumentBox(session, {InstrumentType::boreGauge}, this),
                                                       new InstrumentBox(session, {InstrumentType::gaugingStrip}, this)},
-      m_temperature(new OptionalField(tr("Part's temperature"), tr("if it was measured: 21 °C, 70 °F"), m_field)),
+      m_temperature(OptionalField::partTemperature(m_field)),
       m_places(new Label(this)), m_results(new Label(this)), m_next(new Label(this)),
       m_crank(new QPushButton(tr("&Crank changed"), this)), m_shells(new QPushButton(this)), m_laidIn(new QPushButton(this)),
       m_entries(new EntriesTable(session, this)) {

@@ -50,7 +50,7 @@ ClosingSteps::ClosingSteps(RecordSession& session, QWidget* parent)
 
 void ClosingSteps::refreshRow(ClosingStep step, const Row& row) {
     const Facts& facts = m_session.facts();
-    const ClosingStanding& standing = m_session.assessment().closing.at(step);
+    const Standing& standing = m_session.assessment().closing.at(step);
     const Look look = screenLook();
     const auto done = facts.closing.find(step);
     const bool isNext = m_session.assessment().gate(GateKind::closing).isOpen && !facts.isClosed() &&

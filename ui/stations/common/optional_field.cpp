@@ -22,6 +22,10 @@ OptionalField::OptionalField(const QString& label, const QString& hint, EntryFie
     connect(m_edit, &QLineEdit::returnPressed, main, &EntryField::submit);
 }
 
+OptionalField* OptionalField::partTemperature(EntryField* main) {
+    return new OptionalField(tr("Part's temperature"), tr("if it was measured: 21 °C, 70 °F"), main);
+}
+
 void OptionalField::follow(const QString& place) {
     if (place != m_place) {
         m_place = place;

@@ -16,6 +16,8 @@ class OptionalField : public QWidget {
     Q_OBJECT
 public:
     OptionalField(const QString& label, const QString& hint, EntryField* main);
+    /// The part's temperature, which goes with a length that is read.
+    static OptionalField* partTemperature(EntryField* main);
     [[nodiscard]] QLineEdit* lineEdit() const { return m_edit; }
     /// Empties it where the place is another than before.
     void follow(const QString& place);

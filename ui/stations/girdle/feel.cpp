@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <stations/girdle/answer_button.h>
 #include <stations/girdle/feel.h>
 
 #include <QComboBox>
@@ -88,10 +89,7 @@ void GirdleFeel::build() {
 
     auto* answers = new QHBoxLayout;
     for (const auto& entry : allWords<Feel>()) {
-        auto* button = new QPushButton(feelMeaning(entry.value), this);
-        button->setAccessibleName(qtShown(entry.value));
-        button->setMinimumHeight(76);
-        button->setFocusPolicy(Qt::NoFocus);
+        QPushButton* button = answerButton(entry.value, this);
         connect(button, &QPushButton::clicked, this, [this, feel = entry.value] { answer(feel); });
         m_buttons.push_back(button);
         answers->addWidget(button, 1);

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <stations/girdle/answer_button.h>
 #include <stations/girdle/recheck.h>
 
 #include <QAccessibleWidget>
@@ -47,10 +48,7 @@ GirdleRecheck::GirdleRecheck(RecordSession& given, QWidget* parent)
 
 void GirdleRecheck::buildButtons() {
     for (const auto& entry : allWords<Feel>()) {
-        auto* button = new QPushButton(feelMeaning(entry.value), this);
-        button->setAccessibleName(qtShown(entry.value));
-        button->setMinimumHeight(76);
-        button->setFocusPolicy(Qt::NoFocus);
+        QPushButton* button = answerButton(entry.value, this);
         connect(button, &QPushButton::clicked, this, [this, feel = entry.value] { store(feel); });
         m_buttons.push_back(button);
     }

@@ -38,7 +38,7 @@ PickupStation::PickupStation(RecordSession& given, QWidget* parent)
           this)),
       m_how(new Label(this)), m_field(new EntryField(this)),
       m_instrument(new InstrumentBox(given, {InstrumentType::depthGauge, InstrumentType::calliper}, this)),
-      m_temperature(new OptionalField(tr("Part's temperature"), tr("if it was measured: 21 °C, 70 °F"), m_field)),
+      m_temperature(OptionalField::partTemperature(m_field)),
       m_clearance(new Label(this)), m_verdict(new Label(this)), m_advice(new Label(this)),
       m_change(new QPushButton(this)), m_why(new QPushButton(tr("Why ±?"), this)),
       m_entries(new EntriesTable(given, this)) {
