@@ -102,7 +102,7 @@ Result<PlanCase> readPlanCase(const QByteArray& json) {
     }
     const auto document = QJsonDocument::fromJson(json, &error);
     if (!document.isObject()) {
-        return refuse(document.isNull() ? "This is no JSON: " + error.errorString().toStdString() + " at character " +
+        return refuse(document.isNull() ? "This is not JSON: " + error.errorString().toStdString() + " at character " +
                                               std::to_string(error.offset) + "."
                                         : std::string("A plan case is one JSON object in braces."));
     }

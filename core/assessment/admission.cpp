@@ -58,7 +58,7 @@ std::string whyLocked(const Assessment& assessment, const Gate& gate) {
         return Core::say("There is no engine layout yet, and no band to judge by: set them first.");
     }
     const Check& first = assessment.checks[gate.holding.front()];
-    std::string sentence = Core::say("%1 is %2.", first.title, shown(first.state));
+    std::string sentence = Core::say("%1: %2.", first.title, shown(first.state));
     if (gate.holding.size() > 1) {
         sentence +=
             " " + Core::count(gate.holding.size() - 1, Core::mark("%1 more holds it."), Core::mark("%1 more hold it."));
@@ -136,8 +136,8 @@ Result<void> mayAppend(const Ledger& ledger, const Facts& facts, const Assessmen
     if (const auto* again = std::get_if<JudgedAgain>(&body)) {
         const Check* check = assessment.find(again->check);
         if (check == nullptr || check->state != CheckState::stale) {
-            return refuse(
-                Core::say("“%1” is no stale check of this record: only a stale one is judged again.", again->check));
+            return refuse(Core::say("“%1” is not a stale check of this record: only a stale one is accepted again.",
+                                    again->check));
         }
         if (!canBeJudgedAgain(facts, *check)) {
             return refuse(Core::say("%1 cannot be judged again from the numbers: %2. Measure it again.", check->title,

@@ -27,8 +27,7 @@ constexpr Torque hardest = newtonMetres(3000);
 
 Result<void> name(const std::string& text, const std::string& what) {
     if (text.empty() || text.size() > 60 || text.find_first_of(" \t\n\r") != std::string::npos) {
-        return refuse(
-            Core::say("“%1” does not do as the name of %2: use 1 to 60 characters without spaces.", text, what));
+        return refuse(Core::say("“%1” cannot be the name of %2: use 1 to 60 characters without spaces.", text, what));
     }
     return {};
 }
@@ -74,8 +73,8 @@ public:
         if (e.repeatLimit <= Length() || e.kitTolerance <= Length() || e.minimumPasses < 1 || e.minimumPasses > 20 ||
             e.largestStack < 0 || e.largestStack > 50 || e.torqueScatterPercent < 0 || e.torqueScatterPercent > 90 ||
             e.counterweightMinimum < Length()) {
-            return refuse(Core::say("The rules hold a value that cannot be: limits must be positive, passes 1 to 20, "
-                                    "shims per stack 0 to 50, torque scatter 0 to 90 %."));
+            return refuse(Core::say("A rule has an impossible value: limits must be positive, passes 1 to 20, shims "
+                                    "per stack 0 to 50, torque scatter 0 to 90 %."));
         }
         return {};
     }
@@ -143,7 +142,7 @@ public:
             }
             if (m_facts.layout && !m_facts.layout->has(*fastener)) {
                 return refuse(
-                    Core::say("The sequence names %1, but this engine has no such fastener: take it out.", member));
+                    Core::say("The sequence names %1, but this engine does not have it: take it out.", member));
             }
             if (e.places && std::ranges::find(e.places->names, member) == e.places->names.end()) {
                 return refuse(Core::say("The sequence names %1, which is not among the places of this group: take it out.",
@@ -391,7 +390,7 @@ public:
         return all({position(e.position), instrument(e.instrument)});
     }
     Result<void> operator()(const JudgedAgain& e) const {
-        return words(e.check, Core::say("the check that is judged again"));
+        return words(e.check, Core::say("the check that is accepted again"));
     }
 
     Result<void> operator()(const GirdleWaySet&) const { return layoutKnown(); }
@@ -509,7 +508,7 @@ public:
         if (e.build != m_facts.build + 1) {
             return refuse(Core::say("The next build of this engine is number %1.", m_facts.build + 1));
         }
-        return words(e.why, Core::say("why the engine is built anew"));
+        return words(e.why, Core::say("why the engine is built again"));
     }
     Result<void> operator()(const Salvaged& e) const {
         if (const auto hash = sealFromHex(e.sha256); !hash || e.size < 0) {

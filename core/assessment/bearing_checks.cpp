@@ -158,9 +158,10 @@ void applyClearanceStaleness(const Assessing& a, Check& check) {
     }
     check.sentence += " " + Core::say("Now: %1", numbers);
     check.remedy = isMovedOnly(a.facts, check)
-                       ? Core::say("The fastener had not the clamp that it should when the bore was read: take the cap "
-                                   "off and measure anew, or a person accepts the clearance again with a reason.")
-                   : canBeJudgedAgain(a.facts, check) ? Core::say("Look at the clearance, and judge it again.")
+                       ? Core::say("The fastener did not have its full clamp when the bore was read: take the cap off "
+                                   "and measure again, or a person accepts the clearance again with a reason.")
+                   : canBeJudgedAgain(a.facts, check) ? Core::say("Look at the clearance, and accept it by the new "
+                                                                  "numbers with a reason.")
                                                       : Core::say("Measure it again.");
     if (const auto* moved = std::get_if<MovedInRound>(&check.staleBecause.cause); moved != nullptr && moved->angle) {
         if (const auto drop = likelyDrop(a.facts, moved->fastener, *moved->angle)) {

@@ -47,7 +47,7 @@ struct CauseWords {
     const Units& units;
 
     std::string operator()(std::monostate) const { return {}; }
-    std::string operator()(const LayoutSetAnew&) const { return Core::say("the engine layout was set anew"); }
+    std::string operator()(const LayoutSetAnew&) const { return Core::say("the engine layout was set again"); }
     std::string operator()(const BandSetTo& c) const {
         return Core::say("the band “%1” was set to %2", Core::say(c.band), format(c.to, units));
     }
@@ -83,7 +83,7 @@ struct CauseWords {
     }
     std::string operator()(const ShimRead& c) const { return Core::say("shim %1 was measured", c.shim); }
     std::string operator()(const StackBuiltAnew& c) const {
-        return Core::say("the stack at %1 was built anew", describe(c.position));
+        return Core::say("the stack at %1 was built again", describe(c.position));
     }
     std::string operator()(const StackTakenApart& c) const {
         return Core::say("the stack at %1 was taken apart", describe(c.position));
@@ -94,9 +94,7 @@ struct CauseWords {
     std::string operator()(const StackLaidOn& c) const {
         return Core::say("the stack at %1 was laid on before the round was complete", describe(c.position));
     }
-    std::string operator()(const GirdleTurnedRound&) const {
-        return Core::say("the girdle was turned another way round");
-    }
+    std::string operator()(const GirdleTurnedRound&) const { return Core::say("the girdle was turned round"); }
     std::string operator()(const GirdleTriedAfter&) const {
         return Core::say("the girdle was trial-fitted after the round began");
     }
@@ -112,7 +110,7 @@ struct DeviationWords {
     const Units& units;
 
     std::string operator()(const InstrumentCorrected& d) const {
-        return Core::say("What was known of %1 was corrected, for readings made before too: %2.", d.instrument, d.why);
+        return Core::say("What was known of %1 was corrected, for earlier readings too: %2.", d.instrument, d.why);
     }
     std::string operator()(const BandChanged& d) const {
         return d.isWider ? Core::say("The band “%1” was widened from %2 to %3 after the reading of entry %4.",

@@ -141,7 +141,7 @@ void verifyRoundCheck(const Assessing& a) {
     Check& check = a.add(CheckKind::verifyRound, {}, {}, Core::say("Torques verified"), {Station::fasteners, "round"});
     const auto fasteners = verifyOrder(a.facts);
     if (a.facts.rounds.empty()) {
-        check.sentence = Core::say("No verify round was made.");
+        check.sentence = Core::say("No verify round has been made.");
         check.remedy = Core::say("Take the stacks off and verify every main-cap and rod fastener: by its torque, its length "
                                  "or its witness mark, as its group says.");
         return;
@@ -173,7 +173,8 @@ void verifyRoundCheck(const Assessing& a) {
         check.remedy =
             !left.empty()
                 ? Core::say("Finish the round; every fastener must then hold in a later one.")
-                : Core::say("Measure what the movement spoiled, then make a round in which every fastener holds.");
+                : Core::say("Measure again what the movement made stale, then make a round in which every fastener "
+                            "holds.");
         check.destination.subject = left.empty() ? check.destination.subject : code(left.front());
     } else if (notCounted) {
         check.state = CheckState::notProven;

@@ -34,7 +34,8 @@ void fitCheck(const Assessing& a, const FitId& id, const BandFact& band, const s
              Core::say("Measure it again: more readings make the uncertainty smaller."));
     applyStaleness(check, a.facts, a.units);
     if (check.state == CheckState::stale) {
-        check.remedy = canBeJudgedAgain(a.facts, check) ? Core::say("Look at it, and judge it again.")
+        check.remedy = canBeJudgedAgain(a.facts, check) ? Core::say("Look at it, and accept it by the new numbers with "
+                                                                    "a reason.")
                                                         : Core::say("Measure it again.");
     }
 }

@@ -157,7 +157,7 @@ void flushnessCheck(const Assessing& a) {
     }
     applyStaleness(check, a.facts, a.units);
     if (check.state == CheckState::stale) {
-        check.remedy = Core::say("Look at the flushness, and judge it again.");
+        check.remedy = Core::say("Look at the flushness, and accept it by the new numbers with a reason.");
     }
 }
 

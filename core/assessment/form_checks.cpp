@@ -54,7 +54,7 @@ Uncertainty formCheck(const Assessing& a, JournalId j, const Form& form,
     }
     applyStaleness(check, a.facts, a.units);
     if (check.state == CheckState::stale) {
-        check.remedy = Core::say("Look at the shape, and judge it again.");
+        check.remedy = Core::say("Look at the shape, and accept it by the new numbers with a reason.");
     }
     return uncertainty;
 }

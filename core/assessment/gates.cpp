@@ -97,7 +97,7 @@ void chooseNextStep(const Assessing& a) {
         return;
     }
     const Check& first = a.out.checks[closing.holding.front()];
-    a.out.next = {Core::say("%1 is %2. %3", first.title, shown(first.state), first.remedy), first.destination};
+    a.out.next = {Core::say("%1: %2. %3", first.title, shown(first.state), first.remedy), first.destination};
 }
 
 } // namespace

@@ -88,7 +88,7 @@ Result<void> LedgerFold::closingMayBeMade() {
     const Assessment* gates = facts == nullptr ? nullptr : gatesAsMade(GateKind::closing);
     facts = gates == nullptr ? nullptr : asMade();
     if (facts == nullptr) {
-        return refuse(Core::say("This ledger strikes and closes too often for its gates to be followed."));
+        return refuse(Core::say("This ledger strikes and closes too often for its gates to be checked."));
     }
     return mayAppend(m_ledger, *facts, *gates, entry().person, entry().body);
 }

@@ -72,7 +72,7 @@ void pickupCheck(const Assessing& a) {
     }
     if (!stackUp) {
         check.sentence = stackUp.error().sentence;
-        check.remedy = Core::say("Strike the reading that cannot be, and measure that term again.");
+        check.remedy = Core::say("Strike the reading that cannot be right, and measure that term again.");
         return;
     }
     const Length clearance = *a.out.pickup.clearance;
@@ -83,7 +83,7 @@ void pickupCheck(const Assessing& a) {
     a.settle(check, advice, advice);
     applyStaleness(check, a.facts, a.units);
     if (check.state == CheckState::stale) {
-        check.remedy = Core::say("Look at the clearance, and judge it again.");
+        check.remedy = Core::say("Look at the clearance, and accept it by the new numbers with a reason.");
     }
 }
 

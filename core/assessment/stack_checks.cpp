@@ -171,7 +171,7 @@ void judgeResidual(const Assessing& a, Check& check, Position p, const StackResu
         check.remedy += " " + Core::say("Or bracket the recheck: with shims exchanged it must rock, and be loose.");
     }
     if (doDisagree(result)) {
-        check.sentence += " " + Core::say("The arithmetic says %1 %2, which cannot be.",
+        check.sentence += " " + Core::say("The arithmetic says %1 %2, which is impossible.",
                                           formatFine(*result.residual, a.units), describe(result.uncertainty, a.units));
         check.remedy += (check.remedy.empty() ? "" : " ") + remediesInOrder();
     }
@@ -195,7 +195,7 @@ void stackCheck(const Assessing& a, Position p) {
         a.add(CheckKind::stack, p, code(p), Core::say("Stack at %1", describe(p)), {Station::girdle, code(p)});
     const auto stack = a.facts.stacks.find(p);
     if (stack == a.facts.stacks.end()) {
-        check.remedy = Core::say("Take the plan over, or build the stack by hand.");
+        check.remedy = Core::say("Use the plan, or build the stack by hand.");
         return;
     }
     rest(check, stack->second.entry);
@@ -223,7 +223,8 @@ void stackCheck(const Assessing& a, Position p) {
     applyStaleness(check, a.facts, a.units);
     if (check.state == CheckState::stale) {
         check.sentence += " " + Core::say("Now: %1", numbers);
-        check.remedy = Core::say("Look at the residual: judge it again, or build the stack anew.");
+        check.remedy = Core::say("Look at the residual: accept it by the new numbers with a reason, or build the stack "
+                                 "again.");
     }
 }
 

@@ -62,7 +62,7 @@ void itemCheck(const Assessing& a, TrialId id) {
     }
     applyStaleness(check, a.facts, a.units);
     if (check.state == CheckState::stale) {
-        check.remedy = Core::say("Fit the girdle for trial again.");
+        check.remedy = Core::say("Trial-fit the girdle again.");
     }
 }
 
@@ -80,7 +80,7 @@ void trialFitChecks(const Assessing& a) {
         way.state = cutoutAtPickup ? CheckState::good : CheckState::out;
         way.sentence = Core::say("%1 up, cutout towards the %2 on the %3.", shown(what.faceUp),
                                  shown(what.cutoutTowards), shown(what.cutoutSide));
-        way.remedy = cutoutAtPickup ? "" : Core::say("The cutout belongs on the pickup's side: turn the girdle round.");
+        way.remedy = cutoutAtPickup ? "" : Core::say("The cutout belongs on the pickup side: turn the girdle round.");
         applyStaleness(way, a.facts, a.units);
         way.remedy = way.state == CheckState::stale ? Core::say("Record the girdle's orientation again.") : way.remedy;
     } else {

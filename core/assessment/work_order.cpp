@@ -144,7 +144,7 @@ public:
     }
     Result<void> operator()(const JudgedAgain& e) const {
         if (e.why.find_first_not_of(" \t\n\r") == std::string::npos) {
-            return refuse(Core::say("Say why the values may stand: a judgement without a reason is none."));
+            return refuse(Core::say("Say why the values may be accepted: a reason is required."));
         }
         return {};
     }

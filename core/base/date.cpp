@@ -86,7 +86,7 @@ std::string format(Date date) {
 Result<Date> parseDate(std::string_view text) {
     const auto date = readDate(text);
     if (!date || text.size() != 10) {
-        return refuse(Core::say("“%1” is no day: write it as year-month-day, for example 2026-05-04.", text));
+        return refuse(Core::say("“%1” is not a day: write it as year-month-day, for example 2026-05-04.", text));
     }
     return *date;
 }
@@ -115,7 +115,7 @@ Result<UtcTime> parseUtcTime(std::string_view text) {
     const auto date = isLongEnough ? readDate(text) : std::nullopt;
     const std::int64_t inDay = date ? readTimeOfDay(text) : -1;
     if (inDay < 0) {
-        return refuse(Core::say("“%1” is no moment in UTC: write it like 2026-05-04T09:30:00.000Z.", text));
+        return refuse(Core::say("“%1” is not a moment in UTC: write it like 2026-05-04T09:30:00.000Z.", text));
     }
     return UtcTime{date->days * dayMilliseconds + inDay};
 }

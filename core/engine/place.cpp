@@ -60,7 +60,7 @@ Result<Position> parsePosition(std::string_view text) {
     const auto cap = takeNumber(rest);
     const auto side = takeSide(rest);
     if (!cap || !side || !rest.empty()) {
-        return refuse(Core::say("“%1” is no position: write the cap and its side, for example 3R.", text));
+        return refuse(Core::say("“%1” is not a position: write the cap and its side, for example 3R.", text));
     }
     return Position{*cap, *side};
 }
@@ -81,7 +81,7 @@ Result<JournalId> parseJournal(std::string_view text) {
             break;
         }
     }
-    return refuse(Core::say("“%1” is no journal: write main or rod and its number, for example main-3.", text));
+    return refuse(Core::say("“%1” is not a journal: write main or rod and its number, for example main-3.", text));
 }
 
 std::string code(FastenerId f) {
@@ -127,7 +127,7 @@ Result<FastenerId> parseFastener(std::string_view text) {
         return fastener;
     }
     return refuse(Core::say(
-        "“%1” is no fastener: write its group, number and side, for example main-3R, rod-5L or pan-7.", text));
+        "“%1” is not a fastener: write its group, number and side, for example main-3R, rod-5L or pan-7.", text));
 }
 
 } // namespace caprail

@@ -111,10 +111,9 @@ Result<Stress> Grade::proofStress(const Thread& thread) const {
     if (systemOf(m_standard) != thread.system()) {
         return refuse(
             systemOf(m_standard) == ThreadSystem::inch
-                ? Core::say("%1 is defined for inch threads only, and %2 is none: give its proof stress by hand.",
+                ? Core::say("%1 is defined for inch threads only, and %2 is not: give its proof stress by hand.",
                             name(), thread.name())
-                : Core::say("%1 is defined for metric threads only, and %2 is none: give its proof stress by "
-                            "hand.",
+                : Core::say("%1 is defined for metric threads only, and %2 is not: give its proof stress by hand.",
                             name(), thread.name()));
     }
     for (const ProofRow& row : proofRows) {

@@ -86,7 +86,7 @@ Result<NutTravel> nutTravel(const Thread& thread, Angle turned) {
 
 Result<NutTravel> nutTravel(const Thread& thread, Angle turned, Stiffness fastener, Stiffness clamped) {
     if (fastener <= Stiffness() || clamped <= Stiffness()) {
-        return refuse(Core::say("The stiffness of a fastener and of what it clamps is more than nothing."));
+        return refuse(Core::say("The stiffness of a fastener and of what it clamps must be above zero."));
     }
     return plausibleMovement(turned).map([&](Angle angle) {
         const auto kf = static_cast<double>(fastener.value());

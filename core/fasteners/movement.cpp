@@ -12,7 +12,7 @@ Result<Angle> plausibleMovement(Angle moved) {
     }
     if (moved > degrees(360)) {
         return refuse(Core::say("A movement of %1 is more than a whole turn: check the angle, or back the fastener off "
-                                "and tighten it anew.",
+                                "and tighten it again.",
                                 format(moved, Units{})));
     }
     return moved;

@@ -51,7 +51,7 @@ Result<Worked<Length>> longFormLever(const Thread& thread, const JointFriction& 
         }
     }
     if (friction.bearingRadius <= Length()) {
-        return refuse(Core::say("The mean radius of the bearing face must be more than nothing, and %1 was given.",
+        return refuse(Core::say("The mean radius of the bearing face must be above zero, not %1.",
                                 format(friction.bearingRadius, units)));
     }
     const Length wedge = millimetres(inMillimetres(thread.pitch()) / (2.0 * std::numbers::pi));

@@ -59,7 +59,7 @@ MovementTrend trendOf(const std::vector<RoundMovement>& rounds) {
 
 std::string sentenceOf(const std::vector<RoundMovement>& rounds, MovementTrend trend) {
     if (rounds.empty()) {
-        return Core::say("No round was made yet.");
+        return Core::say("No round has been made yet.");
     }
     constexpr std::size_t mostListed = 12;
     const std::size_t from = rounds.size() > mostListed ? rounds.size() - mostListed : 0;
@@ -74,11 +74,11 @@ std::string sentenceOf(const std::vector<RoundMovement>& rounds, MovementTrend t
     case MovementTrend::neverMoved:
         return counts + Core::say("Nothing moved.");
     case MovementTrend::diesDown:
-        return counts + Core::say("They die down.");
+        return counts + Core::say("They are getting fewer.");
     case MovementTrend::doesNotDieDown:
         break;
     }
-    return counts + Core::say("They do not die down.");
+    return counts + Core::say("They are not getting fewer.");
 }
 
 } // namespace

@@ -132,7 +132,7 @@ std::vector<FastenerId> usualSequence(const EngineLayout& layout, FastenerKind k
 
 Result<std::vector<Torque>> equalSteps(Torque final, int count) {
     if (final <= Torque()) {
-        return refuse(Core::say("The final torque must be more than nothing: give the specified value."));
+        return refuse(Core::say("The final torque must be above zero: give the specified value."));
     }
     if (count < 1 || count > 10) {
         return refuse(Core::say("A torque is reached in 1 to 10 steps, and %1 were given.", count));

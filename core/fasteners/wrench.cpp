@@ -16,8 +16,8 @@ constexpr Length longest = millimetres(5'000);
 /// The whole lever L + E·cos α, and how it adds up.
 Result<Worked<Length>> wholeLever(const WrenchExtension& extension, const Units& units) {
     if (extension.wrenchLength <= Length() || extension.wrenchLength > longest) {
-        return refuse(Core::say("The length of the wrench must be more than nothing and no more than 5 m, and %1 was "
-                                "given: measure from the grip to the drive.",
+        return refuse(Core::say("The length of the wrench must be above zero and at most 5 m, not %1: measure from the "
+                                "grip to the drive.",
                                 format(extension.wrenchLength, units)));
     }
     if (extension.offset < Length() || extension.offset > longest) {
@@ -67,12 +67,12 @@ Result<Worked<Torque>> wrenchSetting(Torque wanted, const WrenchExtension& exten
 
 Result<WrenchRange> WrenchRange::upTo(Torque largest, std::optional<Torque> markedSmallest) {
     if (largest <= Torque()) {
-        return refuse(Core::say("The largest value of a torque wrench must be more than nothing, and %1 was given.",
-                                format(largest, Units{})));
+        return refuse(
+            Core::say("The largest value of a torque wrench must be above zero, not %1.", format(largest, Units{})));
     }
     if (markedSmallest && (*markedSmallest <= Torque() || *markedSmallest >= largest)) {
         return refuse(
-            Core::say("The smallest value marked on the wrench (%1) must lie between nothing and its largest (%2).",
+            Core::say("The smallest value marked on the wrench (%1) must lie between zero and its largest (%2).",
                       format(*markedSmallest, Units{}), format(largest, Units{})));
     }
     const Torque fifth(toNearest(static_cast<double>(largest.value()) / 5.0));

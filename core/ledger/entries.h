@@ -504,7 +504,7 @@ struct RecheckMade {
 struct JudgedAgain {
     std::string check; ///< the check's code, as `caprail show` prints it
     std::string why;
-    static constexpr std::string_view kind = "judged_again", title = Core::mark("Judged again");
+    static constexpr std::string_view kind = "judged_again", title = Core::mark("Accepted again");
     static constexpr auto fields() {
         using S = JudgedAgain;
         return std::make_tuple(field("check", &S::check), field("why", &S::why));
@@ -547,7 +547,7 @@ struct GirdleWaySet {
     GirdleFace faceUp = GirdleFace::stamped;
     EngineEnd cutoutTowards = EngineEnd::rear;
     Side cutoutSide = Side::right;
-    static constexpr std::string_view kind = "girdle_way_set", title = Core::mark("Girdle's way round");
+    static constexpr std::string_view kind = "girdle_way_set", title = Core::mark("Girdle orientation");
     static constexpr auto fields() {
         using S = GirdleWaySet;
         return std::make_tuple(field("face_up", &S::faceUp), field("cutout_towards", &S::cutoutTowards),

@@ -153,9 +153,9 @@ Result<EntryDraft> fromJson(std::string_view json) {
         QJsonDocument::fromJson(QByteArray::fromRawData(json.data(), static_cast<qsizetype>(json.size())), &error);
     if (!document.isObject()) {
         return refuse(
-            Core::say("This is no JSON object: %1.",
+            Core::say("This is not a JSON object: %1.",
                       (document.isNull() ? Core::say("%1 at character %2", utf8(error.errorString()), error.offset)
-                                         : std::string(Core::say("an entry stands in braces")))));
+                                         : std::string(Core::say("an entry is written in braces")))));
     }
     QJsonObject object = document.object();
     EntryDraft draft;

@@ -20,9 +20,9 @@ Result<void> checkText(std::string_view column, std::string_view text) {
     }
     if (*hidden == '\n' || *hidden == '\r' || *hidden == '\t') {
         return refuse(
-            Core::say("“%1” of an entry stands on one line, without tabs: “%2” does not.", column, text.substr(0, 60)));
+            Core::say("“%1” of an entry must be one line without tabs: “%2” is not.", column, text.substr(0, 60)));
     }
-    return refuse(Core::say("“%1” holds a character that cannot be seen (%2) in “%3”: type it anew.", column,
+    return refuse(Core::say("“%1” holds a character that cannot be seen (%2) in “%3”: type it again.", column,
                             codePoint(*hidden), text.substr(0, 60)));
 }
 

@@ -13,7 +13,7 @@ std::string sentenceOf(const Entry& entry, const Salvaged& s) {
                   entry.sequence, format(dateOf(entry.time)), "“" + s.fileName + "”", s.size, s.sha256.substr(0, 16),
                   s.lastSeal.empty() ? Core::say("none") : s.lastSeal);
     if (s.unsealed.names.empty() && s.lost.names.empty()) {
-        return sentence + " " + Core::say("Every entry that was found fitted its seal.");
+        return sentence + " " + Core::say("Every entry that was found matched its seal.");
     }
     const auto numbers = [](const NameList& list) {
         constexpr std::size_t most = 20;

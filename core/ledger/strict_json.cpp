@@ -50,9 +50,9 @@ private:
 
     Result<void> unexpected() const {
         return m_at < m_text.size()
-                   ? refuse(Core::say("This is no JSON: “%1” does not belong at byte %2.",
+                   ? refuse(Core::say("This is not JSON: “%1” does not belong at byte %2.",
                                       m_text.substr(m_at, firstCharacter(m_text.substr(m_at)).size), m_at))
-                   : refuse(Core::say("This is no JSON: it ends too early, at byte %1.", m_at));
+                   : refuse(Core::say("This is not JSON: it ends too early, at byte %1.", m_at));
     }
 
     void skipSpace() { m_at = std::min(m_text.find_first_not_of(" \t\n\r", m_at), m_text.size()); }
@@ -168,7 +168,7 @@ private:
             }
             const Character character = firstCharacter(m_text.substr(m_at));
             if (!character.isGood) {
-                return refuse(Core::say("This is no JSON: the text at byte %1 is not UTF-8.", m_at));
+                return refuse(Core::say("This is not JSON: the text at byte %1 is not UTF-8.", m_at));
             }
             if (isNoncharacter(character.code)) {
                 return refuse(noncharacter(character.code));
@@ -180,7 +180,7 @@ private:
     }
 
     std::string noncharacter(char32_t character) const {
-        return Core::say("The text at byte %1 holds %2, which is no character: type it anew.", m_at,
+        return Core::say("The text at byte %1 holds %2, which is not a character: type it again.", m_at,
                          codePoint(character));
     }
 
@@ -202,7 +202,7 @@ private:
             character = 0x10000 + ((character - 0xd800) << 10) + (low - 0xdc00);
         }
         if (isSurrogate(character)) {
-            return refuse(Core::say("The text at byte %1 holds half a character (%2): type it anew.", begin,
+            return refuse(Core::say("The text at byte %1 holds half a character (%2): type it again.", begin,
                                     codePoint(character)));
         }
         if (isNoncharacter(character)) {

@@ -26,7 +26,8 @@ std::string acceptedSentence(const GapSurvey& survey, std::span<const SurveyRead
                                         counted(readings.size()), format(survey.summary.range, units))
                             : Core::say("%1, %2.", format(survey.summary.median, units), counted(readings.size()));
     return survey.odd
-               ? sentence + " " + Core::say("%1 stands apart and is outvoted.", nameOf(readings[*survey.odd], units))
+               ? sentence + " " +
+                     Core::say("%1 is an outlier; the other readings outvote it.", nameOf(readings[*survey.odd], units))
                : sentence;
 }
 

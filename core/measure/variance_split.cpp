@@ -34,7 +34,7 @@ Result<OneWaySplit> oneWaySplit(std::span<const std::vector<double>> groups) {
             return refuse(Core::say("A group of the variance split has no value: leave it out, or measure it."));
         }
         if (!std::ranges::all_of(group, [](double x) { return std::isfinite(x); })) {
-            return refuse(Core::say("A value of the variance split is no finite number."));
+            return refuse(Core::say("A value of the variance split is not a finite number."));
         }
         all.insert(all.end(), group.begin(), group.end());
     }

@@ -143,7 +143,7 @@ Result<RecordFigures> figuresFrom(std::string_view bytes) {
         QCborValue::fromCbor(QByteArray::fromRawData(bytes.data(), static_cast<qsizetype>(bytes.size())));
     const QCborArray parts = value.toArray();
     const auto unreadable = [] {
-        return refuse(Core::say("The figures of a record in the index cannot be read: read it anew."));
+        return refuse(Core::say("The figures of a record in the index cannot be read: read it again."));
     };
     if (parts.size() != 3) {
         return unreadable();

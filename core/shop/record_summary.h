@@ -13,7 +13,7 @@ template <> struct WordsOf<JobState> {
     static constexpr std::array<Word<JobState>, 5> list{{{JobState::unknown, Core::mark("not read yet")},
                                                          {JobState::locked, Core::mark("measuring")},
                                                          {JobState::trialFitOpen, Core::mark("trial fit open")},
-                                                         {JobState::closingOpen, Core::mark("closing open")},
+                                                         {JobState::closingOpen, Core::mark("ready to close")},
                                                          {JobState::signedOff, Core::mark("signed off")}}};
 };
 

@@ -129,10 +129,10 @@ Result<Shelf> readShelf(const std::string& path) {
         : version == fileVersion
             ? shelfFrom(document.object())
             : Result<Shelf>(refuse(version > fileVersion ? Core::say("it is of a newer version of this program.")
-                                                         : Core::say("it is no file of this program.")));
+                                                         : Core::say("it is not a file of this program.")));
     return shelf ? shelf
                  : Result<Shelf>(refuse(Core::say("The shop's people and instruments in %1 cannot be used: %2 Mend the "
-                                                  "file or move it away to begin anew.",
+                                                  "file or move it away to start over.",
                                                   inQuotes(path), shelf.error().sentence)));
 }
 

@@ -150,7 +150,7 @@ Result<ShopRow> rowFrom(const Statement& row) {
     eachSummaryField(
         [&](const auto& described) { isWhole = readField(row, column++, r.summary.*described.member) && isWhole; });
     return isWhole ? Result<ShopRow>(std::move(r))
-                   : refuse(Core::say("The index of the folder is damaged: it is made anew."));
+                   : refuse(Core::say("The index of the folder is damaged: it is made again."));
 }
 
 Result<std::string> madeFolder(const std::string& folder) {
@@ -446,7 +446,7 @@ Result<void> ShopIndex::put(ShopRow& row, const std::string& words, const Record
         return tl::unexpected(stepped.error());
     }
     if (!*stepped) {
-        return refuse(Core::say("The index of the folder is damaged: it is made anew."));
+        return refuse(Core::say("The index of the folder is damaged: it is made again."));
     }
     return s.putWordsAndFigures(row, plainLine(row.file.path) + "\n" + words + "\n" + row.sentence, toBytes(figures));
 }

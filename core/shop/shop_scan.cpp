@@ -228,7 +228,7 @@ Result<std::string> realFolder(const std::string& folder) {
     std::error_code error;
     if (::realpath(folder.c_str(), real.data()) == nullptr || !std::filesystem::is_directory(real.data(), error)) {
         return refuse(
-            Core::say("%1 is no folder that can be read: check its name, or whether its disk or share is connected.",
+            Core::say("%1 is not a folder that can be read: check its name, or whether its disk or share is connected.",
                       inQuotes(plainLine(folder))));
     }
     return std::string(real.data());

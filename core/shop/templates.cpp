@@ -130,8 +130,7 @@ std::vector<EngineTemplate> TemplateFolder::all(std::vector<std::string>* proble
         if (t) {
             list.push_back(std::move(*t));
         } else if (problems != nullptr) {
-            problems->push_back(
-                Core::say("%1 is no template that can be used: %2", inQuotes(path), t.error().sentence));
+            problems->push_back(Core::say("%1 is not a usable template: %2", inQuotes(path), t.error().sentence));
         }
     }
     std::ranges::sort(list, {}, [](const EngineTemplate& t) { return t.note.name; });
@@ -173,7 +172,7 @@ Result<EngineTemplate> TemplateFolder::importFile(const std::string& path) const
     }
     auto t = templateFromLines(*lines, std::filesystem::path(path).stem().string());
     if (!t) {
-        return refuse(Core::say("%1 is no template that can be used: %2", inQuotes(path), t.error().sentence));
+        return refuse(Core::say("%1 is not a usable template: %2", inQuotes(path), t.error().sentence));
     }
     if (const auto here = named(t->note.name); here && here->note.revision > t->note.revision) {
         return refuse(Core::say("The shop has revision %1 of “%2” already, and the file holds revision %3: remove the "

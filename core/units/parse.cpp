@@ -317,7 +317,8 @@ Result<Entered<Temperature>> parseTemperature(std::string_view text, const Units
     Reading plain = *reading;
     plain.isNegative = false;
     if (base < -273'150.0L || base > 1e7L) {
-        return refuse(Core::say("%1 is no temperature of an engine: correct %2.", quotedText(text), expected.what));
+        return refuse(
+            Core::say("%1 cannot be the temperature of an engine: correct %2.", quotedText(text), expected.what));
     }
     return withinExpected<Temperature>(toNearest(static_cast<double>(base)), plain, text, expected,
                                        [&](Temperature t) { return format(t, units); });
@@ -424,8 +425,8 @@ Result<std::int64_t> parseCount(std::string_view text, const std::string& what, 
     std::int64_t n = 0;
     const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), n);
     if (error != std::errc() || end != digits.data() + digits.size() || n < smallest || n > largest) {
-        return refuse(Core::say("%1 does not do for %2: type a whole number from %3 to %4.", quotedText(text), what,
-                                smallest, largest));
+        return refuse(Core::say("%1 cannot be %2: type a whole number from %3 to %4.", quotedText(text), what, smallest,
+                                largest));
     }
     return n;
 }

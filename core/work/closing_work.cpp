@@ -190,7 +190,7 @@ Result<OwnCheckAnswered> parseOwnAnswer(const Facts& facts, const OwnPlace& plac
     const auto [head, remark] = headAndRest(trimmed(typed));
     const std::string word = lowered(head);
     if (word != "y" && word != "yes" && word != "n" && word != "no") {
-        return refuse(Core::say("“%1” is no answer here: type y for yes, or n for no with what was seen.", typed));
+        return refuse(Core::say("“%1” is not an answer here: type y for yes, or n for no with what was seen.", typed));
     }
     answered.answer = word.front() == 'y' ? YesNo::yes : YesNo::no;
     answered.note = remark;

@@ -60,7 +60,7 @@ Result<std::vector<Position>> parsePassOrder(std::string_view text, const Engine
                 Core::say("The girdle does not bear on %1 of this engine: leave it out.", describe(*position)));
         }
         if (!seen.insert(*position).second) {
-            return refuse(Core::say("%1 stands in the order twice: name each place once.", code(*position)));
+            return refuse(Core::say("%1 is in the order twice: name each place once.", code(*position)));
         }
         order.push_back(*position);
     }

@@ -123,7 +123,8 @@ Result<NamedSize> namedSizeIn(std::string_view line, const Facts& facts) {
     }
     const auto [head, size] = headAndRest(line);
     if (size.empty()) {
-        return refuse(Core::say("“%1” gives no name and size: type for example S001 10 thou, or 12 x 10 thou.", line));
+        return refuse(
+            Core::say("“%1” does not give a name and a size: type for example S001 10 thou, or 12 x 10 thou.", line));
     }
     return namesOf(head).map([size = size](std::vector<std::string> names) {
         return NamedSize{std::move(names), size};

@@ -94,10 +94,11 @@ bool isStackGood(const Assessment& assessment, Position p) {
 /// Felt the wrong way round, which no step between clean faces does.
 std::string contradiction(const RecheckMade& recheck) {
     if (recheck.thickerFelt == Feel::loose) {
-        return Core::say("It was loose with the thicker stack, which cannot be: clean, look for a burr, and begin anew.");
+        return Core::say(
+            "It was loose with the thicker stack, which cannot be: clean, look for a burr, and begin again.");
     }
     if (recheck.thinnerFelt == Feel::rocks) {
-        return Core::say("It rocked with the thinner stack, which cannot be: clean, look for a burr, and begin anew.");
+        return Core::say("It rocked with the thinner stack, which cannot be: clean, look for a burr, and begin again.");
     }
     return {};
 }

@@ -25,7 +25,7 @@ Result<TrialFitResult> parseTrialAnswer(std::string_view typed, TrialItem item, 
     const bool isNumber = text.find_first_of("0123456789.,") == 0;
     if (!isNumber) {
         return refuse(Core::say(
-            "“%1” is no answer here: type p for pass, f for fail with what was seen, or the measured clearance.",
+            "“%1” is not an answer here: type p for pass, f for fail with what was seen, or the measured clearance.",
             text));
     }
     auto length =

@@ -121,11 +121,11 @@
         <translation>Einen Drehmomentschlüssel ziehen, nie drücken, und eine Schutzbrille tragen.</translation>
     </message>
     <message>
-        <source>Count the shims out and count them in again: one that drops into the engine ends it.</source>
+        <source>Count the shims out and back in: one left inside can destroy the engine. Their edges cut.</source>
         <translation>Die Distanzscheiben beim Herausnehmen und beim Einlegen zählen: eine, die in den Motor fällt, ist sein Ende.</translation>
     </message>
     <message>
-        <source>Solvents and sealants need moving air and gloves.</source>
+        <source>Use gloves and fresh air with solvents and sealants.</source>
         <translation>Bei Lösemitteln und Dichtmassen gut lüften und Handschuhe tragen.</translation>
     </message>
     <message>
@@ -457,7 +457,7 @@
         <translation>Probemontage: %1</translation>
     </message>
     <message>
-        <source>%1 is %2.</source>
+        <source>%1: %2.</source>
         <translation>%1: %2.</translation>
     </message>
     <message>
@@ -637,11 +637,11 @@
         <translation>Nachprüfung</translation>
     </message>
     <message>
-        <source>Judged again</source>
+        <source>Accepted again</source>
         <translation>Neu beurteilt</translation>
     </message>
     <message>
-        <source>Girdle&apos;s way round</source>
+        <source>Girdle orientation</source>
         <translation>Lage der Platte</translation>
     </message>
     <message>
@@ -877,7 +877,7 @@
         <translation>%1 liegt über dem größten Wert des Schlüssels (%2)</translation>
     </message>
     <message>
-        <source>No round was made yet.</source>
+        <source>No round has been made yet.</source>
         <translation>Noch wurde keine Runde gemacht.</translation>
     </message>
     <message>
@@ -893,11 +893,11 @@
         <translation>Nichts drehte sich weiter.</translation>
     </message>
     <message>
-        <source>They die down.</source>
+        <source>They are getting fewer.</source>
         <translation>Sie klingen ab.</translation>
     </message>
     <message>
-        <source>They do not die down.</source>
+        <source>They are not getting fewer.</source>
         <translation>Sie klingen nicht ab.</translation>
     </message>
     <message>
@@ -941,7 +941,7 @@
         <translation>%1, %2.</translation>
     </message>
     <message>
-        <source>%1 stands apart and is outvoted.</source>
+        <source>%1 is an outlier; the other readings outvote it.</source>
         <translation>%1 weicht ab und ist überstimmt.</translation>
     </message>
     <message>
@@ -1009,7 +1009,7 @@
         <translation>keines</translation>
     </message>
     <message>
-        <source>Every entry that was found fitted its seal.</source>
+        <source>Every entry that was found matched its seal.</source>
         <translation>Jeder gefundene Eintrag passte zu seinem Siegel.</translation>
     </message>
     <message>
@@ -1021,7 +1021,7 @@
         <translation>Verloren: %1.</translation>
     </message>
     <message>
-        <source>The text at byte %1 holds %2, which is no character: type it anew.</source>
+        <source>The text at byte %1 holds %2, which is not a character: type it again.</source>
         <translation>Der Text bei Byte %1 enthält %2, das kein Zeichen ist: neu tippen.</translation>
     </message>
     <message>
@@ -1105,7 +1105,7 @@
         <translation>Auch die Bohrung an Messebene %1 messen, wie den Zapfen.</translation>
     </message>
     <message>
-        <source>the engine layout was set anew</source>
+        <source>the engine layout was set again</source>
         <translation>die Motorbauform wurde neu festgelegt</translation>
     </message>
     <message>
@@ -1165,7 +1165,7 @@
         <translation>Distanzscheibe %1 wurde gemessen</translation>
     </message>
     <message>
-        <source>the stack at %1 was built anew</source>
+        <source>the stack at %1 was built again</source>
         <translation>der Stapel an %1 wurde neu aufgebaut</translation>
     </message>
     <message>
@@ -1181,7 +1181,7 @@
         <translation>der Stapel an %1 wurde aufgelegt, bevor die Runde vollständig war</translation>
     </message>
     <message>
-        <source>the girdle was turned another way round</source>
+        <source>the girdle was turned round</source>
         <translation>die Platte wurde andersherum aufgelegt</translation>
     </message>
     <message>
@@ -1189,7 +1189,7 @@
         <translation>die Probemontage der Platte kam nach dem Beginn der Runde</translation>
     </message>
     <message>
-        <source>What was known of %1 was corrected, for readings made before too: %2.</source>
+        <source>What was known of %1 was corrected, for earlier readings too: %2.</source>
         <translation>Was über %1 bekannt war, wurde berichtigt, auch für frühere Ablesungen: %2.</translation>
     </message>
     <message>
@@ -1453,10 +1453,6 @@
         <translation>was die Prüfung „%1“ fragt, wurde geändert</translation>
     </message>
     <message>
-        <source>Girdle orientation</source>
-        <translation>Lage der Platte</translation>
-    </message>
-    <message>
         <source>Turning torque</source>
         <translation>Durchdrehmoment</translation>
     </message>
@@ -1525,11 +1521,11 @@
         <translation>Mit diesem Tausch belegt die Eingrenzung weniger als das Band: Haarlineal und Messschraube verbrauchen zu viel davon, oder die Distanzscheiben des Satzes liegen zu weit auseinander.</translation>
     </message>
     <message>
-        <source>It was loose with the thicker stack, which cannot be: clean, look for a burr, and begin anew.</source>
+        <source>It was loose with the thicker stack, which cannot be: clean, look for a burr, and begin again.</source>
         <translation>Mit dem dickeren Stapel war es lose, was nicht sein kann: reinigen, nach einem Grat sehen und neu beginnen.</translation>
     </message>
     <message>
-        <source>It rocked with the thinner stack, which cannot be: clean, look for a burr, and begin anew.</source>
+        <source>It rocked with the thinner stack, which cannot be: clean, look for a burr, and begin again.</source>
         <translation>Mit dem dünneren Stapel kippelte es, was nicht sein kann: reinigen, nach einem Grat sehen und neu beginnen.</translation>
     </message>
 </context>
@@ -1942,7 +1938,7 @@
         <translation>Fotos hinzufügen</translation>
     </message>
     <message>
-        <source>What was copied is a drawing and no photo: save it as PNG and add that.</source>
+        <source>What was copied is a drawing, not a photo: save it as PNG and add that.</source>
         <translation>Kopiert wurde eine Zeichnung und kein Foto: sie als PNG speichern und das hinzufügen.</translation>
     </message>
     <message>
@@ -1993,7 +1989,7 @@ vergrößert</translation>
         <translation>Die Dicke bei festgezogener Ölwanne, nicht wie aus dem Beutel. Keine: 0 eingeben.</translation>
     </message>
     <message>
-        <source>Whatever holds the pan off the rail: the girdle plate where it lies between, else 0. A bead of sealant counts as nothing.</source>
+        <source>Whatever holds the pan off the rail: the girdle plate where it lies between, else 0. Count a bead of sealant as 0.</source>
         <translation>Was die Ölwanne vom Flansch fernhält: die Platte, wo sie dazwischen liegt, sonst 0. Eine Raupe Dichtmasse zählt nichts.</translation>
     </message>
     <message>
@@ -2009,15 +2005,15 @@ vergrößert</translation>
         <translation>%1   eine Ablesung: noch eine ist nötig</translation>
     </message>
     <message>
-        <source>The clearance stands in the middle of its band: leave it.</source>
+        <source>The clearance is in the middle of its band: leave it.</source>
         <translation>Der Abstand liegt in der Mitte seines Bandes: so lassen.</translation>
     </message>
     <message>
-        <source>To stand in the middle, %1: bring the pickup down by %2, or take %2 off what lies between pan and rail.</source>
+        <source>To centre it at %1: lower the pickup by %2, or take %2 off what lies between pan and rail.</source>
         <translation>Für die Mitte, %1: das Ölansaugrohr um %2 absenken oder %2 von dem wegnehmen, was zwischen Wanne und Flansch liegt.</translation>
     </message>
     <message>
-        <source>To stand in the middle, %1: bring the pickup up by %2, or put %2 more between pan and rail.</source>
+        <source>To centre it at %1: raise the pickup by %2, or put %2 more between pan and rail.</source>
         <translation>Für die Mitte, %1: das Ölansaugrohr um %2 anheben oder %2 mehr zwischen Wanne und Flansch legen.</translation>
     </message>
     <message>
@@ -2259,7 +2255,7 @@ zu niedrig: zu dünn</translation>
         <translation>Jetzt</translation>
     </message>
     <message>
-        <source>Neither build holds anything that could be compared yet.</source>
+        <source>There is nothing to compare yet: neither build holds a measured value.</source>
         <translation>Keiner der beiden Aufbauten enthält schon etwas Vergleichbares.</translation>
     </message>
     <message>
@@ -2367,7 +2363,7 @@ zu niedrig: zu dünn</translation>
         <translation>keine Distanzscheibe nötig</translation>
     </message>
     <message>
-        <source>The kit holds %1 shims: %2 in stacks, %3 set aside, %4 free.</source>
+        <source>The kit has %1 shims: %2 in stacks, %3 set aside, %4 free.</source>
         <translation>Der Satz enthält %1 Distanzscheiben: %2 in Stapeln, %3 beiseitegelegt, %4 frei.</translation>
     </message>
     <message>
@@ -2375,7 +2371,7 @@ zu niedrig: zu dünn</translation>
         <translation>Die Verwindung liegt im Band: %1.</translation>
     </message>
     <message>
-        <source>Worked out from every stack as it stands.</source>
+        <source>Worked out from every stack as built.</source>
         <translation>Berechnet aus jedem Stapel, wie er steht.</translation>
     </message>
     <message>
@@ -2443,7 +2439,7 @@ zu niedrig: zu dünn</translation>
         <translation>Deckel %1</translation>
     </message>
     <message>
-        <source>Heights are over the bolted span, positive where the girdle would lie low. Twist is what bends a block; offset, pitch and roll move the plate as a whole.</source>
+        <source>Heights are over the bolted span. Positive: the girdle sits low there. Twist is what bends a block; offset, pitch and roll move the plate as a whole.</source>
         <translation>Höhen gelten über die verschraubte Länge, positiv, wo die Platte zu niedrig läge. Die Verwindung ist es, die einen Block verzieht; Versatz, Längs- und Querneigung bewegen die Platte als Ganzes.</translation>
     </message>
     <message>
@@ -2491,7 +2487,7 @@ zu niedrig: zu dünn</translation>
         <translation>Änderung</translation>
     </message>
     <message>
-        <source>± U is the expanded uncertainty of the difference, from those of both measurements. A difference within it is no measured change.</source>
+        <source>± U is the expanded uncertainty of the difference, from those of both measurements. A difference within it is not a measured change.</source>
         <translation>± U ist die erweiterte Messunsicherheit des Unterschieds, aus denen beider Messungen. Ein Unterschied innerhalb davon ist keine gemessene Änderung.</translation>
     </message>
     <message>
@@ -2503,7 +2499,7 @@ zu niedrig: zu dünn</translation>
         <translation>Zapfen, Bohrungen und Schalen</translation>
     </message>
     <message>
-        <source>Means of the diameters. Wear is positive where metal went: a journal became smaller, a bore larger. With other shells in, a bore tells of the shells.</source>
+        <source>Means of the diameters. Positive is worn: a journal became smaller, a bore larger. If the shells were changed, the bore includes the new shells.</source>
         <translation>Mittel der Durchmesser. Verschleiß ist positiv, wo Werkstoff fehlt: ein Zapfen wurde kleiner, eine Bohrung größer. Mit anderen Schalen sagt eine Bohrung etwas über die Schalen.</translation>
     </message>
     <message>
@@ -2595,7 +2591,7 @@ zu niedrig: zu dünn</translation>
         <translation>nicht abgezeichnet</translation>
     </message>
     <message>
-        <source>Readings that stand</source>
+        <source>Counted readings</source>
         <translation>Gültige Ablesungen</translation>
     </message>
     <message>
@@ -2645,10 +2641,6 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>Repeatability (pooled std. deviation)</source>
         <translation>Wiederholbarkeit (zusammengefasste Standardabw.)</translation>
-    </message>
-    <message>
-        <source>The accepted gap is the median of the readings that stand, once %1 of them agree within %2. Outdated readings were made before a fastener of the cap moved or a part was changed; they no longer count. A wide spread from place to place is normal and no error.</source>
-        <translation>Das angenommene Spaltmaß ist der Median der gültigen Ablesungen, sobald %1 davon innerhalb %2 übereinstimmen. Überholte Ablesungen entstanden, bevor sich eine Verschraubung des Deckels weiterdrehte oder ein Teil gewechselt wurde; sie zählen nicht mehr. Eine große Spannweite von Stelle zu Stelle ist normal und kein Fehler.</translation>
     </message>
     <message>
         <source> and </source>
@@ -2795,7 +2787,7 @@ zu niedrig: zu dünn</translation>
         <translation>Vollständig (SHA-256-Kette)</translation>
     </message>
     <message>
-        <source>Every entry of the record carries a hash over itself and over all entries before it; the seal is the last of them. The short form printed here fits the record that this sheet was made from, and no altered one: whoever changes, drops or reorders an entry gets another seal. “caprail check” shows the seal of a file, to be compared with this page.</source>
+        <source>Every entry of the record carries a hash over itself and over all entries before it; the seal is the last of them. The short form printed here matches only the record that this sheet was made from: whoever changes, drops or reorders an entry gets another seal. “caprail check” shows the seal of a file, to be compared with this page.</source>
         <translation>Jeder Eintrag des Protokolls trägt eine Prüfsumme über sich und alle Einträge davor; das Siegel ist die letzte. Die hier gedruckte Kurzform passt zu dem Protokoll, aus dem dieses Blatt entstand, und zu keinem veränderten: wer einen Eintrag ändert, weglässt oder umstellt, erhält ein anderes Siegel. „caprail check“ zeigt das Siegel einer Datei zum Vergleich mit dieser Seite.</translation>
     </message>
     <message>
@@ -2951,7 +2943,7 @@ zu niedrig: zu dünn</translation>
         <translation>Seite %1 von %2</translation>
     </message>
     <message>
-        <source>The seal fits this record and no altered one. It does not prove that what was entered is true.</source>
+        <source>This seal matches only this exact record. It does not prove that what was entered is true.</source>
         <translation>Das Siegel passt zu diesem Protokoll und zu keinem veränderten. Es beweist nicht, dass stimmt, was eingetragen wurde.</translation>
     </message>
     <message>
@@ -3015,7 +3007,7 @@ zu niedrig: zu dünn</translation>
         <translation>Gestrichene Einträge</translation>
     </message>
     <message>
-        <source>Withdrawn by a person, with a reason. They count for nothing above and stay readable.</source>
+        <source>Withdrawn by a person, with a reason. Not counted anywhere above; kept readable.</source>
         <translation>Von einer Person mit Begründung zurückgezogen. Sie zählen oben nicht und bleiben lesbar.</translation>
     </message>
     <message>
@@ -3027,7 +3019,7 @@ zu niedrig: zu dünn</translation>
         <translation>Hersteller, Seriennummer</translation>
     </message>
     <message>
-        <source>Limit of error, range</source>
+        <source>Accuracy, range</source>
         <translation>Fehlergrenze, Bereich</translation>
     </message>
     <message>
@@ -3305,6 +3297,10 @@ zu niedrig: zu dünn</translation>
         <source>The feel of %1 with %2 was tried on %3: %4 answers, ± %5.</source>
         <translation>Das Gefühl von %1 mit %2 wurde am %3 geprüft: %4 Antworten, ± %5.</translation>
     </message>
+    <message>
+        <source>The accepted gap is the median of the counted readings (at least %1, within %2). Outdated readings were made before a fastener of the cap moved or a part was changed; they no longer count. Large differences between positions are normal.</source>
+        <translation>Das angenommene Spaltmaß ist der Median der gezählten Ablesungen (mindestens %1, innerhalb %2). Überholte Ablesungen entstanden, bevor sich eine Verschraubung des Deckels weiterdrehte oder ein Teil gewechselt wurde; sie zählen nicht mehr. Große Unterschiede zwischen den Stellen sind normal.</translation>
+    </message>
 </context>
 <context>
     <name>ShopConfig</name>
@@ -3351,7 +3347,7 @@ zu niedrig: zu dünn</translation>
         <translation>Durchgang %1</translation>
     </message>
     <message>
-        <source>no longer stands</source>
+        <source>no longer counts</source>
         <translation>gilt nicht mehr</translation>
     </message>
     <message>
@@ -3383,7 +3379,7 @@ zu niedrig: zu dünn</translation>
         <translation>%1 Ablesungen an den Deckeln %2 bis %3.</translation>
     </message>
     <message>
-        <source>%1 of them no longer stand.</source>
+        <source>%1 of them no longer count.</source>
         <translation>%1 davon gelten nicht mehr.</translation>
     </message>
     <message>
@@ -3687,7 +3683,7 @@ zu niedrig: zu dünn</translation>
         <translation>Aus der Werkstatt hinzufügen</translation>
     </message>
     <message>
-        <source>Ticked ones are copied into this record, which then stands alone.</source>
+        <source>Ticked ones are copied into this record, which is then complete by itself.</source>
         <translation>Angekreuzte werden in dieses Protokoll kopiert, das dann für sich allein steht.</translation>
     </message>
     <message>
@@ -3760,14 +3756,6 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>Not read.</source>
         <translation>Nicht gemessen.</translation>
-    </message>
-    <message>
-        <source>Part&apos;s temperature</source>
-        <translation>Temperatur des Teils</translation>
-    </message>
-    <message>
-        <source>if it was measured: 21 °C, 70 °F</source>
-        <translation>wenn gemessen: 21 °C, 70 °F</translation>
     </message>
 </context>
 <context>
@@ -3867,14 +3855,6 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>Crank laid &amp;in, caps at torque</source>
         <translation>Kurbelwelle &amp;eingelegt, Deckel auf Drehmoment</translation>
-    </message>
-    <message>
-        <source>Part&apos;s temperature</source>
-        <translation>Temperatur des Teils</translation>
-    </message>
-    <message>
-        <source>if it was measured: 21 °C, 70 °F</source>
-        <translation>wenn gemessen: 21 °C, 70 °F</translation>
     </message>
 </context>
 <context>
@@ -4000,7 +3980,7 @@ zu niedrig: zu dünn</translation>
         <translation>Das Regal ist leer: jede Schalenhälfte mit ihrer Dicke eintragen.</translation>
     </message>
     <message>
-        <source>The choice goes for most clearances in band, then closest to target, then least spread.</source>
+        <source>Chosen for most clearances in band, then closest to target, then least spread.</source>
         <translation>Gewählt wird nach: die meisten Spiele im Band, dann die kleinste Abweichung vom Ziel, dann die kleinste Spannweite.</translation>
     </message>
     <message>
@@ -4012,7 +3992,7 @@ zu niedrig: zu dünn</translation>
         <translation> Weggelassen: %1.</translation>
     </message>
     <message>
-        <source>Taken over: %1 bearings have other shells now. Measure their bores again.</source>
+        <source>Entered: %1 bearings have other shells now. Measure their bores again.</source>
         <translation>Übernommen: %1 Lager haben jetzt andere Schalen. Ihre Bohrungen neu messen.</translation>
     </message>
     <message>
@@ -4247,18 +4227,18 @@ zu niedrig: zu dünn</translation>
         <translation>&amp;Blatt der Unterschiede (PDF)…</translation>
     </message>
     <message>
-        <source>Neither build holds anything that could be compared yet.</source>
+        <source>There is nothing to compare yet: neither build holds a measured value.</source>
         <translation>Keiner der beiden Aufbauten enthält schon etwas Vergleichbares.</translation>
     </message>
     <message>
-        <source>± U is the expanded uncertainty of the difference. A difference within it is no measured change. Wear is positive where metal went.</source>
+        <source>± U is the expanded uncertainty of the difference. A difference within it is not a measured change. Positive is worn.</source>
         <translation>± U ist die erweiterte Messunsicherheit des Unterschieds. Ein Unterschied innerhalb davon ist keine gemessene Änderung. Verschleiß ist positiv, wo Werkstoff fehlt.</translation>
     </message>
 </context>
 <context>
     <name>caprail::Chart</name>
     <message>
-        <source>What is read is drawn here.</source>
+        <source>Readings are drawn here.</source>
         <translation>Hier wird gezeichnet, was gemessen ist.</translation>
     </message>
 </context>
@@ -4277,19 +4257,19 @@ zu niedrig: zu dünn</translation>
         <translation>Die Motorbauform an der Station Motor festlegen: die Prüfungen folgen daraus.</translation>
     </message>
     <message>
-        <source>Judge again</source>
+        <source>Accept again</source>
         <translation>Neu beurteilen</translation>
     </message>
     <message>
-        <source>Why do the values of “%1” stand?</source>
+        <source>Why are the values of “%1” accepted?</source>
         <translation>Warum gelten die Werte von „%1“ weiter?</translation>
     </message>
     <message>
-        <source>Judge again…</source>
+        <source>Accept again…</source>
         <translation>Neu beurteilen…</translation>
     </message>
     <message>
-        <source>J, or the context menu: say that the values stand, and judge it by the new numbers.</source>
+        <source>J, or the context menu: accept the values by the new numbers, with a reason.</source>
         <translation>J oder das Kontextmenü: die Werte gelten lassen und nach den neuen Zahlen beurteilen.</translation>
     </message>
     <message>
@@ -4473,7 +4453,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Neuer Aufbau</translation>
     </message>
     <message>
-        <source>Why is this engine built anew? What was recorded of this build stays readable.</source>
+        <source>Why is this engine built again? What was recorded of this build stays readable.</source>
         <translation>Warum wird dieser Motor neu aufgebaut? Was zu diesem Aufbau protokolliert ist, bleibt lesbar.</translation>
     </message>
 </context>
@@ -4515,7 +4495,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Auf einmal werden 1 bis %1 Distanzscheiben hinzugefügt, nicht %2.</translation>
     </message>
     <message>
-        <source>“%1” gives no name and size: type for example S001 10 thou, or 12 x 10 thou.</source>
+        <source>“%1” does not give a name and a size: type for example S001 10 thou, or 12 x 10 thou.</source>
         <translation>„%1“ nennt keinen Namen und kein Maß: zum Beispiel S001 10 thou oder 12 x 10 thou eingeben.</translation>
     </message>
     <message>
@@ -4535,7 +4515,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Distanzscheibe %1 ist zweimal genannt: es gibt sie nur einmal.</translation>
     </message>
     <message>
-        <source>The sequence names %1, but this engine has no such fastener: take it out.</source>
+        <source>The sequence names %1, but this engine does not have it: take it out.</source>
         <translation>Die Reihenfolge nennt %1, aber dieser Motor hat keine solche Verschraubung: herausnehmen.</translation>
     </message>
     <message>
@@ -4543,7 +4523,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Die Reihenfolge nennt %1, die nicht zum Paar „%2“ gehört: herausnehmen.</translation>
     </message>
     <message>
-        <source>“%1” is no day for %2: write it as 2026-05-04.</source>
+        <source>“%1” is not a day for %2: write it as 2026-05-04.</source>
         <translation>„%1“ ist kein Tag für %2: in der Form 2026-05-04 schreiben.</translation>
     </message>
     <message>
@@ -4559,7 +4539,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Die Versteifungsplatte liegt an diesem Motor nicht auf %1 auf: weglassen.</translation>
     </message>
     <message>
-        <source>%1 stands in the order twice: name each place once.</source>
+        <source>%1 is in the order twice: name each place once.</source>
         <translation>%1 steht zweimal in der Reihenfolge: jede Stelle einmal nennen.</translation>
     </message>
     <message>
@@ -4567,11 +4547,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>%1 fehlt in der Reihenfolge: jede Stelle einmal nennen.</translation>
     </message>
     <message>
-        <source>“%1” is no answer here: type p for pass, f for fail with what was seen, or the measured clearance.</source>
+        <source>“%1” is not an answer here: type p for pass, f for fail with what was seen, or the measured clearance.</source>
         <translation>„%1“ ist hier keine Antwort: p für bestanden eingeben, f für nicht bestanden mit dem, was zu sehen war, oder den gemessenen Abstand.</translation>
     </message>
     <message>
-        <source>“%1” is no coefficient for the %2: type millionths per kelvin, 11.4 for grey cast iron.</source>
+        <source>“%1” is not a coefficient for the %2: type millionths per kelvin, 11.4 for grey cast iron.</source>
         <translation>„%1“ ist kein Ausdehnungskoeffizient für %2: Millionstel je Kelvin eingeben, 11.4 für Grauguss.</translation>
     </message>
     <message>
@@ -4655,7 +4635,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Die Stapel auf kleinste Verwindung planen.</translation>
     </message>
     <message>
-        <source>Look at the flushness, and judge it again.</source>
+        <source>Look at the flushness, and accept it by the new numbers with a reason.</source>
         <translation>Die Bündigkeit ansehen und neu beurteilen.</translation>
     </message>
     <message>
@@ -4711,7 +4691,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Stapel an %1</translation>
     </message>
     <message>
-        <source>Take the plan over, or build the stack by hand.</source>
+        <source>Use the plan, or build the stack by hand.</source>
         <translation>Den Plan übernehmen oder den Stapel von Hand aufbauen.</translation>
     </message>
     <message>
@@ -4727,7 +4707,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Jetzt: %1</translation>
     </message>
     <message>
-        <source>Look at the residual: judge it again, or build the stack anew.</source>
+        <source>Look at the residual: accept it by the new numbers with a reason, or build the stack again.</source>
         <translation>Das Restmaß ansehen: neu beurteilen oder den Stapel neu aufbauen.</translation>
     </message>
     <message>
@@ -4791,7 +4771,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Drehmomente geprüft</translation>
     </message>
     <message>
-        <source>No verify round was made.</source>
+        <source>No verify round has been made.</source>
         <translation>Es wurde keine Prüfrunde gemacht.</translation>
     </message>
     <message>
@@ -4819,7 +4799,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Die Runde beenden; jede Verschraubung muss dann in einer späteren halten.</translation>
     </message>
     <message>
-        <source>Measure what the movement spoiled, then make a round in which every fastener holds.</source>
+        <source>Measure again what the movement made stale, then make a round in which every fastener holds.</source>
         <translation>Messen, was durch die Bewegung ungültig wurde, dann eine Runde machen, in der jede Verschraubung hält.</translation>
     </message>
     <message>
@@ -4843,7 +4823,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Diesen Eintrag streichen und noch einmal antworten.</translation>
     </message>
     <message>
-        <source>Fit the girdle for trial again.</source>
+        <source>Trial-fit the girdle again.</source>
         <translation>Die Platte noch einmal zur Probe montieren.</translation>
     </message>
     <message>
@@ -4851,7 +4831,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>%1 oben, Aussparung nach %2, %3.</translation>
     </message>
     <message>
-        <source>The cutout belongs on the pickup&apos;s side: turn the girdle round.</source>
+        <source>The cutout belongs on the pickup side: turn the girdle round.</source>
         <translation>Die Aussparung gehört auf die Seite des Ölansaugrohrs: die Platte andersherum auflegen.</translation>
     </message>
     <message>
@@ -4951,7 +4931,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Zu eng: eine dünnere Schale einbauen oder Zapfen und Gehäusebohrung ansehen.</translation>
     </message>
     <message>
-        <source>Look at the clearance, and judge it again.</source>
+        <source>Look at the clearance, and accept it by the new numbers with a reason.</source>
         <translation>Das Spiel ansehen und neu beurteilen.</translation>
     </message>
     <message>
@@ -4971,7 +4951,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Noch einmal messen: mehr Ablesungen machen die Unsicherheit kleiner.</translation>
     </message>
     <message>
-        <source>Look at it, and judge it again.</source>
+        <source>Look at it, and accept it by the new numbers with a reason.</source>
         <translation>Ansehen und neu beurteilen.</translation>
     </message>
     <message>
@@ -5011,7 +4991,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Die Bänder festlegen, nach denen dieser Motor beurteilt wird.</translation>
     </message>
     <message>
-        <source>%1 is %2. %3</source>
+        <source>%1: %2. %3</source>
         <translation>%1: %2. %3</translation>
     </message>
     <message>
@@ -5039,7 +5019,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Die neue Motorbauform hat %1 nicht, aber dieses Protokoll hat Einträge dazu: diese zuerst streichen oder die Stelle behalten.</translation>
     </message>
     <message>
-        <source>“%1” does not do as the name of %2: use 1 to 60 characters without spaces.</source>
+        <source>“%1” cannot be the name of %2: use 1 to 60 characters without spaces.</source>
         <translation>„%1“ taugt nicht als Name (%2): 1 bis 60 Zeichen ohne Leerzeichen verwenden.</translation>
     </message>
     <message>
@@ -5063,7 +5043,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>ein Band</translation>
     </message>
     <message>
-        <source>The rules hold a value that cannot be: limits must be positive, passes 1 to 20, shims per stack 0 to 50, torque scatter 0 to 90 %.</source>
+        <source>A rule has an impossible value: limits must be positive, passes 1 to 20, shims per stack 0 to 50, torque scatter 0 to 90 %.</source>
         <translation>Die Regeln enthalten einen unmöglichen Wert: Grenzen müssen positiv sein, Durchgänge 1 bis 20, Distanzscheiben je Stapel 0 bis 50, Drehmomentstreuung 0 bis 90 %.</translation>
     </message>
     <message>
@@ -5227,7 +5207,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>An %1 ist kein Stapel, auf den das Haarlineal gelegt werden könnte: zuerst aufbauen oder wieder auflegen.</translation>
     </message>
     <message>
-        <source>the check that is judged again</source>
+        <source>the check that is accepted again</source>
         <translation>die Prüfung, die neu beurteilt wird</translation>
     </message>
     <message>
@@ -5323,7 +5303,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Der nächste Aufbau dieses Motors ist Nummer %1.</translation>
     </message>
     <message>
-        <source>why the engine is built anew</source>
+        <source>why the engine is built again</source>
         <translation>warum der Motor neu aufgebaut wird</translation>
     </message>
     <message>
@@ -5467,7 +5447,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Die Drehmomente werden mit abgenommenen Stapeln geprüft: zuerst den Stapel an %1 abnehmen.</translation>
     </message>
     <message>
-        <source>“%1” is no stale check of this record: only a stale one is judged again.</source>
+        <source>“%1” is not a stale check of this record: only a stale one is accepted again.</source>
         <translation>„%1“ ist keine veraltete Prüfung dieses Protokolls: nur eine veraltete wird neu beurteilt.</translation>
     </message>
     <message>
@@ -5583,23 +5563,23 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>hinten</translation>
     </message>
     <message>
-        <source>“%1” is no position: write the cap and its side, for example 3R.</source>
+        <source>“%1” is not a position: write the cap and its side, for example 3R.</source>
         <translation>„%1“ ist keine Stelle: den Deckel und seine Seite schreiben, zum Beispiel 3R.</translation>
     </message>
     <message>
-        <source>“%1” is no journal: write main or rod and its number, for example main-3.</source>
+        <source>“%1” is not a journal: write main or rod and its number, for example main-3.</source>
         <translation>„%1“ ist kein Zapfen: main oder rod und seine Nummer schreiben, zum Beispiel main-3.</translation>
     </message>
     <message>
-        <source>“%1” is no fastener: write its group, number and side, for example main-3R, rod-5L or pan-7.</source>
+        <source>“%1” is not a fastener: write its group, number and side, for example main-3R, rod-5L or pan-7.</source>
         <translation>„%1“ ist keine Verschraubung: Gruppe, Nummer und Seite schreiben, zum Beispiel main-3R, rod-5L oder pan-7.</translation>
     </message>
     <message>
-        <source>“%1” is no day: write it as year-month-day, for example 2026-05-04.</source>
+        <source>“%1” is not a day: write it as year-month-day, for example 2026-05-04.</source>
         <translation>„%1“ ist kein Tag: als Jahr-Monat-Tag schreiben, zum Beispiel 2026-05-04.</translation>
     </message>
     <message>
-        <source>“%1” is no moment in UTC: write it like 2026-05-04T09:30:00.000Z.</source>
+        <source>“%1” is not a moment in UTC: write it like 2026-05-04T09:30:00.000Z.</source>
         <translation>„%1“ ist kein Zeitpunkt in UTC: schreiben wie 2026-05-04T09:30:00.000Z.</translation>
     </message>
     <message>
@@ -5667,11 +5647,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>%1 ist eine Summe, aber %2 ist ein einzelner Wert: eingeben wie 21 °C.</translation>
     </message>
     <message>
-        <source>%1 is no temperature of an engine: correct %2.</source>
+        <source>%1 cannot be the temperature of an engine: correct %2.</source>
         <translation>%1 ist keine Temperatur eines Motors: %2 berichtigen.</translation>
     </message>
     <message>
-        <source>%1 does not do for %2: type a whole number from %3 to %4.</source>
+        <source>%1 cannot be %2: type a whole number from %3 to %4.</source>
         <translation>%1 taugt nicht für %2: eine ganze Zahl von %3 bis %4 eingeben.</translation>
     </message>
     <message>
@@ -5691,7 +5671,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>„%1“ muss ein Text in Anführungszeichen sein.</translation>
     </message>
     <message>
-        <source>This is no JSON object: %1.</source>
+        <source>This is not a JSON object: %1.</source>
         <translation>Das ist kein JSON-Objekt: %1.</translation>
     </message>
     <message>
@@ -5699,7 +5679,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>%1 bei Zeichen %2</translation>
     </message>
     <message>
-        <source>an entry stands in braces</source>
+        <source>an entry is written in braces</source>
         <translation>ein Eintrag steht in geschweiften Klammern</translation>
     </message>
     <message>
@@ -6407,7 +6387,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>enthält einen Text von mehr als %1 KiB: kürzen</translation>
     </message>
     <message>
-        <source>holds a text that is not plain UTF-8: type it anew</source>
+        <source>holds a text that is not plain UTF-8: type it again</source>
         <translation>enthält einen Text, der kein reines UTF-8 ist: neu eingeben</translation>
     </message>
     <message>
@@ -6439,7 +6419,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Eintrag %1: %2</translation>
     </message>
     <message>
-        <source>“%1” is no moment as a record writes it.</source>
+        <source>“%1” is not a moment as a record writes it.</source>
         <translation>„%1“ ist kein Zeitpunkt, wie ihn ein Protokoll schreibt.</translation>
     </message>
     <message>
@@ -6507,7 +6487,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>%1 lässt sich nicht sicher auf den Datenträger schreiben: %2.</translation>
     </message>
     <message>
-        <source>%1 is no file that could be replaced: choose another name.</source>
+        <source>%1 is not a file that can be replaced: choose another name.</source>
         <translation>%1 ist keine Datei, die ersetzt werden könnte: einen anderen Namen wählen.</translation>
     </message>
     <message>
@@ -6531,7 +6511,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>die Bytes seines Anhangs „%1“ sind nicht lesbar.</translation>
     </message>
     <message>
-        <source>%1 is empty: it is no build record.</source>
+        <source>%1 is empty: it is not a build record.</source>
         <translation>%1 ist leer: kein Aufbauprotokoll.</translation>
     </message>
     <message>
@@ -6539,7 +6519,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>%1 bricht in den ersten 100 Bytes ab: nach einer Kopie suchen.</translation>
     </message>
     <message>
-        <source>%1 is no build record: choose a file that ends in .caprail.</source>
+        <source>%1 is not a build record: choose a file that ends in .caprail.</source>
         <translation>%1 ist kein Aufbauprotokoll: eine Datei wählen, die auf .caprail endet.</translation>
     </message>
     <message>
@@ -6579,7 +6559,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Es gibt keine Datei %1: Namen und Ordner prüfen.</translation>
     </message>
     <message>
-        <source>%1 is no plain file: choose a file that ends in .caprail.</source>
+        <source>%1 is not a plain file: choose a file that ends in .caprail.</source>
         <translation>%1 ist keine gewöhnliche Datei: eine Datei wählen, die auf .caprail endet.</translation>
     </message>
     <message>
@@ -6747,7 +6727,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Kein Eintrag hat das angegebene Siegel: das ist nicht die Eintragsliste, von der es notiert wurde, oder ihr Ende wurde entfernt. Sie hat %1 Einträge und endet mit dem Siegel %2.</translation>
     </message>
     <message>
-        <source>“%1” is no seal: type the five groups of four digits as they stand on the sheet, like 3f2a-91c0-77de-0b15-a4c2.</source>
+        <source>“%1” is not a seal: type the five groups of four digits as they stand on the sheet, like 3f2a-91c0-77de-0b15-a4c2.</source>
         <translation>„%1“ ist kein Siegel: die fünf Gruppen von vier Ziffern eingeben, wie sie auf dem Blatt stehen, etwa 3f2a-91c0-77de-0b15-a4c2.</translation>
     </message>
     <message>
@@ -6755,11 +6735,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>nicht genannt</translation>
     </message>
     <message>
-        <source>The figures of a record in the index cannot be read: read it anew.</source>
+        <source>The figures of a record in the index cannot be read: read it again.</source>
         <translation>Die Zahlen eines Protokolls im Verzeichnis sind nicht lesbar: neu lesen.</translation>
     </message>
     <message>
-        <source>The index of the folder is damaged: it is made anew.</source>
+        <source>The index of the folder is damaged: it is made again.</source>
         <translation>Das Verzeichnis des Ordners ist beschädigt: es wird neu angelegt.</translation>
     </message>
     <message>
@@ -6791,7 +6771,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Eine Vorlage enthält Motorbauform, Bänder, Regeln und Schraubengruppen, aber kein „%1“: diese Zeile herausnehmen.</translation>
     </message>
     <message>
-        <source>%1 is no template that can be used: %2</source>
+        <source>%1 is not a usable template: %2</source>
         <translation>%1 ist keine brauchbare Vorlage: %2</translation>
     </message>
     <message>
@@ -6887,11 +6867,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>sie ist von einer neueren Version dieses Programms.</translation>
     </message>
     <message>
-        <source>it is no file of this program.</source>
+        <source>it is not a file of this program.</source>
         <translation>sie ist keine Datei dieses Programms.</translation>
     </message>
     <message>
-        <source>The shop&apos;s people and instruments in %1 cannot be used: %2 Mend the file or move it away to begin anew.</source>
+        <source>The shop&apos;s people and instruments in %1 cannot be used: %2 Mend the file or move it away to start over.</source>
         <translation>Personen und Messmittel der Werkstatt in %1 sind nicht brauchbar: %2 Die Datei berichtigen oder verschieben, um neu zu beginnen.</translation>
     </message>
     <message>
@@ -6903,7 +6883,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Probemontage freigegeben</translation>
     </message>
     <message>
-        <source>closing open</source>
+        <source>ready to close</source>
         <translation>Schließen freigegeben</translation>
     </message>
     <message>
@@ -6927,7 +6907,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>zählt nicht mehr</translation>
     </message>
     <message>
-        <source>%1 is no folder that can be read: check its name, or whether its disk or share is connected.</source>
+        <source>%1 is not a folder that can be read: check its name, or whether its disk or share is connected.</source>
         <translation>%1 ist kein lesbarer Ordner: den Namen prüfen, oder ob Datenträger oder Netzlaufwerk verbunden ist.</translation>
     </message>
     <message>
@@ -6971,7 +6951,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Eine Reibungszahl von %1 liegt außerhalb von 0.01 bis 1: Stahl auf Stahl hat etwa 0.08 bis 0.25.</translation>
     </message>
     <message>
-        <source>The mean radius of the bearing face must be more than nothing, and %1 was given.</source>
+        <source>The mean radius of the bearing face must be above zero, not %1.</source>
         <translation>Der mittlere Radius der Auflagefläche muss größer als null sein, angegeben ist %1.</translation>
     </message>
     <message>
@@ -7023,11 +7003,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Eine Prüfspannung von %1 MPa (%2 psi) liegt außerhalb von 50 bis 3000 MPa: Zahl und Einheit prüfen.</translation>
     </message>
     <message>
-        <source>%1 is defined for inch threads only, and %2 is none: give its proof stress by hand.</source>
+        <source>%1 is defined for inch threads only, and %2 is not: give its proof stress by hand.</source>
         <translation>%1 ist nur für Zollgewinde festgelegt, und %2 ist keines: die Prüfspannung von Hand angeben.</translation>
     </message>
     <message>
-        <source>%1 is defined for metric threads only, and %2 is none: give its proof stress by hand.</source>
+        <source>%1 is defined for metric threads only, and %2 is not: give its proof stress by hand.</source>
         <translation>%1 ist nur für metrische Gewinde festgelegt, und %2 ist keines: die Prüfspannung von Hand angeben.</translation>
     </message>
     <message>
@@ -7063,7 +7043,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Ein Muster von 1 bis 500 Verschraubungen lässt sich ordnen, angegeben sind %1.</translation>
     </message>
     <message>
-        <source>The final torque must be more than nothing: give the specified value.</source>
+        <source>The final torque must be above zero: give the specified value.</source>
         <translation>Das Enddrehmoment muss größer als null sein: den vorgegebenen Wert angeben.</translation>
     </message>
     <message>
@@ -7071,7 +7051,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Ein Drehmoment wird in 1 bis 10 Schritten erreicht, angegeben sind %1.</translation>
     </message>
     <message>
-        <source>The length of the wrench must be more than nothing and no more than 5 m, and %1 was given: measure from the grip to the drive.</source>
+        <source>The length of the wrench must be above zero and at most 5 m, not %1: measure from the grip to the drive.</source>
         <translation>Die Länge des Schlüssels muss größer als null und höchstens 5 m sein, angegeben ist %1: vom Griff bis zum Vierkant messen.</translation>
     </message>
     <message>
@@ -7095,11 +7075,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Einstellwert = T·L/(L + E·cos α) = %1 × %2 / %3 = %4</translation>
     </message>
     <message>
-        <source>The largest value of a torque wrench must be more than nothing, and %1 was given.</source>
+        <source>The largest value of a torque wrench must be above zero, not %1.</source>
         <translation>Der größte Wert eines Drehmomentschlüssels muss größer als null sein, angegeben ist %1.</translation>
     </message>
     <message>
-        <source>The smallest value marked on the wrench (%1) must lie between nothing and its largest (%2).</source>
+        <source>The smallest value marked on the wrench (%1) must lie between zero and its largest (%2).</source>
         <translation>Der kleinste auf dem Schlüssel angegebene Wert (%1) muss zwischen null und seinem größten (%2) liegen.</translation>
     </message>
     <message>
@@ -7195,7 +7175,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Eine Verschraubung, die sich weiterdrehte, drehte sich um mehr als 0°, angegeben ist %1: wenn sie sich nicht drehte, hielt sie.</translation>
     </message>
     <message>
-        <source>A movement of %1 is more than a whole turn: check the angle, or back the fastener off and tighten it anew.</source>
+        <source>A movement of %1 is more than a whole turn: check the angle, or back the fastener off and tighten it again.</source>
         <translation>Eine Bewegung von %1 ist mehr als eine ganze Umdrehung: den Winkel prüfen oder die Verschraubung lösen und neu anziehen.</translation>
     </message>
     <message>
@@ -7343,7 +7323,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Eine Gruppe der Varianzzerlegung hat keinen Wert: weglassen oder messen.</translation>
     </message>
     <message>
-        <source>A value of the variance split is no finite number.</source>
+        <source>A value of the variance split is not a finite number.</source>
         <translation>Ein Wert der Varianzzerlegung ist keine endliche Zahl.</translation>
     </message>
     <message>
@@ -7419,7 +7399,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>nicht zu Ende gelesen</translation>
     </message>
     <message>
-        <source>%1 is no plain file (it is a link, a folder, a pipe, a socket or a device), and a record needs that name: move it away, then try again.</source>
+        <source>%1 is not a plain file (it is a link, a folder, a pipe, a socket or a device), and a record needs that name: move it away, then try again.</source>
         <translation>%1 ist keine gewöhnliche Datei (sondern eine Verknüpfung, ein Ordner, eine Pipe, ein Socket oder ein Gerät), und ein Protokoll braucht diesen Namen: wegschieben, dann noch einmal versuchen.</translation>
     </message>
     <message>
@@ -7507,11 +7487,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>%1 ist das Protokoll selbst und wird nicht überschrieben: einen anderen Namen wählen.</translation>
     </message>
     <message>
-        <source>At %1 stands something that is neither a PDF nor a PNG, and it is not written over: choose another name.</source>
+        <source>At %1 there is something that is neither a PDF nor a PNG, and it is not written over: choose another name.</source>
         <translation>Bei %1 steht etwas, das weder PDF noch PNG ist, und es wird nicht überschrieben: einen anderen Namen wählen.</translation>
     </message>
     <message>
-        <source>At %1 stands something that is no table and no text, and it is not written over: choose another name.</source>
+        <source>At %1 there is something that is neither a table nor a text, and it is not written over: choose another name.</source>
         <translation>Bei %1 steht etwas, das weder Tabelle noch Text ist, und es wird nicht überschrieben: einen anderen Namen wählen.</translation>
     </message>
     <message>
@@ -7535,11 +7515,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Sein Anhang hat eine andere Größe als derselbe zuvor.</translation>
     </message>
     <message>
-        <source>there are more than a million empty lines: this is no ledger.</source>
+        <source>there are more than a million empty lines: this is not a ledger.</source>
         <translation>es sind mehr als eine Million leere Zeilen: das ist keine Eintragsliste.</translation>
     </message>
     <message>
-        <source>%1 holds not one entry: name the text of a ledger.</source>
+        <source>%1 does not hold a single entry: name the text of a ledger.</source>
         <translation>%1 enthält keinen einzigen Eintrag: den Text einer Eintragsliste nennen.</translation>
     </message>
     <message>
@@ -7551,11 +7531,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Der Ordner %1 besteht schon und enthält andere Dateien, als ein abgebrochener Export hinterließe: einen anderen Namen wählen.</translation>
     </message>
     <message>
-        <source>%1 can only be read: its name or its folder&apos;s holds bytes that are no text (not UTF-8). Rename it to write to it.</source>
+        <source>%1 can only be read: its name or its folder&apos;s holds bytes that are not text (not UTF-8). Rename it to write to it.</source>
         <translation>%1 kann nur gelesen werden: der Name oder der des Ordners enthält Bytes, die kein Text sind (kein UTF-8). Zum Schreiben umbenennen.</translation>
     </message>
     <message>
-        <source>it is no JPEG, PNG, WebP or HEIF picture</source>
+        <source>it is not a JPEG, PNG, WebP or HEIF picture</source>
         <translation>es ist kein Bild der Arten JPEG, PNG, WebP oder HEIF</translation>
     </message>
     <message>
@@ -7595,7 +7575,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>den Namen der geretteten Datei</translation>
     </message>
     <message>
-        <source>This ledger strikes and closes too often for its gates to be followed.</source>
+        <source>This ledger strikes and closes too often for its gates to be checked.</source>
         <translation>In dieser Eintragsliste wird zu oft gestrichen und geschlossen, als dass sich ihre Sperren verfolgen ließen.</translation>
     </message>
     <message>
@@ -7627,11 +7607,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Ein Eintrag, der jetzt gemacht wird, bekommt Nummer, Zeit und Siegel hier: „%1“ weglassen. Eine Eintragsliste, die sie hat, wird in ein eigenes Protokoll eingelesen.</translation>
     </message>
     <message>
-        <source>“%1” of an entry stands on one line, without tabs: “%2” does not.</source>
+        <source>“%1” of an entry must be one line without tabs: “%2” is not.</source>
         <translation>„%1“ eines Eintrags steht auf einer Zeile, ohne Tabulator: „%2“ nicht.</translation>
     </message>
     <message>
-        <source>“%1” holds a character that cannot be seen (%2) in “%3”: type it anew.</source>
+        <source>“%1” holds a character that cannot be seen (%2) in “%3”: type it again.</source>
         <translation>„%1“ enthält in „%3“ ein Zeichen, das man nicht sieht (%2): neu tippen.</translation>
     </message>
     <message>
@@ -7643,11 +7623,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Eintrag %1 (%2) liegt in der Zukunft: nach der Uhr sehen.</translation>
     </message>
     <message>
-        <source>This is no JSON: “%1” does not belong at byte %2.</source>
+        <source>This is not JSON: “%1” does not belong at byte %2.</source>
         <translation>Das ist kein JSON: „%1“ gehört nicht an Byte %2.</translation>
     </message>
     <message>
-        <source>This is no JSON: it ends too early, at byte %1.</source>
+        <source>This is not JSON: it ends too early, at byte %1.</source>
         <translation>Das ist kein JSON: es endet zu früh, bei Byte %1.</translation>
     </message>
     <message>
@@ -7659,11 +7639,11 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Dieses JSON ist mehr als %1-fach geschachtelt.</translation>
     </message>
     <message>
-        <source>This is no JSON: the text at byte %1 is not UTF-8.</source>
+        <source>This is not JSON: the text at byte %1 is not UTF-8.</source>
         <translation>Das ist kein JSON: der Text bei Byte %1 ist kein UTF-8.</translation>
     </message>
     <message>
-        <source>The text at byte %1 holds half a character (%2): type it anew.</source>
+        <source>The text at byte %1 holds half a character (%2): type it again.</source>
         <translation>Der Text bei Byte %1 enthält ein halbes Zeichen (%2): neu tippen.</translation>
     </message>
     <message>
@@ -7799,7 +7779,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Die schlechteste Stelle noch einmal messen: mehr Ablesungen einer Stelle oder ein feineres Messmittel machen die Messunsicherheit kleiner. Eine schlechte Stelle entschuldigen sie nicht.</translation>
     </message>
     <message>
-        <source>The fastener had not the clamp that it should when the bore was read: take the cap off and measure anew, or a person accepts the clearance again with a reason.</source>
+        <source>The fastener did not have its full clamp when the bore was read: take the cap off and measure again, or a person accepts the clearance again with a reason.</source>
         <translation>Die Verschraubung hatte nicht die Klemmkraft, die sie haben sollte, als die Bohrung gemessen wurde: den Deckel abnehmen und neu messen, oder jemand nimmt das Spiel mit einem Grund wieder an.</translation>
     </message>
     <message>
@@ -7851,7 +7831,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Die Stellen, die am meisten abweichen, noch einmal messen: mehr Ablesungen einer Stelle machen die Messunsicherheit kleiner.</translation>
     </message>
     <message>
-        <source>Look at the shape, and judge it again.</source>
+        <source>Look at the shape, and accept it by the new numbers with a reason.</source>
         <translation>Die Form ansehen und neu beurteilen.</translation>
     </message>
     <message>
@@ -7863,7 +7843,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Unrundheit von Zapfen %1</translation>
     </message>
     <message>
-        <source>Strike the reading that cannot be, and measure that term again.</source>
+        <source>Strike the reading that cannot be right, and measure that term again.</source>
         <translation>Die unmögliche Ablesung streichen und diese Größe neu messen.</translation>
     </message>
     <message>
@@ -7899,7 +7879,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Oder die Nachprüfung eingrenzen: mit getauschten Distanzscheiben muss es kippeln, und lose sein.</translation>
     </message>
     <message>
-        <source>The arithmetic says %1 %2, which cannot be.</source>
+        <source>The arithmetic says %1 %2, which is impossible.</source>
         <translation>Die Rechnung sagt %1 %2, und das kann nicht sein.</translation>
     </message>
     <message>
@@ -7935,7 +7915,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Der als dünner genannte Tausch ist nicht dünner: seine Distanzscheiben ansehen.</translation>
     </message>
     <message>
-        <source>Say why the values may stand: a judgement without a reason is none.</source>
+        <source>Say why the values may be accepted: a reason is required.</source>
         <translation>Sagen, warum die Werte gelten dürfen: ein Urteil ohne Grund ist keines.</translation>
     </message>
     <message>
@@ -8275,7 +8255,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>%1 Gewinde passen nicht in eine Klemmlänge von %2: den Teil der Klemmlänge angeben, der Gewinde hat.</translation>
     </message>
     <message>
-        <source>The stiffness of a fastener and of what it clamps is more than nothing.</source>
+        <source>The stiffness of a fastener and of what it clamps must be above zero.</source>
         <translation>Die Steifigkeit einer Schraube und dessen, was sie klemmt, ist größer als null.</translation>
     </message>
     <message>
@@ -8899,7 +8879,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Zuerst das Foto hinzufügen, mit „%1“ als Stelle.</translation>
     </message>
     <message>
-        <source>“%1” is no answer here: type y for yes, or n for no with what was seen.</source>
+        <source>“%1” is not an answer here: type y for yes, or n for no with what was seen.</source>
         <translation>„%1“ ist hier keine Antwort: y für ja tippen, oder n für nein mit dem, was zu sehen war.</translation>
     </message>
     <message>
@@ -8945,6 +8925,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>nobody can tell how far %1 goes towards proof (%2): name it, or say who takes the specification and why</source>
         <translation>niemand kann sagen, wie nahe %1 an die Prüfspannung kommt (%2): nennen, oder sagen, wer die Vorgabe verantwortet und warum</translation>
+    </message>
+    <message>
+        <source>Add the wrench at the engine station, and read it again.</source>
+        <translation>Den Schlüssel an der Station Motor eintragen und neu ablesen.</translation>
     </message>
 </context>
 <context>
@@ -9105,7 +9089,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>nicht festgelegt</translation>
     </message>
     <message>
-        <source>These are the program&apos;s own starting values; none has been entered yet.</source>
+        <source>These are the program&apos;s own starting values; nobody has entered or confirmed any yet.</source>
         <translation>Das sind die Anfangswerte des Programms; noch wurde keiner eingetragen.</translation>
     </message>
     <message>
@@ -9541,7 +9525,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Personen und Messmittel</translation>
     </message>
     <message>
-        <source>Whose engine this is, where its caps and fasteners lie, the bands that it is judged by, the people who work on it and their instruments. All of it are entries: a band changed in mid-build makes stale what it judged.</source>
+        <source>Whose engine this is, where its caps and fasteners lie, the bands that it is judged by, the people who work on it and their instruments. All of these are entries: changing a band in mid-build makes earlier results stale.</source>
         <translation>Wessen Motor es ist, wo seine Deckel und Verschraubungen liegen, die Bänder, nach denen er beurteilt wird, die Personen, die daran arbeiten, und ihre Messmittel. Alles sind Einträge: ein Band, das mitten im Aufbau geändert wird, lässt veralten, was danach beurteilt wurde.</translation>
     </message>
     <message>
@@ -9726,7 +9710,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Festigkeitsklasse</translation>
     </message>
     <message>
-        <source>or by hand 170 ksi</source>
+        <source>or 170 ksi by hand</source>
         <translation>oder by hand 170 ksi</translation>
     </message>
     <message>
@@ -9826,7 +9810,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Die Motorbauform an der Station Motor festlegen: die Verschraubungen folgen daraus.</translation>
     </message>
     <message>
-        <source>The sequence is as it should be</source>
+        <source>The sequence is right</source>
         <translation>Die Reihenfolge ist, wie sie sein soll</translation>
     </message>
     <message>
@@ -9952,7 +9936,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Welche Verschraubungen</translation>
     </message>
     <message>
-        <source>The fastener was let off: what rests on it becomes stale</source>
+        <source>The fastener was loosened: what rests on it becomes stale</source>
         <translation>Die Verschraubung wurde gelöst: was darauf beruht, ist dann veraltet</translation>
     </message>
     <message>
@@ -9968,7 +9952,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>lose</translation>
     </message>
     <message>
-        <source>All %1 stand as specified</source>
+        <source>All %1 are as specified</source>
         <translation>Alle %1 stehen wie vorgegeben</translation>
     </message>
     <message>
@@ -9976,7 +9960,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Alle %1 wie &amp;vorgegeben</translation>
     </message>
     <message>
-        <source>Enters every fastener of this kind that does not stand at its specified value, one entry each, in sequence</source>
+        <source>Enters every fastener of this kind that is not yet at its specified value, one entry each, in sequence</source>
         <translation>Trägt jede Verschraubung dieser Art, die nicht auf ihrem vorgegebenen Wert steht, einzeln ein, der Reihenfolge nach</translation>
     </message>
     <message>
@@ -10117,7 +10101,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Ölwannenflansch bearbeitet…</translation>
     </message>
     <message>
-        <source>What was done to the pan rail? Every gap falls.</source>
+        <source>What was done to the pan rail? All gaps must be read again.</source>
         <translation>Was wurde am Ölwannenflansch getan? Jedes Spaltmaß entfällt.</translation>
     </message>
     <message>
@@ -10525,7 +10509,7 @@ fixiert</translation>
         <translation>ohne</translation>
     </message>
     <message>
-        <source>&amp;Take the plan over</source>
+        <source>&amp;Use the plan</source>
         <translation>&amp;Plan übernehmen</translation>
     </message>
     <message>
@@ -10553,7 +10537,7 @@ fixiert</translation>
         <translation>Wird geplant …</translation>
     </message>
     <message>
-        <source>Enters the stacks of the plan as built; lay them on as drawn.</source>
+        <source>Records the stacks of the plan as built; lay them on as drawn.</source>
         <translation>Trägt die Stapel des Plans als aufgebaut ein; wie gezeichnet auflegen.</translation>
     </message>
     <message>
@@ -10625,7 +10609,7 @@ fixiert</translation>
         <translation>Beiseitelegen</translation>
     </message>
     <message>
-        <source>Which shim shall the plan do without?</source>
+        <source>Which shim should the plan do without?</source>
         <translation>Ohne welche Distanzscheibe soll der Plan auskommen?</translation>
     </message>
     <message>
@@ -10656,7 +10640,7 @@ fixiert</translation>
         <translation>Die Motorbauform an der Station Motor festlegen: der Ölwannenflansch wird danach gezeichnet.</translation>
     </message>
     <message>
-        <source>Lay the straightedge across both pan rails, read the gap down to each washer, and type it: 57.5 thou, .0575, 1.46 mm, or the leaves in one slot, 22+23+12.5 thou. Two passes or more. Enter the kit, measure its shims, take the plan over, build the stacks, and recheck each: rocks, drags or loose.</source>
+        <source>Lay the straightedge across both pan rails, read the gap down to each washer, and type it: 57.5 thou, .0575, 1.46 mm, or the leaves in one slot, 22+23+12.5 thou. Two passes or more. Enter the kit, measure its shims, use the plan, build the stacks, and recheck each: rocks, drags or loose.</source>
         <translation>Das Haarlineal über beide Ölwannenflansche legen, das Spaltmaß bis zu jeder Unterlegscheibe messen und eingeben: 57.5 thou, .0575, 1.46 mm oder die Blätter der Fühlerlehre in einem Spalt, 22+23+12.5 thou. Zwei Durchgänge oder mehr. Den Satz eintragen, seine Distanzscheiben messen, den Plan übernehmen, die Stapel aufbauen und jeden nachprüfen: kippelt, saugt oder lose.</translation>
     </message>
     <message>
@@ -10865,7 +10849,7 @@ fixiert</translation>
         <translation>Von Person zu Person</translation>
     </message>
     <message>
-        <source>All of it</source>
+        <source>Total</source>
         <translation>Insgesamt</translation>
     </message>
     <message>
@@ -11075,7 +11059,7 @@ fixiert</translation>
         <translation>Runden: %1, Ergebnisse: %2</translation>
     </message>
     <message>
-        <source>No verify round was made yet. Rounds are made at the fasteners station.</source>
+        <source>No verify round has been made yet. Rounds are made at the fasteners station.</source>
         <translation>Noch wurde keine Prüfrunde gemacht. Runden werden an der Station Schrauben gemacht.</translation>
     </message>
     <message>
@@ -11338,7 +11322,7 @@ Je Datei das Aufbauprotokoll eines Motors.
 Freie Software unter der GNU General Public License, Version 3 oder später. Ohne jede Gewährleistung.</translation>
     </message>
     <message>
-        <source>Who works on it</source>
+        <source>Who is working</source>
         <translation>Wer daran arbeitet</translation>
     </message>
     <message>
@@ -11385,7 +11369,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Ein neuer Aufbau beginnt, wenn der vorige abgezeichnet ist: zuerst Aufbau %1 beenden und abzeichnen.</translation>
     </message>
     <message>
-        <source>Why is this engine built anew? Build %1 stays readable beside it: Shop ▸ Compare builds.</source>
+        <source>Why is this engine built again? Build %1 stays readable beside it: Shop ▸ Compare builds.</source>
         <translation>Warum wird dieser Motor neu aufgebaut? Aufbau %1 bleibt daneben lesbar: Werkstatt ▸ Aufbauten vergleichen.</translation>
     </message>
     <message>
@@ -11393,7 +11377,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Blatt der Unterschiede</translation>
     </message>
     <message>
-        <source>Hand-over folder (it is made anew)</source>
+        <source>Hand-over folder (a new one is made)</source>
         <translation>Übergabeordner (er wird neu angelegt)</translation>
     </message>
     <message>
@@ -11445,7 +11429,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>&amp;Übergabeordner…</translation>
     </message>
     <message>
-        <source>It holds the very entries that this record has.</source>
+        <source>Both files hold the same entries.</source>
         <translation>Sie enthält genau die Einträge dieses Protokolls.</translation>
     </message>
     <message>
@@ -11517,7 +11501,7 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>%1 besteht schon. Die früher gemachten Seiten ersetzen?</translation>
     </message>
     <message>
-        <source>Folder for the tables (it is made anew)</source>
+        <source>Folder for the tables (a new one is made)</source>
         <translation>Ordner für die Tabellen (er wird neu angelegt)</translation>
     </message>
     <message>
@@ -11666,6 +11650,17 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     </message>
 </context>
 <context>
+    <name>caprail::OptionalField</name>
+    <message>
+        <source>Part&apos;s temperature</source>
+        <translation>Temperatur des Teils</translation>
+    </message>
+    <message>
+        <source>if it was measured: 21 °C, 70 °F</source>
+        <translation>wenn gemessen: 21 °C, 70 °F</translation>
+    </message>
+</context>
+<context>
     <name>caprail::PickupSectionView</name>
     <message>
         <source>Section through pan, plate and pickup</source>
@@ -11717,7 +11712,7 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
         <translation>Anderes Teil eingebaut: %1…</translation>
     </message>
     <message>
-        <source>What was measured with the one before falls.</source>
+        <source>What was measured with the old one must be measured again.</source>
         <translation>Was mit dem vorigen gemessen wurde, entfällt.</translation>
     </message>
     <message>
@@ -11739,14 +11734,6 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>%1, reading %2 of %3</source>
         <translation>%1, Ablesung %2 von %3</translation>
-    </message>
-    <message>
-        <source>Part&apos;s temperature</source>
-        <translation>Temperatur des Teils</translation>
-    </message>
-    <message>
-        <source>if it was measured: 21 °C, 70 °F</source>
-        <translation>wenn gemessen: 21 °C, 70 °F</translation>
     </message>
 </context>
 <context>
@@ -12100,7 +12087,7 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
 <context>
     <name>caprail::ShopModel</name>
     <message>
-        <source>Files that are no records</source>
+        <source>Files that are not records</source>
         <translation>Dateien, die keine Protokolle sind</translation>
     </message>
     <message>
@@ -12119,7 +12106,7 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
 <context>
     <name>caprail::ShopWatcher</name>
     <message>
-        <source>What is read cannot be kept in %1: at the next start every record is read anew.</source>
+        <source>What is read cannot be kept in %1: at the next start every record is read again.</source>
         <translation>Was gelesen wird, lässt sich in %1 nicht aufbewahren: beim nächsten Start wird jedes Protokoll neu gelesen.</translation>
     </message>
 </context>
@@ -12142,7 +12129,7 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
         <translation>Probemontage freigegeben</translation>
     </message>
     <message>
-        <source>Closing open</source>
+        <source>Ready to close</source>
         <translation>Schließen freigegeben</translation>
     </message>
     <message>
@@ -12559,7 +12546,7 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
 <context>
     <name>caprail::TrialFitWay</name>
     <message>
-        <source>Girdle lies so</source>
+        <source>Girdle lies like this</source>
         <translation>So liegt die Platte</translation>
     </message>
     <message>

@@ -74,8 +74,9 @@ TEST(AttackPipes, are_imported_to_their_end_or_not_at_all) {
     for (const std::string& nothing : {std::string(), std::string("\n\n \n")}) {
         const std::string record = fresh();
         const Answer answer = caprail({"import", "-", record}, nothing);
-        count.held(answer.exitCode == 2 && answer.says("not one entry") && !std::filesystem::exists(record), "nothing",
-                   answer);
+        count.held(answer.exitCode == 2 && answer.says("does not hold a single entry") &&
+                       !std::filesystem::exists(record),
+                   "nothing", answer);
         const Pipe pipe(folder / "pipe", nothing, 10);
         const Answer piped = caprail({"import", pipe.path(), record});
         count.held(piped.exitCode == 2 && !std::filesystem::exists(record), "an empty pipe", piped);

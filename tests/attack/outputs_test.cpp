@@ -218,7 +218,7 @@ TEST(AttackOutputs, of_a_shop_whose_cache_cannot_be_made_are_the_same_list) {
     const Folder folder;
     std::filesystem::create_directory(folder / "shop");
     makeRecord(folder / "shop/a.caprail", "closed");
-    write(folder / "file", "no folder");
+    write(folder / "file", "not a folder");
     const Answer kept = run({{"shop", folder / "shop", "--list"}, {}, {"XDG_CACHE_HOME=" + folder / "cache"}});
     ASSERT_EQ(kept.exitCode, 0) << kept.err;
     for (const char* const cache : {"file", "file/in/it", "/dev/null", "/proc/nowhere"}) {
@@ -260,7 +260,7 @@ TEST(AttackOutputs, draw_no_drawing_whatever_a_photo_or_a_logo_calls_itself) {
             count.held(sheet.exitCode == 0, std::string(type) + " that draws " + href, sheet);
             write(base + ".png", drawing);
             const Answer logo = caprail({"sheet", base + ".caprail", base + "-2.pdf", "--logo", base + ".png"});
-            count.held(logo.exitCode == 2 && logo.says("no JPEG, PNG, WebP or HEIF"), "a logo that draws " + href,
+            count.held(logo.exitCode == 2 && logo.says("not a JPEG, PNG, WebP or HEIF"), "a logo that draws " + href,
                        logo);
         }
     }

@@ -80,7 +80,7 @@ TEST_F(ShopCli, lists_the_records_of_a_folder_for_people_and_for_programs) {
 TEST_F(ShopCli, says_why_a_folder_cannot_be_listed) {
     const Answer answer = caprail({"shop", at("nowhere")});
     EXPECT_EQ(answer.exitCode, 2);
-    EXPECT_THAT(answer.err, HasSubstr("no folder that can be read"));
+    EXPECT_THAT(answer.err, HasSubstr("not a folder that can be read"));
     EXPECT_EQ(caprail({"shop"}).exitCode, 64);
 }
 

@@ -157,7 +157,7 @@ void Chart::paintEvent(QPaintEvent* event) {
     painter.setRenderHint(QPainter::Antialiasing);
     if (m_text.points.empty()) {
         painter.setPen(look.quiet);
-        painter.drawText(rect(), Qt::AlignCenter, tr("What is read is drawn here."));
+        painter.drawText(rect(), Qt::AlignCenter, tr("Readings are drawn here."));
     }
     if (m_current) {
         painter.setPen(QPen(look.accent, 2));

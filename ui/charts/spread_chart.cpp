@@ -74,7 +74,7 @@ private:
                             textOf(format(reading.what.value(), m_units)) + QStringLiteral(", ") +
                             SpreadChartText::tr("pass %1").arg(reading.what.pass);
             if (!isCurrent) {
-                words += QStringLiteral(", ") + SpreadChartText::tr("no longer stands");
+                words += QStringLiteral(", ") + SpreadChartText::tr("no longer counts");
             }
             words += QStringLiteral("\n") + whoWithWhatWhen(reading.person, reading.what.instrument, reading.time);
             m_text.points.push_back({{x, y}, textOf(code(position)), words, reading.entry});
@@ -116,7 +116,7 @@ private:
                         side == Side::left ? SpreadChartText::tr("left") : SpreadChartText::tr("right"));
             current->setData(clouds[1].x, clouds[1].y);
             QCPGraph* outdated =
-                markers(m_plot, sideMarker(side, false, colour, size), SpreadChartText::tr("no longer stands"));
+                markers(m_plot, sideMarker(side, false, colour, size), SpreadChartText::tr("no longer counts"));
             outdated->setData(clouds[0].x, clouds[0].y);
             // Hollow says the same on either side: it stands in the legend once.
             if (clouds[0].x.isEmpty() || isOutdatedNamed) {
@@ -174,7 +174,7 @@ private:
                               .arg(*m_caps.begin())
                               .arg(*m_caps.rbegin())};
         if (m_outdated > 0) {
-            parts << SpreadChartText::tr("%1 of them no longer stand.").arg(m_outdated);
+            parts << SpreadChartText::tr("%1 of them no longer count.").arg(m_outdated);
         }
         if (m_isThinned) {
             parts << SpreadChartText::tr("Of each position the last %1 are drawn.").arg(mostPoints);

@@ -116,9 +116,9 @@ void BuildsDialog::compare() {
         return;
     }
     const auto tables = differenceTables(*m_comparison, m_session.units());
-    m_words->setText(tables.empty() ? tr("Neither build holds anything that could be compared yet.")
+    m_words->setText(tables.empty() ? tr("There is nothing to compare yet: neither build holds a measured value.")
                                     : tr("± U is the expanded uncertainty of the difference. A difference within it is "
-                                         "no measured change. Wear is positive where metal went."));
+                                         "not a measured change. Positive is worn."));
     qsizetype count = 1;
     for (const DifferenceTable& table : tables) {
         count = std::max(count, table.heads.size());

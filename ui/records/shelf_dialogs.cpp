@@ -82,7 +82,7 @@ AddFromShelfDialog::AddFromShelfDialog(RecordSession& session, const Shelf& shel
     setWindowTitle(tr("Add from the shop"));
     resize(640, 480);
     m_problem->setWordWrap(true);
-    m_problem->setText(tr("Ticked ones are copied into this record, which then stands alone."));
+    m_problem->setText(tr("Ticked ones are copied into this record, which is then complete by itself."));
     std::vector<ShelfLine> lines;
     std::size_t offered = 0;
     const auto offer = [&](ShelfLine line, std::vector<Body> entries, bool isTicked) {

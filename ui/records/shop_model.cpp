@@ -184,7 +184,7 @@ bool ShopModel::passes(const ShopRow& row) const {
 
 QString ShopModel::groupOf(const ShopRow& row) const {
     if (!isRecord(row.reading)) {
-        return tr("Files that are no records");
+        return tr("Files that are not records");
     }
     if (m_grouping == ShopGrouping::state) {
         return qtText(signedWord(row.summary.state));

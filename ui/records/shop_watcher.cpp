@@ -96,7 +96,7 @@ bool ShopWatcher::Shared::serve(const std::string& cache, const QString& problem
 void ShopWatcher::Shared::run() {
     // An index that fails twice in its place is kept for this window alone.
     const QTemporaryDir own;
-    const QString notKept = tr("What is read cannot be kept in %1: at the next start every record is read anew.")
+    const QString notKept = tr("What is read cannot be kept in %1: at the next start every record is read again.")
                                 .arg(QString::fromStdString(cacheFolder));
     for (const auto& [cache, problem] : {std::pair(cacheFolder, QString()), std::pair(cacheFolder, QString()),
                                          std::pair(own.path().toStdString(), notKept)}) {

@@ -46,7 +46,7 @@ QComboBox* choice(const QString& name, const QStringList& words) {
 
 ShopWindow::ShopWindow(QWidget* parent)
     : QMainWindow(parent), m_model(new ShopModel(this)), m_table(new ShopTable), m_search(new QLineEdit),
-      m_state(choice(tr("State"), {tr("Any state"), tr("Measuring"), tr("Trial fit open"), tr("Closing open"),
+      m_state(choice(tr("State"), {tr("Any state"), tr("Measuring"), tr("Trial fit open"), tr("Ready to close"),
                                    tr("Signed off"), tr("Out, stale or moved"), tr("No record that can be read")})),
       m_due(choice(tr("Calibration"), {tr("Any calibration"), tr("Overdue"), tr("Due within 30 days")})),
       m_person(choice(tr("Person"), {tr("Anyone")})),

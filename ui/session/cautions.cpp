@@ -27,9 +27,10 @@ QString shown(Caution caution) {
     case Caution::wrench:
         return CautionsText::tr("Pull a torque wrench, never push it, and wear eye protection.");
     case Caution::counted:
-        return CautionsText::tr("Count the shims out and count them in again: one that drops into the engine ends it.");
+        return CautionsText::tr("Count the shims out and back in: one left inside can destroy the engine. Their edges "
+                                "cut.");
     case Caution::sealant:
-        return CautionsText::tr("Solvents and sealants need moving air and gloves.");
+        return CautionsText::tr("Use gloves and fresh air with solvents and sealants.");
     case Caution::yielded:
         break;
     }

@@ -38,7 +38,7 @@ QByteArray pictureFormat(const QByteArray& bytes) {
 Result<QImage> readPicture(const QByteArray& bytes, const WantedSize& wanted) {
     const QByteArray format = pictureFormat(bytes);
     if (format.isEmpty()) {
-        return refuse(Core::say("it is no JPEG, PNG, WebP or HEIF picture"));
+        return refuse(Core::say("it is not a JPEG, PNG, WebP or HEIF picture"));
     }
     QBuffer buffer;
     buffer.setData(bytes);

@@ -18,7 +18,7 @@ using WantedSize = std::function<QSize(QSize)>;
 /// The one way in which pictures that come from outside are read, photos and logos alike: only the four formats above,
 /// by that format's reader alone, turned upright as the camera says. With `wanted` it is read at that size, which costs
 /// less than to scale it. Refuses what is no such picture and what has more than 200 million pixels; the sentence
-/// begins in the middle, for one who says which ("it is no JPEG, PNG, WebP or HEIF picture").
+/// begins in the middle, for one who says which ("it is not a JPEG, PNG, WebP or HEIF picture").
 Result<QImage> readPicture(const QByteArray& bytes, const WantedSize& wanted = {});
 
 } // namespace caprail

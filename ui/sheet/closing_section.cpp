@@ -105,9 +105,9 @@ void sealSection(const Writing& w) {
     w.flow.values({{Sheet::tr("In full (SHA-256 chain)"), text(toHex(seal))}}, 1);
     w.flow.paragraph(
         Sheet::tr("Every entry of the record carries a hash over itself and over all entries before it; the seal is "
-                  "the last of them. The short form printed here fits the record that this sheet was made from, and no "
-                  "altered one: whoever changes, drops or reorders an entry gets another seal. “caprail check” shows "
-                  "the seal of a file, to be compared with this page."));
+                  "the last of them. The short form printed here matches only the record that this sheet was made "
+                  "from: whoever changes, drops or reorders an entry gets another seal. “caprail check” shows the seal "
+                  "of a file, to be compared with this page."));
     w.flow.paragraph(
         Sheet::tr("What it does not prove: that what was entered is true, that the clock was right, or who "
                   "sat at the keyboard. A file by itself can be rewritten as a whole with new seals; only "

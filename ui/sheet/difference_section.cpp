@@ -22,7 +22,7 @@ void differenceSection(const Writing& w, const BuildComparison& comparison) {
     w.flow.values({{Sheet::tr("Then"), buildLine(comparison.then)}, {Sheet::tr("Now"), buildLine(comparison.now)}}, 1);
     const auto tables = differenceTables(comparison, w.units());
     if (tables.empty()) {
-        w.flow.paragraph(Sheet::tr("Neither build holds anything that could be compared yet."));
+        w.flow.paragraph(Sheet::tr("There is nothing to compare yet: neither build holds a measured value."));
     }
     for (const DifferenceTable& one : tables) {
         w.flow.heading(one.title);

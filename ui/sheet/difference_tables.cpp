@@ -44,7 +44,7 @@ QStringList thenNowHeads(const QString& first, const Units& units) {
 
 QString uncertaintyRemark() {
     return Sheet::tr("± U is the expanded uncertainty of the difference, from those of both measurements. A difference "
-                     "within it is no measured change.");
+                     "within it is not a measured change.");
 }
 
 DifferenceTable clearances(const BuildComparison& c, const Units& units) {
@@ -61,8 +61,8 @@ DifferenceTable clearances(const BuildComparison& c, const Units& units) {
 
 DifferenceTable wear(const BuildComparison& c, const Units& units) {
     DifferenceTable table{Sheet::tr("Journals, bores and shells"),
-                          Sheet::tr("Means of the diameters. Wear is positive where metal went: a journal became "
-                                    "smaller, a bore larger. With other shells in, a bore tells of the shells."),
+                          Sheet::tr("Means of the diameters. Positive is worn: a journal became smaller, a bore "
+                                    "larger. If the shells were changed, the bore includes the new shells."),
                           {Sheet::tr("Bearing"), inUnit(Sheet::tr("Journal then"), units), Sheet::tr("now"),
                            Sheet::tr("wear"), inUnit(Sheet::tr("Bore then"), units), Sheet::tr("now"),
                            Sheet::tr("wear"), Sheet::tr("Shells then"), Sheet::tr("now")},

@@ -108,9 +108,8 @@ void Document::paintFoot(QPainter& painter, int index) const {
     TextBlock(Sheet::tr("Page %1 of %2").arg(index + 1).arg(pages()), m_type.small, width * 0.3, Qt::AlignRight)
         .paint(painter, {m_type.margin + width * 0.7, y + points(3)}, m_type.ink);
     const qreal second = y + points(3) + first.height();
-    TextBlock(
-        Sheet::tr("The seal fits this record and no altered one. It does not prove that what was entered is true."),
-        m_type.small, width * 0.66)
+    TextBlock(Sheet::tr("This seal matches only this exact record. It does not prove that what was entered is true."),
+              m_type.small, width * 0.66)
         .paint(painter, {m_type.margin, second}, m_type.quiet);
     const QString times = Sheet::tr("Times: %1").arg(m_times);
     TextBlock(QFontMetricsF(m_type.small).elidedText(times, Qt::ElideRight, width * 0.33), m_type.small, width * 0.34,

@@ -82,7 +82,7 @@ void struckSection(const Writing& w) {
     if (!table.rows.empty()) {
         w.flow.heading(Sheet::tr("Struck entries"));
         w.flow.introduction(
-            Sheet::tr("Withdrawn by a person, with a reason. They count for nothing above and stay readable."));
+            Sheet::tr("Withdrawn by a person, with a reason. Not counted anywhere above; kept readable."));
         w.flow.table(table);
     }
 }
@@ -95,7 +95,7 @@ void instrumentsSection(const Writing& w) {
     SheetTable table{{{Sheet::tr("Instrument")},
                       {Sheet::tr("Type")},
                       {Sheet::tr("Maker, serial number")},
-                      rightColumn(Sheet::tr("Limit of error, range")),
+                      rightColumn(Sheet::tr("Accuracy, range")),
                       {Sheet::tr("Calibrated")},
                       {Sheet::tr("Due")}},
                      {}};

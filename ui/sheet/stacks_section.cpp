@@ -92,7 +92,7 @@ QString countOfShims(const Facts& facts) {
     const auto inStack =
         std::ranges::count_if(facts.shims, [](const auto& one) { return one.second.inStackAt.has_value(); });
     const auto aside = std::ranges::count_if(facts.shims, [](const auto& one) { return one.second.isSetAside; });
-    return Sheet::tr("The kit holds %1 shims: %2 in stacks, %3 set aside, %4 free.")
+    return Sheet::tr("The kit has %1 shims: %2 in stacks, %3 set aside, %4 free.")
         .arg(facts.shims.size())
         .arg(inStack)
         .arg(aside)
@@ -105,7 +105,7 @@ QString goodFlushness(const Writing& w) {
     const BandFact* band = w.facts().bandNamed(bands::twist);
     QStringList words{band != nullptr && f.twist
                           ? Sheet::tr("Twist is in its band: %1.").arg(bandText(*band, w.units()))
-                          : Sheet::tr("Worked out from every stack as it stands."),
+                          : Sheet::tr("Worked out from every stack as built."),
                       text(f.sentence)};
     words.removeAll(QString());
     return words.join(QLatin1Char(' '));
@@ -243,7 +243,7 @@ void flushnessSection(const Writing& w) {
     if (const Check* check = w.assessment().find("flushness"); check != nullptr) {
         w.flow.stateLine(check->state, check->isGood() ? goodFlushness(w) : capitalised(text(check->sentence)));
     }
-    w.flow.remark(Sheet::tr("Heights are over the bolted span, positive where the girdle would lie low. Twist is what "
+    w.flow.remark(Sheet::tr("Heights are over the bolted span. Positive: the girdle sits low there. Twist is what "
                             "bends a block; offset, pitch and roll move the plate as a whole."));
 }
 

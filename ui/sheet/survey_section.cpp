@@ -19,7 +19,7 @@ QString currentText(const GapResult& gap, const Units& units) {
 SheetTable gapsTable(const Writing& w) {
     const Units& units = w.units();
     SheetTable table{{{Sheet::tr("Position")},
-                      {inUnit(Sheet::tr("Readings that stand"), units)},
+                      {inUnit(Sheet::tr("Counted readings"), units)},
                       rightColumn(Sheet::tr("Mean")),
                       rightColumn(Sheet::tr("Range")),
                       rightColumn(Sheet::tr("Std. deviation")),
@@ -70,9 +70,9 @@ void surveySection(const Writing& w) {
           survey.pooledStandardDeviation ? text(formatSpread(*survey.pooledStandardDeviation, units)) : none()}},
         4);
     w.flow.table(gapsTable(w));
-    w.flow.remark(Sheet::tr("The accepted gap is the median of the readings that stand, once %1 of them agree within "
-                            "%2. Outdated readings were made before a fastener of the cap moved or a part was changed; "
-                            "they no longer count. A wide spread from place to place is normal and no error.")
+    w.flow.remark(Sheet::tr("The accepted gap is the median of the counted readings (at least %1, within %2). Outdated "
+                            "readings were made before a fastener of the cap moved or a part was changed; they no "
+                            "longer count. Large differences between positions are normal.")
                       .arg(w.facts().rules.minimumPasses)
                       .arg(text(format(w.facts().rules.repeatLimit, units))));
 }

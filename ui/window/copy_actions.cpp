@@ -20,7 +20,7 @@ namespace {
 /// What would be another after the restore, in a sentence.
 QString difference(const LedgerComparison& compared) {
     if (compared.isSame()) {
-        return MainWindow::tr("It holds the very entries that this record has.");
+        return MainWindow::tr("Both files hold the same entries.");
     }
     if (compared.common == 0) {
         return MainWindow::tr("It is the record of another build: it has no entry in common with this one.");

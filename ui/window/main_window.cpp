@@ -77,7 +77,7 @@ MainWindow::MainWindow()
     restoreGeometry(QSettings().value("window/geometry").toByteArray());
     fitToScreen(*this);
     KeyRule::install();
-    m_person->setAccessibleName(tr("Who works on it"));
+    m_person->setAccessibleName(tr("Who is working"));
     setTip(m_person, tr("Every entry carries this name"));
     statusBar()->addWidget(m_lastStored, 1);
     statusBar()->addPermanentWidget(m_person);

@@ -147,7 +147,7 @@ void MainWindow::previewSheet() {
 
 void MainWindow::exportTables() {
     const QString folder =
-        QFileDialog::getSaveFileName(this, tr("Folder for the tables (it is made anew)"),
+        QFileDialog::getSaveFileName(this, tr("Folder for the tables (a new one is made)"),
                                      beside(*m_session, tr("-tables")), {}, nullptr, QFileDialog::DontConfirmOverwrite);
     if (folder.isEmpty()) {
         return;

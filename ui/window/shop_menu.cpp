@@ -46,7 +46,7 @@ void beginBuild(MainWindow& window) {
     }
     const auto why = askText(
         &window, MainWindow::tr("New build"),
-        MainWindow::tr("Why is this engine built anew? Build %1 stays readable beside it: Shop ▸ Compare builds.")
+        MainWindow::tr("Why is this engine built again? Build %1 stays readable beside it: Shop ▸ Compare builds.")
             .arg(session.facts().build));
     if (why) {
         session.appendAndSay(BuildBegun{session.facts().build + 1, why->trimmed().toStdString()});
@@ -86,7 +86,7 @@ void addFromShelf(MainWindow& window) {
 void handOverFolder(MainWindow& window) {
     RecordSession& session = *window.session();
     const QFileInfo file(session.path());
-    const QString folder = QFileDialog::getSaveFileName(&window, MainWindow::tr("Hand-over folder (it is made anew)"),
+    const QString folder = QFileDialog::getSaveFileName(&window, MainWindow::tr("Hand-over folder (a new one is made)"),
                                                         file.path() + QLatin1Char('/') + file.completeBaseName() +
                                                             MainWindow::tr("-hand-over"),
                                                         {}, nullptr, QFileDialog::DontConfirmOverwrite);

@@ -185,8 +185,8 @@ Result<std::string> readShortForm(const std::string& typed) {
         }
     }
     if (digits.size() != 20 && digits.size() != 64) {
-        return refuse(Core::say("“%1” is no seal: type the five groups of four digits as they stand on the sheet, like "
-                                "3f2a-91c0-77de-0b15-a4c2.",
+        return refuse(Core::say("“%1” is not a seal: type the five groups of four digits as they stand on the sheet, "
+                                "like 3f2a-91c0-77de-0b15-a4c2.",
                                 typed.substr(0, 100)));
     }
     return digits;

@@ -19,8 +19,8 @@ constexpr off_t spareForJournal = off_t{1024} * 1024;
 constexpr off_t largestLock = off_t{16} * 1024;
 
 Result<void> refuseSpecial(const std::string& path) {
-    return refuse(Core::say("%1 is no plain file (it is a link, a folder, a pipe, a socket or a device), and a record "
-                            "needs that name: move it away, then try again.",
+    return refuse(Core::say("%1 is not a plain file (it is a link, a folder, a pipe, a socket or a device), and a "
+                            "record needs that name: move it away, then try again.",
                             inQuotes(path)));
 }
 

@@ -45,7 +45,7 @@ Result<void> checkText(std::string_view text) {
         return refuse(Core::say("holds a text longer than %1 KiB: shorten it", largestText / 1024));
     }
     if (!isPlainUtf8(text)) {
-        return refuse(Core::say("holds a text that is not plain UTF-8: type it anew"));
+        return refuse(Core::say("holds a text that is not plain UTF-8: type it again"));
     }
     return {};
 }
@@ -276,7 +276,7 @@ Result<void> readEntry(const EntryRow& row, Entry& entry) {
     };
     const auto time = parseUtcTime(row.time);
     if (!time || row.time.size() != 24) { // only the form with milliseconds is written, so that bytes fit the seal
-        return about(Core::say("“%1” is no moment as a record writes it.", row.time.substr(0, 40)));
+        return about(Core::say("“%1” is not a moment as a record writes it.", row.time.substr(0, 40)));
     }
     if (auto good = checkText(row.person); !good) {
         return about(Core::say("its person %1.", good.error().sentence));

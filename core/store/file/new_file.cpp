@@ -283,7 +283,7 @@ Result<void> addTo(const std::string& unfinished, std::string_view bytes) {
 Result<void> replaceFile(const std::string& path, const Fill& fill) {
     struct stat old {};
     if (::lstat(path.c_str(), &old) != 0 || !S_ISREG(old.st_mode)) {
-        return refuse(Core::say("%1 is no file that could be replaced: choose another name.", inQuotes(path)));
+        return refuse(Core::say("%1 is not a file that can be replaced: choose another name.", inQuotes(path)));
     }
     const auto mode = FileMode::like(path);
     if (!mode) {

@@ -56,11 +56,11 @@ Result<void> judgeOutputPath(const std::string& path, OutputSort sort, const std
         return {};
     }
     return refuse(sort == OutputSort::sheet
-                      ? Core::say("At %1 stands something that is neither a PDF nor a PNG, and it is not written over: "
-                                  "choose another name.",
+                      ? Core::say("At %1 there is something that is neither a PDF nor a PNG, and it is not written "
+                                  "over: choose another name.",
                                   inQuotes(path))
-                      : Core::say("At %1 stands something that is no table and no text, and it is not written over: "
-                                  "choose another name.",
+                      : Core::say("At %1 there is something that is neither a table nor a text, and it is not written "
+                                  "over: choose another name.",
                                   inQuotes(path)));
 }
 

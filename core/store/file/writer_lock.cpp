@@ -25,8 +25,8 @@ Result<WriterLock> WriterLock::take(const std::string& path) {
     if (!isPlainUtf8(path)) {
         // The lock's name would be another one than the file's.
         return refuse(
-            Core::say("%1 can only be read: its name or its folder's holds bytes that are no text (not UTF-8). "
-                      "Rename it to write to it.",
+            Core::say("%1 can only be read: its name or its folder's holds bytes that are not text (not UTF-8). Rename "
+                      "it to write to it.",
                       inQuotes(path)));
     }
     if (auto plain = lookAtLock(lockPath(path)); !plain) { // QLockFile opens and reads whatever lies there

@@ -24,13 +24,13 @@ HeaderFinding judgeHeader(std::string_view header, std::uint64_t size, const std
     const std::string file = inQuotes(path);
     constexpr std::string_view magic("SQLite format 3\0", 16);
     if (header.empty()) {
-        return {FileKind::notARecord, Core::say("%1 is empty: it is no build record.", file), 0};
+        return {FileKind::notARecord, Core::say("%1 is empty: it is not a build record.", file), 0};
     }
     if (header.size() < headerSize) {
         const bool begins = header.size() >= magic.size() && header.starts_with(magic);
         return {begins ? FileKind::damagedRecord : FileKind::notARecord,
                 begins ? Core::say("%1 breaks off within its first 100 bytes: look for a copy of it.", file)
-                       : Core::say("%1 is no build record: choose a file that ends in .caprail.", file),
+                       : Core::say("%1 is not a build record: choose a file that ends in .caprail.", file),
                 0};
     }
     const bool ours = bigEndian(header, 68) == applicationId;
@@ -39,7 +39,7 @@ HeaderFinding judgeHeader(std::string_view header, std::uint64_t size, const std
                 ours ? Core::say("%1 is damaged in its first bytes: salvage what can be read into a new file (caprail "
                                  "salvage FILE OUT).",
                                  file)
-                     : Core::say("%1 is no build record: choose a file that ends in .caprail.", file),
+                     : Core::say("%1 is not a build record: choose a file that ends in .caprail.", file),
                 0};
     }
     if (!ours) {
@@ -108,7 +108,7 @@ Result<std::string> resolveRecord(const std::string& path) {
     }
     std::error_code error;
     if (!std::filesystem::is_regular_file(real.data(), error)) {
-        return refuse(Core::say("%1 is no plain file: choose a file that ends in .caprail.", inQuotes(path)));
+        return refuse(Core::say("%1 is not a plain file: choose a file that ends in .caprail.", inQuotes(path)));
     }
     return std::string(real.data());
 }

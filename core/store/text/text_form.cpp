@@ -128,7 +128,7 @@ Result<Imported> importInto(Database& database, LineReader& text, const std::str
         const auto first = line.find_first_not_of(" \t\r");
         if (first == std::string_view::npos) {
             if (++empty > mostEmptyLines) {
-                return refuse(at() + Core::say("there are more than a million empty lines: this is no ledger."));
+                return refuse(at() + Core::say("there are more than a million empty lines: this is not a ledger."));
             }
             continue;
         }
@@ -138,7 +138,7 @@ Result<Imported> importInto(Database& database, LineReader& text, const std::str
         }
     }
     if (importer.imported().entries == 0) {
-        return refuse(Core::say("%1 holds not one entry: name the text of a ledger.", inQuotes(textPath)));
+        return refuse(Core::say("%1 does not hold a single entry: name the text of a ledger.", inQuotes(textPath)));
     }
     auto done = database.run("COMMIT");
     return done ? Result<Imported>(importer.imported()) : tl::unexpected(done.error());

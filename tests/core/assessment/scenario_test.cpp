@@ -104,7 +104,7 @@ TEST(Scenario, a_fastener_that_moves_locks_the_gate_with_exactly_what_it_spoiled
 
     // The bearing had not the clamp that it should when its bore was read: a person answers for it, with a reason.
     EXPECT_EQ(bench.stateOf("main-clearance:main-2"), CheckState::stale);
-    EXPECT_THAT(bench.refusal(JudgedAgain{"main-clearance:main-2", "  "}), HasSubstr("without a reason"));
+    EXPECT_THAT(bench.refusal(JudgedAgain{"main-clearance:main-2", "  "}), HasSubstr("a reason is required"));
     bench.make(JudgedAgain{"main-clearance:main-2", "the predicted drop is less than the band leaves"});
     EXPECT_EQ(bench.stateOf("main-clearance:main-2"), CheckState::good);
     ASSERT_FALSE(bench.facts.deviations.empty());
@@ -218,7 +218,7 @@ TEST(Scenario, what_a_movement_spoiled_cannot_be_judged_again) {
     bench.make(FastenerLoosened{main2R, "stud looked at"});
     EXPECT_THAT(bench.refusal(JudgedAgain{"gap:2R", "it looks fine"}), HasSubstr("Measure it again"));
     EXPECT_THAT(bench.refusal(JudgedAgain{"recheck:2R", "it looks fine"}), HasSubstr("Measure it again"));
-    EXPECT_THAT(bench.refusal(JudgedAgain{"gap:1R", "it is good"}), HasSubstr("no stale check"));
+    EXPECT_THAT(bench.refusal(JudgedAgain{"gap:1R", "it is good"}), HasSubstr("not a stale check"));
 }
 
 TEST(Scenario, another_part_makes_stale_what_was_measured_with_the_earlier_one) {

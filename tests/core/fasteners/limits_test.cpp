@@ -71,7 +71,7 @@ TEST(FastenerLimits, of_a_preload_and_its_torque_are_those_that_their_refusals_n
     isFrom(0.01, 1.0, 0.0001, "outside 0.01 to 1",
            [&](double mu) { return withFriction({0.12, mu, millimetres(7)}); });
     EXPECT_EQ(answer(withFriction({0.12, 0.12, step})), "taken");
-    EXPECT_THAT(answer(withFriction({0.12, 0.12, Length()})), HasSubstr("more than nothing"));
+    EXPECT_THAT(answer(withFriction({0.12, 0.12, Length()})), HasSubstr("above zero"));
     isFrom(0.0, 0.9, 0.001, "outside 0 to 90 %", [&](double scatter) {
         return shareOfProof(newtons(10'000), thread, Grade::of(StandardGrade::sae8), scatter, inchesHere);
     });
@@ -82,7 +82,7 @@ TEST(FastenerLimits, of_a_wrench_are_those_that_its_refusals_name) {
     const auto lever = [](Length wrench, Length offset, Angle angle) {
         return wrenchSetting(poundFeet(70), {wrench, offset, angle}, inchesHere);
     };
-    isFrom(step, longest, step, "no more than 5 m", [&](Length l) { return lever(l, Length(), Angle()); });
+    isFrom(step, longest, step, "at most 5 m", [&](Length l) { return lever(l, Length(), Angle()); });
     isFrom(Length(), longest, step, "negative or above 5 m", [&](Length l) { return lever(inches(16), l, Angle()); });
     isFrom(Angle(), degrees(180), Angle(1), "between 0°",
            [&](Angle angle) { return lever(inches(16), inches(1), angle); });
@@ -135,5 +135,5 @@ TEST(FastenerLimits, of_steps_are_one_to_ten_and_more_than_nothing) {
     EXPECT_THAT(answer(equalSteps(poundFeet(70), 0)), HasSubstr("1 to 10 steps"));
     EXPECT_THAT(answer(equalSteps(poundFeet(70), 11)), HasSubstr("1 to 10 steps"));
     EXPECT_EQ(answer(equalSteps(millinewtonMetres(1), 1)), "taken");
-    EXPECT_THAT(answer(equalSteps(Torque(), 3)), HasSubstr("more than nothing"));
+    EXPECT_THAT(answer(equalSteps(Torque(), 3)), HasSubstr("above zero"));
 }

@@ -56,7 +56,7 @@ TEST(Review, ranks_by_movements_then_share_then_angle_then_name) {
 
 TEST(Review, says_whether_movement_dies_down) {
     std::vector<OutcomeRow> rows;
-    EXPECT_EQ(reviewMovement(rows).trendSentence, "No round was made yet.");
+    EXPECT_EQ(reviewMovement(rows).trendSentence, "No round has been made yet.");
     rows = {moved(1, "a", 1, 3), moved(1, "b", 1, 3)};
     EXPECT_EQ(reviewMovement(rows).trend, MovementTrend::tooFewRounds);
     rows.push_back(moved(2, "a", 1, 1));

@@ -100,7 +100,7 @@ TEST(RecordReader, waits_for_no_pipe_under_a_journal_s_name_and_plays_back_none_
     for (const auto look : {&readSummary, &readWhole}) {
         const FileFinding finding = look(path);
         EXPECT_EQ(finding.reading, FileReading::unreadable);
-        EXPECT_THAT(finding.sentence, HasSubstr("no plain file"));
+        EXPECT_THAT(finding.sentence, HasSubstr("not a plain file"));
     }
     std::filesystem::remove(path + "-journal");
     std::ofstream(path + "-journal") << std::string(512, 'x') << "\xd9\xd5\x05\xf9\x20\xa1\x63\xd7";
@@ -131,7 +131,7 @@ TEST(RecordReader, tells_foreign_newer_damaged_and_unreachable_files_apart_each_
         }
     };
     std::ofstream(folder / "letter.caprail") << "Dear sir, the crank is ready. " << std::string(200, '.');
-    expect("letter.caprail", FileReading::foreign, "no build record");
+    expect("letter.caprail", FileReading::foreign, "not a build record");
     std::ofstream(folder / "empty.caprail").flush();
     expect("empty.caprail", FileReading::foreign, "is empty");
     expect("none.caprail", FileReading::unreadable, "is gone");

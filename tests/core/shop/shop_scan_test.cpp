@@ -73,7 +73,7 @@ TEST_F(Scan, lists_the_records_of_a_folder_and_its_subfolders_without_a_trace) {
                 UnorderedElementsAre("a.caprail", "2024/b.CAPRAIL", "2024/old/c.caprail", "2024/letter.caprail"));
     EXPECT_EQ(at("2024/old/c.caprail").reading, FileReading::assessed);
     EXPECT_EQ(at("2024/letter.caprail").reading, FileReading::foreign);
-    EXPECT_THAT(at("2024/letter.caprail").sentence, HasSubstr("no build record"));
+    EXPECT_THAT(at("2024/letter.caprail").sentence, HasSubstr("not a build record"));
     EXPECT_THAT(*index.search("burr lund"), ElementsAre(at("2024/old/c.caprail").id)) << "notes are found";
     EXPECT_THAT(*index.search("letter"), ElementsAre(at("2024/letter.caprail").id));
 }
@@ -252,7 +252,7 @@ TEST_F(Scan, lists_for_the_command_line_the_newest_first_and_searches) {
     ASSERT_TRUE(found);
     ASSERT_EQ(found->rows.size(), 1U);
     EXPECT_EQ(found->rows.front().file.path, "b.caprail");
-    EXPECT_THAT(listShop(cache / "other", shop / "none").error().sentence, HasSubstr("no folder that can be read"));
+    EXPECT_THAT(listShop(cache / "other", shop / "none").error().sentence, HasSubstr("not a folder that can be read"));
 }
 
 } // namespace

@@ -113,7 +113,7 @@ TEST_F(Templates, are_shared_as_a_file) {
     ASSERT_TRUE(other.keep(sample()));
     EXPECT_THAT(other.importFile(folder / "out.jsonl").error().sentence, HasSubstr("revision 2"));
     std::ofstream(folder / "letter.jsonl") << "Dear sir";
-    EXPECT_THAT(other.importFile(folder / "letter.jsonl").error().sentence, HasSubstr("no template that can be used"));
+    EXPECT_THAT(other.importFile(folder / "letter.jsonl").error().sentence, HasSubstr("not a usable template"));
 }
 
 TEST_F(Templates, of_any_name_keep_apart_and_one_that_is_broken_is_told) {

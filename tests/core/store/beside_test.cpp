@@ -114,7 +114,7 @@ TEST_F(Beside, a_record_something_that_is_no_lock_lets_it_be_read_only) {
     ASSERT_EQ(::mkfifo(lockPath(path).c_str(), 0600), 0);
     auto file = RecordFile::open(path, OpenMode::readWrite);
     ASSERT_TRUE(file);
-    EXPECT_THAT(file->readOnlyReason(), HasSubstr("no plain file"));
+    EXPECT_THAT(file->readOnlyReason(), HasSubstr("not a plain file"));
     EXPECT_FALSE(upgradeRecord(path, folder / "kept"));
     EXPECT_FALSE(restoreRecord(path, path, folder / "kept"));
     std::filesystem::remove(lockPath(path));
@@ -234,7 +234,8 @@ TEST_F(Beside, a_record_a_journal_that_names_another_file_deletes_it_neither_at_
         }
         ASSERT_EQ(::mkfifo((path + "-journal").c_str(), 0600), 0);
         EXPECT_FALSE(file->refresh()) << "and it did not wait for the pipe";
-        EXPECT_THAT(file->append(morning, "Ann", gap(1, Side::left, 570)).error().sentence, HasSubstr("no plain file"));
+        EXPECT_THAT(file->append(morning, "Ann", gap(1, Side::left, 570)).error().sentence,
+                    HasSubstr("not a plain file"));
         std::filesystem::remove(path + "-journal");
         EXPECT_TRUE(file->append(morning, "Ann", gap(1, Side::left, 570))) << "once it is gone";
     }

@@ -211,7 +211,8 @@ TEST_F(OutputPath, is_never_that_of_a_record_by_whatever_way_it_is_named) {
     for (const std::string& location : {record, folder / "link.pdf", folder / "second.pdf"}) {
         EXPECT_THAT(judgeOutputPath(location, OutputSort::sheet, record).error().sentence, HasSubstr("record itself"));
         EXPECT_THAT(sheetTo(location).error().sentence, HasSubstr("neither a PDF nor a PNG"));
-        EXPECT_THAT(writeOutput(location, OutputSort::text, true, "a,b\n").error().sentence, HasSubstr("no table"));
+        EXPECT_THAT(writeOutput(location, OutputSort::text, true, "a,b\n").error().sentence,
+                    HasSubstr("neither a table"));
     }
 }
 

@@ -126,8 +126,8 @@ TEST_F(TextForm, never_overwrites) {
 }
 
 TEST_F(TextForm, without_one_entry_is_refused) {
-    EXPECT_THAT(refusal(""), HasSubstr("not one entry"));
-    EXPECT_THAT(refusal("\n \r\n\n"), HasSubstr("not one entry"));
+    EXPECT_THAT(refusal(""), HasSubstr("does not hold a single entry"));
+    EXPECT_THAT(refusal("\n \r\n\n"), HasSubstr("does not hold a single entry"));
     EXPECT_THAT(refusal(std::string(1'000'001, '\n')), HasSubstr("empty lines"));
 }
 

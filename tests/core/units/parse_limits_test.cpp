@@ -68,9 +68,9 @@ TEST(TypedLimits, of_a_bare_whole_number_in_inches_are_those_of_its_field) {
 TEST(TypedLimits, of_a_temperature_are_absolute_zero_and_ten_thousand_degrees) {
     const auto of = [](const char* text) { return answer(parseTemperature(text, inchesHere, {"the temperature", {}, {}})); };
     EXPECT_EQ(of("-273.15"), "taken");
-    EXPECT_THAT(of("-273.151"), HasSubstr("no temperature of an engine"));
+    EXPECT_THAT(of("-273.151"), HasSubstr("cannot be the temperature of an engine"));
     EXPECT_EQ(of("10000"), "taken");
-    EXPECT_THAT(of("10000.001"), HasSubstr("no temperature of an engine"));
+    EXPECT_THAT(of("10000.001"), HasSubstr("cannot be the temperature of an engine"));
     EXPECT_THAT(of("20+1"), HasSubstr("is a sum"));
 }
 

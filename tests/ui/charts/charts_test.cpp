@@ -140,7 +140,7 @@ TEST(SpreadChart, says_in_words_what_each_point_is) {
     EXPECT_TRUE(words.startsWith("cap 5 right: ")) << words.toStdString();
     EXPECT_TRUE(words.contains("pass 2"));
     EXPECT_TRUE(words.contains("A. Ames, FG-2, "));
-    EXPECT_TRUE(chart.points().front().words.contains("no longer stands"));
+    EXPECT_TRUE(chart.points().front().words.contains("no longer counts"));
 }
 
 TEST(SpreadChart, says_what_will_appear_while_there_is_nothing) {

@@ -43,7 +43,7 @@ TEST(SheetLogo, is_no_drawing_whatever_its_name_says) {
         write(path, drawing);
         const auto logo = readLogo(path);
         ASSERT_FALSE(logo) << name;
-        EXPECT_THAT(logo.error().sentence, HasSubstr("no JPEG, PNG, WebP or HEIF picture"));
+        EXPECT_THAT(logo.error().sentence, HasSubstr("not a JPEG, PNG, WebP or HEIF picture"));
     }
     EXPECT_THAT(readLogo(QStringLiteral("/dev/zero")).error().sentence, HasSubstr("larger than"));
 }

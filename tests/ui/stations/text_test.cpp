@@ -114,7 +114,7 @@ TEST(Photo, is_read_by_its_first_bytes_as_one_of_four_kinds_and_as_nothing_else)
     for (const QByteArray& other : {drawing, bitmap, graph, picture(64, 48, QImage::Format_RGB32, "PPM")}) {
         const auto refused = preparePhoto(other, "photo.jpg");
         ASSERT_FALSE(refused) << other.left(20).toStdString();
-        EXPECT_NE(refused.error().sentence.find("no JPEG, PNG, WebP or HEIF"), std::string::npos);
+        EXPECT_NE(refused.error().sentence.find("not a JPEG, PNG, WebP or HEIF"), std::string::npos);
     }
     EXPECT_EQ(pictureFormat("RIFF\x10\x20\x30\x40WEBPVP8 "), "webp");
     EXPECT_EQ(pictureFormat(QByteArray("\0\0\0\x18" "ftypheic\0\0\0\0", 16)), "heif");

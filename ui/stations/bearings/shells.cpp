@@ -197,10 +197,9 @@ void BearingsShells::showBearings() {
     m_bearings->put(std::move(rows));
     m_takeOver->setEnabled(m_selection.has_value());
     if (!m_selection) {
-        m_words->setText(
-            facts.shells.empty()
-                ? tr("The shelf is empty: enter each half shell with its thickness.")
-                : tr("The choice goes for most clearances in band, then closest to target, then least spread."));
+        m_words->setText(facts.shells.empty()
+                             ? tr("The shelf is empty: enter each half shell with its thickness.")
+                             : tr("Chosen for most clearances in band, then closest to target, then least spread."));
     }
 }
 
@@ -265,7 +264,7 @@ void BearingsShells::takeOver() {
     }
     refresh();
     m_words->setText(
-        tr("Taken over: %1 bearings have other shells now. Measure their bores again.").arg(fittings->size()));
+        tr("Entered: %1 bearings have other shells now. Measure their bores again.").arg(fittings->size()));
 }
 
 void BearingsShells::focusField() {

@@ -31,7 +31,7 @@ Result<Expansion> parseExpansion(const QString& text, const std::string& what) {
     const double value = plain.toDouble(&isNumber);
     if (!isNumber) {
         return refuse(
-            Core::say("“%1” is no coefficient for the %2: type millionths per kelvin, 11.4 for grey cast iron.",
+            Core::say("“%1” is not a coefficient for the %2: type millionths per kelvin, 11.4 for grey cast iron.",
                       coreText(text), what));
     }
     return millionthsPerKelvin(value);

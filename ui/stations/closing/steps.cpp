@@ -89,7 +89,7 @@ void ClosingSteps::refresh() {
 
 void ClosingSteps::beginBuild() {
     const auto why = askText(this, tr("New build"),
-                             tr("Why is this engine built anew? What was recorded of this build stays readable."));
+                             tr("Why is this engine built again? What was recorded of this build stays readable."));
     if (why) {
         m_session.appendAndSay(BuildBegun{m_session.facts().build + 1, coreText(*why)});
     }

@@ -44,15 +44,14 @@ ChecksView::ChecksView(RecordSession& session, QWidget* parent)
              .tip =
                  [this](const Check& check) {
                      return canJudge(m_session.facts(), check)
-                                ? tr("J, or the context menu: say that the values stand, and judge it by the new "
-                                     "numbers.")
+                                ? tr("J, or the context menu: accept the values by the new numbers, with a reason.")
                             : !check.judged.empty()
                                 ? tr("p: the probability that the value lies in its band; C: how many times over the "
                                      "band holds four standard uncertainties. Below 1 it is weakly measured.")
                                 : QString();
                  }}},
            parent),
-      m_session(session), m_judge(new QAction(tr("Judge again…"), this)) {
+      m_session(session), m_judge(new QAction(tr("Accept again…"), this)) {
     setWordWrap(true);
     setSpacing(1);
     setUniformItemSizes(false);
@@ -104,7 +103,8 @@ void ChecksView::judgeAgain() {
     }
     const std::string checkCode =
         check->code; // a copy: the assessment may be another one when the question is answered
-    const auto why = askText(this, tr("Judge again"), tr("Why do the values of “%1” stand?").arg(qtText(check->title)));
+    const auto why =
+        askText(this, tr("Accept again"), tr("Why are the values of “%1” accepted?").arg(qtText(check->title)));
     if (why) {
         m_session.appendAndSay(JudgedAgain{checkCode, why->toStdString()});
     }

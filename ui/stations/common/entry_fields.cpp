@@ -138,7 +138,7 @@ Result<void> readField(bool& value, const QString& text, const FieldContext&) {
 Result<void> readField(Date& value, const QString& text, const FieldContext& c) {
     const auto read = parseDate(coreText(text));
     if (!read) {
-        return refuse(Core::say("“%1” is no day for %2: write it as 2026-05-04.", coreText(text), c.what));
+        return refuse(Core::say("“%1” is not a day for %2: write it as 2026-05-04.", coreText(text), c.what));
     }
     value = *read;
     return {};

@@ -95,7 +95,7 @@ Result<void> addPhotos(RecordSession& session, const QMimeData* data, const std:
     // Else Qt would try every reader that it has, for drawings too.
     if (data->hasFormat(QStringLiteral("image/svg+xml"))) {
         return refuse(
-            coreText(PhotoText::tr("What was copied is a drawing and no photo: save it as PNG and add that.")));
+            coreText(PhotoText::tr("What was copied is a drawing, not a photo: save it as PNG and add that.")));
     }
     return keep(session, preparePhoto(qvariant_cast<QImage>(data->imageData()), PhotoText::tr("pasted")), place,
                 caption);

@@ -195,7 +195,7 @@ void EngineBands::refresh() {
     }
     m_rules->load(facts.rules);
     if (facts.rulesEntry == 0) {
-        m_rules->setRemark(tr("These are the program's own starting values; none has been entered yet."));
+        m_rules->setRemark(tr("These are the program's own starting values; nobody has entered or confirmed any yet."));
     } else {
         m_rules->setRemark({});
     }

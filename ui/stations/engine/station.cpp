@@ -62,9 +62,9 @@ void EngineStation::select(const QString& subject) {
 }
 
 QString EngineStation::help() const {
-    return tr("Whose engine this is, where its caps and fasteners lie, the bands that it is judged by, "
-              "the people who work on it and their instruments. All of it are entries: a band changed in "
-              "mid-build makes stale what it judged.");
+    return tr("Whose engine this is, where its caps and fasteners lie, the bands that it is judged by, the people who "
+              "work on it and their instruments. All of these are entries: changing a band in mid-build makes earlier "
+              "results stale.");
 }
 
 std::vector<Caution> EngineStation::cautions() const {

@@ -45,7 +45,7 @@ std::vector<FormField> groupFields() {
             {"count", FastenersGroups::tr("Count"), {}, {}},
             {"piece", FastenersGroups::tr("What is there"), {}, {}},
             {"thread", FastenersGroups::tr("Thread"), FastenersGroups::tr("7/16-20, M10x1.5"), {}},
-            {"grade", FastenersGroups::tr("Grade"), FastenersGroups::tr("or by hand 170 ksi"), grades},
+            {"grade", FastenersGroups::tr("Grade"), FastenersGroups::tr("or 170 ksi by hand"), grades},
             {"lubricant", FastenersGroups::tr("Lubricant"), {}, known},
             {"method", FastenersGroups::tr("Method"), {}, {}},
             {"torque", FastenersGroups::tr("Torque"), {}, {}},
@@ -324,7 +324,7 @@ void FastenersGroups::showDiagram() {
 }
 
 void FastenersGroups::beginOrder(bool isOn) {
-    m_order->setText(isOn ? tr("The sequence is as it should be") : tr("Set the sequence on the &diagram"));
+    m_order->setText(isOn ? tr("The sequence is right") : tr("Set the sequence on the &diagram"));
     if (isOn) {
         m_form->type("tightening_order", {});
         m_plan->setFocus();

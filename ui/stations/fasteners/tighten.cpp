@@ -49,7 +49,7 @@ void FastenersTighten::build() {
     m_group->setAutoDefault(false);
     m_isNew->setObjectName(QStringLiteral("isNew"));
     setTip(m_isNew, tr("This kind is used once: a piece that is tightened for the second time opens a finding"));
-    setTip(m_loose, tr("The fastener was let off: what rests on it becomes stale"));
+    setTip(m_loose, tr("The fastener was loosened: what rests on it becomes stale"));
     m_entries->setColumnHidden(EntriesModel::person, true);
     m_entries->setFilter([this](const Entry& entry) {
         const auto* tightened = std::get_if<FastenerTightened>(&entry.body);
@@ -133,11 +133,10 @@ void FastenersTighten::refresh(FastenerId selected) {
     m_heading->show(capitalised(qtText(describe(m_fastener))), figure, state,
                     specifiedText(facts(), m_fastener, units()));
     const auto open = std::ranges::count_if(list, [&](FastenerId f) { return !isTightAsSpecified(facts(), f); });
-    m_group->setText(open == 0 ? tr("All %1 stand as specified").arg(list.size())
-                               : tr("&All %1 as specified").arg(open));
+    m_group->setText(open == 0 ? tr("All %1 are as specified").arg(list.size()) : tr("&All %1 as specified").arg(open));
     m_group->setEnabled(open > 0);
-    setTip(m_group, tr("Enters every fastener of this kind that does not stand at its specified value, one entry "
-                       "each, in sequence"));
+    setTip(m_group, tr("Enters every fastener of this kind that is not yet at its specified value, one entry each, in "
+                       "sequence"));
     m_loose->setEnabled(isKnown && !at->second.isLoose);
     m_field->setEnabled(!list.empty());
     const auto* group = facts().groupOf(m_fastener);

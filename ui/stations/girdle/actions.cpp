@@ -25,8 +25,9 @@ GirdleActions::GirdleActions(RecordSession& session, QWidget* parent) : QToolBut
     m_nut = menu->addAction({}, this, [this] {
         changePart(Part::nutAndWasher, tr("What was changed at %1?").arg(qtText(describe(m_position))));
     });
-    menu->addAction(tr("Pan rail worked on…"), this,
-                    [this] { changePart(Part::panRail, tr("What was done to the pan rail? Every gap falls.")); });
+    menu->addAction(tr("Pan rail worked on…"), this, [this] {
+        changePart(Part::panRail, tr("What was done to the pan rail? All gaps must be read again."));
+    });
     menu->addSeparator();
     m_finding = menu->addAction({}, this, &GirdleActions::openFinding);
     setMenu(menu);

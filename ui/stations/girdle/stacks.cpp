@@ -36,7 +36,7 @@ QString namesOf(const std::vector<std::string>& shims) {
 
 GirdleStacks::GirdleStacks(RecordSession& given, PlanRunner& runner, QWidget* parent)
     : GirdlePage(given, parent), m_runner(runner), m_plan(new Label(this)), m_unmet(new Label(this)),
-      m_built(new Label(this)), m_takeOver(new QPushButton(tr("&Take the plan over"), this)),
+      m_built(new Label(this)), m_takeOver(new QPushButton(tr("&Use the plan"), this)),
       m_objective(new QComboBox(this)), m_heading(new PlaceHeading(this)), m_field(new EntryField(this)),
       m_pin(new QPushButton(this)), m_confirm(new QPushButton(tr("&Confirm this stack"), this)),
       m_aside(new QPushButton(tr("Set a shim &aside…"), this)), m_checks(new ChecksView(given, this)),
@@ -125,7 +125,7 @@ void GirdleStacks::refreshPlan() {
     m_unmet->setPalette(palette);
     const std::size_t changes = hasPlan ? takeOver(*outcome->plan, facts(), assessment()).size() : 0;
     m_takeOver->setEnabled(changes > 0);
-    setTip(m_takeOver, tr("Enters the stacks of the plan as built; lay them on as drawn."));
+    setTip(m_takeOver, tr("Records the stacks of the plan as built; lay them on as drawn."));
     QString built;
     if (hasPlan && !facts().stacks.empty()) {
         const auto comparison = compareWithBest(outcome->task.request, *outcome->plan, builtStacks(facts(), *outcome->plan));
@@ -250,7 +250,7 @@ void GirdleStacks::setAsideFromStack() {
     for (const std::string& shim : plan->shims) {
         names << qtText(shim);
     }
-    const auto shim = askChoice(this, tr("Set aside"), tr("Which shim shall the plan do without?"), names, 0, false);
+    const auto shim = askChoice(this, tr("Set aside"), tr("Which shim should the plan do without?"), names, 0, false);
     if (!shim) {
         return;
     }

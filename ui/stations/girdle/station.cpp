@@ -294,10 +294,9 @@ EntryField* GirdleStation::entryField() const {
 }
 
 QString GirdleStation::help() const {
-    return tr("Lay the straightedge across both pan rails, read the gap down to each washer, and type it: "
-              "57.5 thou, .0575, 1.46 mm, or the leaves in one slot, 22+23+12.5 thou. Two passes or more. "
-              "Enter the kit, measure its shims, take the plan over, build the stacks, and recheck each: "
-              "rocks, drags or loose.");
+    return tr("Lay the straightedge across both pan rails, read the gap down to each washer, and type it: 57.5 thou, "
+              ".0575, 1.46 mm, or the leaves in one slot, 22+23+12.5 thou. Two passes or more. Enter the kit, measure "
+              "its shims, use the plan, build the stacks, and recheck each: rocks, drags or loose.");
 }
 
 std::vector<Caution> GirdleStation::cautions() const {

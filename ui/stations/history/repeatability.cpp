@@ -241,7 +241,7 @@ void HistoryRepeatability::showSplit(const GaugeStudy& study, const std::optiona
         add(tr("Gauge: both together"), study.gauge);
     }
     add(tr("Part: place to place"), study.study.placeToPlace);
-    add(tr("All of it"), total);
+    add(tr("Total"), total);
     m_split->put(std::move(rows));
 }
 

@@ -281,7 +281,7 @@ void HistoryVerify::showReview() {
     }
     m_perRound->put(std::move(rounds));
     m_trend->setText(m_history.rounds.empty()
-                         ? tr("No verify round was made yet. Rounds are made at the fasteners station.")
+                         ? tr("No verify round has been made yet. Rounds are made at the fasteners station.")
                          : qtText(review.trendSentence));
 }
 

@@ -157,7 +157,7 @@ void PickupStation::choose(PickupTerm term) {
     m_how->setText(howToMeasure(term));
     m_temperature->follow(qtWord(term));
     m_change->setText(tr("Another %1 is fitted…").arg(qtShown(partOf(term))));
-    setTip(m_change, tr("What was measured with the one before falls."));
+    setTip(m_change, tr("What was measured with the old one must be measured again."));
     PickupSection section = pickupSectionOf(session().facts(), session().assessment(), session().units());
     section.selected = term;
     m_section->show(std::move(section));

@@ -27,8 +27,8 @@ QString howToMeasure(PickupTerm term) {
             "The thickness it has when the pan is tight, not as it comes from the bag. None: enter 0.");
     case PickupTerm::plate:
         return PickupTermsText::tr(
-            "Whatever holds the pan off the rail: the girdle plate where it lies between, else 0. A bead of "
-            "sealant counts as nothing.");
+            "Whatever holds the pan off the rail: the girdle plate where it lies between, else 0. Count a bead of "
+            "sealant as 0.");
     case PickupTerm::pickupDepth:
         break;
     }
@@ -77,18 +77,17 @@ QString towardsMiddle(const Facts& facts, const Assessment& assessment, const Un
     const Length middle = band->target.value_or(band->band.middle());
     const Length off = *assessment.pickup.clearance - middle;
     if (off.magnitude() < thou(1)) {
-        return PickupTermsText::tr("The clearance stands in the middle of its band: leave it.");
+        return PickupTermsText::tr("The clearance is in the middle of its band: leave it.");
     }
     const QString by = qtText(format(off.magnitude(), units));
     const QString aim = qtText(format(middle, units));
-    return off > Length() ? PickupTermsText::tr(
-                                "To stand in the middle, %1: bring the pickup down by %2, or take %2 off what lies "
-                                "between pan and rail.")
-                                .arg(aim, by)
-                          : PickupTermsText::tr(
-                                "To stand in the middle, %1: bring the pickup up by %2, or put %2 more between pan and "
-                                "rail.")
-                                .arg(aim, by);
+    return off > Length()
+               ? PickupTermsText::tr(
+                     "To centre it at %1: lower the pickup by %2, or take %2 off what lies between pan and "
+                     "rail.")
+                     .arg(aim, by)
+               : PickupTermsText::tr("To centre it at %1: raise the pickup by %2, or put %2 more between pan and rail.")
+                     .arg(aim, by);
 }
 
 } // namespace caprail

@@ -24,7 +24,7 @@ template <Worded E> void fill(QComboBox* box, const QString& what, const QString
 
 TrialFitWay::TrialFitWay(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_face(new QComboBox(this)), m_end(new QComboBox(this)),
-      m_side(new QComboBox(this)), m_set(new QPushButton(tr("Girdle lies so"), this)), m_state(new Label(this)) {
+      m_side(new QComboBox(this)), m_set(new QPushButton(tr("Girdle lies like this"), this)), m_state(new Label(this)) {
     m_side->setObjectName(QStringLiteral("cutoutSide"));
     fill<GirdleFace>(m_face, tr("Face that is up"), tr("%1 up"));
     fill<EngineEnd>(m_end, tr("End that the cutout is towards"), tr("cutout to the %1"));
