@@ -6,7 +6,11 @@
 #include <assessment/fastener_groups.h>
 #include <assessment/program_findings.h>
 #include <assessment/review.h>
+#include <assessment/unconfirmed.h>
 #include <base/plain_text.h>
+#include <work/deviations.h>
+#include <work/sittings.h>
+#include <work/zero_checks.h>
 
 namespace caprail {
 
@@ -153,9 +157,75 @@ QJsonArray groupsJson(const Facts& facts) {
     return groups;
 }
 
+QJsonArray deviationsJson(const Ledger& ledger, const Facts& facts) {
+    QJsonArray list;
+    for (const Deviation& deviation : deviationsOf(ledger, facts)) {
+        list.append(QJsonObject{{"entry", qint64{deviation.entry}},
+                                {"time", q(format(deviation.time))},
+                                {"person", q(deviation.person)},
+                                {"sort", q(word(sortOf(deviation.what)))},
+                                {"what", q(describe(deviation.what, {}))}});
+    }
+    return list;
+}
+
+QJsonArray valuesJson(const Facts& facts) {
+    QJsonArray list;
+    for (const ValueStanding& value : valuesOf(facts)) {
+        list.append(QJsonObject{{"value", q(value.code)},
+                                {"title", q(value.title)},
+                                {"figure", q(value.figure)},
+                                {"source", q(value.source)},
+                                {"confirmed", value.isConfirmed},
+                                {"entry", qint64{value.entry}}});
+    }
+    return list;
+}
+
+QJsonArray sittingsJson(const Ledger& ledger, const Facts& facts) {
+    QJsonArray list;
+    for (const Sitting& sitting : sittingsOf(ledger, facts.buildEntry)) {
+        list.append(QJsonObject{{"first", q(format(sitting.first))},
+                                {"last", q(format(sitting.last))},
+                                {"minutes", qint64{sitting.minutes()}},
+                                {"entries", qint64(sitting.entries)}});
+    }
+    return list;
+}
+
+QJsonArray partsJson(const Facts& facts) {
+    QJsonArray list;
+    for (const auto& part : facts.parts) {
+        QJsonObject json{{"entry", qint64{part.entry}}, {"person", q(part.person)}};
+        for (const auto& [name, text] : {std::pair("what", part.what.what), std::pair("place", part.what.place),
+                                         std::pair("maker", part.what.maker), std::pair("part_number", part.what.number),
+                                         std::pair("serial", part.what.serial), std::pair("lot", part.what.lot),
+                                         std::pair("stamped", part.what.stamped), std::pair("machined", part.what.machined),
+                                         std::pair("machined_by", part.what.machinedBy), std::pair("note", part.what.note)}) {
+            json[QLatin1String(name)] = q(text);
+        }
+        json["sort"] = q(word(part.what.sort));
+        json["is_new"] = part.what.isNew ? QJsonValue(*part.what.isNew) : QJsonValue();
+        json["times_tightened"] = part.what.timesTightened ? QJsonValue(qint64{*part.what.timesTightened}) : QJsonValue();
+        json["machined_on"] = part.what.machinedOn ? QJsonValue(q(format(*part.what.machinedOn))) : QJsonValue();
+        list.append(json);
+    }
+    return list;
+}
+
+QJsonArray zeroChecksJson(const Ledger& ledger, const Facts& facts) {
+    QJsonArray list;
+    for (const ZeroStanding& standing : zeroStandings(ledger, facts)) {
+        list.append(QJsonObject{{"instrument", q(standing.instrument)},
+                                {"days_used", qint64(standing.used.size())},
+                                {"days_used_without_zero_check", qint64(standing.untried())}});
+    }
+    return list;
+}
+
 } // namespace
 
-QJsonObject assessmentJson(const Facts& facts, const Assessment& a) {
+QJsonObject assessmentJson(const Ledger& ledger, const Facts& facts, const Assessment& a) {
     QJsonArray checks;
     for (const Check& check : a.checks) {
         checks.append(checkJson(check));
@@ -187,12 +257,6 @@ QJsonObject assessmentJson(const Facts& facts, const Assessment& a) {
                                       {"person", q(closing.person)},
                                       {"why", q(closing.why)}});
     }
-    QJsonArray deviations;
-    for (const Deviation& deviation : facts.deviations) {
-        deviations.append(QJsonObject{{"entry", qint64{deviation.entry}},
-                                      {"person", q(deviation.person)},
-                                      {"what", q(describe(deviation.what, {}))}});
-    }
     return {{"build", qint64{facts.build}},
             {"closed", facts.isClosed()},
             {"entries", qint64{facts.lastEntry}},
@@ -204,11 +268,15 @@ QJsonObject assessmentJson(const Facts& facts, const Assessment& a) {
             {"fastener_groups", groupsJson(facts)},
             {"weakly_measured", qint64(a.weaklyMeasured)},
             {"passed_by_eye", qint64(a.passedByEye)},
-            {"deviations", deviations},
+            {"deviations", deviationsJson(ledger, facts)},
+            {"values", valuesJson(facts)},
+            {"sittings", sittingsJson(ledger, facts)},
+            {"parts", partsJson(facts)},
+            {"zero_checks", zeroChecksJson(ledger, facts)},
             {"next", q(a.next.sentence)}};
 }
 
-QString assessmentText(const Facts& facts, const Assessment& a, const Units& units) {
+QString assessmentText(const Ledger& ledger, const Facts& facts, const Assessment& a, const Units& units) {
     QString text;
     if (facts.engine) {
         const auto& e = facts.engine->what;
@@ -227,9 +295,28 @@ QString assessmentText(const Facts& facts, const Assessment& a, const Units& uni
     for (const std::string& sentence : besideAllVerdicts(a)) {
         text += q(sentence) + "\n";
     }
-    for (const Deviation& deviation : facts.deviations) {
-        text += "Deviation, entry " + QString::number(deviation.entry) + ", " + line(deviation.person) + ": " +
+    const auto deviations = deviationsOf(ledger, facts, units);
+    text += line(deviationsLine(deviations)) + "\n";
+    for (const Deviation& deviation : deviations) {
+        text += "    Entry " + QString::number(deviation.entry) + ", " + line(deviation.person) + ": " +
                 line(describe(deviation.what, units)) + "\n";
+    }
+    if (const auto sittings = sittingsOf(ledger, facts.buildEntry); !sittings.empty()) {
+        text += "Work: " + line(describeWork(sittings)) + "\n";
+    }
+    const auto values = valuesOf(facts, units);
+    if (const std::string unconfirmed = unconfirmedSentence(values); !unconfirmed.empty()) {
+        text += line(unconfirmed) + "\n";
+        for (const ValueStanding& value : values) {
+            text += value.isConfirmed ? QString()
+                                      : "    " + line(value.code) + ": " + line(value.title) + ", " + line(value.figure) + "\n";
+        }
+    }
+    for (const ZeroStanding& standing : zeroStandings(ledger, facts)) {
+        text += standing.untried() == 0
+                    ? QString()
+                    : line(standing.instrument) + ": used on " + QString::number(standing.used.size()) +
+                          " days, on " + QString::number(standing.untried()) + " of them without a zero check\n";
     }
     for (const Gate& gate : a.gates) {
         text += "\nGate “" + q(word(gate.kind)) + "” is " + (gate.isOpen ? "open" : "locked") + "\n";

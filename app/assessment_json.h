@@ -8,9 +8,9 @@ namespace caprail {
 
 /// The assessment as `caprail show --json` prints it: checks with code, state, sentence, remedy, the entries that they
 /// rest on and what made them stale; gates with what holds them; lengths in whole nanometres.
-QJsonObject assessmentJson(const Facts&, const Assessment&);
+QJsonObject assessmentJson(const Ledger&, const Facts&, const Assessment&);
 
 /// The same for people: gates first, then every check with its state and reasons, one line each.
-QString assessmentText(const Facts&, const Assessment&, const Units&);
+QString assessmentText(const Ledger&, const Facts&, const Assessment&, const Units&);
 
 } // namespace caprail

@@ -161,7 +161,7 @@ void sayRemark(const RecordFile& file) {
 QString remarksOn(const Ledger& ledger) {
     constexpr std::size_t most = 20;
     QString text;
-    for (const auto& remarks : {salvageRemarks(ledger), clockRemarks(ledger, now())}) {
+    for (const auto& remarks : {salvageRemarks(ledger), outsideRemarks(ledger), clockRemarks(ledger, now())}) {
         for (std::size_t i = 0; i < remarks.size() && i < most; ++i) {
             text += QString::fromStdString(remarks[i].sentence) + QLatin1Char('\n');
         }

@@ -102,7 +102,7 @@ const std::vector<VerbText>& allVerbs() {
         {"import",
          {{"LEDGER.jsonl FILE", "a new record from such a ledger; - reads standard input"}},
          "Makes a new record from the text of a ledger, and prints how many entries it has and its seal: compare them with the "
-         "sheet.",
+         "sheet. Lines without a seal come in behind an entry that says so; their times must be in order.",
          {},
          importLedger},
         {"append",

@@ -67,13 +67,13 @@ int show(const QStringList& arguments) {
         return complain(unusable, call.at(0), record.error());
     }
     if (call.has("json")) {
-        QJsonObject json = assessmentJson(record->facts, record->assessment);
+        QJsonObject json = assessmentJson(record->file.ledger(), record->facts, record->assessment);
         json["remarks"] =
             QJsonArray::fromStringList(remarksOn(record->file.ledger()).split(QLatin1Char('\n'), Qt::SkipEmptyParts));
         print(QJsonDocument(json));
         return done;
     }
-    print(remarksOn(record->file.ledger()) + assessmentText(record->facts, record->assessment, {}));
+    print(remarksOn(record->file.ledger()) + assessmentText(record->file.ledger(), record->facts, record->assessment, {}));
     return done;
 }
 
@@ -204,13 +204,17 @@ int importLedger(const QStringList& arguments) {
         return call.refuseUsage();
     }
     const auto made =
-        caprail::importLedger(call.at(0) == QLatin1String("-") ? "/dev/stdin" : call.path(0), call.path(1));
+        caprail::importLedger(call.at(0) == QLatin1String("-") ? "/dev/stdin" : call.path(0), call.path(1),
+                              now());
     if (!made) {
         return complain(unusable, call.at(0), made.error());
     }
     // A text that was cut off at the end of a line looks whole: these are what the person compares.
     print(filled(QStringLiteral("%1 was made: %2 entries, %3 attachments, seal %4.\n"), lineOf(call.path(1)),
                  made->entries, made->attachments, QString::fromStdString(shortForm(made->seal))));
+    if (made->outside > 0) {
+        print(QStringLiteral("%1 of them came without seals: an entry before them says so.\n").arg(made->outside));
+    }
     // A shop brings its old records in: what the rules of today would not have let through is kept, and said.
     return reviewed(call.path(1));
 }

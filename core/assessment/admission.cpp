@@ -88,6 +88,9 @@ Result<void> mayBeStruck(const Ledger& ledger, std::int64_t target, std::int64_t
     if (std::holds_alternative<Salvaged>(body)) {
         return refuse(Core::say("Entry %1 says from what this record was salvaged: that stays.", target));
     }
+    if (std::holds_alternative<BroughtIn>(body)) {
+        return refuse(Core::say("Entry %1 says which entries came in without seals: that stays.", target));
+    }
     return {};
 }
 
@@ -95,6 +98,9 @@ Result<void> mayAppend(const Ledger& ledger, const Facts& facts, const Assessmen
                        const Body& body, const Units& units, std::optional<Facts>* afterwards) {
     if (std::holds_alternative<Salvaged>(body)) {
         return refuse(Core::say("Such an entry is made by salvaging a damaged record, and in no other way."));
+    }
+    if (std::holds_alternative<BroughtIn>(body)) {
+        return refuse(Core::say("Such an entry is made by importing a text without seals, and in no other way."));
     }
     if (const auto* strike = std::get_if<Struck>(&body)) {
         if (facts.isClosed() && strike->entry != facts.signedOff->entry) {

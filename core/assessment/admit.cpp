@@ -6,6 +6,7 @@
 #include <assessment/closing_steps.h>
 #include <assessment/fastener_groups.h>
 #include <assessment/specified.h>
+#include <assessment/unconfirmed.h>
 #include <fasteners/joint.h>
 #include <fasteners/preload.h>
 #include <fasteners/thread.h>
@@ -516,6 +517,52 @@ public:
         }
         return words(e.fileName, Core::say("the name of the file that was salvaged"));
     }
+    Result<void> operator()(const PartEntered& e) const {
+        if (const bool isOneOfSeveral = e.sort == PartSort::other; isOneOfSeveral && e.what.empty()) {
+            return refuse(Core::say("Say what the part is: “%1” alone names none.", shown(e.sort)));
+        }
+        if (!e.place.empty() && !parsePosition(e.place) && !parseJournal(e.place) && !parseFastener(e.place)) {
+            return refuse(Core::say("“%1” is not a place of an engine: write a position, a bearing or a fastener as 3R, main-3 "
+                                    "or main-3R, or leave the place empty.",
+                                    e.place));
+        }
+        if (e.timesTightened && (*e.timesTightened < 0 || *e.timesTightened > 999)) {
+            return refuse(Core::say("A fastener was tightened 0 to 999 times before, not %1.", *e.timesTightened));
+        }
+        if (e.isNew.value_or(false) && e.timesTightened && *e.timesTightened > 0) {
+            return refuse(Core::say("A new fastener was not tightened before: say that it is used, or leave the count out."));
+        }
+        if (e.photo && !e.photo->empty() && std::ranges::none_of(m_facts.attachments, [&](const auto& one) {
+                return one.what.sha256 == *e.photo;
+            })) {
+            return refuse(Core::say("That photo is not in this record: add it first."));
+        }
+        return {};
+    }
+    Result<void> operator()(const ZeroChecked& e) const {
+        const auto known = m_facts.instruments.find(e.instrument);
+        if (known == m_facts.instruments.end()) {
+            return refuse(Core::say("This record knows no instrument %1: add it at the engine station first.", e.instrument));
+        }
+        return all({words(e.standard, Core::say("the standard that %1 was tried on", e.instrument)),
+                    lengths({e.nominal.value, e.reading.value}, Core::say("a reading"))});
+    }
+    Result<void> operator()(const ValueConfirmed& e) const {
+        const auto values = valuesOf(m_facts);
+        if (std::ranges::find(values, e.value, &ValueStanding::code) == values.end()) {
+            return refuse(Core::say("This record has no value “%1”: “caprail show” lists the values and their codes.", e.value));
+        }
+        if (!namesSomebody(e.source)) {
+            return refuse(Core::say("Say whose figure it is: a maker's sheet, a drawing, or a person by name."));
+        }
+        return {};
+    }
+    Result<void> operator()(const BroughtIn& e) const {
+        if (const auto hash = sealFromHex(e.sha256); !hash || e.count < 1) {
+            return refuse(Core::say("The entry about what was brought in carries no proper SHA-256 hash or count."));
+        }
+        return {};
+    }
     Result<void> operator()(const Struck& e) const { return words(e.why, Core::say("why the entry is struck")); }
 
 private:
@@ -589,9 +636,10 @@ Result<void> admit(const Facts& facts, std::string_view person, const Body& body
     if (auto seen = checkTexts(person, body); !seen) {
         return seen;
     }
-    // Who adds the first person is that person; a salvage is made by the program.
+    // Who adds the first person is that person; a salvage and an import are made by the program.
     if (!facts.people.empty() && facts.people.find(person) == facts.people.end() &&
-        !std::holds_alternative<PersonAdded>(body) && !std::holds_alternative<Salvaged>(body)) {
+        !std::holds_alternative<PersonAdded>(body) && !std::holds_alternative<Salvaged>(body) &&
+        !std::holds_alternative<BroughtIn>(body)) {
         return refuse(Core::say("This record knows no person “%1”: add them at the engine station first.", person));
     }
     return makesSense(facts, body);

@@ -3,7 +3,9 @@
 
 #include <algorithm>
 #include <assessment/fastener_groups.h>
+#include <assessment/judged_before.h>
 #include <assessment/program_findings.h>
+#include <assessment/rule_values.h>
 #include <assessment/specified.h>
 #include <assessment/work_order.h>
 #include <base/say.h>
@@ -14,66 +16,11 @@ namespace caprail {
 
 namespace {
 
-/// The newest reading that a band judges; 0: none yet.
-class NewestReading {
-public:
-    explicit NewestReading(const Facts& facts) : m_facts(facts) {}
-
-    [[nodiscard]] std::int64_t of(std::string_view band) const {
-        std::int64_t newest = 0;
-        if (band == bands::residual || band == bands::twist) {
-            take(m_facts.gaps, newest);
-        } else if (band == bands::mainClearance || band == bands::rodClearance) {
-            bearings(band == bands::mainClearance ? JournalKind::main : JournalKind::rod, newest);
-        } else if (band == bands::journalTaper || band == bands::journalOutOfRound) {
-            take(m_facts.journals, newest);
-        } else if (band == bands::pickupClearance) {
-            take(m_facts.pickup, newest);
-        } else {
-            for (const auto& [place, readings] : m_facts.fits) {
-                newest = place.first == band ? std::max(newest, readings.back().entry) : newest;
-            }
-        }
-        return newest;
-    }
-    [[nodiscard]] std::int64_t ofAny() const {
-        std::int64_t newest = 0;
-        take(m_facts.gaps, newest);
-        take(m_facts.journals, newest);
-        take(m_facts.bores, newest);
-        take(m_facts.fits, newest);
-        take(m_facts.pickup, newest);
-        for (const auto& [place, result] : m_facts.trialFits) {
-            newest = std::max(newest, result.entry);
-        }
-        for (const auto& [stage, reading] : m_facts.turning) {
-            newest = std::max(newest, reading.entry);
-        }
-        return newest;
-    }
-
-private:
-    template <class Map> static void take(const Map& map, std::int64_t& newest) {
-        for (const auto& [key, readings] : map) {
-            newest = readings.empty() ? newest : std::max(newest, readings.back().entry);
-        }
-    }
-    void bearings(JournalKind kind, std::int64_t& newest) const {
-        const auto takeOf = [&](const auto& map) {
-            for (const auto& [journal, readings] : map) {
-                newest = journal.kind == kind ? std::max(newest, readings.back().entry) : newest;
-            }
-        };
-        takeOf(m_facts.journals);
-        takeOf(m_facts.bores);
-    }
-    const Facts& m_facts;
-};
-
 /// Folds one entry into the facts. Each overload says what one kind of entry changes.
 class Fold {
 public:
-    Fold(Facts& facts, const Entry& entry) : m_facts(facts), m_entry(entry) {}
+    Fold(Facts& facts, const Entry& entry)
+        : m_facts(facts), m_entry(entry), m_judgedBefore(judgedBefore(facts, entry.body)) {}
 
     void operator()(const EngineDescribed& e) { m_facts.engine = seen(e); }
 
@@ -102,33 +49,28 @@ public:
         if (before != m_facts.bands.end() && before->second.band != fact.band) {
             const Band from = before->second.band;
             changed(Topic::band, e.band, BandSetTo{e.band, *band});
-            if (const std::int64_t reading = NewestReading(m_facts).of(e.band); reading != 0) {
+            valueChanged("band:" + e.band);
+            if (m_judgedBefore != 0) {
                 const bool isWider = band->lo() < from.lo() || band->hi() > from.hi();
-                deviates(BandChanged{e.band, from, *band, isWider, reading});
+                deviates(BandChanged{e.band, from, *band, isWider, m_judgedBefore, e.why ? *e.why : std::string()});
             }
         }
         m_facts.bands[e.band] = fact;
     }
 
     void operator()(const RulesSet& e) {
-        const bool judgesOtherwise = e.decision != m_facts.rules.decision || e.coverage != m_facts.rules.coverage ||
-                                     e.repeatLimit != m_facts.rules.repeatLimit ||
-                                     e.minimumPasses != m_facts.rules.minimumPasses ||
-                                     e.temperatureSpread != m_facts.rules.temperatureSpread ||
-                                     e.counterweightMinimum != m_facts.rules.counterweightMinimum ||
-                                     e.pickupTubeMinimum != m_facts.rules.pickupTubeMinimum ||
-                                     e.dipstickMinimum != m_facts.rules.dipstickMinimum ||
-                                     e.turningRise != m_facts.rules.turningRise;
-        std::int64_t reading = judgesOtherwise ? NewestReading(m_facts).ofAny() : 0;
-        const bool asksForLess = (m_facts.rules.secondPersonVerifies.value_or(false) && !e.secondPersonVerifies.value_or(false)) ||
-                                 (m_facts.rules.secondPersonSigns.value_or(false) && !e.secondPersonSigns.value_or(false));
-        if (asksForLess) {
-            reading = std::max({reading, NewestReading(m_facts).ofAny(), m_facts.rounds.empty() ? 0 : m_facts.rounds.back().lastEntry()});
+        if (m_judgedBefore != 0) {
+            deviates(RulesChanged{m_judgedBefore, m_facts.rules, e});
         }
-        if (reading != 0) {
-            deviates(RulesChanged{reading});
+        const auto before = ruleValues(m_facts.rules);
+        const auto after = ruleValues(e);
+        for (std::size_t i = 0; i < before.size(); ++i) {
+            if (before[i].figure != after[i].figure) {
+                valueChanged("rule:" + std::string(after[i].field));
+            }
         }
         m_facts.rules = e;
+        m_facts.rules.why.reset(); // of this change, not of the next
         m_facts.rulesEntry = m_entry.sequence;
         reviewProof(m_facts);
     }
@@ -140,6 +82,13 @@ public:
         for (const FastenerId f : fastenersOf(m_facts, e.group)) {
             const auto* group = m_facts.groupOf(f);
             before.emplace(f, group == nullptr ? std::nullopt : std::optional(group->what));
+        }
+        const auto known = m_facts.groups.find(keyOf(e));
+        if (known != m_facts.groups.end() && !asksForTheSame(known->second.what, e)) {
+            valueChanged(codeOf(keyOf(e)));
+            if (m_judgedBefore != 0) {
+                deviates(GroupChanged{known->second.what, e, m_judgedBefore});
+            }
         }
         m_facts.groups.insert_or_assign(keyOf(e), seen(e));
         bool isOther = false;
@@ -174,6 +123,9 @@ public:
             (before->second.what.upper != e.upper || before->second.what.lower != e.lower)) {
             changed(Topic::shells, e.journal, OtherShells{e.journal});
         }
+        if (m_judgedBefore != 0) {
+            deviates(ShellsExchanged{e.journal, e.why ? *e.why : std::string(), m_judgedBefore});
+        }
         m_facts.shellsFitted.insert_or_assign(e.journal, seen(e));
     }
 
@@ -187,6 +139,9 @@ public:
             about = *journal;
         }
         changed(topicOf(e.part), about, OtherPart{e.part, e.place, e.what});
+        if (m_judgedBefore != 0) {
+            deviates(PartReplaced{e.part, e.place, e.what, m_judgedBefore});
+        }
     }
 
     void operator()(const CrankLaidIn& e) {
@@ -214,6 +169,9 @@ public:
     }
 
     void operator()(const FastenerLoosened& e) {
+        if (m_judgedBefore != 0) {
+            deviates(FastenerLetOff{e.fastener, e.why, m_judgedBefore});
+        }
         fastenerTurned(e.fastener, Loosened{e.fastener});
         m_facts.fasteners[e.fastener].isLoose = true;
     }
@@ -229,6 +187,9 @@ public:
 
     void operator()(const WasherWorked& e) {
         changed(Topic::nutAndWasher, e.position, WasherWorkedOn{e.position, e.work});
+        if (m_judgedBefore != 0) {
+            deviates(WasherChanged{e.position, e.work, e.note, m_judgedBefore});
+        }
     }
 
     void operator()(const RoundBegun& e) {
@@ -253,6 +214,7 @@ public:
                 changed(Topic::capMovement, bearingOf(e.fastener), cause);
             }
             changed(Topic::roundMovement, bearingOf(e.fastener), cause);
+            deviates(FoundMoved{e.fastener, cause.angle, e.round});
         }
         countPull(e.instrument);
     }
@@ -379,6 +341,9 @@ public:
             m_facts.ownChecks.push_back(seen(e));
             return;
         }
+        if (m_judgedBefore != 0) {
+            deviates(OwnCheckChanged{at->what.words, e.why ? *e.why : std::string(), m_judgedBefore});
+        }
         const OwnCheckSet& before = at->what;
         if (before.words != e.words || before.sort != e.sort || before.lo != e.lo || before.hi != e.hi) {
             changed(Topic::ownCheck, e.ownCheck, OwnCheckSetAnew{e.ownCheck});
@@ -412,6 +377,23 @@ public:
         m_facts.build = e.build;
         m_facts.buildEntry = m_entry.sequence;
         reviewProof(m_facts);
+    }
+
+    void operator()(const PartEntered& e) {
+        const auto at = std::ranges::find_if(m_facts.parts, [&](const auto& part) {
+            return part.what.sort == e.sort && part.what.what == e.what && part.what.place == e.place;
+        });
+        if (at == m_facts.parts.end()) {
+            m_facts.parts.push_back(seen(e));
+        } else {
+            *at = seen(e);
+        }
+    }
+    void operator()(const ZeroChecked& e) { m_facts.zeroChecks[e.instrument].push_back(seen(e)); }
+    void operator()(const ValueConfirmed& e) { m_facts.confirmed.insert_or_assign(e.value, seen(e)); }
+    void operator()(const BroughtIn& e) {
+        m_facts.broughtIn.push_back(seen(e));
+        deviates(CameFromOutside{e.fileName, e.count});
     }
 
     void operator()(const Struck&) {}
@@ -532,8 +514,12 @@ private:
         }
     }
 
+    /// Whose figure it is was said of another one.
+    void valueChanged(const std::string& code) { m_facts.confirmed.erase(code); }
+
     Facts& m_facts;
     const Entry& m_entry;
+    std::int64_t m_judgedBefore; ///< the newest entry that was judged by what this one changes; 0: none
 };
 
 } // namespace

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <assessment/change.h>
+#include <assessment/rule_values.h>
 #include <base/say.h>
 
 namespace caprail {
@@ -106,6 +107,24 @@ struct CauseWords {
     }
 };
 
+/// ": " and the reason, where one was given.
+std::string because(const std::string& why) {
+    return why.empty() ? std::string() : ": " + visibly(why);
+}
+std::string because(const Rare<std::string>& why) {
+    return why ? because(*why) : std::string();
+}
+
+/// "2 h", "3 days"
+std::string howLong(std::int64_t minutes) {
+    constexpr std::int64_t hour = 60, day = 24 * hour;
+    if (minutes < hour) {
+        return Core::count(minutes, Core::mark("%1 minute"), Core::mark("%1 minutes"));
+    }
+    return minutes < 2 * day ? Core::count(minutes / hour, Core::mark("%1 hour"), Core::mark("%1 hours"))
+                             : Core::count(minutes / day, Core::mark("%1 day"), Core::mark("%1 days"));
+}
+
 struct DeviationWords {
     const Units& units;
 
@@ -113,19 +132,72 @@ struct DeviationWords {
         return Core::say("What was known of %1 was corrected, for earlier readings too: %2.", d.instrument, d.why);
     }
     std::string operator()(const BandChanged& d) const {
-        return d.isWider ? Core::say("The band “%1” was widened from %2 to %3 after the reading of entry %4.",
-                                     Core::say(d.band), format(d.from, units), format(d.to, units), d.afterReading)
-                         : Core::say("The band “%1” was narrowed from %2 to %3 after the reading of entry %4.",
-                                     Core::say(d.band), format(d.from, units), format(d.to, units), d.afterReading);
+        const std::string words =
+            d.isWider ? Core::say("The limits of “%1” were widened from %2 to %3 after the reading of entry %4",
+                                  Core::say(d.band), format(d.from, units), format(d.to, units), d.afterReading)
+                      : Core::say("The limits of “%1” were narrowed from %2 to %3 after the reading of entry %4",
+                                  Core::say(d.band), format(d.from, units), format(d.to, units), d.afterReading);
+        return words + because(d.why) + ".";
     }
     std::string operator()(const RulesChanged& d) const {
-        return Core::say("The rules of judging were changed after the reading of entry %1.", d.afterReading);
+        const std::string what = d.from && d.to ? describeRuleChanges(*d.from, *d.to, units) : std::string();
+        return Core::say("The rules of judging were changed after the reading of entry %1", d.afterReading) +
+               (what.empty() ? "" : " (" + what + ")") + (d.to ? because(d.to->why) : "") + ".";
     }
     std::string operator()(const AcceptedAgain& d) const {
         return Core::say("“%1” was accepted again after a change: %2.", d.check, d.why);
     }
     std::string operator()(const InsistedOn&) const {
         return Core::say("A value outside what is plausible was insisted on.");
+    }
+    std::string operator()(const GroupChanged& d) const {
+        const std::string was = specifiedText(*d.from, units);
+        const std::string is = specifiedText(*d.to, units);
+        const std::string group = d.to->name ? *d.to->name : shown(d.to->group);
+        const std::string words =
+            was != is ? Core::say("What is specified for the %1 fasteners was changed from %2 to %3 after they were tightened "
+                                  "(entry %4)",
+                                  group, was.empty() ? Core::say("nothing") : was,
+                                  is.empty() ? Core::say("nothing") : is, d.after)
+                      : Core::say("What is specified for the %1 fasteners was changed after they were tightened (entry %2)",
+                                  group, d.after);
+        return words + because(d.to->why) + ".";
+    }
+    std::string operator()(const OwnCheckChanged& d) const {
+        return Core::say("What the check “%1” asks was changed after its answer of entry %2", d.words, d.after) +
+               because(d.why) + ".";
+    }
+    std::string operator()(const PartReplaced& d) const {
+        const std::string part = d.place.empty() ? shown(d.part) : shown(d.part) + ", " + visibly(d.place);
+        return Core::say("Changed or worked on after the reading of entry %1: %2", d.after, part) + because(d.what) + ".";
+    }
+    std::string operator()(const WasherChanged& d) const {
+        return Core::say("The washer at %1 was %2 after the reading of entry %3", describe(d.position), shown(d.work),
+                         d.after) +
+               because(d.why) + ".";
+    }
+    std::string operator()(const ShellsExchanged& d) const {
+        return Core::say("Other shells were fitted in %1 after the reading of entry %2", describe(d.journal), d.after) +
+               because(d.why) + ".";
+    }
+    std::string operator()(const FastenerLetOff& d) const {
+        return Core::say("%1 was loosened after entry %2 rested on it", describe(d.fastener), d.after) + because(d.why) + ".";
+    }
+    std::string operator()(const FoundMoved& d) const {
+        return d.angle ? Core::say("%1 moved %2 in verify round %3.", describe(d.fastener), format(*d.angle, units), d.round)
+                       : Core::say("%1 moved in verify round %2.", describe(d.fastener), d.round);
+    }
+    std::string operator()(const CameFromOutside& d) const {
+        const std::string from = d.fileName.empty() ? Core::say("a text") : "“" + visibly(d.fileName) + "”";
+        return Core::count(d.count, Core::mark("%1 entry came in without a seal, from %2."),
+                           Core::mark("%1 entries came in without seals, from %2."), from);
+    }
+    std::string operator()(const OutcomeStruck& d) const {
+        const std::string words = Core::say("“%1” (entry %2, by %3) was struck: %4.", d.said, d.entry, d.by, d.why);
+        return d.again == 0
+                   ? words
+                   : words + " " + Core::say("Entered again by %1, %2 later, as “%3” (entry %4).", d.againBy,
+                                             howLong(d.minutes), d.againSaid, d.again);
     }
 };
 

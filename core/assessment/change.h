@@ -4,7 +4,7 @@
 /// sentence is made where it is shown, in the units and the language of that moment.
 #include <compare>
 #include <engine/place.h>
-#include <ledger/entry_words.h>
+#include <ledger/entries.h>
 #include <optional>
 #include <string>
 #include <units/band.h>
@@ -141,9 +141,11 @@ struct BandChanged {
     Band from, to;
     bool isWider = false;          ///< it admits something that it did not
     std::int64_t afterReading = 0; ///< the newest reading that the band judges
+    std::string why;
 };
-struct RulesChanged { ///< how verdicts are made: decision, coverage, passes, repeat limit
+struct RulesChanged { ///< how verdicts are made: decision, coverage, passes, repeat limit, minimums
     std::int64_t afterReading = 0;
+    Rare<RulesSet> from = {}, to = {};
 };
 struct AcceptedAgain {
     std::string check, why;
@@ -152,8 +154,61 @@ struct AcceptedAgain {
 struct InsistedOn {
     std::string kind; ///< of the entry
 };
+struct GroupChanged { ///< what is asked of fasteners that were brought to something else
+    Rare<FastenerGroupSet> from, to;
+    std::int64_t after = 0; ///< the newest entry that brought one of them to its value
+};
+struct OwnCheckChanged {
+    std::string words, why;
+    std::int64_t after = 0; ///< its newest answer
+};
+struct PartReplaced { ///< or worked on, after something had been measured with it
+    Part part = Part::crank;
+    std::string place, what;
+    std::int64_t after = 0;
+};
+struct WasherChanged {
+    Position position;
+    WasherWork work = WasherWork::turned;
+    std::string why;
+    std::int64_t after = 0;
+};
+struct ShellsExchanged {
+    JournalId journal;
+    std::string why;
+    std::int64_t after = 0;
+};
+struct FastenerLetOff { ///< after a gap was read at its cap, or it had its outcome in a verify round
+    FastenerId fastener;
+    std::string why;
+    std::int64_t after = 0;
+};
+struct FoundMoved { ///< in a verify round: it had not the clamp that was taken for granted
+    FastenerId fastener;
+    std::optional<Angle> angle;
+    std::int64_t round = 1;
+};
+struct CameFromOutside {
+    std::string fileName;
+    std::int64_t count = 0;
+};
+/// An outcome, or what it was judged by, that was withdrawn; and what stands there now. (Made by work/deviations.h: an
+/// entry that was struck leaves no trace in the facts.)
+struct OutcomeStruck {
+    std::string said;          ///< of the struck entry, in the units and the language of that moment
+    std::string why;
+    std::int64_t entry = 0;    ///< the struck one
+    std::string by;            ///< who had made it
+    bool wasMoved = false;     ///< it said that a fastener moved
+    bool isReading = false;    ///< it was a measured value
+    std::int64_t again = 0;    ///< the entry that answers the same again; 0: none does
+    std::string againSaid = {}, againBy = {};
+    std::int64_t minutes = 0; ///< from the struck entry to that
+};
 
-using DeviationKind = std::variant<InstrumentCorrected, BandChanged, RulesChanged, AcceptedAgain, InsistedOn>;
+using DeviationKind =
+    std::variant<InstrumentCorrected, BandChanged, RulesChanged, AcceptedAgain, InsistedOn, GroupChanged, OwnCheckChanged,
+                 PartReplaced, WasherChanged, ShellsExchanged, FastenerLetOff, FoundMoved, CameFromOutside, OutcomeStruck>;
 struct Deviation {
     std::int64_t entry = 0;
     UtcTime time;

@@ -64,6 +64,11 @@ GroupKey keyOf(const FastenerGroupSet& group) {
     return {group.group, group.ring, group.name.value_or("")};
 }
 
+std::string codeOf(const GroupKey& key) {
+    return "group:" + std::string(word(key.kind)) + (key.ring ? "/" + std::string(word(*key.ring)) : std::string()) +
+           (key.name.empty() ? std::string() : "=" + key.name);
+}
+
 const Seen<FastenerGroupSet>* Facts::groupOf(FastenerId f) const {
     const Seen<FastenerGroupSet>* listed = nullptr;
     const Seen<FastenerGroupSet>* ofRing = nullptr;

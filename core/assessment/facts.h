@@ -62,6 +62,8 @@ struct GroupKey {
     friend auto operator<=>(const GroupKey&, const GroupKey&) = default;
 };
 GroupKey keyOf(const FastenerGroupSet&);
+/// "group:main", "group:main/inner", "group:main=rear cap": how a group's values are named in lists.
+std::string codeOf(const GroupKey&);
 
 struct RoundFact {
     Seen<RoundBegun> begun;
@@ -138,6 +140,11 @@ struct KeptFacts {
 
     std::vector<Seen<NoteAdded>> notes;
     std::vector<Seen<AttachmentAdded>> attachments;
+    std::vector<Seen<PartEntered>> parts; ///< in the order in which they were first entered
+    std::map<std::string, std::vector<Seen<ZeroChecked>>, std::less<>> zeroChecks; ///< by instrument
+    /// Whose figure a value is, by its code (unconfirmed.h); one that was changed since is not among them.
+    std::map<std::string, Seen<ValueConfirmed>, std::less<>> confirmed;
+    std::vector<Seen<BroughtIn>> broughtIn;
 
     std::int64_t build = 1;
     std::int64_t buildEntry = 0; ///< the entry that began this build; 0: the first

@@ -64,9 +64,7 @@ void groupCheck(const Assessing& a, FastenerKind kind) {
     const GroupProgress now = progressOf(a, check, order);
     if (now.unspecified) {
         check.sentence = Core::say("Nothing is specified for %1.", describe(*now.unspecified));
-        check.remedy = Core::say("Set the group “%1” at the fasteners station: its maker says torque, lubricant and, where it "
-                                 "is so, stretch.",
-                                 name);
+        check.remedy = Core::say("Set the group “%1”: its maker says torque, lubricant and, where it is so, stretch.", name);
         check.destination.subject = "groups";
         return;
     }

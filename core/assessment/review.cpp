@@ -53,7 +53,7 @@ private:
 
     Result<void> judge(const Entry& entry) {
         static const Assessment none;
-        if (std::holds_alternative<Salvaged>(entry.body)) {
+        if (std::holds_alternative<Salvaged>(entry.body) || std::holds_alternative<BroughtIn>(entry.body)) {
             return admit(m_fold.facts(), entry.person, entry.body);
         }
         if (const auto* strike = std::get_if<Struck>(&entry.body)) {

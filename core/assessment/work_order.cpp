@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <assessment/bracket.h>
 #include <assessment/fastener_groups.h>
+#include <assessment/judged_before.h>
 #include <assessment/specified.h>
 #include <ledger/band_names.h>
 #include <ledger/typed_values.h>
@@ -47,6 +48,7 @@ struct Fitting {
     }
     bool operator()(const ClampChecked&) const { return isOneOf(type, torqueWrench); }
     bool operator()(const TurningTorqueRead&) const { return isOneOf(type, torqueWrench); }
+    bool operator()(const ZeroChecked&) const { return !isOneOf(type, torqueWrench, angleGauge, straightedge); }
     bool operator()(const OwnCheckAnswered& e) const {
         return !e.value || !isOneOf(type, torqueWrench, angleGauge, straightedge);
     }
@@ -172,6 +174,7 @@ public:
         return {};
     }
     Result<void> operator()(const ShellMeasured& e) const { return instrument(e.instrument, Body(e)); }
+    Result<void> operator()(const ZeroChecked& e) const { return instrument(e.instrument, Body(e)); }
     Result<void> operator()(const ShimMeasured& e) const { return instrument(e.instrument, Body(e)); }
     Result<void> operator()(const PickupReading& e) const { return instrument(e.instrument, Body(e)); }
     Result<void> operator()(const FastenerTightened& e) const { return instrument(e.instrument, Body(e)); }
@@ -263,6 +266,10 @@ Result<void> isInOrder(const Facts& facts, const Body& body) {
     }
     if (auto unreadable = unreadableIn(body)) {
         return refuse(std::move(*unreadable));
+    }
+    if (lacksReason(facts, body)) {
+        return refuse(Core::say("Entry %1 was judged by what this changes: say why it is changed, a reason is required.",
+                                judgedBefore(facts, body)));
     }
     return std::visit(Order(facts), body);
 }

@@ -17,6 +17,7 @@ std::optional<FastenerId> looseNut(const Facts&);
 /// a trial fit, or a turning torque with the girdle, while one of its nuts is not at torque; a turning torque before the
 /// girdle while one is;
 /// an instrument of a kind that cannot measure it; an outcome by a pull of a fastener that must not be pulled; a judgement without a reason; an exchange of shims that cannot be made;
+/// a change of what something was judged by, without a reason (judged_before.h);
 /// a larger sum that is said not to go and is not larger; typed text that is no quantity or contradicts its value.
 Result<void> isInOrder(const Facts&, const Body&);
 

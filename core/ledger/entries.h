@@ -15,11 +15,13 @@ namespace caprail {
 
 struct EngineDescribed {
     std::string shop, customer, engine, serial, note;
+    Rare<std::string> address = {}, telephone = {}; ///< of the shop: whom the customer writes to and calls
     static constexpr std::string_view kind = "engine_described", title = Core::mark("Engine described");
     static constexpr auto fields() {
         using S = EngineDescribed;
         return std::make_tuple(field("shop", &S::shop), field("customer", &S::customer), field("engine", &S::engine),
-                               field("serial", &S::serial), field("note", &S::note));
+                               field("serial", &S::serial), field("note", &S::note), field("address", &S::address),
+                               field("telephone", &S::telephone));
     }
 };
 
@@ -45,11 +47,12 @@ struct BandSet {
     Entered<Length> lo, hi;
     Rare<Entered<Length>> target;
     std::string source; ///< who says so: a person, a document, "common practice"
+    Rare<std::string> why = {}; ///< it was changed; required once something was judged by it
     static constexpr std::string_view kind = "band_set", title = Core::mark("Band set");
     static constexpr auto fields() {
         using S = BandSet;
         return std::make_tuple(field("band", &S::band), field("lo", &S::lo), field("hi", &S::hi),
-                               field("target", &S::target), field("source", &S::source));
+                               field("target", &S::target), field("source", &S::source), field("why", &S::why));
     }
 };
 
@@ -74,6 +77,7 @@ struct RulesSet {
     std::optional<Length> pickupTubeMinimum = {}; ///< of the pickup tube to nuts and studs; none: 0.100 in
     std::optional<Length> dipstickMinimum = {};   ///< around the dipstick; none: 0.060 in
     std::optional<Torque> turningRise = {};       ///< largest rise of the turning torque; none: 2 lbf·ft
+    Rare<std::string> why = {}; ///< they were changed; required once something was judged by them
     static constexpr std::string_view kind = "rules_set", title = Core::mark("Rules set");
     static constexpr auto fields() {
         using S = RulesSet;
@@ -87,7 +91,8 @@ struct RulesSet {
                                field("second_person_verifies", &S::secondPersonVerifies),
                                field("second_person_signs", &S::secondPersonSigns),
                                field("pickup_tube_minimum", &S::pickupTubeMinimum),
-                               field("dipstick_minimum", &S::dipstickMinimum), field("turning_rise", &S::turningRise));
+                               field("dipstick_minimum", &S::dipstickMinimum), field("turning_rise", &S::turningRise),
+                               field("why", &S::why));
     }
 };
 
@@ -102,12 +107,14 @@ struct OwnCheckSet {
     std::int64_t places = 1;              ///< 0: withdrawn
     Rare<Entered<Length>> lo = {}, hi = {}; ///< of a measured one
     std::string source;
+    Rare<std::string> why = {}; ///< it was changed; required once it was answered
     static constexpr std::string_view kind = "own_check_set", title = Core::mark("Own check set");
     static constexpr auto fields() {
         using S = OwnCheckSet;
         return std::make_tuple(field("own_check", &S::ownCheck), field("words", &S::words), field("sort", &S::sort),
                                field("holds", &S::holds), field("step", &S::step), field("places", &S::places),
-                               field("lo", &S::lo), field("hi", &S::hi), field("source", &S::source));
+                               field("lo", &S::lo), field("hi", &S::hi), field("source", &S::source),
+                               field("why", &S::why));
     }
 };
 
@@ -138,6 +145,7 @@ struct FastenerGroupSet {
     Rare<Entered<Length>> shank = {};        ///< diameter without thread; none: the nominal one
     Rare<Entered<Length>> threadInGrip = {}; ///< threaded part of the grip; none: one diameter
     Rare<std::string> clamped = {};          ///< what it clamps: "cast iron", "steel"
+    Rare<std::string> why = {}; ///< it was changed; required once a fastener was brought to it
     static constexpr std::string_view kind = "fastener_group_set", title = Core::mark("Fastener group set");
     static constexpr auto fields() {
         using S = FastenerGroupSet;
@@ -151,7 +159,7 @@ struct FastenerGroupSet {
                                field("is_single_use", &S::isSingleUse),
                                field("stretch_tolerance", &S::stretchTolerance), field("grip", &S::grip),
                                field("shank", &S::shank), field("thread_in_grip", &S::threadInGrip),
-                               field("clamped", &S::clamped));
+                               field("clamped", &S::clamped), field("why", &S::why));
     }
 };
 
@@ -251,10 +259,12 @@ struct ShellMeasured {
 struct ShellsFitted {
     JournalId journal;
     std::string upper, lower;
+    Rare<std::string> why = {}; ///< others than before; required once the bearing was measured with those
     static constexpr std::string_view kind = "shells_fitted", title = Core::mark("Shells fitted");
     static constexpr auto fields() {
         using S = ShellsFitted;
-        return std::make_tuple(field("journal", &S::journal), field("upper", &S::upper), field("lower", &S::lower));
+        return std::make_tuple(field("journal", &S::journal), field("upper", &S::upper), field("lower", &S::lower),
+                               field("why", &S::why));
     }
 };
 
@@ -725,6 +735,76 @@ struct Salvaged {
     }
 };
 
+// --- Parts, zero checks, whose figures these are, and what came in from outside ----------------------------------
+
+/// What a part is, so that it can be found again. Entering one of the same sort, description and place again restates it.
+struct PartEntered {
+    PartSort sort = PartSort::block;
+    std::string what;  ///< which one, where there are several: "assembly oil"; may be empty
+    std::string place; ///< where it is fitted: a position, bearing or fastener code, or empty
+    std::string maker, number, serial, lot;
+    std::string stamped; ///< casting or stamped number
+    std::optional<bool> isNew = {};            ///< none: not said
+    Rare<std::int64_t> timesTightened = {};    ///< of used fasteners, before this build
+    std::string machined, machinedBy;          ///< what was done to it, and who did it
+    Rare<Date> machinedOn = {};
+    Rare<std::string> photo = {}; ///< the hash of its attachment
+    std::string note;
+    static constexpr std::string_view kind = "part", title = Core::mark("Part entered");
+    static constexpr auto fields() {
+        using S = PartEntered;
+        return std::make_tuple(field("sort", &S::sort), field("what", &S::what), field("place", &S::place),
+                               field("maker", &S::maker), field("part_number", &S::number),
+                               field("serial", &S::serial), field("lot", &S::lot), field("stamped", &S::stamped),
+                               field("is_new", &S::isNew), field("times_tightened", &S::timesTightened),
+                               field("machined", &S::machined), field("machined_by", &S::machinedBy),
+                               field("machined_on", &S::machinedOn), field("photo", &S::photo),
+                               field("note", &S::note));
+    }
+};
+
+/// An instrument tried on its standard: what the standard is, and what the instrument read on it.
+struct ZeroChecked {
+    std::string instrument;
+    std::string standard;       ///< "1 in setting rod, no. 4"
+    Entered<Length> nominal;    ///< what the standard is; 0 for closed anvils or a flat
+    Entered<Length> reading;
+    Rare<Entered<Temperature>> temperature = {};
+    static constexpr std::string_view kind = "zero_checked", title = Core::mark("Zero checked");
+    static constexpr auto fields() {
+        using S = ZeroChecked;
+        return std::make_tuple(field("instrument", &S::instrument), field("standard", &S::standard),
+                               field("nominal", &S::nominal), field("reading", &S::reading),
+                               field("temperature", &S::temperature));
+    }
+};
+
+/// A person says whose figure a value is that nobody had spoken for: a default of a template, or of the program.
+struct ValueConfirmed {
+    std::string value;  ///< its code, as `caprail show` lists it: "band:residual", "rule:repeat_limit"
+    std::string source; ///< whose figure it is: "kit maker's sheet 12"
+    static constexpr std::string_view kind = "value_confirmed", title = Core::mark("Value confirmed");
+    static constexpr auto fields() {
+        using S = ValueConfirmed;
+        return std::make_tuple(field("value", &S::value), field("source", &S::source));
+    }
+};
+
+/// The entries after this one came in from a text without seals: made by the import alone, and never taken back. Their
+/// persons and times are what the text says; no clock and no seal of this program stands behind them.
+struct BroughtIn {
+    std::string fileName; ///< of the text; empty: it came through a pipe
+    std::int64_t count = 1;
+    std::string sha256; ///< of its lines without a seal, each with a line feed; 64 hexadecimal digits
+    Rare<Date> date = {};    ///< on which it was brought in; none: nobody said
+    static constexpr std::string_view kind = "brought_in", title = Core::mark("Brought in without seals");
+    static constexpr auto fields() {
+        using S = BroughtIn;
+        return std::make_tuple(field("file_name", &S::fileName), field("count", &S::count),
+                               field("sha256", &S::sha256), field("date", &S::date));
+    }
+};
+
 using Body = std::variant<EngineDescribed, LayoutSet, BandSet, RulesSet, FastenerGroupSet, PersonAdded, InstrumentAdded,
                           JournalReading, BoreReading, ShellMeasured, ShellsFitted, FitReading, PartChanged,
                           FastenerTightened, FastenerLoosened, RoundBegun, RoundOutcome, GapReading, ShimAdded,
@@ -732,6 +812,6 @@ using Body = std::variant<EngineDescribed, LayoutSet, BandSet, RulesSet, Fastene
                           GirdleWaySet, TrialFitResult, PickupReading, FindingOpened, FindingSettled, NoteAdded,
                           AttachmentAdded, ClosingStepDone, SignedOff, BuildBegun, Struck, Salvaged, CrankLaidIn,
                           FeelStudyBegun, FeelAnswer, ClampChecked, WasherWorked, TurningTorqueRead, OwnCheckSet,
-                          OwnCheckAnswered>;
+                          OwnCheckAnswered, PartEntered, ZeroChecked, ValueConfirmed, BroughtIn>;
 
 } // namespace caprail

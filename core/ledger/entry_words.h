@@ -185,6 +185,35 @@ template <> struct WordsOf<OwnCheckHolds> {
          {OwnCheckHolds::closingStep, Core::mark("a closing step")}}};
 };
 
+/// What a part is, in the order in which a list names them.
+enum class PartSort : std::uint8_t {
+    block, crank, rods, pistons, rings, mainShells, rodShells, mainStuds, rodBolts, fasteners, girdle, shimKit, pan, pump,
+    pickup, gasket, rearSeal, sealant, oil, lubricant, other
+};
+template <> struct WordsOf<PartSort> {
+    static constexpr std::array<Word<PartSort>, 21> list{{{PartSort::block, Core::mark("block")},
+                                                          {PartSort::crank, Core::mark("crank")},
+                                                          {PartSort::rods, Core::mark("rods")},
+                                                          {PartSort::pistons, Core::mark("pistons")},
+                                                          {PartSort::rings, Core::mark("rings")},
+                                                          {PartSort::mainShells, Core::mark("main shells")},
+                                                          {PartSort::rodShells, Core::mark("rod shells")},
+                                                          {PartSort::mainStuds, Core::mark("main studs")},
+                                                          {PartSort::rodBolts, Core::mark("rod bolts")},
+                                                          {PartSort::fasteners, Core::mark("other fasteners")},
+                                                          {PartSort::girdle, Core::mark("girdle")},
+                                                          {PartSort::shimKit, Core::mark("shim kit")},
+                                                          {PartSort::pan, Core::mark("oil pan")},
+                                                          {PartSort::pump, Core::mark("oil pump")},
+                                                          {PartSort::pickup, Core::mark("oil pickup")},
+                                                          {PartSort::gasket, Core::mark("pan gasket")},
+                                                          {PartSort::rearSeal, Core::mark("rear main seal")},
+                                                          {PartSort::sealant, Core::mark("sealant")},
+                                                          {PartSort::oil, Core::mark("oil")},
+                                                          {PartSort::lubricant, Core::mark("thread lubricant")},
+                                                          {PartSort::other, Core::mark("other part")}}};
+};
+
 enum class YesNo { yes, no };
 template <> struct WordsOf<YesNo> {
     static constexpr std::array<Word<YesNo>, 2> list{{{YesNo::yes, Core::mark("yes")}, {YesNo::no, Core::mark("no")}}};

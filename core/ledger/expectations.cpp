@@ -37,6 +37,8 @@ constexpr LengthRange lengthRanges[] = {
     {FastenerGroupSet::kind, "thread_in_grip", inches(0), inches(12)},
     {RoundOutcome::kind, "stretch", thou(-5), thou(50)},
     {InstrumentAdded::kind, "limit_of_error", Length(), thou(10)},
+    {ZeroChecked::kind, "nominal", Length(), inches(16)},
+    {ZeroChecked::kind, "reading", inches(-1), inches(16)},
     {BandSet::kind, "lo", inches(-1), inches(16)},
     {BandSet::kind, "hi", inches(-1), inches(16)},
     {BandSet::kind, "target", inches(-1), inches(16)},

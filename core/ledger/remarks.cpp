@@ -60,6 +60,20 @@ std::vector<LedgerRemark> clockRemarks(const Ledger& ledger, std::optional<UtcTi
     return remarks;
 }
 
+std::vector<LedgerRemark> outsideRemarks(const Ledger& ledger) {
+    std::vector<LedgerRemark> remarks;
+    for (const Entry& entry : ledger.entries()) {
+        if (const auto* brought = std::get_if<BroughtIn>(&entry.body)) {
+            remarks.push_back({entry.sequence,
+                               Core::say("Entries %1 to %2 came in from a text without seals%3: who made them and when is what "
+                                         "that text says.",
+                                         entry.sequence + 1, entry.sequence + brought->count,
+                                         brought->fileName.empty() ? std::string() : " (“" + brought->fileName + "”)")});
+        }
+    }
+    return remarks;
+}
+
 std::vector<LedgerRemark> salvageRemarks(const Ledger& ledger) {
     std::vector<LedgerRemark> remarks;
     for (const Entry& entry : ledger.entries()) {

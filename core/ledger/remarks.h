@@ -19,6 +19,9 @@ bool isInFuture(UtcTime moment, UtcTime now);
 /// only the first is named.
 std::vector<LedgerRemark> clockRemarks(const Ledger& ledger, std::optional<UtcTime> now);
 
+/// That entries of this record came in from a text without seals, in order.
+std::vector<LedgerRemark> outsideRemarks(const Ledger& ledger);
+
 /// What the salvages of this record say, in order: from what file, with what losses. Struck ones too: that a record was
 /// salvaged is not taken back.
 std::vector<LedgerRemark> salvageRemarks(const Ledger& ledger);

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <shop/builds.h>
 #include <shop/template_note.h>
+#include <work/parts.h>
 #include <base/plain_text.h>
 #include <assessment/specified.h>
 #include <base/say.h>
@@ -76,6 +77,15 @@ std::string wordsOf(const Ledger& ledger, const RecordSummary& s) {
             add(instrument->serial);
         } else if (const auto* part = std::get_if<PartChanged>(&entry.body)) {
             add(part->what);
+        } else if (const auto* fitted = std::get_if<PartEntered>(&entry.body)) {
+            add(describe(*fitted));
+            add(fitted->lot.empty() ? std::string() : Core::say("lot %1", fitted->lot));
+            add(fitted->machined);
+            add(fitted->machinedBy);
+            add(fitted->note);
+        } else if (const auto* done = std::get_if<ClosingStepDone>(&entry.body)) {
+            add(done->product ? *done->product : std::string());
+            add(done->lot ? Core::say("lot %1", *done->lot) : std::string());
         } else if (const auto* build = std::get_if<BuildBegun>(&entry.body)) {
             add(build->why);
         }

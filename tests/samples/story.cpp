@@ -66,7 +66,10 @@ void Story::people() {
 
 void Story::engine(const std::string& templateFile, const std::string& customer, const std::string& engine,
                    const std::string& serial) {
-    tell(EngineDescribed{"Kestrel Lane Engine Works", customer, engine, serial, ""}, 40);
+    EngineDescribed described{"Kestrel Lane Engine Works", customer, engine, serial, ""};
+    described.address = "4 Kestrel Lane, Upper Wharf";
+    described.telephone = "555 0142";
+    tell(described, 40);
     std::ifstream lines(std::string(TEMPLATES) + "/" + templateFile);
     for (std::string line; std::getline(lines, line);) {
         auto draft = fromJson(line);
@@ -390,6 +393,49 @@ void Story::pickup() {
     twice(PickupTerm::gasket, 0.0630, 0.0632, 4, "MIC-25");
     twice(PickupTerm::plate, 0.2501, 0.2502, 4, "MIC-25");
     twice(PickupTerm::pickupDepth, 7.417, 7.418, 3, "DEPTH-1");
+}
+
+void Story::partsAndChecks() {
+    const auto part = [&](PartSort sort, const char* what, const char* maker, const char* number, const char* lot,
+                          const char* stamped, bool isNew) {
+        PartEntered entered;
+        entered.sort = sort;
+        entered.what = what;
+        entered.maker = maker;
+        entered.number = number;
+        entered.lot = lot;
+        entered.stamped = stamped;
+        entered.isNew = isNew;
+        return entered;
+    };
+    PartEntered block = part(PartSort::block, "", "", "", "", "K 340 C2", false);
+    block.machined = "mains line-honed with these studs, decks cut 0.004 in";
+    block.machinedBy = "Harl Machine Shop";
+    block.machinedOn = parseDate("2026-05-12").value();
+    tell(block, 60);
+    PartEntered crank = part(PartSort::crank, "", "Arden", "CR-362", "", "7741", false);
+    crank.machined = "journals polished";
+    crank.machinedBy = "Harl Machine Shop";
+    crank.machinedOn = parseDate("2026-05-14").value();
+    tell(crank, 60);
+    tell(part(PartSort::mainShells, "", "Norwood", "7312 P", "7731", "", true), 40);
+    tell(part(PartSort::rodShells, "", "Norwood", "2208 P", "7518", "", true), 40);
+    tell(part(PartSort::mainStuds, "", "Brightling", "MS-716", "B-2231", "", true), 40);
+    PartEntered bolts = part(PartSort::rodBolts, "", "Brightling", "RB-38", "B-1987", "", false);
+    bolts.timesTightened = 1;
+    tell(bolts, 40);
+    tell(part(PartSort::girdle, "", "Kestrel Lane Engine Works", "G5", "", "", true), 40);
+    tell(part(PartSort::sealant, "", "Tamsin", "grey", "T-0418", "", true), 40);
+    tell(part(PartSort::oil, "for running in", "Wexcombe", "SAE 30", "W-2291", "", true), 40);
+    const auto tried = [&](const char* instrument, const char* standard, double nominal, double read, int decimals) {
+        tell(ZeroChecked{instrument, standard, typedInches(nominal, decimals), typedInches(read, decimals)}, 60);
+    };
+    tried("MIC-25", "closed anvils", 0, 0, 4);
+    tried("MIC-75", "2 in setting rod", 2, 2.0001, 4);
+    tell(ValueConfirmed{"band:residual", "shim kit maker's sheet"}, 30);
+    tell(ValueConfirmed{"band:main clearance", "Norwood's bearing sheet"}, 30);
+    tell(ValueConfirmed{"band:rod clearance", "Norwood's bearing sheet"}, 30);
+    tell(ValueConfirmed{"group:main", "Brightling's card, MS-716"}, 30);
 }
 
 void Story::stacksOff() {

@@ -46,6 +46,8 @@ public:
     void trialFit();
     void turning(TurningStage stage, double breakaway, double running);
     void pickup();
+    /// What the engine is built from, the instruments tried on their standards, and whose figures some of the values are.
+    void partsAndChecks();
     void stacksOff();
     void stacksOn();
     /// Main 4 right or whoever `moving` names turns by `angle`; all others hold.

@@ -73,6 +73,7 @@ void closeAfterMovement(Story& story, int cap, const char* verifiedBy) {
     story.person(verifiedBy);
     story.round(2);
     story.person("Mira Solheim");
+    story.partsAndChecks();
     story.close();
 }
 

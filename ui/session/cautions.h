@@ -5,14 +5,15 @@
 
 namespace caprail {
 
-/// What a person must mind. Each station names its own; the build sheet prints all of them.
+/// What a person must mind. Each station names its own; the customer's sheet has cautions of its
+/// own.
 enum class Caution { precedence, stand, crank, wrench, counted, sealant, yielded };
 
 /// A caution, in a sentence or two.
 QString shown(Caution caution);
 /// Several, one after another; empty where there is nothing to mind.
 QString cautionText(const std::vector<Caution>& cautions);
-/// All cautions, one a line, as the build sheet prints them.
+/// All cautions, one a line.
 QStringList allCautions();
 
 } // namespace caprail

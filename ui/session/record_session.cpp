@@ -3,6 +3,7 @@
 
 #include <QCursor>
 #include <QGuiApplication>
+#include <assessment/judged_before.h>
 #include <ledger/entry_json.h>
 #include <ledger/history_line.h>
 #include <session/now.h>
@@ -167,6 +168,11 @@ Result<std::int64_t> RecordSession::enter(Unstored entry) {
     if (!m_unstored.empty() && !storeUnstored()) {
         return letWait(std::move(entry),
                        {Core::say("Entries made before it wait to be stored, so it waits behind them.")});
+    }
+    if (m_askReason && lacksReason(m_facts, entry.body)) {
+        if (const auto why = m_askReason(judgedBefore(m_facts, entry.body)); why && !why->trimmed().isEmpty()) {
+            entry.body = withReason(std::move(entry.body), why->trimmed().toStdString());
+        }
     }
     bool isJudgedGood = false;
     auto sequence = judgeAndStore(entry, isJudgedGood);

@@ -5,6 +5,7 @@
 #include <QString>
 #include <QStringList>
 #include <assessment/admission.h>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <session/location_probe.h>
@@ -73,6 +74,9 @@ public:
     /// window shows both.
     void appendAndSay(Body body) { (void)append(std::move(body)); }
     void appendAllAndSay(std::vector<Body> bodies) { (void)appendAll(std::move(bodies)); }
+    /// Who is asked for the reason where an entry changes what something was judged by and gives none; the answer none:
+    /// the entry is refused. Without an asker such entries are refused.
+    void setReasonAsker(std::function<std::optional<QString>(qint64 judgedBefore)> asker) { m_askReason = std::move(asker); }
     /// Withdraws an entry, with a reason.
     Result<std::int64_t> strike(std::int64_t sequence, const QString& why);
     /// Stores an attachment's bytes with its entry; fills in hash and size.
@@ -136,6 +140,7 @@ private:
     QString m_path;
     QString m_person;
     Units m_units;
+    std::function<std::optional<QString>(qint64)> m_askReason;
     Facts m_facts;
     Assessment m_assessment;
     std::vector<Unstored> m_unstored;

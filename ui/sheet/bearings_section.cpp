@@ -18,6 +18,12 @@ QString boresText(const ClearanceResult& r, const Units& units) {
     return bare(r.boreSmallest, units) + QStringLiteral(" – ") + bare(r.boreLargest, units);
 }
 
+/// Taper or out-of-round with its own verdict.
+SheetCell formCell(const Writing& w, const std::string& checkCode, Length value) {
+    const QString figure = bareFine(value, w.units());
+    return w.assessment().find(checkCode) == nullptr ? SheetCell(figure) : stateCell(w.stateOf(checkCode), figure);
+}
+
 SheetTable tableFor(const Writing& w, JournalKind kind, const std::vector<JournalId>& journals) {
     const Units& units = w.units();
     SheetTable table{{{Sheet::tr("Bearing")},
@@ -41,8 +47,8 @@ SheetTable tableFor(const Writing& w, JournalKind kind, const std::vector<Journa
             {strongCell(capitalised(text(describe(j)))), bare(r.journalMean, units), boresText(r, units),
              bareFine(r.clearance, units),
              strongCell(r.smallest ? bareFine(r.smallest, units) + QStringLiteral(" – ") + bareFine(r.largest, units) : none()),
-             r.smallest ? bareU(r.uncertainty(), units) : none(), hasShape ? bare(r.taper, units) : none(),
-             hasShape ? bare(r.outOfRound, units) : none(),
+             r.smallest ? bareU(r.uncertainty(), units) : none(), hasShape ? formCell(w, "taper:" + code(j), r.taper) : SheetCell(none()),
+             hasShape ? formCell(w, "out-of-round:" + code(j), r.outOfRound) : SheetCell(none()),
              quietCell(shells == w.facts().shellsFitted.end()
                            ? none()
                            : text(shells->second.what.upper) + QStringLiteral(" / ") + text(shells->second.what.lower)),
@@ -103,14 +109,14 @@ void bearingsSection(const Writing& w) {
         w.flow.subheading(part.title);
         const BandFact* band = w.facts().bandNamed(part.band);
         w.flow.introduction(band == nullptr
-                                ? Sheet::tr("Measured, but no band is set: nothing was judged.")
-                                : Sheet::tr("Band of the vertical clearance: %1").arg(bandText(*band, w.units())));
+                                ? Sheet::tr("Measured, but no limits are set: nothing was judged.")
+                                : Sheet::tr("Limits of the vertical clearance: %1").arg(bandText(*band, w.units())));
         w.flow.table(tableFor(w, part.kind, part.journals));
         reasons(w, part.check);
     }
     const auto& clearances = w.assessment().clearances;
     if (std::ranges::any_of(clearances, [](const auto& one) { return one.second.clearance.has_value(); })) {
-        w.flow.subheading(Sheet::tr("Clearances against their bands"));
+        w.flow.subheading(Sheet::tr("Clearances against their limits"));
         w.flow.figure(mm(58), [&w = w.source, units = w.units(), look = w.flow.type().look](QPainter& painter,
                                                                                             const QRectF& area) {
             drawClearanceChart(painter, area, w.facts, w.assessment, units, look);
@@ -119,10 +125,10 @@ void bearingsSection(const Writing& w) {
 }
 
 void fitsSection(const Writing& w) {
-    SheetTable table{{{Sheet::tr("Fit")},
+    SheetTable table{{{Sheet::tr("What")},
                       rightColumn(Sheet::tr("Readings")),
-                      {Sheet::tr("Mean ± U, and its band")},
-                      {Sheet::tr("Band by")},
+                      {Sheet::tr("Mean ± U, and its limits")},
+                      {Sheet::tr("Limits by")},
                       {Sheet::tr("Verdict")}},
                      {}};
     for (const Check& check : w.assessment().checks) {
@@ -143,9 +149,9 @@ void fitsSection(const Writing& w) {
                               quietCell(band == nullptr ? none() : text(band->source)), verdictCell(w, check.code)});
     }
     if (!table.rows.empty()) {
-        w.flow.heading(Sheet::tr("Fits"));
+        w.flow.heading(Sheet::tr("Other clearances"));
         if (const auto source = takeCommon(table, 3)) {
-            w.flow.introduction(Sheet::tr("Bands by: %1").arg(*source));
+            w.flow.introduction(Sheet::tr("Limits by: %1").arg(*source));
         }
         w.flow.table(table);
     }

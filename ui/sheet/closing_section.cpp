@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-/// Closing and sign-off, cautions, and what the seal proves.
+/// Closing and sign-off, and what the seal proves; the page on which the annex begins.
 #include <sheet/sections.h>
 #include <sheet/sheet_text.h>
-
-#include <session/cautions.h>
 
 namespace caprail::sheet {
 
@@ -63,37 +61,15 @@ void closingSection(const Writing& w) {
     }
     w.flow.heading(Sheet::tr("Closing and sign-off"));
     w.flow.table(table);
-    if (facts.signedOff) {
-        w.flow.stateLine(
-            CheckState::good,
-            Sheet::tr("Signed off by %1, %2").arg(text(facts.signedOff->person), w.time(facts.signedOff->time)));
-        if (!facts.signedOff->what.statement.empty()) {
-            w.flow.paragraph(QStringLiteral("“") + text(facts.signedOff->what.statement) + QStringLiteral("”"));
-        }
-    } else {
+    if (!facts.signedOff) {
         w.flow.stateLine(CheckState::notDone, Sheet::tr("Not signed off."));
     }
-    const SheetType& type = w.flow.type();
-    w.flow.figure(mm(17), [&type](QPainter& painter, const QRectF& area) {
-        const qreal gap = points(16);
-        const qreal width = (area.width() - gap) / 2;
-        const QString labels[] = {Sheet::tr("For the shop: name, date, signature"),
-                                  Sheet::tr("Received by the customer: name, date, signature")};
-        QPointF at(area.left(), area.bottom() - points(12));
-        for (const QString& label : labels) {
-            painter.setPen(QPen(type.quiet, points(0.6)));
-            painter.drawLine(at, at + QPointF(width, 0));
-            TextBlock(label, type.small, width).paint(painter, at + QPointF(0, points(1.5)), type.quiet);
-            at.rx() += width + gap;
-        }
-    });
 }
 
-void cautionsSection(const Writing& w) {
-    w.flow.heading(Sheet::tr("Cautions"));
-    for (const QString& caution : allCautions()) {
-        w.flow.paragraph(QStringLiteral("•  ") + caution);
-    }
+void annexSection(const Writing& w) {
+    w.flow.pageBreak();
+    w.flow.paragraph(Sheet::tr("Annex: everything that was measured"), w.flow.type().title, w.flow.type().ink);
+    w.flow.remark(Sheet::tr("± is the measuring uncertainty: a value counts as within its limits only with it."));
 }
 
 void sealSection(const Writing& w) {

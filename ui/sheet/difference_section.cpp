@@ -3,6 +3,7 @@
 #include <sheet/difference_tables.h>
 #include <sheet/sections.h>
 #include <sheet/sheet_text.h>
+#include <work/deviations.h>
 
 namespace caprail::sheet {
 
@@ -20,6 +21,7 @@ void differenceSection(const Writing& w, const BuildComparison& comparison) {
                    {Sheet::tr("Serial number"), said(&EngineDescribed::serial)}},
                   2);
     w.flow.values({{Sheet::tr("Then"), buildLine(comparison.then)}, {Sheet::tr("Now"), buildLine(comparison.now)}}, 1);
+    w.flow.paragraph(Sheet::tr("In the present build: %1").arg(text(deviationsLine(deviationsOf(w.source.ledger, facts, w.units())))));
     const auto tables = differenceTables(comparison, w.units());
     if (tables.empty()) {
         w.flow.paragraph(Sheet::tr("There is nothing to compare yet: neither build holds a measured value."));
@@ -44,6 +46,7 @@ void differenceSection(const Writing& w, const BuildComparison& comparison) {
         }
         w.flow.table(table);
     }
+    changesSection(w);
 }
 
 } // namespace caprail::sheet

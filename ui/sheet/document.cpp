@@ -17,17 +17,22 @@ Document::Document(const SheetSource& source, const SheetOptions& options, QSize
       m_title(titleOf(Sheet::tr("Build sheet: %1"), Sheet::tr("build %1").arg(source.facts.build))) {
     const Writing w{m_flow, m_source, m_options, m_times};
     using Section = void (*)(const Writing&);
-    const auto lastPart = [](const Writing& writing) {
-        cautionsSection(writing);
-        sealSection(writing);
-    };
     struct Part {
         Section write;
         bool isWhole = false; ///< not parted where a page holds it
     };
+    // The first pages are what a customer frames; the rest is an annex of tables.
     for (const Part part : {Part{titleSection},
-                            {diagramSection},
+                            {verdictSection},
+                            {standingSection},
+                            {keyFiguresSection, true},
+                            {diagramSection, true},
+                            {signaturesSection, true},
+                            {runningInSection, true},
+                            {annexSection},
                             {gatesSection},
+                            {changesSection},
+                            {valuesSection},
                             {bearingsSection},
                             {fitsSection},
                             {torquesSection},
@@ -38,12 +43,13 @@ Document::Document(const SheetSource& source, const SheetOptions& options, QSize
                             {trialFitSection},
                             {ownChecksSection},
                             {pickupSection, true},
+                            {partsSection},
                             {findingsSection},
                             {photosSection},
                             {instrumentsSection},
                             {struckSection},
                             {closingSection, true},
-                            {Section(lastPart), true}}) {
+                            {sealSection, true}}) {
         if (part.isWhole) {
             m_flow.together([&] { part.write(w); });
         } else {

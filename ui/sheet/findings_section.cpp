@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <ledger/history_line.h>
+#include <work/zero_checks.h>
 
 namespace caprail::sheet {
 
@@ -16,6 +17,27 @@ QString orNone(const std::string& words) {
 
 QString dateText(const std::optional<Date>& date) {
     return date ? text(format(*date)) : none();
+}
+
+/// A limit of error to its last digit: as it was typed where the sheet's digits would round it.
+QString exactly(const Entered<Length>& limit, const Units& units) {
+    const std::int64_t digit = units.length == LengthUnit::inch ? 254 : 100; // of `formatFine`, in nanometres
+    return limit.value.value() % digit == 0 || limit.typed.empty() ? text(formatFine(limit.value, units)) : text(limit.typed);
+}
+
+/// On how many of the days on which it measured an instrument was tried, and what it read last.
+QString triedText(const Writing& w, const std::vector<ZeroStanding>& standings, const std::string& name) {
+    const auto at = std::ranges::find(standings, name, &ZeroStanding::instrument);
+    if (at == standings.end()) {
+        return none();
+    }
+    const std::size_t tried = at->used.size() - at->untried();
+    QString words = tried == 0 ? Sheet::tr("on none of %n days of use", "", static_cast<int>(at->used.size()))
+                               : Sheet::tr("on %1 of %2 days of use").arg(tried).arg(at->used.size());
+    if (const auto checks = w.facts().zeroChecks.find(name); checks != w.facts().zeroChecks.end()) {
+        words += QLatin1Char('\n') + Sheet::tr("last off by %1").arg(text(formatFineSigned(errorOf(checks->second.back().what), w.units())));
+    }
+    return words;
 }
 
 } // namespace
@@ -97,22 +119,27 @@ void instrumentsSection(const Writing& w) {
                       {Sheet::tr("Maker, serial number")},
                       rightColumn(Sheet::tr("Accuracy, range")),
                       {Sheet::tr("Calibrated")},
-                      {Sheet::tr("Due")}},
+                      {Sheet::tr("Due")},
+                      {Sheet::tr("Tried on its standard")}},
                      {}};
+    const auto standings = zeroStandings(w.source.ledger, facts, [&](UtcTime time) {
+        return dateOf({time.milliseconds + std::int64_t{1000} * w.options.zone.offsetFromUtc(
+                                               QDateTime::fromMSecsSinceEpoch(time.milliseconds, Qt::UTC))});
+    });
     for (const auto& [name, fact] : facts.instruments) {
         const InstrumentAdded& what = fact.latest();
         QStringList maker{text(what.maker), text(what.serial)};
         maker.removeAll(QString());
         QString limit = none();
         if (what.limitOfError) {
-            limit = QStringLiteral("± ") + text(formatFine(what.limitOfError->value, w.units()));
+            limit = QStringLiteral("± ") + exactly(*what.limitOfError, w.units());
         } else if (what.largestTorque) {
             limit = (what.smallestTorque ? text(format(what.smallestTorque->value, w.units())) : QString()) +
                     Sheet::tr(" to %1").arg(text(format(what.largestTorque->value, w.units())));
         }
         table.rows.push_back({strongCell(text(name)), wordText(what.type),
                               maker.isEmpty() ? none() : maker.join(QStringLiteral(", ")), limit.trimmed(),
-                              dateText(what.calibrated), dateText(what.due)});
+                              dateText(what.calibrated), dateText(what.due), triedText(w, standings, name)});
     }
     w.flow.heading(Sheet::tr("Instruments"));
     w.flow.table(table);

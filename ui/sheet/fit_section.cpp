@@ -13,6 +13,9 @@ namespace {
 
 /// Who made the entry that a check was made by, and when.
 QString byOf(const Writing& w, const Check& check) {
+    if (check.kind == CheckKind::girdleWay && w.facts().girdleWay) {
+        return w.byAndWhen(*w.facts().girdleWay);
+    }
     return check.madeAt == 0 ? none() : w.byAndWhen(w.source.ledger.at(check.madeAt));
 }
 
@@ -122,7 +125,7 @@ void pickupSection(const Writing& w) {
     }
     w.flow.heading(Sheet::tr("Clearance under the pickup"));
     if (const BandFact* band = w.facts().bandNamed(bands::pickupClearance)) {
-        w.flow.introduction(Sheet::tr("Band: %1").arg(bandText(*band, units)));
+        w.flow.introduction(Sheet::tr("Limits: %1").arg(bandText(*band, units)));
     }
     w.flow.table(table);
     if (const Check* check = w.assessment().find("pickup"); check != nullptr) {

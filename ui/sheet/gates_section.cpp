@@ -3,7 +3,6 @@
 #include <sheet/sheet_text.h>
 
 #include <algorithm>
-#include <assessment/beside_verdict.h>
 #include <assessment/review.h>
 #include <ledger/remarks.h>
 #include <session/filled.h>
@@ -98,10 +97,12 @@ QString gateSentence(const Gate& gate, bool isSaidAbove, bool isSaidBelow) {
            where;
 }
 
-/// What nobody may overlook who reads the verdict: salvage, a wrong clock, closing that went past a gate.
+} // namespace
+
 void remarks(const Writing& w) {
     constexpr std::size_t most = 3;
-    for (const auto& list : {salvageRemarks(w.source.ledger), clockRemarks(w.source.ledger, w.options.now)}) {
+    for (const auto& list : {salvageRemarks(w.source.ledger), outsideRemarks(w.source.ledger),
+                             clockRemarks(w.source.ledger, w.options.now)}) {
         for (std::size_t i = 0; i < list.size() && i < most; ++i) {
             w.flow.stateLine(CheckState::tooCloseToCall, text(list[i].sentence));
         }
@@ -119,18 +120,8 @@ void remarks(const Writing& w) {
     }
 }
 
-} // namespace
-
 void gatesSection(const Writing& w) {
     w.flow.heading(Sheet::tr("Where it stands"));
-    if (const auto& signedOff = w.facts().signedOff) {
-        w.flow.stateLine(
-            CheckState::good,
-            Sheet::tr("Closed and signed off by %1 on %2.").arg(text(signedOff->person), w.time(signedOff->time)));
-    } else {
-        w.flow.paragraph(Sheet::tr("Not signed off. Next: %1").arg(text(w.assessment().next.sentence)));
-    }
-    remarks(w);
     std::set<std::size_t> said;
     for (const Gate& gate : w.assessment().gates) {
         const SheetTable holding = holdingTable(w.assessment(), gate, said);
@@ -146,9 +137,6 @@ void gatesSection(const Writing& w) {
     }
     w.flow.space(points(3));
     w.flow.table(countsTable(w.assessment()));
-    for (const std::string& sentence : besideAllVerdicts(w.assessment())) {
-        w.flow.stateLine(CheckState::tooCloseToCall, text(sentence));
-    }
 }
 
 } // namespace caprail::sheet

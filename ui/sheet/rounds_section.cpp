@@ -45,11 +45,11 @@ void roundsSection(const Writing& w) {
                       rightColumn(Sheet::tr("Moved")),
                       {Sheet::tr("Result")}},
                      {}};
-    bool anyMoved = false;
+    std::ptrdiff_t allMoved = 0;
     for (const RoundFact& round : rounds) {
         const auto moved = std::ranges::count_if(
             round.outcomes, [](const auto& one) { return one.second.what.outcome == Outcome::moved; });
-        anyMoved = anyMoved || moved > 0;
+        allMoved += moved;
         const auto verified = std::ranges::count_if(
             round.outcomes, [&](const auto& one) { return !whyNotCounted(w.facts(), one.second); });
         const auto held = std::ranges::count_if(round.outcomes, [&](const auto& one) {
@@ -67,12 +67,23 @@ void roundsSection(const Writing& w) {
                   "backing it off; or, where it must not be pulled, its stretch is read or its witness mark looked at. "
                   "Fastener by fastener under Torques."));
     w.flow.table(table);
-    if (anyMoved) {
+    if (allMoved > 2) { // fewer are said in a sentence each
         w.flow.subheading(Sheet::tr("How far each one moved, round by round"));
         w.flow.figure(mm(48), [&facts = w.facts(), units = w.units(), look = w.flow.type().look](QPainter& painter,
                                                                                                  const QRectF& area) {
             drawVerifyHistoryChart(painter, area, facts, units, look);
         });
+        return;
+    }
+    for (const RoundFact& round : rounds) {
+        for (const auto& [fastener, outcome] : round.outcomes) {
+            if (outcome.what.outcome == Outcome::moved) {
+                w.flow.paragraph(text(describe(FoundMoved{fastener, outcome.what.angle ? std::optional(outcome.what.angle->value)
+                                                                                       : std::nullopt,
+                                                          round.begun.what.round},
+                                               w.units())));
+            }
+        }
     }
 }
 

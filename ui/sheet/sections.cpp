@@ -58,7 +58,7 @@ namespace {
 
 /// What p and C mean, under either rule.
 QString conformitySentence() {
-    return Sheet::tr("p is the probability that the value lies in its band, C how many times over the band holds four "
+    return Sheet::tr("p is the probability that the value lies within its limits, C how many times over the limits hold four "
                      "standard uncertainties (JCGM 106); below 1 a value is weakly measured.");
 }
 
@@ -71,7 +71,7 @@ QString ruleSentence(const RulesSet& rules) {
                QLatin1Char(' ') + conformitySentence();
     }
     return Sheet::tr("Decision rule: guard bands (ISO 14253-1). A value is in when all of value ± U lies inside its "
-                     "band, out when all of it lies outside, and too close to call otherwise. U is the expanded "
+                     "limits, out when all of it lies outside, and too close to call otherwise. U is the expanded "
                      "uncertainty, %1.")
                .arg(rules.coverage == Coverage::two ? Sheet::tr("k = 2") : Sheet::tr("Student's t at 95.45 %")) +
            QLatin1Char(' ') + conformitySentence();
@@ -86,6 +86,16 @@ QString bandText(const BandFact& band, const Units& units) {
         words += QStringLiteral(" (") + text(band.source) + QLatin1Char(')');
     }
     return words;
+}
+
+QString shopAddress(const Writing& w) {
+    QStringList parts{shopOf(w.source, w.options)};
+    if (w.facts().engine) {
+        const EngineDescribed& e = w.facts().engine->what;
+        parts << (e.address ? text(*e.address) : QString()) << (e.telephone ? text(*e.telephone) : QString());
+    }
+    parts.removeAll(QString());
+    return parts.join(QStringLiteral(", "));
 }
 
 QString shopOf(const SheetSource& source, const SheetOptions& options) {

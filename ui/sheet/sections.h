@@ -35,6 +35,17 @@ struct Writing {
 /// Logo, shop, and what the sheet is, over a line.
 void letterhead(const Writing& w, const QString& what);
 void titleSection(const Writing&);
+/// The verdict over the whole width: signed off, or not finished.
+void verdictSection(const Writing&);
+/// What nobody may overlook who reads the verdict: salvage, entries from outside, a wrong clock, closing past a gate.
+void remarks(const Writing&);
+/// Those, what was changed after it was judged, what nobody confirmed, what is weakly measured: a line each.
+void standingSection(const Writing&);
+void keyFiguresSection(const Writing&);
+/// Only of a build that is signed off, as the next one.
+void signaturesSection(const Writing&);
+void runningInSection(const Writing&);
+void annexSection(const Writing&);
 void gatesSection(const Writing&);
 void diagramSection(const Writing&);
 void bearingsSection(const Writing&);
@@ -47,12 +58,14 @@ void flushnessSection(const Writing&);
 void trialFitSection(const Writing&);
 void ownChecksSection(const Writing&);
 void pickupSection(const Writing&);
+void partsSection(const Writing&);
+void changesSection(const Writing&);
+void valuesSection(const Writing&);
 void findingsSection(const Writing&);
 void photosSection(const Writing&);
 void instrumentsSection(const Writing&);
 void struckSection(const Writing&);
 void closingSection(const Writing&);
-void cautionsSection(const Writing&);
 void sealSection(const Writing&);
 
 /// The whole of the sheet of a difference between two builds.
@@ -69,6 +82,8 @@ QString bandText(const BandFact& band, const Units& units);
 /// The time zone of the sheet's times with its distance from UTC while the record was made: "Europe/Lisbon, UTC+01:00";
 /// both distances where the clocks were changed meanwhile; "UTC" for that.
 QString zoneText(const Ledger& ledger, const QTimeZone& zone);
+/// Name, address and telephone of the shop, on one line; may be empty.
+QString shopAddress(const Writing&);
 /// The shop as the options or the record name it; may be empty.
 QString shopOf(const SheetSource& source, const SheetOptions& options);
 

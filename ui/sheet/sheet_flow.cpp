@@ -199,6 +199,12 @@ void SheetFlow::together(const std::function<void()>& write) {
     }
 }
 
+void SheetFlow::pageBreak() {
+    if (m_y > m_type.topMargin) {
+        newPage();
+    }
+}
+
 void SheetFlow::space(qreal height) {
     if (m_y > m_type.topMargin) {
         m_y += height;

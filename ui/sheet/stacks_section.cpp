@@ -3,6 +3,7 @@
 #include <sheet/sheet_text.h>
 
 #include <algorithm>
+#include <cmath>
 #include <assessment/feel_study.h>
 #include <ledger/band_names.h>
 #include <session/filled.h>
@@ -104,7 +105,7 @@ QString goodFlushness(const Writing& w) {
     const FlushnessResult& f = w.assessment().flushness;
     const BandFact* band = w.facts().bandNamed(bands::twist);
     QStringList words{band != nullptr && f.twist
-                          ? Sheet::tr("Twist is in its band: %1.").arg(bandText(*band, w.units()))
+                          ? Sheet::tr("Twist is within its limits: %1.").arg(bandText(*band, w.units()))
                           : Sheet::tr("Worked out from every stack as built."),
                       text(f.sentence)};
     words.removeAll(QString());
@@ -201,7 +202,7 @@ void stacksSection(const Writing& w) {
     w.flow.heading(Sheet::tr("Shim stacks"));
     if (const BandFact* band = w.facts().bandNamed(bands::residual)) {
         w.flow.introduction(
-            Sheet::tr("Band of the residual (gap less stack; positive is loose): %1").arg(bandText(*band, units)));
+            Sheet::tr("Limits of the residual (gap less stack; positive is loose): %1").arg(bandText(*band, units)));
     }
     w.flow.table(table);
     w.flow.remark(countOfShims(w.facts()));
@@ -239,7 +240,13 @@ void flushnessSection(const Writing& w) {
         }
     }
     table.rows = {left, right};
-    w.flow.table(table);
+    constexpr double nothing = 5'080; // 0.0002 in: less is no form, but the reading of the leaves
+    if (std::ranges::any_of(f.localError, [&](const auto& one) { return std::abs(one.second) >= nothing; })) {
+        w.flow.table(table);
+    } else {
+        w.flow.remark(Sheet::tr("No place lies off the plane of the others by %1 or more.")
+                          .arg(text(format(Length(toNearest(nothing)), units))));
+    }
     if (const Check* check = w.assessment().find("flushness"); check != nullptr) {
         w.flow.stateLine(check->state, check->isGood() ? goodFlushness(w) : capitalised(text(check->sentence)));
     }

@@ -3,7 +3,7 @@
 #include <sheet/sections.h>
 #include <sheet/sheet_text.h>
 
-#include <set>
+#include <work/sittings.h>
 
 namespace caprail::sheet {
 
@@ -33,8 +33,14 @@ QString peopleOf(const SheetSource& source) {
     return names.join(QStringLiteral(", "));
 }
 
-QString daysText(const QString& first, const QString& last) {
-    return first == last ? first : first + QStringLiteral(" – ") + last;
+/// "ties caps 1 to 4"
+QString tiedText(const Facts& facts) {
+    if (!facts.layout) {
+        return none();
+    }
+    const LayoutDescription& d = facts.layout->description();
+    return d.tiedFirst == d.tiedLast ? Sheet::tr("ties cap %1").arg(d.tiedFirst)
+                                     : Sheet::tr("ties caps %1 to %2 of %3").arg(d.tiedFirst).arg(d.tiedLast).arg(d.caps);
 }
 
 } // namespace
@@ -48,8 +54,13 @@ void letterhead(const Writing& w, const QString& title) {
     }
     const qreal left = logo.isNull() ? 0 : logoSize.width() + points(10);
     const TextBlock what(title, type.heading, w.flow.width() / 4, Qt::AlignRight);
-    const TextBlock shop(shopOf(w.source, w.options), type.heading, w.flow.width() * 3 / 4 - left - points(10));
-    const qreal height = std::max(logoSize.height(), shop.height());
+    const qreal wide = w.flow.width() * 3 / 4 - left - points(10);
+    const TextBlock shop(shopOf(w.source, w.options), type.heading, wide);
+    QString reach = shopAddress(w).mid(shopOf(w.source, w.options).size());
+    reach = reach.startsWith(QLatin1String(", ")) ? reach.mid(2) : reach;
+    const TextBlock address(reach, type.small, wide);
+    const qreal words = shop.height() + (reach.isEmpty() ? 0 : address.height());
+    const qreal height = std::max(logoSize.height(), words);
     w.flow.figure(height + points(6), [=, &type](QPainter& painter, const QRectF& area) {
         if (!logo.isNull()) {
             // As it was drawn: a logo's flat colours and edges do not bear a photo's compression.
@@ -57,7 +68,10 @@ void letterhead(const Writing& w, const QString& title) {
             painter.drawImage(QRectF(QPointF(area.left(), area.top() + (height - logoSize.height()) / 2), logoSize),
                               logo);
         }
-        shop.paint(painter, {area.left() + left, area.top() + height - shop.height()}, type.ink);
+        shop.paint(painter, {area.left() + left, area.top() + height - words}, type.ink);
+        if (!reach.isEmpty()) {
+            address.paint(painter, {area.left() + left, area.top() + height - address.height()}, type.quiet);
+        }
         what.paint(painter, {area.right() - w.flow.width() / 4, area.top() + height - what.height()}, type.accent);
         painter.fillRect(QRectF(area.left(), area.bottom() - points(1.6), area.width(), points(1.6)), type.accent);
     });
@@ -81,13 +95,13 @@ void titleSection(const Writing& w) {
          {Sheet::tr("Serial number"), said(&EngineDescribed::serial)},
          {Sheet::tr("Build"), QString::number(facts.build)},
          {Sheet::tr("Begun and last entry"),
-          entries.empty() ? none() : daysText(w.day(entries.at(first).time), w.day(entries.back().time))},
+          entries.empty() ? none() : w.time(entries.at(first).time) + QStringLiteral(" – ") + w.time(entries.back().time)},
+         {Sheet::tr("Work"), entries.empty() ? none()
+                                             : text(describeWork(sittingsOf(w.source.ledger, facts.buildEntry),
+                                                                 w.units().decimalMark))},
          {Sheet::tr("By"), entries.empty() ? none() : peopleOf(w.source)},
-         {Sheet::tr("Record"),
-          Sheet::tr("%1 entries, seal %2")
-              .arg(w.source.ledger.size())
-              .arg(text(shortForm(w.source.ledger.seal())).section(QLatin1Char('-'), 0, 1) + QStringLiteral("-…"))}},
-        3);
+         {Sheet::tr("Girdle"), tiedText(facts)}},
+        4);
     if (facts.engine && !facts.engine->what.note.empty()) {
         w.flow.paragraph(text(facts.engine->what.note));
     }

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <sheet/fasteners_tables.h>
 #include <sheet/sections.h>
 #include <sheet/sheet_text.h>
 #include <sheet/wrench_marks.h>
@@ -11,11 +12,6 @@
 namespace caprail::sheet {
 
 namespace {
-
-/// Rounds side by side in one table; more of them go into further tables.
-constexpr std::size_t roundsPerTable = 6;
-/// Rounds that are printed fastener by fastener; what older ones found stands in the table of rounds.
-constexpr std::size_t mostRounds = 30;
 
 QString kindName(FastenerKind kind) {
     switch (kind) {
@@ -92,111 +88,6 @@ SheetTable groupsTable(const Writing& w) {
                               isVerified(key.kind) ? wordText(verifiedBy(group)) : none(), quietCell(text(group.source))});
     }
     return table;
-}
-
-QString reached(const FastenerTightened& tightened, const Units& units) {
-    QStringList parts;
-    if (tightened.torque) {
-        parts << text(format(tightened.torque->value, units));
-    }
-    if (tightened.angle) {
-        parts << text(format(tightened.angle->value, units));
-    }
-    if (tightened.stretch) {
-        parts << text(format(tightened.stretch->value, units));
-    }
-    return parts.join(QStringLiteral(" + "));
-}
-
-SheetCell outcomeCell(const Facts& facts, const Seen<RoundOutcome>& seen, const RoundFact& round, const Units& units,
-                      WrenchMarks& marks) {
-    const RoundOutcome& outcome = seen.what;
-    const std::string& wrench = outcome.instrument.empty() ? round.begun.what.instrument : outcome.instrument;
-    std::optional<Torque> torque;
-    if (outcome.torque) {
-        torque = outcome.torque->value;
-    }
-    QString words = outcome.outcome == Outcome::held ? Sheet::tr("held") : Sheet::tr("moved");
-    if (outcome.angle) {
-        words += QLatin1Char(' ') + text(format(outcome.angle->value, units));
-    }
-    if (outcome.stretch) {
-        words += QStringLiteral(", ") + Sheet::tr("stretch %1").arg(text(formatFine(outcome.stretch->value, units)));
-    }
-    words += outcome.by == VerifyMethod::witnessMark ? QStringLiteral(", ") + Sheet::tr("by its mark") : QString();
-    words += marks.markFor(wrench, torque, seen.time);
-    // Who and what only where it differs from what the table of rounds says for the whole round.
-    QStringList other;
-    if (seen.person != round.begun.person) {
-        other << text(seen.person);
-    }
-    if (wrench != round.begun.what.instrument) {
-        other << text(wrench);
-    }
-    if (!other.isEmpty()) {
-        words += QStringLiteral(" (") + other.join(QStringLiteral(", ")) + QLatin1Char(')');
-    }
-    if (const auto fault = whyNotCounted(facts, seen, units)) {
-        words += QStringLiteral(". ") + Sheet::tr("Does not count: %1").arg(text(*fault));
-        return stateCell(outcome.outcome == Outcome::held ? CheckState::notProven : CheckState::out, words);
-    }
-    return outcome.outcome == Outcome::held ? SheetCell(words) : stateCell(CheckState::out, words);
-}
-
-std::vector<SheetCell> lastTightened(const Writing& w, FastenerId fastener, WrenchMarks& marks) {
-    const auto at = w.facts().fasteners.find(fastener);
-    if (at == w.facts().fasteners.end() || !at->second.tightened) {
-        return {quietCell(none()), quietCell(none()), quietCell(none())};
-    }
-    const auto& seen = *at->second.tightened;
-    std::optional<Torque> torque;
-    if (seen.what.torque) {
-        torque = seen.what.torque->value;
-    }
-    const QString mark = marks.markFor(seen.what.instrument, torque, seen.time);
-    SheetCell value = reached(seen.what, w.units()) + mark;
-    if (at->second.isLoose) {
-        value = stateCell(CheckState::out, Sheet::tr("loosened since"));
-    }
-    return {value, seen.what.instrument.empty() ? none() : text(seen.what.instrument), w.byAndWhen(seen)};
-}
-
-/// One row a fastener: how it was tightened last, and what each verify round found.
-void fastenersTables(const Writing& w, const QString& title, const std::vector<FastenerId>& fasteners,
-                     WrenchMarks& marks) {
-    const bool isPulled = !fasteners.empty() && isVerified(fasteners.front().kind);
-    const auto& rounds = w.facts().rounds;
-    const std::size_t shown = isPulled ? rounds.size() : 0;
-    const std::size_t oldest = shown > mostRounds ? shown - mostRounds : 0;
-    std::size_t first = oldest;
-    do {
-        const std::size_t last = std::min(shown, first + roundsPerTable);
-        SheetTable table{{{Sheet::tr("Fastener")}}, {}};
-        if (first == oldest) {
-            table.columns.push_back({Sheet::tr("Last tightened to")});
-            table.columns.push_back({Sheet::tr("Wrench")});
-            table.columns.push_back({Sheet::tr("By, when")});
-        }
-        for (std::size_t r = first; r < last; ++r) {
-            table.columns.push_back({Sheet::tr("Round %1").arg(rounds[r].begun.what.round)});
-        }
-        for (const FastenerId fastener : fasteners) {
-            std::vector<SheetCell> row{strongCell(capitalised(text(describe(fastener))))};
-            if (first == oldest) {
-                std::ranges::move(lastTightened(w, fastener, marks), std::back_inserter(row));
-            }
-            for (std::size_t r = first; r < last; ++r) {
-                const auto outcome = rounds[r].outcomes.find(fastener);
-                row.push_back(outcome == rounds[r].outcomes.end()
-                                  ? quietCell(none())
-                                  : outcomeCell(w.facts(), outcome->second, rounds[r], w.units(), marks));
-            }
-            table.rows.push_back(std::move(row));
-        }
-        w.flow.subheading(first == oldest ? title : Sheet::tr("%1, further rounds").arg(title));
-        w.flow.table(table);
-        first = last;
-    } while (first < shown);
 }
 
 /// What fasteners were found to clamp with, from the torques that turned them on and back.

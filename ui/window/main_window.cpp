@@ -117,6 +117,11 @@ void MainWindow::take(std::unique_ptr<RecordSession> session) {
     m_panels.clear();
     m_session = std::move(session);
     m_session->setUnits(m_preferences.units);
+    m_session->setReasonAsker([this](qint64 judged) {
+        return askText(this, tr("Reason"),
+                       tr("Entry %1 was judged by what this changes. Why is it changed? The reason stands on the build sheet.")
+                           .arg(judged));
+    });
 
     auto* page = new QWidget;
     m_next = new NextBar(*m_session, page);

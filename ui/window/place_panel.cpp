@@ -3,6 +3,7 @@
 
 #include <QApplication>
 #include <QClipboard>
+#include <QDateTime>
 #include <QDropEvent>
 #include <QLineEdit>
 #include <QMimeData>
@@ -16,6 +17,9 @@
 #include <stations/common/station_text.h>
 #include <text/label.h>
 #include <text/plain_text.h>
+#include <session/now.h>
+#include <work/parts.h>
+#include <work/zero_checks.h>
 
 namespace caprail {
 
@@ -27,6 +31,7 @@ struct PlaceRow {
     std::string text = {};    ///< of a finding or note
     std::string done = {};    ///< about a settled finding
     std::optional<Seen<AttachmentAdded>> photo = {};
+    std::string part = {}; ///< what is fitted here
     std::size_t leftOut = 0;
 };
 
@@ -35,6 +40,9 @@ namespace {
 constexpr QSize thumbnailSize(64, 48);
 
 QString placeText(const PlaceRow& row) {
+    if (!row.part.empty()) {
+        return QStringLiteral("⚙ ") + capitalised(qtText(row.part));
+    }
     if (row.photo) {
         const AttachmentAdded& photo = row.photo->what;
         return qtText(photo.caption.empty() ? photo.fileName : photo.caption);
@@ -71,7 +79,7 @@ PlacePanel::PlacePanel(RecordSession& session, QWidget* parent)
             .icon =
                 [this](const PlaceRow& row) { return row.photo ? QIcon(m_thumbnails.of(row.photo->what)) : QIcon(); }}},
           this)),
-      m_finding(new QLineEdit(this)), m_photo(new QToolButton(this)), m_message(new Label(this)),
+      m_finding(new QLineEdit(this)), m_photo(new QToolButton(this)), m_message(new Label(this)), m_untried(new Label(this)),
       m_thumbnails(session, thumbnailSize) {
     build();
     refresh();
@@ -98,6 +106,9 @@ void PlacePanel::build() {
     m_photo->setText(tr("Photo here…"));
     setTip(m_photo, tr("Add photos of this place. They can be dropped here, or pasted with Ctrl+Shift+V."));
     m_photo->setFocusPolicy(Qt::StrongFocus);
+    m_untried->setObjectName(QStringLiteral("untried"));
+    m_untried->setWordWrap(true);
+    m_untried->setForegroundRole(QPalette::PlaceholderText);
     m_message->setWordWrap(true);
     m_message->hide();
     m_photo->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
@@ -107,6 +118,7 @@ void PlacePanel::build() {
     column->addWidget(m_finding);
     column->addWidget(m_photo);
     column->addWidget(m_message);
+    column->addWidget(m_untried);
     column->addWidget(m_list, 1);
     column->addStretch(0);
     connect(m_finding, &QLineEdit::returnPressed, this, &PlacePanel::openFinding);
@@ -171,10 +183,26 @@ void PlacePanel::refresh() {
             rows.push_back({.entry = seen.entry, .photo = seen});
         }
     }
+    for (const auto* part : partsAt(m_session.facts(), coreText(m_place))) {
+        rows.push_back({.entry = part->entry, .part = describe(part->what)});
+    }
+    showUntried();
     m_list->setVisible(!rows.empty());
     m_list->put(std::move(rows));
     m_finding->setEnabled(!m_session.isReadOnly());
     m_photo->setEnabled(!m_session.isReadOnly());
+}
+
+/// A quiet line and no question: it is asked once a day by standing there until the instrument was tried.
+void PlacePanel::showUntried() {
+    const QDateTime midnight(QDateTime::fromMSecsSinceEpoch(now().milliseconds).date(), QTime(0, 0));
+    QStringList names;
+    for (const auto& name : untriedSince(m_session.ledger(), m_session.facts(), {midnight.toMSecsSinceEpoch()})) {
+        names << qtText(name);
+    }
+    m_untried->setVisible(!names.isEmpty());
+    m_untried->setText(tr("Not tried on its standard today: %1. Zero checks are entered at Engine, People and instruments.")
+                           .arg(names.join(QStringLiteral(", "))));
 }
 
 void PlacePanel::openFinding() {

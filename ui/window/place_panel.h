@@ -35,6 +35,7 @@ protected:
 private:
     void build();
     void openFinding();
+    void showUntried();
     void activate(int line);
     void show(const Result<void>& added);
     [[nodiscard]] bool isHere(const std::string& place) const;
@@ -47,6 +48,7 @@ private:
     QLineEdit* m_finding;
     QToolButton* m_photo;
     Label* m_message;
+    Label* m_untried; ///< instruments of today that were not tried on their standard
     Thumbnails m_thumbnails;
 };
 

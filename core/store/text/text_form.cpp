@@ -7,6 +7,7 @@
 #include <fstream>
 #include <ledger/entry_json.h>
 #include <ledger/entry_texts.h>
+#include <ledger/remarks.h>
 #include <ledger/typed_values.h>
 #include <map>
 #include <optional>
@@ -17,6 +18,7 @@
 #include <store/file/new_file.h>
 #include <store/file/read_file.h>
 #include <store/sqlite/schema.h>
+#include <base/plain_text.h>
 #include <base/say.h>
 
 namespace caprail {
@@ -30,60 +32,120 @@ constexpr std::int64_t longestText = std::int64_t{2} * 1024 * 1024 * 1024;
 constexpr std::int64_t mostEmptyLines = 1'000'000;
 constexpr const char* sumsName = "SHA256SUMS"; ///< beside the ledger of a hand-over
 
-/// Adds the entries of a text to a record that is being made.
+/// Adds the entries of a text to a record that is being made. Lines without a seal wait until the text ends: what says
+/// that they came from outside stands before them, and counts them.
 class Importer {
 public:
-    Importer(Database& database, const std::string& textPath) : m_writer(database), m_photos(textPath) {}
+    Importer(Database& database, const std::string& textPath, std::optional<UtcTime> now)
+        : m_writer(database), m_photos(textPath), m_textPath(textPath), m_now(now) {}
 
     Result<void> add(std::string_view line) {
         auto draft = fromJson(line);
         if (!draft) {
             return tl::unexpected(draft.error());
         }
-        if (!draft->time) {
+        if (auto good = judge(*draft, line.size()); !good) {
+            return good;
+        }
+        Entry entry{m_lines + 1, *draft->time, std::move(draft->person), std::move(draft->body), {}};
+        if (const auto* added = std::get_if<AttachmentAdded>(&entry.body)) {
+            if (auto done = addAttachment(*added); !done) {
+                return done;
+            }
+        }
+        m_time = entry.time;
+        ++m_lines;
+        if (draft->seal) {
+            return store(std::move(entry), draft->seal);
+        }
+        m_hash.addData(QByteArrayView(line.data(), static_cast<qsizetype>(line.size())));
+        m_hash.addData(QByteArrayView("\n"));
+        m_waiting.push_back(std::move(entry));
+        return {};
+    }
+
+    /// Stores what waits, behind the entry that says where it comes from.
+    Result<void> finish() {
+        if (m_waiting.empty()) {
+            return {};
+        }
+        const std::int64_t before = m_sequence;
+        const bool isPipe = m_textPath.starts_with("/dev/");
+        BroughtIn brought{isPipe ? std::string() : visibly(std::filesystem::path(m_textPath).filename().string()),
+                          static_cast<std::int64_t>(m_waiting.size()), m_hash.result().toHex().toStdString(),
+                          m_now ? Rare<Date>(dateOf(*m_now)) : Rare<Date>()};
+        const Entry& first = m_waiting.front();
+        auto done = store({0, first.time, first.person, Body(std::move(brought)), {}}, {});
+        for (std::size_t i = 0; done && i < m_waiting.size(); ++i) {
+            if (auto* strike = std::get_if<Struck>(&m_waiting[i].body); strike != nullptr && strike->entry > before) {
+                ++strike->entry; // the entry above took a number
+            }
+            done = store(std::move(m_waiting[i]), {});
+        }
+        return done;
+    }
+
+    [[nodiscard]] Imported imported() const {
+        return {m_sequence, m_attachments, m_seal, static_cast<std::int64_t>(m_waiting.size())};
+    }
+    [[nodiscard]] std::int64_t lines() const { return m_lines; }
+
+private:
+    /// What every line needs, and what a line without a seal must not be.
+    Result<void> judge(const EntryDraft& draft, std::size_t size) {
+        if (!draft.time) {
             return refuse(Core::say("The entry has no member “time”: give it, for example \"2026-05-04T09:30:00Z\"."));
         }
-        if (draft->person.empty()) {
+        if (draft.person.empty()) {
             return refuse(Core::say("The entry has no member “person”: say who made it."));
         }
-        if (draft->sequence && *draft->sequence != m_sequence + 1) {
-            return refuse(Core::say("It has the number %1 where %2 must be.", *draft->sequence, m_sequence + 1));
+        if (draft.sequence && *draft.sequence != m_lines + 1) {
+            return refuse(Core::say("It has the number %1 where %2 must be.", *draft.sequence, m_lines + 1));
         }
-        if (auto seen = checkTexts(draft->person, draft->body); !seen) {
+        if (auto seen = checkTexts(draft.person, draft.body); !seen) {
             return seen;
         }
-        if (auto contradiction = contradictionIn(draft->body)) {
+        if (auto contradiction = contradictionIn(draft.body)) {
             return refuse(std::move(*contradiction));
         }
-        const std::vector<Cell> cells = cellsOf(draft->body);
-        m_memory += sizeof(Entry) + line.size();
+        if (draft.seal && !m_waiting.empty()) {
+            return refuse(Core::say("It has a seal, and a line before it has none: a seal stands on every line before it too."));
+        }
+        if (!draft.seal && m_time && *draft.time < *m_time) {
+            return refuse(Core::say("Its time, %1, is before that of the line above it, %2: entries stand in the order in which "
+                                    "they were made.",
+                                    format(*draft.time), format(*m_time)));
+        }
+        if (!draft.seal && m_now && isInFuture(*draft.time, *m_now)) {
+            return refuse(Core::say("Its time, %1, lies in the future: nobody made it yet.", format(*draft.time)));
+        }
+        m_memory += sizeof(Entry) + size;
         if (m_memory > largestLedger) {
             return refuse(Core::say("There are more entries than a record may hold (%1 MiB of them).",
                                     largestLedger / 1024 / 1024));
         }
-        auto entry = asStored({m_sequence + 1, *draft->time, draft->person, draft->body, {}}, cells);
+        return {};
+    }
+
+    /// Numbers, seals and writes; compares with the seal that the line brought.
+    Result<void> store(Entry made, const std::optional<Seal>& seal) {
+        made.sequence = m_sequence + 1;
+        const std::vector<Cell> cells = cellsOf(made.body);
+        auto entry = asStored(made, cells);
         if (!entry) {
             return tl::unexpected(entry.error());
         }
         entry->seal =
             sealOver(m_seal, canonicalText(entry->sequence, entry->time, entry->person, kindOf(entry->body), cells));
-        if (draft->seal && *draft->seal != entry->seal) {
+        if (seal && *seal != entry->seal) {
             return refuse(
                 Core::say("Its seal does not fit: it, or a line before it, was altered after it was sealed."));
-        }
-        if (const auto* added = std::get_if<AttachmentAdded>(&entry->body)) {
-            if (auto done = addAttachment(*added); !done) {
-                return done;
-            }
         }
         m_seal = entry->seal;
         ++m_sequence;
         return m_writer.insert(*entry, cells);
     }
 
-    [[nodiscard]] Imported imported() const { return {m_sequence, m_attachments, m_seal}; }
-
-private:
     Result<void> addAttachment(const AttachmentAdded& added) {
         // The hash names a file: it must be one, not a path to somewhere else.
         if (auto hash = sealFromHex(added.sha256); !hash) {
@@ -95,25 +157,32 @@ private:
                        ? Result<void>()
                        : refuse(Core::say("Its attachment has another size than the same one before."));
         }
-        const auto bytes = m_photos.bytesOf(m_sequence + 1, added);
+        const auto bytes = m_photos.bytesOf(m_lines + 1, added);
         ++m_attachments;
         return bytes ? m_writer.insertAttachment(added.sha256, *bytes) : tl::unexpected(bytes.error());
     }
 
     EntryWriter m_writer;
     KeptPhotos m_photos;
+    std::string m_textPath;
+    std::optional<UtcTime> m_now;
     std::map<std::string, std::int64_t> m_added; ///< hash and size
+    std::vector<Entry> m_waiting;                ///< without a seal, with the numbers of the text
+    QCryptographicHash m_hash{QCryptographicHash::Sha256};
+    std::optional<UtcTime> m_time; ///< of the line before
     Seal m_seal;
+    std::int64_t m_lines = 0;
     std::int64_t m_sequence = 0;
     std::int64_t m_attachments = 0;
     std::size_t m_memory = 0; ///< of the entries, as they will be when the record is read
 };
 
-Result<Imported> importInto(Database& database, LineReader& text, const std::string& textPath) {
+Result<Imported> importInto(Database& database, LineReader& text, const std::string& textPath,
+                            std::optional<UtcTime> now) {
     if (auto begun = database.run("BEGIN IMMEDIATE"); !begun) {
         return tl::unexpected(begun.error());
     }
-    Importer importer(database, textPath);
+    Importer importer(database, textPath, now);
     std::int64_t empty = 0;
     std::string_view line;
     for (std::int64_t number = 1;; ++number) {
@@ -137,7 +206,10 @@ Result<Imported> importInto(Database& database, LineReader& text, const std::str
             return refuse(at() + added.error().sentence);
         }
     }
-    if (importer.imported().entries == 0) {
+    if (auto finished = importer.finish(); !finished) {
+        return refuse(inQuotes(textPath) + ": " + finished.error().sentence);
+    }
+    if (importer.lines() == 0) {
         return refuse(Core::say("%1 does not hold a single entry: name the text of a ledger.", inQuotes(textPath)));
     }
     auto done = database.run("COMMIT");
@@ -273,7 +345,7 @@ Result<void> exportLedger(const RecordFile& record, const std::string& path) {
     return done;
 }
 
-Result<Imported> importLedger(const std::string& textPath, const std::string& newRecord) {
+Result<Imported> importLedger(const std::string& textPath, const std::string& newRecord, std::optional<UtcTime> now) {
     auto text = LineReader::open(textPath, longestLine, longestText);
     if (!text) {
         return tl::unexpected(text.error());
@@ -287,7 +359,7 @@ Result<Imported> importLedger(const std::string& textPath, const std::string& ne
         if (!done) {
             return done;
         }
-        const auto taken = importInto(**database, *text, textPath);
+        const auto taken = importInto(**database, *text, textPath, now);
         if (!taken) {
             return tl::unexpected(taken.error());
         }

@@ -65,7 +65,8 @@ TEST_F(TextForm, is_refused_where_what_was_typed_is_not_what_is_stored) {
     EXPECT_THAT(done.error().sentence, testing::HasSubstr("line 1: “gap” was typed as “99.9 thou”, but 0.04620 in"));
 }
 
-TEST_F(TextForm, without_seals_and_numbers_is_numbered_and_sealed_the_same) {
+/// The lines of a ledger as somebody types them: without numbers and seals.
+std::string bareText(const Ledger& ledger) {
     std::string bare;
     for (const Entry& entry : ledger.entries()) {
         std::string line = canonicalText(entry);
@@ -73,10 +74,62 @@ TEST_F(TextForm, without_seals_and_numbers_is_numbered_and_sealed_the_same) {
         line.erase(line.find(number), number.size());
         bare += line + "\r\n\n";
     }
-    write(text, bare);
+    return bare;
+}
+
+TEST_F(TextForm, without_seals_comes_in_under_a_first_entry_that_says_so) {
+    write(text, bareText(ledger));
+    const auto done = importLedger(text, folder / "new.caprail", UtcTime{4'000'000'000'000});
+    ASSERT_TRUE(done) << done.error().sentence;
+    EXPECT_EQ(done->outside, ledger.size());
+    EXPECT_EQ(done->entries, ledger.size() + 1);
+    const auto file = RecordFile::open(folder / "new.caprail", OpenMode::readOnly);
+    ASSERT_TRUE(file) << file.error().sentence;
+    const auto* brought = std::get_if<BroughtIn>(&file->ledger().at(1).body);
+    ASSERT_NE(brought, nullptr);
+    EXPECT_EQ(brought->fileName, "smith.jsonl");
+    EXPECT_EQ(brought->count, ledger.size());
+    EXPECT_EQ(brought->date, dateOf({4'000'000'000'000}));
+    for (const Entry& entry : ledger.entries()) {
+        const Entry& now = file->ledger().at(entry.sequence + 1);
+        EXPECT_EQ(now.time, entry.time);
+        EXPECT_EQ(now.person, entry.person);
+        if (const auto* strike = std::get_if<Struck>(&entry.body)) {
+            EXPECT_EQ(std::get<Struck>(now.body).entry, strike->entry + 1) << "it strikes the same entry";
+        } else {
+            EXPECT_EQ(cellsOf(now.body), cellsOf(entry.body));
+        }
+    }
+    EXPECT_EQ(checkFile(folder / "new.caprail").verdict, CheckVerdict::sound);
+}
+
+TEST_F(TextForm, with_lines_added_by_hand_says_of_those_alone_that_they_came_from_outside) {
+    write(text, read(text) + R"({"kind":"note_added","person":"Ann","time":"2036-05-04T09:30:00Z","text":"x"})" + "\n");
     const auto done = importLedger(text, folder / "new.caprail");
     ASSERT_TRUE(done) << done.error().sentence;
-    EXPECT_EQ(checkFile(folder / "new.caprail").seal, ledger.seal());
+    const auto file = RecordFile::open(folder / "new.caprail", OpenMode::readOnly);
+    ASSERT_TRUE(file);
+    ASSERT_EQ(file->ledger().size(), ledger.size() + 2);
+    EXPECT_EQ(file->ledger().at(ledger.size()).seal, ledger.seal());
+    EXPECT_EQ(std::get<BroughtIn>(file->ledger().at(ledger.size() + 1).body).count, 1);
+}
+
+TEST_F(TextForm, with_a_seal_behind_a_line_without_one_is_refused) {
+    const std::string good =
+        "{\"kind\":\"note_added\",\"person\":\"Ann\",\"time\":\"2020-05-04T09:30:00Z\",\"text\":\"x\"}\n";
+    EXPECT_THAT(refusal(good + toJsonLine(ledger.at(1)) + "\n"), HasSubstr("line 2"));
+}
+
+TEST_F(TextForm, without_seals_and_with_times_out_of_order_or_in_the_future_is_refused) {
+    const auto line = [](const char* time) {
+        return std::string(R"({"kind":"note_added","person":"Ann","time":")") + time + R"(","text":"x"})" + "\n";
+    };
+    EXPECT_THAT(refusal(line("2026-05-04T09:30:00Z") + line("2026-05-04T09:29:59Z")),
+                testing::AllOf(HasSubstr("line 2"), HasSubstr("is before that of the line above it")));
+    write(text, line("2026-05-04T09:30:00Z"));
+    const auto early = importLedger(text, folder / "new.caprail", *parseUtcTime("2026-05-04T08:00:00Z"));
+    ASSERT_FALSE(early);
+    EXPECT_THAT(early.error().sentence, HasSubstr("lies in the future"));
 }
 
 TEST_F(TextForm, that_was_altered_is_refused_with_its_line) {

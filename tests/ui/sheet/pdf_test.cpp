@@ -151,7 +151,14 @@ TEST(SheetFile, tells_the_whole_story_of_a_closed_build) {
     const std::string text = closed().text().simplified().toStdString();
     for (const char* words : {"Corvane 5.4 V8",
                               "Orrin Vale",
-                              "Closed and signed off by Mira Sand",
+                              "Build 1 was closed and signed off by Mira Sand",
+                              "Signed off",
+                              "The figures that matter",
+                              "Received by the customer",
+                              "Running in",
+                              "Annex: everything that was measured",
+                              "Changed after something had been judged by it",
+                              "were confirmed by nobody",
                               "Closing gate open",
                               "Main bearings",
                               "guard bands",
@@ -171,9 +178,9 @@ TEST(SheetFile, tells_the_whole_story_of_a_closed_build) {
                               "Sealant bead laid",
                               "open time on the tube: 20 min",
                               "Built and measured as written here",
-                              "Count the shims out",
+                              "Do not retighten the fasteners",
                               "does not prove",
-                              "p is the probability that the value lies in its band",
+                              "p is the probability that the value lies within its limits",
                               "p 9",
                               "C 1."}) {
         EXPECT_THAT(text, HasSubstr(words));
@@ -191,7 +198,10 @@ TEST(SheetFile, says_why_a_gate_is_locked_and_what_to_do) {
     ASSERT_FALSE(locked().sample.assessment.gate(GateKind::closing).isOpen);
     const std::string text = locked().text().simplified().toStdString();
     EXPECT_THAT(text, HasSubstr("Closing gate locked"));
-    EXPECT_THAT(text, HasSubstr("Not signed off"));
+    EXPECT_THAT(text, HasSubstr("NOT FINISHED"));
+    EXPECT_THAT(text, testing::Not(HasSubstr("Received by the customer"))) << "what is not finished is received by nobody";
+    EXPECT_THAT(text, testing::Not(HasSubstr("Running in")));
+    EXPECT_THAT(text, testing::Not(HasSubstr("station"))) << "a reader of paper has none";
     EXPECT_THAT(text, HasSubstr("stale"));
     EXPECT_THAT(text, HasSubstr("Read the gap again"));
     EXPECT_THAT(text, HasSubstr("Trial fit: dipstick clear, and 11 more")); // for one reason, in one row
@@ -209,6 +219,7 @@ TEST(SheetFile, prints_the_shims_of_a_bracketed_recheck_and_what_is_weakly_measu
     narrow.band = bands::residual;
     narrow.lo = {-thou(0.1), ""};
     narrow.hi = {thou(0.1), ""};
+    narrow.why = "tried";
     sample.make(narrow);
     ASSERT_GT(sample.assessment.weaklyMeasured, 0U);
     const QString path = Written::folder().filePath(QStringLiteral("bracketed.pdf"));

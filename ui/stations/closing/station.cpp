@@ -2,8 +2,10 @@
 #include <stations/closing/station.h>
 
 #include <QHBoxLayout>
+#include <QPushButton>
 #include <QTabWidget>
 #include <algorithm>
+#include <assessment/unconfirmed.h>
 #include <session/look.h>
 #include <stations/common/checks_view.h>
 #include <stations/closing/findings.h>
@@ -20,7 +22,8 @@ namespace caprail {
 
 ClosingStation::ClosingStation(RecordSession& given, QWidget* parent)
     : StationPanel(given, parent), m_gate(new Label(this)), m_caution(new Label(cautionText(ClosingStation::cautions()), this)),
-      m_steps(new ClosingSteps(given, this)),
+      m_steps(new ClosingSteps(given, this)), m_unconfirmed(new Label(this)),
+      m_values(new QPushButton(tr("Say whose they are…"), this)),
       m_holding(new ChecksView(given, this)), m_task(new ClosingTaskPage(given, this)), m_tabs(new QTabWidget(this)),
       m_findings(new ClosingFindings(given, this)), m_photos(new ClosingPhotos(given, this)) {
     QFont large = font();
@@ -38,6 +41,10 @@ ClosingStation::ClosingStation(RecordSession& given, QWidget* parent)
         return std::ranges::any_of(gate.holding,
                                    [&](std::size_t i) { return assessment.checks[i].code == check.code; });
     });
+    m_unconfirmed->setObjectName(QStringLiteral("unconfirmed"));
+    m_unconfirmed->setWordWrap(true);
+    m_values->setAutoDefault(false);
+    connect(m_values, &QPushButton::clicked, this, [this] { session().goTo({Station::engine, "values"}); });
     m_tabs->setDocumentMode(true);
     m_tabs->setFocusPolicy(Qt::NoFocus); // its bar takes the keyboard
     auto* work = new QWidget(this);
@@ -51,6 +58,8 @@ ClosingStation::ClosingStation(RecordSession& given, QWidget* parent)
     auto* left = new QVBoxLayout;
     left->addWidget(m_gate);
     left->addWidget(m_steps);
+    left->addWidget(m_unconfirmed);
+    left->addWidget(m_values, 0, Qt::AlignLeft);
     left->addStretch(1);
     left->addWidget(m_caution);
     auto* page = new QHBoxLayout(this);
@@ -83,6 +92,7 @@ void ClosingStation::refresh() {
     palette.setColor(QPalette::WindowText, screenLook().of(state));
     m_gate->setPalette(palette);
     m_steps->refresh();
+    showUnconfirmed();
     m_holding->refresh();
     const bool isHeld = !gate.isOpen && !facts.isClosed();
     m_task->refresh();
@@ -94,6 +104,25 @@ void ClosingStation::refresh() {
     m_tabs->setTabText(1, tr("Findings (%1 open) and notes").arg(assessment.openFindings.size()));
     m_tabs->setTabText(2, tr("Photos (%1)").arg(facts.attachments.size()));
     emit subjectChanged();
+}
+
+/// A remark and no gate: whose figure a value is holds nobody up, and goes to the customer as it is.
+void ClosingStation::showUnconfirmed() {
+    constexpr int most = 4;
+    const auto values = valuesOf(session().facts(), session().units());
+    QStringList lines{qtText(unconfirmedSentence(values))};
+    for (const ValueStanding& value : values) {
+        if (!value.isConfirmed && lines.size() <= most) {
+            lines << QStringLiteral("•  ") + qtText(value.title) + QStringLiteral(": ") + qtText(value.figure);
+        }
+    }
+    const int more = static_cast<int>(countUnconfirmed(values)) - most;
+    if (more > 0) {
+        lines << tr("… and %n more.", "", more);
+    }
+    m_unconfirmed->setText(lines.join(QLatin1Char('\n')));
+    m_unconfirmed->setVisible(!lines.front().isEmpty() && !session().facts().isClosed());
+    m_values->setVisible(m_unconfirmed->isVisibleTo(this) && !session().isReadOnly());
 }
 
 void ClosingStation::resizeEvent(QResizeEvent* event) {

@@ -3,6 +3,7 @@
 #include <stations/common/station.h>
 #include <text/label.h>
 
+class QPushButton;
 class QTabWidget;
 
 namespace caprail {
@@ -34,9 +35,12 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
+    void showUnconfirmed();
     Label* m_gate;
     Label* m_caution; ///< gives way where there is no room for it
     ClosingSteps* m_steps;
+    Label* m_unconfirmed; ///< values that nobody confirmed
+    QPushButton* m_values;
     ChecksView* m_holding;
     ClosingTaskPage* m_task;
     QTabWidget* m_tabs;

@@ -17,6 +17,8 @@ std::vector<FormField> engineFields() {
             {"serial", EngineLayoutPage::tr("Serial"), {}, {}},
             {"customer", EngineLayoutPage::tr("Customer"), {}, {}},
             {"shop", EngineLayoutPage::tr("Shop"), {}, {}},
+            {"address", EngineLayoutPage::tr("Its address"), {}, {}},
+            {"telephone", EngineLayoutPage::tr("Telephone"), EngineLayoutPage::tr("for the customer's sheet"), {}},
             {"note", EngineLayoutPage::tr("Note"), {}, {}}};
 }
 

@@ -19,6 +19,14 @@ struct InstrumentRow {
 
 namespace {
 
+std::vector<FormField> zeroFields() {
+    return {{"instrument", EnginePeople::tr("Instrument"), EnginePeople::tr("MIC-1"), {}},
+            {"standard", EnginePeople::tr("Standard"), EnginePeople::tr("setting rod no. 4"), {}},
+            {"nominal", EnginePeople::tr("It is"), EnginePeople::tr("0 for closed anvils"), {}},
+            {"reading", EnginePeople::tr("Reading"), {}, {}},
+            {"temperature", EnginePeople::tr("Temperature"), EnginePeople::tr("may be left empty"), {}}};
+}
+
 std::vector<FormField> instrumentFields() {
     return {{"instrument", EnginePeople::tr("Name"), EnginePeople::tr("without spaces: MIC-1"), {}},
             {"type", EnginePeople::tr("Kind"), {}, {}},
@@ -105,7 +113,10 @@ EnginePeople::EnginePeople(RecordSession& session, QWidget* parent)
           tr("Instruments"), [](const InstrumentRow& row) { return row.what.instrument; }, instrumentColumns(session),
           this)),
       m_instrument(new FormFor<InstrumentAdded>(session, tr("An instrument, or a new calibration of one"),
-                                                tr("Store &instrument"), instrumentFields(), 2, this)) {
+                                                tr("Store &instrument"), instrumentFields(), 2, this)),
+      m_zero(new FormFor<ZeroChecked>(session, tr("A zero check: an instrument tried on its standard"),
+                                      tr("Store &zero check"), zeroFields(), 3, this)) {
+    m_zero->setObjectName(QStringLiteral("zeroForm"));
     m_instrument->setObjectName(QStringLiteral("instrumentForm"));
     auto* left = new QVBoxLayout;
     left->addWidget(m_people, 1);
@@ -120,6 +131,7 @@ EnginePeople::EnginePeople(RecordSession& session, QWidget* parent)
     right->addWidget(m_instruments, 1);
     right->addWidget(fresh, 0, Qt::AlignLeft);
     right->addWidget(m_instrument);
+    right->addWidget(m_zero);
     auto* row = new QHBoxLayout(this);
     row->addLayout(left, 2);
     row->addWidget(line);
@@ -141,6 +153,7 @@ EnginePeople::EnginePeople(RecordSession& session, QWidget* parent)
             showInstrument();
         }
     });
+    connect(m_zero, &EntryForm::saved, this, [this] { m_zero->load(ZeroChecked{}); });
     connect(m_instruments, &TableView::lineActivated, this, [this] { m_instrument->focusField("calibrated"); });
     connect(m_instrument, &EntryForm::reverted, this, &EnginePeople::showInstrument);
     connect(fresh, &QPushButton::clicked, this, [this] {
@@ -178,6 +191,11 @@ void EnginePeople::showInstrument() {
     InstrumentAdded latest = row == nullptr ? InstrumentAdded{} : row->what;
     latest.corrects.reset(); // of the statement before; a new one corrects only what it says itself
     m_instrument->load(latest);
+    ZeroChecked check;
+    check.instrument = latest.instrument;
+    m_zero->load(check);
+    m_zero->clearField("nominal");
+    m_zero->clearField("reading");
 }
 
 } // namespace caprail

@@ -7,7 +7,8 @@ namespace caprail {
 
 struct InstrumentRow;
 
-/// Who works on the engine, and with which instruments: identity, limit of error, wrench range, calibration.
+/// Who works on the engine, and with which instruments: identity, limit of error, wrench range, calibration,
+/// and the zero checks of the day.
 class EnginePeople : public QWidget {
     Q_OBJECT
 public:
@@ -15,6 +16,7 @@ public:
     void refresh();
     void selectInstrument(const QString& name);
     [[nodiscard]] FormFor<PersonAdded>* personForm() const { return m_person; }
+    [[nodiscard]] FormFor<ZeroChecked>* zeroForm() const { return m_zero; }
 
 private:
     /// The selected one; an empty form where none is.
@@ -24,6 +26,7 @@ private:
     FormFor<PersonAdded>* m_person;
     Table<InstrumentRow, std::string>* m_instruments;
     FormFor<InstrumentAdded>* m_instrument;
+    FormFor<ZeroChecked>* m_zero;
 };
 
 } // namespace caprail

@@ -6,14 +6,17 @@
 #include <stations/engine/bands.h>
 #include <stations/engine/layout.h>
 #include <stations/engine/own_checks.h>
+#include <stations/engine/parts.h>
 #include <stations/engine/people.h>
+#include <stations/engine/values.h>
 
 namespace caprail {
 
 EngineStation::EngineStation(RecordSession& given, QWidget* parent)
     : StationPanel(given, parent), m_tabs(new QTabWidget(this)), m_layout(new EngineLayoutPage(given, this)),
       m_bands(new EngineBands(given, this)), m_people(new EnginePeople(given, this)),
-      m_ownChecks(new EngineOwnChecks(given, this)) {
+      m_ownChecks(new EngineOwnChecks(given, this)), m_values(new EngineValues(given, this)),
+      m_parts(new EngineParts(given, this)) {
     m_tabs->setDocumentMode(true);
     m_tabs->setFocusPolicy(Qt::NoFocus); // its bar takes the keyboard
     m_tabs->setAccessibleName(tr("Engine"));
@@ -21,6 +24,8 @@ EngineStation::EngineStation(RecordSession& given, QWidget* parent)
     m_tabs->addTab(m_bands, tr("Bands and rules"));
     m_tabs->addTab(m_people, tr("People and instruments"));
     m_tabs->addTab(m_ownChecks, tr("Own checks"));
+    m_tabs->addTab(m_values, tr("Whose figures"));
+    m_tabs->addTab(m_parts, tr("Parts"));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_tabs);
@@ -31,6 +36,8 @@ void EngineStation::refresh() {
     m_bands->refresh();
     m_people->refresh();
     m_ownChecks->refresh();
+    m_values->refresh();
+    m_parts->refresh();
 }
 
 void EngineStation::select(const QString& subject) {
@@ -52,6 +59,15 @@ void EngineStation::select(const QString& subject) {
     } else if (subject == QLatin1String("people")) {
         m_tabs->setCurrentWidget(m_people);
         m_people->personForm()->focusField("name");
+    } else if (subject == QLatin1String("values")) {
+        m_tabs->setCurrentWidget(m_values);
+        m_values->selectOpen();
+    } else if (subject == QLatin1String("parts")) {
+        m_tabs->setCurrentWidget(m_parts);
+        m_parts->selectFirst();
+    } else if (subject == QLatin1String("zero checks")) {
+        m_tabs->setCurrentWidget(m_people);
+        m_people->zeroForm()->focusField("instrument");
     } else if (subject == QLatin1String("own checks") || facts.ownCheckNamed(coreText(subject)) != nullptr) {
         m_tabs->setCurrentWidget(m_ownChecks);
         m_ownChecks->selectCheck(subject == QLatin1String("own checks") ? QString() : subject);
@@ -63,7 +79,7 @@ void EngineStation::select(const QString& subject) {
 
 QString EngineStation::help() const {
     return tr("Whose engine this is, where its caps and fasteners lie, the bands that it is judged by, the people who "
-              "work on it and their instruments. All of these are entries: changing a band in mid-build makes earlier "
+              "work on it and their instruments, whose figures the values are, and the parts. All of these are entries: changing a band in mid-build makes earlier "
               "results stale.");
 }
 

@@ -9,11 +9,12 @@ namespace caprail {
 class EngineBands;
 class EngineLayoutPage;
 class EngineOwnChecks;
+class EngineParts;
 class EnginePeople;
+class EngineValues;
 
-/// The engine and what is asked of it: description and layout, bands and rules, people and instruments, and the
-/// shop's own checks. All of it is
-/// entered as entries, so a change in mid-build is recorded and makes stale what was judged by it.
+/// The engine and what is asked of it: description and layout, bands and rules, people and instruments, the shop's own
+/// checks, whose figures the values are, and the parts. All of it is entered as entries, so a change in mid-build is recorded and makes stale what was judged by it.
 class EngineStation : public StationPanel {
     Q_OBJECT
 public:
@@ -22,7 +23,7 @@ public:
     [[nodiscard]] QString help() const override;
     [[nodiscard]] std::vector<Caution> cautions() const override;
     void refresh() override;
-    /// "engine", "layout", "bands", "rules", "people", "instruments", "own checks", a band's, an instrument's or a
+    /// "engine", "layout", "bands", "rules", "people", "instruments", "own checks", "values", "parts", "zero checks", a band's, an instrument's or a
     /// check's name.
     void select(const QString& subject) override;
 
@@ -36,6 +37,8 @@ private:
     EngineBands* m_bands;
     EnginePeople* m_people;
     EngineOwnChecks* m_ownChecks;
+    EngineValues* m_values;
+    EngineParts* m_parts;
 };
 
 } // namespace caprail

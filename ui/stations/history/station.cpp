@@ -4,6 +4,7 @@
 #include <QSignalBlocker>
 #include <QTabWidget>
 #include <QVBoxLayout>
+#include <stations/history/changes.h>
 #include <stations/history/ledger.h>
 #include <stations/history/repeatability.h>
 #include <stations/history/verify.h>
@@ -14,6 +15,7 @@ namespace {
 
 constexpr int verifyTab = 1;
 constexpr int repeatabilityTab = 2;
+constexpr int changesTab = 3;
 
 } // namespace
 
@@ -27,6 +29,7 @@ HistoryStation::HistoryStation(RecordSession& given, QWidget* parent)
     // Their pages are built when they are first asked for.
     m_tabs->addTab(new QWidget(m_tabs), tr("Verify rounds"));
     m_tabs->addTab(new QWidget(m_tabs), tr("Repeatability"));
+    m_tabs->addTab(new QWidget(m_tabs), tr("Changes"));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_tabs);
@@ -67,6 +70,18 @@ HistoryRepeatability* HistoryStation::repeatabilityPage() {
     return m_repeatability;
 }
 
+HistoryChanges* HistoryStation::changesPage() {
+    if (m_changes == nullptr) {
+        m_changes = new HistoryChanges(session(), this);
+        connect(m_changes, &HistoryChanges::entryChosen, this, [this](qint64 entry) {
+            m_tabs->setCurrentWidget(m_ledger);
+            m_ledger->showEntry(entry);
+        });
+        fill(changesTab, m_changes);
+    }
+    return m_changes;
+}
+
 void HistoryStation::refresh() {
     switch (m_tabs->currentIndex()) {
     case verifyTab:
@@ -74,6 +89,9 @@ void HistoryStation::refresh() {
         break;
     case repeatabilityTab:
         repeatabilityPage()->refresh();
+        break;
+    case changesTab:
+        changesPage()->refresh();
         break;
     default:
         m_ledger->refresh();
@@ -89,6 +107,8 @@ void HistoryStation::select(const QString& subject) {
         m_verify->focusMatrix();
     } else if (subject == QLatin1String("repeatability")) {
         m_tabs->setCurrentWidget(repeatabilityPage());
+    } else if (subject == QLatin1String("changes")) {
+        m_tabs->setCurrentWidget(changesPage());
     } else if (const qint64 entry = subject.toLongLong(); entry > 0) {
         m_tabs->setCurrentWidget(m_ledger);
         m_ledger->showEntry(entry);
@@ -97,7 +117,8 @@ void HistoryStation::select(const QString& subject) {
 
 QString HistoryStation::help() const {
     return tr("Every entry, in order; nothing is ever erased. Strike a wrong one with Delete and give the "
-              "reason. The verify history shows every round, fastener by fastener.");
+              "reason. The verify history shows every round, fastener by fastener; Changes shows what was changed after something "
+              "had been judged by it, as the sheet tells the customer.");
 }
 
 std::vector<Caution> HistoryStation::cautions() const {
