@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <assessment/closing_steps.h>
 #include <assessment/fastener_groups.h>
+#include <assessment/signatures.h>
 #include <assessment/specified.h>
 #include <fasteners/joint.h>
 #include <fasteners/preload.h>
@@ -516,6 +517,7 @@ public:
         }
         return words(e.fileName, Core::say("the name of the file that was salvaged"));
     }
+    Result<void> operator()(const SealSigned& e) const { return verify(e); }
     Result<void> operator()(const Struck& e) const { return words(e.why, Core::say("why the entry is struck")); }
 
 private:

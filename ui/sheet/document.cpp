@@ -26,6 +26,7 @@ Document::Document(const SheetSource& source, const SheetOptions& options, QSize
         bool isWhole = false; ///< not parted where a page holds it
     };
     for (const Part part : {Part{titleSection},
+                            {signatureSection},
                             {diagramSection},
                             {gatesSection},
                             {bearingsSection},

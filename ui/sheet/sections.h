@@ -35,6 +35,7 @@ struct Writing {
 /// Logo, shop, and what the sheet is, over a line.
 void letterhead(const Writing& w, const QString& what);
 void titleSection(const Writing&);
+void signatureSection(const Writing&);
 void gatesSection(const Writing&);
 void diagramSection(const Writing&);
 void bearingsSection(const Writing&);

@@ -16,6 +16,7 @@
 #include <window/copy_actions.h>
 #include <window/main_window.h>
 #include <window/shop_menu.h>
+#include <window/sign_actions.h>
 
 namespace caprail {
 
@@ -67,6 +68,7 @@ void makeFileMenu(MainWindow& window) {
     add(window, file, MainWindow::tr("&Layout card as PDF…"), {}, &MainWindow::writeCardFile, true);
     add(window, file, MainWindow::tr("Export &tables (CSV)…"), {}, &MainWindow::exportTables, true);
     add(window, file, MainWindow::tr("Export ledger as te&xt…"), {}, &MainWindow::exportLedgerFile, true);
+    addSigning(window, file);
     addHandOver(window, file);
     file->addSeparator();
     QAction* close = file->addAction(MainWindow::tr("Close &window"));

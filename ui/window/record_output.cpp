@@ -13,7 +13,7 @@
 #include <sheet/sheet.h>
 #include <stations/common/station.h>
 #include <store/file/path_text.h>
-#include <store/text/csv.h>
+#include <shop/table_export.h>
 #include <store/text/text_form.h>
 #include <text/ask.h>
 #include <window/main_window.h>
@@ -152,7 +152,8 @@ void MainWindow::exportTables() {
     if (folder.isEmpty()) {
         return;
     }
-    if (const auto written = exportCsv(m_session->ledger(), pathBytes(folder)); !written) {
+    if (const auto written = exportTables(m_session->ledger(), m_session->facts(), m_session->assessment(),
+                                          pathBytes(folder)); !written) {
         complain(QString::fromStdString(written.error().sentence));
     }
 }
