@@ -167,9 +167,11 @@ const std::vector<VerbText>& allVerbs() {
          {},
          schema},
         {"help",
-         {{"[VERB|entries]", "this; what one verb takes; every kind of entry"}, {"--completions bash|zsh|fish", "for a shell"}},
+         {{"[VERB|entries]", "this; what one verb takes; every kind of entry"}, {"entries --man", "the same as a page for man"},
+          {"--completions bash|zsh|fish", "for a shell"}},
          "Tells what the program can be asked. “help entries” lists every kind of entry with its members.",
-         {{"completions", "SHELL", "a script that completes verbs, options and files in bash, zsh or fish"}},
+         {{"man", "", "the kinds of entries as a page for man"},
+          {"completions", "SHELL", "a script that completes verbs, options and files in bash, zsh or fish"}},
          help}};
     return table;
 }

@@ -128,6 +128,7 @@ void makeViewMenu(MainWindow& window) {
 void makeHelpMenu(MainWindow& window) {
     QMenu* help = window.menuBar()->addMenu(MainWindow::tr("&Help"));
     add(window, help, MainWindow::tr("This &station"), QKeySequence::HelpContents, &MainWindow::showHelp, true);
+    add(window, help, MainWindow::tr("&Kinds of entries"), {}, &MainWindow::showEntryKinds, false);
     add(window, help, MainWindow::tr("&Cautions"), {}, &MainWindow::showCautions, false);
     add(window, help, MainWindow::tr("&About Caprail"), {}, &MainWindow::about, false);
 }
