@@ -6,8 +6,11 @@
 #include <assessment/fastener_groups.h>
 #include <assessment/program_findings.h>
 #include <assessment/review.h>
+#include <assessment/signatures.h>
 #include <assessment/unconfirmed.h>
+#include <base/hex.h>
 #include <base/plain_text.h>
+#include <shop/result_tables.h>
 #include <work/deviations.h>
 #include <work/sittings.h>
 #include <work/zero_checks.h>
@@ -24,6 +27,10 @@ QString q(std::string_view text) {
 QString line(std::string_view text) {
     return QString::fromStdString(visibly(text));
 }
+
+template <class... F> struct Overloaded : F... {
+    using F::operator()...;
+};
 
 QJsonValue optionalNumber(const std::optional<double>& number) {
     return number ? QJsonValue(*number) : QJsonValue();
@@ -257,7 +264,8 @@ QJsonObject assessmentJson(const Ledger& ledger, const Facts& facts, const Asses
                                       {"person", q(closing.person)},
                                       {"why", q(closing.why)}});
     }
-    return {{"build", qint64{facts.build}},
+    return {{"schema", "caprail show 1"},
+            {"build", qint64{facts.build}},
             {"closed", facts.isClosed()},
             {"entries", qint64{facts.lastEntry}},
             {"never_valid", neverValid},
@@ -274,6 +282,41 @@ QJsonObject assessmentJson(const Ledger& ledger, const Facts& facts, const Asses
             {"parts", partsJson(facts)},
             {"zero_checks", zeroChecksJson(ledger, facts)},
             {"next", q(a.next.sentence)}};
+}
+
+QJsonArray signaturesJson(const Ledger& ledger) {
+    QJsonArray signatures;
+    for (const SignatureFact& one : signaturesOf(ledger)) {
+        signatures.append(QJsonObject{{"entry", qint64{one.entry}},
+                                      {"signed_entry", qint64{one.signedEntry}},
+                                      {"key_name", q(one.key.name)},
+                                      {"fingerprint", q(fingerprint(one.key.publicKey))},
+                                      {"public_key", q(hexOf(one.key.publicKey.bytes))},
+                                      {"holds", one.holds()},
+                                      {"covers_all", one.coversAll},
+                                      {"fault", q(one.fault)}});
+    }
+    return signatures;
+}
+
+QJsonObject resultsJson(const Facts& facts, const Assessment& assessment) {
+    QJsonObject tables;
+    for (const ResultTable& table : resultTables(facts, assessment)) {
+        QJsonArray rows;
+        for (const auto& cells : table.rows) {
+            QJsonObject row;
+            for (std::size_t i = 0; i < cells.size(); ++i) {
+                row[q(table.columns[i].name)] = std::visit(Overloaded{[](std::monostate) { return QJsonValue(); },
+                                                                      [](std::int64_t n) { return QJsonValue(qint64{n}); },
+                                                                      [](double n) { return QJsonValue(n); },
+                                                                      [](const std::string& t) { return QJsonValue(q(t)); }},
+                                                           cells[i]);
+            }
+            rows.append(row);
+        }
+        tables[q(table.name)] = rows;
+    }
+    return tables;
 }
 
 QString assessmentText(const Ledger& ledger, const Facts& facts, const Assessment& a, const Units& units) {

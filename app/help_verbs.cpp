@@ -22,6 +22,18 @@ QString usualPerson() {
     return last.isEmpty() ? qEnvironmentVariable("USER") : last;
 }
 
+/// The manual of the entries as a page for man.
+QString entriesManPage() {
+    QString text = QString::fromStdString(entryManual());
+    text.replace(QLatin1Char('\\'), QStringLiteral("\\e")).replace(QLatin1Char('-'), QStringLiteral("\\-"));
+    text.replace(QLatin1Char('\''), QStringLiteral("\\(aq"));
+    return QStringLiteral(".\\\" SPDX-License-Identifier: GPL-3.0-or-later\n"
+                          ".TH CAPRAIL\\-ENTRIES 5 \"\" \"Caprail %1\" \"File Formats\"\n"
+                          ".SH NAME\ncaprail\\-entries \\- every kind of entry of a build record\n"
+                          ".SH DESCRIPTION\n.nf\n%2.fi\n.SH \"SEE ALSO\"\n.BR caprail (1)\n")
+        .arg(QStringLiteral(CAPRAIL_VERSION), text);
+}
+
 QStringList titlesOf(const std::vector<OfferedTemplate>& offered) {
     QStringList titles;
     for (const OfferedTemplate& one : offered) {
@@ -48,7 +60,8 @@ int help(const QStringList& arguments) {
     }
     const QString& about = arguments.front();
     if (about == QLatin1String("entries")) {
-        print(QString::fromStdString(entryManual()));
+        const Call call("help", arguments, 1);
+        print(call.has("man") ? entriesManPage() : QString::fromStdString(entryManual()));
         return done;
     }
     if (const VerbText* verb = verbNamed(about)) {

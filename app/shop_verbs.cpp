@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// The verbs that look at many records.
 #include "call.h"
+#include "passphrase.h"
 #include "verbs.h"
 
 #include <QJsonArray>
@@ -90,6 +91,7 @@ int shop(const QStringList& arguments) {
         }
         print(QJsonDocument(records));
     } else {
+        print(qtText(listHead()) + QLatin1Char('\n'));
         for (const ShopRow& row : listing->rows) {
             print(qtText(listLine(row, {now(), moment})) + QLatin1Char('\n'));
         }
@@ -105,6 +107,11 @@ int handOver(const QStringList& arguments) {
     if (!call.isGood()) {
         return call.refuseUsage();
     }
+    if (call.has("sign")) {
+        if (const auto refused = signNow(call)) {
+            return *refused;
+        }
+    }
     const auto record = openRecord(call.at(0));
     if (!record) {
         return complain(unusable, call.at(0), record.error());
@@ -116,6 +123,9 @@ int handOver(const QStringList& arguments) {
         caprail::handOver(record->file, call.path(1), {options.units, call.has("csv"), [&](const std::string& pdfPath) {
                                                            return writeSheet(source, qtPath(pdfPath), options);
                                                        }});
+    if (made && !record->facts.isClosed()) {
+        return complain(done, QStringLiteral("%1: the build is not signed off; README.txt and the sheet say so.").arg(call.at(1)));
+    }
     return made ? int(done) : complain(answerIsNo, call.at(1), made.error());
 }
 

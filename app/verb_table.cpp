@@ -12,6 +12,9 @@ namespace {
 constexpr OptionText letter{"letter", "", "paper is US Letter; otherwise A4"};
 constexpr OptionText metric{"metric", "", "millimetres and N·m; otherwise inches and lbf·ft"};
 constexpr OptionText replace{"replace", "", "take the place of a sheet that was made before"};
+constexpr OptionText keyName{"key", "NAME", "which of your keys signs; otherwise the only one there is"};
+constexpr OptionText passphraseFd{"passphrase-fd", "N",
+                                  "read the passphrase from this open file, for scripts; otherwise it is asked on the terminal"};
 constexpr OptionText json{"json", "", "as JSON, for another program"};
 
 const char* const exitCodes = "Exit codes: 0 done or yes, 1 the answer is no, 2 the input is unusable, 64 wrong usage.\n";
@@ -64,7 +67,8 @@ const std::vector<VerbText>& allVerbs() {
         {"plan",
          {{"CASE.json [--least-twist] [--deadline-ms N]", "the stack plan of a case, as JSON"}},
          "Chooses shim stacks for a case (gaps, kit, band) and says whether they are proven best. “caprail schema case” "
-         "prints what a case is made of.",
+         "prints what a case is made of. The ids of positions are yours, and come back as you gave them; a record's own read 3R, "
+         "and C3R is understood wherever a position is read.",
          {{"least-twist", "", "prefer a flat plate over the smallest residual"},
           {"deadline-ms", "N", "end the search after so many milliseconds with the best plan found"}},
          plan},
@@ -75,12 +79,34 @@ const std::vector<VerbText>& allVerbs() {
          {json},
          show},
         {"check",
-         {{"FILE [--seal SHORT-FORM]", "integrity, seals, version; whether a printed seal fits"}},
+         {{"FILE [--seal SHORT-FORM]", "integrity, seals, version; whether a printed seal fits"},
+          {"FILE --signed-by KEY", "whether all of it is signed by a key, and sound"}},
          "Tells whether a file is whole, of a known version and sealed by an unbroken chain, then judges every entry as if it "
          "were made in the window. Nothing is written.",
          {{"seal", "SHORT-FORM", "the five groups of four digits of a sheet: does the file end there, go on from there, or hold no "
-                                 "such seal"}},
+                                 "such seal"},
+          {"signed-by", "KEY",
+           "the key's fingerprint or public key as its owner told you, or the name of a key of your own: the answer is yes when a "
+           "signature of it holds, covers every entry, and the file is sound"}},
          check},
+        {"key",
+         {{"new [--name NAME] [--passphrase] [--from DATE] [--until DATE]", "a new key to sign with"},
+          {"show [NAME]", "its fingerprint and public key"},
+          {"list", "all your keys, one a line"}},
+         "Makes and tells the keys (Ed25519) by which you sign records. They lie in your own data folder, each in a file that "
+         "only you may read. Whoever has the file and its passphrase can sign in your name.",
+         {{"name", "NAME", "whose key it is, as others read it; otherwise the shop's name of the preferences"},
+          {"passphrase", "", "ask for a passphrase, without which the key cannot be used"},
+          passphraseFd,
+          {"from", "DATE", "its first day, YYYY-MM-DD"},
+          {"until", "DATE", "its last day"}},
+         key},
+        {"sign",
+         {{"FILE [--key NAME]", "sign all that the record holds so far"}},
+         "Adds an entry with your signature over the last seal. It proves that whoever has the key signed exactly these entries; "
+         "not when, and not that they are true. Entries added later are not signed until you sign again.",
+         {keyName, passphraseFd},
+         sign},
         {"sheet",
          {{"FILE OUT.pdf [--letter] [--metric] [--logo PICTURE] [--replace]", "the build sheet"},
           {"FILE OUT.png [the same]", "its pages as pictures: OUT-1.png, OUT-2.png …"},
@@ -94,10 +120,12 @@ const std::vector<VerbText>& allVerbs() {
           {"difference", "", "the last build against the one before, in place of the sheet"}},
          sheet},
         {"export",
-         {{"FILE DIR", "tables as CSV"}, {"FILE --ledger OUT.jsonl", "the whole ledger, one JSON object a line"}},
-         "Writes each kind of entry as a table into a new or empty folder, or the whole ledger as text with its photos beside "
-         "it. Nothing is replaced.",
-         {{"ledger", "OUT.jsonl", "the ledger as text, in place of the tables"}},
+         {{"FILE DIR [--bom]", "tables as CSV: entries, results, a dictionary"}, {"FILE --ledger OUT.jsonl", "the whole ledger, one JSON object a line"}},
+         "Writes each kind of entry and the results (gaps, stacks, clearances, torques, rounds, verdicts with ± U) as tables into a "
+         "new or empty folder; dictionary.csv tells every column, its unit and meaning. Or the whole ledger as text with its "
+         "photos beside it. Nothing is replaced.",
+         {{"bom", "", "begin each table with a byte-order mark, which some spreadsheets need"},
+          {"ledger", "OUT.jsonl", "the ledger as text, in place of the tables"}},
          exportRecord},
         {"import",
          {{"LEDGER.jsonl FILE", "a new record from such a ledger; - reads standard input"}},
@@ -120,12 +148,18 @@ const std::vector<VerbText>& allVerbs() {
         {"shop",
          {{"FOLDER [--list] [--json] [--search WORDS]", "the records of a folder; else the window"}},
          "Lists the records of a folder and the folders in it, or opens the window on them.",
-         {{"list", "", "one record a line, in place of the window"}, json, {"search", "WORDS", "only those that hold these words"}},
+         {{"list", "", "one record a line under a line of titles, in place of the window"}, json, {"search", "WORDS", "only those that hold these words"}},
          shop},
         {"handover",
-         {{"FILE DIR [--csv] [--letter] [--metric]", "the customer's folder: sheet, photos, ledger, sums"}},
-         "Makes a folder for the customer: the sheet, the photos, the ledger as text, and check sums of all of them.",
-         {{"csv", "", "the tables too"}, letter, metric},
+         {{"FILE DIR [--csv] [--sign] [--letter] [--metric]", "the customer's folder: sheet, photos, ledger, sums"}},
+         "Makes a folder for the customer: the sheet, the photos, the ledger as text, a README that says what each file is and how "
+         "to check the seal without this program, and check sums of all of them.",
+         {{"csv", "", "the tables too"},
+          {"sign", "", "sign the record first, with an entry of its own"},
+          keyName,
+          passphraseFd,
+          letter,
+          metric},
          handOver},
         {"schema",
          {{"[entries|case]", "JSON Schema of entries, or of a case for “plan”"}},
@@ -133,9 +167,11 @@ const std::vector<VerbText>& allVerbs() {
          {},
          schema},
         {"help",
-         {{"[VERB|entries]", "this; what one verb takes; every kind of entry"}, {"--completions bash|zsh|fish", "for a shell"}},
+         {{"[VERB|entries]", "this; what one verb takes; every kind of entry"}, {"entries --man", "the same as a page for man"},
+          {"--completions bash|zsh|fish", "for a shell"}},
          "Tells what the program can be asked. “help entries” lists every kind of entry with its members.",
-         {{"completions", "SHELL", "a script that completes verbs, options and files in bash, zsh or fish"}},
+         {{"man", "", "the kinds of entries as a page for man"},
+          {"completions", "SHELL", "a script that completes verbs, options and files in bash, zsh or fish"}},
          help}};
     return table;
 }

@@ -3,21 +3,20 @@
 
 #include "assessment_json.h"
 #include "call.h"
+#include "check_verb.h"
 #include "plan_case.h"
 
 #include <QElapsedTimer>
 #include <QJsonArray>
 #include <QJsonDocument>
-#include <assessment/review.h>
 #include <ledger/entry_json.h>
 #include <session/filled.h>
 #include <session/now.h>
 #include <session/record_session.h>
 #include <sheet/logo.h>
 #include <sheet/sheet.h>
-#include <store/care/check.h>
+#include <shop/table_export.h>
 #include <store/care/salvage.h>
-#include <store/text/csv.h>
 #include <store/text/text_form.h>
 
 namespace caprail::verbs {
@@ -68,80 +67,17 @@ int show(const QStringList& arguments) {
     }
     if (call.has("json")) {
         QJsonObject json = assessmentJson(record->file.ledger(), record->facts, record->assessment);
+        json["signatures"] = signaturesJson(record->file.ledger());
+        json["results"] = resultsJson(record->facts, record->assessment);
         json["remarks"] =
             QJsonArray::fromStringList(remarksOn(record->file.ledger()).split(QLatin1Char('\n'), Qt::SkipEmptyParts));
         print(QJsonDocument(json));
         return done;
     }
-    print(remarksOn(record->file.ledger()) + assessmentText(record->file.ledger(), record->facts, record->assessment, {}));
+    print(remarksOn(record->file.ledger()));
+    (void)tellSignatures(record->file.ledger(), call.at(0));
+    print(assessmentText(record->file.ledger(), record->facts, record->assessment, {}));
     return done;
-}
-
-namespace {
-
-/// Judges the entries of a sound record by the rules that they would meet in the window, and says what its reader
-/// should know; the answer is no when one of them was not allowed.
-int reviewed(const std::string& bytes) {
-    const QString path = qtPath(bytes);
-    const auto file = RecordFile::open(bytes, OpenMode::readOnly);
-    if (!file) {
-        return complain(unusable, path, file.error());
-    }
-    print(remarksOn(file->ledger()));
-    const LedgerReview review = reviewLedger(file->ledger());
-    if (!review.isWhole) {
-        return complain(unusable, path, Problem{"It strikes and closes too often for every entry to be judged."});
-    }
-    return review.first ? complain(answerIsNo, path, Problem{sentenceOf(*review.first, CAPRAIL_VERSION)}) : int(done);
-}
-
-} // namespace
-
-int check(const QStringList& arguments) {
-    const Call call("check", arguments, 1);
-    if (!call.isGood()) {
-        return call.refuseUsage();
-    }
-    std::string seal;
-    if (call.has("seal")) {
-        auto digits = readShortForm(call.value("seal").toStdString());
-        if (!digits) {
-            return complain(wrongUsage,
-                            QStringLiteral("check: %1").arg(QString::fromStdString(digits.error().sentence)));
-        }
-        seal = std::move(*digits);
-    }
-    const CheckReport report = checkFile(call.path(0), seal);
-    if (report.verdict == CheckVerdict::sound) {
-        print(filled(QStringLiteral("%1 is sound: %2 entries, %3 attachments, seal %4.\n"), lineOf(call.path(0)),
-                     report.entries, report.attachments, QString::fromStdString(shortForm(report.seal))));
-        if (report.sealedEntry) {
-            const auto added = report.entries - *report.sealedEntry;
-            print(added == 0 ? QStringLiteral("The seal that was given is that of its last entry: nothing was added, "
-                                              "removed or altered since it was taken down.\n")
-                             : QStringLiteral("The seal that was given is that of entry %1: up to there nothing was "
-                                              "altered since it was taken down, and %2 entries were added.\n")
-                                   .arg(*report.sealedEntry)
-                                   .arg(added));
-        }
-        for (const auto& remark : report.remarks) {
-            print(QString::fromStdString(remark) + QLatin1Char('\n'));
-        }
-        return reviewed(call.path(0));
-    }
-    for (const auto& remark : report.remarks) {
-        complain(unusable, QString::fromStdString(remark));
-    }
-    for (const auto& finding : report.findings) {
-        complain(unusable, call.at(0), Problem{finding});
-    }
-    if (report.verdict != CheckVerdict::damagedOrAltered) {
-        return unusable;
-    }
-    return complain(answerIsNo,
-                    QStringLiteral("“caprail salvage %1 OUT” makes a new record from what can be read of it, "
-                                   "which will say so.")
-                        .arg(lineOf(call.path(0))));
 }
 
 int sheet(const QStringList& arguments) {
@@ -187,15 +123,25 @@ int exportRecord(const QStringList& arguments) {
     if (!call.isGood()) {
         return call.refuseUsage();
     }
-    const auto file = RecordFile::open(call.path(0), OpenMode::readOnly);
-    if (!file) {
-        return complain(unusable, call.at(0), file.error());
+    if (isLedger && call.has("bom")) {
+        return complain(wrongUsage, QStringLiteral("export: --bom is for tables, not for a ledger as text."));
     }
-    sayRemark(*file);
-    const QString target = isLedger ? call.value("ledger") : call.at(1);
-    const auto written =
-        isLedger ? exportLedger(*file, pathBytes(target)) : exportCsv(file->ledger(), pathBytes(target));
-    return written ? int(done) : complain(answerIsNo, target, written.error());
+    if (isLedger) {
+        const auto file = RecordFile::open(call.path(0), OpenMode::readOnly);
+        if (!file) {
+            return complain(unusable, call.at(0), file.error());
+        }
+        sayRemark(*file);
+        const auto written = exportLedger(*file, pathBytes(call.value("ledger")));
+        return written ? int(done) : complain(answerIsNo, call.value("ledger"), written.error());
+    }
+    const auto record = openRecord(call.at(0));
+    if (!record) {
+        return complain(unusable, call.at(0), record.error());
+    }
+    const auto written = exportTables(record->file.ledger(), record->facts, record->assessment, call.path(1),
+                                      {.withByteOrderMark = call.has("bom")});
+    return written ? int(done) : complain(answerIsNo, call.at(1), written.error());
 }
 
 int importLedger(const QStringList& arguments) {

@@ -14,6 +14,10 @@ int sheet(const QStringList& arguments);
 int exportRecord(const QStringList& arguments);
 int importLedger(const QStringList& arguments);
 int append(const QStringList& arguments);
+/// Signing keys: made, shown, listed.
+int key(const QStringList& arguments);
+/// A signature over the last seal.
+int sign(const QStringList& arguments);
 int salvage(const QStringList& arguments);
 /// JSON Schema of what the program reads.
 int schema(const QStringList& arguments);

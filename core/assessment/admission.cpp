@@ -3,6 +3,7 @@
 #include <assessment/plausibility.h>
 #include <assessment/rests_on.h>
 #include <assessment/second_person.h>
+#include <assessment/signatures.h>
 #include <assessment/work_order.h>
 #include <base/say.h>
 
@@ -74,7 +75,7 @@ bool isClosing(const Body& body) {
 
 bool isAllowedAfterClosing(const Body& body) {
     return std::holds_alternative<NoteAdded>(body) || std::holds_alternative<AttachmentAdded>(body) ||
-           std::holds_alternative<BuildBegun>(body);
+           std::holds_alternative<BuildBegun>(body) || std::holds_alternative<SealSigned>(body);
 }
 
 Result<void> mayBeStruck(const Ledger& ledger, std::int64_t target, std::int64_t size) {
@@ -90,6 +91,9 @@ Result<void> mayBeStruck(const Ledger& ledger, std::int64_t target, std::int64_t
     }
     if (std::holds_alternative<BroughtIn>(body)) {
         return refuse(Core::say("Entry %1 says which entries came in without seals: that stays.", target));
+    }
+    if (std::holds_alternative<SealSigned>(body)) {
+        return refuse(Core::say("Entry %1 is a signature: it stays. What is added now is signed by a new one.", target));
     }
     return {};
 }
@@ -125,6 +129,9 @@ Result<void> mayAppend(const Ledger& ledger, const Facts& facts, const Assessmen
     }
     if (auto ok = admit(facts, person, body); !ok) {
         return ok;
+    }
+    if (const auto* signature = std::get_if<SealSigned>(&body)) {
+        return signsEntryOf(ledger, *signature);
     }
     if (auto order = isInOrder(facts, body); !order) {
         return order;

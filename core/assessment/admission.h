@@ -12,7 +12,7 @@ Result<void> admit(const Facts&, std::string_view person, const Body&);
 Result<void> makesSense(const Facts&, const Body&);
 
 /// Whether a person may make this entry now: `admit`, and the gates: a trial fit behind its gate, a closing step behind
-/// the closing gate and in its order, nothing but notes, photos and a new build after the sign-off, strikes that leave
+/// the closing gate and in its order, nothing but notes, photos, signatures and a new build after the sign-off, strikes that leave
 /// every later entry standing; the order of the work (work_order.h); and what is plausible (plausibility.h), which a `!`
 /// behind the typed value insists on. What the window and `caprail append` ask before they store. The one place for such
 /// rules: whatever a screen refuses before it stores, this refuses too.
@@ -25,7 +25,7 @@ Result<void> mayAppend(const Ledger&, const Facts&, const Assessment&, std::stri
 
 /// A closing step or the sign-off: what counts only where its gate was open when it was made.
 bool isClosing(const Body&);
-/// Notes, photos and the beginning of a new build: what may follow a sign-off.
+/// Notes, photos, signatures and the beginning of a new build: what may follow a sign-off.
 bool isAllowedAfterClosing(const Body&);
 /// Whether the entry `target` is one that may be struck at all, in a ledger that had `size` entries: refuses numbers
 /// that it did not have, strikes, and what says where the record comes from.

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <assessment/closing_steps.h>
 #include <assessment/fastener_groups.h>
+#include <assessment/signatures.h>
 #include <assessment/specified.h>
 #include <assessment/unconfirmed.h>
 #include <fasteners/joint.h>
@@ -563,6 +564,7 @@ public:
         }
         return {};
     }
+    Result<void> operator()(const SealSigned& e) const { return verify(e); }
     Result<void> operator()(const Struck& e) const { return words(e.why, Core::say("why the entry is struck")); }
 
 private:

@@ -398,6 +398,7 @@ public:
 
     void operator()(const Struck&) {}
     void operator()(const Salvaged&) {}
+    void operator()(const SealSigned&) {} // told by signaturesOf, from the ledger
 
 private:
     template <class T> Seen<T> seen(const T& what) const {

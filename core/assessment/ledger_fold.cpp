@@ -16,7 +16,7 @@ bool isAside(const Body& body) {
     return std::holds_alternative<NoteAdded>(body) || std::holds_alternative<AttachmentAdded>(body) ||
            std::holds_alternative<Salvaged>(body) || std::holds_alternative<PartEntered>(body) ||
            std::holds_alternative<ZeroChecked>(body) || std::holds_alternative<ValueConfirmed>(body) ||
-           std::holds_alternative<BroughtIn>(body);
+           std::holds_alternative<BroughtIn>(body) || std::holds_alternative<SealSigned>(body);
 }
 
 /// Whether the closing gate stands as it stood after such an entry, so that one assessment serves a run of them.

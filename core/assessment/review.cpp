@@ -3,6 +3,7 @@
 #include <assessment/admission.h>
 #include <assessment/ledger_fold.h>
 #include <assessment/review.h>
+#include <assessment/signatures.h>
 #include <base/say.h>
 
 namespace caprail {
@@ -55,6 +56,11 @@ private:
         static const Assessment none;
         if (std::holds_alternative<Salvaged>(entry.body) || std::holds_alternative<BroughtIn>(entry.body)) {
             return admit(m_fold.facts(), entry.person, entry.body);
+        }
+        if (const auto* signature = std::get_if<SealSigned>(&entry.body)) {
+            if (auto valid = wasKeyValid(*signature, entry.time); !valid) {
+                return valid;
+            }
         }
         if (const auto* strike = std::get_if<Struck>(&entry.body)) {
             return judgeStrike(entry, *strike);

@@ -20,9 +20,10 @@ bool isTypedNumber(std::string_view text) {
 }
 
 /// Whether a spreadsheet may take a text for a formula and run it: it begins with = + - @, in either width, a tab or a
-/// carriage return.
-bool isFormula(std::string_view text) {
-    constexpr std::string_view signs[] = {"=", "+", "-", "@", "\t", "\r", "＝", "＋", "－", "＠"};
+/// carriage return. One that begins with an apostrophe gets another, so that whoever drops one from each cell that has it
+/// reads every text back as it was.
+bool needsApostrophe(std::string_view text) {
+    constexpr std::string_view signs[] = {"=", "+", "-", "@", "\t", "\r", "＝", "＋", "－", "＠", "'"};
     const bool begins = std::ranges::any_of(signs, [&](std::string_view sign) { return text.starts_with(sign); });
     return begins && !((text[0] == '+' || text[0] == '-') && isTypedNumber(text));
 }
@@ -30,7 +31,7 @@ bool isFormula(std::string_view text) {
 } // namespace
 
 std::string harmlessCell(std::string_view cell) {
-    return (isFormula(cell) ? "'" : "") + visibleLines(cell);
+    return (needsApostrophe(cell) ? "'" : "") + visibleLines(cell);
 }
 
 CsvWriter::CsvWriter(std::initializer_list<std::string_view> head) {

@@ -19,7 +19,7 @@ std::string harmlessCell(std::string_view cell);
 ///     csv.text(shim.name).number(shim.thickness.value()).endLine();
 ///
 /// A text cell is never taken for a formula: a spreadsheet would work out one that begins with = + - @, a tab or a
-/// carriage return, so an apostrophe is put before it (typed numbers such as "-0.5 thou" stay as they are); and what
+/// carriage return, so an apostrophe is put before it, and before one that is there (typed numbers such as "-0.5 thou" stay as they are); and what
 /// cannot be seen in it is made visible (base/plain_text.h). Numbers are written as they are, −5 too.
 class CsvWriter {
 public:

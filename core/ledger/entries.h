@@ -805,6 +805,25 @@ struct BroughtIn {
     }
 };
 
+/// Whoever has a secret key says that the ledger up to an entry is theirs: a signature (Ed25519) over the seal of that
+/// entry. It is never taken back.
+struct SealSigned {
+    std::int64_t signedEntry = 0; ///< whose seal is signed
+    std::string signedSeal;       ///< of that entry, 64 hexadecimal digits
+    std::string keyName;          ///< whose key it is, as its owner named it
+    std::string publicKey;        ///< 64 hexadecimal digits
+    Rare<Date> validFrom, validUntil; ///< of the key
+    std::string signature;        ///< 128 hexadecimal digits, over `signedStatement` (signing/signing_key.h)
+    static constexpr std::string_view kind = "signature", title = Core::mark("Signed");
+    static constexpr auto fields() {
+        using S = SealSigned;
+        return std::make_tuple(field("signed_entry", &S::signedEntry), field("signed_seal", &S::signedSeal),
+                               field("key_name", &S::keyName), field("public_key", &S::publicKey),
+                               field("valid_from", &S::validFrom), field("valid_until", &S::validUntil),
+                               field("signature", &S::signature));
+    }
+};
+
 using Body = std::variant<EngineDescribed, LayoutSet, BandSet, RulesSet, FastenerGroupSet, PersonAdded, InstrumentAdded,
                           JournalReading, BoreReading, ShellMeasured, ShellsFitted, FitReading, PartChanged,
                           FastenerTightened, FastenerLoosened, RoundBegun, RoundOutcome, GapReading, ShimAdded,
@@ -812,6 +831,6 @@ using Body = std::variant<EngineDescribed, LayoutSet, BandSet, RulesSet, Fastene
                           GirdleWaySet, TrialFitResult, PickupReading, FindingOpened, FindingSettled, NoteAdded,
                           AttachmentAdded, ClosingStepDone, SignedOff, BuildBegun, Struck, Salvaged, CrankLaidIn,
                           FeelStudyBegun, FeelAnswer, ClampChecked, WasherWorked, TurningTorqueRead, OwnCheckSet,
-                          OwnCheckAnswered, PartEntered, ZeroChecked, ValueConfirmed, BroughtIn>;
+                          OwnCheckAnswered, PartEntered, ZeroChecked, ValueConfirmed, BroughtIn, SealSigned>;
 
 } // namespace caprail

@@ -66,7 +66,33 @@ QJsonObject schemaOf(const KindInfo& info) {
     return schema;
 }
 
-/// "one of held, moved"; "a whole number, nanometres".
+struct ColumnUnit {
+    std::string_view ending, unit, words;
+};
+constexpr ColumnUnit columnUnits[] = {
+    {columnUnit<Length>, "nm", "nanometres (1 in = 25400000)"},
+    {columnUnit<Torque>, "mN·m", "millinewton metres (1 lbf·ft = 1356)"},
+    {columnUnit<Angle>, "0.001°", "thousandths of a degree"},
+    {columnUnit<Temperature>, "0.001 °C", "thousandths of a degree Celsius"},
+    {columnUnit<Force>, "mN", "millinewtons"},
+    {columnUnit<Stress>, "kPa", "kilopascals"}};
+
+const ColumnUnit* columnUnitOf(const Column& column) {
+    for (const ColumnUnit& one : columnUnits) {
+        if (column.type == Column::Type::integer && column.name.ends_with(one.ending)) {
+            return &one;
+        }
+    }
+    return nullptr;
+}
+
+} // namespace
+
+std::string_view unitOf(const Column& column) {
+    const ColumnUnit* unit = columnUnitOf(column);
+    return unit != nullptr ? unit->unit : column.type == Column::Type::integer ? "1" : "";
+}
+
 std::string meaningOf(const Column& column) {
     if (!column.words.empty()) {
         std::string all;
@@ -78,22 +104,9 @@ std::string meaningOf(const Column& column) {
     if (column.type == Column::Type::text) {
         return "text";
     }
-    static constexpr std::pair<std::string_view, std::string_view> units[] = {
-        {columnUnit<Length>, "nanometres (1 in = 25400000)"},
-        {columnUnit<Torque>, "millinewton metres (1 lbf·ft = 1356)"},
-        {columnUnit<Angle>, "thousandths of a degree"},
-        {columnUnit<Temperature>, "thousandths of a degree Celsius"},
-        {columnUnit<Force>, "millinewtons"},
-        {columnUnit<Stress>, "kilopascals"}};
-    for (const auto& [ending, unit] : units) {
-        if (column.name.ends_with(ending)) {
-            return "whole number of " + std::string(unit);
-        }
-    }
-    return "whole number";
+    const ColumnUnit* unit = columnUnitOf(column);
+    return unit == nullptr ? "whole number" : "whole number of " + std::string(unit->words);
 }
-
-} // namespace
 
 std::string entrySchema() {
     QJsonObject kinds;

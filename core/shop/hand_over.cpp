@@ -2,11 +2,14 @@
 #include <shop/hand_over.h>
 
 #include <algorithm>
+#include <base/hex.h>
 #include <filesystem>
 #include <ledger/remarks.h>
 #include <set>
 #include <shop/entry_text.h>
-#include <store/text/csv.h>
+#include <shop/hand_over_readme.h>
+#include <shop/key_folder.h>
+#include <shop/table_export.h>
 #include <store/file/new_file.h>
 #include <store/file/read_file.h>
 #include <store/text/text_form.h>
@@ -68,12 +71,46 @@ Result<void> writeSums(const fs::path& folder) {
     return writeInside((folder / "SHA256SUMS").string(), sums);
 }
 
+/// What another program needs to verify the signature: the statement that is signed, the key, and the signature itself.
+Result<void> writeSignature(const fs::path& folder, const Ledger& ledger, const std::vector<SignatureFact>& signatures) {
+    const SignatureFact* told = toldSignature(signatures);
+    if (told == nullptr) {
+        return {};
+    }
+    const auto& entry = std::get<SealSigned>(ledger.at(told->entry).body);
+    SignatureBytes bytes{};
+    if (!readHex(entry.signature, bytes)) {
+        return refuse(Core::say("The signature in entry %1 cannot be read.", told->entry));
+    }
+    std::error_code error;
+    fs::create_directories(folder / "signature", error);
+    const std::pair<const char*, std::string> files[] = {
+        {"statement.txt", signedStatement(entry.signedEntry, entry.signedSeal, told->key)},
+        {"public-key.pem", publicKeyPem(told->key.publicKey)},
+        {"signature.bin", std::string(reinterpret_cast<const char*>(bytes.data()), bytes.size())}};
+    for (const auto& [name, content] : files) {
+        if (auto written = writeInside((folder / "signature" / name).string(), content); !written) {
+            return written;
+        }
+    }
+    return {};
+}
+
 Result<void> fill(const RecordFile& record, const fs::path& folder, const HandOverOptions& options) {
     const auto at = [&](const char* name) { return (folder / name).string(); };
     if (options.writeSheet) {
         if (auto done = options.writeSheet(at("build-sheet.pdf")); !done) {
             return done;
         }
+    }
+    const Facts facts = fold(record.ledger());
+    const auto signatures = signaturesOf(record.ledger());
+    if (auto done = writeInside(at("README.txt"), handOverReadme(record.ledger(), facts, signatures, options.withTables));
+        !done) {
+        return done;
+    }
+    if (auto done = writeSignature(folder, record.ledger(), signatures); !done) {
+        return done;
     }
     if (auto done = exportLedger(record.ledger(), at("ledger.jsonl")); !done) {
         return done;
@@ -82,7 +119,7 @@ Result<void> fill(const RecordFile& record, const fs::path& folder, const HandOv
         return done;
     }
     if (options.withTables) {
-        if (auto done = exportCsv(record.ledger(), at("tables")); !done) {
+        if (auto done = exportTables(record.ledger(), facts, assess(facts, options.units), at("tables")); !done) {
             return done;
         }
     }

@@ -8,14 +8,15 @@ namespace caprail {
 
 struct HandOverOptions {
     Units units;
-    bool withTables = false; ///< the ledger as CSV tables too
+    bool withTables = false; ///< entries and results as CSV tables too (shop/table_export.h)
     /// Writes the build sheet into a new file; the window's and the command line's part, because it needs painting.
     std::function<Result<void>(const std::string& pdfPath)> writeSheet;
 };
 
-/// Makes the folder that a customer gets: `build-sheet.pdf`, `history.txt` (every entry in one line, struck ones
+/// Makes the folder that a customer gets: `README.txt` (what each file is, how to check the seal without this program, and
+/// at its head whether the build is unfinished), `build-sheet.pdf`, `history.txt` (every entry in one line, struck ones
 /// marked), `ledger.jsonl` (the same for another program, with seals), `photos/` with every attachment under a safe
-/// name, `tables/` where asked, and `SHA256SUMS`, which `sha256sum -c` accepts. The folder appears whole or not at all.
+/// name, `tables/` where asked, `signature/` where one holds (statement, key and signature, as other programs take them), and `SHA256SUMS`, which `sha256sum -c` accepts. The folder appears whole or not at all.
 /// Refuses one that exists, unless it is empty; an attachment that is missing or damaged; and what cannot be written.
 Result<void> handOver(const RecordFile& record, const std::string& folder, const HandOverOptions& options);
 

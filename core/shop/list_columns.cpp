@@ -273,4 +273,16 @@ std::string listLine(const ShopRow& row, const Seeing& seeing) {
     return file + ": " + said;
 }
 
+std::string listHead() {
+    std::string said;
+    eachSummaryField([&](const auto& column) {
+        if (column.listed.isInLine) {
+            std::string name(column.name);
+            std::ranges::replace(name, '_', ' ');
+            said += (said.empty() ? "" : ", ") + name;
+        }
+    });
+    return "file: " + said;
+}
+
 } // namespace caprail

@@ -39,5 +39,7 @@ bool isOverdue(const RecordSummary& summary, UtcTime now);
 std::string listSentence(const ShopRow& row, const Seeing& seeing);
 /// The row in words alone, as the command line prints it: "a.caprail: Orrin Vale, V8 KL-2207, measuring, 2 out".
 std::string listLine(const ShopRow& row, const Seeing& seeing);
+/// The line over such lines: what stands in them, in order; what is empty is left out of a line.
+std::string listHead();
 
 } // namespace caprail

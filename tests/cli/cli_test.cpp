@@ -303,6 +303,70 @@ TEST_F(Cli, export_writes_a_table_per_kind) {
     EXPECT_THAT(bytesOf(at("tables/gap_reading.csv")).toStdString(), HasSubstr("gap_nm"));
 }
 
+/// A data person's way: the tables read by another program are, number by number, what `show --json` says.
+TEST_F(Cli, exported_results_are_read_elsewhere_as_the_numbers_that_show_says) {
+    for (const char* sample : {"closed", "mid-survey", "moved-in-verify-round"}) {
+        const QString record = copyOf(sample);
+        const QString folder = at(QStringLiteral("tables-") + sample);
+        ASSERT_EQ(caprail({"export", record, folder, "--bom"}).exitCode, 0);
+        write("show.json", QByteArray::fromStdString(caprail({"show", record, "--json"}).out));
+        const Answer compared = run("python3", {"-c", R"(
+import csv, json, sys
+show = json.load(open(sys.argv[1]))
+assert show["schema"] == "caprail show 1"
+def read(name):
+    with open(f"{sys.argv[2]}/{name}.csv", encoding="utf-8-sig", newline="") as file:
+        rows = list(csv.DictReader(file))
+    return [{k: v[1:] if v.startswith("'") else v for k, v in row.items()} for row in rows]
+unit = {(r["table"], r["column"]): r["unit"] for r in read("dictionary")}
+compared = 0
+for table, rows in show["results"].items():
+    cells = read(table)
+    assert len(cells) == len(rows), table
+    for cell, row in zip(cells, rows):
+        assert set(cell) == set(row), table
+        for column, value in row.items():
+            text = cell[column]
+            number = unit[table, column] not in ("", "UTC")
+            if value is None:
+                assert text == "", (table, column, text)
+            elif number:
+                assert not isinstance(value, str), (table, column, value)
+                assert float(text) == value, (table, column, text, value)
+                compared += 1
+            else:
+                assert text == value, (table, column, text, value)
+for position, said in show["positions"].items():
+    row = next(r for r in read("results_gaps") if r["position"] == position)
+    assert (row["gap_nm"] == "" and said["gap_nm"] is None) or int(row["gap_nm"]) == said["gap_nm"], position
+print(compared)
+)",
+                                                at("show.json"), folder});
+        EXPECT_EQ(compared.exitCode, 0) << sample << ": " << compared.err;
+        EXPECT_GT(std::stoi("0" + compared.out), 50) << sample;
+    }
+}
+
+TEST_F(Cli, exported_texts_run_as_no_formula_and_are_read_back_as_they_were) {
+    const QString record = copyOf("closed");
+    const QStringList notes{"=1+1", "+cmd|' /C calc'!A0", "-2+3", "@SUM(A1)", "'quoted'", "'=1", "plain"};
+    for (const QString& note : notes) {
+        const QJsonObject entry{{"kind", "note_added"}, {"place", ""}, {"text", note}};
+        ASSERT_EQ(caprail({"append", record, "-"}, QJsonDocument(entry).toJson()).exitCode, 0) << note.toStdString();
+    }
+    ASSERT_EQ(caprail({"export", record, at("tables")}).exitCode, 0);
+    const Answer read = run("python3", {"-c", R"(
+import csv, json, sys
+with open(sys.argv[1], encoding="utf-8", newline="") as file:
+    cells = [row["text"] for row in csv.DictReader(file)][-7:]
+assert not any(cell[0] in "=+-@" for cell in cells), cells
+print(json.dumps({"texts": [cell[1:] if cell.startswith("'") else cell for cell in cells]}))
+)",
+                                        at("tables/note_added.csv")});
+    ASSERT_EQ(read.exitCode, 0) << read.err;
+    EXPECT_EQ(read.json()["texts"].toVariant().toStringList(), notes);
+}
+
 TEST_F(Cli, sheet_is_a_clean_pdf_of_several_pages_with_selectable_text) {
     const QString pdf = at("sheet.pdf");
     const Answer made = caprail({"sheet", copyOf("closed"), pdf});

@@ -83,7 +83,7 @@ TEST_F(CliHelp, is_completed_by_the_shells) {
             .out;
     };
     EXPECT_THAT(completed("caprail she", 1), HasSubstr("sheet\n"));
-    EXPECT_EQ(completed("caprail check --", 2), "--seal\n--help\n");
+    EXPECT_EQ(completed("caprail check --", 2), "--seal\n--signed-by\n--help\n");
     EXPECT_THAT(completed("caprail check " + script.left(script.size() - 5), 2), HasSubstr(script.toStdString()));
     for (const char* shell : {"zsh", "fish"}) {
         const Answer other = caprail({"help", "--completions", shell});
@@ -164,6 +164,9 @@ for line in open(sys.argv[2]):
 
 TEST_F(CliHelp, tells_every_kind_of_entry_and_what_is_missing_all_at_once) {
     const std::string manual = caprail({"help", "entries"}).out;
+    QString page = QString::fromStdString(caprail({"help", "entries", "--man"}).out);
+    page.replace(QStringLiteral("\\-"), QStringLiteral("-")).replace(QStringLiteral("\\(aq"), QStringLiteral("'"));
+    EXPECT_THAT(page.toStdString(), HasSubstr(manual)) << "the page for man tells the same";
     const QJsonObject kinds = caprail({"schema"}).json()["$defs"].toObject();
     ASSERT_GT(kinds.size(), 30);
     for (const QString& kind : kinds.keys()) {

@@ -10,8 +10,9 @@
 
 namespace caprail {
 
-/// The program's settings lie in this folder from now on, and are empty.
+/// The program's settings, and the user's own data such as keys, lie in this folder from now on, and are empty.
 inline void useSettingsIn(const QString& folder) {
+    qputenv("XDG_DATA_HOME", (folder + QStringLiteral("/data")).toUtf8());
     QSettings::setDefaultFormat(QSettings::IniFormat);
     QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, folder);
     QApplication::setOrganizationName(QStringLiteral("caprail-test"));

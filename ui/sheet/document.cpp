@@ -28,6 +28,7 @@ Document::Document(const SheetSource& source, const SheetOptions& options, QSize
                             {keyFiguresSection, true},
                             {diagramSection, true},
                             {signaturesSection, true},
+                            {sealSection, true},
                             {runningInSection, true},
                             {annexSection},
                             {gatesSection},

@@ -45,6 +45,8 @@ void keyFiguresSection(const Writing&);
 /// Only of a build that is signed off, as the next one.
 void signaturesSection(const Writing&);
 void runningInSection(const Writing&);
+/// Who signed the ledger with a key, and the seal as a QR code.
+void sealSection(const Writing&);
 void annexSection(const Writing&);
 void gatesSection(const Writing&);
 void diagramSection(const Writing&);

@@ -67,6 +67,13 @@ std::optional<QString> askText(QWidget* parent, const QString& title, const QStr
     return dialog.exec() == QDialog::Accepted ? std::optional(dialog.textValue()) : std::nullopt;
 }
 
+std::optional<QString> askSecret(QWidget* parent, const QString& title, const QString& question) {
+    QInputDialog dialog(parent);
+    put(dialog, title, question);
+    dialog.setTextEchoMode(QLineEdit::Password);
+    return dialog.exec() == QDialog::Accepted ? std::optional(dialog.textValue()) : std::nullopt;
+}
+
 std::optional<QString> askChoice(QWidget* parent, const QString& title, const QString& question,
                                  const QStringList& choices, int preset, bool isEditable) {
     QInputDialog dialog(parent);

@@ -24,6 +24,8 @@ QMessageBox::StandardButton ask(QWidget* parent, const QString& title, const QSt
 /// Asks for a line of text. Empty: cancelled.
 std::optional<QString> askText(QWidget* parent, const QString& title, const QString& question,
                                const QString& preset = {});
+/// The same for a text that is not shown while it is typed.
+std::optional<QString> askSecret(QWidget* parent, const QString& title, const QString& question);
 /// Asks for one of `choices`, or for a text of one's own where `isEditable`. Empty: cancelled.
 std::optional<QString> askChoice(QWidget* parent, const QString& title, const QString& question,
                                  const QStringList& choices, int preset, bool isEditable);

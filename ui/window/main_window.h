@@ -63,6 +63,7 @@ public slots:
     void toggleFullScreen();
     void toggleBench();
     void showHelp();
+    void showEntryKinds();
     void showCautions();
     void about();
 

@@ -16,6 +16,7 @@
 #include <window/copy_actions.h>
 #include <window/main_window.h>
 #include <window/shop_menu.h>
+#include <window/sign_actions.h>
 
 namespace caprail {
 
@@ -67,6 +68,7 @@ void makeFileMenu(MainWindow& window) {
     add(window, file, MainWindow::tr("&Layout card as PDF…"), {}, &MainWindow::writeCardFile, true);
     add(window, file, MainWindow::tr("Export &tables (CSV)…"), {}, &MainWindow::exportTables, true);
     add(window, file, MainWindow::tr("Export ledger as te&xt…"), {}, &MainWindow::exportLedgerFile, true);
+    addSigning(window, file);
     addHandOver(window, file);
     file->addSeparator();
     QAction* close = file->addAction(MainWindow::tr("Close &window"));
@@ -126,6 +128,7 @@ void makeViewMenu(MainWindow& window) {
 void makeHelpMenu(MainWindow& window) {
     QMenu* help = window.menuBar()->addMenu(MainWindow::tr("&Help"));
     add(window, help, MainWindow::tr("This &station"), QKeySequence::HelpContents, &MainWindow::showHelp, true);
+    add(window, help, MainWindow::tr("&Kinds of entries"), {}, &MainWindow::showEntryKinds, false);
     add(window, help, MainWindow::tr("&Cautions"), {}, &MainWindow::showCautions, false);
     add(window, help, MainWindow::tr("&About Caprail"), {}, &MainWindow::about, false);
 }

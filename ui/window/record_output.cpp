@@ -2,20 +2,27 @@
 /// What the window writes out of a record: copies, sheets, tables; and what it shows about itself.
 #include <QApplication>
 #include <QDateTime>
+#include <QDialogButtonBox>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QFontDatabase>
+#include <QPlainTextEdit>
 #include <QPrintDialog>
 #include <QPrintPreviewDialog>
 #include <QPrinter>
 #include <QStatusBar>
+#include <QVBoxLayout>
+#include <ledger/entry_schema.h>
 #include <session/cautions.h>
+#include <session/filled.h>
 #include <sheet/logo.h>
 #include <sheet/sheet.h>
 #include <stations/common/station.h>
+#include <shop/table_export.h>
 #include <store/file/path_text.h>
-#include <store/text/csv.h>
 #include <store/text/text_form.h>
 #include <text/ask.h>
+#include <text/label.h>
 #include <window/main_window.h>
 #include <window/record_output.h>
 
@@ -152,7 +159,8 @@ void MainWindow::exportTables() {
     if (folder.isEmpty()) {
         return;
     }
-    if (const auto written = exportCsv(m_session->ledger(), pathBytes(folder)); !written) {
+    if (const auto written = caprail::exportTables(m_session->ledger(), m_session->facts(), m_session->assessment(),
+                                                   pathBytes(folder)); !written) {
         complain(QString::fromStdString(written.error().sentence));
     }
 }
@@ -173,6 +181,28 @@ void MainWindow::showHelp() {
     const std::string stationWord = shown(station);
     inform(this, QString::fromUtf8(stationWord.data(), static_cast<qsizetype>(stationWord.size())),
            panel(station)->help() + QStringLiteral("\n\n") + cautionText(panel(station)->cautions()));
+}
+
+void MainWindow::showEntryKinds() {
+    QDialog dialog(this);
+    dialog.setWindowTitle(tr("Kinds of entries"));
+    auto* about = new Label(tr("What a record is made of, in the words of its files: for “caprail append”, tables and scripts."),
+                            &dialog);
+    about->setWordWrap(true);
+    auto* text = new QPlainTextEdit(QString::fromStdString(entryManual()), &dialog);
+    text->setObjectName(QStringLiteral("entryKinds"));
+    text->setAccessibleName(tr("Kinds of entries"));
+    text->setReadOnly(true);
+    text->setLineWrapMode(QPlainTextEdit::NoWrap);
+    text->setFont(QFontDatabase::systemFont(QFontDatabase::FixedFont));
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, &dialog);
+    connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);
+    auto* column = new QVBoxLayout(&dialog);
+    column->addWidget(about);
+    column->addWidget(text);
+    column->addWidget(buttons);
+    dialog.resize(860, 620);
+    dialog.exec();
 }
 
 void MainWindow::showCautions() {

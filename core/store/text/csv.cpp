@@ -2,8 +2,6 @@
 #include <store/text/csv.h>
 
 #include <base/csv.h>
-#include <map>
-#include <store/file/new_file.h>
 
 namespace caprail {
 
@@ -52,15 +50,12 @@ std::map<std::string, CsvWriter> tablesOf(const Ledger& ledger) {
 
 } // namespace
 
-Result<void> exportCsv(const Ledger& ledger, const std::string& folder) {
-    return makeNewFolder(folder, [&](const std::string& unfinished) -> Result<void> {
-        for (const auto& [name, table] : tablesOf(ledger)) {
-            if (auto written = writeInside(unfinished + "/" + name + ".csv", table.written()); !written) {
-                return written;
-            }
-        }
-        return {};
-    });
+std::map<std::string, std::string> csvTablesOf(const Ledger& ledger) {
+    std::map<std::string, std::string> texts;
+    for (const auto& [name, table] : tablesOf(ledger)) {
+        texts.emplace(name, table.written());
+    }
+    return texts;
 }
 
 } // namespace caprail

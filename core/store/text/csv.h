@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <ledger/ledger.h>
+#include <map>
+#include <string>
 
 namespace caprail {
 
-/// Makes a folder of tables for a spreadsheet: `entries.csv` with every entry, and one file per kind that occurs,
-/// `<kind>.csv`, with its fields, as base/csv.h writes tables; an empty field is one that was left out. The folder
-/// appears whole or not at all. Refuses one that exists, unless it is empty.
-Result<void> exportCsv(const Ledger& ledger, const std::string& folder);
+/// The tables of a ledger as text (base/csv.h), by their names: "entries" with every entry, and one per kind that occurs,
+/// with its fields; an empty field is one that was left out.
+std::map<std::string, std::string> csvTablesOf(const Ledger& ledger);
 
 } // namespace caprail

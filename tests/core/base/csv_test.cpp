@@ -31,6 +31,8 @@ TEST(CsvWriter, lets_no_text_be_taken_for_a_formula) {
     EXPECT_EQ(cell("\r=1"), "'↵=1");
     EXPECT_EQ(cell("-"), "'-");
     EXPECT_EQ(cell("=HYPERLINK(\"x\")"), "\"'=HYPERLINK(\"\"x\"\")\"");
+    EXPECT_EQ(cell("'quoted'"), "''quoted'") << "one is dropped when it is read back";
+    EXPECT_EQ(cell("'=1"), "''=1");
     EXPECT_EQ(cell("a=1"), "a=1") << "only at the beginning";
     EXPECT_EQ(cell("-0.5"), "-0.5");
     EXPECT_EQ(cell("-0.5 thou"), "-0.5 thou");

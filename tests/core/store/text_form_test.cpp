@@ -274,27 +274,21 @@ TEST(KeptPhotos, are_each_hashed_once_however_many_of_one_size_there_are) {
     }
 }
 
-TEST(Csv, writes_one_table_per_kind_that_occurs_and_never_overwrites) {
-    const Folder folder;
+TEST(Csv, has_one_table_per_kind_that_occurs_and_one_of_all_entries) {
     Ledger ledger;
     ledger.append(morning, "Ann", gap(1, Side::right, 575));
     ledger.append(morning, "Ann, the second", Struck{1, "slipped"});
-    const auto done = exportCsv(ledger, folder / "csv");
-    ASSERT_TRUE(done) << done.error().sentence;
-    EXPECT_EQ(read(folder / "csv/gap_reading.csv"),
+    const auto tables = csvTablesOf(ledger);
+    ASSERT_EQ(tables.size(), 3U);
+    EXPECT_EQ(tables.at("gap_reading"),
               "sequence,time,person,struck_by,position,pass,gap_nm,gap_typed,instrument,does_not_go_nm,"
               "does_not_go_typed,straightedge\r\n"
               "1,2026-05-04T09:30:00.000Z,Ann,2,1R,1,1460500,575e-4,FEELER-1,,,\r\n");
-    EXPECT_EQ(read(folder / "csv/entries.csv"), "sequence,time,person,struck_by,kind,seal\r\n"
-                                                "1,2026-05-04T09:30:00.000Z,Ann,2,gap_reading," +
-                                                    toHex(ledger.at(1).seal) +
-                                                    "\r\n2,2026-05-04T09:30:00.000Z,\"Ann, the second\",,struck," +
-                                                    toHex(ledger.at(2).seal) + "\r\n");
-    EXPECT_FALSE(std::filesystem::exists(folder / "csv/note_added.csv"));
-    EXPECT_FALSE(exportCsv(ledger, folder / "csv"));
-    write(folder / "full", "x");
-    EXPECT_FALSE(exportCsv(ledger, folder / "full")) << "a file stands there";
-    EXPECT_EQ(folder.count(), 2);
+    EXPECT_EQ(tables.at("entries"), "sequence,time,person,struck_by,kind,seal\r\n"
+                                    "1,2026-05-04T09:30:00.000Z,Ann,2,gap_reading," +
+                                        toHex(ledger.at(1).seal) +
+                                        "\r\n2,2026-05-04T09:30:00.000Z,\"Ann, the second\",,struck," +
+                                        toHex(ledger.at(2).seal) + "\r\n");
 }
 
 TEST_F(TextForm, with_a_name_that_hides_something_is_refused) {
