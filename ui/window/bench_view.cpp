@@ -54,6 +54,10 @@ EntryField* BenchView::field() const {
     return m_field;
 }
 
+void BenchView::tell(const QString& sentence) {
+    m_last->setText(sentence);
+}
+
 bool BenchView::enter(StationPanel* station) {
     if (station == nullptr || station->entryField() == nullptr) {
         return false;

@@ -26,6 +26,8 @@ public:
     void leave();
     [[nodiscard]] bool isActive() const { return m_station != nullptr; }
     [[nodiscard]] EntryField* field() const;
+    /// Says something that is about no value, where what was stored last stands.
+    void tell(const QString& sentence);
 
 signals:
     void left();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <window/main_window.h>
 
+#include <QApplication>
 #include <QCloseEvent>
 #include <QComboBox>
 #include <QDir>
@@ -9,10 +10,13 @@
 #include <QLineEdit>
 #include <QScreen>
 #include <QStyle>
+#include <QTemporaryDir>
 #include <QMimeData>
 #include <QSettings>
 #include <QStatusBar>
 #include <QVBoxLayout>
+#include <gauges/gauge_hub.h>
+#include <gauges/gauges_dialog.h>
 #include <session/filled.h>
 #include <session/spoken_words.h>
 #include <sheet/logo.h>
@@ -38,10 +42,12 @@
 #include <window/shop_wiring.h>
 #include <window/start_page.h>
 #include <window/station_list.h>
+#include <window/tour.h>
 
 namespace caprail {
 
 namespace {
+constexpr int gaugeSentenceStays = 15'000; // milliseconds
 constexpr std::int64_t largestSample = std::int64_t{64} * 1024 * 1024;
 
 /// The first window on a small screen, and one that was larger on another screen, lie whole on this one, frame included.
@@ -77,6 +83,7 @@ MainWindow::MainWindow()
     restoreGeometry(QSettings().value("window/geometry").toByteArray());
     fitToScreen(*this);
     KeyRule::install();
+    connect(&GaugeHub::instance(), &GaugeHub::said, this, &MainWindow::sayOfGauge);
     m_person->setAccessibleName(tr("Who is working"));
     setTip(m_person, tr("Every entry carries this name"));
     statusBar()->addWidget(m_lastStored, 1);
@@ -170,7 +177,9 @@ void MainWindow::take(std::unique_ptr<RecordSession> session) {
         setWindowFilePath(m_session->path());
         noteRecentFile(m_session->path());
     });
-    noteRecentFile(m_session->path());
+    if (!m_tourFolder) {
+        noteRecentFile(m_session->path());
+    }
     m_person->show();
     refreshPeople();
     // All that was built just now shows the record as it is; the panel is refreshed when it is shown.
@@ -216,6 +225,34 @@ void MainWindow::openSample(const QString& path) {
             return;
         }
     }
+}
+
+void MainWindow::startTour() {
+    if (m_tour != nullptr) {
+        m_tour->setVisible(!m_tour->isVisible());
+        return;
+    }
+    const QStringList samples = sampleFiles();
+    const auto sample = std::ranges::find_if(
+        samples, [](const QString& file) { return QFileInfo(file).completeBaseName() == tourSample(); });
+    if (sample == samples.end()) {
+        complain(tr("The tour walks through a sample record, and it is not installed: install the program's samples again."));
+        return;
+    }
+    auto folder = std::make_unique<QTemporaryDir>(QDir::tempPath() + QStringLiteral("/caprail-tour-XXXXXX"));
+    const QString copy = folder->filePath(tr("tour") + QStringLiteral(".caprail"));
+    const auto bytes = readWholeFile(pathBytes(*sample), largestSample);
+    if (const auto made = bytes ? makeNewFile(pathBytes(copy), *bytes) : tl::unexpected(bytes.error()); !made) {
+        complain(QString::fromStdString(made.error().sentence));
+        return;
+    }
+    auto* window = m_session ? new MainWindow : this;
+    window->m_tourFolder = std::move(folder);
+    if (!window->openFile(copy)) {
+        return;
+    }
+    window->m_tour = new Tour(*window);
+    window->addDockWidget(Qt::RightDockWidgetArea, window->m_tour);
 }
 
 StationPanel* MainWindow::panel(Station station) {
@@ -349,6 +386,36 @@ void MainWindow::editPreferences() {
     if (m_session) {
         m_session->setUnits(m_preferences.units);
     }
+}
+
+void MainWindow::setUpGauges() {
+    QStringList instruments;
+    if (m_session) {
+        for (const auto& [name, seen] : m_session->facts().instruments) {
+            instruments << QString::fromStdString(name);
+        }
+    }
+    GaugeHub& hub = GaugeHub::instance();
+    hub.use({}); // the dialog listens now
+    GaugesDialog dialog(loadGauges(), instruments, this);
+    if (dialog.exec() == QDialog::Accepted) {
+        saveGauges(dialog.gauges());
+    }
+    hub.use(loadGauges());
+}
+
+void MainWindow::sayOfGauge(const QString& sentence, bool isFault) {
+    if (isFault && (isActiveWindow() || QApplication::activeWindow() == nullptr)) {
+        m_confirmation->refused(sentence);
+    }
+    if (!m_session) {
+        statusBar()->showMessage(sentence, gaugeSentenceStays);
+        return;
+    }
+    if (m_bench->isActive()) {
+        m_bench->tell(sentence);
+    }
+    m_next->showHint(sentence);
 }
 
 void MainWindow::switchUnits() {

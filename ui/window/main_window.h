@@ -9,6 +9,7 @@
 
 class QComboBox;
 class QStackedWidget;
+class QTemporaryDir;
 
 namespace caprail {
 
@@ -18,6 +19,7 @@ class NextBar;
 class PlacePanel;
 class StationList;
 class StationPanel;
+class Tour;
 
 /// One window for one record, or the start page while none is open. It only wires: actions to the session, the session
 /// to the panels.
@@ -59,11 +61,15 @@ public slots:
     void addPhotoHere();
     void pastePhotoHere();
     void editPreferences();
+    void setUpGauges();
     void switchUnits();
     void toggleFullScreen();
     void toggleBench();
     void showHelp();
     void showEntryKinds();
+    /// Begins the tour in a window with a copy of its sample, which lies in a temporary folder and goes with the window;
+    /// in the tour's window it ends or begins the tour again.
+    void startTour();
     void showCautions();
     void about();
 
@@ -86,9 +92,11 @@ private:
     void followPlace();
     void leaveBench();
     void complain(const QString& sentence);
+    void sayOfGauge(const QString& sentence, bool isFault);
     [[nodiscard]] Station currentStation() const;
 
     Preferences m_preferences;
+    std::unique_ptr<QTemporaryDir> m_tourFolder; ///< holds the record while the window is the tour's
     std::unique_ptr<RecordSession> m_session;
     QWidget* m_page = nullptr; ///< the record's page, or the start page
     NextBar* m_next = nullptr;
@@ -101,6 +109,7 @@ private:
     QComboBox* m_person;
     Label* m_lastStored;
     Confirmation* m_confirmation;
+    Tour* m_tour = nullptr;
 };
 
 } // namespace caprail

@@ -125,9 +125,15 @@ void makeViewMenu(MainWindow& window) {
     add(window, view, MainWindow::tr("&Full screen"), QKeySequence::FullScreen, &MainWindow::toggleFullScreen, false);
 }
 
+void makeInstrumentsMenu(MainWindow& window) {
+    QMenu* instruments = window.menuBar()->addMenu(MainWindow::tr("&Instruments"));
+    add(window, instruments, MainWindow::tr("&Gauges on this computer…"), {}, &MainWindow::setUpGauges, false);
+}
+
 void makeHelpMenu(MainWindow& window) {
     QMenu* help = window.menuBar()->addMenu(MainWindow::tr("&Help"));
     add(window, help, MainWindow::tr("This &station"), QKeySequence::HelpContents, &MainWindow::showHelp, true);
+    add(window, help, MainWindow::tr("&Tour"), QKeySequence(Qt::SHIFT | Qt::Key_F1), &MainWindow::startTour, false);
     add(window, help, MainWindow::tr("&Kinds of entries"), {}, &MainWindow::showEntryKinds, false);
     add(window, help, MainWindow::tr("&Cautions"), {}, &MainWindow::showCautions, false);
     add(window, help, MainWindow::tr("&About Caprail"), {}, &MainWindow::about, false);
@@ -140,6 +146,7 @@ void makeMenus(MainWindow& window) {
     makeEditMenu(window);
     makeStationMenu(window);
     makeViewMenu(window);
+    makeInstrumentsMenu(window);
     makeShopMenu(window);
     makeHelpMenu(window);
 }

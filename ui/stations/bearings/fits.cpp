@@ -140,6 +140,7 @@ void BearingsFits::build() {
     connect(m_heading, &PlaceHeading::whyAsked, this, [this] {
         BudgetWindow::open(fitName(m_id).toLower(), fitBudgetOf(m_session.facts(), m_id), m_session, this);
     });
+    m_field->readWith([this] { return m_instrument; });
     new StepKeys(m_field->lineEdit(), [this](int by) { step(by); });
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);

@@ -81,6 +81,7 @@ void BearingsMeasure::build() {
         BudgetWindow::open(tr("clearance at %1").arg(qtText(describe(m_slot.journal))),
                            clearanceBudgetOf(m_session.facts(), m_slot.journal), m_session, this);
     });
+    m_field->readWith([this] { return instrument(); });
     new StepKeys(m_field->lineEdit(), [this](int by) { step(by); });
     for (QSpinBox* box : {m_stations, m_directions}) {
         connect(box, &QSpinBox::valueChanged, this, [this] {

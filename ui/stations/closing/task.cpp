@@ -118,6 +118,7 @@ ClosingTaskPage::ClosingTaskPage(RecordSession& session, QWidget* parent)
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_picture, 1);
     column->addLayout(row);
+    m_field->readWith([this] { return m_instrument; });
     setFocusProxy(m_field);
     refresh();
 }

@@ -10,7 +10,9 @@
 #include <QLineEdit>
 #include <QPainter>
 #include <QVBoxLayout>
+#include <session/filled.h>
 #include <session/look.h>
+#include <stations/common/instrument_box.h>
 #include <text/label.h>
 #include <text/plain_text.h>
 
@@ -233,6 +235,25 @@ void EntryField::submit() {
     } else {
         clear();
     }
+}
+
+void EntryField::takeFromGauge(const QString& text, const QString& instrument) {
+    if (!m_showsProblem && !m_edit->text().trimmed().isEmpty()) {
+        showProblem(filled(tr("%1 came from the gauge, but “%2” stands here and is not stored: store it with Enter or empty "
+                              "the field with Esc, then press the gauge's button again."),
+                           text, m_edit->text()));
+        return;
+    }
+    InstrumentBox* box = m_chooser ? m_chooser() : nullptr;
+    if (box != nullptr && !instrument.isEmpty() && !box->choose(instrument)) {
+        m_edit->setText(text);
+        showProblem(filled(tr("%1 came from “%2”, which this record does not know: add it at the engine station, under the "
+                              "same name, or say under Instruments ▸ Gauges on this computer which instrument it is."),
+                           text, instrument));
+        return;
+    }
+    type(text);
+    submit();
 }
 
 QString EntryField::text() const {

@@ -10,6 +10,8 @@ class QLineEdit;
 
 namespace caprail {
 
+class InstrumentBox;
+
 /// The field that a value is typed into: large, with its unit in sight, a live echo of what was read, and the sentence
 /// that says why a value was not taken. Enter hands the text to `submit`; a gauge that types like a keyboard needs no
 /// more.
@@ -32,6 +34,13 @@ public:
                    std::function<Result<void>(const Entered<Torque>&)> take);
     void askAngle(const QString& title, const Units& units, const Expected<Angle>& expected,
                   std::function<Result<void>(const Entered<Angle>&)> take);
+
+    /// Where the instrument of a reading is chosen; asked anew for each.
+    void readWith(std::function<InstrumentBox*()> chooser) { m_chooser = std::move(chooser); }
+    /// A value that a gauge sent, as if it were typed and Enter pressed. `instrument`, the gauge's name in records,
+    /// becomes the reading's; empty: the one that is chosen. Refused, with a sentence in the field: an instrument that
+    /// this record does not know, and a value over one that was typed and is not stored.
+    void takeFromGauge(const QString& text, const QString& instrument);
 
     void showProblem(const QString& sentence);
     [[nodiscard]] QString text() const;
@@ -61,6 +70,7 @@ private:
     QAction* m_enter; ///< the sign in the field that stands for the Enter key
     Reader m_reader;
     Submit m_submit;
+    std::function<InstrumentBox*()> m_chooser;
     bool m_showsProblem = false;
 };
 

@@ -37,6 +37,18 @@ void InstrumentBox::refresh() {
     setCurrentIndex(index);
 }
 
+bool InstrumentBox::choose(const QString& name) {
+    const int index = findData(name);
+    if (index < 0) {
+        return false;
+    }
+    if (index != currentIndex()) {
+        setCurrentIndex(index);
+        emit activated(index);
+    }
+    return true;
+}
+
 std::string InstrumentBox::instrument() const {
     return currentData().toString().toStdString();
 }

@@ -15,6 +15,9 @@ public:
     /// Its name in the record; empty for none.
     [[nodiscard]] std::string instrument() const;
 
+    /// As if a person chose it; false when the record has no instrument of that name.
+    bool choose(const QString& name);
+
 private:
     RecordSession& m_session;
     std::vector<InstrumentType> m_fitting;

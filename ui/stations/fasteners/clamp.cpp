@@ -33,6 +33,7 @@ FastenersClamp::FastenersClamp(RecordSession& given, QWidget* parent)
     m_result->setTabChangesFocus(true);
     m_result->setFrameShape(QFrame::NoFrame);
     m_result->setAccessibleName(tr("What it clamps with"));
+    m_field->readWith([this] { return m_instrument; });
     new StepKeys(m_field->lineEdit(), [this](int by) { emit stepped(by); });
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);

@@ -74,6 +74,7 @@ void FastenersTighten::build() {
         }
         return with.empty() ? line : line + QStringLiteral(" · ") + qtText(with);
     });
+    m_field->readWith([this] { return m_instrument; });
     new StepKeys(m_field->lineEdit(), [this](int by) { emit stepped(by); });
     connect(m_kind, &QComboBox::activated, this, [this] {
         const auto list = order();

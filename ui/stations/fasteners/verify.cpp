@@ -62,6 +62,7 @@ void FastenersVerify::build() {
     }
     setTip(m_held, tr("H, or Enter with nothing typed"));
     m_field->lineEdit()->installEventFilter(this);
+    m_field->readWith([this] { return m_gauge->isVisibleTo(this) ? m_gauge : m_instrument; });
     new StepKeys(m_field->lineEdit(), [this](int by) { emit stepped(by); });
     connect(m_begin, &QPushButton::clicked, this, &FastenersVerify::begin);
     connect(m_stacks, &QPushButton::clicked, this, &FastenersVerify::takeStacksOff);

@@ -74,6 +74,7 @@ void GirdleGaps::build() {
         BudgetWindow::open(tr("gap at %1").arg(qtText(describe(m_position))), gapBudgetOf(facts(), m_position),
                            session(), this);
     });
+    m_field->readWith([this] { return m_instrument; });
     new StepKeys(m_field->lineEdit(), [this](int by) { emit stepped(by); });
 
     auto* settings = new QHBoxLayout;

@@ -97,6 +97,7 @@ void GirdleKit::build() {
     m_measure->setObjectName(QStringLiteral("measureShim"));
     m_table->setObjectName(QStringLiteral("kit"));
     connect(m_table, &TableView::lineSelected, this, &GirdleKit::askToMeasure);
+    m_measure->readWith([this] { return m_instrument; });
     new StepKeys(m_measure->lineEdit(), [this](int by) { stepTo(by); });
     m_bag->setPlaceholderText(tr("bag or maker, if told apart"));
     m_bag->setAccessibleName(tr("Bag of the added shims"));

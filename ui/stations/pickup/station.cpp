@@ -72,6 +72,7 @@ void PickupStation::build() {
                (part != nullptr && (part->part == Part::pan || part->part == Part::gasket ||
                                     part->part == Part::plate || part->part == Part::pickup));
     });
+    m_field->readWith([this] { return m_instrument; });
     new StepKeys(m_field->lineEdit(), [this](int by) {
         m_terms->selectLine(std::clamp(m_terms->selectedLine() + by, 0, m_terms->count() - 1));
     });

@@ -85,6 +85,7 @@ void TrialFitStation::build() {
     }
     connect(m_instrument, &QComboBox::activated, this, [this] { ask(); });
     setTip(m_fail, tr("Type what was seen first; it becomes a finding."));
+    m_field->readWith([this] { return m_instrument; });
     new StepKeys(m_field->lineEdit(), [this](int by) { step(by); });
 
     connect(m_plan, &PlanView::placeSelected, this, &TrialFitStation::chooseOnPlan);
