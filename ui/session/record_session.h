@@ -73,8 +73,6 @@ public:
     /// window shows both.
     void appendAndSay(Body body) { (void)append(std::move(body)); }
     void appendAllAndSay(std::vector<Body> bodies) { (void)appendAll(std::move(bodies)); }
-    /// Withdraws an entry, with a reason.
-    Result<std::int64_t> strike(std::int64_t sequence, const QString& why);
     /// Stores an attachment's bytes with its entry; fills in hash and size.
     Result<std::int64_t> attach(AttachmentAdded what, const QByteArray& bytes);
 
