@@ -21,7 +21,7 @@ namespace {
 
 /// Raised with every change of what is worked out from a record; a change of the tables tells by itself
 /// (`tablesVersion`).
-constexpr std::int64_t indexVersion = 3;
+constexpr std::int64_t indexVersion = 4;
 
 // What is known of the file itself; the fields of the summary follow (record_summary.h).
 constexpr std::pair<const char*, const char*> fileColumns[] = {{"path", "BLOB NOT NULL UNIQUE"},

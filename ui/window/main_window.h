@@ -75,6 +75,7 @@ protected:
     /// Asks what is to become of a value that was typed and not stored; false: stay.
     bool mayLeaveTypedValue();
     void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
 
@@ -83,9 +84,11 @@ private:
     void refreshAll();
     void refreshPeople();
     void followPlace();
+    void fitToWidth();
     void leaveBench();
     void complain(const QString& sentence);
     [[nodiscard]] Station currentStation() const;
+    [[nodiscard]] QString placeUnder(QPoint point) const;
 
     Preferences m_preferences;
     std::unique_ptr<RecordSession> m_session;

@@ -19,7 +19,7 @@
 namespace caprail {
 
 ClosingStation::ClosingStation(RecordSession& given, QWidget* parent)
-    : StationPanel(given, parent), m_gate(new Label(this)), m_caution(new Label(cautionText(ClosingStation::cautions()), this)),
+    : StationPanel(given, parent), m_gate(new Label(this)), m_caution(new CautionLabel(ClosingStation::cautions(), this)),
       m_steps(new ClosingSteps(given, this)),
       m_holding(new ChecksView(given, this)), m_task(new ClosingTaskPage(given, this)), m_tabs(new QTabWidget(this)),
       m_findings(new ClosingFindings(given, this)), m_photos(new ClosingPhotos(given, this)) {
@@ -29,8 +29,6 @@ ClosingStation::ClosingStation(RecordSession& given, QWidget* parent)
     m_gate->setFont(large);
     m_gate->setWordWrap(true);
     m_holding->setObjectName(QStringLiteral("holding"));
-    m_caution->setWordWrap(true);
-    m_caution->setForegroundRole(QPalette::PlaceholderText);
     m_holding->setAccessibleName(tr("What holds the closing gate"));
     m_holding->setFilter([this](const Check& check) {
         const Assessment& assessment = session().assessment();
@@ -94,12 +92,6 @@ void ClosingStation::refresh() {
     m_tabs->setTabText(1, tr("Findings (%1 open) and notes").arg(assessment.openFindings.size()));
     m_tabs->setTabText(2, tr("Photos (%1)").arg(facts.attachments.size()));
     emit subjectChanged();
-}
-
-void ClosingStation::resizeEvent(QResizeEvent* event) {
-    StationPanel::resizeEvent(event);
-    constexpr int roomy = 560; // pixels: a window of 960 × 540 leaves less
-    m_caution->setVisible(height() >= roomy);
 }
 
 QString ClosingStation::subject() const {

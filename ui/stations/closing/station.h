@@ -30,12 +30,10 @@ public:
     [[nodiscard]] EntryField* entryField() const override;
     [[nodiscard]] QWidget* benchPicture() const override;
 
-protected:
-    void resizeEvent(QResizeEvent* event) override;
 
 private:
     Label* m_gate;
-    Label* m_caution; ///< gives way where there is no room for it
+    CautionLabel* m_caution; ///< gives way where there is no room for it
     ClosingSteps* m_steps;
     ChecksView* m_holding;
     ClosingTaskPage* m_task;
