@@ -147,12 +147,16 @@ UncertaintyBudget gapBudgetOf(const Facts& facts, Position p) {
     return gapBudgetOf(facts, p, Scatters(facts));
 }
 
+UncertaintyBudget residualBudgetWith(const Facts& facts, Position p, const std::vector<std::string>& shims,
+                                     const Scatters& scatters) {
+    return residualBudget(gapBudgetOf(facts, p, scatters),
+                          orNotKnown(stackBudget(shimTerms(facts, shims, 1, scatters.shims))));
+}
+
 UncertaintyBudget residualBudgetOf(const Facts& facts, Position p, const Scatters& scatters) {
-    std::vector<MeasuredTerm> shims;
-    if (const auto stack = facts.stacks.find(p); stack != facts.stacks.end()) {
-        shims = shimTerms(facts, stack->second.shims, 1, scatters.shims);
-    }
-    return residualBudget(gapBudgetOf(facts, p, scatters), orNotKnown(stackBudget(shims)));
+    const auto stack = facts.stacks.find(p);
+    return residualBudgetWith(facts, p, stack == facts.stacks.end() ? std::vector<std::string>() : stack->second.shims,
+                              scatters);
 }
 
 UncertaintyBudget residualBudgetOf(const Facts& facts, Position p) {
@@ -168,19 +172,8 @@ UncertaintyBudget exchangeBudgetOf(const Facts& facts, const std::vector<std::st
     return orNotKnown(budgetFor(terms));
 }
 
-Uncertainty expectedResidualUncertainty(const Facts& facts, Position p, const Scatters& scatters) {
-    constexpr std::size_t usualStack = 3;
-    if (const auto stack = facts.stacks.find(p); stack != facts.stacks.end() && !stack->second.shims.empty()) {
-        return {residualBudgetOf(facts, p, scatters), coverageOf(facts)};
-    }
-    std::vector<std::string> usual;
-    for (const auto& [name, shim] : facts.shims) {
-        if (!shim.readings.empty() && usual.size() < usualStack) {
-            usual.push_back(name);
-        }
-    }
-    const auto shims = shimTerms(facts, usual, 1, scatters.shims);
-    return {residualBudget(gapBudgetOf(facts, p, scatters), orNotKnown(stackBudget(shims))), coverageOf(facts)};
+UncertaintyBudget shimBudgetOf(const Facts& facts, const std::string& shim, const Scatters& scatters) {
+    return orNotKnown(stackBudget(shimTerms(facts, {shim}, 1, scatters.shims)));
 }
 
 } // namespace caprail

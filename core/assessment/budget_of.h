@@ -38,9 +38,10 @@ UncertaintyBudget residualBudgetOf(const Facts&, Position, const Scatters&);
 /// Of the sum of some shims less that of others, by the micrometer: zeros drop out where as many lie on both sides.
 UncertaintyBudget exchangeBudgetOf(const Facts&, const std::vector<std::string>& in, const std::vector<std::string>& out,
                                    const Scatter& shims);
-/// The uncertainty that the residual at a position will have once a stack lies there: with its own stack where one is
-/// built, else with three shims as the kit's were measured. What a plan must keep clear of the band's ends.
-Uncertainty expectedResidualUncertainty(const Facts&, Position, const Scatters&);
+/// The same with these shims, whatever lies there.
+UncertaintyBudget residualBudgetWith(const Facts&, Position, const std::vector<std::string>& shims, const Scatters&);
+/// Of the thickness of one shim.
+UncertaintyBudget shimBudgetOf(const Facts&, const std::string& shim, const Scatters&);
 
 /// Which of a bearing's worst places.
 enum class Worst { smallest, largest };

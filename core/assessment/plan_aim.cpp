@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <functional>
+#include <limits>
 #include <assessment/budget_of.h>
 #include <assessment/plan_aim.h>
 #include <ledger/band_names.h>
@@ -18,33 +20,48 @@ Band middleHalf(Band band) {
 
 } // namespace
 
-std::optional<PlanAim> bandToAimAt(const Facts& facts, std::span<const Position> positions, const Units& units) {
-    const BandFact* band = facts.bandNamed(bands::residual);
+PlanAims::PlanAims(const Facts& facts, const Units& units) : m_facts(facts), m_units(units), m_scatters(facts) {
+    if (facts.rules.decision != DecisionRule::guarded) {
+        return; // no U is asked for
+    }
+    std::vector<std::pair<double, std::string>> known;
+    for (const auto& [name, shim] : facts.shims) {
+        if (!shim.readings.empty() && !shim.isSetAside) {
+            const Uncertainty u(shimBudgetOf(facts, name, m_scatters), coverageOf(facts));
+            known.emplace_back(u.expanded().value_or(std::numeric_limits<double>::infinity()), name);
+        }
+    }
+    std::ranges::sort(known, std::greater<>(), &std::pair<double, std::string>::first);
+    for (auto& [expanded, name] : known) {
+        m_worst.push_back(std::move(name));
+    }
+}
+
+std::optional<PlanAim> PlanAims::at(Position p, std::size_t shims) const {
+    const BandFact* band = m_facts.bandNamed(bands::residual);
     if (band == nullptr) {
         return {};
     }
-    if (facts.rules.decision != DecisionRule::guarded || positions.empty()) {
-        return PlanAim{band->band, true, {}};
+    if (m_facts.rules.decision != DecisionRule::guarded) {
+        return PlanAim{band->band};
     }
-    const Scatters scatters(facts);
-    double largest = 0;
-    for (const Position p : positions) {
-        const Uncertainty expected = expectedResidualUncertainty(facts, p, scatters);
-        if (!expected.isKnown()) {
-            return PlanAim{middleHalf(band->band), false,
-                           Core::say("The uncertainty of the residuals is not known, so the plan aims at the middle of "
-                                     "the band.") +
-                               " " + remedyFor(expected.missing().front())};
-        }
-        largest = std::max(largest, expected.known()->expanded);
+    const auto count = static_cast<std::ptrdiff_t>(std::min(shims, m_worst.size()));
+    const Uncertainty expected(
+        residualBudgetWith(m_facts, p, {m_worst.begin(), m_worst.begin() + count}, m_scatters), coverageOf(m_facts));
+    if (!expected.isKnown()) {
+        return PlanAim{middleHalf(band->band), false,
+                       Core::say("The uncertainty of the residuals is not known, so the plan aims at the middle of the "
+                                 "band.") +
+                           " " + remedyFor(expected.missing().front())};
     }
-    if (const auto zone = acceptanceZone(band->band, largest, DecisionRule::guarded)) {
-        return PlanAim{*zone, true, {}};
+    const double expanded = expected.known()->expanded;
+    if (const auto zone = acceptanceZone(band->band, expanded, DecisionRule::guarded)) {
+        return PlanAim{*zone};
     }
     return PlanAim{middleHalf(band->band), false,
                    Core::say("With ± %1 no residual could be proven by arithmetic, so the plan aims at the middle of the "
                              "band: prove the stacks by bracketed rechecks.",
-                             formatUncertainty(largest, units))};
+                             formatUncertainty(expanded, m_units))};
 }
 
 } // namespace caprail

@@ -48,7 +48,7 @@ Result<std::optional<Cell>> cellFromTyped(const QJsonObject& object, const KindI
     const auto field = [&](std::string_view unit) { return column.name.substr(0, column.name.size() - unit.size()); };
     const auto cell = [](const auto& entered) { return std::optional<Cell>(entered.value.value()); };
     if (const auto text = typedFor(columnUnit<Length>)) {
-        return parseLength(*text, Units{}, expectedLength(info.kind, field(columnUnit<Length>))).map(cell);
+        return readLength(*text, Units{}, info.kind, field(columnUnit<Length>)).map(cell);
     }
     if (const auto text = typedFor(columnUnit<Torque>)) {
         return parseTorque(*text, Units{}, expectedTorque(info.kind, field(columnUnit<Torque>))).map(cell);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <ledger/expectations.h>
 
+#include <algorithm>
+#include <base/text.h>
 #include <ledger/entries.h>
 
 namespace caprail {
@@ -64,6 +66,23 @@ Expected<Length> expectedLength(std::string_view kind, std::string_view fieldNam
     return expected<Length>(std::move(what), fieldName, {}, {});
 }
 
+Result<Entered<Length>> readLength(std::string_view typed, const Units& units, std::string_view kind,
+                                   std::string_view fieldName, std::string what) {
+    const Expected<Length> expected = expectedLength(kind, fieldName, std::move(what));
+    const std::string_view text = trimmed(typed);
+    const std::string_view number = trimmed(text.substr(0, text.size() - (isInsisted(text) ? 1 : 0)));
+    const std::size_t whole = std::min(number.find_first_not_of("0123456789"), number.size());
+    const bool isBare = number.find_first_not_of("0123456789.,") == std::string_view::npos;
+    const bool isFromTen = whole >= 2 && number.front() != '0';
+    if (kind == GapReading::kind && units.length == LengthUnit::inch && isBare && isFromTen) {
+        const std::string inThou = std::string(number) + " thou" + (isInsisted(text) ? "!" : "");
+        if (const auto read = parseLength(inThou, units, expected)) {
+            return Entered<Length>{read->value, std::string(text)};
+        }
+    }
+    return parseLength(typed, units, expected);
+}
+
 Expected<Length> expectedPickupTerm(PickupTerm term, std::string what) {
     switch (term) {
     case PickupTerm::gasket:
@@ -75,6 +94,27 @@ Expected<Length> expectedPickupTerm(PickupTerm term, std::string what) {
         break;
     }
     return {std::move(what), inches(1), inches(14)};
+}
+
+CountRange expectedCount(std::string_view kind, std::string_view fieldName) {
+    struct Known {
+        std::string_view kind, field;
+        CountRange range;
+    };
+    static constexpr Known all[] = {
+        {LayoutSet::kind, "caps", {3, 9}},          {LayoutSet::kind, "fasteners_per_cap", {2, 4}},
+        {LayoutSet::kind, "tied_first", {1, 9}},    {LayoutSet::kind, "tied_last", {1, 9}},
+        {LayoutSet::kind, "rods", {1, 16}},         {LayoutSet::kind, "throws", {1, 16}},
+        {LayoutSet::kind, "pickup_cap", {1, 9}},    {LayoutSet::kind, "dipstick_cap", {1, 9}},
+        {RulesSet::kind, "minimum_passes", {1, 20}}, {RulesSet::kind, "largest_stack", {0, 50}},
+        {RulesSet::kind, "torque_scatter_percent", {0, 90}}, {FastenerGroupSet::kind, "steps", {1, 10}},
+    };
+    for (const Known& known : all) {
+        if (known.kind == kind && known.field == fieldName) {
+            return known.range;
+        }
+    }
+    return {};
 }
 
 Expected<Torque> expectedTorque(std::string_view kind, std::string_view fieldName, std::string what) {

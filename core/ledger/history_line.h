@@ -5,15 +5,9 @@
 
 namespace caprail {
 
-/// An entry in one line for people, from its kind's own description: "Gap read: position 3R, pass 1, gap 0.0575 in
-/// (typed “57.5 thou”), instrument FEELER-1". Empty fields are left out. Texts are shown visibly (base/plain_text.h):
-/// a line is one line, whatever a record holds.
+/// An entry in one line for people, as it is said at the bench, and then what else is known of it: "Gap at cap 3 right,
+/// pass 1: 0.0575 in (typed “57.5 thou”) · with FEELER-1". Every kind has its sentence (entry_sentence.h). Empty fields
+/// are left out. Texts are shown visibly (base/plain_text.h): a line is one line, whatever a record holds.
 std::string historyLine(const Body&, const Units&);
-/// One column for people: its name without underscores and unit, and its value in the chosen units.
-struct NamedValue {
-    std::string name;
-    std::string value;
-};
-std::vector<NamedValue> namedValues(const Body&, const Units&);
 
 } // namespace caprail

@@ -41,12 +41,18 @@ std::vector<AcrossValue> valuesOf(const std::vector<AcrossRecord>& records, std:
     for (const auto& record : records) {
         for (const auto& figure : record.figures.banded) {
             if (figure.band == band) {
-                values.push_back({record.label, figure.place, record.id, figure.build, figure.value, figure.state});
+                values.push_back({record.label, figure.place, record.id, figure.build, figure.value, figure.state,
+                                  figure.limits});
             }
         }
     }
     std::ranges::sort(values, {}, [](const AcrossValue& v) { return std::tuple(placeKey(v.place), v.value, v.label); });
     return values;
+}
+
+std::optional<Band> commonBand(const std::vector<AcrossValue>& values) {
+    const auto differs = [&](const AcrossValue& value) { return value.limits != values.front().limits; };
+    return values.empty() || std::ranges::any_of(values, differs) ? std::nullopt : values.front().limits;
 }
 
 std::vector<AcrossSpread> spreadsOf(const std::vector<AcrossValue>& values) {

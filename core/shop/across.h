@@ -18,6 +18,7 @@ struct AcrossValue {
     std::int64_t record = 0, build = 1;
     Length value;
     CheckState state = CheckState::notDone;
+    std::optional<Band> limits = {}; ///< that its record judged it by
 };
 
 /// A quantity at one place over all records: counts and ranges, no more.
@@ -31,6 +32,8 @@ struct AcrossSpread {
 std::vector<std::string> bandsIn(const std::vector<AcrossRecord>& records);
 /// All values of one, sorted by place, then value.
 std::vector<AcrossValue> valuesOf(const std::vector<AcrossRecord>& records, std::string_view band);
+/// The band that all of these values were judged by; none where their records set different ones, or none.
+std::optional<Band> commonBand(const std::vector<AcrossValue>& values);
 /// Per place, in the places' order of the engine. `values` as `valuesOf` gives them.
 std::vector<AcrossSpread> spreadsOf(const std::vector<AcrossValue>& values);
 

@@ -21,7 +21,9 @@ CheckState stateOf(const Assessment& assessment, const std::string& checkCode) {
 
 void bandedOf(const Build& build, const Assessment& a, std::vector<BandedFigure>& out) {
     const auto add = [&](std::string_view band, std::string place, Length value, CheckState state) {
-        out.push_back({build.number, std::string(band), std::move(place), value, state});
+        const BandFact* limits = build.facts.bandNamed(band);
+        out.push_back({build.number, std::string(band), std::move(place), value, state,
+                       limits == nullptr ? std::nullopt : std::optional(limits->band)});
     };
     for (const auto& [journal, result] : a.clearances) {
         if (result.clearance) { // the mean, as engines are compared; each is judged at its worst places
@@ -122,7 +124,9 @@ std::string toBytes(const RecordFigures& figures) {
     QCborArray banded;
     for (const auto& f : figures.banded) {
         banded.append(QCborArray{static_cast<qint64>(f.build), qtText(f.band), qtText(f.place),
-                                 static_cast<qint64>(f.value.value()), static_cast<int>(f.state)});
+                                 static_cast<qint64>(f.value.value()), static_cast<int>(f.state),
+                                 f.limits ? QCborValue(static_cast<qint64>(f.limits->lo().value())) : QCborValue(),
+                                 f.limits ? QCborValue(static_cast<qint64>(f.limits->hi().value())) : QCborValue()});
     }
     QCborArray pulls;
     for (const auto& f : figures.pulls) {
@@ -152,11 +156,19 @@ Result<RecordFigures> figuresFrom(std::string_view bytes) {
     for (const auto& one : parts[0].toArray()) {
         const QCborArray row = one.toArray();
         const auto state = enumFrom<CheckState>(row.at(4));
-        if (row.size() != 5 || !state) {
+        if (row.size() != 7 || !state) {
             return unreadable();
         }
+        std::optional<Band> limits;
+        if (row.at(5).isInteger() && row.at(6).isInteger()) {
+            const auto band = Band::between(Length(row.at(5).toInteger()), Length(row.at(6).toInteger()));
+            if (!band) {
+                return unreadable();
+            }
+            limits = *band;
+        }
         figures.banded.push_back({row.at(0).toInteger(), row.at(1).toString().toStdString(),
-                                  row.at(2).toString().toStdString(), Length(row.at(3).toInteger()), *state});
+                                  row.at(2).toString().toStdString(), Length(row.at(3).toInteger()), *state, limits});
     }
     for (const auto& one : parts[1].toArray()) {
         const QCborArray row = one.toArray();

@@ -14,6 +14,7 @@ struct BandedFigure {
     std::string place; ///< "main-3", "3R", "1"
     Length value;
     CheckState state = CheckState::notDone;
+    std::optional<Band> limits = {}; ///< that the build judged it by; none: its record set no such band
     friend bool operator==(const BandedFigure&, const BandedFigure&) = default;
 };
 

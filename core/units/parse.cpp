@@ -262,12 +262,26 @@ Result<void> refuseAmbiguousLength(const Reading& reading, std::string_view type
     return {};
 }
 
+/// A value of the field's own size, as it would be typed: a journal is no gap. Of a field that holds large and small ones
+/// the middle between them by their ratio.
+std::string exampleFor(const Expected<Length>& expected, const Units& units) {
+    const bool isLarge = expected.smallest && expected.largest && *expected.smallest > Length(2'540'000); // 0.1 in
+    if (!isLarge) {
+        return units.length == LengthUnit::inch ? Core::say("0.0575 or 57.5 thou") : "1.46 mm";
+    }
+    const double middle = std::sqrt(static_cast<double>(expected.smallest->value()) *
+                                    static_cast<double>(expected.largest->value()));
+    const std::int64_t step = units.length == LengthUnit::inch ? 1'270'000 : 1'000'000; // 0.05 in, 1 mm
+    const auto steps = static_cast<std::int64_t>(middle / static_cast<double>(step) + 0.5);
+    return format(Length(std::max<std::int64_t>(1, steps) * step), units);
+}
+
 } // namespace
 
 Result<Entered<Length>> parseLength(std::string_view text, const Units& units, const Expected<Length>& expected) {
     const bool inch = units.length == LengthUnit::inch;
     const auto reading =
-        readTerms(text, expected.what, units, lengthUnits(), inch ? Core::say("0.0575 or 57.5 thou") : "1.46 mm");
+        readTerms(text, expected.what, units, lengthUnits(), exampleFor(expected, units));
     if (!reading) {
         return tl::unexpected(reading.error());
     }

@@ -68,6 +68,28 @@ Result<Body> bead(const Facts& facts, std::string_view typed) {
     return Body(done);
 }
 
+/// "V8 KL-2207", as far as it was said.
+std::string engineText(const Facts& facts) {
+    if (!facts.engine) {
+        return Core::say("this engine");
+    }
+    const EngineDescribed& engine = facts.engine->what;
+    return engine.serial.empty() ? engine.engine : engine.engine.empty() ? engine.serial : engine.engine + " " + engine.serial;
+}
+
+/// A name under a build is given by a word of its own: neither Enter alone nor a stray key signs.
+Result<Body> signOff(const Facts& facts, std::string_view typed) {
+    const std::string word = lowered(typed);
+    if (word == "sign" || word == "signed") {
+        return Body(SignedOff{Core::say("Assembled and checked as recorded.")});
+    }
+    if (typed.find(' ') == std::string_view::npos) {
+        return refuse(Core::say("Type “sign” to sign off build %1 of %2 as assembled and checked, or a statement of your own.",
+                                facts.build, engineText(facts)));
+    }
+    return Body(SignedOff{std::string(typed)});
+}
+
 Result<Body> fastener(const Facts& facts, FastenerId f, std::string_view typed, const std::string& instrument,
                       const Units& units) {
     return parseTightened(facts, f, typed, instrument, units).map([](FastenerTightened entry) {
@@ -221,7 +243,7 @@ Result<Body> closingEntry(const Facts& facts, const ClosingTask& task, std::stri
     case Kind::tick:
         return Body(ClosingStepDone{task.step, {}, std::string(typed)});
     case Kind::sign:
-        return Body(SignedOff{typed.empty() ? Core::say("Assembled and checked as recorded.") : std::string(typed)});
+        return signOff(facts, typed);
     case Kind::locked:
     case Kind::closed:
         break;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 /// What leads the closing: one thing after another, and what a person types for each. Enter alone says that the thing is
-/// done as it should be, wherever that can be said without a number.
+/// done as it should be, wherever that can be said without a number; but it never signs.
 #include <assessment/assessment.h>
 #include <assessment/own_check.h>
 #include <units/parse.h>
@@ -38,7 +38,8 @@ std::vector<std::pair<Position, bool>> stacksToRefit(const Facts&);
 std::vector<std::pair<FastenerId, bool>> fastenersToTighten(const Facts&, ClosingStep);
 
 /// The entry for what was typed: counts as "29+1+16", a bead as "product / lot / minutes" (Enter alone: as the last
-/// one), a torque or Enter alone, a turning torque as "12 / 8", y or n or a value, Enter alone for a step. The photo of
+/// one), a torque or Enter alone, a turning torque as "12 / 8", y or n or a value, Enter alone for a step, and for the
+/// sign-off "sign" or a statement of more than one word. The photo of
 /// an own check is the newest one of this record that names it as its place. Refuses anything else, saying what would do.
 Result<Body> closingEntry(const Facts&, const ClosingTask&, std::string_view typed, const std::string& instrument,
                           const Units&);

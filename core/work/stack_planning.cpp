@@ -1,10 +1,128 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <work/stack_planning.h>
 
-#include <assessment/plan_aim.h>
+#include <algorithm>
 #include <ledger/band_names.h>
 
 namespace caprail {
+
+namespace {
+
+/// Where the rules set no limit, U is worked out for stacks up to so many shims; larger ones aim like these.
+constexpr std::size_t mostShimsAimedFor = 8;
+
+std::size_t largestAimedFor(const Facts& facts) {
+    const auto limit = static_cast<std::size_t>(std::max<std::int64_t>(0, facts.rules.largestStack));
+    return limit == 0 ? mostShimsAimedFor : std::min(limit, mostShimsAimedFor);
+}
+
+std::optional<Length> acceptedAt(const Assessment& assessment, Position p) {
+    const auto gap = assessment.gaps.find(p);
+    return gap == assessment.gaps.end() ? std::nullopt : gap->second.accepted;
+}
+
+bool isState(const Check* check, CheckState state) {
+    return check != nullptr && check->state == state;
+}
+
+Band stretchedTo(Band band, Length residual) {
+    return Band::between(std::min(band.lo(), residual), std::max(band.hi(), residual)).value();
+}
+
+/// Whether a plan may hold this stack at this position.
+bool mayBePlanned(const Facts& facts, Position p, const std::vector<std::string>& shims) {
+    const auto limit = facts.rules.largestStack;
+    if (limit > 0 && static_cast<std::int64_t>(shims.size()) > limit) {
+        return false;
+    }
+    return std::ranges::none_of(shims, [&](const std::string& name) {
+        const auto shim = facts.shims.find(name);
+        return shim == facts.shims.end() || shim->second.isSetAside ||
+               std::ranges::any_of(facts.pins, [&](const auto& pin) {
+                   return pin.first != p && std::ranges::find(pin.second, name) != pin.second.end();
+               });
+    });
+}
+
+bool stands(const Facts& facts, const Assessment& assessment, Position p, const PlanAims& aims) {
+    const auto built = facts.stacks.find(p);
+    const auto result = assessment.stacks.find(p);
+    const Check* stack = assessment.find("stack:" + code(p));
+    const Check* recheck = assessment.find("recheck:" + code(p));
+    const bool isThere = built != facts.stacks.end() && result != assessment.stacks.end() && result->second.residual;
+    if (!isThere || stack == nullptr || stack->state == CheckState::stale || stack->state == CheckState::out ||
+        isState(recheck, CheckState::out) || !mayBePlanned(facts, p, built->second.shims)) {
+        return false;
+    }
+    if (stack->isGood() || isState(recheck, CheckState::good)) {
+        return true;
+    }
+    const auto aim = aims.at(p, built->second.shims.size());
+    return (aim ? aim->band : residualBand(facts).band).contains(*result->second.residual);
+}
+
+/// The first stack of a plan that is in the band of the request and not in its own aim; with the aim it must keep to.
+std::optional<std::pair<std::size_t, Band>> tooNearTheEnd(const PlanTask& task, const PlanRequest& request,
+                                                          const StackPlan& plan, std::size_t from = 0) {
+    for (std::size_t i = from; i < plan.stacks.size(); ++i) {
+        const PlannedStack& stack = plan.stacks[i];
+        const auto aims = task.aims.find(stack.position);
+        if (!stack.inBand || request.positions[i].pinned || aims == task.aims.end() || stack.shims.empty()) {
+            continue;
+        }
+        const PlanAim& aim = aims->second[std::min(stack.shims.size(), aims->second.size()) - 1];
+        if (!aim.band.contains(stack.residual)) {
+            return std::pair(i, aim.band);
+        }
+    }
+    return {};
+}
+
+/// Narrows the aims of the stacks that lie too near to the end; false: there are none.
+bool narrow(const PlanTask& task, PlanRequest& request, const StackPlan& plan) {
+    bool isNarrowed = false;
+    auto found = tooNearTheEnd(task, request, plan);
+    while (found) {
+        request.positions[found->first].band = found->second;
+        isNarrowed = true;
+        found = tooNearTheEnd(task, request, plan, found->first + 1);
+    }
+    return isNarrowed;
+}
+
+/// Keeps what fits, for a solver that has no more time: only the rest is looked for again. Gives what was pinned so.
+std::vector<std::size_t> keepWhatFits(PlanRequest& request, const StackPlan& plan) {
+    std::vector<std::size_t> pinned;
+    for (std::size_t i = 0; i < plan.stacks.size(); ++i) {
+        const PlanPosition& p = request.positions[i];
+        if (!p.pinned && plan.stacks[i].inBand && bandAt(request, p).contains(plan.stacks[i].residual)) {
+            request.positions[i].pinned = plan.stacks[i].shims;
+            pinned.push_back(i);
+        }
+    }
+    return pinned;
+}
+
+std::string doubtOf(const PlanTask& task, const StackPlan& plan) {
+    for (const PlannedStack& stack : plan.stacks) {
+        const auto aims = task.aims.find(stack.position);
+        if (aims != task.aims.end()) {
+            const PlanAim& aim = aims->second[std::clamp<std::size_t>(stack.shims.size(), 1, aims->second.size()) - 1];
+            if (!aim.canBeProven) {
+                return aim.sentence;
+            }
+        }
+    }
+    return {};
+}
+
+bool reaches(const StackPlan& plan, const PlanBound& bound, Objective objective) {
+    StackPlan seen = plan;
+    seen.bound = bound;
+    return shareOfBound(seen, objective).figure == ShareOfBound::Figure::none;
+}
+
+} // namespace
 
 ResidualBand residualBand(const Facts& facts) {
     const BandFact* band = facts.bandNamed(bands::residual);
@@ -12,24 +130,48 @@ ResidualBand residualBand(const Facts& facts) {
                            : ResidualBand{*Band::between(tenths(-5), tenths(5)), false};
 }
 
-PlanTask planTaskFor(const Facts& facts, const Assessment& assessment, const Units& units) {
-    PlanTask task{{}, residualBand(facts), {}};
+std::set<Position> standingStacks(const Facts& facts, const Assessment& assessment) {
+    const PlanAims aims(facts, {});
+    std::set<Position> standing;
+    for (const auto& [p, built] : facts.stacks) {
+        if (stands(facts, assessment, p, aims)) {
+            standing.insert(p);
+        }
+    }
+    return standing;
+}
+
+PlanTask planTaskFor(const Facts& facts, const Assessment& assessment, const Units& units, PlanScope scope) {
+    PlanTask task;
+    task.band = residualBand(facts);
+    task.isClosed = facts.isClosed();
     PlanRequest& request = task.request;
     request.band = task.band.band;
     request.largestStack = static_cast<int>(facts.rules.largestStack);
     request.objective = facts.rules.objective;
-    if (!facts.layout) {
+    if (!facts.layout || task.isClosed) {
         return task;
     }
     request.caps = facts.layout->caps();
+    const PlanAims aims(facts, units);
     for (const Position p : facts.layout->positions()) {
-        const auto gap = assessment.gaps.find(p);
-        if (gap == assessment.gaps.end() || !gap->second.accepted) {
+        const auto gap = acceptedAt(assessment, p);
+        if (!gap) {
             continue;
         }
-        PlanPosition position{code(p), p.cap, p.side == Side::left ? -1 : 1, *gap->second.accepted, {}};
+        PlanPosition position{code(p), p.cap, p.side == Side::left ? -1 : 1, *gap};
         if (const auto pin = facts.pins.find(p); pin != facts.pins.end()) {
             position.pinned = pin->second;
+        } else if (scope == PlanScope::openPlaces && stands(facts, assessment, p, aims)) {
+            const StackResult& built = assessment.stacks.at(p);
+            position.pinned = built.shims;
+            position.band = stretchedTo(request.band, *built.residual);
+            task.stays.insert(position.id);
+        } else if (const auto first = aims.at(p, 1)) {
+            position.band = first->band;
+            for (std::size_t shims = 1; shims <= largestAimedFor(facts); ++shims) {
+                task.aims[position.id].push_back(*aims.at(p, shims));
+            }
         }
         request.positions.push_back(std::move(position));
     }
@@ -38,17 +180,42 @@ PlanTask planTaskFor(const Facts& facts, const Assessment& assessment, const Uni
             request.shims.push_back({name, shim.thickness()});
         }
     }
-    std::vector<Position> positions;
-    for (const PlanPosition& position : request.positions) {
-        if (const auto p = parsePosition(position.id)) {
-            positions.push_back(*p);
-        }
-    }
-    if (auto aim = bandToAimAt(facts, positions, units)) {
-        request.band = aim->band;
-        task.doubt = std::move(aim->sentence);
-    }
     return task;
+}
+
+Result<PlanAnswer> planForVerdicts(const PlanTask& task, const PlanOptions& options) {
+    PlanRequest request = task.request;
+    PlanOptions inner = options;
+    if (options.better) {
+        inner.better = [&](const std::function<StackPlan()>& plan) {
+            StackPlan better = plan();
+            if (!tooNearTheEnd(task, request, better)) {
+                options.better([&] { return better; });
+            }
+        };
+    }
+    std::optional<PlanBound> widest;
+    bool isCutShort = false;
+    std::vector<std::size_t> kept;
+    for (;;) {
+        auto plan = planStacks(request, inner);
+        if (!plan) {
+            return tl::unexpected(plan.error());
+        }
+        isCutShort = isCutShort || !plan->proven;
+        widest = widest.value_or(plan->bound);
+        for (const std::size_t i : kept) {
+            request.positions[i].pinned.reset();
+            plan->stacks[i].pinned = false;
+        }
+        if (!narrow(task, request, *plan)) {
+            plan->proven = !isCutShort && reaches(*plan, *widest, request.objective);
+            plan->bound = *widest;
+            std::string doubt = doubtOf(task, *plan);
+            return PlanAnswer{std::move(request), std::move(*plan), std::move(doubt)};
+        }
+        kept = isCutShort ? keepWhatFits(request, *plan) : std::vector<std::size_t>();
+    }
 }
 
 Feel expectedFeel(Length residual, const Band& band) {

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <assessment/rests_on.h>
 #include <set>
+#include <work/stack_planning.h>
 
 namespace caprail {
 
@@ -13,22 +14,25 @@ bool isSameStack(const std::vector<std::string>& a, const std::vector<std::strin
     return std::set(a.begin(), a.end()) == std::set(b.begin(), b.end());
 }
 
-bool standsAsPlanned(const PlannedStack& planned, Position p, const Facts& facts, const Assessment& assessment) {
+bool standsAsPlanned(const PlannedStack& planned, Position p, const Facts& facts, const std::set<Position>& standing) {
     const auto built = facts.stacks.find(p);
-    const Check* check = assessment.find("stack:" + code(p));
-    return built != facts.stacks.end() && built->second.isOn && isSameStack(built->second.shims, planned.shims) &&
-           check != nullptr && (check->isGood() || check->state == CheckState::tooCloseToCall);
+    return built != facts.stacks.end() && isSameStack(built->second.shims, planned.shims) &&
+           standing.contains(p);
 }
 
 } // namespace
 
 std::vector<Body> takeOver(const StackPlan& plan, const Facts& facts, const Assessment& assessment) {
+    if (facts.isClosed()) {
+        return {};
+    }
+    const std::set<Position> standing = standingStacks(facts, assessment);
     std::vector<Body> builds;
     std::set<Position> rebuilt;
     std::set<std::string> wanted;
     for (const PlannedStack& planned : plan.stacks) {
         const auto p = parsePosition(planned.position);
-        if (!p || !planned.inBand || standsAsPlanned(planned, *p, facts, assessment)) {
+        if (!p || !planned.inBand || standsAsPlanned(planned, *p, facts, standing)) {
             continue;
         }
         builds.push_back(StackBuilt{*p, NameList{planned.shims}});

@@ -9,7 +9,7 @@ namespace caprail {
 
 /// The entries that turn what lies on the engine into the plan, in an order that never has one shim in two stacks:
 /// first stacks are taken apart that hold shims wanted elsewhere, then stacks are built. Positions that the plan leaves
-/// unmet are left as they are, and so are stacks that lie there as planned, on, and are judged good.
+/// unmet are left as they are, and so are stacks that stand as planned. Nothing where the build is closed.
 std::vector<Body> takeOver(const StackPlan& plan, const Facts& facts, const Assessment& assessment);
 
 /// All built stacks that lie on are lifted off, or all that are off are put back.

@@ -67,6 +67,34 @@ Result<RoundOutcome> outcomeOf(const Facts& facts, FastenerId fastener, const st
     return outcome;
 }
 
+Result<RoundOutcome> parseOutcome(const Facts& facts, FastenerId fastener, std::string_view typed,
+                                  const std::string& instrument, const Units& units) {
+    const auto* group = facts.groupOf(fastener);
+    const VerifyMethod by = group == nullptr ? VerifyMethod::torque : verifiedBy(group->what);
+    const std::string text = lowered(trimmed(typed));
+    const std::string name = describe(fastener);
+    const bool isAngle = text.find("°") != std::string::npos || text.find("deg") != std::string::npos;
+    if (by == VerifyMethod::length && !isAngle) {
+        auto stretch = parseLength(
+            typed, units, expectedLength(RoundOutcome::kind, "stretch", Core::say("the stretch of %1", name)));
+        return stretch ? outcomeOf(facts, fastener, instrument, {}, std::move(*stretch)) : tl::unexpected(stretch.error());
+    }
+    if (text.empty()) {
+        return refuse(by == VerifyMethod::witnessMark
+                          ? Core::say("Say what was seen at %1: h if its mark still lines up, or the angle it moved.", name)
+                          : Core::say("Say what was felt at %1: h if it held, or the angle it moved.", name));
+    }
+    if (text == "h" || text == "held") {
+        return outcomeOf(facts, fastener, instrument);
+    }
+    auto angle = parseAngle(typed, units,
+                            expectedAngle(RoundOutcome::kind, "angle", Core::say("the angle that %1 moved", name)));
+    if (!angle) {
+        return tl::unexpected(angle.error());
+    }
+    return outcomeOf(facts, fastener, instrument, angle->value > Angle() ? std::optional(std::move(*angle)) : std::nullopt);
+}
+
 Result<FastenerTightened> parseTightened(const Facts& facts, FastenerId fastener, std::string_view typed,
                                          const std::string& instrument, const Units& units) {
     const std::string_view text = trimmed(typed);

@@ -8,6 +8,8 @@
 #include <assessment/facts.h>
 #include <engine/layout.h>
 #include <map>
+#include <optional>
+#include <utility>
 #include <vector>
 
 namespace caprail {
@@ -41,7 +43,7 @@ enum class PlanLayer : unsigned {
     girdle = 1U << 9U,       ///< the plate's outline over the tied run
     cutout = 1U << 10U,      ///< its cutout at the pickup
     sequence = 1U << 11U,    ///< numbers of the tightening sequence at the fasteners
-    flushness = 1U << 12U,   ///< heights under the plate as tints
+    flushness = 1U << 12U,   ///< heights under the plate as tints, strong where they lie out of `heightBand`
     rowFasteners = 1U << 13U ///< pan rail, front and rear fasteners, as many as `PlanContent::rows` says
 };
 Q_DECLARE_FLAGS(PlanLayers, PlanLayer)
@@ -62,6 +64,8 @@ struct PlanContent {
         PlanLayer::positions | PlanLayer::girdle | PlanLayer::cutout | PlanLayer::pickup | PlanLayer::dipstick;
     std::map<QString, int> sequence{};   ///< fastener code → its number in the tightening sequence
     std::map<QString, double> heights{}; ///< position code → height under the plate in nanometres, positive = loose
+    /// Heights in it, in nanometres, are marked quietly: nothing is wrong there.
+    std::optional<std::pair<double, double>> heightBand{};
     QStringList order{};                 ///< places in the order of a pass; empty: front to rear, left before right
     QString selected{};                  ///< a place, or empty
     QString title{};                     ///< written above the drawing; may be empty

@@ -57,25 +57,43 @@ void paintGirdle(QPainter& painter, const PlanScene& scene, const Look& look) {
     drawContours(painter, scene.plate);
 }
 
+namespace {
+
+/// How far a height lies out of its band: negative is proud, positive loose, 0 nothing to see.
+double outOfBand(double height, const std::optional<std::pair<double, double>>& band) {
+    if (!band) {
+        return height;
+    }
+    return height < band->first ? height - band->first : height > band->second ? height - band->second : 0;
+}
+
+} // namespace
+
 void paintHeights(QPainter& painter, const PlanScene& scene, const Look& look) {
     if (!scene.content.layers.testFlag(PlanLayer::flushness)) {
         return;
     }
-    double largest = 0;
+    double farthest = 0;
     for (const auto& [place, height] : scene.content.heights) {
-        largest = std::max(largest, std::abs(height));
+        farthest = std::max(farthest, std::abs(outOfBand(height, scene.content.heightBand)));
     }
     for (const auto& [code, height] : scene.content.heights) {
         const PlanPlace* place = scene.find(code);
-        if (place == nullptr || largest <= 0) {
+        if (place == nullptr) {
             continue;
         }
-        // Proud is a filled halo, loose a ring; both the stronger the farther from flush.
-        const double share = std::abs(height) / largest;
+        const double off = outOfBand(height, scene.content.heightBand);
+        const double share = farthest > 0 ? std::abs(off) / farthest : 0;
         const double radius = scene.radiusOf(*place) * (1.15 + 0.55 * share);
-        const QColor colour = washed(height < 0 ? look.out : look.accent, look.paper, 0.15 + 0.4 * share);
-        painter.setPen(height < 0 ? QPen(Qt::NoPen) : solid(colour, scene.line(2 + 3 * share)));
-        painter.setBrush(height < 0 ? QBrush(colour) : QBrush(Qt::NoBrush));
+        if (off == 0) {
+            painter.setPen(solid(look.faint, scene.line(1.2)));
+            painter.setBrush(Qt::NoBrush);
+        } else {
+            // Proud is a filled halo, loose a ring; both the stronger the farther out.
+            const QColor colour = washed(off < 0 ? look.out : look.accent, look.paper, 0.15 + 0.4 * share);
+            painter.setPen(off < 0 ? QPen(Qt::NoPen) : solid(colour, scene.line(2 + 3 * share)));
+            painter.setBrush(off < 0 ? QBrush(colour) : QBrush(Qt::NoBrush));
+        }
         painter.drawEllipse(scene.pointOf(*place), radius, radius);
     }
 }

@@ -44,6 +44,8 @@ public:
     [[nodiscard]] const PlanDrawing* drawing() const;
     /// Where a place lies in the widget, zoom and scrolling included.
     [[nodiscard]] QRectF widgetRectOf(const QString& place) const;
+    /// The place at a point of the widget; empty: none.
+    [[nodiscard]] QString placeAt(QPointF widgetPoint) const;
 
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;

@@ -77,9 +77,13 @@ void PlanView::keyPressEvent(QKeyEvent* event) {
     }
 }
 
+QString PlanView::placeAt(QPointF widgetPoint) const {
+    return drawing() == nullptr ? QString() : drawing()->placeAt(toDrawing(widgetPoint));
+}
+
 void PlanView::mousePressEvent(QMouseEvent* event) {
     const bool isMain = event->button() == Qt::LeftButton;
-    const QString place = isMain && drawing() != nullptr ? drawing()->placeAt(toDrawing(event->position())) : QString();
+    const QString place = isMain ? placeAt(event->position()) : QString();
     if (!place.isEmpty()) {
         go(place);
         emit placeClicked(place);
@@ -96,7 +100,7 @@ void PlanView::mouseMoveEvent(QMouseEvent* event) {
         update();
         return;
     }
-    const bool isOverPlace = drawing() != nullptr && !drawing()->placeAt(toDrawing(event->position())).isEmpty();
+    const bool isOverPlace = !placeAt(event->position()).isEmpty();
     setCursor(isOverPlace ? Qt::PointingHandCursor : Qt::ArrowCursor);
 }
 

@@ -20,6 +20,18 @@ double offsetOf(std::size_t index, std::size_t count) {
     return count < 2 ? 0 : -room / 2 + room * static_cast<double>(index) / static_cast<double>(count - 1);
 }
 
+/// What all of the values were judged by, behind them.
+void drawBand(QCustomPlot& plot, const Band& band, double from, double to, const Units& units, const Look& look) {
+    auto* area = new QCPItemRect(&plot);
+    area->topLeft->setCoords(from, shown(band.hi(), units));
+    area->bottomRight->setCoords(to, shown(band.lo(), units));
+    area->setBrush(washed(look.good, look.paper, 0.13));
+    area->setPen(Qt::NoPen);
+    for (const Length level : {band.lo(), band.hi()}) {
+        lineBetween(plot, {from, shown(level, units)}, {to, shown(level, units)}, QPen(look.good, 1));
+    }
+}
+
 } // namespace
 
 ChartText fillAcrossChart(QCustomPlot& plot, const std::vector<AcrossValue>& values, const QString& quantity,
@@ -42,6 +54,7 @@ ChartText fillAcrossChart(QCustomPlot& plot, const std::vector<AcrossValue>& val
         return graph;
     };
     const auto spreads = spreadsOf(values);
+    const auto band = commonBand(values);
     const auto ticks = QSharedPointer<QCPAxisTickerText>::create();
     double lowest = std::numeric_limits<double>::max();
     double highest = std::numeric_limits<double>::lowest();
@@ -53,9 +66,11 @@ ChartText fillAcrossChart(QCustomPlot& plot, const std::vector<AcrossValue>& val
         const double median = shown(spread.median, units);
         lowest = std::min(lowest, shown(spread.smallest, units));
         highest = std::max(highest, shown(spread.largest, units));
-        lineBetween(plot, {x - 0.36, shown(spread.smallest, units)}, {x - 0.36, shown(spread.largest, units)},
-                    QPen(look.quiet, 1.5));
-        lineBetween(plot, {x - 0.42, median}, {x + 0.36, median}, QPen(look.ink, 2));
+        if (spread.count > 1) { // one value has no spread and no median
+            lineBetween(plot, {x - 0.36, shown(spread.smallest, units)}, {x - 0.36, shown(spread.largest, units)},
+                        QPen(look.quiet, 1.5));
+            lineBetween(plot, {x - 0.42, median}, {x + 0.36, median}, QPen(look.ink, 2));
+        }
         for (std::size_t i = 0; i < spread.count; ++i, ++at) {
             const AcrossValue& value = values[at];
             const QPointF point(x + offsetOf(i, spread.count), shown(value.value, units));
@@ -67,6 +82,11 @@ ChartText fillAcrossChart(QCustomPlot& plot, const std::vector<AcrossValue>& val
                  0});
         }
     }
+    if (band) {
+        lowest = std::min(lowest, shown(band->lo(), units));
+        highest = std::max(highest, shown(band->hi(), units));
+        drawBand(plot, *band, 0.4, static_cast<double>(spreads.size()) + 0.6, units, look);
+    }
     plot.xAxis->setTicker(ticks);
     plot.xAxis->setTickLabelRotation(spreads.size() > 12 ? 60 : 0);
     plot.xAxis->setRange(0.4, static_cast<double>(spreads.size()) + 0.6);
@@ -75,6 +95,10 @@ ChartText fillAcrossChart(QCustomPlot& plot, const std::vector<AcrossValue>& val
     const double room = std::max(highest - lowest, shown(thou(0.2), units));
     plot.yAxis->setRange(lowest - 0.1 * room, highest + 0.25 * room);
     plot.legend->setVisible(true);
+    if (band) {
+        textAt(plot, {0.45, shown(band->hi(), units)},
+               filled(AcrossText::tr("band %1"), textOf(format(*band, units))), Qt::AlignLeft | Qt::AlignBottom, look.quiet);
+    }
     result.description = AcrossText::tr("%1 values at %2 places, from %3 to %4.")
                              .arg(values.size())
                              .arg(spreads.size())

@@ -39,7 +39,25 @@ void ShopTable::keyPressEvent(QKeyEvent* event) {
         emit opened(currentIndex());
         return;
     }
+    // Over a list of records, Home and End mean its ends; over a table Qt means those of the line.
+    const bool isHome = event->key() == Qt::Key_Home;
+    if ((isHome || event->key() == Qt::Key_End) && event->modifiers() == Qt::NoModifier && model()->rowCount() > 0) {
+        selectLineFrom(isHome ? 0 : model()->rowCount() - 1, isHome ? 1 : -1);
+        return;
+    }
     QTableView::keyPressEvent(event);
+}
+
+/// The first line from here on that can be selected: headings cannot.
+void ShopTable::selectLineFrom(int row, int step) {
+    for (; row >= 0 && row < model()->rowCount(); row += step) {
+        const QModelIndex index = model()->index(row, std::max(0, currentIndex().column()));
+        if (index.flags().testFlag(Qt::ItemIsSelectable)) {
+            setCurrentIndex(index);
+            scrollTo(index);
+            return;
+        }
+    }
 }
 
 void ShopTable::changeEvent(QEvent* event) {

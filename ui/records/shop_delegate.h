@@ -20,6 +20,7 @@ protected:
 
 private:
     void fitLines();
+    void selectLineFrom(int row, int step);
 };
 
 /// Paints lines that go over all columns (ShopModel::acrossRole): each cell paints its own part of the one text.

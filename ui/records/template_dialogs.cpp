@@ -106,6 +106,8 @@ TemplateEditor::~TemplateEditor() {
 
 void TemplateEditor::lay(QWidget* middle) {
     auto* form = new QFormLayout;
+    form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
+    m_name->setMinimumWidth(m_name->fontMetrics().averageCharWidth() * 64); // a name and its sources in sight as a whole
     addRow(form, tr("&Name"), m_name);
     addRow(form, tr("&Sources"), m_sources);
     m_sources->setPlaceholderText(tr("who says so: a document, a person"));

@@ -8,17 +8,6 @@ namespace caprail {
 
 namespace {
 
-bool isSame(const PlanRequest& a, const PlanRequest& b) {
-    const auto sameShim = [](const PlanShim& x, const PlanShim& y) {
-        return x.id == y.id && x.thickness == y.thickness;
-    };
-    const auto samePosition = [](const PlanPosition& x, const PlanPosition& y) {
-        return x.id == y.id && x.cap == y.cap && x.side == y.side && x.gap == y.gap && x.pinned == y.pinned;
-    };
-    return a.band == b.band && a.largestStack == b.largestStack && a.caps == b.caps && a.objective == b.objective &&
-           std::ranges::equal(a.shims, b.shims, sameShim) && std::ranges::equal(a.positions, b.positions, samePosition);
-}
-
 /// Solves up to the last look; `tell` gets better plans on the way, at most every `firstLook`. `cancelled` is looked at
 /// all the time.
 PlanOutcome solveLive(const PlanTask& task, const std::atomic<bool>& cancelled,
@@ -28,6 +17,7 @@ PlanOutcome solveLive(const PlanTask& task, const std::atomic<bool>& cancelled,
     const auto elapsed = [&clock] { return static_cast<double>(clock.nsecsElapsed()) / 1e6; };
     PlanOutcome outcome;
     outcome.task = task;
+    outcome.request = task.request;
     qint64 toldAt = 0;
     PlanOptions options;
     options.stop = [&] { return cancelled.load(std::memory_order_relaxed) || clock.elapsed() >= PlanRunner::lastLook; };
@@ -38,14 +28,17 @@ PlanOutcome solveLive(const PlanTask& task, const std::atomic<bool>& cancelled,
         toldAt = clock.elapsed();
         PlanOutcome soFar;
         soFar.task = task;
+        soFar.request = task.request;
         soFar.plan = plan();
         soFar.milliseconds = elapsed();
         tell(soFar);
     };
-    if (auto plan = planStacks(task.request, options)) {
-        outcome.plan = std::move(*plan);
+    if (auto answer = planForVerdicts(task, options)) {
+        outcome.request = std::move(answer->request);
+        outcome.plan = std::move(answer->plan);
+        outcome.doubt = std::move(answer->doubt);
     } else {
-        outcome.problem = QString::fromStdString(plan.error().sentence);
+        outcome.problem = QString::fromStdString(answer.error().sentence);
     }
     outcome.milliseconds = elapsed();
     return outcome;
@@ -66,7 +59,7 @@ PlanRunner::~PlanRunner() {
 }
 
 void PlanRunner::solve(const PlanTask& task) {
-    if (m_task && m_task->band == task.band && isSame(m_task->request, task.request)) {
+    if (m_task == task) {
         return;
     }
     if (m_cancelled) {
@@ -95,7 +88,7 @@ void PlanRunner::solve(const PlanTask& task) {
             clock.start();
             PlanOptions options;
             options.stop = [&] { return cancelled->load() || clock.elapsed() >= lastLook; };
-            if (auto remedies = whatWouldHelp(task.request, *outcome.plan, options)) {
+            if (auto remedies = whatWouldHelp(outcome.request, *outcome.plan, options)) {
                 outcome.remedies = std::move(*remedies);
             }
             outcome.isFinal = true;

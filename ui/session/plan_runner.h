@@ -13,7 +13,9 @@ namespace caprail {
 /// What came of one request.
 struct PlanOutcome {
     PlanTask task;
+    PlanRequest request; ///< of the task, with the bands that the plan keeps to
     std::optional<StackPlan> plan;
+    std::string doubt;            ///< why a stack that is in band need not be judged good; empty: each will be
     QString problem;              ///< why there is no plan; empty when there is one
     std::vector<Remedy> remedies; ///< for unmet positions, once they are worked out
     bool isFinal = false;         ///< nothing better will follow

@@ -236,10 +236,6 @@ Result<void> RecordSession::appendAll(std::vector<Body> bodies) {
     return {};
 }
 
-Result<std::int64_t> RecordSession::strike(std::int64_t sequence, const QString& why) {
-    return append(Struck{sequence, why.trimmed().toStdString()});
-}
-
 Result<std::int64_t> RecordSession::attach(AttachmentAdded what, const QByteArray& bytes) {
     what.sha256 = sha256Hex({bytes.constData(), static_cast<std::size_t>(bytes.size())});
     what.size = bytes.size();

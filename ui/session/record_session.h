@@ -77,8 +77,6 @@ public:
     /// Who is asked for the reason where an entry changes what something was judged by and gives none; the answer none:
     /// the entry is refused. Without an asker such entries are refused.
     void setReasonAsker(std::function<std::optional<QString>(qint64 judgedBefore)> asker) { m_askReason = std::move(asker); }
-    /// Withdraws an entry, with a reason.
-    Result<std::int64_t> strike(std::int64_t sequence, const QString& why);
     /// Stores an attachment's bytes with its entry; fills in hash and size.
     Result<std::int64_t> attach(AttachmentAdded what, const QByteArray& bytes);
 

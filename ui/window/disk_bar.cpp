@@ -10,6 +10,8 @@
 #include <session/clock_notice.h>
 #include <session/look.h>
 #include <session/now.h>
+#include <store/file/path_text.h>
+#include <store/file/writer_lock.h>
 #include <text/ask.h>
 #include <text/label.h>
 #include <text/plain_text.h>
@@ -40,7 +42,7 @@ void colour(Label* label, const QColor& ink) {
 DiskBar::DiskBar(MainWindow& window)
     : QToolBar(tr("Screen and disk"), &window), m_window(window), m_text(new Label(this)), m_waiting(new Label(this)),
       m_again(button(tr("&Try again"), this)), m_elsewhere(button(tr("Save a copy &elsewhere…"), this)),
-      m_hide(button(tr("&Understood"), this)), m_timer(new QTimer(this)) {
+      m_hide(button(tr("&Understood"), this)), m_takeOver(button(tr("Take it o&ver…"), this)), m_timer(new QTimer(this)) {
     setMovable(false);
     setObjectName(QStringLiteral("disk-bar"));
     setContextMenuPolicy(Qt::PreventContextMenu);
@@ -61,7 +63,10 @@ DiskBar::DiskBar(MainWindow& window)
     row->addLayout(words, 1);
     row->addWidget(m_again);
     row->addWidget(m_elsewhere);
+    row->addWidget(m_takeOver);
     row->addWidget(m_hide);
+    m_takeOver->setObjectName(QStringLiteral("takeOverRecord"));
+    connect(m_takeOver, &QPushButton::clicked, this, &DiskBar::takeOver);
     addWidget(page);
     window.addToolBar(Qt::TopToolBarArea, this);
     hide();
@@ -104,6 +109,9 @@ QString DiskBar::notice() const {
         return {};
     }
     QStringList sentences{session->notice(), clockNotice(session->ledger(), now())};
+    if (isHeldElsewhere()) {
+        sentences << session->readOnlyReason();
+    }
     sentences.removeAll(QString());
     return sentences.join(QLatin1Char(' '));
 }
@@ -118,6 +126,7 @@ void DiskBar::refresh() {
     m_again->setVisible(isTrouble);
     m_elsewhere->setVisible(isTrouble);
     m_hide->setVisible(!isTrouble);
+    m_takeOver->setVisible(!isTrouble && isHeldElsewhere());
 
     QStringList text;
     if (isTrouble) {
@@ -164,6 +173,33 @@ void DiskBar::tryAgain() {
     m_window.session()->storeUnstored();
     look();
     refresh();
+}
+
+/// Whether another program or window has the record, so that this one only reads.
+bool DiskBar::isHeldElsewhere() const {
+    const RecordSession* const session = m_window.session();
+    return session != nullptr && session->isReadOnly() && isLockHeld(pathBytes(session->path()));
+}
+
+void DiskBar::takeOver() {
+    const QString path = m_window.session()->path();
+    const auto answer = ask(&m_window, tr("Take the record over"),
+                            tr("Where it is open now nothing more can be entered then, and what is typed there and not "
+                               "stored is lost. Take it over only when nobody works there. Take it over?"),
+                            QMessageBox::Yes | QMessageBox::Cancel, QMessageBox::Cancel);
+    if (answer != QMessageBox::Yes) {
+        return;
+    }
+    if (const auto taken = takeLockOver(pathBytes(path)); !taken) {
+        warn(&m_window, tr("Take the record over"), QString::fromStdString(taken.error().sentence));
+        return;
+    }
+    auto read = RecordSession::read(path);
+    if (!read) {
+        warn(&m_window, tr("Take the record over"), QString::fromStdString(read.error().sentence));
+        return;
+    }
+    m_window.take(std::make_unique<RecordSession>(std::move(*read)));
 }
 
 void DiskBar::saveElsewhere() {

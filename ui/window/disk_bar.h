@@ -25,12 +25,15 @@ public:
     void look();
     void tryAgain();
     void saveElsewhere();
+    /// Takes the record away from the other program or window that has it open, after asking.
+    void takeOver();
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
     void follow();
+    [[nodiscard]] bool isHeldElsewhere() const;
     /// What the person should know and can do nothing about here; empty when there is nothing.
     [[nodiscard]] QString notice() const;
     /// A tool bar does not ask wrapped text how high it is.
@@ -42,6 +45,7 @@ private:
     QPushButton* m_again;
     QPushButton* m_elsewhere;
     QPushButton* m_hide;
+    QPushButton* m_takeOver;
     QTimer* m_timer;
     QString m_readNotice; ///< was understood, and is not said again
 };

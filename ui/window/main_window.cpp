@@ -20,9 +20,11 @@
 #include <session/filled.h>
 #include <session/spoken_words.h>
 #include <sheet/logo.h>
+#include <planview/plan_view.h>
 #include <stations/all_stations.h>
 #include <stations/common/entry_field.h>
 #include <stations/common/panel_stack.h>
+#include <stations/common/photo_tools.h>
 #include <store/file/new_file.h>
 #include <store/file/path_text.h>
 #include <store/file/read_file.h>
@@ -70,6 +72,15 @@ EntryField* unstoredField(const QWidget& window) {
         }
     }
     return nullptr;
+}
+/// "V8 · Orrin Vale", as far as it was said.
+QString whoseEngine(const RecordSession& session) {
+    QStringList words;
+    if (const auto& engine = session.facts().engine) {
+        words << QString::fromStdString(engine->what.engine) << QString::fromStdString(engine->what.customer);
+        words.removeAll(QString());
+    }
+    return words.join(QStringLiteral(" · "));
 }
 } // namespace
 
@@ -155,6 +166,7 @@ void MainWindow::take(std::unique_ptr<RecordSession> session) {
     connect(m_bench, &BenchView::left, this, &MainWindow::leaveBench);
 
     connect(m_list, &StationList::stationChosen, this, [this](Station station) {
+        m_next->clearRefusal();
         m_stack->setCurrentWidget(panel(station));
         panel(station)->refresh();
         followPlace();
@@ -175,13 +187,14 @@ void MainWindow::take(std::unique_ptr<RecordSession> session) {
     connect(m_session.get(), &RecordSession::moved, this, [this] {
         setWindowTitle(literalTitle(QFileInfo(m_session->path()).completeBaseName()) + QStringLiteral(" — Caprail"));
         setWindowFilePath(m_session->path());
-        noteRecentFile(m_session->path());
+        noteRecentFile(m_session->path(), whoseEngine(*m_session));
     });
     if (!m_tourFolder) {
-        noteRecentFile(m_session->path());
+        noteRecentFile(m_session->path(), whoseEngine(*m_session));
     }
     m_person->show();
     refreshPeople();
+    fitToWidth();
     // All that was built just now shows the record as it is; the panel is refreshed when it is shown.
     m_stack->setCurrentWidget(panel(m_session->assessment().next.destination.station));
     showDestination(m_session->assessment().next.destination);
@@ -286,11 +299,16 @@ void MainWindow::showDestination(const Destination& destination) {
 }
 
 void MainWindow::followPlace() {
-    m_place->setPlace(panel(currentStation())->subject());
+    const QString place = panel(currentStation())->subject();
+    if (place != m_place->place()) {
+        m_next->clearRefusal(); // it was about another place
+    }
+    m_place->setPlace(place);
 }
 
 void MainWindow::openFindingHere() {
     if (m_session) {
+        m_place->show(); // in a small window it is out of sight until it is asked for
         m_place->focusFinding();
     }
 }
@@ -467,6 +485,32 @@ void MainWindow::resizeEvent(QResizeEvent* event) {
     if (m_bench != nullptr) {
         m_bench->setGeometry(rect());
     }
+    fitToWidth();
+}
+
+/// A small window keeps its room for the work: the list of stations shrinks to signs, and the panel of the place comes
+/// when it is asked for.
+void MainWindow::fitToWidth() {
+    constexpr int roomy = 1100; // pixels
+    if (m_session && m_list != nullptr && m_list->isCompact() != (width() < roomy)) {
+        m_list->setCompact(width() < roomy);
+        m_place->setVisible(!m_list->isCompact());
+    }
+}
+
+void MainWindow::changeEvent(QEvent* event) {
+    QMainWindow::changeEvent(event);
+    // Inks that were worked out in the look before are worked out anew, once every widget has the new palette.
+    if (event->type() == QEvent::PaletteChange && m_session && m_stack != nullptr) {
+        QMetaObject::invokeMethod(
+            this,
+            [this] {
+                if (m_session) {
+                    refreshAll();
+                }
+            },
+            Qt::QueuedConnection);
+    }
 }
 
 void MainWindow::showEvent(QShowEvent* event) {
@@ -511,13 +555,29 @@ void MainWindow::closeEvent(QCloseEvent* event) {
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
-    if (event->mimeData()->hasUrls()) {
+    if (event->mimeData()->hasUrls() || (m_session && holdsPhotos(event->mimeData()))) {
         event->acceptProposedAction();
     }
 }
 
+/// The place on a drawing under a point of the window; empty: none.
+QString MainWindow::placeUnder(QPoint point) const {
+    const QWidget* under = childAt(point);
+    const auto* plan = qobject_cast<const PlanView*>(under);
+    return plan == nullptr ? QString() : plan->placeAt(plan->mapFrom(this, point));
+}
+
 void MainWindow::dropEvent(QDropEvent* event) {
-    for (const QUrl& url : event->mimeData()->urls()) {
+    const QList<QUrl> urls = event->mimeData()->urls();
+    const bool isRecord = std::ranges::any_of(
+        urls, [](const QUrl& url) { return url.path().endsWith(QLatin1String(".caprail"), Qt::CaseInsensitive); });
+    if (m_session && !isRecord && !m_session->isReadOnly() && holdsPhotos(event->mimeData())) {
+        const QString place = placeUnder(event->position().toPoint());
+        m_place->takePhotos(*event->mimeData(), place.isEmpty() ? m_place->place() : place);
+        event->acceptProposedAction();
+        return;
+    }
+    for (const QUrl& url : urls) {
         if (url.isLocalFile()) {
             openFile(url.toLocalFile());
         }

@@ -82,6 +82,7 @@ protected:
     /// Asks what is to become of a value that was typed and not stored; false: stay.
     bool mayLeaveTypedValue();
     void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
 
@@ -90,10 +91,12 @@ private:
     void refreshAll();
     void refreshPeople();
     void followPlace();
+    void fitToWidth();
     void leaveBench();
     void complain(const QString& sentence);
     void sayOfGauge(const QString& sentence, bool isFault);
     [[nodiscard]] Station currentStation() const;
+    [[nodiscard]] QString placeUnder(QPoint point) const;
 
     Preferences m_preferences;
     std::unique_ptr<QTemporaryDir> m_tourFolder; ///< holds the record while the window is the tour's

@@ -152,7 +152,7 @@ void makeMenus(MainWindow& window) {
 }
 
 void askAndStrike(MainWindow& window, qint64 sequence) {
-    EntriesTable::askAndStrike(*window.session(), sequence, &window);
+    EntriesTable::askAndStrike(*window.session(), {sequence}, &window);
 }
 
 void offerSalvage(MainWindow& window, const QString& path, const QString& sentence) {

@@ -4,6 +4,7 @@
 #include <QHBoxLayout>
 #include <QMenu>
 #include <QPushButton>
+#include <QStackedLayout>
 #include <QVBoxLayout>
 #include <session/look.h>
 #include <text/label.h>
@@ -36,22 +37,27 @@ NextBar::NextBar(RecordSession& session, QWidget* parent)
     m_next->setMinimumWidth(1);
     m_engine->setMinimumWidth(1); // a long name does not make the window wide
     m_refusal->setWordWrap(true);
-    m_refusal->hide();
     m_refusal->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_refusal->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored); // it has the room that is there
+    m_words = new QStackedLayout;
+    m_words->addWidget(usual);
+    m_words->addWidget(m_refusal);
 
-    auto* words = new QVBoxLayout;
+    auto* usual = new QWidget(this);
+    auto* words = new QVBoxLayout(usual);
+    words->setContentsMargins(0, 0, 0, 0);
     words->setSpacing(1);
     words->addWidget(m_engine);
     words->addWidget(m_next);
     auto* row = new QHBoxLayout;
-    row->addLayout(words, 1);
+    row->addLayout(m_words, 1);
     row->addWidget(m_go);
     row->addWidget(m_trialFit);
     row->addWidget(m_closing);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(12, 6, 12, 6);
     column->addLayout(row);
-    column->addWidget(m_refusal);
+    setMinimumHeight(2 * fontMetrics().lineSpacing() + m_next->fontMetrics().lineSpacing() + 14);
 
     connect(m_go, &QPushButton::clicked, this,
             [this] { m_session.goTo(Destination(m_session.assessment().next.destination)); });
@@ -114,7 +120,8 @@ void NextBar::showRefusal(const QString& sentence) {
     palette.setColor(QPalette::WindowText, screenLook().out);
     m_refusal->setPalette(palette);
     m_refusal->setText(tr("✕ Not entered. %1").arg(sentence));
-    m_refusal->show();
+    m_refusal->setToolTip(wrappedTip(m_refusal->text()));
+    m_words->setCurrentWidget(m_refusal);
 }
 
 void NextBar::showHint(const QString& sentence) {
@@ -122,11 +129,12 @@ void NextBar::showHint(const QString& sentence) {
     palette.setColor(QPalette::WindowText, screenLook().ink);
     m_refusal->setPalette(palette);
     m_refusal->setText(sentence);
-    m_refusal->show();
+    m_refusal->setToolTip(wrappedTip(sentence));
+    m_words->setCurrentWidget(m_refusal);
 }
 
 void NextBar::clearRefusal() {
-    m_refusal->hide();
+    m_words->setCurrentIndex(0);
 }
 
 } // namespace caprail

@@ -5,12 +5,13 @@
 #include <text/label.h>
 
 class QPushButton;
+class QStackedLayout;
 
 namespace caprail {
 
 /// Always in sight: whose engine this is, the one next thing to do with the way there, and each gate with what holds
-/// it, every reason a jump to its place. Under it, while there is one, the sentence that says why an entry was not
-/// taken.
+/// it, every reason a jump to its place. In the place of the words, while there is one, the sentence that says why an entry
+/// was not taken: nothing below moves under the mouse. It goes when something succeeds or another place is looked at.
 class NextBar : public QFrame {
     Q_OBJECT
 public:
@@ -29,6 +30,7 @@ private:
     QPushButton* m_go;
     QPushButton* m_trialFit;
     QPushButton* m_closing;
+    QStackedLayout* m_words; ///< who and what is next, or the refusal
     Label* m_refusal;
 };
 

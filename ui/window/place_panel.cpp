@@ -7,6 +7,7 @@
 #include <QDropEvent>
 #include <QLineEdit>
 #include <QMimeData>
+#include <QShortcut>
 #include <QToolButton>
 #include <QVBoxLayout>
 #include <session/filled.h>
@@ -60,7 +61,7 @@ QString placeTip(const PlaceRow& row) {
         return filled(PlacePanel::tr("Entry %1, %2. Enter shows it large."), row.entry, qtText(row.photo->person));
     }
     return row.finding.empty() ? QString()
-           : row.isOpen        ? PlacePanel::tr("Open. Enter goes there to settle it.")
+           : row.isOpen        ? PlacePanel::tr("Open. Enter or a double click settles it here: say what was done.")
                                : PlacePanel::tr("Settled: %1").arg(qtText(row.done));
 }
 
@@ -98,13 +99,15 @@ void PlacePanel::build() {
     m_list->setIconSize(thumbnailSize);
     m_list->setWordWrap(true);
     m_list->setFrameShape(QFrame::NoFrame);
-    m_finding->setPlaceholderText(tr("Finding here…"));
-    m_finding->setAccessibleName(tr("Open a finding here"));
-    setTip(m_finding,
-           tr("Ctrl+D. Something seen that needs a decision: Enter opens the finding; it holds the closing gate "
-              "until it is settled."));
+    askAbout({});
+    auto* leave = new QShortcut(Qt::Key_Escape, m_finding);
+    leave->setContext(Qt::WidgetShortcut);
+    connect(leave, &QShortcut::activated, this, [this] {
+        m_finding->clear();
+        askAbout({});
+    });
     m_photo->setText(tr("Photo here…"));
-    setTip(m_photo, tr("Add photos of this place. They can be dropped here, or pasted with Ctrl+Shift+V."));
+    setTip(m_photo, tr("Add photos of this place. They can be dropped anywhere, on a place of the drawing too, or pasted with Ctrl+Shift+V."));
     m_photo->setFocusPolicy(Qt::StrongFocus);
     m_untried->setObjectName(QStringLiteral("untried"));
     m_untried->setWordWrap(true);
@@ -129,6 +132,7 @@ void PlacePanel::build() {
 void PlacePanel::setPlace(const QString& placeCode) {
     if (m_place != placeCode) {
         m_place = placeCode;
+        askAbout({});
         refresh();
     }
 }
@@ -210,11 +214,27 @@ void PlacePanel::openFinding() {
     if (text.empty()) {
         return;
     }
-    const auto stored = m_session.append(FindingOpened{nextFinding(m_session.facts()), coreText(m_place), text});
+    const auto stored =
+        m_session.append(m_settling.empty()
+                             ? Body(FindingOpened{nextFinding(m_session.facts()), coreText(m_place), text})
+                             : Body(FindingSettled{m_settling, text}));
     if (stored) {
         m_finding->clear();
+        askAbout({});
     }
     show(stored ? Result<void>() : Result<void>(tl::unexpected(stored.error())));
+}
+
+/// What Enter in the field does: open a finding here, or settle the one that was chosen.
+void PlacePanel::askAbout(const std::string& finding) {
+    m_settling = finding;
+    m_finding->setPlaceholderText(finding.empty() ? tr("Finding here…") : tr("Done about %1…").arg(qtText(finding)));
+    m_finding->setAccessibleName(finding.empty() ? tr("Open a finding here")
+                                                 : tr("What was done about finding %1").arg(qtText(finding)));
+    setTip(m_finding, finding.empty()
+                          ? tr("Ctrl+D. Something seen that needs a decision: Enter opens the finding; it holds the "
+                               "closing gate until it is settled.")
+                          : tr("Enter settles it with what is typed here. Esc leaves it open."));
 }
 
 void PlacePanel::show(const Result<void>& added) {
@@ -238,9 +258,18 @@ void PlacePanel::pastePhoto() {
     show(addPhotos(m_session, QApplication::clipboard()->mimeData(), coreText(m_place), {}));
 }
 
+void PlacePanel::takePhotos(const QMimeData& data, const QString& place) {
+    show(addPhotos(m_session, &data, coreText(place), {}));
+}
+
 void PlacePanel::activate(int line) {
     const PlaceRow* row = m_list->at(line);
     if (row == nullptr) {
+        return;
+    }
+    if (row->isOpen) {
+        askAbout(row->finding);
+        m_finding->setFocus();
         return;
     }
     if (!row->finding.empty()) {
@@ -256,6 +285,7 @@ void PlacePanel::activate(int line) {
 }
 
 void PlacePanel::focusFinding() {
+    askAbout({});
     m_finding->setFocus();
 }
 

@@ -8,12 +8,14 @@
 class QLineEdit;
 class QToolButton;
 
+class QMimeData;
+
 namespace caprail {
 
 struct PlaceRow;
 
 /// What is known of the place that is selected, at every station: its findings, notes and photos, and a line to open a
-/// finding there without leaving the work. A photo is added by file, dropped or pasted. With no place selected it is
+/// finding there, or to settle one, without leaving the work. A photo is added by file, dropped or pasted. With no place selected it is
 /// about the engine as a whole.
 class PlacePanel : public QWidget {
     Q_OBJECT
@@ -27,6 +29,8 @@ public:
     void focusFinding();
     void addPhotoFile();
     void pastePhoto();
+    /// Keeps what was dropped somewhere at the station at a place.
+    void takePhotos(const QMimeData& data, const QString& place);
 
 protected:
     void dragEnterEvent(QDragEnterEvent* event) override;
@@ -36,6 +40,7 @@ private:
     void build();
     void openFinding();
     void showUntried();
+    void askAbout(const std::string& finding);
     void activate(int line);
     void show(const Result<void>& added);
     [[nodiscard]] bool isHere(const std::string& place) const;
@@ -43,6 +48,7 @@ private:
     [[nodiscard]] std::vector<PlaceRow> words() const;
     RecordSession& m_session;
     QString m_place;
+    std::string m_settling; ///< the finding that Enter in the field settles; empty: it opens one
     Label* m_title;
     List<PlaceRow, std::int64_t>* m_list;
     QLineEdit* m_finding;

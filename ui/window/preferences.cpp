@@ -114,12 +114,21 @@ QStringList recentFiles() {
     return list;
 }
 
-void noteRecentFile(const QString& path) {
+void noteRecentFile(const QString& path, const QString& whose) {
     QStringList list = recentFiles();
     const QString absolute = QFileInfo(path).absoluteFilePath();
     list.removeAll(absolute);
     list.prepend(absolute);
-    keepSetting(QStringLiteral("recent"), QStringList(list.mid(0, recentCount)));
+    list = list.mid(0, recentCount);
+    QVariantMap names = QSettings().value("recent-whose").toMap();
+    names.insert(absolute, whose);
+    names.removeIf([&](const auto& one) { return !list.contains(one.key()); });
+    keepSetting(QStringLiteral("recent"), list);
+    keepSetting(QStringLiteral("recent-whose"), names);
+}
+
+QString whoseRecord(const QString& path) {
+    return QSettings().value("recent-whose").toMap().value(QFileInfo(path).absoluteFilePath()).toString();
 }
 
 } // namespace caprail

@@ -35,6 +35,9 @@ void keepSetting(const QString& key, const QVariant& value);
 
 /// The last ten record files, newest first; those that are gone are left out.
 QStringList recentFiles();
-void noteRecentFile(const QString& path);
+/// `whose`: the engine and its customer, to be shown with the file's name.
+void noteRecentFile(const QString& path, const QString& whose);
+/// What was noted with a file; empty: nothing.
+QString whoseRecord(const QString& path);
 
 } // namespace caprail

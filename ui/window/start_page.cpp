@@ -66,7 +66,12 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
         auto* label = new Label(head);
         auto* list = new List<QString, QString>(
             QString(head).remove(QLatin1Char('&')), [](const QString& file) { return file; },
-            {{.text = [](const QString& file) { return QFileInfo(file).completeBaseName(); },
+            {{.text =
+                  [](const QString& file) {
+                      const QString whose = whoseRecord(file);
+                      return QFileInfo(file).completeBaseName() +
+                             (whose.isEmpty() ? QString() : QStringLiteral("   ·   ") + whose);
+                  },
               .tip = [](const QString& file) { return file; }}},
             this);
         label->setBuddy(list);

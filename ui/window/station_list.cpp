@@ -26,10 +26,14 @@ bool isLocked(const RecordSession& session, Station station) {
            !session.assessment().gate(GateKind::closing).isOpen;
 }
 
-QString stationText(const RecordSession& session, Station station) {
+QString stationText(const RecordSession& session, Station station, bool isCompact) {
     const auto worst = worstAt(session.assessment(), station);
     const std::size_t open = session.assessment().openAt(station);
     const QString mark = isLocked(session, station) ? QStringLiteral("▣") : worst ? sign(*worst) : QStringLiteral(" ");
+    if (isCompact) {
+        return QStringLiteral("%1  ").arg(static_cast<int>(station) + 1) + mark +
+               (open > 0 ? QStringLiteral(" %1").arg(open) : QString());
+    }
     const QString text = mark + QStringLiteral("  ") + qtShown(station);
     return open > 0 ? text + QStringLiteral("  %1").arg(open) : text;
 }
@@ -53,7 +57,7 @@ QColor stationInk(const RecordSession& session, Station station, const Look& loo
 StationList::StationList(RecordSession& session, QWidget* parent)
     : List(
           tr("Stations"), [](Station station) { return station; },
-          {{.text = [&session](Station station) { return stationText(session, station); },
+          {{.text = [this, &session](Station station) { return stationText(session, station, m_isCompact); },
             .ink = [&session](Station station, const Look& look) { return stationInk(session, station, look); },
             .tip = [&session](Station station) { return stationTip(session, station); },
             .spoken = [&session](Station station) { return stationTip(session, station); }}},
@@ -61,12 +65,7 @@ StationList::StationList(RecordSession& session, QWidget* parent)
     setFrameShape(QFrame::NoFrame);
     const int rowHeight = 2 * fontMetrics().lineSpacing() + 2;
     setLineHeight(rowHeight);
-    int widest = 0;
-    for (const auto& station : allWords<Station>()) {
-        const QString text = QStringLiteral("↻  %1   00  ").arg(qtShown(station.value));
-        widest = std::max(widest, fontMetrics().horizontalAdvance(text));
-    }
-    setFixedWidth(widest + 24);
+    setFixedWidth(widthFor(false));
     refresh();
     setFixedHeight(count() * rowHeight + 2);
     connect(this, &ListView::lineSelected, this, [this](int line) {
@@ -74,6 +73,23 @@ StationList::StationList(RecordSession& session, QWidget* parent)
             emit stationChosen(Station(*station));
         }
     });
+}
+
+int StationList::widthFor(bool isCompact) const {
+    int widest = 0;
+    for (const auto& station : allWords<Station>()) {
+        const QString text = isCompact ? QStringLiteral("8  ↻ 00 ") : QStringLiteral("↻  %1   00  ").arg(qtShown(station.value));
+        widest = std::max(widest, fontMetrics().horizontalAdvance(text));
+    }
+    return widest + (isCompact ? 12 : 24);
+}
+
+void StationList::setCompact(bool isCompact) {
+    if (m_isCompact != isCompact) {
+        m_isCompact = isCompact;
+        setFixedWidth(widthFor(isCompact));
+        refresh();
+    }
 }
 
 void StationList::refresh() {

@@ -12,9 +12,16 @@ public:
     explicit StationList(RecordSession& session, QWidget* parent = nullptr);
     void refresh();
     void show(Station station);
+    /// Only the signs and how many are open: for a small window. Names are in the tips and for screen readers.
+    void setCompact(bool isCompact);
+    [[nodiscard]] bool isCompact() const { return m_isCompact; }
 
 signals:
     void stationChosen(caprail::Station station);
+
+private:
+    [[nodiscard]] int widthFor(bool isCompact) const;
+    bool m_isCompact = false;
 };
 
 } // namespace caprail

@@ -149,7 +149,7 @@ void CheckedRequest::buildInstance() {
         for (const std::string& shim : *p.pinned) {
             residual -= m_thickness.at(shim);
         }
-        if (r.band.contains(residual)) {
+        if (bandAt(r, p).contains(residual)) {
             const std::int64_t units = residual.value() / m_unit;
             m_instance.fixedLargest = std::max(m_instance.fixedLargest, magnitude(units));
             m_instance.fixedSum += magnitude(units);
@@ -166,8 +166,9 @@ void CheckedRequest::buildInstance() {
         const PlanPosition& p = r.positions[i];
         Seat seat;
         seat.gap = p.gap.value() / m_unit;
-        seat.lo = seat.gap - floorDivide(r.band.hi().value(), m_unit);
-        seat.hi = seat.gap - ceilDivide(r.band.lo().value(), m_unit);
+        const Band band = bandAt(r, p);
+        seat.lo = seat.gap - floorDivide(band.hi().value(), m_unit);
+        seat.hi = seat.gap - ceilDivide(band.lo().value(), m_unit);
         seat.most = std::min(most, m_instance.shims());
         seat.weight = twistWeight(p, caps);
         m_instance.seats.push_back(seat);
@@ -223,7 +224,7 @@ StackPlan CheckedRequest::name(const Solution& solution, const Stop& stop) const
         for (const std::string& shim : stack.shims) {
             stack.residual -= m_thickness.at(shim);
         }
-        stack.inBand = r.band.contains(stack.residual);
+        stack.inBand = bandAt(r, p).contains(stack.residual);
         plan.shims += static_cast<int>(stack.shims.size());
         if (stack.inBand) {
             ++plan.inBand;
@@ -256,7 +257,7 @@ void CheckedRequest::findNearest(StackPlan& plan, const std::vector<int>& left, 
     // A solver that was stopped still owes these: a millisecond for all of them.
     int grace = 20;
     WorkClock clock([&] { return stop && stop() && --grace < 0; });
-    NearestStack nearest(free, m_unit, m_request->band);
+    NearestStack nearest(free, m_unit);
     for (std::size_t i = 0; i < plan.stacks.size(); ++i) {
         const PlannedStack& stack = plan.stacks[i];
         if (stack.inBand) {
@@ -266,7 +267,7 @@ void CheckedRequest::findNearest(StackPlan& plan, const std::vector<int>& left, 
         const auto at = std::find(m_open.begin(), m_open.end(), i);
         if (at != m_open.end()) {
             const Seat& asked = m_instance.seats[static_cast<std::size_t>(at - m_open.begin())];
-            for (const Part& part : nearest.find(asked.gap, asked.most, clock)) {
+            for (const Part& part : nearest.find(asked.gap, bandAt(*m_request, m_request->positions[i]), asked.most, clock)) {
                 const std::size_t cls = origin[part.cls];
                 const auto& ids = m_ids[cls];
                 for (int n = 0; n < part.count; ++n) {

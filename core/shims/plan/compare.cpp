@@ -92,7 +92,7 @@ Result<PlanComparison> compareWithBest(const PlanRequest& request, const StackPl
                 residual -= kit.at(shim);
             }
         }
-        if (request.band.contains(residual)) {
+        if (bandAt(request, p).contains(residual)) {
             ++c.inBand;
             c.largestResidual = std::max(c.largestResidual, residual.magnitude());
             c.sumResidual += residual.magnitude();

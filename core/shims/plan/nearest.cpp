@@ -41,7 +41,8 @@ const Reach& NearestStack::reachTo(std::int64_t total, WorkClock& clock) {
     return *m_reach;
 }
 
-std::vector<Part> NearestStack::find(std::int64_t gap, int most, WorkClock& clock) {
+std::vector<Part> NearestStack::find(std::int64_t gap, Band band, int most, WorkClock& clock) {
+    m_band = band;
     std::vector<Part> best = thickestFirst(gap, most);
     std::int64_t residual = gap;
     for (const Part& part : best) {

@@ -12,12 +12,12 @@ namespace caprail::solver {
 class NearestStack {
 public:
     /// `left`: the shims that the plan leaves free; it must outlive this. One unit of it is `unit` nanometres.
-    NearestStack(const Instance& left, std::int64_t unit, Band band) : m_left(left), m_unit(unit), m_band(band) {}
+    NearestStack(const Instance& left, std::int64_t unit) : m_left(left), m_unit(unit) {}
 
-    /// The stack of up to `most` shims whose residual to `gap` (in units) lies nearest to the band, in whole
+    /// The stack of up to `most` shims whose residual to `gap` (in units) lies nearest to this band, in whole
     /// nanometres, with as few shims as that takes; empty where no stack comes nearer than the bare gap. Once the clock
     /// runs out: the nearest found until then.
-    [[nodiscard]] std::vector<Part> find(std::int64_t gap, int most, WorkClock& clock);
+    [[nodiscard]] std::vector<Part> find(std::int64_t gap, Band band, int most, WorkClock& clock);
 
 private:
     [[nodiscard]] std::int64_t distanceOf(std::int64_t residual) const;
@@ -26,7 +26,7 @@ private:
 
     const Instance& m_left;
     std::int64_t m_unit;
-    Band m_band;
+    Band m_band; ///< of the seat that is looked at
     std::unique_ptr<Reach> m_reach;
     std::int64_t m_reaches = -1;
     bool m_isOut = false; ///< the clock ran out

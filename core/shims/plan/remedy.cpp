@@ -38,6 +38,7 @@ struct Case {
     const solver::CheckedRequest& checked;
     std::size_t seat;
     [[nodiscard]] const PlanPosition& position() const { return request.positions[checked.open()[seat]]; }
+    [[nodiscard]] Band band() const { return bandAt(request, position()); }
     [[nodiscard]] const solver::Seat& asked() const { return checked.instance().seats[seat]; }
 
     /// The stack of the seat in the best plan in which it is as `changed` says; none where it is left out.
@@ -76,7 +77,7 @@ struct Case {
 std::optional<Remedy> buyWith(const Case& c, Length slack) {
     const std::int64_t unit = c.checked.unit();
     solver::Seat changed = c.asked();
-    const Length room = c.position().gap - wanted(c.request.band);
+    const Length room = c.position().gap - wanted(c.band());
     if (room <= Length()) {
         return std::nullopt; // the rail stands proud: no shim can help
     }
@@ -106,7 +107,7 @@ std::optional<Remedy> buyWith(const Case& c, Length slack) {
 /// Just as thick as is missing; else as thick as can be had, if that leaves a residual in band.
 std::optional<Remedy> buy(const Case& c) {
     auto remedy = buyWith(c, Length());
-    return remedy ? remedy : buyWith(c, c.request.band.hi() - wanted(c.request.band));
+    return remedy ? remedy : buyWith(c, c.band().hi() - wanted(c.band()));
 }
 
 /// The seat may be proud of what is wanted by as much as `proud`, which lapping one shim of its stack takes off; as
@@ -114,7 +115,7 @@ std::optional<Remedy> buy(const Case& c) {
 std::optional<Remedy> lapAway(const Case& c, Length proud) {
     const std::int64_t unit = c.checked.unit();
     solver::Seat changed = c.asked();
-    const Length room = c.position().gap - wanted(c.request.band);
+    const Length room = c.position().gap - wanted(c.band());
     changed.lo = std::max(changed.lo, ceilDivide(room.value(), unit));
     changed.hi = floorDivide((room + proud).value(), unit);
     changed.residualCounts = false;
@@ -146,7 +147,7 @@ std::optional<Remedy> lapAway(const Case& c, Length proud) {
 /// Down to what is wanted; else as near to it as may be lapped, if that is in band.
 std::optional<Remedy> lap(const Case& c) {
     auto remedy = lapAway(c, mostToLap);
-    return remedy ? remedy : lapAway(c, mostToLap + wanted(c.request.band) - c.request.band.lo());
+    return remedy ? remedy : lapAway(c, mostToLap + wanted(c.band()) - c.band().lo());
 }
 
 } // namespace

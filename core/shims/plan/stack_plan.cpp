@@ -5,6 +5,10 @@
 
 namespace caprail {
 
+Band bandAt(const PlanRequest& request, const PlanPosition& position) {
+    return position.band.value_or(request.band);
+}
+
 Result<StackPlan> planStacks(const PlanRequest& request, const PlanOptions& options) {
     return solver::CheckedRequest::from(request).map([&options](const solver::CheckedRequest& checked) {
         solver::Better better;

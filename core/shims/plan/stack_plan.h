@@ -19,6 +19,7 @@ namespace caprail {
 struct PlanShim {
     std::string id;
     Length thickness; ///< measured where there is a measurement, else as marked; more than 0
+    friend bool operator==(const PlanShim&, const PlanShim&) = default;
 };
 
 struct PlanPosition {
@@ -27,7 +28,11 @@ struct PlanPosition {
     int side = -1; ///< −1 left, +1 right
     Length gap;    ///< may be zero or negative
     /// The stack that the assembler keeps here, by shim id; an empty list keeps the position bare. Not set: open.
-    std::optional<std::vector<std::string>> pinned;
+    std::optional<std::vector<std::string>> pinned = {};
+    /// Of the residual at this position, where it is another than that of the request: a narrower one where less can be
+    /// proven, a wider one about a pinned stack that was judged good in another way.
+    std::optional<Band> band = {};
+    friend bool operator==(const PlanPosition&, const PlanPosition&) = default;
 };
 
 struct PlanRequest {
@@ -37,7 +42,10 @@ struct PlanRequest {
     std::vector<PlanShim> shims;
     int caps = 0; ///< main caps of the engine, for the twist sum; 0: the largest cap among the positions
     Objective objective = Objective::smallestResidual;
+    friend bool operator==(const PlanRequest&, const PlanRequest&) = default;
 };
+/// That of the position, else of the request.
+Band bandAt(const PlanRequest& request, const PlanPosition& position);
 
 struct StackPlan;
 

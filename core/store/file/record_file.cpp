@@ -218,6 +218,12 @@ Result<std::int64_t> RecordFile::store(UtcTime time, const std::string& person, 
     if (auto there = isStillThere(); !there) {
         return tl::unexpected(there.error());
     }
+    if (s.lock && !s.lock->isHeld()) {
+        s.readOnlyReason = Core::say("%1 was taken over by another program or window: it can only be read here. What is "
+                                     "typed here belongs there now.",
+                                     inQuotes(s.path));
+        return refuse(s.readOnlyReason);
+    }
     if (auto beside = lookBeside(s.path); !beside) {
         return tl::unexpected(beside.error());
     }

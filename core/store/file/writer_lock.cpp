@@ -9,6 +9,7 @@
 #include <store/file/hidden_name.h>
 #include <store/file/record_location.h>
 #include <store/sqlite/database.h>
+#include <sys/stat.h>
 #include <thread>
 
 namespace caprail {
@@ -42,7 +43,7 @@ Result<WriterLock> WriterLock::take(const std::string& path) {
     constexpr int looks = 5;
     for (int look = 0; look <= looks; ++look) {
         if (lock->tryLock(0)) {
-            return WriterLock(std::move(lock));
+            return WriterLock(std::move(lock), lockPath(path));
         }
         if (lock->error() != QLockFile::LockFailedError || lock->getLockInfo(&process, &host, &program)) {
             break;
@@ -64,9 +65,53 @@ Result<WriterLock> WriterLock::take(const std::string& path) {
                   inQuotes(path), inQuotes(lockPath(path))));
 }
 
-WriterLock::WriterLock(std::unique_ptr<QLockFile> lock) : m_lock(std::move(lock)) {}
+namespace {
+
+std::pair<std::uint64_t, std::uint64_t> identityOf(const std::string& file) {
+    struct stat seen {};
+    if (::lstat(file.c_str(), &seen) != 0) {
+        return {};
+    }
+    // A file system gives the number of a removed file to the next one: its time tells them apart.
+    constexpr std::uint64_t nanoseconds = 1'000'000'000;
+    return {seen.st_ino, static_cast<std::uint64_t>(seen.st_mtim.tv_sec) * nanoseconds +
+                             static_cast<std::uint64_t>(seen.st_mtim.tv_nsec)};
+}
+
+} // namespace
+
+WriterLock::WriterLock(std::unique_ptr<QLockFile> lock, std::string file)
+    : m_lock(std::move(lock)), m_file(std::move(file)), m_identity(identityOf(m_file)) {}
 WriterLock::WriterLock(WriterLock&&) noexcept = default;
 WriterLock& WriterLock::operator=(WriterLock&&) noexcept = default;
-WriterLock::~WriterLock() = default; // QLockFile unlocks and removes its file
+
+WriterLock::~WriterLock() {
+    if (m_lock && !isHeld()) {
+        // QLockFile removes a file by its name when it goes: that would be the lock of whoever took the record over.
+        static_cast<void>(m_lock.release());
+    }
+}
+
+bool WriterLock::isHeld() const {
+    // A lock that somebody removed by hand is nobody else's.
+    const auto now = identityOf(m_file);
+    return now == m_identity || now == std::pair<std::uint64_t, std::uint64_t>();
+}
+
+bool isLockHeld(const std::string& path) {
+    return identityOf(lockPath(path)) != std::pair<std::uint64_t, std::uint64_t>();
+}
+
+Result<void> takeLockOver(const std::string& path) {
+    const std::string file = lockPath(path);
+    if (auto plain = lookAtLock(file); !plain) {
+        return plain;
+    }
+    if (isLockHeld(path) && !QFile::remove(QString::fromStdString(file))) {
+        return refuse(Core::say("%1 cannot be taken over: its lock %2 cannot be removed. Check the folder's permissions.",
+                                inQuotes(path), inQuotes(file)));
+    }
+    return {};
+}
 
 } // namespace caprail

@@ -18,6 +18,13 @@ namespace {
 
 constexpr std::size_t headerSize = 100;
 
+/// What is no record by its first bytes; one that is named like one was perhaps a record once.
+std::string noRecord(const std::string& path) {
+    return path.ends_with(".caprail")
+               ? Core::say("%1 is not a build record, although it is named like one: look for a copy of it.", inQuotes(path))
+               : Core::say("%1 is not a build record: choose a file that ends in .caprail.", inQuotes(path));
+}
+
 } // namespace
 
 HeaderFinding judgeHeader(std::string_view header, std::uint64_t size, const std::string& path) {
@@ -30,7 +37,7 @@ HeaderFinding judgeHeader(std::string_view header, std::uint64_t size, const std
         const bool begins = header.size() >= magic.size() && header.starts_with(magic);
         return {begins ? FileKind::damagedRecord : FileKind::notARecord,
                 begins ? Core::say("%1 breaks off within its first 100 bytes: look for a copy of it.", file)
-                       : Core::say("%1 is not a build record: choose a file that ends in .caprail.", file),
+                       : noRecord(path),
                 0};
     }
     const bool ours = bigEndian(header, 68) == applicationId;
@@ -39,7 +46,7 @@ HeaderFinding judgeHeader(std::string_view header, std::uint64_t size, const std
                 ours ? Core::say("%1 is damaged in its first bytes: salvage what can be read into a new file (caprail "
                                  "salvage FILE OUT).",
                                  file)
-                     : Core::say("%1 is not a build record: choose a file that ends in .caprail.", file),
+                     : noRecord(path),
                 0};
     }
     if (!ours) {

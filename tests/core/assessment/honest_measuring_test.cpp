@@ -143,8 +143,7 @@ TEST(Honest, with_leaves_as_they_are_made_arithmetic_cannot_prove_a_stack_and_sa
     EXPECT_THAT(stack.remedy, HasSubstr("feeler leaf"));
     EXPECT_THAT(stack.remedy, HasSubstr("bracket"));
     ASSERT_TRUE(stack.judged.front().wouldDo);
-    const std::vector<Position> positions = bench.facts.layout->positions();
-    const auto aim = bandToAimAt(bench.facts, positions, {});
+    const auto aim = PlanAims(bench.facts, {}).at(secondCapRight, 1);
     ASSERT_TRUE(aim);
     EXPECT_FALSE(aim->canBeProven);
     EXPECT_EQ(aim->band, Band::between(-thou(0.25), thou(0.25)).value());

@@ -45,7 +45,7 @@ TEST(Said, which_pickup_term_is_missing_and_where_to_enter_it) {
 TEST(PlanAim, is_the_band_itself_where_values_are_accepted_as_they_are) {
     Bench bench; // judged by the value alone
     bench.survey();
-    const auto aim = bandToAimAt(bench.facts, bench.facts.layout->positions(), {});
+    const auto aim = PlanAims(bench.facts, {}).at({1, Side::left}, 3);
     ASSERT_TRUE(aim);
     EXPECT_EQ(aim->band, *Band::between(thou(-0.5), thou(0.5)));
     EXPECT_TRUE(aim->canBeProven);
@@ -53,9 +53,12 @@ TEST(PlanAim, is_the_band_itself_where_values_are_accepted_as_they_are) {
     RulesSet guarded;
     guarded.decision = DecisionRule::guarded;
     bench.make(guarded);
-    const auto nowhere = bandToAimAt(bench.facts, {}, {});
-    ASSERT_TRUE(nowhere);
-    EXPECT_TRUE(nowhere->canBeProven) << "of no position nothing stands in the way";
+    bench.kit();
+    const PlanAims guardedAims(bench.facts, {});
+    const auto one = guardedAims.at({1, Side::left}, 1);
+    const auto none = guardedAims.at({1, Side::left}, 0);
+    ASSERT_TRUE(one && none);
+    EXPECT_GE(one->band.lo(), none->band.lo()) << "each shim has its own error besides";
 }
 
 TEST(Layout, set_anew_may_not_lose_a_place_of_any_kind_that_has_entries) {

@@ -55,6 +55,24 @@ TEST_F(Verifying, counts_a_round_at_the_specified_torque) {
     EXPECT_TRUE(round().isGood()) << round().sentence;
 }
 
+TEST_F(Verifying, leads_to_the_next_fastener_of_the_round_also_after_one_moved_and_after_a_restart) {
+    bench.survey();
+    begin();
+    const std::vector<FastenerId> order = verifyOrder(bench.facts);
+    bench.make(drafts::held(1, order[0]));
+    RoundOutcome moved = drafts::held(1, order[1]);
+    moved.outcome = Outcome::moved;
+    moved.angle = Entered<Angle>{degrees(8), "8"};
+    bench.make(moved);
+    const auto leadsTo = [](const Assessment& assessment) {
+        EXPECT_EQ(assessment.next.destination.station, Station::fasteners);
+        return assessment.next.destination.subject;
+    };
+    EXPECT_EQ(leadsTo(bench.assessment), code(order[2])) << "the gap that it spoiled waits until the round is finished";
+    EXPECT_THAT(bench.assessment.next.sentence, HasSubstr(describe(order[2])));
+    EXPECT_EQ(leadsTo(assess(bench.ledger)), code(order[2])) << "the program was closed in between";
+}
+
 TEST_F(Verifying, counts_nothing_that_was_pulled_below_what_is_specified) {
     all(FastenerKind::mainCap, [](RoundOutcome o) {
         o.torque = feet(20, "20 lbf·ft");

@@ -4,6 +4,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 #include <ledger/entry_json.h>
+#include <ledger/expectations.h>
 #include <ledger/history_line.h>
 #include <ledger/ledger.h>
 #include <set>
@@ -25,6 +26,32 @@ Ledger sample() {
 }
 
 } // namespace
+
+TEST(CountTyped, is_refused_with_the_range_of_its_own_field) {
+    EXPECT_EQ(expectedCount(LayoutSet::kind, "pickup_cap").smallest, 1);
+    EXPECT_EQ(expectedCount(LayoutSet::kind, "pickup_cap").largest, 9);
+    EXPECT_EQ(expectedCount(RulesSet::kind, "largest_stack").smallest, 0) << "0: no limit";
+    EXPECT_EQ(expectedCount(FastenerGroupSet::kind, "count").largest, 1'000'000) << "what is not known is any count";
+}
+
+TEST(GapTyped, without_a_unit_is_thousandths_from_ten_on_and_asked_back_below) {
+    const auto read = [](std::string_view text, const Units& units = {}) {
+        return readLength(text, units, GapReading::kind, "gap", "the gap at cap 3 right");
+    };
+    for (const auto& [text, gap] : {std::pair("39", thou(39)), {"57.5", thou(57.5)}, {" 62 ", thou(62)}, {"10", thou(10)}}) {
+        ASSERT_TRUE(read(text)) << text;
+        EXPECT_EQ(read(text)->value, gap) << text;
+        EXPECT_EQ(fitOfTyped(*read(text)), TypedFit::agrees) << text;
+    }
+    EXPECT_EQ(read("0.0575")->value, thou(57.5)) << "inches as ever";
+    for (const char* text : {"1.5", "9", "575", "05", "57,5", "39 in"}) {
+        EXPECT_FALSE(read(text)) << text;
+    }
+    Units metric;
+    metric.length = LengthUnit::millimetre;
+    EXPECT_FALSE(read("39", metric)) << "39 mm is no gap, and nobody said thousandths";
+    EXPECT_FALSE(readLength("39", {}, JournalReading::kind, "diameter")) << "a journal may be inches";
+}
 
 TEST(Ledger, numbers_and_chains_its_entries) {
     const Ledger ledger = sample();
@@ -190,19 +217,11 @@ TEST(EntryJson, refuses_with_the_member_that_is_wrong) {
     EXPECT_THAT(refusal(R"({"kind":"gap"})"), HasSubstr("“gap”"));
     EXPECT_THAT(refusal(R"({"kind":"note_added","text":"x","colour":"red"})"), HasSubstr("“colour”"));
     EXPECT_THAT(refusal(R"({"kind":"gap_reading","position":"3R","pass":1.5,"gap_nm":1})"), HasSubstr("“pass”"));
-    EXPECT_THAT(refusal(R"({"kind":"gap_reading","position":"3R","pass":1,"gap_typed":"57"})"),
-                HasSubstr("57 thousandths"));
+    EXPECT_THAT(refusal(R"({"kind":"gap_reading","position":"3R","pass":1,"gap_typed":"9"})"),
+                HasSubstr("9 thousandths"));
     EXPECT_THAT(refusal(R"({"kind":"gap_reading","position":"3R","pass":1,"gap_typed":"0.575"})"),
                 HasSubstr("expected within"));
     EXPECT_THAT(refusal(R"({"kind":"note_added","text":5})"), HasSubstr("“text”"));
     EXPECT_THAT(refusal(R"({"kind":"note_added","text":"x","time":"noon"})"), HasSubstr("noon"));
     EXPECT_THAT(refusal(R"({"kind":"note_added","text":"x","seal":"12"})"), HasSubstr("seal"));
-}
-
-TEST(HistoryLine, reads_like_a_line_in_a_book) {
-    const Body body = GapReading{{3, Side::right}, 1, {thou(57.5), "57.5 thou"}, "FEELER-1"};
-    EXPECT_EQ(historyLine(body, {}),
-              "Gap read: position 3R, pass 1, gap 0.0575 in (typed “57.5 thou”), instrument FEELER-1");
-    const Units metric{LengthUnit::millimetre, TorqueUnit::newtonMetre, ','};
-    EXPECT_THAT(historyLine(body, metric), HasSubstr("gap 1,4605 mm"));
 }

@@ -55,7 +55,7 @@ TEST(Salvage, is_told_with_its_losses) {
                               "fit: 4.", "Lost: 1, 7-9."}) {
         EXPECT_THAT(remarks.front().sentence, HasSubstr(words));
     }
-    EXPECT_THAT(historyLine(salvaged, {}), HasSubstr("Salvaged: file name smith.caprail"));
+    EXPECT_THAT(historyLine(salvaged, {}), HasSubstr("Salvaged from smith.caprail"));
 }
 
 TEST(Texts, of_names_stand_on_one_line_and_hide_nothing) {

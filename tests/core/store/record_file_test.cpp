@@ -234,6 +234,28 @@ TEST(RecordFile, takes_over_the_lock_of_a_program_that_died) {
     EXPECT_FALSE(file->isReadOnly()) << file->readOnlyReason();
 }
 
+TEST(RecordFile, that_was_taken_over_is_written_by_the_new_one_alone) {
+    const Folder folder;
+    const std::string path = folder / "smith.caprail";
+    makeRecord(path, 1);
+    std::optional<RecordFile> first(std::move(*RecordFile::open(path, OpenMode::readWrite)));
+    ASSERT_TRUE(RecordFile::open(path, OpenMode::readWrite)->isReadOnly());
+    EXPECT_TRUE(isLockHeld(path));
+    ASSERT_TRUE(takeLockOver(path)); // a person said so
+    std::optional<RecordFile> second(std::move(*RecordFile::open(path, OpenMode::readWrite)));
+    ASSERT_FALSE(second->isReadOnly()) << second->readOnlyReason();
+    const auto refused = first->append(morning, "Ann", gap(1, Side::left, 400));
+    ASSERT_FALSE(refused);
+    EXPECT_THAT(refused.error().sentence, HasSubstr("was taken over"));
+    EXPECT_TRUE(first->isReadOnly()) << "and from then on it only reads";
+    EXPECT_TRUE(second->append(morning, "Bob", gap(1, Side::left, 401)));
+    first.reset();
+    EXPECT_TRUE(isLockHeld(path)) << "what the first leaves behind is not the second's lock";
+    EXPECT_TRUE(second->append(morning, "Bob", gap(1, Side::left, 402)));
+    second.reset();
+    EXPECT_FALSE(isLockHeld(path));
+}
+
 TEST(RecordFile, opens_a_write_protected_file_to_be_read_with_the_reason) {
     const Folder folder;
     const std::string path = folder / "smith.caprail";
@@ -364,6 +386,7 @@ TEST(RecordFile, will_not_append_over_what_another_program_wrote) {
     auto second = RecordFile::open(path, OpenMode::readWrite);
     ASSERT_TRUE(second);
     ASSERT_FALSE(second->isReadOnly());
+    std::filesystem::remove(lockPath(path));
     ASSERT_TRUE(second->append(morning, "Bob", gap(1, Side::left, 400)));
     const auto refused = first->append(morning, "Ann", gap(1, Side::left, 401));
     ASSERT_FALSE(refused);

@@ -69,6 +69,12 @@ TEST(ParseLength, refuses_a_bare_number_that_could_be_inches_or_thousandths) {
     EXPECT_EQ(lengthOf("7", inchUnits, {"the pan depth", inches(1), inches(16)}), inches(7));
 }
 
+TEST(ParseLength, gives_an_example_of_the_field_s_own_size) {
+    EXPECT_THAT(refusal("big", inchUnits, {"the diameter", inches(0.75), inches(8)}), HasSubstr("like 2.4500 in"));
+    EXPECT_THAT(refusal("big", metric, {"the diameter", inches(0.75), inches(8)}), HasSubstr("like 62.000 mm"));
+    EXPECT_THAT(refusal("big"), HasSubstr("0.0575 or 57.5 thou"));
+}
+
 TEST(ParseLength, refuses_a_bare_fraction_where_millimetres_are_expected) {
     EXPECT_THAT(refusal("1/4", metric, anyLength), HasSubstr("type its unit"));
     EXPECT_EQ(lengthOf("1/4 in", metric, anyLength), inches(0.25));

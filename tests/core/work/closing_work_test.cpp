@@ -32,6 +32,7 @@ TEST(ClosingWork, leads_from_the_count_to_the_sign_off_with_nothing_typed_but_wh
         const char* text = task.kind == Kind::count     ? "6 0 0"
                            : task.kind == Kind::bead    ? "Grey sealant / 2231-A / 15"
                            : task.kind == Kind::turning ? "12.5/8"
+                           : task.kind == Kind::sign    ? "sign"
                                                         : "";
         const auto entry = typedFor(bench, text);
         ASSERT_TRUE(entry) << entry.error().sentence;
@@ -40,6 +41,21 @@ TEST(ClosingWork, leads_from_the_count_to_the_sign_off_with_nothing_typed_but_wh
     EXPECT_EQ(kinds, (std::vector{Kind::count, Kind::stack, Kind::tick, Kind::bead, Kind::tick, Kind::fastener, Kind::tick,
                                   Kind::turning, Kind::tick, Kind::fastener, Kind::turning, Kind::tick, Kind::sign}));
     EXPECT_TRUE(bench.facts.isClosed());
+}
+
+TEST(ClosingWork, is_not_signed_by_enter_alone_nor_by_a_stray_key) {
+    Bench bench;
+    bench.readyToClose();
+    const ClosingTask sign{Kind::sign, ClosingStep::shimsCounted, {}, {}, {}, {}};
+    for (const char* stray : {"", " ", "h", "8"}) {
+        const auto refused = closingEntry(bench.facts, sign, stray, "", inch);
+        ASSERT_FALSE(refused) << "“" << stray << "”";
+        EXPECT_NE(refused.error().sentence.find("build 1 of "), std::string::npos) << "it names what is signed";
+    }
+    EXPECT_EQ(std::get<SignedOff>(*closingEntry(bench.facts, sign, "Sign", "", inch)).statement,
+              "Assembled and checked as recorded.");
+    EXPECT_EQ(std::get<SignedOff>(*closingEntry(bench.facts, sign, "Built for the dyno only.", "", inch)).statement,
+              "Built for the dyno only.");
 }
 
 TEST(ClosingWork, takes_the_fasteners_in_the_order_of_tightening) {

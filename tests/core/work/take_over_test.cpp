@@ -14,7 +14,7 @@ TEST(TakeOver, frees_shims_before_it_builds_with_them) {
     // Built crosswise: each of two positions holds the shim that the plan wants at the other.
     bench.make(StackBuilt{{1, Side::left}, {{"S-1R"}}});
     bench.make(StackBuilt{{1, Side::right}, {{"S-1L"}}});
-    const auto plan = planStacks(planTaskFor(bench.facts, bench.assessment).request);
+    const auto plan = planStacks(planTaskFor(bench.facts, bench.assessment, {}, PlanScope::anew).request);
     ASSERT_TRUE(plan) << plan.error().sentence;
     for (const Body& body : takeOver(*plan, bench.facts, bench.assessment)) {
         bench.make(body);

@@ -61,6 +61,25 @@ TEST(RoundUnderWay, is_the_last_until_every_fastener_was_pulled_or_something_cam
     EXPECT_EQ(roundUnderWay(bench.facts), nullptr) << "it no longer counts";
 }
 
+TEST(OutcomeAsTyped, needs_a_word_or_an_angle_of_its_own) {
+    WorkBench bench;
+    bench.tightenAll();
+    bench.layIn();
+    bench.make(RoundBegun{1, "W1"});
+    const FastenerId f = verifyOrder(bench.facts).front();
+    for (const char* nothing : {"", "  "}) {
+        const auto empty = parseOutcome(bench.facts, f, nothing, "W1", inchUnits);
+        ASSERT_FALSE(empty) << "Enter alone says nothing about a fastener";
+        EXPECT_NE(empty.error().sentence.find("h if it held, or the angle"), std::string::npos) << empty.error().sentence;
+        EXPECT_NE(empty.error().sentence.find(describe(f)), std::string::npos) << empty.error().sentence;
+    }
+    EXPECT_EQ(parseOutcome(bench.facts, f, "H", "W1", inchUnits)->outcome, Outcome::held);
+    EXPECT_EQ(parseOutcome(bench.facts, f, "held", "W1", inchUnits)->outcome, Outcome::held);
+    EXPECT_EQ(parseOutcome(bench.facts, f, "8", "W1", inchUnits)->angle->value, degrees(8));
+    EXPECT_EQ(parseOutcome(bench.facts, f, "0", "W1", inchUnits)->outcome, Outcome::held) << "it moved by nothing";
+    EXPECT_FALSE(parseOutcome(bench.facts, f, "hh", "W1", inchUnits));
+}
+
 TEST(Specified, is_what_the_method_of_the_group_asks_for) {
     WorkBench bench;
     const FastenerId f{FastenerKind::mainCap, 1, Side::left, Ring::inner};

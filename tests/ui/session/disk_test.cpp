@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// A session whose file goes away, comes back, or is written by someone else while it is open; and what the window
 /// shows of it.
+#include "../find.h"
 #include "../pictures.h"
 
 #include <QAction>
@@ -434,6 +435,40 @@ TEST_F(SessionDisk, the_window_says_that_a_clock_went_wrong_until_it_is_understo
     ASSERT_TRUE(window.session()->append(NoteAdded{"", "right again"}));
     EXPECT_TRUE(bar->isVisible());
     EXPECT_THAT(said(), testing::AllOf(HasSubstr("in the future"), HasSubstr("is older than entry")));
+}
+
+TEST_F(SessionDisk, a_second_window_is_told_in_full_who_writes_and_takes_over_after_asking) {
+    MainWindow window;
+    window.setAttribute(Qt::WA_DeleteOnClose, false);
+    window.resize(1280, 800);
+    window.show();
+    ASSERT_TRUE(window.openFile(path));
+    auto* bar = window.findChild<DiskBar*>();
+    ASSERT_TRUE(bar->isVisible());
+    QString words;
+    for (const QLabel* label : bar->findChildren<QLabel*>()) {
+        words += label->text();
+    }
+    EXPECT_TRUE(words.contains(window.session()->readOnlyReason())) << words.toStdString();
+    picture(window, QStringLiteral("disk-bar-second-window"));
+    auto* take = child<QPushButton>(bar, "takeOverRecord");
+    ASSERT_TRUE(take->isVisible());
+    const auto answer = [](QMessageBox::StandardButton with) {
+        QTimer::singleShot(50, [with] {
+            if (auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget())) {
+                box->button(with)->click();
+            }
+        });
+    };
+    answer(QMessageBox::Cancel);
+    take->click();
+    EXPECT_TRUE(window.session()->isReadOnly()) << "nothing is taken without a yes";
+    answer(QMessageBox::Yes);
+    take->click();
+    ASSERT_FALSE(window.session()->isReadOnly()) << window.session()->readOnlyReason().toStdString();
+    EXPECT_FALSE(bar->isVisible());
+    EXPECT_FALSE(note("by the first")) << "the first window only reads now";
+    EXPECT_TRUE(session->isReadOnly());
 }
 
 TEST_F(SessionDisk, the_window_says_that_a_record_was_brought_up_to_date_until_it_is_understood) {

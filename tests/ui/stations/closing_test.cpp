@@ -187,8 +187,8 @@ TEST(ClosingPanel, is_locked_with_its_reasons) {
               bench.assessment().gate(GateKind::closing).holding.size());
 }
 
-/// The keys of a whole closing of three caps: every entry is one Enter, and only what is counted, read or printed on a
-/// tube is typed besides.
+/// The keys of a whole closing of three caps: every entry is one Enter, and only what is counted, read, printed on a
+/// tube or signed is typed besides.
 TEST(ClosingPanel, is_closed_key_by_key_and_signed_off_and_begins_a_new_build) {
     StationRecord bench;
     bench.readyToClose();
@@ -235,12 +235,15 @@ TEST(ClosingPanel, is_closed_key_by_key_and_signed_off_and_begins_a_new_build) {
     keys("12.5/8");
     keys("");
     EXPECT_EQ(bench.lastAs<ClosingStepDone>().step, ClosingStep::panFastened);
-    keys("");
+    typeAndEnter(page->field()->lineEdit(), "");
+    EXPECT_FALSE(bench.facts().isClosed()) << "Enter alone signs nothing";
+    EXPECT_TRUE(page->field()->problem().contains("“sign”")) << page->field()->problem().toStdString();
+    keys("sign");
     EXPECT_TRUE(bench.facts().isClosed());
     EXPECT_FALSE(bench.lastAs<SignedOff>().statement.empty());
     EXPECT_EQ(enters, 30) << "6 stacks, 6 nuts, 8 pan fasteners, 2 turning torques, 7 steps, 1 sign-off";
     EXPECT_EQ(bench.session->ledger().size() - before, enters) << "one entry, one Enter";
-    EXPECT_EQ(typed, 43U) << "three counts, the tube, two turning torques";
+    EXPECT_EQ(typed, 47U) << "three counts, the tube, two turning torques, the word that signs";
     EXPECT_TRUE(child<ClosingSteps>(shown.panel)->buildButton()->isVisible());
 }
 

@@ -10,6 +10,7 @@
 #include <QPushButton>
 #include <planview/plan_view.h>
 #include <stations/common/entry_field.h>
+#include <session/storing_press.h>
 #include <stations/fasteners/clamp.h>
 #include <stations/common/entry_form.h>
 #include <stations/fasteners/groups.h>
@@ -84,9 +85,11 @@ TEST_F(Fasteners, a_round_is_made_with_one_key_for_each_fastener_that_held) {
     bench.tighten();
     beginRound();
     EXPECT_EQ(child<FastenersVerify>(panel)->progressText(), "0 of 10");
-    QTest::keyClick(verifyEdit(), Qt::Key_H);
+    const auto before = entries();
     QTest::keyClick(verifyEdit(), Qt::Key_Return);
-    for (int n = 2; n < 10; ++n) {
+    EXPECT_EQ(entries(), before) << "Enter alone verifies nothing";
+    EXPECT_TRUE(child<FastenersVerify>(panel)->field()->problem().contains("h if it held"));
+    for (int n = 0; n < 10; ++n) {
         QTest::keyClick(verifyEdit(), Qt::Key_H);
     }
     EXPECT_EQ(facts().rounds.back().outcomes.size(), 10U);
@@ -401,6 +404,60 @@ TEST_F(RoundByKeys, takes_26_for_26_fasteners_that_held) {
     }
     EXPECT_TRUE(bench.assessment().find("verify-round")->isGood());
     EXPECT_EQ(keys, 26);
+}
+
+/// Presses at chosen times.
+class TimedRound : public RoundByKeys {
+protected:
+    TimedRound() {
+        StoringPress::setClock([this] { return m_time; });
+    }
+    ~TimedRound() override {
+        StoringPress::setClock([time = m_time]() mutable { return time += 1000; });
+    }
+    void pressAt(qint64 milliseconds, Qt::Key key) {
+        m_time = milliseconds;
+        press(key);
+    }
+    [[nodiscard]] std::size_t outcomes() const { return bench.facts().rounds.back().outcomes.size(); }
+    [[nodiscard]] QString problem() const { return child<FastenersVerify>(*panel)->field()->problem(); }
+
+private:
+    qint64 m_time = 0;
+};
+
+TEST_F(TimedRound, asks_back_the_same_word_a_tenth_of_a_second_later_and_takes_it_after_seven) {
+    pressAt(10'000, Qt::Key_H);
+    EXPECT_EQ(outcomes(), 1U);
+    pressAt(10'100, Qt::Key_H);
+    EXPECT_EQ(outcomes(), 1U) << "nobody felt the second fastener";
+    EXPECT_TRUE(problem().contains("twice within half a second")) << problem().toStdString();
+    pressAt(10'500, Qt::Key_H);
+    EXPECT_EQ(outcomes(), 1U) << "a key that goes on bouncing stores nothing: it needs half a second of rest";
+    pressAt(11'200, Qt::Key_H);
+    EXPECT_EQ(outcomes(), 2U) << "one key, since the field was left empty";
+    pressAt(11'900, Qt::Key_H);
+    EXPECT_EQ(outcomes(), 3U);
+}
+
+TEST_F(TimedRound, takes_another_word_or_a_value_at_once) {
+    pressAt(10'000, Qt::Key_H);
+    pressAt(10'050, Qt::Key_8);
+    pressAt(10'100, Qt::Key_Return);
+    EXPECT_EQ(outcomes(), 2U);
+    pressAt(10'150, Qt::Key_H);
+    EXPECT_EQ(outcomes(), 3U) << "another word than the one just stored";
+}
+
+TEST_F(TimedRound, asks_a_double_click_on_the_button_back) {
+    QPushButton* held = nullptr;
+    for (QPushButton* button : child<FastenersVerify>(*panel)->findChildren<QPushButton*>()) {
+        held = button->text() == QLatin1String("&Held") ? button : held;
+    }
+    ASSERT_NE(held, nullptr);
+    held->click();
+    held->click();
+    EXPECT_EQ(outcomes(), 1U);
 }
 
 TEST_F(RoundByKeys, takes_no_more_than_8_besides_for_one_that_moved) {

@@ -15,7 +15,9 @@
 #include <stations/common/instrument_box.h>
 #include <stations/common/optional_field.h>
 #include <stations/common/place_heading.h>
+#include <session/storing_press.h>
 #include <stations/girdle/actions.h>
+#include <stations/girdle/board.h>
 #include <stations/girdle/feel.h>
 #include <stations/girdle/feel_results.h>
 #include <stations/girdle/gaps.h>
@@ -79,11 +81,24 @@ TEST_F(Girdle, the_aim_of_the_plan_shows_what_it_is_when_another_is_refused) {
 
 TEST_F(Girdle, a_value_that_cannot_be_read_stays_in_the_field_with_a_sentence) {
     const auto before = bench.session->ledger().size();
-    typeAndEnter(gapEdit(), "57");
+    typeAndEnter(gapEdit(), "1.5");
     EXPECT_EQ(bench.session->ledger().size(), before);
-    EXPECT_EQ(gapEdit()->text(), "57");
+    EXPECT_EQ(gapEdit()->text(), "1.5");
     EXPECT_FALSE(child<GirdleGaps>(panel)->field()->problem().isEmpty());
     EXPECT_EQ(panel.position(), (Position{1, Side::left}));
+}
+
+TEST_F(Girdle, a_bare_number_that_cannot_be_inches_is_taken_as_thousandths_with_its_echo) {
+    for (const auto& [text, gap] : {std::pair("39", thou(39)), {"57.5", thou(57.5)}}) {
+        panel.select("1L");
+        QTest::keyClicks(gapEdit(), QString::fromLatin1(text));
+        EXPECT_TRUE(child<QLabel>(child<GirdleGaps>(panel)->field(), "echo")->text().contains(qtText(format(gap, Units{}))))
+            << child<QLabel>(child<GirdleGaps>(panel)->field(), "echo")->text().toStdString();
+        typeAndEnter(gapEdit(), "");
+        EXPECT_EQ(bench.lastAs<GapReading>().gap.value, gap);
+        EXPECT_EQ(bench.lastAs<GapReading>().gap.typed, text) << "as it was typed";
+        bench.make(Struck{bench.session->ledger().size(), "a trial"});
+    }
 }
 
 TEST_F(Girdle, arrows_in_the_field_step_through_the_pass) {
@@ -183,6 +198,56 @@ TEST_F(Girdle, the_plan_is_solved_beside_the_screen_and_taken_over_in_one_action
     EXPECT_FALSE(child<QPushButton>(panel, "takeOverPlan")->isEnabled());
 }
 
+TEST_F(Girdle, the_board_draws_what_stands_and_the_plan_beside_it_only_where_something_is_open) {
+    bench.survey();
+    bench.kit();
+    panel.setMode(GirdleMode::stacks);
+    waitForPlan();
+    for (const BoardCell& cell : boardCells(*bench.session, panel.planRunner().outcome())) {
+        EXPECT_TRUE(cell.leaves.empty()) << "nothing stands yet";
+        EXPECT_EQ(cell.planned.size(), 1U);
+    }
+    // Built by hand, crosswise: a plan from bare washers would have them otherwise.
+    bench.make(StackBuilt{{1, Side::left}, {{"S-3R"}}});
+    bench.make(StackBuilt{{3, Side::right}, {{"S-1L"}}});
+    waitForPlan();
+    for (const BoardCell& cell : boardCells(*bench.session, panel.planRunner().outcome())) {
+        const bool isBuilt = code(cell.position) == "1L" || code(cell.position) == "3R";
+        EXPECT_EQ(cell.isBuilt, isBuilt) << code(cell.position);
+        EXPECT_EQ(cell.plannedResidual.has_value(), !isBuilt) << code(cell.position) << ": what stands stays";
+    }
+    child<QPushButton>(panel, "takeOverPlan")->click();
+    waitForPlan();
+    for (const BoardCell& cell : boardCells(*bench.session, panel.planRunner().outcome())) {
+        EXPECT_TRUE(cell.isBuilt);
+        EXPECT_FALSE(cell.plannedResidual) << code(cell.position);
+        ASSERT_EQ(cell.leaves.size(), 1U);
+        EXPECT_EQ(coreText(cell.leaves.front().name), bench.facts().stacks.at(cell.position).shims.front());
+    }
+    EXPECT_FALSE(child<QPushButton>(panel, "takeOverPlan")->isEnabled()) << "nothing new is planned";
+    child<QPushButton>(panel, "planAllAnew")->click();
+    waitForPlan();
+    EXPECT_TRUE(child<QPushButton>(panel, "takeOverPlan")->isEnabled()) << "the person asked for it";
+}
+
+TEST_F(Girdle, what_is_typed_after_a_stack_was_picked_goes_into_its_field) {
+    bench.survey();
+    bench.kit();
+    panel.setMode(GirdleMode::stacks);
+    waitForPlan();
+    auto* board = child<GirdleBoard>(panel);
+    const QPoint secondCapRight(board->width() / 2, board->height() * 3 / 4);
+    board->setFocus();
+    QTest::mouseClick(board, Qt::LeftButton, {}, secondCapRight);
+    EXPECT_EQ(panel.position(), (Position{2, Side::right}));
+    QTest::keyClick(board, Qt::Key_S, Qt::NoModifier);
+    QLineEdit* edit = child<EntryField>(panel, "stack")->lineEdit();
+    EXPECT_EQ(edit->text(), "s");
+    QTest::keyClicks(edit, "-3R");
+    QTest::keyClick(edit, Qt::Key_Return);
+    EXPECT_EQ(bench.lastAs<StackBuilt>().position, (Position{2, Side::right}));
+}
+
 TEST_F(Girdle, a_change_asks_for_a_new_plan_and_the_old_answer_is_not_shown) {
     bench.survey();
     bench.kit();
@@ -238,6 +303,24 @@ TEST_F(Girdle, one_key_rechecks_a_stack_and_goes_on) {
     EXPECT_EQ(bench.lastAs<RecheckMade>().feel, Feel::rocks);
     EXPECT_EQ(bench.lastAs<RecheckMade>().position, (Position{1, Side::right}));
     EXPECT_EQ(panel.position(), (Position{2, Side::left}));
+}
+
+TEST_F(Girdle, the_same_answer_at_once_at_the_next_stack_is_asked_back) {
+    bench.survey();
+    bench.kit();
+    bench.build();
+    panel.setMode(GirdleMode::recheck);
+    qint64 time = 10'000;
+    StoringPress::setClock([&time] { return time; });
+    QTest::keyClick(panel.recheck(), Qt::Key_D);
+    time += 100;
+    QTest::keyClick(panel.recheck(), Qt::Key_D);
+    EXPECT_EQ(bench.facts().rechecks.size(), 1U) << "nobody felt the second stack";
+    EXPECT_TRUE(panel.recheck()->task().contains("twice within half a second")) << panel.recheck()->task().toStdString();
+    time += 700;
+    QTest::keyClick(panel.recheck(), Qt::Key_D);
+    EXPECT_EQ(bench.facts().rechecks.size(), 2U);
+    StoringPress::setClock([time]() mutable { return time += 1000; });
 }
 
 TEST_F(Girdle, a_stack_that_arithmetic_cannot_prove_is_led_to_a_bracket_by_the_same_keys) {

@@ -37,7 +37,7 @@ protected:
                 }
                 const auto entry = bench.make(outcome);
                 if (round == 2 && code(f) == "main-1L") {
-                    EXPECT_TRUE(bench.session->strike(entry, "typed at the wrong bolt"));
+                    EXPECT_TRUE(bench.session->append(Struck{entry, "typed at the wrong bolt"}));
                     bench.make(outcome);
                 }
             }
@@ -54,7 +54,7 @@ TEST_F(History, the_ledger_is_searched_and_filtered) {
     EXPECT_EQ(child<EntriesTable>(panel, "entries")->model()->rowCount(), 1);
     child<QLineEdit>(panel, "search")->clear();
     bench.make(NoteAdded{"", "oil on the bench"});
-    ASSERT_TRUE(bench.session->strike(entries(), "not about this engine"));
+    ASSERT_TRUE(bench.session->append(Struck{entries(), "not about this engine"}));
     child<QComboBox>(panel, "states")->setCurrentIndex(2);
     emit child<QComboBox>(panel, "states")->activated(2);
     EXPECT_EQ(child<EntriesTable>(panel, "entries")->model()->rowCount(), 1) << "the struck note alone";

@@ -239,7 +239,7 @@ TEST_P(HostileWindows, the_start_page_and_the_shop) {
             delete across;
         }
     }
-    noteRecentFile(QString::fromStdString(folder / (fileName.toStdString() + ".caprail")));
+    noteRecentFile(QString::fromStdString(folder / (fileName.toStdString() + ".caprail")), QStringLiteral("<b>V8</b> &x · %1"));
     StartPage start;
     look(start);
     EXPECT_GT(walked.cells, 20);

@@ -60,6 +60,30 @@ TEST(PlacePanel, opens_a_finding_at_the_selected_place_without_leaving_the_work)
     EXPECT_EQ(lines(child<QListView>(panel, "here")), 1);
 }
 
+TEST(PlacePanel, settles_a_finding_where_it_is) {
+    StationRecord bench(3);
+    bench.make(FindingOpened{"F1", "2R", "burr on the washer face"});
+    PlacePanel panel(*bench.session);
+    QObject::connect(bench.session.get(), &RecordSession::changed, &panel, [&] { panel.refresh(); });
+    bool isLedAway = false;
+    QObject::connect(bench.session.get(), &RecordSession::destinationRequested, [&] { isLedAway = true; });
+    panel.setPlace("2R");
+    panel.show();
+    auto* list = child<QListView>(panel, "here");
+    list->setCurrentIndex(list->model()->index(0, 0));
+    QTest::keyClick(list, Qt::Key_Return);
+    auto* edit = child<QLineEdit>(panel, "findingHere");
+    EXPECT_TRUE(edit->placeholderText().contains("F1"));
+    edit->setText("stoned off, washer turned over");
+    QTest::keyClick(edit, Qt::Key_Return);
+    ASSERT_TRUE(bench.facts().findings.at("F1").settled);
+    EXPECT_EQ(bench.facts().findings.at("F1").settled->what.done, "stoned off, washer turned over");
+    EXPECT_FALSE(isLedAway) << "the place stays in sight";
+    edit->setText("another burr");
+    QTest::keyClick(edit, Qt::Key_Return);
+    EXPECT_EQ(bench.facts().findings.size(), 2U) << "and the line opens findings again";
+}
+
 TEST(PlacePanel, keeps_a_pasted_and_a_dropped_photo_at_the_place) {
     StationRecord bench(3);
     PlacePanel panel(*bench.session);

@@ -8,7 +8,10 @@
 #include <QFile>
 #include <QLabel>
 #include <QLineEdit>
+#include <QDropEvent>
+#include <QImage>
 #include <QMenu>
+#include <QMimeData>
 #include <QPushButton>
 #include <QScrollBar>
 #include <QSettings>
@@ -16,9 +19,12 @@
 #include <QTest>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
+#include <planview/plan_view.h>
 #include <resources/templates.h>
 #include <stations/common/entry_field.h>
 #include <stations/common/station.h>
+#include <stations/girdle/board.h>
+#include <stations/girdle/station.h>
 #include <window/bench_view.h>
 #include <window/main_window.h>
 #include <window/next_bar.h>
@@ -196,10 +202,10 @@ TEST_F(Window, an_ambiguous_value_stays_in_the_field_and_is_not_stored) {
     QApplication::processEvents();
     auto* field = qobject_cast<QLineEdit*>(window->focusWidget());
     ASSERT_NE(field, nullptr);
-    QTest::keyClicks(field, "57");
+    QTest::keyClicks(field, "1.5");
     QTest::keyClick(field, Qt::Key_Return);
     EXPECT_EQ(window->session()->ledger().size(), before);
-    EXPECT_EQ(field->text(), "57") << "nothing typed is lost";
+    EXPECT_EQ(field->text(), "1.5") << "nothing typed is lost";
 }
 
 TEST_F(Window, units_switch_everywhere_at_once) {
@@ -242,4 +248,139 @@ TEST_F(Window, the_bench_view_comes_and_goes_with_one_key) {
     QApplication::processEvents();
     EXPECT_FALSE(child<BenchView>(*window)->isActive());
     EXPECT_FALSE(child<BenchView>(*window)->isVisible());
+}
+
+TEST_F(Window, a_refusal_moves_nothing_and_goes_when_something_else_succeeds_or_another_place_is_looked_at) {
+    const std::unique_ptr<MainWindow> window(shown());
+    ASSERT_TRUE(window->openFile(copyOf("mid-survey")));
+    window->showDestination({Station::girdle, "4L"});
+    QApplication::processEvents();
+    const StationPanel* panel = window->panel(Station::girdle);
+    const auto top = [&] { return panel->mapTo(window.get(), QPoint()).y(); };
+    const int before = top();
+    const auto refusal = [&]() -> QString {
+        for (const QLabel* label : child<NextBar>(*window)->findChildren<QLabel*>()) {
+            if (label->isVisible() && label->text().startsWith(QStringLiteral("✕"))) {
+                return label->text();
+            }
+        }
+        return {};
+    };
+    RecordSession& session = *window->session();
+    EXPECT_FALSE(session.append(NoteAdded{"", ""}));
+    QApplication::processEvents();
+    EXPECT_FALSE(refusal().isEmpty());
+    EXPECT_EQ(top(), before) << "what lies under the mouse stays there";
+    ASSERT_TRUE(session.append(NoteAdded{"", "something else"}));
+    QApplication::processEvents();
+    EXPECT_EQ(refusal().toStdString(), "");
+    EXPECT_FALSE(session.append(NoteAdded{"", ""}));
+    window->showDestination({Station::girdle, "3R"});
+    QApplication::processEvents();
+    EXPECT_EQ(refusal().toStdString(), "") << "it was about another place";
+    EXPECT_EQ(top(), before);
+}
+
+TEST_F(Window, a_photo_dropped_on_a_position_goes_there_and_elsewhere_to_the_selected_place) {
+    const std::unique_ptr<MainWindow> window(shown());
+    ASSERT_TRUE(window->openFile(copyOf("mid-survey")));
+    window->showDestination({Station::girdle, "4L"});
+    QApplication::processEvents();
+    QImage image(320, 200, QImage::Format_RGB32);
+    image.fill(Qt::darkCyan);
+    const auto drop = [&](QPoint at) {
+        QMimeData data;
+        data.setImageData(image);
+        image.fill(image.pixelColor(0, 0).darker(110)); // another picture each time
+        QDragEnterEvent enter(at, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+        QApplication::sendEvent(window.get(), &enter);
+        EXPECT_TRUE(enter.isAccepted());
+        QDropEvent event(at, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+        QApplication::sendEvent(window.get(), &event);
+    };
+    const auto* plan = child<PlanView>(window->panel(Station::girdle), "plan");
+    drop(plan->mapTo(window.get(), plan->widgetRectOf("2R").center().toPoint()));
+    ASSERT_EQ(window->session()->facts().attachments.size(), 1U);
+    EXPECT_EQ(window->session()->facts().attachments.back().what.place, "2R");
+    drop({5, 5}); // on the bar above
+    ASSERT_EQ(window->session()->facts().attachments.size(), 2U);
+    EXPECT_EQ(window->session()->facts().attachments.back().what.place, "4L");
+}
+
+TEST_F(Window, a_look_switched_while_it_is_open_leaves_no_ink_of_the_other) {
+    applyLook(LookChoice::light);
+    const std::unique_ptr<MainWindow> window(shown());
+    ASSERT_TRUE(window->openFile(copyOf("moved-in-verify-round")));
+    for (const Station station : allStations) {
+        applyLook(LookChoice::light);
+        window->showDestination({station, {}});
+        QApplication::processEvents();
+        applyLook(LookChoice::dark);
+        QApplication::processEvents();
+        const Look old = lightLook();
+        for (const QWidget* widget : window->findChildren<QWidget*>()) {
+            if (!widget->isVisible()) {
+                continue;
+            }
+            for (const QPalette::ColorRole role : {QPalette::WindowText, QPalette::ButtonText, QPalette::Text}) {
+                const QColor ink = widget->palette().color(role);
+                for (const QColor& left : {old.ink, old.quiet, old.accent, old.good, old.out, old.close, old.stale}) {
+                    EXPECT_NE(ink.name().toStdString(), left.name().toStdString())
+                        << static_cast<int>(station) << " " << widget->metaObject()->className() << " "
+                        << widget->accessibleName().toStdString();
+                }
+            }
+        }
+    }
+    applyLook(LookChoice::light);
+}
+
+TEST_F(Window, of_960_by_540_shows_every_station_without_scrolling_sideways) {
+    applyLook(LookChoice::light);
+    const std::unique_ptr<MainWindow> window(shown());
+    window->resize(960, 540);
+    ASSERT_TRUE(window->openFile(copyOf("mid-survey")));
+    EXPECT_TRUE(child<StationList>(*window)->isCompact());
+    for (const Station station : allStations) {
+        window->showDestination({station, {}});
+        QApplication::processEvents();
+        const auto* scroller = child<PanelScroller>(*window);
+        EXPECT_EQ(scroller->horizontalScrollBar()->maximum(), 0) << static_cast<int>(station);
+        picture(*window, QStringLiteral("window-small-%1").arg(static_cast<int>(station)));
+    }
+    window->resize(1280, 800);
+    QApplication::processEvents();
+    EXPECT_FALSE(child<StationList>(*window)->isCompact());
+}
+
+TEST_F(Window, recent_records_are_told_with_engine_and_customer) {
+    const std::unique_ptr<MainWindow> window(shown());
+    const QString file = copyOf("closed");
+    ASSERT_TRUE(window->openFile(file));
+    const auto& engine = window->session()->facts().engine->what;
+    EXPECT_EQ(whoseRecord(file).toStdString(), engine.engine + " · " + engine.customer);
+}
+
+/// A signed-off record is read for what is in the engine: no other shims may be drawn there.
+TEST_F(Window, a_closed_record_draws_the_stacks_that_are_in_the_engine_and_offers_no_plan) {
+    const std::unique_ptr<MainWindow> window(shown());
+    ASSERT_TRUE(window->openFile(copyOf("closed")));
+    auto* girdle = qobject_cast<GirdleStation*>(window->panel(Station::girdle));
+    ASSERT_NE(girdle, nullptr);
+    window->showDestination({Station::girdle, "2L"});
+    girdle->setMode(GirdleMode::stacks);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return girdle->planRunner().outcome() != nullptr; }, 9000));
+    const Facts& facts = window->session()->facts();
+    for (const BoardCell& cell : boardCells(*window->session(), girdle->planRunner().outcome())) {
+        const auto built = facts.stacks.find(cell.position);
+        ASSERT_EQ(cell.isBuilt, built != facts.stacks.end());
+        EXPECT_FALSE(cell.plannedResidual) << code(cell.position);
+        ASSERT_EQ(cell.leaves.size(), built->second.shims.size());
+        for (std::size_t i = 0; i < cell.leaves.size(); ++i) {
+            EXPECT_EQ(cell.leaves[i].name.toStdString(), built->second.shims[i]);
+        }
+    }
+    EXPECT_FALSE(child<QPushButton>(*girdle, "takeOverPlan")->isEnabled());
+    EXPECT_FALSE(child<QPushButton>(*girdle, "planAllAnew")->isEnabled());
+    picture(*window, "window-closed-stacks");
 }

@@ -228,11 +228,21 @@ PlanContent bearingsContent(const RecordSession& session, BearingsMode mode, Slo
         }
         if (isPass(mode)) {
             std::size_t wanted = 0, done = 0;
+            std::int64_t sum = 0;
             for (const BearingSlot& slot : everySlot) {
                 if (slot.journal == journal) {
                     ++wanted;
-                    done += currentAt(facts, assessment, mode, slot) ? 1U : 0U;
+                    if (const auto read = currentAt(facts, assessment, mode, slot)) {
+                        ++done;
+                        sum += read->value.value();
+                    }
                 }
+            }
+            if (done > 0 && mark.figure.isEmpty()) {
+                // Until there is a clearance to show: what was read, so that it is seen what is done.
+                const Length mean(toNearest(static_cast<double>(sum) / static_cast<double>(done)));
+                mark.figure = qtText(formatBare(mean, session.units()));
+                mark.spoken = PlacesText::tr("read, mean %1").arg(qtText(format(mean, session.units())));
             }
             mark.note = done == 0 || done == wanted ? QString() : QStringLiteral("%1/%2").arg(done).arg(wanted);
         }

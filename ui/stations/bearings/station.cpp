@@ -96,9 +96,7 @@ QWidget* BearingsStation::buildBar() {
 }
 
 QWidget* BearingsStation::buildWork() {
-    auto* caution = new Label(cautionText(BearingsStation::cautions()), this);
-    caution->setForegroundRole(QPalette::PlaceholderText);
-    caution->setWordWrap(true);
+    auto* caution = new CautionLabel(BearingsStation::cautions(), this);
     auto* left = new QVBoxLayout;
     left->addWidget(m_plan, 3);
     left->addWidget(m_chart, 2);

@@ -21,7 +21,7 @@
 namespace caprail {
 
 ClosingStation::ClosingStation(RecordSession& given, QWidget* parent)
-    : StationPanel(given, parent), m_gate(new Label(this)), m_caution(new Label(cautionText(ClosingStation::cautions()), this)),
+    : StationPanel(given, parent), m_gate(new Label(this)), m_caution(new CautionLabel(ClosingStation::cautions(), this)),
       m_steps(new ClosingSteps(given, this)), m_unconfirmed(new Label(this)),
       m_values(new QPushButton(tr("Say whose they are…"), this)),
       m_holding(new ChecksView(given, this)), m_task(new ClosingTaskPage(given, this)), m_tabs(new QTabWidget(this)),
@@ -32,8 +32,6 @@ ClosingStation::ClosingStation(RecordSession& given, QWidget* parent)
     m_gate->setFont(large);
     m_gate->setWordWrap(true);
     m_holding->setObjectName(QStringLiteral("holding"));
-    m_caution->setWordWrap(true);
-    m_caution->setForegroundRole(QPalette::PlaceholderText);
     m_holding->setAccessibleName(tr("What holds the closing gate"));
     m_holding->setFilter([this](const Check& check) {
         const Assessment& assessment = session().assessment();
@@ -123,12 +121,6 @@ void ClosingStation::showUnconfirmed() {
     m_unconfirmed->setText(lines.join(QLatin1Char('\n')));
     m_unconfirmed->setVisible(!lines.front().isEmpty() && !session().facts().isClosed());
     m_values->setVisible(m_unconfirmed->isVisibleTo(this) && !session().isReadOnly());
-}
-
-void ClosingStation::resizeEvent(QResizeEvent* event) {
-    StationPanel::resizeEvent(event);
-    constexpr int roomy = 560; // pixels: a window of 960 × 540 leaves less
-    m_caution->setVisible(height() >= roomy);
 }
 
 QString ClosingStation::subject() const {

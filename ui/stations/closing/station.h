@@ -31,13 +31,11 @@ public:
     [[nodiscard]] EntryField* entryField() const override;
     [[nodiscard]] QWidget* benchPicture() const override;
 
-protected:
-    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void showUnconfirmed();
     Label* m_gate;
-    Label* m_caution; ///< gives way where there is no room for it
+    CautionLabel* m_caution; ///< gives way where there is no room for it
     ClosingSteps* m_steps;
     Label* m_unconfirmed; ///< values that nobody confirmed
     QPushButton* m_values;

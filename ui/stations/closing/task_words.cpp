@@ -246,7 +246,7 @@ QString taskField(const RecordSession& session, const ClosingTask& task) {
     case Kind::tick:
         return ClosingTaskText::tr("Enter when it is done (a note may be typed)");
     case Kind::sign:
-        return ClosingTaskText::tr("Enter signs off (another statement may be typed)");
+        return ClosingTaskText::tr("Type “sign” to sign off (or a statement of your own)");
     case Kind::locked:
     case Kind::closed:
         break;

@@ -5,7 +5,12 @@
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QMenu>
+#include <algorithm>
+#include <functional>
+#include <ledger/history_line.h>
+#include <session/filled.h>
 #include <stations/common/entries_model.h>
+#include <stations/common/station_text.h>
 #include <tables/empty_text.h>
 #include <tables/tsv.h>
 #include <text/ask.h>
@@ -79,12 +84,50 @@ qint64 EntriesTable::selectedEntry() const {
     return current.isValid() && selectionModel()->hasSelection() ? m_model->entryAt(current.row()) : 0;
 }
 
-void EntriesTable::askAndStrike(RecordSession& session, qint64 sequence, QWidget* parent) {
-    const auto why = askText(parent, tr("Strike entry %1").arg(sequence),
-                             tr("Why is entry %1 withdrawn? It stays readable, struck through.").arg(sequence));
-    if (why) {
-        (void)session.strike(sequence, *why); // a refusal is said by the session's `refused`
+std::vector<qint64> EntriesTable::selectedEntries() const {
+    std::vector<qint64> entries;
+    for (const QModelIndex& row : selectionModel()->selectedRows()) {
+        if (const qint64 entry = m_model->entryAt(row.row()); m_session.ledger().struckBy(entry) == 0) {
+            entries.push_back(entry);
+        }
     }
+    std::ranges::sort(entries, std::greater<>());
+    return entries;
+}
+
+void EntriesTable::askAndStrike(RecordSession& session, const std::vector<qint64>& entries, QWidget* parent) {
+    if (entries.empty()) {
+        return;
+    }
+    constexpr std::size_t mostSaid = 12; // a longer list leaves no room for the question
+    constexpr qsizetype mostLetters = 100; // the question is as wide as its longest line
+    const int count = static_cast<int>(entries.size());
+    QStringList lines{tr("Why are these %n entries withdrawn? They stay readable, struck through.", "", count)};
+    for (const qint64 entry : entries) {
+        if (lines.size() > static_cast<qsizetype>(mostSaid)) {
+            lines << tr("… and %n more.", "", static_cast<int>(entries.size() - mostSaid));
+            break;
+        }
+        QString line = filled(QStringLiteral("%1   %2"), entry,
+                              qtText(historyLine(session.ledger().at(entry).body, session.units())));
+        if (line.size() > mostLetters) {
+            line = line.left(mostLetters) + QStringLiteral(" …");
+        }
+        lines << line;
+    }
+    const QString title = count == 1 ? tr("Strike entry %1").arg(entries.front()) : tr("Strike %n entries", "", count);
+    if (count == 1) {
+        lines.front() = tr("Why is this entry withdrawn? It stays readable, struck through.");
+    }
+    const auto why = askText(parent, title, lines.join(QLatin1Char('\n')));
+    if (!why) {
+        return;
+    }
+    std::vector<Body> strikes;
+    for (const qint64 entry : entries) {
+        strikes.emplace_back(Struck{entry, coreText(why->trimmed())});
+    }
+    session.appendAllAndSay(std::move(strikes)); // a refusal is said by the session's `refused`
 }
 
 void EntriesTable::paintEvent(QPaintEvent* event) {
@@ -95,8 +138,8 @@ void EntriesTable::paintEvent(QPaintEvent* event) {
 void EntriesTable::keyPressEvent(QKeyEvent* event) {
     if (event->matches(QKeySequence::Copy)) {
         copySelection();
-    } else if (event->key() == Qt::Key_Delete && selectedEntry() != 0) {
-        askAndStrike(m_session, selectedEntry(), this);
+    } else if (event->key() == Qt::Key_Delete && !selectedEntries().empty()) {
+        askAndStrike(m_session, selectedEntries(), this);
     } else {
         QTableView::keyPressEvent(event);
     }
@@ -107,9 +150,16 @@ void EntriesTable::contextMenuEvent(QContextMenuEvent* event) {
     if (!index.isValid()) {
         return;
     }
+    // What lies under the mouse, unless it is one of several that are selected.
+    const qint64 here = m_model->entryAt(index.row());
+    std::vector<qint64> meant = selectedEntries();
+    if (std::ranges::find(meant, here) == meant.end()) {
+        meant = {here};
+    }
     QMenu menu;
-    menu.addAction(tr("Strike entry %1…").arg(m_model->entryAt(index.row())), this,
-                   [&] { askAndStrike(m_session, m_model->entryAt(index.row()), this); });
+    menu.addAction(meant.size() == 1 ? tr("Strike entry %1…").arg(here)
+                                     : tr("Strike these %n entries…", "", static_cast<int>(meant.size())),
+                   this, [&] { askAndStrike(m_session, meant, this); });
     menu.addAction(tr("Copy"), this, &EntriesTable::copySelection);
     menu.exec(event->globalPos());
 }

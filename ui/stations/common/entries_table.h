@@ -9,7 +9,7 @@ namespace caprail {
 class EntriesModel;
 
 /// Entries of the ledger, newest first, struck ones shown struck through with who struck them. Delete strikes the
-/// selected one, after asking for the reason; Ctrl+C copies the selected rows for a spreadsheet.
+/// selected ones, all with one reason, after saying what they say; Ctrl+C copies the selected rows for a spreadsheet.
 class EntriesTable : public QTableView {
     Q_OBJECT
 public:
@@ -23,8 +23,11 @@ public:
     void refresh();
     void selectEntry(qint64 sequence);
     [[nodiscard]] qint64 selectedEntry() const; ///< 0: none
-    /// Asks for the reason and strikes.
-    static void askAndStrike(RecordSession& session, qint64 sequence, QWidget* parent);
+    /// Those that are not struck yet, newest first.
+    [[nodiscard]] std::vector<qint64> selectedEntries() const;
+    /// Says what the entries say, asks for one reason, and strikes them, the first of the list first: give the newest
+    /// first, since an older one may be what a newer one rests on. Stops at one that cannot be struck, and says which.
+    static void askAndStrike(RecordSession& session, const std::vector<qint64>& entries, QWidget* parent);
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;

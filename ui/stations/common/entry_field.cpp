@@ -12,6 +12,7 @@
 #include <QVBoxLayout>
 #include <session/filled.h>
 #include <session/look.h>
+#include <session/storing_press.h>
 #include <stations/common/instrument_box.h>
 #include <text/label.h>
 #include <text/plain_text.h>
@@ -135,20 +136,23 @@ void EntryField::ask(const QString& title, const QString& unit, Reader reader, S
 
 void EntryField::askLength(const QString& title, const Units& units, const Expected<Length>& expected,
                            std::function<Result<void>(const Entered<Length>&)> take) {
-    const auto read = [units, expected](const QString& text) {
-        return parseLength(text.toStdString(), units, expected);
-    };
+    const LengthReader read = [units, expected](const std::string& text) { return parseLength(text, units, expected); };
+    askLength(title, units, read, std::move(take));
+}
+
+void EntryField::askLength(const QString& title, const Units& units, const LengthReader& read,
+                           std::function<Result<void>(const Entered<Length>&)> take) {
     ask(
         title, QString::fromUtf8(symbol(units.length)),
         [read, units](const QString& text) {
-            return read(text).map([&](const Entered<Length>& length) {
+            return read(text.toStdString()).map([&](const Entered<Length>& length) {
                 const LengthUnit other = units.length == LengthUnit::inch ? LengthUnit::millimetre : LengthUnit::inch;
                 return QString::fromStdString(format(length.value, units) + "  =  " +
                                               format(length.value, other, units.decimalMark));
             });
         },
         [read, take = std::move(take)](const QString& text) -> Result<void> {
-            const auto value = read(text);
+            const auto value = read(text.toStdString());
             return value ? take(*value) : Result<void>(tl::unexpected(value.error()));
         });
 }
@@ -224,15 +228,22 @@ void EntryField::submit() {
     if (!m_submit) {
         return;
     }
+    const QString typed = m_edit->text();
+    if (const auto question = StoringPress::askedBack(typed)) {
+        clear(); // a single key answers again only in an empty field
+        showProblem(*question);
+        return;
+    }
     // A copy: taking the value may ask for the next place, which replaces `m_submit` while it runs.
     const Submit take = m_submit;
-    if (const auto taken = take(m_edit->text()); !taken) {
+    if (const auto taken = take(typed); !taken) {
         // What is kept must not be given twice by another Enter: it is in the bar over the record, the field is free.
         if (taken.error().isKept) {
             clear();
         }
         showProblem(QString::fromStdString(taken.error().sentence));
     } else {
+        StoringPress::stored(typed);
         clear();
     }
 }

@@ -14,7 +14,7 @@ class InstrumentBox;
 
 /// The field that a value is typed into: large, with its unit in sight, a live echo of what was read, and the sentence
 /// that says why a value was not taken. Enter hands the text to `submit`; a gauge that types like a keyboard needs no
-/// more.
+/// more. A word that comes twice at once is asked back (session/storing_press.h).
 class EntryField : public QWidget {
     Q_OBJECT
 public:
@@ -29,6 +29,10 @@ public:
     void ask(const QString& title, const QString& unit, Reader reader, Submit submit);
     /// Convenience for a length: echo in both inch and millimetre.
     void askLength(const QString& title, const Units& units, const Expected<Length>& expected,
+                   std::function<Result<void>(const Entered<Length>&)> take);
+    /// The same with a reader of its own, for a field in which a bare number means something else.
+    using LengthReader = std::function<Result<Entered<Length>>(const std::string& text)>;
+    void askLength(const QString& title, const Units& units, const LengthReader& read,
                    std::function<Result<void>(const Entered<Length>&)> take);
     void askTorque(const QString& title, const Units& units, const Expected<Torque>& expected,
                    std::function<Result<void>(const Entered<Torque>&)> take);

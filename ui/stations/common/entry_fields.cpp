@@ -85,7 +85,7 @@ QString fieldText(JournalId journal, const Units&) {
 }
 
 Result<void> readField(Entered<Length>& value, const QString& text, const FieldContext& c) {
-    return take(value, parseLength(coreText(text), c.units, expectedLength(c.kind, c.field, c.what)));
+    return take(value, readLength(coreText(text), c.units, c.kind, c.field, c.what));
 }
 Result<void> readField(Entered<Torque>& value, const QString& text, const FieldContext& c) {
     return take(value, parseTorque(coreText(text), c.units, expectedTorque(c.kind, c.field, c.what)));
@@ -129,7 +129,8 @@ Result<void> readField(std::string& value, const QString& text, const FieldConte
     return {};
 }
 Result<void> readField(std::int64_t& value, const QString& text, const FieldContext& c) {
-    return take(value, parseCount(coreText(text), c.what, 0, 1'000'000));
+    const CountRange range = expectedCount(c.kind, c.field);
+    return take(value, parseCount(coreText(text), c.what, range.smallest, range.largest));
 }
 Result<void> readField(bool& value, const QString& text, const FieldContext&) {
     value = text == fieldText(true, {});

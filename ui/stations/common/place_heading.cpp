@@ -25,8 +25,9 @@ PlaceHeading::PlaceHeading(QWidget* parent)
     m_words->setMinimumHeight(m_words->fontMetrics().lineSpacing() * 2);
     m_words->setAlignment(Qt::AlignTop);
     auto* row = new QHBoxLayout;
-    row->addWidget(m_place);
-    row->addWidget(m_figure, 1);
+    m_place->setWordWrap(true); // beside a long figure a long name takes two lines
+    row->addWidget(m_place, 1);
+    row->addWidget(m_figure);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(2);

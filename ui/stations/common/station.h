@@ -3,6 +3,7 @@
 #include <QWidget>
 #include <session/cautions.h>
 #include <session/record_session.h>
+#include <stations/common/caution_label.h>
 #include <vector>
 
 namespace caprail {
@@ -40,6 +41,10 @@ signals:
     void subjectChanged(); ///< another place is selected
 
 protected:
+    void resizeEvent(QResizeEvent* event) override {
+        QWidget::resizeEvent(event);
+        CautionLabel::fitAllIn(*this);
+    }
     [[nodiscard]] RecordSession& session() const { return m_session; }
 
 private:

@@ -61,6 +61,24 @@ QString calibrationRemark(const Facts& facts, const InstrumentAdded& instrument,
     return qtText(calibrationMark({*instrument.calibrated, instrument.due, instrument.dueCycles}, day, cycles));
 }
 
+std::optional<Date> dueDate(const InstrumentAdded& instrument) {
+    if (instrument.due) {
+        return *instrument.due;
+    }
+    const bool isYearly = instrument.type == InstrumentType::torqueWrench && instrument.calibrated;
+    return isYearly ? std::optional(dueByDefault(*instrument.calibrated)) : std::nullopt;
+}
+
+QString whatIsNotKnown(const InstrumentAdded& instrument) {
+    const bool isWrench = instrument.type == InstrumentType::torqueWrench;
+    const bool hasNoLimit = !isWrench && !instrument.limitOfError;
+    if (instrument.calibrated) {
+        return hasNoLimit ? WrenchText::tr("no limit of error given") : QString();
+    }
+    return hasNoLimit ? WrenchText::tr("no calibration date and no limit of error given")
+                      : WrenchText::tr("no calibration date given");
+}
+
 QString wrenchRemark(const Facts& facts, const std::string& name, std::optional<Torque> torque, Date day,
                      const Units& units) {
     const auto at = facts.instruments.find(name);

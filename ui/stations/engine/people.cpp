@@ -66,12 +66,17 @@ std::vector<TableColumn<PersonAdded>> peopleColumns(const RecordSession& session
 }
 
 std::vector<TableColumn<InstrumentRow>> instrumentColumns(const RecordSession& session) {
-    const auto day = [&session](const QString& title, auto date) {
+    const auto day = [&session](const QString& title, std::optional<Date> (*date)(const InstrumentAdded&)) {
         return TableColumn<InstrumentRow>{
             .title = title,
-            .text = [&session, date](const InstrumentRow& row) { return fieldText(row.what.*date, session.units()); },
+            .text =
+                [&session, date](const InstrumentRow& row) {
+                    const auto at = date(row.what);
+                    return at ? fieldText(*at, session.units()) : QString();
+                },
             .value = [date](const InstrumentRow& row) {
-                return row.what.*date ? valueOf((row.what.*date)->days) : SortValue();
+                const auto at = date(row.what);
+                return at ? valueOf(at->days) : SortValue();
             }};
     };
     return {{.title = EnginePeople::tr("Name"),
@@ -88,16 +93,23 @@ std::vector<TableColumn<InstrumentRow>> instrumentColumns(const RecordSession& s
                  [](const InstrumentRow& row) {
                      return row.what.limitOfError ? valueOf(row.what.limitOfError->value) : SortValue();
                  }},
-            day(EnginePeople::tr("Calibrated"), &InstrumentAdded::calibrated),
-            day(EnginePeople::tr("Due"), &InstrumentAdded::due),
+            day(EnginePeople::tr("Calibrated"),
+                [](const InstrumentAdded& i) -> std::optional<Date> { return i.calibrated; }),
+            day(EnginePeople::tr("Due"), &dueDate),
             {.title = EnginePeople::tr("Today"),
              .text =
                  [](const InstrumentRow& row) {
-                     return row.remark.isEmpty() ? EnginePeople::tr("✓ no remark")
-                                                 : QStringLiteral("⚑ ") + row.remark;
+                     const QString notKnown = whatIsNotKnown(row.what);
+                     return !row.remark.isEmpty() ? QStringLiteral("⚑ ") + row.remark
+                            : notKnown.isEmpty()  ? EnginePeople::tr("✓ no remark")
+                                                  : QStringLiteral("? ") + notKnown;
                  },
-             .ink = [](const InstrumentRow& row,
-                       const Look& look) { return row.remark.isEmpty() ? QColor() : look.close; }}};
+             .ink =
+                 [](const InstrumentRow& row, const Look& look) {
+                     return !row.remark.isEmpty()             ? look.close
+                            : whatIsNotKnown(row.what).isEmpty() ? QColor()
+                                                                 : look.quiet;
+                 }}};
 }
 
 } // namespace

@@ -92,9 +92,7 @@ QWidget* FastenersStation::buildBar() {
         m_modes[i] = button;
     }
     m_modes[0]->setChecked(true);
-    auto* caution = new Label(cautionText(FastenersStation::cautions()), bar);
-    caution->setForegroundRole(QPalette::PlaceholderText);
-    caution->setWordWrap(true);
+    auto* caution = new CautionLabel(FastenersStation::cautions(), bar);
     row->addSpacing(10);
     row->addWidget(caution, 1);
     row->addWidget(m_tools);

@@ -7,7 +7,6 @@
 #include <QProgressBar>
 #include <QPushButton>
 #include <algorithm>
-#include <ledger/expectations.h>
 #include <stations/common/entry_field.h>
 #include <stations/fasteners/words.h>
 #include <work/tightening.h>
@@ -60,7 +59,7 @@ void FastenersVerify::build() {
         button->setFont(large);
         button->setMinimumHeight(42);
     }
-    setTip(m_held, tr("H, or Enter with nothing typed"));
+    setTip(m_held, tr("H"));
     m_field->lineEdit()->installEventFilter(this);
     m_field->readWith([this] { return m_gauge->isVisibleTo(this) ? m_gauge : m_instrument; });
     new StepKeys(m_field->lineEdit(), [this](int by) { emit stepped(by); });
@@ -173,8 +172,8 @@ void FastenersVerify::askForOutcome(std::int64_t round) {
     const QString asked =
         isLength ? tr("Round %1: the stretch that is read now, or the angle it moved as 4°")
         : method() == VerifyMethod::witnessMark
-            ? tr("Round %1: H or Enter if its mark still lines up, else the angle it moved")
-            : tr("Round %1: H or Enter if it held, else the angle it moved");
+            ? tr("Round %1: H if its mark still lines up, else the angle it moved")
+            : tr("Round %1: H if it held, else the angle it moved");
     m_field->ask(
         asked.arg(round), isLength ? qtText(symbol(units().length)) : QStringLiteral("°"),
         [this](const QString& text) {
@@ -201,26 +200,10 @@ void FastenersVerify::showMoved() {
 }
 
 Result<RoundOutcome> FastenersVerify::read(const QString& text) const {
-    const bool isLength = method() == VerifyMethod::length;
-    const std::string with = method() == VerifyMethod::torque ? m_instrument->instrument()
-                             : isLength                       ? m_gauge->instrument()
-                                                              : std::string();
-    const QString plain = text.trimmed().toLower();
-    if (isLength && !plain.contains(QChar(0x00B0)) && !plain.contains(QLatin1String("deg"))) {
-        auto stretch = parseLength(coreText(text), units(),
-                                   expectedLength(RoundOutcome::kind, "stretch", "the stretch of " + describe(m_fastener)));
-        return stretch ? outcomeOf(facts(), m_fastener, with, {}, std::move(*stretch)) : tl::unexpected(stretch.error());
-    }
-    if (plain.isEmpty() || plain == QLatin1String("h") || plain == QLatin1String("held")) {
-        return outcomeOf(facts(), m_fastener, with);
-    }
-    auto angle =
-        parseAngle(coreText(text), units(),
-                   expectedAngle(RoundOutcome::kind, "angle", "the angle that " + describe(m_fastener) + " moved"));
-    if (!angle) {
-        return tl::unexpected(angle.error());
-    }
-    return outcomeOf(facts(), m_fastener, with, angle->value > Angle() ? std::optional(std::move(*angle)) : std::nullopt);
+    const std::string with = method() == VerifyMethod::torque   ? m_instrument->instrument()
+                             : method() == VerifyMethod::length ? m_gauge->instrument()
+                                                                : std::string();
+    return parseOutcome(facts(), m_fastener, coreText(text), with, units());
 }
 
 Result<void> FastenersVerify::store(const RoundOutcome& outcome) {
@@ -267,7 +250,7 @@ void FastenersVerify::takeStacksOff() {
 }
 
 void FastenersVerify::held() {
-    m_field->clear();
+    m_field->type(QStringLiteral("h"));
     m_field->submit();
     focusField();
 }

@@ -15,8 +15,9 @@ class PlaceHeading;
 struct MovedRow;
 
 /// The verify round: with the stacks off, every main-cap and rod fastener in sequence, as its group is verified: at full
-/// torque or by its witness mark (H or Enter: it held; an angle and Enter: it moved), or by the stretch that is read. A round can be left and gone on with at any time. What moved shows at once where
-/// the gap now lies and what became stale.
+/// torque or by its witness mark (H: it held; an angle and Enter: it moved), or by the stretch that is read. Enter alone
+/// says nothing and stores nothing. A round can be left and gone on with at any time. What moved shows at once where the
+/// gap now lies and what became stale.
 class FastenersVerify : public FastenersPage {
     Q_OBJECT
 public:

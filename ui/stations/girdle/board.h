@@ -18,16 +18,23 @@ struct DrawnLeaf {
 struct BoardCell {
     Position position;
     std::optional<Length> gap;              ///< accepted
-    std::vector<DrawnLeaf> leaves;          ///< of the plan, or as built where there is no plan
-    std::optional<Length> residual;         ///< gap − leaves
-    std::optional<Feel> feel;               ///< what the straightedge should say
+    std::vector<DrawnLeaf> leaves;          ///< what stands there, as it was built
+    std::optional<Length> residual;         ///< gap − leaves; none while nothing is built
+    std::vector<DrawnLeaf> planned;         ///< of the plan, where it is another stack than the one that stands
+    std::optional<Length> plannedResidual;  ///< gap − planned; none where the plan has nothing for this place
+    std::optional<Feel> feel;               ///< what the straightedge should say on what stands, else on what is planned
     CheckState state = CheckState::notDone; ///< of the stack check
-    QString footing;                        ///< "as planned, on", "built otherwise: …", "not built"
+    QString footing;                        ///< "built, on", "built, off", "not built"
+    bool isBuilt = false;
     bool isPinned = false;
     bool isUnmet = false;
 };
 
-/// The cells of a record: the plan's stacks where there is a plan, else what was built.
+/// How thick the leaves are together, and their names.
+Length pileThickness(const std::vector<DrawnLeaf>& leaves);
+QStringList leafNames(const std::vector<DrawnLeaf>& leaves);
+
+/// The cells of a record: what stands on the engine, and for open and stale places the plan's stack beside it.
 std::vector<BoardCell> boardCells(const RecordSession& session, const PlanOutcome* outcome);
 
 /// One position as a drawn stack of leaves, all to one scale of height; for screens and paper alike. `tallest` is the
@@ -46,6 +53,8 @@ public:
 
 signals:
     void chosen(caprail::Position position);
+    /// A letter or digit was typed while the board had the keyboard: it belongs into the field of the stack.
+    void typed(const QString& text);
 
 protected:
     void paintEvent(QPaintEvent* event) override;

@@ -5,6 +5,7 @@
 #include <session/look.h>
 #include <stations/common/station_text.h>
 #include <stations/girdle/words.h>
+#include <work/stack_planning.h>
 
 namespace caprail {
 
@@ -54,6 +55,8 @@ PlanContent recheckContent(const RecordSession& session) {
     const Assessment& assessment = session.assessment();
     PlanContent content = planContent(session.facts());
     content.layers = PlanLayer::positions | PlanLayer::girdle | PlanLayer::cutout | PlanLayer::flushness;
+    const Band band = residualBand(session.facts()).band; // the task's sentence says when nobody set it
+    content.heightBand = std::pair(static_cast<double>(band.lo().value()), static_cast<double>(band.hi().value()));
     for (const Position p : content.layout.positions()) {
         PlanMark mark;
         mark.place = qtText(code(p));

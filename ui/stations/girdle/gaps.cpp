@@ -9,6 +9,7 @@
 #include <QSettings>
 #include <QSpinBox>
 #include <algorithm>
+#include <base/say.h>
 #include <ledger/expectations.h>
 #include <stations/common/budget_window.h>
 #include <stations/common/checks_view.h>
@@ -168,9 +169,11 @@ QString GirdleGaps::whatFollows() const {
 }
 
 void GirdleGaps::askForGap() {
+    const auto read = [given = units(), what = Core::say("the gap at %1", describe(m_position))](const std::string& text) {
+        return readLength(text, given, GapReading::kind, "gap", what);
+    };
     m_field->askLength(tr("Gap at %1, pass %2").arg(qtText(describe(m_position))).arg(pass()), units(),
-                       expectedLength(GapReading::kind, "gap", "the gap at " + describe(m_position)),
-                       [this](const Entered<Length>& gap) { return store(gap); });
+                       EntryField::LengthReader(read), [this](const Entered<Length>& gap) { return store(gap); });
 }
 
 Result<void> GirdleGaps::store(const Entered<Length>& gap) {

@@ -8,6 +8,7 @@
 #include <QKeyEvent>
 #include <QPushButton>
 #include <algorithm>
+#include <session/storing_press.h>
 #include <stations/common/checks_view.h>
 #include <stations/common/entries_model.h>
 #include <stations/common/entries_table.h>
@@ -209,10 +210,16 @@ Position GirdleRecheck::next() const {
 }
 
 void GirdleRecheck::store(Feel feel) {
+    if (const auto question = StoringPress::askedBack(feelKey(feel))) {
+        m_task->setText(QStringLiteral("✕ ") + *question);
+        m_task->setAccessibleDescription(*question);
+        return;
+    }
     const RecheckAsk asked = m_guide.ask;
     if (!session().append(recheckOf(facts(), m_position, m_guide, feel, who()))) {
         return;
     }
+    StoringPress::stored(feelKey(feel));
     const RecheckGuide after = guideRecheck(facts(), assessment(), m_position, who(), m_isBracketWanted);
     const bool isProudOrLow = asked == RecheckAsk::asBuilt && feel != Feel::drags;
     if (isProudOrLow || !after.exchange) {

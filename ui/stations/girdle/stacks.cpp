@@ -3,6 +3,7 @@
 
 #include <QComboBox>
 #include <QFormLayout>
+#include <QGridLayout>
 #include <QLineEdit>
 #include <QPushButton>
 #include <algorithm>
@@ -37,6 +38,7 @@ QString namesOf(const std::vector<std::string>& shims) {
 GirdleStacks::GirdleStacks(RecordSession& given, PlanRunner& runner, QWidget* parent)
     : GirdlePage(given, parent), m_runner(runner), m_plan(new Label(this)), m_unmet(new Label(this)),
       m_built(new Label(this)), m_takeOver(new QPushButton(tr("&Use the plan"), this)),
+      m_anew(new QPushButton(tr("Plan all ane&w"), this)),
       m_objective(new QComboBox(this)), m_heading(new PlaceHeading(this)), m_field(new EntryField(this)),
       m_pin(new QPushButton(this)), m_confirm(new QPushButton(tr("&Confirm this stack"), this)),
       m_aside(new QPushButton(tr("Set a shim &aside…"), this)), m_checks(new ChecksView(given, this)),
@@ -48,6 +50,11 @@ void GirdleStacks::build() {
     m_field->setObjectName(QStringLiteral("stack"));
     m_takeOver->setObjectName(QStringLiteral("takeOverPlan"));
     m_pin->setObjectName(QStringLiteral("pinStack"));
+    m_anew->setObjectName(QStringLiteral("planAllAnew"));
+    m_anew->setCheckable(true);
+    m_anew->setAutoDefault(false);
+    setTip(m_anew, tr("What stands stays, and the plan is for the other places. Pressed, the plan begins with bare washers."));
+    connect(m_anew, &QPushButton::toggled, this, &GirdleStacks::scopeChosen);
     for (Label* label : {m_plan, m_unmet, m_built, m_flushness}) {
         label->setWordWrap(true);
         label->setTextInteractionFlags(Qt::TextSelectableByMouse);
@@ -75,15 +82,19 @@ void GirdleStacks::build() {
 
     auto* aim = new QFormLayout;
     addRow(aim, tr("After fewest shims"), m_objective);
-    auto* buttons = new QHBoxLayout;
-    buttons->addWidget(m_pin);
-    buttons->addWidget(m_confirm);
-    buttons->addWidget(m_aside);
+    auto* buttons = new QGridLayout; // in two rows: in other languages they are longer
+    buttons->addWidget(m_pin, 0, 0);
+    buttons->addWidget(m_confirm, 0, 1);
+    buttons->addWidget(m_aside, 1, 0, 1, 2);
+    buttons->setColumnStretch(1, 1);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_plan);
     column->addWidget(m_unmet);
-    column->addWidget(m_takeOver);
+    auto* plan = new QHBoxLayout;
+    plan->addWidget(m_takeOver, 1);
+    plan->addWidget(m_anew);
+    column->addLayout(plan);
     column->addLayout(aim);
     column->addWidget(m_built);
     column->addWidget(m_flushness);
@@ -102,7 +113,11 @@ const PlannedStack* GirdleStacks::planned() const {
         return nullptr;
     }
     const auto at = std::ranges::find(outcome->plan->stacks, code(m_position), &PlannedStack::position);
-    return at == outcome->plan->stacks.end() ? nullptr : &*at;
+    return at == outcome->plan->stacks.end() || outcome->task.stays.contains(code(m_position)) ? nullptr : &*at;
+}
+
+PlanScope GirdleStacks::scope() const {
+    return m_anew->isChecked() ? PlanScope::anew : PlanScope::openPlaces;
 }
 
 void GirdleStacks::refresh(Position selected) {
@@ -125,10 +140,11 @@ void GirdleStacks::refreshPlan() {
     m_unmet->setPalette(palette);
     const std::size_t changes = hasPlan ? takeOver(*outcome->plan, facts(), assessment()).size() : 0;
     m_takeOver->setEnabled(changes > 0);
+    m_anew->setEnabled(!facts().isClosed() && !facts().stacks.empty());
     setTip(m_takeOver, tr("Records the stacks of the plan as built; lay them on as drawn."));
     QString built;
-    if (hasPlan && !facts().stacks.empty()) {
-        const auto comparison = compareWithBest(outcome->task.request, *outcome->plan, builtStacks(facts(), *outcome->plan));
+    if (hasPlan && !facts().stacks.empty() && !outcome->task.isClosed) {
+        const auto comparison = compareWithBest(outcome->request, *outcome->plan, builtStacks(facts(), *outcome->plan));
         built = comparison ? comparisonSentence(*comparison, units()) : qtText(comparison.error().sentence);
     }
     m_built->setText(built);
@@ -219,6 +235,7 @@ void GirdleStacks::takePlanOver() {
     if (const PlanOutcome* outcome = m_runner.outcome(); outcome != nullptr && outcome->plan) {
         // A copy: the first entry makes the facts, and with them the plan, anew.
         session().appendAllAndSay(takeOver(StackPlan(*outcome->plan), facts(), assessment()));
+        m_anew->setChecked(false); // what was just built stands, and stays
     }
 }
 

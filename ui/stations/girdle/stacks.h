@@ -13,7 +13,7 @@ class ChecksView;
 class EntryField;
 class PlaceHeading;
 
-/// The stacks: what the plan proposes, taken over in one action, or stacks built by hand by typing shim names; pins,
+/// The stacks: what the plan proposes for the places that are open, taken over in one action, or stacks built by hand by typing shim names; pins,
 /// the objective, and how far what was built is from the best.
 class GirdleStacks : public GirdlePage {
     Q_OBJECT
@@ -22,6 +22,11 @@ public:
     void refresh(Position selected) override;
     void focusField() override;
     bool type(const QString& text) override;
+    /// What the plan is for: the open places, or everything where the person asked for that.
+    [[nodiscard]] PlanScope scope() const;
+
+signals:
+    void scopeChosen();
 
 private:
     void build();
@@ -42,6 +47,7 @@ private:
     Label* m_unmet;
     Label* m_built;
     QPushButton* m_takeOver;
+    QPushButton* m_anew; ///< down: what stands is planned anew as well
     QComboBox* m_objective;
     PlaceHeading* m_heading;
     EntryField* m_field;

@@ -55,6 +55,8 @@ void GirdleStation::build() {
         }
     });
     connect(m_board, &GirdleBoard::chosen, this, &GirdleStation::choose);
+    connect(m_board, &GirdleBoard::typed, this, [this](const QString& text) { page()->type(text); });
+    connect(m_stacks, &GirdleStacks::scopeChosen, this, &GirdleStation::refresh);
     listenTo(m_gaps);
     listenTo(m_stacks);
     connect(&m_runner, &PlanRunner::planReady, this, &GirdleStation::refreshBoard);
@@ -115,9 +117,7 @@ QWidget* GirdleStation::buildBar() {
         row->addWidget(button);
         m_modes[i] = button;
     }
-    auto* caution = new Label(cautionText(GirdleStation::cautions()), bar);
-    caution->setForegroundRole(QPalette::PlaceholderText);
-    caution->setWordWrap(true);
+    auto* caution = new CautionLabel(GirdleStation::cautions(), bar);
     row->addSpacing(10);
     row->addWidget(caution, 1);
     row->addWidget(m_tools);
@@ -200,8 +200,9 @@ void GirdleStation::focusMode() {
 }
 
 void GirdleStation::refresh() {
-    m_runner.solve(planTaskFor(session().facts(), session().assessment(), session().units()));
+    m_runner.solve(planTaskFor(session().facts(), session().assessment(), session().units(), m_stacks->scope()));
     m_actions->setPosition(m_position);
+    markMode();
     if (m_mode == GirdleMode::shims) {
         kit()->refresh();
         return;
@@ -216,7 +217,8 @@ void GirdleStation::refresh() {
         return;
     }
     refreshDiagram();
-    m_survey->setText(surveySentence(session().assessment(), session().units()));
+    m_survey->setText(m_mode == GirdleMode::recheck ? ringLegend(session().facts(), session().units())
+                                                    : surveySentence(session().assessment(), session().units()));
     m_chart->setData(session().assessment(), session().units(), screenLook());
 }
 

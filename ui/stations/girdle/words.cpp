@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
+#include <session/filled.h>
 #include <stations/common/station_text.h>
 
 namespace caprail {
@@ -54,10 +55,10 @@ QString flushnessSentence(const Assessment& assessment, const Units& units) {
             parts << GirdleWordsText::tr(name).arg(signedHeight(*term, units));
         }
     };
-    add(flush.offset, "offset %1");
-    add(flush.pitch, "pitch %1");
-    add(flush.roll, "roll %1");
-    add(flush.twist, "twist %1");
+    add(flush.offset, QT_TRANSLATE_NOOP("GirdleWordsText", "offset %1"));
+    add(flush.pitch, QT_TRANSLATE_NOOP("GirdleWordsText", "pitch %1"));
+    add(flush.roll, QT_TRANSLATE_NOOP("GirdleWordsText", "roll %1"));
+    add(flush.twist, QT_TRANSLATE_NOOP("GirdleWordsText", "twist %1"));
     QString text = parts.join(QStringLiteral(" · "));
     const auto worst =
         std::ranges::max_element(flush.localError, {}, [](const auto& place) { return std::abs(place.second); });
@@ -69,6 +70,13 @@ QString flushnessSentence(const Assessment& assessment, const Units& units) {
         text += (text.isEmpty() ? QString() : QStringLiteral("\n")) + qtText(flush.sentence);
     }
     return text;
+}
+
+QString ringLegend(const Facts& facts, const Units& units) {
+    const Band band = residualBand(facts).band;
+    return filled(GirdleWordsText::tr("Rings: the residual of the stack. Thin: in its band, %1 to %2 · red disc: proud of it "
+                                      "· blue ring: loose"),
+                  qtText(formatSigned(band.lo(), units)), qtText(formatSigned(band.hi(), units)));
 }
 
 QString signedShort(Length length, const Units& units) {
@@ -91,13 +99,24 @@ QString planSentence(const PlanOutcome& outcome, const Units& units) {
         return outcome.problem;
     }
     const StackPlan& plan = *outcome.plan;
+    if (outcome.task.isClosed) {
+        return GirdleWordsText::tr("This build is closed: the drawing shows the stacks that are in the engine.");
+    }
+    if (!plan.stacks.empty() && outcome.task.stays.size() == plan.stacks.size()) {
+        return GirdleWordsText::tr("Every stack stands and stays: there is nothing to plan.");
+    }
     if (plan.stacks.empty()) {
         return GirdleWordsText::tr("Nothing to plan yet: the plan begins with the first accepted gap.");
     }
     if (outcome.task.request.shims.empty()) {
         return GirdleWordsText::tr("The kit is empty: add its shims first (Alt+2).");
     }
-    QString text = plan.proven ? GirdleWordsText::tr("Proven best: ") : GirdleWordsText::tr("Best found so far: ");
+    QString text;
+    if (const std::size_t stays = outcome.task.stays.size(); stays > 0) {
+        text = filled(GirdleWordsText::tr("%1 stacks stand and stay; the plan is for the other %2. "), stays,
+                      plan.stacks.size() - stays);
+    }
+    text += plan.proven ? GirdleWordsText::tr("Proven best: ") : GirdleWordsText::tr("Best found so far: ");
     text += GirdleWordsText::tr("%1 of %2 in band, %3 shims, largest residual %4")
                 .arg(plan.inBand)
                 .arg(plan.stacks.size())
@@ -119,7 +138,7 @@ QString planSentence(const PlanOutcome& outcome, const Units& units) {
     if (!outcome.task.band.isSet) {
         text += QLatin1Char(' ') + usualBandSentence(outcome.task.band, units);
     }
-    return outcome.task.doubt.empty() ? text : text + QLatin1Char(' ') + qtText(outcome.task.doubt);
+    return outcome.doubt.empty() ? text : text + QLatin1Char(' ') + qtText(outcome.doubt);
 }
 
 QString unmetSentence(const PlanOutcome& outcome, const Units& units) {

@@ -8,6 +8,8 @@ namespace caprail {
 
 /// The survey in two lines: places read, spread, repeatability.
 QString surveySentence(const Assessment& assessment, const Units& units);
+/// What the rings about the places mean at the rechecks.
+QString ringLegend(const Facts& facts, const Units& units);
 /// Offset, pitch, roll and twist, each with its sign and what it means, and the largest local error.
 QString flushnessSentence(const Assessment& assessment, const Units& units);
 /// A residual as short as it is written beside a stud, with its sign: "+0.3", "−0.5", "0".

@@ -61,7 +61,7 @@ HistoryLedger::HistoryLedger(RecordSession& session, QWidget* parent)
 
     auto* strike = new QPushButton(tr("Stri&ke…"), this);
     auto* csv = new QPushButton(tr("E&xport…"), this);
-    setTip(strike, tr("Withdraw the selected entry, with a reason (Delete)"));
+    setTip(strike, tr("Withdraw the selected entries, with one reason (Delete)"));
     setTip(csv, tr("What is shown, as a table for a spreadsheet"));
     auto* bar = new QHBoxLayout;
     bar->addWidget(m_search, 1);
@@ -83,9 +83,7 @@ HistoryLedger::HistoryLedger(RecordSession& session, QWidget* parent)
         connect(box, &QComboBox::activated, this, &HistoryLedger::filterAnew);
     }
     connect(strike, &QPushButton::clicked, this, [this] {
-        if (m_table->selectedEntry() != 0) {
-            EntriesTable::askAndStrike(m_session, m_table->selectedEntry(), this);
-        }
+        EntriesTable::askAndStrike(m_session, m_table->selectedEntries(), this);
     });
     connect(csv, &QPushButton::clicked, this, &HistoryLedger::exportCsv);
 }

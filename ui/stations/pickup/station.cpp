@@ -61,9 +61,7 @@ void PickupStation::build() {
     large.setPointSizeF(large.pointSizeF() * 2.6);
     m_clearance->setFont(large);
     m_clearance->setAccessibleName(tr("Clearance under the pickup"));
-    auto* caution = new Label(cautionText(PickupStation::cautions()), this);
-    caution->setWordWrap(true);
-    caution->setForegroundRole(QPalette::PlaceholderText);
+    auto* caution = new CautionLabel(PickupStation::cautions(), this);
     m_entries->setColumnHidden(EntriesModel::time, true);
     m_entries->setColumnHidden(EntriesModel::person, true);
     m_entries->setFilter([](const Entry& entry) {

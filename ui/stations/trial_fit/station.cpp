@@ -104,9 +104,7 @@ void TrialFitStation::build() {
     m_entry->addWidget(open);
     m_entry->addWidget(m_holding);
     m_entry->setMinimumHeight(210);
-    auto* caution = new Label(cautionText(TrialFitStation::cautions()), this);
-    caution->setWordWrap(true);
-    caution->setForegroundRole(QPalette::PlaceholderText);
+    auto* caution = new CautionLabel(TrialFitStation::cautions(), this);
 
     auto* left = new QVBoxLayout;
     left->addWidget(m_way);

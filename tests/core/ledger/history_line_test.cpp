@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+/// An entry in one line, as it is said at the bench: every kind has its sentence, and nothing that was written is left out.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+#include <ledger/history_line.h>
+#include <ledger/kinds.h>
+
+namespace caprail {
+namespace {
+
+using testing::HasSubstr;
+using testing::Not;
+using testing::StartsWith;
+
+/// Puts a text of its own into every member of an entry that takes one, and notes it.
+class Filler {
+public:
+    std::vector<std::string> written;
+
+    void fill(std::string& text) { text = next(); }
+    void fill(NameList& list) { list.names = {next()}; }
+    template <class Q> void fill(Entered<Q>& entered) { entered.typed = next(); }
+    template <class T> void fill(Rare<T>& rare) {
+        rare = T{};
+        fill(*rare);
+    }
+    template <class T> void fill(std::optional<T>& optional) { optional = T{}; }
+    template <class Other> void fill(Other&) {}
+
+private:
+    std::string next() { return written.emplace_back("Wort" + std::to_string(written.size() + 1) + "."); }
+};
+
+template <class S> std::pair<Body, std::vector<std::string>> filled() {
+    S entry;
+    Filler filler;
+    std::apply([&](const auto&... fields) { (filler.fill(entry.*(fields.member)), ...); }, S::fields());
+    return {Body(std::move(entry)), filler.written};
+}
+
+template <std::size_t... i> auto everyKind(std::index_sequence<i...>) {
+    return std::vector{filled<std::variant_alternative_t<i, Body>>()...};
+}
+
+TEST(HistoryLine, has_a_sentence_for_every_kind_and_leaves_no_text_out) {
+    const auto all = everyKind(std::make_index_sequence<std::variant_size_v<Body>>());
+    EXPECT_EQ(all.size(), allKinds().size());
+    for (const auto& [body, written] : all) {
+        const std::string line = historyLine(body, {});
+        const KindInfo& info = kindOf(body);
+        EXPECT_THAT(line, Not(StartsWith(std::string(info.title) + ": " + info.columns.front().name))) << "a list of fields";
+        EXPECT_THAT(line, Not(HasSubstr("_"))) << info.kind;
+        EXPECT_THAT(line, Not(testing::ContainsRegex("%[1-9]"))) << "a place in the sentence was not filled: " << info.kind;
+        for (const std::string& text : written) {
+            EXPECT_THAT(line, HasSubstr(text)) << info.kind << ": " << line;
+        }
+    }
+}
+
+TEST(HistoryLine, says_it_as_it_is_said_at_the_bench) {
+    const auto line = [](Body body) { return historyLine(body, {}); };
+    const FastenerId main3R{FastenerKind::mainCap, 3, Side::right, Ring::inner};
+    LayoutSet layout;
+    layout.tiedLast = 4;
+    EXPECT_THAT(line(layout), StartsWith("Girdle now ties caps 1 to 4"));
+    EXPECT_EQ(line(GapReading{{3, Side::right}, 1, {thou(57.5), "57.5 thou"}, "FEELER-1"}),
+              "Gap at cap 3 right, pass 1: 0.0575 in (typed “57.5 thou”) · with FEELER-1");
+    EXPECT_EQ(line(GapReading{{3, Side::right}, 1, {thou(57.5), "0.0575 in"}, ""}), "Gap at cap 3 right, pass 1: 0.0575 in");
+    EXPECT_EQ(line(StackMoved{{1, Side::left}, StackMove::takenOff}), "Stack at cap 1 left taken off");
+    EXPECT_EQ(line(StackBuilt{{1, Side::left}, {{"S014", "S022"}}}), "Stack built at cap 1 left: S014 + S022");
+    EXPECT_EQ(line(StackBuilt{{1, Side::left}, {}}), "Stack built at cap 1 left: no shim");
+    EXPECT_EQ(line(RecheckMade{{3, Side::right}, Feel::loose, ""}), "Recheck at cap 3 right: it is loose");
+    EXPECT_EQ(line(TrialFitResult{TrialItem::dipstick, 0, TrialResult::measured, Entered<Length>{thou(80), ""}, ""}),
+              "Dipstick clear: 0.0800 in");
+    EXPECT_EQ(line(TrialFitResult{TrialItem::dipstick, 0, TrialResult::pass, {}, ""}), "Dipstick clear: passed");
+    EXPECT_EQ(line(TrialFitResult{TrialItem::counterweights, 3, TrialResult::fail, {}, "touches the nut"}),
+              "Not so: Counterweights clear at throw 3 · touches the nut");
+    EXPECT_EQ(line(RoundOutcome{2, main3R, Outcome::held, {}, {}, "W1"}), "Main 3 right held in round 2 · with W1");
+    EXPECT_EQ(line(RoundOutcome{2, main3R, Outcome::moved, Entered<Angle>{degrees(8), ""}, {}, ""}),
+              "Main 3 right moved 8.0° in round 2");
+    EXPECT_EQ(line(FastenerTightened{main3R, Entered<Torque>{poundFeet(70), ""}, {}, {}, ""}),
+              "Main 3 right tightened to 70.0 lbf·ft");
+    EXPECT_EQ(line(Struck{352, "left and right mixed up"}), "Entry 352 struck: left and right mixed up");
+    const Units metric{LengthUnit::millimetre, TorqueUnit::newtonMetre, ','};
+    EXPECT_THAT(historyLine(GapReading{{3, Side::right}, 1, {thou(57.5), ""}, ""}, metric), HasSubstr("1,4605 mm"));
+}
+
+} // namespace
+} // namespace caprail
