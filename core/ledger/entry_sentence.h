@@ -63,6 +63,11 @@ public:
     Parts operator()(const BuildBegun&) const;
     Parts operator()(const Struck&) const;
     Parts operator()(const Salvaged&) const;
+    Parts operator()(const PartEntered&) const;
+    Parts operator()(const ZeroChecked&) const;
+    Parts operator()(const ValueConfirmed&) const;
+    Parts operator()(const BroughtIn&) const;
+    Parts operator()(const SealSigned&) const;
 
 private:
     [[nodiscard]] std::string text(Length) const;
