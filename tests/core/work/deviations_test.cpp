@@ -140,7 +140,7 @@ TEST(Deviations, a_fastener_that_moved_in_a_round_is_told) {
     bench.make(RoundBegun{2, "W1"});
     bench.outcome(bench.facts.layout->mainFasteners().front(), Outcome::moved, 3);
     ASSERT_EQ(sentences(bench).size(), 1U);
-    EXPECT_THAT(sentences(bench).front(), HasSubstr("moved 3.0° in verify round 2"));
+    EXPECT_THAT(sentences(bench).front(), HasSubstr("In verify round 2, main 1 left moved 3.0°"));
 }
 
 TEST(Deviations, another_specification_after_the_tightening_is_told_from_what_to_what) {
