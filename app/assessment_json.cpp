@@ -267,6 +267,7 @@ QJsonObject assessmentJson(const Ledger& ledger, const Facts& facts, const Asses
             {"positions", positionsJson(a)},
             {"fastener_groups", groupsJson(facts)},
             {"weakly_measured", qint64(a.weaklyMeasured)},
+            {"passed_by_eye", qint64(a.passedByEye)},
             {"deviations", deviationsJson(ledger, facts, a)},
             {"values", valuesJson(facts)},
             {"sittings", sittingsJson(ledger, facts)},
@@ -291,8 +292,8 @@ QString assessmentText(const Ledger& ledger, const Facts& facts, const Assessmen
         text += "Survey: " + QString::number(a.survey.accepted) + " of " + QString::number(a.survey.positions) +
                 " gaps accepted, spread " + q(format(*a.survey.spread, units)) + "\n";
     }
-    if (a.weaklyMeasured > 0) {
-        text += q(weaklyMeasuredSentence(a.weaklyMeasured)) + "\n";
+    for (const std::string& sentence : besideAllVerdicts(a)) {
+        text += q(sentence) + "\n";
     }
     const auto deviations = deviationsOf(ledger, facts, units);
     text += line(deviationsLine(deviations)) + "\n";

@@ -140,8 +140,8 @@ void standingSection(const Writing& w) {
     } else {
         w.flow.stateLine(CheckState::tooCloseToCall, text(unconfirmed));
     }
-    if (w.assessment().weaklyMeasured > 0) {
-        w.flow.stateLine(CheckState::tooCloseToCall, text(weaklyMeasuredSentence(w.assessment().weaklyMeasured)));
+    for (const std::string& sentence : besideAllVerdicts(w.assessment())) {
+        w.flow.stateLine(CheckState::tooCloseToCall, text(sentence));
     }
 }
 

@@ -3,7 +3,6 @@
 #include <sheet/sheet_text.h>
 
 #include <algorithm>
-#include <assessment/beside_verdict.h>
 #include <assessment/review.h>
 #include <ledger/remarks.h>
 #include <session/filled.h>
