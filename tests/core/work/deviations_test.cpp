@@ -155,6 +155,19 @@ TEST(Deviations, another_specification_after_the_tightening_is_told_from_what_to
     EXPECT_THAT(sentences(bench).front(), HasSubstr("the maker's new sheet"));
 }
 
+TEST(Deviations, a_narrower_group_that_asks_for_less_at_a_tightened_place_is_told) {
+    WorkBench bench;
+    bench.tightenAll();
+    FastenerGroupSet group = drafts::group(FastenerKind::mainCap, 2, "7/16-20", 50);
+    group.name = "rear cap";
+    group.places = NameList{{"main-3L", "main-3R"}};
+    EXPECT_THAT(bench.refusal(group), HasSubstr("a reason is required"));
+    group.why = "bolts there";
+    bench.make(group);
+    ASSERT_EQ(sentences(bench).size(), 1U);
+    EXPECT_THAT(sentences(bench).front(), HasSubstr("from 70.0 lbf·ft to 50.0 lbf·ft"));
+}
+
 TEST(Deviations, of_an_earlier_build_stay_with_that_build) {
     WorkBench bench;
     bench.readyToClose();
