@@ -164,14 +164,14 @@ QJsonArray groupsJson(const Facts& facts) {
     return groups;
 }
 
-QJsonArray deviationsJson(const Ledger& ledger, const Facts& facts) {
+QJsonArray deviationsJson(const Ledger& ledger, const Facts& facts, const Assessment& a) {
     QJsonArray list;
     for (const Deviation& deviation : deviationsOf(ledger, facts)) {
         list.append(QJsonObject{{"entry", qint64{deviation.entry}},
                                 {"time", q(format(deviation.time))},
                                 {"person", q(deviation.person)},
                                 {"sort", q(word(sortOf(deviation.what)))},
-                                {"what", q(describe(deviation.what, {}))}});
+                                {"what", q(sentenceOf(deviation, a))}});
     }
     return list;
 }
@@ -276,7 +276,7 @@ QJsonObject assessmentJson(const Ledger& ledger, const Facts& facts, const Asses
             {"fastener_groups", groupsJson(facts)},
             {"weakly_measured", qint64(a.weaklyMeasured)},
             {"passed_by_eye", qint64(a.passedByEye)},
-            {"deviations", deviationsJson(ledger, facts)},
+            {"deviations", deviationsJson(ledger, facts, a)},
             {"values", valuesJson(facts)},
             {"sittings", sittingsJson(ledger, facts)},
             {"parts", partsJson(facts)},
@@ -342,7 +342,7 @@ QString assessmentText(const Ledger& ledger, const Facts& facts, const Assessmen
     text += line(deviationsLine(deviations)) + "\n";
     for (const Deviation& deviation : deviations) {
         text += "    Entry " + QString::number(deviation.entry) + ", " + line(deviation.person) + ": " +
-                line(describe(deviation.what, units)) + "\n";
+                line(sentenceOf(deviation, a, units)) + "\n";
     }
     if (const auto sittings = sittingsOf(ledger, facts.buildEntry); !sittings.empty()) {
         text += "Work: " + line(describeWork(sittings)) + "\n";

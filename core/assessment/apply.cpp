@@ -86,9 +86,6 @@ public:
         const auto known = m_facts.groups.find(keyOf(e));
         if (known != m_facts.groups.end() && !asksForTheSame(known->second.what, e)) {
             valueChanged(codeOf(keyOf(e)));
-            if (m_judgedBefore != 0) {
-                deviates(GroupChanged{known->second.what, e, m_judgedBefore});
-            }
         }
         m_facts.groups.insert_or_assign(keyOf(e), seen(e));
         bool isOther = false;
@@ -96,6 +93,9 @@ public:
             const auto* is = m_facts.groupOf(f);
             if (was && (is == nullptr || !asksForTheSame(*was, is->what))) {
                 changed(Topic::groupValue, f, GroupSetAnew{e.group});
+                if (!isOther && m_judgedBefore != 0) {
+                    deviates(GroupChanged{*was, e, m_judgedBefore});
+                }
                 isOther = true;
             }
         }

@@ -181,11 +181,11 @@ struct DeviationWords {
                because(d.why) + ".";
     }
     std::string operator()(const FastenerLetOff& d) const {
-        return Core::say("%1 was loosened after entry %2 rested on it", describe(d.fastener), d.after) + because(d.why) + ".";
+        return Core::say("Loosened after entry %1 rested on it: %2", d.after, describe(d.fastener)) + because(d.why) + ".";
     }
     std::string operator()(const FoundMoved& d) const {
-        return d.angle ? Core::say("%1 moved %2 in verify round %3.", describe(d.fastener), format(*d.angle, units), d.round)
-                       : Core::say("%1 moved in verify round %2.", describe(d.fastener), d.round);
+        return d.angle ? Core::say("In verify round %1, %2 moved %3.", d.round, describe(d.fastener), format(*d.angle, units))
+                       : Core::say("In verify round %1, %2 moved.", d.round, describe(d.fastener));
     }
     std::string operator()(const CameFromOutside& d) const {
         const std::string from = d.fileName.empty() ? Core::say("a text") : "“" + visibly(d.fileName) + "”";

@@ -123,17 +123,19 @@ public:
         }
         return newest;
     }
-    /// What was tightened by it, where something else is asked now.
+    /// What was tightened, where something else is asked of it with this group than without: a narrower group that takes
+    /// a place over changes what is asked there as well.
     std::int64_t operator()(const FastenerGroupSet& e) const {
-        const auto before = m_facts.groups.find(keyOf(e));
-        if (before == m_facts.groups.end() || asksForTheSame(before->second.what, e)) {
-            return 0;
-        }
+        Facts then;
+        then.layout = m_facts.layout;
+        then.groups = m_facts.groups;
+        then.groups.insert_or_assign(keyOf(e), Seen<FastenerGroupSet>{m_facts.lastEntry + 1, {}, {}, e});
         std::int64_t newest = 0;
-        for (const FastenerId f : membersOf(m_facts, keyOf(e))) {
-            const auto fact = m_facts.fasteners.find(f);
-            if (fact != m_facts.fasteners.end() && fact->second.tightened) {
-                newest = std::max(newest, fact->second.tightened->entry);
+        for (const auto& [f, fact] : m_facts.fasteners) {
+            const auto* was = f.kind == e.group && fact.tightened ? m_facts.groupOf(f) : nullptr;
+            const auto* is = was == nullptr ? nullptr : then.groupOf(f);
+            if (was != nullptr && (is == nullptr || !asksForTheSame(was->what, is->what))) {
+                newest = std::max(newest, fact.tightened->entry);
             }
         }
         return newest;

@@ -85,7 +85,7 @@ bool isUpperLimitOnly(Band band) {
 
 std::string describeLimits(Band band, const Units& units) {
     return isUpperLimitOnly(band) ? Core::say("at most %1", format(band.hi(), units))
-                                  : Core::say("band %1", format(band, units));
+                                  : Core::say("limits %1", format(band, units));
 }
 
 } // namespace caprail

@@ -172,6 +172,14 @@ std::vector<Deviation> deviationsOf(const Ledger& ledger, const Facts& facts, co
     return list;
 }
 
+std::string sentenceOf(Deviation deviation, const Assessment& assessment, const Units& units) {
+    if (auto* again = std::get_if<AcceptedAgain>(&deviation.what)) {
+        const Check* check = assessment.find(again->check);
+        again->check = check == nullptr ? again->check : check->title;
+    }
+    return describe(deviation.what, units);
+}
+
 std::string deviationsLine(const std::vector<Deviation>& deviations) {
     if (deviations.empty()) {
         return Core::say("Nothing was changed after something had been judged by it.");

@@ -2,7 +2,7 @@
 #pragma once
 /// What was changed after something had been judged by it, as the customer reads it: what the facts hold, and what was
 /// struck, of which they know nothing.
-#include <assessment/facts.h>
+#include <assessment/assessment.h>
 
 namespace caprail {
 
@@ -28,6 +28,9 @@ DeviationSort sortOf(const DeviationKind&);
 /// itself no outcome: such a slip of a band or a rule is not listed. `facts` is `fold(ledger)`; `units` are those in which
 /// a struck entry is quoted.
 std::vector<Deviation> deviationsOf(const Ledger& ledger, const Facts& facts, const Units& units = {});
+
+/// What a list says of it: with the title of a check in place of its code.
+std::string sentenceOf(Deviation, const Assessment&, const Units& units = {});
 
 /// "Changed after it was judged: limits or rules 1, part or washer 2." or that nothing was.
 std::string deviationsLine(const std::vector<Deviation>&);

@@ -234,6 +234,57 @@ TEST_F(Cli, import_refuses_to_overwrite_and_leaves_nothing_behind_when_refused) 
     EXPECT_FALSE(QFile::exists(at("new.caprail")));
 }
 
+TEST_F(Cli, import_of_a_text_without_seals_says_so_and_so_do_show_and_check) {
+    const QString text = write("bare.jsonl", R"({"kind":"person_added","person":"Ann","time":"2026-05-04T09:30:00Z","name":"Ann","role":""}
+{"kind":"note_added","person":"Ann","time":"2026-05-04T09:31:00Z","place":"","text":"x"}
+)");
+    const Answer made = caprail({"import", text, at("new.caprail")});
+    EXPECT_EQ(made.exitCode, 0) << made.err;
+    EXPECT_THAT(made.out, HasSubstr("2 of them came without seals"));
+    const Answer shown = caprail({"show", at("new.caprail")});
+    EXPECT_THAT(shown.out, HasSubstr("Entries 2 to 3 came in from a text without seals (“bare.jsonl”)"));
+    EXPECT_THAT(shown.out, HasSubstr("from outside: 1"));
+    const Answer struck = caprail({"append", at("new.caprail"), "-"},
+                                  R"({"kind":"struck","person":"Ann","entry":1,"why":"hide it"})");
+    EXPECT_NE(struck.exitCode, 0);
+    EXPECT_THAT(struck.err, HasSubstr("that stays"));
+}
+
+TEST_F(Cli, append_refuses_a_time_of_its_own_and_a_change_without_a_reason) {
+    const QString record = copyOf("mid-survey");
+    const Answer timed = caprail({"append", record, "-"},
+                                 R"({"kind":"note_added","person":"Mira Solheim","text":"x","time":"2020-01-01T00:00:00Z"})");
+    EXPECT_NE(timed.exitCode, 0);
+    EXPECT_THAT(timed.err, HasSubstr("time"));
+    const Answer silent = caprail({"append", record, "-"},
+                                  R"({"kind":"band_set","person":"Mira Solheim","band":"residual","lo_typed":"-0.1 in","hi_typed":"0.1 in","source":"me"})");
+    EXPECT_NE(silent.exitCode, 0);
+    EXPECT_THAT(silent.err, HasSubstr("a reason is required"));
+    const Answer said = caprail({"append", record, "-"},
+                                R"({"kind":"band_set","person":"Mira Solheim","band":"residual","lo_typed":"-0.1 in","hi_typed":"0.1 in","source":"me","why":"asked for"})");
+    EXPECT_EQ(said.exitCode, 0) << said.err;
+    const QJsonArray deviations = caprail({"show", record, "--json"}).json()["deviations"].toArray();
+    ASSERT_EQ(deviations.size(), 2) << "the sample struck a reading";
+    EXPECT_EQ(deviations[1].toObject()["sort"], "limits or rules");
+    EXPECT_THAT(deviations[1].toObject()["what"].toString().toStdString(), HasSubstr("asked for"));
+}
+
+TEST_F(Cli, show_tells_values_parts_sittings_and_zero_checks) {
+    const QJsonObject json = caprail({"show", copyOf("closed"), "--json"}).json();
+    QJsonObject residual;
+    for (const QJsonValue& value : json["values"].toArray()) {
+        residual = value.toObject()["value"] == "band:residual" ? value.toObject() : residual;
+    }
+    EXPECT_EQ(residual["confirmed"], true);
+    EXPECT_EQ(residual["source"], "shim kit maker's sheet");
+    EXPECT_EQ(json["parts"].toArray()[2].toObject()["lot"], "7731");
+    EXPECT_EQ(json["parts"].toArray()[2].toObject()["is_new"], true);
+    EXPECT_EQ(json["sittings"].toArray().size(), 1);
+    EXPECT_GT(json["sittings"].toArray()[0].toObject()["minutes"].toInt(), 60);
+    EXPECT_EQ(json["zero_checks"].toArray()[0].toObject()["days_used_without_zero_check"], 1);
+    EXPECT_THAT(caprail({"show", copyOf("closed")}).out, HasSubstr("were confirmed by nobody"));
+}
+
 TEST_F(Cli, a_read_only_file_is_shown_but_not_appended_to) {
     const QString record = copyOf("mid-survey");
     QFile::setPermissions(record, QFile::ReadOwner);

@@ -75,6 +75,9 @@ TEST_F(ShopCli, lists_the_records_of_a_folder_for_people_and_for_programs) {
     const Answer found = caprail({"shop", folder, "--search", "halloran hill"});
     EXPECT_THAT(found.out, HasSubstr("closed.caprail"));
     EXPECT_EQ(found.out.find("mid-survey"), std::string::npos);
+    const Answer lot = caprail({"shop", folder, "--search", "lot 7731"});
+    EXPECT_THAT(lot.out, HasSubstr("closed.caprail")) << "which engines have this lot";
+    EXPECT_EQ(lot.out.find("mid-survey"), std::string::npos);
 }
 
 TEST_F(ShopCli, says_why_a_folder_cannot_be_listed) {

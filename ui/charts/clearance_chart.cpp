@@ -112,8 +112,8 @@ private:
             reach(target);
             lineBetween(m_plot, {from, target}, {to, target}, QPen(m_look.good, 1, Qt::DashDotLine));
         }
-        const QString label = kind == JournalKind::main ? ClearanceChartText::tr("mains, band\n%1")
-                                                        : ClearanceChartText::tr("rods, band\n%1");
+        const QString label = kind == JournalKind::main ? ClearanceChartText::tr("mains, limits\n%1")
+                                                        : ClearanceChartText::tr("rods, limits\n%1");
         // On top of the chart, where no bearing's bars run through it; the mains' from the left, the rods' from the
         // right, so that a few bearings' label does not run over the edge.
         const bool isMain = kind == JournalKind::main;

@@ -18,6 +18,13 @@ QString boresText(const ClearanceResult& r, const Units& units) {
     return bare(r.boreSmallest, units) + QStringLiteral(" – ") + bare(r.boreLargest, units);
 }
 
+QString rangeText(const ClearanceResult& r, const Units& units) {
+    if (!r.smallest || r.smallest == r.largest) {
+        return bareFine(r.smallest, units);
+    }
+    return bareFine(r.smallest, units) + QStringLiteral(" – ") + bareFine(r.largest, units);
+}
+
 /// Taper or out-of-round with its own verdict.
 SheetCell formCell(const Writing& w, const std::string& checkCode, Length value) {
     const QString figure = bareFine(value, w.units());
@@ -46,7 +53,7 @@ SheetTable tableFor(const Writing& w, JournalKind kind, const std::vector<Journa
         table.rows.push_back(
             {strongCell(capitalised(text(describe(j)))), bare(r.journalMean, units), boresText(r, units),
              bareFine(r.clearance, units),
-             strongCell(r.smallest ? bareFine(r.smallest, units) + QStringLiteral(" – ") + bareFine(r.largest, units) : none()),
+             strongCell(rangeText(r, units)),
              r.smallest ? bareU(r.uncertainty(), units) : none(), hasShape ? formCell(w, "taper:" + code(j), r.taper) : SheetCell(none()),
              hasShape ? formCell(w, "out-of-round:" + code(j), r.outOfRound) : SheetCell(none()),
              quietCell(shells == w.facts().shellsFitted.end()
@@ -110,7 +117,7 @@ void bearingsSection(const Writing& w) {
         const BandFact* band = w.facts().bandNamed(part.band);
         w.flow.introduction(band == nullptr
                                 ? Sheet::tr("Measured, but no limits are set: nothing was judged.")
-                                : Sheet::tr("Limits of the vertical clearance: %1").arg(bandText(*band, w.units())));
+                                : Sheet::tr("Limits of the vertical clearance: %1").arg(bandText(w, part.band)));
         w.flow.table(tableFor(w, part.kind, part.journals));
         reasons(w, part.check);
     }
@@ -146,7 +153,7 @@ void fitsSection(const Writing& w) {
             }
         }
         table.rows.push_back({strongCell(text(check.title)), readingsText(readings, w.units()), text(check.sentence),
-                              quietCell(band == nullptr ? none() : text(band->source)), verdictCell(w, check.code)});
+                              quietCell(band == nullptr ? none() : sourceText(w, "band:" + place->first, band->source)), verdictCell(w, check.code)});
     }
     if (!table.rows.empty()) {
         w.flow.heading(Sheet::tr("Other clearances"));

@@ -16,7 +16,7 @@ void changesSection(const Writing& w) {
                      {}};
     for (const Deviation& deviation : deviationsOf(w.source.ledger, w.facts(), w.units())) {
         table.rows.push_back({QString::number(deviation.entry), strongCell(wordText(sortOf(deviation.what))),
-                              text(describe(deviation.what, w.units())), quietCell(w.byAndWhen(deviation))});
+                              text(sentenceOf(deviation, w.assessment(), w.units())), quietCell(w.byAndWhen(deviation))});
     }
     if (table.rows.empty()) {
         return;
@@ -27,21 +27,18 @@ void changesSection(const Writing& w) {
 }
 
 void valuesSection(const Writing& w) {
-    SheetTable table{{{Sheet::tr("Value")}, {Sheet::tr("Figure")}, {Sheet::tr("Where it comes from")}}, {}};
+    std::vector<LabelledValue> list;
     for (const ValueStanding& value : valuesOf(w.facts(), w.units())) {
         if (!value.isConfirmed) {
-            table.rows.push_back({strongCell(capitalised(text(value.title))), text(value.figure),
-                                  quietCell(value.source.empty() ? Sheet::tr("the program's own default") : text(value.source))});
+            list.push_back({capitalised(text(value.title)), text(value.figure)});
         }
     }
-    if (table.rows.empty()) {
+    if (list.empty()) {
         return;
     }
     w.flow.heading(Sheet::tr("Values that nobody confirmed"));
-    if (const auto source = takeCommon(table, 2)) {
-        w.flow.introduction(Sheet::tr("All of them: %1").arg(*source));
-    }
-    w.flow.table(table);
+    w.flow.introduction(Sheet::tr("Common practice, without a source: the part makers' own figures come first."));
+    w.flow.values(list, 4);
 }
 
 } // namespace caprail::sheet

@@ -51,7 +51,9 @@ void diagramSection(const Writing& w) {
     const auto positions = content.layout.positions();
     std::ranges::transform(positions, std::back_inserter(content.marks), [&](Position p) { return markFor(w, p); });
     w.flow.heading(Sheet::tr("Gap and stack at each position"));
-    w.flow.figure(mm(88), [content, look = w.flow.type().look](QPainter& painter, const QRectF& area) {
+    // As large as the page has room for under the figures, within what can be read.
+    const qreal room = w.flow.room() - mm(12); // the remark
+    w.flow.figure(room < mm(60) ? mm(88) : std::min(mm(88), room), [content, look = w.flow.type().look](QPainter& painter, const QRectF& area) {
         drawPlan(painter, area, content, {}, look);
     });
     w.flow.remark(

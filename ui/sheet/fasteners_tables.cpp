@@ -101,14 +101,16 @@ struct AlikeRow {
             last = last ? std::max(*last, *time) : *time;
         }
     }
-    [[nodiscard]] QString name() const {
-        return fasteners.size() == 1 ? capitalised(text(describe(fasteners.front())))
-                                     : Sheet::tr("%1 (%2)").arg(capitalised(text(describePlaces(fasteners)))).arg(fasteners.size());
+    /// "Main 2 right"; of most of them "All others (9)", or all.
+    [[nodiscard]] QString name(std::size_t all) const {
+        const std::size_t count = fasteners.size();
+        return count == 1          ? capitalised(text(describe(fasteners.front())))
+               : count == all      ? Sheet::tr("All (%1)").arg(count)
+               : 2 * count > all   ? Sheet::tr("All others (%1)").arg(count)
+                                   : Sheet::tr("%1 (%2)").arg(capitalised(text(describePlaces(fasteners)))).arg(count);
     }
     [[nodiscard]] QString when(const Writing& w) const {
-        return !first           ? none()
-               : *first == *last ? w.time(*first)
-                                 : w.time(*first) + QStringLiteral(" – ") + w.time(*last);
+        return first ? w.fromTo(*first, *last) : none();
     }
 };
 
@@ -166,9 +168,11 @@ SheetTable alikeTable(const Writing& w, const std::vector<FastenerId>& fasteners
         }
         at->take(fastener, tightenedAt(w.facts(), fastener));
     }
+    // What is said of most comes last: the exceptions are read first.
+    std::ranges::stable_sort(rows, {}, [&](const AlikeRow& one) { return 2 * one.fasteners.size() > fasteners.size(); });
     SheetTable table{columnsOf(w, shown), {}};
     for (const AlikeRow& one : rows) {
-        std::vector<SheetCell> row{strongCell(one.name())};
+        std::vector<SheetCell> row{strongCell(one.name(fasteners.size()))};
         row.insert(row.end(), one.cells.begin(), one.cells.end());
         if (shown.withTightening) { // behind value, wrench and person
             row.insert(row.begin() + 4, quietCell(one.when(w)));

@@ -32,8 +32,8 @@ QString triedText(const Writing& w, const std::vector<ZeroStanding>& standings, 
         return none();
     }
     const std::size_t tried = at->used.size() - at->untried();
-    QString words = tried == 0 ? Sheet::tr("on none of %n days of use", "", static_cast<int>(at->used.size()))
-                               : Sheet::tr("on %1 of %2 days of use").arg(tried).arg(at->used.size());
+    QString words = tried == 0 ? Sheet::tr("no; days used: %1").arg(at->used.size())
+                               : Sheet::tr("yes; days: %1 of %2").arg(tried).arg(at->used.size());
     if (const auto checks = w.facts().zeroChecks.find(name); checks != w.facts().zeroChecks.end()) {
         words += QLatin1Char('\n') + Sheet::tr("last off by %1").arg(text(formatFineSigned(errorOf(checks->second.back().what), w.units())));
     }

@@ -124,8 +124,8 @@ void pickupSection(const Writing& w) {
              mean == result.means.end() ? none() : bare(mean->second, units)});
     }
     w.flow.heading(Sheet::tr("Clearance under the pickup"));
-    if (const BandFact* band = w.facts().bandNamed(bands::pickupClearance)) {
-        w.flow.introduction(Sheet::tr("Limits: %1").arg(bandText(*band, units)));
+    if (w.facts().bandNamed(bands::pickupClearance) != nullptr) {
+        w.flow.introduction(Sheet::tr("Limits: %1").arg(bandText(w, bands::pickupClearance)));
     }
     w.flow.table(table);
     if (const Check* check = w.assessment().find("pickup"); check != nullptr) {

@@ -78,8 +78,8 @@ struct KeyFigure {
         const QString limits = !band || !isOneBand ? none()
                                : isUpperOnly       ? Sheet::tr("at most %1").arg(text(format(band->hi(), units)))
                                                    : text(format(*band, units));
-        SheetCell verdict = worst == CheckState::good ? verdictCell(worst) : stateCell(worst);
-        verdict.text += QStringLiteral(", ") + Sheet::tr("%1 of %2").arg(good).arg(places);
+        SheetCell verdict = worst == CheckState::good && band ? verdictCell(worst) : stateCell(worst);
+        verdict.text = Sheet::tr("%1 (%2 of %3)").arg(verdict.text.isEmpty() ? stateWord(worst) : verdict.text).arg(good).arg(places);
         return {strongCell(what), found, limits, verdict};
     }
 };
@@ -91,7 +91,7 @@ QString figureName(const Check& check) {
     case CheckKind::rodClearance:
         return Sheet::tr("Rod bearing clearance");
     case CheckKind::stack:
-        return Sheet::tr("Girdle off its caps (residual)");
+        return Sheet::tr("Gap left under the girdle (residual)");
     case CheckKind::flushness:
         return Sheet::tr("Twist of the girdle");
     case CheckKind::pickup:
@@ -114,6 +114,7 @@ QString figureName(const Check& check) {
 } // namespace
 
 void verdictSection(const Writing& w) {
+    w.flow.space(points(5));
     if (const auto& signedOff = w.facts().signedOff) {
         panel(w, CheckState::good, Sheet::tr("✓  Signed off"),
               Sheet::tr("Build %1 was closed and signed off by %2 on %3.")

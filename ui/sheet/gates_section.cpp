@@ -135,8 +135,11 @@ void gatesSection(const Writing& w) {
         }
         said.insert(gate.holding.begin(), gate.holding.end());
     }
-    w.flow.space(points(3));
-    w.flow.table(countsTable(w.assessment()));
+    const bool isAllGood = std::ranges::all_of(w.assessment().checks, [](const Check& check) { return check.isGood(); });
+    if (!isAllGood) { // a column of equal numbers says nothing
+        w.flow.space(points(3));
+        w.flow.table(countsTable(w.assessment()));
+    }
 }
 
 } // namespace caprail::sheet

@@ -21,7 +21,7 @@ QString labelled(const QString& words, const std::string& value) {
 QString newOrUsed(const PartEntered& part) {
     QString words = part.isNew ? (*part.isNew ? Sheet::tr("new") : Sheet::tr("used")) : QString();
     if (part.timesTightened && *part.timesTightened > 0) {
-        words += QLatin1Char('\n') + Sheet::tr("tightened %n times before", "", static_cast<int>(*part.timesTightened));
+        words += QLatin1Char('\n') + Sheet::tr("tightened before: %1×").arg(*part.timesTightened);
     }
     return words.isEmpty() ? Sheet::tr("not said") : words.trimmed();
 }

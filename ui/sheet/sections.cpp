@@ -2,6 +2,7 @@
 #include <sheet/sections.h>
 
 #include <assessment/beside_verdict.h>
+#include <assessment/unconfirmed.h>
 #include <cstdlib>
 #include <sheet/sheet_text.h>
 
@@ -18,6 +19,14 @@ QString Writing::time(UtcTime time) const {
 
 QString Writing::day(UtcTime time) const {
     return dayText(time, options.zone);
+}
+
+QString Writing::fromTo(UtcTime first, UtcTime last) const {
+    if (first == last) {
+        return time(first);
+    }
+    const QString end = time(last);
+    return time(first) + QStringLiteral(" – ") + (day(first) == day(last) ? end.right(5) : end);
 }
 
 QString zoneText(const Ledger& ledger, const QTimeZone& zone) {
@@ -49,7 +58,7 @@ SheetCell verdictCell(const Writing& w, const std::string& checkCode) {
     SheetCell cell = verdictCell(w.stateOf(checkCode));
     const std::string beside = check == nullptr ? std::string() : besideVerdict(*check, w.units());
     if (!beside.empty()) {
-        cell.text += QLatin1Char('\n') + text(beside);
+        cell.text += QStringLiteral("  ") + text(beside);
     }
     return cell;
 }
@@ -77,15 +86,23 @@ QString ruleSentence(const RulesSet& rules) {
            QLatin1Char(' ') + conformitySentence();
 }
 
-QString bandText(const BandFact& band, const Units& units) {
+QString sourceText(const Writing& w, const std::string& valueCode, const std::string& source) {
+    const auto said = w.facts().confirmed.find(valueCode);
+    if (said != w.facts().confirmed.end()) {
+        return text(said->second.what.source);
+    }
+    return source.empty() || namesSomebody(source) ? text(source) : Sheet::tr("common practice, confirmed by nobody");
+}
+
+QString bandText(const Writing& w, std::string_view name) {
+    const Units& units = w.units();
+    const BandFact& band = *w.facts().bandNamed(name);
     QString words = text(format(band.band, units));
     if (band.target) {
         words += Sheet::tr(", target %1").arg(text(format(*band.target, units)));
     }
-    if (!band.source.empty()) {
-        words += QStringLiteral(" (") + text(band.source) + QLatin1Char(')');
-    }
-    return words;
+    const QString source = sourceText(w, "band:" + std::string(name), band.source);
+    return source.isEmpty() ? words : words + QStringLiteral(" (") + source + QLatin1Char(')');
 }
 
 QString shopAddress(const Writing& w) {

@@ -26,6 +26,8 @@ struct Writing {
     [[nodiscard]] QString time(UtcTime time) const;
     /// "2026-05-04", the day on which the moment fell in that zone.
     [[nodiscard]] QString day(UtcTime time) const;
+    /// "2026-05-04 09:30 – 17:05", with both days where they differ; one moment once.
+    [[nodiscard]] QString fromTo(UtcTime first, UtcTime last) const;
     /// "Mira Sand, 2026-05-04 09:30", of anything that has a person and a time.
     template <class T> [[nodiscard]] QString byAndWhen(const T& seen) const {
         return QString::fromStdString(seen.person) + QStringLiteral(", ") + time(seen.time);
@@ -79,8 +81,10 @@ SheetCell verdictCell(CheckState state);
 SheetCell verdictCell(const Writing&, const std::string& checkCode);
 /// Which decision rule the record judges by, as a sentence.
 QString ruleSentence(const RulesSet& rules);
-/// "0.0018 to 0.0025 in, target 0.0022 in (who says so)"
-QString bandText(const BandFact& band, const Units& units);
+/// Whose figure a value is: who confirmed it, else what it was set with.
+QString sourceText(const Writing& w, const std::string& valueCode, const std::string& source);
+/// "0.0018 to 0.0025 in, target 0.0022 in (who says so)", of a band that is set.
+QString bandText(const Writing& w, std::string_view name);
 /// The time zone of the sheet's times with its distance from UTC while the record was made: "Europe/Lisbon, UTC+01:00";
 /// both distances where the clocks were changed meanwhile; "UTC" for that.
 QString zoneText(const Ledger& ledger, const QTimeZone& zone);

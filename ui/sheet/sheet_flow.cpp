@@ -199,6 +199,14 @@ void SheetFlow::together(const std::function<void()>& write) {
     }
 }
 
+qreal SheetFlow::room() const {
+    qreal waiting = 0;
+    for (const Held& held : m_held) {
+        waiting += held.above + held.block.height() + held.below;
+    }
+    return bottom() - m_y - waiting;
+}
+
 void SheetFlow::pageBreak() {
     if (m_y > m_type.topMargin) {
         newPage();

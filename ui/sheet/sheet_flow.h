@@ -55,6 +55,8 @@ public:
     /// A drawing over the whole width.
     void figure(qreal height, const Drawing& drawing);
     void space(qreal height);
+    /// What is left of this page under what was set, less what waits to be set over the next block.
+    [[nodiscard]] qreal room() const;
     /// What follows begins on a new page; nothing at the top of one.
     void pageBreak();
     /// What `write` sets stays on one page where a page holds it; else it begins on a new one. It may be called twice.

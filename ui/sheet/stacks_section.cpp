@@ -105,7 +105,7 @@ QString goodFlushness(const Writing& w) {
     const FlushnessResult& f = w.assessment().flushness;
     const BandFact* band = w.facts().bandNamed(bands::twist);
     QStringList words{band != nullptr && f.twist
-                          ? Sheet::tr("Twist is within its limits: %1.").arg(bandText(*band, w.units()))
+                          ? Sheet::tr("Twist is within its limits: %1.").arg(bandText(w, bands::twist))
                           : Sheet::tr("Worked out from every stack as built."),
                       text(f.sentence)};
     words.removeAll(QString());
@@ -200,9 +200,9 @@ void stacksSection(const Writing& w) {
         table.rows.push_back(rowFor(w, p));
     }
     w.flow.heading(Sheet::tr("Shim stacks"));
-    if (const BandFact* band = w.facts().bandNamed(bands::residual)) {
+    if (w.facts().bandNamed(bands::residual) != nullptr) {
         w.flow.introduction(
-            Sheet::tr("Limits of the residual (gap less stack; positive is loose): %1").arg(bandText(*band, units)));
+            Sheet::tr("Limits of the residual (gap less stack; positive is loose): %1").arg(bandText(w, bands::residual)));
     }
     w.flow.table(table);
     w.flow.remark(countOfShims(w.facts()));

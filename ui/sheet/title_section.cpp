@@ -95,7 +95,7 @@ void titleSection(const Writing& w) {
          {Sheet::tr("Serial number"), said(&EngineDescribed::serial)},
          {Sheet::tr("Build"), QString::number(facts.build)},
          {Sheet::tr("Begun and last entry"),
-          entries.empty() ? none() : w.time(entries.at(first).time) + QStringLiteral(" – ") + w.time(entries.back().time)},
+          entries.empty() ? none() : w.fromTo(entries.at(first).time, entries.back().time)},
          {Sheet::tr("Work"), entries.empty() ? none()
                                              : text(describeWork(sittingsOf(w.source.ledger, facts.buildEntry),
                                                                  w.units().decimalMark))},

@@ -85,7 +85,7 @@ SheetTable groupsTable(const Writing& w) {
                               group.lubricant.empty() ? none() : text(group.lubricant), wordText(group.method),
                               strongCell(specified(group, w.units())), QString::number(group.steps),
                               order.isEmpty() ? Sheet::tr("from the centre outwards") : order.join(QStringLiteral(" ")),
-                              isVerified(key.kind) ? wordText(verifiedBy(group)) : none(), quietCell(text(group.source))});
+                              isVerified(key.kind) ? wordText(verifiedBy(group)) : none(), quietCell(sourceText(w, codeOf(key), group.source))});
     }
     return table;
 }
@@ -136,6 +136,19 @@ void torquesSection(const Writing& w) {
     SheetTable groups = groupsTable(w);
     if (const auto source = takeCommon(groups, 10)) {
         w.flow.introduction(Sheet::tr("Values by: %1").arg(*source));
+    }
+    QStringList common; // said once above, from the last column on
+    if (const auto order = takeCommon(groups, 8)) {
+        common << Sheet::tr("order: %1").arg(*order);
+    }
+    if (const auto steps = takeCommon(groups, 7)) {
+        common << Sheet::tr("steps: %1").arg(*steps);
+    }
+    if (const auto method = takeCommon(groups, 5)) {
+        common << Sheet::tr("method: %1").arg(*method);
+    }
+    if (!common.isEmpty()) {
+        w.flow.introduction(Sheet::tr("All groups: %1").arg(common.join(QStringLiteral("; "))));
     }
     w.flow.table(groups);
     if (!facts.layout) {

@@ -140,7 +140,7 @@ TEST(Deviations, a_fastener_that_moved_in_a_round_is_told) {
     bench.make(RoundBegun{2, "W1"});
     bench.outcome(bench.facts.layout->mainFasteners().front(), Outcome::moved, 3);
     ASSERT_EQ(sentences(bench).size(), 1U);
-    EXPECT_THAT(sentences(bench).front(), HasSubstr("moved 3.0° in verify round 2"));
+    EXPECT_THAT(sentences(bench).front(), HasSubstr("In verify round 2, main 1 left moved 3.0°"));
 }
 
 TEST(Deviations, another_specification_after_the_tightening_is_told_from_what_to_what) {
@@ -153,6 +153,19 @@ TEST(Deviations, another_specification_after_the_tightening_is_told_from_what_to
     ASSERT_EQ(sentences(bench).size(), 1U);
     EXPECT_THAT(sentences(bench).front(), HasSubstr("from 70.0 lbf·ft to 60.0 lbf·ft"));
     EXPECT_THAT(sentences(bench).front(), HasSubstr("the maker's new sheet"));
+}
+
+TEST(Deviations, a_narrower_group_that_asks_for_less_at_a_tightened_place_is_told) {
+    WorkBench bench;
+    bench.tightenAll();
+    FastenerGroupSet group = drafts::group(FastenerKind::mainCap, 2, "7/16-20", 50);
+    group.name = "rear cap";
+    group.places = NameList{{"main-3L", "main-3R"}};
+    EXPECT_THAT(bench.refusal(group), HasSubstr("a reason is required"));
+    group.why = "bolts there";
+    bench.make(group);
+    ASSERT_EQ(sentences(bench).size(), 1U);
+    EXPECT_THAT(sentences(bench).front(), HasSubstr("from 70.0 lbf·ft to 50.0 lbf·ft"));
 }
 
 TEST(Deviations, of_an_earlier_build_stay_with_that_build) {

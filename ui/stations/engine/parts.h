@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-#include <assessment/facts.h>
 #include <stations/common/entry_form.h>
 #include <tables/table.h>
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-#include <assessment/unconfirmed.h>
 #include <stations/common/entry_form.h>
 #include <tables/table.h>
+#include <assessment/unconfirmed.h>
 
 namespace caprail {
 

@@ -10,7 +10,7 @@ namespace caprail {
 
 namespace {
 
-QString momentText(UtcTime time) {
+QString whenText(UtcTime time) {
     return QDateTime::fromMSecsSinceEpoch(time.milliseconds).toString(QStringLiteral("yyyy-MM-dd HH:mm"));
 }
 
@@ -20,12 +20,12 @@ Table<Deviation, std::int64_t>::Columns changeColumns(const RecordSession& sessi
              .value = [](const Deviation& one) { return valueOf(one.entry); },
              .isFigure = true},
             {.title = HistoryChanges::tr("When"),
-             .text = [](const Deviation& one) { return momentText(one.time); },
+             .text = [](const Deviation& one) { return whenText(one.time); },
              .value = [](const Deviation& one) { return valueOf(one.time.milliseconds); }},
             {.title = HistoryChanges::tr("By"), .text = [](const Deviation& one) { return qtText(one.person); }},
             {.title = HistoryChanges::tr("Sort"), .text = [](const Deviation& one) { return qtShown(sortOf(one.what)); }},
             {.title = HistoryChanges::tr("What was changed, and why"), .text = [&session](const Deviation& one) {
-                 return qtText(describe(one.what, session.units()));
+                 return qtText(sentenceOf(one, session.assessment(), session.units()));
              }}};
 }
 
@@ -62,7 +62,7 @@ void HistoryChanges::refresh() {
                         ? QString()
                         : tr("Work on this build: %1, from %2 to %3.")
                               .arg(qtText(describeWork(sittings, m_session.units().decimalMark)),
-                                   momentText(sittings.front().first), momentText(sittings.back().last)));
+                                   whenText(sittings.front().first), whenText(sittings.back().last)));
 }
 
 } // namespace caprail
