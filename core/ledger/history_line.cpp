@@ -68,6 +68,10 @@ std::vector<NamedValue> namedValues(const Body& body, const Units& units) {
 }
 
 std::string historyLine(const Body& body, const Units& units) {
+    if (const auto* signature = std::get_if<SealSigned>(&body)) {
+        return Core::say("Signed: everything up to entry %1, with the key of %2", signature->signedEntry,
+                         signature->keyName);
+    }
     std::string line = Core::say(kindOf(body).title);
     const char* separator = ": ";
     for (const auto& [name, value] : namedValues(body, units)) {
