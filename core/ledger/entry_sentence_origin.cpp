@@ -71,7 +71,7 @@ Parts EntryTeller::operator()(const BroughtIn& e) const {
 }
 
 Parts EntryTeller::operator()(const SealSigned& e) const {
-    Parts parts{Core::say("Signed by %1 up to entry %2", visibly(e.keyName), e.signedEntry)};
+    Parts parts{Core::say("Signed with the key of %1: everything up to entry %2", visibly(e.keyName), e.signedEntry)};
     if (e.validFrom) {
         parts.push_back(Core::say("key valid from %1", format(*e.validFrom)));
     }

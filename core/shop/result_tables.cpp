@@ -16,7 +16,7 @@ ResultCell cellOf(const std::optional<Length>& length) {
     return length ? ResultCell(length->value()) : ResultCell();
 }
 
-ResultCell stateOf(const Assessment& assessment, CheckKind kind, const Subject& subject) {
+ResultCell checkStateOf(const Assessment& assessment, CheckKind kind, const Subject& subject) {
     const Check* check = assessment.find(kind, subject);
     return check == nullptr ? ResultCell() : ResultCell(std::string(word(check->state)));
 }
@@ -97,7 +97,7 @@ ResultTable gapsTable(const Assessment& a) {
                               n > 0 ? ResultCell(gap.mean) : ResultCell(),
                               n > 1 ? ResultCell(gap.standardDeviation) : ResultCell(),
                               n > 0 ? ResultCell(gap.range.value()) : ResultCell(), cellOf(gap.uncertainty.expanded()),
-                              stateOf(a, CheckKind::gap, position)});
+                              checkStateOf(a, CheckKind::gap, position)});
     }
     return table;
 }
@@ -136,7 +136,7 @@ ResultTable stacksTable(const Assessment& a) {
         table.rows.push_back({code(position), shims, std::int64_t{stack.isOn ? 1 : 0}, stack.thickness.value(),
                               cellOf(stack.residual), cellOf(stack.uncertainty.expanded()), cellOf(stack.carriedResidual),
                               cellOf(stack.carriedUncertainty.expanded()), carrierOf(stack.carriedBy),
-                              stateOf(a, CheckKind::stack, position)});
+                              checkStateOf(a, CheckKind::stack, position)});
     }
     return table;
 }
@@ -165,7 +165,7 @@ ResultTable clearancesTable(const Assessment& a) {
                               cellOf(c.smallest), cellOf(c.largest), cellOf(c.uncertaintySmallest.expanded()),
                               cellOf(c.uncertaintyLargest.expanded()), ifMeasured(c.taper), ifMeasured(c.outOfRound),
                               static_cast<std::int64_t>(c.journalReadings), static_cast<std::int64_t>(c.boreReadings),
-                              stateOf(a, isMain ? CheckKind::mainClearance : CheckKind::rodClearance, journal)});
+                              checkStateOf(a, isMain ? CheckKind::mainClearance : CheckKind::rodClearance, journal)});
     }
     return table;
 }
@@ -184,7 +184,7 @@ ResultTable fitsTable(const Assessment& a) {
     for (const auto& [id, fit] : a.fits) {
         table.rows.push_back({id.first, id.second, fit.value.value(), static_cast<std::int64_t>(fit.readings),
                               cellOf(fit.uncertainty.expanded()), std::int64_t{fit.isCurrent ? 1 : 0},
-                              stateOf(a, CheckKind::fit, id)});
+                              checkStateOf(a, CheckKind::fit, id)});
     }
     return table;
 }
@@ -202,7 +202,7 @@ ResultTable pickupTable(const Assessment& a) {
     }
     if (a.pickup.clearance) {
         table.rows.push_back({"clearance", a.pickup.clearance->value(), cellOf(a.pickup.uncertainty.expanded()),
-                              stateOf(a, CheckKind::pickup, {})});
+                              checkStateOf(a, CheckKind::pickup, {})});
     }
     return table;
 }

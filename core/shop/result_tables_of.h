@@ -13,7 +13,7 @@ inline constexpr std::string_view positionMeaning = "cap, from the front, and si
 ResultCell cellOf(const std::optional<double>& number);
 ResultCell cellOf(const std::optional<Length>& length);
 /// The state's word; empty where there is no such check.
-ResultCell stateOf(const Assessment& assessment, CheckKind kind, const Subject& subject);
+ResultCell checkStateOf(const Assessment& assessment, CheckKind kind, const Subject& subject);
 /// The whole number of a typed quantity, empty where it was not given.
 template <class Q> ResultCell cellOf(const Rare<Entered<Q>>& typed) {
     return typed ? ResultCell(typed->value.value()) : ResultCell();

@@ -5,6 +5,7 @@
 #include <QGridLayout>
 #include <QLocale>
 #include <QPushButton>
+#include <assessment/signatures.h>
 #include <session/look.h>
 #include <stations/common/station_text.h>
 #include <text/ask.h>
@@ -79,10 +80,18 @@ void ClosingSteps::refresh() {
     m_signed->setVisible(facts.isClosed());
     m_build->setVisible(facts.isClosed());
     if (facts.isClosed()) {
-        m_signed->setText(tr("Build %1 signed off by %2, %3: “%4”")
-                              .arg(facts.build)
-                              .arg(qtText(facts.signedOff->person), when(facts.signedOff->time),
-                                   qtText(facts.signedOff->what.statement)));
+        QString words = tr("Build %1 signed off by %2, %3: “%4”")
+                            .arg(facts.build)
+                            .arg(qtText(facts.signedOff->person), when(facts.signedOff->time),
+                                 qtText(facts.signedOff->what.statement));
+        if (const auto signatures = signaturesOf(m_session.ledger()); !signatures.empty()) {
+            const SignatureFact& last = signatures.back();
+            words += QStringLiteral("\n\n") + sign(last.coversAll ? CheckState::good
+                                                     : last.holds() ? CheckState::tooCloseToCall
+                                                                    : CheckState::out) +
+                     QLatin1Char(' ') + qtText(sentenceOf(last));
+        }
+        m_signed->setText(words);
         m_build->setText(tr("Begin &build %1…").arg(facts.build + 1));
     }
 }
