@@ -124,7 +124,7 @@ void makeViewMenu(MainWindow& window) {
 }
 
 void makeInstrumentsMenu(MainWindow& window) {
-    QMenu* instruments = window.menuBar()->addMenu(MainWindow::tr("&Instruments"));
+    QMenu* instruments = window.menuBar()->addMenu(MainWindow::tr("Instru&ments"));
     add(window, instruments, MainWindow::tr("&Gauges on this computer…"), {}, &MainWindow::setUpGauges, false);
 }
 
