@@ -133,8 +133,9 @@ const std::vector<VerbText>& allVerbs() {
          {},
          schema},
         {"help",
-         {{"[VERB|entries]", "this; what one verb takes; every kind of entry"}, {"--completions bash|zsh|fish", "for a shell"}},
-         "Tells what the program can be asked. “help entries” lists every kind of entry with its members.",
+         {{"[VERB|entries|keys]", "this; what one verb takes; every kind of entry; the window's keys"}, {"--completions bash|zsh|fish", "for a shell"}},
+         "Tells what the program can be asked. “help entries” lists every kind of entry with its members, "
+         "“help keys” the keys of the window.",
          {{"completions", "SHELL", "a script that completes verbs, options and files in bash, zsh or fish"}},
          help}};
     return table;

@@ -132,6 +132,7 @@ void makeHelpMenu(MainWindow& window) {
     QMenu* help = window.menuBar()->addMenu(MainWindow::tr("&Help"));
     add(window, help, MainWindow::tr("This &station"), QKeySequence::HelpContents, &MainWindow::showHelp, true);
     add(window, help, MainWindow::tr("&Tour"), QKeySequence(Qt::SHIFT | Qt::Key_F1), &MainWindow::startTour, false);
+    add(window, help, MainWindow::tr("&Keys"), {}, &MainWindow::showKeys, false);
     add(window, help, MainWindow::tr("&Cautions"), {}, &MainWindow::showCautions, false);
     add(window, help, MainWindow::tr("&About Caprail"), {}, &MainWindow::about, false);
 }

@@ -16,6 +16,7 @@
 #include <store/text/csv.h>
 #include <store/text/text_form.h>
 #include <text/ask.h>
+#include <window/key_list.h>
 #include <window/main_window.h>
 #include <window/record_output.h>
 
@@ -173,6 +174,14 @@ void MainWindow::showHelp() {
     const std::string stationWord = shown(station);
     inform(this, QString::fromUtf8(stationWord.data(), static_cast<qsizetype>(stationWord.size())),
            panel(station)->help() + QStringLiteral("\n\n") + cautionText(panel(station)->cautions()));
+}
+
+void MainWindow::showKeys() {
+    QStringList lines;
+    for (const KeyTold& told : keyList()) {
+        lines << told.shownKeys() + QStringLiteral(":  ") + told.shownUse();
+    }
+    inform(this, tr("Keys"), lines.join(QLatin1Char('\n')));
 }
 
 void MainWindow::showCautions() {

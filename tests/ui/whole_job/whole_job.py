@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""The whole job by keyboard alone: whole_job.py PROGRAM.
+"""The whole job by keyboard alone: whole_job.py PROGRAM; with --mouse, by mouse alone but for the values themselves.
 
 From an empty record of a three-main engine to the signed-off sheet, through all eight stations, in the built program on
 a real screen. What to type is decided by what the program asks for, as a person does: the name of the field or button that
@@ -50,9 +50,10 @@ def fail(sentence):
 
 def picture(name):
     folder = os.environ.get("CAPRAIL_PICTURES")
+    by = "-by-mouse" if "--mouse" in sys.argv else ""
     if folder:
         Path(folder).mkdir(parents=True, exist_ok=True)
-        subprocess.run(["import", "-window", "root", f"{folder}/whole-job-{name}.png"], check=False,
+        subprocess.run(["import", "-window", "root", f"{folder}/whole-job{by}-{name}.png"], check=False,
                        timeout=20)  # of imagemagick
 
 
@@ -98,6 +99,28 @@ class Person:
         if enter:
             self.press("Return")
 
+    def go_to(self, name):
+        """With the Tab key, as far as the field of this name."""
+        for _ in range(20):
+            if self.asked()[1] == name:
+                return
+            self.press("Tab")
+            self.pump(0.05)
+        fail(f"the Tab key does not reach «{name}»")
+
+    def into(self, name):
+        """The field of the station that was gone to: it has the keyboard."""
+
+    def to_people(self):
+        self.press("ctrl+Tab", "ctrl+Tab")
+        self.wait_for_name("^People$")
+
+    def choose(self, box, start):
+        """In the box that shows this now, which is the next one, by the first letters."""
+        self.press("Tab")
+        self.wait_for_name(f"^{box}")
+        self.type(start, enter=False)
+
     def wait(self, what, test, seconds=10):
         """What the test gives as soon as it gives something."""
         end = time.monotonic() + seconds
@@ -109,6 +132,86 @@ class Person:
 
     def wait_for_name(self, pattern):
         return self.wait(f"«{pattern}» in focus", lambda: re.search(pattern, self.asked()[1]))
+
+
+class Mouse(Person):
+    """Clicks where the other presses keys; types what has to be typed: names and values."""
+
+    # What is clicked instead of keys: its role, and how its name begins.
+    TARGETS = {"ctrl+Return": ("push button", "Go there"), "ctrl+1": ("list item", "Engine"),
+               "ctrl+3": ("list item", "Fasteners"), "ctrl+8": ("list item", "History"),
+               "ctrl+Tab": ("page tab", "People and instruments"), "alt+w": ("push button", "New instrument"),
+               "alt+2": ("", "Shims"), "alt+i": ("push button", "Crank laid in"),
+               "alt+u": ("push button", "Use the plan"), "d": ("push button", "D")}
+
+    def __init__(self):
+        super().__init__()
+        self.clicks = 0
+        self.known = {}
+
+    def below(self, parent):
+        for item in parent:
+            if item is not None and item.getState().contains(pyatspi.STATE_SHOWING):
+                yield item
+                yield from self.below(item)
+
+    def find(self, role, start, parent=None):
+        def search():
+            roots = [parent] if parent is not None else [
+                app for app in pyatspi.Registry.getDesktop(0) if app is not None and app.name == "caprail"]
+            try:
+                return next((item for root in roots for item in self.below(root)
+                             if role in ("", item.getRoleName()) and item.name.startswith(start)), None)
+            except GLib.GError:  # an item that went away while it was asked
+                return None
+        return self.wait(f"a {role} «{start}»", search, 20)
+
+    def click(self, item):
+        box = item.queryComponent().getExtents(pyatspi.DESKTOP_COORDS)
+        self.clicks += 1
+        subprocess.run(["xdotool", "mousemove", str(box.x + box.width // 2), str(box.y + box.height // 2), "click", "1"],
+                       check=True)
+        self.pump(0.1)
+
+    def press(self, *chords):
+        for chord in chords:
+            if chord == "Return":
+                self.enter()
+            elif chord == "ctrl+shift+p":
+                self.click(self.find("menu item", "File"))
+                self.click(self.find("menu item", "Build sheet as PDF"))
+            elif chord in self.TARGETS:
+                if chord not in self.known or not self.known[chord].getState().contains(pyatspi.STATE_SHOWING):
+                    self.known[chord] = self.find(*self.TARGETS[chord])
+                self.click(self.known[chord])
+            else:
+                fail(f"nobody knows where to click for {chord}")
+
+    def enter(self):
+        """The button in focus, the sign in the field, or the button of the form."""
+        role, name, _ = self.asked()
+        if role == "push button":
+            self.click(self.item)
+        elif name in ("File name:", "File name"):
+            self.click(self.find("push button", "Save"))
+        elif any(child.getRoleName() == "push button" for child in self.item):
+            self.click(next(child for child in self.item if child.getRoleName() == "push button"))
+        else:
+            self.click(self.find("push button", "Store instrument"))
+
+    def into(self, name):
+        """A click on a station leaves the keyboard in the list."""
+        self.go_to(name)
+
+    def to_people(self):
+        self.press("ctrl+Tab")
+
+    def go_to(self, name):
+        self.click(self.find("text", name))
+
+    def choose(self, box, start):
+        self.click(self.find("combo box", box))
+        self.click(self.find("list item", start))
 
 
 def entries():
@@ -132,30 +235,18 @@ def begin(program):
                    check=True, timeout=60, capture_output=True)
 
 
-def go_to_field(person, name):
-    """With the Tab key, as far as the field of this name."""
-    for _ in range(20):
-        if person.asked()[1] == name:
-            return
-        person.press("Tab")
-        person.pump(0.05)
-    fail(f"the Tab key does not reach «{name}»")
-
-
 def instruments(person):
     person.press("ctrl+1")
     person.pump(0.3)
-    person.press("ctrl+Tab", "ctrl+Tab")
-    person.wait_for_name("^People$")
+    person.to_people()
     for name, kind, fields in INSTRUMENTS:
         before = entries()
         person.press("alt+w")
         person.wait_for_name("^Name$")
         person.type(name, enter=False)
-        person.press("Tab")
-        person.type(kind[:3], enter=False)
+        person.choose("micrometer", kind)
         for field, value in fields.items():
-            go_to_field(person, field)
+            person.go_to(field)
             person.type(value, enter=False)
         person.press("Return")
         person.wait(f"the instrument {name}", lambda: entries() > before)
@@ -165,12 +256,11 @@ def instruments(person):
 def tighten(person):
     """The main caps and the rods, to what is specified: Enter alone."""
     person.press("ctrl+3")
+    person.into("Main ")
     person.wait_for_name("^Main .* brought to")
     for number in range(6 + 4):
         if number == 6:
-            person.press("Tab")
-            person.wait_for_name("^Main caps$")
-            person.press("r")
+            person.choose("Main caps", "R")
             person.wait_for_name("^Rod .* brought to")
         before = entries()
         person.press("Return")
@@ -312,8 +402,9 @@ def make_sheet(person):
 
 def main():
     program = sys.argv[1]
+    by_mouse = "--mouse" in sys.argv
     begin(program)
-    person = Person()
+    person = Mouse() if by_mouse else Person()
     with subprocess.Popen([program, RECORD], stdout=subprocess.DEVNULL) as shown_program:
         try:
             # Without a window manager nothing else gives a window the keyboard.
@@ -335,7 +426,8 @@ def main():
         fail("the record is not sound")
     if person.keys >= MOST_KEYS:
         fail(f"{person.keys} keys; at most {MOST_KEYS - 1} are meant")
-    print(f"{entries()} entries with {person.keys} keys and no click, signed off")
+    clicks = f"{person.clicks} clicks" if by_mouse else "no click"
+    print(f"{entries()} entries with {person.keys} keys and {clicks}, signed off")
 
 
 main()
