@@ -142,7 +142,7 @@ class Mouse(Person):
                "ctrl+3": ("list item", "Fasteners"), "ctrl+8": ("list item", "History"),
                "ctrl+Tab": ("page tab", "People and instruments"), "alt+w": ("push button", "New instrument"),
                "alt+2": ("", "Shims"), "alt+i": ("push button", "Crank laid in"),
-               "alt+u": ("push button", "Use the plan"), "d": ("push button", "D")}
+               "alt+u": ("push button", "Use the plan"), "d": ("push button", "drags")}
 
     def __init__(self):
         super().__init__()
@@ -332,7 +332,7 @@ def work(person, program):
         print(f"{person.keys} keys, {entries()} entries: {role} «{name}» {description}", file=sys.stderr, flush=True)
         # At the end of a round over the places the last is read once more: how well it repeats must be known.
         is_once_more = re.match("Journal|Bore", name) and times.get(name) == 1
-        if role in ("list", "combo box") or re.match("Begin verify round [^1]", name) or re.search(r", reading 3", name):
+        if role in ("list", "combo box") or name == "drags" or re.match("Begin verify round [^1]", name) or re.search(r", reading 3", name):
             answered = name  # nothing more is to be typed here
         if name == answered and not is_once_more:
             answered = None
