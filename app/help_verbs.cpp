@@ -10,6 +10,7 @@
 #include <ledger/entry_schema.h>
 #include <records/shop_config.h>
 #include <session/record_session.h>
+#include <window/key_list.h>
 #include <window/preferences.h>
 
 namespace caprail::verbs {
@@ -62,6 +63,12 @@ int help(const QStringList& arguments) {
     if (about == QLatin1String("entries")) {
         const Call call("help", arguments, 1);
         print(call.has("man") ? entriesManPage() : QString::fromStdString(entryManual()));
+        return done;
+    }
+    if (about == QLatin1String("keys")) {
+        for (const KeyTold& told : keyList()) {
+            print(QStringLiteral("%1: %2\n").arg(QString::fromUtf8(told.keys), QString::fromUtf8(told.use)));
+        }
         return done;
     }
     if (const VerbText* verb = verbNamed(about)) {

@@ -167,9 +167,11 @@ const std::vector<VerbText>& allVerbs() {
          {},
          schema},
         {"help",
-         {{"[VERB|entries]", "this; what one verb takes; every kind of entry"}, {"entries --man", "the same as a page for man"},
+         {{"[VERB|entries|keys]", "this; what one verb takes; every kind of entry; the window's keys"},
+          {"entries --man", "the same as a page for man"},
           {"--completions bash|zsh|fish", "for a shell"}},
-         "Tells what the program can be asked. “help entries” lists every kind of entry with its members.",
+         "Tells what the program can be asked. “help entries” lists every kind of entry with its members, “help keys” the "
+         "keys of the window.",
          {{"man", "", "the kinds of entries as a page for man"},
           {"completions", "SHELL", "a script that completes verbs, options and files in bash, zsh or fish"}},
          help}};

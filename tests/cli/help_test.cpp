@@ -3,6 +3,7 @@
 #include "program.h"
 
 #include <QDir>
+#include <QFileInfo>
 #include <QJsonArray>
 #include <QRegularExpression>
 #include <QStandardPaths>
@@ -62,6 +63,37 @@ TEST_F(CliHelp, and_the_man_page_name_the_same_options_of_each_verb) {
         for (const QString& option : optionsIn(QString::fromStdString(caprail({"help", verb}).out))) {
             EXPECT_TRUE(told.contains(option)) << verb.toStdString() << " " << option.toStdString();
         }
+    }
+}
+
+TEST_F(CliHelp, the_readme_and_the_man_page_tell_the_same_keys) {
+    const QString page = QString::fromUtf8(bytesOf(QStringLiteral(MAN_PAGE)));
+    const QString readme = QString::fromUtf8(bytesOf(QStringLiteral(README)));
+    const QStringList lines = QString::fromStdString(caprail({"help", "keys"}).out).split('\n', Qt::SkipEmptyParts);
+    ASSERT_GE(lines.size(), 15);
+    QStringList inReadme, inPage;
+    for (const QString& line : lines) {
+        const qsizetype at = line.indexOf(QStringLiteral(": "));
+        inReadme << QStringLiteral("| %1 | %2 |").arg(line.left(at), line.mid(at + 2));
+        inPage << QStringLiteral(".TP\n.B \"%1\"\n%2").arg(line.left(at), line.mid(at + 2));
+    }
+    EXPECT_TRUE(readme.contains("| --- | --- |\n" + inReadme.join('\n') + "\n\n")) << "README: Keys";
+    EXPECT_TRUE(page.contains(inPage.join('\n') + "\n.SH")) << "man page: KEYS";
+}
+
+TEST_F(CliHelp, the_readme_opens_with_pictures_that_are_there_and_small) {
+    const QString readme = QString::fromUtf8(bytesOf(QStringLiteral(README)));
+    static const QRegularExpression shown(QStringLiteral("!\\[[^\\]]+\\]\\(([^)]+)\\)"));
+    QStringList pictures;
+    for (auto found = shown.globalMatch(readme); found.hasNext();) {
+        pictures << found.next().captured(1);
+    }
+    ASSERT_EQ(pictures.size(), 2);
+    EXPECT_LT(readme.indexOf("!["), readme.indexOf("## "));
+    for (const QString& name : pictures) {
+        const QByteArray bytes = bytesOf(QFileInfo(QStringLiteral(README)).path() + "/" + name);
+        EXPECT_TRUE(bytes.startsWith("\x89PNG")) << name.toStdString();
+        EXPECT_LT(bytes.size(), 150'000) << name.toStdString();
     }
 }
 

@@ -122,7 +122,13 @@ void GaugesDialog::build(const QStringList& instruments) {
     top->addWidget(add);
     top->addWidget(m_remove);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);
+    auto* help = new Label(tr("A gauge's value goes to the value field that has the keyboard, as if it were typed and Enter "
+                              "pressed. In the pattern # stands for the value and * for anything: 01A# is a value behind the "
+                              "gauge's own prefix."),
+                           this);
+    help->setWordWrap(true);
     auto* column = new QVBoxLayout(this);
+    column->addWidget(help);
     column->addLayout(top);
     column->addWidget(m_form, 1);
     column->addWidget(m_problem);

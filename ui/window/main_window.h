@@ -70,6 +70,7 @@ public slots:
     /// Begins the tour in a window with a copy of its sample, which lies in a temporary folder and goes with the window;
     /// in the tour's window it ends or begins the tour again.
     void startTour();
+    void showKeys();
     void showCautions();
     void about();
 

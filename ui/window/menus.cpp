@@ -126,7 +126,7 @@ void makeViewMenu(MainWindow& window) {
 }
 
 void makeInstrumentsMenu(MainWindow& window) {
-    QMenu* instruments = window.menuBar()->addMenu(MainWindow::tr("&Instruments"));
+    QMenu* instruments = window.menuBar()->addMenu(MainWindow::tr("Instru&ments"));
     add(window, instruments, MainWindow::tr("&Gauges on this computer…"), {}, &MainWindow::setUpGauges, false);
 }
 
@@ -134,6 +134,7 @@ void makeHelpMenu(MainWindow& window) {
     QMenu* help = window.menuBar()->addMenu(MainWindow::tr("&Help"));
     add(window, help, MainWindow::tr("This &station"), QKeySequence::HelpContents, &MainWindow::showHelp, true);
     add(window, help, MainWindow::tr("&Tour"), QKeySequence(Qt::SHIFT | Qt::Key_F1), &MainWindow::startTour, false);
+    add(window, help, MainWindow::tr("&Keys"), {}, &MainWindow::showKeys, false);
     add(window, help, MainWindow::tr("&Kinds of entries"), {}, &MainWindow::showEntryKinds, false);
     add(window, help, MainWindow::tr("&Cautions"), {}, &MainWindow::showCautions, false);
     add(window, help, MainWindow::tr("&About Caprail"), {}, &MainWindow::about, false);

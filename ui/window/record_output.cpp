@@ -23,6 +23,7 @@
 #include <store/text/text_form.h>
 #include <text/ask.h>
 #include <text/label.h>
+#include <window/key_list.h>
 #include <window/main_window.h>
 #include <window/record_output.h>
 
@@ -203,6 +204,14 @@ void MainWindow::showEntryKinds() {
     column->addWidget(buttons);
     dialog.resize(860, 620);
     dialog.exec();
+}
+
+void MainWindow::showKeys() {
+    QStringList lines;
+    for (const KeyTold& told : keyList()) {
+        lines << told.shownKeys() + QStringLiteral(":  ") + told.shownUse();
+    }
+    inform(this, tr("Keys"), lines.join(QLatin1Char('\n')));
 }
 
 void MainWindow::showCautions() {
