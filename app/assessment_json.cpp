@@ -203,6 +203,7 @@ QJsonObject assessmentJson(const Facts& facts, const Assessment& a) {
             {"positions", positionsJson(a)},
             {"fastener_groups", groupsJson(facts)},
             {"weakly_measured", qint64(a.weaklyMeasured)},
+            {"passed_by_eye", qint64(a.passedByEye)},
             {"deviations", deviations},
             {"next", q(a.next.sentence)}};
 }
@@ -223,8 +224,8 @@ QString assessmentText(const Facts& facts, const Assessment& a, const Units& uni
         text += "Survey: " + QString::number(a.survey.accepted) + " of " + QString::number(a.survey.positions) +
                 " gaps accepted, spread " + q(format(*a.survey.spread, units)) + "\n";
     }
-    if (a.weaklyMeasured > 0) {
-        text += q(weaklyMeasuredSentence(a.weaklyMeasured)) + "\n";
+    for (const std::string& sentence : besideAllVerdicts(a)) {
+        text += q(sentence) + "\n";
     }
     for (const Deviation& deviation : facts.deviations) {
         text += "Deviation, entry " + QString::number(deviation.entry) + ", " + line(deviation.person) + ": " +

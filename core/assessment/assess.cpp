@@ -135,6 +135,10 @@ Assessment assess(const Facts& facts, const Units& units) {
             return std::ranges::any_of(check.judged,
                                        [](const Judged& j) { return j.conformity && j.conformity->isWeak(); });
         }));
+    assessment.passedByEye = static_cast<std::size_t>(std::ranges::count_if(facts.trialFits, [](const auto& at) {
+        const TrialFitResult& what = at.second.what;
+        return what.result == TrialResult::pass && mayBeMeasured(what.item);
+    }));
     makeGates(a);
     makeNextStep(a);
     return assessment;

@@ -124,6 +124,7 @@ struct Assessment {
     std::optional<ClosingStep> nextClosingStep;     ///< the first that is not good; none when all are
     bool isReadyToSign = false;
     std::size_t weaklyMeasured = 0; ///< checks with a verdict whose capability is below 1
+    std::size_t passedByEye = 0;    ///< clearances of the trial fit that somebody called a pass and measured not
 
     /// Null when there is no such check.
     [[nodiscard]] const Check* find(std::string_view code) const;

@@ -40,13 +40,21 @@ std::string besideVerdict(const Check& check, const Units& units) {
     return worst == nullptr || check.state == CheckState::stale ? std::string() : besideVerdict(*worst, units);
 }
 
-std::string weaklyMeasuredSentence(std::size_t count) {
-    return count == 0 ? std::string()
-                      : Core::count(static_cast<int>(count),
-                                    Core::mark("%1 verdict is weakly measured: its band is narrower than four times the "
-                                               "standard uncertainty (C below 1)."),
-                                    Core::mark("%1 verdicts are weakly measured: their bands are narrower than four "
-                                               "times the standard uncertainty (C below 1)."));
+std::vector<std::string> besideAllVerdicts(const Assessment& a) {
+    std::vector<std::string> sentences;
+    if (a.weaklyMeasured > 0) {
+        sentences.push_back(Core::count(static_cast<int>(a.weaklyMeasured),
+                                        Core::mark("%1 verdict is weakly measured: its band is narrower than four times "
+                                                   "the standard uncertainty (C below 1)."),
+                                        Core::mark("%1 verdicts are weakly measured: their bands are narrower than four "
+                                                   "times the standard uncertainty (C below 1).")));
+    }
+    if (a.passedByEye > 0) {
+        sentences.push_back(Core::count(static_cast<int>(a.passedByEye),
+                                        Core::mark("%1 clearance of the trial fit was passed by eye, not measured."),
+                                        Core::mark("%1 clearances of the trial fit were passed by eye, not measured.")));
+    }
+    return sentences;
 }
 
 } // namespace caprail

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 /// What stands beside a verdict, in the same words in window, sheet and command line.
-#include <assessment/check.h>
+#include <assessment/assessment.h>
 #include <units/format.h>
 
 namespace caprail {
@@ -14,7 +14,8 @@ std::string besideVerdict(const Judged&, const Units&);
 /// stands beside the check's verdict. Empty where no number was judged, none is proven, or the check is stale.
 std::string besideVerdict(const Check&, const Units&);
 
-/// "3 verdicts are weakly measured: their bands are narrower than four times u, …"; empty for none.
-std::string weaklyMeasuredSentence(std::size_t count);
+/// What whoever reads the verdict must know of how it was come by, a sentence each: "3 verdicts are weakly measured: …",
+/// "2 clearances of the trial fit were passed by eye, not measured."
+std::vector<std::string> besideAllVerdicts(const Assessment&);
 
 } // namespace caprail

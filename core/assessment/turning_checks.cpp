@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <assessment/checks.h>
 #include <assessment/rests_on.h>
+#include <assessment/specified.h>
 #include <assessment/turning.h>
 #include <base/say.h>
 #include <clearances/turning.h>
@@ -48,13 +49,11 @@ Standing turningOf(const Facts& facts, TurningStage stage, const Units& units) {
         return {CheckState::notDone, {}, remedyFor(stage)};
     }
     const TurningTorqueRead& read = at->second.what;
-    if (read.instrument.empty()) {
-        return {CheckState::notProven, Core::say("It does not say what it was read with."),
-                Core::say("Read it again, and name the torque wrench.")};
-    }
-    if (facts.instrumentAt(read.instrument, at->second.entry) == nullptr) {
-        return {CheckState::notProven, Core::say("Nothing was known of %1 when it was used.", read.instrument),
-                Core::say("Add the wrench at the engine station, and read it again.")};
+    for (const Torque t : {read.breakaway.value, read.running.value}) {
+        if (auto fault = wrenchFault(facts, read.instrument, at->second.entry, t, units)) {
+            return {CheckState::notProven, std::move(*fault),
+                    Core::say("Read it again with a torque wrench that is known and reaches it.")};
+        }
     }
     if (stage == TurningStage::beforeGirdle) {
         return {CheckState::good,
@@ -68,7 +67,9 @@ Standing turningOf(const Facts& facts, TurningStage stage, const Units& units) {
         return {CheckState::notProven, Core::say("There is no turning torque before the girdle to hold it against."),
                 Core::say("Read the turning torque before the girdle.")};
     }
-    const auto judged = judgeTurning(torquesOf(before->second.what), torquesOf(read), largestRiseOf(facts), units);
+    const TurningLimit limit{largestRiseOf(facts), before->second.what.instrument == read.instrument,
+                             facts.rules.decision};
+    const auto judged = judgeTurning(torquesOf(before->second.what), torquesOf(read), limit, units);
     if (!judged) {
         return {CheckState::notProven, judged.error().sentence, Core::say("Strike that reading, and read it again.")};
     }
@@ -76,9 +77,17 @@ Standing turningOf(const Facts& facts, TurningStage stage, const Units& units) {
     if (!facts.rules.turningRise) {
         sentence += " " + Core::say("That limit is common practice; nobody confirmed it for this engine.");
     }
-    return {judged->isGood ? CheckState::good : CheckState::out, std::move(sentence),
-            judged->isGood ? std::string()
-                           : Core::say("The girdle binds: lift it, look at the stacks and at each throw, and read again.")};
+    switch (judged->verdict) {
+    case Verdict::in:
+        return {CheckState::good, std::move(sentence), {}};
+    case Verdict::tooCloseToCall:
+        return {CheckState::tooCloseToCall, std::move(sentence),
+                Core::say("Read both stages again with one wrench; if it stays so close, look for what binds.")};
+    case Verdict::out:
+        break;
+    }
+    return {CheckState::out, std::move(sentence),
+            Core::say("The girdle binds: lift it, look at the stacks and at each throw, and read again.")};
 }
 
 void turningChecks(const Assessing& a) {

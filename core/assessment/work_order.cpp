@@ -84,9 +84,19 @@ public:
         return instrument(e.instrument, Body(e));
     }
     Result<void> operator()(const FitReading& e) const {
-        const bool isOnTheCrank = e.fit == bands::crankEndPlay || e.fit == bands::rodSideClearance;
+        const bool isEndPlay = e.fit == bands::crankEndPlay;
+        const bool isOnTheCrank = isEndPlay || e.fit == bands::rodSideClearance;
         if (auto in = isOnTheCrank ? crankIn(Core::say("This fit")) : Result<void>(); !in) {
             return in;
+        }
+        if (isEndPlay && m_facts.layout) {
+            const auto caps = m_facts.layout->mainFasteners();
+            const auto loose = std::ranges::find_if(caps, [&](FastenerId f) { return !isTightAsSpecified(m_facts, f); });
+            if (loose != caps.end()) {
+                return refuse(Core::say("End play is measured with every main cap at torque: tighten %1 to what is "
+                                        "specified first.",
+                                        describe(*loose)));
+            }
         }
         return instrument(e.instrument, Body(e));
     }

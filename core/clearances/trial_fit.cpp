@@ -71,8 +71,11 @@ Result<TrialFitJudgement> judgeTrialFit(const TrialFitObservation& seen, Length 
                                                           : Core::say("no minimum is set"));
     } else {
         judgement.isGood = seen.found == TrialResult::pass;
-        judgement.sentence =
-            judgement.isGood ? Core::say("%1: pass.", named(seen)) : Core::say("%1: fail.", named(seen));
+        judgement.sentence = !judgement.isGood ? Core::say("%1: fail.", named(seen))
+                             : mayBeMeasured(seen.item) && minimum > Length()
+                                 ? Core::say("%1: passed by eye, not measured (at least %2 asked).", named(seen),
+                                             format(minimum, units))
+                                 : Core::say("%1: pass.", named(seen));
     }
     judgement.remedy = judgement.isGood ? "" : remedyFor(seen.item);
     return judgement;

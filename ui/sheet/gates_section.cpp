@@ -146,8 +146,8 @@ void gatesSection(const Writing& w) {
     }
     w.flow.space(points(3));
     w.flow.table(countsTable(w.assessment()));
-    if (w.assessment().weaklyMeasured > 0) {
-        w.flow.stateLine(CheckState::tooCloseToCall, text(weaklyMeasuredSentence(w.assessment().weaklyMeasured)));
+    for (const std::string& sentence : besideAllVerdicts(w.assessment())) {
+        w.flow.stateLine(CheckState::tooCloseToCall, text(sentence));
     }
 }
 

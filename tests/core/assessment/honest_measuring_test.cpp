@@ -555,7 +555,12 @@ TEST(Honest, beside_a_verdict_stand_its_probability_and_its_capability_cut_down)
     EXPECT_EQ(besideVerdict(two, {}), "p 50.0 %, C 0.40") << "of several the one that is likeliest to be out";
     one.conformity.reset();
     EXPECT_EQ(besideVerdict(one, {}), "");
-    EXPECT_EQ(weaklyMeasuredSentence(0), "");
-    EXPECT_THAT(weaklyMeasuredSentence(1), HasSubstr("1 verdict is weakly"));
-    EXPECT_THAT(weaklyMeasuredSentence(3), HasSubstr("3 verdicts are weakly"));
+    Assessment judged;
+    EXPECT_THAT(besideAllVerdicts(judged), testing::IsEmpty());
+    judged.weaklyMeasured = 1;
+    EXPECT_THAT(besideAllVerdicts(judged), testing::ElementsAre(HasSubstr("1 verdict is weakly")));
+    judged.weaklyMeasured = 3;
+    judged.passedByEye = 1;
+    EXPECT_THAT(besideAllVerdicts(judged), testing::ElementsAre(HasSubstr("3 verdicts are weakly"),
+                                                                HasSubstr("1 clearance of the trial fit was passed by eye")));
 }
