@@ -119,10 +119,10 @@ Parts EntryTeller::operator()(const RoundOutcome& e) const {
         parts.push_back(text(*e.angle));
     }
     if (e.torque) {
-        parts.push_back(Core::say("at %1", text(*e.torque)));
+        parts.push_back(Core::say("pulled to %1", text(*e.torque)));
     }
     if (e.by) {
-        parts.push_back(Core::say("by %1", shown(*e.by)));
+        parts.push_back(Core::say("verified by %1", shown(*e.by)));
     }
     if (e.stretch) {
         parts.push_back(Core::say("stretch %1", text(*e.stretch)));
@@ -213,7 +213,7 @@ Parts EntryTeller::operator()(const FeelStudyBegun& e) const {
 Parts EntryTeller::operator()(const FeelAnswer& e) const {
     Parts parts{Core::say("Study %1: at %2 it %3", e.study, text(e.height), feltText(e.felt))};
     if (!e.shims.names.empty()) {
-        parts.push_back(Core::say("made by %1", stackText(e.shims)));
+        parts.push_back(Core::say("step of %1", stackText(e.shims)));
     }
     return parts;
 }

@@ -33,7 +33,7 @@ Parts EntryTeller::operator()(const EngineDescribed& e) const {
     const std::string engine = joined({visibly(e.engine), visibly(e.serial)}, " ");
     Parts parts{engine.empty() ? Core::say("Engine described") : Core::say("Engine: %1", engine)};
     addNamed(parts, Core::mark("for %1"), e.customer);
-    addNamed(parts, Core::mark("at %1"), e.shop);
+    addNamed(parts, Core::mark("shop: %1"), e.shop);
     add(parts, e.note);
     return parts;
 }
@@ -119,7 +119,7 @@ Parts EntryTeller::operator()(const FastenerGroupSet& e) const {
     }
     if (e.places) {
         parts.push_back(e.places->names.empty() ? Core::say("dissolved: no place is left in it")
-                                                : Core::say("at %1", stackText(*e.places)));
+                                                : Core::say("places: %1", stackText(*e.places)));
     }
     addNamed(parts, Core::mark("thread %1"), e.thread);
     add(parts, e.grade);

@@ -17,7 +17,9 @@
 #include <QVBoxLayout>
 #include <gauges/gauge_hub.h>
 #include <gauges/gauges_dialog.h>
+#include <utility>
 #include <session/filled.h>
+#include <session/look.h>
 #include <session/spoken_words.h>
 #include <sheet/logo.h>
 #include <planview/plan_view.h>
@@ -88,6 +90,7 @@ MainWindow::MainWindow()
     : m_preferences(Preferences::load()), m_person(new QComboBox(this)), m_lastStored(new Label(this)),
       m_confirmation(new Confirmation(this)) {
     m_confirmation->setChoice(m_preferences.confirmation);
+    m_paper = screenLook().paper;
     setAttribute(Qt::WA_DeleteOnClose);
     setAcceptDrops(true);
     resize(1280, 800);
@@ -153,6 +156,7 @@ void MainWindow::take(std::unique_ptr<RecordSession> session) {
     left->setSpacing(0);
     left->addWidget(m_list);
     left->addWidget(m_place, 1);
+    left->addStretch(0); // the list stays at the top where the panel of the place is out of sight
     row->addLayout(left);
     row->addWidget(new PanelScroller(m_stack, page), 1);
     auto* column = new QVBoxLayout(page);
@@ -311,7 +315,7 @@ void MainWindow::followPlace() {
 
 void MainWindow::openFindingHere() {
     if (m_session) {
-        m_place->show(); // in a small window it is out of sight until it is asked for
+        m_place->setVisible(true); // in a small window it is out of sight until it is asked for
         m_place->focusFinding();
     }
 }
@@ -504,7 +508,9 @@ void MainWindow::fitToWidth() {
 void MainWindow::changeEvent(QEvent* event) {
     QMainWindow::changeEvent(event);
     // Inks that were worked out in the look before are worked out anew, once every widget has the new palette.
-    if (event->type() == QEvent::PaletteChange && m_session && m_stack != nullptr) {
+    const QColor paper = screenLook().paper;
+    const bool isAnother = event->type() == QEvent::PaletteChange && std::exchange(m_paper, paper) != paper;
+    if (isAnother && m_session && m_stack != nullptr) {
         QMetaObject::invokeMethod(
             this,
             [this] {

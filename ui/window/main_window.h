@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
+#include <QColor>
 #include <QMainWindow>
 #include <map>
 #include <memory>
@@ -108,6 +109,7 @@ private:
     PlacePanel* m_place = nullptr;
     BenchView* m_bench = nullptr; ///< over everything else while it lasts
     Qt::WindowStates m_statesBefore;
+    QColor m_paper; ///< of the look that everything is drawn in
     QStackedWidget* m_stack = nullptr;
     std::map<Station, StationPanel*> m_panels; ///< those that were shown
     QComboBox* m_person;

@@ -37,18 +37,17 @@ NextBar::NextBar(RecordSession& session, QWidget* parent)
     m_next->setMinimumWidth(1);
     m_engine->setMinimumWidth(1); // a long name does not make the window wide
     m_refusal->setWordWrap(true);
-    m_refusal->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    m_refusal->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored); // it has the room that is there
-    m_words = new QStackedLayout;
-    m_words->addWidget(usual);
-    m_words->addWidget(m_refusal);
-
     auto* usual = new QWidget(this);
     auto* words = new QVBoxLayout(usual);
     words->setContentsMargins(0, 0, 0, 0);
     words->setSpacing(1);
     words->addWidget(m_engine);
     words->addWidget(m_next);
+    m_refusal->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_refusal->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored); // it has the room that is there
+    m_words = new QStackedLayout;
+    m_words->addWidget(usual);
+    m_words->addWidget(m_refusal);
     auto* row = new QHBoxLayout;
     row->addLayout(m_words, 1);
     row->addWidget(m_go);
@@ -57,7 +56,6 @@ NextBar::NextBar(RecordSession& session, QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(12, 6, 12, 6);
     column->addLayout(row);
-    setMinimumHeight(2 * fontMetrics().lineSpacing() + m_next->fontMetrics().lineSpacing() + 14);
 
     connect(m_go, &QPushButton::clicked, this,
             [this] { m_session.goTo(Destination(m_session.assessment().next.destination)); });

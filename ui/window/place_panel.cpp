@@ -258,8 +258,8 @@ void PlacePanel::pastePhoto() {
     show(addPhotos(m_session, QApplication::clipboard()->mimeData(), coreText(m_place), {}));
 }
 
-void PlacePanel::takePhotos(const QMimeData& data, const QString& place) {
-    show(addPhotos(m_session, &data, coreText(place), {}));
+void PlacePanel::takePhotos(const QMimeData& dropped, const QString& place) {
+    show(addPhotos(m_session, &dropped, coreText(place), {}));
 }
 
 void PlacePanel::activate(int line) {

@@ -30,7 +30,7 @@ public:
     void addPhotoFile();
     void pastePhoto();
     /// Keeps what was dropped somewhere at the station at a place.
-    void takePhotos(const QMimeData& data, const QString& place);
+    void takePhotos(const QMimeData& dropped, const QString& place);
 
 protected:
     void dragEnterEvent(QDragEnterEvent* event) override;

@@ -86,5 +86,19 @@ TEST(AcrossPlaces, stand_in_the_engines_order) {
     EXPECT_THAT(places, ElementsAre("2L", "2R", "10L", "main-2", "main-10"));
 }
 
+TEST(AcrossBand, is_drawn_only_where_all_values_were_judged_by_the_same) {
+    std::vector<AcrossRecord> records(2);
+    const Band usual = *Band::between(thou(1.8), thou(2.5));
+    records[0].figures.banded.push_back({1, "x", "main-1", thou(2), CheckState::good, usual});
+    records[1].figures.banded.push_back({1, "x", "main-1", thou(2.2), CheckState::good, usual});
+    EXPECT_EQ(commonBand(valuesOf(records, "x")), usual);
+    records[1].figures.banded[0].limits = *Band::between(thou(2), thou(3));
+    EXPECT_FALSE(commonBand(valuesOf(records, "x")));
+    records[1].figures.banded[0].limits.reset();
+    EXPECT_FALSE(commonBand(valuesOf(records, "x"))) << "one of them was judged by none";
+    EXPECT_FALSE(commonBand({}));
+    EXPECT_EQ(figuresFrom(toBytes(records[0].figures))->banded, records[0].figures.banded) << "kept in the index";
+}
+
 } // namespace
 } // namespace caprail

@@ -135,6 +135,19 @@ TEST_F(Shop, opens_a_record_by_keyboard_alone_and_leaves_the_folder_as_it_was) {
     EXPECT_EQ(shoptest::traceOf(folder.path()), before);
 }
 
+TEST_F(Shop, home_and_end_go_to_the_first_and_the_last_record) {
+    for (const char* name : {"a", "b", "c"}) {
+        shoptest::write(folder / (std::string(name) + ".caprail"), shoptest::shortLedger(name, "V8"));
+    }
+    const auto window = shown(folder.path());
+    auto* table = child<QTableView>(*window, "records");
+    table->selectRow(1);
+    QTest::keyClick(table, Qt::Key_End);
+    EXPECT_EQ(table->currentIndex().row(), 2);
+    QTest::keyClick(table, Qt::Key_Home);
+    EXPECT_EQ(table->currentIndex().row(), 0);
+}
+
 TEST_F(Shop, lists_and_opens_a_record_whose_name_is_no_text) {
     shoptest::write(folder / "plain", shoptest::shortLedger("Orrin Vale", "V8"));
     std::filesystem::rename(folder / "plain", folder / "bad \xFF.caprail");

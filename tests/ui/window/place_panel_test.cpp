@@ -68,7 +68,7 @@ TEST(PlacePanel, settles_a_finding_where_it_is) {
     bool isLedAway = false;
     QObject::connect(bench.session.get(), &RecordSession::destinationRequested, [&] { isLedAway = true; });
     panel.setPlace("2R");
-    panel.show();
+    panel.setVisible(true);
     auto* list = child<QListView>(panel, "here");
     list->setCurrentIndex(list->model()->index(0, 0));
     QTest::keyClick(list, Qt::Key_Return);

@@ -5,6 +5,7 @@
 #include <QMenu>
 #include <QToolButton>
 #include <planview/plan_view.h>
+#include <stations/common/caution_label.h>
 #include <stations/common/diagram_setting.h>
 #include <text/plain_text.h>
 
@@ -32,6 +33,15 @@ void PlanTools::follow() {
     m_view->setLayers(setting.shown(), setting.hidden());
 }
 
+void PlanTools::fitAllIn(const QWidget& station) {
+    const bool isRoomy = station.width() >= CautionLabel::roomyWidth;
+    for (PlanTools* tools : station.findChildren<PlanTools*>()) {
+        for (QToolButton* button : tools->m_movers) {
+            button->setVisible(isRoomy);
+        }
+    }
+}
+
 void PlanTools::addLayers(QHBoxLayout* row) {
     auto* button = new QToolButton(this);
     button->setText(tr("Layers"));
@@ -53,6 +63,10 @@ void PlanTools::addLayers(QHBoxLayout* row) {
     }
     menu->addSeparator();
     menu->addAction(tr("As each station draws it"), this, [] { DiagramSetting::shared().resetLayers(); });
+    menu->addSeparator();
+    menu->addAction(tr("Turn the diagram a quarter"), m_view, &PlanView::turn);
+    menu->addAction(tr("Flip the diagram across the crank"), m_view, &PlanView::flip);
+    menu->addAction(tr("Show the whole diagram (Ctrl 0)"), m_view, &PlanView::zoomToAll);
     connect(menu, &QMenu::aboutToShow, this, [this, menu] {
         for (QAction* action : menu->actions()) {
             if (action->isCheckable() && m_view->content() != nullptr) {
@@ -72,6 +86,7 @@ void PlanTools::add(QHBoxLayout* row, const QString& text, const QString& name, 
     button->setMinimumSize(34, 30);
     connect(button, &QToolButton::clicked, m_view, action);
     row->addWidget(button);
+    m_movers.push_back(button);
 }
 
 } // namespace caprail

@@ -4,6 +4,7 @@
 #include <session/cautions.h>
 #include <session/record_session.h>
 #include <stations/common/caution_label.h>
+#include <stations/common/diagram_tools.h>
 #include <vector>
 
 namespace caprail {
@@ -44,6 +45,7 @@ protected:
     void resizeEvent(QResizeEvent* event) override {
         QWidget::resizeEvent(event);
         CautionLabel::fitAllIn(*this);
+        PlanTools::fitAllIn(*this);
     }
     [[nodiscard]] RecordSession& session() const { return m_session; }
 

@@ -100,7 +100,7 @@ QString planSentence(const PlanOutcome& outcome, const Units& units) {
     }
     const StackPlan& plan = *outcome.plan;
     if (outcome.task.isClosed) {
-        return GirdleWordsText::tr("This build is closed: the drawing shows the stacks that are in the engine.");
+        return GirdleWordsText::tr("Closed: these stacks are in the engine.");
     }
     if (!plan.stacks.empty() && outcome.task.stays.size() == plan.stacks.size()) {
         return GirdleWordsText::tr("Every stack stands and stays: there is nothing to plan.");
