@@ -4,6 +4,7 @@
 #include "../../closing.h"
 
 #include <assessment/admission.h>
+#include <assessment/judged_before.h>
 #include <gtest/gtest.h>
 #include <ledger/band_names.h>
 #include <units/format.h>
@@ -50,8 +51,11 @@ public:
         assessment = assess(facts);
         return entry.sequence;
     }
-    /// As above; a refusal fails the test.
+    /// As above, with a reason where one is asked for and none given; a refusal fails the test.
     std::int64_t make(Body body) {
+        if (lacksReason(facts, body)) {
+            body = withReason(std::move(body), "tried");
+        }
         auto sequence = tryTo(std::move(body));
         EXPECT_TRUE(sequence) << (sequence ? "" : sequence.error().sentence);
         return sequence.value_or(0);

@@ -342,7 +342,7 @@ TEST(ClampCheck, is_kept_with_the_fastener_which_is_loose_after_it) {
 TEST(Washer, that_was_turned_makes_the_gap_of_its_place_stale_and_no_other) {
     Bench bench;
     bench.survey();
-    bench.make(WasherWorked{place2R, WasherWork::turnedOver, ""});
+    bench.make(WasherWorked{place2R, WasherWork::turnedOver, "a burr"});
     EXPECT_EQ(bench.stateOf("gap:2R"), CheckState::stale);
     EXPECT_EQ(bench.stateOf("gap:2L"), CheckState::good);
     EXPECT_THAT(bench.assessment.find("gap:2R")->sentence, HasSubstr("the washer at cap 2 right was turned over"));

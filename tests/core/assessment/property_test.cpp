@@ -59,7 +59,7 @@ private:
         case 9:
             return RecheckMade{position(), static_cast<Feel>(upTo(3)), ""};
         case 10:
-            return BandSet{"residual", {thou(-1 - upTo(2)), ""}, {thou(1 + upTo(2)), ""}, {}, ""};
+            return BandSet{"residual", {thou(-1 - upTo(2)), ""}, {thou(1 + upTo(2)), ""}, {}, "", "tried"};
         case 11:
             return Struck{1 + upTo(static_cast<int>(bench.ledger.size())), "a slip"};
         case 12:

@@ -50,10 +50,10 @@ TEST(Deviations, a_band_widened_after_its_readings_needs_a_reason_and_is_told_wi
 
 TEST(Deviations, a_band_set_before_anything_was_read_is_none_and_needs_no_reason) {
     WorkBench bench;
-    bench.make(wider());
+    EXPECT_TRUE(bench.tryTo(wider()));
     EXPECT_TRUE(sentences(bench).empty());
     bench.survey();
-    bench.make(wider()); // the same again
+    EXPECT_TRUE(bench.tryTo(wider())) << "the same again";
     EXPECT_TRUE(sentences(bench).empty());
 }
 
@@ -117,8 +117,8 @@ TEST(Deviations, washers_parts_and_loosened_fasteners_count_once_a_gap_was_read_
     bench.layIn();
     const Position p{1, Side::left};
     const FastenerId f{FastenerKind::mainCap, 1, Side::left};
-    bench.make(WasherWorked{p, WasherWork::turned, {}}); // nothing was read yet: no reason is asked
-    bench.make(FastenerLoosened{f, {}});
+    EXPECT_TRUE(bench.tryTo(WasherWorked{p, WasherWork::turned, {}})) << "nothing was read yet: no reason is asked";
+    EXPECT_TRUE(bench.tryTo(FastenerLoosened{f, {}}));
     bench.make(FastenerTightened{f, Entered<Torque>{poundFeet(70), ""}, {}, {}, "W1"});
     EXPECT_TRUE(sentences(bench).empty());
     bench.twoPasses(p, 50);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// What was changed and why, whose figures the values are, parts and zero checks, as a person meets them in the window.
+#include "../pictures.h"
 #include "panel_test.h"
 
 #include <QLabel>
@@ -143,6 +144,34 @@ TEST_F(EngineChanges, closing_lists_what_nobody_confirmed_and_is_not_held_by_it)
     }
     closing.refresh();
     EXPECT_TRUE(child<QLabel>(closing, "unconfirmed")->isHidden());
+}
+
+/// Not checked but looked at, with CAPRAIL_PICTURES set; here: that it fits the window of 1280 × 800.
+TEST_F(EngineChanges, pages_of_values_parts_and_zero_checks_fit_the_window) {
+    PartEntered part;
+    part.maker = "Norwood";
+    part.number = "7312 P";
+    for (const PartSort sort : {PartSort::block, PartSort::crank, PartSort::mainShells, PartSort::rodBolts}) {
+        part.sort = sort;
+        part.lot = "77" + std::to_string(static_cast<int>(sort));
+        bench.make(part);
+    }
+    for (const char* page : {"values", "parts", "zero checks", "engine"}) {
+        panel.select(QString::fromUtf8(page));
+        QApplication::processEvents();
+        EXPECT_LE(panel.minimumSizeHint().height(), 680) << page;
+        EXPECT_LE(panel.minimumSizeHint().width(), 1060) << page;
+        picture(panel, QStringLiteral("engine-") + QString::fromUtf8(page).replace(QLatin1Char(' '), QLatin1Char('-')));
+    }
+}
+
+TEST_F(HistoryOfChanges, fit_the_window) {
+    bench.survey();
+    bench.band(bands::residual, -5, 5);
+    panel.select("changes");
+    QApplication::processEvents();
+    EXPECT_LE(panel.minimumSizeHint().width(), 1060);
+    picture(panel, QStringLiteral("history-changes"));
 }
 
 } // namespace

@@ -21,6 +21,7 @@ public:
         auto created = RecordSession::create(folder.filePath("engine.caprail"), "Mira", engine, {});
         EXPECT_TRUE(created) << (created ? "" : created.error().sentence);
         session = std::move(*created);
+        session->setReasonAsker([](qint64) { return std::optional<QString>(QStringLiteral("tried")); }); // as a person would
         LayoutSet layout;
         layout.caps = caps;
         layout.tiedLast = caps;

@@ -13,13 +13,13 @@ namespace caprail {
 namespace {
 
 std::vector<FormField> engineFields() {
-    return {{"engine", EngineLayoutPage::tr("Engine"), EngineLayoutPage::tr("what it is, in a few words"), {}},
+    return {{"engine", EngineLayoutPage::tr("Engine"), EngineLayoutPage::tr("what it is, in a few words"), {}, true},
             {"serial", EngineLayoutPage::tr("Serial"), {}, {}},
             {"customer", EngineLayoutPage::tr("Customer"), {}, {}},
             {"shop", EngineLayoutPage::tr("Shop"), {}, {}},
-            {"address", EngineLayoutPage::tr("Its address"), {}, {}},
             {"telephone", EngineLayoutPage::tr("Telephone"), EngineLayoutPage::tr("for the customer's sheet"), {}},
-            {"note", EngineLayoutPage::tr("Note"), {}, {}}};
+            {"address", EngineLayoutPage::tr("Its address"), {}, {}, true},
+            {"note", EngineLayoutPage::tr("Note"), {}, {}, true}};
 }
 
 std::vector<FormField> layoutFields() {
@@ -45,7 +45,7 @@ std::vector<FormField> layoutFields() {
 
 EngineLayoutPage::EngineLayoutPage(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session),
-      m_engine(new FormFor<EngineDescribed>(session, tr("The engine"), tr("Store &engine"), engineFields(), 1, this)),
+      m_engine(new FormFor<EngineDescribed>(session, tr("The engine"), tr("Store &engine"), engineFields(), 2, this)),
       m_layout(new FormFor<LayoutSet>(session, tr("Its bottom end"), tr("Store &layout"), layoutFields(), 2, this)),
       m_plan(new PlanView(this)), m_advice(new Label(this)) {
     m_plan->setObjectName(QStringLiteral("layoutPlan"));

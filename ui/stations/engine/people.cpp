@@ -126,13 +126,14 @@ EnginePeople::EnginePeople(RecordSession& session, QWidget* parent)
           this)),
       m_instrument(new FormFor<InstrumentAdded>(session, tr("An instrument, or a new calibration of one"),
                                                 tr("Store &instrument"), instrumentFields(), 2, this)),
-      m_zero(new FormFor<ZeroChecked>(session, tr("A zero check: an instrument tried on its standard"),
-                                      tr("Store &zero check"), zeroFields(), 3, this)) {
+      m_zero(new FormFor<ZeroChecked>(session, tr("A zero check, on the standard"),
+                                      tr("Store &zero check"), zeroFields(), 1, this)) {
     m_zero->setObjectName(QStringLiteral("zeroForm"));
     m_instrument->setObjectName(QStringLiteral("instrumentForm"));
     auto* left = new QVBoxLayout;
     left->addWidget(m_people, 1);
     left->addWidget(m_person);
+    left->addWidget(m_zero);
     auto* line = new QFrame(this);
     line->setFrameShape(QFrame::VLine);
     line->setFrameShadow(QFrame::Plain);
@@ -143,7 +144,6 @@ EnginePeople::EnginePeople(RecordSession& session, QWidget* parent)
     right->addWidget(m_instruments, 1);
     right->addWidget(fresh, 0, Qt::AlignLeft);
     right->addWidget(m_instrument);
-    right->addWidget(m_zero);
     auto* row = new QHBoxLayout(this);
     row->addLayout(left, 2);
     row->addWidget(line);
