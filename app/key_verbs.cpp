@@ -92,7 +92,7 @@ int makeNewKey(const Call& call) {
     return done;
 }
 
-int showKey(const Call& call, const QString& name) {
+int showKey(const QString& name) {
     const KeyFolder::Listing listing = KeyFolder(keyFolderPath()).list();
     for (const SigningKey& key : listing.keys) {
         if (key.note.name == pathBytes(name) || (name.isEmpty() && listing.keys.size() == 1)) {
@@ -100,8 +100,12 @@ int showKey(const Call& call, const QString& name) {
             return done;
         }
     }
-    const auto why = KeyFolder(keyFolderPath()).choose(pathBytes(name), dateOf(now()));
-    return complain(answerIsNo, QStringLiteral("key: ") + (why ? call.at(0) : qtText(why.error().sentence)));
+    const auto chosen = KeyFolder(keyFolderPath()).choose(pathBytes(name), dateOf(now()));
+    if (!chosen) {
+        return complain(answerIsNo, QStringLiteral("key: ") + qtText(chosen.error().sentence));
+    }
+    tell(*chosen);
+    return done;
 }
 
 int listKeys() {
@@ -132,7 +136,7 @@ int key(const QStringList& arguments) {
         return makeNewKey(call);
     }
     if (what == QLatin1String("show")) {
-        return showKey(call, isNamed ? call.at(1) : QString());
+        return showKey(isNamed ? call.at(1) : QString());
     }
     return what == QLatin1String("list") ? listKeys() : call.refuseUsage();
 }

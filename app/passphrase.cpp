@@ -57,7 +57,7 @@ public:
 
     [[nodiscard]] bool isGood() const { return m_isSilent; }
     [[nodiscard]] int file() const { return m_file; }
-    void say(const std::string& text) const { (void)!::write(m_file, text.data(), text.size()); }
+    void print(const std::string& text) const { (void)!::write(m_file, text.data(), text.size()); }
 
 private:
     int m_file;
@@ -85,9 +85,9 @@ Result<Passphrase> askPassphrase(const Call& call, const QString& question) {
         return refuse("There is no terminal to ask for the passphrase on: give it through an open file and "
                       "--passphrase-fd.");
     }
-    terminal.say((question + QStringLiteral(": ")).toStdString());
+    terminal.print((question + QStringLiteral(": ")).toStdString());
     auto typed = readLine(terminal.file());
-    terminal.say("\n");
+    terminal.print("\n");
     return typed;
 }
 

@@ -1497,14 +1497,6 @@
         <translation>p %1 %, C %2</translation>
     </message>
     <message>
-        <source>%1 verdict is weakly measured: its band is narrower than four times the standard uncertainty (C below 1).</source>
-        <translation>%1 Urteil ist schwach gemessen: sein Band ist schmaler als die vierfache Standardunsicherheit (C unter 1).</translation>
-    </message>
-    <message>
-        <source>%1 verdicts are weakly measured: their bands are narrower than four times the standard uncertainty (C below 1).</source>
-        <translation>%1 Urteile sind schwach gemessen: ihre Bänder sind schmaler als die vierfache Standardunsicherheit (C unter 1).</translation>
-    </message>
-    <message>
         <source>Say which straightedge it was, with its flatness at the engine station, and read it again.</source>
         <translation>Angeben, welches Haarlineal es war, mit seiner Ebenheit an der Station Motor, und noch einmal messen.</translation>
     </message>
@@ -1527,6 +1519,134 @@
     <message>
         <source>It rocked with the thinner stack, which cannot be: clean, look for a burr, and begin again.</source>
         <translation>Mit dem dünneren Stapel kippelte es, was nicht sein kann: reinigen, nach einem Grat sehen und neu beginnen.</translation>
+    </message>
+    <message>
+        <source>The signature in entry %1, in the name of %2, does not hold: %3</source>
+        <translation>Die Signatur in Eintrag %1, im Namen von %2, gilt nicht: %3</translation>
+    </message>
+    <message>
+        <source>Signed by %1 in entry %2: all entries before it, and none was added since.</source>
+        <translation>Signiert von %1 in Eintrag %2: alle Einträge davor, und seitdem kam keiner hinzu.</translation>
+    </message>
+    <message>
+        <source>Signed by %1 in entry %2, up to entry %3; what was added since is not signed.</source>
+        <translation>Signiert von %1 in Eintrag %2, bis Eintrag %3; was seitdem hinzukam, ist nicht signiert.</translation>
+    </message>
+    <message>
+        <source>Signed</source>
+        <translation>Signiert</translation>
+    </message>
+    <message>
+        <source>Signed: everything up to entry %1, with the key of %2</source>
+        <translation>Signiert: alles bis Eintrag %1, mit dem Schlüssel von %2</translation>
+    </message>
+    <message>
+        <source>Build record: %1, build %2</source>
+        <translation>Aufbauprotokoll: %1, Aufbau %2</translation>
+    </message>
+    <message>
+        <source>engine not described</source>
+        <translation>Motor nicht beschrieben</translation>
+    </message>
+    <message>
+        <source>For %1</source>
+        <translation>Für %1</translation>
+    </message>
+    <message>
+        <source>By %1</source>
+        <translation>Von %1</translation>
+    </message>
+    <message>
+        <source>This build was closed and signed off by %1 on %2.</source>
+        <translation>Dieser Aufbau wurde geschlossen und am %2 von %1 abgezeichnet.</translation>
+    </message>
+    <message>
+        <source>NOT FINISHED: this build is not signed off. Do not run the engine on the strength of this record.</source>
+        <translation>NICHT FERTIG: dieser Aufbau ist nicht abgezeichnet. Den Motor auf dieses Protokoll hin nicht in Betrieb nehmen.</translation>
+    </message>
+    <message>
+        <source>What is in this folder</source>
+        <translation>Was in diesem Ordner liegt</translation>
+    </message>
+    <message>
+        <source>The build sheet, to read and to print: what was built, measured and verified, and how it stands.</source>
+        <translation>Das Aufbaublatt, zum Lesen und zum Drucken: was gebaut, gemessen und geprüft wurde und wie es steht.</translation>
+    </message>
+    <message>
+        <source>Everything that was entered while the engine was built, a line each, in order. What was taken back stays in it, marked.</source>
+        <translation>Alles, was beim Aufbau des Motors eingetragen wurde, je eine Zeile, der Reihe nach. Was zurückgenommen wurde, bleibt darin stehen, gekennzeichnet.</translation>
+    </message>
+    <message>
+        <source>The same for another program, with the seal of each entry. Caprail makes the record again from it: caprail import ledger.jsonl NEW.caprail</source>
+        <translation>Dasselbe für ein anderes Programm, mit dem Siegel jedes Eintrags. Caprail macht daraus wieder das Protokoll: caprail import ledger.jsonl NEU.caprail</translation>
+    </message>
+    <message>
+        <source>The photos; the number in front of each name is that of its entry.</source>
+        <translation>Die Fotos; die Nummer vor jedem Namen ist die seines Eintrags.</translation>
+    </message>
+    <message>
+        <source>Tables for a spreadsheet. dictionary.csv tells what each column is and in which unit.</source>
+        <translation>Tabellen für eine Tabellenkalkulation. dictionary.csv sagt (auf Englisch), was jede Spalte ist und in welcher Einheit.</translation>
+    </message>
+    <message>
+        <source>The shop&apos;s signature, its public key, and the few lines that are signed.</source>
+        <translation>Die Signatur der Werkstatt, ihr öffentlicher Schlüssel und die wenigen Zeilen, die signiert sind.</translation>
+    </message>
+    <message>
+        <source>A check sum of every file here.</source>
+        <translation>Eine Prüfsumme jeder Datei hier.</translation>
+    </message>
+    <message>
+        <source>How to see that nothing was altered, without Caprail</source>
+        <translation>Wie man ohne Caprail sieht, dass nichts verändert wurde</translation>
+    </message>
+    <message>
+        <source>The files. In this folder, type (Linux; on a Mac: shasum -a 256 -c SHA256SUMS; on Windows compare by eye what certutil -hashfile NAME SHA256 prints):</source>
+        <translation>Die Dateien. In diesem Ordner eingeben (Linux; auf dem Mac: shasum -a 256 -c SHA256SUMS; unter Windows mit dem Auge vergleichen, was certutil -hashfile NAME SHA256 ausgibt):</translation>
+    </message>
+    <message>
+        <source>The seal. The last line of ledger.jsonl ends with the seal of the whole record. It begins with the twenty digits that stand at the foot of every page of the printed sheet: %1</source>
+        <translation>Das Siegel. Die letzte Zeile von ledger.jsonl endet mit dem Siegel des ganzen Protokolls. Es beginnt mit den zwanzig Ziffern, die am Fuß jeder Seite des gedruckten Blatts stehen: %1</translation>
+    </message>
+    <message>
+        <source>The chain. Each seal is the SHA-256 of the 32 bytes of the seal before (zeros before the first) and of the entry&apos;s line without its seal. These lines of Python go through all of them and print the last:</source>
+        <translation>Die Kette. Jedes Siegel ist das SHA-256 der 32 Bytes des Siegels davor (Nullen vor dem ersten) und der Zeile des Eintrags ohne ihr Siegel. Diese Zeilen Python gehen alle durch und geben das letzte aus:</translation>
+    </message>
+    <message>
+        <source>This record is not signed with a key: nothing in it shows who made it.</source>
+        <translation>Dieses Protokoll ist mit keinem Schlüssel signiert: nichts darin zeigt, wer es gemacht hat.</translation>
+    </message>
+    <message>
+        <source>says whether the signature is good. Then look whether the statement names the seal of line %1 of ledger.jsonl, and whether the key is the shop&apos;s: its fingerprint, which the shop tells you by another way than with this folder, is the first 32 digits that this prints:</source>
+        <translation>sagt, ob die Signatur gut ist. Dann nachsehen, ob die Erklärung das Siegel von Zeile %1 von ledger.jsonl nennt, und ob der Schlüssel der der Werkstatt ist: sein Fingerabdruck, den die Werkstatt auf anderem Weg als mit diesem Ordner mitteilt, sind die ersten 32 Ziffern, die dies ausgibt:</translation>
+    </message>
+    <message>
+        <source>What this proves, and what not</source>
+        <translation>Was das beweist und was nicht</translation>
+    </message>
+    <message>
+        <source>If the seal is the one on a sheet that you kept apart from these files, no entry and no photo was altered, removed, put in or put in another order since that sheet was printed.</source>
+        <translation>Ist das Siegel dasselbe wie auf einem Blatt, das getrennt von diesen Dateien aufbewahrt wurde, so wurde seit dem Druck dieses Blatts kein Eintrag und kein Foto verändert, entfernt, eingefügt oder umgestellt.</translation>
+    </message>
+    <message>
+        <source>A signature shows that whoever has the shop&apos;s secret key signed exactly these entries. It does not show when: the times are those of the shop&apos;s own clock.</source>
+        <translation>Eine Signatur zeigt, dass genau diese Einträge von jemandem signiert wurden, der den geheimen Schlüssel der Werkstatt hat. Sie zeigt nicht wann: die Zeiten sind die der eigenen Uhr der Werkstatt.</translation>
+    </message>
+    <message>
+        <source>Neither proves that what was entered is true. A whole record can be written anew, with seals of its own; only the sheet in your hands, or a fingerprint that you had before, tells then.</source>
+        <translation>Keines von beiden beweist, dass das Eingetragene wahr ist. Ein ganzes Protokoll lässt sich neu schreiben, mit eigenen Siegeln; dann zeigt es nur das Blatt in Ihren Händen oder ein Fingerabdruck, den Sie vorher hatten.</translation>
+    </message>
+    <message>
+        <source>The key file %1 cannot be looked at: %2.</source>
+        <translation>Die Schlüsseldatei %1 ist nicht zugänglich: %2.</translation>
+    </message>
+    <message>
+        <source>The key file %1 can be read by others, who may have copied it: make it yours alone (chmod 600), or make a new key.</source>
+        <translation>Die Schlüsseldatei %1 ist für andere lesbar, die sie kopiert haben können: sie für sich allein machen (chmod 600) oder einen neuen Schlüssel anlegen.</translation>
+    </message>
+    <message>
+        <source>This is not the text of a signing key, or it was changed: use a copy of it.</source>
+        <translation>Das ist nicht der Text eines Signaturschlüssels, oder er wurde verändert: eine Kopie davon nehmen.</translation>
     </message>
 </context>
 <context>
@@ -3300,6 +3420,26 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>The accepted gap is the median of the counted readings (at least %1, within %2). Outdated readings were made before a fastener of the cap moved or a part was changed; they no longer count. Large differences between positions are normal.</source>
         <translation>Das angenommene Spaltmaß ist der Median der gezählten Ablesungen (mindestens %1, innerhalb %2). Überholte Ablesungen entstanden, bevor sich eine Verschraubung des Deckels weiterdrehte oder ein Teil gewechselt wurde; sie zählen nicht mehr. Große Unterschiede zwischen den Stellen sind normal.</translation>
+    </message>
+    <message>
+        <source>Not signed with a key: the seal shows that nothing was altered since, and not who made the record.</source>
+        <translation>Mit keinem Schlüssel signiert: das Siegel zeigt, dass seitdem nichts verändert wurde, aber nicht, wer das Protokoll gemacht hat.</translation>
+    </message>
+    <message>
+        <source>Signed by %1 on %2, all of it. Key %3</source>
+        <translation>Signiert von %1 am %2, alles. Schlüssel %3</translation>
+    </message>
+    <message>
+        <source>Signed by %1 on %2, up to entry %3 of %4. Key %5</source>
+        <translation>Signiert von %1 am %2, bis Eintrag %3 von %4. Schlüssel %5</translation>
+    </message>
+    <message>
+        <source>The code holds the seal in full.</source>
+        <translation>Der Code enthält das ganze Siegel.</translation>
+    </message>
+    <message>
+        <source>The code holds the seal in full and the fingerprint of the key. Compare that with the one that the shop told you by another way.</source>
+        <translation>Der Code enthält das ganze Siegel und den Fingerabdruck des Schlüssels. Ihn mit dem vergleichen, den die Werkstatt auf anderem Weg mitgeteilt hat.</translation>
     </message>
 </context>
 <context>
@@ -8675,14 +8815,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Die Lage der Platte noch einmal eintragen.</translation>
     </message>
     <message>
-        <source>It does not say what it was read with.</source>
-        <translation>Es ist nicht gesagt, womit abgelesen wurde.</translation>
-    </message>
-    <message>
-        <source>Read it again, and name the torque wrench.</source>
-        <translation>Noch einmal ablesen und den Drehmomentschlüssel nennen.</translation>
-    </message>
-    <message>
         <source>%1 to start it, %2 to turn it.</source>
         <translation>%1 zum Losbrechen, %2 zum Drehen.</translation>
     </message>
@@ -8733,10 +8865,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>A turning torque, and the rise that is allowed, are zero or more: look at the readings.</source>
         <translation>Ein Durchdrehmoment und der erlaubte Anstieg sind null oder mehr: die Ablesungen ansehen.</translation>
-    </message>
-    <message>
-        <source>%1 to start it, %2 to turn it: up by %3, %4 allowed.</source>
-        <translation>%1 zum Losbrechen, %2 zum Drehen: um %3 gestiegen, %4 erlaubt.</translation>
     </message>
     <message>
         <source>%1 to start it, %2 to turn it: no harder than before.</source>
@@ -8927,8 +9055,164 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>niemand kann sagen, wie nahe %1 an die Prüfspannung kommt (%2): nennen, oder sagen, wer die Vorgabe verantwortet und warum</translation>
     </message>
     <message>
-        <source>Add the wrench at the engine station, and read it again.</source>
-        <translation>Den Schlüssel an der Station Motor eintragen und neu ablesen.</translation>
+        <source>Entry %1 is a signature: it stays. What is added now is signed by a new one.</source>
+        <translation>Eintrag %1 ist eine Signatur: sie bleibt stehen. Was jetzt hinzukommt, wird durch eine neue signiert.</translation>
+    </message>
+    <message>
+        <source>%1 verdict is weakly measured: its band is narrower than four times the standard uncertainty (C below 1).</source>
+        <translation type="unfinished">%1 Urteil ist schwach gemessen: sein Band ist schmaler als die vierfache Standardunsicherheit (C unter 1).</translation>
+    </message>
+    <message>
+        <source>%1 verdicts are weakly measured: their bands are narrower than four times the standard uncertainty (C below 1).</source>
+        <translation type="unfinished">%1 Urteile sind schwach gemessen: ihre Bänder sind schmaler als die vierfache Standardunsicherheit (C unter 1).</translation>
+    </message>
+    <message>
+        <source>%1 clearance of the trial fit was passed by eye, not measured.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 clearances of the trial fit were passed by eye, not measured.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no entry yet, and nothing to sign.</source>
+        <translation>Es gibt noch keinen Eintrag und nichts zu signieren.</translation>
+    </message>
+    <message>
+        <source>A signature is 128 hexadecimal digits, but “%1” is not.</source>
+        <translation>Eine Signatur sind 128 Hexadezimalziffern, aber „%1“ ist das nicht.</translation>
+    </message>
+    <message>
+        <source>The signature is not that of the key “%1” over entry %2: it, or what it signs, was altered.</source>
+        <translation>Die Signatur ist nicht die des Schlüssels „%1“ über Eintrag %2: sie oder das Signierte wurde verändert.</translation>
+    </message>
+    <message>
+        <source>The signature is over entry %1, which this record does not have.</source>
+        <translation>Die Signatur gilt Eintrag %1, den dieses Protokoll nicht hat.</translation>
+    </message>
+    <message>
+        <source>The signature is over another seal than that of entry %1: it was made for another record, or this one was rewritten since.</source>
+        <translation>Die Signatur gilt einem anderen Siegel als dem von Eintrag %1: sie wurde für ein anderes Protokoll gemacht, oder dieses wurde seitdem neu geschrieben.</translation>
+    </message>
+    <message>
+        <source>No entry is signed by that key.</source>
+        <translation>Kein Eintrag ist mit diesem Schlüssel signiert.</translation>
+    </message>
+    <message>
+        <source>Read it again with a torque wrench that is known and reaches it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read both stages again with one wrench; if it stays so close, look for what binds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End play is measured with every main cap at torque: tighten %1 to what is specified first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: passed by eye, not measured (at least %2 asked).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to start it, %2 to turn it: up by %3 ± %4, %5 allowed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>key name</source>
+        <translation>Name des Schlüssels</translation>
+    </message>
+    <message>
+        <source>public key</source>
+        <translation>öffentlicher Schlüssel</translation>
+    </message>
+    <message>
+        <source>signature</source>
+        <translation>Signatur</translation>
+    </message>
+    <message>
+        <source>signed entry</source>
+        <translation>signierter Eintrag</translation>
+    </message>
+    <message>
+        <source>signed seal</source>
+        <translation>signiertes Siegel</translation>
+    </message>
+    <message>
+        <source>valid from</source>
+        <translation>gültig ab</translation>
+    </message>
+    <message>
+        <source>valid until</source>
+        <translation>gültig bis</translation>
+    </message>
+    <message>
+        <source>The signature in entry %1 cannot be read.</source>
+        <translation>Die Signatur in Eintrag %1 ist nicht lesbar.</translation>
+    </message>
+    <message>
+        <source>The folder of keys, %1, cannot be made: %2.</source>
+        <translation>Der Ordner der Schlüssel, %1, lässt sich nicht anlegen: %2.</translation>
+    </message>
+    <message>
+        <source>There is a key “%1” already, and it is not written over: give the new one another name.</source>
+        <translation>Es gibt schon einen Schlüssel „%1“, und er wird nicht überschrieben: dem neuen einen anderen Namen geben.</translation>
+    </message>
+    <message>
+        <source>The key file %1 cannot be made yours alone: %2.</source>
+        <translation>Die Schlüsseldatei %1 lässt sich nicht für andere sperren: %2.</translation>
+    </message>
+    <message>
+        <source>There is no signing key in %1 yet: “caprail key new” makes one.</source>
+        <translation>In %1 liegt noch kein Signaturschlüssel: „caprail key new“ legt einen an.</translation>
+    </message>
+    <message>
+        <source>There is no key “%1” here; there is %2. A lost key cannot be made again: make a new one and tell its fingerprint. What the lost one signed stays signed.</source>
+        <translation>Hier gibt es keinen Schlüssel „%1“; vorhanden: %2. Ein verlorener Schlüssel lässt sich nicht wieder herstellen: einen neuen anlegen und seinen Fingerabdruck mitteilen. Was der verlorene signiert hat, bleibt signiert.</translation>
+    </message>
+    <message>
+        <source>There are several keys: %1. Say which one signs.</source>
+        <translation>Es gibt mehrere Schlüssel: %1. Angeben, welcher signiert.</translation>
+    </message>
+    <message>
+        <source>A public key is 64 hexadecimal digits, but “%1” is not.</source>
+        <translation>Ein öffentlicher Schlüssel sind 64 Hexadezimalziffern, aber „%1“ ist das nicht.</translation>
+    </message>
+    <message>
+        <source>“%1” cannot be the name of a key: use 1 to 60 characters on one line.</source>
+        <translation>„%1“ kann nicht der Name eines Schlüssels sein: 1 bis 60 Zeichen auf einer Zeile nehmen.</translation>
+    </message>
+    <message>
+        <source>The key&apos;s last day, %1, lies before its first, %2.</source>
+        <translation>Der letzte Tag des Schlüssels, %1, liegt vor dem ersten, %2.</translation>
+    </message>
+    <message>
+        <source>The key “%1” has a passphrase already.</source>
+        <translation>Der Schlüssel „%1“ hat schon eine Passphrase.</translation>
+    </message>
+    <message>
+        <source>The passphrase is empty: give one, or make the key without.</source>
+        <translation>Die Passphrase ist leer: eine angeben oder den Schlüssel ohne anlegen.</translation>
+    </message>
+    <message>
+        <source>The passphrase does not open the key “%1”: type it again.</source>
+        <translation>Die Passphrase öffnet den Schlüssel „%1“ nicht: neu tippen.</translation>
+    </message>
+    <message>
+        <source>The key “%1” is valid from %2 on, not yet on %3.</source>
+        <translation>Der Schlüssel „%1“ gilt ab %2, am %3 noch nicht.</translation>
+    </message>
+    <message>
+        <source>The key “%1” expired: its last day was %2. What it signed until then stays signed; make a new one, and tell its fingerprint.</source>
+        <translation>Der Schlüssel „%1“ ist abgelaufen: sein letzter Tag war %2. Was er bis dahin signiert hat, bleibt signiert; einen neuen anlegen und seinen Fingerabdruck mitteilen.</translation>
+    </message>
+    <message>
+        <source>The system gives no random numbers (%1), and without them there is no key.</source>
+        <translation>Das System gibt keine Zufallszahlen (%1), und ohne sie gibt es keinen Schlüssel.</translation>
+    </message>
+    <message>
+        <source>Entries wait to be stored: sign once they are, so that the signature is over them too.</source>
+        <translation>Es warten Einträge darauf, gespeichert zu werden: danach signieren, damit die Signatur auch ihnen gilt.</translation>
     </message>
 </context>
 <context>
@@ -11519,6 +11803,74 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>&amp;Quit</source>
         <translation>&amp;Beenden</translation>
+    </message>
+    <message>
+        <source>&amp;Kinds of entries</source>
+        <translation>Eintrags&amp;arten</translation>
+    </message>
+    <message>
+        <source>Kinds of entries</source>
+        <translation>Eintragsarten</translation>
+    </message>
+    <message>
+        <source>What a record is made of, in the words of its files: for “caprail append”, tables and scripts.</source>
+        <translation>Woraus ein Protokoll besteht, in den (englischen) Wörtern seiner Dateien: für „caprail append“, Tabellen und Skripte.</translation>
+    </message>
+    <message>
+        <source>The build is not signed off, and README.txt says so at its head.</source>
+        <translation>Der Aufbau ist nicht abgezeichnet, und README.txt sagt das an seinem Anfang.</translation>
+    </message>
+    <message>
+        <source>Sign the record</source>
+        <translation>Protokoll signieren</translation>
+    </message>
+    <message>
+        <source>Whose key is it? Customers read this name beside each signature.</source>
+        <translation>Wem gehört der Schlüssel? Kunden lesen diesen Namen neben jeder Signatur.</translation>
+    </message>
+    <message>
+        <source>A passphrase, without which nobody can sign with it; empty: none.</source>
+        <translation>Eine Passphrase, ohne die niemand damit signieren kann; leer: keine.</translation>
+    </message>
+    <message>
+        <source>The same once more.</source>
+        <translation>Noch einmal dieselbe.</translation>
+    </message>
+    <message>
+        <source>The two passphrases differ: no key was made.</source>
+        <translation>Die beiden Passphrasen sind verschieden: es wurde kein Schlüssel angelegt.</translation>
+    </message>
+    <message>
+        <source>The key of %1 was made. Its fingerprint is
+
+%2
+
+Tell it to whoever is to know your signature, by another way than with the record. The key lies in %3: copy that folder to a safe place, since a lost key cannot be made again.</source>
+        <translation>Der Schlüssel von %1 wurde angelegt. Sein Fingerabdruck ist
+
+%2
+
+Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem Protokoll. Der Schlüssel liegt in %3: diesen Ordner an einen sicheren Ort kopieren, denn ein verlorener Schlüssel lässt sich nicht wieder herstellen.</translation>
+    </message>
+    <message>
+        <source>Sign all %1 entries of this record with the key of %2 (%3)?</source>
+        <translation>Alle %1 Einträge dieses Protokolls mit dem Schlüssel von %2 (%3) signieren?</translation>
+    </message>
+    <message>
+        <source>Which key signs this record?</source>
+        <translation>Welcher Schlüssel signiert dieses Protokoll?</translation>
+    </message>
+    <message>
+        <source>The passphrase of the key of %1:</source>
+        <translation>Die Passphrase des Schlüssels von %1:</translation>
+    </message>
+    <message>
+        <source>There is no key of yours that is valid today. A key of your own shows a customer that a record is from you and was not altered since. Make one now?</source>
+        <translation>Es gibt keinen eigenen Schlüssel, der heute gilt. Ein eigener Schlüssel zeigt einem Kunden, dass ein Protokoll von Ihnen ist und seitdem nicht verändert wurde. Jetzt einen anlegen?</translation>
+    </message>
+    <message>
+        <source>Si&amp;gn the record…</source>
+        <translation>Protokoll si&amp;gnieren…</translation>
     </message>
 </context>
 <context>

@@ -171,7 +171,7 @@ TEST_F(Cli, append_takes_a_good_entry_and_refuses_a_bad_one_leaving_the_file_as_
         {R"({"kind":"gap_reading","person":"Nobody","position":"4R","pass":2,"gap_typed":"64.8 thou"})",
          "knows no person"},
         {R"({"kind":"gap_reeding"})", "gap_reeding"},
-        {"not json at all", "no JSON"},
+        {"not json at all", "not JSON"},
         {R"({"kind":"struck","person":"Mira Solheim","entry":999999,"why":"x"})", "no entry 999999"},
     };
     for (const auto& [json, sentence] : bad) {

@@ -5,6 +5,8 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMenuBar>
+#include <algorithm>
+#include <assessment/signatures.h>
 #include <functional>
 #include <shop/build_comparison.h>
 #include <shop/hand_over.h>
@@ -16,6 +18,7 @@
 #include <text/ask.h>
 #include <window/main_window.h>
 #include <window/record_output.h>
+#include <window/sign_actions.h>
 
 namespace caprail {
 
@@ -93,6 +96,10 @@ void handOverFolder(MainWindow& window) {
     if (folder.isEmpty()) {
         return;
     }
+    // The customer is given a record that is signed as it is handed over, where there is a key.
+    if (std::ranges::none_of(signaturesOf(session.ledger()), &SignatureFact::coversAll)) {
+        offerSignature(window, false);
+    }
     const SheetOptions options = sheetOptionsOf(window.preferences());
     const auto made = handOver(session.file(), pathBytes(folder),
                                {options.units, true, [&](const std::string& pdfPath) {
@@ -105,7 +112,11 @@ void handOverFolder(MainWindow& window) {
     inform(&window, MainWindow::tr("Hand-over folder"),
            MainWindow::tr("%1 holds the build sheet, photos, the ledger for people and for programs, "
                           "tables, and checksums.")
-               .arg(folder));
+                   .arg(folder) +
+               (session.facts().isClosed()
+                    ? QString()
+                    : QStringLiteral("\n\n") +
+                          MainWindow::tr("The build is not signed off, and README.txt says so at its head.")));
 }
 
 } // namespace

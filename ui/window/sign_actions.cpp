@@ -86,11 +86,11 @@ std::optional<SecretKey> unlocked(MainWindow& window, const SigningKey& key) {
             }
             passphrase = *typed;
         }
-        if (const auto secret = unlock(key, passphrase.toStdString())) {
+        const auto secret = unlock(key, passphrase.toStdString());
+        if (secret) {
             return *secret;
-        } else {
-            warn(&window, title(), qt(secret.error().sentence));
         }
+        warn(&window, title(), qt(secret.error().sentence));
     }
 }
 

@@ -59,7 +59,7 @@ TEST_F(HandOver, holds_sheet_photos_and_the_ledger_for_people_and_programs) {
         names.insert(entry.path().lexically_relative(out).string());
     }
     EXPECT_THAT(names,
-                ElementsAre("SHA256SUMS", "build-sheet.pdf", "history.txt", "ledger.jsonl", "photos",
+                ElementsAre("README.txt", "SHA256SUMS", "build-sheet.pdf", "history.txt", "ledger.jsonl", "photos",
                             "photos/19-main 3.jpg", "photos/20-main 3.jpg", "photos/21-photo", "photos/22-a-b.png"));
     EXPECT_EQ(bytesOf(out + "/photos/20-main 3.jpg"), "picture of main 3.jpg");
     const std::string history = bytesOf(out + "/history.txt");

@@ -95,6 +95,7 @@ TEST(ListLine, says_in_words_alone_what_the_list_says) {
     r.reading = FileReading::foreign;
     r.sentence = "It is a letter.";
     EXPECT_EQ(listLine(r, noon), "2026/kl.caprail: no record. It is a letter.");
+    EXPECT_EQ(listHead(), "file: customer, engine, state, round, out, stale, last entry, who");
     EXPECT_EQ(listSentence(r, noon), "✕ 2026/kl.caprail — no record: It is a letter.");
 }
 
