@@ -87,7 +87,7 @@ class Person:
         """In the box that shows this now, which is the next one, by the first letters."""
         self.press("Tab")
         self.wait_for_name(f"^{box}")
-        self.type(start, enter=False)
+        self.type(start[:3], enter=False)
 
     def wait(self, what, test, seconds=10):
         """What the test gives as soon as it gives something."""
