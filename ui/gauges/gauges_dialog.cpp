@@ -44,7 +44,10 @@ GaugesDialog::GaugesDialog(std::vector<GaugeSetup> gauges, const QStringList& in
       m_propose(new QPushButton(tr("&Fit the pattern to the last line"))), m_log(new QPlainTextEdit),
       m_problem(new Label(this)), m_form(new QWidget(this)), m_serial(new QWidget) {
     setWindowTitle(tr("Gauges on this computer"));
-    build(instruments);
+    offerChoices(instruments);
+    nameParts();
+    layOut();
+    connectParts();
     listPorts();
     if (m_gauges.empty()) {
         m_gauges.push_back({});
@@ -54,7 +57,7 @@ GaugesDialog::GaugesDialog(std::vector<GaugeSetup> gauges, const QStringList& in
 
 GaugesDialog::~GaugesDialog() = default;
 
-void GaugesDialog::build(const QStringList& instruments) {
+void GaugesDialog::offerChoices(const QStringList& instruments) {
     m_instrument->setEditable(true);
     m_instrument->addItems(instruments);
     m_instrument->lineEdit()->setPlaceholderText(tr("as chosen at the station"));
@@ -75,6 +78,9 @@ void GaugesDialog::build(const QStringList& instruments) {
     offer<GaugeParity>(m_parity, {{tr("no parity"), GaugeParity::none},
                                   {tr("even parity"), GaugeParity::even},
                                   {tr("odd parity"), GaugeParity::odd}});
+}
+
+void GaugesDialog::nameParts() {
     const std::pair<QWidget*, const char*> names[] = {
         {m_which, "which"}, {m_instrument, "instrument"}, {m_way, "way"},         {m_end, "end"},
         {m_unit, "unit"},   {m_device, "device"},         {m_speed, "speed"},     {m_pattern, "pattern"},
@@ -93,6 +99,9 @@ void GaugesDialog::build(const QStringList& instruments) {
     m_try->installEventFilter(this);
     setTip(m_pattern, tr("The gauge's line, with # where the value stands and * for anything"));
 
+}
+
+void GaugesDialog::layOut() {
     auto* line = new QHBoxLayout(m_serial);
     line->setContentsMargins(0, 0, 0, 0);
     for (const auto& [box, name] : {std::pair{m_speed, tr("Speed, bits a second")}, std::pair{m_dataBits, tr("Data bits")},
@@ -139,6 +148,9 @@ void GaugesDialog::build(const QStringList& instruments) {
     connect(buttons, &QDialogButtonBox::accepted, this, &GaugesDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(add, &QPushButton::clicked, this, &GaugesDialog::addGauge);
+}
+
+void GaugesDialog::connectParts() {
     connect(m_remove, &QPushButton::clicked, this, &GaugesDialog::removeGauge);
     connect(m_which, &QComboBox::activated, this, &GaugesDialog::showCurrent);
     connect(m_propose, &QPushButton::clicked, this, [this] {

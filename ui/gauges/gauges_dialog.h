@@ -32,7 +32,10 @@ protected:
     void accept() override;
 
 private:
-    void build(const QStringList& instruments);
+    void offerChoices(const QStringList& instruments);
+    void nameParts();
+    void layOut();
+    void connectParts();
     void listPorts();
     void fillList(int index);
     void showCurrent();

@@ -16,7 +16,6 @@
 #include <QStatusBar>
 #include <QVBoxLayout>
 #include <gauges/gauge_hub.h>
-#include <gauges/gauges_dialog.h>
 #include <utility>
 #include <session/filled.h>
 #include <session/look.h>
@@ -51,7 +50,6 @@
 namespace caprail {
 
 namespace {
-constexpr int gaugeSentenceStays = 15'000; // milliseconds
 constexpr std::int64_t largestSample = std::int64_t{64} * 1024 * 1024;
 
 /// The first window on a small screen, and one that was larger on another screen, lie whole on this one, frame included.
@@ -244,37 +242,6 @@ void MainWindow::openSample(const QString& path) {
     }
 }
 
-void MainWindow::startTour() {
-    if (m_tour != nullptr) {
-        m_tour->setVisible(!m_tour->isVisible());
-        return;
-    }
-    const QStringList samples = sampleFiles();
-    const auto sample = std::ranges::find_if(
-        samples, [](const QString& file) { return QFileInfo(file).completeBaseName() == tourSample(); });
-    if (sample == samples.end()) {
-        complain(tr("The tour walks through a sample record, and it is not installed: install the program's samples again."));
-        return;
-    }
-    auto folder = std::make_unique<QTemporaryDir>(QDir::tempPath() + QStringLiteral("/caprail-tour-XXXXXX"));
-    const QString copy = folder->filePath(tr("tour") + QStringLiteral(".caprail"));
-    const auto bytes = readWholeFile(pathBytes(*sample), largestSample);
-    if (const auto made = bytes ? makeNewFile(pathBytes(copy), *bytes) : tl::unexpected(bytes.error()); !made) {
-        complain(QString::fromStdString(made.error().sentence));
-        return;
-    }
-    auto* window = m_session ? new MainWindow : this;
-    window->m_tourFolder = std::move(folder);
-    if (!window->openFile(copy)) {
-        return;
-    }
-    window->m_tour = new Tour(*window);
-    window->addDockWidget(Qt::RightDockWidgetArea, window->m_tour);
-    // Beside the screen as it is, where there is room for both.
-    window->resize(std::min(window->width() + window->m_tour->width(), window->screen()->availableGeometry().width()),
-                   window->height());
-}
-
 StationPanel* MainWindow::panel(Station station) {
     if (!m_session) {
         return nullptr;
@@ -411,36 +378,6 @@ void MainWindow::editPreferences() {
     if (m_session) {
         m_session->setUnits(m_preferences.units);
     }
-}
-
-void MainWindow::setUpGauges() {
-    QStringList instruments;
-    if (m_session) {
-        for (const auto& [name, seen] : m_session->facts().instruments) {
-            instruments << QString::fromStdString(name);
-        }
-    }
-    GaugeHub& hub = GaugeHub::instance();
-    hub.use({}); // the dialog listens now
-    GaugesDialog dialog(loadGauges(), instruments, this);
-    if (dialog.exec() == QDialog::Accepted) {
-        saveGauges(dialog.gauges());
-    }
-    hub.use(loadGauges());
-}
-
-void MainWindow::sayOfGauge(const QString& sentence, bool isFault) {
-    if (isFault && (isActiveWindow() || QApplication::activeWindow() == nullptr)) {
-        m_confirmation->refused(sentence);
-    }
-    if (!m_session) {
-        statusBar()->showMessage(sentence, gaugeSentenceStays);
-        return;
-    }
-    if (m_bench->isActive()) {
-        m_bench->tell(sentence);
-    }
-    m_next->showHint(sentence);
 }
 
 void MainWindow::switchUnits() {

@@ -1,19 +1,29 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <window/tour.h>
 
+#include <QDir>
+#include <QFileInfo>
 #include <QPushButton>
+#include <QScreen>
 #include <QScrollArea>
 #include <QShortcut>
+#include <QTemporaryDir>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <session/filled.h>
 #include <stations/common/station_text.h>
+#include <store/file/new_file.h>
+#include <store/file/path_text.h>
+#include <store/file/read_file.h>
 #include <window/main_window.h>
+#include <window/start_page.h>
 
 namespace caprail {
 
 namespace {
 
 constexpr int charactersWide = 34;
+constexpr std::int64_t largestTourSample = std::int64_t{64} * 1024 * 1024; // bytes
 
 } // namespace
 
@@ -139,6 +149,37 @@ void Tour::turnTo(std::size_t page) {
     m_back->setEnabled(page > 0);
     m_next->setText(page + 1 < m_pages.size() ? tr("Next  (Alt+→)") : tr("Done  (Alt+→)"));
     m_window.showDestination({shown.station, shown.subject.toStdString()});
+}
+
+void MainWindow::startTour() {
+    if (m_tour != nullptr) {
+        m_tour->setVisible(!m_tour->isVisible());
+        return;
+    }
+    const QStringList samples = sampleFiles();
+    const auto sample = std::ranges::find_if(
+        samples, [](const QString& file) { return QFileInfo(file).completeBaseName() == tourSample(); });
+    if (sample == samples.end()) {
+        complain(tr("The tour walks through a sample record, and it is not installed: install the program's samples again."));
+        return;
+    }
+    auto folder = std::make_unique<QTemporaryDir>(QDir::tempPath() + QStringLiteral("/caprail-tour-XXXXXX"));
+    const QString copy = folder->filePath(tr("tour") + QStringLiteral(".caprail"));
+    const auto bytes = readWholeFile(pathBytes(*sample), largestTourSample);
+    if (const auto made = bytes ? makeNewFile(pathBytes(copy), *bytes) : tl::unexpected(bytes.error()); !made) {
+        complain(QString::fromStdString(made.error().sentence));
+        return;
+    }
+    auto* window = m_session ? new MainWindow : this;
+    window->m_tourFolder = std::move(folder);
+    if (!window->openFile(copy)) {
+        return;
+    }
+    window->m_tour = new Tour(*window);
+    window->addDockWidget(Qt::RightDockWidgetArea, window->m_tour);
+    // Beside the screen as it is, where there is room for both.
+    window->resize(std::min(window->width() + window->m_tour->width(), window->screen()->availableGeometry().width()),
+                   window->height());
 }
 
 } // namespace caprail
