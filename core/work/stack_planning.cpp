@@ -116,6 +116,14 @@ std::string doubtOf(const PlanTask& task, const StackPlan& plan) {
     return {};
 }
 
+void addAims(PlanTask& task, const std::string& id, Position p, const PlanAims& aims, std::size_t largest) {
+    for (std::size_t shims = 1; shims <= largest; ++shims) {
+        if (auto aim = aims.at(p, shims)) {
+            task.aims[id].push_back(std::move(*aim));
+        }
+    }
+}
+
 bool reaches(const StackPlan& plan, const PlanBound& bound, Objective objective) {
     StackPlan seen = plan;
     seen.bound = bound;
@@ -167,11 +175,12 @@ PlanTask planTaskFor(const Facts& facts, const Assessment& assessment, const Uni
             position.pinned = built.shims;
             position.band = stretchedTo(request.band, *built.residual);
             task.stays.insert(position.id);
+            if (!assessment.find("stack:" + code(p))->isGood()) {
+                addAims(task, position.id, p, aims, largestAimedFor(facts)); // for the doubt about it
+            }
         } else if (const auto first = aims.at(p, 1)) {
             position.band = first->band;
-            for (std::size_t shims = 1; shims <= largestAimedFor(facts); ++shims) {
-                task.aims[position.id].push_back(*aims.at(p, shims));
-            }
+            addAims(task, position.id, p, aims, largestAimedFor(facts));
         }
         request.positions.push_back(std::move(position));
     }

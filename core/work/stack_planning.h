@@ -30,7 +30,7 @@ struct PlanTask {
     PlanRequest request;
     ResidualBand band;           ///< as set; those of the positions may be narrower
     std::set<std::string> stays; ///< positions whose stack stands and is kept, pinned in the request
-    /// Per open position: where a stack of one shim, of two … has to lie to be judged good. Empty: the band itself.
+    /// Per position that is not good yet: where a stack of one shim, of two … has to lie to be judged so. Empty: the band.
     std::map<std::string, std::vector<PlanAim>> aims;
     bool isClosed = false;       ///< the build is signed off: nothing is planned
     friend bool operator==(const PlanTask&, const PlanTask&) = default;
