@@ -28,7 +28,7 @@ Document::Document(const SheetSource& source, const SheetOptions& options, QSize
                             {keyFiguresSection, true},
                             {diagramSection, true},
                             {signaturesSection, true},
-                            {sealSection, true},
+                            {signedSealSection, true},
                             {runningInSection, true},
                             {m_source.facts.isClosed() ? changesSection : annexSection},
                             {m_source.facts.isClosed() ? annexSection : changesSection},
@@ -50,7 +50,7 @@ Document::Document(const SheetSource& source, const SheetOptions& options, QSize
                             {instrumentsSection},
                             {struckSection},
                             {closingSection, true},
-                            {sealSection, true}}) {
+                            {signedSealSection, true}}) {
         if (part.isWhole) {
             m_flow.together([&] { part.write(w); });
         } else {

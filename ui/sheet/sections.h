@@ -48,7 +48,7 @@ void keyFiguresSection(const Writing&);
 void signaturesSection(const Writing&);
 void runningInSection(const Writing&);
 /// Who signed the ledger with a key, and the seal as a QR code.
-void sealSection(const Writing&);
+void signedSealSection(const Writing&);
 void annexSection(const Writing&);
 void gatesSection(const Writing&);
 void diagramSection(const Writing&);

@@ -44,7 +44,7 @@ std::vector<SignatureLine> linesOf(const Writing& w, const std::vector<Signature
 
 } // namespace
 
-void sealSection(const Writing& w) {
+void signedSealSection(const Writing& w) {
     const SheetType& type = w.flow.type();
     const auto signatures = signaturesOf(w.source.ledger);
     const QString code = sealCodeText(w.source.ledger.seal(), signatures);
