@@ -191,6 +191,18 @@
         <source>clearance</source>
         <translation>Spiel</translation>
     </message>
+    <message>
+        <source>mains, limits
+%1</source>
+        <translation>Hauptlager, Grenzen
+%1</translation>
+    </message>
+    <message>
+        <source>rods, limits
+%1</source>
+        <translation>Pleuellager, Grenzen
+%1</translation>
+    </message>
 </context>
 <context>
     <name>ClockNotice</name>
@@ -1647,6 +1659,186 @@
     <message>
         <source>This is not the text of a signing key, or it was changed: use a copy of it.</source>
         <translation>Das ist nicht der Text eines Signaturschlüssels, oder er wurde verändert: eine Kopie davon nehmen.</translation>
+    </message>
+    <message>
+        <source>%1 minute</source>
+        <translation>%1 Minute</translation>
+    </message>
+    <message>
+        <source>%1 minutes</source>
+        <translation>%1 Minuten</translation>
+    </message>
+    <message>
+        <source>%1 hour</source>
+        <translation>%1 Stunde</translation>
+    </message>
+    <message>
+        <source>%1 hours</source>
+        <translation>%1 Stunden</translation>
+    </message>
+    <message>
+        <source>%1 day</source>
+        <translation>%1 Tag</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 Tage</translation>
+    </message>
+    <message>
+        <source>The limits of “%1” were widened from %2 to %3 after the reading of entry %4</source>
+        <translation>Die Grenzen von „%1“ wurden nach der Ablesung von Eintrag %4 von %2 auf %3 erweitert</translation>
+    </message>
+    <message>
+        <source>The limits of “%1” were narrowed from %2 to %3 after the reading of entry %4</source>
+        <translation>Die Grenzen von „%1“ wurden nach der Ablesung von Eintrag %4 von %2 auf %3 verengt</translation>
+    </message>
+    <message>
+        <source>The rules of judging were changed after the reading of entry %1</source>
+        <translation>Die Regeln des Urteilens wurden nach der Ablesung von Eintrag %1 geändert</translation>
+    </message>
+    <message>
+        <source>What is specified for the %1 fasteners was changed from %2 to %3 after they were tightened (entry %4)</source>
+        <translation>Die Vorgabe für die Verschraubungen „%1“ wurde von %2 auf %3 geändert, nachdem sie angezogen waren (Eintrag %4)</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>What is specified for the %1 fasteners was changed after they were tightened (entry %2)</source>
+        <translation>Die Vorgabe für die Verschraubungen „%1“ wurde geändert, nachdem sie angezogen waren (Eintrag %2)</translation>
+    </message>
+    <message>
+        <source>What the check “%1” asks was changed after its answer of entry %2</source>
+        <translation>Was die Prüfung „%1“ fragt, wurde nach der Antwort von Eintrag %2 geändert</translation>
+    </message>
+    <message>
+        <source>Changed or worked on after the reading of entry %1: %2</source>
+        <translation>Nach der Ablesung von Eintrag %1 gewechselt oder bearbeitet: %2</translation>
+    </message>
+    <message>
+        <source>The washer at %1 was %2 after the reading of entry %3</source>
+        <translation>Die Unterlegscheibe an %1 wurde nach der Ablesung von Eintrag %3 %2</translation>
+    </message>
+    <message>
+        <source>Other shells were fitted in %1 after the reading of entry %2</source>
+        <translation>In %1 wurden nach der Ablesung von Eintrag %2 andere Schalen eingebaut</translation>
+    </message>
+    <message>
+        <source>Loosened after entry %1 rested on it: %2</source>
+        <translation>Gelöst, nachdem Eintrag %1 darauf beruhte: %2</translation>
+    </message>
+    <message>
+        <source>In verify round %1, %2 moved %3.</source>
+        <translation>In Prüfrunde %1 bewegte sich %2 um %3.</translation>
+    </message>
+    <message>
+        <source>In verify round %1, %2 moved.</source>
+        <translation>In Prüfrunde %1 bewegte sich %2.</translation>
+    </message>
+    <message>
+        <source>a text</source>
+        <translation>einem Text</translation>
+    </message>
+    <message>
+        <source>%1 entry came in without a seal, from %2.</source>
+        <translation>%1 Eintrag kam ohne Siegel herein, aus %2.</translation>
+    </message>
+    <message>
+        <source>%1 entries came in without seals, from %2.</source>
+        <translation>%1 Einträge kamen ohne Siegel herein, aus %2.</translation>
+    </message>
+    <message>
+        <source>“%1” (entry %2, by %3) was struck: %4.</source>
+        <translation>„%1“ (Eintrag %2, von %3) wurde gestrichen: %4.</translation>
+    </message>
+    <message>
+        <source>Entered again by %1, %2 later, as “%3” (entry %4).</source>
+        <translation>Neu eingetragen von %1, %2 später, als „%3“ (Eintrag %4).</translation>
+    </message>
+    <message>
+        <source>%1 from %2 to %3</source>
+        <translation>%1 von %2 auf %3</translation>
+    </message>
+    <message>
+        <source>a second person verifies</source>
+        <translation>eine zweite Person prüft nach</translation>
+    </message>
+    <message>
+        <source>a second person signs off</source>
+        <translation>eine zweite Person zeichnet ab</translation>
+    </message>
+    <message>
+        <source>stretch %1</source>
+        <translation>Längung %1</translation>
+    </message>
+    <message>
+        <source>%1 value of %2 was confirmed by nobody: it is common practice, and the part maker&apos;s own figure comes first.</source>
+        <translation>%1 Wert von %2 hat niemand bestätigt: er ist gängige Praxis, und die Angabe des Teileherstellers geht vor.</translation>
+    </message>
+    <message>
+        <source>%1 values of %2 were confirmed by nobody: they are common practice, and the part makers&apos; own figures come first.</source>
+        <translation>%1 Werte von %2 hat niemand bestätigt: sie sind gängige Praxis, und die Angaben der Teilehersteller gehen vor.</translation>
+    </message>
+    <message>
+        <source>Part entered</source>
+        <translation>Teil eingetragen</translation>
+    </message>
+    <message>
+        <source>Zero checked</source>
+        <translation>Nullpunkt geprüft</translation>
+    </message>
+    <message>
+        <source>Value confirmed</source>
+        <translation>Wert bestätigt</translation>
+    </message>
+    <message>
+        <source>Brought in without seals</source>
+        <translation>Ohne Siegel hereingekommen</translation>
+    </message>
+    <message>
+        <source>limits %1</source>
+        <translation>Grenzen %1</translation>
+    </message>
+    <message>
+        <source>lot %1</source>
+        <translation>Charge %1</translation>
+    </message>
+    <message>
+        <source>Nothing was changed after something had been judged by it.</source>
+        <translation>Es wurde nichts geändert, wonach schon etwas beurteilt war.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Changed after something had been judged by it: %1.</source>
+        <translation>Geändert, nachdem schon danach beurteilt war: %1.</translation>
+    </message>
+    <message>
+        <source>serial %1</source>
+        <translation>Seriennummer %1</translation>
+    </message>
+    <message>
+        <source>stamped %1</source>
+        <translation>Prägung %1</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>neu</translation>
+    </message>
+    <message>
+        <source>used</source>
+        <translation>gebraucht</translation>
+    </message>
+    <message>
+        <source>%1 sitting, %2 hours</source>
+        <translation>%1 Sitzung, %2 Stunden</translation>
+    </message>
+    <message>
+        <source>%1 sittings, %2 hours in all</source>
+        <translation>%1 Sitzungen, zusammen %2 Stunden</translation>
     </message>
 </context>
 <context>
@@ -3441,6 +3633,338 @@ zu niedrig: zu dünn</translation>
         <source>The code holds the seal in full and the fingerprint of the key. Compare that with the one that the shop told you by another way.</source>
         <translation>Der Code enthält das ganze Siegel und den Fingerabdruck des Schlüssels. Ihn mit dem vergleichen, den die Werkstatt auf anderem Weg mitgeteilt hat.</translation>
     </message>
+    <message>
+        <source>Measured, but no limits are set: nothing was judged.</source>
+        <translation>Gemessen, aber es sind keine Grenzen festgelegt: nichts wurde beurteilt.</translation>
+    </message>
+    <message>
+        <source>Limits of the vertical clearance: %1</source>
+        <translation>Grenzen des senkrechten Spiels: %1</translation>
+    </message>
+    <message>
+        <source>Clearances against their limits</source>
+        <translation>Lagerspiele und ihre Grenzen</translation>
+    </message>
+    <message>
+        <source>Mean ± U, and its limits</source>
+        <translation>Mittel ± U und seine Grenzen</translation>
+    </message>
+    <message>
+        <source>Limits by</source>
+        <translation>Grenzen von</translation>
+    </message>
+    <message>
+        <source>Other clearances</source>
+        <translation>Weitere Spiele</translation>
+    </message>
+    <message>
+        <source>Limits by: %1</source>
+        <translation>Grenzen von: %1</translation>
+    </message>
+    <message>
+        <source>Sort</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>What was changed, and why</source>
+        <translation>Was geändert wurde, und warum</translation>
+    </message>
+    <message>
+        <source>Changes</source>
+        <translation>Änderungen</translation>
+    </message>
+    <message>
+        <source>What was changed, struck or accepted again after something had been judged by it.</source>
+        <translation>Was geändert, gestrichen oder neu angenommen wurde, nachdem schon danach beurteilt war.</translation>
+    </message>
+    <message>
+        <source>Values that nobody confirmed</source>
+        <translation>Werte, die niemand bestätigt hat</translation>
+    </message>
+    <message>
+        <source>Common practice, without a source: the part makers&apos; own figures come first.</source>
+        <translation>Gängige Praxis, ohne Quelle: die Angaben der Teilehersteller gehen vor.</translation>
+    </message>
+    <message>
+        <source>Annex: everything that was measured</source>
+        <translation>Anhang: alles, was gemessen wurde</translation>
+    </message>
+    <message>
+        <source>± is the measuring uncertainty: a value counts as within its limits only with it.</source>
+        <translation>± ist die Messunsicherheit: ein Wert gilt nur mit ihr als innerhalb seiner Grenzen.</translation>
+    </message>
+    <message>
+        <source>In the present build: %1</source>
+        <translation>Im jetzigen Aufbau: %1</translation>
+    </message>
+    <message>
+        <source>at %1</source>
+        <translation>bei %1</translation>
+    </message>
+    <message>
+        <source>All (%1)</source>
+        <translation>Alle (%1)</translation>
+    </message>
+    <message>
+        <source>All others (%1)</source>
+        <translation>Alle anderen (%1)</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>no; days used: %1</source>
+        <translation>nein; benutzt an Tagen: %1</translation>
+    </message>
+    <message>
+        <source>yes; days: %1 of %2</source>
+        <translation>ja; an Tagen: %1 von %2</translation>
+    </message>
+    <message>
+        <source>last off by %1</source>
+        <translation>zuletzt abweichend um %1</translation>
+    </message>
+    <message>
+        <source>Tried on its standard</source>
+        <translation>Am Normal geprüft</translation>
+    </message>
+    <message>
+        <source>Limits: %1</source>
+        <translation>Grenzen: %1</translation>
+    </message>
+    <message>
+        <source>Nothing was measured yet.</source>
+        <translation>Noch ist nichts gemessen.</translation>
+    </message>
+    <message>
+        <source>Everything was measured and found good; the closing steps and the sign-off are still open.</source>
+        <translation>Alles ist gemessen und gut; die Schließschritte und die Abzeichnung stehen noch aus.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 checks are not good. First of them: %3, %4.</source>
+        <translation>%1 von %2 Prüfungen sind nicht gut. Die erste davon: %3, %4.</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>höchstens %1</translation>
+    </message>
+    <message>
+        <source>%1 (%2 of %3)</source>
+        <translation>%1 (%2 von %3)</translation>
+    </message>
+    <message>
+        <source>Main bearing clearance</source>
+        <translation>Spiel der Hauptlager</translation>
+    </message>
+    <message>
+        <source>Rod bearing clearance</source>
+        <translation>Spiel der Pleuellager</translation>
+    </message>
+    <message>
+        <source>Gap left under the girdle (residual)</source>
+        <translation>Verbleibender Spalt unter der Platte (Restmaß)</translation>
+    </message>
+    <message>
+        <source>Twist of the girdle</source>
+        <translation>Verwindung der Platte</translation>
+    </message>
+    <message>
+        <source>Clearance under the oil pickup</source>
+        <translation>Abstand unter dem Ölansaugrohr</translation>
+    </message>
+    <message>
+        <source>Main-cap and rod fasteners at their torque</source>
+        <translation>Hauptlager- und Pleuelverschraubungen bei ihrem Drehmoment</translation>
+    </message>
+    <message>
+        <source>The crank turns freely</source>
+        <translation>Die Kurbelwelle dreht frei</translation>
+    </message>
+    <message>
+        <source>Trial fit: all clear</source>
+        <translation>Probemontage: alles frei</translation>
+    </message>
+    <message>
+        <source>✓  Signed off</source>
+        <translation>✓  Abgezeichnet</translation>
+    </message>
+    <message>
+        <source>Build %1 was closed and signed off by %2 on %3.</source>
+        <translation>Aufbau %1 wurde geschlossen und von %2 am %3 abgezeichnet.</translation>
+    </message>
+    <message>
+        <source>✕  NOT FINISHED</source>
+        <translation>✕  NICHT FERTIG</translation>
+    </message>
+    <message>
+        <source>They are listed under Changes.</source>
+        <translation>Sie stehen unter Änderungen.</translation>
+    </message>
+    <message>
+        <source>Somebody has said of every limit and value whose figure it is.</source>
+        <translation>Von jeder Grenze und jedem Wert hat jemand gesagt, wessen Angabe es ist.</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Grenzen</translation>
+    </message>
+    <message>
+        <source>Verdict, places</source>
+        <translation>Urteil, Stellen</translation>
+    </message>
+    <message>
+        <source>The figures that matter</source>
+        <translation>Die Maße, auf die es ankommt</translation>
+    </message>
+    <message>
+        <source>Found is the smallest and the largest value of all places. A verdict counts the measuring uncertainty; each place with its ± stands in the annex.</source>
+        <translation>Gefunden ist der kleinste und der größte Wert aller Stellen. Ein Urteil rechnet die Messunsicherheit ein; jede Stelle mit ihrem ± steht im Anhang.</translation>
+    </message>
+    <message>
+        <source>Signatures</source>
+        <translation>Unterschriften</translation>
+    </message>
+    <message>
+        <source>Running in, and what to look at again</source>
+        <translation>Einfahren, und was nachzusehen ist</translation>
+    </message>
+    <message>
+        <source>The instructions of the makers of rings, bearings, camshaft and oil come first.</source>
+        <translation>Die Anleitungen der Hersteller von Ringen, Lagern, Nockenwelle und Öl gehen vor.</translation>
+    </message>
+    <message>
+        <source>Before the first start: fill with oil and turn the pump, without ignition, until oil pressure shows.</source>
+        <translation>Vor dem ersten Start: Öl einfüllen und die Pumpe ohne Zündung drehen, bis Öldruck angezeigt wird.</translation>
+    </message>
+    <message>
+        <source>At the first start: look for oil pressure at once. Stop the engine when it falls, when a new noise is heard or when oil runs out anywhere.</source>
+        <translation>Beim ersten Start: sofort auf den Öldruck sehen. Den Motor abstellen, wenn er fällt, wenn ein neues Geräusch zu hören ist oder wenn irgendwo Öl austritt.</translation>
+    </message>
+    <message>
+        <source>Running in: change load and speed, no full load and no idling for long, as long as the shop says.</source>
+        <translation>Einfahren: Last und Drehzahl wechseln, keine Volllast und kein langer Leerlauf, so lange wie die Werkstatt es sagt.</translation>
+    </message>
+    <message>
+        <source>After running in: change oil and filter, cut the filter open and look for metal.</source>
+        <translation>Nach dem Einfahren: Öl und Filter wechseln, den Filter aufschneiden und nach Metall suchen.</translation>
+    </message>
+    <message>
+        <source>Do not retighten the fasteners of the main caps, the rods or the girdle: that is a job for the shop, with the pan off.</source>
+        <translation>Verschraubungen von Hauptlagerdeckeln, Pleueln und Platte nicht nachziehen: das ist Sache der Werkstatt, mit abgenommener Ölwanne.</translation>
+    </message>
+    <message>
+        <source>Built with this oil: %1.</source>
+        <translation>Mit diesem Öl aufgebaut: %1.</translation>
+    </message>
+    <message>
+        <source>Questions, or anything that looks wrong: %1</source>
+        <translation>Bei Fragen, oder wenn etwas nicht stimmt: %1</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>neu</translation>
+    </message>
+    <message>
+        <source>used</source>
+        <translation>gebraucht</translation>
+    </message>
+    <message>
+        <source>tightened before: %1×</source>
+        <translation>zuvor angezogen: %1×</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
+        <source>Maker, number</source>
+        <translation>Hersteller, Nummer</translation>
+    </message>
+    <message>
+        <source>Serial, lot, stamped</source>
+        <translation>Seriennummer, Charge, Prägung</translation>
+    </message>
+    <message>
+        <source>New or used</source>
+        <translation>Neu oder gebraucht</translation>
+    </message>
+    <message>
+        <source>Machined: what, by whom, when</source>
+        <translation>Bearbeitet: was, von wem, wann</translation>
+    </message>
+    <message>
+        <source>serial %1</source>
+        <translation>Seriennummer %1</translation>
+    </message>
+    <message>
+        <source>stamped %1</source>
+        <translation>Prägung %1</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Teile</translation>
+    </message>
+    <message>
+        <source>p is the probability that the value lies within its limits, C how many times over the limits hold four standard uncertainties (JCGM 106); below 1 a value is weakly measured.</source>
+        <translation>p ist die Wahrscheinlichkeit, dass der Wert innerhalb seiner Grenzen liegt, C wie oft die Grenzen vier Standardunsicherheiten fassen (JCGM 106); unter 1 ist ein Wert schwach gemessen.</translation>
+    </message>
+    <message>
+        <source>Decision rule: guard bands (ISO 14253-1). A value is in when all of value ± U lies inside its limits, out when all of it lies outside, and too close to call otherwise. U is the expanded uncertainty, %1.</source>
+        <translation>Entscheidungsregel: Sicherheitsbänder (ISO 14253-1). Ein Wert ist innerhalb, wenn der ganze Bereich Wert ± U innerhalb der Grenzen liegt, außerhalb, wenn er ganz draußen liegt, und sonst nicht entscheidbar. U ist die erweiterte Messunsicherheit, %1.</translation>
+    </message>
+    <message>
+        <source>common practice, confirmed by nobody</source>
+        <translation>gängige Praxis, von niemandem bestätigt</translation>
+    </message>
+    <message>
+        <source>Twist is within its limits: %1.</source>
+        <translation>Die Verwindung liegt innerhalb ihrer Grenzen: %1.</translation>
+    </message>
+    <message>
+        <source>Limits of the residual (gap less stack; positive is loose): %1</source>
+        <translation>Grenzen des Restmaßes (Spaltmaß minus Stapel; positiv ist lose): %1</translation>
+    </message>
+    <message>
+        <source>No place lies off the plane of the others by %1 or more.</source>
+        <translation>Keine Stelle liegt um %1 oder mehr neben der Ebene der anderen.</translation>
+    </message>
+    <message>
+        <source>ties cap %1</source>
+        <translation>verbindet Deckel %1</translation>
+    </message>
+    <message>
+        <source>ties caps %1 to %2 of %3</source>
+        <translation>verbindet Deckel %1 bis %2 von %3</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>Arbeit</translation>
+    </message>
+    <message>
+        <source>Girdle</source>
+        <translation>Platte</translation>
+    </message>
+    <message>
+        <source>order: %1</source>
+        <translation>Reihenfolge: %1</translation>
+    </message>
+    <message>
+        <source>steps: %1</source>
+        <translation>Stufen: %1</translation>
+    </message>
+    <message>
+        <source>method: %1</source>
+        <translation>Verfahren: %1</translation>
+    </message>
+    <message>
+        <source>All groups: %1</source>
+        <translation>Alle Gruppen: %1</translation>
+    </message>
 </context>
 <context>
     <name>ShopConfig</name>
@@ -4576,6 +5100,17 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>The steps that hide everything else. They unlock when no check is out, open or stale, and a verify round newer than the last trial fit found every fastener held. Each step is entered by a person, by name, with its own evidence.</source>
         <translation>Die Schritte, die alles andere verdecken. Sie werden freigegeben, wenn keine Prüfung außerhalb, offen oder veraltet ist und eine Prüfrunde nach der letzten Probemontage jede Schraube fest fand. Jeden Schritt trägt eine Person mit ihrem Namen ein, mit seinem eigenen Nachweis.</translation>
+    </message>
+    <message>
+        <source>Say whose they are…</source>
+        <translation>Sagen, wessen sie sind …</translation>
+    </message>
+    <message numerus="yes">
+        <source>… and %n more.</source>
+        <translation>
+            <numerusform>… und %n weiterer.</numerusform>
+            <numerusform>… und %n weitere.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -9060,19 +9595,19 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>%1 verdict is weakly measured: its band is narrower than four times the standard uncertainty (C below 1).</source>
-        <translation type="unfinished">%1 Urteil ist schwach gemessen: sein Band ist schmaler als die vierfache Standardunsicherheit (C unter 1).</translation>
+        <translation>%1 Urteil ist schwach gemessen: sein Band ist schmaler als die vierfache Standardunsicherheit (C unter 1).</translation>
     </message>
     <message>
         <source>%1 verdicts are weakly measured: their bands are narrower than four times the standard uncertainty (C below 1).</source>
-        <translation type="unfinished">%1 Urteile sind schwach gemessen: ihre Bänder sind schmaler als die vierfache Standardunsicherheit (C unter 1).</translation>
+        <translation>%1 Urteile sind schwach gemessen: ihre Bänder sind schmaler als die vierfache Standardunsicherheit (C unter 1).</translation>
     </message>
     <message>
         <source>%1 clearance of the trial fit was passed by eye, not measured.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Abstand der Probemontage wurde nach Augenmaß bestanden, nicht gemessen.</translation>
     </message>
     <message>
         <source>%1 clearances of the trial fit were passed by eye, not measured.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Abstände der Probemontage wurden nach Augenmaß bestanden, nicht gemessen.</translation>
     </message>
     <message>
         <source>There is no entry yet, and nothing to sign.</source>
@@ -9100,23 +9635,23 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
     <message>
         <source>Read it again with a torque wrench that is known and reaches it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch einmal mit einem Drehmomentschlüssel ablesen, der bekannt ist und so weit reicht.</translation>
     </message>
     <message>
         <source>Read both stages again with one wrench; if it stays so close, look for what binds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide Stufen mit einem Schlüssel noch einmal ablesen; bleibt es so knapp, nach dem suchen, was klemmt.</translation>
     </message>
     <message>
         <source>End play is measured with every main cap at torque: tighten %1 to what is specified first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Axialspiel wird mit allen Hauptlagerdeckeln bei Drehmoment gemessen: zuerst %1 auf die Vorgabe anziehen.</translation>
     </message>
     <message>
         <source>%1: passed by eye, not measured (at least %2 asked).</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: nach Augenmaß bestanden, nicht gemessen (mindestens %2 verlangt).</translation>
     </message>
     <message>
         <source>%1 to start it, %2 to turn it: up by %3 ± %4, %5 allowed.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 zum Losbrechen, %2 zum Drehen: um %3 ± %4 gestiegen, %5 erlaubt.</translation>
     </message>
     <message>
         <source>key name</source>
@@ -9213,6 +9748,282 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Entries wait to be stored: sign once they are, so that the signature is over them too.</source>
         <translation>Es warten Einträge darauf, gespeichert zu werden: danach signieren, damit die Signatur auch ihnen gilt.</translation>
+    </message>
+    <message>
+        <source>Entry %1 says which entries came in without seals: that stays.</source>
+        <translation>Eintrag %1 sagt, welche Einträge ohne Siegel hereinkamen: das bleibt stehen.</translation>
+    </message>
+    <message>
+        <source>Such an entry is made by importing a text without seals, and in no other way.</source>
+        <translation>Ein solcher Eintrag entsteht beim Einlesen eines Textes ohne Siegel und auf keine andere Weise.</translation>
+    </message>
+    <message>
+        <source>Say what the part is: “%1” alone names none.</source>
+        <translation>Sagen, was das Teil ist: „%1“ allein benennt keines.</translation>
+    </message>
+    <message>
+        <source>“%1” is not a place of an engine: write a position, a bearing or a fastener as 3R, main-3 or main-3R, or leave the place empty.</source>
+        <translation>„%1“ ist keine Stelle eines Motors: eine Position, ein Lager oder eine Verschraubung als 3R, main-3 oder main-3R schreiben oder die Stelle leer lassen.</translation>
+    </message>
+    <message>
+        <source>A fastener was tightened 0 to 999 times before, not %1.</source>
+        <translation>Eine Verschraubung wurde zuvor 0- bis 999-mal angezogen, nicht %1-mal.</translation>
+    </message>
+    <message>
+        <source>A new fastener was not tightened before: say that it is used, or leave the count out.</source>
+        <translation>Eine neue Verschraubung wurde noch nicht angezogen: sagen, dass sie gebraucht ist, oder die Zahl weglassen.</translation>
+    </message>
+    <message>
+        <source>the standard that %1 was tried on</source>
+        <translation>das Normal, an dem %1 geprüft wurde</translation>
+    </message>
+    <message>
+        <source>This record has no value “%1”: “caprail show” lists the values and their codes.</source>
+        <translation>Dieses Protokoll hat keinen Wert „%1“: „caprail show“ nennt die Werte und ihre Kürzel.</translation>
+    </message>
+    <message>
+        <source>Say whose figure it is: a maker&apos;s sheet, a drawing, or a person by name.</source>
+        <translation>Sagen, wessen Angabe es ist: ein Datenblatt, eine Zeichnung oder eine Person mit Namen.</translation>
+    </message>
+    <message>
+        <source>The entry about what was brought in carries no proper SHA-256 hash or count.</source>
+        <translation>Der Eintrag über das Hereingekommene trägt keinen richtigen SHA-256-Wert oder keine richtige Anzahl.</translation>
+    </message>
+    <message>
+        <source>Set the group “%1”: its maker says torque, lubricant and, where it is so, stretch.</source>
+        <translation>Die Gruppe „%1“ festlegen: ihr Hersteller nennt Drehmoment, Schmierstoff und, wo es so ist, die Längung.</translation>
+    </message>
+    <message>
+        <source>the decision rule</source>
+        <translation>die Entscheidungsregel</translation>
+    </message>
+    <message>
+        <source>the coverage</source>
+        <translation>die Überdeckung</translation>
+    </message>
+    <message>
+        <source>the repeat limit of gap readings</source>
+        <translation>die Wiederholgrenze der Spaltmaße</translation>
+    </message>
+    <message>
+        <source>the least number of passes</source>
+        <translation>die kleinste Zahl der Durchgänge</translation>
+    </message>
+    <message>
+        <source>the tolerance of a shim&apos;s marking</source>
+        <translation>die Toleranz der Kennzeichnung einer Distanzscheibe</translation>
+    </message>
+    <message>
+        <source>the most shims per stack</source>
+        <translation>die meisten Distanzscheiben je Stapel</translation>
+    </message>
+    <message>
+        <source>the scatter of preload at a torque</source>
+        <translation>die Streuung der Vorspannkraft bei einem Drehmoment</translation>
+    </message>
+    <message>
+        <source>what parts may differ by in temperature</source>
+        <translation>der Temperaturunterschied, den Teile haben dürfen</translation>
+    </message>
+    <message>
+        <source>the least clearance at a counterweight</source>
+        <translation>der kleinste Abstand an einem Gegengewicht</translation>
+    </message>
+    <message>
+        <source>the least clearance at the pickup tube</source>
+        <translation>der kleinste Abstand am Ölansaugrohr</translation>
+    </message>
+    <message>
+        <source>the least clearance at the dipstick</source>
+        <translation>der kleinste Abstand am Ölmessstab</translation>
+    </message>
+    <message>
+        <source>the largest rise of the turning torque</source>
+        <translation>der größte Anstieg des Drehwiderstands</translation>
+    </message>
+    <message>
+        <source>the limits of “%1”</source>
+        <translation>die Grenzen von „%1“</translation>
+    </message>
+    <message>
+        <source>what the %1 fasteners are tightened to</source>
+        <translation>worauf die Verschraubungen „%1“ angezogen werden</translation>
+    </message>
+    <message>
+        <source>Entry %1 was judged by what this changes: say why it is changed, a reason is required.</source>
+        <translation>Eintrag %1 wurde nach dem beurteilt, was dies ändert: sagen, warum es geändert wird, ein Grund ist nötig.</translation>
+    </message>
+    <message>
+        <source>address</source>
+        <translation>Anschrift</translation>
+    </message>
+    <message>
+        <source>date</source>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <source>machined by</source>
+        <translation>bearbeitet von</translation>
+    </message>
+    <message>
+        <source>machined on</source>
+        <translation>bearbeitet am</translation>
+    </message>
+    <message>
+        <source>machined</source>
+        <translation>bearbeitet</translation>
+    </message>
+    <message>
+        <source>nominal</source>
+        <translation>Nennmaß</translation>
+    </message>
+    <message>
+        <source>part number</source>
+        <translation>Teilenummer</translation>
+    </message>
+    <message>
+        <source>stamped</source>
+        <translation>Prägung</translation>
+    </message>
+    <message>
+        <source>standard</source>
+        <translation>Normal</translation>
+    </message>
+    <message>
+        <source>telephone</source>
+        <translation>Telefon</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>times tightened</source>
+        <translation>zuvor angezogen</translation>
+    </message>
+    <message>
+        <source>block</source>
+        <translation>Motorblock</translation>
+    </message>
+    <message>
+        <source>pistons</source>
+        <translation>Kolben</translation>
+    </message>
+    <message>
+        <source>rings</source>
+        <translation>Kolbenringe</translation>
+    </message>
+    <message>
+        <source>main shells</source>
+        <translation>Hauptlagerschalen</translation>
+    </message>
+    <message>
+        <source>rod shells</source>
+        <translation>Pleuellagerschalen</translation>
+    </message>
+    <message>
+        <source>main studs</source>
+        <translation>Hauptlager-Stehbolzen</translation>
+    </message>
+    <message>
+        <source>rod bolts</source>
+        <translation>Pleuelschrauben</translation>
+    </message>
+    <message>
+        <source>other fasteners</source>
+        <translation>andere Verschraubungen</translation>
+    </message>
+    <message>
+        <source>shim kit</source>
+        <translation>Distanzscheibensatz</translation>
+    </message>
+    <message>
+        <source>oil pan</source>
+        <translation>Ölwanne</translation>
+    </message>
+    <message>
+        <source>oil pump</source>
+        <translation>Ölpumpe</translation>
+    </message>
+    <message>
+        <source>oil pickup</source>
+        <translation>Ölansaugrohr</translation>
+    </message>
+    <message>
+        <source>pan gasket</source>
+        <translation>Ölwannendichtung</translation>
+    </message>
+    <message>
+        <source>rear main seal</source>
+        <translation>hinterer Wellendichtring</translation>
+    </message>
+    <message>
+        <source>sealant</source>
+        <translation>Dichtmasse</translation>
+    </message>
+    <message>
+        <source>oil</source>
+        <translation>Öl</translation>
+    </message>
+    <message>
+        <source>thread lubricant</source>
+        <translation>Schmierstoff für Gewinde</translation>
+    </message>
+    <message>
+        <source>other part</source>
+        <translation>anderes Teil</translation>
+    </message>
+    <message>
+        <source>Entries %1 to %2 came in from a text without seals%3: who made them and when is what that text says.</source>
+        <translation>Die Einträge %1 bis %2 kamen aus einem Text ohne Siegel herein%3: wer sie wann machte, ist, was jener Text sagt.</translation>
+    </message>
+    <message>
+        <source>It has a seal, and a line before it has none: a seal stands on every line before it too.</source>
+        <translation>Sie hat ein Siegel, und eine Zeile davor hat keines: ein Siegel steht auch auf jeder Zeile davor.</translation>
+    </message>
+    <message>
+        <source>Its time, %1, is before that of the line above it, %2: entries stand in the order in which they were made.</source>
+        <translation>Ihre Zeit, %1, liegt vor der der Zeile darüber, %2: Einträge stehen in der Reihenfolge, in der sie gemacht wurden.</translation>
+    </message>
+    <message>
+        <source>Its time, %1, lies in the future: nobody made it yet.</source>
+        <translation>Ihre Zeit, %1, liegt in der Zukunft: noch hat sie niemand gemacht.</translation>
+    </message>
+    <message>
+        <source>limits or rules</source>
+        <translation>Grenzen oder Regeln</translation>
+    </message>
+    <message>
+        <source>specification</source>
+        <translation>Vorgabe</translation>
+    </message>
+    <message>
+        <source>accepted again</source>
+        <translation>neu angenommen</translation>
+    </message>
+    <message>
+        <source>“moved” struck</source>
+        <translation>„bewegt“ gestrichen</translation>
+    </message>
+    <message>
+        <source>outcome struck</source>
+        <translation>Ergebnis gestrichen</translation>
+    </message>
+    <message>
+        <source>reading struck</source>
+        <translation>Ablesung gestrichen</translation>
+    </message>
+    <message>
+        <source>part or washer</source>
+        <translation>Teil oder Unterlegscheibe</translation>
+    </message>
+    <message>
+        <source>insisted on</source>
+        <translation>darauf bestanden</translation>
+    </message>
+    <message>
+        <source>from outside</source>
+        <translation>von außen</translation>
     </message>
 </context>
 <context>
@@ -9543,6 +10354,18 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>As typed, not stored yet</source>
         <translation>Wie eingegeben, noch nicht gespeichert</translation>
     </message>
+    <message>
+        <source>Telephone</source>
+        <translation>Telefon</translation>
+    </message>
+    <message>
+        <source>for the customer&apos;s sheet</source>
+        <translation>für das Blatt des Kunden</translation>
+    </message>
+    <message>
+        <source>Its address</source>
+        <translation>Ihre Anschrift</translation>
+    </message>
 </context>
 <context>
     <name>caprail::EngineOwnChecks</name>
@@ -9789,6 +10612,50 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>Feel, due</source>
         <translation>Gefühl, fällig</translation>
     </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Messmittel</translation>
+    </message>
+    <message>
+        <source>MIC-1</source>
+        <translation>MIC-1</translation>
+    </message>
+    <message>
+        <source>Standard</source>
+        <translation>Normal</translation>
+    </message>
+    <message>
+        <source>setting rod no. 4</source>
+        <translation>Einstellmaß Nr. 4</translation>
+    </message>
+    <message>
+        <source>It is</source>
+        <translation>Es misst</translation>
+    </message>
+    <message>
+        <source>0 for closed anvils</source>
+        <translation>0 bei geschlossenen Messflächen</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Ablesung</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>may be left empty</source>
+        <translation>darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>A zero check, on the standard</source>
+        <translation>Nullpunktprüfung, am Normal</translation>
+    </message>
+    <message>
+        <source>Store &amp;zero check</source>
+        <translation>&amp;Nullpunktprüfung speichern</translation>
+    </message>
 </context>
 <context>
     <name>caprail::EngineStation</name>
@@ -9815,6 +10682,18 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Own checks</source>
         <translation>Eigene Prüfungen</translation>
+    </message>
+    <message>
+        <source>Whose figures</source>
+        <translation>Wessen Angaben</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Teile</translation>
+    </message>
+    <message>
+        <source>Whose engine this is, where its caps and fasteners lie, the bands that it is judged by, the people who work on it and their instruments, whose figures the values are, and the parts. All of these are entries: changing a band in mid-build makes earlier results stale.</source>
+        <translation>Wessen Motor es ist, wo seine Deckel und Verschraubungen liegen, die Bänder, nach denen er beurteilt wird, die Personen, die daran arbeiten, und ihre Messmittel, wessen Angaben die Werte sind, und die Teile. Alles sind Einträge: ein Band, das mitten im Aufbau geändert wird, lässt veralten, was danach beurteilt wurde.</translation>
     </message>
 </context>
 <context>
@@ -11183,6 +12062,14 @@ fixiert</translation>
         <source>Every entry, in order; nothing is ever erased. Strike a wrong one with Delete and give the reason. The verify history shows every round, fastener by fastener.</source>
         <translation>Jeder Eintrag, der Reihe nach; nichts wird je gelöscht. Einen falschen mit Entf streichen und begründen. Der Verlauf der Prüfrunden zeigt jede Runde, Verschraubung für Verschraubung.</translation>
     </message>
+    <message>
+        <source>Changes</source>
+        <translation>Änderungen</translation>
+    </message>
+    <message>
+        <source>Every entry, in order; nothing is ever erased. Strike a wrong one with Delete and give the reason. The verify history shows every round, fastener by fastener; Changes shows what was changed after something had been judged by it, as the sheet tells the customer.</source>
+        <translation>Jeder Eintrag, der Reihe nach; nichts wird je gelöscht. Einen falschen mit Entf streichen und begründen. Der Verlauf der Prüfrunden zeigt jede Runde, Verschraubung für Verschraubung; Änderungen zeigt, was geändert wurde, nachdem schon danach beurteilt war, wie das Blatt es dem Kunden sagt.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::HistoryVerify</name>
@@ -11872,6 +12759,14 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
         <source>Si&amp;gn the record…</source>
         <translation>Protokoll si&amp;gnieren…</translation>
     </message>
+    <message>
+        <source>Reason</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>Entry %1 was judged by what this changes. Why is it changed? The reason stands on the build sheet.</source>
+        <translation>Eintrag %1 wurde nach dem beurteilt, was dies ändert. Warum wird es geändert? Der Grund steht auf dem Aufbaublatt.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::NewRecordDialog</name>
@@ -12151,6 +13046,10 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
             <numerusform>%n ältere Eintragung steht im Verlauf.</numerusform>
             <numerusform>%n ältere Eintragungen stehen im Verlauf.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Not tried on its standard today: %1. Zero checks are entered at Engine, People and instruments.</source>
+        <translation>Heute nicht am Normal geprüft: %1. Nullpunktprüfungen stehen bei Motor, Personen und Messmittel.</translation>
     </message>
 </context>
 <context>
@@ -12924,6 +13823,215 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>on the %1</source>
         <translation>Seite: %1</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::EngineParts</name>
+    <message>
+        <source>Part</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
+        <source>Which one</source>
+        <translation>Welches</translation>
+    </message>
+    <message>
+        <source>where there are several: assembly oil</source>
+        <translation>wo es mehrere gibt: Montageöl</translation>
+    </message>
+    <message>
+        <source>Maker</source>
+        <translation>Hersteller</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Nummer</translation>
+    </message>
+    <message>
+        <source>Serial</source>
+        <translation>Seriennummer</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Charge</translation>
+    </message>
+    <message>
+        <source>Cast or stamped</source>
+        <translation>Guss- oder Prägenummer</translation>
+    </message>
+    <message>
+        <source>Fitted at</source>
+        <translation>Eingebaut an</translation>
+    </message>
+    <message>
+        <source>3R, main-3, main-3R; empty: the engine</source>
+        <translation>3R, main-3, main-3R; leer: der Motor</translation>
+    </message>
+    <message>
+        <source>New</source>
+        <translation>Neu</translation>
+    </message>
+    <message>
+        <source>Tightened before</source>
+        <translation>Zuvor angezogen</translation>
+    </message>
+    <message>
+        <source>times; used fasteners</source>
+        <translation>mal; gebrauchte Verschraubungen</translation>
+    </message>
+    <message>
+        <source>Machined</source>
+        <translation>Bearbeitet</translation>
+    </message>
+    <message>
+        <source>honed, ground 0.010 under</source>
+        <translation>gehont, 0.010 Untermaß geschliffen</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Wer</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Am</translation>
+    </message>
+    <message>
+        <source>2026-05-04</source>
+        <translation>2026-05-04</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>At</source>
+        <translation>An</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>neu</translation>
+    </message>
+    <message>
+        <source>used</source>
+        <translation>gebraucht</translation>
+    </message>
+    <message>
+        <source>Photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Teile</translation>
+    </message>
+    <message>
+        <source>Store &amp;part</source>
+        <translation>&amp;Teil speichern</translation>
+    </message>
+    <message>
+        <source>Photo of its number…</source>
+        <translation>Foto seiner Nummer …</translation>
+    </message>
+    <message>
+        <source>No part was entered yet. A lot or a serial number entered here is found in the shop&apos;s search.</source>
+        <translation>Noch ist kein Teil eingetragen. Eine Charge oder Seriennummer von hier findet die Suche der Werkstatt.</translation>
+    </message>
+    <message>
+        <source>&amp;New part</source>
+        <translation>&amp;Neues Teil</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::EngineValues</name>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>Maß</translation>
+    </message>
+    <message>
+        <source>Whose figure it is</source>
+        <translation>Wessen Angabe es ist</translation>
+    </message>
+    <message>
+        <source>the program&apos;s own default</source>
+        <translation>Vorgabe des Programms</translation>
+    </message>
+    <message>
+        <source>Confirmed</source>
+        <translation>Bestätigt</translation>
+    </message>
+    <message>
+        <source>by nobody</source>
+        <translation>von niemandem</translation>
+    </message>
+    <message>
+        <source>when it was set</source>
+        <translation>beim Festlegen</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>von %1</translation>
+    </message>
+    <message>
+        <source>Values and whose they are</source>
+        <translation>Werte, und wessen sie sind</translation>
+    </message>
+    <message>
+        <source>&amp;Confirm this value</source>
+        <translation>Diesen Wert &amp;bestätigen</translation>
+    </message>
+    <message>
+        <source>the maker&apos;s sheet, a drawing, a person by name</source>
+        <translation>Datenblatt des Herstellers, Zeichnung, Person mit Namen</translation>
+    </message>
+    <message>
+        <source>Somebody has said of every value whose figure it is.</source>
+        <translation>Von jedem Wert hat jemand gesagt, wessen Angabe es ist.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::HistoryChanges</name>
+    <message>
+        <source>Entry</source>
+        <translation>Eintrag</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Wann</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Wer</translation>
+    </message>
+    <message>
+        <source>Sort</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>What was changed, and why</source>
+        <translation>Was geändert wurde, und warum</translation>
+    </message>
+    <message>
+        <source>Changes</source>
+        <translation>Änderungen</translation>
+    </message>
+    <message>
+        <source>Nothing was changed after something had been judged by it.</source>
+        <translation>Es wurde nichts geändert, wonach schon etwas beurteilt war.</translation>
+    </message>
+    <message>
+        <source>Work on this build: %1, from %2 to %3.</source>
+        <translation>Arbeit an diesem Aufbau: %1, von %2 bis %3.</translation>
     </message>
 </context>
 </TS>

@@ -50,7 +50,7 @@ Document::Document(const SheetSource& source, const SheetOptions& options, QSize
                             {instrumentsSection},
                             {struckSection},
                             {closingSection, true},
-                            {signedSealSection, true}}) {
+                            {sealSection, true}}) {
         if (part.isWhole) {
             m_flow.together([&] { part.write(w); });
         } else {

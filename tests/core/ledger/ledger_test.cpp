@@ -155,7 +155,8 @@ TEST(Kinds, every_kind_survives_its_columns) {
                 cells.emplace_back(std::string("main-2"));
             } else if (column.name == "fastener") {
                 cells.emplace_back(std::string("main-2L-outer"));
-            } else if (column.name == "calibrated" || column.name == "due") {
+            } else if (column.name == "calibrated" || column.name == "due" || column.name == "machined_on" ||
+                       column.name == "date") {
                 cells.emplace_back(std::string("2026-02-28"));
             } else {
                 cells.emplace_back(std::string("text"));
