@@ -3,6 +3,8 @@
 #include "sheet_sample.h"
 
 #include <QPainter>
+#include <QProcess>
+#include <QTemporaryDir>
 #include <gmock/gmock.h>
 #include <sheet/qr_code.h>
 #include <zbar.h>
@@ -62,6 +64,16 @@ TEST(SheetCode, names_the_key_that_signed_all_of_the_record) {
 }
 
 TEST(SheetCode, is_drawn_in_squares_and_not_as_a_picture) {
+    const QTemporaryDir folder;
+    const QString pdf = folder.filePath(QStringLiteral("sheet.pdf"));
+    ASSERT_TRUE(writeSheet(SheetSample().source(), pdf, {}));
+    QProcess pictures; // of poppler: two lines of titles, and one for each picture
+    pictures.start(QStringLiteral("pdfimages"), {"-list", "-f", "1", "-l", "1", pdf});
+    ASSERT_TRUE(pictures.waitForFinished(30'000));
+    EXPECT_EQ(pictures.readAllStandardOutput().count('\n'), 2);
+}
+
+TEST(SheetCode, brings_its_own_border_and_is_left_out_where_a_text_is_too_long_for_one) {
     QImage small(400, 400, QImage::Format_RGB32);
     small.fill(Qt::darkGray);
     QPainter painter(&small);

@@ -3,6 +3,7 @@
 #include "../find.h"
 #include "../pictures.h"
 
+#include <QAbstractButton>
 #include <QAction>
 #include <QApplication>
 #include <QFile>
