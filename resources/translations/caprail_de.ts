@@ -12959,7 +12959,7 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     </message>
     <message>
         <source>Close the tour  (Shift+F1)</source>
-        <translation>Rundgang schließen  (Umschalt+F1)</translation>
+        <translation>Schließen  (Umschalt+F1)</translation>
     </message>
     <message>
         <source>%1 of %2: %3</source>
