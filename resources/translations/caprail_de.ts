@@ -10025,6 +10025,26 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>from outside</source>
         <translation>von außen</translation>
     </message>
+    <message>
+        <source>The pattern %1 must have one #, where the value stands in the gauge&apos;s line: # alone, or 01A# for a value behind the prefix 01A.</source>
+        <translation>Das Muster %1 muss genau ein # enthalten, wo in der Zeile des Messmittels der Wert steht: # allein oder 01A# für einen Wert hinter dem Vorsatz 01A.</translation>
+    </message>
+    <message>
+        <source>The pattern %1 has more than %2 signs *: one stands for as much as there is.</source>
+        <translation>Das Muster %1 hat mehr als %2 Zeichen *: Eines steht für beliebig viel.</translation>
+    </message>
+    <message>
+        <source>%1 is no unit that a field takes: choose one from the list.</source>
+        <translation>%1 ist keine Einheit, die ein Feld annimmt: eine aus der Liste wählen.</translation>
+    </message>
+    <message>
+        <source>%1 came from the gauge and does not fit its pattern %2: try the gauge under Instruments ▸ Gauges on this computer.</source>
+        <translation>%1 kam vom Messmittel und passt nicht zu seinem Muster %2: das Messmittel unter Messmittel ▸ Messmittel an diesem Rechner ausprobieren.</translation>
+    </message>
+    <message>
+        <source>%1 came from the gauge without a unit: say which it is under Instruments ▸ Gauges on this computer.</source>
+        <translation>%1 kam vom Messmittel ohne Einheit: unter Messmittel ▸ Messmittel an diesem Rechner angeben, welche es ist.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::DiskBar</name>
@@ -10759,6 +10779,14 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Read as %1</source>
         <translation>Gelesen als %1</translation>
+    </message>
+    <message>
+        <source>%1 came from the gauge, but “%2” stands here and is not stored: store it with Enter or empty the field with Esc, then press the gauge&apos;s button again.</source>
+        <translation>%1 kam vom Messmittel, aber hier steht „%2“ und ist nicht gespeichert: mit Enter speichern oder das Feld mit Esc leeren, dann den Knopf des Messmittels noch einmal drücken.</translation>
+    </message>
+    <message>
+        <source>%1 came from “%2”, which this record does not know: add it at the engine station, under the same name, or say under Instruments ▸ Gauges on this computer which instrument it is.</source>
+        <translation>%1 kam von „%2“, das dieses Protokoll nicht kennt: an der Station Motor unter demselben Namen hinzufügen oder unter Messmittel ▸ Messmittel an diesem Rechner angeben, welches es ist.</translation>
     </message>
 </context>
 <context>
@@ -12767,6 +12795,34 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
         <source>Entry %1 was judged by what this changes. Why is it changed? The reason stands on the build sheet.</source>
         <translation>Eintrag %1 wurde nach dem beurteilt, was dies ändert. Warum wird es geändert? Der Grund steht auf dem Aufbaublatt.</translation>
     </message>
+    <message>
+        <source>The tour walks through a sample record, and it is not installed: install the program&apos;s samples again.</source>
+        <translation>Der Rundgang führt durch ein Beispielprotokoll, und das ist nicht installiert: die Beispiele des Programms neu installieren.</translation>
+    </message>
+    <message>
+        <source>tour</source>
+        <translation>Rundgang</translation>
+    </message>
+    <message>
+        <source>Instru&amp;ments</source>
+        <translation>&amp;Messmittel</translation>
+    </message>
+    <message>
+        <source>&amp;Gauges on this computer…</source>
+        <translation>&amp;Messmittel an diesem Rechner…</translation>
+    </message>
+    <message>
+        <source>&amp;Tour</source>
+        <translation>&amp;Rundgang</translation>
+    </message>
+    <message>
+        <source>&amp;Keys</source>
+        <translation>&amp;Tasten</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Tasten</translation>
+    </message>
 </context>
 <context>
     <name>caprail::NewRecordDialog</name>
@@ -14032,6 +14088,440 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>Work on this build: %1, from %2 to %3.</source>
         <translation>Arbeit an diesem Aufbau: %1, von %2 bis %3.</translation>
+    </message>
+</context>
+<context>
+    <name>GaugeSetup</name>
+    <message>
+        <source>the gauge that types</source>
+        <translation>das Messmittel, das tippt</translation>
+    </message>
+    <message>
+        <source>the gauge at %1</source>
+        <translation>das Messmittel an %1</translation>
+    </message>
+</context>
+<context>
+    <name>KeyList</name>
+    <message>
+        <source>Enter</source>
+        <translation>Enter</translation>
+    </message>
+    <message>
+        <source>stores what is typed and goes to the next place; presses the button in focus</source>
+        <translation>speichert, was eingetippt ist, und geht zur nächsten Stelle; drückt den Knopf, auf dem der Fokus liegt</translation>
+    </message>
+    <message>
+        <source>Up, Down</source>
+        <translation>Auf, Ab</translation>
+    </message>
+    <message>
+        <source>another place, from the value field</source>
+        <translation>eine andere Stelle, aus dem Wertfeld heraus</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter</source>
+        <translation>Strg+Enter</translation>
+    </message>
+    <message>
+        <source>to the next thing to do</source>
+        <translation>zum Nächsten, was zu tun ist</translation>
+    </message>
+    <message>
+        <source>Ctrl+1 to Ctrl+8</source>
+        <translation>Strg+1 bis Strg+8</translation>
+    </message>
+    <message>
+        <source>the stations, in the order of the work</source>
+        <translation>die Stationen in der Reihenfolge der Arbeit</translation>
+    </message>
+    <message>
+        <source>Alt+1, Alt+2, …</source>
+        <translation>Alt+1, Alt+2, …</translation>
+    </message>
+    <message>
+        <source>the views of a station</source>
+        <translation>die Ansichten einer Station</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>empties the field; once it is empty, leaves the bench view</source>
+        <translation>leert das Feld; ist es leer, verlässt sie die Werkbank-Ansicht</translation>
+    </message>
+    <message>
+        <source>! behind a value</source>
+        <translation>! hinter einem Wert</translation>
+    </message>
+    <message>
+        <source>stores it though it was asked back; the record shows that</source>
+        <translation>speichert ihn, obwohl zurückgefragt wurde; das Protokoll zeigt es</translation>
+    </message>
+    <message>
+        <source>Ctrl+Z</source>
+        <translation>Strg+Z</translation>
+    </message>
+    <message>
+        <source>strikes the last entry, with a reason</source>
+        <translation>streicht den letzten Eintrag, mit einem Grund</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>Entf</translation>
+    </message>
+    <message>
+        <source>strikes the chosen entry of a list, with a reason</source>
+        <translation>streicht den gewählten Eintrag einer Liste, mit einem Grund</translation>
+    </message>
+    <message>
+        <source>Ctrl+D</source>
+        <translation>Strg+D</translation>
+    </message>
+    <message>
+        <source>opens a finding at the chosen place</source>
+        <translation>eröffnet einen Befund an der gewählten Stelle</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+A</source>
+        <translation>Strg+Umschalt+A</translation>
+    </message>
+    <message>
+        <source>adds a photo there</source>
+        <translation>fügt dort ein Foto hinzu</translation>
+    </message>
+    <message>
+        <source>Ctrl+F</source>
+        <translation>Strg+F</translation>
+    </message>
+    <message>
+        <source>finds in the record</source>
+        <translation>sucht im Protokoll</translation>
+    </message>
+    <message>
+        <source>Ctrl+U</source>
+        <translation>Strg+U</translation>
+    </message>
+    <message>
+        <source>inch or millimetre, everywhere</source>
+        <translation>Zoll oder Millimeter, überall</translation>
+    </message>
+    <message>
+        <source>F9</source>
+        <translation>F9</translation>
+    </message>
+    <message>
+        <source>bench view: one value at a time, to be read from afar</source>
+        <translation>Werkbank-Ansicht: ein Wert auf einmal, von weitem zu lesen</translation>
+    </message>
+    <message>
+        <source>F1</source>
+        <translation>F1</translation>
+    </message>
+    <message>
+        <source>what this station is for</source>
+        <translation>wozu diese Station da ist</translation>
+    </message>
+    <message>
+        <source>Shift+F1</source>
+        <translation>Umschalt+F1</translation>
+    </message>
+    <message>
+        <source>the tour</source>
+        <translation>der Rundgang</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+P</source>
+        <translation>Strg+Umschalt+P</translation>
+    </message>
+    <message>
+        <source>the build sheet as PDF</source>
+        <translation>das Aufbaublatt als PDF</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+O</source>
+        <translation>Strg+Umschalt+O</translation>
+    </message>
+    <message>
+        <source>the shop: the records of a folder</source>
+        <translation>die Werkstatt: die Protokolle eines Ordners</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::GaugeHub</name>
+    <message>
+        <source>%1 sends values faster than anyone presses its button; only the first was taken. Set it to send one value for each press.</source>
+        <translation>%1 sendet schneller, als jemand seinen Knopf drückt; nur der erste Wert wurde genommen. So einstellen, dass es je Druck einen Wert sendet.</translation>
+    </message>
+    <message>
+        <source>%1 came from %2 and is not stored: no value field has the keyboard. Choose the place, then press the gauge&apos;s button again.</source>
+        <translation>%1 kam von %2 und ist nicht gespeichert: Die Tastatur ist in keinem Wertfeld. Die Stelle wählen, dann den Knopf des Messmittels noch einmal drücken.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::GaugesDialog</name>
+    <message>
+        <source>&amp;Take its values</source>
+        <translation>Seine Werte an&amp;nehmen</translation>
+    </message>
+    <message>
+        <source>Re&amp;move</source>
+        <translation>Ent&amp;fernen</translation>
+    </message>
+    <message>
+        <source>&amp;Fit the pattern to the last line</source>
+        <translation>Das Muster an die letzte Zeile an&amp;passen</translation>
+    </message>
+    <message>
+        <source>Gauges on this computer</source>
+        <translation>Messmittel an diesem Rechner</translation>
+    </message>
+    <message>
+        <source>as chosen at the station</source>
+        <translation>wie an der Station gewählt</translation>
+    </message>
+    <message>
+        <source>types like a keyboard</source>
+        <translation>tippt wie eine Tastatur</translation>
+    </message>
+    <message>
+        <source>on a serial line</source>
+        <translation>an einer seriellen Leitung</translation>
+    </message>
+    <message>
+        <source>with Enter or a line break</source>
+        <translation>mit Enter oder Zeilenende</translation>
+    </message>
+    <message>
+        <source>with Tab</source>
+        <translation>mit Tab</translation>
+    </message>
+    <message>
+        <source>with nothing: after a pause</source>
+        <translation>mit nichts: nach einer Pause</translation>
+    </message>
+    <message>
+        <source>none: the line says it</source>
+        <translation>keine: Die Zeile nennt sie</translation>
+    </message>
+    <message>
+        <source>no parity</source>
+        <translation>keine Parität</translation>
+    </message>
+    <message>
+        <source>even parity</source>
+        <translation>gerade Parität</translation>
+    </message>
+    <message>
+        <source>odd parity</source>
+        <translation>ungerade Parität</translation>
+    </message>
+    <message>
+        <source>Gauge</source>
+        <translation>Messmittel</translation>
+    </message>
+    <message>
+        <source>Lines as they come</source>
+        <translation>Zeilen, wie sie kommen</translation>
+    </message>
+    <message>
+        <source>put the keyboard here and press the gauge&apos;s button</source>
+        <translation>hierher klicken und den Knopf des Messmittels drücken</translation>
+    </message>
+    <message>
+        <source>The gauge&apos;s line, with # where the value stands and * for anything</source>
+        <translation>Die Zeile des Messmittels, mit # für den Wert und * für Beliebiges</translation>
+    </message>
+    <message>
+        <source>Speed, bits a second</source>
+        <translation>Geschwindigkeit, Bit je Sekunde</translation>
+    </message>
+    <message>
+        <source>Data bits</source>
+        <translation>Datenbits</translation>
+    </message>
+    <message>
+        <source>Parity</source>
+        <translation>Parität</translation>
+    </message>
+    <message>
+        <source>Stop bits</source>
+        <translation>Stoppbits</translation>
+    </message>
+    <message>
+        <source>&amp;Instrument in records</source>
+        <translation>&amp;Messmittel in Protokollen</translation>
+    </message>
+    <message>
+        <source>&amp;Connected</source>
+        <translation>An&amp;geschlossen</translation>
+    </message>
+    <message>
+        <source>Po&amp;rt</source>
+        <translation>Ans&amp;chluss</translation>
+    </message>
+    <message>
+        <source>Speed, data bits, parity, stop bits</source>
+        <translation>Geschwindigkeit, Datenbits, Parität, Stoppbits</translation>
+    </message>
+    <message>
+        <source>A line &amp;ends</source>
+        <translation>Eine Zeile &amp;endet</translation>
+    </message>
+    <message>
+        <source>&amp;Pattern of a line</source>
+        <translation>M&amp;uster einer Zeile</translation>
+    </message>
+    <message>
+        <source>&amp;Unit, where the line has none</source>
+        <translation>E&amp;inheit, wo die Zeile keine hat</translation>
+    </message>
+    <message>
+        <source>Tr&amp;y it</source>
+        <translation>Ausp&amp;robieren</translation>
+    </message>
+    <message>
+        <source>&amp;Lines as they come</source>
+        <translation>&amp;Zeilen, wie sie kommen</translation>
+    </message>
+    <message>
+        <source>&amp;Add</source>
+        <translation>&amp;Hinzufügen</translation>
+    </message>
+    <message>
+        <source>A gauge&apos;s value goes to the value field that has the keyboard, as if it were typed and Enter pressed. In the pattern # stands for the value and * for anything: 01A# is a value behind the gauge&apos;s own prefix.</source>
+        <translation>Der Wert eines Messmittels kommt in das Wertfeld, in dem die Tastatur ist, als wäre er eingetippt und Enter gedrückt. Im Muster steht # für den Wert und * für Beliebiges: 01A# ist ein Wert hinter dem eigenen Vorsatz des Messmittels.</translation>
+    </message>
+    <message>
+        <source>%1 is open: press the gauge&apos;s button.</source>
+        <translation>%1 ist offen: den Knopf des Messmittels drücken.</translation>
+    </message>
+    <message>
+        <source>“%1”  is read as  %2</source>
+        <translation>„%1“  wird gelesen als  %2</translation>
+    </message>
+    <message>
+        <source>Choose the port that the gauge is plugged into.</source>
+        <translation>Den Anschluss wählen, an dem das Messmittel steckt.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::SerialGauge</name>
+    <message>
+        <source>%1 is not connected at %2: plug it in, it is taken up again by itself. Nothing is lost.</source>
+        <translation>%1 ist nicht an %2 angeschlossen: einstecken, es wird von selbst wieder aufgenommen. Nichts ist verloren.</translation>
+    </message>
+    <message>
+        <source>%1 at %2 is used by another program, or you may not use it: close that program, or have yourself added to the group that owns it (mostly “dialout”).</source>
+        <translation>%1 an %2 wird von einem anderen Programm benutzt, oder es fehlt das Recht dazu: das Programm schließen oder sich in die Gruppe aufnehmen lassen, der der Anschluss gehört (meist „dialout“).</translation>
+    </message>
+    <message>
+        <source>%1 at %2 cannot be read as a serial port (%3): choose its port under Instruments ▸ Gauges on this computer.</source>
+        <translation>%1 an %2 lässt sich nicht als serieller Anschluss lesen (%3): seinen Anschluss unter Messmittel ▸ Messmittel an diesem Rechner wählen.</translation>
+    </message>
+    <message>
+        <source>%1 is connected again at %2.</source>
+        <translation>%1 ist wieder an %2 angeschlossen.</translation>
+    </message>
+    <message>
+        <source>%1 went away from %2: plug it in again, it is taken up by itself. What it sent before is stored.</source>
+        <translation>%1 ist nicht mehr an %2: wieder einstecken, es wird von selbst aufgenommen. Was es vorher gesendet hat, ist gespeichert.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::Tour</name>
+    <message>
+        <source>This is a V8 on the stand, in the middle of its build. On the left stand the eight stations in the order of the work, each with its own state. Above them is the one next thing to do, with the way there. Here it is said whose engine it is, where its caps and fasteners lie, what it is judged by, who works on it and with which instruments.</source>
+        <translation>Das ist ein V8 auf dem Montagebock, mitten im Aufbau. Links stehen die acht Stationen in der Reihenfolge der Arbeit, jede mit ihrem Stand. Darüber steht das eine Nächste, was zu tun ist, mit dem Weg dorthin. Hier steht, wessen Motor es ist, wo seine Deckel und Verschraubungen liegen, wonach geurteilt wird, wer daran arbeitet und mit welchen Messmitteln.</translation>
+    </message>
+    <message>
+        <source>Ctrl+U shows every length in millimetres, and again in inches. Nothing of it changes the record.</source>
+        <translation>Strg+U zeigt jede Länge in Millimetern und wieder in Zoll. Am Protokoll ändert das nichts.</translation>
+    </message>
+    <message>
+        <source>Journals and bores give each bearing its clearance, with what the instruments leave open. Main 4 is stale: a fastener of its cap moved after the bore was read. The number is still there, and so is the reason why it no longer counts. Nothing is ever erased.</source>
+        <translation>Zapfen und Bohrungen ergeben das Spiel jedes Lagers, mit dem, was die Messmittel offen lassen. Hauptlager 4 ist veraltet: Eine Verschraubung seines Deckels drehte sich weiter, nachdem die Bohrung gemessen war. Die Zahl steht noch da, und auch der Grund, warum sie nicht mehr zählt. Nichts wird je gelöscht.</translation>
+    </message>
+    <message>
+        <source>Choose main 2 and main 4 on the drawing, with the pointer or the arrow keys, and compare what is said of them.</source>
+        <translation>Auf der Zeichnung Hauptlager 2 und Hauptlager 4 wählen, mit der Maus oder den Pfeiltasten, und vergleichen, was zu ihnen gesagt wird.</translation>
+    </message>
+    <message>
+        <source>What each group is tightened to, what each fastener was tightened to, and the verify rounds: with the stacks off, every main-cap and rod fastener is tried again. In round 1 main 4 right moved by 5°. All that is stale in this record comes from that one fastener.</source>
+        <translation>Worauf jede Gruppe anzuziehen ist, worauf jede Verschraubung angezogen wurde, und die Prüfrunden: Bei abgenommenen Stapeln wird jede Verschraubung der Hauptlagerdeckel und Pleuel noch einmal geprüft. In Runde 1 drehte sich Hauptlager 4 rechts um 5° weiter. Alles, was in diesem Protokoll veraltet ist, kommt von dieser einen Verschraubung.</translation>
+    </message>
+    <message>
+        <source>Go through the views above the drawing with Alt+1, Alt+2 and so on, and find where the round is shown.</source>
+        <translation>Mit Alt+1, Alt+2 und so weiter durch die Ansichten über der Zeichnung gehen und finden, wo die Runde gezeigt wird.</translation>
+    </message>
+    <message>
+        <source>The gap at each stud between rail and girdle, the kit of shims, the stacks that fill the gaps, and the straightedge that rechecks them. The two places of cap 4 fell with its fastener. The other eight stand as they were built.</source>
+        <translation>Das Spaltmaß an jedem Stehbolzen zwischen Flansch und Platte, der Satz der Distanzscheiben, die Stapel, die die Spalte füllen, und das Haarlineal, das sie nachprüft. Die zwei Stellen von Deckel 4 fielen mit seiner Verschraubung. Die anderen acht stehen, wie sie aufgebaut wurden.</translation>
+    </message>
+    <message>
+        <source>Type 0.7 into the field and press Enter: no gap is that wide, so it is asked back and stays in the field. Esc empties it. F9 shows the same field in figures for the engine stand; F9 again goes back.</source>
+        <translation>0.7 in das Feld eintippen und Enter drücken: So weit ist kein Spalt, also wird zurückgefragt, und der Wert bleibt im Feld. Esc leert es. F9 zeigt dasselbe Feld in großen Ziffern für den Montagebock; noch einmal F9 führt zurück.</translation>
+    </message>
+    <message>
+        <source>With the girdle on its stacks: does everything clear, does the crank turn? It was done once. It is stale and locked until cap 4 is right again, and says what holds it.</source>
+        <translation>Die Platte liegt auf ihren Stapeln: Geht alles frei, dreht sich die Kurbelwelle? Es wurde einmal gemacht. Jetzt ist es veraltet und gesperrt, bis Deckel 4 wieder stimmt, und sagt, was es aufhält.</translation>
+    </message>
+    <message>
+        <source>Press a reason in the list of what holds the gate: it leads to its place. Come back with Ctrl+5.</source>
+        <translation>In der Liste dessen, was die Freigabe aufhält, einen Grund anklicken: Er führt zu seiner Stelle. Mit Strg+5 zurück.</translation>
+    </message>
+    <message>
+        <source>Pan depth, gasket, plate and pickup, each read twice, give the room under the pickup: to scale, with its band and what the instruments leave open. No fastener of cap 4 has to do with it, so it stands.</source>
+        <translation>Wannentiefe, Dichtung, Platte und Ölansaugrohr, jedes zweimal gemessen, ergeben den Raum unter dem Ölansaugrohr: maßstäblich, mit seinem Band und dem, was die Messmittel offen lassen. Keine Verschraubung von Deckel 4 hat damit zu tun, also gilt es weiter.</translation>
+    </message>
+    <message>
+        <source>Choose “Why” beside the value: it shows which reading leaves most of it open.</source>
+        <translation>„Warum“ neben dem Wert wählen: Es zeigt, welche Messung das meiste davon offen lässt.</translation>
+    </message>
+    <message>
+        <source>What hides everything else comes last: shims counted back, stacks, bead, nuts, crank, pan, and the sign-off. It opens when nothing is out, open or stale, and every fastener has held in a round of its own.</source>
+        <translation>Was alles andere verdeckt, kommt zuletzt: Scheiben zurückgezählt, Stapel, Raupe, Muttern, Kurbelwelle, Ölwanne und das Abzeichnen. Freigegeben wird es, wenn nichts außerhalb, offen oder veraltet ist und jede Verschraubung in einer eigenen Runde hielt.</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter goes to the next thing to do, from anywhere, until there is nothing left but to sign off.</source>
+        <translation>Strg+Enter führt von überall zum Nächsten, was zu tun ist, bis nur noch das Abzeichnen bleibt.</translation>
+    </message>
+    <message>
+        <source>Every entry, in order, with who made it and when, each sealed to all before it. A wrong one is struck with a reason and stays readable. File ▸ Build sheet as PDF makes what the customer gets.</source>
+        <translation>Jeder Eintrag, der Reihe nach, mit wem und wann, jeder mit allen vor ihm besiegelt. Ein falscher wird mit einem Grund gestrichen und bleibt lesbar. Datei ▸ Aufbaublatt als PDF macht, was der Kunde bekommt.</translation>
+    </message>
+    <message>
+        <source>Ctrl+F, then type: moved. Ctrl+Z strikes the last entry, after asking why. This is a copy in a temporary folder; it goes when you close its window.</source>
+        <translation>Strg+F, dann eintippen: 4R. Strg+Z streicht den letzten Eintrag, nachdem nach dem Grund gefragt wurde. Dies ist eine Kopie in einem vorläufigen Ordner; sie verschwindet, wenn ihr Fenster geschlossen wird.</translation>
+    </message>
+    <message>
+        <source>Tour</source>
+        <translation>Rundgang</translation>
+    </message>
+    <message>
+        <source>Back  (Alt+←)</source>
+        <translation>Zurück  (Alt+←)</translation>
+    </message>
+    <message>
+        <source>Close the tour  (Shift+F1)</source>
+        <translation>Schließen  (Umschalt+F1)</translation>
+    </message>
+    <message>
+        <source>%1 of %2: %3</source>
+        <translation>%1 von %2: %3</translation>
+    </message>
+    <message>
+        <source>Try it: %1</source>
+        <translation>Zum Ausprobieren: %1</translation>
+    </message>
+    <message>
+        <source>Next  (Alt+→)</source>
+        <translation>Weiter  (Alt+→)</translation>
+    </message>
+    <message>
+        <source>Done  (Alt+→)</source>
+        <translation>Fertig  (Alt+→)</translation>
     </message>
 </context>
 </TS>

@@ -178,8 +178,8 @@ void MainWindow::startTour() {
     window->m_tour = new Tour(*window);
     window->addDockWidget(Qt::RightDockWidgetArea, window->m_tour);
     // Beside the screen as it is, where there is room for both.
-    window->resize(std::min(window->width() + window->m_tour->width(), window->screen()->availableGeometry().width()),
-                   window->height());
+    const int both = std::min(window->width() + window->m_tour->width(), window->screen()->availableGeometry().width());
+    window->resize(std::max(window->width(), both), window->height());
 }
 
 } // namespace caprail

@@ -46,6 +46,11 @@ TEST(GaugeLines, are_refused_when_there_is_more_in_them_than_the_pattern_says) {
     EXPECT_FALSE(readGaugeLine("02A+0.0575", {"01A#", "in"})) << "another channel's line";
 }
 
+TEST(GaugeLines, have_at_most_the_digits_that_a_field_takes) {
+    EXPECT_EQ(readGaugeLine("12345678.9012345", {"#", "mm"}).value(), "12345678.9012345 mm");
+    EXPECT_FALSE(readGaugeLine("12345678.90123456", {"#", "mm"}));
+}
+
 TEST(GaugeLines, without_a_unit_are_refused_where_nobody_said_which_it_is) {
     const auto typed = readGaugeLine("0.0575", {"#", ""});
     ASSERT_FALSE(typed);
@@ -87,6 +92,7 @@ TEST(GaugePattern, says_once_where_the_value_stands) {
         EXPECT_FALSE(checkGaugeForm({pattern, "in"})) << pattern;
     }
     EXPECT_TRUE(checkGaugeForm({"01A#*", ""}));
+    EXPECT_TRUE(checkGaugeForm({"*#*", ""}));
     EXPECT_THAT(checkGaugeForm({"#", "furlong"}).error().sentence, HasSubstr("no unit"));
 }
 

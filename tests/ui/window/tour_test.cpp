@@ -73,6 +73,7 @@ TEST(TourPages, there_is_one_for_each_station_with_something_to_see_and_to_try) 
 
 TEST_F(TourTest, walks_over_all_stations_and_back_by_keyboard) {
     ASSERT_NE(window->session(), nullptr);
+    EXPECT_GE(window->width(), 1280) << "the tour never makes the window narrower";
     for (std::size_t i = 0; i < tourPages().size(); ++i) {
         const TourPage page = tourPages()[i];
         EXPECT_THAT(title(), testing::HasSubstr(std::to_string(i + 1) + " of 8: "));
