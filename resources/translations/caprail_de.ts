@@ -34,6 +34,10 @@
         <source>%1 values at %2 places, from %3 to %4.</source>
         <translation>%1 Werte an %2 Stellen, von %3 bis %4.</translation>
     </message>
+    <message>
+        <source>band %1</source>
+        <translation>Band %1</translation>
+    </message>
 </context>
 <context>
     <name>BearingsStation</name>
@@ -100,6 +104,10 @@
     <message>
         <source>Uncertainty</source>
         <translation>Messunsicherheit</translation>
+    </message>
+    <message>
+        <source>read, mean %1</source>
+        <translation>gemessen, Mittel %1</translation>
     </message>
 </context>
 <context>
@@ -340,6 +348,10 @@
     <message>
         <source>%1 to start it, %2 to turn it</source>
         <translation>%1 zum Losbrechen, %2 zum Drehen</translation>
+    </message>
+    <message>
+        <source>Type “sign” to sign off (or a statement of your own)</source>
+        <translation>„sign“ tippen, um abzuzeichnen (oder eine eigene Erklärung)</translation>
     </message>
 </context>
 <context>
@@ -1840,6 +1852,38 @@
         <source>%1 sittings, %2 hours in all</source>
         <translation>%1 Sitzungen, zusammen %2 Stunden</translation>
     </message>
+    <message>
+        <source>no shim</source>
+        <translation>keine Distanzscheibe</translation>
+    </message>
+    <message>
+        <source>is loose</source>
+        <translation>ist lose</translation>
+    </message>
+    <message>
+        <source>%1, %2 ring</source>
+        <translation>%1, %2er Ring</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 an %2</translation>
+    </message>
+    <message>
+        <source>%1 is not a build record, although it is named like one: look for a copy of it.</source>
+        <translation>%1 ist kein Aufbauprotokoll, obwohl der Name so aussieht: nach einer Kopie davon suchen.</translation>
+    </message>
+    <message>
+        <source>%1 is not a build record: choose a file that ends in .caprail.</source>
+        <translation>%1 ist kein Aufbauprotokoll: eine Datei wählen, die auf .caprail endet.</translation>
+    </message>
+    <message>
+        <source>0.0575 or 57.5 thou</source>
+        <translation>0.0575 oder 57.5 thou</translation>
+    </message>
+    <message>
+        <source>this engine</source>
+        <translation>dieser Motor</translation>
+    </message>
 </context>
 <context>
     <name>FastenersStation</name>
@@ -1958,6 +2002,18 @@
     <message>
         <source>in the group %1</source>
         <translation>in der Gruppe %1</translation>
+    </message>
+    <message>
+        <source>no limit of error given</source>
+        <translation>keine Fehlergrenze angegeben</translation>
+    </message>
+    <message>
+        <source>no calibration date and no limit of error given</source>
+        <translation>weder Kalibrierdatum noch Fehlergrenze angegeben</translation>
+    </message>
+    <message>
+        <source>no calibration date given</source>
+        <translation>kein Kalibrierdatum angegeben</translation>
     </message>
 </context>
 <context>
@@ -2178,6 +2234,38 @@
     <message>
         <source>accepted %1 %2</source>
         <translation>angenommen %1 %2</translation>
+    </message>
+    <message>
+        <source>offset %1</source>
+        <translation>Versatz %1</translation>
+    </message>
+    <message>
+        <source>pitch %1</source>
+        <translation>Längsneigung %1</translation>
+    </message>
+    <message>
+        <source>roll %1</source>
+        <translation>Querneigung %1</translation>
+    </message>
+    <message>
+        <source>twist %1</source>
+        <translation>Verwindung %1</translation>
+    </message>
+    <message>
+        <source>Rings: the residual of the stack. Thin: in its band, %1 to %2 · red disc: proud of it · blue ring: loose</source>
+        <translation>Ringe: das Restmaß des Stapels. Dünn: im Band, %1 bis %2 · rote Scheibe: zu hoch · blauer Ring: lose</translation>
+    </message>
+    <message>
+        <source>Closed: these stacks are in the engine.</source>
+        <translation>Geschlossen: diese Stapel liegen im Motor.</translation>
+    </message>
+    <message>
+        <source>Every stack stands and stays: there is nothing to plan.</source>
+        <translation>Jeder Stapel steht und bleibt: es gibt nichts zu planen.</translation>
+    </message>
+    <message>
+        <source>%1 stacks stand and stay; the plan is for the other %2. </source>
+        <translation>%1 Stapel stehen und bleiben; der Plan gilt den übrigen %2. </translation>
     </message>
 </context>
 <context>
@@ -10045,6 +10133,586 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>%1 came from the gauge without a unit: say which it is under Instruments ▸ Gauges on this computer.</source>
         <translation>%1 kam vom Messmittel ohne Einheit: unter Messmittel ▸ Messmittel an diesem Rechner angeben, welche es ist.</translation>
     </message>
+    <message>
+        <source>the part at %1</source>
+        <translation>das Teil bei %1</translation>
+    </message>
+    <message>
+        <source>Journal %1, place %2, direction %3: %4</source>
+        <translation>Zapfen %1, Ebene %2, Richtung %3: %4</translation>
+    </message>
+    <message>
+        <source>Clearance at %1 by gauging strip: %2</source>
+        <translation>Spiel an %1 mit Messstreifen: %2</translation>
+    </message>
+    <message>
+        <source>Bare housing of %1, place %2: %3</source>
+        <translation>Gehäusebohrung von %1, Ebene %2: %3</translation>
+    </message>
+    <message>
+        <source>Bore of %1 with its shells, place %2: %3</source>
+        <translation>Bohrung von %1 mit ihren Schalen, Ebene %2: %3</translation>
+    </message>
+    <message>
+        <source>Shell %1 is marked %2</source>
+        <translation>Schale %1 ist mit %2 beschriftet</translation>
+    </message>
+    <message>
+        <source>Shell %1 measured: %2</source>
+        <translation>Schale %1 gemessen: %2</translation>
+    </message>
+    <message>
+        <source>for a main</source>
+        <translation>für ein Hauptlager</translation>
+    </message>
+    <message>
+        <source>for a rod</source>
+        <translation>für ein Pleuel</translation>
+    </message>
+    <message>
+        <source>Shells fitted at %1: %2 above, %3 below</source>
+        <translation>Schalen an %1 eingebaut: %2 oben, %3 unten</translation>
+    </message>
+    <message>
+        <source>%1 at place %2: %3</source>
+        <translation>%1 an Stelle %2: %3</translation>
+    </message>
+    <message>
+        <source>Crank laid in</source>
+        <translation>Kurbelwelle eingelegt</translation>
+    </message>
+    <message>
+        <source>Crank lifted out</source>
+        <translation>Kurbelwelle herausgehoben</translation>
+    </message>
+    <message>
+        <source>Another %1, or it was worked on</source>
+        <translation>Teil getauscht oder bearbeitet: %1</translation>
+    </message>
+    <message>
+        <source>Another %1 at %2, or it was worked on</source>
+        <translation>Teil an %2 getauscht oder bearbeitet: %1</translation>
+    </message>
+    <message>
+        <source>%1 tightened</source>
+        <translation>%1 angezogen</translation>
+    </message>
+    <message>
+        <source>%1 tightened to %2</source>
+        <translation>%1 angezogen auf %2</translation>
+    </message>
+    <message>
+        <source>a new one</source>
+        <translation>neu</translation>
+    </message>
+    <message>
+        <source>not a new one</source>
+        <translation>nicht neu</translation>
+    </message>
+    <message>
+        <source>%1 loosened</source>
+        <translation>%1 gelöst</translation>
+    </message>
+    <message>
+        <source>Clamp of %1: on at %2, off at %3</source>
+        <translation>Klemmkraft von %1: anziehend %2, lösend %3</translation>
+    </message>
+    <message>
+        <source>Verify round %1 begun</source>
+        <translation>Prüfrunde %1 begonnen</translation>
+    </message>
+    <message>
+        <source>%1 held in round %2</source>
+        <translation>%1 hielt in Prüfrunde %2</translation>
+    </message>
+    <message>
+        <source>%1 moved %2 in round %3</source>
+        <translation>%1 drehte sich in Prüfrunde %3 um %2 weiter</translation>
+    </message>
+    <message>
+        <source>%1 moved in round %2</source>
+        <translation>%1 drehte sich in Prüfrunde %2 weiter</translation>
+    </message>
+    <message>
+        <source>pulled to %1</source>
+        <translation>gezogen auf %1</translation>
+    </message>
+    <message>
+        <source>verified by %1</source>
+        <translation>nachgeprüft über: %1</translation>
+    </message>
+    <message>
+        <source>stretch %1</source>
+        <translation>Längung %1</translation>
+    </message>
+    <message>
+        <source>Washer at %1 %2</source>
+        <translation>Unterlegscheibe an %1 %2</translation>
+    </message>
+    <message>
+        <source>Gap at %1, pass %2: %3</source>
+        <translation>Spaltmaß an %1, Durchgang %2: %3</translation>
+    </message>
+    <message>
+        <source>%1 does not go</source>
+        <translation>%1 geht nicht</translation>
+    </message>
+    <message>
+        <source>under %1</source>
+        <translation>unter %1</translation>
+    </message>
+    <message>
+        <source>Shim %1 added, marked %2</source>
+        <translation>Distanzscheibe %1 hinzugefügt, beschriftet %2</translation>
+    </message>
+    <message>
+        <source>from bag %1</source>
+        <translation>aus Beutel %1</translation>
+    </message>
+    <message>
+        <source>Shim %1 measured: %2</source>
+        <translation>Distanzscheibe %1 gemessen: %2</translation>
+    </message>
+    <message>
+        <source>Shim %1 set aside</source>
+        <translation>Distanzscheibe %1 beiseitegelegt</translation>
+    </message>
+    <message>
+        <source>Shim %1 taken back into the kit</source>
+        <translation>Distanzscheibe %1 in den Satz zurückgenommen</translation>
+    </message>
+    <message>
+        <source>Stack at %1 pinned: %2</source>
+        <translation>Stapel an %1 fixiert: %2</translation>
+    </message>
+    <message>
+        <source>Stack at %1 no longer pinned</source>
+        <translation>Stapel an %1 nicht mehr fixiert</translation>
+    </message>
+    <message>
+        <source>Stack built at %1: %2</source>
+        <translation>Stapel an %1 aufgebaut: %2</translation>
+    </message>
+    <message>
+        <source>Stack at %1 %2</source>
+        <translation>Stapel an %1 %2</translation>
+    </message>
+    <message>
+        <source>Recheck at %1: it %2</source>
+        <translation>Nachprüfung an %1: es %2</translation>
+    </message>
+    <message>
+        <source>with %1 in place of %2 it %3</source>
+        <translation>mit %1 statt %2: es %3</translation>
+    </message>
+    <message>
+        <source>Accepted again by the present numbers: %1</source>
+        <translation>Nach den jetzigen Zahlen wieder angenommen: %1</translation>
+    </message>
+    <message>
+        <source>Study %1 begun of the feel of %2 under %3</source>
+        <translation>Prüfung %1 des Gefühls von %2 mit %3 begonnen</translation>
+    </message>
+    <message>
+        <source>Study %1: at %2 it %3</source>
+        <translation>Prüfung %1: bei %2: es %3</translation>
+    </message>
+    <message>
+        <source>step of %1</source>
+        <translation>Stufe aus %1</translation>
+    </message>
+    <message>
+        <source>with %1</source>
+        <translation>mit %1</translation>
+    </message>
+    <message>
+        <source>says: %1</source>
+        <translation>Quelle: %1</translation>
+    </message>
+    <message>
+        <source>Engine described</source>
+        <translation>Motor beschrieben</translation>
+    </message>
+    <message>
+        <source>Engine: %1</source>
+        <translation>Motor: %1</translation>
+    </message>
+    <message>
+        <source>for %1</source>
+        <translation>für %1</translation>
+    </message>
+    <message>
+        <source>shop: %1</source>
+        <translation>Werkstatt: %1</translation>
+    </message>
+    <message>
+        <source>Girdle now ties caps %1 to %2</source>
+        <translation>Die Platte verbindet jetzt die Deckel %1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 caps of %2 fasteners</source>
+        <translation>%1 Deckel mit je %2 Schrauben</translation>
+    </message>
+    <message>
+        <source>girdle at the %1 ring</source>
+        <translation>Platte sitzt auf dem Ring „%1“</translation>
+    </message>
+    <message>
+        <source>%1 rods on %2 throws</source>
+        <translation>%1 Pleuel auf %2 Kröpfungen</translation>
+    </message>
+    <message>
+        <source>pickup at cap %1 %2</source>
+        <translation>Ölansaugrohr an Deckel %1 %2</translation>
+    </message>
+    <message>
+        <source>dipstick at cap %1 %2</source>
+        <translation>Ölmessstab an Deckel %1 %2</translation>
+    </message>
+    <message>
+        <source>caps %1 apart, studs %2, outer studs %3, rails %4</source>
+        <translation>Abstand der Deckel %1, der Stehbolzen %2, der äußeren %3, der Flansche %4</translation>
+    </message>
+    <message>
+        <source>Band “%1” is now %2 to %3</source>
+        <translation>Das Band „%1“ ist jetzt %2 bis %3</translation>
+    </message>
+    <message>
+        <source>aim %1</source>
+        <translation>Ziel %1</translation>
+    </message>
+    <message>
+        <source>Judged from now on by %1, U %2</source>
+        <translation>Ab jetzt beurteilt: %1, U %2</translation>
+    </message>
+    <message>
+        <source>a gap in %1 passes within %2</source>
+        <translation>ein Spaltmaß in %1 Durchgängen innerhalb %2</translation>
+    </message>
+    <message>
+        <source>shims within %1 of their marking</source>
+        <translation>Distanzscheiben innerhalb %1 ihrer Beschriftung</translation>
+    </message>
+    <message>
+        <source>stacks of any number of shims</source>
+        <translation>Stapel mit beliebig vielen Distanzscheiben</translation>
+    </message>
+    <message>
+        <source>stacks of up to %1 shims</source>
+        <translation>Stapel mit bis zu %1 Distanzscheiben</translation>
+    </message>
+    <message>
+        <source>plan for %1</source>
+        <translation>Plan auf: %1</translation>
+    </message>
+    <message>
+        <source>preload within %1 % at a torque</source>
+        <translation>Vorspannkraft innerhalb %1 % bei einem Drehmoment</translation>
+    </message>
+    <message>
+        <source>counterweights %1 clear</source>
+        <translation>Gegengewichte %1 frei</translation>
+    </message>
+    <message>
+        <source>parts within %1 of each other</source>
+        <translation>Teile innerhalb %1 voneinander</translation>
+    </message>
+    <message>
+        <source>a second person verifies</source>
+        <translation>eine zweite Person prüft nach</translation>
+    </message>
+    <message>
+        <source>anyone may verify</source>
+        <translation>jeder darf nachprüfen</translation>
+    </message>
+    <message>
+        <source>a second person signs</source>
+        <translation>eine zweite Person zeichnet ab</translation>
+    </message>
+    <message>
+        <source>anyone may sign</source>
+        <translation>jeder darf abzeichnen</translation>
+    </message>
+    <message>
+        <source>pickup tube %1 clear</source>
+        <translation>Ölansaugrohr %1 frei</translation>
+    </message>
+    <message>
+        <source>dipstick %1 clear</source>
+        <translation>Ölmessstab %1 frei</translation>
+    </message>
+    <message>
+        <source>turning torque may rise by %1</source>
+        <translation>Durchdrehmoment darf um %1 steigen</translation>
+    </message>
+    <message>
+        <source>Own check “%1” is asked no more</source>
+        <translation>Nach der eigenen Prüfung „%1“ wird nicht mehr gefragt</translation>
+    </message>
+    <message>
+        <source>Own check “%1” is now asked: %2</source>
+        <translation>Eigene Prüfung „%1“ wird jetzt gefragt: %2</translation>
+    </message>
+    <message>
+        <source>it holds %1</source>
+        <translation>hält auf: %1</translation>
+    </message>
+    <message>
+        <source>at %1 places</source>
+        <translation>an %1 Stellen</translation>
+    </message>
+    <message>
+        <source>within %1 to %2</source>
+        <translation>innerhalb %1 bis %2</translation>
+    </message>
+    <message>
+        <source>Fasteners of %1: %2</source>
+        <translation>Schrauben von %1: %2</translation>
+    </message>
+    <message>
+        <source>Fasteners of %1 go to %2</source>
+        <translation>Schrauben von %1 auf %2</translation>
+    </message>
+    <message>
+        <source>%1 of them</source>
+        <translation>%1 davon</translation>
+    </message>
+    <message>
+        <source>dissolved: no place is left in it</source>
+        <translation>aufgelöst: keine Stelle ist mehr darin</translation>
+    </message>
+    <message>
+        <source>places: %1</source>
+        <translation>Stellen: %1</translation>
+    </message>
+    <message>
+        <source>thread %1</source>
+        <translation>Gewinde %1</translation>
+    </message>
+    <message>
+        <source>by %1 in %2 steps</source>
+        <translation>nach %1 in %2 Stufen</translation>
+    </message>
+    <message>
+        <source>in the order %1</source>
+        <translation>in der Reihenfolge %1</translation>
+    </message>
+    <message>
+        <source>used once</source>
+        <translation>nur einmal zu verwenden</translation>
+    </message>
+    <message>
+        <source>may be used again</source>
+        <translation>wiederverwendbar</translation>
+    </message>
+    <message>
+        <source>length within %1</source>
+        <translation>Länge innerhalb %1</translation>
+    </message>
+    <message>
+        <source>grip %1</source>
+        <translation>Klemmlänge %1</translation>
+    </message>
+    <message>
+        <source>shank %1</source>
+        <translation>Schaft %1</translation>
+    </message>
+    <message>
+        <source>%1 of thread in the grip</source>
+        <translation>%1 Gewinde in der Klemmlänge</translation>
+    </message>
+    <message>
+        <source>clamps %1</source>
+        <translation>klemmt %1</translation>
+    </message>
+    <message>
+        <source>%1 works on this engine</source>
+        <translation>%1 arbeitet an diesem Motor</translation>
+    </message>
+    <message>
+        <source>%1 works on this engine as %2</source>
+        <translation>%1 arbeitet an diesem Motor als %2</translation>
+    </message>
+    <message>
+        <source>%1 is a %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>made by %1</source>
+        <translation>hergestellt von %1</translation>
+    </message>
+    <message>
+        <source>number %1</source>
+        <translation>Nummer %1</translation>
+    </message>
+    <message>
+        <source>limit of error ± %1</source>
+        <translation>Fehlergrenze ± %1</translation>
+    </message>
+    <message>
+        <source>from %1 to %2</source>
+        <translation>von %1 bis %2</translation>
+    </message>
+    <message>
+        <source>calibrated %1</source>
+        <translation>kalibriert %1</translation>
+    </message>
+    <message>
+        <source>due %1</source>
+        <translation>fällig %1</translation>
+    </message>
+    <message>
+        <source>due after %1 pulls</source>
+        <translation>fällig nach %1 Zügen</translation>
+    </message>
+    <message>
+        <source>%1 pulls before this record</source>
+        <translation>%1 Züge vor diesem Protokoll</translation>
+    </message>
+    <message>
+        <source>read to %1</source>
+        <translation>abgelesen auf %1</translation>
+    </message>
+    <message>
+        <source>set in %1</source>
+        <translation>eingestellt in %1</translation>
+    </message>
+    <message>
+        <source>corrects: %1</source>
+        <translation>berichtigt: %1</translation>
+    </message>
+    <message>
+        <source>Girdle lies with its %1 up, the cutout to the %2 at the %3</source>
+        <translation>Die Platte liegt, %1 oben, der Ausschnitt nach %2, Seite %3</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Not so: %1</source>
+        <translation>Nicht so: %1</translation>
+    </message>
+    <message>
+        <source>%1: passed</source>
+        <translation>%1: in Ordnung</translation>
+    </message>
+    <message>
+        <source>Crank turns, %1: %2 to start it, %3 to keep it turning</source>
+        <translation>Kurbelwelle durchgedreht, %1: %2 zum Anfahren, %3 zum Weiterdrehen</translation>
+    </message>
+    <message>
+        <source>see its photo</source>
+        <translation>siehe ihr Foto</translation>
+    </message>
+    <message>
+        <source>Own check “%1” at place %2: %3</source>
+        <translation>Eigene Prüfung „%1“ an Stelle %2: %3</translation>
+    </message>
+    <message>
+        <source>photo %1</source>
+        <translation>Foto %1</translation>
+    </message>
+    <message>
+        <source>Finding %1 opened</source>
+        <translation>Befund %1 eröffnet</translation>
+    </message>
+    <message>
+        <source>Finding %1 settled: %2</source>
+        <translation>Befund %1 erledigt: %2</translation>
+    </message>
+    <message>
+        <source>Noted</source>
+        <translation>Notiert</translation>
+    </message>
+    <message>
+        <source>Photo or file %1 added</source>
+        <translation>Foto oder Datei %1 hinzugefügt</translation>
+    </message>
+    <message>
+        <source>%1 bytes</source>
+        <translation>%1 Byte</translation>
+    </message>
+    <message>
+        <source>before it was scaled %1</source>
+        <translation>vor dem Verkleinern %1</translation>
+    </message>
+    <message>
+        <source>Closing: %1</source>
+        <translation>Schließen: %1</translation>
+    </message>
+    <message>
+        <source>lot %1</source>
+        <translation>Charge %1</translation>
+    </message>
+    <message>
+        <source>open for %1 min</source>
+        <translation>offen für %1 min</translation>
+    </message>
+    <message>
+        <source>%1 in the stacks, %2 set aside, %3 left over</source>
+        <translation>%1 in den Stapeln, %2 beiseitegelegt, %3 übrig</translation>
+    </message>
+    <message>
+        <source>Signed off: %1</source>
+        <translation>Abgezeichnet: %1</translation>
+    </message>
+    <message>
+        <source>Build %1 begun</source>
+        <translation>Aufbau %1 begonnen</translation>
+    </message>
+    <message>
+        <source>Entry %1 struck: %2</source>
+        <translation>Eintrag %1 gestrichen: %2</translation>
+    </message>
+    <message>
+        <source>Salvaged from %1</source>
+        <translation>Gerettet aus %1</translation>
+    </message>
+    <message>
+        <source>no seal could be read</source>
+        <translation>kein Siegel war lesbar</translation>
+    </message>
+    <message>
+        <source>last seal %1</source>
+        <translation>letztes Siegel %1</translation>
+    </message>
+    <message>
+        <source>seals that did not fit: %1</source>
+        <translation>Siegel, die nicht passten: %1</translation>
+    </message>
+    <message>
+        <source>lost: %1</source>
+        <translation>verloren: %1</translation>
+    </message>
+    <message>
+        <source>%1 was taken over by another program or window: it can only be read here. What is typed here belongs there now.</source>
+        <translation>%1 wurde von einem anderen Programm oder Fenster übernommen: hier kann es nur noch gelesen werden. Was hier getippt wird, gehört jetzt dorthin.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be taken over: its lock %2 cannot be removed. Check the folder&apos;s permissions.</source>
+        <translation>%1 kann nicht übernommen werden: seine Sperre %2 lässt sich nicht entfernen. Die Rechte des Ordners prüfen.</translation>
+    </message>
+    <message>
+        <source>Type “sign” to sign off build %1 of %2 as assembled and checked, or a statement of your own.</source>
+        <translation>„sign“ tippen, um Aufbau %1 von %2 als aufgebaut und geprüft abzuzeichnen, oder eine eigene Erklärung.</translation>
+    </message>
+    <message>
+        <source>Say what was seen at %1: h if its mark still lines up, or the angle it moved.</source>
+        <translation>Sagen, was an %1 gesehen wurde: h, wenn die Markierung noch fluchtet, oder der Winkel, um den sie sich weiterdrehte.</translation>
+    </message>
+    <message>
+        <source>Say what was felt at %1: h if it held, or the angle it moved.</source>
+        <translation>Sagen, was an %1 gefühlt wurde: h, wenn sie hielt, oder der Winkel, um den sie sich weiterdrehte.</translation>
+    </message>
+    <message>
+        <source>the angle that %1 moved</source>
+        <translation>der Winkel, um den sich %1 weiterdrehte</translation>
+    </message>
+    <message>
+        <source>the gap at %1</source>
+        <translation>das Spaltmaß an %1</translation>
+    </message>
 </context>
 <context>
     <name>caprail::DiskBar</name>
@@ -10091,6 +10759,18 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Saved without some photos</source>
         <translation>Ohne einige Fotos gespeichert</translation>
+    </message>
+    <message>
+        <source>Take it o&amp;ver…</source>
+        <translation>Über&amp;nehmen…</translation>
+    </message>
+    <message>
+        <source>Take the record over</source>
+        <translation>Das Protokoll übernehmen</translation>
+    </message>
+    <message>
+        <source>Where it is open now nothing more can be entered then, and what is typed there and not stored is lost. Take it over only when nobody works there. Take it over?</source>
+        <translation>Wo es jetzt geöffnet ist, kann dann nichts mehr eingetragen werden, und was dort getippt und nicht gespeichert ist, geht verloren. Nur übernehmen, wenn dort niemand arbeitet. Übernehmen?</translation>
     </message>
 </context>
 <context>
@@ -10769,6 +11449,38 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>Copy</source>
         <translation>Kopieren</translation>
     </message>
+    <message numerus="yes">
+        <source>Why are these %n entries withdrawn? They stay readable, struck through.</source>
+        <translation>
+            <numerusform>Warum wird dieser %n Eintrag zurückgezogen? Er bleibt lesbar, durchgestrichen.</numerusform>
+            <numerusform>Warum werden diese %n Einträge zurückgezogen? Sie bleiben lesbar, durchgestrichen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>… and %n more.</source>
+        <translation>
+            <numerusform>… und %n weiterer.</numerusform>
+            <numerusform>… und %n weitere.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Strike %n entries</source>
+        <translation>
+            <numerusform>%n Eintrag streichen</numerusform>
+            <numerusform>%n Einträge streichen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Why is this entry withdrawn? It stays readable, struck through.</source>
+        <translation>Warum wird dieser Eintrag zurückgezogen? Er bleibt lesbar, durchgestrichen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Strike these %n entries…</source>
+        <translation>
+            <numerusform>Diesen %n Eintrag streichen…</numerusform>
+            <numerusform>Diese %n Einträge streichen…</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>caprail::EntryField</name>
@@ -11229,6 +11941,18 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>Round %1: H or Enter if its mark still lines up, else the angle it moved</source>
         <translation>Runde %1: H oder Eingabe, wenn die Markierung noch gleich steht, sonst der Winkel, um den sie sich drehte</translation>
     </message>
+    <message>
+        <source>H</source>
+        <translation>H</translation>
+    </message>
+    <message>
+        <source>Round %1: H if its mark still lines up, else the angle it moved</source>
+        <translation>Runde %1: H, wenn die Markierung noch fluchtet, sonst der Winkel, um den sie sich weiterdrehte</translation>
+    </message>
+    <message>
+        <source>Round %1: H if it held, else the angle it moved</source>
+        <translation>Runde %1: H, wenn sie hielt, sonst der Winkel, um den sie sich weiterdrehte</translation>
+    </message>
 </context>
 <context>
     <name>caprail::FeelResults</name>
@@ -11383,6 +12107,26 @@ fixiert</translation>
     <message>
         <source>Set the engine layout first: the stacks lie where it says.</source>
         <translation>Zuerst die Motorbauform festlegen: sie gibt vor, wo die Stapel liegen.</translation>
+    </message>
+    <message>
+        <source>planned: %1</source>
+        <translation>geplant: %1</translation>
+    </message>
+    <message>
+        <source>bare</source>
+        <translation>ohne</translation>
+    </message>
+    <message>
+        <source>planned</source>
+        <translation>geplant</translation>
+    </message>
+    <message>
+        <source>stands</source>
+        <translation>steht</translation>
+    </message>
+    <message>
+        <source>planned %1</source>
+        <translation>geplant %1</translation>
     </message>
 </context>
 <context>
@@ -11807,6 +12551,14 @@ fixiert</translation>
         <source>Why is %1 set aside?</source>
         <translation>Warum wird %1 beiseitegelegt?</translation>
     </message>
+    <message>
+        <source>Plan all ane&amp;w</source>
+        <translation>Alles ne&amp;u planen</translation>
+    </message>
+    <message>
+        <source>What stands stays, and the plan is for the other places. Pressed, the plan begins with bare washers.</source>
+        <translation>Was steht, bleibt, und der Plan gilt den übrigen Stellen. Gedrückt beginnt der Plan mit bloßen Unterlegscheiben.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::GirdleStation</name>
@@ -11912,6 +12664,10 @@ fixiert</translation>
     <message>
         <source>%1 so far, of %2 …</source>
         <translation>%1 bisher, von %2 …</translation>
+    </message>
+    <message>
+        <source>Withdraw the selected entries, with one reason (Delete)</source>
+        <translation>Die gewählten Einträge mit einem Grund zurückziehen (Entf)</translation>
     </message>
 </context>
 <context>
@@ -13106,6 +13862,26 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>Not tried on its standard today: %1. Zero checks are entered at Engine, People and instruments.</source>
         <translation>Heute nicht am Normal geprüft: %1. Nullpunktprüfungen stehen bei Motor, Personen und Messmittel.</translation>
+    </message>
+    <message>
+        <source>Open. Enter or a double click settles it here: say what was done.</source>
+        <translation>Offen. Enter oder ein Doppelklick erledigt ihn hier: sagen, was getan wurde.</translation>
+    </message>
+    <message>
+        <source>Add photos of this place. They can be dropped anywhere, on a place of the drawing too, or pasted with Ctrl+Shift+V.</source>
+        <translation>Fotos dieser Stelle hinzufügen. Sie können überall abgelegt werden, auch auf einer Stelle der Zeichnung, oder mit Strg+Umschalt+V eingefügt.</translation>
+    </message>
+    <message>
+        <source>Done about %1…</source>
+        <translation>Getan wegen %1…</translation>
+    </message>
+    <message>
+        <source>What was done about finding %1</source>
+        <translation>Was wegen Befund %1 getan wurde</translation>
+    </message>
+    <message>
+        <source>Enter settles it with what is typed here. Esc leaves it open.</source>
+        <translation>Enter erledigt ihn mit dem, was hier getippt ist. Esc lässt ihn offen.</translation>
     </message>
 </context>
 <context>
@@ -14522,6 +15298,17 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>Done  (Alt+→)</source>
         <translation>Fertig  (Alt+→)</translation>
+    </message>
+</context>
+<context>
+    <name>StoringPress</name>
+    <message>
+        <source>Enter came twice within half a second, so the second one stored nothing. If this one is done too, press it again.</source>
+        <translation>Enter kam zweimal innerhalb einer halben Sekunde, das zweite hat deshalb nichts gespeichert. Ist auch dies getan, noch einmal drücken.</translation>
+    </message>
+    <message>
+        <source>“%1” came twice within half a second, so the second one stored nothing. If it is meant for this place too, press it again.</source>
+        <translation>„%1“ kam zweimal innerhalb einer halben Sekunde, das zweite hat deshalb nichts gespeichert. Gilt es auch für diese Stelle, noch einmal drücken.</translation>
     </message>
 </context>
 </TS>

@@ -168,7 +168,7 @@ QSize PlanView::sizeHint() const {
 }
 
 QSize PlanView::minimumSizeHint() const {
-    return {28 * fontMetrics().height(), 17 * fontMetrics().height()};
+    return {24 * fontMetrics().height(), 17 * fontMetrics().height()};
 }
 
 void PlanView::turn() {

@@ -19,7 +19,6 @@
 #include <QTest>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
-#include <iostream>
 #include <planview/plan_view.h>
 #include <resources/templates.h>
 #include <stations/common/entry_field.h>
@@ -353,7 +352,6 @@ TEST_F(Window, of_960_by_540_shows_every_station_without_scrolling_sideways) {
         window->showDestination({station, {}});
         QApplication::processEvents();
         const auto* scroller = child<PanelScroller>(*window);
-        for (const QWidget* w : window->panel(station)->findChildren<QWidget*>()) { if (w->minimumSizeHint().width() > 420 || w->minimumWidth() > 420) std::cerr << "DBG " << static_cast<int>(station) << " " << w->metaObject()->className() << " " << w->objectName().toStdString() << " " << w->minimumSizeHint().width() << " " << w->minimumWidth() << "\n"; }
         EXPECT_EQ(scroller->horizontalScrollBar()->maximum(), 0) << static_cast<int>(station);
         picture(*window, QStringLiteral("window-small-%1").arg(static_cast<int>(station)));
     }

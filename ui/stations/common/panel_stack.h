@@ -9,9 +9,16 @@ namespace caprail {
 /// than all the rest of the start.
 class PanelStack : public QStackedWidget {
 public:
-    using QStackedWidget::QStackedWidget;
+    explicit PanelStack(QWidget* parent = nullptr) : QStackedWidget(parent) {
+        connect(this, &QStackedWidget::currentChanged, this, [this] { updateGeometry(); });
+    }
     [[nodiscard]] bool hasHeightForWidth() const override { return false; }
     [[nodiscard]] int heightForWidth(int) const override { return -1; }
+    /// Of the one that is shown: a wide one that was looked at before does not make this one scroll.
+    [[nodiscard]] QSize minimumSizeHint() const override {
+        return currentWidget() == nullptr ? QStackedWidget::minimumSizeHint()
+                                          : currentWidget()->minimumSizeHint().expandedTo(currentWidget()->minimumSize());
+    }
     [[nodiscard]] QSize sizeHint() const override { return minimumSizeHint(); }
 };
 
