@@ -5,6 +5,7 @@
 #include <assessment/current_readings.h>
 #include <assessment/gap_window.h>
 #include <assessment/rests_on.h>
+#include <assessment/tightening_order.h>
 #include <base/say.h>
 #include <ledger/band_names.h>
 
@@ -139,9 +140,13 @@ void sayWhatIsMissing(const Assessing& a, Check& check, JournalId j, std::span<c
     const auto& allBores = readingsOf(a.facts.bores, j);
     check.sentence =
         journal.empty() ? Core::say("The journal is not measured.") : Core::say("The bore is not measured.");
-    check.remedy = journal.empty() && !isStripped
-                       ? Core::say("Measure the journal at two stations or more, in two directions.")
-                       : Core::say("Measure the bore with the shells in and the cap at full torque.");
+    const bool isJournalMissing = journal.empty() && !isStripped;
+    check.remedy = isJournalMissing ? Core::say("Measure the journal at two stations or more, in two directions.")
+                                    : Core::say("Measure the bore with the shells in and the cap at full torque.");
+    if (const auto loose = looseAt(a.facts, j); loose && !isJournalMissing) {
+        check.remedy = Core::say("Bring its cap to torque, beginning with %1, then measure the bore with the shells in.",
+                                 describe(*loose));
+    }
     if (journal.size() < allJournal.size() || bores.size() < allBores.size()) {
         check.state = CheckState::stale;
         check.staleBecause =

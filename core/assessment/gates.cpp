@@ -67,6 +67,20 @@ void makeGates(const Assessing& a) {
 
 namespace {
 
+/// Where a cap is brought to torque whose bore is missing and cannot be read before.
+std::optional<Destination> boreWaitsFor(const Assessing& a, const Check& check) {
+    const auto* journal = std::get_if<JournalId>(&check.subject);
+    if (journal == nullptr || (check.kind != CheckKind::mainClearance && check.kind != CheckKind::rodClearance)) {
+        return {};
+    }
+    const ClearanceResult& result = a.out.clearances.at(*journal);
+    const auto loose = looseAt(a.facts, *journal);
+    if (result.journalReadings == 0 || result.boreReadings > 0 || !loose) {
+        return {};
+    }
+    return Destination{Station::fasteners, code(*loose)};
+}
+
 void chooseNextStep(const Assessing& a) {
     if (a.facts.isClosed()) {
         a.out.next = {Core::say("This build is signed off by %1.", a.facts.signedOff->person), {Station::history, {}}};
@@ -97,7 +111,8 @@ void chooseNextStep(const Assessing& a) {
         return;
     }
     const Check& first = a.out.checks[closing.holding.front()];
-    a.out.next = {Core::say("%1: %2. %3", first.title, shown(first.state), first.remedy), first.destination};
+    a.out.next = {Core::say("%1: %2. %3", first.title, shown(first.state), first.remedy),
+                  boreWaitsFor(a, first).value_or(first.destination)};
 }
 
 } // namespace

@@ -43,6 +43,15 @@ std::vector<FastenerId> verifyOrder(const Facts& facts) {
     return order;
 }
 
+std::optional<FastenerId> looseAt(const Facts& facts, JournalId journal) {
+    const auto order =
+        tighteningOrder(facts, journal.kind == JournalKind::main ? FastenerKind::mainCap : FastenerKind::rod);
+    const auto at = std::ranges::find_if(order, [&](FastenerId f) {
+        return f.number == journal.number && !isTightAsSpecified(facts, f);
+    });
+    return at == order.end() ? std::nullopt : std::optional(*at);
+}
+
 std::map<FastenerId, int> sequenceNumbers(const std::vector<FastenerId>& order) {
     std::map<FastenerId, int> numbers;
     std::map<FastenerKind, int> last;

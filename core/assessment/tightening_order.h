@@ -3,6 +3,7 @@
 /// In which order fasteners are tightened and verified: what leads the work at the engine leads the next step too.
 #include <assessment/facts.h>
 #include <map>
+#include <optional>
 
 namespace caprail {
 
@@ -14,6 +15,9 @@ std::vector<FastenerId> tighteningOrder(const Facts& facts, FastenerKind kind,
                                         const std::vector<FastenerGroupSet>& groups);
 /// Main caps, then rods: the order of a verify round.
 std::vector<FastenerId> verifyOrder(const Facts& facts);
+/// The first fastener of a bearing's cap, in the order of tightening, that is not tight as specified: a bore is measured with
+/// its cap at torque. None: all are, or there is no layout.
+std::optional<FastenerId> looseAt(const Facts& facts, JournalId journal);
 /// Place in the order of its own kind, counted from 1, for the diagram.
 std::map<FastenerId, int> sequenceNumbers(const std::vector<FastenerId>& order);
 

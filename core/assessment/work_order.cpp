@@ -6,6 +6,7 @@
 #include <assessment/fastener_groups.h>
 #include <assessment/judged_before.h>
 #include <assessment/specified.h>
+#include <assessment/tightening_order.h>
 #include <ledger/band_names.h>
 #include <ledger/typed_values.h>
 #include <base/say.h>
@@ -66,12 +67,10 @@ public:
                 return out;
             }
         }
-        for (const FastenerId f : fastenersOf(e.journal)) {
-            if (!isTightAsSpecified(m_facts, f)) {
-                return refuse(Core::say("A bore is measured with its cap at full torque: tighten %1 to what is specified "
-                                        "first.",
-                                        describe(f)));
-            }
+        if (const auto loose = looseAt(m_facts, e.journal)) {
+            return refuse(Core::say("A bore is measured with its cap at full torque: tighten %1 to what is specified "
+                                    "first.",
+                                    describe(*loose)));
         }
         return instrument(e.instrument, Body(e));
     }
@@ -232,14 +231,6 @@ private:
     [[nodiscard]] bool hasNutTight() const {
         const auto nuts = m_facts.layout ? m_facts.layout->girdleNuts() : std::vector<FastenerId>{};
         return std::ranges::any_of(nuts, [&](FastenerId f) { return isTightAsSpecified(m_facts, f); });
-    }
-    [[nodiscard]] std::vector<FastenerId> fastenersOf(JournalId j) const {
-        std::vector<FastenerId> list;
-        if (m_facts.layout) {
-            list = j.kind == JournalKind::main ? m_facts.layout->mainFasteners() : m_facts.layout->rodFasteners();
-        }
-        std::erase_if(list, [&](const FastenerId& f) { return f.number != j.number; });
-        return list;
     }
 
     const Facts& m_facts;
