@@ -156,7 +156,7 @@ TEST(Kinds, every_kind_survives_its_columns) {
             } else if (column.name == "fastener") {
                 cells.emplace_back(std::string("main-2L-outer"));
             } else if (column.name == "calibrated" || column.name == "due" || column.name == "machined_on" ||
-                       column.name == "date") {
+                       column.name == "date" || column.name.starts_with("valid_")) {
                 cells.emplace_back(std::string("2026-02-28"));
             } else {
                 cells.emplace_back(std::string("text"));
@@ -212,7 +212,7 @@ TEST(EntryJson, refuses_with_the_member_that_is_wrong) {
         const auto draft = fromJson(json);
         return draft ? std::string("taken") : draft.error().sentence;
     };
-    EXPECT_THAT(refusal("nonsense"), HasSubstr("no JSON"));
+    EXPECT_THAT(refusal("nonsense"), HasSubstr("not JSON"));
     EXPECT_THAT(refusal("[]"), HasSubstr("braces"));
     EXPECT_THAT(refusal("{}"), HasSubstr("“kind”"));
     EXPECT_THAT(refusal(R"({"kind":"gap"})"), HasSubstr("“gap”"));

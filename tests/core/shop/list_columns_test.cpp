@@ -85,12 +85,12 @@ TEST(ListColumns, sort_days_that_are_not_known_behind_all_others_and_files_that_
 
 TEST(ListLine, says_in_words_alone_what_the_list_says) {
     ShopRow r = row();
-    EXPECT_EQ(listLine(r, noon), "2026/kl.caprail: Orrin Vale, 6.2 V8 KL-2207, closing open, 2026-05-03, Mira");
+    EXPECT_EQ(listLine(r, noon), "2026/kl.caprail: Orrin Vale, 6.2 V8 KL-2207, ready to close, 2026-05-03, Mira");
     r.summary.round = 2;
     r.summary.roundResult = RoundResult::held;
     r.summary.out = 1;
     r.summary.stale = 3;
-    EXPECT_EQ(listLine(r, noon), "2026/kl.caprail: Orrin Vale, 6.2 V8 KL-2207, closing open, round 2 all held, 1 out, "
+    EXPECT_EQ(listLine(r, noon), "2026/kl.caprail: Orrin Vale, 6.2 V8 KL-2207, ready to close, round 2 all held, 1 out, "
                                  "3 stale, 2026-05-03, Mira");
     r.reading = FileReading::foreign;
     r.sentence = "It is a letter.";
@@ -100,7 +100,7 @@ TEST(ListLine, says_in_words_alone_what_the_list_says) {
 }
 
 TEST(ListSentence, names_each_column_that_says_something) {
-    EXPECT_EQ(listSentence(row(), noon), "Customer: Orrin Vale; Engine: 6.2 V8, KL-2207; State: ◕ closing open; "
+    EXPECT_EQ(listSentence(row(), noon), "Customer: Orrin Vale; Engine: 6.2 V8, KL-2207; State: ◕ ready to close; "
                                          "Last entry: 2026-05-03; Who: Mira; File: 2026/kl.caprail");
 }
 

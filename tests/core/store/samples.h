@@ -63,7 +63,7 @@ inline std::vector<Body> oneOfEach(bool filled) {
                 cells.emplace_back(std::string("main-3"));
             } else if (is("fastener")) {
                 cells.emplace_back(std::string("main-3R"));
-            } else if (is("calibrated", "due", "machined_on", "date")) {
+            } else if (is("calibrated", "due", "machined_on", "date", "valid_from", "valid_until")) {
                 cells.emplace_back(std::string("2026-02-28"));
             } else if (is("sha256")) {
                 cells.emplace_back(sha256Hex("x"));
