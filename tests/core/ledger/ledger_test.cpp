@@ -211,7 +211,7 @@ TEST(EntryJson, refuses_with_the_member_that_is_wrong) {
         const auto draft = fromJson(json);
         return draft ? std::string("taken") : draft.error().sentence;
     };
-    EXPECT_THAT(refusal("nonsense"), HasSubstr("no JSON"));
+    EXPECT_THAT(refusal("nonsense"), HasSubstr("not JSON"));
     EXPECT_THAT(refusal("[]"), HasSubstr("braces"));
     EXPECT_THAT(refusal("{}"), HasSubstr("“kind”"));
     EXPECT_THAT(refusal(R"({"kind":"gap"})"), HasSubstr("“gap”"));
