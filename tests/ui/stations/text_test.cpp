@@ -40,7 +40,7 @@ TEST(PickupAdvice, says_which_way_and_by_how_much) {
     EXPECT_TRUE(towardsMiddle(low.facts(), low.assessment(), inchUnits).contains("up by 0.1025 in"));
     StationRecord high;
     high.pickup(7.4); // clearance 0.410
-    EXPECT_TRUE(towardsMiddle(high.facts(), high.assessment(), inchUnits).contains("down by 0.0975 in"));
+    EXPECT_TRUE(towardsMiddle(high.facts(), high.assessment(), inchUnits).contains("lower the pickup by 0.0975 in"));
 }
 
 TEST(PickupReadings, fall_with_their_part_only) {

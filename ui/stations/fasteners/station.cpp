@@ -7,6 +7,7 @@
 #include <QToolButton>
 #include <algorithm>
 #include <planview/plan_view.h>
+#include <stations/common/panel_stack.h>
 #include <stations/common/diagram_tools.h>
 #include <stations/common/station_text.h>
 #include <stations/fasteners/clamp.h>
@@ -23,7 +24,7 @@ namespace caprail {
 FastenersStation::FastenersStation(RecordSession& given, QWidget* parent)
     : StationPanel(given, parent), m_plan(new PlanView(this)), m_tools(new PlanTools(m_plan, this)),
       m_tighten(new FastenersTighten(given, this)), m_verify(new FastenersVerify(given, this)),
-      m_groups(new FastenersGroups(given, this)), m_clamp(new FastenersClamp(given, this)), m_body(new QStackedWidget(this)),
+      m_groups(new FastenersGroups(given, this)), m_clamp(new FastenersClamp(given, this)), m_body(new PanelStack(this)),
       m_right(new QStackedWidget(this)) {
     m_plan->setObjectName(QStringLiteral("plan"));
     m_right->addWidget(m_tighten);
