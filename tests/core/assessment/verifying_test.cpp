@@ -373,3 +373,22 @@ TEST_F(Verifying, counts_it_as_a_deviation_when_the_second_person_is_ruled_out_a
 
 } // namespace
 } // namespace caprail
+
+TEST(NextStep, leads_to_the_caps_torque_where_a_bore_waits_for_it) {
+    Bench bench;
+    const JournalId front{JournalKind::main, 1};
+    for (const std::int64_t station : {1, 2}) {
+        for (const std::int64_t direction : {1, 2}) {
+            bench.make(JournalReading{front, station, direction, {inches(2.5), ""}, "MIC"});
+        }
+    }
+    const auto first = looseAt(bench.facts, front);
+    ASSERT_TRUE(first);
+    EXPECT_EQ(first->number, 1);
+    const Check& check = *bench.assessment.find(CheckKind::mainClearance, front);
+    EXPECT_EQ(check.destination, (Destination{Station::bearings, code(front)})) << "it is still a check of the bearings";
+    EXPECT_EQ(bench.assessment.next.destination, (Destination{Station::fasteners, code(*first)}));
+    EXPECT_THAT(check.remedy, HasSubstr(describe(*first)));
+    EXPECT_THAT(bench.refusal(BoreReading{front, BoreMethod::boreWithShells, 1, {inches(2.502), ""}, "BORE"}),
+                HasSubstr(describe(*first)));
+}
