@@ -3914,7 +3914,7 @@ zu niedrig: zu dünn</translation>
         <translation>Unterschriften</translation>
     </message>
     <message>
-        <source>Running in, and what to look at again</source>
+        <source>Running in and later checks</source>
         <translation>Einfahren, und was nachzusehen ist</translation>
     </message>
     <message>

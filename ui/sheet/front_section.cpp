@@ -207,7 +207,7 @@ void runningInSection(const Writing& w) {
     if (!w.facts().signedOff) {
         return;
     }
-    w.flow.heading(Sheet::tr("Running in, and what to look at again"));
+    w.flow.heading(Sheet::tr("Running in and later checks"));
     w.flow.introduction(Sheet::tr("The instructions of the makers of rings, bearings, camshaft and oil come first."));
     QStringList oils;
     for (const auto& part : w.facts().parts) {

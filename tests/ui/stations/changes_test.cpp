@@ -114,7 +114,7 @@ TEST_F(EngineChanges, an_instrument_that_measured_untried_is_named_quietly_until
     bench.shim("S1", 10, 10.1);
     PlacePanel place(*bench.session);
     QObject::connect(bench.session.get(), &RecordSession::changed, &place, [&] { place.refresh(); });
-    place.show();
+    place.setVisible(true);
     EXPECT_TRUE(textOf(place, "untried").contains("MIC-1"));
     EXPECT_FALSE(child<QLabel>(place, "untried")->isHidden());
     panel.select("zero checks");
