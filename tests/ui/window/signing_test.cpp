@@ -83,7 +83,7 @@ protected:
     /// Takes the sample's sign-off back and signs off again.
     void signOff() const {
         const auto entry = session().facts().signedOff->entry;
-        ASSERT_TRUE(session().strike(entry, "to be done once more"));
+        ASSERT_TRUE(session().append(Struck{entry, "to be done once more"}));
         ASSERT_TRUE(session().append(SignedOff{"Every check good."}));
         QTest::qWait(50);
     }
