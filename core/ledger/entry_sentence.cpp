@@ -56,7 +56,9 @@ Parts EntryTeller::operator()(const ShellMeasured& e) const {
 }
 
 Parts EntryTeller::operator()(const ShellsFitted& e) const {
-    return {Core::say("Shells fitted at %1: %2 above, %3 below", describe(e.journal), e.upper, e.lower)};
+    Parts parts{Core::say("Shells fitted at %1: %2 above, %3 below", describe(e.journal), e.upper, e.lower)};
+    because(parts, e.why);
+    return parts;
 }
 
 Parts EntryTeller::operator()(const FitReading& e) const {

@@ -39,6 +39,12 @@ void source(std::vector<std::string>& parts, const std::string& whose) {
     }
 }
 
+void because(std::vector<std::string>& parts, const Rare<std::string>& why) {
+    if (why && !why->empty()) {
+        parts.push_back(Core::say("because: %1", visibly(*why)));
+    }
+}
+
 std::string stackText(const NameList& shims) {
     std::string all;
     for (const std::string& shim : shims.names) {

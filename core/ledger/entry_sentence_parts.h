@@ -18,6 +18,8 @@ void add(std::vector<std::string>& parts, const std::string& text);
 void with(std::vector<std::string>& parts, const std::string& instrument);
 /// "by the kit maker's instructions": who says so.
 void source(std::vector<std::string>& parts, const std::string& whose);
+/// "because another maker's sheet came": why what was judged by it was changed; nothing where that was not asked.
+void because(std::vector<std::string>& parts, const Rare<std::string>& why);
 /// "S014 + S022", or that there is none.
 std::string stackText(const NameList& shims);
 /// How a stack felt, as what it does: "drags", "is loose".

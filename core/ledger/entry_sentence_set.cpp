@@ -34,6 +34,8 @@ Parts EntryTeller::operator()(const EngineDescribed& e) const {
     Parts parts{engine.empty() ? Core::say("Engine described") : Core::say("Engine: %1", engine)};
     addNamed(parts, Core::mark("for %1"), e.customer);
     addNamed(parts, Core::mark("shop: %1"), e.shop);
+    add(parts, e.address ? *e.address : std::string());
+    addNamed(parts, Core::mark("telephone %1"), e.telephone ? *e.telephone : std::string());
     add(parts, e.note);
     return parts;
 }
@@ -57,6 +59,7 @@ Parts EntryTeller::operator()(const BandSet& e) const {
         parts.push_back(Core::say("aim %1", text(*e.target)));
     }
     source(parts, e.source);
+    because(parts, e.why);
     return parts;
 }
 
@@ -89,6 +92,7 @@ Parts EntryTeller::operator()(const RulesSet& e) const {
         parts.push_back(Core::say("turning torque may rise by %1", text(*e.turningRise)));
     }
     source(parts, e.source);
+    because(parts, e.why);
     return parts;
 }
 
@@ -104,6 +108,7 @@ Parts EntryTeller::operator()(const OwnCheckSet& e) const {
         parts.push_back(Core::say("within %1 to %2", e.lo ? text(*e.lo) : "…", e.hi ? text(*e.hi) : "…"));
     }
     source(parts, e.source);
+    because(parts, e.why);
     return parts;
 }
 
@@ -150,6 +155,7 @@ Parts EntryTeller::operator()(const FastenerGroupSet& e) const {
         addNamed(parts, Core::mark("clamps %1"), *e.clamped);
     }
     source(parts, e.source);
+    because(parts, e.why);
     return parts;
 }
 

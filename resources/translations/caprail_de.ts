@@ -172,18 +172,6 @@
         <translation>von %1 bis %2</translation>
     </message>
     <message>
-        <source>mains, band
-%1</source>
-        <translation>Hauptlager, Band
-%1</translation>
-    </message>
-    <message>
-        <source>rods, band
-%1</source>
-        <translation>Pleuel, Band
-%1</translation>
-    </message>
-    <message>
         <source>smallest to largest</source>
         <translation>kleinstes bis größtes</translation>
     </message>
@@ -332,10 +320,6 @@
     <message>
         <source>Enter when it is done (a note may be typed)</source>
         <translation>Enter, wenn es getan ist (eine Notiz kann getippt werden)</translation>
-    </message>
-    <message>
-        <source>Enter signs off (another statement may be typed)</source>
-        <translation>Enter zeichnet ab (ein anderer Wortlaut kann getippt werden)</translation>
     </message>
     <message>
         <source>%1 in the stacks, %2 set aside, %3 left over: %4 in all</source>
@@ -1217,18 +1201,6 @@
         <translation>Was über %1 bekannt war, wurde berichtigt, auch für frühere Ablesungen: %2.</translation>
     </message>
     <message>
-        <source>The band “%1” was widened from %2 to %3 after the reading of entry %4.</source>
-        <translation>Das Band „%1“ wurde nach der Ablesung von Eintrag %4 von %2 auf %3 erweitert.</translation>
-    </message>
-    <message>
-        <source>The band “%1” was narrowed from %2 to %3 after the reading of entry %4.</source>
-        <translation>Das Band „%1“ wurde nach der Ablesung von Eintrag %4 von %2 auf %3 verengt.</translation>
-    </message>
-    <message>
-        <source>The rules of judging were changed after the reading of entry %1.</source>
-        <translation>Die Regeln des Urteilens wurden nach der Ablesung von Eintrag %1 geändert.</translation>
-    </message>
-    <message>
         <source>“%1” was accepted again after a change: %2.</source>
         <translation>„%1“ wurde nach einer Änderung wieder angenommen: %2.</translation>
     </message>
@@ -1351,10 +1323,6 @@
     <message>
         <source>at most %1</source>
         <translation>höchstens %1</translation>
-    </message>
-    <message>
-        <source>band %1</source>
-        <translation>Band %1</translation>
     </message>
     <message>
         <source>Fastener groups at torque</source>
@@ -1559,10 +1527,6 @@
     <message>
         <source>Signed</source>
         <translation>Signiert</translation>
-    </message>
-    <message>
-        <source>Signed: everything up to entry %1, with the key of %2</source>
-        <translation>Signiert: alles bis Eintrag %1, mit dem Schlüssel von %2</translation>
     </message>
     <message>
         <source>Build record: %1, build %2</source>
@@ -2060,6 +2024,17 @@
     </message>
 </context>
 <context>
+    <name>GaugeSetup</name>
+    <message>
+        <source>the gauge that types</source>
+        <translation>das Messmittel, das tippt</translation>
+    </message>
+    <message>
+        <source>the gauge at %1</source>
+        <translation>das Messmittel an %1</translation>
+    </message>
+</context>
+<context>
     <name>GirdleAdvice</name>
     <message>
         <source>Advice, not a verdict: consider a girdle from about %1 to %2 hp on a small-block V8, and near %3 hp on a big-block (common practice, no source). Speed, fuel, and the material of block and caps count as much; what the makers of block and girdle say comes first.</source>
@@ -2325,6 +2300,153 @@
     <message>
         <source>page %1</source>
         <translation>Seite %1</translation>
+    </message>
+</context>
+<context>
+    <name>KeyList</name>
+    <message>
+        <source>Enter</source>
+        <translation>Enter</translation>
+    </message>
+    <message>
+        <source>stores what is typed and goes to the next place; presses the button in focus</source>
+        <translation>speichert, was eingetippt ist, und geht zur nächsten Stelle; drückt den Knopf, auf dem der Fokus liegt</translation>
+    </message>
+    <message>
+        <source>Up, Down</source>
+        <translation>Auf, Ab</translation>
+    </message>
+    <message>
+        <source>another place, from the value field</source>
+        <translation>eine andere Stelle, aus dem Wertfeld heraus</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter</source>
+        <translation>Strg+Enter</translation>
+    </message>
+    <message>
+        <source>to the next thing to do</source>
+        <translation>zum Nächsten, was zu tun ist</translation>
+    </message>
+    <message>
+        <source>Ctrl+1 to Ctrl+8</source>
+        <translation>Strg+1 bis Strg+8</translation>
+    </message>
+    <message>
+        <source>the stations, in the order of the work</source>
+        <translation>die Stationen in der Reihenfolge der Arbeit</translation>
+    </message>
+    <message>
+        <source>Alt+1, Alt+2, …</source>
+        <translation>Alt+1, Alt+2, …</translation>
+    </message>
+    <message>
+        <source>the views of a station</source>
+        <translation>die Ansichten einer Station</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>empties the field; once it is empty, leaves the bench view</source>
+        <translation>leert das Feld; ist es leer, verlässt sie die Werkbank-Ansicht</translation>
+    </message>
+    <message>
+        <source>! behind a value</source>
+        <translation>! hinter einem Wert</translation>
+    </message>
+    <message>
+        <source>stores it though it was asked back; the record shows that</source>
+        <translation>speichert ihn, obwohl zurückgefragt wurde; das Protokoll zeigt es</translation>
+    </message>
+    <message>
+        <source>Ctrl+Z</source>
+        <translation>Strg+Z</translation>
+    </message>
+    <message>
+        <source>strikes the last entry, with a reason</source>
+        <translation>streicht den letzten Eintrag, mit einem Grund</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>Entf</translation>
+    </message>
+    <message>
+        <source>strikes the chosen entry of a list, with a reason</source>
+        <translation>streicht den gewählten Eintrag einer Liste, mit einem Grund</translation>
+    </message>
+    <message>
+        <source>Ctrl+D</source>
+        <translation>Strg+D</translation>
+    </message>
+    <message>
+        <source>opens a finding at the chosen place</source>
+        <translation>eröffnet einen Befund an der gewählten Stelle</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+A</source>
+        <translation>Strg+Umschalt+A</translation>
+    </message>
+    <message>
+        <source>adds a photo there</source>
+        <translation>fügt dort ein Foto hinzu</translation>
+    </message>
+    <message>
+        <source>Ctrl+F</source>
+        <translation>Strg+F</translation>
+    </message>
+    <message>
+        <source>finds in the record</source>
+        <translation>sucht im Protokoll</translation>
+    </message>
+    <message>
+        <source>Ctrl+U</source>
+        <translation>Strg+U</translation>
+    </message>
+    <message>
+        <source>inch or millimetre, everywhere</source>
+        <translation>Zoll oder Millimeter, überall</translation>
+    </message>
+    <message>
+        <source>F9</source>
+        <translation>F9</translation>
+    </message>
+    <message>
+        <source>bench view: one value at a time, to be read from afar</source>
+        <translation>Werkbank-Ansicht: ein Wert auf einmal, von weitem zu lesen</translation>
+    </message>
+    <message>
+        <source>F1</source>
+        <translation>F1</translation>
+    </message>
+    <message>
+        <source>what this station is for</source>
+        <translation>wozu diese Station da ist</translation>
+    </message>
+    <message>
+        <source>Shift+F1</source>
+        <translation>Umschalt+F1</translation>
+    </message>
+    <message>
+        <source>the tour</source>
+        <translation>der Rundgang</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+P</source>
+        <translation>Strg+Umschalt+P</translation>
+    </message>
+    <message>
+        <source>the build sheet as PDF</source>
+        <translation>das Aufbaublatt als PDF</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+O</source>
+        <translation>Strg+Umschalt+O</translation>
+    </message>
+    <message>
+        <source>the shop: the records of a folder</source>
+        <translation>die Werkstatt: die Protokolle eines Ordners</translation>
     </message>
 </context>
 <context>
@@ -2711,40 +2833,12 @@ zu niedrig: zu dünn</translation>
         <translation>Lager</translation>
     </message>
     <message>
-        <source>Measured, but no band is set: nothing was judged.</source>
-        <translation>Gemessen, aber kein Band festgelegt: nichts wurde beurteilt.</translation>
-    </message>
-    <message>
-        <source>Band of the vertical clearance: %1</source>
-        <translation>Band des senkrechten Spiels: %1</translation>
-    </message>
-    <message>
-        <source>Clearances against their bands</source>
-        <translation>Spiele im Vergleich mit ihren Bändern</translation>
-    </message>
-    <message>
         <source>Fit</source>
         <translation>Passung</translation>
     </message>
     <message>
         <source>Readings</source>
         <translation>Ablesungen</translation>
-    </message>
-    <message>
-        <source>Mean ± U, and its band</source>
-        <translation>Mittel ± U und sein Band</translation>
-    </message>
-    <message>
-        <source>Band by</source>
-        <translation>Band laut</translation>
-    </message>
-    <message>
-        <source>Fits</source>
-        <translation>Passungen</translation>
-    </message>
-    <message>
-        <source>Bands by: %1</source>
-        <translation>Bänder laut: %1</translation>
     </message>
     <message>
         <source>not measured</source>
@@ -2765,10 +2859,6 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>The kit has %1 shims: %2 in stacks, %3 set aside, %4 free.</source>
         <translation>Der Satz enthält %1 Distanzscheiben: %2 in Stapeln, %3 beiseitegelegt, %4 frei.</translation>
-    </message>
-    <message>
-        <source>Twist is in its band: %1.</source>
-        <translation>Die Verwindung liegt im Band: %1.</translation>
     </message>
     <message>
         <source>Worked out from every stack as built.</source>
@@ -2801,10 +2891,6 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>Shim stacks</source>
         <translation>Stapel von Distanzscheiben</translation>
-    </message>
-    <message>
-        <source>Band of the residual (gap less stack; positive is loose): %1</source>
-        <translation>Band des Restmaßes (Spaltmaß minus Stapel; positiv ist lose): %1</translation>
     </message>
     <message>
         <source>cannot be told</source>
@@ -3055,10 +3141,6 @@ zu niedrig: zu dünn</translation>
         <translation>Entscheidungsregel: einfache Annahme. Der gemessene Wert allein entscheidet; seine erweiterte Messunsicherheit U wird gezeigt und nicht eingerechnet.</translation>
     </message>
     <message>
-        <source>Decision rule: guard bands (ISO 14253-1). A value is in when all of value ± U lies inside its band, out when all of it lies outside, and too close to call otherwise. U is the expanded uncertainty, %1.</source>
-        <translation>Entscheidungsregel: Sicherheitsbänder (ISO 14253-1). Ein Wert ist innerhalb, wenn der ganze Bereich Wert ± U im Band liegt, außerhalb, wenn er ganz draußen liegt, und sonst nicht entscheidbar. U ist die erweiterte Messunsicherheit, %1.</translation>
-    </message>
-    <message>
         <source>k = 2</source>
         <translation>k = 2</translation>
     </message>
@@ -3077,14 +3159,6 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>Begun and last entry</source>
         <translation>Begonnen und letzter Eintrag</translation>
-    </message>
-    <message>
-        <source>Record</source>
-        <translation>Protokoll</translation>
-    </message>
-    <message>
-        <source>%1 entries, seal %2</source>
-        <translation>%1 Einträge, Siegel %2</translation>
     </message>
     <message>
         <source>What</source>
@@ -3117,10 +3191,6 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>Clearance under the pickup</source>
         <translation>Abstand unter dem Ölansaugrohr</translation>
-    </message>
-    <message>
-        <source>Band: %1</source>
-        <translation>Band: %1</translation>
     </message>
     <message>
         <source>Clearance: %1</source>
@@ -3165,10 +3235,6 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>Received by the customer: name, date, signature</source>
         <translation>Vom Kunden erhalten: Name, Datum, Unterschrift</translation>
-    </message>
-    <message>
-        <source>Cautions</source>
-        <translation>Sicherheitshinweise</translation>
     </message>
     <message>
         <source>The seal</source>
@@ -3531,14 +3597,6 @@ zu niedrig: zu dünn</translation>
         <translation>Stand der Arbeit</translation>
     </message>
     <message>
-        <source>Closed and signed off by %1 on %2.</source>
-        <translation>Geschlossen und abgezeichnet von %1 am %2.</translation>
-    </message>
-    <message>
-        <source>Not signed off. Next: %1</source>
-        <translation>Nicht abgezeichnet. Nächster Schritt: %1</translation>
-    </message>
-    <message>
         <source>past its due date, %1</source>
         <translation>überfällig seit %1</translation>
     </message>
@@ -3672,10 +3730,6 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>The shop&apos;s own checks</source>
         <translation>Eigene Prüfungen der Werkstatt</translation>
-    </message>
-    <message>
-        <source>p is the probability that the value lies in its band, C how many times over the band holds four standard uncertainties (JCGM 106); below 1 a value is weakly measured.</source>
-        <translation>p ist die Wahrscheinlichkeit, dass der Wert in seinem Band liegt, C wie oft das Band vier Standardunsicherheiten fasst (JCGM 106); unter 1 ist ein Wert schwach gemessen.</translation>
     </message>
     <message>
         <source>Thicker</source>
@@ -4145,6 +4199,17 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>Of each position the last %1 are drawn.</source>
         <translation>Von jeder Stelle sind die letzten %1 gezeichnet.</translation>
+    </message>
+</context>
+<context>
+    <name>StoringPress</name>
+    <message>
+        <source>Enter came twice within half a second, so the second one stored nothing. If this one is done too, press it again.</source>
+        <translation>Enter kam zweimal innerhalb einer halben Sekunde, das zweite hat deshalb nichts gespeichert. Ist auch dies getan, noch einmal drücken.</translation>
+    </message>
+    <message>
+        <source>“%1” came twice within half a second, so the second one stored nothing. If it is meant for this place too, press it again.</source>
+        <translation>„%1“ kam zweimal innerhalb einer halben Sekunde, das zweite hat deshalb nichts gespeichert. Gilt es auch für diese Stelle, noch einmal drücken.</translation>
     </message>
 </context>
 <context>
@@ -6402,10 +6467,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>%1 könnten %2 Zoll oder %3 Tausendstel sein, und %4 ist in Zoll: %5 thou, %6 in oder den Dezimalbruch eingeben.</translation>
     </message>
     <message>
-        <source>0.0575 or 57.5 thou</source>
-        <translation>0.0575 oder 57.5 thou</translation>
-    </message>
-    <message>
         <source>%1 is a sum, but %2 is one value: type it like 21 °C.</source>
         <translation>%1 ist eine Summe, aber %2 ist ein einzelner Wert: eingeben wie 21 °C.</translation>
     </message>
@@ -7280,10 +7341,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>%1 breaks off within its first 100 bytes: look for a copy of it.</source>
         <translation>%1 bricht in den ersten 100 Bytes ab: nach einer Kopie suchen.</translation>
-    </message>
-    <message>
-        <source>%1 is not a build record: choose a file that ends in .caprail.</source>
-        <translation>%1 ist kein Aufbauprotokoll: eine Datei wählen, die auf .caprail endet.</translation>
     </message>
     <message>
         <source>%1 is a database of another program, not a build record: choose a file that ends in .caprail.</source>
@@ -8868,10 +8925,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Its cap likely went down by no more than %1.</source>
         <translation>Der Deckel ging wahrscheinlich um nicht mehr als %1 nach unten.</translation>
-    </message>
-    <message>
-        <source>Set the group “%1” at the fasteners station: its maker says torque, lubricant and, where it is so, stretch.</source>
-        <translation>Die Gruppe „%1“ bei den Schrauben festlegen: Der Hersteller nennt Drehmoment, Schmierung und gegebenenfalls Längung.</translation>
     </message>
     <message>
         <source>%1 and %2 more are not at their specified value.</source>
@@ -10713,6 +10766,102 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>the gap at %1</source>
         <translation>das Spaltmaß an %1</translation>
     </message>
+    <message>
+        <source>Bring its cap to torque, beginning with %1, then measure the bore with the shells in.</source>
+        <translation>Den Deckel auf Drehmoment bringen, beginnend mit %1, dann die Bohrung mit eingelegten Schalen messen.</translation>
+    </message>
+    <message>
+        <source>Part: %1</source>
+        <translation>Teil: %1</translation>
+    </message>
+    <message>
+        <source>Part: %1, at %2</source>
+        <translation>Teil: %1, an %2</translation>
+    </message>
+    <message>
+        <source>part number %1</source>
+        <translation>Teilenummer %1</translation>
+    </message>
+    <message>
+        <source>serial %1</source>
+        <translation>Seriennummer %1</translation>
+    </message>
+    <message>
+        <source>stamped %1</source>
+        <translation>Prägung %1</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>neu</translation>
+    </message>
+    <message>
+        <source>used</source>
+        <translation>gebraucht</translation>
+    </message>
+    <message>
+        <source>tightened before: %1</source>
+        <translation>zuvor angezogen: %1-mal</translation>
+    </message>
+    <message>
+        <source>machined: %1</source>
+        <translation>bearbeitet: %1</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>von %1</translation>
+    </message>
+    <message>
+        <source>on %1</source>
+        <translation>am %1</translation>
+    </message>
+    <message>
+        <source>%1 tried on its standard: reads %2 on %3</source>
+        <translation>%1 am Normal geprüft: zeigt %2 bei %3</translation>
+    </message>
+    <message>
+        <source>Value %1 confirmed</source>
+        <translation>Wert %1 bestätigt</translation>
+    </message>
+    <message>
+        <source>Brought in without seals: %1 entries</source>
+        <translation>Ohne Siegel übernommen: Einträge, Anzahl %1</translation>
+    </message>
+    <message>
+        <source>Brought in without seals: %1 entries of %2</source>
+        <translation>Ohne Siegel übernommen: Einträge aus %2, Anzahl %1</translation>
+    </message>
+    <message>
+        <source>Signed with the key of %1: everything up to entry %2</source>
+        <translation>Mit dem Schlüssel von %1 signiert: alles bis Eintrag %2</translation>
+    </message>
+    <message>
+        <source>key valid from %1</source>
+        <translation>Schlüssel gültig ab %1</translation>
+    </message>
+    <message>
+        <source>key valid until %1</source>
+        <translation>Schlüssel gültig bis %1</translation>
+    </message>
+    <message>
+        <source>seal %1</source>
+        <translation>Siegel %1</translation>
+    </message>
+    <message>
+        <source>public key %1</source>
+        <translation>öffentlicher Schlüssel %1</translation>
+    </message>
+    <message>
+        <source>signature %1</source>
+        <translation>Signatur %1</translation>
+    </message>
+    <message>
+        <source>because: %1</source>
+        <translation>weil: %1</translation>
+    </message>
+    <message>
+        <source>telephone %1</source>
+        <translation>Telefon %1</translation>
+    </message>
 </context>
 <context>
     <name>caprail::DiskBar</name>
@@ -11147,6 +11296,129 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     </message>
 </context>
 <context>
+    <name>caprail::EngineParts</name>
+    <message>
+        <source>Part</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
+        <source>Which one</source>
+        <translation>Welches</translation>
+    </message>
+    <message>
+        <source>where there are several: assembly oil</source>
+        <translation>wo es mehrere gibt: Montageöl</translation>
+    </message>
+    <message>
+        <source>Maker</source>
+        <translation>Hersteller</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Nummer</translation>
+    </message>
+    <message>
+        <source>Serial</source>
+        <translation>Seriennummer</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Charge</translation>
+    </message>
+    <message>
+        <source>Cast or stamped</source>
+        <translation>Guss- oder Prägenummer</translation>
+    </message>
+    <message>
+        <source>Fitted at</source>
+        <translation>Eingebaut an</translation>
+    </message>
+    <message>
+        <source>3R, main-3, main-3R; empty: the engine</source>
+        <translation>3R, main-3, main-3R; leer: der Motor</translation>
+    </message>
+    <message>
+        <source>New</source>
+        <translation>Neu</translation>
+    </message>
+    <message>
+        <source>Tightened before</source>
+        <translation>Zuvor angezogen</translation>
+    </message>
+    <message>
+        <source>times; used fasteners</source>
+        <translation>mal; gebrauchte Verschraubungen</translation>
+    </message>
+    <message>
+        <source>Machined</source>
+        <translation>Bearbeitet</translation>
+    </message>
+    <message>
+        <source>honed, ground 0.010 under</source>
+        <translation>gehont, 0.010 Untermaß geschliffen</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Wer</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Am</translation>
+    </message>
+    <message>
+        <source>2026-05-04</source>
+        <translation>2026-05-04</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>At</source>
+        <translation>An</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>neu</translation>
+    </message>
+    <message>
+        <source>used</source>
+        <translation>gebraucht</translation>
+    </message>
+    <message>
+        <source>Photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Teile</translation>
+    </message>
+    <message>
+        <source>Store &amp;part</source>
+        <translation>&amp;Teil speichern</translation>
+    </message>
+    <message>
+        <source>Photo of its number…</source>
+        <translation>Foto seiner Nummer …</translation>
+    </message>
+    <message>
+        <source>No part was entered yet. A lot or a serial number entered here is found in the shop&apos;s search.</source>
+        <translation>Noch ist kein Teil eingetragen. Eine Charge oder Seriennummer von hier findet die Suche der Werkstatt.</translation>
+    </message>
+    <message>
+        <source>&amp;New part</source>
+        <translation>&amp;Neues Teil</translation>
+    </message>
+</context>
+<context>
     <name>caprail::EnginePeople</name>
     <message>
         <source>Name</source>
@@ -11376,10 +11648,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Personen und Messmittel</translation>
     </message>
     <message>
-        <source>Whose engine this is, where its caps and fasteners lie, the bands that it is judged by, the people who work on it and their instruments. All of these are entries: changing a band in mid-build makes earlier results stale.</source>
-        <translation>Wessen Motor es ist, wo seine Deckel und Verschraubungen liegen, die Bänder, nach denen er beurteilt wird, die Personen, die daran arbeiten, und ihre Messmittel. Alles sind Einträge: ein Band, das mitten im Aufbau geändert wird, lässt veralten, was danach beurteilt wurde.</translation>
-    </message>
-    <message>
         <source>Own checks</source>
         <translation>Eigene Prüfungen</translation>
     </message>
@@ -11394,6 +11662,57 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Whose engine this is, where its caps and fasteners lie, the bands that it is judged by, the people who work on it and their instruments, whose figures the values are, and the parts. All of these are entries: changing a band in mid-build makes earlier results stale.</source>
         <translation>Wessen Motor es ist, wo seine Deckel und Verschraubungen liegen, die Bänder, nach denen er beurteilt wird, die Personen, die daran arbeiten, und ihre Messmittel, wessen Angaben die Werte sind, und die Teile. Alles sind Einträge: ein Band, das mitten im Aufbau geändert wird, lässt veralten, was danach beurteilt wurde.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::EngineValues</name>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>Maß</translation>
+    </message>
+    <message>
+        <source>Whose figure it is</source>
+        <translation>Wessen Angabe es ist</translation>
+    </message>
+    <message>
+        <source>the program&apos;s own default</source>
+        <translation>Vorgabe des Programms</translation>
+    </message>
+    <message>
+        <source>Confirmed</source>
+        <translation>Bestätigt</translation>
+    </message>
+    <message>
+        <source>by nobody</source>
+        <translation>von niemandem</translation>
+    </message>
+    <message>
+        <source>when it was set</source>
+        <translation>beim Festlegen</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>von %1</translation>
+    </message>
+    <message>
+        <source>Values and whose they are</source>
+        <translation>Werte, und wessen sie sind</translation>
+    </message>
+    <message>
+        <source>&amp;Confirm this value</source>
+        <translation>Diesen Wert &amp;bestätigen</translation>
+    </message>
+    <message>
+        <source>the maker&apos;s sheet, a drawing, a person by name</source>
+        <translation>Datenblatt des Herstellers, Zeichnung, Person mit Namen</translation>
+    </message>
+    <message>
+        <source>Somebody has said of every value whose figure it is.</source>
+        <translation>Von jedem Wert hat jemand gesagt, wessen Angabe es ist.</translation>
     </message>
 </context>
 <context>
@@ -11436,10 +11755,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Strike entry %1</source>
         <translation>Eintrag %1 streichen</translation>
-    </message>
-    <message>
-        <source>Why is entry %1 withdrawn? It stays readable, struck through.</source>
-        <translation>Warum wird Eintrag %1 zurückgezogen? Er bleibt lesbar, durchgestrichen.</translation>
     </message>
     <message>
         <source>Strike entry %1…</source>
@@ -11894,10 +12209,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Was sich in dieser Runde weiterdrehte und was dadurch veraltet ist</translation>
     </message>
     <message>
-        <source>H, or Enter with nothing typed</source>
-        <translation>H oder Enter ohne Eingabe</translation>
-    </message>
-    <message>
         <source>%1 of %2</source>
         <translation>%1 von %2</translation>
     </message>
@@ -11918,10 +12229,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Zuerst die Motorbauform an der Station Motor festlegen.</translation>
     </message>
     <message>
-        <source>Round %1: H or Enter if it held, else the angle it moved</source>
-        <translation>Runde %1: H oder Enter, wenn sie hielt, sonst der Winkel, um den sie sich weiterdrehte</translation>
-    </message>
-    <message>
         <source>Enter goes to the gap</source>
         <translation>Enter führt zum Spaltmaß</translation>
     </message>
@@ -11936,10 +12243,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Round %1: the stretch that is read now, or the angle it moved as 4°</source>
         <translation>Runde %1: die jetzt gemessene Längung, oder der Winkel, um den sie sich drehte etwa 4°</translation>
-    </message>
-    <message>
-        <source>Round %1: H or Enter if its mark still lines up, else the angle it moved</source>
-        <translation>Runde %1: H oder Eingabe, wenn die Markierung noch gleich steht, sonst der Winkel, um den sie sich drehte</translation>
     </message>
     <message>
         <source>H</source>
@@ -11991,6 +12294,164 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>More answers make it surer; or stop here.</source>
         <translation>Weitere Antworten machen es sicherer; oder hier aufhören.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::GaugeHub</name>
+    <message>
+        <source>%1 sends values faster than anyone presses its button; only the first was taken. Set it to send one value for each press.</source>
+        <translation>%1 sendet schneller, als jemand seinen Knopf drückt; nur der erste Wert wurde genommen. So einstellen, dass es je Druck einen Wert sendet.</translation>
+    </message>
+    <message>
+        <source>%1 came from %2 and is not stored: no value field has the keyboard. Choose the place, then press the gauge&apos;s button again.</source>
+        <translation>%1 kam von %2 und ist nicht gespeichert: Die Tastatur ist in keinem Wertfeld. Die Stelle wählen, dann den Knopf des Messmittels noch einmal drücken.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::GaugesDialog</name>
+    <message>
+        <source>&amp;Take its values</source>
+        <translation>Seine Werte an&amp;nehmen</translation>
+    </message>
+    <message>
+        <source>Re&amp;move</source>
+        <translation>Ent&amp;fernen</translation>
+    </message>
+    <message>
+        <source>&amp;Fit the pattern to the last line</source>
+        <translation>Das Muster an die letzte Zeile an&amp;passen</translation>
+    </message>
+    <message>
+        <source>Gauges on this computer</source>
+        <translation>Messmittel an diesem Rechner</translation>
+    </message>
+    <message>
+        <source>as chosen at the station</source>
+        <translation>wie an der Station gewählt</translation>
+    </message>
+    <message>
+        <source>types like a keyboard</source>
+        <translation>tippt wie eine Tastatur</translation>
+    </message>
+    <message>
+        <source>on a serial line</source>
+        <translation>an einer seriellen Leitung</translation>
+    </message>
+    <message>
+        <source>with Enter or a line break</source>
+        <translation>mit Enter oder Zeilenende</translation>
+    </message>
+    <message>
+        <source>with Tab</source>
+        <translation>mit Tab</translation>
+    </message>
+    <message>
+        <source>with nothing: after a pause</source>
+        <translation>mit nichts: nach einer Pause</translation>
+    </message>
+    <message>
+        <source>none: the line says it</source>
+        <translation>keine: Die Zeile nennt sie</translation>
+    </message>
+    <message>
+        <source>no parity</source>
+        <translation>keine Parität</translation>
+    </message>
+    <message>
+        <source>even parity</source>
+        <translation>gerade Parität</translation>
+    </message>
+    <message>
+        <source>odd parity</source>
+        <translation>ungerade Parität</translation>
+    </message>
+    <message>
+        <source>Gauge</source>
+        <translation>Messmittel</translation>
+    </message>
+    <message>
+        <source>Lines as they come</source>
+        <translation>Zeilen, wie sie kommen</translation>
+    </message>
+    <message>
+        <source>put the keyboard here and press the gauge&apos;s button</source>
+        <translation>hierher klicken und den Knopf des Messmittels drücken</translation>
+    </message>
+    <message>
+        <source>The gauge&apos;s line, with # where the value stands and * for anything</source>
+        <translation>Die Zeile des Messmittels, mit # für den Wert und * für Beliebiges</translation>
+    </message>
+    <message>
+        <source>Speed, bits a second</source>
+        <translation>Geschwindigkeit, Bit je Sekunde</translation>
+    </message>
+    <message>
+        <source>Data bits</source>
+        <translation>Datenbits</translation>
+    </message>
+    <message>
+        <source>Parity</source>
+        <translation>Parität</translation>
+    </message>
+    <message>
+        <source>Stop bits</source>
+        <translation>Stoppbits</translation>
+    </message>
+    <message>
+        <source>&amp;Instrument in records</source>
+        <translation>&amp;Messmittel in Protokollen</translation>
+    </message>
+    <message>
+        <source>&amp;Connected</source>
+        <translation>An&amp;geschlossen</translation>
+    </message>
+    <message>
+        <source>Po&amp;rt</source>
+        <translation>Ans&amp;chluss</translation>
+    </message>
+    <message>
+        <source>Speed, data bits, parity, stop bits</source>
+        <translation>Geschwindigkeit, Datenbits, Parität, Stoppbits</translation>
+    </message>
+    <message>
+        <source>A line &amp;ends</source>
+        <translation>Eine Zeile &amp;endet</translation>
+    </message>
+    <message>
+        <source>&amp;Pattern of a line</source>
+        <translation>M&amp;uster einer Zeile</translation>
+    </message>
+    <message>
+        <source>&amp;Unit, where the line has none</source>
+        <translation>E&amp;inheit, wo die Zeile keine hat</translation>
+    </message>
+    <message>
+        <source>Tr&amp;y it</source>
+        <translation>Ausp&amp;robieren</translation>
+    </message>
+    <message>
+        <source>&amp;Lines as they come</source>
+        <translation>&amp;Zeilen, wie sie kommen</translation>
+    </message>
+    <message>
+        <source>&amp;Add</source>
+        <translation>&amp;Hinzufügen</translation>
+    </message>
+    <message>
+        <source>A gauge&apos;s value goes to the value field that has the keyboard, as if it were typed and Enter pressed. In the pattern # stands for the value and * for anything: 01A# is a value behind the gauge&apos;s own prefix.</source>
+        <translation>Der Wert eines Messmittels kommt in das Wertfeld, in dem die Tastatur ist, als wäre er eingetippt und Enter gedrückt. Im Muster steht # für den Wert und * für Beliebiges: 01A# ist ein Wert hinter dem eigenen Vorsatz des Messmittels.</translation>
+    </message>
+    <message>
+        <source>%1 is open: press the gauge&apos;s button.</source>
+        <translation>%1 ist offen: den Knopf des Messmittels drücken.</translation>
+    </message>
+    <message>
+        <source>“%1”  is read as  %2</source>
+        <translation>„%1“  wird gelesen als  %2</translation>
+    </message>
+    <message>
+        <source>Choose the port that the gauge is plugged into.</source>
+        <translation>Den Anschluss wählen, an dem das Messmittel steckt.</translation>
     </message>
 </context>
 <context>
@@ -12069,10 +12530,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>built, %1</source>
         <translation>aufgebaut, %1</translation>
-    </message>
-    <message>
-        <source>built otherwise</source>
-        <translation>anders aufgebaut</translation>
     </message>
     <message>
         <source>no gap</source>
@@ -12592,6 +13049,41 @@ fixiert</translation>
     </message>
 </context>
 <context>
+    <name>caprail::HistoryChanges</name>
+    <message>
+        <source>Entry</source>
+        <translation>Eintrag</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Wann</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Wer</translation>
+    </message>
+    <message>
+        <source>Sort</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>What was changed, and why</source>
+        <translation>Was geändert wurde, und warum</translation>
+    </message>
+    <message>
+        <source>Changes</source>
+        <translation>Änderungen</translation>
+    </message>
+    <message>
+        <source>Nothing was changed after something had been judged by it.</source>
+        <translation>Es wurde nichts geändert, wonach schon etwas beurteilt war.</translation>
+    </message>
+    <message>
+        <source>Work on this build: %1, from %2 to %3.</source>
+        <translation>Arbeit an diesem Aufbau: %1, von %2 bis %3.</translation>
+    </message>
+</context>
+<context>
     <name>caprail::HistoryLedger</name>
     <message>
         <source>Find in the record: 3R, S014, 57.5, a name …</source>
@@ -12636,10 +13128,6 @@ fixiert</translation>
     <message>
         <source>E&amp;xport…</source>
         <translation>E&amp;xportieren…</translation>
-    </message>
-    <message>
-        <source>Withdraw the selected entry, with a reason (Delete)</source>
-        <translation>Den gewählten Eintrag zurückziehen, mit Begründung (Entf)</translation>
     </message>
     <message>
         <source>What is shown, as a table for a spreadsheet</source>
@@ -12841,10 +13329,6 @@ fixiert</translation>
     <message>
         <source>Repeatability</source>
         <translation>Wiederholbarkeit</translation>
-    </message>
-    <message>
-        <source>Every entry, in order; nothing is ever erased. Strike a wrong one with Delete and give the reason. The verify history shows every round, fastener by fastener.</source>
-        <translation>Jeder Eintrag, der Reihe nach; nichts wird je gelöscht. Einen falschen mit Entf streichen und begründen. Der Verlauf der Prüfrunden zeigt jede Runde, Verschraubung für Verschraubung.</translation>
     </message>
     <message>
         <source>Changes</source>
@@ -13829,16 +14313,8 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
         <translation>Foto hier…</translation>
     </message>
     <message>
-        <source>Add photos of this place. They can be dropped here, or pasted with Ctrl+Shift+V.</source>
-        <translation>Fotos dieser Stelle hinzufügen. Sie können hier abgelegt oder mit Strg+Umschalt+V eingefügt werden.</translation>
-    </message>
-    <message>
         <source>The engine as a whole</source>
         <translation>Der Motor als Ganzes</translation>
-    </message>
-    <message>
-        <source>Open. Enter goes there to settle it.</source>
-        <translation>Offen. Enter führt hin, um ihn zu erledigen.</translation>
     </message>
     <message>
         <source>Settled: %1</source>
@@ -14094,6 +14570,29 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>%1 does not answer. What is entered now waits here, and is stored as soon as it does.</source>
         <translation>%1 antwortet nicht. Was jetzt eingegeben wird, wartet hier und wird gespeichert, sobald es wieder antwortet.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::SerialGauge</name>
+    <message>
+        <source>%1 is not connected at %2: plug it in, it is taken up again by itself. Nothing is lost.</source>
+        <translation>%1 ist nicht an %2 angeschlossen: einstecken, es wird von selbst wieder aufgenommen. Nichts ist verloren.</translation>
+    </message>
+    <message>
+        <source>%1 at %2 is used by another program, or you may not use it: close that program, or have yourself added to the group that owns it (mostly “dialout”).</source>
+        <translation>%1 an %2 wird von einem anderen Programm benutzt, oder es fehlt das Recht dazu: das Programm schließen oder sich in die Gruppe aufnehmen lassen, der der Anschluss gehört (meist „dialout“).</translation>
+    </message>
+    <message>
+        <source>%1 at %2 cannot be read as a serial port (%3): choose its port under Instruments ▸ Gauges on this computer.</source>
+        <translation>%1 an %2 lässt sich nicht als serieller Anschluss lesen (%3): seinen Anschluss unter Messmittel ▸ Messmittel an diesem Rechner wählen.</translation>
+    </message>
+    <message>
+        <source>%1 is connected again at %2.</source>
+        <translation>%1 ist wieder an %2 angeschlossen.</translation>
+    </message>
+    <message>
+        <source>%1 went away from %2: plug it in again, it is taken up by itself. What it sent before is stored.</source>
+        <translation>%1 ist nicht mehr an %2: wieder einstecken, es wird von selbst aufgenommen. Was es vorher gesendet hat, ist gespeichert.</translation>
     </message>
 </context>
 <context>
@@ -14560,652 +15059,6 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     </message>
 </context>
 <context>
-    <name>caprail::TrialFitStation</name>
-    <message>
-        <source>&amp;Pass</source>
-        <translation>Bes&amp;tanden</translation>
-    </message>
-    <message>
-        <source>Fai&amp;l</source>
-        <translation>&amp;Nicht bestanden</translation>
-    </message>
-    <message>
-        <source>What is looked at in the trial fit</source>
-        <translation>Was bei der Probemontage angesehen wird</translation>
-    </message>
-    <message>
-        <source>What holds the trial fit</source>
-        <translation>Was die Probemontage aufhält</translation>
-    </message>
-    <message>
-        <source>Type what was seen first; it becomes a finding.</source>
-        <translation>Zuerst eingeben, was zu sehen war; es wird ein Befund.</translation>
-    </message>
-    <message>
-        <source>  (%1)</source>
-        <translation>  (%1)</translation>
-    </message>
-    <message>
-        <source>This build is signed off.</source>
-        <translation>Dieser Aufbau ist abgezeichnet.</translation>
-    </message>
-    <message>
-        <source>▣  Locked: the engine layout is not set yet.</source>
-        <translation>▣  Gesperrt: die Motorbauform ist noch nicht festgelegt.</translation>
-    </message>
-    <message>
-        <source>▣  Locked: %1 of %2 checks hold it. Choose one to go there.</source>
-        <translation>▣  Gesperrt durch %1 von %2 Prüfungen. Eine wählen, um hinzugehen.</translation>
-    </message>
-    <message>
-        <source>Set the engine layout at the engine station: the throws are drawn from it.</source>
-        <translation>Die Motorbauform an der Station Motor festlegen: die Kröpfungen werden danach gezeichnet.</translation>
-    </message>
-    <message>
-        <source>All girdle nuts are at torque</source>
-        <translation>Alle Plattenmuttern sind auf Drehmoment</translation>
-    </message>
-    <message>
-        <source>%1 brought to (Enter alone: as specified)</source>
-        <translation>%1 angezogen auf (nur Enter: wie vorgegeben)</translation>
-    </message>
-    <message>
-        <source>%1: to start it / to turn it</source>
-        <translation>%1: zum Losbrechen / zum Drehen</translation>
-    </message>
-    <message>
-        <source>%1 to start it, %2 to turn it</source>
-        <translation>%1 zum Losbrechen, %2 zum Drehen</translation>
-    </message>
-    <message>
-        <source>Lay the girdle on its stacks, bring its nuts to torque, and answer each line: p passes, f fails, or type the clearance.</source>
-        <translation>Die Platte auf ihre Stapel legen, ihre Muttern auf Drehmoment bringen und jede Zeile beantworten: p bestanden, f nicht bestanden, oder das Spiel eintippen.</translation>
-    </message>
-    <message>
-        <source>With the girdle on its stacks and its nuts at torque: which way round it goes, and that dipstick, pickup tube, counterweights and rod bolts are clear through two turns by hand; how hard the crank turns before and after. It unlocks once every stack has been rechecked.</source>
-        <translation>Mit der Platte auf ihren Stapeln und ihren Muttern auf Drehmoment: wie herum sie liegt, und dass Ölmessstab, Ölansaugrohr, Gegengewichte und Pleuelschrauben über zwei Umdrehungen von Hand frei sind; wie schwer die Kurbelwelle vorher und nachher dreht. Sie wird freigegeben, sobald jeder Stapel nachgeprüft ist.</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::TrialFitWay</name>
-    <message>
-        <source>Girdle lies like this</source>
-        <translation>So liegt die Platte</translation>
-    </message>
-    <message>
-        <source>Face that is up</source>
-        <translation>Oben liegende Fläche</translation>
-    </message>
-    <message>
-        <source>%1 up</source>
-        <translation>%1 oben</translation>
-    </message>
-    <message>
-        <source>End that the cutout is towards</source>
-        <translation>Ende, zu dem die Aussparung zeigt</translation>
-    </message>
-    <message>
-        <source>cutout to the %1</source>
-        <translation>Aussparung nach %1</translation>
-    </message>
-    <message>
-        <source>Side that the cutout is on</source>
-        <translation>Seite, auf der die Aussparung liegt</translation>
-    </message>
-    <message>
-        <source>on the %1</source>
-        <translation>Seite: %1</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::EngineParts</name>
-    <message>
-        <source>Part</source>
-        <translation>Teil</translation>
-    </message>
-    <message>
-        <source>Which one</source>
-        <translation>Welches</translation>
-    </message>
-    <message>
-        <source>where there are several: assembly oil</source>
-        <translation>wo es mehrere gibt: Montageöl</translation>
-    </message>
-    <message>
-        <source>Maker</source>
-        <translation>Hersteller</translation>
-    </message>
-    <message>
-        <source>Number</source>
-        <translation>Nummer</translation>
-    </message>
-    <message>
-        <source>Serial</source>
-        <translation>Seriennummer</translation>
-    </message>
-    <message>
-        <source>Lot</source>
-        <translation>Charge</translation>
-    </message>
-    <message>
-        <source>Cast or stamped</source>
-        <translation>Guss- oder Prägenummer</translation>
-    </message>
-    <message>
-        <source>Fitted at</source>
-        <translation>Eingebaut an</translation>
-    </message>
-    <message>
-        <source>3R, main-3, main-3R; empty: the engine</source>
-        <translation>3R, main-3, main-3R; leer: der Motor</translation>
-    </message>
-    <message>
-        <source>New</source>
-        <translation>Neu</translation>
-    </message>
-    <message>
-        <source>Tightened before</source>
-        <translation>Zuvor angezogen</translation>
-    </message>
-    <message>
-        <source>times; used fasteners</source>
-        <translation>mal; gebrauchte Verschraubungen</translation>
-    </message>
-    <message>
-        <source>Machined</source>
-        <translation>Bearbeitet</translation>
-    </message>
-    <message>
-        <source>honed, ground 0.010 under</source>
-        <translation>gehont, 0.010 Untermaß geschliffen</translation>
-    </message>
-    <message>
-        <source>By</source>
-        <translation>Wer</translation>
-    </message>
-    <message>
-        <source>On</source>
-        <translation>Am</translation>
-    </message>
-    <message>
-        <source>2026-05-04</source>
-        <translation>2026-05-04</translation>
-    </message>
-    <message>
-        <source>Note</source>
-        <translation>Notiz</translation>
-    </message>
-    <message>
-        <source>At</source>
-        <translation>An</translation>
-    </message>
-    <message>
-        <source>not said</source>
-        <translation>nicht angegeben</translation>
-    </message>
-    <message>
-        <source>new</source>
-        <translation>neu</translation>
-    </message>
-    <message>
-        <source>used</source>
-        <translation>gebraucht</translation>
-    </message>
-    <message>
-        <source>Photo</source>
-        <translation>Foto</translation>
-    </message>
-    <message>
-        <source>yes</source>
-        <translation>ja</translation>
-    </message>
-    <message>
-        <source>Parts</source>
-        <translation>Teile</translation>
-    </message>
-    <message>
-        <source>Store &amp;part</source>
-        <translation>&amp;Teil speichern</translation>
-    </message>
-    <message>
-        <source>Photo of its number…</source>
-        <translation>Foto seiner Nummer …</translation>
-    </message>
-    <message>
-        <source>No part was entered yet. A lot or a serial number entered here is found in the shop&apos;s search.</source>
-        <translation>Noch ist kein Teil eingetragen. Eine Charge oder Seriennummer von hier findet die Suche der Werkstatt.</translation>
-    </message>
-    <message>
-        <source>&amp;New part</source>
-        <translation>&amp;Neues Teil</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::EngineValues</name>
-    <message>
-        <source>Value</source>
-        <translation>Wert</translation>
-    </message>
-    <message>
-        <source>Figure</source>
-        <translation>Maß</translation>
-    </message>
-    <message>
-        <source>Whose figure it is</source>
-        <translation>Wessen Angabe es ist</translation>
-    </message>
-    <message>
-        <source>the program&apos;s own default</source>
-        <translation>Vorgabe des Programms</translation>
-    </message>
-    <message>
-        <source>Confirmed</source>
-        <translation>Bestätigt</translation>
-    </message>
-    <message>
-        <source>by nobody</source>
-        <translation>von niemandem</translation>
-    </message>
-    <message>
-        <source>when it was set</source>
-        <translation>beim Festlegen</translation>
-    </message>
-    <message>
-        <source>by %1</source>
-        <translation>von %1</translation>
-    </message>
-    <message>
-        <source>Values and whose they are</source>
-        <translation>Werte, und wessen sie sind</translation>
-    </message>
-    <message>
-        <source>&amp;Confirm this value</source>
-        <translation>Diesen Wert &amp;bestätigen</translation>
-    </message>
-    <message>
-        <source>the maker&apos;s sheet, a drawing, a person by name</source>
-        <translation>Datenblatt des Herstellers, Zeichnung, Person mit Namen</translation>
-    </message>
-    <message>
-        <source>Somebody has said of every value whose figure it is.</source>
-        <translation>Von jedem Wert hat jemand gesagt, wessen Angabe es ist.</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::HistoryChanges</name>
-    <message>
-        <source>Entry</source>
-        <translation>Eintrag</translation>
-    </message>
-    <message>
-        <source>When</source>
-        <translation>Wann</translation>
-    </message>
-    <message>
-        <source>By</source>
-        <translation>Wer</translation>
-    </message>
-    <message>
-        <source>Sort</source>
-        <translation>Art</translation>
-    </message>
-    <message>
-        <source>What was changed, and why</source>
-        <translation>Was geändert wurde, und warum</translation>
-    </message>
-    <message>
-        <source>Changes</source>
-        <translation>Änderungen</translation>
-    </message>
-    <message>
-        <source>Nothing was changed after something had been judged by it.</source>
-        <translation>Es wurde nichts geändert, wonach schon etwas beurteilt war.</translation>
-    </message>
-    <message>
-        <source>Work on this build: %1, from %2 to %3.</source>
-        <translation>Arbeit an diesem Aufbau: %1, von %2 bis %3.</translation>
-    </message>
-</context>
-<context>
-    <name>GaugeSetup</name>
-    <message>
-        <source>the gauge that types</source>
-        <translation>das Messmittel, das tippt</translation>
-    </message>
-    <message>
-        <source>the gauge at %1</source>
-        <translation>das Messmittel an %1</translation>
-    </message>
-</context>
-<context>
-    <name>KeyList</name>
-    <message>
-        <source>Enter</source>
-        <translation>Enter</translation>
-    </message>
-    <message>
-        <source>stores what is typed and goes to the next place; presses the button in focus</source>
-        <translation>speichert, was eingetippt ist, und geht zur nächsten Stelle; drückt den Knopf, auf dem der Fokus liegt</translation>
-    </message>
-    <message>
-        <source>Up, Down</source>
-        <translation>Auf, Ab</translation>
-    </message>
-    <message>
-        <source>another place, from the value field</source>
-        <translation>eine andere Stelle, aus dem Wertfeld heraus</translation>
-    </message>
-    <message>
-        <source>Ctrl+Enter</source>
-        <translation>Strg+Enter</translation>
-    </message>
-    <message>
-        <source>to the next thing to do</source>
-        <translation>zum Nächsten, was zu tun ist</translation>
-    </message>
-    <message>
-        <source>Ctrl+1 to Ctrl+8</source>
-        <translation>Strg+1 bis Strg+8</translation>
-    </message>
-    <message>
-        <source>the stations, in the order of the work</source>
-        <translation>die Stationen in der Reihenfolge der Arbeit</translation>
-    </message>
-    <message>
-        <source>Alt+1, Alt+2, …</source>
-        <translation>Alt+1, Alt+2, …</translation>
-    </message>
-    <message>
-        <source>the views of a station</source>
-        <translation>die Ansichten einer Station</translation>
-    </message>
-    <message>
-        <source>Esc</source>
-        <translation>Esc</translation>
-    </message>
-    <message>
-        <source>empties the field; once it is empty, leaves the bench view</source>
-        <translation>leert das Feld; ist es leer, verlässt sie die Werkbank-Ansicht</translation>
-    </message>
-    <message>
-        <source>! behind a value</source>
-        <translation>! hinter einem Wert</translation>
-    </message>
-    <message>
-        <source>stores it though it was asked back; the record shows that</source>
-        <translation>speichert ihn, obwohl zurückgefragt wurde; das Protokoll zeigt es</translation>
-    </message>
-    <message>
-        <source>Ctrl+Z</source>
-        <translation>Strg+Z</translation>
-    </message>
-    <message>
-        <source>strikes the last entry, with a reason</source>
-        <translation>streicht den letzten Eintrag, mit einem Grund</translation>
-    </message>
-    <message>
-        <source>Delete</source>
-        <translation>Entf</translation>
-    </message>
-    <message>
-        <source>strikes the chosen entry of a list, with a reason</source>
-        <translation>streicht den gewählten Eintrag einer Liste, mit einem Grund</translation>
-    </message>
-    <message>
-        <source>Ctrl+D</source>
-        <translation>Strg+D</translation>
-    </message>
-    <message>
-        <source>opens a finding at the chosen place</source>
-        <translation>eröffnet einen Befund an der gewählten Stelle</translation>
-    </message>
-    <message>
-        <source>Ctrl+Shift+A</source>
-        <translation>Strg+Umschalt+A</translation>
-    </message>
-    <message>
-        <source>adds a photo there</source>
-        <translation>fügt dort ein Foto hinzu</translation>
-    </message>
-    <message>
-        <source>Ctrl+F</source>
-        <translation>Strg+F</translation>
-    </message>
-    <message>
-        <source>finds in the record</source>
-        <translation>sucht im Protokoll</translation>
-    </message>
-    <message>
-        <source>Ctrl+U</source>
-        <translation>Strg+U</translation>
-    </message>
-    <message>
-        <source>inch or millimetre, everywhere</source>
-        <translation>Zoll oder Millimeter, überall</translation>
-    </message>
-    <message>
-        <source>F9</source>
-        <translation>F9</translation>
-    </message>
-    <message>
-        <source>bench view: one value at a time, to be read from afar</source>
-        <translation>Werkbank-Ansicht: ein Wert auf einmal, von weitem zu lesen</translation>
-    </message>
-    <message>
-        <source>F1</source>
-        <translation>F1</translation>
-    </message>
-    <message>
-        <source>what this station is for</source>
-        <translation>wozu diese Station da ist</translation>
-    </message>
-    <message>
-        <source>Shift+F1</source>
-        <translation>Umschalt+F1</translation>
-    </message>
-    <message>
-        <source>the tour</source>
-        <translation>der Rundgang</translation>
-    </message>
-    <message>
-        <source>Ctrl+Shift+P</source>
-        <translation>Strg+Umschalt+P</translation>
-    </message>
-    <message>
-        <source>the build sheet as PDF</source>
-        <translation>das Aufbaublatt als PDF</translation>
-    </message>
-    <message>
-        <source>Ctrl+Shift+O</source>
-        <translation>Strg+Umschalt+O</translation>
-    </message>
-    <message>
-        <source>the shop: the records of a folder</source>
-        <translation>die Werkstatt: die Protokolle eines Ordners</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::GaugeHub</name>
-    <message>
-        <source>%1 sends values faster than anyone presses its button; only the first was taken. Set it to send one value for each press.</source>
-        <translation>%1 sendet schneller, als jemand seinen Knopf drückt; nur der erste Wert wurde genommen. So einstellen, dass es je Druck einen Wert sendet.</translation>
-    </message>
-    <message>
-        <source>%1 came from %2 and is not stored: no value field has the keyboard. Choose the place, then press the gauge&apos;s button again.</source>
-        <translation>%1 kam von %2 und ist nicht gespeichert: Die Tastatur ist in keinem Wertfeld. Die Stelle wählen, dann den Knopf des Messmittels noch einmal drücken.</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::GaugesDialog</name>
-    <message>
-        <source>&amp;Take its values</source>
-        <translation>Seine Werte an&amp;nehmen</translation>
-    </message>
-    <message>
-        <source>Re&amp;move</source>
-        <translation>Ent&amp;fernen</translation>
-    </message>
-    <message>
-        <source>&amp;Fit the pattern to the last line</source>
-        <translation>Das Muster an die letzte Zeile an&amp;passen</translation>
-    </message>
-    <message>
-        <source>Gauges on this computer</source>
-        <translation>Messmittel an diesem Rechner</translation>
-    </message>
-    <message>
-        <source>as chosen at the station</source>
-        <translation>wie an der Station gewählt</translation>
-    </message>
-    <message>
-        <source>types like a keyboard</source>
-        <translation>tippt wie eine Tastatur</translation>
-    </message>
-    <message>
-        <source>on a serial line</source>
-        <translation>an einer seriellen Leitung</translation>
-    </message>
-    <message>
-        <source>with Enter or a line break</source>
-        <translation>mit Enter oder Zeilenende</translation>
-    </message>
-    <message>
-        <source>with Tab</source>
-        <translation>mit Tab</translation>
-    </message>
-    <message>
-        <source>with nothing: after a pause</source>
-        <translation>mit nichts: nach einer Pause</translation>
-    </message>
-    <message>
-        <source>none: the line says it</source>
-        <translation>keine: Die Zeile nennt sie</translation>
-    </message>
-    <message>
-        <source>no parity</source>
-        <translation>keine Parität</translation>
-    </message>
-    <message>
-        <source>even parity</source>
-        <translation>gerade Parität</translation>
-    </message>
-    <message>
-        <source>odd parity</source>
-        <translation>ungerade Parität</translation>
-    </message>
-    <message>
-        <source>Gauge</source>
-        <translation>Messmittel</translation>
-    </message>
-    <message>
-        <source>Lines as they come</source>
-        <translation>Zeilen, wie sie kommen</translation>
-    </message>
-    <message>
-        <source>put the keyboard here and press the gauge&apos;s button</source>
-        <translation>hierher klicken und den Knopf des Messmittels drücken</translation>
-    </message>
-    <message>
-        <source>The gauge&apos;s line, with # where the value stands and * for anything</source>
-        <translation>Die Zeile des Messmittels, mit # für den Wert und * für Beliebiges</translation>
-    </message>
-    <message>
-        <source>Speed, bits a second</source>
-        <translation>Geschwindigkeit, Bit je Sekunde</translation>
-    </message>
-    <message>
-        <source>Data bits</source>
-        <translation>Datenbits</translation>
-    </message>
-    <message>
-        <source>Parity</source>
-        <translation>Parität</translation>
-    </message>
-    <message>
-        <source>Stop bits</source>
-        <translation>Stoppbits</translation>
-    </message>
-    <message>
-        <source>&amp;Instrument in records</source>
-        <translation>&amp;Messmittel in Protokollen</translation>
-    </message>
-    <message>
-        <source>&amp;Connected</source>
-        <translation>An&amp;geschlossen</translation>
-    </message>
-    <message>
-        <source>Po&amp;rt</source>
-        <translation>Ans&amp;chluss</translation>
-    </message>
-    <message>
-        <source>Speed, data bits, parity, stop bits</source>
-        <translation>Geschwindigkeit, Datenbits, Parität, Stoppbits</translation>
-    </message>
-    <message>
-        <source>A line &amp;ends</source>
-        <translation>Eine Zeile &amp;endet</translation>
-    </message>
-    <message>
-        <source>&amp;Pattern of a line</source>
-        <translation>M&amp;uster einer Zeile</translation>
-    </message>
-    <message>
-        <source>&amp;Unit, where the line has none</source>
-        <translation>E&amp;inheit, wo die Zeile keine hat</translation>
-    </message>
-    <message>
-        <source>Tr&amp;y it</source>
-        <translation>Ausp&amp;robieren</translation>
-    </message>
-    <message>
-        <source>&amp;Lines as they come</source>
-        <translation>&amp;Zeilen, wie sie kommen</translation>
-    </message>
-    <message>
-        <source>&amp;Add</source>
-        <translation>&amp;Hinzufügen</translation>
-    </message>
-    <message>
-        <source>A gauge&apos;s value goes to the value field that has the keyboard, as if it were typed and Enter pressed. In the pattern # stands for the value and * for anything: 01A# is a value behind the gauge&apos;s own prefix.</source>
-        <translation>Der Wert eines Messmittels kommt in das Wertfeld, in dem die Tastatur ist, als wäre er eingetippt und Enter gedrückt. Im Muster steht # für den Wert und * für Beliebiges: 01A# ist ein Wert hinter dem eigenen Vorsatz des Messmittels.</translation>
-    </message>
-    <message>
-        <source>%1 is open: press the gauge&apos;s button.</source>
-        <translation>%1 ist offen: den Knopf des Messmittels drücken.</translation>
-    </message>
-    <message>
-        <source>“%1”  is read as  %2</source>
-        <translation>„%1“  wird gelesen als  %2</translation>
-    </message>
-    <message>
-        <source>Choose the port that the gauge is plugged into.</source>
-        <translation>Den Anschluss wählen, an dem das Messmittel steckt.</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::SerialGauge</name>
-    <message>
-        <source>%1 is not connected at %2: plug it in, it is taken up again by itself. Nothing is lost.</source>
-        <translation>%1 ist nicht an %2 angeschlossen: einstecken, es wird von selbst wieder aufgenommen. Nichts ist verloren.</translation>
-    </message>
-    <message>
-        <source>%1 at %2 is used by another program, or you may not use it: close that program, or have yourself added to the group that owns it (mostly “dialout”).</source>
-        <translation>%1 an %2 wird von einem anderen Programm benutzt, oder es fehlt das Recht dazu: das Programm schließen oder sich in die Gruppe aufnehmen lassen, der der Anschluss gehört (meist „dialout“).</translation>
-    </message>
-    <message>
-        <source>%1 at %2 cannot be read as a serial port (%3): choose its port under Instruments ▸ Gauges on this computer.</source>
-        <translation>%1 an %2 lässt sich nicht als serieller Anschluss lesen (%3): seinen Anschluss unter Messmittel ▸ Messmittel an diesem Rechner wählen.</translation>
-    </message>
-    <message>
-        <source>%1 is connected again at %2.</source>
-        <translation>%1 ist wieder an %2 angeschlossen.</translation>
-    </message>
-    <message>
-        <source>%1 went away from %2: plug it in again, it is taken up by itself. What it sent before is stored.</source>
-        <translation>%1 ist nicht mehr an %2: wieder einstecken, es wird von selbst aufgenommen. Was es vorher gesendet hat, ist gespeichert.</translation>
-    </message>
-</context>
-<context>
     <name>caprail::Tour</name>
     <message>
         <source>This is a V8 on the stand, in the middle of its build. On the left stand the eight stations in the order of the work, each with its own state. Above them is the one next thing to do, with the way there. Here it is said whose engine it is, where its caps and fasteners lie, what it is judged by, who works on it and with which instruments.</source>
@@ -15301,14 +15154,101 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     </message>
 </context>
 <context>
-    <name>StoringPress</name>
+    <name>caprail::TrialFitStation</name>
     <message>
-        <source>Enter came twice within half a second, so the second one stored nothing. If this one is done too, press it again.</source>
-        <translation>Enter kam zweimal innerhalb einer halben Sekunde, das zweite hat deshalb nichts gespeichert. Ist auch dies getan, noch einmal drücken.</translation>
+        <source>&amp;Pass</source>
+        <translation>Bes&amp;tanden</translation>
     </message>
     <message>
-        <source>“%1” came twice within half a second, so the second one stored nothing. If it is meant for this place too, press it again.</source>
-        <translation>„%1“ kam zweimal innerhalb einer halben Sekunde, das zweite hat deshalb nichts gespeichert. Gilt es auch für diese Stelle, noch einmal drücken.</translation>
+        <source>Fai&amp;l</source>
+        <translation>&amp;Nicht bestanden</translation>
+    </message>
+    <message>
+        <source>What is looked at in the trial fit</source>
+        <translation>Was bei der Probemontage angesehen wird</translation>
+    </message>
+    <message>
+        <source>What holds the trial fit</source>
+        <translation>Was die Probemontage aufhält</translation>
+    </message>
+    <message>
+        <source>Type what was seen first; it becomes a finding.</source>
+        <translation>Zuerst eingeben, was zu sehen war; es wird ein Befund.</translation>
+    </message>
+    <message>
+        <source>  (%1)</source>
+        <translation>  (%1)</translation>
+    </message>
+    <message>
+        <source>This build is signed off.</source>
+        <translation>Dieser Aufbau ist abgezeichnet.</translation>
+    </message>
+    <message>
+        <source>▣  Locked: the engine layout is not set yet.</source>
+        <translation>▣  Gesperrt: die Motorbauform ist noch nicht festgelegt.</translation>
+    </message>
+    <message>
+        <source>▣  Locked: %1 of %2 checks hold it. Choose one to go there.</source>
+        <translation>▣  Gesperrt durch %1 von %2 Prüfungen. Eine wählen, um hinzugehen.</translation>
+    </message>
+    <message>
+        <source>Set the engine layout at the engine station: the throws are drawn from it.</source>
+        <translation>Die Motorbauform an der Station Motor festlegen: die Kröpfungen werden danach gezeichnet.</translation>
+    </message>
+    <message>
+        <source>All girdle nuts are at torque</source>
+        <translation>Alle Plattenmuttern sind auf Drehmoment</translation>
+    </message>
+    <message>
+        <source>%1 brought to (Enter alone: as specified)</source>
+        <translation>%1 angezogen auf (nur Enter: wie vorgegeben)</translation>
+    </message>
+    <message>
+        <source>%1: to start it / to turn it</source>
+        <translation>%1: zum Losbrechen / zum Drehen</translation>
+    </message>
+    <message>
+        <source>%1 to start it, %2 to turn it</source>
+        <translation>%1 zum Losbrechen, %2 zum Drehen</translation>
+    </message>
+    <message>
+        <source>Lay the girdle on its stacks, bring its nuts to torque, and answer each line: p passes, f fails, or type the clearance.</source>
+        <translation>Die Platte auf ihre Stapel legen, ihre Muttern auf Drehmoment bringen und jede Zeile beantworten: p bestanden, f nicht bestanden, oder das Spiel eintippen.</translation>
+    </message>
+    <message>
+        <source>With the girdle on its stacks and its nuts at torque: which way round it goes, and that dipstick, pickup tube, counterweights and rod bolts are clear through two turns by hand; how hard the crank turns before and after. It unlocks once every stack has been rechecked.</source>
+        <translation>Mit der Platte auf ihren Stapeln und ihren Muttern auf Drehmoment: wie herum sie liegt, und dass Ölmessstab, Ölansaugrohr, Gegengewichte und Pleuelschrauben über zwei Umdrehungen von Hand frei sind; wie schwer die Kurbelwelle vorher und nachher dreht. Sie wird freigegeben, sobald jeder Stapel nachgeprüft ist.</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::TrialFitWay</name>
+    <message>
+        <source>Girdle lies like this</source>
+        <translation>So liegt die Platte</translation>
+    </message>
+    <message>
+        <source>Face that is up</source>
+        <translation>Oben liegende Fläche</translation>
+    </message>
+    <message>
+        <source>%1 up</source>
+        <translation>%1 oben</translation>
+    </message>
+    <message>
+        <source>End that the cutout is towards</source>
+        <translation>Ende, zu dem die Aussparung zeigt</translation>
+    </message>
+    <message>
+        <source>cutout to the %1</source>
+        <translation>Aussparung nach %1</translation>
+    </message>
+    <message>
+        <source>Side that the cutout is on</source>
+        <translation>Seite, auf der die Aussparung liegt</translation>
+    </message>
+    <message>
+        <source>on the %1</source>
+        <translation>Seite: %1</translation>
     </message>
 </context>
 </TS>

@@ -181,7 +181,7 @@ TEST(AttackKills, while_something_is_made_leave_nothing_that_bars_its_being_made
         const std::string bytes = read(source / ("photo-" + std::to_string(i)));
         const std::string hash = sha256Hex(bytes);
         write(source / "a.jsonl.attachments/" + hash, bytes);
-        text += R"({"kind":"attachment_added","person":"Mira Solheim","time":"2027-05-04T09:30:00Z","place":"main-3",)"
+        text += R"({"kind":"attachment_added","person":"Mira Solheim","time":"2026-06-02T09:30:00Z","place":"main-3",)"
                 R"("file_name":"cap.png","media_type":"image/png","caption":"cap 3","sha256":")" +
                 hash + R"(","original_sha256":")" + hash + R"(","size_bytes":200000})" + "\n";
     }

@@ -247,7 +247,7 @@ TEST(AttackOutputs, draw_no_drawing_whatever_a_photo_or_a_logo_calls_itself) {
             const std::string hash = sha256Hex(drawing);
             std::string text = read(SAMPLE_BUILDS "/mid-survey.jsonl");
             text +=
-                R"({"kind":"attachment_added","person":"Mira Solheim","time":"2027-05-04T09:30:00Z","place":"main-3",)"
+                R"({"kind":"attachment_added","person":"Mira Solheim","time":"2026-06-02T09:30:00Z","place":"main-3",)"
                 R"("file_name":"cap.png","media_type":")" +
                 std::string(type) + R"(","caption":"cap 3","sha256":")" + hash + R"(","original_sha256":")" + hash +
                 R"(","size_bytes":)" + std::to_string(drawing.size()) + "}\n";

@@ -9,7 +9,7 @@ namespace {
 void makeLongRecord(const std::string& path, const Folder& scratch) {
     std::string lines = read(SAMPLE_BUILDS "/mid-survey.jsonl");
     for (int i = 0; i < 4'000; ++i) {
-        lines += R"({"kind":"note_added","person":"Mira Solheim","time":"2026-06-01T08:00:00.000Z","place":"","text":)"
+        lines += R"({"kind":"note_added","person":"Mira Solheim","time":"2026-06-01T20:00:00.000Z","place":"","text":)"
                  "\"note " +
                  std::to_string(i) + "\"}\n";
     }

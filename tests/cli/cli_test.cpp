@@ -152,8 +152,8 @@ TEST_F(Cli, append_takes_a_good_entry_and_refuses_a_bad_one_leaving_the_file_as_
          "outside the range of WRENCH-90"},
         {R"({"kind":"fastener_tightened","person":"Mira Solheim","fastener":"main-1L","torque_typed":"70 lbf·ft","instrument":"MIC-25"})",
          "MIC-25 is a micrometer"},
-        {R"({"kind":"gap_reading","person":"Mira Solheim","position":"4R","pass":2,"gap_typed":"64"})",
-         "64 thousandths"},
+        {R"({"kind":"gap_reading","person":"Mira Solheim","position":"4R","pass":2,"gap_typed":"1.5"})",
+         "1.5 thousandths"},
         {R"({"kind":"gap_reading","person":"Mira Solheim","position":"4R","pass":2,"gap_typed":"0.648"})",
          "expected within"},
         {R"({"kind":"gap_reading","person":"Mira Solheim","position":"4R","pass":2,"gap_nm":1173480,"gap_typed":"99.9 thou"})",
@@ -270,7 +270,8 @@ TEST_F(Cli, append_refuses_a_time_of_its_own_and_a_change_without_a_reason) {
 }
 
 TEST_F(Cli, show_tells_values_parts_sittings_and_zero_checks) {
-    const QJsonObject json = caprail({"show", copyOf("closed"), "--json"}).json();
+    const QString record = copyOf("closed");
+    const QJsonObject json = caprail({"show", record, "--json"}).json();
     QJsonObject residual;
     for (const QJsonValue& value : json["values"].toArray()) {
         residual = value.toObject()["value"] == "band:residual" ? value.toObject() : residual;
@@ -282,7 +283,7 @@ TEST_F(Cli, show_tells_values_parts_sittings_and_zero_checks) {
     EXPECT_EQ(json["sittings"].toArray().size(), 1);
     EXPECT_GT(json["sittings"].toArray()[0].toObject()["minutes"].toInt(), 60);
     EXPECT_EQ(json["zero_checks"].toArray()[0].toObject()["days_used_without_zero_check"], 1);
-    EXPECT_THAT(caprail({"show", copyOf("closed")}).out, HasSubstr("were confirmed by nobody"));
+    EXPECT_THAT(caprail({"show", record}).out, HasSubstr("were confirmed by nobody"));
 }
 
 TEST_F(Cli, a_read_only_file_is_shown_but_not_appended_to) {

@@ -62,10 +62,10 @@ TEST(Review, says_whether_movement_dies_down) {
     rows.push_back(moved(2, "a", 1, 1));
     rows.push_back(held(3, "a", 1));
     EXPECT_EQ(reviewMovement(rows).trend, MovementTrend::diesDown);
-    EXPECT_EQ(reviewMovement(rows).trendSentence, "Movements per round: 2, 1, 0. They die down.");
+    EXPECT_EQ(reviewMovement(rows).trendSentence, "Movements per round: 2, 1, 0. They are getting fewer.");
     rows.push_back(moved(4, "a", 1, 1));
     EXPECT_EQ(reviewMovement(rows).trend, MovementTrend::doesNotDieDown);
-    EXPECT_EQ(reviewMovement(rows).trendSentence, "Movements per round: 2, 1, 0, 1. They do not die down.");
+    EXPECT_EQ(reviewMovement(rows).trendSentence, "Movements per round: 2, 1, 0, 1. They are not getting fewer.");
 }
 
 TEST(Review, of_rounds_that_all_held_says_that_nothing_moved) {

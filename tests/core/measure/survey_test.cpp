@@ -57,7 +57,7 @@ TEST(GapSurvey, outvotes_one_odd_reading_of_three_and_names_it) {
     EXPECT_EQ(survey.accepted, tenths(575));
     EXPECT_EQ(survey.agreeing, 2U);
     EXPECT_EQ(survey.odd, 2U);
-    EXPECT_THAT(survey.sentence, HasSubstr("0.0620 in (pass 3, Ben) stands apart"));
+    EXPECT_THAT(survey.sentence, HasSubstr("0.0620 in (pass 3, Ben) is an outlier"));
 }
 
 TEST(GapSurvey, is_not_accepted_by_half_of_its_readings) {
