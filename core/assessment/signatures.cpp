@@ -33,9 +33,9 @@ SignatureFact factOf(const Ledger& ledger, const Entry& entry, const SealSigned&
             fact.fault = judged.error().sentence;
         }
     }
-    const auto after = ledger.entries() | std::views::drop(entry.sequence);
+    const auto& entries = ledger.entries();
     fact.coversAll = fact.holds() && signature.signedEntry == entry.sequence - 1 &&
-                     std::ranges::all_of(after, [](const Entry& later) {
+                     std::all_of(entries.begin() + entry.sequence, entries.end(), [](const Entry& later) {
                          return std::holds_alternative<SealSigned>(later.body);
                      });
     return fact;
@@ -51,9 +51,10 @@ std::string digitsOf(const KeyNote& key, std::size_t count) {
 
 std::vector<SignatureFact> signaturesOf(const Ledger& ledger) {
     std::vector<SignatureFact> facts;
-    for (const Entry& entry : ledger.entries() | std::views::reverse) {
-        if (const auto* signature = std::get_if<SealSigned>(&entry.body)) {
-            facts.push_back(factOf(ledger, entry, *signature));
+    const auto& entries = ledger.entries();
+    for (std::size_t i = entries.size(); i-- > 0;) {
+        if (const auto* signature = std::get_if<SealSigned>(&entries[i].body)) {
+            facts.push_back(factOf(ledger, entries[i], *signature));
             if (facts.size() == mostSignatures) {
                 break;
             }

@@ -158,7 +158,8 @@ ResultTable clearancesTable(const Assessment& a) {
                        {"bore_readings", "1", "readings of the bore that count"},
                        {"state", "", stateMeaning}},
                       {}};
-    for (const auto& [journal, c] : a.clearances) {
+    for (const auto& [journal, result] : a.clearances) {
+        const ClearanceResult& c = result; // clang 14 hands no name of a binding on
         const bool isMain = journal.kind == JournalKind::main;
         const auto ifMeasured = [&](Length l) { return c.clearance ? ResultCell(l.value()) : ResultCell(); };
         table.rows.push_back({code(journal), cellOf(c.journalMean), cellOf(c.boreMean), cellOf(c.clearance),

@@ -272,7 +272,7 @@ std::string exampleFor(const Expected<Length>& expected, const Units& units) {
     const double middle = std::sqrt(static_cast<double>(expected.smallest->value()) *
                                     static_cast<double>(expected.largest->value()));
     const std::int64_t step = units.length == LengthUnit::inch ? 1'270'000 : 1'000'000; // 0.05 in, 1 mm
-    const auto steps = static_cast<std::int64_t>(middle / static_cast<double>(step) + 0.5);
+    const auto steps = std::int64_t{std::llround(middle / static_cast<double>(step))};
     return format(Length(std::max<std::int64_t>(1, steps) * step), units);
 }
 

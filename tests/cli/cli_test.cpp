@@ -153,7 +153,7 @@ TEST_F(Cli, append_takes_a_good_entry_and_refuses_a_bad_one_leaving_the_file_as_
         {R"({"kind":"fastener_tightened","person":"Mira Solheim","fastener":"main-1L","torque_typed":"70 lbf·ft","instrument":"MIC-25"})",
          "MIC-25 is a micrometer"},
         {R"({"kind":"gap_reading","person":"Mira Solheim","position":"4R","pass":2,"gap_typed":"1.5"})",
-         "1.5 thousandths"},
+         "1.5000 in"},
         {R"({"kind":"gap_reading","person":"Mira Solheim","position":"4R","pass":2,"gap_typed":"0.648"})",
          "expected within"},
         {R"({"kind":"gap_reading","person":"Mira Solheim","position":"4R","pass":2,"gap_nm":1173480,"gap_typed":"99.9 thou"})",

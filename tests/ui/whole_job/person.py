@@ -31,7 +31,8 @@ class Person:
     def __init__(self):
         self.keys = 0
         self.item = None
-        self.last = ("", 0.0)  # what was stored last, and when
+        self.last = ""  # what was pressed to store last
+        self.pressed = {}  # and when each such word was
         pyatspi.Registry.registerEventListener(self.heard, "object:state-changed:focused")
 
     def heard(self, event):
@@ -58,9 +59,9 @@ class Person:
 
     def not_too_soon(self, word):
         """Nobody does the same thing twice within half a second: the program asks that back."""
-        if word == self.last[0]:
-            self.pump(max(0.0, self.last[1] + 0.6 - time.monotonic()))
-        self.last = (word, time.monotonic())
+        self.pump(max(0.0, self.pressed.get(word, 0.0) + 0.6 - time.monotonic()))
+        self.last = word
+        self.pressed[word] = time.monotonic()
 
     def press(self, *chords):
         for chord in chords:
@@ -74,7 +75,6 @@ class Person:
         if text and not any(c.isdigit() for c in text):
             self.not_too_soon(text)
         if text:
-            self.last = (text, self.last[1])
             subprocess.run(["xdotool", "type", "--delay", "4", "--", text], check=True)
         if enter:
             self.press("Return")
@@ -108,6 +108,7 @@ class Person:
             if time.monotonic() > end:
                 fail(f"{what}: not within {seconds} s; the keyboard is at {self.asked()}")
             self.pump(0.03)
+        self.pressed[self.last] = time.monotonic()  # the program has come so far only now
         return found
 
     def wait_for_name(self, pattern):
@@ -155,6 +156,8 @@ class Mouse(Person):
 
     def press(self, *chords):
         for chord in chords:
+            if chord == "Return" or len(chord) == 1:
+                self.not_too_soon(chord)
             if chord == "Return":
                 self.enter()
             elif chord == "ctrl+shift+p":
