@@ -111,6 +111,13 @@
     </message>
 </context>
 <context>
+    <name>CautionLabel</name>
+    <message>
+        <source>Cautions …</source>
+        <translation>Vorsicht …</translation>
+    </message>
+</context>
+<context>
     <name>CautionsText</name>
     <message>
         <source>The instructions of the parts&apos; makers, local codes and licensed practice come first. What this program proposes never overrides them.</source>

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <stations/common/caution_label.h>
 
+#include <QCoreApplication>
 #include <text/plain_text.h>
 
 namespace caprail {
@@ -14,7 +15,7 @@ CautionLabel::CautionLabel(const std::vector<Caution>& cautions, QWidget* parent
 }
 
 void CautionLabel::fold(bool isFolded) {
-    setText(isFolded && !m_text.isEmpty() ? QStringLiteral("ⓘ") : m_text);
+    setText(isFolded && !m_text.isEmpty() ? QCoreApplication::translate("CautionLabel", "Cautions …") : m_text);
     setToolTip(isFolded ? wrappedTip(m_text) : QString());
 }
 
