@@ -99,6 +99,26 @@ std::string formatSpread(double nanometres, const Units& units) {
                                             : formatNumber(nanometres / 1'000'000.0, 4, units.decimalMark) + " mm";
 }
 
+std::string formatExact(Length l, const Units& units, int atLeastMore) {
+    constexpr Length longest = millimetres(50'000);
+    constexpr int mostDecimals = 8; // of an inch: steps of a quarter of a nanometre
+    const std::int64_t unit = units.length == LengthUnit::inch ? nanometresPerInch : 1'000'000;
+    int decimals = 0;
+    std::int64_t scale = 1;
+    const auto steps = [&] { return divideRounded(l.value() * scale, unit); };
+    const auto isExact = [&] { return divideRounded(steps() * unit, scale) == l.value(); };
+    if (l.magnitude() > longest) {
+        return format(l, units); // of no engine
+    }
+    for (; decimals < displayDecimals(units.length) + atLeastMore; ++decimals) {
+        scale *= 10;
+    }
+    for (; decimals < mostDecimals && !isExact(); ++decimals) {
+        scale *= 10;
+    }
+    return fixedPoint(steps(), decimals, units.decimalMark) + " " + symbol(units.length);
+}
+
 std::string formatFineBare(Length l, const Units& units) {
     return units.length == LengthUnit::inch ? fixedPoint(divideRounded(l.value(), fineStep(units)), 5, units.decimalMark)
                                             : fixedPoint(divideRounded(l.value(), fineStep(units)), 4, units.decimalMark);

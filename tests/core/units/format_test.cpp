@@ -2,6 +2,7 @@
 #include <gtest/gtest.h>
 #include <units/band.h>
 #include <units/format.h>
+#include <units/parse.h>
 
 using namespace caprail;
 
@@ -46,4 +47,18 @@ TEST(Band, cannot_be_built_the_wrong_way_round) {
     ASSERT_FALSE(band);
     EXPECT_EQ(band.error().sentence.find("smaller one first") != std::string::npos, true);
     EXPECT_TRUE(Band::between(tenths(5), tenths(5))->contains(tenths(5)));
+}
+
+TEST(FormatExact, shows_as_many_digits_as_read_back_as_the_same_length) {
+    Units inch, metric;
+    metric.length = LengthUnit::millimetre;
+    EXPECT_EQ(formatExact(tenths(1), inch), "0.0001 in");
+    EXPECT_EQ(formatExact(tenths(1), metric), "0.00254 mm") << "a limit of error is not rounded";
+    EXPECT_EQ(formatExact(nanometres(1'270), inch), "0.00005 in");
+    EXPECT_EQ(formatExact(tenths(1), inch, 1), "0.00010 in");
+    EXPECT_EQ(formatExact(microns(1), inch), "0.00003937 in");
+    for (const std::int64_t n : {1, 999, 2'541, 25'400'001, 123'456'789}) {
+        EXPECT_EQ(parseLength(formatExact(nanometres(n), inch), inch, {})->value, nanometres(n)) << n;
+        EXPECT_EQ(parseLength(formatExact(nanometres(-n), metric), metric, {})->value, nanometres(-n)) << n;
+    }
 }

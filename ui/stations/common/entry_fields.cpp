@@ -21,18 +21,7 @@ template <class Q> QString plainText(const Entered<Q>& entered, const Units& uni
 } // namespace
 
 QString exactText(Length value, const Units& units) {
-    const bool isInch = units.length == LengthUnit::inch;
-    const int fewest = isInch ? 4 : 3;
-    for (int decimals = fewest; decimals < 9; ++decimals) {
-        const double number = isInch ? inInches(value) : inMillimetres(value);
-        const std::string text = formatNumber(number, decimals, units.decimalMark) + " " + symbol(units.length);
-        const auto back = parseLength(text, units, {});
-        if (back && back->value == value) {
-            return qtText(text);
-        }
-    }
-    // A whole number of nanometres always has six decimals of a millimetre.
-    return qtText(formatNumber(inMillimetres(value), 6, units.decimalMark) + " mm");
+    return qtText(formatExact(value, units));
 }
 
 QString fieldText(const Entered<Length>& entered, const Units& units) {
