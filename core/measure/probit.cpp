@@ -1,25 +1,35 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <array>
 #include <boost/math/distributions/chi_squared.hpp>
 #include <boost/math/distributions/normal.hpp>
 #include <boost/math/tools/minima.hpp>
 #include <cmath>
 #include <limits>
 #include <measure/probit.h>
+#include <numbers>
 #include <base/say.h>
 
 namespace caprail {
 
 namespace {
 
-const boost::math::normal_distribution<double> standardNormal;
+/// Φ(x). By the C library's erfc, right to the last digit or two: the profile below asks for it some ten thousand times,
+/// and boost's works in long double.
+double normalCdf(double x) {
+    return std::erfc(-x / std::numbers::sqrt2) / 2;
+}
+
+double normalDensity(double x) {
+    return std::exp(-x * x / 2) * std::numbers::inv_sqrtpi / std::numbers::sqrt2;
+}
 
 /// log Φ(x), also far out, where Φ itself is nothing.
 double logCdf(double x) {
     if (x < -30) {
-        return -x * x / 2 - std::log(-x * std::sqrt(2 * 3.14159265358979323846));
+        return -x * x / 2 - std::log(-x * std::sqrt(2 * std::numbers::pi));
     }
-    return std::log(boost::math::cdf(standardNormal, x));
+    return std::log(normalCdf(x));
 }
 
 double logLikelihood(std::span<const Response> responses, double intercept, double slope) {
@@ -54,8 +64,8 @@ Sums sumsAt(std::span<const Response> responses, double intercept, double slope)
     Sums s;
     for (const Response& r : responses) {
         const double eta = std::clamp(intercept + slope * r.dose, -8.0, 8.0);
-        const double p = boost::math::cdf(standardNormal, eta);
-        const double density = boost::math::pdf(standardNormal, eta);
+        const double p = normalCdf(eta);
+        const double density = normalDensity(eta);
         const double weight = static_cast<double>(r.trials) * density * density / (p * (1 - p));
         const double share = static_cast<double>(r.successes) / static_cast<double>(r.trials);
         const double working = eta + (share - p) / density;
@@ -157,25 +167,27 @@ std::optional<double> upperDose(std::span<const Response> responses, double shar
             finest = a.dose > b.dose ? std::min(finest, a.dose - b.dose) : finest;
         }
     }
-    const double z = boost::math::quantile(standardNormal, share);
+    const double z = boost::math::quantile(boost::math::normal_distribution<double>(), share);
     const double steepest = 20 / finest; // within the finest step from never to always
-    // The greatest likelihood of all: of a fit where there is one, else along the profile.
-    double best = -std::numeric_limits<double>::infinity();
-    constexpr int looks = 120;
-    for (int i = 0; i <= looks; ++i) {
-        best = std::max(best, profile(responses, lowest.dose - range + 3 * range * i / looks, z, steepest));
+    constexpr std::size_t looks = 121;
+    const auto doseAt = [&](std::size_t look) {
+        return lowest.dose - range + 3 * range * static_cast<double>(look) / (looks - 1);
+    };
+    std::array<double, looks> likelihoods{};
+    for (std::size_t i = 0; i < looks; ++i) {
+        likelihoods[i] = profile(responses, doseAt(i), z, steepest);
     }
     const boost::math::chi_squared_distribution<double> chi(1);
-    const double admitted = best - boost::math::quantile(chi, 2 * confidence - 1) / 2;
-    double inside = lowest.dose - range;
-    for (int i = 0; i <= looks; ++i) {
-        const double dose = lowest.dose - range + 3 * range * i / looks;
-        inside = profile(responses, dose, z, steepest) >= admitted ? dose : inside;
-    }
-    double outside = lowest.dose + 2 * range;
-    if (profile(responses, outside, z, steepest) >= admitted) {
+    const double admitted = std::ranges::max(likelihoods) - boost::math::quantile(chi, 2 * confidence - 1) / 2;
+    if (likelihoods.back() >= admitted) {
         return {}; // no bound within what was tried and as much again
     }
+    std::size_t last = looks - 1;
+    while (likelihoods[last] < admitted) {
+        --last; // at the greatest of them it stops
+    }
+    double inside = doseAt(last);
+    double outside = doseAt(looks - 1);
     for (int i = 0; i < 40; ++i) {
         const double half = (inside + outside) / 2;
         (profile(responses, half, z, steepest) >= admitted ? inside : outside) = half;
