@@ -90,19 +90,6 @@ QJsonValue optionalLength(const std::optional<Length>& length) {
     return length ? QJsonValue(qint64{length->value()}) : QJsonValue();
 }
 
-/// What the verdict of a stack stands on.
-QString carrierOf(const StackResult& stack) {
-    switch (stack.carriedBy) {
-    case ResidualBy::bracket:
-        return QStringLiteral("bracket");
-    case ResidualBy::feel:
-        return QStringLiteral("feel");
-    case ResidualBy::arithmetic:
-        break;
-    }
-    return QStringLiteral("arithmetic");
-}
-
 QJsonObject positionsJson(const Assessment& a) {
     QJsonObject positions;
     for (const auto& [position, gap] : a.gaps) {
@@ -123,7 +110,7 @@ QJsonObject positionsJson(const Assessment& a) {
             json["thickness_nm"] = qint64{stack->second.thickness.value()};
             json["residual_nm"] = optionalLength(stack->second.residual);
             json["carried_residual_nm"] = optionalLength(stack->second.carriedResidual);
-            json["carried_by"] = carrierOf(stack->second);
+            json["carried_by"] = q(carrierOf(stack->second.carriedBy));
         }
         positions[q(code(position))] = json;
     }
@@ -206,9 +193,9 @@ QJsonArray partsJson(const Facts& facts) {
         QJsonObject json{{"entry", qint64{part.entry}}, {"person", q(part.person)}};
         for (const auto& [name, text] : {std::pair("what", part.what.what), std::pair("place", part.what.place),
                                          std::pair("maker", part.what.maker), std::pair("part_number", part.what.number),
-                                         std::pair("serial", part.what.serial), std::pair("lot", part.what.lot),
-                                         std::pair("stamped", part.what.stamped), std::pair("machined", part.what.machined),
-                                         std::pair("machined_by", part.what.machinedBy), std::pair("note", part.what.note)}) {
+                                         std::pair("serial", part.what.serial.value_or("")), std::pair("lot", part.what.lot),
+                                         std::pair("stamped", part.what.stamped.value_or("")), std::pair("machined", part.what.machined.value_or("")),
+                                         std::pair("machined_by", part.what.machinedBy.value_or("")), std::pair("note", part.what.note.value_or(""))}) {
             json[QLatin1String(name)] = q(text);
         }
         json["sort"] = q(word(part.what.sort));

@@ -70,12 +70,11 @@ std::string whyLocked(const Assessment& assessment, const Gate& gate) {
 } // namespace
 
 bool isClosing(const Body& body) {
-    return std::holds_alternative<ClosingStepDone>(body) || std::holds_alternative<SignedOff>(body);
+    return isAnyOf<ClosingStepDone, SignedOff>(body);
 }
 
 bool isAllowedAfterClosing(const Body& body) {
-    return std::holds_alternative<NoteAdded>(body) || std::holds_alternative<AttachmentAdded>(body) ||
-           std::holds_alternative<BuildBegun>(body) || std::holds_alternative<SealSigned>(body);
+    return isAnyOf<NoteAdded, AttachmentAdded, BuildBegun, SealSigned>(body);
 }
 
 Result<void> mayBeStruck(const Ledger& ledger, std::int64_t target, std::int64_t size) {

@@ -16,6 +16,7 @@
 #include <set>
 #include <units/format.h>
 #include <base/say.h>
+#include <base/text.h>
 
 namespace caprail {
 
@@ -35,7 +36,7 @@ Result<void> name(const std::string& text, const std::string& what) {
 }
 
 Result<void> words(const std::string& text, const std::string& what) {
-    if (text.find_first_not_of(" \t\n\r") == std::string::npos) {
+    if (isBlank(text)) {
         return refuse(Core::say("There is nothing written for %1: say it in a few words.", what));
     }
     return {};
@@ -519,7 +520,7 @@ public:
         return words(e.fileName, Core::say("the name of the file that was salvaged"));
     }
     Result<void> operator()(const PartEntered& e) const {
-        if (const bool isOneOfSeveral = e.sort == PartSort::other; isOneOfSeveral && e.what.empty()) {
+        if (e.sort == PartSort::other && e.what.empty()) {
             return refuse(Core::say("Say what the part is: “%1” alone names none.", shown(e.sort)));
         }
         if (!e.place.empty() && !parsePosition(e.place) && !parseJournal(e.place) && !parseFastener(e.place)) {
@@ -541,11 +542,7 @@ public:
         return {};
     }
     Result<void> operator()(const ZeroChecked& e) const {
-        const auto known = m_facts.instruments.find(e.instrument);
-        if (known == m_facts.instruments.end()) {
-            return refuse(Core::say("This record knows no instrument %1: add it at the engine station first.", e.instrument));
-        }
-        return all({words(e.standard, Core::say("the standard that %1 was tried on", e.instrument)),
+        return all({name(e.instrument, Core::say("an instrument")), instrument(e.instrument), words(e.standard, Core::say("the standard that %1 was tried on", e.instrument)),
                     lengths({e.nominal.value, e.reading.value}, Core::say("a reading"))});
     }
     Result<void> operator()(const ValueConfirmed& e) const {
@@ -640,8 +637,7 @@ Result<void> admit(const Facts& facts, std::string_view person, const Body& body
     }
     // Who adds the first person is that person; a salvage and an import are made by the program.
     if (!facts.people.empty() && facts.people.find(person) == facts.people.end() &&
-        !std::holds_alternative<PersonAdded>(body) && !std::holds_alternative<Salvaged>(body) &&
-        !std::holds_alternative<BroughtIn>(body)) {
+        !isAnyOf<PersonAdded, Salvaged, BroughtIn>(body)) {
         return refuse(Core::say("This record knows no person “%1”: add them at the engine station first.", person));
     }
     return makesSense(facts, body);

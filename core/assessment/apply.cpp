@@ -52,7 +52,7 @@ public:
             valueChanged("band:" + e.band);
             if (m_judgedBefore != 0) {
                 const bool isWider = band->lo() < from.lo() || band->hi() > from.hi();
-                deviates(BandChanged{e.band, from, *band, isWider, m_judgedBefore, e.why ? *e.why : std::string()});
+                deviates(BandChanged{e.band, from, *band, isWider, m_judgedBefore, e.why.value_or("")});
             }
         }
         m_facts.bands[e.band] = fact;
@@ -62,12 +62,8 @@ public:
         if (m_judgedBefore != 0) {
             deviates(RulesChanged{m_judgedBefore, m_facts.rules, e});
         }
-        const auto before = ruleValues(m_facts.rules);
-        const auto after = ruleValues(e);
-        for (std::size_t i = 0; i < before.size(); ++i) {
-            if (before[i].figure != after[i].figure) {
-                valueChanged("rule:" + std::string(after[i].field));
-            }
+        for (const std::string_view field : changedRules(m_facts.rules, e)) {
+            valueChanged("rule:" + std::string(field));
         }
         m_facts.rules = e;
         m_facts.rules.why.reset(); // of this change, not of the next
@@ -124,7 +120,7 @@ public:
             changed(Topic::shells, e.journal, OtherShells{e.journal});
         }
         if (m_judgedBefore != 0) {
-            deviates(ShellsExchanged{e.journal, e.why ? *e.why : std::string(), m_judgedBefore});
+            deviates(ShellsExchanged{e.journal, e.why.value_or(""), m_judgedBefore});
         }
         m_facts.shellsFitted.insert_or_assign(e.journal, seen(e));
     }
@@ -342,7 +338,7 @@ public:
             return;
         }
         if (m_judgedBefore != 0) {
-            deviates(OwnCheckChanged{at->what.words, e.why ? *e.why : std::string(), m_judgedBefore});
+            deviates(OwnCheckChanged{at->what.words, e.why.value_or(""), m_judgedBefore});
         }
         const OwnCheckSet& before = at->what;
         if (before.words != e.words || before.sort != e.sort || before.lo != e.lo || before.hi != e.hi) {

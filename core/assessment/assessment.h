@@ -61,6 +61,7 @@ struct ClearanceResult {
     Length taper, outOfRound;
     Uncertainty uncertaintyTaper, uncertaintyOutOfRound;
     std::size_t journalReadings = 0, boreReadings = 0;
+    std::optional<FastenerId> boreWaitsFor; ///< the bore is next, and this is not at torque, as it must be before
     /// The larger of both, or not known.
     [[nodiscard]] const Uncertainty& uncertainty() const {
         return !uncertaintySmallest.isKnown() || (uncertaintyLargest.isKnown() &&

@@ -136,6 +136,7 @@ void judgeClearance(const Assessing& a, Check& check, JournalId j, ClearanceResu
 /// Nothing to judge yet: what to measure, or why what was measured fell.
 void sayWhatIsMissing(const Assessing& a, Check& check, JournalId j, std::span<const Seen<JournalReading>> journal,
                       std::span<const Seen<BoreReading>> bores, bool isStripped) {
+    std::optional<FastenerId>& waitsFor = a.out.clearances.at(j).boreWaitsFor;
     const auto& allJournal = readingsOf(a.facts.journals, j);
     const auto& allBores = readingsOf(a.facts.bores, j);
     check.sentence =
@@ -143,9 +144,10 @@ void sayWhatIsMissing(const Assessing& a, Check& check, JournalId j, std::span<c
     const bool isJournalMissing = journal.empty() && !isStripped;
     check.remedy = isJournalMissing ? Core::say("Measure the journal at two stations or more, in two directions.")
                                     : Core::say("Measure the bore with the shells in and the cap at full torque.");
-    if (const auto loose = looseAt(a.facts, j); loose && !isJournalMissing) {
+    waitsFor = isJournalMissing ? std::nullopt : looseAt(a.facts, j);
+    if (waitsFor) {
         check.remedy = Core::say("Bring its cap to torque, beginning with %1, then measure the bore with the shells in.",
-                                 describe(*loose));
+                                 describe(*waitsFor));
     }
     if (journal.size() < allJournal.size() || bores.size() < allBores.size()) {
         check.state = CheckState::stale;

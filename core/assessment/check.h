@@ -124,6 +124,9 @@ constexpr int severity(CheckState state) {
     }
     return 5;
 }
+constexpr CheckState worse(CheckState a, CheckState b) {
+    return severity(b) < severity(a) ? b : a;
+}
 
 /// How one thing stands that is judged outside the list of checks as well: a turning torque, a check of the shop's own, a
 /// closing step.

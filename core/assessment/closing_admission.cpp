@@ -3,6 +3,7 @@
 #include <assessment/closing_steps.h>
 
 #include <base/say.h>
+#include <base/text.h>
 
 namespace caprail {
 
@@ -47,10 +48,7 @@ Result<void> countIsRight(const Facts& facts, const ClosingStepDone& e) {
 }
 
 Result<void> beadIsNamed(const ClosingStepDone& e) {
-    const auto isBlank = [](const std::optional<std::string>& text) {
-        return !text || text->find_first_not_of(" \t\n\r") == std::string::npos;
-    };
-    if (isBlank(e.product) || isBlank(e.lot) || !e.openMinutes) {
+    if (isBlank(e.product.value_or("")) || isBlank(e.lot.value_or("")) || !e.openMinutes) {
         return refuse(Core::say("Name the sealant's product and lot, and give its open time in minutes, as printed on "
                                 "the tube."));
     }

@@ -67,18 +67,12 @@ void makeGates(const Assessing& a) {
 
 namespace {
 
-/// Where a cap is brought to torque whose bore is missing and cannot be read before.
-std::optional<Destination> boreWaitsFor(const Assessing& a, const Check& check) {
+/// Where a check is worked on; a bore that waits for its cap's torque first at that.
+Destination wayTo(const Assessing& a, const Check& check) {
     const auto* journal = std::get_if<JournalId>(&check.subject);
-    if (journal == nullptr || (check.kind != CheckKind::mainClearance && check.kind != CheckKind::rodClearance)) {
-        return {};
-    }
-    const ClearanceResult& result = a.out.clearances.at(*journal);
-    const auto loose = looseAt(a.facts, *journal);
-    if (result.journalReadings == 0 || result.boreReadings > 0 || !loose) {
-        return {};
-    }
-    return Destination{Station::fasteners, code(*loose)};
+    const bool isClearance = check.kind == CheckKind::mainClearance || check.kind == CheckKind::rodClearance;
+    const auto waitsFor = journal != nullptr && isClearance ? a.out.clearances.at(*journal).boreWaitsFor : std::nullopt;
+    return waitsFor ? Destination{Station::fasteners, code(*waitsFor)} : check.destination;
 }
 
 void chooseNextStep(const Assessing& a) {
@@ -111,8 +105,7 @@ void chooseNextStep(const Assessing& a) {
         return;
     }
     const Check& first = a.out.checks[closing.holding.front()];
-    a.out.next = {Core::say("%1: %2. %3", first.title, shown(first.state), first.remedy),
-                  boreWaitsFor(a, first).value_or(first.destination)};
+    a.out.next = {Core::say("%1: %2. %3", first.title, shown(first.state), first.remedy), wayTo(a, first)};
 }
 
 } // namespace

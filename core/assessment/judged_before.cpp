@@ -4,124 +4,83 @@
 #include <algorithm>
 #include <assessment/fastener_groups.h>
 #include <assessment/rule_values.h>
+#include <base/text.h>
 #include <ledger/band_names.h>
 
 namespace caprail {
 
 namespace {
 
-/// The newest of the readings that something judges; 0: none yet.
-class Newest {
-public:
-    explicit Newest(const Facts& facts) : m_facts(facts) {}
+/// The newest entry of the lists of readings whose key is one that is asked for; 0: none yet.
+template <class Map, class Is> std::int64_t newestIn(const Map& map, Is is) {
+    std::int64_t newest = 0;
+    for (const auto& [key, readings] : map) {
+        newest = !readings.empty() && is(key) ? std::max(newest, readings.back().entry) : newest;
+    }
+    return newest;
+}
+template <class Map> std::int64_t newestIn(const Map& map) {
+    return newestIn(map, [](const auto&) { return true; });
+}
+/// Of one key.
+template <class Map> std::int64_t newestAt(const Map& map, const typename Map::key_type& key) {
+    const auto at = map.find(key);
+    return at == map.end() || at->second.empty() ? 0 : at->second.back().entry;
+}
+/// Of maps with one entry for each key.
+template <class Map> std::int64_t newestOf(const Map& map) {
+    std::int64_t newest = 0;
+    for (const auto& [key, one] : map) {
+        newest = std::max(newest, one.entry);
+    }
+    return newest;
+}
 
-    [[nodiscard]] std::int64_t ofBand(std::string_view band) const {
-        std::int64_t newest = 0;
-        if (band == bands::residual || band == bands::twist) {
-            take(m_facts.gaps, newest);
-        } else if (band == bands::mainClearance || band == bands::rodClearance) {
-            const JournalKind kind = band == bands::mainClearance ? JournalKind::main : JournalKind::rod;
-            takeOf(m_facts.journals, kind, newest);
-            takeOf(m_facts.bores, kind, newest);
-        } else if (band == bands::journalTaper || band == bands::journalOutOfRound) {
-            take(m_facts.journals, newest);
-        } else if (band == bands::pickupClearance) {
-            take(m_facts.pickup, newest);
-        } else {
-            for (const auto& [place, readings] : m_facts.fits) {
-                newest = place.first == band ? std::max(newest, readings.back().entry) : newest;
-            }
-        }
-        return newest;
+std::int64_t newestOfBand(const Facts& facts, std::string_view band) {
+    if (band == bands::residual || band == bands::twist) {
+        return newestIn(facts.gaps);
     }
-    [[nodiscard]] std::int64_t ofAny() const {
-        std::int64_t newest = 0;
-        take(m_facts.gaps, newest);
-        take(m_facts.journals, newest);
-        take(m_facts.bores, newest);
-        take(m_facts.fits, newest);
-        take(m_facts.pickup, newest);
-        for (const auto& [place, result] : m_facts.trialFits) {
-            newest = std::max(newest, result.entry);
-        }
-        for (const auto& [stage, reading] : m_facts.turning) {
-            newest = std::max(newest, reading.entry);
-        }
-        return newest;
+    if (band == bands::mainClearance || band == bands::rodClearance) {
+        const JournalKind kind = band == bands::mainClearance ? JournalKind::main : JournalKind::rod;
+        const auto isOfKind = [&](JournalId journal) { return journal.kind == kind; };
+        return std::max(newestIn(facts.journals, isOfKind), newestIn(facts.bores, isOfKind));
     }
-    [[nodiscard]] std::int64_t ofGap(Position p) const {
-        const auto at = m_facts.gaps.find(p);
-        return at == m_facts.gaps.end() || at->second.empty() ? 0 : at->second.back().entry;
+    if (band == bands::journalTaper || band == bands::journalOutOfRound) {
+        return newestIn(facts.journals);
     }
-    [[nodiscard]] std::int64_t ofGaps() const {
-        std::int64_t newest = 0;
-        take(m_facts.gaps, newest);
-        return newest;
+    if (band == bands::pickupClearance) {
+        return newestIn(facts.pickup);
     }
-    [[nodiscard]] std::int64_t ofBore(JournalId j) const {
-        const auto at = m_facts.bores.find(j);
-        return at == m_facts.bores.end() || at->second.empty() ? 0 : at->second.back().entry;
-    }
-    [[nodiscard]] std::int64_t ofJournals() const {
-        std::int64_t newest = 0;
-        take(m_facts.journals, newest);
-        return newest;
-    }
-    [[nodiscard]] std::int64_t ofTerm(Part part) const {
-        std::int64_t newest = 0;
-        for (const auto& [term, readings] : m_facts.pickup) {
-            newest = partOf(term) == part && !readings.empty() ? std::max(newest, readings.back().entry) : newest;
-        }
-        return newest;
-    }
+    return newestIn(facts.fits, [&](const FitId& fit) { return fit.first == band; });
+}
 
-private:
-    template <class Map> static void take(const Map& map, std::int64_t& newest) {
-        for (const auto& [key, readings] : map) {
-            newest = readings.empty() ? newest : std::max(newest, readings.back().entry);
-        }
-    }
-    template <class Map> static void takeOf(const Map& map, JournalKind kind, std::int64_t& newest) {
-        for (const auto& [journal, readings] : map) {
-            newest = journal.kind == kind && !readings.empty() ? std::max(newest, readings.back().entry) : newest;
-        }
-    }
-    const Facts& m_facts;
-};
-
-bool isSaid(const std::string* words) {
-    return words != nullptr && words->find_first_not_of(" \t\n\r") != std::string::npos;
+std::int64_t newestOfAny(const Facts& facts) {
+    return std::max({newestIn(facts.gaps), newestIn(facts.journals), newestIn(facts.bores), newestIn(facts.fits),
+                     newestIn(facts.pickup), newestOf(facts.trialFits), newestOf(facts.turning)});
 }
 
 /// One overload for each kind that can change what something was judged by.
 class JudgedByIt {
 public:
-    explicit JudgedByIt(const Facts& facts) : m_facts(facts), m_newest(facts) {}
+    explicit JudgedByIt(const Facts& facts) : m_facts(facts) {}
 
     std::int64_t operator()(const BandSet& e) const {
         const BandFact* before = m_facts.bandNamed(e.band);
         const bool isOther = before != nullptr && (before->band.lo() != e.lo.value || before->band.hi() != e.hi.value);
-        return isOther ? m_newest.ofBand(e.band) : 0;
+        return isOther ? newestOfBand(m_facts, e.band) : 0;
     }
     std::int64_t operator()(const RulesSet& e) const {
         const RulesSet& was = m_facts.rules;
-        const auto before = ruleValues(was);
-        const auto after = ruleValues(e);
-        const auto judges = [](std::string_view field) {
+        const bool isOther = std::ranges::any_of(changedRules(was, e), [](std::string_view field) {
             return field != "kit_tolerance" && field != "largest_stack" && field != "torque_scatter_percent";
-        };
-        bool isOther = false;
-        for (std::size_t i = 0; i < before.size(); ++i) {
-            isOther = isOther || (judges(before[i].field) && before[i].figure != after[i].figure);
-        }
+        });
         const auto dropped = [](const std::optional<bool>& from, const std::optional<bool>& to) {
             return from.value_or(false) && !to.value_or(false);
         };
-        std::int64_t newest = isOther ? m_newest.ofAny() : 0;
         if (dropped(was.secondPersonVerifies, e.secondPersonVerifies) || dropped(was.secondPersonSigns, e.secondPersonSigns)) {
-            newest = std::max({newest, m_newest.ofAny(), m_facts.rounds.empty() ? 0 : m_facts.rounds.back().lastEntry()});
+            return std::max(newestOfAny(m_facts), m_facts.rounds.empty() ? 0 : m_facts.rounds.back().lastEntry());
         }
-        return newest;
+        return isOther ? newestOfAny(m_facts) : 0;
     }
     /// What was tightened, where something else is asked of it with this group than without: a narrower group that takes
     /// a place over changes what is asked there as well.
@@ -146,65 +105,57 @@ public:
                                   before->what.hi == e.hi && before->what.places <= e.places)) {
             return 0;
         }
-        std::int64_t newest = 0;
-        for (const auto& [place, answers] : m_facts.ownAnswers) {
-            newest = place.check == e.ownCheck && !answers.empty() ? std::max(newest, answers.back().entry) : newest;
-        }
-        return newest;
+        return newestIn(m_facts.ownAnswers, [&](const OwnPlace& place) { return place.check == e.ownCheck; });
     }
     std::int64_t operator()(const ShellsFitted& e) const {
         const auto before = m_facts.shellsFitted.find(e.journal);
         const bool isOther = before != m_facts.shellsFitted.end() &&
                              (before->second.what.upper != e.upper || before->second.what.lower != e.lower);
-        const std::int64_t bore = m_newest.ofBore(e.journal);
+        const std::int64_t bore = newestAt(m_facts.bores, e.journal);
         return isOther && bore > before->second.entry ? bore : 0;
     }
     std::int64_t operator()(const PartChanged& e) const {
         switch (e.part) {
         case Part::nutAndWasher: {
             const auto at = parsePosition(e.place);
-            return at ? m_newest.ofGap(*at) : 0;
+            return at ? newestAt(m_facts.gaps, *at) : 0;
         }
         case Part::panRail:
-            return m_newest.ofGaps();
+            return newestIn(m_facts.gaps);
         case Part::shells: {
             const auto at = parseJournal(e.place);
-            return at ? m_newest.ofBore(*at) : 0;
+            return at ? newestAt(m_facts.bores, *at) : 0;
         }
         case Part::crank:
-            return m_newest.ofJournals();
+            return newestIn(m_facts.journals);
         case Part::pan:
         case Part::gasket:
         case Part::plate:
         case Part::pickup:
             break;
         }
-        return m_newest.ofTerm(e.part);
+        return newestIn(m_facts.pickup, [&](PickupTerm term) { return partOf(term) == e.part; });
     }
-    std::int64_t operator()(const WasherWorked& e) const { return m_newest.ofGap(e.position); }
+    std::int64_t operator()(const WasherWorked& e) const { return newestAt(m_facts.gaps, e.position); }
     std::int64_t operator()(const FastenerLoosened& e) const {
         if (!isVerified(e.fastener.kind)) {
             return 0;
         }
-        std::int64_t newest = 0;
-        if (e.fastener.kind == FastenerKind::mainCap) {
-            for (const auto& [position, readings] : m_facts.gaps) {
-                newest = position.cap == e.fastener.number && !readings.empty() ? std::max(newest, readings.back().entry)
-                                                                                : newest;
-            }
+        const auto isOfCap = [&](Position p) {
+            return e.fastener.kind == FastenerKind::mainCap && p.cap == e.fastener.number;
+        };
+        const std::int64_t gap = newestIn(m_facts.gaps, isOfCap);
+        if (m_facts.rounds.empty()) {
+            return gap;
         }
-        if (!m_facts.rounds.empty()) {
-            const auto& outcomes = m_facts.rounds.back().outcomes;
-            const auto outcome = outcomes.find(e.fastener);
-            newest = outcome == outcomes.end() ? newest : std::max(newest, outcome->second.entry);
-        }
-        return newest;
+        const auto& outcomes = m_facts.rounds.back().outcomes;
+        const auto outcome = outcomes.find(e.fastener);
+        return outcome == outcomes.end() ? gap : std::max(gap, outcome->second.entry);
     }
     template <class Other> std::int64_t operator()(const Other&) const { return 0; }
 
 private:
     const Facts& m_facts;
-    Newest m_newest;
 };
 
 /// Where a kind says why: one of its texts, or one that is seldom there. Null: nowhere.
@@ -247,7 +198,8 @@ const std::string* reasonOf(const Body& body) {
 }
 
 bool lacksReason(const Facts& facts, const Body& body) {
-    return !isSaid(reasonOf(body)) && judgedBefore(facts, body) != 0;
+    const std::string* why = reasonOf(body);
+    return (why == nullptr || isBlank(*why)) && judgedBefore(facts, body) != 0;
 }
 
 Body withReason(Body body, std::string why) {

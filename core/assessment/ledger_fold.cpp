@@ -13,10 +13,7 @@ constexpr std::size_t perAssessment = 200; ///< steps of an assessment beside on
 
 /// What is written beside the work: no gate rests on it.
 bool isAside(const Body& body) {
-    return std::holds_alternative<NoteAdded>(body) || std::holds_alternative<AttachmentAdded>(body) ||
-           std::holds_alternative<Salvaged>(body) || std::holds_alternative<PartEntered>(body) ||
-           std::holds_alternative<ZeroChecked>(body) || std::holds_alternative<ValueConfirmed>(body) ||
-           std::holds_alternative<BroughtIn>(body) || std::holds_alternative<SealSigned>(body);
+    return isAnyOf<NoteAdded, AttachmentAdded, Salvaged, PartEntered, ZeroChecked, ValueConfirmed, BroughtIn, SealSigned>(body);
 }
 
 /// Whether the closing gate stands as it stood after such an entry, so that one assessment serves a run of them.

@@ -15,8 +15,7 @@ std::optional<GateKind> gateFor(const Body& body) {
     if (std::holds_alternative<TrialFitResult>(body)) {
         return GateKind::trialFit;
     }
-    if (std::holds_alternative<ClosingStepDone>(body) || std::holds_alternative<SignedOff>(body) ||
-        std::holds_alternative<JudgedAgain>(body)) {
+    if (isAnyOf<ClosingStepDone, SignedOff, JudgedAgain>(body)) {
         return GateKind::closing;
     }
     return {};
@@ -54,7 +53,7 @@ private:
 
     Result<void> judge(const Entry& entry) {
         static const Assessment none;
-        if (std::holds_alternative<Salvaged>(entry.body) || std::holds_alternative<BroughtIn>(entry.body)) {
+        if (isAnyOf<Salvaged, BroughtIn>(entry.body)) {
             return admit(m_fold.facts(), entry.person, entry.body);
         }
         if (const auto* signature = std::get_if<SealSigned>(&entry.body)) {

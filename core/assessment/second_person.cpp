@@ -32,8 +32,7 @@ Result<void> maySign(const Facts& facts, std::string_view person) {
 } // namespace
 
 Result<void> maySecondPerson(const Facts& facts, std::string_view person, const Body& body) {
-    const bool isOfRound = std::holds_alternative<RoundBegun>(body) || std::holds_alternative<RoundOutcome>(body);
-    if (isOfRound && facts.rules.secondPersonVerifies.value_or(false)) {
+    if (isAnyOf<RoundBegun, RoundOutcome>(body) && facts.rules.secondPersonVerifies.value_or(false)) {
         return mayVerify(facts, person);
     }
     if (std::holds_alternative<SignedOff>(body) && facts.rules.secondPersonSigns.value_or(false)) {

@@ -4,7 +4,6 @@
 #include <algorithm>
 #include <base/hex.h>
 #include <base/say.h>
-#include <ranges>
 
 namespace caprail {
 
@@ -33,9 +32,8 @@ SignatureFact factOf(const Ledger& ledger, const Entry& entry, const SealSigned&
             fact.fault = judged.error().sentence;
         }
     }
-    const auto& entries = ledger.entries();
     fact.coversAll = fact.holds() && signature.signedEntry == entry.sequence - 1 &&
-                     std::all_of(entries.begin() + entry.sequence, entries.end(), [](const Entry& later) {
+                     std::ranges::all_of(ledger.entriesFrom(entry.sequence + 1), [](const Entry& later) {
                          return std::holds_alternative<SealSigned>(later.body);
                      });
     return fact;
@@ -140,6 +138,10 @@ SignedByAnswer isSignedBy(const Ledger& ledger, std::string_view keyDigits) {
         return {false, Core::say("No entry is signed by that key.")};
     }
     return {best->coversAll, sentenceOf(*best)};
+}
+
+CheckState stateOf(const SignatureFact& signature) {
+    return !signature.holds() ? CheckState::out : signature.coversAll ? CheckState::good : CheckState::tooCloseToCall;
 }
 
 std::string sentenceOf(const SignatureFact& signature) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 /// Signatures in a ledger: made, judged, and told to whoever asks by whom a record is signed.
+#include <assessment/check.h>
 #include <ledger/ledger.h>
 #include <signing/signing_key.h>
 
@@ -45,7 +46,9 @@ struct SignedByAnswer {
 /// Yes: a signature of that key holds and covers all entries. What was added after it, or does not hold, is no.
 SignedByAnswer isSignedBy(const Ledger& ledger, std::string_view keyDigits);
 
-/// "Sand Engines (key 3f2a-…), entry 399: all 398 entries before it are signed."
+/// Good: it holds and covers all; too close to call: something was added since; out: it does not hold.
+CheckState stateOf(const SignatureFact& signature);
+/// "Signed by Sand Engines (3f2a-…) in entry 399: all entries before it, and none was added since."
 std::string sentenceOf(const SignatureFact& signature);
 
 } // namespace caprail

@@ -37,15 +37,6 @@ std::string byWord(VerifyMethod method) {
     return Core::say("by its witness mark: it must not be pulled");
 }
 
-/// The wrench of an outcome: its own, else the one that its round was begun with.
-std::string wrenchOf(const Facts& facts, const RoundOutcome& outcome) {
-    if (!outcome.instrument.empty()) {
-        return outcome.instrument;
-    }
-    const auto round = std::ranges::find(facts.rounds, outcome.round, [](const RoundFact& r) { return r.begun.what.round; });
-    return round == facts.rounds.end() ? std::string() : round->begun.what.instrument;
-}
-
 std::optional<std::string> torqueFault(const Facts& facts, const Seen<RoundOutcome>& seen, const FastenerGroupSet& group,
                                        const Units& units) {
     const RoundOutcome& outcome = seen.what;
@@ -75,6 +66,19 @@ std::optional<std::string> lengthFault(const RoundOutcome& outcome, const Fasten
 }
 
 } // namespace
+
+std::optional<Date> dueOf(const InstrumentAdded& instrument) {
+    const bool isYearly = !instrument.due && instrument.type == InstrumentType::torqueWrench && instrument.calibrated;
+    return isYearly ? std::optional(dueByDefault(*instrument.calibrated)) : std::optional<Date>(instrument.due);
+}
+
+std::string wrenchOf(const Facts& facts, const RoundOutcome& outcome) {
+    if (!outcome.instrument.empty()) {
+        return outcome.instrument;
+    }
+    const auto round = std::ranges::find(facts.rounds, outcome.round, [](const RoundFact& r) { return r.begun.what.round; });
+    return round == facts.rounds.end() ? std::string() : round->begun.what.instrument;
+}
 
 bool isSameAsTyped(const Entered<Torque>& a, const Entered<Torque>& b) {
     return isSame(a, b, millinewtonMetres(50));

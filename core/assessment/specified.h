@@ -22,6 +22,13 @@ bool isTightAsSpecified(const Facts&, FastenerId);
 /// on it, from 20 % of its largest value (ISO 6789).
 bool isOutsideRange(const InstrumentAdded& wrench, Torque pulled);
 
+/// When an instrument's calibration falls due: as it was said, else of a wrench a year after it (ISO 6789); none: never, or
+/// nobody knows.
+std::optional<Date> dueOf(const InstrumentAdded&);
+
+/// The wrench of an outcome: its own, else the one that its round was begun with; empty: none is named.
+std::string wrenchOf(const Facts&, const RoundOutcome&);
+
 /// What is wrong with a wrench for a torque pulled in this entry: not named, not known then, of a kind that pulls no
 /// torque, without a stated range, or used outside it. None: nothing.
 std::optional<std::string> wrenchFault(const Facts&, const std::string& wrench, std::int64_t entry, Torque pulled,

@@ -5,6 +5,7 @@
 #include <assessment/fastener_groups.h>
 #include <assessment/rule_values.h>
 #include <base/say.h>
+#include <base/text.h>
 
 namespace caprail {
 
@@ -19,10 +20,8 @@ std::string nameOf(const GroupKey& key) {
 
 bool namesSomebody(std::string_view source) {
     constexpr std::string_view nobodys[] = {"common practice", "no source"};
-    std::string words(source);
-    std::ranges::transform(words, words.begin(), [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; });
-    const bool isSaid = words.find_first_not_of(" \t\n\r") != std::string::npos;
-    return isSaid && std::ranges::none_of(nobodys, [&](auto phrase) { return words.find(phrase) != std::string::npos; });
+    const std::string words = lowered(source);
+    return !isBlank(words) && std::ranges::none_of(nobodys, [&](auto phrase) { return words.find(phrase) != std::string::npos; });
 }
 
 std::vector<ValueStanding> valuesOf(const Facts& facts, const Units& units) {

@@ -20,7 +20,7 @@ struct ValueStanding {
 std::vector<ValueStanding> valuesOf(const Facts&, const Units& units = {});
 /// How many of them are unconfirmed.
 std::size_t countUnconfirmed(const std::vector<ValueStanding>&);
-/// "3 values are not confirmed: …"; for one line on paper and on screen. Empty when all are confirmed.
+/// "3 values of 25 were confirmed by nobody: …"; for one line on paper and on screen. Empty when all are confirmed.
 std::string unconfirmedSentence(const std::vector<ValueStanding>&);
 /// Whether words name somebody's figure, rather than nobody's or common practice.
 bool namesSomebody(std::string_view source);

@@ -10,6 +10,7 @@
 #include <ledger/band_names.h>
 #include <ledger/typed_values.h>
 #include <base/say.h>
+#include <base/text.h>
 
 namespace caprail {
 
@@ -154,7 +155,7 @@ public:
         return instrument(e.instrument, Body(e));
     }
     Result<void> operator()(const JudgedAgain& e) const {
-        if (e.why.find_first_not_of(" \t\n\r") == std::string::npos) {
+        if (isBlank(e.why)) {
             return refuse(Core::say("Say why the values may be accepted: a reason is required."));
         }
         return {};

@@ -8,6 +8,11 @@
 
 namespace caprail {
 
+/// The bytes of a text, as hashes and ciphers take them.
+inline const std::uint8_t* bytesOf(std::string_view text) {
+    return reinterpret_cast<const std::uint8_t*>(text.data());
+}
+
 /// Two small digits a byte.
 std::string hexOf(std::span<const std::uint8_t> bytes);
 /// Fills `bytes` from two small hexadecimal digits each; false, with `bytes` undefined, when the text is not exactly

@@ -60,6 +60,10 @@ HeadAndRest headAndRest(std::string_view text) {
     return {text.substr(0, end), end == std::string_view::npos ? std::string_view() : trimmed(text.substr(end))};
 }
 
+bool isBlank(std::string_view text) {
+    return text.find_first_not_of(" \t\n\r") == std::string_view::npos;
+}
+
 std::vector<std::string_view> partedBy(std::string_view text, std::string_view marks) {
     std::vector<std::string_view> parts;
     for (;;) {

@@ -27,6 +27,8 @@ struct HeadAndRest {
 HeadAndRest headAndRest(std::string_view text);
 /// The parts between white space and any of the marks ("," or "→"); empty ones are left out.
 std::vector<std::string_view> partsOf(std::string_view text, std::initializer_list<std::string_view> marks);
+/// Whether there is nothing in it but spaces, tabs and ends of lines.
+bool isBlank(std::string_view text);
 /// The parts between these marks (single characters), each trimmed; empty ones too, so that "a//c" has three.
 std::vector<std::string_view> partedBy(std::string_view text, std::string_view marks);
 

@@ -742,14 +742,15 @@ struct PartEntered {
     PartSort sort = PartSort::block;
     std::string what;  ///< which one, where there are several: "assembly oil"; may be empty
     std::string place; ///< where it is fitted: a position, bearing or fastener code, or empty
-    std::string maker, number, serial, lot;
-    std::string stamped; ///< casting or stamped number
+    std::string maker, number, lot;
+    Rare<std::string> serial = {};
+    Rare<std::string> stamped = {}; ///< casting or stamped number
     std::optional<bool> isNew = {};            ///< none: not said
     Rare<std::int64_t> timesTightened = {};    ///< of used fasteners, before this build
-    std::string machined, machinedBy;          ///< what was done to it, and who did it
+    Rare<std::string> machined = {}, machinedBy = {}; ///< what was done to it, and who did it
     Rare<Date> machinedOn = {};
     Rare<std::string> photo = {}; ///< the hash of its attachment
-    std::string note;
+    Rare<std::string> note = {};
     static constexpr std::string_view kind = "part", title = Core::mark("Part entered");
     static constexpr auto fields() {
         using S = PartEntered;
@@ -832,5 +833,10 @@ using Body = std::variant<EngineDescribed, LayoutSet, BandSet, RulesSet, Fastene
                           AttachmentAdded, ClosingStepDone, SignedOff, BuildBegun, Struck, Salvaged, CrankLaidIn,
                           FeelStudyBegun, FeelAnswer, ClampChecked, WasherWorked, TurningTorqueRead, OwnCheckSet,
                           OwnCheckAnswered, PartEntered, ZeroChecked, ValueConfirmed, BroughtIn, SealSigned>;
+
+/// Whether an entry is of one of these kinds.
+template <class... Kinds> bool isAnyOf(const Body& body) {
+    return (std::holds_alternative<Kinds>(body) || ...);
+}
 
 } // namespace caprail

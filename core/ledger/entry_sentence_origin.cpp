@@ -24,24 +24,24 @@ Parts EntryTeller::operator()(const PartEntered& e) const {
     Parts parts{e.place.empty() ? Core::say("Part: %1", sort) : Core::say("Part: %1, at %2", sort, e.place)};
     add(parts, e.maker);
     addTold(parts, Core::mark("part number %1"), e.number);
-    addTold(parts, Core::mark("serial %1"), e.serial);
+    addTold(parts, Core::mark("serial %1"), e.serial.value_or(""));
     addTold(parts, Core::mark("lot %1"), e.lot);
-    addTold(parts, Core::mark("stamped %1"), e.stamped);
+    addTold(parts, Core::mark("stamped %1"), e.stamped.value_or(""));
     if (e.isNew) {
         parts.push_back(*e.isNew ? Core::say("new") : Core::say("used"));
     }
     if (e.timesTightened) {
         parts.push_back(Core::say("tightened before: %1", *e.timesTightened));
     }
-    addTold(parts, Core::mark("machined: %1"), e.machined);
-    addTold(parts, Core::mark("by %1"), e.machinedBy);
+    addTold(parts, Core::mark("machined: %1"), e.machined.value_or(""));
+    addTold(parts, Core::mark("by %1"), e.machinedBy.value_or(""));
     if (e.machinedOn) {
         parts.push_back(Core::say("on %1", format(*e.machinedOn)));
     }
     if (e.photo && !e.photo->empty()) {
         parts.push_back(Core::say("photo %1", e.photo->substr(0, 8)));
     }
-    add(parts, e.note);
+    add(parts, e.note.value_or(""));
     return parts;
 }
 

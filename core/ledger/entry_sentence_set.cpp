@@ -34,8 +34,8 @@ Parts EntryTeller::operator()(const EngineDescribed& e) const {
     Parts parts{engine.empty() ? Core::say("Engine described") : Core::say("Engine: %1", engine)};
     addNamed(parts, Core::mark("for %1"), e.customer);
     addNamed(parts, Core::mark("shop: %1"), e.shop);
-    add(parts, e.address ? *e.address : std::string());
-    addNamed(parts, Core::mark("telephone %1"), e.telephone ? *e.telephone : std::string());
+    add(parts, e.address.value_or(""));
+    addNamed(parts, Core::mark("telephone %1"), e.telephone.value_or(""));
     add(parts, e.note);
     return parts;
 }

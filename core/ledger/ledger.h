@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
+#include <algorithm>
 #include <ledger/entry.h>
+#include <span>
 #include <vector>
 
 namespace caprail {
@@ -15,6 +17,12 @@ public:
     /// `sequence` from 1 to size().
     [[nodiscard]] const Entry& at(std::int64_t sequence) const {
         return m_entries.at(static_cast<std::size_t>(sequence - 1));
+    }
+
+    /// From `sequence` on, or all where it is below 1; none where it lies past the end.
+    [[nodiscard]] std::span<const Entry> entriesFrom(std::int64_t sequence) const {
+        const auto all = std::span(m_entries);
+        return all.subspan(std::min(all.size(), static_cast<std::size_t>(std::max<std::int64_t>(sequence, 1) - 1)));
     }
 
     /// Numbers, seals and appends.

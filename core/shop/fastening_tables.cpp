@@ -108,7 +108,7 @@ ResultTable roundsTable(const Facts& facts) {
             table.rows.push_back(
                 {round.begun.what.round, code(fastener), std::string(word(seen.what.outcome)), cellOf(seen.what.torque),
                  cellOf(seen.what.angle), cellOf(seen.what.stretch), std::int64_t{whyNot ? 0 : 1}, whyNot.value_or(""),
-                 seen.what.instrument.empty() ? round.begun.what.instrument : seen.what.instrument, seen.person,
+                 wrenchOf(facts, seen.what), seen.person,
                  format(seen.time), seen.entry});
         }
     }

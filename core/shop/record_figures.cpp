@@ -3,6 +3,7 @@
 
 #include <QCborArray>
 #include <QCborValue>
+#include <assessment/specified.h>
 #include <fasteners/wrench.h>
 #include <ledger/band_names.h>
 #include <ledger/qt_text.h>
@@ -73,15 +74,12 @@ std::vector<PullFigure> pullsOf(const Ledger& ledger) {
 
 InstrumentFigure instrumentOf(const Facts& facts, const InstrumentAdded& added) {
     InstrumentFigure figure{added.instrument,        added.serial, added.type,
-                            added.calibrated,        added.due,    added.dueCycles,
+                            added.calibrated,        dueOf(added), added.dueCycles,
                             added.cycles.value_or(0)};
     if (const auto pulls = facts.wrenchPulls.find(added.instrument); pulls != facts.wrenchPulls.end()) {
         figure.cycles += pulls->second;
     }
     if (added.type == InstrumentType::torqueWrench) {
-        if (!figure.due && added.calibrated) {
-            figure.due = dueByDefault(*added.calibrated);
-        }
         figure.dueCycles = added.dueCycles.value_or(usualCalibrationCycles);
     }
     return figure;

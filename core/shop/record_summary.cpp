@@ -79,12 +79,11 @@ std::string wordsOf(const Ledger& ledger, const RecordSummary& s) {
             add(part->what);
         } else if (const auto* fitted = std::get_if<PartEntered>(&entry.body)) {
             add(describe(*fitted));
-            add(fitted->lot.empty() ? std::string() : Core::say("lot %1", fitted->lot));
-            add(fitted->machined);
-            add(fitted->machinedBy);
-            add(fitted->note);
+            add(fitted->machined.value_or(""));
+            add(fitted->machinedBy.value_or(""));
+            add(fitted->note.value_or(""));
         } else if (const auto* done = std::get_if<ClosingStepDone>(&entry.body)) {
-            add(done->product ? *done->product : std::string());
+            add(done->product.value_or(""));
             add(done->lot ? Core::say("lot %1", *done->lot) : std::string());
         } else if (const auto* build = std::get_if<BuildBegun>(&entry.body)) {
             add(build->why);

@@ -102,18 +102,6 @@ ResultTable gapsTable(const Assessment& a) {
     return table;
 }
 
-std::string carrierOf(ResidualBy by) {
-    switch (by) {
-    case ResidualBy::bracket:
-        return "bracket";
-    case ResidualBy::feel:
-        return "feel";
-    case ResidualBy::arithmetic:
-        break;
-    }
-    return "arithmetic";
-}
-
 ResultTable stacksTable(const Assessment& a) {
     ResultTable table{"results_stacks",
                       "The stack at each position, and what is left of the gap over it.",
@@ -135,7 +123,7 @@ ResultTable stacksTable(const Assessment& a) {
         }
         table.rows.push_back({code(position), shims, std::int64_t{stack.isOn ? 1 : 0}, stack.thickness.value(),
                               cellOf(stack.residual), cellOf(stack.uncertainty.expanded()), cellOf(stack.carriedResidual),
-                              cellOf(stack.carriedUncertainty.expanded()), carrierOf(stack.carriedBy),
+                              cellOf(stack.carriedUncertainty.expanded()), std::string(carrierOf(stack.carriedBy)),
                               checkStateOf(a, CheckKind::stack, position)});
     }
     return table;
@@ -209,6 +197,18 @@ ResultTable pickupTable(const Assessment& a) {
 }
 
 } // namespace
+
+std::string_view carrierOf(ResidualBy by) {
+    switch (by) {
+    case ResidualBy::bracket:
+        return "bracket";
+    case ResidualBy::feel:
+        return "feel";
+    case ResidualBy::arithmetic:
+        break;
+    }
+    return "arithmetic";
+}
 
 std::vector<ResultTable> resultTables(const Facts& facts, const Assessment& a) {
     return {checksTable(a),     verdictsTable(a), gapsTable(a),   stacksTable(a),         clearancesTable(a),

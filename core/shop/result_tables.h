@@ -25,6 +25,9 @@ struct ResultTable {
     std::vector<std::vector<ResultCell>> rows; ///< a cell for each column
 };
 
+/// What a residual is known by, as tables say it: "bracket".
+std::string_view carrierOf(ResidualBy by);
+
 /// Every table, also one without rows; each row says what the assessment says, to the nanometre and without rounding.
 /// What is not known is an empty cell, never 0.
 std::vector<ResultTable> resultTables(const Facts& facts, const Assessment& assessment);

@@ -17,9 +17,7 @@ namespace {
 constexpr const char* ending = ".jsonl";
 
 bool mayStand(const Body& body) {
-    return std::holds_alternative<LayoutSet>(body) || std::holds_alternative<BandSet>(body) ||
-           std::holds_alternative<RulesSet>(body) || std::holds_alternative<FastenerGroupSet>(body) ||
-           std::holds_alternative<OwnCheckSet>(body);
+    return isAnyOf<LayoutSet, BandSet, RulesSet, FastenerGroupSet, OwnCheckSet>(body);
 }
 
 /// Every entry is judged as a new record would judge it.

@@ -9,14 +9,6 @@
 
 namespace caprail {
 
-namespace {
-
-const std::uint8_t* bytesOf(std::string_view text) {
-    return reinterpret_cast<const std::uint8_t*>(text.data());
-}
-
-} // namespace
-
 SecretKey::~SecretKey() {
     ::explicit_bzero(m_bytes.data(), m_bytes.size());
 }

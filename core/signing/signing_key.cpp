@@ -15,21 +15,17 @@ namespace {
 
 constexpr std::size_t longestName = 60;
 
-const std::uint8_t* asBytes(std::string_view text) {
-    return reinterpret_cast<const std::uint8_t*>(text.data());
-}
-
 /// ChaCha20-Poly1305 under the key that a passphrase makes, with the note as what it is bound to.
 chacha_poly1305_ctx cipherOf(std::string_view passphrase, const WrappedSecret& wrapped, const KeyNote& note) {
     std::array<std::uint8_t, CHACHA_POLY1305_KEY_SIZE> key{};
-    pbkdf2_hmac_sha256(passphrase.size(), asBytes(passphrase), wrapped.rounds, wrapped.salt.size(),
+    pbkdf2_hmac_sha256(passphrase.size(), bytesOf(passphrase), wrapped.rounds, wrapped.salt.size(),
                        wrapped.salt.data(), key.size(), key.data());
     chacha_poly1305_ctx cipher{};
     chacha_poly1305_set_key(&cipher, key.data());
     ::explicit_bzero(key.data(), key.size());
     chacha_poly1305_set_nonce(&cipher, wrapped.nonce.data());
     const std::string bound = noteText(note);
-    chacha_poly1305_update(&cipher, bound.size(), asBytes(bound));
+    chacha_poly1305_update(&cipher, bound.size(), bytesOf(bound));
     return cipher;
 }
 

@@ -10,21 +10,17 @@ namespace caprail {
 
 namespace {
 
-template <class... Kinds> bool isOneOf(const Body& body) {
-    return (std::holds_alternative<Kinds>(body) || ...);
-}
-
 bool isReading(const Body& body) {
-    return isOneOf<JournalReading, BoreReading, FitReading, GapReading, PickupReading, ShimMeasured, ShellMeasured>(body);
+    return isAnyOf<JournalReading, BoreReading, FitReading, GapReading, PickupReading, ShimMeasured, ShellMeasured>(body);
 }
 /// What somebody found, or did to something that had been measured.
 bool isOutcome(const Body& body) {
-    return isOneOf<RoundOutcome, RecheckMade, TrialFitResult, OwnCheckAnswered, TurningTorqueRead, ClampChecked,
+    return isAnyOf<RoundOutcome, RecheckMade, TrialFitResult, OwnCheckAnswered, TurningTorqueRead, ClampChecked,
                    FindingOpened, FindingSettled, PartChanged, WasherWorked, FastenerLoosened, SignedOff>(body);
 }
 /// What others are judged by: a slip, until something was read.
 bool isJudge(const Body& body) {
-    return isOneOf<BandSet, RulesSet, FastenerGroupSet, InstrumentAdded, OwnCheckSet>(body);
+    return isAnyOf<BandSet, RulesSet, FastenerGroupSet, InstrumentAdded, OwnCheckSet>(body);
 }
 
 /// What an entry answers: the next live one of the same kind and subject answers it again.
@@ -79,17 +75,16 @@ SubjectKey subjectOf(const Body& body) {
 class Strikes {
 public:
     Strikes(const Ledger& ledger, const Facts& facts, const Units& units) : m_ledger(ledger), m_units(units) {
-        const auto first = static_cast<std::size_t>(std::max<std::int64_t>(facts.buildEntry, 1) - 1);
+        const auto entries = ledger.entriesFrom(facts.buildEntry);
         std::int64_t newestReading = 0;
-        for (std::size_t i = first; i < ledger.entries().size(); ++i) {
-            const Entry& entry = ledger.entries()[i];
+        for (const Entry& entry : entries) {
             newestReading = isReading(entry.body) || isOutcome(entry.body) ? entry.sequence : newestReading;
             if (const auto* strike = std::get_if<Struck>(&entry.body)) {
                 take(entry, *strike, newestReading);
             }
         }
         if (!m_wanted.empty()) {
-            lookForAnswers(first);
+            lookForAnswers(entries);
         }
     }
     [[nodiscard]] std::vector<Deviation> list() && { return std::move(m_list); }
@@ -111,9 +106,8 @@ private:
         m_list.push_back({strikeEntry.sequence, strikeEntry.time, strikeEntry.person, std::move(what)});
     }
 
-    void lookForAnswers(std::size_t first) {
-        for (std::size_t i = first; i < m_ledger.entries().size(); ++i) {
-            const Entry& entry = m_ledger.entries()[i];
+    void lookForAnswers(std::span<const Entry> entries) {
+        for (const Entry& entry : entries) {
             if (m_ledger.isStruck(entry.sequence) || std::holds_alternative<Struck>(entry.body)) {
                 continue;
             }

@@ -32,7 +32,7 @@ std::vector<Deviation> deviationsOf(const Ledger& ledger, const Facts& facts, co
 /// What a list says of it: with the title of a check in place of its code.
 std::string sentenceOf(Deviation, const Assessment&, const Units& units = {});
 
-/// "Changed after it was judged: limits or rules 1, part or washer 2." or that nothing was.
+/// "Changed after something had been judged by it: limits or rules: 1, part or washer: 2." or that nothing was.
 std::string deviationsLine(const std::vector<Deviation>&);
 
 } // namespace caprail

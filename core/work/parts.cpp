@@ -38,9 +38,12 @@ std::string describe(const PartEntered& part) {
         }
     };
     add(visibly(part.maker + (part.maker.empty() || part.number.empty() ? "" : " ") + part.number));
-    add(part.serial.empty() ? "" : Core::say("serial %1", part.serial));
-    add(part.lot.empty() ? "" : Core::say("lot %1", part.lot));
-    add(part.stamped.empty() ? "" : Core::say("stamped %1", part.stamped));
+    const auto addTold = [&](const char* pattern, const std::string& what) {
+        add(what.empty() ? "" : Core::say(pattern, what));
+    };
+    addTold(Core::mark("serial %1"), part.serial.value_or(""));
+    addTold(Core::mark("lot %1"), part.lot);
+    addTold(Core::mark("stamped %1"), part.stamped.value_or(""));
     add(!part.isNew ? "" : *part.isNew ? Core::say("new") : Core::say("used"));
     return words;
 }

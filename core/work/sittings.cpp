@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <work/sittings.h>
 
-#include <algorithm>
 #include <base/say.h>
 #include <units/format.h>
 
@@ -10,9 +9,8 @@ namespace caprail {
 std::vector<Sitting> sittingsOf(const Ledger& ledger, std::int64_t from) {
     constexpr std::int64_t longestGap = std::int64_t{60} * 60'000;
     std::vector<Sitting> list;
-    const auto first = static_cast<std::size_t>(std::max<std::int64_t>(from, 1) - 1);
-    for (std::size_t i = first; i < ledger.entries().size(); ++i) {
-        const UtcTime time = ledger.entries()[i].time;
+    for (const Entry& entry : ledger.entriesFrom(from)) {
+        const UtcTime time = entry.time;
         const std::int64_t gap = list.empty() ? 0 : time.milliseconds - list.back().last.milliseconds;
         if (list.empty() || gap < 0 || gap > longestGap) {
             list.push_back({time, time, 0});

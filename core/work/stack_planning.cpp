@@ -61,18 +61,23 @@ bool stands(const Facts& facts, const Assessment& assessment, Position p, const 
     return (aim ? aim->band : residualBand(facts).band).contains(*result->second.residual);
 }
 
+/// Where a stack of a plan has to lie to be judged good, by its number of shims; null: anywhere in the band.
+const PlanAim* aimFor(const PlanTask& task, const PlannedStack& stack) {
+    const auto aims = task.aims.find(stack.position);
+    return aims == task.aims.end()
+               ? nullptr
+               : &aims->second[std::clamp<std::size_t>(stack.shims.size(), 1, aims->second.size()) - 1];
+}
+
 /// The first stack of a plan that is in the band of the request and not in its own aim; with the aim it must keep to.
 std::optional<std::pair<std::size_t, Band>> tooNearTheEnd(const PlanTask& task, const PlanRequest& request,
                                                           const StackPlan& plan, std::size_t from = 0) {
     for (std::size_t i = from; i < plan.stacks.size(); ++i) {
         const PlannedStack& stack = plan.stacks[i];
-        const auto aims = task.aims.find(stack.position);
-        if (!stack.inBand || request.positions[i].pinned || aims == task.aims.end() || stack.shims.empty()) {
-            continue;
-        }
-        const PlanAim& aim = aims->second[std::min(stack.shims.size(), aims->second.size()) - 1];
-        if (!aim.band.contains(stack.residual)) {
-            return std::pair(i, aim.band);
+        const PlanAim* aim = aimFor(task, stack);
+        const bool isPlanned = stack.inBand && !request.positions[i].pinned && !stack.shims.empty();
+        if (isPlanned && aim != nullptr && !aim->band.contains(stack.residual)) {
+            return std::pair(i, aim->band);
         }
     }
     return {};
@@ -105,12 +110,9 @@ std::vector<std::size_t> keepWhatFits(PlanRequest& request, const StackPlan& pla
 
 std::string doubtOf(const PlanTask& task, const StackPlan& plan) {
     for (const PlannedStack& stack : plan.stacks) {
-        const auto aims = task.aims.find(stack.position);
-        if (aims != task.aims.end()) {
-            const PlanAim& aim = aims->second[std::clamp<std::size_t>(stack.shims.size(), 1, aims->second.size()) - 1];
-            if (!aim.canBeProven) {
-                return aim.sentence;
-            }
+        const PlanAim* aim = aimFor(task, stack);
+        if (aim != nullptr && !aim->canBeProven) {
+            return aim->sentence;
         }
     }
     return {};
@@ -178,9 +180,11 @@ PlanTask planTaskFor(const Facts& facts, const Assessment& assessment, const Uni
             if (!assessment.find("stack:" + code(p))->isGood()) {
                 addAims(task, position.id, p, aims, largestAimedFor(facts)); // for the doubt about it
             }
-        } else if (const auto first = aims.at(p, 1)) {
-            position.band = first->band;
+        } else {
             addAims(task, position.id, p, aims, largestAimedFor(facts));
+            if (const auto first = task.aims.find(position.id); first != task.aims.end()) {
+                position.band = first->second.front().band;
+            }
         }
         request.positions.push_back(std::move(position));
     }

@@ -16,8 +16,7 @@ bool isSameStack(const std::vector<std::string>& a, const std::vector<std::strin
 
 bool standsAsPlanned(const PlannedStack& planned, Position p, const Facts& facts, const std::set<Position>& standing) {
     const auto built = facts.stacks.find(p);
-    return built != facts.stacks.end() && isSameStack(built->second.shims, planned.shims) &&
-           standing.contains(p);
+    return built != facts.stacks.end() && isSameStack(built->second.shims, planned.shims) && standing.contains(p);
 }
 
 } // namespace

@@ -60,9 +60,7 @@ std::size_t ZeroStanding::untried() const {
 
 std::vector<ZeroStanding> zeroStandings(const Ledger& ledger, const Facts& facts, const DayOf& dayOf) {
     std::map<std::string, ZeroStanding> found;
-    const auto first = static_cast<std::size_t>(std::max<std::int64_t>(facts.buildEntry, 1) - 1);
-    for (std::size_t i = first; i < ledger.entries().size(); ++i) {
-        const Entry& entry = ledger.entries()[i];
+    for (const Entry& entry : ledger.entriesFrom(facts.buildEntry)) {
         if (const std::string name = measuringInstrument(ledger, facts, entry); !name.empty()) {
             found[name].used.insert(dayOf(entry.time));
         }

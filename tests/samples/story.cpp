@@ -404,7 +404,7 @@ void Story::partsAndChecks() {
         entered.maker = maker;
         entered.number = number;
         entered.lot = lot;
-        entered.stamped = stamped;
+        entered.stamped = *stamped == 0 ? Rare<std::string>() : stamped;
         entered.isNew = isNew;
         return entered;
     };

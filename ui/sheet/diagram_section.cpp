@@ -16,7 +16,7 @@ PlanMark markFor(const Writing& w, Position p) {
     mark.state = CheckState::good;
     for (const char* kind : {"gap:", "stack:", "recheck:"}) {
         const CheckState state = w.stateOf(kind + code(p));
-        mark.state = severity(state) < severity(mark.state) ? state : mark.state;
+        mark.state = worse(mark.state, state);
     }
     const auto gap = w.assessment().gaps.find(p);
     if (gap != w.assessment().gaps.end()) {

@@ -4,6 +4,7 @@
 #include <sheet/sheet_text.h>
 
 #include <algorithm>
+#include <assessment/specified.h>
 #include <ledger/history_line.h>
 #include <work/zero_checks.h>
 
@@ -17,12 +18,6 @@ QString orNone(const std::string& words) {
 
 QString dateText(const std::optional<Date>& date) {
     return date ? text(format(*date)) : none();
-}
-
-/// A limit of error to its last digit: as it was typed where the sheet's digits would round it.
-QString exactly(const Entered<Length>& limit, const Units& units) {
-    const std::int64_t digit = units.length == LengthUnit::inch ? 254 : 100; // of `formatFine`, in nanometres
-    return limit.value.value() % digit == 0 || limit.typed.empty() ? text(formatFine(limit.value, units)) : text(limit.typed);
 }
 
 /// On how many of the days on which it measured an instrument was tried, and what it read last.
@@ -132,14 +127,14 @@ void instrumentsSection(const Writing& w) {
         maker.removeAll(QString());
         QString limit = none();
         if (what.limitOfError) {
-            limit = QStringLiteral("± ") + exactly(*what.limitOfError, w.units());
+            limit = QStringLiteral("± ") + text(formatExact(what.limitOfError->value, w.units(), 1));
         } else if (what.largestTorque) {
             limit = (what.smallestTorque ? text(format(what.smallestTorque->value, w.units())) : QString()) +
                     Sheet::tr(" to %1").arg(text(format(what.largestTorque->value, w.units())));
         }
         table.rows.push_back({strongCell(text(name)), wordText(what.type),
                               maker.isEmpty() ? none() : maker.join(QStringLiteral(", ")), limit.trimmed(),
-                              dateText(what.calibrated), dateText(what.due), triedText(w, standings, name)});
+                              dateText(what.calibrated), dateText(dueOf(what)), triedText(w, standings, name)});
     }
     w.flow.heading(Sheet::tr("Instruments"));
     w.flow.table(table);

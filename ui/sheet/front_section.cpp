@@ -59,7 +59,7 @@ struct KeyFigure {
     void add(const Check& check) {
         ++places;
         good += check.isGood() ? 1 : 0;
-        worst = severity(check.state) < severity(worst) ? check.state : worst;
+        worst = worse(worst, check.state);
         for (const Judged& judged : check.judged) {
             smallest = smallest ? std::min(*smallest, judged.value) : judged.value;
             largest = largest ? std::max(*largest, judged.value) : judged.value;

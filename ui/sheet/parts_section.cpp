@@ -27,7 +27,7 @@ QString newOrUsed(const PartEntered& part) {
 }
 
 QString machinedText(const PartEntered& part) {
-    return joined({text(part.machined), text(part.machinedBy),
+    return joined({text(part.machined.value_or("")), text(part.machinedBy.value_or("")),
                    part.machinedOn ? text(format(*part.machinedOn)) : QString()});
 }
 
@@ -55,10 +55,10 @@ void partsSection(const Writing& w) {
         name += part.what.empty() ? QString() : QStringLiteral(": ") + text(part.what);
         name += part.place.empty() ? QString() : QStringLiteral(", ") + text(part.place);
         table.rows.push_back({strongCell(name), joined({text(part.maker), text(part.number)}),
-                              joined({labelled(Sheet::tr("serial %1"), part.serial), labelled(Sheet::tr("lot %1"), part.lot),
-                                      labelled(Sheet::tr("stamped %1"), part.stamped)},
+                              joined({labelled(Sheet::tr("serial %1"), part.serial.value_or("")), labelled(Sheet::tr("lot %1"), part.lot),
+                                      labelled(Sheet::tr("stamped %1"), part.stamped.value_or(""))},
                                      QStringLiteral("\n")),
-                              newOrUsed(part), machinedText(part), part.note.empty() ? none() : text(part.note)});
+                              newOrUsed(part), machinedText(part), joined({text(part.note.value_or(""))})});
     }
     w.flow.heading(Sheet::tr("Parts"));
     w.flow.table(table);

@@ -28,16 +28,12 @@ std::vector<SignatureLine> linesOf(const Writing& w, const std::vector<Signature
     for (std::size_t i = signatures.size(); i-- > first;) {
         const SignatureFact& one = signatures[i];
         const QString who = text(one.key.name), finger = text(fingerprint(one.key.publicKey));
-        if (!one.holds()) {
-            lines.push_back({CheckState::out, text(sentenceOf(one))});
-        } else if (one.coversAll) {
-            lines.push_back({CheckState::good, filled(Sheet::tr("Signed by %1 on %2, all of it. Key %3"), who,
-                                                      w.time(one.time), finger)});
-        } else {
-            lines.push_back({CheckState::tooCloseToCall,
-                             filled(Sheet::tr("Signed by %1 on %2, up to entry %3 of %4. Key %5"), who, w.time(one.time),
-                                    one.signedEntry, w.source.ledger.size(), finger)});
-        }
+        const QString sentence =
+            !one.holds()    ? text(sentenceOf(one))
+            : one.coversAll ? filled(Sheet::tr("Signed by %1 on %2, all of it. Key %3"), who, w.time(one.time), finger)
+                            : filled(Sheet::tr("Signed by %1 on %2, up to entry %3 of %4. Key %5"), who, w.time(one.time),
+                                     one.signedEntry, w.source.ledger.size(), finger);
+        lines.push_back({stateOf(one), sentence});
     }
     return lines;
 }

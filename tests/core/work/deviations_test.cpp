@@ -71,6 +71,24 @@ TEST(Deviations, loosened_rules_say_which_value_from_what_to_what_and_why) {
     EXPECT_FALSE(bench.facts.rules.why) << "it is the reason of this change, not of the next";
 }
 
+TEST(Deviations, rules_changed_by_less_than_is_printed_are_changed) {
+    // Two figures that print alike are not the same: what lies between them is judged otherwise.
+    WorkBench bench;
+    bench.survey();
+    RulesSet rules = bench.facts.rules;
+    rules.repeatLimit += Length{500};
+    EXPECT_THAT(bench.refusal(rules), HasSubstr("a reason is required"));
+    rules.why = "typed in millimetres";
+    bench.make(rules);
+    ASSERT_EQ(sentences(bench).size(), 1U);
+    EXPECT_THAT(sentences(bench).front(), HasSubstr("the repeat limit of gap readings from 0.0010 in to 0.00102 in"));
+    rules = bench.facts.rules;
+    rules.turningRise = Torque{usualTurningRise().value() + 1};
+    rules.why = "another wrench";
+    bench.make(rules);
+    EXPECT_THAT(sentences(bench).back(), HasSubstr("the largest rise of the turning torque by less than its last digit"));
+}
+
 TEST(Deviations, a_struck_moved_is_told_with_who_entered_it_again_as_held_and_how_long_after) {
     WorkBench bench;
     bench.readyToClose();

@@ -86,10 +86,7 @@ void ClosingSteps::refresh() {
                                  qtText(facts.signedOff->what.statement));
         if (const auto signatures = signaturesOf(m_session.ledger()); !signatures.empty()) {
             const SignatureFact& last = signatures.back();
-            words += QStringLiteral("\n\n") + sign(last.coversAll ? CheckState::good
-                                                     : last.holds() ? CheckState::tooCloseToCall
-                                                                    : CheckState::out) +
-                     QLatin1Char(' ') + qtText(sentenceOf(last));
+            words += QStringLiteral("\n\n") + sign(stateOf(last)) + QLatin1Char(' ') + qtText(sentenceOf(last));
         }
         m_signed->setText(words);
         m_build->setText(tr("Begin &build %1…").arg(facts.build + 1));

@@ -61,14 +61,6 @@ QString calibrationRemark(const Facts& facts, const InstrumentAdded& instrument,
     return qtText(calibrationMark({*instrument.calibrated, instrument.due, instrument.dueCycles}, day, cycles));
 }
 
-std::optional<Date> dueDate(const InstrumentAdded& instrument) {
-    if (instrument.due) {
-        return *instrument.due;
-    }
-    const bool isYearly = instrument.type == InstrumentType::torqueWrench && instrument.calibrated;
-    return isYearly ? std::optional(dueByDefault(*instrument.calibrated)) : std::nullopt;
-}
-
 QString whatIsNotKnown(const InstrumentAdded& instrument) {
     const bool isWrench = instrument.type == InstrumentType::torqueWrench;
     const bool hasNoLimit = !isWrench && !instrument.limitOfError;

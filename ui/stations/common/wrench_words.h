@@ -14,9 +14,6 @@ QString calibrationRemark(const Facts&, const InstrumentAdded&, Date day);
 QString wrenchRemark(const Facts&, const std::string& instrument, std::optional<Torque> torque, Date day, const Units&);
 /// The wrench's range in words ("30.0 to 150.0 lbf·ft"); empty for an instrument without one.
 QString rangeText(const InstrumentAdded&, const Units&);
-/// Until when its calibration holds: as the shop said, of a wrench else a year after it was calibrated (ISO 6789). None:
-/// nobody can say.
-std::optional<Date> dueDate(const InstrumentAdded&);
 /// What was never said of an instrument and would be needed to vouch for it: the calibration's date, a gauge's limit of
 /// error. Empty when all of it is there.
 QString whatIsNotKnown(const InstrumentAdded&);

@@ -39,10 +39,10 @@ Table<Seen<PartEntered>, std::string>::Columns partColumns() {
              .value = [](const Seen<PartEntered>& part) { return valueOf(static_cast<std::int64_t>(part.what.sort)); }},
             {.title = EngineParts::tr("Maker"), .text = [](const Seen<PartEntered>& part) { return qtText(part.what.maker); }},
             {.title = EngineParts::tr("Number"), .text = [](const Seen<PartEntered>& part) { return qtText(part.what.number); }},
-            {.title = EngineParts::tr("Serial"), .text = [](const Seen<PartEntered>& part) { return qtText(part.what.serial); }},
+            {.title = EngineParts::tr("Serial"), .text = [](const Seen<PartEntered>& part) { return qtText(part.what.serial.value_or("")); }},
             {.title = EngineParts::tr("Lot"), .text = [](const Seen<PartEntered>& part) { return qtText(part.what.lot); }},
             {.title = EngineParts::tr("Cast or stamped"),
-             .text = [](const Seen<PartEntered>& part) { return qtText(part.what.stamped); }},
+             .text = [](const Seen<PartEntered>& part) { return qtText(part.what.stamped.value_or("")); }},
             {.title = EngineParts::tr("At"), .text = [](const Seen<PartEntered>& part) { return qtText(part.what.place); }},
             {.title = EngineParts::tr("New"),
              .text =

@@ -6,6 +6,7 @@
 #include <QDateTime>
 #include <QPushButton>
 #include <assessment/feel_study.h>
+#include <assessment/specified.h>
 #include <session/look.h>
 #include <stations/common/wrench_words.h>
 
@@ -95,7 +96,7 @@ std::vector<TableColumn<InstrumentRow>> instrumentColumns(const RecordSession& s
                  }},
             day(EnginePeople::tr("Calibrated"),
                 [](const InstrumentAdded& i) -> std::optional<Date> { return i.calibrated; }),
-            day(EnginePeople::tr("Due"), &dueDate),
+            day(EnginePeople::tr("Due"), &dueOf),
             {.title = EnginePeople::tr("Today"),
              .text =
                  [](const InstrumentRow& row) {

@@ -30,9 +30,7 @@ PlanMark trialMark(const RecordSession& session, const QString& place, const std
     for (const TrialId& item : items) {
         const Check* check = trialCheck(session.assessment(), item);
         const CheckState state = check == nullptr ? CheckState::notDone : check->state;
-        if (severity(state) < severity(mark.state)) { // a mark that stands for several shows the worst
-            mark.state = state;
-        }
+        mark.state = worse(mark.state, state); // a mark that stands for several shows the worst
         const auto result = session.facts().trialFits.find(item);
         if (result == session.facts().trialFits.end()) {
             continue;

@@ -72,9 +72,7 @@ void TrialFitStation::build() {
     m_entries->setColumnHidden(EntriesModel::time, true);
     m_entries->setColumnHidden(EntriesModel::person, true);
     m_entries->setFilter([](const Entry& entry) {
-        return std::holds_alternative<TrialFitResult>(entry.body) || std::holds_alternative<GirdleWaySet>(entry.body) ||
-               std::holds_alternative<TurningTorqueRead>(entry.body) ||
-               std::holds_alternative<OwnCheckAnswered>(entry.body);
+        return isAnyOf<TrialFitResult, GirdleWaySet, TurningTorqueRead, OwnCheckAnswered>(entry.body);
     });
     for (const auto& [button, answer] : {std::pair(m_pass, "p"), std::pair(m_fail, "f")}) {
         button->setMinimumHeight(40);
