@@ -87,7 +87,8 @@ TEST(Deviations, rules_changed_by_less_than_is_printed_are_changed) {
     rules.turningRise = Torque{usualTurningRise().value() + 1};
     rules.why = "another wrench";
     bench.make(rules);
-    EXPECT_THAT(sentences(bench).back(), HasSubstr("the largest rise of the turning torque by less than its last digit"));
+    EXPECT_THAT(sentences(bench).back(),
+                HasSubstr("the largest rise of the turning torque by less than its last digit"));
 }
 
 TEST(Deviations, a_struck_moved_is_told_with_who_entered_it_again_as_held_and_how_long_after) {
