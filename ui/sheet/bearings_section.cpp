@@ -124,10 +124,11 @@ void bearingsSection(const Writing& w) {
     const auto& clearances = w.assessment().clearances;
     if (std::ranges::any_of(clearances, [](const auto& one) { return one.second.clearance.has_value(); })) {
         w.flow.subheading(Sheet::tr("Clearances against their limits"));
-        w.flow.figure(mm(58), [&w = w.source, units = w.units(), look = w.flow.type().look](QPainter& painter,
-                                                                                            const QRectF& area) {
-            drawClearanceChart(painter, area, w.facts, w.assessment, units, look);
-        });
+        w.flow.figure(
+            mm(58), Sheet::tr("Chart of the clearances between their limits; the tables above hold its figures."),
+            [&w = w.source, units = w.units(), look = w.flow.type().look](QPainter& painter, const QRectF& area) {
+                drawClearanceChart(painter, area, w.facts, w.assessment, units, look);
+            });
     }
 }
 

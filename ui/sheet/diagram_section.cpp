@@ -39,6 +39,17 @@ PlanMark markFor(const Writing& w, Position p) {
     return mark;
 }
 
+/// What the plan shows at each position: "Plan of the pan rail. 1L: 0.0505, S12+S31, good."
+QString planWords(const std::vector<PlanMark>& marks) {
+    QString words = Sheet::tr("Plan of the pan rail.");
+    for (const PlanMark& mark : marks) {
+        QStringList said{mark.figure, mark.note, stateWord(mark.state)};
+        said.removeAll(QString());
+        words += QStringLiteral(" %1: %2.").arg(mark.place, said.join(QStringLiteral(", ")));
+    }
+    return words;
+}
+
 } // namespace
 
 void diagramSection(const Writing& w) {
@@ -53,9 +64,10 @@ void diagramSection(const Writing& w) {
     w.flow.heading(Sheet::tr("Gap and stack at each position"));
     // As large as the page has room for under the figures, within what can be read.
     const qreal room = w.flow.room() - mm(12); // the remark
-    w.flow.figure(room < mm(60) ? mm(88) : std::min(mm(88), room), [content, look = w.flow.type().look](QPainter& painter, const QRectF& area) {
-        drawPlan(painter, area, content, {}, look);
-    });
+    w.flow.figure(room < mm(60) ? mm(88) : std::min(mm(88), room), planWords(content.marks),
+                  [content, look = w.flow.type().look](QPainter& painter, const QRectF& area) {
+                      drawPlan(painter, area, content, {}, look);
+                  });
     w.flow.remark(
         Sheet::tr("The pan rail from the pan's side, front of the engine to the left. Left and right are as seen from "
                   "the flywheel end of the engine as installed. At each position: the gap in %1, under it the shims.")

@@ -21,12 +21,12 @@ void panel(const Writing& w, CheckState state, const QString& words, const QStri
     const TextBlock head(words, type.title, w.flow.width() - 2 * inset);
     const TextBlock body(below, type.body, w.flow.width() - 2 * inset);
     const QColor colour = type.look.of(state);
-    w.flow.figure(head.height() + body.height() + 2 * inset, [=, &type](QPainter& painter, const QRectF& area) {
+    w.flow.setting(head.height() + body.height() + 2 * inset, [=, &type](QPainter& painter, const QRectF& area) {
         painter.fillRect(area, type.tint);
         painter.setPen(QPen(colour, points(1.8)));
         painter.drawRect(area.adjusted(points(0.9), points(0.9), -points(0.9), -points(0.9)));
-        head.paint(painter, area.topLeft() + QPointF(inset, inset), colour);
-        body.paint(painter, area.topLeft() + QPointF(inset, inset + head.height()), type.ink);
+        head.paintAs(PdfRole::paragraph, painter, area.topLeft() + QPointF(inset, inset), colour);
+        body.paintAs(PdfRole::paragraph, painter, area.topLeft() + QPointF(inset, inset + head.height()), type.ink);
     });
 }
 
@@ -188,7 +188,7 @@ void signaturesSection(const Writing& w) {
         Sheet::tr("Signed off by %1, %2").arg(text(signedOff->person), w.time(signedOff->time)) +
         (signedOff->what.statement.empty() ? QString() : QStringLiteral(": “") + text(signedOff->what.statement) + QStringLiteral("”")));
     const SheetType& type = w.flow.type();
-    w.flow.figure(mm(17), [&type](QPainter& painter, const QRectF& area) {
+    w.flow.setting(mm(17), [&type](QPainter& painter, const QRectF& area) {
         const qreal gap = points(16);
         const qreal width = (area.width() - gap) / 2;
         const QString labels[] = {Sheet::tr("For the shop: name, date, signature"),
@@ -197,7 +197,8 @@ void signaturesSection(const Writing& w) {
         for (const QString& label : labels) {
             painter.setPen(QPen(type.quiet, points(0.6)));
             painter.drawLine(at, at + QPointF(width, 0));
-            TextBlock(label, type.small, width).paint(painter, at + QPointF(0, points(1.5)), type.quiet);
+            TextBlock(label, type.small, width)
+                .paintAs(PdfRole::paragraph, painter, at + QPointF(0, points(1.5)), type.quiet);
             at.rx() += width + gap;
         }
     });

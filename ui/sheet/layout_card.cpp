@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 #include <fasteners/thread.h>
+#include <sheet/pdf_tags.h>
 #include <sheet/sections.h>
 #include <sheet/sheet_text.h>
 
@@ -165,22 +166,25 @@ void LayoutCard::paintRing(QPainter& painter, const Ring& ring) const {
     }
     const qreal x = isLeft ? ring.middle.x() - m_ring / 2 - gap - room : ring.middle.x() + m_ring / 2 + gap;
     const qreal y = ring.middle.y() - (label.height() + shims.height()) / 2;
-    label.paint(painter, {x, y}, m_type.ink);
-    shims.paint(painter, {x, y + label.height()}, m_type.ink);
+    label.paintAs(PdfRole::paragraph, painter, {x, y}, m_type.ink);
+    shims.paintAs(PdfRole::paragraph, painter, {x, y + label.height()}, m_type.ink);
 }
 
 void LayoutCard::paintFrame(QPainter& painter, int index) const {
     const qreal width = m_page.width() - 2 * m_type.margin;
     const TextBlock head(QFontMetricsF(m_type.heading).elidedText(title(), Qt::ElideRight, width * 0.97),
                          m_type.heading, width);
-    head.paint(painter, {m_type.margin, mm(11)}, m_type.accent, 0, 1);
+    {
+        const Tagged tagged(painter, PdfRole::title);
+        head.paint(painter, {m_type.margin, mm(11)}, m_type.accent, 0, 1);
+    }
     const QString how =
         m_isTrue ? Sheet::tr("The rings lie as the positions do on the engine. Lay each shim on its ring, and "
                              "count them before they go in.")
                  : Sheet::tr("Cap by cap from the front. Lay each shim on its ring, and count them before "
                              "they go in.");
     TextBlock(how, m_type.small, width)
-        .paint(painter, {m_type.margin, mm(11) + head.heightOf(0, 1) + points(2)}, m_type.quiet);
+        .paintAs(PdfRole::paragraph, painter, {m_type.margin, mm(11) + head.heightOf(0, 1) + points(2)}, m_type.quiet);
     painter.setFont(m_type.small);
     painter.setPen(m_type.quiet);
     painter.drawText(QRectF(m_type.margin, headHeight - mm(5), width, mm(4)), Qt::AlignCenter, Sheet::tr("▲ front"));

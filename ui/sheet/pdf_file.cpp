@@ -3,11 +3,11 @@
 
 #include <QBuffer>
 #include <QPainter>
-#include <QPdfWriter>
 #include <QXmlStreamWriter>
 #include <qpdf/Buffer.hh>
 #include <qpdf/QPDF.hh>
 #include <qpdf/QPDFWriter.hh>
+#include <sheet/pdf_structure.h>
 #include <sheet/sheet_text.h>
 #include <sheet/sheet_type.h>
 #include <store/file/output_file.h>
@@ -52,12 +52,18 @@ void property(QXmlStreamWriter& out, const QString& space, const QString& name, 
     out.writeEndElement();
 }
 
-QByteArray paintedPdf(const PdfProperties& properties, QPageSize::PageSizeId paper, int pages,
-                      const std::function<void(QPainter&, int)>& paint) {
+/// A file as Qt writes it, and what was said of what is on its pages.
+struct PaintedPdf {
     QByteArray bytes;
-    QBuffer buffer(&bytes);
+    std::vector<PdfElement> elements;
+};
+
+PaintedPdf paintedPdf(const PdfProperties& properties, QPageSize::PageSizeId paper, int pages,
+                      const std::function<void(QPainter&, int)>& paint) {
+    PaintedPdf pdf;
+    QBuffer buffer(&pdf.bytes);
     buffer.open(QIODevice::WriteOnly);
-    QPdfWriter writer(&buffer);
+    TaggedPdfWriter writer(&buffer);
     writer.setPdfVersion(QPagedPaintDevice::PdfVersion_A1b);
     writer.setTitle(properties.title);
     writer.setCreator(properties.creator);
@@ -73,7 +79,8 @@ QByteArray paintedPdf(const PdfProperties& properties, QPageSize::PageSizeId pap
         paint(painter, index);
     }
     painter.end();
-    return bytes;
+    pdf.elements = writer.elements();
+    return pdf;
 }
 
 } // namespace
@@ -113,7 +120,8 @@ QByteArray xmpFor(const PdfProperties& properties) {
     return packet;
 }
 
-Result<QByteArray> withProperties(const QByteArray& pdf, const PdfProperties& properties) {
+Result<QByteArray> finished(const QByteArray& pdf, const std::vector<PdfElement>& elements,
+                            const PdfProperties& properties) {
     try { // libqpdf says by exceptions that something is no PDF
         QPDF document;
         document.setSuppressWarnings(true);
@@ -128,6 +136,7 @@ Result<QByteArray> withProperties(const QByteArray& pdf, const PdfProperties& pr
         info.replaceKey("/CreationDate", pdfDate(properties.written));
         info.replaceKey("/ModDate", pdfDate(properties.written));
         document.getTrailer().replaceKey("/Info", info);
+        tagPages(document, elements, properties.language);
         QPDFWriter writer(document);
         writer.setOutputMemory();
         writer.setStreamDataMode(qpdf_s_preserve);
@@ -145,13 +154,15 @@ Result<QByteArray> withProperties(const QByteArray& pdf, const PdfProperties& pr
 Result<void> writePdf(const QString& path, bool mayReplace, const PdfProperties& properties,
                       QPageSize::PageSizeId paper, int pages, const std::function<void(QPainter&, int)>& paint) {
     // Painted only once a file could be made: there is no point in painting what cannot be kept.
-    return writeOutput(pathBytes(path), OutputSort::sheet, mayReplace, [&](const std::string& unfinished) -> Result<void> {
-        const auto pdf = withProperties(paintedPdf(properties, paper, pages, paint), properties);
-        if (!pdf) {
-            return tl::unexpected(pdf.error());
-        }
-        return fillWith(unfinished, {pdf->constData(), static_cast<std::size_t>(pdf->size())});
-    });
+    return writeOutput(pathBytes(path), OutputSort::sheet, mayReplace,
+                       [&](const std::string& unfinished) -> Result<void> {
+                           const PaintedPdf painted = paintedPdf(properties, paper, pages, paint);
+                           const auto pdf = finished(painted.bytes, painted.elements, properties);
+                           if (!pdf) {
+                               return tl::unexpected(pdf.error());
+                           }
+                           return fillWith(unfinished, {pdf->constData(), static_cast<std::size_t>(pdf->size())});
+                       });
 }
 
 } // namespace caprail::sheet

@@ -20,6 +20,7 @@ constexpr qsizetype mostNames = 100;
 
 struct Thumbnail {
     std::string sha256;
+    QString words; ///< what it shows
     TextBlock caption;
 };
 
@@ -49,8 +50,8 @@ void row(const Writing& w, const std::vector<Thumbnail>& thumbnails, qreal width
     }
     const SheetType& type = w.flow.type();
     // Each photo is read when its page is painted: all of them at once would fill the memory.
-    w.flow.figure(pictureHeight + points(3) + caption, [=, &type, &source = w.source](QPainter& painter,
-                                                                                      const QRectF& area) {
+    w.flow.setting(pictureHeight + points(3) + caption, [=, &type, &source = w.source](QPainter& painter,
+                                                                                       const QRectF& area) {
         QPointF at = area.topLeft();
         for (const Thumbnail& one : thumbnails) {
             const QRectF room(at, QSizeF(width, pictureHeight));
@@ -62,9 +63,10 @@ void row(const Writing& w, const std::vector<Thumbnail>& thumbnails, qreal width
                 painter.drawText(room, Qt::AlignCenter, Sheet::tr("cannot be shown"));
             } else {
                 const QSizeF size = QSizeF(picture.size()).scaled(room.size(), Qt::KeepAspectRatio);
+                const Tagged tagged(painter, PdfRole::figure, one.words);
                 painter.drawImage(QRectF(room.center() - QPointF(size.width() / 2, size.height() / 2), size), picture);
             }
-            one.caption.paint(painter, room.bottomLeft() + QPointF(0, points(3)), type.quiet);
+            one.caption.paintAs(PdfRole::paragraph, painter, room.bottomLeft() + QPointF(0, points(3)), type.quiet);
             at.rx() += width + gap;
         }
     });
@@ -94,12 +96,14 @@ void photosSection(const Writing& w) {
                           (what.caption.empty() ? QString() : QStringLiteral(": ") + text(what.caption));
             continue;
         }
-        QStringList words{text(what.caption.empty() ? what.fileName : what.caption)};
+        const QString shows = text(what.caption.empty() ? what.fileName : what.caption);
+        QStringList words{shows};
         words << (what.place.empty() ? QString() : text(what.place) + QStringLiteral(" · ")) + w.byAndWhen(seen);
         if (rows.empty() || rows.back().size() == perRow) {
             rows.emplace_back();
         }
-        rows.back().push_back({what.sha256, TextBlock(words.join(QLatin1Char('\n')), w.flow.type().small, width)});
+        rows.back().push_back(
+            {what.sha256, shows, TextBlock(words.join(QLatin1Char('\n')), w.flow.type().small, width)});
     }
     w.flow.heading(Sheet::tr("Photos and files"));
     if (skipped > 0) {

@@ -69,10 +69,13 @@ void roundsSection(const Writing& w) {
     w.flow.table(table);
     if (allMoved > 2) { // fewer are said in a sentence each
         w.flow.subheading(Sheet::tr("How far each one moved, round by round"));
-        w.flow.figure(mm(48), [&facts = w.facts(), units = w.units(), look = w.flow.type().look](QPainter& painter,
-                                                                                                 const QRectF& area) {
-            drawVerifyHistoryChart(painter, area, facts, units, look);
-        });
+        w.flow.figure(
+            mm(48),
+            Sheet::tr(
+                "Chart of how far each fastener moved, round by round; the table under Torques holds its figures."),
+            [&facts = w.facts(), units = w.units(), look = w.flow.type().look](QPainter& painter, const QRectF& area) {
+                drawVerifyHistoryChart(painter, area, facts, units, look);
+            });
         return;
     }
     for (const RoundFact& round : rounds) {

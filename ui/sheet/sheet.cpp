@@ -7,16 +7,17 @@
 #include <QPrinter>
 #include <QRegularExpression>
 #include <algorithm>
+#include <base/say.h>
 #include <cstdio>
+#include <session/language.h>
 #include <sheet/document.h>
 #include <sheet/layout_card.h>
 #include <sheet/pdf_file.h>
 #include <sheet/sections.h>
 #include <sheet/sheet_text.h>
-#include <store/sqlite/database.h>
 #include <store/file/output_file.h>
 #include <store/file/path_text.h>
-#include <base/say.h>
+#include <store/sqlite/database.h>
 
 namespace caprail {
 
@@ -26,7 +27,7 @@ namespace {
 
 sheet::PdfProperties propertiesFor(const QString& title, const SheetSource& source, const SheetOptions& options) {
     return {title, sheet::shopOf(source, options), (QStringLiteral("Caprail ") + options.appVersion).trimmed(),
-            QDateTime::currentDateTimeUtc()};
+            QDateTime::currentDateTimeUtc(), spokenLanguage()};
 }
 
 Result<void> writeDocument(const sheet::Document& document, const SheetSource& source, const QString& pdfPath,

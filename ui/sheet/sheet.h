@@ -41,9 +41,9 @@ struct SheetSource {
     std::function<QByteArray(const std::string& sha256)> attachment;
 };
 
-/// Writes the sheet as PDF/A-1b (ISO 19005-1) with title and author; an earlier one is replaced only where the options
-/// say so, and once the new one is complete. Refuses when the file cannot be written, and where anything stands that is
-/// neither PDF nor PNG, such as a record.
+/// Writes the sheet as PDF/A-1b (ISO 19005-1) with title and author, tagged for readers that speak (ISO 32000-1, 14.8);
+/// an earlier one is replaced only where the options say so, and once the new one is complete. Refuses when the file
+/// cannot be written, and where anything stands that is neither PDF nor PNG, such as a record.
 Result<void> writeSheet(const SheetSource& source, const QString& pdfPath, const SheetOptions& options);
 
 /// Writes the sheet of what is different between two builds of the engine, likewise.

@@ -79,6 +79,15 @@ void TextBlock::paint(QPainter& painter, QPointF at, const QColor& colour, int f
     }
 }
 
+QString TextBlock::wordsOverLines() const {
+    return lines() > 1 ? m_layout->text().replace(QChar::LineSeparator, QLatin1Char('\n')) : QString();
+}
+
+void TextBlock::paintAs(PdfRole role, QPainter& painter, QPointF at, const QColor& colour) const {
+    const Tagged tagged(painter, role, wordsOverLines());
+    paint(painter, at, colour);
+}
+
 TextBlock::Widths TextBlock::widthsOf(const QString& text, const QFont& font) {
     const QFontMetricsF metrics(font);
     Widths widths;

@@ -5,6 +5,7 @@
 #include <QString>
 #include <QTextLayout>
 #include <memory>
+#include <sheet/pdf_tags.h>
 
 class QPainter;
 
@@ -30,6 +31,13 @@ public:
     /// Paints the lines from `first` up to `last` with the left top of the first at `at`.
     void paint(QPainter& painter, QPointF at, const QColor& colour, int first, int last) const;
     void paint(QPainter& painter, QPointF at, const QColor& colour) const { paint(painter, at, colour, 0, lines()); }
+    /// All of it, as an element of the file's structure.
+    void paintAs(PdfRole role, QPainter& painter, QPointF at, const QColor& colour) const;
+
+    /// What tells this text from all others.
+    [[nodiscard]] const void* layout() const { return m_layout.get(); }
+    /// The text where it takes several lines, between which no space is painted; else empty.
+    [[nodiscard]] QString wordsOverLines() const;
 
     /// The widest line and the widest word of a text set without a limit.
     struct Widths {

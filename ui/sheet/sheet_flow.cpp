@@ -26,7 +26,7 @@ void SheetFlow::putHeld(const Held& held) {
     m_y += m_y > m_type.topMargin ? held.above : 0;
     put([at = QPointF(m_type.margin, m_y), held, right = m_page.width() - m_type.margin,
          rule = QPen(m_type.rule, points(0.5))](QPainter& painter) {
-        held.block.paint(painter, at, held.colour);
+        held.block.paintAs(held.role, painter, at, held.colour);
         if (held.isRuled) {
             painter.setPen(rule);
             const qreal line = at.y() + held.block.height() + points(1.5);
@@ -53,12 +53,13 @@ QPointF SheetFlow::claim(qreal height) {
 }
 
 void SheetFlow::heading(const QString& text) {
-    m_held.push_back({TextBlock(text, m_type.heading, width()), m_type.accent, points(15), points(5.5), true});
+    m_held.push_back(
+        {TextBlock(text, m_type.heading, width()), m_type.accent, points(15), points(5.5), PdfRole::heading, true});
 }
 
 void SheetFlow::subheading(const QString& text) {
-    m_held.push_back(
-        {TextBlock(text, m_type.subheading, width()), m_type.ink, points(m_held.empty() ? 8 : 3), points(1.5)});
+    m_held.push_back({TextBlock(text, m_type.subheading, width()), m_type.ink, points(m_held.empty() ? 8 : 3),
+                      points(1.5), PdfRole::subheading});
 }
 
 void SheetFlow::introduction(const QString& text) {
@@ -76,7 +77,10 @@ void SheetFlow::paragraph(const QString& text, const QFont& font, const QColor& 
             --last; // no single line on the next page
         }
         m_y += block.heightOf(line + least, last);
-        put([=](QPainter& painter) { block.paint(painter, at, colour, line, last); });
+        put([=](QPainter& painter) {
+            const Tagged tagged(painter, PdfRole::paragraph, block.wordsOverLines(), {block.layout()});
+            block.paint(painter, at, colour, line, last);
+        });
         line = last;
     }
     m_y += points(3);
@@ -108,8 +112,8 @@ void SheetFlow::values(const std::vector<LabelledValue>& list, int columns) {
             QPointF corner = at;
             for (const auto& [name, what] : row) {
                 // Labels of different heights stand on the same line, right above their values.
-                name.paint(painter, corner + QPointF(0, label - name.height()), type.quiet);
-                what.paint(painter, corner + QPointF(0, label), type.ink);
+                name.paintAs(PdfRole::paragraph, painter, corner + QPointF(0, label - name.height()), type.quiet);
+                what.paintAs(PdfRole::paragraph, painter, corner + QPointF(0, label), type.ink);
                 corner.rx() += each + gap;
             }
         });
@@ -175,7 +179,14 @@ void SheetFlow::table(SheetTable table) {
     m_y += points(6);
 }
 
-void SheetFlow::figure(qreal height, const Drawing& drawing) {
+void SheetFlow::figure(qreal height, const QString& words, const Drawing& drawing) {
+    setting(height, [words, drawing](QPainter& painter, const QRectF& area) {
+        const Tagged tagged(painter, PdfRole::figure, words);
+        drawing(painter, area);
+    });
+}
+
+void SheetFlow::setting(qreal height, const Drawing& drawing) {
     const QPointF at = claim(height);
     put([=, area = QRectF(at, QSizeF(width(), height)), font = m_type.figure](QPainter& painter) {
         painter.setFont(font);

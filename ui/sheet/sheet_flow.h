@@ -5,6 +5,7 @@
 #include <QRectF>
 #include <QSizeF>
 #include <functional>
+#include <sheet/pdf_tags.h>
 #include <sheet/sheet_table.h>
 #include <sheet/sheet_type.h>
 #include <vector>
@@ -52,8 +53,10 @@ public:
     void values(const std::vector<LabelledValue>& list, int columns);
     /// Of a table longer than `mostRows` some rows, with a sentence over it that says which.
     void table(SheetTable table);
-    /// A drawing over the whole width.
-    void figure(qreal height, const Drawing& drawing);
+    /// A drawing over the whole width; `words` say what it shows to a reader that cannot see it.
+    void figure(qreal height, const QString& words, const Drawing& drawing);
+    /// Over the whole width, what paints and tags itself (pdf_tags.h): texts that no other block sets so.
+    void setting(qreal height, const Drawing& drawing);
     void space(qreal height);
     /// What is left of this page under what was set, less what waits to be set over the next block.
     [[nodiscard]] qreal room() const;
@@ -71,6 +74,7 @@ private:
         QColor colour;
         qreal above; ///< left out at the top of a page
         qreal below;
+        PdfRole role = PdfRole::paragraph;
         bool isRuled = false; ///< with a line under it over the whole width
     };
     [[nodiscard]] qreal bottom() const { return m_page.height() - m_type.bottomMargin; }

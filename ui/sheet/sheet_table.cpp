@@ -4,6 +4,7 @@
 #include <QPainter>
 #include <algorithm>
 #include <numeric>
+#include <sheet/pdf_tags.h>
 #include <sheet/sheet_text.h>
 
 namespace caprail::sheet {
@@ -240,24 +241,35 @@ int TableLayout::linesWithin(std::size_t row, int first, qreal height) const {
 }
 
 void TableLayout::paintHead(QPainter& painter, QPointF at) const {
-    qreal x = at.x();
-    for (std::size_t c = 0; c < m_heads.size(); ++c) {
-        // Heads of different heights stand on the same line.
-        m_heads[c].paint(painter, {x, at.y() + m_headHeight - headPad - m_heads[c].height()}, m_type.quiet);
-        x += m_widths[c];
+    {
+        const Tagged table(painter, PdfRole::table, {}, {this});
+        const Tagged row(painter, PdfRole::row, {}, {this});
+        qreal x = at.x();
+        for (std::size_t c = 0; c < m_heads.size(); ++c) {
+            const Tagged cell(painter, PdfRole::headCell, m_heads[c].wordsOverLines(), {this, c});
+            // Heads of different heights stand on the same line.
+            m_heads[c].paint(painter, {x, at.y() + m_headHeight - headPad - m_heads[c].height()}, m_type.quiet);
+            x += m_widths[c];
+        }
     }
     painter.setPen(QPen(m_type.accent, points(0.9)));
     painter.drawLine(QPointF(at.x(), at.y() + m_headHeight), QPointF(at.x() + m_width, at.y() + m_headHeight));
 }
 
 void TableLayout::paintRow(QPainter& painter, QPointF at, std::size_t row, int first, int last) const {
-    qreal x = at.x();
-    for (std::size_t c = 0; c < m_rows[row].size(); ++c) {
-        const SetCell& cell = m_rows[row][c];
-        if (first < cell.block.lines()) {
-            cell.block.paint(painter, {x, at.y() + rowPad}, cell.colour, first, last);
+    {
+        const Tagged table(painter, PdfRole::table, {}, {this});
+        const Tagged told(painter, PdfRole::row, {}, {this, row + 1}); // the head is row 0
+        qreal x = at.x();
+        for (std::size_t c = 0; c < m_rows[row].size(); ++c) {
+            const SetCell& cell = m_rows[row][c];
+            if (first < cell.block.lines()) {
+                const Tagged one(painter, PdfRole::cell, cell.block.wordsOverLines(),
+                                 {this, row * m_widths.size() + c});
+                cell.block.paint(painter, {x, at.y() + rowPad}, cell.colour, first, last);
+            }
+            x += m_widths[c];
         }
-        x += m_widths[c];
     }
     const qreal bottom = at.y() + heightOf(row, first, last);
     painter.setPen(QPen(m_type.rule, points(0.35)));

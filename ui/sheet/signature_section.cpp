@@ -62,11 +62,14 @@ void signedSealSection(const Writing& w) {
     for (const auto& [block, ink] : blocks) {
         height += block.height() + points(2);
     }
-    w.flow.figure(std::max(codeSide, height), [=](QPainter& painter, const QRectF& area) {
-        paintQrCode(painter, {area.topLeft(), QSizeF(codeSide, codeSide)}, code);
+    w.flow.setting(std::max(codeSide, height), [=](QPainter& painter, const QRectF& area) {
+        {
+            const Tagged tagged(painter, PdfRole::figure, Sheet::tr("QR code of the seal: %1").arg(code));
+            paintQrCode(painter, {area.topLeft(), QSizeF(codeSide, codeSide)}, code);
+        }
         QPointF at(area.left() + left, area.top() + std::max(0.0, (area.height() - height) / 2));
         for (const auto& [block, ink] : blocks) {
-            block.paint(painter, at, ink);
+            block.paintAs(PdfRole::paragraph, painter, at, ink);
             at.ry() += block.height() + points(2);
         }
     });

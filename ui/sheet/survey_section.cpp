@@ -53,7 +53,7 @@ void surveySection(const Writing& w) {
     const SurveyResult& survey = w.assessment().survey;
     const Units& units = w.units();
     w.flow.heading(Sheet::tr("Gap survey"));
-    w.flow.figure(mm(72),
+    w.flow.figure(mm(72), Sheet::tr("Chart of the gap readings at each position; the table below holds its figures."),
                   [&a = w.assessment(), units, look = w.flow.type().look](QPainter& painter, const QRectF& area) {
                       drawSpreadChart(painter, area, a, units, look);
                   });

@@ -61,18 +61,21 @@ void letterhead(const Writing& w, const QString& title) {
     const TextBlock address(reach, type.small, wide);
     const qreal words = shop.height() + (reach.isEmpty() ? 0 : address.height());
     const qreal height = std::max(logoSize.height(), words);
-    w.flow.figure(height + points(6), [=, &type](QPainter& painter, const QRectF& area) {
+    w.flow.setting(height + points(6), [=, &type](QPainter& painter, const QRectF& area) {
         if (!logo.isNull()) {
             // As it was drawn: a logo's flat colours and edges do not bear a photo's compression.
             painter.setRenderHint(QPainter::LosslessImageRendering);
+            const Tagged tagged(painter, PdfRole::figure, Sheet::tr("The shop's logo"));
             painter.drawImage(QRectF(QPointF(area.left(), area.top() + (height - logoSize.height()) / 2), logoSize),
                               logo);
         }
-        shop.paint(painter, {area.left() + left, area.top() + height - words}, type.ink);
+        shop.paintAs(PdfRole::paragraph, painter, {area.left() + left, area.top() + height - words}, type.ink);
         if (!reach.isEmpty()) {
-            address.paint(painter, {area.left() + left, area.top() + height - address.height()}, type.quiet);
+            address.paintAs(PdfRole::paragraph, painter, {area.left() + left, area.top() + height - address.height()},
+                            type.quiet);
         }
-        what.paint(painter, {area.right() - w.flow.width() / 4, area.top() + height - what.height()}, type.accent);
+        what.paintAs(PdfRole::title, painter, {area.right() - w.flow.width() / 4, area.top() + height - what.height()},
+                     type.accent);
         painter.fillRect(QRectF(area.left(), area.bottom() - points(1.6), area.width(), points(1.6)), type.accent);
     });
 }

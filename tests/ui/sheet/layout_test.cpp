@@ -55,10 +55,10 @@ TEST(SheetFlow, keeps_a_heading_with_what_follows) {
     const SheetType type;
     SheetFlow flow(pageSize(QPageSize::A4), type);
     const qreal body = pageSize(QPageSize::A4).height() - type.topMargin - type.bottomMargin;
-    flow.figure(body - points(40), [](QPainter&, const QRectF&) {});
+    flow.figure(body - points(40), QStringLiteral("a drawing"), [](QPainter&, const QRectF&) {});
     ASSERT_EQ(flow.pages().size(), 1U);
     flow.heading(QStringLiteral("Heading"));
-    flow.figure(mm(30), [](QPainter&, const QRectF&) {});
+    flow.figure(mm(30), QStringLiteral("a drawing"), [](QPainter&, const QRectF&) {});
     ASSERT_EQ(flow.pages().size(), 2U);
     EXPECT_EQ(flow.pages()[0].marks.size(), 1U);
     EXPECT_EQ(flow.pages()[1].marks.size(), 2U);

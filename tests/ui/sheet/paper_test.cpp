@@ -182,7 +182,7 @@ TEST(SheetFlow, leaves_no_row_of_a_table_alone_on_a_page) {
     // Whatever room is left on the first page, the last page of the table holds two rows or more.
     for (int above = 0; above < 60; ++above) {
         SheetFlow flow(pageSize(QPageSize::A4), type);
-        flow.figure(mm(20 + above), [](QPainter&, const QRectF&) {});
+        flow.figure(mm(20 + above), QStringLiteral("a drawing"), [](QPainter&, const QRectF&) {});
         SheetTable table{{{QStringLiteral("Place")}}, {}};
         for (int row = 0; row < 48; ++row) {
             table.rows.push_back({SheetCell(QString::number(row))});
@@ -198,11 +198,11 @@ TEST(SheetFlow, keeps_together_what_a_page_holds_and_parts_what_none_does) {
     const SheetType type;
     const auto pagesOf = [&](qreal above, int figures) {
         SheetFlow flow(pageSize(QPageSize::A4), type);
-        flow.figure(above, [](QPainter&, const QRectF&) {});
+        flow.figure(above, QStringLiteral("a drawing"), [](QPainter&, const QRectF&) {});
         flow.together([&] {
             flow.heading(QStringLiteral("Heading"));
             for (int i = 0; i < figures; ++i) {
-                flow.figure(mm(60), [](QPainter&, const QRectF&) {});
+                flow.figure(mm(60), QStringLiteral("a drawing"), [](QPainter&, const QRectF&) {});
             }
         });
         std::vector<std::size_t> marks;

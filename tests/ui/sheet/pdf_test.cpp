@@ -340,7 +340,7 @@ TEST(SheetFile, on_a_full_disk_says_what_is_wrong) {
 }
 
 TEST(SheetFile, is_given_its_properties_only_where_it_is_a_pdf) {
-    const auto refused = sheet::withProperties("no such thing", {});
+    const auto refused = sheet::finished("no such thing", {{}}, {});
     ASSERT_FALSE(refused);
     EXPECT_THAT(refused.error().sentence, HasSubstr("cannot be finished"));
 }
