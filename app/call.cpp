@@ -141,14 +141,14 @@ std::optional<int> refuseSheetPath(const Call& call, const QStringList& endings)
     return {};
 }
 
-Result<Opened> openRecord(const QString& path) {
+Result<Opened> openRecord(const QString& path, const Units& units) {
     auto file = RecordFile::open(pathBytes(path), OpenMode::readOnly);
     if (!file) {
         return tl::unexpected(file.error());
     }
     sayRemark(*file);
     Facts facts = fold(file->ledger());
-    Assessment assessment = assess(facts);
+    Assessment assessment = assess(facts, units);
     return Opened{std::move(*file), std::move(facts), std::move(assessment)};
 }
 
@@ -172,12 +172,14 @@ QString remarksOn(const Ledger& ledger) {
     return text;
 }
 
+Units unitsOf(const Call& call) {
+    return call.has("metric") ? Units{LengthUnit::millimetre, TorqueUnit::newtonMetre, '.'} : Units{};
+}
+
 SheetOptions sheetOptions(const Call& call) {
     SheetOptions options;
     options.pageSize = call.has("letter") ? QPageSize::Letter : QPageSize::A4;
-    if (call.has("metric")) {
-        options.units = {LengthUnit::millimetre, TorqueUnit::newtonMetre, '.'};
-    }
+    options.units = unitsOf(call);
     // As the sheet speaks the chosen language, it writes the chosen mark.
     options.units.decimalMark = Preferences::load().units.decimalMark;
     options.now = now();
@@ -185,8 +187,8 @@ SheetOptions sheetOptions(const Call& call) {
     return options;
 }
 
-SheetSource sheetSource(const Opened& record, const Assessment& assessment) {
-    return {record.file.ledger(), record.facts, assessment, [&record](const std::string& sha256) {
+SheetSource sheetSource(const Opened& record) {
+    return {record.file.ledger(), record.facts, record.assessment, [&record](const std::string& sha256) {
                 const auto bytes = record.file.attachmentBytes(sha256);
                 return bytes ? QByteArray::fromStdString(*bytes) : QByteArray();
             }};

@@ -51,13 +51,13 @@ private:
 /// Of at most 64 MiB. "-" is standard input.
 Result<QByteArray> readFile(const QString& path);
 
-/// A record opened for reading only, folded and assessed.
+/// A record opened for reading only, folded and assessed; what the assessment says is in those units.
 struct Opened {
     RecordFile file;
     Facts facts;
     Assessment assessment;
 };
-Result<Opened> openRecord(const QString& path);
+Result<Opened> openRecord(const QString& path, const Units& units = {});
 /// To standard error, what a person should know of how it was opened, if anything: that a write was cut off.
 void sayRemark(const RecordFile& file);
 
@@ -68,9 +68,11 @@ QString remarksOn(const Ledger& ledger);
 /// complained about, and the exit code is given. The name must end in one of `endings` (".pdf", ".png").
 std::optional<int> refuseSheetPath(const Call& call, const QStringList& endings);
 
+/// As `--metric` asks; inches and pound-feet without.
+Units unitsOf(const Call& call);
 /// Paper and units as `--letter` and `--metric` ask.
 SheetOptions sheetOptions(const Call& call);
-/// What a sheet of an opened record is made from; `assessment` in the units of the sheet. Both must outlive it.
-SheetSource sheetSource(const Opened& record, const Assessment& assessment);
+/// What a sheet of a record is made from that was opened in the sheet's units. It must outlive what it is made from.
+SheetSource sheetSource(const Opened& record);
 
 } // namespace caprail::verbs

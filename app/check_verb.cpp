@@ -22,10 +22,9 @@ Result<std::string> digitsOfKey(const QString& given) {
     if (auto digits = readKeyDigits(pathBytes(given))) {
         return std::move(*digits);
     }
-    for (const SigningKey& key : KeyFolder(keyFolderPath()).list().keys) {
-        if (key.note.name == pathBytes(given)) {
-            return hexOf(key.note.publicKey.bytes);
-        }
+    const KeyFolder::Listing own = KeyFolder(keyFolderPath()).list();
+    if (const SigningKey* key = own.named(pathBytes(given))) {
+        return hexOf(key->note.publicKey.bytes);
     }
     return refuse("--signed-by takes the fingerprint of a key (eight groups of four digits), its public key (64 digits), or "
                   "the name of a key of your own, and “" +

@@ -94,11 +94,13 @@ int makeNewKey(const Call& call) {
 
 int showKey(const QString& name) {
     const KeyFolder::Listing listing = KeyFolder(keyFolderPath()).list();
-    for (const SigningKey& key : listing.keys) {
-        if (key.note.name == pathBytes(name) || (name.isEmpty() && listing.keys.size() == 1)) {
-            tell(key);
-            return done;
-        }
+    if (const SigningKey* named = listing.named(pathBytes(name))) { // told even where it is not valid today
+        tell(*named);
+        return done;
+    }
+    if (name.isEmpty() && listing.keys.size() == 1) {
+        tell(listing.keys.front());
+        return done;
     }
     const auto chosen = KeyFolder(keyFolderPath()).choose(pathBytes(name), dateOf(now()));
     if (!chosen) {

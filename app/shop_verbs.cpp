@@ -112,13 +112,12 @@ int handOver(const QStringList& arguments) {
             return *refused;
         }
     }
-    const auto record = openRecord(call.at(0));
+    const SheetOptions options = sheetOptions(call);
+    const auto record = openRecord(call.at(0), options.units);
     if (!record) {
         return complain(unusable, call.at(0), record.error());
     }
-    const SheetOptions options = sheetOptions(call);
-    const Assessment assessment = assess(record->facts, options.units);
-    const SheetSource source = sheetSource(*record, assessment);
+    const SheetSource source = sheetSource(*record);
     const auto made =
         caprail::handOver(record->file, call.path(1), {options.units, call.has("csv"), [&](const std::string& pdfPath) {
                                                            return writeSheet(source, qtPath(pdfPath), options);
@@ -137,11 +136,11 @@ int sheetOfDifference(const QStringList& arguments) {
     if (const auto refused = refuseSheetPath(call, {QStringLiteral(".pdf")})) {
         return *refused;
     }
-    const auto record = openRecord(call.at(0));
+    SheetOptions options = sheetOptions(call);
+    const auto record = openRecord(call.at(0), options.units);
     if (!record) {
         return complain(unusable, call.at(0), record.error());
     }
-    SheetOptions options = sheetOptions(call);
     options.mayReplace = call.has("replace");
     if (call.has("logo")) {
         return complain(wrongUsage, QStringLiteral("sheet: the difference of builds has no logo: leave --logo out."));
@@ -151,7 +150,7 @@ int sheetOfDifference(const QStringList& arguments) {
         return complain(answerIsNo, call.at(0), comparison.error());
     }
     const auto written =
-        writeDifferenceSheet(sheetSource(*record, record->assessment), *comparison, call.at(1), options);
+        writeDifferenceSheet(sheetSource(*record), *comparison, call.at(1), options);
     return written ? int(done) : complain(answerIsNo, call.at(1), written.error());
 }
 

@@ -73,10 +73,10 @@ const std::vector<VerbText>& allVerbs() {
           {"deadline-ms", "N", "end the search after so many milliseconds with the best plan found"}},
          plan},
         {"show",
-         {{"FILE [--json]", "every check, its state and reasons; the gates"}},
+         {{"FILE [--json] [--metric]", "every check, its state and reasons; the gates"}},
          "Prints what is known of the engine: every check with its verdict, the value against its band, what holds each gate "
          "and what comes next.",
-         {json},
+         {json, metric},
          show},
         {"check",
          {{"FILE [--seal SHORT-FORM]", "integrity, seals, version; whether a printed seal fits"},

@@ -61,7 +61,8 @@ int show(const QStringList& arguments) {
     if (!call.isGood()) {
         return call.refuseUsage();
     }
-    const auto record = openRecord(call.at(0));
+    const Units units = unitsOf(call);
+    const auto record = openRecord(call.at(0), units);
     if (!record) {
         return complain(unusable, call.at(0), record.error());
     }
@@ -76,7 +77,7 @@ int show(const QStringList& arguments) {
     }
     print(remarksOn(record->file.ledger()));
     (void)tellSignatures(record->file.ledger(), call.at(0));
-    print(assessmentText(record->file.ledger(), record->facts, record->assessment, {}));
+    print(assessmentText(record->file.ledger(), record->facts, record->assessment, units));
     return done;
 }
 
@@ -91,11 +92,12 @@ int sheet(const QStringList& arguments) {
     if (const auto refused = refuseSheetPath(call, {QStringLiteral(".pdf"), QStringLiteral(".png")})) {
         return *refused;
     }
-    const auto record = openRecord(call.at(0));
+    SheetOptions options = sheetOptions(call);
+    // Sentences in the assessment are written in the sheet's units.
+    const auto record = openRecord(call.at(0), options.units);
     if (!record) {
         return complain(unusable, call.at(0), record.error());
     }
-    SheetOptions options = sheetOptions(call);
     options.mayReplace = call.has("replace");
     if (call.has("logo")) {
         const auto logo = sheet::readLogo(call.value("logo"));
@@ -104,9 +106,7 @@ int sheet(const QStringList& arguments) {
         }
         options.logo = *logo;
     }
-    // Sentences in the assessment are written in the sheet's units.
-    const Assessment assessment = assess(record->facts, options.units);
-    const SheetSource source = sheetSource(*record, assessment);
+    const SheetSource source = sheetSource(*record);
     if (call.at(1).endsWith(QLatin1String(".png"), Qt::CaseInsensitive)) {
         const auto pictures = writeSheetPages(source, call.at(1), options);
         return pictures ? int(done) : complain(answerIsNo, call.at(1), pictures.error());

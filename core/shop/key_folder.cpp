@@ -68,14 +68,18 @@ KeyFolder::Listing KeyFolder::list() const {
     return listing;
 }
 
+const SigningKey* KeyFolder::Listing::named(std::string_view name) const {
+    const auto at = std::ranges::find(keys, name, [](const SigningKey& key) { return std::string_view(key.note.name); });
+    return at == keys.end() ? nullptr : &*at;
+}
+
 Result<void> KeyFolder::keep(const SigningKey& key) const {
     std::error_code error;
     std::filesystem::create_directories(m_path, error);
     if (::chmod(m_path.c_str(), 0700) != 0) {
         return refuse(Core::say("The folder of keys, %1, cannot be made: %2.", m_path, std::strerror(errno)));
     }
-    const auto taken = list().keys;
-    if (std::ranges::any_of(taken, [&](const SigningKey& one) { return one.note.name == key.note.name; })) {
+    if (list().named(key.note.name) != nullptr) {
         return refuse(Core::say("There is a key “%1” already, and it is not written over: give the new one another "
                                 "name.",
                                 key.note.name));
@@ -96,8 +100,8 @@ Result<SigningKey> KeyFolder::choose(const std::string& name, Date today) const 
                           : listing.problems.front());
     }
     if (!name.empty()) {
-        const auto at = std::ranges::find(listing.keys, name, [](const SigningKey& key) { return key.note.name; });
-        if (at == listing.keys.end()) {
+        const SigningKey* const at = listing.named(name);
+        if (at == nullptr) {
             return refuse(Core::say("There is no key “%1” here; there is %2. A lost key cannot be made again: make a new "
                                     "one and tell its fingerprint. What the lost one signed stays signed.",
                                     name, namesOf(listing.keys)));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <signing/signing_key.h>
+#include <string_view>
 #include <vector>
 
 namespace caprail {
@@ -13,6 +14,8 @@ public:
     struct Listing {
         std::vector<SigningKey> keys;      ///< by name
         std::vector<std::string> problems; ///< a sentence for each file that cannot be used
+        /// Null where there is none of that name.
+        [[nodiscard]] const SigningKey* named(std::string_view name) const;
     };
     /// Passes over files that cannot be used, and says why: no text of a key, or readable by others (it must be 0600).
     /// A folder that does not exist holds no key.

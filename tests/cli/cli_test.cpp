@@ -70,6 +70,14 @@ TEST_F(Cli, show_names_what_holds_each_gate) {
     EXPECT_THAT(caprail({"show", copyOf("mid-survey")}).out, HasSubstr("Gate “Closing” is locked"));
 }
 
+TEST_F(Cli, show_speaks_in_millimetres_when_asked) {
+    const QString record = copyOf("mid-survey");
+    const std::string inches = caprail({"show", record}).out;
+    const std::string metric = caprail({"show", record, "--metric"}).out;
+    EXPECT_THAT(inches, testing::AllOf(HasSubstr(" in"), testing::Not(HasSubstr(" mm"))));
+    EXPECT_THAT(metric, testing::AllOf(HasSubstr(" mm"), HasSubstr("spread "), testing::Not(testing::ContainsRegex("[0-9] in[ ,.;)]"))));
+}
+
 TEST_F(Cli, show_tells_for_whom_each_fastener_group_speaks) {
     const Answer shown = caprail({"show", copyOf("rear-cap-on-bolts"), "--json"});
     ASSERT_EQ(shown.exitCode, 0) << shown.err;
