@@ -2,6 +2,7 @@
 """Who works in the program on the screen: presses keys or clicks, and reads over AT-SPI what has the keyboard."""
 import os
 import re
+import shutil
 import subprocess
 import sys
 import time
@@ -19,10 +20,10 @@ def fail(sentence):
 def picture(name):
     folder = os.environ.get("CAPRAIL_PICTURES")
     by = "-by-mouse" if "--mouse" in sys.argv else ""
-    if folder:
+    if folder and shutil.which("import"):  # of imagemagick
         Path(folder).mkdir(parents=True, exist_ok=True)
         subprocess.run(["import", "-window", "root", f"{folder}/whole-job{by}-{name}.png"], check=False,
-                       timeout=20)  # of imagemagick
+                       timeout=20)
 
 
 class Person:
