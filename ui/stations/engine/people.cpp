@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <stations/engine/people.h>
 
+#include <QDateTime>
 #include <QFrame>
 #include <QHBoxLayout>
-#include <QDateTime>
 #include <QPushButton>
 #include <assessment/feel_study.h>
 #include <assessment/specified.h>
