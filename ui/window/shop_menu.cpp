@@ -1,13 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <window/shop_menu.h>
 
-#include <QAction>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMenuBar>
 #include <algorithm>
 #include <assessment/signatures.h>
-#include <functional>
 #include <records/builds_dialog.h>
 #include <records/shelf_dialogs.h>
 #include <records/shop_config.h>
