@@ -195,6 +195,12 @@ void stackCheck(const Assessing& a, Position p) {
         a.add(CheckKind::stack, p, code(p), Core::say("Stack at %1", describe(p)), {Station::girdle, code(p)});
     const auto stack = a.facts.stacks.find(p);
     if (stack == a.facts.stacks.end()) {
+        // Neither a plan nor a hand has anything to build it of.
+        if (a.facts.shims.empty()) {
+            check.remedy = Core::say("List the shims of the kit first.");
+            check.destination.subject = "shims";
+            return;
+        }
         check.remedy = Core::say("Use the plan, or build the stack by hand.");
         return;
     }

@@ -34,10 +34,6 @@
         <source>%1 values at %2 places, from %3 to %4.</source>
         <translation>%1 Werte an %2 Stellen, von %3 bis %4.</translation>
     </message>
-    <message>
-        <source>band %1</source>
-        <translation>Band %1</translation>
-    </message>
 </context>
 <context>
     <name>BearingsStation</name>
@@ -195,15 +191,15 @@
         <translation>Spiel</translation>
     </message>
     <message>
-        <source>mains, limits
+        <source>mains
 %1</source>
-        <translation>Hauptlager, Grenzen
+        <translation>Hauptlager
 %1</translation>
     </message>
     <message>
-        <source>rods, limits
+        <source>rods
 %1</source>
-        <translation>Pleuellager, Grenzen
+        <translation>Pleuellager
 %1</translation>
     </message>
 </context>
@@ -1855,6 +1851,10 @@
         <source>this engine</source>
         <translation>dieser Motor</translation>
     </message>
+    <message>
+        <source>%1 by less than its last digit, at %2</source>
+        <translation>%1 um weniger als seine letzte Stelle, bei %2</translation>
+    </message>
 </context>
 <context>
     <name>FastenersStation</name>
@@ -2380,10 +2380,6 @@
         <translation>Entf</translation>
     </message>
     <message>
-        <source>strikes the chosen entry of a list, with a reason</source>
-        <translation>streicht den gewählten Eintrag einer Liste, mit einem Grund</translation>
-    </message>
-    <message>
         <source>Ctrl+D</source>
         <translation>Strg+D</translation>
     </message>
@@ -2455,6 +2451,10 @@
         <source>the shop: the records of a folder</source>
         <translation>die Werkstatt: die Protokolle eines Ordners</translation>
     </message>
+    <message>
+        <source>strikes the chosen entries of a list, with one reason</source>
+        <translation>streicht die gewählten Einträge einer Liste, mit einem Grund</translation>
+    </message>
 </context>
 <context>
     <name>Photos</name>
@@ -2473,6 +2473,10 @@
     <message>
         <source>Pictures (*.jpg *.jpeg *.png *.webp *.heic *.heif);;All files (*)</source>
         <translation>Bilder (*.jpg *.jpeg *.png *.webp *.heic *.heif);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>“%1” is neither a build record (.caprail) nor a photo (JPEG, PNG, WebP or HEIF): nothing was done with it.</source>
+        <translation>„%1“ ist weder ein Aufbauprotokoll (.caprail) noch ein Foto (JPEG, PNG, WebP oder HEIF): es wurde nichts damit gemacht.</translation>
     </message>
 </context>
 <context>
@@ -3228,10 +3232,6 @@ zu niedrig: zu dünn</translation>
         <translation>Schließen und Abzeichnen</translation>
     </message>
     <message>
-        <source>Signed off by %1, %2</source>
-        <translation>Abgezeichnet von %1, %2</translation>
-    </message>
-    <message>
         <source>Not signed off.</source>
         <translation>Nicht abgezeichnet.</translation>
     </message>
@@ -3783,16 +3783,8 @@ zu niedrig: zu dünn</translation>
         <translation>Der Code enthält das ganze Siegel und den Fingerabdruck des Schlüssels. Ihn mit dem vergleichen, den die Werkstatt auf anderem Weg mitgeteilt hat.</translation>
     </message>
     <message>
-        <source>Measured, but no limits are set: nothing was judged.</source>
-        <translation>Gemessen, aber es sind keine Grenzen festgelegt: nichts wurde beurteilt.</translation>
-    </message>
-    <message>
         <source>Limits of the vertical clearance: %1</source>
         <translation>Grenzen des senkrechten Spiels: %1</translation>
-    </message>
-    <message>
-        <source>Clearances against their limits</source>
-        <translation>Lagerspiele und ihre Grenzen</translation>
     </message>
     <message>
         <source>Mean ± U, and its limits</source>
@@ -3837,10 +3829,6 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>Annex: everything that was measured</source>
         <translation>Anhang: alles, was gemessen wurde</translation>
-    </message>
-    <message>
-        <source>± is the measuring uncertainty: a value counts as within its limits only with it.</source>
-        <translation>± ist die Messunsicherheit: ein Wert gilt nur mit ihr als innerhalb seiner Grenzen.</translation>
     </message>
     <message>
         <source>In the present build: %1</source>
@@ -4059,10 +4047,6 @@ zu niedrig: zu dünn</translation>
         <translation>Teile</translation>
     </message>
     <message>
-        <source>p is the probability that the value lies within its limits, C how many times over the limits hold four standard uncertainties (JCGM 106); below 1 a value is weakly measured.</source>
-        <translation>p ist die Wahrscheinlichkeit, dass der Wert innerhalb seiner Grenzen liegt, C wie oft die Grenzen vier Standardunsicherheiten fassen (JCGM 106); unter 1 ist ein Wert schwach gemessen.</translation>
-    </message>
-    <message>
         <source>Decision rule: guard bands (ISO 14253-1). A value is in when all of value ± U lies inside its limits, out when all of it lies outside, and too close to call otherwise. U is the expanded uncertainty, %1.</source>
         <translation>Entscheidungsregel: Sicherheitsbänder (ISO 14253-1). Ein Wert ist innerhalb, wenn der ganze Bereich Wert ± U innerhalb der Grenzen liegt, außerhalb, wenn er ganz draußen liegt, und sonst nicht entscheidbar. U ist die erweiterte Messunsicherheit, %1.</translation>
     </message>
@@ -4113,6 +4097,22 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>All groups: %1</source>
         <translation>Alle Gruppen: %1</translation>
+    </message>
+    <message>
+        <source>Measured, but no band is set: nothing was judged.</source>
+        <translation>Gemessen, aber es ist kein Band festgelegt: nichts wurde beurteilt.</translation>
+    </message>
+    <message>
+        <source>Clearances against their bands</source>
+        <translation>Lagerspiele und ihre Bänder</translation>
+    </message>
+    <message>
+        <source>± is the measuring uncertainty: a value counts as in its band only with it.</source>
+        <translation>± ist die Messunsicherheit: ein Wert gilt nur mit ihr als in seinem Band.</translation>
+    </message>
+    <message>
+        <source>p is the probability that the value lies in its band, C how many times over the band holds four standard uncertainties (JCGM 106); below 1 a value is weakly measured.</source>
+        <translation>p ist die Wahrscheinlichkeit, dass der Wert in seinem Band liegt, C wie oft das Band vier Standardunsicherheiten fasst (JCGM 106); unter 1 ist ein Wert schwach gemessen.</translation>
     </message>
 </context>
 <context>
@@ -10869,6 +10869,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>telephone %1</source>
         <translation>Telefon %1</translation>
     </message>
+    <message>
+        <source>List the shims of the kit first.</source>
+        <translation>Zuerst die Distanzscheiben des Satzes auflisten.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::DiskBar</name>
@@ -12845,10 +12849,6 @@ fixiert</translation>
 <context>
     <name>caprail::GirdleRecheck</name>
     <message>
-        <source>Recheck: R rocks, D drags, L loose</source>
-        <translation>Nachprüfung: K kippelt, S saugt, L lose</translation>
-    </message>
-    <message>
         <source>Straightedge</source>
         <translation>Haarlineal</translation>
     </message>
@@ -12899,6 +12899,10 @@ fixiert</translation>
     <message>
         <source>Known steps in random order, once a year: what you feel then carries a verdict.</source>
         <translation>Bekannte Stufen in zufälliger Folge, einmal im Jahr: was gefühlt wird, trägt dann ein Urteil.</translation>
+    </message>
+    <message>
+        <source>Recheck at %1: R rocks, D drags, L loose</source>
+        <translation>Nachprüfung an %1: K kippelt, S saugt, L lose</translation>
     </message>
 </context>
 <context>
@@ -13022,6 +13026,18 @@ fixiert</translation>
     <message>
         <source>What stands stays, and the plan is for the other places. Pressed, the plan begins with bare washers.</source>
         <translation>Was steht, bleibt, und der Plan gilt den übrigen Stellen. Gedrückt beginnt der Plan mit bloßen Unterlegscheiben.</translation>
+    </message>
+    <message>
+        <source>List the &amp;kit first…</source>
+        <translation>Zuerst den Sa&amp;tz auflisten…</translation>
+    </message>
+    <message>
+        <source>No shim is listed yet, so there is nothing to build a stack of. Alt+2</source>
+        <translation>Noch ist keine Distanzscheibe aufgelistet, also gibt es nichts, woraus ein Stapel aufzubauen wäre. Alt+2</translation>
+    </message>
+    <message>
+        <source>No shim is listed yet: list the shims of the kit, then measure them.</source>
+        <translation>Noch ist keine Distanzscheibe aufgelistet: die des Satzes auflisten, dann messen.</translation>
     </message>
 </context>
 <context>
@@ -13555,12 +13571,8 @@ fixiert</translation>
         <translation>&amp;Kopie speichern…</translation>
     </message>
     <message>
-        <source>Store what &amp;waits</source>
-        <translation>W&amp;artendes speichern</translation>
-    </message>
-    <message>
         <source>Build &amp;sheet as PDF…</source>
-        <translation>Aufbau&amp;blatt als PDF…</translation>
+        <translation>Aufba&amp;ublatt als PDF…</translation>
     </message>
     <message>
         <source>Sheet pages as p&amp;ictures…</source>
@@ -13871,10 +13883,6 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
         <translation>Aufbauten ver&amp;gleichen…</translation>
     </message>
     <message>
-        <source>&amp;Hand-over folder…</source>
-        <translation>&amp;Übergabeordner…</translation>
-    </message>
-    <message>
         <source>Both files hold the same entries.</source>
         <translation>Sie enthält genau die Einträge dieses Protokolls.</translation>
     </message>
@@ -13897,10 +13905,6 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>Save a &amp;dated copy beside it</source>
         <translation>&amp;Eine datierte Kopie daneben speichern</translation>
-    </message>
-    <message>
-        <source>&amp;Restore from a copy…</source>
-        <translation>Aus einer Kopie wieder&amp;herstellen…</translation>
     </message>
     <message>
         <source>Not saved</source>
@@ -13965,10 +13969,6 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>&amp;Quit</source>
         <translation>&amp;Beenden</translation>
-    </message>
-    <message>
-        <source>&amp;Kinds of entries</source>
-        <translation>Eintrags&amp;arten</translation>
     </message>
     <message>
         <source>Kinds of entries</source>
@@ -14069,6 +14069,26 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
     <message>
         <source>Keys</source>
         <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>Restore &amp;from a copy…</source>
+        <translation>Aus einer Kopie wieder&amp;herstellen…</translation>
+    </message>
+    <message>
+        <source>A photo is kept in a record: open the record first, then drop the photo on its place.</source>
+        <translation>Ein Foto gehört in ein Protokoll: zuerst das Protokoll öffnen, dann das Foto auf seine Stelle ziehen.</translation>
+    </message>
+    <message>
+        <source>Store what w&amp;aits</source>
+        <translation>W&amp;artendes speichern</translation>
+    </message>
+    <message>
+        <source>Kinds of &amp;entries</source>
+        <translation>Eintrags&amp;arten</translation>
+    </message>
+    <message>
+        <source>Hand-over fold&amp;er…</source>
+        <translation>&amp;Übergabeordner…</translation>
     </message>
 </context>
 <context>

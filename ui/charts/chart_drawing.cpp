@@ -218,6 +218,17 @@ void drawChart(QPainter& painter, const QRectF& area, const std::function<void(Q
     painter.restore();
 }
 
+void drawBand(QCustomPlot& plot, const Band& band, double from, double to, const Units& units, const Look& look) {
+    auto* area = new QCPItemRect(&plot);
+    area->topLeft->setCoords(from, shown(band.hi(), units));
+    area->bottomRight->setCoords(to, shown(band.lo(), units));
+    area->setBrush(washed(look.good, look.paper, 0.13));
+    area->setPen(Qt::NoPen);
+    for (const Length level : {band.lo(), band.hi()}) {
+        lineBetween(plot, {from, shown(level, units)}, {to, shown(level, units)}, QPen(look.good, 1));
+    }
+}
+
 QString textOf(const std::string& utf8) {
     return QString::fromStdString(utf8);
 }

@@ -3,6 +3,7 @@
 #include <charts/chart.h>
 #include <engine/place.h>
 #include <functional>
+#include <units/band.h>
 
 namespace caprail {
 
@@ -32,6 +33,8 @@ QCPGraph* markers(QCustomPlot& plot, const QCPScatterStyle& style, const QString
 /// A text of the plot's font at a point of its axes.
 QCPItemText* textAt(QCustomPlot& plot, QPointF at, const QString& text, Qt::Alignment alignment, const QColor& colour);
 QCPItemLine* lineBetween(QCustomPlot& plot, QPointF from, QPointF to, const QPen& pen);
+/// What values are judged by, behind them, from one place of the axis to another.
+void drawBand(QCustomPlot& plot, const Band& band, double from, double to, const Units& units, const Look& look);
 /// Height of a line of the plot's font in pixels: sizes of markers follow it.
 double lineHeight(const QCustomPlot& plot);
 

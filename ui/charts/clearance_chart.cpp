@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <charts/chart_drawing.h>
 #include <ledger/band_names.h>
+#include <measure/verdict.h>
 
 namespace caprail {
 
@@ -93,32 +94,23 @@ private:
         if (!range || band == nullptr) {
             return;
         }
-        const double lo = shown(band->band.lo(), m_units);
-        const double hi = shown(band->band.hi(), m_units);
-        reach(lo);
-        reach(hi);
+        reach(shown(band->band.lo(), m_units));
+        reach(shown(band->band.hi(), m_units));
         const double from = range->lower - 0.6;
         const double to = range->upper + 0.6;
-        auto* area = new QCPItemRect(&m_plot);
-        area->topLeft->setCoords(from, hi);
-        area->bottomRight->setCoords(to, lo);
-        area->setBrush(washed(m_look.good, m_look.paper, 0.13));
-        area->setPen(Qt::NoPen);
-        for (const double level : {lo, hi}) {
-            lineBetween(m_plot, {from, level}, {to, level}, QPen(m_look.good, 1));
-        }
+        drawBand(m_plot, band->band, from, to, m_units, m_look);
         if (band->target) {
             const double target = shown(*band->target, m_units);
             reach(target);
             lineBetween(m_plot, {from, target}, {to, target}, QPen(m_look.good, 1, Qt::DashDotLine));
         }
-        const QString label = kind == JournalKind::main ? ClearanceChartText::tr("mains, limits\n%1")
-                                                        : ClearanceChartText::tr("rods, limits\n%1");
+        const QString label =
+            kind == JournalKind::main ? ClearanceChartText::tr("mains\n%1") : ClearanceChartText::tr("rods\n%1");
         // On top of the chart, where no bearing's bars run through it; the mains' from the left, the rods' from the
         // right, so that a few bearings' label does not run over the edge.
         const bool isMain = kind == JournalKind::main;
         const double x = isMain ? from : to;
-        QCPItemText* text = textAt(m_plot, {x, 0}, label.arg(textOf(format(band->band, m_units))),
+        QCPItemText* text = textAt(m_plot, {x, 0}, label.arg(textOf(describeLimits(band->band, m_units))),
                                    (isMain ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignTop, m_look.quiet);
         text->setTextAlignment(isMain ? Qt::AlignLeft : Qt::AlignRight);
         text->position->setTypeY(QCPItemPosition::ptAxisRectRatio);

@@ -49,13 +49,12 @@ GaugeHub& GaugeHub::instance() {
     return *hub;
 }
 
-void GaugeHub::use(std::vector<GaugeSetup> gauges) {
+void GaugeHub::use(const std::vector<GaugeSetup>& gauges) {
     m_ports.clear();
     m_lastAt.clear();
     m_saidNoField = m_saidTooFast = false;
-    m_gauges = std::move(gauges);
     std::vector<GaugeSetup> typing;
-    for (const GaugeSetup& gauge : m_gauges) {
+    for (const GaugeSetup& gauge : gauges) {
         if (!gauge.isUsed) {
             continue;
         }

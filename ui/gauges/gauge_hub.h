@@ -18,12 +18,13 @@ class SerialGauge;
 /// The value field that has the keyboard; null where something else has it, or another program.
 EntryField* fieldInFocus();
 
-/// Brings what the gauges of this computer send to the value field in focus, of whatever window, as if it were typed and
-/// Enter pressed. One for the whole program, since a serial port has one reader.
+/// Brings what the gauges of this computer send to the value field in focus, of whatever window, as if it were typed
+/// and Enter pressed. One for the whole program, since a serial port has one reader.
 ///
-/// A line that does not fit, a gauge that is missing, and that no value field has the keyboard is each one sentence: in the
-/// field where there is one, else by `said`. A gauge that sends by itself, without its button, would fill a pass with what
-/// nobody read: of values that follow each other within half a second only the first is taken.
+/// A line that does not fit, a gauge that is missing, and that no value field has the keyboard is each one sentence,
+/// told by `said`; a line that does not fit is told at the field in focus too. A gauge that sends by itself, without
+/// its button, would fill a pass with what nobody read: of values that follow each other within half a second only the
+/// first is taken.
 class GaugeHub : public QObject {
     Q_OBJECT
 public:
@@ -32,8 +33,7 @@ public:
     /// That of the program, with the gauges that are set up.
     static GaugeHub& instance();
     /// From now on these; none: every port is free, and keys are keys.
-    void use(std::vector<GaugeSetup> gauges);
-    [[nodiscard]] const std::vector<GaugeSetup>& gauges() const { return m_gauges; }
+    void use(const std::vector<GaugeSetup>& gauges);
     /// A line of one of them.
     void take(const GaugeSetup& gauge, const QString& line);
 
@@ -44,7 +44,6 @@ private:
     [[nodiscard]] bool comesByItself(const GaugeSetup& gauge);
     std::function<qint64()> m_clock; ///< milliseconds
     QElapsedTimer m_elapsed;
-    std::vector<GaugeSetup> m_gauges;
     std::vector<std::unique_ptr<SerialGauge>> m_ports;
     GaugeKeys* m_keys;
     std::map<QString, qint64> m_lastAt;

@@ -8,6 +8,7 @@
 #include <gauges/gauge_hub.h>
 #include <optional>
 #include <stations/common/entry_field.h>
+#include <text/typed_sign.h>
 
 namespace caprail {
 
@@ -15,11 +16,6 @@ namespace {
 
 constexpr qint64 ofOneBurst = 50; // milliseconds between two keys; a quick typist needs 80, a slow gauge 30
 constexpr qsizetype shortestLine = 3;
-
-bool isPrinted(const QKeyEvent& key) {
-    return !(key.modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier)) && !key.text().isEmpty() &&
-           key.text().front().isPrint();
-}
 
 std::optional<GaugeEnd> endOf(const QKeyEvent& key) {
     switch (key.key()) {
@@ -76,7 +72,7 @@ bool GaugeKeys::eventFilter(QObject* watched, QEvent* event) {
     if (fieldInFocus() != nullptr) {
         return !isOverride && inField(key);
     }
-    const bool isTaken = elsewhere(widget, key, isOverride);
+    const bool isTaken = elsewhere(key, isOverride);
     if (isTaken) {
         event->accept();
     }
@@ -88,7 +84,7 @@ bool GaugeKeys::inField(const QKeyEvent& key) {
     if (!isOfBurst) {
         m_burst.clear();
     }
-    if (isPrinted(key)) {
+    if (isTypedSign(key)) {
         if (m_burst.isEmpty()) {
             const EntryField* field = fieldInFocus();
             m_before = field->problem().isEmpty() ? field->text() : QString(); // what was refused may be replaced
@@ -108,7 +104,7 @@ bool GaugeKeys::inField(const QKeyEvent& key) {
     return true;
 }
 
-bool GaugeKeys::elsewhere(QWidget* widget, const QKeyEvent& key, bool isOverride) {
+bool GaugeKeys::elsewhere(const QKeyEvent& key, bool isOverride) {
     const auto end = endOf(key);
     if (end && ended(*end) != nullptr) {
         if (!isOverride) {
@@ -116,11 +112,10 @@ bool GaugeKeys::elsewhere(QWidget* widget, const QKeyEvent& key, bool isOverride
         }
         return true;
     }
-    if (isPrinted(key) && !key.isAutoRepeat() && couldBegin(m_burst + key.text())) {
+    if (isTypedSign(key) && !key.isAutoRepeat() && couldBegin(m_burst + key.text())) {
         if (!isOverride) {
             m_burst += key.text();
             m_held.push_back({key.key(), key.modifiers(), key.text()});
-            m_widget = widget;
             m_pause.start();
         }
         return true;

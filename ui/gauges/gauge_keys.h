@@ -36,7 +36,7 @@ private:
         QString text;
     };
     bool inField(const QKeyEvent& key);
-    bool elsewhere(QWidget* widget, const QKeyEvent& key, bool isOverride);
+    bool elsewhere(const QKeyEvent& key, bool isOverride);
     [[nodiscard]] const GaugeSetup* ended(GaugeEnd end) const;
     [[nodiscard]] bool couldBegin(const QString& text) const;
     void handOver(const GaugeSetup& gauge);

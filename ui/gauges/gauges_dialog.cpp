@@ -16,6 +16,7 @@
 #include <session/filled.h>
 #include <session/look.h>
 #include <text/plain_text.h>
+#include <text/tab_order.h>
 
 namespace caprail {
 
@@ -145,6 +146,7 @@ void GaugesDialog::layOut() {
     for (QPushButton* button : findChildren<QPushButton*>()) {
         button->setAutoDefault(false); // Enter in a field belongs to the gauge
     }
+    orderAsRead(*this);
     connect(buttons, &QDialogButtonBox::accepted, this, &GaugesDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(add, &QPushButton::clicked, this, &GaugesDialog::addGauge);

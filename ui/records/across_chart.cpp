@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <charts/chart_drawing.h>
 #include <limits>
+#include <measure/verdict.h>
 #include <session/filled.h>
 
 namespace caprail {
@@ -18,18 +19,6 @@ class AcrossText {
 double offsetOf(std::size_t index, std::size_t count) {
     constexpr double room = 0.5;
     return count < 2 ? 0 : -room / 2 + room * static_cast<double>(index) / static_cast<double>(count - 1);
-}
-
-/// What all of the values were judged by, behind them.
-void drawBand(QCustomPlot& plot, const Band& band, double from, double to, const Units& units, const Look& look) {
-    auto* area = new QCPItemRect(&plot);
-    area->topLeft->setCoords(from, shown(band.hi(), units));
-    area->bottomRight->setCoords(to, shown(band.lo(), units));
-    area->setBrush(washed(look.good, look.paper, 0.13));
-    area->setPen(Qt::NoPen);
-    for (const Length level : {band.lo(), band.hi()}) {
-        lineBetween(plot, {from, shown(level, units)}, {to, shown(level, units)}, QPen(look.good, 1));
-    }
 }
 
 } // namespace
@@ -96,8 +85,8 @@ ChartText fillAcrossChart(QCustomPlot& plot, const std::vector<AcrossValue>& val
     plot.yAxis->setRange(lowest - 0.1 * room, highest + 0.25 * room);
     plot.legend->setVisible(true);
     if (band) {
-        textAt(plot, {0.45, shown(band->hi(), units)},
-               filled(AcrossText::tr("band %1"), textOf(format(*band, units))), Qt::AlignLeft | Qt::AlignBottom, look.quiet);
+        textAt(plot, {0.45, shown(band->hi(), units)}, textOf(describeLimits(*band, units)),
+               Qt::AlignLeft | Qt::AlignBottom, look.quiet);
     }
     result.description = AcrossText::tr("%1 values at %2 places, from %3 to %4.")
                              .arg(values.size())

@@ -143,23 +143,18 @@ QWidget* ShopWindow::makeTools() {
 
 void ShopWindow::makeMenu() {
     QMenu* shop = menuBar()->addMenu(tr("&Shop"));
-    const auto add = [&](const QString& name, const QKeySequence& keys, auto slot) {
-        QAction* action = shop->addAction(name);
-        action->setShortcut(keys);
-        connect(action, &QAction::triggered, this, slot);
-    };
-    add(tr("Open the &record"), Qt::CTRL | Qt::Key_Return, [this] { open(m_table->currentIndex()); });
-    add(tr("&Choose the folder…"), QKeySequence::Open, &ShopWindow::chooseFolder);
-    add(tr("&Look again"), QKeySequence::Refresh, &ShopWindow::refresh);
-    add(tr("&Search"), QKeySequence::Find, &ShopWindow::focusSearch);
+    shop->addAction(tr("Open the &record"), Qt::CTRL | Qt::Key_Return, this, [this] { open(m_table->currentIndex()); });
+    shop->addAction(tr("&Choose the folder…"), QKeySequence::Open, this, &ShopWindow::chooseFolder);
+    shop->addAction(tr("&Look again"), QKeySequence::Refresh, this, &ShopWindow::refresh);
+    shop->addAction(tr("&Search"), QKeySequence::Find, this, &ShopWindow::focusSearch);
     shop->addSeparator();
-    add(tr("Compare &engines…"), Qt::CTRL | Qt::Key_E, &ShopWindow::showAcross);
-    add(tr("&Templates…"), {}, [this] { TemplatesDialog(this).exec(); });
-    add(tr("The s&helf…"), {}, [this] { ShelfDialog(nullptr, this).exec(); });
+    shop->addAction(tr("Compare &engines…"), Qt::CTRL | Qt::Key_E, this, &ShopWindow::showAcross);
+    shop->addAction(tr("&Templates…"), {}, this, [this] { TemplatesDialog(this).exec(); });
+    shop->addAction(tr("The s&helf…"), {}, this, [this] { ShelfDialog(nullptr, this).exec(); });
     shop->addSeparator();
-    add(tr("Save the list as a &table (CSV)…"), QKeySequence::Save, &ShopWindow::saveList);
+    shop->addAction(tr("Save the list as a &table (CSV)…"), QKeySequence::Save, this, &ShopWindow::saveList);
     shop->addSeparator();
-    add(tr("Close &window"), QKeySequence::Close, &QWidget::close);
+    shop->addAction(tr("Close &window"), QKeySequence::Close, this, &QWidget::close);
     connect(m_stop, &QPushButton::clicked, this, [this] {
         if (m_watcher) {
             m_watcher->stop();

@@ -17,4 +17,9 @@ QString filledWith(const QString& pattern, std::initializer_list<Filling> texts)
     return sentence;
 }
 
+QString joined(QStringList parts, const QString& separator) {
+    parts.removeAll(QString());
+    return parts.join(separator);
+}
+
 } // namespace caprail

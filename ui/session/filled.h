@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <QString>
+#include <QStringList>
 #include <concepts>
 #include <initializer_list>
 
@@ -24,5 +25,8 @@ QString filledWith(const QString& pattern, std::initializer_list<Filling> texts)
 template <class... Texts> QString filled(const QString& pattern, const Texts&... texts) {
     return filledWith(pattern, {Filling(texts)...});
 }
+
+/// Those parts that say something, with the separator between them.
+QString joined(QStringList parts, const QString& separator = QStringLiteral(", "));
 
 } // namespace caprail

@@ -3,6 +3,7 @@
 
 #include <QTimer>
 #include <mutex>
+#include <store/file/writer_lock.h>
 #include <thread>
 
 namespace caprail {
@@ -15,7 +16,8 @@ LocationSeen lookAt(const RecordLocation& location, bool isForWriting) {
         return {QString::fromStdString(mark.error().sentence), {}};
     }
     const auto writable = isForWriting ? mayWrite(location.path()) : Result<void>();
-    return {writable ? QString() : QString::fromStdString(writable.error().sentence), *mark};
+    return {writable ? QString() : QString::fromStdString(writable.error().sentence), *mark,
+            !isForWriting && isLockHeld(location.path())};
 }
 
 } // namespace

@@ -14,6 +14,7 @@ namespace caprail {
 struct LocationSeen {
     QString lost;  ///< why nothing could be stored there, a sentence; empty while all is well
     FileMark mark; ///< by which a write of another program is noticed
+    bool isHeld = false; ///< another program or window writes it, where this one only reads
 };
 
 /// Looks at the file of an open record on a thread that is never waited for: a share that hangs keeps that thread and

@@ -4,13 +4,14 @@
 #include <QCursor>
 #include <QGuiApplication>
 #include <assessment/judged_before.h>
+#include <base/say.h>
 #include <ledger/entry_json.h>
 #include <ledger/history_line.h>
 #include <session/now.h>
 #include <store/care/copies.h>
-#include <store/file/path_text.h>
 #include <store/care/upgrade.h>
-#include <base/say.h>
+#include <store/file/path_text.h>
+#include <store/file/writer_lock.h>
 
 namespace caprail {
 
@@ -51,7 +52,7 @@ private:
 RecordSession::RecordSession(ReadRecord record)
     : m_file(std::move(record.file)), m_path(std::move(record.path)), m_person(lastPerson(m_file.ledger())),
       m_notice(std::move(record.notice)), m_upgradeProblem(std::move(record.upgradeProblem)),
-      m_probe(std::make_unique<LocationProbe>()), m_mark(record.mark) {
+      m_probe(std::make_unique<LocationProbe>()), m_mark(record.mark), m_isHeld(record.isHeld) {
     connect(m_probe.get(), &LocationProbe::seen, this, &RecordSession::follow);
     connect(m_probe.get(), &LocationProbe::silent, this, &RecordSession::followSilence);
     m_facts = fold(m_file.ledger());
@@ -81,7 +82,8 @@ Result<ReadRecord> RecordSession::read(const QString& path) {
     if (!file->remark().empty()) {
         notice += (notice.isEmpty() ? QString() : QStringLiteral(" ")) + QString::fromStdString(file->remark());
     }
-    return ReadRecord{std::move(*file), path, notice, problem, mark.value_or(FileMark{})};
+    const bool isHeld = file->isReadOnly() && isLockHeld(pathBytes(path));
+    return ReadRecord{std::move(*file), path, notice, problem, mark.value_or(FileMark{}), isHeld};
 }
 
 Result<std::unique_ptr<RecordSession>> RecordSession::open(const QString& path) {
@@ -212,6 +214,7 @@ Result<std::int64_t> RecordSession::judgeAndStore(const Unstored& entry, bool& i
             : m_file.appendWithAttachment(entry.time, entry.person, *attachment,
                                           {entry.bytes.constData(), static_cast<std::size_t>(entry.bytes.size())});
     if (!sequence) {
+        m_isHeld = m_isHeld || isReadOnly(); // it was taken over just now
         return sequence;
     }
     ++m_writes;

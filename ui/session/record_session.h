@@ -29,6 +29,7 @@ struct ReadRecord {
     QString notice;         ///< what the person should know about how it was opened; mostly empty
     QString upgradeProblem; ///< why it could not be brought to the present version; mostly empty
     FileMark mark = {};     ///< of the file, taken before it was read
+    bool isHeld = false;    ///< another program or window writes it, so that this one only reads
 };
 
 /// The one object that the screens share: an open record, who works on it, and what follows from it. It judges an
@@ -58,6 +59,8 @@ public:
     [[nodiscard]] QString path() const { return m_path; }
     [[nodiscard]] bool isReadOnly() const { return m_file.isReadOnly(); }
     [[nodiscard]] QString readOnlyReason() const;
+    /// Whether another program or window has the record, so that this one only reads; as of the last look at the file.
+    [[nodiscard]] bool isHeldElsewhere() const { return isReadOnly() && m_isHeld; }
     /// What the person should know about how it was opened; mostly empty.
     [[nodiscard]] QString notice() const { return m_notice; }
 
@@ -148,6 +151,7 @@ private:
     QString m_lost;
     std::unique_ptr<LocationProbe> m_probe;
     std::optional<FileMark> m_mark;   ///< as it was when the ledger was last read from it
+    bool m_isHeld = false;            ///< by another program or window, when it was last looked at
     bool m_isSilent = false;          ///< its disk does not answer at the moment
     std::uint64_t m_writes = 0;       ///< entries that this session stored
     std::uint64_t m_writesAtLook = 0; ///< when the look that is on its way began

@@ -83,6 +83,7 @@ void RecordSession::setLost(const QString& why) {
 void RecordSession::follow(const LocationSeen& seen) {
     const bool wasSilent = m_isSilent;
     m_isSilent = false;
+    m_isHeld = seen.isHeld;
     setLost(seen.lost);
     if (seen.lost.isEmpty()) {
         // Our own writes change the file too; what anybody else wrote between them, the next one of ours finds.

@@ -68,7 +68,7 @@ std::optional<QString> StoringPress::askedBack(const QString& text) {
                         word);
 }
 
-void StoringPress::stored(const QString& text) {
+void StoringPress::beginAnew(const QString& text) {
     lastPress().word = asWord(text);
     lastPress().at = pressTime();
 }

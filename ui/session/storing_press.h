@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <QString>
+#include <base/problem.h>
 #include <functional>
 #include <optional>
 
@@ -20,8 +21,16 @@ public:
     static void setClock(Clock clock);
     /// The sentence that asks back, when `word` was pressed so shortly ago; then this press begins the half second anew.
     static std::optional<QString> askedBack(const QString& word);
-    /// To be called once the word is stored: however long the disk took, the half second begins now.
-    static void stored(const QString& word);
+    /// To be called with what became of the word: where it is stored, or kept until the disk takes it, the half second
+    /// begins now, however long that took. A refused one has answered for nothing.
+    template <class T> static void answered(const QString& word, const Result<T>& outcome) {
+        if (outcome || outcome.error().isKept) {
+            beginAnew(word);
+        }
+    }
+
+private:
+    static void beginAnew(const QString& word);
 };
 
 } // namespace caprail

@@ -14,8 +14,7 @@ void differenceSection(const Writing& w, const BuildComparison& comparison) {
                                                                         : Sheet::tr("Engine not described"),
                      w.flow.type().title, w.flow.type().ink);
     const auto said = [&](std::string EngineDescribed::*field) {
-        const QString words = facts.engine ? text(facts.engine->what.*field) : QString();
-        return words.isEmpty() ? none() : words;
+        return orNone(facts.engine ? text(facts.engine->what.*field) : QString());
     };
     w.flow.values({{Sheet::tr("Customer"), said(&EngineDescribed::customer)},
                    {Sheet::tr("Serial number"), said(&EngineDescribed::serial)}},

@@ -11,6 +11,7 @@ using sheet::bareSpread;
 using sheet::capitalised;
 using sheet::inUnit;
 using sheet::none;
+using sheet::orNone;
 using sheet::Sheet;
 using sheet::text;
 
@@ -73,8 +74,7 @@ DifferenceTable wear(const BuildComparison& c, const Units& units) {
             table.rows.push_back({capitalised(text(describe(b.journal))), bare(b.journalThen, units),
                                   bare(b.journalNow, units), bareSigned(b.journalWear(), units),
                                   bare(b.boreThen, units), bare(b.boreNow, units), bareSigned(b.boreWear(), units),
-                                  b.shellsThen.empty() ? none() : text(b.shellsThen),
-                                  b.shellsNow.empty() ? none() : text(b.shellsNow)});
+                                  orNone(text(b.shellsThen)), orNone(text(b.shellsNow))});
         }
     }
     return table;

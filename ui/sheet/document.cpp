@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <session/filled.h>
 #include <sheet/document.h>
 
 #include <sheet/sections.h>
@@ -74,9 +75,7 @@ QString Document::titleOf(const QString& what, const QString& builds) const {
     if (m_source.facts.engine) {
         parts << text(m_source.facts.engine->what.engine) << text(m_source.facts.engine->what.serial);
     }
-    parts << builds;
-    parts.removeAll(QString());
-    return what.arg(parts.join(QStringLiteral(", ")));
+    return what.arg(joined(parts << builds));
 }
 
 void Document::paint(QPainter& painter, int index) const {

@@ -80,7 +80,7 @@ std::vector<SheetCell> lastTightened(const Writing& w, FastenerId fastener, Wren
     if (at->second.isLoose) {
         value = stateCell(CheckState::out, Sheet::tr("loosened since"));
     }
-    return {value, seen.what.instrument.empty() ? none() : text(seen.what.instrument), text(seen.person)};
+    return {value, orNone(text(seen.what.instrument)), text(seen.person)};
 }
 
 /// Fasteners of which everything is said alike stand in one row: what is different is seen then.

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// Findings, notes, struck entries, instruments.
+#include <session/filled.h>
 #include <sheet/sections.h>
 #include <sheet/sheet_text.h>
 
@@ -11,10 +12,6 @@
 namespace caprail::sheet {
 
 namespace {
-
-QString orNone(const std::string& words) {
-    return words.empty() ? none() : text(words);
-}
 
 QString dateText(const std::optional<Date>& date) {
     return date ? text(format(*date)) : none();
@@ -57,7 +54,7 @@ void findingsSection(const Writing& w) {
             const FindingFact& finding = *one;
             const FindingOpened& opened = finding.opened.what;
             table.rows.push_back(
-                {strongCell(text(name)), orNone(opened.place),
+                {strongCell(text(name)), orNone(text(opened.place)),
                  text(opened.text) + QLatin1Char('\n') + w.byAndWhen(finding.opened),
                  finding.settled ? text(finding.settled->what.done) + QLatin1Char('\n') + w.byAndWhen(*finding.settled)
                                  : none(),
@@ -70,7 +67,7 @@ void findingsSection(const Writing& w) {
     if (!facts.notes.empty()) {
         SheetTable table{{{Sheet::tr("Place")}, {Sheet::tr("Note")}, {Sheet::tr("By, when")}}, {}};
         for (const auto& note : facts.notes) {
-            table.rows.push_back({orNone(note.what.place), text(note.what.text), quietCell(w.byAndWhen(note))});
+            table.rows.push_back({orNone(text(note.what.place)), text(note.what.text), quietCell(w.byAndWhen(note))});
         }
         w.flow.heading(Sheet::tr("Notes"));
         w.flow.table(table);
@@ -123,8 +120,6 @@ void instrumentsSection(const Writing& w) {
     });
     for (const auto& [name, fact] : facts.instruments) {
         const InstrumentAdded& what = fact.latest();
-        QStringList maker{text(what.maker), text(what.serial)};
-        maker.removeAll(QString());
         QString limit = none();
         if (what.limitOfError) {
             limit = QStringLiteral("± ") + text(formatExact(what.limitOfError->value, w.units(), 1));
@@ -133,7 +128,7 @@ void instrumentsSection(const Writing& w) {
                     Sheet::tr(" to %1").arg(text(format(what.largestTorque->value, w.units())));
         }
         table.rows.push_back({strongCell(text(name)), wordText(what.type),
-                              maker.isEmpty() ? none() : maker.join(QStringLiteral(", ")), limit.trimmed(),
+                              orNone(joined({text(what.maker), text(what.serial)})), limit.trimmed(),
                               dateText(what.calibrated), dateText(dueOf(what)), triedText(w, standings, name)});
     }
     w.flow.heading(Sheet::tr("Instruments"));

@@ -83,8 +83,7 @@ void ownChecksSection(const Writing& w) {
         }
         table.rows.push_back({strongCell(text(check.title)),
                               set->what.step ? wordText(*set->what.step) : wordText(set->what.holds),
-                              check.sentence.empty() ? none() : text(check.sentence), quietCell(byOf(w, check)),
-                              stateCell(check.state)});
+                              orNone(text(check.sentence)), quietCell(byOf(w, check)), stateCell(check.state)});
     }
     if (!table.rows.empty()) {
         w.flow.heading(Sheet::tr("The shop's own checks"));

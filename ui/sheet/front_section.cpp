@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// What the customer reads first: the verdict, what was changed, the figures that matter, signatures, running in.
+#include <session/filled.h>
 #include <sheet/sections.h>
 #include <sheet/sheet_text.h>
 
@@ -51,7 +52,6 @@ struct KeyFigure {
     QString what;
     std::optional<Length> smallest, largest;
     std::optional<Band> band;
-    bool isUpperOnly = false;
     bool isOneBand = true;
     std::size_t places = 0, good = 0;
     CheckState worst = CheckState::good;
@@ -65,7 +65,6 @@ struct KeyFigure {
             largest = largest ? std::max(*largest, judged.value) : judged.value;
             isOneBand = isOneBand && (!band || *band == judged.band);
             band = judged.band;
-            isUpperOnly = isUpperLimitOnly(judged.band);
         }
     }
     [[nodiscard]] std::vector<SheetCell> row(const Units& units) const {
@@ -75,9 +74,9 @@ struct KeyFigure {
                         ? text(formatFine(*smallest, units))
                         : text(formatFineBare(*smallest, units)) + QStringLiteral(" – ") + text(formatFine(*largest, units));
         }
-        const QString limits = !band || !isOneBand ? none()
-                               : isUpperOnly       ? Sheet::tr("at most %1").arg(text(format(band->hi(), units)))
-                                                   : text(format(*band, units));
+        const QString limits = !band || !isOneBand       ? none()
+                               : isUpperLimitOnly(*band) ? Sheet::tr("at most %1").arg(text(format(band->hi(), units)))
+                                                         : text(format(*band, units));
         SheetCell verdict = worst == CheckState::good && band ? verdictCell(worst) : stateCell(worst);
         verdict.text = Sheet::tr("%1 (%2 of %3)").arg(verdict.text.isEmpty() ? stateWord(worst) : verdict.text).arg(good).arg(places);
         return {strongCell(what), found, limits, verdict};
@@ -116,10 +115,11 @@ QString figureName(const Check& check) {
 void verdictSection(const Writing& w) {
     w.flow.space(points(5));
     if (const auto& signedOff = w.facts().signedOff) {
+        const QString by = filled(Sheet::tr("Build %1 was closed and signed off by %2 on %3."), w.facts().build,
+                                  text(signedOff->person), w.time(signedOff->time));
+        const QString statement = text(signedOff->what.statement);
         panel(w, CheckState::good, Sheet::tr("✓  Signed off"),
-              Sheet::tr("Build %1 was closed and signed off by %2 on %3.")
-                  .arg(w.facts().build)
-                  .arg(text(signedOff->person), w.time(signedOff->time)));
+              statement.isEmpty() ? by : by + QStringLiteral("\n“") + statement + QStringLiteral("”"));
     } else {
         panel(w, CheckState::out, Sheet::tr("✕  NOT FINISHED"), stillOpen(w.assessment()));
     }
@@ -179,14 +179,10 @@ void keyFiguresSection(const Writing& w) {
 }
 
 void signaturesSection(const Writing& w) {
-    const auto& signedOff = w.facts().signedOff;
-    if (!signedOff) {
+    if (!w.facts().signedOff) {
         return; // what is not finished is received by nobody
     }
     w.flow.heading(Sheet::tr("Signatures"));
-    w.flow.paragraph(
-        Sheet::tr("Signed off by %1, %2").arg(text(signedOff->person), w.time(signedOff->time)) +
-        (signedOff->what.statement.empty() ? QString() : QStringLiteral(": “") + text(signedOff->what.statement) + QStringLiteral("”")));
     const SheetType& type = w.flow.type();
     w.flow.setting(mm(17), [&type](QPainter& painter, const QRectF& area) {
         const qreal gap = points(16);
@@ -213,9 +209,7 @@ void runningInSection(const Writing& w) {
     QStringList oils;
     for (const auto& part : w.facts().parts) {
         if (part.what.sort == PartSort::oil) {
-            QStringList words{text(part.what.maker), text(part.what.what), text(part.what.number)};
-            words.removeAll(QString());
-            oils << words.join(QLatin1Char(' '));
+            oils << joined({text(part.what.maker), text(part.what.what), text(part.what.number)}, QStringLiteral(" "));
         }
     }
     QStringList cautions{
@@ -232,7 +226,7 @@ void runningInSection(const Writing& w) {
     for (const QString& caution : cautions) {
         w.flow.paragraph(QStringLiteral("•  ") + caution);
     }
-    const QString call = shopAddress(w);
+    const QString call = joined({shopOf(w.source, w.options), reachOf(w)});
     if (!call.isEmpty()) {
         w.flow.paragraph(Sheet::tr("Questions, or anything that looks wrong: %1").arg(call), w.flow.type().strong,
                          w.flow.type().ink);

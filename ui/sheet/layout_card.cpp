@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <session/filled.h>
 #include <sheet/layout_card.h>
 
 #include <QFontMetricsF>
@@ -45,13 +46,8 @@ LayoutCard::LayoutCard(const SheetSource& source, const SheetOptions& options, Q
 
 QString LayoutCard::title() const {
     const auto& engine = m_source.facts.engine;
-    QStringList parts;
-    if (engine) {
-        parts << text(engine->what.engine) << text(engine->what.serial);
-    }
-    parts.removeAll(QString());
-    return parts.isEmpty() ? Sheet::tr("Layout card")
-                           : Sheet::tr("Layout card: %1").arg(parts.join(QStringLiteral(", ")));
+    const QString which = engine ? joined({text(engine->what.engine), text(engine->what.serial)}) : QString();
+    return which.isEmpty() ? Sheet::tr("Layout card") : Sheet::tr("Layout card: %1").arg(which);
 }
 
 bool LayoutCard::placeAsOnEngine(const std::vector<Position>& positions) {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// The parts that the engine was built from.
+#include <session/filled.h>
 #include <sheet/sections.h>
 #include <sheet/sheet_text.h>
 
@@ -8,11 +9,6 @@
 namespace caprail::sheet {
 
 namespace {
-
-QString joined(QStringList parts, const QString& separator = QStringLiteral(", ")) {
-    parts.removeAll(QString());
-    return parts.isEmpty() ? none() : parts.join(separator);
-}
 
 QString labelled(const QString& words, const std::string& value) {
     return value.empty() ? QString() : words.arg(text(value));
@@ -27,8 +23,8 @@ QString newOrUsed(const PartEntered& part) {
 }
 
 QString machinedText(const PartEntered& part) {
-    return joined({text(part.machined.value_or("")), text(part.machinedBy.value_or("")),
-                   part.machinedOn ? text(format(*part.machinedOn)) : QString()});
+    return orNone(joined({text(part.machined.value_or("")), text(part.machinedBy.value_or("")),
+                          part.machinedOn ? text(format(*part.machinedOn)) : QString()}));
 }
 
 } // namespace
@@ -54,12 +50,12 @@ void partsSection(const Writing& w) {
         QString name = capitalised(wordText(part.sort));
         name += part.what.empty() ? QString() : QStringLiteral(": ") + text(part.what);
         name += part.place.empty() ? QString() : QStringLiteral(", ") + text(part.place);
-        table.rows.push_back({strongCell(name), joined({text(part.maker), text(part.number)}),
-                              joined({labelled(Sheet::tr("serial %1"), part.serial.value_or("")),
-                                      labelled(Sheet::tr("lot %1"), part.lot),
-                                      labelled(Sheet::tr("stamped %1"), part.stamped.value_or(""))},
-                                     QStringLiteral("\n")),
-                              newOrUsed(part), machinedText(part), joined({text(part.note.value_or(""))})});
+        table.rows.push_back({strongCell(name), orNone(joined({text(part.maker), text(part.number)})),
+                              orNone(joined({labelled(Sheet::tr("serial %1"), part.serial.value_or("")),
+                                             labelled(Sheet::tr("lot %1"), part.lot),
+                                             labelled(Sheet::tr("stamped %1"), part.stamped.value_or(""))},
+                                            QStringLiteral("\n"))),
+                              newOrUsed(part), machinedText(part), orNone(text(part.note.value_or("")))});
     }
     w.flow.heading(Sheet::tr("Parts"));
     w.flow.table(table);

@@ -56,8 +56,7 @@ void roundsSection(const Writing& w) {
             return one.second.what.outcome == Outcome::held && !whyNotCounted(w.facts(), one.second);
         });
         table.rows.push_back({strongCell(QString::number(round.begun.what.round)), w.time(round.begun.time),
-                              text(round.begun.person),
-                              round.begun.what.instrument.empty() ? none() : text(round.begun.what.instrument),
+                              text(round.begun.person), orNone(text(round.begun.what.instrument)),
                               Sheet::tr("%1 of %2").arg(verified).arg(asked), QString::number(held),
                               QString::number(moved), resultCell(w.facts(), round, w.units())});
     }

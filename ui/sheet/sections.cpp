@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <session/filled.h>
 #include <sheet/sections.h>
 
 #include <assessment/beside_verdict.h>
@@ -67,7 +68,7 @@ namespace {
 
 /// What p and C mean, under either rule.
 QString conformitySentence() {
-    return Sheet::tr("p is the probability that the value lies within its limits, C how many times over the limits hold four "
+    return Sheet::tr("p is the probability that the value lies in its band, C how many times over the band holds four "
                      "standard uncertainties (JCGM 106); below 1 a value is weakly measured.");
 }
 
@@ -105,14 +106,12 @@ QString bandText(const Writing& w, std::string_view name) {
     return source.isEmpty() ? words : words + QStringLiteral(" (") + source + QLatin1Char(')');
 }
 
-QString shopAddress(const Writing& w) {
-    QStringList parts{shopOf(w.source, w.options)};
-    if (w.facts().engine) {
-        const EngineDescribed& e = w.facts().engine->what;
-        parts << (e.address ? text(*e.address) : QString()) << (e.telephone ? text(*e.telephone) : QString());
+QString reachOf(const Writing& w) {
+    if (!w.facts().engine) {
+        return {};
     }
-    parts.removeAll(QString());
-    return parts.join(QStringLiteral(", "));
+    const EngineDescribed& e = w.facts().engine->what;
+    return joined({e.address ? text(*e.address) : QString(), e.telephone ? text(*e.telephone) : QString()});
 }
 
 QString shopOf(const SheetSource& source, const SheetOptions& options) {

@@ -88,8 +88,8 @@ QString bandText(const Writing& w, std::string_view name);
 /// The time zone of the sheet's times with its distance from UTC while the record was made: "Europe/Lisbon, UTC+01:00";
 /// both distances where the clocks were changed meanwhile; "UTC" for that.
 QString zoneText(const Ledger& ledger, const QTimeZone& zone);
-/// Name, address and telephone of the shop, on one line; may be empty.
-QString shopAddress(const Writing&);
+/// Address and telephone of the shop, on one line; may be empty.
+QString reachOf(const Writing&);
 /// The shop as the options or the record name it; may be empty.
 QString shopOf(const SheetSource& source, const SheetOptions& options);
 

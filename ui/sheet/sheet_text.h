@@ -47,6 +47,9 @@ inline QString dayText(UtcTime time, const QTimeZone& zone = QTimeZone::systemTi
 inline QString none() {
     return QStringLiteral("–");
 }
+inline QString orNone(const QString& words) {
+    return words.isEmpty() ? none() : words;
+}
 /// Without its unit, for columns whose head names it.
 inline QString bare(const std::optional<Length>& length, const Units& units) {
     return length ? text(formatBare(*length, units)) : none();

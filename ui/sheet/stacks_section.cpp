@@ -104,12 +104,11 @@ QString countOfShims(const Facts& facts) {
 QString goodFlushness(const Writing& w) {
     const FlushnessResult& f = w.assessment().flushness;
     const BandFact* band = w.facts().bandNamed(bands::twist);
-    QStringList words{band != nullptr && f.twist
-                          ? Sheet::tr("Twist is within its limits: %1.").arg(bandText(w, bands::twist))
-                          : Sheet::tr("Worked out from every stack as built."),
-                      text(f.sentence)};
-    words.removeAll(QString());
-    return words.join(QLatin1Char(' '));
+    return joined({band != nullptr && f.twist
+                       ? Sheet::tr("Twist is within its limits: %1.").arg(bandText(w, bands::twist))
+                       : Sheet::tr("Worked out from every stack as built."),
+                   text(f.sentence)},
+                  QStringLiteral(" "));
 }
 
 /// One end of a bracket: which shims went out and in, by how much, and how it felt.

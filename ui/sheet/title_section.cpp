@@ -56,8 +56,7 @@ void letterhead(const Writing& w, const QString& title) {
     const TextBlock what(title, type.heading, w.flow.width() / 4, Qt::AlignRight);
     const qreal wide = w.flow.width() * 3 / 4 - left - points(10);
     const TextBlock shop(shopOf(w.source, w.options), type.heading, wide);
-    QString reach = shopAddress(w).mid(shopOf(w.source, w.options).size());
-    reach = reach.startsWith(QLatin1String(", ")) ? reach.mid(2) : reach;
+    const QString reach = reachOf(w);
     const TextBlock address(reach, type.small, wide);
     const qreal words = shop.height() + (reach.isEmpty() ? 0 : address.height());
     const qreal height = std::max(logoSize.height(), words);
@@ -85,8 +84,7 @@ void titleSection(const Writing& w) {
     const SheetType& type = w.flow.type();
     const Facts& facts = w.facts();
     const auto said = [&](std::string EngineDescribed::*field) {
-        const QString words = facts.engine ? text(facts.engine->what.*field) : QString();
-        return words.isEmpty() ? none() : words;
+        return orNone(facts.engine ? text(facts.engine->what.*field) : QString());
     };
     w.flow.paragraph(facts.engine && !facts.engine->what.engine.empty() ? text(facts.engine->what.engine)
                                                                         : Sheet::tr("Engine not described"),

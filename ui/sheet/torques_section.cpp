@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <session/filled.h>
 #include <sheet/fasteners_tables.h>
 #include <sheet/sections.h>
 #include <sheet/sheet_text.h>
@@ -77,15 +78,14 @@ SheetTable groupsTable(const Writing& w) {
         for (const std::string& fastener : group.sequence.names) {
             order << text(fastener);
         }
-        QStringList part{text(group.thread), text(group.grade)};
-        part.removeAll(QString());
         table.rows.push_back({strongCell(groupName(key)), QString::number(count),
                               wordText(pieceOf(group)) + (where.isEmpty() ? where : QStringLiteral(", ") + where),
-                              part.isEmpty() ? none() : part.join(QStringLiteral(", ")),
-                              group.lubricant.empty() ? none() : text(group.lubricant), wordText(group.method),
-                              strongCell(specified(group, w.units())), QString::number(group.steps),
+                              orNone(joined({text(group.thread), text(group.grade)})), orNone(text(group.lubricant)),
+                              wordText(group.method), strongCell(specified(group, w.units())),
+                              QString::number(group.steps),
                               order.isEmpty() ? Sheet::tr("from the centre outwards") : order.join(QStringLiteral(" ")),
-                              isVerified(key.kind) ? wordText(verifiedBy(group)) : none(), quietCell(sourceText(w, codeOf(key), group.source))});
+                              isVerified(key.kind) ? wordText(verifiedBy(group)) : none(),
+                              quietCell(sourceText(w, codeOf(key), group.source))});
     }
     return table;
 }
@@ -103,9 +103,10 @@ void clampsTable(const Writing& w) {
         for (const auto& seen : fact.clamps) {
             const auto clamp = clampOf(w.facts(), seen.what);
             table.rows.push_back({strongCell(capitalised(text(describe(fastener)))),
-                                  text(format(seen.what.on.value, w.units())), text(format(seen.what.off.value, w.units())),
+                                  text(format(seen.what.on.value, w.units())),
+                                  text(format(seen.what.off.value, w.units())),
                                   clamp ? strongCell(text(format(*clamp, w.units()))) : quietCell(none()),
-                                  seen.what.instrument.empty() ? none() : text(seen.what.instrument), w.byAndWhen(seen)});
+                                  orNone(text(seen.what.instrument)), w.byAndWhen(seen)});
         }
     }
     if (!table.rows.empty()) {

@@ -12,6 +12,7 @@
 #include <store/file/path_text.h>
 #include <text/ask.h>
 #include <window/main_window.h>
+#include <window/menu_entry.h>
 
 namespace caprail {
 
@@ -40,14 +41,8 @@ QString shortSeal(const Ledger& ledger) {
 } // namespace
 
 void addCopyActions(MainWindow& window, QMenu* menu) {
-    const auto add = [&](const QString& text, void (*action)(MainWindow&)) {
-        QAction* made = menu->addAction(text, &window, [&window, action] { action(window); });
-        made->setEnabled(false);
-        QObject::connect(&window, &MainWindow::recordChanged, made,
-                         [made, &window] { made->setEnabled(window.session() != nullptr); });
-    };
-    add(MainWindow::tr("Save a &dated copy beside it"), saveDatedCopy);
-    add(MainWindow::tr("&Restore from a copy…"), chooseCopy);
+    addEntry(window, menu, Needs::record, MainWindow::tr("Save a &dated copy beside it"), {}, &saveDatedCopy);
+    addEntry(window, menu, Needs::record, MainWindow::tr("Restore &from a copy…"), {}, &chooseCopy);
 }
 
 void saveDatedCopy(MainWindow& window) {

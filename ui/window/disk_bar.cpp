@@ -8,6 +8,7 @@
 #include <QTimer>
 #include <ledger/history_line.h>
 #include <session/clock_notice.h>
+#include <session/filled.h>
 #include <session/look.h>
 #include <session/now.h>
 #include <store/file/path_text.h>
@@ -15,6 +16,7 @@
 #include <text/ask.h>
 #include <text/label.h>
 #include <text/plain_text.h>
+#include <text/tab_order.h>
 #include <window/main_window.h>
 
 namespace caprail {
@@ -67,6 +69,7 @@ DiskBar::DiskBar(MainWindow& window)
     row->addWidget(m_hide);
     m_takeOver->setObjectName(QStringLiteral("takeOverRecord"));
     connect(m_takeOver, &QPushButton::clicked, this, &DiskBar::takeOver);
+    orderAsRead(*page);
     addWidget(page);
     window.addToolBar(Qt::TopToolBarArea, this);
     hide();
@@ -88,6 +91,7 @@ void DiskBar::follow() {
         connect(session, &RecordSession::waiting, this, &DiskBar::refresh);
         connect(session, &RecordSession::fileLost, this, &DiskBar::refresh);
         connect(session, &RecordSession::fileFound, this, &DiskBar::refresh);
+        connect(session, &RecordSession::lookedAround, this, &DiskBar::refresh);
         connect(session, &RecordSession::moved, this, &DiskBar::refresh);
         connect(session, &RecordSession::changed, this, &DiskBar::refresh);
         m_timer->start();
@@ -108,12 +112,9 @@ QString DiskBar::notice() const {
     if (session == nullptr) {
         return {};
     }
-    QStringList sentences{session->notice(), clockNotice(session->ledger(), now())};
-    if (isHeldElsewhere()) {
-        sentences << session->readOnlyReason();
-    }
-    sentences.removeAll(QString());
-    return sentences.join(QLatin1Char(' '));
+    return joined({session->notice(), clockNotice(session->ledger(), now()),
+                   session->isHeldElsewhere() ? session->readOnlyReason() : QString()},
+                  QStringLiteral(" "));
 }
 
 void DiskBar::refresh() {
@@ -121,12 +122,13 @@ void DiskBar::refresh() {
     const std::size_t count = session == nullptr ? 0 : session->unstored().size();
     const QString lost = session == nullptr ? QString() : session->lostReason();
     const bool isTrouble = count != 0 || !lost.isEmpty();
-    const QString said = notice() == m_readNotice ? QString() : notice();
+    const QString all = notice();
+    const QString said = all == m_readNotice ? QString() : all;
     setVisible(isTrouble || !said.isEmpty());
     m_again->setVisible(isTrouble);
     m_elsewhere->setVisible(isTrouble);
     m_hide->setVisible(!isTrouble);
-    m_takeOver->setVisible(!isTrouble && isHeldElsewhere());
+    m_takeOver->setVisible(!isTrouble && session != nullptr && session->isHeldElsewhere());
 
     QStringList text;
     if (isTrouble) {
@@ -173,12 +175,6 @@ void DiskBar::tryAgain() {
     m_window.session()->storeUnstored();
     look();
     refresh();
-}
-
-/// Whether another program or window has the record, so that this one only reads.
-bool DiskBar::isHeldElsewhere() const {
-    const RecordSession* const session = m_window.session();
-    return session != nullptr && session->isReadOnly() && isLockHeld(pathBytes(session->path()));
 }
 
 void DiskBar::takeOver() {

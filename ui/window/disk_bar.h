@@ -33,7 +33,6 @@ protected:
 
 private:
     void follow();
-    [[nodiscard]] bool isHeldElsewhere() const;
     /// What the person should know and can do nothing about here; empty when there is nothing.
     [[nodiscard]] QString notice() const;
     /// A tool bar does not ask wrapped text how high it is.

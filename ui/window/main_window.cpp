@@ -7,31 +7,28 @@
 #include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QLineEdit>
-#include <QScreen>
-#include <QStyle>
-#include <QTemporaryDir>
 #include <QMimeData>
+#include <QScreen>
 #include <QSettings>
 #include <QStatusBar>
+#include <QStyle>
+#include <QTemporaryDir>
 #include <QVBoxLayout>
 #include <gauges/gauge_hub.h>
-#include <utility>
+#include <ledger/qt_text.h>
+#include <planview/plan_view.h>
 #include <session/filled.h>
 #include <session/look.h>
 #include <session/spoken_words.h>
 #include <sheet/logo.h>
-#include <planview/plan_view.h>
 #include <stations/all_stations.h>
 #include <stations/common/entry_field.h>
 #include <stations/common/panel_stack.h>
 #include <stations/common/photo_tools.h>
-#include <store/file/new_file.h>
-#include <store/file/path_text.h>
-#include <store/file/read_file.h>
 #include <text/ask.h>
 #include <text/label.h>
 #include <text/plain_text.h>
+#include <utility>
 #include <window/bench_view.h>
 #include <window/confirmation.h>
 #include <window/disk_bar.h>
@@ -42,6 +39,7 @@
 #include <window/panel_scroller.h>
 #include <window/place_panel.h>
 #include <window/preferences_dialog.h>
+#include <window/samples.h>
 #include <window/shop_wiring.h>
 #include <window/start_page.h>
 #include <window/station_list.h>
@@ -50,7 +48,6 @@
 namespace caprail {
 
 namespace {
-constexpr std::int64_t largestSample = std::int64_t{64} * 1024 * 1024;
 
 /// The first window on a small screen, and one that was larger on another screen, lie whole on this one, frame included.
 void fitToScreen(QWidget& window) {
@@ -73,15 +70,14 @@ EntryField* unstoredField(const QWidget& window) {
     }
     return nullptr;
 }
+
 /// "V8 · Orrin Vale", as far as it was said.
 QString whoseEngine(const RecordSession& session) {
-    QStringList words;
-    if (const auto& engine = session.facts().engine) {
-        words << QString::fromStdString(engine->what.engine) << QString::fromStdString(engine->what.customer);
-        words.removeAll(QString());
-    }
-    return words.join(QStringLiteral(" · "));
+    const auto& engine = session.facts().engine;
+    return engine ? joined({qtText(engine->what.engine), qtText(engine->what.customer)}, QStringLiteral(" · "))
+                  : QString();
 }
+
 } // namespace
 
 MainWindow::MainWindow()
@@ -150,6 +146,7 @@ void MainWindow::take(std::unique_ptr<RecordSession> session) {
     row->setSpacing(0);
     m_place = new PlacePanel(*m_session, page);
     m_place->setFixedWidth(m_list->width());
+    connect(m_place, &PlacePanel::refused, m_place, &QWidget::show); // in a small window it is out of sight
     auto* left = new QVBoxLayout;
     left->setSpacing(0);
     left->addWidget(m_list);
@@ -230,9 +227,7 @@ void MainWindow::openSample(const QString& path) {
         const QString copy = QDir(folder).filePath(QFileInfo(path).completeBaseName() +
                                                    (n == 1 ? "" : QStringLiteral("-%1").arg(n)) + ".caprail");
         if (!QFileInfo::exists(copy)) {
-            const auto bytes = readWholeFile(pathBytes(path), largestSample);
-            const auto made = bytes ? makeNewFile(pathBytes(copy), *bytes) : tl::unexpected(bytes.error());
-            if (!made) {
+            if (const auto made = copySample(path, copy); !made) {
                 complain(QString::fromStdString(made.error().sentence));
                 return;
             }
@@ -300,6 +295,9 @@ void MainWindow::pastePhotoHere() {
 }
 
 void MainWindow::refreshAll() {
+    if (!m_session) {
+        return;
+    }
     m_next->refresh();
     m_list->refresh();
     refreshPeople();
@@ -444,18 +442,12 @@ void MainWindow::fitToWidth() {
 
 void MainWindow::changeEvent(QEvent* event) {
     QMainWindow::changeEvent(event);
+    if (event->type() != QEvent::PaletteChange) {
+        return;
+    }
     // Inks that were worked out in the look before are worked out anew, once every widget has the new palette.
-    const QColor paper = screenLook().paper;
-    const bool isAnother = event->type() == QEvent::PaletteChange && std::exchange(m_paper, paper) != paper;
-    if (isAnother && m_session && m_stack != nullptr) {
-        QMetaObject::invokeMethod(
-            this,
-            [this] {
-                if (m_session) {
-                    refreshAll();
-                }
-            },
-            Qt::QueuedConnection);
+    if (const QColor paper = screenLook().paper; std::exchange(m_paper, paper) != paper) {
+        QMetaObject::invokeMethod(this, &MainWindow::refreshAll, Qt::QueuedConnection);
     }
 }
 
@@ -514,19 +506,20 @@ QString MainWindow::placeUnder(QPoint point) const {
 }
 
 void MainWindow::dropEvent(QDropEvent* event) {
-    const QList<QUrl> urls = event->mimeData()->urls();
-    const bool isRecord = std::ranges::any_of(
-        urls, [](const QUrl& url) { return url.path().endsWith(QLatin1String(".caprail"), Qt::CaseInsensitive); });
-    if (m_session && !isRecord && !m_session->isReadOnly() && holdsPhotos(event->mimeData())) {
+    const GivenFiles files = sortFiles(*event->mimeData());
+    event->acceptProposedAction();
+    for (const QString& record : files.records) {
+        openFile(record);
+    }
+    if (files.records.isEmpty() && m_session && !m_session->isReadOnly()) {
         const QString place = placeUnder(event->position().toPoint());
         m_place->takePhotos(*event->mimeData(), place.isEmpty() ? m_place->place() : place);
-        event->acceptProposedAction();
-        return;
-    }
-    for (const QUrl& url : urls) {
-        if (url.isLocalFile()) {
-            openFile(url.toLocalFile());
-        }
+    } else if (files.records.isEmpty() && m_session) {
+        complain(m_session->readOnlyReason());
+    } else if (!files.others.isEmpty()) {
+        complain(neitherRecordNorPhoto(files.others.front()));
+    } else if (!files.photos.isEmpty() && files.records.isEmpty()) {
+        complain(tr("A photo is kept in a record: open the record first, then drop the photo on its place."));
     }
 }
 

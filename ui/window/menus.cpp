@@ -9,33 +9,19 @@
 #include <QMenuBar>
 #include <stations/common/entries_table.h>
 #include <store/care/check.h>
-#include <store/file/path_text.h>
 #include <store/care/salvage.h>
+#include <store/file/path_text.h>
 #include <text/ask.h>
 #include <text/plain_text.h>
 #include <window/copy_actions.h>
 #include <window/main_window.h>
+#include <window/menu_entry.h>
 #include <window/shop_menu.h>
 #include <window/sign_actions.h>
 
 namespace caprail {
 
 namespace {
-
-using Slot = void (MainWindow::*)();
-
-/// Adds an action; `needsRecord` ones are greyed while no record is open.
-QAction* add(MainWindow& window, QMenu* menu, const QString& text, const QKeySequence& shortcut, Slot slot,
-             bool needsRecord) {
-    QAction* action = menu->addAction(text);
-    action->setShortcut(shortcut);
-    QObject::connect(action, &QAction::triggered, &window, slot);
-    if (needsRecord) {
-        action->setEnabled(false);
-        QObject::connect(&window, &MainWindow::recordChanged, action, [action] { action->setEnabled(true); });
-    }
-    return action;
-}
 
 void fillRecent(MainWindow& window, QMenu* menu) {
     menu->clear();
@@ -49,95 +35,92 @@ void fillRecent(MainWindow& window, QMenu* menu) {
 
 void makeFileMenu(MainWindow& window) {
     QMenu* file = window.menuBar()->addMenu(MainWindow::tr("&File"));
-    add(window, file, MainWindow::tr("&New record…"), QKeySequence::New, &MainWindow::newRecord, false);
-    add(window, file, MainWindow::tr("&Open…"), QKeySequence::Open, &MainWindow::chooseFile, false);
+    addEntry(window, file, Needs::nothing, MainWindow::tr("&New record…"), QKeySequence::New, &MainWindow::newRecord);
+    addEntry(window, file, Needs::nothing, MainWindow::tr("&Open…"), QKeySequence::Open, &MainWindow::chooseFile);
     QMenu* recent = file->addMenu(MainWindow::tr("Open &recent"));
     QObject::connect(file, &QMenu::aboutToShow, recent, [&window, recent] { fillRecent(window, recent); });
-    add(window, file, MainWindow::tr("S&hop: the records of a folder"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_O),
-        &MainWindow::openShop, false);
+    addEntry(window, file, Needs::nothing, MainWindow::tr("S&hop: the records of a folder"),
+             QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_O), &MainWindow::openShop);
     file->addSeparator();
-    add(window, file, MainWindow::tr("Save a &copy…"), QKeySequence::SaveAs, &MainWindow::saveCopy, true);
+    addEntry(window, file, Needs::record, MainWindow::tr("Save a &copy…"), QKeySequence::SaveAs, &MainWindow::saveCopy);
     addCopyActions(window, file);
-    add(window, file, MainWindow::tr("Store what &waits"), {}, &MainWindow::storeUnstored, true);
+    addEntry(window, file, Needs::record, MainWindow::tr("Store what w&aits"), {}, &MainWindow::storeUnstored);
     file->addSeparator();
-    add(window, file, MainWindow::tr("Build &sheet as PDF…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P),
-        &MainWindow::writeSheetFile, true);
-    add(window, file, MainWindow::tr("Sheet pages as p&ictures…"), {}, &MainWindow::writeSheetPictures, true);
-    add(window, file, MainWindow::tr("Print pre&view…"), {}, &MainWindow::previewSheet, true);
-    add(window, file, MainWindow::tr("&Print…"), QKeySequence::Print, &MainWindow::printSheet, true);
-    add(window, file, MainWindow::tr("&Layout card as PDF…"), {}, &MainWindow::writeCardFile, true);
-    add(window, file, MainWindow::tr("Export &tables (CSV)…"), {}, &MainWindow::exportTables, true);
-    add(window, file, MainWindow::tr("Export ledger as te&xt…"), {}, &MainWindow::exportLedgerFile, true);
+    addEntry(window, file, Needs::record, MainWindow::tr("Build &sheet as PDF…"),
+             QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P), &MainWindow::writeSheetFile);
+    addEntry(window, file, Needs::record, MainWindow::tr("Sheet pages as p&ictures…"), {},
+             &MainWindow::writeSheetPictures);
+    addEntry(window, file, Needs::record, MainWindow::tr("Print pre&view…"), {}, &MainWindow::previewSheet);
+    addEntry(window, file, Needs::record, MainWindow::tr("&Print…"), QKeySequence::Print, &MainWindow::printSheet);
+    addEntry(window, file, Needs::record, MainWindow::tr("&Layout card as PDF…"), {}, &MainWindow::writeCardFile);
+    addEntry(window, file, Needs::record, MainWindow::tr("Export &tables (CSV)…"), {}, &MainWindow::exportTables);
+    addEntry(window, file, Needs::record, MainWindow::tr("Export ledger as te&xt…"), {}, &MainWindow::exportLedgerFile);
     addSigning(window, file);
     addHandOver(window, file);
     file->addSeparator();
-    QAction* close = file->addAction(MainWindow::tr("Close &window"));
-    close->setShortcut(QKeySequence::Close);
-    QObject::connect(close, &QAction::triggered, &window, &QWidget::close);
-    QAction* quit = file->addAction(MainWindow::tr("&Quit"));
-    quit->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_Q));
-    quit->setMenuRole(QAction::QuitRole);
-    QObject::connect(quit, &QAction::triggered, &window, [] { QApplication::closeAllWindows(); });
+    addEntry(window, file, Needs::nothing, MainWindow::tr("Close &window"), QKeySequence::Close, &QWidget::close);
+    addEntry(window, file, Needs::nothing, MainWindow::tr("&Quit"), Qt::CTRL | Qt::Key_Q, [](MainWindow&) {
+        QApplication::closeAllWindows();
+    })->setMenuRole(QAction::QuitRole);
 }
 
 void makeEditMenu(MainWindow& window) {
     QMenu* edit = window.menuBar()->addMenu(MainWindow::tr("&Edit"));
-    add(window, edit, MainWindow::tr("&Strike the last entry…"), QKeySequence::Undo, &MainWindow::strikeLast, true);
-    add(window, edit, MainWindow::tr("Open a fin&ding here"), QKeySequence(Qt::CTRL | Qt::Key_D),
-        &MainWindow::openFindingHere, true);
-    add(window, edit, MainWindow::tr("Add a p&hoto here…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_A),
-        &MainWindow::addPhotoHere, true);
-    add(window, edit, MainWindow::tr("P&aste a photo here"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_V),
-        &MainWindow::pastePhotoHere, true);
+    addEntry(window, edit, Needs::record, MainWindow::tr("&Strike the last entry…"), QKeySequence::Undo,
+             &MainWindow::strikeLast);
+    addEntry(window, edit, Needs::record, MainWindow::tr("Open a fin&ding here"), QKeySequence(Qt::CTRL | Qt::Key_D),
+             &MainWindow::openFindingHere);
+    addEntry(window, edit, Needs::record, MainWindow::tr("Add a p&hoto here…"),
+             QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_A), &MainWindow::addPhotoHere);
+    addEntry(window, edit, Needs::record, MainWindow::tr("P&aste a photo here"),
+             QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_V), &MainWindow::pastePhotoHere);
     edit->addSeparator();
-    add(window, edit, MainWindow::tr("&Find in the record"), QKeySequence::Find, &MainWindow::find, true);
+    addEntry(window, edit, Needs::record, MainWindow::tr("&Find in the record"), QKeySequence::Find, &MainWindow::find);
     edit->addSeparator();
-    add(window, edit, MainWindow::tr("&Preferences…"), QKeySequence::Preferences, &MainWindow::editPreferences, false);
+    addEntry(window, edit, Needs::nothing, MainWindow::tr("&Preferences…"), QKeySequence::Preferences,
+             &MainWindow::editPreferences);
 }
 
 void makeStationMenu(MainWindow& window) {
     QMenu* menu = window.menuBar()->addMenu(MainWindow::tr("&Station"));
     int number = 0;
     for (const auto& station : allWords<Station>()) {
-        QAction* action = menu->addAction(QString::fromStdString(shown(station.value)));
-        action->setShortcut(QKeySequence(QStringLiteral("Ctrl+%1").arg(++number)));
-        action->setEnabled(false);
-        QObject::connect(&window, &MainWindow::recordChanged, action, [action] { action->setEnabled(true); });
-        QObject::connect(action, &QAction::triggered, &window, [&window, value = station.value] {
-            window.showDestination({value, {}});
-        });
+        addEntry(window, menu, Needs::record, QString::fromStdString(shown(station.value)),
+                 QKeySequence(QStringLiteral("Ctrl+%1").arg(++number)), [value = station.value](MainWindow& w) {
+                     w.showDestination({value, {}});
+                 });
     }
     menu->addSeparator();
-    QAction* next = menu->addAction(MainWindow::tr("Go to the &next thing to do"));
-    next->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_Return));
-    next->setEnabled(false);
-    QObject::connect(&window, &MainWindow::recordChanged, next, [next] { next->setEnabled(true); });
-    QObject::connect(next, &QAction::triggered, &window, [&window] {
-        window.showDestination(Destination(window.session()->assessment().next.destination));
-    });
+    addEntry(window, menu, Needs::record, MainWindow::tr("Go to the &next thing to do"), Qt::CTRL | Qt::Key_Return,
+             [](MainWindow& w) { w.showDestination(Destination(w.session()->assessment().next.destination)); });
 }
 
 void makeViewMenu(MainWindow& window) {
     QMenu* view = window.menuBar()->addMenu(MainWindow::tr("&View"));
-    add(window, view, MainWindow::tr("&Inch / millimetre"), QKeySequence(Qt::CTRL | Qt::Key_U),
-        &MainWindow::switchUnits, false);
-    add(window, view, MainWindow::tr("&Bench view"), QKeySequence(Qt::Key_F9), &MainWindow::toggleBench, true);
-    add(window, view, MainWindow::tr("&Full screen"), QKeySequence::FullScreen, &MainWindow::toggleFullScreen, false);
+    addEntry(window, view, Needs::nothing, MainWindow::tr("&Inch / millimetre"), QKeySequence(Qt::CTRL | Qt::Key_U),
+             &MainWindow::switchUnits);
+    addEntry(window, view, Needs::record, MainWindow::tr("&Bench view"), QKeySequence(Qt::Key_F9),
+             &MainWindow::toggleBench);
+    addEntry(window, view, Needs::nothing, MainWindow::tr("&Full screen"), QKeySequence::FullScreen,
+             &MainWindow::toggleFullScreen);
 }
 
 void makeInstrumentsMenu(MainWindow& window) {
     QMenu* instruments = window.menuBar()->addMenu(MainWindow::tr("Instru&ments"));
-    add(window, instruments, MainWindow::tr("&Gauges on this computer…"), {}, &MainWindow::setUpGauges, false);
+    addEntry(window, instruments, Needs::nothing, MainWindow::tr("&Gauges on this computer…"), {},
+             &MainWindow::setUpGauges);
 }
 
 void makeHelpMenu(MainWindow& window) {
     QMenu* help = window.menuBar()->addMenu(MainWindow::tr("&Help"));
-    add(window, help, MainWindow::tr("This &station"), QKeySequence::HelpContents, &MainWindow::showHelp, true);
-    add(window, help, MainWindow::tr("&Tour"), QKeySequence(Qt::SHIFT | Qt::Key_F1), &MainWindow::startTour, false);
-    add(window, help, MainWindow::tr("&Keys"), {}, &MainWindow::showKeys, false);
-    add(window, help, MainWindow::tr("&Kinds of entries"), {}, &MainWindow::showEntryKinds, false);
-    add(window, help, MainWindow::tr("&Cautions"), {}, &MainWindow::showCautions, false);
-    add(window, help, MainWindow::tr("&About Caprail"), {}, &MainWindow::about, false);
+    addEntry(window, help, Needs::record, MainWindow::tr("This &station"), QKeySequence::HelpContents,
+             &MainWindow::showHelp);
+    addEntry(window, help, Needs::nothing, MainWindow::tr("&Tour"), QKeySequence(Qt::SHIFT | Qt::Key_F1),
+             &MainWindow::startTour);
+    addEntry(window, help, Needs::nothing, MainWindow::tr("&Keys"), {}, &MainWindow::showKeys);
+    addEntry(window, help, Needs::nothing, MainWindow::tr("Kinds of &entries"), {}, &MainWindow::showEntryKinds);
+    addEntry(window, help, Needs::nothing, MainWindow::tr("&Cautions"), {}, &MainWindow::showCautions);
+    addEntry(window, help, Needs::nothing, MainWindow::tr("&About Caprail"), {}, &MainWindow::about);
 }
 
 } // namespace

@@ -12,6 +12,7 @@
 #include <QPushButton>
 #include <QSettings>
 #include <QStandardPaths>
+#include <session/filled.h>
 #include <session/look.h>
 #include <shop/entry_text.h>
 #include <text/label.h>
@@ -118,10 +119,9 @@ void NewRecordDialog::proposeFile() {
     if (m_isFileChosen) {
         return;
     }
-    QStringList parts{fileNamePart(m_customer->text()), fileNamePart(m_engine->text())};
-    parts.removeAll(QString());
-    m_file->setText(
-        QDir(recordsFolder()).filePath((parts.isEmpty() ? QStringLiteral("engine") : parts.join('-')) + ".caprail"));
+    const QString name =
+        joined({fileNamePart(m_customer->text()), fileNamePart(m_engine->text())}, QStringLiteral("-"));
+    m_file->setText(QDir(recordsFolder()).filePath((name.isEmpty() ? QStringLiteral("engine") : name) + ".caprail"));
     m_file->end(false); // the name is what matters, not the beginning of the path
 }
 

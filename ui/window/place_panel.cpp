@@ -4,7 +4,6 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QDateTime>
-#include <QDropEvent>
 #include <QLineEdit>
 #include <QMimeData>
 #include <QShortcut>
@@ -12,13 +11,13 @@
 #include <QVBoxLayout>
 #include <session/filled.h>
 #include <session/look.h>
+#include <session/now.h>
 #include <stations/common/findings.h>
 #include <stations/common/keep_last.h>
 #include <stations/common/place_name.h>
 #include <stations/common/station_text.h>
 #include <text/label.h>
 #include <text/plain_text.h>
-#include <session/now.h>
 #include <work/parts.h>
 #include <work/zero_checks.h>
 
@@ -90,7 +89,6 @@ void PlacePanel::build() {
     m_list->setObjectName(QStringLiteral("here"));
     m_finding->setObjectName(QStringLiteral("findingHere"));
     m_message->setObjectName(QStringLiteral("placeMessage"));
-    setAcceptDrops(true);
     QFont bold = font();
     bold.setBold(true);
     m_title->setFont(bold);
@@ -227,6 +225,9 @@ void PlacePanel::openFinding() {
 
 /// What Enter in the field does: open a finding here, or settle the one that was chosen.
 void PlacePanel::askAbout(const std::string& finding) {
+    if (finding != m_settling) {
+        m_finding->clear(); // what was done about one is neither a new finding nor what was done about another
+    }
     m_settling = finding;
     m_finding->setPlaceholderText(finding.empty() ? tr("Finding here…") : tr("Done about %1…").arg(qtText(finding)));
     m_finding->setAccessibleName(finding.empty() ? tr("Open a finding here")
@@ -245,6 +246,7 @@ void PlacePanel::show(const Result<void>& added) {
         palette.setColor(QPalette::WindowText, screenLook().out);
         m_message->setPalette(palette);
         m_message->show();
+        emit refused();
     }
 }
 
@@ -287,17 +289,6 @@ void PlacePanel::activate(int line) {
 void PlacePanel::focusFinding() {
     askAbout({});
     m_finding->setFocus();
-}
-
-void PlacePanel::dragEnterEvent(QDragEnterEvent* event) {
-    if (holdsPhotos(event->mimeData()) && !m_session.isReadOnly()) {
-        event->acceptProposedAction();
-    }
-}
-
-void PlacePanel::dropEvent(QDropEvent* event) {
-    show(addPhotos(m_session, event->mimeData(), coreText(m_place), {}));
-    event->acceptProposedAction();
 }
 
 } // namespace caprail

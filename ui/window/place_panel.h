@@ -32,9 +32,9 @@ public:
     /// Keeps what was dropped somewhere at the station at a place.
     void takePhotos(const QMimeData& dropped, const QString& place);
 
-protected:
-    void dragEnterEvent(QDragEnterEvent* event) override;
-    void dropEvent(QDropEvent* event) override;
+signals:
+    /// Something was not taken, and the panel says why: it is to be in sight.
+    void refused();
 
 private:
     void build();

@@ -1,22 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <window/shop_menu.h>
 
-#include <QAction>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMenuBar>
 #include <algorithm>
 #include <assessment/signatures.h>
-#include <functional>
-#include <shop/build_comparison.h>
-#include <shop/hand_over.h>
 #include <records/builds_dialog.h>
 #include <records/shelf_dialogs.h>
 #include <records/shop_config.h>
 #include <records/template_dialogs.h>
+#include <shop/build_comparison.h>
+#include <shop/hand_over.h>
 #include <store/file/path_text.h>
 #include <text/ask.h>
 #include <window/main_window.h>
+#include <window/menu_entry.h>
 #include <window/record_output.h>
 #include <window/sign_actions.h>
 
@@ -26,16 +25,6 @@ namespace {
 
 void complain(MainWindow& window, const Problem& problem) {
     warn(&window, MainWindow::tr("Caprail"), QString::fromStdString(problem.sentence));
-}
-
-void add(MainWindow& window, QMenu* menu, const QString& name, bool needsRecord,
-         const std::function<void(MainWindow&)>& what) {
-    QAction* action = menu->addAction(name);
-    QObject::connect(action, &QAction::triggered, &window, [&window, what] { what(window); });
-    if (needsRecord) {
-        action->setEnabled(false);
-        QObject::connect(&window, &MainWindow::recordChanged, action, [action] { action->setEnabled(true); });
-    }
 }
 
 void beginBuild(MainWindow& window) {
@@ -123,21 +112,24 @@ void handOverFolder(MainWindow& window) {
 
 void makeShopMenu(MainWindow& window) {
     QMenu* shop = window.menuBar()->addMenu(MainWindow::tr("Sho&p"));
-    add(window, shop, MainWindow::tr("The &records of a folder"), false, [](MainWindow& w) { w.openShop(); });
+    addEntry(window, shop, Needs::nothing, MainWindow::tr("The &records of a folder"), {},
+             [](MainWindow& w) { w.openShop(); });
     shop->addSeparator();
-    add(window, shop, MainWindow::tr("Save as a &template…"), true,
-        [](MainWindow& w) { TemplateEditor(w.session()->ledger(), &w).exec(); });
-    add(window, shop, MainWindow::tr("T&emplates…"), false, [](MainWindow& w) { TemplatesDialog(&w).exec(); });
+    addEntry(window, shop, Needs::record, MainWindow::tr("Save as a &template…"), {},
+             [](MainWindow& w) { TemplateEditor(w.session()->ledger(), &w).exec(); });
+    addEntry(window, shop, Needs::nothing, MainWindow::tr("T&emplates…"), {},
+             [](MainWindow& w) { TemplatesDialog(&w).exec(); });
     shop->addSeparator();
-    add(window, shop, MainWindow::tr("&Add from the shelf…"), true, &addFromShelf);
-    add(window, shop, MainWindow::tr("The &shelf…"), false, [](MainWindow& w) { ShelfDialog(w.session(), &w).exec(); });
+    addEntry(window, shop, Needs::record, MainWindow::tr("&Add from the shelf…"), {}, &addFromShelf);
+    addEntry(window, shop, Needs::nothing, MainWindow::tr("The &shelf…"), {},
+             [](MainWindow& w) { ShelfDialog(w.session(), &w).exec(); });
     shop->addSeparator();
-    add(window, shop, MainWindow::tr("Begin a &new build…"), true, &beginBuild);
-    add(window, shop, MainWindow::tr("&Compare builds…"), true, &showBuilds);
+    addEntry(window, shop, Needs::record, MainWindow::tr("Begin a &new build…"), {}, &beginBuild);
+    addEntry(window, shop, Needs::record, MainWindow::tr("&Compare builds…"), {}, &showBuilds);
 }
 
 void addHandOver(MainWindow& window, QMenu* file) {
-    add(window, file, MainWindow::tr("&Hand-over folder…"), true, &handOverFolder);
+    addEntry(window, file, Needs::record, MainWindow::tr("Hand-over fold&er…"), {}, &handOverFolder);
 }
 
 } // namespace caprail

@@ -6,27 +6,31 @@
 #include <QTimer>
 #include <algorithm>
 #include <assessment/signatures.h>
+#include <ledger/qt_text.h>
 #include <session/filled.h>
 #include <session/now.h>
 #include <session/signing.h>
 #include <shop/key_folder.h>
 #include <text/ask.h>
 #include <window/main_window.h>
+#include <window/menu_entry.h>
 
 namespace caprail {
 
 namespace {
 
-QString qt(const std::string& text) {
-    return QString::fromStdString(text);
-}
-
 QString title() {
     return MainWindow::tr("Sign the record");
 }
 
-/// A new key as the person wishes it; nothing when it was called off or refused.
-std::optional<SigningKey> newKey(MainWindow& window) {
+/// A key that may sign now.
+struct OpenKey {
+    KeyNote note;
+    SecretKey secret;
+};
+
+/// A new key as the person wishes it, open with the passphrase just given; nothing when it was called off or refused.
+std::optional<OpenKey> newKey(MainWindow& window) {
     const auto name = askText(&window, title(),
                               MainWindow::tr("Whose key is it? Customers read this name beside each signature."),
                               window.preferences().shopName);
@@ -42,18 +46,20 @@ std::optional<SigningKey> newKey(MainWindow& window) {
         warn(&window, title(), MainWindow::tr("The two passphrases differ: no key was made."));
         return {};
     }
-    auto key = makeRandomKey(name->trimmed().toStdString(), {}, {}, passphrase->toStdString());
-    const auto kept = key ? KeyFolder(keyFolderPath()).keep(*key) : Result<void>(tl::unexpected(key.error()));
+    const auto key = makeRandomKey(name->trimmed().toStdString(), {}, {}, passphrase->toStdString());
+    const auto secret = key ? unlock(*key, passphrase->toStdString()) : Result<SecretKey>(tl::unexpected(key.error()));
+    const auto kept = secret ? KeyFolder(keyFolderPath()).keep(*key) : Result<void>(tl::unexpected(secret.error()));
     if (!kept) {
-        warn(&window, title(), qt(kept.error().sentence));
+        warn(&window, title(), qtText(kept.error().sentence));
         return {};
     }
     inform(&window, title(),
-           filled(MainWindow::tr("The key of %1 was made. Its fingerprint is\n\n%2\n\nTell it to whoever is to know your "
-                                 "signature, by another way than with the record. The key lies in %3: copy that folder to a "
-                                 "safe place, since a lost key cannot be made again."),
-                  qt(key->note.name), qt(fingerprint(key->note.publicKey)), qt(keyFolderPath())));
-    return *key;
+           filled(MainWindow::tr(
+                      "The key of %1 was made. Its fingerprint is\n\n%2\n\nTell it to whoever is to know your "
+                      "signature, by another way than with the record. The key lies in %3: copy that folder to a "
+                      "safe place, since a lost key cannot be made again."),
+                  qtText(key->note.name), qtText(fingerprint(key->note.publicKey)), qtText(keyFolderPath())));
+    return OpenKey{key->note, *secret};
 }
 
 /// One of the keys, or none of them.
@@ -61,26 +67,26 @@ std::optional<SigningKey> chosenKey(MainWindow& window, const std::vector<Signin
     if (keys.size() == 1) {
         const auto answer = ask(&window, title(),
                                 filled(MainWindow::tr("Sign all %1 entries of this record with the key of %2 (%3)?"),
-                                       window.session()->ledger().size(), qt(keys.front().note.name),
-                                       qt(fingerprint(keys.front().note.publicKey))),
+                                       window.session()->ledger().size(), qtText(keys.front().note.name),
+                                       qtText(fingerprint(keys.front().note.publicKey))),
                                 QMessageBox::Yes | QMessageBox::No, QMessageBox::Yes);
         return answer == QMessageBox::Yes ? std::optional(keys.front()) : std::nullopt;
     }
     QStringList names;
     for (const SigningKey& key : keys) {
-        names << qt(key.note.name);
+        names << qtText(key.note.name);
     }
     const auto name = askChoice(&window, title(), MainWindow::tr("Which key signs this record?"), names, 0, false);
     const qsizetype at = name ? names.indexOf(*name) : -1;
     return at < 0 ? std::nullopt : std::optional(keys[static_cast<std::size_t>(at)]);
 }
 
-std::optional<SecretKey> unlocked(MainWindow& window, const SigningKey& key) {
+std::optional<OpenKey> unlocked(MainWindow& window, const SigningKey& key) {
     for (;;) {
         QString passphrase;
         if (key.isProtected()) {
-            const auto typed =
-                askSecret(&window, title(), filled(MainWindow::tr("The passphrase of the key of %1:"), qt(key.note.name)));
+            const auto typed = askSecret(
+                &window, title(), filled(MainWindow::tr("The passphrase of the key of %1:"), qtText(key.note.name)));
             if (!typed) {
                 return {};
             }
@@ -88,9 +94,9 @@ std::optional<SecretKey> unlocked(MainWindow& window, const SigningKey& key) {
         }
         const auto secret = unlock(key, passphrase.toStdString());
         if (secret) {
-            return *secret;
+            return OpenKey{key.note, *secret};
         }
-        warn(&window, title(), qt(secret.error().sentence));
+        warn(&window, title(), qtText(secret.error().sentence));
     }
 }
 
@@ -103,9 +109,10 @@ void offerSignature(MainWindow& window, bool mayMakeKey) {
     if (listing.keys.empty() && !mayMakeKey) {
         return;
     }
-    std::optional<SigningKey> key;
+    std::optional<OpenKey> key;
     if (listing.keys.empty()) {
-        const QString why = listing.problems.empty() ? QString() : qt(listing.problems.front()) + QStringLiteral("\n\n");
+        const QString why =
+            listing.problems.empty() ? QString() : qtText(listing.problems.front()) + QStringLiteral("\n\n");
         const auto answer =
             ask(&window, title(),
                 why + MainWindow::tr("There is no key of yours that is valid today. A key of your own shows a customer that a "
@@ -113,23 +120,21 @@ void offerSignature(MainWindow& window, bool mayMakeKey) {
                 QMessageBox::Yes | QMessageBox::No, QMessageBox::Yes);
         key = answer == QMessageBox::Yes ? newKey(window) : std::nullopt;
     } else {
-        key = chosenKey(window, listing.keys);
+        const auto chosen = chosenKey(window, listing.keys);
+        key = chosen ? unlocked(window, *chosen) : std::nullopt;
     }
-    const auto secret = key ? unlocked(window, *key) : std::nullopt;
-    if (secret) {
-        if (const auto entry = signRecord(*window.session(), key->note, *secret); !entry) {
-            warn(&window, title(), qt(entry.error().sentence));
+    if (key) {
+        if (const auto entry = signRecord(*window.session(), key->note, key->secret); !entry) {
+            warn(&window, title(), qtText(entry.error().sentence));
         }
     }
 }
 
 void addSigning(MainWindow& window, QMenu* file) {
-    QAction* action = file->addAction(MainWindow::tr("Si&gn the record…"));
+    QAction* action = addEntry(window, file, Needs::record, MainWindow::tr("Si&gn the record…"), {},
+                               [](MainWindow& w) { offerSignature(w, true); });
     action->setObjectName(QStringLiteral("signRecord"));
-    action->setEnabled(false);
-    QObject::connect(action, &QAction::triggered, &window, [&window] { offerSignature(window, true); });
     QObject::connect(&window, &MainWindow::recordChanged, action, [&window, action] {
-        action->setEnabled(window.session() != nullptr);
         if (window.session() == nullptr) {
             return;
         }

@@ -2,35 +2,25 @@
 #include <window/start_page.h>
 
 #include <QCommandLinkButton>
-#include <QCoreApplication>
-#include <QDir>
 #include <QFileInfo>
-#include <QStandardPaths>
 #include <QVBoxLayout>
+#include <session/filled.h>
 #include <tables/table.h>
 #include <text/label.h>
 #include <window/preferences.h>
+#include <window/samples.h>
 
 namespace caprail {
 
-QStringList sampleFiles() {
-    QStringList folders = QStandardPaths::locateAll(QStandardPaths::AppDataLocation, QStringLiteral("sample-builds"),
-                                                    QStandardPaths::LocateDirectory);
-    // From the build tree the samples lie three folders up: build/release/app/caprail.
-    folders << QCoreApplication::applicationDirPath() + QStringLiteral("/../../../sample-builds")
-            << QCoreApplication::applicationDirPath() + QStringLiteral("/../share/caprail/sample-builds");
-    for (const QString& folder : folders) {
-        QStringList files;
-        for (const QFileInfo& file :
-             QDir(folder).entryInfoList({QStringLiteral("*.caprail")}, QDir::Files, QDir::Name)) {
-            files << file.canonicalFilePath();
-        }
-        if (!files.isEmpty()) {
-            return files;
-        }
-    }
-    return {};
-}
+namespace {
+
+/// A file of the lists: what stands there is read once, when the page is made.
+struct ListedFile {
+    QString path;
+    QString words;
+};
+
+} // namespace
 
 StartPage::StartPage(QWidget* parent) : QWidget(parent) {
     auto* title = new Label(tr("Caprail"));
@@ -64,23 +54,22 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
             return;
         }
         auto* label = new Label(head);
-        auto* list = new List<QString, QString>(
-            QString(head).remove(QLatin1Char('&')), [](const QString& file) { return file; },
-            {{.text =
-                  [](const QString& file) {
-                      const QString whose = whoseRecord(file);
-                      return QFileInfo(file).completeBaseName() +
-                             (whose.isEmpty() ? QString() : QStringLiteral("   ·   ") + whose);
-                  },
-              .tip = [](const QString& file) { return file; }}},
-            this);
+        auto* list = new List<ListedFile, QString>(QString(head).remove(QLatin1Char('&')), &ListedFile::path,
+                                                   {{.text = [](const ListedFile& file) { return file.words; },
+                                                     .tip = [](const ListedFile& file) { return file.path; }}},
+                                                   this);
         label->setBuddy(list);
-        list->put({files.begin(), files.end()});
+        std::vector<ListedFile> rows;
+        for (const QString& file : files) {
+            rows.push_back(
+                {file, joined({QFileInfo(file).completeBaseName(), whoseRecord(file)}, QStringLiteral("   ·   "))});
+        }
+        list->put(std::move(rows));
         list->setMaximumHeight((list->fontMetrics().lineSpacing() + 8) * std::min(5, static_cast<int>(files.size())) +
                                8);
         const auto choose = [this, list, signal](int line) {
-            if (const QString* file = list->at(line)) {
-                (this->*signal)(QString(*file)); // a copy: the page may go with its list
+            if (const ListedFile* file = list->at(line)) {
+                (this->*signal)(QString(file->path)); // a copy: the page may go with its list
             }
         };
         connect(list, &ListView::lineActivated, this, choose);

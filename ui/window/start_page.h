@@ -18,7 +18,4 @@ signals:
     void sampleChosen(const QString& path); ///< opened as a copy, so that the sample stays as it is
 };
 
-/// The sample records that lie beside the program or in its data folder.
-QStringList sampleFiles();
-
 } // namespace caprail

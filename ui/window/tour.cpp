@@ -12,18 +12,14 @@
 #include <algorithm>
 #include <session/filled.h>
 #include <stations/common/station_text.h>
-#include <store/file/new_file.h>
-#include <store/file/path_text.h>
-#include <store/file/read_file.h>
 #include <window/main_window.h>
-#include <window/start_page.h>
+#include <window/samples.h>
 
 namespace caprail {
 
 namespace {
 
 constexpr int charactersWide = 34;
-constexpr std::int64_t largestTourSample = std::int64_t{64} * 1024 * 1024; // bytes
 
 } // namespace
 
@@ -165,14 +161,14 @@ void MainWindow::startTour() {
     }
     auto folder = std::make_unique<QTemporaryDir>(QDir::tempPath() + QStringLiteral("/caprail-tour-XXXXXX"));
     const QString copy = folder->filePath(tr("tour") + QStringLiteral(".caprail"));
-    const auto bytes = readWholeFile(pathBytes(*sample), largestTourSample);
-    if (const auto made = bytes ? makeNewFile(pathBytes(copy), *bytes) : tl::unexpected(bytes.error()); !made) {
+    if (const auto made = copySample(*sample, copy); !made) {
         complain(QString::fromStdString(made.error().sentence));
         return;
     }
     auto* window = m_session ? new MainWindow : this;
     window->m_tourFolder = std::move(folder);
     if (!window->openFile(copy)) {
+        window->m_tourFolder.reset(); // else the next record in this window would be taken for the tour's
         return;
     }
     window->m_tour = new Tour(*window);

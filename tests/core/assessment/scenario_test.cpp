@@ -57,6 +57,20 @@ TEST(Scenario, a_whole_job_in_order_opens_both_gates_and_closes) {
     EXPECT_TRUE(bench.facts.isClosed());
 }
 
+TEST(Scenario, a_stack_that_there_is_no_shim_for_leads_to_the_kit_first) {
+    Bench bench;
+    bench.tightenAll();
+    bench.bearings();
+    bench.survey();
+    const Check* stack = bench.assessment.find("stack:1L");
+    ASSERT_NE(stack, nullptr);
+    EXPECT_EQ(stack->destination, (Destination{Station::girdle, "shims"}));
+    EXPECT_THAT(stack->remedy, HasSubstr("List the shims"));
+    EXPECT_EQ(bench.assessment.next.destination, stack->destination) << bench.assessment.next.sentence;
+    bench.kit();
+    EXPECT_EQ(bench.assessment.find("stack:1L")->destination, (Destination{Station::girdle, "1L"}));
+}
+
 TEST(Scenario, a_fastener_that_moves_locks_the_gate_with_exactly_what_it_spoiled) {
     Bench bench;
     bench.tightenAll();

@@ -161,7 +161,7 @@ TEST(ClearanceChart, shows_every_known_clearance_against_its_band) {
     EXPECT_EQ(chart.points().size(), 12U) << "thirteen bearings, one without a bore";
     EXPECT_EQ(markedPoints(chart), 12);
     EXPECT_EQ(itemsOf<QCPItemRect>(chart), 2U) << "the band of the mains and that of the rods";
-    EXPECT_EQ(textOfItems(chart), "mains, limits\n0.0020 to 0.0027 in|rods, limits\n0.0018 to 0.0024 in");
+    EXPECT_EQ(textOfItems(chart), "mains\nlimits 0.0020 to 0.0027 in|rods\nlimits 0.0018 to 0.0024 in");
     const QCPRange range = chart.yAxis->range();
     EXPECT_TRUE(range.contains(0.0020) && range.contains(0.0027)) << "a band is never cut off";
     EXPECT_TRUE(chart.accessibleDescription().startsWith("Clearance of 12 of 13 bearings is known"))

@@ -2,6 +2,7 @@
 /// A gauge is set up once, with its own lines in sight.
 #include "../find.h"
 #include "../pictures.h"
+#include "../reading_order.h"
 #include "pseudo_terminal.h"
 
 #include <QComboBox>
@@ -44,6 +45,15 @@ TEST_F(GaugesDialogs, shows_the_lines_of_a_port_as_they_come_and_fits_the_patter
     EXPECT_THAT(linesOf(dialog), HasSubstr("is read as  1.460 mm"));
     EXPECT_EQ(dialog.gauges().front().form.pattern, "DGTL #");
     picture(dialog, "gauges-dialog");
+}
+
+TEST_F(GaugesDialogs, are_read_by_the_tab_key_from_top_to_bottom) {
+    GaugeSetup serial;
+    serial.way = GaugeWay::serial;
+    GaugesDialog dialog({serial, GaugeSetup{}}, {});
+    dialog.show();
+    QApplication::processEvents();
+    EXPECT_EQ(outOfReadingOrder(dialog), "");
 }
 
 TEST_F(GaugesDialogs, learns_from_a_gauge_that_types_how_its_line_ends) {

@@ -3,6 +3,7 @@
 /// shows of it.
 #include "../find.h"
 #include "../pictures.h"
+#include "../reading_order.h"
 
 #include <QAction>
 #include <QApplication>
@@ -453,6 +454,7 @@ TEST_F(SessionDisk, a_second_window_is_told_in_full_who_writes_and_takes_over_af
     picture(window, QStringLiteral("disk-bar-second-window"));
     auto* take = child<QPushButton>(bar, "takeOverRecord");
     ASSERT_TRUE(take->isVisible());
+    EXPECT_EQ(outOfReadingOrder(*bar), "");
     const auto answer = [](QMessageBox::StandardButton with) {
         QTimer::singleShot(50, [with] {
             if (auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget())) {

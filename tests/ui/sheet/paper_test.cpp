@@ -110,7 +110,7 @@ TEST(SheetClock, shows_the_local_time_of_the_zone_that_it_names_on_every_page) {
     ASSERT_TRUE(moment.isValid());
     const QString local = moment.addSecs(3600).toUTC().toString(QStringLiteral("yyyy-MM-dd HH:mm"));
     EXPECT_THAT(pages.join(QLatin1Char(' ')).simplified().toStdString(),
-                HasSubstr("Signed off by Mira Sand, " + local.toStdString()));
+                HasSubstr("signed off by Mira Sand on " + local.toStdString()));
 }
 
 TEST(SheetClock, names_both_distances_when_the_clocks_were_changed_meanwhile) {

@@ -180,11 +180,18 @@ TEST(SheetFile, tells_the_whole_story_of_a_closed_build) {
                               "Built and measured as written here",
                               "Do not retighten the fasteners",
                               "does not prove",
-                              "p is the probability that the value lies within its limits",
+                              "p is the probability that the value lies in its band",
                               "p 9",
                               "C 1."}) {
         EXPECT_THAT(text, HasSubstr(words));
     }
+}
+
+TEST(SheetFile, says_on_its_first_page_once_by_whom_and_with_which_words_it_was_signed_off) {
+    const QString first = closed().text().section(QLatin1Char('\f'), 0, 0);
+    EXPECT_EQ(first.count(QStringLiteral("Mira Sand on ")), 1) << first.toStdString();
+    EXPECT_EQ(first.count(QStringLiteral("signed off by"), Qt::CaseInsensitive), 1) << first.toStdString();
+    EXPECT_EQ(first.count(QStringLiteral("Built and measured as written here")), 1) << first.toStdString();
 }
 
 TEST(SheetFile, marks_a_wrench_used_outside_its_range_or_after_its_due_date) {

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "../reading_order.h"
 #include "panel_test.h"
 
 #include <QComboBox>
@@ -125,6 +126,37 @@ TEST_F(Engine, a_person_is_added_and_the_form_is_ready_for_the_next) {
     QTest::keyClick(form->edit("name"), Qt::Key_Return);
     EXPECT_EQ(bench.lastAs<PersonAdded>().name, "Tove Brandt");
     EXPECT_EQ(form->edit("name")->text(), "");
+}
+
+TEST_F(Engine, a_zero_check_that_is_being_typed_outlives_what_others_store) {
+    panel.select("instruments");
+    auto* form = panel.peoplePage()->zeroForm();
+    retype(form->edit("instrument"), "MIC-1");
+    retype(form->edit("nominal"), "1.0000");
+    retype(form->edit("reading"), "1.0001");
+    bench.band("crank end play", 4, 8);
+    EXPECT_EQ(form->edit("nominal")->text(), "1.0000");
+    EXPECT_EQ(form->edit("reading")->text(), "1.0001");
+    QTest::keyClick(form->edit("reading"), Qt::Key_Escape);
+    EXPECT_EQ(form->edit("reading")->text(), "") << "Escape takes back what was typed";
+    EXPECT_EQ(form->edit("nominal")->text(), "");
+}
+
+TEST_F(Engine, escape_takes_back_what_was_typed_of_a_person) {
+    panel.select("people");
+    auto* form = panel.peoplePage()->personForm();
+    retype(form->edit("name"), "Tove Brandt");
+    QTest::keyClick(form->edit("name"), Qt::Key_Escape);
+    EXPECT_EQ(form->edit("name")->text(), "");
+}
+
+TEST_F(Engine, the_tab_key_goes_through_every_page_as_it_is_read) {
+    auto* pages = child<QTabWidget>(panel);
+    for (int page = 0; page < pages->count(); ++page) {
+        pages->setCurrentIndex(page);
+        QApplication::processEvents();
+        EXPECT_EQ(outOfReadingOrder(*pages->currentWidget()), "") << pages->tabText(page).toStdString();
+    }
 }
 
 TEST(ExactText, writes_a_length_so_that_reading_it_gives_the_same_length) {

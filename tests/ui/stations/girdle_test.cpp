@@ -305,6 +305,43 @@ TEST_F(Girdle, one_key_rechecks_a_stack_and_goes_on) {
     EXPECT_EQ(panel.position(), (Position{2, Side::left}));
 }
 
+TEST_F(Girdle, rechecks_go_on_by_themselves_to_the_next_stack_that_waits) {
+    bench.survey();
+    bench.kit();
+    bench.build();
+    panel.setMode(GirdleMode::recheck);
+    QStringList names;
+    for (std::size_t i = 0; i < bench.positions().size(); ++i) {
+        names << panel.recheck()->accessibleName();
+        QTest::keyClick(panel.recheck(), Qt::Key_D);
+    }
+    EXPECT_EQ(bench.facts().rechecks.size(), bench.positions().size());
+    names.removeDuplicates();
+    EXPECT_EQ(names.size(), static_cast<qsizetype>(bench.positions().size())) << "each time the place is said";
+    // One that was good is tried again and rocks: another was taken off the list by it, and that is where it goes on.
+    QTest::keyClick(panel.recheck(), Qt::Key_R);
+    const Position proud = bench.lastAs<RecheckMade>().position;
+    panel.select(proud == Position{2, Side::right} ? "2L" : "2R");
+    panel.setMode(GirdleMode::recheck);
+    QTest::keyClick(panel.recheck(), Qt::Key_L);
+    EXPECT_EQ(panel.position(), proud) << "the one that waits, not the one just answered";
+}
+
+TEST_F(Girdle, where_no_shim_is_listed_one_key_leads_from_the_stacks_to_the_kit) {
+    bench.survey();
+    panel.select("1L");
+    panel.setMode(GirdleMode::stacks);
+    auto* list = child<QPushButton>(panel, "listKit");
+    ASSERT_TRUE(list->isVisible());
+    EXPECT_FALSE(child<QPushButton>(panel, "takeOverPlan")->isVisible()) << "there is no plan without a kit";
+    EXPECT_EQ(panel.focusWidget(), list);
+    list->click(); // as Enter does on the button in focus
+    EXPECT_EQ(panel.focusWidget(), child<EntryField>(panel, "addShims")->lineEdit());
+    bench.shim("S1", 50, {});
+    panel.setMode(GirdleMode::stacks);
+    EXPECT_FALSE(list->isVisible());
+}
+
 TEST_F(Girdle, the_same_answer_at_once_at_the_next_stack_is_asked_back) {
     bench.survey();
     bench.kit();
@@ -320,6 +357,23 @@ TEST_F(Girdle, the_same_answer_at_once_at_the_next_stack_is_asked_back) {
     time += 700;
     QTest::keyClick(panel.recheck(), Qt::Key_D);
     EXPECT_EQ(bench.facts().rechecks.size(), 2U);
+    StoringPress::setClock([time]() mutable { return time += 1000; });
+}
+
+TEST_F(Girdle, an_answer_that_waits_for_the_disk_is_asked_back_at_once_like_a_stored_one) {
+    bench.survey();
+    bench.kit();
+    bench.build();
+    panel.setMode(GirdleMode::recheck);
+    qint64 time = 10'000;
+    StoringPress::setClock([&time] { return time; });
+    const QString path = bench.session->path();
+    ASSERT_TRUE(QFile::rename(path, path + ".aside"));
+    for (int press = 0; press < 5; ++press) {
+        QTest::keyClick(panel.recheck(), Qt::Key_D);
+        time += 30;
+    }
+    EXPECT_EQ(bench.session->unstored().size(), 1U) << "a key that bounces answered four times more";
     StoringPress::setClock([time]() mutable { return time += 1000; });
 }
 

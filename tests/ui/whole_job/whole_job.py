@@ -97,9 +97,7 @@ def tighten(person):
 
 
 def kit(person):
-    """The shims, and what the micrometer says of each."""
-    person.press("alt+2")
-    person.wait_for_name("^Add shims")
+    """The shims, and what the micrometer says of each, at the page that the program led to."""
     for number, (line, count) in enumerate(KIT):
         before = entries()
         person.type(line)
@@ -122,7 +120,7 @@ ANSWERS = [
     (r"^Bore.* main|^Main.*bore", lambda m: "2.4501"),
     (r"^Bore.* rod", lambda m: "2.1011"),
     (r"^Crank end play", lambda m: "0.0060"),
-    (r"^Recheck: R rocks", "d"),
+    (r"^Recheck at .*: R rocks", "d"),
     (r"^Girdle lies like this", "Return"),
     (r"^Turning torque, (before|girdle)", lambda m: "11/8"),
     (r"^Turning torque", lambda m: "12/8"),
@@ -171,12 +169,12 @@ def work(person, program):
             person.press("ctrl+Return")
             person.pump(0.3)
             continue
+        if name.startswith("Add shims"):
+            kit(person)
+            person.press("ctrl+Return")
+            person.wait_for_name("^Stack built at")
+            continue
         if name.startswith("Stack built at"):
-            if "kit" not in times:
-                times["kit"] = 1
-                kit(person)
-                person.press("ctrl+Return")
-                person.wait_for_name("^Stack built at")
             before = entries()
             person.press("alt+u")
             person.wait("the plan taken over", lambda: entries() > before)

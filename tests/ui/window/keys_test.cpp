@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// The one rule for keys, tried over every station and everything that takes the keyboard there.
+#include "../mnemonics.h"
 #include "../pictures.h"
 
 #include <QApplication>
 #include <QFile>
 #include <QLineEdit>
+#include <QMenuBar>
 #include <QMessageBox>
 #include <QPushButton>
 #include <QScreen>
@@ -193,6 +195,11 @@ TEST_F(Keys, enter_presses_the_button_that_has_the_focus) {
     EXPECT_EQ(pressed, 2);
     hold(&button, Qt::Key_Return, "\r");
     EXPECT_EQ(pressed, 2);
+}
+
+TEST_F(Keys, of_a_menu_belong_to_one_action_each) {
+    const auto window = opened("mid-survey");
+    EXPECT_EQ(sharedLetters(*window->menuBar()), "");
 }
 
 TEST_F(Keys, closing_asks_for_a_value_that_is_typed_and_not_stored) {

@@ -1,18 +1,24 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// The catalogue of every language is whole, and the window speaks it: no text is left in English by chance.
+#include "../every_view.h"
+#include "../mnemonics.h"
 #include "../pictures.h"
 
 #include <QAbstractButton>
 #include <QApplication>
 #include <QFile>
+#include <QFileInfo>
 #include <QLabel>
 #include <QLocale>
 #include <QPushButton>
 #include <QRegularExpression>
+#include <QStyleOptionButton>
+#include <QTabBar>
 #include <QTabWidget>
 #include <QTemporaryDir>
 #include <QXmlStreamReader>
 #include <algorithm>
+#include <base/say.h>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 #include <ledger/column_labels.h>
@@ -21,10 +27,9 @@
 #include <map>
 #include <session/language.h>
 #include <set>
-#include <stations/girdle/recheck.h>
 #include <stations/common/station.h>
+#include <stations/girdle/recheck.h>
 #include <store/text/text_form.h>
-#include <base/say.h>
 #include <window/main_window.h>
 
 namespace caprail {
@@ -199,6 +204,76 @@ TEST_F(German, no_station_shows_an_english_text) {
         }
         return list;
     }();
+}
+
+TEST_F(German, each_letter_of_a_menu_belongs_to_one_entry) {
+    const MainWindow window;
+    EXPECT_EQ(sharedLetters(*window.menuBar()), "");
+}
+
+/// The texts of a window that are wider or higher than the room that they are shown in.
+std::set<std::string> cutTexts(const QWidget& window) {
+    std::set<std::string> cut;
+    const auto note = [&](const QString& text, int needed, int there) {
+        if (needed > there) {
+            cut.insert("“" + text.toStdString() + "” needs " + std::to_string(needed) + " of " + std::to_string(there));
+        }
+    };
+    for (const QAbstractButton* button : window.findChildren<QAbstractButton*>()) {
+        const auto* tool = qobject_cast<const QToolButton*>(button);
+        const bool isSign =
+            tool != nullptr && !tool->icon().isNull() && tool->toolButtonStyle() == Qt::ToolButtonIconOnly;
+        if (button->isVisible() && !isSign && !button->text().isEmpty()) {
+            QStyleOptionButton option;
+            option.initFrom(button);
+            const QRect room = qobject_cast<const QPushButton*>(button) == nullptr
+                                   ? button->rect()
+                                   : button->style()->subElementRect(QStyle::SE_PushButtonContents, &option, button);
+            const QSize text = button->fontMetrics().size(Qt::TextShowMnemonic, button->text());
+            note(button->text(), text.width(), room.width());
+            note(button->text(), text.height(), room.height());
+        }
+    }
+    for (const QLabel* label : window.findChildren<QLabel*>()) {
+        const bool isText = label->isVisible() && label->pixmap().isNull() && !label->text().isEmpty();
+        if (isText && label->textFormat() == Qt::RichText) {
+            note(label->text(), label->sizeHint().width(), label->width());
+        } else if (isText && label->wordWrap()) {
+            note(label->text(), label->heightForWidth(label->width()), label->height());
+        } else if (isText) {
+            note(label->text(), label->fontMetrics().size(Qt::TextShowMnemonic, label->text()).width(),
+                 label->contentsRect().width());
+        }
+    }
+    for (const QTabBar* tabs : window.findChildren<QTabBar*>()) {
+        for (int i = 0; tabs->isVisible() && i < tabs->count(); ++i) {
+            note(tabs->tabText(i), tabs->fontMetrics().size(Qt::TextShowMnemonic, tabs->tabText(i)).width(),
+                 tabs->tabRect(i).width());
+            note(tabs->tabText(i), tabs->tabRect(i).right(), tabs->width());
+        }
+    }
+    return cut;
+}
+
+TEST_F(German, no_button_label_or_tab_of_any_view_is_cut) {
+    for (const char* sample : {"mid-survey", "moved-in-verify-round", "closed"}) {
+        const QString copy = m_folder.filePath(QString::fromUtf8(sample) + QStringLiteral(".caprail"));
+        ASSERT_TRUE(QFile::copy(QStringLiteral(SAMPLE_BUILDS "/") + QFileInfo(copy).fileName(), copy));
+        QFile::setPermissions(copy, QFile::ReadOwner | QFile::WriteOwner);
+        MainWindow window;
+        window.setAttribute(Qt::WA_DeleteOnClose, false);
+        ASSERT_TRUE(window.openFile(copy));
+        window.show();
+        window.resize(1280, 800);
+        int views = 0;
+        inEveryView(window, [&](const std::string& view) {
+            picture(window,
+                    QStringLiteral("german-%1, ").arg(QString::fromUtf8(sample)) + QString::fromStdString(view));
+            ++views;
+            EXPECT_THAT(cutTexts(window), testing::IsEmpty()) << sample << ", " << view;
+        });
+        EXPECT_GT(views, 20);
+    }
 }
 
 } // namespace

@@ -4,15 +4,15 @@
 
 #include <QApplication>
 #include <QClipboard>
-#include <QDropEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListView>
 #include <QMimeData>
+#include <QSignalSpy>
 #include <QTest>
+#include <stations/common/place_name.h>
 #include <stations/fasteners/station.h>
 #include <stations/girdle/station.h>
-#include <stations/common/place_name.h>
 #include <window/place_panel.h>
 
 namespace caprail {
@@ -22,14 +22,6 @@ QImage picture() {
     QImage image(320, 200, QImage::Format_RGB32);
     image.fill(Qt::darkCyan);
     return image;
-}
-
-void drop(QWidget& on, QMimeData& data) {
-    QDragEnterEvent enter(QPoint(5, 5), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
-    QApplication::sendEvent(&on, &enter);
-    ASSERT_TRUE(enter.isAccepted());
-    QDropEvent event(QPointF(5, 5), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
-    QApplication::sendEvent(&on, &event);
 }
 
 TEST(PlaceName, reads_a_place_however_it_was_typed) {
@@ -84,6 +76,34 @@ TEST(PlacePanel, settles_a_finding_where_it_is) {
     EXPECT_EQ(bench.facts().findings.size(), 2U) << "and the line opens findings again";
 }
 
+TEST(PlacePanel, what_was_done_about_one_finding_is_no_finding_of_the_next_place) {
+    StationRecord bench(3);
+    bench.make(FindingOpened{"F1", "2R", "burr on the washer face"});
+    bench.make(FindingOpened{"F2", "2R", "thread dirty"});
+    PlacePanel panel(*bench.session);
+    panel.setPlace("2R");
+    auto* list = child<QListView>(panel, "here");
+    auto* edit = child<QLineEdit>(panel, "findingHere");
+    list->setCurrentIndex(list->model()->index(0, 0));
+    QTest::keyClick(list, Qt::Key_Return);
+    edit->setText("stoned off");
+    panel.setPlace("3R");
+    QTest::keyClick(edit, Qt::Key_Return);
+    EXPECT_EQ(bench.facts().findings.size(), 2U) << "a remedy became a finding of another place";
+    panel.setPlace("2R");
+    list->setCurrentIndex(list->model()->index(0, 0));
+    QTest::keyClick(list, Qt::Key_Return);
+    edit->setText("stoned off");
+    panel.focusFinding();
+    QTest::keyClick(edit, Qt::Key_Return);
+    EXPECT_EQ(bench.facts().findings.size(), 2U) << "nor by the key that opens a finding";
+    edit->setText("lint in the hole");
+    list->setCurrentIndex(list->model()->index(1, 0));
+    QTest::keyClick(list, Qt::Key_Return);
+    QTest::keyClick(edit, Qt::Key_Return);
+    EXPECT_FALSE(bench.facts().findings.at("F2").settled) << "what was to be a finding settles none";
+}
+
 TEST(PlacePanel, keeps_a_pasted_and_a_dropped_photo_at_the_place) {
     StationRecord bench(3);
     PlacePanel panel(*bench.session);
@@ -101,7 +121,7 @@ TEST(PlacePanel, keeps_a_pasted_and_a_dropped_photo_at_the_place) {
     ASSERT_TRUE(other.save(file));
     QMimeData data;
     data.setUrls({QUrl::fromLocalFile(file)});
-    drop(panel, data);
+    panel.takePhotos(data, panel.place());
     ASSERT_EQ(bench.facts().attachments.size(), 2U);
     EXPECT_EQ(lines(child<QListView>(panel, "here")), 2);
     EXPECT_FALSE(child<QListView>(panel, "here")->model()->index(0, 0).data(Qt::DecorationRole).value<QIcon>().isNull());
@@ -117,7 +137,9 @@ TEST(PlacePanel, says_what_is_no_picture_and_keeps_nothing) {
     file.close();
     QMimeData data;
     data.setUrls({QUrl::fromLocalFile(file.fileName())});
-    drop(panel, data);
+    const QSignalSpy refused(&panel, &PlacePanel::refused);
+    panel.takePhotos(data, panel.place());
+    EXPECT_EQ(refused.count(), 1) << "the window brings the sentence in sight";
     EXPECT_TRUE(child<QLabel>(panel, "placeMessage")->text().contains("notes.txt")) << child<QLabel>(panel, "placeMessage")->text().toStdString();
     EXPECT_TRUE(bench.facts().attachments.empty());
 }

@@ -3,6 +3,7 @@
 #include "../find.h"
 #include "../pictures.h"
 
+#include <QDialog>
 #include <QFile>
 #include <QFileInfo>
 #include <QLabel>
@@ -11,6 +12,7 @@
 #include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QTimer>
 #include <assessment/check.h>
 #include <set>
 #include <stations/common/entry_field.h>
@@ -105,6 +107,24 @@ TEST_F(TourTest, lets_a_person_try_things_in_a_copy_that_goes_with_the_window) {
     delete window;
     window = nullptr;
     EXPECT_FALSE(QFileInfo::exists(QFileInfo(copy).path()));
+}
+
+TEST_F(TourTest, that_could_not_begin_leaves_no_mark_on_the_window) {
+    QFile spoilt(sample);
+    ASSERT_TRUE(spoilt.open(QIODevice::WriteOnly));
+    spoilt.write("no record");
+    spoilt.close();
+    before = bytesOf(sample);
+    MainWindow other;
+    other.setAttribute(Qt::WA_DeleteOnClose, false);
+    other.show();
+    QTimer::singleShot(50, [] { qobject_cast<QDialog*>(QApplication::activeModalWidget())->reject(); });
+    other.startTour();
+    ASSERT_EQ(other.session(), nullptr);
+    const QString own = folder.filePath("own.caprail");
+    ASSERT_TRUE(QFile::copy(QStringLiteral(SAMPLE_BUILDS "/mid-survey.caprail"), own));
+    ASSERT_TRUE(other.openFile(own));
+    EXPECT_EQ(recentFiles(), QStringList{own}) << "a record of the shop's was taken for the tour's copy";
 }
 
 TEST_F(TourTest, says_what_the_sample_shows) {

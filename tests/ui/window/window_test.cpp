@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// The whole window on a record: opened, worked in by keyboard, looked at in both looks.
+#include "../every_view.h"
 #include "../find.h"
 #include "../pictures.h"
 
@@ -314,6 +315,33 @@ TEST_F(Window, a_photo_dropped_on_a_position_goes_there_and_elsewhere_to_the_sel
     EXPECT_EQ(window->session()->facts().attachments.back().what.place, "4L");
 }
 
+TEST_F(Window, what_is_dropped_and_is_neither_record_nor_photo_gets_one_sentence_in_sight) {
+    const std::unique_ptr<MainWindow> window(shown());
+    ASSERT_TRUE(window->openFile(copyOf("mid-survey")));
+    window->resize(960, 540);
+    QApplication::processEvents();
+    auto* message = child<QLabel>(window.get(), "placeMessage");
+    ASSERT_FALSE(message->isVisible());
+    const auto entries = window->session()->ledger().size();
+    const QString backup = m_folder.filePath("smith.caprail-backup");
+    ASSERT_TRUE(QFile::copy(QStringLiteral(SAMPLE_BUILDS "/closed.caprail"), backup));
+    const QString photo = m_folder.filePath("no-suffix");
+    QImage image(320, 200, QImage::Format_RGB32);
+    image.fill(Qt::darkCyan);
+    ASSERT_TRUE(image.save(photo, "PNG"));
+    QMimeData data;
+    data.setUrls({QUrl::fromLocalFile(backup), QUrl::fromLocalFile(photo)});
+    QDragEnterEvent enter(QPoint(5, 5), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(window.get(), &enter);
+    ASSERT_TRUE(enter.isAccepted());
+    QDropEvent event(QPoint(5, 5), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(window.get(), &event);
+    EXPECT_TRUE(message->isVisible()) << "the panel that says it is out of sight in a small window";
+    EXPECT_THAT(message->text().toStdString(), testing::HasSubstr("smith.caprail-backup"));
+    EXPECT_THAT(message->text().toStdString(), testing::HasSubstr("neither a build record"));
+    EXPECT_EQ(window->session()->ledger().size(), entries + 1) << "the photo beside it, told by its bytes, is kept";
+}
+
 TEST_F(Window, a_look_switched_while_it_is_open_leaves_no_ink_of_the_other) {
     applyLook(LookChoice::light);
     const std::unique_ptr<MainWindow> window(shown());
@@ -342,19 +370,20 @@ TEST_F(Window, a_look_switched_while_it_is_open_leaves_no_ink_of_the_other) {
     applyLook(LookChoice::light);
 }
 
-TEST_F(Window, of_960_by_540_shows_every_station_without_scrolling_sideways) {
+TEST_F(Window, of_960_by_540_shows_every_view_without_scrolling_sideways) {
     applyLook(LookChoice::light);
     const std::unique_ptr<MainWindow> window(shown());
     window->resize(960, 540);
     ASSERT_TRUE(window->openFile(copyOf("mid-survey")));
     EXPECT_TRUE(child<StationList>(*window)->isCompact());
-    for (const Station station : allStations) {
-        window->showDestination({station, {}});
-        QApplication::processEvents();
+    int views = 0;
+    inEveryView(*window, [&](const std::string& view) {
         const auto* scroller = child<PanelScroller>(*window);
-        EXPECT_EQ(scroller->horizontalScrollBar()->maximum(), 0) << static_cast<int>(station);
-        picture(*window, QStringLiteral("window-small-%1").arg(static_cast<int>(station)));
-    }
+        EXPECT_EQ(scroller->horizontalScrollBar()->maximum(), 0) << view;
+        picture(*window, QStringLiteral("window-small-") + QString::fromStdString(view));
+        ++views;
+    });
+    EXPECT_GT(views, 20);
     window->resize(1280, 800);
     QApplication::processEvents();
     EXPECT_FALSE(child<StationList>(*window)->isCompact());

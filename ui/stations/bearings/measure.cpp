@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <stations/bearings/measure.h>
 
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPushButton>
@@ -11,9 +12,9 @@
 #include <stations/common/entries_model.h>
 #include <stations/common/entries_table.h>
 #include <stations/common/entry_field.h>
+#include <stations/common/instrument_box.h>
 #include <stations/common/optional_field.h>
 #include <stations/common/place_heading.h>
-#include <stations/common/instrument_box.h>
 #include <stations/common/station_text.h>
 #include <stations/common/step_keys.h>
 #include <stations/common/tab_order.h>
@@ -67,6 +68,7 @@ void BearingsMeasure::build() {
     m_laidIn->setObjectName(QStringLiteral("crank-laid-in"));
     setTip(m_laidIn, tr("Bores and journals are measured before, gaps and all else after"));
     m_shells->setAutoDefault(false);
+    m_entries->setMinimumHeight(3 * m_entries->fontMetrics().height()); // the words above come first
     m_entries->setColumnHidden(EntriesModel::person, true);
     m_entries->setFilter([this](const Entry& entry) {
         const auto* journal = std::get_if<JournalReading>(&entry.body);
@@ -108,10 +110,11 @@ void BearingsMeasure::build() {
     }
     settings->addWidget(m_stations);
     settings->addWidget(m_directions);
-    auto* parts = new QHBoxLayout;
-    parts->addWidget(m_laidIn);
-    parts->addWidget(m_crank);
-    parts->addWidget(m_shells, 1);
+    auto* parts = new QGridLayout; // in two rows: in other languages they are longer
+    parts->addWidget(m_laidIn, 0, 0);
+    parts->addWidget(m_crank, 0, 1);
+    parts->addWidget(m_shells, 1, 0, 1, 2);
+    parts->setColumnStretch(1, 1);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_heading);

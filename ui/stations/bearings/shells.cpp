@@ -129,11 +129,8 @@ void BearingsShells::build() {
     connect(m_choose, &QPushButton::clicked, this, &BearingsShells::chooseShells);
     connect(m_takeOver, &QPushButton::clicked, this, &BearingsShells::takeOver);
     connect(&m_runner, &ShellRunner::chosen, this, &BearingsShells::showChosen);
-    connect(m_shelf, &TableView::lineSelected, this, [this](int line) {
-        if (const ShelfRow* shell = m_shelf->at(line)) {
-            m_shell->load(shell->what);
-        }
-    });
+    connect(m_shelf, &TableView::lineSelected, this, &BearingsShells::showShell);
+    connect(m_shell, &EntryForm::reverted, this, &BearingsShells::showShell);
     connect(m_shell, &EntryForm::saved, this, [this] {
         // The next one is most often of the same kind: only its name and thickness are typed.
         ShellMeasured next;
@@ -148,14 +145,27 @@ void BearingsShells::build() {
         m_shell->clearField("thickness");
         m_shell->focusField("shell");
     });
-    connect(m_bearings, &TableView::lineSelected, this, [this](int line) {
-        if (const BearingRow* bearing = m_bearings->at(line)) {
-            const auto at = m_session.facts().shellsFitted.find(bearing->journal);
-            m_fitted->load(at == m_session.facts().shellsFitted.end() ? ShellsFitted{bearing->journal, {}, {}}
-                                                                      : at->second.what);
-        }
-    });
+    connect(m_bearings, &TableView::lineSelected, this, &BearingsShells::showFitting);
+    connect(m_fitted, &EntryForm::reverted, this, &BearingsShells::showFitting);
     m_shell->clearField("thickness");
+}
+
+void BearingsShells::showShell() {
+    const ShelfRow* shell = m_shelf->selected();
+    m_shell->load(shell == nullptr ? ShellMeasured{} : shell->what);
+    if (shell == nullptr) {
+        m_shell->clearField("thickness");
+    }
+}
+
+void BearingsShells::showFitting() {
+    if (const BearingRow* bearing = m_bearings->selected()) {
+        const auto at = m_session.facts().shellsFitted.find(bearing->journal);
+        m_fitted->load(at == m_session.facts().shellsFitted.end() ? ShellsFitted{bearing->journal, {}, {}}
+                                                                  : at->second.what);
+    } else {
+        m_fitted->load(ShellsFitted{});
+    }
 }
 
 void BearingsShells::refresh() {

@@ -28,6 +28,9 @@ private:
     void showChosen(const ShellOutcome& outcome);
     void takeOver();
     void showBearings();
+    /// The selected shell or bearing in its form; an empty form where none is.
+    void showShell();
+    void showFitting();
     [[nodiscard]] QString leftOutText() const;
     RecordSession& m_session;
     Table<ShelfRow, std::string>* m_shelf;

@@ -21,9 +21,8 @@
 namespace caprail {
 
 ClosingStation::ClosingStation(RecordSession& given, QWidget* parent)
-    : StationPanel(given, parent), m_gate(new Label(this)), m_caution(new CautionLabel(ClosingStation::cautions(), this)),
-      m_steps(new ClosingSteps(given, this)), m_unconfirmed(new Label(this)),
-      m_values(new QPushButton(tr("Say whose they are…"), this)),
+    : StationPanel(given, parent), m_gate(new Label(this)), m_steps(new ClosingSteps(given, this)),
+      m_unconfirmed(new Label(this)), m_values(new QPushButton(tr("Say whose they are…"), this)),
       m_holding(new ChecksView(given, this)), m_task(new ClosingTaskPage(given, this)), m_tabs(new QTabWidget(this)),
       m_findings(new ClosingFindings(given, this)), m_photos(new ClosingPhotos(given, this)) {
     QFont large = font();
@@ -59,7 +58,7 @@ ClosingStation::ClosingStation(RecordSession& given, QWidget* parent)
     left->addWidget(m_unconfirmed);
     left->addWidget(m_values, 0, Qt::AlignLeft);
     left->addStretch(1);
-    left->addWidget(m_caution);
+    left->addWidget(new CautionLabel(ClosingStation::cautions(), this));
     auto* page = new QHBoxLayout(this);
     page->addLayout(left, 3);
     page->addWidget(m_tabs, 7);

@@ -35,7 +35,6 @@ public:
 private:
     void showUnconfirmed();
     Label* m_gate;
-    CautionLabel* m_caution; ///< gives way where there is no room for it
     ClosingSteps* m_steps;
     Label* m_unconfirmed; ///< values that nobody confirmed
     QPushButton* m_values;

@@ -10,6 +10,7 @@
 #include <stations/common/station_text.h>
 #include <text/ask.h>
 #include <text/label.h>
+#include <utility>
 
 namespace caprail {
 
@@ -84,10 +85,14 @@ void ClosingSteps::refresh() {
                             .arg(facts.build)
                             .arg(qtText(facts.signedOff->person), when(facts.signedOff->time),
                                  qtText(facts.signedOff->what.statement));
-        if (const auto signatures = signaturesOf(m_session.ledger()); !signatures.empty()) {
-            const SignatureFact& last = signatures.back();
-            words += QStringLiteral("\n\n") + sign(stateOf(last)) + QLatin1Char(' ') + qtText(sentenceOf(last));
+        // A ledger of this seal has these signatures: they are verified once for it, not at each refresh.
+        if (std::exchange(m_verifiedAt, m_session.ledger().seal()) != m_session.ledger().seal()) {
+            const auto signatures = signaturesOf(m_session.ledger());
+            m_signature = signatures.empty() ? QString()
+                                             : sign(stateOf(signatures.back())) + QLatin1Char(' ') +
+                                                   qtText(sentenceOf(signatures.back()));
         }
+        words += m_signature.isEmpty() ? QString() : QStringLiteral("\n\n") + m_signature;
         m_signed->setText(words);
         m_build->setText(tr("Begin &build %1…").arg(facts.build + 1));
     }

@@ -31,6 +31,8 @@ private:
     std::map<ClosingStep, Row> m_rows;
     Label* m_signed;
     QPushButton* m_build;
+    Seal m_verifiedAt{}; ///< of the ledger whose signatures were verified last
+    QString m_signature; ///< what is said of the last of them; empty: there is none
 };
 
 } // namespace caprail

@@ -5,7 +5,8 @@
 
 namespace caprail {
 
-/// What to mind at a station. Where the room is small it folds to a sign, whose tip says all of it: the work comes first.
+/// What to mind at a station. Where the room is small it folds to one word, whose tip says all of it: the work
+/// comes first.
 class CautionLabel : public Label {
 public:
     /// A station at least so large, in pixels, shows its cautions in full.

@@ -236,14 +236,15 @@ void EntryField::submit() {
     }
     // A copy: taking the value may ask for the next place, which replaces `m_submit` while it runs.
     const Submit take = m_submit;
-    if (const auto taken = take(typed); !taken) {
+    const auto taken = take(typed);
+    StoringPress::answered(typed, taken);
+    if (!taken) {
         // What is kept must not be given twice by another Enter: it is in the bar over the record, the field is free.
         if (taken.error().isKept) {
             clear();
         }
         showProblem(QString::fromStdString(taken.error().sentence));
     } else {
-        StoringPress::stored(typed);
         clear();
     }
 }

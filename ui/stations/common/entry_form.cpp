@@ -125,6 +125,12 @@ void EntryForm::setText(std::string_view fieldName, const QString& text) {
     }
 }
 
+void EntryForm::clearField(std::string_view fieldName) {
+    if (!m_isTouched) {
+        setText(fieldName, {});
+    }
+}
+
 void EntryForm::type(std::string_view fieldName, const QString& text) {
     setText(fieldName, text);
     touch();

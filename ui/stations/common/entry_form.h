@@ -44,8 +44,8 @@ public:
     /// Forgets what was typed, so that the next `load` shows the record again.
     void putBack();
     void focusField(std::string_view fieldName);
-    /// Shows a field empty, for a value that is not known yet.
-    void clearField(std::string_view fieldName) { setText(fieldName, {}); }
+    /// Shows a field empty, for a value that is not known yet; as `load`, not over what a person typed.
+    void clearField(std::string_view fieldName);
     /// A quiet line under the form.
     void setRemark(const QString& text);
     /// What stands in it may be stored as it is, though nothing was typed.

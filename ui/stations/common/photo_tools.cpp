@@ -4,17 +4,19 @@
 #include <QCoreApplication>
 #include <QDialog>
 #include <QFileDialog>
+#include <QFileInfo>
 #include <QImage>
 #include <QMimeData>
 #include <QScreen>
 #include <QUrl>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <session/picture.h>
 #include <stations/common/prepared_photo.h>
 #include <stations/common/station_text.h>
-#include <store/sqlite/defences.h>
 #include <store/file/path_text.h>
 #include <store/file/read_file.h>
+#include <store/sqlite/defences.h>
 #include <text/label.h>
 #include <text/plain_text.h>
 
@@ -34,6 +36,17 @@ QStringList filesIn(const QMimeData* data) {
         }
     }
     return paths;
+}
+
+bool isRecordName(const QString& path) {
+    return path.endsWith(QLatin1String(".caprail"), Qt::CaseInsensitive);
+}
+
+/// Whether a file begins as a picture does. A folder, a pipe or a device is not opened.
+bool isPictureFile(const QString& path) {
+    constexpr qint64 enough = 32; // bytes, to tell the format
+    QFile file(path);
+    return QFileInfo(path).isFile() && file.open(QIODevice::ReadOnly) && !pictureFormat(file.read(enough)).isEmpty();
 }
 
 /// Null for what is no picture.
@@ -66,8 +79,26 @@ Result<void> keep(RecordSession& session, const Result<PreparedPhoto>& photo, co
 
 } // namespace
 
+GivenFiles sortFiles(const QMimeData& data) {
+    GivenFiles sorted;
+    for (const QString& path : filesIn(&data)) {
+        (isRecordName(path) ? sorted.records : isPictureFile(path) ? sorted.photos : sorted.others) << path;
+    }
+    return sorted;
+}
+
+QString neitherRecordNorPhoto(const QString& path) {
+    return PhotoText::tr("“%1” is neither a build record (.caprail) nor a photo (JPEG, PNG, WebP or HEIF): nothing was "
+                         "done with it.")
+        .arg(QFileInfo(path).fileName());
+}
+
 bool holdsPhotos(const QMimeData* data) {
-    return data != nullptr && (data->hasImage() || !filesIn(data).isEmpty());
+    if (data == nullptr) {
+        return false;
+    }
+    const QStringList files = filesIn(data);
+    return files.isEmpty() ? data->hasImage() : std::ranges::none_of(files, isRecordName);
 }
 
 Result<void> addPhotoFiles(RecordSession& session, const QStringList& paths, const std::string& place,
@@ -86,8 +117,10 @@ Result<void> addPhotoFiles(RecordSession& session, const QStringList& paths, con
 
 Result<void> addPhotos(RecordSession& session, const QMimeData* data, const std::string& place,
                        const std::string& caption) {
-    if (const QStringList paths = filesIn(data); !paths.isEmpty()) {
-        return addPhotoFiles(session, paths, place, caption);
+    if (!filesIn(data).isEmpty()) {
+        const GivenFiles files = sortFiles(*data);
+        auto added = addPhotoFiles(session, files.photos, place, caption);
+        return added && !files.others.isEmpty() ? refuse(coreText(neitherRecordNorPhoto(files.others.front()))) : added;
     }
     if (const QByteArray bytes = encodedIn(data); !bytes.isEmpty()) {
         return keep(session, preparePhoto(bytes, PhotoText::tr("pasted")), place, caption);

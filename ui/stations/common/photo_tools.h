@@ -11,10 +11,20 @@ class QWidget;
 
 namespace caprail {
 
-/// Whether something dropped or copied can become a photo here: a picture, or files.
+/// The files of a drop or of the clipboard.
+struct GivenFiles {
+    QStringList records; ///< by their name
+    QStringList photos;  ///< by their first bytes, whatever the name says
+    QStringList others;
+};
+GivenFiles sortFiles(const QMimeData& data);
+/// Why nothing is done with a file that is one of the `others`.
+QString neitherRecordNorPhoto(const QString& path);
+
+/// Whether something dropped or copied may become photos here: a picture, or files, of which none is a record.
 bool holdsPhotos(const QMimeData* data);
 /// Keeps every picture of a drop or of the clipboard at a place, scaled down. The first refusal ends it and is given
-/// back; what came before it is stored.
+/// back; what came before it is stored. Refuses a file that is no picture, once the pictures beside it are stored.
 Result<void> addPhotos(RecordSession& session, const QMimeData* data, const std::string& place,
                        const std::string& caption);
 /// As above, for picture files.

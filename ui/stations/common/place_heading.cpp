@@ -28,14 +28,12 @@ PlaceHeading::PlaceHeading(QWidget* parent)
     m_place->setWordWrap(true); // beside a long figure a long name takes two lines
     row->addWidget(m_place, 1);
     row->addWidget(m_figure);
+    row->addWidget(m_why); // not beside the words, which need the whole width
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(2);
     column->addLayout(row);
-    auto* line = new QHBoxLayout;
-    line->addWidget(m_words, 1);
-    line->addWidget(m_why, 0, Qt::AlignTop);
-    column->addLayout(line);
+    column->addWidget(m_words);
     m_why->setText(tr("Why ±?"));
     setTip(m_why, tr("The uncertainty of this figure, source by source"));
     m_why->setAccessibleName(m_why->toolTip());

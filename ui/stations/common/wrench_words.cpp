@@ -5,6 +5,7 @@
 #include <QDateTime>
 #include <QStringList>
 #include <fasteners/wrench.h>
+#include <session/filled.h>
 #include <stations/common/station_text.h>
 
 namespace caprail {
@@ -81,9 +82,8 @@ QString wrenchRemark(const Facts& facts, const std::string& name, std::optional<
     if (const auto range = rangeOf(at->second.latest()); range && torque) {
         marks << qtText(rangeMark(*torque, *range, units));
     }
-    marks << calibrationRemark(facts, at->second.latest(), day);
-    marks.removeAll(QString());
-    return marks.isEmpty() ? QString() : qtText(name) + QStringLiteral(": ") + marks.join(QStringLiteral("; "));
+    const QString words = joined(marks << calibrationRemark(facts, at->second.latest(), day), QStringLiteral("; "));
+    return words.isEmpty() ? QString() : qtText(name) + QStringLiteral(": ") + words;
 }
 
 } // namespace caprail

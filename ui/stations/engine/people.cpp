@@ -12,10 +12,17 @@
 
 namespace caprail {
 
+/// A person, and until when their feel stands.
+struct PersonRow {
+    PersonAdded what;
+    QString feelDue; ///< empty: it was never tried
+};
+
 /// An instrument as it is known now, and what is to be said of its calibration today.
 struct InstrumentRow {
     InstrumentAdded what;
-    QString remark; ///< empty: none
+    QString remark;   ///< empty: none
+    QString notKnown; ///< what was never said of it; empty: nothing
 };
 
 namespace {
@@ -58,12 +65,10 @@ QString feelDue(const std::vector<FeelStanding>& feels, const std::string& perso
     return !first ? QString() : (stands ? QString() : QStringLiteral("⚑ ")) + qtText(format(*first));
 }
 
-std::vector<TableColumn<PersonAdded>> peopleColumns(const RecordSession& session) {
-    return {{.title = EnginePeople::tr("Name"), .text = [](const PersonAdded& row) { return qtText(row.name); }},
-            {.title = EnginePeople::tr("Role"), .text = [](const PersonAdded& row) { return qtText(row.role); }},
-            {.title = EnginePeople::tr("Feel, due"), .text = [&session](const PersonAdded& row) {
-                 return feelDue(feelStandings(session.facts()), row.name);
-             }}};
+std::vector<TableColumn<PersonRow>> peopleColumns() {
+    return {{.title = EnginePeople::tr("Name"), .text = [](const PersonRow& row) { return qtText(row.what.name); }},
+            {.title = EnginePeople::tr("Role"), .text = [](const PersonRow& row) { return qtText(row.what.role); }},
+            {.title = EnginePeople::tr("Feel, due"), .text = [](const PersonRow& row) { return row.feelDue; }}};
 }
 
 std::vector<TableColumn<InstrumentRow>> instrumentColumns(const RecordSession& session) {
@@ -101,16 +106,13 @@ std::vector<TableColumn<InstrumentRow>> instrumentColumns(const RecordSession& s
             {.title = EnginePeople::tr("Today"),
              .text =
                  [](const InstrumentRow& row) {
-                     const QString notKnown = whatIsNotKnown(row.what);
-                     return !row.remark.isEmpty() ? QStringLiteral("⚑ ") + row.remark
-                            : notKnown.isEmpty()  ? EnginePeople::tr("✓ no remark")
-                                                  : QStringLiteral("? ") + notKnown;
+                     return !row.remark.isEmpty()    ? QStringLiteral("⚑ ") + row.remark
+                            : row.notKnown.isEmpty() ? EnginePeople::tr("✓ no remark")
+                                                     : QStringLiteral("? ") + row.notKnown;
                  },
              .ink =
                  [](const InstrumentRow& row, const Look& look) {
-                     return !row.remark.isEmpty()             ? look.close
-                            : whatIsNotKnown(row.what).isEmpty() ? QColor()
-                                                                 : look.quiet;
+                     return !row.remark.isEmpty() ? look.close : row.notKnown.isEmpty() ? QColor() : look.quiet;
                  }}};
 }
 
@@ -118,7 +120,8 @@ std::vector<TableColumn<InstrumentRow>> instrumentColumns(const RecordSession& s
 
 EnginePeople::EnginePeople(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session),
-      m_people(new Table<PersonAdded, std::string>(tr("People"), &PersonAdded::name, peopleColumns(session), this)),
+      m_people(new Table<PersonRow, std::string>(
+          tr("People"), [](const PersonRow& row) { return row.what.name; }, peopleColumns(), this)),
       m_person(new FormFor<PersonAdded>(
           session, tr("A person"), tr("Store &person"),
           {{"name", tr("Name"), {}, {}}, {"role", tr("Role"), {}, {tr("assembler"), tr("machinist"), tr("checker")}}},
@@ -128,8 +131,8 @@ EnginePeople::EnginePeople(RecordSession& session, QWidget* parent)
           this)),
       m_instrument(new FormFor<InstrumentAdded>(session, tr("An instrument, or a new calibration of one"),
                                                 tr("Store &instrument"), instrumentFields(), 2, this)),
-      m_zero(new FormFor<ZeroChecked>(session, tr("A zero check, on the standard"),
-                                      tr("Store &zero check"), zeroFields(), 1, this)) {
+      m_zero(new FormFor<ZeroChecked>(session, tr("A zero check, on the standard"), tr("Store &zero check"),
+                                      zeroFields(), 1, this)) {
     m_zero->setObjectName(QStringLiteral("zeroForm"));
     m_instrument->setObjectName(QStringLiteral("instrumentForm"));
     auto* left = new QVBoxLayout;
@@ -152,14 +155,18 @@ EnginePeople::EnginePeople(RecordSession& session, QWidget* parent)
     row->addLayout(right, 5);
 
     connect(m_people, &TableView::lineSelected, this, [this](int at) {
-        if (const PersonAdded* person = m_people->at(at)) {
-            m_person->load(*person);
+        if (const PersonRow* person = m_people->at(at)) {
+            m_person->load(person->what);
         }
     });
     connect(m_people, &TableView::lineActivated, this, [this] { m_person->focusField("role"); });
+    connect(m_person, &EntryForm::reverted, this, [this] {
+        const PersonRow* person = m_people->selected();
+        m_person->load(person == nullptr ? PersonAdded{} : person->what);
+    });
     connect(m_person, &EntryForm::saved, this, [this] {
-        m_person->load(PersonAdded{});
         m_people->clearSelection();
+        m_person->load(PersonAdded{});
         m_person->focusField("name");
     });
     connect(m_instruments, &TableView::lineSelected, this, [this](int at) {
@@ -167,7 +174,7 @@ EnginePeople::EnginePeople(RecordSession& session, QWidget* parent)
             showInstrument();
         }
     });
-    connect(m_zero, &EntryForm::saved, this, [this] { m_zero->load(ZeroChecked{}); });
+    connect(m_zero, &EntryForm::reverted, this, &EnginePeople::showZero);
     connect(m_instruments, &TableView::lineActivated, this, [this] { m_instrument->focusField("calibrated"); });
     connect(m_instrument, &EntryForm::reverted, this, &EnginePeople::showInstrument);
     connect(fresh, &QPushButton::clicked, this, [this] {
@@ -181,15 +188,17 @@ EnginePeople::EnginePeople(RecordSession& session, QWidget* parent)
 
 void EnginePeople::refresh() {
     const Facts& facts = m_session.facts();
-    std::vector<PersonAdded> people;
+    const auto feels = feelStandings(facts);
+    std::vector<PersonRow> people;
     for (const auto& [name, person] : facts.people) {
-        people.push_back(person);
+        people.push_back({person, feelDue(feels, name)});
     }
     m_people->put(std::move(people));
 
     std::vector<InstrumentRow> rows;
     for (const auto& [name, seen] : facts.instruments) {
-        rows.push_back({seen.latest(), calibrationRemark(facts, seen.latest(), today())});
+        rows.push_back(
+            {seen.latest(), calibrationRemark(facts, seen.latest(), today()), whatIsNotKnown(seen.latest())});
     }
     m_instruments->put(std::move(rows));
     showInstrument();
@@ -205,8 +214,13 @@ void EnginePeople::showInstrument() {
     InstrumentAdded latest = row == nullptr ? InstrumentAdded{} : row->what;
     latest.corrects.reset(); // of the statement before; a new one corrects only what it says itself
     m_instrument->load(latest);
+    showZero();
+}
+
+void EnginePeople::showZero() {
+    const InstrumentRow* row = m_instruments->selected();
     ZeroChecked check;
-    check.instrument = latest.instrument;
+    check.instrument = row == nullptr ? std::string() : row->what.instrument;
     m_zero->load(check);
     m_zero->clearField("nominal");
     m_zero->clearField("reading");

@@ -6,6 +6,7 @@
 namespace caprail {
 
 struct InstrumentRow;
+struct PersonRow;
 
 /// Who works on the engine, and with which instruments: identity, limit of error, wrench range, calibration,
 /// and the zero checks of the day.
@@ -21,8 +22,9 @@ public:
 private:
     /// The selected one; an empty form where none is.
     void showInstrument();
+    void showZero();
     RecordSession& m_session;
-    Table<PersonAdded, std::string>* m_people;
+    Table<PersonRow, std::string>* m_people;
     FormFor<PersonAdded>* m_person;
     Table<InstrumentRow, std::string>* m_instruments;
     FormFor<InstrumentAdded>* m_instrument;

@@ -9,6 +9,7 @@
 #include <stations/engine/parts.h>
 #include <stations/engine/people.h>
 #include <stations/engine/values.h>
+#include <text/tab_order.h>
 
 namespace caprail {
 
@@ -26,6 +27,9 @@ EngineStation::EngineStation(RecordSession& given, QWidget* parent)
     m_tabs->addTab(m_ownChecks, tr("Own checks"));
     m_tabs->addTab(m_values, tr("Whose figures"));
     m_tabs->addTab(m_parts, tr("Parts"));
+    for (int page = 0; page < m_tabs->count(); ++page) {
+        orderAsRead(*m_tabs->widget(page));
+    }
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_tabs);

@@ -154,6 +154,7 @@ void FastenersGroups::build() {
     bold.setBold(true);
     heading->setFont(bold);
     extension->setFont(bold);
+    extension->setWordWrap(true); // else a small window scrolls sideways for it
     auto* fields = new QHBoxLayout;
     fields->addWidget(m_wrenchLength);
     fields->addWidget(m_offset);

@@ -6,6 +6,7 @@
 #include <QPainter>
 #include <algorithm>
 #include <stations/common/station_text.h>
+#include <text/typed_sign.h>
 
 namespace caprail {
 
@@ -90,8 +91,7 @@ void GirdleBoard::keyPressEvent(QKeyEvent* event) {
         next.side = event->key() == Qt::Key_Up ? Side::left : Side::right;
         break;
     default:
-        if (!event->text().isEmpty() && event->text().front().isPrint() &&
-            !(event->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier))) {
+        if (isTypedSign(*event)) {
             emit typed(event->text());
             return;
         }

@@ -13,7 +13,6 @@
 #include <assessment/feel_study.h>
 #include <session/filled.h>
 #include <session/look.h>
-#include <session/storing_press.h>
 #include <stations/common/instrument_box.h>
 #include <stations/common/station_text.h>
 #include <stations/girdle/feel_results.h>
@@ -237,14 +236,14 @@ void GirdleFeel::answer(Feel feel) {
     if (study == nullptr || m_order.empty()) {
         return;
     }
-    if (const auto question = StoringPress::askedBack(feelKey(feel))) {
-        m_task->setText(QStringLiteral("✕ ") + *question);
-        m_task->setAccessibleDescription(*question);
+    if (isAskedBack(feel, *m_task)) {
         return;
     }
     const FeelStep step = m_order.front();
-    if (m_session.append(FeelAnswer{study->begun.what.study, {step.height, ""}, NameList{step.shims}, feel})) {
-        StoringPress::stored(feelKey(feel));
+    const auto stored =
+        m_session.append(FeelAnswer{study->begun.what.study, {step.height, ""}, NameList{step.shims}, feel});
+    StoringPress::answered(feelKey(feel), stored);
+    if (stored) {
         refresh();
     }
 }

@@ -8,15 +8,15 @@
 #include <QKeyEvent>
 #include <QPushButton>
 #include <algorithm>
-#include <session/storing_press.h>
+#include <session/filled.h>
 #include <stations/common/checks_view.h>
 #include <stations/common/entries_model.h>
 #include <stations/common/entries_table.h>
+#include <stations/common/instrument_box.h>
 #include <stations/common/place_heading.h>
+#include <stations/common/station_text.h>
 #include <stations/girdle/recheck_words.h>
 #include <stations/girdle/words.h>
-#include <stations/common/instrument_box.h>
-#include <stations/common/station_text.h>
 #include <text/label.h>
 #include <text/plain_text.h>
 #include <work/stack_planning.h>
@@ -66,7 +66,6 @@ void GirdleRecheck::buildButtons() {
 
 void GirdleRecheck::build() {
     setFocusPolicy(Qt::StrongFocus);
-    setAccessibleName(tr("Recheck: R rocks, D drags, L loose"));
     for (Label* label : {m_steps, m_task, m_carried, m_feel, m_flushness}) {
         label->setWordWrap(true);
     }
@@ -127,6 +126,8 @@ bool GirdleRecheck::isBuiltOn(Position position) const {
 void GirdleRecheck::refresh(Position selected) {
     m_isBracketWanted = m_isBracketWanted && selected == m_position;
     m_position = selected;
+    // With the place: who does not see the page hears that it went on.
+    setAccessibleName(filled(tr("Recheck at %1: R rocks, D drags, L loose"), qtText(describe(m_position))));
     m_instrument->refresh();
     m_entries->refresh();
     m_checks->refresh();
@@ -210,18 +211,18 @@ Position GirdleRecheck::next() const {
 }
 
 void GirdleRecheck::store(Feel feel) {
-    if (const auto question = StoringPress::askedBack(feelKey(feel))) {
-        m_task->setText(QStringLiteral("✕ ") + *question);
-        m_task->setAccessibleDescription(*question);
+    if (isAskedBack(feel, *m_task)) {
         return;
     }
     const RecheckAsk asked = m_guide.ask;
-    if (!session().append(recheckOf(facts(), m_position, m_guide, feel, who()))) {
+    const auto stored = session().append(recheckOf(facts(), m_position, m_guide, feel, who()));
+    StoringPress::answered(feelKey(feel), stored);
+    if (!stored) {
         return;
     }
-    StoringPress::stored(feelKey(feel));
     const RecheckGuide after = guideRecheck(facts(), assessment(), m_position, who(), m_isBracketWanted);
-    const bool isProudOrLow = asked == RecheckAsk::asBuilt && feel != Feel::drags;
+    const bool isOfBracket = asked == RecheckAsk::thicker || asked == RecheckAsk::thinner;
+    const bool isProudOrLow = !isOfBracket && feel != Feel::drags;
     if (isProudOrLow || !after.exchange) {
         m_isBracketWanted = false;
         emit chosen(after.ask == RecheckAsk::asBuilt && !isProudOrLow ? m_position : next());

@@ -37,8 +37,8 @@ QString namesOf(const std::vector<std::string>& shims) {
 
 GirdleStacks::GirdleStacks(RecordSession& given, PlanRunner& runner, QWidget* parent)
     : GirdlePage(given, parent), m_runner(runner), m_plan(new Label(this)), m_unmet(new Label(this)),
-      m_built(new Label(this)), m_takeOver(new QPushButton(tr("&Use the plan"), this)),
-      m_anew(new QPushButton(tr("Plan all ane&w"), this)),
+      m_built(new Label(this)), m_kit(new QPushButton(tr("List the &kit first…"), this)),
+      m_takeOver(new QPushButton(tr("&Use the plan"), this)), m_anew(new QPushButton(tr("Plan all ane&w"), this)),
       m_objective(new QComboBox(this)), m_heading(new PlaceHeading(this)), m_field(new EntryField(this)),
       m_pin(new QPushButton(this)), m_confirm(new QPushButton(tr("&Confirm this stack"), this)),
       m_aside(new QPushButton(tr("Set a shim &aside…"), this)), m_checks(new ChecksView(given, this)),
@@ -65,6 +65,11 @@ void GirdleStacks::build() {
     nameBox(*m_objective, tr("What the plan aims for"));
     connect(m_objective, &QComboBox::activated, this, &GirdleStacks::setObjective);
     m_takeOver->setMinimumHeight(38);
+    m_kit->setObjectName(QStringLiteral("listKit"));
+    m_kit->setMinimumHeight(38);
+    m_kit->setAutoDefault(false);
+    setTip(m_kit, tr("No shim is listed yet, so there is nothing to build a stack of. Alt+2"));
+    connect(m_kit, &QPushButton::clicked, this, &GirdleStacks::kitAsked);
     connect(m_takeOver, &QPushButton::clicked, this, &GirdleStacks::takePlanOver);
     connect(m_pin, &QPushButton::clicked, this, &GirdleStacks::togglePin);
     connect(m_confirm, &QPushButton::clicked, this, &GirdleStacks::confirm);
@@ -91,6 +96,7 @@ void GirdleStacks::build() {
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_plan);
     column->addWidget(m_unmet);
+    column->addWidget(m_kit);
     auto* plan = new QHBoxLayout;
     plan->addWidget(m_takeOver, 1);
     plan->addWidget(m_anew);
@@ -132,8 +138,15 @@ void GirdleStacks::refresh(Position selected) {
 void GirdleStacks::refreshPlan() {
     const PlanOutcome* outcome = m_runner.outcome();
     const bool hasPlan = outcome != nullptr && outcome->plan;
-    m_plan->setText(outcome == nullptr ? tr("Planning …") : planSentence(*outcome, units()));
-    m_unmet->setText(outcome == nullptr ? QString() : unmetSentence(*outcome, units()));
+    const bool hasKit = !facts().shims.empty();
+    m_kit->setVisible(!hasKit);
+    m_kit->setEnabled(!session().isReadOnly());
+    m_takeOver->setVisible(hasKit);
+    m_anew->setVisible(hasKit);
+    m_plan->setText(!hasKit              ? tr("No shim is listed yet: list the shims of the kit, then measure them.")
+                    : outcome == nullptr ? tr("Planning …")
+                                         : planSentence(*outcome, units()));
+    m_unmet->setText(outcome == nullptr || !hasKit ? QString() : unmetSentence(*outcome, units()));
     m_unmet->setVisible(!m_unmet->text().isEmpty());
     QPalette palette = m_unmet->palette();
     palette.setColor(QPalette::WindowText, screenLook().out);
@@ -285,7 +298,11 @@ void GirdleStacks::setObjective(int index) {
 }
 
 void GirdleStacks::focusField() {
-    m_field->setFocus();
+    if (m_kit->isVisibleTo(this) && m_kit->isEnabled()) {
+        m_kit->setFocus();
+    } else {
+        m_field->setFocus();
+    }
 }
 
 bool GirdleStacks::type(const QString& text) {

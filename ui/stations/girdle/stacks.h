@@ -27,6 +27,7 @@ public:
 
 signals:
     void scopeChosen();
+    void kitAsked();
 
 private:
     void build();
@@ -46,6 +47,7 @@ private:
     Label* m_plan;
     Label* m_unmet;
     Label* m_built;
+    QPushButton* m_kit; ///< the way there while no shim is listed; Enter goes it
     QPushButton* m_takeOver;
     QPushButton* m_anew; ///< down: what stands is planned anew as well
     QComboBox* m_objective;

@@ -57,6 +57,7 @@ void GirdleStation::build() {
     connect(m_board, &GirdleBoard::chosen, this, &GirdleStation::choose);
     connect(m_board, &GirdleBoard::typed, this, [this](const QString& text) { page()->type(text); });
     connect(m_stacks, &GirdleStacks::scopeChosen, this, &GirdleStation::refresh);
+    connect(m_stacks, &GirdleStacks::kitAsked, this, [this] { setMode(GirdleMode::shims); });
     listenTo(m_gaps);
     listenTo(m_stacks);
     connect(&m_runner, &PlanRunner::planReady, this, &GirdleStation::refreshBoard);
@@ -122,7 +123,6 @@ QWidget* GirdleStation::buildBar() {
     row->addWidget(caution, 1);
     row->addWidget(m_tools);
     row->addWidget(m_actions);
-    markMode();
     return bar;
 }
 
@@ -155,7 +155,6 @@ GirdlePage* GirdleStation::page() const {
 
 void GirdleStation::setMode(GirdleMode mode) {
     m_mode = mode;
-    markMode();
     m_tools->setVisible(!isWholePage() && mode != GirdleMode::stacks);
     if (mode == GirdleMode::shims) {
         m_body->setCurrentWidget(kit());

@@ -8,32 +8,39 @@
 
 namespace caprail {
 
+/// A change, with what is said of it.
+struct ChangeRow {
+    Deviation what;
+    QString sentence;
+};
+
 namespace {
 
 QString whenText(UtcTime time) {
     return QDateTime::fromMSecsSinceEpoch(time.milliseconds).toString(QStringLiteral("yyyy-MM-dd HH:mm"));
 }
 
-Table<Deviation, std::int64_t>::Columns changeColumns(const RecordSession& session) {
+Table<ChangeRow, std::int64_t>::Columns changeColumns() {
     return {{.title = HistoryChanges::tr("Entry"),
-             .text = [](const Deviation& one) { return QString::number(one.entry); },
-             .value = [](const Deviation& one) { return valueOf(one.entry); },
+             .text = [](const ChangeRow& one) { return QString::number(one.what.entry); },
+             .value = [](const ChangeRow& one) { return valueOf(one.what.entry); },
              .isFigure = true},
             {.title = HistoryChanges::tr("When"),
-             .text = [](const Deviation& one) { return whenText(one.time); },
-             .value = [](const Deviation& one) { return valueOf(one.time.milliseconds); }},
-            {.title = HistoryChanges::tr("By"), .text = [](const Deviation& one) { return qtText(one.person); }},
-            {.title = HistoryChanges::tr("Sort"), .text = [](const Deviation& one) { return qtShown(sortOf(one.what)); }},
-            {.title = HistoryChanges::tr("What was changed, and why"), .text = [&session](const Deviation& one) {
-                 return qtText(sentenceOf(one, session.assessment(), session.units()));
-             }}};
+             .text = [](const ChangeRow& one) { return whenText(one.what.time); },
+             .value = [](const ChangeRow& one) { return valueOf(one.what.time.milliseconds); }},
+            {.title = HistoryChanges::tr("By"), .text = [](const ChangeRow& one) { return qtText(one.what.person); }},
+            {.title = HistoryChanges::tr("Sort"),
+             .text = [](const ChangeRow& one) { return qtShown(sortOf(one.what.what)); }},
+            {.title = HistoryChanges::tr("What was changed, and why"),
+             .text = [](const ChangeRow& one) { return one.sentence; }}};
 }
 
 } // namespace
 
 HistoryChanges::HistoryChanges(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_line(new Label(this)),
-      m_table(new Table<Deviation, std::int64_t>(tr("Changes"), &Deviation::entry, changeColumns(session), this)),
+      m_table(new Table<ChangeRow, std::int64_t>(
+          tr("Changes"), [](const ChangeRow& one) { return one.what.entry; }, changeColumns(), this)),
       m_work(new Label(this)) {
     m_line->setObjectName(QStringLiteral("changesLine"));
     m_line->setWordWrap(true);
@@ -47,8 +54,8 @@ HistoryChanges::HistoryChanges(RecordSession& session, QWidget* parent)
     column->addWidget(m_table, 1);
     column->addWidget(m_work);
     connect(m_table, &TableView::lineActivated, this, [this] {
-        if (const Deviation* one = m_table->selected()) {
-            emit entryChosen(one->entry);
+        if (const ChangeRow* one = m_table->selected()) {
+            emit entryChosen(one->what.entry);
         }
     });
 }
@@ -56,7 +63,11 @@ HistoryChanges::HistoryChanges(RecordSession& session, QWidget* parent)
 void HistoryChanges::refresh() {
     const auto deviations = deviationsOf(m_session.ledger(), m_session.facts(), m_session.units());
     m_line->setText(qtText(deviationsLine(deviations)));
-    m_table->put(deviations);
+    std::vector<ChangeRow> rows;
+    for (const Deviation& one : deviations) {
+        rows.push_back({one, qtText(sentenceOf(one, m_session.assessment(), m_session.units()))});
+    }
+    m_table->put(std::move(rows));
     const auto sittings = sittingsOf(m_session.ledger(), m_session.facts().buildEntry);
     m_work->setText(sittings.empty()
                         ? QString()

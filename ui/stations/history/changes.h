@@ -7,6 +7,8 @@
 
 namespace caprail {
 
+struct ChangeRow;
+
 /// What was changed after something had been judged by it, as the sheet will tell the customer, and how long the work took.
 class HistoryChanges : public QWidget {
     Q_OBJECT
@@ -20,7 +22,7 @@ signals:
 private:
     RecordSession& m_session;
     Label* m_line;
-    Table<Deviation, std::int64_t>* m_table;
+    Table<ChangeRow, std::int64_t>* m_table;
     Label* m_work;
 };
 

@@ -12,10 +12,11 @@
 #include <QTabWidget>
 #include <QTableView>
 #include <charts/verify_history_chart.h>
+#include <session/filled.h>
 #include <set>
+#include <stations/common/station_text.h>
 #include <stations/history/files.h>
 #include <stations/history/matrix.h>
-#include <stations/common/station_text.h>
 #include <text/label.h>
 #include <text/plain_text.h>
 
@@ -304,8 +305,7 @@ QString HistoryVerify::titleText() const {
             parts << box->currentText();
         }
     }
-    parts.removeAll(QString());
-    return parts.join(QStringLiteral(" · "));
+    return joined(parts, QStringLiteral(" · "));
 }
 
 void HistoryVerify::print() {
