@@ -35,12 +35,11 @@ void SmallestSumOfResiduals::bound() {
     m_tools.bounds.sum = std::min(best().sum, m_tools.kits.leastSum(limits(), m_tools.bounds.fewestShims, sum));
 }
 
-/// Whole kits, at the bound and then by halving, each for a while: what cannot be shared out quickly is not proven
-/// impossible.
+/// Whole kits, at the bound and then by halving: what cannot be shared out quickly is not proven impossible.
 void SmallestSumOfResiduals::improve() {
     Limits within = limits();
     within.sum = m_tools.bounds.sum - instance().fixedSum;
-    if (m_tools.kits.decide(within, m_tools.bounds.fewestShims, Decision::kitSteps / 4) == Answer::yes) {
+    if (m_tools.kits.decide(within, m_tools.bounds.fewestShims, Decision::kitSteps) == Answer::yes) {
         return;
     }
     for (std::int64_t from = m_tools.bounds.sum + 1; from < best().sum;) {

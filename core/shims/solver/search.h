@@ -49,8 +49,8 @@ public:
     Search(const Instance& instance, const Columns& columns, const Prices& forShims, const Prices& forResiduals,
            WorkClock& clock);
 
-    /// Runs to the end, or until `steps` stacks were tried. At each solution `onFound(found, limits)` may tighten the
-    /// limits and says whether to go on.
+    /// Runs to the end, or until `steps` stacks were tried; fewer, where there are so many that trying one takes long.
+    /// At each solution `onFound(found, limits)` may tighten the limits and says whether to go on.
     SearchOutcome run(const Limits& limits, std::int64_t steps,
                       const std::function<bool(const Found&, Limits&)>& onFound);
     [[nodiscard]] std::int64_t steps() const { return m_steps; }
