@@ -47,25 +47,34 @@ public:
         if (m_table.empty()) {
             m_table.resize(size);
         }
-        m_table[state.a % size] = {state, room, true};
+        m_isUsed = true;
+        m_table[state.a % size] = {state, room, m_generation};
     }
     [[nodiscard]] bool knows(const StateKey& state, std::int64_t room) const {
         if (m_table.empty()) {
             return false;
         }
         const Entry& e = m_table[state.a % size];
-        return e.isSet && e.state == state && room <= e.room;
+        return e.generation == m_generation && e.state == state && room <= e.room;
     }
-    void clear() { m_table.clear(); }
+    /// Nothing was remembered since the last clearing, or ever.
+    [[nodiscard]] bool isEmpty() const { return m_table.empty() || !m_isUsed; }
+    /// Without touching the table: it is large, and most searches are short.
+    void clear() {
+        ++m_generation;
+        m_isUsed = false;
+    }
 
 private:
     static constexpr std::size_t size = std::size_t{1} << 16;
     struct Entry {
         StateKey state;
         std::int64_t room = 0;
-        bool isSet = false;
+        std::uint32_t generation = 0; ///< 0: never set
     };
     std::vector<Entry> m_table;
+    std::uint32_t m_generation = 1;
+    bool m_isUsed = false;
 };
 
 } // namespace caprail::packing

@@ -81,6 +81,7 @@ SearchOutcome SmallestSumOfResiduals::search(std::int64_t most, std::int64_t ste
     }
     Search run(instance(), columns, m_forShims, m_prices, m_tools.clock);
     run.probe(probe);
+    run.share(m_failures, m_tools.store.listingFor(m_question));
     return run.run(within, steps, [&](const Found& f, Limits& now) {
         m_tools.decision.offer(columns, f);
         now.sum = f.sum - 1;

@@ -22,46 +22,46 @@ Question Aim::question() const {
     return {best().shims, m_tools.open.wholeBand(), m_tools.bounds.leftOut};
 }
 
-/// Over the stacks that happen to be listed: that may be enough.
+/// Over the stacks that happen to be listed: that may be enough. It only has one go, since to list them all often costs
+/// less than a second.
 void Aim::closeOverListed(std::int64_t Figures::*figure, std::int64_t Bounds::*atLeast, const Lower& search) {
     std::int64_t& bound = m_tools.bounds.*atLeast;
     const Question asked = question();
-    for (std::int64_t steps = Decision::firstSteps; steps <= 4 * Decision::firstSteps && !isClosed(); steps *= 4) {
-        const bool listed = m_tools.store.isListed(asked);
-        for (unsigned probe = 0; probe <= Decision::probes && !isClosed(); ++probe) {
-            const std::int64_t before = best().*figure;
-            const SearchOutcome outcome = search(before - 1, probe == 0 ? steps : steps / 4, probe);
-            if (outcome == SearchOutcome::exhausted) {
-                bound = listed ? best().*figure : bound;
-                return; // the stacks listed hold no more: on to the others
-            }
-            if (best().*figure < before) {
-                probe = 0;
-            }
+    const bool listed = m_tools.store.isListed(asked);
+    for (unsigned probe = 0; probe <= 1 && !isClosed(); ++probe) {
+        const std::int64_t before = best().*figure;
+        const std::int64_t steps = probe == 0 ? Decision::firstSteps : Decision::firstSteps / 4;
+        if (search(before - 1, steps, probe) == SearchOutcome::exhausted) {
+            bound = listed ? best().*figure : bound;
+            return; // the stacks listed hold no more: on to the others
         }
-        if (listed) {
-            return;
+        if (best().*figure < before) {
+            probe = 0;
         }
     }
 }
 
 void Aim::closeGap(std::int64_t Figures::*figure, std::int64_t Bounds::*atLeast, const Lower& search) {
+    const bool wasListed = m_tools.store.isListed(question());
     closeOverListed(figure, atLeast, search);
     if (isClosed() || !m_tools.store.listAll(question())) {
         return;
     }
     std::int64_t& bound = m_tools.bounds.*atLeast;
-    std::int64_t steps = Decision::firstSteps;
-    bool isTooLow = false;
+    std::int64_t steps = wasListed ? 4 * Decision::firstSteps : Decision::firstSteps;
+    bool isTooLow = best().*figure - bound <= 2; // then one proof, the last one, is hardly dearer than the first
     while (!isClosed()) {
         // By turns all the way down to the bound, which is often the truth and leaves the search the least to look at,
         // and half-way; or, once the bound was seen to be too low, only just down: no proof is needed twice.
-        bool settled = false;
+        bool settled = false; // by the last of them
         for (const bool down : {true, false}) {
             const std::int64_t before = best().*figure;
             const std::int64_t most = down && !isTooLow ? bound
                                       : isTooLow        ? before - 1
                                                         : bound + (before - 1 - bound) / 2;
+            if (!down && !isTooLow && most == bound) {
+                break; // the same again
+            }
             bool exhausted = false;
             for (unsigned probe = 0; probe <= Decision::probes && !exhausted && best().*figure == before; ++probe) {
                 exhausted = search(most, probe == 0 ? steps : steps / 4, probe) == SearchOutcome::exhausted;
@@ -73,7 +73,7 @@ void Aim::closeGap(std::int64_t Figures::*figure, std::int64_t Bounds::*atLeast,
             if (isClosed()) {
                 return;
             }
-            settled = settled || exhausted || best().*figure < before;
+            settled = exhausted || best().*figure < before;
             if (most == best().*figure - 1) {
                 break;
             }
@@ -187,6 +187,7 @@ SearchOutcome LeastTwist::search(std::int64_t twist, std::int64_t steps, unsigne
     }
     Search run(instance(), columns, forShims, none, m_tools.clock);
     run.probe(probe);
+    run.share(m_failures, m_tools.store.listingFor(question()));
     return run.run(limits, steps, [&](const Found& f, Limits& now) {
         m_tools.decision.offer(columns, f);
         now.twist = f.twist - 1;

@@ -105,6 +105,8 @@ private:
     void prove() override;
     [[nodiscard]] bool isClosed() const override { return m_tools.bounds.twist >= best().twist; }
     SearchOutcome search(std::int64_t twist, std::int64_t steps, unsigned probe);
+
+    Failures m_failures;
 };
 
 class SmallestSumOfResiduals : public Aim {
@@ -123,11 +125,12 @@ private:
     bool hasTooFewShims(const Columns& columns, std::int64_t most);
     [[nodiscard]] std::int64_t boundByPrices(const Columns& columns, std::int64_t target);
 
-    Question m_question; ///< no |residual| can exceed the sum
-    Prices m_prices;     ///< for the sum of |residual|
+    Question m_question;                    ///< no |residual| can exceed the sum
+    Prices m_prices;                        ///< for the sum of |residual|
     std::optional<std::size_t> m_pricedFor; ///< the listing's revision
     Prices m_forShims;
     std::int64_t m_shimsPricedFor = -1;
+    Failures m_failures;
 };
 
 } // namespace caprail::solver

@@ -20,6 +20,10 @@ namespace caprail::solver {
 Prices linearPrices(const Market& market, std::int64_t target, StackPrices* all = nullptr,
                     const std::vector<StackPrices::Wanted>& wanted = {});
 
+/// The same over the stacks on offer, begun with those that are cheapest by the prices `from`: at a node of a search
+/// the prices of the node before are near the mark, and most of the rounds are spared.
+Prices linearPricesFrom(const Prices& from, const Market& market, std::int64_t target);
+
 /// The bound that the prices make when every seat may have any stack that it wants; `all` must be set to them.
 std::int64_t boundOverAll(const Market& market, const Prices& prices, const StackPrices& all,
                           const std::vector<StackPrices::Wanted>& wanted);

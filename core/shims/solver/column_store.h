@@ -34,6 +34,10 @@ public:
     [[nodiscard]] Columns columnsFor(const Question& question) const;
     /// Grows whenever other stacks are listed.
     [[nodiscard]] std::size_t revision() const { return m_revision; }
+    /// Which lists columnsFor() takes; another number when they are others.
+    [[nodiscard]] std::size_t listingFor(const Question& question) const {
+        return 2 * m_revision + (isListedByPrice(question) ? 1U : 0U);
+    }
     /// About how many stacks of so many shims serve a seat.
     [[nodiscard]] double expectedStacks(std::size_t seat, int size) const;
     [[nodiscard]] int completeSize(std::size_t seat) const { return m_pools[seat].completeSize(); }

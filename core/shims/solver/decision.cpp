@@ -36,6 +36,7 @@ Answer Decision::fromListed(const Question& question, std::int64_t steps, unsign
     sortColumns(columns, Cost::shims, m_clock);
     Search search(m_open.instance(), columns, forShims, none, m_clock);
     search.probe(probe);
+    search.share(m_failures, m_store.listingFor(question));
     bool found = false;
     const SearchOutcome outcome = search.run(limitsFor(question), steps, [&](const Found& f, Limits&) {
         offer(columns, f);

@@ -27,7 +27,7 @@ public:
 
     /// Stacks tried in a first search, and short tries at a plan before each longer one.
     static constexpr std::int64_t firstSteps = 1000;
-    static constexpr unsigned probes = 3;
+    static constexpr unsigned probes = 2;
     /// Stacks tried in sharing out whole kits.
     static constexpr std::int64_t kitSteps = 100'000;
 
@@ -42,6 +42,7 @@ private:
     WholeKits& m_kits;
     Incumbent& m_incumbent;
     WorkClock& m_clock;
+    Failures m_failures;
 };
 
 } // namespace caprail::solver

@@ -6,15 +6,17 @@
 namespace caprail::solver {
 
 namespace {
-/// From this many steps on, with more than so many seats open, nodes are bounded by a linear programme of their own.
-constexpr std::int64_t veryLongSearch = 2000;
+/// With more than so many seats open, nodes are bounded by a linear programme of their own; where residuals are summed
+/// up, which steps bound well enough for a while, from so many steps on.
 constexpr std::size_t fewOpen = 3;
+constexpr std::int64_t veryLongSearch = 2000;
 } // namespace
 
 /// Prices for this node alone: what is left in the kit against what the open seats still want. Either the bound then
 /// says that there is no plan below this node, or the stacks that no such plan can contain are shed.
 bool Search::squeeze(Frame& frame, Cost cost, Prices& prices) {
-    constexpr int rounds = 8;
+    const bool isLinear = m_probe == 0 && m_open.size() > fewOpen && (cost == Cost::shims || m_steps > veryLongSearch);
+    const int rounds = isLinear ? 2 : 8;
     Market market(m_left, m_clock);
     market.leftOut = frame.leftOut;
     market.shims = cost == Cost::residuals ? m_limits.shims - frame.shims : -1;
@@ -37,9 +39,9 @@ bool Search::squeeze(Frame& frame, Cost cost, Prices& prices) {
     if (bound > target) {
         return false;
     }
-    if (m_probe == 0 && m_steps > veryLongSearch && m_open.size() > fewOpen) {
+    if (isLinear) {
         // The steps get stuck; the linear programme does not. It is dear, so only where much hangs on it.
-        const Prices linear = linearPrices(market, target);
+        const Prices linear = linearPricesFrom(prices, market, target);
         const std::int64_t other = boundAt(market, linear);
         if (other > target) {
             return false;
@@ -59,23 +61,17 @@ bool Search::squeeze(Frame& frame, Cost cost, Prices& prices) {
             least = std::min(least, m_scratch.back());
         }
         const Live was = live;
-        live.end = live.begin;
-        live.ofSmallest = 0;
+        live = Live::at(was.begin);
         for (std::size_t i = was.begin; i < was.end; ++i) {
             if (m_scratch[i - was.begin] - least > target - bound) {
                 continue;
             }
             m_arena[live.end++] = m_arena[i];
-            const int size = market.offers[market.begin[k] + i - was.begin].size;
-            if (live.ofSmallest == 0 || size < live.smallest) {
-                live.smallest = size;
-                live.ofSmallest = 0;
-            }
-            live.ofSmallest += size == live.smallest ? 1 : 0;
+            live.add(m_columns[m_open[k]][m_arena[live.end - 1]]);
         }
         empty += live.isEmpty() ? 1 : 0;
     }
-    return empty <= frame.leftOut;
+    return empty <= frame.leftOut && balance(frame);
 }
 
 } // namespace caprail::solver

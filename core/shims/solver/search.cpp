@@ -7,6 +7,8 @@ namespace caprail::solver {
 namespace {
 /// From this many steps on a search is long: nodes are worth prices of their own, failures worth remembering.
 constexpr std::int64_t longSearch = 1000;
+/// A step that takes more work than this on the average, because there are so many stacks, counts for several.
+constexpr std::int64_t dearStep = 10'000;
 } // namespace
 
 Search::Search(const Instance& instance, const Columns& columns, const Prices& forShims, const Prices& forResiduals,
@@ -105,20 +107,21 @@ void Search::seed(Frame& root) {
 SearchOutcome Search::run(const Limits& limits, std::int64_t steps,
                           const std::function<bool(const Found&, Limits&)>& onFound) {
     m_limits = limits;
-    m_shimLimit = limits.shims;
+    m_residualWorth = worthOfKit(m_instance, m_forResiduals, limits.shims);
     m_onFound = &onFound;
     m_steps = 0;
     m_mostSteps = steps;
+    m_mostWork = steps >= never ? never : m_clock.now() + steps * dearStep;
     m_gaveUp = false;
     m_left = m_instance.count;
     m_kit = StateKey{};
-    m_failures.clear();
+    m_own.forget();
+    m_shared->prepareFor(limits, m_listing);
     seed(m_root);
     // The second narrowing knows what the seats cost at least, and so sheds what no plan within the limits can use.
-    if (narrow(m_root, m_once) && narrow(m_once, frameAt(0)) && descend(0) == Next::halt) {
-        return m_gaveUp ? SearchOutcome::gaveUp : SearchOutcome::found;
-    }
-    return SearchOutcome::exhausted;
+    const bool isHalted = narrow(m_root, m_once) && narrow(m_once, frameAt(0)) && descend(0) == Next::halt;
+    m_shared->endedWith(m_limits);
+    return !isHalted ? SearchOutcome::exhausted : m_gaveUp ? SearchOutcome::gaveUp : SearchOutcome::found;
 }
 
 Search::Next Search::report(const Frame& frame) {
@@ -140,16 +143,18 @@ Search::Next Search::report(const Frame& frame) {
     return (*m_onFound)(found, m_limits) ? Next::goOn : Next::halt;
 }
 
+int Search::branchesAt(const Frame& frame, std::size_t seat) const {
+    const Live& live = frame.live[seat];
+    return m_probe > 0                                                ? static_cast<int>(live.count())
+           : static_cast<std::size_t>(live.ofSmallest) < live.count() ? live.ofSmallest + 1
+                                                                      : live.ofSmallest;
+}
+
 std::size_t Search::hardest(const Frame& frame) const {
     std::size_t best = 0;
     for (std::size_t i = 1; i < m_open.size(); ++i) {
-        const auto branches = [this](const Live& live) {
-            return m_probe > 0                                                ? static_cast<int>(live.count())
-                   : static_cast<std::size_t>(live.ofSmallest) < live.count() ? live.ofSmallest + 1
-                                                                              : live.ofSmallest;
-        };
-        const int na = branches(frame.live[m_open[i]]);
-        const int nb = branches(frame.live[m_open[best]]);
+        const int na = branchesAt(frame, m_open[i]);
+        const int nb = branchesAt(frame, m_open[best]);
         if (na < nb || (na == nb && m_open[i] < m_open[best])) {
             best = i;
         }
@@ -184,9 +189,19 @@ Search::Next Search::descend(std::size_t depth) {
     if (m_open.empty()) {
         return report(frame);
     }
-    const bool remembers = isLong() && m_open.size() > 1;
-    const StateKey state = remembers ? stateOf(frame) : StateKey{};
+    const bool isNoted = remembers();
+    const StateKey state = isNoted ? stateOf(frame) : StateKey{};
     const std::size_t at = hardest(frame);
+    const bool isByShim = frame.ofShim > 0 && frame.ofShim < branchesAt(frame, m_open[at]);
+    const Next result = isByShim ? branchOnShim(depth) : branchOnSeat(depth, at);
+    if (isNoted && result == Next::goOn) {
+        m_shared->table().remember(state, roomForSum(frameAt(depth)));
+    }
+    return result;
+}
+
+Search::Next Search::branchOnSeat(std::size_t depth, std::size_t at) {
+    Frame& frame = frameAt(depth);
     const std::size_t seat = m_open[at];
     if (isLong() && m_open.size() > 2) {
         orderByPrices(frame, seat);
@@ -223,16 +238,15 @@ Search::Next Search::descend(std::size_t depth) {
         result = tryLarger(depth, seat, larger);
     }
     m_arena.resize(before);
-    if (remembers && result == Next::goOn) {
-        m_failures.remember(state, roomForSum(frame));
-    }
     return result;
 }
 
 Search::Next Search::tryColumn(std::size_t depth, std::size_t seat, std::uint32_t index, const Live& live) {
     Frame& frame = frameAt(depth);
     const Column& c = m_columns[seat][index];
-    if (c.shimCost - live.leastShimCost + frame.shimCost + frame.freeShimCost > shimCap() ||
+    if (c.size - live.smallest + frame.shims + frame.freeShims > m_limits.shims ||
+        (isSumLimited() && magnitude(c.residual) - live.leastResidual + frame.sum + frame.freeSum > m_limits.sum) ||
+        c.shimCost - live.leastShimCost + frame.shimCost + frame.freeShimCost > shimCap() ||
         (isSumLimited() &&
          c.residualCost - live.leastResidualCost + frame.residualCost + frame.freeResidualCost > residualCap()) ||
         magnitude(c.residual) > m_limits.largestResidual) {
@@ -247,6 +261,8 @@ Search::Next Search::tryColumn(std::size_t depth, std::size_t seat, std::uint32_
         frame.residualCost += sign * c.residualCost;
         frame.freeShimCost -= sign * live.leastShimCost;
         frame.freeResidualCost -= sign * live.leastResidualCost;
+        frame.freeShims -= sign * live.smallest;
+        frame.freeSum -= sign * live.leastResidual;
         use(c, sign);
     };
     if (isSpent()) {
@@ -261,7 +277,7 @@ Search::Next Search::tryColumn(std::size_t depth, std::size_t seat, std::uint32_
 
 bool Search::isSpent() {
     m_clock.book(200);
-    m_gaveUp = ++m_steps > m_mostSteps;
+    m_gaveUp = ++m_steps > m_mostSteps || m_clock.now() > m_mostWork;
     return m_gaveUp;
 }
 

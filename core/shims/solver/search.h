@@ -5,6 +5,7 @@
 #include <deque>
 #include <packing/transposition_table.h>
 #include <shims/solver/columns.h>
+#include <shims/solver/failures.h>
 #include <shims/solver/instance.h>
 #include <shims/solver/twist_reach.h>
 #include <vector>
@@ -48,14 +49,19 @@ public:
     Search(const Instance& instance, const Columns& columns, const Prices& forShims, const Prices& forResiduals,
            WorkClock& clock);
 
-    /// Runs to the end, or until `steps` stacks were tried. At each solution `onFound(found, limits)` may tighten the
-    /// limits and says whether to go on.
+    /// Runs to the end, or until `steps` stacks were tried; fewer, where there are so many that trying one takes long.
+    /// At each solution `onFound(found, limits)` may tighten the limits and says whether to go on.
     SearchOutcome run(const Limits& limits, std::int64_t steps,
                       const std::function<bool(const Found&, Limits&)>& onFound);
     [[nodiscard]] std::int64_t steps() const { return m_steps; }
     /// To find a plan where there are many rather than to prove that there is none: prices at every node, stacks by
     /// those prices alone, ties by a shuffle of its own for each `seed`.
     void probe(unsigned seed) { m_probe = seed; }
+    /// Goes by what failed in other searches over the same listing of stacks, and adds to it.
+    void share(Failures& failures, std::size_t listing) {
+        m_shared = &failures;
+        m_listing = listing;
+    }
 
 private:
     struct Live {
@@ -63,10 +69,15 @@ private:
         std::size_t end = 0;
         std::int64_t leastShimCost = 0;
         std::int64_t leastResidualCost = 0;
-        int smallest = 0;   ///< fewest shims of any
-        int ofSmallest = 0; ///< how many have so few
+        std::int64_t leastResidual = 0; ///< least |residual| of any
+        int smallest = 0;               ///< fewest shims of any
+        int ofSmallest = 0;             ///< how many have so few
         [[nodiscard]] std::size_t count() const { return end - begin; }
         [[nodiscard]] bool isEmpty() const { return begin == end; }
+        /// No stacks, from here on.
+        static Live at(std::size_t begin);
+        /// What one more stack changes, but for `end`.
+        void add(const Column& c);
     };
     struct Frame {
         std::vector<Live> live;           ///< per seat
@@ -78,14 +89,26 @@ private:
         std::int64_t residualCost = 0;
         std::int64_t freeShimCost = 0; ///< Σ least over the open seats, less what may be left out
         std::int64_t freeResidualCost = 0;
+        std::int64_t freeShims = 0; ///< the same without prices: fewest shims,
+        std::int64_t freeSum = 0;   ///< and least |residual|
         int leftOut = 0;
-        bool bounded = false; ///< the least costs are known
-        Prices prices;        ///< of this node, once the search is long
-        Prices shimPrices;    ///< with the sum of |residual| limited: those for the number of shims
+        bool bounded = false;   ///< the least costs are known
+        std::uint16_t shim = 0; ///< class of which some open seat must take one
+        int ofShim = 0;         ///< stacks with such a shim; 0: there is no such class
+        Prices prices;          ///< of this node, once the search is long
+        Prices shimPrices;      ///< with the sum of |residual| limited: those for the number of shims
     };
     enum class Next { goOn, halt };
 
     Next descend(std::size_t depth);
+    Next branchOnSeat(std::size_t depth, std::size_t at);
+    struct Option { ///< a stack of a seat
+        std::size_t rank;
+        std::size_t seat;
+        std::uint32_t index;
+    };
+    std::vector<Option> stacksWith(std::uint16_t shim, const Frame& frame);
+    Next branchOnShim(std::size_t depth);
     Next tryColumn(std::size_t depth, std::size_t seat, std::uint32_t index, const Live& live);
     Next tryLarger(std::size_t depth, std::size_t seat, const Live& larger);
     Next tryLeavingOut(std::size_t depth);
@@ -94,20 +117,26 @@ private:
     Next report(const Frame& frame);
     void seed(Frame& root);
     [[nodiscard]] std::size_t hardest(const Frame& frame) const;
+    [[nodiscard]] int branchesAt(const Frame& frame, std::size_t seat) const;
+    std::int64_t leastTotal(const Frame& frame);
+    bool canFill(const Frame& frame);
+    bool chooseShim(Frame& frame);
     bool narrow(const Frame& from, Frame& to);
     bool filterSeat(std::size_t seat, const Frame& from, Frame& to);
+    template <typename Least> std::int64_t leastOf(const Frame& frame, Least least);
     bool balance(Frame& frame);
     bool twistCanClose(const Frame& frame);
     bool squeeze(Frame& frame, Cost cost, Prices& prices);
     void orderByPrices(const Frame& frame, std::size_t seat);
     void use(const Column& c, int sign);
     [[nodiscard]] bool isLong() const;
+    [[nodiscard]] bool remembers() const { return m_open.size() > 1 && (isLong() || !m_shared->table().isEmpty()); }
     [[nodiscard]] bool fits(const Column& c) const;
     [[nodiscard]] bool isTwistLimited() const { return m_limits.twist < never; }
     [[nodiscard]] bool isSumLimited() const { return m_limits.sum < never; }
     [[nodiscard]] std::int64_t shimCap() const { return scale * m_limits.shims + m_shimWorth; }
     [[nodiscard]] std::int64_t residualCap() const {
-        return isSumLimited() ? scale * m_limits.sum + worthOfKit(m_instance, m_forResiduals, m_shimLimit) : never;
+        return isSumLimited() ? scale * m_limits.sum + m_residualWorth : never;
     }
     [[nodiscard]] std::int64_t roomForSum(const Frame& frame) const {
         return isSumLimited() ? m_limits.sum - frame.sum : 0;
@@ -119,8 +148,8 @@ private:
     const Prices& m_forShims;
     const Prices& m_forResiduals;
     WorkClock& m_clock;
-    std::int64_t m_shimWorth = 0;
-    int m_shimLimit = 0;
+    std::int64_t m_shimWorth = 0;     ///< what the prices count for the whole kit
+    std::int64_t m_residualWorth = 0; ///< and those for residuals
     std::vector<int> m_left;
     std::vector<std::size_t> m_open;
     std::deque<Frame> m_frames; ///< by depth
@@ -130,13 +159,18 @@ private:
     std::vector<std::uint32_t> m_arena;
     std::vector<int> m_chosen;
     std::vector<std::int64_t> m_scratch;
-    std::vector<std::uint64_t> m_kind; ///< per seat; equal for seats that are alike
-    StateKey m_kit;                    ///< of what is left
-    TranspositionTable m_failures;
+    std::vector<std::uint16_t> m_musts; ///< classes of which the open seats must take at least one
+    std::vector<int> m_uses;            ///< per class
+    std::vector<std::uint64_t> m_kind;  ///< per seat; equal for seats that are alike
+    StateKey m_kit;                     ///< of what is left
+    Failures m_own;
+    Failures* m_shared = &m_own;
+    std::size_t m_listing = 0; ///< of the stacks
     TwistReach m_twist;
     Limits m_limits;
     std::int64_t m_steps = 0;
     std::int64_t m_mostSteps = 0;
+    std::int64_t m_mostWork = 0;
     bool m_gaveUp = false;
     unsigned m_probe = 0; ///< 0: not probing
     std::vector<std::pair<std::int64_t, std::uint32_t>> m_ranked;

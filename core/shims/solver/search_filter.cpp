@@ -5,20 +5,41 @@
 
 namespace caprail::solver {
 
+Search::Live Search::Live::at(std::size_t begin) {
+    Live none;
+    none.begin = none.end = begin;
+    none.leastShimCost = none.leastResidualCost = none.leastResidual = never;
+    return none;
+}
+
+void Search::Live::add(const Column& c) {
+    leastShimCost = std::min(leastShimCost, c.shimCost);
+    leastResidualCost = std::min(leastResidualCost, c.residualCost);
+    leastResidual = std::min(leastResidual, magnitude(c.residual));
+    if (ofSmallest == 0 || c.size < smallest) {
+        smallest = c.size;
+        ofSmallest = 0;
+    }
+    ofSmallest += c.size == smallest ? 1 : 0;
+}
+
 /// Copies the stacks of one seat that still fit; false if there are none.
 bool Search::filterSeat(std::size_t seat, const Frame& from, Frame& to) {
     const Live& was = from.live[seat];
     Live& now = to.live[seat];
-    now.leastShimCost = never;
-    now.leastResidualCost = never;
-    now.begin = m_arena.size();
-    now.ofSmallest = 0;
+    now = Live::at(m_arena.size());
     std::int64_t shimMost = never;
     std::int64_t residualMost = never;
+    std::int64_t sizeMost = never;
+    std::int64_t widest = m_limits.largestResidual;
     if (from.bounded && !was.isEmpty()) {
         shimMost = shimCap() - from.shimCost - from.freeShimCost + was.leastShimCost;
         residualMost =
             isSumLimited() ? residualCap() - from.residualCost - from.freeResidualCost + was.leastResidualCost : never;
+        sizeMost = m_limits.shims - from.shims - from.freeShims + was.smallest;
+        if (isSumLimited()) {
+            widest = std::min(widest, m_limits.sum - from.sum - from.freeSum + was.leastResidual);
+        }
     }
     TwistChoice* choice = isTwistLimited() ? &to.choices[seat] : nullptr;
     if (choice != nullptr) {
@@ -29,18 +50,12 @@ bool Search::filterSeat(std::size_t seat, const Frame& from, Frame& to) {
         m_clock.bookStep(i - was.begin, was.count(), 12);
         const std::uint32_t index = m_arena[i];
         const Column& c = list[index];
-        if (c.shimCost > shimMost || c.residualCost > residualMost || !fits(c) ||
-            magnitude(c.residual) > m_limits.largestResidual) {
+        if (c.shimCost > shimMost || c.residualCost > residualMost || c.size > sizeMost ||
+            magnitude(c.residual) > widest || !fits(c)) {
             continue;
         }
         m_arena.push_back(index);
-        now.leastShimCost = std::min(now.leastShimCost, c.shimCost);
-        now.leastResidualCost = std::min(now.leastResidualCost, c.residualCost);
-        if (now.ofSmallest == 0 || c.size < now.smallest) {
-            now.smallest = c.size;
-            now.ofSmallest = 0;
-        }
-        now.ofSmallest += c.size == now.smallest ? 1 : 0;
+        now.add(c);
         if (choice != nullptr) {
             m_twist.offer(*choice, c);
         }
@@ -65,6 +80,9 @@ bool Search::narrow(const Frame& from, Frame& to) {
     to.twist = from.twist;
     to.leftOut = from.leftOut;
     to.bounded = true;
+    if (!canFill(to)) {
+        return false;
+    }
     int empty = 0;
     for (std::size_t p : m_open) {
         if (!filterSeat(p, from, to) && ++empty > to.leftOut) {
@@ -74,43 +92,52 @@ bool Search::narrow(const Frame& from, Frame& to) {
     if (!balance(to) || (isTwistLimited() && !twistCanClose(to))) {
         return false;
     }
+    if (remembers() && m_shared->table().knows(stateOf(to), roomForSum(to))) {
+        return false;
+    }
     if (isLong()) {
-        if (m_open.size() > 1 && m_failures.knows(stateOf(to), roomForSum(to))) {
-            return false;
-        }
         to.prices = from.prices.ofClass.empty() ? m_root.prices : from.prices;
         if (isSumLimited()) {
             to.shimPrices = from.shimPrices.ofClass.empty() ? m_root.shimPrices : from.shimPrices;
         }
         if (m_open.size() > 2) {
-            return squeeze(to, isSumLimited() ? Cost::residuals : Cost::shims, to.prices);
+            return squeeze(to, isSumLimited() ? Cost::residuals : Cost::shims, to.prices) && chooseShim(to);
         }
     }
-    return true;
+    return chooseShim(to);
 }
 
-/// Sums up what the open seats cost at least, and compares with the limits.
+/// The sum of a figure's least over the open seats, but for those that may be left out.
+template <typename Least> std::int64_t Search::leastOf(const Frame& frame, Least least) {
+    std::int64_t sum = 0;
+    int skip = frame.leftOut;
+    m_scratch.clear();
+    for (std::size_t p : m_open) {
+        const Live& live = frame.live[p];
+        if (live.isEmpty()) {
+            --skip; // narrow() has made sure that it may be left out
+        } else if (frame.leftOut > 0) {
+            m_scratch.push_back(least(live));
+        } else {
+            sum += least(live);
+        }
+    }
+    std::sort(m_scratch.begin(), m_scratch.end());
+    for (std::size_t i = 0; i + static_cast<std::size_t>(skip) < m_scratch.size(); ++i) {
+        sum += m_scratch[i];
+    }
+    return sum;
+}
+
+/// Sums up what the open seats cost at least, with prices and without, and compares with the limits.
 bool Search::balance(Frame& frame) {
-    for (const Cost cost : {Cost::shims, Cost::residuals}) {
-        std::int64_t sum = 0;
-        int skip = frame.leftOut;
-        m_scratch.clear();
-        for (std::size_t p : m_open) {
-            const Live& live = frame.live[p];
-            const std::int64_t least = cost == Cost::shims ? live.leastShimCost : live.leastResidualCost;
-            if (live.isEmpty()) {
-                --skip; // narrow() has made sure that it may be left out
-            } else if (frame.leftOut > 0) {
-                m_scratch.push_back(least);
-            } else {
-                sum += least;
-            }
-        }
-        std::sort(m_scratch.begin(), m_scratch.end());
-        for (std::size_t i = 0; i + static_cast<std::size_t>(skip) < m_scratch.size(); ++i) {
-            sum += m_scratch[i];
-        }
-        (cost == Cost::shims ? frame.freeShimCost : frame.freeResidualCost) = sum;
+    frame.freeShimCost = leastOf(frame, [](const Live& live) { return live.leastShimCost; });
+    frame.freeResidualCost = leastOf(frame, [](const Live& live) { return live.leastResidualCost; });
+    frame.freeShims = leastOf(frame, [](const Live& live) { return std::int64_t{live.smallest}; });
+    frame.freeSum = leastOf(frame, [](const Live& live) { return live.leastResidual; });
+    if (frame.shims + frame.freeShims > m_limits.shims ||
+        (isSumLimited() && frame.sum + frame.freeSum > m_limits.sum)) {
+        return false;
     }
     return frame.shimCost + frame.freeShimCost <= shimCap() &&
            (!isSumLimited() || frame.residualCost + frame.freeResidualCost <= residualCap());
