@@ -85,7 +85,7 @@ void Story::rodBolts() {
     bolts.group = FastenerKind::rod;
     bolts.count = static_cast<std::int64_t>(m_facts.layout->rodFasteners().size());
     bolts.thread = "3/8-24";
-    bolts.grade = "by hand 170 ksi";
+    bolts.grade = "170 ksi";
     bolts.lubricant = "engine oil";
     bolts.torque = Entered<Torque>{poundFeet(45), "45 lbf·ft"};
     bolts.source = "rod bolt maker's card, read by Mira Solheim";
