@@ -912,10 +912,6 @@
         <translation>Sie klingen nicht ab.</translation>
     </message>
     <message>
-        <source>%1 is not a thread: write inch threads as 7/16-20 and metric ones as M10x1.25, with “by hand” behind a special pitch.</source>
-        <translation>%1 ist kein Gewinde: Zollgewinde als 7/16-20 und metrische als M10x1.25 schreiben, mit „by hand“ hinter einer besonderen Steigung.</translation>
-    </message>
-    <message>
         <source>There is no standard thread %1; if it is really that, write %2.</source>
         <translation>Es gibt kein genormtes Gewinde %1; wenn es wirklich so ist, %2 schreiben.</translation>
     </message>
@@ -1854,6 +1850,10 @@
     <message>
         <source>%1 by less than its last digit, at %2</source>
         <translation>%1 um weniger als seine letzte Stelle, bei %2</translation>
+    </message>
+    <message>
+        <source>%1 is not a thread: write inch threads as 7/16-20 and metric ones as M10x1.25, with “special” behind a pitch of no series.</source>
+        <translation>%1 ist kein Gewinde: Zollgewinde als 7/16-20 und metrische als M10x1.25 schreiben, mit „special“ hinter einer Steigung außerhalb der Reihen.</translation>
     </message>
 </context>
 <context>
@@ -4099,20 +4099,44 @@ zu niedrig: zu dünn</translation>
         <translation>Alle Gruppen: %1</translation>
     </message>
     <message>
-        <source>Measured, but no band is set: nothing was judged.</source>
-        <translation>Gemessen, aber es ist kein Band festgelegt: nichts wurde beurteilt.</translation>
+        <source>Measured, but no limits are set: nothing was judged.</source>
+        <translation>Gemessen, aber es sind keine Grenzen festgelegt: nichts wurde beurteilt.</translation>
     </message>
     <message>
-        <source>Clearances against their bands</source>
-        <translation>Lagerspiele und ihre Bänder</translation>
+        <source>Clearances against their limits</source>
+        <translation>Lagerspiele und ihre Grenzen</translation>
     </message>
     <message>
-        <source>± is the measuring uncertainty: a value counts as in its band only with it.</source>
-        <translation>± ist die Messunsicherheit: ein Wert gilt nur mit ihr als in seinem Band.</translation>
+        <source>Chart of the clearances between their limits; the tables above hold its figures.</source>
+        <translation>Diagramm der Lagerspiele zwischen ihren Grenzen; die Zahlen stehen in den Tabellen darüber.</translation>
     </message>
     <message>
-        <source>p is the probability that the value lies in its band, C how many times over the band holds four standard uncertainties (JCGM 106); below 1 a value is weakly measured.</source>
-        <translation>p ist die Wahrscheinlichkeit, dass der Wert in seinem Band liegt, C wie oft das Band vier Standardunsicherheiten fasst (JCGM 106); unter 1 ist ein Wert schwach gemessen.</translation>
+        <source>± is the measuring uncertainty: a value counts as within its limits only with it.</source>
+        <translation>± ist die Messunsicherheit: ein Wert gilt nur mit ihr als innerhalb seiner Grenzen.</translation>
+    </message>
+    <message>
+        <source>Plan of the pan rail.</source>
+        <translation>Draufsicht auf den Ölwannenflansch.</translation>
+    </message>
+    <message>
+        <source>Chart of how far each fastener moved, round by round; the table under Torques holds its figures.</source>
+        <translation>Diagramm, wie weit sich jede Verschraubung weiterdrehte, Runde für Runde; die Zahlen stehen in der Tabelle unter Drehmomente.</translation>
+    </message>
+    <message>
+        <source>p is the probability that the value lies within its limits, C how many times over the limits hold four standard uncertainties (JCGM 106); below 1 a value is weakly measured.</source>
+        <translation>p ist die Wahrscheinlichkeit, dass der Wert innerhalb seiner Grenzen liegt, C wie oft die Grenzen vier Standardunsicherheiten fassen (JCGM 106); unter 1 ist ein Wert schwach gemessen.</translation>
+    </message>
+    <message>
+        <source>QR code of the seal: %1</source>
+        <translation>QR-Code des Siegels: %1</translation>
+    </message>
+    <message>
+        <source>Chart of the gap readings at each position; the table below holds its figures.</source>
+        <translation>Diagramm der Spaltmaße an jeder Stelle; die Zahlen stehen in der Tabelle darunter.</translation>
+    </message>
+    <message>
+        <source>The shop&apos;s logo</source>
+        <translation>Das Zeichen der Werkstatt</translation>
     </message>
 </context>
 <context>
@@ -6286,10 +6310,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>„%1“ ist keine veraltete Prüfung dieses Protokolls: nur eine veraltete wird neu beurteilt.</translation>
     </message>
     <message>
-        <source>%1 cannot be judged again from the numbers: %2. Measure it again.</source>
-        <translation>%1 lässt sich aus den Zahlen nicht neu beurteilen: %2. Noch einmal messen.</translation>
-    </message>
-    <message>
         <source>%1, station %2, direction %3</source>
         <translation>%1, Messebene %2, Richtung %3</translation>
     </message>
@@ -7830,28 +7850,12 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Eine Prüfspannung von %1 MPa (%2 psi) liegt außerhalb von 50 bis 3000 MPa: Zahl und Einheit prüfen.</translation>
     </message>
     <message>
-        <source>%1 is defined for inch threads only, and %2 is not: give its proof stress by hand.</source>
-        <translation>%1 ist nur für Zollgewinde festgelegt, und %2 ist keines: die Prüfspannung von Hand angeben.</translation>
-    </message>
-    <message>
-        <source>%1 is defined for metric threads only, and %2 is not: give its proof stress by hand.</source>
-        <translation>%1 ist nur für metrische Gewinde festgelegt, und %2 ist keines: die Prüfspannung von Hand angeben.</translation>
-    </message>
-    <message>
-        <source>%1 lists no proof stress for the size of %2 (%3 are listed): give its proof stress by hand.</source>
-        <translation>%1 nennt keine Prüfspannung für die Größe von %2 (genannt sind %3): die Prüfspannung von Hand angeben.</translation>
-    </message>
-    <message>
         <source>1/4 to 1 1/2 in</source>
         <translation>1/4 bis 1 1/2 in</translation>
     </message>
     <message>
         <source>M1.6 to M39</source>
         <translation>M1.6 bis M39</translation>
-    </message>
-    <message>
-        <source>%1 is not a known grade: use SAE 5, SAE 8, 8.8, 10.9 or 12.9, or give the proof stress as in “by hand 1310 MPa” or “by hand 190 ksi”.</source>
-        <translation>%1 ist keine bekannte Festigkeitsklasse: SAE 5, SAE 8, 8.8, 10.9 oder 12.9 verwenden oder die Prüfspannung angeben wie „by hand 1310 MPa“ oder „by hand 190 ksi“.</translation>
     </message>
     <message>
         <source>A sequence is known for 3 to 9 main caps, and %1 were given.</source>
@@ -7962,16 +7966,8 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Anti-Seize-Paste</translation>
     </message>
     <message>
-        <source>%1 is not in the list of lubricants (%2): take one of these or give its nut factor by hand.</source>
-        <translation>%1 steht nicht in der Liste der Schmierstoffe (%2): einen davon nehmen oder den K-Faktor von Hand angeben.</translation>
-    </message>
-    <message>
         <source>cap %1</source>
         <translation>Deckel %1</translation>
-    </message>
-    <message>
-        <source>There is no coarse thread M%1: give its pitch and say so, as in M12.5x1.5 by hand.</source>
-        <translation>Ein Regelgewinde M%1 gibt es nicht: die Steigung angeben und „by hand“ dahinter schreiben, wie in M12.5x1.5 by hand.</translation>
     </message>
     <message>
         <source>M%1 is cut as %2 (coarse) or %3 (fine)</source>
@@ -10873,6 +10869,34 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>List the shims of the kit first.</source>
         <translation>Zuerst die Distanzscheiben des Satzes auflisten.</translation>
     </message>
+    <message>
+        <source>The numbers that %1 was judged by no longer say enough: %2. Measure it again.</source>
+        <translation>Die Zahlen, nach denen %1 beurteilt wurde, sagen nicht mehr genug: %2. Noch einmal messen.</translation>
+    </message>
+    <message>
+        <source>%1 is defined for inch threads only, and %2 is not: give its proof stress, as in “190 ksi”.</source>
+        <translation>%1 ist nur für Zollgewinde festgelegt, und %2 ist keines: die Prüfspannung angeben, wie „190 ksi“.</translation>
+    </message>
+    <message>
+        <source>%1 is defined for metric threads only, and %2 is not: give its proof stress, as in “190 ksi”.</source>
+        <translation>%1 ist nur für metrische Gewinde festgelegt, und %2 ist keines: die Prüfspannung angeben, wie „190 ksi“.</translation>
+    </message>
+    <message>
+        <source>%1 lists no proof stress for the size of %2 (%3 are listed): give its proof stress, as in “190 ksi”.</source>
+        <translation>%1 nennt keine Prüfspannung für die Größe von %2 (genannt sind %3): die Prüfspannung angeben, wie „190 ksi“.</translation>
+    </message>
+    <message>
+        <source>%1 is not a known grade: use SAE 5, SAE 8, 8.8, 10.9 or 12.9, or give the proof stress as in “1310 MPa” or “190 ksi”.</source>
+        <translation>%1 ist keine bekannte Festigkeitsklasse: SAE 5, SAE 8, 8.8, 10.9 oder 12.9 verwenden oder die Prüfspannung angeben wie „1310 MPa“ oder „190 ksi“.</translation>
+    </message>
+    <message>
+        <source>%1 is not in the list of lubricants (%2): take one of these or give its nut factor.</source>
+        <translation>%1 steht nicht in der Liste der Schmierstoffe (%2): einen davon nehmen oder den K-Faktor angeben.</translation>
+    </message>
+    <message>
+        <source>There is no coarse thread M%1: give its pitch and say so, as in M12.5x1.5 special.</source>
+        <translation>Ein Regelgewinde M%1 gibt es nicht: die Steigung angeben und „special“ dahinter schreiben, wie in M12.5x1.5 special.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::DiskBar</name>
@@ -11939,10 +11963,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Festigkeitsklasse</translation>
     </message>
     <message>
-        <source>or 170 ksi by hand</source>
-        <translation>oder by hand 170 ksi</translation>
-    </message>
-    <message>
         <source>Lubricant</source>
         <translation>Schmierstoff</translation>
     </message>
@@ -12101,6 +12121,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>stays</source>
         <translation>bleibt</translation>
+    </message>
+    <message>
+        <source>or the proof stress: 170 ksi</source>
+        <translation>oder die Prüfspannung: 170 ksi</translation>
     </message>
 </context>
 <context>
