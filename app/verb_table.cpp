@@ -62,10 +62,11 @@ const std::vector<VerbText>& allVerbs() {
           {"list", "", "print the names of the templates, one a line"}},
          newRecord},
         {"plan",
-         {{"CASE.json [--least-twist] [--deadline-ms N]", "the stack plan of a case, as JSON"}},
+         {{"CASE.json [--least-twist | --least-load] [--deadline-ms N]", "the stack plan of a case, as JSON"}},
          "Chooses shim stacks for a case (gaps, kit, band) and says whether they are proven best. “caprail schema case” "
          "prints what a case is made of.",
          {{"least-twist", "", "prefer a flat plate over the smallest residual"},
+          {"least-load", "", "prefer the smallest largest force on a cap, by the stiffness in the case"},
           {"deadline-ms", "N", "end the search after so many milliseconds with the best plan found"}},
          plan},
         {"show",

@@ -31,6 +31,9 @@ int plan(const QStringList& arguments) {
     if (!json) {
         return complain(unusable, call.at(0), json.error());
     }
+    if (call.has("least-twist") && call.has("least-load")) {
+        return complain(wrongUsage, QStringLiteral("plan: give --least-twist or --least-load, not both."));
+    }
     auto planCase = readPlanCase(*json);
     if (!planCase) {
         return complain(unusable, call.at(0), planCase.error());
@@ -48,7 +51,12 @@ int plan(const QStringList& arguments) {
         }
         options.stop = [&timer, deadline] { return timer.elapsed() >= deadline; };
     }
-    planCase->request.objective = call.has("least-twist") ? Objective::leastTwist : Objective::smallestResidual;
+    planCase->request.objective = call.has("least-twist")  ? Objective::leastTwist
+                                  : call.has("least-load") ? Objective::leastLoad
+                                                           : Objective::smallestResidual;
+    if (call.has("least-load") && planCase->request.stiffness.empty()) {
+        return complain(unusable, call.at(0), Problem{"--least-load needs “stiffness” in the case."});
+    }
     const auto best = planStacks(planCase->request, options);
     if (!best) {
         return complain(unusable, call.at(0), best.error());

@@ -2,6 +2,7 @@
 #include <work/stack_planning.h>
 
 #include <assessment/plan_aim.h>
+#include <base/say.h>
 #include <ledger/band_names.h>
 
 namespace caprail {
@@ -47,6 +48,12 @@ PlanTask planTaskFor(const Facts& facts, const Assessment& assessment, const Uni
     if (auto aim = bandToAimAt(facts, positions, units)) {
         request.band = aim->band;
         task.doubt = std::move(aim->sentence);
+    }
+    if (request.objective == Objective::leastLoad) {
+        request.objective = Objective::smallestResidual;
+        task.doubt += (task.doubt.empty() ? "" : " ") +
+                      Core::say("Least load cannot be aimed at while nobody described the girdle's plate: the plan has "
+                                "the smallest residuals instead.");
     }
     return task;
 }

@@ -198,6 +198,27 @@ TEST_F(Cli, plan_gives_the_best_stacks_in_the_units_of_its_case) {
     EXPECT_EQ(caprail({"plan", write("worse.json", "[")}).exitCode, 2);
 }
 
+TEST_F(Cli, plan_aims_at_the_least_load_with_the_stiffness_of_its_case) {
+    const QString planCase = QStringLiteral(TEST_DATA "/load/L02.json");
+    const Answer answer = caprail({"plan", "--least-load", planCase});
+    ASSERT_EQ(answer.exitCode, 0) << answer.err;
+    const QJsonObject plan = answer.json();
+    const QJsonObject best =
+        QJsonDocument::fromJson(bytesOf(planCase)).object()["best_with_least_load"].toObject();
+    EXPECT_EQ(plan["in_band"], best["in_band"]);
+    EXPECT_EQ(plan["shims"], best["shims"]);
+    EXPECT_NEAR(plan["largest_load"].toDouble(), best["largest_load"].toDouble(), 1e-6);
+    EXPECT_NEAR(plan["sum_square_load"].toDouble(), best["sum_square_load"].toDouble(), 1e-3);
+    EXPECT_EQ(plan["proven"], true);
+    EXPECT_EQ(plan["loads"].toObject().size(), 4);
+    EXPECT_EQ(caprail({"plan", "--least-load", "--least-twist", planCase}).exitCode, 64);
+    const QString bare = write("bare.json", R"({"unit":"0.0001 in","band":5,"largest_stack":0,"positions":[],"shims":[]})");
+    EXPECT_THAT(caprail({"plan", "--least-load", bare}).err, HasSubstr("needs “stiffness”"));
+    const QString crooked = write("crooked.json", R"({"unit":"0.0001 in","band":5,"largest_stack":0,"shims":[],
+        "positions":[{"id":"A","cap":1,"side":"left","gap":5}],"stiffness":[[1,2]]})");
+    EXPECT_THAT(caprail({"plan", crooked}).err, HasSubstr("“stiffness” must be a list of 1 rows"));
+}
+
 TEST_F(Cli, plan_refuses_a_unit_that_is_no_length_to_count_in) {
     for (const QString& unit : {QStringLiteral("0 in!"), QStringLiteral("-1 in!"), QStringLiteral("2 in!")}) {
         const Answer answer = caprail({"plan", write("unit.json", R"({"unit":")" + unit.toUtf8() + R"(","band":[0,0],

@@ -55,5 +55,18 @@ TEST(StackPlanning, aims_within_the_guard_bands_so_that_no_stack_is_too_close_to
     EXPECT_LT(task.request.band.hi(), tenths(5));
 }
 
+TEST(StackPlanning, says_that_least_load_cannot_be_aimed_at_while_nobody_described_the_girdle) {
+    WorkBench bench;
+    bench.survey();
+    bench.kit();
+    RulesSet rules = bench.facts.rules;
+    rules.objective = Objective::leastLoad;
+    bench.make(rules);
+    const PlanTask task = planTaskFor(bench.facts, bench.assessment);
+    EXPECT_EQ(task.request.objective, Objective::smallestResidual);
+    EXPECT_NE(task.doubt.find("Least load cannot be aimed at"), std::string::npos) << task.doubt;
+    EXPECT_TRUE(planStacks(task.request));
+}
+
 } // namespace
 } // namespace caprail
