@@ -5157,10 +5157,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>„%1“ muss ein Text in Anführungszeichen sein.</translation>
     </message>
     <message>
-        <source>The entry “%1” has no member “%2”.</source>
-        <translation>Der Eintrag „%1“ hat kein Element „%2“.</translation>
-    </message>
-    <message>
         <source>This is no JSON object: %1.</source>
         <translation>Das ist kein JSON-Objekt: %1.</translation>
     </message>
@@ -5851,10 +5847,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>The entry “%1” cannot be read: %2</source>
         <translation>Der Eintrag „%1“ lässt sich nicht lesen: %2</translation>
-    </message>
-    <message>
-        <source>This program knows no entry kind “%1”: check its spelling.</source>
-        <translation>Dieses Programm kennt keine Eintragsart „%1“: die Schreibweise prüfen.</translation>
     </message>
     <message>
         <source>The entry “%1” has %2 values, but its kind has %3.</source>
@@ -7587,6 +7579,138 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>%1 is a difference: type it in degrees Celsius, like 2.8.</source>
         <translation>%1 ist ein Unterschied: in Grad Celsius tippen, etwa 2,8.</translation>
+    </message>
+    <message>
+        <source>An engine oil has between 2 and 20 000 mm²/s: copy its viscosity at 40 °C and at 100 °C from its data sheet.</source>
+        <translation>Ein Motoröl hat zwischen 2 und 20 000 mm²/s: seine Viskosität bei 40 °C und bei 100 °C vom Datenblatt abschreiben.</translation>
+    </message>
+    <message>
+        <source>An oil&apos;s temperature lies between −40 °C and 200 °C: look at what was entered.</source>
+        <translation>Die Temperatur eines Öls liegt zwischen −40 °C und 200 °C: die Eingabe ansehen.</translation>
+    </message>
+    <message>
+        <source>An oil must be thinner at the hotter of two temperatures: copy both points from its data sheet again.</source>
+        <translation>Ein Öl muss bei der höheren von zwei Temperaturen dünner sein: beide Punkte noch einmal vom Datenblatt abschreiben.</translation>
+    </message>
+    <message>
+        <source>The charts of the oil film hold for bearings from a quarter to twice as wide as their diameter.</source>
+        <translation>Die Diagramme des Schmierfilms gelten für Lager, die ein Viertel bis doppelt so breit sind wie ihr Durchmesser.</translation>
+    </message>
+    <message>
+        <source>The oil film comes out thinner than three hundredths of the radial clearance, where the charts end: the surfaces would touch.</source>
+        <translation>Der Schmierfilm wird dünner als drei Hundertstel des radialen Spiels, wo die Diagramme enden: die Flächen würden sich berühren.</translation>
+    </message>
+    <message>
+        <source>The oil film needs a journal, a width of its shells and a clearance, each above zero.</source>
+        <translation>Der Schmierfilm braucht einen Zapfen, eine Breite der Schalen und ein Spiel, alle über null.</translation>
+    </message>
+    <message>
+        <source>The oil film needs a speed, a load and an oil, each above zero.</source>
+        <translation>Der Schmierfilm braucht eine Drehzahl, eine Last und ein Öl, alle über null.</translation>
+    </message>
+    <message>
+        <source>A bearing&apos;s width lies between a tenth and twice its diameter: measure the width of its shells again.</source>
+        <translation>Die Breite eines Lagers liegt zwischen einem Zehntel und dem Doppelten seines Durchmessers: die Breite der Schalen noch einmal messen.</translation>
+    </message>
+    <message>
+        <source>A window of the girdle cannot be smaller than nothing: give its length along the crank and its width across it, or 0 for a plate without windows.</source>
+        <translation>Ein Fenster der Platte kann nicht kleiner als nichts sein: seine Länge längs und seine Breite quer zur Kurbelwelle angeben, oder 0 für eine Platte ohne Fenster.</translation>
+    </message>
+    <message>
+        <source>A window of the girdle this large meets the next one, the pan rail or a washer: measure it again.</source>
+        <translation>Ein so großes Fenster der Platte stößt an das nächste, an den Ölwannenflansch oder an eine Unterlegscheibe: noch einmal messen.</translation>
+    </message>
+    <message>
+        <source>The girdle&apos;s plate must reach beyond its outermost nuts by the radius of their washers at least and by no more than the cap spacing: measure it again.</source>
+        <translation>Die Platte muss mindestens um den Radius der Unterlegscheiben und höchstens um den Deckelabstand über ihre äußersten Muttern hinausreichen: noch einmal messen.</translation>
+    </message>
+    <message>
+        <source>The entry “%1” has no member “%2”; it has: %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The entry “%1” lacks: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This program knows no entry kind “%1”: “caprail help entries” lists them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This program knows no entry kind “%1”; there are: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The seal of entry %1 does not fit: it, or an entry before it, was altered after it was sealed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The girdle&apos;s plate cannot be worked out: a part of it hangs on nothing. Correct its windows or the layout.</source>
+        <translation>Die Platte lässt sich nicht berechnen: ein Teil von ihr hängt an nichts. Ihre Fenster oder die Bauform berichtigen.</translation>
+    </message>
+    <message>
+        <source>The girdle has no metal at one of its nuts: correct its windows, its cutout or the layout.</source>
+        <translation>Die Platte hat an einer ihrer Muttern kein Metall: ihre Fenster, ihre Aussparung oder die Bauform berichtigen.</translation>
+    </message>
+    <message>
+        <source>Fewer than three pan rail fasteners lie under the girdle: nothing holds it on the rail. Count the pan rail&apos;s fasteners again.</source>
+        <translation>Weniger als drei Schrauben des Ölwannenflanschs liegen unter der Platte: nichts hält sie am Flansch. Die Schrauben des Flanschs noch einmal zählen.</translation>
+    </message>
+    <message>
+        <source>The stud and cap at %1 need a stiffness above nothing.</source>
+        <translation>Stehbolzen und Deckel an %1 brauchen eine Steifigkeit über null.</translation>
+    </message>
+    <message>
+        <source>The girdle&apos;s plate is given as %1 thick: it must be from 0.03 to 1.5 in.</source>
+        <translation>Die Dicke der Platte ist mit %1 angegeben: sie muss zwischen 0.03 und 1.5 in liegen.</translation>
+    </message>
+    <message>
+        <source>The girdle&apos;s elastic modulus is given as %1 GPa: it must be from 34 to 276 GPa; steel has about 207, aluminium about 71.</source>
+        <translation>Der Elastizitätsmodul der Platte ist mit %1 GPa angegeben: er muss zwischen 34 und 276 GPa liegen; Stahl hat etwa 207, Aluminium etwa 71.</translation>
+    </message>
+    <message>
+        <source>The girdle&apos;s Poisson&apos;s ratio must be from 0 to 0.49; steel has about 0.29, aluminium about 0.33.</source>
+        <translation>Die Querkontraktionszahl der Platte muss zwischen 0 und 0.49 liegen; Stahl hat etwa 0.29, Aluminium etwa 0.33.</translation>
+    </message>
+    <message>
+        <source>A stud&apos;s stiffness needs a preload and its stretch, both above nothing.</source>
+        <translation>Die Steifigkeit eines Stehbolzens braucht eine Vorspannkraft und seine Längung, beide über null.</translation>
+    </message>
+    <message>
+        <source>The joint&apos;s share of a stud must be from 0.05 to 0.95; 0.15 to 0.32 is usual.</source>
+        <translation>Der Kraftanteil eines Stehbolzens muss zwischen 0.05 und 0.95 liegen; üblich ist 0.15 bis 0.32.</translation>
+    </message>
+    <message>
+        <source>steel</source>
+        <translation>Stahl</translation>
+    </message>
+    <message>
+        <source>aluminium</source>
+        <translation>Aluminium</translation>
+    </message>
+    <message>
+        <source>Least load needs the stiffness of the girdle: describe its plate first.</source>
+        <translation>Kleinste Last braucht die Steifigkeit der Platte: zuerst die Platte beschreiben.</translation>
+    </message>
+    <message>
+        <source>The stiffness must have one row and one column for each of the %1 positions.</source>
+        <translation>Die Steifigkeit muss für jede der %1 Positionen eine Zeile und eine Spalte haben.</translation>
+    </message>
+    <message>
+        <source>The stiffness holds something that is no number.</source>
+        <translation>Die Steifigkeit enthält etwas, das keine Zahl ist.</translation>
+    </message>
+    <message>
+        <source>The stiffness is not symmetric between the positions %1 and %2: what one does to the other must be the same both ways.</source>
+        <translation>Die Steifigkeit ist zwischen den Positionen %1 und %2 nicht symmetrisch: was die eine mit der anderen macht, muss in beiden Richtungen gleich sein.</translation>
+    </message>
+    <message>
+        <source>least load</source>
+        <translation>kleinste Last</translation>
+    </message>
+    <message>
+        <source>Least load cannot be aimed at while nobody described the girdle&apos;s plate: the plan has the smallest residuals instead.</source>
+        <translation>Kleinste Last ist kein Ziel, solange niemand die Platte beschrieben hat: der Plan hat stattdessen die kleinsten Restmaße.</translation>
     </message>
 </context>
 <context>
@@ -9738,6 +9862,18 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>-tables</source>
         <translation>-Tabellen</translation>
+    </message>
+    <message>
+        <source>A value is not stored</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is typed for: %2. It is not stored.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
