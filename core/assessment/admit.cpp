@@ -3,6 +3,7 @@
 #include <assessment/known_items.h>
 
 #include <algorithm>
+#include <assessment/girdle_plate_of.h>
 #include <fasteners/thread.h>
 #include <ledger/band_names.h>
 #include <ledger/entry_texts.h>
@@ -46,6 +47,9 @@ public:
         const auto layout = EngineLayout::from(e);
         if (!layout) {
             return tl::unexpected(layout.error());
+        }
+        if (const auto plate = girdlePlateOf(e); !plate) {
+            return tl::unexpected(plate.error());
         }
         return noPlaceIsLost(*layout);
     }

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <ranges>
+#include <assessment/girdle_plate_of.h>
 #include <base/say.h>
 #include <ledger/band_names.h>
 #include <ledger/typed_values.h>
@@ -77,6 +78,10 @@ public:
             }
             m_facts.layout = *layout;
             m_facts.layoutEntry = m_entry.sequence;
+            // What cannot be (an import may hold it) is not known.
+            const auto plate = girdlePlateOf(e);
+            m_facts.girdlePlate = plate.value_or(std::nullopt);
+            m_facts.girdleShape = plate ? girdleShapeOf(e) : GirdleShape{};
         }
     }
 

@@ -91,6 +91,11 @@ constexpr auto labels = std::to_array<std::string_view>({
     Core::mark("pickup cap"),
     Core::mark("pickup side"),
     Core::mark("place"),
+    Core::mark("plate metal"),
+    Core::mark("plate modulus"),
+    Core::mark("plate overhang"),
+    Core::mark("plate poisson"),
+    Core::mark("plate thickness"),
     Core::mark("position"),
     Core::mark("rail span"),
     Core::mark("repeat limit"),
@@ -144,6 +149,8 @@ constexpr auto labels = std::to_array<std::string_view>({
     Core::mark("what"),
     Core::mark("whose"),
     Core::mark("why"),
+    Core::mark("window across"),
+    Core::mark("window along"),
 });
 
 /// The label of a field reads as its name does, with spaces for underscores; a pass has its number inside.

@@ -13,7 +13,8 @@ ResidualBand residualBand(const Facts& facts) {
                            : ResidualBand{*Band::between(tenths(-5), tenths(5)), false};
 }
 
-PlanTask planTaskFor(const Facts& facts, const Assessment& assessment, const Units& units) {
+PlanTask planTaskFor(const Facts& facts, const Assessment& assessment, const Units& units,
+                     const GirdleModel* girdle) {
     PlanTask task{{}, residualBand(facts), {}};
     PlanRequest& request = task.request;
     request.band = task.band.band;
@@ -49,7 +50,10 @@ PlanTask planTaskFor(const Facts& facts, const Assessment& assessment, const Uni
         request.band = aim->band;
         task.doubt = std::move(aim->sentence);
     }
-    if (request.objective == Objective::leastLoad) {
+    if (girdle != nullptr) {
+        giveStiffness(request, *girdle);
+    }
+    if (request.objective == Objective::leastLoad && request.stiffness.empty() && !request.positions.empty()) {
         request.objective = Objective::smallestResidual;
         task.doubt += (task.doubt.empty() ? "" : " ") +
                       Core::say("Least load cannot be aimed at while nobody described the girdle's plate: the plan has "

@@ -3,6 +3,7 @@
 /// What the planner of the stacks is asked for one record, and what the straightedge should feel.
 #include <assessment/assessment.h>
 #include <shims/plan/stack_plan.h>
+#include <work/block_load.h>
 
 namespace caprail {
 
@@ -24,8 +25,10 @@ struct PlanTask {
 };
 /// Every position whose gap is accepted, every shim that is not set aside, the residual band as `bandToAimAt` narrows it
 /// (assessment/plan_aim.h), the pins, and the rules' objective and largest stack. Positions without an accepted gap are
-/// left out. `units` are for the doubt.
-PlanTask planTaskFor(const Facts& facts, const Assessment& assessment, const Units& units = {});
+/// left out. `units` are for the doubt. `girdle` is the record's plate where it is known (work/block_load.h): it gives the
+/// plan its loads; without it, least load cannot be aimed at, and the smallest residual is, with the doubt saying so.
+PlanTask planTaskFor(const Facts& facts, const Assessment& assessment, const Units& units = {},
+                     const GirdleModel* girdle = nullptr);
 
 /// What the straightedge should say on a stack with this residual: below the band it rocks, above it the place is
 /// loose.
