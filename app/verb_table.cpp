@@ -65,13 +65,22 @@ const std::vector<VerbText>& allVerbs() {
           {"list", "", "print the names of the templates, one a line"}},
          newRecord},
         {"plan",
-         {{"CASE.json [--least-twist] [--deadline-ms N]", "the stack plan of a case, as JSON"}},
+         {{"CASE.json [--least-twist | --least-load] [--deadline-ms N]", "the stack plan of a case, as JSON"}},
          "Chooses shim stacks for a case (gaps, kit, band) and says whether they are proven best. “caprail schema case” "
          "prints what a case is made of. The ids of positions are yours, and come back as you gave them; a record's own read 3R, "
          "and C3R is understood wherever a position is read.",
          {{"least-twist", "", "prefer a flat plate over the smallest residual"},
+          {"least-load", "", "prefer the smallest largest force on a cap, by the stiffness in the case"},
           {"deadline-ms", "N", "end the search after so many milliseconds with the best plan found"}},
          plan},
+        {"load",
+         {{"FILE [--json]", "the load that the girdle puts into the block"}},
+         "Prints what the stacks put into the block as they stand: the force at each position with its uncertainty and its "
+         "share of the main stud's preload, the plate's largest bending stress, and its stiffness with the pan rail's "
+         "fasteners holding it and without. It needs the plate's thickness and metal in the layout, and is advice with its "
+         "assumptions beside it.",
+         {json},
+         load},
         {"show",
          {{"FILE [--json]", "every check, its state and reasons; the gates"}},
          "Prints what is known of the engine: every check with its verdict, the value against its band, what holds each gate "

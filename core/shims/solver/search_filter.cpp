@@ -63,6 +63,7 @@ bool Search::narrow(const Frame& from, Frame& to) {
     to.shimCost = from.shimCost;
     to.residualCost = from.residualCost;
     to.twist = from.twist;
+    to.forces = from.forces;
     to.leftOut = from.leftOut;
     to.bounded = true;
     int empty = 0;
@@ -71,7 +72,7 @@ bool Search::narrow(const Frame& from, Frame& to) {
             return false;
         }
     }
-    if (!balance(to) || (isTwistLimited() && !twistCanClose(to))) {
+    if (!balance(to) || (isTwistLimited() && !twistCanClose(to)) || (areForcesLimited() && !forcesCanClose(to))) {
         return false;
     }
     if (isLong()) {
