@@ -191,11 +191,14 @@ QJsonArray partsJson(const Facts& facts) {
     QJsonArray list;
     for (const auto& part : facts.parts) {
         QJsonObject json{{"entry", qint64{part.entry}}, {"person", q(part.person)}};
-        for (const auto& [name, text] : {std::pair("what", part.what.what), std::pair("place", part.what.place),
-                                         std::pair("maker", part.what.maker), std::pair("part_number", part.what.number),
-                                         std::pair("serial", part.what.serial.value_or("")), std::pair("lot", part.what.lot),
-                                         std::pair("stamped", part.what.stamped.value_or("")), std::pair("machined", part.what.machined.value_or("")),
-                                         std::pair("machined_by", part.what.machinedBy.value_or("")), std::pair("note", part.what.note.value_or(""))}) {
+        for (const auto& [name, text] :
+             {std::pair("what", part.what.what), std::pair("place", part.what.place),
+              std::pair("maker", part.what.maker), std::pair("part_number", part.what.number),
+              std::pair("serial", part.what.serial.value_or("")), std::pair("lot", part.what.lot),
+              std::pair("stamped", part.what.stamped.value_or("")),
+              std::pair("machined", part.what.machined.value_or("")),
+              std::pair("machined_by", part.what.machinedBy.value_or("")),
+              std::pair("note", part.what.note.value_or(""))}) {
             json[QLatin1String(name)] = q(text);
         }
         json["sort"] = q(word(part.what.sort));

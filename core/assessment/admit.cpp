@@ -9,6 +9,8 @@
 #include <assessment/signatures.h>
 #include <assessment/specified.h>
 #include <assessment/unconfirmed.h>
+#include <base/say.h>
+#include <base/text.h>
 #include <fasteners/joint.h>
 #include <fasteners/preload.h>
 #include <fasteners/thread.h>
@@ -16,8 +18,6 @@
 #include <ledger/entry_texts.h>
 #include <set>
 #include <units/format.h>
-#include <base/say.h>
-#include <base/text.h>
 
 namespace caprail {
 
@@ -546,7 +546,8 @@ public:
         return {};
     }
     Result<void> operator()(const ZeroChecked& e) const {
-        return all({name(e.instrument, Core::say("an instrument")), instrument(e.instrument), words(e.standard, Core::say("the standard that %1 was tried on", e.instrument)),
+        return all({name(e.instrument, Core::say("an instrument")), instrument(e.instrument),
+                    words(e.standard, Core::say("the standard that %1 was tried on", e.instrument)),
                     lengths({e.nominal.value, e.reading.value}, Core::say("a reading"))});
     }
     Result<void> operator()(const ValueConfirmed& e) const {

@@ -146,8 +146,9 @@ void sayWhatIsMissing(const Assessing& a, Check& check, JournalId j, std::span<c
                                     : Core::say("Measure the bore with the shells in and the cap at full torque.");
     waitsFor = isJournalMissing ? std::nullopt : looseAt(a.facts, j);
     if (waitsFor) {
-        check.remedy = Core::say("Bring its cap to torque, beginning with %1, then measure the bore with the shells in.",
-                                 describe(*waitsFor));
+        check.remedy =
+            Core::say("Bring its cap to torque, beginning with %1, then measure the bore with the shells in.",
+                      describe(*waitsFor));
     }
     if (journal.size() < allJournal.size() || bores.size() < allBores.size()) {
         check.state = CheckState::stale;

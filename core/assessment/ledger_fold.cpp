@@ -13,7 +13,8 @@ constexpr std::size_t perAssessment = 200; ///< steps of an assessment beside on
 
 /// What is written beside the work: no gate rests on it.
 bool isAside(const Body& body) {
-    return isAnyOf<NoteAdded, AttachmentAdded, Salvaged, PartEntered, ZeroChecked, ValueConfirmed, BroughtIn, SealSigned>(body);
+    return isAnyOf<NoteAdded, AttachmentAdded, Salvaged, PartEntered, ZeroChecked, ValueConfirmed, BroughtIn,
+                   SealSigned>(body);
 }
 
 /// Whether the closing gate stands as it stood after such an entry, so that one assessment serves a run of them.

@@ -76,7 +76,8 @@ std::string wrenchOf(const Facts& facts, const RoundOutcome& outcome) {
     if (!outcome.instrument.empty()) {
         return outcome.instrument;
     }
-    const auto round = std::ranges::find(facts.rounds, outcome.round, [](const RoundFact& r) { return r.begun.what.round; });
+    const auto round =
+        std::ranges::find(facts.rounds, outcome.round, [](const RoundFact& r) { return r.begun.what.round; });
     return round == facts.rounds.end() ? std::string() : round->begun.what.instrument;
 }
 

@@ -22,8 +22,8 @@ bool isTightAsSpecified(const Facts&, FastenerId);
 /// on it, from 20 % of its largest value (ISO 6789).
 bool isOutsideRange(const InstrumentAdded& wrench, Torque pulled);
 
-/// When an instrument's calibration falls due: as it was said, else of a wrench a year after it (ISO 6789); none: never, or
-/// nobody knows.
+/// When an instrument's calibration falls due: as it was said, else of a wrench a year after it (ISO 6789); none:
+/// never, or nobody knows.
 std::optional<Date> dueOf(const InstrumentAdded&);
 
 /// The wrench of an outcome: its own, else the one that its round was begun with; empty: none is named.

@@ -21,7 +21,8 @@ std::string nameOf(const GroupKey& key) {
 bool namesSomebody(std::string_view source) {
     constexpr std::string_view nobodys[] = {"common practice", "no source"};
     const std::string words = lowered(source);
-    return !isBlank(words) && std::ranges::none_of(nobodys, [&](auto phrase) { return words.find(phrase) != std::string::npos; });
+    return !isBlank(words) &&
+           std::ranges::none_of(nobodys, [&](auto phrase) { return words.find(phrase) != std::string::npos; });
 }
 
 std::vector<ValueStanding> valuesOf(const Facts& facts, const Units& units) {

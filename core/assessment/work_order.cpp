@@ -7,10 +7,10 @@
 #include <assessment/judged_before.h>
 #include <assessment/specified.h>
 #include <assessment/tightening_order.h>
-#include <ledger/band_names.h>
-#include <ledger/typed_values.h>
 #include <base/say.h>
 #include <base/text.h>
+#include <ledger/band_names.h>
+#include <ledger/typed_values.h>
 
 namespace caprail {
 

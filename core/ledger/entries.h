@@ -755,7 +755,7 @@ struct PartEntered {
     std::string place; ///< where it is fitted: a position, bearing or fastener code, or empty
     std::string maker, number, lot;
     Rare<std::string> serial = {};
-    Rare<std::string> stamped = {}; ///< casting or stamped number
+    Rare<std::string> stamped = {};            ///< casting or stamped number
     std::optional<bool> isNew = {};            ///< none: not said
     Rare<std::int64_t> timesTightened = {};    ///< of used fasteners, before this build
     Rare<std::string> machined = {}, machinedBy = {}; ///< what was done to it, and who did it

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <array>
+#include <base/say.h>
 #include <boost/math/distributions/chi_squared.hpp>
 #include <boost/math/distributions/normal.hpp>
 #include <boost/math/tools/minima.hpp>
@@ -8,14 +9,13 @@
 #include <limits>
 #include <measure/probit.h>
 #include <numbers>
-#include <base/say.h>
 
 namespace caprail {
 
 namespace {
 
-/// Φ(x). By the C library's erfc, right to the last digit or two: the profile below asks for it some ten thousand times,
-/// and boost's works in long double.
+/// Φ(x). By the C library's erfc, right to the last digit or two: the profile below asks for it some ten thousand
+/// times, and boost's works in long double.
 double normalCdf(double x) {
     return std::erfc(-x / std::numbers::sqrt2) / 2;
 }

@@ -105,11 +105,10 @@ ResultTable roundsTable(const Facts& facts) {
     for (const RoundFact& round : facts.rounds) {
         for (const auto& [fastener, seen] : round.outcomes) {
             const auto whyNot = whyNotCounted(facts, seen);
-            table.rows.push_back(
-                {round.begun.what.round, code(fastener), std::string(word(seen.what.outcome)), cellOf(seen.what.torque),
-                 cellOf(seen.what.angle), cellOf(seen.what.stretch), std::int64_t{whyNot ? 0 : 1}, whyNot.value_or(""),
-                 wrenchOf(facts, seen.what), seen.person,
-                 format(seen.time), seen.entry});
+            table.rows.push_back({round.begun.what.round, code(fastener), std::string(word(seen.what.outcome)),
+                                  cellOf(seen.what.torque), cellOf(seen.what.angle), cellOf(seen.what.stretch),
+                                  std::int64_t{whyNot ? 0 : 1}, whyNot.value_or(""), wrenchOf(facts, seen.what),
+                                  seen.person, format(seen.time), seen.entry});
         }
     }
     return table;

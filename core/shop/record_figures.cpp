@@ -4,12 +4,12 @@
 #include <QCborArray>
 #include <QCborValue>
 #include <assessment/specified.h>
+#include <base/say.h>
 #include <fasteners/wrench.h>
 #include <ledger/band_names.h>
 #include <ledger/qt_text.h>
 #include <shop/builds.h>
 #include <tuple>
-#include <base/say.h>
 
 namespace caprail {
 

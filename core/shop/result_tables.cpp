@@ -122,9 +122,9 @@ ResultTable stacksTable(const Assessment& a) {
             shims += (shims.empty() ? "" : " ") + shim;
         }
         table.rows.push_back({code(position), shims, std::int64_t{stack.isOn ? 1 : 0}, stack.thickness.value(),
-                              cellOf(stack.residual), cellOf(stack.uncertainty.expanded()), cellOf(stack.carriedResidual),
-                              cellOf(stack.carriedUncertainty.expanded()), std::string(carrierOf(stack.carriedBy)),
-                              checkStateOf(a, CheckKind::stack, position)});
+                              cellOf(stack.residual), cellOf(stack.uncertainty.expanded()),
+                              cellOf(stack.carriedResidual), cellOf(stack.carriedUncertainty.expanded()),
+                              std::string(carrierOf(stack.carriedBy)), checkStateOf(a, CheckKind::stack, position)});
     }
     return table;
 }

@@ -18,8 +18,8 @@ constexpr std::size_t longestName = 60;
 /// ChaCha20-Poly1305 under the key that a passphrase makes, with the note as what it is bound to.
 chacha_poly1305_ctx cipherOf(std::string_view passphrase, const WrappedSecret& wrapped, const KeyNote& note) {
     std::array<std::uint8_t, CHACHA_POLY1305_KEY_SIZE> key{};
-    pbkdf2_hmac_sha256(passphrase.size(), bytesOf(passphrase), wrapped.rounds, wrapped.salt.size(),
-                       wrapped.salt.data(), key.size(), key.data());
+    pbkdf2_hmac_sha256(passphrase.size(), bytesOf(passphrase), wrapped.rounds, wrapped.salt.size(), wrapped.salt.data(),
+                       key.size(), key.data());
     chacha_poly1305_ctx cipher{};
     chacha_poly1305_set_key(&cipher, key.data());
     ::explicit_bzero(key.data(), key.size());

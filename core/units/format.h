@@ -34,8 +34,8 @@ std::string formatShort(Length, const Units&);
 std::string formatSpread(double nanometres, const Units&);
 /// One digit finer than `format`, for what is worked out or judged: "0.05305 in", "1.3475 mm".
 std::string formatFine(Length, const Units&);
-/// To as many digits as read back as the same nanometre, and at least to so many more than `format` has: a limit of error is
-/// never rounded.
+/// To as many digits as read back as the same nanometre, and at least to so many more than `format` has: a limit of
+/// error is never rounded.
 std::string formatExact(Length, const Units&, int atLeastMore = 0);
 std::string formatFineBare(Length, const Units&);
 /// "+0.00005 in", "−0.00005 in"

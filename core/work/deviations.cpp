@@ -11,7 +11,8 @@ namespace caprail {
 namespace {
 
 bool isReading(const Body& body) {
-    return isAnyOf<JournalReading, BoreReading, FitReading, GapReading, PickupReading, ShimMeasured, ShellMeasured>(body);
+    return isAnyOf<JournalReading, BoreReading, FitReading, GapReading, PickupReading, ShimMeasured, ShellMeasured>(
+        body);
 }
 /// What somebody found, or did to something that had been measured.
 bool isOutcome(const Body& body) {

@@ -3,6 +3,7 @@
 /// altered and salvaged.
 #include "ledger_attacks.h"
 
+#include <store/text/text_form.h>
 #include <utility>
 
 namespace caprail::attack {
@@ -154,6 +155,35 @@ TEST(AttackLedgers, a_clock_set_back_or_ahead_in_a_text_without_seals_is_refused
         count.held(made.exitCode == 2 && made.says(words) && made.says("line " + number), std::string("import: ") + time,
                    made);
         count.held(!std::filesystem::exists(folder / "a.caprail"), std::string("nothing is made: ") + time, made);
+    }
+}
+
+/// What carries its seals may have been made under a wrong clock: it is taken, and everything that reads it says so.
+TEST(AttackLedgers, a_clock_set_back_or_ahead_in_a_text_with_seals_is_said_everywhere) {
+    Count count;
+    const Folder folder;
+    makeRecord(folder / "begin.caprail");
+    const auto begin = RecordFile::open(folder / "begin.caprail", OpenMode::readOnly);
+    ASSERT_TRUE(begin) << begin.error().sentence;
+    const std::string last = std::to_string(begin->ledger().size());
+    const std::pair<const char*, std::string> clocks[] = {{"2020-01-01T00:00:00.000Z", "is older than entry " + last},
+                                                          {"1970-01-01T00:00:00.000Z", "is older than entry " + last},
+                                                          {"2199-01-01T00:00:00.000Z", "lies in the future"},
+                                                          {"9999-12-31T23:59:59.999Z", "lies in the future"}};
+    for (const auto& [time, words] : clocks) {
+        const Folder other;
+        Ledger ledger = begin->ledger();
+        ledger.append(parseUtcTime(time).value(), "Mira Solheim", NoteAdded{"", "x"});
+        ASSERT_TRUE(exportLedger(ledger, other / "a.jsonl"));
+        const Answer made = caprail({"import", other / "a.jsonl", other / "a.caprail"});
+        count.held(made.isOrderly() && made.says(words), std::string("import: ") + time, made);
+        const Answer checked = caprail({"check", other / "a.caprail"});
+        count.held(checked.says("is sound") && checked.says(words), std::string("check: ") + time, checked);
+        const Answer shown = caprail({"show", other / "a.caprail"});
+        count.held(shown.exitCode == 0 && shown.says(words), std::string("show: ") + time, shown);
+        const Answer sheet = caprail({"sheet", other / "a.caprail", other / "a.pdf"});
+        count.held(wordsOf(other / "a.pdf", "-l 1").find("look at the clock") != std::string::npos,
+                   std::string("sheet: ") + time, sheet);
     }
 }
 

@@ -152,15 +152,15 @@ TEST_F(Cli, append_takes_a_good_entry_and_refuses_a_bad_one_leaving_the_file_as_
          "outside the range of WRENCH-90"},
         {R"({"kind":"fastener_tightened","person":"Mira Solheim","fastener":"main-1L","torque_typed":"70 lbf·ft","instrument":"MIC-25"})",
          "MIC-25 is a micrometer"},
-        {R"({"kind":"gap_reading","person":"Mira Solheim","position":"4R","pass":2,"gap_typed":"1.5"})",
-         "1.5000 in"},
+        {R"({"kind":"gap_reading","person":"Mira Solheim","position":"4R","pass":2,"gap_typed":"9"})", "9 thousandths"},
         {R"({"kind":"gap_reading","person":"Mira Solheim","position":"4R","pass":2,"gap_typed":"0.648"})",
          "expected within"},
         {R"({"kind":"gap_reading","person":"Mira Solheim","position":"4R","pass":2,"gap_nm":1173480,"gap_typed":"99.9 thou"})",
          "one of them is wrong"},
         {R"({"kind":"gap_reading","person":"Mira Solheim","position":"4R","pass":2,"gap_nm":1,"gap_typed":"57.5 thou"})",
          "one of them is wrong"},
-        {R"({"kind":"gap_reading","person":"Mira Solheim","position":"4R","pass":2,"gap_nm":22860000})", "not plausible"},
+        {R"({"kind":"gap_reading","person":"Mira Solheim","position":"4R","pass":2,"gap_nm":22860000})",
+         "not plausible"},
         {R"({"kind":"gap_reading","person":"Mira Solheim","position":"4R","pass":2,"gap_typed":"51 thou"})",
          "far from the pass before it"},
         {R"({"kind":"closing_step_done","person":"Mira Solheim","step":"girdle lowered"})", "Closing is locked"},
@@ -234,7 +234,7 @@ TEST_F(Cli, import_refuses_to_overwrite_and_leaves_nothing_behind_when_refused) 
     EXPECT_FALSE(QFile::exists(at("new.caprail")));
 }
 
-TEST_F(Cli, import_of_a_text_without_seals_says_so_and_so_do_show_and_check) {
+TEST_F(Cli, import_of_a_text_without_seals_says_so_and_so_does_show) {
     const QString text = write("bare.jsonl", R"({"kind":"person_added","person":"Ann","time":"2026-05-04T09:30:00Z","name":"Ann","role":""}
 {"kind":"note_added","person":"Ann","time":"2026-05-04T09:31:00Z","place":"","text":"x"}
 )");

@@ -55,7 +55,8 @@ void partsSection(const Writing& w) {
         name += part.what.empty() ? QString() : QStringLiteral(": ") + text(part.what);
         name += part.place.empty() ? QString() : QStringLiteral(", ") + text(part.place);
         table.rows.push_back({strongCell(name), joined({text(part.maker), text(part.number)}),
-                              joined({labelled(Sheet::tr("serial %1"), part.serial.value_or("")), labelled(Sheet::tr("lot %1"), part.lot),
+                              joined({labelled(Sheet::tr("serial %1"), part.serial.value_or("")),
+                                      labelled(Sheet::tr("lot %1"), part.lot),
                                       labelled(Sheet::tr("stamped %1"), part.stamped.value_or(""))},
                                      QStringLiteral("\n")),
                               newOrUsed(part), machinedText(part), joined({text(part.note.value_or(""))})});

@@ -31,8 +31,8 @@ std::vector<SignatureLine> linesOf(const Writing& w, const std::vector<Signature
         const QString sentence =
             !one.holds()    ? text(sentenceOf(one))
             : one.coversAll ? filled(Sheet::tr("Signed by %1 on %2, all of it. Key %3"), who, w.time(one.time), finger)
-                            : filled(Sheet::tr("Signed by %1 on %2, up to entry %3 of %4. Key %5"), who, w.time(one.time),
-                                     one.signedEntry, w.source.ledger.size(), finger);
+                            : filled(Sheet::tr("Signed by %1 on %2, up to entry %3 of %4. Key %5"), who,
+                                     w.time(one.time), one.signedEntry, w.source.ledger.size(), finger);
         lines.push_back({stateOf(one), sentence});
     }
     return lines;

@@ -155,7 +155,7 @@ TEST(Signatures, one_over_an_entry_that_is_not_there_or_has_another_seal_is_refu
     EXPECT_THAT(bench.tryTo(k.over(longer.ledger)).error().sentence, HasSubstr("over another seal"));
 }
 
-TEST(Signatures, stay_when_they_are_struck_from_outside_and_cannot_be_struck_here) {
+TEST(Signatures, cannot_be_struck) {
     Bench bench;
     const auto at = bench.make(kestrel.over(bench.ledger));
     EXPECT_THAT(bench.tryTo(Struck{at, "no longer wanted"}).error().sentence, HasSubstr("is a signature: it stays"));

@@ -123,6 +123,10 @@ TEST(TurningTorqueCheck, is_judged_by_its_largest_rise_and_shows_a_girdle_that_b
     drafts::readTurning(bench, TurningStage::girdleAtTorque, 13.9, 9.9);
     EXPECT_EQ(bench.stateOf(code), CheckState::good) << "2 lbf·ft up, and no more";
     EXPECT_THAT(bench.assessment.find(code)->sentence, AllOf(HasSubstr("2"), HasSubstr("nobody confirmed it")));
+    drafts::readTurning(bench, TurningStage::girdleAtTorque, 14, 10);
+    EXPECT_EQ(bench.stateOf(code), CheckState::good) << "at the limit";
+    drafts::readTurning(bench, TurningStage::girdleAtTorque, 14.1, 10);
+    EXPECT_EQ(bench.stateOf(code), CheckState::out) << "just over it";
     RulesSet rules = bench.facts.rules;
     rules.decision = DecisionRule::guarded;
     bench.make(rules);

@@ -118,11 +118,14 @@ TEST(TableExport, begins_each_file_with_a_byte_order_mark_where_it_is_asked_to) 
     const Facts facts = fold(ledger);
     ASSERT_TRUE(exportTables(ledger, facts, assess(facts), folder / "with", {.withByteOrderMark = true}));
     ASSERT_TRUE(exportTables(ledger, facts, assess(facts), folder / "without"));
+    std::size_t files = 0;
     for (const auto& file : std::filesystem::directory_iterator(folder / "with")) {
+        ++files;
         const std::string with = *readWholeFile(file.path().string(), 1 << 20);
         EXPECT_TRUE(with.starts_with("\xEF\xBB\xBF")) << file.path();
         EXPECT_EQ(with.substr(3), *readWholeFile(folder / "without/" + file.path().filename().string(), 1 << 20));
     }
+    EXPECT_GE(files, 5U) << "entries, kinds of entries, results, a dictionary";
 }
 
 TEST(TableExport, never_overwrites_and_leaves_nothing_half_made) {

@@ -2,6 +2,7 @@
 #include "work_bench.h"
 
 #include <assessment/judged_before.h>
+#include <clearances/turning.h>
 #include <gmock/gmock.h>
 #include <work/deviations.h>
 #include <work/sittings.h>
@@ -81,12 +82,13 @@ TEST(Deviations, rules_changed_by_less_than_is_printed_are_changed) {
     rules.why = "typed in millimetres";
     bench.make(rules);
     ASSERT_EQ(sentences(bench).size(), 1U);
-    EXPECT_THAT(sentences(bench).front(), HasSubstr("the repeat limit of gap readings from 0.0010 in to 0.00102 in"));
+    EXPECT_THAT(sentences(bench).front(), HasSubstr("the repeat limit of gap readings from 0.0010 in to 0.0010197 in"));
     rules = bench.facts.rules;
     rules.turningRise = Torque{usualTurningRise().value() + 1};
     rules.why = "another wrench";
     bench.make(rules);
-    EXPECT_THAT(sentences(bench).back(), HasSubstr("the largest rise of the turning torque by less than its last digit"));
+    EXPECT_THAT(sentences(bench).back(),
+                HasSubstr("the largest rise of the turning torque by less than its last digit"));
 }
 
 TEST(Deviations, a_struck_moved_is_told_with_who_entered_it_again_as_held_and_how_long_after) {

@@ -241,10 +241,10 @@ def work(program, record, shown):
     if not any("cap 4 left" in name for name in heard):
         fail(f"cap 4 left, chosen on the diagram, is not announced; heard: {heard}")
 
-    field, _ = type_and_enter(window, "cap 4 left", "1.5")
-    wait_for("at the field, the sentence that refuses a bare 1.5,", lambda: "1.5" in field.description or None)
-    if content(field) != "1.5" or len(ledger_of(program, record)) != before:
-        fail("1.5 alone, which is no gap in inches, was not kept in the field for another try")
+    field, _ = type_and_enter(window, "cap 4 left", "9")
+    wait_for("at the field, the sentence that refuses a bare 9,", lambda: "9 thousandths" in field.description or None)
+    if content(field) != "9" or len(ledger_of(program, record)) != before:
+        fail("9 alone, which may be nine thousandths or nine inches, was not kept in the field for another try")
     _, echo = type_and_enter(window, "cap 4 left", "28+27.5 thou")
     if "0.0555 in" not in echo or "1.410 mm" not in echo:
         fail(f"what was read of 28+27.5 thou is described as «{echo}»")

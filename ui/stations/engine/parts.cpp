@@ -37,13 +37,18 @@ Table<Seen<PartEntered>, std::string>::Columns partColumns() {
                      return which.isEmpty() ? qtShown(part.what.sort) : qtShown(part.what.sort) + QStringLiteral(": ") + which;
                  },
              .value = [](const Seen<PartEntered>& part) { return valueOf(static_cast<std::int64_t>(part.what.sort)); }},
-            {.title = EngineParts::tr("Maker"), .text = [](const Seen<PartEntered>& part) { return qtText(part.what.maker); }},
-            {.title = EngineParts::tr("Number"), .text = [](const Seen<PartEntered>& part) { return qtText(part.what.number); }},
-            {.title = EngineParts::tr("Serial"), .text = [](const Seen<PartEntered>& part) { return qtText(part.what.serial.value_or("")); }},
-            {.title = EngineParts::tr("Lot"), .text = [](const Seen<PartEntered>& part) { return qtText(part.what.lot); }},
+            {.title = EngineParts::tr("Maker"),
+             .text = [](const Seen<PartEntered>& part) { return qtText(part.what.maker); }},
+            {.title = EngineParts::tr("Number"),
+             .text = [](const Seen<PartEntered>& part) { return qtText(part.what.number); }},
+            {.title = EngineParts::tr("Serial"),
+             .text = [](const Seen<PartEntered>& part) { return qtText(part.what.serial.value_or("")); }},
+            {.title = EngineParts::tr("Lot"),
+             .text = [](const Seen<PartEntered>& part) { return qtText(part.what.lot); }},
             {.title = EngineParts::tr("Cast or stamped"),
              .text = [](const Seen<PartEntered>& part) { return qtText(part.what.stamped.value_or("")); }},
-            {.title = EngineParts::tr("At"), .text = [](const Seen<PartEntered>& part) { return qtText(part.what.place); }},
+            {.title = EngineParts::tr("At"),
+             .text = [](const Seen<PartEntered>& part) { return qtText(part.what.place); }},
             {.title = EngineParts::tr("New"),
              .text =
                  [](const Seen<PartEntered>& part) {
@@ -51,8 +56,9 @@ Table<Seen<PartEntered>, std::string>::Columns partColumns() {
                             : *part.what.isNew ? EngineParts::tr("new")
                                                : EngineParts::tr("used");
                  }},
-            {.title = EngineParts::tr("Photo"),
-             .text = [](const Seen<PartEntered>& part) { return part.what.photo ? EngineParts::tr("yes") : QString(); }}};
+            {.title = EngineParts::tr("Photo"), .text = [](const Seen<PartEntered>& part) {
+                 return part.what.photo ? EngineParts::tr("yes") : QString();
+             }}};
 }
 
 } // namespace

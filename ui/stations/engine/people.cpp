@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <stations/engine/people.h>
 
+#include <QDateTime>
 #include <QFrame>
 #include <QHBoxLayout>
-#include <QDateTime>
 #include <QPushButton>
 #include <assessment/feel_study.h>
 #include <assessment/specified.h>
@@ -82,7 +82,8 @@ std::vector<TableColumn<InstrumentRow>> instrumentColumns(const RecordSession& s
     };
     return {{.title = EnginePeople::tr("Name"),
              .text = [](const InstrumentRow& row) { return qtText(row.what.instrument); }},
-            {.title = EnginePeople::tr("Kind"), .text = [](const InstrumentRow& row) { return qtShown(row.what.type); }},
+            {.title = EnginePeople::tr("Kind"),
+             .text = [](const InstrumentRow& row) { return qtShown(row.what.type); }},
             {.title = EnginePeople::tr("Error / range"),
              .text =
                  [&session](const InstrumentRow& row) {
