@@ -67,7 +67,7 @@ int load(const QStringList& arguments) {
         return complain(unusable, call.at(0), Problem{keeper.problem()});
     }
     const Units units;
-    const BlockLoad load = blockLoad(*model, record->facts, record->assessment, units);
+    const BlockLoad load = blockLoad(*model, record->facts, record->assessment);
     if (call.has("json")) {
         print(QJsonDocument(loadJson(*model, load)));
     } else {
