@@ -27,8 +27,29 @@ constexpr Table halfAsWide{0.5, {0.00609, 0.0313, 0.0923, 0.319, 0.779, 2.03, 4.
 constexpr Table quarterAsWide{0.25, {0.0101, 0.0736, 0.261, 1.07, 2.83, 7.57, 16.2}};
 constexpr double thinnestShare = 0.03; ///< h0/c at the end of the charts
 
+/// S at the eccentricities of the tables for another width, straight over (D/L)² between them: the short bearing's S is
+/// straight over it, and the tables nearly are. (A cubic through h0/c in D/L, as one often sees it, swings there.)
+Table tableFor(double widthByDiameter) {
+    constexpr std::array<const Table*, 4> tables{&infinitelyWide, &asWide, &halfAsWide, &quarterAsWide};
+    const auto squared = [](double l) { return l > 0 ? 1 / (l * l) : 0.0; };
+    const double here = squared(widthByDiameter);
+    std::size_t next = 1;
+    while (next + 1 < tables.size() && squared(tables[next]->widthByDiameter) < here) {
+        ++next;
+    }
+    const Table& wide = *tables[next - 1];
+    const Table& narrow = *tables[next];
+    const double share = (here - squared(wide.widthByDiameter)) /
+                         (squared(narrow.widthByDiameter) - squared(wide.widthByDiameter));
+    Table table{widthByDiameter, {}};
+    for (std::size_t i = 0; i < table.sommerfeld.size(); ++i) {
+        table.sommerfeld[i] = (1 - share) * wide.sommerfeld[i] + share * narrow.sommerfeld[i];
+    }
+    return table;
+}
+
 /// ln(h0/c) over ln S. Beyond the lightest load of the table the eccentricity falls as 1/S; beyond the heaviest the
-/// film goes on as it began to fall, so that the formula between tables has something to stand on.
+/// film goes on as it began to fall, so that what comes out says that the charts end.
 double shareIn(const Table& table, double sommerfeld) {
     const auto& s = table.sommerfeld;
     if (sommerfeld >= s.back()) {
@@ -56,13 +77,7 @@ Result<double> filmByCharts(double sommerfeld, double widthByDiameter) {
         return refuse(Core::say("The charts of the oil film hold for bearings from a quarter to twice as wide as their "
                                 "diameter."));
     }
-    const double long1 = shareIn(infinitelyWide, sommerfeld);
-    const double one = shareIn(asWide, sommerfeld);
-    const double two = shareIn(halfAsWide, sommerfeld);
-    const double four = shareIn(quarterAsWide, sommerfeld);
-    const double share = (-(1 - l) * (1 - 2 * l) * (1 - 4 * l) * long1 / 8 + (1 - 2 * l) * (1 - 4 * l) * one / 3 -
-                          (1 - l) * (1 - 4 * l) * two / 4 + (1 - l) * (1 - 2 * l) * four / 24) /
-                         (l * l * l);
+    const double share = shareIn(tableFor(l), sommerfeld);
     if (share < thinnestShare) {
         return refuse(Core::say("The oil film comes out thinner than three hundredths of the radial clearance, where "
                                 "the charts end: the surfaces would touch."));

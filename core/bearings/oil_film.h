@@ -30,8 +30,7 @@ struct OilFilm {
 
 /// By the charts of A. A. Raimondi and J. Boyd, "A solution for the finite journal bearing and its application to
 /// analysis and design", parts I to III, ASLE Transactions 1 (1958): full bearing, their tables of S for L/D = ∞, 1, ½
-/// and ¼ (from memory), between which their own interpolation formula is used, and within a table a monotone cubic
-/// over ln S. Below L/D = ¼ the short-bearing form alone. Refuses sizes, speed, load or viscosity that are not above
+/// and ¼ (from memory), between which S is straight over (D/L)², and within a table a monotone cubic over ln S. Below L/D = ¼ the short-bearing form alone. Refuses sizes, speed, load or viscosity that are not above
 /// zero, L/D outside 0.1 to 2, and a film so thin (h0/c below 0.03) that the charts end.
 Result<OilFilm> oilFilm(const RunningBearing& bearing);
 

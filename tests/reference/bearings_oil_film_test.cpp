@@ -50,6 +50,28 @@ TEST(OilFilm, is_thicker_the_faster_the_wider_and_the_less_loaded) {
     EXPECT_LT(*filmByCharts(0.5, 0.6), *filmByCharts(0.5, 1.2));
 }
 
+TEST(OilFilm, has_one_clearance_at_which_it_is_thickest_whatever_the_width) {
+    for (const double width : {0.65, 0.85, 1.1, 1.6, 2.6, 4.0}) {
+        RunningBearing bearing{inches(2.448), inches(width), {}, 6000, poundsForce(3000), 11.3};
+        int turns = 0;
+        bool isRising = true;
+        Length before;
+        for (int tenth = 1; tenth < 80; ++tenth) {
+            bearing.clearance = tenths(tenth);
+            const auto film = oilFilm(bearing);
+            if (!film) {
+                break; // too wide: the charts end
+            }
+            const bool rises = film->least >= before;
+            turns += rises == isRising ? 0 : 1;
+            isRising = rises;
+            before = film->least;
+        }
+        EXPECT_LE(turns, 1) << width << " in wide";
+        EXPECT_GT(before, Length());
+    }
+}
+
 TEST(OilFilm, works_out_a_main_bearing_step_by_step) {
     // 2.75 in journal, 0.85 in wide, 0.0025 in, 6 000 rpm, 3 000 lbf, 10 mPa·s: P = 1 283 psi, r/c = 1 100,
     // S = 1 100² · 0.010 · 100 / 8.849e6 = 0.1367.

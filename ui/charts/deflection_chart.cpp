@@ -212,8 +212,8 @@ void DeflectionChart::setData(const GirdleModel& model, const EngineLayout& layo
 
 void DeflectionChart::setNothing(const QString& why, const Look& look) {
     beginChart(*this, look);
-    sayNothingYet(*this, why, look);
-    take({{}, DeflectionChartText::tr("How the girdle lies"), why}, look);
+    sayNothingYet(*this, {}, look);
+    take({{}, DeflectionChartText::tr("How the girdle lies"), why, why}, look);
 }
 
 } // namespace caprail

@@ -75,8 +75,8 @@ void FilmChart::setData(const RunningBearing& bearing, const std::vector<FilmPoi
 
 void FilmChart::setNothing(const QString& why, const Look& look) {
     beginChart(*this, look);
-    sayNothingYet(*this, why, look);
-    take({{}, FilmChartText::tr("Oil film over clearance"), why}, look);
+    sayNothingYet(*this, {}, look);
+    take({{}, FilmChartText::tr("Oil film over clearance"), why, why}, look);
 }
 
 } // namespace caprail

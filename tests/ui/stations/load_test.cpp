@@ -146,7 +146,7 @@ TEST(OilFilm, is_not_told_until_somebody_names_a_load) {
     EXPECT_TRUE(remark().contains("No load is named")) << remark().toStdString();
     child<QLineEdit>(panel, "filmLoad")->setText("3000");
     ASSERT_EQ(films->model()->rowCount(), 3) << remark().toStdString();
-    EXPECT_TRUE(cell(films, 0, 2).endsWith(" in")) << cell(films, 0, 2).toStdString();
+    EXPECT_TRUE(cell(films, 0, 2).endsWith(" thou")) << cell(films, 0, 2).toStdString();
     EXPECT_NE(cell(films, 0, 1), cell(films, 0, 2)) << "warm the clearance is another";
     EXPECT_TRUE(remark().contains("no verdict"));
     child<QLineEdit>(panel, "filmSpeed")->setText("fast");

@@ -210,8 +210,14 @@ TEST_P(Pictures, of_the_load_that_the_girdle_puts_into_the_block) {
     layout.plateThickness = inches(0.25);
     layout.plateMetal = PlateMetal::steel;
     bench.make(layout);
+    const auto gapAt = [](Position p) { return 50 + 1.5 * (2 * (p.cap - 1) + (p.side == Side::right ? 1 : 0)); };
+    for (const int pass : {3, 4}) { // a nut of cap 2 moved
+        for (const Side side : {Side::left, Side::right}) {
+            bench.make(GapReading{{2, side}, pass, {thou(gapAt({2, side})), ""}, "FEEL-1", {}, "EDGE-1"});
+        }
+    }
     for (const Position p : bench.positions()) {
-        const double gap = 50 + 1.5 * (2 * (p.cap - 1) + (p.side == Side::right ? 1 : 0));
+        const double gap = gapAt(p);
         const double thickness = gap - (p.cap == 3 ? 1.2 : 0.3);
         bench.shim("S-" + code(p), thickness, thickness);
         bench.make(StackBuilt{p, {{"S-" + code(p)}}});

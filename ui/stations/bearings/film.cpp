@@ -31,6 +31,13 @@ std::optional<double> viscosityIn(const QString& text) {
     return isNumber && value > 0 ? std::optional(value) : std::nullopt;
 }
 
+/// Finer than a clearance: films differ by hundredths of a thousandth.
+QString filmText(Length film, const Units& units) {
+    return units.length == LengthUnit::inch
+               ? QStringLiteral("%1 thou").arg(qtText(formatNumber(inInches(film) * 1000, 3, units.decimalMark)))
+               : QStringLiteral("%1 µm").arg(qtText(formatNumber(inMillimetres(film) * 1000, 1, units.decimalMark)));
+}
+
 QString stressText(Stress stress, const Units& units) {
     return units.length == LengthUnit::inch
                ? QStringLiteral("%1 psi").arg(qtText(formatNumber(inPsi(stress), 0, units.decimalMark)))
@@ -48,7 +55,7 @@ TableColumn<FilmRow> filmColumn(const QString& title, std::optional<OilFilm> Fil
 }
 
 std::vector<TableColumn<FilmRow>> filmColumns(const RecordSession& session) {
-    const auto least = [&session](const OilFilm& film) { return qtText(formatFine(film.least, session.units())); };
+    const auto least = [&session](const OilFilm& film) { return filmText(film.least, session.units()); };
     const auto number = [&session](double value, int decimals) {
         return qtText(formatNumber(value, decimals, session.units().decimalMark));
     };

@@ -133,6 +133,9 @@ void GirdleLoadPage::refresh(Position selected) {
         for (const std::string& sentence : m_load->assumptions) {
             assumptions << qtText(sentence);
         }
+        if (!m_load->held) {
+            assumptions.removeFirst(); // what is missing: the summary says it
+        }
     }
     m_assumptions->setText(assumptions.join(QLatin1Char(' ')));
     showTable(selected);

@@ -151,7 +151,7 @@ void GirdleStacks::refreshPlan() {
     m_built->setVisible(!built.isEmpty());
     QString flushness = flushnessSentence(assessment(), units());
     if (const GirdleModel* model = m_girdle.of(facts())) {
-        flushness += QLatin1Char(' ') + loadSentence(blockLoad(*model, facts(), assessment()), Rail::held, units());
+        flushness += QLatin1Char('\n') + loadSentence(blockLoad(*model, facts(), assessment()), Rail::held, units());
     }
     m_flushness->setText(flushness);
     m_flushness->setVisible(!facts().stacks.empty());

@@ -125,7 +125,7 @@ QWidget* GirdleStation::buildBar() {
         button->setShortcut(shortcut);
         setTip(button, shortcut.toString(QKeySequence::NativeText));
         button->setAccessibleName(names[i]);
-        button->setMinimumSize(82, 34);
+        button->setMinimumHeight(34);
         connect(button, &QToolButton::clicked, this, [this, i] { setMode(static_cast<GirdleMode>(i)); });
         group->addButton(button);
         row->addWidget(button);
