@@ -100,12 +100,12 @@ QString loadText(const GirdleModel& model, const BlockLoad& load, const Units& u
         text += QStringLiteral("\n");
     }
     if (load.held) {
-        text += QStringLiteral("Largest load %1, largest bending stress %2 psi at %3, energy %4 J\n")
+        text += QStringLiteral("Largest load %1, largest bending stress %2 psi at %3, energy %4 mJ\n")
                     .arg(q(format(*load.largest(), units)))
                     .arg(inPsi(load.held->largestStress), 0, 'f', 0)
                     .arg(q(format(load.held->where.x, units) + " behind cap 1, " + format(load.held->where.y, units) +
                            " right of the crank"))
-                    .arg(load.held->energy, 0, 'f', 3);
+                    .arg(load.held->energy * 1000, 0, 'f', 1);
     }
     text += QStringLiteral("Stiffness at each place alone, rail held:");
     for (std::size_t i = 0; i < model.places().size(); ++i) {

@@ -339,12 +339,15 @@ TEST_F(Cli, plan_aims_at_the_least_load_with_the_stiffness_of_its_case) {
 }
 
 TEST_F(Cli, load_says_what_the_stacks_put_into_the_block_once_the_plate_is_described) {
-    const QString record = copyOf("closed");
-    const Answer without = caprail({"load", record});
-    if (without.exitCode != 0) {
-        EXPECT_EQ(without.exitCode, 2);
-        EXPECT_THAT(without.err, HasSubstr("needs the girdle's thickness and metal"));
-    }
+    const Answer without = caprail({"load", copyOf("rear-cap-on-bolts")});
+    EXPECT_EQ(without.exitCode, 2);
+    EXPECT_THAT(without.err, HasSubstr("needs the girdle's thickness and metal"));
+    const QJsonObject closed = caprail({"load", copyOf("closed"), "--json"}).json();
+    EXPECT_EQ(closed["loads_lbf"].toObject().size(), 10);
+    EXPECT_GT(closed["largest_load_lbf"].toDouble(), 0.1);
+    EXPECT_LT(closed["largest_load_lbf"].toDouble(), 100) << "its stacks are in band";
+    EXPECT_GT(closed["largest_stress_psi"].toDouble(), 10);
+    EXPECT_TRUE(closed["missing"].toArray().isEmpty());
     const QString started = at("started.caprail");
     const QByteArray lines = R"({"kind":"person_added","person":"Mira","time":"2026-05-04T08:00:00.000Z","name":"Mira","role":""})";
     ASSERT_EQ(caprail({"import", write("first.jsonl", lines + "\n"), started}).exitCode, 0);

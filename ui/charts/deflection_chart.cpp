@@ -133,7 +133,8 @@ private:
             if (!pieces.empty()) {
                 const QLineF& middle = pieces[pieces.size() / 2];
                 textAt(m_plot, middle.center(), textOf(formatShort(lengthOf(level), m_units)), Qt::AlignCenter,
-                       m_look.ink);
+                       m_look.ink)
+                    ->setBrush(m_look.paper); // the line goes behind it
             }
         }
     }
@@ -141,8 +142,9 @@ private:
     void paintNuts() {
         const double size = 0.6 * lineHeight(m_plot);
         for (const Side side : {Side::left, Side::right}) {
-            QCPGraph* nuts = markers(m_plot, sideMarker(side, true, m_look.ink, size), {});
-            nuts->removeFromLegend();
+            QCPGraph* nuts = markers(m_plot, sideMarker(side, true, m_look.ink, size),
+                                     side == Side::left ? DeflectionChartText::tr("nuts on the left")
+                                                        : DeflectionChartText::tr("nuts on the right"));
             for (const PlaceLoad& at : m_load.places) {
                 const PlanPoint point = m_layout.at(at.place);
                 const QPointF here(shown(point.x, m_units), shown(point.y, m_units));
@@ -167,7 +169,6 @@ private:
     }
 
     void makeAxes(const EvenField& field) {
-        m_plot.legend->setVisible(false);
         m_plot.xAxis->setRange(field.x1, field.x2);
         m_plot.yAxis->setRange(field.y1, field.y2);
         m_plot.yAxis->setRangeReversed(true); // the left side above, as on the plan

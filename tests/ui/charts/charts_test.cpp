@@ -317,6 +317,9 @@ TEST(DeflectionChart, maps_the_plate_with_contours_and_says_each_place) {
     EXPECT_EQ(maps, 1);
     EXPECT_GE(contours, 4);
     EXPECT_FALSE(textOfItems(chart).isEmpty()) << "contours carry their heights";
+    chart.resize(640, 260);
+    chart.replot();
+    EXPECT_GT(chart.axisRect()->width(), 400) << "the map has the whole room";
     EXPECT_TRUE(chart.accessibleDescription().contains("0.0040 in")) << chart.accessibleDescription().toStdString();
     chart.setNothing("No load is known yet.", darkLook());
     EXPECT_EQ(chart.accessibleDescription(), "No load is known yet.");

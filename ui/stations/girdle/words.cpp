@@ -245,9 +245,9 @@ QString loadSentence(const BlockLoad& load, Rail rail, const Units& units) {
             ? QStringLiteral("%1 psi").arg(qtText(formatNumber(inPsi(here->largestStress), 0, units.decimalMark)))
             : QStringLiteral("%1 MPa").arg(
                   qtText(formatNumber(inMegapascals(here->largestStress), 0, units.decimalMark)));
-    return GirdleWordsText::tr("Largest load %1 at %2, %3. Largest bending stress in the plate %4; energy %5 J.")
+    return GirdleWordsText::tr("Largest load %1 at %2, %3. Largest bending stress in the plate %4; energy %5 mJ.")
         .arg(qtText(format(here->force[most].magnitude(), units)), qtText(describe(load.places[most].place)),
-             loadWord(here->force[most]), stress, qtText(formatNumber(here->energy, 2, units.decimalMark)));
+             loadWord(here->force[most]), stress, qtText(formatNumber(here->energy * 1000, 1, units.decimalMark)));
 }
 
 QString gapSentence(const GapResult& gap, const Units& units) {
