@@ -7,6 +7,7 @@
 #include <charts/contours.h>
 #include <cmath>
 #include <limits>
+#include <optional>
 
 namespace caprail {
 
@@ -109,16 +110,44 @@ private:
         colours.setNanHandling(QCPColorGradient::nhNanColor);
         colours.setNanColor(washed(m_look.ink, m_look.paper, 0.12));
         map->setGradient(colours);
-        const double reach = std::max({std::abs(m_least), std::abs(m_most), shown(tenths(1), m_units)});
+        const double reach = std::max({std::abs(m_least), std::abs(m_most), shown(tenths(5), m_units)}); // flush stays pale
         map->setDataRange({-reach, reach});
         map->setInterpolate(false);
         map->setTightBoundary(true);
     }
 
+    /// On a line, and clear of the labels of others; none where there is no such place.
+    [[nodiscard]] std::optional<QPointF> placeOfLabel(const EvenField& field, const std::vector<QLineF>& pieces) const {
+        constexpr int tries = 16;
+        for (int k = 0; k < tries && !pieces.empty(); ++k) {
+            const auto at = static_cast<std::size_t>((2 * k + tries) % (2 * tries)) * pieces.size() / (2 * tries);
+            const QPointF here = pieces[at].center();
+            const bool isClear = std::ranges::none_of(m_labels, [&](const QPointF& other) {
+                return std::abs(other.x() - here.x()) < 0.08 * (field.x2 - field.x1) &&
+                       std::abs(other.y() - here.y()) < 0.13 * (field.y2 - field.y1);
+            });
+            if (isClear) {
+                return here;
+            }
+        }
+        return {};
+    }
+
     void paintContours(const EvenField& field) {
+        bool isNamed = false; // one name for all
+        // What lies closer than the labels can tell apart is no contour.
+        const double finest = shown(m_units.length == LengthUnit::inch ? tenths(1) : microns(1), m_units);
         for (const double level : roundLevels(m_least, m_most, 8)) {
+            if (std::abs(level / finest - std::round(level / finest)) > 1e-6) {
+                continue;
+            }
             auto* curve = new QCPCurve(m_plot.xAxis, m_plot.yAxis);
-            curve->removeFromLegend();
+            curve->setName(m_units.length == LengthUnit::inch ? DeflectionChartText::tr("height over the rail, thou")
+                                                              : DeflectionChartText::tr("height over the rail, mm"));
+            if (isNamed) {
+                curve->removeFromLegend();
+            }
+            isNamed = true;
             const bool isFlush = std::abs(level) < 1e-9;
             curve->setPen(QPen(m_look.ink, (isFlush ? 0.11 : 0.055) * lineHeight(m_plot),
                                level < 0 && !isFlush ? Qt::DashLine : Qt::SolidLine));
@@ -130,11 +159,10 @@ private:
                 curve->addData(t++, piece.x2(), piece.y2());
                 curve->addData(t++, gap, gap);
             }
-            if (!pieces.empty()) {
-                const QLineF& middle = pieces[pieces.size() / 2];
-                textAt(m_plot, middle.center(), textOf(formatShort(lengthOf(level), m_units)), Qt::AlignCenter,
-                       m_look.ink)
+            if (const auto place = placeOfLabel(field, pieces)) {
+                textAt(m_plot, *place, textOf(formatShort(lengthOf(level), m_units)), Qt::AlignCenter, m_look.ink)
                     ->setBrush(m_look.paper); // the line goes behind it
+                m_labels.push_back(*place);
             }
         }
     }
@@ -188,6 +216,7 @@ private:
     Units m_units;
     const Look& m_look;
     ChartText m_text;
+    std::vector<QPointF> m_labels; ///< where contours are labelled
     double m_least = 0, m_most = 0;
 };
 

@@ -327,6 +327,15 @@ TEST(DeflectionChart, maps_the_plate_with_contours_and_says_each_place) {
     EXPECT_EQ(chart.plottableCount(), 0) << "what was known is gone";
 }
 
+TEST(DeflectionChart, draws_no_contours_closer_than_their_labels_can_tell) {
+    const GirdleModel model = steelGirdle();
+    BlockLoad load = oneLow(model);
+    load.places[5].residual = thou(0.04); // flush but for four hundredths of a thou
+    DeflectionChart chart;
+    chart.setData(model, fiveCaps(), load, Rail::held, {}, lightLook());
+    EXPECT_FALSE(textOfItems(chart).contains('|')) << textOfItems(chart).toStdString() << ": several heights, all alike";
+}
+
 TEST(Contours, follow_a_level_of_a_plane_and_leave_out_what_has_no_value) {
     EvenField field{0, 10, 0, 4, 11, 5, {}};
     for (int row = 0; row < 5; ++row) {
