@@ -7,7 +7,9 @@ namespace caprail {
 
 namespace {
 
-QString shownText(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
+QString shownText(std::string_view text) {
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
 
 QJsonArray matrixJson(const GirdleModel& model, Rail rail) {
     QJsonArray rows;
@@ -63,7 +65,8 @@ QJsonObject loadJson(const GirdleModel& model, const BlockLoad& load) {
         {"loads_uncertainty_lbf", byPlace(load, [](const PlaceLoad& p) { return poundsJson(p.forceUncertainty); })},
         {"loads_free_lbf", byPlace(load, [](const PlaceLoad& p) { return poundsJson(p.forceFree); })},
         {"share_of_preload",
-         byPlace(load, [](const PlaceLoad& p) { return p.shareOfPreload ? QJsonValue(*p.shareOfPreload) : QJsonValue(); })},
+         byPlace(load,
+                 [](const PlaceLoad& p) { return p.shareOfPreload ? QJsonValue(*p.shareOfPreload) : QJsonValue(); })},
         {"missing", codesJson(load.missing)},
         {"largest_load_lbf", poundsJson(load.largest())},
         {"largest_stress_psi", QJsonValue()},
@@ -109,7 +112,8 @@ QString loadText(const GirdleModel& model, const BlockLoad& load, const Units& u
     }
     text += QStringLiteral("Stiffness at each place alone, rail held:");
     for (std::size_t i = 0; i < model.places().size(); ++i) {
-        text += QStringLiteral(" %1 %2").arg(q(code(model.places()[i])))
+        text += QStringLiteral(" %1 %2")
+                    .arg(q(code(model.places()[i])))
                     .arg(inPoundsPerThou(model.stiffness(Rail::held, i, i)), 0, 'f', 1);
     }
     text += QStringLiteral(" lbf per thou\nAssumptions\n");

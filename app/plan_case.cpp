@@ -98,7 +98,9 @@ Result<void> readBand(const QJsonValue& value, Length unit, PlanRequest& request
 
 constexpr double millimetresPerNanometre = 1e-6;
 /// One unit of length in millimetres.
-double unitInMillimetres(Length unit) { return static_cast<double>(unit.value()) * millimetresPerNanometre; }
+double unitInMillimetres(Length unit) {
+    return static_cast<double>(unit.value()) * millimetresPerNanometre;
+}
 
 /// lbf per unit in the file, lbf per millimetre in the request.
 Result<void> readStiffness(const QJsonValue& value, Length unit, PlanRequest& request) {

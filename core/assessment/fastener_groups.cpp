@@ -161,12 +161,11 @@ std::optional<JointStiffness> jointStiffness(const FastenerGroupSet& group) {
     if (!group.grip || !thread || !material) {
         return {};
     }
-    const auto length = [](const Rare<Entered<Length>>& l) {
-        return l ? std::optional(l->value) : std::nullopt;
-    };
+    const auto length = [](const Rare<Entered<Length>>& l) { return l ? std::optional(l->value) : std::nullopt; };
     const auto grade = parseGrade(group.grade);
-    const auto fastener = fastenerStiffness(*thread, {group.grip->value, length(group.shank), length(group.threadInGrip)},
-                                            grade ? grade->modulus() : steelModulus);
+    const auto fastener =
+        fastenerStiffness(*thread, {group.grip->value, length(group.shank), length(group.threadInGrip)},
+                          grade ? grade->modulus() : steelModulus);
     const auto clamped = clampedStiffness(*thread, group.grip->value, material->modulus);
     return fastener && clamped ? std::optional(JointStiffness{*fastener, *clamped}) : std::nullopt;
 }

@@ -16,15 +16,25 @@ constexpr std::array<OilGrade, 6> grades{{{"5W-30", 64, 11.0},
                                           {"20W-50", 165, 18.5},
                                           {"SAE 30", 95, 11.0}}};
 
-double kelvin(Temperature t) { return inCelsius(t) + 273.15; }
-double twiceLog(double viscosity) { return std::log10(std::log10(viscosity + 0.7)); }
-bool isOilTemperature(Temperature t) { return celsius(-40) <= t && t <= celsius(200); }
+double kelvin(Temperature t) {
+    return inCelsius(t) + 273.15;
+}
+double twiceLog(double viscosity) {
+    return std::log10(std::log10(viscosity + 0.7));
+}
+bool isOilTemperature(Temperature t) {
+    return celsius(-40) <= t && t <= celsius(200);
+}
 
 } // namespace
 
-std::span<const OilGrade> commonGrades() { return grades; }
+std::span<const OilGrade> commonGrades() {
+    return grades;
+}
 
-Oil oilOf(const OilGrade& grade) { return {{celsius(40), grade.at40}, {celsius(100), grade.at100}}; }
+Oil oilOf(const OilGrade& grade) {
+    return {{celsius(40), grade.at40}, {celsius(100), grade.at100}};
+}
 
 Result<double> kinematicViscosity(const Oil& oil, Temperature at) {
     const bool isInOrder = oil.first.at < oil.second.at;

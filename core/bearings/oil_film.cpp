@@ -39,8 +39,8 @@ Table tableFor(double widthByDiameter) {
     }
     const Table& wide = *tables[next - 1];
     const Table& narrow = *tables[next];
-    const double share = (here - squared(wide.widthByDiameter)) /
-                         (squared(narrow.widthByDiameter) - squared(wide.widthByDiameter));
+    const double share =
+        (here - squared(wide.widthByDiameter)) / (squared(narrow.widthByDiameter) - squared(wide.widthByDiameter));
     Table table{widthByDiameter, {}};
     for (std::size_t i = 0; i < table.sommerfeld.size(); ++i) {
         table.sommerfeld[i] = (1 - share) * wide.sommerfeld[i] + share * narrow.sommerfeld[i];
@@ -93,14 +93,15 @@ double filmOfShortBearing(double sommerfeld, double widthByDiameter) {
         return std::log(left / wanted);
     };
     boost::uintmax_t steps = 100;
-    const auto [lo, hi] = boost::math::tools::toms748_solve(off, 1e-9, 1 - 1e-9,
-                                                            boost::math::tools::eps_tolerance<double>(40), steps);
+    const auto [lo, hi] =
+        boost::math::tools::toms748_solve(off, 1e-9, 1 - 1e-9, boost::math::tools::eps_tolerance<double>(40), steps);
     return 1 - (lo + hi) / 2;
 }
 
 Result<OilFilm> oilFilm(const RunningBearing& b) {
     if (b.journal <= Length() || b.width <= Length() || b.clearance <= Length()) {
-        return refuse(Core::say("The oil film needs a journal, a width of its shells and a clearance, each above zero."));
+        return refuse(
+            Core::say("The oil film needs a journal, a width of its shells and a clearance, each above zero."));
     }
     if (!(b.revolutionsPerMinute > 0) || b.load <= Force() || !(b.viscosity > 0)) {
         return refuse(Core::say("The oil film needs a speed, a load and an oil, each above zero."));
@@ -116,8 +117,7 @@ Result<OilFilm> oilFilm(const RunningBearing& b) {
     const double byClearance = diameter / inMillimetres(b.clearance);
     OilFilm film;
     film.unitLoad = megapascals(unitLoad);
-    film.sommerfeld =
-        byClearance * byClearance * b.viscosity * 1e-3 * b.revolutionsPerMinute / 60 / (unitLoad * 1e6);
+    film.sommerfeld = byClearance * byClearance * b.viscosity * 1e-3 * b.revolutionsPerMinute / 60 / (unitLoad * 1e6);
     if (l < 0.5) {
         film.shortShare = filmOfShortBearing(film.sommerfeld, l);
     }

@@ -20,18 +20,19 @@ struct RunningBearing {
 };
 
 struct OilFilm {
-    Length least;         ///< film thickness h0, to the nanometre
-    double share = 0;     ///< h0/c, of the radial clearance
+    Length least;          ///< film thickness h0, to the nanometre
+    double share = 0;      ///< h0/c, of the radial clearance
     double sommerfeld = 0; ///< S = (r/c)²·μN/P
-    Stress unitLoad;      ///< P = W/(L·D)
+    Stress unitLoad;       ///< P = W/(L·D)
     /// The short-bearing form's h0/c, as a cross-check; only below a width of half the diameter, where it holds.
     std::optional<double> shortShare;
 };
 
 /// By the charts of A. A. Raimondi and J. Boyd, "A solution for the finite journal bearing and its application to
 /// analysis and design", parts I to III, ASLE Transactions 1 (1958): full bearing, their tables of S for L/D = ∞, 1, ½
-/// and ¼ (from memory), between which S is straight over (D/L)², and within a table a monotone cubic over ln S. Below L/D = ¼ the short-bearing form alone. Refuses sizes, speed, load or viscosity that are not above
-/// zero, L/D outside 0.1 to 2, and a film so thin (h0/c below 0.03) that the charts end.
+/// and ¼ (from memory), between which S is straight over (D/L)², and within a table a monotone cubic over ln S. Below
+/// L/D = ¼ the short-bearing form alone. Refuses sizes, speed, load or viscosity that are not above zero, L/D outside
+/// 0.1 to 2, and a film so thin (h0/c below 0.03) that the charts end.
 Result<OilFilm> oilFilm(const RunningBearing& bearing);
 
 /// h0/c for a Sommerfeld number by the charts alone, L/D from ¼ to 2. Refuses what lies beyond them.

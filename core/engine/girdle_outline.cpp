@@ -53,8 +53,10 @@ Result<void> checkShape(const EngineLayout& layout, const GirdleShape& shape) {
     const double washer = washerRadius(layout, block);
     const bool isOuter = layout.description().girdleRing == Ring::outer;
     const double studHalf = isOuter ? block.outermost : block.innerHalf;
-    // Between the studs of a cap a window may be as long as the bay but for a bridge; beside them it stops at the washers.
-    const bool endsInside = inMillimetres(across) / 2 < studHalf - washer && inMillimetres(along) < 0.95 * block.spacing;
+    // Between the studs of a cap a window may be as long as the bay but for a bridge; beside them it stops at the
+    // washers.
+    const bool endsInside =
+        inMillimetres(across) / 2 < studHalf - washer && inMillimetres(along) < 0.95 * block.spacing;
     const bool endsBeside = inMillimetres(along) / 2 < block.spacing / 2 - washer &&
                             inMillimetres(across) / 2 < block.railHalf - block.railWidth;
     if (!endsInside && !endsBeside) {
@@ -62,15 +64,17 @@ Result<void> checkShape(const EngineLayout& layout, const GirdleShape& shape) {
                                 "measure it again."));
     }
     if (shape.overhang && (inMillimetres(*shape.overhang) < washer || inMillimetres(*shape.overhang) > block.spacing)) {
-        return refuse(Core::say("The girdle's plate must reach beyond its outermost nuts by the radius of their washers "
-                                "at least and by no more than the cap spacing: measure it again."));
+        return refuse(
+            Core::say("The girdle's plate must reach beyond its outermost nuts by the radius of their washers "
+                      "at least and by no more than the cap spacing: measure it again."));
     }
     return {};
 }
 
 std::vector<PlanPoint> usualRailBolts(const EngineLayout& layout) {
     const BlockOutline block(layout);
-    std::vector<double> along{-block.overhang + block.railWidth / 2, block.length + block.overhang - block.railWidth / 2};
+    std::vector<double> along{-block.overhang + block.railWidth / 2,
+                              block.length + block.overhang - block.railWidth / 2};
     for (int bay = 1; bay < layout.caps(); ++bay) {
         along.push_back((bay - 0.5) * block.spacing);
     }

@@ -25,11 +25,11 @@ struct GirdleShape {
 
 struct GirdleOutline {
     PlanBox plate;
-    double plateCorner = 0;        ///< radius of its corners
-    std::vector<PlanBox> windows;  ///< one over each bay of the tied run
-    double windowCorner = 0;       ///< radius of their corners
+    double plateCorner = 0;         ///< radius of its corners
+    std::vector<PlanBox> windows;   ///< one over each bay of the tied run
+    double windowCorner = 0;        ///< radius of their corners
     std::optional<PlanDisc> cutout; ///< at the oil pump pickup; may lie beside the plate
-    double washer = 0;             ///< radius of a washer under a main nut
+    double washer = 0;              ///< radius of a washer under a main nut
 };
 
 /// The plate over the tied run of caps.

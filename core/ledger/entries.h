@@ -31,8 +31,8 @@ struct LayoutSet : LayoutDescription {
     /// The girdle's plate, as far as somebody gave it: what it weighs on the block is worked out from it.
     Rare<Length> plateThickness = {};
     Rare<PlateMetal> plateMetal = {};
-    Rare<std::int64_t> plateModulus = {}; ///< Young's modulus, MPa, where the metal is another
-    Rare<std::int64_t> platePoisson = {}; ///< Poisson's ratio in thousandths, likewise
+    Rare<std::int64_t> plateModulus = {};             ///< Young's modulus, MPa, where the metal is another
+    Rare<std::int64_t> platePoisson = {};             ///< Poisson's ratio in thousandths, likewise
     Rare<Length> windowAlong = {}, windowAcross = {}; ///< over each bay; none: as drawn, 0: no windows
     Rare<Length> plateOverhang = {};                  ///< beyond the first and the last tied cap
     static constexpr std::string_view kind = "layout_set", title = Core::mark("Layout set");

@@ -40,11 +40,11 @@ std::vector<GridPoint> cornersOf(const GirdleOutline& outline) {
 class Condensing {
 public:
     explicit Condensing(const Setting& setting)
-        : m_setting(setting), m_fitted(fitGrid(setting.outline, setting.nuts, setting.fasteners, setting.longestCell,
-                                               setting.snap)),
-          m_grid(m_fitted.grid), m_rigidity(rigidityOf(inMegapascals(setting.plate.youngsModulus),
-                                                       setting.plate.poissonRatio,
-                                                       inMillimetres(setting.plate.thickness))),
+        : m_setting(setting),
+          m_fitted(fitGrid(setting.outline, setting.nuts, setting.fasteners, setting.longestCell, setting.snap)),
+          m_grid(m_fitted.grid),
+          m_rigidity(rigidityOf(inMegapascals(setting.plate.youngsModulus), setting.plate.poissonRatio,
+                                inMillimetres(setting.plate.thickness))),
           m_system(m_grid, m_rigidity) {}
 
     Result<Condensation> run() {
@@ -202,6 +202,8 @@ private:
 
 } // namespace
 
-Result<Condensation> condense(const Setting& setting) { return Condensing(setting).run(); }
+Result<Condensation> condense(const Setting& setting) {
+    return Condensing(setting).run();
+}
 
 } // namespace caprail::load

@@ -57,8 +57,8 @@ std::vector<GridPoint> fastenersUnder(const EngineLayout& layout, const GirdleOu
         const double y = inMillimetres(point.y);
         const PlanBox& plate = outline.plate;
         const bool isUnder = x > plate.x1 && x < plate.x2 && y > plate.y1 && y < plate.y2;
-        const bool isCutAway = outline.cutout && std::hypot(x - outline.cutout->x, y - outline.cutout->y) <=
-                                                     outline.cutout->radius;
+        const bool isCutAway =
+            outline.cutout && std::hypot(x - outline.cutout->x, y - outline.cutout->y) <= outline.cutout->radius;
         if (isUnder && !isCutAway) {
             list.push_back({x, y});
         }
@@ -147,16 +147,23 @@ Result<GirdleModel> GirdleModel::from(const EngineLayout& layout, const GirdlePl
     for (const GridPoint& f : condensation->fasteners) {
         fasteners.push_back({millimetres(f.x), millimetres(f.y)});
     }
-    return GirdleModel(std::make_shared<const Condensed>(Condensed{*std::move(condensation), places,
-                                                                   std::move(notKnown), std::move(fasteners),
-                                                                   inMillimetres(plate.thickness),
-                                                                   prepared->isRailAssumed}));
+    return GirdleModel(std::make_shared<const Condensed>(
+        Condensed{*std::move(condensation), places, std::move(notKnown), std::move(fasteners),
+                  inMillimetres(plate.thickness), prepared->isRailAssumed}));
 }
 
-const std::vector<Position>& GirdleModel::places() const { return m_condensed->places; }
-const std::vector<Position>& GirdleModel::springsNotKnown() const { return m_condensed->springsNotKnown; }
-const std::vector<PlanPoint>& GirdleModel::railFasteners() const { return m_condensed->railFasteners; }
-bool GirdleModel::isRailAssumed() const { return m_condensed->isRailAssumed; }
+const std::vector<Position>& GirdleModel::places() const {
+    return m_condensed->places;
+}
+const std::vector<Position>& GirdleModel::springsNotKnown() const {
+    return m_condensed->springsNotKnown;
+}
+const std::vector<PlanPoint>& GirdleModel::railFasteners() const {
+    return m_condensed->railFasteners;
+}
+bool GirdleModel::isRailAssumed() const {
+    return m_condensed->isRailAssumed;
+}
 
 std::span<const double> GirdleModel::stiffness(Rail rail) const {
     const RowMajor& k = m_condensed->mode(rail).stiffness;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-/// What the stacks under a girdle put into the block: the girdle as a thin elastic plate (Kirchhoff), held at height zero
-/// by the pan rail's fasteners and pulled by its nuts onto stacks that stand r below the rail plane; stud and cap give
-/// way like a spring at each place. All of it is condensed once per layout and plate to F = K·r. Advice with its
+/// What the stacks under a girdle put into the block: the girdle as a thin elastic plate (Kirchhoff), held at height
+/// zero by the pan rail's fasteners and pulled by its nuts onto stacks that stand r below the rail plane; stud and cap
+/// give way like a spring at each place. All of it is condensed once per layout and plate to F = K·r. Advice with its
 /// assumptions, never a gate, and no claim about what a block will stand.
 #include <load/girdle_plate.h>
 #include <memory>
@@ -24,7 +24,7 @@ struct GirdleLoad {
 
 /// The plate's height above the rail plane at the crossings of its grid; NaN where there is no metal.
 struct DeflectionMap {
-    std::vector<double> x, y; ///< lines, millimetres of the plan
+    std::vector<double> x, y;   ///< lines, millimetres of the plan
     std::vector<double> height; ///< millimetres, positive towards the pan; x runs fastest
 };
 
@@ -32,8 +32,8 @@ class GirdleModel {
 public:
     /// `panFasteners`: how many the pan rail has; 0: not counted, the usual set is taken. `springs`: one per place of
     /// `layout.positions()`, N/mm; none or empty: `stiffnessNotKnown`. `longestCell`: of the grid; none: fitted to the
-    /// layout. Refuses what checkPlate and checkShape refuse, a nut that the cutout leaves without metal, and springs that
-    /// are not above zero.
+    /// layout. Refuses what checkPlate and checkShape refuse, a nut that the cutout leaves without metal, and springs
+    /// that are not above zero.
     static Result<GirdleModel> from(const EngineLayout& layout, const GirdlePlate& plate, int panFasteners = 0,
                                     const std::vector<std::optional<double>>& springs = {},
                                     std::optional<Length> longestCell = {});
@@ -57,8 +57,8 @@ public:
     /// expanded uncertainty per place, taken as independent of each other.
     [[nodiscard]] std::vector<Force> uncertainty(std::span<const Length> expanded, Rail rail) const;
     [[nodiscard]] DeflectionMap deflections(std::span<const Length> residuals, Rail rail) const;
-    /// The half-width of a residual band ±b that keeps every |F| at or below `largest`, whatever lies in it: b = largest
-    /// over the largest row sum of |K|. Nothing where no residual makes a force.
+    /// The half-width of a residual band ±b that keeps every |F| at or below `largest`, whatever lies in it: b =
+    /// largest over the largest row sum of |K|. Nothing where no residual makes a force.
     [[nodiscard]] std::optional<Length> bandFor(Force largest, Rail rail) const;
     /// And back: the largest |F| that residuals within ± `band` can make.
     [[nodiscard]] Force largestWithin(Length band, Rail rail) const;

@@ -39,14 +39,16 @@ inline constexpr double newtonsPerMillimetreInPoundPerThou = newtonsPerPoundForc
 constexpr double inPoundsPerThou(double newtonsPerMillimetre) {
     return newtonsPerMillimetre / newtonsPerMillimetreInPoundPerThou;
 }
-constexpr double poundsPerThou(double n) { return n * newtonsPerMillimetreInPoundPerThou; }
+constexpr double poundsPerThou(double n) {
+    return n * newtonsPerMillimetreInPoundPerThou;
+}
 
 /// What stud and cap are taken for where nobody knows their stretch, N/mm: stiffer than a main stud with its cap is, so
 /// the loads come out rather too large than too small. Common practice, no source.
 inline constexpr double stiffnessNotKnown = poundsPerThou(10'000);
-/// Stud and cap as a spring, N/mm: the stud's own stiffness F/δ from its stretch at a preload, and what it clamps beside
-/// it: k_stud/C with the joint's share C = k_stud/(k_stud + k_clamped) (Shigley, chapter 8). Refuses a preload or a
-/// stretch that is not above zero, and C outside 0.05 to 0.95.
+/// Stud and cap as a spring, N/mm: the stud's own stiffness F/δ from its stretch at a preload, and what it clamps
+/// beside it: k_stud/C with the joint's share C = k_stud/(k_stud + k_clamped) (Shigley, chapter 8). Refuses a preload
+/// or a stretch that is not above zero, and C outside 0.05 to 0.95.
 Result<double> studAndCap(Force preload, Length stretch, double jointShare);
 
 } // namespace caprail

@@ -23,9 +23,8 @@ void addLine(std::vector<double>& lines, double at) {
 
 /// The line nearest to a fastener within `snap`, or a new one.
 double lineFor(std::vector<double>& lines, double at, double snap) {
-    const auto nearest = std::min_element(lines.begin(), lines.end(), [at](double a, double b) {
-        return std::abs(a - at) < std::abs(b - at);
-    });
+    const auto nearest = std::min_element(lines.begin(), lines.end(),
+                                          [at](double a, double b) { return std::abs(a - at) < std::abs(b - at); });
     if (nearest != lines.end() && std::abs(*nearest - at) <= snap) {
         return *nearest;
     }
@@ -40,8 +39,8 @@ void refineAt(const PlanDisc& disc, const PlanBox& plate, std::vector<double>& x
     const double step = disc.radius / steps;
     for (int k = -steps; k <= steps; ++k) {
         const auto add = [&](std::vector<double>& lines, double at, double from, double to) {
-            const bool isNear = std::any_of(lines.begin(), lines.end(),
-                                            [&](double l) { return std::abs(l - at) < 0.35 * step; });
+            const bool isNear =
+                std::any_of(lines.begin(), lines.end(), [&](double l) { return std::abs(l - at) < 0.35 * step; });
             if (at > from && at < to && !isNear) {
                 lines.push_back(at);
             }

@@ -23,8 +23,8 @@ public:
         Eigen::MatrixXd reactions; ///< at the held unknowns, in their order: what holds them there
         bool isSolved = false;     ///< false: what is held leaves the plate free to move
     };
-    /// One column of `values` per question, one row per unknown in `held`; each unknown held once. `load` (may be empty)
-    /// acts in every question. By a sparse LDLᵀ (Eigen's SimplicialLDLT, minimum-degree order).
+    /// One column of `values` per question, one row per unknown in `held`; each unknown held once. `load` (may be
+    /// empty) acts in every question. By a sparse LDLᵀ (Eigen's SimplicialLDLT, minimum-degree order).
     [[nodiscard]] Held hold(const std::vector<int>& held, const Eigen::MatrixXd& values,
                             const Eigen::VectorXd& load = {}) const;
 

@@ -58,8 +58,10 @@ const Spellings& angleUnits() {
 }
 
 const Spellings& forceUnits() {
-    static const Spellings list{
-        {"lbf", newtonsPerPoundForce * 1'000.0L}, {"lb", newtonsPerPoundForce * 1'000.0L}, {"kN", 1'000'000}, {"N", 1'000}};
+    static const Spellings list{{"lbf", newtonsPerPoundForce * 1'000.0L},
+                                {"lb", newtonsPerPoundForce * 1'000.0L},
+                                {"kN", 1'000'000},
+                                {"N", 1'000}};
     return list;
 }
 

@@ -25,10 +25,12 @@ std::optional<Force> preloadOf(const Facts& facts, Position place) {
     return judged ? std::optional(judged->preload) : std::nullopt;
 }
 
-double inNewtonsPerMillimetre(Stiffness s) { return static_cast<double>(s.value()) / 1'000.0; }
+double inNewtonsPerMillimetre(Stiffness s) {
+    return static_cast<double>(s.value()) / 1'000.0;
+}
 
-/// Stud and cap side by side, from the dimensions of the joint, else from the stretch that the group specifies beside its
-/// torque and the share that a joint usually has.
+/// Stud and cap side by side, from the dimensions of the joint, else from the stretch that the group specifies beside
+/// its torque and the share that a joint usually has.
 std::optional<double> springOf(const Facts& facts, Position place) {
     const auto* group = facts.groupOf(studUnder(facts, place));
     if (group == nullptr) {
@@ -41,8 +43,8 @@ std::optional<double> springOf(const Facts& facts, Position place) {
     if (!preload || !group->what.stretch) {
         return {};
     }
-    const auto spring = studAndCap(*preload, group->what.stretch->value,
-                                   (usualJointShare.least + usualJointShare.most) / 2);
+    const auto spring =
+        studAndCap(*preload, group->what.stretch->value, (usualJointShare.least + usualJointShare.most) / 2);
     return spring ? std::optional(*spring) : std::nullopt;
 }
 
@@ -81,8 +83,9 @@ std::string list(const std::vector<Position>& places) {
 
 std::vector<std::string> assumptionsOf(const GirdleModel& model, const Facts& facts, const BlockLoad& load) {
     std::vector<std::string> said{
-        Core::say("The girdle is taken for a thin elastic plate with sharp windows, flat before it was bolted down; the "
-                  "block for rigid."),
+        Core::say(
+            "The girdle is taken for a thin elastic plate with sharp windows, flat before it was bolted down; the "
+            "block for rigid."),
         Core::say("The pan rail holds it at height zero at %1 fasteners; nuts pull it down onto the stacks.",
                   model.railFasteners().size()),
         Core::say("The largest bending stress is that outside all washers and half a corner's radius away from the "
@@ -99,9 +102,10 @@ std::vector<std::string> assumptionsOf(const GirdleModel& model, const Facts& fa
                                  "drawn."));
     }
     if (!model.springsNotKnown().empty()) {
-        said.push_back(Core::say("Stud and cap are taken to give way by 1 thou under 10 000 lbf where neither the grip nor "
-                                 "the stretch of the main fasteners is known, which makes the loads rather too large "
-                                 "(common practice, no source)."));
+        said.push_back(
+            Core::say("Stud and cap are taken to give way by 1 thou under 10 000 lbf where neither the grip nor "
+                      "the stretch of the main fasteners is known, which makes the loads rather too large "
+                      "(common practice, no source)."));
     }
     const bool hasBare = std::any_of(load.places.begin(), load.places.end(),
                                      [](const PlaceLoad& p) { return p.known == ResidualOf::bareGap; });
@@ -181,9 +185,9 @@ BlockLoad blockLoad(const GirdleModel& model, const Facts& facts, const Assessme
     }
     load.assumptions = assumptionsOf(model, facts, load);
     if (!load.missing.empty()) {
-        load.assumptions.insert(load.assumptions.begin(),
-                                Core::say("No load is known yet: no gap is accepted, or the stack is stale, at %1.",
-                                          list(load.missing)));
+        load.assumptions.insert(
+            load.assumptions.begin(),
+            Core::say("No load is known yet: no gap is accepted, or the stack is stale, at %1.", list(load.missing)));
         return load;
     }
     load.held = model.load(residuals, Rail::held);
@@ -205,8 +209,8 @@ BlockLoad blockLoad(const GirdleModel& model, const Facts& facts, const Assessme
 
 std::string effectOnCap(const GirdleModel& model, const BlockLoad& now, Position place, Length change,
                         const Units& units) {
-    const auto at = std::find_if(now.places.begin(), now.places.end(),
-                                 [place](const PlaceLoad& p) { return p.place == place; });
+    const auto at =
+        std::find_if(now.places.begin(), now.places.end(), [place](const PlaceLoad& p) { return p.place == place; });
     if (at == now.places.end() || !at->force) {
         return {};
     }

@@ -45,21 +45,21 @@ struct PlaceLoad {
     Length residual;
     std::optional<Length> uncertainty; ///< of the residual; none: not known
     /// Positive: the girdle pulls the cap up. None while any residual is missing: each force hangs on all of them.
-    std::optional<Force> force, forceFree;  ///< rail held, rail free
+    std::optional<Force> force, forceFree; ///< rail held, rail free
     std::optional<Force> forceUncertainty; ///< rail held; none: not known
     std::optional<double> shareOfPreload;  ///< |force| over the main stud's preload; none: that is not known
 };
 
 struct BlockLoad {
-    std::vector<PlaceLoad> places;        ///< in the order of the layout
-    std::vector<Position> missing;        ///< places without a residual
-    std::optional<GirdleLoad> held, free; ///< none while any is missing
-    std::vector<std::string> assumptions; ///< sentences
+    std::vector<PlaceLoad> places;                      ///< in the order of the layout
+    std::vector<Position> missing;                      ///< places without a residual
+    std::optional<GirdleLoad> held, free;               ///< none while any is missing
+    std::vector<std::string> assumptions;               ///< sentences
     [[nodiscard]] std::optional<Force> largest() const; ///< |force|, rail held
 };
 
-/// By what stands on the engine. `model` is that of the record. A place without an accepted gap, or whose stack is stale,
-/// is missing, and then no load is told anywhere.
+/// By what stands on the engine. `model` is that of the record. A place without an accepted gap, or whose stack is
+/// stale, is missing, and then no load is told anywhere.
 BlockLoad blockLoad(const GirdleModel& model, const Facts& facts, const Assessment& assessment);
 
 /// "takes 38 lbf off the cap", "puts 12 lbf more on the cap": what a change of one place's residual does to the load

@@ -43,11 +43,11 @@ struct PlanTask {
 /// plan may hold (more shims than the rules allow, one that is set aside or pinned elsewhere) does not stand.
 std::set<Position> standingStacks(const Facts& facts, const Assessment& assessment);
 
-/// Every position whose gap is accepted, every shim that is not set aside, the pins, and the rules' objective and largest
-/// stack. A stack that stands is kept, as if it were pinned, unless all is planned anew. Positions without an accepted gap
-/// are left out. `units` are for the sentences of the aims. `girdle` is the record's plate where it is known
-/// (work/block_load.h): it gives the plan its loads; without it, least load cannot be aimed at, and the smallest residual
-/// is, with `doubt` saying so.
+/// Every position whose gap is accepted, every shim that is not set aside, the pins, and the rules' objective and
+/// largest stack. A stack that stands is kept, as if it were pinned, unless all is planned anew. Positions without an
+/// accepted gap are left out. `units` are for the sentences of the aims. `girdle` is the record's plate where it is
+/// known (work/block_load.h): it gives the plan its loads; without it, least load cannot be aimed at, and the smallest
+/// residual is, with `doubt` saying so.
 PlanTask planTaskFor(const Facts& facts, const Assessment& assessment, const Units& units = {},
                      PlanScope scope = PlanScope::openPlaces, const GirdleModel* girdle = nullptr);
 

@@ -14,7 +14,9 @@ EngineLayout largest() {
     d.tiedLast = 9;
     return *EngineLayout::from(d);
 }
-GirdlePlate steel() { return {inches(0.25), psi(30e6), 0.292}; }
+GirdlePlate steel() {
+    return {inches(0.25), psi(30e6), 0.292};
+}
 
 void condense(benchmark::State& state) {
     const EngineLayout layout = largest();

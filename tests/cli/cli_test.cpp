@@ -322,8 +322,7 @@ TEST_F(Cli, plan_aims_at_the_least_load_with_the_stiffness_of_its_case) {
     const Answer answer = caprail({"plan", "--least-load", planCase});
     ASSERT_EQ(answer.exitCode, 0) << answer.err;
     const QJsonObject plan = answer.json();
-    const QJsonObject best =
-        QJsonDocument::fromJson(bytesOf(planCase)).object()["best_with_least_load"].toObject();
+    const QJsonObject best = QJsonDocument::fromJson(bytesOf(planCase)).object()["best_with_least_load"].toObject();
     EXPECT_EQ(plan["in_band"], best["in_band"]);
     EXPECT_EQ(plan["shims"], best["shims"]);
     EXPECT_NEAR(plan["largest_load"].toDouble(), best["largest_load"].toDouble(), 1e-6);
@@ -331,7 +330,8 @@ TEST_F(Cli, plan_aims_at_the_least_load_with_the_stiffness_of_its_case) {
     EXPECT_EQ(plan["proven"], true);
     EXPECT_EQ(plan["loads"].toObject().size(), 4);
     EXPECT_EQ(caprail({"plan", "--least-load", "--least-twist", planCase}).exitCode, 64);
-    const QString bare = write("bare.json", R"({"unit":"0.0001 in","band":5,"largest_stack":0,"positions":[],"shims":[]})");
+    const QString bare =
+        write("bare.json", R"({"unit":"0.0001 in","band":5,"largest_stack":0,"positions":[],"shims":[]})");
     EXPECT_THAT(caprail({"plan", "--least-load", bare}).err, HasSubstr("needs “stiffness”"));
     const QString crooked = write("crooked.json", R"({"unit":"0.0001 in","band":5,"largest_stack":0,"shims":[],
         "positions":[{"id":"A","cap":1,"side":"left","gap":5}],"stiffness":[[1,2]]})");
@@ -349,9 +349,11 @@ TEST_F(Cli, load_says_what_the_stacks_put_into_the_block_once_the_plate_is_descr
     EXPECT_GT(closed["largest_stress_psi"].toDouble(), 10);
     EXPECT_TRUE(closed["missing"].toArray().isEmpty());
     const QString started = at("started.caprail");
-    const QByteArray lines = R"({"kind":"person_added","person":"Mira","time":"2026-05-04T08:00:00.000Z","name":"Mira","role":""})";
+    const QByteArray lines =
+        R"({"kind":"person_added","person":"Mira","time":"2026-05-04T08:00:00.000Z","name":"Mira","role":""})";
     ASSERT_EQ(caprail({"import", write("first.jsonl", lines + "\n"), started}).exitCode, 0);
-    const QByteArray layout = R"({"kind":"layout_set","person":"Mira","caps":3,"fasteners_per_cap":2,"girdle_ring":"inner",
+    const QByteArray layout =
+        R"({"kind":"layout_set","person":"Mira","caps":3,"fasteners_per_cap":2,"girdle_ring":"inner",
         "tied_first":1,"tied_last":3,"rods":4,"throws":2,"cap_spacing_nm":111760000,"stud_span_nm":91440000,
         "outer_stud_span_nm":142240000,"rail_span_nm":208280000,"pickup_cap":2,"pickup_side":"right","dipstick_cap":1,
         "dipstick_side":"left","source":"drawing","plate_thickness_nm":6350000,"plate_metal":"steel"})";

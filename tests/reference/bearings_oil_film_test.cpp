@@ -28,9 +28,10 @@ TEST(OilFilm, comes_near_to_the_short_bearing_where_that_holds) {
     }
     // The form itself, at a known eccentricity.
     const double e = 0.7;
-    const double s = std::pow(1 - e * e, 2) /
-                     (std::numbers::pi * e *
-                      std::sqrt(std::numbers::pi * std::numbers::pi * (1 - e * e) + 16 * e * e)) / (0.3 * 0.3);
+    const double s =
+        std::pow(1 - e * e, 2) /
+        (std::numbers::pi * e * std::sqrt(std::numbers::pi * std::numbers::pi * (1 - e * e) + 16 * e * e)) /
+        (0.3 * 0.3);
     EXPECT_NEAR(filmOfShortBearing(s, 0.3), 0.3, 1e-9);
 }
 

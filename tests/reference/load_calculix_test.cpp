@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// The girdle's forces against an independent finite-element program: CalculiX (Debian package calculix-ccx), shells
 /// S8R (eight nodes, reduced integration) on a mesh of its own, with in-plane motion and shear that the program's thin
-/// plate leaves out. The forces that F = K·r says are laid on its shell, whose heights at the nuts must be the residuals
-/// again, within 3 %. The plates are thin, so that shear counts for little.
+/// plate leaves out. The forces that F = K·r says are laid on its shell, whose heights at the nuts must be the
+/// residuals again, within 3 %. The plates are thin, so that shear counts for little.
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -34,9 +34,14 @@ public:
                     continue;
                 }
                 const double x1 = grid.x()[i], x2 = grid.x()[i + 1], y1 = grid.y()[j], y2 = grid.y()[j + 1];
-                const std::array<int, 8> nodes{node(x1, y1),           node(x2, y1),           node(x2, y2),
-                                               node(x1, y2),           node((x1 + x2) / 2, y1), node(x2, (y1 + y2) / 2),
-                                               node((x1 + x2) / 2, y2), node(x1, (y1 + y2) / 2)};
+                const std::array<int, 8> nodes{node(x1, y1),
+                                               node(x2, y1),
+                                               node(x2, y2),
+                                               node(x1, y2),
+                                               node((x1 + x2) / 2, y1),
+                                               node(x2, (y1 + y2) / 2),
+                                               node((x1 + x2) / 2, y2),
+                                               node(x1, (y1 + y2) / 2)};
                 elements << ++element;
                 for (const int n : nodes) {
                     elements << "," << n;
@@ -46,7 +51,8 @@ public:
         }
         m_text << "*ELEMENT, TYPE=S8R, ELSET=PLATE\n"
                << elements.str() << "*MATERIAL, NAME=METAL\n*ELASTIC\n"
-               << inMegapascals(plate.youngsModulus) << "," << plate.poissonRatio << "\n*SHELL SECTION, ELSET=PLATE, MATERIAL=METAL\n"
+               << inMegapascals(plate.youngsModulus) << "," << plate.poissonRatio
+               << "\n*SHELL SECTION, ELSET=PLATE, MATERIAL=METAL\n"
                << inMillimetres(plate.thickness) << "\n";
     }
 
@@ -79,7 +85,9 @@ private:
     std::map<std::pair<long, long>, int> m_nodes;
 };
 
-bool hasCalculix() { return std::system("command -v ccx > /dev/null 2>&1") == 0; }
+bool hasCalculix() {
+    return std::system("command -v ccx > /dev/null 2>&1") == 0;
+}
 
 /// Heights at the nuts under each set of forces, as CalculiX works them out.
 std::vector<std::vector<double>> heightsByCalculix(ShellMesh& mesh, const std::vector<GridPoint>& nuts,
@@ -103,8 +111,8 @@ std::vector<std::vector<double>> heightsByCalculix(ShellMesh& mesh, const std::v
         }
         text << "*NODE PRINT, NSET=NUTS\nU\n*END STEP\n";
     }
-    const auto folder = std::filesystem::temp_directory_path() /
-                        ("plate-" + std::to_string(static_cast<long>(::getpid())));
+    const auto folder =
+        std::filesystem::temp_directory_path() / ("plate-" + std::to_string(static_cast<long>(::getpid())));
     std::filesystem::create_directories(folder);
     std::ofstream(folder / "plate.inp") << text.str();
     const std::string command = "cd '" + folder.string() + "' && OMP_NUM_THREADS=1 ccx -i plate > plate.log 2>&1";

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// The plate against closed forms.
-/// - W. C. Young, R. G. Budynas, Roark's Formulas for Stress and Strain, 7th edition, table 11.4, case 1a (uniform load)
+/// - W. C. Young, R. G. Budynas, Roark's Formulas for Stress and Strain, 7th edition, table 11.4, case 1a (uniform
+/// load)
 ///   and 1b (load over a small circle at the centre), simply supported rectangle, Poisson's ratio 0.3. The
 ///   coefficients were seen in the source.
-/// - S. Timoshenko, S. Woinowsky-Krieger, Theory of Plates and Shells, 2nd edition: Navier's series (articles 28 and 34)
+/// - S. Timoshenko, S. Woinowsky-Krieger, Theory of Plates and Shells, 2nd edition: Navier's series (articles 28 and
+/// 34)
 ///   and pure twist by corner forces (article 11: w = P·x·y/(2D(1 − ν)) for forces of P at the corners), from memory.
 #include <cmath>
 #include <gtest/gtest.h>
@@ -19,7 +21,9 @@ constexpr double thickness = 6.35;
 constexpr double poisson = 0.3;
 constexpr double side = 100; // mm, the shorter one
 
-Rigidity rigidity() { return rigidityOf(modulus, poisson, thickness); }
+Rigidity rigidity() {
+    return rigidityOf(modulus, poisson, thickness);
+}
 
 PlateSystem plate(double length, double width, std::size_t cellsX, std::size_t cellsY) {
     return {PlateGrid::rectangle(length, width, cellsX, cellsY), rigidity()};
@@ -75,8 +79,7 @@ Eigen::VectorXd uniform(const PlateSystem& system) {
 /// Deflection at the centre under `load`, everything simply supported.
 double centre(const PlateSystem& system, const Eigen::VectorXd& load) {
     const std::vector<int> held = simplySupported(system.grid());
-    const auto solved =
-        system.hold(held, Eigen::MatrixXd::Zero(static_cast<Eigen::Index>(held.size()), 1), load);
+    const auto solved = system.hold(held, Eigen::MatrixXd::Zero(static_cast<Eigen::Index>(held.size()), 1), load);
     EXPECT_TRUE(solved.isSolved);
     const PlateGrid& grid = system.grid();
     return solved.field(PlateSystem::unknown(grid.node(grid.cellsX() / 2, grid.cellsY() / 2), deflection), 0);
@@ -172,7 +175,7 @@ TEST(LoadPlate, converges_with_the_fourth_order_under_a_uniform_load) {
     std::vector<double> errors;
     for (const std::size_t cells : {2U, 4U, 8U}) {
         const PlateSystem system = plate(side, side, cells, cells);
-        errors.push_back(std::abs(exact - centre(system, uniform(system) )));
+        errors.push_back(std::abs(exact - centre(system, uniform(system))));
     }
     for (const double order : orders(errors)) {
         EXPECT_GT(order, 3.5);
@@ -190,9 +193,12 @@ TEST(LoadPlate, holds_constant_curvature_on_an_uneven_grid_with_an_opening) {
     for (const int which : {0, 1, 2}) {
         const auto exact = [&](double px, double py) -> std::array<double, 4> {
             switch (which) {
-            case 0: return {px * px, 2 * px * u, 0, 0};
-            case 1: return {py * py, 0, 2 * py * u, 0};
-            default: return {px * py, py * u, px * u, u * u};
+            case 0:
+                return {px * px, 2 * px * u, 0, 0};
+            case 1:
+                return {py * py, 0, 2 * py * u, 0};
+            default:
+                return {px * py, py * u, px * u, u * u};
             }
         };
         std::vector<int> held;

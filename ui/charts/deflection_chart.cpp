@@ -30,8 +30,13 @@ std::pair<std::size_t, double> between(const std::vector<double>& lines, double 
 /// The map on evenly spaced lines, heights and lengths as they are shown; in between, straight.
 EvenField evenly(const DeflectionMap& map, const Units& units) {
     const auto length = [&](double millimetre) { return shownNanometres(millimetre * 1e6, units); };
-    EvenField field{length(map.x.front()), length(map.x.back()), length(map.y.front()), length(map.y.back()),
-                    columnsOfMap,          rowsOfMap,            {}};
+    EvenField field{length(map.x.front()),
+                    length(map.x.back()),
+                    length(map.y.front()),
+                    length(map.y.back()),
+                    columnsOfMap,
+                    rowsOfMap,
+                    {}};
     for (int row = 0; row < rowsOfMap; ++row) {
         const double y = map.y.front() + (map.y.back() - map.y.front()) * row / (rowsOfMap - 1);
         const std::pair<std::size_t, double> across = between(map.y, y);
@@ -43,8 +48,8 @@ EvenField evenly(const DeflectionMap& map, const Units& units) {
             };
             const double s = along.second;
             const double t = across.second;
-            field.values.push_back(length((1 - t) * ((1 - s) * at(0, 0) + s * at(1, 0)) +
-                                          t * ((1 - s) * at(0, 1) + s * at(1, 1))));
+            field.values.push_back(
+                length((1 - t) * ((1 - s) * at(0, 0) + s * at(1, 0)) + t * ((1 - s) * at(0, 1) + s * at(1, 1))));
         }
     }
     return field;
@@ -69,9 +74,10 @@ public:
         paintContours(field);
         paintNuts();
         makeAxes(field);
-        m_text.description = DeflectionChartText::tr("The girdle's height over the pan rail with its nuts at torque: from "
-                                                     "%1 to %2, negative into the block.")
-                                 .arg(textOf(format(lengthOf(m_least), m_units)), textOf(format(lengthOf(m_most), m_units)));
+        m_text.description =
+            DeflectionChartText::tr("The girdle's height over the pan rail with its nuts at torque: from "
+                                    "%1 to %2, negative into the block.")
+                .arg(textOf(format(lengthOf(m_least), m_units)), textOf(format(lengthOf(m_most), m_units)));
         return std::move(m_text);
     }
 
@@ -110,7 +116,8 @@ private:
         colours.setNanHandling(QCPColorGradient::nhNanColor);
         colours.setNanColor(washed(m_look.ink, m_look.paper, 0.12));
         map->setGradient(colours);
-        const double reach = std::max({std::abs(m_least), std::abs(m_most), shown(tenths(5), m_units)}); // flush stays pale
+        const double reach =
+            std::max({std::abs(m_least), std::abs(m_most), shown(tenths(5), m_units)}); // flush stays pale
         map->setDataRange({-reach, reach});
         map->setInterpolate(false);
         map->setTightBoundary(true);
@@ -190,8 +197,9 @@ private:
         const std::optional<Force> force = m_rail == Rail::held ? at.force : at.forceFree;
         if (force) {
             const QString size = textOf(format(force->magnitude(), m_units));
-            words += QStringLiteral(", ") + (*force >= Force() ? DeflectionChartText::tr("pulls the cap up by %1").arg(size)
-                                                               : DeflectionChartText::tr("presses the cap down by %1").arg(size));
+            words += QStringLiteral(", ") + (*force >= Force()
+                                                 ? DeflectionChartText::tr("pulls the cap up by %1").arg(size)
+                                                 : DeflectionChartText::tr("presses the cap down by %1").arg(size));
         }
         return words;
     }

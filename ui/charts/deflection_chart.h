@@ -7,9 +7,10 @@
 
 namespace caprail {
 
-/// Draws how the girdle's plate lies into an empty plot, as seen with the pan rail up: a map of its height over the rail
-/// in colours from blue (into the block) over none to orange (towards the pan), which people of any colour vision tell
-/// apart, with contour lines that carry their height, the nuts, and windows left bare. `load` must know its residuals.
+/// Draws how the girdle's plate lies into an empty plot, as seen with the pan rail up: a map of its height over the
+/// rail in colours from blue (into the block) over none to orange (towards the pan), which people of any colour vision
+/// tell apart, with contour lines that carry their height, the nuts, and windows left bare. `load` must know its
+/// residuals.
 ChartText fillDeflectionChart(QCustomPlot& plot, const GirdleModel& model, const EngineLayout& layout,
                               const BlockLoad& load, Rail rail, const Units& units, const Look& look);
 /// The same on paper.

@@ -61,8 +61,8 @@ ChartText fillFilmChart(QCustomPlot& plot, const RunningBearing& bearing, const 
     plot.yAxis->setTicker(numberTicker(units.decimalMark));
     plot.xAxis->setLabel(axisName(FilmChartText::tr("clearance, warm"), units));
     plot.yAxis->setLabel(axisName(FilmChartText::tr("least film"), units));
-    text.description = FilmChartText::tr("The least oil film over the clearance, with %1 bearings on the curve.")
-                           .arg(bearings.size());
+    text.description =
+        FilmChartText::tr("The least oil film over the clearance, with %1 bearings on the curve.").arg(bearings.size());
     return text;
 }
 

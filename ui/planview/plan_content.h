@@ -77,7 +77,7 @@ struct PlanContent {
     /// and rows.
     std::map<QString, FastenerPiece> pieces{};
     std::map<QString, double> loads{}; ///< position code → force on the cap in newtons, positive = pulls it up
-    GirdleShape shape{}; ///< of the girdle's plate, as far as somebody gave it
+    GirdleShape shape{};               ///< of the girdle's plate, as far as somebody gave it
 };
 
 /// An empty drawing of a record's engine: its layout, and the rows of fasteners that its groups count. Needs a layout.

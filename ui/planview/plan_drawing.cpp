@@ -45,8 +45,8 @@ PlanScene::PlanScene(PlanContent what, const PlanOrientation& orientation, const
     const double room = frame.isUpright() ? 1.2 * type.em : frontText.width() / 2 + 0.55 * type.em;
     front = frame.at(QPointF(-size.overhang - 0.22 * size.railWidth, 0)) - frame.rearwards() * room;
     if (content.layers.testFlag(PlanLayer::girdle)) {
-        plate = frame.at(girdleShape(girdleOutline(content.layout, content.shape),
-                                     content.layers.testFlag(PlanLayer::cutout)));
+        plate = frame.at(
+            girdleShape(girdleOutline(content.layout, content.shape), content.layers.testFlag(PlanLayer::cutout)));
     }
 }
 

@@ -63,8 +63,8 @@ void loadSection(const Writing& w) {
     });
     w.flow.values({{Sheet::tr("Largest load"), text(format(*load->largest(), units))},
                    {Sheet::tr("Largest bending stress in the plate"), stressText(load->held->largestStress, units)},
-                   {Sheet::tr("Energy"), QStringLiteral("%1 mJ").arg(
-                                             text(formatNumber(load->held->energy * 1000, 1, units.decimalMark)))}},
+                   {Sheet::tr("Energy"),
+                    QStringLiteral("%1 mJ").arg(text(formatNumber(load->held->energy * 1000, 1, units.decimalMark)))}},
                   3);
     w.flow.table(loadsTable(*load, units));
     QStringList assumptions;

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <base/say.h>
 #include <numeric>
 #include <set>
 #include <shims/plan/checked_request.h>
@@ -7,7 +8,6 @@
 #include <shims/solver/whole_division.h>
 #include <tuple>
 #include <units/format.h>
-#include <base/say.h>
 
 namespace caprail::solver {
 

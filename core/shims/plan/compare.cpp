@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <base/say.h>
 #include <cmath>
 #include <map>
 #include <set>
 #include <shims/plan/checked_request.h>
 #include <shims/plan/stack_plan.h>
 #include <tuple>
-#include <base/say.h>
 
 namespace caprail {
 
@@ -67,10 +67,10 @@ ShareOfBound shareOfBound(const StackPlan& plan, Objective objective) {
     };
     const bool byLoad = objective == Objective::leastLoad;
     const Pair third =
-        byLoad                               ? Pair{Figure::largestLoad, bound.largestLoad, plan.largestLoad}
-        : objective == Objective::leastTwist ? whole(Figure::twistSum, bound.twistSum, plan.twistSum)
-                                             : whole(Figure::largestResidual, bound.largestResidual.value(),
-                                                     plan.largestResidual.value());
+        byLoad ? Pair{Figure::largestLoad, bound.largestLoad, plan.largestLoad}
+        : objective == Objective::leastTwist
+            ? whole(Figure::twistSum, bound.twistSum, plan.twistSum)
+            : whole(Figure::largestResidual, bound.largestResidual.value(), plan.largestResidual.value());
     const Pair fourth = byLoad ? Pair{Figure::sumSquareLoad, bound.sumSquareLoad, plan.sumSquareLoad}
                                : whole(Figure::sumResidual, bound.sumResidual.value(), plan.sumResidual.value());
     for (const Pair& pair : {whole(Figure::inBand, plan.inBand, bound.inBand),
@@ -130,7 +130,7 @@ Result<PlanComparison> compareWithBest(const PlanRequest& request, const StackPl
     c.largerLoad = c.largestLoad - best.largestLoad;
     c.largerSquares = c.sumSquareLoad - best.sumSquareLoad;
     const bool byLoad = request.objective == Objective::leastLoad;
-    const std::int64_t third = byLoad ? signOf(c.largerLoad, c.largestLoad)
+    const std::int64_t third = byLoad                                       ? signOf(c.largerLoad, c.largestLoad)
                                : request.objective == Objective::leastTwist ? c.moreTwist
                                                                             : c.largerResidual.value();
     const std::int64_t fourth = byLoad ? signOf(c.largerSquares, c.sumSquareLoad) : c.largerSum.value();

@@ -42,8 +42,8 @@ struct PlanRequest {
     std::vector<PlanShim> shims;
     int caps = 0; ///< main caps of the engine, for the twist sum; 0: the largest cap among the positions
     Objective objective = Objective::smallestResidual;
-    /// Of the plate with what stands under it: force per millimetre of residual, in any unit of force, row by row in the
-    /// order of `positions`; symmetric. Empty: not known, and then no load is worked out.
+    /// Of the plate with what stands under it: force per millimetre of residual, in any unit of force, row by row in
+    /// the order of `positions`; symmetric. Empty: not known, and then no load is worked out.
     std::vector<double> stiffness{};
     friend bool operator==(const PlanRequest&, const PlanRequest&) = default;
 };
@@ -119,13 +119,14 @@ struct ShareOfBound {
 ShareOfBound shareOfBound(const StackPlan& plan, Objective objective);
 
 /// The best plan, in this order of importance: most positions in band; fewest shims; smallest largest |residual| (or,
-/// with Objective::leastTwist, smallest |twist sum|; with Objective::leastLoad, smallest largest |force|); smallest sum of
-/// |residual| (or of the forces' squares); then a fixed rule: the same request gives the same plan on any machine,
+/// with Objective::leastTwist, smallest |twist sum|; with Objective::leastLoad, smallest largest |force|); smallest sum
+/// of |residual| (or of the forces' squares); then a fixed rule: the same request gives the same plan on any machine,
 /// whatever the order of its positions and shims, and shims of equal thickness are taken in the order of their ids. A
 /// pinned stack is kept as it is, in band or not, and counted.
 /// Refuses, with a sentence: two shims or two positions with one id, a shim without thickness, a cap below 1 or above
 /// `caps`, a side other than ±1, a negative `largestStack`, a pinned shim that is unknown or pinned twice, a pinned
-/// stack larger than `largestStack`, a stiffness that is no symmetric matrix of the positions, and least load without one.
+/// stack larger than `largestStack`, a stiffness that is no symmetric matrix of the positions, and least load without
+/// one.
 Result<StackPlan> planStacks(const PlanRequest& request, const PlanOptions& options = {});
 
 /// How an unmet position could be met.

@@ -7,7 +7,7 @@
 namespace caprail::solver {
 
 SearchOutcome LoadAim::searchWithin(Limits limits, std::int64_t steps, unsigned probe,
-                              const std::function<bool(const Found&, Limits&)>& onFound) {
+                                    const std::function<bool(const Found&, Limits&)>& onFound) {
     static const Prices none;
     const Prices forShims = m_tools.store.prices();
     Columns columns = m_tools.store.columnsFor(question());

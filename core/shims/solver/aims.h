@@ -117,7 +117,7 @@ public:
 protected:
     void improve() override {}
     SearchOutcome searchWithin(Limits limits, std::int64_t steps, unsigned probe,
-                         const std::function<bool(const Found&, Limits&)>& onFound);
+                               const std::function<bool(const Found&, Limits&)>& onFound);
     static std::int64_t boundByOffers(std::int64_t no, std::int64_t maybe,
                                       const std::function<SearchOutcome(std::int64_t most)>& isOpen);
 };

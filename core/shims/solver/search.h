@@ -19,7 +19,7 @@ struct Limits {
     std::int64_t largestResidual = never;
     std::int64_t twist = never; ///< |fixed twist + Σ weight·residual|
     int leftOut = 0;            ///< so many seats may stay unserved
-    std::int64_t load = never;    ///< largest |force|, with what is pinned
+    std::int64_t load = never;  ///< largest |force|, with what is pinned
     std::int64_t squares = never; ///< sum of the forces' squares, with what is pinned
 };
 
@@ -31,7 +31,7 @@ struct Found {
     std::int64_t largest = 0;
     std::int64_t sum = 0;
     std::int64_t twist = 0; ///< |…| with what is pinned
-    std::int64_t load = 0;    ///< largest |force| with what is pinned
+    std::int64_t load = 0;  ///< largest |force| with what is pinned
     std::int64_t squares = 0; ///< of the forces, with what is pinned
 };
 

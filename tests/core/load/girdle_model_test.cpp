@@ -18,7 +18,9 @@ EngineLayout layoutOf(std::int64_t caps, std::int64_t tiedFirst, std::int64_t ti
     return *EngineLayout::from(d);
 }
 
-GirdlePlate steel(double thickness = 0.25) { return {inches(thickness), psi(30e6), 0.292}; }
+GirdlePlate steel(double thickness = 0.25) {
+    return {inches(thickness), psi(30e6), 0.292};
+}
 
 GirdleModel modelOf(const EngineLayout& layout, const GirdlePlate& plate = steel()) {
     auto model = GirdleModel::from(layout, plate);

@@ -91,7 +91,8 @@ TEST(BlockLoad, is_not_known_anywhere_while_a_stack_is_stale) {
     const BlockLoad load = blockLoad(*keeper.of(bench.facts), bench.facts, bench.assessment);
     EXPECT_FALSE(load.held);
     EXPECT_EQ(load.missing, (std::vector<Position>{{2, Side::left}}));
-    EXPECT_EQ(load.assumptions.front(), "No load is known yet: no gap is accepted, or the stack is stale, at cap 2 left.");
+    EXPECT_EQ(load.assumptions.front(),
+              "No load is known yet: no gap is accepted, or the stack is stale, at cap 2 left.");
 }
 
 TEST(BlockLoad, takes_stud_and_cap_by_their_own_dimensions_where_the_group_gives_them) {
@@ -106,7 +107,8 @@ TEST(BlockLoad, takes_stud_and_cap_by_their_own_dimensions_where_the_group_gives
     ASSERT_TRUE(springs.front());
     const auto joint = jointStiffness(mains);
     EXPECT_NEAR(*springs.front() * 1e-3,
-                (static_cast<double>(joint->fastener.value()) + static_cast<double>(joint->clamped.value())) * 1e-6, 1e-6);
+                (static_cast<double>(joint->fastener.value()) + static_cast<double>(joint->clamped.value())) * 1e-6,
+                1e-6);
     GirdleModelKeeper keeper;
     EXPECT_TRUE(keeper.of(bench.facts)->springsNotKnown().empty());
 }

@@ -278,8 +278,12 @@ TEST(VerifyHistoryChart, of_five_hundred_rounds_draws_the_last_hundred_and_says_
 }
 
 namespace {
-EngineLayout fiveCaps() { return *EngineLayout::from(LayoutDescription{}); }
-GirdleModel steelGirdle() { return *GirdleModel::from(fiveCaps(), {inches(0.25), psi(30e6), 0.292}); }
+EngineLayout fiveCaps() {
+    return *EngineLayout::from(LayoutDescription{});
+}
+GirdleModel steelGirdle() {
+    return *GirdleModel::from(fiveCaps(), {inches(0.25), psi(30e6), 0.292});
+}
 /// One stack low by 4 thou, all others flush.
 BlockLoad oneLow(const GirdleModel& model) {
     BlockLoad load;
@@ -333,7 +337,8 @@ TEST(DeflectionChart, draws_no_contours_closer_than_their_labels_can_tell) {
     load.places[5].residual = thou(0.04); // flush but for four hundredths of a thou
     DeflectionChart chart;
     chart.setData(model, fiveCaps(), load, Rail::held, {}, lightLook());
-    EXPECT_FALSE(textOfItems(chart).contains('|')) << textOfItems(chart).toStdString() << ": several heights, all alike";
+    EXPECT_FALSE(textOfItems(chart).contains('|'))
+        << textOfItems(chart).toStdString() << ": several heights, all alike";
 }
 
 TEST(Contours, follow_a_level_of_a_plane_and_leave_out_what_has_no_value) {

@@ -107,7 +107,8 @@ TEST_F(Load, says_what_a_band_is_worth_and_back) {
     bench.survey();
     panel.setMode(GirdleMode::load);
     child<QLineEdit>(panel, "largestLoad")->setText("40");
-    EXPECT_TRUE(text("bandForLoad").contains("keep every load at or below 40 lbf")) << text("bandForLoad").toStdString();
+    EXPECT_TRUE(text("bandForLoad").contains("keep every load at or below 40 lbf"))
+        << text("bandForLoad").toStdString();
     child<QLineEdit>(panel, "bandOfResidual")->setText("0.0010");
     const QString once = text("costOfBand");
     EXPECT_TRUE(once.contains("can cost up to ")) << once.toStdString();

@@ -164,7 +164,8 @@ Result<RunningBearing> BearingsFilm::read(Temperature oil) const {
         return tl::unexpected(!speed ? speed.error() : width.error());
     }
     if (!at40 || !at100) {
-        return refuse(coreText(tr("Both viscosities must be numbers above zero: take them from the oil's data sheet.")));
+        return refuse(
+            coreText(tr("Both viscosities must be numbers above zero: take them from the oil's data sheet.")));
     }
     const auto viscosity = dynamicViscosity({{celsius(40), *at40}, {celsius(100), *at100}}, oil);
     if (!viscosity) {
@@ -184,9 +185,10 @@ Result<RunningBearing> BearingsFilm::read(Temperature oil) const {
 }
 
 void BearingsFilm::refresh(const Warming* warming) {
-    const auto asked = warming == nullptr
-                           ? Result<RunningBearing>(refuse(coreText(tr("The temperatures beside this cannot be read."))))
-                           : read(warming->blockNow);
+    const auto asked =
+        warming == nullptr
+            ? Result<RunningBearing>(refuse(coreText(tr("The temperatures beside this cannot be read."))))
+            : read(warming->blockNow);
     QString problem = asked ? QString() : qtText(asked.error().sentence);
     std::vector<FilmRow> rows;
     std::vector<FilmPoint> points;
@@ -222,11 +224,12 @@ void BearingsFilm::refresh(const Warming* warming) {
     } else {
         m_chart->setData(shown, points, m_session.units(), screenLook());
     }
-    m_remark->setText(!problem.isEmpty()
-                          ? problem
-                          : tr("Least film by the charts of Raimondi and Boyd for a steady load, the oil as warm as the "
-                               "block, its viscosity by ASTM D341. An engine's load turns and hammers: advice, no "
-                               "verdict."));
+    m_remark->setText(
+        !problem.isEmpty()
+            ? problem
+            : tr("Least film by the charts of Raimondi and Boyd for a steady load, the oil as warm as the "
+                 "block, its viscosity by ASTM D341. An engine's load turns and hammers: advice, no "
+                 "verdict."));
 }
 
 } // namespace caprail

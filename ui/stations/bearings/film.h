@@ -16,8 +16,8 @@ namespace caprail {
 class FilmChart;
 struct FilmRow;
 
-/// The least oil film of each measured bearing, as it was measured and warm, for a speed, an oil and a load that somebody
-/// names: a look ahead, never a verdict, and not stored. Without a load there is none, and it says so.
+/// The least oil film of each measured bearing, as it was measured and warm, for a speed, an oil and a load that
+/// somebody names: a look ahead, never a verdict, and not stored. Without a load there is none, and it says so.
 class BearingsFilm : public QWidget {
     Q_OBJECT
 public:

@@ -18,7 +18,8 @@ class ClearanceChart;
 class PlanTools;
 class PlanView;
 
-/// Bearings: journals and bores measured on the diagram, what they come to, fits, shells, and clearances and oil films when warm.
+/// Bearings: journals and bores measured on the diagram, what they come to, fits, shells, and clearances and oil films
+/// when warm.
 class BearingsStation : public StationPanel {
     Q_OBJECT
 public:

@@ -4,6 +4,7 @@
 #include <QComboBox>
 #include <QGridLayout>
 #include <QLineEdit>
+#include <base/say.h>
 #include <session/look.h>
 #include <stations/bearings/film.h>
 #include <stations/common/station_text.h>
@@ -11,7 +12,6 @@
 #include <text/plain_text.h>
 #include <units/parse.h>
 #include <work/shells.h>
-#include <base/say.h>
 
 namespace caprail {
 

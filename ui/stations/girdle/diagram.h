@@ -14,8 +14,8 @@ enum class GirdleMode { gaps, shims, stacks, recheck, feel, load };
 PlanContent gapContent(const RecordSession& session, const std::vector<Position>& order);
 /// Residuals and how the straightedge felt, with the heights under the plate as tints. Needs a layout.
 PlanContent recheckContent(const RecordSession& session);
-/// The load on each cap as an arrow, with its pounds and its direction in words. Needs a layout; a `load` of null, or one
-/// that is not known yet, leaves the places bare.
+/// The load on each cap as an arrow, with its pounds and its direction in words. Needs a layout; a `load` of null, or
+/// one that is not known yet, leaves the places bare.
 PlanContent loadContent(const RecordSession& session, const BlockLoad* load, Rail rail);
 
 } // namespace caprail

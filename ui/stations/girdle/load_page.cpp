@@ -35,8 +35,8 @@ std::vector<TableColumn<PlaceLoad>> loadColumns(const RecordSession& session, co
              .value = [](const PlaceLoad& at) { return valueOf(at.residual); },
              .isFigure = true},
             {.title = GirdleLoadPage::tr("Load"),
-             .text = [&session,
-                      force](const PlaceLoad& at) { return force(at) ? loadText(*force(at), session.units()) : QString(); },
+             .text = [&session, force](
+                         const PlaceLoad& at) { return force(at) ? loadText(*force(at), session.units()) : QString(); },
              .value = [force](const PlaceLoad& at) { return valueOf(force(at)); },
              .isFigure = true},
             {.title = GirdleLoadPage::tr("± U"),
@@ -63,8 +63,8 @@ std::vector<TableColumn<PlaceLoad>> loadColumns(const RecordSession& session, co
 
 GirdleLoadPage::GirdleLoadPage(RecordSession& given, GirdleModelKeeper& girdle, QWidget* parent)
     : GirdlePage(given, parent), m_girdle(girdle), m_summary(new Label(this)), m_rail(new QComboBox(this)),
-      m_table(new Table<PlaceLoad, Position>(tr("Loads"), [](const PlaceLoad& at) { return at.place; },
-                                             loadColumns(given, *this), this)),
+      m_table(new Table<PlaceLoad, Position>(
+          tr("Loads"), [](const PlaceLoad& at) { return at.place; }, loadColumns(given, *this), this)),
       m_largest(new QLineEdit(this)), m_band(new QLineEdit(this)), m_bandFor(new Label(this)),
       m_costOf(new Label(this)), m_assumptions(new Label(this)) {
     build();
@@ -121,7 +121,9 @@ void GirdleLoadPage::build() {
     }
 }
 
-Rail GirdleLoadPage::rail() const { return m_rail->currentIndex() == 1 ? Rail::free : Rail::held; }
+Rail GirdleLoadPage::rail() const {
+    return m_rail->currentIndex() == 1 ? Rail::free : Rail::held;
+}
 
 void GirdleLoadPage::refresh(Position selected) {
     const GirdleModel* model = m_girdle.of(facts());
@@ -161,8 +163,8 @@ QString GirdleLoadPage::bandFor(const GirdleModel& model) const {
 }
 
 QString GirdleLoadPage::costOf(const GirdleModel& model) const {
-    const auto band =
-        parseLength(coreText(m_band->text()), units(), {coreText(tr("the band of the residual")), Length(1), thou(100)});
+    const auto band = parseLength(coreText(m_band->text()), units(),
+                                  {coreText(tr("the band of the residual")), Length(1), thou(100)});
     return band ? tr("Residuals within ± %1 can cost up to %2 at one place.")
                       .arg(qtText(format(band->value, units())),
                            qtText(format(model.largestWithin(band->value, rail()), units())))
@@ -175,8 +177,12 @@ void GirdleLoadPage::showWorth() {
     m_costOf->setText(model == nullptr ? QString() : costOf(*model));
 }
 
-void GirdleLoadPage::focusField() { m_table->setFocus(); }
+void GirdleLoadPage::focusField() {
+    m_table->setFocus();
+}
 
-bool GirdleLoadPage::type(const QString&) { return false; }
+bool GirdleLoadPage::type(const QString&) {
+    return false;
+}
 
 } // namespace caprail

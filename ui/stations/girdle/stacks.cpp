@@ -38,9 +38,9 @@ QString namesOf(const std::vector<std::string>& shims) {
 GirdleStacks::GirdleStacks(RecordSession& given, PlanRunner& runner, GirdleModelKeeper& girdle, QWidget* parent)
     : GirdlePage(given, parent), m_runner(runner), m_girdle(girdle), m_plan(new Label(this)), m_unmet(new Label(this)),
       m_built(new Label(this)), m_takeOver(new QPushButton(tr("&Use the plan"), this)),
-      m_anew(new QPushButton(tr("Plan all ane&w"), this)),
-      m_objective(new QComboBox(this)), m_heading(new PlaceHeading(this)), m_field(new EntryField(this)),
-      m_pin(new QPushButton(this)), m_confirm(new QPushButton(tr("&Confirm this stack"), this)),
+      m_anew(new QPushButton(tr("Plan all ane&w"), this)), m_objective(new QComboBox(this)),
+      m_heading(new PlaceHeading(this)), m_field(new EntryField(this)), m_pin(new QPushButton(this)),
+      m_confirm(new QPushButton(tr("&Confirm this stack"), this)),
       m_aside(new QPushButton(tr("Set a shim &aside…"), this)), m_checks(new ChecksView(given, this)),
       m_flushness(new Label(this)) {
     build();
@@ -225,9 +225,8 @@ QString GirdleStacks::effectOf(Length residual) const {
     }
     const BlockLoad now = blockLoad(*model, facts(), assessment());
     const auto at = std::ranges::find(now.places, m_position, &PlaceLoad::place);
-    return at == now.places.end()
-               ? QString()
-               : qtText(effectOnCap(*model, now, m_position, residual - at->residual, units()));
+    return at == now.places.end() ? QString()
+                                  : qtText(effectOnCap(*model, now, m_position, residual - at->residual, units()));
 }
 
 void GirdleStacks::askForStack() {

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <session/plan_runner.h>
-#include <work/block_load.h>
 #include <stations/girdle/page.h>
 #include <text/label.h>
+#include <work/block_load.h>
 
 class QComboBox;
 class QPushButton;

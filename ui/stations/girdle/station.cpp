@@ -252,10 +252,9 @@ void GirdleStation::refreshDiagram() {
         m_plan->setEmpty(tr("Set the engine layout at the engine station: the pan rail is drawn from it."));
         return;
     }
-    PlanContent content =
-        m_mode == GirdleMode::recheck ? recheckContent(session())
-        : m_mode == GirdleMode::load  ? loadContent(session(), load()->load(), load()->rail())
-                                      : gapContent(session(), m_gaps->order());
+    PlanContent content = m_mode == GirdleMode::recheck ? recheckContent(session())
+                          : m_mode == GirdleMode::load  ? loadContent(session(), load()->load(), load()->rail())
+                                                        : gapContent(session(), m_gaps->order());
     content.selected = qtText(code(m_position));
     m_plan->setContent(std::move(content));
 }

@@ -25,8 +25,8 @@ class PlanTools;
 class PlanView;
 class SpreadChart;
 
-/// The main job: gaps, shims, stacks and rechecks under the girdle, and the load that is left. The diagram is the form: a
-/// place is selected, a value is typed, Enter stores it and goes on. Alt+1 to Alt+6 choose the mode.
+/// The main job: gaps, shims, stacks and rechecks under the girdle, and the load that is left. The diagram is the form:
+/// a place is selected, a value is typed, Enter stores it and goes on. Alt+1 to Alt+6 choose the mode.
 class GirdleStation : public StationPanel {
     Q_OBJECT
 public:

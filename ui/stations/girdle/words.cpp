@@ -225,9 +225,7 @@ QString loadWord(Force force) {
 }
 
 QString loadText(Force force, const Units& units) {
-    const QString shape = force > Force()   ? QStringLiteral("▲ ")
-                          : force < Force() ? QStringLiteral("▼ ")
-                                            : QString();
+    const QString shape = force > Force() ? QStringLiteral("▲ ") : force < Force() ? QStringLiteral("▼ ") : QString();
     return shape + qtText(format(force.magnitude(), units)) + QLatin1Char(' ') + loadWord(force);
 }
 

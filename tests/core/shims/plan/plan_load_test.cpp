@@ -27,7 +27,9 @@ bool isBetter(const LoadFigures& a, const LoadFigures& b) {
     return close(a.largest, b.largest) ? !close(a.squares, b.squares) && a.squares < b.squares : a.largest < b.largest;
 }
 
-LoadFigures figuresOf(const StackPlan& plan) { return {plan.inBand, plan.shims, plan.largestLoad, plan.sumSquareLoad}; }
+LoadFigures figuresOf(const StackPlan& plan) {
+    return {plan.inBand, plan.shims, plan.largestLoad, plan.sumSquareLoad};
+}
 
 /// Every hand-out of the shims, judged by its loads.
 class EveryLoad {
@@ -101,7 +103,8 @@ PlanRequest smallCase(std::mt19937& random) {
     r.largestStack = between(0, 3);
     const int positions = between(1, 4);
     for (int i = 0; i < positions; ++i) {
-        r.positions.push_back({std::to_string(i), i / 2 + 1, i % 2 == 0 ? -1 : 1, tenths(between(-5, 90)), std::nullopt});
+        r.positions.push_back(
+            {std::to_string(i), i / 2 + 1, i % 2 == 0 ? -1 : 1, tenths(between(-5, 90)), std::nullopt});
     }
     const int shims = positions == 4 ? between(0, 6) : between(0, 8 - positions / 3);
     for (int i = 0; i < shims; ++i) {
@@ -145,9 +148,9 @@ TEST(LeastLoadPlan, agrees_with_trying_everything_on_hundreds_of_small_cases) {
         EXPECT_TRUE(plan->proven) << "case " << i;
         const LoadFigures best = EveryLoad(r).best();
         const LoadFigures found = figuresOf(*plan);
-        ASSERT_FALSE(isBetter(best, found)) << "case " << i << ": " << best.inBand << " " << best.shims << " "
-                                            << best.largest << " against " << found.inBand << " " << found.shims << " "
-                                            << found.largest;
+        ASSERT_FALSE(isBetter(best, found))
+            << "case " << i << ": " << best.inBand << " " << best.shims << " " << best.largest << " against "
+            << found.inBand << " " << found.shims << " " << found.largest;
         ASSERT_FALSE(isBetter(found, best)) << "case " << i;
     }
 }
@@ -192,7 +195,8 @@ TEST(LeastLoadPlan, refuses_a_stiffness_that_cannot_be) {
     r.objective = Objective::leastLoad;
     r.band = Band::between(tenths(-5), tenths(5)).value();
     r.positions = {{"A", 1, -1, tenths(100), std::nullopt}, {"B", 1, 1, tenths(100), std::nullopt}};
-    EXPECT_EQ(planStacks(r).error().sentence, "Least load needs the stiffness of the girdle: describe its plate first.");
+    EXPECT_EQ(planStacks(r).error().sentence,
+              "Least load needs the stiffness of the girdle: describe its plate first.");
     r.stiffness = {1, 2, 3};
     EXPECT_EQ(planStacks(r).error().sentence,
               "The stiffness must have one row and one column for each of the 2 positions.");
