@@ -190,6 +190,24 @@ TEST(LeastLoadPlan, counts_the_stacks_that_are_pinned) {
     EXPECT_EQ(planStacks(r)->stacks[1].shims, std::vector<std::string>{"low"});
 }
 
+TEST(LeastLoadPlan, counts_a_stack_that_stands_by_the_band_of_its_own_place) {
+    PlanRequest r;
+    r.objective = Objective::leastLoad;
+    r.band = Band::between(tenths(-5), tenths(5)).value();
+    r.positions = {{"A", 1, -1, tenths(100), std::vector<std::string>{"P"}}, {"B", 1, 1, tenths(100), std::nullopt}};
+    r.positions[0].band = Band::between(tenths(-5), tenths(8)).value();
+    r.shims = {{"P", tenths(92)}, {"low", tenths(98)}, {"high", tenths(102)}};
+    for (const auto& [coupling, best] : {std::pair(1500.0, "high"), std::pair(-1500.0, "low")}) {
+        r.stiffness = {4000, coupling, coupling, 4000};
+        const auto plan = planStacks(r);
+        EXPECT_EQ(plan->stacks[1].shims, std::vector<std::string>{best});
+        EXPECT_GT(plan->loads[0], 0) << "what stands there pulls";
+        const auto same = compareWithBest(r, *plan, {{"A", {"P"}}, {"B", {best}}});
+        ASSERT_TRUE(same) << same.error().sentence;
+        EXPECT_TRUE(same->isAsGood) << same->largerLoad;
+    }
+}
+
 TEST(LeastLoadPlan, refuses_a_stiffness_that_cannot_be) {
     PlanRequest r;
     r.objective = Objective::leastLoad;
