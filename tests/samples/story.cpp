@@ -92,8 +92,19 @@ void Story::rodBolts() {
     tell(bolts, 40);
 }
 
+void Story::girdlePlate() {
+    LayoutSet layout = std::get<LayoutSet>(m_ledger.at(m_facts.layoutEntry).body);
+    layout.plateThickness = inches(0.25);
+    layout.plateMetal = PlateMetal::steel;
+    layout.windowAlong = inches(2.6);
+    layout.windowAcross = inches(2.4);
+    layout.source = "girdle and block measured by Mira Solheim";
+    tell(layout, 120);
+}
+
 void Story::rearCapOnBolts() {
-    LayoutSet layout{m_facts.layout->description(), "looked at: the girdle ends at the fourth cap"};
+    LayoutSet layout = std::get<LayoutSet>(m_ledger.at(m_facts.layoutEntry).body);
+    layout.source = "looked at: the girdle ends at the fourth cap";
     layout.tiedLast = 4;
     tell(layout, 60);
     FastenerGroupSet studs = m_facts.groups.at({FastenerKind::mainCap}).what;

@@ -9,6 +9,7 @@ class QToolButton;
 
 namespace caprail {
 
+class BearingsFilm;
 class BearingsFits;
 class BearingsMeasure;
 class BearingsShells;
@@ -17,7 +18,8 @@ class ClearanceChart;
 class PlanTools;
 class PlanView;
 
-/// Bearings: journals and bores measured on the diagram, what they come to, fits, shells, and clearances when warm.
+/// Bearings: journals and bores measured on the diagram, what they come to, fits, shells, and clearances and oil films
+/// when warm.
 class BearingsStation : public StationPanel {
     Q_OBJECT
 public:
@@ -48,8 +50,10 @@ private:
     BearingsMeasure* m_measure;
     BearingsFits* m_fits;
     BearingsShells* m_shells;
+    BearingsFilm* m_film;
     BearingsWarm* m_warm;
     QStackedWidget* m_body;
+    QStackedWidget* m_left; ///< diagram and chart, or the oil films beside the warm clearances
     QStackedWidget* m_right;
     std::array<QToolButton*, 7> m_modes{};
 };
