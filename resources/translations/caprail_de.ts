@@ -34,10 +34,6 @@
         <source>%1 values at %2 places, from %3 to %4.</source>
         <translation>%1 Werte an %2 Stellen, von %3 bis %4.</translation>
     </message>
-    <message>
-        <source>band %1</source>
-        <translation>Band %1</translation>
-    </message>
 </context>
 <context>
     <name>BearingsStation</name>
@@ -204,18 +200,6 @@
         <source>rods
 %1</source>
         <translation>Pleuellager
-%1</translation>
-    </message>
-    <message>
-        <source>mains, limits
-%1</source>
-        <translation>Hauptlager, Grenzen
-%1</translation>
-    </message>
-    <message>
-        <source>rods, limits
-%1</source>
-        <translation>Pleuellager, Grenzen
 %1</translation>
     </message>
 </context>
@@ -1872,10 +1856,6 @@
         <translation>%1 ist kein Gewinde: Zollgewinde als 7/16-20 und metrische als M10x1.25 schreiben, mit „special“ hinter einer Steigung außerhalb der Reihen.</translation>
     </message>
     <message>
-        <source>%1 is not a thread: write inch threads as 7/16-20 and metric ones as M10x1.25, with “by hand” behind a special pitch.</source>
-        <translation>%1 ist kein Gewinde: Zollgewinde als 7/16-20 und metrische als M10x1.25 schreiben, mit „by hand“ hinter einer besonderen Steigung.</translation>
-    </message>
-    <message>
         <source>leaves the load on the cap as it is</source>
         <translation>lässt die Last auf dem Deckel, wie sie ist</translation>
     </message>
@@ -1886,6 +1866,53 @@
     <message>
         <source>puts %1 more on the cap</source>
         <translation>bringt %1 mehr auf den Deckel</translation>
+    </message>
+</context>
+<context>
+    <name>DeflectionChartText</name>
+    <message>
+        <source>How the girdle lies</source>
+        <translation>Wie die Platte liegt</translation>
+    </message>
+    <message>
+        <source>The girdle&apos;s height over the pan rail with its nuts at torque: from %1 to %2, negative into the block.</source>
+        <translation>Die Höhe der Platte über dem Ölwannenflansch mit angezogenen Muttern: von %1 bis %2, negativ in den Block hinein.</translation>
+    </message>
+    <message>
+        <source>height over the rail, thou</source>
+        <translation>Höhe über dem Flansch, thou</translation>
+    </message>
+    <message>
+        <source>height over the rail, mm</source>
+        <translation>Höhe über dem Flansch, mm</translation>
+    </message>
+    <message>
+        <source>nuts on the left</source>
+        <translation>Muttern links</translation>
+    </message>
+    <message>
+        <source>nuts on the right</source>
+        <translation>Muttern rechts</translation>
+    </message>
+    <message>
+        <source>residual %1</source>
+        <translation>Restmaß %1</translation>
+    </message>
+    <message>
+        <source>pulls the cap up by %1</source>
+        <translation>zieht den Deckel mit %1 hoch</translation>
+    </message>
+    <message>
+        <source>presses the cap down by %1</source>
+        <translation>drückt den Deckel mit %1 nieder</translation>
+    </message>
+    <message>
+        <source>behind cap 1</source>
+        <translation>hinter Deckel 1</translation>
+    </message>
+    <message>
+        <source>right of the crank</source>
+        <translation>rechts der Kurbelwelle</translation>
     </message>
 </context>
 <context>
@@ -2060,6 +2087,33 @@
     <message>
         <source>A step of %1 is felt rightly 95 times of 100, at the unfavourable end of its confidence.</source>
         <translation>Eine Stufe von %1 wird 95 von 100 Malen richtig gefühlt, am ungünstigen Ende des Vertrauensbereichs.</translation>
+    </message>
+</context>
+<context>
+    <name>FilmChartText</name>
+    <message>
+        <source>Oil film over clearance</source>
+        <translation>Schmierfilm über dem Spiel</translation>
+    </message>
+    <message>
+        <source>least film</source>
+        <translation>kleinste Filmdicke</translation>
+    </message>
+    <message>
+        <source>bearings, warm</source>
+        <translation>Lager, warm</translation>
+    </message>
+    <message>
+        <source>%1: film %2 at a clearance of %3</source>
+        <translation>%1: Film %2 bei einem Spiel von %3</translation>
+    </message>
+    <message>
+        <source>clearance, warm</source>
+        <translation>Spiel, warm</translation>
+    </message>
+    <message>
+        <source>The least oil film over the clearance, with %1 bearings on the curve.</source>
+        <translation>Die kleinste Dicke des Schmierfilms über dem Spiel, mit %1 Lagern auf der Kurve.</translation>
     </message>
 </context>
 <context>
@@ -2510,10 +2564,6 @@
     <message>
         <source>strikes the chosen entries of a list, with one reason</source>
         <translation>streicht die gewählten Einträge einer Liste, mit einem Grund</translation>
-    </message>
-    <message>
-        <source>strikes the chosen entry of a list, with a reason</source>
-        <translation>streicht den gewählten Eintrag einer Liste, mit einem Grund</translation>
     </message>
 </context>
 <context>
@@ -4199,10 +4249,6 @@ zu niedrig: zu dünn</translation>
         <translation>Das Zeichen der Werkstatt</translation>
     </message>
     <message>
-        <source>Signed off by %1, %2</source>
-        <translation>Abgezeichnet von %1, %2</translation>
-    </message>
-    <message>
         <source>%1 up</source>
         <translation>%1 hoch</translation>
     </message>
@@ -4241,6 +4287,10 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>Up: the girdle pulls the cap up; down: it presses on it. %1</source>
         <translation>Hoch: die Platte zieht den Deckel hoch; nieder: sie drückt auf ihn. %1</translation>
+    </message>
+    <message>
+        <source>Map of how the plate bends; the table below holds the loads.</source>
+        <translation>Karte, wie sich die Platte biegt; die Kräfte stehen in der Tabelle darunter.</translation>
     </message>
 </context>
 <context>
@@ -4664,6 +4714,105 @@ zu niedrig: zu dünn</translation>
     </message>
 </context>
 <context>
+    <name>caprail::BearingsFilm</name>
+    <message>
+        <source>Bearing</source>
+        <translation>Lager</translation>
+    </message>
+    <message>
+        <source>Film, as measured</source>
+        <translation>Film, wie gemessen</translation>
+    </message>
+    <message>
+        <source>Film, warm</source>
+        <translation>Film, warm</translation>
+    </message>
+    <message>
+        <source>h₀/c</source>
+        <translation>h₀/c</translation>
+    </message>
+    <message>
+        <source>Sommerfeld</source>
+        <translation>Sommerfeld</translation>
+    </message>
+    <message>
+        <source>Unit load</source>
+        <translation>Flächenpressung</translation>
+    </message>
+    <message>
+        <source>Oil films</source>
+        <translation>Schmierfilme</translation>
+    </message>
+    <message>
+        <source>Load on a bearing</source>
+        <translation>Last auf ein Lager</translation>
+    </message>
+    <message>
+        <source>Oil</source>
+        <translation>Öl</translation>
+    </message>
+    <message>
+        <source>Speed, 1/min</source>
+        <translation>Drehzahl, 1/min</translation>
+    </message>
+    <message>
+        <source>mm²/s at 40 °C</source>
+        <translation>mm²/s bei 40 °C</translation>
+    </message>
+    <message>
+        <source>Width of the shells</source>
+        <translation>Breite der Schalen</translation>
+    </message>
+    <message>
+        <source>mm²/s at 100 °C</source>
+        <translation>mm²/s bei 100 °C</translation>
+    </message>
+    <message>
+        <source>none named</source>
+        <translation>keine genannt</translation>
+    </message>
+    <message>
+        <source>figures of your own</source>
+        <translation>eigene Werte</translation>
+    </message>
+    <message>
+        <source>Typical figures of data sheets, common practice, no source: the sheet of the oil in the can comes first.</source>
+        <translation>Übliche Werte aus Datenblättern, Praxisregel ohne Quelle: das Blatt des Öls in der Kanne geht vor.</translation>
+    </message>
+    <message>
+        <source>the speed</source>
+        <translation>die Drehzahl</translation>
+    </message>
+    <message>
+        <source>the width of the shells</source>
+        <translation>die Breite der Schalen</translation>
+    </message>
+    <message>
+        <source>Both viscosities must be numbers above zero: take them from the oil&apos;s data sheet.</source>
+        <translation>Beide Viskositäten müssen Zahlen über null sein: sie stehen im Datenblatt des Öls.</translation>
+    </message>
+    <message>
+        <source>At this temperature the oil has %1 mPa·s. No load is named, so no film is worked out: name the load on one bearing.</source>
+        <translation>Bei dieser Temperatur hat das Öl %1 mPa·s. Es ist keine Last genannt, daher wird kein Film berechnet: die Last auf ein Lager nennen.</translation>
+    </message>
+    <message>
+        <source>the load on a bearing</source>
+        <translation>die Last auf ein Lager</translation>
+    </message>
+    <message>
+        <source>The temperatures beside this cannot be read.</source>
+        <translation>Die Temperaturen daneben sind nicht lesbar.</translation>
+    </message>
+    <message>
+        <source>No clearance is measured with a micrometer yet.</source>
+        <translation>Noch ist kein Spiel mit der Messschraube gemessen.</translation>
+    </message>
+    <message>
+        <source>Least film by the charts of Raimondi and Boyd for a steady load, the oil as warm as the block, its viscosity by ASTM D341. An engine&apos;s load turns and hammers: advice, no verdict.</source>
+        <translation>Kleinste Filmdicke nach den Diagrammen von Raimondi und Boyd bei ruhender Last, das Öl so warm wie der Block, seine Viskosität nach ASTM D341. Die Last im Motor läuft um und schlägt: ein Rat, kein Urteil.</translation>
+    </message>
+</context>
+<context>
     <name>caprail::BearingsFits</name>
     <message>
         <source>%1, throw %2</source>
@@ -5009,10 +5158,6 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>Warm</source>
         <translation>Warm</translation>
-    </message>
-    <message>
-        <source>Clearances at another temperature</source>
-        <translation>Spiele bei anderer Temperatur</translation>
     </message>
     <message>
         <source>Set the engine layout at the engine station: the journals follow from it.</source>
@@ -11006,34 +11151,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Ein Regelgewinde M%1 gibt es nicht: die Steigung angeben und „special“ dahinter schreiben, wie in M12.5x1.5 special.</translation>
     </message>
     <message>
-        <source>%1 cannot be judged again from the numbers: %2. Measure it again.</source>
-        <translation>%1 lässt sich aus den Zahlen nicht neu beurteilen: %2. Noch einmal messen.</translation>
-    </message>
-    <message>
-        <source>%1 is defined for inch threads only, and %2 is not: give its proof stress by hand.</source>
-        <translation>%1 ist nur für Zollgewinde festgelegt, und %2 ist keines: die Prüfspannung von Hand angeben.</translation>
-    </message>
-    <message>
-        <source>%1 is defined for metric threads only, and %2 is not: give its proof stress by hand.</source>
-        <translation>%1 ist nur für metrische Gewinde festgelegt, und %2 ist keines: die Prüfspannung von Hand angeben.</translation>
-    </message>
-    <message>
-        <source>%1 lists no proof stress for the size of %2 (%3 are listed): give its proof stress by hand.</source>
-        <translation>%1 nennt keine Prüfspannung für die Größe von %2 (genannt sind %3): die Prüfspannung von Hand angeben.</translation>
-    </message>
-    <message>
-        <source>%1 is not a known grade: use SAE 5, SAE 8, 8.8, 10.9 or 12.9, or give the proof stress as in “by hand 1310 MPa” or “by hand 190 ksi”.</source>
-        <translation>%1 ist keine bekannte Festigkeitsklasse: SAE 5, SAE 8, 8.8, 10.9 oder 12.9 verwenden oder die Prüfspannung angeben wie „by hand 1310 MPa“ oder „by hand 190 ksi“.</translation>
-    </message>
-    <message>
-        <source>%1 is not in the list of lubricants (%2): take one of these or give its nut factor by hand.</source>
-        <translation>%1 steht nicht in der Liste der Schmierstoffe (%2): einen davon nehmen oder den K-Faktor von Hand angeben.</translation>
-    </message>
-    <message>
-        <source>There is no coarse thread M%1: give its pitch and say so, as in M12.5x1.5 by hand.</source>
-        <translation>Ein Regelgewinde M%1 gibt es nicht: die Steigung angeben und „by hand“ dahinter schreiben, wie in M12.5x1.5 by hand.</translation>
-    </message>
-    <message>
         <source>A girdle of another metal needs both its elastic modulus and its Poisson&apos;s ratio.</source>
         <translation>Eine Platte aus anderem Metall braucht Elastizitätsmodul und Querkontraktionszahl.</translation>
     </message>
@@ -11541,10 +11658,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Store &amp;layout</source>
         <translation>Motorbau&amp;form speichern</translation>
-    </message>
-    <message>
-        <source>The plan as it lies on the stand, drawn from what is typed. Left and right are as seen from the flywheel end with the engine the right way up. Lengths in plan serve the drawing and the flushness only.</source>
-        <translation>Die Draufsicht, wie der Motor auf dem Montagebock liegt, gezeichnet aus den Eingaben. Links und rechts gelten vom Schwungradende aus gesehen, bei aufrecht stehendem Motor. Längen in der Draufsicht dienen nur der Zeichnung und der Bündigkeit.</translation>
     </message>
     <message>
         <source>Advice on when to consider a girdle</source>
@@ -12490,10 +12603,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>or the proof stress: 170 ksi</source>
         <translation>oder die Prüfspannung: 170 ksi</translation>
     </message>
-    <message>
-        <source>or 170 ksi by hand</source>
-        <translation>oder by hand 170 ksi</translation>
-    </message>
 </context>
 <context>
     <name>caprail::FastenersStation</name>
@@ -13239,6 +13348,85 @@ fixiert</translation>
     </message>
 </context>
 <context>
+    <name>caprail::GirdleLoadPage</name>
+    <message>
+        <source>At</source>
+        <translation>An</translation>
+    </message>
+    <message>
+        <source>Residual</source>
+        <translation>Restmaß</translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <translation>Last</translation>
+    </message>
+    <message>
+        <source>± U</source>
+        <translation>± U</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Of preload</source>
+        <translation>Der Vorspannung</translation>
+    </message>
+    <message>
+        <source>Loads</source>
+        <translation>Lasten</translation>
+    </message>
+    <message>
+        <source>bolted to the pan rail</source>
+        <translation>am Ölwannenflansch verschraubt</translation>
+    </message>
+    <message>
+        <source>on its nuts alone</source>
+        <translation>nur auf ihren Muttern</translation>
+    </message>
+    <message>
+        <source>How the girdle is held</source>
+        <translation>Wie die Platte gehalten ist</translation>
+    </message>
+    <message>
+        <source>The girdle is</source>
+        <translation>Die Platte ist</translation>
+    </message>
+    <message>
+        <source>No load over</source>
+        <translation>Keine Last über</translation>
+    </message>
+    <message>
+        <source>Residuals within ±</source>
+        <translation>Restmaße innerhalb ±</translation>
+    </message>
+    <message>
+        <source>What the loads assume</source>
+        <translation>Was die Lasten annehmen</translation>
+    </message>
+    <message>
+        <source>the largest load</source>
+        <translation>die größte Last</translation>
+    </message>
+    <message>
+        <source>Residuals within ± %1 keep every load at or below %2, however they are spread.</source>
+        <translation>Restmaße innerhalb ± %1 halten jede Last bei höchstens %2, wie immer sie verteilt sind.</translation>
+    </message>
+    <message>
+        <source>Held like this, no residual makes a load.</source>
+        <translation>So gehalten macht kein Restmaß eine Last.</translation>
+    </message>
+    <message>
+        <source>the band of the residual</source>
+        <translation>das Band des Restmaßes</translation>
+    </message>
+    <message>
+        <source>Residuals within ± %1 can cost up to %2 at one place.</source>
+        <translation>Restmaße innerhalb ± %1 können an einer Stelle bis zu %2 kosten.</translation>
+    </message>
+</context>
+<context>
     <name>caprail::GirdleRecheck</name>
     <message>
         <source>Straightedge</source>
@@ -13295,10 +13483,6 @@ fixiert</translation>
     <message>
         <source>Recheck at %1: R rocks, D drags, L loose</source>
         <translation>Nachprüfung an %1: K kippelt, S saugt, L lose</translation>
-    </message>
-    <message>
-        <source>Recheck: R rocks, D drags, L loose</source>
-        <translation>Nachprüfung: K kippelt, S saugt, L lose</translation>
     </message>
 </context>
 <context>
@@ -14490,22 +14674,6 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
         <source>Hand-over fold&amp;er…</source>
         <translation>&amp;Übergabeordner…</translation>
     </message>
-    <message>
-        <source>Store what &amp;waits</source>
-        <translation>W&amp;artendes speichern</translation>
-    </message>
-    <message>
-        <source>&amp;Hand-over folder…</source>
-        <translation>&amp;Übergabeordner…</translation>
-    </message>
-    <message>
-        <source>&amp;Restore from a copy…</source>
-        <translation>Aus einer Kopie wieder&amp;herstellen…</translation>
-    </message>
-    <message>
-        <source>&amp;Kinds of entries</source>
-        <translation>Eintrags&amp;arten</translation>
-    </message>
 </context>
 <context>
     <name>caprail::NewRecordDialog</name>
@@ -15692,258 +15860,6 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>on the %1</source>
         <translation>Seite: %1</translation>
-    </message>
-</context>
-<context>
-    <name>DeflectionChartText</name>
-    <message>
-        <source>How the girdle lies</source>
-        <translation>Wie die Platte liegt</translation>
-    </message>
-    <message>
-        <source>The girdle&apos;s height over the pan rail with its nuts at torque: from %1 to %2, negative into the block.</source>
-        <translation>Die Höhe der Platte über dem Ölwannenflansch mit angezogenen Muttern: von %1 bis %2, negativ in den Block hinein.</translation>
-    </message>
-    <message>
-        <source>height over the rail, thou</source>
-        <translation>Höhe über dem Flansch, thou</translation>
-    </message>
-    <message>
-        <source>height over the rail, mm</source>
-        <translation>Höhe über dem Flansch, mm</translation>
-    </message>
-    <message>
-        <source>nuts on the left</source>
-        <translation>Muttern links</translation>
-    </message>
-    <message>
-        <source>nuts on the right</source>
-        <translation>Muttern rechts</translation>
-    </message>
-    <message>
-        <source>residual %1</source>
-        <translation>Restmaß %1</translation>
-    </message>
-    <message>
-        <source>pulls the cap up by %1</source>
-        <translation>zieht den Deckel mit %1 hoch</translation>
-    </message>
-    <message>
-        <source>presses the cap down by %1</source>
-        <translation>drückt den Deckel mit %1 nieder</translation>
-    </message>
-    <message>
-        <source>behind cap 1</source>
-        <translation>hinter Deckel 1</translation>
-    </message>
-    <message>
-        <source>right of the crank</source>
-        <translation>rechts der Kurbelwelle</translation>
-    </message>
-</context>
-<context>
-    <name>FilmChartText</name>
-    <message>
-        <source>Oil film over clearance</source>
-        <translation>Schmierfilm über dem Spiel</translation>
-    </message>
-    <message>
-        <source>least film</source>
-        <translation>kleinste Filmdicke</translation>
-    </message>
-    <message>
-        <source>bearings, warm</source>
-        <translation>Lager, warm</translation>
-    </message>
-    <message>
-        <source>%1: film %2 at a clearance of %3</source>
-        <translation>%1: Film %2 bei einem Spiel von %3</translation>
-    </message>
-    <message>
-        <source>clearance, warm</source>
-        <translation>Spiel, warm</translation>
-    </message>
-    <message>
-        <source>The least oil film over the clearance, with %1 bearings on the curve.</source>
-        <translation>Die kleinste Dicke des Schmierfilms über dem Spiel, mit %1 Lagern auf der Kurve.</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::BearingsFilm</name>
-    <message>
-        <source>Bearing</source>
-        <translation>Lager</translation>
-    </message>
-    <message>
-        <source>Film, as measured</source>
-        <translation>Film, wie gemessen</translation>
-    </message>
-    <message>
-        <source>Film, warm</source>
-        <translation>Film, warm</translation>
-    </message>
-    <message>
-        <source>h₀/c</source>
-        <translation>h₀/c</translation>
-    </message>
-    <message>
-        <source>Sommerfeld</source>
-        <translation>Sommerfeld</translation>
-    </message>
-    <message>
-        <source>Unit load</source>
-        <translation>Flächenpressung</translation>
-    </message>
-    <message>
-        <source>Oil films</source>
-        <translation>Schmierfilme</translation>
-    </message>
-    <message>
-        <source>Load on a bearing</source>
-        <translation>Last auf ein Lager</translation>
-    </message>
-    <message>
-        <source>Oil</source>
-        <translation>Öl</translation>
-    </message>
-    <message>
-        <source>Speed, 1/min</source>
-        <translation>Drehzahl, 1/min</translation>
-    </message>
-    <message>
-        <source>mm²/s at 40 °C</source>
-        <translation>mm²/s bei 40 °C</translation>
-    </message>
-    <message>
-        <source>Width of the shells</source>
-        <translation>Breite der Schalen</translation>
-    </message>
-    <message>
-        <source>mm²/s at 100 °C</source>
-        <translation>mm²/s bei 100 °C</translation>
-    </message>
-    <message>
-        <source>none named</source>
-        <translation>keine genannt</translation>
-    </message>
-    <message>
-        <source>figures of your own</source>
-        <translation>eigene Werte</translation>
-    </message>
-    <message>
-        <source>Typical figures of data sheets, common practice, no source: the sheet of the oil in the can comes first.</source>
-        <translation>Übliche Werte aus Datenblättern, Praxisregel ohne Quelle: das Blatt des Öls in der Kanne geht vor.</translation>
-    </message>
-    <message>
-        <source>the speed</source>
-        <translation>die Drehzahl</translation>
-    </message>
-    <message>
-        <source>the width of the shells</source>
-        <translation>die Breite der Schalen</translation>
-    </message>
-    <message>
-        <source>Both viscosities must be numbers above zero: take them from the oil&apos;s data sheet.</source>
-        <translation>Beide Viskositäten müssen Zahlen über null sein: sie stehen im Datenblatt des Öls.</translation>
-    </message>
-    <message>
-        <source>At this temperature the oil has %1 mPa·s. No load is named, so no film is worked out: name the load on one bearing.</source>
-        <translation>Bei dieser Temperatur hat das Öl %1 mPa·s. Es ist keine Last genannt, daher wird kein Film berechnet: die Last auf ein Lager nennen.</translation>
-    </message>
-    <message>
-        <source>the load on a bearing</source>
-        <translation>die Last auf ein Lager</translation>
-    </message>
-    <message>
-        <source>The temperatures beside this cannot be read.</source>
-        <translation>Die Temperaturen daneben sind nicht lesbar.</translation>
-    </message>
-    <message>
-        <source>No clearance is measured with a micrometer yet.</source>
-        <translation>Noch ist kein Spiel mit der Messschraube gemessen.</translation>
-    </message>
-    <message>
-        <source>Least film by the charts of Raimondi and Boyd for a steady load, the oil as warm as the block, its viscosity by ASTM D341. An engine&apos;s load turns and hammers: advice, no verdict.</source>
-        <translation>Kleinste Filmdicke nach den Diagrammen von Raimondi und Boyd bei ruhender Last, das Öl so warm wie der Block, seine Viskosität nach ASTM D341. Die Last im Motor läuft um und schlägt: ein Rat, kein Urteil.</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::GirdleLoadPage</name>
-    <message>
-        <source>At</source>
-        <translation>An</translation>
-    </message>
-    <message>
-        <source>Residual</source>
-        <translation>Restmaß</translation>
-    </message>
-    <message>
-        <source>Load</source>
-        <translation>Last</translation>
-    </message>
-    <message>
-        <source>± U</source>
-        <translation>± U</translation>
-    </message>
-    <message>
-        <source>not known</source>
-        <translation>nicht bekannt</translation>
-    </message>
-    <message>
-        <source>Of preload</source>
-        <translation>Der Vorspannung</translation>
-    </message>
-    <message>
-        <source>Loads</source>
-        <translation>Lasten</translation>
-    </message>
-    <message>
-        <source>bolted to the pan rail</source>
-        <translation>am Ölwannenflansch verschraubt</translation>
-    </message>
-    <message>
-        <source>on its nuts alone</source>
-        <translation>nur auf ihren Muttern</translation>
-    </message>
-    <message>
-        <source>How the girdle is held</source>
-        <translation>Wie die Platte gehalten ist</translation>
-    </message>
-    <message>
-        <source>The girdle is</source>
-        <translation>Die Platte ist</translation>
-    </message>
-    <message>
-        <source>No load over</source>
-        <translation>Keine Last über</translation>
-    </message>
-    <message>
-        <source>Residuals within ±</source>
-        <translation>Restmaße innerhalb ±</translation>
-    </message>
-    <message>
-        <source>What the loads assume</source>
-        <translation>Was die Lasten annehmen</translation>
-    </message>
-    <message>
-        <source>the largest load</source>
-        <translation>die größte Last</translation>
-    </message>
-    <message>
-        <source>Residuals within ± %1 keep every load at or below %2, however they are spread.</source>
-        <translation>Restmaße innerhalb ± %1 halten jede Last bei höchstens %2, wie immer sie verteilt sind.</translation>
-    </message>
-    <message>
-        <source>Held like this, no residual makes a load.</source>
-        <translation>So gehalten macht kein Restmaß eine Last.</translation>
-    </message>
-    <message>
-        <source>the band of the residual</source>
-        <translation>das Band des Restmaßes</translation>
-    </message>
-    <message>
-        <source>Residuals within ± %1 can cost up to %2 at one place.</source>
-        <translation>Restmaße innerhalb ± %1 können an einer Stelle bis zu %2 kosten.</translation>
     </message>
 </context>
 </TS>

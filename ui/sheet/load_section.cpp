@@ -57,10 +57,11 @@ void loadSection(const Writing& w) {
         w.flow.remark(text(load->assumptions.front()));
         return;
     }
-    w.flow.figure(mm(64), [model = *model, load, layout = *w.facts().layout, units,
-                           look = w.flow.type().look](QPainter& painter, const QRectF& area) {
-        drawDeflectionChart(painter, area, model, layout, *load, Rail::held, units, look);
-    });
+    w.flow.figure(mm(64), Sheet::tr("Map of how the plate bends; the table below holds the loads."),
+                  [model = *model, load, layout = *w.facts().layout, units,
+                   look = w.flow.type().look](QPainter& painter, const QRectF& area) {
+                      drawDeflectionChart(painter, area, model, layout, *load, Rail::held, units, look);
+                  });
     w.flow.values({{Sheet::tr("Largest load"), text(format(*load->largest(), units))},
                    {Sheet::tr("Largest bending stress in the plate"), stressText(load->held->largestStress, units)},
                    {Sheet::tr("Energy"),
