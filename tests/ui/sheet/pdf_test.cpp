@@ -180,7 +180,7 @@ TEST(SheetFile, tells_the_whole_story_of_a_closed_build) {
                               "Built and measured as written here",
                               "Do not retighten the fasteners",
                               "does not prove",
-                              "p is the probability that the value lies in its band",
+                              "p is the probability that the value lies within its limits",
                               "p 9",
                               "C 1."}) {
         EXPECT_THAT(text, HasSubstr(words));

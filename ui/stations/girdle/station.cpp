@@ -133,7 +133,7 @@ QWidget* GirdleStation::buildBar() {
         m_modes[i] = button;
     }
     auto* caution = new CautionLabel(GirdleStation::cautions(), bar);
-    row->addSpacing(10);
+    row->addSpacing(2);
     row->addWidget(caution, 1);
     row->addWidget(m_tools);
     row->addWidget(m_actions);
