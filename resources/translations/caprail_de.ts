@@ -11696,7 +11696,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Platte aus</translation>
     </message>
     <message>
-        <source>Its modulus, MPa</source>
+        <source>Modulus, MPa</source>
         <translation>Ihr E-Modul, MPa</translation>
     </message>
     <message>
@@ -11704,7 +11704,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>nach dem Metall</translation>
     </message>
     <message>
-        <source>Its Poisson, 1/1000</source>
+        <source>Poisson, 1/1000</source>
         <translation>Querkontraktion, 1/1000</translation>
     </message>
     <message>
@@ -11720,7 +11720,7 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Fenster quer</translation>
     </message>
     <message>
-        <source>Beyond the last nuts</source>
+        <source>Past the end nuts</source>
         <translation>Über die letzten Muttern</translation>
     </message>
     <message>

@@ -41,11 +41,11 @@ std::vector<FormField> layoutFields() {
             {"dipstick_side", EngineLayoutPage::tr("Dipstick side"), {}, {}},
             {"plate_thickness", EngineLayoutPage::tr("Girdle thickness"), {}, {}},
             {"plate_metal", EngineLayoutPage::tr("Girdle is of"), {}, {}},
-            {"plate_modulus", EngineLayoutPage::tr("Its modulus, MPa"), EngineLayoutPage::tr("by its metal"), {}},
-            {"plate_poisson", EngineLayoutPage::tr("Its Poisson, 1/1000"), EngineLayoutPage::tr("by its metal"), {}},
+            {"plate_modulus", EngineLayoutPage::tr("Modulus, MPa"), EngineLayoutPage::tr("by its metal"), {}},
+            {"plate_poisson", EngineLayoutPage::tr("Poisson, 1/1000"), EngineLayoutPage::tr("by its metal"), {}},
             {"window_along", EngineLayoutPage::tr("Windows, along"), EngineLayoutPage::tr("as drawn"), {}},
             {"window_across", EngineLayoutPage::tr("Windows, across"), EngineLayoutPage::tr("as drawn"), {}},
-            {"plate_overhang", EngineLayoutPage::tr("Beyond the last nuts"), EngineLayoutPage::tr("as drawn"), {}},
+            {"plate_overhang", EngineLayoutPage::tr("Past the end nuts"), EngineLayoutPage::tr("as drawn"), {}},
             {"source", EngineLayoutPage::tr("Who says so"), {}, {}, true}};
 }
 
