@@ -4,6 +4,7 @@
 
 #include <QDir>
 #include <QElapsedTimer>
+#include <QThread>
 #include <csignal>
 #include <memory>
 

@@ -4,6 +4,7 @@
 #include <QApplication>
 #include <QCryptographicHash>
 #include <QFileInfo>
+#include <QLocalServer>
 #include <QLocalSocket>
 #include <store/file/path_text.h>
 #include <sys/stat.h>
@@ -57,15 +58,15 @@ bool raiseOwnWindowOf(const QString& record) {
 
 } // namespace
 
-Doorbell::Doorbell(QWidget* window) : QObject(window), m_window(window) {
-    m_server.setSocketOptions(QLocalServer::UserAccessOption);
-    connect(&m_server, &QLocalServer::newConnection, this, &Doorbell::answer);
+Doorbell::Doorbell(QWidget* window) : QObject(window), m_window(window), m_server(new QLocalServer(this)) {
+    m_server->setSocketOptions(QLocalServer::UserAccessOption);
+    connect(m_server, &QLocalServer::newConnection, this, &Doorbell::answer);
 }
 
 void Doorbell::hangAt(const QString& record) {
-    m_server.close();
+    m_server->close();
     const QString name = socketOf(record);
-    if (name.isEmpty() || m_server.listen(name)) {
+    if (name.isEmpty() || m_server->listen(name)) {
         return;
     }
     // Another window has it, or a program that died left it.
@@ -73,12 +74,12 @@ void Doorbell::hangAt(const QString& record) {
     other.connectToServer(name);
     if (!other.waitForConnected(connecting) && other.error() == QLocalSocket::ConnectionRefusedError) {
         QLocalServer::removeServer(name);
-        m_server.listen(name);
+        m_server->listen(name);
     }
 }
 
 void Doorbell::answer() {
-    QLocalSocket* socket = m_server.nextPendingConnection();
+    QLocalSocket* socket = m_server->nextPendingConnection();
     connect(socket, &QLocalSocket::disconnected, socket, &QObject::deleteLater);
     const auto ring = [this, socket] {
         if (!socket->canReadLine()) {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-#include <QLocalServer>
 #include <QObject>
 
+class QLocalServer;
 class QWidget;
 
 namespace caprail {
@@ -21,7 +21,7 @@ private:
     void answer();
 
     QWidget* m_window;
-    QLocalServer m_server;
+    QLocalServer* m_server;
 };
 
 /// Brings the window that shows this record to the front, in this program or another of the same person's. False: none

@@ -70,7 +70,7 @@ const QPalette& framePalette(const QPalette& palette) {
     }
     const QColor ground = palette.color(QPalette::Window);
     const QColor text = palette.color(QPalette::WindowText);
-    const double share = isHighContrast(palette) ? 0.7 : 0.55;
+    const double share = isHighContrast(palette) ? 0.7 : 0.6;
     QPalette framed = palette;
     framed.setColor(QPalette::Window, washed(text, ground, share).lighter(darker));
     made.insert(framed.cacheKey());
