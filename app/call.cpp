@@ -4,6 +4,7 @@
 #include "verb_table.h"
 #include "verbs.h"
 
+#include <QTemporaryDir>
 #include <algorithm>
 #include <cerrno>
 #include <cstdio>
@@ -14,6 +15,7 @@
 #include <store/file/output_file.h>
 #include <store/file/read_file.h>
 #include <base/plain_text.h>
+#include <unistd.h>
 #include <window/preferences.h>
 
 namespace caprail::verbs {
@@ -53,6 +55,23 @@ bool print(const QString& text) {
 
 bool print(const QJsonDocument& json) {
     return printBytes(visibleJson(json.toJson().toStdString()));
+}
+
+Result<void> toStandardOutput(const QString& name, const std::function<Result<void>(const QString&)>& write) {
+    const QTemporaryDir folder;
+    if (!folder.isValid()) {
+        return refuse("no folder for unfinished files can be made: " + folder.errorString().toStdString());
+    }
+    const QString path = folder.filePath(name);
+    if (auto written = write(path); !written) {
+        return written;
+    }
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly)) {
+        return refuse(file.errorString().toStdString());
+    }
+    printBytes(file.readAll().toStdString()); // what does not arrive is told by `finish`
+    return {};
 }
 
 bool flushPrinted() {
@@ -111,6 +130,12 @@ Result<QByteArray> readFile(const QString& path) {
 
 std::optional<int> refuseSheetPath(const Call& call, const QStringList& endings) {
     const QString out = call.at(1);
+    if (out == QLatin1String("-")) {
+        return ::isatty(STDOUT_FILENO) == 0
+                   ? std::optional<int>()
+                   : complain(wrongUsage, QStringLiteral("sheet: a terminal cannot show a PDF: name a file, or let another "
+                                                         "program take it (caprail sheet FILE - | …)."));
+    }
     const bool isNamed = std::any_of(endings.begin(), endings.end(),
                                      [&](const QString& ending) { return out.endsWith(ending, Qt::CaseInsensitive); });
     if (!isNamed) {

@@ -5,6 +5,7 @@
 
 #include <QCommandLineParser>
 #include <QJsonDocument>
+#include <functional>
 #include <assessment/assessment.h>
 #include <sheet/sheet.h>
 #include <store/file/path_text.h>
@@ -18,6 +19,10 @@ namespace caprail::verbs {
 bool print(const QString& text);
 /// JSON likewise: what cannot be seen is escaped, so that its value stays what it is.
 bool print(const QJsonDocument& json);
+/// What `write` makes as a file, byte by byte to standard output: a sheet or a ledger that another program takes over a
+/// pipe. The file lies in a folder of its own, which is gone afterwards; its name ends as `name` does. Refuses as `write`
+/// does, and then prints nothing.
+Result<void> toStandardOutput(const QString& name, const std::function<Result<void>(const QString& path)>& write);
 /// Brings what was printed to where it goes, now; false when it did not arrive.
 bool flushPrinted();
 /// The exit code of the whole call: what a verb gave, unless something that it printed did not arrive (a full disk, a
@@ -65,7 +70,8 @@ void sayRemark(const RecordFile& file);
 QString remarksOn(const Ledger& ledger);
 
 /// Whether the sheet of the record `call.at(0)` may be written to `call.at(1)`: nothing when it may; otherwise it is
-/// complained about, and the exit code is given. The name must end in one of `endings` (".pdf", ".png").
+/// complained about, and the exit code is given. The name must end in one of `endings` (".pdf", ".png"); "-" is standard
+/// output, which takes a PDF unless it is a terminal.
 std::optional<int> refuseSheetPath(const Call& call, const QStringList& endings);
 
 /// As `--metric` asks; inches and pound-feet without.

@@ -96,7 +96,10 @@ int main(int argc, char** argv) {
     const QStringList arguments = argumentsOf(argc, argv);
     const bool isShop = !arguments.isEmpty() && arguments.front() == QLatin1String("shop");
     const QString shopFolder = isShop ? caprail::verbs::shopWindowFolder(arguments.mid(1)) : QString();
-    if (!arguments.isEmpty() && shopFolder.isEmpty()) {
+    // What the launcher's actions call.
+    const bool isNewRecord = arguments == QStringList{QStringLiteral("--new-record")};
+    const bool isLastShop = arguments == QStringList{QStringLiteral("--shop")};
+    if (!arguments.isEmpty() && shopFolder.isEmpty() && !isNewRecord && !isLastShop) {
         if (const auto exitCode = runWithoutWindow(argc, argv, arguments)) {
             return *exitCode;
         }
@@ -111,7 +114,10 @@ int main(int argc, char** argv) {
     qInstallMessageHandler(nullptr);
     nameProgram();
     speakChosenLanguage();
-    if (!shopFolder.isEmpty()) {
+    if (isNewRecord) {
+        return caprail::runNewRecord();
+    }
+    if (isLastShop || !shopFolder.isEmpty()) {
         return caprail::runShop(shopFolder);
     }
     QStringList files = argumentsOf(argc, argv);

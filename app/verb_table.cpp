@@ -129,9 +129,8 @@ const std::vector<VerbText>& allVerbs() {
          {{"FILE OUT.pdf [--letter] [--metric] [--logo PICTURE] [--replace]", "the build sheet"},
           {"FILE OUT.png [the same]", "its pages as pictures: OUT-1.png, OUT-2.png …"},
           {"FILE OUT.pdf --difference", "what is different since the build before"}},
-         "Writes the build sheet of a record as PDF/A, or its pages as pictures of 150 dots per inch. TZ chooses the "
-         "time zone "
-         "whose clock its times are by.",
+         "Writes the build sheet of a record as PDF/A, or its pages as pictures of 150 dots per inch. - writes the PDF to "
+         "standard output. TZ chooses the time zone whose clock its times are by.",
          {letter,
           metric,
           {"logo", "PICTURE", "the shop's, as JPEG, PNG, WebP or HEIF"},
@@ -147,7 +146,7 @@ const std::vector<VerbText>& allVerbs() {
          "with its "
          "photos beside it. Nothing is replaced.",
          {{"bom", "", "begin each table with a byte-order mark, which some spreadsheets need"},
-          {"ledger", "OUT.jsonl", "the ledger as text, in place of the tables"}},
+          {"ledger", "OUT.jsonl", "the ledger as text, in place of the tables; - prints it, without photos"}},
          exportRecord},
         {"import",
          {{"LEDGER.jsonl FILE", "a new record from such a ledger; - reads standard input"}},
@@ -234,6 +233,8 @@ QString usage() {
             all += line(callLine(verb, call), text(call.purpose));
         }
     }
+    all += line(QStringLiteral("caprail --new-record"), QStringLiteral("the window, with its questions for a new record"));
+    all += line(QStringLiteral("caprail --shop"), QStringLiteral("the window, on the folder of records it showed last"));
     all += line(QStringLiteral("caprail --version"), QStringLiteral("also -v"));
     return all + QLatin1Char('\n') + text(exitCodes) +
            QStringLiteral("“caprail help VERB” tells more of one, “man caprail” of all; F1 in the window of each station.\n");

@@ -19,6 +19,29 @@
 
 namespace caprail::verbs {
 
+namespace {
+
+/// The ledger as text to standard output. Photos are files of their own, which it cannot take: that is said.
+int printLedger(const RecordFile& file, const QString& path) {
+    const auto written = toStandardOutput(QStringLiteral("ledger.jsonl"), [&](const QString& text) {
+        return exportLedger(file.ledger(), pathBytes(text));
+    });
+    if (!written) {
+        return complain(answerIsNo, path, written.error());
+    }
+    std::int64_t photos = 0;
+    for (std::int64_t n = 1; n <= file.ledger().size(); ++n) {
+        photos += std::holds_alternative<AttachmentAdded>(file.ledger().at(n).body) ? 1 : 0;
+    }
+    return photos == 0 ? int(done)
+                       : complain(done, QStringLiteral("%1: its photos (%2) are not printed: “--ledger OUT.jsonl” writes them "
+                                                       "beside the text.")
+                                            .arg(path)
+                                            .arg(photos));
+}
+
+} // namespace
+
 int show(const QStringList& arguments) {
     const Call call("show", arguments, 1);
     if (!call.isGood()) {
@@ -74,10 +97,10 @@ int sheet(const QStringList& arguments) {
         const auto pictures = writeSheetPages(source, call.at(1), options);
         return pictures ? int(done) : complain(answerIsNo, call.at(1), pictures.error());
     }
-    if (const auto written = writeSheet(source, call.at(1), options); !written) {
-        return complain(answerIsNo, call.at(1), written.error());
-    }
-    return done;
+    const auto write = [&](const QString& path) { return writeSheet(source, path, options); };
+    const auto written =
+        call.at(1) == QLatin1String("-") ? toStandardOutput(QStringLiteral("sheet.pdf"), write) : write(call.at(1));
+    return written ? int(done) : complain(answerIsNo, call.at(1), written.error());
 }
 
 int exportRecord(const QStringList& arguments) {
@@ -95,8 +118,15 @@ int exportRecord(const QStringList& arguments) {
             return complain(unusable, call.at(0), file.error());
         }
         sayRemark(*file);
+        if (call.value("ledger") == QLatin1String("-")) {
+            return printLedger(*file, call.at(0));
+        }
         const auto written = exportLedger(*file, pathBytes(call.value("ledger")));
         return written ? int(done) : complain(answerIsNo, call.value("ledger"), written.error());
+    }
+    if (call.at(1) == QLatin1String("-")) {
+        return complain(wrongUsage, QStringLiteral("export: tables are a folder of files, which standard output cannot take: "
+                                                   "name a folder, or print the ledger with “--ledger -”."));
     }
     const auto record = openRecord(call.at(0));
     if (!record) {

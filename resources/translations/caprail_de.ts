@@ -13,6 +13,33 @@
     </message>
 </context>
 <context>
+    <name>About</name>
+    <message>
+        <source>Caprail %1
+
+The assembly build record of one engine per file.
+
+Free software under the GNU General Public License, version 3 or later. It comes without any warranty.
+
+Made with:</source>
+        <translation>Caprail %1
+
+Das Aufbauprotokoll eines Motors in einer Datei.
+
+Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne jede Gewährleistung.
+
+Erstellt mit:</translation>
+    </message>
+    <message>
+        <source>About Caprail</source>
+        <translation>Über Caprail</translation>
+    </message>
+    <message>
+        <source>&amp;Copy for a report</source>
+        <translation>Für eine Meldung &amp;kopieren</translation>
+    </message>
+</context>
+<context>
     <name>AcrossText</name>
     <message>
         <source>No record that is chosen holds such a value.</source>
@@ -2361,6 +2388,37 @@
     </message>
 </context>
 <context>
+    <name>GivenPicture</name>
+    <message>
+        <source>Drawings (*.svg)</source>
+        <translation>Zeichnungen (*.svg)</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png)</source>
+        <translation>Bilder (*.png)</translation>
+    </message>
+    <message>
+        <source>The picture was not written</source>
+        <translation>Das Bild wurde nicht geschrieben</translation>
+    </message>
+    <message>
+        <source>The name of a picture ends in .svg or .png, which “%1” does not.</source>
+        <translation>Der Name eines Bildes endet auf .svg oder .png, „%1“ nicht.</translation>
+    </message>
+    <message>
+        <source>Copy as picture</source>
+        <translation>Als Bild kopieren</translation>
+    </message>
+    <message>
+        <source>Save as SVG…</source>
+        <translation>Als SVG speichern…</translation>
+    </message>
+    <message>
+        <source>Save as PNG…</source>
+        <translation>Als PNG speichern…</translation>
+    </message>
+</context>
+<context>
     <name>HistoryStation</name>
     <message>
         <source>, round %1: </source>
@@ -2565,6 +2623,14 @@
         <source>strikes the chosen entries of a list, with one reason</source>
         <translation>streicht die gewählten Einträge einer Liste, mit einem Grund</translation>
     </message>
+    <message>
+        <source>Ctrl+C</source>
+        <translation>Strg+C</translation>
+    </message>
+    <message>
+        <source>copies the diagram, chart or table in focus; the menu key saves a drawing as SVG or PNG</source>
+        <translation>kopiert Zeichnung, Diagramm oder Tabelle im Fokus; die Menütaste speichert eine Zeichnung als SVG oder PNG</translation>
+    </message>
 </context>
 <context>
     <name>Photos</name>
@@ -2581,12 +2647,12 @@
         <translation>Kopiert wurde eine Zeichnung und kein Foto: sie als PNG speichern und das hinzufügen.</translation>
     </message>
     <message>
-        <source>Pictures (*.jpg *.jpeg *.png *.webp *.heic *.heif);;All files (*)</source>
-        <translation>Bilder (*.jpg *.jpeg *.png *.webp *.heic *.heif);;Alle Dateien (*)</translation>
-    </message>
-    <message>
         <source>“%1” is neither a build record (.caprail) nor a photo (JPEG, PNG, WebP or HEIF): nothing was done with it.</source>
         <translation>„%1“ ist weder ein Aufbauprotokoll (.caprail) noch ein Foto (JPEG, PNG, WebP oder HEIF): es wurde nichts damit gemacht.</translation>
+    </message>
+    <message>
+        <source>Pictures (%1);;All files (*)</source>
+        <translation>Bilder (%1);;Alle Dateien (*)</translation>
     </message>
 </context>
 <context>
@@ -4291,6 +4357,37 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>Map of how the plate bends; the table below holds the loads.</source>
         <translation>Karte, wie sich die Platte biegt; die Kräfte stehen in der Tabelle darunter.</translation>
+    </message>
+    <message>
+        <source>Chart of the clearances in their bands; the tables above hold its figures.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan of the pan rail.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chart of how far each fastener moved, round by round; the table under Torques holds its figures.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>QR code of the seal: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chart of the gap readings at each position; the table below holds its figures.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The shop&apos;s logo</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SheetFont</name>
+    <message>
+        <source>There is no usable font on this computer, and nothing was written: install one, such as DejaVu Sans (Debian: fonts-dejavu-core).</source>
+        <translation>Auf diesem Rechner ist keine brauchbare Schrift, und nichts wurde geschrieben: eine installieren, etwa DejaVu Sans (Debian: fonts-dejavu-core).</translation>
     </message>
 </context>
 <context>
@@ -14348,22 +14445,6 @@ Was sich noch lesen lässt, kann in eine neue Datei gerettet werden; diese bleib
         <translation>Sicherheitshinweise</translation>
     </message>
     <message>
-        <source>About Caprail</source>
-        <translation>Über Caprail</translation>
-    </message>
-    <message>
-        <source>Caprail %1
-
-The assembly build record of one engine per file.
-
-Free software under the GNU General Public License, version 3 or later. It comes without any warranty.</source>
-        <translation>Caprail %1
-
-Je Datei das Aufbauprotokoll eines Motors.
-
-Freie Software unter der GNU General Public License, Version 3 oder später. Ohne jede Gewährleistung.</translation>
-    </message>
-    <message>
         <source>Who is working</source>
         <translation>Wer daran arbeitet</translation>
     </message>
@@ -15168,8 +15249,20 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
         <translation>&amp;Versteifungsplatte erwägen, Small Block</translation>
     </message>
     <message>
-        <source>Pictures (*.png *.jpg *.jpeg *.webp *.heic *.heif)</source>
-        <translation>Bilder (*.png *.jpg *.jpeg *.webp *.heic *.heif)</translation>
+        <source>high contrast</source>
+        <translation>hoher Kontrast</translation>
+    </message>
+    <message>
+        <source>Pictures (%1)</source>
+        <translation>Bilder (%1)</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Te&amp;xt size (in full from the next start)</source>
+        <translation>Te&amp;xtgröße (ganz ab dem nächsten Start)</translation>
     </message>
 </context>
 <context>

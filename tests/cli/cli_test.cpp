@@ -496,3 +496,34 @@ TEST_F(Cli, sheet_is_a_clean_pdf_of_several_pages_with_selectable_text) {
     }
     EXPECT_NE(caprail({"sheet", copyOf("mid-survey"), "/no/such/folder/sheet.pdf"}).exitCode, 0);
 }
+
+TEST_F(Cli, a_dash_is_standard_output_where_one_file_is_made_and_refused_where_there_are_many) {
+    const QString record = copyOf("closed");
+    const Answer pdf = caprail({"sheet", record, "-"});
+    EXPECT_EQ(pdf.exitCode, 0) << pdf.err;
+    EXPECT_THAT(pdf.out, StartsWith("%PDF-"));
+    EXPECT_EQ(run("qpdf", {"--check", write("piped.pdf", QByteArray::fromStdString(pdf.out))}).exitCode, 0);
+
+    ASSERT_EQ(caprail({"export", record, "--ledger", at("ledger.jsonl")}).exitCode, 0);
+    const Answer ledger = caprail({"export", record, "--ledger", "-"});
+    EXPECT_EQ(ledger.exitCode, 0) << ledger.err;
+    EXPECT_EQ(ledger.out, bytesOf(at("ledger.jsonl")).toStdString());
+    EXPECT_EQ(ledger.err.find("photos") != std::string::npos, QDir(at("")).entryList({"ledger*"}).size() > 1)
+        << "what is left out is said: " << ledger.err;
+
+    const Answer tables = run("sh", {"-c", "cd \"$1\" && \"$2\" export \"$3\" -", "sh", at(""), CAPRAIL_PROGRAM, record});
+    EXPECT_EQ(tables.exitCode, 64);
+    EXPECT_THAT(tables.err, HasSubstr("name a folder"));
+    EXPECT_FALSE(QFile::exists(at("-")));
+    EXPECT_EQ(caprail({"sheet", record, at("sheet")}).exitCode, 64) << "a name that says no format";
+}
+
+TEST_F(Cli, without_a_font_no_sheet_of_empty_boxes_is_written) {
+    const QString fonts = write("fonts.conf", "<?xml version=\"1.0\"?><fontconfig><cachedir>" + at("cache").toUtf8() +
+                                                  "</cachedir></fontconfig>");
+    const Answer answer =
+        run("env", {"FONTCONFIG_FILE=" + fonts, CAPRAIL_PROGRAM, "sheet", copyOf("closed"), at("sheet.pdf")});
+    EXPECT_EQ(answer.exitCode, 1);
+    EXPECT_THAT(answer.err, HasSubstr("no usable font"));
+    EXPECT_FALSE(QFile::exists(at("sheet.pdf")));
+}

@@ -28,6 +28,16 @@ Chart::Chart(QWidget* parent) : QCustomPlot(parent) {
     Q_UNUSED(isInstalled);
     setFocusPolicy(Qt::StrongFocus);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
+    offerPicture(this, [this] { return given(); });
+}
+
+GivenPicture Chart::given() {
+    return {m_text.name, m_text.description, m_text.points.empty() ? QSize() : size(), [this](QPaintDevice& device) {
+                QCPPainter painter(&device);
+                painter.setMode(QCPPainter::pmNoCaching);
+                painter.fillRect(rect(), m_look.value_or(screenLook()).paper);
+                toPainter(&painter, width(), height());
+            }};
 }
 
 QSize Chart::minimumSizeHint() const {

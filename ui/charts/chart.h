@@ -2,6 +2,7 @@
 #pragma once
 #include <QString>
 #include <optional>
+#include <pictures/given_picture.h>
 #include <qcustomplot.h>
 #include <session/look.h>
 #include <units/format.h>
@@ -37,6 +38,8 @@ public:
     [[nodiscard]] const ChartPoint* pointAt(QPointF widgetPoint) const;
     /// Where a point lies in the widget.
     [[nodiscard]] QPointF widgetPointOf(const ChartPoint& point) const;
+    /// As it is drawn now, to be copied or saved; without points there is nothing to give.
+    [[nodiscard]] GivenPicture given();
     [[nodiscard]] QSize minimumSizeHint() const override;
     [[nodiscard]] QSize sizeHint() const override;
 

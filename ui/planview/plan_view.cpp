@@ -25,6 +25,7 @@ PlanView::PlanView(QWidget* parent) : QWidget(parent) {
     setMouseTracking(true);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     m_sentence = tr("Describe the engine first: the pan rail is drawn from its layout.");
+    offerPicture(this, [this] { return given(); });
 }
 
 PlanView::~PlanView() = default;
@@ -189,6 +190,17 @@ void PlanView::zoomOut() {
 
 void PlanView::zoomToAll() {
     setZoom(1, {});
+}
+
+GivenPicture PlanView::given() const {
+    return {accessibleName(), accessibleDescription(), drawing() == nullptr ? QSize() : size(),
+            [this](QPaintDevice& device) {
+                QPainter painter(&device);
+                painter.setRenderHint(QPainter::Antialiasing);
+                painter.setFont(font());
+                painter.fillRect(rect(), look().paper);
+                drawing()->paint(painter, look());
+            }};
 }
 
 void PlanView::paintEvent(QPaintEvent*) {

@@ -2,6 +2,7 @@
 #pragma once
 #include <QWidget>
 #include <optional>
+#include <pictures/given_picture.h>
 #include <planview/plan_drawing.h>
 
 namespace caprail {
@@ -42,6 +43,8 @@ public:
 
     /// The drawing as it is laid out now; null without content. In the coordinates of the unzoomed widget.
     [[nodiscard]] const PlanDrawing* drawing() const;
+    /// All of it as it is drawn unzoomed, to be copied or saved; empty without content.
+    [[nodiscard]] GivenPicture given() const;
     /// Where a place lies in the widget, zoom and scrolling included.
     [[nodiscard]] QRectF widgetRectOf(const QString& place) const;
     /// The place at a point of the widget; empty: none.

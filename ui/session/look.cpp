@@ -2,7 +2,8 @@
 #include <session/look.h>
 
 #include <QGuiApplication>
-#include <QPalette>
+#include <algorithm>
+#include <cmath>
 
 namespace caprail {
 
@@ -33,6 +34,30 @@ Look darkLook() {
             QColor("#5cc7d4"), QColor("#ff8a7a"), QColor("#e6b450"), QColor("#d3a4f0"), QColor("#a9b0ad")};
 }
 
+Look contrastLook(bool isDark) {
+    if (isDark) {
+        return {Qt::black, Qt::white, QColor("#a6a6a6"), QColor("#e0e0e0"), QColor("#ffe14d"),
+                QColor("#7fe9f7"), QColor("#ffa396"), QColor("#ffc861"), QColor("#e6c4ff"), QColor("#e0e0e0")};
+    }
+    return {Qt::white, Qt::black, QColor("#595959"), QColor("#333333"), QColor("#00408a"),
+            QColor("#004a54"), QColor("#8f0f0a"), QColor("#5f3d00"), QColor("#5b2280"), QColor("#333333")};
+}
+
+double contrast(const QColor& one, const QColor& other) {
+    const auto luminance = [](const QColor& colour) {
+        const auto linear = [](double c) { return c <= 0.04045 ? c / 12.92 : std::pow((c + 0.055) / 1.055, 2.4); };
+        return 0.2126 * linear(colour.redF()) + 0.7152 * linear(colour.greenF()) + 0.0722 * linear(colour.blueF());
+    };
+    const double a = luminance(one);
+    const double b = luminance(other);
+    return (std::max(a, b) + 0.05) / (std::min(a, b) + 0.05);
+}
+
+bool isHighContrast(const QPalette& palette) {
+    constexpr double ordinary = 19; // the plainest of the usual looks, black on #efefef, has 18.3
+    return contrast(palette.color(QPalette::Window), palette.color(QPalette::WindowText)) >= ordinary;
+}
+
 Look paperLook() {
     Look look = lightLook();
     look.paper = Qt::white;
@@ -42,7 +67,7 @@ Look paperLook() {
 Look screenLook() {
     const QPalette palette = QGuiApplication::palette();
     const bool isDark = palette.color(QPalette::Window).lightness() < palette.color(QPalette::WindowText).lightness();
-    return isDark ? darkLook() : lightLook();
+    return isHighContrast(palette) ? contrastLook(isDark) : isDark ? darkLook() : lightLook();
 }
 
 QColor washed(const QColor& colour, const QColor& ground, double share) {

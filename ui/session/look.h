@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <QColor>
+#include <QPalette>
 #include <QString>
 #include <assessment/check.h>
 
@@ -19,10 +20,16 @@ struct Look {
     [[nodiscard]] QColor of(CheckState) const;
 };
 
-/// For screens, after the system's palette (dark when its window colour is darker than its text).
+/// For screens, after the application's palette (dark when its window colour is darker than its text).
 Look screenLook();
 Look lightLook();
 Look darkLook();
+/// For whoever needs more contrast: black and white, inks of 7 : 1 and more (WCAG 2.1, 1.4.6).
+Look contrastLook(bool isDark);
+/// Whether a palette's text stands out from its ground as in a high-contrast scheme of a desktop: 19 : 1 and more.
+bool isHighContrast(const QPalette& palette);
+/// How far two colours stand apart, from 1 to 21 (WCAG 2.1, “contrast ratio”).
+double contrast(const QColor& one, const QColor& other);
 /// For paper: the light one on white.
 Look paperLook();
 

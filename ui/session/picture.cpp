@@ -35,6 +35,18 @@ QByteArray pictureFormat(const QByteArray& bytes) {
     return isHeif(bytes) ? "heif" : QByteArray();
 }
 
+QString readablePictures() {
+    const QList<QByteArray> known = QImageReader::supportedImageFormats();
+    QStringList endings{QStringLiteral("*.jpg"), QStringLiteral("*.jpeg"), QStringLiteral("*.png")};
+    if (known.contains("webp")) {
+        endings << QStringLiteral("*.webp");
+    }
+    if (known.contains("heif")) {
+        endings << QStringLiteral("*.heic") << QStringLiteral("*.heif");
+    }
+    return endings.join(QLatin1Char(' '));
+}
+
 Result<QImage> readPicture(const QByteArray& bytes, const WantedSize& wanted) {
     const QByteArray format = pictureFormat(bytes);
     if (format.isEmpty()) {

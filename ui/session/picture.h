@@ -3,6 +3,7 @@
 #include <QByteArray>
 #include <QImage>
 #include <QSize>
+#include <QString>
 #include <functional>
 #include <base/problem.h>
 
@@ -11,6 +12,10 @@ namespace caprail {
 /// What a picture is by its first bytes: "jpeg", "png", "webp" or "heif"; empty for everything else, whatever its name
 /// or type says. A drawing (SVG) is no picture here: it may lead to other files of the computer that shows it.
 QByteArray pictureFormat(const QByteArray& bytes);
+
+/// The endings of the pictures that this computer can read, for a dialog: "*.jpg *.jpeg *.png *.webp …". Qt reads WebP and
+/// HEIF only where a plugin for them is installed.
+QString readablePictures();
 
 /// Gives the size, in pixels, at which a picture of a size is wanted.
 using WantedSize = std::function<QSize(QSize)>;

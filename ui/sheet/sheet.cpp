@@ -58,12 +58,18 @@ std::vector<QImage> pagesOf(const sheet::Document& document, const SheetOptions&
 } // namespace
 
 Result<void> writeSheet(const SheetSource& source, const QString& pdfPath, const SheetOptions& options) {
+    if (auto font = sheet::haveFont(); !font) {
+        return font;
+    }
     const sheet::Document document(source, options, sheet::pageSize(options.pageSize));
     return writeDocument(document, source, pdfPath, options);
 }
 
 Result<void> writeDifferenceSheet(const SheetSource& source, const BuildComparison& comparison, const QString& pdfPath,
                                   const SheetOptions& options) {
+    if (auto font = sheet::haveFont(); !font) {
+        return font;
+    }
     const sheet::Document document(source, options, sheet::pageSize(options.pageSize), comparison);
     return writeDocument(document, source, pdfPath, options);
 }
@@ -98,6 +104,9 @@ std::vector<QImage> differencePages(const SheetSource& source, const BuildCompar
 
 Result<QStringList> writeSheetPages(const SheetSource& source, const QString& pngPath, const SheetOptions& options,
                                     int dotsPerInch) {
+    if (auto font = sheet::haveFont(); !font) {
+        return tl::unexpected(font.error());
+    }
     const std::vector<QImage> pages = sheetPages(source, options, dotsPerInch);
     const int digits = static_cast<int>(QString::number(pages.size()).size());
     const QFileInfo target(pngPath);
@@ -146,6 +155,9 @@ Result<void> writeLayoutCard(const SheetSource& source, const QString& pdfPath, 
     if (!source.facts.layout) {
         return refuse(
             Sheet::tr("There is no layout card without an engine layout: set it at the engine station.").toStdString());
+    }
+    if (auto font = sheet::haveFont(); !font) {
+        return font;
     }
     const sheet::LayoutCard card(source, options, sheet::pageSize(options.pageSize));
     return sheet::writePdf(pdfPath, options.mayReplace, propertiesFor(card.title(), source, options), options.pageSize,

@@ -1,11 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <sheet/sheet_type.h>
 
+#include <QCoreApplication>
 #include <QFontDatabase>
+#include <QFontMetricsF>
 
 namespace caprail::sheet {
 
 namespace {
+
+class SheetFont {
+    Q_DECLARE_TR_FUNCTIONS(SheetFont)
+};
 
 /// The first families are what the sheet is drawn for; DejaVu is always there, and has the signs of the states.
 QStringList textFamilies() {
@@ -33,6 +39,16 @@ QFont font(const QStringList& families, qreal size, QFont::Weight weight = QFont
 }
 
 } // namespace
+
+Result<void> haveFont() {
+    // The list of families is never empty (it has names that stand for others); what draws boxes knows no letter.
+    if (!QFontMetricsF(font(textFamilies(), 9)).inFont(QLatin1Char('a'))) {
+        return refuse(SheetFont::tr("There is no usable font on this computer, and nothing was written: install one, such "
+                                    "as DejaVu Sans (Debian: fonts-dejavu-core).")
+                          .toStdString());
+    }
+    return {};
+}
 
 SheetType::SheetType()
     : title(font(textFamilies(), 21, QFont::Medium)), heading(font(textFamilies(), 13, QFont::Medium)),

@@ -3,9 +3,13 @@
 /// The typography of the sheet: its unit, fonts, colours and spaces, in one place.
 #include <QColor>
 #include <QFont>
+#include <base/problem.h>
 #include <session/look.h>
 
 namespace caprail::sheet {
+
+/// Refuses where this computer has no font to set a sheet in: its pages would be rows of empty boxes.
+Result<void> haveFont();
 
 /// Everything on a sheet is laid out in 1/1200 inch, whatever it is painted on later, so that screen, printer and file
 /// break lines and pages alike.

@@ -26,7 +26,7 @@ void ListView::setEmptyText(const QString& sentence) {
 
 void ListView::keyPressEvent(QKeyEvent* event) {
     if (event->matches(QKeySequence::Copy)) {
-        copyToClipboard(tsvOf(*model()));
+        copyToClipboard(*model());
     } else {
         QListView::keyPressEvent(event);
     }

@@ -85,7 +85,7 @@ void TableView::spanHeadings() {
 
 void TableView::keyPressEvent(QKeyEvent* event) {
     if (event->matches(QKeySequence::Copy)) {
-        copyToClipboard(tsvOf(*model()));
+        copyToClipboard(*model());
     } else if ((event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) && selectedLine() >= 0) {
         emit lineActivated(selectedLine());
     } else {

@@ -43,14 +43,6 @@ void warn(QWidget* parent, const QString& title, const QString& text) {
     PlainBox(QMessageBox::Warning, title, text, QMessageBox::Ok, parent).exec();
 }
 
-void tellAbout(QWidget* parent, const QString& title, const QString& text) {
-    PlainBox box(QMessageBox::NoIcon, title, text, QMessageBox::Ok, parent);
-    const QIcon icon = box.windowIcon();
-    const QSize most(64, 64);
-    box.setIconPixmap(icon.pixmap(icon.actualSize(most)));
-    box.exec();
-}
-
 QMessageBox::StandardButton ask(QWidget* parent, const QString& title, const QString& question,
                                 QMessageBox::StandardButtons buttons, QMessageBox::StandardButton preset) {
     PlainBox box(QMessageBox::Question, title, question, buttons, parent);

@@ -14,8 +14,6 @@ public:
 
 void inform(QWidget* parent, const QString& title, const QString& text);
 void warn(QWidget* parent, const QString& title, const QString& text);
-/// What the program is, beside its icon.
-void tellAbout(QWidget* parent, const QString& title, const QString& text);
 /// Gives the button that was pressed; Enter presses `preset`.
 QMessageBox::StandardButton ask(QWidget* parent, const QString& title, const QString& question,
                                 QMessageBox::StandardButtons buttons,

@@ -4,8 +4,10 @@
 #include <QApplication>
 #include <QTimer>
 #include <cstdlib>
-#include <libspeechd.h>
 #include <session/language.h>
+#ifdef CAPRAIL_HAS_SPEECH
+#include <libspeechd.h>
+#endif
 
 namespace caprail {
 
@@ -15,13 +17,37 @@ constexpr int betweenRings = 180; // milliseconds: two bells that are heard as t
 
 } // namespace
 
+#ifdef CAPRAIL_HAS_SPEECH
 struct Confirmation::Speech {
+    static std::unique_ptr<Speech> open() {
+        constexpr int startIt = 1; // when no program has started it yet
+        char* error = nullptr;
+        SPDConnection* connection = spd_open2("caprail", "entries", nullptr, SPD_MODE_SINGLE, nullptr, startIt, &error);
+        std::free(error);
+        if (connection == nullptr) {
+            return nullptr;
+        }
+        // The voice of the language that the words are in; a refusal leaves the one that the desktop chose.
+        spd_set_language(connection, spokenLanguage().toUtf8().constData());
+        return std::make_unique<Speech>(connection);
+    }
+    /// The newest entry is what counts: what is being said ends. False: the service went away.
+    [[nodiscard]] bool say(const QString& words) const {
+        spd_cancel(connection);
+        return spd_say(connection, SPD_MESSAGE, words.toUtf8().constData()) >= 0;
+    }
     explicit Speech(SPDConnection* given) : connection(given) {}
     ~Speech() { spd_close(connection); }
     Speech(const Speech&) = delete;
     Speech& operator=(const Speech&) = delete;
     SPDConnection* connection;
 };
+#else
+struct Confirmation::Speech { ///< built without it: the bell rings instead
+    static std::unique_ptr<Speech> open() { return nullptr; }
+    [[nodiscard]] static bool say(const QString&) { return false; }
+};
+#endif
 
 Confirmation::Confirmation(QObject* parent) : QObject(parent) {}
 
@@ -34,15 +60,7 @@ void Confirmation::setChoice(ConfirmationChoice choice) {
 bool Confirmation::canSpeak() {
     if (!m_hasAsked) {
         m_hasAsked = true;
-        constexpr int startIt = 1; // when no program has started it yet
-        char* error = nullptr;
-        SPDConnection* connection = spd_open2("caprail", "entries", nullptr, SPD_MODE_SINGLE, nullptr, startIt, &error);
-        std::free(error);
-        if (connection != nullptr) {
-            // The voice of the language that the words are in; a refusal leaves the one that the desktop chose.
-            spd_set_language(connection, spokenLanguage().toUtf8().constData());
-            m_speech = std::make_unique<Speech>(connection);
-        }
+        m_speech = Speech::open();
     }
     return m_speech != nullptr;
 }
@@ -60,9 +78,8 @@ void Confirmation::say(const QString& words, int rings) {
     }
     if (m_choice == ConfirmationChoice::spoken && canSpeak()) {
         emit spoke(words);
-        spd_cancel(m_speech->connection); // the newest entry is what counts
-        if (spd_say(m_speech->connection, SPD_MESSAGE, words.toUtf8().constData()) < 0) {
-            // The service went away: asked for again with the next entry.
+        if (!m_speech->say(words)) {
+            // Asked for again with the next entry.
             m_speech.reset();
             m_hasAsked = false;
             ring(rings);

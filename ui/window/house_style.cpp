@@ -2,12 +2,16 @@
 #include <window/house_style.h>
 
 #include <QGuiApplication>
+#include <QHash>
+#include <QSet>
 #include <QIconEngine>
 #include <QLabel>
 #include <QPainter>
 #include <QPalette>
+#include <QStyleOption>
 #include <QStyleFactory>
 #include <algorithm>
+#include <session/look.h>
 
 namespace caprail {
 
@@ -47,6 +51,50 @@ private:
     bool m_isDownwards;
 };
 
+/// Fusion draws frames in the window's colour, 1.4 times darker: with this for the window's colour they come out in a
+/// colour between ground and text.
+const QPalette& framePalette(const QPalette& palette) {
+    constexpr int darker = 140; // per cent, Fusion's
+    static QHash<qint64, QPalette> known; // by palette: Fusion keeps pictures of frames by the palette's key
+    static QSet<qint64> made;             // a control hands its palette on to its parts
+    if (made.contains(palette.cacheKey())) {
+        return palette;
+    }
+    const auto found = known.constFind(palette.cacheKey());
+    if (found != known.constEnd()) {
+        return *found;
+    }
+    if (known.size() > 100) {
+        known.clear();
+        made.clear();
+    }
+    const QColor ground = palette.color(QPalette::Window);
+    const QColor text = palette.color(QPalette::WindowText);
+    const double share = isHighContrast(palette) ? 0.7 : 0.6;
+    QPalette framed = palette;
+    framed.setColor(QPalette::Window, washed(text, ground, share).lighter(darker));
+    made.insert(framed.cacheKey());
+    return *known.insert(palette.cacheKey(), framed);
+}
+
+bool hasFrame(QStyle::PrimitiveElement element) {
+    return element == QStyle::PE_FrameLineEdit || element == QStyle::PE_PanelLineEdit ||
+           element == QStyle::PE_PanelButtonCommand || element == QStyle::PE_IndicatorCheckBox ||
+           element == QStyle::PE_IndicatorRadioButton || element == QStyle::PE_Frame;
+}
+
+/// Draws with a copy of the option that has the palette of the frames; `Option` is the kind that Fusion looks for.
+template <class Option> bool drawnFramed(const QStyleOption* option, const auto& draw) {
+    const auto* given = qstyleoption_cast<const Option*>(option);
+    if (given == nullptr) {
+        return false;
+    }
+    Option framed(*given);
+    framed.palette = framePalette(given->palette);
+    draw(&framed);
+    return true;
+}
+
 } // namespace
 
 HouseStyle::HouseStyle() : QProxyStyle(QStyleFactory::create(QStringLiteral("Fusion"))) {}
@@ -57,6 +105,24 @@ void HouseStyle::polish(QWidget* widget) {
     if (auto* label = qobject_cast<QLabel*>(widget);
         label != nullptr && label->textFormat() == Qt::AutoText && !label->inherits("QTipLabel")) {
         label->setTextFormat(Qt::PlainText);
+    }
+}
+
+void HouseStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
+                               const QWidget* widget) const {
+    const auto draw = [&](const QStyleOption* with) { QProxyStyle::drawPrimitive(element, with, painter, widget); };
+    if (!hasFrame(element) || !(drawnFramed<QStyleOptionButton>(option, draw) || drawnFramed<QStyleOptionFrame>(option, draw))) {
+        draw(option);
+    }
+}
+
+void HouseStyle::drawComplexControl(ComplexControl control, const QStyleOptionComplex* option, QPainter* painter,
+                                    const QWidget* widget) const {
+    const auto draw = [&](const QStyleOptionComplex* with) {
+        QProxyStyle::drawComplexControl(control, with, painter, widget);
+    };
+    if (!drawnFramed<QStyleOptionComboBox>(option, draw) && !drawnFramed<QStyleOptionSpinBox>(option, draw)) {
+        draw(option);
     }
 }
 

@@ -32,6 +32,8 @@ const std::vector<KeyTold>& keyList() {
         {QT_TRANSLATE_NOOP("KeyList", "Ctrl+D"), QT_TRANSLATE_NOOP("KeyList", "opens a finding at the chosen place")},
         {QT_TRANSLATE_NOOP("KeyList", "Ctrl+Shift+A"), QT_TRANSLATE_NOOP("KeyList", "adds a photo there")},
         {QT_TRANSLATE_NOOP("KeyList", "Ctrl+F"), QT_TRANSLATE_NOOP("KeyList", "finds in the record")},
+        {QT_TRANSLATE_NOOP("KeyList", "Ctrl+C"),
+         QT_TRANSLATE_NOOP("KeyList", "copies the diagram, chart or table in focus; the menu key saves a drawing as SVG or PNG")},
         {QT_TRANSLATE_NOOP("KeyList", "Ctrl+U"), QT_TRANSLATE_NOOP("KeyList", "inch or millimetre, everywhere")},
         {QT_TRANSLATE_NOOP("KeyList", "F9"),
          QT_TRANSLATE_NOOP("KeyList", "bench view: one value at a time, to be read from afar")},

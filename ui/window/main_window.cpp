@@ -13,6 +13,7 @@
 #include <QStatusBar>
 #include <QStyle>
 #include <QTemporaryDir>
+#include <QTimer>
 #include <QVBoxLayout>
 #include <gauges/gauge_hub.h>
 #include <ledger/qt_text.h>
@@ -32,6 +33,7 @@
 #include <window/bench_view.h>
 #include <window/confirmation.h>
 #include <window/disk_bar.h>
+#include <window/doorbell.h>
 #include <window/key_rule.h>
 #include <window/menus.h>
 #include <window/new_record_dialog.h>
@@ -40,6 +42,7 @@
 #include <window/place_panel.h>
 #include <window/preferences_dialog.h>
 #include <window/samples.h>
+#include <window/shared_recent.h>
 #include <window/shop_wiring.h>
 #include <window/start_page.h>
 #include <window/station_list.h>
@@ -82,7 +85,7 @@ QString whoseEngine(const RecordSession& session) {
 
 MainWindow::MainWindow()
     : m_preferences(Preferences::load()), m_person(new QComboBox(this)), m_lastStored(new Label(this)),
-      m_confirmation(new Confirmation(this)) {
+      m_confirmation(new Confirmation(this)), m_doorbell(new Doorbell(this)) {
     m_confirmation->setChoice(m_preferences.confirmation);
     m_paper = screenLook().paper;
     setAttribute(Qt::WA_DeleteOnClose);
@@ -181,16 +184,8 @@ void MainWindow::take(std::unique_ptr<RecordSession> session) {
         setTip(m_lastStored, line);
         m_confirmation->stored(spokenWords(m_session->ledger().at(sequence), m_session->units()));
     });
-    setWindowTitle(literalTitle(QFileInfo(m_session->path()).completeBaseName()) + QStringLiteral(" — Caprail"));
-    setWindowFilePath(m_session->path());
-    connect(m_session.get(), &RecordSession::moved, this, [this] {
-        setWindowTitle(literalTitle(QFileInfo(m_session->path()).completeBaseName()) + QStringLiteral(" — Caprail"));
-        setWindowFilePath(m_session->path());
-        noteRecentFile(m_session->path(), whoseEngine(*m_session));
-    });
-    if (!m_tourFolder) {
-        noteRecentFile(m_session->path(), whoseEngine(*m_session));
-    }
+    connect(m_session.get(), &RecordSession::moved, this, &MainWindow::nameRecord);
+    nameRecord();
     m_person->show();
     refreshPeople();
     fitToWidth();
@@ -200,8 +195,19 @@ void MainWindow::take(std::unique_ptr<RecordSession> session) {
     emit recordChanged();
 }
 
+void MainWindow::nameRecord() {
+    setWindowTitle(literalTitle(QFileInfo(m_session->path()).completeBaseName()) + QStringLiteral(" — Caprail"));
+    setWindowFilePath(m_session->path());
+    m_doorbell->hangAt(m_session->path());
+    if (!m_tourFolder) {
+        noteRecentFile(m_session->path(), whoseEngine(*m_session));
+        constexpr int meanwhile = 1500; // milliseconds: the desktop's list may be long, and the record is to be seen first
+        QTimer::singleShot(meanwhile, this, [path = m_session->path()] { noteInSharedRecent(path); });
+    }
+}
+
 bool MainWindow::openFile(const QString& path) {
-    return showRead(path, RecordSession::read(path));
+    return raiseWindowOf(path) || showRead(path, RecordSession::read(path));
 }
 
 bool MainWindow::showRead(const QString& path, Result<ReadRecord> record) {
@@ -368,6 +374,7 @@ void MainWindow::editPreferences() {
     m_preferences.save();
     m_confirmation->setChoice(m_preferences.confirmation);
     applyLook(m_preferences.look);
+    applyTextSize(m_preferences.textSize);
     if (!m_preferences.logoPath.isEmpty()) {
         if (const auto logo = sheet::readLogo(m_preferences.logoPath); !logo) {
             complain(QString::fromStdString(logo.error().sentence));
@@ -469,24 +476,42 @@ bool MainWindow::mayLeaveTypedValue() {
                             QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, QMessageBox::Cancel);
     if (answer == QMessageBox::Save) {
         field->submit();
+    } else if (answer == QMessageBox::Discard) {
+        field->clear(); // so that it is not asked for again
     }
     return answer == QMessageBox::Discard || (answer == QMessageBox::Save && field->problem().isEmpty());
 }
 
-void MainWindow::closeEvent(QCloseEvent* event) {
+bool MainWindow::mayClose() {
     if (!mayLeaveTypedValue()) {
-        event->ignore();
-        return;
+        return false;
     }
     if (m_session && !m_session->unstored().empty()) {
         const auto answer = ask(this, tr("Entries wait to be stored"),
                                 tr("%n entries could not be stored on disk and would be lost. Close all the same?", "",
                                    static_cast<int>(m_session->unstored().size())),
                                 QMessageBox::Close | QMessageBox::Cancel, QMessageBox::Cancel);
-        if (answer == QMessageBox::Cancel) {
-            event->ignore();
-            return;
-        }
+        return answer != QMessageBox::Cancel;
+    }
+    return true;
+}
+
+bool MainWindow::isAllStored() const {
+    return !m_session || (unstoredField(*this) == nullptr && m_session->unstored().empty());
+}
+
+void MainWindow::closeUnasked() {
+    if (m_session && !m_session->unstored().empty()) {
+        (void)m_session->storeUnstored(); // what the disk still does not take is lost with the program
+    }
+    m_isUnasked = true;
+    close();
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    if (!m_isUnasked && !mayClose()) {
+        event->ignore();
+        return;
     }
     keepSetting(QStringLiteral("window/geometry"), saveGeometry());
     QMainWindow::closeEvent(event);

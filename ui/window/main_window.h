@@ -16,6 +16,7 @@ namespace caprail {
 
 class BenchView;
 class Confirmation;
+class Doorbell;
 class NextBar;
 class PlacePanel;
 class StationList;
@@ -41,6 +42,13 @@ public:
     void showDestination(const Destination& destination);
     /// A station's panel, built when it is first asked for; null while no record is open.
     [[nodiscard]] StationPanel* panel(Station station);
+    /// Whether the window may go: asks what is to become of a value that was typed and not stored, and of entries that
+    /// wait for the disk. False: stay.
+    bool mayClose();
+    /// Whether nothing would be lost if it went now: no typed value, no entry that waits.
+    [[nodiscard]] bool isAllStored() const;
+    /// Closes as a signal asks for it, when nobody may be there to answer: what waits for the disk is tried once more.
+    void closeUnasked();
 
 public slots:
     void newRecord();
@@ -81,8 +89,6 @@ signals:
 protected:
     void showEvent(QShowEvent* event) override;
     void closeEvent(QCloseEvent* event) override;
-    /// Asks what is to become of a value that was typed and not stored; false: stay.
-    bool mayLeaveTypedValue();
     void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
@@ -99,6 +105,8 @@ private:
     void sayOfGauge(const QString& sentence, bool isFault);
     [[nodiscard]] Station currentStation() const;
     [[nodiscard]] QString placeUnder(QPoint point) const;
+    bool mayLeaveTypedValue();
+    void nameRecord();
 
     Preferences m_preferences;
     std::unique_ptr<QTemporaryDir> m_tourFolder; ///< holds the record while the window is the tour's
@@ -116,6 +124,8 @@ private:
     Label* m_lastStored;
     Confirmation* m_confirmation;
     Tour* m_tour = nullptr;
+    Doorbell* m_doorbell;
+    bool m_isUnasked = false; ///< it closes without questions
 };
 
 } // namespace caprail

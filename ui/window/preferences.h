@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
+#include <QLocale>
 #include <QPageSize>
 #include <QString>
 #include <QStringList>
@@ -10,12 +11,16 @@
 
 namespace caprail {
 
-enum class LookChoice { system, light, dark };
+enum class LookChoice { system, light, dark, contrast };
+
+/// Text sizes that can be chosen, per cent of the desktop's own.
+inline constexpr int textSizes[] = {100, 115, 130, 150, 175, 200};
 
 /// What a person chose once for all records; kept in the user's configuration. Nothing of it changes a record.
 struct Preferences {
     Units units;
     LookChoice look = LookChoice::system;
+    int textSize = 100; ///< one of `textSizes`
     QString language; ///< one of `languages()`; empty: like the desktop. Spoken from the next start.
     QString shopName;
     QString logoPath;
@@ -23,12 +28,21 @@ struct Preferences {
     GirdleAdvice advice;
     ConfirmationChoice confirmation = ConfirmationChoice::silent;
 
+    /// What was kept; what never was is as the desktop has it: its language, decimal mark, units and paper.
     static Preferences load();
     void save() const;
 };
 
-/// Dresses the whole application in the chosen look.
+/// Inch and lbf·ft where people measure so, else millimetre and N·m; the program's own inch where the desktop has no
+/// country ("C").
+Units unitsOf(const QLocale& locale);
+/// US Letter where paper is cut so, else A4.
+QPageSize::PageSizeId paperOf(const QLocale& locale);
+
+/// Dresses the whole application in the chosen look. One like the desktop has more contrast where the desktop's has.
 void applyLook(LookChoice look);
+/// Sets the whole application in letters of this size, per cent of the desktop's; whole only in windows built later.
+void applyTextSize(int percent);
 
 /// Keeps one setting. One that is kept already is not written: a write waits for the disk.
 void keepSetting(const QString& key, const QVariant& value);

@@ -10,7 +10,9 @@
 #include <QPushButton>
 #include <QSpinBox>
 #include <algorithm>
+#include <session/filled.h>
 #include <session/language.h>
+#include <session/picture.h>
 #include <text/label.h>
 #include <text/plain_text.h>
 #include <tuple>
@@ -45,8 +47,10 @@ PreferencesDialog::PreferencesDialog(const Preferences& p, QWidget* parent)
       m_mark(choice<char>({{tr("point: 0.0575"), '.'}, {tr("comma: 0,0575"), ','}}, p.units.decimalMark)),
       m_look(choice<LookChoice>({{tr("like the desktop"), LookChoice::system},
                                  {tr("light"), LookChoice::light},
-                                 {tr("dark"), LookChoice::dark}},
+                                 {tr("dark"), LookChoice::dark},
+                                 {tr("high contrast"), LookChoice::contrast}},
                                 p.look)),
+      m_textSize(new QComboBox),
       m_language(new QComboBox),
       m_confirmation(choice<ConfirmationChoice>({{tr("on the screen only"), ConfirmationChoice::silent},
                                                  {tr("with the bell, twice for a refusal"), ConfirmationChoice::sound},
@@ -63,7 +67,7 @@ PreferencesDialog::PreferencesDialog(const Preferences& p, QWidget* parent)
     logoRow->addWidget(browse);
     connect(browse, &QPushButton::clicked, this, [this] {
         const QString path =
-            QFileDialog::getOpenFileName(this, tr("Shop logo"), {}, tr("Pictures (*.png *.jpg *.jpeg *.webp *.heic *.heif)"));
+            QFileDialog::getOpenFileName(this, tr("Shop logo"), {}, filled(tr("Pictures (%1)"), readablePictures()));
         if (!path.isEmpty()) {
             m_logo->setText(path);
         }
@@ -76,6 +80,11 @@ PreferencesDialog::PreferencesDialog(const Preferences& p, QWidget* parent)
     addRow(form, tr("Tor&ques in"), m_torque);
     addRow(form, tr("&Decimal mark"), m_mark);
     addRow(form, tr("L&ook"), m_look);
+    for (const int percent : textSizes) {
+        m_textSize->addItem(tr("%1 %").arg(percent), percent);
+    }
+    m_textSize->setCurrentIndex(m_textSize->findData(p.textSize));
+    addRow(form, tr("Te&xt size (in full from the next start)"), m_textSize);
     const QStringList names{tr("like the desktop"), QStringLiteral("English"), QStringLiteral("Deutsch")};
     const QStringList codes = QStringList{QString()} + languages();
     for (qsizetype i = 0; i < codes.size(); ++i) {
@@ -112,6 +121,7 @@ Preferences PreferencesDialog::preferences() const {
     Preferences p;
     p.units = {chosen<LengthUnit>(m_length), chosen<TorqueUnit>(m_torque), chosen<char>(m_mark)};
     p.look = chosen<LookChoice>(m_look);
+    p.textSize = m_textSize->currentData().toInt();
     p.language = m_language->currentData().toString();
     p.paper = chosen<QPageSize::PageSizeId>(m_paper);
     p.shopName = m_shop->text().trimmed();

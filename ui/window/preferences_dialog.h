@@ -9,7 +9,7 @@ class QSpinBox;
 
 namespace caprail {
 
-/// Units, decimal mark, look, language, shop name and logo, paper.
+/// Units, decimal mark, look, text size, language, shop name and logo, paper.
 class PreferencesDialog : public QDialog {
     Q_OBJECT
 public:
@@ -17,7 +17,7 @@ public:
     [[nodiscard]] Preferences preferences() const;
 
 private:
-    QComboBox *m_length, *m_torque, *m_mark, *m_look, *m_language, *m_confirmation, *m_paper;
+    QComboBox *m_length, *m_torque, *m_mark, *m_look, *m_textSize, *m_language, *m_confirmation, *m_paper;
     QLineEdit *m_shop, *m_logo;
     QSpinBox *m_smallFrom, *m_smallTo, *m_bigNear;
 };

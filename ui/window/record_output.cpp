@@ -24,6 +24,7 @@
 #include <text/ask.h>
 #include <text/label.h>
 #include <window/key_list.h>
+#include <window/about.h>
 #include <window/main_window.h>
 #include <window/record_output.h>
 
@@ -219,11 +220,7 @@ void MainWindow::showCautions() {
 }
 
 void MainWindow::about() {
-    tellAbout(
-        this, tr("About Caprail"),
-        tr("Caprail %1\n\nThe assembly build record of one engine per file.\n\nFree software under the GNU General "
-           "Public License, version 3 or later. It comes without any warranty.")
-            .arg(QApplication::applicationVersion()));
+    showAbout(this);
 }
 
 } // namespace caprail

@@ -3,11 +3,14 @@
 
 #include <QApplication>
 #include <QIcon>
+#include <QPointer>
+#include <QSessionManager>
 #include <QSocketNotifier>
 #include <csignal>
 #include <future>
 #include <sys/socket.h>
 #include <unistd.h>
+#include <window/doorbell.h>
 #include <window/main_window.h>
 #include <window/shop_wiring.h>
 
@@ -15,10 +18,9 @@ namespace caprail {
 
 namespace {
 
-/// The session's end, a shutdown and Ctrl+C in the terminal close the windows as a person would: the lock beside the
-/// record goes, the window's place is kept, a value that is typed and not stored is asked for. A handler of a signal may do
-/// next to nothing, so it writes one byte into a pair of sockets, which the event loop reads (Qt's own way: “Calling Qt
-/// Functions From Unix Signal Handlers”).
+/// A shutdown, a terminal that goes and Ctrl+C in it close the windows: the lock beside the record goes, the window's place
+/// is kept. Nobody may be there to answer a question. A handler of a signal may do next to nothing, so it writes one byte
+/// into a pair of sockets, which the event loop reads (Qt's own way: “Calling Qt Functions From Unix Signal Handlers”).
 int signalSockets[2];
 
 void closeOnSignals() {
@@ -29,7 +31,7 @@ void closeOnSignals() {
     QObject::connect(notifier, &QSocketNotifier::activated, qApp, [] {
         char byte = 0;
         (void)!::read(signalSockets[1], &byte, 1);
-        QApplication::closeAllWindows();
+        endUnasked();
     });
     struct sigaction action = {};
     action.sa_handler = [](int) {
@@ -43,14 +45,69 @@ void closeOnSignals() {
     }
 }
 
+/// The desktop's session ends: a person is there, and is asked for what is not stored.
+void askAtSessionsEnd() {
+    const auto answer = [](QSessionManager& manager) {
+        const bool canAsk = manager.allowsInteraction();
+        const bool may = mayEnd(canAsk);
+        if (canAsk) {
+            manager.release();
+        }
+        if (!may && canAsk) {
+            manager.cancel();
+        }
+    };
+    QObject::connect(qGuiApp, &QGuiApplication::commitDataRequest, qGuiApp, answer, Qt::DirectConnection);
+}
+
+std::vector<QPointer<MainWindow>> openWindows() {
+    std::vector<QPointer<MainWindow>> windows;
+    for (QWidget* widget : QApplication::topLevelWidgets()) {
+        if (auto* window = qobject_cast<MainWindow*>(widget); window != nullptr && window->isVisible()) {
+            windows.emplace_back(window);
+        }
+    }
+    return windows;
+}
+
 void dress() {
     QApplication::setWindowIcon(QIcon(QStringLiteral(":/caprail/icons/caprail-256.png")));
     QApplication::setDesktopFileName(QStringLiteral("caprail"));
-    applyLook(Preferences::load().look);
+    const Preferences preferences = Preferences::load();
+    applyTextSize(preferences.textSize);
+    applyLook(preferences.look);
     closeOnSignals();
+    askAtSessionsEnd();
 }
 
 } // namespace
+
+bool mayEnd(bool canAsk) {
+    for (const auto& window : openWindows()) {
+        if (!window.isNull() && !(canAsk ? window->mayClose() : window->isAllStored())) {
+            return false;
+        }
+    }
+    return true;
+}
+
+void endUnasked() {
+    for (const auto& window : openWindows()) {
+        if (!window.isNull()) {
+            window->closeUnasked();
+        }
+    }
+    QApplication::closeAllWindows();
+    QCoreApplication::exit(0); // whatever a window says: the next signal would be the one that kills
+}
+
+int runNewRecord() {
+    dress();
+    auto* window = firstWindow({});
+    window->show();
+    QMetaObject::invokeMethod(window, &MainWindow::newRecord, Qt::QueuedConnection);
+    return QApplication::exec();
+}
 
 int runShop(const QString& folder) {
     dress();
@@ -75,8 +132,13 @@ MainWindow* firstWindow(const QStringList& files) {
 }
 
 int runWindows(const QStringList& files) {
+    QStringList unshown = files;
+    unshown.removeIf([](const QString& file) { return raiseWindowOf(file); });
+    if (unshown.isEmpty() && !files.isEmpty()) {
+        return 0;
+    }
     dress();
-    firstWindow(files)->show();
+    firstWindow(unshown)->show();
     return QApplication::exec();
 }
 

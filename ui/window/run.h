@@ -10,9 +10,18 @@ class MainWindow;
 /// their own. With no file it is the start page.
 MainWindow* firstWindow(const QStringList& files);
 
-/// Opens the windows, one per record file (none: the start page), and runs until the last is closed.
+/// Opens the windows, one per record file (none: the start page), and runs until the last is closed. A record that has a
+/// window already, in another program too, gets none: that one comes to the front.
 int runWindows(const QStringList& files);
-/// Opens the window on the records of a folder, and runs until the last window is closed.
+/// Opens the start page with the questions for a new record.
+int runNewRecord();
+/// Opens the window on the records of a folder (empty: the last one), and runs until the last window is closed.
 int runShop(const QString& folder);
+
+/// Whether the program may end. Where a person can answer, each window asks what is to become of what is not stored;
+/// false: one is to stay. Where nobody can, the answer is no as soon as anything is not stored.
+bool mayEnd(bool canAsk);
+/// Ends the program without a question: closes all windows, so that no lock stays and their places are kept.
+void endUnasked();
 
 } // namespace caprail

@@ -2,8 +2,8 @@
 #include <window/shop_wiring.h>
 
 #include <QApplication>
-#include <QFileInfo>
 #include <records/shop_window.h>
+#include <window/doorbell.h>
 #include <window/main_window.h>
 
 namespace caprail {
@@ -11,19 +11,14 @@ namespace caprail {
 namespace {
 
 void openRecord(const QString& path) {
-    const QString real = QFileInfo(path).canonicalFilePath();
+    if (raiseWindowOf(path)) {
+        return;
+    }
     MainWindow* empty = nullptr;
     for (QWidget* widget : QApplication::topLevelWidgets()) {
         auto* window = qobject_cast<MainWindow*>(widget);
-        if (window == nullptr || !window->isVisible()) {
-            continue;
-        }
-        if (window->session() == nullptr) {
+        if (window != nullptr && window->isVisible() && window->session() == nullptr) {
             empty = window;
-        } else if (QFileInfo(window->session()->path()).canonicalFilePath() == real) {
-            window->raise();
-            window->activateWindow();
-            return;
         }
     }
     auto* window = empty == nullptr ? new MainWindow : empty;

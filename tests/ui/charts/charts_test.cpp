@@ -62,6 +62,20 @@ TEST(SpreadChart, has_as_many_points_as_readings) {
     EXPECT_EQ(markedPoints(chart), 22) << "filling it anew takes off what was there";
 }
 
+TEST(SpreadChart, is_given_as_a_drawing_with_its_words_and_as_a_picture) {
+    SpreadChart chart;
+    prepare(chart);
+    EXPECT_TRUE(svgOf(chart.given()).isEmpty()) << "without readings there is nothing to give";
+    chart.setData(surveyOf(5), {}, lightLook());
+    const QByteArray svg = svgOf(chart.given());
+    EXPECT_TRUE(svg.contains("<svg") && svg.contains("<desc>" + chart.accessibleDescription().toHtmlEscaped().toUtf8()))
+        << svg.left(600).toStdString();
+    const QImage image = imageOf(chart.given());
+    EXPECT_EQ(image.size(), chart.size() * 2);
+    EXPECT_EQ(image.pixelColor(3, 3), lightLook().paper);
+    EXPECT_EQ(chart.actions().size(), 3);
+}
+
 TEST(SpreadChart, draws_current_readings_filled_and_outdated_ones_hollow) {
     SpreadChart chart;
     chart.setData(surveyOf(5), {}, lightLook());

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engines.h"
 #include <QAccessible>
+#include <QClipboard>
+#include <QMimeData>
 #include <QSignalSpy>
 #include <QTest>
 #include <QWheelEvent>
@@ -40,6 +42,30 @@ TEST_F(PlanViewTest, selects_the_place_that_is_clicked_and_says_so) {
     EXPECT_EQ(m_view.selected(), "2L");
     QTest::mouseClick(&m_view, Qt::LeftButton, {}, {350, 3});
     EXPECT_EQ(m_view.selected(), "2L") << "beside every place nothing changes";
+}
+
+TEST_F(PlanViewTest, is_copied_as_a_picture_by_key_and_written_as_drawing_or_picture) {
+    QTest::keyClick(&m_view, Qt::Key_C, Qt::ControlModifier);
+    const QMimeData* copied = QApplication::clipboard()->mimeData();
+    ASSERT_TRUE(copied->hasImage());
+    EXPECT_EQ(qvariant_cast<QImage>(copied->imageData()).size(), QSize(1400, 840));
+    EXPECT_TRUE(copied->data("image/svg+xml").contains("<svg"));
+    const QTemporaryDir folder;
+    for (const char* name : {"plan.svg", "plan.png", "plan.png"}) { // one that stands is replaced, as the dialog asked
+        const auto written = writePicture(m_view.given(), folder.filePath(name));
+        EXPECT_TRUE(written) << written.error().sentence;
+    }
+    EXPECT_TRUE(svgOf(m_view.given()).contains("FRONT"));
+    EXPECT_FALSE(writePicture(m_view.given(), folder.filePath("plan.txt"))) << "an ending that says no format";
+    QFile record(folder.filePath("record.png"));
+    ASSERT_TRUE(record.open(QIODevice::WriteOnly));
+    record.write("SQLite format 3");
+    record.close();
+    EXPECT_FALSE(writePicture(m_view.given(), record.fileName())) << "no record is ever replaced";
+    m_view.setEmpty("Describe the engine first.");
+    EXPECT_TRUE(imageOf(m_view.given()).isNull()) << "nothing is drawn";
+    EXPECT_EQ(m_view.contextMenuPolicy(), Qt::ActionsContextMenu);
+    EXPECT_EQ(m_view.actions().size(), 3);
 }
 
 TEST_F(PlanViewTest, walks_with_the_arrow_keys_as_the_drawing_lies) {

@@ -2,6 +2,7 @@
 #include "station_record.h"
 #include <QBuffer>
 #include <QImage>
+#include <QImageReader>
 #include <algorithm>
 #include <assessment/current_readings.h>
 #include <ledger/entry.h>
@@ -89,6 +90,31 @@ TEST(Photo, is_scaled_down_and_keeps_the_hash_of_its_original) {
     EXPECT_EQ(photo->what.fileName, "cap3.jpg");
     EXPECT_EQ(photo->what.originalSha256, sha256Hex({original.constData(), static_cast<std::size_t>(original.size())}));
     EXPECT_NE(photo->what.sha256, photo->what.originalSha256);
+}
+
+TEST(Photo, leaves_what_its_file_says_besides_the_picture) {
+    QImage image(64, 48, QImage::Format_RGB32);
+    image.fill(QColor(180, 90, 20));
+    image.setText("Description", "secret comment");
+    for (const char* type : {"JPEG", "PNG"}) {
+        QByteArray bytes;
+        QBuffer buffer(&bytes);
+        buffer.open(QIODevice::WriteOnly);
+        image.save(&buffer, type);
+        ASSERT_TRUE(QImage::fromData(bytes).text().contains("secret")) << type;
+        const auto photo = preparePhoto(bytes, "cap3.jpg");
+        ASSERT_TRUE(photo);
+        EXPECT_EQ(QImage::fromData(photo->bytes).text(), "") << type;
+        EXPECT_NEAR(QImage::fromData(photo->bytes).pixelColor(20, 20).red(), 180, 3) << type;
+    }
+}
+
+TEST(Photo, of_every_ending_that_the_dialog_offers_can_be_read) {
+    for (QString ending : readablePictures().split(' ')) {
+        ending.remove("*.").replace("heic", "heif").replace("jpg", "jpeg");
+        EXPECT_TRUE(QImageReader::supportedImageFormats().contains(ending.toLatin1())) << ending.toStdString();
+    }
+    EXPECT_TRUE(readablePictures().startsWith("*.jpg *.jpeg *.png"));
 }
 
 TEST(Photo, is_never_made_larger_and_keeps_transparency) {

@@ -4,6 +4,7 @@
 #include <QAccessible>
 #include <QClipboard>
 #include <QHeaderView>
+#include <QMimeData>
 #include <QScrollBar>
 #include <QSignalSpy>
 #include <QTest>
@@ -245,7 +246,12 @@ TEST(Table, is_copied_for_a_spreadsheet_cell_by_cell_and_runs_nothing_there) {
     QTest::keyClick(&table, Qt::Key_C, Qt::ControlModifier);
     EXPECT_EQ(QGuiApplication::clipboard()->text(), "'=1+1\t-2 thou\tgood\ntwo lines and a tab\t?\tgood\n");
     table.sortByColumn(0, Qt::DescendingOrder);
-    EXPECT_TRUE(tsvOf(*table.model()).startsWith("two")) << "in the order in which it is shown";
+    copyToClipboard(*table.model());
+    const QMimeData* copied = QApplication::clipboard()->mimeData();
+    EXPECT_TRUE(copied->text().startsWith("two")) << "in the order in which it is shown";
+    EXPECT_THAT(copied->html().toStdString(), testing::HasSubstr("<tr><th>"));
+    EXPECT_THAT(copied->html().toStdString(), testing::HasSubstr("<td>'=1+1</td><td>-2 thou</td><td>good</td></tr>"))
+        << "for a document, and no formula there either";
     EXPECT_EQ(tsvOf(*table.model(), {1}), "'=1+1\t-2 thou\tgood\n");
 }
 

@@ -169,7 +169,7 @@ void EntriesTable::copySelection() const {
     for (const QModelIndex& row : selectionModel()->selectedRows()) {
         lines.push_back(row.row());
     }
-    copyToClipboard(tsvOf(*m_model, lines));
+    copyToClipboard(*m_model, lines);
 }
 
 } // namespace caprail

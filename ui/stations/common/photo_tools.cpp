@@ -11,6 +11,7 @@
 #include <QUrl>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <session/filled.h>
 #include <session/picture.h>
 #include <stations/common/prepared_photo.h>
 #include <stations/common/station_text.h>
@@ -137,7 +138,7 @@ Result<void> addPhotos(RecordSession& session, const QMimeData* data, const std:
 QStringList askForPhotos(QWidget* parent) {
     return QFileDialog::getOpenFileNames(
         parent, PhotoText::tr("Add photos"), {},
-        PhotoText::tr("Pictures (*.jpg *.jpeg *.png *.webp *.heic *.heif);;All files (*)"));
+        filled(PhotoText::tr("Pictures (%1);;All files (*)"), readablePictures()));
 }
 
 const QPixmap& Thumbnails::of(const AttachmentAdded& attachment) {

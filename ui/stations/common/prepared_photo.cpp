@@ -2,6 +2,7 @@
 #include <stations/common/prepared_photo.h>
 
 #include <QBuffer>
+#include <QColorSpace>
 #include <QFileInfo>
 #include <ledger/entry.h>
 #include <session/picture.h>
@@ -19,10 +20,20 @@ std::string_view view(const QByteArray& bytes) {
     return {bytes.constData(), static_cast<std::size_t>(bytes.size())};
 }
 
+/// The picture alone: what its file said besides (a comment, the camera, a place) would be written into the new one.
+QImage bare(const QImage& picture) {
+    const QImage plain =
+        picture.convertToFormat(picture.hasAlphaChannel() ? QImage::Format_ARGB32 : QImage::Format_RGB32);
+    QImage copy = QImage(plain.constBits(), plain.width(), plain.height(), plain.bytesPerLine(), plain.format()).copy();
+    copy.setColorSpace(plain.colorSpace());
+    return copy;
+}
+
 PreparedPhoto prepared(QImage picture, const QByteArray& original, const QString& fileName) {
     if (std::max(picture.width(), picture.height()) > longestPhotoSide) {
         picture = picture.scaled(longestPhotoSide, longestPhotoSide, Qt::KeepAspectRatio, Qt::SmoothTransformation);
     }
+    picture = bare(picture);
     const bool isPng = picture.hasAlphaChannel();
     PreparedPhoto photo;
     QBuffer buffer(&photo.bytes);
