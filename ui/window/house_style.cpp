@@ -1,13 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <window/house_style.h>
 
+#include <QAbstractItemView>
+#include <QComboBox>
 #include <QGuiApplication>
 #include <QIconEngine>
 #include <QLabel>
 #include <QPainter>
 #include <QPalette>
+#include <QScroller>
 #include <QStyleFactory>
 #include <algorithm>
+#include <text/box_label.h>
 
 namespace caprail {
 
@@ -57,6 +61,33 @@ void HouseStyle::polish(QWidget* widget) {
     if (auto* label = qobject_cast<QLabel*>(widget);
         label != nullptr && label->textFormat() == Qt::AutoText && !label->inherits("QTipLabel")) {
         label->setTextFormat(Qt::PlainText);
+    }
+    if (auto* box = qobject_cast<QComboBox*>(widget)) {
+        labelBox(*box);
+    }
+    if (auto* area = qobject_cast<QAbstractScrollArea*>(widget)) {
+        QScroller::grabGesture(area->viewport(), QScroller::TouchGesture);
+        if (auto* view = qobject_cast<QAbstractItemView*>(widget)) {
+            view->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel); // whole rows would jump under the finger
+        }
+    }
+}
+
+QSize HouseStyle::sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& contents,
+                                   const QWidget* widget) const {
+    const QSize size = QProxyStyle::sizeFromContents(type, option, contents, widget);
+    switch (type) {
+    case CT_LineEdit:
+    case CT_ComboBox:
+    case CT_SpinBox:
+    case CT_PushButton:
+    case CT_ToolButton:
+    case CT_CheckBox:
+    case CT_RadioButton:
+    case CT_TabBarTab:
+        return size.expandedTo({leastTarget, leastTarget});
+    default:
+        return size;
     }
 }
 

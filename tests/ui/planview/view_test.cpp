@@ -7,7 +7,7 @@
 #include <algorithm>
 #include <ctime>
 #include <iostream>
-#include <planview/plan_accessible.h>
+#include <planview/spoken_places.h>
 
 namespace caprail {
 

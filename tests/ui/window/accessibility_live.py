@@ -19,68 +19,14 @@ from pathlib import Path
 import pyatspi
 from gi.repository import GLib
 
+from at_spi import act, all_below, fail, first, has, pump, wait_for
+
 STATIONS = ["Engine", "Bearings", "Fasteners", "Girdle", "Trial fit", "Pickup", "Closing", "History"]
 # What says nothing of what can be done with an item.
 EMPTY_ROLES = {pyatspi.ROLE_UNKNOWN, pyatspi.ROLE_INVALID, pyatspi.ROLE_FILLER, pyatspi.ROLE_REDUNDANT_OBJECT}
 NM_PER_THOU = 25400
 TAB = 0xFF09  # its key symbol in X11 (keysymdef.h)
 CONTROL_CODE = 37  # the left Control key's code on every X server with evdev's key codes, as Xvfb's
-
-
-def fail(sentence):
-    sys.exit(f"accessibility_live: {sentence}")
-
-
-def pump(seconds):
-    """Lets the bus deliver for so long."""
-    end = time.monotonic() + seconds
-    while time.monotonic() < end:
-        while GLib.MainContext.default().iteration(False):
-            pass
-        time.sleep(0.02)
-
-
-def wait_for(what, find, seconds=20):
-    """What `find` gives as soon as it gives something; a sentence when it does not in time."""
-    end = time.monotonic() + seconds
-    while True:
-        try:
-            if (found := find()) is not None:
-                return found
-        except GLib.GError:  # an item that went away while it was asked
-            pass
-        if time.monotonic() > end:
-            fail(f"{what} is not there within {seconds} s")
-        pump(0.1)
-
-
-def has(item, state):
-    return item.getState().contains(state)
-
-
-def all_below(parent):
-    """Every item under this one that is on the screen, in order. Cells of a hidden list call themselves visible."""
-    for item in parent:
-        if item is not None and has(item, pyatspi.STATE_SHOWING):
-            yield item
-            yield from all_below(item)
-
-
-def first(parent, test):
-    return next((item for item in all_below(parent) if test(item)), None)
-
-
-def act(item, name):
-    """Does one of the item's actions, by its name."""
-    try:
-        action = item.queryAction()
-    except NotImplementedError:
-        fail(f"«{item.name}» offers no action")
-    names = [action.getName(i) for i in range(action.nActions)]
-    if name not in names:
-        fail(f"«{item.name}» does not offer “{name}”, only {names}")
-    action.doAction(names.index(name))
-    pump(0.1)
 
 
 def press(key, control=False):
@@ -225,10 +171,10 @@ def work(program, record, shown):
         words = f"cap {code[:-1]} {'left' if code[-1] == 'L' else 'right'}"
         place = wait_for(f"{words} on the diagram", lambda: place_on(window, words), 5)
         if position["gap_nm"] is not None:
-            thou = Decimal(position["gap_nm"]) / NM_PER_THOU
-            figure = str(thou.quantize(Decimal("0.1"), ROUND_HALF_UP)).removesuffix(".0")
+            inches = Decimal(position["gap_nm"]) / NM_PER_THOU / 1000
+            figure = f"gap {inches.quantize(Decimal('0.0001'), ROUND_HALF_UP)} in"
             if figure not in place.name.split(", "):
-                fail(f"the gap at {words} is {figure} thou in the file, and «{place.name}» is read out")
+                fail(f"at {words} there is a {figure} in the file, and «{place.name}» is read out")
             read += 1
     if read < 5:
         fail(f"only {read} gaps of the record could be compared")

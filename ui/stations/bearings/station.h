@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-#include <array>
 #include <stations/bearings/places.h>
 #include <stations/common/station.h>
 
 class QStackedWidget;
-class QToolButton;
 
 namespace caprail {
 
@@ -16,6 +14,7 @@ class BearingsWarm;
 class ClearanceChart;
 class PlanTools;
 class PlanView;
+class ViewSwitches;
 
 /// Bearings: journals and bores measured on the diagram, what they come to, fits, shells, and clearances when warm.
 class BearingsStation : public StationPanel {
@@ -51,7 +50,7 @@ private:
     BearingsWarm* m_warm;
     QStackedWidget* m_body;
     QStackedWidget* m_right;
-    std::array<QToolButton*, 7> m_modes{};
+    ViewSwitches* m_modes = nullptr;
 };
 
 } // namespace caprail

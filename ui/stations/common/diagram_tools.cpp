@@ -46,7 +46,6 @@ void PlanTools::addLayers(QHBoxLayout* row) {
     auto* button = new QToolButton(this);
     button->setText(tr("Layers"));
     setTip(button, tr("What the diagrams show"));
-    button->setAccessibleName(button->toolTip());
     button->setMinimumSize(34, 30);
     button->setPopupMode(QToolButton::InstantPopup);
     auto* menu = new QMenu(button);
@@ -82,7 +81,9 @@ void PlanTools::add(QHBoxLayout* row, const QString& text, const QString& name, 
     auto* button = new QToolButton(this);
     button->setText(text);
     setTip(button, name);
-    button->setAccessibleName(name);
+    if (!text.front().isLetter()) {
+        button->setAccessibleName(name); // "+" is no word
+    }
     button->setMinimumSize(34, 30);
     connect(button, &QToolButton::clicked, m_view, action);
     row->addWidget(button);
