@@ -10,6 +10,8 @@
 #include <QPalette>
 #include <QScroller>
 #include <QStyleFactory>
+#include <QTabBar>
+#include <QTabWidget>
 #include <algorithm>
 #include <text/box_label.h>
 
@@ -64,6 +66,10 @@ void HouseStyle::polish(QWidget* widget) {
     }
     if (auto* box = qobject_cast<QComboBox*>(widget)) {
         labelBox(*box);
+    }
+    if (auto* tabs = qobject_cast<QTabWidget*>(widget)) {
+        tabs->setFocusPolicy(Qt::NoFocus); // goes to the bar too, which takes the keyboard for both
+        tabs->tabBar()->setFocusPolicy(Qt::TabFocus);
     }
     if (auto* area = qobject_cast<QAbstractScrollArea*>(widget)) {
         QScroller::grabGesture(area->viewport(), QScroller::TouchGesture);

@@ -25,6 +25,7 @@ STATIONS = ["Engine", "Bearings", "Fasteners", "Girdle", "Trial fit", "Pickup", 
 # What says nothing of what can be done with an item.
 EMPTY_ROLES = {pyatspi.ROLE_UNKNOWN, pyatspi.ROLE_INVALID, pyatspi.ROLE_FILLER, pyatspi.ROLE_REDUNDANT_OBJECT}
 NM_PER_THOU = 25400
+MOST_TOLD = 25  # changes of names and descriptions for one entry, typing included
 TAB = 0xFF09  # its key symbol in X11 (keysymdef.h)
 CONTROL_CODE = 37  # the left Control key's code on every X server with evdev's key codes, as Xvfb's
 
@@ -70,6 +71,23 @@ def heard_while(do, wanted, seconds=10):
         pump(0.05)
     pyatspi.Registry.deregisterEventListener(note, *kinds)
     return names
+
+
+def told_while(do, until):
+    """The items whose name or description is told to be another while this is done, with that, until the test holds."""
+    told = []
+
+    def note(event):
+        is_name = "accessible-name" in event.type
+        told.append((event.source, "name" if is_name else "description", event.source.name if is_name else event.source.description))
+
+    kinds = ("object:property-change:accessible-name", "object:property-change:accessible-description")
+    pyatspi.Registry.registerEventListener(note, *kinds)
+    do()
+    wait_for("what is told of it", lambda: until(told))
+    pump(0.5)
+    pyatspi.Registry.deregisterEventListener(note, *kinds)
+    return told
 
 
 def purpose(item):
@@ -191,7 +209,19 @@ def work(program, record, shown):
     wait_for("at the field, the sentence that refuses a bare 9,", lambda: "9 thousandths" in field.description or None)
     if content(field) != "9" or len(ledger_of(program, record)) != before:
         fail("9 alone, which may be nine thousandths or nine inches, was not kept in the field for another try")
-    _, echo = type_and_enter(window, "cap 4 left", "28+27.5 thou")
+    stored = []
+    told = told_while(lambda: stored.append(type_and_enter(window, "cap 4 left", "28+27.5 thou")),
+                      lambda told: any(words.startswith("On disk") for _, _, words in told))
+    _, echo = stored[0]
+    live = [words for _, _, words in told if words.startswith("On disk")]
+    if len(live) != 1 or "cap 4 left" not in live[0] or "Next: Gap at cap" not in live[0]:
+        fail(f"an entry and what comes next are not told as one sentence, but as {live}")
+    hidden = [f"{kind} of {item.getRoleName()} «{words}»" for item, kind, words in told
+              if not has(item, pyatspi.STATE_SHOWING)]
+    if hidden:
+        fail(f"what is not shown tells of itself: {hidden}")
+    if len(told) > MOST_TOLD:
+        fail(f"one entry makes {len(told)} tellings: {[words for _, _, words in told]}")
     if "0.0555 in" not in echo or "1.410 mm" not in echo:
         fail(f"what was read of 28+27.5 thou is described as «{echo}»")
     entry = wait_for("the entry on the disk", lambda: next(iter(ledger_of(program, record)[before:]), None))
@@ -209,6 +239,7 @@ def work(program, record, shown):
         press(TAB)
     if any(a == b for a, b in zip(way, way[1:])) or len(set(way)) < 8:
         fail(f"the Tab key does not go on: {' > '.join(way)}")
+    print(f"one entry makes {len(told)} tellings, none of what is hidden")
     print(f"{items} items of {len(STATIONS)} stations asked, {read} gaps read out, entry {entry['sequence']} made, "
           f"{len(set(way))} items on the way of the Tab key")
 

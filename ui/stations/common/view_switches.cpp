@@ -79,7 +79,7 @@ ViewSwitches::ViewSwitches(const std::vector<View>& views, QWidget* parent) : QW
         button->setShortcut(keyOf(number));
         setTip(button, view.tip.isEmpty() ? key : view.tip + QStringLiteral(" (%1)").arg(key));
         button->setAccessibleName(view.name);
-        button->setMinimumSize(82, 34);
+        button->setMinimumHeight(34); // as wide as its name at least, in every language
         connect(button, &QToolButton::clicked, this, [this, number] { emit chosen(number); });
         group->addButton(button);
         row->addWidget(button);
