@@ -7,7 +7,7 @@
 #include <algorithm>
 #include <ctime>
 #include <iostream>
-#include <planview/spoken_places.h>
+#include <planview/plan_view.h>
 
 namespace caprail {
 
