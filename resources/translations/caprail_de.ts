@@ -105,6 +105,10 @@
         <source>read, mean %1</source>
         <translation>gemessen, Mittel %1</translation>
     </message>
+    <message>
+        <source>side clearance %1</source>
+        <translation>Seitenspiel %1</translation>
+    </message>
 </context>
 <context>
     <name>CautionLabel</name>
@@ -2062,6 +2066,14 @@
         <source>off</source>
         <translation>abgenommen</translation>
     </message>
+    <message>
+        <source>gap %1</source>
+        <translation>Spaltmaß %1</translation>
+    </message>
+    <message>
+        <source>residual %1</source>
+        <translation>Restmaß %1</translation>
+    </message>
 </context>
 <context>
     <name>GirdleWordsText</name>
@@ -2234,10 +2246,6 @@
         <translation>Verwindung %1</translation>
     </message>
     <message>
-        <source>Rings: the residual of the stack. Thin: in its band, %1 to %2 · red disc: proud of it · blue ring: loose</source>
-        <translation>Ringe: das Restmaß des Stapels. Dünn: im Band, %1 bis %2 · rote Scheibe: zu hoch · blauer Ring: lose</translation>
-    </message>
-    <message>
         <source>Closed: these stacks are in the engine.</source>
         <translation>Geschlossen: diese Stapel liegen im Motor.</translation>
     </message>
@@ -2248,6 +2256,10 @@
     <message>
         <source>%1 stacks stand and stay; the plan is for the other %2. </source>
         <translation>%1 Stapel stehen und bleiben; der Plan gilt den übrigen %2. </translation>
+    </message>
+    <message>
+        <source>Rings: the residual of the stack. Thin: in its band, %1 to %2 · disc with rays: proud of it · dashed ring: loose</source>
+        <translation>Ringe: das Restmaß des Stapels. Dünn: im Band, %1 bis %2 · Scheibe mit Strahlen: zu hoch · gestrichelter Ring: lose</translation>
     </message>
 </context>
 <context>
@@ -4114,6 +4126,30 @@ zu niedrig: zu dünn</translation>
         <source>p is the probability that the value lies in its band, C how many times over the band holds four standard uncertainties (JCGM 106); below 1 a value is weakly measured.</source>
         <translation>p ist die Wahrscheinlichkeit, dass der Wert in seinem Band liegt, C wie oft das Band vier Standardunsicherheiten fasst (JCGM 106); unter 1 ist ein Wert schwach gemessen.</translation>
     </message>
+    <message>
+        <source>Chart of the clearances in their bands; the tables above hold its figures.</source>
+        <translation>Diagramm der Lagerspiele in ihren Bändern; die Tabellen darüber enthalten seine Zahlen.</translation>
+    </message>
+    <message>
+        <source>Plan of the pan rail.</source>
+        <translation>Draufsicht auf den Ölwannenflansch.</translation>
+    </message>
+    <message>
+        <source>Chart of how far each fastener moved, round by round; the table under Torques holds its figures.</source>
+        <translation>Diagramm, wie weit sich jede Verschraubung weiterdrehen ließ, Runde für Runde; die Tabelle unter Drehmomente enthält seine Zahlen.</translation>
+    </message>
+    <message>
+        <source>QR code of the seal: %1</source>
+        <translation>QR-Code des Siegels: %1</translation>
+    </message>
+    <message>
+        <source>Chart of the gap readings at each position; the table below holds its figures.</source>
+        <translation>Diagramm der Spaltmaße an jeder Position; die Tabelle darunter enthält seine Zahlen.</translation>
+    </message>
+    <message>
+        <source>The shop&apos;s logo</source>
+        <translation>Das Logo der Werkstatt</translation>
+    </message>
 </context>
 <context>
     <name>ShopConfig</name>
@@ -4217,6 +4253,13 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>“%1” came twice within half a second, so the second one stored nothing. If it is meant for this place too, press it again.</source>
         <translation>„%1“ kam zweimal innerhalb einer halben Sekunde, das zweite hat deshalb nichts gespeichert. Gilt es auch für diese Stelle, noch einmal drücken.</translation>
+    </message>
+</context>
+<context>
+    <name>TrialDiagramText</name>
+    <message>
+        <source>clearance %1</source>
+        <translation>Abstand %1</translation>
     </message>
 </context>
 <context>
@@ -4967,18 +5010,69 @@ zu niedrig: zu dünn</translation>
     </message>
 </context>
 <context>
+    <name>caprail::BenchPad</name>
+    <message>
+        <source>decimal point</source>
+        <translation>Dezimalzeichen</translation>
+    </message>
+    <message>
+        <source>plus</source>
+        <translation>plus</translation>
+    </message>
+    <message>
+        <source>Take the last sign away</source>
+        <translation>Das letzte Zeichen wegnehmen</translation>
+    </message>
+    <message>
+        <source>Insist on the value</source>
+        <translation>Auf dem Wert bestehen</translation>
+    </message>
+    <message>
+        <source>per</source>
+        <translation>durch</translation>
+    </message>
+    <message>
+        <source>minus</source>
+        <translation>minus</translation>
+    </message>
+    <message>
+        <source>▲ Back</source>
+        <translation>▲ Zurück</translation>
+    </message>
+    <message>
+        <source>Back: the place before</source>
+        <translation>Zurück: die Stelle davor</translation>
+    </message>
+    <message>
+        <source>▼ Next</source>
+        <translation>▼ Weiter</translation>
+    </message>
+    <message>
+        <source>Next: the place after</source>
+        <translation>Weiter: die nächste Stelle</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Enter</translation>
+    </message>
+    <message>
+        <source>Strike the last</source>
+        <translation>Letzten streichen</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>Esc: leave the bench view</source>
+        <translation>Esc: die Werkbank-Ansicht verlassen</translation>
+    </message>
+</context>
+<context>
     <name>caprail::BenchView</name>
     <message>
         <source>Enter stores and goes on · ↑ ↓ another place · Ctrl+Z strikes the last · Esc back</source>
         <translation>Enter speichert und geht weiter · ↑ ↓ andere Stelle · Strg+Z streicht den letzten Eintrag · Esc zurück</translation>
-    </message>
-    <message>
-        <source>Place</source>
-        <translation>Stelle</translation>
-    </message>
-    <message>
-        <source>Stored last</source>
-        <translation>Zuletzt gespeichert</translation>
     </message>
 </context>
 <context>
@@ -12267,6 +12361,14 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>Round %1: H if it held, else the angle it moved</source>
         <translation>Runde %1: H, wenn sie hielt, sonst der Winkel, um den sie sich weiterdrehte</translation>
     </message>
+    <message>
+        <source>Mark in line</source>
+        <translation>Markierung steht gleich</translation>
+    </message>
+    <message>
+        <source>Held</source>
+        <translation>Hält</translation>
+    </message>
 </context>
 <context>
     <name>caprail::FeelResults</name>
@@ -12569,16 +12671,8 @@ fixiert</translation>
         <translation>Stapel nach Stelle</translation>
     </message>
     <message>
-        <source>%1: %2, %3</source>
-        <translation>%1: %2, %3</translation>
-    </message>
-    <message>
         <source>Set the engine layout first: the stacks lie where it says.</source>
         <translation>Zuerst die Motorbauform festlegen: sie gibt vor, wo die Stapel liegen.</translation>
-    </message>
-    <message>
-        <source>planned: %1</source>
-        <translation>geplant: %1</translation>
     </message>
     <message>
         <source>bare</source>
@@ -12595,6 +12689,26 @@ fixiert</translation>
     <message>
         <source>planned %1</source>
         <translation>geplant %1</translation>
+    </message>
+    <message>
+        <source>pinned</source>
+        <translation>fixiert</translation>
+    </message>
+    <message>
+        <source>stands: %1</source>
+        <translation>steht: %1</translation>
+    </message>
+    <message>
+        <source>residual %1</source>
+        <translation>Restmaß %1</translation>
+    </message>
+    <message>
+        <source>nothing in the kit meets the band, nearest: %1, residual %2</source>
+        <translation>nichts im Satz trifft das Band, am nächsten: %1, Restmaß %2</translation>
+    </message>
+    <message>
+        <source>planned: %1, residual %2</source>
+        <translation>geplant: %1, Restmaß %2</translation>
     </message>
 </context>
 <context>
@@ -14090,6 +14204,17 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
         <source>Hand-over fold&amp;er…</source>
         <translation>&amp;Übergabeordner…</translation>
     </message>
+    <message numerus="yes">
+        <source>%n checks are stale by it.</source>
+        <translation>
+            <numerusform>%n Prüfung ist dadurch veraltet.</numerusform>
+            <numerusform>%n Prüfungen sind dadurch veraltet.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Next: %1.</source>
+        <translation>Als Nächstes: %1.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::NewRecordDialog</name>
@@ -14180,13 +14305,6 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
         <source>%1: locked</source>
         <translation>%1: gesperrt</translation>
     </message>
-    <message numerus="yes">
-        <source>%1: locked, %n hold it</source>
-        <translation>
-            <numerusform>%1: gesperrt durch %n Prüfung</numerusform>
-            <numerusform>%1: gesperrt durch %n Prüfungen</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Nothing holds it.</source>
         <translation>Nichts steht im Weg.</translation>
@@ -14202,6 +14320,17 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
     <message>
         <source>✕ Not entered. %1</source>
         <translation>✕ Nicht eingetragen. %1</translation>
+    </message>
+    <message>
+        <source>The engine of this record</source>
+        <translation>Der Motor dieses Protokolls</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: locked, held by %n</source>
+        <translation>
+            <numerusform>%1: gesperrt durch %n Prüfung</numerusform>
+            <numerusform>%1: gesperrt durch %n Prüfungen</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -14328,10 +14457,6 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
         <translation>Befund hier…</translation>
     </message>
     <message>
-        <source>Open a finding here</source>
-        <translation>Hier einen Befund eröffnen</translation>
-    </message>
-    <message>
         <source>Ctrl+D. Something seen that needs a decision: Enter opens the finding; it holds the closing gate until it is settled.</source>
         <translation>Strg+D. Etwas, das eine Entscheidung braucht: Enter eröffnet den Befund; er hält die Freigabe zum Schließen auf, bis er erledigt ist.</translation>
     </message>
@@ -14385,6 +14510,10 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>Enter settles it with what is typed here. Esc leaves it open.</source>
         <translation>Enter erledigt ihn mit dem, was hier getippt ist. Esc lässt ihn offen.</translation>
+    </message>
+    <message>
+        <source>Finding here: what was seen</source>
+        <translation>Befund hier: was zu sehen war</translation>
     </message>
 </context>
 <context>
@@ -14978,6 +15107,17 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
             <numerusform>%1: schlechtester Stand %2, %n offen (%3)</numerusform>
         </translation>
     </message>
+    <message>
+        <source>%1: locked (%2)</source>
+        <translation>%1: gesperrt (%2)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: locked, held by %n (%2)</source>
+        <translation>
+            <numerusform>%1: gesperrt durch %n Prüfung (%2)</numerusform>
+            <numerusform>%1: gesperrt durch %n Prüfungen (%2)</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>caprail::TemplateEditor</name>
@@ -15245,6 +15385,14 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>With the girdle on its stacks and its nuts at torque: which way round it goes, and that dipstick, pickup tube, counterweights and rod bolts are clear through two turns by hand; how hard the crank turns before and after. It unlocks once every stack has been rechecked.</source>
         <translation>Mit der Platte auf ihren Stapeln und ihren Muttern auf Drehmoment: wie herum sie liegt, und dass Ölmessstab, Ölansaugrohr, Gegengewichte und Pleuelschrauben über zwei Umdrehungen von Hand frei sind; wie schwer die Kurbelwelle vorher und nachher dreht. Sie wird freigegeben, sobald jeder Stapel nachgeprüft ist.</translation>
+    </message>
+    <message>
+        <source>Pass</source>
+        <translation>Bestanden</translation>
+    </message>
+    <message>
+        <source>Fail</source>
+        <translation>Nicht bestanden</translation>
     </message>
 </context>
 <context>
