@@ -48,7 +48,9 @@ BenchView::BenchView(RecordSession& session, QWidget* parent)
     connect(back, &QShortcut::activated, this, &BenchView::leave);
     connect(&session, &RecordSession::changed, this, &BenchView::follow);
     connect(&session, &RecordSession::stored, this, [this](qint64 sequence) {
-        m_last->setText(QStringLiteral("✓ ") + spokenWords(m_session.ledger().at(sequence), m_session.units()));
+        if (isActive()) { // out of sight it says nothing, to nobody
+            m_last->setText(QStringLiteral("✓ ") + spokenWords(m_session.ledger().at(sequence), m_session.units()));
+        }
     });
 }
 
