@@ -72,7 +72,7 @@ class Person:
 
     def to_people(self):
         self.press("ctrl+Tab", "ctrl+Tab")
-        self.wait_for_name("^People$")
+        self.go_to("People")
 
     def choose(self, box, start):
         """In the box that shows this now, which is the next one, by the first letters."""
