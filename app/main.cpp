@@ -14,6 +14,7 @@
 #include <cstdlib>
 #include <fcntl.h>
 #include <session/language.h>
+#include <session/signs.h>
 #include <store/file/path_text.h>
 #include <unistd.h>
 #include <window/run.h>
@@ -71,6 +72,7 @@ void nameProgram() {
 /// read it.
 void speakChosenLanguage() {
     caprail::speak(caprail::languageFor(caprail::chosenLanguage(), QLocale::system()));
+    caprail::loadSigns();
 }
 
 /// A verb runs without a display: the sheet paints on Qt's offscreen platform, the others need no painting at all.

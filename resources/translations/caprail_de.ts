@@ -132,6 +132,10 @@ Erstellt mit:</translation>
         <source>read, mean %1</source>
         <translation>gemessen, Mittel %1</translation>
     </message>
+    <message>
+        <source>side clearance %1</source>
+        <translation>Seitenspiel %1</translation>
+    </message>
 </context>
 <context>
     <name>CautionLabel</name>
@@ -1894,6 +1898,10 @@ Erstellt mit:</translation>
         <source>puts %1 more on the cap</source>
         <translation>bringt %1 mehr auf den Deckel</translation>
     </message>
+    <message>
+        <source>%1 is not a thread: write inch threads as 7/16-20 and metric ones as M10x1.25, with “by hand” behind a special pitch.</source>
+        <translation>%1 ist kein Gewinde: Zollgewinde als 7/16-20 und metrische als M10x1.25 schreiben, mit „by hand“ hinter einer besonderen Steigung.</translation>
+    </message>
 </context>
 <context>
     <name>DeflectionChartText</name>
@@ -2175,6 +2183,14 @@ Erstellt mit:</translation>
         <source>off</source>
         <translation>abgenommen</translation>
     </message>
+    <message>
+        <source>gap %1</source>
+        <translation>Spaltmaß %1</translation>
+    </message>
+    <message>
+        <source>residual %1</source>
+        <translation>Restmaß %1</translation>
+    </message>
 </context>
 <context>
     <name>GirdleWordsText</name>
@@ -2385,6 +2401,10 @@ Erstellt mit:</translation>
     <message>
         <source>Largest load %1 at %2, %3. Largest bending stress in the plate %4; energy %5 mJ.</source>
         <translation>Größte Last %1 an %2, %3. Größte Biegespannung in der Platte %4; Energie %5 mJ.</translation>
+    </message>
+    <message>
+        <source>Rings: the residual of the stack. Thin: in its band, %1 to %2 · disc with rays: proud of it · dashed ring: loose</source>
+        <translation>Ringe: das Restmaß des Stapels. Dünn: im Band, %1 bis %2 · Scheibe mit Strahlen: zu hoch · gestrichelter Ring: lose</translation>
     </message>
 </context>
 <context>
@@ -2653,6 +2673,10 @@ Erstellt mit:</translation>
     <message>
         <source>Pictures (%1);;All files (*)</source>
         <translation>Bilder (%1);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Pictures (*.jpg *.jpeg *.png *.webp *.heic *.heif);;All files (*)</source>
+        <translation>Bilder (*.jpg *.jpeg *.png *.webp *.heic *.heif);;Alle Dateien (*)</translation>
     </message>
 </context>
 <context>
@@ -4360,27 +4384,43 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>Chart of the clearances in their bands; the tables above hold its figures.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagramm der Lagerspiele in ihren Bändern; die Tabellen darüber enthalten seine Zahlen.</translation>
     </message>
     <message>
         <source>Plan of the pan rail.</source>
-        <translation type="unfinished"></translation>
+        <translation>Draufsicht auf den Ölwannenflansch.</translation>
     </message>
     <message>
         <source>Chart of how far each fastener moved, round by round; the table under Torques holds its figures.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagramm, wie weit sich jede Verschraubung weiterdrehen ließ, Runde für Runde; die Tabelle unter Drehmomente enthält seine Zahlen.</translation>
     </message>
     <message>
         <source>QR code of the seal: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>QR-Code des Siegels: %1</translation>
     </message>
     <message>
         <source>Chart of the gap readings at each position; the table below holds its figures.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagramm der Spaltmaße an jeder Position; die Tabelle darunter enthält seine Zahlen.</translation>
     </message>
     <message>
         <source>The shop&apos;s logo</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Logo der Werkstatt</translation>
+    </message>
+    <message>
+        <source>Measured, but no band is set: nothing was judged.</source>
+        <translation>Gemessen, aber es ist kein Band festgelegt: nichts wurde beurteilt.</translation>
+    </message>
+    <message>
+        <source>Clearances against their bands</source>
+        <translation>Lagerspiele und ihre Bänder</translation>
+    </message>
+    <message>
+        <source>± is the measuring uncertainty: a value counts as in its band only with it.</source>
+        <translation>± ist die Messunsicherheit: ein Wert gilt nur mit ihr als in seinem Band.</translation>
+    </message>
+    <message>
+        <source>p is the probability that the value lies in its band, C how many times over the band holds four standard uncertainties (JCGM 106); below 1 a value is weakly measured.</source>
+        <translation>p ist die Wahrscheinlichkeit, dass der Wert in seinem Band liegt, C wie oft das Band vier Standardunsicherheiten fasst (JCGM 106); unter 1 ist ein Wert schwach gemessen.</translation>
     </message>
 </context>
 <context>
@@ -5267,6 +5307,10 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>Clearances and oil films at another temperature</source>
         <translation>Spiele und Schmierfilme bei anderer Temperatur</translation>
+    </message>
+    <message>
+        <source>Clearances at another temperature</source>
+        <translation>Spiele bei anderer Temperatur</translation>
     </message>
 </context>
 <context>
@@ -11435,6 +11479,34 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>Least load cannot be aimed at while nobody described the girdle&apos;s plate: the plan has the smallest residuals instead.</source>
         <translation>Kleinste Last ist kein Ziel, solange niemand die Platte beschrieben hat: der Plan hat stattdessen die kleinsten Restmaße.</translation>
     </message>
+    <message>
+        <source>%1 cannot be judged again from the numbers: %2. Measure it again.</source>
+        <translation>%1 lässt sich aus den Zahlen nicht neu beurteilen: %2. Noch einmal messen.</translation>
+    </message>
+    <message>
+        <source>%1 is defined for inch threads only, and %2 is not: give its proof stress by hand.</source>
+        <translation>%1 ist nur für Zollgewinde festgelegt, und %2 ist keines: die Prüfspannung von Hand angeben.</translation>
+    </message>
+    <message>
+        <source>%1 is defined for metric threads only, and %2 is not: give its proof stress by hand.</source>
+        <translation>%1 ist nur für metrische Gewinde festgelegt, und %2 ist keines: die Prüfspannung von Hand angeben.</translation>
+    </message>
+    <message>
+        <source>%1 lists no proof stress for the size of %2 (%3 are listed): give its proof stress by hand.</source>
+        <translation>%1 nennt keine Prüfspannung für die Größe von %2 (genannt sind %3): die Prüfspannung von Hand angeben.</translation>
+    </message>
+    <message>
+        <source>%1 is not a known grade: use SAE 5, SAE 8, 8.8, 10.9 or 12.9, or give the proof stress as in “by hand 1310 MPa” or “by hand 190 ksi”.</source>
+        <translation>%1 ist keine bekannte Festigkeitsklasse: SAE 5, SAE 8, 8.8, 10.9 oder 12.9 verwenden oder die Prüfspannung angeben wie „by hand 1310 MPa“ oder „by hand 190 ksi“.</translation>
+    </message>
+    <message>
+        <source>%1 is not in the list of lubricants (%2): take one of these or give its nut factor by hand.</source>
+        <translation>%1 steht nicht in der Liste der Schmierstoffe (%2): einen davon nehmen oder den K-Faktor von Hand angeben.</translation>
+    </message>
+    <message>
+        <source>There is no coarse thread M%1: give its pitch and say so, as in M12.5x1.5 by hand.</source>
+        <translation>Ein Regelgewinde M%1 gibt es nicht: die Steigung angeben und „by hand“ dahinter schreiben, wie in M12.5x1.5 by hand.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::DiskBar</name>
@@ -11823,6 +11895,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>The plan as it lies on the stand, drawn from what is typed. Left and right are as seen from the flywheel end with the engine the right way up. Lengths in plan serve the drawing, the flushness and the load in the block.</source>
         <translation>Die Draufsicht, wie der Motor auf dem Montagebock liegt, gezeichnet aus den Eingaben. Links und rechts gelten vom Schwungradende aus gesehen, bei aufrecht stehendem Motor. Längen in der Draufsicht dienen der Zeichnung, der Bündigkeit und der Last im Block.</translation>
+    </message>
+    <message>
+        <source>The plan as it lies on the stand, drawn from what is typed. Left and right are as seen from the flywheel end with the engine the right way up. Lengths in plan serve the drawing and the flushness only.</source>
+        <translation>Die Draufsicht, wie der Motor auf dem Montagebock liegt, gezeichnet aus den Eingaben. Links und rechts gelten vom Schwungradende aus gesehen, bei aufrecht stehendem Motor. Längen in der Draufsicht dienen nur der Zeichnung und der Bündigkeit.</translation>
     </message>
 </context>
 <context>
@@ -12700,6 +12776,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>or the proof stress: 170 ksi</source>
         <translation>oder die Prüfspannung: 170 ksi</translation>
     </message>
+    <message>
+        <source>or 170 ksi by hand</source>
+        <translation>oder by hand 170 ksi</translation>
+    </message>
 </context>
 <context>
     <name>caprail::FastenersStation</name>
@@ -12864,6 +12944,14 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Round %1: H if it held, else the angle it moved</source>
         <translation>Runde %1: H, wenn sie hielt, sonst der Winkel, um den sie sich weiterdrehte</translation>
+    </message>
+    <message>
+        <source>Mark in line</source>
+        <translation>Markierung steht gleich</translation>
+    </message>
+    <message>
+        <source>Held</source>
+        <translation>Hält</translation>
     </message>
 </context>
 <context>
@@ -13193,6 +13281,26 @@ fixiert</translation>
     <message>
         <source>planned %1</source>
         <translation>geplant %1</translation>
+    </message>
+    <message>
+        <source>pinned</source>
+        <translation>fixiert</translation>
+    </message>
+    <message>
+        <source>stands: %1</source>
+        <translation>steht: %1</translation>
+    </message>
+    <message>
+        <source>residual %1</source>
+        <translation>Restmaß %1</translation>
+    </message>
+    <message>
+        <source>nothing in the kit meets the band, nearest: %1, residual %2</source>
+        <translation>nichts im Satz trifft das Band, am nächsten: %1, Restmaß %2</translation>
+    </message>
+    <message>
+        <source>planned: %1, residual %2</source>
+        <translation>geplant: %1, Restmaß %2</translation>
     </message>
 </context>
 <context>
@@ -14755,6 +14863,33 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
         <source>Hand-over fold&amp;er…</source>
         <translation>&amp;Übergabeordner…</translation>
     </message>
+    <message>
+        <source>About Caprail</source>
+        <translation>Über Caprail</translation>
+    </message>
+    <message>
+        <source>Caprail %1
+
+The assembly build record of one engine per file.
+
+Free software under the GNU General Public License, version 3 or later. It comes without any warranty.</source>
+        <translation>Caprail %1
+
+Je Datei das Aufbauprotokoll eines Motors.
+
+Freie Software unter der GNU General Public License, Version 3 oder später. Ohne jede Gewährleistung.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n checks are stale by it.</source>
+        <translation>
+            <numerusform>%n Prüfung ist dadurch veraltet.</numerusform>
+            <numerusform>%n Prüfungen sind dadurch veraltet.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Next: %1.</source>
+        <translation>Als Nächstes: %1.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::NewRecordDialog</name>
@@ -14867,6 +15002,17 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
     <message>
         <source>✕ Not entered. %1</source>
         <translation>✕ Nicht eingetragen. %1</translation>
+    </message>
+    <message>
+        <source>The engine of this record</source>
+        <translation>Der Motor dieses Protokolls</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: locked, held by %n</source>
+        <translation>
+            <numerusform>%1: gesperrt durch %n Prüfung</numerusform>
+            <numerusform>%1: gesperrt durch %n Prüfungen</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -15050,6 +15196,10 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>Enter settles it with what is typed here. Esc leaves it open.</source>
         <translation>Enter erledigt ihn mit dem, was hier getippt ist. Esc lässt ihn offen.</translation>
+    </message>
+    <message>
+        <source>Finding here: what was seen</source>
+        <translation>Befund hier: was zu sehen war</translation>
     </message>
 </context>
 <context>
@@ -15263,6 +15413,10 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>Te&amp;xt size (in full from the next start)</source>
         <translation>Te&amp;xtgröße (ganz ab dem nächsten Start)</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png *.jpg *.jpeg *.webp *.heic *.heif)</source>
+        <translation>Bilder (*.png *.jpg *.jpeg *.webp *.heic *.heif)</translation>
     </message>
 </context>
 <context>
@@ -15655,6 +15809,17 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
             <numerusform>%1: schlechtester Stand %2, %n offen (%3)</numerusform>
         </translation>
     </message>
+    <message>
+        <source>%1: locked (%2)</source>
+        <translation>%1: gesperrt (%2)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: locked, held by %n (%2)</source>
+        <translation>
+            <numerusform>%1: gesperrt durch %n Prüfung (%2)</numerusform>
+            <numerusform>%1: gesperrt durch %n Prüfungen (%2)</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>caprail::TemplateEditor</name>
@@ -15923,6 +16088,14 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
         <source>With the girdle on its stacks and its nuts at torque: which way round it goes, and that dipstick, pickup tube, counterweights and rod bolts are clear through two turns by hand; how hard the crank turns before and after. It unlocks once every stack has been rechecked.</source>
         <translation>Mit der Platte auf ihren Stapeln und ihren Muttern auf Drehmoment: wie herum sie liegt, und dass Ölmessstab, Ölansaugrohr, Gegengewichte und Pleuelschrauben über zwei Umdrehungen von Hand frei sind; wie schwer die Kurbelwelle vorher und nachher dreht. Sie wird freigegeben, sobald jeder Stapel nachgeprüft ist.</translation>
     </message>
+    <message>
+        <source>Pass</source>
+        <translation>Bestanden</translation>
+    </message>
+    <message>
+        <source>Fail</source>
+        <translation>Nicht bestanden</translation>
+    </message>
 </context>
 <context>
     <name>caprail::TrialFitWay</name>
@@ -15953,6 +16126,72 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>on the %1</source>
         <translation>Seite: %1</translation>
+    </message>
+</context>
+<context>
+    <name>TrialDiagramText</name>
+    <message>
+        <source>clearance %1</source>
+        <translation>Abstand %1</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::BenchPad</name>
+    <message>
+        <source>decimal point</source>
+        <translation>Dezimalzeichen</translation>
+    </message>
+    <message>
+        <source>plus</source>
+        <translation>plus</translation>
+    </message>
+    <message>
+        <source>Take the last sign away</source>
+        <translation>Das letzte Zeichen wegnehmen</translation>
+    </message>
+    <message>
+        <source>Insist on the value</source>
+        <translation>Auf dem Wert bestehen</translation>
+    </message>
+    <message>
+        <source>per</source>
+        <translation>durch</translation>
+    </message>
+    <message>
+        <source>minus</source>
+        <translation>minus</translation>
+    </message>
+    <message>
+        <source>▲ Back</source>
+        <translation>▲ Zurück</translation>
+    </message>
+    <message>
+        <source>Back: the place before</source>
+        <translation>Zurück: die Stelle davor</translation>
+    </message>
+    <message>
+        <source>▼ Next</source>
+        <translation>▼ Weiter</translation>
+    </message>
+    <message>
+        <source>Next: the place after</source>
+        <translation>Weiter: die nächste Stelle</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Enter</translation>
+    </message>
+    <message>
+        <source>Strike the last</source>
+        <translation>Letzten streichen</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>Esc: leave the bench view</source>
+        <translation>Esc: die Werkbank-Ansicht verlassen</translation>
     </message>
 </context>
 </TS>

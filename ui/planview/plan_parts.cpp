@@ -2,6 +2,7 @@
 #include <QCoreApplication>
 #include <QPainter>
 #include <cmath>
+#include <numbers>
 #include <planview/plan_scene.h>
 
 namespace caprail {
@@ -67,6 +68,15 @@ double outOfBand(double height, const std::optional<std::pair<double, double>>& 
     return height < band->first ? height - band->first : height > band->second ? height - band->second : 0;
 }
 
+/// Eight short strokes outwards from a circle.
+void drawRays(QPainter& painter, QPointF middle, double radius) {
+    for (int i = 0; i < 8; ++i) {
+        const double angle = i * std::numbers::pi / 4;
+        const QPointF way(std::cos(angle), std::sin(angle));
+        painter.drawLine(middle + 1.08 * radius * way, middle + 1.3 * radius * way);
+    }
+}
+
 } // namespace
 
 void paintHeights(QPainter& painter, const PlanScene& scene, const Look& look) {
@@ -86,15 +96,23 @@ void paintHeights(QPainter& painter, const PlanScene& scene, const Look& look) {
         const double share = farthest > 0 ? std::abs(off) / farthest : 0;
         const double radius = scene.radiusOf(*place) * (1.15 + 0.55 * share);
         if (off == 0) {
-            painter.setPen(solid(look.faint, scene.line(1.2)));
+            painter.setPen(solid(look.quiet, scene.line(1.2)));
             painter.setBrush(Qt::NoBrush);
+            painter.drawEllipse(scene.pointOf(*place), radius, radius);
+        } else if (off < 0) {
+            // Proud is a disc with rays, loose a dashed ring; both larger and heavier the farther out, and in full ink at
+            // the edge, so that neither a faint screen nor eyes that tell no colours lose them.
+            painter.setPen(solid(look.out, scene.line(1.5 + 1.5 * share)));
+            painter.setBrush(washed(look.out, look.paper, 0.15 + 0.4 * share));
+            painter.drawEllipse(scene.pointOf(*place), radius, radius);
+            drawRays(painter, scene.pointOf(*place), radius);
         } else {
-            // Proud is a filled halo, loose a ring; both the stronger the farther out.
-            const QColor colour = washed(off < 0 ? look.out : look.accent, look.paper, 0.15 + 0.4 * share);
-            painter.setPen(off < 0 ? QPen(Qt::NoPen) : solid(colour, scene.line(2 + 3 * share)));
-            painter.setBrush(off < 0 ? QBrush(colour) : QBrush(Qt::NoBrush));
+            QPen pen = solid(look.accent, scene.line(2 + 2 * share));
+            pen.setDashPattern({2.2, 1.6});
+            painter.setPen(pen);
+            painter.setBrush(Qt::NoBrush);
+            painter.drawEllipse(scene.pointOf(*place), radius, radius);
         }
-        painter.drawEllipse(scene.pointOf(*place), radius, radius);
     }
 }
 

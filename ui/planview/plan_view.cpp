@@ -7,7 +7,6 @@
 #include <QPainter>
 #include <QToolTip>
 #include <algorithm>
-#include <planview/plan_accessible.h>
 #include <planview/plan_places.h>
 
 namespace caprail {
@@ -20,7 +19,7 @@ constexpr qreal zoomStep = 1.25;
 } // namespace
 
 PlanView::PlanView(QWidget* parent) : QWidget(parent) {
-    installPlanAccessibility();
+    installSpokenPlaces();
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
@@ -42,7 +41,7 @@ void PlanView::setContent(PlanContent content) {
         m_content->selected.clear();
     }
     if (before != now) {
-        announcePlanContent(*this);
+        announcePlaces(*this);
     }
 }
 
@@ -50,7 +49,7 @@ void PlanView::setEmpty(const QString& sentence) {
     m_content.reset();
     m_sentence = sentence;
     layOutAnew();
-    announcePlanContent(*this);
+    announcePlaces(*this);
 }
 
 void PlanView::setOrientation(const PlanOrientation& orientation) {
@@ -95,7 +94,7 @@ void PlanView::select(const QString& place) {
     }
     update();
     bringIntoSight(wanted);
-    announcePlanSelection(*this);
+    announceSelection(*this);
 }
 
 QStringList PlanView::places() const {
@@ -245,7 +244,7 @@ void PlanView::changeEvent(QEvent* event) {
 void PlanView::focusInEvent(QFocusEvent* event) {
     QWidget::focusInEvent(event);
     update();
-    announcePlanSelection(*this);
+    announceSelection(*this);
 }
 
 void PlanView::focusOutEvent(QFocusEvent* event) {

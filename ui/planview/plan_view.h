@@ -4,6 +4,7 @@
 #include <optional>
 #include <pictures/given_picture.h>
 #include <planview/plan_drawing.h>
+#include <planview/spoken_places.h>
 
 namespace caprail {
 
@@ -12,7 +13,7 @@ namespace caprail {
 ///
 /// Keys: arrows move by direction on the screen; Home and End to the first and last place; Enter activates;
 /// Ctrl +, Ctrl −, Ctrl 0 and Ctrl with the wheel zoom; other text is `typed`.
-class PlanView : public QWidget {
+class PlanView : public QWidget, public SpokenPlaces {
     Q_OBJECT
 public:
     explicit PlanView(QWidget* parent = nullptr);
@@ -49,6 +50,14 @@ public:
     [[nodiscard]] QRectF widgetRectOf(const QString& place) const;
     /// The place at a point of the widget; empty: none.
     [[nodiscard]] QString placeAt(QPointF widgetPoint) const;
+
+    [[nodiscard]] const QWidget& spokenOn() const override { return *this; }
+    [[nodiscard]] QStringList spokenPlaces() const override;
+    [[nodiscard]] QString spokenSentence(const QString& place) const override;
+    [[nodiscard]] QString spokenFigure(const QString& place) const override;
+    [[nodiscard]] QRect spokenRect(const QString& place) const override;
+    [[nodiscard]] QString spokenSelected() const override { return selected(); }
+    void chooseSpoken(const QString& place, bool isActivated) override;
 
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;

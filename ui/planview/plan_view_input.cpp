@@ -128,6 +128,31 @@ void PlanView::wheelEvent(QWheelEvent* event) {
     event->accept();
 }
 
+QStringList PlanView::spokenPlaces() const {
+    return drawing() == nullptr ? QStringList() : drawing()->places();
+}
+
+QString PlanView::spokenSentence(const QString& place) const {
+    return drawing() == nullptr ? QString() : drawing()->sentenceOf(place);
+}
+
+QString PlanView::spokenFigure(const QString& place) const {
+    const PlanMark* mark = drawing() == nullptr ? nullptr : drawing()->markOf(place);
+    return mark == nullptr ? QString() : mark->figure;
+}
+
+QRect PlanView::spokenRect(const QString& place) const {
+    return widgetRectOf(place).toAlignedRect();
+}
+
+void PlanView::chooseSpoken(const QString& place, bool isActivated) {
+    select(place);
+    emit placeSelected(place);
+    if (isActivated) {
+        emit placeActivated(place);
+    }
+}
+
 bool PlanView::event(QEvent* event) {
     if (event->type() == QEvent::ToolTip && drawing() != nullptr) {
         const auto* help = static_cast<QHelpEvent*>(event);

@@ -147,7 +147,6 @@ AcrossWindow::AcrossWindow(std::vector<Record> records, Units units, UtcTime now
     top->addWidget(m_of);
     top->addWidget(m_counts, 1);
     auto* tabs = new QTabWidget;
-    tabs->setFocusPolicy(Qt::NoFocus); // its bar takes the keyboard
     tabs->addTab(spreadPage(), tr("&Spread"));
     tabs->addTab(movementPage(), tr("&Movement"));
     tabs->addTab(instrumentPage(), tr("&Instruments due"));

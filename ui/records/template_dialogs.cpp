@@ -70,7 +70,6 @@ TemplateEditor::TemplateEditor(const EngineTemplate& engineTemplate, QWidget* pa
     }
     m_scratch = std::move(*scratch);
     auto* tabs = new QTabWidget;
-    tabs->setFocusPolicy(Qt::NoFocus); // its bar takes the keyboard
     for (const auto& [station, title] : {std::pair(Station::engine, tr("Layout, bands and rules")),
                                          std::pair(Station::fasteners, tr("Fastener groups"))}) {
         StationPanel* panel = makeStation(station, *m_scratch, tabs);

@@ -68,7 +68,7 @@ void speak(const QString& languageCode) {
     QCoreApplication* const application = QCoreApplication::instance();
     auto* catalogue = new Catalogue(application);
     if (!catalogue->load(QStringLiteral(":/caprail/translations/caprail_%1.qm").arg(languageCode))) {
-        return; // English stands in the source
+        return; // the source says it in English
     }
     language() = languageCode;
     auto* ofQt = new QTranslator(application);
@@ -76,7 +76,9 @@ void speak(const QString& languageCode) {
         QCoreApplication::installTranslator(ofQt);
     }
     QCoreApplication::installTranslator(catalogue);
-    Core::speak(coreSentence);
+    if (languageCode != languages().front()) {
+        Core::speak(coreSentence); // English has a catalogue only for «1 entry, 2 entries», which the core counts itself
+    }
 }
 
 } // namespace caprail

@@ -13,12 +13,14 @@ class SheetFont {
     Q_DECLARE_TR_FUNCTIONS(SheetFont)
 };
 
-/// The first families are what the sheet is drawn for; DejaVu is always there, and has the signs of the states.
+/// The first families are what the sheet is drawn for; DejaVu has the signs of the states, and where it is not there, the
+/// program's own font of signs (session/signs.h).
 QStringList textFamilies() {
-    return {QStringLiteral("Roboto"), QStringLiteral("DejaVu Sans")};
+    return {QStringLiteral("Roboto"), QStringLiteral("DejaVu Sans"), QStringLiteral("Caprail Signs")};
 }
 QStringList narrowFamilies() {
-    return {QStringLiteral("Roboto Condensed"), QStringLiteral("DejaVu Sans Condensed"), QStringLiteral("DejaVu Sans")};
+    return {QStringLiteral("Roboto Condensed"), QStringLiteral("DejaVu Sans Condensed"), QStringLiteral("DejaVu Sans"),
+            QStringLiteral("Caprail Signs")};
 }
 
 /// DejaVu runs wider and taller than the others: a smaller size reads alike.

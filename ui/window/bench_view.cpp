@@ -3,6 +3,7 @@
 
 #include <QLineEdit>
 #include <QShortcut>
+#include <QHBoxLayout>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <session/look.h>
@@ -13,13 +14,14 @@
 #include <stations/common/station.h>
 #include <stations/common/station_text.h>
 #include <text/label.h>
+#include <window/bench_pad.h>
 
 namespace caprail {
 
 BenchView::BenchView(RecordSession& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_place(new Label(this)), m_last(new Label(this)),
       m_keys(new Label(tr("Enter stores and goes on · ↑ ↓ another place · Ctrl+Z strikes the last · Esc back"), this)),
-      m_column(new QVBoxLayout(this)) {
+      m_column(new QVBoxLayout), m_pad(new BenchPad(this)) {
     m_place->setObjectName(QStringLiteral("place"));
     m_last->setObjectName(QStringLiteral("storedLast"));
     setAutoFillBackground(true);
@@ -27,10 +29,14 @@ BenchView::BenchView(RecordSession& session, QWidget* parent)
     for (Label* label : {m_place, m_last, m_keys}) {
         label->setWordWrap(true);
     }
-    m_place->setAccessibleName(tr("Place"));
-    m_last->setAccessibleName(tr("Stored last"));
     m_keys->setForegroundRole(QPalette::PlaceholderText);
-    m_column->setContentsMargins(48, 32, 48, 24);
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(48, 32, 24, 24);
+    row->setSpacing(24);
+    row->addLayout(m_column, 1);
+    row->addWidget(m_pad);
+    connect(m_pad, &BenchPad::strikeAsked, this, &BenchView::strikeAsked);
+    connect(m_pad, &BenchPad::leaveAsked, this, &BenchView::leave);
     m_column->addWidget(m_place);
     m_column->addStretch(1);
     m_column->addStretch(1);
@@ -42,7 +48,9 @@ BenchView::BenchView(RecordSession& session, QWidget* parent)
     connect(back, &QShortcut::activated, this, &BenchView::leave);
     connect(&session, &RecordSession::changed, this, &BenchView::follow);
     connect(&session, &RecordSession::stored, this, [this](qint64 sequence) {
-        m_last->setText(QStringLiteral("✓ ") + spokenWords(m_session.ledger().at(sequence), m_session.units()));
+        if (isActive()) { // out of sight it says nothing, to nobody
+            m_last->setText(QStringLiteral("✓ ") + spokenWords(m_session.ledger().at(sequence), m_session.units()));
+        }
     });
 }
 
@@ -73,6 +81,7 @@ void BenchView::take(EntryField* entryField) {
     returnField();
     lend(entryField, m_gap);
     m_field = entryField;
+    m_pad->typeInto(entryField);
     m_column->insertWidget(2, entryField);
     entryField->show();
     takePicture();
@@ -114,6 +123,7 @@ void BenchView::returnField() {
         putBack(m_picture, m_pictureGap);
     }
     m_field = nullptr;
+    m_pad->typeInto(nullptr);
     m_picture = nullptr;
     m_place->show();
 }
@@ -141,6 +151,7 @@ void BenchView::follow() {
     if (now != m_field) {
         take(now);
     }
+    m_pad->showWords(m_station->benchWords());
     m_place->setText(m_station->subject().isEmpty() ? qtShown(m_station->station())
                                                     : capitalised(placeName(m_station->subject())));
 }

@@ -8,13 +8,15 @@ class QBoxLayout;
 
 namespace caprail {
 
+class BenchPad;
 class EntryField;
 class RecordSession;
 class StationPanel;
 
 /// One place at a time, in figures that are read at arm's length, and nothing else: the field of the station that a
 /// person works at, taken over for as long as the view lasts, with all that its keys do; above it the place, or the
-/// picture that the station has of it; below it what was stored last. Escape goes back.
+/// picture that the station has of it; below it what was stored last; beside it keys for a hand in a glove. Escape goes
+/// back.
 class BenchView : public QWidget {
     Q_OBJECT
 public:
@@ -31,6 +33,7 @@ public:
 
 signals:
     void left();
+    void strikeAsked();
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -55,6 +58,7 @@ private:
     Label* m_last;
     Label* m_keys;
     QBoxLayout* m_column;
+    BenchPad* m_pad;
 };
 
 } // namespace caprail

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <window/house_style.h>
 
+#include <QAbstractItemView>
+#include <QComboBox>
 #include <QGuiApplication>
 #include <QHash>
 #include <QSet>
@@ -8,10 +10,14 @@
 #include <QLabel>
 #include <QPainter>
 #include <QPalette>
+#include <QScroller>
 #include <QStyleOption>
 #include <QStyleFactory>
+#include <QTabBar>
+#include <QTabWidget>
 #include <algorithm>
 #include <session/look.h>
+#include <text/box_label.h>
 
 namespace caprail {
 
@@ -105,6 +111,37 @@ void HouseStyle::polish(QWidget* widget) {
     if (auto* label = qobject_cast<QLabel*>(widget);
         label != nullptr && label->textFormat() == Qt::AutoText && !label->inherits("QTipLabel")) {
         label->setTextFormat(Qt::PlainText);
+    }
+    if (auto* box = qobject_cast<QComboBox*>(widget)) {
+        labelBox(*box);
+    }
+    if (auto* tabs = qobject_cast<QTabWidget*>(widget)) {
+        tabs->setFocusPolicy(Qt::NoFocus); // goes to the bar too, which takes the keyboard for both
+        tabs->tabBar()->setFocusPolicy(Qt::TabFocus);
+    }
+    if (auto* area = qobject_cast<QAbstractScrollArea*>(widget)) {
+        QScroller::grabGesture(area->viewport(), QScroller::TouchGesture);
+        if (auto* view = qobject_cast<QAbstractItemView*>(widget)) {
+            view->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel); // whole rows would jump under the finger
+        }
+    }
+}
+
+QSize HouseStyle::sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& contents,
+                                   const QWidget* widget) const {
+    const QSize size = QProxyStyle::sizeFromContents(type, option, contents, widget);
+    switch (type) {
+    case CT_LineEdit:
+    case CT_ComboBox:
+    case CT_SpinBox:
+    case CT_PushButton:
+    case CT_ToolButton:
+    case CT_CheckBox:
+    case CT_RadioButton:
+    case CT_TabBarTab:
+        return size.expandedTo({leastTarget, leastTarget});
+    default:
+        return size;
     }
 }
 

@@ -18,6 +18,7 @@
 #include <gauges/gauge_hub.h>
 #include <ledger/qt_text.h>
 #include <planview/plan_view.h>
+#include <session/announcer.h>
 #include <session/filled.h>
 #include <session/look.h>
 #include <session/spoken_words.h>
@@ -34,6 +35,7 @@
 #include <window/confirmation.h>
 #include <window/disk_bar.h>
 #include <window/doorbell.h>
+#include <window/focus_ring.h>
 #include <window/key_rule.h>
 #include <window/menus.h>
 #include <window/new_record_dialog.h>
@@ -94,7 +96,14 @@ MainWindow::MainWindow()
     restoreGeometry(QSettings().value("window/geometry").toByteArray());
     fitToScreen(*this);
     KeyRule::install();
+    FocusRing::install();
     connect(&GaugeHub::instance(), &GaugeHub::said, this, &MainWindow::sayOfGauge);
+    connect(&Announcer::instance(), &Announcer::said, this, [this](const QString& sentence) {
+        if (isActiveWindow()) {
+            m_lastStored->setSequel(sentence);
+        }
+    });
+    m_lastStored->setObjectName(QStringLiteral("lastStored"));
     m_person->setAccessibleName(tr("Who is working"));
     setTip(m_person, tr("Every entry carries this name"));
     statusBar()->addWidget(m_lastStored, 1);
@@ -166,6 +175,7 @@ void MainWindow::take(std::unique_ptr<RecordSession> session) {
     m_bench = new BenchView(*m_session, this);
     m_bench->hide();
     connect(m_bench, &BenchView::left, this, &MainWindow::leaveBench);
+    connect(m_bench, &BenchView::strikeAsked, this, &MainWindow::strikeLast);
 
     connect(m_list, &StationList::stationChosen, this, [this](Station station) {
         m_next->clearRefusal();
@@ -180,12 +190,14 @@ void MainWindow::take(std::unique_ptr<RecordSession> session) {
     connect(m_session.get(), &RecordSession::notStored, m_confirmation, &Confirmation::refused); // the bar says why
     connect(m_session.get(), &RecordSession::stored, this, [this](qint64 sequence, const QString& line) {
         m_next->clearRefusal();
-        m_lastStored->setText(filled(tr("On disk: entry %1. %2"), sequence, line));
-        setTip(m_lastStored, line);
+        // Once the page went on: what comes next is said with it, in one sentence.
+        QMetaObject::invokeMethod(
+            this, [this, sequence, line] { announce(sequence, line); }, Qt::QueuedConnection);
         m_confirmation->stored(spokenWords(m_session->ledger().at(sequence), m_session->units()));
     });
     connect(m_session.get(), &RecordSession::moved, this, &MainWindow::nameRecord);
     nameRecord();
+    m_staleBefore = static_cast<int>(std::ranges::count(m_session->assessment().checks, CheckState::stale, &Check::state));
     m_person->show();
     refreshPeople();
     fitToWidth();
@@ -279,6 +291,24 @@ void MainWindow::followPlace() {
         m_next->clearRefusal(); // it was about another place
     }
     m_place->setPlace(place);
+}
+
+/// The one live node: who does not see the screen hears what was stored, what it made stale and what comes next.
+void MainWindow::announce(qint64 sequence, const QString& line) {
+    if (!m_session) {
+        return;
+    }
+    QStringList sequel;
+    const auto stale = static_cast<int>(std::ranges::count(m_session->assessment().checks, CheckState::stale, &Check::state));
+    if (const int more = stale - std::exchange(m_staleBefore, stale); more > 0) {
+        sequel << tr("%n checks are stale by it.", "", more);
+    }
+    const EntryField* field = panel(currentStation())->entryField();
+    if (field != nullptr && !field->title().isEmpty()) {
+        sequel << filled(tr("Next: %1."), field->title());
+    }
+    m_lastStored->tell(filled(tr("On disk: entry %1. %2"), sequence, line), sequel.join(QLatin1Char(' ')));
+    setTip(m_lastStored, line);
 }
 
 void MainWindow::openFindingHere() {
@@ -417,11 +447,13 @@ void MainWindow::toggleBench() {
     m_bench->setGeometry(rect());
     m_bench->show();
     m_bench->raise();
+    centralWidget()->hide(); // what is covered is out of reach, for screen readers too
     setWindowState(windowState() | Qt::WindowFullScreen);
     m_bench->field()->setFocus();
 }
 
 void MainWindow::leaveBench() {
+    centralWidget()->show();
     m_bench->hide();
     setWindowState(m_statesBefore);
     if (EntryField* entry = panel(currentStation())->entryField()) {

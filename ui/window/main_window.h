@@ -101,6 +101,7 @@ private:
     void followPlace();
     void fitToWidth();
     void leaveBench();
+    void announce(qint64 sequence, const QString& line);
     void complain(const QString& sentence);
     void sayOfGauge(const QString& sentence, bool isFault);
     [[nodiscard]] Station currentStation() const;
@@ -122,6 +123,7 @@ private:
     std::map<Station, StationPanel*> m_panels; ///< those that were shown
     QComboBox* m_person;
     Label* m_lastStored;
+    int m_staleBefore = 0; ///< checks that were stale before what was stored last
     Confirmation* m_confirmation;
     Tour* m_tour = nullptr;
     Doorbell* m_doorbell;

@@ -74,6 +74,7 @@ void NextBar::refresh() {
     }
     m_engine->setText(head);
     m_engine->setToolTip(wrappedTip(head));
+    m_engine->setAccessibleDescription(tr("The engine of this record")); // not the tip, which has a form of its own
     m_next->setText(tr("Next: %1").arg(QString::fromStdString(m_session.assessment().next.sentence)));
     refreshGate(m_trialFit, GateKind::trialFit);
     refreshGate(m_closing, GateKind::closing);
@@ -87,8 +88,7 @@ void NextBar::refreshGate(QPushButton* button, GateKind kind) {
     button->setText(gate.isOpen ? tr("%1: open").arg(name)
                     : gate.holding.empty()
                         ? tr("%1: locked").arg(name)
-                        : tr("%1: locked, %n hold it", "", static_cast<int>(gate.holding.size())).arg(name));
-    button->setAccessibleName(button->text());
+                        : tr("%1: locked, held by %n", "", static_cast<int>(gate.holding.size())).arg(name));
     QMenu* menu = button->menu();
     menu->clear();
     if (gate.isOpen) {

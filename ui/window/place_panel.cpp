@@ -230,7 +230,7 @@ void PlacePanel::askAbout(const std::string& finding) {
     }
     m_settling = finding;
     m_finding->setPlaceholderText(finding.empty() ? tr("Finding here…") : tr("Done about %1…").arg(qtText(finding)));
-    m_finding->setAccessibleName(finding.empty() ? tr("Open a finding here")
+    m_finding->setAccessibleName(finding.empty() ? tr("Finding here: what was seen")
                                                  : tr("What was done about finding %1").arg(qtText(finding)));
     setTip(m_finding, finding.empty()
                           ? tr("Ctrl+D. Something seen that needs a decision: Enter opens the finding; it holds the "

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <window/station_list.h>
 
+#include <QKeySequence>
 #include <algorithm>
 #include <ledger/qt_text.h>
 #include <session/look.h>
@@ -41,7 +42,13 @@ QString stationText(const RecordSession& session, Station station, bool isCompac
 QString stationTip(const RecordSession& session, Station station) {
     const auto worst = worstAt(session.assessment(), station);
     const int open = static_cast<int>(session.assessment().openAt(station));
-    const QString shortcut = QStringLiteral("Ctrl+%1").arg(static_cast<int>(station) + 1);
+    const QKeySequence key(Qt::CTRL | static_cast<Qt::Key>(Qt::Key_1 + static_cast<int>(station)));
+    const QString shortcut = key.toString(QKeySequence::NativeText);
+    if (isLocked(session, station)) {
+        const auto holding = static_cast<int>(session.assessment().gate(GateKind::closing).holding.size());
+        return holding == 0 ? StationList::tr("%1: locked (%2)").arg(qtShown(station), shortcut)
+                            : StationList::tr("%1: locked, held by %n (%2)", "", holding).arg(qtShown(station), shortcut);
+    }
     return worst ? StationList::tr("%1: worst is %2, %n open (%3)", "", open)
                        .arg(qtShown(station), stateWord(*worst), shortcut)
                  : QStringLiteral("%1 (%2)").arg(qtShown(station), shortcut);

@@ -9,7 +9,7 @@
 #include <algorithm>
 #include <ctime>
 #include <iostream>
-#include <planview/plan_accessible.h>
+#include <planview/plan_view.h>
 
 namespace caprail {
 

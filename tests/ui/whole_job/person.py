@@ -1,29 +1,13 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """Who works in the program on the screen: presses keys or clicks, and reads over AT-SPI what has the keyboard."""
-import os
 import re
-import shutil
 import subprocess
-import sys
 import time
-from pathlib import Path
 
 import pyatspi
 from gi.repository import GLib
 
-
-def fail(sentence):
-    picture("failed")
-    sys.exit(f"whole_job: {sentence}")
-
-
-def picture(name):
-    folder = os.environ.get("CAPRAIL_PICTURES")
-    by = "-by-mouse" if "--mouse" in sys.argv else ""
-    if folder and shutil.which("import"):  # of imagemagick
-        Path(folder).mkdir(parents=True, exist_ok=True)
-        subprocess.run(["import", "-window", "root", f"{folder}/whole-job{by}-{name}.png"], check=False,
-                       timeout=20)
+from at_spi import act, all_below, fail, pump, wait_for
 
 
 class Person:
@@ -42,13 +26,7 @@ class Person:
             self.item = event.source
 
     def pump(self, seconds=0.0):
-        end = time.monotonic() + seconds
-        while True:
-            while GLib.MainContext.default().iteration(False):
-                pass
-            if time.monotonic() >= end:
-                return
-            time.sleep(0.005)
+        pump(seconds)
 
     def asked(self):
         """Role, name and description of what has the keyboard now."""
@@ -94,7 +72,7 @@ class Person:
 
     def to_people(self):
         self.press("ctrl+Tab", "ctrl+Tab")
-        self.wait_for_name("^People$")
+        self.go_to("People")
 
     def choose(self, box, start):
         """In the box that shows this now, which is the next one, by the first letters."""
@@ -104,11 +82,7 @@ class Person:
 
     def wait(self, what, test, seconds=10):
         """What the test gives as soon as it gives something."""
-        end = time.monotonic() + seconds
-        while not (found := test()):
-            if time.monotonic() > end:
-                fail(f"{what}: not within {seconds} s; the keyboard is at {self.asked()}")
-            self.pump(0.03)
+        found = wait_for(what, test, seconds, lambda: f"the keyboard is at {self.asked()}")
         self.pressed[self.last] = time.monotonic()  # the program has come so far only now
         return found
 
@@ -123,7 +97,7 @@ class Mouse(Person):
     TARGETS = {"ctrl+Return": ("push button", "Go there"), "ctrl+1": ("list item", "Engine"),
                "ctrl+3": ("list item", "Fasteners"), "ctrl+8": ("list item", "History"),
                "ctrl+Tab": ("page tab", "People and instruments"), "alt+w": ("push button", "New instrument"),
-               "alt+2": ("check box", "Shims"), "alt+i": ("push button", "Crank laid in"),
+               "alt+2": ("page tab", "Shims"), "alt+i": ("push button", "Crank laid in"),
                "alt+u": ("push button", "Use the plan"), "d": ("push button", "drags")}
 
     def __init__(self):
@@ -131,21 +105,12 @@ class Mouse(Person):
         self.clicks = 0
         self.known = {}
 
-    def below(self, parent):
-        for item in parent:
-            if item is not None and item.getState().contains(pyatspi.STATE_SHOWING):
-                yield item
-                yield from self.below(item)
-
     def find(self, role, start, parent=None):
         def search():
             roots = [parent] if parent is not None else [
                 app for app in pyatspi.Registry.getDesktop(0) if app is not None and app.name == "caprail"]
-            try:
-                return next((item for root in roots for item in self.below(root)
-                             if role in ("", item.getRoleName()) and item.name.startswith(start)), None)
-            except GLib.GError:  # an item that went away while it was asked
-                return None
+            return next((item for root in roots for item in all_below(root)
+                         if role in ("", item.getRoleName()) and item.name.startswith(start)), None)
         return self.wait(f"a {role} «{start}»", search, 20)
 
     def click(self, item):
@@ -196,3 +161,20 @@ class Mouse(Person):
     def choose(self, box, start):
         self.click(self.find("combo box", box))
         self.click(self.find("list item", start))
+
+
+class Reader(Mouse):
+    """Neither presses a key nor points anywhere: what an item offers over AT-SPI is all there is, as for whoever works
+    with a screen reader, with switches or by voice."""
+
+    def click(self, item):
+        self.clicks += 1
+        act(item, "Press", "Toggle")
+
+    def type(self, text, enter=True):
+        if text and not any(c.isdigit() for c in text):
+            self.not_too_soon(text)
+        if text:
+            self.item.queryEditableText().setTextContents(text)
+        if enter:
+            self.press("Return")

@@ -1,5 +1,6 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""The whole job by keyboard alone: whole_job.py PROGRAM; with --mouse, by mouse alone but for the values themselves.
+"""The whole job by keyboard alone: whole_job.py PROGRAM; with --mouse, by mouse alone but for the values themselves; with
+--reader, from the gap pass on, by what the items offer over AT-SPI, without a key or a place on the screen.
 
 From an empty record of a three-main engine to the signed-off sheet, through all eight stations, in the built program on
 a real screen. What to type is decided by what the program asks for, as a person does: the name of the field or button that
@@ -15,7 +16,8 @@ import subprocess
 import sys
 from pathlib import Path
 
-from person import Mouse, Person, fail, picture
+from at_spi import fail, picture
+from person import Mouse, Person, Reader
 
 MOST_KEYS = 1800
 ONE_AT_A_TIME = 0.6  # seconds: the same word twice within half a second is asked back
@@ -39,6 +41,12 @@ INSTRUMENTS = [
     ("DEPTH", "depth", {"Limit of error ±": "0.001"}),
     ("WR", "torque", {"Wrench from": "1", "Wrench up to": "100"}),
 ]
+
+# The same as words of the ledger.
+TYPES = {"micrometer": "micrometer", "bore gauge": "bore gauge", "feeler": "feeler gauge", "straightedge": "straightedge",
+         "dial": "dial indicator", "depth": "depth gauge", "torque": "torque wrench"}
+FIELDS = {"Limit of error ±": "limit_of_error_typed", "Set with": "set_with", "Wrench from": "smallest_torque_typed",
+          "Wrench up to": "largest_torque_typed"}
 
 
 def entries():
@@ -78,6 +86,34 @@ def instruments(person):
         person.press("Return")
         person.wait(f"the instrument {name}", lambda: entries() > before)
     picture("1-engine")
+
+
+def measured(program):
+    """What was done before the gap pass, as entries: caps and rods at torque, journals, bores, the crank in, the kit."""
+    lines = [{"kind": "instrument_added", "instrument": name, "type": TYPES[kind],
+              **{FIELDS[field]: value for field, value in fields.items()}} for name, kind, fields in INSTRUMENTS]
+    places = [(kind, number) for kind, count in (("main", 3), ("rod", 2)) for number in range(1, count + 1)]
+    for kind, number in places:
+        lines += [{"kind": "fastener_tightened", "fastener": f"{kind}-{number}{side}", "instrument": "WR",
+                   "torque_typed": "70 lbf·ft" if kind == "main" else "45 lbf·ft"} for side in "LR"]
+    # Twice over all of them: how well a reading repeats must be known.
+    for _ in range(2):
+        for kind, number in places:
+            journal, bore = ("2.4480", "2.4501") if kind == "main" else ("2.0990", "2.1011")
+            lines += [{"kind": "journal_reading", "journal": f"{kind}-{number}", "station": station, "direction": direction,
+                       "diameter_typed": journal, "instrument": "MIC-1"} for station in (1, 2) for direction in (1, 2)]
+            lines += [{"kind": "bore_reading", "journal": f"{kind}-{number}", "station": station, "value_typed": bore,
+                       "method": "bore with shells", "instrument": "BORE-1"} for station in (1, 2)]
+    lines.append({"kind": "crank_laid_in", "is_in": 1})
+    lines += [{"kind": "fit_reading", "fit": "crank end play", "place": 1, "value_typed": "0.0060", "instrument": "DIAL"}] * 2
+    lines += [{"kind": "shim_added", "shim": f"S{number:03}", "marked_typed": size, "bag": ""}
+              for number, size in enumerate(SHIMS, 1)]
+    lines += [{"kind": "shim_measured", "shim": f"S{number:03}", "thickness_typed": size, "instrument": "MIC-1"}
+              for number, size in enumerate(SHIMS, 1) for _ in range(2)]
+    text = "\n".join(json.dumps({"person": "Mira Solheim", **line}) for line in lines)
+    answer = subprocess.run([program, "append", RECORD, "-"], input=text, text=True, timeout=60, capture_output=True, check=False)
+    if answer.returncode != 0:
+        fail(f"what comes before the gap pass is refused: {answer.stderr}")
 
 
 def tighten(person):
@@ -227,21 +263,25 @@ def make_sheet(person):
 
 def main():
     program = sys.argv[1]
-    by_mouse = "--mouse" in sys.argv
+    by_reader = "--reader" in sys.argv
     begin(program)
-    person = Mouse() if by_mouse else Person()
+    if by_reader:
+        measured(program)
+    person = Reader() if by_reader else Mouse() if "--mouse" in sys.argv else Person()
     with subprocess.Popen([program, RECORD], stdout=subprocess.DEVNULL) as shown_program:
         try:
             # Without a window manager nothing else gives a window the keyboard.
             subprocess.run(["xdotool", "search", "--sync", "--onlyvisible", "--name", "Caprail", "windowfocus"],
                            check=True, timeout=60)
             person.wait("a field", lambda: person.asked()[0], 30)
-            instruments(person)
-            tighten(person)
+            if not by_reader:
+                instruments(person)
+                tighten(person)
             person.press("ctrl+Return")
             person.pump(0.3)
             work(person, program)
-            make_sheet(person)
+            if not by_reader:
+                make_sheet(person)
         finally:
             # Not asked to close: where something is typed and not stored, it would ask back, and nobody is there.
             shown_program.kill()
@@ -251,7 +291,10 @@ def main():
         fail("the record is not sound")
     if person.keys >= MOST_KEYS:
         fail(f"{person.keys} keys; at most {MOST_KEYS - 1} are meant")
-    clicks = f"{person.clicks} clicks" if by_mouse else "no click"
+    clicks = f"{person.clicks} clicks" if isinstance(person, Mouse) else "no click"
+    if by_reader:
+        print(f"{entries()} entries with {person.clicks} actions of items, no key and no place on the screen, signed off")
+        return
     print(f"{entries()} entries with {person.keys} keys and {clicks}, signed off")
 
 

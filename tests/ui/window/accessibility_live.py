@@ -19,68 +19,15 @@ from pathlib import Path
 import pyatspi
 from gi.repository import GLib
 
+from at_spi import act, all_below, fail, first, has, pump, wait_for
+
 STATIONS = ["Engine", "Bearings", "Fasteners", "Girdle", "Trial fit", "Pickup", "Closing", "History"]
 # What says nothing of what can be done with an item.
 EMPTY_ROLES = {pyatspi.ROLE_UNKNOWN, pyatspi.ROLE_INVALID, pyatspi.ROLE_FILLER, pyatspi.ROLE_REDUNDANT_OBJECT}
 NM_PER_THOU = 25400
+MOST_TOLD = 25  # changes of names and descriptions for one entry, typing included
 TAB = 0xFF09  # its key symbol in X11 (keysymdef.h)
 CONTROL_CODE = 37  # the left Control key's code on every X server with evdev's key codes, as Xvfb's
-
-
-def fail(sentence):
-    sys.exit(f"accessibility_live: {sentence}")
-
-
-def pump(seconds):
-    """Lets the bus deliver for so long."""
-    end = time.monotonic() + seconds
-    while time.monotonic() < end:
-        while GLib.MainContext.default().iteration(False):
-            pass
-        time.sleep(0.02)
-
-
-def wait_for(what, find, seconds=20):
-    """What `find` gives as soon as it gives something; a sentence when it does not in time."""
-    end = time.monotonic() + seconds
-    while True:
-        try:
-            if (found := find()) is not None:
-                return found
-        except GLib.GError:  # an item that went away while it was asked
-            pass
-        if time.monotonic() > end:
-            fail(f"{what} is not there within {seconds} s")
-        pump(0.1)
-
-
-def has(item, state):
-    return item.getState().contains(state)
-
-
-def all_below(parent):
-    """Every item under this one that is on the screen, in order. Cells of a hidden list call themselves visible."""
-    for item in parent:
-        if item is not None and has(item, pyatspi.STATE_SHOWING):
-            yield item
-            yield from all_below(item)
-
-
-def first(parent, test):
-    return next((item for item in all_below(parent) if test(item)), None)
-
-
-def act(item, name):
-    """Does one of the item's actions, by its name."""
-    try:
-        action = item.queryAction()
-    except NotImplementedError:
-        fail(f"«{item.name}» offers no action")
-    names = [action.getName(i) for i in range(action.nActions)]
-    if name not in names:
-        fail(f"«{item.name}» does not offer “{name}”, only {names}")
-    action.doAction(names.index(name))
-    pump(0.1)
 
 
 def press(key, control=False):
@@ -124,6 +71,23 @@ def heard_while(do, wanted, seconds=10):
         pump(0.05)
     pyatspi.Registry.deregisterEventListener(note, *kinds)
     return names
+
+
+def told_while(do, until):
+    """The items whose name or description is told to be another while this is done, with that, until the test holds."""
+    told = []
+
+    def note(event):
+        is_name = "accessible-name" in event.type
+        told.append((event.source, "name" if is_name else "description", event.source.name if is_name else event.source.description))
+
+    kinds = ("object:property-change:accessible-name", "object:property-change:accessible-description")
+    pyatspi.Registry.registerEventListener(note, *kinds)
+    do()
+    wait_for("what is told of it", lambda: until(told))
+    pump(0.5)
+    pyatspi.Registry.deregisterEventListener(note, *kinds)
+    return told
 
 
 def purpose(item):
@@ -225,10 +189,10 @@ def work(program, record, shown):
         words = f"cap {code[:-1]} {'left' if code[-1] == 'L' else 'right'}"
         place = wait_for(f"{words} on the diagram", lambda: place_on(window, words), 5)
         if position["gap_nm"] is not None:
-            thou = Decimal(position["gap_nm"]) / NM_PER_THOU
-            figure = str(thou.quantize(Decimal("0.1"), ROUND_HALF_UP)).removesuffix(".0")
+            inches = Decimal(position["gap_nm"]) / NM_PER_THOU / 1000
+            figure = f"gap {inches.quantize(Decimal('0.0001'), ROUND_HALF_UP)} in"
             if figure not in place.name.split(", "):
-                fail(f"the gap at {words} is {figure} thou in the file, and «{place.name}» is read out")
+                fail(f"at {words} there is a {figure} in the file, and «{place.name}» is read out")
             read += 1
     if read < 5:
         fail(f"only {read} gaps of the record could be compared")
@@ -245,7 +209,19 @@ def work(program, record, shown):
     wait_for("at the field, the sentence that refuses a bare 9,", lambda: "9 thousandths" in field.description or None)
     if content(field) != "9" or len(ledger_of(program, record)) != before:
         fail("9 alone, which may be nine thousandths or nine inches, was not kept in the field for another try")
-    _, echo = type_and_enter(window, "cap 4 left", "28+27.5 thou")
+    stored = []
+    told = told_while(lambda: stored.append(type_and_enter(window, "cap 4 left", "28+27.5 thou")),
+                      lambda told: any(words.startswith("On disk") for _, _, words in told))
+    _, echo = stored[0]
+    live = [words for _, _, words in told if words.startswith("On disk")]
+    if len(live) != 1 or "cap 4 left" not in live[0] or "Next: Gap at cap" not in live[0]:
+        fail(f"an entry and what comes next are not told as one sentence, but as {live}")
+    hidden = [f"{kind} of {item.getRoleName()} «{words}»" for item, kind, words in told
+              if not has(item, pyatspi.STATE_SHOWING)]
+    if hidden:
+        fail(f"what is not shown tells of itself: {hidden}")
+    if len(told) > MOST_TOLD:
+        fail(f"one entry makes {len(told)} tellings: {[words for _, _, words in told]}")
     if "0.0555 in" not in echo or "1.410 mm" not in echo:
         fail(f"what was read of 28+27.5 thou is described as «{echo}»")
     entry = wait_for("the entry on the disk", lambda: next(iter(ledger_of(program, record)[before:]), None))
@@ -263,6 +239,7 @@ def work(program, record, shown):
         press(TAB)
     if any(a == b for a, b in zip(way, way[1:])) or len(set(way)) < 8:
         fail(f"the Tab key does not go on: {' > '.join(way)}")
+    print(f"one entry makes {len(told)} tellings, none of what is hidden")
     print(f"{items} items of {len(STATIONS)} stations asked, {read} gaps read out, entry {entry['sequence']} made, "
           f"{len(set(way))} items on the way of the Tab key")
 

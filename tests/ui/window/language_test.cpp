@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 /// The catalogue of every language is whole, and the window speaks it: no text is left in English by chance.
+#include "../cut_texts.h"
 #include "../every_view.h"
 #include "../mnemonics.h"
 #include "../pictures.h"
@@ -12,8 +13,6 @@
 #include <QLocale>
 #include <QPushButton>
 #include <QRegularExpression>
-#include <QStyleOptionButton>
-#include <QTabBar>
 #include <QTabWidget>
 #include <QTemporaryDir>
 #include <QXmlStreamReader>
@@ -89,6 +88,17 @@ TEST(Catalogue, translates_every_text_and_keeps_its_places) {
             EXPECT_EQ(placeholdersIn(m.source), placeholdersIn(form)) << qPrintable(m.source);
         }
     }
+}
+
+TEST(Catalogue, of_english_counts_one_and_several) {
+    const auto messages = catalogueOf(QStringLiteral("en"));
+    ASSERT_GT(messages.size(), 10U);
+    for (const Message& m : messages) {
+        EXPECT_TRUE(m.isFinished) << qPrintable(m.source);
+        EXPECT_TRUE(m.source.contains(QLatin1String("%n"))) << qPrintable(m.source);
+    }
+    EXPECT_EQ(MainWindow::tr("%n entries were kept.", "", 1), "1 entry was kept.");
+    EXPECT_EQ(MainWindow::tr("%n entries were kept.", "", 2), "2 entries were kept.");
 }
 
 TEST(Catalogue, has_what_the_core_marks) {
@@ -209,50 +219,6 @@ TEST_F(German, no_station_shows_an_english_text) {
 TEST_F(German, each_letter_of_a_menu_belongs_to_one_entry) {
     const MainWindow window;
     EXPECT_EQ(sharedLetters(*window.menuBar()), "");
-}
-
-/// The texts of a window that are wider or higher than the room that they are shown in.
-std::set<std::string> cutTexts(const QWidget& window) {
-    std::set<std::string> cut;
-    const auto note = [&](const QString& text, int needed, int there) {
-        if (needed > there) {
-            cut.insert("“" + text.toStdString() + "” needs " + std::to_string(needed) + " of " + std::to_string(there));
-        }
-    };
-    for (const QAbstractButton* button : window.findChildren<QAbstractButton*>()) {
-        const auto* tool = qobject_cast<const QToolButton*>(button);
-        const bool isSign =
-            tool != nullptr && !tool->icon().isNull() && tool->toolButtonStyle() == Qt::ToolButtonIconOnly;
-        if (button->isVisible() && !isSign && !button->text().isEmpty()) {
-            QStyleOptionButton option;
-            option.initFrom(button);
-            const QRect room = qobject_cast<const QPushButton*>(button) == nullptr
-                                   ? button->rect()
-                                   : button->style()->subElementRect(QStyle::SE_PushButtonContents, &option, button);
-            const QSize text = button->fontMetrics().size(Qt::TextShowMnemonic, button->text());
-            note(button->text(), text.width(), room.width());
-            note(button->text(), text.height(), room.height());
-        }
-    }
-    for (const QLabel* label : window.findChildren<QLabel*>()) {
-        const bool isText = label->isVisible() && label->pixmap().isNull() && !label->text().isEmpty();
-        if (isText && label->textFormat() == Qt::RichText) {
-            note(label->text(), label->sizeHint().width(), label->width());
-        } else if (isText && label->wordWrap()) {
-            note(label->text(), label->heightForWidth(label->width()), label->height());
-        } else if (isText) {
-            note(label->text(), label->fontMetrics().size(Qt::TextShowMnemonic, label->text()).width(),
-                 label->contentsRect().width());
-        }
-    }
-    for (const QTabBar* tabs : window.findChildren<QTabBar*>()) {
-        for (int i = 0; tabs->isVisible() && i < tabs->count(); ++i) {
-            note(tabs->tabText(i), tabs->fontMetrics().size(Qt::TextShowMnemonic, tabs->tabText(i)).width(),
-                 tabs->tabRect(i).width());
-            note(tabs->tabText(i), tabs->tabRect(i).right(), tabs->width());
-        }
-    }
-    return cut;
 }
 
 TEST_F(German, no_button_label_or_tab_of_any_view_is_cut) {

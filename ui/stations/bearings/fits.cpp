@@ -5,6 +5,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <base/say.h>
 #include <ledger/band_names.h>
 #include <ledger/expectations.h>
 #include <session/filled.h>
@@ -62,7 +63,9 @@ std::vector<TableColumn<FitRow>> fitColumns(const RecordSession& session) {
 } // namespace
 
 QString fitName(const FitId& id) {
-    const QString name = capitalised(qtText(id.first));
+    // A fit of the shop's own has the name that it was given; the others have a word in each language.
+    const bool isCommon = id.first == bands::crankEndPlay || id.first == bands::rodSideClearance;
+    const QString name = capitalised(qtText(isCommon ? Core::say(id.first) : id.first));
     return id.first == bands::rodSideClearance ? filled(BearingsFits::tr("%1, throw %2"), name, id.second)
            : id.first == bands::crankEndPlay   ? name
                                                   : filled(BearingsFits::tr("%1, place %2"), name, id.second);

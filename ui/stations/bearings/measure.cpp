@@ -57,8 +57,8 @@ void BearingsMeasure::build() {
         label->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     }
     m_results->setWordWrap(true);
-    m_places->setAccessibleName(tr("Readings of this journal"));
-    m_results->setAccessibleName(tr("What they come to"));
+    m_places->setSubject(tr("Readings of this journal"));
+    m_results->setSubject(tr("What they come to"));
     m_next->setForegroundRole(QPalette::PlaceholderText);
     m_next->setWordWrap(true);
     setTip(m_crank, tr("Another crank, or it was worked on: its journals are measured again"));

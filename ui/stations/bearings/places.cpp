@@ -204,9 +204,11 @@ PlanContent bearingsContent(const RecordSession& session, BearingsMode mode, Slo
             const Check* check = assessment.find("fit:" + place.first + ":" + std::to_string(number));
             mark.state = check == nullptr ? CheckState::notDone : check->state;
             const auto at = facts.fits.find(place);
-            mark.figure = at == facts.fits.end()
-                              ? QString()
-                              : qtText(formatShort(at->second.back().what.value.value, session.units()));
+            if (at != facts.fits.end()) {
+                const Length read = at->second.back().what.value.value;
+                mark.figure = qtText(formatShort(read, session.units()));
+                mark.spoken = PlacesText::tr("side clearance %1").arg(qtText(format(read, session.units())));
+            }
             content.marks.push_back(std::move(mark));
         }
         return content;

@@ -1,10 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <stations/bearings/station.h>
 
-#include <QButtonGroup>
 #include <QHBoxLayout>
 #include <QStackedWidget>
-#include <QToolButton>
 #include <charts/clearance_chart.h>
 #include <ledger/band_names.h>
 #include <planview/plan_view.h>
@@ -15,6 +13,7 @@
 #include <stations/bearings/warm.h>
 #include <stations/common/diagram_tools.h>
 #include <stations/common/station_text.h>
+#include <stations/common/view_switches.h>
 #include <text/label.h>
 #include <text/plain_text.h>
 
@@ -63,35 +62,16 @@ QWidget* BearingsStation::buildBar() {
     auto* bar = new QWidget(this);
     auto* row = new QHBoxLayout(bar);
     row->setContentsMargins(0, 0, 0, 0);
-    auto* group = new QButtonGroup(this);
-    const std::pair<QString, QString> names[] = {{tr("Journals"), tr("Journal diameters")},
-                                                 {tr("Bores"), tr("Bores with the shells in, caps at torque")},
-                                                 {tr("Housings"), tr("Housing bores without shells")},
-                                                 {tr("Strip"), tr("Clearance by gauging strip")},
-                                                 {tr("Fits"), tr("Crank end play, rod side clearance, own fits")},
-                                                 {tr("Shells"), tr("Shells on the shelf and in the engine")},
-                                                 {tr("Warm"), tr("Clearances and oil films at another temperature")}};
-    for (std::size_t i = 0; i < m_modes.size(); ++i) {
-        auto* button = new QToolButton(bar);
-        const QKeySequence shortcut(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + static_cast<int>(i)));
-        button->setText(QStringLiteral("%1  %2").arg(i + 1).arg(names[i].first));
-        button->setCheckable(true);
-        button->setShortcut(shortcut);
-        setTip(button, names[i].second + QStringLiteral(" (%1)").arg(shortcut.toString(QKeySequence::NativeText)));
-        button->setAccessibleName(names[i].second);
-        button->setMinimumSize(84, 34);
-        connect(button, &QToolButton::clicked, this, [this, i] { setMode(static_cast<BearingsMode>(i)); });
-        connect(button, &QToolButton::toggled, button, [button](bool isOn) {
-            QFont own = button->font();
-            own.setBold(isOn);
-            own.setUnderline(isOn);
-            button->setFont(own);
-        });
-        group->addButton(button);
-        row->addWidget(button);
-        m_modes[i] = button;
-    }
-    m_modes[0]->setChecked(true);
+    m_modes = new ViewSwitches({{tr("Journals"), tr("Journal diameters")},
+                                {tr("Bores"), tr("Bores with the shells in, caps at torque")},
+                                {tr("Housings"), tr("Housing bores without shells")},
+                                {tr("Strip"), tr("Clearance by gauging strip")},
+                                {tr("Fits"), tr("Crank end play, rod side clearance, own fits")},
+                                {tr("Shells"), tr("Shells on the shelf and in the engine")},
+                                {tr("Warm"), tr("Clearances and oil films at another temperature")}},
+                               bar);
+    connect(m_modes, &ViewSwitches::chosen, this, [this](int mode) { setMode(static_cast<BearingsMode>(mode)); });
+    row->addWidget(m_modes);
     row->addStretch(1);
     row->addWidget(m_tools);
     return bar;
@@ -122,7 +102,7 @@ QWidget* BearingsStation::buildWork() {
 
 void BearingsStation::setMode(BearingsMode mode) {
     m_mode = mode;
-    m_modes[static_cast<std::size_t>(mode)]->setChecked(true);
+    m_modes->show(static_cast<int>(mode));
     m_tools->setVisible(mode != BearingsMode::shells && mode != BearingsMode::warm);
     m_left->setCurrentIndex(mode == BearingsMode::warm ? 1 : 0);
     m_body->setCurrentIndex(mode == BearingsMode::shells ? 1 : 0);

@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-#include <array>
 #include <stations/bearings/places.h>
 #include <stations/common/station.h>
 
 class QStackedWidget;
-class QToolButton;
 
 namespace caprail {
 
@@ -17,6 +15,7 @@ class BearingsWarm;
 class ClearanceChart;
 class PlanTools;
 class PlanView;
+class ViewSwitches;
 
 /// Bearings: journals and bores measured on the diagram, what they come to, fits, shells, and clearances and oil films
 /// when warm.
@@ -55,7 +54,7 @@ private:
     QStackedWidget* m_body;
     QStackedWidget* m_left; ///< diagram and chart, or the oil films beside the warm clearances
     QStackedWidget* m_right;
-    std::array<QToolButton*, 7> m_modes{};
+    ViewSwitches* m_modes = nullptr;
 };
 
 } // namespace caprail

@@ -16,7 +16,7 @@ OpenTime::OpenTime(QWidget* parent) : Label(parent) {
     QFont large = font();
     large.setPointSizeF(large.pointSizeF() * 1.9);
     setFont(large);
-    setAccessibleName(tr("Sealant's open time"));
+    setSubject(tr("Sealant's open time"));
     hide();
 }
 

@@ -16,6 +16,7 @@
 #include <stations/common/entry_field.h>
 #include <stations/common/station_text.h>
 #include <stations/common/tab_order.h>
+#include <stations/common/view_switches.h>
 #include <text/label.h>
 
 namespace caprail {
@@ -43,7 +44,6 @@ ClosingStation::ClosingStation(RecordSession& given, QWidget* parent)
     m_values->setAutoDefault(false);
     connect(m_values, &QPushButton::clicked, this, [this] { session().goTo({Station::engine, "values"}); });
     m_tabs->setDocumentMode(true);
-    m_tabs->setFocusPolicy(Qt::NoFocus); // its bar takes the keyboard
     auto* work = new QWidget(this);
     auto* workColumn = new QVBoxLayout(work);
     workColumn->addWidget(m_holding);
@@ -51,6 +51,7 @@ ClosingStation::ClosingStation(RecordSession& given, QWidget* parent)
     m_tabs->addTab(work, tr("Work"));
     m_tabs->addTab(m_findings, {});
     m_tabs->addTab(m_photos, {});
+    giveDigits(*m_tabs);
 
     auto* left = new QVBoxLayout;
     left->addWidget(m_gate);
@@ -98,8 +99,8 @@ void ClosingStation::refresh() {
     m_task->setVisible(isAsked);
     m_findings->refresh();
     m_photos->refresh();
-    m_tabs->setTabText(1, tr("Findings (%1 open) and notes").arg(assessment.openFindings.size()));
-    m_tabs->setTabText(2, tr("Photos (%1)").arg(facts.attachments.size()));
+    nameTab(*m_tabs, 1, tr("Findings (%1 open) and notes").arg(assessment.openFindings.size()));
+    nameTab(*m_tabs, 2, tr("Photos (%1)").arg(facts.attachments.size()));
     emit subjectChanged();
 }
 

@@ -37,7 +37,7 @@ ClosingSteps::ClosingSteps(RecordSession& session, QWidget* parent)
     for (const auto& entry : allWords<ClosingStep>()) {
         const Row row{new Label(this), new Label(this)};
         row.text->setWordWrap(true);
-        row.text->setAccessibleName(capitalised(qtShown(entry.value)));
+        row.text->setSubject(capitalised(qtShown(entry.value)));
         grid->addWidget(row.sign, line, 0, Qt::AlignTop);
         grid->addWidget(row.text, line++, 1);
         m_rows.emplace(entry.value, row);

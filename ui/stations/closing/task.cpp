@@ -31,7 +31,7 @@ ClosingPicture::ClosingPicture(QWidget* parent)
     for (Label* label : {m_title, m_how, static_cast<Label*>(m_clock)}) {
         label->setWordWrap(true);
     }
-    m_title->setAccessibleName(tr("What comes next"));
+    m_title->setSubject(tr("What comes next"));
     m_list->setFocusPolicy(Qt::NoFocus); // it only shows; the field takes the keys
     m_list->setSelectionMode(QAbstractItemView::NoSelection);
     m_plan->setFocusPolicy(Qt::NoFocus);

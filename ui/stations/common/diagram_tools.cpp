@@ -46,8 +46,7 @@ void PlanTools::addLayers(QHBoxLayout* row) {
     auto* button = new QToolButton(this);
     button->setText(tr("Layers"));
     setTip(button, tr("What the diagrams show"));
-    button->setAccessibleName(button->toolTip());
-    button->setMinimumSize(34, 30);
+    button->setMinimumHeight(30);
     button->setPopupMode(QToolButton::InstantPopup);
     auto* menu = new QMenu(button);
     const std::pair<PlanLayer, QString> layers[] = {
@@ -82,8 +81,11 @@ void PlanTools::add(QHBoxLayout* row, const QString& text, const QString& name, 
     auto* button = new QToolButton(this);
     button->setText(text);
     setTip(button, name);
-    button->setAccessibleName(name);
-    button->setMinimumSize(34, 30);
+    if (text.size() == 1) {
+        button->setAccessibleName(name); // "+" is no word
+        button->setMinimumWidth(34);
+    }
+    button->setMinimumHeight(30); // as wide as its name at least, in every language
     connect(button, &QToolButton::clicked, m_view, action);
     row->addWidget(button);
     m_movers.push_back(button);

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <stations/common/entry_field.h>
 
-#include <QAccessible>
 #include <QAction>
 #include <QEvent>
 #include <QHBoxLayout>
@@ -10,6 +9,7 @@
 #include <QLineEdit>
 #include <QPainter>
 #include <QVBoxLayout>
+#include <session/announcer.h>
 #include <session/filled.h>
 #include <session/look.h>
 #include <session/storing_press.h>
@@ -126,7 +126,9 @@ void EntryField::ask(const QString& title, const QString& unit, Reader reader, S
     m_title->setText(literal(title)); // it has a buddy, and no key
     m_unit->setText(unit);
     m_unit->setVisible(!unit.isEmpty());
-    m_edit->setAccessibleName(unit.isEmpty() ? title : title + QStringLiteral(", ") + unit);
+    if (const QString name = unit.isEmpty() ? title : title + QStringLiteral(", ") + unit; name != m_edit->accessibleName()) {
+        m_edit->setAccessibleName(name); // each name that is set is told
+    }
     m_reader = std::move(reader);
     m_submit = std::move(submit);
     if (!m_showsProblem) {
@@ -205,7 +207,9 @@ void EntryField::showEcho() {
         echo = read ? tr("Read as %1").arg(*read) : QStringLiteral("…");
     }
     m_echo->setText(echo);
-    m_edit->setAccessibleDescription(echo);
+    if (echo != m_edit->accessibleDescription()) {
+        m_edit->setAccessibleDescription(echo);
+    }
     QPalette palette = m_echo->palette();
     palette.setColor(QPalette::WindowText, screenLook().quiet);
     m_echo->setPalette(palette);
@@ -215,8 +219,7 @@ void EntryField::showProblem(const QString& sentence) {
     m_showsProblem = true;
     m_echo->setText(QStringLiteral("✕ ") + sentence);
     m_edit->setAccessibleDescription(sentence);
-    QAccessibleEvent refused(m_echo, QAccessible::Alert);
-    QAccessible::updateAccessibility(&refused);
+    Announcer::instance().say(sentence);
     QPalette palette = m_echo->palette();
     palette.setColor(QPalette::WindowText, screenLook().out);
     m_echo->setPalette(palette);

@@ -36,15 +36,14 @@ PlaceHeading::PlaceHeading(QWidget* parent)
     column->addWidget(m_words);
     m_why->setText(tr("Why ±?"));
     setTip(m_why, tr("The uncertainty of this figure, source by source"));
-    m_why->setAccessibleName(m_why->toolTip());
     m_why->hide();
     connect(m_why, &QToolButton::clicked, this, &PlaceHeading::whyAsked);
 }
 
 void PlaceHeading::show(const QString& place, const QString& figure, CheckState state, const QString& words) {
     m_place->setText(place);
+    m_figure->setSubject(place);
     m_figure->setText(figure);
-    m_figure->setAccessibleName(place + QStringLiteral(": ") + figure);
     m_words->setText(sign(state) + QStringLiteral(" ") + words);
     QPalette palette = m_words->palette();
     palette.setColor(QPalette::WindowText, screenLook().of(state));

@@ -11,6 +11,12 @@ namespace caprail {
 
 class EntryField;
 
+/// A word that a field takes for a whole answer, as a button of the bench view: "Held", which types "h".
+struct BenchWord {
+    QString name;
+    QString typed;
+};
+
 /// One panel per kind of work. The window shows one at a time, tells it when the session changed, and asks it to select
 /// the subject of a place that a person jumped to.
 class StationPanel : public QWidget {
@@ -34,6 +40,9 @@ public:
 
     /// The field that takes the next value here; null where nothing is typed.
     [[nodiscard]] virtual EntryField* entryField() const { return nullptr; }
+
+    /// The words that that field takes now.
+    [[nodiscard]] virtual std::vector<BenchWord> benchWords() const { return {}; }
 
     /// What is shown large above that field in the bench view; null: its place alone.
     [[nodiscard]] virtual QWidget* benchPicture() const { return nullptr; }

@@ -76,7 +76,7 @@ EngineLayoutPage::EngineLayoutPage(RecordSession& session, QWidget* parent)
     right->addWidget(m_plan, 1);
     right->addWidget(words);
     m_advice->setWordWrap(true);
-    m_advice->setAccessibleName(tr("Advice on when to consider a girdle"));
+    m_advice->setSubject(tr("Advice on when to consider a girdle"));
     m_advice->setTextInteractionFlags(Qt::TextSelectableByMouse);
     setTip(m_advice, tr("The figures are set under Edit ▸ Preferences"));
     right->addWidget(m_advice);

@@ -3,6 +3,7 @@
 
 #include <QTabWidget>
 #include <QVBoxLayout>
+#include <stations/common/view_switches.h>
 #include <stations/engine/bands.h>
 #include <stations/engine/layout.h>
 #include <stations/engine/own_checks.h>
@@ -19,7 +20,6 @@ EngineStation::EngineStation(RecordSession& given, QWidget* parent)
       m_ownChecks(new EngineOwnChecks(given, this)), m_values(new EngineValues(given, this)),
       m_parts(new EngineParts(given, this)) {
     m_tabs->setDocumentMode(true);
-    m_tabs->setFocusPolicy(Qt::NoFocus); // its bar takes the keyboard
     m_tabs->setAccessibleName(tr("Engine"));
     m_tabs->addTab(m_layout, tr("Engine and layout"));
     m_tabs->addTab(m_bands, tr("Bands and rules"));
@@ -27,6 +27,7 @@ EngineStation::EngineStation(RecordSession& given, QWidget* parent)
     m_tabs->addTab(m_ownChecks, tr("Own checks"));
     m_tabs->addTab(m_values, tr("Whose figures"));
     m_tabs->addTab(m_parts, tr("Parts"));
+    giveDigits(*m_tabs);
     for (int page = 0; page < m_tabs->count(); ++page) {
         orderAsRead(*m_tabs->widget(page));
     }

@@ -1,15 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <stations/fasteners/station.h>
 
-#include <QButtonGroup>
 #include <QHBoxLayout>
 #include <QStackedWidget>
-#include <QToolButton>
 #include <algorithm>
 #include <planview/plan_view.h>
 #include <stations/common/panel_stack.h>
 #include <stations/common/diagram_tools.h>
 #include <stations/common/station_text.h>
+#include <stations/common/view_switches.h>
 #include <stations/fasteners/clamp.h>
 #include <stations/fasteners/groups.h>
 #include <stations/fasteners/tighten.h>
@@ -70,29 +69,9 @@ QWidget* FastenersStation::buildBar() {
     auto* bar = new QWidget(this);
     auto* row = new QHBoxLayout(bar);
     row->setContentsMargins(0, 0, 0, 0);
-    auto* group = new QButtonGroup(this);
-    const QString names[] = {tr("Tighten"), tr("Verify round"), tr("Groups"), tr("Clamp check")};
-    for (std::size_t i = 0; i < m_modes.size(); ++i) {
-        auto* button = new QToolButton(bar);
-        const QKeySequence shortcut(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + static_cast<int>(i)));
-        button->setText(QStringLiteral("%1  %2").arg(i + 1).arg(names[i]));
-        button->setCheckable(true);
-        button->setShortcut(shortcut);
-        setTip(button, shortcut.toString(QKeySequence::NativeText));
-        button->setAccessibleName(names[i]);
-        button->setMinimumSize(88, 34);
-        connect(button, &QToolButton::clicked, this, [this, i] { setMode(static_cast<FastenersMode>(i)); });
-        connect(button, &QToolButton::toggled, button, [button](bool isOn) {
-            QFont own = button->font();
-            own.setBold(isOn);
-            own.setUnderline(isOn);
-            button->setFont(own);
-        });
-        group->addButton(button);
-        row->addWidget(button);
-        m_modes[i] = button;
-    }
-    m_modes[0]->setChecked(true);
+    m_modes = new ViewSwitches({{tr("Tighten"), {}}, {tr("Verify round"), {}}, {tr("Groups"), {}}, {tr("Clamp check"), {}}}, bar);
+    connect(m_modes, &ViewSwitches::chosen, this, [this](int mode) { setMode(static_cast<FastenersMode>(mode)); });
+    row->addWidget(m_modes);
     auto* caution = new CautionLabel(FastenersStation::cautions(), bar);
     row->addSpacing(10);
     row->addWidget(caution, 1);
@@ -106,7 +85,7 @@ FastenersPage* FastenersStation::page() const {
 
 void FastenersStation::setMode(FastenersMode mode) {
     m_mode = mode;
-    m_modes[static_cast<std::size_t>(mode)]->setChecked(true);
+    m_modes->show(static_cast<int>(mode));
     const bool isGroups = mode == FastenersMode::groups;
     m_body->setCurrentIndex(isGroups ? 1 : 0);
     m_tools->setVisible(!isGroups);
@@ -199,6 +178,10 @@ void FastenersStation::select(const QString& subject) {
     } else if (m_mode != FastenersMode::groups) {
         page()->focusField();
     }
+}
+
+std::vector<BenchWord> FastenersStation::benchWords() const {
+    return m_mode == FastenersMode::verify ? m_verify->words() : std::vector<BenchWord>();
 }
 
 EntryField* FastenersStation::entryField() const {

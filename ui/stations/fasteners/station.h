@@ -1,10 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-#include <array>
 #include <stations/common/station.h>
 
 class QStackedWidget;
-class QToolButton;
 
 namespace caprail {
 
@@ -15,6 +13,7 @@ class FastenersTighten;
 class FastenersVerify;
 class PlanTools;
 class PlanView;
+class ViewSwitches;
 
 enum class FastenersMode { tighten, verify, groups, clamp };
 
@@ -33,6 +32,7 @@ public:
     void setMode(FastenersMode mode);
     [[nodiscard]] QString subject() const override;
     [[nodiscard]] EntryField* entryField() const override;
+    [[nodiscard]] std::vector<BenchWord> benchWords() const override;
     [[nodiscard]] FastenersMode mode() const { return m_mode; }
     [[nodiscard]] FastenerId selected() const { return m_fastener; }
 
@@ -52,7 +52,7 @@ private:
     FastenersClamp* m_clamp;
     QStackedWidget* m_body;
     QStackedWidget* m_right;
-    std::array<QToolButton*, 4> m_modes{};
+    ViewSwitches* m_modes = nullptr;
 };
 
 } // namespace caprail

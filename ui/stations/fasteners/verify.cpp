@@ -266,6 +266,13 @@ bool FastenersVerify::eventFilter(QObject* watched, QEvent* event) {
     return FastenersPage::eventFilter(watched, event);
 }
 
+std::vector<BenchWord> FastenersVerify::words() const {
+    if (roundUnderWay(facts()) == nullptr || method() == VerifyMethod::length) {
+        return {};
+    }
+    return {{method() == VerifyMethod::witnessMark ? tr("Mark in line") : tr("Held"), QStringLiteral("h")}};
+}
+
 void FastenersVerify::focusField() {
     if (m_field->isVisibleTo(this)) {
         m_field->setFocus();

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
+#include <stations/common/station.h>
 #include <stations/fasteners/page.h>
 #include <tables/table.h>
 #include <text/label.h>
@@ -25,6 +26,8 @@ public:
     void refresh(FastenerId selected) override;
     void focusField() override;
     void type(const QString& text) override;
+    /// What the button for «held» types, and its name; none where no word is taken.
+    [[nodiscard]] std::vector<BenchWord> words() const;
     [[nodiscard]] std::vector<FastenerId> order() const override;
     [[nodiscard]] EntryField* field() const { return m_field; }
     [[nodiscard]] QString progressText() const;

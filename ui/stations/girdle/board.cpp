@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <stations/common/station_text.h>
 #include <text/typed_sign.h>
+#include <utility>
 
 namespace caprail {
 
@@ -14,27 +15,63 @@ GirdleBoard::GirdleBoard(QWidget* parent) : QWidget(parent) {
     setFocusPolicy(Qt::StrongFocus);
     setMinimumSize(360, 300);
     setAccessibleName(tr("Stacks by position"));
+    installSpokenPlaces();
 }
 
 void GirdleBoard::show(std::vector<BoardCell> cells, const Units& units) {
+    const QStringList before = spokenPlaces();
     m_cells = std::move(cells);
     m_units = units;
-    select(m_selected);
+    update();
+    if (spokenPlaces() != before) {
+        announcePlaces(*this);
+    }
 }
 
 void GirdleBoard::select(Position position) {
-    m_selected = position;
-    const auto cell = std::ranges::find(m_cells, position, &BoardCell::position);
-    if (cell != m_cells.end()) {
-        QString words = tr("%1: %2, %3")
-                            .arg(qtText(describe(position)), leafNames(cell->leaves).join(QStringLiteral(" + ")),
-                                 cell->footing);
-        if (cell->plannedResidual) {
-            words += QStringLiteral(", ") + tr("planned: %1").arg(leafNames(cell->planned).join(QStringLiteral(" + ")));
-        }
-        setAccessibleDescription(words);
+    if (std::exchange(m_selected, position) != position) {
+        update();
+        announceSelection(*this);
     }
-    update();
+}
+
+const BoardCell* GirdleBoard::cellOf(const QString& place) const {
+    const auto cell =
+        std::ranges::find_if(m_cells, [&](const BoardCell& one) { return qtText(code(one.position)) == place; });
+    return cell == m_cells.end() ? nullptr : &*cell;
+}
+
+QStringList GirdleBoard::spokenPlaces() const {
+    QStringList places;
+    for (const BoardCell& cell : m_cells) {
+        places << qtText(code(cell.position));
+    }
+    return places;
+}
+
+QString GirdleBoard::spokenSentence(const QString& place) const {
+    const BoardCell* cell = cellOf(place);
+    return cell == nullptr ? QString() : boardSentence(*cell, m_units);
+}
+
+QRect GirdleBoard::spokenRect(const QString& place) const {
+    const BoardCell* cell = cellOf(place);
+    return cell == nullptr ? QRect() : areaOf(cell->position).toAlignedRect();
+}
+
+QString GirdleBoard::spokenSelected() const {
+    return qtText(code(m_selected));
+}
+
+void GirdleBoard::chooseSpoken(const QString& place, bool) {
+    if (const BoardCell* cell = cellOf(place)) {
+        emit chosen(cell->position);
+    }
+}
+
+void GirdleBoard::focusInEvent(QFocusEvent* event) {
+    QWidget::focusInEvent(event);
+    announceSelection(*this);
 }
 
 QRectF GirdleBoard::areaOf(Position position) const {

@@ -71,6 +71,34 @@ QStringList leafNames(const std::vector<DrawnLeaf>& leaves) {
     return names;
 }
 
+QString boardSentence(const BoardCell& cell, const Units& units) {
+    const auto shims = [](const std::vector<DrawnLeaf>& leaves) {
+        return leaves.empty() ? GirdleBoard::tr("bare") : leafNames(leaves).join(QStringLiteral(" + "));
+    };
+    const auto length = [&](Length value) { return qtText(formatSigned(value, units)); };
+    QStringList parts{qtText(describe(cell.position)),
+                      cell.gap ? GirdleBoard::tr("gap %1").arg(qtText(format(*cell.gap, units))) : GirdleBoard::tr("no gap")};
+    if (cell.isPinned) {
+        parts << GirdleBoard::tr("pinned");
+    }
+    if (cell.isBuilt) {
+        parts << GirdleBoard::tr("stands: %1").arg(shims(cell.leaves));
+    }
+    if (cell.residual) {
+        parts << GirdleBoard::tr("residual %1").arg(length(*cell.residual));
+    }
+    if (cell.plannedResidual) {
+        parts << (cell.isUnmet ? GirdleBoard::tr("nothing in the kit meets the band, nearest: %1, residual %2")
+                               : GirdleBoard::tr("planned: %1, residual %2"))
+                     .arg(shims(cell.planned), length(*cell.plannedResidual));
+    }
+    if (cell.feel) {
+        parts << GirdleBoard::tr("should be: %1").arg(qtShown(*cell.feel));
+    }
+    parts << cell.footing << stateWord(cell.state);
+    return parts.join(QStringLiteral(", "));
+}
+
 std::vector<BoardCell> boardCells(const RecordSession& session, const PlanOutcome* outcome) {
     const Facts& facts = session.facts();
     const Assessment& assessment = session.assessment();

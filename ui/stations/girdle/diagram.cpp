@@ -33,15 +33,19 @@ PlanContent gapContent(const RecordSession& session, const std::vector<Position>
         mark.state = stateOf(assessment, "gap:", p);
         const auto gap = assessment.gaps.find(p);
         if (gap != assessment.gaps.end()) {
-            if (gap->second.last) {
-                mark.figure = qtText(formatShort(*gap->second.last, session.units()));
-            } else if (!gap->second.outdated.empty()) {
-                // What was read before it moved, so that the place is not bare; the state says that it is stale.
-                mark.figure = qtText(formatShort(gap->second.outdated.back().what.value(), session.units()));
+            // What was read before it moved, where that is all, so that the place is not bare; the state says that it is
+            // stale.
+            const std::optional<Length> read = gap->second.last || gap->second.outdated.empty()
+                                                   ? gap->second.last
+                                                   : std::optional(gap->second.outdated.back().what.value());
+            if (read) {
+                mark.figure = qtText(formatShort(*read, session.units()));
+                mark.spoken = GirdleDiagramText::tr("gap %1").arg(qtText(format(*read, session.units())));
             }
             if (!gap->second.current.empty()) {
                 mark.note = GirdleDiagramText::tr("%1 read").arg(gap->second.current.size());
             }
+            mark.spoken = joinedWords(mark.spoken, mark.note);
         }
         content.marks.push_back(std::move(mark));
     }
@@ -64,6 +68,8 @@ PlanContent recheckContent(const RecordSession& session) {
         const auto stack = assessment.stacks.find(p);
         if (stack != assessment.stacks.end() && stack->second.residual) {
             mark.figure = signedShort(*stack->second.residual, session.units());
+            mark.spoken =
+                GirdleDiagramText::tr("residual %1").arg(qtText(formatSigned(*stack->second.residual, session.units())));
             content.heights[mark.place] = static_cast<double>(stack->second.residual->value());
         }
         const auto recheck = session.facts().rechecks.find(p);
@@ -74,6 +80,7 @@ PlanContent recheckContent(const RecordSession& session) {
         } else if (recheck != session.facts().rechecks.end()) {
             mark.note = qtShown(recheck->second.what.feel);
         }
+        mark.spoken = joinedWords(mark.spoken, mark.note);
         content.marks.push_back(std::move(mark));
     }
     return content;

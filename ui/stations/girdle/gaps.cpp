@@ -25,6 +25,7 @@
 #include <stations/common/tab_order.h>
 #include <text/ask.h>
 #include <text/label.h>
+#include <text/plain_text.h>
 #include <work/gap_pass.h>
 
 namespace caprail {
@@ -55,10 +56,10 @@ void GirdleGaps::build() {
     connect(m_pass, &QSpinBox::valueChanged, this, [this] { refresh(m_position); });
     nameBox(*m_straightedge, tr("Straightedge across the rails"));
     m_orderText->setWordWrap(true);
-    m_orderText->setAccessibleName(tr("Order of the pass"));
+    m_orderText->setSubject(tr("Order of the pass"));
     m_orderText->setForegroundRole(QPalette::PlaceholderText);
     auto* order = new QPushButton(tr("Order…"), this);
-    order->setAccessibleName(tr("Change the order of the pass"));
+    setTip(order, tr("Change the order of the pass"));
     connect(order, &QPushButton::clicked, this, &GirdleGaps::editOrder);
     m_next->setWordWrap(true);
     m_entries->setColumnHidden(EntriesModel::person, true);

@@ -100,7 +100,7 @@ void GirdleRecheck::build() {
     feelRow->addWidget(m_feel, 1);
     feelRow->addWidget(m_tryFeel, 0, Qt::AlignTop);
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
+    column->setContentsMargins(4, 0, 4, 0); // beside the ring around the page
     column->addWidget(m_heading);
     column->addWidget(m_steps);
     column->addWidget(m_task);

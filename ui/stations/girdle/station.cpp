@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <stations/girdle/station.h>
 
-#include <QButtonGroup>
 #include <QHBoxLayout>
-#include <QToolButton>
 #include <algorithm>
 #include <charts/deflection_chart.h>
 #include <charts/spread_chart.h>
@@ -11,6 +9,7 @@
 #include <stations/common/diagram_tools.h>
 #include <stations/common/panel_stack.h>
 #include <stations/common/station_text.h>
+#include <stations/common/view_switches.h>
 #include <stations/girdle/actions.h>
 #include <stations/girdle/board.h>
 #include <stations/girdle/feel.h>
@@ -116,22 +115,15 @@ QWidget* GirdleStation::buildBar() {
     auto* bar = new QWidget(this);
     auto* row = new QHBoxLayout(bar);
     row->setContentsMargins(0, 0, 0, 0);
-    auto* group = new QButtonGroup(this);
-    const QString names[] = {tr("Gaps"), tr("Shims"), tr("Stacks"), tr("Recheck"), tr("Feel"), tr("Load")};
-    for (std::size_t i = 0; i < m_modes.size(); ++i) {
-        auto* button = new QToolButton(bar);
-        const QKeySequence shortcut(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + static_cast<int>(i)));
-        button->setText(QStringLiteral("%1  %2").arg(i + 1).arg(names[i]));
-        button->setCheckable(true);
-        button->setShortcut(shortcut);
-        setTip(button, shortcut.toString(QKeySequence::NativeText));
-        button->setAccessibleName(names[i]);
-        button->setMinimumHeight(34);
-        connect(button, &QToolButton::clicked, this, [this, i] { setMode(static_cast<GirdleMode>(i)); });
-        group->addButton(button);
-        row->addWidget(button);
-        m_modes[i] = button;
-    }
+    m_modes = new ViewSwitches({{tr("Gaps"), {}},
+                                {tr("Shims"), {}},
+                                {tr("Stacks"), {}},
+                                {tr("Recheck"), {}},
+                                {tr("Feel"), {}},
+                                {tr("Load"), {}}},
+                               bar);
+    connect(m_modes, &ViewSwitches::chosen, this, [this](int mode) { setMode(static_cast<GirdleMode>(mode)); });
+    row->addWidget(m_modes);
     auto* caution = new CautionLabel(GirdleStation::cautions(), bar);
     row->addSpacing(2);
     row->addWidget(caution, 1);
@@ -192,22 +184,6 @@ void GirdleStation::setMode(GirdleMode mode) {
     emit subjectChanged();
 }
 
-/// The mode shown is told by weight as well as by the pressed button, which some styles hardly show.
-void GirdleStation::markMode() {
-    for (std::size_t i = 0; i < m_modes.size(); ++i) {
-        const bool isShown = i == static_cast<std::size_t>(m_mode);
-        QFont weight = font();
-        weight.setBold(isShown);
-        m_modes[i]->setFont(weight);
-        m_modes[i]->setChecked(isShown);
-        QPalette colours = palette();
-        if (isShown) {
-            colours.setColor(QPalette::ButtonText, screenLook().accent);
-        }
-        m_modes[i]->setPalette(colours);
-    }
-}
-
 void GirdleStation::focusMode() {
     if (m_mode == GirdleMode::shims) {
         kit()->focusField();
@@ -222,7 +198,7 @@ void GirdleStation::refresh() {
     m_runner.solve(planTaskFor(session().facts(), session().assessment(), session().units(), m_stacks->scope(),
                                m_girdle.of(session().facts())));
     m_actions->setPosition(m_position);
-    markMode();
+    m_modes->show(static_cast<int>(m_mode));
     if (m_mode == GirdleMode::shims) {
         kit()->refresh();
         return;

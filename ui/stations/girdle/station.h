@@ -1,13 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-#include <array>
 #include <session/plan_runner.h>
 #include <stations/common/station.h>
 #include <stations/girdle/diagram.h>
 #include <text/label.h>
 
 class QStackedWidget;
-class QToolButton;
 
 namespace caprail {
 
@@ -24,6 +22,7 @@ class GirdleStacks;
 class PlanTools;
 class PlanView;
 class SpreadChart;
+class ViewSwitches;
 
 /// The main job: gaps, shims, stacks and rechecks under the girdle, and the load that is left. The diagram is the form:
 /// a place is selected, a value is typed, Enter stores it and goes on. Alt+1 to Alt+6 choose the mode.
@@ -65,13 +64,12 @@ private:
     void focusMode();
     /// The modes that take the whole room: the kit and the study of a feel.
     [[nodiscard]] bool isWholePage() const { return m_mode == GirdleMode::shims || m_mode == GirdleMode::feel; }
-    void markMode();
 
     PlanRunner m_runner;
     GirdleModelKeeper m_girdle;
     GirdleMode m_mode = GirdleMode::gaps;
     Position m_position;
-    std::array<QToolButton*, 6> m_modes{};
+    ViewSwitches* m_modes = nullptr;
     PlanView* m_plan;
     PlanTools* m_tools;
     GirdleActions* m_actions;

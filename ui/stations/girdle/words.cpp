@@ -74,8 +74,8 @@ QString flushnessSentence(const Assessment& assessment, const Units& units) {
 
 QString ringLegend(const Facts& facts, const Units& units) {
     const Band band = residualBand(facts).band;
-    return filled(GirdleWordsText::tr("Rings: the residual of the stack. Thin: in its band, %1 to %2 · red disc: proud of it "
-                                      "· blue ring: loose"),
+    return filled(GirdleWordsText::tr("Rings: the residual of the stack. Thin: in its band, %1 to %2 · disc with rays: proud of "
+                                      "it · dashed ring: loose"),
                   qtText(formatSigned(band.lo(), units)), qtText(formatSigned(band.hi(), units)));
 }
 

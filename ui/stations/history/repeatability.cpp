@@ -30,6 +30,12 @@ struct ReadingCounts {
 
 namespace {
 
+/// The program's own in the language that is spoken, a fit of the shop's own as it was named.
+QString nameOfBand(const std::string& name) {
+    const bool isOfShop = bands::isFit(name) && name != bands::crankEndPlay && name != bands::rodSideClearance;
+    return qtText(isOfShop ? name : Core::say(name));
+}
+
 Label* boldLabel(const QString& text, QWidget* parent) {
     auto* label = new Label(text, parent);
     QFont bold = label->font();
@@ -214,7 +220,7 @@ void HistoryRepeatability::showStudy() {
     for (const std::string& person : crossed.people) {
         names << qtText(person);
     }
-    const QString held = band ? filled(tr("Held against the band “%1”, %2."), qtText(bands::isFit(band->name) ? band->name : Core::say(band->name)),
+    const QString held = band ? filled(tr("Held against the band “%1”, %2."), nameOfBand(band->name),
                                        qtText(format(band->band, m_session.units())))
                               : tr("No one band goes with these readings: set it at the engine station.");
     m_words->setText(filled(tr("%1 · %2 places · %3 passes. %4"), names.join(QStringLiteral(", ")),

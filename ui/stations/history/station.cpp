@@ -2,8 +2,10 @@
 #include <stations/history/station.h>
 
 #include <QSignalBlocker>
+#include <QTabBar>
 #include <QTabWidget>
 #include <QVBoxLayout>
+#include <stations/common/view_switches.h>
 #include <stations/history/changes.h>
 #include <stations/history/ledger.h>
 #include <stations/history/repeatability.h>
@@ -23,13 +25,13 @@ HistoryStation::HistoryStation(RecordSession& given, QWidget* parent)
     : StationPanel(given, parent), m_tabs(new QTabWidget(this)), m_ledger(new HistoryLedger(given, this)) {
     m_tabs->setObjectName(QStringLiteral("pages"));
     m_tabs->setDocumentMode(true);
-    m_tabs->setFocusPolicy(Qt::NoFocus); // its bar takes the keyboard
     m_tabs->setAccessibleName(tr("History"));
     m_tabs->addTab(m_ledger, tr("Ledger"));
     // Their pages are built when they are first asked for.
     m_tabs->addTab(new QWidget(m_tabs), tr("Verify rounds"));
     m_tabs->addTab(new QWidget(m_tabs), tr("Repeatability"));
     m_tabs->addTab(new QWidget(m_tabs), tr("Changes"));
+    giveDigits(*m_tabs);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_tabs);
@@ -41,9 +43,10 @@ void HistoryStation::fill(int tab, QWidget* page) {
     const QSignalBlocker still(m_tabs); // for whoever listens it is the same tab
     QWidget* empty = m_tabs->widget(tab);
     const bool isCurrent = m_tabs->currentIndex() == tab;
-    const QString text = m_tabs->tabText(tab);
+    const QString name = m_tabs->tabBar()->accessibleTabName(tab);
     m_tabs->removeTab(tab);
-    m_tabs->insertTab(tab, page, text);
+    m_tabs->insertTab(tab, page, {});
+    nameTab(*m_tabs, tab, name);
     if (isCurrent) {
         m_tabs->setCurrentIndex(tab);
     }

@@ -167,7 +167,6 @@ void HistoryVerify::build() {
     m_review->addTab(m_wrenches, tr("Wrenches"));
     m_review->addTab(m_people, tr("People"));
     m_review->addTab(m_perRound, tr("Rounds"));
-    m_review->setFocusPolicy(Qt::NoFocus); // its bar takes the keyboard
     m_review->setAccessibleName(tr("Counts of movements"));
 
     auto* review = new QWidget(this);

@@ -60,7 +60,7 @@ void PickupStation::build() {
     QFont large = font();
     large.setPointSizeF(large.pointSizeF() * 2.6);
     m_clearance->setFont(large);
-    m_clearance->setAccessibleName(tr("Clearance under the pickup"));
+    m_clearance->setSubject(tr("Clearance under the pickup"));
     auto* caution = new CautionLabel(PickupStation::cautions(), this);
     m_entries->setColumnHidden(EntriesModel::time, true);
     m_entries->setColumnHidden(EntriesModel::person, true);
@@ -76,7 +76,7 @@ void PickupStation::build() {
     });
     connect(m_change, &QPushButton::clicked, this, &PickupStation::changePart);
 
-    m_why->setAccessibleName(tr("The uncertainty of the clearance, source by source"));
+    setTip(m_why, tr("The uncertainty of the clearance, source by source"));
     connect(m_why, &QPushButton::clicked, this,
             [this] { BudgetWindow::open(tr("clearance"), pickupBudget(session().facts()), session(), this); });
 

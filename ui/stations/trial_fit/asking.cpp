@@ -93,6 +93,13 @@ void TrialFitStation::askOwnCheck(const OwnPlace& place) {
         });
 }
 
+std::vector<BenchWord> TrialFitStation::benchWords() const {
+    if (!std::holds_alternative<TrialId>(m_task)) {
+        return {};
+    }
+    return {{tr("Pass"), QStringLiteral("p")}, {tr("Fail"), QStringLiteral("f")}};
+}
+
 Result<void> TrialFitStation::storeAndGoOn(Result<Body> entry) {
     if (!entry) {
         return tl::unexpected(entry.error());

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <stations/trial_fit/diagram.h>
 
+#include <QCoreApplication>
 #include <algorithm>
 #include <assessment/specified.h>
 #include <assessment/work_order.h>
@@ -12,6 +13,10 @@
 namespace caprail {
 
 namespace {
+
+class TrialDiagramText {
+    Q_DECLARE_TR_FUNCTIONS(TrialDiagramText)
+};
 
 const Check* trialCheck(const Assessment& assessment, const TrialId& id) {
     const auto at = std::ranges::find_if(assessment.checks, [&](const Check& check) {
@@ -36,12 +41,15 @@ PlanMark trialMark(const RecordSession& session, const QString& place, const std
             continue;
         }
         if (result->second.what.clearance) {
-            mark.figure = qtText(formatShort(result->second.what.clearance->value, session.units()));
+            const Length read = result->second.what.clearance->value;
+            mark.figure = qtText(formatShort(read, session.units()));
+            mark.spoken = TrialDiagramText::tr("clearance %1").arg(qtText(format(read, session.units())));
         } else {
             notes << qtShown(result->second.what.result);
         }
     }
     mark.note = notes.join(QStringLiteral(", "));
+    mark.spoken = joinedWords(mark.spoken, mark.note);
     return mark;
 }
 

@@ -34,6 +34,7 @@ public:
     void select(const QString& subject) override;
     [[nodiscard]] QString subject() const override;
     [[nodiscard]] EntryField* entryField() const override { return m_field; }
+    [[nodiscard]] std::vector<BenchWord> benchWords() const override;
     [[nodiscard]] const TrialTask& task() const { return m_task; }
 
 private:

@@ -1,29 +1,31 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <planview/plan_accessible.h>
+#include <planview/spoken_places.h>
 
 #include <QAccessibleWidget>
 #include <QCoreApplication>
+#include <QPointer>
+#include <QWidget>
 #include <map>
 
 namespace caprail {
 
 namespace {
 
-/// One place. It asks the view for everything, so it never shows an old figure; it lives as long as the view's own
-/// interface and is not valid while its place is not drawn.
+/// One place. It lives as long as the interface of the widget that draws it, and is not valid while it is not drawn.
 class PlaceInterface : public QAccessibleInterface, public QAccessibleActionInterface {
 public:
-    PlaceInterface(PlanView* view, QString place) : m_view(view), m_place(std::move(place)) {}
+    PlaceInterface(QWidget* widget, SpokenPlaces* places, QString place)
+        : m_widget(widget), m_places(places), m_place(std::move(place)) {}
 
     [[nodiscard]] bool isValid() const override {
-        return m_view != nullptr && m_view->drawing() != nullptr && m_view->drawing()->places().contains(m_place);
+        return m_widget != nullptr && m_places->spokenPlaces().contains(m_place);
     }
     [[nodiscard]] QObject* object() const override { return nullptr; }
     [[nodiscard]] QWindow* window() const override {
-        return m_view == nullptr ? nullptr : m_view->window()->windowHandle();
+        return m_widget == nullptr ? nullptr : m_widget->window()->windowHandle();
     }
     [[nodiscard]] QAccessibleInterface* parent() const override {
-        return QAccessible::queryAccessibleInterface(m_view);
+        return QAccessible::queryAccessibleInterface(m_widget);
     }
     [[nodiscard]] QAccessibleInterface* child(int) const override { return nullptr; }
     [[nodiscard]] int childCount() const override { return 0; }
@@ -34,14 +36,11 @@ public:
         if (!isValid()) {
             return {};
         }
-        const PlanMark* mark = m_view->drawing()->markOf(m_place);
         switch (which) {
         case QAccessible::Name:
-            return m_view->drawing()->sentenceOf(m_place);
+            return m_places->spokenSentence(m_place);
         case QAccessible::Value:
-            return mark == nullptr ? QString() : mark->figure;
-        case QAccessible::Description:
-            return mark == nullptr ? QString() : mark->note;
+            return m_places->spokenFigure(m_place);
         default:
             return {};
         }
@@ -52,8 +51,8 @@ public:
         if (!isValid()) {
             return {};
         }
-        const QRect inView = m_view->widgetRectOf(m_place).toAlignedRect();
-        return {m_view->mapToGlobal(inView.topLeft()), inView.size()};
+        const QRect inWidget = m_places->spokenRect(m_place);
+        return {m_widget->mapToGlobal(inWidget.topLeft()), inWidget.size()};
     }
     [[nodiscard]] QAccessible::Role role() const override { return QAccessible::ListItem; }
     [[nodiscard]] QAccessible::State state() const override {
@@ -62,12 +61,12 @@ public:
             state.invalid = true;
             return state;
         }
-        const bool isSelected = m_view->selected() == m_place;
+        const bool isSelected = m_places->spokenSelected() == m_place;
         state.focusable = true;
         state.selectable = true;
         state.selected = isSelected;
-        state.focused = isSelected && m_view->hasFocus();
-        state.disabled = !m_view->isEnabled();
+        state.focused = isSelected && m_widget->hasFocus();
+        state.disabled = !m_widget->isEnabled();
         return state;
     }
 
@@ -76,33 +75,30 @@ public:
     }
     [[nodiscard]] QStringList actionNames() const override { return {pressAction(), setFocusAction()}; }
     void doAction(const QString& action) override {
-        if (!isValid()) {
-            return;
-        }
-        m_view->setFocus();
-        m_view->select(m_place);
-        emit m_view->placeSelected(m_place);
-        if (action == pressAction()) {
-            emit m_view->placeActivated(m_place);
+        if (isValid()) {
+            m_widget->setFocus();
+            m_places->chooseSpoken(m_place, action == pressAction());
         }
     }
     [[nodiscard]] QStringList keyBindingsForAction(const QString&) const override { return {}; }
 
 private:
-    QPointer<PlanView> m_view;
+    QPointer<QWidget> m_widget;
+    SpokenPlaces* m_places; ///< the same widget
     QString m_place;
 };
 
-class PlanInterface : public QAccessibleWidget {
+class PlacesInterface : public QAccessibleWidget {
 public:
-    explicit PlanInterface(PlanView* view) : QAccessibleWidget(view, QAccessible::List), m_view(view) {}
-    ~PlanInterface() override {
+    PlacesInterface(QWidget* widget, SpokenPlaces* places)
+        : QAccessibleWidget(widget, QAccessible::List), m_widget(widget), m_places(places) {}
+    ~PlacesInterface() override {
         for (const auto& [place, id] : m_ids) {
             QAccessible::deleteAccessibleInterface(id);
         }
     }
-    PlanInterface(const PlanInterface&) = delete;
-    PlanInterface& operator=(const PlanInterface&) = delete;
+    PlacesInterface(const PlacesInterface&) = delete;
+    PlacesInterface& operator=(const PlacesInterface&) = delete;
 
     [[nodiscard]] QString text(QAccessible::Text which) const override {
         const QString given = QAccessibleWidget::text(which);
@@ -110,13 +106,13 @@ public:
                    ? QCoreApplication::translate("PlanView", "Plan of the pan rail")
                    : given;
     }
-    [[nodiscard]] int childCount() const override { return static_cast<int>(places().size()); }
+    [[nodiscard]] int childCount() const override { return static_cast<int>(m_places->spokenPlaces().size()); }
     [[nodiscard]] QAccessibleInterface* child(int index) const override {
-        const QStringList list = places();
+        const QStringList list = m_places->spokenPlaces();
         return index < 0 || index >= list.size() ? nullptr : of(list[index]);
     }
     [[nodiscard]] int indexOfChild(const QAccessibleInterface* child) const override {
-        const QStringList list = places();
+        const QStringList list = m_places->spokenPlaces();
         for (qsizetype i = 0; i < list.size(); ++i) {
             if (of(list[i]) == child) {
                 return static_cast<int>(i);
@@ -125,7 +121,7 @@ public:
         return -1;
     }
     [[nodiscard]] QAccessibleInterface* childAt(int x, int y) const override {
-        for (const QString& place : places()) {
+        for (const QString& place : m_places->spokenPlaces()) {
             QAccessibleInterface* item = of(place);
             if (item->rect().contains(x, y)) {
                 return item;
@@ -134,66 +130,75 @@ public:
         return nullptr;
     }
     [[nodiscard]] QAccessibleInterface* focusChild() const override {
-        const QString selected = m_view->selected();
-        return m_view->hasFocus() && !selected.isEmpty() ? of(selected) : nullptr;
+        const QString selected = m_places->spokenSelected();
+        return m_widget->hasFocus() && m_places->spokenPlaces().contains(selected) ? of(selected) : nullptr;
     }
 
 private:
-    [[nodiscard]] QStringList places() const {
-        const PlanDrawing* drawing = m_view->drawing();
-        return drawing == nullptr ? QStringList() : drawing->places();
-    }
     [[nodiscard]] QAccessibleInterface* of(const QString& place) const {
         const auto known = m_ids.find(place);
         if (known != m_ids.end()) {
             return QAccessible::accessibleInterface(known->second);
         }
-        auto* made = new PlaceInterface(m_view, place); // QAccessible's cache owns it from the next line on
+        auto* made = new PlaceInterface(m_widget, m_places, place); // QAccessible's cache owns it from the next line on
         m_ids[place] = QAccessible::registerAccessibleInterface(made);
         return made;
     }
 
-    PlanView* m_view;
+    QWidget* m_widget;
+    SpokenPlaces* m_places;
     mutable std::map<QString, QAccessible::Id> m_ids;
 };
 
-QAccessibleInterface* planInterface(const QString&, QObject* object) {
-    auto* view = qobject_cast<PlanView*>(object);
-    return view == nullptr ? nullptr : new PlanInterface(view);
+QAccessibleInterface* placesInterface(const QString&, QObject* object) {
+    auto* widget = qobject_cast<QWidget*>(object);
+    auto* places = dynamic_cast<SpokenPlaces*>(object);
+    return widget == nullptr || places == nullptr ? nullptr : new PlacesInterface(widget, places);
+}
+
+void tell(const SpokenPlaces& places, QAccessible::Event kind, int child) {
+    // Events take the object as one that may change, though they change nothing.
+    QAccessibleEvent event(const_cast<QWidget*>(&places.spokenOn()), kind);
+    if (child >= 0) {
+        event.setChild(child);
+    }
+    QAccessible::updateAccessibility(&event);
 }
 
 } // namespace
 
-void installPlanAccessibility() {
+void installSpokenPlaces() {
     static const bool isInstalled = [] {
-        QAccessible::installFactory(planInterface);
+        QAccessible::installFactory(placesInterface);
         return true;
     }();
     Q_UNUSED(isInstalled)
 }
 
-void announcePlanContent(PlanView& view) {
-    QAccessibleEvent event(&view, QAccessible::ObjectReorder);
-    QAccessible::updateAccessibility(&event);
+void announcePlaces(const SpokenPlaces& places) {
+    if (places.spokenOn().isVisible()) {
+        tell(places, QAccessible::ObjectReorder, -1);
+    }
 }
 
-std::vector<std::pair<QAccessible::Event, int>> selectionNews(const PlanView& view) {
-    const auto index = static_cast<int>(view.places().indexOf(view.selected()));
+std::vector<std::pair<QAccessible::Event, int>> selectionNews(const SpokenPlaces& places) {
+    const auto index = static_cast<int>(places.spokenPlaces().indexOf(places.spokenSelected()));
     if (index < 0) {
         return {};
     }
     std::vector<std::pair<QAccessible::Event, int>> news{{QAccessible::Selection, index}};
-    if (view.hasFocus()) {
+    if (places.spokenOn().hasFocus()) {
         news.emplace_back(QAccessible::Focus, index);
     }
     return news;
 }
 
-void announcePlanSelection(PlanView& view) {
-    for (const auto& [kind, child] : selectionNews(view)) {
-        QAccessibleEvent event(&view, kind);
-        event.setChild(child);
-        QAccessible::updateAccessibility(&event);
+void announceSelection(const SpokenPlaces& places) {
+    if (!places.spokenOn().isVisible()) {
+        return; // nobody is told of what is not in sight
+    }
+    for (const auto& [kind, child] : selectionNews(places)) {
+        tell(places, kind, child);
     }
 }
 
