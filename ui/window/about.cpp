@@ -62,6 +62,7 @@ void showAbout(QWidget* parent) {
     copy->disconnect(); // else it closes the box
     QObject::connect(copy, &QPushButton::clicked, &box, [] { QGuiApplication::clipboard()->setText(reportText()); });
     box.setDefaultButton(QMessageBox::Ok);
+    box.setEscapeButton(QMessageBox::Ok); // with two buttons Qt does not guess it, and Esc would do nothing
     box.exec();
 }
 
