@@ -1898,10 +1898,6 @@ Erstellt mit:</translation>
         <source>puts %1 more on the cap</source>
         <translation>bringt %1 mehr auf den Deckel</translation>
     </message>
-    <message>
-        <source>%1 is not a thread: write inch threads as 7/16-20 and metric ones as M10x1.25, with “by hand” behind a special pitch.</source>
-        <translation>%1 ist kein Gewinde: Zollgewinde als 7/16-20 und metrische als M10x1.25 schreiben, mit „by hand“ hinter einer besonderen Steigung.</translation>
-    </message>
 </context>
 <context>
     <name>DeflectionChartText</name>
@@ -2363,10 +2359,6 @@ Erstellt mit:</translation>
         <translation>Verwindung %1</translation>
     </message>
     <message>
-        <source>Rings: the residual of the stack. Thin: in its band, %1 to %2 · red disc: proud of it · blue ring: loose</source>
-        <translation>Ringe: das Restmaß des Stapels. Dünn: im Band, %1 bis %2 · rote Scheibe: zu hoch · blauer Ring: lose</translation>
-    </message>
-    <message>
         <source>Closed: these stacks are in the engine.</source>
         <translation>Geschlossen: diese Stapel liegen im Motor.</translation>
     </message>
@@ -2673,10 +2665,6 @@ Erstellt mit:</translation>
     <message>
         <source>Pictures (%1);;All files (*)</source>
         <translation>Bilder (%1);;Alle Dateien (*)</translation>
-    </message>
-    <message>
-        <source>Pictures (*.jpg *.jpeg *.png *.webp *.heic *.heif);;All files (*)</source>
-        <translation>Bilder (*.jpg *.jpeg *.png *.webp *.heic *.heif);;Alle Dateien (*)</translation>
     </message>
 </context>
 <context>
@@ -4382,46 +4370,6 @@ zu niedrig: zu dünn</translation>
         <source>Map of how the plate bends; the table below holds the loads.</source>
         <translation>Karte, wie sich die Platte biegt; die Kräfte stehen in der Tabelle darunter.</translation>
     </message>
-    <message>
-        <source>Chart of the clearances in their bands; the tables above hold its figures.</source>
-        <translation>Diagramm der Lagerspiele in ihren Bändern; die Tabellen darüber enthalten seine Zahlen.</translation>
-    </message>
-    <message>
-        <source>Plan of the pan rail.</source>
-        <translation>Draufsicht auf den Ölwannenflansch.</translation>
-    </message>
-    <message>
-        <source>Chart of how far each fastener moved, round by round; the table under Torques holds its figures.</source>
-        <translation>Diagramm, wie weit sich jede Verschraubung weiterdrehen ließ, Runde für Runde; die Tabelle unter Drehmomente enthält seine Zahlen.</translation>
-    </message>
-    <message>
-        <source>QR code of the seal: %1</source>
-        <translation>QR-Code des Siegels: %1</translation>
-    </message>
-    <message>
-        <source>Chart of the gap readings at each position; the table below holds its figures.</source>
-        <translation>Diagramm der Spaltmaße an jeder Position; die Tabelle darunter enthält seine Zahlen.</translation>
-    </message>
-    <message>
-        <source>The shop&apos;s logo</source>
-        <translation>Das Logo der Werkstatt</translation>
-    </message>
-    <message>
-        <source>Measured, but no band is set: nothing was judged.</source>
-        <translation>Gemessen, aber es ist kein Band festgelegt: nichts wurde beurteilt.</translation>
-    </message>
-    <message>
-        <source>Clearances against their bands</source>
-        <translation>Lagerspiele und ihre Bänder</translation>
-    </message>
-    <message>
-        <source>± is the measuring uncertainty: a value counts as in its band only with it.</source>
-        <translation>± ist die Messunsicherheit: ein Wert gilt nur mit ihr als in seinem Band.</translation>
-    </message>
-    <message>
-        <source>p is the probability that the value lies in its band, C how many times over the band holds four standard uncertainties (JCGM 106); below 1 a value is weakly measured.</source>
-        <translation>p ist die Wahrscheinlichkeit, dass der Wert in seinem Band liegt, C wie oft das Band vier Standardunsicherheiten fasst (JCGM 106); unter 1 ist ein Wert schwach gemessen.</translation>
-    </message>
 </context>
 <context>
     <name>SheetFont</name>
@@ -4532,6 +4480,13 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>“%1” came twice within half a second, so the second one stored nothing. If it is meant for this place too, press it again.</source>
         <translation>„%1“ kam zweimal innerhalb einer halben Sekunde, das zweite hat deshalb nichts gespeichert. Gilt es auch für diese Stelle, noch einmal drücken.</translation>
+    </message>
+</context>
+<context>
+    <name>TrialDiagramText</name>
+    <message>
+        <source>clearance %1</source>
+        <translation>Abstand %1</translation>
     </message>
 </context>
 <context>
@@ -5308,10 +5263,6 @@ zu niedrig: zu dünn</translation>
         <source>Clearances and oil films at another temperature</source>
         <translation>Spiele und Schmierfilme bei anderer Temperatur</translation>
     </message>
-    <message>
-        <source>Clearances at another temperature</source>
-        <translation>Spiele bei anderer Temperatur</translation>
-    </message>
 </context>
 <context>
     <name>caprail::BearingsWarm</name>
@@ -5385,18 +5336,69 @@ zu niedrig: zu dünn</translation>
     </message>
 </context>
 <context>
+    <name>caprail::BenchPad</name>
+    <message>
+        <source>decimal point</source>
+        <translation>Dezimalzeichen</translation>
+    </message>
+    <message>
+        <source>plus</source>
+        <translation>plus</translation>
+    </message>
+    <message>
+        <source>Take the last sign away</source>
+        <translation>Das letzte Zeichen wegnehmen</translation>
+    </message>
+    <message>
+        <source>Insist on the value</source>
+        <translation>Auf dem Wert bestehen</translation>
+    </message>
+    <message>
+        <source>per</source>
+        <translation>durch</translation>
+    </message>
+    <message>
+        <source>minus</source>
+        <translation>minus</translation>
+    </message>
+    <message>
+        <source>▲ Back</source>
+        <translation>▲ Zurück</translation>
+    </message>
+    <message>
+        <source>Back: the place before</source>
+        <translation>Zurück: die Stelle davor</translation>
+    </message>
+    <message>
+        <source>▼ Next</source>
+        <translation>▼ Weiter</translation>
+    </message>
+    <message>
+        <source>Next: the place after</source>
+        <translation>Weiter: die nächste Stelle</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Enter</translation>
+    </message>
+    <message>
+        <source>Strike the last</source>
+        <translation>Letzten streichen</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>Esc: leave the bench view</source>
+        <translation>Esc: die Werkbank-Ansicht verlassen</translation>
+    </message>
+</context>
+<context>
     <name>caprail::BenchView</name>
     <message>
         <source>Enter stores and goes on · ↑ ↓ another place · Ctrl+Z strikes the last · Esc back</source>
         <translation>Enter speichert und geht weiter · ↑ ↓ andere Stelle · Strg+Z streicht den letzten Eintrag · Esc zurück</translation>
-    </message>
-    <message>
-        <source>Place</source>
-        <translation>Stelle</translation>
-    </message>
-    <message>
-        <source>Stored last</source>
-        <translation>Zuletzt gespeichert</translation>
     </message>
 </context>
 <context>
@@ -11479,34 +11481,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>Least load cannot be aimed at while nobody described the girdle&apos;s plate: the plan has the smallest residuals instead.</source>
         <translation>Kleinste Last ist kein Ziel, solange niemand die Platte beschrieben hat: der Plan hat stattdessen die kleinsten Restmaße.</translation>
     </message>
-    <message>
-        <source>%1 cannot be judged again from the numbers: %2. Measure it again.</source>
-        <translation>%1 lässt sich aus den Zahlen nicht neu beurteilen: %2. Noch einmal messen.</translation>
-    </message>
-    <message>
-        <source>%1 is defined for inch threads only, and %2 is not: give its proof stress by hand.</source>
-        <translation>%1 ist nur für Zollgewinde festgelegt, und %2 ist keines: die Prüfspannung von Hand angeben.</translation>
-    </message>
-    <message>
-        <source>%1 is defined for metric threads only, and %2 is not: give its proof stress by hand.</source>
-        <translation>%1 ist nur für metrische Gewinde festgelegt, und %2 ist keines: die Prüfspannung von Hand angeben.</translation>
-    </message>
-    <message>
-        <source>%1 lists no proof stress for the size of %2 (%3 are listed): give its proof stress by hand.</source>
-        <translation>%1 nennt keine Prüfspannung für die Größe von %2 (genannt sind %3): die Prüfspannung von Hand angeben.</translation>
-    </message>
-    <message>
-        <source>%1 is not a known grade: use SAE 5, SAE 8, 8.8, 10.9 or 12.9, or give the proof stress as in “by hand 1310 MPa” or “by hand 190 ksi”.</source>
-        <translation>%1 ist keine bekannte Festigkeitsklasse: SAE 5, SAE 8, 8.8, 10.9 oder 12.9 verwenden oder die Prüfspannung angeben wie „by hand 1310 MPa“ oder „by hand 190 ksi“.</translation>
-    </message>
-    <message>
-        <source>%1 is not in the list of lubricants (%2): take one of these or give its nut factor by hand.</source>
-        <translation>%1 steht nicht in der Liste der Schmierstoffe (%2): einen davon nehmen oder den K-Faktor von Hand angeben.</translation>
-    </message>
-    <message>
-        <source>There is no coarse thread M%1: give its pitch and say so, as in M12.5x1.5 by hand.</source>
-        <translation>Ein Regelgewinde M%1 gibt es nicht: die Steigung angeben und „by hand“ dahinter schreiben, wie in M12.5x1.5 by hand.</translation>
-    </message>
 </context>
 <context>
     <name>caprail::DiskBar</name>
@@ -11895,10 +11869,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>The plan as it lies on the stand, drawn from what is typed. Left and right are as seen from the flywheel end with the engine the right way up. Lengths in plan serve the drawing, the flushness and the load in the block.</source>
         <translation>Die Draufsicht, wie der Motor auf dem Montagebock liegt, gezeichnet aus den Eingaben. Links und rechts gelten vom Schwungradende aus gesehen, bei aufrecht stehendem Motor. Längen in der Draufsicht dienen der Zeichnung, der Bündigkeit und der Last im Block.</translation>
-    </message>
-    <message>
-        <source>The plan as it lies on the stand, drawn from what is typed. Left and right are as seen from the flywheel end with the engine the right way up. Lengths in plan serve the drawing and the flushness only.</source>
-        <translation>Die Draufsicht, wie der Motor auf dem Montagebock liegt, gezeichnet aus den Eingaben. Links und rechts gelten vom Schwungradende aus gesehen, bei aufrecht stehendem Motor. Längen in der Draufsicht dienen nur der Zeichnung und der Bündigkeit.</translation>
     </message>
 </context>
 <context>
@@ -12776,10 +12746,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>or the proof stress: 170 ksi</source>
         <translation>oder die Prüfspannung: 170 ksi</translation>
     </message>
-    <message>
-        <source>or 170 ksi by hand</source>
-        <translation>oder by hand 170 ksi</translation>
-    </message>
 </context>
 <context>
     <name>caprail::FastenersStation</name>
@@ -13255,16 +13221,8 @@ fixiert</translation>
         <translation>Stapel nach Stelle</translation>
     </message>
     <message>
-        <source>%1: %2, %3</source>
-        <translation>%1: %2, %3</translation>
-    </message>
-    <message>
         <source>Set the engine layout first: the stacks lie where it says.</source>
         <translation>Zuerst die Motorbauform festlegen: sie gibt vor, wo die Stapel liegen.</translation>
-    </message>
-    <message>
-        <source>planned: %1</source>
-        <translation>geplant: %1</translation>
     </message>
     <message>
         <source>bare</source>
@@ -14863,22 +14821,6 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
         <source>Hand-over fold&amp;er…</source>
         <translation>&amp;Übergabeordner…</translation>
     </message>
-    <message>
-        <source>About Caprail</source>
-        <translation>Über Caprail</translation>
-    </message>
-    <message>
-        <source>Caprail %1
-
-The assembly build record of one engine per file.
-
-Free software under the GNU General Public License, version 3 or later. It comes without any warranty.</source>
-        <translation>Caprail %1
-
-Je Datei das Aufbauprotokoll eines Motors.
-
-Freie Software unter der GNU General Public License, Version 3 oder später. Ohne jede Gewährleistung.</translation>
-    </message>
     <message numerus="yes">
         <source>%n checks are stale by it.</source>
         <translation>
@@ -14979,13 +14921,6 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Ohn
     <message>
         <source>%1: locked</source>
         <translation>%1: gesperrt</translation>
-    </message>
-    <message numerus="yes">
-        <source>%1: locked, %n hold it</source>
-        <translation>
-            <numerusform>%1: gesperrt durch %n Prüfung</numerusform>
-            <numerusform>%1: gesperrt durch %n Prüfungen</numerusform>
-        </translation>
     </message>
     <message>
         <source>Nothing holds it.</source>
@@ -15137,10 +15072,6 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>Finding here…</source>
         <translation>Befund hier…</translation>
-    </message>
-    <message>
-        <source>Open a finding here</source>
-        <translation>Hier einen Befund eröffnen</translation>
     </message>
     <message>
         <source>Ctrl+D. Something seen that needs a decision: Enter opens the finding; it holds the closing gate until it is settled.</source>
@@ -15413,10 +15344,6 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>Te&amp;xt size (in full from the next start)</source>
         <translation>Te&amp;xtgröße (ganz ab dem nächsten Start)</translation>
-    </message>
-    <message>
-        <source>Pictures (*.png *.jpg *.jpeg *.webp *.heic *.heif)</source>
-        <translation>Bilder (*.png *.jpg *.jpeg *.webp *.heic *.heif)</translation>
     </message>
 </context>
 <context>
@@ -16126,72 +16053,6 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>on the %1</source>
         <translation>Seite: %1</translation>
-    </message>
-</context>
-<context>
-    <name>TrialDiagramText</name>
-    <message>
-        <source>clearance %1</source>
-        <translation>Abstand %1</translation>
-    </message>
-</context>
-<context>
-    <name>caprail::BenchPad</name>
-    <message>
-        <source>decimal point</source>
-        <translation>Dezimalzeichen</translation>
-    </message>
-    <message>
-        <source>plus</source>
-        <translation>plus</translation>
-    </message>
-    <message>
-        <source>Take the last sign away</source>
-        <translation>Das letzte Zeichen wegnehmen</translation>
-    </message>
-    <message>
-        <source>Insist on the value</source>
-        <translation>Auf dem Wert bestehen</translation>
-    </message>
-    <message>
-        <source>per</source>
-        <translation>durch</translation>
-    </message>
-    <message>
-        <source>minus</source>
-        <translation>minus</translation>
-    </message>
-    <message>
-        <source>▲ Back</source>
-        <translation>▲ Zurück</translation>
-    </message>
-    <message>
-        <source>Back: the place before</source>
-        <translation>Zurück: die Stelle davor</translation>
-    </message>
-    <message>
-        <source>▼ Next</source>
-        <translation>▼ Weiter</translation>
-    </message>
-    <message>
-        <source>Next: the place after</source>
-        <translation>Weiter: die nächste Stelle</translation>
-    </message>
-    <message>
-        <source>Enter</source>
-        <translation>Enter</translation>
-    </message>
-    <message>
-        <source>Strike the last</source>
-        <translation>Letzten streichen</translation>
-    </message>
-    <message>
-        <source>Esc</source>
-        <translation>Esc</translation>
-    </message>
-    <message>
-        <source>Esc: leave the bench view</source>
-        <translation>Esc: die Werkbank-Ansicht verlassen</translation>
     </message>
 </context>
 </TS>
