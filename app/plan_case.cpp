@@ -76,9 +76,12 @@ Result<PlanPosition> positionFrom(const QJsonValue& value, Length unit, const st
 }
 
 Result<void> readBand(const QJsonValue& value, Length unit, PlanRequest& request) {
-    const QJsonArray ends = value.toArray();
+    QJsonArray ends = value.toArray();
+    if (value.isDouble()) { // about nothing
+        ends = {-value.toDouble(), value};
+    }
     if (ends.size() != 2) {
-        return refuse("“band” must be two whole numbers, for example [-5, 5].");
+        return refuse("“band” must be two whole numbers, for example [-5, 5], or one for as much on both sides.");
     }
     const auto lo = whole(ends[0], "“band”");
     const auto hi = whole(ends[1], "“band”");
@@ -90,6 +93,35 @@ Result<void> readBand(const QJsonValue& value, Length unit, PlanRequest& request
         return tl::unexpected(band.error());
     }
     request.band = *band;
+    return {};
+}
+
+constexpr double millimetresPerNanometre = 1e-6;
+/// One unit of length in millimetres.
+double unitInMillimetres(Length unit) {
+    return static_cast<double>(unit.value()) * millimetresPerNanometre;
+}
+
+/// lbf per unit in the file, lbf per millimetre in the request.
+Result<void> readStiffness(const QJsonValue& value, Length unit, PlanRequest& request) {
+    if (value.isUndefined()) {
+        return {};
+    }
+    const auto n = static_cast<qsizetype>(request.positions.size());
+    const QJsonArray rows = value.toArray();
+    bool isGood = value.isArray() && rows.size() == n;
+    for (const QJsonValue& row : rows) {
+        const QJsonArray numbers = row.toArray();
+        isGood = isGood && numbers.size() == n;
+        for (const QJsonValue& number : numbers) {
+            isGood = isGood && number.isDouble();
+            request.stiffness.push_back(number.toDouble() / unitInMillimetres(unit));
+        }
+    }
+    if (!isGood) {
+        return refuse("“stiffness” must be a list of " + std::to_string(n) + " rows of " + std::to_string(n) +
+                      " numbers each, in the order of the positions.");
+    }
     return {};
 }
 
@@ -139,6 +171,9 @@ Result<PlanCase> readPlanCase(const QByteArray& json) {
         }
         request.positions.push_back(std::move(*position));
     }
+    if (auto stiffness = readStiffness(object["stiffness"], *unit, request); !stiffness) {
+        return tl::unexpected(stiffness.error());
+    }
     number = 0;
     for (const QJsonValue& value : object["shims"].toArray()) {
         const std::string where = "Shim " + std::to_string(++number);
@@ -167,8 +202,8 @@ QJsonDocument planCaseSchema() {
   "required": ["unit", "band", "largest_stack", "positions", "shims"],
   "properties": {
     "unit": {"type": "string", "description": "a length, such as 0.0001 in"},
-    "band": {"type": "array", "items": {"type": "integer"}, "minItems": 2, "maxItems": 2,
-             "description": "smallest and largest residual: gap less stack"},
+    "band": {"type": ["array", "integer"], "items": {"type": "integer"}, "minItems": 2, "maxItems": 2,
+             "description": "smallest and largest residual (gap less stack), or one number for as much on both sides"},
     "largest_stack": {"type": "integer", "minimum": 0, "maximum": 1000, "description": "shims in one stack; 0: no limit"},
     "caps": {"type": "integer", "minimum": 0, "maximum": 99},
     "positions": {"type": "array", "items": {
@@ -180,6 +215,8 @@ QJsonDocument planCaseSchema() {
         "side": {"enum": ["left", "right"]},
         "gap": {"type": "integer"},
         "pinned": {"type": ["array", "null"], "items": {"type": "string"}, "description": "the shims that stay there"}}}},
+    "stiffness": {"type": "array", "items": {"type": "array", "items": {"type": "number"}},
+                  "description": "of the girdle, lbf per unit, symmetric, rows in the order of the positions"},
     "shims": {"type": "array", "items": {
       "type": "object",
       "required": ["id", "thickness"],
@@ -204,6 +241,10 @@ QString nameOf(ShareOfBound::Figure figure) {
         return "twist_sum";
     case ShareOfBound::Figure::sumResidual:
         return "sum_residual";
+    case ShareOfBound::Figure::largestLoad:
+        return "largest_load";
+    case ShareOfBound::Figure::sumSquareLoad:
+        return "sum_square_load";
     case ShareOfBound::Figure::none:
         break;
     }
@@ -243,14 +284,29 @@ QJsonObject planJson(const PlanCase& planCase, const StackPlan& plan) {
     if (!nearest.isEmpty()) {
         json["nearest"] = nearest;
     }
+    const bool hasLoads = !plan.loads.empty();
+    if (hasLoads) {
+        QJsonObject loads;
+        for (std::size_t i = 0; i < plan.loads.size(); ++i) {
+            loads[QString::fromStdString(plan.stacks[i].position)] = plan.loads[i];
+        }
+        json["loads"] = loads;
+        json["largest_load"] = plan.largestLoad;
+        json["sum_square_load"] = plan.sumSquareLoad;
+    }
     if (!plan.proven) {
         const ShareOfBound share = shareOfBound(plan, planCase.request.objective);
         json["share_of_bound"] = QJsonObject{{"figure", nameOf(share.figure)}, {"share", share.share}};
-        json["bound"] = QJsonObject{{"in_band", plan.bound.inBand},
-                                    {"shims", plan.bound.shims},
-                                    {"largest_residual", inUnits(plan.bound.largestResidual)},
-                                    {"sum_residual", inUnits(plan.bound.sumResidual)},
-                                    {"twist_sum", qint64{plan.bound.twistSum / planCase.unit.value()}}};
+        QJsonObject bound{{"in_band", plan.bound.inBand},
+                          {"shims", plan.bound.shims},
+                          {"largest_residual", inUnits(plan.bound.largestResidual)},
+                          {"sum_residual", inUnits(plan.bound.sumResidual)},
+                          {"twist_sum", qint64{plan.bound.twistSum / planCase.unit.value()}}};
+        if (planCase.request.objective == Objective::leastLoad) {
+            bound["largest_load"] = plan.bound.largestLoad;
+            bound["sum_square_load"] = plan.bound.sumSquareLoad;
+        }
+        json["bound"] = bound;
     }
     return json;
 }

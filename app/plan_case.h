@@ -14,9 +14,10 @@ struct PlanCase {
 };
 
 /// Reads a case: {"unit": "0.0001 in", "band": [lo, hi], "largest_stack": n, "positions": [{"id", "cap", "side", "gap",
-/// optional "pinned": [shim…]}…], "shims": [{"id", "thickness", optional "set_aside": true}…], optional "caps"};
-/// lengths are whole numbers of the unit. Other members are left alone. Refuses what is missing or of the wrong type,
-/// by name.
+/// optional "pinned": [shim…]}…], "shims": [{"id", "thickness", optional "set_aside": true}…], optional "caps",
+/// optional "stiffness": [[…]…] in lbf per unit, rows in the order of the positions}; lengths are whole numbers of the
+/// unit, and a band of one number n is [-n, n]. Other members are left alone. Refuses what is missing or of the wrong
+/// type, by name.
 Result<PlanCase> readPlanCase(const QByteArray& json);
 
 /// JSON Schema (draft 2020-12) of such a case.

@@ -65,13 +65,26 @@ const std::vector<VerbText>& allVerbs() {
           {"list", "", "print the names of the templates, one a line"}},
          newRecord},
         {"plan",
-         {{"CASE.json [--least-twist] [--deadline-ms N]", "the stack plan of a case, as JSON"}},
-         "Chooses shim stacks for a case (gaps, kit, band) and says whether they are proven best. “caprail schema case” "
-         "prints what a case is made of. The ids of positions are yours, and come back as you gave them; a record's own read 3R, "
+         {{"CASE.json [--least-twist | --least-load] [--deadline-ms N]", "the stack plan of a case, as JSON"}},
+         "Chooses shim stacks for a case (gaps, kit, band) and says whether they are proven best. “caprail schema "
+         "case” "
+         "prints what a case is made of. The ids of positions are yours, and come back as you gave them; a record's "
+         "own read 3R, "
          "and C3R is understood wherever a position is read.",
          {{"least-twist", "", "prefer a flat plate over the smallest residual"},
+          {"least-load", "", "prefer the smallest largest force on a cap, by the stiffness in the case"},
           {"deadline-ms", "N", "end the search after so many milliseconds with the best plan found"}},
          plan},
+        {"load",
+         {{"FILE [--json]", "the load that the girdle puts into the block"}},
+         "Prints what the stacks put into the block as they stand: the force at each position with its uncertainty and "
+         "its "
+         "share of the main stud's preload, the plate's largest bending stress, and its stiffness with the pan rail's "
+         "fasteners holding it and without. It needs the plate's thickness and metal in the layout, and is advice with "
+         "its "
+         "assumptions beside it.",
+         {json},
+         load},
         {"show",
          {{"FILE [--json] [--metric]", "every check, its state and reasons; the gates"}},
          "Prints what is known of the engine: every check with its verdict, the value against its band, what holds each gate "
@@ -81,19 +94,23 @@ const std::vector<VerbText>& allVerbs() {
         {"check",
          {{"FILE [--seal SHORT-FORM]", "integrity, seals, version; whether a printed seal fits"},
           {"FILE --signed-by KEY", "whether all of it is signed by a key, and sound"}},
-         "Tells whether a file is whole, of a known version and sealed by an unbroken chain, then judges every entry as if it "
+         "Tells whether a file is whole, of a known version and sealed by an unbroken chain, then judges every entry "
+         "as if it "
          "were made in the window. Nothing is written.",
-         {{"seal", "SHORT-FORM", "the five groups of four digits of a sheet: does the file end there, go on from there, or hold no "
-                                 "such seal"},
+         {{"seal", "SHORT-FORM",
+           "the five groups of four digits of a sheet: does the file end there, go on from there, or hold no "
+           "such seal"},
           {"signed-by", "KEY",
-           "the key's fingerprint or public key as its owner told you, or the name of a key of your own: the answer is yes when a "
+           "the key's fingerprint or public key as its owner told you, or the name of a key of your own: the answer is "
+           "yes when a "
            "signature of it holds, covers every entry, and the file is sound"}},
          check},
         {"key",
          {{"new [--name NAME] [--passphrase] [--from DATE] [--until DATE]", "a new key to sign with"},
           {"show [NAME]", "its fingerprint and public key"},
           {"list", "all your keys, one a line"}},
-         "Makes and tells the keys (Ed25519) by which you sign records. They lie in your own data folder, each in a file that "
+         "Makes and tells the keys (Ed25519) by which you sign records. They lie in your own data folder, each in a "
+         "file that "
          "only you may read. Whoever has the file and its passphrase can sign in your name.",
          {{"name", "NAME", "whose key it is, as others read it; otherwise the shop's name of the preferences"},
           {"passphrase", "", "ask for a passphrase, without which the key cannot be used"},
@@ -103,7 +120,8 @@ const std::vector<VerbText>& allVerbs() {
          key},
         {"sign",
          {{"FILE [--key NAME]", "sign all that the record holds so far"}},
-         "Adds an entry with your signature over the last seal. It proves that whoever has the key signed exactly these entries; "
+         "Adds an entry with your signature over the last seal. It proves that whoever has the key signed exactly "
+         "these entries; "
          "not when, and not that they are true. Entries added later are not signed until you sign again.",
          {keyName, passphraseFd},
          sign},
@@ -111,7 +129,8 @@ const std::vector<VerbText>& allVerbs() {
          {{"FILE OUT.pdf [--letter] [--metric] [--logo PICTURE] [--replace]", "the build sheet"},
           {"FILE OUT.png [the same]", "its pages as pictures: OUT-1.png, OUT-2.png …"},
           {"FILE OUT.pdf --difference", "what is different since the build before"}},
-         "Writes the build sheet of a record as PDF/A, or its pages as pictures of 150 dots per inch. TZ chooses the time zone "
+         "Writes the build sheet of a record as PDF/A, or its pages as pictures of 150 dots per inch. TZ chooses the "
+         "time zone "
          "whose clock its times are by.",
          {letter,
           metric,
@@ -120,39 +139,48 @@ const std::vector<VerbText>& allVerbs() {
           {"difference", "", "the last build against the one before, in place of the sheet"}},
          sheet},
         {"export",
-         {{"FILE DIR [--bom]", "tables as CSV: entries, results, a dictionary"}, {"FILE --ledger OUT.jsonl", "the whole ledger, one JSON object a line"}},
-         "Writes each kind of entry and the results (gaps, stacks, clearances, torques, rounds, verdicts with ± U) as tables into a "
-         "new or empty folder; dictionary.csv tells every column, its unit and meaning. Or the whole ledger as text with its "
+         {{"FILE DIR [--bom]", "tables as CSV: entries, results, a dictionary"},
+          {"FILE --ledger OUT.jsonl", "the whole ledger, one JSON object a line"}},
+         "Writes each kind of entry and the results (gaps, stacks, clearances, torques, rounds, verdicts with ± U) as "
+         "tables into a "
+         "new or empty folder; dictionary.csv tells every column, its unit and meaning. Or the whole ledger as text "
+         "with its "
          "photos beside it. Nothing is replaced.",
          {{"bom", "", "begin each table with a byte-order mark, which some spreadsheets need"},
           {"ledger", "OUT.jsonl", "the ledger as text, in place of the tables"}},
          exportRecord},
         {"import",
          {{"LEDGER.jsonl FILE", "a new record from such a ledger; - reads standard input"}},
-         "Makes a new record from the text of a ledger, and prints how many entries it has and its seal: compare them with the "
+         "Makes a new record from the text of a ledger, and prints how many entries it has and its seal: compare them "
+         "with the "
          "sheet. Lines without a seal come in behind an entry that says so; their times must be in order.",
          {},
          importLedger},
         {"append",
          {{"FILE ENTRY.json", "one entry, or one a line; - reads standard input"}},
-         "Judges entries as if they were typed in the window, stores them, and prints the number of each. “caprail help "
+         "Judges entries as if they were typed in the window, stores them, and prints the number of each. “caprail "
+         "help "
          "entries” tells every kind of entry, “caprail schema” the same for a program.",
          {},
          append},
         {"salvage",
          {{"FILE OUT", "a new record from what can be read of a damaged one"}},
-         "The new record says for ever from what it was made, which entries did not fit their seals and which are lost. The "
+         "The new record says for ever from what it was made, which entries did not fit their seals and which are "
+         "lost. The "
          "damaged one is not touched.",
          {},
          salvage},
         {"shop",
          {{"FOLDER [--list] [--json] [--search WORDS]", "the records of a folder; else the window"}},
          "Lists the records of a folder and the folders in it, or opens the window on them.",
-         {{"list", "", "one record a line under a line of titles, in place of the window"}, json, {"search", "WORDS", "only those that hold these words"}},
+         {{"list", "", "one record a line under a line of titles, in place of the window"},
+          json,
+          {"search", "WORDS", "only those that hold these words"}},
          shop},
         {"handover",
          {{"FILE DIR [--csv] [--sign] [--letter] [--metric]", "the customer's folder: sheet, photos, ledger, sums"}},
-         "Makes a folder for the customer: the sheet, the photos, the ledger as text, a README that says what each file is and how "
+         "Makes a folder for the customer: the sheet, the photos, the ledger as text, a README that says what each "
+         "file is and how "
          "to check the seal without this program, and check sums of all of them.",
          {{"csv", "", "the tables too"},
           {"sign", "", "sign the record first, with an entry of its own"},
@@ -170,7 +198,8 @@ const std::vector<VerbText>& allVerbs() {
          {{"[VERB|entries|keys]", "this; what one verb takes; every kind of entry; the window's keys"},
           {"entries --man", "the same as a page for man"},
           {"--completions bash|zsh|fish", "for a shell"}},
-         "Tells what the program can be asked. “help entries” lists every kind of entry with its members, “help keys” the "
+         "Tells what the program can be asked. “help entries” lists every kind of entry with its members, “help keys” "
+         "the "
          "keys of the window.",
          {{"man", "", "the kinds of entries as a page for man"},
           {"completions", "SHELL", "a script that completes verbs, options and files in bash, zsh or fish"}},

@@ -4,9 +4,7 @@
 #include "assessment_json.h"
 #include "call.h"
 #include "check_verb.h"
-#include "plan_case.h"
 
-#include <QElapsedTimer>
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <ledger/entry_json.h>
@@ -20,41 +18,6 @@
 #include <store/text/text_form.h>
 
 namespace caprail::verbs {
-
-int plan(const QStringList& arguments) {
-    const Call call("plan", arguments, 1);
-    if (!call.isGood()) {
-        return call.refuseUsage();
-    }
-    const auto json = readFile(call.at(0));
-    if (!json) {
-        return complain(unusable, call.at(0), json.error());
-    }
-    auto planCase = readPlanCase(*json);
-    if (!planCase) {
-        return complain(unusable, call.at(0), planCase.error());
-    }
-    PlanOptions options;
-    QElapsedTimer timer;
-    timer.start();
-    if (call.has("deadline-ms")) {
-        bool isNumber = false;
-        const qint64 deadline = call.value("deadline-ms").toLongLong(&isNumber);
-        if (!isNumber || deadline < 0) {
-            return complain(wrongUsage,
-                            QStringLiteral("plan: --deadline-ms takes a whole number of milliseconds, not “%1”.")
-                                .arg(call.value("deadline-ms")));
-        }
-        options.stop = [&timer, deadline] { return timer.elapsed() >= deadline; };
-    }
-    planCase->request.objective = call.has("least-twist") ? Objective::leastTwist : Objective::smallestResidual;
-    const auto best = planStacks(planCase->request, options);
-    if (!best) {
-        return complain(unusable, call.at(0), best.error());
-    }
-    print(QJsonDocument(planJson(*planCase, *best)));
-    return done;
-}
 
 int show(const QStringList& arguments) {
     const Call call("show", arguments, 1);

@@ -8,6 +8,8 @@ namespace caprail::verbs {
 /// verb_table.cpp.
 int newRecord(const QStringList& arguments);
 int plan(const QStringList& arguments);
+/// `caprail load FILE [--json]`: what the stacks put into the block, and the plate's stiffness.
+int load(const QStringList& arguments);
 int show(const QStringList& arguments);
 int check(const QStringList& arguments);
 int sheet(const QStringList& arguments);

@@ -152,7 +152,7 @@ Result<void> mayAppend(const Ledger& ledger, const Facts& facts, const Assessmen
                                     again->check));
         }
         if (!canBeJudgedAgain(facts, *check)) {
-            return refuse(Core::say("%1 cannot be judged again from the numbers: %2. Measure it again.", check->title,
+            return refuse(Core::say("The numbers that %1 was judged by no longer say enough: %2. Measure it again.", check->title,
                                     describe(check->staleBecause.cause, units)));
         }
     }

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <assessment/closing_steps.h>
 #include <assessment/fastener_groups.h>
+#include <assessment/girdle_plate_of.h>
 #include <assessment/signatures.h>
 #include <assessment/specified.h>
 #include <assessment/unconfirmed.h>
@@ -53,6 +54,9 @@ public:
         const auto layout = EngineLayout::from(e);
         if (!layout) {
             return tl::unexpected(layout.error());
+        }
+        if (const auto plate = girdlePlateOf(e); !plate) {
+            return tl::unexpected(plate.error());
         }
         return noPlaceIsLost(*layout);
     }

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <assessment/fastener_groups.h>
+#include <assessment/girdle_plate_of.h>
 #include <assessment/judged_before.h>
 #include <assessment/program_findings.h>
 #include <assessment/rule_values.h>
@@ -33,6 +34,10 @@ public:
             }
             m_facts.layout = *layout;
             m_facts.layoutEntry = m_entry.sequence;
+            // What cannot be (an import may hold it) is not known.
+            const auto plate = girdlePlateOf(e);
+            m_facts.girdlePlate = plate.value_or(std::nullopt);
+            m_facts.girdleShape = plate ? girdleShapeOf(e) : GirdleShape{};
         }
     }
 

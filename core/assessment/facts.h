@@ -149,6 +149,9 @@ struct KeptFacts {
     std::int64_t build = 1;
     std::int64_t buildEntry = 0; ///< the entry that began this build; 0: the first
     std::int64_t lastEntry = 0;
+
+    GirdleShape girdleShape{};              ///< of the girdle's plate, as far as somebody gave it
+    std::optional<GirdlePlate> girdlePlate; ///< once its thickness and its metal are known
 };
 
 /// What was measured and done in this build: it begins empty with each.

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <base/say.h>
+#include <fasteners/grade.h>
 
 namespace caprail {
 
@@ -152,6 +153,21 @@ bool isSingleUse(const FastenerGroupSet& group) {
 
 Length stretchTolerance(const FastenerGroupSet& group) {
     return group.stretchTolerance ? Length(group.stretchTolerance->value) : usualStretchTolerance;
+}
+
+std::optional<JointStiffness> jointStiffness(const FastenerGroupSet& group) {
+    const auto thread = parseThread(group.thread);
+    const auto material = findClampedMaterial(group.clamped.value_or(""));
+    if (!group.grip || !thread || !material) {
+        return {};
+    }
+    const auto length = [](const Rare<Entered<Length>>& l) { return l ? std::optional(l->value) : std::nullopt; };
+    const auto grade = parseGrade(group.grade);
+    const auto fastener =
+        fastenerStiffness(*thread, {group.grip->value, length(group.shank), length(group.threadInGrip)},
+                          grade ? grade->modulus() : steelModulus);
+    const auto clamped = clampedStiffness(*thread, group.grip->value, material->modulus);
+    return fastener && clamped ? std::optional(JointStiffness{*fastener, *clamped}) : std::nullopt;
 }
 
 bool isSpecified(const FastenerGroupSet& group) {

@@ -2,7 +2,7 @@
 #pragma once
 /// Fastener groups as sets of places: who belongs to which, and what a group says without its maker having said it.
 #include <assessment/facts.h>
-#include <fasteners/thread.h>
+#include <fasteners/joint.h>
 
 namespace caprail {
 
@@ -36,6 +36,12 @@ VerifyMethod verifiedBy(const FastenerGroupSet&);
 bool isSingleUse(const FastenerGroupSet&);
 /// By how much a stretch may differ from the specified one (0.0003 in unless the group says: common practice, no source).
 Length stretchTolerance(const FastenerGroupSet&);
+/// Spring rates of such a fastener and of what it clamps.
+struct JointStiffness {
+    Stiffness fastener, clamped;
+};
+/// From the joint's dimensions; none where the group does not give them, or gives what cannot be.
+std::optional<JointStiffness> jointStiffness(const FastenerGroupSet&);
 /// Whether there is a value to bring it to. A group may stand without, while its maker's figure is looked for.
 bool isSpecified(const FastenerGroupSet&);
 

@@ -5,8 +5,6 @@
 #include <assessment/gap_window.h>
 #include <base/say.h>
 #include <cmath>
-#include <fasteners/grade.h>
-#include <fasteners/joint.h>
 #include <fasteners/movement.h>
 
 namespace caprail {
@@ -35,18 +33,8 @@ std::vector<Move> movesSince(const Facts& facts, int cap, std::int64_t entry) {
 
 /// What a nut's turn did, by the joint's own stiffnesses where its group gives its dimensions.
 Result<NutTravel> travelOf(const FastenerGroupSet& group, const Thread& thread, Angle turned) {
-    const auto material = findClampedMaterial(group.clamped.value_or(""));
-    if (!group.grip || !material) {
-        return nutTravel(thread, turned);
-    }
-    const auto length = [](const Rare<Entered<Length>>& l) {
-        return l ? std::optional(l->value) : std::nullopt;
-    };
-    const auto grade = parseGrade(group.grade);
-    const auto fastener = fastenerStiffness(thread, {group.grip->value, length(group.shank), length(group.threadInGrip)},
-                                            grade ? grade->modulus() : steelModulus);
-    const auto clamped = clampedStiffness(thread, group.grip->value, material->modulus);
-    return fastener && clamped ? nutTravel(thread, turned, *fastener, *clamped) : nutTravel(thread, turned);
+    const auto joint = jointStiffness(group);
+    return joint ? nutTravel(thread, turned, joint->fastener, joint->clamped) : nutTravel(thread, turned);
 }
 
 /// Takes one movement into account; false where its thread is not known.

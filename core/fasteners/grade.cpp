@@ -80,7 +80,7 @@ Grade Grade::of(StandardGrade grade) {
     return {false, grade, Stress(), steelModulus};
 }
 
-Result<Grade> Grade::byHand(Stress proof, Stress modulus) {
+Result<Grade> Grade::ofProofStress(Stress proof, Stress modulus) {
     if (proof < megapascals(50) || proof > megapascals(3'000)) {
         return refuse(
             Core::say("A proof stress of %1 MPa (%2 psi) is outside 50 to 3000 MPa: check the figure and its unit.",
@@ -91,8 +91,8 @@ Result<Grade> Grade::byHand(Stress proof, Stress modulus) {
 }
 
 std::string Grade::name() const {
-    if (m_byHand) {
-        const std::string proof = "by hand " + shortNumber(inMegapascals(m_proof), 3) + " MPa";
+    if (m_isStress) {
+        const std::string proof = "proof stress " + shortNumber(inMegapascals(m_proof), 3) + " MPa";
         return m_modulus == steelModulus ? proof
                                          : proof + ", E " + shortNumber(inMegapascals(m_modulus) / 1'000, 6) + " GPa";
     }
@@ -105,15 +105,15 @@ std::string Grade::name() const {
 }
 
 Result<Stress> Grade::proofStress(const Thread& thread) const {
-    if (m_byHand) {
+    if (m_isStress) {
         return m_proof;
     }
     if (systemOf(m_standard) != thread.system()) {
         return refuse(
             systemOf(m_standard) == ThreadSystem::inch
-                ? Core::say("%1 is defined for inch threads only, and %2 is not: give its proof stress by hand.",
+                ? Core::say("%1 is defined for inch threads only, and %2 is not: give its proof stress, as in “190 ksi”.",
                             name(), thread.name())
-                : Core::say("%1 is defined for metric threads only, and %2 is not: give its proof stress by hand.",
+                : Core::say("%1 is defined for metric threads only, and %2 is not: give its proof stress, as in “190 ksi”.",
                             name(), thread.name()));
     }
     for (const ProofRow& row : proofRows) {
@@ -122,7 +122,7 @@ Result<Stress> Grade::proofStress(const Thread& thread) const {
         }
     }
     return refuse(
-        Core::say("%1 lists no proof stress for the size of %2 (%3 are listed): give its proof stress by hand.", name(),
+        Core::say("%1 lists no proof stress for the size of %2 (%3 are listed): give its proof stress, as in “190 ksi”.", name(),
                   thread.name(),
                   thread.system() == ThreadSystem::inch ? Core::say("1/4 to 1 1/2 in") : Core::say("M1.6 to M39")));
 }
@@ -137,19 +137,19 @@ Result<Grade> parseGrade(std::string_view typed) {
             }
         }
     }
-    constexpr std::string_view prefix = "by hand";
-    if (text.starts_with(prefix)) {
-        const std::string_view rest = trimmed(std::string_view(text).substr(prefix.size()));
-        const auto comma = rest.find(", e ");
-        const auto proof = stressFrom(rest.substr(0, comma));
-        const auto modulus =
-            comma == std::string_view::npos ? std::optional(steelModulus) : stressFrom(trimmed(rest.substr(comma + 4)));
-        if (proof && modulus) {
-            return Grade::byHand(*proof, *modulus);
-        }
+    std::string_view rest = text;
+    for (const std::string_view prefix : {"by hand", "proof stress"}) { // the first in records of earlier versions
+        rest = rest.starts_with(prefix) ? trimmed(rest.substr(prefix.size())) : rest;
+    }
+    const auto comma = rest.find(", e ");
+    const auto proof = stressFrom(rest.substr(0, comma));
+    const auto modulus =
+        comma == std::string_view::npos ? std::optional(steelModulus) : stressFrom(trimmed(rest.substr(comma + 4)));
+    if (proof && modulus) {
+        return Grade::ofProofStress(*proof, *modulus);
     }
     return refuse(Core::say("%1 is not a known grade: use SAE 5, SAE 8, 8.8, 10.9 or 12.9, or give the proof stress as "
-                            "in “by hand 1310 MPa” or “by hand 190 ksi”.",
+                            "in “1310 MPa” or “190 ksi”.",
                             quotedText(typed)));
 }
 

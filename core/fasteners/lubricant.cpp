@@ -31,7 +31,7 @@ Result<Lubricant> findLubricant(std::string_view name) {
         known += (known.empty() ? "" : "; ") + lubricant.name;
     }
     return refuse(
-        Core::say("%1 is not in the list of lubricants (%2): take one of these or give its nut factor by hand.",
+        Core::say("%1 is not in the list of lubricants (%2): take one of these or give its nut factor.",
                   quotedText(name), known));
 }
 

@@ -70,11 +70,11 @@ ThreadSeries Thread::series() const {
         const auto* size = threadtables::findInch(m_nominal);
         return size != nullptr && size->coarse == m_threadsPerInch ? ThreadSeries::coarse
                : size != nullptr && size->fine == m_threadsPerInch ? ThreadSeries::fine
-                                                                   : ThreadSeries::byHand;
+                                                                   : ThreadSeries::special;
     }
     const auto* size = threadtables::findMetric(m_nominal);
     if (size == nullptr) {
-        return ThreadSeries::byHand;
+        return ThreadSeries::special;
     }
     if (microns(size->coarseMicrons) == m_pitch) {
         return ThreadSeries::coarse;
@@ -84,7 +84,7 @@ ThreadSeries Thread::series() const {
             return ThreadSeries::fine;
         }
     }
-    return ThreadSeries::byHand;
+    return ThreadSeries::special;
 }
 
 Length Thread::pitchDiameter() const {
@@ -105,7 +105,7 @@ Area Thread::stressArea() const {
 }
 
 std::string Thread::name() const {
-    const std::string suffix = series() == ThreadSeries::byHand ? " by hand" : "";
+    const std::string suffix = series() == ThreadSeries::special ? " special" : "";
     if (m_system == ThreadSystem::inch) {
         return inchNominalText(m_nominal) + "-" + std::to_string(m_threadsPerInch) + suffix;
     }

@@ -9,8 +9,8 @@
 namespace caprail {
 
 enum class ThreadSystem { inch, metric };
-/// Coarse and fine as the standards list them (inch: UNC, UNF; metric: ISO 261/262); `byHand` for every other pitch.
-enum class ThreadSeries { coarse, fine, byHand };
+/// Coarse and fine as the standards list them (inch: UNC, UNF; metric: ISO 261/262); `special` for every other pitch.
+enum class ThreadSeries { coarse, fine, special };
 
 /// The geometry of one 60° screw thread. A thread without a sensible pitch cannot be built.
 class Thread {
@@ -36,7 +36,7 @@ public:
     [[nodiscard]] Length minorDiameter() const;
     /// Tensile stress area: inch 0.7854·(D − 0.9743/n)² (ASME B1.1), metric (π/4)·((d2 + d3)/2)² (ISO 898-1, 9.1.6).
     [[nodiscard]] Area stressArea() const;
-    /// As a person writes it, and as parseThread reads it back: "7/16-20", "#10-32", "M10×1.5", "M10×0.9 by hand".
+    /// As a person writes it, and as parseThread reads it back: "7/16-20", "#10-32", "M10×1.5", "M10×0.9 special".
     [[nodiscard]] std::string name() const;
 
     friend bool operator==(const Thread&, const Thread&) = default;
@@ -53,7 +53,7 @@ private:
 
 /// Reads a thread by its name: "7/16-20", "1/2-13 UNC", "7/16 UNF", "#10-32", "0.4375-20", "1 1/8-12"; "M12" (coarse),
 /// "M10x1.25", "M10×1,25". Refuses, in one sentence that lists what exists, a thread that is in neither the coarse nor
-/// the fine series, unless it ends in "by hand" ("7/16-21 by hand"), which says that diameter and pitch are meant so.
+/// the fine series, unless it ends in "special" ("7/16-21 special"; in records of earlier versions "by hand"), which says that diameter and pitch are meant so.
 /// Tables: inch #4 to 1 1/2 (ASME B1.1, UNC and UNF), metric M3 to M39 (ISO 261/262).
 Result<Thread> parseThread(std::string_view text);
 

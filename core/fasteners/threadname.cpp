@@ -11,10 +11,12 @@ using namespace fastenertext;
 
 namespace {
 
-constexpr std::string_view byHandWords = "by hand";
+/// Behind a pitch of no series; the second in records of earlier versions.
+constexpr std::string_view specialWords[] = {"special", "by hand"};
+
 std::string noThread(std::string_view typed) {
-    return Core::say("%1 is not a thread: write inch threads as 7/16-20 and metric ones as M10x1.25, with “by hand” "
-                     "behind a special pitch.",
+    return Core::say("%1 is not a thread: write inch threads as 7/16-20 and metric ones as M10x1.25, with “special” "
+                     "behind a pitch of no series.",
                      quotedText(typed));
 }
 
@@ -78,7 +80,7 @@ std::string metricName(std::int64_t nominalMicrons, std::int64_t pitchMicrons) {
            shortNumber(static_cast<double>(pitchMicrons) / 1000, 3);
 }
 
-Result<Thread> parseMetric(std::string_view typed, std::string_view text, bool isByHand) {
+Result<Thread> parseMetric(std::string_view typed, std::string_view text, bool isSpecial) {
     std::string plain(text.substr(1));
     if (const auto cross = plain.find("×"); cross != std::string::npos) {
         plain.replace(cross, std::string_view("×").size(), "x");
@@ -96,13 +98,13 @@ Result<Thread> parseMetric(std::string_view typed, std::string_view text, bool i
     if (!pitch) {
         if (size == nullptr) {
             return refuse(
-                Core::say("There is no coarse thread M%1: give its pitch and say so, as in M12.5x1.5 by hand.",
+                Core::say("There is no coarse thread M%1: give its pitch and say so, as in M12.5x1.5 special.",
                           shortNumber(*nominal, 6)));
         }
         return Thread::metric(millimetres(*nominal), microns(size->coarseMicrons));
     }
     auto thread = Thread::metric(millimetres(*nominal), millimetres(*pitch));
-    if (!thread || isByHand || thread->series() != ThreadSeries::byHand) {
+    if (!thread || isSpecial || thread->series() != ThreadSeries::special) {
         return thread;
     }
     std::string known;
@@ -117,7 +119,7 @@ Result<Thread> parseMetric(std::string_view typed, std::string_view text, bool i
     return refuse(noStandardThread(typed, known, *thread));
 }
 
-Result<Thread> parseInch(std::string_view typed, std::string_view text, bool isByHand) {
+Result<Thread> parseInch(std::string_view typed, std::string_view text, bool isSpecial) {
     const bool saysCoarse = takeSuffix(text, "unc") || takeSuffix(text, "coarse");
     const bool saysFine = !saysCoarse && (takeSuffix(text, "unf") || takeSuffix(text, "fine"));
     const bool namesSeries = saysCoarse || saysFine;
@@ -158,7 +160,7 @@ Result<Thread> parseInch(std::string_view typed, std::string_view text, bool isB
                 : Core::say("%1 contradicts itself: %2; give the number or the series that is meant.", quotedText(typed),
                             known));
     }
-    if (series == ThreadSeries::byHand && !isByHand) {
+    if (series == ThreadSeries::special && !isSpecial) {
         return refuse(noStandardThread(typed, known, *thread));
     }
     return thread;
@@ -170,11 +172,11 @@ Result<Thread> parseThread(std::string_view typed) {
     typed = trimmed(typed);
     const std::string lower = lowered(typed);
     std::string_view text = lower;
-    const bool isByHand = takeSuffix(text, byHandWords);
+    const bool isSpecial = takeSuffix(text, specialWords[0]) || takeSuffix(text, specialWords[1]);
     if (text.empty()) {
         return refuse(Core::say("No thread was given: write inch threads as 7/16-20 and metric ones as M10x1.25."));
     }
-    return text.front() == 'm' ? parseMetric(typed, text, isByHand) : parseInch(typed, text, isByHand);
+    return text.front() == 'm' ? parseMetric(typed, text, isSpecial) : parseInch(typed, text, isSpecial);
 }
 
 } // namespace caprail

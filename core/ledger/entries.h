@@ -7,6 +7,7 @@
 #include <engine/layout.h>
 #include <ledger/entry_words.h>
 #include <ledger/field.h>
+#include <load/girdle_plate.h>
 #include <tuple>
 
 namespace caprail {
@@ -27,6 +28,13 @@ struct EngineDescribed {
 
 struct LayoutSet : LayoutDescription {
     std::string source;
+    /// The girdle's plate, as far as somebody gave it: what it weighs on the block is worked out from it.
+    Rare<Length> plateThickness = {};
+    Rare<PlateMetal> plateMetal = {};
+    Rare<std::int64_t> plateModulus = {};             ///< Young's modulus, MPa, where the metal is another
+    Rare<std::int64_t> platePoisson = {};             ///< Poisson's ratio in thousandths, likewise
+    Rare<Length> windowAlong = {}, windowAcross = {}; ///< over each bay; none: as drawn, 0: no windows
+    Rare<Length> plateOverhang = {};                  ///< beyond the first and the last tied cap
     static constexpr std::string_view kind = "layout_set", title = Core::mark("Layout set");
     static constexpr auto fields() {
         using S = LayoutSet;
@@ -37,7 +45,10 @@ struct LayoutSet : LayoutDescription {
                                field("outer_stud_span", &S::outerStudSpan), field("rail_span", &S::railSpan),
                                field("pickup_cap", &S::pickupCap), field("pickup_side", &S::pickupSide),
                                field("dipstick_cap", &S::dipstickCap), field("dipstick_side", &S::dipstickSide),
-                               field("source", &S::source));
+                               field("source", &S::source), field("plate_thickness", &S::plateThickness),
+                               field("plate_metal", &S::plateMetal), field("plate_modulus", &S::plateModulus),
+                               field("plate_poisson", &S::platePoisson), field("window_along", &S::windowAlong),
+                               field("window_across", &S::windowAcross), field("plate_overhang", &S::plateOverhang));
     }
 };
 

@@ -57,6 +57,14 @@ const Spellings& angleUnits() {
     return list;
 }
 
+const Spellings& forceUnits() {
+    static const Spellings list{{"lbf", newtonsPerPoundForce * 1'000.0L},
+                                {"lb", newtonsPerPoundForce * 1'000.0L},
+                                {"kN", 1'000'000},
+                                {"N", 1'000}};
+    return list;
+}
+
 const Spellings& temperatureUnits() {
     // An offset of 32 °F at 0 °C; size of a degree in thousandths of a degree Celsius.
     static const Spellings list{
@@ -308,6 +316,13 @@ Result<Entered<Torque>> parseTorque(std::string_view text, const Units& units, c
                                                                      : 1'000.0L;
     return readPlain<Torque>(text, units, expected, torqueUnits(), bare, std::string("75 ") + symbol(units.torque),
                              [&](Torque t) { return format(t, units); });
+}
+
+Result<Entered<Force>> parseForce(std::string_view text, const Units& units, const Expected<Force>& expected) {
+    const bool inch = units.length == LengthUnit::inch;
+    return readPlain<Force>(text, units, expected, forceUnits(), inch ? newtonsPerPoundForce * 1'000.0L : 1'000'000.0L,
+                            inch ? "40 lbf" : std::string("0") + units.decimalMark + "2 kN",
+                            [&](Force f) { return format(f, units); });
 }
 
 Result<Entered<Angle>> parseAngle(std::string_view text, const Units& units, const Expected<Angle>& expected) {

@@ -41,6 +41,9 @@ Result<Entered<Length>> parseLength(std::string_view text, const Units& units, c
 /// "75", "75 lbf·ft", "75 ft-lb", "900 lbf·in", "900 in-lb", "101.7 Nm". A bare number is in `units.torque`.
 Result<Entered<Torque>> parseTorque(std::string_view text, const Units& units, const Expected<Torque>& expected);
 
+/// "40", "40 lbf", "1.2 kN", "200 N". A bare number is in pounds beside inches, in kilonewtons beside millimetres.
+Result<Entered<Force>> parseForce(std::string_view text, const Units& units, const Expected<Force>& expected);
+
 /// "90", "90°", "90 deg". A bare number is in degrees.
 Result<Entered<Angle>> parseAngle(std::string_view text, const Units& units, const Expected<Angle>& expected);
 

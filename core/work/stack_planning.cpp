@@ -2,6 +2,7 @@
 #include <work/stack_planning.h>
 
 #include <algorithm>
+#include <base/say.h>
 #include <ledger/band_names.h>
 
 namespace caprail {
@@ -109,13 +110,14 @@ std::vector<std::size_t> keepWhatFits(PlanRequest& request, const StackPlan& pla
 }
 
 std::string doubtOf(const PlanTask& task, const StackPlan& plan) {
+    const std::string before = task.doubt.empty() ? "" : task.doubt + " ";
     for (const PlannedStack& stack : plan.stacks) {
         const PlanAim* aim = aimFor(task, stack);
         if (aim != nullptr && !aim->canBeProven) {
-            return aim->sentence;
+            return before + aim->sentence;
         }
     }
-    return {};
+    return task.doubt;
 }
 
 void addAims(PlanTask& task, const std::string& id, Position p, const PlanAims& aims, std::size_t largest) {
@@ -151,7 +153,8 @@ std::set<Position> standingStacks(const Facts& facts, const Assessment& assessme
     return standing;
 }
 
-PlanTask planTaskFor(const Facts& facts, const Assessment& assessment, const Units& units, PlanScope scope) {
+PlanTask planTaskFor(const Facts& facts, const Assessment& assessment, const Units& units, PlanScope scope,
+                     const GirdleModel* girdle) {
     PlanTask task;
     task.band = residualBand(facts);
     task.isClosed = facts.isClosed();
@@ -192,6 +195,14 @@ PlanTask planTaskFor(const Facts& facts, const Assessment& assessment, const Uni
         if (!shim.isSetAside) {
             request.shims.push_back({name, shim.thickness()});
         }
+    }
+    if (girdle != nullptr) {
+        giveStiffness(request, *girdle);
+    }
+    if (request.objective == Objective::leastLoad && request.stiffness.empty() && !request.positions.empty()) {
+        request.objective = Objective::smallestResidual;
+        task.doubt = Core::say("Least load cannot be aimed at while nobody described the girdle's plate: the plan has "
+                               "the smallest residuals instead.");
     }
     return task;
 }

@@ -6,6 +6,7 @@
 #include <map>
 #include <set>
 #include <shims/plan/stack_plan.h>
+#include <work/block_load.h>
 
 namespace caprail {
 
@@ -33,6 +34,7 @@ struct PlanTask {
     /// Per position that is not good yet: where a stack of one shim, of two … has to lie to be judged so. Empty: the band.
     std::map<std::string, std::vector<PlanAim>> aims;
     bool isClosed = false;       ///< the build is signed off: nothing is planned
+    std::string doubt = {};      ///< why the plan is not for the objective of the rules; empty: it is
     friend bool operator==(const PlanTask&, const PlanTask&) = default;
 };
 
@@ -41,17 +43,19 @@ struct PlanTask {
 /// plan may hold (more shims than the rules allow, one that is set aside or pinned elsewhere) does not stand.
 std::set<Position> standingStacks(const Facts& facts, const Assessment& assessment);
 
-/// Every position whose gap is accepted, every shim that is not set aside, the pins, and the rules' objective and largest
-/// stack. A stack that stands is kept, as if it were pinned, unless all is planned anew. Positions without an accepted gap
-/// are left out. `units` are for the sentences of the aims.
+/// Every position whose gap is accepted, every shim that is not set aside, the pins, and the rules' objective and
+/// largest stack. A stack that stands is kept, as if it were pinned, unless all is planned anew. Positions without an
+/// accepted gap are left out. `units` are for the sentences of the aims. `girdle` is the record's plate where it is
+/// known (work/block_load.h): it gives the plan its loads; without it, least load cannot be aimed at, and the smallest
+/// residual is, with `doubt` saying so.
 PlanTask planTaskFor(const Facts& facts, const Assessment& assessment, const Units& units = {},
-                     PlanScope scope = PlanScope::openPlaces);
+                     PlanScope scope = PlanScope::openPlaces, const GirdleModel* girdle = nullptr);
 
 /// A plan, and the request that it answers.
 struct PlanAnswer {
     PlanRequest request; ///< that of the task, with the bands that the plan keeps to
     StackPlan plan;
-    std::string doubt; ///< why a stack that is in band need not be judged good; empty: each will be
+    std::string doubt; ///< that of the task, and why a stack in band need not be judged good; empty: each will be
 };
 /// The plan of a task in which every stack that is in band will be judged good once it is built: U grows with the number
 /// of shims, so the plan is first made as if each stack had one, and made anew with narrower aims where a stack has more

@@ -916,10 +916,6 @@
         <translation>Sie klingen nicht ab.</translation>
     </message>
     <message>
-        <source>%1 is not a thread: write inch threads as 7/16-20 and metric ones as M10x1.25, with “by hand” behind a special pitch.</source>
-        <translation>%1 ist kein Gewinde: Zollgewinde als 7/16-20 und metrische als M10x1.25 schreiben, mit „by hand“ hinter einer besonderen Steigung.</translation>
-    </message>
-    <message>
         <source>There is no standard thread %1; if it is really that, write %2.</source>
         <translation>Es gibt kein genormtes Gewinde %1; wenn es wirklich so ist, %2 schreiben.</translation>
     </message>
@@ -1859,6 +1855,69 @@
         <source>%1 by less than its last digit, at %2</source>
         <translation>%1 um weniger als seine letzte Stelle, bei %2</translation>
     </message>
+    <message>
+        <source>%1 is not a thread: write inch threads as 7/16-20 and metric ones as M10x1.25, with “special” behind a pitch of no series.</source>
+        <translation>%1 ist kein Gewinde: Zollgewinde als 7/16-20 und metrische als M10x1.25 schreiben, mit „special“ hinter einer Steigung außerhalb der Reihen.</translation>
+    </message>
+    <message>
+        <source>leaves the load on the cap as it is</source>
+        <translation>lässt die Last auf dem Deckel, wie sie ist</translation>
+    </message>
+    <message>
+        <source>takes %1 off the cap</source>
+        <translation>nimmt %1 vom Deckel</translation>
+    </message>
+    <message>
+        <source>puts %1 more on the cap</source>
+        <translation>bringt %1 mehr auf den Deckel</translation>
+    </message>
+</context>
+<context>
+    <name>DeflectionChartText</name>
+    <message>
+        <source>How the girdle lies</source>
+        <translation>Wie die Platte liegt</translation>
+    </message>
+    <message>
+        <source>The girdle&apos;s height over the pan rail with its nuts at torque: from %1 to %2, negative into the block.</source>
+        <translation>Die Höhe der Platte über dem Ölwannenflansch mit angezogenen Muttern: von %1 bis %2, negativ in den Block hinein.</translation>
+    </message>
+    <message>
+        <source>height over the rail, thou</source>
+        <translation>Höhe über dem Flansch, thou</translation>
+    </message>
+    <message>
+        <source>height over the rail, mm</source>
+        <translation>Höhe über dem Flansch, mm</translation>
+    </message>
+    <message>
+        <source>nuts on the left</source>
+        <translation>Muttern links</translation>
+    </message>
+    <message>
+        <source>nuts on the right</source>
+        <translation>Muttern rechts</translation>
+    </message>
+    <message>
+        <source>residual %1</source>
+        <translation>Restmaß %1</translation>
+    </message>
+    <message>
+        <source>pulls the cap up by %1</source>
+        <translation>zieht den Deckel mit %1 hoch</translation>
+    </message>
+    <message>
+        <source>presses the cap down by %1</source>
+        <translation>drückt den Deckel mit %1 nieder</translation>
+    </message>
+    <message>
+        <source>behind cap 1</source>
+        <translation>hinter Deckel 1</translation>
+    </message>
+    <message>
+        <source>right of the crank</source>
+        <translation>rechts der Kurbelwelle</translation>
+    </message>
 </context>
 <context>
     <name>FastenersStation</name>
@@ -2032,6 +2091,33 @@
     <message>
         <source>A step of %1 is felt rightly 95 times of 100, at the unfavourable end of its confidence.</source>
         <translation>Eine Stufe von %1 wird 95 von 100 Malen richtig gefühlt, am ungünstigen Ende des Vertrauensbereichs.</translation>
+    </message>
+</context>
+<context>
+    <name>FilmChartText</name>
+    <message>
+        <source>Oil film over clearance</source>
+        <translation>Schmierfilm über dem Spiel</translation>
+    </message>
+    <message>
+        <source>least film</source>
+        <translation>kleinste Filmdicke</translation>
+    </message>
+    <message>
+        <source>bearings, warm</source>
+        <translation>Lager, warm</translation>
+    </message>
+    <message>
+        <source>%1: film %2 at a clearance of %3</source>
+        <translation>%1: Film %2 bei einem Spiel von %3</translation>
+    </message>
+    <message>
+        <source>clearance, warm</source>
+        <translation>Spiel, warm</translation>
+    </message>
+    <message>
+        <source>The least oil film over the clearance, with %1 bearings on the curve.</source>
+        <translation>Die kleinste Dicke des Schmierfilms über dem Spiel, mit %1 Lagern auf der Kurve.</translation>
     </message>
 </context>
 <context>
@@ -2256,6 +2342,30 @@
     <message>
         <source>%1 stacks stand and stay; the plan is for the other %2. </source>
         <translation>%1 Stapel stehen und bleiben; der Plan gilt den übrigen %2. </translation>
+    </message>
+    <message>
+        <source>, largest load %1</source>
+        <translation>, größte Last %1</translation>
+    </message>
+    <message>
+        <source> The plan&apos;s largest load is %1 smaller.</source>
+        <translation> Die größte Last des Plans ist um %1 kleiner.</translation>
+    </message>
+    <message>
+        <source>up</source>
+        <translation>hoch</translation>
+    </message>
+    <message>
+        <source>down</source>
+        <translation>nieder</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>Largest load %1 at %2, %3. Largest bending stress in the plate %4; energy %5 mJ.</source>
+        <translation>Größte Last %1 an %2, %3. Größte Biegespannung in der Platte %4; Energie %5 mJ.</translation>
     </message>
     <message>
         <source>Rings: the residual of the stack. Thin: in its band, %1 to %2 · disc with rays: proud of it · dashed ring: loose</source>
@@ -4111,24 +4221,20 @@ zu niedrig: zu dünn</translation>
         <translation>Alle Gruppen: %1</translation>
     </message>
     <message>
-        <source>Measured, but no band is set: nothing was judged.</source>
-        <translation>Gemessen, aber es ist kein Band festgelegt: nichts wurde beurteilt.</translation>
+        <source>Measured, but no limits are set: nothing was judged.</source>
+        <translation>Gemessen, aber es sind keine Grenzen festgelegt: nichts wurde beurteilt.</translation>
     </message>
     <message>
-        <source>Clearances against their bands</source>
-        <translation>Lagerspiele und ihre Bänder</translation>
+        <source>Clearances against their limits</source>
+        <translation>Lagerspiele und ihre Grenzen</translation>
     </message>
     <message>
-        <source>± is the measuring uncertainty: a value counts as in its band only with it.</source>
-        <translation>± ist die Messunsicherheit: ein Wert gilt nur mit ihr als in seinem Band.</translation>
+        <source>Chart of the clearances between their limits; the tables above hold its figures.</source>
+        <translation>Diagramm der Lagerspiele zwischen ihren Grenzen; die Zahlen stehen in den Tabellen darüber.</translation>
     </message>
     <message>
-        <source>p is the probability that the value lies in its band, C how many times over the band holds four standard uncertainties (JCGM 106); below 1 a value is weakly measured.</source>
-        <translation>p ist die Wahrscheinlichkeit, dass der Wert in seinem Band liegt, C wie oft das Band vier Standardunsicherheiten fasst (JCGM 106); unter 1 ist ein Wert schwach gemessen.</translation>
-    </message>
-    <message>
-        <source>Chart of the clearances in their bands; the tables above hold its figures.</source>
-        <translation>Diagramm der Lagerspiele in ihren Bändern; die Tabellen darüber enthalten seine Zahlen.</translation>
+        <source>± is the measuring uncertainty: a value counts as within its limits only with it.</source>
+        <translation>± ist die Messunsicherheit: ein Wert gilt nur mit ihr als innerhalb seiner Grenzen.</translation>
     </message>
     <message>
         <source>Plan of the pan rail.</source>
@@ -4136,7 +4242,11 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>Chart of how far each fastener moved, round by round; the table under Torques holds its figures.</source>
-        <translation>Diagramm, wie weit sich jede Verschraubung weiterdrehen ließ, Runde für Runde; die Tabelle unter Drehmomente enthält seine Zahlen.</translation>
+        <translation>Diagramm, wie weit sich jede Verschraubung weiterdrehte, Runde für Runde; die Zahlen stehen in der Tabelle unter Drehmomente.</translation>
+    </message>
+    <message>
+        <source>p is the probability that the value lies within its limits, C how many times over the limits hold four standard uncertainties (JCGM 106); below 1 a value is weakly measured.</source>
+        <translation>p ist die Wahrscheinlichkeit, dass der Wert innerhalb seiner Grenzen liegt, C wie oft die Grenzen vier Standardunsicherheiten fassen (JCGM 106); unter 1 ist ein Wert schwach gemessen.</translation>
     </message>
     <message>
         <source>QR code of the seal: %1</source>
@@ -4144,11 +4254,55 @@ zu niedrig: zu dünn</translation>
     </message>
     <message>
         <source>Chart of the gap readings at each position; the table below holds its figures.</source>
-        <translation>Diagramm der Spaltmaße an jeder Position; die Tabelle darunter enthält seine Zahlen.</translation>
+        <translation>Diagramm der Spaltmaße an jeder Stelle; die Zahlen stehen in der Tabelle darunter.</translation>
     </message>
     <message>
         <source>The shop&apos;s logo</source>
-        <translation>Das Logo der Werkstatt</translation>
+        <translation>Das Zeichen der Werkstatt</translation>
+    </message>
+    <message>
+        <source>%1 up</source>
+        <translation>%1 hoch</translation>
+    </message>
+    <message>
+        <source>%1 down</source>
+        <translation>%1 nieder</translation>
+    </message>
+    <message>
+        <source>Load, on the rail</source>
+        <translation>Last, am Flansch</translation>
+    </message>
+    <message>
+        <source>Of the preload</source>
+        <translation>Der Vorspannkraft</translation>
+    </message>
+    <message>
+        <source>Load, rail free</source>
+        <translation>Last, Flansch frei</translation>
+    </message>
+    <message>
+        <source>Load that the girdle puts into the block</source>
+        <translation>Last, die die Platte in den Block bringt</translation>
+    </message>
+    <message>
+        <source>Largest load</source>
+        <translation>Größte Last</translation>
+    </message>
+    <message>
+        <source>Largest bending stress in the plate</source>
+        <translation>Größte Biegespannung in der Platte</translation>
+    </message>
+    <message>
+        <source>Energy</source>
+        <translation>Energie</translation>
+    </message>
+    <message>
+        <source>Up: the girdle pulls the cap up; down: it presses on it. %1</source>
+        <translation>Hoch: die Platte zieht den Deckel hoch; nieder: sie drückt auf ihn. %1</translation>
+    </message>
+    <message>
+        <source>Map of how the plate bends; the table below holds the loads.</source>
+        <translation>Karte, wie sich die Platte biegt; die Kräfte stehen in der Tabelle darunter.</translation>
     </message>
 </context>
 <context>
@@ -4579,6 +4733,105 @@ zu niedrig: zu dünn</translation>
     </message>
 </context>
 <context>
+    <name>caprail::BearingsFilm</name>
+    <message>
+        <source>Bearing</source>
+        <translation>Lager</translation>
+    </message>
+    <message>
+        <source>Film, as measured</source>
+        <translation>Film, wie gemessen</translation>
+    </message>
+    <message>
+        <source>Film, warm</source>
+        <translation>Film, warm</translation>
+    </message>
+    <message>
+        <source>h₀/c</source>
+        <translation>h₀/c</translation>
+    </message>
+    <message>
+        <source>Sommerfeld</source>
+        <translation>Sommerfeld</translation>
+    </message>
+    <message>
+        <source>Unit load</source>
+        <translation>Flächenpressung</translation>
+    </message>
+    <message>
+        <source>Oil films</source>
+        <translation>Schmierfilme</translation>
+    </message>
+    <message>
+        <source>Load on a bearing</source>
+        <translation>Last auf ein Lager</translation>
+    </message>
+    <message>
+        <source>Oil</source>
+        <translation>Öl</translation>
+    </message>
+    <message>
+        <source>Speed, 1/min</source>
+        <translation>Drehzahl, 1/min</translation>
+    </message>
+    <message>
+        <source>mm²/s at 40 °C</source>
+        <translation>mm²/s bei 40 °C</translation>
+    </message>
+    <message>
+        <source>Width of the shells</source>
+        <translation>Breite der Schalen</translation>
+    </message>
+    <message>
+        <source>mm²/s at 100 °C</source>
+        <translation>mm²/s bei 100 °C</translation>
+    </message>
+    <message>
+        <source>none named</source>
+        <translation>keine genannt</translation>
+    </message>
+    <message>
+        <source>figures of your own</source>
+        <translation>eigene Werte</translation>
+    </message>
+    <message>
+        <source>Typical figures of data sheets, common practice, no source: the sheet of the oil in the can comes first.</source>
+        <translation>Übliche Werte aus Datenblättern, Praxisregel ohne Quelle: das Blatt des Öls in der Kanne geht vor.</translation>
+    </message>
+    <message>
+        <source>the speed</source>
+        <translation>die Drehzahl</translation>
+    </message>
+    <message>
+        <source>the width of the shells</source>
+        <translation>die Breite der Schalen</translation>
+    </message>
+    <message>
+        <source>Both viscosities must be numbers above zero: take them from the oil&apos;s data sheet.</source>
+        <translation>Beide Viskositäten müssen Zahlen über null sein: sie stehen im Datenblatt des Öls.</translation>
+    </message>
+    <message>
+        <source>At this temperature the oil has %1 mPa·s. No load is named, so no film is worked out: name the load on one bearing.</source>
+        <translation>Bei dieser Temperatur hat das Öl %1 mPa·s. Es ist keine Last genannt, daher wird kein Film berechnet: die Last auf ein Lager nennen.</translation>
+    </message>
+    <message>
+        <source>the load on a bearing</source>
+        <translation>die Last auf ein Lager</translation>
+    </message>
+    <message>
+        <source>The temperatures beside this cannot be read.</source>
+        <translation>Die Temperaturen daneben sind nicht lesbar.</translation>
+    </message>
+    <message>
+        <source>No clearance is measured with a micrometer yet.</source>
+        <translation>Noch ist kein Spiel mit der Messschraube gemessen.</translation>
+    </message>
+    <message>
+        <source>Least film by the charts of Raimondi and Boyd for a steady load, the oil as warm as the block, its viscosity by ASTM D341. An engine&apos;s load turns and hammers: advice, no verdict.</source>
+        <translation>Kleinste Filmdicke nach den Diagrammen von Raimondi und Boyd bei ruhender Last, das Öl so warm wie der Block, seine Viskosität nach ASTM D341. Die Last im Motor läuft um und schlägt: ein Rat, kein Urteil.</translation>
+    </message>
+</context>
+<context>
     <name>caprail::BearingsFits</name>
     <message>
         <source>%1, throw %2</source>
@@ -4926,16 +5179,16 @@ zu niedrig: zu dünn</translation>
         <translation>Warm</translation>
     </message>
     <message>
-        <source>Clearances at another temperature</source>
-        <translation>Spiele bei anderer Temperatur</translation>
-    </message>
-    <message>
         <source>Set the engine layout at the engine station: the journals follow from it.</source>
         <translation>Die Motorbauform an der Station Motor festlegen: die Zapfen folgen daraus.</translation>
     </message>
     <message>
         <source>Select a journal on the diagram and type its diameter; Enter stores it and goes to the next place: two stations along the journal, two directions around it. Then the bores, with the shells in and the caps at full torque. The clearance, its uncertainty and a verdict appear beside the diagram.</source>
         <translation>Einen Zapfen in der Zeichnung wählen und seinen Durchmesser eingeben; Enter speichert und geht zur nächsten Stelle: zwei Messebenen längs des Zapfens, zwei Richtungen um ihn herum. Dann die Bohrungen, mit eingelegten Schalen und Deckeln auf vollem Drehmoment. Spiel, Unsicherheit und Urteil erscheinen neben der Zeichnung.</translation>
+    </message>
+    <message>
+        <source>Clearances and oil films at another temperature</source>
+        <translation>Spiele und Schmierfilme bei anderer Temperatur</translation>
     </message>
 </context>
 <context>
@@ -6378,10 +6631,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>“%1” is not a stale check of this record: only a stale one is accepted again.</source>
         <translation>„%1“ ist keine veraltete Prüfung dieses Protokolls: nur eine veraltete wird neu beurteilt.</translation>
-    </message>
-    <message>
-        <source>%1 cannot be judged again from the numbers: %2. Measure it again.</source>
-        <translation>%1 lässt sich aus den Zahlen nicht neu beurteilen: %2. Noch einmal messen.</translation>
     </message>
     <message>
         <source>%1, station %2, direction %3</source>
@@ -7924,28 +8173,12 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Eine Prüfspannung von %1 MPa (%2 psi) liegt außerhalb von 50 bis 3000 MPa: Zahl und Einheit prüfen.</translation>
     </message>
     <message>
-        <source>%1 is defined for inch threads only, and %2 is not: give its proof stress by hand.</source>
-        <translation>%1 ist nur für Zollgewinde festgelegt, und %2 ist keines: die Prüfspannung von Hand angeben.</translation>
-    </message>
-    <message>
-        <source>%1 is defined for metric threads only, and %2 is not: give its proof stress by hand.</source>
-        <translation>%1 ist nur für metrische Gewinde festgelegt, und %2 ist keines: die Prüfspannung von Hand angeben.</translation>
-    </message>
-    <message>
-        <source>%1 lists no proof stress for the size of %2 (%3 are listed): give its proof stress by hand.</source>
-        <translation>%1 nennt keine Prüfspannung für die Größe von %2 (genannt sind %3): die Prüfspannung von Hand angeben.</translation>
-    </message>
-    <message>
         <source>1/4 to 1 1/2 in</source>
         <translation>1/4 bis 1 1/2 in</translation>
     </message>
     <message>
         <source>M1.6 to M39</source>
         <translation>M1.6 bis M39</translation>
-    </message>
-    <message>
-        <source>%1 is not a known grade: use SAE 5, SAE 8, 8.8, 10.9 or 12.9, or give the proof stress as in “by hand 1310 MPa” or “by hand 190 ksi”.</source>
-        <translation>%1 ist keine bekannte Festigkeitsklasse: SAE 5, SAE 8, 8.8, 10.9 oder 12.9 verwenden oder die Prüfspannung angeben wie „by hand 1310 MPa“ oder „by hand 190 ksi“.</translation>
     </message>
     <message>
         <source>A sequence is known for 3 to 9 main caps, and %1 were given.</source>
@@ -8056,16 +8289,8 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Anti-Seize-Paste</translation>
     </message>
     <message>
-        <source>%1 is not in the list of lubricants (%2): take one of these or give its nut factor by hand.</source>
-        <translation>%1 steht nicht in der Liste der Schmierstoffe (%2): einen davon nehmen oder den K-Faktor von Hand angeben.</translation>
-    </message>
-    <message>
         <source>cap %1</source>
         <translation>Deckel %1</translation>
-    </message>
-    <message>
-        <source>There is no coarse thread M%1: give its pitch and say so, as in M12.5x1.5 by hand.</source>
-        <translation>Ein Regelgewinde M%1 gibt es nicht: die Steigung angeben und „by hand“ dahinter schreiben, wie in M12.5x1.5 by hand.</translation>
     </message>
     <message>
         <source>M%1 is cut as %2 (coarse) or %3 (fine)</source>
@@ -10967,6 +11192,222 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>List the shims of the kit first.</source>
         <translation>Zuerst die Distanzscheiben des Satzes auflisten.</translation>
     </message>
+    <message>
+        <source>The numbers that %1 was judged by no longer say enough: %2. Measure it again.</source>
+        <translation>Die Zahlen, nach denen %1 beurteilt wurde, sagen nicht mehr genug: %2. Noch einmal messen.</translation>
+    </message>
+    <message>
+        <source>%1 is defined for inch threads only, and %2 is not: give its proof stress, as in “190 ksi”.</source>
+        <translation>%1 ist nur für Zollgewinde festgelegt, und %2 ist keines: die Prüfspannung angeben, wie „190 ksi“.</translation>
+    </message>
+    <message>
+        <source>%1 is defined for metric threads only, and %2 is not: give its proof stress, as in “190 ksi”.</source>
+        <translation>%1 ist nur für metrische Gewinde festgelegt, und %2 ist keines: die Prüfspannung angeben, wie „190 ksi“.</translation>
+    </message>
+    <message>
+        <source>%1 lists no proof stress for the size of %2 (%3 are listed): give its proof stress, as in “190 ksi”.</source>
+        <translation>%1 nennt keine Prüfspannung für die Größe von %2 (genannt sind %3): die Prüfspannung angeben, wie „190 ksi“.</translation>
+    </message>
+    <message>
+        <source>%1 is not a known grade: use SAE 5, SAE 8, 8.8, 10.9 or 12.9, or give the proof stress as in “1310 MPa” or “190 ksi”.</source>
+        <translation>%1 ist keine bekannte Festigkeitsklasse: SAE 5, SAE 8, 8.8, 10.9 oder 12.9 verwenden oder die Prüfspannung angeben wie „1310 MPa“ oder „190 ksi“.</translation>
+    </message>
+    <message>
+        <source>%1 is not in the list of lubricants (%2): take one of these or give its nut factor.</source>
+        <translation>%1 steht nicht in der Liste der Schmierstoffe (%2): einen davon nehmen oder den K-Faktor angeben.</translation>
+    </message>
+    <message>
+        <source>There is no coarse thread M%1: give its pitch and say so, as in M12.5x1.5 special.</source>
+        <translation>Ein Regelgewinde M%1 gibt es nicht: die Steigung angeben und „special“ dahinter schreiben, wie in M12.5x1.5 special.</translation>
+    </message>
+    <message>
+        <source>A girdle of another metal needs both its elastic modulus and its Poisson&apos;s ratio.</source>
+        <translation>Eine Platte aus anderem Metall braucht Elastizitätsmodul und Querkontraktionszahl.</translation>
+    </message>
+    <message>
+        <source>An engine oil has between 2 and 20 000 mm²/s: copy its viscosity at 40 °C and at 100 °C from its data sheet.</source>
+        <translation>Ein Motoröl hat zwischen 2 und 20 000 mm²/s: seine Viskosität bei 40 °C und bei 100 °C vom Datenblatt abschreiben.</translation>
+    </message>
+    <message>
+        <source>An oil&apos;s temperature lies between −40 °C and 200 °C: look at what was entered.</source>
+        <translation>Die Temperatur eines Öls liegt zwischen −40 °C und 200 °C: die Eingabe ansehen.</translation>
+    </message>
+    <message>
+        <source>An oil must be thinner at the hotter of two temperatures: copy both points from its data sheet again.</source>
+        <translation>Ein Öl muss bei der höheren von zwei Temperaturen dünner sein: beide Punkte noch einmal vom Datenblatt abschreiben.</translation>
+    </message>
+    <message>
+        <source>The charts of the oil film hold for bearings from a quarter to twice as wide as their diameter.</source>
+        <translation>Die Diagramme des Schmierfilms gelten für Lager, die ein Viertel bis doppelt so breit sind wie ihr Durchmesser.</translation>
+    </message>
+    <message>
+        <source>The oil film comes out thinner than three hundredths of the radial clearance, where the charts end: the surfaces would touch.</source>
+        <translation>Der Schmierfilm wird dünner als drei Hundertstel des radialen Spiels, wo die Diagramme enden: die Flächen würden sich berühren.</translation>
+    </message>
+    <message>
+        <source>The oil film needs a journal, a width of its shells and a clearance, each above zero.</source>
+        <translation>Der Schmierfilm braucht einen Zapfen, eine Breite der Schalen und ein Spiel, alle über null.</translation>
+    </message>
+    <message>
+        <source>The oil film needs a speed, a load and an oil, each above zero.</source>
+        <translation>Der Schmierfilm braucht eine Drehzahl, eine Last und ein Öl, alle über null.</translation>
+    </message>
+    <message>
+        <source>A bearing&apos;s width lies between a tenth and twice its diameter: measure the width of its shells again.</source>
+        <translation>Die Breite eines Lagers liegt zwischen einem Zehntel und dem Doppelten seines Durchmessers: die Breite der Schalen noch einmal messen.</translation>
+    </message>
+    <message>
+        <source>A window of the girdle cannot be smaller than nothing: give its length along the crank and its width across it, or 0 for a plate without windows.</source>
+        <translation>Ein Fenster der Platte kann nicht kleiner als nichts sein: seine Länge längs und seine Breite quer zur Kurbelwelle angeben, oder 0 für eine Platte ohne Fenster.</translation>
+    </message>
+    <message>
+        <source>A window of the girdle this large meets the next one, the pan rail or a washer: measure it again.</source>
+        <translation>Ein so großes Fenster der Platte stößt an das nächste, an den Ölwannenflansch oder an eine Unterlegscheibe: noch einmal messen.</translation>
+    </message>
+    <message>
+        <source>The girdle&apos;s plate must reach beyond its outermost nuts by the radius of their washers at least and by no more than the cap spacing: measure it again.</source>
+        <translation>Die Platte muss mindestens um den Radius der Unterlegscheiben und höchstens um den Deckelabstand über ihre äußersten Muttern hinausreichen: noch einmal messen.</translation>
+    </message>
+    <message>
+        <source>plate metal</source>
+        <translation>Metall der Platte</translation>
+    </message>
+    <message>
+        <source>plate modulus</source>
+        <translation>Elastizitätsmodul der Platte</translation>
+    </message>
+    <message>
+        <source>plate overhang</source>
+        <translation>Überstand der Platte</translation>
+    </message>
+    <message>
+        <source>plate poisson</source>
+        <translation>Querkontraktionszahl der Platte</translation>
+    </message>
+    <message>
+        <source>plate thickness</source>
+        <translation>Dicke der Platte</translation>
+    </message>
+    <message>
+        <source>window across</source>
+        <translation>Fenster quer</translation>
+    </message>
+    <message>
+        <source>window along</source>
+        <translation>Fenster längs</translation>
+    </message>
+    <message>
+        <source>The girdle&apos;s plate cannot be worked out: a part of it hangs on nothing. Correct its windows or the layout.</source>
+        <translation>Die Platte lässt sich nicht berechnen: ein Teil von ihr hängt an nichts. Ihre Fenster oder die Bauform berichtigen.</translation>
+    </message>
+    <message>
+        <source>The girdle has no metal at one of its nuts: correct its windows, its cutout or the layout.</source>
+        <translation>Die Platte hat an einer ihrer Muttern kein Metall: ihre Fenster, ihre Aussparung oder die Bauform berichtigen.</translation>
+    </message>
+    <message>
+        <source>Fewer than three pan rail fasteners lie under the girdle: nothing holds it on the rail. Count the pan rail&apos;s fasteners again.</source>
+        <translation>Weniger als drei Schrauben des Ölwannenflanschs liegen unter der Platte: nichts hält sie am Flansch. Die Schrauben des Flanschs noch einmal zählen.</translation>
+    </message>
+    <message>
+        <source>The stud and cap at %1 need a stiffness above nothing.</source>
+        <translation>Stehbolzen und Deckel an %1 brauchen eine Steifigkeit über null.</translation>
+    </message>
+    <message>
+        <source>The girdle&apos;s plate is given as %1 thick: it must be from 0.03 to 1.5 in.</source>
+        <translation>Die Dicke der Platte ist mit %1 angegeben: sie muss zwischen 0.03 und 1.5 in liegen.</translation>
+    </message>
+    <message>
+        <source>The girdle&apos;s elastic modulus is given as %1 GPa: it must be from 34 to 276 GPa; steel has about 207, aluminium about 71.</source>
+        <translation>Der Elastizitätsmodul der Platte ist mit %1 GPa angegeben: er muss zwischen 34 und 276 GPa liegen; Stahl hat etwa 207, Aluminium etwa 71.</translation>
+    </message>
+    <message>
+        <source>The girdle&apos;s Poisson&apos;s ratio must be from 0 to 0.49; steel has about 0.29, aluminium about 0.33.</source>
+        <translation>Die Querkontraktionszahl der Platte muss zwischen 0 und 0.49 liegen; Stahl hat etwa 0.29, Aluminium etwa 0.33.</translation>
+    </message>
+    <message>
+        <source>A stud&apos;s stiffness needs a preload and its stretch, both above nothing.</source>
+        <translation>Die Steifigkeit eines Stehbolzens braucht eine Vorspannkraft und seine Längung, beide über null.</translation>
+    </message>
+    <message>
+        <source>The joint&apos;s share of a stud must be from 0.05 to 0.95; 0.15 to 0.32 is usual.</source>
+        <translation>Der Kraftanteil eines Stehbolzens muss zwischen 0.05 und 0.95 liegen; üblich ist 0.15 bis 0.32.</translation>
+    </message>
+    <message>
+        <source>Least load needs the stiffness of the girdle: describe its plate first.</source>
+        <translation>Kleinste Last braucht die Steifigkeit der Platte: zuerst die Platte beschreiben.</translation>
+    </message>
+    <message>
+        <source>The stiffness must have one row and one column for each of the %1 positions.</source>
+        <translation>Die Steifigkeit muss für jede der %1 Positionen eine Zeile und eine Spalte haben.</translation>
+    </message>
+    <message>
+        <source>The stiffness holds something that is no number.</source>
+        <translation>Die Steifigkeit enthält etwas, das keine Zahl ist.</translation>
+    </message>
+    <message>
+        <source>The stiffness is not symmetric between the positions %1 and %2: what one does to the other must be the same both ways.</source>
+        <translation>Die Steifigkeit ist zwischen den Positionen %1 und %2 nicht symmetrisch: was die eine mit der anderen macht, muss in beiden Richtungen gleich sein.</translation>
+    </message>
+    <message>
+        <source>least load</source>
+        <translation>kleinste Last</translation>
+    </message>
+    <message>
+        <source>The girdle is taken for a thin elastic plate with sharp windows, flat before it was bolted down; the block for rigid.</source>
+        <translation>Die Versteifungsplatte gilt als dünne elastische Platte mit scharfkantigen Fenstern, eben vor dem Anschrauben; der Block gilt als starr.</translation>
+    </message>
+    <message>
+        <source>The pan rail holds it at height zero at %1 fasteners; nuts pull it down onto the stacks.</source>
+        <translation>Der Ölwannenflansch hält sie an %1 Schrauben auf der Höhe null; Muttern ziehen sie auf die Stapel nieder.</translation>
+    </message>
+    <message>
+        <source>The largest bending stress is that outside all washers and half a corner&apos;s radius away from the corners of windows.</source>
+        <translation>Die größte Biegespannung ist die außerhalb aller Unterlegscheiben und einen halben Eckenradius von den Ecken der Fenster entfernt.</translation>
+    </message>
+    <message>
+        <source>Nobody counted the fasteners of the pan rail: a usual set is taken.</source>
+        <translation>Niemand hat die Schrauben des Ölwannenflanschs gezählt: es gilt ein üblicher Satz.</translation>
+    </message>
+    <message>
+        <source>Too few pan rail fasteners lie under the plate as the layout is drawn: the rail is taken to hold its four ends as well.</source>
+        <translation>Nach der Zeichnung der Bauform liegen zu wenige Schrauben des Flanschs unter der Platte: es wird angenommen, dass der Flansch auch ihre vier Enden hält.</translation>
+    </message>
+    <message>
+        <source>What nobody measured of windows and overhang is in fair proportion to the layout, as drawn.</source>
+        <translation>Was niemand an Fenstern und Überstand gemessen hat, steht in passendem Verhältnis zur Bauform, wie gezeichnet.</translation>
+    </message>
+    <message>
+        <source>Stud and cap are taken to give way by 1 thou under 10 000 lbf where neither the grip nor the stretch of the main fasteners is known, which makes the loads rather too large (common practice, no source).</source>
+        <translation>Wo weder Klemmlänge noch Längung der Hauptlagerschrauben bekannt ist, geben Stehbolzen und Deckel der Annahme nach unter 10 000 lbf um 1 thou nach; das macht die Lasten eher zu groß (Praxisregel ohne Quelle).</translation>
+    </message>
+    <message>
+        <source>Where no stack is built the nut is taken to draw the plate down by the whole gap.</source>
+        <translation>Wo kein Stapel aufgebaut ist, zieht die Mutter der Annahme nach die Platte um das ganze Spaltmaß nieder.</translation>
+    </message>
+    <message>
+        <source>The uncertainties of the residuals are taken as independent of each other.</source>
+        <translation>Die Unsicherheiten der Restmaße gelten als voneinander unabhängig.</translation>
+    </message>
+    <message>
+        <source>It is advice, and no claim about what a block will stand.</source>
+        <translation>Es ist ein Rat und keine Aussage darüber, was ein Block aushält.</translation>
+    </message>
+    <message>
+        <source>The load in the block needs a layout: enter it under Engine.</source>
+        <translation>Die Last im Block braucht eine Bauform: unter Motor eingeben.</translation>
+    </message>
+    <message>
+        <source>The load in the block needs the girdle&apos;s thickness and metal: enter them with the layout under Engine.</source>
+        <translation>Die Last im Block braucht Dicke und Metall der Platte: mit der Bauform unter Motor eingeben.</translation>
+    </message>
+    <message>
+        <source>No load is known yet: no gap is accepted, or the stack is stale, at %1.</source>
+        <translation>Noch ist keine Last bekannt: kein Spaltmaß ist angenommen, oder der Stapel ist veraltet, an %1.</translation>
+    </message>
+    <message>
+        <source>Least load cannot be aimed at while nobody described the girdle&apos;s plate: the plan has the smallest residuals instead.</source>
+        <translation>Kleinste Last ist kein Ziel, solange niemand die Platte beschrieben hat: der Plan hat stattdessen die kleinsten Restmaße.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::DiskBar</name>
@@ -11289,10 +11730,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Motorbau&amp;form speichern</translation>
     </message>
     <message>
-        <source>The plan as it lies on the stand, drawn from what is typed. Left and right are as seen from the flywheel end with the engine the right way up. Lengths in plan serve the drawing and the flushness only.</source>
-        <translation>Die Draufsicht, wie der Motor auf dem Montagebock liegt, gezeichnet aus den Eingaben. Links und rechts gelten vom Schwungradende aus gesehen, bei aufrecht stehendem Motor. Längen in der Draufsicht dienen nur der Zeichnung und der Bündigkeit.</translation>
-    </message>
-    <message>
         <source>Advice on when to consider a girdle</source>
         <translation>Rat, wann eine Versteifungsplatte zu erwägen ist</translation>
     </message>
@@ -11319,6 +11756,46 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Its address</source>
         <translation>Ihre Anschrift</translation>
+    </message>
+    <message>
+        <source>Girdle thickness</source>
+        <translation>Dicke der Platte</translation>
+    </message>
+    <message>
+        <source>Girdle is of</source>
+        <translation>Platte aus</translation>
+    </message>
+    <message>
+        <source>Its modulus, MPa</source>
+        <translation>Ihr E-Modul, MPa</translation>
+    </message>
+    <message>
+        <source>by its metal</source>
+        <translation>nach dem Metall</translation>
+    </message>
+    <message>
+        <source>Its Poisson, 1/1000</source>
+        <translation>Querkontraktion, 1/1000</translation>
+    </message>
+    <message>
+        <source>Windows, along</source>
+        <translation>Fenster längs</translation>
+    </message>
+    <message>
+        <source>as drawn</source>
+        <translation>wie gezeichnet</translation>
+    </message>
+    <message>
+        <source>Windows, across</source>
+        <translation>Fenster quer</translation>
+    </message>
+    <message>
+        <source>Beyond the last nuts</source>
+        <translation>Über die letzten Muttern</translation>
+    </message>
+    <message>
+        <source>The plan as it lies on the stand, drawn from what is typed. Left and right are as seen from the flywheel end with the engine the right way up. Lengths in plan serve the drawing, the flushness and the load in the block.</source>
+        <translation>Die Draufsicht, wie der Motor auf dem Montagebock liegt, gezeichnet aus den Eingaben. Links und rechts gelten vom Schwungradende aus gesehen, bei aufrecht stehendem Motor. Längen in der Draufsicht dienen der Zeichnung, der Bündigkeit und der Last im Block.</translation>
     </message>
 </context>
 <context>
@@ -12033,10 +12510,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Festigkeitsklasse</translation>
     </message>
     <message>
-        <source>or 170 ksi by hand</source>
-        <translation>oder by hand 170 ksi</translation>
-    </message>
-    <message>
         <source>Lubricant</source>
         <translation>Schmierstoff</translation>
     </message>
@@ -12195,6 +12668,10 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>stays</source>
         <translation>bleibt</translation>
+    </message>
+    <message>
+        <source>or the proof stress: 170 ksi</source>
+        <translation>oder die Prüfspannung: 170 ksi</translation>
     </message>
 </context>
 <context>
@@ -12961,6 +13438,85 @@ fixiert</translation>
     </message>
 </context>
 <context>
+    <name>caprail::GirdleLoadPage</name>
+    <message>
+        <source>At</source>
+        <translation>An</translation>
+    </message>
+    <message>
+        <source>Residual</source>
+        <translation>Restmaß</translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <translation>Last</translation>
+    </message>
+    <message>
+        <source>± U</source>
+        <translation>± U</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Of preload</source>
+        <translation>Der Vorspannung</translation>
+    </message>
+    <message>
+        <source>Loads</source>
+        <translation>Lasten</translation>
+    </message>
+    <message>
+        <source>bolted to the pan rail</source>
+        <translation>am Ölwannenflansch verschraubt</translation>
+    </message>
+    <message>
+        <source>on its nuts alone</source>
+        <translation>nur auf ihren Muttern</translation>
+    </message>
+    <message>
+        <source>How the girdle is held</source>
+        <translation>Wie die Platte gehalten ist</translation>
+    </message>
+    <message>
+        <source>The girdle is</source>
+        <translation>Die Platte ist</translation>
+    </message>
+    <message>
+        <source>No load over</source>
+        <translation>Keine Last über</translation>
+    </message>
+    <message>
+        <source>Residuals within ±</source>
+        <translation>Restmaße innerhalb ±</translation>
+    </message>
+    <message>
+        <source>What the loads assume</source>
+        <translation>Was die Lasten annehmen</translation>
+    </message>
+    <message>
+        <source>the largest load</source>
+        <translation>die größte Last</translation>
+    </message>
+    <message>
+        <source>Residuals within ± %1 keep every load at or below %2, however they are spread.</source>
+        <translation>Restmaße innerhalb ± %1 halten jede Last bei höchstens %2, wie immer sie verteilt sind.</translation>
+    </message>
+    <message>
+        <source>Held like this, no residual makes a load.</source>
+        <translation>So gehalten macht kein Restmaß eine Last.</translation>
+    </message>
+    <message>
+        <source>the band of the residual</source>
+        <translation>das Band des Restmaßes</translation>
+    </message>
+    <message>
+        <source>Residuals within ± %1 can cost up to %2 at one place.</source>
+        <translation>Restmaße innerhalb ± %1 können an einer Stelle bis zu %2 kosten.</translation>
+    </message>
+</context>
+<context>
     <name>caprail::GirdleRecheck</name>
     <message>
         <source>Straightedge</source>
@@ -13183,6 +13739,10 @@ fixiert</translation>
     <message>
         <source>Feel</source>
         <translation>Gefühl</translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <translation>Last</translation>
     </message>
 </context>
 <context>

@@ -325,6 +325,63 @@ TEST_F(Cli, plan_gives_the_best_stacks_in_the_units_of_its_case) {
     EXPECT_EQ(caprail({"plan", write("worse.json", "[")}).exitCode, 2);
 }
 
+TEST_F(Cli, plan_aims_at_the_least_load_with_the_stiffness_of_its_case) {
+    const QString planCase = QStringLiteral(TEST_DATA "/load/L02.json");
+    const Answer answer = caprail({"plan", "--least-load", planCase});
+    ASSERT_EQ(answer.exitCode, 0) << answer.err;
+    const QJsonObject plan = answer.json();
+    const QJsonObject best = QJsonDocument::fromJson(bytesOf(planCase)).object()["best_with_least_load"].toObject();
+    EXPECT_EQ(plan["in_band"], best["in_band"]);
+    EXPECT_EQ(plan["shims"], best["shims"]);
+    EXPECT_NEAR(plan["largest_load"].toDouble(), best["largest_load"].toDouble(), 1e-6);
+    EXPECT_NEAR(plan["sum_square_load"].toDouble(), best["sum_square_load"].toDouble(), 1e-3);
+    EXPECT_EQ(plan["proven"], true);
+    EXPECT_EQ(plan["loads"].toObject().size(), 4);
+    EXPECT_EQ(caprail({"plan", "--least-load", "--least-twist", planCase}).exitCode, 64);
+    const QString bare =
+        write("bare.json", R"({"unit":"0.0001 in","band":5,"largest_stack":0,"positions":[],"shims":[]})");
+    EXPECT_THAT(caprail({"plan", "--least-load", bare}).err, HasSubstr("needs “stiffness”"));
+    const QString crooked = write("crooked.json", R"({"unit":"0.0001 in","band":5,"largest_stack":0,"shims":[],
+        "positions":[{"id":"A","cap":1,"side":"left","gap":5}],"stiffness":[[1,2]]})");
+    EXPECT_THAT(caprail({"plan", crooked}).err, HasSubstr("“stiffness” must be a list of 1 rows"));
+}
+
+TEST_F(Cli, load_says_what_the_stacks_put_into_the_block_once_the_plate_is_described) {
+    const Answer without = caprail({"load", copyOf("rear-cap-on-bolts")});
+    EXPECT_EQ(without.exitCode, 2);
+    EXPECT_THAT(without.err, HasSubstr("needs the girdle's thickness and metal"));
+    const QJsonObject closed = caprail({"load", copyOf("closed"), "--json"}).json();
+    EXPECT_EQ(closed["loads_lbf"].toObject().size(), 10);
+    EXPECT_GT(closed["largest_load_lbf"].toDouble(), 0.1);
+    EXPECT_LT(closed["largest_load_lbf"].toDouble(), 100) << "its stacks are in band";
+    EXPECT_GT(closed["largest_stress_psi"].toDouble(), 10);
+    EXPECT_TRUE(closed["missing"].toArray().isEmpty());
+    const QString started = at("started.caprail");
+    const QByteArray lines =
+        R"({"kind":"person_added","person":"Mira","time":"2026-05-04T08:00:00.000Z","name":"Mira","role":""})";
+    ASSERT_EQ(caprail({"import", write("first.jsonl", lines + "\n"), started}).exitCode, 0);
+    const QByteArray layout =
+        R"({"kind":"layout_set","person":"Mira","caps":3,"fasteners_per_cap":2,"girdle_ring":"inner",
+        "tied_first":1,"tied_last":3,"rods":4,"throws":2,"cap_spacing_nm":111760000,"stud_span_nm":91440000,
+        "outer_stud_span_nm":142240000,"rail_span_nm":208280000,"pickup_cap":2,"pickup_side":"right","dipstick_cap":1,
+        "dipstick_side":"left","source":"drawing","plate_thickness_nm":6350000,"plate_metal":"steel"})";
+    const Answer entered = caprail({"append", started, write("layout.json", layout)});
+    ASSERT_EQ(entered.exitCode, 0) << entered.err;
+    const Answer answer = caprail({"load", started, "--json"});
+    ASSERT_EQ(answer.exitCode, 0) << answer.err;
+    const QJsonObject json = answer.json();
+    EXPECT_EQ(json["places"].toArray().size(), 6);
+    EXPECT_EQ(json["stiffness_lbf_per_thou"].toArray().size(), 6);
+    const QJsonArray first = json["stiffness_lbf_per_thou"].toArray()[0].toArray();
+    EXPECT_GT(first[0].toDouble(), 10);
+    EXPECT_EQ(json["stiffness_free_lbf_per_thou"].toArray()[0].toArray().size(), 6);
+    EXPECT_TRUE(json["loads_lbf"].toObject()["1L"].isNull()) << "no gap was read yet";
+    EXPECT_TRUE(json["largest_stress_psi"].isNull());
+    EXPECT_EQ(json["missing"].toArray().size(), 6);
+    EXPECT_GT(json["assumptions"].toArray().size(), 3);
+    EXPECT_THAT(caprail({"load", started}).out, HasSubstr("Assumptions"));
+}
+
 TEST_F(Cli, plan_refuses_a_unit_that_is_no_length_to_count_in) {
     for (const QString& unit : {QStringLiteral("0 in!"), QStringLiteral("-1 in!"), QStringLiteral("2 in!")}) {
         const Answer answer = caprail({"plan", write("unit.json", R"({"unit":")" + unit.toUtf8() + R"(","band":[0,0],

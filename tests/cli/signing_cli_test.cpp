@@ -5,6 +5,12 @@
 #include <QDir>
 #include <QJsonArray>
 #include <QRegularExpression>
+#include <algorithm>
+#include <array>
+#include <iterator>
+#include <pty.h>
+#include <sys/wait.h>
+#include <unistd.h>
 
 using namespace called;
 using testing::AllOf;
@@ -112,6 +118,66 @@ TEST_F(Signing, an_altered_file_is_no_yes_whoever_signed_it) {
     file.write(bytes);
     file.close();
     EXPECT_EQ(caprail({"check", record, "--signed-by", finger}).exitCode, 1);
+}
+
+/// The program on a terminal of its own: each time it shows one of the questions, the answer is typed. Gives what stood on
+/// the terminal.
+struct OnTerminal {
+    int exitCode = -1;
+    std::string shown;
+};
+
+OnTerminal onTerminal(const std::vector<std::string>& arguments,
+                      const std::vector<std::pair<std::string, std::string>>& answers) {
+    int terminal = -1;
+    const pid_t child = ::forkpty(&terminal, nullptr, nullptr, nullptr);
+    if (child == 0) {
+        std::vector<std::string> words{CAPRAIL_PROGRAM};
+        words.insert(words.end(), arguments.begin(), arguments.end());
+        std::vector<char*> list;
+        std::ranges::transform(words, std::back_inserter(list), [](std::string& word) { return word.data(); });
+        list.push_back(nullptr);
+        ::execv(CAPRAIL_PROGRAM, list.data());
+        ::_exit(127);
+    }
+    OnTerminal there;
+    std::size_t asked = 0;
+    std::size_t from = 0;
+    std::array<char, 4096> piece{};
+    for (ssize_t got = 0; (got = ::read(terminal, piece.data(), piece.size())) > 0;) {
+        there.shown.append(piece.data(), static_cast<std::size_t>(got));
+        if (asked < answers.size()) {
+            if (const auto at = there.shown.find(answers[asked].first, from); at != std::string::npos) {
+                from = at + answers[asked].first.size();
+                const std::string line = answers[asked++].second + "\n";
+                EXPECT_EQ(::write(terminal, line.data(), line.size()), static_cast<ssize_t>(line.size()));
+            }
+        }
+    }
+    int status = 0;
+    EXPECT_EQ(::waitpid(child, &status, 0), child);
+    ::close(terminal);
+    there.exitCode = WIFEXITED(status) ? WEXITSTATUS(status) : -1;
+    return there;
+}
+
+TEST_F(Signing, a_passphrase_is_asked_for_on_the_terminal_twice_and_never_shown) {
+    const OnTerminal made = onTerminal({"key", "new", "--name", "Kestrel", "--passphrase"},
+                                       {{"Passphrase for the new key: ", "three blue pistons"},
+                                        {"The same once more: ", "three blue pistons"}});
+    EXPECT_EQ(made.exitCode, 0) << made.shown;
+    EXPECT_THAT(made.shown, AllOf(HasSubstr("behind a passphrase"), Not(HasSubstr("pistons"))));
+    const OnTerminal other = onTerminal({"key", "new", "--name", "Second", "--passphrase"},
+                                        {{"Passphrase for the new key: ", "one"}, {"The same once more: ", "two"}});
+    EXPECT_EQ(other.exitCode, 2) << other.shown;
+    EXPECT_THAT(other.shown, HasSubstr("The two passphrases differ: no key was made."));
+    const std::string record = copyOf(QStringLiteral("mid-survey")).toStdString();
+    const OnTerminal wrong = onTerminal({"sign", record}, {{"Passphrase of the key “Kestrel”: ", "three red pistons"}});
+    EXPECT_NE(wrong.exitCode, 0) << wrong.shown;
+    const OnTerminal signedNow =
+        onTerminal({"sign", record}, {{"Passphrase of the key “Kestrel”: ", "three blue pistons"}});
+    EXPECT_EQ(signedNow.exitCode, 0) << signedNow.shown;
+    EXPECT_THAT(signedNow.shown, AllOf(HasSubstr("Signed by Kestrel"), Not(HasSubstr("pistons"))));
 }
 
 TEST_F(Signing, a_key_behind_a_passphrase_takes_it_from_an_open_file) {

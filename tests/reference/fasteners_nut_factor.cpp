@@ -36,7 +36,7 @@ TEST(NutFactor, gives_the_published_dry_torques_and_clamp_forces_of_grade_2) {
         {"1/2-13", 48.8, 5'853}, {"5/8-11", 97.1, 9'323},  {"3/8-24", 22.6, 3'622},   {"7/16-20", 35.7, 4'896},
         {"1/2-20", 55.0, 6'600}, {"9/16-18", 78.5, 8'374}, {"5/8-18", 110.0, 10'560}, {"3/4-16", 192.0, 15'366},
     };
-    const Grade two = *Grade::byHand(psi(55'000));
+    const Grade two = *Grade::ofProofStress(psi(55'000));
     for (const Row& row : rows) {
         const Thread thread = *parseThread(row.name);
         const auto force = preloadShortForm(poundFeet(row.footPounds), thread, 0.20, Units{});

@@ -85,15 +85,26 @@ void Story::rodBolts() {
     bolts.group = FastenerKind::rod;
     bolts.count = static_cast<std::int64_t>(m_facts.layout->rodFasteners().size());
     bolts.thread = "3/8-24";
-    bolts.grade = "by hand 170 ksi";
+    bolts.grade = "170 ksi";
     bolts.lubricant = "engine oil";
     bolts.torque = Entered<Torque>{poundFeet(45), "45 lbf·ft"};
     bolts.source = "rod bolt maker's card, read by Mira Solheim";
     tell(bolts, 40);
 }
 
+void Story::girdlePlate() {
+    LayoutSet layout = std::get<LayoutSet>(m_ledger.at(m_facts.layoutEntry).body);
+    layout.plateThickness = inches(0.25);
+    layout.plateMetal = PlateMetal::steel;
+    layout.windowAlong = inches(2.6);
+    layout.windowAcross = inches(2.4);
+    layout.source = "girdle and block measured by Mira Solheim";
+    tell(layout, 120);
+}
+
 void Story::rearCapOnBolts() {
-    LayoutSet layout{m_facts.layout->description(), "looked at: the girdle ends at the fourth cap"};
+    LayoutSet layout = std::get<LayoutSet>(m_ledger.at(m_facts.layoutEntry).body);
+    layout.source = "looked at: the girdle ends at the fourth cap";
     layout.tiedLast = 4;
     tell(layout, 60);
     FastenerGroupSet studs = m_facts.groups.at({FastenerKind::mainCap}).what;

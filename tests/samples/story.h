@@ -27,6 +27,8 @@ public:
                 const std::string& serial);
     /// What the rod bolt's maker says, which no template knows.
     void rodBolts();
+    /// Its thickness, metal and windows, into the layout.
+    void girdlePlate();
     /// The rear cap on bolts, the front four tied by the girdle, a pan rail of bolts and two studs; a second person verifies
     /// and signs off.
     void rearCapOnBolts();

@@ -21,6 +21,7 @@ Story begun(const char* customer, const char* engine, const char* serial) {
     story.people();
     story.engine(fiveMains, customer, engine, serial);
     story.rodBolts();
+    story.girdlePlate();
     story.instruments();
     story.bottomEnd();
     story.fits();

@@ -157,7 +157,9 @@ void Chart::paintEvent(QPaintEvent* event) {
     painter.setRenderHint(QPainter::Antialiasing);
     if (m_text.points.empty()) {
         painter.setPen(look.quiet);
-        painter.drawText(rect(), Qt::AlignCenter, tr("Readings are drawn here."));
+        const int margin = 2 * fontMetrics().height();
+        painter.drawText(rect().adjusted(margin, 0, -margin, 0), Qt::AlignCenter | Qt::TextWordWrap,
+                         m_text.nothing.isEmpty() ? tr("Readings are drawn here.") : m_text.nothing);
     }
     if (m_current) {
         painter.setPen(QPen(look.accent, 2));

@@ -22,6 +22,7 @@ struct ChartText {
     std::vector<ChartPoint> points;
     QString name;        ///< "Gap survey"
     QString description; ///< the data summarised in a sentence or two
+    QString nothing{};   ///< why there is no point yet; empty: what is drawn here once there are any
 };
 
 /// What the charts of the program have in common: points that can be pointed at, clicked and walked over with the

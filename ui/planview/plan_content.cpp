@@ -41,6 +41,7 @@ PlanContent planContent(const Facts& facts) {
     PlanContent content{*facts.layout, {}, {}, {}, {}, {}, {}, {}, {}, {}};
     content.rows = rowsOf(facts);
     content.pieces = piecesOf(facts);
+    content.shape = facts.girdleShape;
     return content;
 }
 

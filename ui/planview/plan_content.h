@@ -6,7 +6,7 @@
 #include <QStringList>
 #include <assessment/check.h>
 #include <assessment/facts.h>
-#include <engine/layout.h>
+#include <engine/girdle_outline.h>
 #include <map>
 #include <optional>
 #include <utility>
@@ -44,6 +44,7 @@ enum class PlanLayer : unsigned {
     cutout = 1U << 10U,      ///< its cutout at the pickup
     sequence = 1U << 11U,    ///< numbers of the tightening sequence at the fasteners
     flushness = 1U << 12U,   ///< heights under the plate as tints, strong where they lie out of `heightBand`
+    loads = 1U << 14U,       ///< forces on the caps as arrows, up or down
     rowFasteners = 1U << 13U ///< pan rail, front and rear fasteners, as many as `PlanContent::rows` says
 };
 Q_DECLARE_FLAGS(PlanLayers, PlanLayer)
@@ -75,6 +76,8 @@ struct PlanContent {
     /// Fastener code → what is there, where that is not usual: a stud with its nut is drawn for main caps, a bolt for rods
     /// and rows.
     std::map<QString, FastenerPiece> pieces{};
+    std::map<QString, double> loads{}; ///< position code → force on the cap in newtons, positive = pulls it up
+    GirdleShape shape{};               ///< of the girdle's plate, as far as somebody gave it
 };
 
 /// An empty drawing of a record's engine: its layout, and the rows of fasteners that its groups count. Needs a layout.

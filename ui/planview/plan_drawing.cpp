@@ -45,7 +45,8 @@ PlanScene::PlanScene(PlanContent what, const PlanOrientation& orientation, const
     const double room = frame.isUpright() ? 1.2 * type.em : frontText.width() / 2 + 0.55 * type.em;
     front = frame.at(QPointF(-size.overhang - 0.22 * size.railWidth, 0)) - frame.rearwards() * room;
     if (content.layers.testFlag(PlanLayer::girdle)) {
-        plate = frame.at(girdleShape(content.layout, size, content.layers.testFlag(PlanLayer::cutout)));
+        plate = frame.at(
+            girdleShape(girdleOutline(content.layout, content.shape), content.layers.testFlag(PlanLayer::cutout)));
     }
 }
 
@@ -84,6 +85,7 @@ void PlanDrawing::paint(QPainter& painter, const Look& look) const {
         paintLeader(painter, callout, isSelected(callout), scene.type, look);
     }
     paintStuds(painter, scene, look);
+    paintLoads(painter, scene, look);
     paintJournals(painter, scene, look);
     paintNumbers(painter, scene, look);
     for (std::size_t i = 0; i < scene.places.size(); ++i) {

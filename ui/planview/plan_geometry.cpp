@@ -25,18 +25,14 @@ std::vector<QPainterPath> discs(const std::vector<QPointF>& middles, double radi
 } // namespace
 
 PlanGeometry::PlanGeometry(const EngineLayout& layout) : BlockOutline(layout) {
-    const double room = railHalf - railWidth / 2 - outermost;
-    washer = std::min({0.13 * spacing, 0.3 * innerHalf, 0.8 * room});
-    if (layout.description().fastenersPerCap == 4) {
-        washer = std::min(washer, 0.44 * (outermost - innerHalf));
-    }
+    washer = washerRadius(layout, *this);
     throwPitch = length / layout.throws();
     rodHalf = 0.4 * innerHalf;
     rodBolt = std::min(0.11 * innerHalf, 0.05 * spacing);
     for (int rod = 1; rod <= layout.rods(); ++rod) {
         rodBolt = std::min(rodBolt, 0.42 * rodWidth(layout, rod));
     }
-    pickup = std::min({0.2 * spacing, 0.2 * railHalf, 0.5 * innerHalf});
+    pickup = pickupRadius(*this);
 }
 
 double PlanGeometry::throwReach(const EngineLayout& layout, int number) const {
@@ -77,23 +73,6 @@ double PlanGeometry::rodAt(const EngineLayout& layout, int rod) const {
 
 QPointF inPlan(PlanPoint point) {
     return {inMillimetres(point.x), inMillimetres(point.y)};
-}
-
-std::vector<QPointF> usualRailBolts(const EngineLayout& layout, const PlanGeometry& size) {
-    std::vector<double> along{-size.overhang + size.railWidth / 2, size.length + size.overhang - size.railWidth / 2};
-    for (int bay = 1; bay < layout.caps(); ++bay) {
-        along.push_back((bay - 0.5) * size.spacing);
-    }
-    std::vector<QPointF> list;
-    for (const double x : along) {
-        list.emplace_back(x, -size.railHalf);
-        list.emplace_back(x, size.railHalf);
-    }
-    list.emplace_back(along[0], 0.45 * size.railHalf);
-    list.emplace_back(along[0], -0.45 * size.railHalf);
-    list.emplace_back(along[1], 0.45 * size.railHalf);
-    list.emplace_back(along[1], -0.45 * size.railHalf);
-    return list;
 }
 
 std::vector<QPainterPath> railParts(const PlanGeometry& size, const std::vector<QPointF>& bolts) {
@@ -151,23 +130,16 @@ QPainterPath rodShape(const EngineLayout& layout, const PlanGeometry& size, int 
     return roundedBox(x - w, -end, x + w, end, 0.35 * w);
 }
 
-QPainterPath girdleShape(const EngineLayout& layout, const PlanGeometry& size, bool hasCutout) {
-    const LayoutDescription& d = layout.description();
-    const double end = std::min(0.62 * size.overhang, size.overhang - size.railWidth * 0.5);
-    const double x1 = inMillimetres(layout.capAt(static_cast<int>(d.tiedFirst))) - end;
-    const double x2 = inMillimetres(layout.capAt(static_cast<int>(d.tiedLast))) + end;
-    const double y = size.across() - 0.12 * size.railWidth;
-    const QPainterPath plate = roundedBox(x1, -y, x2, y, 0.8 * size.railWidth);
+QPainterPath girdleShape(const GirdleOutline& girdle, bool hasCutout) {
+    const PlanBox& box = girdle.plate;
+    const QPainterPath plate = roundedBox(box.x1, box.y1, box.x2, box.y2, girdle.plateCorner);
     QPainterPath openings;
     openings.setFillRule(Qt::WindingFill);
-    const double side = 0.66 * size.innerHalf;
-    for (auto cap = static_cast<int>(d.tiedFirst); cap < d.tiedLast; ++cap) {
-        const double from = inMillimetres(layout.capAt(cap)) + 0.21 * size.spacing;
-        const double to = inMillimetres(layout.capAt(cap + 1)) - 0.21 * size.spacing;
-        openings.addPath(roundedBox(from, -side, to, side, 0.1 * size.spacing));
+    for (const PlanBox& window : girdle.windows) {
+        openings.addPath(roundedBox(window.x1, window.y1, window.x2, window.y2, girdle.windowCorner));
     }
-    if (hasCutout) {
-        openings.addEllipse(inPlan(layout.pickupAt()), 1.45 * size.pickup, 1.45 * size.pickup);
+    if (hasCutout && girdle.cutout) {
+        openings.addEllipse(QPointF(girdle.cutout->x, girdle.cutout->y), girdle.cutout->radius, girdle.cutout->radius);
     }
     return plate.subtracted(openings);
 }

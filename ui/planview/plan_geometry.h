@@ -2,7 +2,7 @@
 #pragma once
 #include <QPainterPath>
 #include <QPointF>
-#include <engine/rows.h>
+#include <engine/girdle_outline.h>
 
 namespace caprail {
 
@@ -33,12 +33,10 @@ QPointF inPlan(PlanPoint point);
 
 /// Shapes in millimetres of the plan. A body of several parts is the union of them (see `paintBody`).
 std::vector<QPainterPath> railParts(const PlanGeometry& size, const std::vector<QPointF>& bolts);
-/// The middles of a usual set of bolt holes in the pan rail, at the ends and between the caps on both sides.
-std::vector<QPointF> usualRailBolts(const EngineLayout& layout, const PlanGeometry& size);
 std::vector<QPainterPath> capParts(const EngineLayout& layout, const PlanGeometry& size, int cap);
 QPainterPath throwShape(const EngineLayout& layout, const PlanGeometry& size, int number);
 QPainterPath rodShape(const EngineLayout& layout, const PlanGeometry& size, int rod);
-/// The plate over the tied run with a window over each bay, and its cutout at the pickup when asked for.
-QPainterPath girdleShape(const EngineLayout& layout, const PlanGeometry& size, bool hasCutout);
+/// The plate with its windows, and with its cutout at the pickup when asked for.
+QPainterPath girdleShape(const GirdleOutline& girdle, bool hasCutout);
 
 } // namespace caprail

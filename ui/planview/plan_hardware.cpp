@@ -74,12 +74,10 @@ void paintBlock(QPainter& painter, const PlanScene& scene, const Look& look) {
     const QColor metal = washed(look.ink, look.paper, 0.07);
     const auto counted = scene.content.rows.find(FastenerKind::panRail);
     std::vector<QPointF> bolts;
-    if (counted == scene.content.rows.end()) {
-        bolts = usualRailBolts(layout, scene.size);
-    } else {
-        std::ranges::transform(rowPoints(layout, FastenerKind::panRail, counted->second), std::back_inserter(bolts),
-                               inPlan);
-    }
+    std::ranges::transform(counted == scene.content.rows.end()
+                               ? usualRailBolts(layout)
+                               : rowPoints(layout, FastenerKind::panRail, counted->second),
+                           std::back_inserter(bolts), inPlan);
     paintBody(painter, railParts(scene.size, bolts), frame, solid(look.ink, scene.line(2)), metal);
 
     painter.setPen(solid(look.ink, scene.line(1)));

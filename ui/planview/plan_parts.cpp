@@ -116,6 +116,36 @@ void paintHeights(QPainter& painter, const PlanScene& scene, const Look& look) {
     }
 }
 
+void paintLoads(QPainter& painter, const PlanScene& scene, const Look& look) {
+    if (!scene.content.layers.testFlag(PlanLayer::loads)) {
+        return;
+    }
+    double largest = 0;
+    for (const auto& [place, force] : scene.content.loads) {
+        largest = std::max(largest, std::abs(force));
+    }
+    for (const auto& [code, force] : scene.content.loads) {
+        const PlanPlace* place = scene.find(code);
+        if (place == nullptr || largest <= 0) {
+            continue;
+        }
+        // Beside the stud, upright on the paper: an arrow up where the cap is pulled up, a filled one down where it is
+        // pressed down; the longer the larger the force.
+        const double radius = scene.radiusOf(*place);
+        const double length = radius * (0.9 + 1.9 * std::abs(force) / largest);
+        const double way = force >= 0 ? -1 : 1;
+        const QPointF foot = scene.pointOf(*place) + QPointF(1.55 * radius, -way * length / 2);
+        const QPointF tip = foot + QPointF(0, way * length);
+        const double head = 0.55 * radius;
+        const QColor colour = force >= 0 ? look.accent : look.out;
+        painter.setPen(solid(colour, scene.line(2.4)));
+        painter.drawLine(foot, tip - QPointF(0, way * head));
+        painter.setBrush(force >= 0 ? look.paper : colour);
+        const QPointF barb(0.6 * head, -way * head);
+        painter.drawPolygon(QPolygonF({tip, tip + barb, tip + QPointF(-barb.x(), barb.y())}));
+    }
+}
+
 void paintLoose(QPainter& painter, const PlanScene& scene, const Look& look) {
     const EngineLayout& layout = scene.content.layout;
     const PlanFrame& frame = scene.set.frame;

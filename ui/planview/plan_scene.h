@@ -45,6 +45,7 @@ void paintCrank(QPainter&, const PlanScene&, const Look&); ///< throws, rods, ma
 void paintGirdleWash(QPainter&, const PlanScene&, const Look&);
 void paintGirdle(QPainter&, const PlanScene&, const Look&);   ///< plate, cutout
 void paintHeights(QPainter&, const PlanScene&, const Look&);  ///< flushness
+void paintLoads(QPainter&, const PlanScene&, const Look&);    ///< forces on the caps
 void paintStuds(QPainter&, const PlanScene&, const Look&);    ///< main studs with nuts and washers, rod fasteners
 void paintLoose(QPainter&, const PlanScene&, const Look&);    ///< pickup, dipstick
 void paintJournals(QPainter&, const PlanScene&, const Look&); ///< cap numbers; symbols of the journals' places

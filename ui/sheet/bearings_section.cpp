@@ -116,16 +116,16 @@ void bearingsSection(const Writing& w) {
         w.flow.subheading(part.title);
         const BandFact* band = w.facts().bandNamed(part.band);
         w.flow.introduction(band == nullptr
-                                ? Sheet::tr("Measured, but no band is set: nothing was judged.")
+                                ? Sheet::tr("Measured, but no limits are set: nothing was judged.")
                                 : Sheet::tr("Limits of the vertical clearance: %1").arg(bandText(w, part.band)));
         w.flow.table(tableFor(w, part.kind, part.journals));
         reasons(w, part.check);
     }
     const auto& clearances = w.assessment().clearances;
     if (std::ranges::any_of(clearances, [](const auto& one) { return one.second.clearance.has_value(); })) {
-        w.flow.subheading(Sheet::tr("Clearances against their bands"));
+        w.flow.subheading(Sheet::tr("Clearances against their limits"));
         w.flow.figure(
-            mm(58), Sheet::tr("Chart of the clearances in their bands; the tables above hold its figures."),
+            mm(58), Sheet::tr("Chart of the clearances between their limits; the tables above hold its figures."),
             [&w = w.source, units = w.units(), look = w.flow.type().look](QPainter& painter, const QRectF& area) {
                 drawClearanceChart(painter, area, w.facts, w.assessment, units, look);
             });

@@ -69,7 +69,7 @@ void closingSection(const Writing& w) {
 void annexSection(const Writing& w) {
     w.flow.pageBreak();
     w.flow.paragraph(Sheet::tr("Annex: everything that was measured"), w.flow.type().title, w.flow.type().ink);
-    w.flow.remark(Sheet::tr("± is the measuring uncertainty: a value counts as in its band only with it."));
+    w.flow.remark(Sheet::tr("± is the measuring uncertainty: a value counts as within its limits only with it."));
 }
 
 void sealSection(const Writing& w) {

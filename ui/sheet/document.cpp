@@ -42,6 +42,7 @@ Document::Document(const SheetSource& source, const SheetOptions& options, QSize
                             {surveySection},
                             {stacksSection},
                             {flushnessSection, true},
+                            {loadSection, true},
                             {trialFitSection},
                             {ownChecksSection},
                             {pickupSection, true},

@@ -68,7 +68,7 @@ namespace {
 
 /// What p and C mean, under either rule.
 QString conformitySentence() {
-    return Sheet::tr("p is the probability that the value lies in its band, C how many times over the band holds four "
+    return Sheet::tr("p is the probability that the value lies within its limits, C how many times over the limits hold four "
                      "standard uncertainties (JCGM 106); below 1 a value is weakly measured.");
 }
 

@@ -59,6 +59,7 @@ void roundsSection(const Writing&);
 void surveySection(const Writing&);
 void stacksSection(const Writing&);
 void flushnessSection(const Writing&);
+void loadSection(const Writing&);
 void trialFitSection(const Writing&);
 void ownChecksSection(const Writing&);
 void pickupSection(const Writing&);

@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <base/say.h>
 #include <numeric>
 #include <set>
 #include <shims/plan/checked_request.h>
 #include <shims/plan/nearest.h>
+#include <shims/solver/forces.h>
 #include <shims/solver/whole_division.h>
 #include <tuple>
 #include <units/format.h>
-#include <base/say.h>
 
 namespace caprail::solver {
 
@@ -99,6 +100,9 @@ Result<CheckedRequest> CheckedRequest::from(const PlanRequest& request) {
     if (auto ok = checked.checkPositions(); !ok) {
         return tl::unexpected(ok.error());
     }
+    if (auto ok = checked.checkStiffness(); !ok) {
+        return tl::unexpected(ok.error());
+    }
     checked.buildInstance();
     return checked;
 }
@@ -139,6 +143,7 @@ void CheckedRequest::buildInstance() {
     const int caps = capsOf(r);
     const int most = r.largestStack == 0 ? largestStackOfAll : std::min(r.largestStack, largestStackOfAll);
     m_instance.leastTwist = r.objective == Objective::leastTwist;
+    m_instance.leastLoad = r.objective == Objective::leastLoad;
     for (std::size_t i = 0; i < r.positions.size(); ++i) {
         const PlanPosition& p = r.positions[i];
         if (!p.pinned) {
@@ -172,6 +177,9 @@ void CheckedRequest::buildInstance() {
         seat.most = std::min(most, m_instance.shims());
         seat.weight = twistWeight(p, caps);
         m_instance.seats.push_back(seat);
+    }
+    if (m_instance.leastLoad) {
+        buildLoad();
     }
 }
 
@@ -240,6 +248,7 @@ StackPlan CheckedRequest::name(const Solution& solution, const Stop& stop) const
     plan.bound.largestResidual = lengthOf(solution.leastLargest);
     plan.bound.sumResidual = lengthOf(solution.leastSum);
     plan.bound.twistSum = solution.leastTwist * m_unit;
+    nameLoads(plan, solution);
     findNearest(plan, left, stop);
     return plan;
 }

@@ -38,6 +38,9 @@ private:
     explicit CheckedRequest(const PlanRequest& request) : m_request(&request) {}
     Result<void> checkShims();
     Result<void> checkPositions();
+    Result<void> checkStiffness() const;
+    void buildLoad();
+    void nameLoads(StackPlan& plan, const Solution& solution) const;
     void buildInstance();
     void findNearest(StackPlan& plan, const std::vector<int>& left, const Stop& stop) const;
 
@@ -48,7 +51,12 @@ private:
     std::vector<std::vector<std::string>> m_ids; ///< of the free shims of each class
     std::vector<std::size_t> m_open;
     std::int64_t m_unit = 1;
+    double m_forceScale = 1; ///< whole numbers of the solver per unit of force
 };
+
+/// The forces that residuals make (nanometres, in the order of the positions), in the request's unit of force; empty
+/// without a stiffness.
+std::vector<double> forcesFrom(const PlanRequest& request, const std::vector<Length>& residuals);
 
 /// 2·(cap−1) − (caps−1), times the side: the weight of a residual in the twist sum.
 int twistWeight(const PlanPosition& position, int caps);

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <base/say.h>
+#include <cmath>
 #include <map>
 #include <set>
 #include <shims/plan/checked_request.h>
 #include <shims/plan/stack_plan.h>
 #include <tuple>
-#include <base/say.h>
 
 namespace caprail {
 
@@ -45,6 +46,12 @@ Result<StacksByPosition> checkBuilt(const PlanRequest& request, const std::map<s
     return stacks;
 }
 
+/// Whether a difference is more than the planner tells apart.
+std::int64_t signOf(double difference, double whole) {
+    const double least = 1e-6 * whole;
+    return difference > least ? 1 : difference < -least ? -1 : 0;
+}
+
 } // namespace
 
 ShareOfBound shareOfBound(const StackPlan& plan, Objective objective) {
@@ -52,17 +59,24 @@ ShareOfBound shareOfBound(const StackPlan& plan, Objective objective) {
     const PlanBound& bound = plan.bound;
     struct Pair {
         Figure figure;
-        std::int64_t smaller;
-        std::int64_t larger;
+        double smaller;
+        double larger;
     };
-    const Pair third = objective == Objective::leastTwist
-                           ? Pair{Figure::twistSum, bound.twistSum, plan.twistSum}
-                           : Pair{Figure::largestResidual, bound.largestResidual.value(), plan.largestResidual.value()};
-    for (const Pair& pair :
-         {Pair{Figure::inBand, plan.inBand, bound.inBand}, Pair{Figure::shims, bound.shims, plan.shims}, third,
-          Pair{Figure::sumResidual, bound.sumResidual.value(), plan.sumResidual.value()}}) {
+    const auto whole = [](Figure figure, std::int64_t smaller, std::int64_t larger) {
+        return Pair{figure, static_cast<double>(smaller), static_cast<double>(larger)};
+    };
+    const bool byLoad = objective == Objective::leastLoad;
+    const Pair third =
+        byLoad ? Pair{Figure::largestLoad, bound.largestLoad, plan.largestLoad}
+        : objective == Objective::leastTwist
+            ? whole(Figure::twistSum, bound.twistSum, plan.twistSum)
+            : whole(Figure::largestResidual, bound.largestResidual.value(), plan.largestResidual.value());
+    const Pair fourth = byLoad ? Pair{Figure::sumSquareLoad, bound.sumSquareLoad, plan.sumSquareLoad}
+                               : whole(Figure::sumResidual, bound.sumResidual.value(), plan.sumResidual.value());
+    for (const Pair& pair : {whole(Figure::inBand, plan.inBand, bound.inBand),
+                             whole(Figure::shims, bound.shims, plan.shims), third, fourth}) {
         if (pair.smaller < pair.larger) {
-            return {pair.figure, static_cast<double>(pair.smaller) / static_cast<double>(pair.larger)};
+            return {pair.figure, pair.smaller / pair.larger};
         }
     }
     return {};
@@ -81,6 +95,7 @@ Result<PlanComparison> compareWithBest(const PlanRequest& request, const StackPl
     PlanComparison c;
     const int caps = solver::capsOf(request);
     std::int64_t twist = 0;
+    std::vector<Length> residuals; // as they make loads
     for (const PlanPosition& p : request.positions) {
         Length residual = p.gap;
         if (const auto stack = stacks->find(p.id); stack != stacks->end()) {
@@ -97,7 +112,14 @@ Result<PlanComparison> compareWithBest(const PlanRequest& request, const StackPl
             c.largestResidual = std::max(c.largestResidual, residual.magnitude());
             c.sumResidual += residual.magnitude();
             twist += solver::twistWeight(p, caps) * residual.value();
+            residuals.push_back(residual);
+        } else {
+            residuals.push_back(Length());
         }
+    }
+    for (const double f : solver::forcesFrom(request, residuals)) {
+        c.largestLoad = std::max(c.largestLoad, std::abs(f));
+        c.sumSquareLoad += f * f;
     }
     c.twistSum = twist < 0 ? -twist : twist;
     c.fewerInBand = best.inBand - c.inBand;
@@ -105,8 +127,14 @@ Result<PlanComparison> compareWithBest(const PlanRequest& request, const StackPl
     c.largerResidual = c.largestResidual - best.largestResidual;
     c.largerSum = c.sumResidual - best.sumResidual;
     c.moreTwist = c.twistSum - best.twistSum;
-    const std::int64_t third = request.objective == Objective::leastTwist ? c.moreTwist : c.largerResidual.value();
-    const auto behind = std::make_tuple(c.fewerInBand, c.moreShims, third, c.largerSum.value());
+    c.largerLoad = c.largestLoad - best.largestLoad;
+    c.largerSquares = c.sumSquareLoad - best.sumSquareLoad;
+    const bool byLoad = request.objective == Objective::leastLoad;
+    const std::int64_t third = byLoad                                       ? signOf(c.largerLoad, c.largestLoad)
+                               : request.objective == Objective::leastTwist ? c.moreTwist
+                                                                            : c.largerResidual.value();
+    const std::int64_t fourth = byLoad ? signOf(c.largerSquares, c.sumSquareLoad) : c.largerSum.value();
+    const auto behind = std::make_tuple(c.fewerInBand, c.moreShims, third, fourth);
     const decltype(behind) level{};
     c.isAsGood = behind == level;
     c.isBetter = behind < level;

@@ -42,6 +42,9 @@ struct PlanRequest {
     std::vector<PlanShim> shims;
     int caps = 0; ///< main caps of the engine, for the twist sum; 0: the largest cap among the positions
     Objective objective = Objective::smallestResidual;
+    /// Of the plate with what stands under it: force per millimetre of residual, in any unit of force, row by row in
+    /// the order of `positions`; symmetric. Empty: not known, and then no load is worked out.
+    std::vector<double> stiffness{};
     friend bool operator==(const PlanRequest&, const PlanRequest&) = default;
 };
 /// That of the position, else of the request.
@@ -84,6 +87,8 @@ struct PlanBound {
     Length largestResidual;
     Length sumResidual;
     std::int64_t twistSum = 0;
+    double largestLoad = 0;   ///< with Objective::leastLoad
+    double sumSquareLoad = 0; ///< with Objective::leastLoad
     friend bool operator==(const PlanBound&, const PlanBound&) = default;
 };
 
@@ -95,6 +100,11 @@ struct StackPlan {
     Length sumResidual;               ///< sum of |residual| over the positions in band
     /// |Σ (2·(cap−1) − (caps−1))·side·residual| over the positions in band, in nanometres.
     std::int64_t twistSum = 0;
+    /// The force at each position, in the order of the request, while a stiffness is given; positive where the stack is
+    /// low. What stands out of band counts as no residual: it is not drawn down yet.
+    std::vector<double> loads{};
+    double largestLoad = 0; ///< largest |force|
+    double sumSquareLoad = 0;
     bool proven = false; ///< best by the whole order of importance, or only the best found before `stop`
     PlanBound bound;
     std::vector<UnmetPosition> unmet; ///< in the order of the request
@@ -102,19 +112,21 @@ struct StackPlan {
 
 /// How near a plan is to its bound: the first figure, in the order of importance, in which the two differ.
 struct ShareOfBound {
-    enum class Figure { none, inBand, shims, largestResidual, twistSum, sumResidual };
+    enum class Figure { none, inBand, shims, largestResidual, twistSum, sumResidual, largestLoad, sumSquareLoad };
     Figure figure = Figure::none;
     double share = 1; ///< 0 … 1, the smaller of plan and bound over the larger; 1 where none differs
 };
 ShareOfBound shareOfBound(const StackPlan& plan, Objective objective);
 
 /// The best plan, in this order of importance: most positions in band; fewest shims; smallest largest |residual| (or,
-/// with Objective::leastTwist, smallest |twist sum|); smallest sum of |residual|; then a fixed rule: the same request
-/// gives the same plan on any machine, whatever the order of its positions and shims, and shims of equal thickness are
-/// taken in the order of their ids. A pinned stack is kept as it is, in band or not, and counted.
+/// with Objective::leastTwist, smallest |twist sum|; with Objective::leastLoad, smallest largest |force|); smallest sum
+/// of |residual| (or of the forces' squares); then a fixed rule: the same request gives the same plan on any machine,
+/// whatever the order of its positions and shims, and shims of equal thickness are taken in the order of their ids. A
+/// pinned stack is kept as it is, in band or not, and counted.
 /// Refuses, with a sentence: two shims or two positions with one id, a shim without thickness, a cap below 1 or above
-/// `caps`, a side other than ±1, a negative `largestStack`, a pinned shim that is unknown or pinned twice, and a pinned
-/// stack larger than `largestStack`.
+/// `caps`, a side other than ±1, a negative `largestStack`, a pinned shim that is unknown or pinned twice, a pinned
+/// stack larger than `largestStack`, a stiffness that is no symmetric matrix of the positions, and least load without
+/// one.
 Result<StackPlan> planStacks(const PlanRequest& request, const PlanOptions& options = {});
 
 /// How an unmet position could be met.
@@ -165,6 +177,10 @@ struct PlanComparison {
     Length largerResidual;
     Length largerSum;
     std::int64_t moreTwist = 0;
+    double largestLoad = 0; ///< of the built stacks, while a stiffness is given
+    double sumSquareLoad = 0;
+    double largerLoad = 0; ///< what the best plan saves
+    double largerSquares = 0;
     /// By the order of importance of the request, nothing separates the two.
     bool isAsGood = false;
     /// By that order the stacks as built are better: than a plan that is not proven, or by larger stacks than allowed.

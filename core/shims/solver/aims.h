@@ -18,6 +18,8 @@ struct Bounds {
     std::int64_t largest = 0;
     std::int64_t twist = 0;
     std::int64_t sum = 0;
+    std::int64_t load = 0;
+    std::int64_t squares = 0;
 };
 
 /// What the aims work with. All of it belongs to the solve that they are part of.
@@ -107,6 +109,41 @@ private:
     SearchOutcome search(std::int64_t twist, std::int64_t steps, unsigned probe);
 
     Failures m_failures;
+};
+
+/// What the two aims of least load have in common.
+class LoadAim : public Aim {
+public:
+    using Aim::Aim;
+
+protected:
+    void improve() override {}
+    SearchOutcome searchWithin(Limits limits, std::int64_t steps, unsigned probe,
+                               const std::function<bool(const Found&, Limits&)>& onFound);
+    static std::int64_t boundByOffers(std::int64_t no, std::int64_t maybe,
+                                      const std::function<SearchOutcome(std::int64_t most)>& isOpen);
+};
+
+class LeastLoad : public LoadAim {
+public:
+    using LoadAim::LoadAim;
+
+private:
+    void bound() override {}
+    void prove() override;
+    [[nodiscard]] bool isClosed() const override { return m_tools.bounds.load >= best().load; }
+    SearchOutcome search(std::int64_t most, std::int64_t steps, unsigned probe);
+};
+
+class SmallestSumOfSquares : public LoadAim {
+public:
+    using LoadAim::LoadAim;
+
+private:
+    void bound() override {}
+    void prove() override;
+    [[nodiscard]] bool isClosed() const override { return m_tools.bounds.squares >= best().squares; }
+    SearchOutcome search(std::int64_t most, std::int64_t steps, unsigned probe);
 };
 
 class SmallestSumOfResiduals : public Aim {

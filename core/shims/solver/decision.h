@@ -29,7 +29,7 @@ public:
     static constexpr std::int64_t firstSteps = 1000;
     static constexpr unsigned probes = 2;
     /// Stacks tried in sharing out whole kits.
-    static constexpr std::int64_t kitSteps = 100'000;
+    static constexpr std::int64_t kitSteps = 30'000;
 
 private:
     [[nodiscard]] bool isAnswered(const Question& question) const;

@@ -13,12 +13,18 @@ struct Figures {
     std::int64_t largest = 0; ///< largest |residual|
     std::int64_t sum = 0;     ///< of |residual|
     std::int64_t twist = 0;   ///< |…|
+    std::int64_t load = 0;    ///< largest |force|, with least load
+    std::int64_t squares = 0; ///< sum of the forces' squares, with least load
 
-    /// The third aim: largest |residual|, or the twist.
-    [[nodiscard]] std::int64_t third(const Instance& instance) const { return instance.leastTwist ? twist : largest; }
+    /// The third aim: largest |residual|, or the twist, or the largest |force|.
+    [[nodiscard]] std::int64_t third(const Instance& instance) const {
+        return instance.leastTwist ? twist : instance.leastLoad ? load : largest;
+    }
+    /// And what settles plans that are alike in it.
+    [[nodiscard]] std::int64_t fourth(const Instance& instance) const { return instance.leastLoad ? squares : sum; }
     /// In the order of importance; less is better.
     [[nodiscard]] std::tuple<int, int, std::int64_t, std::int64_t> rank(const Instance& instance) const {
-        return {-served, shims, third(instance), sum};
+        return {-served, shims, third(instance), fourth(instance)};
     }
 };
 

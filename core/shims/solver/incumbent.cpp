@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <shims/solver/forces.h>
 #include <shims/solver/incumbent.h>
 
 namespace caprail::solver {
@@ -12,6 +13,7 @@ Figures Incumbent::judge(const Instance& instance, const Stacks& stacks) {
     f.largest = instance.fixedLargest;
     f.sum = instance.fixedSum;
     f.twist = instance.fixedTwist;
+    Forces forces = instance.fixedLoad;
     for (std::size_t p = 0; p < stacks.size(); ++p) {
         if (!stacks[p]) {
             continue;
@@ -27,8 +29,11 @@ Figures Incumbent::judge(const Instance& instance, const Stacks& stacks) {
         f.largest = std::max(f.largest, magnitude(residual));
         f.sum += magnitude(residual);
         f.twist += at.weight * residual;
+        addTo(forces, at, residual);
     }
     f.twist = magnitude(f.twist);
+    f.load = largestOf(forces);
+    f.squares = squaresOf(forces);
     return f;
 }
 

@@ -20,6 +20,8 @@ struct Seat {
     int weight = 0; ///< of its residual in the twist sum
     /// False where the residual does not matter, because a shim that is still to be bought will take it up.
     bool residualCounts = true;
+    /// What one unit of residual adds to the force at each position of the request; empty unless least load is asked.
+    std::vector<std::int64_t> load{};
     friend bool operator==(const Seat&, const Seat&) = default;
 };
 
@@ -29,9 +31,11 @@ struct Instance {
     std::vector<int> count;
     std::vector<Seat> seats;
     bool leastTwist = false;
+    bool leastLoad = false;
     std::int64_t fixedTwist = 0;   ///< twist sum of what is pinned
     std::int64_t fixedLargest = 0; ///< largest |residual| of what is pinned
     std::int64_t fixedSum = 0;     ///< sum of |residual| of what is pinned
+    std::vector<std::int64_t> fixedLoad{}; ///< the forces that what is pinned makes, with least load
 
     [[nodiscard]] std::size_t classes() const { return thickness.size(); }
     [[nodiscard]] int shims() const {

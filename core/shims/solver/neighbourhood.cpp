@@ -161,7 +161,8 @@ void LargeNeighbourhoodSearch::chooseRuins(Guide guide) {
     if (!others.empty() && (served.empty() || (guide == Guide::seats && !oneIn(4)) || oneIn(8))) {
         m_ruins.push_back(others[below(others.size())]);
     }
-    if (guide == Guide::rank && !m_instance.leastTwist && largest > m_instance.fixedLargest && !oneIn(4)) {
+    if (guide == Guide::rank && !m_instance.leastTwist && !m_instance.leastLoad && largest > m_instance.fixedLargest &&
+        !oneIn(4)) {
         m_window = largest - 1;
         std::vector<std::size_t> worst;
         std::copy_if(served.begin(), served.end(), std::back_inserter(worst),
@@ -217,12 +218,13 @@ std::int64_t LargeNeighbourhoodSearch::chooseTotal(std::size_t seat, Guide guide
         return -1;
     }
     const Figures others = figures();
-    const std::int64_t twist = twistSum();
+    const Forces otherForces = forces();
+    const std::int64_t otherTwist = twistSum();
     const bool byLowest = guide != Guide::rank && (isLast || oneIn(2));
     const bool byRank = guide == Guide::rank && (isLast || oneIn(2));
     const int most = std::min(at.most, guide == Guide::seats || (!isLast && oneIn(4)) ? fewest + 1 : fewest);
     std::int64_t best = -1;
-    std::pair<std::int64_t, std::int64_t> bestValue;
+    ByRank bestValue;
     std::size_t among = 0;
     for (std::int64_t t = lo; t <= hi; ++t) {
         if (m_table.fewest(t) > most) {
@@ -236,10 +238,7 @@ std::int64_t LargeNeighbourhoodSearch::chooseTotal(std::size_t seat, Guide guide
             continue;
         }
         const std::int64_t residual = at.residualCounts ? at.gap - t * step : 0;
-        const std::pair<std::int64_t, std::int64_t> value(m_instance.leastTwist
-                                                              ? magnitude(twist + at.weight * residual)
-                                                              : std::max(others.largest, magnitude(residual)),
-                                                          magnitude(residual));
+        const ByRank value = rankOf(others, otherForces, otherTwist, at, residual);
         if (best < 0 || value < bestValue) {
             best = t;
             bestValue = value;

@@ -3,6 +3,7 @@
 #include <random>
 #include <shims/solver/fewest_shims.h>
 #include <shims/solver/figures.h>
+#include <shims/solver/forces.h>
 #include <shims/solver/incumbent.h>
 #include <shims/solver/instance.h>
 #include <tuple>
@@ -72,6 +73,11 @@ private:
     [[nodiscard]] Figures figures() const;
     [[nodiscard]] Value valueOf(Guide guide) const;
     [[nodiscard]] std::int64_t twistSum() const;
+    [[nodiscard]] Forces forces() const;
+    /// What a residual at a place makes of the third and the fourth aim, beside the others.
+    using ByRank = std::pair<std::int64_t, std::int64_t>;
+    [[nodiscard]] ByRank rankOf(const Figures& others, const Forces& otherForces, std::int64_t otherTwist,
+                                const Seat& at, std::int64_t residual) const;
     std::size_t below(std::size_t n) { return static_cast<std::size_t>(m_random() % n); }
     bool oneIn(std::size_t n) { return below(n) == 0; }
 

@@ -46,11 +46,38 @@ std::int64_t LargeNeighbourhoodSearch::twistSum() const {
     return twist;
 }
 
+Forces LargeNeighbourhoodSearch::forces() const {
+    Forces list = m_instance.fixedLoad;
+    for (std::size_t p = 0; p < m_plan.stacks.size(); ++p) {
+        addTo(list, m_instance.seats[p], m_plan.stacks[p] ? m_plan.residual[p] : 0);
+    }
+    return list;
+}
+
+LargeNeighbourhoodSearch::ByRank LargeNeighbourhoodSearch::rankOf(const Figures& others, const Forces& otherForces,
+                                                                  std::int64_t otherTwist, const Seat& at,
+                                                                  std::int64_t residual) const {
+    if (m_instance.leastLoad) {
+        m_clock.book(static_cast<std::int64_t>(otherForces.size()));
+        Forces list = otherForces;
+        addTo(list, at, residual);
+        return {largestOf(list), squaresOf(list)};
+    }
+    return {m_instance.leastTwist ? magnitude(otherTwist + at.weight * residual)
+                                  : std::max(others.largest, magnitude(residual)),
+            magnitude(residual)};
+}
+
 Figures LargeNeighbourhoodSearch::figures() const {
     Figures f;
     f.largest = m_instance.fixedLargest;
     f.sum = m_instance.fixedSum;
     f.twist = magnitude(twistSum());
+    if (m_instance.leastLoad) {
+        const Forces list = forces();
+        f.load = largestOf(list);
+        f.squares = squaresOf(list);
+    }
     for (std::size_t i = 0; i < m_instance.classes(); ++i) {
         f.shims += m_instance.count[i] - m_plan.left[i];
     }
@@ -68,7 +95,7 @@ LargeNeighbourhoodSearch::Value LargeNeighbourhoodSearch::valueOf(Guide guide) c
     const Figures f = figures();
     return guide == Guide::seats   ? Value{-f.served, m_plan.used, 0, 0}
            : guide == Guide::shims ? Value{-f.served, f.shims, m_plan.used, 0}
-                                   : Value{-f.served, f.shims, f.third(m_instance), f.sum};
+                                   : Value{-f.served, f.shims, f.third(m_instance), f.fourth(m_instance)};
 }
 
 } // namespace caprail::solver

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
+#include <shims/solver/forces.h>
 #include <shims/solver/open_seats.h>
 #include <shims/solver/pool.h>
 
@@ -58,6 +59,7 @@ void OpenSeats::keep(std::size_t p, int fewest) {
         m_instance.fixedLargest = std::max(m_instance.fixedLargest, magnitude(residual));
         m_instance.fixedSum += magnitude(residual);
         m_instance.fixedTwist += seat.weight * residual;
+        addTo(m_instance.fixedLoad, seat, residual);
         return;
     }
     m_origin.push_back(p);

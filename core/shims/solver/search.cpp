@@ -60,6 +60,9 @@ StateKey Search::stateOf(const Frame& frame) const {
     if (isTwistLimited()) {
         key += StateKey::of(2, static_cast<std::uint64_t>(frame.twist));
     }
+    for (std::size_t i = 0; i < frame.forces.size(); ++i) {
+        key += StateKey::of(1'000'000U + i, static_cast<std::uint64_t>(frame.forces[i]));
+    }
     return key;
 }
 
@@ -70,6 +73,7 @@ void Search::seed(Frame& root) {
     root.live.resize(m_columns.size());
     root.twist = m_instance.fixedTwist;
     root.leftOut = m_limits.leftOut;
+    root.forces = areForcesLimited() ? m_instance.fixedLoad : Forces{};
     root.prices = isSumLimited() ? m_forResiduals : m_forShims;
     root.prices.ofClass.resize(m_instance.classes(), 0);
     root.shimPrices = m_forShims;
@@ -82,6 +86,9 @@ void Search::seed(Frame& root) {
             Seat other = m_instance.seats[alike];
             if (!isTwistLimited()) {
                 other.weight = at.weight;
+            }
+            if (!areForcesLimited()) {
+                other.load = at.load;
             }
             if (other == at) {
                 break;
@@ -130,7 +137,10 @@ Search::Next Search::report(const Frame& frame) {
     found.shims = frame.shims;
     found.sum = frame.sum;
     found.twist = magnitude(frame.twist);
-    if (found.shims > m_limits.shims || found.sum > m_limits.sum || found.twist > m_limits.twist) {
+    found.load = largestOf(frame.forces);
+    found.squares = squaresOf(frame.forces);
+    if (found.shims > m_limits.shims || found.sum > m_limits.sum || found.twist > m_limits.twist ||
+        found.load > m_limits.load || found.squares > m_limits.squares) {
         return Next::goOn; // within the limits by its prices only
     }
     for (std::size_t p = 0; p < m_chosen.size(); ++p) {
@@ -257,6 +267,9 @@ Search::Next Search::tryColumn(std::size_t depth, std::size_t seat, std::uint32_
         frame.shims += sign * c.size;
         frame.sum += sign * magnitude(c.residual);
         frame.twist += sign * twist;
+        if (!frame.forces.empty()) {
+            addTo(frame.forces, m_instance.seats[seat], sign * c.residual);
+        }
         frame.shimCost += sign * c.shimCost;
         frame.residualCost += sign * c.residualCost;
         frame.freeShimCost -= sign * live.leastShimCost;

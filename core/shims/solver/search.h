@@ -6,6 +6,7 @@
 #include <packing/transposition_table.h>
 #include <shims/solver/columns.h>
 #include <shims/solver/failures.h>
+#include <shims/solver/forces.h>
 #include <shims/solver/instance.h>
 #include <shims/solver/twist_reach.h>
 #include <vector>
@@ -19,6 +20,8 @@ struct Limits {
     std::int64_t largestResidual = never;
     std::int64_t twist = never; ///< |fixed twist + Σ weight·residual|
     int leftOut = 0;            ///< so many seats may stay unserved
+    std::int64_t load = never;  ///< largest |force|, with what is pinned
+    std::int64_t squares = never; ///< sum of the forces' squares, with what is pinned
 };
 
 /// One complete choice: per seat the index of its column, or −1. Without what is pinned, but for the twist.
@@ -29,6 +32,8 @@ struct Found {
     std::int64_t largest = 0;
     std::int64_t sum = 0;
     std::int64_t twist = 0; ///< |…| with what is pinned
+    std::int64_t load = 0;  ///< largest |force| with what is pinned
+    std::int64_t squares = 0; ///< of the forces, with what is pinned
 };
 
 enum class SearchOutcome {
@@ -91,6 +96,7 @@ private:
         std::int64_t freeResidualCost = 0;
         std::int64_t freeShims = 0; ///< the same without prices: fewest shims,
         std::int64_t freeSum = 0;   ///< and least |residual|
+        Forces forces{}; ///< of the stacks chosen so far and what is pinned, while they are limited
         int leftOut = 0;
         bool bounded = false;   ///< the least costs are known
         std::uint16_t shim = 0; ///< class of which some open seat must take one
@@ -126,6 +132,9 @@ private:
     template <typename Least> std::int64_t leastOf(const Frame& frame, Least least);
     bool balance(Frame& frame);
     bool twistCanClose(const Frame& frame);
+    bool forcesCanClose(Frame& frame);
+    void spread(const Frame& frame, Forces& lowest, Forces& highest);
+    bool shedByForces(Frame& frame, std::size_t seat, const Forces& lowest, const Forces& highest);
     bool squeeze(Frame& frame, Cost cost, Prices& prices);
     void orderByPrices(const Frame& frame, std::size_t seat);
     void use(const Column& c, int sign);
@@ -133,6 +142,7 @@ private:
     [[nodiscard]] bool remembers() const { return m_open.size() > 1 && (isLong() || !m_shared->table().isEmpty()); }
     [[nodiscard]] bool fits(const Column& c) const;
     [[nodiscard]] bool isTwistLimited() const { return m_limits.twist < never; }
+    [[nodiscard]] bool areForcesLimited() const { return m_limits.load < never || m_limits.squares < never; }
     [[nodiscard]] bool isSumLimited() const { return m_limits.sum < never; }
     [[nodiscard]] std::int64_t shimCap() const { return scale * m_limits.shims + m_shimWorth; }
     [[nodiscard]] std::int64_t residualCap() const {
@@ -159,6 +169,7 @@ private:
     std::vector<std::uint32_t> m_arena;
     std::vector<int> m_chosen;
     std::vector<std::int64_t> m_scratch;
+    std::vector<std::pair<std::int64_t, std::int64_t>> m_span; ///< per open seat: its least and its largest residual
     std::vector<std::uint16_t> m_musts; ///< classes of which the open seats must take at least one
     std::vector<int> m_uses;            ///< per class
     std::vector<std::uint64_t> m_kind;  ///< per seat; equal for seats that are alike

@@ -78,6 +78,7 @@ bool Search::narrow(const Frame& from, Frame& to) {
     to.shimCost = from.shimCost;
     to.residualCost = from.residualCost;
     to.twist = from.twist;
+    to.forces = from.forces;
     to.leftOut = from.leftOut;
     to.bounded = true;
     if (!canFill(to)) {
@@ -89,7 +90,7 @@ bool Search::narrow(const Frame& from, Frame& to) {
             return false;
         }
     }
-    if (!balance(to) || (isTwistLimited() && !twistCanClose(to))) {
+    if (!balance(to) || (isTwistLimited() && !twistCanClose(to)) || (areForcesLimited() && !forcesCanClose(to))) {
         return false;
     }
     if (remembers() && m_shared->table().knows(stateOf(to), roomForSum(to))) {

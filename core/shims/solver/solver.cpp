@@ -24,10 +24,16 @@ public:
         m_aims[0] = std::make_unique<MostSeatsFewestShims>(tools);
         if (instance.leastTwist) {
             m_aims[1] = std::make_unique<LeastTwist>(tools);
+        } else if (instance.leastLoad) {
+            m_aims[1] = std::make_unique<LeastLoad>(tools);
         } else {
             m_aims[1] = std::make_unique<SmallestLargestResidual>(tools);
         }
-        m_aims[2] = std::make_unique<SmallestSumOfResiduals>(tools);
+        if (instance.leastLoad) {
+            m_aims[2] = std::make_unique<SmallestSumOfSquares>(tools);
+        } else {
+            m_aims[2] = std::make_unique<SmallestSumOfResiduals>(tools);
+        }
         m_bounds.largest = m_open.instance().fixedLargest;
         m_bounds.sum = m_open.instance().fixedSum;
     }
@@ -63,12 +69,16 @@ public:
         out.largest = best.largest;
         out.sum = best.sum;
         out.twist = best.twist;
+        out.load = best.load;
+        out.squares = best.squares;
         out.proven = m_isSettled;
         out.mostServed = static_cast<int>(m_open.count()) + m_open.bare() - m_bounds.leftOut;
         out.fewestShims = m_isSettled ? best.shims : m_bounds.fewestShims;
         out.leastLargest = m_isSettled ? best.largest : m_bounds.largest;
         out.leastSum = m_isSettled ? best.sum : m_bounds.sum;
         out.leastTwist = m_isSettled ? best.twist : m_bounds.twist;
+        out.leastLoad = m_isSettled ? best.load : m_bounds.load;
+        out.leastSquares = m_isSettled ? best.squares : m_bounds.squares;
         return out;
     }
 

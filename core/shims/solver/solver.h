@@ -17,6 +17,8 @@ struct Solution {
     std::int64_t largest = 0; ///< with what is pinned
     std::int64_t sum = 0;     ///< with what is pinned
     std::int64_t twist = 0;   ///< |…| with what is pinned
+    std::int64_t load = 0;    ///< largest |force| with what is pinned, with least load
+    std::int64_t squares = 0; ///< sum of the forces' squares, with least load
     bool proven = false;
     /// No plan does better; each given that those before it are reached.
     int mostServed = 0;
@@ -24,6 +26,8 @@ struct Solution {
     std::int64_t leastLargest = 0;
     std::int64_t leastSum = 0;
     std::int64_t leastTwist = 0;
+    std::int64_t leastLoad = 0;
+    std::int64_t leastSquares = 0;
 };
 
 /// Called between two askings of `stop` while there is a better plan than the last one that it took; what it is given

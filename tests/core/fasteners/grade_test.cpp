@@ -19,9 +19,11 @@ TEST(Grade, is_read_as_people_write_it_and_from_its_own_name) {
     EXPECT_EQ(parseGrade("10.9"), Grade::of(StandardGrade::iso10_9));
 }
 
-TEST(Grade, by_hand_takes_the_part_makers_proof_stress) {
-    const auto grade = parseGrade("by hand 190 ksi");
+TEST(Grade, that_is_a_stress_is_the_part_makers_proof_stress) {
+    const auto grade = parseGrade("190 ksi");
     ASSERT_TRUE(grade);
+    EXPECT_EQ(parseGrade("proof stress 190 ksi"), grade);
+    EXPECT_EQ(parseGrade("by hand 190 ksi"), grade) << "as earlier versions had it";
     EXPECT_EQ(grade->proofStress(*parseThread("7/16-20")), psi(190'000));
     EXPECT_EQ(grade->proofStress(*parseThread("M11")), psi(190'000));
     EXPECT_EQ(grade->modulus(), steelModulus);
@@ -29,13 +31,13 @@ TEST(Grade, by_hand_takes_the_part_makers_proof_stress) {
     const auto titanium = parseGrade("by hand 830 MPa, E 114 GPa");
     ASSERT_TRUE(titanium);
     EXPECT_EQ(titanium->modulus(), megapascals(114'000));
-    EXPECT_EQ(titanium->name(), "by hand 830 MPa, E 114 GPa");
+    EXPECT_EQ(titanium->name(), "proof stress 830 MPa, E 114 GPa");
 }
 
 TEST(Grade, is_refused_where_its_standard_says_nothing) {
     const Grade five = Grade::of(StandardGrade::sae5);
     EXPECT_THAT(sentenceOf(five.proofStress(*parseThread("#10-32"))),
-                testing::AllOf(IsOneSentence(), HasSubstr("#10-32"), HasSubstr("by hand")));
+                testing::AllOf(IsOneSentence(), HasSubstr("#10-32"), HasSubstr("190 ksi")));
     EXPECT_THAT(sentenceOf(five.proofStress(*parseThread("M10"))), HasSubstr("inch threads only"));
     EXPECT_THAT(sentenceOf(proofLoad(*parseThread("1/2-13"), Grade::of(StandardGrade::iso8_8))),
                 HasSubstr("metric threads only"));

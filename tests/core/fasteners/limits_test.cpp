@@ -52,7 +52,7 @@ TEST(FastenerLimits, of_a_thread_are_those_that_its_refusals_name) {
 TEST(FastenerLimits, of_a_material_are_those_that_its_refusals_name) {
     isFrom(megapascals(40'000), megapascals(400'000), kilopascals(1), "outside 40 to 400 GPa", plausibleModulus);
     isFrom(megapascals(50), megapascals(3'000), kilopascals(1), "outside 50 to 3000 MPa",
-           [](Stress proof) { return Grade::byHand(proof); });
+           [](Stress proof) { return Grade::ofProofStress(proof); });
 }
 
 TEST(FastenerLimits, of_a_preload_and_its_torque_are_those_that_their_refusals_name) {

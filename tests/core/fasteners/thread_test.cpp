@@ -44,9 +44,9 @@ TEST(Thread, is_read_by_its_usual_metric_name) {
 
 TEST(Thread, that_does_not_exist_is_refused_with_those_that_do) {
     EXPECT_THAT(sentenceOf(parseThread("7/16-21")),
-                testing::AllOf(IsOneSentence(), HasSubstr("14 (coarse) or 20 (fine)"), HasSubstr("7/16-21 by hand")));
+                testing::AllOf(IsOneSentence(), HasSubstr("14 (coarse) or 20 (fine)"), HasSubstr("7/16-21 special")));
     EXPECT_THAT(sentenceOf(parseThread("M10x0.9")),
-                testing::AllOf(IsOneSentence(), HasSubstr("M10×1.5 (coarse)"), HasSubstr("M10×0.9 by hand")));
+                testing::AllOf(IsOneSentence(), HasSubstr("M10×1.5 (coarse)"), HasSubstr("M10×0.9 special")));
     EXPECT_THAT(sentenceOf(parseThread("7/16-20 UNC")), HasSubstr("contradicts itself"));
     EXPECT_THAT(sentenceOf(parseThread("7/16")), HasSubstr("leaves the pitch open"));
     EXPECT_THAT(sentenceOf(parseThread("M13")), HasSubstr("no coarse thread M13"));
@@ -90,13 +90,13 @@ TEST(Thread, text_that_is_none_is_refused_in_one_sentence) {
 TEST(Thread, by_hand_keeps_any_sensible_pitch_and_says_so_in_its_name) {
     const auto inch = parseThread("7/16-28 by hand");
     ASSERT_TRUE(inch);
-    EXPECT_EQ(inch->series(), ThreadSeries::byHand);
-    EXPECT_EQ(inch->name(), "7/16-28 by hand");
+    EXPECT_EQ(inch->series(), ThreadSeries::special);
+    EXPECT_EQ(inch->name(), "7/16-28 special");
     const auto metric = parseThread("M10x0.9 by hand");
     ASSERT_TRUE(metric);
-    EXPECT_EQ(metric->name(), "M10×0.9 by hand");
-    EXPECT_EQ(parseThread("0.43-20 by hand")->name(), "0.43-20 by hand");
-    EXPECT_EQ(parseThread("15/32-24 by hand")->name(), "15/32-24 by hand");
+    EXPECT_EQ(metric->name(), "M10×0.9 special");
+    EXPECT_EQ(parseThread("0.43-20 special")->name(), "0.43-20 special");
+    EXPECT_EQ(parseThread("15/32-24 special")->name(), "15/32-24 special");
 }
 
 TEST(Thread, with_a_pitch_that_cannot_be_cut_is_not_built) {
@@ -116,7 +116,7 @@ TEST(Thread, of_every_table_is_read_back_from_its_own_name) {
             const auto thread = Thread::inch(size.nominal(), threads);
             ASSERT_TRUE(thread) << size.label;
             EXPECT_EQ(parseThread(thread->name()), thread) << thread->name();
-            EXPECT_NE(thread->series(), ThreadSeries::byHand);
+            EXPECT_NE(thread->series(), ThreadSeries::special);
             ++read;
         }
     }

@@ -139,6 +139,21 @@ TEST(ParseTemperature, knows_both_scales) {
     EXPECT_FALSE(parseTemperature("-300", inchUnits, any));
 }
 
+TEST(ParseForce, reads_pounds_and_newtons_and_a_bare_number_by_the_units_of_length) {
+    const Expected<Force> load{"the load", newtons(1), newtons(1e6)};
+    EXPECT_EQ(parseForce("40", inchUnits, load)->value, poundsForce(40));
+    EXPECT_EQ(parseForce("40 lbf", metric, load)->value, poundsForce(40));
+    EXPECT_EQ(parseForce("0.2", metric, load)->value, newtons(200));
+    EXPECT_EQ(parseForce("200 N", inchUnits, load)->value, newtons(200));
+    EXPECT_EQ(parseForce("3 kN", inchUnits, load)->value, newtons(3000));
+    EXPECT_EQ(parseForce("40", inchUnits, load)->typed, "40");
+    for (const char* text : {"", "much", "0", "-5", "40 kg", "1e9", "9000000 lbf"}) {
+        const auto force = parseForce(text, inchUnits, load);
+        ASSERT_FALSE(force) << text;
+        EXPECT_THAT(force.error().sentence, HasSubstr("the load")) << text;
+    }
+}
+
 TEST(ParseCount, takes_whole_numbers_in_range_only) {
     EXPECT_EQ(parseCount(" 7 ", "caps", 3, 9).value(), 7);
     for (const char* text : {"2", "10", "7.5", "", "seven", "7x"}) {

@@ -165,5 +165,18 @@ TEST(StackPlanning, has_nothing_to_take_over_once_the_build_is_closed) {
     EXPECT_TRUE(takeOver(other, bench.facts, bench.assessment).empty());
 }
 
+TEST(StackPlanning, says_that_least_load_cannot_be_aimed_at_while_nobody_described_the_girdle) {
+    WorkBench bench;
+    bench.survey();
+    bench.kit();
+    RulesSet rules = bench.facts.rules;
+    rules.objective = Objective::leastLoad;
+    bench.make(rules);
+    const PlanTask task = planTaskFor(bench.facts, bench.assessment);
+    EXPECT_EQ(task.request.objective, Objective::smallestResidual);
+    EXPECT_NE(task.doubt.find("Least load cannot be aimed at"), std::string::npos) << task.doubt;
+    EXPECT_TRUE(planStacks(task.request));
+}
+
 } // namespace
 } // namespace caprail

@@ -3,9 +3,13 @@
 #include <QSignalSpy>
 #include <QTest>
 #include <charts/clearance_chart.h>
+#include <charts/contours.h>
+#include <charts/deflection_chart.h>
 #include <charts/feel_chart.h>
+#include <charts/film_chart.h>
 #include <charts/spread_chart.h>
 #include <charts/verify_history_chart.h>
+#include <cmath>
 #include <gtest/gtest.h>
 
 namespace caprail {
@@ -271,6 +275,101 @@ TEST(VerifyHistoryChart, of_five_hundred_rounds_draws_the_last_hundred_and_says_
     EXPECT_LE(chart.xAxis->range().size(), 31) << "it begins with the last thirty rounds";
     EXPECT_TRUE(chart.accessibleDescription().contains(QStringLiteral("Only the last 100 rounds are drawn.")))
         << chart.accessibleDescription().toStdString();
+}
+
+namespace {
+EngineLayout fiveCaps() {
+    return *EngineLayout::from(LayoutDescription{});
+}
+GirdleModel steelGirdle() {
+    return *GirdleModel::from(fiveCaps(), {inches(0.25), psi(30e6), 0.292});
+}
+/// One stack low by 4 thou, all others flush.
+BlockLoad oneLow(const GirdleModel& model) {
+    BlockLoad load;
+    std::vector<Length> residuals(model.places().size());
+    residuals[5] = thou(4);
+    load.held = model.load(residuals, Rail::held);
+    for (std::size_t i = 0; i < residuals.size(); ++i) {
+        PlaceLoad at;
+        at.place = model.places()[i];
+        at.known = ResidualOf::stack;
+        at.residual = residuals[i];
+        at.force = load.held->force[i];
+        load.places.push_back(at);
+    }
+    return load;
+}
+} // namespace
+
+TEST(DeflectionChart, maps_the_plate_with_contours_and_says_each_place) {
+    const GirdleModel model = steelGirdle();
+    DeflectionChart chart;
+    chart.setData(model, fiveCaps(), oneLow(model), Rail::held, {}, lightLook());
+    ASSERT_EQ(chart.points().size(), 10U);
+    const auto low = std::ranges::find(chart.points(), QString("3R"), &ChartPoint::place);
+    ASSERT_NE(low, chart.points().end());
+    EXPECT_TRUE(low->words.startsWith("cap 3 right: residual ")) << low->words.toStdString();
+    EXPECT_TRUE(low->words.contains("pulls the cap up by")) << low->words.toStdString();
+    int maps = 0;
+    int contours = 0;
+    for (int i = 0; i < chart.plottableCount(); ++i) {
+        maps += qobject_cast<QCPColorMap*>(chart.plottable(i)) != nullptr ? 1 : 0;
+        const auto* curve = qobject_cast<QCPCurve*>(chart.plottable(i));
+        contours += curve != nullptr && curve->dataCount() > 0 ? 1 : 0;
+    }
+    EXPECT_EQ(maps, 1);
+    EXPECT_GE(contours, 4);
+    EXPECT_FALSE(textOfItems(chart).isEmpty()) << "contours carry their heights";
+    chart.resize(640, 260);
+    chart.replot();
+    EXPECT_GT(chart.axisRect()->width(), 400) << "the map has the whole room";
+    EXPECT_TRUE(chart.accessibleDescription().contains("0.0040 in")) << chart.accessibleDescription().toStdString();
+    chart.setNothing("No load is known yet.", darkLook());
+    EXPECT_EQ(chart.accessibleDescription(), "No load is known yet.");
+    EXPECT_TRUE(chart.points().empty());
+    EXPECT_EQ(chart.plottableCount(), 0) << "what was known is gone";
+}
+
+TEST(DeflectionChart, draws_no_contours_closer_than_their_labels_can_tell) {
+    const GirdleModel model = steelGirdle();
+    BlockLoad load = oneLow(model);
+    load.places[5].residual = thou(0.04); // flush but for four hundredths of a thou
+    DeflectionChart chart;
+    chart.setData(model, fiveCaps(), load, Rail::held, {}, lightLook());
+    EXPECT_FALSE(textOfItems(chart).contains('|'))
+        << textOfItems(chart).toStdString() << ": several heights, all alike";
+}
+
+TEST(Contours, follow_a_level_of_a_plane_and_leave_out_what_has_no_value) {
+    EvenField field{0, 10, 0, 4, 11, 5, {}};
+    for (int row = 0; row < 5; ++row) {
+        for (int column = 0; column < 11; ++column) {
+            field.values.push_back(row == 4 ? std::nan("") : field.x(column));
+        }
+    }
+    const std::vector<QLineF> line = contour(field, 3.5);
+    ASSERT_FALSE(line.empty());
+    double length = 0;
+    for (const QLineF& piece : line) {
+        EXPECT_NEAR(piece.x1(), 3.5, 1e-12);
+        EXPECT_NEAR(piece.x2(), 3.5, 1e-12);
+        length += piece.length();
+    }
+    EXPECT_NEAR(length, 3, 1e-9) << "the last row has no value";
+    EXPECT_TRUE(contour(field, 11).empty());
+    EXPECT_EQ(roundLevels(-0.0041, 0.0012, 5), (std::vector<double>{-0.004, -0.003, -0.002, -0.001, 0, 0.001}));
+    EXPECT_TRUE(roundLevels(1, 1, 5).empty());
+}
+
+TEST(FilmChart, puts_the_bearings_on_the_curve) {
+    const RunningBearing bearing{inches(2.75), inches(0.85), inches(0.0025), 6000, poundsForce(3000), 10};
+    FilmChart chart;
+    chart.setData(bearing, {{{JournalKind::main, 1}, inches(0.0025), oilFilm(bearing)->least}}, {}, lightLook());
+    ASSERT_EQ(chart.points().size(), 1U);
+    EXPECT_TRUE(chart.points()[0].words.startsWith("main 1: film ")) << chart.points()[0].words.toStdString();
+    ASSERT_GE(chart.graphCount(), 2);
+    EXPECT_GT(chart.graph(0)->dataCount(), 60);
 }
 
 } // namespace caprail

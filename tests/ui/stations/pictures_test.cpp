@@ -4,6 +4,7 @@
 /// looked at.
 #include "station_record.h"
 
+#include <QLineEdit>
 #include <QPainter>
 #include <QPalette>
 #include <QPushButton>
@@ -11,6 +12,7 @@
 #include <set>
 #include <stations/bearings/measure.h>
 #include <stations/bearings/station.h>
+#include <stations/common/entry_field.h>
 #include <stations/engine/station.h>
 #include <stations/fasteners/groups.h>
 #include <stations/fasteners/station.h>
@@ -201,6 +203,36 @@ TEST_P(Pictures, of_the_girdle_station) {
     look(panel, "girdle-feel");
     PickupStation pickup(*bench.session);
     look(pickup, "pickup");
+}
+
+TEST_P(Pictures, of_the_load_that_the_girdle_puts_into_the_block) {
+    LayoutSet layout = std::get<LayoutSet>(bench.session->ledger().at(bench.facts().layoutEntry).body);
+    layout.plateThickness = inches(0.25);
+    layout.plateMetal = PlateMetal::steel;
+    bench.make(layout);
+    const auto gapAt = [](Position p) { return 50 + 1.5 * (2 * (p.cap - 1) + (p.side == Side::right ? 1 : 0)); };
+    for (const int pass : {3, 4}) { // a nut of cap 2 moved
+        for (const Side side : {Side::left, Side::right}) {
+            bench.make(GapReading{{2, side}, pass, {thou(gapAt({2, side})), ""}, "FEEL-1", {}, "EDGE-1"});
+        }
+    }
+    for (const Position p : bench.positions()) {
+        const double gap = gapAt(p);
+        const double thickness = gap - (p.cap == 3 ? 1.2 : 0.3);
+        bench.shim("S-" + code(p), thickness, thickness);
+        bench.make(StackBuilt{p, {{"S-" + code(p)}}});
+    }
+    GirdleStation panel(*bench.session);
+    panel.setMode(GirdleMode::load);
+    look(panel, "girdle-load");
+    panel.setMode(GirdleMode::stacks);
+    child<QLineEdit>(child<EntryField>(panel, "stack"))->setText("S-1R");
+    look(panel, "girdle-stacks-load");
+    BearingsStation bearings(*bench.session);
+    bearings.setMode(BearingsMode::warm);
+    look(bearings, "bearings-film-none");
+    child<QLineEdit>(bearings, "filmLoad")->setText("3000");
+    look(bearings, "bearings-film");
 }
 
 TEST_P(Pictures, of_the_fasteners_station) {

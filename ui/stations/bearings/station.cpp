@@ -6,6 +6,7 @@
 #include <charts/clearance_chart.h>
 #include <ledger/band_names.h>
 #include <planview/plan_view.h>
+#include <stations/bearings/film.h>
 #include <stations/bearings/fits.h>
 #include <stations/bearings/measure.h>
 #include <stations/bearings/shells.h>
@@ -22,7 +23,8 @@ BearingsStation::BearingsStation(RecordSession& given, QWidget* parent)
     : StationPanel(given, parent), m_plan(new PlanView(this)), m_tools(new PlanTools(m_plan, this)),
       m_chart(new ClearanceChart(this)), m_measure(new BearingsMeasure(given, this)),
       m_fits(new BearingsFits(given, this)), m_shells(new BearingsShells(given, this)),
-      m_warm(new BearingsWarm(given, this)), m_body(new QStackedWidget(this)), m_right(new QStackedWidget(this)) {
+      m_film(new BearingsFilm(given, this)), m_warm(new BearingsWarm(given, *m_film, this)),
+      m_body(new QStackedWidget(this)), m_left(new QStackedWidget(this)), m_right(new QStackedWidget(this)) {
     m_plan->setObjectName(QStringLiteral("plan"));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(8, 6, 8, 6);
@@ -66,7 +68,7 @@ QWidget* BearingsStation::buildBar() {
                                 {tr("Strip"), tr("Clearance by gauging strip")},
                                 {tr("Fits"), tr("Crank end play, rod side clearance, own fits")},
                                 {tr("Shells"), tr("Shells on the shelf and in the engine")},
-                                {tr("Warm"), tr("Clearances at another temperature")}},
+                                {tr("Warm"), tr("Clearances and oil films at another temperature")}},
                                bar);
     connect(m_modes, &ViewSwitches::chosen, this, [this](int mode) { setMode(static_cast<BearingsMode>(mode)); });
     row->addWidget(m_modes);
@@ -77,10 +79,14 @@ QWidget* BearingsStation::buildBar() {
 
 QWidget* BearingsStation::buildWork() {
     auto* caution = new CautionLabel(BearingsStation::cautions(), this);
-    auto* left = new QVBoxLayout;
+    auto* diagram = new QWidget(this);
+    auto* left = new QVBoxLayout(diagram);
+    left->setContentsMargins(0, 0, 0, 0);
     left->addWidget(m_plan, 3);
     left->addWidget(m_chart, 2);
     left->addWidget(caution);
+    m_left->addWidget(diagram);
+    m_left->addWidget(m_film);
     m_right->addWidget(m_measure);
     m_right->addWidget(m_fits);
     m_right->addWidget(m_warm);
@@ -89,7 +95,7 @@ QWidget* BearingsStation::buildWork() {
     auto* row = new QHBoxLayout(work);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(10);
-    row->addLayout(left, 1);
+    row->addWidget(m_left, 1);
     row->addWidget(m_right);
     return work;
 }
@@ -97,7 +103,8 @@ QWidget* BearingsStation::buildWork() {
 void BearingsStation::setMode(BearingsMode mode) {
     m_mode = mode;
     m_modes->show(static_cast<int>(mode));
-    m_tools->setVisible(mode != BearingsMode::shells);
+    m_tools->setVisible(mode != BearingsMode::shells && mode != BearingsMode::warm);
+    m_left->setCurrentIndex(mode == BearingsMode::warm ? 1 : 0);
     m_body->setCurrentIndex(mode == BearingsMode::shells ? 1 : 0);
     if (isPass(mode)) {
         m_right->setCurrentWidget(m_measure);
@@ -135,6 +142,7 @@ void BearingsStation::refresh() {
         m_fits->refresh();
     } else {
         m_warm->refresh();
+        return;
     }
     refreshDiagram();
     m_chart->setData(session().facts(), session().assessment(), session().units(), screenLook());

@@ -7,6 +7,7 @@ class QStackedWidget;
 
 namespace caprail {
 
+class BearingsFilm;
 class BearingsFits;
 class BearingsMeasure;
 class BearingsShells;
@@ -16,7 +17,8 @@ class PlanTools;
 class PlanView;
 class ViewSwitches;
 
-/// Bearings: journals and bores measured on the diagram, what they come to, fits, shells, and clearances when warm.
+/// Bearings: journals and bores measured on the diagram, what they come to, fits, shells, and clearances and oil films
+/// when warm.
 class BearingsStation : public StationPanel {
     Q_OBJECT
 public:
@@ -47,8 +49,10 @@ private:
     BearingsMeasure* m_measure;
     BearingsFits* m_fits;
     BearingsShells* m_shells;
+    BearingsFilm* m_film;
     BearingsWarm* m_warm;
     QStackedWidget* m_body;
+    QStackedWidget* m_left; ///< diagram and chart, or the oil films beside the warm clearances
     QStackedWidget* m_right;
     ViewSwitches* m_modes = nullptr;
 };

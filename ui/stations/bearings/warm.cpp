@@ -4,13 +4,14 @@
 #include <QComboBox>
 #include <QGridLayout>
 #include <QLineEdit>
+#include <base/say.h>
 #include <session/look.h>
+#include <stations/bearings/film.h>
 #include <stations/common/station_text.h>
 #include <text/label.h>
 #include <text/plain_text.h>
 #include <units/parse.h>
 #include <work/shells.h>
-#include <base/say.h>
 
 namespace caprail {
 
@@ -64,8 +65,8 @@ std::vector<TableColumn<WarmRow>> warmColumns(const RecordSession& session) {
 
 } // namespace
 
-BearingsWarm::BearingsWarm(RecordSession& session, QWidget* parent)
-    : QWidget(parent), m_session(session), m_blockIs(new QComboBox(this)), m_crankIs(new QComboBox(this)),
+BearingsWarm::BearingsWarm(RecordSession& session, BearingsFilm& film, QWidget* parent)
+    : QWidget(parent), m_session(session), m_film(film), m_blockIs(new QComboBox(this)), m_crankIs(new QComboBox(this)),
       m_block(new QLineEdit(this)), m_crank(new QLineEdit(this)), m_measuredAt(new QLineEdit(this)),
       m_blockNow(new QLineEdit(this)), m_crankNow(new QLineEdit(this)),
       m_table(new Table<WarmRow, JournalId>(tr("Clearances"), &WarmRow::journal, warmColumns(session), this)),
@@ -124,6 +125,7 @@ void BearingsWarm::build() {
     column->addLayout(grid);
     column->addWidget(m_table, 1);
     column->addWidget(m_remark);
+    connect(&m_film, &BearingsFilm::edited, this, &BearingsWarm::refresh);
 
     connect(m_blockIs, &QComboBox::activated, this, [this] { takeMaterial(m_blockIs, m_block); });
     connect(m_crankIs, &QComboBox::activated, this, [this] { takeMaterial(m_crankIs, m_crank); });
@@ -180,6 +182,7 @@ void BearingsWarm::refresh() {
         }
         rows.push_back(row);
     }
+    m_film.refresh(warming ? &*warming : nullptr);
     const bool isBare = rows.empty() && problem.isEmpty();
     m_table->put(std::move(rows));
     const QString block = m_blockIs->currentData().toString();

@@ -11,6 +11,7 @@ class QLineEdit;
 
 namespace caprail {
 
+class BearingsFilm;
 struct WarmRow;
 
 /// Every clearance as it would be with block and crank at other temperatures: a look ahead, never a verdict, and not
@@ -18,7 +19,8 @@ struct WarmRow;
 class BearingsWarm : public QWidget {
     Q_OBJECT
 public:
-    explicit BearingsWarm(RecordSession& session, QWidget* parent = nullptr);
+    /// `film` lies beside it and is told of every temperature.
+    BearingsWarm(RecordSession& session, BearingsFilm& film, QWidget* parent = nullptr);
     void refresh();
     void focusField();
 
@@ -27,6 +29,7 @@ private:
     [[nodiscard]] Result<Warming> read() const;
     void takeMaterial(const QComboBox* box, QLineEdit* coefficient);
     RecordSession& m_session;
+    BearingsFilm& m_film;
     QComboBox *m_blockIs, *m_crankIs;
     QLineEdit *m_block, *m_crank, *m_measuredAt, *m_blockNow, *m_crankNow;
     Table<WarmRow, JournalId>* m_table;

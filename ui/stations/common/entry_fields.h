@@ -101,5 +101,8 @@ inline QStringList fieldChoices(const std::optional<bool>&) {
 template <Worded E> QStringList fieldChoices(const std::optional<E>&) {
     return QStringList{QString()} + fieldChoices(E{});
 }
+template <Worded E> QStringList fieldChoices(const Rare<E>&) {
+    return QStringList{QString()} + fieldChoices(E{});
+}
 
 } // namespace caprail

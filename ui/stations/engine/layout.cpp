@@ -3,6 +3,7 @@
 
 #include <QFrame>
 #include <QHBoxLayout>
+#include <assessment/girdle_plate_of.h>
 #include <planview/plan_view.h>
 #include <session/girdle_advice.h>
 #include <text/label.h>
@@ -38,6 +39,13 @@ std::vector<FormField> layoutFields() {
             {"throws", EngineLayoutPage::tr("Crank throws"), {}, {}},
             {"dipstick_cap", EngineLayoutPage::tr("Dipstick at cap"), {}, {}},
             {"dipstick_side", EngineLayoutPage::tr("Dipstick side"), {}, {}},
+            {"plate_thickness", EngineLayoutPage::tr("Girdle thickness"), {}, {}},
+            {"plate_metal", EngineLayoutPage::tr("Girdle is of"), {}, {}},
+            {"plate_modulus", EngineLayoutPage::tr("Its modulus, MPa"), EngineLayoutPage::tr("by its metal"), {}},
+            {"plate_poisson", EngineLayoutPage::tr("Its Poisson, 1/1000"), EngineLayoutPage::tr("by its metal"), {}},
+            {"window_along", EngineLayoutPage::tr("Windows, along"), EngineLayoutPage::tr("as drawn"), {}},
+            {"window_across", EngineLayoutPage::tr("Windows, across"), EngineLayoutPage::tr("as drawn"), {}},
+            {"plate_overhang", EngineLayoutPage::tr("Beyond the last nuts"), EngineLayoutPage::tr("as drawn"), {}},
             {"source", EngineLayoutPage::tr("Who says so"), {}, {}, true}};
 }
 
@@ -60,7 +68,7 @@ EngineLayoutPage::EngineLayoutPage(RecordSession& session, QWidget* parent)
     left->addStretch(1);
     auto* words = new Label(tr("The plan as it lies on the stand, drawn from what is typed. Left and right are as seen "
                                "from the flywheel end with the engine the right way up. Lengths in plan serve the "
-                               "drawing and the flushness only."),
+                               "drawing, the flushness and the load in the block."),
                             this);
     words->setWordWrap(true);
     words->setForegroundRole(QPalette::PlaceholderText);
@@ -106,7 +114,12 @@ void EngineLayoutPage::drawTyped() {
         m_plan->setEmpty(qtText(layout.error().sentence));
         return;
     }
-    PlanContent content{*layout, {}, {}, {}, {}, {}, {}, {}, {}};
+    if (const auto plate = girdlePlateOf(*typed); !plate) {
+        m_plan->setEmpty(qtText(plate.error().sentence));
+        return;
+    }
+    PlanContent content{*layout};
+    content.shape = girdleShapeOf(*typed);
     content.layers = PlanLayer::positions | PlanLayer::mainFasteners | PlanLayer::mainJournals | PlanLayer::throws |
                      PlanLayer::girdle | PlanLayer::cutout | PlanLayer::pickup | PlanLayer::dipstick;
     content.title = m_layout->isTouched() ? tr("As typed, not stored yet") : QString();

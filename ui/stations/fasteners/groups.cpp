@@ -39,13 +39,13 @@ std::vector<FormField> groupFields() {
     }
     const QStringList grades{QStringLiteral("SAE J429 grade 5"),     QStringLiteral("SAE J429 grade 8"),
                              QStringLiteral("ISO 898-1 class 8.8"),  QStringLiteral("ISO 898-1 class 10.9"),
-                             QStringLiteral("ISO 898-1 class 12.9"), QStringLiteral("by hand 170 ksi")};
+                             QStringLiteral("ISO 898-1 class 12.9"), QStringLiteral("170 ksi")};
     return {{"fastener_group", FastenersGroups::tr("Group"), {}, {}},
             {"ring", FastenersGroups::tr("Only the pair"), {}, {}},
             {"count", FastenersGroups::tr("Count"), {}, {}},
             {"piece", FastenersGroups::tr("What is there"), {}, {}},
             {"thread", FastenersGroups::tr("Thread"), FastenersGroups::tr("7/16-20, M10x1.5"), {}},
-            {"grade", FastenersGroups::tr("Grade"), FastenersGroups::tr("or 170 ksi by hand"), grades},
+            {"grade", FastenersGroups::tr("Grade"), FastenersGroups::tr("or the proof stress: 170 ksi"), grades},
             {"lubricant", FastenersGroups::tr("Lubricant"), {}, known},
             {"method", FastenersGroups::tr("Method"), {}, {}},
             {"torque", FastenersGroups::tr("Torque"), {}, {}},

@@ -86,4 +86,23 @@ PlanContent recheckContent(const RecordSession& session) {
     return content;
 }
 
+PlanContent loadContent(const RecordSession& session, const BlockLoad* load, Rail rail) {
+    PlanContent content = planContent(session.facts());
+    content.layers = PlanLayer::positions | PlanLayer::girdle | PlanLayer::cutout | PlanLayer::loads;
+    for (const PlaceLoad& at : load == nullptr ? std::vector<PlaceLoad>() : load->places) {
+        const std::optional<Force> force = rail == Rail::held ? at.force : at.forceFree;
+        PlanMark mark;
+        mark.place = qtText(code(at.place));
+        mark.state = stateOf(session.assessment(), "stack:", at.place);
+        if (force) {
+            mark.figure = qtText(format(force->magnitude(), session.units()));
+            mark.note = loadWord(*force);
+            mark.spoken = mark.figure + QStringLiteral(" ") + mark.note;
+            content.loads[mark.place] = inNewtons(*force);
+        }
+        content.marks.push_back(std::move(mark));
+    }
+    return content;
+}
+
 } // namespace caprail

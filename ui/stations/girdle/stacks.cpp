@@ -35,8 +35,8 @@ QString namesOf(const std::vector<std::string>& shims) {
 
 } // namespace
 
-GirdleStacks::GirdleStacks(RecordSession& given, PlanRunner& runner, QWidget* parent)
-    : GirdlePage(given, parent), m_runner(runner), m_plan(new Label(this)), m_unmet(new Label(this)),
+GirdleStacks::GirdleStacks(RecordSession& given, PlanRunner& runner, GirdleModelKeeper& girdle, QWidget* parent)
+    : GirdlePage(given, parent), m_runner(runner), m_girdle(girdle), m_plan(new Label(this)), m_unmet(new Label(this)),
       m_built(new Label(this)), m_kit(new QPushButton(tr("List the &kit first…"), this)),
       m_takeOver(new QPushButton(tr("&Use the plan"), this)), m_anew(new QPushButton(tr("Plan all ane&w"), this)),
       m_objective(new QComboBox(this)), m_heading(new PlaceHeading(this)), m_field(new EntryField(this)),
@@ -162,7 +162,11 @@ void GirdleStacks::refreshPlan() {
     }
     m_built->setText(built);
     m_built->setVisible(!built.isEmpty());
-    m_flushness->setText(flushnessSentence(assessment(), units()));
+    QString flushness = flushnessSentence(assessment(), units());
+    if (const GirdleModel* model = m_girdle.of(facts())) {
+        flushness += QLatin1Char('\n') + loadSentence(blockLoad(*model, facts(), assessment()), Rail::held, units());
+    }
+    m_flushness->setText(flushness);
     m_flushness->setVisible(!facts().stacks.empty());
 }
 
@@ -217,11 +221,25 @@ QString GirdleStacks::echoOf(const std::vector<std::string>& shims) const {
                          feel == Feel::loose   ? tr("be loose")
                          : feel == Feel::rocks ? tr("rock")
                                                : tr("drag"));
+        if (const QString effect = effectOf(residual); !effect.isEmpty()) {
+            notes << effect;
+        }
         if (!band.isSet) {
             notes << usualBandNote(band, units());
         }
     }
     return notes.isEmpty() ? text : text + QStringLiteral(". ") + notes.join(QStringLiteral(", "));
+}
+
+QString GirdleStacks::effectOf(Length residual) const {
+    const GirdleModel* model = m_girdle.of(facts());
+    if (model == nullptr) {
+        return {};
+    }
+    const BlockLoad now = blockLoad(*model, facts(), assessment());
+    const auto at = std::ranges::find(now.places, m_position, &PlaceLoad::place);
+    return at == now.places.end() ? QString()
+                                  : qtText(effectOnCap(*model, now, m_position, residual - at->residual, units()));
 }
 
 void GirdleStacks::askForStack() {

@@ -3,6 +3,7 @@
 #include <session/plan_runner.h>
 #include <stations/girdle/page.h>
 #include <text/label.h>
+#include <work/block_load.h>
 
 class QComboBox;
 class QPushButton;
@@ -18,7 +19,7 @@ class PlaceHeading;
 class GirdleStacks : public GirdlePage {
     Q_OBJECT
 public:
-    GirdleStacks(RecordSession& session, PlanRunner& runner, QWidget* parent = nullptr);
+    GirdleStacks(RecordSession& session, PlanRunner& runner, GirdleModelKeeper& girdle, QWidget* parent = nullptr);
     void refresh(Position selected) override;
     void focusField() override;
     bool type(const QString& text) override;
@@ -42,7 +43,10 @@ private:
     void confirm();
     void setAsideFromStack();
     void setObjective(int index);
+    /// What the shims typed for a position do to the load on its cap; empty while that is not known.
+    [[nodiscard]] QString effectOf(Length residual) const;
     PlanRunner& m_runner;
+    GirdleModelKeeper& m_girdle;
     Position m_position;
     Label* m_plan;
     Label* m_unmet;

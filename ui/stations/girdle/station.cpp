@@ -3,6 +3,7 @@
 
 #include <QHBoxLayout>
 #include <algorithm>
+#include <charts/deflection_chart.h>
 #include <charts/spread_chart.h>
 #include <planview/plan_view.h>
 #include <stations/common/diagram_tools.h>
@@ -14,6 +15,7 @@
 #include <stations/girdle/feel.h>
 #include <stations/girdle/gaps.h>
 #include <stations/girdle/kit.h>
+#include <stations/girdle/load_page.h>
 #include <stations/girdle/recheck.h>
 #include <stations/girdle/stacks.h>
 #include <stations/girdle/words.h>
@@ -25,9 +27,9 @@ namespace caprail {
 GirdleStation::GirdleStation(RecordSession& given, QWidget* parent)
     : StationPanel(given, parent), m_plan(new PlanView(this)), m_tools(new PlanTools(m_plan, this)),
       m_actions(new GirdleActions(given, this)), m_survey(new Label(this)), m_chart(new SpreadChart(this)),
-      m_board(new GirdleBoard(this)), m_gaps(new GirdleGaps(given, this)),
-      m_stacks(new GirdleStacks(given, m_runner, this)), m_body(new PanelStack(this)), m_left(new PanelStack(this)),
-      m_right(new PanelStack(this)) {
+      m_deflections(new DeflectionChart(this)), m_board(new GirdleBoard(this)), m_gaps(new GirdleGaps(given, this)),
+      m_stacks(new GirdleStacks(given, m_runner, m_girdle, this)), m_body(new PanelStack(this)),
+      m_left(new PanelStack(this)), m_right(new PanelStack(this)) {
     m_position = m_gaps->position();
     build();
     refresh();
@@ -48,11 +50,13 @@ void GirdleStation::build() {
     });
     connect(m_plan, &PlanView::placeActivated, this, [this] { page()->focusField(); });
     connect(m_plan, &PlanView::typed, this, [this](const QString& text) { page()->type(text); });
-    connect(m_chart, &Chart::placeSelected, this, [this](const QString& place) {
-        if (const auto position = parsePosition(coreText(place))) {
-            choose(*position);
-        }
-    });
+    for (const Chart* chart : {static_cast<Chart*>(m_chart), static_cast<Chart*>(m_deflections)}) {
+        connect(chart, &Chart::placeSelected, this, [this](const QString& place) {
+            if (const auto position = parsePosition(coreText(place))) {
+                choose(*position);
+            }
+        });
+    }
     connect(m_board, &GirdleBoard::chosen, this, &GirdleStation::choose);
     connect(m_board, &GirdleBoard::typed, this, [this](const QString& text) { page()->type(text); });
     connect(m_stacks, &GirdleStacks::scopeChosen, this, &GirdleStation::refresh);
@@ -97,11 +101,27 @@ GirdleRecheck* GirdleStation::recheck() {
     return m_recheck;
 }
 
+GirdleLoadPage* GirdleStation::load() {
+    if (m_load == nullptr) {
+        m_load = new GirdleLoadPage(session(), m_girdle, this);
+        listenTo(m_load);
+        connect(m_load, &GirdleLoadPage::railChosen, this, &GirdleStation::refresh);
+        m_right->addWidget(m_load);
+    }
+    return m_load;
+}
+
 QWidget* GirdleStation::buildBar() {
     auto* bar = new QWidget(this);
     auto* row = new QHBoxLayout(bar);
     row->setContentsMargins(0, 0, 0, 0);
-    m_modes = new ViewSwitches({{tr("Gaps"), {}}, {tr("Shims"), {}}, {tr("Stacks"), {}}, {tr("Recheck"), {}}, {tr("Feel"), {}}}, bar);
+    m_modes = new ViewSwitches({{tr("Gaps"), {}},
+                                {tr("Shims"), {}},
+                                {tr("Stacks"), {}},
+                                {tr("Recheck"), {}},
+                                {tr("Feel"), {}},
+                                {tr("Load"), {}}},
+                               bar);
     connect(m_modes, &ViewSwitches::chosen, this, [this](int mode) { setMode(static_cast<GirdleMode>(mode)); });
     row->addWidget(m_modes);
     auto* caution = new CautionLabel(GirdleStation::cautions(), bar);
@@ -121,6 +141,8 @@ QWidget* GirdleStation::buildWork() {
     surveyColumn->addWidget(m_plan, 3);
     surveyColumn->addWidget(m_survey);
     surveyColumn->addWidget(m_chart, 2);
+    surveyColumn->addWidget(m_deflections, 2);
+    m_deflections->hide();
     m_left->addWidget(survey);
     m_left->addWidget(m_board);
     m_right->addWidget(m_gaps);
@@ -150,8 +172,12 @@ void GirdleStation::setMode(GirdleMode mode) {
         m_body->setCurrentIndex(0);
         m_right->setCurrentWidget(mode == GirdleMode::gaps     ? static_cast<GirdlePage*>(m_gaps)
                                   : mode == GirdleMode::stacks ? static_cast<GirdlePage*>(m_stacks)
+                                  : mode == GirdleMode::load   ? static_cast<GirdlePage*>(load())
                                                                : recheck());
         m_left->setCurrentIndex(mode == GirdleMode::stacks ? 1 : 0);
+        m_chart->setVisible(mode != GirdleMode::load);
+        m_survey->setVisible(mode != GirdleMode::load);
+        m_deflections->setVisible(mode == GirdleMode::load);
     }
     refresh();
     focusMode();
@@ -169,7 +195,8 @@ void GirdleStation::focusMode() {
 }
 
 void GirdleStation::refresh() {
-    m_runner.solve(planTaskFor(session().facts(), session().assessment(), session().units(), m_stacks->scope()));
+    m_runner.solve(planTaskFor(session().facts(), session().assessment(), session().units(), m_stacks->scope(),
+                               m_girdle.of(session().facts())));
     m_actions->setPosition(m_position);
     m_modes->show(static_cast<int>(m_mode));
     if (m_mode == GirdleMode::shims) {
@@ -186,6 +213,10 @@ void GirdleStation::refresh() {
         return;
     }
     refreshDiagram();
+    if (m_mode == GirdleMode::load) {
+        refreshLoad();
+        return;
+    }
     m_survey->setText(m_mode == GirdleMode::recheck ? ringLegend(session().facts(), session().units())
                                                     : surveySentence(session().assessment(), session().units()));
     m_chart->setData(session().assessment(), session().units(), screenLook());
@@ -196,10 +227,22 @@ void GirdleStation::refreshDiagram() {
         m_plan->setEmpty(tr("Set the engine layout at the engine station: the pan rail is drawn from it."));
         return;
     }
-    PlanContent content =
-        m_mode == GirdleMode::recheck ? recheckContent(session()) : gapContent(session(), m_gaps->order());
+    PlanContent content = m_mode == GirdleMode::recheck ? recheckContent(session())
+                          : m_mode == GirdleMode::load  ? loadContent(session(), load()->load(), load()->rail())
+                                                        : gapContent(session(), m_gaps->order());
     content.selected = qtText(code(m_position));
     m_plan->setContent(std::move(content));
+}
+
+void GirdleStation::refreshLoad() {
+    const BlockLoad* now = load()->load();
+    const GirdleModel* model = m_girdle.of(session().facts());
+    if (model == nullptr || now == nullptr || !now->held) {
+        m_deflections->setNothing(
+            now == nullptr ? load()->problem() : loadSentence(*now, load()->rail(), session().units()), screenLook());
+        return;
+    }
+    m_deflections->setData(*model, *session().facts().layout, *now, load()->rail(), session().units(), screenLook());
 }
 
 void GirdleStation::refreshBoard() {
@@ -237,6 +280,10 @@ void GirdleStation::step(int by) {
 void GirdleStation::select(const QString& subject) {
     if (subject == QLatin1String("flushness")) {
         setMode(GirdleMode::recheck);
+        return;
+    }
+    if (subject == QLatin1String("load")) {
+        setMode(GirdleMode::load);
         return;
     }
     if (subject == QLatin1String("shims")) {

@@ -1,19 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <session/plan_runner.h>
-#include <stations/girdle/diagram.h>
 #include <stations/common/station.h>
+#include <stations/girdle/diagram.h>
 #include <text/label.h>
 
 class QStackedWidget;
 
 namespace caprail {
 
+class DeflectionChart;
 class GirdleActions;
 class GirdleBoard;
 class GirdleFeel;
 class GirdleGaps;
 class GirdleKit;
+class GirdleLoadPage;
 class GirdlePage;
 class GirdleRecheck;
 class GirdleStacks;
@@ -22,8 +24,8 @@ class PlanView;
 class SpreadChart;
 class ViewSwitches;
 
-/// The main job: gaps, shims, stacks and rechecks under the girdle. The diagram is the form: a place is selected, a
-/// value is typed, Enter stores it and goes on. Alt+1 to Alt+5 choose the mode.
+/// The main job: gaps, shims, stacks and rechecks under the girdle, and the load that is left. The diagram is the form:
+/// a place is selected, a value is typed, Enter stores it and goes on. Alt+1 to Alt+6 choose the mode.
 class GirdleStation : public StationPanel {
     Q_OBJECT
 public:
@@ -32,7 +34,8 @@ public:
     [[nodiscard]] QString help() const override;
     [[nodiscard]] std::vector<Caution> cautions() const override;
     void refresh() override;
-    /// A position's code; the mode follows what that position needs first. "shims" opens the kit, "feel" the study of a feel.
+    /// A position's code; the mode follows what that position needs first. "shims" opens the kit, "feel" the study
+    /// of a feel, "load" the load in the block.
     void select(const QString& subject) override;
 
     [[nodiscard]] GirdleMode mode() const { return m_mode; }
@@ -44,6 +47,7 @@ public:
     [[nodiscard]] GirdleKit* kit();
     [[nodiscard]] GirdleRecheck* recheck();
     [[nodiscard]] GirdleFeel* feel();
+    [[nodiscard]] GirdleLoadPage* load();
     [[nodiscard]] PlanRunner& planRunner() { return m_runner; }
 
 private:
@@ -55,12 +59,14 @@ private:
     void step(int by);
     void refreshDiagram();
     void refreshBoard();
+    void refreshLoad();
     [[nodiscard]] GirdlePage* page() const;
     void focusMode();
     /// The modes that take the whole room: the kit and the study of a feel.
     [[nodiscard]] bool isWholePage() const { return m_mode == GirdleMode::shims || m_mode == GirdleMode::feel; }
 
     PlanRunner m_runner;
+    GirdleModelKeeper m_girdle;
     GirdleMode m_mode = GirdleMode::gaps;
     Position m_position;
     ViewSwitches* m_modes = nullptr;
@@ -69,12 +75,14 @@ private:
     GirdleActions* m_actions;
     Label* m_survey;
     SpreadChart* m_chart;
+    DeflectionChart* m_deflections; ///< in the place of the chart, with the load
     GirdleBoard* m_board;
     GirdleGaps* m_gaps;
     GirdleKit* m_kit = nullptr;
     GirdleStacks* m_stacks;
     GirdleRecheck* m_recheck = nullptr;
     GirdleFeel* m_feel = nullptr;
+    GirdleLoadPage* m_load = nullptr;
     QStackedWidget* m_body;  ///< the work area, the kit, or the study of a feel
     QStackedWidget* m_left;  ///< diagram and chart, or the board
     QStackedWidget* m_right; ///< the page of the mode

@@ -122,6 +122,9 @@ QString planSentence(const PlanOutcome& outcome, const Units& units) {
                 .arg(plan.stacks.size())
                 .arg(plan.shims)
                 .arg(qtText(format(plan.largestResidual, units)));
+    if (!plan.loads.empty()) {
+        text += GirdleWordsText::tr(", largest load %1").arg(qtText(format(newtons(plan.largestLoad), units)));
+    }
     if (!plan.proven) {
         const ShareOfBound share = shareOfBound(plan, outcome.task.request.objective);
         const bool isShort =
@@ -202,6 +205,9 @@ QString comparisonSentence(const PlanComparison& built, const Units& units) {
     } else if (built.moreShims > 0) {
         text += built.moreShims == 1 ? GirdleWordsText::tr(" The plan saves one shim.")
                                      : GirdleWordsText::tr(" The plan saves %1 shims.").arg(built.moreShims);
+    } else if (built.largerLoad > 0.5) { // newtons
+        text += GirdleWordsText::tr(" The plan's largest load is %1 smaller.")
+                    .arg(qtText(format(newtons(built.largerLoad), units)));
     } else if (built.largerResidual > Length()) {
         text += GirdleWordsText::tr(" The plan's largest residual is %1 smaller.")
                     .arg(qtText(format(built.largerResidual, units)));
@@ -210,6 +216,36 @@ QString comparisonSentence(const PlanComparison& built, const Units& units) {
             GirdleWordsText::tr(" The plan's residuals add up to %1 less.").arg(qtText(format(built.largerSum, units)));
     }
     return text + larger;
+}
+
+QString loadWord(Force force) {
+    return force > Force()   ? GirdleWordsText::tr("up")
+           : force < Force() ? GirdleWordsText::tr("down")
+                             : GirdleWordsText::tr("none");
+}
+
+QString loadText(Force force, const Units& units) {
+    const QString shape = force > Force() ? QStringLiteral("▲ ") : force < Force() ? QStringLiteral("▼ ") : QString();
+    return shape + qtText(format(force.magnitude(), units)) + QLatin1Char(' ') + loadWord(force);
+}
+
+QString loadSentence(const BlockLoad& load, Rail rail, const Units& units) {
+    const std::optional<GirdleLoad>& here = rail == Rail::held ? load.held : load.free;
+    if (!here) {
+        return load.assumptions.empty() ? QString() : qtText(load.assumptions.front());
+    }
+    std::size_t most = 0;
+    for (std::size_t i = 0; i < here->force.size(); ++i) {
+        most = here->force[i].magnitude() > here->force[most].magnitude() ? i : most;
+    }
+    const QString stress =
+        units.length == LengthUnit::inch
+            ? QStringLiteral("%1 psi").arg(qtText(formatNumber(inPsi(here->largestStress), 0, units.decimalMark)))
+            : QStringLiteral("%1 MPa").arg(
+                  qtText(formatNumber(inMegapascals(here->largestStress), 0, units.decimalMark)));
+    return GirdleWordsText::tr("Largest load %1 at %2, %3. Largest bending stress in the plate %4; energy %5 mJ.")
+        .arg(qtText(format(here->force[most].magnitude(), units)), qtText(describe(load.places[most].place)),
+             loadWord(here->force[most]), stress, qtText(formatNumber(here->energy * 1000, 1, units.decimalMark)));
 }
 
 QString gapSentence(const GapResult& gap, const Units& units) {

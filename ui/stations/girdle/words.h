@@ -3,6 +3,7 @@
 #include <QString>
 #include <assessment/assessment.h>
 #include <session/plan_runner.h>
+#include <work/block_load.h>
 
 namespace caprail {
 
@@ -26,5 +27,12 @@ QString unmetSentence(const PlanOutcome& outcome, const Units& units);
 QString comparisonSentence(const PlanComparison& comparison, const Units& units);
 /// What the readings of a place add up to: median, count, range, ±.
 QString gapSentence(const GapResult& gap, const Units& units);
+
+/// "up" where the girdle pulls the cap up, "down" where it presses it down, "none".
+QString loadWord(Force force);
+/// "▲ 38 lbf up": by shape and word.
+QString loadText(Force force, const Units& units);
+/// The largest load and where, the plate's stress and energy; or what is missing to know it.
+QString loadSentence(const BlockLoad& load, Rail rail, const Units& units);
 
 } // namespace caprail

@@ -21,6 +21,10 @@ PlanCase readCase(const std::string& path) {
     for (const auto& [key, value] : json.get_child("band")) {
         band.push_back(value.get_value<std::int64_t>());
     }
+    if (band.empty()) { // one number: as much on both sides
+        const auto half = json.get<std::int64_t>("band");
+        band = {-half, half};
+    }
     out.request.band = Band::between(tenths(band.at(0)), tenths(band.at(1))).value();
     out.request.largestStack = json.get<int>("largest_stack");
     for (const auto& [key, p] : json.get_child("positions")) {
@@ -31,7 +35,22 @@ PlanCase readCase(const std::string& path) {
     for (const auto& [key, s] : json.get_child("shims")) {
         out.request.shims.push_back({s.get<std::string>("id"), tenths(s.get<std::int64_t>("thickness"))});
     }
+    if (const auto rows = json.get_child_optional("stiffness")) {
+        for (const auto& [key, row] : *rows) {
+            for (const auto& [inner, value] : row) {
+                out.request.stiffness.push_back(value.get_value<double>() / inMillimetres(tenths(1)));
+            }
+        }
+    }
     KnownBest best;
+    if (const auto load = json.get_child_optional("best_with_least_load")) {
+        best.inBand = load->get<int>("in_band");
+        best.shims = load->get<int>("shims");
+        best.leastLargestLoad = load->get<double>("largest_load");
+        best.leastSumSquareLoad = load->get<double>("sum_square_load");
+        out.best = best;
+        return out;
+    }
     best.inBand = json.get<int>("best.in_band");
     best.shims = json.get<int>("best.shims");
     best.largestResidual = json.get<std::int64_t>("best.largest_residual");

@@ -16,6 +16,8 @@ struct KnownBest {
     std::int64_t largestResidual = 0;
     std::int64_t sumResidual = 0;
     std::optional<std::int64_t> leastTwistSum;
+    std::optional<double> leastLargestLoad; ///< lbf
+    double leastSumSquareLoad = 0;          ///< of plans with that
 };
 
 struct PlanCase {

@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "load_text.h"
+
+#include <QJsonArray>
+
+namespace caprail {
+
+namespace {
+
+QString shownText(std::string_view text) {
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+QJsonArray matrixJson(const GirdleModel& model, Rail rail) {
+    QJsonArray rows;
+    const std::size_t n = model.places().size();
+    for (std::size_t i = 0; i < n; ++i) {
+        QJsonArray row;
+        for (std::size_t j = 0; j < n; ++j) {
+            row.append(inPoundsPerThou(model.stiffness(rail, i, j)));
+        }
+        rows.append(row);
+    }
+    return rows;
+}
+
+QJsonValue poundsJson(const std::optional<Force>& force) {
+    return force ? QJsonValue(inPoundsForce(*force)) : QJsonValue();
+}
+
+/// One member per place.
+template <class Get> QJsonObject byPlace(const BlockLoad& load, Get get) {
+    QJsonObject json;
+    for (const PlaceLoad& at : load.places) {
+        json[shownText(code(at.place))] = get(at);
+    }
+    return json;
+}
+
+QJsonArray codesJson(const std::vector<Position>& places) {
+    QJsonArray list;
+    for (const Position p : places) {
+        list.append(shownText(code(p)));
+    }
+    return list;
+}
+
+} // namespace
+
+QJsonObject loadJson(const GirdleModel& model, const BlockLoad& load) {
+    QJsonArray assumptions;
+    for (const std::string& sentence : load.assumptions) {
+        assumptions.append(shownText(sentence));
+    }
+    QJsonObject json{
+        {"places", codesJson(model.places())},
+        {"stiffness_lbf_per_thou", matrixJson(model, Rail::held)},
+        {"stiffness_free_lbf_per_thou", matrixJson(model, Rail::free)},
+        {"residuals_nm", byPlace(load,
+                                 [](const PlaceLoad& p) {
+                                     return p.known == ResidualOf::nothing ? QJsonValue()
+                                                                           : QJsonValue(qint64{p.residual.value()});
+                                 })},
+        {"loads_lbf", byPlace(load, [](const PlaceLoad& p) { return poundsJson(p.force); })},
+        {"loads_uncertainty_lbf", byPlace(load, [](const PlaceLoad& p) { return poundsJson(p.forceUncertainty); })},
+        {"loads_free_lbf", byPlace(load, [](const PlaceLoad& p) { return poundsJson(p.forceFree); })},
+        {"share_of_preload",
+         byPlace(load,
+                 [](const PlaceLoad& p) { return p.shareOfPreload ? QJsonValue(*p.shareOfPreload) : QJsonValue(); })},
+        {"missing", codesJson(load.missing)},
+        {"largest_load_lbf", poundsJson(load.largest())},
+        {"largest_stress_psi", QJsonValue()},
+        {"energy_joules", QJsonValue()},
+        {"assumptions", assumptions}};
+    if (load.held) {
+        json["largest_stress_psi"] = inPsi(load.held->largestStress);
+        json["largest_stress_at_in"] = QJsonArray{inInches(load.held->where.x), inInches(load.held->where.y)};
+        json["energy_joules"] = load.held->energy;
+    }
+    return json;
+}
+
+QString loadText(const GirdleModel& model, const BlockLoad& load, const Units& units) {
+    const auto q = [](std::string_view text) { return QString::fromStdString(visibly(text)); };
+    QString text;
+    for (const PlaceLoad& at : load.places) {
+        text += q(describe(at.place)).leftJustified(16);
+        if (at.known == ResidualOf::nothing) {
+            text += QStringLiteral("no gap is accepted\n");
+            continue;
+        }
+        text += q(formatSigned(at.residual, units)).rightJustified(14) +
+                (at.known == ResidualOf::bareGap ? QStringLiteral("  bare ") : QStringLiteral("  stack"));
+        if (at.force) {
+            text += q(format(at.force->magnitude(), units)).rightJustified(12) + QStringLiteral(" ") +
+                    (at.forceUncertainty ? QStringLiteral("± ") + q(format(*at.forceUncertainty, units))
+                                         : QStringLiteral("± not known")) +
+                    (*at.force >= Force() ? QStringLiteral(", pulls the cap up") : QStringLiteral(", presses it down"));
+            if (at.shareOfPreload) {
+                text += QStringLiteral(", %1 % of the preload").arg(*at.shareOfPreload * 100, 0, 'f', 1);
+            }
+        }
+        text += QStringLiteral("\n");
+    }
+    if (load.held) {
+        text += QStringLiteral("Largest load %1, largest bending stress %2 psi at %3, energy %4 mJ\n")
+                    .arg(q(format(*load.largest(), units)))
+                    .arg(inPsi(load.held->largestStress), 0, 'f', 0)
+                    .arg(q(format(load.held->where.x, units) + " behind cap 1, " + format(load.held->where.y, units) +
+                           " right of the crank"))
+                    .arg(load.held->energy * 1000, 0, 'f', 1);
+    }
+    text += QStringLiteral("Stiffness at each place alone, rail held:");
+    for (std::size_t i = 0; i < model.places().size(); ++i) {
+        text += QStringLiteral(" %1 %2")
+                    .arg(q(code(model.places()[i])))
+                    .arg(inPoundsPerThou(model.stiffness(Rail::held, i, i)), 0, 'f', 1);
+    }
+    text += QStringLiteral(" lbf per thou\nAssumptions\n");
+    for (const std::string& sentence : load.assumptions) {
+        text += QStringLiteral("    ") + q(sentence) + QStringLiteral("\n");
+    }
+    return text;
+}
+
+} // namespace caprail

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+/// What the stacks under a girdle put into the block: the girdle as a thin elastic plate (Kirchhoff), held at height
+/// zero by the pan rail's fasteners and pulled by its nuts onto stacks that stand r below the rail plane; stud and cap
+/// give way like a spring at each place. All of it is condensed once per layout and plate to F = K·r. Advice with its
+/// assumptions, never a gate, and no claim about what a block will stand.
+#include <load/girdle_plate.h>
+#include <memory>
+
+namespace caprail {
+
+enum class Rail {
+    held, ///< the pan rail's fasteners hold the plate down on the rail
+    free  ///< not yet bolted to the rail: offset, pitch and roll cost nothing
+};
+
+/// Forces on the caps for one set of stacks. Forces pull the cap up where they are positive.
+struct GirdleLoad {
+    std::vector<Force> force; ///< per place
+    double energy = 0;        ///< stored in plate, studs and caps, joules
+    Stress largestStress;     ///< the largest principal bending stress at the plate's surface, outside all washers
+    PlanPoint where;          ///< of it
+};
+
+/// The plate's height above the rail plane at the crossings of its grid; NaN where there is no metal.
+struct DeflectionMap {
+    std::vector<double> x, y;   ///< lines, millimetres of the plan
+    std::vector<double> height; ///< millimetres, positive towards the pan; x runs fastest
+};
+
+class GirdleModel {
+public:
+    /// `panFasteners`: how many the pan rail has; 0: not counted, the usual set is taken. `springs`: one per place of
+    /// `layout.positions()`, N/mm; none or empty: `stiffnessNotKnown`. `longestCell`: of the grid; none: fitted to the
+    /// layout. Refuses what checkPlate and checkShape refuse, a nut that the cutout leaves without metal, and springs
+    /// that are not above zero.
+    static Result<GirdleModel> from(const EngineLayout& layout, const GirdlePlate& plate, int panFasteners = 0,
+                                    const std::vector<std::optional<double>>& springs = {},
+                                    std::optional<Length> longestCell = {});
+
+    [[nodiscard]] const std::vector<Position>& places() const;
+    /// K, symmetric, N/mm; row by row in the order of `places()`.
+    [[nodiscard]] std::span<const double> stiffness(Rail rail) const;
+    [[nodiscard]] double stiffness(Rail rail, std::size_t row, std::size_t column) const;
+    /// The places whose stud and cap nobody described.
+    [[nodiscard]] const std::vector<Position>& springsNotKnown() const;
+    /// The rail fasteners that lie under the plate, where the model holds it.
+    [[nodiscard]] const std::vector<PlanPoint>& railFasteners() const;
+    /// Fewer than four of them were drawn under the plate: it is taken to be held at its four ends as well.
+    [[nodiscard]] bool isRailAssumed() const;
+
+    /// F = K·r. One residual per place, positive where the stack is low.
+    [[nodiscard]] std::vector<Force> forces(std::span<const Length> residuals, Rail rail) const;
+    /// The same with energy and stress.
+    [[nodiscard]] GirdleLoad load(std::span<const Length> residuals, Rail rail) const;
+    /// The uncertainty of each force, with those of the residuals, through K: the root of the sum of squares. One
+    /// expanded uncertainty per place, taken as independent of each other.
+    [[nodiscard]] std::vector<Force> uncertainty(std::span<const Length> expanded, Rail rail) const;
+    [[nodiscard]] DeflectionMap deflections(std::span<const Length> residuals, Rail rail) const;
+    /// The half-width of a residual band ±b that keeps every |F| at or below `largest`, whatever lies in it: b =
+    /// largest over the largest row sum of |K|. Nothing where no residual makes a force.
+    [[nodiscard]] std::optional<Length> bandFor(Force largest, Rail rail) const;
+    /// And back: the largest |F| that residuals within ± `band` can make.
+    [[nodiscard]] Force largestWithin(Length band, Rail rail) const;
+
+private:
+    struct Condensed;
+    explicit GirdleModel(std::shared_ptr<const Condensed> c) : m_condensed(std::move(c)) {}
+    std::shared_ptr<const Condensed> m_condensed;
+};
+
+} // namespace caprail

@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The stiffness of a request, and the forces that its plans make.
+#include <algorithm>
+#include <base/say.h>
+#include <cmath>
+#include <shims/plan/checked_request.h>
+#include <shims/solver/forces.h>
+
+namespace caprail::solver {
+
+namespace {
+constexpr double millimetresPerNanometre = 1e-6;
+} // namespace
+
+std::vector<double> forcesFrom(const PlanRequest& request, const std::vector<Length>& residuals) {
+    const std::size_t n = request.positions.size();
+    std::vector<double> forces;
+    for (std::size_t i = 0; i < n && !request.stiffness.empty(); ++i) {
+        double force = 0;
+        for (std::size_t j = 0; j < n; ++j) {
+            force += request.stiffness[i * n + j] * static_cast<double>(residuals[j].value()) * millimetresPerNanometre;
+        }
+        forces.push_back(force);
+    }
+    return forces;
+}
+
+Result<void> CheckedRequest::checkStiffness() const {
+    const std::vector<double>& k = m_request->stiffness;
+    const std::size_t n = m_request->positions.size();
+    if (k.empty()) {
+        if (m_request->objective == Objective::leastLoad && n > 0) {
+            return refuse(Core::say("Least load needs the stiffness of the girdle: describe its plate first."));
+        }
+        return {};
+    }
+    if (k.size() != n * n) {
+        return refuse(Core::say("The stiffness must have one row and one column for each of the %1 positions.", n));
+    }
+    double largest = 0;
+    for (const double value : k) {
+        largest = std::max(largest, std::abs(value));
+        if (!std::isfinite(value)) {
+            return refuse(Core::say("The stiffness holds something that is no number."));
+        }
+    }
+    for (std::size_t i = 0; i < n; ++i) {
+        for (std::size_t j = 0; j < i; ++j) {
+            if (std::abs(k[i * n + j] - k[j * n + i]) > 1e-6 * largest) {
+                return refuse(Core::say("The stiffness is not symmetric between the positions %1 and %2: what one does "
+                                        "to the other must be the same both ways.",
+                                        m_request->positions[i].id, m_request->positions[j].id));
+            }
+        }
+    }
+    return {};
+}
+
+/// Puts the stiffness into whole numbers: times the largest power of ten that keeps every force within `largestForce`.
+void CheckedRequest::buildLoad() {
+    const PlanRequest& r = *m_request;
+    const std::size_t n = r.positions.size();
+    const auto widest = [&](std::size_t position) {
+        const Band band = bandAt(r, r.positions[position]);
+        return static_cast<double>(std::max(band.lo().magnitude(), band.hi().magnitude()).value());
+    };
+    double most = 0;
+    for (std::size_t i = 0; i < n; ++i) {
+        double row = 0;
+        for (std::size_t j = 0; j < n; ++j) {
+            row += std::abs(r.stiffness[i * n + j]) * widest(j);
+        }
+        most = std::max(most, row * millimetresPerNanometre);
+    }
+    const double room = static_cast<double>(largestForce) / 2;
+    m_forceScale = most > 0 ? std::pow(10.0, std::floor(std::log10(room / most))) : 1;
+    const double perUnit = static_cast<double>(m_unit) * millimetresPerNanometre * m_forceScale;
+    const auto column = [&](std::size_t position) {
+        Forces list;
+        for (std::size_t row = 0; row < n; ++row) {
+            list.push_back(std::llround(r.stiffness[row * n + position] * perUnit));
+        }
+        return list;
+    };
+    m_instance.fixedLoad.assign(n, 0);
+    for (std::size_t i = 0; i < n; ++i) {
+        if (!r.positions[i].pinned) {
+            continue;
+        }
+        Length residual = r.positions[i].gap;
+        for (const std::string& shim : *r.positions[i].pinned) {
+            residual -= m_thickness.at(shim);
+        }
+        if (bandAt(r, r.positions[i]).contains(residual)) {
+            Seat pinned;
+            pinned.load = column(i);
+            addTo(m_instance.fixedLoad, pinned, residual.value() / m_unit);
+        }
+    }
+    for (std::size_t k = 0; k < m_open.size(); ++k) {
+        m_instance.seats[k].load = column(m_open[k]);
+    }
+}
+
+void CheckedRequest::nameLoads(StackPlan& plan, const Solution& solution) const {
+    std::vector<Length> residuals;
+    for (const PlannedStack& stack : plan.stacks) {
+        residuals.push_back(stack.inBand ? stack.residual : Length());
+    }
+    plan.loads = forcesFrom(*m_request, residuals);
+    for (const double f : plan.loads) {
+        plan.largestLoad = std::max(plan.largestLoad, std::abs(f));
+        plan.sumSquareLoad += f * f;
+    }
+    if (m_instance.leastLoad) {
+        const auto bound = [&](std::int64_t whole, double perForce, double own) {
+            return plan.proven ? own : std::min(own, static_cast<double>(whole) / perForce);
+        };
+        plan.bound.largestLoad = bound(solution.leastLoad, m_forceScale, plan.largestLoad);
+        plan.bound.sumSquareLoad = bound(solution.leastSquares, m_forceScale * m_forceScale, plan.sumSquareLoad);
+    }
+}
+
+} // namespace caprail::solver

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <QWidget>
+#include <bearings/expansion.h>
+#include <bearings/oil_film.h>
+#include <session/record_session.h>
+#include <tables/table.h>
+#include <text/label.h>
+
+class QComboBox;
+class QGridLayout;
+class QLineEdit;
+
+namespace caprail {
+
+class FilmChart;
+struct FilmRow;
+
+/// The least oil film of each measured bearing, as it was measured and warm, for a speed, an oil and a load that
+/// somebody names: a look ahead, never a verdict, and not stored. Without a load there is none, and it says so.
+class BearingsFilm : public QWidget {
+    Q_OBJECT
+public:
+    explicit BearingsFilm(RecordSession& session, QWidget* parent = nullptr);
+    /// `warming` as the page beside it reads it; null: it cannot be read.
+    void refresh(const Warming* warming);
+
+signals:
+    void edited();
+
+private:
+    void build();
+    QGridLayout* buildFields();
+    void takeGrade();
+    /// What runs with the clearance open; refuses what cannot be read, in one sentence.
+    [[nodiscard]] Result<RunningBearing> read(Temperature oil) const;
+    RecordSession& m_session;
+    QLineEdit *m_speed, *m_load, *m_width, *m_at40, *m_at100;
+    QComboBox* m_grade;
+    Table<FilmRow, JournalId>* m_table;
+    FilmChart* m_chart;
+    Label* m_remark;
+};
+
+} // namespace caprail

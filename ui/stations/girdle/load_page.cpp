@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <stations/girdle/load_page.h>
+
+#include <QComboBox>
+#include <QFormLayout>
+#include <QLineEdit>
+#include <QScrollArea>
+#include <QSignalBlocker>
+#include <QVBoxLayout>
+#include <session/filled.h>
+#include <session/look.h>
+#include <stations/common/station_text.h>
+#include <stations/common/tab_order.h>
+#include <stations/girdle/words.h>
+#include <text/plain_text.h>
+#include <units/parse.h>
+#include <work/stack_planning.h>
+
+namespace caprail {
+
+namespace {
+
+std::vector<TableColumn<PlaceLoad>> loadColumns(const RecordSession& session, const GirdleLoadPage& page) {
+    const auto force = [&page](const PlaceLoad& at) { return page.rail() == Rail::held ? at.force : at.forceFree; };
+    const auto share = [&page](const PlaceLoad& at) {
+        return page.rail() == Rail::held ? at.shareOfPreload : std::nullopt;
+    };
+    return {{.title = GirdleLoadPage::tr("At"), .text = [](const PlaceLoad& at) { return qtText(code(at.place)); }},
+            {.title = GirdleLoadPage::tr("Residual"),
+             .text =
+                 [&session](const PlaceLoad& at) {
+                     return at.known == ResidualOf::nothing ? QStringLiteral("—")
+                                                            : qtText(formatSigned(at.residual, session.units()));
+                 },
+             .value = [](const PlaceLoad& at) { return valueOf(at.residual); },
+             .isFigure = true},
+            {.title = GirdleLoadPage::tr("Load"),
+             .text = [&session, force](
+                         const PlaceLoad& at) { return force(at) ? loadText(*force(at), session.units()) : QString(); },
+             .value = [force](const PlaceLoad& at) { return valueOf(force(at)); },
+             .isFigure = true},
+            {.title = GirdleLoadPage::tr("± U"),
+             .text =
+                 [&session, &page](const PlaceLoad& at) {
+                     return page.rail() == Rail::free || !at.force ? QString()
+                            : at.forceUncertainty ? qtText(format(*at.forceUncertainty, session.units()))
+                                                  : GirdleLoadPage::tr("not known");
+                 },
+             .value = [](const PlaceLoad& at) { return valueOf(at.forceUncertainty); },
+             .isFigure = true},
+            {.title = GirdleLoadPage::tr("Of preload"),
+             .text =
+                 [&session, share](const PlaceLoad& at) {
+                     return share(at) ? qtText(formatNumber(*share(at) * 100, 1, session.units().decimalMark)) +
+                                            QStringLiteral(" %")
+                                      : QString();
+                 },
+             .value = [share](const PlaceLoad& at) { return valueOf(share(at).value_or(0)); },
+             .isFigure = true}};
+}
+
+} // namespace
+
+GirdleLoadPage::GirdleLoadPage(RecordSession& given, GirdleModelKeeper& girdle, QWidget* parent)
+    : GirdlePage(given, parent), m_girdle(girdle), m_summary(new Label(this)), m_rail(new QComboBox(this)),
+      m_table(new Table<PlaceLoad, Position>(
+          tr("Loads"), [](const PlaceLoad& at) { return at.place; }, loadColumns(given, *this), this)),
+      m_largest(new QLineEdit(this)), m_band(new QLineEdit(this)), m_bandFor(new Label(this)),
+      m_costOf(new Label(this)), m_assumptions(new Label(this)) {
+    build();
+}
+
+void GirdleLoadPage::build() {
+    m_table->setObjectName(QStringLiteral("loads"));
+    m_summary->setObjectName(QStringLiteral("loadSummary"));
+    m_largest->setObjectName(QStringLiteral("largestLoad"));
+    m_band->setObjectName(QStringLiteral("bandOfResidual"));
+    m_bandFor->setObjectName(QStringLiteral("bandForLoad"));
+    m_costOf->setObjectName(QStringLiteral("costOfBand"));
+    for (Label* label : {m_summary, m_bandFor, m_costOf, m_assumptions}) {
+        label->setWordWrap(true);
+        label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    }
+    m_assumptions->setForegroundRole(QPalette::PlaceholderText);
+    m_assumptions->setAlignment(Qt::AlignTop);
+    m_rail->addItem(tr("bolted to the pan rail"));
+    m_rail->addItem(tr("on its nuts alone"));
+    nameBox(*m_rail, tr("How the girdle is held"));
+    const bool isInch = units().length == LengthUnit::inch;
+    m_largest->setText(isInch ? QStringLiteral("50 lbf") : QStringLiteral("200 N"));
+    m_band->setText(qtText(format(residualBand(facts()).band.hi().magnitude(), units())));
+    auto* form = new QFormLayout;
+    addRow(form, tr("The girdle is"), m_rail);
+    auto* worth = new QFormLayout;
+    addRow(worth, tr("No load over"), m_largest);
+    worth->addRow(m_bandFor);
+    addRow(worth, tr("Residuals within ±"), m_band);
+    worth->addRow(m_costOf);
+    auto* assumptions = new QScrollArea(this);
+    assumptions->setWidget(m_assumptions);
+    assumptions->setWidgetResizable(true);
+    assumptions->setFrameShape(QFrame::NoFrame);
+    assumptions->setAccessibleName(tr("What the loads assume"));
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(m_summary);
+    column->addLayout(form);
+    column->addWidget(m_table, 3);
+    column->addLayout(worth);
+    column->addWidget(assumptions, 2);
+    setFocusProxy(m_table);
+    putProxyFirst(*this);
+    connect(m_rail, &QComboBox::activated, this, &GirdleLoadPage::railChosen);
+    connect(m_table, &TableView::lineSelected, this, [this] {
+        if (const auto place = m_table->selectedKey()) {
+            emit chosen(*place);
+        }
+    });
+    for (QLineEdit* edit : {m_largest, m_band}) {
+        connect(edit, &QLineEdit::textChanged, this, &GirdleLoadPage::showWorth);
+    }
+}
+
+Rail GirdleLoadPage::rail() const {
+    return m_rail->currentIndex() == 1 ? Rail::free : Rail::held;
+}
+
+void GirdleLoadPage::refresh(Position selected) {
+    const GirdleModel* model = m_girdle.of(facts());
+    m_load = model == nullptr ? std::nullopt : std::optional(blockLoad(*model, facts(), assessment()));
+    m_problem = model == nullptr ? qtText(m_girdle.problem()) : QString();
+    m_summary->setText(m_load ? loadSentence(*m_load, rail(), units()) : m_problem);
+    QStringList assumptions;
+    if (m_load) {
+        for (const std::string& sentence : m_load->assumptions) {
+            assumptions << qtText(sentence);
+        }
+        if (!m_load->held) {
+            assumptions.removeFirst(); // what is missing: the summary says it
+        }
+    }
+    m_assumptions->setText(assumptions.join(QLatin1Char(' ')));
+    showTable(selected);
+    showWorth();
+}
+
+void GirdleLoadPage::showTable(Position selected) {
+    const QSignalBlocker quiet(m_table); // what the station chose is no choice of the person's
+    m_table->put(m_load ? m_load->places : std::vector<PlaceLoad>());
+    m_table->select(selected);
+}
+
+QString GirdleLoadPage::bandFor(const GirdleModel& model) const {
+    const auto largest =
+        parseForce(coreText(m_largest->text()), units(), {coreText(tr("the largest load")), newtons(1), newtons(1e6)});
+    if (!largest) {
+        return qtText(largest.error().sentence);
+    }
+    const auto band = model.bandFor(largest->value, rail());
+    return band ? tr("Residuals within ± %1 keep every load at or below %2, however they are spread.")
+                      .arg(qtText(formatFine(*band, units())), qtText(format(largest->value, units())))
+                : tr("Held like this, no residual makes a load.");
+}
+
+QString GirdleLoadPage::costOf(const GirdleModel& model) const {
+    const auto band = parseLength(coreText(m_band->text()), units(),
+                                  {coreText(tr("the band of the residual")), Length(1), thou(100)});
+    return band ? tr("Residuals within ± %1 can cost up to %2 at one place.")
+                      .arg(qtText(format(band->value, units())),
+                           qtText(format(model.largestWithin(band->value, rail()), units())))
+                : qtText(band.error().sentence);
+}
+
+void GirdleLoadPage::showWorth() {
+    const GirdleModel* model = m_girdle.of(facts());
+    m_bandFor->setText(model == nullptr ? QString() : bandFor(*model));
+    m_costOf->setText(model == nullptr ? QString() : costOf(*model));
+}
+
+void GirdleLoadPage::focusField() {
+    m_table->setFocus();
+}
+
+bool GirdleLoadPage::type(const QString&) {
+    return false;
+}
+
+} // namespace caprail
