@@ -97,7 +97,7 @@ class Mouse(Person):
     TARGETS = {"ctrl+Return": ("push button", "Go there"), "ctrl+1": ("list item", "Engine"),
                "ctrl+3": ("list item", "Fasteners"), "ctrl+8": ("list item", "History"),
                "ctrl+Tab": ("page tab", "People and instruments"), "alt+w": ("push button", "New instrument"),
-               "alt+2": ("check box", "Shims"), "alt+i": ("push button", "Crank laid in"),
+               "alt+2": ("page tab", "Shims"), "alt+i": ("push button", "Crank laid in"),
                "alt+u": ("push button", "Use the plan"), "d": ("push button", "drags")}
 
     def __init__(self):
