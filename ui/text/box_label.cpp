@@ -14,8 +14,9 @@ namespace {
 
 /// The label that leads to this box; null: none.
 const QLabel* labelOf(const QComboBox& box) {
-    const auto siblings = box.parentWidget() == nullptr ? QList<QLabel*>()
-                                                        : box.parentWidget()->findChildren<QLabel*>(QString(), Qt::FindDirectChildrenOnly);
+    const auto siblings = box.parentWidget() == nullptr
+                              ? QList<QLabel*>()
+                              : box.parentWidget()->findChildren<QLabel*>(QString(), Qt::FindDirectChildrenOnly);
     const auto at = std::ranges::find_if(siblings, [&](const QLabel* label) { return label->buddy() == &box; });
     return at == siblings.end() ? nullptr : *at;
 }

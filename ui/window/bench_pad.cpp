@@ -28,21 +28,29 @@ BenchPad::BenchPad(QWidget* parent) : QWidget(parent), m_grid(new QGridLayout(th
         connect(add(digit, {}, i / 3, i % 3), &QPushButton::clicked, this, [this, digit] { insert(digit); });
     }
     connect(add(QStringLiteral("0"), {}, 3, 0), &QPushButton::clicked, this, [this] { insert(QStringLiteral("0")); });
-    connect(add(QStringLiteral("."), tr("decimal point"), 3, 1), &QPushButton::clicked, this, [this] { insert(QStringLiteral(".")); });
-    connect(add(QStringLiteral("+"), tr("plus"), 3, 2), &QPushButton::clicked, this, [this] { insert(QStringLiteral("+")); });
+    connect(add(QStringLiteral("."), tr("decimal point"), 3, 1), &QPushButton::clicked, this,
+            [this] { insert(QStringLiteral(".")); });
+    connect(add(QStringLiteral("+"), tr("plus"), 3, 2), &QPushButton::clicked, this,
+            [this] { insert(QStringLiteral("+")); });
     connect(add(QStringLiteral("⌫"), tr("Take the last sign away"), 0, 3), &QPushButton::clicked, this,
             [this] { press(Qt::Key_Backspace); });
-    connect(add(QStringLiteral("!"), tr("Insist on the value"), 1, 3), &QPushButton::clicked, this, [this] { insert(QStringLiteral("!")); });
-    connect(add(QStringLiteral("/"), tr("per"), 2, 3), &QPushButton::clicked, this, [this] { insert(QStringLiteral("/")); });
-    connect(add(QStringLiteral("-"), tr("minus"), 3, 3), &QPushButton::clicked, this, [this] { insert(QStringLiteral("-")); });
-    connect(add(tr("▲ Back"), tr("Back: the place before"), 4, 0, 2), &QPushButton::clicked, this, [this] { press(Qt::Key_Up); });
-    connect(add(tr("▼ Next"), tr("Next: the place after"), 4, 2, 2), &QPushButton::clicked, this, [this] { press(Qt::Key_Down); });
+    connect(add(QStringLiteral("!"), tr("Insist on the value"), 1, 3), &QPushButton::clicked, this,
+            [this] { insert(QStringLiteral("!")); });
+    connect(add(QStringLiteral("/"), tr("per"), 2, 3), &QPushButton::clicked, this,
+            [this] { insert(QStringLiteral("/")); });
+    connect(add(QStringLiteral("-"), tr("minus"), 3, 3), &QPushButton::clicked, this,
+            [this] { insert(QStringLiteral("-")); });
+    connect(add(tr("▲ Back"), tr("Back: the place before"), 4, 0, 2), &QPushButton::clicked, this,
+            [this] { press(Qt::Key_Up); });
+    connect(add(tr("▼ Next"), tr("Next: the place after"), 4, 2, 2), &QPushButton::clicked, this,
+            [this] { press(Qt::Key_Down); });
     auto* enter = add(tr("Enter"), {}, 5, 0, columns);
     enter->setObjectName(QStringLiteral("padEnter"));
     connect(enter, &QPushButton::clicked, this, [this] { press(Qt::Key_Return); });
     auto* strike = add(tr("Strike the last"), {}, firstWord + 1, 0, 3);
     connect(strike, &QPushButton::clicked, this, &BenchPad::strikeAsked);
-    connect(add(tr("Esc"), tr("Esc: leave the bench view"), firstWord + 1, 3), &QPushButton::clicked, this, &BenchPad::leaveAsked);
+    connect(add(tr("Esc"), tr("Esc: leave the bench view"), firstWord + 1, 3), &QPushButton::clicked, this,
+            &BenchPad::leaveAsked);
     m_grid->setRowStretch(firstWord + 2, 1);
 }
 

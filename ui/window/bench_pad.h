@@ -9,8 +9,8 @@ class QPushButton;
 
 namespace caprail {
 
-/// The keys of the bench view for a hand in a glove: digits and marks, Enter, the place before and after, the words that
-/// the station takes (held …), and strike. The keyboard stays in the field that it types into.
+/// The keys of the bench view for a hand in a glove: digits and marks, Enter, the place before and after, the words
+/// that the station takes (held …), and strike. The keyboard stays in the field that it types into.
 class BenchPad : public QWidget {
     Q_OBJECT
 public:

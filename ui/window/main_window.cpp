@@ -197,7 +197,8 @@ void MainWindow::take(std::unique_ptr<RecordSession> session) {
     });
     connect(m_session.get(), &RecordSession::moved, this, &MainWindow::nameRecord);
     nameRecord();
-    m_staleBefore = static_cast<int>(std::ranges::count(m_session->assessment().checks, CheckState::stale, &Check::state));
+    m_staleBefore =
+        static_cast<int>(std::ranges::count(m_session->assessment().checks, CheckState::stale, &Check::state));
     m_person->show();
     refreshPeople();
     fitToWidth();
@@ -299,7 +300,8 @@ void MainWindow::announce(qint64 sequence, const QString& line) {
         return;
     }
     QStringList sequel;
-    const auto stale = static_cast<int>(std::ranges::count(m_session->assessment().checks, CheckState::stale, &Check::state));
+    const auto stale =
+        static_cast<int>(std::ranges::count(m_session->assessment().checks, CheckState::stale, &Check::state));
     if (const int more = stale - std::exchange(m_staleBefore, stale); more > 0) {
         sequel << tr("%n checks are stale by it.", "", more);
     }

@@ -46,8 +46,9 @@ QString stationTip(const RecordSession& session, Station station) {
     const QString shortcut = key.toString(QKeySequence::NativeText);
     if (isLocked(session, station)) {
         const auto holding = static_cast<int>(session.assessment().gate(GateKind::closing).holding.size());
-        return holding == 0 ? StationList::tr("%1: locked (%2)").arg(qtShown(station), shortcut)
-                            : StationList::tr("%1: locked, held by %n (%2)", "", holding).arg(qtShown(station), shortcut);
+        return holding == 0
+                   ? StationList::tr("%1: locked (%2)").arg(qtShown(station), shortcut)
+                   : StationList::tr("%1: locked, held by %n (%2)", "", holding).arg(qtShown(station), shortcut);
     }
     return worst ? StationList::tr("%1: worst is %2, %n open (%3)", "", open)
                        .arg(qtShown(station), stateWord(*worst), shortcut)

@@ -30,11 +30,13 @@ class Person:
 
     def asked(self):
         """Role, name and description of what has the keyboard now."""
-        self.pump(0.02)
-        try:
-            return (self.item.getRoleName(), self.item.name, self.item.description) if self.item else ("", "", "")
-        except GLib.GError:  # it went away while it was asked
-            return ("", "", "")
+        for _ in range(20):
+            self.pump(0.02)
+            try:
+                return (self.item.getRoleName(), self.item.name, self.item.description) if self.item else ("", "", "")
+            except GLib.GError:  # it went away while it was asked: the next is told of at once
+                self.pump(0.05)
+        return ("", "", "")
 
     def not_too_soon(self, word):
         """Nobody does the same thing twice within half a second: the program asks that back."""

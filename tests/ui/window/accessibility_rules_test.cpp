@@ -335,7 +335,8 @@ TEST_F(AccessibilityRules, a_refusal_is_said_on_the_live_node_too) {
     EntryField* field = m_window->panel(Station::girdle)->entryField();
     QTest::keyClicks(field->lineEdit(), "9");
     QTest::keyClick(field->lineEdit(), Qt::Key_Return);
-    EXPECT_THAT(nameHeard(child<QLabel>(m_window.get(), "lastStored")).toStdString(), testing::HasSubstr("9 thousandths"));
+    EXPECT_THAT(nameHeard(child<QLabel>(m_window.get(), "lastStored")).toStdString(),
+                testing::HasSubstr("9 thousandths"));
 }
 
 } // namespace

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-/// A language that nobody speaks: each English text with accents, a third longer, between ⟦ and ⟧. What is cut in it will be
-/// cut in a language to come, and what stands outside the brackets was never given to the translators.
+/// A language that nobody speaks: each English text with accents, a third longer, between ⟦ and ⟧. What is cut in it
+/// will be cut in a language to come, and what stands outside the brackets was never given to the translators.
 #include "../cut_texts.h"
 #include "../every_view.h"
 #include "../pictures.h"
@@ -38,8 +38,9 @@ class MadeUp : public QTranslator {
 public:
     [[nodiscard]] QString translate(const char* context, const char* source, const char*, int n) const override {
         // Qt's own words (OK, Cancel) have catalogues of their own.
-        return QByteArrayView(context).startsWith('Q') ? QString()
-                                                       : madeUp(QString::fromUtf8(source)).replace(QLatin1String("%n"), QString::number(n));
+        return QByteArrayView(context).startsWith('Q')
+                   ? QString()
+                   : madeUp(QString::fromUtf8(source)).replace(QLatin1String("%n"), QString::number(n));
     }
     [[nodiscard]] bool isEmpty() const override { return false; }
 };

@@ -126,7 +126,8 @@ void EntryField::ask(const QString& title, const QString& unit, Reader reader, S
     m_title->setText(literal(title)); // it has a buddy, and no key
     m_unit->setText(unit);
     m_unit->setVisible(!unit.isEmpty());
-    if (const QString name = unit.isEmpty() ? title : title + QStringLiteral(", ") + unit; name != m_edit->accessibleName()) {
+    if (const QString name = unit.isEmpty() ? title : title + QStringLiteral(", ") + unit;
+        name != m_edit->accessibleName()) {
         m_edit->setAccessibleName(name); // each name that is set is told
     }
     m_reader = std::move(reader);

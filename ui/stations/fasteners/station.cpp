@@ -5,8 +5,8 @@
 #include <QStackedWidget>
 #include <algorithm>
 #include <planview/plan_view.h>
-#include <stations/common/panel_stack.h>
 #include <stations/common/diagram_tools.h>
+#include <stations/common/panel_stack.h>
 #include <stations/common/station_text.h>
 #include <stations/common/view_switches.h>
 #include <stations/fasteners/clamp.h>
@@ -69,7 +69,8 @@ QWidget* FastenersStation::buildBar() {
     auto* bar = new QWidget(this);
     auto* row = new QHBoxLayout(bar);
     row->setContentsMargins(0, 0, 0, 0);
-    m_modes = new ViewSwitches({{tr("Tighten"), {}}, {tr("Verify round"), {}}, {tr("Groups"), {}}, {tr("Clamp check"), {}}}, bar);
+    m_modes = new ViewSwitches(
+        {{tr("Tighten"), {}}, {tr("Verify round"), {}}, {tr("Groups"), {}}, {tr("Clamp check"), {}}}, bar);
     connect(m_modes, &ViewSwitches::chosen, this, [this](int mode) { setMode(static_cast<FastenersMode>(mode)); });
     row->addWidget(m_modes);
     auto* caution = new CautionLabel(FastenersStation::cautions(), bar);

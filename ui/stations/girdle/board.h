@@ -38,8 +38,8 @@ QStringList leafNames(const std::vector<DrawnLeaf>& leaves);
 /// The cells of a record: what stands on the engine, and for open and stale places the plan's stack beside it.
 std::vector<BoardCell> boardCells(const RecordSession& session, const PlanOutcome* outcome);
 
-/// All that a cell shows, in words: "cap 3 right, gap 0.0575 in, stands: S14 + S22, residual +0.0003 in, should be: drags,
-/// built, on, good".
+/// All that a cell shows, in words: "cap 3 right, gap 0.0575 in, stands: S14 + S22, residual +0.0003 in, should be:
+/// drags, built, on, good".
 QString boardSentence(const BoardCell& cell, const Units& units);
 
 /// One position as a drawn stack of leaves, all to one scale of height; for screens and paper alike. `tallest` is the

@@ -77,7 +77,8 @@ QString boardSentence(const BoardCell& cell, const Units& units) {
     };
     const auto length = [&](Length value) { return qtText(formatSigned(value, units)); };
     QStringList parts{qtText(describe(cell.position)),
-                      cell.gap ? GirdleBoard::tr("gap %1").arg(qtText(format(*cell.gap, units))) : GirdleBoard::tr("no gap")};
+                      cell.gap ? GirdleBoard::tr("gap %1").arg(qtText(format(*cell.gap, units)))
+                               : GirdleBoard::tr("no gap")};
     if (cell.isPinned) {
         parts << GirdleBoard::tr("pinned");
     }
