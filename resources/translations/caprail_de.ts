@@ -2666,10 +2666,6 @@ Erstellt mit:</translation>
         <source>Pictures (%1);;All files (*)</source>
         <translation>Bilder (%1);;Alle Dateien (*)</translation>
     </message>
-    <message>
-        <source>Pictures (*.jpg *.jpeg *.png *.webp *.heic *.heif);;All files (*)</source>
-        <translation>Bilder (*.jpg *.jpeg *.png *.webp *.heic *.heif);;Alle Dateien (*)</translation>
-    </message>
 </context>
 <context>
     <name>PickupGaugeText</name>
@@ -11874,18 +11870,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>The plan as it lies on the stand, drawn from what is typed. Left and right are as seen from the flywheel end with the engine the right way up. Lengths in plan serve the drawing, the flushness and the load in the block.</source>
         <translation>Die Draufsicht, wie der Motor auf dem Montagebock liegt, gezeichnet aus den Eingaben. Links und rechts gelten vom Schwungradende aus gesehen, bei aufrecht stehendem Motor. Längen in der Draufsicht dienen der Zeichnung, der Bündigkeit und der Last im Block.</translation>
     </message>
-    <message>
-        <source>Its modulus, MPa</source>
-        <translation>Ihr E-Modul, MPa</translation>
-    </message>
-    <message>
-        <source>Its Poisson, 1/1000</source>
-        <translation>Querkontraktion, 1/1000</translation>
-    </message>
-    <message>
-        <source>Beyond the last nuts</source>
-        <translation>Über die letzten Muttern</translation>
-    </message>
 </context>
 <context>
     <name>caprail::EngineOwnChecks</name>
@@ -14848,22 +14832,6 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
         <source>Next: %1.</source>
         <translation>Als Nächstes: %1.</translation>
     </message>
-    <message>
-        <source>About Caprail</source>
-        <translation>Über Caprail</translation>
-    </message>
-    <message>
-        <source>Caprail %1
-
-The assembly build record of one engine per file.
-
-Free software under the GNU General Public License, version 3 or later. It comes without any warranty.</source>
-        <translation>Caprail %1
-
-Je Datei das Aufbauprotokoll eines Motors.
-
-Freie Software unter der GNU General Public License, Version 3 oder später. Ohne jede Gewährleistung.</translation>
-    </message>
 </context>
 <context>
     <name>caprail::NewRecordDialog</name>
@@ -15376,10 +15344,6 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>Te&amp;xt size (in full from the next start)</source>
         <translation>Te&amp;xtgröße (ganz ab dem nächsten Start)</translation>
-    </message>
-    <message>
-        <source>Pictures (*.png *.jpg *.jpeg *.webp *.heic *.heif)</source>
-        <translation>Bilder (*.png *.jpg *.jpeg *.webp *.heic *.heif)</translation>
     </message>
 </context>
 <context>
