@@ -86,8 +86,8 @@ private:
 
     Result<void> findPoints() {
         constexpr double reach = 1e-3;
-        for (std::size_t i = 0; i < m_setting.nuts.size(); ++i) {
-            const int node = m_grid.nodeAt(m_setting.nuts[i].x, m_setting.nuts[i].y, reach);
+        for (const auto& nut : m_setting.nuts) {
+            const int node = m_grid.nodeAt(nut.x, nut.y, reach);
             if (node < 0) {
                 return refuse(Core::say("The girdle has no metal at one of its nuts: correct its windows, its cutout "
                                         "or the layout."));

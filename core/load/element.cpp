@@ -38,8 +38,8 @@ ElementVector shapes(double x, double y, double dx, double dy, double unit, int 
     const auto alongY = hermite(y, dy, unit, byY);
     ElementVector v;
     for (int corner = 0; corner < 4; ++corner) {
-        const auto ix = static_cast<std::size_t>(2 * (corner % 2));
-        const auto iy = static_cast<std::size_t>(2 * (corner / 2));
+        const std::size_t ix = corner % 2 == 0 ? 0 : 2;
+        const std::size_t iy = corner / 2 == 0 ? 0 : 2;
         v[corner * dofsPerNode + deflection] = alongX[ix] * alongY[iy];
         v[corner * dofsPerNode + slopeX] = alongX[ix + 1] * alongY[iy];
         v[corner * dofsPerNode + slopeY] = alongX[ix] * alongY[iy + 1];

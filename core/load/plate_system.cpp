@@ -7,7 +7,7 @@
 namespace caprail::load {
 
 PlateSystem::PlateSystem(const PlateGrid& grid, const Rigidity& rigidity)
-    : m_grid(grid), m_stiffness(grid.nodes() * dofsPerNode, grid.nodes() * dofsPerNode) {
+    : m_grid(grid), m_stiffness(Eigen::Index{grid.nodes()} * dofsPerNode, Eigen::Index{grid.nodes()} * dofsPerNode) {
     std::vector<Eigen::Triplet<double>> triplets;
     triplets.reserve(grid.cellsX() * grid.cellsY() * dofsPerElement * dofsPerElement);
     std::map<std::pair<double, double>, ElementMatrix> known; // most cells are alike

@@ -155,9 +155,9 @@ std::optional<double> upperDose(std::span<const Response> responses, double shar
     if (responses.size() < 2) {
         return {};
     }
-    const auto [lowest, highest] =
-        std::ranges::minmax(responses, {}, &Response::dose);
-    const double range = highest.dose - lowest.dose;
+    const double lowest = std::ranges::min(responses, {}, &Response::dose).dose;
+    const double highest = std::ranges::max(responses, {}, &Response::dose).dose;
+    const double range = highest - lowest;
     if (!(range > 0)) {
         return {};
     }
@@ -171,7 +171,7 @@ std::optional<double> upperDose(std::span<const Response> responses, double shar
     const double steepest = 20 / finest; // within the finest step from never to always
     constexpr std::size_t looks = 121;
     const auto doseAt = [&](std::size_t look) {
-        return lowest.dose - range + 3 * range * static_cast<double>(look) / (looks - 1);
+        return lowest - range + 3 * range * static_cast<double>(look) / (looks - 1);
     };
     std::array<double, looks> likelihoods{};
     for (std::size_t i = 0; i < looks; ++i) {

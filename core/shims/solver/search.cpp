@@ -274,7 +274,7 @@ Search::Next Search::tryColumn(std::size_t depth, std::size_t seat, std::uint32_
         frame.residualCost += sign * c.residualCost;
         frame.freeShimCost -= sign * live.leastShimCost;
         frame.freeResidualCost -= sign * live.leastResidualCost;
-        frame.freeShims -= sign * live.smallest;
+        frame.freeShims -= std::int64_t{sign} * live.smallest;
         frame.freeSum -= sign * live.leastResidual;
         use(c, sign);
     };

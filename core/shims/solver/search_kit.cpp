@@ -138,7 +138,7 @@ Search::Next Search::branchOnShim(std::size_t depth) {
             return result;
         }
         const auto end = m_arena.begin() + static_cast<std::ptrdiff_t>(live.end);
-        std::remove(m_arena.begin() + static_cast<std::ptrdiff_t>(live.begin), end, option.index);
+        (void)std::remove(m_arena.begin() + static_cast<std::ptrdiff_t>(live.begin), end, option.index);
         --live.end;
         if (live.isEmpty() && frame.leftOut == 0) {
             break;
