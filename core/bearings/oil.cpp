@@ -32,10 +32,6 @@ std::span<const OilGrade> commonGrades() {
     return grades;
 }
 
-Oil oilOf(const OilGrade& grade) {
-    return {{celsius(40), grade.at40}, {celsius(100), grade.at100}};
-}
-
 Result<double> kinematicViscosity(const Oil& oil, Temperature at) {
     const bool isInOrder = oil.first.at < oil.second.at;
     const ViscosityPoint& cold = isInOrder ? oil.first : oil.second;

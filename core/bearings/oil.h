@@ -27,7 +27,6 @@ struct OilGrade {
     double at40, at100; ///< mm²/s
 };
 std::span<const OilGrade> commonGrades();
-Oil oilOf(const OilGrade& grade);
 
 /// Kinematic viscosity in mm²/s by ASTM D341: log10 log10(ν + 0.7) = A − B·log10(T/K), for ν of 2 mm²/s and more.
 /// Refuses points at one temperature, a viscosity of less than 2 or more than 20 000 mm²/s at either point, an oil that

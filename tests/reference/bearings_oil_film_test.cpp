@@ -94,6 +94,10 @@ TEST(OilFilm, refuses_what_the_charts_do_not_hold_for) {
     EXPECT_NE(touching.error().sentence.find("the surfaces would touch"), std::string::npos);
 }
 
+static Oil oilOf(const OilGrade& grade) {
+    return {{celsius(40), grade.at40}, {celsius(100), grade.at100}};
+}
+
 TEST(OilViscosity, passes_through_both_published_points_and_falls_between_them) {
     const Oil oil = oilOf(commonGrades()[0]);
     EXPECT_NEAR(*kinematicViscosity(oil, celsius(40)), 64, 1e-9);
