@@ -94,7 +94,7 @@ TEST(OilFilm, refuses_what_the_charts_do_not_hold_for) {
     EXPECT_NE(touching.error().sentence.find("the surfaces would touch"), std::string::npos);
 }
 
-static Oil oilOf(const OilGrade& grade) {
+Oil oilOf(const OilGrade& grade) {
     return {{celsius(40), grade.at40}, {celsius(100), grade.at100}};
 }
 
