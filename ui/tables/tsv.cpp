@@ -55,7 +55,7 @@ QString htmlOf(const QAbstractItemModel& model, const std::vector<int>& lines) {
 void copyToClipboard(const QAbstractItemModel& model, const std::vector<int>& lines) {
     auto* data = new QMimeData; // the clipboard takes it over
     data->setText(tsvOf(model, lines));
-    data->setHtml(htmlOf(model, lines));
+    data->setData(QStringLiteral("text/html"), htmlOf(model, lines).toUtf8());
     QGuiApplication::clipboard()->setMimeData(data);
 }
 
