@@ -237,7 +237,7 @@ QString usage() {
     all += line(QStringLiteral("caprail --shop"), QStringLiteral("the window, on the folder of records it showed last"));
     all += line(QStringLiteral("caprail --version"), QStringLiteral("also -v"));
     return all + QLatin1Char('\n') + text(exitCodes) +
-           QStringLiteral("“caprail help VERB” tells more of one, “man caprail” of all; F1 in the window of each station.\n");
+           QStringLiteral("“caprail help VERB” tells more of one, “man caprail” of all; F1 in the window opens the manual.\n");
 }
 
 QString helpOf(const VerbText& verb) {

@@ -37,7 +37,7 @@ const std::vector<KeyTold>& keyList() {
         {QT_TRANSLATE_NOOP("KeyList", "Ctrl+U"), QT_TRANSLATE_NOOP("KeyList", "inch or millimetre, everywhere")},
         {QT_TRANSLATE_NOOP("KeyList", "F9"),
          QT_TRANSLATE_NOOP("KeyList", "bench view: one value at a time, to be read from afar")},
-        {QT_TRANSLATE_NOOP("KeyList", "F1"), QT_TRANSLATE_NOOP("KeyList", "what this station is for")},
+        {QT_TRANSLATE_NOOP("KeyList", "F1"), QT_TRANSLATE_NOOP("KeyList", "the manual, at the page of this station")},
         {QT_TRANSLATE_NOOP("KeyList", "Shift+F1"), QT_TRANSLATE_NOOP("KeyList", "the tour")},
         {QT_TRANSLATE_NOOP("KeyList", "Ctrl+Shift+P"), QT_TRANSLATE_NOOP("KeyList", "the build sheet as PDF")},
         {QT_TRANSLATE_NOOP("KeyList", "Ctrl+Shift+O"),

@@ -130,6 +130,7 @@ void MainWindow::showStart() {
     connect(start, &StartPage::newRequested, this, &MainWindow::newRecord, Qt::QueuedConnection);
     connect(start, &StartPage::openRequested, this, &MainWindow::chooseFile, Qt::QueuedConnection);
     connect(start, &StartPage::shopRequested, this, &MainWindow::openShop, Qt::QueuedConnection);
+    connect(start, &StartPage::manualRequested, this, &MainWindow::showManual, Qt::QueuedConnection);
     connect(start, &StartPage::fileChosen, this, &MainWindow::openFile, Qt::QueuedConnection);
     connect(start, &StartPage::sampleChosen, this, &MainWindow::openSample, Qt::QueuedConnection);
     setCentralWidget(start);

@@ -74,6 +74,8 @@ public slots:
     void switchUnits();
     void toggleFullScreen();
     void toggleBench();
+    /// Opens the manual at the page of the station in front, and of its view.
+    void showManual();
     void showHelp();
     void showEntryKinds();
     /// Begins the tour in a window with a copy of its sample, which lies in a temporary folder and goes with the window;

@@ -113,8 +113,9 @@ void makeInstrumentsMenu(MainWindow& window) {
 
 void makeHelpMenu(MainWindow& window) {
     QMenu* help = window.menuBar()->addMenu(MainWindow::tr("&Help"));
-    addEntry(window, help, Needs::record, MainWindow::tr("This &station"), QKeySequence::HelpContents,
-             &MainWindow::showHelp);
+    addEntry(window, help, Needs::nothing, MainWindow::tr("&Manual"), QKeySequence::HelpContents,
+             &MainWindow::showManual);
+    addEntry(window, help, Needs::record, MainWindow::tr("This &station"), {}, &MainWindow::showHelp);
     addEntry(window, help, Needs::nothing, MainWindow::tr("&Tour"), QKeySequence(Qt::SHIFT | Qt::Key_F1),
              &MainWindow::startTour);
     addEntry(window, help, Needs::nothing, MainWindow::tr("&Keys"), {}, &MainWindow::showKeys);

@@ -18,6 +18,7 @@
 #include <sheet/logo.h>
 #include <sheet/sheet.h>
 #include <stations/common/station.h>
+#include <stations/common/view_switches.h>
 #include <shop/table_export.h>
 #include <store/file/path_text.h>
 #include <store/text/text_form.h>
@@ -26,6 +27,7 @@
 #include <window/key_list.h>
 #include <window/about.h>
 #include <window/main_window.h>
+#include <window/manual.h>
 #include <window/record_output.h>
 
 namespace caprail {
@@ -176,6 +178,11 @@ void MainWindow::exportLedgerFile() {
     if (const auto written = exportLedger(m_session->file(), pathBytes(path)); !written) {
         complain(QString::fromStdString(written.error().sentence));
     }
+}
+
+void MainWindow::showManual() {
+    Manual::show(this, m_session ? manualPage(currentStation()) : manualPages().front(),
+                 m_session ? shownView(*panel(currentStation())) : QString());
 }
 
 void MainWindow::showHelp() {

@@ -2,9 +2,11 @@
 #include <window/shop_wiring.h>
 
 #include <QApplication>
+#include <QMenuBar>
 #include <records/shop_window.h>
 #include <window/doorbell.h>
 #include <window/main_window.h>
+#include <window/manual.h>
 
 namespace caprail {
 
@@ -44,6 +46,11 @@ ShopWindow* showShop(const QString& folder) {
     }
     auto* window = new ShopWindow;
     window->setUnits(Preferences::load().units);
+    QMenu* help = window->menuBar()->addMenu(MainWindow::tr("&Help"));
+    QAction* manual = help->addAction(MainWindow::tr("&Manual"));
+    manual->setShortcut(QKeySequence::HelpContents);
+    QObject::connect(manual, &QAction::triggered, window,
+                     [window] { Manual::show(window, QStringLiteral("shop.md")); });
     QObject::connect(window, &ShopWindow::openRequested, window, &openRecord);
     window->show();
     const QString wanted = folder.isEmpty() ? ShopWindow::lastFolder() : folder;

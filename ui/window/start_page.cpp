@@ -38,9 +38,11 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
         new QCommandLinkButton(tr("&New record"), tr("for an engine on the stand, from a template or by hand"));
     auto* open = new QCommandLinkButton(tr("&Open a record"), tr("a .caprail file; or drop one on this window"));
     auto* shop = new QCommandLinkButton(tr("&Shop"), tr("all records of a folder: searched, sorted, compared"));
+    auto* manual = new QCommandLinkButton(tr("Man&ual"), tr("the whole job, station by station; F1 opens it anywhere"));
     connect(make, &QAbstractButton::clicked, this, &StartPage::newRequested);
     connect(open, &QAbstractButton::clicked, this, &StartPage::openRequested);
     connect(shop, &QAbstractButton::clicked, this, &StartPage::shopRequested);
+    connect(manual, &QAbstractButton::clicked, this, &StartPage::manualRequested);
 
     auto* column = new QVBoxLayout;
     column->addWidget(title);
@@ -49,6 +51,7 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
     column->addWidget(make);
     column->addWidget(open);
     column->addWidget(shop);
+    column->addWidget(manual);
     const auto addList = [&](const QString& head, const QStringList& files, auto signal) {
         if (files.isEmpty()) {
             return;

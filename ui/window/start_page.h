@@ -14,6 +14,7 @@ signals:
     void newRequested();
     void openRequested();
     void shopRequested();
+    void manualRequested();
     void fileChosen(const QString& path);
     void sampleChosen(const QString& path); ///< opened as a copy, so that the sample stays as it is
 };

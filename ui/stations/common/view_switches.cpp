@@ -5,6 +5,7 @@
 #include <QButtonGroup>
 #include <QEvent>
 #include <QHBoxLayout>
+#include <QRegularExpression>
 #include <QShortcut>
 #include <QTabBar>
 #include <QTabWidget>
@@ -129,6 +130,18 @@ void nameTab(QTabWidget& tabs, int page, const QString& name) {
     tabs.setTabText(page, QStringLiteral("%1  %2").arg(page + 1).arg(name));
     tabs.setTabToolTip(page, keyOf(page).toString(QKeySequence::NativeText));
     tabs.tabBar()->setAccessibleTabName(page, name);
+}
+
+QString shownView(const QWidget& station) {
+    QString name;
+    for (const QTabWidget* tabs : station.findChildren<QTabWidget*>()) {
+        name = name.isEmpty() && tabs->isVisible() ? tabs->tabBar()->accessibleTabName(tabs->currentIndex()) : name;
+    }
+    for (const QToolButton* button : station.findChildren<QToolButton*>()) {
+        name = dynamic_cast<const ViewButton*>(button) != nullptr && button->isChecked() ? button->accessibleName() : name;
+    }
+    static const QRegularExpression counted(QStringLiteral(R"(\s*\([^)]*\))"));
+    return name.remove(counted);
 }
 
 } // namespace caprail

@@ -39,4 +39,7 @@ void giveDigits(QTabWidget& tabs);
 /// Names a page that has a digit.
 void nameTab(QTabWidget& tabs, int page, const QString& name);
 
+/// The name of the view that a station shows, without its digit and what is counted behind it; empty: it has one only.
+[[nodiscard]] QString shownView(const QWidget& station);
+
 } // namespace caprail
