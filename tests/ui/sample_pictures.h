@@ -5,8 +5,12 @@
 #include <QFile>
 #include <QImage>
 #include <QSettings>
+#include <algorithm>
+#include <functional>
+#include <map>
 #include <memory>
 #include <session/language.h>
+#include <vector>
 #include <window/main_window.h>
 #include <window/preferences.h>
 
@@ -21,9 +25,22 @@ inline void dressForPictures(const QString& folder) {
     applyLook(LookChoice::light);
 }
 
-/// Few colours, so that the file stays small: lines and letters need no more.
+/// In the colours that it has most of, at most 256, so that the file stays small: lines and letters need no more.
 inline bool keep(const QImage& picture, const QString& path) {
-    return picture.convertToFormat(QImage::Format_Indexed8, Qt::ThresholdDither).save(path, "PNG", 0);
+    const QImage all = picture.convertToFormat(QImage::Format_RGB32);
+    std::map<QRgb, int> counts;
+    for (int y = 0; y < all.height(); ++y) {
+        for (int x = 0; x < all.width(); ++x) {
+            ++counts[all.pixel(x, y)];
+        }
+    }
+    std::vector<std::pair<QRgb, int>> colours(counts.begin(), counts.end());
+    std::ranges::sort(colours, std::greater(), &std::pair<QRgb, int>::second);
+    QList<QRgb> table;
+    for (const auto& [colour, count] : colours) {
+        table.size() < 256 ? table.append(colour) : void();
+    }
+    return all.convertToFormat(QImage::Format_Indexed8, table, Qt::ThresholdDither).save(path, "PNG", 0);
 }
 
 /// A window on a writable copy of a sample; null: it was refused.

@@ -132,7 +132,11 @@ QVariant PageBrowser::loadResource(int type, const QUrl& url) {
     if (type != QTextDocument::ImageResource) {
         return {};
     }
-    const QImage picture(pathOf(url.fileName()));
+    const QString path = pathOf(url.fileName());
+    if (path.isEmpty()) {
+        return {};
+    }
+    const QImage picture(path);
     const int room = viewport()->width() - 2 * static_cast<int>(document()->documentMargin());
     return picture.width() <= room || room < 1 ? picture : picture.scaledToWidth(room, Qt::SmoothTransformation);
 }

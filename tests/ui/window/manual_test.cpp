@@ -73,10 +73,10 @@ void pressF1(const QMainWindow& window) {
 }
 
 Manual& manualOf(const QWidget& window) {
-    return *child<Manual>(window);
+    return *child<Manual>(window, "manual");
 }
 PageBrowser& pageOf(const QWidget& window) {
-    return *child<PageBrowser>(manualOf(window));
+    return *child<PageBrowser>(manualOf(window), "page");
 }
 
 /// The pages of the language that is spoken; those that nobody translated yet are left out.
@@ -156,6 +156,15 @@ std::set<QString> labelsOf(MainWindow& atWork, MainWindow& closed) {
     std::set<QString> labels;
     addWindow(labels, atWork);
     addWindow(labels, closed);
+    RecordSession& session = *atWork.session(); // some buttons are there only while something is taken apart
+    session.setReasonAsker([](qint64) { return QStringLiteral("taken apart"); });
+    EXPECT_TRUE(session.append(FastenerLoosened{{FastenerKind::mainCap, 1, Side::left}, "taken apart"}));
+    EXPECT_TRUE(session.append(CrankLaidIn{false, "taken apart"}));
+    for (const Station station : {Station::bearings, Station::fasteners}) {
+        atWork.showDestination({station, station == Station::fasteners ? "main-1L" : ""});
+        QApplication::processEvents();
+        addLabels(labels, atWork);
+    }
     const GaugesDialog gauges({}, {});
     const TemplatesDialog templates;
     const ShelfDialog shelf(atWork.session());
