@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-/// Makes the manual's pictures, the window at work and one of each station, from the sample records: make_manual_pictures
-/// SAMPLES OUT. The target manual_pictures runs it; they are looked at before they are committed.
+/// Makes the manual's pictures, the window at work and one of each station, from the sample records:
+/// make_manual_pictures SAMPLES OUT. The target manual_pictures runs it; they are looked at before they are committed.
 #include "sample_pictures.h"
 
 #include <QDir>
@@ -58,7 +58,8 @@ int main(int argc, char** argv) {
         panel->refresh();
         panel->select(subjectAt(station.value));
         QTest::qWait(station.value == Station::girdle ? 1000 : 50);
-        isKept = keep(panel->grab().toImage(), out.filePath(manualPage(station.value).chopped(3) + QStringLiteral(".png"))) &&
+        isKept = keep(panel->grab().toImage(),
+                      out.filePath(manualPage(station.value).chopped(3) + QStringLiteral(".png"))) &&
                  isKept;
     }
     return isKept ? 0 : 1;

@@ -6,11 +6,9 @@
 #include <QImage>
 #include <QSettings>
 #include <algorithm>
-#include <functional>
 #include <map>
 #include <memory>
 #include <session/language.h>
-#include <vector>
 #include <window/main_window.h>
 #include <window/preferences.h>
 
@@ -25,22 +23,23 @@ inline void dressForPictures(const QString& folder) {
     applyLook(LookChoice::light);
 }
 
-/// In the colours that it has most of, at most 256, so that the file stays small: lines and letters need no more.
+/// In few colours, so that the file stays small: of those that are nearly alike, eight steps of red, green and blue,
+/// the one that the picture has most of stands for all.
 inline bool keep(const QImage& picture, const QString& path) {
     const QImage all = picture.convertToFormat(QImage::Format_RGB32);
-    std::map<QRgb, int> counts;
+    std::map<QRgb, std::map<QRgb, int>> alike;
     for (int y = 0; y < all.height(); ++y) {
         for (int x = 0; x < all.width(); ++x) {
-            ++counts[all.pixel(x, y)];
+            const QRgb colour = all.pixel(x, y);
+            ++alike[colour & 0xffe0e0e0U][colour];
         }
     }
-    std::vector<std::pair<QRgb, int>> colours(counts.begin(), counts.end());
-    std::ranges::sort(colours, std::greater(), &std::pair<QRgb, int>::second);
     QList<QRgb> table;
-    for (const auto& [colour, count] : colours) {
-        table.size() < 256 ? table.append(colour) : void();
+    for (const auto& [step, counts] : alike) {
+        table << std::ranges::max_element(counts, {}, [](const auto& one) { return one.second; })->first;
     }
-    return all.convertToFormat(QImage::Format_Indexed8, table, Qt::ThresholdDither).save(path, "PNG", 0);
+    return table.size() <= 256 &&
+           all.convertToFormat(QImage::Format_Indexed8, table, Qt::ThresholdDither).save(path, "PNG", 0);
 }
 
 /// A window on a writable copy of a sample; null: it was refused.

@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <text/page_browser.h>
 
+#include <QEvent>
 #include <QFile>
 #include <QFileInfo>
 #include <QImage>
 #include <QRegularExpression>
 #include <QScrollBar>
 #include <QTextBlock>
+#include <QTextTable>
 #include <QTimer>
 #include <algorithm>
 
@@ -29,6 +31,8 @@ PageBrowser::PageBrowser(QStringList folders, QWidget* parent) : QTextBrowser(pa
     constexpr int margin = 18; // pixels
     document()->setDocumentMargin(margin);
     setFrameShape(NoFrame);
+    setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn); // else its coming and going would change the room for pictures
+    connect(this, &QTextBrowser::sourceChanged, this, &PageBrowser::dress);
     connect(this, &QTextBrowser::sourceChanged, this, &PageBrowser::markAnew);
 }
 
@@ -84,9 +88,41 @@ bool PageBrowser::open(const QString& page, const QString& heading) {
 
 int PageBrowser::countOf(const QString& page, const QStringList& words) const {
     const QString& text = plainText(page);
-    const bool hasAll = std::ranges::all_of(
-        words, [&](const QString& word) { return text.contains(word, Qt::CaseInsensitive); });
+    const bool hasAll =
+        std::ranges::all_of(words, [&](const QString& word) { return text.contains(word, Qt::CaseInsensitive); });
     return words.isEmpty() || !hasAll ? 0 : static_cast<int>(text.count(anyOf(words)));
+}
+
+/// What Markdown says nothing of: cautions, which stand as quotations, on a ground of their own, and room in tables.
+void PageBrowser::dress() {
+    constexpr int room = 4; // pixels
+    for (QTextBlock block = document()->begin(); block.isValid(); block = block.next()) {
+        if (block.blockFormat().intProperty(QTextFormat::BlockQuoteLevel) > 0) {
+            QTextBlockFormat format;
+            format.setBackground(palette().alternateBase());
+            format.setLeftMargin(2.0 * room);
+            format.setRightMargin(2.0 * room);
+            QTextCursor(block).mergeBlockFormat(format);
+        }
+    }
+    for (QTextFrame* frame : document()->rootFrame()->childFrames()) {
+        if (auto* table = qobject_cast<QTextTable*>(frame)) {
+            QTextTableFormat format = table->format();
+            format.setBorderCollapse(true);
+            format.setCellPadding(room);
+            format.setBorderBrush(palette().mid());
+            format.setBottomMargin(2.0 * room);
+            table->setFormat(format);
+        }
+    }
+}
+
+void PageBrowser::changeEvent(QEvent* event) {
+    QTextBrowser::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange && !page().isEmpty()) {
+        dress();
+        markAnew();
+    }
 }
 
 void PageBrowser::mark(const QStringList& words) {

@@ -36,10 +36,12 @@ protected:
     void doSetSource(const QUrl& url, QTextDocument::ResourceType type) override;
     QVariant loadResource(int type, const QUrl& url) override;
     void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
 
 private:
     [[nodiscard]] QString markdown(const QString& page) const;
     [[nodiscard]] const QString& plainText(const QString& page) const;
+    void dress();
     void markAnew();
     void fitAnew();
     QStringList m_folders;

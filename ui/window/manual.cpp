@@ -100,13 +100,16 @@ Manual::Manual(QWidget* window)
     setObjectName(QStringLiteral("manual"));
     setWindowTitle(tr("Manual — Caprail"));
     m_contents = new List<Row, QString>(tr("Contents"), &Row::page,
-                                        {{.text = [](const Row& row) {
-                                            return row.found == 0 ? row.title
-                                                                  : filled(QStringLiteral("%1  (%2)"), row.title, row.found);
-                                        }}},
+                                        {{.text =
+                                              [](const Row& row) {
+                                                  return row.found == 0
+                                                             ? row.title
+                                                             : filled(QStringLiteral("%1  (%2)"), row.title, row.found);
+                                              }}},
                                         this);
     m_contents->setObjectName(QStringLiteral("contents"));
     m_contents->setEmptyText(tr("No page holds all of these words."));
+    m_contents->setLineHeight(fontMetrics().lineSpacing() + 12); // for a finger
     m_contents->setFixedWidth(fontMetrics().averageCharWidth() * 34);
     m_pages->setObjectName(QStringLiteral("page"));
     m_pages->setAccessibleName(tr("Page of the manual"));
@@ -127,7 +130,7 @@ Manual::Manual(QWidget* window)
             m_pages->open(chosen->page);
         }
     });
-    connect(m_pages, &QTextBrowser::sourceChanged, this, &Manual::follow);
+    connect(m_pages, &PageBrowser::historyChanged, this, &Manual::follow);
     addKeys();
     orderAsRead(*this);
     search();
@@ -147,10 +150,10 @@ QWidget* Manual::makeTools() {
     auto* larger = tool(QStringLiteral("larger"), tr("Larger text"), QKeySequence::ZoomIn, tools);
     back->setEnabled(false);
     forward->setEnabled(false);
-    connect(m_pages, &QTextBrowser::backwardAvailable, back, &QWidget::setEnabled);
-    connect(m_pages, &QTextBrowser::forwardAvailable, forward, &QWidget::setEnabled);
-    connect(back, &QToolButton::clicked, m_pages, &QTextBrowser::backward);
-    connect(forward, &QToolButton::clicked, m_pages, &QTextBrowser::forward);
+    connect(m_pages, &PageBrowser::backwardAvailable, back, &QWidget::setEnabled);
+    connect(m_pages, &PageBrowser::forwardAvailable, forward, &QWidget::setEnabled);
+    connect(back, &QToolButton::clicked, m_pages, &PageBrowser::backward);
+    connect(forward, &QToolButton::clicked, m_pages, &PageBrowser::forward);
     connect(smaller, &QToolButton::clicked, this, [this] { resizeText(-1); });
     connect(larger, &QToolButton::clicked, this, [this] { resizeText(1); });
     row->addWidget(m_search, 1);

@@ -12,8 +12,8 @@ namespace caprail {
 
 class PageBrowser;
 
-/// The pages of the manual by the names of their files, in the order of the contents: the whole job, the stations in the
-/// order of the work, and what goes for all of them. They lie in resources/manual, a folder for each language.
+/// The pages of the manual by the names of their files, in the order of the contents: the whole job, the stations in
+/// the order of the work, and what goes for all of them. They lie in resources/manual, a folder for each language.
 const QStringList& manualPages();
 /// The page of a station.
 QString manualPage(Station station);
@@ -21,13 +21,13 @@ QString manualPage(Station station);
 QStringList manualFolders();
 
 /// The manual in a window of its own beside a window of the program: contents at the left, the page, a search over all
-/// pages. Everything is done by keys as well: Ctrl+F searches, Enter goes from find to find, Alt+Left and Alt+Right go back
-/// and forward, Ctrl++ and Ctrl+− change the size of the text, Esc leaves.
+/// pages. Everything is done by keys as well: Ctrl+F searches, Enter goes from find to find, Alt+Left and Alt+Right go
+/// back and forward, Ctrl++ and Ctrl+− change the size of the text, Esc leaves.
 class Manual : public QWidget {
     Q_OBJECT
 public:
-    /// Shows the manual of a window at a page, and from a heading of it where it has that one; it comes to the front where
-    /// it is open already.
+    /// Shows the manual of a window at a page, and from a heading of it where it has that one; it comes to the front
+    /// where it is open already.
     static Manual* show(QWidget* window, const QString& page, const QString& heading = {});
 
 protected:

@@ -17,15 +17,15 @@
 #include <session/filled.h>
 #include <sheet/logo.h>
 #include <sheet/sheet.h>
+#include <shop/table_export.h>
 #include <stations/common/station.h>
 #include <stations/common/view_switches.h>
-#include <shop/table_export.h>
 #include <store/file/path_text.h>
 #include <store/text/text_form.h>
 #include <text/ask.h>
 #include <text/label.h>
-#include <window/key_list.h>
 #include <window/about.h>
+#include <window/key_list.h>
 #include <window/main_window.h>
 #include <window/manual.h>
 #include <window/record_output.h>

@@ -138,7 +138,8 @@ QString shownView(const QWidget& station) {
         name = name.isEmpty() && tabs->isVisible() ? tabs->tabBar()->accessibleTabName(tabs->currentIndex()) : name;
     }
     for (const QToolButton* button : station.findChildren<QToolButton*>()) {
-        name = dynamic_cast<const ViewButton*>(button) != nullptr && button->isChecked() ? button->accessibleName() : name;
+        name =
+            dynamic_cast<const ViewButton*>(button) != nullptr && button->isChecked() ? button->accessibleName() : name;
     }
     static const QRegularExpression counted(QStringLiteral(R"(\s*\([^)]*\))"));
     return name.remove(counted);
