@@ -14,7 +14,7 @@ using namespace caprail;
 
 namespace {
 
-constexpr int widest = 900; // pixels: as wide as a page of the manual shows it
+constexpr int widest = 880; // pixels: as wide as a page of the manual shows it
 
 /// What is chosen in the picture of a station.
 QString subjectAt(Station station) {

@@ -25,6 +25,12 @@ QRegularExpression anyOf(const QStringList& words) {
     return QRegularExpression(escaped.join(QLatin1Char('|')), QRegularExpression::CaseInsensitiveOption);
 }
 
+/// Between two colours; `share` from 0 (the first) to 1 (the second).
+QColor between(const QColor& one, const QColor& other, double share) {
+    const auto mixed = [share](int a, int b) { return static_cast<int>(a + share * (b - a) + 0.5); };
+    return {mixed(one.red(), other.red()), mixed(one.green(), other.green()), mixed(one.blue(), other.blue())};
+}
+
 } // namespace
 
 PageBrowser::PageBrowser(QStringList folders, QWidget* parent) : QTextBrowser(parent), m_folders(std::move(folders)) {
@@ -96,10 +102,13 @@ int PageBrowser::countOf(const QString& page, const QStringList& words) const {
 /// What Markdown says nothing of: cautions, which stand as quotations, on a ground of their own, and room in tables.
 void PageBrowser::dress() {
     constexpr int room = 4; // pixels
+    const QColor ground = palette().color(QPalette::Base);
+    const QColor apart = between(ground, palette().color(QPalette::Highlight), 0.18);
+    const QColor line = between(ground, palette().color(QPalette::Text), 0.3);
     for (QTextBlock block = document()->begin(); block.isValid(); block = block.next()) {
         if (block.blockFormat().intProperty(QTextFormat::BlockQuoteLevel) > 0) {
             QTextBlockFormat format;
-            format.setBackground(palette().alternateBase());
+            format.setBackground(apart);
             format.setLeftMargin(2.0 * room);
             format.setRightMargin(2.0 * room);
             QTextCursor(block).mergeBlockFormat(format);
@@ -110,7 +119,8 @@ void PageBrowser::dress() {
             QTextTableFormat format = table->format();
             format.setBorderCollapse(true);
             format.setCellPadding(room);
-            format.setBorderBrush(palette().mid());
+            format.setBorderBrush(line);
+            format.setBorder(1);
             format.setBottomMargin(2.0 * room);
             table->setFormat(format);
         }

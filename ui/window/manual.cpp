@@ -110,7 +110,6 @@ Manual::Manual(QWidget* window)
     m_contents->setObjectName(QStringLiteral("contents"));
     m_contents->setEmptyText(tr("No page holds all of these words."));
     m_contents->setLineHeight(fontMetrics().lineSpacing() + 12); // for a finger
-    m_contents->setFixedWidth(fontMetrics().averageCharWidth() * 34);
     m_pages->setObjectName(QStringLiteral("page"));
     m_pages->setAccessibleName(tr("Page of the manual"));
     m_search->setObjectName(QStringLiteral("search"));
@@ -134,6 +133,8 @@ Manual::Manual(QWidget* window)
     addKeys();
     orderAsRead(*this);
     search();
+    constexpr int forCount = 8; // characters: how often words were found stands behind a title
+    m_contents->setFixedWidth(m_contents->sizeHintForColumn(0) + forCount * fontMetrics().averageCharWidth());
     resizeText(QSettings().value(sizeSetting).toInt());
     resize(1180, 820);
     restoreGeometry(QSettings().value(placeSetting).toByteArray());
