@@ -37,6 +37,8 @@ TEST(Format, writes_the_other_quantities) {
     EXPECT_EQ(format(poundFeet(75), inch), "75.0 lbf·ft");
     EXPECT_EQ(format(poundFeet(75), metric), "101.7 N·m");
     EXPECT_EQ(format(newtons(46'700), metric), "46.7 kN");
+    EXPECT_EQ(format(newtons(11.4), metric), "11 N") << "a load that is small is not nothing";
+    EXPECT_EQ(format(newtons(1000), metric), "1.0 kN");
     EXPECT_EQ(format(degrees(3.5), inch), "3.5°");
     EXPECT_EQ(formatNumber(-0.001, 2), "0.00");
     EXPECT_EQ(format(*Band::between(tenths(-5), tenths(5)), inch), "−0.0005 to 0.0005 in");
