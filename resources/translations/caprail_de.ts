@@ -5346,10 +5346,6 @@ zu niedrig: zu dünn</translation>
         <translation>plus</translation>
     </message>
     <message>
-        <source>Take the last sign away</source>
-        <translation>Das letzte Zeichen wegnehmen</translation>
-    </message>
-    <message>
         <source>Insist on the value</source>
         <translation>Auf dem Wert bestehen</translation>
     </message>
@@ -5392,6 +5388,14 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>Esc: leave the bench view</source>
         <translation>Esc: die Werkbank-Ansicht verlassen</translation>
+    </message>
+    <message>
+        <source>Del</source>
+        <translation>Entf</translation>
+    </message>
+    <message>
+        <source>Take the last sign away: Del</source>
+        <translation>Das letzte Zeichen wegnehmen: Entf</translation>
     </message>
 </context>
 <context>
@@ -11346,16 +11350,8 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Metall der Platte</translation>
     </message>
     <message>
-        <source>plate modulus</source>
-        <translation>Elastizitätsmodul der Platte</translation>
-    </message>
-    <message>
         <source>plate overhang</source>
         <translation>Überstand der Platte</translation>
-    </message>
-    <message>
-        <source>plate poisson</source>
-        <translation>Querkontraktionszahl der Platte</translation>
     </message>
     <message>
         <source>plate thickness</source>
@@ -11480,6 +11476,42 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Least load cannot be aimed at while nobody described the girdle&apos;s plate: the plan has the smallest residuals instead.</source>
         <translation>Kleinste Last ist kein Ziel, solange niemand die Platte beschrieben hat: der Plan hat stattdessen die kleinsten Restmaße.</translation>
+    </message>
+    <message>
+        <source>plate modulus mpa</source>
+        <translation>Elastizitätsmodul der Platte in MPa</translation>
+    </message>
+    <message>
+        <source>plate poisson thousandths</source>
+        <translation>Poissonzahl der Platte in Tausendsteln</translation>
+    </message>
+    <message>
+        <source>girdle %1 thick</source>
+        <translation>Platte %1 dick</translation>
+    </message>
+    <message>
+        <source>of %1</source>
+        <translation>aus %1</translation>
+    </message>
+    <message>
+        <source>elastic modulus %1 MPa</source>
+        <translation>Elastizitätsmodul %1 MPa</translation>
+    </message>
+    <message>
+        <source>Poisson&apos;s ratio %1 thousandths</source>
+        <translation>Poissonzahl %1 Tausendstel</translation>
+    </message>
+    <message>
+        <source>windows %1 along</source>
+        <translation>Fenster %1 längs</translation>
+    </message>
+    <message>
+        <source>windows %1 across</source>
+        <translation>Fenster %1 quer</translation>
+    </message>
+    <message>
+        <source>%1 beyond the end nuts</source>
+        <translation>%1 über die Endmuttern hinaus</translation>
     </message>
 </context>
 <context>
