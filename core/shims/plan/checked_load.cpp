@@ -112,7 +112,7 @@ void CheckedRequest::nameLoads(StackPlan& plan, const Solution& solution) const 
         plan.largestLoad = std::max(plan.largestLoad, std::abs(f));
         plan.sumSquareLoad += f * f;
     }
-    if (m_instance.leastLoad) {
+    if (m_instance.isBy(Objective::leastLoad)) {
         const auto bound = [&](std::int64_t whole, double perForce, double own) {
             return plan.proven ? own : std::min(own, static_cast<double>(whole) / perForce);
         };

@@ -142,8 +142,7 @@ void CheckedRequest::buildInstance() {
 
     const int caps = capsOf(r);
     const int most = r.largestStack == 0 ? largestStackOfAll : std::min(r.largestStack, largestStackOfAll);
-    m_instance.leastTwist = r.objective == Objective::leastTwist;
-    m_instance.leastLoad = r.objective == Objective::leastLoad;
+    m_instance.objective = r.objective;
     for (std::size_t i = 0; i < r.positions.size(); ++i) {
         const PlanPosition& p = r.positions[i];
         if (!p.pinned) {
@@ -178,7 +177,7 @@ void CheckedRequest::buildInstance() {
         seat.weight = twistWeight(p, caps);
         m_instance.seats.push_back(seat);
     }
-    if (m_instance.leastLoad) {
+    if (m_instance.isBy(Objective::leastLoad)) {
         buildLoad();
     }
 }

@@ -161,7 +161,7 @@ void LargeNeighbourhoodSearch::chooseRuins(Guide guide) {
     if (!others.empty() && (served.empty() || (guide == Guide::seats && !oneIn(4)) || oneIn(8))) {
         m_ruins.push_back(others[below(others.size())]);
     }
-    if (guide == Guide::rank && !m_instance.leastTwist && !m_instance.leastLoad && largest > m_instance.fixedLargest &&
+    if (guide == Guide::rank && m_instance.isBy(Objective::smallestResidual) && largest > m_instance.fixedLargest &&
         !oneIn(4)) {
         m_window = largest - 1;
         std::vector<std::size_t> worst;
