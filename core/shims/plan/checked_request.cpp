@@ -149,12 +149,8 @@ void CheckedRequest::buildInstance() {
             m_open.push_back(i);
             continue;
         }
-        Length residual = p.gap;
-        for (const std::string& shim : *p.pinned) {
-            residual -= m_thickness.at(shim);
-        }
-        if (bandAt(r, p).contains(residual)) {
-            const std::int64_t units = residual.value() / m_unit;
+        if (const auto residual = pinnedResidual(p)) {
+            const std::int64_t units = residual->value() / m_unit;
             m_instance.fixedLargest = std::max(m_instance.fixedLargest, magnitude(units));
             m_instance.fixedSum += magnitude(units);
             m_instance.fixedTwist += twistWeight(p, caps) * units;
@@ -180,6 +176,22 @@ void CheckedRequest::buildInstance() {
     if (m_instance.isBy(Objective::leastLoad)) {
         buildLoad();
     }
+}
+
+Length CheckedRequest::residualOf(const PlanPosition& position, const std::vector<std::string>& shims) const {
+    Length residual = position.gap;
+    for (const std::string& shim : shims) {
+        residual -= m_thickness.at(shim);
+    }
+    return residual;
+}
+
+std::optional<Length> CheckedRequest::pinnedResidual(const PlanPosition& position) const {
+    if (!position.pinned) {
+        return {};
+    }
+    const Length residual = residualOf(position, *position.pinned);
+    return bandAt(*m_request, position).contains(residual) ? std::optional(residual) : std::nullopt;
 }
 
 std::vector<std::string> CheckedRequest::namesOf(const std::vector<Part>& stack) const {
@@ -227,10 +239,7 @@ StackPlan CheckedRequest::name(const Solution& solution, const Stop& stop) const
             stack.shims = *p.pinned;
             pinnedShims += static_cast<int>(stack.shims.size());
         }
-        stack.residual = p.gap;
-        for (const std::string& shim : stack.shims) {
-            stack.residual -= m_thickness.at(shim);
-        }
+        stack.residual = residualOf(p, stack.shims);
         stack.inBand = bandAt(r, p).contains(stack.residual);
         plan.shims += static_cast<int>(stack.shims.size());
         if (stack.inBand) {

@@ -127,8 +127,7 @@ QString planSentence(const PlanOutcome& outcome, const Units& units) {
     }
     if (!plan.proven) {
         const ShareOfBound share = shareOfBound(plan, outcome.task.request.objective);
-        const bool isShort =
-            share.figure == ShareOfBound::Figure::inBand || share.figure == ShareOfBound::Figure::shims;
+        const bool isShort = share.figure == PlanFigure::inBand || share.figure == PlanFigure::shims;
         text += isShort ? GirdleWordsText::tr(". No plan can have more than %1 in band, nor then fewer than %2 shims: "
                                               "this is at least %3 % of what can be")
                               .arg(plan.bound.inBand)
@@ -178,8 +177,35 @@ QString unmetSentence(const PlanOutcome& outcome, const Units& units) {
     return lines.join(QLatin1Char('\n'));
 }
 
+/// What the best plan saves, by the figure that decides between it and the stacks as built.
+static QString savedByPlan(const PlanComparison& built, const Units& units) {
+    switch (built.decides) {
+    case PlanFigure::inBand:
+        return GirdleWordsText::tr(" The plan has %1 more in band.").arg(built.fewerInBand);
+    case PlanFigure::shims:
+        return built.moreShims == 1 ? GirdleWordsText::tr(" The plan saves one shim.")
+                                    : GirdleWordsText::tr(" The plan saves %1 shims.").arg(built.moreShims);
+    case PlanFigure::largestLoad:
+        return GirdleWordsText::tr(" The plan's largest load is %1 smaller.")
+            .arg(qtText(format(newtons(built.largerLoad), units)));
+    case PlanFigure::largestResidual:
+        return GirdleWordsText::tr(" The plan's largest residual is %1 smaller.")
+            .arg(qtText(format(built.largerResidual, units)));
+    case PlanFigure::sumResidual:
+        return GirdleWordsText::tr(" The plan's residuals add up to %1 less.")
+            .arg(qtText(format(built.largerSum, units)));
+    case PlanFigure::twistSum:
+        return GirdleWordsText::tr(" The plan twists the plate less.");
+    case PlanFigure::sumSquareLoad:
+        return GirdleWordsText::tr(" The plan's loads are smaller together.");
+    case PlanFigure::none:
+        break;
+    }
+    return {};
+}
+
 QString comparisonSentence(const PlanComparison& built, const Units& units) {
-    if (built.isAsGood) {
+    if (built.isAsGood()) {
         return GirdleWordsText::tr("The stacks as built are as good as the best plan.");
     }
     QStringList tooLarge;
@@ -200,22 +226,7 @@ QString comparisonSentence(const PlanComparison& built, const Units& units) {
         text += GirdleWordsText::tr(", largest residual %1").arg(qtText(format(built.largestResidual, units)));
     }
     text += QLatin1Char('.');
-    if (built.fewerInBand > 0) {
-        text += GirdleWordsText::tr(" The plan has %1 more in band.").arg(built.fewerInBand);
-    } else if (built.moreShims > 0) {
-        text += built.moreShims == 1 ? GirdleWordsText::tr(" The plan saves one shim.")
-                                     : GirdleWordsText::tr(" The plan saves %1 shims.").arg(built.moreShims);
-    } else if (built.largerLoad > 0.5) { // newtons
-        text += GirdleWordsText::tr(" The plan's largest load is %1 smaller.")
-                    .arg(qtText(format(newtons(built.largerLoad), units)));
-    } else if (built.largerResidual > Length()) {
-        text += GirdleWordsText::tr(" The plan's largest residual is %1 smaller.")
-                    .arg(qtText(format(built.largerResidual, units)));
-    } else if (built.largerSum > Length()) {
-        text +=
-            GirdleWordsText::tr(" The plan's residuals add up to %1 less.").arg(qtText(format(built.largerSum, units)));
-    }
-    return text + larger;
+    return text + savedByPlan(built, units) + larger;
 }
 
 QString loadWord(Force force) {
