@@ -217,11 +217,11 @@ std::int64_t LargeNeighbourhoodSearch::chooseTotal(std::size_t seat, Guide guide
     if (fewest >= FewestShims::none || fewest > at.most) {
         return -1;
     }
-    const Figures others = figures();
-    const Forces otherForces = forces();
-    const std::int64_t otherTwist = twistSum();
     const bool byLowest = guide != Guide::rank && (isLast || oneIn(2));
     const bool byRank = guide == Guide::rank && (isLast || oneIn(2));
+    const Figures others = byRank ? figures() : Figures{};
+    const Forces otherForces = byRank ? forces() : Forces{};
+    const std::int64_t otherTwist = byRank ? twistSum() : 0;
     const int most = std::min(at.most, guide == Guide::seats || (!isLast && oneIn(4)) ? fewest + 1 : fewest);
     std::int64_t best = -1;
     ByRank bestValue;

@@ -31,8 +31,8 @@ public:
             m_aims[1] = std::make_unique<LeastTwist>(tools);
             break;
         case Objective::leastLoad:
-            m_aims[1] = std::make_unique<LeastLoad>(tools);
-            m_aims[2] = std::make_unique<SmallestSumOfSquares>(tools);
+            m_aims[1] = std::make_unique<LeastLoad>(tools, LeastLoad::largestForce);
+            m_aims[2] = std::make_unique<LeastLoad>(tools, LeastLoad::sumOfSquares);
             break;
         }
         m_bounds.largest = m_open.instance().fixedLargest;
