@@ -76,18 +76,19 @@ const std::vector<VerbText>& allVerbs() {
           {"deadline-ms", "N", "end the search after so many milliseconds with the best plan found"}},
          plan},
         {"load",
-         {{"FILE [--json]", "the load that the girdle puts into the block"}},
+         {{"FILE [--json] [--metric]", "the load that the girdle puts into the block"}},
          "Prints what the stacks put into the block as they stand: the force at each position with its uncertainty and "
          "its "
          "share of the main stud's preload, the plate's largest bending stress, and its stiffness with the pan rail's "
          "fasteners holding it and without. It needs the plate's thickness and metal in the layout, and is advice with "
          "its "
          "assumptions beside it.",
-         {json},
+         {json, metric},
          load},
         {"show",
          {{"FILE [--json] [--metric]", "every check, its state and reasons; the gates"}},
-         "Prints what is known of the engine: every check with its verdict, the value against its band, what holds each gate "
+         "Prints what is known of the engine: every check with its verdict, the value against its band, what holds "
+         "each gate "
          "and what comes next.",
          {json, metric},
          show},
@@ -129,7 +130,8 @@ const std::vector<VerbText>& allVerbs() {
          {{"FILE OUT.pdf [--letter] [--metric] [--logo PICTURE] [--replace]", "the build sheet"},
           {"FILE OUT.png [the same]", "its pages as pictures: OUT-1.png, OUT-2.png …"},
           {"FILE OUT.pdf --difference", "what is different since the build before"}},
-         "Writes the build sheet of a record as PDF/A, or its pages as pictures of 150 dots per inch. - writes the PDF to "
+         "Writes the build sheet of a record as PDF/A, or its pages as pictures of 150 dots per inch. - writes the PDF "
+         "to "
          "standard output. TZ chooses the time zone whose clock its times are by.",
          {letter,
           metric,

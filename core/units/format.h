@@ -54,6 +54,8 @@ std::string format(Torque, const Units&);
 std::string format(Force, const Units&);
 /// "120000 psi" or "830 MPa", likewise; with so many decimals of a megapascal: "8.8 MPa".
 std::string format(Stress, const Units&, int decimalsOfMegapascal = 0);
+/// "98.3 lbf/thou" or "17.2 kN/mm", likewise; from a thousand on in whole ones.
+std::string format(Stiffness, const Units&);
 /// An oil film, which is finer than any length that is measured: "0.083 thou" or "2.1 µm", likewise.
 std::string formatFilm(Length, const Units&);
 /// A share: "75 %".

@@ -379,7 +379,12 @@ TEST_F(Cli, load_says_what_the_stacks_put_into_the_block_once_the_plate_is_descr
     EXPECT_TRUE(json["largest_stress_psi"].isNull());
     EXPECT_EQ(json["missing"].toArray().size(), 6);
     EXPECT_GT(json["assumptions"].toArray().size(), 3);
+    EXPECT_THAT(json["not_known"].toString().toStdString(), StartsWith("No load is known yet"));
     EXPECT_THAT(caprail({"load", started}).out, HasSubstr("Assumptions"));
+    const Answer metric = caprail({"load", copyOf("closed"), "--metric"});
+    EXPECT_THAT(metric.out, HasSubstr(" MPa at "));
+    EXPECT_THAT(metric.out, HasSubstr(" kN/mm"));
+    EXPECT_THAT(metric.out, testing::Not(testing::AnyOf(HasSubstr("psi"), HasSubstr("lbf"), HasSubstr(" in "))));
 }
 
 TEST_F(Cli, plan_refuses_a_unit_that_is_no_length_to_count_in) {

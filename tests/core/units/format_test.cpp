@@ -40,6 +40,9 @@ TEST(Format, writes_the_other_quantities) {
     EXPECT_EQ(format(psi(120'000), inch), "120000 psi");
     EXPECT_EQ(format(megapascals(830), metric), "830 MPa");
     EXPECT_EQ(format(megapascals(8.84), metric, 1), "8.8 MPa");
+    EXPECT_EQ(format(poundsPerThou(98.26), inch), "98.3 lbf/thou");
+    EXPECT_EQ(format(poundsPerThou(98.26), metric), "17.2 kN/mm");
+    EXPECT_EQ(format(poundsPerThou(10'000), inch), "10000 lbf/thou");
     EXPECT_EQ(formatFilm(nanometres(2'110), inch), "0.083 thou");
     EXPECT_EQ(formatFilm(nanometres(2'110), metric), "2.1 µm");
     EXPECT_EQ(formatPercent(0.754, inch), "75 %");

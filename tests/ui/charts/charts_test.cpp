@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "../../girdles.h"
 #include "charts_data.h"
 #include <QSignalSpy>
 #include <QTest>
@@ -296,7 +297,7 @@ EngineLayout fiveCaps() {
     return *EngineLayout::from(LayoutDescription{});
 }
 GirdleModel steelGirdle() {
-    return *GirdleModel::from(fiveCaps(), {inches(0.25), psi(30e6), 0.292});
+    return *girdleOf(fiveCaps(), {inches(0.25), psi(30e6), 0.292});
 }
 /// One stack low by 4 thou, all others flush.
 BlockLoad oneLow(const GirdleModel& model) {
