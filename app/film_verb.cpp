@@ -139,6 +139,33 @@ QString bearingText(const WarmClearance& clearance, const BearingFilm* film, con
                            lineOf(format(film->warm->unitLoad, units, 1)));
 }
 
+/// What was taken, given or not: a figure without it says too little.
+QString askedText(const Asked& asked, const Units& units) {
+    const FilmQuestion& q = asked.question;
+    return QStringLiteral("At %1 revolutions a minute, shells %2 wide%3; measured at %4, then block and oil at %5, "
+                          "crank at %6.\n")
+        .arg(q.revolutionsPerMinute)
+        .arg(lineOf(format(q.width, units)),
+             q.load ? QStringLiteral(", %1 on a bearing").arg(lineOf(format(*q.load, units))) : QString(),
+             lineOf(format(asked.warming.measuredAt, units)), lineOf(format(asked.warming.blockNow, units)),
+             lineOf(format(asked.warming.crankNow, units)));
+}
+
+QJsonObject askedJson(const Asked& asked) {
+    const FilmQuestion& q = asked.question;
+    const Warming& w = asked.warming;
+    return {{"revolutions_per_minute", qint64{q.revolutionsPerMinute}},
+            {"width_nm", qint64{q.width.value()}},
+            {"load_lbf", q.load ? QJsonValue(inPoundsForce(*q.load)) : QJsonValue()},
+            {"viscosity_40c_mm2_per_s", q.oil.first.squareMillimetresPerSecond},
+            {"viscosity_100c_mm2_per_s", q.oil.second.squareMillimetresPerSecond},
+            {"measured_at_celsius", inCelsius(w.measuredAt)},
+            {"block_at_celsius", inCelsius(w.blockNow)},
+            {"crank_at_celsius", inCelsius(w.crankNow)},
+            {"block_millionths_per_kelvin", inMillionthsPerKelvin(w.block)},
+            {"crank_millionths_per_kelvin", inMillionthsPerKelvin(w.crank)}};
+}
+
 } // namespace
 
 int film(const QStringList& arguments) {
@@ -170,12 +197,13 @@ int film(const QStringList& arguments) {
     const QString notKnown = films ? QString() : lineOf(films.error().sentence);
     if (call.has("json")) {
         print(QJsonDocument(
-            QJsonObject{{"bearings", bearings},
+            QJsonObject{{"asked", askedJson(*asked)},
+                        {"bearings", bearings},
                         {"not_known", films ? QJsonValue() : QJsonValue(notKnown)},
                         {"assumptions", QJsonArray{lineOf(warmAssumptions()), lineOf(filmAssumptions())}}}));
     } else {
-        print(text + (films ? lineOf(filmAssumptions()) : notKnown) + QLatin1Char('\n') + lineOf(warmAssumptions()) +
-              QLatin1Char('\n'));
+        print(text + askedText(*asked, units) + (films ? lineOf(filmAssumptions()) : notKnown) + QLatin1Char('\n') +
+              lineOf(warmAssumptions()) + QLatin1Char('\n'));
     }
     return done;
 }

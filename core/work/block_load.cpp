@@ -5,6 +5,7 @@
 #include <assessment/fastener_groups.h>
 #include <assessment/program_findings.h>
 #include <base/say.h>
+#include <cmath>
 
 namespace caprail {
 
@@ -79,6 +80,15 @@ std::string list(const std::vector<Position>& places) {
     return text;
 }
 
+/// Whether the cutout at the oil pump's pickup takes metal from the plate.
+bool meetsCutout(const Facts& facts) {
+    const GirdleOutline outline = girdleOutline(*facts.layout, facts.girdleShape);
+    const PlanDisc& cutout = outline.cutout;
+    const double dx = cutout.x - std::clamp(cutout.x, outline.plate.x1, outline.plate.x2);
+    const double dy = cutout.y - std::clamp(cutout.y, outline.plate.y1, outline.plate.y2);
+    return std::hypot(dx, dy) < cutout.radius;
+}
+
 /// Where the spring is known by a stretch and the usual share of joints, and not by the joint's own dimensions.
 bool isByStretch(const Facts& facts, const GirdleModel& model) {
     return std::ranges::any_of(model.places(), [&](Position p) {
@@ -94,7 +104,9 @@ void addAssumedSprings(std::vector<std::string>& said, const GirdleModel& model,
             Core::say("Where a main fastener has neither the dimensions of its joint nor a stretch beside its torque, "
                       "at %1, stud and cap are taken for a spring of %2, which makes the loads rather too large "
                       "(common practice, no source).",
-                      list(model.springsNotKnown()), format(stiffnessNotKnown, units)));
+                      model.springsNotKnown().size() == model.places().size() ? Core::say("every place")
+                                                                              : list(model.springsNotKnown()),
+                      format(stiffnessNotKnown, units)));
     }
     if (isByStretch(facts, model)) {
         said.push_back(
@@ -124,6 +136,11 @@ std::vector<std::string> assumptionsOf(const GirdleModel& model, const Facts& fa
     if (model.isShapeAssumed()) {
         said.push_back(Core::say("What nobody measured of windows and overhang is in fair proportion to the layout, as "
                                  "drawn."));
+    }
+    if (meetsCutout(facts)) {
+        said.push_back(
+            Core::say("The cutout at the oil pump's pickup is in fair proportion to the layout, as drawn: it "
+                      "is not asked for."));
     }
     addAssumedSprings(said, model, facts, units);
     if (std::ranges::count(load.places, ResidualOf::bareGap, &PlaceLoad::known) > 0) {

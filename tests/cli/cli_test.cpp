@@ -397,6 +397,8 @@ TEST_F(Cli, film_looks_ahead_at_the_clearances_and_the_films_under_a_load_that_i
     const QJsonObject json =
         caprail({"film", record, "--load", "3000 lbf", "--oil", "20W-50", "--block-at", "100 °C", "--json"}).json();
     EXPECT_TRUE(json["not_known"].isNull());
+    EXPECT_EQ(json["asked"].toObject()["block_at_celsius"].toDouble(), 100);
+    EXPECT_THAT(unloaded.out, HasSubstr("At 6000 revolutions a minute, shells 0.8500 in wide; measured at 20.0 °C"));
     const QJsonObject main1 = json["bearings"].toObject()["main-1"].toObject();
     EXPECT_NE(main1["clearance_warm_nm"].toInteger(), main1["clearance_nm"].toInteger());
     EXPECT_GT(main1["film_warm_nm"].toInteger(), 100);

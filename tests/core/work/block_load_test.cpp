@@ -124,7 +124,7 @@ TEST(BlockLoad, says_in_the_units_shown_what_stands_for_a_stud_that_nobody_descr
     EXPECT_TRUE(says(bench.load(), "taken for a spring of 10000 lbf/thou"));
     const Units metric{LengthUnit::millimetre, TorqueUnit::newtonMetre, '.'};
     EXPECT_TRUE(says(bench.load(metric), "taken for a spring of 1751 kN/mm"));
-    EXPECT_TRUE(says(bench.load(), "cap 1 left, cap 1 right"));
+    EXPECT_TRUE(says(bench.load(), "at every place, stud and cap"));
     // A stretch beside the torque is enough, and what is taken for granted with it is said.
     FastenerGroupSet mains = bench.facts.groups.at({FastenerKind::mainCap, {}}).what;
     mains.stretch = Entered<Length>{thou(6), ""};
@@ -135,13 +135,14 @@ TEST(BlockLoad, says_in_the_units_shown_what_stands_for_a_stud_that_nobody_descr
 
 TEST(BlockLoad, says_of_windows_that_somebody_measured_nothing_is_assumed) {
     BuiltBench bench;
-    EXPECT_TRUE(says(bench.load(), "in fair proportion to the layout"));
+    EXPECT_TRUE(says(bench.load(), "windows and overhang is in fair proportion to the layout"));
     LayoutSet measured = withPlate();
     measured.windowAlong = inches(2.2);
     measured.windowAcross = inches(2.0);
     measured.plateOverhang = inches(1.5);
     bench.make(measured);
-    EXPECT_FALSE(says(bench.load(), "in fair proportion to the layout"));
+    EXPECT_FALSE(says(bench.load(), "windows and overhang is in fair proportion to the layout"));
+    EXPECT_TRUE(says(bench.load(), "cutout at the oil pump's pickup is in fair proportion to the layout"));
 }
 
 TEST(BlockLoad, knows_the_place_of_the_largest_load_for_each_way_the_girdle_is_held) {
