@@ -127,13 +127,15 @@ void BearingsWarm::takeMaterial(const QComboBox* box, QLineEdit* coefficient) {
 }
 
 Result<Warming> BearingsWarm::read() const {
-    const auto block = parseExpansion(coreText(m_block->text()), "the block");
-    const auto crank = parseExpansion(coreText(m_crank->text()), "the crank");
+    const auto block = parseExpansion(coreText(m_block->text()), coreText(tr("the block")));
+    const auto crank = parseExpansion(coreText(m_crank->text()), coreText(tr("the crank")));
     const Units& units = m_session.units();
-    const auto measured =
-        parseTemperature(coreText(m_measuredAt->text()), units, {"the temperature when measured", {}, {}});
-    const auto blockNow = parseTemperature(coreText(m_blockNow->text()), units, {"the block's temperature", {}, {}});
-    const auto crankNow = parseTemperature(coreText(m_crankNow->text()), units, {"the crank's temperature", {}, {}});
+    const auto measured = parseTemperature(coreText(m_measuredAt->text()), units,
+                                           {coreText(tr("the temperature when measured")), {}, {}});
+    const auto blockNow =
+        parseTemperature(coreText(m_blockNow->text()), units, {coreText(tr("the block's temperature")), {}, {}});
+    const auto crankNow =
+        parseTemperature(coreText(m_crankNow->text()), units, {coreText(tr("the crank's temperature")), {}, {}});
     if (!block || !crank) {
         return tl::unexpected(!block ? block.error() : crank.error());
     }
