@@ -349,14 +349,16 @@ TEST_F(AccessibilityRules, a_word_of_the_bench_view_keeps_the_remark_that_is_typ
     ASSERT_TRUE(bench->isActive());
     const auto before = m_window->session()->ledger().size();
     QTest::keyClicks(bench->field()->lineEdit(), "touches the tube");
+    QStringList words;
     for (QPushButton* button : bench->findChildren<QPushButton*>()) {
+        words << button->text();
         if (button->text() == QLatin1String("Fail") && button->isVisible()) {
             QTest::mouseClick(button, Qt::LeftButton);
             break;
         }
     }
     const Ledger& ledger = m_window->session()->ledger();
-    ASSERT_GT(ledger.size(), before) << bench->field()->problem().toStdString();
+    ASSERT_GT(ledger.size(), before) << bench->field()->problem().toStdString() << words.join(QLatin1Char('|')).toStdString();
     const auto* result = std::get_if<TrialFitResult>(&ledger.at(before + 1).body);
     ASSERT_NE(result, nullptr);
     EXPECT_EQ(result->result, TrialResult::fail);
