@@ -1898,6 +1898,14 @@ Erstellt mit:</translation>
         <source>puts %1 more on the cap</source>
         <translation>bringt %1 mehr auf den Deckel</translation>
     </message>
+    <message>
+        <source>Least film by the charts of Raimondi and Boyd for a steady load, with the same load and width at every bearing, the oil as warm as the block, its viscosity by ASTM D341. An engine&apos;s load turns and hammers: advice, no verdict.</source>
+        <translation>Kleinste Filmdicke nach den Diagrammen von Raimondi und Boyd bei ruhender Last, mit gleicher Last und Breite an jedem Lager, das Öl so warm wie der Block, seine Viskosität nach ASTM D341. Die Last im Motor läuft um und schlägt: ein Rat, kein Urteil.</translation>
+    </message>
+    <message>
+        <source>A look ahead by α·D·ΔT, the shells with their steel backs where their thickness is known, common practice, no source: it leaves out that a cap may be of another metal. No verdict, not stored.</source>
+        <translation>Ein Ausblick mit α·D·ΔT, die Lagerschalen mit ihren Stahlrücken, wo ihre Dicke bekannt ist; übliche Praxis, ohne Quelle: dass ein Lagerdeckel aus anderem Metall sein kann, bleibt außer Acht. Kein Urteil, nicht gespeichert.</translation>
+    </message>
 </context>
 <context>
     <name>DeflectionChartText</name>
@@ -2131,10 +2139,6 @@ Erstellt mit:</translation>
         <translation>kleinste Filmdicke</translation>
     </message>
     <message>
-        <source>bearings, warm</source>
-        <translation>Lager, warm</translation>
-    </message>
-    <message>
         <source>%1: film %2 at a clearance of %3</source>
         <translation>%1: Film %2 bei einem Spiel von %3</translation>
     </message>
@@ -2143,8 +2147,24 @@ Erstellt mit:</translation>
         <translation>Spiel, warm</translation>
     </message>
     <message>
-        <source>The least oil film over the clearance, with %1 bearings on the curve.</source>
-        <translation>Die kleinste Dicke des Schmierfilms über dem Spiel, mit %1 Lagern auf der Kurve.</translation>
+        <source>least film, mains</source>
+        <translation>kleinste Filmdicke, Hauptlager</translation>
+    </message>
+    <message>
+        <source>mains, warm</source>
+        <translation>Hauptlager, warm</translation>
+    </message>
+    <message>
+        <source>least film, rods</source>
+        <translation>kleinste Filmdicke, Pleuellager</translation>
+    </message>
+    <message>
+        <source>rods, warm</source>
+        <translation>Pleuellager, warm</translation>
+    </message>
+    <message>
+        <source>The least oil film over the clearance, with %1 bearings on the curves.</source>
+        <translation>Die kleinste Dicke des Schmierfilms über dem Spiel, mit %1 Lagern auf den Kurven.</translation>
     </message>
 </context>
 <context>
@@ -4880,28 +4900,12 @@ zu niedrig: zu dünn</translation>
         <translation>die Breite der Schalen</translation>
     </message>
     <message>
-        <source>Both viscosities must be numbers above zero: take them from the oil&apos;s data sheet.</source>
-        <translation>Beide Viskositäten müssen Zahlen über null sein: sie stehen im Datenblatt des Öls.</translation>
-    </message>
-    <message>
-        <source>At this temperature the oil has %1 mPa·s. No load is named, so no film is worked out: name the load on one bearing.</source>
-        <translation>Bei dieser Temperatur hat das Öl %1 mPa·s. Es ist keine Last genannt, daher wird kein Film berechnet: die Last auf ein Lager nennen.</translation>
-    </message>
-    <message>
         <source>the load on a bearing</source>
         <translation>die Last auf ein Lager</translation>
     </message>
     <message>
         <source>The temperatures beside this cannot be read.</source>
         <translation>Die Temperaturen daneben sind nicht lesbar.</translation>
-    </message>
-    <message>
-        <source>No clearance is measured with a micrometer yet.</source>
-        <translation>Noch ist kein Spiel mit der Messschraube gemessen.</translation>
-    </message>
-    <message>
-        <source>Least film by the charts of Raimondi and Boyd for a steady load, the oil as warm as the block, its viscosity by ASTM D341. An engine&apos;s load turns and hammers: advice, no verdict.</source>
-        <translation>Kleinste Filmdicke nach den Diagrammen von Raimondi und Boyd bei ruhender Last, das Öl so warm wie der Block, seine Viskosität nach ASTM D341. Die Last im Motor läuft um und schlägt: ein Rat, kein Urteil.</translation>
     </message>
 </context>
 <context>
@@ -5323,16 +5327,32 @@ zu niedrig: zu dünn</translation>
         <translation>wie eingegeben</translation>
     </message>
     <message>
-        <source>No clearance is measured with a micrometer yet: measure journals and bores first.</source>
-        <translation>Noch ist kein Spiel mit der Messschraube gemessen: zuerst Zapfen und Bohrungen messen.</translation>
-    </message>
-    <message>
         <source>block %1; crank %2</source>
         <translation>Block %1; Kurbelwelle %2</translation>
     </message>
     <message>
-        <source>A look ahead by α·D·ΔT, the shells with their steel backs where their thickness is known, common practice, no source: it leaves out that a cap may be of another metal. No verdict, not stored. Coefficients: %1.</source>
-        <translation>Ein Ausblick mit α·D·ΔT, die Lagerschalen mit ihren Stahlrücken, wo ihre Dicke bekannt ist; übliche Praxis, ohne Quelle: dass ein Lagerdeckel aus anderem Metall sein kann, bleibt außer Acht. Kein Urteil, nicht gespeichert. Ausdehnungskoeffizienten: %1.</translation>
+        <source>the block</source>
+        <translation>den Block</translation>
+    </message>
+    <message>
+        <source>the crank</source>
+        <translation>die Kurbelwelle</translation>
+    </message>
+    <message>
+        <source>the temperature when measured</source>
+        <translation>die Temperatur beim Messen</translation>
+    </message>
+    <message>
+        <source>the block&apos;s temperature</source>
+        <translation>die Temperatur des Blocks</translation>
+    </message>
+    <message>
+        <source>the crank&apos;s temperature</source>
+        <translation>die Temperatur der Kurbelwelle</translation>
+    </message>
+    <message>
+        <source>Coefficients: %1.</source>
+        <translation>Ausdehnungskoeffizienten: %1.</translation>
     </message>
 </context>
 <context>
@@ -5804,10 +5824,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>“%1” is not an answer here: type p for pass, f for fail with what was seen, or the measured clearance.</source>
         <translation>„%1“ ist hier keine Antwort: p für bestanden eingeben, f für nicht bestanden mit dem, was zu sehen war, oder den gemessenen Abstand.</translation>
-    </message>
-    <message>
-        <source>“%1” is not a coefficient for the %2: type millionths per kelvin, 11.4 for grey cast iron.</source>
-        <translation>„%1“ ist kein Ausdehnungskoeffizient für %2: Millionstel je Kelvin eingeben, 11.4 für Grauguss.</translation>
     </message>
     <message>
         <source>Line %1 of the template: %2</source>
@@ -11430,10 +11446,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Die Versteifungsplatte gilt als dünne elastische Platte mit scharfkantigen Fenstern, eben vor dem Anschrauben; der Block gilt als starr.</translation>
     </message>
     <message>
-        <source>The pan rail holds it at height zero at %1 fasteners; nuts pull it down onto the stacks.</source>
-        <translation>Der Ölwannenflansch hält sie an %1 Schrauben auf der Höhe null; Muttern ziehen sie auf die Stapel nieder.</translation>
-    </message>
-    <message>
         <source>The largest bending stress is that outside all washers and half a corner&apos;s radius away from the corners of windows.</source>
         <translation>Die größte Biegespannung ist die außerhalb aller Unterlegscheiben und einen halben Eckenradius von den Ecken der Fenster entfernt.</translation>
     </message>
@@ -11442,16 +11454,8 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Niemand hat die Schrauben des Ölwannenflanschs gezählt: es gilt ein üblicher Satz.</translation>
     </message>
     <message>
-        <source>Too few pan rail fasteners lie under the plate as the layout is drawn: the rail is taken to hold its four ends as well.</source>
-        <translation>Nach der Zeichnung der Bauform liegen zu wenige Schrauben des Flanschs unter der Platte: es wird angenommen, dass der Flansch auch ihre vier Enden hält.</translation>
-    </message>
-    <message>
         <source>What nobody measured of windows and overhang is in fair proportion to the layout, as drawn.</source>
         <translation>Was niemand an Fenstern und Überstand gemessen hat, steht in passendem Verhältnis zur Bauform, wie gezeichnet.</translation>
-    </message>
-    <message>
-        <source>Stud and cap are taken to give way by 1 thou under 10 000 lbf where neither the grip nor the stretch of the main fasteners is known, which makes the loads rather too large (common practice, no source).</source>
-        <translation>Wo weder Klemmlänge noch Längung der Hauptlagerschrauben bekannt ist, geben Stehbolzen und Deckel der Annahme nach unter 10 000 lbf um 1 thou nach; das macht die Lasten eher zu groß (Praxisregel ohne Quelle).</translation>
     </message>
     <message>
         <source>Where no stack is built the nut is taken to draw the plate down by the whole gap.</source>
@@ -11480,6 +11484,46 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Least load cannot be aimed at while nobody described the girdle&apos;s plate: the plan has the smallest residuals instead.</source>
         <translation>Kleinste Last ist kein Ziel, solange niemand die Platte beschrieben hat: der Plan hat stattdessen die kleinsten Restmaße.</translation>
+    </message>
+    <message>
+        <source>Where a main fastener has neither the dimensions of its joint nor a stretch beside its torque, at %1, stud and cap are taken for a spring of %2, which makes the loads rather too large (common practice, no source).</source>
+        <translation>Wo von einer Hauptlagerschraube weder die Maße ihrer Verbindung noch eine Längung neben ihrem Moment bekannt sind (%1), gelten Stehbolzen und Deckel als Feder von %2; das macht die Lasten eher zu groß (Praxisregel ohne Quelle).</translation>
+    </message>
+    <message>
+        <source>every place</source>
+        <translation>jede Stelle</translation>
+    </message>
+    <message>
+        <source>Where only the stretch of a main fastener is known, its joint is taken to carry %1 of a load by the stud and the rest by what it clamps (common practice, no source).</source>
+        <translation>Wo von einer Hauptlagerschraube nur die Längung bekannt ist, trägt ihre Verbindung der Annahme nach %1 einer Last mit dem Stehbolzen und den Rest mit dem, was er klemmt (Praxisregel ohne Quelle).</translation>
+    </message>
+    <message>
+        <source>The pan rail holds it at height zero at %1 points; nuts pull it down onto the stacks.</source>
+        <translation>Der Ölwannenflansch hält sie an %1 Punkten auf der Höhe null; Muttern ziehen sie auf die Stapel nieder.</translation>
+    </message>
+    <message>
+        <source>Too few pan rail fasteners lie under the plate as the layout is drawn: the rail is taken to hold its four ends as well, which are among these points.</source>
+        <translation>Nach der Zeichnung der Bauform liegen zu wenige Schrauben des Flanschs unter der Platte: es wird angenommen, dass der Flansch auch ihre vier Enden hält; sie zählen zu diesen Punkten.</translation>
+    </message>
+    <message>
+        <source>The cutout at the oil pump&apos;s pickup is in fair proportion to the layout, as drawn: it is not asked for.</source>
+        <translation>Der Ausschnitt am Ansaugrohr der Ölpumpe steht im üblichen Verhältnis zur Bauform, wie gezeichnet: nach ihm wird nicht gefragt.</translation>
+    </message>
+    <message>
+        <source>At this temperature the oil has %1 mPa·s. No load is named, so no film is worked out: name the load on one bearing.</source>
+        <translation>Bei dieser Temperatur hat das Öl %1 mPa·s. Es ist keine Last genannt, daher wird kein Film berechnet: die Last auf ein Lager nennen.</translation>
+    </message>
+    <message>
+        <source>No clearance is measured with a micrometer yet: measure journals and bores first.</source>
+        <translation>Noch ist kein Spiel mit der Messschraube gemessen: zuerst Zapfen und Bohrungen messen.</translation>
+    </message>
+    <message>
+        <source>%1 is not a coefficient for %2: type millionths per kelvin, 11.4 for grey cast iron.</source>
+        <translation>%1 ist kein Ausdehnungskoeffizient für %2: Millionstel je Kelvin eingeben, 11,4 für Grauguss.</translation>
+    </message>
+    <message>
+        <source>%1 is not the oil&apos;s viscosity at %2: type mm²/s from its data sheet, a number above zero.</source>
+        <translation>%1 ist keine Viskosität des Öls bei %2: mm²/s aus seinem Datenblatt eingeben, eine Zahl über null.</translation>
     </message>
 </context>
 <context>
@@ -13588,6 +13632,10 @@ fixiert</translation>
         <source>Residuals within ± %1 can cost up to %2 at one place.</source>
         <translation>Restmaße innerhalb ± %1 können an einer Stelle bis zu %2 kosten.</translation>
     </message>
+    <message>
+        <source>Working out …</source>
+        <translation>Wird berechnet …</translation>
+    </message>
 </context>
 <context>
     <name>caprail::GirdleRecheck</name>
@@ -13802,10 +13850,6 @@ fixiert</translation>
         <translation>Nachprüfung</translation>
     </message>
     <message>
-        <source>Set the engine layout at the engine station: the pan rail is drawn from it.</source>
-        <translation>Die Motorbauform an der Station Motor festlegen: der Ölwannenflansch wird danach gezeichnet.</translation>
-    </message>
-    <message>
         <source>Lay the straightedge across both pan rails, read the gap down to each washer, and type it: 57.5 thou, .0575, 1.46 mm, or the leaves in one slot, 22+23+12.5 thou. Two passes or more. Enter the kit, measure its shims, use the plan, build the stacks, and recheck each: rocks, drags or loose.</source>
         <translation>Das Haarlineal über beide Ölwannenflansche legen, das Spaltmaß bis zu jeder Unterlegscheibe messen und eingeben: 57.5 thou, .0575, 1.46 mm oder die Blätter der Fühlerlehre in einem Spalt, 22+23+12.5 thou. Zwei Durchgänge oder mehr. Den Satz eintragen, seine Distanzscheiben messen, den Plan übernehmen, die Stapel aufbauen und jeden nachprüfen: kippelt, saugt oder lose.</translation>
     </message>
@@ -13816,6 +13860,13 @@ fixiert</translation>
     <message>
         <source>Load</source>
         <translation>Last</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::GirdleSurvey</name>
+    <message>
+        <source>Set the engine layout at the engine station: the pan rail is drawn from it.</source>
+        <translation>Die Motorbauform an der Station Motor festlegen: der Ölwannenflansch wird danach gezeichnet.</translation>
     </message>
 </context>
 <context>
