@@ -1898,6 +1898,14 @@ Erstellt mit:</translation>
         <source>puts %1 more on the cap</source>
         <translation>bringt %1 mehr auf den Deckel</translation>
     </message>
+    <message>
+        <source>Least film by the charts of Raimondi and Boyd for a steady load, with the same load and width at every bearing, the oil as warm as the block, its viscosity by ASTM D341. An engine&apos;s load turns and hammers: advice, no verdict.</source>
+        <translation>Kleinste Filmdicke nach den Diagrammen von Raimondi und Boyd bei ruhender Last, mit gleicher Last und Breite an jedem Lager, das Öl so warm wie der Block, seine Viskosität nach ASTM D341. Die Last im Motor läuft um und schlägt: ein Rat, kein Urteil.</translation>
+    </message>
+    <message>
+        <source>A look ahead by α·D·ΔT, the shells with their steel backs where their thickness is known, common practice, no source: it leaves out that a cap may be of another metal. No verdict, not stored.</source>
+        <translation>Ein Ausblick mit α·D·ΔT, die Lagerschalen mit ihren Stahlrücken, wo ihre Dicke bekannt ist; übliche Praxis, ohne Quelle: dass ein Lagerdeckel aus anderem Metall sein kann, bleibt außer Acht. Kein Urteil, nicht gespeichert.</translation>
+    </message>
 </context>
 <context>
     <name>DeflectionChartText</name>
@@ -2145,6 +2153,26 @@ Erstellt mit:</translation>
     <message>
         <source>The least oil film over the clearance, with %1 bearings on the curve.</source>
         <translation>Die kleinste Dicke des Schmierfilms über dem Spiel, mit %1 Lagern auf der Kurve.</translation>
+    </message>
+    <message>
+        <source>least film, mains</source>
+        <translation>kleinste Filmdicke, Hauptlager</translation>
+    </message>
+    <message>
+        <source>mains, warm</source>
+        <translation>Hauptlager, warm</translation>
+    </message>
+    <message>
+        <source>least film, rods</source>
+        <translation>kleinste Filmdicke, Pleuellager</translation>
+    </message>
+    <message>
+        <source>rods, warm</source>
+        <translation>Pleuellager, warm</translation>
+    </message>
+    <message>
+        <source>The least oil film over the clearance, with %1 bearings on the curves.</source>
+        <translation>Die kleinste Dicke des Schmierfilms über dem Spiel, mit %1 Lagern auf den Kurven.</translation>
     </message>
 </context>
 <context>
@@ -5334,6 +5362,30 @@ zu niedrig: zu dünn</translation>
         <source>A look ahead by α·D·ΔT, the shells with their steel backs where their thickness is known, common practice, no source: it leaves out that a cap may be of another metal. No verdict, not stored. Coefficients: %1.</source>
         <translation>Ein Ausblick mit α·D·ΔT, die Lagerschalen mit ihren Stahlrücken, wo ihre Dicke bekannt ist; übliche Praxis, ohne Quelle: dass ein Lagerdeckel aus anderem Metall sein kann, bleibt außer Acht. Kein Urteil, nicht gespeichert. Ausdehnungskoeffizienten: %1.</translation>
     </message>
+    <message>
+        <source>the block</source>
+        <translation>den Block</translation>
+    </message>
+    <message>
+        <source>the crank</source>
+        <translation>die Kurbelwelle</translation>
+    </message>
+    <message>
+        <source>the temperature when measured</source>
+        <translation>die Temperatur beim Messen</translation>
+    </message>
+    <message>
+        <source>the block&apos;s temperature</source>
+        <translation>die Temperatur des Blocks</translation>
+    </message>
+    <message>
+        <source>the crank&apos;s temperature</source>
+        <translation>die Temperatur der Kurbelwelle</translation>
+    </message>
+    <message>
+        <source>Coefficients: %1.</source>
+        <translation>Ausdehnungskoeffizienten: %1.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::BenchPad</name>
@@ -5396,6 +5448,10 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>Take the last sign away: Del</source>
         <translation>Das letzte Zeichen wegnehmen: Entf</translation>
+    </message>
+    <message>
+        <source>Take the last sign away</source>
+        <translation>Das letzte Zeichen wegnehmen</translation>
     </message>
 </context>
 <context>
@@ -11513,6 +11569,54 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <source>%1 beyond the end nuts</source>
         <translation>%1 über die Endmuttern hinaus</translation>
     </message>
+    <message>
+        <source>plate modulus</source>
+        <translation>Elastizitätsmodul der Platte</translation>
+    </message>
+    <message>
+        <source>plate poisson</source>
+        <translation>Querkontraktionszahl der Platte</translation>
+    </message>
+    <message>
+        <source>Where a main fastener has neither the dimensions of its joint nor a stretch beside its torque, at %1, stud and cap are taken for a spring of %2, which makes the loads rather too large (common practice, no source).</source>
+        <translation>Wo von einer Hauptlagerschraube weder die Maße ihrer Verbindung noch eine Längung neben ihrem Moment bekannt sind (%1), gelten Stehbolzen und Deckel als Feder von %2; das macht die Lasten eher zu groß (Praxisregel ohne Quelle).</translation>
+    </message>
+    <message>
+        <source>every place</source>
+        <translation>jede Stelle</translation>
+    </message>
+    <message>
+        <source>Where only the stretch of a main fastener is known, its joint is taken to carry %1 of a load by the stud and the rest by what it clamps (common practice, no source).</source>
+        <translation>Wo von einer Hauptlagerschraube nur die Längung bekannt ist, trägt ihre Verbindung der Annahme nach %1 einer Last mit dem Stehbolzen und den Rest mit dem, was er klemmt (Praxisregel ohne Quelle).</translation>
+    </message>
+    <message>
+        <source>The pan rail holds it at height zero at %1 points; nuts pull it down onto the stacks.</source>
+        <translation>Der Ölwannenflansch hält sie an %1 Punkten auf der Höhe null; Muttern ziehen sie auf die Stapel nieder.</translation>
+    </message>
+    <message>
+        <source>Too few pan rail fasteners lie under the plate as the layout is drawn: the rail is taken to hold its four ends as well, which are among these points.</source>
+        <translation>Nach der Zeichnung der Bauform liegen zu wenige Schrauben des Flanschs unter der Platte: es wird angenommen, dass der Flansch auch ihre vier Enden hält; sie zählen zu diesen Punkten.</translation>
+    </message>
+    <message>
+        <source>The cutout at the oil pump&apos;s pickup is in fair proportion to the layout, as drawn: it is not asked for.</source>
+        <translation>Der Ausschnitt am Ansaugrohr der Ölpumpe steht im üblichen Verhältnis zur Bauform, wie gezeichnet: nach ihm wird nicht gefragt.</translation>
+    </message>
+    <message>
+        <source>At this temperature the oil has %1 mPa·s. No load is named, so no film is worked out: name the load on one bearing.</source>
+        <translation>Bei dieser Temperatur hat das Öl %1 mPa·s. Es ist keine Last genannt, daher wird kein Film berechnet: die Last auf ein Lager nennen.</translation>
+    </message>
+    <message>
+        <source>No clearance is measured with a micrometer yet: measure journals and bores first.</source>
+        <translation>Noch ist kein Spiel mit der Messschraube gemessen: zuerst Zapfen und Bohrungen messen.</translation>
+    </message>
+    <message>
+        <source>%1 is not a coefficient for %2: type millionths per kelvin, 11.4 for grey cast iron.</source>
+        <translation>%1 ist kein Ausdehnungskoeffizient für %2: Millionstel je Kelvin eingeben, 11,4 für Grauguss.</translation>
+    </message>
+    <message>
+        <source>%1 is not the oil&apos;s viscosity at %2: type mm²/s from its data sheet, a number above zero.</source>
+        <translation>%1 ist keine Viskosität des Öls bei %2: mm²/s aus seinem Datenblatt eingeben, eine Zahl über null.</translation>
+    </message>
 </context>
 <context>
     <name>caprail::DiskBar</name>
@@ -13619,6 +13723,10 @@ fixiert</translation>
     <message>
         <source>Residuals within ± %1 can cost up to %2 at one place.</source>
         <translation>Restmaße innerhalb ± %1 können an einer Stelle bis zu %2 kosten.</translation>
+    </message>
+    <message>
+        <source>Working out …</source>
+        <translation>Wird berechnet …</translation>
     </message>
 </context>
 <context>
@@ -16085,6 +16193,13 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>on the %1</source>
         <translation>Seite: %1</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::GirdleSurvey</name>
+    <message>
+        <source>Set the engine layout at the engine station: the pan rail is drawn from it.</source>
+        <translation>Die Motorbauform an der Station Motor festlegen: der Ölwannenflansch wird danach gezeichnet.</translation>
     </message>
 </context>
 </TS>

@@ -396,15 +396,16 @@ TEST(FilmChart, puts_each_bearing_on_the_curve_of_its_kind) {
     EXPECT_EQ(chart.graph(0)->name(), "least film, mains");
     EXPECT_EQ(chart.graph(2)->name(), "least film, rods");
     EXPECT_NE(chart.graph(0)->pen().style(), chart.graph(2)->pen().style()) << "told apart without colour";
+    const auto filmThere = [&chart](int curve, double clearance) {
+        const auto data = chart.graph(curve)->data();
+        return data->findBegin(clearance)->value; // the step next to it
+    };
     for (const int curve : {0, 2}) {
         ASSERT_GT(chart.graph(curve)->dataCount(), 60);
         const auto bearing = chart.graph(curve + 1)->data()->constBegin();
-        double nearest = 1;
-        for (const QCPGraphData& at : *chart.graph(curve)->data()) {
-            nearest = std::abs(at.key - bearing->key) < 2e-5 ? std::min(nearest, std::abs(at.value - bearing->value))
-                                                             : nearest;
-        }
-        EXPECT_LT(nearest, 2e-6) << "the bearings lie on their own curve";
+        EXPECT_NEAR(filmThere(curve, bearing->key), bearing->value, 0.02 * bearing->value) << "on its own curve";
+        EXPECT_GT(std::abs(filmThere(2 - curve, bearing->key) - bearing->value), 0.05 * bearing->value)
+            << "and not on the other";
     }
 }
 
