@@ -2,7 +2,6 @@
 /// The helper by which text comes onto the screen as plain text, and that nothing goes round it.
 #include "hostile_text.h"
 
-#include <QAccessible>
 #include <QDir>
 #include <QDirIterator>
 #include <QFile>
@@ -15,7 +14,6 @@
 #include <gmock/gmock.h>
 #include <session/filled.h>
 #include <text/ask.h>
-#include <text/label.h>
 #include <window/house_style.h>
 
 using namespace caprail;
@@ -176,19 +174,4 @@ TEST(PlainText, nothing_in_the_sources_goes_round_the_helper) {
         }
     }
     EXPECT_GT(files, 200);
-}
-
-TEST(PlainText, of_a_label_is_told_again_when_the_same_is_met_again) {
-    static int tellings = 0;
-    Label label;
-    label.tell("On disk: entry 4.", {});
-    label.setSequel("9 is no gap.");
-    tellings = 0;
-    QAccessible::setActive(true); // as while a reader listens
-    const auto before = QAccessible::installUpdateHandler(
-        [](QAccessibleEvent* event) { tellings += event->type() == QAccessible::NameChanged ? 1 : 0; });
-    label.setSequel("9 is no gap.");
-    QAccessible::installUpdateHandler(before);
-    QAccessible::setActive(false);
-    EXPECT_EQ(tellings, 1);
 }

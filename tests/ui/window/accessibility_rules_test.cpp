@@ -25,6 +25,7 @@
 #include <stations/girdle/board.h>
 #include <stations/girdle/station.h>
 #include <tables/list_view.h>
+#include <window/bench_view.h>
 #include <window/house_style.h>
 #include <window/next_bar.h>
 #include <window/station_list.h>
