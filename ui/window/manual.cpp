@@ -134,7 +134,11 @@ Manual::Manual(QWidget* window)
     orderAsRead(*this);
     search();
     constexpr int forCount = 8; // characters: how often words were found stands behind a title
-    m_contents->setFixedWidth(m_contents->sizeHintForColumn(0) + forCount * fontMetrics().averageCharWidth());
+    int widest = 0;
+    for (const Row& row : m_contents->rows()) {
+        widest = std::max(widest, fontMetrics().horizontalAdvance(row.title));
+    }
+    m_contents->setFixedWidth(widest + forCount * fontMetrics().averageCharWidth());
     resizeText(QSettings().value(sizeSetting).toInt());
     resize(1180, 820);
     restoreGeometry(QSettings().value(placeSetting).toByteArray());

@@ -15,6 +15,7 @@
 #include <ledger/entry_schema.h>
 #include <session/cautions.h>
 #include <session/filled.h>
+#include <session/girdle_runner.h>
 #include <sheet/logo.h>
 #include <sheet/sheet.h>
 #include <shop/table_export.h>
@@ -47,10 +48,12 @@ SheetOptions sheetOptionsOf(const Preferences& preferences) {
 }
 
 SheetSource sheetSourceOf(RecordSession& session) {
-    return {session.ledger(), session.facts(), session.assessment(), [&session](const std::string& sha256) {
+    return {session.ledger(), session.facts(), session.assessment(),
+            [&session](const std::string& sha256) {
                 const auto bytes = session.file().attachmentBytes(sha256);
                 return bytes ? QByteArray::fromStdString(*bytes) : QByteArray();
-            }};
+            },
+            [&session] { return GirdleRunner::of(session).finished(); }};
 }
 
 namespace {
