@@ -81,6 +81,30 @@ TEST_F(CliHelp, the_readme_and_the_man_page_tell_the_same_keys) {
     EXPECT_TRUE(page.contains(inPage.join('\n') + "\n.SH")) << "man page: KEYS";
 }
 
+TEST_F(CliHelp, the_manual_calls_only_what_there_is) {
+    const QString usage = QString::fromStdString(caprail({"--help"}).out);
+    static const QRegularExpression call(QStringLiteral("caprail ([a-z]+)([^`|;\\n]*)"));
+    for (const char* language : {"en", "de"}) {
+        const QDir folder(QFileInfo(QStringLiteral(README)).path() + "/resources/manual/" + language);
+        ASSERT_TRUE(folder.exists()) << language;
+        int calls = 0;
+        for (const QString& name : folder.entryList({QStringLiteral("*.md")})) {
+            const QString page = QString::fromUtf8(bytesOf(folder.filePath(name)));
+            for (auto found = call.globalMatch(page); found.hasNext(); ++calls) {
+                const auto match = found.next();
+                const std::string where = (name + ": " + match.captured()).toStdString();
+                EXPECT_TRUE(usage.contains("caprail " + match.captured(1))) << where;
+                const QStringList options = optionsIn(match.captured(2));
+                if (!options.isEmpty()) {
+                    const Answer help = caprail({"help", match.captured(1)});
+                    EXPECT_THAT(optionsIn(QString::fromStdString(help.out)), testing::IsSupersetOf(options)) << where;
+                }
+            }
+        }
+        EXPECT_GT(calls, 20) << language;
+    }
+}
+
 TEST_F(CliHelp, the_readme_opens_with_pictures_that_are_there_and_small) {
     const QString readme = QString::fromUtf8(bytesOf(QStringLiteral(README)));
     static const QRegularExpression shown(QStringLiteral("!\\[[^\\]]+\\]\\(([^)]+)\\)"));

@@ -14,6 +14,7 @@
 #include <text/page_browser.h>
 #include <text/plain_text.h>
 #include <text/tab_order.h>
+#include <window/open_windows.h>
 #include <window/preferences.h>
 
 namespace caprail {
@@ -85,8 +86,7 @@ Manual* Manual::show(QWidget* window, const QString& page, const QString& headin
         manual = new Manual(window);
     }
     manual->QWidget::show();
-    manual->raise();
-    manual->activateWindow();
+    bringToFront(*manual);
     if (!manual->m_search->text().isEmpty()) {
         manual->m_search->clear(); // else the page that is asked for may not be among those that are listed
     }
@@ -135,8 +135,8 @@ Manual::Manual(QWidget* window)
     search();
     constexpr int forCount = 8; // characters: how often words were found stands behind a title
     int widest = 0;
-    for (const Row& row : m_contents->rows()) {
-        widest = std::max(widest, fontMetrics().horizontalAdvance(row.title));
+    for (const Row& listed : m_contents->rows()) {
+        widest = std::max(widest, fontMetrics().horizontalAdvance(listed.title));
     }
     m_contents->setFixedWidth(widest + forCount * fontMetrics().averageCharWidth());
     resizeText(QSettings().value(sizeSetting).toInt());
