@@ -75,7 +75,8 @@ void GirdleRunner::solve() {
     });
 }
 
-bool GirdleRunner::take(const std::shared_ptr<Answer>& answer) {
+bool GirdleRunner::take(const std::shared_ptr<Answer>& given) {
+    const std::shared_ptr<Answer> answer = given; // what is given may be m_answer itself, which is let go below
     if (answer == nullptr || answer != m_answer) {
         return false;
     }
