@@ -157,8 +157,11 @@ std::string format(Torque t, const Units& units) {
 }
 
 std::string format(Force f, const Units& units) {
-    return units.length == LengthUnit::inch ? formatNumber(inPoundsForce(f), 0, units.decimalMark) + " lbf"
-                                            : formatNumber(inKilonewtons(f), 1, units.decimalMark) + " kN";
+    if (units.length == LengthUnit::inch) {
+        return formatNumber(inPoundsForce(f), 0, units.decimalMark) + " lbf";
+    }
+    return f.magnitude() < newtons(1'000) ? formatNumber(inNewtons(f), 0, units.decimalMark) + " N"
+                                          : formatNumber(inKilonewtons(f), 1, units.decimalMark) + " kN";
 }
 
 std::string format(Stress s, const Units& units, int decimalsOfMegapascal) {

@@ -50,7 +50,7 @@ Length asPrinted(Length, const Units&);
 std::string format(Band, const Units&);
 /// "75.0 lbf·ft", "101.7 N·m"
 std::string format(Torque, const Units&);
-/// "10 500 lbf" or "46.7 kN", after the length unit's system.
+/// "10 500 lbf"; "46.7 kN", below one of it "850 N": after the length unit's system.
 std::string format(Force, const Units&);
 /// "120000 psi" or "830 MPa", likewise; with so many decimals of a megapascal: "8.8 MPa".
 std::string format(Stress, const Units&, int decimalsOfMegapascal = 0);

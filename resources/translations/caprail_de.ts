@@ -1969,10 +1969,6 @@ Erstellt mit:</translation>
         <translation>keine Kalibrierung im Protokoll</translation>
     </message>
     <message>
-        <source>, then %1</source>
-        <translation>, dann %1</translation>
-    </message>
-    <message>
         <source>stretch %1</source>
         <translation>Längung %1</translation>
     </message>
@@ -1987,38 +1983,6 @@ Erstellt mit:</translation>
     <message>
         <source>Specified: %1</source>
         <translation>Vorgegeben: %1</translation>
-    </message>
-    <message>
-        <source>, in steps of %1</source>
-        <translation>, in Schritten von %1</translation>
-    </message>
-    <message>
-        <source> (says %1)</source>
-        <translation> (sagt %1)</translation>
-    </message>
-    <message>
-        <source> moved %1.</source>
-        <translation> drehte sich um %1 weiter.</translation>
-    </message>
-    <message>
-        <source> moved.</source>
-        <translation> drehte sich weiter.</translation>
-    </message>
-    <message>
-        <source> The gap at %1 now lies between %2 and %3.</source>
-        <translation> Das Spaltmaß an %1 liegt jetzt zwischen %2 und %3.</translation>
-    </message>
-    <message>
-        <source> Stale by it: %1</source>
-        <translation> Dadurch veraltet: %1</translation>
-    </message>
-    <message>
-        <source> and %1 more.</source>
-        <translation> und %1 weitere.</translation>
-    </message>
-    <message>
-        <source> It must hold in a later round.</source>
-        <translation> Sie muss in einer späteren Runde halten.</translation>
     </message>
     <message>
         <source>loose</source>
@@ -2057,10 +2021,6 @@ Erstellt mit:</translation>
         <translation>Markierung steht gleich</translation>
     </message>
     <message>
-        <source>, used once</source>
-        <translation>, nur einmal zu verwenden</translation>
-    </message>
-    <message>
         <source>in this group</source>
         <translation>in dieser Gruppe</translation>
     </message>
@@ -2083,6 +2043,46 @@ Erstellt mit:</translation>
     <message>
         <source>no calibration date given</source>
         <translation>kein Kalibrierdatum angegeben</translation>
+    </message>
+    <message>
+        <source>%1, then %2</source>
+        <translation>%1, dann %2</translation>
+    </message>
+    <message>
+        <source>%1, in steps of %2</source>
+        <translation>%1, in Schritten von %2</translation>
+    </message>
+    <message>
+        <source>used once</source>
+        <translation>nur einmal zu verwenden</translation>
+    </message>
+    <message>
+        <source>%1 (says %2)</source>
+        <translation>%1 (sagt %2)</translation>
+    </message>
+    <message>
+        <source>%1 moved %2.</source>
+        <translation>%1 drehte sich um %2 weiter.</translation>
+    </message>
+    <message>
+        <source>%1 moved.</source>
+        <translation>%1 drehte sich weiter.</translation>
+    </message>
+    <message>
+        <source>The gap at %1 now lies between %2 and %3.</source>
+        <translation>Das Spaltmaß an %1 liegt jetzt zwischen %2 und %3.</translation>
+    </message>
+    <message>
+        <source>Stale by it: %1 and %2 more.</source>
+        <translation>Dadurch veraltet: %1 und %2 weitere.</translation>
+    </message>
+    <message>
+        <source>Stale by it: %1.</source>
+        <translation>Dadurch veraltet: %1.</translation>
+    </message>
+    <message>
+        <source>It must hold in a later round.</source>
+        <translation>Sie muss in einer späteren Runde halten.</translation>
     </message>
 </context>
 <context>
@@ -2219,40 +2219,12 @@ Erstellt mit:</translation>
         <translation>%1 von %2 Spaltmaßen angenommen</translation>
     </message>
     <message>
-        <source> · spread %1 (%2 to %3)</source>
-        <translation> · Spannweite %1 (%2 bis %3)</translation>
-    </message>
-    <message>
-        <source> · repeatability s = %1</source>
-        <translation> · Wiederholbarkeit s = %1</translation>
-    </message>
-    <message>
-        <source> · local up to %1 at %2</source>
-        <translation> · örtlich bis %1 an %2</translation>
-    </message>
-    <message>
         <source>Nothing to plan yet: the plan begins with the first accepted gap.</source>
         <translation>Noch nichts zu planen: der Plan beginnt mit dem ersten angenommenen Spaltmaß.</translation>
     </message>
     <message>
         <source>The kit is empty: add its shims first (Alt+2).</source>
         <translation>Der Satz ist leer: zuerst seine Distanzscheiben eintragen (Alt+2).</translation>
-    </message>
-    <message>
-        <source>Proven best: </source>
-        <translation>Nachweislich das Beste: </translation>
-    </message>
-    <message>
-        <source>Best found so far: </source>
-        <translation>Bisher das Beste: </translation>
-    </message>
-    <message>
-        <source>%1 of %2 in band, %3 shims, largest residual %4</source>
-        <translation>%1 von %2 im Band, %3 Distanzscheiben, größtes Restmaß %4</translation>
-    </message>
-    <message>
-        <source> (%1 ms).</source>
-        <translation> (%1 ms).</translation>
     </message>
     <message>
         <source>… and %1 more: see the drawing.</source>
@@ -2263,44 +2235,8 @@ Erstellt mit:</translation>
         <translation>%1 ist nicht zu erreichen: am nächsten %2, Restmaß %3.</translation>
     </message>
     <message>
-        <source> Buy a shim of %1.</source>
-        <translation> Eine Distanzscheibe von %1 kaufen.</translation>
-    </message>
-    <message>
-        <source> Or lap %1 from %2 to %3.</source>
-        <translation> Oder %1 von %2 auf %3 läppen.</translation>
-    </message>
-    <message>
         <source>The stacks as built are as good as the best plan.</source>
         <translation>Die aufgebauten Stapel sind so gut wie der beste Plan.</translation>
-    </message>
-    <message>
-        <source>As built: %1 in band, %2 shims</source>
-        <translation>Wie aufgebaut: %1 im Band, %2 Distanzscheiben</translation>
-    </message>
-    <message>
-        <source>, largest residual %1</source>
-        <translation>, größtes Restmaß %1</translation>
-    </message>
-    <message>
-        <source> The plan has %1 more in band.</source>
-        <translation> Der Plan hat %1 mehr im Band.</translation>
-    </message>
-    <message>
-        <source> The plan saves one shim.</source>
-        <translation> Der Plan spart eine Distanzscheibe.</translation>
-    </message>
-    <message>
-        <source> The plan saves %1 shims.</source>
-        <translation> Der Plan spart %1 Distanzscheiben.</translation>
-    </message>
-    <message>
-        <source> The plan&apos;s largest residual is %1 smaller.</source>
-        <translation> Das größte Restmaß des Plans ist um %1 kleiner.</translation>
-    </message>
-    <message>
-        <source> The plan&apos;s residuals add up to %1 less.</source>
-        <translation> Die Restmaße des Plans sind zusammen um %1 kleiner.</translation>
     </message>
     <message>
         <source>not read yet</source>
@@ -2315,18 +2251,6 @@ Erstellt mit:</translation>
         <translation>noch nicht angenommen</translation>
     </message>
     <message>
-        <source> · one reading</source>
-        <translation> · eine Ablesung</translation>
-    </message>
-    <message>
-        <source> · %1 readings within %2, s = %3</source>
-        <translation> · %1 Ablesungen innerhalb %2, s = %3</translation>
-    </message>
-    <message>
-        <source> · expected %1 after what moved</source>
-        <translation> · erwartet %1 nach dem, was sich weiterdrehte</translation>
-    </message>
-    <message>
         <source>no residual band is set, the usual %1 to %2 is taken</source>
         <translation>kein Band für das Restmaß festgelegt, es gilt das übliche von %1 bis %2</translation>
     </message>
@@ -2335,20 +2259,8 @@ Erstellt mit:</translation>
         <translation>Es ist kein Band für das Restmaß festgelegt: es gilt das übliche von %1 bis %2 (gängige Praxis, ohne Quelle). Das Band „residual“ an der Station Motor festlegen.</translation>
     </message>
     <message>
-        <source>. No plan can have more than %1 in band, nor then fewer than %2 shims: this is at least %3 % of what can be</source>
-        <translation>. Kein Plan kann mehr als %1 im Band haben, noch dann weniger als %2 Distanzscheiben: Das sind mindestens %3 % des Möglichen</translation>
-    </message>
-    <message>
-        <source>. No plan has more in band, nor as many with fewer shims; only the residuals may still be bettered</source>
-        <translation>. Kein Plan hat mehr im Band, auch nicht ebenso viele mit weniger Distanzscheiben; nur die Restmaße lassen sich vielleicht noch verbessern</translation>
-    </message>
-    <message>
         <source>%1 is not met by the plan found so far: nearest %2, residual %3.</source>
         <translation>%1 erreicht der bisher gefundene Plan nicht: am nächsten %2, Restmaß %3.</translation>
-    </message>
-    <message>
-        <source> More shims than the rules allow in one stack: %1.</source>
-        <translation> Mehr Distanzscheiben in einem Stapel, als die Regeln erlauben: %1.</translation>
     </message>
     <message>
         <source>The stacks as built are better than the plan found so far.</source>
@@ -2387,18 +2299,6 @@ Erstellt mit:</translation>
         <translation>Jeder Stapel steht und bleibt: es gibt nichts zu planen.</translation>
     </message>
     <message>
-        <source>%1 stacks stand and stay; the plan is for the other %2. </source>
-        <translation>%1 Stapel stehen und bleiben; der Plan gilt den übrigen %2. </translation>
-    </message>
-    <message>
-        <source>, largest load %1</source>
-        <translation>, größte Last %1</translation>
-    </message>
-    <message>
-        <source> The plan&apos;s largest load is %1 smaller.</source>
-        <translation> Die größte Last des Plans ist um %1 kleiner.</translation>
-    </message>
-    <message>
         <source>up</source>
         <translation>hoch</translation>
     </message>
@@ -2417,6 +2317,120 @@ Erstellt mit:</translation>
     <message>
         <source>Rings: the residual of the stack. Thin: in its band, %1 to %2 · disc with rays: proud of it · dashed ring: loose</source>
         <translation>Ringe: das Restmaß des Stapels. Dünn: im Band, %1 bis %2 · Scheibe mit Strahlen: zu hoch · gestrichelter Ring: lose</translation>
+    </message>
+    <message>
+        <source>spread %1 (%2 to %3)</source>
+        <translation>Spannweite %1 (%2 bis %3)</translation>
+    </message>
+    <message>
+        <source>repeatability s = %1</source>
+        <translation>Wiederholbarkeit s = %1</translation>
+    </message>
+    <message>
+        <source>local up to %1 at %2</source>
+        <translation>örtlich bis %1 an %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 in band</source>
+        <translation>%1 von %2 im Band</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n shims</source>
+        <translation>
+            <numerusform>%n Distanzscheibe</numerusform>
+            <numerusform>%n Distanzscheiben</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>largest residual %1</source>
+        <translation>größtes Restmaß %1</translation>
+    </message>
+    <message>
+        <source>largest load %1</source>
+        <translation>größte Last %1</translation>
+    </message>
+    <message>
+        <source>No plan can have more than %1 in band, nor then fewer than %2 shims: this is at least %3 % of what can be.</source>
+        <translation>Kein Plan kann mehr als %1 im Band haben, noch dann weniger als %2 Distanzscheiben: Das sind mindestens %3 % des Möglichen.</translation>
+    </message>
+    <message>
+        <source>No plan has more in band, nor as many with fewer shims; only the residuals may still be bettered.</source>
+        <translation>Kein Plan hat mehr im Band, noch ebenso viele mit weniger Distanzscheiben; nur die Restmaße lassen sich vielleicht noch verbessern.</translation>
+    </message>
+    <message>
+        <source>%1 stacks stand and stay; the plan is for the other %2.</source>
+        <translation>%1 Stapel stehen und bleiben; der Plan gilt den übrigen %2.</translation>
+    </message>
+    <message>
+        <source>Proven best: %1 (%2 ms).</source>
+        <translation>Nachweislich das Beste: %1 (%2 ms).</translation>
+    </message>
+    <message>
+        <source>Best found so far: %1 (%2 ms).</source>
+        <translation>Bisher das Beste: %1 (%2 ms).</translation>
+    </message>
+    <message>
+        <source>Buy a shim of %1.</source>
+        <translation>Eine Distanzscheibe von %1 kaufen.</translation>
+    </message>
+    <message>
+        <source>Or lap %1 from %2 to %3.</source>
+        <translation>Oder %1 von %2 auf %3 läppen.</translation>
+    </message>
+    <message>
+        <source>The plan has %1 more in band.</source>
+        <translation>Der Plan hat %1 mehr im Band.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The plan saves %n shims.</source>
+        <translation>
+            <numerusform>Der Plan spart %n Distanzscheibe.</numerusform>
+            <numerusform>Der Plan spart %n Distanzscheiben.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The plan&apos;s largest load is %1 smaller.</source>
+        <translation>Die größte Last des Plans ist um %1 kleiner.</translation>
+    </message>
+    <message>
+        <source>The plan&apos;s largest residual is %1 smaller.</source>
+        <translation>Das größte Restmaß des Plans ist um %1 kleiner.</translation>
+    </message>
+    <message>
+        <source>The plan&apos;s residuals add up to %1 less.</source>
+        <translation>Die Restmaße des Plans sind zusammen um %1 kleiner.</translation>
+    </message>
+    <message>
+        <source>The plan twists the plate less.</source>
+        <translation>Der Plan verwindet die Platte weniger.</translation>
+    </message>
+    <message>
+        <source>The plan&apos;s loads are smaller together.</source>
+        <translation>Die Lasten des Plans sind zusammen kleiner.</translation>
+    </message>
+    <message>
+        <source>More shims than the rules allow in one stack: %1.</source>
+        <translation>Mehr Distanzscheiben in einem Stapel, als die Regeln erlauben: %1.</translation>
+    </message>
+    <message>
+        <source>%1 in band</source>
+        <translation>%1 im Band</translation>
+    </message>
+    <message>
+        <source>As built: %1.</source>
+        <translation>Wie aufgebaut: %1.</translation>
+    </message>
+    <message>
+        <source>one reading</source>
+        <translation>eine Ablesung</translation>
+    </message>
+    <message>
+        <source>%1 readings within %2, s = %3</source>
+        <translation>%1 Ablesungen innerhalb %2, s = %3</translation>
+    </message>
+    <message>
+        <source>expected %1 after what moved</source>
+        <translation>erwartet %1 nach dem, was sich weiterdrehte</translation>
     </message>
 </context>
 <context>
@@ -2453,10 +2467,6 @@ Erstellt mit:</translation>
 <context>
     <name>HistoryStation</name>
     <message>
-        <source>, round %1: </source>
-        <translation>, Runde %1: </translation>
-    </message>
-    <message>
         <source>held</source>
         <translation>gehalten</translation>
     </message>
@@ -2481,10 +2491,6 @@ Erstellt mit:</translation>
         <translation>kein Messmittel genannt</translation>
     </message>
     <message>
-        <source> UTC, entry %1</source>
-        <translation> UTC, Eintrag %1</translation>
-    </message>
-    <message>
         <source>struck</source>
         <translation>gestrichen</translation>
     </message>
@@ -2507,6 +2513,14 @@ Erstellt mit:</translation>
     <message>
         <source>page %1</source>
         <translation>Seite %1</translation>
+    </message>
+    <message>
+        <source>%1, round %2: %3</source>
+        <translation>%1, Runde %2: %3</translation>
+    </message>
+    <message>
+        <source>%1 UTC, entry %2</source>
+        <translation>%1 UTC, Eintrag %2</translation>
     </message>
 </context>
 <context>
@@ -3064,10 +3078,6 @@ zu niedrig: zu dünn</translation>
         <translation>nicht gemessen</translation>
     </message>
     <message>
-        <source> (differs from its marking)</source>
-        <translation> (weicht von der Beschriftung ab)</translation>
-    </message>
-    <message>
         <source>no stack</source>
         <translation>kein Stapel</translation>
     </message>
@@ -3348,10 +3358,6 @@ zu niedrig: zu dünn</translation>
         <translation>Wiederholbarkeit (zusammengefasste Standardabw.)</translation>
     </message>
     <message>
-        <source> and </source>
-        <translation> und </translation>
-    </message>
-    <message>
         <source>in</source>
         <translation>innerhalb</translation>
     </message>
@@ -3366,10 +3372,6 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>Student&apos;s t at 95.45 %</source>
         <translation>Students t bei 95,45 %</translation>
-    </message>
-    <message>
-        <source>, target %1</source>
-        <translation>, Ziel %1</translation>
     </message>
     <message>
         <source>Build sheet</source>
@@ -3712,10 +3714,6 @@ zu niedrig: zu dünn</translation>
         <translation>Fällig</translation>
     </message>
     <message>
-        <source> to %1</source>
-        <translation> bis %1</translation>
-    </message>
-    <message>
         <source>Instruments</source>
         <translation>Messmittel</translation>
     </message>
@@ -3730,10 +3728,6 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>no stack yet</source>
         <translation>noch kein Stapel</translation>
-    </message>
-    <message>
-        <source> as marked</source>
-        <translation> wie beschriftet</translation>
     </message>
     <message>
         <source>The rings lie as the positions do on the engine. Lay each shim on its ring, and count them before they go in.</source>
@@ -3794,18 +3788,6 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>%1 locked: there is no engine layout yet.</source>
         <translation>%1 gesperrt: es gibt noch keine Motorbauform.</translation>
-    </message>
-    <message>
-        <source>, those above and these.</source>
-        <translation>, die oben und diese.</translation>
-    </message>
-    <message>
-        <source>, those above.</source>
-        <translation>, die oben.</translation>
-    </message>
-    <message>
-        <source>%1 locked: %2 of %3 checks are not good</source>
-        <translation>%1 gesperrt: %2 von %3 Prüfungen sind nicht gut</translation>
     </message>
     <message>
         <source>Where it stands</source>
@@ -4389,6 +4371,38 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>Map of how the plate bends; the table below holds the loads.</source>
         <translation>Karte, wie sich die Platte biegt; die Kräfte stehen in der Tabelle darunter.</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>to %1</source>
+        <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>%1 locked: %2 of %3 checks are not good.</source>
+        <translation>%1 gesperrt: %2 von %3 Prüfungen sind nicht gut.</translation>
+    </message>
+    <message>
+        <source>%1 locked: %2 of %3 checks are not good, those above and these.</source>
+        <translation>%1 gesperrt: %2 von %3 Prüfungen sind nicht gut, die oben und diese.</translation>
+    </message>
+    <message>
+        <source>%1 locked: %2 of %3 checks are not good, those above.</source>
+        <translation>%1 gesperrt: %2 von %3 Prüfungen sind nicht gut, die oben.</translation>
+    </message>
+    <message>
+        <source>%1 as marked</source>
+        <translation>%1 wie beschriftet</translation>
+    </message>
+    <message>
+        <source>%1, target %2</source>
+        <translation>%1, Ziel %2</translation>
+    </message>
+    <message>
+        <source>%1 (differs from its marking)</source>
+        <translation>%1 (weicht von der Beschriftung ab)</translation>
     </message>
 </context>
 <context>
@@ -5022,10 +5036,6 @@ zu niedrig: zu dünn</translation>
         <translation>Noch %1 von %2 Stellen zu messen. Mit ↑ ↓ durchgehen.</translation>
     </message>
     <message>
-        <source> Measured square to the parting line.</source>
-        <translation> Rechtwinklig zur Trennebene gemessen.</translation>
-    </message>
-    <message>
         <source>Journal %1, %2</source>
         <translation>Zapfen %1, %2</translation>
     </message>
@@ -5052,6 +5062,10 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>Crank laid &amp;in, caps at torque</source>
         <translation>Kurbelwelle &amp;eingelegt, Deckel auf Drehmoment</translation>
+    </message>
+    <message>
+        <source>Measured square to the parting line.</source>
+        <translation>Rechtwinklig zur Trennebene gemessen.</translation>
     </message>
 </context>
 <context>
@@ -5181,14 +5195,6 @@ zu niedrig: zu dünn</translation>
         <translation>Gewählt wird nach: die meisten Spiele im Band, dann die kleinste Abweichung vom Ziel, dann die kleinste Spannweite.</translation>
     </message>
     <message>
-        <source> (best found so far)</source>
-        <translation> (bisher das Beste)</translation>
-    </message>
-    <message>
-        <source> Left out: %1.</source>
-        <translation> Weggelassen: %1.</translation>
-    </message>
-    <message>
         <source>Entered: %1 bearings have other shells now. Measure their bores again.</source>
         <translation>Übernommen: %1 Lager haben jetzt andere Schalen. Ihre Bohrungen neu messen.</translation>
     </message>
@@ -5197,8 +5203,16 @@ zu niedrig: zu dünn</translation>
         <translation>Es wird gewählt …</translation>
     </message>
     <message>
-        <source> (still looking)</source>
-        <translation> (die Suche läuft noch)</translation>
+        <source>Left out: %1.</source>
+        <translation>Ausgelassen: %1.</translation>
+    </message>
+    <message>
+        <source>%1 (best found so far)</source>
+        <translation>%1 (bisher das Beste)</translation>
+    </message>
+    <message>
+        <source>%1 (still looking)</source>
+        <translation>%1 (sucht noch)</translation>
     </message>
 </context>
 <context>
@@ -5366,10 +5380,6 @@ zu niedrig: zu dünn</translation>
         <translation>plus</translation>
     </message>
     <message>
-        <source>Take the last sign away</source>
-        <translation>Das letzte Zeichen wegnehmen</translation>
-    </message>
-    <message>
         <source>Insist on the value</source>
         <translation>Auf dem Wert bestehen</translation>
     </message>
@@ -5412,6 +5422,14 @@ zu niedrig: zu dünn</translation>
     <message>
         <source>Esc: leave the bench view</source>
         <translation>Esc: die Werkbank-Ansicht verlassen</translation>
+    </message>
+    <message>
+        <source>Del</source>
+        <translation>Entf</translation>
+    </message>
+    <message>
+        <source>Take the last sign away: Del</source>
+        <translation>Das letzte Zeichen wegnehmen: Entf</translation>
     </message>
 </context>
 <context>
@@ -5576,26 +5594,6 @@ zu niedrig: zu dünn</translation>
         <translation>&amp;Notiz hinzufügen</translation>
     </message>
     <message>
-        <source> at %1</source>
-        <translation> an %1</translation>
-    </message>
-    <message>
-        <source>
-      opened by %1, entry %2</source>
-        <translation>
-      eröffnet von %1, Eintrag %2</translation>
-    </message>
-    <message>
-        <source>
-      settled by %1: %2</source>
-        <translation>
-      erledigt von %1: %2</translation>
-    </message>
-    <message>
-        <source>✎ Note%1, %2: %3</source>
-        <translation>✎ Notiz%1, %2: %3</translation>
-    </message>
-    <message>
         <source>No finding and no note yet. A burr, an unknown
 stamping, a wrong marking: open a finding below.</source>
         <translation>Noch kein Befund und keine Notiz. Ein Grat, eine unbekannte
@@ -5607,6 +5605,30 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
             <numerusform>%n ältere Eintragung steht im Verlauf.</numerusform>
             <numerusform>%n ältere Eintragungen stehen im Verlauf.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 at %2: %3</source>
+        <translation>%1 an %2: %3</translation>
+    </message>
+    <message>
+        <source>opened by %1, entry %2</source>
+        <translation>eröffnet von %1, Eintrag %2</translation>
+    </message>
+    <message>
+        <source>settled by %1: %2</source>
+        <translation>erledigt von %1: %2</translation>
+    </message>
+    <message>
+        <source>✎ Note, %1: %2</source>
+        <translation>✎ Notiz, %1: %2</translation>
+    </message>
+    <message>
+        <source>✎ Note at %1, %2: %3</source>
+        <translation>✎ Notiz an %1, %2: %3</translation>
     </message>
 </context>
 <context>
@@ -11362,16 +11384,8 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Metall der Platte</translation>
     </message>
     <message>
-        <source>plate modulus</source>
-        <translation>Elastizitätsmodul der Platte</translation>
-    </message>
-    <message>
         <source>plate overhang</source>
         <translation>Überstand der Platte</translation>
-    </message>
-    <message>
-        <source>plate poisson</source>
-        <translation>Querkontraktionszahl der Platte</translation>
     </message>
     <message>
         <source>plate thickness</source>
@@ -11484,6 +11498,42 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
     <message>
         <source>Least load cannot be aimed at while nobody described the girdle&apos;s plate: the plan has the smallest residuals instead.</source>
         <translation>Kleinste Last ist kein Ziel, solange niemand die Platte beschrieben hat: der Plan hat stattdessen die kleinsten Restmaße.</translation>
+    </message>
+    <message>
+        <source>girdle %1 thick</source>
+        <translation>Platte %1 dick</translation>
+    </message>
+    <message>
+        <source>of %1</source>
+        <translation>aus %1</translation>
+    </message>
+    <message>
+        <source>elastic modulus %1 MPa</source>
+        <translation>Elastizitätsmodul %1 MPa</translation>
+    </message>
+    <message>
+        <source>Poisson&apos;s ratio %1 thousandths</source>
+        <translation>Poissonzahl %1 Tausendstel</translation>
+    </message>
+    <message>
+        <source>windows %1 along</source>
+        <translation>Fenster %1 längs</translation>
+    </message>
+    <message>
+        <source>windows %1 across</source>
+        <translation>Fenster %1 quer</translation>
+    </message>
+    <message>
+        <source>%1 beyond the end nuts</source>
+        <translation>%1 über die Endmuttern hinaus</translation>
+    </message>
+    <message>
+        <source>plate modulus</source>
+        <translation>Elastizitätsmodul der Platte</translation>
+    </message>
+    <message>
+        <source>plate poisson</source>
+        <translation>Querkontraktionszahl der Platte</translation>
     </message>
     <message>
         <source>Where a main fastener has neither the dimensions of its joint nor a stretch beside its torque, at %1, stud and cap are taken for a spring of %2, which makes the loads rather too large (common practice, no source).</source>
@@ -12437,8 +12487,8 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Gestrichen durch Eintrag %1 (%2): %3</translation>
     </message>
     <message>
-        <source>  (struck by entry %1)</source>
-        <translation>  (gestrichen durch Eintrag %1)</translation>
+        <source>(struck by entry %1)</source>
+        <translation>(gestrichen durch Eintrag %1)</translation>
     </message>
 </context>
 <context>
@@ -13247,12 +13297,6 @@ Prägung, eine falsche Beschriftung: unten einen Befund eröffnen.</translation>
         <translation>Spaltmaß %1</translation>
     </message>
     <message>
-        <source>
-pinned</source>
-        <translation>
-fixiert</translation>
-    </message>
-    <message>
         <source>nearest: %1</source>
         <translation>am nächsten: %1</translation>
     </message>
@@ -13743,10 +13787,6 @@ fixiert</translation>
         <translation>aufgebaut: %1</translation>
     </message>
     <message>
-        <source> · planned: %1</source>
-        <translation> · geplant: %1</translation>
-    </message>
-    <message>
         <source>Un&amp;pin</source>
         <translation>Fixierung &amp;lösen</translation>
     </message>
@@ -13769,10 +13809,6 @@ fixiert</translation>
     <message>
         <source>%1 thick</source>
         <translation>%1 dick</translation>
-    </message>
-    <message>
-        <source>, residual %1: %2, should %3</source>
-        <translation>, Restmaß %1: %2, sollte %3</translation>
     </message>
     <message>
         <source>in band</source>
@@ -13829,6 +13865,14 @@ fixiert</translation>
     <message>
         <source>No shim is listed yet: list the shims of the kit, then measure them.</source>
         <translation>Noch ist keine Distanzscheibe aufgelistet: die des Satzes auflisten, dann messen.</translation>
+    </message>
+    <message>
+        <source>planned: %1</source>
+        <translation>geplant: %1</translation>
+    </message>
+    <message>
+        <source>%1, residual %2: %3, should %4</source>
+        <translation>%1, Restmaß %2: %3, sollte %4</translation>
     </message>
 </context>
 <context>
@@ -13986,16 +14030,16 @@ fixiert</translation>
         <translation>kein Ergebnis</translation>
     </message>
     <message>
-        <source>Round %1, begun %2 by %3 with %4%5</source>
-        <translation>Runde %1, begonnen %2 von %3 mit %4%5</translation>
-    </message>
-    <message>
         <source>no instrument named</source>
         <translation>kein Messmittel genannt</translation>
     </message>
     <message>
-        <source>; struck</source>
-        <translation>; gestrichen</translation>
+        <source>Round %1, begun %2 by %3 with %4</source>
+        <translation>Runde %1, begonnen %2 von %3 mit %4</translation>
+    </message>
+    <message>
+        <source>struck</source>
+        <translation>gestrichen</translation>
     </message>
 </context>
 <context>
@@ -14954,14 +14998,6 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
         <translation>Ein Motor ohne Namen</translation>
     </message>
     <message>
-        <source> · build %1</source>
-        <translation> · Aufbau %1</translation>
-    </message>
-    <message>
-        <source>  —  read only: %1</source>
-        <translation>  —  nur lesbar: %1</translation>
-    </message>
-    <message>
         <source>Next: %1</source>
         <translation>Nächster Schritt: %1</translation>
     </message>
@@ -14999,6 +15035,14 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
             <numerusform>%1: gesperrt durch %n Prüfung</numerusform>
             <numerusform>%1: gesperrt durch %n Prüfungen</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>build %1</source>
+        <translation>Aufbau %1</translation>
+    </message>
+    <message>
+        <source>read only: %1</source>
+        <translation>nur lesbar: %1</translation>
     </message>
 </context>
 <context>
@@ -15069,12 +15113,6 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
         <translation>&amp;Messmittel</translation>
     </message>
     <message>
-        <source>
-This record sets no band for it: set “%1” at the engine station.</source>
-        <translation>
-Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.</translation>
-    </message>
-    <message>
         <source>Another %1 is fitted…</source>
         <translation>Anderes Teil eingebaut: %1…</translation>
     </message>
@@ -15101,6 +15139,10 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>%1, reading %2 of %3</source>
         <translation>%1, Ablesung %2 von %3</translation>
+    </message>
+    <message>
+        <source>This record sets no band for it: set “%1” at the engine station.</source>
+        <translation>Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.</translation>
     </message>
 </context>
 <context>
@@ -15711,10 +15753,6 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
         <translation>Dateien: %1 von %2</translation>
     </message>
     <message>
-        <source>; no record that can be read: %1</source>
-        <translation>; kein lesbares Protokoll: %1</translation>
-    </message>
-    <message>
         <source>The list as a table</source>
         <translation>Die Liste als Tabelle</translation>
     </message>
@@ -15725,6 +15763,10 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>Caprail</source>
         <translation>Caprail</translation>
+    </message>
+    <message>
+        <source>no record that can be read: %1</source>
+        <translation>kein lesbares Protokoll: %1</translation>
     </message>
 </context>
 <context>
@@ -16021,10 +16063,6 @@ Dieses Protokoll hat kein Band dafür: „%1“ an der Station Motor festlegen.<
     <message>
         <source>Type what was seen first; it becomes a finding.</source>
         <translation>Zuerst eingeben, was zu sehen war; es wird ein Befund.</translation>
-    </message>
-    <message>
-        <source>  (%1)</source>
-        <translation>  (%1)</translation>
     </message>
     <message>
         <source>This build is signed off.</source>

@@ -75,8 +75,7 @@ void GirdleRunner::solve() {
     });
 }
 
-bool GirdleRunner::take(const std::shared_ptr<Answer>& given) {
-    const std::shared_ptr<Answer> answer = given; // what is given may be m_answer itself, which is let go below
+bool GirdleRunner::take(std::shared_ptr<Answer> answer) { // kept: it may be m_answer itself
     if (answer == nullptr || answer != m_answer) {
         return false;
     }

@@ -41,7 +41,7 @@ private:
     explicit GirdleRunner(RecordSession& session);
     void solve();
     /// Takes what was worked out; false: it is not there, or for an earlier question.
-    bool take(const std::shared_ptr<Answer>& answer);
+    bool take(std::shared_ptr<Answer> answer);
     void putOnSprings();
 
     RecordSession& m_session;

@@ -37,6 +37,8 @@ TEST(Format, writes_the_other_quantities) {
     EXPECT_EQ(format(poundFeet(75), inch), "75.0 lbf·ft");
     EXPECT_EQ(format(poundFeet(75), metric), "101.7 N·m");
     EXPECT_EQ(format(newtons(46'700), metric), "46.7 kN");
+    EXPECT_EQ(format(newtons(11.4), metric), "11 N") << "a load that is small is not nothing";
+    EXPECT_EQ(format(newtons(1000), metric), "1.0 kN");
     EXPECT_EQ(format(psi(120'000), inch), "120000 psi");
     EXPECT_EQ(format(megapascals(830), metric), "830 MPa");
     EXPECT_EQ(format(megapascals(8.84), metric, 1), "8.8 MPa");

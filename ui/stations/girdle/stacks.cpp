@@ -191,7 +191,7 @@ void GirdleStacks::refreshPlace() {
     }
     QString words = built == facts().stacks.end() ? tr("not built") : tr("built: %1").arg(namesOf(built->second.shims));
     if (plan != nullptr) {
-        words += tr(" · planned: %1").arg(namesOf(plan->shims));
+        words += QStringLiteral(" · ") + tr("planned: %1").arg(namesOf(plan->shims));
     }
     m_heading->show(capitalised(qtText(describe(m_position))), figure,
                     check == nullptr ? CheckState::notDone : check->state, words);
@@ -223,12 +223,12 @@ QString GirdleStacks::echoOf(const std::vector<std::string>& shims) const {
         const Length residual = *gap->second.accepted - thickness;
         const ResidualBand band = residualBand(facts());
         const Feel feel = expectedFeel(residual, band.band);
-        text += tr(", residual %1: %2, should %3")
-                    .arg(qtText(formatSigned(residual, units())),
-                         band.band.contains(residual) ? tr("in band") : tr("out of band"),
-                         feel == Feel::loose   ? tr("be loose")
-                         : feel == Feel::rocks ? tr("rock")
-                                               : tr("drag"));
+        text = tr("%1, residual %2: %3, should %4")
+                   .arg(text, qtText(formatSigned(residual, units())),
+                        band.band.contains(residual) ? tr("in band") : tr("out of band"),
+                        feel == Feel::loose   ? tr("be loose")
+                        : feel == Feel::rocks ? tr("rock")
+                                              : tr("drag"));
         if (const QString effect = effectOf(residual); !effect.isEmpty()) {
             notes << effect;
         }
