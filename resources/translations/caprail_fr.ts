@@ -1196,7 +1196,7 @@ Réalisé avec :</translation>
     </message>
     <message>
         <source>the gap at %1 was measured again</source>
-        <translation>l&apos;interstice en %1 a été mesuré de nouveau</translation>
+        <translation>l&apos;interstice au %1 a été mesuré de nouveau</translation>
     </message>
     <message>
         <source>shim %1 was measured</source>
@@ -1204,19 +1204,19 @@ Réalisé avec :</translation>
     </message>
     <message>
         <source>the stack at %1 was built again</source>
-        <translation>la pile en %1 a été remontée</translation>
+        <translation>la pile au %1 a été remontée</translation>
     </message>
     <message>
         <source>the stack at %1 was taken apart</source>
-        <translation>la pile en %1 a été démontée</translation>
+        <translation>la pile au %1 a été démontée</translation>
     </message>
     <message>
         <source>the stack at %1 was on when it began</source>
-        <translation>la pile en %1 était posée quand elle a commencé</translation>
+        <translation>la pile au %1 était posée quand elle a commencé</translation>
     </message>
     <message>
         <source>the stack at %1 was laid on before the round was complete</source>
-        <translation>la pile en %1 a été posée avant la fin de la tournée</translation>
+        <translation>la pile au %1 a été posée avant la fin de la tournée</translation>
     </message>
     <message>
         <source>the girdle was turned round</source>
@@ -1408,7 +1408,7 @@ Réalisé avec :</translation>
     </message>
     <message>
         <source>the washer at %1 was %2</source>
-        <translation>la rondelle en %1 a été %2</translation>
+        <translation>la rondelle au %1 a été %2</translation>
     </message>
     <message>
         <source>%1 of %2 verified</source>
@@ -1724,7 +1724,7 @@ Réalisé avec :</translation>
     </message>
     <message>
         <source>The washer at %1 was %2 after the reading of entry %3</source>
-        <translation>La rondelle en %1 a été %2 après la lecture de l&apos;inscription %3</translation>
+        <translation>La rondelle au %1 a été %2 après la lecture de l&apos;inscription %3</translation>
     </message>
     <message>
         <source>Other shells were fitted in %1 after the reading of entry %2</source>
@@ -1748,11 +1748,11 @@ Réalisé avec :</translation>
     </message>
     <message>
         <source>%1 entry came in without a seal, from %2.</source>
-        <translation>%1 inscription est venue sans sceau, de %2.</translation>
+        <translation>%1 inscription est venue sans sceau (origine : %2).</translation>
     </message>
     <message>
         <source>%1 entries came in without seals, from %2.</source>
-        <translation>%1 inscriptions sont venues sans sceau, de %2.</translation>
+        <translation>%1 inscriptions sont venues sans sceau (origine : %2).</translation>
     </message>
     <message>
         <source>“%1” (entry %2, by %3) was struck: %4.</source>
@@ -1998,7 +1998,7 @@ Réalisé avec :</translation>
     </message>
     <message>
         <source> The gap at %1 now lies between %2 and %3.</source>
-        <translation> L&apos;interstice en %1 est maintenant entre %2 et %3.</translation>
+        <translation> L&apos;interstice au %1 est maintenant entre %2 et %3.</translation>
     </message>
     <message>
         <source> Stale by it: %1</source>
@@ -2155,7 +2155,7 @@ Réalisé avec :</translation>
     </message>
     <message>
         <source>the gauge at %1</source>
-        <translation>l&apos;appareil en %1</translation>
+        <translation>l&apos;appareil sur %1</translation>
     </message>
 </context>
 <context>
@@ -2208,7 +2208,7 @@ Réalisé avec :</translation>
     </message>
     <message>
         <source> · local up to %1 at %2</source>
-        <translation> · local jusqu&apos;à %1 en %2</translation>
+        <translation> · local jusqu&apos;à %1 au %2</translation>
     </message>
     <message>
         <source>Nothing to plan yet: the plan begins with the first accepted gap.</source>
@@ -2392,7 +2392,7 @@ Réalisé avec :</translation>
     </message>
     <message>
         <source>Largest load %1 at %2, %3. Largest bending stress in the plate %4; energy %5 mJ.</source>
-        <translation>Plus grande charge %1 en %2, %3. Plus grande contrainte de flexion dans la plaque %4 ; énergie %5 mJ.</translation>
+        <translation>Plus grande charge %1 au %2, %3. Plus grande contrainte de flexion dans la plaque %4 ; énergie %5 mJ.</translation>
     </message>
     <message>
         <source>Rings: the residual of the stack. Thin: in its band, %1 to %2 · disc with rays: proud of it · dashed ring: loose</source>
@@ -2450,7 +2450,7 @@ Réalisé avec :</translation>
     </message>
     <message>
         <source>at %1</source>
-        <translation>en %1</translation>
+        <translation>à %1</translation>
     </message>
     <message>
         <source>%1 with %2</source>
@@ -4024,15 +4024,15 @@ trop bas : trop mince</translation>
     </message>
     <message>
         <source>at %1</source>
-        <translation>en %1</translation>
+        <translation>à %1</translation>
     </message>
     <message>
         <source>All (%1)</source>
-        <translation>Tous (%1)</translation>
+        <translation>Toutes (%1)</translation>
     </message>
     <message>
         <source>All others (%1)</source>
-        <translation>Tous les autres (%1)</translation>
+        <translation>Toutes les autres (%1)</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
@@ -4991,7 +4991,7 @@ trop bas : trop mince</translation>
     </message>
     <message>
         <source>clearance at %1</source>
-        <translation>jeu en %1</translation>
+        <translation>jeu, %1</translation>
     </message>
     <message>
         <source>&amp;Shells changed in %1</source>
@@ -5027,7 +5027,7 @@ trop bas : trop mince</translation>
     </message>
     <message>
         <source>Clearance at %1, %2</source>
-        <translation>Jeu en %1, %2</translation>
+        <translation>Jeu, %1, %2</translation>
     </message>
     <message>
         <source>Housing of %1, %2</source>
@@ -5771,11 +5771,11 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>The sequence names %1, but this engine does not have it: take it out.</source>
-        <translation>L&apos;ordre nomme %1, mais ce moteur ne l&apos;a pas : la retirer.</translation>
+        <translation>L&apos;ordre nomme %1, mais ce moteur ne l&apos;a pas : à retirer.</translation>
     </message>
     <message>
         <source>The sequence names %1, which is not of the %2 pair: take it out.</source>
-        <translation>L&apos;ordre nomme %1, qui n&apos;est pas de la rangée « %2 » : la retirer.</translation>
+        <translation>L&apos;ordre nomme %1, qui n&apos;est pas de la rangée « %2 » : à retirer.</translation>
     </message>
     <message>
         <source>“%1” is not a day for %2: write it as 2026-05-04.</source>
@@ -5899,7 +5899,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Gap at %1</source>
-        <translation>Interstice en %1</translation>
+        <translation>Interstice au %1</translation>
     </message>
     <message>
         <source>Lay the straightedge across the rails and read the gap down to the washer.</source>
@@ -5943,7 +5943,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Stack at %1</source>
-        <translation>Pile en %1</translation>
+        <translation>Pile au %1</translation>
     </message>
     <message>
         <source>Use the plan, or build the stack by hand.</source>
@@ -5951,7 +5951,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Read the gap at %1 first.</source>
-        <translation>Lire d&apos;abord l&apos;interstice en %1.</translation>
+        <translation>Lire d&apos;abord l&apos;interstice au %1.</translation>
     </message>
     <message>
         <source>Its gap is not accepted yet.</source>
@@ -5967,7 +5967,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Recheck at %1</source>
-        <translation>Recontrôle en %1</translation>
+        <translation>Recontrôle au %1</translation>
     </message>
     <message>
         <source>Lay the straightedge on the built stack.</source>
@@ -6151,7 +6151,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Bearing clearance at %1</source>
-        <translation>Jeu du palier en %1</translation>
+        <translation>Jeu, %1</translation>
     </message>
     <message>
         <source>The journal is not measured.</source>
@@ -6399,7 +6399,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Say to what %1 was tightened: a torque, an angle or a stretch.</source>
-        <translation>Dire à quoi %1 a été serrée : un couple, un angle ou un allongement.</translation>
+        <translation>Dire la valeur de serrage de %1 : un couple, un angle ou un allongement.</translation>
     </message>
     <message>
         <source>The next verify round is number %1, not %2.</source>
@@ -6447,19 +6447,19 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Shim %1 lies in the stack at %2: build that stack without it first.</source>
-        <translation>La cale %1 est dans la pile en %2 : remonter d&apos;abord cette pile sans elle.</translation>
+        <translation>La cale %1 est dans la pile au %2 : remonter d&apos;abord cette pile sans elle.</translation>
     </message>
     <message>
         <source>Shim %1 is pinned to %2 already: take that pin away first.</source>
-        <translation>La cale %1 est déjà figée en %2 : l&apos;y libérer d&apos;abord.</translation>
+        <translation>La cale %1 est déjà figée au %2 : l&apos;y libérer d&apos;abord.</translation>
     </message>
     <message>
         <source>There is no stack at %1: build it first.</source>
-        <translation>Il n&apos;y a pas de pile en %1 : la monter d&apos;abord.</translation>
+        <translation>Il n&apos;y a pas de pile au %1 : la monter d&apos;abord.</translation>
     </message>
     <message>
         <source>There is no stack on %1 to lay the straightedge on: build it, or put it back, first.</source>
-        <translation>Il n&apos;y a pas en %1 de pile où poser la règle : la monter ou la remettre d&apos;abord.</translation>
+        <translation>Il n&apos;y a pas de pile au %1 où poser la règle : la monter ou la remettre d&apos;abord.</translation>
     </message>
     <message>
         <source>the check that is accepted again</source>
@@ -6583,7 +6583,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Shim %1 is named twice in the stack at %2: there is one of it.</source>
-        <translation>La cale %1 est nommée deux fois dans la pile en %2 : il n&apos;y en a qu&apos;une.</translation>
+        <translation>La cale %1 est nommée deux fois dans la pile au %2 : il n&apos;y en a qu&apos;une.</translation>
     </message>
     <message>
         <source>Shim %1 is set aside%2: take it back into the kit first.</source>
@@ -6591,7 +6591,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Shim %1 lies in the stack at %2 already: the same shim cannot be in two stacks.</source>
-        <translation>La cale %1 est déjà dans la pile en %2 : la même cale ne peut pas être dans deux piles.</translation>
+        <translation>La cale %1 est déjà dans la pile au %2 : la même cale ne peut pas être dans deux piles.</translation>
     </message>
     <message>
         <source>Say who makes this entry: every entry carries a person&apos;s name.</source>
@@ -6699,7 +6699,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>The torques are verified with the stacks off: take off the one at %1 first.</source>
-        <translation>Les couples se vérifient piles retirées : retirer d&apos;abord celle en %1.</translation>
+        <translation>Les couples se vérifient piles retirées : retirer d&apos;abord celle au %1.</translation>
     </message>
     <message>
         <source>“%1” is not a stale check of this record: only a stale one is accepted again.</source>
@@ -8579,11 +8579,11 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>The stack at %1 is on already.</source>
-        <translation>La pile en %1 est déjà posée.</translation>
+        <translation>La pile au %1 est déjà posée.</translation>
     </message>
     <message>
         <source>The stack at %1 is off already.</source>
-        <translation>La pile en %1 est déjà retirée.</translation>
+        <translation>La pile au %1 est déjà retirée.</translation>
     </message>
     <message>
         <source>bore</source>
@@ -9003,7 +9003,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Shim %1 does not lie in the stack at %2: name those that were taken out of it.</source>
-        <translation>La cale %1 n&apos;est pas dans la pile en %2 : nommer celles qui en ont été retirées.</translation>
+        <translation>La cale %1 n&apos;est pas dans la pile au %2 : nommer celles qui en ont été retirées.</translation>
     </message>
     <message>
         <source>Shim %1 was never measured: measure it with the micrometer before it is exchanged.</source>
@@ -9031,7 +9031,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>residual at %1</source>
-        <translation>résidu en %1</translation>
+        <translation>résidu au %1</translation>
     </message>
     <message>
         <source>Twist %1.</source>
@@ -9075,15 +9075,15 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>After the movement the gap at %1 should lie within %2, and %3 does not: read it again, or type ! behind it if it is really so.</source>
-        <translation>Après le mouvement, l&apos;interstice en %1 devrait être dans %2, et %3 ne l&apos;est pas : le relire, ou taper ! derrière s&apos;il en est vraiment ainsi.</translation>
+        <translation>Après le mouvement, l&apos;interstice au %1 devrait être dans %2, et %3 ne l&apos;est pas : le relire, ou taper ! derrière s&apos;il en est vraiment ainsi.</translation>
     </message>
     <message>
         <source>%1 at %2 is far from the pass before it, %3, but fits %4: look whether left and right were mixed up, or type ! behind it if it is really so.</source>
-        <translation>%1 en %2 est loin de la passe d&apos;avant, %3, mais va à %4 : voir si gauche et droite ont été confondues, ou taper ! derrière s&apos;il en est vraiment ainsi.</translation>
+        <translation>%1 au %2 est loin de la passe d&apos;avant, %3, mais va à %4 : voir si gauche et droite ont été confondues, ou taper ! derrière s&apos;il en est vraiment ainsi.</translation>
     </message>
     <message>
         <source>%1 at %2 is far from the pass before it, %3: read it again, or type ! behind it if it is really so.</source>
-        <translation>%1 en %2 est loin de la passe d&apos;avant, %3 : relire, ou taper ! derrière s&apos;il en est vraiment ainsi.</translation>
+        <translation>%1 au %2 est loin de la passe d&apos;avant, %3 : relire, ou taper ! derrière s&apos;il en est vraiment ainsi.</translation>
     </message>
     <message>
         <source>This part is at %1, the other was at %2: let both come to one temperature and measure again, or type ! behind it if it is really so.</source>
@@ -9307,7 +9307,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>The group lists %1, which is not of its kind, or not on this engine: take it out.</source>
-        <translation>Le groupe liste %1, qui n&apos;est pas de son type, ou pas sur ce moteur : la retirer.</translation>
+        <translation>Le groupe liste %1, qui n&apos;est pas de son type, ou pas sur ce moteur : à retirer.</translation>
     </message>
     <message>
         <source>The group lists %1 twice: name each place once.</source>
@@ -9315,7 +9315,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>The sequence names %1, which is not among the places of this group: take it out.</source>
-        <translation>L&apos;ordre nomme %1, qui n&apos;est pas parmi les endroits de ce groupe : la retirer.</translation>
+        <translation>L&apos;ordre nomme %1, qui n&apos;est pas parmi les endroits de ce groupe : à retirer.</translation>
     </message>
     <message>
         <source>The clamp of %1 is worked out from its thread, which is not known: set its group first.</source>
@@ -9383,7 +9383,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>%1 was pulled at %2, and %3 is specified.</source>
-        <translation>%1 a été tirée à %2, et %3 est prescrit.</translation>
+        <translation>%1 : reprise à %2, et %3 est prescrit.</translation>
     </message>
     <message>
         <source>%1 is verified by its length, and no stretch was read.</source>
@@ -9399,7 +9399,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Nothing was known of %1 when it was used.</source>
-        <translation>Rien n&apos;était connu de %1 quand elle a servi.</translation>
+        <translation>Rien n&apos;était connu de %1 au moment de son emploi.</translation>
     </message>
     <message>
         <source>%1 is a %2, which pulls no torque.</source>
@@ -9419,7 +9419,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>%1 was tightened and verified by %2, and the shop&apos;s rule asks for a second person.</source>
-        <translation>%1 a été serrée et vérifiée par %2, et la consigne de l&apos;atelier demande une deuxième personne.</translation>
+        <translation>%1 : serrage et vérification par %2, et la consigne de l&apos;atelier demande une deuxième personne.</translation>
     </message>
     <message>
         <source>By the numbers it should drag.</source>
@@ -9427,11 +9427,11 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>%1 must not be pulled again: read its stretch, and enter that.</source>
-        <translation>%1 ne doit pas être resserrée : lire son allongement, et l&apos;inscrire.</translation>
+        <translation>Ne pas resserrer %1 : lire son allongement, et l&apos;inscrire.</translation>
     </message>
     <message>
         <source>%1 must not be pulled again: look whether its witness mark still lines up, and enter that.</source>
-        <translation>%1 ne doit pas être resserrée : regarder si son repère est encore aligné, et l&apos;inscrire.</translation>
+        <translation>Ne pas resserrer %1 : regarder si son repère est encore aligné, et l&apos;inscrire.</translation>
     </message>
     <message>
         <source>A clamp is checked on a fastener that is tight as specified: tighten %1 first.</source>
@@ -10595,7 +10595,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Clearance at %1 by gauging strip: %2</source>
-        <translation>Jeu en %1 au fil calibré : %2</translation>
+        <translation>Jeu au fil calibré, %1 : %2</translation>
     </message>
     <message>
         <source>Bare housing of %1, place %2: %3</source>
@@ -10647,11 +10647,11 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>%1 tightened</source>
-        <translation>%1 serrée</translation>
+        <translation>%1 : serrage</translation>
     </message>
     <message>
         <source>%1 tightened to %2</source>
-        <translation>%1 serrée à %2</translation>
+        <translation>%1 : serrage à %2</translation>
     </message>
     <message>
         <source>a new one</source>
@@ -10663,7 +10663,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>%1 loosened</source>
-        <translation>%1 desserrée</translation>
+        <translation>%1 : desserrage</translation>
     </message>
     <message>
         <source>Clamp of %1: on at %2, off at %3</source>
@@ -10699,11 +10699,11 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Washer at %1 %2</source>
-        <translation>Rondelle en %1 %2</translation>
+        <translation>Rondelle au %1 %2</translation>
     </message>
     <message>
         <source>Gap at %1, pass %2: %3</source>
-        <translation>Interstice en %1, passe %2 : %3</translation>
+        <translation>Interstice au %1, passe %2 : %3</translation>
     </message>
     <message>
         <source>%1 does not go</source>
@@ -10735,23 +10735,23 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Stack at %1 pinned: %2</source>
-        <translation>Pile en %1 figée : %2</translation>
+        <translation>Pile au %1 figée : %2</translation>
     </message>
     <message>
         <source>Stack at %1 no longer pinned</source>
-        <translation>La pile en %1 n&apos;est plus figée</translation>
+        <translation>La pile au %1 n&apos;est plus figée</translation>
     </message>
     <message>
         <source>Stack built at %1: %2</source>
-        <translation>Pile montée en %1 : %2</translation>
+        <translation>Pile montée au %1 : %2</translation>
     </message>
     <message>
         <source>Stack at %1 %2</source>
-        <translation>Pile en %1 %2</translation>
+        <translation>Pile au %1 %2</translation>
     </message>
     <message>
         <source>Recheck at %1: it %2</source>
-        <translation>Recontrôle en %1 : la règle %2</translation>
+        <translation>Recontrôle au %1 : la règle %2</translation>
     </message>
     <message>
         <source>with %1 in place of %2 it %3</source>
@@ -11151,11 +11151,11 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Say what was seen at %1: h if its mark still lines up, or the angle it moved.</source>
-        <translation>Dire ce qui a été vu en %1 : h si son repère est encore aligné, ou l&apos;angle dont elle a bougé.</translation>
+        <translation>Pour %1, dire ce qui a été vu : h si son repère est encore aligné, ou l&apos;angle du mouvement.</translation>
     </message>
     <message>
         <source>Say what was felt at %1: h if it held, or the angle it moved.</source>
-        <translation>Dire ce qui a été senti en %1 : h si elle a tenu, ou l&apos;angle dont elle a bougé.</translation>
+        <translation>Pour %1, dire ce qui a été senti : h si elle a tenu, ou l&apos;angle du mouvement.</translation>
     </message>
     <message>
         <source>the angle that %1 moved</source>
@@ -11163,7 +11163,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>the gap at %1</source>
-        <translation>l&apos;interstice en %1</translation>
+        <translation>l&apos;interstice au %1</translation>
     </message>
     <message>
         <source>Bring its cap to torque, beginning with %1, then measure the bore with the shells in.</source>
@@ -11383,7 +11383,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>The stud and cap at %1 need a stiffness above nothing.</source>
-        <translation>Le goujon et le chapeau en %1 ont besoin d&apos;une raideur supérieure à zéro.</translation>
+        <translation>Le goujon et le chapeau au %1 ont besoin d&apos;une raideur supérieure à zéro.</translation>
     </message>
     <message>
         <source>The girdle&apos;s plate is given as %1 thick: it must be from 0.03 to 1.5 in.</source>
@@ -11475,7 +11475,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>No load is known yet: no gap is accepted, or the stack is stale, at %1.</source>
-        <translation>Aucune charge n&apos;est encore connue : aucun interstice n&apos;est accepté, ou la pile est périmée, en %1.</translation>
+        <translation>Aucune charge n&apos;est encore connue : aucun interstice n&apos;est accepté, ou la pile est périmée, ici : %1.</translation>
     </message>
     <message>
         <source>Least load cannot be aimed at while nobody described the girdle&apos;s plate: the plan has the smallest residuals instead.</source>
@@ -12374,7 +12374,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     <name>caprail::EntriesModel</name>
     <message>
         <source>Entry</source>
-        <translation>Inscription</translation>
+        <translation>N°</translation>
     </message>
     <message>
         <source>Time</source>
@@ -12692,7 +12692,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>0.0003 in</source>
-        <translation>0,0003 in</translation>
+        <translation>0.0003 in</translation>
     </message>
     <message>
         <source>Verified by</source>
@@ -12716,7 +12716,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>diameter without thread</source>
-        <translation>diamètre non fileté</translation>
+        <translation>hors filet</translation>
     </message>
     <message>
         <source>Thread in grip</source>
@@ -12838,7 +12838,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>%1 brought to (Enter alone: as specified)</source>
-        <translation>%1 amenée à (Entrée seule : comme prescrit)</translation>
+        <translation>%1, amener à (Entrée seule : comme prescrit)</translation>
     </message>
     <message>
         <source>A &amp;new one was fitted</source>
@@ -12897,7 +12897,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Round %1: the stretch that is read now, or the angle it moved as 4°</source>
-        <translation>Tournée %1 : l&apos;allongement lu maintenant, ou l&apos;angle dont elle a bougé comme 4°</translation>
+        <translation>Tournée %1 : l&apos;allongement lu maintenant, ou l&apos;angle du mouvement comme 4°</translation>
     </message>
     <message>
         <source>H</source>
@@ -12905,11 +12905,11 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Round %1: H if its mark still lines up, else the angle it moved</source>
-        <translation>Tournée %1 : H si son repère est encore aligné, sinon l&apos;angle dont elle a bougé</translation>
+        <translation>Tournée %1 : H si son repère est encore aligné, sinon l&apos;angle du mouvement</translation>
     </message>
     <message>
         <source>Round %1: H if it held, else the angle it moved</source>
-        <translation>Tournée %1 : H si elle a tenu, sinon l&apos;angle dont elle a bougé</translation>
+        <translation>Tournée %1 : H si elle a tenu, sinon l&apos;angle du mouvement</translation>
     </message>
     <message>
         <source>Mark in line</source>
@@ -13133,7 +13133,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>What was changed at %1?</source>
-        <translation>Qu&apos;est-ce qui a été changé en %1 ?</translation>
+        <translation>Qu&apos;est-ce qui a été changé au %1 ?</translation>
     </message>
     <message>
         <source>Pan rail worked on…</source>
@@ -13145,15 +13145,15 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Take the stack at %1 apart</source>
-        <translation>Démonter la pile en %1</translation>
+        <translation>Démonter la pile au %1</translation>
     </message>
     <message>
         <source>Another nut or washer at %1…</source>
-        <translation>Autre écrou ou rondelle en %1…</translation>
+        <translation>Autre écrou ou rondelle au %1…</translation>
     </message>
     <message>
         <source>Open a finding at %1…</source>
-        <translation>Ouvrir un constat en %1…</translation>
+        <translation>Ouvrir un constat au %1…</translation>
     </message>
     <message>
         <source>Finding</source>
@@ -13161,19 +13161,19 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>What was seen at %1?</source>
-        <translation>Qu&apos;a-t-on vu en %1 ?</translation>
+        <translation>Qu&apos;a-t-on vu au %1 ?</translation>
     </message>
     <message>
         <source>Washer at %1 turned</source>
-        <translation>Rondelle en %1 tournée</translation>
+        <translation>Rondelle au %1 tournée</translation>
     </message>
     <message>
         <source>Washer at %1 turned over</source>
-        <translation>Rondelle en %1 retournée</translation>
+        <translation>Rondelle au %1 retournée</translation>
     </message>
     <message>
         <source>Washer at %1 dressed</source>
-        <translation>Rondelle en %1 surfacée</translation>
+        <translation>Rondelle au %1 surfacée</translation>
     </message>
 </context>
 <context>
@@ -13360,7 +13360,7 @@ figée</translation>
     </message>
     <message>
         <source>gap at %1</source>
-        <translation>interstice en %1</translation>
+        <translation>interstice au %1</translation>
     </message>
     <message>
         <source>No layout</source>
@@ -13384,11 +13384,11 @@ figée</translation>
     </message>
     <message>
         <source>Then pass %1 begins at %2</source>
-        <translation>Puis la passe %1 commence en %2</translation>
+        <translation>Puis la passe %1 commence au %2</translation>
     </message>
     <message>
         <source>Gap at %1, pass %2</source>
-        <translation>Interstice en %1, passe %2</translation>
+        <translation>Interstice au %1, passe %2</translation>
     </message>
     <message>
         <source>Choose an order, or type one: every place once.</source>
@@ -13471,7 +13471,7 @@ figée</translation>
     </message>
     <message>
         <source>in the stack at %1</source>
-        <translation>dans la pile en %1</translation>
+        <translation>dans la pile au %1</translation>
     </message>
     <message>
         <source>✕ off its marking</source>
@@ -13645,7 +13645,7 @@ figée</translation>
     </message>
     <message>
         <source>Recheck at %1: R rocks, D drags, L loose</source>
-        <translation>Recontrôle en %1 : B bascule, F frotte, L libre</translation>
+        <translation>Recontrôle au %1 : B bascule, F frotte, L libre</translation>
     </message>
 </context>
 <context>
@@ -13672,7 +13672,7 @@ figée</translation>
     </message>
     <message>
         <source>residual at %1</source>
-        <translation>résidu en %1</translation>
+        <translation>résidu au %1</translation>
     </message>
     <message>
         <source>After fewest shims</source>
@@ -13716,7 +13716,7 @@ figée</translation>
     </message>
     <message>
         <source>%1 lies at %2</source>
-        <translation>%1 est en %2</translation>
+        <translation>%1 est au %2</translation>
     </message>
     <message>
         <source>%1 thick</source>
@@ -13748,7 +13748,7 @@ figée</translation>
     </message>
     <message>
         <source>Stack built at %1: shim names, or a dash for bare</source>
-        <translation>Pile montée en %1 : noms de cales, ou un tiret pour nue</translation>
+        <translation>Pile montée au %1 : noms de cales, ou un tiret pour nue</translation>
     </message>
     <message>
         <source>Set aside</source>
@@ -13822,7 +13822,7 @@ figée</translation>
     <name>caprail::HistoryChanges</name>
     <message>
         <source>Entry</source>
-        <translation>Inscription</translation>
+        <translation>N°</translation>
     </message>
     <message>
         <source>When</source>
@@ -15365,11 +15365,11 @@ Ce carnet n&apos;y fixe aucune plage : fixer « %1 » au poste Moteur.</trans
     </message>
     <message>
         <source>%1 at %2 is used by another program, or you may not use it: close that program, or have yourself added to the group that owns it (mostly “dialout”).</source>
-        <translation>%1 à %2 est utilisé par un autre programme, ou l&apos;usage n&apos;en est pas permis : fermer ce programme, ou se faire ajouter au groupe qui le possède (le plus souvent « dialout »).</translation>
+        <translation>%1 sur %2 est utilisé par un autre programme, ou l&apos;usage n&apos;en est pas permis : fermer ce programme, ou se faire ajouter au groupe qui le possède (le plus souvent « dialout »).</translation>
     </message>
     <message>
         <source>%1 at %2 cannot be read as a serial port (%3): choose its port under Instruments ▸ Gauges on this computer.</source>
-        <translation>%1 à %2 ne peut pas être lu comme un port série (%3) : choisir son port sous Instruments ▸ Appareils de cet ordinateur.</translation>
+        <translation>%1 sur %2 ne peut pas être lu comme un port série (%3) : choisir son port sous Instruments ▸ Appareils de cet ordinateur.</translation>
     </message>
     <message>
         <source>%1 is connected again at %2.</source>
@@ -15997,7 +15997,7 @@ Ce carnet n&apos;y fixe aucune plage : fixer « %1 » au poste Moteur.</trans
     </message>
     <message>
         <source>%1 brought to (Enter alone: as specified)</source>
-        <translation>%1 amenée à (Entrée seule : comme prescrit)</translation>
+        <translation>%1, amener à (Entrée seule : comme prescrit)</translation>
     </message>
     <message>
         <source>%1: to start it / to turn it</source>
