@@ -2169,7 +2169,7 @@ Réalisé avec :</translation>
     <name>GirdleDiagramText</name>
     <message>
         <source>%1 read</source>
-        <translation>%1 lu</translation>
+        <translation>lu ×%1</translation>
     </message>
     <message>
         <source>no stack</source>
@@ -11605,7 +11605,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Kit tolerance</source>
-        <translation>Tolérance de l&apos;assortiment</translation>
+        <translation>Tolérance des cales</translation>
     </message>
     <message>
         <source>Shims per stack, at most</source>
@@ -11665,11 +11665,11 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>A second person verifies</source>
-        <translation>Une deuxième personne vérifie</translation>
+        <translation>2e personne vérifie</translation>
     </message>
     <message>
         <source>A second person signs off</source>
-        <translation>Une deuxième personne vise</translation>
+        <translation>2e personne vise</translation>
     </message>
     <message>
         <source>Pickup tube clear by</source>
@@ -11689,7 +11689,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Turning torque up by, at most</source>
-        <translation>Couple de rotation, hausse max.</translation>
+        <translation>Rotation plus dure de</translation>
     </message>
     <message>
         <source>empty: 2 lbf·ft, common practice</source>
@@ -11724,7 +11724,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Main caps</source>
-        <translation>Chapeaux de palier</translation>
+        <translation>Chapeaux</translation>
     </message>
     <message>
         <source>Cap to cap</source>
@@ -11732,11 +11732,11 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Fasteners per cap</source>
-        <translation>Fixations par chapeau</translation>
+        <translation>Fixations/chapeau</translation>
     </message>
     <message>
         <source>Studs, left to right</source>
-        <translation>Goujons, gauche à droite</translation>
+        <translation>Entre goujons</translation>
     </message>
     <message>
         <source>Girdle sits on</source>
@@ -11752,7 +11752,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Pan rails apart</source>
-        <translation>Largeur du plan de joint</translation>
+        <translation>Plan de joint</translation>
     </message>
     <message>
         <source>Girdle to cap</source>
@@ -11776,11 +11776,11 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Dipstick at cap</source>
-        <translation>Jauge d&apos;huile au chapeau</translation>
+        <translation>Jauge au chapeau</translation>
     </message>
     <message>
         <source>Dipstick side</source>
-        <translation>Côté de la jauge d&apos;huile</translation>
+        <translation>Côté de la jauge</translation>
     </message>
     <message>
         <source>Who says so</source>
@@ -11832,7 +11832,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Girdle thickness</source>
-        <translation>Épaisseur de la plaque</translation>
+        <translation>Épaisseur plaque</translation>
     </message>
     <message>
         <source>Girdle is of</source>
@@ -11852,7 +11852,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Windows, along</source>
-        <translation>Fenêtres, en long</translation>
+        <translation>Fenêtres en long</translation>
     </message>
     <message>
         <source>as drawn</source>
@@ -11860,7 +11860,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Windows, across</source>
-        <translation>Fenêtres, en travers</translation>
+        <translation>Fenêtres en large</translation>
     </message>
     <message>
         <source>Past the end nuts</source>
@@ -11982,7 +11982,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Cast or stamped</source>
-        <translation>Fonderie ou marquage</translation>
+        <translation>Marquage</translation>
     </message>
     <message>
         <source>Fitted at</source>
@@ -11990,7 +11990,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>3R, main-3, main-3R; empty: the engine</source>
-        <translation>3R, main-3, main-3R ; vide : le moteur</translation>
+        <translation>3R, main-3 ; vide : le moteur</translation>
     </message>
     <message>
         <source>New</source>
@@ -12097,7 +12097,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Limit of error ±</source>
-        <translation>Erreur maximale ±</translation>
+        <translation>Erreur max. ±</translation>
     </message>
     <message>
         <source>gauges: half-width</source>
@@ -12113,7 +12113,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Wrench from</source>
-        <translation>Clé à partir de</translation>
+        <translation>Clé dès</translation>
     </message>
     <message>
         <source>empty: 20 % of the largest</source>
@@ -12133,19 +12133,19 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Due after pulls</source>
-        <translation>Dû après serrages</translation>
+        <translation>Dû après</translation>
     </message>
     <message>
         <source>wrenches, empty: 5000</source>
-        <translation>clés, vide : 5000</translation>
+        <translation>serrages ; clés, vide : 5000</translation>
     </message>
     <message>
         <source>Pulls before now</source>
-        <translation>Serrages déjà faits</translation>
+        <translation>Déjà faits</translation>
     </message>
     <message>
         <source>since the calibration</source>
-        <translation>depuis l&apos;étalonnage</translation>
+        <translation>serrages depuis l&apos;étalonnage</translation>
     </message>
     <message>
         <source>People</source>
@@ -13196,7 +13196,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>no gap</source>
-        <translation>sans interstice</translation>
+        <translation>non lu</translation>
     </message>
     <message>
         <source>gap %1</source>
@@ -14153,11 +14153,11 @@ figée</translation>
     </message>
     <message>
         <source>Pulled</source>
-        <translation>Tirées</translation>
+        <translation>Essais</translation>
     </message>
     <message>
         <source>Largest</source>
-        <translation>Plus grande</translation>
+        <translation>Maximum</translation>
     </message>
     <message>
         <source>Movements by wrench</source>
