@@ -3237,7 +3237,7 @@ trop bas : trop mince</translation>
     </message>
     <message>
         <source>Rounds moved then</source>
-        <translation>Tournées avec mouvement avant</translation>
+        <translation>A bougé avant (tournées)</translation>
     </message>
     <message>
         <source>another torque</source>
@@ -4240,7 +4240,7 @@ trop bas : trop mince</translation>
     </message>
     <message>
         <source>common practice, confirmed by nobody</source>
-        <translation>usage courant, confirmé par personne</translation>
+        <translation>usage courant, que personne n&apos;a confirmé</translation>
     </message>
     <message>
         <source>Twist is within its limits: %1.</source>
@@ -9279,7 +9279,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Of the answers at one step, none or more than all are counted: look at them.</source>
-        <translation>Des réponses à une marche, aucune ou plus que toutes sont comptées : les revoir.</translation>
+        <translation>Parmi les réponses à une marche, aucune ou plus que toutes sont comptées : les revoir.</translation>
     </message>
     <message>
         <source>Answers at two different steps or more are needed.</source>
@@ -9287,7 +9287,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>One step parts all answers, so their spread is smaller than the steps tried can show: try steps between.</source>
-        <translation>Une seule marche sépare toutes les réponses, et leur étendue est donc plus petite que ne le montrent les marches essayées : essayer des marches entre elles.</translation>
+        <translation>Une seule marche sépare toutes les réponses, et leur étendue est donc plus petite que ce que les marches essayées peuvent montrer : essayer des marches entre elles.</translation>
     </message>
     <message>
         <source>Nothing was measured yet.</source>
@@ -11427,7 +11427,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>The girdle is taken for a thin elastic plate with sharp windows, flat before it was bolted down; the block for rigid.</source>
-        <translation>La plaque est prise pour une plaque élastique mince à fenêtres vives, plane avant d&apos;être boulonnée ; le bloc pour rigide.</translation>
+        <translation>La plaque est supposée élastique et mince, à fenêtres vives, plane avant d&apos;être boulonnée ; le bloc rigide.</translation>
     </message>
     <message>
         <source>The pan rail holds it at height zero at %1 fasteners; nuts pull it down onto the stacks.</source>
@@ -11439,11 +11439,11 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Nobody counted the fasteners of the pan rail: a usual set is taken.</source>
-        <translation>Personne n&apos;a compté les fixations du plan de joint : un jeu usuel est pris.</translation>
+        <translation>Personne n&apos;a compté les fixations du plan de joint : un nombre usuel est pris.</translation>
     </message>
     <message>
         <source>Too few pan rail fasteners lie under the plate as the layout is drawn: the rail is taken to hold its four ends as well.</source>
-        <translation>Trop peu de fixations du plan de joint sont sous la plaque telle que l&apos;architecture est dessinée : le plan de joint est pris pour tenir aussi ses quatre extrémités.</translation>
+        <translation>Trop peu de fixations du plan de joint sont sous la plaque telle que l&apos;architecture est dessinée : le plan de joint est supposé tenir aussi ses quatre extrémités.</translation>
     </message>
     <message>
         <source>What nobody measured of windows and overhang is in fair proportion to the layout, as drawn.</source>
@@ -11451,15 +11451,15 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Stud and cap are taken to give way by 1 thou under 10 000 lbf where neither the grip nor the stretch of the main fasteners is known, which makes the loads rather too large (common practice, no source).</source>
-        <translation>Goujon et chapeau sont pris pour céder de 1 thou sous 10 000 lbf là où ni la longueur serrée ni l&apos;allongement des fixations de palier n&apos;est connu, ce qui rend les charges plutôt trop grandes (usage courant, sans source).</translation>
+        <translation>Goujon et chapeau sont supposés céder de 1 thou sous 10 000 lbf là où ni la longueur serrée ni l&apos;allongement des fixations de palier n&apos;est connu, ce qui rend les charges plutôt trop grandes (usage courant, sans source).</translation>
     </message>
     <message>
         <source>Where no stack is built the nut is taken to draw the plate down by the whole gap.</source>
-        <translation>Là où aucune pile n&apos;est montée, l&apos;écrou est pris pour tirer la plaque de tout l&apos;interstice.</translation>
+        <translation>Là où aucune pile n&apos;est montée, l&apos;écrou est supposé tirer la plaque de tout l&apos;interstice.</translation>
     </message>
     <message>
         <source>The uncertainties of the residuals are taken as independent of each other.</source>
-        <translation>Les incertitudes des résidus sont prises pour indépendantes entre elles.</translation>
+        <translation>Les incertitudes des résidus sont supposées indépendantes entre elles.</translation>
     </message>
     <message>
         <source>It is advice, and no claim about what a block will stand.</source>
@@ -12529,7 +12529,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>What a touch takes</source>
-        <translation>Ce que prend un toucher</translation>
+        <translation>Ce que prend un clic</translation>
     </message>
     <message>
         <source>name, as rear cap</source>
