@@ -9679,7 +9679,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>A measured check has a band, from and to, and the others have none.</source>
-        <translation>Un contrôle mesuré a une plage, de et à, et les autres n&apos;en ont pas.</translation>
+        <translation>Un contrôle mesuré a une plage, avec ses deux bornes, et les autres n&apos;en ont pas.</translation>
     </message>
     <message>
         <source>a check</source>
@@ -10099,15 +10099,15 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>the stretch of %1</source>
-        <translation>l&apos;allongement de %1</translation>
+        <translation>l&apos;allongement (%1)</translation>
     </message>
     <message>
         <source>the torque of %1</source>
-        <translation>le couple de %1</translation>
+        <translation>le couple (%1)</translation>
     </message>
     <message>
         <source>the angle of %1</source>
-        <translation>l&apos;angle de %1</translation>
+        <translation>l&apos;angle (%1)</translation>
     </message>
     <message>
         <source>Shim %1 was never measured: a step has a known height only of measured ones.</source>
@@ -10667,7 +10667,7 @@ inconnu, une fausse étiquette : ouvrir un constat ci-dessous.</translation>
     </message>
     <message>
         <source>Clamp of %1: on at %2, off at %3</source>
-        <translation>Effort de serrage de %1 : serrage à %2, desserrage à %3</translation>
+        <translation>Effort de serrage, %1 : serrage à %2, desserrage à %3</translation>
     </message>
     <message>
         <source>Verify round %1 begun</source>
