@@ -4,7 +4,7 @@
 #include <QApplication>
 #include <records/shop_window.h>
 #include <window/doorbell.h>
-#include <window/main_window.h>
+#include <window/open_windows.h>
 
 namespace caprail {
 
@@ -15,19 +15,15 @@ void openRecord(const QString& path) {
         return;
     }
     MainWindow* empty = nullptr;
-    for (QWidget* widget : QApplication::topLevelWidgets()) {
-        auto* window = qobject_cast<MainWindow*>(widget);
-        if (window != nullptr && window->isVisible() && window->session() == nullptr) {
-            empty = window;
-        }
+    for (const auto& window : openMainWindows()) {
+        empty = window->session() == nullptr ? window.data() : empty;
     }
     auto* window = empty == nullptr ? new MainWindow : empty;
     const bool isOpen = window->openFile(path);
     if (!isOpen && empty == nullptr) {
         window->deleteLater();
     } else {
-        window->raise();
-        window->activateWindow();
+        bringToFront(*window);
     }
 }
 
@@ -37,8 +33,7 @@ ShopWindow* showShop(const QString& folder) {
     for (QWidget* widget : QApplication::topLevelWidgets()) {
         auto* window = qobject_cast<ShopWindow*>(widget);
         if (window != nullptr && window->isVisible() && (folder.isEmpty() || window->folder() == folder)) {
-            window->raise();
-            window->activateWindow();
+            bringToFront(*window);
             return window;
         }
     }
