@@ -12124,7 +12124,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>At</source>
-        <translation>En</translation>
+        <translation>Où</translation>
     </message>
     <message>
         <source>not said</source>
@@ -12386,7 +12386,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>Engine and layout</source>
-        <translation>Moteur et architecture</translation>
+        <translation>Moteur, architecture</translation>
     </message>
     <message>
         <source>Bands and rules</source>
@@ -12402,7 +12402,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>Whose figures</source>
-        <translation>Source des chiffres</translation>
+        <translation>Sources</translation>
     </message>
     <message>
         <source>Parts</source>
@@ -13602,7 +13602,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <name>caprail::GirdleLoadPage</name>
     <message>
         <source>At</source>
-        <translation>En</translation>
+        <translation>Où</translation>
     </message>
     <message>
         <source>Residual</source>
@@ -13646,7 +13646,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>No load over</source>
-        <translation>Aucune charge sur</translation>
+        <translation>Charges, au plus</translation>
     </message>
     <message>
         <source>Residuals within ±</source>
@@ -15032,8 +15032,8 @@ La communiquer à qui doit connaître la signature, par une autre voie que le ca
     <message numerus="yes">
         <source>%1: locked, held by %n</source>
         <translation>
-            <numerusform>%1&#xa0;: verrouillé par %n contrôle</numerusform>
-            <numerusform>%1&#xa0;: verrouillé par %n contrôles</numerusform>
+            <numerusform>%1 : bloqué par %n</numerusform>
+            <numerusform>%1 : bloqué par %n</numerusform>
         </translation>
     </message>
     <message>
@@ -15238,7 +15238,7 @@ La communiquer à qui doit connaître la signature, par une autre voie que le ca
     </message>
     <message>
         <source>Flip</source>
-        <translation>Retourner</translation>
+        <translation>Miroir</translation>
     </message>
     <message>
         <source>Flip the diagram across the crank</source>
