@@ -479,6 +479,12 @@ TEST_F(ManualTest, shows_its_own_pages_and_no_file_whatever_a_link_says) {
     EXPECT_FALSE(pages.toPlainText().contains(QStringLiteral("secret")));
 }
 
+TEST_F(ManualTest, is_english_where_nobody_translated_a_page) {
+    PageBrowser pages(QStringList{QStringLiteral(":/caprail/manual/xx")} + manualFolders());
+    ASSERT_TRUE(pages.open(QStringLiteral("girdle.md"), QStringLiteral("a view of the language xx")));
+    EXPECT_TRUE(pages.toPlainText().startsWith(QStringLiteral("Girdle\n")));
+}
+
 TEST_F(ManualTest, fits_its_pictures_into_a_narrow_window) {
     PageBrowser pages(manualFolders());
     pages.resize(480, 600);
