@@ -164,7 +164,7 @@ Erstellt mit:</translation>
     </message>
     <message>
         <source>Count the shims out and back in: one left inside can destroy the engine. Their edges cut.</source>
-        <translation>Die Distanzscheiben beim Herausnehmen und beim Einlegen zählen: eine, die in den Motor fällt, ist sein Ende.</translation>
+        <translation>Die Distanzscheiben beim Herausnehmen und beim Einlegen zählen: eine, die im Motor bleibt, kann ihn zerstören. Ihre Kanten schneiden.</translation>
     </message>
     <message>
         <source>Use gloves and fresh air with solvents and sealants.</source>
@@ -2638,10 +2638,6 @@ Erstellt mit:</translation>
         <translation>F1</translation>
     </message>
     <message>
-        <source>what this station is for</source>
-        <translation>wozu diese Station da ist</translation>
-    </message>
-    <message>
         <source>Shift+F1</source>
         <translation>Umschalt+F1</translation>
     </message>
@@ -2676,6 +2672,10 @@ Erstellt mit:</translation>
     <message>
         <source>copies the diagram, chart or table in focus; the menu key saves a drawing as SVG or PNG</source>
         <translation>kopiert Zeichnung, Diagramm oder Tabelle im Fokus; die Menütaste speichert eine Zeichnung als SVG oder PNG</translation>
+    </message>
+    <message>
+        <source>the manual, at the page of this station</source>
+        <translation>das Handbuch, an der Seite dieser Station</translation>
     </message>
 </context>
 <context>
@@ -14927,6 +14927,49 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
         <source>Next: %1.</source>
         <translation>Als Nächstes: %1.</translation>
     </message>
+    <message>
+        <source>&amp;Manual</source>
+        <translation>Hand&amp;buch</translation>
+    </message>
+</context>
+<context>
+    <name>caprail::Manual</name>
+    <message>
+        <source>Manual — Caprail</source>
+        <translation>Handbuch — Caprail</translation>
+    </message>
+    <message>
+        <source>Contents</source>
+        <translation>Inhalt</translation>
+    </message>
+    <message>
+        <source>No page holds all of these words.</source>
+        <translation>Keine Seite enthält alle diese Wörter.</translation>
+    </message>
+    <message>
+        <source>Page of the manual</source>
+        <translation>Seite des Handbuchs</translation>
+    </message>
+    <message>
+        <source>Search all pages</source>
+        <translation>Alle Seiten durchsuchen</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Forward</source>
+        <translation>Vor</translation>
+    </message>
+    <message>
+        <source>Smaller text</source>
+        <translation>Kleinere Schrift</translation>
+    </message>
+    <message>
+        <source>Larger text</source>
+        <translation>Größere Schrift</translation>
+    </message>
 </context>
 <context>
     <name>caprail::NewRecordDialog</name>
@@ -15814,6 +15857,14 @@ Ihn allen mitteilen, die die Signatur kennen sollen, auf anderem Weg als mit dem
     <message>
         <source>The part maker&apos;s instructions, local codes and licensed practice come first; nothing here overrides them.</source>
         <translation>Die Anweisungen der Teilehersteller, örtliche Vorschriften und zugelassene Fachleute gehen vor; nichts hier setzt sie außer Kraft.</translation>
+    </message>
+    <message>
+        <source>Man&amp;ual</source>
+        <translation>Handb&amp;uch</translation>
+    </message>
+    <message>
+        <source>the whole job, station by station; F1 opens it anywhere</source>
+        <translation>die ganze Arbeit, Station für Station; F1 öffnet es überall</translation>
     </message>
 </context>
 <context>
