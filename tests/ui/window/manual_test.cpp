@@ -6,6 +6,7 @@
 #include "../pictures.h"
 
 #include <QAbstractButton>
+#include <QAccessible>
 #include <QDir>
 #include <QLineEdit>
 #include <QMenuBar>
@@ -463,6 +464,22 @@ TEST_F(ManualTest, goes_back_and_forward_and_larger_and_leaves_by_keys_alone) {
     pressF1(window);
     EXPECT_TRUE(manual.isVisible());
     EXPECT_GT(pageOf(window).font().pointSizeF(), before);
+}
+
+TEST_F(ManualTest, names_to_a_screen_reader_all_that_takes_the_keyboard) {
+    MainWindow window;
+    window.setAttribute(Qt::WA_DeleteOnClose, false);
+    const Manual* manual = Manual::show(&window, QStringLiteral("job.md"));
+    int stops = 0;
+    for (QWidget* widget : manual->findChildren<QWidget*>()) {
+        if (widget->isVisible() && (widget->focusPolicy() & Qt::TabFocus) != 0) {
+            ++stops;
+            QAccessibleInterface* heard = QAccessible::queryAccessibleInterface(widget);
+            ASSERT_NE(heard, nullptr);
+            EXPECT_FALSE(heard->text(QAccessible::Name).isEmpty()) << widget->metaObject()->className();
+        }
+    }
+    EXPECT_GE(stops, 6); // search, four buttons, contents, page; what is greyed among them
 }
 
 TEST_F(ManualTest, shows_its_own_pages_and_no_file_whatever_a_link_says) {
