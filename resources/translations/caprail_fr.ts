@@ -164,7 +164,7 @@ Réalisé avec&#xa0;:</translation>
     </message>
     <message>
         <source>Count the shims out and back in: one left inside can destroy the engine. Their edges cut.</source>
-        <translation>Compter les cales à la sortie et au retour&#xa0;: une seule oubliée à l&apos;intérieur peut détruire le moteur. Leurs bords coupent.</translation>
+        <translation>Compter les cales à la sortie et au retour : une seule oubliée peut détruire le moteur. Leurs bords coupent.</translation>
     </message>
     <message>
         <source>Use gloves and fresh air with solvents and sealants.</source>
