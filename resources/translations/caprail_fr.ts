@@ -164,7 +164,7 @@ Réalisé avec&#xa0;:</translation>
     </message>
     <message>
         <source>Count the shims out and back in: one left inside can destroy the engine. Their edges cut.</source>
-        <translation>Compter les cales à la sortie et au retour : une seule oubliée peut détruire le moteur. Leurs bords coupent.</translation>
+        <translation>Compter les cales à la sortie et au retour&#xa0;: une seule oubliée peut détruire le moteur. Leurs bords coupent.</translation>
     </message>
     <message>
         <source>Use gloves and fresh air with solvents and sealants.</source>
@@ -1900,11 +1900,11 @@ Réalisé avec&#xa0;:</translation>
     </message>
     <message>
         <source>Least film by the charts of Raimondi and Boyd for a steady load, with the same load and width at every bearing, the oil as warm as the block, its viscosity by ASTM D341. An engine&apos;s load turns and hammers: advice, no verdict.</source>
-        <translation>Film minimal d&apos;après les abaques de Raimondi et Boyd pour une charge constante, à charge et largeur égales pour tous les paliers, l&apos;huile aussi chaude que le bloc, sa viscosité selon ASTM D341. La charge d&apos;un moteur tourne et martèle : un conseil, pas un jugement.</translation>
+        <translation>Film minimal d&apos;après les abaques de Raimondi et Boyd pour une charge constante, à charge et largeur égales pour tous les paliers, l&apos;huile aussi chaude que le bloc, sa viscosité selon ASTM D341. La charge d&apos;un moteur tourne et martèle&#xa0;: un conseil, pas un jugement.</translation>
     </message>
     <message>
         <source>A look ahead by α·D·ΔT, the shells with their steel backs where their thickness is known, common practice, no source: it leaves out that a cap may be of another metal. No verdict, not stored.</source>
-        <translation>Une prévision par α·D·ΔT, les coussinets avec leur dos d&apos;acier là où leur épaisseur est connue, usage courant, sans source : elle ignore qu&apos;un chapeau peut être d&apos;un autre métal. Ni jugement ni enregistrement.</translation>
+        <translation>Une prévision par α·D·ΔT, les coussinets avec leur dos d&apos;acier là où leur épaisseur est connue, usage courant, sans source&#xa0;: elle ignore qu&apos;un chapeau peut être d&apos;un autre métal. Ni jugement ni enregistrement.</translation>
     </message>
 </context>
 <context>
@@ -2074,11 +2074,11 @@ Réalisé avec&#xa0;:</translation>
     </message>
     <message>
         <source>Stale by it: %1 and %2 more.</source>
-        <translation>Périmé par là : %1 et %2 autres.</translation>
+        <translation>Périmé par là&#xa0;: %1 et %2 autres.</translation>
     </message>
     <message>
         <source>Stale by it: %1.</source>
-        <translation>Périmé par là : %1.</translation>
+        <translation>Périmé par là&#xa0;: %1.</translation>
     </message>
     <message>
         <source>It must hold in a later round.</source>
@@ -2351,23 +2351,23 @@ Réalisé avec&#xa0;:</translation>
     </message>
     <message>
         <source>No plan can have more than %1 in band, nor then fewer than %2 shims: this is at least %3 % of what can be.</source>
-        <translation>Aucun plan ne peut en avoir plus de %1 dans la plage, ni alors moins de %2 cales : c&apos;est au moins %3 % du possible.</translation>
+        <translation>Aucun plan ne peut en avoir plus de %1 dans la plage, ni alors moins de %2 cales&#xa0;: c&apos;est au moins %3&#xa0;% du possible.</translation>
     </message>
     <message>
         <source>No plan has more in band, nor as many with fewer shims; only the residuals may still be bettered.</source>
-        <translation>Aucun plan n&apos;en a plus dans la plage, ni autant avec moins de cales ; seuls les résidus peuvent encore être améliorés.</translation>
+        <translation>Aucun plan n&apos;en a plus dans la plage, ni autant avec moins de cales&#xa0;; seuls les résidus peuvent encore être améliorés.</translation>
     </message>
     <message>
         <source>%1 stacks stand and stay; the plan is for the other %2.</source>
-        <translation>%1 piles sont en place et restent ; le plan vaut pour les %2 autres.</translation>
+        <translation>%1 piles sont en place et restent&#xa0;; le plan vaut pour les %2 autres.</translation>
     </message>
     <message>
         <source>Proven best: %1 (%2 ms).</source>
-        <translation>Le meilleur, prouvé : %1 (%2 ms).</translation>
+        <translation>Le meilleur, prouvé&#xa0;: %1 (%2 ms).</translation>
     </message>
     <message>
         <source>Best found so far: %1 (%2 ms).</source>
-        <translation>Le meilleur trouvé jusqu&apos;ici : %1 (%2 ms).</translation>
+        <translation>Le meilleur trouvé jusqu&apos;ici&#xa0;: %1 (%2 ms).</translation>
     </message>
     <message>
         <source>Buy a shim of %1.</source>
@@ -2410,7 +2410,7 @@ Réalisé avec&#xa0;:</translation>
     </message>
     <message>
         <source>More shims than the rules allow in one stack: %1.</source>
-        <translation>Plus de cales dans une pile que n&apos;en permettent les consignes : %1.</translation>
+        <translation>Plus de cales dans une pile que n&apos;en permettent les consignes&#xa0;: %1.</translation>
     </message>
     <message>
         <source>%1 in band</source>
@@ -2418,7 +2418,7 @@ Réalisé avec&#xa0;:</translation>
     </message>
     <message>
         <source>As built: %1.</source>
-        <translation>Telles que montées : %1.</translation>
+        <translation>Telles que montées&#xa0;: %1.</translation>
     </message>
     <message>
         <source>one reading</source>
@@ -2516,7 +2516,7 @@ Réalisé avec&#xa0;:</translation>
     </message>
     <message>
         <source>%1, round %2: %3</source>
-        <translation>%1, tournée %2 : %3</translation>
+        <translation>%1, tournée %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>%1 UTC, entry %2</source>
@@ -4382,15 +4382,15 @@ trop bas&#xa0;: trop mince</translation>
     </message>
     <message>
         <source>%1 locked: %2 of %3 checks are not good.</source>
-        <translation>%1 verrouillé : %2 contrôles sur %3 ne sont pas bons.</translation>
+        <translation>%1 verrouillé&#xa0;: %2 contrôles sur %3 ne sont pas bons.</translation>
     </message>
     <message>
         <source>%1 locked: %2 of %3 checks are not good, those above and these.</source>
-        <translation>%1 verrouillé : %2 contrôles sur %3 ne sont pas bons, ceux ci-dessus et ceux-ci.</translation>
+        <translation>%1 verrouillé&#xa0;: %2 contrôles sur %3 ne sont pas bons, ceux ci-dessus et ceux-ci.</translation>
     </message>
     <message>
         <source>%1 locked: %2 of %3 checks are not good, those above.</source>
-        <translation>%1 verrouillé : %2 contrôles sur %3 ne sont pas bons, ceux ci-dessus.</translation>
+        <translation>%1 verrouillé&#xa0;: %2 contrôles sur %3 ne sont pas bons, ceux ci-dessus.</translation>
     </message>
     <message>
         <source>%1 as marked</source>
@@ -5204,7 +5204,7 @@ trop bas&#xa0;: trop mince</translation>
     </message>
     <message>
         <source>Left out: %1.</source>
-        <translation>Laissés de côté : %1.</translation>
+        <translation>Laissés de côté&#xa0;: %1.</translation>
     </message>
     <message>
         <source>%1 (best found so far)</source>
@@ -5366,7 +5366,7 @@ trop bas&#xa0;: trop mince</translation>
     </message>
     <message>
         <source>Coefficients: %1.</source>
-        <translation>Coefficients : %1.</translation>
+        <translation>Coefficients&#xa0;: %1.</translation>
     </message>
 </context>
 <context>
@@ -5429,7 +5429,7 @@ trop bas&#xa0;: trop mince</translation>
     </message>
     <message>
         <source>Take the last sign away: Del</source>
-        <translation>Retirer le dernier signe : Suppr</translation>
+        <translation>Retirer le dernier signe&#xa0;: Suppr</translation>
     </message>
 </context>
 <context>
@@ -5608,11 +5608,11 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1 at %2: %3</source>
-        <translation>%1 en %2 : %3</translation>
+        <translation>%1 en %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>opened by %1, entry %2</source>
@@ -5620,15 +5620,15 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>settled by %1: %2</source>
-        <translation>réglé par %1 : %2</translation>
+        <translation>réglé par %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>✎ Note, %1: %2</source>
-        <translation>✎ Note, %1 : %2</translation>
+        <translation>✎ Note, %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>✎ Note at %1, %2: %3</source>
-        <translation>✎ Note en %1, %2 : %3</translation>
+        <translation>✎ Note en %1, %2&#xa0;: %3</translation>
     </message>
 </context>
 <context>
@@ -11537,7 +11537,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>Where a main fastener has neither the dimensions of its joint nor a stretch beside its torque, at %1, stud and cap are taken for a spring of %2, which makes the loads rather too large (common practice, no source).</source>
-        <translation>Là où une fixation de palier n&apos;a ni les cotes de son assemblage ni un allongement à côté de son couple, ici : %1, goujon et chapeau sont supposés être un ressort de %2, ce qui rend les charges plutôt trop grandes (usage courant, sans source).</translation>
+        <translation>Là où une fixation de palier n&apos;a ni les cotes de son assemblage ni un allongement à côté de son couple, ici&#xa0;: %1, goujon et chapeau sont supposés être un ressort de %2, ce qui rend les charges plutôt trop grandes (usage courant, sans source).</translation>
     </message>
     <message>
         <source>every place</source>
@@ -11549,31 +11549,31 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>The pan rail holds it at height zero at %1 points; nuts pull it down onto the stacks.</source>
-        <translation>Le plan de joint la tient à la hauteur zéro en %1 points ; les écrous la tirent sur les piles.</translation>
+        <translation>Le plan de joint la tient à la hauteur zéro en %1 points&#xa0;; les écrous la tirent sur les piles.</translation>
     </message>
     <message>
         <source>Too few pan rail fasteners lie under the plate as the layout is drawn: the rail is taken to hold its four ends as well, which are among these points.</source>
-        <translation>Trop peu de fixations du plan de joint sont sous la plaque telle que l&apos;architecture est dessinée : le plan de joint est supposé tenir aussi ses quatre extrémités, comprises dans ces points.</translation>
+        <translation>Trop peu de fixations du plan de joint sont sous la plaque telle que l&apos;architecture est dessinée&#xa0;: le plan de joint est supposé tenir aussi ses quatre extrémités, comprises dans ces points.</translation>
     </message>
     <message>
         <source>The cutout at the oil pump&apos;s pickup is in fair proportion to the layout, as drawn: it is not asked for.</source>
-        <translation>L&apos;échancrure à la crépine est en juste proportion de l&apos;architecture, comme dessiné : elle n&apos;est pas demandée.</translation>
+        <translation>L&apos;échancrure à la crépine est en juste proportion de l&apos;architecture, comme dessiné&#xa0;: elle n&apos;est pas demandée.</translation>
     </message>
     <message>
         <source>At this temperature the oil has %1 mPa·s. No load is named, so no film is worked out: name the load on one bearing.</source>
-        <translation>À cette température, l&apos;huile a %1 mPa·s. Aucune charge n&apos;est nommée, donc aucun film n&apos;est calculé : nommer la charge sur un palier.</translation>
+        <translation>À cette température, l&apos;huile a %1 mPa·s. Aucune charge n&apos;est nommée, donc aucun film n&apos;est calculé&#xa0;: nommer la charge sur un palier.</translation>
     </message>
     <message>
         <source>No clearance is measured with a micrometer yet: measure journals and bores first.</source>
-        <translation>Aucun jeu n&apos;est encore mesuré au micromètre : mesurer d&apos;abord les portées et les alésages.</translation>
+        <translation>Aucun jeu n&apos;est encore mesuré au micromètre&#xa0;: mesurer d&apos;abord les portées et les alésages.</translation>
     </message>
     <message>
         <source>%1 is not a coefficient for %2: type millionths per kelvin, 11.4 for grey cast iron.</source>
-        <translation>%1 n&apos;est pas un coefficient pour %2 : taper des millionièmes par kelvin, 11.4 pour la fonte grise.</translation>
+        <translation>%1 n&apos;est pas un coefficient pour %2&#xa0;: taper des millionièmes par kelvin, 11.4 pour la fonte grise.</translation>
     </message>
     <message>
         <source>%1 is not the oil&apos;s viscosity at %2: type mm²/s from its data sheet, a number above zero.</source>
-        <translation>%1 n&apos;est pas la viscosité de l&apos;huile à %2 : taper les mm²/s de sa fiche technique, un nombre supérieur à zéro.</translation>
+        <translation>%1 n&apos;est pas la viscosité de l&apos;huile à %2&#xa0;: taper les mm²/s de sa fiche technique, un nombre supérieur à zéro.</translation>
     </message>
 </context>
 <context>
@@ -13868,11 +13868,11 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>planned: %1</source>
-        <translation>planifiée : %1</translation>
+        <translation>planifiée&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1, residual %2: %3, should %4</source>
-        <translation>%1, résidu %2 : %3, devrait %4</translation>
+        <translation>%1, résidu %2&#xa0;: %3, devrait %4</translation>
     </message>
 </context>
 <context>
@@ -13910,7 +13910,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <name>caprail::GirdleSurvey</name>
     <message>
         <source>Set the engine layout at the engine station: the pan rail is drawn from it.</source>
-        <translation>Fixer l&apos;architecture du moteur au poste Moteur : le plan de joint en est dessiné.</translation>
+        <translation>Fixer l&apos;architecture du moteur au poste Moteur&#xa0;: le plan de joint en est dessiné.</translation>
     </message>
 </context>
 <context>
@@ -15032,8 +15032,8 @@ La communiquer à qui doit connaître la signature, par une autre voie que le ca
     <message numerus="yes">
         <source>%1: locked, held by %n</source>
         <translation>
-            <numerusform>%1 : bloqué par %n</numerusform>
-            <numerusform>%1 : bloqué par %n</numerusform>
+            <numerusform>%1&#xa0;: bloqué par %n</numerusform>
+            <numerusform>%1&#xa0;: bloqué par %n</numerusform>
         </translation>
     </message>
     <message>
@@ -15042,7 +15042,7 @@ La communiquer à qui doit connaître la signature, par une autre voie que le ca
     </message>
     <message>
         <source>read only: %1</source>
-        <translation>lecture seule : %1</translation>
+        <translation>lecture seule&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -15142,7 +15142,7 @@ La communiquer à qui doit connaître la signature, par une autre voie que le ca
     </message>
     <message>
         <source>This record sets no band for it: set “%1” at the engine station.</source>
-        <translation>Ce carnet n&apos;y fixe aucune plage : fixer « %1 » au poste Moteur.</translation>
+        <translation>Ce carnet n&apos;y fixe aucune plage&#xa0;: fixer «&#xa0;%1&#xa0;» au poste Moteur.</translation>
     </message>
 </context>
 <context>
@@ -15766,7 +15766,7 @@ La communiquer à qui doit connaître la signature, par une autre voie que le ca
     </message>
     <message>
         <source>no record that can be read: %1</source>
-        <translation>carnets illisibles : %1</translation>
+        <translation>carnets illisibles&#xa0;: %1</translation>
     </message>
 </context>
 <context>
