@@ -164,7 +164,7 @@ Réalisé avec&#xa0;:</translation>
     </message>
     <message>
         <source>Count the shims out and back in: one left inside can destroy the engine. Their edges cut.</source>
-        <translation>Compter les cales à la sortie et au retour&#xa0;: une seule oubliée à l&apos;intérieur peut détruire le moteur. Leurs bords coupent.</translation>
+        <translation>Compter les cales à la sortie et au retour&#xa0;: une seule oubliée peut détruire le moteur. Leurs bords coupent.</translation>
     </message>
     <message>
         <source>Use gloves and fresh air with solvents and sealants.</source>
@@ -4954,7 +4954,7 @@ trop bas&#xa0;: trop mince</translation>
     </message>
     <message>
         <source>&amp;Bands, and fits of the shop&apos;s own…</source>
-        <translation>&amp;Plages, et ajustements propres à l&apos;atelier…</translation>
+        <translation>Plages, et aju&amp;stements propres à l&apos;atelier…</translation>
     </message>
     <message>
         <source>No fits yet</source>
@@ -5651,7 +5651,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>Add pho&amp;to…</source>
-        <translation>Ajouter une pho&amp;to…</translation>
+        <translation>Ajouter une p&amp;hoto…</translation>
     </message>
     <message>
         <source>Paste</source>
@@ -5758,7 +5758,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <name>caprail::ClosingTaskPage</name>
     <message>
         <source>P&amp;hoto…</source>
-        <translation>P&amp;hoto…</translation>
+        <translation>Ph&amp;oto…</translation>
     </message>
 </context>
 <context>
@@ -11588,7 +11588,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>Save a copy &amp;elsewhere…</source>
-        <translation>Enregistrer une copie &amp;ailleurs…</translation>
+        <translation>Enregistrer une copie ai&amp;lleurs…</translation>
     </message>
     <message>
         <source>&amp;Understood</source>
@@ -11624,7 +11624,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>Take it o&amp;ver…</source>
-        <translation>Re&amp;prendre…</translation>
+        <translation>Repre&amp;ndre…</translation>
     </message>
     <message>
         <source>Take the record over</source>
@@ -11723,7 +11723,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>Store &amp;band</source>
-        <translation>Enregistrer la &amp;plage</translation>
+        <translation>Enregistrer la pla&amp;ge</translation>
     </message>
     <message>
         <source>Rules</source>
@@ -11894,7 +11894,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>Store &amp;layout</source>
-        <translation>Enregistrer l&apos;&amp;architecture</translation>
+        <translation>Enregistrer l&apos;arc&amp;hitecture</translation>
     </message>
     <message>
         <source>Advice on when to consider a girdle</source>
@@ -12152,7 +12152,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>Store &amp;part</source>
-        <translation>Enregistrer la &amp;pièce</translation>
+        <translation>Enregist&amp;rer la pièce</translation>
     </message>
     <message>
         <source>Photo of its number…</source>
@@ -12255,7 +12255,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>Store &amp;person</source>
-        <translation>Enregistrer la &amp;personne</translation>
+        <translation>Enregistrer la pe&amp;rsonne</translation>
     </message>
     <message>
         <source>assembler</source>
@@ -12295,7 +12295,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>Store &amp;instrument</source>
-        <translation>Enregistrer l&apos;&amp;instrument</translation>
+        <translation>Enregistrer l&apos;in&amp;strument</translation>
     </message>
     <message>
         <source>Ne&amp;w instrument</source>
@@ -12730,7 +12730,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>Set the sequence on the &amp;diagram</source>
-        <translation>Fixer l&apos;ordre sur le &amp;dessin</translation>
+        <translation>Fixer l&apos;&amp;ordre sur le dessin</translation>
     </message>
     <message>
         <source>Wrench length</source>
@@ -12872,7 +12872,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <name>caprail::FastenersTighten</name>
     <message>
         <source>&amp;Loosened</source>
-        <translation>&amp;Desserrée</translation>
+        <translation>De&amp;sserrée</translation>
     </message>
     <message>
         <source>Main caps</source>
@@ -12924,7 +12924,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>&amp;All %1 as specified</source>
-        <translation>&amp;Toutes les %1 comme prescrit</translation>
+        <translation>To&amp;utes les %1 comme prescrit</translation>
     </message>
     <message>
         <source>Enters every fastener of this kind that is not yet at its specified value, one entry each, in sequence</source>
@@ -12951,7 +12951,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     <name>caprail::FastenersVerify</name>
     <message>
         <source>&amp;Held</source>
-        <translation>&amp;Tient</translation>
+        <translation>Tie&amp;nt</translation>
     </message>
     <message>
         <source>What moved in this round, and what it made stale</source>
@@ -13357,7 +13357,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>&amp;Propose from the kit</source>
-        <translation>&amp;Proposer depuis l&apos;assortiment</translation>
+        <translation>P&amp;roposer depuis l&apos;assortiment</translation>
     </message>
     <message>
         <source>Whose feel is tried</source>
@@ -13721,7 +13721,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>&amp;Try a feel…</source>
-        <translation>&amp;Éprouver un toucher…</translation>
+        <translation>Épro&amp;uver un toucher…</translation>
     </message>
     <message>
         <source>B  bracket it</source>
@@ -13756,7 +13756,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>Set a shim &amp;aside…</source>
-        <translation>Mettre une cale de &amp;côté…</translation>
+        <translation>&amp;Mettre une cale de côté…</translation>
     </message>
     <message>
         <source>What the plan aims for</source>
@@ -13792,7 +13792,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>&amp;Pin</source>
-        <translation>&amp;Figer</translation>
+        <translation>Fi&amp;ger</translation>
     </message>
     <message>
         <source>The plan keeps a pinned stack as it is and plans the rest around it.</source>
@@ -13848,7 +13848,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>Plan all ane&amp;w</source>
-        <translation>&amp;Tout replanifier</translation>
+        <translation>To&amp;ut replanifier</translation>
     </message>
     <message>
         <source>What stands stays, and the plan is for the other places. Pressed, the plan begins with bare washers.</source>
@@ -13856,7 +13856,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>List the &amp;kit first…</source>
-        <translation>Lister d&apos;abord l&apos;&amp;assortiment…</translation>
+        <translation>Lister d&apos;abord l&apos;a&amp;ssortiment…</translation>
     </message>
     <message>
         <source>No shim is listed yet, so there is nothing to build a stack of. Alt+2</source>
@@ -14300,7 +14300,7 @@ inconnu, une fausse étiquette&#xa0;: ouvrir un constat ci-dessous.</translation
     </message>
     <message>
         <source>&amp;Print…</source>
-        <translation>Im&amp;primer…</translation>
+        <translation>Imp&amp;rimer…</translation>
     </message>
     <message>
         <source>E&amp;xport…</source>
@@ -15153,7 +15153,7 @@ La communiquer à qui doit connaître la signature, par une autre voie que le ca
     </message>
     <message>
         <source>&amp;Instrument</source>
-        <translation>&amp;Instrument</translation>
+        <translation>I&amp;nstrument</translation>
     </message>
     <message>
         <source>Another %1 is fitted…</source>
@@ -15840,7 +15840,7 @@ La communiquer à qui doit connaître la signature, par une autre voie que le ca
     </message>
     <message>
         <source>&amp;Shop</source>
-        <translation>&amp;Atelier</translation>
+        <translation>Ate&amp;lier</translation>
     </message>
     <message>
         <source>all records of a folder: searched, sorted, compared</source>
@@ -15852,7 +15852,7 @@ La communiquer à qui doit connaître la signature, par une autre voie que le ca
     </message>
     <message>
         <source>&amp;Sample records (opened as a copy)</source>
-        <translation>Carnets d&apos;&amp;exemple (ouverts en copie)</translation>
+        <translation>Carnets d&apos;e&amp;xemple (ouverts en copie)</translation>
     </message>
     <message>
         <source>The part maker&apos;s instructions, local codes and licensed practice come first; nothing here overrides them.</source>
