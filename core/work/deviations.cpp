@@ -25,7 +25,7 @@ bool isJudge(const Body& body) {
 }
 
 /// What an entry answers: the next live one of the same kind and subject answers it again.
-struct Subject {
+struct SubjectOf {
     template <class... Parts> static std::string of(const Parts&... parts) {
         std::string key;
         ((key += text(parts) + "|"), ...);
@@ -69,7 +69,7 @@ struct Subject {
 
 using SubjectKey = std::pair<std::size_t, std::string>;
 SubjectKey subjectOf(const Body& body) {
-    return {body.index(), std::visit(Subject{}, body)};
+    return {body.index(), std::visit(SubjectOf{}, body)};
 }
 
 /// The strikes of this build that reach the customer, and for each what stands there now.
