@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <catalogue/place.h>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace caprail {
+
+/// What the two databases say differently, in one place: statements are put together from it, and nobody else asks
+/// which of the two it is. Both know `WITH`, window functions, `FILTER`, `RETURNING`, `ON CONFLICT` and `CAST`.
+/// Parameters are written `?`.
+struct Dialect {
+    std::string_view bytes, text, integer, moment; ///< types of columns
+    std::string_view id;                           ///< type and constraint of a column that counts by itself
+    std::string_view begin;                        ///< a transaction that will write
+    std::string_view endOfTable;                   ///< behind the closing bracket of CREATE TABLE
+    std::string_view found;                        ///< a query with one parameter (`foundTerm`): ids of listings
+
+    /// A column of text as it is selected, so that it comes as it lies there.
+    std::string (*asText)(std::string_view column);
+    /// What a text column is sorted by: letter case set aside, numbers in it by their value where the database can.
+    std::string (*naturally)(std::string_view column);
+    /// The parameter of `found` for texts that hold a word which begins so; `word` is letters and digits alone.
+    std::string (*foundTerm)(std::string_view word);
+};
+
+const Dialect& dialectOf(DatabasePlace::Kind kind);
+
+/// Words as both full-text indexes part them: runs of letters, digits and marks of what a person typed.
+std::vector<std::string> wordsIn(std::string_view typed);
+
+} // namespace caprail
