@@ -7,7 +7,11 @@ DECLARE
 BEGIN
   FOREACH wanted IN ARRAY ARRAY['caprail_keeper', 'caprail_bench', 'caprail_reader'] LOOP
     IF NOT EXISTS (SELECT FROM pg_roles WHERE rolname = wanted) THEN
-      EXECUTE format('CREATE ROLE %I NOLOGIN', wanted);
+      BEGIN
+        EXECUTE format('CREATE ROLE %I NOLOGIN', wanted);
+      EXCEPTION WHEN duplicate_object OR unique_violation THEN
+        NULL; -- made for another database of this server at this moment
+      END;
     END IF;
   END LOOP;
   IF NOT pg_has_role(current_user, 'caprail_keeper', 'MEMBER') THEN

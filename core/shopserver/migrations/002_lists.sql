@@ -2,6 +2,9 @@
 -- published it, and made anew with each publication. Days are counted from 1970-01-01, moments in milliseconds from then
 -- (UTC), and the words of a state by their number, as in the index of a folder: 004_views.sql has them for people.
 
+-- What texts are sorted by: letter case set aside, numbers in them by their value.
+CREATE COLLATION natural_order (provider = icu, locale = 'und-u-kn-true-ks-level2');
+
 CREATE TABLE listing (
   id bigint PRIMARY KEY REFERENCES record ON DELETE CASCADE,
   path text NOT NULL,
@@ -34,10 +37,26 @@ CREATE TABLE listing (
   published timestamptz NOT NULL,
   publisher text NOT NULL
 );
+-- A list is shown in the order of any of its columns, a page at a time.
+CREATE INDEX listing_customer ON listing (customer COLLATE natural_order, id);
+CREATE INDEX listing_engine ON listing (engine COLLATE natural_order, id);
+CREATE INDEX listing_who ON listing (who COLLATE natural_order, id);
+CREATE INDEX listing_serial ON listing (lower(serial));
+CREATE INDEX listing_state ON listing (state, id);
+CREATE INDEX listing_out ON listing ("out", id);
+CREATE INDEX listing_stale ON listing (stale, id);
+CREATE INDEX listing_last_entry ON listing (last_entry, id);
+CREATE INDEX listing_calibration_due ON listing (calibration_due, id);
 COMMENT ON TABLE listing IS 'One row a record, as its last publication left it.';
 COMMENT ON COLUMN listing.path IS 'name that the file had when it was published';
 COMMENT ON COLUMN listing.identity IS 'seal of the first entry, 64 hexadecimal digits';
 COMMENT ON COLUMN listing.head IS 'seal of the last entry, 64 hexadecimal digits';
+
+-- Words are found by their letters alone: small, and without what stands above or below them. The collation says how
+-- letters are made small whatever the database was made with.
+CREATE FUNCTION folded(words text) RETURNS text LANGUAGE sql IMMUTABLE PARALLEL SAFE AS $$
+  SELECT lower(regexp_replace(normalize(words, NFD), '[\u0300-\u036f]', '', 'g') COLLATE "und-x-icu")
+$$;
 
 CREATE TABLE found (
   id bigint PRIMARY KEY REFERENCES record ON DELETE CASCADE,

@@ -1,4 +1,4 @@
--- How a bench publishes: four functions that only add, and judge what they are given. They run with the rights of their
+-- How a bench publishes: five functions that only add, and judge what they are given. They run with the rights of their
 -- owner, so that a bench needs none on the tables. What they refuse has a code of its own:
 --   CPR01  the entries do not follow those that are here
 --   CPR02  an entry does not fit its seal
@@ -56,15 +56,6 @@ BEGIN
     WHERE r.id = to_record;
 END $$;
 
--- Those of these hashes (32 bytes each, one behind the other) whose bytes are not here yet, in the same form.
-CREATE FUNCTION missing_attachments(hashes bytea) RETURNS bytea
-LANGUAGE sql STABLE SECURITY DEFINER SET search_path = caprail, pg_temp AS $$
-  SELECT coalesce(string_agg(h.sha256, ''::bytea), ''::bytea)
-  FROM (SELECT substring(hashes FROM (32 * n + 1)::integer FOR 32) AS sha256
-        FROM generate_series(0, length(hashes) / 32 - 1) AS n) AS h
-  WHERE NOT EXISTS (SELECT FROM attachment AS a WHERE a.sha256 = h.sha256)
-$$;
-
 -- Begins an attachment of a record; true when its bytes are to follow, false when somebody else has brought them.
 CREATE FUNCTION begin_attachment(to_record bigint, of_sha256 bytea, of_size bigint) RETURNS boolean
 LANGUAGE plpgsql SECURITY DEFINER SET search_path = caprail, pg_temp AS $$
@@ -115,7 +106,7 @@ BEGIN
   DELETE FROM listing AS l WHERE l.id = of_record;
   INSERT INTO listing SELECT (jsonb_populate_record(NULL::listing, whole)).*;
   DELETE FROM found AS f WHERE f.id = of_record;
-  INSERT INTO found VALUES (of_record, array_to_tsvector(array_remove(string_to_array(words, ' '), '')));
+  INSERT INTO found VALUES (of_record, array_to_tsvector(array_remove(string_to_array(folded(words), ' '), '')));
   DELETE FROM banded AS b WHERE b.listing = of_record;
   INSERT INTO banded SELECT (jsonb_populate_record(NULL::banded, v || jsonb_build_object('listing', of_record))).*
     FROM jsonb_array_elements(figures -> 'banded') AS v;
@@ -160,8 +151,8 @@ $$;
 
 REVOKE ALL ON ALL FUNCTIONS IN SCHEMA caprail FROM PUBLIC;
 GRANT USAGE ON SCHEMA caprail TO caprail_bench, caprail_reader;
-GRANT EXECUTE ON FUNCTION known, hold_record, add_entries, missing_attachments, begin_attachment, add_piece, publish
+GRANT EXECUTE ON FUNCTION known, hold_record, add_entries, begin_attachment, add_piece, publish
   TO caprail_bench;
-GRANT EXECUTE ON FUNCTION known, first_unfit TO caprail_reader;
+GRANT EXECUTE ON FUNCTION known, first_unfit, folded TO caprail_reader;
 GRANT SELECT ON ALL TABLES IN SCHEMA caprail TO caprail_reader;
 GRANT SELECT ON migration TO caprail_bench;
