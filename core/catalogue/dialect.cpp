@@ -27,7 +27,7 @@ std::string fts5Term(std::string_view word) {
     return "\"" + std::string(word) + "\"*";
 }
 std::string tsqueryTerm(std::string_view word) {
-    return "'" + std::string(word) + "':*";
+    return "'" + foldedWord(word) + "':*"; // letters, digits and marks: nothing that ends the quotes
 }
 
 constexpr Dialect sqlite{"BLOB",
@@ -38,10 +38,11 @@ constexpr Dialect sqlite{"BLOB",
                          "BEGIN IMMEDIATE",
                          " STRICT",
                          "SELECT rowid FROM found WHERE found MATCH ?",
+                         " AND ",
+                         "instr",
                          asBytes,
                          withoutCase,
                          fts5Term};
-// Words are folded by the same function when they are stored.
 constexpr Dialect postgres{"bytea",
                            "text",
                            "bigint",
@@ -49,7 +50,9 @@ constexpr Dialect postgres{"bytea",
                            "bigint GENERATED ALWAYS AS IDENTITY PRIMARY KEY",
                            "BEGIN",
                            "",
-                           "SELECT id FROM found WHERE words @@ CAST(caprail.folded(CAST(? AS text)) AS tsquery)",
+                           "SELECT id FROM found WHERE words @@ CAST(? AS tsquery)",
+                           " & ",
+                           "strpos",
                            asItIs,
                            byTheShopsCollation,
                            tsqueryTerm};
@@ -82,6 +85,19 @@ std::vector<std::string> wordsIn(std::string_view typed) {
     }
     finish();
     return words;
+}
+
+std::string foldedWord(std::string_view word) {
+    const QString parts = QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size()))
+                              .toCaseFolded()
+                              .normalized(QString::NormalizationForm_KD);
+    QString folded;
+    for (const char32_t c : parts.toUcs4()) {
+        if (QChar::category(c) != QChar::Mark_NonSpacing) {
+            folded += QString::fromUcs4(&c, 1);
+        }
+    }
+    return folded.toStdString();
 }
 
 } // namespace caprail
