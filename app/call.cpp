@@ -112,10 +112,12 @@ int complain(ExitCode exitCode, const QString& place, const Problem& problem) {
     return complain(exitCode, sentence.contains(where) ? sentence : where + QStringLiteral(": ") + sentence);
 }
 
-Call::Call(const char* verb, const QStringList& arguments, qsizetype positional) : m_verb(QString::fromUtf8(verb)) {
+Call::Call(const char* verb, const QStringList& arguments, qsizetype positional, qsizetype most)
+    : m_verb(QString::fromUtf8(verb)) {
     m_parser.setSingleDashWordOptionMode(QCommandLineParser::ParseAsLongOptions);
     m_parser.addOptions(optionsOf(verb));
-    m_isGood = m_parser.parse(QStringList{m_verb} + arguments) && m_parser.positionalArguments().size() == positional;
+    m_isGood = m_parser.parse(QStringList{m_verb} + arguments) && count() >= positional &&
+               count() <= std::max(positional, most);
 }
 
 int Call::refuseUsage() const {

@@ -42,8 +42,10 @@ int complain(ExitCode exitCode, const QString& where, const Problem& problem);
 /// A verb's arguments, as the table of verbs has them; wrong ones are answered with its help.
 class Call {
 public:
-    Call(const char* verb, const QStringList& arguments, qsizetype positional);
+    /// `most`: where it takes more than `positional` or as many as these.
+    Call(const char* verb, const QStringList& arguments, qsizetype positional, qsizetype most = 0);
     [[nodiscard]] bool isGood() const { return m_isGood; }
+    [[nodiscard]] qsizetype count() const { return m_parser.positionalArguments().size(); }
     [[nodiscard]] QString at(qsizetype i) const { return m_parser.positionalArguments().at(i); }
     /// An argument as the bytes of a file's name.
     [[nodiscard]] std::string path(qsizetype i) const { return pathBytes(at(i)); }

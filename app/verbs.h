@@ -26,6 +26,12 @@ int schema(const QStringList& arguments);
 int help(const QStringList& arguments);
 /// The records of a folder as a list: only asked when it is printed.
 int shop(const QStringList& arguments);
+/// A shop's database on PostgreSQL: its tables made, shown and verified, a record taken away.
+int database(const QStringList& arguments);
+/// Records sent to it.
+int publish(const QStringList& arguments);
+/// A record made again from it.
+int fetch(const QStringList& arguments);
 
 /// The customer's folder.
 int handOver(const QStringList& arguments);

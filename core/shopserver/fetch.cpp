@@ -3,7 +3,6 @@
 
 #include <QTemporaryDir>
 #include <algorithm>
-#include <base/hex.h>
 #include <base/say.h>
 #include <filesystem>
 #include <map>
@@ -72,86 +71,7 @@ std::string aboutTheDatabase(std::string sentence, const std::string& text, cons
     return Core::say("What %1 holds does not verify, and no file was made: %2", name, sentence);
 }
 
-/// The digits of a seal as typed, without what parts them; empty for what is none.
-std::string sealDigits(std::string_view typed) {
-    std::string digits;
-    for (const char c : typed) {
-        if ((c >= '0' && c <= '9') || (c >= 'a' && c <= 'f')) {
-            digits += c;
-        } else if (c >= 'A' && c <= 'F') {
-            digits += static_cast<char>(c - 'A' + 'a');
-        } else if (c != '-' && c != ' ') {
-            return {};
-        }
-    }
-    constexpr std::size_t shortest = 20, longest = 64; // the short form; the whole
-    return digits.size() == shortest || digits.size() == longest ? digits : std::string();
-}
-
-Result<std::vector<HeldRecord>> listed(Connection& database, const std::string& where, const std::string& value) {
-    auto query = database.prepare("SELECT identity, head, entries, customer, engine, serial, path FROM listing WHERE " + where +
-                                  " ORDER BY id");
-    if (!query) {
-        return tl::unexpected(query.error());
-    }
-    query->bind(1, value);
-    std::vector<HeldRecord> records;
-    for (auto more = query->step(); !more || *more; more = query->step()) {
-        if (!more) {
-            return tl::unexpected(more.error());
-        }
-        records.push_back({query->text(0), query->text(1), query->integer(2), query->text(3), query->text(4), query->text(5),
-                           query->text(6)});
-    }
-    return records;
-}
-
 } // namespace
-
-std::string describe(const HeldRecord& record) {
-    const std::string seal = inGroupsOfFour(record.identity.substr(0, 20));
-    std::string names = record.customer;
-    names += names.empty() || record.engine.empty() ? record.engine : ", " + record.engine;
-    return record.serial.empty() ? Core::say("%1 (first seal %2)", names.empty() ? record.fileName : names, seal)
-                                 : Core::say("%1, serial %2 (first seal %3)", names.empty() ? record.fileName : names,
-                                             record.serial, seal);
-}
-
-Result<std::vector<HeldRecord>> recordsMeantBy(Connection& database, std::string_view sealOrSerial) {
-    if (const std::string digits = sealDigits(sealOrSerial); !digits.empty()) {
-        // The last seal of the list first; a sheet may have been printed long before, and its seal be any entry's: for
-        // that one the entries are read through, which takes its time.
-        for (const char* where : {"starts_with(identity, ?)", "starts_with(head, ?)",
-                                  "id IN (SELECT record FROM publication WHERE starts_with(encode(head, 'hex'), ?))",
-                                  "id IN (SELECT record FROM entry WHERE starts_with(encode(seal, 'hex'), ?))"}) {
-            auto records = listed(database, where, digits);
-            if (!records || !records->empty()) {
-                return records;
-            }
-        }
-    }
-    return listed(database, "lower(serial) = lower(?)", std::string(sealOrSerial));
-}
-
-Result<HeldRecord> recordMeantBy(Connection& database, std::string_view sealOrSerial) {
-    const auto records = recordsMeantBy(database, sealOrSerial);
-    if (!records) {
-        return tl::unexpected(records.error());
-    }
-    if (records->empty()) {
-        return refuse(Core::say("The database %1 holds no record with the seal or serial number “%2”.",
-                                database.place().shownAs, sealOrSerial));
-    }
-    if (records->size() == 1) {
-        return records->front();
-    }
-    std::string names;
-    for (const HeldRecord& record : *records) {
-        names += (names.empty() ? "" : "; ") + describe(record);
-    }
-    return refuse(Core::say("Several records of %1 are meant by “%2”: name one by its first seal: %3.",
-                            database.place().shownAs, sealOrSerial, names));
-}
 
 Result<Fetched> fetchRecord(Connection& database, std::string_view identity, const std::string& out,
                             const std::stop_token& stop, const FetchProgress& progress) {

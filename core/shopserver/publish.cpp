@@ -4,7 +4,7 @@
 #include <base/say.h>
 #include <filesystem>
 #include <shop/record_summary.h>
-#include <shopserver/figure_rows.h>
+#include <shopserver/publication_json.h>
 #include <shopserver/photo_sender.h>
 #include <store/file/record_file.h>
 #include <store/sqlite/database.h>

@@ -39,7 +39,9 @@ CREATE TABLE listing (
 );
 -- A list is shown in the order of any of its columns, a page at a time.
 CREATE INDEX listing_customer ON listing (customer COLLATE natural_order, id);
-CREATE INDEX listing_engine ON listing (engine COLLATE natural_order, id);
+CREATE INDEX listing_engine ON listing (engine COLLATE natural_order, serial COLLATE natural_order, build, id);
+CREATE INDEX listing_path ON listing (path COLLATE natural_order, id);
+CREATE INDEX listing_round ON listing (round, round_result, id);
 CREATE INDEX listing_who ON listing (who COLLATE natural_order, id);
 CREATE INDEX listing_serial ON listing (lower(serial));
 CREATE INDEX listing_state ON listing (state, id);
@@ -52,17 +54,11 @@ COMMENT ON COLUMN listing.path IS 'name that the file had when it was published'
 COMMENT ON COLUMN listing.identity IS 'seal of the first entry, 64 hexadecimal digits';
 COMMENT ON COLUMN listing.head IS 'seal of the last entry, 64 hexadecimal digits';
 
--- Words are found by their letters alone: small, and without what stands above or below them. The collation says how
--- letters are made small whatever the database was made with.
-CREATE FUNCTION folded(words text) RETURNS text LANGUAGE sql IMMUTABLE PARALLEL SAFE AS $$
-  SELECT lower(regexp_replace(normalize(words, NFD), '[\u0300-\u036f]', '', 'g') COLLATE "und-x-icu")
-$$;
-
 CREATE TABLE found (
   id bigint PRIMARY KEY REFERENCES record ON DELETE CASCADE,
   words tsvector NOT NULL
 );
-COMMENT ON TABLE found IS 'The words that a record is found by: small letters, without accents.';
+COMMENT ON TABLE found IS 'The words that a record is found by: small letters, without accents, as the program folds them.';
 CREATE INDEX found_words ON found USING gin (words);
 
 CREATE TABLE banded (
@@ -78,7 +74,8 @@ CREATE TABLE banded (
 );
 COMMENT ON TABLE banded IS 'One row a value of a banded quantity, as it stood at the end of its build or stands now.';
 CREATE INDEX banded_listing ON banded (listing);
-CREATE INDEX banded_band ON banded (band, place_order, value_nm);
+-- Holds all that a spread asks for, in its order.
+CREATE INDEX banded_band ON banded (band, place_order, value_nm, place, state, lower_nm, upper_nm);
 
 CREATE TABLE movement (
   listing bigint NOT NULL REFERENCES record ON DELETE CASCADE,

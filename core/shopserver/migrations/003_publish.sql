@@ -106,7 +106,7 @@ BEGIN
   DELETE FROM listing AS l WHERE l.id = of_record;
   INSERT INTO listing SELECT (jsonb_populate_record(NULL::listing, whole)).*;
   DELETE FROM found AS f WHERE f.id = of_record;
-  INSERT INTO found VALUES (of_record, array_to_tsvector(array_remove(string_to_array(folded(words), ' '), '')));
+  INSERT INTO found VALUES (of_record, array_to_tsvector(array_remove(string_to_array(words, ' '), '')));
   DELETE FROM banded AS b WHERE b.listing = of_record;
   INSERT INTO banded SELECT (jsonb_populate_record(NULL::banded, v || jsonb_build_object('listing', of_record))).*
     FROM jsonb_array_elements(figures -> 'banded') AS v;
@@ -153,6 +153,6 @@ REVOKE ALL ON ALL FUNCTIONS IN SCHEMA caprail FROM PUBLIC;
 GRANT USAGE ON SCHEMA caprail TO caprail_bench, caprail_reader;
 GRANT EXECUTE ON FUNCTION known, hold_record, add_entries, begin_attachment, add_piece, publish
   TO caprail_bench;
-GRANT EXECUTE ON FUNCTION known, first_unfit, folded TO caprail_reader;
+GRANT EXECUTE ON FUNCTION known, first_unfit TO caprail_reader;
 GRANT SELECT ON ALL TABLES IN SCHEMA caprail TO caprail_reader;
 GRANT SELECT ON migration TO caprail_bench;

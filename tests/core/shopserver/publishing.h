@@ -7,6 +7,7 @@
 
 #include <gmock/gmock.h>
 #include <shopserver/fetch.h>
+#include <shopserver/held_records.h>
 #include <shopserver/publish.h>
 #include <shopserver/tables.h>
 

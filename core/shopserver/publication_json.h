@@ -11,9 +11,7 @@ namespace caprail {
 std::string listingJson(const RecordSummary& summary, std::string_view fileName, std::int64_t size);
 /// The rows of `banded`, `movement` and `instrument`.
 std::string figuresJson(const RecordFigures& figures);
-/// Each word of a text once, parted by spaces: what the record is found by. No longer than the server takes.
+/// Each word of a text once, folded as a search folds what is typed, parted by spaces: what the record is found by. No longer than the server takes.
 std::string distinctWords(std::string_view text);
-/// A text that sorts as the places of an engine are counted: "main-2" before "main-10".
-std::string placeOrder(std::string_view place);
 
 } // namespace caprail

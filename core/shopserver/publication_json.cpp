@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <shopserver/figure_rows.h>
+#include <shopserver/publication_json.h>
 
 #include <QJsonArray>
 #include <QJsonDocument>
@@ -7,6 +7,7 @@
 #include <catalogue/dialect.h>
 #include <ledger/qt_text.h>
 #include <set>
+#include <shop/figure_rows.h>
 #include <shop/folder_walk.h>
 #include <shop/record_reader.h>
 
@@ -97,24 +98,12 @@ std::string distinctWords(std::string_view text) {
     std::set<std::string> seen;
     std::string all;
     for (const std::string& word : wordsIn(text)) {
-        const std::string kept = qtText(word).left(longestWord).toStdString();
-        if (all.size() + kept.size() < mostWords && seen.insert(kept).second) {
+        const std::string kept = qtText(foldedWord(word)).left(longestWord).toStdString();
+        if (!kept.empty() && all.size() + kept.size() < mostWords && seen.insert(kept).second) {
             all += (all.empty() ? "" : " ") + kept;
         }
     }
     return all;
-}
-
-std::string placeOrder(std::string_view place) {
-    constexpr std::size_t digits = 9;
-    const auto first = place.find_first_of("0123456789");
-    if (first == std::string_view::npos) {
-        return std::string(place);
-    }
-    const auto end = std::min(place.find_first_not_of("0123456789", first), place.size());
-    const std::string_view number = place.substr(first, end - first);
-    return std::string(place.substr(0, first)) + std::string(digits - std::min(digits, number.size()), '0') +
-           std::string(number) + std::string(place.substr(end));
 }
 
 } // namespace caprail
