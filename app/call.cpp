@@ -4,6 +4,7 @@
 #include "verb_table.h"
 #include "verbs.h"
 
+#include <QJsonArray>
 #include <QTemporaryDir>
 #include <algorithm>
 #include <cerrno>
@@ -55,6 +56,11 @@ bool print(const QString& text) {
 
 bool print(const QJsonDocument& json) {
     return printBytes(visibleJson(json.toJson().toStdString()));
+}
+
+bool printMember(const QJsonObject& member, bool isFirst) {
+    const QByteArray alone = QJsonDocument(QJsonArray{member}).toJson(); // "[\n    {…}\n]\n"
+    return printBytes((isFirst ? "" : ",\n") + visibleJson(alone.sliced(2, alone.size() - 5).toStdString()));
 }
 
 Result<void> toStandardOutput(const QString& name, const std::function<Result<void>(const QString&)>& write) {

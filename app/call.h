@@ -5,6 +5,7 @@
 
 #include <QCommandLineParser>
 #include <QJsonDocument>
+#include <QJsonObject>
 #include <functional>
 #include <assessment/assessment.h>
 #include <sheet/sheet.h>
@@ -19,6 +20,9 @@ namespace caprail::verbs {
 bool print(const QString& text);
 /// JSON likewise: what cannot be seen is escaped, so that its value stays what it is.
 bool print(const QJsonDocument& json);
+/// One member of an array of objects, as it stands in a document that holds all of them; "[\n" goes before the first, and
+/// "\n]\n" behind the last.
+bool printMember(const QJsonObject& member, bool isFirst);
 /// What `write` makes as a file, byte by byte to standard output: a sheet or a ledger that another program takes over a
 /// pipe. The file lies in a folder of its own, which is gone afterwards; its name ends as `name` does. Refuses as `write`
 /// does, and then prints nothing.

@@ -98,10 +98,11 @@ int main(int argc, char** argv) {
     const QStringList arguments = argumentsOf(argc, argv);
     const bool isShop = !arguments.isEmpty() && arguments.front() == QLatin1String("shop");
     const QString shopFolder = isShop ? caprail::verbs::shopWindowFolder(arguments.mid(1)) : QString();
+    const QString shopDatabase = isShop ? caprail::verbs::shopWindowDatabase(arguments.mid(1)) : QString();
     // What the launcher's actions call.
     const bool isNewRecord = arguments == QStringList{QStringLiteral("--new-record")};
     const bool isLastShop = arguments == QStringList{QStringLiteral("--shop")};
-    if (!arguments.isEmpty() && shopFolder.isEmpty() && !isNewRecord && !isLastShop) {
+    if (!arguments.isEmpty() && shopFolder.isEmpty() && shopDatabase.isEmpty() && !isNewRecord && !isLastShop) {
         if (const auto exitCode = runWithoutWindow(argc, argv, arguments)) {
             return *exitCode;
         }
@@ -121,6 +122,9 @@ int main(int argc, char** argv) {
     }
     if (isLastShop || !shopFolder.isEmpty()) {
         return caprail::runShop(shopFolder);
+    }
+    if (!shopDatabase.isEmpty()) {
+        return caprail::runShopDatabase(shopDatabase);
     }
     QStringList files = argumentsOf(argc, argv);
     if (const auto end = files.indexOf(QStringLiteral("--")); end >= 0) {

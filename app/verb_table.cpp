@@ -170,9 +170,13 @@ const std::vector<VerbText>& allVerbs() {
          {},
          salvage},
         {"shop",
-         {{"FOLDER [--list] [--json] [--search WORDS]", "the records of a folder; else the window"}},
-         "Lists the records of a folder and the folders in it, or opens the window on them.",
+         {{"FOLDER [--list] [--json] [--search WORDS]", "the records of a folder; else the window"},
+          {"--from SERVICE [the same]", "those of a shop's database"}},
+         "Lists the records of a folder and the folders in it, or of a shop's database, or opens the window on them. The "
+         "database is a service of ~/.pg_service.conf or a URL, postgresql://reader@server/caprail; a password belongs "
+         "into ~/.pgpass or the service file.",
          {{"list", "", "one record a line under a line of titles, in place of the window"},
+          {"from", "SERVICE", "the shop's database, in place of a folder"},
           json,
           {"search", "WORDS", "only those that hold these words"}},
          shop},

@@ -41,5 +41,7 @@ int sheetOfDifference(const QStringList& arguments);
 /// The folder of a call of `shop` that asks for the window: it has a display and neither --list nor --json. Empty
 /// otherwise.
 QString shopWindowFolder(const QStringList& arguments);
+/// Likewise the shop's database that --from names.
+QString shopWindowDatabase(const QStringList& arguments);
 
 } // namespace caprail::verbs

@@ -89,9 +89,11 @@ private:
     AcrossOf m_of;
 };
 
-/// Tables for a spreadsheet (RFC 4180). Lengths in the units given.
-std::string valuesCsv(const std::vector<AcrossValue>& values, std::string_view band, const Units& units);
+/// Tables for a spreadsheet (RFC 4180).
 std::string movementsCsv(const std::vector<MovementCount>& counts, MovementBy by);
 std::string instrumentsCsv(const std::vector<AcrossInstrument>& instruments);
+/// All values of a quantity, however many, as a file at `path`, in the place of a table that stands there; lengths in the
+/// units given. Refuses what the database or the disk refuses, and then leaves what was there.
+Result<void> writeValues(Across& across, std::string_view band, const Units& units, const std::string& path);
 
 } // namespace caprail

@@ -2,17 +2,9 @@
 #include <shop/across.h>
 
 #include <base/csv.h>
+#include <store/file/output_file.h>
 
 namespace caprail {
-
-std::string valuesCsv(const std::vector<AcrossValue>& values, std::string_view band, const Units& units) {
-    CsvWriter csv({"quantity", "place", "record", "build", std::string("value_") + symbol(units.length), "state"});
-    for (const AcrossValue& v : values) {
-        csv.text(band).text(v.place).text(v.label).number(v.build).plain(formatBare(v.value, units));
-        csv.plain(word(v.state)).endLine();
-    }
-    return csv.written();
-}
 
 std::string movementsCsv(const std::vector<MovementCount>& counts, MovementBy by) {
     const std::string_view what = by == MovementBy::fastener ? "fastener"
@@ -34,6 +26,27 @@ std::string instrumentsCsv(const std::vector<AcrossInstrument>& instruments) {
         csv.number(static_cast<std::int64_t>(one.records)).number(one.cycles).number(one.dueCycles).endLine();
     }
     return csv.written();
+}
+
+Result<void> writeValues(Across& across, std::string_view band, const Units& units, const std::string& path) {
+    return writeOutput(path, OutputSort::text, true, [&](const std::string& unfinished) {
+        constexpr std::size_t atATime = 1 << 20; // bytes: the table may be longer than the memory has room for
+        CsvWriter csv({"quantity", "place", "record", "build", std::string("value_") + symbol(units.length), "state"});
+        Result<void> written;
+        const auto bring = [&] {
+            written = written ? addTo(unfinished, csv.written()) : written;
+            csv = CsvWriter();
+        };
+        const auto read = across.eachValue(band, [&](const AcrossValue& v) {
+            csv.text(band).text(v.place).text(v.label).number(v.build).plain(formatBare(v.value, units));
+            csv.plain(word(v.state)).endLine();
+            if (csv.written().size() > atATime) {
+                bring();
+            }
+        });
+        bring();
+        return read ? written : read;
+    });
 }
 
 } // namespace caprail

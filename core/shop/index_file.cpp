@@ -26,7 +26,8 @@ std::vector<std::string> tables() {
     const Dialect& d = indexDialect();
     std::vector<std::string> all{
         "CREATE TABLE about(root BLOB NOT NULL) STRICT",
-        "CREATE TABLE listing(id " + std::string(d.id) + ", " + listingDeclared(d) + ")" + std::string(d.endOfTable),
+        "CREATE TABLE listing(id " + std::string(d.id) + ", " + listingDeclared(d) +
+            ", line BLOB NOT NULL)" + std::string(d.endOfTable),
         // No positions are kept: every word typed is looked for by itself, as a prefix.
         "CREATE VIRTUAL TABLE found USING fts5(words, detail=none, prefix='1 2 3',"
         " tokenize='unicode61 remove_diacritics 2')"};

@@ -3,6 +3,7 @@
 
 #include <array>
 #include <base/say.h>
+#include <shop/listing_line.h>
 
 namespace caprail {
 
@@ -118,8 +119,8 @@ std::string listingPut() {
     const auto changed = [](const std::string& name, ColumnType, const std::string&) {
         return name + " = excluded." + name;
     };
-    return "INSERT INTO listing(" + eachColumn(named) + ") VALUES(" + eachColumn(asked) +
-           ") ON CONFLICT(path) DO UPDATE SET " + eachColumn(changed) + " RETURNING id";
+    return "INSERT INTO listing(" + eachColumn(named) + ", line) VALUES(" + eachColumn(asked) +
+           ", ?) ON CONFLICT(path) DO UPDATE SET " + eachColumn(changed) + ", line = excluded.line RETURNING id";
 }
 
 void bindListing(Query& put, const ShopRow& row) {
@@ -131,6 +132,7 @@ void bindListing(Query& put, const ShopRow& row) {
     bindField(put, at++, row.reading);
     bindField(put, at++, row.sentence);
     eachSummaryField([&](const auto& column) { bindField(put, at++, row.summary.*column.member); });
+    put.bindBytes(at, packed(row));
 }
 
 Result<ShopRow> listingFrom(const Query& row) {

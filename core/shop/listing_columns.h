@@ -12,7 +12,8 @@ namespace caprail {
 std::string listingDeclared(const Dialect& dialect);
 /// As they are selected, the id first; read them with `listingFrom`.
 std::string listingSelected(const Dialect& dialect);
-/// Adds the row of its path or replaces it, and gives its id; `bindListing` binds it.
+/// Into an index: adds the row of its path or replaces it, and gives its id; `bindListing` binds it, and the column
+/// `line` with it (listing_line.h).
 std::string listingPut();
 
 void bindListing(Query& put, const ShopRow& row);

@@ -5,10 +5,22 @@
 #include <shop/figure_rows.h>
 #include <shop/index_file.h>
 #include <shop/listing_columns.h>
+#include <shop/listing_line.h>
 #include <shop/word_search.h>
 #include <utility>
 
 namespace caprail {
+
+namespace {
+
+/// The row of a query for id and line.
+Result<ShopRow> rowFrom(const Query& query) {
+    auto row = unpacked(query.integer(0), query.bytes(1));
+    return row ? Result<ShopRow>(std::move(*row))
+               : refuse(Core::say("The index of the folder is damaged: it is made again."));
+}
+
+} // namespace
 
 struct ShopIndex::State {
     Connection connection;
@@ -73,7 +85,7 @@ Connection& ShopIndex::connection() {
 
 Result<std::vector<ShopRow>> ShopIndex::rows() {
     Connection& connection = m_state->connection;
-    auto query = connection.prepare("SELECT " + listingSelected(connection.dialect()) + " FROM listing");
+    auto query = connection.prepare("SELECT id, line FROM listing");
     if (!query) {
         return tl::unexpected(query.error());
     }
@@ -86,7 +98,7 @@ Result<std::vector<ShopRow>> ShopIndex::rows() {
         if (!*more) {
             return rows;
         }
-        auto row = listingFrom(*query);
+        auto row = rowFrom(*query);
         if (!row) {
             return tl::unexpected(row.error());
         }
@@ -95,9 +107,7 @@ Result<std::vector<ShopRow>> ShopIndex::rows() {
 }
 
 Result<std::optional<ShopRow>> ShopIndex::find(const std::string& path) {
-    static const std::string finding =
-        "SELECT " + listingSelected(m_state->connection.dialect()) + " FROM listing WHERE path = ?";
-    auto query = m_state->ready(m_state->find, finding);
+    auto query = m_state->ready(m_state->find, "SELECT id, line FROM listing WHERE path = ?");
     if (!query) {
         return tl::unexpected(query.error());
     }
@@ -107,7 +117,7 @@ Result<std::optional<ShopRow>> ShopIndex::find(const std::string& path) {
     if (!more) {
         found = tl::unexpected(more.error());
     } else if (*more) {
-        found = listingFrom(**query).map([](ShopRow row) { return std::optional<ShopRow>(std::move(row)); });
+        found = rowFrom(**query).map([](ShopRow row) { return std::optional<ShopRow>(std::move(row)); });
     }
     (*query)->reset();
     return found;

@@ -2,6 +2,7 @@
 #include <window/shop_wiring.h>
 
 #include <QApplication>
+#include <records/database_window.h>
 #include <records/shop_window.h>
 #include <window/doorbell.h>
 #include <window/main_window.h>
@@ -31,20 +32,49 @@ void openRecord(const QString& path) {
     }
 }
 
-} // namespace
-
-ShopWindow* showShop(const QString& folder) {
+/// The window of this kind that shows a place already, in front; null: none does.
+template <class Window> Window* raised(const QString& place, QString (Window::*shown)() const) {
     for (QWidget* widget : QApplication::topLevelWidgets()) {
-        auto* window = qobject_cast<ShopWindow*>(widget);
-        if (window != nullptr && window->isVisible() && (folder.isEmpty() || window->folder() == folder)) {
+        auto* window = qobject_cast<Window*>(widget);
+        if (window != nullptr && window->isVisible() && (place.isEmpty() || (window->*shown)() == place)) {
             window->raise();
             window->activateWindow();
             return window;
         }
     }
-    auto* window = new ShopWindow;
+    return nullptr;
+}
+
+} // namespace
+
+DatabaseWindow* showShopDatabase(const QString& name) {
+    auto* window = raised<DatabaseWindow>(name, &DatabaseWindow::database);
+    if (window != nullptr) {
+        return window;
+    }
+    window = new DatabaseWindow;
+    window->setUnits(Preferences::load().units);
+    QObject::connect(window, &DatabaseWindow::openRequested, window, &openRecord);
+    QObject::connect(window, &DatabaseWindow::folderRequested, window, [] { showShop(); });
+    window->show();
+    const QString wanted = name.isEmpty() ? DatabaseWindow::lastDatabase() : name;
+    if (wanted.isEmpty()) {
+        window->chooseDatabase();
+    } else {
+        window->showDatabase(wanted);
+    }
+    return window;
+}
+
+ShopWindow* showShop(const QString& folder) {
+    auto* window = raised<ShopWindow>(folder, &ShopWindow::folder);
+    if (window != nullptr) {
+        return window;
+    }
+    window = new ShopWindow;
     window->setUnits(Preferences::load().units);
     QObject::connect(window, &ShopWindow::openRequested, window, &openRecord);
+    QObject::connect(window, &ShopWindow::databaseRequested, window, [] { showShopDatabase(); });
     window->show();
     const QString wanted = folder.isEmpty() ? ShopWindow::lastFolder() : folder;
     if (wanted.isEmpty()) {

@@ -122,7 +122,11 @@ TEST_F(AcrossEngines, list_instruments_by_the_day_that_they_fall_due) {
 }
 
 TEST_F(AcrossEngines, are_written_as_tables_that_a_spreadsheet_reads) {
-    const std::string values = valuesCsv(compared.values("main clearance"), "main clearance", {});
+    const Folder folder;
+    Across across = compared.across();
+    ASSERT_TRUE(writeValues(across, "main clearance", {}, folder / "spread.csv"));
+    std::ifstream file(folder / "spread.csv", std::ios::binary);
+    const std::string values((std::istreambuf_iterator<char>(file)), {});
     EXPECT_THAT(values, HasSubstr("quantity,place,record,build,value_in,state\r\n"));
     EXPECT_THAT(values, HasSubstr("main clearance,main-1,\"Lund, V8\",1,0.0029,out\r\n"));
     EXPECT_THAT(movementsCsv(*compared.across().movements(MovementBy::person), MovementBy::person),
