@@ -26,17 +26,17 @@ constexpr int mostTold = 1000; ///< lines that are kept
 
 } // namespace
 
-QComboBox* scheduleChoice(int current, QWidget* parent) {
-    auto* box = new QComboBox(parent);
+QComboBox* scheduleChoice(PublishSchedule current) {
+    auto* box = new QComboBox;
     for (const auto& one : allWords<PublishSchedule>()) {
         box->addItem(qtShown(one.value), static_cast<int>(one.value));
     }
-    box->setCurrentIndex(box->findData(current));
+    box->setCurrentIndex(box->findData(static_cast<int>(current)));
     return box;
 }
 
 PublishDialog::PublishDialog(const QString& record, const QString& folder, QWidget* parent)
-    : QDialog(parent), m_service(new QLineEdit), m_what(new QComboBox), m_schedule(nullptr), m_state(new Label),
+    : QDialog(parent), m_service(new QLineEdit), m_what(new QComboBox), m_schedule(scheduleChoice(PublishSettings::load().schedule)), m_state(new Label),
       m_progress(new QProgressBar), m_told(new QPlainTextEdit), m_publish(nullptr), m_stop(nullptr) {
     setWindowTitle(tr("Publish"));
     setObjectName(QStringLiteral("publishDialog"));
@@ -46,7 +46,6 @@ PublishDialog::PublishDialog(const QString& record, const QString& folder, QWidg
     m_service->setText(settings.service);
     m_service->setPlaceholderText(tr("shop, or postgresql://bench@server/caprail"));
     m_service->setMinimumWidth(fontMetrics().averageCharWidth() * 48);
-    m_schedule = scheduleChoice(static_cast<int>(settings.schedule), this);
     m_schedule->setObjectName(QStringLiteral("publishSchedule"));
     m_what->setObjectName(QStringLiteral("publishWhat"));
     m_what->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <QDialog>
+#include <publishing/publish_settings.h>
 #include <text/label.h>
 
 class QComboBox;
@@ -34,7 +35,7 @@ private:
 };
 
 /// The choice of a schedule, with its words; for the preferences too.
-QComboBox* scheduleChoice(int current, QWidget* parent = nullptr);
+QComboBox* scheduleChoice(PublishSchedule current);
 
 /// Shows it for the window that asks; one dialog a window.
 void showPublishDialog(const QString& record, const QString& folder, QWidget* window);

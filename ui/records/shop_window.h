@@ -44,6 +44,7 @@ public slots:
 
 signals:
     void openRequested(const QString& path);
+    void publishRequested();
     void databaseRequested(); ///< the records of a shop's database are wished for
     void scanned(); ///< a scan came to its end
 

@@ -124,6 +124,7 @@ Preferences Preferences::load() {
     p.confirmation = confirmation == "spoken"  ? ConfirmationChoice::spoken
                      : confirmation == "sound" ? ConfirmationChoice::sound
                                                : ConfirmationChoice::silent;
+    p.publishing = PublishSettings::load();
     return p;
 }
 
@@ -148,6 +149,7 @@ void Preferences::save() const {
                                       : confirmation == ConfirmationChoice::sound ? "sound"
                                                                                   : "silent");
     advice.save();
+    publishing.save();
 }
 
 void applyLook(LookChoice look) {

@@ -18,7 +18,8 @@ public:
 
 private:
     QComboBox *m_length, *m_torque, *m_mark, *m_look, *m_textSize, *m_language, *m_confirmation, *m_paper;
-    QLineEdit *m_shop, *m_logo;
+    QComboBox* m_schedule;
+    QLineEdit *m_shop, *m_logo, *m_database;
     QSpinBox *m_smallFrom, *m_smallTo, *m_bigNear;
 };
 
