@@ -13,7 +13,6 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 #include <ledger/qt_text.h>
-#include <catalogue/place.h>
 #include <publishing/publisher.h>
 #include <session/filled.h>
 #include <text/plain_text.h>
@@ -99,11 +98,7 @@ PublishDialog::PublishDialog(const QString& record, const QString& folder, QWidg
     page->addWidget(m_progress);
     page->addWidget(buttons);
 
-    const auto keep = [this] {
-        PublishSettings{m_service->text().trimmed(), static_cast<PublishSchedule>(m_schedule->currentData().toInt())}.save();
-    };
-    connect(m_service, &QLineEdit::editingFinished, this, keep);
-    connect(m_schedule, &QComboBox::activated, this, keep);
+    connect(m_schedule, &QComboBox::activated, this, &PublishDialog::keep);
     connect(&Publisher::instance(), &Publisher::changed, this, &PublishDialog::refresh);
     connect(&Publisher::instance(), &Publisher::told, this, &PublishDialog::tell);
     for (const QString& sentence : Publisher::instance().state().refused) {
@@ -128,11 +123,18 @@ void PublishDialog::tell(const QString& sentence) {
     m_told->appendPlainText(visible(sentence));
 }
 
-void PublishDialog::publish() {
-    PublishSettings{m_service->text().trimmed(), static_cast<PublishSchedule>(m_schedule->currentData().toInt())}.save();
-    if (const auto place = parseService(m_service->text().toStdString()); !place) {
-        tell(qtText(place.error().sentence));
+bool PublishDialog::keep() {
+    const auto kept =
+        PublishSettings{m_service->text().trimmed(), static_cast<PublishSchedule>(m_schedule->currentData().toInt())}.save();
+    if (!kept) {
+        tell(qtText(kept.error().sentence));
         m_service->setFocus();
+    }
+    return kept.has_value();
+}
+
+void PublishDialog::publish() {
+    if (!keep()) {
         return;
     }
     if (m_what->count() == 0) {

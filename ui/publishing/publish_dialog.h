@@ -24,6 +24,7 @@ private:
     void offer(const QString& folder);
     void chooseFolder();
     void publish();
+    bool keep();
     void refresh();
     void tell(const QString& sentence);
     QLineEdit* m_service;

@@ -3,6 +3,7 @@
 
 #include <QSettings>
 #include <QStandardPaths>
+#include <catalogue/place.h>
 #include <ledger/qt_text.h>
 #include <store/file/path_text.h>
 
@@ -15,10 +16,16 @@ PublishSettings PublishSettings::load() {
     return {settings.value(QStringLiteral("publish/service")).toString(), schedule.value_or(PublishSchedule::never)};
 }
 
-void PublishSettings::save() const {
+Result<void> PublishSettings::save() const {
+    if (!service.isEmpty()) {
+        if (const auto place = parseService(service.toStdString()); !place) {
+            return tl::unexpected(place.error());
+        }
+    }
     QSettings settings;
     settings.setValue(QStringLiteral("publish/service"), service);
     settings.setValue(QStringLiteral("publish/schedule"), qtWord(schedule));
+    return {};
 }
 
 PublishQueue publishQueue() {

@@ -5,14 +5,15 @@
 
 namespace caprail {
 
-/// Where records are published to, and when they are without being asked; kept in the user's configuration. It never
-/// holds a password.
+/// Where records are published to, and when they are without being asked; kept in the user's configuration.
 struct PublishSettings {
     QString service; ///< empty: no database was named yet
     PublishSchedule schedule = PublishSchedule::never;
 
     static PublishSettings load();
-    void save() const;
+    /// Refuses, with a sentence, a name that `parseService` refuses, above all one with a password in it: that is never
+    /// kept.
+    Result<void> save() const;
     friend bool operator==(const PublishSettings&, const PublishSettings&) = default;
 };
 

@@ -234,10 +234,13 @@ void Publisher::stop() {
 }
 
 std::vector<WaitingRecord> Publisher::dueNow() const {
-    const PublishSchedule schedule = PublishSettings::load().schedule;
+    const PublishSettings settings = PublishSettings::load();
+    if (settings.service.isEmpty()) {
+        return {};
+    }
     std::vector<WaitingRecord> due = m_queue.waiting();
     std::erase_if(due, [&, present = now()](const WaitingRecord& record) {
-        const auto at = dueAt(record, schedule);
+        const auto at = dueAt(record, settings.schedule);
         return !at || *at > present;
     });
     return due;

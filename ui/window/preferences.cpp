@@ -149,7 +149,7 @@ void Preferences::save() const {
                                       : confirmation == ConfirmationChoice::sound ? "sound"
                                                                                   : "silent");
     advice.save();
-    publishing.save();
+    (void)publishing.save(); // the dialog has said why, where it is not kept
 }
 
 void applyLook(LookChoice look) {

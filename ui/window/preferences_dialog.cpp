@@ -10,10 +10,12 @@
 #include <QPushButton>
 #include <QSpinBox>
 #include <algorithm>
+#include <catalogue/place.h>
 #include <publishing/publish_dialog.h>
 #include <session/filled.h>
 #include <session/language.h>
 #include <session/picture.h>
+#include <text/ask.h>
 #include <text/label.h>
 #include <text/plain_text.h>
 #include <tuple>
@@ -122,6 +124,18 @@ PreferencesDialog::PreferencesDialog(const Preferences& p, QWidget* parent)
     }
     addLayout(tr("Consider a girdle o&n a small-block"), m_smallFrom, advice);
     form->addRow(buttons);
+}
+
+void PreferencesDialog::accept() {
+    const QString service = m_database->text().trimmed();
+    if (!service.isEmpty()) {
+        if (const auto place = parseService(service.toStdString()); !place) {
+            warn(this, tr("Preferences"), QString::fromStdString(place.error().sentence));
+            m_database->setFocus();
+            return;
+        }
+    }
+    QDialog::accept();
 }
 
 Preferences PreferencesDialog::preferences() const {
