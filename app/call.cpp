@@ -7,6 +7,7 @@
 #include <QJsonArray>
 #include <QTemporaryDir>
 #include <algorithm>
+#include <base/plain_text.h>
 #include <cerrno>
 #include <cstdio>
 #include <cstring>
@@ -15,7 +16,6 @@
 #include <session/now.h>
 #include <store/file/output_file.h>
 #include <store/file/read_file.h>
-#include <base/plain_text.h>
 #include <unistd.h>
 #include <window/preferences.h>
 

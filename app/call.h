@@ -6,8 +6,8 @@
 #include <QCommandLineParser>
 #include <QJsonDocument>
 #include <QJsonObject>
-#include <functional>
 #include <assessment/assessment.h>
+#include <functional>
 #include <sheet/sheet.h>
 #include <store/file/path_text.h>
 #include <store/file/record_file.h>
@@ -20,7 +20,8 @@ namespace caprail::verbs {
 bool print(const QString& text);
 /// JSON likewise: what cannot be seen is escaped, so that its value stays what it is.
 bool print(const QJsonDocument& json);
-/// One member of an array of objects, as it stands in a document that holds all of them; "[\n" goes before the first, and
+/// One member of an array of objects, as it stands in a document that holds all of them; "[\n" goes before the first,
+/// and
 /// "\n]\n" behind the last.
 bool printMember(const QJsonObject& member, bool isFirst);
 /// What `write` makes as a file, byte by byte to standard output: a sheet or a ledger that another program takes over a

@@ -72,8 +72,8 @@ int showDatabase(const Call& call) {
     if (!sums) {
         return complain(unusable, call.value("at"), sums.error());
     }
-    print(filled(QStringLiteral("%1 records, %2 entries, %3 photos and files of %4 bytes.\n"), sums->records, sums->entries,
-                 sums->photos, sums->photoBytes));
+    print(filled(QStringLiteral("%1 records, %2 entries, %3 photos and files of %4 bytes.\n"), sums->records,
+                 sums->entries, sums->photos, sums->photoBytes));
     return done;
 }
 
@@ -81,7 +81,8 @@ int showDatabase(const Call& call) {
 Result<std::vector<std::string>> identitiesMeant(Connection& database, const Call& call) {
     if (call.count() > 1) {
         const auto record = recordMeantBy(database, call.at(1).toStdString());
-        return record ? Result<std::vector<std::string>>(std::vector{record->identity}) : tl::unexpected(record.error());
+        return record ? Result<std::vector<std::string>>(std::vector{record->identity})
+                      : tl::unexpected(record.error());
     }
     std::vector<std::string> identities;
     const auto read = eachRecord(database, [&](const HeldRecord& record) -> Result<void> {
@@ -126,8 +127,9 @@ int takeAwayFromDatabase(const Call& call) {
         return complain(unusable, call.value("at"), taken.error());
     }
     return *taken ? int(done)
-                  : complain(answerIsNo, QStringLiteral("%1: it holds no record with the first seal %2, given as 64 digits.")
-                                             .arg(call.value("at"), call.at(1)));
+                  : complain(answerIsNo,
+                             QStringLiteral("%1: it holds no record with the first seal %2, given as 64 digits.")
+                                 .arg(call.value("at"), call.at(1)));
 }
 
 } // namespace
@@ -143,8 +145,10 @@ int database(const QStringList& arguments) {
     if (!call.isGood() || !call.has("at")) {
         return call.refuseUsage();
     }
-    constexpr std::pair<const char*, int (*)(const Call&)> doings[] = {
-        {"make", makeDatabase}, {"show", showDatabase}, {"verify", verifyDatabase}, {"take-away", takeAwayFromDatabase}};
+    constexpr std::pair<const char*, int (*)(const Call&)> doings[] = {{"make", makeDatabase},
+                                                                       {"show", showDatabase},
+                                                                       {"verify", verifyDatabase},
+                                                                       {"take-away", takeAwayFromDatabase}};
     for (const auto& [name, doing] : doings) {
         if (call.at(0) == QLatin1String(name)) {
             return doing(call);
@@ -175,8 +179,9 @@ int publish(const QStringList& arguments) {
             const bool isOver = database->isOffline() || !database->isOpen();
             exitCode = complain(isOver ? unusable : answerIsNo, qtPath(path), published.error());
             if (isOver) {
-                return complain(unusable, filled(QStringLiteral("%1 of %2 records are done: the same call goes on from there."),
-                                                 told, files->paths.size()));
+                return complain(unusable,
+                                filled(QStringLiteral("%1 of %2 records are done: the same call goes on from there."),
+                                       told, files->paths.size()));
             }
         } else {
             print(filled(QStringLiteral("%1: %2\n"), lineOf(path), qtText(sentenceOf(*published))));
@@ -193,7 +198,8 @@ int fetch(const QStringList& arguments) {
         return call.refuseUsage();
     }
     auto database = openDatabase(call.value("from"));
-    const auto record = database ? recordMeantBy(*database, call.at(0).toStdString()) : tl::unexpected(database.error());
+    const auto record =
+        database ? recordMeantBy(*database, call.at(0).toStdString()) : tl::unexpected(database.error());
     if (!record) {
         return complain(database ? answerIsNo : unusable, call.value("from"), record.error());
     }

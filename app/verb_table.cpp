@@ -87,7 +87,8 @@ const std::vector<VerbText>& allVerbs() {
          load},
         {"show",
          {{"FILE [--json] [--metric]", "every check, its state and reasons; the gates"}},
-         "Prints what is known of the engine: every check with its verdict, the value against its band, what holds each gate "
+         "Prints what is known of the engine: every check with its verdict, the value against its band, what holds "
+         "each gate "
          "and what comes next.",
          {json, metric},
          show},
@@ -129,7 +130,8 @@ const std::vector<VerbText>& allVerbs() {
          {{"FILE OUT.pdf [--letter] [--metric] [--logo PICTURE] [--replace]", "the build sheet"},
           {"FILE OUT.png [the same]", "its pages as pictures: OUT-1.png, OUT-2.png …"},
           {"FILE OUT.pdf --difference", "what is different since the build before"}},
-         "Writes the build sheet of a record as PDF/A, or its pages as pictures of 150 dots per inch. - writes the PDF to "
+         "Writes the build sheet of a record as PDF/A, or its pages as pictures of 150 dots per inch. - writes the PDF "
+         "to "
          "standard output. TZ chooses the time zone whose clock its times are by.",
          {letter,
           metric,
@@ -172,7 +174,8 @@ const std::vector<VerbText>& allVerbs() {
         {"shop",
          {{"FOLDER [--list] [--json] [--search WORDS]", "the records of a folder; else the window"},
           {"--from SERVICE [the same]", "those of a shop's database"}},
-         "Lists the records of a folder and the folders in it, or of a shop's database, or opens the window on them. The "
+         "Lists the records of a folder and the folders in it, or of a shop's database, or opens the window on them. "
+         "The "
          "database is a service of ~/.pg_service.conf or a URL, postgresql://reader@server/caprail; a password belongs "
          "into ~/.pgpass or the service file.",
          {{"list", "", "one record a line under a line of titles, in place of the window"},
@@ -183,14 +186,17 @@ const std::vector<VerbText>& allVerbs() {
         {"publish",
          {{"FILE|FOLDER --to SERVICE", "send records to the shop's database; only what is new"}},
          "Sends the ledger, the photos and the figures of a record, or of all records of a folder, to a database on "
-         "PostgreSQL. Each record is sent whole or not at all; a call that was cut off is simply made again. A record whose "
+         "PostgreSQL. Each record is sent whole or not at all; a call that was cut off is simply made again. A record "
+         "whose "
          "history is not the one that the database holds of it, or that was altered, is refused by name.",
          {{"to", "SERVICE", "the database: a service of ~/.pg_service.conf, or a URL without a password"}},
          publish},
         {"fetch",
          {{"SEAL|SERIAL OUT --from SERVICE", "make a record again from the shop's database"}},
-         "Makes a record file again from a database, with the same entries, seals and photos, all verified. It is named by a "
-         "seal of it, whole or in the short form of a sheet, or by the engine's serial number. Nothing is written over.",
+         "Makes a record file again from a database, with the same entries, seals and photos, all verified. It is "
+         "named by a "
+         "seal of it, whole or in the short form of a sheet, or by the engine's serial number. Nothing is written "
+         "over.",
          {{"from", "SERVICE", "the database, as for publish"}},
          fetch},
         {"database",
@@ -198,8 +204,10 @@ const std::vector<VerbText>& allVerbs() {
           {"show --at SERVICE", "how much it holds"},
           {"verify [SEAL|SERIAL] --at SERVICE", "every seal and photo of it, worked out again"},
           {"take-away SEAL --at SERVICE", "remove a whole record; SEAL is the first one, in full"}},
-         "Keeps a shop's database. To make the tables, the login must be allowed to make roles and schemas; to bring them up "
-         "to date or take a record away, it must be a caprail_keeper. Benches publish as caprail_bench, who can only add; "
+         "Keeps a shop's database. To make the tables, the login must be allowed to make roles and schemas; to bring "
+         "them up "
+         "to date or take a record away, it must be a caprail_keeper. Benches publish as caprail_bench, who can only "
+         "add; "
          "caprail_reader reads.",
          {{"at", "SERVICE", "the database, as for publish"}},
          database},

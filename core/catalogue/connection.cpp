@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <catalogue/connection.h>
 
-#include <QDateTime>
 #include <QSqlDatabase>
 #include <QSqlQuery>
 #include <QVariant>
@@ -85,13 +84,6 @@ void Query::bind(int at, std::int64_t value) {
 void Query::bind(int at, std::string_view text) {
     m_state->bind(at, text.empty() ? QVariant(QLatin1String("")) : QVariant(qtUtf8(text))); // empty is not null
 }
-void Query::bind(int at, UtcTime moment) {
-    if (m_state->connection->isPostgres()) {
-        m_state->bind(at, QDateTime::fromMSecsSinceEpoch(moment.milliseconds, Qt::UTC));
-    } else {
-        bind(at, moment.milliseconds);
-    }
-}
 void Query::bindBytes(int at, std::string_view bytes) {
     m_state->bind(at, bytes.empty() ? QByteArray("") : QByteArray(bytes.data(), static_cast<qsizetype>(bytes.size())));
 }
@@ -138,18 +130,11 @@ void Query::reset() {
     m_state->isRunning = false;
 }
 
-std::int64_t Query::changed() const {
-    return m_state->query.numRowsAffected();
-}
-
 bool Query::isNull(int column) const {
     return m_state->query.isNull(column);
 }
 std::int64_t Query::integer(int column) const {
     return m_state->query.value(column).toLongLong();
-}
-double Query::real(int column) const {
-    return m_state->query.value(column).toDouble();
 }
 std::string Query::text(int column) const {
     const QVariant value = m_state->query.value(column);
@@ -158,10 +143,6 @@ std::string Query::text(int column) const {
 }
 std::string Query::bytes(int column) const {
     return m_state->query.value(column).toByteArray().toStdString();
-}
-UtcTime Query::moment(int column) const {
-    const QVariant value = m_state->query.value(column);
-    return {m_state->connection->isPostgres() ? value.toDateTime().toMSecsSinceEpoch() : value.toLongLong()};
 }
 
 Connection::Connection(DatabasePlace place) : m_state(std::make_unique<State>()) {
@@ -265,7 +246,8 @@ Result<std::string> Connection::text(std::string_view sql) {
     if (!row) {
         return tl::unexpected(row.error());
     }
-    return *row ? Result<std::string>(query->text(0)) : refuse(Core::say("%1 holds no such row.", m_state->place.shownAs));
+    return *row ? Result<std::string>(query->text(0))
+                : refuse(Core::say("%1 holds no such row.", m_state->place.shownAs));
 }
 
 Result<void> Connection::together(const std::function<Result<void>()>& change) {
@@ -289,9 +271,6 @@ Result<void> Connection::together(const std::function<Result<void>()>& change) {
     return done;
 }
 
-bool Connection::isInTransaction() const {
-    return m_state->isInTransaction;
-}
 bool Connection::isOffline() const {
     return m_state->isOffline;
 }

@@ -2,7 +2,6 @@
 #pragma once
 /// A connection to a database and its prepared statements, over Qt Sql; no type of Qt Sql is seen outside this folder.
 /// Everything that goes wrong comes back as one sentence that names the place and says what to do.
-#include <base/date.h>
 #include <catalogue/dialect.h>
 #include <chrono>
 #include <cstdint>
@@ -25,7 +24,6 @@ public:
     /// Values by position, the first is 1; they stay for the next run. What is given is copied.
     void bind(int at, std::int64_t value);
     void bind(int at, std::string_view text); ///< UTF-8
-    void bind(int at, UtcTime moment);        ///< where the column is a `Dialect::moment`
     void bindBytes(int at, std::string_view bytes);
     void bindNull(int at);
 
@@ -35,16 +33,12 @@ public:
     Result<void> run();
     /// Lets go of rows that were not read.
     void reset();
-    /// How many rows the last run wrote or took away.
-    [[nodiscard]] std::int64_t changed() const;
 
     /// Of the present row; columns count from 0.
     [[nodiscard]] bool isNull(int column) const;
     [[nodiscard]] std::int64_t integer(int column) const;
-    [[nodiscard]] double real(int column) const;
     [[nodiscard]] std::string text(int column) const;
     [[nodiscard]] std::string bytes(int column) const;
-    [[nodiscard]] UtcTime moment(int column) const;
 
 private:
     friend class Connection;
@@ -61,9 +55,9 @@ public:
     Connection& operator=(Connection&&) noexcept;
     ~Connection();
 
-    /// Opens it, or opens it again after it was lost; queries of before are of no use then. On PostgreSQL, names without
-    /// a schema are those of the schema `caprail`, and moments are UTC. Refuses when the driver is not installed, the
-    /// server is away, or does not let this user in.
+    /// Opens it, or opens it again after it was lost; queries of before are of no use then. On PostgreSQL, names
+    /// without a schema are those of the schema `caprail`, and moments are UTC. Refuses when the driver is not
+    /// installed, the server is away, or does not let this user in.
     Result<void> open();
     [[nodiscard]] bool isOpen() const;
     /// Statements that take longer are called off by the server; zero: none are. SQLite takes no notice.
@@ -78,7 +72,6 @@ public:
     Result<std::string> text(std::string_view sql);
     /// Runs `change` in one transaction; undone when it refuses.
     Result<void> together(const std::function<Result<void>()>& change);
-    [[nodiscard]] bool isInTransaction() const;
 
     /// Whether the last refusal came of a server or disk that did not answer, or was busy: the same may succeed later,
     /// after `open` where `isOpen` is false.

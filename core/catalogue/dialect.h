@@ -11,7 +11,7 @@ namespace caprail {
 /// which of the two it is. Both know `WITH`, window functions, `FILTER`, `RETURNING`, `ON CONFLICT` and `CAST`.
 /// Parameters are written `?`.
 struct Dialect {
-    std::string_view bytes, text, integer, moment; ///< types of columns
+    std::string_view bytes, text, integer; ///< types of columns
     std::string_view id;                           ///< type and constraint of a column that counts by itself
     std::string_view begin;                        ///< a transaction that will write
     std::string_view endOfTable;                   ///< behind the closing bracket of CREATE TABLE

@@ -89,6 +89,7 @@ Words wordsOfUrl(std::string_view url) {
 std::optional<Words> wordsOfString(std::string_view text) {
     Words words;
     while (!trimmed(text).empty()) {
+        const bool hasValue = text.find('=') != std::string_view::npos;
         const std::string name = trimmed(upTo(text, '='));
         text.remove_prefix(std::min(text.find_first_not_of(" \t"), text.size()));
         const bool isQuoted = text.starts_with('\'');
@@ -108,7 +109,7 @@ std::optional<Words> wordsOfString(std::string_view text) {
             }
             value += sign;
         }
-        if (name.empty() || name.find_first_of(" \t'") != std::string::npos || !isClosed) {
+        if (!hasValue || name.empty() || name.find_first_of(" \t'") != std::string::npos || !isClosed) {
             return std::nullopt;
         }
         words.emplace_back(name, value);
@@ -178,7 +179,9 @@ Result<DatabasePlace> parseService(std::string_view typed) {
 }
 
 void askForTls() {
-    static const bool isAsked = [] { return qEnvironmentVariableIsSet("PGSSLMODE") || qputenv("PGSSLMODE", "verify-full"); }();
+    static const bool isAsked = [] {
+        return qEnvironmentVariableIsSet("PGSSLMODE") || qputenv("PGSSLMODE", "verify-full");
+    }();
     (void)isAsked; // once is enough
 }
 

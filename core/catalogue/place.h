@@ -26,8 +26,8 @@ struct DatabasePlace {
 Result<DatabasePlace> parseService(std::string_view typed);
 
 /// Has libpq ask for TLS and verify the server (sslmode verify-full) where neither name, service nor environment says
-/// anything; a Unix socket needs none. It sets an environment variable: to be called before other threads run. Opening a
-/// connection calls it too.
+/// anything; a Unix socket needs none. It sets an environment variable: to be called before other threads run. Opening
+/// a connection calls it too.
 void askForTls();
 
 } // namespace caprail

@@ -110,8 +110,8 @@ SqlProblem openingProblem(const QSqlError& error, const DatabasePlace& place) {
     if (detail.ends_with('.')) {
         detail.pop_back();
     }
-    if (!passes && holds({"FATAL", "certificate", "SSL", "password", "definition of service", "service file",
-                          "invalid", "missing"})) {
+    if (!passes && holds({"FATAL", "certificate", "SSL", "password", "definition of service", "service file", "invalid",
+                          "missing"})) {
         return {"", false, Core::say("The database %1 lets nobody in like this: %2.", place.shownAs, detail)};
     }
     return {"", true, serverIsAway(place, detail)};

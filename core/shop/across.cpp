@@ -105,16 +105,15 @@ Result<std::int64_t> Across::records() {
 }
 
 Result<std::int64_t> Across::pulls() {
-    auto query =
-        asked("SELECT CAST(coalesce(sum(pulled), 0) AS bigint) FROM movement WHERE true" + within("movement"));
+    auto query = asked("SELECT CAST(coalesce(sum(pulled), 0) AS bigint) FROM movement WHERE true" + within("movement"));
     const auto row = query ? query->step() : tl::unexpected(query.error());
     return row ? Result<std::int64_t>(query->integer(0)) : tl::unexpected(row.error());
 }
 
 Result<std::vector<AcrossGroup>> Across::groupsBy(std::string_view column) {
     const std::string name(column);
-    auto query = m_connection->prepare("SELECT " + name + ", count(*) FROM listing WHERE " + wholeOnes + " AND " + name +
-                                       " <> '' GROUP BY " + name + " ORDER BY " +
+    auto query = m_connection->prepare("SELECT " + name + ", count(*) FROM listing WHERE " + wholeOnes + " AND " +
+                                       name + " <> '' GROUP BY " + name + " ORDER BY " +
                                        m_connection->dialect().naturally(name) + ", " + name);
     if (!query) {
         return tl::unexpected(query.error());
@@ -136,10 +135,11 @@ Result<std::vector<AcrossGroup>> Across::layouts() {
 
 Result<std::vector<std::string>> Across::bands() {
     // From one name to the next in the index: a few steps, however many values there are.
-    auto query = isOfAll() ? asked("WITH RECURSIVE name(band) AS (SELECT min(band) FROM banded UNION ALL SELECT (SELECT "
-                                   "min(banded.band) FROM banded WHERE banded.band > name.band) FROM name WHERE name.band "
-                                   "IS NOT NULL) SELECT band FROM name WHERE band IS NOT NULL")
-                           : asked("SELECT DISTINCT band FROM banded WHERE true" + within("banded"));
+    auto query = isOfAll()
+                     ? asked("WITH RECURSIVE name(band) AS (SELECT min(band) FROM banded UNION ALL SELECT (SELECT "
+                             "min(banded.band) FROM banded WHERE banded.band > name.band) FROM name WHERE name.band "
+                             "IS NOT NULL) SELECT band FROM name WHERE band IS NOT NULL")
+                     : asked("SELECT DISTINCT band FROM banded WHERE true" + within("banded"));
     if (!query) {
         return tl::unexpected(query.error());
     }
@@ -209,14 +209,13 @@ Result<void> Across::addMedians(std::string_view band, AcrossSpreads& spreads, c
 
 Result<void> Across::eachValue(std::string_view band, const std::function<void(AcrossValue value)>& take) {
     const Dialect& d = m_connection->dialect();
-    auto query = asked("SELECT banded.place, banded.listing, banded.build, banded.value_nm, banded.state, " +
-                           d.asText("listing.customer") + ", " + d.asText("listing.engine") + ", " +
-                           d.asText("listing.serial") +
-                           " FROM banded JOIN listing ON listing.id = banded.listing WHERE banded.band = ?" +
-                           within("banded") +
-                           " ORDER BY banded.place_order, banded.value_nm, listing.customer, listing.engine, "
-                           "listing.serial, banded.build",
-                       band);
+    auto query =
+        asked("SELECT banded.place, banded.listing, banded.build, banded.value_nm, banded.state, " +
+                  d.asText("listing.customer") + ", " + d.asText("listing.engine") + ", " + d.asText("listing.serial") +
+                  " FROM banded JOIN listing ON listing.id = banded.listing WHERE banded.band = ?" + within("banded") +
+                  " ORDER BY banded.place_order, banded.value_nm, listing.customer, listing.engine, "
+                  "listing.serial, banded.build",
+              band);
     if (!query) {
         return tl::unexpected(query.error());
     }
@@ -236,9 +235,7 @@ Result<void> Across::eachValue(std::string_view band, const std::function<void(A
 }
 
 Result<std::vector<MovementCount>> Across::movements(MovementBy by) {
-    const std::string column = by == MovementBy::fastener ? "fastener"
-                               : by == MovementBy::wrench ? "wrench"
-                                                          : "person";
+    const std::string column = by == MovementBy::fastener ? "fastener" : by == MovementBy::wrench ? "wrench" : "person";
     auto query = asked("SELECT " + column +
                        ", CAST(sum(pulled) AS bigint), CAST(sum(moved) AS bigint), max(largest_mdeg) FROM movement "
                        "WHERE true" +
@@ -264,9 +261,10 @@ Result<std::vector<MovementCount>> Across::movements(MovementBy by) {
 }
 
 Result<std::vector<AcrossInstrument>> Across::instruments() {
-    auto query = asked("SELECT name, serial, kind, max(calibrated), max(due), count(*), max(due_cycles), max(cycles) FROM "
-                       "instrument WHERE true" +
-                       within("instrument") + " GROUP BY name, serial, kind");
+    auto query =
+        asked("SELECT name, serial, kind, max(calibrated), max(due), count(*), max(due_cycles), max(cycles) FROM "
+              "instrument WHERE true" +
+              within("instrument") + " GROUP BY name, serial, kind");
     if (!query) {
         return tl::unexpected(query.error());
     }

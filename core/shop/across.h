@@ -73,7 +73,8 @@ public:
     /// One value after another, sorted by place, then value.
     Result<void> eachValue(std::string_view band, const std::function<void(AcrossValue value)>& take);
 
-    /// How often pulled, how often moved, the largest angle. Most movements first, then the larger share, then the name.
+    /// How often pulled, how often moved, the largest angle. Most movements first, then the larger share, then the
+    /// name.
     Result<std::vector<MovementCount>> movements(MovementBy by);
     /// The earliest due first; those without a date last.
     Result<std::vector<AcrossInstrument>> instruments();
@@ -92,8 +93,8 @@ private:
 /// Tables for a spreadsheet (RFC 4180).
 std::string movementsCsv(const std::vector<MovementCount>& counts, MovementBy by);
 std::string instrumentsCsv(const std::vector<AcrossInstrument>& instruments);
-/// All values of a quantity, however many, as a file at `path`, in the place of a table that stands there; lengths in the
-/// units given. Refuses what the database or the disk refuses, and then leaves what was there.
+/// All values of a quantity, however many, as a file at `path`, in the place of a table that stands there; lengths in
+/// the units given. Refuses what the database or the disk refuses, and then leaves what was there.
 Result<void> writeValues(Across& across, std::string_view band, const Units& units, const std::string& path);
 
 } // namespace caprail

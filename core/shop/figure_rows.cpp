@@ -66,8 +66,9 @@ Result<Query*> FigureWriter::ready(std::optional<Query>& query, std::string_view
 }
 
 Result<void> FigureWriter::putBanded(std::int64_t listing, const RecordFigures& figures) {
-    auto put = ready(m_banded, "INSERT INTO banded(listing, build, band, place, place_order, value_nm, state, lower_nm, "
-                               "upper_nm) VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?)");
+    auto put =
+        ready(m_banded, "INSERT INTO banded(listing, build, band, place, place_order, value_nm, state, lower_nm, "
+                        "upper_nm) VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?)");
     if (!put) {
         return tl::unexpected(put.error());
     }

@@ -24,13 +24,12 @@ const Dialect& indexDialect() {
 
 std::vector<std::string> tables() {
     const Dialect& d = indexDialect();
-    std::vector<std::string> all{
-        "CREATE TABLE about(root BLOB NOT NULL) STRICT",
-        "CREATE TABLE listing(id " + std::string(d.id) + ", " + listingDeclared(d) +
-            ", line BLOB NOT NULL)" + std::string(d.endOfTable),
-        // No positions are kept: every word typed is looked for by itself, as a prefix.
-        "CREATE VIRTUAL TABLE found USING fts5(words, detail=none, prefix='1 2 3',"
-        " tokenize='unicode61 remove_diacritics 2')"};
+    std::vector<std::string> all{"CREATE TABLE about(root BLOB NOT NULL) STRICT",
+                                 "CREATE TABLE listing(id " + std::string(d.id) + ", " + listingDeclared(d) +
+                                     ", line BLOB NOT NULL)" + std::string(d.endOfTable),
+                                 // No positions are kept: every word typed is looked for by itself, as a prefix.
+                                 "CREATE VIRTUAL TABLE found USING fts5(words, detail=none, prefix='1 2 3',"
+                                 " tokenize='unicode61 remove_diacritics 2')"};
     for (std::string& table : figureTables(d)) {
         all.push_back(std::move(table));
     }
@@ -103,9 +102,9 @@ Result<void> makeTables(Connection& connection, const std::string& root) {
 Result<Connection> opened(const std::string& path) {
     Connection connection(DatabasePlace::file(path));
     auto done = connection.open();
-    done = done ? runAll(connection, {"PRAGMA journal_mode = WAL", "PRAGMA synchronous = NORMAL",
-                                      "PRAGMA temp_store = MEMORY", "PRAGMA cache_size = -16000",
-                                      "PRAGMA mmap_size = 268435456"})
+    done = done ? runAll(connection,
+                         {"PRAGMA journal_mode = WAL", "PRAGMA synchronous = NORMAL", "PRAGMA temp_store = MEMORY",
+                          "PRAGMA cache_size = -16000", "PRAGMA mmap_size = 268435456"})
                 : done;
     return done ? Result<Connection>(std::move(connection)) : tl::unexpected(done.error());
 }

@@ -68,7 +68,8 @@ std::string conditionsOf(const ListFilter& filter, UtcTime now, std::string_view
     if (const auto wanted = jobStateOf(filter.state)) {
         sql += " AND listing.reading <= 1 AND listing.state = " + number(*wanted);
     } else if (filter.state == ListFilter::State::needsAttention) {
-        sql += " AND (listing.out > 0 OR listing.stale > 0 OR listing.round_result = " + number(RoundResult::moved) + ")";
+        sql +=
+            " AND (listing.out > 0 OR listing.stale > 0 OR listing.round_result = " + number(RoundResult::moved) + ")";
     } else if (filter.state == ListFilter::State::unreadable) {
         sql += " AND listing.reading > 1";
     }
@@ -80,7 +81,8 @@ std::string conditionsOf(const ListFilter& filter, UtcTime now, std::string_view
         // A name a line; the line feeds come as parameters, since the databases write them differently.
         sql += " AND (listing.who = ? OR " + std::string(position) +
                "(CAST(? AS text) || listing.people || CAST(? AS text), ?) > 0)";
-        for (const std::string& text : {filter.person, std::string("\n"), std::string("\n"), "\n" + filter.person + "\n"}) {
+        for (const std::string& text :
+             {filter.person, std::string("\n"), std::string("\n"), "\n" + filter.person + "\n"}) {
             texts.push_back(text);
         }
     }

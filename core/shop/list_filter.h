@@ -10,7 +10,7 @@ struct ListFilter {
     enum class Due { all, overdue, soon };
     State state = State::all; ///< `needsAttention`: something is out, stale or moved
     Due due = Due::all;       ///< of engines still worked on; `soon`: within thirty days, the overdue ones too
-    std::string person;       ///< who made any entry; empty: anyone
+    std::string person = {};  ///< who made any entry; empty: anyone
     friend bool operator==(const ListFilter&, const ListFilter&) = default;
 };
 

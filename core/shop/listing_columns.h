@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-/// The table `listing`: one row a record, with what is known of its file and every field of its summary by its name. The
-/// index of a folder and a shop's database have the same columns and are read by the same statements. Days are counted
-/// from 1970-01-01, moments in milliseconds from then (UTC), the words of an enumeration by their number.
+/// The table `listing`: one row a record, with what is known of its file and every field of its summary by its name.
+/// The index of a folder and a shop's database have the same columns and are read by the same statements. Days are
+/// counted from 1970-01-01, moments in milliseconds from then (UTC), the words of an enumeration by their number.
 #include <catalogue/connection.h>
 #include <shop/shop_row.h>
 

@@ -42,10 +42,9 @@ std::string ListingPages::orderOf(const ListingWish& wish) const {
     const std::string direction = wish.isDescending ? " DESC" : " ASC";
     std::vector<std::string> keys;
     const auto text = [&](std::string_view column) { keys.push_back(d.naturally("listing." + std::string(column))); };
-    const std::string group = wish.grouping == ListingWish::Grouping::customer
-                                  ? d.naturally("listing.customer") + ", "
-                              : wish.grouping == ListingWish::Grouping::state ? "listing.state, "
-                                                                              : "";
+    const std::string group = wish.grouping == ListingWish::Grouping::customer ? d.naturally("listing.customer") + ", "
+                              : wish.grouping == ListingWish::Grouping::state  ? "listing.state, "
+                                                                               : "";
     if (wish.order == "customer" || wish.order == "who") {
         text(wish.order);
     } else if (wish.order == "engine") {
@@ -56,7 +55,8 @@ std::string ListingPages::orderOf(const ListingWish& wish) const {
         text("path");
     } else if (wish.order == "round") {
         keys = {"listing.round", "listing.round_result"};
-    } else if (wish.order == "state" || wish.order == "out" || wish.order == "stale" || wish.order == "calibration_due") {
+    } else if (wish.order == "state" || wish.order == "out" || wish.order == "stale" ||
+               wish.order == "calibration_due") {
         keys = {"listing." + wish.order};
     } else {
         keys = {"listing.last_entry"};
@@ -116,8 +116,8 @@ Result<std::vector<ShopRow>> ListingPages::page(const ListingWish& wish, std::in
 
 Result<void> ListingPages::each(const ListingWish& wish, const std::function<Result<void>(ShopRow row)>& take) {
     const Asked where = whereOf(wish);
-    auto query =
-        asked("SELECT " + listingSelected(m_connection->dialect()) + " FROM listing" + where.sql + orderOf(wish), where);
+    auto query = asked(
+        "SELECT " + listingSelected(m_connection->dialect()) + " FROM listing" + where.sql + orderOf(wish), where);
     for (auto more = query ? query->step() : tl::unexpected(query.error());; more = query->step()) {
         if (!more || !*more) {
             return more ? Result<void>() : Result<void>(tl::unexpected(more.error()));
@@ -137,8 +137,8 @@ Result<std::vector<ListingGroup>> ListingPages::groups(const ListingWish& wish) 
     const bool isByCustomer = wish.grouping == ListingWish::Grouping::customer;
     const std::string column = isByCustomer ? "listing.customer" : "listing.state";
     const Asked where = whereOf(wish);
-    auto query = asked("SELECT " + column + ", count(*) FROM listing" + where.sql + " GROUP BY " + column + " ORDER BY " +
-                           (isByCustomer ? m_connection->dialect().naturally(column) : column),
+    auto query = asked("SELECT " + column + ", count(*) FROM listing" + where.sql + " GROUP BY " + column +
+                           " ORDER BY " + (isByCustomer ? m_connection->dialect().naturally(column) : column),
                        where);
     for (auto more = query ? query->step() : tl::unexpected(query.error());; more = query->step()) {
         if (!more) {

@@ -9,12 +9,12 @@ namespace caprail {
 /// Which records are listed, and in which order.
 struct ListingWish {
     enum class Grouping { none, customer, state };
-    std::string search; ///< words, each of which a record holds, or one that begins with it; empty: any record
-    ListFilter filter;
+    std::string search = {}; ///< words, each of which a record holds, or one that begins with it; empty: any record
+    ListFilter filter = {};
     std::string order = "last_entry"; ///< the name of a column of the list (list_columns.h)
     bool isDescending = true;
     Grouping grouping = Grouping::none; ///< sorted by it before `order`
-    UtcTime now;                        ///< by which days are judged
+    UtcTime now = {};                   ///< by which days are judged
     friend bool operator==(const ListingWish&, const ListingWish&) = default;
 };
 
@@ -25,8 +25,8 @@ struct ListingGroup {
     std::int64_t records = 0;
 };
 
-/// A list of records read page by page from the database that holds it, an index of a folder or a shop's database: never
-/// all of it at once. The connection must outlive it.
+/// A list of records read page by page from the database that holds it, an index of a folder or a shop's database:
+/// never all of it at once. The connection must outlive it.
 class ListingPages {
 public:
     explicit ListingPages(Connection& connection) : m_connection(&connection) {}

@@ -9,8 +9,8 @@ namespace caprail {
 
 /// What is known of the records of one folder, kept in a file of the user's cache so that the next start need not read
 /// them: SQLite with a full-text table (FTS5) and each record's figures as rows. It holds nothing that cannot be read
-/// from the records again, and is made anew when it is of another version, of another folder or damaged. Several windows
-/// and programs may use one at a time; an object belongs to one thread.
+/// from the records again, and is made anew when it is of another version, of another folder or damaged. Several
+/// windows and programs may use one at a time; an object belongs to one thread.
 class ShopIndex {
 public:
     /// Opens the index of a folder, or makes it. `cacheFolder` is made if need be, for its user alone; `root` is the

@@ -4,13 +4,13 @@
 /// search as one types within 50 ms, the spread of every quantity within 2 s.
 ///
 ///     catalogue_bench [--rows N]     N records; 200 000 otherwise
+#include "bench_server.h"
+
 #include <QCoreApplication>
 #include <chrono>
 #include <cstdio>
-#include <cstdlib>
 #include <cstring>
 #include <filesystem>
-#include <fstream>
 #include <functional>
 #include <shop/across.h>
 #include <shop/listing_pages.h>
@@ -24,52 +24,42 @@ using namespace caprail;
 
 constexpr UtcTime now{1'777'887'000'000};
 
-void must(const Result<void>& done) {
-    if (!done) {
-        std::fprintf(stderr, "%s\n", done.error().sentence.c_str());
-        std::exit(1);
-    }
-}
-template <class T> T must(Result<T> done) {
-    if (!done) {
-        std::fprintf(stderr, "%s\n", done.error().sentence.c_str());
-        std::exit(1);
-    }
-    return std::move(*done);
-}
-
 /// The numbers 1 to `count`, in both dialects.
 std::string numbers(std::int64_t count) {
     return "WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < " + std::to_string(count) + ") ";
 }
 
-const char* const customer = "(CASE i % 5 WHEN 0 THEN 'Orrin' WHEN 1 THEN 'Ines' WHEN 2 THEN 'Bea' WHEN 3 THEN 'Sven' "
-                             "ELSE 'Ada' END || ' ' || CASE i % 7 WHEN 0 THEN 'Vale' WHEN 1 THEN 'Roth' WHEN 2 THEN 'Lund' "
-                             "WHEN 3 THEN 'Solheim' WHEN 4 THEN 'Okoro' WHEN 5 THEN 'Haas' ELSE 'Ames' END)";
+const char* const customer =
+    "(CASE i % 5 WHEN 0 THEN 'Orrin' WHEN 1 THEN 'Ines' WHEN 2 THEN 'Bea' WHEN 3 THEN 'Sven' "
+    "ELSE 'Ada' END || ' ' || CASE i % 7 WHEN 0 THEN 'Vale' WHEN 1 THEN 'Roth' WHEN 2 THEN 'Lund' "
+    "WHEN 3 THEN 'Solheim' WHEN 4 THEN 'Okoro' WHEN 5 THEN 'Haas' ELSE 'Ames' END)";
 
 /// `path` and what stands behind the columns that both have differ.
 void fillListing(Connection& connection, std::int64_t count, const std::string& path, const std::string& moreColumns,
                  const std::string& moreValues) {
     must(connection.run(
-        "INSERT INTO listing(id, path, size, modified, changed, inode, reading, sentence, customer, engine, serial, build, "
+        "INSERT INTO listing(id, path, size, modified, changed, inode, reading, sentence, customer, engine, serial, "
+        "build, "
         "state, round, round_result, pulled, moved, out, stale, last_entry, entries, who, calibration_due, template, "
         "layout, people" +
         moreColumns + ") " + numbers(count) + "SELECT i, " + path + ", 40000, i, i, i, 1, '', " + customer +
-        ", 'Engine ' || (i % 97), 'KL-' || i, 1, 1 + i % 4, i % 5, i % 5, 10, 0, i % 3, i % 11, 1777887000000 - (i * 7919 % " +
-        std::to_string(count) + ") * 60000, 100, " + customer + ", 20000 + i % 900, 'Template ' || (i % 6), '5 mains of 2', " +
-        customer + moreValues + " FROM n"));
+        ", 'Engine ' || (i % 97), 'KL-' || i, 1, 1 + i % 4, i % 5, i % 5, 10, 0, i % 3, i % 11, 1777887000000 - (i * "
+        "7919 % " +
+        std::to_string(count) + ") * 60000, 100, " + customer +
+        ", 20000 + i % 900, 'Template ' || (i % 6), '5 mains of 2', " + customer + moreValues + " FROM n"));
 }
 
 /// Twenty values a record: five main clearances, eight rod clearances, seven residuals.
 void fillBanded(Connection& connection, std::int64_t count) {
-    for (const auto& [band, places] : {std::pair("main clearance", 5), std::pair("rod clearance", 8),
-                                       std::pair("residual", 7)}) {
+    for (const auto& [band, places] :
+         {std::pair("main clearance", 5), std::pair("rod clearance", 8), std::pair("residual", 7)}) {
         for (int place = 1; place <= places; ++place) {
             const std::string name = std::string(band).substr(0, 4) + "-" + std::to_string(place);
-            must(connection.run("INSERT INTO banded(listing, build, band, place, place_order, value_nm, state, lower_nm, "
-                                "upper_nm) " +
-                                numbers(count) + "SELECT i, 1, '" + band + "', '" + name + "', '" + name +
-                                "', 50000 + i * 7919 % 20011, 1 + i % 2, 45000, 65000 FROM n"));
+            must(connection.run(
+                "INSERT INTO banded(listing, build, band, place, place_order, value_nm, state, lower_nm, "
+                "upper_nm) " +
+                numbers(count) + "SELECT i, 1, '" + band + "', '" + name + "', '" + name +
+                "', 50000 + i * 7919 % 20011, 1 + i % 2, 45000, 65000 FROM n"));
         }
     }
 }
@@ -101,63 +91,47 @@ void measureAll(Connection& database, Connection& index) {
         wish.now = now;
         (void)must(ListingPages(c).page(wish, from, 100));
     };
-    line("first page, last entry first", [&](Connection& c) { page(c, {}, 0); }, database, index, 100);
+    line(
+        "first page, last entry first", [&](Connection& c) { page(c, {}, 0); }, database, index, 100);
     for (const char* order : {"customer", "engine", "state", "round", "out", "calibration_due", "file"}) {
-        line(std::string("first page by ") + order,
-             [&](Connection& c) { page(c, {.order = order, .isDescending = false}, 0); }, database, index, 100);
+        line(
+            std::string("first page by ") + order,
+            [&](Connection& c) { page(c, {.order = order, .isDescending = false}, 0); }, database, index, 100);
     }
-    line("a page in the middle", [&](Connection& c) { page(c, {}, 100'000); }, database, index, 100);
-    line("first page, something out or stale",
-         [&](Connection& c) { page(c, {.filter = {.state = ListFilter::State::needsAttention}}, 0); }, database, index, 100);
-    line("first page of one person", [&](Connection& c) { page(c, {.filter = {.person = "Bea Lund"}}, 0); }, database, index,
-         100);
-    line("count of all", [&](Connection& c) { (void)must(ListingPages(c).count({})); }, database, index, 100);
+    line(
+        "a page in the middle", [&](Connection& c) { page(c, {}, 100'000); }, database, index, 100);
+    line(
+        "first page, something out or stale",
+        [&](Connection& c) { page(c, {.filter = {.state = ListFilter::State::needsAttention}}, 0); }, database, index,
+        100);
+    line(
+        "first page of one person", [&](Connection& c) { page(c, {.filter = {.person = "Bea Lund"}}, 0); }, database,
+        index, 100);
+    line(
+        "count of all", [&](Connection& c) { (void)must(ListingPages(c).count({})); }, database, index, 100);
     for (const char* typed : {"s", "so", "solh", "burr ra", "kl 49", "orrin vale 12", "kl 149999"}) {
-        line(std::string("search “") + typed + "”", [&](Connection& c) { page(c, {.search = typed}, 0); }, database, index,
-             50);
+        line(
+            std::string("search “") + typed + "”", [&](Connection& c) { page(c, {.search = typed}, 0); }, database,
+            index, 50);
     }
-    line("spread of rod clearance", [](Connection& c) { (void)must(Across(c).spreads("rod clearance")); }, database, index,
-         2000, 3);
-    line("spread of every quantity",
-         [](Connection& c) {
-             for (const std::string& band : must(Across(c).bands())) {
-                 (void)must(Across(c).spreads(band));
-             }
-         },
-         database, index, 2000, 3);
-    line("spread of rod clearance of one template",
-         [](Connection& c) { (void)must(Across(c, {"Template 3", ""}).spreads("rod clearance")); }, database, index, 2000, 3);
+    line(
+        "spread of rod clearance", [](Connection& c) { (void)must(Across(c).spreads("rod clearance")); }, database,
+        index, 2000, 3);
+    line(
+        "spread of every quantity",
+        [](Connection& c) {
+            for (const std::string& band : must(Across(c).bands())) {
+                (void)must(Across(c).spreads(band));
+            }
+        },
+        database, index, 2000, 3);
+    line(
+        "spread of rod clearance of one template",
+        [](Connection& c) {
+            (void)must(Across(c, {"Template 3", ""}).spreads("rod clearance"));
+        },
+        database, index, 2000, 3);
 }
-
-/// A server of the bench's own; gone at the end of the program.
-class Server {
-public:
-    explicit Server(const std::string& note) : m_note(note) {
-        if (std::system((std::string(SERVER_SCRIPT) + " start " + note).c_str()) != 0) {
-            std::exit(1);
-        }
-        std::ifstream in(note);
-        std::string word, rest;
-        in >> word;
-        std::getline(in >> std::ws, rest);
-        if (word != "folder") {
-            std::printf("%s\n", rest.c_str());
-            std::exit(0);
-        }
-        m_folder = rest;
-    }
-    Server(const Server&) = delete;
-    Server& operator=(const Server&) = delete;
-    ~Server() { (void)std::system((std::string(SERVER_SCRIPT) + " stop " + m_note).c_str()); }
-    [[nodiscard]] Connection open(const std::string& database) const {
-        Connection connection(must(parseService("host=" + m_folder + " dbname=" + database + " user=postgres")));
-        must(connection.open());
-        return connection;
-    }
-
-private:
-    std::string m_note, m_folder;
-};
 
 void fillDatabase(Connection& database, std::int64_t count) {
     (void)must(makeTables(database));
@@ -166,8 +140,9 @@ void fillDatabase(Connection& database, std::int64_t count) {
                       std::to_string(count) + ") AS i"));
     fillListing(database, count, "'engines/' || i || '.caprail'", ", identity, head, published, publisher",
                 ", 'i' || i, 'h' || i, now(), 'bench'");
-    must(database.run("INSERT INTO found(id, words) SELECT id, to_tsvector('simple', lower(customer || ' ' || engine || ' kl ' "
-                      "|| id || ' burr on the rail at cap ' || id % 5)) FROM listing"));
+    must(database.run(
+        "INSERT INTO found(id, words) SELECT id, to_tsvector('simple', lower(customer || ' ' || engine || ' kl ' "
+        "|| id || ' burr on the rail at cap ' || id % 5)) FROM listing"));
     fillBanded(database, count);
     must(database.run("VACUUM ANALYZE listing"));
     must(database.run("VACUUM ANALYZE found"));
@@ -194,7 +169,7 @@ int main(int argc, char** argv) {
         (std::filesystem::temp_directory_path() / ("caprail-catalogue-bench-" + std::to_string(::getpid()))).string();
     std::filesystem::create_directory(folder);
     {
-        const Server server(folder + "/server");
+        const BenchServer server(folder + "/server");
         {
             Connection maker = server.open("postgres");
             must(maker.run("CREATE DATABASE bench TEMPLATE template0"));
@@ -203,7 +178,8 @@ int main(int argc, char** argv) {
         fillDatabase(database, count);
         ShopIndex index = must(ShopIndex::open(folder + "/cache", "/srv/engines"));
         fillIndex(index.connection(), count);
-        std::printf("%lld records, %lld banded values\n", static_cast<long long>(count), static_cast<long long>(count * 20));
+        std::printf("%lld records, %lld banded values\n", static_cast<long long>(count),
+                    static_cast<long long>(count * 20));
         measureAll(database, index.connection());
     }
     std::filesystem::remove_all(folder);

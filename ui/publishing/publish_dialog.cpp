@@ -45,6 +45,7 @@ PublishDialog::PublishDialog(const QString& record, const QString& folder, QWidg
     m_service->setText(settings.service);
     m_service->setPlaceholderText(tr("shop, or postgresql://bench@server/caprail"));
     m_service->setMinimumWidth(fontMetrics().averageCharWidth() * 48);
+    setTip(m_schedule, tr("Records that were added to on this computer are sent by themselves."));
     m_schedule->setObjectName(QStringLiteral("publishSchedule"));
     m_what->setObjectName(QStringLiteral("publishWhat"));
     m_what->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
@@ -56,6 +57,7 @@ PublishDialog::PublishDialog(const QString& record, const QString& folder, QWidg
     }
     m_what->setCurrentIndex(0);
     auto* choose = new QPushButton(tr("&Folder…"));
+    choose->setAutoDefault(false);
     connect(choose, &QPushButton::clicked, this, &PublishDialog::chooseFolder);
     auto* what = new QHBoxLayout;
     what->addWidget(m_what, 1);
@@ -70,7 +72,7 @@ PublishDialog::PublishDialog(const QString& record, const QString& folder, QWidg
     auto* label = new Label(tr("&What"));
     label->setBuddy(m_what);
     form->addRow(label, what);
-    addRow(form, tr("&By itself, what was added to here"), m_schedule);
+    addRow(form, tr("Publish by &itself"), m_schedule);
 
     m_progress->setTextVisible(false);
     m_progress->setAccessibleName(tr("How much of the record is sent"));

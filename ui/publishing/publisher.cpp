@@ -309,9 +309,7 @@ QString Publisher::sentence() const {
         return filled(tr("Publishing %1 (%2 of %3)"), m_state.file, m_state.done + 1, m_state.of);
     }
     if (!m_state.away.isEmpty() && m_state.waiting > 0) {
-        return filled(m_state.waiting == 1 ? tr("%1 record waits to be published; tried again at %2")
-                                           : tr("%1 records wait to be published; tried again at %2"),
-                      m_state.waiting, m_state.next);
+        return filled(tr("Publishing waits for the database; tried again at %1"), m_state.next);
     }
     if (!m_state.refused.isEmpty()) {
         return filled(m_state.refused.size() == 1 ? tr("%1 record could not be published")

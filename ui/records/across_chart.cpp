@@ -91,7 +91,8 @@ ChartText fillAcrossChart(QCustomPlot& plot, const AcrossPicture& picture, const
                Qt::AlignLeft | Qt::AlignBottom, look.quiet);
     }
     if (values.empty()) {
-        textAt(plot, {0.45, lowest - 0.05 * room}, AcrossText::tr("%1 values: only their ranges are drawn").arg(picture.spreads.values),
+        textAt(plot, {0.45, lowest - 0.05 * room},
+               AcrossText::tr("%1 values: only their ranges are drawn").arg(picture.spreads.values),
                Qt::AlignLeft | Qt::AlignBottom, look.quiet);
     }
     result.description = AcrossText::tr("%1 values at %2 places, from %3 to %4.")

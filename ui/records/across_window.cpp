@@ -7,8 +7,8 @@
 #include <QTabWidget>
 #include <QVBoxLayout>
 #include <ledger/qt_text.h>
-#include <records/across_columns.h>
 #include <records/across_chart.h>
+#include <records/across_columns.h>
 #include <session/filled.h>
 #include <session/look.h>
 #include <shop/entry_text.h>
@@ -21,9 +21,8 @@ namespace caprail {
 AcrossWindow::AcrossWindow(DatabasePlace place, Units units, UtcTime now, QWidget* parent)
     : QMainWindow(parent), m_link(new DatabaseLink(std::move(place), this)), m_notice(new DatabaseNotice(*m_link)),
       m_units(units), m_now(now), m_of(new QComboBox), m_band(new QComboBox), m_by(new QComboBox), m_counts(new Label),
-      m_chart(new AcrossChart),
-      m_spreads(new Table<AcrossSpread, std::string>(tr("Range at each place"), &AcrossSpread::place,
-                                                     spreadColumns(m_units), this)),
+      m_chart(new AcrossChart), m_spreads(new Table<AcrossSpread, std::string>(
+                                    tr("Range at each place"), &AcrossSpread::place, spreadColumns(m_units), this)),
       m_movements(new Table<MovementCount, std::string>(tr("Movement in verify rounds"), &MovementCount::what,
                                                         movementColumns({}, m_units), this)),
       m_instruments(new Table<AcrossInstrument, Instrument>(
@@ -71,9 +70,7 @@ QWidget* AcrossWindow::spreadPage() {
     column->addLayout(row);
     column->addWidget(m_chart, 3);
     column->addWidget(m_spreads, 2);
-    connect(csv, &QPushButton::clicked, this, [this] {
-        saveValues();
-    });
+    connect(csv, &QPushButton::clicked, this, [this] { saveValues(); });
     return page;
 }
 
@@ -134,8 +131,7 @@ AcrossOf AcrossWindow::of() const {
 }
 
 /// Asks the database, and shows the answer, or why there is none: some engines of many would look like all of them.
-template <class Question, class Show>
-void AcrossWindow::ask(const QString& topic, Question question, Show show) {
+template <class Question, class Show> void AcrossWindow::ask(const QString& topic, Question question, Show show) {
     m_link->ask(
         topic,
         [question, of = of()](Connection& connection) {
@@ -240,8 +236,8 @@ void AcrossWindow::showSpread() {
             }
             picture.spreads = std::move(*spreads);
             if (picture.spreads.values <= AcrossPicture::mostDrawn) {
-                const auto read = across.eachValue(
-                    band, [&](AcrossValue value) { picture.values.push_back(std::move(value)); });
+                const auto read =
+                    across.eachValue(band, [&](AcrossValue value) { picture.values.push_back(std::move(value)); });
                 if (!read) {
                     return tl::unexpected(read.error());
                 }
@@ -274,7 +270,8 @@ void AcrossWindow::showInstruments() {
 }
 
 void AcrossWindow::saveValues() {
-    const QString path = QFileDialog::getSaveFileName(this, tr("Save as a table"), tr("spread.csv"), tr("Tables (*.csv)"));
+    const QString path =
+        QFileDialog::getSaveFileName(this, tr("Save as a table"), tr("spread.csv"), tr("Tables (*.csv)"));
     if (path.isEmpty()) {
         return;
     }

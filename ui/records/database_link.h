@@ -24,9 +24,8 @@ public:
     template <class Question, class Answer> void ask(const QString& topic, Question question, Answer answer) {
         using Given = std::invoke_result_t<Question, Connection&>;
         put(topic, [question = std::move(question), answer = std::move(answer)](Connection& connection,
-                                                                               const Result<void>& opened) {
-            auto given = std::make_shared<Given>(opened ? question(connection)
-                                                        : Given(tl::unexpected(opened.error())));
+                                                                                const Result<void>& opened) {
+            auto given = std::make_shared<Given>(opened ? question(connection) : Given(tl::unexpected(opened.error())));
             return [given, answer] { answer(std::move(*given)); };
         });
     }

@@ -215,8 +215,8 @@ const ShopRow* DatabaseModel::at(const QModelIndex& index) const {
 
 QString DatabaseModel::headOf(const ListingGroup& group) const {
     const QString name = m_shown.grouping == ListingWish::Grouping::state ? qtText(signedWord(group.state))
-                         : group.customer.empty()                        ? ShopModel::tr("No customer named")
-                                                                         : qtText(group.customer);
+                         : group.customer.empty()                         ? ShopModel::tr("No customer named")
+                                                                          : qtText(group.customer);
     return filled(ShopModel::tr("%1  (%2)"), name, group.records);
 }
 
@@ -239,7 +239,7 @@ QVariant DatabaseModel::data(const QModelIndex& index, int role) const {
         return shopCell(*row, index.column(), role, m_shown.now, true);
     }
     return (role == Qt::DisplayRole && index.column() == 0) || role == Qt::AccessibleTextRole ? QVariant(tr("reading…"))
-                                                                                             : QVariant();
+                                                                                              : QVariant();
 }
 
 QVariant DatabaseModel::headerData(int section, Qt::Orientation orientation, int role) const {

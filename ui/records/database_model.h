@@ -37,9 +37,9 @@ public:
     void sort(int column, Qt::SortOrder order) override;
 
 signals:
-    void listChanged();                     ///< what is listed, or how many there are
-    void failed(const QString& sentence);   ///< a question was refused
-    void answered();                        ///< the database gave what was asked
+    void listChanged();                   ///< what is listed, or how many there are
+    void failed(const QString& sentence); ///< a question was refused
+    void answered();                      ///< the database gave what was asked
 
 private:
     struct FirstPage {

@@ -34,9 +34,8 @@ DatabaseNotice::DatabaseNotice(DatabaseLink& link, QWidget* parent)
             hide();
         }
     });
-    connect(&m_patience, &QTimer::timeout, this, [this] {
-        say(filled(tr("Waiting for %1…"), qtText(m_link->place().shownAs)), false);
-    });
+    connect(&m_patience, &QTimer::timeout, this,
+            [this] { say(filled(tr("Waiting for %1…"), qtText(m_link->place().shownAs)), false); });
     connect(m_again, &QPushButton::clicked, this, [this] {
         clear();
         emit triedAgain();

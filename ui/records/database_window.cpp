@@ -254,10 +254,10 @@ void DatabaseWindow::fetchInto(std::int64_t id, const QString& path) {
 }
 
 void DatabaseWindow::saveList() {
-    const QString path = m_model == nullptr ? QString()
-                                            : QFileDialog::getSaveFileName(this, tr("The list as a table"),
-                                                                           QStringLiteral("records.csv"),
-                                                                           tr("Tables (*.csv)"));
+    const QString path = m_model == nullptr
+                             ? QString()
+                             : QFileDialog::getSaveFileName(this, tr("The list as a table"),
+                                                            QStringLiteral("records.csv"), tr("Tables (*.csv)"));
     if (path.isEmpty()) {
         return;
     }

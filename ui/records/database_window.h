@@ -12,8 +12,8 @@ class ShopTable;
 class ShopTools;
 
 /// The records of a shop's database: searched as one types, filtered, sorted, grouped, compared, and fetched as a file
-/// to be opened. The database is asked in the background: while it does not answer, the window says so and keeps what it
-/// shows.
+/// to be opened. The database is asked in the background: while it does not answer, the window says so and keeps what
+/// it shows.
 class DatabaseWindow : public QMainWindow {
     Q_OBJECT
 public:

@@ -13,8 +13,8 @@ Seeing onScreen(UtcTime now);
 /// The ink of a tone; null: the usual one.
 QVariant inkOf(Tone tone, const Look& look);
 
-/// What a model of records says of a row in a role; days are judged by `now`. Rows that cannot be reached now are in the
-/// quiet ink.
+/// What a model of records says of a row in a role; days are judged by `now`. Rows that cannot be reached now are in
+/// the quiet ink.
 QVariant shopCell(const ShopRow& row, int column, int role, UtcTime now, bool isReachable);
 /// Of a group's head, whose text goes over all columns.
 QVariant headCell(const QString& head, int column, int role);

@@ -269,8 +269,9 @@ QVariant ShopModel::data(const QModelIndex& index, int role) const {
         return {};
     }
     const Line& line = m_lines[static_cast<std::size_t>(index.row())];
-    return line.row < 0 ? headCell(m_headings[static_cast<std::size_t>(line.heading)], index.column(), role)
-                        : shopCell(m_rows[static_cast<std::size_t>(line.row)], index.column(), role, m_now, m_isReachable);
+    return line.row < 0
+               ? headCell(m_headings[static_cast<std::size_t>(line.heading)], index.column(), role)
+               : shopCell(m_rows[static_cast<std::size_t>(line.row)], index.column(), role, m_now, m_isReachable);
 }
 
 QVariant ShopModel::headerData(int section, Qt::Orientation orientation, int role) const {

@@ -73,7 +73,8 @@ QString ShopTools::typed() const {
 }
 
 ListFilter ShopTools::filter() const {
-    return {static_cast<ListFilter::State>(m_state->currentIndex()), static_cast<ListFilter::Due>(m_due->currentIndex()),
+    return {static_cast<ListFilter::State>(m_state->currentIndex()),
+            static_cast<ListFilter::Due>(m_due->currentIndex()),
             m_person->currentIndex() > 0 ? m_person->currentText().toStdString() : std::string()};
 }
 
@@ -110,9 +111,8 @@ void fitColumns(ShopTable& table) {
         // No narrower than its name with the arrow of sorting, in the language that is spoken.
         const QString name = model->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
         const int usual = listColumns()[static_cast<std::size_t>(column)].width * em;
-        table.setColumnWidth(column, column == ShopModel::file
-                                         ? usual
-                                         : std::max(usual, metrics.horizontalAdvance(name) + 3 * em));
+        table.setColumnWidth(
+            column, column == ShopModel::file ? usual : std::max(usual, metrics.horizontalAdvance(name) + 3 * em));
     }
     for (const auto& state : allWords<JobState>()) {
         const int width = metrics.horizontalAdvance(qtText(signedWord(state.value))) + 2 * em;

@@ -15,13 +15,13 @@
 #include <QStatusBar>
 #include <QTimer>
 #include <QVBoxLayout>
-#include <session/look.h>
 #include <records/across_window.h>
 #include <records/shelf_dialogs.h>
 #include <records/shop_delegate.h>
 #include <records/shop_tools.h>
 #include <records/shop_watcher.h>
 #include <records/template_dialogs.h>
+#include <session/look.h>
 #include <shop/entry_text.h>
 #include <store/file/path_text.h>
 #include <text/ask.h>

@@ -29,12 +29,13 @@ inline RecordFigures figuresIn(ShopIndex& index, std::int64_t id) {
                   q.isNull(5) ? std::nullopt
                               : std::optional(*Band::between(Length(q.integer(5)), Length(q.integer(6))))});
          });
-    each("SELECT fastener, wrench, person, pulled, moved, largest_mdeg FROM movement WHERE listing = ? ORDER BY rowid",
-         [&](const Query& q) {
-             figures.pulls.push_back(
-                 {q.text(0), q.text(1), q.text(2), q.integer(3), q.integer(4), Angle(q.integer(5))});
-         });
-    each("SELECT name, serial, kind, calibrated, due, due_cycles, cycles FROM instrument WHERE listing = ? ORDER BY rowid",
+    each(
+        "SELECT fastener, wrench, person, pulled, moved, largest_mdeg FROM movement WHERE listing = ? ORDER BY rowid",
+        [&](const Query& q) {
+            figures.pulls.push_back({q.text(0), q.text(1), q.text(2), q.integer(3), q.integer(4), Angle(q.integer(5))});
+        });
+    each("SELECT name, serial, kind, calibrated, due, due_cycles, cycles FROM instrument WHERE listing = ? ORDER BY "
+         "rowid",
          [&](const Query& q) {
              figures.instruments.push_back({q.text(0), q.text(1), static_cast<InstrumentType>(q.integer(2)),
                                             dayAt(q, 3), dayAt(q, 4),

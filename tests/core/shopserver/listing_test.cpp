@@ -4,6 +4,7 @@
 #include "publishing.h"
 
 #include <shop/across.h>
+#include <shop/list_columns.h>
 #include <shop/listing_pages.h>
 #include <shop/shop_index.h>
 

@@ -75,7 +75,7 @@ TEST_F(PublishingByTheWindow, waits_while_the_server_is_away_and_goes_on_by_itse
     EXPECT_EQ(publisher.publish({shop()}), QString());
     ASSERT_TRUE(QTest::qWaitFor([&] { return !publisher.state().away.isEmpty(); }, 20'000));
     EXPECT_THAT(publisher.state().away.toStdString(), HasSubstr("does not answer"));
-    EXPECT_THAT(publisher.sentence().toStdString(), HasSubstr("1 record waits to be published; tried again at "));
+    EXPECT_THAT(publisher.sentence().toStdString(), HasSubstr("Publishing waits for the database; tried again at "));
     EXPECT_EQ(queue().waiting().size(), 1U) << "it would outlive the program";
     serverComesBack();
     ASSERT_TRUE(QTest::qWaitFor([&] { return records() == 2; }, 20'000));

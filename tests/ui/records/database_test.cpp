@@ -6,6 +6,7 @@
 #include <QLineEdit>
 #include <QLocalServer>
 #include <QLocalSocket>
+#include <QProcess>
 #include <QPushButton>
 #include <QSettings>
 #include <QSignalSpy>
@@ -175,6 +176,7 @@ class DatabaseShopOnAServer : public servertest::Publishing {
 protected:
     void SetUp() override {
         useSettingsIn(m_settings.path());
+        qputenv("XDG_CACHE_HOME", m_settings.path().toUtf8());
         servertest::Publishing::SetUp();
         if (IsSkipped()) {
             return;
@@ -190,6 +192,23 @@ protected:
     }
     QTemporaryDir m_settings;
 };
+
+TEST_F(DatabaseShopOnAServer, is_listed_on_the_command_line_as_a_folder_is) {
+    const auto called = [&](const QStringList& arguments) {
+        QProcess program;
+        program.start(CAPRAIL_PROGRAM, QStringList{"shop"} + arguments);
+        EXPECT_TRUE(program.waitForFinished(60'000));
+        EXPECT_EQ(program.exitCode(), 0) << program.readAllStandardError().toStdString();
+        return program.readAllStandardOutput();
+    };
+    const QStringList from{"--from", QString::fromStdString(service("reader_1"))};
+    const QStringList in{QString::fromStdString(folder.path())};
+    for (const QStringList& how : {QStringList{"--list"}, {"--json"}, {"--list", "--search", "marchetti v8"}}) {
+        const QByteArray there = called(from + how);
+        EXPECT_GT(there.size(), 100);
+        EXPECT_EQ(there, called(in + how)) << how.join(' ').toStdString();
+    }
+}
 
 TEST_F(DatabaseShopOnAServer, lists_searches_compares_and_fetches_and_keeps_the_list_when_the_server_is_lost) {
     for (const LookChoice look : {LookChoice::light, LookChoice::dark}) {

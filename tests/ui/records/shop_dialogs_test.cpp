@@ -224,7 +224,8 @@ struct Compared {
 
 TEST_F(ShopDialogs, compare_no_engines_while_the_figures_of_one_cannot_be_read) {
     Compared compared(folder / "cache", 6);
-    ASSERT_TRUE(compared.index.connection().run("UPDATE banded SET state = 77 WHERE listing = (SELECT max(listing) FROM banded)"));
+    ASSERT_TRUE(compared.index.connection().run(
+        "UPDATE banded SET state = 77 WHERE listing = (SELECT max(listing) FROM banded)"));
     AcrossWindow window(compared.index.connection().place(), {}, shoptest::morning);
     window.setAttribute(Qt::WA_DeleteOnClose, false);
     window.show();
@@ -252,8 +253,7 @@ TEST_F(ShopDialogs, compare_engines_by_counts_and_ranges) {
             if (box->accessibleName() == "Which records") {
                 const auto all = chart->points().size();
                 box->setCurrentIndex(1); // one template
-                EXPECT_TRUE(QTest::qWaitFor(
-                    [&] { return chart->points().size() < all && !chart->points().empty(); }));
+                EXPECT_TRUE(QTest::qWaitFor([&] { return chart->points().size() < all && !chart->points().empty(); }));
                 box->setCurrentIndex(0);
                 EXPECT_TRUE(QTest::qWaitFor([&] { return chart->points().size() == all; }));
             }
