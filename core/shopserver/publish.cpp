@@ -3,6 +3,7 @@
 
 #include <base/say.h>
 #include <filesystem>
+#include <future>
 #include <shop/record_summary.h>
 #include <shopserver/publication_json.h>
 #include <shopserver/photo_sender.h>
@@ -14,7 +15,7 @@ namespace caprail {
 namespace {
 
 /// What one call to the server carries: large enough that the way there counts for little, small enough for any memory.
-constexpr std::size_t batchBytes = 1024UL * 1024;
+constexpr std::size_t batchBytes = 512UL * 1024;
 
 /// One publication: of one record to one database.
 class Publication {
@@ -103,26 +104,43 @@ private:
         return done ? sendListing(*held) : done;
     }
 
-    Result<void> sendEntries(const HeldState& held) {
+    /// Entries as the server takes them at once.
+    struct Batch {
         std::string lines, seals;
-        std::int64_t first = held.entries + 1;
+        std::int64_t first = 0, last = 0; ///< numbers
+    };
+    [[nodiscard]] Batch batchFrom(std::int64_t first) const {
+        Batch batch{{}, {}, first, first - 1};
         for (const Entry& entry : m_ledger.entriesFrom(first)) {
-            lines += canonicalText(entry);
-            seals += bytesOf(entry.seal);
-            if (lines.size() < batchBytes && entry.sequence != m_ledger.size()) {
-                lines += '\n';
-                continue;
+            batch.lines += (batch.lines.empty() ? "" : "\n") + canonicalText(entry);
+            batch.seals += bytesOf(entry.seal);
+            batch.last = entry.sequence;
+            if (batch.lines.size() >= batchBytes) {
+                break;
+            }
+        }
+        return batch;
+    }
+
+    /// The next batch is made while the server works on the one before.
+    Result<void> sendEntries(const HeldState& held) {
+        const auto making = [this](std::int64_t first) {
+            return std::async(std::launch::async, [this, first] { return batchFrom(first); });
+        };
+        std::future<Batch> next = making(held.entries + 1);
+        for (std::int64_t sent = held.entries; sent < m_ledger.size();) {
+            const Batch batch = next.get();
+            if (batch.last < m_ledger.size()) {
+                next = making(batch.last + 1);
             }
             if (m_stop.stop_requested()) {
                 return refuse(Core::say("Publishing was stopped: nothing of this record was stored."));
             }
-            if (auto done = m_statements.addEntries(held.id, first, lines, seals); !done) {
+            if (auto done = m_statements.addEntries(held.id, batch.first, batch.lines, batch.seals); !done) {
                 return done;
             }
-            tell(entry.sequence + 1 - first);
-            first = entry.sequence + 1;
-            lines.clear();
-            seals.clear();
+            tell(batch.last - sent);
+            sent = batch.last;
         }
         m_published.entries = m_ledger.size() - held.entries;
         return {};
