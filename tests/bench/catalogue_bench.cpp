@@ -4,13 +4,13 @@
 /// search as one types within 50 ms, the spread of every quantity within 2 s.
 ///
 ///     catalogue_bench [--rows N]     N records; 200 000 otherwise
+#include "bench_server.h"
+
 #include <QCoreApplication>
 #include <chrono>
 #include <cstdio>
-#include <cstdlib>
 #include <cstring>
 #include <filesystem>
-#include <fstream>
 #include <functional>
 #include <shop/across.h>
 #include <shop/listing_pages.h>
@@ -23,20 +23,6 @@ namespace {
 using namespace caprail;
 
 constexpr UtcTime now{1'777'887'000'000};
-
-void must(const Result<void>& done) {
-    if (!done) {
-        std::fprintf(stderr, "%s\n", done.error().sentence.c_str());
-        std::exit(1);
-    }
-}
-template <class T> T must(Result<T> done) {
-    if (!done) {
-        std::fprintf(stderr, "%s\n", done.error().sentence.c_str());
-        std::exit(1);
-    }
-    return std::move(*done);
-}
 
 /// The numbers 1 to `count`, in both dialects.
 std::string numbers(std::int64_t count) {
@@ -147,40 +133,6 @@ void measureAll(Connection& database, Connection& index) {
         database, index, 2000, 3);
 }
 
-/// A server of the bench's own; gone at the end of the program.
-class Server {
-public:
-    explicit Server(const std::string& note) : m_note(note) {
-        if (std::system((std::string(SERVER_SCRIPT) + " start " + note).c_str()) != 0) {
-            std::exit(1);
-        }
-        std::ifstream in(note);
-        std::string word, rest;
-        in >> word;
-        std::getline(in >> std::ws, rest);
-        if (word != "folder") {
-            std::printf("%s\n", rest.c_str());
-            std::exit(0);
-        }
-        m_folder = rest;
-    }
-    Server(const Server&) = delete;
-    Server& operator=(const Server&) = delete;
-    ~Server() {
-        if (std::system((std::string(SERVER_SCRIPT) + " stop " + m_note).c_str()) != 0) {
-            std::fprintf(stderr, "The server of the bench may still run: see %s.\n", m_folder.c_str());
-        }
-    }
-    [[nodiscard]] Connection open(const std::string& database) const {
-        Connection connection(must(parseService("host=" + m_folder + " dbname=" + database + " user=postgres")));
-        must(connection.open());
-        return connection;
-    }
-
-private:
-    std::string m_note, m_folder;
-};
-
 void fillDatabase(Connection& database, std::int64_t count) {
     (void)must(makeTables(database));
     must(database.run("INSERT INTO record(identity, head, entries) SELECT sha256(CAST('i' || i AS bytea)), "
@@ -217,7 +169,7 @@ int main(int argc, char** argv) {
         (std::filesystem::temp_directory_path() / ("caprail-catalogue-bench-" + std::to_string(::getpid()))).string();
     std::filesystem::create_directory(folder);
     {
-        const Server server(folder + "/server");
+        const BenchServer server(folder + "/server");
         {
             Connection maker = server.open("postgres");
             must(maker.run("CREATE DATABASE bench TEMPLATE template0"));

@@ -92,6 +92,7 @@ void ShopWindow::makeMenu() {
     shop->addAction(tr("Open the &record"), Qt::CTRL | Qt::Key_Return, this, [this] { open(m_table->currentIndex()); });
     shop->addAction(tr("&Choose the folder…"), QKeySequence::Open, this, &ShopWindow::chooseFolder);
     shop->addAction(tr("Open a &database…"), {}, this, &ShopWindow::databaseRequested);
+    shop->addAction(tr("&Publish…"), {}, this, &ShopWindow::publishRequested);
     shop->addAction(tr("&Look again"), QKeySequence::Refresh, this, &ShopWindow::refresh);
     shop->addAction(tr("&Search"), QKeySequence::Find, this, &ShopWindow::focusSearch);
     shop->addSeparator();

@@ -44,6 +44,7 @@ public slots:
 
 signals:
     void openRequested(const QString& path);
+    void publishRequested();  ///< its records are to be sent to the shop's database
     void databaseRequested(); ///< the records of a shop's database are wished for
     void scanned(); ///< a scan came to its end
 

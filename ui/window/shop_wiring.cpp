@@ -3,9 +3,11 @@
 
 #include <QApplication>
 #include <records/database_window.h>
+#include <publishing/publish_dialog.h>
 #include <records/shop_window.h>
 #include <window/doorbell.h>
 #include <window/main_window.h>
+#include <window/publish_wiring.h>
 
 namespace caprail {
 
@@ -56,6 +58,7 @@ DatabaseWindow* showShopDatabase(const QString& name) {
     window->setUnits(Preferences::load().units);
     QObject::connect(window, &DatabaseWindow::openRequested, window, &openRecord);
     QObject::connect(window, &DatabaseWindow::folderRequested, window, [] { showShop(); });
+    addPublishFoot(*window, [] { return QString(); }, &ShopWindow::lastFolder);
     window->show();
     const QString wanted = name.isEmpty() ? DatabaseWindow::lastDatabase() : name;
     if (wanted.isEmpty()) {
@@ -75,6 +78,9 @@ ShopWindow* showShop(const QString& folder) {
     window->setUnits(Preferences::load().units);
     QObject::connect(window, &ShopWindow::openRequested, window, &openRecord);
     QObject::connect(window, &ShopWindow::databaseRequested, window, [] { showShopDatabase(); });
+    QObject::connect(window, &ShopWindow::publishRequested, window,
+                     [window] { showPublishDialog({}, window->folder(), window); });
+    addPublishFoot(*window, [] { return QString(); }, [window] { return window->folder(); });
     window->show();
     const QString wanted = folder.isEmpty() ? ShopWindow::lastFolder() : folder;
     if (wanted.isEmpty()) {
