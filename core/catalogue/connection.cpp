@@ -42,7 +42,7 @@ struct Connection::State {
     /// A statement failed. Whether the server is still there, it is asked: the driver goes on saying that it is open.
     tl::unexpected<Problem> refuseStatement(const QSqlError& error) {
         bool isAlive = true;
-        if (isPostgres() && error.nativeErrorCode().isEmpty()) {
+        if (isPostgres() && error.nativeErrorCode().isEmpty() && database.isOpen()) {
             QSqlQuery asked(database);
             isAlive = asked.exec(QStringLiteral("SELECT 1")) || !asked.lastError().nativeErrorCode().isEmpty();
         }

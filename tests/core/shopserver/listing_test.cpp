@@ -149,7 +149,8 @@ TEST_F(BothLists, compare_engines_alike) {
         EXPECT_EQ(*there.pulls(), *here.pulls());
         ASSERT_TRUE(there.bands()) << there.bands().error().sentence;
         EXPECT_EQ(*there.bands(), *here.bands());
-        for (const std::string& band : *here.bands()) {
+        const std::vector<std::string> bands = *here.bands();
+        for (const std::string& band : bands) {
             const auto a = here.spreads(band);
             const auto b = there.spreads(band);
             ASSERT_TRUE(b) << b.error().sentence;
