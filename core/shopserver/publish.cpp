@@ -182,13 +182,14 @@ std::string sentenceOf(const Published& published) {
     }
     if (published.what == Published::What::olderCopy) {
         return Core::count(published.ahead,
-                           "An older copy: the database holds one entry more, and was left as it is.",
-                           "An older copy: the database holds %1 entries more, and was left as it is.");
+                           Core::mark("An older copy: the database holds one entry more, and was left as it is."),
+                           Core::mark("An older copy: the database holds %1 entries more, and was left as it is."));
     }
-    const std::string entries = Core::count(published.entries, "One entry sent.", "%1 entries sent.");
+    const std::string entries = Core::count(published.entries, Core::mark("One entry sent."), Core::mark("%1 entries sent."));
     return published.photos == 0
                ? entries
-               : entries + " " + Core::count(published.photos, "One photo or file sent.", "%1 photos and files sent.");
+               : entries + " " + Core::count(published.photos, Core::mark("One photo or file sent."),
+                                             Core::mark("%1 photos and files sent."));
 }
 
 RecordPublisher::RecordPublisher(Connection& database) : m_statements(std::make_unique<PublishStatements>(database)) {}
