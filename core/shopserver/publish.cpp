@@ -5,8 +5,8 @@
 #include <filesystem>
 #include <future>
 #include <shop/record_summary.h>
-#include <shopserver/publication_json.h>
 #include <shopserver/photo_sender.h>
+#include <shopserver/publication_json.h>
 #include <store/file/record_file.h>
 #include <store/sqlite/database.h>
 
@@ -20,7 +20,8 @@ constexpr std::size_t batchBytes = 512UL * 1024;
 /// One publication: of one record to one database.
 class Publication {
 public:
-    Publication(PublishStatements& statements, const RecordFile& record, const std::stop_token& stop, const PublishProgress& progress)
+    Publication(PublishStatements& statements, const RecordFile& record, const std::stop_token& stop,
+                const PublishProgress& progress)
         : m_statements(statements), m_record(record), m_ledger(record.ledger()), m_stop(stop), m_progress(progress),
           m_identity(bytesOf(m_ledger.at(1).seal)) {
         m_published.head = m_ledger.seal();
@@ -80,9 +81,10 @@ private:
             }
             (*isSame ? alike : unlike) = middle;
         }
-        return refuse(Core::say("its history is not the one that %1 holds of the same record: they differ from entry %2 on. "
-                                "Nothing of it was stored; fetch the other one and compare the two.",
-                                m_statements.database().place().shownAs, unlike));
+        return refuse(
+            Core::say("its history is not the one that %1 holds of the same record: they differ from entry %2 on. "
+                      "Nothing of it was stored; fetch the other one and compare the two.",
+                      m_statements.database().place().shownAs, unlike));
     }
 
     Result<void> sendAll() {
@@ -97,7 +99,8 @@ private:
         m_of = m_ledger.size() - held->entries;
         auto done = sendEntries(*held);
         if (done) {
-            auto photos = PhotoSender(m_statements, m_record, held->id).sendFrom(held->entries + 1, m_stop, [&] { tell(0); });
+            auto photos =
+                PhotoSender(m_statements, m_record, held->id).sendFrom(held->entries + 1, m_stop, [&] { tell(0); });
             done = photos ? Result<void>() : tl::unexpected(photos.error());
             m_published.photos = photos.value_or(0);
         }
@@ -185,11 +188,12 @@ std::string sentenceOf(const Published& published) {
                            Core::mark("An older copy: the database holds one entry more, and was left as it is."),
                            Core::mark("An older copy: the database holds %1 entries more, and was left as it is."));
     }
-    const std::string entries = Core::count(published.entries, Core::mark("One entry sent."), Core::mark("%1 entries sent."));
-    return published.photos == 0
-               ? entries
-               : entries + " " + Core::count(published.photos, Core::mark("One photo or file sent."),
-                                             Core::mark("%1 photos and files sent."));
+    const std::string entries =
+        Core::count(published.entries, Core::mark("One entry sent."), Core::mark("%1 entries sent."));
+    return published.photos == 0 ? entries
+                                 : entries + " " +
+                                       Core::count(published.photos, Core::mark("One photo or file sent."),
+                                                   Core::mark("%1 photos and files sent."));
 }
 
 RecordPublisher::RecordPublisher(Connection& database) : m_statements(std::make_unique<PublishStatements>(database)) {}

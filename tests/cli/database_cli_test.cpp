@@ -58,7 +58,8 @@ TEST_F(Database, publishes_a_folder_shows_it_and_gives_a_record_back) {
     EXPECT_THAT(fetched.out, HasSubstr("was made: 712 entries"));
     EXPECT_EQ(caprail({"export", file("back.caprail"), "--ledger", "-"}).out,
               caprail({"export", QStringLiteral(SAMPLE_BUILDS "/closed.caprail"), "--ledger", "-"}).out);
-    EXPECT_EQ(caprail({"fetch", "KL-2188", file("back.caprail"), "--from", at("reader_1")}).exitCode, 1) << "never over a file";
+    EXPECT_EQ(caprail({"fetch", "KL-2188", file("back.caprail"), "--from", at("reader_1")}).exitCode, 1)
+        << "never over a file";
 }
 
 TEST_F(Database, is_asked_for_in_one_sentence_when_it_is_away_or_none) {
@@ -78,8 +79,9 @@ TEST_F(Database, holds_the_whole_record_or_nothing_of_it_however_often_its_progr
     const int kills = ::caprail::samples::killsWanted(12);
     int half = 0, whole = 0;
     for (int i = 0; i < kills; ++i) {
-        ::caprail::samples::runUntilKilled({CAPRAIL_PROGRAM, "publish", record.toStdString(), "--to", service("bench_1")},
-                                           std::chrono::microseconds(20'000 + random() % 250'000));
+        ::caprail::samples::runUntilKilled(
+            {CAPRAIL_PROGRAM, "publish", record.toStdString(), "--to", service("bench_1")},
+            std::chrono::microseconds(20'000 + random() % 250'000));
         auto keeper = as("postgres");
         const auto entries = keeper.integer("SELECT count(*) FROM entry");
         const auto listed = keeper.integer("SELECT count(*) FROM listing");

@@ -13,8 +13,8 @@ protected:
     /// Has the server do something whenever a table gets rows.
     void when(const std::string& table, const std::string& does) {
         Connection owner = as("postgres");
-        done(owner.run("CREATE FUNCTION public.fault() RETURNS trigger LANGUAGE plpgsql SECURITY DEFINER AS $$ BEGIN " + does +
-                       "; RETURN NULL; END $$"));
+        done(owner.run("CREATE FUNCTION public.fault() RETURNS trigger LANGUAGE plpgsql SECURITY DEFINER AS $$ BEGIN " +
+                       does + "; RETURN NULL; END $$"));
         done(owner.run("CREATE TRIGGER fault AFTER INSERT ON caprail." + table +
                        " FOR EACH STATEMENT EXECUTE FUNCTION public.fault()"));
     }
