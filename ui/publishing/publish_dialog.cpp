@@ -41,13 +41,6 @@ PublishDialog::PublishDialog(const QString& record, const QString& folder, QWidg
     setWindowTitle(tr("Publish"));
     setObjectName(QStringLiteral("publishDialog"));
     setAttribute(Qt::WA_DeleteOnClose);
-    const PublishSettings settings = PublishSettings::load();
-    m_service->setObjectName(QStringLiteral("publishService"));
-    m_service->setText(settings.service);
-    m_service->setPlaceholderText(tr("shop, or postgresql://bench@server/caprail"));
-    m_service->setMinimumWidth(fontMetrics().averageCharWidth() * 48);
-    setTip(m_schedule, tr("Records that were added to on this computer are sent by themselves."));
-    m_schedule->setObjectName(QStringLiteral("publishSchedule"));
     m_what->setObjectName(QStringLiteral("publishWhat"));
     m_what->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     if (!record.isEmpty()) {
@@ -57,6 +50,39 @@ PublishDialog::PublishDialog(const QString& record, const QString& folder, QWidg
         offer(folder);
     }
     m_what->setCurrentIndex(0);
+    m_progress->setTextVisible(false);
+    m_progress->setAccessibleName(tr("How much of the record is sent"));
+    m_state->setObjectName(QStringLiteral("publishState"));
+    m_state->setWordWrap(true);
+    m_told->setObjectName(QStringLiteral("publishTold"));
+    m_told->setReadOnly(true);
+    m_told->setMaximumBlockCount(mostTold);
+    m_told->setTabChangesFocus(true);
+    m_told->setAccessibleName(tr("What came of each record"));
+    auto* page = new QVBoxLayout(this);
+    page->addLayout(makeForm());
+    page->addWidget(m_told, 1);
+    page->addWidget(m_state);
+    page->addWidget(m_progress);
+    page->addWidget(makeButtons());
+
+    connect(m_schedule, &QComboBox::activated, this, &PublishDialog::keep);
+    connect(&Publisher::instance(), &Publisher::changed, this, &PublishDialog::refresh);
+    connect(&Publisher::instance(), &Publisher::told, this, &PublishDialog::tell);
+    for (const QString& sentence : Publisher::instance().state().refused) {
+        tell(sentence);
+    }
+    refresh();
+}
+
+QFormLayout* PublishDialog::makeForm() {
+    const PublishSettings settings = PublishSettings::load();
+    m_service->setObjectName(QStringLiteral("publishService"));
+    m_service->setText(settings.service);
+    m_service->setPlaceholderText(tr("shop, or postgresql://bench@server/caprail"));
+    m_service->setMinimumWidth(fontMetrics().averageCharWidth() * 48);
+    setTip(m_schedule, tr("Records that were added to on this computer are sent by themselves."));
+    m_schedule->setObjectName(QStringLiteral("publishSchedule"));
     auto* choose = new QPushButton(tr("&Folder…"));
     choose->setAutoDefault(false);
     connect(choose, &QPushButton::clicked, this, &PublishDialog::chooseFolder);
@@ -75,16 +101,10 @@ PublishDialog::PublishDialog(const QString& record, const QString& folder, QWidg
     label->setBuddy(m_what);
     form->addRow(label, what);
     addRow(form, tr("Publish by &itself"), m_schedule);
+    return form;
+}
 
-    m_progress->setTextVisible(false);
-    m_progress->setAccessibleName(tr("How much of the record is sent"));
-    m_state->setObjectName(QStringLiteral("publishState"));
-    m_state->setWordWrap(true);
-    m_told->setObjectName(QStringLiteral("publishTold"));
-    m_told->setReadOnly(true);
-    m_told->setMaximumBlockCount(mostTold);
-    m_told->setTabChangesFocus(true);
-    m_told->setAccessibleName(tr("What came of each record"));
+QDialogButtonBox* PublishDialog::makeButtons() {
     auto* buttons = new QDialogButtonBox;
     m_publish = buttons->addButton(tr("&Publish"), QDialogButtonBox::ActionRole);
     m_stop = buttons->addButton(tr("&Stop"), QDialogButtonBox::ActionRole);
@@ -95,20 +115,7 @@ PublishDialog::PublishDialog(const QString& record, const QString& folder, QWidg
     connect(close, &QPushButton::clicked, this, &QDialog::close);
     connect(m_publish, &QPushButton::clicked, this, &PublishDialog::publish);
     connect(m_stop, &QPushButton::clicked, &Publisher::instance(), &Publisher::stop);
-    auto* page = new QVBoxLayout(this);
-    page->addLayout(form);
-    page->addWidget(m_told, 1);
-    page->addWidget(m_state);
-    page->addWidget(m_progress);
-    page->addWidget(buttons);
-
-    connect(m_schedule, &QComboBox::activated, this, &PublishDialog::keep);
-    connect(&Publisher::instance(), &Publisher::changed, this, &PublishDialog::refresh);
-    connect(&Publisher::instance(), &Publisher::told, this, &PublishDialog::tell);
-    for (const QString& sentence : Publisher::instance().state().refused) {
-        tell(sentence);
-    }
-    refresh();
+    return buttons;
 }
 
 void PublishDialog::offer(const QString& folder) {

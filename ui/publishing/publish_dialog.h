@@ -5,6 +5,8 @@
 #include <text/label.h>
 
 class QComboBox;
+class QDialogButtonBox;
+class QFormLayout;
 class QLineEdit;
 class QPlainTextEdit;
 class QProgressBar;
@@ -22,6 +24,8 @@ public:
     PublishDialog(const QString& record, const QString& folder, QWidget* parent = nullptr);
 
 private:
+    QFormLayout* makeForm();
+    QDialogButtonBox* makeButtons();
     void offer(const QString& folder);
     void chooseFolder();
     void publish();
