@@ -4,8 +4,6 @@
 #include <QElapsedTimer>
 #include <QLabel>
 #include <QLineEdit>
-#include <QLocalServer>
-#include <QLocalSocket>
 #include <QProcess>
 #include <QPushButton>
 #include <QSettings>
@@ -19,8 +17,10 @@
 #include <records/database_notice.h>
 #include <records/database_window.h>
 #include <records/shop_model.h>
-#include <session/look.h>
 #include <shop/shop_index.h>
+#include <sys/socket.h>
+#include <sys/un.h>
+#include <window/preferences.h>
 
 #include "../../core/shopserver/publishing.h"
 #include "../find.h"
@@ -112,6 +112,25 @@ TEST(DatabaseList, is_searched_filtered_and_grouped_by_the_database) {
     EXPECT_EQ(cellOf(model, 85, 0), "Kofi Ames");
 }
 
+/// Takes connections and never answers.
+class SilentServer {
+public:
+    explicit SilentServer(const std::string& path) : m_socket(::socket(AF_UNIX, SOCK_STREAM, 0)) {
+        sockaddr_un address{};
+        address.sun_family = AF_UNIX;
+        EXPECT_LT(path.size(), sizeof address.sun_path);
+        path.copy(address.sun_path, sizeof address.sun_path - 1);
+        EXPECT_EQ(::bind(m_socket, reinterpret_cast<const sockaddr*>(&address), sizeof address), 0);
+        EXPECT_EQ(::listen(m_socket, 8), 0);
+    }
+    SilentServer(const SilentServer&) = delete;
+    SilentServer& operator=(const SilentServer&) = delete;
+    ~SilentServer() { ::close(m_socket); }
+
+private:
+    int m_socket;
+};
+
 class DatabaseShop : public testing::Test {
 protected:
     void SetUp() override { useSettingsIn(m_settings.path()); }
@@ -142,8 +161,7 @@ TEST_F(DatabaseShop, says_that_a_server_is_away_and_tries_again_when_it_is_told_
 
 TEST_F(DatabaseShop, stays_alive_while_a_server_says_nothing_and_closes_without_it) {
     const QString folder = m_settings.path();
-    QLocalServer server; // takes connections and never answers
-    ASSERT_TRUE(server.listen(folder + "/.s.PGSQL.5432"));
+    const SilentServer server((folder + "/.s.PGSQL.5432").toStdString());
     QElapsedTimer closing;
     {
         const auto window = shown("host=" + folder + " dbname=shop");
