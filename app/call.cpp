@@ -80,6 +80,11 @@ Result<void> toStandardOutput(const QString& name, const std::function<Result<vo
     return {};
 }
 
+Result<void> toOutput(const QString& path, const QString& name,
+                      const std::function<Result<void>(const QString&)>& write) {
+    return path == QLatin1String("-") ? toStandardOutput(name, write) : write(path);
+}
+
 bool flushPrinted() {
     note(std::fflush(stdout) == 0);
     return printed.failure == 0;

@@ -28,6 +28,9 @@ bool printMember(const QJsonObject& member, bool isFirst);
 /// pipe. The file lies in a folder of its own, which is gone afterwards; its name ends as `name` does. Refuses as `write`
 /// does, and then prints nothing.
 Result<void> toStandardOutput(const QString& name, const std::function<Result<void>(const QString& path)>& write);
+/// The same where `path` is “-”; else `write` has that path itself.
+Result<void> toOutput(const QString& path, const QString& name,
+                      const std::function<Result<void>(const QString& path)>& write);
 /// Brings what was printed to where it goes, now; false when it did not arrive.
 bool flushPrinted();
 /// The exit code of the whole call: what a verb gave, unless something that it printed did not arrive (a full disk, a

@@ -96,12 +96,6 @@ Result<void> readBand(const QJsonValue& value, Length unit, PlanRequest& request
     return {};
 }
 
-constexpr double millimetresPerNanometre = 1e-6;
-/// One unit of length in millimetres.
-double unitInMillimetres(Length unit) {
-    return static_cast<double>(unit.value()) * millimetresPerNanometre;
-}
-
 /// lbf per unit in the file, lbf per millimetre in the request.
 Result<void> readStiffness(const QJsonValue& value, Length unit, PlanRequest& request) {
     if (value.isUndefined()) {
@@ -115,7 +109,7 @@ Result<void> readStiffness(const QJsonValue& value, Length unit, PlanRequest& re
         isGood = isGood && numbers.size() == n;
         for (const QJsonValue& number : numbers) {
             isGood = isGood && number.isDouble();
-            request.stiffness.push_back(number.toDouble() / unitInMillimetres(unit));
+            request.stiffness.push_back(number.toDouble() / inMillimetres(unit));
         }
     }
     if (!isGood) {
@@ -229,23 +223,23 @@ QJsonDocument planCaseSchema() {
 
 namespace {
 /// As the figure is called in the answer.
-QString nameOf(ShareOfBound::Figure figure) {
+QString nameOf(PlanFigure figure) {
     switch (figure) {
-    case ShareOfBound::Figure::inBand:
+    case PlanFigure::inBand:
         return "in_band";
-    case ShareOfBound::Figure::shims:
+    case PlanFigure::shims:
         return "shims";
-    case ShareOfBound::Figure::largestResidual:
+    case PlanFigure::largestResidual:
         return "largest_residual";
-    case ShareOfBound::Figure::twistSum:
+    case PlanFigure::twistSum:
         return "twist_sum";
-    case ShareOfBound::Figure::sumResidual:
+    case PlanFigure::sumResidual:
         return "sum_residual";
-    case ShareOfBound::Figure::largestLoad:
+    case PlanFigure::largestLoad:
         return "largest_load";
-    case ShareOfBound::Figure::sumSquareLoad:
+    case PlanFigure::sumSquareLoad:
         return "sum_square_load";
-    case ShareOfBound::Figure::none:
+    case PlanFigure::none:
         break;
     }
     return "none";

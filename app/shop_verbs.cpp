@@ -205,8 +205,10 @@ int sheetOfDifference(const QStringList& arguments) {
     if (!comparison) {
         return complain(answerIsNo, call.at(0), comparison.error());
     }
-    const auto written =
-        writeDifferenceSheet(sheetSource(*record), *comparison, call.at(1), options);
+    const SheetSource source = sheetSource(*record);
+    const auto written = toOutput(call.at(1), QStringLiteral("difference.pdf"), [&](const QString& path) {
+        return writeDifferenceSheet(source, *comparison, path, options);
+    });
     return written ? int(done) : complain(answerIsNo, call.at(1), written.error());
 }
 

@@ -97,9 +97,8 @@ int sheet(const QStringList& arguments) {
         const auto pictures = writeSheetPages(source, call.at(1), options);
         return pictures ? int(done) : complain(answerIsNo, call.at(1), pictures.error());
     }
-    const auto write = [&](const QString& path) { return writeSheet(source, path, options); };
-    const auto written =
-        call.at(1) == QLatin1String("-") ? toStandardOutput(QStringLiteral("sheet.pdf"), write) : write(call.at(1));
+    const auto written = toOutput(call.at(1), QStringLiteral("sheet.pdf"),
+                                  [&](const QString& path) { return writeSheet(source, path, options); });
     return written ? int(done) : complain(answerIsNo, call.at(1), written.error());
 }
 

@@ -49,6 +49,24 @@ Parts EntryTeller::operator()(const LayoutSet& e) const {
     parts.push_back(Core::say("dipstick at cap %1 %2", e.dipstickCap, shown(e.dipstickSide)));
     parts.push_back(Core::say("caps %1 apart, studs %2, outer studs %3, rails %4", text(e.capSpacing), text(e.studSpan),
                               text(e.outerStudSpan), text(e.railSpan)));
+    const auto given = [&](const char* words, const Rare<Length>& length) {
+        if (length) {
+            parts.push_back(Core::say(words, text(*length)));
+        }
+    };
+    given(Core::mark("girdle %1 thick"), e.plateThickness);
+    if (e.plateMetal) {
+        parts.push_back(Core::say("of %1", shown(*e.plateMetal)));
+    }
+    if (e.plateModulus) {
+        parts.push_back(Core::say("elastic modulus %1 MPa", *e.plateModulus));
+    }
+    if (e.platePoisson) {
+        parts.push_back(Core::say("Poisson's ratio %1 thousandths", *e.platePoisson));
+    }
+    given(Core::mark("windows %1 along"), e.windowAlong);
+    given(Core::mark("windows %1 across"), e.windowAcross);
+    given(Core::mark("%1 beyond the end nuts"), e.plateOverhang);
     source(parts, e.source);
     return parts;
 }

@@ -9,6 +9,7 @@
 #include <store/file/output_file.h>
 #include <store/file/read_file.h>
 #include <base/say.h>
+#include <base/text.h>
 
 namespace caprail {
 
@@ -47,7 +48,7 @@ Result<std::vector<Body>> entriesFrom(std::string_view lines) {
         const auto end = lines.find('\n');
         const std::string_view line = lines.substr(0, end);
         lines = end == std::string_view::npos ? std::string_view() : lines.substr(end + 1);
-        if (line.find_first_not_of(" \t\r") == std::string_view::npos) {
+        if (isBlank(line)) {
             continue;
         }
         auto draft = fromJson(line);

@@ -9,6 +9,7 @@
 #include <store/sqlite/database.h>
 #include <store/file/new_file.h>
 #include <base/say.h>
+#include <base/text.h>
 
 namespace caprail {
 
@@ -50,7 +51,7 @@ Result<EngineTemplate> templateFrom(const Ledger& ledger, const TemplateNote& no
         return refuse(
             Core::say("This record has no engine layout yet: set it at the engine station, then save the template."));
     }
-    if (note.name.find_first_not_of(" \t") == std::string::npos || note.name.find('\n') != std::string::npos) {
+    if (isBlank(note.name) || note.name.find('\n') != std::string::npos) {
         return refuse(Core::say("Give the template a name of one line."));
     }
     EngineTemplate t{note, {}};

@@ -131,7 +131,7 @@ void addAims(PlanTask& task, const std::string& id, Position p, const PlanAims& 
 bool reaches(const StackPlan& plan, const PlanBound& bound, Objective objective) {
     StackPlan seen = plan;
     seen.bound = bound;
-    return shareOfBound(seen, objective).figure == ShareOfBound::Figure::none;
+    return shareOfBound(seen, objective).figure == PlanFigure::none;
 }
 
 } // namespace

@@ -129,6 +129,13 @@ TEST_F(ShopCli, writes_the_difference_of_two_builds_and_says_when_there_is_one_b
     ASSERT_EQ(caprail({"append", record, entry.fileName()}).exitCode, 0);
     const Answer two = caprail({"sheet", record, at("difference.pdf"), "--difference"});
     EXPECT_EQ(two.exitCode, 0) << two.err;
+    QProcess piped;
+    piped.setWorkingDirectory(at(""));
+    piped.start(QStringLiteral(CAPRAIL_PROGRAM), {"sheet", record, "-", "--difference"});
+    ASSERT_TRUE(piped.waitForFinished(60'000));
+    EXPECT_EQ(piped.exitCode(), 0) << piped.readAllStandardError().toStdString();
+    EXPECT_TRUE(piped.readAllStandardOutput().startsWith("%PDF-"));
+    EXPECT_FALSE(QFile::exists(at("-")));
     QFile pdf(at("difference.pdf"));
     ASSERT_TRUE(pdf.open(QIODevice::ReadOnly));
     EXPECT_TRUE(pdf.readAll().startsWith("%PDF-"));

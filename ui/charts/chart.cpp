@@ -165,7 +165,7 @@ void Chart::paintEvent(QPaintEvent* event) {
     const Look look = m_look.value_or(screenLook());
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
-    if (m_text.points.empty()) {
+    if (!m_look || !m_text.nothing.isEmpty()) { // a chart that says on its plot why it is empty says it there only
         painter.setPen(look.quiet);
         const int margin = 2 * fontMetrics().height();
         painter.drawText(rect().adjusted(margin, 0, -margin, 0), Qt::AlignCenter | Qt::TextWordWrap,
@@ -175,10 +175,6 @@ void Chart::paintEvent(QPaintEvent* event) {
         painter.setPen(QPen(look.accent, 2));
         const double radius = 0.6 * fontMetrics().height();
         painter.drawEllipse(widgetPointOf(m_text.points[*m_current]), radius, radius);
-    }
-    if (hasFocus()) {
-        painter.setPen(QPen(look.accent, 2));
-        painter.drawRect(QRectF(rect()).adjusted(1, 1, -1, -1));
     }
 }
 

@@ -22,7 +22,7 @@ struct PlanMark {
     QString figure{}; ///< as written beside the stud: "57.5"; may be empty
     QString note{};   ///< small second line: "S014+S022", "+0.3"; may be empty
     CheckState state = CheckState::notDone;
-    QString spoken{}; ///< for screen readers, between name and state: "gap 57.5"; empty: the figure and the note
+    QString spoken{}; ///< for screen readers, between name and state: "gap 0.0575 in"; empty: the figure and the note
     friend bool operator==(const PlanMark&, const PlanMark&) = default;
 };
 

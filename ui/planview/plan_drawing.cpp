@@ -6,6 +6,7 @@
 #include <cmath>
 #include <planview/plan_scene.h>
 #include <planview/state_shape.h>
+#include <session/filled.h>
 
 namespace caprail {
 
@@ -132,15 +133,10 @@ QString PlanDrawing::nameOf(const QString& place) const {
 QString PlanDrawing::sentenceOf(const QString& place) const {
     QStringList parts{nameOf(place)};
     if (const PlanMark* mark = markOf(place)) {
-        for (const QString& part :
-             mark->spoken.isEmpty() ? QStringList{mark->figure, mark->note} : QStringList{mark->spoken}) {
-            if (!part.isEmpty()) {
-                parts << part;
-            }
-        }
+        parts << (mark->spoken.isEmpty() ? QStringList{mark->figure, mark->note} : QStringList{mark->spoken});
         parts << stateWord(mark->state);
     }
-    return parts.join(QStringLiteral(", "));
+    return joined(parts);
 }
 
 QString PlanDrawing::placeAt(QPointF point) const {

@@ -217,13 +217,8 @@ void PlanView::paintEvent(QPaintEvent*) {
         painter.drawText(QRectF(rect()).adjusted(20, 20, -20, -20), Qt::AlignCenter | Qt::TextWordWrap, m_sentence);
     }
     painter.setBrush(Qt::NoBrush);
-    if (hasFocus()) {
-        painter.setPen(QPen(colours.accent, 2));
-        painter.drawRect(QRectF(rect()).adjusted(1, 1, -1, -1));
-    } else {
-        painter.setPen(QPen(colours.faint, 1));
-        painter.drawRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5));
-    }
+    painter.setPen(QPen(colours.faint, 1));
+    painter.drawRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5));
 }
 
 void PlanView::resizeEvent(QResizeEvent* event) {
@@ -243,13 +238,7 @@ void PlanView::changeEvent(QEvent* event) {
 
 void PlanView::focusInEvent(QFocusEvent* event) {
     QWidget::focusInEvent(event);
-    update();
     announceSelection(*this);
-}
-
-void PlanView::focusOutEvent(QFocusEvent* event) {
-    QWidget::focusOutEvent(event);
-    update();
 }
 
 } // namespace caprail

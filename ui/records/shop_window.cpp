@@ -294,7 +294,7 @@ void ShopWindow::showCounts() {
                     : shown == total   ? tr("Files: %1").arg(total)
                                        : tr("Files: %1 of %2").arg(shown).arg(total);
     if (unreadable > 0) {
-        words += tr("; no record that can be read: %1").arg(unreadable);
+        words += QStringLiteral("; ") + tr("no record that can be read: %1").arg(unreadable);
     }
     m_counts->setText(words);
 }

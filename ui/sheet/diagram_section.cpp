@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <planview/plan_drawing.h>
+#include <session/filled.h>
 
 namespace caprail::sheet {
 
@@ -43,9 +44,7 @@ PlanMark markFor(const Writing& w, Position p) {
 QString planWords(const std::vector<PlanMark>& marks) {
     QString words = Sheet::tr("Plan of the pan rail.");
     for (const PlanMark& mark : marks) {
-        QStringList said{mark.figure, mark.note, stateWord(mark.state)};
-        said.removeAll(QString());
-        words += QStringLiteral(" %1: %2.").arg(mark.place, said.join(QStringLiteral(", ")));
+        words += QStringLiteral(" %1: %2.").arg(mark.place, joined({mark.figure, mark.note, stateWord(mark.state)}));
     }
     return words;
 }

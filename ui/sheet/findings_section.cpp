@@ -124,8 +124,10 @@ void instrumentsSection(const Writing& w) {
         if (what.limitOfError) {
             limit = QStringLiteral("± ") + text(formatExact(what.limitOfError->value, w.units(), 1));
         } else if (what.largestTorque) {
-            limit = (what.smallestTorque ? text(format(what.smallestTorque->value, w.units())) : QString()) +
-                    Sheet::tr(" to %1").arg(text(format(what.largestTorque->value, w.units())));
+            const QString most = text(format(what.largestTorque->value, w.units()));
+            limit = what.smallestTorque
+                        ? Sheet::tr("%1 to %2").arg(text(format(what.smallestTorque->value, w.units())), most)
+                        : Sheet::tr("to %1").arg(most);
         }
         table.rows.push_back({strongCell(text(name)), wordText(what.type),
                               orNone(joined({text(what.maker), text(what.serial)})), limit.trimmed(),

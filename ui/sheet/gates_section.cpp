@@ -87,14 +87,11 @@ QString gateSentence(const Gate& gate, bool isSaidAbove, bool isSaidBelow) {
     if (gate.needs.empty()) {
         return Sheet::tr("%1 locked: there is no engine layout yet.").arg(name);
     }
-    const QString where = !isSaidAbove  ? QStringLiteral(".")
-                          : isSaidBelow ? Sheet::tr(", those above and these.")
-                                        : Sheet::tr(", those above.");
-    return Sheet::tr("%1 locked: %2 of %3 checks are not good")
-               .arg(name)
-               .arg(gate.holding.size())
-               .arg(gate.needs.size()) +
-           where;
+    const QString sentence = !isSaidAbove ? Sheet::tr("%1 locked: %2 of %3 checks are not good.")
+                             : isSaidBelow
+                                 ? Sheet::tr("%1 locked: %2 of %3 checks are not good, those above and these.")
+                                 : Sheet::tr("%1 locked: %2 of %3 checks are not good, those above.");
+    return sentence.arg(name).arg(gate.holding.size()).arg(gate.needs.size());
 }
 
 } // namespace

@@ -120,8 +120,9 @@ QString LayoutCard::wordsFor(Position position) const {
         const auto shim = m_source.facts.shims.find(name);
         QString line = text(name);
         if (shim != m_source.facts.shims.end()) {
-            line += QStringLiteral("  ") + text(format(shim->second.thickness(), units)) +
-                    (shim->second.measured() ? QString() : Sheet::tr(" as marked"));
+            const QString thickness = text(format(shim->second.thickness(), units));
+            line +=
+                QStringLiteral("  ") + (shim->second.measured() ? thickness : Sheet::tr("%1 as marked").arg(thickness));
         }
         lines << line;
     }

@@ -153,6 +153,9 @@ Result<QByteArray> finished(const QByteArray& pdf, const std::vector<PdfElement>
 
 Result<void> writePdf(const QString& path, bool mayReplace, const PdfProperties& properties,
                       QPageSize::PageSizeId paper, int pages, const std::function<void(QPainter&, int)>& paint) {
+    if (auto font = haveFont(); !font) {
+        return font;
+    }
     // Painted only once a file could be made: there is no point in painting what cannot be kept.
     return writeOutput(pathBytes(path), OutputSort::sheet, mayReplace,
                        [&](const std::string& unfinished) -> Result<void> {

@@ -47,7 +47,7 @@ QString zoneText(const Ledger& ledger, const QTimeZone& zone) {
     if (distances.isEmpty() || name == QLatin1String("UTC") || name == QLatin1String("Etc/UTC")) {
         return name == QLatin1String("Etc/UTC") ? QStringLiteral("UTC") : name;
     }
-    return name + QStringLiteral(", ") + distances.join(Sheet::tr(" and "));
+    return name + QStringLiteral(", ") + distances.join(QStringLiteral(", "));
 }
 
 SheetCell verdictCell(CheckState state) {
@@ -100,7 +100,7 @@ QString bandText(const Writing& w, std::string_view name) {
     const BandFact& band = *w.facts().bandNamed(name);
     QString words = text(format(band.band, units));
     if (band.target) {
-        words += Sheet::tr(", target %1").arg(text(format(*band.target, units)));
+        words = Sheet::tr("%1, target %2").arg(words, text(format(*band.target, units)));
     }
     const QString source = sourceText(w, "band:" + std::string(name), band.source);
     return source.isEmpty() ? words : words + QStringLiteral(" (") + source + QLatin1Char(')');

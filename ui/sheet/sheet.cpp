@@ -58,18 +58,12 @@ std::vector<QImage> pagesOf(const sheet::Document& document, const SheetOptions&
 } // namespace
 
 Result<void> writeSheet(const SheetSource& source, const QString& pdfPath, const SheetOptions& options) {
-    if (auto font = sheet::haveFont(); !font) {
-        return font;
-    }
     const sheet::Document document(source, options, sheet::pageSize(options.pageSize));
     return writeDocument(document, source, pdfPath, options);
 }
 
 Result<void> writeDifferenceSheet(const SheetSource& source, const BuildComparison& comparison, const QString& pdfPath,
                                   const SheetOptions& options) {
-    if (auto font = sheet::haveFont(); !font) {
-        return font;
-    }
     const sheet::Document document(source, options, sheet::pageSize(options.pageSize), comparison);
     return writeDocument(document, source, pdfPath, options);
 }
@@ -155,9 +149,6 @@ Result<void> writeLayoutCard(const SheetSource& source, const QString& pdfPath, 
     if (!source.facts.layout) {
         return refuse(
             Sheet::tr("There is no layout card without an engine layout: set it at the engine station.").toStdString());
-    }
-    if (auto font = sheet::haveFont(); !font) {
-        return font;
     }
     const sheet::LayoutCard card(source, options, sheet::pageSize(options.pageSize));
     return sheet::writePdf(pdfPath, options.mayReplace, propertiesFor(card.title(), source, options), options.pageSize,

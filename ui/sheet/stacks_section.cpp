@@ -21,7 +21,7 @@ QString shimLine(const Facts& facts, const StackResult& stack, const std::string
     QString line = text(name) + QStringLiteral("  ") + bare(at->second.added.what.marked.value, units) +
                    QStringLiteral(" / ") + (measured ? bare(measured, units) : Sheet::tr("not measured"));
     if (std::ranges::find(stack.suspect, name) != stack.suspect.end()) {
-        line += Sheet::tr(" (differs from its marking)");
+        line = Sheet::tr("%1 (differs from its marking)").arg(line);
     }
     return line;
 }

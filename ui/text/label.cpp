@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <text/label.h>
 
+#include <QAccessible>
 #include <text/plain_text.h>
 
 namespace caprail {
@@ -54,8 +55,13 @@ void Label::setSubject(const QString& subject) {
 }
 
 void Label::setSequel(const QString& sequel) {
+    const bool isAgain = !sequel.isEmpty() && sequel == m_sequel;
     m_sequel = sequel;
     speak(m_words);
+    if (isAgain) { // Qt tells a name that is set only where it is another
+        QAccessibleEvent event(this, QAccessible::NameChanged);
+        QAccessible::updateAccessibility(&event);
+    }
 }
 
 void Label::tell(const QString& text, const QString& sequel) {

@@ -32,7 +32,7 @@ BenchPad::BenchPad(QWidget* parent) : QWidget(parent), m_grid(new QGridLayout(th
             [this] { insert(QStringLiteral(".")); });
     connect(add(QStringLiteral("+"), tr("plus"), 3, 2), &QPushButton::clicked, this,
             [this] { insert(QStringLiteral("+")); });
-    connect(add(QStringLiteral("⌫"), tr("Take the last sign away"), 0, 3), &QPushButton::clicked, this,
+    connect(add(tr("Del"), tr("Take the last sign away: Del"), 0, 3), &QPushButton::clicked, this,
             [this] { press(Qt::Key_Backspace); });
     connect(add(QStringLiteral("!"), tr("Insist on the value"), 1, 3), &QPushButton::clicked, this,
             [this] { insert(QStringLiteral("!")); });
@@ -74,8 +74,13 @@ void BenchPad::typeInto(EntryField* field) {
 }
 
 void BenchPad::showWords(const std::vector<BenchWord>& words) {
+    if (words == m_shown) {
+        return;
+    }
+    m_shown = words;
     for (QPushButton* button : std::exchange(m_words, {})) {
-        delete button;
+        button->hide();
+        button->deleteLater(); // it may be the one that was pressed
     }
     int column = 0;
     const int each = words.empty() ? columns : std::max(1, columns / static_cast<int>(words.size()));
@@ -83,7 +88,7 @@ void BenchPad::showWords(const std::vector<BenchWord>& words) {
         QPushButton* button = add(literal(word.name), {}, firstWord, column, each);
         connect(button, &QPushButton::clicked, this, [this, typed = word.typed] {
             if (m_field) {
-                m_field->type(typed);
+                m_field->type((typed + QLatin1Char(' ') + m_field->text()).trimmed()); // a remark stays behind it
                 m_field->submit();
             }
         });

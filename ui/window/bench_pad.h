@@ -31,7 +31,8 @@ private:
     void press(int key);
     QPointer<EntryField> m_field;
     QGridLayout* m_grid;
-    std::vector<QPushButton*> m_words;
+    std::vector<BenchWord> m_shown;
+    std::vector<QPushButton*> m_words; ///< their keys
 };
 
 } // namespace caprail

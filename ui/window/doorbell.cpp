@@ -1,14 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <window/doorbell.h>
 
-#include <QApplication>
 #include <QCryptographicHash>
 #include <QFileInfo>
 #include <QLocalServer>
 #include <QLocalSocket>
 #include <store/file/path_text.h>
 #include <sys/stat.h>
-#include <window/main_window.h>
+#include <window/open_windows.h>
 
 namespace caprail {
 
@@ -36,18 +35,10 @@ QString socketOf(const QString& record) {
     return folder + QStringLiteral("/caprail-") + QString::fromLatin1(hash.result().toHex().left(32));
 }
 
-void bringToFront(QWidget& window) {
-    window.setWindowState(window.windowState() & ~Qt::WindowMinimized);
-    window.show();
-    window.raise();
-    window.activateWindow();
-}
-
 bool raiseOwnWindowOf(const QString& record) {
     const QString path = QFileInfo(record).canonicalFilePath();
-    for (QWidget* widget : QApplication::topLevelWidgets()) {
-        auto* window = qobject_cast<MainWindow*>(widget);
-        if (window != nullptr && window->isVisible() && window->session() != nullptr && !path.isEmpty() &&
+    for (const auto& window : openMainWindows()) {
+        if (window->session() != nullptr && !path.isEmpty() &&
             QFileInfo(window->session()->path()).canonicalFilePath() == path) {
             bringToFront(*window);
             return true;
@@ -59,7 +50,7 @@ bool raiseOwnWindowOf(const QString& record) {
 } // namespace
 
 Doorbell::Doorbell(QWidget* window) : QObject(window), m_window(window), m_server(new QLocalServer(this)) {
-    m_server->setSocketOptions(QLocalServer::UserAccessOption);
+    // No socket options: with them Qt puts its socket in the place of another one's. The folder is its owner's alone.
     connect(m_server, &QLocalServer::newConnection, this, &Doorbell::answer);
 }
 

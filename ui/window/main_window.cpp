@@ -13,6 +13,7 @@
 #include <QStatusBar>
 #include <QStyle>
 #include <QTemporaryDir>
+#include <QThreadPool>
 #include <QTimer>
 #include <QVBoxLayout>
 #include <gauges/gauge_hub.h>
@@ -82,6 +83,10 @@ QString whoseEngine(const RecordSession& session) {
     const auto& engine = session.facts().engine;
     return engine ? joined({qtText(engine->what.engine), qtText(engine->what.customer)}, QStringLiteral(" · "))
                   : QString();
+}
+
+int staleChecks(const Assessment& assessment) {
+    return static_cast<int>(std::ranges::count(assessment.checks, CheckState::stale, &Check::state));
 }
 
 } // namespace
@@ -199,8 +204,7 @@ void MainWindow::take(std::unique_ptr<RecordSession> session) {
     });
     connect(m_session.get(), &RecordSession::moved, this, &MainWindow::nameRecord);
     nameRecord();
-    m_staleBefore =
-        static_cast<int>(std::ranges::count(m_session->assessment().checks, CheckState::stale, &Check::state));
+    m_staleBefore = staleChecks(m_session->assessment());
     m_person->show();
     refreshPeople();
     fitToWidth();
@@ -217,7 +221,9 @@ void MainWindow::nameRecord() {
     if (!m_tourFolder) {
         noteRecentFile(m_session->path(), whoseEngine(*m_session));
         constexpr int meanwhile = 1500; // milliseconds: the desktop's list may be long, and the record is to be seen first
-        QTimer::singleShot(meanwhile, this, [path = m_session->path()] { noteInSharedRecent(path); });
+        QTimer::singleShot(meanwhile, this, [path = m_session->path()] {
+            QThreadPool::globalInstance()->start([path] { noteInSharedRecent(path); });
+        });
     }
 }
 
@@ -302,8 +308,7 @@ void MainWindow::announce(qint64 sequence, const QString& line) {
         return;
     }
     QStringList sequel;
-    const auto stale =
-        static_cast<int>(std::ranges::count(m_session->assessment().checks, CheckState::stale, &Check::state));
+    const int stale = staleChecks(m_session->assessment());
     if (const int more = stale - std::exchange(m_staleBefore, stale); more > 0) {
         sequel << tr("%n checks are stale by it.", "", more);
     }
@@ -569,17 +574,18 @@ QString MainWindow::placeUnder(QPoint point) const {
 void MainWindow::dropEvent(QDropEvent* event) {
     const GivenFiles files = sortFiles(*event->mimeData());
     event->acceptProposedAction();
+    const bool isForThis = files.records.isEmpty() && m_session;
     for (const QString& record : files.records) {
         openFile(record);
     }
-    if (files.records.isEmpty() && m_session && !m_session->isReadOnly()) {
+    if (isForThis && !m_session->isReadOnly()) {
         const QString place = placeUnder(event->position().toPoint());
         m_place->takePhotos(*event->mimeData(), place.isEmpty() ? m_place->place() : place);
-    } else if (files.records.isEmpty() && m_session) {
+    } else if (isForThis) {
         complain(m_session->readOnlyReason());
     } else if (!files.others.isEmpty()) {
         complain(neitherRecordNorPhoto(files.others.front()));
-    } else if (!files.photos.isEmpty() && files.records.isEmpty()) {
+    } else if (!files.photos.isEmpty()) {
         complain(tr("A photo is kept in a record: open the record first, then drop the photo on its place."));
     }
 }

@@ -112,7 +112,6 @@ private:
     Preferences m_preferences;
     std::unique_ptr<QTemporaryDir> m_tourFolder; ///< holds the record while the window is the tour's
     std::unique_ptr<RecordSession> m_session;
-    QWidget* m_page = nullptr; ///< the record's page, or the start page
     NextBar* m_next = nullptr;
     StationList* m_list = nullptr;
     PlacePanel* m_place = nullptr;

@@ -67,10 +67,10 @@ void NextBar::refresh() {
     QString head = engine ? QString::fromStdString(engine->what.engine + " · " + engine->what.customer)
                           : tr("An engine without a name");
     if (m_session.facts().build > 1) {
-        head += tr(" · build %1").arg(m_session.facts().build);
+        head += QStringLiteral(" · ") + tr("build %1").arg(m_session.facts().build);
     }
     if (m_session.isReadOnly()) {
-        head += tr("  —  read only: %1").arg(m_session.readOnlyReason());
+        head += QStringLiteral("  —  ") + tr("read only: %1").arg(m_session.readOnlyReason());
     }
     m_engine->setText(head);
     m_engine->setToolTip(wrappedTip(head));

@@ -3,7 +3,6 @@
 
 #include <QApplication>
 #include <QIcon>
-#include <QPointer>
 #include <QSessionManager>
 #include <QSocketNotifier>
 #include <csignal>
@@ -11,7 +10,9 @@
 #include <sys/socket.h>
 #include <unistd.h>
 #include <window/doorbell.h>
-#include <window/main_window.h>
+#include <window/focus_ring.h>
+#include <window/key_rule.h>
+#include <window/open_windows.h>
 #include <window/shop_wiring.h>
 
 namespace caprail {
@@ -60,22 +61,14 @@ void askAtSessionsEnd() {
     QObject::connect(qGuiApp, &QGuiApplication::commitDataRequest, qGuiApp, answer, Qt::DirectConnection);
 }
 
-std::vector<QPointer<MainWindow>> openWindows() {
-    std::vector<QPointer<MainWindow>> windows;
-    for (QWidget* widget : QApplication::topLevelWidgets()) {
-        if (auto* window = qobject_cast<MainWindow*>(widget); window != nullptr && window->isVisible()) {
-            windows.emplace_back(window);
-        }
-    }
-    return windows;
-}
-
 void dress() {
     QApplication::setWindowIcon(QIcon(QStringLiteral(":/caprail/icons/caprail-256.png")));
     QApplication::setDesktopFileName(QStringLiteral("caprail"));
     const Preferences preferences = Preferences::load();
     applyTextSize(preferences.textSize);
     applyLook(preferences.look);
+    KeyRule::install();
+    FocusRing::install();
     closeOnSignals();
     askAtSessionsEnd();
 }
@@ -83,7 +76,7 @@ void dress() {
 } // namespace
 
 bool mayEnd(bool canAsk) {
-    for (const auto& window : openWindows()) {
+    for (const auto& window : openMainWindows()) {
         if (!window.isNull() && !(canAsk ? window->mayClose() : window->isAllStored())) {
             return false;
         }
@@ -92,7 +85,7 @@ bool mayEnd(bool canAsk) {
 }
 
 void endUnasked() {
-    for (const auto& window : openWindows()) {
+    for (const auto& window : openMainWindows()) {
         if (!window.isNull()) {
             window->closeUnasked();
         }

@@ -7,6 +7,7 @@
 #include <records/shop_window.h>
 #include <window/doorbell.h>
 #include <window/main_window.h>
+#include <window/open_windows.h>
 #include <window/publish_wiring.h>
 
 namespace caprail {
@@ -18,19 +19,15 @@ void openRecord(const QString& path) {
         return;
     }
     MainWindow* empty = nullptr;
-    for (QWidget* widget : QApplication::topLevelWidgets()) {
-        auto* window = qobject_cast<MainWindow*>(widget);
-        if (window != nullptr && window->isVisible() && window->session() == nullptr) {
-            empty = window;
-        }
+    for (const auto& window : openMainWindows()) {
+        empty = window->session() == nullptr ? window.data() : empty;
     }
     auto* window = empty == nullptr ? new MainWindow : empty;
     const bool isOpen = window->openFile(path);
     if (!isOpen && empty == nullptr) {
         window->deleteLater();
     } else {
-        window->raise();
-        window->activateWindow();
+        bringToFront(*window);
     }
 }
 
@@ -39,8 +36,7 @@ template <class Window> Window* raised(const QString& place, QString (Window::*s
     for (QWidget* widget : QApplication::topLevelWidgets()) {
         auto* window = qobject_cast<Window*>(widget);
         if (window != nullptr && window->isVisible() && (place.isEmpty() || (window->*shown)() == place)) {
-            window->raise();
-            window->activateWindow();
+            bringToFront(*window);
             return window;
         }
     }

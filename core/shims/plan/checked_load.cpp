@@ -8,21 +8,19 @@
 
 namespace caprail::solver {
 
-namespace {
-constexpr double millimetresPerNanometre = 1e-6;
-} // namespace
-
-std::vector<double> forcesFrom(const PlanRequest& request, const std::vector<Length>& residuals) {
+Loads loadsFrom(const PlanRequest& request, const std::vector<Length>& residuals) {
     const std::size_t n = request.positions.size();
-    std::vector<double> forces;
+    Loads loads;
     for (std::size_t i = 0; i < n && !request.stiffness.empty(); ++i) {
         double force = 0;
         for (std::size_t j = 0; j < n; ++j) {
-            force += request.stiffness[i * n + j] * static_cast<double>(residuals[j].value()) * millimetresPerNanometre;
+            force += request.stiffness[i * n + j] * inMillimetres(residuals[j]);
         }
-        forces.push_back(force);
+        loads.forces.push_back(force);
+        loads.largest = std::max(loads.largest, std::abs(force));
+        loads.sumSquare += force * force;
     }
-    return forces;
+    return loads;
 }
 
 Result<void> CheckedRequest::checkStiffness() const {
@@ -56,13 +54,13 @@ Result<void> CheckedRequest::checkStiffness() const {
     return {};
 }
 
-/// Puts the stiffness into whole numbers: times the largest power of ten that keeps every force within `largestForce`.
+/// Puts the stiffness into whole numbers: times the power of two that keeps every force within `largestForce`.
 void CheckedRequest::buildLoad() {
     const PlanRequest& r = *m_request;
     const std::size_t n = r.positions.size();
     const auto widest = [&](std::size_t position) {
         const Band band = bandAt(r, r.positions[position]);
-        return static_cast<double>(std::max(band.lo().magnitude(), band.hi().magnitude()).value());
+        return inMillimetres(std::max(band.lo().magnitude(), band.hi().magnitude()));
     };
     double most = 0;
     for (std::size_t i = 0; i < n; ++i) {
@@ -70,11 +68,11 @@ void CheckedRequest::buildLoad() {
         for (std::size_t j = 0; j < n; ++j) {
             row += std::abs(r.stiffness[i * n + j]) * widest(j);
         }
-        most = std::max(most, row * millimetresPerNanometre);
+        most = std::max(most, row);
     }
     const double room = static_cast<double>(largestForce) / 2;
-    m_forceScale = most > 0 ? std::pow(10.0, std::floor(std::log10(room / most))) : 1;
-    const double perUnit = static_cast<double>(m_unit) * millimetresPerNanometre * m_forceScale;
+    m_forceScale = most > 0 ? std::exp2(std::floor(std::log2(room / most))) : 1;
+    const double perUnit = inMillimetres(Length(m_unit)) * m_forceScale;
     const auto column = [&](std::size_t position) {
         Forces list;
         for (std::size_t row = 0; row < n; ++row) {
@@ -84,17 +82,10 @@ void CheckedRequest::buildLoad() {
     };
     m_instance.fixedLoad.assign(n, 0);
     for (std::size_t i = 0; i < n; ++i) {
-        if (!r.positions[i].pinned) {
-            continue;
-        }
-        Length residual = r.positions[i].gap;
-        for (const std::string& shim : *r.positions[i].pinned) {
-            residual -= m_thickness.at(shim);
-        }
-        if (bandAt(r, r.positions[i]).contains(residual)) {
+        if (const auto residual = pinnedResidual(r.positions[i])) {
             Seat pinned;
             pinned.load = column(i);
-            addTo(m_instance.fixedLoad, pinned, residual.value() / m_unit);
+            addTo(m_instance.fixedLoad, pinned, residual->value() / m_unit);
         }
     }
     for (std::size_t k = 0; k < m_open.size(); ++k) {
@@ -107,17 +98,17 @@ void CheckedRequest::nameLoads(StackPlan& plan, const Solution& solution) const 
     for (const PlannedStack& stack : plan.stacks) {
         residuals.push_back(stack.inBand ? stack.residual : Length());
     }
-    plan.loads = forcesFrom(*m_request, residuals);
-    for (const double f : plan.loads) {
-        plan.largestLoad = std::max(plan.largestLoad, std::abs(f));
-        plan.sumSquareLoad += f * f;
-    }
-    if (m_instance.leastLoad) {
+    Loads loads = loadsFrom(*m_request, residuals);
+    plan.loads = std::move(loads.forces);
+    plan.largestLoad = loads.largest;
+    plan.sumSquareLoad = loads.sumSquare;
+    if (m_instance.isBy(Objective::leastLoad)) {
         const auto bound = [&](std::int64_t whole, double perForce, double own) {
             return plan.proven ? own : std::min(own, static_cast<double>(whole) / perForce);
         };
         plan.bound.largestLoad = bound(solution.leastLoad, m_forceScale, plan.largestLoad);
-        plan.bound.sumSquareLoad = bound(solution.leastSquares, m_forceScale * m_forceScale, plan.sumSquareLoad);
+        const double perShifted = std::ldexp(m_forceScale, -squareShift);
+        plan.bound.sumSquareLoad = bound(solution.leastSquares, perShifted * perShifted, plan.sumSquareLoad);
     }
 }
 

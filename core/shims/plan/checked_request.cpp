@@ -142,20 +142,15 @@ void CheckedRequest::buildInstance() {
 
     const int caps = capsOf(r);
     const int most = r.largestStack == 0 ? largestStackOfAll : std::min(r.largestStack, largestStackOfAll);
-    m_instance.leastTwist = r.objective == Objective::leastTwist;
-    m_instance.leastLoad = r.objective == Objective::leastLoad;
+    m_instance.objective = r.objective;
     for (std::size_t i = 0; i < r.positions.size(); ++i) {
         const PlanPosition& p = r.positions[i];
         if (!p.pinned) {
             m_open.push_back(i);
             continue;
         }
-        Length residual = p.gap;
-        for (const std::string& shim : *p.pinned) {
-            residual -= m_thickness.at(shim);
-        }
-        if (bandAt(r, p).contains(residual)) {
-            const std::int64_t units = residual.value() / m_unit;
+        if (const auto residual = pinnedResidual(p)) {
+            const std::int64_t units = residual->value() / m_unit;
             m_instance.fixedLargest = std::max(m_instance.fixedLargest, magnitude(units));
             m_instance.fixedSum += magnitude(units);
             m_instance.fixedTwist += twistWeight(p, caps) * units;
@@ -178,9 +173,25 @@ void CheckedRequest::buildInstance() {
         seat.weight = twistWeight(p, caps);
         m_instance.seats.push_back(seat);
     }
-    if (m_instance.leastLoad) {
+    if (m_instance.isBy(Objective::leastLoad)) {
         buildLoad();
     }
+}
+
+Length CheckedRequest::residualOf(const PlanPosition& position, const std::vector<std::string>& shims) const {
+    Length residual = position.gap;
+    for (const std::string& shim : shims) {
+        residual -= m_thickness.at(shim);
+    }
+    return residual;
+}
+
+std::optional<Length> CheckedRequest::pinnedResidual(const PlanPosition& position) const {
+    if (!position.pinned) {
+        return {};
+    }
+    const Length residual = residualOf(position, *position.pinned);
+    return bandAt(*m_request, position).contains(residual) ? std::optional(residual) : std::nullopt;
 }
 
 std::vector<std::string> CheckedRequest::namesOf(const std::vector<Part>& stack) const {
@@ -228,10 +239,7 @@ StackPlan CheckedRequest::name(const Solution& solution, const Stop& stop) const
             stack.shims = *p.pinned;
             pinnedShims += static_cast<int>(stack.shims.size());
         }
-        stack.residual = p.gap;
-        for (const std::string& shim : stack.shims) {
-            stack.residual -= m_thickness.at(shim);
-        }
+        stack.residual = residualOf(p, stack.shims);
         stack.inBand = bandAt(r, p).contains(stack.residual);
         plan.shims += static_cast<int>(stack.shims.size());
         if (stack.inBand) {

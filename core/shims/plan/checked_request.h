@@ -42,6 +42,10 @@ private:
     void buildLoad();
     void nameLoads(StackPlan& plan, const Solution& solution) const;
     void buildInstance();
+    /// What the position would be left with.
+    [[nodiscard]] Length residualOf(const PlanPosition& position, const std::vector<std::string>& shims) const;
+    /// What a pinned stack that is in band leaves; null for any other position.
+    [[nodiscard]] std::optional<Length> pinnedResidual(const PlanPosition& position) const;
     void findNearest(StackPlan& plan, const std::vector<int>& left, const Stop& stop) const;
 
     const PlanRequest* m_request;
@@ -54,9 +58,13 @@ private:
     double m_forceScale = 1; ///< whole numbers of the solver per unit of force
 };
 
-/// The forces that residuals make (nanometres, in the order of the positions), in the request's unit of force; empty
-/// without a stiffness.
-std::vector<double> forcesFrom(const PlanRequest& request, const std::vector<Length>& residuals);
+/// The forces that residuals make, in the request's unit of force.
+struct Loads {
+    std::vector<double> forces; ///< in the order of the positions; empty without a stiffness
+    double largest = 0;         ///< largest |force|
+    double sumSquare = 0;
+};
+Loads loadsFrom(const PlanRequest& request, const std::vector<Length>& residuals);
 
 /// 2·(cap−1) − (caps−1), times the side: the weight of a residual in the twist sum.
 int twistWeight(const PlanPosition& position, int caps);

@@ -6,7 +6,7 @@
 #include <set>
 #include <shims/plan/checked_request.h>
 #include <shims/plan/stack_plan.h>
-#include <tuple>
+#include <utility>
 
 namespace caprail {
 
@@ -46,37 +46,83 @@ Result<StacksByPosition> checkBuilt(const PlanRequest& request, const std::map<s
     return stacks;
 }
 
-/// Whether a difference is more than the planner tells apart.
+/// Whether a difference of loads is more than the planner tells apart.
 std::int64_t signOf(double difference, double whole) {
     const double least = 1e-6 * whole;
     return difference > least ? 1 : difference < -least ? -1 : 0;
 }
 
+/// How far the built stacks stay behind the best plan in one figure; negative where they are ahead.
+std::int64_t behindIn(PlanFigure figure, const PlanComparison& c) {
+    switch (figure) {
+    case PlanFigure::inBand:
+        return c.fewerInBand;
+    case PlanFigure::shims:
+        return c.moreShims;
+    case PlanFigure::largestResidual:
+        return c.largerResidual.value();
+    case PlanFigure::twistSum:
+        return c.moreTwist;
+    case PlanFigure::sumResidual:
+        return c.largerSum.value();
+    case PlanFigure::largestLoad:
+        return signOf(c.largerLoad, c.largestLoad);
+    case PlanFigure::sumSquareLoad:
+        return signOf(c.largerSquares, c.sumSquareLoad);
+    case PlanFigure::none:
+        break;
+    }
+    return 0;
+}
+
+/// A plan's figure and its bound, the smaller of the two first.
+std::pair<double, double> figureAndBound(PlanFigure figure, const StackPlan& plan) {
+    const auto whole = [](std::int64_t smaller, std::int64_t larger) {
+        return std::pair(static_cast<double>(smaller), static_cast<double>(larger));
+    };
+    const PlanBound& bound = plan.bound;
+    switch (figure) {
+    case PlanFigure::inBand:
+        return whole(plan.inBand, bound.inBand);
+    case PlanFigure::shims:
+        return whole(bound.shims, plan.shims);
+    case PlanFigure::largestResidual:
+        return whole(bound.largestResidual.value(), plan.largestResidual.value());
+    case PlanFigure::twistSum:
+        return whole(bound.twistSum, plan.twistSum);
+    case PlanFigure::sumResidual:
+        return whole(bound.sumResidual.value(), plan.sumResidual.value());
+    case PlanFigure::largestLoad:
+        return {bound.largestLoad, plan.largestLoad};
+    case PlanFigure::sumSquareLoad:
+        return {bound.sumSquareLoad, plan.sumSquareLoad};
+    case PlanFigure::none:
+        break;
+    }
+    return {};
+}
+
 } // namespace
 
+std::array<PlanFigure, 4> figuresOf(Objective objective) {
+    using enum PlanFigure;
+    switch (objective) {
+    case Objective::leastTwist:
+        return {inBand, shims, twistSum, sumResidual};
+    case Objective::leastLoad:
+        return {inBand, shims, largestLoad, sumSquareLoad};
+    case Objective::smallestResidual:
+        break;
+    }
+    return {inBand, shims, largestResidual, sumResidual};
+}
+
 ShareOfBound shareOfBound(const StackPlan& plan, Objective objective) {
-    using Figure = ShareOfBound::Figure;
-    const PlanBound& bound = plan.bound;
-    struct Pair {
-        Figure figure;
-        double smaller;
-        double larger;
-    };
-    const auto whole = [](Figure figure, std::int64_t smaller, std::int64_t larger) {
-        return Pair{figure, static_cast<double>(smaller), static_cast<double>(larger)};
-    };
-    const bool byLoad = objective == Objective::leastLoad;
-    const Pair third =
-        byLoad ? Pair{Figure::largestLoad, bound.largestLoad, plan.largestLoad}
-        : objective == Objective::leastTwist
-            ? whole(Figure::twistSum, bound.twistSum, plan.twistSum)
-            : whole(Figure::largestResidual, bound.largestResidual.value(), plan.largestResidual.value());
-    const Pair fourth = byLoad ? Pair{Figure::sumSquareLoad, bound.sumSquareLoad, plan.sumSquareLoad}
-                               : whole(Figure::sumResidual, bound.sumResidual.value(), plan.sumResidual.value());
-    for (const Pair& pair : {whole(Figure::inBand, plan.inBand, bound.inBand),
-                             whole(Figure::shims, bound.shims, plan.shims), third, fourth}) {
-        if (pair.smaller < pair.larger) {
-            return {pair.figure, pair.smaller / pair.larger};
+    for (const PlanFigure figure : figuresOf(objective)) {
+        const auto [smaller, larger] = figureAndBound(figure, plan);
+        const bool isLoad = figure == PlanFigure::largestLoad || figure == PlanFigure::sumSquareLoad;
+        if (isLoad ? signOf(larger - smaller, larger) > 0 : smaller < larger) {
+            return {figure, smaller / larger};
         }
     }
     return {};
@@ -117,10 +163,9 @@ Result<PlanComparison> compareWithBest(const PlanRequest& request, const StackPl
             residuals.push_back(Length());
         }
     }
-    for (const double f : solver::forcesFrom(request, residuals)) {
-        c.largestLoad = std::max(c.largestLoad, std::abs(f));
-        c.sumSquareLoad += f * f;
-    }
+    const solver::Loads loads = solver::loadsFrom(request, residuals);
+    c.largestLoad = loads.largest;
+    c.sumSquareLoad = loads.sumSquare;
     c.twistSum = twist < 0 ? -twist : twist;
     c.fewerInBand = best.inBand - c.inBand;
     c.moreShims = c.shims - best.shims;
@@ -129,15 +174,13 @@ Result<PlanComparison> compareWithBest(const PlanRequest& request, const StackPl
     c.moreTwist = c.twistSum - best.twistSum;
     c.largerLoad = c.largestLoad - best.largestLoad;
     c.largerSquares = c.sumSquareLoad - best.sumSquareLoad;
-    const bool byLoad = request.objective == Objective::leastLoad;
-    const std::int64_t third = byLoad                                       ? signOf(c.largerLoad, c.largestLoad)
-                               : request.objective == Objective::leastTwist ? c.moreTwist
-                                                                            : c.largerResidual.value();
-    const std::int64_t fourth = byLoad ? signOf(c.largerSquares, c.sumSquareLoad) : c.largerSum.value();
-    const auto behind = std::make_tuple(c.fewerInBand, c.moreShims, third, fourth);
-    const decltype(behind) level{};
-    c.isAsGood = behind == level;
-    c.isBetter = behind < level;
+    for (const PlanFigure figure : figuresOf(request.objective)) {
+        if (const std::int64_t behind = behindIn(figure, c); behind != 0) {
+            c.decides = figure;
+            c.isBetter = behind < 0;
+            break;
+        }
+    }
     return c;
 }
 

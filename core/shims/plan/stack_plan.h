@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
+#include <array>
 #include <base/problem.h>
 #include <cstdint>
 #include <functional>
@@ -110,10 +111,15 @@ struct StackPlan {
     std::vector<UnmetPosition> unmet; ///< in the order of the request
 };
 
-/// How near a plan is to its bound: the first figure, in the order of importance, in which the two differ.
+/// What a plan is judged by.
+enum class PlanFigure { none, inBand, shims, largestResidual, twistSum, sumResidual, largestLoad, sumSquareLoad };
+/// In the order of importance of an objective.
+std::array<PlanFigure, 4> figuresOf(Objective objective);
+
+/// How near a plan is to its bound: the first figure, in the order of importance, in which the two differ. Loads are
+/// told apart to one part in a million.
 struct ShareOfBound {
-    enum class Figure { none, inBand, shims, largestResidual, twistSum, sumResidual, largestLoad, sumSquareLoad };
-    Figure figure = Figure::none;
+    PlanFigure figure = PlanFigure::none;
     double share = 1; ///< 0 … 1, the smaller of plan and bound over the larger; 1 where none differs
 };
 ShareOfBound shareOfBound(const StackPlan& plan, Objective objective);
@@ -181,10 +187,11 @@ struct PlanComparison {
     double sumSquareLoad = 0;
     double largerLoad = 0; ///< what the best plan saves
     double largerSquares = 0;
-    /// By the order of importance of the request, nothing separates the two.
-    bool isAsGood = false;
-    /// By that order the stacks as built are better: than a plan that is not proven, or by larger stacks than allowed.
+    /// The first figure, in the order of importance of the request, in which the two differ; none: they are as good.
+    PlanFigure decides = PlanFigure::none;
+    /// By it the stacks as built are better: than a plan that is not proven, or by larger stacks than allowed.
     bool isBetter = false;
+    [[nodiscard]] bool isAsGood() const { return decides == PlanFigure::none; }
     std::vector<std::string> tooLarge; ///< positions whose built stack has more shims than the request allows
 };
 

@@ -8,14 +8,14 @@ namespace caprail::solver {
 
 Limits SmallestSumOfResiduals::limits() const {
     Limits limits = Decision::limitsFor(m_question);
-    limits.twist = instance().leastTwist ? best().twist : never;
+    limits.twist = instance().isBy(Objective::leastTwist) ? best().twist : never;
     return limits;
 }
 
 void SmallestSumOfResiduals::bound() {
     m_question = Aim::question();
-    m_question.window =
-        std::min(instance().leastTwist ? m_question.window : best().largest, best().sum - instance().fixedSum);
+    m_question.window = std::min(instance().isBy(Objective::leastTwist) ? m_question.window : best().largest,
+                                 best().sum - instance().fixedSum);
     std::vector<std::int64_t> least;
     for (std::size_t p = 0; p < m_tools.open.count(); ++p) {
         least.push_back(m_tools.open.leastResidual(p, m_tools.open.most(p, m_question)));
@@ -146,12 +146,13 @@ std::int64_t SmallestSumOfResiduals::boundByPrices(const Columns& columns, std::
         tryOut(other);
     }
     tryOut(sumPrices(instance(), m_question.shims));
-    std::int64_t bound = instance().leastTwist ? raiseBound(market, scale * target, 200, m_prices) : best;
+    std::int64_t bound =
+        instance().isBy(Objective::leastTwist) ? raiseBound(market, scale * target, 200, m_prices) : best;
     if (bound <= scale * target) {
         const Prices linear = linearPrices(market, scale * target);
         const std::int64_t other = boundAt(market, linear);
         // With least twist most of the search is for plans that balance, and smoother prices guide it better.
-        if (instance().leastTwist ? other > (bound + scale - 1) / scale * scale : other > bound) {
+        if (instance().isBy(Objective::leastTwist) ? other > (bound + scale - 1) / scale * scale : other > bound) {
             bound = other;
             m_prices = linear;
         }

@@ -111,39 +111,29 @@ private:
     Failures m_failures;
 };
 
-/// What the two aims of least load have in common.
-class LoadAim : public Aim {
+/// Least load, by one of its two figures: the largest |force|, or, with that settled, the sum of the forces' squares.
+class LeastLoad : public Aim {
 public:
-    using Aim::Aim;
+    /// Where the figure stands in what the aims know, and in what a search is held to and finds.
+    struct Of {
+        std::int64_t Figures::*figure;
+        std::int64_t Bounds::*bound;
+        std::int64_t Limits::*limit;
+        std::int64_t Found::*found;
+    };
+    static constexpr Of largestForce{&Figures::load, &Bounds::load, &Limits::load, &Found::load};
+    static constexpr Of sumOfSquares{&Figures::squares, &Bounds::squares, &Limits::squares, &Found::squares};
+    LeastLoad(Tools tools, Of of) : Aim(tools), m_of(of) {}
 
-protected:
+private:
+    void bound() override {}
     void improve() override {}
-    SearchOutcome searchWithin(Limits limits, std::int64_t steps, unsigned probe,
-                               const std::function<bool(const Found&, Limits&)>& onFound);
-    static std::int64_t boundByOffers(std::int64_t no, std::int64_t maybe,
-                                      const std::function<SearchOutcome(std::int64_t most)>& isOpen);
-};
-
-class LeastLoad : public LoadAim {
-public:
-    using LoadAim::LoadAim;
-
-private:
-    void bound() override {}
     void prove() override;
-    [[nodiscard]] bool isClosed() const override { return m_tools.bounds.load >= best().load; }
+    [[nodiscard]] bool isClosed() const override { return m_tools.bounds.*m_of.bound >= best().*m_of.figure; }
     SearchOutcome search(std::int64_t most, std::int64_t steps, unsigned probe);
-};
+    void boundByOffers();
 
-class SmallestSumOfSquares : public LoadAim {
-public:
-    using LoadAim::LoadAim;
-
-private:
-    void bound() override {}
-    void prove() override;
-    [[nodiscard]] bool isClosed() const override { return m_tools.bounds.squares >= best().squares; }
-    SearchOutcome search(std::int64_t most, std::int64_t steps, unsigned probe);
+    Of m_of;
 };
 
 class SmallestSumOfResiduals : public Aim {

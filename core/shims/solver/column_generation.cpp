@@ -9,33 +9,17 @@ namespace caprail::solver {
 
 namespace {
 constexpr int mostRounds = 400;
-} // namespace
 
-std::int64_t boundOverAll(const Market& market, const Prices& prices, const StackPrices& all,
-                          const std::vector<StackPrices::Wanted>& wanted) {
-    std::vector<std::int64_t> least;
-    for (const StackPrices::Wanted& one : wanted) {
-        least.push_back(all.least(one));
-    }
-    std::sort(least.begin(), least.end());
-    std::int64_t bound = 0;
-    for (std::size_t i = 0; i + static_cast<std::size_t>(market.leftOut) < least.size(); ++i) {
-        bound = std::min(never, bound + least[i]);
-    }
-    for (std::size_t c = 0; c < market.supply.size() && bound < never; ++c) {
-        bound -= prices.ofClass[c] * market.supply[c];
-    }
-    return bound;
+/// What a seat without any stack is taken to cost: far more than the goal.
+double costOfNone(std::int64_t goal) {
+    return 40 * (std::abs(static_cast<double>(goal)) + static_cast<double>(scale));
 }
 
-Prices linearPrices(const Market& market, std::int64_t target, StackPrices* all,
-                    const std::vector<StackPrices::Wanted>& wanted) {
+/// Lets stacks join a programme that is solved for those that it has, round by round, until its prices make a bound
+/// that exceeds the goal or none would pay any more. Gives the prices of the best bound, or else `best`.
+Prices generate(LinearProgramme& programme, Prices best, const Market& market, std::int64_t target, StackPrices* all,
+                const std::vector<StackPrices::Wanted>& wanted) {
     const double goal = static_cast<double>(target);
-    std::vector<std::size_t> classes(market.supply.size());
-    std::iota(classes.begin(), classes.end(), std::size_t{0});
-    LinearProgramme programme(market, 40 * (std::abs(goal) + static_cast<double>(scale)),
-                              all == nullptr ? scarceClasses(market) : std::move(classes));
-    Prices best = programme.prices();
     double bestBound = -1e300;
     bool overOffers = all == nullptr || !market.offers.empty();
     for (int round = 0; round < mostRounds; ++round) {
@@ -59,6 +43,33 @@ Prices linearPrices(const Market& market, std::int64_t target, StackPrices* all,
             break;
         }
     }
+    return best;
+}
+} // namespace
+
+std::int64_t boundOverAll(const Market& market, const Prices& prices, const StackPrices& all,
+                          const std::vector<StackPrices::Wanted>& wanted) {
+    std::vector<std::int64_t> least;
+    for (const StackPrices::Wanted& one : wanted) {
+        least.push_back(all.least(one));
+    }
+    std::sort(least.begin(), least.end());
+    std::int64_t bound = 0;
+    for (std::size_t i = 0; i + static_cast<std::size_t>(market.leftOut) < least.size(); ++i) {
+        bound = std::min(never, bound + least[i]);
+    }
+    for (std::size_t c = 0; c < market.supply.size() && bound < never; ++c) {
+        bound -= prices.ofClass[c] * market.supply[c];
+    }
+    return bound;
+}
+
+Prices linearPrices(const Market& market, std::int64_t target, StackPrices* all,
+                    const std::vector<StackPrices::Wanted>& wanted) {
+    std::vector<std::size_t> classes(market.supply.size());
+    std::iota(classes.begin(), classes.end(), std::size_t{0});
+    LinearProgramme programme(market, costOfNone(target), all == nullptr ? scarceClasses(market) : std::move(classes));
+    Prices best = generate(programme, programme.prices(), market, target, all, wanted);
     if (all != nullptr) {
         all->set(best, scale, *market.clock);
     }
@@ -66,23 +77,9 @@ Prices linearPrices(const Market& market, std::int64_t target, StackPrices* all,
 }
 
 Prices linearPricesFrom(const Prices& from, const Market& market, std::int64_t target) {
-    const double goal = static_cast<double>(target);
-    LinearProgramme programme(market, 40 * (std::abs(goal) + static_cast<double>(scale)), scarceClasses(market));
+    LinearProgramme programme(market, costOfNone(target), scarceClasses(market));
     programme.joinBy(from);
-    Prices best = from;
-    double bestBound = -1e300;
-    for (int round = 0; round < mostRounds && programme.solve(); ++round) {
-        double bound = 0;
-        const bool goesOn = programme.join(bound);
-        if (bound > bestBound) {
-            bestBound = bound;
-            best = programme.prices();
-        }
-        if (!goesOn || bestBound > goal + 64) {
-            break;
-        }
-    }
-    return best;
+    return programme.solve() ? generate(programme, from, market, target, nullptr, {}) : from;
 }
 
 } // namespace caprail::solver

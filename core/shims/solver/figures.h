@@ -18,10 +18,20 @@ struct Figures {
 
     /// The third aim: largest |residual|, or the twist, or the largest |force|.
     [[nodiscard]] std::int64_t third(const Instance& instance) const {
-        return instance.leastTwist ? twist : instance.leastLoad ? load : largest;
+        switch (instance.objective) {
+        case Objective::leastTwist:
+            return twist;
+        case Objective::leastLoad:
+            return load;
+        case Objective::smallestResidual:
+            break;
+        }
+        return largest;
     }
     /// And what settles plans that are alike in it.
-    [[nodiscard]] std::int64_t fourth(const Instance& instance) const { return instance.leastLoad ? squares : sum; }
+    [[nodiscard]] std::int64_t fourth(const Instance& instance) const {
+        return instance.isBy(Objective::leastLoad) ? squares : sum;
+    }
     /// In the order of importance; less is better.
     [[nodiscard]] std::tuple<int, int, std::int64_t, std::int64_t> rank(const Instance& instance) const {
         return {-served, shims, third(instance), fourth(instance)};

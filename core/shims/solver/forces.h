@@ -4,10 +4,16 @@
 
 namespace caprail::solver {
 
-/// The force at each position of the request, in whole numbers of a unit so small that forces can be told apart to one
-/// part in some ten million, and so large that their squares can be summed up.
+/// The force at each position of the request, in whole numbers of a unit so small that what one unit of residual makes
+/// is told to one part in a million where residuals are counted in nanometres: `largestForce` at most.
 using Forces = std::vector<std::int64_t>;
-inline constexpr std::int64_t largestForce = std::int64_t{1} << 28;
+inline constexpr std::int64_t largestForce = std::int64_t{1} << 44;
+/// Squares are taken in units of 2^squareShift, or their sum would leave the range of `never`.
+inline constexpr int squareShift = 17;
+inline std::int64_t squareOf(std::int64_t force) {
+    const std::int64_t shifted = magnitude(force) >> squareShift;
+    return shifted * shifted;
+}
 
 /// Adds what a residual makes (or takes it away, with its sign turned).
 inline void addTo(Forces& forces, const Seat& seat, std::int64_t residual) {
@@ -25,7 +31,7 @@ inline std::int64_t largestOf(const Forces& forces) {
 inline std::int64_t squaresOf(const Forces& forces) {
     std::int64_t sum = 0;
     for (const std::int64_t f : forces) {
-        sum += f * f;
+        sum += squareOf(f);
     }
     return sum;
 }

@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <packing/lagrangian.h>
 #include <packing/transposition_table.h>
+#include <shims/plan/objective.h>
 #include <vector>
 
 namespace caprail::solver {
@@ -30,13 +31,13 @@ struct Instance {
     std::vector<std::int64_t> thickness;
     std::vector<int> count;
     std::vector<Seat> seats;
-    bool leastTwist = false;
-    bool leastLoad = false;
+    Objective objective = Objective::smallestResidual;
     std::int64_t fixedTwist = 0;   ///< twist sum of what is pinned
     std::int64_t fixedLargest = 0; ///< largest |residual| of what is pinned
     std::int64_t fixedSum = 0;     ///< sum of |residual| of what is pinned
     std::vector<std::int64_t> fixedLoad{}; ///< the forces that what is pinned makes, with least load
 
+    [[nodiscard]] bool isBy(Objective aim) const { return objective == aim; }
     [[nodiscard]] std::size_t classes() const { return thickness.size(); }
     [[nodiscard]] int shims() const {
         int n = 0;

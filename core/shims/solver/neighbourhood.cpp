@@ -161,7 +161,7 @@ void LargeNeighbourhoodSearch::chooseRuins(Guide guide) {
     if (!others.empty() && (served.empty() || (guide == Guide::seats && !oneIn(4)) || oneIn(8))) {
         m_ruins.push_back(others[below(others.size())]);
     }
-    if (guide == Guide::rank && !m_instance.leastTwist && !m_instance.leastLoad && largest > m_instance.fixedLargest &&
+    if (guide == Guide::rank && m_instance.isBy(Objective::smallestResidual) && largest > m_instance.fixedLargest &&
         !oneIn(4)) {
         m_window = largest - 1;
         std::vector<std::size_t> worst;
@@ -217,11 +217,11 @@ std::int64_t LargeNeighbourhoodSearch::chooseTotal(std::size_t seat, Guide guide
     if (fewest >= FewestShims::none || fewest > at.most) {
         return -1;
     }
-    const Figures others = figures();
-    const Forces otherForces = forces();
-    const std::int64_t otherTwist = twistSum();
     const bool byLowest = guide != Guide::rank && (isLast || oneIn(2));
     const bool byRank = guide == Guide::rank && (isLast || oneIn(2));
+    const Figures others = byRank ? figures() : Figures{};
+    const Forces otherForces = byRank ? forces() : Forces{};
+    const std::int64_t otherTwist = byRank ? twistSum() : 0;
     const int most = std::min(at.most, guide == Guide::seats || (!isLast && oneIn(4)) ? fewest + 1 : fewest);
     std::int64_t best = -1;
     ByRank bestValue;

@@ -57,14 +57,14 @@ Forces LargeNeighbourhoodSearch::forces() const {
 LargeNeighbourhoodSearch::ByRank LargeNeighbourhoodSearch::rankOf(const Figures& others, const Forces& otherForces,
                                                                   std::int64_t otherTwist, const Seat& at,
                                                                   std::int64_t residual) const {
-    if (m_instance.leastLoad) {
+    if (m_instance.isBy(Objective::leastLoad)) {
         m_clock.book(static_cast<std::int64_t>(otherForces.size()));
         Forces list = otherForces;
         addTo(list, at, residual);
         return {largestOf(list), squaresOf(list)};
     }
-    return {m_instance.leastTwist ? magnitude(otherTwist + at.weight * residual)
-                                  : std::max(others.largest, magnitude(residual)),
+    return {m_instance.isBy(Objective::leastTwist) ? magnitude(otherTwist + at.weight * residual)
+                                                   : std::max(others.largest, magnitude(residual)),
             magnitude(residual)};
 }
 
@@ -73,7 +73,7 @@ Figures LargeNeighbourhoodSearch::figures() const {
     f.largest = m_instance.fixedLargest;
     f.sum = m_instance.fixedSum;
     f.twist = magnitude(twistSum());
-    if (m_instance.leastLoad) {
+    if (m_instance.isBy(Objective::leastLoad)) {
         const Forces list = forces();
         f.load = largestOf(list);
         f.squares = squaresOf(list);

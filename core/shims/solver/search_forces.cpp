@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <shims/solver/search.h>
 #include <shims/solver/whole_division.h>
+#include <utility>
 
 namespace caprail::solver {
 
@@ -53,23 +54,15 @@ bool Search::shedByForces(Frame& frame, std::size_t seat, const Forces& lowest, 
         return false;
     }
     Live& live = frame.live[seat];
-    std::size_t kept = live.begin;
-    live.ofSmallest = 0;
-    for (std::size_t i = live.begin; i < live.end; ++i) {
+    const Live was = std::exchange(live, Live::at(live.begin));
+    for (std::size_t i = was.begin; i < was.end; ++i) {
         const Column& c = m_columns[seat][m_arena[i]];
-        if (c.residual < from || c.residual > to) {
-            continue;
+        if (c.residual >= from && c.residual <= to) {
+            live.add(c);
+            m_arena[live.end++] = m_arena[i];
         }
-        if (live.ofSmallest == 0 || c.size < live.smallest) {
-            live.smallest = c.size;
-            live.ofSmallest = 0;
-        }
-        live.ofSmallest += c.size == live.smallest ? 1 : 0;
-        m_arena[kept++] = m_arena[i];
     }
-    const bool hasShed = kept < live.end;
-    live.end = kept;
-    return hasShed;
+    return live.count() < was.count();
 }
 
 /// False when the open seats cannot keep the forces within the limits; else without the stacks that cannot.
@@ -84,7 +77,7 @@ bool Search::forcesCanClose(Frame& frame) {
             if (least > m_limits.load) {
                 return false;
             }
-            squares += least * least;
+            squares += squareOf(least);
         }
         if (squares > m_limits.squares) {
             return false;

@@ -22,17 +22,18 @@ public:
           m_improver(m_open.instance(), static_cast<int>(m_open.count()) - m_open.leastLeftOut(), m_incumbent, clock) {
         const Tools tools{m_open, m_store, m_kits, m_decision, m_incumbent, m_improver, m_clock, m_bounds};
         m_aims[0] = std::make_unique<MostSeatsFewestShims>(tools);
-        if (instance.leastTwist) {
-            m_aims[1] = std::make_unique<LeastTwist>(tools);
-        } else if (instance.leastLoad) {
-            m_aims[1] = std::make_unique<LeastLoad>(tools);
-        } else {
+        m_aims[2] = std::make_unique<SmallestSumOfResiduals>(tools);
+        switch (instance.objective) {
+        case Objective::smallestResidual:
             m_aims[1] = std::make_unique<SmallestLargestResidual>(tools);
-        }
-        if (instance.leastLoad) {
-            m_aims[2] = std::make_unique<SmallestSumOfSquares>(tools);
-        } else {
-            m_aims[2] = std::make_unique<SmallestSumOfResiduals>(tools);
+            break;
+        case Objective::leastTwist:
+            m_aims[1] = std::make_unique<LeastTwist>(tools);
+            break;
+        case Objective::leastLoad:
+            m_aims[1] = std::make_unique<LeastLoad>(tools, LeastLoad::largestForce);
+            m_aims[2] = std::make_unique<LeastLoad>(tools, LeastLoad::sumOfSquares);
+            break;
         }
         m_bounds.largest = m_open.instance().fixedLargest;
         m_bounds.sum = m_open.instance().fixedSum;

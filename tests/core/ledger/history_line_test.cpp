@@ -63,6 +63,14 @@ TEST(HistoryLine, says_it_as_it_is_said_at_the_bench) {
     LayoutSet layout;
     layout.tiedLast = 4;
     EXPECT_THAT(line(layout), StartsWith("Girdle now ties caps 1 to 4"));
+    EXPECT_THAT(line(layout), testing::Not(HasSubstr("thick")));
+    layout.plateThickness = inches(0.25);
+    layout.plateMetal = PlateMetal::steel;
+    layout.windowAlong = inches(2.6);
+    EXPECT_THAT(line(layout), HasSubstr("girdle 0.2500 in thick · of steel · windows 2.6000 in along"));
+    layout.plateModulus = 71'000;
+    layout.platePoisson = 330;
+    EXPECT_THAT(line(layout), HasSubstr("elastic modulus 71000 MPa · Poisson's ratio 330 thousandths"));
     EXPECT_EQ(line(GapReading{{3, Side::right}, 1, {thou(57.5), "57.5 thou"}, "FEELER-1"}),
               "Gap at cap 3 right, pass 1: 0.0575 in (typed “57.5 thou”) · with FEELER-1");
     EXPECT_EQ(line(GapReading{{3, Side::right}, 1, {thou(57.5), "0.0575 in"}, ""}), "Gap at cap 3 right, pass 1: 0.0575 in");

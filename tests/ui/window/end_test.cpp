@@ -2,15 +2,21 @@
 /// What becomes of a typed value when the program is to end, and of a record that has a window already.
 #include "../pictures.h"
 
+#include <QDir>
 #include <QMessageBox>
 #include <QPushButton>
 #include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
+#include <algorithm>
 #include <gtest/gtest.h>
 #include <memory>
 #include <stations/common/entry_field.h>
+#include <sys/socket.h>
+#include <sys/un.h>
+#include <unistd.h>
 #include <stations/common/station.h>
+#include <window/doorbell.h>
 #include <window/main_window.h>
 #include <window/run.h>
 #include <window/shared_recent.h>
@@ -90,6 +96,31 @@ TEST_F(End, a_record_stands_in_the_list_that_the_desktop_s_programs_share) {
     noteInSharedRecent(m_record);
     ASSERT_TRUE(file.open(QIODevice::ReadOnly));
     EXPECT_EQ(file.readAll(), "another program's") << "what cannot be read is not written over";
+}
+
+TEST_F(End, a_second_window_of_a_record_leaves_the_bell_of_the_first_where_it_hangs) {
+    const QTemporaryDir runtime;
+    const QByteArray before = qgetenv("XDG_RUNTIME_DIR");
+    qputenv("XDG_RUNTIME_DIR", runtime.path().toUtf8());
+    QWidget window;
+    Doorbell first(&window);
+    first.hangAt(m_record);
+    {
+        QWidget other;
+        Doorbell second(&other);
+        second.hangAt(m_record); // it only reads
+    }
+    const QStringList bells = QDir(runtime.path()).entryList({"caprail-*"}, QDir::System);
+    ASSERT_EQ(bells.size(), 1);
+    sockaddr_un address{};
+    address.sun_family = AF_UNIX;
+    const QByteArray path = runtime.filePath(bells.front()).toUtf8();
+    std::copy_n(path.constData(), std::min<std::size_t>(static_cast<std::size_t>(path.size()), sizeof address.sun_path - 1),
+                address.sun_path);
+    const int visitor = ::socket(AF_UNIX, SOCK_STREAM, 0);
+    EXPECT_EQ(::connect(visitor, reinterpret_cast<const sockaddr*>(&address), sizeof address), 0) << "somebody is at home";
+    ::close(visitor);
+    qputenv("XDG_RUNTIME_DIR", before);
 }
 
 TEST_F(End, a_record_has_one_window) {

@@ -139,7 +139,7 @@ TEST(Contrast, of_frames_and_of_the_ring_of_what_has_the_focus_is_3_to_1_in_ever
 
 TEST(About, names_every_library_with_its_licence_and_gives_a_text_for_a_report) {
     for (const char* part : {"Qt " QT_VERSION_STR ": LGPL", "SQLite 3.", "QCustomPlot 2.", "Nettle 3.", "qpdf 1", "libqrencode 4.",
-                             "Boost 1.", "Speech Dispatcher 0."}) {
+                             "Boost 1.", "Eigen 3.", "Speech Dispatcher 0."}) {
         EXPECT_THAT(aboutText().toStdString(), testing::HasSubstr(part));
         EXPECT_THAT(reportText().toStdString(), testing::HasSubstr(part));
     }

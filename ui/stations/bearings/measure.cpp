@@ -195,7 +195,7 @@ void BearingsMeasure::refresh() {
                         ? tr("Every place of this pass is read.")
                         : tr("%1 of %2 places still to read. ↑ ↓ step through them.").arg(open).arg(order.size()));
     if (m_mode == BearingsMode::bores || m_mode == BearingsMode::housings) {
-        m_next->setText(m_next->text() + tr(" Measured square to the parting line."));
+        m_next->setText(m_next->text() + QLatin1Char(' ') + tr("Measured square to the parting line."));
     }
     askForValue();
 }

@@ -5,6 +5,7 @@
 #include <QPushButton>
 #include <algorithm>
 #include <assessment/current_readings.h>
+#include <session/filled.h>
 #include <session/look.h>
 #include <stations/common/station_text.h>
 #include <text/label.h>
@@ -222,7 +223,7 @@ QString BearingsShells::leftOutText() const {
             named << qtText(why);
         }
     }
-    return named.isEmpty() ? QString() : tr(" Left out: %1.").arg(named.join(QStringLiteral("; ")));
+    return named.isEmpty() ? QString() : tr("Left out: %1.").arg(named.join(QStringLiteral("; ")));
 }
 
 void BearingsShells::chooseShells() {
@@ -246,12 +247,11 @@ void BearingsShells::showChosen(const ShellOutcome& outcome) {
     const bool isFirst = !m_selection;
     m_selection = outcome.selection;
     showBearings();
-    m_words->setText(
-        qtText(m_selection->sentence) +
-        (m_selection->isProven ? QString()
-         : outcome.isFinal     ? tr(" (best found so far)")
-                               : tr(" (still looking)")) +
-        leftOutText());
+    const QString chosen = qtText(m_selection->sentence);
+    const QString standing = m_selection->isProven ? chosen
+                             : outcome.isFinal     ? tr("%1 (best found so far)").arg(chosen)
+                                                   : tr("%1 (still looking)").arg(chosen);
+    m_words->setText(joined({standing, leftOutText()}, QStringLiteral(" ")));
     if (isFirst && m_choose->hasFocus()) {
         m_takeOver->setFocus();
     }

@@ -26,18 +26,17 @@ namespace {
 
 QString findingText(const FindingRow& row) {
     const FindingOpened& opened = row.fact->opened.what;
-    QString text = sign(row.isOpen() ? CheckState::out : CheckState::good) + QStringLiteral(" ") + qtText(row.finding);
-    if (!opened.place.empty()) {
-        text += ClosingFindings::tr(" at %1").arg(qtText(opened.place));
-    }
-    text += QStringLiteral(": ") + qtText(opened.text) +
-            filled(ClosingFindings::tr("\n      opened by %1, entry %2"), qtText(row.fact->opened.person),
-                   row.fact->opened.entry);
+    const QString name =
+        sign(row.isOpen() ? CheckState::out : CheckState::good) + QStringLiteral(" ") + qtText(row.finding);
+    QStringList lines{opened.place.empty() ? filled(ClosingFindings::tr("%1: %2"), name, qtText(opened.text))
+                                           : filled(ClosingFindings::tr("%1 at %2: %3"), name, qtText(opened.place),
+                                                    qtText(opened.text))};
+    lines << filled(ClosingFindings::tr("opened by %1, entry %2"), qtText(row.fact->opened.person),
+                    row.fact->opened.entry);
     if (const auto& settled = row.fact->settled) {
-        text += filled(ClosingFindings::tr("\n      settled by %1: %2"), qtText(settled->person),
-                       qtText(settled->what.done));
+        lines << filled(ClosingFindings::tr("settled by %1: %2"), qtText(settled->person), qtText(settled->what.done));
     }
-    return text;
+    return lines.join(QStringLiteral("\n      "));
 }
 
 QString rowText(const FindingRow& row) {
@@ -46,8 +45,10 @@ QString rowText(const FindingRow& row) {
     }
     if (row.note) {
         const NoteAdded& note = row.note->what;
-        const QString at = note.place.empty() ? QString() : ClosingFindings::tr(" at %1").arg(qtText(note.place));
-        return filled(ClosingFindings::tr("✎ Note%1, %2: %3"), at, qtText(row.note->person), qtText(note.text));
+        return note.place.empty()
+                   ? filled(ClosingFindings::tr("✎ Note, %1: %2"), qtText(row.note->person), qtText(note.text))
+                   : filled(ClosingFindings::tr("✎ Note at %1, %2: %3"), qtText(note.place), qtText(row.note->person),
+                            qtText(note.text));
     }
     return ClosingFindings::tr("%n older ones are in the history.", "", static_cast<int>(row.leftOut));
 }

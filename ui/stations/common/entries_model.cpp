@@ -140,7 +140,7 @@ QVariant EntriesModel::data(const QModelIndex& index, int role) const {
     default: {
         const QString line =
             m_line ? m_line(entry) : QString::fromStdString(historyLine(entry.body, m_session.units()));
-        return struckBy == 0 ? line : line + tr("  (struck by entry %1)").arg(struckBy);
+        return struckBy == 0 ? line : line + QStringLiteral("  ") + tr("(struck by entry %1)").arg(struckBy);
     }
     }
 }

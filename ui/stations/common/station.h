@@ -15,6 +15,7 @@ class EntryField;
 struct BenchWord {
     QString name;
     QString typed;
+    friend bool operator==(const BenchWord&, const BenchWord&) = default;
 };
 
 /// One panel per kind of work. The window shows one at a time, tells it when the session changed, and asks it to select

@@ -14,11 +14,6 @@ inline QString capitalised(QString text) {
     return text;
 }
 
-/// Both, with a comma where there are both: "gap 0.0575 in, 2 read".
-inline QString joinedWords(const QString& words, const QString& more) {
-    return words.isEmpty() || more.isEmpty() ? words + more : words + QStringLiteral(", ") + more;
-}
-
 /// What a box is for, to a screen reader (text/box_label.h).
 inline void nameBox(QWidget& box, const QString& purpose) {
     box.setAccessibleName(purpose);

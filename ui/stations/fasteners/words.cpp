@@ -5,6 +5,7 @@
 #include <QStringList>
 #include <algorithm>
 #include <fasteners/sequence.h>
+#include <session/filled.h>
 #include <stations/common/station_text.h>
 #include <work/tightening.h>
 #include <work/torque_working.h>
@@ -56,7 +57,8 @@ QString stepsText(const FastenerGroupSet& group, const Units& units) {
                qtText(symbol(units.torque));
     }
     if (group.angle && hasAngle(group.method)) {
-        line += FastenersText::tr(", then %1").arg(valueText(*group.angle, units));
+        const QString angle = valueText(*group.angle, units);
+        line = line.isEmpty() ? angle : FastenersText::tr("%1, then %2").arg(line, angle);
     }
     if (group.stretch && group.method == TighteningMethod::stretch) {
         line = FastenersText::tr("stretch %1").arg(valueText(*group.stretch, units));
@@ -142,16 +144,16 @@ QString specifiedText(const Facts& facts, FastenerId fastener, const Units& unit
     QString text = FastenersText::tr("Specified: %1").arg(broughtTo(*specified, units));
     if (specified->torque && group->what.steps > 1) {
         const QStringList steps = stepTexts(specified->torque->value, group->what.steps, units);
-        text += FastenersText::tr(", in steps of %1").arg(steps.join(QStringLiteral(" · ")));
+        text = FastenersText::tr("%1, in steps of %2").arg(text, steps.join(QStringLiteral(" · ")));
     }
     for (const std::string& more : {group->what.thread, group->what.lubricant}) {
         text += more.empty() ? QString() : QStringLiteral(", ") + qtText(more);
     }
     const QString how = isVerified(fastener.kind) ? verifiedText(verifiedBy(group->what)) : QString();
     text += how.isEmpty() ? how : QStringLiteral(", ") + how;
-    text += isSingleUse(group->what) ? FastenersText::tr(", used once") : QString();
-    return text +
-           (group->what.source.empty() ? QString() : FastenersText::tr(" (says %1)").arg(qtText(group->what.source)));
+    text += isSingleUse(group->what) ? QStringLiteral(", ") + FastenersText::tr("used once") : QString();
+    return group->what.source.empty() ? text
+                                      : filled(FastenersText::tr("%1 (says %2)"), text, qtText(group->what.source));
 }
 
 QString consequenceText(const Facts& facts, const Assessment& assessment, const Seen<RoundOutcome>& moved,
@@ -160,9 +162,10 @@ QString consequenceText(const Facts& facts, const Assessment& assessment, const 
     if (moved.what.outcome == Outcome::held) {
         return {};
     }
-    QString text = capitalised(qtText(describe(f)));
-    text += moved.what.angle ? FastenersText::tr(" moved %1.").arg(valueText(*moved.what.angle, units))
-                             : FastenersText::tr(" moved.");
+    const QString name = capitalised(qtText(describe(f)));
+    QStringList sentences{moved.what.angle
+                              ? FastenersText::tr("%1 moved %2.").arg(name, valueText(*moved.what.angle, units))
+                              : FastenersText::tr("%1 moved.").arg(name)};
     if (f.kind == FastenerKind::mainCap) {
         for (const Side side : {Side::left, Side::right}) {
             const Position p{f.number, side};
@@ -171,10 +174,12 @@ QString consequenceText(const Facts& facts, const Assessment& assessment, const 
                 continue;
             }
             const GapAfterMovement& after = *gap->second.movement;
-            text += FastenersText::tr(" The gap at %1 now lies between %2 and %3.")
-                        .arg(qtText(describe(p)), qtText(format(after.window.lo(), units)),
-                             qtText(format(after.window.hi(), units)));
-            text += side == f.side ? QLatin1Char(' ') + qtText(describeLikely(after, units)) : QString();
+            sentences << FastenersText::tr("The gap at %1 now lies between %2 and %3.")
+                             .arg(qtText(describe(p)), qtText(format(after.window.lo(), units)),
+                                  qtText(format(after.window.hi(), units)));
+            if (side == f.side) {
+                sentences << qtText(describeLikely(after, units));
+            }
         }
     }
     QStringList stale;
@@ -186,10 +191,14 @@ QString consequenceText(const Facts& facts, const Assessment& assessment, const 
     constexpr qsizetype most = 6;
     if (!stale.isEmpty()) {
         const qsizetype more = stale.size() - most;
-        text += FastenersText::tr(" Stale by it: %1").arg(stale.mid(0, most).join(QStringLiteral(", ")));
-        text += more > 0 ? FastenersText::tr(" and %1 more.").arg(more) : QStringLiteral(".");
+        const QString named = stale.mid(0, most).join(QStringLiteral(", "));
+        sentences << (more > 0 ? FastenersText::tr("Stale by it: %1 and %2 more.").arg(named).arg(more)
+                               : FastenersText::tr("Stale by it: %1.").arg(named));
     }
-    return text + (facts.layout ? FastenersText::tr(" It must hold in a later round.") : QString());
+    if (facts.layout) {
+        sentences << FastenersText::tr("It must hold in a later round.");
+    }
+    return joined(sentences, QStringLiteral(" "));
 }
 
 QString extensionText(Torque wanted, const QString& length, const QString& offset, const QString& angle,

@@ -171,7 +171,7 @@ void drawBoardCell(QPainter& painter, const QRectF& area, const BoardCell& cell,
     const QString gap = cell.gap ? qtText(formatShort(*cell.gap, units)) : GirdleBoard::tr("no gap");
     painter.drawText(inner, Qt::AlignRight | Qt::AlignTop,
                      fitting(painter, inner.width() * 0.65, cell.gap ? GirdleBoard::tr("gap %1").arg(gap) : gap, gap) +
-                         (cell.isPinned ? GirdleBoard::tr("\npinned") : QString()));
+                         (cell.isPinned ? QLatin1Char('\n') + GirdleBoard::tr("pinned") : QString()));
 
     // The leaves, thickest at the bottom on the washer, to scale; the gap as a dotted line above them.
     const QRectF room(inner.left(), inner.top() + line * 2.1, inner.width(), inner.height() - line * 5.6);

@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 #include <session/look.h>
+#include <session/filled.h>
 #include <stations/common/station_text.h>
 #include <stations/girdle/words.h>
 #include <work/stack_planning.h>
@@ -45,7 +46,7 @@ PlanContent gapContent(const RecordSession& session, const std::vector<Position>
             if (!gap->second.current.empty()) {
                 mark.note = GirdleDiagramText::tr("%1 read").arg(gap->second.current.size());
             }
-            mark.spoken = joinedWords(mark.spoken, mark.note);
+            mark.spoken = joined({mark.spoken, mark.note});
         }
         content.marks.push_back(std::move(mark));
     }
@@ -80,7 +81,7 @@ PlanContent recheckContent(const RecordSession& session) {
         } else if (recheck != session.facts().rechecks.end()) {
             mark.note = qtShown(recheck->second.what.feel);
         }
-        mark.spoken = joinedWords(mark.spoken, mark.note);
+        mark.spoken = joined({mark.spoken, mark.note});
         content.marks.push_back(std::move(mark));
     }
     return content;
@@ -90,7 +91,7 @@ PlanContent loadContent(const RecordSession& session, const BlockLoad* load, Rai
     PlanContent content = planContent(session.facts());
     content.layers = PlanLayer::positions | PlanLayer::girdle | PlanLayer::cutout | PlanLayer::loads;
     for (const PlaceLoad& at : load == nullptr ? std::vector<PlaceLoad>() : load->places) {
-        const std::optional<Force> force = rail == Rail::held ? at.force : at.forceFree;
+        const std::optional<Force>& force = at.under(rail);
         PlanMark mark;
         mark.place = qtText(code(at.place));
         mark.state = stateOf(session.assessment(), "stack:", at.place);

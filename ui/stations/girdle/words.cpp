@@ -18,6 +18,8 @@ class GirdleWordsText {
 /// Longer lists of unmet positions leave no room for the work.
 constexpr std::size_t mostUnmetTold = 3;
 
+const QString betweenParts = QStringLiteral(" · ");
+
 QString signedHeight(double nanometres, const Units& units) {
     return qtText(formatSigned(Length(toNearest(nanometres)), units));
 }
@@ -34,17 +36,17 @@ QString names(const std::vector<std::string>& shims) {
 
 QString surveySentence(const Assessment& assessment, const Units& units) {
     const SurveyResult& survey = assessment.survey;
-    QString text = GirdleWordsText::tr("%1 of %2 gaps accepted").arg(survey.accepted).arg(survey.positions);
+    QStringList parts{GirdleWordsText::tr("%1 of %2 gaps accepted").arg(survey.accepted).arg(survey.positions)};
     if (survey.spread) {
-        text += GirdleWordsText::tr(" · spread %1 (%2 to %3)")
-                    .arg(qtText(format(*survey.spread, units)), qtText(formatBare(*survey.smallest, units)),
-                         qtText(formatBare(*survey.largest, units)));
+        parts << GirdleWordsText::tr("spread %1 (%2 to %3)")
+                     .arg(qtText(format(*survey.spread, units)), qtText(formatBare(*survey.smallest, units)),
+                          qtText(formatBare(*survey.largest, units)));
     }
     if (survey.pooledStandardDeviation) {
-        text += GirdleWordsText::tr(" · repeatability s = %1")
-                    .arg(qtText(formatSpread(*survey.pooledStandardDeviation, units)));
+        parts << GirdleWordsText::tr("repeatability s = %1")
+                     .arg(qtText(formatSpread(*survey.pooledStandardDeviation, units)));
     }
-    return text;
+    return parts.join(betweenParts);
 }
 
 QString flushnessSentence(const Assessment& assessment, const Units& units) {
@@ -59,17 +61,13 @@ QString flushnessSentence(const Assessment& assessment, const Units& units) {
     add(flush.pitch, QT_TRANSLATE_NOOP("GirdleWordsText", "pitch %1"));
     add(flush.roll, QT_TRANSLATE_NOOP("GirdleWordsText", "roll %1"));
     add(flush.twist, QT_TRANSLATE_NOOP("GirdleWordsText", "twist %1"));
-    QString text = parts.join(QStringLiteral(" · "));
     const auto worst =
         std::ranges::max_element(flush.localError, {}, [](const auto& place) { return std::abs(place.second); });
     if (worst != flush.localError.end()) {
-        text += GirdleWordsText::tr(" · local up to %1 at %2")
-                    .arg(signedHeight(worst->second, units), qtText(code(worst->first)));
+        parts << GirdleWordsText::tr("local up to %1 at %2")
+                     .arg(signedHeight(worst->second, units), qtText(code(worst->first)));
     }
-    if (!flush.sentence.empty()) {
-        text += (text.isEmpty() ? QString() : QStringLiteral("\n")) + qtText(flush.sentence);
-    }
-    return text;
+    return joined({parts.join(betweenParts), qtText(flush.sentence)}, QStringLiteral("\n"));
 }
 
 QString ringLegend(const Facts& facts, const Units& units) {
@@ -94,6 +92,29 @@ QString usualBandSentence(const ResidualBand& band, const Units& units) {
         .arg(qtText(formatSigned(band.band.lo(), units)), qtText(formatSigned(band.band.hi(), units)));
 }
 
+/// "8 of 10 in band, 12 shims, largest residual 0.3 thou".
+static QString figuresText(const StackPlan& plan, const Units& units) {
+    QStringList figures{GirdleWordsText::tr("%1 of %2 in band").arg(plan.inBand).arg(plan.stacks.size()),
+                        GirdleWordsText::tr("%n shims", nullptr, plan.shims),
+                        GirdleWordsText::tr("largest residual %1").arg(qtText(format(plan.largestResidual, units)))};
+    if (!plan.loads.empty()) {
+        figures << GirdleWordsText::tr("largest load %1").arg(qtText(format(newtons(plan.largestLoad), units)));
+    }
+    return figures.join(QStringLiteral(", "));
+}
+
+/// What a plan that is not proven may still lack.
+static QString shortfall(const StackPlan& plan, const ShareOfBound& share) {
+    return share.figure == PlanFigure::inBand || share.figure == PlanFigure::shims
+               ? GirdleWordsText::tr("No plan can have more than %1 in band, nor then fewer than %2 shims: this is at "
+                                     "least %3 % of what can be.")
+                     .arg(plan.bound.inBand)
+                     .arg(plan.bound.shims)
+                     .arg(std::floor(100 * share.share))
+               : GirdleWordsText::tr("No plan has more in band, nor as many with fewer shims; only the residuals may "
+                                     "still be bettered.");
+}
+
 QString planSentence(const PlanOutcome& outcome, const Units& units) {
     if (!outcome.plan) {
         return outcome.problem;
@@ -111,37 +132,23 @@ QString planSentence(const PlanOutcome& outcome, const Units& units) {
     if (outcome.task.request.shims.empty()) {
         return GirdleWordsText::tr("The kit is empty: add its shims first (Alt+2).");
     }
-    QString text;
+    QStringList sentences;
     if (const std::size_t stays = outcome.task.stays.size(); stays > 0) {
-        text = filled(GirdleWordsText::tr("%1 stacks stand and stay; the plan is for the other %2. "), stays,
-                      plan.stacks.size() - stays);
+        sentences << filled(GirdleWordsText::tr("%1 stacks stand and stay; the plan is for the other %2."), stays,
+                            plan.stacks.size() - stays);
     }
-    text += plan.proven ? GirdleWordsText::tr("Proven best: ") : GirdleWordsText::tr("Best found so far: ");
-    text += GirdleWordsText::tr("%1 of %2 in band, %3 shims, largest residual %4")
-                .arg(plan.inBand)
-                .arg(plan.stacks.size())
-                .arg(plan.shims)
-                .arg(qtText(format(plan.largestResidual, units)));
-    if (!plan.loads.empty()) {
-        text += GirdleWordsText::tr(", largest load %1").arg(qtText(format(newtons(plan.largestLoad), units)));
-    }
+    sentences << (plan.proven ? GirdleWordsText::tr("Proven best: %1 (%2 ms).")
+                              : GirdleWordsText::tr("Best found so far: %1 (%2 ms)."))
+                     .arg(figuresText(plan, units))
+                     .arg(outcome.milliseconds, 0, 'f', outcome.milliseconds < 10 ? 1 : 0);
     if (!plan.proven) {
-        const ShareOfBound share = shareOfBound(plan, outcome.task.request.objective);
-        const bool isShort =
-            share.figure == ShareOfBound::Figure::inBand || share.figure == ShareOfBound::Figure::shims;
-        text += isShort ? GirdleWordsText::tr(". No plan can have more than %1 in band, nor then fewer than %2 shims: "
-                                              "this is at least %3 % of what can be")
-                              .arg(plan.bound.inBand)
-                              .arg(plan.bound.shims)
-                              .arg(std::floor(100 * share.share))
-                        : GirdleWordsText::tr(". No plan has more in band, nor as many with fewer shims; only the "
-                                              "residuals may still be bettered");
+        sentences << shortfall(plan, shareOfBound(plan, outcome.task.request.objective));
     }
-    text += GirdleWordsText::tr(" (%1 ms).").arg(outcome.milliseconds, 0, 'f', outcome.milliseconds < 10 ? 1 : 0);
     if (!outcome.task.band.isSet) {
-        text += QLatin1Char(' ') + usualBandSentence(outcome.task.band, units);
+        sentences << usualBandSentence(outcome.task.band, units);
     }
-    return outcome.doubt.empty() ? text : text + QLatin1Char(' ') + qtText(outcome.doubt);
+    sentences << qtText(outcome.doubt);
+    return joined(sentences, QStringLiteral(" "));
 }
 
 QString unmetSentence(const PlanOutcome& outcome, const Units& units) {
@@ -167,9 +174,10 @@ QString unmetSentence(const PlanOutcome& outcome, const Units& units) {
             if (remedy.position != unmet.position) {
                 continue;
             }
+            line += QLatin1Char(' ');
             line += remedy.kind == Remedy::Kind::buy
-                        ? GirdleWordsText::tr(" Buy a shim of %1.").arg(qtText(format(remedy.thickness, units)))
-                        : GirdleWordsText::tr(" Or lap %1 from %2 to %3.")
+                        ? GirdleWordsText::tr("Buy a shim of %1.").arg(qtText(format(remedy.thickness, units)))
+                        : GirdleWordsText::tr("Or lap %1 from %2 to %3.")
                               .arg(qtText(remedy.shim), qtText(format(remedy.from, units)),
                                    qtText(format(remedy.thickness, units)));
         }
@@ -178,74 +186,90 @@ QString unmetSentence(const PlanOutcome& outcome, const Units& units) {
     return lines.join(QLatin1Char('\n'));
 }
 
+/// What the best plan saves, by the figure that decides between it and the stacks as built.
+static QString savedByPlan(const PlanComparison& built, const Units& units) {
+    switch (built.decides) {
+    case PlanFigure::inBand:
+        return GirdleWordsText::tr("The plan has %1 more in band.").arg(built.fewerInBand);
+    case PlanFigure::shims:
+        return GirdleWordsText::tr("The plan saves %n shims.", nullptr, built.moreShims);
+    case PlanFigure::largestLoad:
+        return GirdleWordsText::tr("The plan's largest load is %1 smaller.")
+            .arg(qtText(format(newtons(built.largerLoad), units)));
+    case PlanFigure::largestResidual:
+        return GirdleWordsText::tr("The plan's largest residual is %1 smaller.")
+            .arg(qtText(format(built.largerResidual, units)));
+    case PlanFigure::sumResidual:
+        return GirdleWordsText::tr("The plan's residuals add up to %1 less.")
+            .arg(qtText(format(built.largerSum, units)));
+    case PlanFigure::twistSum:
+        return GirdleWordsText::tr("The plan twists the plate less.");
+    case PlanFigure::sumSquareLoad:
+        return GirdleWordsText::tr("The plan's loads are smaller together.");
+    case PlanFigure::none:
+        break;
+    }
+    return {};
+}
+
 QString comparisonSentence(const PlanComparison& built, const Units& units) {
-    if (built.isAsGood) {
+    if (built.isAsGood()) {
         return GirdleWordsText::tr("The stacks as built are as good as the best plan.");
     }
     QStringList tooLarge;
     for (const std::string& position : built.tooLarge) {
         tooLarge << qtText(position);
     }
-    const QString larger = tooLarge.isEmpty()
-                               ? QString()
-                               : GirdleWordsText::tr(" More shims than the rules allow in one stack: %1.")
-                                     .arg(tooLarge.join(QStringLiteral(", ")));
+    const QString larger = tooLarge.isEmpty() ? QString()
+                                              : GirdleWordsText::tr("More shims than the rules allow in one stack: %1.")
+                                                    .arg(tooLarge.join(QStringLiteral(", ")));
     if (built.isBetter) {
-        return (tooLarge.isEmpty() ? GirdleWordsText::tr("The stacks as built are better than the plan found so far.")
-                                   : GirdleWordsText::tr("The stacks as built are better than the plan.")) +
-               larger;
+        return joined({tooLarge.isEmpty()
+                           ? GirdleWordsText::tr("The stacks as built are better than the plan found so far.")
+                           : GirdleWordsText::tr("The stacks as built are better than the plan."),
+                       larger},
+                      QStringLiteral(" "));
     }
-    QString text = GirdleWordsText::tr("As built: %1 in band, %2 shims").arg(built.inBand).arg(built.shims);
+    QStringList figures{GirdleWordsText::tr("%1 in band").arg(built.inBand),
+                        GirdleWordsText::tr("%n shims", nullptr, built.shims)};
     if (built.inBand > 0) {
-        text += GirdleWordsText::tr(", largest residual %1").arg(qtText(format(built.largestResidual, units)));
+        figures << GirdleWordsText::tr("largest residual %1").arg(qtText(format(built.largestResidual, units)));
     }
-    text += QLatin1Char('.');
-    if (built.fewerInBand > 0) {
-        text += GirdleWordsText::tr(" The plan has %1 more in band.").arg(built.fewerInBand);
-    } else if (built.moreShims > 0) {
-        text += built.moreShims == 1 ? GirdleWordsText::tr(" The plan saves one shim.")
-                                     : GirdleWordsText::tr(" The plan saves %1 shims.").arg(built.moreShims);
-    } else if (built.largerLoad > 0.5) { // newtons
-        text += GirdleWordsText::tr(" The plan's largest load is %1 smaller.")
-                    .arg(qtText(format(newtons(built.largerLoad), units)));
-    } else if (built.largerResidual > Length()) {
-        text += GirdleWordsText::tr(" The plan's largest residual is %1 smaller.")
-                    .arg(qtText(format(built.largerResidual, units)));
-    } else if (built.largerSum > Length()) {
-        text +=
-            GirdleWordsText::tr(" The plan's residuals add up to %1 less.").arg(qtText(format(built.largerSum, units)));
-    }
-    return text + larger;
+    return joined({GirdleWordsText::tr("As built: %1.").arg(figures.join(QStringLiteral(", "))),
+                   savedByPlan(built, units), larger},
+                  QStringLiteral(" "));
 }
 
 QString loadWord(Force force) {
-    return force > Force()   ? GirdleWordsText::tr("up")
-           : force < Force() ? GirdleWordsText::tr("down")
-                             : GirdleWordsText::tr("none");
+    switch (pullOf(force)) {
+    case Pull::up:
+        return GirdleWordsText::tr("up");
+    case Pull::down:
+        return GirdleWordsText::tr("down");
+    case Pull::none:
+        break;
+    }
+    return GirdleWordsText::tr("none");
 }
 
 QString loadText(Force force, const Units& units) {
-    const QString shape = force > Force() ? QStringLiteral("▲ ") : force < Force() ? QStringLiteral("▼ ") : QString();
+    const Pull pull = pullOf(force);
+    const QString shape = pull == Pull::up     ? QStringLiteral("▲ ")
+                          : pull == Pull::down ? QStringLiteral("▼ ")
+                                               : QString();
     return shape + qtText(format(force.magnitude(), units)) + QLatin1Char(' ') + loadWord(force);
 }
 
 QString loadSentence(const BlockLoad& load, Rail rail, const Units& units) {
-    const std::optional<GirdleLoad>& here = rail == Rail::held ? load.held : load.free;
-    if (!here) {
-        return load.assumptions.empty() ? QString() : qtText(load.assumptions.front());
+    const PlaceLoad* most = load.largestAt(rail);
+    if (most == nullptr) {
+        return qtText(load.notKnown);
     }
-    std::size_t most = 0;
-    for (std::size_t i = 0; i < here->force.size(); ++i) {
-        most = here->force[i].magnitude() > here->force[most].magnitude() ? i : most;
-    }
-    const QString stress =
-        units.length == LengthUnit::inch
-            ? QStringLiteral("%1 psi").arg(qtText(formatNumber(inPsi(here->largestStress), 0, units.decimalMark)))
-            : QStringLiteral("%1 MPa").arg(
-                  qtText(formatNumber(inMegapascals(here->largestStress), 0, units.decimalMark)));
+    const Force force = most->under(rail).value_or(Force());
+    const GirdleLoad& here = *load.under(rail);
     return GirdleWordsText::tr("Largest load %1 at %2, %3. Largest bending stress in the plate %4; energy %5 mJ.")
-        .arg(qtText(format(here->force[most].magnitude(), units)), qtText(describe(load.places[most].place)),
-             loadWord(here->force[most]), stress, qtText(formatNumber(here->energy * 1000, 1, units.decimalMark)));
+        .arg(qtText(format(force.magnitude(), units)), qtText(describe(most->place)), loadWord(force),
+             qtText(format(here.largestStress, units)), qtText(formatNumber(here.energy * 1000, 1, units.decimalMark)));
 }
 
 QString gapSentence(const GapResult& gap, const Units& units) {
@@ -258,19 +282,18 @@ QString gapSentence(const GapResult& gap, const Units& units) {
     } else {
         text = GirdleWordsText::tr("not accepted yet");
     }
-    if (!gap.current.empty()) {
-        if (gap.current.size() == 1) {
-            text += GirdleWordsText::tr(" · one reading");
-        } else {
-            text += GirdleWordsText::tr(" · %1 readings within %2, s = %3")
-                        .arg(gap.current.size())
-                        .arg(qtText(format(gap.range, units)), qtText(formatSpread(gap.standardDeviation, units)));
-        }
+    QStringList parts{text};
+    if (gap.current.size() == 1) {
+        parts << GirdleWordsText::tr("one reading");
+    } else if (!gap.current.empty()) {
+        parts << GirdleWordsText::tr("%1 readings within %2, s = %3")
+                     .arg(gap.current.size())
+                     .arg(qtText(format(gap.range, units)), qtText(formatSpread(gap.standardDeviation, units)));
     }
     if (gap.movement) {
-        text += GirdleWordsText::tr(" · expected %1 after what moved").arg(qtText(format(gap.movement->window, units)));
+        parts << GirdleWordsText::tr("expected %1 after what moved").arg(qtText(format(gap.movement->window, units)));
     }
-    return text;
+    return parts.join(betweenParts);
 }
 
 } // namespace caprail

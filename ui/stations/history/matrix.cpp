@@ -84,11 +84,11 @@ QVariant HistoryMatrix::headerData(int section, Qt::Orientation orientation, int
         return round.isStruck ? QStringLiteral("[%1]").arg(name) : name;
     }
     if (role == Qt::ToolTipRole) {
-        return plainTip(
-            tr("Round %1, begun %2 by %3 with %4%5")
-                .arg(qtText(round.name(m_history->hasBuilds)), qtText(format(round.begun).substr(0, 10)),
-                     qtText(round.person), round.instrument.empty() ? tr("no instrument named") : qtText(round.instrument),
-                     round.isStruck ? tr("; struck") : QString()));
+        const QString begun = tr("Round %1, begun %2 by %3 with %4")
+                                  .arg(qtText(round.name(m_history->hasBuilds)),
+                                       qtText(format(round.begun).substr(0, 10)), qtText(round.person),
+                                       round.instrument.empty() ? tr("no instrument named") : qtText(round.instrument));
+        return plainTip(round.isStruck ? begun + QStringLiteral("; ") + tr("struck") : begun);
     }
     return {};
 }

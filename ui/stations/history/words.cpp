@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 #include <QStringList>
+#include <session/filled.h>
 #include <stations/common/station_text.h>
 
 namespace caprail {
@@ -22,17 +23,19 @@ QString momentText(UtcTime time) {
 
 QString cellStory(const RoundCell& cell, const Units& units) {
     QStringList story;
-    story << capitalised(qtText(describe(cell.what.fastener))) + RoundsText::tr(", round %1: ").arg(cell.what.round) +
-                 (cell.what.outcome == Outcome::held ? RoundsText::tr("held")
-                  : cell.what.angle ? RoundsText::tr("moved %1").arg(qtText(format(cell.what.angle->value, units)))
-                                    : RoundsText::tr("moved"));
+    const QString found = cell.what.outcome == Outcome::held ? RoundsText::tr("held")
+                          : cell.what.angle
+                              ? RoundsText::tr("moved %1").arg(qtText(format(cell.what.angle->value, units)))
+                              : RoundsText::tr("moved");
+    story << filled(RoundsText::tr("%1, round %2: %3"), capitalised(qtText(describe(cell.what.fastener))),
+                    cell.what.round, found);
     if (cell.what.torque) {
         story << RoundsText::tr("at %1").arg(qtText(format(cell.what.torque->value, units)));
     }
     story << RoundsText::tr("%1 with %2")
                  .arg(qtText(cell.person), cell.what.instrument.empty() ? RoundsText::tr("no instrument named")
                                                                         : qtText(cell.what.instrument));
-    story << momentText(cell.time) + RoundsText::tr(" UTC, entry %1").arg(cell.entry);
+    story << RoundsText::tr("%1 UTC, entry %2").arg(momentText(cell.time)).arg(cell.entry);
     if (cell.isStruck) {
         story << RoundsText::tr("struck");
     } else if (cell.otherEntries > 0) {

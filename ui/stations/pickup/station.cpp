@@ -139,8 +139,9 @@ void PickupStation::refresh() {
         }
     }
     if (facts.bandNamed(bands::pickupClearance) == nullptr) {
-        verdict += tr("\nThis record sets no band for it: set “%1” at the engine station.")
-                       .arg(qtText(bands::pickupClearance));
+        verdict +=
+            QLatin1Char('\n') +
+            tr("This record sets no band for it: set “%1” at the engine station.").arg(qtText(bands::pickupClearance));
     }
     m_verdict->setText(verdict);
     colour(m_clearance, look.of(state));

@@ -6,6 +6,7 @@
 #include <assessment/specified.h>
 #include <assessment/work_order.h>
 #include <session/look.h>
+#include <session/filled.h>
 #include <stations/common/station_text.h>
 #include <work/tightening.h>
 #include <tables/column.h>
@@ -49,7 +50,7 @@ PlanMark trialMark(const RecordSession& session, const QString& place, const std
         }
     }
     mark.note = notes.join(QStringLiteral(", "));
-    mark.spoken = joinedWords(mark.spoken, mark.note);
+    mark.spoken = joined({mark.spoken, mark.note});
     return mark;
 }
 

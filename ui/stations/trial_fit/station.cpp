@@ -130,7 +130,7 @@ void TrialFitStation::fillRows() {
             text += QStringLiteral("  —  ") + found;
         }
         if (state == CheckState::stale || state == CheckState::notProven) {
-            text += tr("  (%1)").arg(stateWord(state));
+            text += QStringLiteral("  (%1)").arg(stateWord(state));
         }
         rows.push_back({std::move(task), state, std::move(text)});
     }

@@ -337,4 +337,31 @@ PlanCase makeCase(Family family, unsigned seed) {
     return {std::string(nameOf(family)) + " " + std::to_string(seed), nameOf(family), std::move(r), std::nullopt};
 }
 
+namespace {
+void handOut(const PlanRequest& request, std::size_t shim, std::vector<Length>& residuals, std::vector<int>& sizes,
+             const ShowHandOut& show) {
+    if (shim == request.shims.size()) {
+        show(residuals, sizes);
+        return;
+    }
+    handOut(request, shim + 1, residuals, sizes, show);
+    for (std::size_t p = 0; p < residuals.size(); ++p) {
+        residuals[p] -= request.shims[shim].thickness;
+        ++sizes[p];
+        handOut(request, shim + 1, residuals, sizes, show);
+        residuals[p] += request.shims[shim].thickness;
+        --sizes[p];
+    }
+}
+} // namespace
+
+void handOutInEveryWay(const PlanRequest& request, const ShowHandOut& show) {
+    std::vector<Length> residuals;
+    for (const PlanPosition& p : request.positions) {
+        residuals.push_back(p.gap);
+    }
+    std::vector<int> sizes(residuals.size(), 0);
+    handOut(request, 0, residuals, sizes, show);
+}
+
 } // namespace caprail::plancases

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 #include <cstdint>
+#include <functional>
 #include <optional>
 #include <random>
 #include <shims/plan/stack_plan.h>
@@ -60,5 +61,10 @@ inline constexpr Family allFamilies[] = {Family::plentiful, Family::measured40, 
                                          Family::twins,     Family::twinsAny,   Family::tiny,       Family::large};
 const char* nameOf(Family family);
 PlanCase makeCase(Family family, unsigned seed);
+
+/// Hands out the shims of a small case in every way there is, the ids of the shims aside, and shows each: the residual
+/// and the number of shims at each position. Pins are not heeded. (positions + 1) to the power of the shims.
+using ShowHandOut = std::function<void(const std::vector<Length>& residuals, const std::vector<int>& sizes)>;
+void handOutInEveryWay(const PlanRequest& request, const ShowHandOut& show);
 
 } // namespace caprail::plancases

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The planner against trying everything: every way to hand out a few shims to a few positions.
+#include "plan_cases.h"
 #include <algorithm>
 #include <gtest/gtest.h>
 #include <random>
@@ -7,6 +8,7 @@
 #include <tuple>
 
 using namespace caprail;
+using namespace caprail::plancases;
 
 namespace {
 
@@ -16,59 +18,41 @@ class Everything {
 public:
     explicit Everything(const PlanRequest& r) : m_r(r) {
         for (const PlanPosition& p : r.positions) {
-            m_residual.push_back(p.gap);
             m_caps = std::max(m_caps, p.cap);
         }
-        m_size.assign(r.positions.size(), 0);
     }
     Rank best() {
-        handOut(0);
+        handOutInEveryWay(m_r, [this](const auto& residuals, const auto& sizes) { judge(residuals, sizes); });
         return m_best;
     }
 
 private:
-    void handOut(std::size_t shim) {
-        if (shim == m_r.shims.size()) {
-            judge();
-            return;
-        }
-        handOut(shim + 1);
-        for (std::size_t p = 0; p < m_residual.size(); ++p) {
-            m_residual[p] -= m_r.shims[shim].thickness;
-            ++m_size[p];
-            handOut(shim + 1);
-            m_residual[p] += m_r.shims[shim].thickness;
-            --m_size[p];
-        }
-    }
-    void judge() {
+    void judge(const std::vector<Length>& residuals, const std::vector<int>& sizes) {
         int inBand = 0;
         int shims = 0;
         Length largest;
         Length sum;
         std::int64_t twist = 0;
-        for (std::size_t p = 0; p < m_residual.size(); ++p) {
-            const bool allowed = m_r.largestStack == 0 || m_size[p] <= m_r.largestStack;
-            if (!allowed || !m_r.band.contains(m_residual[p])) {
-                if (m_size[p] > 0) {
+        for (std::size_t p = 0; p < residuals.size(); ++p) {
+            const bool allowed = m_r.largestStack == 0 || sizes[p] <= m_r.largestStack;
+            if (!allowed || !m_r.band.contains(residuals[p])) {
+                if (sizes[p] > 0) {
                     return; // the same without these shims is better
                 }
                 continue;
             }
             ++inBand;
-            shims += m_size[p];
-            largest = std::max(largest, m_residual[p].magnitude());
-            sum += m_residual[p].magnitude();
+            shims += sizes[p];
+            largest = std::max(largest, residuals[p].magnitude());
+            sum += residuals[p].magnitude();
             const PlanPosition& at = m_r.positions[p];
-            twist += (2 * (at.cap - 1) - (m_caps - 1)) * at.side * m_residual[p].value();
+            twist += (2 * (at.cap - 1) - (m_caps - 1)) * at.side * residuals[p].value();
         }
         const std::int64_t third = m_r.objective == Objective::leastTwist ? std::abs(twist) : largest.value();
         m_best = std::min(m_best, Rank(-inBand, shims, third, sum.value()));
     }
 
     const PlanRequest& m_r;
-    std::vector<Length> m_residual;
-    std::vector<int> m_size;
     int m_caps = 1;
     Rank m_best{1, 0, 0, 0};
 };

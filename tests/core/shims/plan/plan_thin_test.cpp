@@ -108,7 +108,7 @@ TEST(StackPlanIncumbent, is_told_of_as_it_gets_better) {
 }
 
 TEST(StackPlanIncumbent, says_which_share_of_the_bound_it_has) {
-    using Figure = ShareOfBound::Figure;
+    using Figure = PlanFigure;
     StackPlan plan;
     plan.inBand = plan.bound.inBand = 4;
     plan.shims = plan.bound.shims = 10;
