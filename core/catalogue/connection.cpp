@@ -6,6 +6,7 @@
 #include <QVariant>
 #include <atomic>
 #include <base/say.h>
+#include <catalogue/quiet_driver.h>
 #include <catalogue/sql_problem.h>
 #include <utility>
 
@@ -177,6 +178,7 @@ Result<void> Connection::open() {
     s.database.close();
     s.isInTransaction = false;
     if (s.isPostgres()) {
+        quietDriver();
         askForTls();
         // A network cable that was pulled is noticed within half a minute.
         s.database.setConnectOptions(

@@ -9,6 +9,7 @@
 #include <ledger/entry.h>
 #include <shop/figure_rows.h>
 #include <shop/listing_columns.h>
+#include <store/sqlite/database.h>
 
 namespace caprail {
 
@@ -54,7 +55,7 @@ Result<std::string> madeFolder(const std::string& folder) {
     std::array<char, PATH_MAX> real{};
     if (error || ::realpath(folder.c_str(), real.data()) == nullptr) {
         return refuse(
-            Core::say("The cache folder %1 cannot be made: check its rights and the disk.", "“" + folder + "”"));
+            Core::say("The cache folder %1 cannot be made: check its rights and the disk.", inQuotes(folder)));
     }
     // What is in it names customers: it is for its user alone.
     std::filesystem::permissions(real.data(), std::filesystem::perms::owner_all, error);

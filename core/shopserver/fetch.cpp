@@ -76,15 +76,17 @@ std::string aboutTheDatabase(std::string sentence, const std::string& text, cons
 Result<Fetched> fetchRecord(Connection& database, std::string_view identity, const std::string& out,
                             const std::stop_token& stop, const FetchProgress& progress) {
     std::error_code error;
-    if (std::filesystem::exists(std::filesystem::symlink_status(out, error))) { // before anything comes over the network
+    if (std::filesystem::exists(
+            std::filesystem::symlink_status(out, error))) { // before anything comes over the network
         return refuse(Core::say("%1 exists already: choose another name.", inQuotes(out)));
     }
     TextFolder folder;
     if (auto good = folder.isGood(); !good) {
         return tl::unexpected(good.error());
     }
-    const HeldTaker taker{[&](const std::string& line, const Seal& seal) { return folder.addEntry(line, seal); },
-                          [&](const std::string& hash, std::string_view piece) { return folder.addPhoto(hash, piece); }};
+    const HeldTaker taker{
+        [&](const std::string& line, const Seal& seal) { return folder.addEntry(line, seal); },
+        [&](const std::string& hash, std::string_view piece) { return folder.addPhoto(hash, piece); }};
     auto fetched = readHeld(database, identity, taker, stop, progress);
     auto done = fetched ? folder.flush() : tl::unexpected(fetched.error());
     if (!done) {
@@ -118,9 +120,10 @@ Result<Fetched> verifyHeld(Connection& database, std::string_view identity) {
     const HeldTaker taker{[&](const std::string& line, const Seal& seal) -> Result<void> {
                               ++number;
                               if (sealOver(before, line) != seal) {
-                                  return refuse(Core::say("%1: the seal of entry %2 does not fit: it, or the one before it, "
-                                                          "was altered after it was sealed.",
-                                                          database.place().shownAs, number));
+                                  return refuse(
+                                      Core::say("%1: the seal of entry %2 does not fit: it, or the one before it, "
+                                                "was altered after it was sealed.",
+                                                database.place().shownAs, number));
                               }
                               before = seal;
                               return {};

@@ -16,8 +16,8 @@ using FetchProgress = std::function<void(std::int64_t done, std::int64_t of)>;
 
 /// Makes the record of this first seal again, as a new file at `out`: the same entries with the same seals and the same
 /// bytes of photos, by the way in which the text of a ledger is imported, which verifies each seal. Refuses, and leaves
-/// nothing: a first seal that the database does not know, rows that do not verify or are not complete, and an `out` that
-/// exists.
+/// nothing: a first seal that the database does not know, rows that do not verify or are not complete, and an `out`
+/// that exists.
 Result<Fetched> fetchRecord(Connection& database, std::string_view identity, const std::string& out,
                             const std::stop_token& stop = {}, const FetchProgress& progress = {});
 

@@ -28,8 +28,8 @@ std::string sealDigits(std::string_view typed) {
 /// Calls `take` for the rows of a list; `value` is the parameter of `where`, if it has one.
 Result<void> eachListed(Connection& database, const std::string& where, const std::string* value,
                         const std::function<Result<void>(const HeldRecord&)>& take) {
-    auto query = database.prepare("SELECT identity, head, entries, customer, engine, serial, path FROM listing WHERE " + where +
-                                  " ORDER BY id");
+    auto query = database.prepare("SELECT identity, head, entries, customer, engine, serial, path FROM listing WHERE " +
+                                  where + " ORDER BY id");
     if (!query) {
         return tl::unexpected(query.error());
     }
@@ -109,9 +109,10 @@ Result<void> eachRecord(Connection& database, const std::function<Result<void>(c
 }
 
 Result<DatabaseSums> sumsOf(Connection& database) {
-    auto query = database.prepare("SELECT (SELECT count(*) FROM record), (SELECT CAST(coalesce(sum(entries), 0) AS bigint) FROM "
-                                  "record), (SELECT count(*) FROM attachment), (SELECT CAST(coalesce(sum(size), 0) AS bigint) "
-                                  "FROM attachment)");
+    auto query =
+        database.prepare("SELECT (SELECT count(*) FROM record), (SELECT CAST(coalesce(sum(entries), 0) AS bigint) FROM "
+                         "record), (SELECT count(*) FROM attachment), (SELECT CAST(coalesce(sum(size), 0) AS bigint) "
+                         "FROM attachment)");
     const auto row = query ? query->step() : tl::unexpected(query.error());
     if (!row) {
         return tl::unexpected(row.error());

@@ -15,8 +15,8 @@ struct HeldRecord {
 /// "Orrin Vale, 6.2 V8, serial 4711 (first seal 3f2a-…)", for a person to choose by.
 std::string describe(const HeldRecord& record);
 
-/// The records that a person means by a seal (64 digits, or the short form as a sheet has it, of the first entry, of the
-/// last, or of any between) or by the engine's serial number, in any letter case. Empty when there is none.
+/// The records that a person means by a seal (64 digits, or the short form as a sheet has it, of the first entry, of
+/// the last, or of any between) or by the engine's serial number, in any letter case. Empty when there is none.
 Result<std::vector<HeldRecord>> recordsMeantBy(Connection& database, std::string_view sealOrSerial);
 /// The one that is meant; refuses when there is none, and when there are several, which it names.
 Result<HeldRecord> recordMeantBy(Connection& database, std::string_view sealOrSerial);

@@ -65,9 +65,10 @@ private:
         }
         const bool isWhole = m_fetched.entries == m_entries && bytesOf(m_fetched.seal) == m_head;
         return isWhole ? Result<void>()
-                       : refuse(Core::say("The database %1 holds %2 entries of this record where it should hold %3, or they "
-                                          "end in another seal: rows were removed or altered there.",
-                                          name(), m_fetched.entries, m_entries));
+                       : refuse(Core::say(
+                             "The database %1 holds %2 entries of this record where it should hold %3, or they "
+                             "end in another seal: rows were removed or altered there.",
+                             name(), m_fetched.entries, m_entries));
     }
 
     Result<void> takeEntry(std::int64_t number, const std::string& line, const std::string& sealBytes) {
@@ -75,9 +76,10 @@ private:
         const bool isFirst = m_fetched.entries == 0;
         if (number != m_fetched.entries + 1 || sealBytes.size() != seal.bytes.size() ||
             (isFirst && sealBytes != m_identity)) {
-            return refuse(Core::say("The database %1 has entry %2 of this record where entry %3 must be, or its seal is "
-                                    "another: rows were removed or altered there.",
-                                    name(), number, m_fetched.entries + 1));
+            return refuse(
+                Core::say("The database %1 has entry %2 of this record where entry %3 must be, or its seal is "
+                          "another: rows were removed or altered there.",
+                          name(), number, m_fetched.entries + 1));
         }
         if (m_stop.stop_requested()) {
             return refuse(Core::say("Fetching was stopped: nothing was made."));
@@ -92,8 +94,9 @@ private:
     }
 
     Result<void> readPhotos() {
-        auto query = m_database.prepare("SELECT ra.sha256, p.bytes FROM record_attachment AS ra JOIN attachment_piece AS p "
-                                        "ON p.sha256 = ra.sha256 WHERE ra.record = ? ORDER BY ra.sha256, p.piece");
+        auto query =
+            m_database.prepare("SELECT ra.sha256, p.bytes FROM record_attachment AS ra JOIN attachment_piece AS p "
+                               "ON p.sha256 = ra.sha256 WHERE ra.record = ? ORDER BY ra.sha256, p.piece");
         if (!query) {
             return tl::unexpected(query.error());
         }
@@ -109,7 +112,8 @@ private:
             const std::string hash = query->bytes(0);
             m_fetched.photos += hash == before ? 0 : 1;
             before = hash;
-            if (auto done = m_take.photo(hexOf({caprail::bytesOf(std::string_view(hash)), hash.size()}), query->bytes(1));
+            if (auto done =
+                    m_take.photo(hexOf({caprail::bytesOf(std::string_view(hash)), hash.size()}), query->bytes(1));
                 !done) {
                 return done;
             }
@@ -132,8 +136,8 @@ private:
 
 } // namespace
 
-Result<Fetched> readHeld(Connection& database, std::string_view identity, const HeldTaker& take, const std::stop_token& stop,
-                         const FetchProgress& progress) {
+Result<Fetched> readHeld(Connection& database, std::string_view identity, const HeldTaker& take,
+                         const std::stop_token& stop, const FetchProgress& progress) {
     std::string bytes = bytesOfHex(identity);
     if (bytes.empty()) {
         return refuse(Core::say("A record is named by its first seal, 64 hexadecimal digits, but “%1” is not.",

@@ -4,8 +4,8 @@
 
 namespace caprail {
 
-/// Takes what a database holds of a record, in one state of it: the lines of its ledger in order, then its photos, piece
-/// after piece.
+/// Takes what a database holds of a record, in one state of it: the lines of its ledger in order, then its photos,
+/// piece after piece.
 struct HeldTaker {
     std::function<Result<void>(const std::string& canonical, const Seal& seal)> entry;
     std::function<Result<void>(const std::string& sha256, std::string_view piece)> photo; ///< in hexadecimal digits
@@ -13,7 +13,7 @@ struct HeldTaker {
 
 /// Reads a record's rows through a taker; memory stays flat. Numbers must follow, and the last seal be the one that the
 /// database calls the last; the first, the record's. Refuses what the taker refuses.
-Result<Fetched> readHeld(Connection& database, std::string_view identity, const HeldTaker& take, const std::stop_token& stop,
-                         const FetchProgress& progress);
+Result<Fetched> readHeld(Connection& database, std::string_view identity, const HeldTaker& take,
+                         const std::stop_token& stop, const FetchProgress& progress);
 
 } // namespace caprail

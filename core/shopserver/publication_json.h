@@ -11,7 +11,8 @@ namespace caprail {
 std::string listingJson(const RecordSummary& summary, std::string_view fileName, std::int64_t size);
 /// The rows of `banded`, `movement` and `instrument`.
 std::string figuresJson(const RecordFigures& figures);
-/// Each word of a text once, folded as a search folds what is typed, parted by spaces: what the record is found by. No longer than the server takes.
+/// Each word of a text once, folded as a search folds what is typed, parted by spaces: what the record is found by. No
+/// longer than the server takes.
 std::string distinctWords(std::string_view text);
 
 } // namespace caprail

@@ -3,9 +3,10 @@
 
 #include <base/say.h>
 #include <filesystem>
+#include <future>
 #include <shop/record_summary.h>
-#include <shopserver/publication_json.h>
 #include <shopserver/photo_sender.h>
+#include <shopserver/publication_json.h>
 #include <store/file/record_file.h>
 #include <store/sqlite/database.h>
 
@@ -14,12 +15,13 @@ namespace caprail {
 namespace {
 
 /// What one call to the server carries: large enough that the way there counts for little, small enough for any memory.
-constexpr std::size_t batchBytes = 1024UL * 1024;
+constexpr std::size_t batchBytes = 512UL * 1024;
 
 /// One publication: of one record to one database.
 class Publication {
 public:
-    Publication(PublishStatements& statements, const RecordFile& record, const std::stop_token& stop, const PublishProgress& progress)
+    Publication(PublishStatements& statements, const RecordFile& record, const std::stop_token& stop,
+                const PublishProgress& progress)
         : m_statements(statements), m_record(record), m_ledger(record.ledger()), m_stop(stop), m_progress(progress),
           m_identity(bytesOf(m_ledger.at(1).seal)) {
         m_published.head = m_ledger.seal();
@@ -79,9 +81,10 @@ private:
             }
             (*isSame ? alike : unlike) = middle;
         }
-        return refuse(Core::say("its history is not the one that %1 holds of the same record: they differ from entry %2 on. "
-                                "Nothing of it was stored; fetch the other one and compare the two.",
-                                m_statements.database().place().shownAs, unlike));
+        return refuse(
+            Core::say("its history is not the one that %1 holds of the same record: they differ from entry %2 on. "
+                      "Nothing of it was stored; fetch the other one and compare the two.",
+                      m_statements.database().place().shownAs, unlike));
     }
 
     Result<void> sendAll() {
@@ -96,33 +99,51 @@ private:
         m_of = m_ledger.size() - held->entries;
         auto done = sendEntries(*held);
         if (done) {
-            auto photos = PhotoSender(m_statements, m_record, held->id).sendFrom(held->entries + 1, m_stop, [&] { tell(0); });
+            auto photos =
+                PhotoSender(m_statements, m_record, held->id).sendFrom(held->entries + 1, m_stop, [&] { tell(0); });
             done = photos ? Result<void>() : tl::unexpected(photos.error());
             m_published.photos = photos.value_or(0);
         }
         return done ? sendListing(*held) : done;
     }
 
-    Result<void> sendEntries(const HeldState& held) {
+    /// Entries as the server takes them at once.
+    struct Batch {
         std::string lines, seals;
-        std::int64_t first = held.entries + 1;
+        std::int64_t first = 0, last = 0; ///< numbers
+    };
+    [[nodiscard]] Batch batchFrom(std::int64_t first) const {
+        Batch batch{{}, {}, first, first - 1};
         for (const Entry& entry : m_ledger.entriesFrom(first)) {
-            lines += canonicalText(entry);
-            seals += bytesOf(entry.seal);
-            if (lines.size() < batchBytes && entry.sequence != m_ledger.size()) {
-                lines += '\n';
-                continue;
+            batch.lines += (batch.lines.empty() ? "" : "\n") + canonicalText(entry);
+            batch.seals += bytesOf(entry.seal);
+            batch.last = entry.sequence;
+            if (batch.lines.size() >= batchBytes) {
+                break;
+            }
+        }
+        return batch;
+    }
+
+    /// The next batch is made while the server works on the one before.
+    Result<void> sendEntries(const HeldState& held) {
+        const auto making = [this](std::int64_t first) {
+            return std::async(std::launch::async, [this, first] { return batchFrom(first); });
+        };
+        std::future<Batch> next = making(held.entries + 1);
+        for (std::int64_t sent = held.entries; sent < m_ledger.size();) {
+            const Batch batch = next.get();
+            if (batch.last < m_ledger.size()) {
+                next = making(batch.last + 1);
             }
             if (m_stop.stop_requested()) {
                 return refuse(Core::say("Publishing was stopped: nothing of this record was stored."));
             }
-            if (auto done = m_statements.addEntries(held.id, first, lines, seals); !done) {
+            if (auto done = m_statements.addEntries(held.id, batch.first, batch.lines, batch.seals); !done) {
                 return done;
             }
-            tell(entry.sequence + 1 - first);
-            first = entry.sequence + 1;
-            lines.clear();
-            seals.clear();
+            tell(batch.last - sent);
+            sent = batch.last;
         }
         m_published.entries = m_ledger.size() - held.entries;
         return {};
@@ -164,13 +185,15 @@ std::string sentenceOf(const Published& published) {
     }
     if (published.what == Published::What::olderCopy) {
         return Core::count(published.ahead,
-                           "An older copy: the database holds one entry more, and was left as it is.",
-                           "An older copy: the database holds %1 entries more, and was left as it is.");
+                           Core::mark("An older copy: the database holds one entry more, and was left as it is."),
+                           Core::mark("An older copy: the database holds %1 entries more, and was left as it is."));
     }
-    const std::string entries = Core::count(published.entries, "One entry sent.", "%1 entries sent.");
-    return published.photos == 0
-               ? entries
-               : entries + " " + Core::count(published.photos, "One photo or file sent.", "%1 photos and files sent.");
+    const std::string entries =
+        Core::count(published.entries, Core::mark("One entry sent."), Core::mark("%1 entries sent."));
+    return published.photos == 0 ? entries
+                                 : entries + " " +
+                                       Core::count(published.photos, Core::mark("One photo or file sent."),
+                                                   Core::mark("%1 photos and files sent."));
 }
 
 RecordPublisher::RecordPublisher(Connection& database) : m_statements(std::make_unique<PublishStatements>(database)) {}

@@ -24,8 +24,8 @@ std::string sentenceOf(const Published& published);
 /// How far a publication is: entries and photos of the record that were sent, of how many.
 using PublishProgress = std::function<void(std::int64_t done, std::int64_t of)>;
 
-/// Publishes records, one after another, over one connection; its statements are prepared once. It is of no use any more
-/// when the connection was lost: the next one begins with a new connection.
+/// Publishes records, one after another, over one connection; its statements are prepared once. It is of no use any
+/// more when the connection was lost: the next one begins with a new connection.
 class RecordPublisher {
 public:
     explicit RecordPublisher(Connection& database);
@@ -35,9 +35,9 @@ public:
     /// Sends what the database does not have yet of the record at `path`: entries, photos, the line of the list, the
     /// figures, in one transaction: all of it or nothing. The record is only read. Asked again, it sends nothing.
     /// Refuses, in a sentence that names the file: what `RecordFile::open` refuses (damaged and altered ones), an empty
-    /// one, a record whose history is another than the database holds of it (both have the same first seal; it says from
-    /// which entry on they differ), and what the database refuses; `Connection::isOffline` tells whether to try again
-    /// later. A record whose database has more is an older copy: nothing is sent, which is no error.
+    /// one, a record whose history is another than the database holds of it (both have the same first seal; it says
+    /// from which entry on they differ), and what the database refuses; `Connection::isOffline` tells whether to try
+    /// again later. A record whose database has more is an older copy: nothing is sent, which is no error.
     Result<Published> publish(const std::string& path, const std::stop_token& stop = {},
                               const PublishProgress& progress = {});
 

@@ -62,8 +62,8 @@ Result<void> PublishQueue::put(const WaitingRecord& record) const {
     std::error_code error;
     fs::create_directories(m_folder, error); // what it could not make is said below
     const std::string file = fileOf(record.path);
-    const std::string note = std::to_string(record.since.milliseconds) + " " + std::to_string(record.last.milliseconds) +
-                             "\n" + record.path;
+    const std::string note =
+        std::to_string(record.since.milliseconds) + " " + std::to_string(record.last.milliseconds) + "\n" + record.path;
     const auto fill = [&](const std::string& unfinished) { return fillWith(unfinished, note); };
     auto done = fs::exists(file, error) ? replaceFile(file, fill) : makeNewFile(file, fill);
     if (!done && fs::exists(file, error)) { // another window was faster
@@ -84,7 +84,8 @@ Result<void> PublishQueue::addAsked(const std::string& path, UtcTime now) const 
 std::vector<WaitingRecord> PublishQueue::waiting() const {
     std::vector<WaitingRecord> all;
     std::error_code error;
-    for (fs::directory_iterator entry(m_folder, error); !error && entry != fs::directory_iterator(); entry.increment(error)) {
+    for (fs::directory_iterator entry(m_folder, error); !error && entry != fs::directory_iterator();
+         entry.increment(error)) {
         if (entry->path().extension() == ending) {
             if (auto record = noteAt(entry->path().string())) {
                 all.push_back(std::move(*record));

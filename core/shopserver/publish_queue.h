@@ -13,10 +13,11 @@ namespace caprail {
 /// When records that were added to are published without being asked.
 enum class PublishSchedule { never, eachChange, hourly, daily };
 template <> struct WordsOf<PublishSchedule> {
-    static constexpr std::array<Word<PublishSchedule>, 4> list{{{PublishSchedule::never, Core::mark("never")},
-                                                                {PublishSchedule::eachChange, Core::mark("after each change")},
-                                                                {PublishSchedule::hourly, Core::mark("every hour")},
-                                                                {PublishSchedule::daily, Core::mark("every day")}}};
+    static constexpr std::array<Word<PublishSchedule>, 4> list{
+        {{PublishSchedule::never, Core::mark("never")},
+         {PublishSchedule::eachChange, Core::mark("after each change")},
+         {PublishSchedule::hourly, Core::mark("every hour")},
+         {PublishSchedule::daily, Core::mark("every day")}}};
 };
 
 /// A record that waits to be published.

@@ -86,7 +86,8 @@ Result<bool> PublishStatements::beginAttachment(std::int64_t record, std::string
     return isNew;
 }
 
-Result<void> PublishStatements::addPiece(std::string_view sha256, std::int64_t piece, std::string_view bytes, bool isLast) {
+Result<void> PublishStatements::addPiece(std::string_view sha256, std::int64_t piece, std::string_view bytes,
+                                         bool isLast) {
     const auto query = ready(m_addPiece, "SELECT add_piece(?, ?, ?, CAST(? AS integer) <> 0)");
     if (!query) {
         return tl::unexpected(query.error());

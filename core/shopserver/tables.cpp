@@ -22,15 +22,17 @@ constexpr std::int64_t numberOf(const MigrationText& migration) {
     }
     return number;
 }
-static_assert([] {
-    std::int64_t before = 0;
-    for (const MigrationText& migration : migrationTexts) {
-        if (numberOf(migration) != ++before) {
-            return false;
+static_assert(
+    [] {
+        std::int64_t before = 0;
+        for (const MigrationText& migration : migrationTexts) {
+            if (numberOf(migration) != ++before) {
+                return false;
+            }
         }
-    }
-    return true;
-}(), "migrations are numbered from 001 on, without gaps");
+        return true;
+    }(),
+    "migrations are numbered from 001 on, without gaps");
 
 /// As one statement: of several in one call, the driver tells only how the first went.
 Result<void> runWhole(Connection& database, std::string_view sql) {
@@ -41,8 +43,9 @@ Result<void> runWhole(Connection& database, std::string_view sql) {
 /// The number of the newest migration that was applied; 0 where there are no tables. Refuses others than this program
 /// knows.
 Result<std::int64_t> appliedTo(Connection& database) {
-    const auto isThere = database.integer("SELECT CAST(count(*) AS bigint) FROM pg_class AS c JOIN pg_namespace AS n ON n.oid "
-                                          "= c.relnamespace WHERE n.nspname = 'caprail' AND c.relname = 'migration'");
+    const auto isThere =
+        database.integer("SELECT CAST(count(*) AS bigint) FROM pg_class AS c JOIN pg_namespace AS n ON n.oid "
+                         "= c.relnamespace WHERE n.nspname = 'caprail' AND c.relname = 'migration'");
     if (!isThere || *isThere == 0) {
         return isThere;
     }
@@ -72,13 +75,14 @@ Result<std::int64_t> appliedTo(Connection& database) {
 
 Result<void> mayHoldTables(Connection& database) {
     const auto version = database.integer("SELECT CAST(current_setting('server_version_num') AS bigint)");
-    const auto encoding = version ? database.text("SELECT current_setting('server_encoding')") : tl::unexpected(version.error());
+    const auto encoding =
+        version ? database.text("SELECT current_setting('server_encoding')") : tl::unexpected(version.error());
     if (!encoding) {
         return tl::unexpected(encoding.error());
     }
     if (*version < oldestServer) {
-        return refuse(Core::say("The server of %1 is older than PostgreSQL 14: use a newer one.",
-                                database.place().shownAs));
+        return refuse(
+            Core::say("The server of %1 is older than PostgreSQL 14: use a newer one.", database.place().shownAs));
     }
     if (*encoding != "UTF8") {
         return refuse(Core::say("The database %1 keeps texts in %2, which cannot hold every name: make one in UTF8.",
@@ -116,9 +120,11 @@ Result<MadeTables> bringUpToDate(Connection& database) {
     auto done = made.before == 0 ? runWhole(database, rolesText) : Result<void>();
     done = done ? database.run("SET LOCAL ROLE caprail_keeper") : done;
     if (made.before == 0) {
-        done = done ? database.run("CREATE TABLE IF NOT EXISTS caprail.migration (number bigint PRIMARY KEY, name text NOT NULL, "
-                                   "hash text NOT NULL, applied timestamptz NOT NULL DEFAULT now())")
-                    : done;
+        done = done
+                   ? database.run(
+                         "CREATE TABLE IF NOT EXISTS caprail.migration (number bigint PRIMARY KEY, name text NOT NULL, "
+                         "hash text NOT NULL, applied timestamptz NOT NULL DEFAULT now())")
+                   : done;
     }
     for (const MigrationText& migration : migrationTexts) {
         if (done && numberOf(migration) > made.before) {
@@ -153,14 +159,16 @@ Result<void> checkTables(Connection& database) {
         return tl::unexpected(applied.error());
     }
     if (*applied == 0) {
-        return refuse(Core::say("The database %1 has no tables for records: its keeper makes them with “caprail database "
-                                "make”.",
-                                database.place().shownAs));
+        return refuse(
+            Core::say("The database %1 has no tables for records: its keeper makes them with “caprail database "
+                      "make”.",
+                      database.place().shownAs));
     }
     if (*applied < newestTables()) {
-        return refuse(Core::say("The database %1 is of an older version of this program: its keeper brings it up to date "
-                                "with “caprail database make”.",
-                                database.place().shownAs));
+        return refuse(
+            Core::say("The database %1 is of an older version of this program: its keeper brings it up to date "
+                      "with “caprail database make”.",
+                      database.place().shownAs));
     }
     return {};
 }

@@ -30,7 +30,8 @@ template <class T> T must(Result<T> done) {
 class BenchServer {
 public:
     explicit BenchServer(const std::string& note) : m_note(note) {
-        if (std::system((std::string(SERVER_SCRIPT) + " start " + note + " " + std::to_string(::getpid())).c_str()) != 0) {
+        if (std::system((std::string(SERVER_SCRIPT) + " start " + note + " " + std::to_string(::getpid())).c_str()) !=
+            0) {
             std::exit(1);
         }
         std::ifstream in(note);

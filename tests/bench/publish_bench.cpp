@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-/// Publishing a long record, beside plain COPY of the same rows into a table of the same form. Goal: within three times.
-/// What only the record's file takes, to be opened, verified and assessed, is told by itself.
+/// Publishing a long record, beside plain COPY of the same rows into a table of the same form. Goal: within three
+/// times. What only the record's file takes, to be opened, verified and assessed, is told by itself.
 ///
 ///     publish_bench [COUNT]     entries; 100 000 otherwise
 #include "bench_server.h"
@@ -64,8 +64,8 @@ void measure(BenchServer& server, const std::string& path, std::int64_t count) {
     const double copy = best([&] { must(database.run("TRUNCATE public.plain")); },
                              [&] { must(database.run("COPY public.plain FROM '" + rows + "'")); });
     const std::string out = path + ".fetched";
-    const double fetched = best([&] { std::filesystem::remove(out); },
-                                [&] { (void)must(fetchRecord(database, identity, out)); });
+    const double fetched =
+        best([&] { std::filesystem::remove(out); }, [&] { (void)must(fetchRecord(database, identity, out)); });
     std::filesystem::remove(out);
     std::printf("%lld entries\n", static_cast<long long>(count));
     std::printf("COPY of the rows          %7.3f s\n", copy);

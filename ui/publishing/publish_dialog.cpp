@@ -35,8 +35,9 @@ QComboBox* scheduleChoice(PublishSchedule current) {
 }
 
 PublishDialog::PublishDialog(const QString& record, const QString& folder, QWidget* parent)
-    : QDialog(parent), m_service(new QLineEdit), m_what(new QComboBox), m_schedule(scheduleChoice(PublishSettings::load().schedule)), m_state(new Label),
-      m_progress(new QProgressBar), m_told(new QPlainTextEdit), m_publish(nullptr), m_stop(nullptr) {
+    : QDialog(parent), m_service(new QLineEdit), m_what(new QComboBox),
+      m_schedule(scheduleChoice(PublishSettings::load().schedule)), m_state(new Label), m_progress(new QProgressBar),
+      m_told(new QPlainTextEdit), m_publish(nullptr), m_stop(nullptr) {
     setWindowTitle(tr("Publish"));
     setObjectName(QStringLiteral("publishDialog"));
     setAttribute(Qt::WA_DeleteOnClose);
@@ -65,8 +66,9 @@ PublishDialog::PublishDialog(const QString& record, const QString& folder, QWidg
 
     auto* form = new QFormLayout;
     addRow(form, tr("&Database"), m_service);
-    auto* advice = new Label(tr("A service of ~/.pg_service.conf, or an address. A password belongs into ~/.pgpass or the "
-                                "service file."));
+    auto* advice =
+        new Label(tr("A service of ~/.pg_service.conf, or an address. A password belongs into ~/.pgpass or the "
+                     "service file."));
     advice->setWordWrap(true);
     form->addRow(QString(), advice);
     auto* label = new Label(tr("&What"));
@@ -127,7 +129,8 @@ void PublishDialog::tell(const QString& sentence) {
 
 bool PublishDialog::keep() {
     const auto kept =
-        PublishSettings{m_service->text().trimmed(), static_cast<PublishSchedule>(m_schedule->currentData().toInt())}.save();
+        PublishSettings{m_service->text().trimmed(), static_cast<PublishSchedule>(m_schedule->currentData().toInt())}
+            .save();
     if (!kept) {
         tell(qtText(kept.error().sentence));
         m_service->setFocus();
@@ -143,7 +146,8 @@ void PublishDialog::publish() {
         chooseFolder();
     }
     if (m_what->count() > 0) {
-        if (const QString problem = Publisher::instance().publish({m_what->currentData().toString()}); !problem.isEmpty()) {
+        if (const QString problem = Publisher::instance().publish({m_what->currentData().toString()});
+            !problem.isEmpty()) {
             tell(problem);
         }
     }

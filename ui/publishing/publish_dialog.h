@@ -17,7 +17,8 @@ namespace caprail {
 class PublishDialog : public QDialog {
     Q_OBJECT
 public:
-    /// `record`: the file that is open here, `folder`: the one whose records are shown or were last; either may be empty.
+    /// `record`: the file that is open here, `folder`: the one whose records are shown or were last; either may be
+    /// empty.
     PublishDialog(const QString& record, const QString& folder, QWidget* parent = nullptr);
 
 private:

@@ -24,8 +24,8 @@ namespace caprail {
 
 namespace {
 
-constexpr int lookEvery = 5'000;        ///< milliseconds; other windows add to the queue too
-constexpr int noteAfter = 1'000;        ///< milliseconds
+constexpr int lookEvery = 5'000;         ///< milliseconds; other windows add to the queue too
+constexpr int noteAfter = 1'000;         ///< milliseconds
 constexpr int longestPatience = 900'000; ///< milliseconds
 constexpr auto toldEvery = std::chrono::milliseconds(100);
 constexpr auto endPatience = std::chrono::milliseconds(1500);

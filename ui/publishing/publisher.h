@@ -12,9 +12,9 @@
 
 namespace caprail {
 
-/// Publishes the records that wait, on a thread of its own that is never waited for: what a person asked for at once, the
-/// others when the schedule says so. While the database is away they go on waiting, and it is tried again by itself. One
-/// of a user's programs publishes at a time; one object serves all windows of a program.
+/// Publishes the records that wait, on a thread of its own that is never waited for: what a person asked for at once,
+/// the others when the schedule says so. While the database is away they go on waiting, and it is tried again by
+/// itself. One of a user's programs publishes at a time; one object serves all windows of a program.
 class Publisher : public QObject {
     Q_OBJECT
 public:
@@ -36,21 +36,21 @@ public:
     /// What it is about.
     struct State {
         bool isRunning = false;
-        QString file;            ///< that is being sent
-        int done = 0, of = 0;    ///< records of this run
-        int perCent = 0;         ///< of the file
-        int waiting = 0;         ///< records that are due and not yet sent
-        QString away;            ///< why the database cannot be reached; empty while it can
-        QString next;            ///< when it is tried again, by the clock on the wall
-        QStringList refused;     ///< of the last run, a sentence each
+        QString file;         ///< that is being sent
+        int done = 0, of = 0; ///< records of this run
+        int perCent = 0;      ///< of the file
+        int waiting = 0;      ///< records that are due and not yet sent
+        QString away;         ///< why the database cannot be reached; empty while it can
+        QString next;         ///< when it is tried again, by the clock on the wall
+        QStringList refused;  ///< of the last run, a sentence each
     };
     [[nodiscard]] const State& state() const { return m_state; }
     /// In a few words for the foot of a window; empty when there is nothing to say.
     [[nodiscard]] QString sentence() const;
 
 signals:
-    void changed();                       ///< the state is another
-    void told(const QString& sentence);   ///< what came of one record
+    void changed();                     ///< the state is another
+    void told(const QString& sentence); ///< what came of one record
 
 private:
     struct Run;

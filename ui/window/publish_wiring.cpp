@@ -22,9 +22,10 @@ QString recordOf(const MainWindow& window) {
 void addPublishFoot(QMainWindow& window, std::function<QString()> record, std::function<QString()> folder) {
     auto* foot = new PublishFoot;
     window.statusBar()->addPermanentWidget(foot);
-    QObject::connect(foot, &PublishFoot::clicked, &window, [&window, record = std::move(record), folder = std::move(folder)] {
-        showPublishDialog(record(), folder(), &window);
-    });
+    QObject::connect(foot, &PublishFoot::clicked, &window,
+                     [&window, record = std::move(record), folder = std::move(folder)] {
+                         showPublishDialog(record(), folder(), &window);
+                     });
 }
 
 void publishFrom(MainWindow& window) {
@@ -32,7 +33,8 @@ void publishFrom(MainWindow& window) {
 }
 
 void publishChangesOf(MainWindow& window) {
-    addPublishFoot(window, [&window] { return recordOf(window); }, &ShopWindow::lastFolder);
+    addPublishFoot(
+        window, [&window] { return recordOf(window); }, &ShopWindow::lastFolder);
     QObject::connect(&window, &MainWindow::recordChanged, &window, [&window] {
         RecordSession* session = window.session();
         if (session != nullptr) {

@@ -7,8 +7,8 @@ namespace caprail {
 
 class MainWindow;
 
-/// What a window says of publishing, in its foot; pressed, it shows the dialog. `record` and `folder` give what there is
-/// to publish from there, each perhaps empty.
+/// What a window says of publishing, in its foot; pressed, it shows the dialog. `record` and `folder` give what there
+/// is to publish from there, each perhaps empty.
 void addPublishFoot(QMainWindow& window, std::function<QString()> record, std::function<QString()> folder);
 /// The dialog, for a record's window.
 void publishFrom(MainWindow& window);

@@ -31,20 +31,19 @@ DECLARE
   held record%ROWTYPE;
   given bigint := length(seals) / 32;
   fitting bigint;
+  chain bytea; -- the seal before the first line, then theirs
 BEGIN
   SELECT * INTO held FROM record AS r WHERE r.id = to_record FOR UPDATE;
   IF NOT FOUND OR held.entries + 1 <> first OR given = 0 THEN
     RAISE EXCEPTION 'the entries from % on do not follow the % that are here', first, held.entries USING ERRCODE = 'CPR01';
   END IF;
+  chain := held.head || seals;
   INSERT INTO entry (record, number, seal, kind, made_at, person, line)
-    SELECT to_record, first + g.n - 1, substring(seals FROM (32 * (g.n - 1) + 1)::integer FOR 32),
-           j.said ->> 'kind', (j.said ->> 'time')::timestamptz, j.said ->> 'person', g.line
-    FROM string_to_table(lines, E'\n') WITH ORDINALITY AS g (line, n),
-         LATERAL (SELECT g.line::jsonb AS said OFFSET 0) AS j
-    WHERE substring(seals FROM (32 * (g.n - 1) + 1)::integer FOR 32) =
-          sha256(CASE WHEN g.n = 1 THEN held.head ELSE substring(seals FROM (32 * (g.n - 2) + 1)::integer FOR 32) END ||
-                 convert_to(g.line, 'UTF8'))
-      AND (j.said ->> 'sequence')::bigint = first + g.n - 1;
+    SELECT to_record, first + s.n - 1, s.seal, s.said ->> 'kind', (s.said ->> 'time')::timestamptz, s.said ->> 'person', s.line
+    FROM (SELECT g.line, g.n, substring(chain FROM g.n::integer * 32 + 1 FOR 32) AS seal, g.line::jsonb AS said
+          FROM string_to_table(lines, E'\n') WITH ORDINALITY AS g (line, n) OFFSET 0) AS s -- each worked out once
+    WHERE s.seal = sha256(substring(chain FROM s.n::integer * 32 - 31 FOR 32) || convert_to(s.line, 'UTF8'))
+      AND (s.said ->> 'sequence')::bigint = first + s.n - 1;
   GET DIAGNOSTICS fitting = ROW_COUNT;
   IF fitting <> given OR length(seals) <> 32 * given THEN
     RAISE EXCEPTION 'an entry from % on does not fit its seal', first USING ERRCODE = 'CPR02';

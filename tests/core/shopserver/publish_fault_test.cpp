@@ -13,8 +13,8 @@ protected:
     /// Has the server do something whenever a table gets rows.
     void when(const std::string& table, const std::string& does) {
         Connection owner = as("postgres");
-        done(owner.run("CREATE FUNCTION public.fault() RETURNS trigger LANGUAGE plpgsql SECURITY DEFINER AS $$ BEGIN " + does +
-                       "; RETURN NULL; END $$"));
+        done(owner.run("CREATE FUNCTION public.fault() RETURNS trigger LANGUAGE plpgsql SECURITY DEFINER AS $$ BEGIN " +
+                       does + "; RETURN NULL; END $$"));
         done(owner.run("CREATE TRIGGER fault AFTER INSERT ON caprail." + table +
                        " FOR EACH STATEMENT EXECUTE FUNCTION public.fault()"));
     }
@@ -40,7 +40,10 @@ TEST_F(PublishingBroken, by_a_server_whose_end_is_killed_at_each_step) {
     for (const char* table : {"record", "entry", "attachment_piece", "listing", "publication"}) {
         when(table, "PERFORM pg_terminate_backend(pg_backend_pid())");
         Connection bench = as("bench_1");
+        testing::internal::CaptureStderr();
         const auto refused = publishRecord(bench, path);
+        EXPECT_EQ(testing::internal::GetCapturedStderr().find("Unable to free"), std::string::npos)
+            << "a person is told once, by the sentence";
         ASSERT_FALSE(refused) << table;
         EXPECT_TRUE(bench.isOffline()) << table << ": " << refused.error().sentence;
         EXPECT_THAT(refused.error().sentence, HasSubstr("does not answer"));

@@ -67,10 +67,11 @@ TEST_F(Publishing, says_of_a_record_what_its_shop_s_list_says) {
     EXPECT_EQ(reader.text("SELECT CAST(calibration_due AS text) FROM records"), format(*said.summary.due));
     EXPECT_EQ(reader.integer("SELECT CAST(extract(epoch FROM last_entry_at) * 1000 AS bigint) FROM records"),
               said.summary.lastEntry.milliseconds);
-    EXPECT_EQ(reader.integer("SELECT count(*) FROM banded_values"), static_cast<std::int64_t>(said.figures.banded.size()));
+    EXPECT_EQ(reader.integer("SELECT count(*) FROM banded_values"),
+              static_cast<std::int64_t>(said.figures.banded.size()));
     const BandedFigure& one = said.figures.banded.front();
-    EXPECT_EQ(reader.integer("SELECT value_nm FROM banded_values WHERE build = 1 AND band = '" + one.band + "' AND place = '" +
-                             one.place + "'"),
+    EXPECT_EQ(reader.integer("SELECT value_nm FROM banded_values WHERE build = 1 AND band = '" + one.band +
+                             "' AND place = '" + one.place + "'"),
               one.value.value());
     EXPECT_EQ(reader.integer("SELECT CAST(sum(times_pulled) AS bigint) FROM movements"),
               std::accumulate(said.figures.pulls.begin(), said.figures.pulls.end(), std::int64_t{0},
@@ -185,7 +186,8 @@ TEST_F(Publishing, stopped_by_a_person_leaves_nothing) {
     const std::string path = recordWithPhotos("vale.caprail");
     Connection bench = as("bench_1");
     std::stop_source stop;
-    const auto stopped = publishRecord(bench, path, stop.get_token(), [&](std::int64_t, std::int64_t) { stop.request_stop(); });
+    const auto stopped =
+        publishRecord(bench, path, stop.get_token(), [&](std::int64_t, std::int64_t) { stop.request_stop(); });
     ASSERT_FALSE(stopped);
     EXPECT_THAT(stopped.error().sentence, HasSubstr("was stopped: nothing of this record was stored"));
     EXPECT_EQ(sum(counts()), 0);

@@ -67,8 +67,8 @@ protected:
     std::map<std::string, std::int64_t> counts() {
         Connection reader = as("reader_1");
         std::map<std::string, std::int64_t> all;
-        for (const char* table : {"record", "entry", "attachment", "attachment_piece", "record_attachment", "publication",
-                                  "listing", "found", "banded", "movement", "instrument"}) {
+        for (const char* table : {"record", "entry", "attachment", "attachment_piece", "record_attachment",
+                                  "publication", "listing", "found", "banded", "movement", "instrument"}) {
             const auto count = reader.integer(std::string("SELECT count(*) FROM ") + table);
             EXPECT_TRUE(count) << count.error().sentence;
             all[table] = count.value_or(-1);

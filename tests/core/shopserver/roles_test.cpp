@@ -90,7 +90,8 @@ TEST_F(Roles, the_keeper_takes_a_whole_record_away_and_what_only_it_had) {
     Connection keeper = as("keeper_1");
     const std::string seal = toHex(ledger.at(1).seal);
     EXPECT_EQ(keeper.integer("SELECT CAST(take_away(decode('" + seal + "', 'hex')) AS integer)"), 1);
-    EXPECT_EQ(keeper.integer("SELECT CAST(take_away(decode('" + seal + "', 'hex')) AS integer)"), 0) << "it was there once";
+    EXPECT_EQ(keeper.integer("SELECT CAST(take_away(decode('" + seal + "', 'hex')) AS integer)"), 0)
+        << "it was there once";
     for (const char* name : {"record", "entry", "listing", "found", "banded", "publication"}) {
         EXPECT_EQ(keeper.integer(std::string("SELECT count(*) FROM ") + name), 0) << name;
     }

@@ -23,7 +23,8 @@ TEST_F(TheTablesOfAShop, are_made_once_and_then_left_as_they_are) {
     const auto again = makeTables(owner);
     ASSERT_TRUE(again) << again.error().sentence;
     EXPECT_EQ(again->before, newestTables());
-    EXPECT_EQ(owner.integer("SELECT count(*) FROM migration JOIN before USING (number, hash, applied)"), newestTables());
+    EXPECT_EQ(owner.integer("SELECT count(*) FROM migration JOIN before USING (number, hash, applied)"),
+              newestTables());
     done(checkTables(owner));
 }
 
@@ -68,9 +69,10 @@ TEST_F(TheTablesOfAShop, have_a_column_for_every_field_of_a_list) {
     Connection owner = as("postgres");
     ASSERT_TRUE(makeTables(owner));
     eachSummaryField([&](const auto& field) {
-        EXPECT_EQ(owner.integer("SELECT count(*) FROM pg_attribute WHERE attrelid = 'listing'::regclass AND attname = '" +
-                                std::string(field.name) + "'"),
-                  1)
+        EXPECT_EQ(
+            owner.integer("SELECT count(*) FROM pg_attribute WHERE attrelid = 'listing'::regclass AND attname = '" +
+                          std::string(field.name) + "'"),
+            1)
             << field.name << ": a new field of the summary needs a migration that adds its column";
     });
 }
@@ -87,8 +89,9 @@ template <class E> void hasTheWordsOf(Connection& owner, const std::string& said
 
 /// The words that a view takes from a list in brackets, in its definition.
 std::string listIn(Connection& owner, const std::string& view, const std::string& column) {
-    const auto text = owner.text("SELECT substring(pg_get_viewdef('" + view + "'::regclass) FROM '(\\(ARRAY\\[[^]]*\\]\\))\\[\\(\\w+\\." +
-                                 column + " \\+ 1\\)\\]')");
+    const auto text =
+        owner.text("SELECT substring(pg_get_viewdef('" + view +
+                   "'::regclass) FROM '(\\(ARRAY\\[[^]]*\\]\\))\\[\\(\\w+\\." + column + " \\+ 1\\)\\]')");
     EXPECT_TRUE(text && !text->empty()) << view << " " << column;
     return text.value_or("") + "[n + 1]";
 }
@@ -105,8 +108,10 @@ TEST_F(TheTablesOfAShop, say_states_and_kinds_in_the_words_of_the_program) {
 TEST_F(TheTablesOfAShop, sort_texts_with_the_numbers_in_them_by_their_value) {
     Connection owner = as("postgres");
     ASSERT_TRUE(makeTables(owner));
-    EXPECT_EQ(owner.text("SELECT string_agg(x, ' ' ORDER BY x COLLATE natural_order) FROM (VALUES ('b10'), ('B2'), ('a')) AS v(x)"),
-              "a B2 b10");
+    EXPECT_EQ(
+        owner.text(
+            "SELECT string_agg(x, ' ' ORDER BY x COLLATE natural_order) FROM (VALUES ('b10'), ('B2'), ('a')) AS v(x)"),
+        "a B2 b10");
 }
 
 } // namespace

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-/// A database of its own on the server that `tests/core/shopserver/server` started: made for one test, and gone with it.
+/// A database of its own on the server that `tests/core/shopserver/server` started: made for one test, and gone with
+/// it.
 #include <atomic>
 #include <catalogue/connection.h>
 #include <cstdlib>

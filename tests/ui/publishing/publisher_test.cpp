@@ -134,7 +134,8 @@ TEST_F(PublishingByTheWindow, is_led_by_a_dialog_whose_words_stay_when_it_is_clo
     EXPECT_EQ(child<QComboBox>(dialog, "publishWhat")->currentText(), QStringLiteral("this record, vale.caprail"));
     child<QLineEdit>(dialog, "publishService")->setText(QStringLiteral("no such name at all"));
     QTest::mouseClick(child<QPushButton>(dialog, "publishNow"), Qt::LeftButton);
-    EXPECT_THAT(child<QPlainTextEdit>(dialog, "publishTold")->toPlainText().toStdString(), HasSubstr("names no database"));
+    EXPECT_THAT(child<QPlainTextEdit>(dialog, "publishTold")->toPlainText().toStdString(),
+                HasSubstr("names no database"));
     child<QPlainTextEdit>(dialog, "publishTold")->clear();
     child<QLineEdit>(dialog, "publishService")->setText(QString::fromStdString(laterService()));
     child<QComboBox>(dialog, "publishWhat")->setCurrentIndex(1);
