@@ -92,6 +92,7 @@ void measureAll(Connection& database, Connection& index, std::int64_t rows) {
         wish.now = now;
         if (must(ListingPages(c).page(wish, from, 100)).empty() && from < rows) {
             std::fprintf(stderr, "Nothing was found for %s.\n", wish.search.c_str());
+            std::exit(1);
         }
     };
     line(
@@ -145,7 +146,7 @@ void fillDatabase(Connection& database, std::int64_t count) {
                 ", 'i' || i, 'h' || i, now(), 'bench'");
     must(database.run(
         "INSERT INTO found(id, words) SELECT id, to_tsvector('simple', lower(customer || ' ' || engine || ' kl ' "
-        "|| id || ' burr on the rail at cap ' || id % 5)) FROM listing"));
+        "|| id || ' burr on the rail at cap ' || (id % 5))) FROM listing"));
     fillBanded(database, count);
     must(database.run("VACUUM ANALYZE listing"));
     must(database.run("VACUUM ANALYZE found"));
@@ -156,7 +157,7 @@ void fillIndex(Connection& index, std::int64_t count) {
     must(index.together([&]() -> Result<void> {
         fillListing(index, count, "CAST('engines/' || i || '.caprail' AS BLOB)", ", line", ", x''");
         must(index.run("INSERT INTO found(rowid, words) SELECT id, customer || ' ' || engine || ' kl ' || id || "
-                       "' burr on the rail at cap ' || id % 5 FROM listing"));
+                       "' burr on the rail at cap ' || (id % 5) FROM listing"));
         fillBanded(index, count);
         return index.run("ANALYZE");
     }));
