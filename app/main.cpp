@@ -8,6 +8,7 @@
 #include <QLocale>
 #include <QUrl>
 #include <algorithm>
+#include <catalogue/place.h>
 #include <cerrno>
 #include <csignal>
 #include <cstdio>
@@ -95,6 +96,7 @@ int main(int argc, char** argv) {
     keepStandardNumbers();
     // A file that may not grow as large is refused in a sentence, like a full disk.
     (void)std::signal(SIGXFSZ, SIG_IGN);
+    caprail::askForTls(); // before there are threads
     const QStringList arguments = argumentsOf(argc, argv);
     const bool isShop = !arguments.isEmpty() && arguments.front() == QLatin1String("shop");
     const QString shopFolder = isShop ? caprail::verbs::shopWindowFolder(arguments.mid(1)) : QString();

@@ -8,27 +8,56 @@
 
 namespace caprail {
 
-/// A condition of SQL with its parameters.
+/// A condition of SQL with its parameters, and what goes before the statement.
 struct ListingPages::Asked {
+    std::string with;
     std::string sql = " WHERE true";
     std::vector<std::string> texts;
 };
 
-ListingPages::Asked ListingPages::whereOf(const ListingWish& wish) const {
+/// What the full text is searched for; empty where nothing that was typed is a word.
+std::string ListingPages::termsOf(const ListingWish& wish) const {
     const Dialect& d = m_connection->dialect();
-    Asked where;
-    where.sql += conditionsOf(wish.filter, wish.now, d.position, where.texts);
-    if (wish.search.empty()) {
-        return where;
-    }
     std::string terms;
     for (const std::string& word : wordsIn(wish.search)) {
         terms += (terms.empty() ? "" : std::string(d.foundAnd)) + d.foundTerm(word);
     }
-    if (!terms.empty()) {
+    return terms;
+}
+
+/// Whether so few records hold what is searched for that all of them are best found first. Else the list is walked in
+/// its order until a page is full. A database guesses badly which of the two it is by a word's beginning.
+Result<bool> ListingPages::isRare(const ListingWish& wish) {
+    constexpr std::int64_t few = 10'000;
+    const std::string terms = termsOf(wish);
+    if (terms.empty()) {
+        return false;
+    }
+    auto query =
+        m_connection->prepare("SELECT count(*) FROM (SELECT 1 FROM (" + std::string(m_connection->dialect().found) +
+                              ") AS hit LIMIT " + std::to_string(few) + ") AS few");
+    if (query) {
+        query->bind(1, terms);
+    }
+    const auto row = query ? query->step() : tl::unexpected(query.error());
+    return row ? Result<bool>(query->integer(0) < few) : tl::unexpected(row.error());
+}
+
+ListingPages::Asked ListingPages::whereOf(const ListingWish& wish, bool isRare) const {
+    const Dialect& d = m_connection->dialect();
+    const std::string terms = termsOf(wish);
+    Asked where;
+    if (isRare) {
+        where.with = "WITH hit(id) AS MATERIALIZED (" + std::string(d.found) + ") ";
+        where.texts.push_back(terms);
+        where.sql += " AND listing.id IN (SELECT id FROM hit)";
+    }
+    where.sql += conditionsOf(wish.filter, wish.now, d.position, where.texts);
+    if (!terms.empty() && !isRare) {
         where.sql += " AND listing.id IN (" + std::string(d.found) + ")";
         where.texts.push_back(terms);
-    } else { // signs that are no words are looked for in the lines themselves
+    } else if (terms.empty() &&
+               !wish.search.empty()) { // signs that are no words are looked for in the lines themselves
         where.sql += " AND " + std::string(d.position) +
                      "(listing.customer || ' ' || listing.engine || ' ' || listing.serial || ' ' || listing.people || "
                      "' ' || CAST(listing.path AS text), ?) > 0";
@@ -91,13 +120,18 @@ Result<std::int64_t> ListingPages::count(const ListingWish& wish) {
 }
 
 Result<std::vector<ShopRow>> ListingPages::page(const ListingWish& wish, std::int64_t from, std::int64_t count) {
-    const Asked where = whereOf(wish);
+    const auto rare = isRare(wish);
+    if (!rare) {
+        return tl::unexpected(rare.error());
+    }
+    const Asked where = whereOf(wish, *rare);
     const std::string order = orderOf(wish);
     // What is passed over is counted in the index alone, and only the page's rows are read.
-    auto query = asked("SELECT " + listingSelected(m_connection->dialect()) + " FROM (SELECT listing.id FROM listing" +
-                           where.sql + order + " LIMIT " + std::to_string(count) + " OFFSET " + std::to_string(from) +
-                           ") AS page JOIN listing ON listing.id = page.id" + order,
-                       where);
+    auto query =
+        asked(where.with + "SELECT " + listingSelected(m_connection->dialect()) +
+                  " FROM (SELECT listing.id FROM listing" + where.sql + order + " LIMIT " + std::to_string(count) +
+                  " OFFSET " + std::to_string(from) + ") AS page JOIN listing ON listing.id = page.id" + order,
+              where);
     std::vector<ShopRow> rows;
     for (auto more = query ? query->step() : tl::unexpected(query.error());; more = query->step()) {
         if (!more) {

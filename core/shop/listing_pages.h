@@ -43,7 +43,9 @@ public:
 
 private:
     struct Asked;
-    [[nodiscard]] Asked whereOf(const ListingWish& wish) const;
+    [[nodiscard]] Asked whereOf(const ListingWish& wish, bool isRare = false) const;
+    [[nodiscard]] std::string termsOf(const ListingWish& wish) const;
+    Result<bool> isRare(const ListingWish& wish);
     [[nodiscard]] std::string orderOf(const ListingWish& wish) const;
     Result<Query> asked(const std::string& sql, const Asked& where);
 

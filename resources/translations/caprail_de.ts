@@ -65,6 +65,10 @@ Erstellt mit:</translation>
         <source>%1 values: only their ranges are drawn</source>
         <translation>%1 Werte: nur ihre Spannen sind gezeichnet</translation>
     </message>
+    <message>
+        <source>The values are not here yet.</source>
+        <translation>Die Werte sind noch nicht da.</translation>
+    </message>
 </context>
 <context>
     <name>BearingsStation</name>

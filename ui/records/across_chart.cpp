@@ -32,7 +32,10 @@ ChartText fillAcrossChart(QCustomPlot& plot, const AcrossPicture& picture, const
     ChartText result;
     result.name = quantity;
     if (spreads.empty()) {
-        sayNothingYet(plot, AcrossText::tr("No record that is chosen holds such a value."), look);
+        sayNothingYet(plot,
+                      picture.isAnswered ? AcrossText::tr("No record that is chosen holds such a value.")
+                                         : AcrossText::tr("The values are not here yet."),
+                      look);
         result.description = AcrossText::tr("No values.");
         return result;
     }

@@ -9,8 +9,9 @@ namespace caprail {
 /// A banded quantity over many records. Of very many values (`mostDrawn`) there are only the ranges.
 struct AcrossPicture {
     static constexpr std::int64_t mostDrawn = 5'000;
-    AcrossSpreads spreads;
-    std::vector<AcrossValue> values; ///< all of them, as `Across::eachValue` gives them, or none
+    AcrossSpreads spreads = {};
+    bool isAnswered = true;          ///< false: the database has said nothing yet
+    std::vector<AcrossValue> values = {}; ///< all of them, as `Across::eachValue` gives them, or none
 };
 
 /// Draws it: per place every value as a mark of its state, from the smallest to the largest a line, the median a bar.

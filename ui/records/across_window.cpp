@@ -54,6 +54,7 @@ AcrossWindow::AcrossWindow(DatabasePlace place, Units units, UtcTime now, QWidge
     connect(m_band, &QComboBox::currentIndexChanged, this, &AcrossWindow::showSpread);
     connect(m_by, &QComboBox::currentIndexChanged, this, &AcrossWindow::showMovement);
     connect(m_notice, &DatabaseNotice::triedAgain, this, &AcrossWindow::askGroups);
+    clearAll();
     askGroups();
 }
 
@@ -149,7 +150,7 @@ template <class Question, class Show> void AcrossWindow::ask(const QString& topi
 }
 
 void AcrossWindow::clearAll() {
-    m_chart->setData({}, m_band->currentText(), m_units, screenLook());
+    m_chart->setData({.isAnswered = false}, m_band->currentText(), m_units, screenLook());
     m_spreads->put({});
     m_movements->put({});
     m_instruments->put({});

@@ -32,8 +32,10 @@ public:
 public slots:
     void chooseDatabase();
     void refresh();
-    /// Fetches the record of the line as a new file and asks to open it.
+    /// Asks where the record of the line is to lie, fetches it as a new file and asks to open that.
     void fetch(const QModelIndex& index);
+    /// The same for the record of this id in the list, as a new file at `path`.
+    void fetchInto(std::int64_t id, const QString& path);
 
 signals:
     void openRequested(const QString& path);
@@ -49,7 +51,6 @@ private:
     void showCounts();
     void saveList();
     void showAcross();
-    void fetchInto(std::int64_t id, const QString& path);
 
     QString m_name;
     Units m_units;

@@ -75,7 +75,7 @@ CREATE TABLE banded (
 COMMENT ON TABLE banded IS 'One row a value of a banded quantity, as it stood at the end of its build or stands now.';
 CREATE INDEX banded_listing ON banded (listing);
 -- Holds all that a spread asks for, in its order.
-CREATE INDEX banded_band ON banded (band, place_order, value_nm, place, state, lower_nm, upper_nm);
+CREATE INDEX banded_band ON banded (band, place_order, value_nm, place, state, lower_nm, upper_nm, listing);
 
 CREATE TABLE movement (
   listing bigint NOT NULL REFERENCES record ON DELETE CASCADE,

@@ -87,10 +87,10 @@ TEST_F(BothLists, find_the_same_records_by_words_and_filters) {
     expectAlike(wish("'); DROP TABLE listing; --"), 0);
     expectAlike(wish("\""), 0);
     expectAlike(wish("", {.person = "Jon"}), 3);
-    expectAlike(wish("", {.state = ListFilter::State::needsAttention}), 2);
+    expectAlike(wish("", {.state = ListFilter::State::needsAttention}), 1);
     expectAlike(wish("", {.state = ListFilter::State::signedOff}), 0);
     expectAlike(wish("", {.state = ListFilter::State::unreadable}), 0);
-    expectAlike(wish("", {.due = ListFilter::Due::soon}), 4);
+    expectAlike(wish("", {.due = ListFilter::Due::soon}), 5);
     expectAlike(wish("", {.due = ListFilter::Due::overdue}), 0);
     for (const auto& column : listColumns()) {
         ListingWish ordered = wish("");
@@ -105,8 +105,12 @@ TEST_F(BothLists, stand_in_the_order_of_a_column_and_a_database_knows_numbers_in
     wish.isDescending = true;
     EXPECT_THAT(serials(*database, wish), ElementsAre("KL-10", "KL-9", "KL-3", "KL-2", "KL-1"));
     wish.order = "calibration_due";
-    EXPECT_EQ(serials(*database, wish).front(), "KL-3") << "no day is later than any";
-    EXPECT_EQ(serials(index.connection(), wish).front(), "KL-3");
+    Connection owner = as("postgres");
+    for (Connection* connection : {&owner, &index.connection()}) {
+        ASSERT_TRUE(connection->run("UPDATE listing SET calibration_due = NULL WHERE serial = 'KL-2'"));
+    }
+    EXPECT_EQ(serials(*database, wish).front(), "KL-2") << "no day is later than any";
+    EXPECT_EQ(serials(index.connection(), wish).front(), "KL-2");
     wish.order = "last_entry";
     EXPECT_EQ(serials(*database, wish), serials(index.connection(), wish));
 }
